@@ -1,0 +1,19 @@
+/**
+ * Rounding for people, in one place. Comparisons are made before rounding (the absolute method of
+ * ASTM E29); machine output carries more digits than anyone reads.
+ */
+
+/** Rounded half away from zero in decimal, so that 2.675 shown with two digits is 2.68. */
+export function roundTo(value: number, digits: number): number {
+  if (!Number.isFinite(value)) return value;
+  const [mantissa = '0', exponent = '0'] = Math.abs(value).toString().split('e');
+  const shifted = Math.round(Number(`${mantissa}e${Number(exponent) + digits}`));
+  const [whole = '0', power = '0'] = shifted.toString().split('e');
+  return Math.sign(value) * Number(`${whole}e${Number(power) - digits}`);
+}
+
+/** A number as a person reads it, with a fixed count of decimals and never `-0`. */
+export function shown(value: number, digits: number): string {
+  const rounded = roundTo(value, digits);
+  return (rounded === 0 ? 0 : rounded).toFixed(digits);
+}

@@ -1,0 +1,49 @@
+/**
+ * Root of an increasing function by Newton's method kept inside a bracket (as `rtsafe` in Press et al.,
+ * Numerical Recipes, 9.4): a step that leaves the bracket, or a slope of no use, is replaced by halving.
+ *
+ * `at` gives value and slope. `low` may be −∞ and `high` ∞: a missing side is looked for by doubling the
+ * distance from `start`. Converges to `relative` of the root (of `absolute` near zero).
+ */
+export type Slope = { readonly value: number; readonly slope: number };
+
+type Search = {
+  readonly start: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly relative?: number;
+  readonly absolute?: number;
+};
+
+const MOST_STEPS = 300;
+
+export const solveIncreasing = (
+  at: (x: number) => Slope,
+  { start, low = -Infinity, high = Infinity, relative = 4e-16, absolute = 1e-300 }: Search,
+): number => {
+  let below = low;
+  let above = high;
+  let reach = Math.max(1, Math.abs(start));
+  let x = start;
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const { value, slope } = at(x);
+    if (value === 0) return x;
+    if (value < 0) below = x;
+    else above = x;
+    let next = x - value / slope;
+    if (!(next > below && next < above)) {
+      if (Number.isFinite(below) && Number.isFinite(above)) next = below + (above - below) / 2;
+      else next = value < 0 ? x + reach : x - reach;
+      reach *= 2;
+    } else if (
+      !(Number.isFinite(below) && Number.isFinite(above)) &&
+      Math.abs(next - x) > 8 * reach
+    ) {
+      next = value < 0 ? x + reach : x - reach;
+      reach *= 2;
+    }
+    if (Math.abs(next - x) <= relative * Math.abs(next) + absolute) return next;
+    x = next;
+  }
+  return x;
+};

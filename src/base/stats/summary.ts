@@ -1,0 +1,44 @@
+/**
+ * Summaries of a sample: location, spread, order.
+ *
+ * Behind them stands simple-statistics (compensated sums; variance in two passes; quantiles R-7). Mean and
+ * sample standard deviation reproduce the NIST StRD univariate sets to the digits their data leave in
+ * double precision. The input is never changed, skipped or repaired: an empty sample, a NaN or an infinity
+ * throws a RangeError, and so does a spread of fewer than two values.
+ */
+import * as library from 'simple-statistics';
+
+const demandSample = (values: readonly number[], least = 1): number[] => {
+  if (values.length < least) throw new RangeError(`a sample of ${least} or more values is needed`);
+  if (!values.every(Number.isFinite))
+    throw new RangeError('a sample must hold finite numbers only');
+  return values as number[];
+};
+
+/** Arithmetic mean. */
+export const mean = (values: readonly number[]): number => library.mean(demandSample(values));
+
+/** s² = Σ(x − x̄)²/(n − 1), for n ≥ 2. */
+export const sampleVariance = (values: readonly number[]): number =>
+  library.sampleVariance(demandSample(values, 2));
+
+/** s = √s², for n ≥ 2. */
+export const sampleStandardDeviation = (values: readonly number[]): number =>
+  Math.sqrt(sampleVariance(values));
+
+/** Middle value, or the mean of the two middle values. */
+export const median = (values: readonly number[]): number => library.median(demandSample(values));
+
+/** Median of the distances from the median, without the factor 1.4826 that estimates a normal σ. */
+export const medianAbsoluteDeviation = (values: readonly number[]): number =>
+  library.medianAbsoluteDeviation(demandSample(values));
+
+/** Quantile by linear interpolation between order statistics at (n − 1)p: Hyndman & Fan 1996, type 7. */
+export const quantile = (values: readonly number[], p: number): number => {
+  if (!(p >= 0 && p <= 1)) throw new RangeError('quantile needs a share between 0 and 1');
+  return library.quantile(demandSample(values), p);
+};
+
+export const minimum = (values: readonly number[]): number => library.min(demandSample(values));
+
+export const maximum = (values: readonly number[]): number => library.max(demandSample(values));

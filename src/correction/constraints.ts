@@ -1,0 +1,100 @@
+/** What a sequence of steps must respect, one named predicate each: allowed, or the reason why not. */
+import { shown } from '../base/rounding.ts';
+import type { Micrometres, Millimetres } from '../base/units.ts';
+import type { Stage } from './catalogue.ts';
+import type { Combination } from './combination.ts';
+import { hazeAfter, medianRemoval, type Step } from './step.ts';
+
+export type ConstraintContext = {
+  /** The largest median removal that keeps every limit at the stated risk. */
+  readonly budget: Micrometres;
+  /** Narrowest flat stretch of the panel. */
+  readonly flatWidth: Millimetres;
+  readonly hazeCleared: Micrometres;
+  /** Worst haze that the aim lets stand. */
+  readonly hazeAllowed: number;
+};
+
+export type Constraint = {
+  readonly name: string;
+  /** Undefined when allowed, else the reason. */
+  readonly refuse: (steps: readonly Step[], context: ConstraintContext) => string | undefined;
+};
+
+/** Sets of one combination in a stage; more than three is a sign to step up (common practice). */
+export const MOST_SETS: Readonly<Record<Stage, number>> = { cut: 3, refine: 2, finish: 2 };
+
+export const padLiesFlat: Constraint = {
+  name: 'pad-lies-flat',
+  refuse: (steps, { flatWidth }) => {
+    const wide = steps.find(({ combination }) => !fits(combination, flatWidth));
+    return wide === undefined
+      ? undefined
+      : `a ${wide.combination.machine.padDiameter} mm pad does not lie flat on ${flatWidth} mm`;
+  },
+};
+
+const fits = ({ machine }: Combination, flatWidth: Millimetres): boolean =>
+  machine.motion.kind === 'hand' || machine.padDiameter <= flatWidth;
+
+export const eachStepMilder: Constraint = {
+  name: 'each-step-milder',
+  refuse: (steps) =>
+    steps.every((step, i) => {
+      const before = steps[i - 1];
+      return before === undefined || step.combination.rung < before.combination.rung;
+    })
+      ? undefined
+      : 'a step is not milder than the one before',
+};
+
+export const lastStepNotRotary: Constraint = {
+  name: 'last-step-not-rotary',
+  refuse: (steps) =>
+    steps.at(-1)?.combination.machine.motion.kind === 'rotary'
+      ? 'the last step would be by rotary, which leaves holograms'
+      : undefined,
+};
+
+export const hazeCleared: Constraint = {
+  name: 'haze-cleared',
+  refuse: (steps, context) => {
+    const haze = hazeAfter(steps, context.hazeCleared);
+    return haze <= context.hazeAllowed
+      ? undefined
+      : `haze of grade ${haze} would be left, ${context.hazeAllowed} is allowed`;
+  },
+};
+
+export const withinBudget: Constraint = {
+  name: 'within-budget',
+  refuse: (steps, { budget }) => {
+    const median = medianRemoval(steps);
+    return median <= budget
+      ? undefined
+      : `takes ${shown(median, 2)} µm, ${shown(budget, 2)} µm may go`;
+  },
+};
+
+/** Limits of technique, which do not depend on the panel's film. */
+export const techniqueConstraints = [
+  padLiesFlat,
+  eachStepMilder,
+  lastStepNotRotary,
+  hazeCleared,
+] as const;
+
+export const allConstraints: readonly Constraint[] = [...techniqueConstraints, withinBudget];
+
+/** The first constraint that refuses, or undefined. */
+export function refusal(
+  steps: readonly Step[],
+  context: ConstraintContext,
+  constraints: readonly Constraint[] = allConstraints,
+): { readonly constraint: string; readonly reason: string } | undefined {
+  for (const { name, refuse } of constraints) {
+    const reason = refuse(steps, context);
+    if (reason !== undefined) return { constraint: name, reason };
+  }
+  return undefined;
+}

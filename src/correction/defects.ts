@@ -1,0 +1,41 @@
+/** How much of a panel's defects a removal clears. */
+import { normalCdf } from '../base/stats/normal.ts';
+import type { Micrometres } from '../base/units.ts';
+import type { ExpectedRemoval } from '../film/removal-risk.ts';
+import type { CorrectionModel, DefectKind } from './catalogue.ts';
+
+/** One kind of defect found on a panel. */
+export type Defect = {
+  readonly kind: DefectKind;
+  /** 0 none … 5 extreme, half steps allowed (ISO 4628-1). */
+  readonly grade: number;
+  /** Measured depth, which stands above the grade's. */
+  readonly depth: Micrometres | null;
+};
+
+/** Median depth of a defect at its grade; half grades lie between on the log scale. 0 for grade 0. */
+export function medianDepth({ kind, grade, depth }: Defect): number {
+  if (depth !== null) return depth;
+  if (grade <= 0 || kind.medians.length === 0) return 0;
+  const at = (index: number): number =>
+    kind.medians[Math.min(kind.medians.length, Math.max(1, index)) - 1] ?? 0;
+  const below = Math.floor(grade);
+  const share = grade - below;
+  if (below === 0) return at(1) * share;
+  return Math.exp((1 - share) * Math.log(at(below)) + share * Math.log(at(below + 1)));
+}
+
+/**
+ * Expected share of the defects cleared: Φ(E[ln R/D] / √(σ_D² + Var[ln R/D])), depths lognormal with
+ * ln-SD σ_D about a median that is itself known only to the car's depth scale.
+ */
+export function expectedCorrection(
+  { median, logSd }: ExpectedRemoval,
+  depth: number,
+  { depthLogSd, depthScaleLogSd }: CorrectionModel['correction'],
+): number {
+  if (depth === 0) return 1;
+  if (median <= 0) return 0;
+  const variance = depthLogSd ** 2 + depthScaleLogSd ** 2 + logSd ** 2;
+  return normalCdf(Math.log(median / depth) / Math.sqrt(variance));
+}

@@ -1,0 +1,47 @@
+import type { Remark } from '../base/remark.ts';
+import type { Micrometres, Minutes } from '../base/units.ts';
+import type { PanelSurvey } from '../film/survey.ts';
+import type { Step } from './step.ts';
+
+export type Verdict = 'polish' | 'lighter' | 'hand' | 'leave' | 'refinish';
+
+/** A removal not yet made, as a person wants it: the middle, the mean and the 90 % range. */
+export type RemovalForecast = {
+  readonly median: Micrometres;
+  readonly mean: Micrometres;
+  readonly low: Micrometres;
+  readonly high: Micrometres;
+};
+
+export type PlannedStep = Step & {
+  readonly removal: Micrometres;
+  /** Machine time of the step's sets on this panel, without wiping and pad cleaning. */
+  readonly machineTime: Minutes;
+};
+
+export type PanelPlan = {
+  readonly survey: PanelSurvey;
+  readonly verdict: Verdict;
+  readonly steps: readonly PlannedStep[];
+  readonly removal: RemovalForecast;
+  /** Shares of the general defects, 0–1. */
+  readonly aimed: number;
+  readonly expected: number;
+  /** Chance of clear under the floor on the thinnest 5 %; null where nothing is known of the film. */
+  readonly risk: number | null;
+  readonly riskIfThin: number | null;
+  /** The part of the risk that stands before any polishing. */
+  readonly already: number | null;
+  /** True until a test spot on this paint has been seen. */
+  readonly provisional: boolean;
+  readonly reasons: readonly Remark[];
+  readonly cautions: readonly Remark[];
+};
+
+export type Plan = {
+  readonly panels: readonly PanelPlan[];
+  /** Sum of the risks of the panels worked: how many such panels to expect on the car. */
+  readonly expectedPanelsBelowFloor: number;
+};
+
+export const isWorked = ({ steps }: Pick<PanelPlan, 'steps'>): boolean => steps.length > 0;

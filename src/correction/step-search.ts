@@ -1,0 +1,115 @@
+/** Search over sequences cut → refine → finish. Exhaustive: the space is small enough to look at all. */
+import type { Minutes } from '../base/units.ts';
+import type { Stage } from './catalogue.ts';
+import type { Combination } from './combination.ts';
+import {
+  type ConstraintContext,
+  MOST_SETS,
+  refusal,
+  techniqueConstraints,
+} from './constraints.ts';
+import { medianRemoval, type Step, stepsId, strongestRung } from './step.ts';
+
+/** A sequence that technique allows, with all that the choice looks at. */
+export type Candidate = {
+  readonly steps: readonly Step[];
+  readonly id: string;
+  readonly median: number;
+  readonly strongest: number;
+  /** Machine minutes per square metre. */
+  readonly pace: number;
+};
+
+/** No step at all, one step, or so many sets of it. */
+function stageChoices(ladder: readonly Combination[], stage: Stage): readonly (readonly Step[])[] {
+  const sets = Array.from({ length: MOST_SETS[stage] }, (_, i) => i + 1);
+  return [
+    [],
+    ...ladder
+      .filter(({ product }) => product.stages.includes(stage))
+      .flatMap((combination) => sets.map((count) => [{ combination, sets: count }])),
+  ];
+}
+
+/** Every sequence that the technique constraints allow, in no particular order; never the empty one. */
+export function candidates(
+  ladder: readonly Combination[],
+  context: Omit<ConstraintContext, 'budget'>,
+  paceOf: (step: Step) => number,
+): readonly Candidate[] {
+  const unbounded = { ...context, budget: Number.POSITIVE_INFINITY as ConstraintContext['budget'] };
+  const found: Candidate[] = [];
+  for (const cut of stageChoices(ladder, 'cut')) {
+    for (const refine of stageChoices(ladder, 'refine')) {
+      for (const finish of stageChoices(ladder, 'finish')) {
+        const steps = [...cut, ...refine, ...finish];
+        if (steps.length === 0) continue;
+        if (refusal(steps, unbounded, techniqueConstraints) !== undefined) continue;
+        found.push({
+          steps,
+          id: stepsId(steps),
+          median: medianRemoval(steps),
+          strongest: strongestRung(steps),
+          pace: steps.reduce((sum, step) => sum + paceOf(step), 0),
+        });
+      }
+    }
+  }
+  return found;
+}
+
+export type Choice = {
+  readonly candidate: Candidate;
+  /** Expected share of the general defects cleared. */
+  readonly correction: number;
+};
+
+/** Shortfalls of correction nearer than this are equal: a fraction never buys a harsher step. */
+export const EQUAL_SHORTFALL = 0.01;
+/** Expected removals in the same bin are equal, µm. */
+const REMOVAL_BIN = 0.1;
+
+/**
+ * The best candidate within the budget: least shortfall from the aim (within a percentage point),
+ * then the mildest strongest step, then the least removal, then time, then name. Undefined when
+ * nothing fits.
+ */
+export function chooseSteps(
+  all: readonly Candidate[],
+  limits: { readonly budget: number; readonly aim: number; readonly area: number },
+  correctionOf: (median: number) => number,
+  meanOf: (median: number) => number,
+): Choice | undefined {
+  const allowed = all.filter(({ median }) => median <= limits.budget);
+  const shortfall = (median: number): number => Math.max(0, limits.aim - correctionOf(median));
+  // Correction grows with removal, so the largest removal has the least shortfall.
+  const most = allowed.reduce((largest, { median }) => Math.max(largest, median), 0);
+  const ceiling = shortfall(most) + EQUAL_SHORTFALL;
+  const equals = allowed.filter(({ median }) => shortfall(median) <= ceiling);
+  const rank = ({ median, strongest, pace }: Candidate): readonly number[] => [
+    strongest,
+    Math.floor(meanOf(median) / REMOVAL_BIN),
+    Math.round((pace * limits.area) as Minutes),
+  ];
+  const best = equals.reduce<Candidate | undefined>(
+    (leader, one) => (leader === undefined || precedes(one, leader, rank) ? one : leader),
+    undefined,
+  );
+  return best === undefined
+    ? undefined
+    : { candidate: best, correction: correctionOf(best.median) };
+}
+
+function precedes(
+  a: Candidate,
+  b: Candidate,
+  rank: (candidate: Candidate) => readonly number[],
+): boolean {
+  const left = rank(a);
+  const right = rank(b);
+  for (const [i, value] of left.entries()) {
+    const other = right[i] ?? 0;
+    if (value !== other) return value < other;
+  }
+  return a.id < b.id;
+}

@@ -1,0 +1,33 @@
+import { type Remark, remark } from '../base/remark.ts';
+import { type Condition, needsUltrasound } from './condition.ts';
+import type { PanelFacts } from './film-model.ts';
+import type { PanelPoint } from './panel-points.ts';
+import type { Panel } from './template.ts';
+
+/** Points under which a panel is thinly read, and the count that is best (simulation). */
+const FEW_POINTS = 5;
+
+/** What would make a panel's survey surer. More than nine points gain next to nothing. */
+export function surveyAdvice(
+  { panel, points }: { readonly panel: Panel; readonly points: readonly PanelPoint[] },
+  condition: Condition,
+  facts: PanelFacts,
+): readonly Remark[] {
+  if (condition === 'unread') {
+    return needsUltrasound(panel)
+      ? [remark('ultrasound', `${panel.substrate} needs an ultrasonic gauge (ASTM D6132)`)]
+      : [remark('read', `read ${panel.points.length} points`)];
+  }
+  const advice: Remark[] = [];
+  if (points.length < FEW_POINTS) {
+    const more = FEW_POINTS - points.length;
+    advice.push(remark('more-points', `read ${more} more point${more === 1 ? '' : 's'}`, more));
+  }
+  if (facts.taken === null) {
+    advice.push(remark('history', 'find out what was polished off before'));
+  }
+  if (condition === 'filler' || condition === 'refinished') {
+    advice.push(remark('repair-edge', 'find the edge of the repair with closer points'));
+  }
+  return advice;
+}

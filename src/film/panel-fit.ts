@@ -1,0 +1,49 @@
+import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
+import { type Part, rearClosures } from './panel-vocabulary.ts';
+import type { Panel } from './template.ts';
+
+/** A panel with what its id and name say in the vocabulary; empty where they say nothing. */
+export type KnownPanel = { readonly panel: Panel; readonly meanings: readonly LabelMeaning[] };
+
+export const knownPanel = (panel: Panel): KnownPanel => {
+  const named = [panel.id, panel.name].flatMap((text) => meanings(labelWords(text)));
+  return { panel, meanings: named.filter(({ part, weak }) => part !== undefined && !weak) };
+};
+
+export const panelsThatFit = (
+  panels: readonly KnownPanel[],
+  said: readonly LabelMeaning[],
+): readonly Panel[] =>
+  panels
+    .filter((known) => said.some((meaning) => fits(panels, meaning, known)))
+    .map(({ panel }) => panel);
+
+/** Whatever is said must be so: a label with a side does not fit a panel on the centre line. */
+function fits(panels: readonly KnownPanel[], said: LabelMeaning, known: KnownPanel): boolean {
+  const wanted = partsMeant(panels, said.part);
+  return known.meanings.some(
+    (panel) =>
+      (wanted === undefined || (panel.part !== undefined && wanted.includes(panel.part))) &&
+      (said.end === undefined || said.end === panel.end) &&
+      (said.side === undefined || said.side === panel.side) &&
+      (said.kerb === undefined || panel.side !== undefined),
+  );
+}
+
+/**
+ * Boot and tailgate name the rear closure of a template that has just one; a quarter is the bedside
+ * where there are no quarters.
+ */
+function partsMeant(
+  panels: readonly KnownPanel[],
+  part: Part | undefined,
+): readonly Part[] | undefined {
+  if (part === undefined) return undefined;
+  const has = (wanted: readonly Part[]) =>
+    panels.filter((known) => known.meanings.some((m) => m.part && wanted.includes(m.part)));
+  if (part === 'closure') return rearClosures;
+  if (part === 'boot' || part === 'tailgate') {
+    return has(rearClosures).length === 1 ? rearClosures : [part];
+  }
+  return part === 'quarter' && has(['quarter']).length === 0 ? ['bedside'] : [part];
+}

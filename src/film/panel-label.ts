@@ -1,0 +1,137 @@
+import {
+  type End,
+  endOfPart,
+  type KerbWord,
+  type Part,
+  type Sense,
+  type Side,
+  vocabulary,
+} from './panel-vocabulary.ts';
+
+/** What a label says when one sense is chosen for each of its words. */
+export type LabelMeaning = {
+  readonly part?: Part;
+  readonly end?: End;
+  readonly side?: Side;
+  /** A word that means left or right only once the country is known. */
+  readonly kerb?: KerbWord;
+  readonly sideWord?: true;
+  readonly weak?: true;
+};
+
+const longestPhrase = 4;
+/** Longer labels are prose, not panel names. */
+const mostWords = 12;
+
+const knownWords: ReadonlySet<string> = new Set(
+  [...vocabulary.keys()].flatMap((key) => key.split(' ')),
+);
+/** Words that may be written without a gap (`frontleftdoor`): not single letters or fillers. */
+const gluedWords = [...vocabulary.keys()]
+  .filter((key) => !key.includes(' ') && key.length > 1 && key !== 'the')
+  .sort((a, b) => b.length - a.length);
+
+export const isKnownWord = (word: string): boolean => knownWords.has(word);
+
+/**
+ * The words of a label, in lower case: Unicode NFKC, split at anything but letters and digits, then
+ * at capitals (`doorFrontLeft`) and between known words (`lfdoor`) where the whole is not a word.
+ */
+export function labelWords(label: string): readonly string[] {
+  return (
+    label
+      .normalize('NFKC')
+      .replace(/['’]s?\b/gu, '')
+      .match(/[\p{L}\p{M}\p{N}]+/gu)
+      ?.flatMap(wordsOfRun) ?? []
+  );
+}
+
+function wordsOfRun(run: string): readonly string[] {
+  const whole = run.toLowerCase();
+  const known = knownForm(whole);
+  if (known !== undefined) return [known];
+  const humps = run
+    .split(/(?<=[\p{Ll}\p{N}])(?=\p{Lu})|(?<=\p{Lu})(?=\p{Lu}\p{Ll})/u)
+    .map((hump) => hump.toLowerCase());
+  const words = humps.map(knownForm);
+  if (humps.length > 1 && words.every((word) => word !== undefined)) return words;
+  return unglue(whole) ?? (humps.length > 1 ? humps : [whole]);
+}
+
+const knownForm = (word: string): string | undefined => {
+  if (knownWords.has(word)) return word;
+  const singular = word.replace(/s$/, '');
+  return singular.length > 2 && knownWords.has(singular) ? singular : undefined;
+};
+
+function unglue(run: string): readonly string[] | undefined {
+  if (run.length > 40) return undefined;
+  for (const word of gluedWords) {
+    if (!run.startsWith(word)) continue;
+    if (run.length === word.length) return [word];
+    const rest = unglue(run.slice(word.length));
+    if (rest !== undefined) return [word, ...rest];
+  }
+  return undefined;
+}
+
+/** Every meaning the words can have together; none when a word is unknown or two contradict. */
+export function meanings(words: readonly string[]): readonly LabelMeaning[] {
+  if (words.length === 0 || words.length > mostWords) return [];
+  return combine(words, 0, {}).flatMap(settle);
+}
+
+function combine(
+  words: readonly string[],
+  from: number,
+  soFar: LabelMeaning,
+): readonly LabelMeaning[] {
+  if (from === words.length) return [soFar];
+  const lengths = Array.from(
+    { length: Math.min(longestPhrase, words.length - from) },
+    (_, i) => i + 1,
+  );
+  return lengths.flatMap((length) => {
+    const phrase = words.slice(from, from + length).join(' ');
+    return (vocabulary.get(phrase) ?? []).flatMap((sense) => {
+      const merged = merge(soFar, sense, phrase.length === 1);
+      return merged === undefined ? [] : combine(words, from + length, merged);
+    });
+  });
+}
+
+/** Both together, or none when they contradict; a single letter must add something new. */
+function merge(meaning: LabelMeaning, sense: Sense, letter: boolean): LabelMeaning | undefined {
+  const part = mergePart(meaning.part, sense.part);
+  if (part === null) return undefined;
+  for (const key of ['end', 'side', 'kerb'] as const) {
+    const [before, added] = [meaning[key], sense[key]];
+    if (before !== undefined && added !== undefined && (before !== added || letter))
+      return undefined;
+  }
+  return { ...meaning, ...sense, ...(part === undefined ? {} : { part }) };
+}
+
+/** Null when one thing cannot be both. `boot / tailgate` is one thing, whichever the vehicle has. */
+function mergePart(a: Part | undefined, b: Part | undefined): Part | undefined | null {
+  if (a === undefined || b === undefined || a === b) return a ?? b;
+  const both = new Set<Part>([a, b]);
+  both.delete('boot');
+  both.delete('tailgate');
+  both.delete('closure');
+  return both.size === 0 ? 'closure' : null;
+}
+
+/** The rear wing is the quarter, a front quarter is the wing, and most parts are at one end only. */
+function settle(meaning: LabelMeaning): readonly LabelMeaning[] {
+  if (meaning.sideWord && meaning.side === undefined && meaning.kerb === undefined) return [];
+  const { end } = meaning;
+  let { part } = meaning;
+  if (part === undefined) return [meaning];
+  if (part === 'wing' && end === 'rear') part = 'quarter';
+  else if (part === 'quarter' && end === 'front') part = 'wing';
+  const home = endOfPart.get(part) ?? end;
+  if (end !== undefined && end !== home) return [];
+  return [{ ...meaning, part, ...(home === undefined ? {} : { end: home }) }];
+}

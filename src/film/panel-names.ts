@@ -1,0 +1,186 @@
+/**
+ * Which panel of a template a label means: `LF fender`, `Left Rear Quarter Panel`, `door_front_left`.
+ *
+ * A label matches when exactly one panel is consistent with one of its readings; anything else is
+ * handed back as ambiguous or unknown, with what would help, and never guessed. The id and the name of
+ * a panel always match, also for panels whose names the vocabulary does not know.
+ */
+import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
+import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
+import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
+import type { Side } from './panel-vocabulary.ts';
+import type { Panel, VehicleTemplate } from './template.ts';
+
+export type PanelMatch =
+  | { readonly kind: 'match'; readonly panel: Panel }
+  | { readonly kind: 'ambiguous'; readonly panels: readonly Panel[]; readonly why: string }
+  | { readonly kind: 'unknown'; readonly suggestion?: string };
+
+export type PanelNameOptions = {
+  /**
+   * The side of the road on which the country drives: left in the United Kingdom. Nearside and
+   * passenger side are then that side, offside and driver side the other; unless it is given, they
+   * are refused as ambiguous.
+   */
+  readonly driveSide?: Side;
+};
+
+/** Answers for one template; each label is worked out once. */
+export function panelMatcher(
+  template: VehicleTemplate,
+  options: PanelNameOptions = {},
+): (label: string) => PanelMatch {
+  const panels = template.panels.map(knownPanel);
+  const answers = new Map<string, PanelMatch>();
+  return (label) => {
+    const known = answers.get(label);
+    if (known !== undefined) return known;
+    const answer = exactMatch(template.panels, label) ?? matchByMeaning(panels, label, options);
+    answers.set(label, answer);
+    return answer;
+  };
+}
+
+const plainKey = (label: string): string => label.normalize('NFKC').trim().toLowerCase();
+const spacedKey = (label: string): string =>
+  (
+    label
+      .normalize('NFKC')
+      .toLowerCase()
+      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? []
+  ).join(' ');
+const gluedKey = (label: string): string => spacedKey(label).replaceAll(' ', '');
+
+/** The panel whose id, else whose name, is the label: as written, then without its separators. */
+function exactMatch(panels: readonly Panel[], label: string): PanelMatch | undefined {
+  for (const keyOf of [plainKey, spacedKey, gluedKey]) {
+    const key = keyOf(label);
+    if (key === '') continue;
+    for (const text of [({ id }: Panel) => id, ({ name }: Panel) => name]) {
+      const same = panels.filter((panel) => keyOf(text(panel)) === key);
+      if (same.length > 0) return answerWith(same, () => 'more than one panel has this name');
+    }
+  }
+  return undefined;
+}
+
+function matchByMeaning(
+  panels: readonly KnownPanel[],
+  label: string,
+  options: PanelNameOptions,
+): PanelMatch {
+  const words = labelWords(label);
+  const said = meanings(words).flatMap((meaning) => placed(meaning, options));
+  const named = said.filter(({ part }) => part !== undefined);
+  for (const weak of [false, true]) {
+    const read = named.filter((meaning) => (meaning.weak ?? false) === weak);
+    const fitting = panelsThatFit(panels, read);
+    if (fitting.length === 0) continue;
+    const kerb = read.find((meaning) => meaning.kerb !== undefined)?.kerb;
+    if (kerb !== undefined) return { kind: 'ambiguous', panels: fitting, why: kerbHint(kerb) };
+    return answerWith(fitting, () => whyUndecided(panels, fitting, words));
+  }
+  const whereOnly = said.filter(({ part, end, side }) => part === undefined && (end ?? side));
+  const there = panelsThatFit(panels, whereOnly);
+  if (there.length > 0) {
+    return { kind: 'ambiguous', panels: there, why: 'it says where and not which panel' };
+  }
+  const suggestion = suggestionFor(panels, words, named);
+  return suggestion === undefined ? { kind: 'unknown' } : { kind: 'unknown', suggestion };
+}
+
+const answerWith = (panels: readonly Panel[], why: () => string): PanelMatch => {
+  const [panel, second] = panels;
+  if (panel !== undefined && second === undefined) return { kind: 'match', panel };
+  return { kind: 'ambiguous', panels, why: why() };
+};
+
+/** Kerb words as left or right, where the label or the country says which; else kept as they are. */
+function placed(
+  { kerb, ...meaning }: LabelMeaning,
+  { driveSide }: PanelNameOptions,
+): readonly LabelMeaning[] {
+  if (kerb === undefined) return [meaning];
+  if (driveSide === undefined) return [meaning.side === undefined ? { ...meaning, kerb } : meaning];
+  const atKerb = kerb === 'nearside' || kerb === 'passenger';
+  const side = atKerb === (driveSide === 'left') ? 'left' : 'right';
+  return meaning.side === undefined || meaning.side === side ? [{ ...meaning, side }] : [];
+}
+
+/** How well a template fits a set of labels. */
+export type TemplateFit = {
+  readonly template: VehicleTemplate;
+  /** Labels that match one panel each. */
+  readonly matched: number;
+  readonly unmatched: string[];
+  /** Panels of the template that no label names. */
+  readonly unlabelled: number;
+  /** Labels that name a panel in its own words: `boot` for a boot lid, not for a tailgate. */
+  readonly ownWords: number;
+};
+
+export type BestTemplate = TemplateFit & {
+  /** Templates the labels cannot tell from the best one; not empty means it is an assumption. */
+  readonly tied: readonly VehicleTemplate[];
+  /** All the others, best first; the tied ones lead. */
+  readonly runnersUp: readonly TemplateFit[];
+};
+
+/**
+ * The template whose panels the labels name: the most labels matched, then the fewest panels left
+ * without a label, then the most panels named in their own words. Among templates the labels cannot
+ * tell apart, the one of middling total area (the lower of two). None when fewer than half of the
+ * labels match, or there are no labels.
+ */
+export function bestTemplate(
+  labels: readonly string[],
+  templates: readonly VehicleTemplate[],
+  options: PanelNameOptions = {},
+): BestTemplate | undefined {
+  const distinct = [...new Set(labels)];
+  const ranked = templates.map((template) => fitOf(template, distinct, options)).sort(betterFit);
+  const [first] = ranked;
+  if (first === undefined || first.matched === 0 || 2 * first.matched < distinct.length) {
+    return undefined;
+  }
+  const equal = ranked
+    .filter((fit) => betterFit(fit, first) === 0)
+    .sort((a, b) => totalArea(a.template) - totalArea(b.template));
+  const best = equal[Math.floor((equal.length - 1) / 2)] ?? first;
+  return {
+    ...best,
+    tied: equal.filter((fit) => fit !== best).map(({ template }) => template),
+    runnersUp: ranked.filter((fit) => fit !== best),
+  };
+}
+
+function fitOf(
+  template: VehicleTemplate,
+  labels: readonly string[],
+  options: PanelNameOptions,
+): TemplateFit {
+  const match = panelMatcher(template, options);
+  const matches = labels.flatMap((label) => {
+    const answer = match(label);
+    return answer.kind === 'match' ? [{ label, panel: answer.panel }] : [];
+  });
+  const matchedLabels = new Set(matches.map(({ label }) => label));
+  return {
+    template,
+    matched: matches.length,
+    unmatched: labels.filter((label) => !matchedLabels.has(label)),
+    unlabelled: template.panels.length - new Set(matches.map(({ panel }) => panel.id)).size,
+    ownWords: matches.filter(({ label, panel }) => namesOwnPart(label, panel)).length,
+  };
+}
+
+const namesOwnPart = (label: string, panel: Panel): boolean => {
+  const own = new Set(knownPanel(panel).meanings.map(({ part }) => part));
+  return meanings(labelWords(label)).some(({ part }) => part !== undefined && own.has(part));
+};
+
+const betterFit = (a: TemplateFit, b: TemplateFit): number =>
+  b.matched - a.matched || a.unlabelled - b.unlabelled || b.ownWords - a.ownWords;
+
+const totalArea = ({ panels }: VehicleTemplate): number =>
+  panels.reduce((sum, { area }) => sum + area, 0);

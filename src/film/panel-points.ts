@@ -1,0 +1,60 @@
+/** Readings of one panel, gathered to points: the value of a point is the mean of its repeats. */
+import { groupBy } from '../base/group-by.ts';
+import { mean, sampleVariance } from '../base/stats/summary.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import type { PointPlace, Reading } from './reading.ts';
+
+export type PanelPoint = {
+  readonly point: string;
+  readonly thickness: Micrometres;
+  readonly repeats: readonly Micrometres[];
+  readonly place: PointPlace;
+  readonly curved: boolean;
+};
+
+/** Points in order of first appearance; readings of single layers are not part of the total film. */
+export function gatherPoints(readings: readonly Reading[]): readonly PanelPoint[] {
+  const byPoint = groupBy(
+    readings.filter(({ layer }) => layer === ''),
+    ({ place, point }) => `${place}\u0000${point}`,
+  );
+  return [...byPoint.values()].map((repeats) => {
+    const [first] = repeats;
+    if (first === undefined) throw new Error('a group of readings is never empty');
+    const values = repeats.map(({ thickness }) => thickness);
+    return {
+      point: first.point,
+      thickness: micrometres(mean(values)),
+      repeats: values,
+      place: first.place,
+      curved: repeats.some(({ curved }) => curved),
+    };
+  });
+}
+
+/**
+ * SD of a reading repeated at its point, pooled over the points that have repeats, with the degrees
+ * of freedom it rests on. Undefined when no point was repeated.
+ */
+export function pooledRepeatability(
+  points: readonly PanelPoint[],
+): { readonly sd: Micrometres; readonly dof: number } | undefined {
+  const repeated = points.filter(({ repeats }) => repeats.length > 1);
+  const dof = repeated.reduce((sum, { repeats }) => sum + repeats.length - 1, 0);
+  if (dof === 0) return undefined;
+  const squares = repeated.reduce(
+    (sum, { repeats }) => sum + (repeats.length - 1) * sampleVariance(repeats),
+    0,
+  );
+  return { sd: micrometres(Math.sqrt(squares / dof)), dof };
+}
+
+/** Display steps in use, largest first: tenths and wholes of a micrometre, the same of a mil. */
+const DISPLAY_STEPS = [10, 5, 2.54, 1, 0.5, 0.254, 0.1, 0.0254, 0.01] as const;
+
+/** The largest display step that all readings are multiples of, read off the data itself. */
+export function displayStep(values: readonly Micrometres[]): Micrometres {
+  const fits = (step: number): boolean =>
+    values.every((value) => Math.abs(value / step - Math.round(value / step)) < 1e-6);
+  return micrometres(values.length === 0 ? 0 : (DISPLAY_STEPS.find(fits) ?? 0));
+}

@@ -1,0 +1,52 @@
+import type { Remark } from '../base/remark.ts';
+import type { Micrometres } from '../base/units.ts';
+import type { Condition } from './condition.ts';
+import type { PanelFacts } from './film-model.ts';
+import type { PanelPoint } from './panel-points.ts';
+import type { Limit, PanelFilm, TopcoatCase } from './removal-limits.ts';
+import type { Panel, VehicleTemplate } from './template.ts';
+
+export type PanelStatistics = {
+  readonly mean: Micrometres;
+  /** Absent for a single point. */
+  readonly sd: Micrometres | null;
+  readonly min: Micrometres;
+  readonly max: Micrometres;
+  readonly median: Micrometres;
+};
+
+/** What is known of one panel, and what may come off. */
+export type PanelSurvey = {
+  readonly panel: Panel;
+  readonly facts: PanelFacts;
+  /** Points on the face: the only ones that enter statistics. */
+  readonly points: readonly PanelPoint[];
+  /** Points near an edge, on a body line or in a shut: reported apart. */
+  readonly otherPoints: readonly PanelPoint[];
+  readonly readingCount: number;
+  readonly statistics: PanelStatistics | null;
+  /** Moderated by the other panels. */
+  readonly film: PanelFilm | null;
+  readonly thinnest: Micrometres | null;
+  readonly condition: Condition;
+  readonly also: readonly Condition[];
+  readonly evidence: readonly Remark[];
+  /** The topcoat that binds, of those the panel may carry. */
+  readonly topcoat: TopcoatCase | null;
+  readonly limits: readonly Limit[];
+  readonly budget: Micrometres;
+  readonly boundBy: Limit;
+  readonly totalFloor: Micrometres;
+  readonly lowPoints: readonly string[];
+  readonly highPoints: readonly string[];
+  readonly advice: readonly Remark[];
+};
+
+export type Survey = {
+  readonly template: VehicleTemplate;
+  /** All panels of the template in walking order, read or not. */
+  readonly panels: readonly PanelSurvey[];
+  /** Median of the panel medians among metal panels under the refinish mark; null without any. */
+  readonly baseline: Micrometres | null;
+  readonly notes: readonly Remark[];
+};

@@ -1,0 +1,29 @@
+import { toleranceFactor } from '../base/stats/tolerance-factor.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import type { FilmModel } from './film-model.ts';
+import type { Spread } from './spread.ts';
+
+/** z of a one-sided 95 % statement. */
+const Z_95 = 1.6448536269514727;
+
+/**
+ * Thinnest credible total film: at least 95 % of the panel's face is thicker, with at least 95 %
+ * confidence, if film varies normally over it.
+ *
+ * min(x̄ − k·s̃, smallest point) − 1.645·u_cal, k the one-sided tolerance factor for the spread's own
+ * degrees of freedom (NIST/SEMATECH e-Handbook 7.2.6.3 for ν = n − 1). Needs two points.
+ */
+export function thinnestCredible(
+  panel: {
+    readonly mean: Micrometres;
+    readonly smallest: Micrometres;
+    readonly count: number;
+    readonly spread: Spread;
+    readonly calibration: Micrometres;
+  },
+  { content, confidence }: FilmModel['tolerance'],
+): Micrometres {
+  const { mean, smallest, count, spread, calibration } = panel;
+  const k = toleranceFactor({ content, confidence, count, dof: spread.dof });
+  return micrometres(Math.min(mean - k * spread.sd, smallest) - Z_95 * calibration);
+}

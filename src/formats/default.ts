@@ -1,0 +1,73 @@
+/**
+ * A built-in number with the grounds it stands on, so that no constant of the model is anonymous:
+ * every default can be listed, explained and traced to its source.
+ *
+ * A tree of defaults is a readonly object (or list) whose leaves are defaults. The model takes the
+ * plain numbers (`values`), people are shown the grounds (`listDefaults`).
+ */
+import type { Quantity } from '../base/units.ts';
+
+export type Basis = 'published' | 'common practice' | 'from memory' | 'derived' | 'assumption';
+
+export type Default<T extends number = number> = {
+  readonly value: T;
+  /** As people write it: `µm`, `min/m²`; `1` for a pure number. */
+  readonly unit: string;
+  readonly basis: Basis;
+  /** Where it comes from; never empty for a published number. */
+  readonly source: string;
+  /** What the number is, in plain words. */
+  readonly meaning: string;
+};
+
+export type DefaultTree =
+  | Default
+  | readonly DefaultTree[]
+  | { readonly [key: string]: DefaultTree };
+
+/** The tree with every default replaced by its number: units keep their brands. */
+export type Values<Tree> =
+  Tree extends Default<infer T>
+    ? T
+    : Tree extends object
+      ? { readonly [Key in keyof Tree]: Values<Tree[Key]> }
+      : never;
+
+export type ListedDefault = Default & {
+  /** The keys that lead to it, joined by points: `solid.colour.sd`. */
+  readonly path: string;
+};
+
+/** A quantity keeps its unit; a literal is any number. */
+type Widened<T extends number> = T extends Quantity<string> ? T : number;
+
+export const number = <T extends number>(
+  value: T,
+  unit: string,
+  basis: Basis,
+  source: string,
+  meaning: string,
+): Default<Widened<T>> => ({ value: value as Widened<T>, unit, basis, source, meaning });
+
+const isDefault = (tree: DefaultTree): tree is Default =>
+  !Array.isArray(tree) &&
+  typeof (tree as { readonly value?: unknown }).value === 'number' &&
+  typeof (tree as { readonly basis?: unknown }).basis === 'string';
+
+export function values<const Tree extends DefaultTree>(tree: Tree): Values<Tree> {
+  return plain(tree) as Values<Tree>;
+}
+
+function plain(tree: DefaultTree): unknown {
+  if (isDefault(tree)) return tree.value;
+  if (Array.isArray(tree)) return tree.map(plain);
+  return Object.fromEntries(Object.entries(tree).map(([key, branch]) => [key, plain(branch)]));
+}
+
+/** Every default of a tree in the order it is written. */
+export function listDefaults(tree: DefaultTree, path = ''): readonly ListedDefault[] {
+  if (isDefault(tree)) return [{ path, ...tree }];
+  return Object.entries(tree).flatMap(([key, branch]) =>
+    listDefaults(branch, path === '' ? key : `${path}.${key}`),
+  );
+}
