@@ -4,7 +4,7 @@ import { type Remark, remark } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
 import { maximum, mean, median, minimum, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { surveyAdvice } from './advice.ts';
+import { surveyAdvice } from './survey-advice.ts';
 import { calibrationUncertainty } from './calibration.ts';
 import {
   byPrecedence,

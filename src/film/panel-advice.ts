@@ -1,7 +1,7 @@
 import { closest } from '../base/did-you-mean.ts';
 import { type KnownPanel, panelsThatFit } from './panel-fit.ts';
 import { isKnownWord, type LabelMeaning, labelWords, meanings } from './panel-label.ts';
-import { type KerbWord, vocabulary } from './panel-vocabulary.ts';
+import { type KerbWord, type Sense, vocabulary } from './panel-vocabulary.ts';
 import type { Panel } from './template.ts';
 
 /** Why nearside, offside, driver and passenger are not taken for left or right, and what to write. */
@@ -34,7 +34,13 @@ export function whyUndecided(
   return open.length === 0 ? 'several panels fit it' : `it does not say ${open.join(', nor ')}`;
 }
 
-const spellings = [...vocabulary.keys()].filter((word) => word.length > 3 && !word.includes(' '));
+const isFiller = (senses: readonly Sense[]): boolean =>
+  senses.every((sense) => Object.keys(sense).length === 0);
+
+/** Words worth correcting a misspelling to: long enough to tell, and with something to say. */
+const spellings = [...vocabulary]
+  .filter(([word, senses]) => word.length > 3 && !word.includes(' ') && !isFiller(senses))
+  .map(([word]) => word);
 
 /** The name of the one panel that was probably meant, if one can be told. */
 export function suggestionFor(

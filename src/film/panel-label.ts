@@ -16,6 +16,8 @@ export type LabelMeaning = {
   /** A word that means left or right only once the country is known. */
   readonly kerb?: KerbWord;
   readonly sideWord?: true;
+  /** The side comes from a single letter: beside a kerb word, `r` is rear (`o/s/r`). */
+  readonly sideLetter?: true;
   readonly weak?: true;
 };
 
@@ -110,7 +112,14 @@ function merge(meaning: LabelMeaning, sense: Sense, letter: boolean): LabelMeani
     if (before !== undefined && added !== undefined && (before !== added || letter))
       return undefined;
   }
-  return { ...meaning, ...sense, ...(part === undefined ? {} : { part }) };
+  const sideLetter = meaning.sideLetter ?? (letter && sense.side !== undefined);
+  if (sideLetter && (meaning.kerb ?? sense.kerb) !== undefined) return undefined;
+  return {
+    ...meaning,
+    ...sense,
+    ...(part === undefined ? {} : { part }),
+    ...(sideLetter ? { sideLetter } : {}),
+  };
 }
 
 /** Null when one thing cannot be both. `boot / tailgate` is one thing, whichever the vehicle has. */
@@ -131,6 +140,8 @@ function settle(meaning: LabelMeaning): readonly LabelMeaning[] {
   if (part === undefined) return [meaning];
   if (part === 'wing' && end === 'rear') part = 'quarter';
   else if (part === 'quarter' && end === 'front') part = 'wing';
+  // The doors across the back are one panel of both leaves; with a side it is a door of the side.
+  if (part === 'rear-doors' && (meaning.side ?? meaning.kerb) !== undefined) return [];
   const home = endOfPart.get(part) ?? end;
   if (end !== undefined && end !== home) return [];
   return [{ ...meaning, part, ...(home === undefined ? {} : { end: home }) }];

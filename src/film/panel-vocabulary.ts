@@ -101,7 +101,19 @@ export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
   ...kerbCorner('passenger', 'front', 'psf'),
   ...kerbCorner('passenger', 'rear', 'psr'),
   ...same([{ part: 'van-side' }, { sideWord: true }], 'side'),
-  ...same([{}], 'panel', 'lid', 'cover', 'the', 'skin', 'shell', 'housing', 'assembly', 'cab'),
+  ...same(
+    [{}],
+    'panel',
+    'lid',
+    'cover',
+    'the',
+    'skin',
+    'shell',
+    'housing',
+    'assembly',
+    'cab',
+    'hand',
+  ),
 ]);
 
 /** The end of the vehicle at which a part always is; other parts are at both ends or at neither. */

@@ -21,7 +21,6 @@ const tokenPattern = new RegExp(
   [
     String.raw`[ \t\n\r]+`,
     String.raw`\/\/[^\n\r]*|#[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)`,
-    String.raw`"[^"\\\n\r]*(?:\\[^\n\r][^"\\\n\r]*)*"?`,
     String.raw`'[^'\n\r]*'?|[“„][^“”"\n\r]*[“”]?`,
     String.raw`[{}[\]:,]`,
     String.raw`[^\s,:;={}[\]"'/#]+`,
@@ -74,10 +73,25 @@ export function findSyntaxFaults(text: string): readonly SyntaxFault[] {
 function* tokens(text: string): Generator<Token> {
   for (let offset = 0; offset < text.length; ) {
     tokenPattern.lastIndex = offset;
-    const token = tokenPattern.exec(text)?.[0] ?? text.charAt(offset);
+    const token =
+      text.charAt(offset) === '"'
+        ? text.slice(offset, endOfString(text, offset))
+        : (tokenPattern.exec(text)?.[0] ?? text.charAt(offset));
     yield { offset, text: token };
     offset += token.length;
   }
+}
+
+/** Past the closing quote, or the end of the line; a pattern would overflow on a very long text. */
+function endOfString(text: string, start: number): number {
+  for (let i = start + 1; i < text.length; i += 1) {
+    const character = text.charAt(i);
+    if (character === '"') return i + 1;
+    if (character === '\n' || character === '\r') return i;
+    const next = text.charAt(i + 1);
+    if (character === '\\' && next !== '\n' && next !== '\r') i += 1;
+  }
+  return text.length;
 }
 
 const fault = ({ offset, text }: Token, message: string, hint: string): SyntaxFault => ({

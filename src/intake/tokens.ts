@@ -188,12 +188,20 @@ function whyNotSplit(source: Source, delimiter: Delimiter, from: Start): Diagnos
     const row = walkRow(text, delimiter, offset);
     if (row.fault !== undefined) return quoteFault(source, row.fault);
     if (row.end - offset >= longestRow / 4) {
-      const widest = row.spans.reduce((a, b) => (b.length > a.length ? b : a), { offset, length: 0 });
-      if (text[widest.offset] === '"') return quoteFault(source, { kind: 'open', offset: widest.offset });
-      const { lineText: _, ...at } = source.placeAt(offset, 1);
-      return error('row-too-long', `a row of ${row.end - offset} characters is no row of readings`, {
-        at,
+      const widest = row.spans.reduce((a, b) => (b.length > a.length ? b : a), {
+        offset,
+        length: 0,
       });
+      if (text[widest.offset] === '"')
+        return quoteFault(source, { kind: 'open', offset: widest.offset });
+      const { lineText: _, ...at } = source.placeAt(offset, 1);
+      return error(
+        'row-too-long',
+        `a row of ${row.end - offset} characters is no row of readings`,
+        {
+          at,
+        },
+      );
     }
     offset = row.end + 1;
   }

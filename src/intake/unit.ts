@@ -14,9 +14,16 @@ export const micrometresPer = { um: 1, mil: MICROMETRES_PER_MIL } as const;
 export const unitSign = { um: 'µm', mil: 'mil' } as const;
 
 const words: ReadonlyMap<string, NamedUnit> = new Map<string, NamedUnit>([
-  ...['um', 'ums', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'].map(
-    (word) => [word, 'um'] as const,
-  ),
+  ...[
+    'um',
+    'ums',
+    'micron',
+    'microns',
+    'micrometre',
+    'micrometres',
+    'micrometer',
+    'micrometers',
+  ].map((word) => [word, 'um'] as const),
   ...['mil', 'mils', 'thou', 'thous'].map((word) => [word, 'mil'] as const),
   ...['mm', 'nm', 'cm', 'inch', 'inches', 'millimetre', 'millimetres', 'millimeters'].map(
     (word) => [word, 'other'] as const,

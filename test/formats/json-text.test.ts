@@ -109,8 +109,8 @@ describe('a key written twice', () => {
     expect(
       told('{"a": 1,\n "b": [{"c": 1, "\\u0063": {"d": 1, "d": 2}}],\n "a": 3, "a": 4}'),
     ).toEqual([
-      '2:16+8 json-duplicate-key | keep one of the two',
-      '2:35+3 json-duplicate-key | keep one of the two',
+      '2:17+8 json-duplicate-key | keep one of the two',
+      '2:36+3 json-duplicate-key | keep one of the two',
       '3:2+3 json-duplicate-key | keep one of the two',
       '3:10+3 json-duplicate-key | keep one of the two',
     ]);

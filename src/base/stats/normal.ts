@@ -4,7 +4,8 @@
  * Φ by the rational approximations of Cody 1969 (Math. Comp. 23: 631–637; constants as in Cody 1993,
  * ACM TOMS 19: 22–32); Φ⁻¹ by Wichura 1988 (Applied Statistics 37: 477–484, AS 241).
  *
- * Accuracy: relative error below 2e-14 for Φ down to z = −37 and for Φ⁻¹ from 1e-300 to 1 − 1e-16.
+ * Accuracy: relative error below 2e-14 for Φ down to z = −37 and for Φ⁻¹ from 1e-300; near p = 1
+ * the rounding of p itself weighs more (for the upper tail q take −Φ⁻¹(q)).
  * An upper tail is Φ(−z), never 1 − Φ(z). Φ(±∞) is 0 or 1; Φ⁻¹(0) is −∞ and Φ⁻¹(1) is ∞; a NaN, or a
  * probability outside [0, 1], throws a RangeError.
  */

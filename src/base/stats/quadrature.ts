@@ -3,7 +3,7 @@
  *
  * Deterministic; the rules are computed once per order and kept. For a smooth function on a panel the
  * error falls faster than any power of the number of nodes; at a kink it falls only with the square of
- * the panel's width (an expectation of max(0, Z − c) is good to about 1e-3), so place panels on kinks.
+ * the panel's width, so place ends of panels on kinks.
  */
 import { normalDensity } from './normal.ts';
 
@@ -76,31 +76,37 @@ export const integrate = (
   return sum * half;
 };
 
-/** Twelve panels of nine points on ±8.5, beyond which lies less than 2e-17; weights sum to 1. */
+const STEP = 0.15;
+const HALF_COUNT = 60;
+
+/**
+ * Equal steps on ±9, weights φ scaled to sum to 1. On a bell-shaped integrand the trapezoidal rule beats
+ * Gauss–Legendre panels of as many nodes: its error falls like exp(−2π²/h²) (Trefethen & Weideman 2014,
+ * SIAM Review 56: 385–458).
+ */
 const normalRule = (): Rule => {
-  const { nodes, weights } = gaussLegendre(9);
-  const half = 8.5 / 12;
-  const all = Array.from({ length: 12 }, (_, panel) => half * (2 * panel - 11)).flatMap((middle) =>
-    nodes.map((node, index) => {
-      const z = middle + half * node;
-      return { z, weight: (weights[index] ?? 0) * normalDensity(z) };
-    }),
+  const nodes = Array.from(
+    { length: 2 * HALF_COUNT + 1 },
+    (_, index) => STEP * (index - HALF_COUNT),
   );
-  const total = all.reduce((sum, { weight }) => sum + weight, 0);
-  return { nodes: all.map(({ z }) => z), weights: all.map(({ weight }) => weight / total) };
+  const densities = nodes.map(normalDensity);
+  const total = densities.reduce((sum, density) => sum + density, 0);
+  return { nodes, weights: densities.map((density) => density / total) };
 };
 
 let standardNormal: Rule | undefined;
 
 /**
- * E f(Z) for Z ~ N(0, 1), on 108 fixed nodes. Smooth f that grows no faster than a polynomial of low
- * degree: 1e-12. The function is called at finite z from −8.5 to 8.5 only.
+ * E f(Z) for Z ~ N(0, 1), on 121 fixed nodes, at which alone f is called. Smooth f of moderate growth:
+ * 1e-11; Φ(a + bZ) to b = 4: 1e-13. At a kink the error falls with the square of the step only: 1e-3 of
+ * the change of slope for max(0, Z − c); at a jump up to half a step, 3e-2.
  */
 export const expectOverNormal = (f: (z: number) => number): number => {
   standardNormal ??= normalRule();
   const { nodes, weights } = standardNormal;
   let sum = 0;
-  for (let index = 0; index < nodes.length; index += 1)
+  for (let index = 0; index < nodes.length; index += 1) {
     sum += (weights[index] ?? 0) * f(nodes[index] ?? 0);
+  }
   return sum;
 };

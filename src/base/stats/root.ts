@@ -27,10 +27,11 @@ export const solveIncreasing = (
   let x = start;
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const { value, slope } = at(x);
-    if (value === 0) return x;
+    const newton = x - value / slope;
+    if (Math.abs(newton - x) <= relative * Math.abs(x) + absolute) return newton;
     if (value < 0) below = x;
     else above = x;
-    let next = x - value / slope;
+    let next = newton;
     if (!(next > below && next < above)) {
       if (Number.isFinite(below) && Number.isFinite(above)) next = below + (above - below) / 2;
       else next = value < 0 ? x + reach : x - reach;

@@ -1,0 +1,70 @@
+/**
+ * Names points and counts repeats as readings arrive.
+ *
+ * A row without a point is a point of its own, named by its place among those of the panel (and
+ * layer), a place without a reading included, so that the names of a second round agree with the
+ * first. A number the point column itself uses is stepped over: it would join two points in one.
+ */
+export type NamedPoint = {
+  readonly point: string;
+  readonly repeat: number;
+  /** The explicit repeat number was given to this point before. */
+  readonly taken: boolean;
+};
+
+export type PointNames = {
+  /** Keeps a name of the point column from being given to a row without one. */
+  readonly reserve: (name: string) => void;
+  readonly next: (
+    vehicle: string | null,
+    panel: string,
+    point: string,
+    layer: string,
+    isReading: boolean,
+    repeat: number | undefined,
+  ) => NamedPoint;
+};
+
+type Group = { count: number; readonly points: Map<string, Set<number> | number> };
+
+/** With `severalOperators` the same repeat of a point may come once from each. */
+export function createPointNames(severalOperators: boolean): PointNames {
+  const reserved = new Set<string>();
+  const groups = new Map<string, Group>();
+  const groupOf = (key: string): Group => {
+    const known = groups.get(key);
+    if (known !== undefined) return known;
+    const group: Group = { count: 0, points: new Map() };
+    groups.set(key, group);
+    return group;
+  };
+  const unreserved = (group: Group): string => {
+    do group.count += 1;
+    while (reserved.has(String(group.count)));
+    return String(group.count);
+  };
+  return {
+    reserve: (name) => {
+      reserved.add(name);
+    },
+    next: (vehicle, panel, written, layer, isReading, explicit) => {
+      const group = groupOf(`${vehicle ?? ''}\0${panel}\0${layer}`);
+      const point = written === '' ? unreserved(group) : written;
+      if (!isReading) return { point, repeat: explicit ?? 0, taken: false };
+      const before = group.points.get(point) ?? 0;
+      if (explicit === undefined && typeof before === 'number') {
+        group.points.set(point, before + 1);
+        return { point, repeat: before + 1, taken: false };
+      }
+      const used = typeof before === 'number' ? firstNumbers(before) : before;
+      group.points.set(point, used);
+      const repeat = explicit ?? Math.max(0, ...used) + 1;
+      const taken = !severalOperators && used.has(repeat);
+      used.add(repeat);
+      return { point, repeat, taken };
+    },
+  };
+}
+
+const firstNumbers = (count: number): Set<number> =>
+  new Set(Array.from({ length: count }, (_, k) => k + 1));

@@ -1,0 +1,117 @@
+/** A vehicle's survey and its defects → plan, time, materials and the order of the job. */
+import { error, hasErrors, type Diagnostic, type Outcome } from '../base/diagnostics.ts';
+import { suggest } from '../base/did-you-mean.ts';
+import type { Defect } from '../correction/defects.ts';
+import type { Plan } from '../correction/plan.ts';
+import { planCorrection } from '../correction/plan-correction.ts';
+import { correctionModel } from '../formats/data/correction-defaults.ts';
+import { filmModel } from '../formats/data/film-defaults.ts';
+import { type DefectRow, readDefectsFile } from '../intake/read-defects-file.ts';
+import { estimateWork, type WorkEstimate } from '../work/estimate-work.ts';
+import { byPanelId } from './match-panels.ts';
+import type { LoadedFile, ReadInput } from './read-vehicles.ts';
+import type { Assumption } from './settings.ts';
+import type { SurveyResult } from './survey-vehicle.ts';
+
+export type PlanResult = SurveyResult & { readonly plan: Plan; readonly work: WorkEstimate };
+
+export function planVehicle(
+  surveyed: SurveyResult,
+  defectsFile: LoadedFile | undefined,
+): Outcome<PlanResult> {
+  const { survey, settings } = surveyed;
+  const recorded = recordedDefects(surveyed, defectsFile);
+  if (recorded.value === undefined) return { diagnostics: recorded.diagnostics };
+  const known = recorded.value;
+  const plan = planCorrection({
+    survey,
+    defectsOf: (id) => withGeneral(known.get(id) ?? []),
+    aim: settings.aim.share,
+    hazeAllowed: settings.hazeAllowed,
+    hardness: settings.hardness,
+    model: settings.correction,
+    thinnerClear: filmModel.thinnerClear,
+  });
+  const missing = survey.panels.filter(({ panel }) => !hasGeneral(known.get(panel.id) ?? []));
+  const value = {
+    ...surveyed,
+    inputs: [...surveyed.inputs, ...defectsInput(defectsFile)],
+    assumptions: [...surveyed.assumptions, ...defectAssumption(missing.length, known.size)],
+    plan,
+    work: estimateWork(plan, settings.work),
+  };
+  return { value, diagnostics: recorded.diagnostics };
+}
+
+const defectsInput = (file: LoadedFile | undefined): readonly ReadInput[] =>
+  file === undefined ? [] : [{ file: file.name, sha256: file.sha256, decisions: null }];
+
+function recordedDefects(
+  { survey }: SurveyResult,
+  file: LoadedFile | undefined,
+): Outcome<ReadonlyMap<string, readonly Defect[]>> {
+  if (file === undefined) return { value: new Map(), diagnostics: [] };
+  const rows = readDefectsFile(file);
+  if (rows.value === undefined) return { diagnostics: rows.diagnostics };
+  const defects = rows.value.map((row) => ({ row, defect: toDefect(row) }));
+  const unknown = defects.flatMap(({ row, defect }) =>
+    defect === undefined ? [unknownDefect(row)] : [],
+  );
+  const named = defects.flatMap(({ row, defect }) =>
+    defect === undefined ? [] : [{ name: row.panel, value: defect, at: rowPlace(row) }],
+  );
+  const matched = byPanelId(named, survey.template);
+  const diagnostics = [...rows.diagnostics, ...unknown, ...matched.diagnostics];
+  return matched.value === undefined || hasErrors(diagnostics)
+    ? { diagnostics }
+    : { value: matched.value, diagnostics };
+}
+
+const wordsOf = (text: string): string => text.trim().toLowerCase().replaceAll(/[\s_-]+/g, ' ');
+
+function toDefect({ defect, grade, depth }: DefectRow): Defect | undefined {
+  const word = wordsOf(defect);
+  const kind = correctionModel.defects.find(
+    ({ id, name }) => wordsOf(id) === word || wordsOf(name) === word,
+  );
+  const assumed = correctionModel.correction.assumedGrade;
+  return kind === undefined ? undefined : { kind, grade: grade ?? assumed, depth };
+}
+
+function unknownDefect(row: DefectRow): Diagnostic {
+  const ids = correctionModel.defects.map(({ id }) => id);
+  return error('defect-unknown', `"${row.defect}" is no defect that is known here`, {
+    at: rowPlace(row, row.defect),
+    hint: suggest(row.defect, ids) ?? `one of ${ids.join(', ')}`,
+  });
+}
+
+function rowPlace({ origin, lineText, panel }: DefectRow, word = panel) {
+  const column = lineText.indexOf(word) + 1;
+  return {
+    file: origin.file,
+    line: origin.line,
+    lineText,
+    ...(column === 0 ? {} : { column, length: word.length }),
+  };
+}
+
+const hasGeneral = (defects: readonly Defect[]): boolean =>
+  defects.some(({ kind }) => kind.scope === 'general' || kind.scope === 'refinish');
+
+/** Where no general defect was recorded, swirl marks of the assumed grade are taken to be there. */
+function withGeneral(defects: readonly Defect[]): readonly Defect[] {
+  if (hasGeneral(defects)) return defects;
+  const kind = correctionModel.defects.find(({ id }) => id === 'swirl-marks');
+  if (kind === undefined) throw new Error('swirl marks are a built-in defect');
+  return [...defects, { kind, grade: correctionModel.correction.assumedGrade, depth: null }];
+}
+
+function defectAssumption(missing: number, recorded: number): readonly Assumption[] {
+  if (missing === 0) return [];
+  const grade = correctionModel.correction.assumedGrade;
+  const where = recorded === 0 ? 'on every panel' : `on the ${missing} panels without a record`;
+  return [
+    { code: 'defects', text: `swirl marks of grade ${grade} ${where}`, origin: 'built-in' },
+  ];
+}

@@ -1,0 +1,274 @@
+/** Gauge files → readings by vehicle, their panels matched to a template. */
+import { type Diagnostic, error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
+import { suggest } from '../base/did-you-mean.ts';
+import { groupBy } from '../base/group-by.ts';
+import { bestTemplate, type PanelMatch, panelMatcher } from '../film/panel-names.ts';
+import type { Reading } from '../film/reading.ts';
+import type { VehicleTemplate } from '../film/template.ts';
+import { decode } from '../intake/decode.ts';
+import {
+  type ExcludedCell,
+  type IntakeDecisions,
+  type IntakeOptions,
+  readGaugeFile,
+} from '../intake/read-gauge-file.ts';
+import type { Assumption } from './settings.ts';
+
+/** A file's bytes as they were loaded, with their checksum. */
+export type LoadedFile = {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  readonly sha256: string;
+};
+
+export type ReadInput = {
+  readonly file: string;
+  readonly sha256: string;
+  readonly decisions: IntakeDecisions | null;
+};
+
+/** All readings of one vehicle; `template` is null where no template knows its panels. */
+export type VehicleReadings = {
+  readonly vehicle: string | null;
+  readonly template: VehicleTemplate | null;
+  readonly readings: readonly Reading[];
+  readonly assumptions: readonly Assumption[];
+};
+
+export type ReadVehicles = {
+  readonly vehicles: readonly VehicleReadings[];
+  readonly excluded: readonly ExcludedCell[];
+  readonly inputs: readonly ReadInput[];
+};
+
+export type ReadRequest = {
+  readonly files: readonly LoadedFile[];
+  readonly templates: readonly VehicleTemplate[];
+  /** Named by the user; else the one that fits best. */
+  readonly templateId: string | undefined;
+  readonly intake: Omit<IntakeOptions, 'isPanel'>;
+  /** Only this vehicle, where it is named. */
+  readonly vehicle: string | undefined;
+  /** True where a panel that no template knows may keep its name: nothing is computed from it. */
+  readonly keepUnknownPanels: boolean;
+};
+
+export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
+  const named = namedTemplates(request);
+  if (named.value === undefined) return { diagnostics: named.diagnostics };
+  const templates = named.value;
+  const matchers = templates.map((template) => panelMatcher(template));
+  const isPanel = (label: string): boolean =>
+    matchers.some((match) => match(label).kind === 'match');
+  const read = request.files.map((file) => ({
+    file,
+    outcome: readGaugeFile(file, { ...request.intake, isPanel }),
+  }));
+  const inputs = read.map(({ file, outcome }) => ({
+    file: file.name,
+    sha256: file.sha256,
+    decisions: outcome.value?.decisions ?? null,
+  }));
+  const diagnostics = read.flatMap(({ outcome }) => outcome.diagnostics);
+  const readings = renumbered(read.map(({ outcome }) => outcome.value?.readings ?? []));
+  const excluded = read.flatMap(({ outcome }) => outcome.value?.excluded ?? []);
+  if (hasErrors(diagnostics)) return { diagnostics };
+  const chosen = byVehicle(readings, request);
+  if (chosen.value === undefined) return { diagnostics: [...diagnostics, ...chosen.diagnostics] };
+  const matched = [...chosen.value].map(([vehicle, own]) =>
+    matchVehicle(vehicle, own, templates, request),
+  );
+  const all = [...diagnostics, ...matched.flatMap((outcome) => outcome.diagnostics)];
+  const vehicles = matched.flatMap(({ value }) => value ?? []);
+  return hasErrors(all)
+    ? { diagnostics: all }
+    : { value: { vehicles, excluded, inputs }, diagnostics: all };
+}
+
+function namedTemplates({
+  templates,
+  templateId,
+}: ReadRequest): Outcome<readonly VehicleTemplate[]> {
+  if (templateId === undefined) return { value: templates, diagnostics: [] };
+  const template = templates.find(({ id }) => id === templateId);
+  return template === undefined
+    ? { diagnostics: [unknownTemplate(templateId, templates)] }
+    : { value: [template], diagnostics: [] };
+}
+
+export const unknownTemplate = (id: string, templates: readonly VehicleTemplate[]): Diagnostic => {
+  const ids = templates.map((template) => template.id);
+  return error('usage-unknown-template', `there is no template "${id}"`, {
+    hint: suggest(id, ids) ?? `one of ${ids.join(', ')}`,
+  });
+};
+
+/** Points repeated in a later file are further repeats of the same point, not a second first one. */
+function renumbered(files: readonly (readonly Reading[])[]): readonly Reading[] {
+  const [first = [], ...later] = files;
+  if (later.length === 0) return first;
+  const seen = new Map<string, number>();
+  const keyOf = ({ vehicle, panel, point, layer, place }: Reading): string =>
+    JSON.stringify([vehicle, panel, point, layer, place]);
+  return files.flatMap((readings) => {
+    const before = new Map(seen);
+    return readings.map((reading) => {
+      const key = keyOf(reading);
+      const repeat = reading.repeat + (before.get(key) ?? 0);
+      seen.set(key, Math.max(seen.get(key) ?? 0, repeat));
+      return { ...reading, repeat };
+    });
+  });
+}
+
+function byVehicle(
+  readings: readonly Reading[],
+  { vehicle, files }: ReadRequest,
+): Outcome<ReadonlyMap<string | null, readonly Reading[]>> {
+  const vehicles = groupBy(readings, (reading) => reading.vehicle);
+  if (vehicles.size === 0) {
+    const names = files.map(({ name }) => name).join(', ');
+    return { diagnostics: [error('no-readings', `${names} holds no reading`)] };
+  }
+  if (vehicle === undefined) return { value: vehicles, diagnostics: [] };
+  const own = vehicles.get(vehicle);
+  const ids = [...vehicles.keys()].flatMap((id) => id ?? []);
+  return own === undefined
+    ? {
+        diagnostics: [
+          error('usage-unknown-vehicle', `no reading belongs to vehicle "${vehicle}"`, {
+            hint: suggest(vehicle, ids) ?? (ids.length === 0 ? undefined : `the input holds ${listed(ids)}`),
+          }),
+        ],
+      }
+    : { value: new Map([[vehicle, own]]), diagnostics: [] };
+}
+
+const LISTED = 6;
+const listed = (words: readonly string[]): string =>
+  words.length <= LISTED
+    ? words.join(', ')
+    : `${words.slice(0, LISTED).join(', ')} and ${words.length - LISTED} more`;
+
+function matchVehicle(
+  vehicle: string | null,
+  readings: readonly Reading[],
+  templates: readonly VehicleTemplate[],
+  request: ReadRequest,
+): Outcome<VehicleReadings> {
+  const labels = [...new Set(readings.map(({ panel }) => panel))];
+  const [only] = templates;
+  const best =
+    request.templateId === undefined ? bestTemplate(labels, templates) : undefined;
+  const template = request.templateId === undefined ? best?.template : only;
+  if (template === undefined) return undecided(vehicle, readings, labels, request);
+  const match = panelMatcher(template);
+  const failing = labels.filter((label) => match(label).kind !== 'match');
+  const severity = request.keepUnknownPanels ? warning : error;
+  const diagnostics = failing.flatMap((label) => {
+    const reading = readings.find(({ panel }) => panel === label);
+    return reading === undefined
+      ? []
+      : [unmatched(severity, label, match(label), template, place(reading, request))];
+  });
+  const renamed = readings.map((reading) => {
+    const found = match(reading.panel);
+    return found.kind === 'match' ? { ...reading, panel: found.panel.id } : reading;
+  });
+  const assumptions = best === undefined ? [] : templateAssumption(template, best.tied);
+  return {
+    value: { vehicle, template, readings: samePoints(renamed), assumptions },
+    diagnostics,
+  };
+}
+
+/** Two labels of one panel ("hood", "Bonnet") may both have a point 1: repeats count on. */
+function samePoints(readings: readonly Reading[]): readonly Reading[] {
+  const taken = new Set<string>();
+  return readings.map((reading) => {
+    const keyOf = (repeat: number): string =>
+      JSON.stringify([reading.panel, reading.point, reading.layer, reading.place, repeat]);
+    let { repeat } = reading;
+    while (taken.has(keyOf(repeat))) repeat += 1;
+    taken.add(keyOf(repeat));
+    return repeat === reading.repeat ? reading : { ...reading, repeat };
+  });
+}
+
+function templateAssumption(
+  { id, name }: VehicleTemplate,
+  tied: readonly VehicleTemplate[],
+): readonly Assumption[] {
+  const also = tied.length === 0 ? '' : `; ${tied.map((one) => one.id).join(', ')} fit as well`;
+  return [
+    {
+      code: 'template',
+      text: `template ${id} (${name}), as the panel names fit it${also}`,
+      origin: 'readings',
+    },
+  ];
+}
+
+function undecided(
+  vehicle: string | null,
+  readings: readonly Reading[],
+  labels: readonly string[],
+  request: ReadRequest,
+): Outcome<VehicleReadings> {
+  const names = listed(labels.map((label) => `"${label}"`));
+  const ids = request.templates.map(({ id }) => id).join(', ');
+  const [reading] = readings;
+  const at = reading === undefined ? undefined : place(reading, request);
+  if (request.keepUnknownPanels) {
+    return {
+      value: { vehicle, template: null, readings, assumptions: [] },
+      diagnostics: [
+        warning('panel-unmatched', `no template fits the panels ${names}: kept as they stand`, { at }),
+      ],
+    };
+  }
+  return {
+    diagnostics: [
+      error('template-undecided', `no template fits the panels ${names}`, {
+        at,
+        hint: `name one with --template: ${ids}`,
+      }),
+    ],
+  };
+}
+
+function unmatched(
+  severity: typeof error,
+  label: string,
+  match: PanelMatch,
+  template: VehicleTemplate,
+  at: ReturnType<typeof place>,
+): Diagnostic {
+  if (match.kind === 'ambiguous') {
+    const names = listed(match.panels.map(({ name }) => name));
+    return severity('panel-ambiguous', `"${label}" may be ${names}`, { at, hint: match.why });
+  }
+  const suggestion = match.kind === 'unknown' ? match.suggestion : undefined;
+  return severity('panel-unknown', `"${label}" is not a panel of the ${template.name} template`, {
+    at,
+    hint:
+      suggestion === undefined
+        ? `leastcut template show ${template.id} lists its panels`
+        : `did you mean "${suggestion}"?`,
+  });
+}
+
+/** Where a reading's panel is named, with the line as the user wrote it. */
+function place({ origin, panel }: Reading, { files }: ReadRequest) {
+  const file = files.find(({ name }) => name === origin.file);
+  const text = file === undefined ? undefined : decode(file).value?.source.text;
+  const lineText = text?.split('\n')[origin.line - 1];
+  const column = (lineText?.indexOf(panel) ?? -1) + 1;
+  return {
+    file: origin.file,
+    line: origin.line,
+    ...(lineText === undefined || column === 0
+      ? {}
+      : { column, length: panel.length, lineText }),
+  };
+}
