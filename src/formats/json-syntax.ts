@@ -7,6 +7,7 @@
  * nesting beyond `deepestNesting` is a fault of its own, as later readers do recurse.
  */
 import { startsWithForeignQuote, wordFault } from './json-words.ts';
+import { shorten } from './shorten.ts';
 
 export type SyntaxFault = {
   readonly offset: number;
@@ -192,7 +193,7 @@ function lexicalFault(reader: Reader, token: Token): SyntaxFault | undefined {
   }
   const isWord = reader.expected === 'value' || reader.expected === 'key';
   if (!isWord && !startsWithForeignQuote(text)) return misplaced(reader, token);
-  const { message, hint } = wordFault(text, reader.expected === 'key' ? 'key' : 'value');
+  const { message, hint } = wordFault(shorten(text), reader.expected === 'key' ? 'key' : 'value');
   return fault(token, message, hint);
 }
 
@@ -221,7 +222,7 @@ function stringFault(token: Token): SyntaxFault | undefined {
 
 /** A sound token that cannot stand where it does. */
 function misplaced(reader: Reader, token: Token): SyntaxFault {
-  const { text } = token;
+  const text = shorten(token.text);
   switch (reader.expected) {
     case 'end':
       return fault(
@@ -234,7 +235,11 @@ function misplaced(reader: Reader, token: Token): SyntaxFault {
         ? fault(token, 'a second colon, or one outside an object', 'remove it')
         : fault(token, `a comma is missing before ${text}`, commaHint(text));
     case 'colon':
-      return fault(token, `a colon is missing after ${reader.previous.text}`, 'put a colon there');
+      return fault(
+        token,
+        `a colon is missing after ${shorten(reader.previous.text)}`,
+        'put a colon there',
+      );
     case 'key':
       return keyMissing(reader, token);
     case 'value':
@@ -260,14 +265,14 @@ function keyMissing(reader: Reader, token: Token): SyntaxFault {
   if (decimalComma) {
     const typed = `${beforePrevious.text},${token.text}`;
     const at = { offset: beforePrevious.offset, text: typed };
-    const hint = `write ${typed.replace(',', '.')}`;
-    return fault(at, `${typed} is written with a decimal comma`, hint);
+    const hint = `write ${shorten(typed.replace(',', '.'))}`;
+    return fault(at, `${shorten(typed)} is written with a decimal comma`, hint);
   }
   const hint =
     token.text === ',' && previous.text === ','
       ? 'remove one of the two commas'
       : 'a key is a text in double quotes';
-  return fault(token, `a key is missing: ${token.text} cannot be one`, hint);
+  return fault(token, `a key is missing: ${shorten(token.text)} cannot be one`, hint);
 }
 
 function endFault(reader: Reader, text: string): SyntaxFault | undefined {

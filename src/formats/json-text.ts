@@ -14,6 +14,7 @@ import {
   refused,
 } from '../base/diagnostics.ts';
 import { findSyntaxFaults, type SyntaxFault } from './json-syntax.ts';
+import { shorten } from './shorten.ts';
 import { type PlaceAt, textPlaces } from './text-places.ts';
 
 export type JsonPath = readonly (string | number)[];
@@ -68,7 +69,7 @@ function repeatedKeys(node: Node, placeAt: PlaceAt): readonly Diagnostic[] {
       return repeatedKeys(value, placeAt);
     }
     const { line } = placeAt(first.offset, first.length);
-    const message = `the key ${JSON.stringify(key.value)} is written twice; first on line ${line}`;
+    const message = `the key ${shorten(JSON.stringify(key.value))} is written twice; first on line ${line}`;
     const at = placeAt(key.offset, key.length);
     const repeat = error('json-duplicate-key', message, { at, hint: 'keep one of the two' });
     return [repeat, ...repeatedKeys(value, placeAt)];

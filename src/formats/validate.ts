@@ -18,6 +18,7 @@ import { closest, suggest } from '../base/did-you-mean.ts';
 import type { JsonDocument, JsonPath } from './json-text.ts';
 import { keyHint, sameInOtherUnit } from './key-words.ts';
 import { bare, describeSchema, keysOf, schemaAt, wordsOf } from './schema-words.ts';
+import { shorten } from './shorten.ts';
 
 type Issue = z.core.$ZodIssue;
 type Request = { readonly schema: z.ZodType; readonly document: JsonDocument };
@@ -53,10 +54,14 @@ const plainPath = (path: readonly PropertyKey[]): JsonPath =>
 function unknownKey({ schema, document }: Request, path: JsonPath): Diagnostic {
   const key = String(path.at(-1));
   const known = keysOf(schemaAt(schema, path.slice(0, -1)));
-  return error('settings-unknown-key', `the key ${JSON.stringify(key)} means nothing here`, {
-    at: document.placeOf(path, 'key'),
-    hint: keyHint(key, known),
-  });
+  return error(
+    'settings-unknown-key',
+    `the key ${shorten(JSON.stringify(key))} means nothing here`,
+    {
+      at: document.placeOf(path, 'key'),
+      hint: keyHint(key, known),
+    },
+  );
 }
 
 /** The `schema` key is missing or wrong. */
@@ -85,7 +90,7 @@ function namesAnotherKind(request: Request, issues: readonly Issue[]): Diagnosti
 function invalid({ schema, document }: Request, issue: Issue, path: JsonPath): Diagnostic {
   const at = document.placeOf(path, issue.code === 'invalid_key' ? 'key' : 'value');
   const here = lookUp(document.value, path);
-  const name = path.length === 0 ? 'the file' : JSON.stringify(pathText(path));
+  const name = path.length === 0 ? 'the file' : JSON.stringify(shorten(pathText(path)));
   const expected = schemaAt(schema, path);
   const takes = expected === undefined ? 'something else' : describeSchema(expected);
   if (!here.found) {
@@ -95,7 +100,7 @@ function invalid({ schema, document }: Request, issue: Issue, path: JsonPath): D
   if (issue.code === 'invalid_key') {
     const parent = schemaAt(schema, path.slice(0, -1));
     const names = parent instanceof z.ZodRecord ? describeSchema(parent.keyType) : 'something else';
-    const message = `${JSON.stringify(path.at(-1))} cannot be a key here; it takes ${names}`;
+    const message = `${shorten(JSON.stringify(path.at(-1)))} cannot be a key here; it takes ${names}`;
     return error('settings-invalid', message, { at });
   }
   return error('settings-invalid', `${name} is ${textOf(here.value, at)}; it takes ${takes}`, {
@@ -113,7 +118,7 @@ function valueHint(value: unknown, schema: z.ZodType, path: JsonPath): string | 
   try {
     const unquoted = JSON.parse(value) as unknown;
     const fits = z.safeParse(bare(expected), unquoted).success && typeof unquoted !== 'string';
-    return fits ? `write it without quotes: ${value.trim()}` : undefined;
+    return fits ? `write it without quotes: ${shorten(value.trim())}` : undefined;
   } catch {
     return undefined;
   }
@@ -129,8 +134,7 @@ const pathText = (path: JsonPath): string =>
 function textOf(value: unknown, { lineText = '', column = 1, length = 0 }: Place): string {
   if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
   if (typeof value === 'object' && value !== null) return 'an object';
-  const text = lineText.slice(column - 1, column - 1 + length);
-  return text.length > 60 ? `${text.slice(0, 59)}…` : text;
+  return shorten(lineText.slice(column - 1, column - 1 + length));
 }
 
 type LookedUp = { readonly found: boolean; readonly value?: unknown };

@@ -9,7 +9,7 @@ import { error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import { createSource, type Source } from './source.ts';
 
 export type GaugeFileText = { readonly name: string; readonly bytes: Uint8Array };
-export type Encoding = 'utf-8' | 'utf-8-bom' | 'utf-16le' | 'utf-16be';
+type Encoding = 'utf-8' | 'utf-8-bom' | 'utf-16le' | 'utf-16be';
 export type Decoded = { readonly source: Source; readonly encoding: Encoding };
 
 const saveAsUtf8 = 'save the file as UTF-8, or as UTF-16 with a byte order mark';

@@ -22,7 +22,7 @@ export type HeaderScore = (cells: readonly string[]) => number;
 /** Says why no row of the best split is a header. */
 export type ExplainHeader = (rows: readonly Row[], delimiter: Delimiter) => readonly Diagnostic[];
 
-export const delimiterName: Readonly<Record<Delimiter, string>> = {
+const delimiterName: Readonly<Record<Delimiter, string>> = {
   ',': 'comma',
   ';': 'semicolon',
   '\t': 'tab',
@@ -91,13 +91,23 @@ function tryDelimiter(
   start: Start,
   score: HeaderScore,
 ): Trial {
-  const { value: rows = [], diagnostics } = tokenize(source, delimiter, start, headRows);
+  const { value: rows = [], diagnostics } = readHead(source, delimiter, start);
   const at = rows.findIndex(({ cells }) => score(cells) > 0);
   const header = rows[at];
   if (header === undefined) return { delimiter, rows, fit: undefined, diagnostics };
   const below = rows.slice(at + 1);
   const regular = below.filter(({ cells }) => cells.length === header.cells.length).length;
   return { delimiter, rows, fit: { header, score: score(header.cells), regular }, diagnostics };
+}
+
+/** The first rows, or as many of them as stand before a fault; the whole table tells the fault. */
+function readHead(source: Source, delimiter: Delimiter, start: Start): Outcome<readonly Row[]> {
+  let head = tokenize(source, delimiter, start, headRows);
+  const { diagnostics } = head;
+  for (let n = headRows >> 1; n > 0 && head.value === undefined; n >>= 1) {
+    head = tokenize(source, delimiter, start, n);
+  }
+  return head.value === undefined ? head : { ...head, diagnostics };
 }
 
 function bestTrials(trials: readonly Trial[]): readonly Trial[] {
@@ -110,7 +120,7 @@ function bestTrials(trials: readonly Trial[]): readonly Trial[] {
 function whyNone(trials: readonly Trial[], explain: ExplainHeader): readonly Diagnostic[] {
   const cells = ({ rows }: Trial): number => rows[0]?.cells.length ?? 0;
   const [first] = [...trials].sort((a, b) => cells(b) - cells(a));
-  if (first === undefined || first.rows.length === 0) {
+  if (first === undefined || first.rows.length === 0 || first.diagnostics.length > 0) {
     return trials.flatMap(({ diagnostics }) => diagnostics).slice(0, 1);
   }
   return explain(first.rows, first.delimiter);

@@ -19,7 +19,7 @@ export type NumberShape = {
   readonly suffix: string;
 };
 
-const cellShape = /^([+\-−]?)(\d+(?:[.,'’\u0020\u00a0\u202f]\d+)*|[.,]\d+)\s*(\D*)$/u;
+const cellShape = /^([+\-−]?)(\d+(?:[.,'’\u0020\u00a0\u202f]\d+)*|[.,]\d+)\s*((?![.,])\D*)$/u;
 const oneMark = /^(\d*)([.,])(\d+)$/u;
 const groups = /^\d{1,3}(?:([.,'’\u0020\u00a0\u202f])\d{3})(?:\1\d{3})*(?:[.,]\d+)?$/u;
 

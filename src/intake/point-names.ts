@@ -5,7 +5,7 @@
  * layer), a place without a reading included, so that the names of a second round agree with the
  * first. A number the point column itself uses is stepped over: it would join two points in one.
  */
-export type NamedPoint = {
+type NamedPoint = {
   readonly point: string;
   readonly repeat: number;
   /** The explicit repeat number was given to this point before. */

@@ -13,9 +13,9 @@ import { type NumberShape, numberOf, numberShape, readsTwoWays } from './numbers
 import { micrometresPer, type ReadingUnit, unitNamed, unitSign } from './unit.ts';
 import { meansNoReading } from './words.ts';
 
-export const LARGEST_READING = micrometres(5000);
+const LARGEST_READING = micrometres(5000);
 
-export type Complaint = {
+type Complaint = {
   readonly severity: Severity;
   readonly code: DiagnosticCode;
   readonly message: string;

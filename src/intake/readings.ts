@@ -220,7 +220,8 @@ const tooLongHint = (delimiter: Delimiter): string =>
 
 function originOf({ source, delimiter }: Table, row: Row, column: number): Reading['origin'] {
   const { offset } = cellSpan(source, row, column, delimiter);
-  if (row.plain) return { file: source.name, line: row.line, column: offset - row.start + 1 };
+  if (offset < row.quoteAt)
+    return { file: source.name, line: row.line, column: offset - row.start + 1 };
   const lineStart = source.text.lastIndexOf('\n', offset - 1) + 1;
   const line = row.line + countLineEnds(source.text, row.start, offset);
   return { file: source.name, line, column: offset - lineStart + 1 };

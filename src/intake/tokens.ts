@@ -18,8 +18,8 @@ export type Row = {
   readonly line: number;
   /** Offset of the row's first character, always the first of a line. */
   readonly start: number;
-  /** No quote in the row: it is one line, its cells stand in the text as they are. */
-  readonly plain: boolean;
+  /** Offset of the row's first quote: up to there its cells stand in the text as they are. */
+  readonly quoteAt: number;
 };
 export type Span = { readonly offset: number; readonly length: number };
 export type Start = { readonly offset: number; readonly line: number };
@@ -71,18 +71,17 @@ function placeRows(
     if (quote !== -1 && quote < offset) quote = text.indexOf('"', offset);
     const start = offset;
     const end = lineEnd(text, offset);
-    const plain = quote === -1 || quote > end;
-    if (plain) {
-      rows.push({ cells, line, start, plain });
+    if (quote === -1 || quote > end) {
+      rows.push({ cells, line, start, quoteAt: Number.POSITIVE_INFINITY });
       offset = end + 1;
       line += 1;
       continue;
     }
     const walked = walkRow(text, delimiter, start);
     if (walked.fault !== undefined) return refused(quoteFault(source, walked.fault));
-    rows.push({ cells, line, start, plain });
-    offset = walked.end + 1;
-    line += countLineEnds(text, start, walked.end) + 1;
+    rows.push({ cells, line, start, quoteAt: quote });
+    offset = walked.offset + 1;
+    line += countLineEnds(text, start, walked.offset) + 1;
   }
   return found(rows.filter(({ cells }) => cells.some((cell) => cell.trim() !== '')));
 }
@@ -101,30 +100,35 @@ export function countLineEnds(text: string, from: number, to: number): number {
 }
 
 type QuoteFault = { readonly kind: 'open' | 'stray'; readonly offset: number };
-type WalkedRow = {
-  readonly spans: readonly Span[];
-  readonly end: number;
-  readonly fault?: QuoteFault;
-};
+type Walked = Span & { readonly fault?: QuoteFault };
 
-/** The cells of one row as they stand in the text, quotes included. */
-function walkRow(text: string, delimiter: Delimiter, start: number): WalkedRow {
-  const spans: Span[] = [];
-  for (let offset = start; ; ) {
+/**
+ * The cell of a number as it stands in the text, quotes included; beyond the last cell, an empty
+ * span at the end of the row. A quote in the wrong place on the way is told.
+ */
+function walkTo(text: string, delimiter: Delimiter, start: number, column: number): Walked {
+  for (let offset = start, k = 0; ; k += 1) {
     const end = cellEnd(text, delimiter, offset);
-    if (typeof end !== 'number') return { spans, end: text.length, fault: end };
-    spans.push({ offset, length: end - offset });
-    if (text[end] !== delimiter) return { spans, end };
+    if (typeof end !== 'number') return { offset: text.length, length: 0, fault: end };
+    if (k === column) return { offset, length: end - offset };
+    if (text[end] !== delimiter) return { offset: end, length: 0 };
     offset = end + 1;
   }
 }
 
+const walkRow = (text: string, delimiter: Delimiter, start: number): Walked =>
+  walkTo(text, delimiter, start, Number.POSITIVE_INFINITY);
+
 function cellEnd(text: string, delimiter: Delimiter, start: number): number | QuoteFault {
   if (text[start] === '"') return quotedEnd(text, delimiter, start);
   let end = start;
-  while (end < text.length && text[end] !== delimiter && text[end] !== '\n') end += 1;
-  const blank = text.slice(start, end).search(/\S/);
-  return blank > 0 && text[start + blank] === '"' ? { kind: 'stray', offset: start + blank } : end;
+  let bare = -1;
+  for (; end < text.length; end += 1) {
+    const character = text[end];
+    if (character === delimiter || character === '\n') break;
+    if (bare === -1 && character !== ' ' && character !== '\t') bare = end;
+  }
+  return bare > start && text[bare] === '"' ? { kind: 'stray', offset: bare } : end;
 }
 
 function quotedEnd(text: string, delimiter: Delimiter, start: number): number | QuoteFault {
@@ -133,23 +137,26 @@ function quotedEnd(text: string, delimiter: Delimiter, start: number): number | 
   if (at === -1) return { kind: 'open', offset: start };
   const next = text[at + 1];
   const closes = next === undefined || next === '\n' || next === delimiter;
-  return closes ? at + 1 : { kind: 'stray', offset: at };
+  if (closes) return at + 1;
+  // Over a line end, the quote that seems to close is the opening one of a later cell.
+  return countLineEnds(text, start, at) > 0
+    ? { kind: 'open', offset: start }
+    : { kind: 'stray', offset: at };
 }
 
 /** Where a cell stands: quotes included, blanks around it not. */
 export function cellSpan(source: Source, row: Row, column: number, delimiter: Delimiter): Span {
   const { text } = source;
-  if (!row.plain) {
-    const { spans, end } = walkRow(text, delimiter, row.start);
-    return trimmed(text, spans[column] ?? { offset: end, length: 0 });
-  }
   let offset = row.start;
-  for (let k = 0; k < column; k += 1) {
+  for (let k = 0; k < column && offset <= row.quoteAt; k += 1) {
     const cell = row.cells[k];
-    if (cell === undefined) return { offset: offset - 1, length: 0 };
+    if (cell === undefined) return { offset: Math.max(row.start, offset - 1), length: 0 };
     offset += cell.length + 1;
   }
   const cell = row.cells[column];
+  if (offset + (cell?.length ?? 0) > row.quoteAt || offset === row.quoteAt) {
+    return trimmed(text, walkTo(text, delimiter, row.start, column));
+  }
   if (cell === undefined) return { offset: Math.max(row.start, offset - 1), length: 0 };
   return trimmed(text, { offset, length: cell.length });
 }
@@ -187,25 +194,24 @@ function whyNotSplit(source: Source, delimiter: Delimiter, from: Start): Diagnos
     }
     const row = walkRow(text, delimiter, offset);
     if (row.fault !== undefined) return quoteFault(source, row.fault);
-    if (row.end - offset >= longestRow / 4) {
-      const widest = row.spans.reduce((a, b) => (b.length > a.length ? b : a), {
-        offset,
-        length: 0,
-      });
-      if (text[widest.offset] === '"')
-        return quoteFault(source, { kind: 'open', offset: widest.offset });
-      const { lineText: _, ...at } = source.placeAt(offset, 1);
-      return error(
-        'row-too-long',
-        `a row of ${row.end - offset} characters is no row of readings`,
-        {
-          at,
-        },
-      );
-    }
-    offset = row.end + 1;
+    const size = row.offset - offset;
+    if (size >= longestRow / 4) return tooLong(source, delimiter, offset, size);
+    offset = row.offset + 1;
   }
   return error('quote-unclosed', 'the cells of the file cannot be told apart', {
     at: { file: source.name },
   });
+}
+
+/** A cell that swallowed many lines was opened by a forgotten quote; else this is no table. */
+function tooLong(source: Source, delimiter: Delimiter, start: number, size: number): Diagnostic {
+  const { text } = source;
+  for (let column = 0; ; column += 1) {
+    const { offset, length } = walkTo(text, delimiter, start, column);
+    if (length > size / 2 && text[offset] === '"')
+      return quoteFault(source, { kind: 'open', offset });
+    if (offset + length >= start + size) break;
+  }
+  const { lineText: _, ...at } = source.placeAt(start, 1);
+  return error('row-too-long', `a row of ${size} characters is no row of readings`, { at });
 }

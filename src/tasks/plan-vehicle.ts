@@ -1,19 +1,25 @@
 /** A vehicle's survey and its defects → plan, time, materials and the order of the job. */
 import { error, hasErrors, type Diagnostic, type Outcome } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
+import type { Remark } from '../base/remark.ts';
 import type { Defect } from '../correction/defects.ts';
 import type { Plan } from '../correction/plan.ts';
 import { planCorrection } from '../correction/plan-correction.ts';
 import { correctionModel } from '../formats/data/correction-defaults.ts';
 import { filmModel } from '../formats/data/film-defaults.ts';
 import { type DefectRow, readDefectsFile } from '../intake/read-defects-file.ts';
+import { planCautions } from '../work/cautions.ts';
 import { estimateWork, type WorkEstimate } from '../work/estimate-work.ts';
 import { byPanelId } from './match-panels.ts';
 import type { LoadedFile, ReadInput } from './read-vehicles.ts';
 import type { Assumption } from './settings.ts';
 import type { SurveyResult } from './survey-vehicle.ts';
 
-export type PlanResult = SurveyResult & { readonly plan: Plan; readonly work: WorkEstimate };
+export type PlanResult = SurveyResult & {
+  readonly plan: Plan;
+  readonly work: WorkEstimate;
+  readonly cautions: readonly Remark[];
+};
 
 export function planVehicle(
   surveyed: SurveyResult,
@@ -33,12 +39,14 @@ export function planVehicle(
     thinnerClear: filmModel.thinnerClear,
   });
   const missing = survey.panels.filter(({ panel }) => !hasGeneral(known.get(panel.id) ?? []));
+  const work = estimateWork(plan, settings.work);
   const value = {
     ...surveyed,
     inputs: [...surveyed.inputs, ...defectsInput(defectsFile)],
     assumptions: [...surveyed.assumptions, ...defectAssumption(missing.length, known.size)],
     plan,
-    work: estimateWork(plan, settings.work),
+    work,
+    cautions: planCautions(work),
   };
   return { value, diagnostics: recorded.diagnostics };
 }

@@ -119,6 +119,8 @@ const fourDoors: readonly (readonly [string, string])[] = [
   ['bedside', '-'],
   ['door roof', '-'],
   ['windscreen', '-'],
+  ['nearside bonnet', '- bonnet'],
+  ['frontleftdoor'.repeat(4), '-'],
 ];
 
 const others: readonly (readonly [string, string, string])[] = [

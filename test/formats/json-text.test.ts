@@ -55,6 +55,7 @@ describe('a fault of syntax is placed and given a remedy', () => {
     ['[1:2]', '1:3+1', 'remove it'],
     ['{"a":\u00a01}', '1:6+1', 'put a plain space there'],
     ['{1:2}', '1:2+1', 'a key is a text in double quotes'],
+    ['{"a": 1, 5}', '1:10+1', 'a key is a text in double quotes'],
     ['[1]/', '1:4+1', 'remove it'],
     ['', '1:1+1', 'a settings file is an object: { … }'],
     [' \n ', '1:1+1', 'a settings file is an object: { … }'],
@@ -102,6 +103,23 @@ describe('a fault of syntax is placed and given a remedy', () => {
       9,
     );
   });
+});
+
+test('a very long word, key or text is cut where a sentence quotes it', () => {
+  const long = 'x'.repeat(1_000_000);
+  for (const text of [
+    long,
+    `["${long}" "${long}"]`,
+    `{"${long}":1,"${long}":2}`,
+    `{"${long}" 1}`,
+    `{${long}:1}`,
+    `['${long}']`,
+    `[1${long}]`,
+  ]) {
+    const [first] = parseJson('f', text).diagnostics;
+    expect(first?.message.length).toBeLessThan(200);
+    expect(first?.hint?.length).toBeLessThan(200);
+  }
 });
 
 describe('a key written twice', () => {

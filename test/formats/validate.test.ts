@@ -162,6 +162,9 @@ describe('an unknown key is placed at the key', () => {
     expect(told('{"schema": "leastcut/trial/1", "area_ft2": 1}')).toEqual([
       '1:32+10 settings-unknown-key: the key "area_ft2" means nothing here | write area_m2',
     ]);
+    expect(told('{"schema": "leastcut/trial/1", "area": 1}')).toEqual([
+      '1:32+6 settings-unknown-key: the key "area" means nothing here | write area_m2',
+    ]);
     expect(told('{"shcema": "leastcut/trial/1", "area_m2": 1}')).toEqual([
       '1:2+8 settings-unknown-key: the key "shcema" means nothing here | did you mean "schema"?',
     ]);
@@ -172,6 +175,11 @@ describe('an unknown key is placed at the key', () => {
       '3:13+11 settings-unknown-key: the key "__proto__" means nothing here',
     ]);
   });
+});
+
+test('a very long key is cut where a sentence quotes it', () => {
+  const [first] = check(withLine(`"${'x'.repeat(100_000)}": 1`)).diagnostics;
+  expect(first?.message).toBe(`the key "${'x'.repeat(58)}… means nothing here`);
 });
 
 describe('the kind of file', () => {
@@ -186,6 +194,13 @@ describe('the kind of file', () => {
     expect(told('{"area_m2": 0, "schema": 1}')).toEqual([
       '1:13+1 settings-invalid: "area_m2" is 0; it takes a number from 0.1 to 10',
       '1:26+1 settings-schema: "schema" is 1; it takes "leastcut/trial/1" | "schema": "leastcut/trial/1"',
+    ]);
+  });
+
+  test('is asked for when it is nearly right, beside the other problems', () => {
+    expect(told('{"schema": "leastcut/trial/2", "area_m2": 0}')).toEqual([
+      '1:12+18 settings-schema: "schema" is "leastcut/trial/2"; it takes "leastcut/trial/1" | "schema": "leastcut/trial/1"',
+      '1:43+1 settings-invalid: "area_m2" is 0; it takes a number from 0.1 to 10',
     ]);
   });
 

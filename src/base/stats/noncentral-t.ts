@@ -5,7 +5,7 @@
  * smooth on the whole line. Panels are no wider than the spread of ln s, 1/√(2ν), allows, nor than three
  * units of t·s − δ where Φ turns. Sums of series fail for large δ; this does not.
  *
- * Accuracy, checked against 40-digit integration for δ to 140 and ν from 1 to 2000: 1e-12 absolute for
+ * Accuracy, checked against 25-digit integration for δ to 140 and ν from 1 to 2000: 1e-12 absolute for
  * the distribution function, 1e-10 relative for quantiles from .001 to .999. Quantiles of 0 and 1 are ∓∞.
  * NaN or arguments outside the domain throw a RangeError.
  */

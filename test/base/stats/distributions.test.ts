@@ -132,7 +132,7 @@ describe('Student’s t distribution', () => {
     for (const p of [1e-9, 0.001, 0.2, 0.4999]) {
       expect(relative(studentTQuantile(p, 1), -1 / Math.tan(Math.PI * p))).toBeLessThan(2e-12);
     }
-    expect(studentTQuantile(0.75, 1)).toBeCloseTo(1, 14);
+    expect(studentTQuantile(0.75, 1)).toBeCloseTo(1, 13);
     expect(studentTQuantile(0.975, Infinity)).toBe(normalQuantile(0.975));
   });
   test('does not jump where the large-ν formula takes over', () => {

@@ -1,0 +1,58 @@
+/** What a page for people is made of, as data: a renderer knows these and nothing about paint. */
+
+/** How a piece of text matters; a renderer may colour it, and the words carry it without colour. */
+export type Tone = 'plain' | 'strong' | 'quiet' | 'binding';
+
+export type TextCell = { readonly kind: 'text'; readonly text: string; readonly tone: Tone };
+
+/** Values on the column's common axis. */
+export type StripCell = {
+  readonly kind: 'strip';
+  readonly values: readonly number[];
+  /** A value drawn with a sign of its own, or null. */
+  readonly marked: number | null;
+};
+
+export type Cell = TextCell | StripCell;
+
+export type StripAxis = {
+  readonly from: number;
+  readonly to: number;
+  /** A line across all rows. */
+  readonly line: number | null;
+};
+
+export type Column = {
+  readonly title: string;
+  readonly align: 'left' | 'right';
+  /** Given for a column of strips. */
+  readonly axis?: StripAxis;
+};
+
+export type Block =
+  | { readonly kind: 'title'; readonly text: string }
+  | { readonly kind: 'gap' }
+  | { readonly kind: 'paragraph'; readonly label: string | null; readonly text: string }
+  | { readonly kind: 'list'; readonly label: string; readonly items: readonly string[] }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly Column[];
+      readonly rows: readonly (readonly Cell[])[];
+    };
+
+export const title = (text: string): Block => ({ kind: 'title', text });
+export const gap: Block = { kind: 'gap' };
+export const paragraph = (label: string | null, text: string): Block => ({
+  kind: 'paragraph',
+  label,
+  text,
+});
+export const list = (label: string, items: readonly string[]): Block => ({
+  kind: 'list',
+  label,
+  items,
+});
+export const cell = (text: string, tone: Tone = 'plain'): Cell => ({ kind: 'text', text, tone });
+
+/** A machine record: plain data that serialises to JSON. */
+export type MachineRecord = { readonly [key: string]: unknown };

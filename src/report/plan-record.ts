@@ -1,0 +1,69 @@
+import type { PanelPlan, PlannedStep } from '../correction/plan.ts';
+import type { Panel } from '../film/template.ts';
+import type { PlanResult } from '../tasks/plan-vehicle.ts';
+import { jobTimeQuantile } from '../work/job-time.ts';
+import { envelope, machine, machineOrNull, type RecordContext } from './envelope.ts';
+import type { MachineRecord } from './model.ts';
+import { remarkRecord } from './survey-record.ts';
+
+/** `leastcut/plan/1`. */
+export function planRecord(
+  result: PlanResult,
+  panels: readonly Panel[],
+  context: RecordContext,
+): MachineRecord {
+  const { plan, work, settings, survey } = result;
+  const ids = new Set(panels.map(({ id }) => id));
+  const hours = (p: number): number => machine(jobTimeQuantile(work.time, p) / 60);
+  return {
+    ...envelope('plan', result, context),
+    template: survey.template.id,
+    aim: settings.aim.name,
+    risk_pct: machine(100 * settings.terms.risk),
+    panels: plan.panels
+      .filter(({ survey: { panel } }) => ids.has(panel.id))
+      .map((panel) => panelRecord(panel, settings.correction.removal.passes)),
+    car: { expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor) },
+    time: { p50_h: hours(0.5), p80_h: hours(0.8), p95_h: hours(0.95) },
+    vibration_points: machine(work.vibrationPoints),
+    materials: work.materials.map(({ material, quantity, unit }) => ({
+      material,
+      quantity: machine(quantity),
+      unit,
+    })),
+    order: work.order.map(({ id, text }) => ({ stage: id, text })),
+    cautions: result.cautions.map(remarkRecord),
+  };
+}
+
+const panelRecord = (plan: PanelPlan, passes: number): MachineRecord => ({
+  panel: plan.survey.panel.id,
+  verdict: plan.verdict,
+  steps: plan.steps.map((step) => stepRecord(step, passes)),
+  removal_um: {
+    median: machine(plan.removal.median),
+    mean: machine(plan.removal.mean),
+    low: machine(plan.removal.low),
+    high: machine(plan.removal.high),
+  },
+  correction: { aimed_pct: machine(100 * plan.aimed), expected_pct: machine(100 * plan.expected) },
+  risk_prob: machineOrNull(plan.risk),
+  risk_if_thin_prob: machineOrNull(plan.riskIfThin),
+  already_prob: machineOrNull(plan.already),
+  budget_um: machine(plan.survey.budget),
+  bound_by: plan.survey.boundBy.code,
+  provisional: plan.provisional,
+  reasons: plan.reasons.map(remarkRecord),
+  cautions: plan.cautions.map(remarkRecord),
+  zones: [],
+});
+
+const stepRecord = ({ combination, sets, removal, machineTime }: PlannedStep, passes: number) => ({
+  machine: combination.machine.id,
+  pad: combination.pad.id,
+  product: combination.product.id,
+  sets,
+  passes,
+  removal_um: machine(removal),
+  time_min: machine(machineTime),
+});

@@ -1,0 +1,69 @@
+import type { PanelSurvey } from '../film/survey.ts';
+import type { SurveyResult } from '../tasks/survey-vehicle.ts';
+import { envelope, machine, machineOrNull, type RecordContext } from './envelope.ts';
+import type { MachineRecord } from './model.ts';
+import type { Panel } from '../film/template.ts';
+import type { Remark } from '../base/remark.ts';
+
+/** `leastcut/survey/1`. */
+export const surveyRecord = (
+  result: SurveyResult,
+  panels: readonly Panel[],
+  context: RecordContext,
+): MachineRecord => ({
+  ...envelope('survey', result, context),
+  template: result.survey.template.id,
+  baseline_um: machineOrNull(result.survey.baseline),
+  notes: result.survey.notes.map(remarkRecord),
+  panels: chosen(result.survey.panels, panels).map(panelRecord),
+});
+
+export const chosen = <T extends { readonly panel: Panel }>(
+  all: readonly T[],
+  panels: readonly Panel[],
+): readonly T[] => {
+  const ids = new Set(panels.map(({ id }) => id));
+  return all.filter(({ panel }) => ids.has(panel.id));
+};
+
+export const remarkRecord = ({ code, text, value }: Remark) => ({
+  code,
+  text,
+  ...(value === undefined ? {} : { value: machine(value) }),
+});
+
+function panelRecord(survey: PanelSurvey): MachineRecord {
+  const { statistics, topcoat } = survey;
+  return {
+    panel: survey.panel.id,
+    n_points: survey.points.length,
+    n_readings: survey.readingCount,
+    mean_um: machineOrNull(statistics?.mean),
+    sd_um: machineOrNull(statistics?.sd),
+    min_um: machineOrNull(statistics?.min),
+    max_um: machineOrNull(statistics?.max),
+    median_um: machineOrNull(statistics?.median),
+    moderated_sd_um: machineOrNull(survey.film?.spread.sd),
+    moderated_dof: machineOrNull(survey.film?.spread.dof),
+    calibration_um: machineOrNull(survey.film?.calibration),
+    thinnest_um: machineOrNull(survey.thinnest),
+    condition: survey.condition,
+    also: survey.also,
+    evidence: survey.evidence.map(remarkRecord),
+    clear: {
+      mean_um: machineOrNull(topcoat?.clear.mean),
+      sd_um: machineOrNull(topcoat?.clear.sd),
+      low_um: topcoat === null ? null : machine(topcoat.clear.mean - Z_95 * topcoat.clear.sd),
+    },
+    budget_um: machine(survey.budget),
+    bound_by: survey.boundBy.code,
+    limits: survey.limits.map(remarkRecord),
+    low_points: survey.lowPoints,
+    high_points: survey.highPoints,
+    advice: survey.advice.map(remarkRecord),
+    zones: [],
+  };
+}
+
+/** z of a one-sided 95 % statement. */
+const Z_95 = 1.6448536269514727;

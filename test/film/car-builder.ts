@@ -1,0 +1,109 @@
+/** Cars for tests: a template of plain panels and readings given as lists of numbers. */
+import { assessFilm } from '../../src/film/assess-film.ts';
+import type { FilmModel, PanelFacts } from '../../src/film/film-model.ts';
+import type { Reading } from '../../src/film/reading.ts';
+import type { RemovalTerms } from '../../src/film/removal-limits.ts';
+import type { PanelSurvey, Survey } from '../../src/film/survey.ts';
+import type { Panel, VehicleTemplate } from '../../src/film/template.ts';
+import { metres, micrometres, millimetres, squareMetres } from '../../src/base/units.ts';
+import { filmModel } from '../../src/formats/data/film-defaults.ts';
+
+/** √(.35² + .40² + .15²), the removal's ln-SD before any test spot. */
+export const UNTRIED_LOG_SD = Math.hypot(0.35, 0.4, 0.15);
+
+export const plainPanel = (id: string, rest: Partial<Panel> = {}): Panel => ({
+  id,
+  name: id.replaceAll('-', ' '),
+  area: squareMetres(1),
+  substrate: 'steel',
+  facing: 'vertical',
+  mirror: null,
+  flatWidth: millimetres(400),
+  trimLength: metres(3),
+  points: [1, 2, 3, 4, 5].map((n) => ({ point: `${n}`, u: n / 6, v: 0.5 })),
+  ...rest,
+});
+
+export const plainTemplate = (...panels: readonly Panel[]): VehicleTemplate => ({
+  id: 'plain',
+  name: 'plain car',
+  panels,
+});
+
+export const knownFacts: PanelFacts = {
+  finish: 'clear-over-base',
+  taken: micrometres(0),
+  galvanised: false,
+  covered: false,
+  clearCoatFailure: false,
+  paintedDaysAgo: null,
+};
+
+export const standardTerms: RemovalTerms = {
+  risk: 0.05,
+  logSd: UNTRIED_LOG_SD,
+  policy: 'standard',
+  totalFloor: null,
+};
+
+export const reading = (panel: string, point: string, um: number, rest: Partial<Reading> = {}): Reading => ({
+  vehicle: null,
+  panel,
+  point,
+  repeat: 1,
+  thickness: micrometres(um),
+  layer: '',
+  place: 'face',
+  marked: false,
+  curved: false,
+  origin: { file: 'test.csv', line: 1, column: 1 },
+  ...rest,
+});
+
+/** One reading at each of the points 1, 2, 3 … */
+export const onFace = (panel: string, ...ums: readonly number[]): readonly Reading[] =>
+  ums.map((um, i) => reading(panel, `${i + 1}`, um));
+
+/** Five points of mean `centre`, sample SD 4. */
+export const fiveAround = (panel: string, centre: number): readonly Reading[] =>
+  onFace(panel, centre - 4, centre + 4, centre - 4, centre, centre + 4);
+
+export type CarOptions = {
+  readonly panels: readonly Panel[];
+  readonly readings: readonly Reading[];
+  readonly facts?: Partial<PanelFacts>;
+  readonly factsOf?: (id: string) => Partial<PanelFacts>;
+  readonly terms?: Partial<RemovalTerms>;
+  readonly model?: FilmModel;
+};
+
+export const surveyOf = ({ panels, readings, facts, factsOf, terms, model }: CarOptions): Survey =>
+  assessFilm({
+    template: plainTemplate(...panels),
+    readings,
+    factsOf: (id) => ({ ...knownFacts, ...facts, ...factsOf?.(id) }),
+    terms: { ...standardTerms, ...terms },
+    model: model ?? filmModel,
+  });
+
+export function panelOf(survey: Survey, id: string): PanelSurvey {
+  const found = survey.panels.find(({ panel }) => panel.id === id);
+  if (found === undefined) throw new Error(`no panel ${id}`);
+  return found;
+}
+
+const SOUND = ['sound-a', 'sound-b', 'sound-c', 'sound-d'] as const;
+
+/** A panel under test among four sound ones read at 112. */
+export function amongSound(
+  readings: readonly Reading[],
+  rest: Omit<Partial<CarOptions>, 'readings' | 'panels'> & { readonly panel?: Partial<Panel> } = {},
+): { readonly survey: Survey; readonly panel: PanelSurvey } {
+  const { panel, ...options } = rest;
+  const survey = surveyOf({
+    panels: [...SOUND.map((id) => plainPanel(id)), plainPanel('tested', panel)],
+    readings: [...SOUND.flatMap((id) => fiveAround(id, 112)), ...readings],
+    ...options,
+  });
+  return { survey, panel: panelOf(survey, 'tested') };
+}

@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { decode } from '../../src/intake/decode.ts';
+import { brief } from './helpers.ts';
+
+const decoded = (...bytes: number[]) => decode({ name: 'f', bytes: Uint8Array.from(bytes) });
+
+test('UTF-8 is read with and without a byte order mark', () => {
+  expect(decoded(0x61, 0xc2, 0xb5).value).toMatchObject({
+    encoding: 'utf-8',
+    source: { text: 'aµ' },
+  });
+  expect(decoded(0xef, 0xbb, 0xbf, 0x61).value).toMatchObject({
+    encoding: 'utf-8-bom',
+    source: { text: 'a' },
+  });
+});
+
+test('UTF-16 is read in the byte order its mark names', () => {
+  expect(decoded(0xff, 0xfe, 0xb5, 0x00).value?.source.text).toBe('µ');
+  expect(decoded(0xfe, 0xff, 0x00, 0xb5).value?.source.text).toBe('µ');
+});
+
+test('CRLF and CR become one line end', () => {
+  expect(decoded(0x61, 13, 10, 0x62, 13, 0x63).value?.source.text).toBe('a\nb\nc');
+});
+
+test('a byte that is not UTF-8 is shown with its value, line and column', () => {
+  const { value, diagnostics } = decoded(0x61, 13, 10, 0xc2, 0xb5, 0x62, 0xb5, 0x63);
+  expect(value).toBeUndefined();
+  expect(diagnostics.map(brief)).toEqual(['2:3+1 error encoding-unknown']);
+  expect(diagnostics[0]?.message).toContain('0xB5');
+  expect(diagnostics[0]?.at?.lineText).toBe('µb\ufffdc');
+});
+
+// The Unicode standard, table 3-7: overlong forms, surrogates and code points past U+10FFFF.
+test.each([
+  [[0xc0, 0x80]],
+  [[0xe0, 0x80, 0x80]],
+  [[0xed, 0xa0, 0x80]],
+  [[0xf4, 0x90, 0x80, 0x80]],
+  [[0xf5, 0x80, 0x80, 0x80]],
+  [[0xe2, 0x82]],
+])('ill-formed UTF-8 %j is refused at its first byte', (bytes) => {
+  expect(decoded(0x61, ...bytes).diagnostics.map(brief)).toEqual(['1:2+1 error encoding-unknown']);
+});
+
+test('UTF-16 cut in the middle of a character, or with half a surrogate pair, is refused', () => {
+  expect(decoded(0xff, 0xfe, 0x61).diagnostics[0]?.code).toBe('encoding-unknown');
+  expect(decoded(0xff, 0xfe, 0x00, 0xd8).diagnostics[0]?.code).toBe('encoding-unknown');
+});
+
+test('UTF-16 without a mark is refused for its NUL bytes', () => {
+  expect(decoded(0x61, 0, 0x62, 0).diagnostics.map(brief)).toEqual([
+    '1:2+1 error encoding-unknown',
+  ]);
+});
+
+test('a file of blanks is empty', () => {
+  expect(decoded().diagnostics[0]?.code).toBe('file-empty');
+  expect(decoded(32, 10, 9).diagnostics[0]?.code).toBe('file-empty');
+});

@@ -1,0 +1,90 @@
+/** Runs true cars through survey and plan at the defaults and counts what became of their clear. */
+import { planCorrection } from '../../src/correction/plan-correction.ts';
+import type { PanelSurvey } from '../../src/film/survey.ts';
+import { assessFilm } from '../../src/film/assess-film.ts';
+import type { VehicleTemplate } from '../../src/film/template.ts';
+import { builtInTemplates } from '../../src/formats/data/templates.ts';
+import { filmModel } from '../../src/formats/data/film-defaults.ts';
+import { resolveSettings } from '../../src/tasks/settings.ts';
+import { seededRandom } from '../samples/seeded-random.ts';
+import { drawCar, drawPaint, type TrueCar, type World } from './true-cars.ts';
+
+/** What must be left on the thinnest 5 %: thinnest published factory clear 35 less 12.7 (GM 1991). */
+const CLEAR_FLOOR = 22.3;
+/** A panel with so much above the floor before the work ought to be workable. */
+const TRULY_FREE = 4;
+
+export type Outcome = {
+  readonly panels: number;
+  readonly worked: number;
+  /** Of the panels worked: clear under the floor on the thinnest 5 % afterwards. */
+  readonly breached: number;
+  readonly alreadyUnder: number;
+  /** Mean of the risks that the plan states on the panels worked. */
+  readonly statedRisk: number;
+  readonly free: number;
+  /** Of the free ones: polish or lighter. */
+  readonly freeWorked: number;
+  readonly freePolish: number;
+};
+
+const ELEVEN = /^(bonnet|wing|door|quarter|boot|roof)/;
+
+/** The metal panels of the saloon that take a full-size pad: eleven of them. */
+export const elevenPanels: VehicleTemplate = (() => {
+  const saloon = builtInTemplates.find(({ id }) => id === 'saloon');
+  if (saloon === undefined) throw new Error('the saloon is built in');
+  return { ...saloon, panels: saloon.panels.filter(({ id }) => ELEVEN.test(id) && id !== 'roof-rail') };
+})();
+
+export function runCars(world: World, cars: number, seed: number): Outcome {
+  const random = seededRandom(seed);
+  const settings = resolveSettings({ flags: {}, job: undefined, shop: undefined });
+  const drawn = Array.from({ length: cars }, (): { car: TrueCar; surveyed: readonly PanelSurvey[] } => {
+    const car = drawCar(elevenPanels, world, random);
+    const survey = assessFilm({
+      template: elevenPanels,
+      readings: car.readings,
+      factsOf: () => settings.carFacts,
+      terms: settings.terms,
+      model: filmModel,
+    });
+    return { car, surveyed: survey.panels };
+  });
+  const swirls = settings.correction.defects.find(({ id }) => id === 'swirl-marks');
+  if (swirls === undefined) throw new Error('swirl marks are built in');
+  // Panels are planned one by one, so all cars go through one call and share its list of candidates.
+  const { panels: plans } = planCorrection({
+    survey: {
+      template: elevenPanels,
+      panels: drawn.flatMap(({ surveyed }) => surveyed),
+      baseline: null,
+      notes: [],
+    },
+    defectsOf: () => [{ kind: swirls, grade: settings.correction.correction.assumedGrade, depth: null }],
+    aim: settings.aim.share,
+    hazeAllowed: settings.hazeAllowed,
+    hardness: settings.hardness,
+    model: settings.correction,
+    thinnerClear: filmModel.thinnerClear,
+  });
+  const count = { worked: 0, breached: 0, alreadyUnder: 0, risk: 0, free: 0, freeWorked: 0, freePolish: 0 };
+  drawn.forEach(({ car }, index) => {
+    const removedBy = drawPaint(world, random);
+    const size = elevenPanels.panels.length;
+    for (const plan of plans.slice(index * size, (index + 1) * size)) {
+      const before = car.panels.get(plan.survey.panel.id)?.clearOnThinnest ?? Number.NaN;
+      const isFree = before - CLEAR_FLOOR >= TRULY_FREE;
+      if (isFree) count.free += 1;
+      if (isFree && (plan.verdict === 'polish' || plan.verdict === 'lighter')) count.freeWorked += 1;
+      if (isFree && plan.verdict === 'polish') count.freePolish += 1;
+      if (plan.steps.length === 0) continue;
+      count.worked += 1;
+      count.risk += plan.risk ?? Number.NaN;
+      if (before < CLEAR_FLOOR) count.alreadyUnder += 1;
+      if (before - removedBy(plan) < CLEAR_FLOOR) count.breached += 1;
+    }
+  });
+  const { risk, ...counts } = count;
+  return { ...counts, panels: plans.length, statedRisk: risk / count.worked };
+}

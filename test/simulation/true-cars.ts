@@ -1,0 +1,94 @@
+/**
+ * Cars whose true film is known: each panel's clear and what lies under it are drawn, the gauge reads
+ * them with its errors, and the paint later gives what its true hardness gives.
+ */
+import type { Reading } from '../../src/film/reading.ts';
+import type { VehicleTemplate } from '../../src/film/template.ts';
+import type { PanelPlan } from '../../src/correction/plan.ts';
+import { reading } from '../film/car-builder.ts';
+
+export type Random = () => number;
+
+/** Standard normal draw (Box & Muller 1958). */
+export const normalDraw = (random: Random): number =>
+  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+
+const uniform = (random: Random, low: number, high: number): number => low + (high - low) * random();
+
+export type World = {
+  /** Means over cars and panels before any work, µm. */
+  readonly clearMean: number;
+  readonly underMean: number;
+  /** Whether the 6 µm of clear are spread over panel means alone, or over the points of all panels. */
+  readonly clearSpread: 'panel-means' | 'points';
+  /** Share of the between-panel variance that all panels of one car have in common. */
+  readonly carShare: number;
+  /** Factor on every true removal. */
+  readonly softness: number;
+  /** Film over a panel: normal, or with a thin tail (a reversed gamma of shape 4). */
+  readonly film: 'normal' | 'skewed';
+};
+
+const CLEAR_SD = 6;
+const UNDER_SD = 10;
+/** SD over a panel's face of clear and of what is under it; together about 5. */
+const WITHIN_SD = Math.sqrt(12.5);
+const POINTS = 5;
+const REPEATABILITY = 1.5;
+const HARDNESS_LOG_SD = 0.35;
+const COMBINATION_LOG_SD = 0.4;
+const STEP_LOG_SD = 0.15;
+/** 5 % quantile of the standard normal, and of (4 − Γ(4))/2, from the χ² table: (4 − 15.507/2)/2. */
+const LOW_QUANTILE = { normal: -1.6448536, skewed: (4 - 15.507 / 2) / 2 } as const;
+
+const shapeDraw = (random: Random, film: World['film']): number => {
+  if (film === 'normal') return normalDraw(random);
+  let gamma = 0;
+  for (let i = 0; i < 4; i += 1) gamma -= Math.log(1 - random());
+  return (4 - gamma) / 2;
+};
+
+export type TruePanel = { readonly id: string; readonly clearOnThinnest: number };
+export type TrueCar = {
+  readonly readings: readonly Reading[];
+  readonly panels: ReadonlyMap<string, TruePanel>;
+};
+
+export function drawCar(template: VehicleTemplate, world: World, random: Random): TrueCar {
+  const calibration = uniform(random, -1, 1);
+  const clearOfCar = normalDraw(random);
+  const underOfCar = normalDraw(random);
+  const mixed = (ofCar: number): number =>
+    Math.sqrt(world.carShare) * ofCar + Math.sqrt(1 - world.carShare) * normalDraw(random);
+  const clearSd =
+    world.clearSpread === 'panel-means' ? CLEAR_SD : Math.sqrt(CLEAR_SD ** 2 - WITHIN_SD ** 2);
+  const underSd =
+    world.clearSpread === 'panel-means' ? UNDER_SD : Math.sqrt(UNDER_SD ** 2 - WITHIN_SD ** 2);
+  const readings: Reading[] = [];
+  const panels = new Map<string, TruePanel>();
+  for (const { id } of template.panels) {
+    const taken = uniform(random, 0, 4);
+    const clear = world.clearMean + clearSd * mixed(clearOfCar) - taken;
+    const under = world.underMean + underSd * mixed(underOfCar);
+    for (let point = 1; point <= POINTS; point += 1) {
+      const film =
+        clear + under + WITHIN_SD * (shapeDraw(random, world.film) + shapeDraw(random, world.film));
+      const error = calibration * (1 + 0.02 * film) + REPEATABILITY * normalDraw(random);
+      readings.push(reading(id, `${point}`, Math.round((film + error) * 10) / 10));
+    }
+    panels.set(id, { id, clearOnThinnest: clear + WITHIN_SD * LOW_QUANTILE[world.film] });
+  }
+  return { readings, panels };
+}
+
+/** What the steps truly take on a car: one hardness, one own deviation per combination, noise per step. */
+export function drawPaint(world: World, random: Random): (plan: PanelPlan) => number {
+  const hardness = world.softness * Math.exp(HARDNESS_LOG_SD * normalDraw(random));
+  const own = new Map<string, number>();
+  return ({ steps }) =>
+    steps.reduce((sum, { combination, removal }) => {
+      const deviation = own.get(combination.id) ?? Math.exp(COMBINATION_LOG_SD * normalDraw(random));
+      own.set(combination.id, deviation);
+      return sum + removal * hardness * deviation * Math.exp(STEP_LOG_SD * normalDraw(random));
+    }, 0);
+}
