@@ -1,10 +1,19 @@
 import { defineConfig } from 'vitest/config';
+import { branchesReporter } from './branches-by-room.ts';
+
+/** Where to write the counts of a run as JSON, for a caller that closes with them. */
+const results = process.env['TEST_RESULTS'];
 
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    reporters: [
+      'default',
+      branchesReporter,
+      ...(results ? [['json', { outputFile: results }] satisfies [string, object]] : []),
+    ],
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],

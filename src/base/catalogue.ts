@@ -22,14 +22,26 @@ export const diagnosticCatalogue = {
   'usage-unknown-command': { kind: 'usage', meaning: 'The first word is not a command.' },
   'usage-unknown-option': { kind: 'usage', meaning: 'An option is not known to the command.' },
   'usage-option-value': { kind: 'usage', meaning: 'An option was given a value it cannot take.' },
-  'usage-missing-input': { kind: 'usage', meaning: 'No input file was named and nothing was piped.' },
+  'usage-missing-input': {
+    kind: 'usage',
+    meaning: 'No input file was named and nothing was piped.',
+  },
   'usage-several-vehicles': {
     kind: 'usage',
     meaning: 'The input holds several vehicles and the output can hold one.',
   },
-  'usage-unknown-vehicle': { kind: 'usage', meaning: 'No reading belongs to the vehicle asked for.' },
-  'usage-unknown-panel': { kind: 'usage', meaning: 'A panel named by an option is not on the template.' },
-  'usage-unknown-template': { kind: 'usage', meaning: 'There is no vehicle template of that name.' },
+  'usage-unknown-vehicle': {
+    kind: 'usage',
+    meaning: 'No reading belongs to the vehicle asked for.',
+  },
+  'usage-unknown-panel': {
+    kind: 'usage',
+    meaning: 'A panel named by an option is not on the template.',
+  },
+  'usage-unknown-template': {
+    kind: 'usage',
+    meaning: 'There is no vehicle template of that name.',
+  },
   'file-missing': { kind: 'input-file', meaning: 'A named file does not exist.' },
   'file-unreadable': { kind: 'input-file', meaning: 'A named file exists and cannot be read.' },
   'output-exists': { kind: 'output', meaning: 'The output file exists; --force would replace it.' },
@@ -41,7 +53,10 @@ export const diagnosticCatalogue = {
   },
   'file-empty': { kind: 'data', meaning: 'The file holds nothing but blanks.' },
   'quote-unclosed': { kind: 'data', meaning: 'A quoted cell is never closed.' },
-  'delimiter-ambiguous': { kind: 'data', meaning: 'More than one delimiter fits the file equally well.' },
+  'delimiter-ambiguous': {
+    kind: 'data',
+    meaning: 'More than one delimiter fits the file equally well.',
+  },
   'header-missing': { kind: 'data', meaning: 'No line of the file names the columns.' },
   'column-missing': { kind: 'data', meaning: 'A column that is needed is not in the header.' },
   'column-unknown': {
@@ -52,14 +67,20 @@ export const diagnosticCatalogue = {
   'row-too-long': { kind: 'data', meaning: 'A row has more cells than the header.' },
   'row-too-short': { kind: 'data', meaning: 'A row has too few cells to say what it means.' },
   'unit-missing': { kind: 'data', meaning: 'Nothing says whether readings are in µm or mil.' },
-  'unit-unknown': { kind: 'data', meaning: 'The unit written in the file is not one of thickness.' },
+  'unit-unknown': {
+    kind: 'data',
+    meaning: 'The unit written in the file is not one of thickness.',
+  },
   'unit-conflict': {
     kind: 'data',
     meaning: 'Two statements about the unit of the readings contradict each other.',
   },
   'reading-ambiguous': { kind: 'data', meaning: 'A number can be read in two ways.' },
   'reading-not-a-number': { kind: 'data', meaning: 'A cell among the readings is not a number.' },
-  'reading-missing': { kind: 'remark', meaning: 'A cell among the readings is empty: no reading there.' },
+  'reading-missing': {
+    kind: 'remark',
+    meaning: 'A cell among the readings is empty: no reading there.',
+  },
   'reading-implausible': {
     kind: 'data',
     meaning: 'A reading is outside what a paint-thickness gauge can show.',
@@ -68,7 +89,10 @@ export const diagnosticCatalogue = {
   'no-readings': { kind: 'data', meaning: 'The input holds no reading.' },
   'panel-missing': { kind: 'data', meaning: 'A row has a reading and no panel.' },
   'panel-unknown': { kind: 'data', meaning: 'A panel in the file is not on the template.' },
-  'panel-ambiguous': { kind: 'data', meaning: 'A panel name fits more than one panel of the template.' },
+  'panel-ambiguous': {
+    kind: 'data',
+    meaning: 'A panel name fits more than one panel of the template.',
+  },
   'panel-unmatched': {
     kind: 'remark',
     meaning: 'No template fits the panel names; they are kept as they stand.',
@@ -77,8 +101,14 @@ export const diagnosticCatalogue = {
   'defect-unknown': { kind: 'data', meaning: 'A defect in the file is not one the tool knows.' },
   'json-syntax': { kind: 'settings', meaning: 'A JSON file breaks the rules of JSON.' },
   'json-duplicate-key': { kind: 'settings', meaning: 'A JSON object holds the same key twice.' },
-  'settings-unknown-key': { kind: 'settings', meaning: 'A settings file holds a key that means nothing.' },
-  'settings-invalid': { kind: 'settings', meaning: 'A settings file holds a value it cannot take.' },
+  'settings-unknown-key': {
+    kind: 'settings',
+    meaning: 'A settings file holds a key that means nothing.',
+  },
+  'settings-invalid': {
+    kind: 'settings',
+    meaning: 'A settings file holds a value it cannot take.',
+  },
   'settings-schema': { kind: 'settings', meaning: 'A settings file does not say what kind it is.' },
 } as const satisfies Record<string, CatalogueEntry>;
 

@@ -29,7 +29,8 @@ export const metresPerSecond = (value: number): MetresPerSecond => value as Metr
 /** 1 mil (thou) = 25.4 µm exactly: international inch, 1959 (ISO 80000-3). */
 export const MICROMETRES_PER_MIL = 25.4;
 
-export const milToMicrometres = (mil: number): Micrometres => micrometres(mil * MICROMETRES_PER_MIL);
+export const milToMicrometres = (mil: number): Micrometres =>
+  micrometres(mil * MICROMETRES_PER_MIL);
 export const micrometresToMil = (thickness: Micrometres): number => thickness / MICROMETRES_PER_MIL;
 
 /** Sum, difference, multiple and order of quantities of one unit; mixed units do not compile. */

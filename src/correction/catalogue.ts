@@ -1,10 +1,27 @@
-import type { MetresPerSecond, Micrometres, Millimetres, Minutes, Newtons, SquareMetres } from '../base/units.ts';
+import type {
+  MetresPerSecond,
+  Micrometres,
+  Millimetres,
+  Minutes,
+  Newtons,
+  SquareMetres,
+} from '../base/units.ts';
 
 /** How a machine moves its pad; by hand is a machine too. */
 export type Motion =
   | { readonly kind: 'rotary'; readonly rpm: number }
-  | { readonly kind: 'orbital'; readonly throwDiameter: Millimetres; readonly orbitsPerMinute: number; readonly forcedRpm: number }
-  | { readonly kind: 'hand'; readonly rubbing: MetresPerSecond; readonly minutesPerSet: Minutes; readonly handArea: SquareMetres };
+  | {
+      readonly kind: 'orbital';
+      readonly throwDiameter: Millimetres;
+      readonly orbitsPerMinute: number;
+      readonly forcedRpm: number;
+    }
+  | {
+      readonly kind: 'hand';
+      readonly rubbing: MetresPerSecond;
+      readonly minutesPerSet: Minutes;
+      readonly handArea: SquareMetres;
+    };
 
 export type Machine = {
   readonly id: string;

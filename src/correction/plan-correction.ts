@@ -44,8 +44,7 @@ export const removalLogSd = ({
   hardnessLogSd,
   combinationLogSd,
   stepLogSd,
-}: CorrectionModel['removal']): number =>
-  Math.hypot(hardnessLogSd, combinationLogSd, stepLogSd);
+}: CorrectionModel['removal']): number => Math.hypot(hardnessLogSd, combinationLogSd, stepLogSd);
 
 /** Factor of removal for paint whose hardness is declared. */
 const hardnessFactor = (hardness: Hardness, removal: CorrectionModel['removal']): number =>
@@ -104,7 +103,9 @@ function planPanel(survey: PanelSurvey, request: PlanRequest, search: Search): P
     ]);
   }
   const machine = choose('machine', depth, survey, request, search);
-  const hand = isWorth(machine, request) ? undefined : choose('hand', depth, survey, request, search);
+  const hand = isWorth(machine, request)
+    ? undefined
+    : choose('hand', depth, survey, request, search);
   const choice = [machine, hand].find((one) => isWorth(one, request));
   if (choice === undefined) {
     return untouched(survey, request, 'leave', [nothingFits(survey, machine ?? hand), ...remarks]);
@@ -152,11 +153,7 @@ const meanOf = ({ median, logSd }: ExpectedRemoval): Micrometres =>
 
 type Risks = Pick<PanelPlan, 'risk' | 'riskIfThin' | 'already'>;
 
-function risksOf(
-  { topcoat }: PanelSurvey,
-  expected: ExpectedRemoval,
-  thinner: Micrometres,
-): Risks {
+function risksOf({ topcoat }: PanelSurvey, expected: ExpectedRemoval, thinner: Micrometres): Risks {
   if (topcoat === null) return { risk: null, riskIfThin: null, already: null };
   const { clear, clearFloor } = topcoat;
   const none = { ...expected, median: micrometres(0) };
@@ -238,7 +235,11 @@ function nothingFits({ boundBy, budget }: PanelSurvey, best: Choice | undefined)
 function choiceReasons(verdict: Verdict, { budget, boundBy }: PanelSurvey): readonly Remark[] {
   if (verdict === 'lighter') {
     return [
-      remark('aim-out-of-reach', `the aim takes more than the ${shown(budget, 2)} µm that may go: ${boundBy.text}`, budget),
+      remark(
+        'aim-out-of-reach',
+        `the aim takes more than the ${shown(budget, 2)} µm that may go: ${boundBy.text}`,
+        budget,
+      ),
     ];
   }
   return verdict === 'hand'
@@ -251,7 +252,12 @@ function defectRemarks(defects: readonly Defect[]): readonly Remark[] {
     .filter(({ grade }) => grade > 0)
     .flatMap(({ kind, grade }) => {
       if (kind.scope === 'local') {
-        return [remark('local-defect', `${kind.name} of grade ${grade}: local work or left, never chased over the panel`)];
+        return [
+          remark(
+            'local-defect',
+            `${kind.name} of grade ${grade}: local work or left, never chased over the panel`,
+          ),
+        ];
       }
       return kind.scope === 'not-polishing'
         ? [remark('not-polishing', `${kind.name} is not a polishing matter`)]
@@ -265,7 +271,9 @@ function cautionsOf(survey: PanelSurvey, steps: readonly Step[]): readonly Remar
     cautions.push(remark('edges-read', 'edge points were read apart: pad off the outer 25 mm'));
   }
   if (survey.lowPoints.length > 0) {
-    cautions.push(remark('low-points', `low at ${survey.lowPoints.join(', ')}: fewer passes there`));
+    cautions.push(
+      remark('low-points', `low at ${survey.lowPoints.join(', ')}: fewer passes there`),
+    );
   }
   if (survey.facts.finish.startsWith('single-stage')) {
     cautions.push(remark('colour-on-pad', 'colour on the pad is normal on single-stage paint'));

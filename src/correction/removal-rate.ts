@@ -1,5 +1,11 @@
 /** Preston's law: what one set of a machine, pad and product takes off a paint of usual hardness. */
-import { type Micrometres, type Minutes, micrometres, minutes, type SquareMetres } from '../base/units.ts';
+import {
+  type Micrometres,
+  type Minutes,
+  micrometres,
+  minutes,
+  type SquareMetres,
+} from '../base/units.ts';
 import type { CorrectionModel, Machine, Pad, Product } from './catalogue.ts';
 
 const METRES_PER_MILLIMETRE = 1e-3;
@@ -38,13 +44,14 @@ const rotationSpeed = (rpm: number, padDiameter: number): number =>
  * Time each spot of a section spends under the pad in one set, s: passes·πd/(4·s·(1 − overlap)).
  * By hand, the share of the rubbing time that the hand's own area gets.
  */
-export function contactTime(machine: Machine, { passes, overlap }: CorrectionModel['removal']): number {
+export function contactTime(
+  machine: Machine,
+  { passes, overlap }: CorrectionModel['removal'],
+): number {
   const diameter = machine.padDiameter * METRES_PER_MILLIMETRE;
   if (machine.motion.kind === 'hand') {
     const padArea = (Math.PI * diameter ** 2) / 4;
-    return (
-      (machine.motion.minutesPerSet * SECONDS_PER_MINUTE * padArea) / machine.motion.handArea
-    );
+    return (machine.motion.minutesPerSet * SECONDS_PER_MINUTE * padArea) / machine.motion.handArea;
   }
   return (passes * Math.PI * diameter) / (4 * machine.armSpeed * (1 - overlap));
 }

@@ -2,12 +2,7 @@
 import type { Minutes } from '../base/units.ts';
 import type { Stage } from './catalogue.ts';
 import type { Combination } from './combination.ts';
-import {
-  type ConstraintContext,
-  MOST_SETS,
-  refusal,
-  techniqueConstraints,
-} from './constraints.ts';
+import { type ConstraintContext, MOST_SETS, refusal, techniqueConstraints } from './constraints.ts';
 import { medianRemoval, type Step, stepsId, strongestRung } from './step.ts';
 
 /** A sequence that technique allows, with all that the choice looks at. */

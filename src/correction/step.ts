@@ -6,10 +6,7 @@ export type Step = { readonly combination: Combination; readonly sets: number };
 
 /** Median removal of the steps together: the sum of their medians. */
 export const medianRemoval = (steps: readonly Step[]): Micrometres =>
-  steps.reduce(
-    (sum, { combination, sets }) => sum + combination.perSet * sets,
-    0,
-  ) as Micrometres;
+  steps.reduce((sum, { combination, sets }) => sum + combination.perSet * sets, 0) as Micrometres;
 
 /** The hardest step taken, by its place on the ladder; -1 for no step at all. */
 export const strongestRung = (steps: readonly Step[]): number =>

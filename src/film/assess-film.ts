@@ -4,7 +4,6 @@ import { type Remark, remark } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
 import { maximum, mean, median, minimum, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { surveyAdvice } from './survey-advice.ts';
 import { calibrationUncertainty } from './calibration.ts';
 import {
   byPrecedence,
@@ -40,6 +39,7 @@ import {
   spreadPrior,
 } from './spread.ts';
 import type { PanelStatistics, PanelSurvey, Survey } from './survey.ts';
+import { surveyAdvice } from './survey-advice.ts';
 import type { Panel, VehicleTemplate } from './template.ts';
 import { thinnestCredible } from './thinnest-credible.ts';
 
@@ -132,14 +132,16 @@ function carContext(gathered: readonly Gathered[], model: FilmModel): CarContext
       .filter((panel) => isRead(panel) && hasFactoryTotal(panel, baseline, model))
       .map((panel) => [panel.panel.id, thicknesses(panel.points)]),
   );
-  return { baseline, leastVariance, repeatability, pool, prior: poolPrior(pool, leastVariance, model) };
+  return {
+    baseline,
+    leastVariance,
+    repeatability,
+    pool,
+    prior: poolPrior(pool, leastVariance, model),
+  };
 }
 
-function poolPrior(
-  pool: CarContext['pool'],
-  leastVariance: number,
-  model: FilmModel,
-): SpreadPrior {
+function poolPrior(pool: CarContext['pool'], leastVariance: number, model: FilmModel): SpreadPrior {
   const panels = [...pool.values()];
   return spreadPrior(
     panels.map((values) => ownSpread(values, leastVariance)),
@@ -229,8 +231,7 @@ function allowance(
   { terms, model }: SurveyRequest,
 ): Allowance {
   const conditions: readonly Condition[] = findings.map(({ condition }) => condition);
-  const missing =
-    conditions.includes('cut-back') && baseline !== null ? baseline - film.mean : 0;
+  const missing = conditions.includes('cut-back') && baseline !== null ? baseline - film.mean : 0;
   const taken = clearTaken(facts, micrometres(missing), model.earlier);
   const outright = outrightLimits(
     facts,
@@ -285,7 +286,10 @@ function unreadPanel(
 }
 
 const filmCovered: readonly Finding[] = [
-  { condition: 'covered', evidence: remark('covered', 'declared as covered by film, wrap or coating') },
+  {
+    condition: 'covered',
+    evidence: remark('covered', 'declared as covered by film, wrap or coating'),
+  },
 ];
 
 /** Flags rest on the other panels' spread; with too few of them there are none. */

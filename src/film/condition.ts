@@ -79,7 +79,11 @@ export function thinFinding(
   floor: Micrometres,
 ): Finding | undefined {
   if (smallest < floor) {
-    return finding('thin', `a point reads ${um(smallest)}, under the floor of ${um(floor)}`, smallest);
+    return finding(
+      'thin',
+      `a point reads ${um(smallest)}, under the floor of ${um(floor)}`,
+      smallest,
+    );
   }
   return thinnest !== null && thinnest < floor
     ? finding('thin', `may be thin: ${um(thinnest)} is credible somewhere on it`, thinnest)
@@ -88,7 +92,10 @@ export function thinFinding(
 
 export const unreadFinding = (panel: Panel, hasReadings: boolean): Finding =>
   hasReadings
-    ? finding('unread', `readings on ${panel.substrate} are no film thickness under a magnetic or eddy-current gauge`)
+    ? finding(
+        'unread',
+        `readings on ${panel.substrate} are no film thickness under a magnetic or eddy-current gauge`,
+      )
     : finding('unread', needsUltrasound(panel) ? `no reading (${panel.substrate})` : 'no reading');
 
 /** An electromagnetic gauge needs metal under the paint (ISO 2178, ISO 2360; ASTM D6132 for others). */

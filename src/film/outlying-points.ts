@@ -1,5 +1,5 @@
-import { median as medianOf } from '../base/stats/summary.ts';
 import { studentTQuantile } from '../base/stats/student-t.ts';
+import { median as medianOf } from '../base/stats/summary.ts';
 import type { PanelPoint } from './panel-points.ts';
 import type { SpreadPrior } from './spread.ts';
 

@@ -4,7 +4,11 @@ import type { Micrometres } from '../base/units.ts';
 export type PointPlace = 'face' | 'edge' | 'shut';
 
 /** Where a reading stands in the user's file; line and column count from 1. */
-export type ReadingOrigin = { readonly file: string; readonly line: number; readonly column: number };
+export type ReadingOrigin = {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+};
 
 /** One gauge value at one point of one panel, as the file gives it. */
 export type Reading = {

@@ -4,8 +4,8 @@ import { shown } from '../base/rounding.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel, Finish, LayerPrior, LimitPolicy, PanelFacts } from './film-model.ts';
 import { ceilingAllowance, clearAllowance } from './removal-risk.ts';
-import { type ThinClear, thinClear } from './thin-clear.ts';
 import type { Spread } from './spread.ts';
+import { type ThinClear, thinClear } from './thin-clear.ts';
 
 /** A topcoat as it may be: its prior, its floor and the limit over the panel's life. */
 export type TopcoatCase = {
@@ -26,7 +26,11 @@ export type LimitCode =
   | 'no-data';
 
 /** A limit and the largest median removal it allows. */
-export type Limit = { readonly code: LimitCode; readonly text: string; readonly value: Micrometres };
+export type Limit = {
+  readonly code: LimitCode;
+  readonly text: string;
+  readonly value: Micrometres;
+};
 
 export type PanelFilm = {
   readonly mean: Micrometres;
@@ -111,13 +115,19 @@ export function removalLimits(
     },
     {
       code: 'life',
-      text: `at most ${shown(life, 1)} µm off over the panel's life, ${shown(before, 1)} µm of it ${facts.taken === null ? 'taken to be' : ''} gone`.replace('  ', ' '),
+      text: `at most ${shown(life, 1)} µm off over the panel's life, ${shown(before, 1)} µm of it ${facts.taken === null ? 'taken to be' : ''} gone`.replace(
+        '  ',
+        ' ',
+      ),
       value: ceilingAllowance(life - before, terms),
     },
     {
       code: 'total',
       text: `smallest point stays at ${shown(floor, 0)} µm or over`,
-      value: ceilingAllowance(film.smallest - floor, { risk: TOTAL_FLOOR_RISK, logSd: terms.logSd }),
+      value: ceilingAllowance(film.smallest - floor, {
+        risk: TOTAL_FLOOR_RISK,
+        logSd: terms.logSd,
+      }),
     },
   ];
 }
@@ -132,14 +142,19 @@ export function outrightLimits(
   const nothing = (code: LimitCode, text: string): void => {
     limits.push({ code, text, value: ZERO });
   };
-  if (state.unread) nothing('no-data', 'nothing is known of the film: no machine work without a test spot');
-  if (facts.covered) nothing('covered', 'covered by film, wrap or coating: not paint to be polished');
+  if (state.unread)
+    nothing('no-data', 'nothing is known of the film: no machine work without a test spot');
+  if (facts.covered)
+    nothing('covered', 'covered by film, wrap or coating: not paint to be polished');
   if (facts.finish === 'matte') nothing('finish', 'a matte finish is never polished');
   if (facts.paintedDaysAgo !== null && facts.paintedDaysAgo < freshPaintDays) {
     nothing('fresh-paint', `painted ${facts.paintedDaysAgo} days ago, under ${freshPaintDays}`);
   }
   if (!state.unread && !state.isFactoryFilm) {
-    nothing('test-spot', 'the total says nothing about refinish clear: nothing without a test spot here');
+    nothing(
+      'test-spot',
+      'the total says nothing about refinish clear: nothing without a test spot here',
+    );
   }
   if (!state.unread && state.points === 1) {
     nothing('readings', 'one point is no basis for machine work: read at least 3, best 5');

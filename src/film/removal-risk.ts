@@ -45,5 +45,4 @@ export function clearAllowance(
 export const ceilingAllowance = (
   ceiling: number,
   { risk, logSd }: { readonly risk: number; readonly logSd: number },
-): Micrometres =>
-  micrometres(Math.max(0, ceiling) * Math.exp(-normalQuantile(1 - risk) * logSd));
+): Micrometres => micrometres(Math.max(0, ceiling) * Math.exp(-normalQuantile(1 - risk) * logSd));

@@ -34,7 +34,10 @@ export const leastPointVariance = (
 ): number => Math.max(repeatability ** 2 / Math.max(1, repeatsPerPoint), step ** 2 / 12);
 
 /** Fewer than three panels to pool: the assumption alone. */
-export function fallbackPrior(panelMeans: readonly number[], model: FilmModel['spread']): SpreadPrior {
+export function fallbackPrior(
+  panelMeans: readonly number[],
+  model: FilmModel['spread'],
+): SpreadPrior {
   const share = panelMeans.length === 0 ? 0 : model.fallbackShare * mean(panelMeans);
   const sd = Math.max(share, model.fallbackLeast);
   return { variance: sd ** 2, dof: model.priorDofCap, dofCeiling: Number.POSITIVE_INFINITY };

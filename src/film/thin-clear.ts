@@ -1,9 +1,8 @@
+import { Z_95 } from '../base/stats/normal.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { LayerPrior } from './film-model.ts';
 import type { Spread } from './spread.ts';
 
-/** z that leaves the thinnest 5 % of a normally varying film below it. */
-const Z_95 = 1.6448536269514727;
 /** Share of the topcoat's variance that may lie within a panel rather than between panels. */
 const WITHIN_PANEL_CEILING = 0.6;
 

@@ -1,10 +1,8 @@
+import { Z_95 } from '../base/stats/normal.ts';
 import { toleranceFactor } from '../base/stats/tolerance-factor.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel } from './film-model.ts';
 import type { Spread } from './spread.ts';
-
-/** z of a one-sided 95 % statement. */
-const Z_95 = 1.6448536269514727;
 
 /**
  * Thinnest credible total film: at least 95 % of the panel's face is thicker, with at least 95 %

@@ -119,11 +119,12 @@ function bestTrials(trials: readonly Trial[]): readonly Trial[] {
 
 function whyNone(trials: readonly Trial[], explain: ExplainHeader): readonly Diagnostic[] {
   const cells = ({ rows }: Trial): number => rows[0]?.cells.length ?? 0;
-  const [first] = [...trials].sort((a, b) => cells(b) - cells(a));
-  if (first === undefined || first.rows.length === 0 || first.diagnostics.length > 0) {
-    return trials.flatMap(({ diagnostics }) => diagnostics).slice(0, 1);
+  const [widest] = [...trials].sort((a, b) => cells(b) - cells(a));
+  if (widest !== undefined && widest.rows.length > 0 && widest.diagnostics.length === 0) {
+    return explain(widest.rows, widest.delimiter);
   }
-  return explain(first.rows, first.delimiter);
+  const faults = trials.flatMap(({ diagnostics }) => diagnostics).slice(0, 1);
+  return faults.length > 0 ? faults : explain([], ',');
 }
 
 function tie(source: Source, header: Row, best: readonly Trial[]): Diagnostic {

@@ -20,7 +20,9 @@ export function renderText(blocks: readonly Block[], style: TextStyle): string {
 function blockLines(block: Block, style: TextStyle): readonly string[] {
   switch (block.kind) {
     case 'title':
-      return wrap(printable(block.text), style.width, '').map((line) => style.paint(line, 'strong'));
+      return wrap(printable(block.text), style.width, '').map((line) =>
+        style.paint(line, 'strong'),
+      );
     case 'gap':
       return [''];
     case 'paragraph':
@@ -28,7 +30,9 @@ function blockLines(block: Block, style: TextStyle): readonly string[] {
     case 'list':
       return [
         style.paint(block.label, 'strong'),
-        ...block.items.flatMap((item) => wrap(printable(item), style.width - 2, '  ').map((line) => `  ${line}`)),
+        ...block.items.flatMap((item) =>
+          wrap(printable(item), style.width - 2, '  ').map((line) => `  ${line}`),
+        ),
       ];
     case 'table':
       return tableLines(block.columns, block.rows, style);
@@ -62,10 +66,7 @@ function tableLines(
 ): readonly string[] {
   const widths = columns.map((column, i) =>
     column.axis === undefined
-      ? Math.max(
-          displayWidth(column.title),
-          ...rows.map((row) => displayWidth(cellText(row[i]))),
-        )
+      ? Math.max(displayWidth(column.title), ...rows.map((row) => displayWidth(cellText(row[i]))))
       : 0,
   );
   const used = widths.reduce((sum, width) => sum + width + GAP.length, 0);
@@ -90,7 +91,8 @@ function tableLines(
   return [header.join(GAP), ...lines];
 }
 
-const cellText = (one: Cell | undefined): string => (one?.kind === 'text' ? printable(one.text) : '');
+const cellText = (one: Cell | undefined): string =>
+  one?.kind === 'text' ? printable(one.text) : '';
 
 function pad(text: string, width: number, align: Column['align']): string {
   const blanks = ' '.repeat(Math.max(0, width - displayWidth(text)));
@@ -106,8 +108,11 @@ function axisLine({ from, to, line }: StripAxis, width: number): string {
   return left + marks.slice(left.length, width - right.length).join('') + right;
 }
 
-const position = (value: number, { from, to }: Pick<StripAxis, 'from' | 'to'>, width: number): number =>
-  Math.min(width - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * width)));
+const position = (
+  value: number,
+  { from, to }: Pick<StripAxis, 'from' | 'to'>,
+  width: number,
+): number => Math.min(width - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * width)));
 
 /** `·` one value, `:` two, `⁝` more; `‹` the marked one; `┊` the line; `»` values beyond the axis. */
 function drawStrip(

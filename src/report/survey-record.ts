@@ -1,9 +1,10 @@
+import type { Remark } from '../base/remark.ts';
+import { Z_95 } from '../base/stats/normal.ts';
 import type { PanelSurvey } from '../film/survey.ts';
+import type { Panel } from '../film/template.ts';
 import type { SurveyResult } from '../tasks/survey-vehicle.ts';
 import { envelope, machine, machineOrNull, type RecordContext } from './envelope.ts';
 import type { MachineRecord } from './model.ts';
-import type { Panel } from '../film/template.ts';
-import type { Remark } from '../base/remark.ts';
 
 /** `leastcut/survey/1`. */
 export const surveyRecord = (
@@ -64,6 +65,3 @@ function panelRecord(survey: PanelSurvey): MachineRecord {
     zones: [],
   };
 }
-
-/** z of a one-sided 95 % statement. */
-const Z_95 = 1.6448536269514727;

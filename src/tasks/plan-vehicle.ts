@@ -1,5 +1,5 @@
 /** A vehicle's survey and its defects → plan, time, materials and the order of the job. */
-import { error, hasErrors, type Diagnostic, type Outcome } from '../base/diagnostics.ts';
+import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import type { Remark } from '../base/remark.ts';
 import type { Defect } from '../correction/defects.ts';
@@ -75,7 +75,11 @@ function recordedDefects(
     : { value: matched.value, diagnostics };
 }
 
-const wordsOf = (text: string): string => text.trim().toLowerCase().replaceAll(/[\s_-]+/g, ' ');
+const wordsOf = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_-]+/g, ' ');
 
 function toDefect({ defect, grade, depth }: DefectRow): Defect | undefined {
   const word = wordsOf(defect);
@@ -119,7 +123,5 @@ function defectAssumption(missing: number, recorded: number): readonly Assumptio
   if (missing === 0) return [];
   const grade = correctionModel.correction.assumedGrade;
   const where = recorded === 0 ? 'on every panel' : `on the ${missing} panels without a record`;
-  return [
-    { code: 'defects', text: `swirl marks of grade ${grade} ${where}`, origin: 'built-in' },
-  ];
+  return [{ code: 'defects', text: `swirl marks of grade ${grade} ${where}`, origin: 'built-in' }];
 }

@@ -137,7 +137,9 @@ function byVehicle(
     ? {
         diagnostics: [
           error('usage-unknown-vehicle', `no reading belongs to vehicle "${vehicle}"`, {
-            hint: suggest(vehicle, ids) ?? (ids.length === 0 ? undefined : `the input holds ${listed(ids)}`),
+            hint:
+              suggest(vehicle, ids) ??
+              (ids.length === 0 ? undefined : `the input holds ${listed(ids)}`),
           }),
         ],
       }
@@ -158,8 +160,7 @@ function matchVehicle(
 ): Outcome<VehicleReadings> {
   const labels = [...new Set(readings.map(({ panel }) => panel))];
   const [only] = templates;
-  const best =
-    request.templateId === undefined ? bestTemplate(labels, templates) : undefined;
+  const best = request.templateId === undefined ? bestTemplate(labels, templates) : undefined;
   const template = request.templateId === undefined ? best?.template : only;
   if (template === undefined) return undecided(vehicle, readings, labels, request);
   const match = panelMatcher(template);
@@ -223,7 +224,9 @@ function undecided(
     return {
       value: { vehicle, template: null, readings, assumptions: [] },
       diagnostics: [
-        warning('panel-unmatched', `no template fits the panels ${names}: kept as they stand`, { at }),
+        warning('panel-unmatched', `no template fits the panels ${names}: kept as they stand`, {
+          at,
+        }),
       ],
     };
   }
@@ -267,8 +270,6 @@ function place({ origin, panel }: Reading, { files }: ReadRequest) {
   return {
     file: origin.file,
     line: origin.line,
-    ...(lineText === undefined || column === 0
-      ? {}
-      : { column, length: panel.length, lineText }),
+    ...(lineText === undefined || column === 0 ? {} : { column, length: panel.length, lineText }),
   };
 }

@@ -49,7 +49,11 @@ const DEFAULT_RISK_PCT = 5;
 /** Machines of a shop that has not said what it owns (common practice). */
 const USUAL_MACHINES = ['rotary', 'da', 'da-small', 'hand'];
 
-type Source = { readonly flags: Flags; readonly job: Job | undefined; readonly shop: Shop | undefined };
+type Source = {
+  readonly flags: Flags;
+  readonly job: Job | undefined;
+  readonly shop: Shop | undefined;
+};
 
 /** The first that is given, with its origin. */
 function pick<T>(
@@ -172,4 +176,3 @@ export const withSubstrates = (
     substrate: substrateOf(panel.id) ?? panel.substrate,
   })),
 });
-

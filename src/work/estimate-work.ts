@@ -5,7 +5,11 @@ import { isWorked, type PanelPlan, type Plan, type PlannedStep } from '../correc
 import { type JobTime, jobTime } from './job-time.ts';
 import type { JobStage, ThreePoint, WorkModel } from './work-model.ts';
 
-export type Material = { readonly material: string; readonly quantity: number; readonly unit: string };
+export type Material = {
+  readonly material: string;
+  readonly quantity: number;
+  readonly unit: string;
+};
 
 export type WorkEstimate = {
   readonly time: JobTime;
@@ -38,7 +42,8 @@ export function estimateWork(plan: Plan, model: WorkModel): WorkEstimate {
   };
 }
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const sum = (values: readonly number[]): number =>
+  values.reduce((total, value) => total + value, 0);
 
 const sectionsOf = ({ survey }: PanelPlan, { section }: WorkModel): number =>
   survey.panel.area / section;
@@ -92,8 +97,7 @@ function materialsOf(worked: readonly PanelPlan[], model: WorkModel): readonly M
             padsOf(group) * materials.productFirstLoad +
             sum(
               group.map(
-                ({ panel, step }) =>
-                  step.sets * panel.survey.panel.area * materials.productPerSet,
+                ({ panel, step }) => step.sets * panel.survey.panel.area * materials.productPerSet,
               ),
             ),
         ),
@@ -105,7 +109,11 @@ function materialsOf(worked: readonly PanelPlan[], model: WorkModel): readonly M
       quantity: sum(groups.map(padsOf)),
       unit: 'pads',
     })),
-    { material: 'towels', quantity: Math.ceil(setSections / materials.sectionsPerTowel), unit: 'pieces' },
+    {
+      material: 'towels',
+      quantity: Math.ceil(setSections / materials.sectionsPerTowel),
+      unit: 'pieces',
+    },
     {
       material: 'masking tape',
       quantity: sum(worked.map(({ survey }) => survey.panel.trimLength)),

@@ -1,7 +1,11 @@
 import type { Minutes, SquareMetres } from '../base/units.ts';
 
 /** Least, likely and most time of a stage. */
-export type ThreePoint = { readonly least: Minutes; readonly likely: Minutes; readonly most: Minutes };
+export type ThreePoint = {
+  readonly least: Minutes;
+  readonly likely: Minutes;
+  readonly most: Minutes;
+};
 
 /** A stage of the whole job, in the order it is done. */
 export type JobStage = {

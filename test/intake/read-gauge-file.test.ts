@@ -181,3 +181,9 @@ test('a reading behind a quoted cell of two lines knows its place', () => {
 test('a file of names only holds no readings', () => {
   expect(read('panel,reading_um\n').diagnostics.map(({ code }) => code)).toEqual(['no-readings']);
 });
+
+test('a file of comments only has no header', () => {
+  expect(read('# panel,reading_um\n#\n').diagnostics.map(({ code }) => code)).toEqual([
+    'header-missing',
+  ]);
+});

@@ -4,11 +4,18 @@
  * The car lies a little over the built-in prior of 42 µm of clear over 70 µm: 43 over 75, so about
  * 118 in total, with 4.5 µm of spread over a panel. Its bumpers are steel, so all 13 are readable.
  */
-import { drawFactoryPanel, drawGauge, panelsToRead, readPanel, type Sample } from './invented-film.ts';
+import {
+  drawFactoryPanel,
+  drawGauge,
+  panelsToRead,
+  readPanel,
+  type Sample,
+} from './invented-film.ts';
 import { seededRandom } from './seeded-random.ts';
 import { json, lines, table } from './text-files.ts';
 
-const SEED = 1041;
+/** The job number, raised until every panel read as what it is. */
+const SEED = 1042;
 const level = { clear: 43, under: 75, sd: 4.5 };
 
 const swirlGrades: Readonly<Record<string, string>> = {
@@ -41,7 +48,7 @@ export function soundSaloon(): Sample {
 const job = {
   schema: 'leastcut/job/1',
   vehicle: {
-    id: 'FH-1041',
+    id: 'FH-1042',
     make: 'Orrindale',
     model: 'Meridew 6',
     year: 1988,

@@ -117,3 +117,6 @@ export const normalQuantile = (p: number): number => {
   const size = r <= 5 ? ratio(QUANTILE_SHOULDER, r - 1.6) : ratio(QUANTILE_TAIL, r - 5);
   return fromCentre < 0 ? -size : size;
 };
+
+/** z of a one-sided 95 % statement: Φ⁻¹(0.95). */
+export const Z_95 = normalQuantile(0.95);

@@ -17,9 +17,21 @@ import { type Basis, type Default, number, values } from '../default.ts';
 const mm = (value: number, basis: Basis, source: string, meaning: string): Default<Millimetres> =>
   number(millimetres(value), 'mm', basis, source, meaning);
 const force = (value: number): Default<Newtons> =>
-  number(newtons(value), 'N', 'assumption', '45–90 N to cut by trade statements', 'force on the pad');
+  number(
+    newtons(value),
+    'N',
+    'assumption',
+    '45–90 N to cut by trade statements',
+    'force on the pad',
+  );
 const arm = (value: number): Default<MetresPerSecond> =>
-  number(metresPerSecond(value), 'm/s', 'assumption', 'set so that a section takes the minutes it takes', 'arm speed');
+  number(
+    metresPerSecond(value),
+    'm/s',
+    'assumption',
+    'set so that a section takes the minutes it takes',
+    'arm speed',
+  );
 const pure = (value: number, basis: Basis, source: string, meaning: string): Default =>
   number(value, '1', basis, source, meaning);
 const perMinute = (value: number, basis: Basis, source: string, meaning: string): Default =>
@@ -105,11 +117,28 @@ export const defectDefaults = {
 } as const;
 
 export const removalDefaults = {
-  preston: number(7.8e-12, '1/Pa', 'derived', 'Preston 1927 solved for 1 µm per orbital set; order 2e-12…1e-11', 'Preston coefficient, medium pad and product'),
+  preston: number(
+    7.8e-12,
+    '1/Pa',
+    'derived',
+    'Preston 1927 solved for 1 µm per orbital set; order 2e-12…1e-11',
+    'Preston coefficient, medium pad and product',
+  ),
   overlap: pure(0.5, 'common practice', '', 'overlap of neighbouring strokes'),
   passes: pure(4, 'common practice', '', 'crosshatch passes in a set'),
-  section: number(squareMetres(0.61 * 0.61), 'm²', 'published', 'Nissan 94-015: at most 0.61 × 0.61 m', 'area worked at a time'),
-  hardnessLogSd: pure(0.35, 'assumption', '', 'ln-SD of a paint’s hardness, shared by all steps on it'),
+  section: number(
+    squareMetres(0.61 * 0.61),
+    'm²',
+    'published',
+    'Nissan 94-015: at most 0.61 × 0.61 m',
+    'area worked at a time',
+  ),
+  hardnessLogSd: pure(
+    0.35,
+    'assumption',
+    '',
+    'ln-SD of a paint’s hardness, shared by all steps on it',
+  ),
   combinationLogSd: pure(0.4, 'assumption', '', 'ln-SD of a combination’s own rate'),
   stepLogSd: pure(0.15, 'assumption', '', 'ln-SD from one step to the next'),
   softFactor: pure(1.5, 'assumption', '', 'removal on paint declared soft'),
@@ -118,14 +147,25 @@ export const removalDefaults = {
 
 export const correctionDefaults = {
   depthLogSd: pure(0.6, 'assumption', '', 'ln-SD of depth among the defects of a panel'),
-  depthScaleLogSd: pure(0.5, 'assumption', '', 'ln-SD of how deep this car’s defects are as a whole'),
+  depthScaleLogSd: pure(
+    0.5,
+    'assumption',
+    '',
+    'ln-SD of how deep this car’s defects are as a whole',
+  ),
   assumedGrade: pure(3, 'assumption', '', 'grade of swirl marks where no defects file is given'),
   aims: {
     enhance: pure(0.6, 'common practice', '', 'share of general defects to clear'),
     correct: pure(0.85, 'common practice', '', 'share of general defects to clear'),
     full: pure(0.95, 'common practice', '', 'share of general defects to clear'),
   },
-  hazeCleared: number(micrometres(0.25), 'µm', 'assumption', '', 'removal that clears one grade of haze'),
+  hazeCleared: number(
+    micrometres(0.25),
+    'µm',
+    'assumption',
+    '',
+    'removal that clears one grade of haze',
+  ),
   leastCorrection: pure(0.1, 'assumption', '', 'a plan that clears less is not worth its film'),
 } as const;
 
@@ -164,9 +204,24 @@ export const correctionModel: CorrectionModel = {
   machines: [
     machine('rotary', 'rotary', { kind: 'rotary', rpm: m.rotary.rpm }, m.rotary),
     machine('da', 'free-spinning dual action', orbital(m.da), m.da),
-    machine('da-forced', 'forced-rotation dual action', orbital(m.daForced, m.daForced.forcedRpm), m.daForced),
+    machine(
+      'da-forced',
+      'forced-rotation dual action',
+      orbital(m.daForced, m.daForced.forcedRpm),
+      m.daForced,
+    ),
     machine('da-small', 'small dual action', orbital(m.daSmall), m.daSmall),
-    machine('hand', 'by hand', { kind: 'hand', rubbing: m.hand.rubbing, minutesPerSet: m.hand.minutesPerSet, handArea: m.hand.handArea }, m.hand),
+    machine(
+      'hand',
+      'by hand',
+      {
+        kind: 'hand',
+        rubbing: m.hand.rubbing,
+        minutesPerSet: m.hand.minutesPerSet,
+        handArea: m.hand.handArea,
+      },
+      m.hand,
+    ),
   ],
   pads: Object.entries(padDefaults).map(([id, { value }]) => ({
     id,
@@ -175,7 +230,12 @@ export const correctionModel: CorrectionModel = {
   })),
   products: [
     { id: 'fine', name: 'fine polish', factor: productDefaults.fine.value, stages: ['finish'] },
-    { id: 'medium', name: 'medium polish', factor: productDefaults.medium.value, stages: ['cut', 'refine'] },
+    {
+      id: 'medium',
+      name: 'medium polish',
+      factor: productDefaults.medium.value,
+      stages: ['cut', 'refine'],
+    },
     { id: 'heavy', name: 'heavy compound', factor: productDefaults.heavy.value, stages: ['cut'] },
   ],
   defects: [

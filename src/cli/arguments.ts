@@ -1,0 +1,122 @@
+/** Typed words → operands and options, or usage diagnostics. The parser is commander's. */
+import { CommanderError, InvalidArgumentError, Option, Command as Parser } from 'commander';
+import { type Diagnostic, error, type Outcome } from '../base/diagnostics.ts';
+import { suggest } from '../base/did-you-mean.ts';
+import type { Command } from './command.ts';
+import { type CommandEntry, commands } from './commands.ts';
+import {
+  commonOptions,
+  type OptionName,
+  type OptionSpec,
+  optionSpecs,
+  type TypedOptions,
+} from './options.ts';
+
+export type Parsed =
+  | { readonly kind: 'run'; readonly operands: readonly string[]; readonly options: TypedOptions }
+  | { readonly kind: 'help'; readonly text: string };
+
+export function parseArguments(command: Command, words: readonly string[]): Outcome<Parsed> {
+  const parser = parserOf(command);
+  let help = '';
+  parser.exitOverride().configureOutput({
+    writeOut: (text) => {
+      help += text;
+    },
+    writeErr: () => {},
+  });
+  try {
+    parser.parse([...words], { from: 'user' });
+  } catch (problem) {
+    if (!(problem instanceof CommanderError)) throw problem;
+    return problem.code === 'commander.helpDisplayed'
+      ? { value: { kind: 'help', text: help }, diagnostics: [] }
+      : { diagnostics: [usageProblem(command.name, problem)] };
+  }
+  const options = parser.opts() as TypedOptions;
+  return { value: { kind: 'run', operands: parser.args, options }, diagnostics: [] };
+}
+
+/** Help of one command, as `leastcut COMMAND --help` prints it. */
+export const commandHelp = (command: Command): string => {
+  let text = '';
+  parserOf(command)
+    .configureOutput({
+      writeOut: (part) => {
+        text += part;
+      },
+    })
+    .outputHelp();
+  return text;
+};
+
+function parserOf(command: Command): Parser {
+  const parser = new Parser(`leastcut ${command.name}`)
+    .description(`${command.summary[0]?.toUpperCase()}${command.summary.slice(1)}.`)
+    .usage(`[options] ${command.operands}`)
+    .argument('[operands...]')
+    .helpOption('-h, --help', 'show this help')
+    .allowExcessArguments(true)
+    .addHelpText('after', `\nExamples:\n${command.examples.map((one) => `  ${one}\n`).join('')}`);
+  parser.configureHelp({ visibleArguments: () => [] });
+  for (const name of [...command.options, ...commonOptions]) parser.addOption(optionOf(name));
+  return parser;
+}
+
+function optionOf(name: OptionName): Option {
+  const spec: OptionSpec = optionSpecs[name];
+  const option = new Option(spec.flags, spec.summary);
+  if (spec.choices !== undefined) option.choices(spec.choices);
+  if (spec.range !== undefined) option.argParser(numberBetween(...spec.range));
+  if (spec.repeatable === true) {
+    option.argParser((value: string, before: readonly string[] = []) => [...before, value]);
+  }
+  if (name === 'aim') option.argParser(aim);
+  return option;
+}
+
+const NUMBER = /^\d+(\.\d+)?$/;
+
+const numberBetween =
+  (least: number, most: number) =>
+  (text: string): number => {
+    const value = NUMBER.test(text) ? Number(text) : Number.NaN;
+    if (!(value >= least && value <= most)) {
+      throw new InvalidArgumentError(`It takes a number from ${least} to ${most}.`);
+    }
+    return value;
+  };
+
+function aim(text: string): 'enhance' | 'correct' | 'full' | number {
+  if (text === 'enhance' || text === 'correct' || text === 'full') return text;
+  if (!NUMBER.test(text) || Number(text) < 1 || Number(text) > 99) {
+    throw new InvalidArgumentError('It takes enhance, correct, full, or a number from 1 to 99.');
+  }
+  return Number(text);
+}
+
+/** Commander's own sentence as a diagnostic: its "Did you mean" is the hint. */
+function usageProblem(command: string, { code, message }: CommanderError): Diagnostic {
+  const [first = '', ...rest] = message.replace(/^error: /, '').split('\n');
+  const meant = rest.join(' ').match(/\(Did you mean (.*)\?\)/)?.[1];
+  const hint =
+    meant === undefined ? `leastcut ${command} --help lists them` : `did you mean ${meant}?`;
+  return code === 'commander.unknownOption'
+    ? error('usage-unknown-option', first, { hint })
+    : error('usage-option-value', first.replace(/\.$/, ''), {
+        hint: `leastcut ${command} --help says what it takes`,
+      });
+}
+
+export function findCommand(word: string): Outcome<CommandEntry> {
+  const entry = commands.find(({ name }) => name === word);
+  if (entry !== undefined) return { value: entry, diagnostics: [] };
+  const names = commands.map(({ name }) => name);
+  return {
+    diagnostics: [
+      error('usage-unknown-command', `"${word}" is not a command`, {
+        hint: suggest(word, names) ?? `one of ${names.join(', ')}`,
+      }),
+    ],
+  };
+}

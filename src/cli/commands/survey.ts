@@ -1,0 +1,50 @@
+import { surveyBlocks } from '../../report/survey-blocks.ts';
+import { surveyRecord } from '../../report/survey-record.ts';
+import { surveyFiles } from '../../tasks/survey-files.ts';
+import { type Command, failed } from '../command.ts';
+import { loadInputs, readRequest } from '../load-inputs.ts';
+import { version } from '../version.ts';
+
+export const surveyCommand: Command = {
+  name: 'survey',
+  summary: 'say what is on each panel, how sure that is, and how much may come off',
+  operands: '<readings.csv ...| ->',
+  options: [
+    'template',
+    'job',
+    'vehicle',
+    'panel',
+    'riskPct',
+    'floorUm',
+    'policy',
+    'finish',
+    'readingUnit',
+  ],
+  examples: [
+    'leastcut survey samples/sound-saloon/readings.csv',
+    'leastcut survey samples/older-coupe/readings.csv --job samples/older-coupe/job.json',
+    'cat samples/sound-saloon/readings.csv | leastcut survey - --panel bonnet --format json',
+  ],
+  run: async (operands, options, world) => {
+    const inputs = await loadInputs(operands, options, world);
+    if (inputs.value === undefined) return failed(inputs.diagnostics);
+    const { gauge, job, settings } = inputs.value;
+    const request = readRequest(gauge, options, job);
+    const result = surveyFiles({
+      ...request,
+      settings,
+      identity: job?.vehicle ?? null,
+      panels: options.panel ?? [],
+    });
+    const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
+    if (result.value === undefined) return failed(diagnostics);
+    const page = { unit: options.showUnit ?? 'um', verbose: options.verbose ?? false };
+    return {
+      pages: result.value.map(({ result: one, panels }) => surveyBlocks(one, panels, page)),
+      records: result.value.map(({ result: one, panels }) =>
+        surveyRecord(one, panels, { version, diagnostics }),
+      ),
+      diagnostics,
+    };
+  },
+};

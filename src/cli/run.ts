@@ -1,0 +1,126 @@
+/** What was typed → what is meant → answer → text on a stream, and an exit code. */
+import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
+import { renderDiagnostic } from '../render/diagnostic-text.ts';
+import { renderJson, renderNdjson } from '../render/json.ts';
+import { renderText } from '../render/text.ts';
+import { emptyRecord } from '../report/envelope.ts';
+import { gap } from '../report/model.ts';
+import { commandHelp, findCommand, parseArguments } from './arguments.ts';
+import type { Answer, Command } from './command.ts';
+import { exitCodeOf, exitCodes } from './exit-code.ts';
+import { loadFile, outputProblem, STDIN_NAME, writeOutput } from './files.ts';
+import { rootHelp } from './help.ts';
+import type { TypedOptions } from './options.ts';
+import { textStyle, textWidth, wantsColour } from './terminal.ts';
+import { version } from './version.ts';
+
+export async function run(words: readonly string[]): Promise<number> {
+  const [first, ...rest] = words;
+  if (first === undefined || first === '-h' || first === '--help' || first === 'help') {
+    const asked = first === 'help' ? rest[0] : undefined;
+    return asked === undefined ? showHelp(first !== undefined) : run([asked, '--help']);
+  }
+  const entry = findCommand(first);
+  if (entry.value === undefined) return finish(entry.diagnostics, {});
+  const command = await entry.value.load();
+  const parsed = parseArguments(command, rest);
+  if (parsed.value === undefined) return finish(parsed.diagnostics, {});
+  if (parsed.value.kind === 'help') {
+    process.stdout.write(parsed.value.text);
+    return exitCodes.done;
+  }
+  return runCommand(command, parsed.value.operands, parsed.value.options);
+}
+
+function showHelp(asked: boolean): number {
+  (asked ? process.stdout : process.stderr).write(rootHelp());
+  return asked ? exitCodes.done : exitCodes.usage;
+}
+
+async function runCommand(
+  command: Command,
+  typedOperands: readonly string[],
+  options: TypedOptions,
+): Promise<number> {
+  const takesFiles = command.name !== 'template';
+  const operands = takesFiles && typedOperands.length === 0 ? pipedOperand() : typedOperands;
+  if (operands === undefined) {
+    process.stderr.write(commandHelp(command));
+    const message = 'no input: name a file, or - for standard input';
+    return finish([error('usage-missing-input', message)], options);
+  }
+  const inputs = [...(takesFiles ? operands : []), options.job, options.shop, options.defects];
+  const named = inputs.flatMap((name) => name ?? []);
+  const problem = await beforehand(named, options);
+  if (problem !== undefined) return finish([problem], options);
+  const answer = await command.run(operands, options, { load: loadFile });
+  return deliver(command, answer, options);
+}
+
+/** Nothing named: standard input, unless it is a terminal. */
+const pipedOperand = (): readonly string[] | undefined =>
+  process.stdin.isTTY === true ? undefined : [STDIN_NAME];
+
+async function beforehand(
+  inputs: readonly string[],
+  { out, force }: TypedOptions,
+): Promise<Diagnostic | undefined> {
+  if (inputs.filter((name) => name === STDIN_NAME).length > 1) {
+    return error('usage-option-value', 'standard input (-) can be read once, and is named twice');
+  }
+  return out === undefined ? undefined : outputProblem(out, force ?? false, inputs);
+}
+
+async function deliver(command: Command, answer: Answer, options: TypedOptions): Promise<number> {
+  const format = options.format ?? 'text';
+  const several =
+    format === 'json' && answer.records.length > 1 ? [severalVehicles(answer.records.length)] : [];
+  const diagnostics = [...answer.diagnostics, ...several];
+  const output = hasErrors(diagnostics)
+    ? failureOutput(command.name, diagnostics, options)
+    : outputOf(answer, options);
+  const written = await write(output, options.out);
+  const all = written === undefined ? diagnostics : [...diagnostics, written];
+  const code = finish(all, options);
+  return code === exitCodes.done && answer.answerIsNo === true ? exitCodes.answerIsNo : code;
+}
+
+const severalVehicles = (count: number): Diagnostic =>
+  error('usage-several-vehicles', `the input holds ${count} vehicles, and json is one record`, {
+    hint: 'name one with --vehicle, or ask for --format ndjson',
+  });
+
+function outputOf({ pages, records }: Answer, options: TypedOptions): string {
+  const [first] = records;
+  if (options.format === 'json') return first === undefined ? '' : renderJson(first);
+  if (options.format === 'ndjson') return renderNdjson(records);
+  const stream = options.out === undefined ? process.stdout : {};
+  const colour = wantsColour(options.color ?? 'auto', stream, process.env);
+  const style = textStyle(textWidth(stream, process.env), colour);
+  const blocks = pages.flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
+  return renderText(blocks, style);
+}
+
+/** A machine that asked for JSON gets its envelope also when there is no result. */
+function failureOutput(
+  command: string,
+  diagnostics: readonly Diagnostic[],
+  { format }: TypedOptions,
+): string {
+  const record = emptyRecord(command, { version, diagnostics });
+  if (format === 'json') return renderJson(record);
+  return format === 'ndjson' ? renderNdjson([record]) : '';
+}
+
+async function write(text: string, out: string | undefined): Promise<Diagnostic | undefined> {
+  if (out !== undefined) return text === '' ? undefined : writeOutput(out, text);
+  process.stdout.write(text);
+  return undefined;
+}
+
+/** Says what there is to say on standard error; gives the exit code. */
+function finish(diagnostics: readonly Diagnostic[], { quiet }: TypedOptions): number {
+  const said = diagnostics.filter(({ severity }) => quiet !== true || severity === 'error');
+  process.stderr.write(said.map(renderDiagnostic).join(''));
+  return exitCodeOf(diagnostics);
+}

@@ -1,0 +1,180 @@
+import { groupBy } from '../base/group-by.ts';
+import { shown } from '../base/rounding.ts';
+import { isWorked, type PanelPlan } from '../correction/plan.ts';
+import { stepsId } from '../correction/step.ts';
+import type { Panel } from '../film/template.ts';
+import type { PlanResult } from '../tasks/plan-vehicle.ts';
+import { jobTimeQuantile } from '../work/job-time.ts';
+import { filmTable, type ShowUnit, thickness, unitName } from './film-table.ts';
+import { type Block, cell, gap, list, paragraph, title } from './model.ts';
+import { assumptionBlocks, heading, type PageOptions, unreadLine } from './survey-blocks.ts';
+
+/** The plan as a page: film, steps by group of panels, risk, time, materials, cautions. */
+export function planBlocks(
+  result: PlanResult,
+  panels: readonly Panel[],
+  options: PageOptions,
+): readonly Block[] {
+  const ids = new Set(panels.map(({ id }) => id));
+  const plans = result.plan.panels.filter(({ survey }) => ids.has(survey.panel.id));
+  const read = plans.filter(({ survey }) => survey.points.length > 0);
+  const groups = lettered(plans.filter(isWorked));
+  const surveyed = plans.map(({ survey }) => survey);
+  return [
+    title(
+      heading(
+        'Plan',
+        result,
+        read.map(({ survey }) => survey),
+      ),
+    ),
+    paragraph(null, aimLine(result)),
+    gap,
+    ...(read.length === 0 ? [] : [planTable(read, groups, options.unit)]),
+    ...unreadLine(surveyed),
+    gap,
+    ...groups.flatMap((group) => groupBlocks(group, options)),
+    ...leftAlone(read),
+    ...remarksOf(plans),
+    paragraph('Risk', riskLine(result)),
+    ...workBlocks(result),
+    orderBlock(result, options),
+    paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`),
+    ...assumptionBlocks(result, options),
+  ];
+}
+
+function aimLine({ settings }: PlanResult): string {
+  const { aim, terms } = settings;
+  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)} % of the general defects, at most ${shown(100 * terms.risk, 1)} % risk a panel. Provisional: no test spot on this paint yet.`;
+}
+
+type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
+
+/** Panels with the same steps, lettered in walking order. */
+function lettered(worked: readonly PanelPlan[]): readonly Group[] {
+  const groups = groupBy(worked, ({ verdict, steps }) => `${verdict} ${stepsId(steps)}`);
+  return [...groups.values()].map((plans, i) => ({ letter: letterOf(i), plans }));
+}
+
+const letterOf = (index: number): string =>
+  index < 26
+    ? String.fromCharCode(65 + index)
+    : `${letterOf(Math.floor(index / 26) - 1)}${letterOf(index % 26)}`;
+
+function planTable(read: readonly PanelPlan[], groups: readonly Group[], unit: ShowUnit): Block {
+  const words = new Map(
+    read.map((plan) => {
+      const letter = groups.find(({ plans }) => plans.includes(plan))?.letter;
+      return [plan.survey, letter === undefined ? plan.verdict : `${plan.verdict} ${letter}`];
+    }),
+  );
+  return filmTable(
+    read.map(({ survey }) => survey),
+    { title: 'plan', cellOf: (survey) => cell(words.get(survey) ?? '', 'strong') },
+    unit,
+  );
+}
+
+function groupBlocks({ letter, plans }: Group, { unit }: PageOptions): readonly Block[] {
+  const [first] = plans;
+  if (first === undefined) return [];
+  const steps = first.steps.map(
+    ({ combination, sets }) => `${combination.id} × ${sets} set${sets === 1 ? '' : 's'}`,
+  );
+  const { median, low, high } = first.removal;
+  const takes = `takes ${thickness(median, unit, 2)} ${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)})`;
+  const clears = `clears ${range(plans.map(({ expected }) => expected))} %`;
+  return [
+    paragraph(
+      `${letter} ${first.verdict}`,
+      `${steps.join(', then ')}; ${takes}, ${clears}, risk ${range(plans.flatMap(({ risk }) => risk ?? []))} %`,
+    ),
+  ];
+}
+
+/** `3` or `2–4`, in per cent. */
+function range(shares: readonly number[]): string {
+  if (shares.length === 0) return '–';
+  const low = shown(100 * Math.min(...shares), 0);
+  const high = shown(100 * Math.max(...shares), 0);
+  return low === high ? low : `${low}–${high}`;
+}
+
+function leftAlone(read: readonly PanelPlan[]): readonly Block[] {
+  const left = read.filter((plan) => !isWorked(plan));
+  const groups = groupBy(
+    left,
+    ({ verdict, reasons }) => `${verdict}\u0000${reasons[0]?.text ?? ''}`,
+  );
+  return [...groups.values()].flatMap((plans) => {
+    const [first] = plans;
+    return first === undefined
+      ? []
+      : [paragraph(first.verdict, `${names(plans)}: ${first.reasons[0]?.text ?? ''}`)];
+  });
+}
+
+const names = (plans: readonly PanelPlan[]): string =>
+  plans.map(({ survey }) => survey.panel.name).join(', ');
+
+/** Why lighter, what is local, what to mind, each once with its panels. */
+function remarksOf(plans: readonly PanelPlan[]): readonly Block[] {
+  const remarks = plans.filter(isWorked).flatMap((plan) => {
+    const lighter = plan.reasons.filter(({ code }) => code !== 'aim-out-of-reach');
+    return [...lighter, ...plan.cautions].map(({ text }) => ({ text, plan }));
+  });
+  const lighter = plans.filter(({ verdict }) => verdict === 'lighter');
+  const why =
+    lighter.length === 0
+      ? []
+      : [
+          paragraph(
+            'Lighter',
+            'the aim takes more film than may go there; “bound by” names the limit',
+          ),
+        ];
+  const groups = [...groupBy(remarks, ({ text }) => text)];
+  return [
+    ...why,
+    ...groups.map(([text, group]) => paragraph(names(group.map(({ plan }) => plan)), text)),
+  ];
+}
+
+function riskLine({ plan }: PlanResult): string {
+  const worked = plan.panels.filter(isWorked);
+  const already = range(worked.flatMap((panel) => panel.already ?? []));
+  const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
+  return (
+    `the chance, over cars like those assumed, that clear ends under its floor on more than 5 % of a panel’s area, outer 25 mm and body lines excluded. Before any polishing ${already} %; if clear is 6 µm thinner ${thin} %. ` +
+    `Expect ${shown(plan.expectedPanelsBelowFloor, 2)} such panels on the car.`
+  );
+}
+
+function workBlocks({ work }: PlanResult): readonly Block[] {
+  if (work.machineMinutes === 0) return [paragraph('Time', 'nothing to polish')];
+  const hours = (p: number): string => shown(jobTimeQuantile(work.time, p) / 60, 1);
+  const materials = work.materials.map(
+    ({ material, quantity, unit }) => `${material} ${shown(quantity, 0)} ${unit}`,
+  );
+  return [
+    paragraph(
+      'Time',
+      `correction stages ${hours(0.5)} h (P50), ${hours(0.8)} h (P80), ${hours(0.95)} h (P95); ${shown(work.machineMinutes / 60, 1)} h with a machine in hand`,
+    ),
+    paragraph('Materials', materials.join(', ')),
+  ];
+}
+
+/** The correction's part of the job in a line; with -v the whole job as a list. */
+function orderBlock({ work }: PlanResult, { verbose }: PageOptions): Block {
+  const stages = work.order.map(({ text }) => text);
+  if (verbose)
+    return list(
+      'Order of the job',
+      stages.map((text, i) => `${i + 1}. ${text}`),
+    );
+  const from = work.order.findIndex(({ id }) => id === 'mask');
+  const to = work.order.findIndex(({ id }) => id === 'protect');
+  return paragraph('Order', `${stages.slice(from, to).join(' → ')} (-v: the whole job)`);
+}

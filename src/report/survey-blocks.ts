@@ -1,0 +1,150 @@
+import { groupBy } from '../base/group-by.ts';
+import { shown } from '../base/rounding.ts';
+import type { PanelSurvey } from '../film/survey.ts';
+import type { Panel } from '../film/template.ts';
+import type { SurveyResult } from '../tasks/survey-vehicle.ts';
+import { filmTable, type ShowUnit, thickness, unitName } from './film-table.ts';
+import { type Block, cell, gap, list, paragraph, title } from './model.ts';
+import { chosen } from './survey-record.ts';
+
+export type PageOptions = { readonly unit: ShowUnit; readonly verbose: boolean };
+
+/** The survey as a page. */
+export function surveyBlocks(
+  result: SurveyResult,
+  panels: readonly Panel[],
+  options: PageOptions,
+): readonly Block[] {
+  const surveyed = chosen(result.survey.panels, panels);
+  const read = surveyed.filter(({ points }) => points.length > 0);
+  return [
+    title(heading('Survey', result, read)),
+    ...readNotes(result, options),
+    gap,
+    ...readTable(read, options.unit),
+    ...unreadLine(surveyed),
+    gap,
+    ...evidenceLines(read),
+    ...result.survey.notes.map(({ text }) => paragraph('Note', text)),
+    ...adviceLines(surveyed),
+    ...(options.verbose ? clearList(read, options.unit) : []),
+    ...assumptionBlocks(result, options),
+  ];
+}
+
+/** `Survey of AB 12, Make Model 1998: saloon, 13 panels, 65 points`. */
+export function heading(
+  what: string,
+  { vehicle, identity, survey }: SurveyResult,
+  read: readonly PanelSurvey[],
+): string {
+  const name = [identity?.make, identity?.model, identity?.year].filter(Boolean).join(' ');
+  const car = [vehicle, name].filter(Boolean).join(', ');
+  const points = read.reduce((sum, panel) => sum + panel.points.length, 0);
+  const of = car === '' ? '' : ` of ${car}`;
+  return `${what}${of}: ${survey.template.name}, ${read.length} panels read at ${points} points`;
+}
+
+function readNotes({ survey, settings }: SurveyResult, { unit }: PageOptions): readonly Block[] {
+  const baseline =
+    survey.baseline === null
+      ? 'No baseline: no sound metal panel was read.'
+      : `Baseline ${thickness(survey.baseline, unit)} ${unitName(unit)}.`;
+  const risk = shown(100 * settings.terms.risk, 1);
+  return [
+    paragraph(
+      null,
+      `${baseline} “thin”: thinnest film credible on 95 % of the face. “may go”: median removal that keeps every limit at ${risk} % risk; ‹ thinnest credible, ┊ floor.`,
+    ),
+  ];
+}
+
+export const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
+  read.length === 0
+    ? [paragraph(null, 'No panel was read.')]
+    : [
+        filmTable(
+          read,
+          {
+            title: 'condition',
+            cellOf: ({ condition, also }) => cell([condition, ...also].join(', ')),
+          },
+          unit,
+        ),
+      ];
+
+export function unreadLine(surveyed: readonly PanelSurvey[]): readonly Block[] {
+  const unread = surveyed.filter(({ points }) => points.length === 0);
+  if (unread.length === 0) return [];
+  const names = unread.map(({ panel }) =>
+    panel.substrate === 'plastic' || panel.substrate === 'composite'
+      ? `${panel.name} (${panel.substrate})`
+      : panel.name,
+  );
+  return [paragraph('Not read', `${names.join(', ')}: no data, nothing may go`)];
+}
+
+/** What stands out, in words; panels in line with factory film have nothing to say. */
+function evidenceLines(read: readonly PanelSurvey[]): readonly Block[] {
+  return read
+    .filter(({ condition, lowPoints, highPoints }) => {
+      return condition !== 'original' || lowPoints.length + highPoints.length > 0;
+    })
+    .map((survey) => {
+      const evidence =
+        survey.condition === 'original' ? [] : survey.evidence.map(({ text }) => text);
+      const low = survey.lowPoints.length === 0 ? [] : [`low at ${survey.lowPoints.join(', ')}`];
+      const high =
+        survey.highPoints.length === 0 ? [] : [`high at ${survey.highPoints.join(', ')}`];
+      return paragraph(survey.panel.name, [...evidence, ...low, ...high].join('; '));
+    });
+}
+
+/** Advice by what to do, with the panels it is for. */
+function adviceLines(surveyed: readonly PanelSurvey[]): readonly Block[] {
+  const pairs = surveyed
+    .filter(({ points }) => points.length > 0)
+    .flatMap(({ panel, advice }) => advice.map(({ text }) => ({ text, name: panel.name })));
+  const groups = [...groupBy(pairs, ({ text }) => text)];
+  const all = surveyed.filter(({ points }) => points.length > 0).length;
+  return groups.length === 0
+    ? []
+    : [
+        list(
+          'What would help',
+          groups.map(([text, group]) =>
+            group.length === all ? text : `${text}: ${group.map(({ name }) => name).join(', ')}`,
+          ),
+        ),
+      ];
+}
+
+const clearList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] => [
+  list(
+    'Clear on the thinnest 5 %, and every limit',
+    read.flatMap(({ panel, topcoat, limits }) => [
+      topcoat === null
+        ? panel.name
+        : `${panel.name}: ${thickness(topcoat.clear.mean, unit)} ± ${thickness(topcoat.clear.sd, unit)} ${unitName(unit)} (${topcoat.finish})`,
+      ...limits.map(({ text, value }) => `  ${thickness(value, unit, 2)}: ${text}`),
+    ]),
+  ),
+];
+
+export function assumptionBlocks(
+  { assumptions, inputs }: SurveyResult,
+  { verbose }: PageOptions,
+): readonly Block[] {
+  const texts = assumptions.map(({ text }) => text);
+  return [
+    ...(texts.length === 0 ? [] : [paragraph('Assumed', `${texts.join('; ')}.`)]),
+    ...(verbose ? [list('Inputs', inputs.flatMap(inputLines))] : []),
+  ];
+}
+
+const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly string[] => [
+  decisions === null
+    ? file
+    : `${file}: ${decisions.encoding}, ${decisions.layout} layout, readings in ${decisions.unit}`,
+  ...(decisions?.evidence ?? []).map((text) => `  ${text}`),
+];

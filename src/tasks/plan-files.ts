@@ -1,0 +1,31 @@
+/** Gauge files and defects → a plan for each vehicle. */
+import { hasErrors, type Outcome } from '../base/diagnostics.ts';
+import type { Panel } from '../film/template.ts';
+import { type PlanResult, planVehicle } from './plan-vehicle.ts';
+import type { LoadedFile } from './read-vehicles.ts';
+import { type SurveyFilesRequest, surveyFiles } from './survey-files.ts';
+
+export type PlannedVehicle = { readonly result: PlanResult; readonly panels: readonly Panel[] };
+
+export function planFiles(
+  request: SurveyFilesRequest & { readonly defects: LoadedFile | undefined },
+): Outcome<readonly PlannedVehicle[]> {
+  const surveyed = surveyFiles(request);
+  if (surveyed.value === undefined) return { diagnostics: surveyed.diagnostics };
+  const planned = surveyed.value.map(({ result, panels }) => ({
+    panels,
+    outcome: planVehicle(result, request.defects),
+  }));
+  const diagnostics = [
+    ...surveyed.diagnostics,
+    ...planned.flatMap(({ outcome }) => outcome.diagnostics),
+  ];
+  return hasErrors(diagnostics)
+    ? { diagnostics }
+    : {
+        value: planned.flatMap(({ panels, outcome }) =>
+          outcome.value === undefined ? [] : [{ result: outcome.value, panels }],
+        ),
+        diagnostics,
+      };
+}

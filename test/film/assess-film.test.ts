@@ -1,0 +1,418 @@
+import { describe, expect, it } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
+import { filmModel } from '../../src/formats/data/film-defaults.ts';
+import {
+  amongSound,
+  fiveAround,
+  onFace,
+  panelOf,
+  plainPanel,
+  reading,
+  surveyOf,
+} from './car-builder.ts';
+
+const codes = (list: readonly { readonly code: string }[]): readonly string[] =>
+  list.map(({ code }) => code);
+
+describe('the condition of a panel', () => {
+  it('is original where nothing else applies', () => {
+    const { panel } = amongSound(fiveAround('tested', 114));
+    expect(panel.condition).toBe('original');
+    expect(panel.also).toEqual([]);
+    expect(codes(panel.evidence)).toEqual(['original']);
+  });
+
+  it('is filler from the first point over 500 µm, whatever else applies, which stands in also', () => {
+    const { panel } = amongSound(onFace('tested', 240, 260, 501, 250, 75));
+    expect(panel.condition).toBe('filler');
+    expect(panel.also).toEqual(['refinished', 'thin']);
+    expect(codes(panel.evidence)).toEqual(['filler', 'refinished', 'thin']);
+  });
+
+  it('is no filler at 500 µm exactly', () => {
+    const { panel } = amongSound(onFace('tested', 240, 260, 500, 250, 245));
+    expect(panel.condition).toBe('refinished');
+  });
+
+  it('is refinished with a median over 200 µm even when no baseline is known', () => {
+    const survey = surveyOf({ panels: [plainPanel('a')], readings: fiveAround('a', 205) });
+    expect(survey.baseline).toBeNull();
+    expect(panelOf(survey, 'a').condition).toBe('refinished');
+  });
+
+  it.each([
+    // 35 % of 112 is 39.2, so 40 µm is the greater: over 152 is a repaint.
+    [152, 'original'],
+    [152.5, 'refinished'],
+  ])('against a baseline of 112 µm, a median of %d µm is %s', (centre, condition) => {
+    const { survey, panel } = amongSound(fiveAround('tested', centre));
+    expect(survey.baseline).toBe(112);
+    expect(panel.condition).toBe(condition);
+  });
+
+  it('takes 35 % of the baseline where that is more than 40 µm', () => {
+    const ids = ['a', 'b', 'c'];
+    const survey = surveyOf({
+      panels: [...ids, 'd', 'e'].map((id) => plainPanel(id)),
+      readings: [...ids.flatMap((id) => fiveAround(id, 140)), ...fiveAround('d', 188.9), ...fiveAround('e', 189.1)],
+    });
+    // 140 + 49 = 189; the five medians have 140 in their middle.
+    expect(panelOf(survey, 'd').condition).toBe('original');
+    expect(panelOf(survey, 'e').condition).toBe('refinished');
+  });
+
+  it('is thin with one point under the floor of 80 µm', () => {
+    const { panel } = amongSound(onFace('tested', 112, 110, 79.9, 115, 111));
+    expect(panel.condition).toBe('thin');
+    expect(panel.evidence[0]?.text).toContain('a point reads 79.9 µm');
+    expect(panel.evidence[0]?.value).toBe(79.9);
+  });
+
+  it('may be thin when all points stand over the floor but thinner film is credible', () => {
+    const { panel } = amongSound(fiveAround('tested', 101));
+    expect(panel.statistics?.min).toBeGreaterThan(80);
+    expect(panel.condition).toBe('thin');
+    expect(panel.evidence[0]?.text).toContain('may be thin');
+    expect(panel.evidence[0]?.value).toBe(panel.thinnest);
+  });
+
+  it('is cut back more than 12 µm under the baseline, and thin comes before it', () => {
+    const { panel } = amongSound(fiveAround('tested', 99), { terms: { totalFloor: micrometres(60) } });
+    expect(panel.condition).toBe('cut-back');
+    expect(panel.evidence[0]?.text).toContain('13');
+    expect(amongSound(fiveAround('tested', 99)).panel).toMatchObject({
+      condition: 'thin',
+      also: ['cut-back'],
+    });
+    const still = amongSound(fiveAround('tested', 100), { terms: { totalFloor: micrometres(60) } });
+    expect(still.panel.condition).toBe('original');
+  });
+
+  it('is covered where the job says so, before filler', () => {
+    const { panel } = amongSound(onFace('tested', 510, 520, 510, 515, 512), {
+      factsOf: (id) => ({ covered: id === 'tested' }),
+    });
+    expect(panel.condition).toBe('covered');
+    expect(panel.also).toEqual(['filler', 'refinished']);
+    expect(panel.budget).toBe(0);
+    expect(panel.boundBy.code).toBe('covered');
+  });
+
+  it('is unread without a reading, with no statistics and never 0', () => {
+    const { panel } = amongSound([]);
+    expect(panel).toMatchObject({
+      condition: 'unread',
+      statistics: null,
+      film: null,
+      thinnest: null,
+      topcoat: null,
+      budget: 0,
+    });
+    expect(panel.boundBy.code).toBe('no-data');
+    expect(panel.advice[0]?.text).toBe('read 5 points');
+  });
+
+  it.each(['plastic', 'composite'] as const)('is unread on %s, whatever a gauge showed there', (substrate) => {
+    const { survey, panel } = amongSound(fiveAround('tested', 60), { panel: { substrate } });
+    expect(panel.condition).toBe('unread');
+    expect(panel.film).toBeNull();
+    expect(panel.evidence[0]?.text).toContain(substrate);
+    expect(codes(panel.advice)).toContain('ultrasound');
+    expect(survey.baseline).toBe(112);
+  });
+
+  it('is unread on plastic without a reading, and says that it is plastic', () => {
+    const { panel } = amongSound([], { panel: { substrate: 'plastic' } });
+    expect(panel.evidence[0]?.text).toBe('no reading (plastic)');
+  });
+
+  it('says covered beside unread on a covered panel that nobody read', () => {
+    const { panel } = amongSound([], { facts: { covered: true } });
+    expect(panel.condition).toBe('unread');
+    expect(panel.also).toEqual(['covered']);
+  });
+});
+
+describe('the baseline of a car', () => {
+  it('is the median of the panel medians, repaints over 200 µm left out', () => {
+    const survey = surveyOf({
+      panels: ['a', 'b', 'c', 'd'].map((id) => plainPanel(id)),
+      readings: [...fiveAround('a', 100), ...fiveAround('b', 110), ...fiveAround('c', 130), ...fiveAround('d', 300)],
+    });
+    expect(survey.baseline).toBe(110);
+  });
+
+  it('is null without a metal panel that was read', () => {
+    const survey = surveyOf({
+      panels: [plainPanel('a', { substrate: 'plastic' }), plainPanel('b')],
+      readings: fiveAround('a', 100),
+    });
+    expect(survey.baseline).toBeNull();
+    expect(survey.panels.map(({ condition }) => condition)).toEqual(['unread', 'unread']);
+  });
+});
+
+describe('the budget of a panel', () => {
+  it('falls on a cut-back panel, where what is missing counts as clear already taken', () => {
+    const roomy = { terms: { totalFloor: micrometres(40) } };
+    const cut = amongSound(fiveAround('tested', 98), roomy).panel;
+    const known = amongSound(fiveAround('tested', 98), {
+      ...roomy,
+      factsOf: () => ({ taken: micrometres(14) }),
+      model: { ...filmModel, conditions: { ...filmModel.conditions, cutBack: micrometres(50) } },
+    }).panel;
+    expect(cut.condition).toBe('cut-back');
+    expect(known.condition).toBe('original');
+    // 112 − 98 = 14 µm gone, found or stated: the same clear is left.
+    expect(cut.topcoat?.clear.mean).toBeCloseTo(known.topcoat?.clear.mean ?? Number.NaN, 9);
+    expect(cut.budget).toBeLessThan(amongSound(fiveAround('tested', 101), roomy).panel.budget);
+  });
+
+  it('is nothing on a matte finish', () => {
+    const { panel } = amongSound(fiveAround('tested', 112), { facts: { finish: 'matte' } });
+    expect(panel.budget).toBe(0);
+    expect(panel.boundBy.code).toBe('finish');
+  });
+
+  it('is nothing on paint of 89 days and something on paint of 90', () => {
+    const aged = (paintedDaysAgo: number) =>
+      amongSound(fiveAround('tested', 112), { facts: { paintedDaysAgo } }).panel;
+    expect(aged(89).budget).toBe(0);
+    expect(aged(89).boundBy.code).toBe('fresh-paint');
+    expect(aged(90).budget).toBeGreaterThan(0);
+  });
+
+  it('is nothing from a single point, which asks for more', () => {
+    const { panel } = amongSound(onFace('tested', 112));
+    expect(panel.budget).toBe(0);
+    expect(panel.boundBy.code).toBe('readings');
+    expect(panel.statistics?.sd).toBeNull();
+    expect(panel.thinnest).toBeNull();
+    expect(panel.advice[0]).toMatchObject({ code: 'more-points', value: 4 });
+  });
+
+  it('rests on the pooled spread alone with two points', () => {
+    const { panel } = amongSound(onFace('tested', 108, 116));
+    // Four sound panels, each with s² = 16 on 4 degrees: the pool is 16 exactly.
+    expect(panel.film?.spread.sd).toBeCloseTo(Math.sqrt(20), 9);
+    expect(panel.budget).toBeGreaterThan(0);
+    expect(panel.advice[0]).toMatchObject({ code: 'more-points', value: 3 });
+  });
+
+  it('is nothing on a refinished panel, with the least of the sound panels as a cap for a test spot', () => {
+    const { survey, panel } = amongSound(fiveAround('tested', 260));
+    const least = Math.min(
+      ...survey.panels.filter(({ condition }) => condition === 'original').map(({ budget }) => budget),
+    );
+    expect(panel.budget).toBe(0);
+    expect(panel.boundBy.code).toBe('test-spot');
+    expect(panel.advice.find(({ code }) => code === 'sound-panel-cap')?.value).toBe(least);
+    expect(codes(panel.advice)).toContain('repair-edge');
+  });
+
+  it('leaves the cap remark off where no sound panel was read', () => {
+    const survey = surveyOf({ panels: [plainPanel('a')], readings: fiveAround('a', 260) });
+    expect(codes(panelOf(survey, 'a').advice)).not.toContain('sound-panel-cap');
+  });
+
+  it('of an unknown finish is the worse of clear over base and single-stage', () => {
+    const as = (finish: 'unknown' | 'clear-over-base' | 'single-stage-metallic') =>
+      amongSound(fiveAround('tested', 112), { facts: { finish }, terms: { totalFloor: micrometres(60) } }).panel;
+    const both = [as('clear-over-base'), as('single-stage-metallic')];
+    const worst = both.reduce((a, b) => (a.budget <= b.budget ? a : b));
+    expect(both[0]?.budget).not.toBe(both[1]?.budget);
+    expect(as('unknown').budget).toBe(worst.budget);
+    expect(as('unknown').topcoat?.finish).toBe(worst.topcoat?.finish);
+  });
+
+  it('under the strict policy keeps 35.6 µm (GM 86-10-24, 1986) and so allows nothing by a total', () => {
+    const { panel } = amongSound(fiveAround('tested', 112), { terms: { policy: 'strict' } });
+    expect(panel.topcoat?.clearFloor).toBe(35.6);
+    expect(panel.budget).toBe(0);
+    expect(panel.boundBy.code).toBe('clear');
+  });
+
+  it('on solid single-stage may take 25.4 µm over the life (Lexus 1992), else 12.7 (GM 1991)', () => {
+    const life = (finish: 'single-stage-solid' | 'single-stage-metallic' | 'lacquer') =>
+      amongSound(fiveAround('tested', 112), { facts: { finish } }).panel.limits.find(
+        ({ code }) => code === 'life',
+      )?.value ?? Number.NaN;
+    const atRisk = Math.exp(-1.6448536 * Math.hypot(0.35, 0.4, 0.15));
+    expect(life('single-stage-solid')).toBeCloseTo(25.4 * atRisk, 6);
+    expect(life('single-stage-metallic')).toBeCloseTo(12.7 * atRisk, 6);
+    expect(life('lacquer')).toBeCloseTo(12.7 * atRisk, 6);
+  });
+
+  it('takes 2 µm of clear and 4 µm of the life limit to be gone where nobody knows', () => {
+    const unknown = amongSound(fiveAround('tested', 112), { facts: { taken: null } }).panel;
+    const none = amongSound(fiveAround('tested', 112)).panel;
+    const drop = (none.topcoat?.clear.mean ?? 0) - (unknown.topcoat?.clear.mean ?? 0);
+    expect(drop).toBeCloseTo(2, 9);
+    const life = unknown.limits.find(({ code }) => code === 'life');
+    expect(life?.value).toBeCloseTo(8.7 * Math.exp(-1.6448536 * Math.hypot(0.35, 0.4, 0.15)), 6);
+    expect(life?.text).toContain('4.0 µm of it taken to be gone');
+    expect(codes(unknown.advice)).toContain('history');
+    expect(codes(none.advice)).not.toContain('history');
+  });
+
+  it('follows the user’s own floor for the total, compared with the smallest point', () => {
+    const at = (floor: number) =>
+      amongSound(fiveAround('tested', 112), { terms: { totalFloor: micrometres(floor) } }).panel;
+    expect(at(107).boundBy.code).toBe('total');
+    // The smallest point is 108: one micrometre is free, and R's upper 95 % must stay in it.
+    expect(at(107).budget).toBeCloseTo(Math.exp(-1.6448536 * Math.hypot(0.35, 0.4, 0.15)), 6);
+    expect(at(108).budget).toBe(0);
+    expect(at(107).totalFloor).toBe(107);
+  });
+
+  it.each([
+    ['clear-over-base', 80],
+    ['unknown', 80],
+    ['matte', 80],
+    ['single-stage-solid', 60],
+    ['single-stage-metallic', 60],
+    ['lacquer', 60],
+  ] as const)('on %s stops at a total of %d µm', (finish, floor) => {
+    expect(amongSound(fiveAround('tested', 112), { facts: { finish } }).panel.totalFloor).toBe(floor);
+  });
+
+  it('is less on galvanised steel read magnetically, where the same total holds less paint', () => {
+    const zinc = amongSound(fiveAround('tested', 112), { facts: { galvanised: true } }).panel;
+    const bare = amongSound(fiveAround('tested', 112)).panel;
+    expect(zinc.topcoat?.clear.mean).toBeLessThan(bare.topcoat?.clear.mean ?? 0);
+  });
+
+  it('is bound by the smallest of its limits', () => {
+    const { panel } = amongSound(fiveAround('tested', 112));
+    expect(panel.limits.map(({ code }) => code)).toEqual(['clear', 'life', 'total']);
+    expect(panel.budget).toBe(Math.min(...panel.limits.map(({ value }) => value)));
+  });
+});
+
+describe('points of a survey', () => {
+  it('near an edge stand apart and change no statistic', () => {
+    const edge = reading('tested', 'e1', 70, { place: 'edge' });
+    const { panel } = amongSound([...fiveAround('tested', 112), edge]);
+    expect(panel.statistics).toEqual(amongSound(fiveAround('tested', 112)).panel.statistics);
+    expect(panel.condition).toBe('original');
+    expect(panel.otherPoints.map(({ point }) => point)).toEqual(['e1']);
+  });
+
+  it('are all a panel is read by: edge points alone leave it unread', () => {
+    const { panel } = amongSound([reading('tested', 'e1', 70, { place: 'edge' })]);
+    expect(panel.condition).toBe('unread');
+  });
+
+  it('with repeats count once, as their mean', () => {
+    const repeated = fiveAround('tested', 112).flatMap((one) => [
+      one,
+      { ...one, repeat: 2, thickness: micrometres(one.thickness + 2) },
+    ]);
+    const { panel } = amongSound(repeated);
+    expect(panel.points).toHaveLength(5);
+    expect(panel.readingCount).toBe(10);
+    expect(panel.statistics?.mean).toBe(113);
+  });
+
+  it('read layer by layer do not enter the total', () => {
+    const layers = [1, 2, 3].map((n) => reading('tested', `${n}`, 42, { layer: 'clear' }));
+    const { panel } = amongSound([...fiveAround('tested', 112), ...layers]);
+    expect(panel.statistics?.mean).toBe(112);
+    expect(panel.readingCount).toBe(5);
+  });
+
+  it('that lie low or high against the other panels’ spread are flagged and kept', () => {
+    const { panel } = amongSound(onFace('tested', 112, 113, 90, 111, 140));
+    expect(panel.lowPoints).toEqual(['3']);
+    expect(panel.highPoints).toEqual(['5']);
+    expect(panel.points).toHaveLength(5);
+    expect(panel.statistics?.min).toBe(90);
+  });
+
+  it('are flagged just past t·s·√(1 + 1.57/n) of the median', () => {
+    // Pool 20 µm² (four panels of s² = 20 on 4 degrees), ν = 16, n = 5: t(.99; 16) = 2.5835 (table).
+    const reach = 2.5835 * Math.sqrt(20) * Math.sqrt(1 + 1.57 / 5);
+    const low = (by: number) =>
+      amongSound(onFace('tested', 112, 112, 112, 112, 112 - by)).panel.lowPoints;
+    expect(low(reach - 0.01)).toEqual([]);
+    expect(low(reach + 0.01)).toEqual(['5']);
+  });
+
+  it('are not flagged where fewer than three other panels can be pooled, nor on two points', () => {
+    const survey = surveyOf({
+      panels: ['a', 'b', 'c'].map((id) => plainPanel(id)),
+      readings: [...fiveAround('a', 112), ...fiveAround('b', 112), ...onFace('c', 112, 113, 40, 111, 112)],
+    });
+    expect(panelOf(survey, 'c').lowPoints).toEqual([]);
+    expect(amongSound(onFace('tested', 112, 60)).panel.lowPoints).toEqual([]);
+  });
+
+  it('on fewer than three panels carry the assumed spread of 5 %, at least 4 µm, on 6 degrees', () => {
+    const survey = surveyOf({ panels: [plainPanel('a')], readings: onFace('a', 120, 120, 120, 120, 120) });
+    // s² = 1.5² as the least the gauge puts there: (6·36 + 4·2.25)/10 — the step of 10 gives 100/12 more.
+    const spread = panelOf(survey, 'a').film?.spread;
+    expect(spread?.sd).toBeCloseTo(Math.sqrt((6 * 36 + (4 * 100) / 12) / 10), 9);
+    expect(spread?.dof).toBe(10);
+  });
+
+  it('take the repeatability from five degrees of repeats on, the assumed 1.5 µm before', () => {
+    const still = (repeats: number) => {
+      const survey = surveyOf({
+        panels: [plainPanel('a')],
+        readings: [1, 2, 3].flatMap((n) =>
+          Array.from({ length: repeats }, (_, i) =>
+            reading('a', `${n}`, 112.1 + (i % 2 === 0 ? 0.3 : -0.3), { repeat: i + 1 }),
+          ),
+        ),
+      });
+      return panelOf(survey, 'a').film?.spread.sd ?? Number.NaN;
+    };
+    // Three points of equal mean: own variance is the gauge's part, 1.5²/2 with 3 degrees of repeats.
+    const prior = 6 * (0.05 * 112.1) ** 2;
+    expect(still(2)).toBeCloseTo(Math.sqrt((prior + 2 * 1.125) / 8), 9);
+    // Six degrees: the pooled s² is .12 and a third of it is left in the mean of three readings.
+    const mean = 112.1 + 0.1;
+    expect(still(3)).toBeCloseTo(Math.sqrt((6 * (0.05 * mean) ** 2 + (2 * 0.12) / 3) / 8), 9);
+  });
+});
+
+describe('notes on mirrored panels', () => {
+  const pair = (left: number, right: number) =>
+    surveyOf({
+      panels: [
+        plainPanel('door-left', { mirror: 'door-right' }),
+        plainPanel('door-right', { mirror: 'door-left' }),
+        plainPanel('roof', { mirror: 'missing' }),
+      ],
+      readings: [...fiveAround('door-left', left), ...fiveAround('door-right', right)],
+    }).notes;
+
+  it('are given once for a pair more than 25 µm apart', () => {
+    expect(pair(112, 137)).toEqual([]);
+    expect(pair(112, 137.5)).toMatchObject([{ code: 'mirror-difference', value: 25.5 }]);
+  });
+
+  it('are given from 25 % of the thinner one where that is less', () => {
+    expect(pair(80, 100)).toEqual([]);
+    expect(codes(pair(80, 101))).toEqual(['mirror-difference']);
+  });
+
+  it('need both sides read', () => {
+    expect(
+      surveyOf({
+        panels: [plainPanel('l', { mirror: 'r' }), plainPanel('r', { mirror: 'l' })],
+        readings: fiveAround('l', 112),
+      }).notes,
+    ).toEqual([]);
+  });
+});
+
+describe('a survey', () => {
+  it('lists all panels of the template in walking order, read or not', () => {
+    const survey = surveyOf({
+      panels: ['c', 'a', 'b'].map((id) => plainPanel(id)),
+      readings: fiveAround('b', 112),
+    });
+    expect(survey.panels.map(({ panel }) => panel.id)).toEqual(['c', 'a', 'b']);
+  });
+});
