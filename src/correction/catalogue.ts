@@ -32,11 +32,18 @@ export type Machine = {
   readonly armSpeed: MetresPerSecond;
 };
 
-export type Pad = { readonly id: string; readonly name: string; readonly factor: number };
-
-/** Where in a correction a product belongs: compound cuts, polish cuts or refines, fine finishes. */
+/** Where in a correction a step stands. */
 export type Stage = 'cut' | 'refine' | 'finish';
 
+/** Firm foam, microfibre and wool cut or refine; only softer foam also finishes (common practice). */
+export type Pad = {
+  readonly id: string;
+  readonly name: string;
+  readonly factor: number;
+  readonly stages: readonly Stage[];
+};
+
+/** Compound cuts, polish cuts or refines, a fine polish finishes (common practice). */
 export type Product = {
   readonly id: string;
   readonly name: string;

@@ -10,6 +10,8 @@ export type ConstraintContext = {
   readonly budget: Micrometres;
   /** Narrowest flat stretch of the panel. */
   readonly flatWidth: Millimetres;
+  /** Largest pad of the shop that lies flat on the panel, by machine; 0 when none does. */
+  readonly fullSizePad: number;
   readonly hazeCleared: Micrometres;
   /** Worst haze that the aim lets stand. */
   readonly hazeAllowed: number;
@@ -36,6 +38,20 @@ export const padLiesFlat: Constraint = {
 
 const fits = ({ machine }: Combination, flatWidth: Millimetres): boolean =>
   machine.motion.kind === 'hand' || machine.padDiameter <= flatWidth;
+
+/** Small pads are for tight places: on a panel that takes a full-size pad they cost hours. */
+export const fullSizeWhereItFits: Constraint = {
+  name: 'full-size-where-it-fits',
+  refuse: (steps, { fullSizePad }) => {
+    const small = steps.find(
+      ({ combination: { machine } }) =>
+        machine.motion.kind !== 'hand' && machine.padDiameter < fullSizePad,
+    );
+    return small === undefined
+      ? undefined
+      : `a ${small.combination.machine.padDiameter} mm pad is for tight places, ${fullSizePad} mm lies flat here`;
+  },
+};
 
 export const eachStepMilder: Constraint = {
   name: 'each-step-milder',
@@ -79,6 +95,7 @@ export const withinBudget: Constraint = {
 /** Limits of technique, which do not depend on the panel's film. */
 export const techniqueConstraints = [
   padLiesFlat,
+  fullSizeWhereItFits,
   eachStepMilder,
   lastStepNotRotary,
   hazeCleared,

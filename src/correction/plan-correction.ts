@@ -80,7 +80,13 @@ function candidateSearch(rungs: readonly Combination[], request: PlanRequest): S
     const usable = rungs.filter(
       ({ machine }) => (machine.motion.kind === 'hand') === (by === 'hand'),
     );
-    const context = { flatWidth, hazeAllowed, hazeCleared: model.correction.hazeCleared };
+    const diameters = usable.map(({ machine }) => machine.padDiameter);
+    const context = {
+      flatWidth,
+      fullSizePad: Math.max(0, ...diameters.filter((diameter) => diameter <= flatWidth)),
+      hazeAllowed,
+      hazeCleared: model.correction.hazeCleared,
+    };
     const all = candidates(usable, context, paceOf);
     found.set(key, all);
     return all;

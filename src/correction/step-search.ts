@@ -21,7 +21,7 @@ function stageChoices(ladder: readonly Combination[], stage: Stage): readonly (r
   return [
     [],
     ...ladder
-      .filter(({ product }) => product.stages.includes(stage))
+      .filter(({ pad, product }) => pad.stages.includes(stage) && product.stages.includes(stage))
       .flatMap((combination) => sets.map((count) => [{ combination, sets: count }])),
   ];
 }

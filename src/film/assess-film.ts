@@ -91,10 +91,12 @@ export function assessFilm(request: SurveyRequest): Survey {
 
 function gather(panel: Panel, facts: PanelFacts, readings: readonly Reading[]): Gathered {
   const all = gatherPoints(readings);
+  // Only steel is galvanised: an aluminium panel on a galvanised car carries no zinc.
+  const galvanised = facts.galvanised && panel.substrate === 'steel';
   const points = all.filter(({ place }) => place === 'face');
   return {
     panel,
-    facts,
+    facts: { ...facts, galvanised },
     points,
     otherPoints: all.filter(({ place }) => place !== 'face'),
     readingCount: points.reduce((sum, { repeats }) => sum + repeats.length, 0),
@@ -199,7 +201,8 @@ function assessPanel(gathered: Gathered, context: CarContext, request: SurveyReq
     calibration: calibrationUncertainty(statistics.mean, model.measurement),
   };
   const thinnest = points.length < 2 ? null : thinnestCredible(film, model.tolerance);
-  const thin = thinFinding(statistics.min, thinnest, floor);
+  // A credible minimum speaks of one population of film; on filler there are at least two.
+  const thin = thinFinding(statistics.min, pooled ? thinnest : null, floor);
   const findings = byPrecedence([
     ...totalFindings(gathered, context.baseline, model),
     ...(thin === undefined ? [] : [thin]),

@@ -9,7 +9,8 @@ import type { Spread } from './spread.ts';
  * confidence, if film varies normally over it.
  *
  * min(x̄ − k·s̃, smallest point) − 1.645·u_cal, k the one-sided tolerance factor for the spread's own
- * degrees of freedom (NIST/SEMATECH e-Handbook 7.2.6.3 for ν = n − 1). Needs two points.
+ * degrees of freedom (NIST/SEMATECH e-Handbook 7.2.6.3 for ν = n − 1). Needs two points. Film is
+ * never thinner than nothing: a bound under 0 is 0.
  */
 export function thinnestCredible(
   panel: {
@@ -23,5 +24,6 @@ export function thinnestCredible(
 ): Micrometres {
   const { mean, smallest, count, spread, calibration } = panel;
   const k = toleranceFactor({ content, confidence, count, dof: spread.dof });
-  return micrometres(Math.min(mean - k * spread.sd, smallest) - Z_95 * calibration);
+  const credible = Math.min(mean - k * spread.sd, smallest) - Z_95 * calibration;
+  return micrometres(Math.max(0, credible));
 }

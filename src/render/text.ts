@@ -14,7 +14,7 @@ const MOST_STRIP = 40;
 
 export function renderText(blocks: readonly Block[], style: TextStyle): string {
   const lines = blocks.flatMap((block) => blockLines(block, style));
-  return `${lines.map((line) => line.trimEnd()).join('\n')}\n`;
+  return `${lines.map((line) => line.replaceAll('\u00a0', ' ').trimEnd()).join('\n')}\n`;
 }
 
 function blockLines(block: Block, style: TextStyle): readonly string[] {
@@ -45,7 +45,7 @@ function labelled(label: string | null, text: string, style: TextStyle): readonl
   return [`${style.paint(label, 'strong')}${first.slice(label.length)}`, ...rest];
 }
 
-/** Words filled into lines; the second and later ones are indented. */
+/** Words filled into lines, no-break spaces kept together; the second and later lines are indented. */
 function wrap(text: string, width: number, indent: string): readonly string[] {
   const lines: string[] = [];
   let line = '';

@@ -7,7 +7,13 @@ import type { PlanResult } from '../tasks/plan-vehicle.ts';
 import { jobTimeQuantile } from '../work/job-time.ts';
 import { filmTable, type ShowUnit, thickness, unitName } from './film-table.ts';
 import { type Block, cell, gap, list, paragraph, title } from './model.ts';
-import { assumptionBlocks, heading, type PageOptions, unreadLine } from './survey-blocks.ts';
+import {
+  assumptionBlocks,
+  heading,
+  LEGEND,
+  type PageOptions,
+  unreadLine,
+} from './survey-blocks.ts';
 
 /** The plan as a page: film, steps by group of panels, risk, time, materials, cautions. */
 export function planBlocks(
@@ -46,7 +52,7 @@ export function planBlocks(
 
 function aimLine({ settings }: PlanResult): string {
   const { aim, terms } = settings;
-  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)} % of the general defects, at most ${shown(100 * terms.risk, 1)} % risk a panel. Provisional: no test spot on this paint yet.`;
+  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of the general defects, at most ${shown(100 * terms.risk, 1)}\u00a0% risk a panel. Provisional: no test spot yet. ${LEGEND}`;
 }
 
 type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
@@ -80,15 +86,17 @@ function groupBlocks({ letter, plans }: Group, { unit }: PageOptions): readonly 
   const [first] = plans;
   if (first === undefined) return [];
   const steps = first.steps.map(
-    ({ combination, sets }) => `${combination.id} × ${sets} set${sets === 1 ? '' : 's'}`,
+    ({ combination, sets }) =>
+      `${combination.id}\u00a0×\u00a0${sets}\u00a0set${sets === 1 ? '' : 's'}`,
   );
   const { median, low, high } = first.removal;
-  const takes = `takes ${thickness(median, unit, 2)} ${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)})`;
-  const clears = `clears ${range(plans.map(({ expected }) => expected))} %`;
+  const takes = `takes ${thickness(median, unit, 2)}\u00a0${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)})`;
+  const clears = `clears ${range(plans.map(({ expected }) => expected))}\u00a0%`;
+  const risk = `risk ${range(plans.flatMap((plan) => plan.risk ?? []))}\u00a0%`;
   return [
     paragraph(
       `${letter} ${first.verdict}`,
-      `${steps.join(', then ')}; ${takes}, ${clears}, risk ${range(plans.flatMap(({ risk }) => risk ?? []))} %`,
+      `${steps.join(', then ')}: ${takes}, ${clears}, ${risk}`,
     ),
   ];
 }
@@ -146,21 +154,23 @@ function riskLine({ plan }: PlanResult): string {
   const already = range(worked.flatMap((panel) => panel.already ?? []));
   const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
   return (
-    `the chance, over cars like those assumed, that clear ends under its floor on more than 5 % of a panel’s area, outer 25 mm and body lines excluded. Before any polishing ${already} %; if clear is 6 µm thinner ${thin} %. ` +
-    `Expect ${shown(plan.expectedPanelsBelowFloor, 2)} such panels on the car.`
+    `chance, over cars like those assumed, of clear under its floor on over 5\u00a0% of a panel’s face (outer 25\u00a0mm, body lines excluded). ` +
+    `Before polishing ${already}\u00a0%; with clear 6\u00a0µm thinner ${thin}\u00a0%. Such panels to expect on the car: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
   );
 }
 
 function workBlocks({ work }: PlanResult): readonly Block[] {
   if (work.machineMinutes === 0) return [paragraph('Time', 'nothing to polish')];
   const hours = (p: number): string => shown(jobTimeQuantile(work.time, p) / 60, 1);
-  const materials = work.materials.map(
-    ({ material, quantity, unit }) => `${material} ${shown(quantity, 0)} ${unit}`,
+  const materials = work.materials.map(({ material, quantity, unit }) =>
+    unit === 'pieces'
+      ? `${shown(quantity, 0)}\u00a0${material}`
+      : `${material} ${shown(quantity, 0)}\u00a0${unit}`,
   );
   return [
     paragraph(
       'Time',
-      `correction stages ${hours(0.5)} h (P50), ${hours(0.8)} h (P80), ${hours(0.95)} h (P95); ${shown(work.machineMinutes / 60, 1)} h with a machine in hand`,
+      `correction stages ${hours(0.5)}\u00a0h (P50), ${hours(0.8)}\u00a0h (P80), ${hours(0.95)}\u00a0h (P95); ${shown(work.machineMinutes / 60, 1)}\u00a0h machine in hand`,
     ),
     paragraph('Materials', materials.join(', ')),
   ];
@@ -168,13 +178,12 @@ function workBlocks({ work }: PlanResult): readonly Block[] {
 
 /** The correction's part of the job in a line; with -v the whole job as a list. */
 function orderBlock({ work }: PlanResult, { verbose }: PageOptions): Block {
-  const stages = work.order.map(({ text }) => text);
-  if (verbose)
+  if (verbose) {
     return list(
       'Order of the job',
-      stages.map((text, i) => `${i + 1}. ${text}`),
+      work.order.map(({ text }, i) => `${i + 1}. ${text}`),
     );
-  const from = work.order.findIndex(({ id }) => id === 'mask');
-  const to = work.order.findIndex(({ id }) => id === 'protect');
-  return paragraph('Order', `${stages.slice(from, to).join(' → ')} (-v: the whole job)`);
+  }
+  const named = work.order.flatMap(({ short }) => short ?? []);
+  return paragraph('Order', `${named.join(' → ')} (-v: the whole job)`);
 }

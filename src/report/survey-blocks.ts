@@ -51,13 +51,12 @@ function readNotes({ survey, settings }: SurveyResult, { unit }: PageOptions): r
       ? 'No baseline: no sound metal panel was read.'
       : `Baseline ${thickness(survey.baseline, unit)} ${unitName(unit)}.`;
   const risk = shown(100 * settings.terms.risk, 1);
-  return [
-    paragraph(
-      null,
-      `${baseline} “thin”: thinnest film credible on 95 % of the face. “may go”: median removal that keeps every limit at ${risk} % risk; ‹ thinnest credible, ┊ floor.`,
-    ),
-  ];
+  return [paragraph(null, `${baseline} ${LEGEND} Limits kept at ${risk}\u00a0% risk.`)];
 }
+
+/** What the columns of the film table mean. */
+export const LEGEND =
+  'thin ‹: thinnest film credible on 95\u00a0% of the face; may go: median removal within every limit; ┊ floor.';
 
 export const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
   read.length === 0
@@ -67,7 +66,7 @@ export const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonl
           read,
           {
             title: 'condition',
-            cellOf: ({ condition, also }) => cell([condition, ...also].join(', ')),
+            cellOf: ({ condition }) => cell(condition),
           },
           unit,
         ),
@@ -93,9 +92,10 @@ function evidenceLines(read: readonly PanelSurvey[]): readonly Block[] {
     .map((survey) => {
       const evidence =
         survey.condition === 'original' ? [] : survey.evidence.map(({ text }) => text);
-      const low = survey.lowPoints.length === 0 ? [] : [`low at ${survey.lowPoints.join(', ')}`];
+      const low =
+        survey.lowPoints.length === 0 ? [] : [`low at point ${survey.lowPoints.join(', ')}`];
       const high =
-        survey.highPoints.length === 0 ? [] : [`high at ${survey.highPoints.join(', ')}`];
+        survey.highPoints.length === 0 ? [] : [`high at point ${survey.highPoints.join(', ')}`];
       return paragraph(survey.panel.name, [...evidence, ...low, ...high].join('; '));
     });
 }

@@ -10,27 +10,24 @@ export const VIBRATION_LIMIT = 400;
 export function planCautions({ vibrationPoints }: WorkEstimate): readonly Remark[] {
   return [
     remark('maker', 'the vehicle maker’s instruction and local rules come first'),
-    remark('not-a-promise', 'a reading is not a promise: each panel runs the risk stated'),
-    remark(
-      'edges',
-      'pad off or by hand on edges, body lines, handles and pillars: film is thinner there',
-    ),
-    remark('pad', 'keep the pad flat and moving; stop if colour shows on the pad under clear'),
-    remark('protection', 'eye, ear, breathing and skin protection; RCD and dry cables'),
+    remark('not-a-promise', 'a reading is no promise'),
+    remark('pad', 'pad flat and moving; off, or by hand, on edges, lines, handles, pillars'),
+    remark('colour-on-pad', 'colour on the pad under clear: stop'),
+    remark('protection', 'protect eyes, ears, lungs and skin; RCD, dry cables'),
     vibrationCaution(vibrationPoints),
     remark(
       'chemicals',
-      'gloves and air with solvents and iron remover, never acid with it; no hydrofluoric or bifluoride cleaner',
+      'gloves and air with solvents and iron remover, no acid with it, no fluoride cleaner',
     ),
-    remark('old-paint', 'never sand unknown old paint dry: it may hold lead or chromate'),
-    remark('hot-parts', 'let brakes and exhaust cool before washing'),
-    remark('licensed', 'clear coat failure, airbags and structure go to licensed practice'),
+    remark('old-paint', 'never sand unknown old paint dry (lead, chromate)'),
+    remark('hot-parts', 'let brakes and exhaust cool'),
+    remark('licensed', 'clear failure, airbags, structure: licensed practice'),
   ];
 }
 
 function vibrationCaution(points: number): Remark {
   const days = Math.ceil(points / VIBRATION_LIMIT);
-  const rule = `${VIBRATION_ACTION} a day is the action value, ${VIBRATION_LIMIT} the limit`;
-  const spread = points > VIBRATION_LIMIT ? `: over ${days} days at least, or more hands` : '';
+  const rule = `action value ${VIBRATION_ACTION}, limit ${VIBRATION_LIMIT} a day`;
+  const spread = points > VIBRATION_LIMIT ? `: ${days} days or more hands` : '';
   return remark('vibration', `vibration ${shown(points, 0)} points (${rule})${spread}`, points);
 }

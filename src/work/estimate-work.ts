@@ -107,7 +107,7 @@ function materialsOf(worked: readonly PanelPlan[], model: WorkModel): readonly M
     ...[...pads].map(([material, groups]) => ({
       material,
       quantity: sum(groups.map(padsOf)),
-      unit: 'pads',
+      unit: 'pieces',
     })),
     {
       material: 'towels',
@@ -130,4 +130,4 @@ function materialsOf(worked: readonly PanelPlan[], model: WorkModel): readonly M
 const padName = (step: PlannedStep | undefined): string =>
   step === undefined
     ? ''
-    : `${step.combination.pad.name} pad, ${step.combination.machine.padDiameter} mm`;
+    : `${step.combination.pad.name} pads of ${step.combination.machine.padDiameter} mm`;

@@ -38,7 +38,7 @@ export function sampleFiles(): ReadonlyMap<string, string> {
   return new Map([
     ...inFolders,
     ['samples/shop.json', json(shop)],
-    ['test/samples/truth.json', json(truth)],
+    ['test/samples/truth.json', `${JSON.stringify(truth, null, 2)}\n`],
   ]);
 }
 

@@ -11,7 +11,14 @@ import {
   newtons,
   squareMetres,
 } from '../../base/units.ts';
-import type { CorrectionModel, DefectKind, Machine, Motion } from '../../correction/catalogue.ts';
+import type {
+  CorrectionModel,
+  DefectKind,
+  Machine,
+  Motion,
+  Pad,
+  Stage,
+} from '../../correction/catalogue.ts';
 import { type Basis, type Default, number, values } from '../default.ts';
 
 const mm = (value: number, basis: Basis, source: string, meaning: string): Default<Millimetres> =>
@@ -181,13 +188,12 @@ const machine = (
   { padDiameter, force, armSpeed }: Pick<Machine, 'padDiameter' | 'force' | 'armSpeed'>,
 ): Machine => ({ id, name, motion, padDiameter, force, armSpeed });
 
-const PAD_NAMES = {
-  'foam-soft': 'soft foam',
-  'foam-medium': 'medium foam',
-  'foam-firm': 'firm foam',
-  microfibre: 'microfibre',
-  wool: 'wool',
-} as const;
+const pad = (id: keyof typeof padDefaults, name: string, stages: readonly Stage[]): Pad => ({
+  id,
+  name,
+  factor: padDefaults[id].value,
+  stages,
+});
 
 const general = (id: keyof typeof defectDefaults, name: string): DefectKind => ({
   id,
@@ -223,11 +229,13 @@ export const correctionModel: CorrectionModel = {
       m.hand,
     ),
   ],
-  pads: Object.entries(padDefaults).map(([id, { value }]) => ({
-    id,
-    name: PAD_NAMES[id as keyof typeof PAD_NAMES],
-    factor: value,
-  })),
+  pads: [
+    pad('foam-soft', 'soft foam', ['cut', 'refine', 'finish']),
+    pad('foam-medium', 'medium foam', ['cut', 'refine', 'finish']),
+    pad('foam-firm', 'firm foam', ['cut', 'refine']),
+    pad('microfibre', 'microfibre', ['cut', 'refine']),
+    pad('wool', 'wool', ['cut', 'refine']),
+  ],
   products: [
     { id: 'fine', name: 'fine polish', factor: productDefaults.fine.value, stages: ['finish'] },
     {

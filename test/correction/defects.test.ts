@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
+import { expectedCorrection, medianDepth } from '../../src/correction/defects.ts';
+import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+import { defect } from './shop.ts';
+import { UNTRIED_LOG_SD } from '../film/car-builder.ts';
+
+const { correction } = correctionModel;
+const expected = (median: number, logSd: number, depth = 1.1): number =>
+  expectedCorrection({ median: micrometres(median), logSd }, depth, correction);
+
+/** The median removal at which the expected correction is 85 %, by bisection. */
+function needFor85(logSd: number, model = correction): number {
+  let [low, high] = [0.1, 10];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    const share = expectedCorrection({ median: micrometres(middle), logSd }, 1.1, model);
+    if (share < 0.85) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+describe('the depth of a defect', () => {
+  it('is its grade’s median', () => {
+    expect([1, 2, 3, 4, 5].map((grade) => medianDepth(defect('swirl-marks', grade)))).toEqual([
+      0.4, 0.7, 1.1, 1.7, 2.5,
+    ]);
+  });
+
+  it('of water etching at grade 3 is 1.2 µm (Abo & Itoh 1992)', () => {
+    expect(medianDepth(defect('water-etching', 3))).toBe(1.2);
+  });
+
+  it('lies between on the log scale for half a grade', () => {
+    expect(medianDepth(defect('swirl-marks', 3.5))).toBeCloseTo(Math.sqrt(1.1 * 1.7), 12);
+    expect(medianDepth(defect('swirl-marks', 0.5))).toBeCloseTo(0.2, 12);
+  });
+
+  it('is 0 at grade 0 and for what polishing does not mend', () => {
+    expect(medianDepth(defect('swirl-marks', 0))).toBe(0);
+    expect(medianDepth(defect('orange-peel', 4))).toBe(0);
+  });
+
+  it('is the measured one where it was measured', () => {
+    expect(medianDepth(defect('swirl-marks', 1, 2.2))).toBe(2.2);
+  });
+
+  it('stays at the deepest median past the last grade', () => {
+    expect(medianDepth(defect('swirl-marks', 6))).toBe(2.5);
+  });
+});
+
+describe('the expected correction', () => {
+  it('reaches 85 % of swirls of grade 3 at 2.96 µm while the depth scale is unknown (own check value)', () => {
+    expect(needFor85(UNTRIED_LOG_SD)).toBeCloseTo(2.96, 2);
+  });
+
+  it('reaches it at 2.56 µm with the depth scale known (own check value)', () => {
+    const known = { ...correction, depthScaleLogSd: 0 };
+    expect(needFor85(UNTRIED_LOG_SD, known)).toBeCloseTo(2.56, 2);
+  });
+
+  it('is Φ(ln(R/D)/√(.6² + .5² + σ²))', () => {
+    // R = D·e^1.1, σ = 0: 1.1/√.61 = 1.40841; Φ = .92050 (normal table)
+    expect(expected(1.1 * Math.exp(1.1), 0)).toBeCloseTo(0.9205, 4);
+    expect(expected(1.1, 0.5)).toBe(0.5);
+  });
+
+  it('is nothing without removal and everything without defects', () => {
+    expect(expected(0, 0.5)).toBe(0);
+    expect(expected(1, 0.5, 0)).toBe(1);
+  });
+});

@@ -1,0 +1,42 @@
+/** Shops and panels for tests of the planner. */
+import { micrometres } from '../../src/base/units.ts';
+import type { CorrectionModel } from '../../src/correction/catalogue.ts';
+import type { Defect } from '../../src/correction/defects.ts';
+import type { PanelPlan, Plan } from '../../src/correction/plan.ts';
+import { type PlanRequest, planCorrection } from '../../src/correction/plan-correction.ts';
+import type { Survey } from '../../src/film/survey.ts';
+import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+
+/** Every built-in pad and product on the machines named. */
+export const shopWith = (...machines: readonly string[]): CorrectionModel => ({
+  ...correctionModel,
+  machines: correctionModel.machines.filter(({ id }) => machines.includes(id)),
+});
+
+export function defect(id: string, grade: number, depth: number | null = null): Defect {
+  const kind = correctionModel.defects.find((one) => one.id === id);
+  if (kind === undefined) throw new Error(`no defect ${id}`);
+  return { kind, grade, depth: depth === null ? null : micrometres(depth) };
+}
+
+export const planOf = (survey: Survey, rest: Partial<PlanRequest> = {}): Plan =>
+  planCorrection({
+    survey,
+    defectsOf: () => [defect('swirl-marks', 3)],
+    aim: 0.85,
+    hazeAllowed: 1,
+    hardness: 'unknown',
+    model: shopWith('rotary', 'da', 'da-small', 'hand'),
+    thinnerClear: micrometres(6),
+    ...rest,
+  });
+
+export function planned({ panels }: Plan, id: string): PanelPlan {
+  const found = panels.find(({ survey }) => survey.panel.id === id);
+  if (found === undefined) throw new Error(`no panel ${id}`);
+  return found;
+}
+
+/** `da/foam-medium/medium × 3` and so on. */
+export const stepsOf = ({ steps }: PanelPlan): readonly string[] =>
+  steps.map(({ combination, sets }) => `${combination.id} × ${sets}`);
