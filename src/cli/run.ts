@@ -118,9 +118,16 @@ async function write(text: string, out: string | undefined): Promise<Diagnostic 
   return undefined;
 }
 
-/** Says what there is to say on standard error; gives the exit code. */
-function finish(diagnostics: readonly Diagnostic[], { quiet }: TypedOptions): number {
-  const said = diagnostics.filter(({ severity }) => quiet !== true || severity === 'error');
-  process.stderr.write(said.map(renderDiagnostic).join(''));
+/** Says what there is to say on standard error, remarks in full with -v; gives the exit code. */
+function finish(diagnostics: readonly Diagnostic[], { quiet, verbose }: TypedOptions): number {
+  const notes = diagnostics.filter(({ severity }) => severity === 'note');
+  const said = diagnostics.filter(({ severity }) => {
+    if (severity === 'note') return verbose === true && quiet !== true;
+    return severity === 'error' || quiet !== true;
+  });
+  const hidden = verbose === true || quiet === true ? 0 : notes.length;
+  const count =
+    hidden === 0 ? '' : `leastcut: ${hidden} note${hidden === 1 ? '' : 's'}, -v shows them\n`;
+  process.stderr.write(said.map(renderDiagnostic).join('') + count);
   return exitCodeOf(diagnostics);
 }

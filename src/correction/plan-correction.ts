@@ -228,7 +228,7 @@ function untouched(
 }
 
 function nothingFits({ boundBy, budget }: PanelSurvey, best: Choice | undefined): Remark {
-  if (budget === 0) return remark(`limit-${boundBy.code}`, boundBy.text, 0);
+  if (budget === 0) return remark(`limit-${boundBy.code}`, `nothing may go: ${boundBy.text}`, 0);
   return best === undefined
     ? remark('nothing-fits', `${shown(budget, 2)} µm may go, the mildest steps take more`, budget)
     : remark(
@@ -258,12 +258,7 @@ function defectRemarks(defects: readonly Defect[]): readonly Remark[] {
     .filter(({ grade }) => grade > 0)
     .flatMap(({ kind, grade }) => {
       if (kind.scope === 'local') {
-        return [
-          remark(
-            'local-defect',
-            `${kind.name} of grade ${grade}: local work or left, never chased over the panel`,
-          ),
-        ];
+        return [remark('local-defect', `${kind.name} of grade ${grade}: local work or left`)];
       }
       return kind.scope === 'not-polishing'
         ? [remark('not-polishing', `${kind.name} is not a polishing matter`)]

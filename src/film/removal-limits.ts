@@ -142,8 +142,7 @@ export function outrightLimits(
   const nothing = (code: LimitCode, text: string): void => {
     limits.push({ code, text, value: ZERO });
   };
-  if (state.unread)
-    nothing('no-data', 'nothing is known of the film: no machine work without a test spot');
+  if (state.unread) nothing('no-data', 'nothing is known of the film, a test spot comes first');
   if (facts.covered)
     nothing('covered', 'covered by film, wrap or coating: not paint to be polished');
   if (facts.finish === 'matte') nothing('finish', 'a matte finish is never polished');
@@ -151,10 +150,7 @@ export function outrightLimits(
     nothing('fresh-paint', `painted ${facts.paintedDaysAgo} days ago, under ${freshPaintDays}`);
   }
   if (!state.unread && !state.isFactoryFilm) {
-    nothing(
-      'test-spot',
-      'the total says nothing about refinish clear: nothing without a test spot here',
-    );
+    nothing('test-spot', 'the total says nothing of refinish clear, a test spot comes first');
   }
   if (!state.unread && state.points === 1) {
     nothing('readings', 'one point is no basis for machine work: read at least 3, best 5');

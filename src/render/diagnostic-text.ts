@@ -22,8 +22,10 @@ export function renderDiagnostic({ code, severity, message, at, hint }: Diagnost
 const placeText = ({ file, line, column }: Place): string =>
   [printable(file), line, column].filter((part) => part !== undefined).join(':');
 
-function excerpt({ lineText, column, length }: Place): readonly string[] {
-  if (lineText === undefined) return [];
+function excerpt({ lineText: asWritten, column, length }: Place): readonly string[] {
+  if (asWritten === undefined) return [];
+  // A tab takes one column, so that the caret stands under its word.
+  const lineText = asWritten.replaceAll('\t', ' ');
   if (column === undefined) return [`  ${printable(lineText.slice(0, SHOWN))}`];
   const from = Math.max(0, Math.min(column - 1 - SHOWN / 2, lineText.length - SHOWN));
   const before = printable(lineText.slice(from, column - 1));

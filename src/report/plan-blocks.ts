@@ -38,7 +38,6 @@ export function planBlocks(
     gap,
     ...(read.length === 0 ? [] : [planTable(read, groups, options.unit)]),
     ...unreadLine(surveyed),
-    gap,
     ...groups.flatMap((group) => groupBlocks(group, options)),
     ...leftAlone(read),
     ...remarksOf(plans),
@@ -52,7 +51,7 @@ export function planBlocks(
 
 function aimLine({ settings }: PlanResult): string {
   const { aim, terms } = settings;
-  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of the general defects, at most ${shown(100 * terms.risk, 1)}\u00a0% risk a panel. Provisional: no test spot yet. ${LEGEND}`;
+  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; provisional, no test spot yet. ${LEGEND}`;
 }
 
 type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
@@ -85,19 +84,14 @@ function planTable(read: readonly PanelPlan[], groups: readonly Group[], unit: S
 function groupBlocks({ letter, plans }: Group, { unit }: PageOptions): readonly Block[] {
   const [first] = plans;
   if (first === undefined) return [];
-  const steps = first.steps.map(
-    ({ combination, sets }) =>
-      `${combination.id}\u00a0×\u00a0${sets}\u00a0set${sets === 1 ? '' : 's'}`,
-  );
+  const steps = first.steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`);
   const { median, low, high } = first.removal;
   const takes = `takes ${thickness(median, unit, 2)}\u00a0${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)})`;
-  const clears = `clears ${range(plans.map(({ expected }) => expected))}\u00a0%`;
+  const aim = first.verdict === 'lighter' ? ` of ${range([first.aimed])}` : '';
+  const clears = `clears ${range(plans.map(({ expected }) => expected))}${aim}\u00a0%`;
   const risk = `risk ${range(plans.flatMap((plan) => plan.risk ?? []))}\u00a0%`;
   return [
-    paragraph(
-      `${letter} ${first.verdict}`,
-      `${steps.join(', then ')}: ${takes}, ${clears}, ${risk}`,
-    ),
+    paragraph(`${letter} ${first.verdict}`, `${steps.join(' + ')}: ${takes}, ${clears}, ${risk}`),
   ];
 }
 
@@ -126,27 +120,14 @@ function leftAlone(read: readonly PanelPlan[]): readonly Block[] {
 const names = (plans: readonly PanelPlan[]): string =>
   plans.map(({ survey }) => survey.panel.name).join(', ');
 
-/** Why lighter, what is local, what to mind, each once with its panels. */
+/** What is local and what to mind, each once with its panels. */
 function remarksOf(plans: readonly PanelPlan[]): readonly Block[] {
   const remarks = plans.filter(isWorked).flatMap((plan) => {
-    const lighter = plan.reasons.filter(({ code }) => code !== 'aim-out-of-reach');
-    return [...lighter, ...plan.cautions].map(({ text }) => ({ text, plan }));
+    const reasons = plan.reasons.filter(({ code }) => code !== 'aim-out-of-reach');
+    return [...reasons, ...plan.cautions].map(({ text }) => ({ text, plan }));
   });
-  const lighter = plans.filter(({ verdict }) => verdict === 'lighter');
-  const why =
-    lighter.length === 0
-      ? []
-      : [
-          paragraph(
-            'Lighter',
-            'the aim takes more film than may go there; “bound by” names the limit',
-          ),
-        ];
   const groups = [...groupBy(remarks, ({ text }) => text)];
-  return [
-    ...why,
-    ...groups.map(([text, group]) => paragraph(names(group.map(({ plan }) => plan)), text)),
-  ];
+  return groups.map(([text, group]) => paragraph(names(group.map(({ plan }) => plan)), text));
 }
 
 function riskLine({ plan }: PlanResult): string {

@@ -56,7 +56,7 @@ function readNotes({ survey, settings }: SurveyResult, { unit }: PageOptions): r
 
 /** What the columns of the film table mean. */
 export const LEGEND =
-  'thin ‹: thinnest film credible on 95\u00a0% of the face; may go: median removal within every limit; ┊ floor.';
+  '‹ thin: least film credible on 95\u00a0% of the face; may go: median removal within every limit; ┊ floor.';
 
 export const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
   read.length === 0

@@ -38,7 +38,9 @@ export function planVehicle(
     model: settings.correction,
     thinnerClear: filmModel.thinnerClear,
   });
-  const missing = survey.panels.filter(({ panel }) => !hasGeneral(known.get(panel.id) ?? []));
+  const missing = survey.panels.filter(
+    ({ panel, points }) => points.length > 0 && !hasGeneral(known.get(panel.id) ?? []),
+  );
   const work = estimateWork(plan, settings.work);
   const value = {
     ...surveyed,
@@ -122,6 +124,6 @@ function withGeneral(defects: readonly Defect[]): readonly Defect[] {
 function defectAssumption(missing: number, recorded: number): readonly Assumption[] {
   if (missing === 0) return [];
   const grade = correctionModel.correction.assumedGrade;
-  const where = recorded === 0 ? 'on every panel' : `on the ${missing} panels without a record`;
+  const where = recorded === 0 ? 'on every panel' : `on ${missing} read without a record`;
   return [{ code: 'defects', text: `swirl marks of grade ${grade} ${where}`, origin: 'built-in' }];
 }

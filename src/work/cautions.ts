@@ -11,23 +11,20 @@ export function planCautions({ vibrationPoints }: WorkEstimate): readonly Remark
   return [
     remark('maker', 'the vehicle maker’s instruction and local rules come first'),
     remark('not-a-promise', 'a reading is no promise'),
-    remark('pad', 'pad flat and moving; off, or by hand, on edges, lines, handles, pillars'),
+    remark('pad', 'pad flat and moving, off edges, lines, handles and pillars'),
     remark('colour-on-pad', 'colour on the pad under clear: stop'),
-    remark('protection', 'protect eyes, ears, lungs and skin; RCD, dry cables'),
+    remark('protection', 'protect eyes, ears, lungs, skin; RCD, dry cables'),
     vibrationCaution(vibrationPoints),
-    remark(
-      'chemicals',
-      'gloves and air with solvents and iron remover, no acid with it, no fluoride cleaner',
-    ),
+    remark('chemicals', 'solvents and iron remover: gloves, air, no acid; no fluoride cleaner'),
     remark('old-paint', 'never sand unknown old paint dry (lead, chromate)'),
-    remark('hot-parts', 'let brakes and exhaust cool'),
+    remark('hot-parts', 'brakes and exhaust cool first'),
     remark('licensed', 'clear failure, airbags, structure: licensed practice'),
   ];
 }
 
 function vibrationCaution(points: number): Remark {
   const days = Math.ceil(points / VIBRATION_LIMIT);
-  const rule = `action value ${VIBRATION_ACTION}, limit ${VIBRATION_LIMIT} a day`;
+  const rule = `action ${VIBRATION_ACTION}, limit ${VIBRATION_LIMIT} a day`;
   const spread = points > VIBRATION_LIMIT ? `: ${days} days or more hands` : '';
   return remark('vibration', `vibration ${shown(points, 0)} points (${rule})${spread}`, points);
 }
