@@ -43,7 +43,7 @@ export function planBlocks(
     ...remarksOf(plans),
     paragraph('Risk', riskLine(result)),
     ...workBlocks(result),
-    orderBlock(result, options),
+    ...(options.verbose ? [orderBlock(result)] : []),
     paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`),
     ...assumptionBlocks(result, options),
   ];
@@ -151,20 +151,15 @@ function workBlocks({ work }: PlanResult): readonly Block[] {
   return [
     paragraph(
       'Time',
-      `correction stages ${hours(0.5)}\u00a0h (P50), ${hours(0.8)}\u00a0h (P80), ${hours(0.95)}\u00a0h (P95); ${shown(work.machineMinutes / 60, 1)}\u00a0h machine in hand`,
+      `correction stages ${hours(0.5)}\u00a0h (P50), ${hours(0.8)}\u00a0h (P80), ${hours(0.95)}\u00a0h (P95); ${shown(work.machineMinutes / 60, 1)}\u00a0h machine in hand (-v: the order of the whole job)`,
     ),
     paragraph('Materials', materials.join(', ')),
   ];
 }
 
-/** The correction's part of the job in a line; with -v the whole job as a list. */
-function orderBlock({ work }: PlanResult, { verbose }: PageOptions): Block {
-  if (verbose) {
-    return list(
-      'Order of the job',
-      work.order.map(({ text }, i) => `${i + 1}. ${text}`),
-    );
-  }
-  const named = work.order.flatMap(({ short }) => short ?? []);
-  return paragraph('Order', `${named.join(' → ')} (-v: the whole job)`);
-}
+/** The whole job as a list. */
+const orderBlock = ({ work }: PlanResult): Block =>
+  list(
+    'Order of the job',
+    work.order.map(({ text }, i) => `${i + 1}. ${text}`),
+  );

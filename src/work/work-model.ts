@@ -11,8 +11,6 @@ export type ThreePoint = {
 export type JobStage = {
   readonly id: string;
   readonly text: string;
-  /** A word or two for the stages of the correction itself; null for the rest of the job. */
-  readonly short: string | null;
   /** Part of the correction that a plan's time covers; null for the rest of the job. */
   readonly time: ThreePoint | null;
 };

@@ -20,6 +20,7 @@ export type Move = { readonly tool: Tool; readonly sets: number };
 export type Rules = {
   readonly budget: number;
   readonly flatWidth: number;
+  readonly fullSizePad: number;
   readonly hazeAllowed: number;
   readonly aim: number;
   readonly area: number;
@@ -52,6 +53,8 @@ function hazeOf(tool: Tool): number {
 export const broken: Readonly<Record<string, (moves: readonly Move[], rules: Rules) => boolean>> = {
   'pad-lies-flat': (moves, { flatWidth }) =>
     moves.some(({ tool }) => tool.motion !== 'hand' && tool.padDiameter > flatWidth),
+  'full-size-where-it-fits': (moves, { fullSizePad }) =>
+    moves.some(({ tool }) => tool.motion !== 'hand' && tool.padDiameter < fullSizePad),
   'each-step-milder': (moves) => {
     for (let i = 1; i < moves.length; i += 1) {
       const [before, now] = [moves[i - 1]?.tool, moves[i]?.tool];

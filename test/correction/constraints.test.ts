@@ -14,6 +14,7 @@ const step = (id: string, sets = 1): Step => {
 const context: ConstraintContext = {
   budget: micrometres(50),
   flatWidth: millimetres(400),
+  fullSizePad: 150,
   hazeCleared: micrometres(0.25),
   hazeAllowed: 1,
 };
@@ -32,6 +33,16 @@ describe('a sequence of steps', () => {
       reason: 'a 150 mm pad does not lie flat on 149 mm',
     });
     expect(refused(steps, { flatWidth: millimetres(150) })).toBeUndefined();
+  });
+
+  it('is refused when its pad is small where a full-size one lies flat', () => {
+    const small = [step('da-small/foam-medium/medium')];
+    expect(refused(small)).toEqual({
+      constraint: 'full-size-where-it-fits',
+      reason: 'a 75 mm pad is for tight places, 150 mm lies flat here',
+    });
+    expect(refused(small, { flatWidth: millimetres(90), fullSizePad: 75 })).toBeUndefined();
+    expect(refused([step('hand/foam-medium/medium')])).toBeUndefined();
   });
 
   it('by hand lies flat anywhere', () => {

@@ -91,8 +91,18 @@ type Task = typeof aTask extends fc.Arbitrary<infer T> ? T : never;
 
 const LOG_SD = Math.hypot(0.35, 0.4, 0.15);
 
-const rulesOf = (task: Task): Rules => ({
+/** The largest pad of a machine that lies flat on the panel. */
+const fullSizePad = ({ machines }: CorrectionModel, flatWidth: number): number =>
+  Math.max(
+    0,
+    ...machines
+      .filter(({ motion, padDiameter }) => motion.kind !== 'hand' && padDiameter <= flatWidth)
+      .map(({ padDiameter }) => padDiameter),
+  );
+
+const rulesOf = (shop: CorrectionModel, task: Task): Rules => ({
   ...task,
+  fullSizePad: fullSizePad(shop, task.flatWidth),
   correctionOf: (median) =>
     expectedCorrection({ median: micrometres(median), logSd: LOG_SD }, task.depth, correctionModel.correction),
   meanOf: (median) => median * Math.exp(LOG_SD ** 2 / 2),
@@ -115,11 +125,12 @@ const toolsOf = (shop: CorrectionModel): readonly Tool[] =>
   }));
 
 function search(shop: CorrectionModel, task: Task) {
-  const rules = rulesOf(task);
+  const rules = rulesOf(shop, task);
   const all = candidates(
     ladder(shop),
     {
       flatWidth: millimetres(task.flatWidth),
+      fullSizePad: rules.fullSizePad,
       hazeAllowed: task.hazeAllowed,
       hazeCleared: micrometres(0.25),
     },
@@ -135,7 +146,7 @@ const movesOf = (steps: readonly Step[], tools: readonly Tool[]): readonly Move[
     return { tool, sets };
   });
 
-const RUNS = { numRuns: 400, seed: 20_241 };
+const RUNS = { numRuns: 1200, seed: 20_241 };
 
 describe('the search for steps', () => {
   it('finds every sequence that the rules of technique allow, and no other', () => {
@@ -160,7 +171,7 @@ describe('the search for steps', () => {
       RUNS,
     );
     // The comparison means something only where there was a choice to make.
-    expect(chosen).toBeGreaterThan(RUNS.numRuns / 3);
+    expect(chosen).toBeGreaterThanOrEqual(300);
   });
 
   it.each(Object.keys(broken))('never returns steps that break the rule %s', (name) => {

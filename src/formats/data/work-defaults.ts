@@ -85,10 +85,9 @@ export const workDefaults = {
 } as const;
 
 const times = values(stageTimeDefaults);
-const stage = (id: string, text: string, short: string | null = null): JobStage => ({
+const stage = (id: string, text: string): JobStage => ({
   id,
   text,
-  short,
   time: times[id as keyof typeof times] ?? null,
 });
 
@@ -104,20 +103,20 @@ export const jobStages: readonly JobStage[] = [
   stage('wash-again', 'wash again: solvent off before clay'),
   stage('clay', 'clay, rinse'),
   stage('dry', 'dry, blow out the gaps'),
-  stage('inspect', 'inspect by light', 'inspect'),
+  stage('inspect', 'inspect by light'),
   stage('read', 'verify the gauge, read'),
-  stage('mask', 'mask the trim', 'mask'),
-  stage('test-spot', 'test spot: wipe, inspect', 'test spot'),
-  stage('cut', 'cut: roof, horizontals, upper sides, low', 'cut, roof first'),
-  stage('check', 'wipe, inspect, re-read marked points cool', 're-read cool'),
-  stage('refine', 'refine', 'refine'),
-  stage('finish', 'finish', 'finish'),
-  stage('unmask-dust', 'unmask, dust out', 'unmask'),
+  stage('mask', 'mask the trim'),
+  stage('test-spot', 'test spot: wipe, inspect'),
+  stage('cut', 'cut: roof, horizontals, upper sides, low'),
+  stage('check', 'wipe, inspect, re-read marked points cool'),
+  stage('refine', 'refine'),
+  stage('finish', 'finish'),
+  stage('unmask-dust', 'unmask, dust out'),
   stage('details', 'engine bay, small metal and trim, interior'),
-  stage('panel-wipe', 'panel wipe', 'panel wipe'),
-  stage('remeasure', 'remeasure, verify the gauge: never after protection', 'remeasure'),
+  stage('panel-wipe', 'panel wipe'),
+  stage('remeasure', 'remeasure, verify the gauge: never after protection'),
   stage('glass-first', 'glass first pass, tyres, wheels'),
-  stage('protect', 'protection: wax or coating, the owner’s choice', 'protect'),
+  stage('protect', 'protection: wax or coating, the owner’s choice'),
   stage('glass-last', 'glass, last'),
   stage('final', 'final inspection by eye'),
 ];

@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { minutes } from '../../src/base/units.ts';
+import { jobTime, jobTimeQuantile, threePointMoments } from '../../src/work/job-time.ts';
+
+const stage = (least: number, likely: number, most: number) => ({
+  least: minutes(least),
+  likely: minutes(likely),
+  most: minutes(most),
+});
+const NO_SHARED = { paceLogSd: 0, jobLogSd: 0 };
+
+describe('the moments of a three-point time (PERT-beta)', () => {
+  it('are (a + 4m + b)/6 and (μ − a)(b − μ)/7', () => {
+    // 10, 15, 30: μ = 100/6 = 16.6667; σ² = 6.6667 · 13.3333/7 = 12.6984
+    const { mean, variance } = threePointMoments(stage(10, 15, 30));
+    expect(mean).toBeCloseTo(16.6667, 4);
+    expect(variance).toBeCloseTo(12.6984, 4);
+  });
+
+  it('are those of the beta distribution with shapes 1 + 4(m − a)/(b − a) and 1 + 4(b − m)/(b − a)', () => {
+    // Midpoint rule on the density x^(α−1)·(1−x)^(β−1), α = 2, β = 4 for 10, 15, 30.
+    const [alpha, beta] = [2, 4];
+    let [mass, first, second] = [0, 0, 0];
+    for (let i = 0; i < 20_000; i += 1) {
+      const x = (i + 0.5) / 20_000;
+      const density = x ** (alpha - 1) * (1 - x) ** (beta - 1);
+      const time = 10 + 20 * x;
+      mass += density;
+      first += density * time;
+      second += density * time ** 2;
+    }
+    const { mean, variance } = threePointMoments(stage(10, 15, 30));
+    expect(mean).toBeCloseTo(first / mass, 5);
+    expect(variance).toBeCloseTo(second / mass - (first / mass) ** 2, 4);
+  });
+
+  it('of a certain time are itself and nothing', () => {
+    expect(threePointMoments(stage(20, 20, 20))).toEqual({ mean: 20, variance: 0 });
+  });
+});
+
+describe('the time of a whole job', () => {
+  it('has the mean of its stages together and half of their variance, as a lognormal', () => {
+    const stages = [stage(10, 15, 30), stage(20, 35, 60)];
+    const mean = 100 / 6 + 220 / 6;
+    // Half of (μ − a)(b − μ)/7 of each: 12.6984/2 + (16.6667 · 23.3333/7 = 55.5556)/2 = 34.1270
+    const time = jobTime(stages, NO_SHARED);
+    expect(time.mean).toBeCloseTo(mean, 9);
+    const variance = time.median ** 2 * Math.exp(time.logSd ** 2) * (Math.exp(time.logSd ** 2) - 1);
+    expect(variance).toBeCloseTo(34.127, 3);
+    expect(time.median * Math.exp(time.logSd ** 2 / 2)).toBeCloseTo(mean, 9);
+  });
+
+  it('adds the shared pace and the noise of the job on the log scale', () => {
+    const time = jobTime([stage(20, 20, 20)], { paceLogSd: 0.15, jobLogSd: 0.15 });
+    expect(time.logSd).toBeCloseTo(Math.hypot(0.15, 0.15), 12);
+    expect(time.median).toBeCloseTo(20 * Math.exp(-(0.15 ** 2)), 12);
+  });
+
+  it('spreads less, in proportion, over many stages than over one', () => {
+    const one = jobTime([stage(10, 15, 30)], NO_SHARED);
+    const many = jobTime(Array.from({ length: 16 }, () => stage(10, 15, 30)), NO_SHARED);
+    expect(many.logSd / one.logSd).toBeCloseTo(1 / 4, 1);
+  });
+
+  it('of no stages is nothing', () => {
+    expect(jobTime([], { paceLogSd: 0.15, jobLogSd: 0.15 })).toEqual({ mean: 0, median: 0, logSd: 0 });
+  });
+
+  it('has quantiles: the median in the middle, P80 at +.8416 and P95 at +1.6449 of its ln-SD', () => {
+    const time = jobTime([stage(20, 20, 20)], { paceLogSd: 0.15, jobLogSd: 0.15 });
+    expect(jobTimeQuantile(time, 0.5)).toBeCloseTo(time.median, 9);
+    expect(jobTimeQuantile(time, 0.8)).toBeCloseTo(time.median * Math.exp(0.8416212 * time.logSd), 6);
+    expect(jobTimeQuantile(time, 0.95)).toBeCloseTo(time.median * Math.exp(1.6448536 * time.logSd), 6);
+  });
+});
