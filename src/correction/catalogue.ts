@@ -54,6 +54,8 @@ export type Product = {
 export type DefectKind = {
   readonly id: string;
   readonly name: string;
+  /** Other words of the trade for it. */
+  readonly aliases: readonly string[];
   /** Median depth by grade 1…5. Empty when polishing is no answer. */
   readonly medians: readonly Micrometres[];
   /** General defects decide a panel's plan; local ones are named and left or worked as spots. */

@@ -85,8 +85,8 @@ const wordsOf = (text: string): string =>
 
 function toDefect({ defect, grade, depth }: DefectRow): Defect | undefined {
   const word = wordsOf(defect);
-  const kind = correctionModel.defects.find(
-    ({ id, name }) => wordsOf(id) === word || wordsOf(name) === word,
+  const kind = correctionModel.defects.find(({ id, name, aliases }) =>
+    [id, name, ...aliases].some((one) => wordsOf(one) === word),
   );
   const assumed = correctionModel.correction.assumedGrade;
   return kind === undefined ? undefined : { kind, grade: grade ?? assumed, depth };

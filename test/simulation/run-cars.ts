@@ -34,7 +34,7 @@ const ELEVEN = /^(bonnet|wing|door|quarter|boot|roof)/;
 export const elevenPanels: VehicleTemplate = (() => {
   const saloon = builtInTemplates.find(({ id }) => id === 'saloon');
   if (saloon === undefined) throw new Error('the saloon is built in');
-  return { ...saloon, panels: saloon.panels.filter(({ id }) => ELEVEN.test(id) && id !== 'roof-rail') };
+  return { ...saloon, panels: saloon.panels.filter(({ id }) => ELEVEN.test(id)) };
 })();
 
 export function runCars(world: World, cars: number, seed: number): Outcome {

@@ -6,12 +6,9 @@ import type { Reading } from '../../src/film/reading.ts';
 import type { VehicleTemplate } from '../../src/film/template.ts';
 import type { PanelPlan } from '../../src/correction/plan.ts';
 import { reading } from '../film/car-builder.ts';
+import { normal } from '../samples/seeded-random.ts';
 
 export type Random = () => number;
-
-/** Standard normal draw (Box & Muller 1958). */
-export const normalDraw = (random: Random): number =>
-  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 
 const uniform = (random: Random, low: number, high: number): number => low + (high - low) * random();
 
@@ -19,7 +16,10 @@ export type World = {
   /** Means over cars and panels before any work, µm. */
   readonly clearMean: number;
   readonly underMean: number;
-  /** Whether the 6 µm of clear are spread over panel means alone, or over the points of all panels. */
+  /**
+   * Whether the 6 µm of clear and the 10 µm under it are the SD over the points of all panels, as the
+   * model has it (its variance between panels is σ² less the part within), or of the panel means alone.
+   */
   readonly clearSpread: 'panel-means' | 'points';
   /** Share of the between-panel variance that all panels of one car have in common. */
   readonly carShare: number;
@@ -42,7 +42,7 @@ const STEP_LOG_SD = 0.15;
 const LOW_QUANTILE = { normal: -1.6448536, skewed: (4 - 15.507 / 2) / 2 } as const;
 
 const shapeDraw = (random: Random, film: World['film']): number => {
-  if (film === 'normal') return normalDraw(random);
+  if (film === 'normal') return normal(random);
   let gamma = 0;
   for (let i = 0; i < 4; i += 1) gamma -= Math.log(1 - random());
   return (4 - gamma) / 2;
@@ -56,10 +56,10 @@ export type TrueCar = {
 
 export function drawCar(template: VehicleTemplate, world: World, random: Random): TrueCar {
   const calibration = uniform(random, -1, 1);
-  const clearOfCar = normalDraw(random);
-  const underOfCar = normalDraw(random);
+  const clearOfCar = normal(random);
+  const underOfCar = normal(random);
   const mixed = (ofCar: number): number =>
-    Math.sqrt(world.carShare) * ofCar + Math.sqrt(1 - world.carShare) * normalDraw(random);
+    Math.sqrt(world.carShare) * ofCar + Math.sqrt(1 - world.carShare) * normal(random);
   const clearSd =
     world.clearSpread === 'panel-means' ? CLEAR_SD : Math.sqrt(CLEAR_SD ** 2 - WITHIN_SD ** 2);
   const underSd =
@@ -73,7 +73,7 @@ export function drawCar(template: VehicleTemplate, world: World, random: Random)
     for (let point = 1; point <= POINTS; point += 1) {
       const film =
         clear + under + WITHIN_SD * (shapeDraw(random, world.film) + shapeDraw(random, world.film));
-      const error = calibration * (1 + 0.02 * film) + REPEATABILITY * normalDraw(random);
+      const error = calibration * (1 + 0.02 * film) + REPEATABILITY * normal(random);
       readings.push(reading(id, `${point}`, Math.round((film + error) * 10) / 10));
     }
     panels.set(id, { id, clearOnThinnest: clear + WITHIN_SD * LOW_QUANTILE[world.film] });
@@ -83,12 +83,12 @@ export function drawCar(template: VehicleTemplate, world: World, random: Random)
 
 /** What the steps truly take on a car: one hardness, one own deviation per combination, noise per step. */
 export function drawPaint(world: World, random: Random): (plan: PanelPlan) => number {
-  const hardness = world.softness * Math.exp(HARDNESS_LOG_SD * normalDraw(random));
+  const hardness = world.softness * Math.exp(HARDNESS_LOG_SD * normal(random));
   const own = new Map<string, number>();
   return ({ steps }) =>
     steps.reduce((sum, { combination, removal }) => {
-      const deviation = own.get(combination.id) ?? Math.exp(COMBINATION_LOG_SD * normalDraw(random));
+      const deviation = own.get(combination.id) ?? Math.exp(COMBINATION_LOG_SD * normal(random));
       own.set(combination.id, deviation);
-      return sum + removal * hardness * deviation * Math.exp(STEP_LOG_SD * normalDraw(random));
+      return sum + removal * hardness * deviation * Math.exp(STEP_LOG_SD * normal(random));
     }, 0);
 }

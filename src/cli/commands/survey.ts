@@ -12,6 +12,7 @@ export const surveyCommand: Command = {
   options: [
     'template',
     'job',
+    'shop',
     'vehicle',
     'panel',
     'riskPct',

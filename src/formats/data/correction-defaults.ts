@@ -195,15 +195,19 @@ const pad = (id: keyof typeof padDefaults, name: string, stages: readonly Stage[
   stages,
 });
 
-const general = (id: keyof typeof defectDefaults, name: string): DefectKind => ({
+type DefectId = keyof typeof defectDefaults;
+
+const graded = (
+  scope: 'general' | 'local',
+  id: DefectId,
+  name: string,
+  aliases: readonly string[],
+): DefectKind => ({
   id,
   name,
+  aliases,
   medians: defectDefaults[id].map(({ value }) => value),
-  scope: 'general',
-});
-const local = (id: keyof typeof defectDefaults, name: string): DefectKind => ({
-  ...general(id, name),
-  scope: 'local',
+  scope,
 });
 
 export const correctionModel: CorrectionModel = {
@@ -247,15 +251,30 @@ export const correctionModel: CorrectionModel = {
     { id: 'heavy', name: 'heavy compound', factor: productDefaults.heavy.value, stages: ['cut'] },
   ],
   defects: [
-    general('swirl-marks', 'swirl marks'),
-    general('holograms', 'holograms'),
-    general('marring', 'marring or haze'),
-    general('oxidation', 'oxidation'),
-    local('water-etching', 'water etching'),
-    local('bird-etching', 'bird etching'),
-    local('deep-scratches', 'random deep scratches'),
-    { id: 'orange-peel', name: 'orange peel', medians: [], scope: 'not-polishing' },
-    { id: 'clear-coat-failure', name: 'clear coat failure', medians: [], scope: 'refinish' },
+    graded('general', 'swirl-marks', 'swirl marks', ['swirl', 'swirls', 'spider webbing']),
+    graded('general', 'holograms', 'holograms', ['hologram', 'buffer trails', 'buffer trail']),
+    graded('general', 'marring', 'marring', ['haze', 'micro-marring', 'scuffs', 'light scratches']),
+    graded('general', 'oxidation', 'oxidation', ['oxidised', 'oxidized', 'chalking', 'fading']),
+    graded('local', 'water-etching', 'water etching', [
+      'water spots',
+      'water spot etching',
+      'water marks',
+    ]),
+    graded('local', 'bird-etching', 'bird etching', ['bird droppings', 'bird lime', 'bird etch']),
+    graded('local', 'deep-scratches', 'random deep scratches', [
+      'deep scratch',
+      'rids',
+      'scratch',
+      'scratches',
+    ]),
+    { id: 'orange-peel', name: 'orange peel', aliases: [], medians: [], scope: 'not-polishing' },
+    {
+      id: 'clear-coat-failure',
+      name: 'clear coat failure',
+      aliases: ['clear failure', 'delamination', 'peeling'],
+      medians: [],
+      scope: 'refinish',
+    },
   ],
   removal: values(removalDefaults),
   correction: values(correctionDefaults),
