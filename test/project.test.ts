@@ -24,8 +24,8 @@ interface PackageFile {
 const packageFile = JSON.parse(text('package.json')) as PackageFile;
 
 /** What git holds or would take in: neither ignored nor deleted. */
-const files = run('git', ['ls-files', '--cached', '--others', '--exclude-standard'])
-  .split('\n')
+const files = run('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'])
+  .split('\0')
   .filter((path) => path !== '' && existsSync(join(root, path)));
 
 describe('the lock file', () => {

@@ -13,7 +13,6 @@ export type Millimetres = Quantity<'mm'>;
 export type Metres = Quantity<'m'>;
 export type SquareMetres = Quantity<'m²'>;
 export type Minutes = Quantity<'min'>;
-export type Millilitres = Quantity<'ml'>;
 export type Newtons = Quantity<'N'>;
 export type MetresPerSecond = Quantity<'m/s'>;
 
@@ -22,7 +21,6 @@ export const millimetres = (value: number): Millimetres => value as Millimetres;
 export const metres = (value: number): Metres => value as Metres;
 export const squareMetres = (value: number): SquareMetres => value as SquareMetres;
 export const minutes = (value: number): Minutes => value as Minutes;
-export const millilitres = (value: number): Millilitres => value as Millilitres;
 export const newtons = (value: number): Newtons => value as Newtons;
 export const metresPerSecond = (value: number): MetresPerSecond => value as MetresPerSecond;
 

@@ -104,8 +104,17 @@ function usageProblem(command: string, { code, message }: CommanderError): Diagn
   return code === 'commander.unknownOption'
     ? error('usage-unknown-option', first, { hint })
     : error('usage-option-value', first.replace(/\.$/, ''), {
-        hint: `leastcut ${command} --help says what it takes`,
+        hint: suggestChoice(first) ?? `leastcut ${command} --help says what it takes`,
       });
+}
+
+/** The choice nearest to a misspelt one, from commander's sentence. */
+function suggestChoice(sentence: string): string | undefined {
+  const [, typed, choices] =
+    sentence.match(/argument '(.*)' is invalid\. .*choices are (.*)\./) ?? [];
+  return typed === undefined || choices === undefined
+    ? undefined
+    : suggest(typed, choices.split(', '));
 }
 
 export function findCommand(word: string): Outcome<CommandEntry> {
@@ -115,7 +124,9 @@ export function findCommand(word: string): Outcome<CommandEntry> {
   return {
     diagnostics: [
       error('usage-unknown-command', `"${word}" is not a command`, {
-        hint: suggest(word, names) ?? `one of ${names.join(', ')}`,
+        hint: word.startsWith('-')
+          ? `the command comes first, one of ${names.join(', ')}`
+          : (suggest(word, names) ?? `one of ${names.join(', ')}`),
       }),
     ],
   };

@@ -15,7 +15,7 @@ export const commands: readonly CommandEntry[] = [
   },
   {
     name: 'survey',
-    summary: 'say what is on each panel, how sure that is, and how much may come off',
+    summary: 'say what is on each panel, how sure that is, how much may come off',
     load: async () => (await import('./commands/survey.ts')).surveyCommand,
   },
   {

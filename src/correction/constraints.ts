@@ -92,14 +92,18 @@ export const withinBudget: Constraint = {
   },
 };
 
-/** Limits of technique, which do not depend on the panel's film. */
-export const techniqueConstraints = [
-  padLiesFlat,
-  fullSizeWhereItFits,
+/** Limits of technique on each step by itself, and on the steps as they follow one another. */
+export const stepConstraints: readonly Constraint[] = [padLiesFlat, fullSizeWhereItFits];
+export const sequenceConstraints: readonly Constraint[] = [
   eachStepMilder,
   lastStepNotRotary,
   hazeCleared,
-] as const;
+];
+
+export const techniqueConstraints: readonly Constraint[] = [
+  ...stepConstraints,
+  ...sequenceConstraints,
+];
 
 export const allConstraints: readonly Constraint[] = [...techniqueConstraints, withinBudget];
 

@@ -2,13 +2,20 @@
 import type { Minutes } from '../base/units.ts';
 import type { Stage } from './catalogue.ts';
 import type { Combination } from './combination.ts';
-import { type ConstraintContext, MOST_SETS, refusal, techniqueConstraints } from './constraints.ts';
+import {
+  type Constraint,
+  type ConstraintContext,
+  eachStepMilder,
+  MOST_SETS,
+  refusal,
+  sequenceConstraints,
+  stepConstraints,
+} from './constraints.ts';
 import { medianRemoval, type Step, stepsId, strongestRung } from './step.ts';
 
 /** A sequence that technique allows, with all that the choice looks at. */
 export type Candidate = {
   readonly steps: readonly Step[];
-  readonly id: string;
   readonly median: number;
   readonly strongest: number;
   /** Machine minutes per square metre. */
@@ -33,24 +40,30 @@ export function candidates(
   paceOf: (step: Step) => number,
 ): readonly Candidate[] {
   const unbounded = { ...context, budget: Number.POSITIVE_INFINITY as ConstraintContext['budget'] };
-  const found: Candidate[] = [];
-  for (const cut of stageChoices(ladder, 'cut')) {
-    for (const refine of stageChoices(ladder, 'refine')) {
-      for (const finish of stageChoices(ladder, 'finish')) {
-        const steps = [...cut, ...refine, ...finish];
-        if (steps.length === 0) continue;
-        if (refusal(steps, unbounded, techniqueConstraints) !== undefined) continue;
-        found.push({
-          steps,
-          id: stepsId(steps),
-          median: medianRemoval(steps),
-          strongest: strongestRung(steps),
-          pace: steps.reduce((sum, step) => sum + paceOf(step), 0),
-        });
-      }
-    }
-  }
-  return found;
+  const allows =
+    (constraints: readonly Constraint[]) =>
+    (steps: readonly Step[]): boolean =>
+      refusal(steps, unbounded, constraints) === undefined;
+  const inReach = ladder.filter((combination) =>
+    allows(stepConstraints)([{ combination, sets: 1 }]),
+  );
+  const [cuts, refines, finishes] = (['cut', 'refine', 'finish'] as const).map((stage) =>
+    stageChoices(inReach, stage),
+  );
+  // A beginning whose steps do not get milder cannot be mended by what follows it.
+  const startsMilder = allows([eachStepMilder]);
+  const beginnings = (cuts ?? []).flatMap((cut) =>
+    (refines ?? []).map((refine) => [...cut, ...refine]).filter(startsMilder),
+  );
+  return beginnings
+    .flatMap((beginning) => (finishes ?? []).map((finish) => [...beginning, ...finish]))
+    .filter((steps) => steps.length > 0 && allows(sequenceConstraints)(steps))
+    .map((steps) => ({
+      steps,
+      median: medianRemoval(steps),
+      strongest: strongestRung(steps),
+      pace: steps.reduce((sum, step) => sum + paceOf(step), 0),
+    }));
 }
 
 export type Choice = {
@@ -106,5 +119,5 @@ function precedes(
     const other = right[i] ?? 0;
     if (value !== other) return value < other;
   }
-  return a.id < b.id;
+  return stepsId(a.steps) < stepsId(b.steps);
 }

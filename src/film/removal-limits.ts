@@ -1,5 +1,4 @@
 /** The limits on what may come off a panel, each with what it allows, and the budget they leave. */
-import { type Remark, remark } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel, Finish, LayerPrior, LimitPolicy, PanelFacts } from './film-model.ts';
@@ -164,5 +163,3 @@ export function bindingLimit(limits: readonly Limit[]): Limit {
   if (first === undefined) throw new Error('a panel has at least one limit');
   return rest.reduce((least, limit) => (limit.value < least.value ? limit : least), first);
 }
-
-export const limitRemark = ({ code, text, value }: Limit): Remark => remark(code, text, value);

@@ -114,7 +114,7 @@ const position = (
   width: number,
 ): number => Math.min(width - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * width)));
 
-/** `·` one value, `:` two, `⁝` more; `‹` the marked one; `┊` the line; `»` values beyond the axis. */
+/** `·` one value, `:` two, `⁝` more; `‹` the marked one; `┊` the line; `»` values beyond the axis, `«` before it. */
 function drawStrip(
   values: readonly number[],
   marked: number | null,
@@ -123,7 +123,7 @@ function drawStrip(
 ): string {
   const drawn = new Array<string>(width).fill(' ');
   if (axis.line !== null) drawn[position(axis.line, axis, width)] = '┊';
-  if (marked !== null) drawn[position(marked, axis, width)] = '‹';
+  if (marked !== null) drawn[position(marked, axis, width)] = marked < axis.from ? '«' : '‹';
   const counts = new Map<number, number>();
   for (const value of values) {
     const at = position(value, axis, width);

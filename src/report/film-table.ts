@@ -75,9 +75,9 @@ function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[
 const inUnit = (value: number, unit: ShowUnit): number =>
   unit === 'um' ? value : value / MICROMETRES_PER_MIL;
 
-/** Common to all panels: from under the floor to the largest sound total, in whole tens (or mil). */
+/** Common to all panels: from under the floor to the largest sound total, in whole tens (or half mil). */
 function commonAxis(panels: readonly PanelSurvey[], unit: ShowUnit): StripAxis {
-  const step = unit === 'um' ? 10 : 1;
+  const step = unit === 'um' ? 10 : 0.5;
   const floors = panels.map(({ totalFloor }) => totalFloor);
   const floor = floors.length === 0 ? null : Math.min(...floors);
   const values = panels.flatMap(({ points }) => points.map((point) => point.thickness));

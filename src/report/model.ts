@@ -1,4 +1,5 @@
 /** What a page for people is made of, as data: a renderer knows these and nothing about paint. */
+import { gluedUnits } from './words.ts';
 
 /** How a piece of text matters; a renderer may colour it, and the words carry it without colour. */
 export type Tone = 'plain' | 'strong' | 'quiet' | 'binding';
@@ -45,12 +46,12 @@ export const gap: Block = { kind: 'gap' };
 export const paragraph = (label: string | null, text: string): Block => ({
   kind: 'paragraph',
   label,
-  text,
+  text: gluedUnits(text),
 });
 export const list = (label: string, items: readonly string[]): Block => ({
   kind: 'list',
   label,
-  items,
+  items: items.map(gluedUnits),
 });
 export const cell = (text: string, tone: Tone = 'plain'): Cell => ({ kind: 'text', text, tone });
 

@@ -2,6 +2,7 @@ import { groupBy } from '../base/group-by.ts';
 import type { ReadVehicles, VehicleReadings } from '../tasks/read-vehicles.ts';
 import { type ShowUnit, thickness, unitName } from './film-table.ts';
 import { type Block, type Column, cell, gap, list, paragraph, title } from './model.ts';
+import { counted } from './words.ts';
 
 const column = (name: string, align: Column['align'] = 'left'): Column => ({ title: name, align });
 
@@ -16,7 +17,7 @@ export function readBlocks(
   const nameOf = (id: string): string =>
     template?.panels.find((panel) => panel.id === id)?.name ?? id;
   return [
-    title(`Readings${of}: ${readings.length} on ${panels.length} panels`),
+    title(`Readings${of}: ${readings.length} on ${counted(panels.length, 'panel')}`),
     ...inputs.flatMap(({ file, decisions }) =>
       decisions === null
         ? []

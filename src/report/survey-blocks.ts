@@ -6,6 +6,7 @@ import type { SurveyResult } from '../tasks/survey-vehicle.ts';
 import { filmTable, type ShowUnit, thickness, unitName } from './film-table.ts';
 import { type Block, cell, gap, list, paragraph, title } from './model.ts';
 import { chosen } from './survey-record.ts';
+import { counted } from './words.ts';
 
 export type PageOptions = { readonly unit: ShowUnit; readonly verbose: boolean };
 
@@ -42,7 +43,7 @@ export function heading(
   const car = [vehicle, name].filter(Boolean).join(', ');
   const points = read.reduce((sum, panel) => sum + panel.points.length, 0);
   const of = car === '' ? '' : ` of ${car}`;
-  return `${what}${of}: ${survey.template.name}, ${read.length} panels read at ${points} points`;
+  return `${what}${of}: ${survey.template.name}, ${counted(read.length, 'panel')} read at ${counted(points, 'point')}`;
 }
 
 function readNotes({ survey, settings }: SurveyResult, { unit }: PageOptions): readonly Block[] {

@@ -30,7 +30,7 @@ export async function runCase(folder: string, prepare: Prepare = () => {}): Prom
       .replaceAll('{tmp}', tmp);
     const words = shellWords(line);
     const first = words.findIndex((word) => !/^[A-Z_]+=/.test(word));
-    const env = Object.fromEntries(words.slice(0, first).map((word) => word.split('=', 2)));
+    const env = Object.fromEntries(words.slice(0, first).map(assignment));
     const piped = join(folder, 'stdin');
     const stdin = existsSync(piped) ? readFileSync(piped) : '';
     const run = await runLeastcut(words.slice(first), { env, stdin });
@@ -40,6 +40,11 @@ export async function runCase(folder: string, prepare: Prepare = () => {}): Prom
     rmSync(tmp, { recursive: true, force: true });
   }
 }
+
+const assignment = (word: string): readonly [string, string] => {
+  const at = word.indexOf('=');
+  return [word.slice(0, at), word.slice(at + 1)];
+};
 
 /** The run against what was recorded, byte by byte; with RECORD=1 it is what will be recorded. */
 export function expectRecorded(folder: string, { code, out, err }: Run): void {

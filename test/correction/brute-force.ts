@@ -59,7 +59,8 @@ export const broken: Readonly<Record<string, (moves: readonly Move[], rules: Rul
     for (let i = 1; i < moves.length; i += 1) {
       const [before, now] = [moves[i - 1]?.tool, moves[i]?.tool];
       if (before === undefined || now === undefined) return true;
-      const milder = now.perSet < before.perSet || (now.perSet === before.perSet && now.id < before.id);
+      const milder =
+        now.perSet < before.perSet || (now.perSet === before.perSet && now.id < before.id);
       if (!milder) return true;
     }
     return false;
@@ -84,7 +85,11 @@ export const broken: Readonly<Record<string, (moves: readonly Move[], rules: Rul
 /** Every sequence of up to three stages: cut of 0–3 sets, refine of 0–2, finish of 0–2. */
 function sequences(tools: readonly Tool[]): readonly (readonly Move[])[] {
   let all: (readonly Move[])[] = [[]];
-  for (const [stage, most] of [['cut', 3], ['refine', 2], ['finish', 2]] as const) {
+  for (const [stage, most] of [
+    ['cut', 3],
+    ['refine', 2],
+    ['finish', 2],
+  ] as const) {
     const longer: (readonly Move[])[] = [];
     for (const before of all) {
       longer.push(before);

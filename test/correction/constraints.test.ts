@@ -1,8 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres, millimetres } from '../../src/base/units.ts';
 import { ladder } from '../../src/correction/combination.ts';
-import { type ConstraintContext, refusal, techniqueConstraints } from '../../src/correction/constraints.ts';
-import { hazeAfter, medianRemoval, type Step, stepsId, strongestRung } from '../../src/correction/step.ts';
+import {
+  type ConstraintContext,
+  refusal,
+  techniqueConstraints,
+} from '../../src/correction/constraints.ts';
+import {
+  hazeAfter,
+  medianRemoval,
+  type Step,
+  stepsId,
+  strongestRung,
+} from '../../src/correction/step.ts';
 import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
 
 const rungs = ladder(correctionModel);
@@ -46,7 +56,9 @@ describe('a sequence of steps', () => {
   });
 
   it('by hand lies flat anywhere', () => {
-    expect(refused([step('hand/foam-medium/medium')], { flatWidth: millimetres(20) })).toBeUndefined();
+    expect(
+      refused([step('hand/foam-medium/medium')], { flatWidth: millimetres(20) }),
+    ).toBeUndefined();
   });
 
   it('is refused when a step is as strong as the one before, or stronger', () => {
@@ -69,20 +81,28 @@ describe('a sequence of steps', () => {
       constraint: 'haze-cleared',
       reason: 'haze of grade 2 would be left, 1 is allowed',
     });
-    expect(refused([step('da/foam-medium/medium')], { hazeAllowed: 0 })?.constraint).toBe('haze-cleared');
+    expect(refused([step('da/foam-medium/medium')], { hazeAllowed: 0 })?.constraint).toBe(
+      'haze-cleared',
+    );
   });
 
   it('is refused when it takes more than the budget, and may take all of it', () => {
     const steps = [step('da/foam-medium/medium', 2)];
     const takes = medianRemoval(steps);
     expect(refused(steps, { budget: takes })).toBeUndefined();
-    expect(refused(steps, { budget: micrometres(takes - 0.001) })?.constraint).toBe('within-budget');
-    expect(refused(steps, { budget: micrometres(1) })?.reason).toBe('takes 1.79 µm, 1.00 µm may go');
+    expect(refused(steps, { budget: micrometres(takes - 0.001) })?.constraint).toBe(
+      'within-budget',
+    );
+    expect(refused(steps, { budget: micrometres(1) })?.reason).toBe(
+      'takes 1.79 µm, 1.00 µm may go',
+    );
   });
 
   it('may be judged by technique alone', () => {
     const steps = [step('da/foam-medium/medium', 3)];
-    expect(refusal(steps, { ...context, budget: micrometres(0) }, techniqueConstraints)).toBeUndefined();
+    expect(
+      refusal(steps, { ...context, budget: micrometres(0) }, techniqueConstraints),
+    ).toBeUndefined();
   });
 });
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import { expectedCorrection, medianDepth } from '../../src/correction/defects.ts';
 import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
-import { defect } from './shop.ts';
 import { UNTRIED_LOG_SD } from '../film/car-builder.ts';
+import { defect } from './shop.ts';
 
 const { correction } = correctionModel;
 const expected = (median: number, logSd: number, depth = 1.1): number =>

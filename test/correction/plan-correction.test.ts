@@ -5,7 +5,14 @@ import { removalLogSd } from '../../src/correction/plan-correction.ts';
 import { clearRisk } from '../../src/film/removal-risk.ts';
 import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
 import { resolveSettings } from '../../src/tasks/settings.ts';
-import { amongSound, fiveAround, onFace, plainPanel, reading, surveyOf } from '../film/car-builder.ts';
+import {
+  amongSound,
+  fiveAround,
+  onFace,
+  plainPanel,
+  reading,
+  surveyOf,
+} from '../film/car-builder.ts';
 import { defect, planned, planOf, shopWith, stepsOf } from './shop.ts';
 
 const codes = (list: readonly { readonly code: string }[]): readonly string[] =>
@@ -115,7 +122,10 @@ describe('the verdict on a panel', () => {
 
   it('is leave on refinished and unread panels, and says how little is known of them', () => {
     const refinished = planned(planOf(amongSound(fiveAround('tested', 260)).survey), 'tested');
-    expect([refinished.verdict, ...codes(refinished.reasons)]).toEqual(['leave', 'limit-test-spot']);
+    expect([refinished.verdict, ...codes(refinished.reasons)]).toEqual([
+      'leave',
+      'limit-test-spot',
+    ]);
     const unread = planned(planOf(amongSound([]).survey), 'tested');
     expect([unread.verdict, ...codes(unread.reasons)]).toEqual(['leave', 'limit-no-data']);
     expect([unread.risk, unread.riskIfThin, unread.already]).toEqual([null, null, null]);
@@ -127,7 +137,9 @@ describe('the verdict on a panel', () => {
     const { survey } = amongSound(fiveAround('tested', 112));
     const recorded = planOf(survey, { defectsOf: () => [defect('clear-coat-failure', 2)] });
     expect(planned(recorded, 'tested').verdict).toBe('refinish');
-    const none = planOf(survey, { defectsOf: () => [defect('clear-coat-failure', 0), defect('swirl-marks', 2)] });
+    const none = planOf(survey, {
+      defectsOf: () => [defect('clear-coat-failure', 0), defect('swirl-marks', 2)],
+    });
     expect(planned(none, 'tested').verdict).toBe('polish');
   });
 
@@ -142,7 +154,9 @@ describe('steps on a narrow panel', () => {
   it('use the small pad where a full-size one does not lie flat', () => {
     const plan = planned(planOf(checkCar({ flatWidth: millimetres(90) })), 'a');
     expect(plan.verdict).toBe('polish');
-    expect(new Set(plan.steps.map(({ combination }) => combination.machine.id))).toEqual(new Set(['da-small']));
+    expect(new Set(plan.steps.map(({ combination }) => combination.machine.id))).toEqual(
+      new Set(['da-small']),
+    );
   });
 
   it('are done by hand in a shop without a small machine', () => {
@@ -154,13 +168,17 @@ describe('steps on a narrow panel', () => {
 describe('defects', () => {
   it('that lie deepest among the general ones decide', () => {
     const survey = checkCar();
-    const mixed = planOf(survey, { defectsOf: () => [defect('holograms', 3), defect('swirl-marks', 3)] });
+    const mixed = planOf(survey, {
+      defectsOf: () => [defect('holograms', 3), defect('swirl-marks', 3)],
+    });
     expect(stepsOf(planned(mixed, 'a'))).toEqual(stepsOf(planned(planOf(survey), 'a')));
   });
 
   it('that are deep and local are named and never chased over the panel', () => {
     const plan = planned(
-      planOf(checkCar(), { defectsOf: () => [defect('swirl-marks', 2), defect('bird-etching', 5)] }),
+      planOf(checkCar(), {
+        defectsOf: () => [defect('swirl-marks', 2), defect('bird-etching', 5)],
+      }),
       'a',
     );
     const alone = planned(planOf(checkCar(), { defectsOf: () => [defect('swirl-marks', 2)] }), 'a');
@@ -172,7 +190,11 @@ describe('defects', () => {
   it('that are no polishing matter are said to be so, and those of grade 0 not at all', () => {
     const plan = planned(
       planOf(checkCar(), {
-        defectsOf: () => [defect('swirl-marks', 2), defect('orange-peel', 3), defect('bird-etching', 0)],
+        defectsOf: () => [
+          defect('swirl-marks', 2),
+          defect('orange-peel', 3),
+          defect('bird-etching', 0),
+        ],
       }),
       'a',
     );
@@ -185,7 +207,10 @@ describe('the haze that may be left', () => {
     const allowed = (flags: { aim?: 'full' | 'correct' | 'enhance' }, job?: object) =>
       resolveSettings({
         flags,
-        job: job === undefined ? undefined : (job as NonNullable<Parameters<typeof resolveSettings>[0]['job']>),
+        job:
+          job === undefined
+            ? undefined
+            : (job as NonNullable<Parameters<typeof resolveSettings>[0]['job']>),
         shop: undefined,
       }).hazeAllowed;
     expect(allowed({})).toBe(1);

@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { squareMetres } from '../../src/base/units.ts';
 import type { CorrectionModel } from '../../src/correction/catalogue.ts';
 import { ladder } from '../../src/correction/combination.ts';
-import { contactPressure, removalPerSet, setTime, slidingSpeed } from '../../src/correction/removal-rate.ts';
+import {
+  contactPressure,
+  removalPerSet,
+  setTime,
+  slidingSpeed,
+} from '../../src/correction/removal-rate.ts';
 import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
 
 const pick = <T extends { readonly id: string }>(list: readonly T[], id: string): T => {
@@ -22,7 +27,8 @@ const parts = (id: string) => {
 const rate = (id: string): number => removalPerSet(parts(id), correctionModel.removal);
 /** A section of Nissan 94-015, the largest it lets one work at a time. */
 const SECTION = squareMetres(0.61 * 0.61);
-const sectionMinutes = (id: string): number => setTime(machine(id), SECTION, correctionModel.removal);
+const sectionMinutes = (id: string): number =>
+  setTime(machine(id), SECTION, correctionModel.removal);
 
 describe('the removal of one set by Preston’s law (1927)', () => {
   // The project's own check values, worked out by hand from the stated machines.
@@ -60,7 +66,10 @@ describe('the time of one set', () => {
   });
 
   it('by hand is 2 minutes for every .09 m²', () => {
-    expect(setTime(machine('hand'), squareMetres(0.9), correctionModel.removal)).toBeCloseTo(20, 12);
+    expect(setTime(machine('hand'), squareMetres(0.9), correctionModel.removal)).toBeCloseTo(
+      20,
+      12,
+    );
   });
 });
 

@@ -23,32 +23,26 @@ const exitCodeOfKind: Readonly<Record<DiagnosticKind, number>> = {
 const prepared: Partial<Record<DiagnosticCode, Prepare>> = {
   'output-exists': (tmp) => writeFileSync(join(tmp, 'report.txt'), 'a report of yesterday\n'),
   'output-is-input': (tmp) =>
-    copyFileSync(
-      join(projectRoot, 'samples/sound-saloon/readings.csv'),
-      join(tmp, 'readings.csv'),
-    ),
+    copyFileSync(join(projectRoot, 'samples/sound-saloon/readings.csv'), join(tmp, 'readings.csv')),
 };
-
-/** Only on a terminal: with anything else for standard input, that is the input. Shown in cli/tty.test.ts. */
-const onTerminal: readonly DiagnosticCode[] = ['usage-missing-input'];
 
 const codes = Object.keys(diagnosticCatalogue) as DiagnosticCode[];
 
 test('every code of the catalogue has a folder that shows it, and no folder is without a code', () => {
-  const wanted = codes.filter((code) => !onTerminal.includes(code)).sort();
-  expect(caseNames(import.meta.dirname)).toEqual(wanted);
+  expect(caseNames(import.meta.dirname)).toEqual([...codes].sort());
 });
 
 describe.concurrent('the error catalogue', () => {
-  test.each(
-    codes.filter((code) => !onTerminal.includes(code)),
-  )('%s is said where it belongs, and decides the exit code by its kind', async (code) => {
-    const folder = join(import.meta.dirname, code);
-    const run = await runCase(folder, prepared[code]);
-    const { kind } = diagnosticCatalogue[code];
-    expect(run.err).toContain(`[${code}]: `);
-    expect(run.code).toBe(exitCodeOfKind[kind]);
-    expect(run.out === '').toBe(kind !== 'remark' && code !== 'usage-several-vehicles');
-    expectRecorded(folder, run);
-  });
+  test.each(codes)(
+    '%s is said where it belongs, and decides the exit code by its kind',
+    async (code) => {
+      const folder = join(import.meta.dirname, code);
+      const run = await runCase(folder, prepared[code]);
+      const { kind } = diagnosticCatalogue[code];
+      expect(run.err).toContain(`[${code}]: `);
+      expect(run.code).toBe(exitCodeOfKind[kind]);
+      expect(run.out === '').toBe(kind !== 'remark' && code !== 'usage-several-vehicles');
+      expectRecorded(folder, run);
+    },
+  );
 });

@@ -54,7 +54,11 @@ describe('the condition of a panel', () => {
     const ids = ['a', 'b', 'c'];
     const survey = surveyOf({
       panels: [...ids, 'd', 'e'].map((id) => plainPanel(id)),
-      readings: [...ids.flatMap((id) => fiveAround(id, 140)), ...fiveAround('d', 188.9), ...fiveAround('e', 189.1)],
+      readings: [
+        ...ids.flatMap((id) => fiveAround(id, 140)),
+        ...fiveAround('d', 188.9),
+        ...fiveAround('e', 189.1),
+      ],
     });
     // 140 + 49 = 189; the five medians have 140 in their middle.
     expect(panelOf(survey, 'd').condition).toBe('original');
@@ -79,7 +83,9 @@ describe('the condition of a panel', () => {
   });
 
   it('is cut back more than 12 µm under the baseline, and thin comes before it', () => {
-    const { panel } = amongSound(fiveAround('tested', 99), { terms: { totalFloor: micrometres(60) } });
+    const { panel } = amongSound(fiveAround('tested', 99), {
+      terms: { totalFloor: micrometres(60) },
+    });
     expect(panel.condition).toBe('cut-back');
     expect(panel.evidence[0]?.text).toContain('13');
     const both = amongSound(fiveAround('tested', 82)).panel;
@@ -112,14 +118,17 @@ describe('the condition of a panel', () => {
     expect(panel.advice[0]?.text).toBe('read 5 points');
   });
 
-  it.each(['plastic', 'composite'] as const)('is unread on %s, whatever a gauge showed there', (substrate) => {
-    const { survey, panel } = amongSound(fiveAround('tested', 60), { panel: { substrate } });
-    expect(panel.condition).toBe('unread');
-    expect(panel.film).toBeNull();
-    expect(panel.evidence[0]?.text).toContain(substrate);
-    expect(codes(panel.advice)).toContain('ultrasound');
-    expect(survey.baseline).toBe(112);
-  });
+  it.each(['plastic', 'composite'] as const)(
+    'is unread on %s, whatever a gauge showed there',
+    (substrate) => {
+      const { survey, panel } = amongSound(fiveAround('tested', 60), { panel: { substrate } });
+      expect(panel.condition).toBe('unread');
+      expect(panel.film).toBeNull();
+      expect(panel.evidence[0]?.text).toContain(substrate);
+      expect(codes(panel.advice)).toContain('ultrasound');
+      expect(survey.baseline).toBe(112);
+    },
+  );
 
   it('is unread on plastic without a reading, and says that it is plastic', () => {
     const { panel } = amongSound([], { panel: { substrate: 'plastic' } });
@@ -137,7 +146,12 @@ describe('the baseline of a car', () => {
   it('is the median of the panel medians, repaints over 200 µm left out', () => {
     const survey = surveyOf({
       panels: ['a', 'b', 'c', 'd'].map((id) => plainPanel(id)),
-      readings: [...fiveAround('a', 100), ...fiveAround('b', 110), ...fiveAround('c', 130), ...fiveAround('d', 300)],
+      readings: [
+        ...fiveAround('a', 100),
+        ...fiveAround('b', 110),
+        ...fiveAround('c', 130),
+        ...fiveAround('d', 300),
+      ],
     });
     expect(survey.baseline).toBe(110);
   });
@@ -202,7 +216,9 @@ describe('the budget of a panel', () => {
   it('is nothing on a refinished panel, with the least of the sound panels as a cap for a test spot', () => {
     const { survey, panel } = amongSound(fiveAround('tested', 260));
     const least = Math.min(
-      ...survey.panels.filter(({ condition }) => condition === 'original').map(({ budget }) => budget),
+      ...survey.panels
+        .filter(({ condition }) => condition === 'original')
+        .map(({ budget }) => budget),
     );
     expect(panel.budget).toBe(0);
     expect(panel.boundBy.code).toBe('test-spot');
@@ -217,7 +233,10 @@ describe('the budget of a panel', () => {
 
   it('of an unknown finish is the worse of clear over base and single-stage', () => {
     const as = (finish: 'unknown' | 'clear-over-base' | 'single-stage-metallic') =>
-      amongSound(fiveAround('tested', 112), { facts: { finish }, terms: { totalFloor: micrometres(60) } }).panel;
+      amongSound(fiveAround('tested', 112), {
+        facts: { finish },
+        terms: { totalFloor: micrometres(60) },
+      }).panel;
     const both = [as('clear-over-base'), as('single-stage-metallic')];
     const worst = both.reduce((a, b) => (a.budget <= b.budget ? a : b));
     expect(both[0]?.budget).not.toBe(both[1]?.budget);
@@ -273,7 +292,9 @@ describe('the budget of a panel', () => {
     ['single-stage-metallic', 60],
     ['lacquer', 60],
   ] as const)('on %s stops at a total of %d µm', (finish, floor) => {
-    expect(amongSound(fiveAround('tested', 112), { facts: { finish } }).panel.totalFloor).toBe(floor);
+    expect(amongSound(fiveAround('tested', 112), { facts: { finish } }).panel.totalFloor).toBe(
+      floor,
+    );
   });
 
   it('is less on galvanised steel read magnetically, where the same total holds less paint', () => {
@@ -341,14 +362,21 @@ describe('points of a survey', () => {
   it('are not flagged where fewer than three other panels can be pooled, nor on two points', () => {
     const survey = surveyOf({
       panels: ['a', 'b', 'c'].map((id) => plainPanel(id)),
-      readings: [...fiveAround('a', 112), ...fiveAround('b', 112), ...onFace('c', 112, 113, 40, 111, 112)],
+      readings: [
+        ...fiveAround('a', 112),
+        ...fiveAround('b', 112),
+        ...onFace('c', 112, 113, 40, 111, 112),
+      ],
     });
     expect(panelOf(survey, 'c').lowPoints).toEqual([]);
     expect(amongSound(onFace('tested', 112, 60)).panel.lowPoints).toEqual([]);
   });
 
   it('on fewer than three panels carry the assumed spread of 5 %, at least 4 µm, on 6 degrees', () => {
-    const survey = surveyOf({ panels: [plainPanel('a')], readings: onFace('a', 120, 120, 120, 120, 120) });
+    const survey = surveyOf({
+      panels: [plainPanel('a')],
+      readings: onFace('a', 120, 120, 120, 120, 120),
+    });
     // s² = 1.5² as the least the gauge puts there: (6·36 + 4·2.25)/10 — the step of 10 gives 100/12 more.
     const spread = panelOf(survey, 'a').film?.spread;
     expect(spread?.sd).toBeCloseTo(Math.sqrt((6 * 36 + (4 * 100) / 12) / 10), 9);

@@ -1,11 +1,12 @@
 /** Cars for tests: a template of plain panels and readings given as lists of numbers. */
+
+import { metres, micrometres, millimetres, squareMetres } from '../../src/base/units.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
 import type { FilmModel, PanelFacts } from '../../src/film/film-model.ts';
 import type { Reading } from '../../src/film/reading.ts';
 import type { RemovalTerms } from '../../src/film/removal-limits.ts';
 import type { PanelSurvey, Survey } from '../../src/film/survey.ts';
 import type { Panel, VehicleTemplate } from '../../src/film/template.ts';
-import { metres, micrometres, millimetres, squareMetres } from '../../src/base/units.ts';
 import { filmModel } from '../../src/formats/data/film-defaults.ts';
 
 /** √(.35² + .40² + .15²), the removal's ln-SD before any test spot. */
@@ -46,7 +47,12 @@ export const standardTerms: RemovalTerms = {
   totalFloor: null,
 };
 
-export const reading = (panel: string, point: string, um: number, rest: Partial<Reading> = {}): Reading => ({
+export const reading = (
+  panel: string,
+  point: string,
+  um: number,
+  rest: Partial<Reading> = {},
+): Reading => ({
   vehicle: null,
   panel,
   point,

@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import { calibrationUncertainty } from '../../src/film/calibration.ts';
-import { ceilingAllowance, clearAllowance, clearRisk, removalQuantile } from '../../src/film/removal-risk.ts';
+import {
+  ceilingAllowance,
+  clearAllowance,
+  clearRisk,
+  removalQuantile,
+} from '../../src/film/removal-risk.ts';
 import { thinClear } from '../../src/film/thin-clear.ts';
 import { filmModel } from '../../src/formats/data/film-defaults.ts';
 
@@ -60,7 +65,10 @@ describe('the clear on the thinnest 5 % of a panel', () => {
     // A = 36 − 21.6 = 14.4; B = max(100 − (400 − 21.6), 100/3) = 33.3333; s̃²/n = 80; u² at 102 = 3.0805
     const u = (1 + 0.02 * 112) / Math.sqrt(3);
     const g = 14.4 / (14.4 + 100 / 3 + u ** 2 + 80);
-    expect(thinClear(uneven, clearOverBase).mean).toBeCloseTo(42 - 10 * g - 1.6448536 * Math.sqrt(21.6), 5);
+    expect(thinClear(uneven, clearOverBase).mean).toBeCloseTo(
+      42 - 10 * g - 1.6448536 * Math.sqrt(21.6),
+      5,
+    );
     expect(thinClear(uneven, clearOverBase).sd).toBeCloseTo(
       Math.sqrt(14.4 * (1 - g) + (1.6448536 ** 2 * 21.6) / 20),
       6,
@@ -142,7 +150,7 @@ function gridRisk(mean: number, sd: number, floor: number, median: number, logSd
   let sum = 0;
   for (let i = 0; i < steps; i += 1) {
     const z = -8 + (16 * (i + 0.5)) / steps;
-    const density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
+    const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
     sum += density * (16 / steps) * phi((floor + median * Math.exp(logSd * z) - mean) / sd);
   }
   return sum;
@@ -158,5 +166,5 @@ function phi(x: number): number {
     term *= (x * x) / i;
     sum += term;
   }
-  return 0.5 + sum * Math.exp(-x * x / 2) / Math.sqrt(2 * Math.PI);
+  return 0.5 + (sum * Math.exp((-x * x) / 2)) / Math.sqrt(2 * Math.PI);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { milToMicrometres, micrometres } from '../../src/base/units.ts';
+import { micrometres, milToMicrometres } from '../../src/base/units.ts';
 import { displayStep, gatherPoints, pooledRepeatability } from '../../src/film/panel-points.ts';
 import { reading } from './car-builder.ts';
 

@@ -31,8 +31,16 @@ describe('the spread over a panel', () => {
     expect(fallbackPrior([120], model)).toEqual({ variance: 36, dof: 6, dofCeiling: Infinity });
     expect(fallbackPrior([60], model).variance).toBe(16);
     expect(fallbackPrior([], model).variance).toBe(16);
-    const two = [ownSpread(um(100, 104, 108), 0), ownSpread(um(100, 104, 108), 0), ownSpread(um(1, 2), 0)];
-    expect(spreadPrior(two, [100, 100, 100], model)).toEqual({ variance: 25, dof: 6, dofCeiling: Infinity });
+    const two = [
+      ownSpread(um(100, 104, 108), 0),
+      ownSpread(um(100, 104, 108), 0),
+      ownSpread(um(1, 2), 0),
+    ];
+    expect(spreadPrior(two, [100, 100, 100], model)).toEqual({
+      variance: 25,
+      dof: 6,
+      dofCeiling: Infinity,
+    });
   });
 
   it('pools three panels and more by their degrees of freedom, and trusts the pool with at most 6', () => {

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
-import { afterAll, describe, expect, it } from 'vitest';
-import { elevenPanels, type Outcome, runCars } from './run-cars.ts';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { report, rowOf } from './results.ts';
+import { elevenPanels, type Outcome, runCars } from './run-cars.ts';
 import type { World } from './true-cars.ts';
 
 const CARS = 300;
@@ -29,7 +29,11 @@ const strained: Readonly<Record<string, World>> = {
   'clear 6 µm thinner, as much more under it': { ...assumed, clearMean: 36, underMean: 76 },
   'paint 1.5 times softer': { ...assumed, softness: 1.5 },
   'film skewed towards thin': { ...assumed, film: 'skewed' },
-  'panel means with SD 6 and 10 µm, independent': { ...assumed, clearSpread: 'panel-means', carShare: 0 },
+  'panel means with SD 6 and 10 µm, independent': {
+    ...assumed,
+    clearSpread: 'panel-means',
+    carShare: 0,
+  },
   'panel means with SD 6 and 10 µm': { ...assumed, clearSpread: 'panel-means' },
 };
 
@@ -37,8 +41,11 @@ const rows: string[] = [];
 const breachedShare = ({ breached, worked }: Outcome): number => breached / worked;
 
 describe.each(Object.entries(worlds))(`${CARS} cars of known film, %s`, (name, world) => {
-  const outcome = runCars(world, CARS, SEED);
-  rows.push(rowOf(name, outcome));
+  let outcome: Outcome;
+  beforeAll(() => {
+    outcome = runCars(world, CARS, SEED);
+    rows.push(rowOf(name, outcome));
+  });
 
   it('have eleven panels each', () => {
     expect(elevenPanels.panels).toHaveLength(11);

@@ -7,7 +7,8 @@ const percent = (share: number): string => `${(100 * share).toFixed(2)} %`;
 const standardError = (share: number, of: number): number => Math.sqrt((share * (1 - share)) / of);
 
 export function rowOf(name: string, outcome: Outcome): string {
-  const { panels, worked, breached, alreadyUnder, statedRisk, free, freeWorked, freePolish } = outcome;
+  const { panels, worked, breached, alreadyUnder, statedRisk, free, freeWorked, freePolish } =
+    outcome;
   const share = breached / worked;
   return `| ${[
     name,

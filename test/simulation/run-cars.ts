@@ -1,10 +1,10 @@
 /** Runs true cars through survey and plan at the defaults and counts what became of their clear. */
 import { planCorrection } from '../../src/correction/plan-correction.ts';
-import type { PanelSurvey } from '../../src/film/survey.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
+import type { PanelSurvey } from '../../src/film/survey.ts';
 import type { VehicleTemplate } from '../../src/film/template.ts';
-import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { filmModel } from '../../src/formats/data/film-defaults.ts';
+import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { resolveSettings } from '../../src/tasks/settings.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
 import { drawCar, drawPaint, type TrueCar, type World } from './true-cars.ts';
@@ -40,17 +40,20 @@ export const elevenPanels: VehicleTemplate = (() => {
 export function runCars(world: World, cars: number, seed: number): Outcome {
   const random = seededRandom(seed);
   const settings = resolveSettings({ flags: {}, job: undefined, shop: undefined });
-  const drawn = Array.from({ length: cars }, (): { car: TrueCar; surveyed: readonly PanelSurvey[] } => {
-    const car = drawCar(elevenPanels, world, random);
-    const survey = assessFilm({
-      template: elevenPanels,
-      readings: car.readings,
-      factsOf: () => settings.carFacts,
-      terms: settings.terms,
-      model: filmModel,
-    });
-    return { car, surveyed: survey.panels };
-  });
+  const drawn = Array.from(
+    { length: cars },
+    (): { car: TrueCar; surveyed: readonly PanelSurvey[] } => {
+      const car = drawCar(elevenPanels, world, random);
+      const survey = assessFilm({
+        template: elevenPanels,
+        readings: car.readings,
+        factsOf: () => settings.carFacts,
+        terms: settings.terms,
+        model: filmModel,
+      });
+      return { car, surveyed: survey.panels };
+    },
+  );
   const swirls = settings.correction.defects.find(({ id }) => id === 'swirl-marks');
   if (swirls === undefined) throw new Error('swirl marks are built in');
   // Panels are planned one by one, so all cars go through one call and share its list of candidates.
@@ -61,14 +64,24 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
       baseline: null,
       notes: [],
     },
-    defectsOf: () => [{ kind: swirls, grade: settings.correction.correction.assumedGrade, depth: null }],
+    defectsOf: () => [
+      { kind: swirls, grade: settings.correction.correction.assumedGrade, depth: null },
+    ],
     aim: settings.aim.share,
     hazeAllowed: settings.hazeAllowed,
     hardness: settings.hardness,
     model: settings.correction,
     thinnerClear: filmModel.thinnerClear,
   });
-  const count = { worked: 0, breached: 0, alreadyUnder: 0, risk: 0, free: 0, freeWorked: 0, freePolish: 0 };
+  const count = {
+    worked: 0,
+    breached: 0,
+    alreadyUnder: 0,
+    risk: 0,
+    free: 0,
+    freeWorked: 0,
+    freePolish: 0,
+  };
   drawn.forEach(({ car }, index) => {
     const removedBy = drawPaint(world, random);
     const size = elevenPanels.panels.length;
@@ -76,7 +89,8 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
       const before = car.panels.get(plan.survey.panel.id)?.clearOnThinnest ?? Number.NaN;
       const isFree = before - CLEAR_FLOOR >= TRULY_FREE;
       if (isFree) count.free += 1;
-      if (isFree && (plan.verdict === 'polish' || plan.verdict === 'lighter')) count.freeWorked += 1;
+      if (isFree && (plan.verdict === 'polish' || plan.verdict === 'lighter'))
+        count.freeWorked += 1;
       if (isFree && plan.verdict === 'polish') count.freePolish += 1;
       if (plan.steps.length === 0) continue;
       count.worked += 1;

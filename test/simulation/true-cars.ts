@@ -2,15 +2,17 @@
  * Cars whose true film is known: each panel's clear and what lies under it are drawn, the gauge reads
  * them with its errors, and the paint later gives what its true hardness gives.
  */
+
+import type { PanelPlan } from '../../src/correction/plan.ts';
 import type { Reading } from '../../src/film/reading.ts';
 import type { VehicleTemplate } from '../../src/film/template.ts';
-import type { PanelPlan } from '../../src/correction/plan.ts';
 import { reading } from '../film/car-builder.ts';
 import { normal } from '../samples/seeded-random.ts';
 
 export type Random = () => number;
 
-const uniform = (random: Random, low: number, high: number): number => low + (high - low) * random();
+const uniform = (random: Random, low: number, high: number): number =>
+  low + (high - low) * random();
 
 export type World = {
   /** Means over cars and panels before any work, µm. */

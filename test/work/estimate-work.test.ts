@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { metres, micrometres, minutes, squareMetres } from '../../src/base/units.ts';
-import type { PanelPlan, Plan, PlannedStep } from '../../src/correction/plan.ts';
 import { ladder } from '../../src/correction/combination.ts';
+import type { PanelPlan, Plan, PlannedStep } from '../../src/correction/plan.ts';
 import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
 import { jobStages, workModel } from '../../src/formats/data/work-defaults.ts';
-import { VIBRATION_ACTION, VIBRATION_LIMIT, planCautions } from '../../src/work/cautions.ts';
+import { planCautions, VIBRATION_ACTION, VIBRATION_LIMIT } from '../../src/work/cautions.ts';
 import { estimateWork, stepTime } from '../../src/work/estimate-work.ts';
 import { fiveAround, panelOf, plainPanel, surveyOf } from '../film/car-builder.ts';
 
@@ -120,7 +120,9 @@ describe('the work of a small plan, followed by hand', () => {
     });
     const third = panel('wing', 2, step(MEDIUM, 1, 5));
     const more = estimateWork(plan(roof, door, third), workModel).materials;
-    expect(more.find(({ material }) => material === 'medium foam pads of 150 mm')?.quantity).toBe(2);
+    expect(more.find(({ material }) => material === 'medium foam pads of 150 mm')?.quantity).toBe(
+      2,
+    );
   });
 
   it('buys a towel for eight sections, tape for the trim and panel wipe for the area worked', () => {
@@ -132,14 +134,39 @@ describe('the work of a small plan, followed by hand', () => {
 
   it('gives the order of the whole job, protection after the last reading', () => {
     const ids = work.order.map(({ id }) => id);
-    const inOrder = ['wash', 'iron', 'tar', 'wash-again', 'clay', 'dry', 'inspect', 'read', 'mask', 'test-spot', 'cut', 'refine', 'finish', 'panel-wipe', 'remeasure', 'protect', 'glass-last', 'final'];
+    const inOrder = [
+      'wash',
+      'iron',
+      'tar',
+      'wash-again',
+      'clay',
+      'dry',
+      'inspect',
+      'read',
+      'mask',
+      'test-spot',
+      'cut',
+      'refine',
+      'finish',
+      'panel-wipe',
+      'remeasure',
+      'protect',
+      'glass-last',
+      'final',
+    ];
     expect(ids.filter((id) => inOrder.includes(id))).toEqual(inOrder);
   });
 });
 
 describe('a pad and a product used in two steps', () => {
   it('are bought together, each combination priming its own pad', () => {
-    const roof = panel('roof', 1, step('da/foam-medium/heavy', 1, 5), step(MEDIUM, 1, 5), step('da/foam-medium/fine', 1, 5));
+    const roof = panel(
+      'roof',
+      1,
+      step('da/foam-medium/heavy', 1, 5),
+      step(MEDIUM, 1, 5),
+      step('da/foam-medium/fine', 1, 5),
+    );
     const wing = panel('wing', 1, step('da/microfibre/medium', 2, 5));
     const { materials } = estimateWork(plan(roof, wing), workModel);
     const amount = (name: string) => materials.find(({ material }) => material === name)?.quantity;
@@ -200,6 +227,11 @@ describe('a plan without work', () => {
   it('takes no time and uses nothing up', () => {
     const work = estimateWork(plan(panel('roof', 2)), workModel);
     expect(work.time).toEqual({ mean: 0, median: 0, logSd: 0 });
-    expect(work).toMatchObject({ machineMinutes: 0, polishingMinutes: 0, vibrationPoints: 0, materials: [] });
+    expect(work).toMatchObject({
+      machineMinutes: 0,
+      polishingMinutes: 0,
+      vibrationPoints: 0,
+      materials: [],
+    });
   });
 });

@@ -59,18 +59,31 @@ describe('the time of a whole job', () => {
 
   it('spreads less, in proportion, over many stages than over one', () => {
     const one = jobTime([stage(10, 15, 30)], NO_SHARED);
-    const many = jobTime(Array.from({ length: 16 }, () => stage(10, 15, 30)), NO_SHARED);
+    const many = jobTime(
+      Array.from({ length: 16 }, () => stage(10, 15, 30)),
+      NO_SHARED,
+    );
     expect(many.logSd / one.logSd).toBeCloseTo(1 / 4, 1);
   });
 
   it('of no stages is nothing', () => {
-    expect(jobTime([], { paceLogSd: 0.15, jobLogSd: 0.15 })).toEqual({ mean: 0, median: 0, logSd: 0 });
+    expect(jobTime([], { paceLogSd: 0.15, jobLogSd: 0.15 })).toEqual({
+      mean: 0,
+      median: 0,
+      logSd: 0,
+    });
   });
 
   it('has quantiles: the median in the middle, P80 at +.8416 and P95 at +1.6449 of its ln-SD', () => {
     const time = jobTime([stage(20, 20, 20)], { paceLogSd: 0.15, jobLogSd: 0.15 });
     expect(jobTimeQuantile(time, 0.5)).toBeCloseTo(time.median, 9);
-    expect(jobTimeQuantile(time, 0.8)).toBeCloseTo(time.median * Math.exp(0.8416212 * time.logSd), 6);
-    expect(jobTimeQuantile(time, 0.95)).toBeCloseTo(time.median * Math.exp(1.6448536 * time.logSd), 6);
+    expect(jobTimeQuantile(time, 0.8)).toBeCloseTo(
+      time.median * Math.exp(0.8416212 * time.logSd),
+      6,
+    );
+    expect(jobTimeQuantile(time, 0.95)).toBeCloseTo(
+      time.median * Math.exp(1.6448536 * time.logSd),
+      6,
+    );
   });
 });

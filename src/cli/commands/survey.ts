@@ -7,7 +7,7 @@ import { version } from '../version.ts';
 
 export const surveyCommand: Command = {
   name: 'survey',
-  summary: 'say what is on each panel, how sure that is, and how much may come off',
+  summary: 'say what is on each panel, how sure that is, how much may come off',
   operands: '<readings.csv ...| ->',
   options: [
     'template',

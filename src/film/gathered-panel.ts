@@ -1,0 +1,55 @@
+/** A panel's readings gathered to points, before the car's panels are seen together. */
+import { maximum, mean, median, minimum, sampleStandardDeviation } from '../base/stats/summary.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import { needsUltrasound } from './condition.ts';
+import type { PanelFacts } from './film-model.ts';
+import { gatherPoints, type PanelPoint } from './panel-points.ts';
+import type { Reading } from './reading.ts';
+import type { PanelStatistics } from './survey.ts';
+import type { Panel } from './template.ts';
+
+export type GatheredPanel = {
+  readonly panel: Panel;
+  readonly facts: PanelFacts;
+  readonly points: readonly PanelPoint[];
+  readonly otherPoints: readonly PanelPoint[];
+  readonly readingCount: number;
+  readonly statistics: PanelStatistics | null;
+};
+
+export function gatherPanel(
+  panel: Panel,
+  facts: PanelFacts,
+  readings: readonly Reading[],
+): GatheredPanel {
+  const all = gatherPoints(readings);
+  // Only steel is galvanised: an aluminium panel on a galvanised car carries no zinc.
+  const galvanised = facts.galvanised && panel.substrate === 'steel';
+  const points = all.filter(({ place }) => place === 'face');
+  return {
+    panel,
+    facts: { ...facts, galvanised },
+    points,
+    otherPoints: all.filter(({ place }) => place !== 'face'),
+    readingCount: points.reduce((sum, { repeats }) => sum + repeats.length, 0),
+    statistics: points.length === 0 ? null : statisticsOf(points),
+  };
+}
+
+function statisticsOf(points: readonly PanelPoint[]): PanelStatistics {
+  const values = thicknesses(points);
+  return {
+    mean: micrometres(mean(values)),
+    sd: values.length < 2 ? null : micrometres(sampleStandardDeviation(values)),
+    min: micrometres(minimum(values)),
+    max: micrometres(maximum(values)),
+    median: micrometres(median(values)),
+  };
+}
+
+export const thicknesses = (points: readonly PanelPoint[]): readonly Micrometres[] =>
+  points.map(({ thickness }) => thickness);
+
+/** Metal with a reading on its face: an electromagnetic gauge says nothing of the rest. */
+export const isRead = ({ panel, points }: GatheredPanel): boolean =>
+  points.length > 0 && !needsUltrasound(panel);

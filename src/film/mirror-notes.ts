@@ -1,0 +1,31 @@
+import { type Remark, remark } from '../base/remark.ts';
+import { shown } from '../base/rounding.ts';
+import type { FilmModel } from './film-model.ts';
+import type { PanelSurvey } from './survey.ts';
+
+/** Panels that face each other and differ: worth a second look on either side. */
+export function mirrorNotes(
+  panels: readonly PanelSurvey[],
+  model: FilmModel['conditions'],
+): readonly Remark[] {
+  const byId = new Map(panels.map((panel) => [panel.panel.id, panel]));
+  return panels.flatMap((left) => {
+    const right = left.panel.mirror === null ? undefined : byId.get(left.panel.mirror);
+    if (right === undefined || left.panel.id > right.panel.id) return [];
+    if (left.film === null || right.film === null) return [];
+    const difference = Math.abs(left.film.mean - right.film.mean);
+    const reach = Math.min(
+      model.mirror,
+      model.mirrorShare * Math.min(left.film.mean, right.film.mean),
+    );
+    return difference <= reach
+      ? []
+      : [
+          remark(
+            'mirror-difference',
+            `${left.panel.name} and ${right.panel.name} differ by ${shown(difference, 1)} µm`,
+            difference,
+          ),
+        ];
+  });
+}

@@ -1,0 +1,36 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  compare,
+  micrometres,
+  micrometresToMil,
+  milToMicrometres,
+  minus,
+  plus,
+  scale,
+} from '../../src/base/units.ts';
+
+describe('thickness units', () => {
+  test('a mil is 25.4 µm exactly (international inch, 1959)', () => {
+    expect(milToMicrometres(1)).toBe(25.4);
+    expect(milToMicrometres(0.5)).toBe(12.7);
+    expect(milToMicrometres(4)).toBeCloseTo(101.6, 12);
+  });
+
+  test('mil and µm turn into one another without loss that a gauge could show', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 5000, noNaN: true }), (value) => {
+        expect(milToMicrometres(micrometresToMil(micrometres(value)))).toBeCloseTo(value, 9);
+      }),
+    );
+  });
+
+  test('quantities of one unit add, subtract, scale and compare as numbers do', () => {
+    const thin = micrometres(80);
+    const thick = micrometres(120);
+    expect(plus(thin, thick)).toBe(200);
+    expect(minus(thick, thin)).toBe(40);
+    expect(scale(thin, 1.5)).toBe(120);
+    expect(compare(thin, thick)).toBeLessThan(0);
+  });
+});

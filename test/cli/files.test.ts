@@ -1,0 +1,121 @@
+import { spawn } from 'node:child_process';
+import {
+  existsSync,
+  linkSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
+import { describe, expect, test } from 'vitest';
+import { carsCsv } from './cars.ts';
+import { bareEnvironment, program, projectRoot, runLeastcut } from './run-leastcut.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+const saloon = readFileSync(join(projectRoot, 'samples/sound-saloon/readings.csv'), 'utf8');
+
+function inFolder(): { readonly folder: string; readonly input: string; readonly out: string } {
+  const folder = temporaryFolder();
+  const input = join(folder, 'readings.csv');
+  writeFileSync(input, saloon);
+  return { folder, input, out: join(folder, 'survey.txt') };
+}
+
+describe.concurrent('--out', () => {
+  test('writes what standard output would hold, and nothing there', async () => {
+    const { input, out } = inFolder();
+    const direct = await runLeastcut(['survey', input]);
+    const run = await runLeastcut(['survey', input, '-o', out]);
+    expect(run).toEqual({ code: 0, out: '', err: '' });
+    expect(readFileSync(out, 'utf8')).toBe(direct.out);
+  });
+
+  test('leaves a file that exists, unless --force says otherwise', async () => {
+    const { input, out, folder } = inFolder();
+    writeFileSync(out, 'yesterday');
+    expect((await runLeastcut(['survey', input, '-o', out])).code).toBe(73);
+    expect(readFileSync(out, 'utf8')).toBe('yesterday');
+    expect((await runLeastcut(['survey', input, '-o', out, '--force'])).code).toBe(0);
+    expect(readFileSync(out, 'utf8')).toContain('Survey');
+    expect(readdirSync(folder).sort()).toEqual(['readings.csv', 'survey.txt']);
+  });
+
+  test.each([
+    ['a hard link', linkSync],
+    ['a symbolic link', symlinkSync],
+  ])('never writes over an input through %s, not even with --force', async (_, link) => {
+    const { folder, input } = inFolder();
+    const other = join(folder, 'same.csv');
+    link(input, other);
+    const { code, err } = await runLeastcut(['survey', input, '--out', other, '--force']);
+    expect(code).toBe(73);
+    expect(err).toContain('error[output-is-input]');
+    expect(readFileSync(input, 'utf8')).toBe(saloon);
+  });
+
+  test.each(['job', 'shop', 'defects'])('takes the --%s file for an input too', async (option) => {
+    const { folder, input } = inFolder();
+    const settings = join(folder, 'settings');
+    writeFileSync(settings, 'kept');
+    const words = ['plan', input, `--${option}`, settings, '--out', settings, '--force'];
+    expect((await runLeastcut(words)).err).toContain('error[output-is-input]');
+    expect(readFileSync(settings, 'utf8')).toBe('kept');
+  });
+
+  test('is no folder', async () => {
+    const { folder, input } = inFolder();
+    mkdirSync(join(folder, 'reports'));
+    const words = ['survey', input, '--out', join(folder, 'reports'), '--force'];
+    expect(await runLeastcut(words)).toMatchObject({ code: 73, out: '' });
+  });
+
+  test('is not made where the data is refused', async () => {
+    const { folder } = inFolder();
+    const out = join(folder, 'new.txt');
+    const stdin = 'panel,point,reading_um\nbonnet,1,x\n';
+    expect((await runLeastcut(['survey', '-', '-o', out], { stdin })).code).toBe(65);
+    expect(existsSync(out)).toBe(false);
+  });
+
+  test.runIf(existsSync('/dev/stdout'))('may be a device, which is written directly', async () => {
+    const { input } = inFolder();
+    const direct = await runLeastcut(['survey', input]);
+    const { out } = await runLeastcut(['survey', input, '--out', '/dev/stdout']);
+    expect(out).toBe(direct.out);
+  });
+
+  test('is the old or the new after a kill at any moment, never half', async () => {
+    const folder = temporaryFolder();
+    const input = join(folder, 'cars.csv');
+    writeFileSync(input, carsCsv(300));
+    const out = join(folder, 'records.ndjson');
+    const words = ['read', input, '--format', 'ndjson', '--force', '--out', out];
+    await runLeastcut(words);
+    const fresh = readFileSync(out, 'utf8');
+    const seen = new Set<string>();
+    for (const delay of [60, 120, 160, 200, 240, 280, 320, 400, 600, 1500]) {
+      writeFileSync(out, 'old\n');
+      const child = spawn(process.execPath, [program(), ...words], { env: bareEnvironment() });
+      const closed = new Promise((resolve) => child.on('close', resolve));
+      await Promise.race([closed, setTimeout(delay)]);
+      child.kill('SIGKILL');
+      await closed;
+      const text = readFileSync(out, 'utf8');
+      expect(text === 'old\n' || text === fresh).toBe(true);
+      seen.add(text);
+    }
+    expect(seen).toContain('old\n');
+  });
+});
+
+test('the same file named twice is read once', async () => {
+  const file = 'samples/sound-saloon/readings.csv';
+  const [once, twice] = await Promise.all([
+    runLeastcut(['survey', file]),
+    runLeastcut(['survey', file, file]),
+  ]);
+  expect(twice.out).toBe(once.out);
+});

@@ -1,0 +1,40 @@
+import { describe, expect, test } from 'vitest';
+import { runLeastcut } from './run-leastcut.ts';
+
+/** What no label may bring to a terminal: control characters but line ends, and marks of direction. */
+const UNSAFE = /[\p{Cc}\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/u;
+const unsafeIn = (text: string): string | undefined => UNSAFE.exec(text.replaceAll('\n', ''))?.[0];
+
+const evil = ['\u001b[2J\u001b]0;owned\u0007', '\u202eevil\u202c', 'a\u009b31mb', '\u200bx\u2066y'];
+
+const csv = (vehicle: string, panel: string): string =>
+  ['bonnet', 'roof', panel]
+    .map((name, i) => `"${vehicle}","${name}",1,${118 + i}\n`)
+    .reduce((all, row) => all + row, 'vehicle,panel,point,reading_um\n');
+
+describe.concurrent.each(evil)('a label with %j', (label) => {
+  test('comes out as text that moves nothing, in pages and in refusals', async () => {
+    const runs = await Promise.all([
+      runLeastcut(['read', '-'], { stdin: csv(`FH ${label}`, `shelf ${label}`) }),
+      runLeastcut(['survey', '-'], { stdin: csv(`FH ${label}`, 'boot lid') }),
+      runLeastcut(['plan', '-'], { stdin: csv(`FH ${label}`, 'boot lid') }),
+      runLeastcut(['survey', '-'], { stdin: csv('FH', `shelf ${label}`) }),
+      runLeastcut(['survey', '-', '--vehicle', label], { stdin: csv('FH', 'boot lid') }),
+      runLeastcut(['survey', '-', '--panel', label], { stdin: csv('FH', 'boot lid') }),
+      runLeastcut(['survey', `${label}.csv`]),
+      runLeastcut([label]),
+      runLeastcut(['survey', `--${label}`]),
+      runLeastcut(['survey', '-', '--format', label]),
+    ]);
+    expect(runs.map(({ out, err }) => unsafeIn(out + err))).toEqual(runs.map(() => undefined));
+    expect(runs[0]?.out).toContain('\\u{');
+    expect(runs.map(({ code }) => code)).toEqual([0, 0, 0, 65, 2, 2, 66, 2, 2, 2]);
+  });
+
+  test('stays exact in JSON, escaped where a terminal would obey it', async () => {
+    const stdin = csv(`FH ${label}`, 'boot lid');
+    const { out } = await runLeastcut(['survey', '-', '--format', 'json'], { stdin });
+    expect(JSON.parse(out).vehicle).toBe(`FH ${label}`);
+    expect(unsafeIn(out)).toBeUndefined();
+  });
+});
