@@ -6,13 +6,7 @@ import { type Micrometres, micrometres } from '../base/units.ts';
 import { allowance, bounded } from './allowance.ts';
 import { calibrationUncertainty } from './calibration.ts';
 import { type CarContext, carContext, standingOut, totalFindings } from './car-context.ts';
-import {
-  byPrecedence,
-  type Finding,
-  isFactoryFilm,
-  thinFinding,
-  unreadFinding,
-} from './condition.ts';
+import { byPrecedence, type Finding, thinFinding, unreadFinding } from './condition.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
 import { type GatheredPanel, gatherPanel, isRead, thicknesses } from './gathered-panel.ts';
 import { mirrorNotes } from './mirror-notes.ts';
@@ -135,7 +129,7 @@ const filmCovered: readonly Finding[] = [
 
 /** On refinished and unread panels even a test spot may never allow more than on a sound one. */
 function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey[] {
-  const sound = panels.filter(({ film, condition }) => film !== null && isFactoryFilm(condition));
+  const sound = panels.filter(({ condition }) => condition === 'original');
   if (sound.length === 0) return panels;
   const cap = micrometres(Math.min(...sound.map(({ budget }) => budget)));
   return panels.map((panel) =>

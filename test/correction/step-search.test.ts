@@ -234,6 +234,26 @@ describe('the search for steps', () => {
     );
   });
 
+  it('counts time in whole minutes, so that half a minute decides nothing and the name does', () => {
+    const [one] = ladder(correctionModel);
+    if (one === undefined) throw new Error('the ladder has rungs');
+    const candidate = (id: string, pace: number) => ({
+      steps: [{ combination: { ...one, id }, sets: 1 }],
+      median: 1,
+      strongest: 0,
+      pace,
+    });
+    const first = (...paces: readonly [number, number]) =>
+      chooseSteps(
+        [candidate('b', paces[1]), candidate('a', paces[0])],
+        { budget: 5, aim: 0.85, area: 1 },
+        () => 0.5,
+        (median) => median,
+      )?.candidate.steps[0]?.combination.id;
+    expect(first(10.4, 9.6)).toBe('a');
+    expect(first(10.6, 9.6)).toBe('b');
+  });
+
   it('finds nothing where there is nothing to choose from', () => {
     const rules = { budget: 5, aim: 0.85, area: 1 };
     expect(
