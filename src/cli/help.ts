@@ -13,5 +13,5 @@ ${commands.map(({ name, summary }) => `  ${name.padEnd(10)}${summary}`).join('\n
   leastcut --version          the version
 
 Exit codes: 0 done · 1 done, and the answer is no · 2 usage · 65 data refused
-66 input missing · 70 our bug · 73 output cannot be written · 78 settings invalid
+66 input missing · 70 our bug · 73 output not written · 78 settings invalid
 `;

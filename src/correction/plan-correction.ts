@@ -114,7 +114,9 @@ function planPanel(survey: PanelSurvey, request: PlanRequest, search: Search): P
     : choose('hand', depth, survey, request, search);
   const choice = [machine, hand].find((one) => isWorth(one, request));
   if (choice === undefined) {
-    return untouched(survey, request, 'leave', [nothingFits(survey, machine ?? hand), ...remarks]);
+    const ways = search('machine', survey.panel.flatWidth).length;
+    const reason = nothingFits(survey, machine ?? hand, ways);
+    return untouched(survey, request, 'leave', [reason, ...remarks]);
   }
   const verdict = choice === hand ? 'hand' : reaches(choice, request) ? 'polish' : 'lighter';
   return worked(survey, request, choice, verdict, [...choiceReasons(verdict, survey), ...remarks]);
@@ -227,8 +229,20 @@ function untouched(
   };
 }
 
-function nothingFits({ boundBy, budget }: PanelSurvey, best: Choice | undefined): Remark {
-  if (budget === 0) return remark(`limit-${boundBy.code}`, `nothing may go: ${boundBy.text}`, 0);
+function nothingFits(
+  { boundBy, budget }: PanelSurvey,
+  best: Choice | undefined,
+  machineWays: number,
+): Remark {
+  if (budget === 0) {
+    return remark(`limit-${boundBy.code}`, `nothing may go: ${boundBy.text}`, 0);
+  }
+  if (machineWays === 0) {
+    return remark(
+      'no-technique',
+      'no machine of the shop lies flat here and ends without rotary holograms',
+    );
+  }
   return best === undefined
     ? remark('nothing-fits', `${shown(budget, 2)} µm may go, the mildest steps take more`, budget)
     : remark(

@@ -129,7 +129,9 @@ const filmCovered: readonly Finding[] = [
 
 /** On refinished and unread panels even a test spot may never allow more than on a sound one. */
 function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey[] {
-  const sound = panels.filter(({ condition }) => condition === 'original');
+  const sound = panels.filter(
+    ({ condition, points }) => condition === 'original' && points.length > 1,
+  );
   if (sound.length === 0) return panels;
   const cap = micrometres(Math.min(...sound.map(({ budget }) => budget)));
   return panels.map((panel) =>

@@ -1,8 +1,16 @@
 import type { MachineRecord } from '../report/model.ts';
 
 /** One record, indented. */
-export const renderJson = (record: MachineRecord): string => `${JSON.stringify(record, null, 2)}\n`;
+export const renderJson = (record: MachineRecord): string =>
+  `${harmless(JSON.stringify(record, null, 2))}\n`;
 
 /** One record a line (newline-delimited JSON). */
 export const renderNdjson = (records: readonly MachineRecord[]): string =>
-  records.map((record) => `${JSON.stringify(record)}\n`).join('');
+  records.map((record) => `${harmless(JSON.stringify(record))}\n`).join('');
+
+/** Marks that JSON lets stand and a terminal may obey; they stand in strings only. */
+const OBEYED = /[\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/g;
+
+/** The same JSON with those marks escaped: the value is unchanged. */
+const harmless = (json: string): string =>
+  json.replace(OBEYED, (mark) => `\\u${mark.charCodeAt(0).toString(16).padStart(4, '0')}`);

@@ -9,7 +9,7 @@ const evil = ['\u001b[2J\u001b]0;owned\u0007', '\u202eevil\u202c', 'a\u009b31mb'
 
 const csv = (vehicle: string, panel: string): string =>
   ['bonnet', 'roof', panel]
-    .map((name, i) => `"${vehicle}","${name}",1,${118 + i}\n`)
+    .flatMap((name) => [1, 2, 3, 4, 5].map((i) => `"${vehicle}","${name}",${i},${118 + i}\n`))
     .reduce((all, row) => all + row, 'vehicle,panel,point,reading_um\n');
 
 describe.concurrent.each(evil)('a label with %j', (label) => {

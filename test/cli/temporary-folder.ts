@@ -1,11 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { onTestFinished } from 'vitest';
+import { afterAll } from 'vitest';
 
-/** An empty folder, gone after the test. */
-export function temporaryFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'leastcut-test-'));
-  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
-  return folder;
-}
+const base = mkdtempSync(join(tmpdir(), 'leastcut-test-'));
+afterAll(() => rmSync(base, { recursive: true, force: true }));
+
+/** An empty folder, gone after the tests of the file. */
+export const temporaryFolder = (): string => mkdtempSync(join(base, 'folder-'));

@@ -1,0 +1,38 @@
+import { describe, expect, test } from 'vitest';
+import { displayWidth, printable } from '../../src/render/printable.ts';
+
+describe('text that is safe on a terminal', () => {
+  test.each([
+    ['an escape', 'a\u001b[31mb', 'a\\u{1b}[31mb'],
+    ['a bell', '\u0007', '\\u{7}'],
+    ['a line end', 'a\nb', 'a\\u{a}b'],
+    ['a tab', 'a\tb', 'a\\u{9}b'],
+    ['an eight-bit control', '\u009b2J', '\\u{9b}2J'],
+    ['a mark of direction', '\u202eabc', '\\u{202e}abc'],
+    ['an isolate', '\u2066abc\u2069', '\\u{2066}abc\\u{2069}'],
+    ['a separator of lines', 'a\u2028b', 'a\\u{2028}b'],
+    ['a byte order mark', '\ufeffa', '\\u{feff}a'],
+  ])('shows %s as what it is', (_, text, safe) => {
+    expect(printable(text)).toBe(safe);
+  });
+
+  test('leaves letters of every script as they stand', () => {
+    const text = 'coupé Δ капот 車体 µm “bound by” 5 %';
+    expect(printable(text)).toBe(text);
+  });
+});
+
+describe('columns of a terminal', () => {
+  test.each([
+    ['', 0],
+    ['bonnet', 6],
+    ['coupé', 5],
+    ['coupe\u0301', 5],
+    ['車体', 4],
+    ['ｱ', 1],
+    ['Ａ', 2],
+    ['µm ┊‹»⁝·', 8],
+  ])('"%s" takes %i', (text, width) => {
+    expect(displayWidth(text)).toBe(width);
+  });
+});
