@@ -44,6 +44,7 @@ export const diagnosticCatalogue = {
   },
   'file-missing': { kind: 'input-file', meaning: 'A named file does not exist.' },
   'file-unreadable': { kind: 'input-file', meaning: 'A named file exists and cannot be read.' },
+  'file-twice': { kind: 'remark', meaning: 'Two inputs hold the same bytes: they are read once.' },
   'output-exists': { kind: 'output', meaning: 'The output file exists; --force would replace it.' },
   'output-is-input': { kind: 'output', meaning: 'The output file is one of the inputs.' },
   'output-unwritable': { kind: 'output', meaning: 'The output file cannot be written.' },
@@ -109,6 +110,7 @@ export const diagnosticCatalogue = {
     kind: 'settings',
     meaning: 'A settings file holds a value it cannot take.',
   },
+  'job-mismatch': { kind: 'settings', meaning: 'The job is of another vehicle than the readings.' },
   'settings-schema': { kind: 'settings', meaning: 'A settings file does not say what kind it is.' },
 } as const satisfies Record<string, CatalogueEntry>;
 

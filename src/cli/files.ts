@@ -1,5 +1,6 @@
 /** Reading named files and standard input; writing an output so that it is the old or the new, never half. */
 import { createHash, randomBytes } from 'node:crypto';
+import { fstatSync } from 'node:fs';
 import { open, readFile, rename, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
@@ -48,7 +49,7 @@ export async function outputProblem(
   const target = await statOrNothing(out);
   if (target === undefined) return undefined;
   for (const input of inputs) {
-    const source = input === STDIN_NAME ? undefined : await statOrNothing(input);
+    const source = input === STDIN_NAME ? statOfStandardInput() : await statOrNothing(input);
     if (source !== undefined && source.ino === target.ino && source.dev === target.dev) {
       return error('output-is-input', `"${out}" is one of the inputs`, {
         at: { file: out },
@@ -65,6 +66,15 @@ export async function outputProblem(
 }
 
 const statOrNothing = async (name: string) => stat(name).catch(() => undefined);
+
+/** A file may stand behind standard input; where that is closed, nothing does. */
+function statOfStandardInput() {
+  try {
+    return fstatSync(0);
+  } catch {
+    return undefined;
+  }
+}
 
 /** Written beside the target, flushed, then renamed over it. Pipes and devices are written directly. */
 export async function writeOutput(out: string, text: string): Promise<Diagnostic | undefined> {

@@ -1,5 +1,5 @@
 /** The files a command names → loaded files and settings; every problem of all of them at once. */
-import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
+import { type Diagnostic, error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
 import { micrometres } from '../base/units.ts';
 import { correctionModel } from '../formats/data/correction-defaults.ts';
 import { builtInTemplates } from '../formats/data/templates.ts';
@@ -45,15 +45,22 @@ export async function loadGauge(
   // In order, for a pipe can be read once.
   for (const name of operands) loaded.push(await world.load(name));
   const diagnostics = loaded.flatMap((one) => one.diagnostics);
-  const value = loaded.flatMap(({ file }) => file ?? []);
-  return { value: withDistinctNames(value), diagnostics };
+  const files = loaded.flatMap(({ file }) => file ?? []);
+  const twice = files.flatMap((file, i) => {
+    const first = files.findIndex(({ sha256 }) => sha256 === file.sha256);
+    return first === i ? [] : [readOnce(file, files[first] ?? file)];
+  });
+  const value = files.filter(
+    ({ sha256 }, i) => files.findIndex((other) => other.sha256 === sha256) === i,
+  );
+  return { value, diagnostics: [...diagnostics, ...twice] };
 }
 
-/** The same file named twice is read once: its readings are not doubled. */
-function withDistinctNames(files: readonly LoadedFile[]): readonly LoadedFile[] {
-  const names = new Set<string>();
-  return files.filter(({ name }) => !names.has(name) && names.add(name));
-}
+/** The same bytes under two names are one file: its readings are not doubled. */
+const readOnce = (file: LoadedFile, first: LoadedFile): Diagnostic =>
+  warning('file-twice', `"${file.name}" holds the same bytes as "${first.name}": read once`, {
+    at: { file: file.name },
+  });
 
 async function loadOptional(name: string | undefined, world: World): Promise<Outcome<LoadedFile>> {
   if (name === undefined) return { diagnostics: [] };

@@ -4,11 +4,11 @@ import { shown } from '../base/rounding.ts';
 import { type Micrometres, micrometres, minutes } from '../base/units.ts';
 import type { FilmModel } from '../film/film-model.ts';
 import { clearRisk, type ExpectedRemoval, removalQuantile } from '../film/removal-risk.ts';
-import type { PanelSurvey, Survey } from '../film/survey.ts';
+import type { PanelSurvey } from '../film/survey.ts';
 import type { CorrectionModel } from './catalogue.ts';
 import { type Combination, ladder } from './combination.ts';
 import { type Defect, expectedCorrection, medianDepth } from './defects.ts';
-import { isWorked, type PanelPlan, type Plan, type PlannedStep, type Verdict } from './plan.ts';
+import type { PanelPlan, Plan, PlannedStep, Verdict } from './plan.ts';
 import { setTime } from './removal-rate.ts';
 import type { Step } from './step.ts';
 import {
@@ -22,7 +22,8 @@ import {
 export type Hardness = 'soft' | 'medium' | 'hard' | 'unknown';
 
 export type PlanRequest = {
-  readonly survey: Survey;
+  /** Panels to plan: all of a survey, or those asked for. */
+  readonly panels: readonly PanelSurvey[];
   /** General and local defects of a panel; assumed ones where none were recorded. */
   readonly defectsOf: (panelId: string) => readonly Defect[];
   /** Share of the general defects to clear, 0–1. */
@@ -54,12 +55,10 @@ export function planCorrection(request: PlanRequest): Plan {
   const { model, hardness } = request;
   const rungs = ladder(model, hardnessFactor(hardness, model.removal));
   const search = candidateSearch(rungs, request);
-  const panels = request.survey.panels.map((survey) => planPanel(survey, request, search));
+  const panels = request.panels.map((survey) => planPanel(survey, request, search));
   return {
     panels,
-    expectedPanelsBelowFloor: panels
-      .filter(isWorked)
-      .reduce((sum, { risk }) => sum + (risk ?? 0), 0),
+    expectedPanelsBelowFloor: panels.reduce((sum, { risk }) => sum + (risk ?? 0), 0),
   };
 }
 

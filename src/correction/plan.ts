@@ -40,7 +40,7 @@ export type PanelPlan = {
 
 export type Plan = {
   readonly panels: readonly PanelPlan[];
-  /** Sum of the risks of the panels worked: how many such panels to expect on the car. */
+  /** Sum of the risks of the panels whose film is known, worked or not: such panels to expect. */
   readonly expectedPanelsBelowFloor: number;
 };
 

@@ -38,6 +38,8 @@ export function allowance(
     { points, isFactoryFilm: conditions.every(isFactoryFilm), unread: false },
     model.freshPaintDays,
   );
+  // Off factory film the total says nothing of the clear: there is no estimate to keep a limit on.
+  if (!conditions.every(isFactoryFilm)) return { topcoat: null, ...bounded(outright) };
   const cases = topcoatCases(film, facts, taken, terms.policy, model).map((topcoat) => {
     const limits = removalLimits(film, facts, topcoat, terms, model);
     return { topcoat, ...bounded([...outright, ...limits]) };

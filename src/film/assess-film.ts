@@ -63,13 +63,12 @@ function assessPanel(
     spread: moderatedSpread(ownSpread(thicknesses(points), context.leastVariance), prior),
     calibration: calibrationUncertainty(statistics.mean, model.measurement),
   };
-  const thinnest = points.length < 2 ? null : thinnestCredible(film, model.tolerance);
-  // A credible minimum speaks of one population of film; on filler there are at least two.
-  const thin = thinFinding(statistics.min, pooled ? thinnest : null, floor);
-  const findings = byPrecedence([
-    ...totalFindings(gathered, context.baseline, model),
-    ...(thin === undefined ? [] : [thin]),
-  ]);
+  const known = totalFindings(gathered, context.baseline, model);
+  // A normal bound speaks of one population of film; on filler there are at least two.
+  const onePopulation = points.length > 1 && !known.some((found) => found.condition === 'filler');
+  const thinnest = onePopulation ? thinnestCredible(film, model.tolerance) : null;
+  const thin = thinFinding(statistics.min, thinnest, floor);
+  const findings = byPrecedence([...known, ...(thin === undefined ? [] : [thin])]);
   const conditions = findings.map((found) => found.condition);
   const condition = findings[0].condition;
   const { low, high } = standingOut(gathered, context, model);
@@ -139,8 +138,8 @@ function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey
       ? panel
       : {
           ...panel,
-          advice: [
-            ...panel.advice,
+          evidence: [
+            ...panel.evidence,
             remark(
               'sound-panel-cap',
               `even after a test spot never more than ${shown(cap, 1)} µm, the least of the sound panels`,

@@ -109,7 +109,7 @@ export function removalLimits(
   return [
     {
       code: 'clear',
-      text: `at least ${shown(topcoat.clearFloor, 1)} µm of ${clearName} left on the thinnest 5 %`,
+      text: `${clearName} on the thinnest 5 %: ${shown(Math.max(0, topcoat.clear.mean), 1)} ± ${shown(topcoat.clear.sd, 1)} µm expected, ${shown(topcoat.clearFloor, 1)} must stay`,
       value: clearAllowance(topcoat.clear, topcoat.clearFloor, terms),
     },
     {
@@ -122,7 +122,7 @@ export function removalLimits(
     },
     {
       code: 'total',
-      text: `smallest point stays at ${shown(floor, 0)} µm or over`,
+      text: `smallest point reads ${shown(film.smallest, 1)} µm, ${shown(floor, 0)} must stay`,
       value: ceilingAllowance(film.smallest - floor, {
         risk: TOTAL_FLOOR_RISK,
         logSd: terms.logSd,

@@ -19,9 +19,13 @@ export function surveyAdvice(
       : [remark('read', `read ${panel.points.length} points`)];
   }
   const advice: Remark[] = [];
+  if (facts.finish === 'matte' || facts.covered) return [];
   if (points.length < FEW_POINTS) {
     const more = FEW_POINTS - points.length;
-    advice.push(remark('more-points', `read ${more} more point${more === 1 ? '' : 's'}`, more));
+    const why = points.length === 1 ? ', one is no basis for machine work' : '';
+    advice.push(
+      remark('more-points', `read ${more} more point${more === 1 ? '' : 's'} a panel${why}`, more),
+    );
   }
   if (facts.taken === null) {
     advice.push(remark('history', 'find out what was polished off before'));

@@ -69,7 +69,8 @@ function tableLines(
       ? Math.max(displayWidth(column.title), ...rows.map((row) => displayWidth(cellText(row[i]))))
       : 0,
   );
-  const used = widths.reduce((sum, width) => sum + width + GAP.length, 0);
+  const gaps = GAP.length * (columns.length - 1);
+  const used = widths.reduce((sum, width) => sum + width, gaps);
   const strip = Math.min(MOST_STRIP, Math.max(LEAST_STRIP, style.width - used));
   const header = columns.map((column, i) =>
     column.axis === undefined

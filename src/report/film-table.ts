@@ -25,6 +25,12 @@ const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   'no-data': 'no data',
 };
 
+/** The limit that binds, in a word. */
+const limitWord = ({ boundBy, topcoat }: PanelSurvey): string =>
+  boundBy.code === 'clear' && topcoat?.finish === 'single-stage'
+    ? 'topcoat'
+    : LIMIT_WORDS[boundBy.code];
+
 /** One row a panel; the last column is the caller's own word on it. */
 export function filmTable(
   panels: readonly PanelSurvey[],
@@ -62,7 +68,7 @@ function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[
     cell(value(statistics?.min)),
     cell(value(survey.thinnest)),
     cell(thickness(survey.budget, unit, 2)),
-    cell(LIMIT_WORDS[survey.boundBy.code], 'binding'),
+    cell(limitWord(survey), 'binding'),
     own,
     {
       kind: 'strip',

@@ -41,10 +41,12 @@ export function planBlocks(
     ...groups.flatMap((group) => groupBlocks(group, options)),
     ...leftAlone(read),
     ...remarksOf(plans),
-    paragraph('Risk', riskLine(result)),
+    ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result))]),
     ...workBlocks(result),
     ...(options.verbose ? [orderBlock(result)] : []),
-    paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`),
+    ...(groups.length === 0
+      ? []
+      : [paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`)]),
     ...assumptionBlocks(result, options),
   ];
 }
@@ -87,8 +89,7 @@ function groupBlocks({ letter, plans }: Group, { unit }: PageOptions): readonly 
   const steps = first.steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`);
   const { median, low, high } = first.removal;
   const takes = `takes ${thickness(median, unit, 2)}\u00a0${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)})`;
-  const aim = first.verdict === 'lighter' ? ` of ${range([first.aimed])}` : '';
-  const clears = `clears ${range(plans.map(({ expected }) => expected))}${aim}\u00a0%`;
+  const clears = `clears ${range(plans.map(({ expected }) => expected))}\u00a0%`;
   const risk = `risk ${range(plans.flatMap((plan) => plan.risk ?? []))}\u00a0%`;
   return [
     paragraph(`${letter} ${first.verdict}`, `${steps.join(' + ')}: ${takes}, ${clears}, ${risk}`),
@@ -105,16 +106,25 @@ function range(shares: readonly number[]): string {
 
 function leftAlone(read: readonly PanelPlan[]): readonly Block[] {
   const left = read.filter((plan) => !isWorked(plan));
-  const groups = groupBy(
-    left,
-    ({ verdict, reasons }) => `${verdict}\u0000${reasons[0]?.text ?? ''}`,
+  const groups = groupBy(left, (plan) =>
+    JSON.stringify([plan.verdict, conditionOf(plan), plan.reasons[0]?.text]),
   );
   return [...groups.values()].flatMap((plans) => {
     const [first] = plans;
     return first === undefined
       ? []
-      : [paragraph(first.verdict, `${names(plans)}: ${first.reasons[0]?.text ?? ''}`)];
+      : [
+          paragraph(
+            first.verdict,
+            `${names(plans)}${conditionOf(first)}: ${first.reasons[0]?.text ?? ''}`,
+          ),
+        ];
   });
+}
+
+/** ` (thin, cut-back)`; nothing for sound film. */
+function conditionOf({ survey: { condition, also } }: PanelPlan): string {
+  return condition === 'original' ? '' : ` (${[condition, ...also].join(', ')})`;
 }
 
 const names = (plans: readonly PanelPlan[]): string =>
@@ -135,8 +145,8 @@ function riskLine({ plan }: PlanResult): string {
   const already = range(worked.flatMap((panel) => panel.already ?? []));
   const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
   return (
-    `chance, over cars like those assumed, of clear under its floor on over 5\u00a0% of a panel’s face (outer 25\u00a0mm, body lines excluded). ` +
-    `Before polishing ${already}\u00a0%; with clear 6\u00a0µm thinner ${thin}\u00a0%. Such panels to expect on the car: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
+    `chance, over cars like those assumed, of clear (topcoat) under its floor on over 5\u00a0% of a panel’s face (outer 25\u00a0mm, body lines excluded). ` +
+    `Before polishing ${already}\u00a0%; with clear 6\u00a0µm thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
   );
 }
 
@@ -145,7 +155,7 @@ function workBlocks({ work }: PlanResult): readonly Block[] {
   const hours = (p: number): string => shown(jobTimeQuantile(work.time, p) / 60, 1);
   const materials = work.materials.map(({ material, quantity, unit }) =>
     unit === 'pieces'
-      ? `${shown(quantity, 0)}\u00a0${material}`
+      ? `${material} ×\u00a0${shown(quantity, 0)}`
       : `${material} ${shown(quantity, 0)}\u00a0${unit}`,
   );
   return [

@@ -74,14 +74,18 @@ export const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonl
       ];
 
 export function unreadLine(surveyed: readonly PanelSurvey[]): readonly Block[] {
-  const unread = surveyed.filter(({ points }) => points.length === 0);
+  const unread = surveyed.filter(({ points }) => points.length === 0).map(({ panel }) => panel);
   if (unread.length === 0) return [];
-  const names = unread.map(({ panel }) =>
-    panel.substrate === 'plastic' || panel.substrate === 'composite'
-      ? `${panel.name} (${panel.substrate})`
-      : panel.name,
-  );
-  return [paragraph('Not read', `${names.join(', ')}: no data, nothing may go`)];
+  const names = new Set(unread.map((panel) => unreadName(panel, unread)));
+  return [paragraph('Not read', `${[...names].join(', ')}: no data, nothing may go`)];
+}
+
+/** `rear bumper (plastic)`; `both sills` where the panel of the other side is unread too. */
+function unreadName({ name, mirror, substrate }: Panel, unread: readonly Panel[]): string {
+  const both = mirror !== null && unread.some(({ id }) => id === mirror);
+  const shownName = both ? `both ${name.replace(/\b(left|right) /, '')}s` : name;
+  const metal = substrate === 'steel' || substrate === 'aluminium';
+  return metal ? shownName : `${shownName} (${substrate})`;
 }
 
 /** What stands out, in words; panels in line with factory film have nothing to say. */
@@ -146,6 +150,6 @@ export function assumptionBlocks(
 const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly string[] => [
   decisions === null
     ? file
-    : `${file}: ${decisions.encoding}, ${decisions.layout} layout, readings in ${decisions.unit}`,
+    : `${file}: ${decisions.encoding}, ${decisions.layout} layout, readings in ${unitName(decisions.unit)}`,
   ...(decisions?.evidence ?? []).map((text) => `  ${text}`),
 ];

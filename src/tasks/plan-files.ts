@@ -14,7 +14,7 @@ export function planFiles(
   if (surveyed.value === undefined) return { diagnostics: surveyed.diagnostics };
   const planned = surveyed.value.map(({ result, panels }) => ({
     panels,
-    outcome: planVehicle(result, request.defects),
+    outcome: planVehicle(result, panels, request.defects),
   }));
   const diagnostics = [
     ...surveyed.diagnostics,

@@ -5,6 +5,7 @@ import type { Remark } from '../base/remark.ts';
 import type { Defect } from '../correction/defects.ts';
 import type { Plan } from '../correction/plan.ts';
 import { planCorrection } from '../correction/plan-correction.ts';
+import type { Panel } from '../film/template.ts';
 import { correctionModel } from '../formats/data/correction-defaults.ts';
 import { filmModel } from '../formats/data/film-defaults.ts';
 import { type DefectRow, readDefectsFile } from '../intake/read-defects-file.ts';
@@ -23,14 +24,17 @@ export type PlanResult = SurveyResult & {
 
 export function planVehicle(
   surveyed: SurveyResult,
+  panels: readonly Panel[],
   defectsFile: LoadedFile | undefined,
 ): Outcome<PlanResult> {
   const { survey, settings } = surveyed;
   const recorded = recordedDefects(surveyed, defectsFile);
   if (recorded.value === undefined) return { diagnostics: recorded.diagnostics };
   const known = recorded.value;
+  const ids = new Set(panels.map(({ id }) => id));
+  const asked = survey.panels.filter(({ panel }) => ids.has(panel.id));
   const plan = planCorrection({
-    survey,
+    panels: asked,
     defectsOf: (id) => withGeneral(known.get(id) ?? []),
     aim: settings.aim.share,
     hazeAllowed: settings.hazeAllowed,
@@ -38,14 +42,18 @@ export function planVehicle(
     model: settings.correction,
     thinnerClear: filmModel.thinnerClear,
   });
-  const missing = survey.panels.filter(
+  const missing = asked.filter(
     ({ panel, points }) => points.length > 0 && !hasGeneral(known.get(panel.id) ?? []),
   );
   const work = estimateWork(plan, settings.work);
   const value = {
     ...surveyed,
     inputs: [...surveyed.inputs, ...defectsInput(defectsFile)],
-    assumptions: [...surveyed.assumptions, ...defectAssumption(missing.length, known.size)],
+    assumptions: [
+      ...surveyed.assumptions,
+      ...settings.planAssumptions,
+      ...defectAssumption(missing.length, known.size),
+    ],
     plan,
     work,
     cautions: planCautions(work),
@@ -124,6 +132,6 @@ function withGeneral(defects: readonly Defect[]): readonly Defect[] {
 function defectAssumption(missing: number, recorded: number): readonly Assumption[] {
   if (missing === 0) return [];
   const grade = correctionModel.correction.assumedGrade;
-  const where = recorded === 0 ? 'on every panel' : `on ${missing} read without a record`;
+  const where = recorded === 0 ? 'on every panel' : 'on panels read without a record';
   return [{ code: 'defects', text: `swirl marks of grade ${grade} ${where}`, origin: 'built-in' }];
 }

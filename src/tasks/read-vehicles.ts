@@ -200,11 +200,11 @@ function templateAssumption(
   { id, name }: VehicleTemplate,
   tied: readonly VehicleTemplate[],
 ): readonly Assumption[] {
-  const also = tied.length === 0 ? '' : `; ${tied.map((one) => one.id).join(', ')} fit as well`;
+  const also = tied.length === 0 ? '' : ` as well as ${tied.map((one) => one.id).join(', ')}`;
   return [
     {
       code: 'template',
-      text: `template ${id} (${name}), as the panel names fit it${also}`,
+      text: `template ${id} (${name}), which the panel names fit${also}: --template names yours`,
       origin: 'readings',
     },
   ];

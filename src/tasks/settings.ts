@@ -41,7 +41,9 @@ export type Settings = {
   readonly carFacts: PanelFacts;
   /** By the job's own names of panels, matched to the template later. */
   readonly panels: ReadonlyMap<string, JobPanel>;
+  /** What a survey rests on, and what a plan rests on besides. */
   readonly assumptions: readonly Assumption[];
+  readonly planAssumptions: readonly Assumption[];
 };
 
 const DEFAULT_AIM: Aim = 'correct';
@@ -99,9 +101,17 @@ export function resolveSettings({ flags, job, shop }: Source): Settings {
     panels: job?.panels ?? new Map(),
     assumptions: [
       ...assumed(finish.origin, 'finish', 'clear over base, as nothing says otherwise'),
+      ...unknownFinish(finish.value),
+      ...assumed(
+        job?.galvanised === undefined ? 'built-in' : 'job',
+        'galvanised',
+        'steel not galvanised',
+      ),
       ...assumed(job?.taken === undefined ? 'built-in' : 'job', 'history', HISTORY),
-      ...assumed(aim.origin, 'aim', `aim ${describeAim(aim.value)}`),
       ...assumed(risk.origin, 'risk', `risk ${shown(risk.value, 1)} % a panel`),
+    ],
+    planAssumptions: [
+      ...assumed(aim.origin, 'aim', `aim ${describeAim(aim.value)}`),
       ...assumed(
         shop?.machines === undefined ? 'built-in' : 'shop',
         'machines',
@@ -111,7 +121,18 @@ export function resolveSettings({ flags, job, shop }: Source): Settings {
   };
 }
 
-const HISTORY = 'earlier work unknown: 2 µm of clear gone, 4 µm of the life limit';
+const HISTORY = 'earlier work unknown: 2 µm of topcoat gone, 4 µm of the life limit';
+
+const unknownFinish = (finish: Finish): readonly Assumption[] =>
+  finish === 'unknown'
+    ? [
+        {
+          code: 'finish',
+          text: 'finish unknown: the worse of clear over base and single-stage; look for colour on the pad',
+          origin: 'built-in',
+        },
+      ]
+    : [];
 
 /** Only what nobody stated is an assumption. */
 const assumed = (origin: SettingOrigin, code: string, text: string): readonly Assumption[] =>

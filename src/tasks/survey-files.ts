@@ -1,14 +1,16 @@
 /** Gauge files → a survey of each vehicle, with the panels that were asked for. */
-import { hasErrors, type Outcome } from '../base/diagnostics.ts';
+import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
 import type { Panel } from '../film/template.ts';
 import type { JobVehicle } from '../formats/job.ts';
 import { chosenPanels } from './match-panels.ts';
-import { type ReadRequest, readVehicles } from './read-vehicles.ts';
+import { type ReadRequest, readVehicles, type VehicleReadings } from './read-vehicles.ts';
 import type { Settings } from './settings.ts';
 import { type SurveyResult, surveyVehicle } from './survey-vehicle.ts';
 
 export type SurveyFilesRequest = ReadRequest & {
   readonly settings: Settings;
+  /** True when a job file was given. */
+  readonly hasJob: boolean;
   readonly identity: JobVehicle | null;
   /** Names of the panels asked for; none means all. */
   readonly panels: readonly string[];
@@ -21,6 +23,8 @@ export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly Surve
   const read = readVehicles(request);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
   const { vehicles, inputs } = read.value;
+  const foreign = jobMismatch(vehicles, request);
+  if (foreign !== undefined) return { diagnostics: [...read.diagnostics, foreign] };
   const surveyed = vehicles.map((readings) => {
     const result = surveyVehicle({ readings, settings, identity, inputs });
     if (result.value === undefined) return { diagnostics: result.diagnostics };
@@ -39,4 +43,29 @@ export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly Surve
         ),
         diagnostics,
       };
+}
+
+/** A job describes one vehicle: its facts are never lent to another. */
+function jobMismatch(
+  vehicles: readonly VehicleReadings[],
+  { hasJob, identity }: SurveyFilesRequest,
+): Diagnostic | undefined {
+  if (!hasJob) return undefined;
+  const [first, second] = vehicles;
+  if (second !== undefined) {
+    return error(
+      'job-mismatch',
+      `the input holds ${vehicles.length} vehicles, a job describes one`,
+      {
+        hint: 'name the vehicle with --vehicle',
+      },
+    );
+  }
+  const read = first?.vehicle ?? null;
+  const stated = identity?.id;
+  return read === null || stated === undefined || read === stated
+    ? undefined
+    : error('job-mismatch', `the job is of vehicle "${stated}", the readings are of "${read}"`, {
+        hint: 'give the job of this vehicle, or mend its vehicle.id',
+      });
 }

@@ -130,4 +130,4 @@ function materialsOf(worked: readonly PanelPlan[], model: WorkModel): readonly M
 const padName = (step: PlannedStep | undefined): string =>
   step === undefined
     ? ''
-    : `${step.combination.pad.name} pads of ${step.combination.machine.padDiameter} mm`;
+    : `${step.combination.pad.name} pad ${step.combination.machine.padDiameter}\u00a0mm`;

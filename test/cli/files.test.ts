@@ -1,4 +1,3 @@
-import { spawn } from 'node:child_process';
 import {
   existsSync,
   linkSync,
@@ -9,10 +8,8 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { setTimeout } from 'node:timers/promises';
 import { describe, expect, test } from 'vitest';
-import { carsCsv } from './cars.ts';
-import { bareEnvironment, program, projectRoot, runLeastcut, runShell } from './run-leastcut.ts';
+import { projectRoot, runLeastcut, runShell } from './run-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const saloon = readFileSync(join(projectRoot, 'samples/sound-saloon/readings.csv'), 'utf8');
@@ -23,6 +20,23 @@ function inFolder(): { readonly folder: string; readonly input: string; readonly
   writeFileSync(input, saloon);
   return { folder, input, out: join(folder, 'survey.txt') };
 }
+
+/** Runs a module before the program, with the file functions at hand for it to replace. */
+const preload = (script: string): Readonly<Record<string, string>> => {
+  const module = `import files from 'node:fs/promises';
+    import { syncBuiltinESMExports } from 'node:module';
+    const die = () => process.kill(process.pid, 'SIGKILL');
+    const { open } = files;
+    ${script}
+    syncBuiltinESMExports();`;
+  return { NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(module)}` };
+};
+const halfWritten = `files.open = async (...how) => {
+  const handle = await open(...how);
+  handle.writeFile = async (text) => { await handle.write(text.slice(0, text.length / 2)); die(); };
+  return handle;
+};`;
+const beforeRename = 'files.rename = die;';
 
 describe.concurrent('--out', () => {
   test('writes what standard output would hold, and nothing there', async () => {
@@ -51,6 +65,16 @@ describe.concurrent('--out', () => {
     const other = join(folder, 'same.csv');
     link(input, other);
     const { code, err } = await runLeastcut(['survey', input, '--out', other, '--force']);
+    expect(code).toBe(73);
+    expect(err).toContain('error[output-is-input]');
+    expect(readFileSync(input, 'utf8')).toBe(saloon);
+  });
+
+  test('never writes over the file behind standard input', async () => {
+    const { input } = inFolder();
+    const { code, err } = await runShell(
+      `"$NODE" "$PROGRAM" survey - --out ${input} --force < ${input}`,
+    );
     expect(code).toBe(73);
     expect(err).toContain('error[output-is-input]');
     expect(readFileSync(input, 'utf8')).toBe(saloon);
@@ -87,27 +111,19 @@ describe.concurrent('--out', () => {
     expect(out).toBe(direct.out);
   });
 
-  test('is the old or the new after a kill at any moment, never half', async () => {
-    const folder = temporaryFolder();
-    const input = join(folder, 'cars.csv');
-    writeFileSync(input, carsCsv(300));
-    const out = join(folder, 'records.ndjson');
-    const words = ['read', input, '--format', 'ndjson', '--force', '--out', out];
-    await runLeastcut(words);
-    const fresh = readFileSync(out, 'utf8');
-    const seen = new Set<string>();
-    for (const delay of [60, 120, 160, 200, 240, 280, 320, 400, 600, 1500]) {
-      writeFileSync(out, 'old\n');
-      const child = spawn(process.execPath, [program(), ...words], { env: bareEnvironment() });
-      const closed = new Promise((resolve) => child.on('close', resolve));
-      await Promise.race([closed, setTimeout(delay)]);
-      child.kill('SIGKILL');
-      await closed;
-      const text = readFileSync(out, 'utf8');
-      expect(text === 'old\n' || text === fresh).toBe(true);
-      seen.add(text);
-    }
-    expect(seen).toContain('old\n');
+  test.each([
+    { moment: 'half of it is written', at: halfWritten },
+    { moment: 'all is written and nothing renamed', at: beforeRename },
+  ])('leaves the old file whole where the program is killed when $moment', async ({ at }) => {
+    const { folder, input, out } = inFolder();
+    writeFileSync(out, 'yesterday');
+    const words = ['survey', input, '--out', out, '--force'];
+    const { code } = await runLeastcut(words, { env: preload(at) });
+    expect(code).toBeNull();
+    expect(readFileSync(out, 'utf8')).toBe('yesterday');
+    expect(readdirSync(folder)).toHaveLength(3);
+    expect((await runLeastcut(words)).code).toBe(0);
+    expect(readFileSync(out, 'utf8')).toContain('Survey');
   });
 });
 

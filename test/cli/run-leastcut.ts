@@ -12,7 +12,7 @@ export type RunOptions = {
 };
 
 /** What any program needs, and nothing that decides how the output looks. */
-export const bareEnvironment = (): Record<string, string> =>
+const bareEnvironment = (): Record<string, string> =>
   Object.fromEntries(
     ['PATH', 'HOME', 'TMPDIR', 'SystemRoot'].flatMap((name) => {
       const value = process.env[name];

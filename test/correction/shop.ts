@@ -21,7 +21,7 @@ export function defect(id: string, grade: number, depth: number | null = null): 
 
 export const planOf = (survey: Survey, rest: Partial<PlanRequest> = {}): Plan =>
   planCorrection({
-    survey,
+    panels: survey.panels,
     defectsOf: () => [defect('swirl-marks', 3)],
     aim: 0.85,
     hazeAllowed: 1,

@@ -43,7 +43,8 @@ test('the caret stands under the cell, also after wide and unprintable character
       .split('\n')
       .slice(1, 3);
   expect(lineAndCaret('車体,12O', '12O')).toEqual(['  車体,12O', '       ^^^']);
-  expect(lineAndCaret('a\tb,12O', '12O')).toEqual(['  a\\u{9}b,12O', '         ^^^']);
+  expect(lineAndCaret('a\tb,12O', '12O')).toEqual(['  a b,12O', '      ^^^']);
+  expect(lineAndCaret('a\u001bb,12O', '12O')).toEqual(['  a\\u{1b}b,12O', '           ^^^']);
 });
 
 test('of a long line the part about the place is shown, with the caret in it', () => {

@@ -58,12 +58,7 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
   if (swirls === undefined) throw new Error('swirl marks are built in');
   // Panels are planned one by one, so all cars go through one call and share its list of candidates.
   const { panels: plans } = planCorrection({
-    survey: {
-      template: elevenPanels,
-      panels: drawn.flatMap(({ surveyed }) => surveyed),
-      baseline: null,
-      notes: [],
-    },
+    panels: drawn.flatMap(({ surveyed }) => surveyed),
     defectsOf: () => [
       { kind: swirls, grade: settings.correction.correction.assumedGrade, depth: null },
     ],

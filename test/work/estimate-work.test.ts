@@ -113,14 +113,14 @@ describe('the work of a small plan, followed by hand', () => {
   });
 
   it('buys a pad for every two panels of a step', () => {
-    expect(amount('medium foam pads of 150 mm')).toEqual({
-      material: 'medium foam pads of 150 mm',
+    expect(amount('medium foam pad 150\u00a0mm')).toEqual({
+      material: 'medium foam pad 150\u00a0mm',
       quantity: 1,
       unit: 'pieces',
     });
     const third = panel('wing', 2, step(MEDIUM, 1, 5));
     const more = estimateWork(plan(roof, door, third), workModel).materials;
-    expect(more.find(({ material }) => material === 'medium foam pads of 150 mm')?.quantity).toBe(
+    expect(more.find(({ material }) => material === 'medium foam pad 150\u00a0mm')?.quantity).toBe(
       2,
     );
   });
@@ -170,7 +170,7 @@ describe('a pad and a product used in two steps', () => {
     const wing = panel('wing', 1, step('da/microfibre/medium', 2, 5));
     const { materials } = estimateWork(plan(roof, wing), workModel);
     const amount = (name: string) => materials.find(({ material }) => material === name)?.quantity;
-    expect(amount('medium foam pads of 150 mm')).toBe(3);
+    expect(amount('medium foam pad 150\u00a0mm')).toBe(3);
     expect(amount('medium polish')).toBeCloseTo(3 * SECTION * 8 + 2 * 6, 9);
   });
 });

@@ -37,6 +37,7 @@ export const planCommand: Command = {
     const result = planFiles({
       ...readRequest(gauge, options, job),
       settings,
+      hasJob: job !== undefined,
       identity: job?.vehicle ?? null,
       panels: options.panel ?? [],
       defects,

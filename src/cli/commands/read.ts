@@ -1,3 +1,4 @@
+import { hasErrors } from '../../base/diagnostics.ts';
 import { readBlocks } from '../../report/read-blocks.ts';
 import { readRecord } from '../../report/read-record.ts';
 import { readVehicles } from '../../tasks/read-vehicles.ts';
@@ -17,7 +18,7 @@ export const readCommand: Command = {
   ],
   run: async (operands, options, world) => {
     const gauge = await loadGauge(operands, world);
-    if (gauge.value === undefined || gauge.value.length < operands.length) {
+    if (gauge.value === undefined || hasErrors(gauge.diagnostics)) {
       return failed(gauge.diagnostics);
     }
     const read = readVehicles(readRequest(gauge.value, options, undefined, true));

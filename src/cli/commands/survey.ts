@@ -34,6 +34,7 @@ export const surveyCommand: Command = {
     const result = surveyFiles({
       ...request,
       settings,
+      hasJob: job !== undefined,
       identity: job?.vehicle ?? null,
       panels: options.panel ?? [],
     });
