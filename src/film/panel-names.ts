@@ -35,7 +35,31 @@ export function panelMatcher(
   return (label) => {
     const known = answers.get(label);
     if (known !== undefined) return known;
-    const answer = exactMatch(template.panels, label) ?? matchByMeaning(panels, label, options);
+    const answer =
+      exactMatch(template.panels, label) ??
+      matchByMeaning(panels, label, options) ??
+      unknownLabel(panels, label, options);
+    answers.set(label, answer);
+    return answer;
+  };
+}
+
+/** Whether a label names one panel of any of the templates; quick, since it gives no advice. */
+export function panelRecogniser(
+  templates: readonly VehicleTemplate[],
+  options: PanelNameOptions = {},
+): (label: string) => boolean {
+  const known = templates.map(({ panels }) => ({ panels, meant: panels.map(knownPanel) }));
+  const answers = new Map<string, boolean>();
+  return (label) => {
+    const before = answers.get(label);
+    if (before !== undefined) return before;
+    const answer =
+      /\p{L}/u.test(label) &&
+      known.some(({ panels, meant }) => {
+        const match = exactMatch(panels, label) ?? matchByMeaning(meant, label, options);
+        return match?.kind === 'match';
+      });
     answers.set(label, answer);
     return answer;
   };
@@ -68,7 +92,7 @@ function matchByMeaning(
   panels: readonly KnownPanel[],
   label: string,
   options: PanelNameOptions,
-): PanelMatch {
+): PanelMatch | undefined {
   const words = labelWords(label);
   const said = meanings(words).flatMap((meaning) => placed(meaning, options));
   const named = said.filter(({ part }) => part !== undefined);
@@ -85,6 +109,18 @@ function matchByMeaning(
   if (there.length > 0) {
     return { kind: 'ambiguous', panels: there, why: 'it says where and not which panel' };
   }
+  return undefined;
+}
+
+function unknownLabel(
+  panels: readonly KnownPanel[],
+  label: string,
+  options: PanelNameOptions,
+): PanelMatch {
+  const words = labelWords(label);
+  const named = meanings(words)
+    .flatMap((meaning) => placed(meaning, options))
+    .filter(({ part }) => part !== undefined);
   const suggestion = suggestionFor(panels, words, named);
   return suggestion === undefined ? { kind: 'unknown' } : { kind: 'unknown', suggestion };
 }

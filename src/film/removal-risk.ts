@@ -1,6 +1,7 @@
 /** What the three published kinds of limit allow, at a stated risk and a stated spread of removal. */
-import { normalCdf, normalQuantile } from '../base/stats/normal.ts';
+import { normalCdf, normalDensity, normalQuantile } from '../base/stats/normal.ts';
 import { expectOverNormal } from '../base/stats/quadrature.ts';
+import { solveIncreasing } from '../base/stats/root.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { ThinClear } from './thin-clear.ts';
 
@@ -27,18 +28,21 @@ export function clearAllowance(
   floor: Micrometres,
   { risk, logSd }: { readonly risk: number; readonly logSd: number },
 ): Micrometres {
-  const keeps = (median: number): boolean =>
-    clearRisk(clear, floor, { median: micrometres(median), logSd }) <= risk;
-  if (!keeps(0)) return micrometres(0);
-  let low = 0;
-  let high = Math.max(1, clear.mean - floor + 5 * clear.sd);
-  while (keeps(high)) high *= 2;
-  for (let step = 0; step < 60 && high - low > 1e-10; step += 1) {
-    const middle = (low + high) / 2;
-    if (keeps(middle)) low = middle;
-    else high = middle;
-  }
-  return micrometres(low);
+  const excess = (median: number): number =>
+    clearRisk(clear, floor, { median: micrometres(median), logSd }) - risk;
+  if (excess(0) > 0) return micrometres(0);
+  const slope = (median: number): number =>
+    expectOverNormal((z) => {
+      const factor = Math.exp(logSd * z);
+      return (normalDensity((floor + median * factor - clear.mean) / clear.sd) * factor) / clear.sd;
+    });
+  const median = solveIncreasing((x) => ({ value: excess(x), slope: slope(x) }), {
+    start: Math.max(0.1, (clear.mean - floor) / 2),
+    low: 0,
+    relative: 1e-12,
+    absolute: 1e-12,
+  });
+  return micrometres(median);
 }
 
 /** The largest median with P(R > ceiling) ≤ risk. */

@@ -2,7 +2,12 @@
 import { type Diagnostic, error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import { groupBy } from '../base/group-by.ts';
-import { bestTemplate, type PanelMatch, panelMatcher } from '../film/panel-names.ts';
+import {
+  bestTemplate,
+  type PanelMatch,
+  panelMatcher,
+  panelRecogniser,
+} from '../film/panel-names.ts';
 import type { Reading } from '../film/reading.ts';
 import type { VehicleTemplate } from '../film/template.ts';
 import { decode } from '../intake/decode.ts';
@@ -57,9 +62,7 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
   const named = namedTemplates(request);
   if (named.value === undefined) return { diagnostics: named.diagnostics };
   const templates = named.value;
-  const matchers = templates.map((template) => panelMatcher(template));
-  const isPanel = (label: string): boolean =>
-    matchers.some((match) => match(label).kind === 'match');
+  const isPanel = panelRecogniser(templates);
   const read = request.files.map((file) => ({
     file,
     outcome: readGaugeFile(file, { ...request.intake, isPanel }),

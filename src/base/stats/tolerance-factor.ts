@@ -32,6 +32,10 @@ export type ToleranceRequest = {
   readonly dof?: number;
 };
 
+/** Factors found before: the panels of a car mostly share count and degrees of freedom. */
+const remembered = new Map<string, number>();
+const MOST_REMEMBERED = 4096;
+
 /** The k of the one-sided limit mean − k·s. */
 export const toleranceFactor = ({
   content,
@@ -42,8 +46,14 @@ export const toleranceFactor = ({
   demandShare('content', content);
   demandShare('confidence', confidence);
   demandCount(count);
+  const key = `${content} ${confidence} ${count} ${dof}`;
+  const known = remembered.get(key);
+  if (known !== undefined) return known;
   const root = Math.sqrt(count);
-  return noncentralTQuantile(confidence, dof, normalQuantile(content) * root) / root;
+  const factor = noncentralTQuantile(confidence, dof, normalQuantile(content) * root) / root;
+  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+  remembered.set(key, factor);
+  return factor;
 };
 
 /** Confidence with which the smallest of `count` values bounds the share `content` from below. */

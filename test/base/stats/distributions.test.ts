@@ -185,7 +185,7 @@ describe('the noncentral t distribution', () => {
         fc.double({ min: 1, max: 300, noNaN: true }),
         fc.double({ min: -9, max: 9, noNaN: true }),
         (delta, dof, t) => {
-          expect(noncentralTCdf(0, dof, delta)).toBeCloseTo(normalCdf(-delta), 12);
+          expect(noncentralTCdf(0, dof, delta)).toBeCloseTo(normalCdf(-delta), 11);
           expect(noncentralTCdf(t, dof, delta) + noncentralTCdf(-t, dof, -delta)).toBeCloseTo(
             1,
             11,
