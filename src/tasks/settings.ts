@@ -101,6 +101,7 @@ export function resolveSettings({ flags, job, shop }: Source): Settings {
     panels: job?.panels ?? new Map(),
     assumptions: [
       ...assumed(finish.origin, 'finish', 'clear over base, as nothing says otherwise'),
+      ...strictPolicy(policy.value, policy.origin),
       ...unknownFinish(finish.value),
       ...assumed(
         job?.galvanised === undefined ? 'built-in' : 'job',
@@ -122,6 +123,17 @@ export function resolveSettings({ flags, job, shop }: Source): Settings {
 }
 
 const HISTORY = 'earlier work unknown: 2 µm of topcoat gone, 4 µm of the life limit';
+
+const strictPolicy = (policy: LimitPolicy, origin: SettingOrigin): readonly Assumption[] =>
+  policy === 'strict'
+    ? [
+        {
+          code: 'strict-policy',
+          text: 'strict policy is meant for instruments that resolve layers: from totals it allows almost nothing',
+          origin,
+        },
+      ]
+    : [];
 
 const unknownFinish = (finish: Finish): readonly Assumption[] =>
   finish === 'unknown'
