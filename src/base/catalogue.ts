@@ -64,9 +64,18 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'A column of the header means nothing to the tool and is not read.',
   },
+  'column-unnamed': { kind: 'data', meaning: 'A column without a name holds numbers.' },
   'column-repeated': { kind: 'data', meaning: 'Two columns of the header mean the same.' },
+  'statistics-left-out': {
+    kind: 'remark',
+    meaning: 'A row or column of statistics (a mean, a count) is not read as readings.',
+  },
   'row-too-long': { kind: 'data', meaning: 'A row has more cells than the header.' },
   'row-too-short': { kind: 'data', meaning: 'A row has too few cells to say what it means.' },
+  'comment-or-row': {
+    kind: 'data',
+    meaning: 'A line behind a # splits like a row of readings: a comment, or a row left out.',
+  },
   'unit-missing': { kind: 'data', meaning: 'Nothing says whether readings are in µm or mil.' },
   'unit-unknown': {
     kind: 'data',
@@ -75,6 +84,10 @@ export const diagnosticCatalogue = {
   'unit-conflict': {
     kind: 'data',
     meaning: 'Two statements about the unit of the readings contradict each other.',
+  },
+  'unit-doubtful': {
+    kind: 'remark',
+    meaning: 'The readings as a whole are no paint in their unit: another is likelier.',
   },
   'reading-ambiguous': { kind: 'data', meaning: 'A number can be read in two ways.' },
   'reading-not-a-number': { kind: 'data', meaning: 'A cell among the readings is not a number.' },

@@ -11,6 +11,8 @@ export type DecimalDecision = {
   readonly mark: DecimalMark;
   readonly threes: boolean;
   readonly evidence: string;
+  /** The mark the user named. */
+  readonly given?: DecimalMark;
 };
 
 /** How often each text stands in the columns of numbers. */
@@ -34,7 +36,8 @@ export function decideDecimal(
   }
   const mark = given ?? (votes[','] > votes['.'] ? ',' : '.');
   const threes = given !== undefined || deep.some((shape) => shape.mark === mark);
-  return { mark, threes, evidence: sentence(mark, votes[mark], numbers, given) };
+  const evidence = sentence(mark, votes[mark], numbers, given);
+  return { mark, threes, evidence, ...(given === undefined ? {} : { given }) };
 }
 
 function sentence(

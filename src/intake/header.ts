@@ -28,6 +28,7 @@ export const gaugeVocabulary = {
   time: ['date', 'date time', 'datetime', 'timestamp', 'measured at'],
   substrate: ['material', 'metal', 'base material'],
   layer: ['coat'],
+  unit: ['units'],
   u: [],
   v: [],
   note: ['notes', 'comment', 'comments', 'remark', 'remarks'],

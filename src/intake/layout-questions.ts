@@ -7,8 +7,9 @@ import type { Findings } from './findings.ts';
 import { gaugeVocabulary, type HeaderCell, misspelling, type Vocabulary } from './header.ts';
 import { readGaugeHeader } from './layout.ts';
 import { numberShape } from './numbers.ts';
-import type { Table } from './readings.ts';
 import type { Source } from './source.ts';
+import { namesStatistic } from './statistic-words.ts';
+import type { Table } from './table.ts';
 import { cellSpan, type Delimiter, type Row } from './tokens.ts';
 
 /** Doubled columns are refused; unknown ones named, and in a wide table of numbers taken as panels. */
@@ -24,13 +25,30 @@ export function adoptColumns(table: Table, header: Row, findings: Findings): Tab
       hint: 'rename or remove one of them',
     }));
   }
+  for (const [column, { text, unit }] of layout.header.entries()) {
+    if (text !== '' || unit !== undefined || !holdsNumbers(table.rows, column)) continue;
+    if (column === 0 && isIndex(table.rows)) continue;
+    findings.add('error', 'column-unnamed', () => ({
+      message: `column ${column + 1} has numbers and no name`,
+      at: at(column),
+      hint: 'name it, or delete it',
+    }));
+  }
   const panels = layout.unknown.filter(
-    (k) => layout.kind === 'wide' && holdsNumbers(table.rows, k),
+    (k) =>
+      layout.kind === 'wide' &&
+      !noPanel(layout.header[k]?.label ?? '') &&
+      holdsNumbers(table.rows, k),
   );
   const names = Object.keys(gaugeVocabulary);
   for (const column of layout.unknown) {
     const cell = layout.header[column];
     if (panels.includes(column) || cell === undefined) continue;
+    if (layout.kind === 'wide' && namesStatistic(cell.label)) {
+      const message = `a statistics column: ${cell.text} is no panel`;
+      findings.add('warning', 'statistics-left-out', () => ({ message, at: at(column) }));
+      continue;
+    }
     findings.add('warning', 'column-unknown', () => {
       const hint = suggest(cell.label, names);
       const message = `column "${cell.text}" is not read`;
@@ -43,6 +61,24 @@ export function adoptColumns(table: Table, header: Row, findings: Findings): Tab
     ...panels.map((column) => ({ column, panel: layout.header[column]?.label ?? '' })),
   ].sort((a, b) => a.column - b.column);
   return { ...table, layout: { ...layout, readings } };
+}
+
+/** Numbers that stand beside readings and belong to no panel. */
+const besideReadings =
+  /^(?:index|idx|s\/?n|id|serial(?: no| number)?|temp(?:erature)?|humidity|battery|row|page|batch)\b/iu;
+const noPanel = (label: string): boolean => namesStatistic(label) || besideReadings.test(label);
+
+/** Whether the first cells count the rows, or the points of each panel, from 0 or 1. */
+function isIndex(rows: readonly Row[]): boolean {
+  let before = 0;
+  return rows.every(({ cells }) => {
+    const text = (cells[0] ?? '').trim();
+    if (text === '' || numberShape(text) === undefined) return true;
+    const number = Number(text);
+    const counts = number === before + 1 || number === before || number === 0 || number === 1;
+    before = number;
+    return counts;
+  });
 }
 
 const holdsNumbers = (rows: readonly Row[], column: number): boolean =>

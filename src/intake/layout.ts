@@ -3,6 +3,7 @@
  * column, or *wide*, one column a panel with a reading of it in each row.
  */
 import { type GaugeRole, gaugeVocabulary, type HeaderCell, headerReader } from './header.ts';
+import { namesStatistic } from './statistic-words.ts';
 
 export type Layout = {
   readonly kind: 'long' | 'wide';
@@ -30,6 +31,7 @@ const wideRoles: ReadonlySet<GaugeRole> = new Set([
   'layer',
   'note',
   'place',
+  'unit',
 ]);
 
 export const readGaugeHeader = (cells: readonly string[]): HeaderCell<GaugeRole>[] =>
@@ -74,6 +76,10 @@ function wideLayout(
   const unknown: number[] = [];
   for (const [column, cell] of header.entries()) {
     if (/^[+\-−]?[.,]?\d/u.test(cell.text)) return undefined;
+    if (cell.role === undefined && namesStatistic(cell.label)) {
+      unknown.push(column);
+      continue;
+    }
     const panel = [cell.text, cell.label].find((name) => name !== '' && isPanel(name));
     if (panel !== undefined) readings.push({ column, panel: cell.label });
     else if (cell.role !== undefined && !wideRoles.has(cell.role)) return undefined;

@@ -6,19 +6,26 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
+import { uncommentHeader } from './commented-header.ts';
 import { decideDecimal } from './decimal.ts';
 import { decode, type GaugeFileText } from './decode.ts';
 import { chooseDialect } from './dialect.ts';
 import { createFindings } from './findings.ts';
+import { tellHiddenRows } from './hidden-rows.ts';
 import { layoutOf } from './layout.ts';
 import { adoptColumns, explainGaugeHeader } from './layout-questions.ts';
 import { largestIn } from './reading-cell.ts';
 import { decideUnit } from './reading-unit.ts';
-import { collectReadings, type ExcludedCell, type Table } from './readings.ts';
-import { tokenize } from './tokens.ts';
+import { collectReadings } from './readings.ts';
+import type { Source } from './source.ts';
+import { leaveOutStatistics } from './statistics-rows.ts';
+import type { ExcludedCell, Table } from './table.ts';
+import { cellSpan, tokenize } from './tokens.ts';
+
+import { doubtUnit } from './unit-doubt.ts';
 
 export type { GaugeFileText } from './decode.ts';
-export type { ExcludedCell } from './readings.ts';
+export type { ExcludedCell } from './table.ts';
 
 export type IntakeOptions = {
   readonly unit?: 'um' | 'mil';
@@ -48,14 +55,22 @@ export type GaugeReadings = {
 export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outcome<GaugeReadings> {
   const decoded = decode(file);
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
-  const { source, encoding } = decoded.value;
+  const { source: written, encoding } = decoded.value;
   const scoreHeader = (cells: readonly string[]): number => {
     const layout = layoutOf(cells, options.isPanel);
     return layout === undefined ? 0 : layout.columns.size + layout.readings.length;
   };
-  const dialect = chooseDialect(source, options.delimiter, scoreHeader, (rows, delimiter) =>
-    explainGaugeHeader(source, rows, delimiter),
-  );
+  const choose = (from: Source) =>
+    chooseDialect(from, options.delimiter, scoreHeader, (rows, delimiter) =>
+      explainGaugeHeader(from, rows, delimiter),
+    );
+  const asWritten = choose(written);
+  const uncommented =
+    asWritten.value === undefined
+      ? uncommentHeader(written, (cells) => scoreHeader(cells) > 0)
+      : undefined;
+  const source = uncommented ?? written;
+  const dialect = uncommented === undefined ? asWritten : choose(uncommented);
   if (dialect.value === undefined) return refused(...dialect.diagnostics);
   const { delimiter, start, header, evidence } = dialect.value;
   const layout = layoutOf(header.cells, options.isPanel);
@@ -63,9 +78,12 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
   if (split.value === undefined || layout === undefined) return refused(...split.diagnostics);
   const findings = createFindings(file.name);
   const rows = split.value.filter(({ line }) => line > header.line);
-  const table: Table = adoptColumns({ source, delimiter, layout, rows }, header, findings);
+  const above = split.value.filter(({ line }) => line < header.line);
+  const adopted: Table = adoptColumns({ source, delimiter, layout, rows }, header, findings);
+  const { table, excluded } = leaveOutStatistics(adopted, findings);
+  tellHiddenRows(adopted, header, findings);
   const counts = countReadingTexts(table);
-  const unit = decideUnit(table, header, counts, options.unit);
+  const unit = decideUnit(table, header, above, counts, options.unit);
   findings.addAll(unit.diagnostics);
   if (unit.value === undefined) return refused(...findings.list());
   const decimal = decideDecimal(counts, largestIn(unit.value.unit), options.decimal);
@@ -75,6 +93,9 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
     findings.addAll([noReadings(file.name)]);
   }
   if (findings.hasErrors()) return refused(...findings.list());
+  const { offset, length } = cellSpan(source, header, layout.readings[0]?.column ?? 0, delimiter);
+  const at = source.placeAt(offset, length);
+  findings.addAll(doubtUnit(collected.readings, unit.value.unit, at));
   const decisions: IntakeDecisions = {
     encoding,
     delimiter,
@@ -84,7 +105,8 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
     headerLine: header.line,
     evidence: [...evidence, unit.value.evidence, decimal.evidence],
   };
-  return found({ ...collected, decisions }, findings.list());
+  const leftOut = [...excluded, ...collected.excluded].sort((a, b) => a.line - b.line);
+  return found({ readings: collected.readings, excluded: leftOut, decisions }, findings.list());
 }
 
 const noReadings = (file: string): Diagnostic =>

@@ -10,26 +10,14 @@ import { suggest } from '../base/did-you-mean.ts';
 import type { PointPlace, Reading } from '../film/reading.ts';
 import type { Findings } from './findings.ts';
 import type { GaugeRole } from './header.ts';
-import type { Layout, ReadingColumn } from './layout.ts';
+import type { ReadingColumn } from './layout.ts';
 import { createPointNames } from './point-names.ts';
 import { type NumberRules, type ReadingCell, readReadingCell } from './reading-cell.ts';
-import type { Source } from './source.ts';
+import { doubtfulColumns, mayBeOne, mayBeShifted } from './shifted-cells.ts';
+import type { ExcludedCell, Table } from './table.ts';
 import { cellSpan, countLineEnds, type Delimiter, type Row } from './tokens.ts';
 import { flagNamed, flagNames, layerNamed, ordinal, placeNamed, placeNames } from './words.ts';
 
-export type ExcludedCell = {
-  readonly file: string;
-  readonly line: number;
-  readonly column: number;
-  readonly text: string;
-  readonly reason: string;
-};
-export type Table = {
-  readonly source: Source;
-  readonly delimiter: Delimiter;
-  readonly layout: Layout;
-  readonly rows: readonly Row[];
-};
 export type CollectedReadings = {
   readonly readings: readonly Reading[];
   readonly excluded: readonly ExcludedCell[];
@@ -67,10 +55,12 @@ export function collectReadings(
     code: DiagnosticCode,
     message: string,
     hint?: string,
+    cells = 1,
   ): void =>
     findings.add(severity, code, () => {
       const span = cellSpan(source, row, column, delimiter);
-      const at = source.placeAt(span.offset, span.length);
+      const last = cellSpan(source, row, column + cells - 1, delimiter);
+      const at = source.placeAt(span.offset, last.offset + last.length - span.offset);
       return { message, at, ...(hint === undefined ? {} : { hint }) };
     });
   const word = <T>(
@@ -175,11 +165,13 @@ export function collectReadings(
   const width = layout.header.length;
   const needed =
     layout.kind === 'long' ? Math.max(panelAt, layout.readings[0]?.column ?? 0) + 1 : 0;
+  const doubtful = rules.decimal.given === '.' ? [] : doubtfulColumns(table);
   if (pointAt >= 0) for (const row of rows) names.reserve(text(row, pointAt));
   for (const row of rows) {
     const { cells } = row;
     if (cells.length > width) {
-      const extra = cells.findIndex((cell, k) => k >= width && cell.trim() !== '');
+      const filled = cells.findIndex((cell, k) => k >= width && cell.trim() !== '');
+      const extra = filled === -1 && mayBeShifted(table, row) ? width : filled;
       if (extra !== -1) {
         const message = `the row has ${cells.length} cells, the header names ${width} columns`;
         complain(row, extra, 'error', 'row-too-long', message, tooLongHint(delimiter));
@@ -201,6 +193,13 @@ export function collectReadings(
       curved: word(row, curvedAt, flagNamed, flagNames, false),
       repeat: repeatOf(row),
     };
+    for (const column of doubtful) {
+      if (!mayBeOne(row, column)) continue;
+      const [before, after] = [text(row, column), text(row, column + 1)];
+      const named = layout.header[column + 1]?.text ?? '';
+      const message = `"${before},${after}" may be ${before}.${after}, or ${before} with "${after}" as ${named}`;
+      complain(row, column, 'error', 'reading-ambiguous', message, ambiguousHint, 2);
+    }
     for (const column of layout.readings) readCell(row, column, about);
   }
   return { readings, excluded };
@@ -213,6 +212,7 @@ type AboutRow = Pick<
   readonly repeat: number | undefined;
 };
 
+const ambiguousHint = 'quote a decimal comma, or write more than the number in the note';
 const tooLongHint = (delimiter: Delimiter): string =>
   delimiter === ','
     ? 'a decimal comma or a comma in a note? quote that cell, or separate the columns by ;'
