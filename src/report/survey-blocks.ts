@@ -28,7 +28,7 @@ export function surveyBlocks(
     ...evidenceLines(read),
     ...result.survey.notes.map(({ text }) => paragraph('Note', text)),
     ...adviceLines(surveyed),
-    ...(options.verbose ? clearList(read, options.unit) : []),
+    ...(options.verbose ? limitsList(read, options.unit) : []),
     ...assumptionBlocks(result, options),
   ];
 }
@@ -124,14 +124,12 @@ function adviceLines(surveyed: readonly PanelSurvey[]): readonly Block[] {
       ];
 }
 
-const clearList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] => [
+const limitsList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] => [
   list(
-    'Clear on the thinnest 5 %, and every limit',
-    read.flatMap(({ panel, topcoat, limits }) => [
-      topcoat === null
-        ? panel.name
-        : `${panel.name}: ${thickness(topcoat.clear.mean, unit)} ± ${thickness(topcoat.clear.sd, unit)} ${unitName(unit)} (${topcoat.finish})`,
-      ...limits.map(({ text, value }) => `  ${thickness(value, unit, 2)}: ${text}`),
+    `Every limit, and the median removal it allows (${unitName(unit)})`,
+    read.flatMap(({ panel, limits }) => [
+      panel.name,
+      ...limits.map(({ text, value }) => `\u00a0\u00a0${thickness(value, unit, 2)}: ${text}`),
     ]),
   ),
 ];
