@@ -7,6 +7,7 @@ import type { Job } from '../formats/job.ts';
 import type { Shop } from '../formats/shop.ts';
 import type { LoadedFile, ReadRequest } from '../tasks/read-vehicles.ts';
 import { resolveSettings, type Settings } from '../tasks/settings.ts';
+import type { SurveyFilesRequest } from '../tasks/survey-files.ts';
 import type { World } from './command.ts';
 import type { TypedOptions } from './options.ts';
 
@@ -120,4 +121,16 @@ export const readRequest = (
   intake: options.readingUnit === undefined ? {} : { unit: options.readingUnit },
   vehicle: options.vehicle,
   keepUnknownPanels,
+});
+
+/** The same for a survey of what was read. */
+export const surveyRequest = (
+  { gauge, job, settings }: Inputs,
+  options: TypedOptions,
+): SurveyFilesRequest => ({
+  ...readRequest(gauge, options, job),
+  settings,
+  hasJob: job !== undefined,
+  identity: job?.vehicle ?? null,
+  panels: options.panel ?? [],
 });

@@ -1,3 +1,5 @@
+import type { PageOptions } from '../report/survey-blocks.ts';
+
 /** Every option as data: the parser and the help come from here. One name has one meaning everywhere. */
 export type OptionSpec = {
   readonly flags: string;
@@ -115,3 +117,9 @@ export type TypedOptions = {
   readonly quiet?: boolean;
   readonly verbose?: boolean;
 };
+
+/** How a page is to be written, as the options say. */
+export const pageOptions = ({ showUnit, verbose }: TypedOptions): PageOptions => ({
+  unit: showUnit ?? 'um',
+  verbose: verbose ?? false,
+});

@@ -72,3 +72,13 @@ describe('the expected correction', () => {
     expect(expected(1, 0.5, 0)).toBe(1);
   });
 });
+
+describe('sanding marks', () => {
+  test('are as deep as a sixth of the grain that left them (FEPA 43 d50), whatever the grade', () => {
+    const kind = correctionModel.defects.find(({ id }) => id === 'sanding-marks-p2000');
+    if (kind === undefined) throw new Error('P2000 marks are a built-in defect');
+    for (const grade of [1, 3, 5]) {
+      expect(medianDepth({ kind, grade, depth: null })).toBeCloseTo(10.3 / 6, 12);
+    }
+  });
+});

@@ -58,6 +58,8 @@ describe('every built-in number states its grounds', () => {
     pads: correction.padDefaults,
     products: correction.productDefaults,
     defects: correction.defectDefaults,
+    grain: correction.grainDefaults,
+    'sanding marks': correction.sandingDefaults,
     removal: correction.removalDefaults,
     correction: correction.correctionDefaults,
     'stage times': work.stageTimeDefaults,

@@ -4,7 +4,8 @@ import { planBlocks } from '../../report/plan-blocks.ts';
 import { planRecord } from '../../report/plan-record.ts';
 import { planFiles } from '../../tasks/plan-files.ts';
 import { type Command, failed } from '../command.ts';
-import { loadInputs, readRequest } from '../load-inputs.ts';
+import { loadInputs, surveyRequest } from '../load-inputs.ts';
+import { pageOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const planCommand: Command = {
@@ -33,18 +34,11 @@ export const planCommand: Command = {
   run: async (operands, options, world) => {
     const inputs = await loadInputs(operands, options, world);
     if (inputs.value === undefined) return failed(inputs.diagnostics);
-    const { gauge, defects, job, settings } = inputs.value;
-    const result = planFiles({
-      ...readRequest(gauge, options, job),
-      settings,
-      hasJob: job !== undefined,
-      identity: job?.vehicle ?? null,
-      panels: options.panel ?? [],
-      defects,
-    });
+    const { defects } = inputs.value;
+    const result = planFiles({ ...surveyRequest(inputs.value, options), defects });
     const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
     if (result.value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
-    const page = { unit: options.showUnit ?? 'um', verbose: options.verbose ?? false };
+    const page = pageOptions(options);
     return {
       pages: result.value.map(({ result: one, panels }) => planBlocks(one, panels, page)),
       records: result.value.map(({ result: one, panels }) =>

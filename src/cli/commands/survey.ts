@@ -2,7 +2,8 @@ import { surveyBlocks } from '../../report/survey-blocks.ts';
 import { surveyRecord } from '../../report/survey-record.ts';
 import { surveyFiles } from '../../tasks/survey-files.ts';
 import { type Command, failed } from '../command.ts';
-import { loadInputs, readRequest } from '../load-inputs.ts';
+import { loadInputs, surveyRequest } from '../load-inputs.ts';
+import { pageOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const surveyCommand: Command = {
@@ -29,18 +30,10 @@ export const surveyCommand: Command = {
   run: async (operands, options, world) => {
     const inputs = await loadInputs(operands, options, world);
     if (inputs.value === undefined) return failed(inputs.diagnostics);
-    const { gauge, job, settings } = inputs.value;
-    const request = readRequest(gauge, options, job);
-    const result = surveyFiles({
-      ...request,
-      settings,
-      hasJob: job !== undefined,
-      identity: job?.vehicle ?? null,
-      panels: options.panel ?? [],
-    });
+    const result = surveyFiles(surveyRequest(inputs.value, options));
     const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
     if (result.value === undefined) return failed(diagnostics);
-    const page = { unit: options.showUnit ?? 'um', verbose: options.verbose ?? false };
+    const page = pageOptions(options);
     return {
       pages: result.value.map(({ result: one, panels }) => surveyBlocks(one, panels, page)),
       records: result.value.map(({ result: one, panels }) =>

@@ -123,6 +123,31 @@ export const defectDefaults = {
   'deep-scratches': depths(2, 3, 4.5, 7, 11),
 } as const;
 
+const FEPA = 'FEPA 43 / ISO 6344-3 tables as reproduced (second-hand)';
+const grain = (value: number, basis: Basis, source: string): Default<Micrometres> =>
+  number(micrometres(value), 'µm', basis, source, 'mean grain size d50 of the grade');
+
+/** Mean grain of the abrasive that left the marks, by P grade. */
+export const grainDefaults = {
+  p800: grain(21.8, 'published', FEPA),
+  p1000: grain(18.3, 'published', FEPA),
+  p1200: grain(15.3, 'published', FEPA),
+  p1500: grain(12.6, 'published', FEPA),
+  p2000: grain(10.3, 'published', FEPA),
+  p2500: grain(8.4, 'published', FEPA),
+  p3000: grain(7, 'from memory', 'ISO 6344-3:2021'),
+  p5000: grain(5, 'from memory', 'ISO 6344-3:2021'),
+} as const;
+
+export const sandingDefaults = {
+  grainPerDepth: pure(
+    6,
+    'assumption',
+    'd50/10 to d50/3 are in use',
+    'grain size over the depth of the mark it leaves',
+  ),
+} as const;
+
 export const removalDefaults = {
   preston: number(
     7.8e-12,
@@ -210,6 +235,18 @@ const graded = (
   scope,
 });
 
+/** Sanding marks are as deep as their grain makes them, whatever the grade of the defect. */
+const sandingMarks = (grade: keyof typeof grainDefaults): DefectKind => {
+  const depth = micrometres(grainDefaults[grade].value / sandingDefaults.grainPerDepth.value);
+  return {
+    id: `sanding-marks-${grade}`,
+    name: `sanding marks ${grade.toUpperCase()}`,
+    aliases: [`${grade} marks`],
+    medians: [depth, depth, depth, depth, depth],
+    scope: 'general',
+  };
+};
+
 export const correctionModel: CorrectionModel = {
   machines: [
     machine('rotary', 'rotary', { kind: 'rotary', rpm: m.rotary.rpm }, m.rotary),
@@ -267,6 +304,7 @@ export const correctionModel: CorrectionModel = {
       'scratch',
       'scratches',
     ]),
+    ...(Object.keys(grainDefaults) as (keyof typeof grainDefaults)[]).map(sandingMarks),
     { id: 'orange-peel', name: 'orange peel', aliases: [], medians: [], scope: 'not-polishing' },
     {
       id: 'clear-coat-failure',
