@@ -74,7 +74,7 @@ describe('the expected correction', () => {
 });
 
 describe('sanding marks', () => {
-  test('are as deep as a sixth of the grain that left them (FEPA 43 d50), whatever the grade', () => {
+  it('are as deep as a sixth of the grain that left them (FEPA 43 d50), whatever the grade', () => {
     const kind = correctionModel.defects.find(({ id }) => id === 'sanding-marks-p2000');
     if (kind === undefined) throw new Error('P2000 marks are a built-in defect');
     for (const grade of [1, 3, 5]) {
