@@ -1,6 +1,6 @@
 /** Readings → survey: what is on each panel, how sure that is, and how much may come off. */
 import { groupBy } from '../base/group-by.ts';
-import { remark } from '../base/remark.ts';
+import { type Remark, remark } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { allowance, bounded } from './allowance.ts';
@@ -38,7 +38,7 @@ export function assessFilm(request: SurveyRequest): Survey {
     template: request.template,
     panels: withSoundPanelCap(panels),
     baseline: context.baseline,
-    notes: mirrorNotes(panels, request.model.conditions),
+    notes: [...layerNotes(request.readings), ...mirrorNotes(panels, request.model.conditions)],
   };
 }
 
@@ -148,4 +148,18 @@ function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey
           ],
         },
   );
+}
+
+/** Readings of single layers are no total film; they are said, never averaged in. */
+function layerNotes(readings: readonly Reading[]): readonly Remark[] {
+  const count = readings.filter(({ layer }) => layer !== '').length;
+  return count === 0
+    ? []
+    : [
+        remark(
+          'layer-readings',
+          `${count} reading${count === 1 ? ' is' : 's are'} of a single layer, not of the whole film: kept apart, not used`,
+          count,
+        ),
+      ];
 }

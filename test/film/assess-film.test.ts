@@ -341,7 +341,8 @@ describe('points of a survey', () => {
 
   it('read layer by layer do not enter the total', () => {
     const layers = [1, 2, 3].map((n) => reading('tested', `${n}`, 42, { layer: 'clear' }));
-    const { panel } = amongSound([...fiveAround('tested', 112), ...layers]);
+    const { survey, panel } = amongSound([...fiveAround('tested', 112), ...layers]);
+    expect(survey.notes.find(({ code }) => code === 'layer-readings')?.value).toBe(3);
     expect(panel.statistics?.mean).toBe(112);
     expect(panel.readingCount).toBe(5);
   });
