@@ -5,6 +5,7 @@
  * handed back as ambiguous or unknown, with what would help, and never guessed. The id and the name of
  * a panel always match, also for panels whose names the vocabulary does not know.
  */
+import { groupBy } from '../base/group-by.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
@@ -31,12 +32,13 @@ export function panelMatcher(
   options: PanelNameOptions = {},
 ): (label: string) => PanelMatch {
   const panels = template.panels.map(knownPanel);
+  const index = exactIndex(template.panels);
   const answers = new Map<string, PanelMatch>();
   return (label) => {
     const known = answers.get(label);
     if (known !== undefined) return known;
     const answer =
-      exactMatch(template.panels, label) ??
+      exactMatch(index, label) ??
       matchByMeaning(panels, label, options) ??
       unknownLabel(panels, label, options);
     answers.set(label, answer);
@@ -49,15 +51,18 @@ export function panelRecogniser(
   templates: readonly VehicleTemplate[],
   options: PanelNameOptions = {},
 ): (label: string) => boolean {
-  const known = templates.map(({ panels }) => ({ panels, meant: panels.map(knownPanel) }));
+  const known = templates.map(({ panels }) => ({
+    index: exactIndex(panels),
+    meant: panels.map(knownPanel),
+  }));
   const answers = new Map<string, boolean>();
   return (label) => {
     const before = answers.get(label);
     if (before !== undefined) return before;
     const answer =
       /\p{L}/u.test(label) &&
-      known.some(({ panels, meant }) => {
-        const match = exactMatch(panels, label) ?? matchByMeaning(meant, label, options);
+      known.some(({ index, meant }) => {
+        const match = exactMatch(index, label) ?? matchByMeaning(meant, label, options);
         return match?.kind === 'match';
       });
     answers.set(label, answer);
@@ -75,15 +80,24 @@ const spacedKey = (label: string): string =>
   ).join(' ');
 const gluedKey = (label: string): string => spacedKey(label).replaceAll(' ', '');
 
-/** The panel whose id, else whose name, is the label: as written, then without its separators. */
-function exactMatch(panels: readonly Panel[], label: string): PanelMatch | undefined {
-  for (const keyOf of [plainKey, spacedKey, gluedKey]) {
+/** Ids, then names: as written, then without their separators. In this order a label is looked up. */
+const EXACT_KEYS = [plainKey, spacedKey, gluedKey].flatMap((keyOf) => [
+  { keyOf, textOf: ({ id }: Panel) => id },
+  { keyOf, textOf: ({ name }: Panel) => name },
+]);
+
+/** The panels of a template by each of their keys, built once. */
+type ExactIndex = readonly ReadonlyMap<string, readonly Panel[]>[];
+
+const exactIndex = (panels: readonly Panel[]): ExactIndex =>
+  EXACT_KEYS.map(({ keyOf, textOf }) => groupBy(panels, (panel) => keyOf(textOf(panel))));
+
+/** The panel whose id, else whose name, is the label. */
+function exactMatch(index: ExactIndex, label: string): PanelMatch | undefined {
+  for (const [i, { keyOf }] of EXACT_KEYS.entries()) {
     const key = keyOf(label);
-    if (key === '') continue;
-    for (const text of [({ id }: Panel) => id, ({ name }: Panel) => name]) {
-      const same = panels.filter((panel) => keyOf(text(panel)) === key);
-      if (same.length > 0) return answerWith(same, () => 'more than one panel has this name');
-    }
+    const same = key === '' ? undefined : index[i]?.get(key);
+    if (same !== undefined) return answerWith(same, () => 'more than one panel has this name');
   }
   return undefined;
 }
