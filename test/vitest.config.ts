@@ -7,6 +7,7 @@ const results = process.env['TEST_RESULTS'];
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
+    setupFiles: ['test/property-seed.ts'],
     globalSetup: ['test/cli/build-once.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -19,8 +19,14 @@ export function clearRisk(
   { median, logSd }: ExpectedRemoval,
 ): number {
   const below = (removed: number): number => normalCdf((floor + removed - clear.mean) / clear.sd);
-  return median === 0 ? below(0) : expectOverNormal((z) => below(median * Math.exp(logSd * z)));
+  return median === 0
+    ? below(0)
+    : expectOverNormal((z) => below(median * Math.exp(logSd * z)), turnWidth(clear, floor, logSd));
 }
+
+/** How far z has to move for the clear left to pass its floor: sd over the removal's slope there. */
+const turnWidth = (clear: ThinClear, floor: Micrometres, logSd: number): number =>
+  clear.sd / (Math.max(logSd, 1e-9) * Math.max(clear.mean - floor, clear.sd));
 
 /** The largest median removal that keeps `clearRisk` at `risk` or under; 0 when none does. */
 export function clearAllowance(
@@ -32,10 +38,15 @@ export function clearAllowance(
     clearRisk(clear, floor, { median: micrometres(median), logSd }) - risk;
   if (excess(0) > 0) return micrometres(0);
   const slope = (median: number): number =>
-    expectOverNormal((z) => {
-      const factor = Math.exp(logSd * z);
-      return (normalDensity((floor + median * factor - clear.mean) / clear.sd) * factor) / clear.sd;
-    });
+    expectOverNormal(
+      (z) => {
+        const factor = Math.exp(logSd * z);
+        return (
+          (normalDensity((floor + median * factor - clear.mean) / clear.sd) * factor) / clear.sd
+        );
+      },
+      turnWidth(clear, floor, logSd),
+    );
   const median = solveIncreasing((x) => ({ value: excess(x), slope: slope(x) }), {
     start: Math.max(0.1, (clear.mean - floor) / 2),
     low: 0,

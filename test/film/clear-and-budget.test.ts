@@ -128,6 +128,14 @@ describe('what the limits allow', () => {
     );
   });
 
+  it('agrees also where the clear is known to a micrometre and the removal is not', () => {
+    // Steep in the removal: the case a coarser rule got wrong by 2e-5.
+    const film = { mean: micrometres(35.741214390339465), sd: micrometres(1) };
+    const removal = { median: micrometres(11.921684265096118), logSd: 0.8 };
+    const own = gridRisk(film.mean, film.sd, 22.3, removal.median, removal.logSd);
+    expect(Math.abs(clearRisk(film, micrometres(22.3), removal) - own)).toBeLessThan(1e-6);
+  });
+
   it('leaves a limit alone that is reached with just the stated chance', () => {
     const allowed = ceilingAllowance(12.7, { risk: 0.05, logSd: 0.552 });
     // 12.7·exp(−1.6449·.552) = 5.123
