@@ -3,6 +3,7 @@ import { shown } from '../base/rounding.ts';
 import { isWorked, type PanelPlan } from '../correction/plan.ts';
 import { stepsId } from '../correction/step.ts';
 import type { Panel } from '../film/template.ts';
+import { filmModel } from '../formats/data/film-defaults.ts';
 import type { PlanResult } from '../tasks/plan-vehicle.ts';
 import { jobTimeQuantile } from '../work/job-time.ts';
 import { filmTable, type ShowUnit, thickness, unitName } from './film-table.ts';
@@ -146,7 +147,7 @@ function riskLine({ plan }: PlanResult): string {
   const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
   return (
     `chance, over cars like those assumed, of clear (topcoat) under its floor on over 5\u00a0% of a panel’s face (outer 25\u00a0mm, body lines excluded). ` +
-    `Before polishing ${already}\u00a0%; with clear 6\u00a0µm thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
+    `Before polishing ${already}\u00a0%; with clear ${filmModel.thinnerClear}\u00a0µm thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
   );
 }
 

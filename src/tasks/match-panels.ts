@@ -1,6 +1,6 @@
 /** Panel names in job and defects files → ids of the template, or a diagnostic with a way out. */
 import { type Diagnostic, error, type Outcome, type Place } from '../base/diagnostics.ts';
-import { panelMatcher } from '../film/panel-names.ts';
+import { type PanelMatch, panelMatcher } from '../film/panel-names.ts';
 import type { Panel, VehicleTemplate } from '../film/template.ts';
 
 export type Named<T> = { readonly name: string; readonly value: T; readonly at?: Place };
@@ -17,31 +17,39 @@ export function byPanelId<T>(
     const answer = match(name);
     if (answer.kind === 'match') {
       found.set(answer.panel.id, [...(found.get(answer.panel.id) ?? []), value]);
-    } else if (answer.kind === 'ambiguous') {
-      const names = answer.panels.map((panel) => panel.name).join(', ');
-      diagnostics.push(
-        error('panel-ambiguous', `"${name}" may be ${names}`, { at, hint: answer.why }),
-      );
-    } else {
-      diagnostics.push(unknownPanel(name, answer.suggestion, template, at));
-    }
+    } else diagnostics.push(panelProblem(error, name, answer, template, at));
   }
   return diagnostics.length === 0 ? { value: found, diagnostics } : { diagnostics };
 }
 
-const unknownPanel = (
+const LISTED = 6;
+
+/** A few words as a list; of many, the first and how many more. */
+export const listed = (words: readonly string[]): string =>
+  words.length <= LISTED
+    ? words.join(', ')
+    : `${words.slice(0, LISTED).join(', ')} and ${words.length - LISTED} more`;
+
+/** Why a name means no one panel of the template, and what to write instead. */
+export function panelProblem(
+  severity: typeof error,
   name: string,
-  suggestion: string | undefined,
+  answer: Exclude<PanelMatch, { readonly kind: 'match' }>,
   template: VehicleTemplate,
   at: Place | undefined,
-): Diagnostic =>
-  error('panel-unknown', `"${name}" is not a panel of the ${template.name} template`, {
+): Diagnostic {
+  if (answer.kind === 'ambiguous') {
+    const names = listed(answer.panels.map((panel) => panel.name));
+    return severity('panel-ambiguous', `"${name}" may be ${names}`, { at, hint: answer.why });
+  }
+  return severity('panel-unknown', `"${name}" is not a panel of the ${template.name} template`, {
     at,
     hint:
-      suggestion === undefined
+      answer.suggestion === undefined
         ? `leastcut template show ${template.id} lists its panels`
-        : `did you mean "${suggestion}"?`,
+        : `did you mean "${answer.suggestion}"?`,
   });
+}
 
 /** The panels that `--panel` names; all of them when it names none. */
 export function chosenPanels(

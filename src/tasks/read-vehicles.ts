@@ -2,12 +2,7 @@
 import { type Diagnostic, error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import { groupBy } from '../base/group-by.ts';
-import {
-  bestTemplate,
-  type PanelMatch,
-  panelMatcher,
-  panelRecogniser,
-} from '../film/panel-names.ts';
+import { bestTemplate, panelMatcher, panelRecogniser } from '../film/panel-names.ts';
 import type { Reading } from '../film/reading.ts';
 import type { VehicleTemplate } from '../film/template.ts';
 import { decode } from '../intake/decode.ts';
@@ -17,6 +12,7 @@ import {
   type IntakeOptions,
   readGaugeFile,
 } from '../intake/read-gauge-file.ts';
+import { listed, panelProblem } from './match-panels.ts';
 import type { Assumption } from './settings.ts';
 
 /** A file's bytes as they were loaded, with their checksum. */
@@ -149,12 +145,6 @@ function byVehicle(
     : { value: new Map([[vehicle, own]]), diagnostics: [] };
 }
 
-const LISTED = 6;
-const listed = (words: readonly string[]): string =>
-  words.length <= LISTED
-    ? words.join(', ')
-    : `${words.slice(0, LISTED).join(', ')} and ${words.length - LISTED} more`;
-
 function matchVehicle(
   vehicle: string | null,
   readings: readonly Reading[],
@@ -167,13 +157,13 @@ function matchVehicle(
   const template = request.templateId === undefined ? best?.template : only;
   if (template === undefined) return undecided(vehicle, readings, labels, request);
   const match = panelMatcher(template);
-  const failing = labels.filter((label) => match(label).kind !== 'match');
   const severity = request.keepUnknownPanels ? warning : error;
-  const diagnostics = failing.flatMap((label) => {
+  const diagnostics = labels.flatMap((label) => {
+    const answer = match(label);
     const reading = readings.find(({ panel }) => panel === label);
-    return reading === undefined
+    return answer.kind === 'match' || reading === undefined
       ? []
-      : [unmatched(severity, label, match(label), template, place(reading, request))];
+      : [panelProblem(severity, label, answer, template, place(reading, request))];
   });
   const renamed = readings.map((reading) => {
     const found = match(reading.panel);
@@ -241,27 +231,6 @@ function undecided(
       }),
     ],
   };
-}
-
-function unmatched(
-  severity: typeof error,
-  label: string,
-  match: PanelMatch,
-  template: VehicleTemplate,
-  at: ReturnType<typeof place>,
-): Diagnostic {
-  if (match.kind === 'ambiguous') {
-    const names = listed(match.panels.map(({ name }) => name));
-    return severity('panel-ambiguous', `"${label}" may be ${names}`, { at, hint: match.why });
-  }
-  const suggestion = match.kind === 'unknown' ? match.suggestion : undefined;
-  return severity('panel-unknown', `"${label}" is not a panel of the ${template.name} template`, {
-    at,
-    hint:
-      suggestion === undefined
-        ? `leastcut template show ${template.id} lists its panels`
-        : `did you mean "${suggestion}"?`,
-  });
 }
 
 /** Where a reading's panel is named, with the line as the user wrote it. */

@@ -7,6 +7,7 @@ import type { Finish, LimitPolicy, PanelFacts } from '../film/film-model.ts';
 import type { RemovalTerms } from '../film/removal-limits.ts';
 import type { Substrate, VehicleTemplate } from '../film/template.ts';
 import { correctionModel } from '../formats/data/correction-defaults.ts';
+import { filmModel } from '../formats/data/film-defaults.ts';
 import { workModel } from '../formats/data/work-defaults.ts';
 import type { Job, JobPanel } from '../formats/job.ts';
 import type { Aim } from '../formats/setting-values.ts';
@@ -122,7 +123,8 @@ export function resolveSettings({ flags, job, shop }: Source): Settings {
   };
 }
 
-const HISTORY = 'earlier work unknown: 2 µm of topcoat gone, 4 µm of the life limit';
+const { unknownClear, unknownLife } = filmModel.earlier;
+const HISTORY = `earlier work unknown: ${unknownClear} µm of topcoat gone, ${unknownLife} µm of the life limit`;
 
 const strictPolicy = (policy: LimitPolicy, origin: SettingOrigin): readonly Assumption[] =>
   policy === 'strict'
