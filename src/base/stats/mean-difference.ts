@@ -1,0 +1,55 @@
+/**
+ * Differences of means with their t intervals: pairs, and two samples of unequal spread.
+ *
+ * A RangeError is thrown for fewer than two values or pairs, for lists of unequal length where pairs are
+ * meant, and for a confidence outside 0 to 1. Degrees of freedom are not truncated.
+ */
+import { studentTQuantile } from './student-t.ts';
+import { mean, sampleVariance } from './summary.ts';
+
+export type MeanDifference = {
+  readonly difference: number;
+  readonly standardError: number;
+  readonly dof: number;
+};
+
+/** Mean of x − y over pairs, s/√n on n − 1 degrees of freedom. */
+export function pairedDifference(x: readonly number[], y: readonly number[]): MeanDifference {
+  if (x.length !== y.length) throw new RangeError('pairs need lists of equal length');
+  const differences = x.map((value, i) => value - (y[i] ?? Number.NaN));
+  return {
+    difference: mean(differences),
+    standardError: Math.sqrt(sampleVariance(differences) / differences.length),
+    dof: differences.length - 1,
+  };
+}
+
+/**
+ * x̄ − ȳ with √(s₁²/n₁ + s₂²/n₂) on the degrees of freedom of Welch (1947, Biometrika 34:28) and
+ * Satterthwaite. Two samples without any spread have standard error 0 and ∞ degrees of freedom.
+ */
+export function welchDifference(x: readonly number[], y: readonly number[]): MeanDifference {
+  const [a, b] = [sampleVariance(x) / x.length, sampleVariance(y) / y.length];
+  const variance = a + b;
+  return {
+    difference: mean(x) - mean(y),
+    standardError: Math.sqrt(variance),
+    dof:
+      variance === 0
+        ? Number.POSITIVE_INFINITY
+        : variance ** 2 / (a ** 2 / (x.length - 1) + b ** 2 / (y.length - 1)),
+  };
+}
+
+/** The interval that holds the true difference with the given confidence. */
+export function differenceInterval(
+  { difference, standardError, dof }: MeanDifference,
+  confidence: number,
+): readonly [low: number, high: number] {
+  if (!(confidence > 0 && confidence < 1)) {
+    throw new RangeError('a confidence must lie between 0 and 1');
+  }
+  const reach =
+    standardError === 0 ? 0 : studentTQuantile((1 + confidence) / 2, dof) * standardError;
+  return [difference - reach, difference + reach];
+}
