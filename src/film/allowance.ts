@@ -36,7 +36,7 @@ export function allowance(
   const outright = outrightLimits(
     facts,
     { points, isFactoryFilm: conditions.every(isFactoryFilm), unread: false },
-    model.freshPaintDays,
+    model,
   );
   // Off factory film the total says nothing of the clear: there is no estimate to keep a limit on.
   if (!conditions.every(isFactoryFilm)) return { topcoat: null, ...bounded(outright) };

@@ -5,18 +5,33 @@ import { shown } from '../base/rounding.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { allowance, bounded } from './allowance.ts';
 import { calibrationUncertainty } from './calibration.ts';
-import { type CarContext, carContext, standingOut, totalFindings } from './car-context.ts';
-import { byPrecedence, type Finding, thinFinding, unreadFinding } from './condition.ts';
+import {
+  type CarContext,
+  carContext,
+  panelSpread,
+  standingOut,
+  totalFindings,
+} from './car-context.ts';
+import {
+  byPrecedence,
+  type Finding,
+  isFactoryFilm,
+  thinFinding,
+  unreadFinding,
+} from './condition.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
-import { type GatheredPanel, gatherPanel, isRead, thicknesses } from './gathered-panel.ts';
+import { type GatheredPanel, gatherPanel, isRead, partOfPanel } from './gathered-panel.ts';
+import { isClearLayer, measuredClear } from './measured-clear.ts';
 import { mirrorNotes } from './mirror-notes.ts';
+import { mixedFinding } from './mixed-finding.ts';
 import type { Reading } from './reading.ts';
 import { outrightLimits, type PanelFilm, type RemovalTerms, totalFloor } from './removal-limits.ts';
-import { fallbackPrior, moderatedSpread, ownSpread } from './spread.ts';
-import type { PanelSurvey, Survey } from './survey.ts';
+import { fallbackPrior, moderatedSpread } from './spread.ts';
+import type { PanelSurvey, Survey, ZoneName, ZoneSurvey } from './survey.ts';
 import { surveyAdvice } from './survey-advice.ts';
 import type { VehicleTemplate } from './template.ts';
 import { thinnestCredible } from './thinnest-credible.ts';
+import type { Zones } from './zones.ts';
 
 export type SurveyRequest = {
   readonly template: VehicleTemplate;
@@ -47,23 +62,36 @@ function assessPanel(
   context: CarContext,
   request: SurveyRequest,
 ): PanelSurvey {
-  const { panel, facts, points, statistics } = gathered;
+  const zones = context.zones.get(gathered.panel.id);
+  return zones === undefined
+    ? assessPart(gathered, context, request)
+    : assessZones(gathered, zones, context, request);
+}
+
+/** A panel in one zone, or one zone of a panel. */
+function assessPart(
+  gathered: GatheredPanel,
+  context: CarContext,
+  request: SurveyRequest,
+): PanelSurvey {
+  const { points, statistics } = gathered;
   const { model, terms } = request;
+  const facts = withMeasuredClear(gathered, context, model);
   const floor = totalFloor(facts.finish, terms.totalFloor, model.limits);
-  const common = { ...gathered, totalFloor: floor };
+  const common = { ...gathered, facts, totalFloor: floor };
   if (statistics === null || !isRead(gathered)) {
     return unreadPanel(common, model);
   }
-  const pooled = context.pool.has(panel.id);
-  const prior = pooled ? context.prior : fallbackPrior([statistics.mean], model.spread);
+  const known = totalFindings(gathered, context.baseline, model);
+  const factory = known.every((found) => isFactoryFilm(found.condition));
+  const prior = factory ? context.prior : fallbackPrior([statistics.mean], model.spread);
   const film: PanelFilm = {
     mean: statistics.mean,
     smallest: statistics.min,
     count: points.length,
-    spread: moderatedSpread(ownSpread(thicknesses(points), context.leastVariance), prior),
+    spread: moderatedSpread(panelSpread(points, context.leastVariance, model.measurement), prior),
     calibration: calibrationUncertainty(statistics.mean, model.measurement),
   };
-  const known = totalFindings(gathered, context.baseline, model);
   // A normal bound speaks of one population of film; on filler there are at least two.
   const onePopulation = points.length > 1 && !known.some((found) => found.condition === 'filler');
   const thinnest = onePopulation ? thinnestCredible(film, model.tolerance) : null;
@@ -84,10 +112,74 @@ function assessPanel(
       terms,
       model,
     ),
+    zones: [],
     lowPoints: low,
     highPoints: high,
-    advice: surveyAdvice(common, condition, facts),
+    advice: surveyAdvice(common, condition, facts, model.reading.bestPoints),
   };
+}
+
+/** Both zones by themselves; the panel shows all of its points, and what the zone that allows least allows. */
+function assessZones(
+  gathered: GatheredPanel,
+  { thinner, thicker, ashmanD }: Zones,
+  context: CarContext,
+  request: SurveyRequest,
+): PanelSurvey {
+  const zoneOf = (zone: ZoneName, points: Zones['thinner']): ZoneSurvey => ({
+    ...assessPart(partOfPanel(gathered, points), context, request),
+    zone,
+  });
+  const zones = [zoneOf('thinner', thinner), zoneOf('thicker', thicker)] as const;
+  const [one, other] = zones;
+  const least = other.budget < one.budget ? other : one;
+  const findings = byPrecedence([
+    mixedFinding(zones, ashmanD),
+    ...zones.flatMap(({ zone, condition, also, evidence }) =>
+      [condition, ...also].flatMap((one, k) => inZone(zone, one, evidence[k])),
+    ),
+  ]);
+  const { zone: _, ...allowing } = least;
+  const thinnest = zones.flatMap((zone) => zone.thinnest ?? []);
+  const conditions = [...new Set(findings.map((found) => found.condition))];
+  return {
+    ...allowing,
+    ...gathered,
+    facts: allowing.facts,
+    thinnest: thinnest.length === 0 ? null : micrometres(Math.min(...thinnest)),
+    condition: findings[0].condition,
+    also: conditions.slice(1),
+    evidence: findings.map(({ evidence }) => evidence),
+    zones,
+    lowPoints: zones.flatMap(({ lowPoints }) => lowPoints),
+    highPoints: zones.flatMap(({ highPoints }) => highPoints),
+    advice: surveyAdvice(
+      gathered,
+      findings[0].condition,
+      allowing.facts,
+      request.model.reading.bestPoints,
+    ),
+  };
+}
+
+/** What stands out in a zone; factory film that is in order needs no word. */
+const inZone = (
+  zone: ZoneName,
+  condition: Finding['condition'],
+  evidence: Remark | undefined,
+): readonly Finding[] =>
+  condition === 'original' || evidence === undefined
+    ? []
+    : [{ condition, evidence: { ...evidence, text: `${zone} zone: ${evidence.text}` } }];
+
+/** What the job states of a panel's clear stands; else what was read of it; else what it states of the car's. */
+function withMeasuredClear(
+  { facts, clearPoints }: GatheredPanel,
+  { leastVariance }: CarContext,
+  model: FilmModel,
+): PanelFacts {
+  if (facts.clear?.of === 'panel') return facts;
+  return { ...facts, clear: measuredClear(clearPoints, leastVariance, model) ?? facts.clear };
 }
 
 function unreadPanel(
@@ -99,11 +191,7 @@ function unreadPanel(
     unreadFinding(panel, points.length > 0),
     ...(facts.covered ? filmCovered : []),
   ]);
-  const limits = outrightLimits(
-    facts,
-    { points: 0, isFactoryFilm: false, unread: true },
-    model.freshPaintDays,
-  );
+  const limits = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: true }, model);
   return {
     ...common,
     film: null,
@@ -113,9 +201,10 @@ function unreadPanel(
     evidence: findings.map(({ evidence }) => evidence),
     topcoat: null,
     ...bounded(limits),
+    zones: [],
     lowPoints: [],
     highPoints: [],
-    advice: surveyAdvice(common, 'unread', facts),
+    advice: surveyAdvice(common, 'unread', facts, model.reading.bestPoints),
   };
 }
 
@@ -128,8 +217,13 @@ const filmCovered: readonly Finding[] = [
 
 /** On refinished and unread panels even a test spot may never allow more than on a sound one. */
 function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey[] {
+  // A panel left alone for its finish or its age says nothing of what sound film allows.
   const sound = panels.filter(
-    ({ condition, points }) => condition === 'original' && points.length > 1,
+    ({ condition, points, boundBy }) =>
+      condition === 'original' &&
+      points.length > 1 &&
+      boundBy.code !== 'finish' &&
+      boundBy.code !== 'fresh-paint',
   );
   if (sound.length === 0) return panels;
   const cap = micrometres(Math.min(...sound.map(({ budget }) => budget)));
@@ -150,16 +244,23 @@ function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey
   );
 }
 
-/** Readings of single layers are no total film; they are said, never averaged in. */
+/** Readings of single layers are no total film: never averaged in; those of the clear speak for it. */
 function layerNotes(readings: readonly Reading[]): readonly Remark[] {
-  const count = readings.filter(({ layer }) => layer !== '').length;
-  return count === 0
+  const single = readings.filter(({ layer }) => layer !== '');
+  const ofClear = single.filter(isClearLayer).length;
+  const use =
+    ofClear === 0
+      ? 'not used'
+      : ofClear === single.length
+        ? 'used for the clear'
+        : `${ofClear} of the clear used for it`;
+  return single.length === 0
     ? []
     : [
         remark(
           'layer-readings',
-          `${count} reading${count === 1 ? ' is' : 's are'} of a single layer, not of the whole film: kept apart, not used`,
-          count,
+          `${single.length} reading${single.length === 1 ? ' is' : 's are'} of a single layer, not of the whole film: kept apart, ${use}`,
+          single.length,
         ),
       ];
 }

@@ -3,57 +3,101 @@ import { mean, median } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { type Finding, filmFindings, isFactoryFilm } from './condition.ts';
 import type { FilmModel } from './film-model.ts';
-import { type GatheredPanel, isRead, thicknesses } from './gathered-panel.ts';
-import { outlyingPoints } from './outlying-points.ts';
-import { displayStep, pooledRepeatability } from './panel-points.ts';
-import { leastPointVariance, ownSpread, type SpreadPrior, spreadPrior } from './spread.ts';
+import { type GatheredPanel, isRead, partOfPanel, thicknesses } from './gathered-panel.ts';
+import { type OutlyingPoints, outlyingPoints } from './outlying-points.ts';
+import { displayStep, type PanelPoint, pooledRepeatability } from './panel-points.ts';
+import {
+  leastPointVariance,
+  type OwnSpread,
+  ownSpread,
+  type SpreadPrior,
+  spreadPrior,
+} from './spread.ts';
+import { splitZones, type Zones } from './zones.ts';
 
 export type CarContext = {
   readonly baseline: Micrometres | null;
   readonly leastVariance: number;
-  readonly pool: ReadonlyMap<string, readonly Micrometres[]>;
+  /** Panels of factory film in one zone, which say how much such film varies over a panel. */
+  readonly pool: ReadonlyMap<string, readonly PanelPoint[]>;
+  /** Panels in two zones. */
+  readonly zones: ReadonlyMap<string, Zones>;
   readonly prior: SpreadPrior;
 };
-
-/** Repeats worth pooling before they replace the assumed repeatability. */
-const LEAST_REPEATABILITY_DOF = 5;
 
 export function carContext(gathered: readonly GatheredPanel[], model: FilmModel): CarContext {
   const baseline = baselineOf(gathered, model);
   const points = gathered.flatMap((panel) => panel.points);
   const pooled = pooledRepeatability(points);
   const repeatability =
-    pooled !== undefined && pooled.dof >= LEAST_REPEATABILITY_DOF
+    pooled !== undefined && pooled.dof >= model.measurement.repeatabilityLeastDof
       ? pooled.sd
       : model.measurement.repeatability;
   const readings = points.flatMap(({ repeats }) => repeats);
   const repeatsPerPoint = points.length === 0 ? 1 : readings.length / points.length;
   const leastVariance = leastPointVariance(repeatability, repeatsPerPoint, displayStep(readings));
-  const pool = new Map(
-    gathered
-      .filter((panel) => isRead(panel) && hasFactoryTotal(panel, baseline, model))
-      .map((panel) => [panel.panel.id, thicknesses(panel.points)]),
+  const factory = gathered.filter(
+    (panel) => isRead(panel) && hasFactoryTotal(panel, baseline, model),
   );
-  return {
-    baseline,
-    leastVariance,
-    pool,
-    prior: poolPrior(pool, leastVariance, model),
-  };
+  const zones = zonesOf(gathered, factory, { baseline, leastVariance }, model);
+  const pool = poolOf(factory.filter(({ panel }) => !zones.has(panel.id)));
+  return { baseline, leastVariance, pool, zones, prior: poolPrior(pool, leastVariance, model) };
+}
+
+const poolOf = (panels: readonly GatheredPanel[]): CarContext['pool'] =>
+  new Map(panels.map((panel) => [panel.panel.id, panel.points]));
+
+/**
+ * Panels in two zones, by the spread of the other panels of factory film. A panel that might be in two
+ * itself is no witness against another: its spread would hide both.
+ */
+function zonesOf(
+  gathered: readonly GatheredPanel[],
+  factory: readonly GatheredPanel[],
+  { baseline, leastVariance }: Pick<CarContext, 'baseline' | 'leastVariance'>,
+  model: FilmModel,
+): CarContext['zones'] {
+  const suspects = gathered.filter(
+    (panel) => isRead(panel) && splitZones(panel.points, 0, model.zones) !== undefined,
+  );
+  const pool = poolOf(factory.filter((panel) => !suspects.includes(panel)));
+  const { variance } = poolPrior(pool, leastVariance, model);
+  return new Map(
+    suspects.flatMap((panel) => {
+      const zones = splitZones(panel.points, Math.sqrt(variance), model.zones);
+      if (zones === undefined) return [];
+      const parts = [zones.thinner, zones.thicker].map((points) => partOfPanel(panel, points));
+      // Two levels of repaint are repaint: there is no part of it whose clear is known.
+      return parts.some((part) => hasFactoryTotal(part, baseline, model))
+        ? [[panel.panel.id, zones] as const]
+        : [];
+    }),
+  );
+}
+
+/** A panel's own spread: at least what the gauge puts there, and more where points are curved. */
+export function panelSpread(
+  points: readonly PanelPoint[],
+  leastVariance: number,
+  { curvature }: FilmModel['measurement'],
+): OwnSpread {
+  const curved = points.filter((point) => point.curved).length / Math.max(1, points.length);
+  return ownSpread(thicknesses(points), leastVariance + curved * curvature ** 2);
 }
 
 function poolPrior(pool: CarContext['pool'], leastVariance: number, model: FilmModel): SpreadPrior {
   const panels = [...pool.values()];
   return spreadPrior(
-    panels.map((values) => ownSpread(values, leastVariance)),
-    panels.map(mean),
+    panels.map((points) => panelSpread(points, leastVariance, model.measurement)),
+    panels.map((points) => mean(thicknesses(points))),
     model.spread,
   );
 }
 
 function baselineOf(gathered: readonly GatheredPanel[], model: FilmModel): Micrometres | null {
   const medians = gathered
-    .filter(isRead)
+    // Under film or wrap the gauge reads that too.
+    .filter((panel) => isRead(panel) && !panel.facts.covered)
     .flatMap(({ statistics }) => (statistics === null ? [] : [statistics.median]))
     .filter((value) => value <= model.conditions.refinished);
   return medians.length === 0 ? null : micrometres(median(medians));
@@ -80,13 +124,13 @@ const hasFactoryTotal = (
 ): boolean =>
   totalFindings(panel, baseline, model).every(({ condition }) => isFactoryFilm(condition));
 
-/** Flags rest on the other panels' spread; with too few of them there are none. */
+/** Flags rest on the other panels' spread; with too few of them, on the panel's own points. */
 export function standingOut(
   { panel, points }: GatheredPanel,
   { pool, leastVariance }: CarContext,
   model: FilmModel,
-): ReturnType<typeof outlyingPoints> {
+): OutlyingPoints {
   const others = new Map([...pool].filter(([id]) => id !== panel.id));
   const prior = poolPrior(others, leastVariance, model);
-  return Number.isFinite(prior.dofCeiling) ? outlyingPoints(points, prior) : { low: [], high: [] };
+  return outlyingPoints(points, Number.isFinite(prior.dofCeiling) ? prior : null, model.flagRisk);
 }

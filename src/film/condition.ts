@@ -10,6 +10,7 @@ export type Condition =
   | 'unread'
   | 'covered'
   | 'filler'
+  | 'mixed'
   | 'refinished'
   | 'thin'
   | 'cut-back'
@@ -106,6 +107,7 @@ const PRECEDENCE: readonly Condition[] = [
   'unread',
   'covered',
   'filler',
+  'mixed',
   'refinished',
   'thin',
   'cut-back',

@@ -1,4 +1,4 @@
-import type { Micrometres } from '../base/units.ts';
+import type { Micrometres, Millimetres, Minutes } from '../base/units.ts';
 
 /** A normal distribution of a layer's thickness over cars and panels. */
 export type LayerThickness = { readonly mean: Micrometres; readonly sd: Micrometres };
@@ -14,15 +14,34 @@ export type FilmModel = {
     readonly proportional: number;
     /** SD of one reading repeated at a point, hand placement included. */
     readonly repeatability: Micrometres;
+    /** Degrees of freedom from which the data's own repeatability replaces the assumed one. */
+    readonly repeatabilityLeastDof: number;
     /** Extra SD at a point marked as curved. */
     readonly curvature: Micrometres;
+    /** More than this no gauge for vehicle paint shows. */
+    readonly largestReading: Micrometres;
+    /** A middle reading outside these makes the unit of a file doubtful. */
+    readonly doubtfulUnder: Micrometres;
+    readonly doubtfulOver: Micrometres;
   };
   readonly spread: {
     readonly priorDofCap: number;
     readonly fallbackShare: number;
     readonly fallbackLeast: Micrometres;
+    /** Panels that must tell their spread before they are pooled. */
+    readonly leastPanels: number;
   };
   readonly tolerance: { readonly content: number; readonly confidence: number };
+  /** When a cut through a panel's points is believed to part two zones. */
+  readonly zones: {
+    readonly meansApart: Micrometres;
+    readonly meansApartSds: number;
+    readonly gap: Micrometres;
+    readonly gapSds: number;
+    readonly leastPoints: number;
+  };
+  /** Chance of flagging any point of an even panel as standing out. */
+  readonly flagRisk: number;
   readonly conditions: {
     readonly filler: Micrometres;
     readonly refinished: Micrometres;
@@ -37,6 +56,24 @@ export type FilmModel = {
     readonly galvanisedUnder: LayerThickness;
     readonly singleStage: LayerPrior;
   };
+  readonly stated: {
+    /** SD of panels of one car about what is stated of the car's paint. */
+    readonly panelToPanel: Micrometres;
+    /** What a stated layer may be off by where nothing is said. */
+    readonly clearSd: Micrometres;
+    readonly underSd: Micrometres;
+  };
+  /** How the spread of the total is shared between the topcoat and what lies under it. */
+  readonly topcoat: {
+    /** Share of the face whose topcoat is spoken of. */
+    readonly thinnestShare: number;
+    /** Share of a panel's variance that is put down to the topcoat. */
+    readonly panelShare: number;
+    /** Most of the topcoat's own variance that may lie within a panel. */
+    readonly panelCeiling: number;
+    /** Least of the under layers' own variance that lies between panels. */
+    readonly underLeast: number;
+  };
   readonly earlier: {
     /** Clear taken before, where nobody knows. */
     readonly unknownClear: Micrometres;
@@ -44,6 +81,10 @@ export type FilmModel = {
     readonly unknownLife: Micrometres;
   };
   readonly limits: {
+    /** Risk taken where nobody states another, per cent. */
+    readonly riskPct: number;
+    /** Chance that the removal itself exceeds what the total floor allows, per cent. */
+    readonly totalFloorRiskPct: number;
     readonly life: Micrometres;
     readonly lifeSolid: Micrometres;
     readonly clearFloor: Micrometres;
@@ -56,6 +97,24 @@ export type FilmModel = {
   readonly thinnerClear: Micrometres;
   /** Paint younger than this is left alone. */
   readonly freshPaintDays: number;
+  readonly reading: {
+    /** Points a panel needs before a machine may work it, and the count that is best. */
+    readonly leastPoints: number;
+    readonly bestPoints: number;
+    /** More points than this gain next to nothing. */
+    readonly mostPoints: number;
+  };
+  /** What it takes to find something out, a panel. */
+  readonly measuring: {
+    /** A point read three times. */
+    readonly pointTime: Minutes;
+    /** The clear by a layer-resolving instrument. */
+    readonly clearTime: Minutes;
+    /** A test spot with ten marks before and after. */
+    readonly testSpotTime: Minutes;
+  };
+  /** Outer strip of a panel that no statement is about, mm. */
+  readonly edgeWidth: Millimetres;
 };
 
 export type Finish =
@@ -66,11 +125,28 @@ export type Finish =
   | 'matte'
   | 'unknown';
 
+/**
+ * A layer's mean over a panel, as a measurement or a paint maker gives it. Of a panel's clear it is
+ * what is there now; of the car's, what was painted, from which earlier work is still to be taken.
+ */
+export type StatedLayer = LayerThickness & {
+  readonly of: 'panel' | 'car';
+  /** How the layer varies over the panel, where that was measured too. */
+  readonly within?: { readonly sd: Micrometres; readonly dof: number };
+};
+
+/** Film that visits on record took, all together. */
+export type RecordedRemoval = { readonly mean: Micrometres; readonly sd: Micrometres };
+
 /** What the job says of a panel beyond its readings. */
 export type PanelFacts = {
   readonly finish: Finish;
-  /** Film taken off before, where it is known. */
+  /** Film taken off before, apart from what is on record, where it is known. */
   readonly taken: Micrometres | null;
+  readonly recorded: RecordedRemoval | null;
+  readonly clear: StatedLayer | null;
+  /** Everything under the clear. */
+  readonly under: StatedLayer | null;
   readonly galvanised: boolean;
   readonly covered: boolean;
   readonly clearCoatFailure: boolean;

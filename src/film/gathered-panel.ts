@@ -1,8 +1,9 @@
 /** A panel's readings gathered to points, before the car's panels are seen together. */
 import { maximum, mean, median, minimum, sampleStandardDeviation } from '../base/stats/summary.ts';
-import { type Micrometres, micrometres } from '../base/units.ts';
+import { type Micrometres, micrometres, scale } from '../base/units.ts';
 import { needsUltrasound } from './condition.ts';
 import type { PanelFacts } from './film-model.ts';
+import { isClearLayer } from './measured-clear.ts';
 import { gatherPoints, type PanelPoint } from './panel-points.ts';
 import type { Reading } from './reading.ts';
 import type { PanelStatistics } from './survey.ts';
@@ -13,6 +14,8 @@ export type GatheredPanel = {
   readonly facts: PanelFacts;
   readonly points: readonly PanelPoint[];
   readonly otherPoints: readonly PanelPoint[];
+  /** Points where the clear was read by itself. */
+  readonly clearPoints: readonly PanelPoint[];
   readonly readingCount: number;
   readonly statistics: PanelStatistics | null;
 };
@@ -22,7 +25,8 @@ export function gatherPanel(
   facts: PanelFacts,
   readings: readonly Reading[],
 ): GatheredPanel {
-  const all = gatherPoints(readings);
+  const all = gatherPoints(readings.filter(({ layer }) => layer === ''));
+  const clear = gatherPoints(readings.filter(isClearLayer));
   // Only steel is galvanised: an aluminium panel on a galvanised car carries no zinc.
   const galvanised = facts.galvanised && panel.substrate === 'steel';
   const points = all.filter(({ place }) => place === 'face');
@@ -31,10 +35,32 @@ export function gatherPanel(
     facts: { ...facts, galvanised },
     points,
     otherPoints: all.filter(({ place }) => place !== 'face'),
-    readingCount: points.reduce((sum, { repeats }) => sum + repeats.length, 0),
+    clearPoints: clear.filter(({ place }) => place === 'face'),
+    readingCount: readingsOf(points),
     statistics: points.length === 0 ? null : statisticsOf(points),
   };
 }
+
+/** The part of a panel that these points speak for: its share of area and trim is their share of the points. */
+export function partOfPanel(whole: GatheredPanel, points: readonly PanelPoint[]): GatheredPanel {
+  const names = new Set(points.map(({ point }) => point));
+  const share = points.length / whole.points.length;
+  return {
+    ...whole,
+    panel: {
+      ...whole.panel,
+      area: scale(whole.panel.area, share),
+      trimLength: scale(whole.panel.trimLength, share),
+    },
+    points,
+    clearPoints: whole.clearPoints.filter(({ point }) => names.has(point)),
+    readingCount: readingsOf(points),
+    statistics: statisticsOf(points),
+  };
+}
+
+const readingsOf = (points: readonly PanelPoint[]): number =>
+  points.reduce((sum, { repeats }) => sum + repeats.length, 0);
 
 function statisticsOf(points: readonly PanelPoint[]): PanelStatistics {
   const values = thicknesses(points);

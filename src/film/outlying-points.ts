@@ -1,29 +1,64 @@
+/**
+ * Points that stand out from their panel: flagged for another look, never removed.
+ *
+ * With a pool of other panels: |x − median| > t(1 − level/n; ν)·s_p·√(1 + 1.57/n), with s_p pooled over
+ * the *other* panels, so that a low spot cannot hide in the spread it makes. Without one the panel has
+ * only itself: from ten points on the generalised ESD test (Rosner 1983) for up to a fifth of the points,
+ * from five on Grubbs' test for the farthest; under five nothing can be said.
+ */
+import { farthest, generalisedEsd, grubbsCritical } from '../base/stats/outliers.ts';
 import { studentTQuantile } from '../base/stats/student-t.ts';
 import { median as medianOf } from '../base/stats/summary.ts';
 import type { PanelPoint } from './panel-points.ts';
 import type { SpreadPrior } from './spread.ts';
 
-/** Chance of flagging any point of an even panel. */
-const FLAG_RISK = 0.05;
 /** Variance of a median of n normal values, in units of σ²/n, for large n: π/2. */
 const MEDIAN_VARIANCE = 1.57;
+/** Points under which a panel cannot witness against its own. */
+const LEAST_FOR_GRUBBS = 5;
+const LEAST_FOR_ESD = 10;
+
+export type OutlyingPoints = { readonly low: readonly string[]; readonly high: readonly string[] };
 
 /**
- * Points that stand out from their panel: |x − median| > t(1 − .05/n; ν)·s_p·√(1 + 1.57/n), with s_p
- * pooled over the *other* panels so that a low spot cannot hide in the spread it makes. They are
- * flagged, never removed.
+ * `others` is what the other panels say of the spread, null where they are too few to say anything; `level`
+ * the chance of flagging any point of an even panel.
  */
 export function outlyingPoints(
   points: readonly PanelPoint[],
+  others: SpreadPrior | null,
+  level: number,
+): OutlyingPoints {
+  const values = points.map(({ thickness }) => thickness);
+  const flagged =
+    others === null ? standingAlone(values, level) : beyondReach(values, others, level);
+  if (flagged.length === 0) return { low: [], high: [] };
+  const centre = medianOf(values);
+  const named = (side: (value: number) => boolean): readonly string[] =>
+    points
+      .filter(({ thickness }, index) => flagged.includes(index) && side(thickness))
+      .map(({ point }) => point);
+  return { low: named((value) => value < centre), high: named((value) => value > centre) };
+}
+
+function beyondReach(
+  values: readonly number[],
   others: SpreadPrior,
-): { readonly low: readonly string[]; readonly high: readonly string[] } {
-  if (points.length < 3) return { low: [], high: [] };
-  const dof = Math.min(others.dofCeiling, 1e6);
-  const t = studentTQuantile(1 - FLAG_RISK / points.length, dof);
-  const reach = t * Math.sqrt(others.variance) * Math.sqrt(1 + MEDIAN_VARIANCE / points.length);
-  const centre = medianOf(points.map(({ thickness }) => thickness));
-  return {
-    low: points.filter(({ thickness }) => thickness < centre - reach).map(({ point }) => point),
-    high: points.filter(({ thickness }) => thickness > centre + reach).map(({ point }) => point),
-  };
+  level: number,
+): readonly number[] {
+  if (values.length < 3) return [];
+  const t = studentTQuantile(1 - level / values.length, others.dofCeiling);
+  const reach = t * Math.sqrt(others.variance) * Math.sqrt(1 + MEDIAN_VARIANCE / values.length);
+  const centre = medianOf(values);
+  return [...values.keys()].filter((k) => Math.abs((values[k] ?? centre) - centre) > reach);
+}
+
+function standingAlone(values: readonly number[], level: number): readonly number[] {
+  const n = values.length;
+  if (n >= LEAST_FOR_ESD) {
+    return generalisedEsd(values, { most: Math.max(1, Math.floor(n / 5)), level }).outliers;
+  }
+  if (n < LEAST_FOR_GRUBBS) return [];
+  const { index, distance } = farthest(values);
+  return distance > grubbsCritical(n, level, 2) ? [index] : [];
 }

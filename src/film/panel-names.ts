@@ -2,8 +2,8 @@
  * Which panel of a template a label means: `LF fender`, `Left Rear Quarter Panel`, `door_front_left`.
  *
  * A label matches when exactly one panel is consistent with one of its readings; anything else is
- * handed back as ambiguous or unknown, with what would help, and never guessed. The id and the name of
- * a panel always match, also for panels whose names the vocabulary does not know.
+ * handed back as ambiguous or unknown, with what would help, and never guessed. The id, the name and
+ * the other labels of a panel always match, also where the vocabulary does not know them.
  */
 import { groupBy } from '../base/group-by.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
@@ -80,19 +80,29 @@ const spacedKey = (label: string): string =>
   ).join(' ');
 const gluedKey = (label: string): string => spacedKey(label).replaceAll(' ', '');
 
-/** Ids, then names: as written, then without their separators. In this order a label is looked up. */
+/**
+ * Ids, then names, then what the template says it is also called: as written, then without their
+ * separators. In this order a label is looked up.
+ */
 const EXACT_KEYS = [plainKey, spacedKey, gluedKey].flatMap((keyOf) => [
-  { keyOf, textOf: ({ id }: Panel) => id },
-  { keyOf, textOf: ({ name }: Panel) => name },
+  { keyOf, textsOf: ({ id }: Panel) => [id] },
+  { keyOf, textsOf: ({ name }: Panel) => [name] },
+  { keyOf, textsOf: ({ also = [] }: Panel) => also },
 ]);
 
 /** The panels of a template by each of their keys, built once. */
 type ExactIndex = readonly ReadonlyMap<string, readonly Panel[]>[];
 
 const exactIndex = (panels: readonly Panel[]): ExactIndex =>
-  EXACT_KEYS.map(({ keyOf, textOf }) => groupBy(panels, (panel) => keyOf(textOf(panel))));
+  EXACT_KEYS.map(({ keyOf, textsOf }) => {
+    const keyed = panels.flatMap((panel) =>
+      [...new Set(textsOf(panel).map(keyOf))].map((key) => ({ key, panel })),
+    );
+    const byKey = groupBy(keyed, ({ key }) => key);
+    return new Map([...byKey].map(([key, of]) => [key, of.map(({ panel }) => panel)]));
+  });
 
-/** The panel whose id, else whose name, is the label. */
+/** The panel whose id, else whose name, else one of whose other labels, is the label. */
 function exactMatch(index: ExactIndex, label: string): PanelMatch | undefined {
   for (const [i, { keyOf }] of EXACT_KEYS.entries()) {
     const key = keyOf(label);
@@ -179,8 +189,9 @@ export type BestTemplate = TemplateFit & {
 /**
  * The template whose panels the labels name: the most labels matched, then the fewest panels left
  * without a label, then the most panels named in their own words. Among templates the labels cannot
- * tell apart, the one of middling total area (the lower of two). None when fewer than half of the
- * labels match, or there are no labels.
+ * tell apart one that was read from a file goes first, for somebody made it for such a vehicle; then
+ * the one of middling total area (the lower of two). None when fewer than half of the labels match, or
+ * there are no labels.
  */
 export function bestTemplate(
   labels: readonly string[],
@@ -196,7 +207,9 @@ export function bestTemplate(
   const equal = ranked
     .filter((fit) => betterFit(fit, first) === 0)
     .sort((a, b) => totalArea(a.template) - totalArea(b.template));
-  const best = equal[Math.floor((equal.length - 1) / 2)] ?? first;
+  const own = equal.filter(({ template }) => template.origin !== undefined);
+  const likely = own.length > 0 ? own : equal;
+  const best = likely[Math.floor((likely.length - 1) / 2)] ?? first;
   return {
     ...best,
     tied: equal.filter((fit) => fit !== best).map(({ template }) => template),

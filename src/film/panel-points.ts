@@ -12,12 +12,9 @@ export type PanelPoint = {
   readonly curved: boolean;
 };
 
-/** Points in order of first appearance; readings of single layers are not part of the total film. */
+/** Points in order of first appearance; all readings are of the same layer, or of the total film. */
 export function gatherPoints(readings: readonly Reading[]): readonly PanelPoint[] {
-  const byPoint = groupBy(
-    readings.filter(({ layer }) => layer === ''),
-    ({ place, point }) => `${place}\u0000${point}`,
-  );
+  const byPoint = groupBy(readings, ({ place, point }) => `${place}\u0000${point}`);
   return [...byPoint.values()].map((repeats) => {
     const [first] = repeats;
     if (first === undefined) throw new Error('a group of readings is never empty');

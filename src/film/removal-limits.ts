@@ -1,15 +1,25 @@
 /** The limits on what may come off a panel, each with what it allows, and the budget they leave. */
-import { shown } from '../base/rounding.ts';
+import { roundTo, shown } from '../base/rounding.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import type { FilmModel, Finish, LayerPrior, LimitPolicy, PanelFacts } from './film-model.ts';
+import type {
+  FilmModel,
+  Finish,
+  LayerPrior,
+  LayerThickness,
+  LimitPolicy,
+  PanelFacts,
+  RecordedRemoval,
+} from './film-model.ts';
 import { ceilingAllowance, clearAllowance } from './removal-risk.ts';
 import type { Spread } from './spread.ts';
-import { type ThinClear, thinClear } from './thin-clear.ts';
+import { meanClear, NO_ZINC, type ThinClear, thinClear } from './thin-clear.ts';
 
 /** A topcoat as it may be: its prior, its floor and the limit over the panel's life. */
 export type TopcoatCase = {
   readonly finish: 'clear-over-base' | 'single-stage';
   readonly clear: ThinClear;
+  /** Mean over the panel, where `clear` speaks of the thinnest part. */
+  readonly meanClear: LayerThickness;
   readonly clearFloor: Micrometres;
 };
 
@@ -49,38 +59,64 @@ export type RemovalTerms = {
 };
 
 const ZERO = micrometres(0);
-/** The trade compares the smallest point after the removal's own upper 95 %. */
-const TOTAL_FLOOR_RISK = 0.05;
 
-/** Clear already gone: on record or stated, else assumed; on a cut-back panel also what is missing. */
-export const clearTaken = (
-  facts: PanelFacts,
+const NOTHING_RECORDED: RecordedRemoval = { mean: ZERO, sd: ZERO };
+
+/**
+ * Clear already gone: stated, else assumed; what visits on record took besides; on a cut-back panel
+ * also what is missing.
+ */
+export function clearTaken(
+  { taken, recorded }: PanelFacts,
   missing: Micrometres,
   model: FilmModel['earlier'],
-): Micrometres => micrometres((facts.taken ?? model.unknownClear) + Math.max(0, missing));
+): RecordedRemoval {
+  const { mean, sd } = recorded ?? NOTHING_RECORDED;
+  return { mean: micrometres((taken ?? model.unknownClear) + mean + Math.max(0, missing)), sd };
+}
 
 /** The topcoats the panel may carry: one when the finish is known, both when it is not. */
 export function topcoatCases(
   film: PanelFilm,
   facts: PanelFacts,
-  taken: Micrometres,
+  taken: RecordedRemoval,
   policy: LimitPolicy,
   model: FilmModel,
 ): readonly TopcoatCase[] {
-  const under = facts.galvanised ? model.layers.galvanisedUnder : model.layers.clearOverBase.under;
+  const { layers, limits, stated } = model;
+  const clearOf = (prior: LayerPrior): Pick<TopcoatCase, 'clear' | 'meanClear'> => {
+    const total = { ...film, taken };
+    const knowledge = {
+      ...prior,
+      statedClear: facts.clear,
+      statedUnder: facts.under,
+      zinc: facts.galvanised ? zincOf(layers) : NO_ZINC,
+      panelToPanel: stated.panelToPanel,
+    };
+    return {
+      clear: thinClear(total, knowledge, model.topcoat),
+      meanClear: meanClear(total, knowledge, model.topcoat),
+    };
+  };
   const clearOverBase = (): TopcoatCase => ({
     finish: 'clear-over-base',
-    clear: thinClear({ ...film, taken }, { top: model.layers.clearOverBase.top, under }),
-    clearFloor: policy === 'strict' ? model.limits.clearFloorStrict : model.limits.clearFloor,
+    ...clearOf(layers.clearOverBase),
+    clearFloor: policy === 'strict' ? limits.clearFloorStrict : limits.clearFloor,
   });
-  const singleStage = (prior: LayerPrior = model.layers.singleStage): TopcoatCase => ({
+  const singleStage = (): TopcoatCase => ({
     finish: 'single-stage',
-    clear: thinClear({ ...film, taken }, prior),
-    clearFloor: model.limits.singleStageFloor,
+    ...clearOf(layers.singleStage),
+    clearFloor: limits.singleStageFloor,
   });
   if (facts.finish === 'clear-over-base' || facts.finish === 'matte') return [clearOverBase()];
   return facts.finish === 'unknown' ? [clearOverBase(), singleStage()] : [singleStage()];
 }
+
+/** What galvanised steel reads more than bare steel does, and how much less surely. */
+const zincOf = ({ galvanisedUnder, clearOverBase: { under } }: FilmModel['layers']) => ({
+  mean: galvanisedUnder.mean - under.mean,
+  variance: galvanisedUnder.sd ** 2 - under.sd ** 2,
+});
 
 /** Floor for the smallest point's total: the user's, else by finish (common practice, assumption). */
 export const totalFloor = (
@@ -101,41 +137,60 @@ export function removalLimits(
   terms: RemovalTerms,
   model: FilmModel,
 ): readonly Limit[] {
-  const { limits, earlier } = model;
-  const life = facts.finish === 'single-stage-solid' ? limits.lifeSolid : limits.life;
-  const before = facts.taken ?? earlier.unknownLife;
+  const { limits } = model;
   const floor = totalFloor(facts.finish, terms.totalFloor, limits);
+  const thinnest = roundTo(100 * model.topcoat.thinnestShare, 1);
   const clearName = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
   return [
     {
       code: 'clear',
-      text: `${clearName} on the thinnest 5 %: ${shown(Math.max(0, topcoat.clear.mean), 1)} ± ${shown(topcoat.clear.sd, 1)} µm expected, ${shown(topcoat.clearFloor, 1)} must stay`,
+      text: `${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${shown(Math.max(0, topcoat.clear.mean), 1)} ± ${shown(topcoat.clear.sd, 1)} µm expected, ${shown(topcoat.clearFloor, 1)} must stay`,
       value: clearAllowance(topcoat.clear, topcoat.clearFloor, terms),
     },
-    {
-      code: 'life',
-      text: `at most ${shown(life, 1)} µm off over the panel's life, ${shown(before, 1)} µm of it ${facts.taken === null ? 'taken to be' : ''} gone`.replace(
-        '  ',
-        ' ',
-      ),
-      value: ceilingAllowance(life - before, terms),
-    },
+    lifeLimit(facts, terms, model),
     {
       code: 'total',
       text: `smallest point reads ${shown(film.smallest, 1)} µm, ${shown(floor, 0)} must stay`,
       value: ceilingAllowance(film.smallest - floor, {
-        risk: TOTAL_FLOOR_RISK,
+        risk: limits.totalFloorRiskPct / 100,
         logSd: terms.logSd,
       }),
     },
   ];
 }
 
+/** What the clear is told from, where it is not from the total alone. */
+function clearBasis({ clear, under }: PanelFacts): string {
+  if (clear?.within !== undefined) return ', as its own layer was read';
+  const of = (one: { readonly of: 'panel' | 'car' }): string =>
+    one.of === 'car' ? ' of the car' : '';
+  const basis = [
+    ...(clear === null ? [] : [`the clear stated${of(clear)}`]),
+    ...(under === null ? [] : [`the total less what is stated${of(under)} under it`]),
+  ];
+  return basis.length === 0 ? '' : ` by ${basis.join(' and ')}`;
+}
+
+/** The most that may come off over the panel's life, less all that earlier work took. */
+function lifeLimit(facts: PanelFacts, terms: RemovalTerms, model: FilmModel): Limit {
+  const life = facts.finish === 'single-stage-solid' ? model.limits.lifeSolid : model.limits.life;
+  const { mean, sd } = facts.recorded ?? NOTHING_RECORDED;
+  const before = (facts.taken ?? model.earlier.unknownLife) + mean;
+  const left = { mean: micrometres(life - before), sd };
+  const record = facts.recorded === null ? '' : `, ${shown(mean, 1)} µm by the film record`;
+  const assumed = facts.taken === null ? 'taken to be ' : '';
+  return {
+    code: 'life',
+    text: `at most ${shown(life, 1)} µm off over the panel's life, ${shown(before, 1)} µm of it ${assumed}gone${record}`,
+    value: sd > 0 ? clearAllowance(left, ZERO, terms) : ceilingAllowance(left.mean, terms),
+  };
+}
+
 /** Reasons that allow nothing at all, whatever the film. */
 export function outrightLimits(
   facts: PanelFacts,
   state: { readonly points: number; readonly isFactoryFilm: boolean; readonly unread: boolean },
-  freshPaintDays: number,
+  { freshPaintDays, reading }: Pick<FilmModel, 'freshPaintDays' | 'reading'>,
 ): readonly Limit[] {
   const limits: Limit[] = [];
   const nothing = (code: LimitCode, text: string): void => {
@@ -148,11 +203,14 @@ export function outrightLimits(
   if (facts.paintedDaysAgo !== null && facts.paintedDaysAgo < freshPaintDays) {
     nothing('fresh-paint', `painted ${facts.paintedDaysAgo} days ago, under ${freshPaintDays}`);
   }
-  if (!state.unread && !state.isFactoryFilm) {
+  if (!state.unread && !state.isFactoryFilm && !facts.covered) {
     nothing('test-spot', 'the total says nothing of refinish clear, a test spot comes first');
   }
   if (!state.unread && state.points === 1) {
-    nothing('readings', 'one point is no basis for machine work: read at least 3, best 5');
+    nothing(
+      'readings',
+      `one point is no basis for machine work: read at least ${reading.leastPoints}, best ${reading.bestPoints}`,
+    );
   }
   return limits;
 }

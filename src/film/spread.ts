@@ -33,7 +33,7 @@ export const leastPointVariance = (
   step: Micrometres,
 ): number => Math.max(repeatability ** 2 / Math.max(1, repeatsPerPoint), step ** 2 / 12);
 
-/** Fewer than three panels to pool: the assumption alone. */
+/** Too few panels to pool: the assumption alone. */
 export function fallbackPrior(
   panelMeans: readonly number[],
   model: FilmModel['spread'],
@@ -50,7 +50,7 @@ export function spreadPrior(
   model: FilmModel['spread'],
 ): SpreadPrior {
   const telling = spreads.filter(({ dof }) => dof > 0);
-  if (telling.length < 3) return fallbackPrior(panelMeans, model);
+  if (telling.length < model.leastPanels) return fallbackPrior(panelMeans, model);
   const fitted = fitVariancePrior(
     telling.map(({ variance }) => variance),
     telling.map(({ dof }) => dof),

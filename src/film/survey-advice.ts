@@ -4,14 +4,12 @@ import type { PanelFacts } from './film-model.ts';
 import type { PanelPoint } from './panel-points.ts';
 import type { Panel } from './template.ts';
 
-/** Points under which a panel is thinly read, and the count that is best (simulation). */
-const FEW_POINTS = 5;
-
 /** What would make a panel's survey surer. More than nine points gain next to nothing. */
 export function surveyAdvice(
   { panel, points }: { readonly panel: Panel; readonly points: readonly PanelPoint[] },
   condition: Condition,
   facts: PanelFacts,
+  bestPoints: number,
 ): readonly Remark[] {
   if (condition === 'unread') {
     return needsUltrasound(panel)
@@ -20,8 +18,8 @@ export function surveyAdvice(
   }
   const advice: Remark[] = [];
   if (facts.finish === 'matte' || facts.covered) return [];
-  if (points.length < FEW_POINTS) {
-    const more = FEW_POINTS - points.length;
+  if (points.length < bestPoints) {
+    const more = bestPoints - points.length;
     const why = points.length === 1 ? ', one is no basis for machine work' : '';
     advice.push(
       remark('more-points', `read ${more} more point${more === 1 ? '' : 's'} a panel${why}`, more),

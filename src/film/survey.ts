@@ -37,10 +37,20 @@ export type PanelSurvey = {
   readonly budget: Micrometres;
   readonly boundBy: Limit;
   readonly totalFloor: Micrometres;
+  /** Two where part of the panel carries another film; the panel itself then shows what allows least. */
+  readonly zones: readonly ZoneSurvey[];
   readonly lowPoints: readonly string[];
   readonly highPoints: readonly string[];
   readonly advice: readonly Remark[];
 };
+
+/** A part of a panel that is surveyed, planned and worked by itself. */
+export type ZoneSurvey = PanelSurvey & { readonly zone: ZoneName };
+
+/** By the film in it, against the other zone of its panel. */
+export type ZoneName = 'thinner' | 'thicker';
+
+export const isZone = (survey: PanelSurvey): survey is ZoneSurvey => 'zone' in survey;
 
 export type Survey = {
   readonly template: VehicleTemplate;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
-import { filmModel } from '../../src/formats/data/film-defaults.ts';
+import { filmModel } from '../../src/formats/models.ts';
 import {
   amongSound,
   fiveAround,
@@ -364,7 +364,7 @@ describe('points of a survey', () => {
     expect(low(reach + 0.01)).toEqual(['5']);
   });
 
-  it('are not flagged where fewer than three other panels can be pooled, nor on two points', () => {
+  it('are judged by their own panel alone where fewer than three others can be pooled, from five on', () => {
     const survey = surveyOf({
       panels: ['a', 'b', 'c'].map((id) => plainPanel(id)),
       readings: [
@@ -373,7 +373,12 @@ describe('points of a survey', () => {
         ...onFace('c', 112, 113, 40, 111, 112),
       ],
     });
-    expect(panelOf(survey, 'c').lowPoints).toEqual([]);
+    expect(panelOf(survey, 'c').lowPoints).toEqual(['3']);
+    const four = surveyOf({
+      panels: [plainPanel('a')],
+      readings: onFace('a', 112, 113, 40, 111),
+    });
+    expect(panelOf(four, 'a').lowPoints).toEqual([]);
     expect(amongSound(onFace('tested', 112, 60)).panel.lowPoints).toEqual([]);
   });
 

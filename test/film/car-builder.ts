@@ -7,7 +7,7 @@ import type { Reading } from '../../src/film/reading.ts';
 import type { RemovalTerms } from '../../src/film/removal-limits.ts';
 import type { PanelSurvey, Survey } from '../../src/film/survey.ts';
 import type { Panel, VehicleTemplate } from '../../src/film/template.ts';
-import { filmModel } from '../../src/formats/data/film-defaults.ts';
+import { filmModel } from '../../src/formats/models.ts';
 
 /** √(.35² + .40² + .15²), the removal's ln-SD before any test spot. */
 export const UNTRIED_LOG_SD = Math.hypot(0.35, 0.4, 0.15);
@@ -34,6 +34,9 @@ export const plainTemplate = (...panels: readonly Panel[]): VehicleTemplate => (
 export const knownFacts: PanelFacts = {
   finish: 'clear-over-base',
   taken: micrometres(0),
+  recorded: null,
+  clear: null,
+  under: null,
   galvanised: false,
   covered: false,
   clearCoatFailure: false,

@@ -8,8 +8,9 @@ import {
   clearRisk,
   removalQuantile,
 } from '../../src/film/removal-risk.ts';
-import { thinClear } from '../../src/film/thin-clear.ts';
-import { filmModel } from '../../src/formats/data/film-defaults.ts';
+import { thinClear as fromLayers, NO_ZINC, type TotalFilm } from '../../src/film/thin-clear.ts';
+import { filmModel } from '../../src/formats/models.ts';
+import { gridRisk } from './grid-risk.ts';
 
 /** The project's own check value: x̄ = 112, s̃ = 5.3, n = 5, ν = 10, nothing taken before. */
 const checked = {
@@ -17,9 +18,17 @@ const checked = {
   count: 5,
   spread: { sd: micrometres(5.3), dof: 10 },
   calibration: calibrationUncertainty(micrometres(112), filmModel.measurement),
-  taken: micrometres(0),
+  taken: { mean: micrometres(0), sd: micrometres(0) },
 };
-const { clearOverBase } = filmModel.layers;
+const clearOverBase = {
+  ...filmModel.layers.clearOverBase,
+  statedClear: null,
+  statedUnder: null,
+  zinc: NO_ZINC,
+  panelToPanel: filmModel.stated.panelToPanel,
+};
+const thinClear = (film: TotalFilm, layers: typeof clearOverBase) =>
+  fromLayers(film, layers, filmModel.topcoat);
 
 describe('the clear on the thinnest 5 % of a panel', () => {
   it('reproduces the worked example 35.835 ± 4.443 µm (own derivation, checked by simulation)', () => {
@@ -76,12 +85,15 @@ describe('the clear on the thinnest 5 % of a panel', () => {
   });
 
   it('falls by the whole of what earlier work took where the total is as thick as ever', () => {
-    const worn = thinClear({ ...checked, taken: micrometres(3) }, clearOverBase);
+    const worn = thinClear(
+      { ...checked, taken: { mean: micrometres(3), sd: micrometres(0) } },
+      clearOverBase,
+    );
     expect(worn.mean).toBeCloseTo(thinClear(checked, clearOverBase).mean - 3, 12);
   });
 
   it('does not count twice what earlier work took and the total shows as missing', () => {
-    const taken = micrometres(3);
+    const taken = { mean: micrometres(3), sd: micrometres(0) };
     const thinner = thinClear({ ...checked, taken, mean: micrometres(109) }, clearOverBase);
     // 109 is just what is expected after 3 µm: nothing more is missing (u_cal alone differs).
     expect(thinner.mean).toBeCloseTo(thinClear(checked, clearOverBase).mean - 3, 12);
@@ -151,28 +163,3 @@ describe('what the limits allow', () => {
     expect(removalQuantile({ median: micrometres(0), logSd: 0.552 }, 0.95)).toBe(0);
   });
 });
-
-/** P(C − R < floor) by the midpoint rule on z in ±8, with an error function of its own (series). */
-function gridRisk(mean: number, sd: number, floor: number, median: number, logSd: number): number {
-  const steps = 1600;
-  let sum = 0;
-  for (let i = 0; i < steps; i += 1) {
-    const z = -8 + (16 * (i + 0.5)) / steps;
-    const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
-    sum += density * (16 / steps) * phi((floor + median * Math.exp(logSd * z) - mean) / sd);
-  }
-  return sum;
-}
-
-/** Φ by its Taylor series about 0 (Marsaglia 2004, J. Stat. Softw. 11(4)). */
-function phi(x: number): number {
-  if (x > 7) return 1;
-  if (x < -7) return 0;
-  let term = x;
-  let sum = x;
-  for (let i = 3; sum + term !== sum && i < 400; i += 2) {
-    term *= (x * x) / i;
-    sum += term;
-  }
-  return 0.5 + (sum * Math.exp((-x * x) / 2)) / Math.sqrt(2 * Math.PI);
-}

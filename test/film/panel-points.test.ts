@@ -30,14 +30,6 @@ describe('points of a panel', () => {
     ]);
   });
 
-  it('ignore the readings of single layers', () => {
-    const points = gatherPoints([
-      reading('bonnet', '1', 110),
-      reading('bonnet', '1', 43, { layer: 'clear' }),
-    ]);
-    expect(points.map(({ thickness }) => thickness)).toEqual([110]);
-  });
-
   it('are curved when any of their readings says so', () => {
     const points = gatherPoints([
       reading('bonnet', '1', 110),

@@ -7,7 +7,7 @@ import {
   ownSpread,
   spreadPrior,
 } from '../../src/film/spread.ts';
-import { filmModel } from '../../src/formats/data/film-defaults.ts';
+import { filmModel } from '../../src/formats/models.ts';
 
 const um = (...values: readonly number[]) => values.map(micrometres);
 const { spread: model } = filmModel;

@@ -3,8 +3,9 @@ import { planCorrection } from '../../src/correction/plan-correction.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
 import type { PanelSurvey } from '../../src/film/survey.ts';
 import type { VehicleTemplate } from '../../src/film/template.ts';
-import { filmModel } from '../../src/formats/data/film-defaults.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
+import { filmModel } from '../../src/formats/models.ts';
+import { plainFacts } from '../../src/tasks/panel-facts.ts';
 import { resolveSettings } from '../../src/tasks/settings.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
 import { drawCar, drawPaint, type TrueCar, type World } from './true-cars.ts';
@@ -39,7 +40,7 @@ export const elevenPanels: VehicleTemplate = (() => {
 
 export function runCars(world: World, cars: number, seed: number): Outcome {
   const random = seededRandom(seed);
-  const settings = resolveSettings({ flags: {}, job: undefined, shop: undefined });
+  const settings = resolveSettings({ typed: {}, job: undefined, shops: [] });
   const drawn = Array.from(
     { length: cars },
     (): { car: TrueCar; surveyed: readonly PanelSurvey[] } => {
@@ -47,7 +48,7 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
       const survey = assessFilm({
         template: elevenPanels,
         readings: car.readings,
-        factsOf: () => settings.carFacts,
+        factsOf: () => plainFacts(settings.facts),
         terms: settings.terms,
         model: filmModel,
       });
@@ -67,6 +68,7 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
     hardness: settings.hardness,
     model: settings.correction,
     thinnerClear: filmModel.thinnerClear,
+    edgeWidth: filmModel.edgeWidth,
   });
   const count = {
     worked: 0,

@@ -1,0 +1,21 @@
+import { remark } from '../base/remark.ts';
+import { shown } from '../base/rounding.ts';
+import type { Finding } from './condition.ts';
+import type { ZoneSurvey } from './survey.ts';
+
+/** Two zones, with the points of each, so that the edge between them can be found on the panel. */
+export function mixedFinding(
+  [thinner, thicker]: readonly [ZoneSurvey, ZoneSurvey],
+  ashmanD: number | null,
+): Finding {
+  const [low, high] = [mean(thinner), mean(thicker)];
+  const apart = high - low;
+  const separation = ashmanD === null ? '' : `, Ashman’s D ${shown(ashmanD, 1)}`;
+  const text = `two zones ${shown(apart, 1)} µm apart${separation}: ${shown(low, 1)} µm at ${named(thinner)}, ${shown(high, 1)} µm at ${named(thicker)}`;
+  return { condition: 'mixed', evidence: remark('mixed', text, apart) };
+}
+
+const mean = ({ statistics }: ZoneSurvey): number => statistics?.mean ?? Number.NaN;
+
+const named = ({ points }: ZoneSurvey): string =>
+  `point ${points.map(({ point }) => point).join(', ')}`;

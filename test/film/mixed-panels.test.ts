@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { amongSound, fiveAround, onFace, panelOf, plainPanel, surveyOf } from './car-builder.ts';
+
+/** Three points of factory film, two repainted. */
+const halfRepainted = onFace('tested', 110, 158, 112, 161, 114);
+
+describe('a panel in two zones', () => {
+  it('is mixed, and names the points of each zone with their means', () => {
+    const { panel } = amongSound(halfRepainted);
+    expect(panel.condition).toBe('mixed');
+    expect(panel.evidence[0]?.text).toMatch(
+      /^two zones 47.5 µm apart, Ashman’s D 23.0: 112.0 µm at point 1, 3, 5, 159.5 µm at point 2, 4$/,
+    );
+    expect(panel.zones.map(({ zone, points }) => [zone, points.map(({ point }) => point)])).toEqual(
+      [
+        ['thinner', ['1', '3', '5']],
+        ['thicker', ['2', '4']],
+      ],
+    );
+  });
+  it('has a condition, statistics and a budget for each zone', () => {
+    const [a, b] = amongSound(halfRepainted).panel.zones;
+    expect([a?.condition, b?.condition]).toEqual(['original', 'refinished']);
+    expect([a?.statistics?.mean, b?.statistics?.mean]).toEqual([112, 159.5]);
+    expect(a?.budget).toBeGreaterThan(1);
+    expect([b?.budget, b?.boundBy.code]).toEqual([0, 'test-spot']);
+  });
+  it('shows all of its points, and what the zone that allows least allows', () => {
+    const { panel } = amongSound(halfRepainted);
+    expect(panel.points).toHaveLength(5);
+    expect(panel.statistics?.mean).toBe(131);
+    expect([panel.budget, panel.boundBy.code]).toEqual([0, 'test-spot']);
+    expect(panel.also).toEqual(['refinished']);
+  });
+  it('gives each zone the share of the area that it has of the points', () => {
+    const { panel } = amongSound(halfRepainted);
+    const [a, b] = panel.zones;
+    expect(a?.panel.area).toBeCloseTo(0.6 * panel.panel.area, 12);
+    expect(b?.panel.area).toBeCloseTo(0.4 * panel.panel.area, 12);
+  });
+  it('surveys its factory zone as a panel of those points among the same others', () => {
+    const [a] = amongSound(halfRepainted).panel.zones;
+    const alone = amongSound(onFace('tested', 110, 112, 114)).panel;
+    // The same but for the pool, which the panel that stands alone is part of.
+    expect(a?.film?.mean).toBe(alone.film?.mean);
+    expect(a?.boundBy.code).toBe(alone.boundBy.code);
+    expect(Math.abs((a?.budget ?? 0) - alone.budget)).toBeLessThan(0.1);
+  });
+  it('does not enter the spread of the other panels', () => {
+    const other = (readings: typeof halfRepainted) =>
+      panelOf(amongSound(readings).survey, 'sound-b').film?.spread.sd;
+    expect(other(halfRepainted)).toBe(other(onFace('tested', 112)));
+  });
+  it('is told of beside another such panel: neither hides the other', () => {
+    const survey = surveyOf({
+      panels: ['a', 'b', 'c', 'd', 'e', 'f'].map((id) => plainPanel(id)),
+      readings: [
+        ...['c', 'd', 'e', 'f'].flatMap((id) => fiveAround(id, 112)),
+        ...onFace('a', 110, 158, 112, 161, 114),
+        ...onFace('b', 155, 111, 112, 160, 114),
+      ],
+    });
+    expect([panelOf(survey, 'a').condition, panelOf(survey, 'b').condition]).toEqual([
+      'mixed',
+      'mixed',
+    ]);
+  });
+  it('is refinished and no more where both of its levels are repaint', () => {
+    const { panel } = amongSound(onFace('tested', 230, 233, 300, 304, 231));
+    expect([panel.condition, panel.zones]).toEqual(['refinished', []]);
+  });
+  it('stays filler first where a zone lies on filler, and says so of the zone', () => {
+    const { panel } = amongSound(onFace('tested', 110, 112, 620, 640, 111));
+    expect(panel.condition).toBe('filler');
+    expect(panel.also).toEqual(['mixed', 'refinished']);
+    expect(panel.evidence[0]?.text).toMatch(/^thicker zone: a point reads 640.0 µm/);
+  });
+});
