@@ -6,6 +6,7 @@ import type {
   Newtons,
   SquareMetres,
 } from '../base/units.ts';
+import type { HeatModel } from './heat-model.ts';
 
 /** How a machine moves its pad; by hand is a machine too. */
 export type Motion =
@@ -30,24 +31,30 @@ export type Machine = {
   readonly padDiameter: Millimetres;
   readonly force: Newtons;
   readonly armSpeed: MetresPerSecond;
+  /** Hand–arm vibration as measured or stated by its maker, m/s²; else that of its motion. */
+  readonly vibration?: number;
 };
 
 /** Where in a correction a step stands. */
 export type Stage = 'cut' | 'refine' | 'finish';
 
-/** Firm foam, microfibre and wool cut or refine; only softer foam also finishes (common practice). */
 export type Pad = {
   readonly id: string;
   readonly name: string;
+  /** Removal against a medium foam pad. */
   readonly factor: number;
+  /** Haze it leaves at least, whatever the product: 0 mirror … 4 heavy. */
+  readonly haze: number;
   readonly stages: readonly Stage[];
 };
 
-/** Compound cuts, polish cuts or refines, a fine polish finishes (common practice). */
 export type Product = {
   readonly id: string;
   readonly name: string;
+  /** Removal against a medium polish. */
   readonly factor: number;
+  /** Haze it leaves on a dual-action machine. */
+  readonly haze: number;
   readonly stages: readonly Stage[];
 };
 
@@ -62,12 +69,36 @@ export type DefectKind = {
   readonly scope: 'general' | 'local' | 'not-polishing' | 'refinish';
 };
 
+/** What a shop has measured itself with one combination. */
+export type OwnRate = {
+  /** Removal of one set. */
+  readonly rate: Micrometres;
+  /** ln-SD of the rate from job to job, where the shop states it. */
+  readonly logSd?: number;
+  readonly note?: string;
+};
+
+/** Grades of haze, 0 mirror … 4 heavy. */
+export type HazeRules = {
+  /** Removal that clears one grade. */
+  readonly cleared: Micrometres;
+  /** Grades a rotary adds to its product's. */
+  readonly rotary: number;
+  readonly heaviest: number;
+  /** What may be left at the end, and what on dark or soft paint and under the aim full. */
+  readonly allowed: number;
+  readonly allowedFussy: number;
+};
+
 /** What the planner chooses from, and the constants of removal. */
 export type CorrectionModel = {
   readonly machines: readonly Machine[];
   readonly pads: readonly Pad[];
   readonly products: readonly Product[];
   readonly defects: readonly DefectKind[];
+  /** Rates of the shop's own by `machine/pad/product`, which stand above Preston's law. */
+  readonly rates: ReadonlyMap<string, OwnRate>;
+  readonly heat: HeatModel;
   readonly removal: {
     /** Preston coefficient of a medium pad with a medium product, 1/Pa. */
     readonly preston: number;
@@ -85,7 +116,15 @@ export type CorrectionModel = {
     readonly depthScaleLogSd: number;
     readonly assumedGrade: number;
     readonly aims: { readonly enhance: number; readonly correct: number; readonly full: number };
-    readonly hazeCleared: Micrometres;
     readonly leastCorrection: number;
+    readonly haze: HazeRules;
+    /** Sets of one combination in a stage; more is a sign to step up. */
+    readonly mostSets: Readonly<Record<Stage, number>>;
+    readonly choice: {
+      /** Corrections nearer than this are equal: a fraction never buys a harsher step. */
+      readonly equalShortfall: number;
+      /** Expected removals in the same bin are equal. */
+      readonly removalBin: Micrometres;
+    };
   };
 };

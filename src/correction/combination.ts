@@ -1,5 +1,5 @@
-import type { Micrometres } from '../base/units.ts';
-import type { CorrectionModel, Machine, Pad, Product } from './catalogue.ts';
+import { type Micrometres, scale } from '../base/units.ts';
+import type { CorrectionModel, HazeRules, Machine, Pad, Product } from './catalogue.ts';
 import { removalPerSet } from './removal-rate.ts';
 
 /** A machine with a pad and a product, and what one set of it takes and leaves. */
@@ -16,19 +16,29 @@ export type Combination = {
   readonly rung: number;
 };
 
-/** All combinations of the shop's own things, mildest first by removal per set, then by name. */
+/**
+ * All combinations of the shop's own things, mildest first by removal per set, then by name. A rate
+ * that the shop measured itself stands above the one from Preston's law.
+ */
 export function ladder(model: CorrectionModel, hardness = 1): readonly Combination[] {
   return model.machines
     .flatMap((machine) =>
       model.pads.flatMap((pad) =>
-        model.products.map((product) => ({
-          id: `${machine.id}/${pad.id}/${product.id}`,
-          machine,
-          pad,
-          product,
-          perSet: removalPerSet({ machine, pad, product }, model.removal, hardness),
-          haze: hazeLeft(machine, pad, product),
-        })),
+        model.products.map((product) => {
+          const id = `${machine.id}/${pad.id}/${product.id}`;
+          const own = model.rates.get(id)?.rate;
+          return {
+            id,
+            machine,
+            pad,
+            product,
+            perSet:
+              own === undefined
+                ? removalPerSet({ machine, pad, product }, model.removal, hardness)
+                : scale(own, hardness),
+            haze: hazeLeft(machine, pad, product, model.correction.haze),
+          };
+        }),
       ),
     )
     .sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1))
@@ -36,13 +46,17 @@ export function ladder(model: CorrectionModel, hardness = 1): readonly Combinati
 }
 
 /**
- * Haze grade that a combination leaves (assumption): rotary with compound 4, holograms; rotary with
- * polish 3; microfibre or wool 3 at least; dual action with compound 2, with polish 1; a fine polish
- * on soft foam none.
+ * Haze grade that a combination leaves: its product's, more of it under a rotary, and never less than
+ * its pad's. With the built-in grades: rotary with compound 4, holograms; rotary with polish 3;
+ * microfibre or wool 3 at least; dual action with compound 2, with polish 1; a fine polish on soft
+ * foam none.
  */
-function hazeLeft({ motion }: Machine, pad: Pad, product: Product): number {
-  const rotary = motion.kind === 'rotary';
-  const fibre = pad.id === 'microfibre' || pad.id === 'wool' ? 3 : 0;
-  const own = { heavy: 2, medium: 1, fine: pad.id === 'foam-soft' ? 0 : 1 }[product.id] ?? 2;
-  return Math.max(fibre, rotary ? Math.min(4, own + 2) : own);
+function hazeLeft(
+  { motion }: Machine,
+  pad: Pad,
+  product: Product,
+  { rotary, heaviest }: HazeRules,
+): number {
+  const own = product.haze + (motion.kind === 'rotary' ? rotary : 0);
+  return Math.min(heaviest, Math.max(pad.haze, own));
 }

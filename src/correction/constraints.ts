@@ -1,7 +1,6 @@
 /** What a sequence of steps must respect, one named predicate each: allowed, or the reason why not. */
 import { shown } from '../base/rounding.ts';
 import type { Micrometres, Millimetres } from '../base/units.ts';
-import type { Stage } from './catalogue.ts';
 import type { Combination } from './combination.ts';
 import { hazeAfter, medianRemoval, type Step } from './step.ts';
 
@@ -22,9 +21,6 @@ export type Constraint = {
   /** Undefined when allowed, else the reason. */
   readonly refuse: (steps: readonly Step[], context: ConstraintContext) => string | undefined;
 };
-
-/** Sets of one combination in a stage; more than three is a sign to step up (common practice). */
-export const MOST_SETS: Readonly<Record<Stage, number>> = { cut: 3, refine: 2, finish: 2 };
 
 export const padLiesFlat: Constraint = {
   name: 'pad-lies-flat',

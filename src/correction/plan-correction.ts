@@ -7,17 +7,12 @@ import type { PanelSurvey } from '../film/survey.ts';
 import type { CorrectionModel } from './catalogue.ts';
 import { type Combination, ladder } from './combination.ts';
 import { type Defect, expectedCorrection, medianDepth } from './defects.ts';
+import { heatCautions } from './heat-cautions.ts';
 import type { PanelPlan, Plan, PlannedStep, Verdict } from './plan.ts';
 import { cautionsOf, choiceReasons, defectRemarks, nothingFits } from './plan-remarks.ts';
 import { setTime } from './removal-rate.ts';
 import type { Step } from './step.ts';
-import {
-  type Candidate,
-  type Choice,
-  candidates,
-  chooseSteps,
-  EQUAL_SHORTFALL,
-} from './step-search.ts';
+import { type Candidate, type Choice, candidates, chooseSteps } from './step-search.ts';
 
 export type Hardness = 'soft' | 'medium' | 'hard' | 'unknown';
 
@@ -33,6 +28,7 @@ export type PlanRequest = {
   readonly hardness: Hardness;
   readonly model: CorrectionModel;
   readonly thinnerClear: FilmModel['thinnerClear'];
+  readonly edgeWidth: FilmModel['edgeWidth'];
 };
 
 /**
@@ -55,12 +51,37 @@ export function planCorrection(request: PlanRequest): Plan {
   const { model, hardness } = request;
   const rungs = ladder(model, hardnessFactor(hardness, model.removal));
   const search = candidateSearch(rungs, request);
-  const panels = request.panels.map((survey) => planPanel(survey, request, search));
+  const panels = request.panels.map((survey) => planWhole(survey, request, search));
   return {
     panels,
-    expectedPanelsBelowFloor: panels.reduce((sum, { risk }) => sum + (risk ?? 0), 0),
+    expectedPanelsBelowFloor: panels.reduce((sum, panel) => sum + riskOfAny(panel), 0),
   };
 }
+
+/** Zones are planned apart; the panel shows the plan of the one that allows least. */
+function planWhole(survey: PanelSurvey, request: PlanRequest, search: Search): PanelPlan {
+  const zones = survey.zones.map((zone) => ({
+    ...planPanel(zone, request, search),
+    zone: zone.zone,
+  }));
+  const [first, ...rest] = zones;
+  if (first === undefined) return planPanel(survey, request, search);
+  const least = rest.reduce(
+    (one, other) => (other.survey.budget < one.survey.budget ? other : one),
+    first,
+  );
+  const { zone: _, ...shown } = least;
+  return { ...shown, survey, zones };
+}
+
+/** Zones of one panel share its paint, but how much nobody knows: the sum is never too little. */
+const riskOfAny = ({ risk, zones }: PanelPlan): number =>
+  zones.length === 0
+    ? (risk ?? 0)
+    : Math.min(
+        1,
+        zones.reduce((sum, zone) => sum + (zone.risk ?? 0), 0),
+      );
 
 type By = 'machine' | 'hand';
 type Search = (by: By, flatWidth: PanelSurvey['panel']['flatWidth']) => readonly Candidate[];
@@ -84,9 +105,9 @@ function candidateSearch(rungs: readonly Combination[], request: PlanRequest): S
       flatWidth,
       fullSizePad: Math.max(0, ...diameters.filter((diameter) => diameter <= flatWidth)),
       hazeAllowed,
-      hazeCleared: model.correction.hazeCleared,
+      hazeCleared: model.correction.haze.cleared,
     };
-    const all = candidates(usable, context, paceOf);
+    const all = candidates(usable, context, paceOf, model.correction.mostSets);
     found.set(key, all);
     return all;
   };
@@ -114,7 +135,7 @@ function planPanel(survey: PanelSurvey, request: PlanRequest, search: Search): P
   const choice = [machine, hand].find((one) => isWorth(one, request));
   if (choice === undefined) {
     const ways = search('machine', survey.panel.flatWidth).length;
-    const reason = nothingFits(survey, machine ?? hand, ways);
+    const reason = nothingFits(survey, machine ?? hand, ways, request.model.machines);
     return untouched(survey, request, 'leave', [reason, ...remarks]);
   }
   const verdict = choice === hand ? 'hand' : reaches(choice, request) ? 'polish' : 'lighter';
@@ -130,8 +151,8 @@ const generalDepth = (defects: readonly Defect[]): number =>
 const isWorth = (choice: Choice | undefined, { model }: PlanRequest): choice is Choice =>
   choice !== undefined && choice.correction >= model.correction.leastCorrection;
 
-const reaches = ({ correction }: Choice, { aim }: PlanRequest): boolean =>
-  correction >= aim - EQUAL_SHORTFALL;
+const reaches = ({ correction }: Choice, { aim, model }: PlanRequest): boolean =>
+  correction >= aim - model.correction.choice.equalShortfall;
 
 function choose(
   by: By,
@@ -143,7 +164,7 @@ function choose(
   const logSd = removalLogSd(model.removal);
   return chooseSteps(
     search(by, panel.flatWidth),
-    { budget, aim, area: panel.area },
+    { budget, aim, area: panel.area, ...model.correction.choice },
     (median) => expectedCorrection(removal(median, logSd), depth, model.correction),
     (median) => meanOf(removal(median, logSd)),
   );
@@ -179,7 +200,7 @@ function worked(
   verdict: Verdict,
   reasons: readonly Remark[],
 ): PanelPlan {
-  const { model, aim, thinnerClear } = request;
+  const { model, aim, thinnerClear, edgeWidth } = request;
   const expected = removal(candidate.median, removalLogSd(model.removal));
   return {
     survey,
@@ -196,7 +217,11 @@ function worked(
     ...risksOf(survey, expected, thinnerClear),
     provisional: true,
     reasons,
-    cautions: cautionsOf(survey, candidate.steps),
+    cautions: [
+      ...cautionsOf(survey, candidate.steps, { edgeWidth, heat: model.heat }),
+      ...heatCautions(survey.panel.substrate, candidate.steps, model),
+    ],
+    zones: [],
   };
 }
 
@@ -225,5 +250,6 @@ function untouched(
     provisional: true,
     reasons,
     cautions: [],
+    zones: [],
   };
 }

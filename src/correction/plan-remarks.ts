@@ -1,7 +1,9 @@
 /** What a panel's plan has to say: why it is as it is, what is local work, what to mind. */
 import { type Remark, remark } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
+import type { FilmModel } from '../film/film-model.ts';
 import type { PanelSurvey } from '../film/survey.ts';
+import type { CorrectionModel, Machine } from './catalogue.ts';
 import type { Defect } from './defects.ts';
 import type { Verdict } from './plan.ts';
 import type { Step } from './step.ts';
@@ -11,15 +13,13 @@ export function nothingFits(
   { boundBy, budget }: PanelSurvey,
   best: Choice | undefined,
   machineWays: number,
+  machines: readonly Machine[],
 ): Remark {
   if (budget === 0) {
     return remark(`limit-${boundBy.code}`, `nothing may go: ${boundBy.text}`, 0);
   }
   if (machineWays === 0) {
-    return remark(
-      'no-technique',
-      'no machine of the shop lies flat here and ends without rotary holograms',
-    );
+    return remark('no-technique', whyNoTechnique(machines));
   }
   return best === undefined
     ? remark('nothing-fits', `${shown(budget, 2)} µm may go, the mildest steps take more`, budget)
@@ -28,6 +28,15 @@ export function nothingFits(
         `the ${shown(budget, 2)} µm that may go would clear ${shown(100 * best.correction, 0)} % of the marks: not worth the film`,
         budget,
       );
+}
+
+/** By hand is always possible, and seldom worth it: what is asked of is the machines. */
+function whyNoTechnique(machines: readonly Machine[]): string {
+  const powered = machines.filter(({ motion }) => motion.kind !== 'hand');
+  if (powered.length === 0) return 'the shop has no machine, and by hand the marks hardly clear';
+  return powered.every(({ motion }) => motion.kind === 'rotary')
+    ? 'every machine of the shop is a rotary, which leaves holograms: the last step needs a dual action, and by hand the marks hardly clear'
+    : 'no machine of the shop lies flat here and ends without rotary holograms';
 }
 
 export function choiceReasons(
@@ -61,10 +70,18 @@ export function defectRemarks(defects: readonly Defect[]): readonly Remark[] {
     });
 }
 
-export function cautionsOf(survey: PanelSurvey, steps: readonly Step[]): readonly Remark[] {
+/** The figures that cautions name. */
+export type CautionFigures = Pick<FilmModel, 'edgeWidth'> & Pick<CorrectionModel, 'heat'>;
+
+export function cautionsOf(
+  survey: PanelSurvey,
+  steps: readonly Step[],
+  { edgeWidth, heat }: CautionFigures,
+): readonly Remark[] {
   const cautions: Remark[] = [];
   if (survey.otherPoints.some(({ place }) => place === 'edge')) {
-    cautions.push(remark('edges-read', 'edge points were read apart: pad off the outer 25 mm'));
+    const text = `edge points were read apart: pad off the outer ${edgeWidth} mm`;
+    cautions.push(remark('edges-read', text));
   }
   if (survey.lowPoints.length > 0) {
     cautions.push(
@@ -75,7 +92,8 @@ export function cautionsOf(survey: PanelSurvey, steps: readonly Step[]): readonl
     cautions.push(remark('colour-on-pad', 'colour on the pad is normal on single-stage paint'));
   }
   if (steps.some(({ combination }) => combination.machine.motion.kind === 'rotary')) {
-    cautions.push(remark('rotary-heat', 'rotary: keep it moving, feel for heat, stop at 43 °C'));
+    const text = `rotary: keep it moving, slow down at ${heat.caution} °C, stop at ${heat.stop} °C`;
+    cautions.push(remark('rotary-heat', text));
   }
   return cautions;
 }

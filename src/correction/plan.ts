@@ -1,6 +1,6 @@
 import type { Remark } from '../base/remark.ts';
 import type { Micrometres, Minutes } from '../base/units.ts';
-import type { PanelSurvey } from '../film/survey.ts';
+import type { PanelSurvey, ZoneName } from '../film/survey.ts';
 import type { Step } from './step.ts';
 
 export type Verdict = 'polish' | 'lighter' | 'hand' | 'leave' | 'refinish';
@@ -36,7 +36,17 @@ export type PanelPlan = {
   readonly provisional: boolean;
   readonly reasons: readonly Remark[];
   readonly cautions: readonly Remark[];
+  /** The plans of its two zones where a panel has them; its own is then that of the one allowing least. */
+  readonly zones: readonly ZonePlan[];
 };
+
+export type ZonePlan = PanelPlan & { readonly zone: ZoneName };
+
+/** What is worked by itself: a panel in one zone, or each zone of one in two. */
+export const workedParts = (plan: Pick<Plan, 'panels'>): readonly PanelPlan[] =>
+  plan.panels.flatMap((panel): readonly PanelPlan[] =>
+    panel.zones.length === 0 ? [panel] : panel.zones,
+  );
 
 export type Plan = {
   readonly panels: readonly PanelPlan[];
@@ -44,4 +54,6 @@ export type Plan = {
   readonly expectedPanelsBelowFloor: number;
 };
 
-export const isWorked = ({ steps }: Pick<PanelPlan, 'steps'>): boolean => steps.length > 0;
+/** Whether a machine or a hand goes to any part of the panel. */
+export const isWorked = ({ steps, zones }: Pick<PanelPlan, 'steps' | 'zones'>): boolean =>
+  steps.length > 0 || zones.some((zone) => zone.steps.length > 0);

@@ -1,12 +1,11 @@
 /** Search over sequences cut → refine → finish. Exhaustive: the space is small enough to look at all. */
 import type { Minutes } from '../base/units.ts';
-import type { Stage } from './catalogue.ts';
+import type { CorrectionModel, Stage } from './catalogue.ts';
 import type { Combination } from './combination.ts';
 import {
   type Constraint,
   type ConstraintContext,
   eachStepMilder,
-  MOST_SETS,
   refusal,
   sequenceConstraints,
   stepConstraints,
@@ -22,9 +21,15 @@ export type Candidate = {
   readonly pace: number;
 };
 
+type MostSets = CorrectionModel['correction']['mostSets'];
+
 /** No step at all, one step, or so many sets of it. */
-function stageChoices(ladder: readonly Combination[], stage: Stage): readonly (readonly Step[])[] {
-  const sets = Array.from({ length: MOST_SETS[stage] }, (_, i) => i + 1);
+function stageChoices(
+  ladder: readonly Combination[],
+  stage: Stage,
+  mostSets: MostSets,
+): readonly (readonly Step[])[] {
+  const sets = Array.from({ length: mostSets[stage] }, (_, i) => i + 1);
   return [
     [],
     ...ladder
@@ -38,6 +43,7 @@ export function candidates(
   ladder: readonly Combination[],
   context: Omit<ConstraintContext, 'budget'>,
   paceOf: (step: Step) => number,
+  mostSets: MostSets,
 ): readonly Candidate[] {
   const unbounded = { ...context, budget: Number.POSITIVE_INFINITY as ConstraintContext['budget'] };
   const allows =
@@ -48,7 +54,7 @@ export function candidates(
     allows(stepConstraints)([{ combination, sets: 1 }]),
   );
   const [cuts, refines, finishes] = (['cut', 'refine', 'finish'] as const).map((stage) =>
-    stageChoices(inReach, stage),
+    stageChoices(inReach, stage, mostSets),
   );
   // A beginning whose steps do not get milder cannot be mended by what follows it.
   const startsMilder = allows([eachStepMilder]);
@@ -72,19 +78,20 @@ export type Choice = {
   readonly correction: number;
 };
 
-/** Shortfalls of correction nearer than this are equal: a fraction never buys a harsher step. */
-export const EQUAL_SHORTFALL = 0.01;
-/** Expected removals in the same bin are equal, µm. */
-const REMOVAL_BIN = 0.1;
+/** What is aimed at on a panel and what may go, with the differences that count as none. */
+export type ChoiceLimits = {
+  readonly budget: number;
+  readonly aim: number;
+  readonly area: number;
+} & CorrectionModel['correction']['choice'];
 
 /**
- * The best candidate within the budget: least shortfall from the aim (within a percentage point),
- * then the mildest strongest step, then the least removal, then time, then name. Undefined when
+ * The best candidate within the budget: least shortfall from the aim (near ones are equal), then the mildest strongest step, then the least removal, then time, then name. Undefined when
  * nothing fits.
  */
 export function chooseSteps(
   all: readonly Candidate[],
-  limits: { readonly budget: number; readonly aim: number; readonly area: number },
+  limits: ChoiceLimits,
   correctionOf: (median: number) => number,
   meanOf: (median: number) => number,
 ): Choice | undefined {
@@ -92,11 +99,11 @@ export function chooseSteps(
   const shortfall = (median: number): number => Math.max(0, limits.aim - correctionOf(median));
   // Correction grows with removal, so the largest removal has the least shortfall.
   const most = allowed.reduce((largest, { median }) => Math.max(largest, median), 0);
-  const ceiling = shortfall(most) + EQUAL_SHORTFALL;
+  const ceiling = shortfall(most) + limits.equalShortfall;
   const equals = allowed.filter(({ median }) => shortfall(median) <= ceiling);
   const rank = ({ median, strongest, pace }: Candidate): readonly number[] => [
     strongest,
-    Math.floor(meanOf(median) / REMOVAL_BIN),
+    Math.floor(meanOf(median) / limits.removalBin),
     Math.round((pace * limits.area) as Minutes),
   ];
   const best = equals.reduce<Candidate | undefined>(

@@ -1,7 +1,13 @@
 /** Plan → hours and materials of the correction, vibration, and the order of the whole job. */
 import { groupBy } from '../base/group-by.ts';
 import { minutes } from '../base/units.ts';
-import { isWorked, type PanelPlan, type Plan, type PlannedStep } from '../correction/plan.ts';
+import {
+  isWorked,
+  type PanelPlan,
+  type Plan,
+  type PlannedStep,
+  workedParts,
+} from '../correction/plan.ts';
 import { type JobTime, jobTime } from './job-time.ts';
 import type { JobStage, ThreePoint, WorkModel } from './work-model.ts';
 
@@ -24,7 +30,7 @@ export type WorkEstimate = {
 };
 
 export function estimateWork(plan: Plan, model: WorkModel): WorkEstimate {
-  const worked = plan.panels.filter(isWorked);
+  const worked = workedParts(plan).filter(isWorked);
   const polishing = worked.flatMap((panel) =>
     panel.steps.map((step) => stepTime(panel, step, model)),
   );
@@ -69,8 +75,8 @@ function vibrationPoints(worked: readonly PanelPlan[], vibration: WorkModel['vib
   return sum(
     worked.flatMap(({ steps }) =>
       steps.map(({ combination, machineTime }) => {
-        const { kind } = combination.machine.motion;
-        const magnitude = kind === 'hand' ? 0 : vibration[kind];
+        const { motion, vibration: own } = combination.machine;
+        const magnitude = own ?? (motion.kind === 'hand' ? 0 : vibration[motion.kind]);
         return (2 * magnitude ** 2 * machineTime) / 60;
       }),
     ),

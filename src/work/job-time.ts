@@ -16,18 +16,18 @@ export function threePointMoments({ least, likely, most }: ThreePoint): {
 export type JobTime = { readonly mean: Minutes; readonly median: Minutes; readonly logSd: number };
 
 /**
- * The sum of the stages: half of each stage's variance stands alone, the other half is the pace they
+ * The sum of the stages: a share of each stage's variance stands alone, the rest is the pace they
  * share; on top a noise of the job. Product of a sum and two lognormal factors, matched by a
  * lognormal of equal mean and variance (Fenton–Wilkinson).
  */
 export function jobTime(
   stages: readonly ThreePoint[],
-  { paceLogSd, jobLogSd }: Pick<WorkModel, 'paceLogSd' | 'jobLogSd'>,
+  { paceLogSd, jobLogSd, aloneShare }: Pick<WorkModel, 'paceLogSd' | 'jobLogSd' | 'aloneShare'>,
 ): JobTime {
   const moments = stages.map(threePointMoments);
   const mean = moments.reduce((sum, stage) => sum + stage.mean, 0);
   if (mean === 0) return { mean: minutes(0), median: minutes(0), logSd: 0 };
-  const alone = moments.reduce((sum, { variance }) => sum + variance / 2, 0);
+  const alone = moments.reduce((sum, { variance }) => sum + aloneShare * variance, 0);
   const logVariance = Math.log(1 + alone / mean ** 2) + paceLogSd ** 2 + jobLogSd ** 2;
   return {
     mean: minutes(mean),

@@ -24,6 +24,8 @@ export type WorkModel = {
   readonly section: SquareMetres;
   readonly paceLogSd: number;
   readonly jobLogSd: number;
+  /** Share of a stage's variance that is its own; the rest is the pace they share. */
+  readonly aloneShare: number;
   readonly materials: {
     readonly productPerSet: number;
     readonly productFirstLoad: number;
@@ -31,6 +33,12 @@ export type WorkModel = {
     readonly sectionsPerTowel: number;
     readonly panelWipe: number;
   };
-  /** Hand–arm vibration magnitudes, m/s², by motion. */
-  readonly vibration: { readonly rotary: number; readonly orbital: number };
+  readonly vibration: {
+    /** Hand–arm vibration magnitudes, m/s², by motion. */
+    readonly rotary: number;
+    readonly orbital: number;
+    /** Exposure points of a day: from where to act, and what never to exceed. */
+    readonly actionPoints: number;
+    readonly limitPoints: number;
+  };
 };

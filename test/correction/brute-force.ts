@@ -34,14 +34,13 @@ export const takes = (moves: readonly Move[]): number => {
   return sum;
 };
 
-/** Rotary with compound 4, with polish 3; fibre 3; dual action with compound 2, with polish 1; soft and fine 0. */
+/** Rotary with compound 4, with polish 3, with fine 2; fibre 3; dual action with compound 2, with polish 1; soft and fine 0. */
 function hazeOf(tool: Tool): number {
   const fibre = tool.pad === 'microfibre' || tool.pad === 'wool';
   if (tool.motion === 'rotary') {
     if (tool.product === 'heavy') return 4;
     if (tool.product === 'medium') return 3;
-    if (fibre) return 3;
-    return tool.pad === 'foam-soft' ? 2 : 3;
+    return fibre ? 3 : 2;
   }
   if (fibre) return 3;
   if (tool.product === 'heavy') return 2;

@@ -13,7 +13,7 @@ import {
   stepsId,
   strongestRung,
 } from '../../src/correction/step.ts';
-import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+import { correctionModel } from '../../src/formats/models.ts';
 
 const rungs = ladder(correctionModel);
 const step = (id: string, sets = 1): Step => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import { expectedCorrection, medianDepth } from '../../src/correction/defects.ts';
-import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+import { correctionModel } from '../../src/formats/models.ts';
 import { UNTRIED_LOG_SD } from '../film/car-builder.ts';
 import { defect } from './shop.ts';
 

@@ -3,7 +3,7 @@ import { micrometres, millimetres } from '../../src/base/units.ts';
 import { isWorked } from '../../src/correction/plan.ts';
 import { removalLogSd } from '../../src/correction/plan-correction.ts';
 import { clearRisk } from '../../src/film/removal-risk.ts';
-import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+import { correctionModel } from '../../src/formats/models.ts';
 import { resolveSettings } from '../../src/tasks/settings.ts';
 import {
   amongSound,
@@ -13,6 +13,7 @@ import {
   reading,
   surveyOf,
 } from '../film/car-builder.ts';
+import { layersOf } from '../tasks/layers.ts';
 import { defect, planned, planOf, shopWith, stepsOf } from './shop.ts';
 
 const codes = (list: readonly { readonly code: string }[]): readonly string[] =>
@@ -204,20 +205,13 @@ describe('defects', () => {
 
 describe('the haze that may be left', () => {
   it('is none for the aim full, dark colours and soft paint, else grade 1', () => {
-    const allowed = (flags: { aim?: 'full' | 'correct' | 'enhance' }, job?: object) =>
-      resolveSettings({
-        flags,
-        job:
-          job === undefined
-            ? undefined
-            : (job as NonNullable<Parameters<typeof resolveSettings>[0]['job']>),
-        shop: undefined,
-      }).hazeAllowed;
+    const allowed = (shop: object, job: object = {}) =>
+      resolveSettings(layersOf({ shop, job })).hazeAllowed;
     expect(allowed({})).toBe(1);
     expect(allowed({ aim: 'enhance' })).toBe(1);
     expect(allowed({ aim: 'full' })).toBe(0);
-    expect(allowed({}, { colourDepth: 'dark' })).toBe(0);
-    expect(allowed({}, { colourDepth: 'light' })).toBe(1);
+    expect(allowed({}, { colour_depth: 'dark' })).toBe(0);
+    expect(allowed({}, { colour_depth: 'light' })).toBe(1);
     expect(allowed({}, { hardness: 'soft' })).toBe(0);
     expect(allowed({}, { hardness: 'hard' })).toBe(1);
   });

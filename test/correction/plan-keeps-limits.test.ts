@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres, millimetres } from '../../src/base/units.ts';
-import { isWorked } from '../../src/correction/plan.ts';
+import { isWorked, workedParts } from '../../src/correction/plan.ts';
 import { onFace, plainPanel, surveyOf, UNTRIED_LOG_SD } from '../film/car-builder.ts';
 import { defect, planOf } from './shop.ts';
 
@@ -31,7 +31,7 @@ const aCar = fc.record({
 });
 
 describe('a plan for any car', () => {
-  it('keeps every limit of film on every panel it works', () => {
+  it('keeps every limit of film on every panel and zone it works', () => {
     let workedInAll = 0;
     fc.assert(
       fc.property(aCar, ({ panels, finish, taken, aim, hazeAllowed, grade }) => {
@@ -44,28 +44,28 @@ describe('a plan for any car', () => {
           ),
           facts: { finish, taken: taken === null ? null : micrometres(taken) },
         });
-        const { panels: plans } = planOf(survey, {
+        const plan = planOf(survey, {
           aim,
           hazeAllowed,
           defectsOf: () => [defect('swirl-marks', grade)],
         });
-        for (const plan of plans.filter(isWorked)) {
+        for (const part of workedParts(plan).filter(isWorked)) {
           workedInAll += 1;
-          const { statistics, facts, panel, condition } = plan.survey;
-          const worst = plan.removal.median * UPPER;
+          const { statistics, facts, panel, condition } = part.survey;
+          const worst = part.removal.median * UPPER;
           const life = facts.finish === 'single-stage-solid' ? 25.4 : 12.7;
           const floor = facts.finish === 'clear-over-base' || facts.finish === 'unknown' ? 80 : 60;
-          expect(plan.risk).toBeLessThanOrEqual(0.05 + 1e-9);
+          expect(part.risk).toBeLessThanOrEqual(0.05 + 1e-9);
           expect(worst).toBeLessThanOrEqual(life - (taken ?? 4) + 1e-6);
           expect((statistics?.min ?? 0) - worst).toBeGreaterThanOrEqual(floor - 1e-6);
           expect(facts.finish).not.toBe('matte');
           expect(['original', 'thin', 'cut-back']).toContain(condition);
-          expect(plan.survey.points.length).toBeGreaterThan(1);
+          expect(part.survey.points.length).toBeGreaterThan(1);
           expect(panel.substrate).not.toBe('plastic');
-          const last = plan.steps.at(-1)?.combination;
+          const last = part.steps.at(-1)?.combination;
           expect(last?.machine.motion.kind).not.toBe('rotary');
           expect(last?.haze).toBeLessThanOrEqual(hazeAllowed);
-          for (const { combination } of plan.steps) {
+          for (const { combination } of part.steps) {
             const fits =
               combination.machine.id === 'hand' ||
               combination.machine.padDiameter <= panel.flatWidth;

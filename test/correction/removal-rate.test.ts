@@ -8,7 +8,7 @@ import {
   setTime,
   slidingSpeed,
 } from '../../src/correction/removal-rate.ts';
-import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+import { correctionModel } from '../../src/formats/models.ts';
 
 const pick = <T extends { readonly id: string }>(list: readonly T[], id: string): T => {
   const found = list.find((one) => one.id === id);
@@ -129,8 +129,8 @@ describe('the ladder of combinations', () => {
     expect(haze('da/foam-soft/fine')).toBe(0);
   });
 
-  it('takes a product of the shop’s own for a compound', () => {
-    const own = { id: 'own-brand', name: 'own', factor: 1.2, stages: ['cut'] as const };
+  it('is that of a product of the shop’s own, as the shop states it', () => {
+    const own = { id: 'own-brand', name: 'own', factor: 1.2, haze: 2, stages: ['cut'] as const };
     const model = { ...correctionModel, machines: [machine('da')], products: [own] };
     expect(pick(ladder(model), 'da/foam-soft/own-brand').haze).toBe(2);
   });

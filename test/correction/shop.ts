@@ -1,11 +1,11 @@
 /** Shops and panels for tests of the planner. */
-import { micrometres } from '../../src/base/units.ts';
+import { micrometres, millimetres } from '../../src/base/units.ts';
 import type { CorrectionModel } from '../../src/correction/catalogue.ts';
 import type { Defect } from '../../src/correction/defects.ts';
 import type { PanelPlan, Plan } from '../../src/correction/plan.ts';
 import { type PlanRequest, planCorrection } from '../../src/correction/plan-correction.ts';
 import type { Survey } from '../../src/film/survey.ts';
-import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+import { correctionModel } from '../../src/formats/models.ts';
 
 /** Every built-in pad and product on the machines named. */
 export const shopWith = (...machines: readonly string[]): CorrectionModel => ({
@@ -28,6 +28,7 @@ export const planOf = (survey: Survey, rest: Partial<PlanRequest> = {}): Plan =>
     hardness: 'unknown',
     model: shopWith('rotary', 'da', 'da-small', 'hand'),
     thinnerClear: micrometres(6),
+    edgeWidth: millimetres(25),
     ...rest,
   });
 

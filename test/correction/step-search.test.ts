@@ -13,7 +13,7 @@ import { expectedCorrection } from '../../src/correction/defects.ts';
 import { setTime } from '../../src/correction/removal-rate.ts';
 import type { Step } from '../../src/correction/step.ts';
 import { candidates, chooseSteps } from '../../src/correction/step-search.ts';
-import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
+import { correctionModel } from '../../src/formats/models.ts';
 import {
   allowedByTechnique,
   bestByHand,
@@ -51,6 +51,10 @@ const aMachine = (id: string): fc.Arbitrary<Machine> =>
     })
     .map((rest) => ({ id, name: id, ...rest }));
 
+/** Haze is a matter of what the thing is, not of how much it cuts. */
+const hazeOf = (things: readonly (Pad | Product)[], id: string): number =>
+  things.find((one) => one.id === id)?.haze ?? Number.NaN;
+
 const someStages = fc.subarray(['cut', 'refine', 'finish'] as const, { minLength: 1 });
 
 const somePads: fc.Arbitrary<readonly Pad[]> = fc
@@ -63,7 +67,7 @@ const somePads: fc.Arbitrary<readonly Pad[]> = fc
       ...ids.map((id) =>
         fc
           .record({ factor: between(0.4, 2), stages: someStages })
-          .map((rest) => ({ id, name: id, ...rest })),
+          .map((rest) => ({ id, name: id, haze: hazeOf(correctionModel.pads, id), ...rest })),
       ),
     ),
   );
@@ -76,6 +80,7 @@ const someProducts: fc.Arbitrary<readonly Product[]> = fc
         fc.record({
           id: fc.constant(id),
           name: fc.constant(id),
+          haze: fc.constant(hazeOf(correctionModel.products, id)),
           factor: between(0.3, 2),
           stages: someStages,
         }),
@@ -151,8 +156,10 @@ function search(shop: CorrectionModel, task: Task) {
       hazeCleared: micrometres(0.25),
     },
     ({ combination, sets }: Step) => sets * pace(combination),
+    { cut: 3, refine: 2, finish: 2 },
   );
-  return { all, choice: chooseSteps(all, rules, rules.correctionOf, rules.meanOf), rules };
+  const limits = { ...rules, ...shop.correction.choice };
+  return { all, choice: chooseSteps(all, limits, rules.correctionOf, rules.meanOf), rules };
 }
 
 const movesOf = (steps: readonly Step[], tools: readonly Tool[]): readonly Move[] =>
@@ -246,7 +253,7 @@ describe('the search for steps', () => {
     const first = (...paces: readonly [number, number]) =>
       chooseSteps(
         [candidate('b', paces[1]), candidate('a', paces[0])],
-        { budget: 5, aim: 0.85, area: 1 },
+        { budget: 5, aim: 0.85, area: 1, ...correctionModel.correction.choice },
         () => 0.5,
         (median) => median,
       )?.candidate.steps[0]?.combination.id;
@@ -255,7 +262,7 @@ describe('the search for steps', () => {
   });
 
   it('finds nothing where there is nothing to choose from', () => {
-    const rules = { budget: 5, aim: 0.85, area: 1 };
+    const rules = { budget: 5, aim: 0.85, area: 1, ...correctionModel.correction.choice };
     expect(
       chooseSteps(
         [],

@@ -7,7 +7,8 @@ const stage = (least: number, likely: number, most: number) => ({
   likely: minutes(likely),
   most: minutes(most),
 });
-const NO_SHARED = { paceLogSd: 0, jobLogSd: 0 };
+const NO_SHARED = { paceLogSd: 0, jobLogSd: 0, aloneShare: 0.5 };
+const USUAL = { paceLogSd: 0.15, jobLogSd: 0.15, aloneShare: 0.5 };
 
 describe('the moments of a three-point time (PERT-beta)', () => {
   it('are (a + 4m + b)/6 and (μ − a)(b − μ)/7', () => {
@@ -52,7 +53,7 @@ describe('the time of a whole job', () => {
   });
 
   it('adds the shared pace and the noise of the job on the log scale', () => {
-    const time = jobTime([stage(20, 20, 20)], { paceLogSd: 0.15, jobLogSd: 0.15 });
+    const time = jobTime([stage(20, 20, 20)], USUAL);
     expect(time.logSd).toBeCloseTo(Math.hypot(0.15, 0.15), 12);
     expect(time.median).toBeCloseTo(20 * Math.exp(-(0.15 ** 2)), 12);
   });
@@ -67,7 +68,7 @@ describe('the time of a whole job', () => {
   });
 
   it('of no stages is nothing', () => {
-    expect(jobTime([], { paceLogSd: 0.15, jobLogSd: 0.15 })).toEqual({
+    expect(jobTime([], USUAL)).toEqual({
       mean: 0,
       median: 0,
       logSd: 0,
@@ -75,7 +76,7 @@ describe('the time of a whole job', () => {
   });
 
   it('has quantiles: the median in the middle, P80 at +.8416 and P95 at +1.6449 of its ln-SD', () => {
-    const time = jobTime([stage(20, 20, 20)], { paceLogSd: 0.15, jobLogSd: 0.15 });
+    const time = jobTime([stage(20, 20, 20)], USUAL);
     expect(jobTimeQuantile(time, 0.5)).toBeCloseTo(time.median, 9);
     expect(jobTimeQuantile(time, 0.8)).toBeCloseTo(
       time.median * Math.exp(0.8416212 * time.logSd),
