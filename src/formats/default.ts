@@ -16,9 +16,13 @@ export type Default<T extends number = number> = {
   readonly basis: Basis;
   /** Where it comes from; never empty for a published number. */
   readonly source: string;
-  /** What the number is, in plain words. */
+  /** What the number is, in plain words; no two defaults mean the same. */
   readonly meaning: string;
+  /** The least and the most that a shop may set it to. */
+  readonly range: Range;
 };
+
+export type Range = readonly [least: number, most: number];
 
 export type DefaultTree =
   | Default
@@ -47,27 +51,39 @@ export const number = <T extends number>(
   basis: Basis,
   source: string,
   meaning: string,
-): Default<Widened<T>> => ({ value: value as Widened<T>, unit, basis, source, meaning });
+  range: Range = usualRange(value),
+): Default<Widened<T>> => ({ value: value as Widened<T>, unit, basis, source, meaning, range });
+
+/** Where nothing narrower is stated: a hundredth to a hundred times the built-in value. */
+const usualRange = (value: number): Range => [value / 100, value * 100];
 
 const isDefault = (tree: DefaultTree): tree is Default =>
   !Array.isArray(tree) &&
   typeof (tree as { readonly value?: unknown }).value === 'number' &&
   typeof (tree as { readonly basis?: unknown }).basis === 'string';
 
-export function values<const Tree extends DefaultTree>(tree: Tree): Values<Tree> {
-  return plain(tree) as Values<Tree>;
+/** What stands in place of a built-in number, by the path to it and its unit; nothing leaves it. */
+export type Override = (path: string, unit: string) => number | undefined;
+
+export function values<const Tree extends DefaultTree>(
+  tree: Tree,
+  override: Override = () => undefined,
+): Values<Tree> {
+  return plain(tree, '', override) as Values<Tree>;
 }
 
-function plain(tree: DefaultTree): unknown {
-  if (isDefault(tree)) return tree.value;
-  if (Array.isArray(tree)) return tree.map(plain);
-  return Object.fromEntries(Object.entries(tree).map(([key, branch]) => [key, plain(branch)]));
+function plain(tree: DefaultTree, path: string, override: Override): unknown {
+  if (isDefault(tree)) return override(path, tree.unit) ?? tree.value;
+  const branches = Object.entries(tree).map(
+    ([key, branch]) => [key, plain(branch, joined(path, key), override)] as const,
+  );
+  return Array.isArray(tree) ? branches.map(([, value]) => value) : Object.fromEntries(branches);
 }
+
+const joined = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
 /** Every default of a tree in the order it is written. */
 export function listDefaults(tree: DefaultTree, path = ''): readonly ListedDefault[] {
   if (isDefault(tree)) return [{ path, ...tree }];
-  return Object.entries(tree).flatMap(([key, branch]) =>
-    listDefaults(branch, path === '' ? key : `${path}.${key}`),
-  );
+  return Object.entries(tree).flatMap(([key, branch]) => listDefaults(branch, joined(path, key)));
 }

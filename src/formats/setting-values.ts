@@ -1,21 +1,50 @@
 /** Values that more than one kind of settings file takes, and the way they reach plain types. */
 import * as z from 'zod';
+import { roundTo } from '../base/rounding.ts';
+import { advised } from './advised.ts';
+import { dateAdvice, finishAdvice } from './trade-words.ts';
 
 export const text = z.string().regex(/\S/).describe('text that is not blank');
 export const identifier = text;
 
+/** A remark for whoever reads the file; nothing is computed from it. */
+export const note = z
+  .union([z.string(), z.array(z.string())])
+  .describe('text, or a list of lines in brackets');
+
+/** A day, in the form that sorts as text. */
+export const date = advised(
+  z
+    .string()
+    .regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/)
+    .describe('a date like "2026-03-31"'),
+  dateAdvice,
+);
+
+export const combination = z
+  .string()
+  .regex(/^[^\s/]+\/[^\s/]+\/[^\s/]+$/)
+  .describe('a combination: machine/pad/product');
+
 export const aim = z.union([z.enum(['enhance', 'correct', 'full']), z.number().min(1).max(99)]);
 export const policy = z.enum(['standard', 'strict']);
-export const riskPct = z.number().min(0.1).max(50);
+export const riskPct = advised(z.number().min(0.1).max(50), (value) =>
+  typeof value === 'number' && value > 0 && value < 0.1
+    ? `it is in per cent: write ${roundTo(100 * value, 3)} for ${roundTo(100 * value, 3)} %`
+    : undefined,
+);
 
-export const finish = z.enum([
-  'clear-over-base',
-  'single-stage-solid',
-  'single-stage-metallic',
-  'lacquer',
-  'matte',
-  'unknown',
-]);
+export const finish = advised(
+  z.enum([
+    'clear-over-base',
+    'single-stage-solid',
+    'single-stage-metallic',
+    'lacquer',
+    'matte',
+    'unknown',
+  ]),
+  finishAdvice,
+);
 
 /** How much of the visible defects is to go: a named aim, or per cent of them. */
 export type Aim = z.output<typeof aim>;

@@ -1,108 +1,183 @@
 /**
  * The shop file, `leastcut/shop/1`: what a workshop has and how it works, the same for every job.
- * Machines, pads and products are named by the ids of the catalogue, which the caller passes in.
+ * `leastcut.json` of a project and `shop.json` of a user are shop files too. Every key but `schema`
+ * may be left out; what is left out comes from the next file or is built in.
+ *
+ * `risk_pct` and the `minutes` are other names for numbers of the model: both names in one file are
+ * refused.
  */
 import * as z from 'zod';
-import type { Outcome } from '../base/diagnostics.ts';
-import { type Minutes, minutes } from '../base/units.ts';
-import { parseJson } from './json-text.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import type { OwnRate } from '../correction/catalogue.ts';
+import { advised } from './advised.ts';
+import type { JsonPath } from './json-text.ts';
 import {
   type Aim,
   aim,
   asQuantity,
+  type Finish,
+  finish,
   given,
+  identifier,
+  note,
   type Policy,
   policy,
   riskPct,
   text,
 } from './setting-values.ts';
-import { validate } from './validate.ts';
-
-export type KnownIds = {
-  readonly machines: readonly string[];
-  readonly pads: readonly string[];
-  readonly products: readonly string[];
-};
+import { settingsReader } from './settings-reader.ts';
+import { numbersObject } from './shop-numbers.ts';
+import { rateFault, ratesObject, toRates } from './shop-rates.ts';
+import {
+  machineList,
+  type OwnMachine,
+  type OwnThing,
+  padList,
+  productList,
+  toMachine,
+  toThing,
+} from './shop-things.ts';
+import { yesOrNoAdvice } from './trade-words.ts';
 
 const durationMin = z.number().min(0).max(240);
 
-const idList = (known: readonly string[], kind: string) =>
-  z
-    .array(z.enum(known).describe(`the id of a known ${kind}`))
+const shopObject = z.strictObject({
+  $schema: z.string().optional(),
+  schema: z.literal('leastcut/shop/1'),
+  name: text.optional(),
+  note: note.optional(),
+  machines: machineList.optional(),
+  pads: padList.optional(),
+  products: productList.optional(),
+  rates: ratesObject.optional(),
+  risk_pct: riskPct.optional(),
+  policy: policy.optional(),
+  aim: aim.optional(),
+  floor_um: z.number().min(10).max(300).optional(),
+  finish: finish.optional(),
+  galvanised: advised(z.boolean(), yesOrNoAdvice).optional(),
+  template: identifier.optional(),
+  templates: z
+    .array(identifier)
     .min(1)
-    .superRefine((ids, context) => {
-      for (const [i, id] of ids.entries()) {
-        if (ids.indexOf(id) === i) continue;
-        context.addIssue({
-          code: 'custom',
-          path: [i],
-          message: `names ${JSON.stringify(id)} again`,
-        });
-      }
+    .describe('a list in brackets of paths to template files')
+    .optional(),
+  reading_unit: z.enum(['um', 'mil']).optional(),
+  show_unit: z.enum(['um', 'mil']).optional(),
+  color: z.enum(['auto', 'always', 'never']).optional(),
+  minutes: z
+    .strictObject({
+      wipe_min_per_section: durationMin.optional(),
+      pad_cleaning_min_per_section: durationMin.optional(),
+      setup_min_per_combination: durationMin.optional(),
     })
-    .describe(`a list of ids, at least one, each of a known ${kind}`);
+    .optional(),
+  numbers: numbersObject.optional(),
+});
 
-export const shopSchema = (known: KnownIds) =>
-  z.strictObject({
-    schema: z.literal('leastcut/shop/1'),
-    name: text.optional(),
-    machines: idList(known.machines, 'machine').optional(),
-    pads: idList(known.pads, 'pad').optional(),
-    products: idList(known.products, 'product').optional(),
-    risk_pct: riskPct.optional(),
-    policy: policy.optional(),
-    aim: aim.optional(),
-    minutes: z
-      .strictObject({
-        wipe_min_per_section: durationMin.optional(),
-        pad_cleaning_min_per_section: durationMin.optional(),
-        setup_min_per_combination: durationMin.optional(),
-      })
-      .optional(),
-  });
+type TypedShop = z.output<typeof shopObject>;
+
+/** Keys that are another name for a number, by its id. */
+const aliases: Readonly<Record<string, JsonPath>> = {
+  'film.limits.risk_pct': ['risk_pct'],
+  'work.per_section.wipe_min': ['minutes', 'wipe_min_per_section'],
+  'work.per_section.pad_cleaning_min': ['minutes', 'pad_cleaning_min_per_section'],
+  'work.set_up_min': ['minutes', 'setup_min_per_combination'],
+};
+
+export const shopSchema = shopObject.superRefine((shop, context) => {
+  for (const [id, path] of Object.entries(aliases)) {
+    if (shop.numbers?.[id] === undefined || at(shop, path) === undefined) continue;
+    const message = `says the same as ${path.join('.')}: keep one`;
+    context.addIssue({ code: 'custom', path: ['numbers', id], message });
+  }
+  const owned = {
+    machines: idsOf(shop.machines),
+    pads: idsOf(shop.pads),
+    products: idsOf(shop.products),
+  };
+  for (const key of Object.keys(shop.rates ?? {})) {
+    const fault = rateFault(key, owned);
+    if (fault === undefined) continue;
+    const { message, hint } = fault;
+    context.addIssue({
+      code: 'custom',
+      path: ['rates', key],
+      message,
+      params: { hint, key: true },
+    });
+  }
+});
+
+const idsOf = (
+  list: readonly (string | { readonly id: string })[] | undefined,
+): readonly string[] | undefined =>
+  list?.map((entry) => (typeof entry === 'string' ? entry : entry.id));
+
+const at = (value: unknown, path: JsonPath): number | undefined => {
+  const found = path.reduce<unknown>(
+    (here, step) => (here as Readonly<Record<string, unknown>> | undefined)?.[step],
+    value,
+  );
+  return typeof found === 'number' ? found : undefined;
+};
+
+/** A number of the model with where the file says it. */
+export type SaidNumber = { readonly value: number; readonly path: JsonPath };
 
 export type Shop = {
   readonly name?: string;
-  readonly machines?: readonly string[];
-  readonly pads?: readonly string[];
-  readonly products?: readonly string[];
-  readonly riskPct?: number;
+  readonly machines?: readonly OwnMachine[];
+  readonly pads?: readonly OwnThing[];
+  readonly products?: readonly OwnThing[];
+  /** By `machine/pad/product`. */
+  readonly rates: ReadonlyMap<string, OwnRate>;
   readonly policy?: Policy;
   readonly aim?: Aim;
-  readonly times?: ShopTimes;
+  readonly floor?: Micrometres;
+  readonly finish?: Finish;
+  readonly galvanised?: boolean;
+  /** The id of a template, or a path to a template file, relative to the shop file. */
+  readonly template?: string;
+  /** Paths of template files, relative to the shop file. */
+  readonly templates?: readonly string[];
+  readonly readingUnit?: 'um' | 'mil';
+  readonly showUnit?: 'um' | 'mil';
+  readonly color?: 'auto' | 'always' | 'never';
+  /** By the ids of `listAllDefaults`. */
+  readonly numbers: ReadonlyMap<string, SaidNumber>;
 };
 
-/** How long the small recurring jobs take in this workshop. */
-export type ShopTimes = {
-  readonly wipePerSection?: Minutes;
-  readonly padCleaningPerSection?: Minutes;
-  readonly setupPerCombination?: Minutes;
-};
+const toShop = (typed: TypedShop): Shop => ({
+  ...given({
+    name: typed.name,
+    machines: typed.machines?.map(toMachine),
+    pads: typed.pads?.map(toThing),
+    products: typed.products?.map(toThing),
+    policy: typed.policy,
+    aim: typed.aim,
+    floor: asQuantity(micrometres, typed.floor_um),
+    finish: typed.finish,
+    galvanised: typed.galvanised,
+    template: typed.template,
+    templates: typed.templates,
+    readingUnit: typed.reading_unit,
+    showUnit: typed.show_unit,
+    color: typed.color,
+  }),
+  rates: toRates(typed.rates ?? {}),
+  numbers: toNumbers(typed),
+});
 
-export function readShop(file: string, text: string, known: KnownIds): Outcome<Shop> {
-  const { value: document, diagnostics } = parseJson(file, text);
-  if (document === undefined) return { diagnostics };
-  const checked = validate(shopSchema(known), document);
-  if (checked.value === undefined) return { diagnostics: checked.diagnostics };
-  return { value: toShop(checked.value), diagnostics: checked.diagnostics };
-}
+export const readShop = settingsReader(shopSchema, toShop);
 
-function toShop(typed: z.output<ReturnType<typeof shopSchema>>): Shop {
-  const { schema: _, risk_pct, minutes: times, ...same } = typed;
-  return given({
-    ...same,
-    riskPct: risk_pct,
-    times: times === undefined ? undefined : toTimes(times),
+function toNumbers(typed: TypedShop): ReadonlyMap<string, SaidNumber> {
+  const named = Object.entries(typed.numbers ?? {}).flatMap(([id, value]) =>
+    value === undefined ? [] : [[id, { value, path: ['numbers', id] }] as const],
+  );
+  const aliased = Object.entries(aliases).flatMap(([id, path]) => {
+    const value = at(typed, path);
+    return value === undefined ? [] : [[id, { value, path }] as const];
   });
+  return new Map([...named, ...aliased]);
 }
-
-const toTimes = (typed: {
-  readonly wipe_min_per_section?: number | undefined;
-  readonly pad_cleaning_min_per_section?: number | undefined;
-  readonly setup_min_per_combination?: number | undefined;
-}): ShopTimes =>
-  given({
-    wipePerSection: asQuantity(minutes, typed.wipe_min_per_section),
-    padCleaningPerSection: asQuantity(minutes, typed.pad_cleaning_min_per_section),
-    setupPerCombination: asQuantity(minutes, typed.setup_min_per_combination),
-  });

@@ -15,9 +15,19 @@ import {
   refused,
 } from '../base/diagnostics.ts';
 import { closest, suggest } from '../base/did-you-mean.ts';
+import { adviceOn, keyAdviceOn } from './advised.ts';
 import type { JsonDocument, JsonPath } from './json-text.ts';
 import { keyHint, sameInOtherUnit } from './key-words.ts';
-import { bare, describeSchema, keysOf, schemaAt, wordsOf } from './schema-words.ts';
+import {
+  bare,
+  describeSchema,
+  homesOf,
+  keysOf,
+  objectForm,
+  type Schema,
+  schemaAt,
+  wordsOf,
+} from './schema-words.ts';
 import { shorten } from './shorten.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -31,12 +41,27 @@ export function validate<S extends z.ZodType>(
   const result = schema.safeParse(document.value);
   const lost = pathsOfPrototypeKeys(document.value).map((path) => unknownKey(request, path));
   if (result.success && lost.length === 0) return found(result.data);
-  const issues = result.success ? [] : result.error.issues;
+  const issues = result.success
+    ? []
+    : result.error.issues.flatMap((issue) => inside(issue, request));
   const otherKind = namesAnotherKind(request, issues);
   if (otherKind !== undefined) return refused(otherKind);
   const told = withoutMisspelt(request, issues).flatMap((issue) => tell(request, issue));
   return refused(...[...told, ...lost].sort(byPlace));
 }
+
+/** What may be a plain value or an object, and is an object, is wrong where the object is wrong. */
+function inside(issue: Issue, { schema, document }: Request): readonly Issue[] {
+  const path = plainPath(issue.path);
+  const form = objectForm(schemaAt(schema, path));
+  const { value } = lookUp(document.value, path);
+  if (issue.code !== 'invalid_union' || form === undefined || !isObject(value)) return [issue];
+  const { error: problem } = form.safeParse(value);
+  return (problem?.issues ?? []).map((each) => ({ ...each, path: [...issue.path, ...each.path] }));
+}
+
+const isObject = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 function tell(request: Request, issue: Issue): readonly Diagnostic[] {
   const path = plainPath(issue.path);
@@ -53,15 +78,29 @@ const plainPath = (path: readonly PropertyKey[]): JsonPath =>
 
 function unknownKey({ schema, document }: Request, path: JsonPath): Diagnostic {
   const key = String(path.at(-1));
-  const known = keysOf(schemaAt(schema, path.slice(0, -1)));
+  const around = schemaAt(schema, path.slice(0, -1));
   return error(
     'settings-unknown-key',
     `the key ${shorten(JSON.stringify(key))} means nothing here`,
     {
       at: document.placeOf(path, 'key'),
-      hint: keyHint(key, known),
+      hint:
+        (around === undefined ? undefined : keyAdviceOn(around, key)) ??
+        placeHint({ schema, document }, path) ??
+        keyHint(key, keysOf(around), lookUp(document.value, path).value),
     },
   );
+}
+
+/** Where a key belongs that is known elsewhere in the file. */
+function placeHint({ schema }: Request, path: JsonPath): string | undefined {
+  const key = String(path.at(-1));
+  const word = JSON.stringify(key);
+  const [home] = homesOf(schemaAt(schema, path.slice(0, -1)), key);
+  if (home !== undefined) return `${word} stands inside ${JSON.stringify(home)}`;
+  return path.length > 1 && keysOf(schema).includes(key)
+    ? `${word} stands at the top of the file, not inside ${JSON.stringify(path[0])}`
+    : undefined;
 }
 
 /** The `schema` key is missing or wrong. */
@@ -88,7 +127,8 @@ function namesAnotherKind(request: Request, issues: readonly Issue[]): Diagnosti
 }
 
 function invalid({ schema, document }: Request, issue: Issue, path: JsonPath): Diagnostic {
-  const at = document.placeOf(path, issue.code === 'invalid_key' ? 'key' : 'value');
+  const ofKey = issue.code === 'custom' && issue.params?.['key'] === true;
+  const at = document.placeOf(path, issue.code === 'invalid_key' || ofKey ? 'key' : 'value');
   const here = lookUp(document.value, path);
   const name = path.length === 0 ? 'the file' : JSON.stringify(shorten(pathText(path)));
   const expected = schemaAt(schema, path);
@@ -96,7 +136,13 @@ function invalid({ schema, document }: Request, issue: Issue, path: JsonPath): D
   if (!here.found) {
     return error('settings-invalid', `${name} is missing; it takes ${takes}`, { at });
   }
-  if (issue.code === 'custom') return error('settings-invalid', `${name} ${issue.message}`, { at });
+  if (issue.code === 'custom') {
+    const hint: unknown = issue.params?.['hint'];
+    return error('settings-invalid', `${name} ${issue.message}`, {
+      at,
+      hint: typeof hint === 'string' ? hint : undefined,
+    });
+  }
   if (issue.code === 'invalid_key') {
     const parent = schemaAt(schema, path.slice(0, -1));
     const names = parent instanceof z.ZodRecord ? describeSchema(parent.keyType) : 'something else';
@@ -111,8 +157,9 @@ function invalid({ schema, document }: Request, issue: Issue, path: JsonPath): D
 
 function valueHint(value: unknown, schema: z.ZodType, path: JsonPath): string | undefined {
   if (value === null && path.length > 0) return 'leave the key out when nothing is known';
-  if (typeof value !== 'string') return undefined;
   const expected = schemaAt(schema, path);
+  const advice = expected === undefined ? undefined : adviceOn(expected, value);
+  if (advice !== undefined || typeof value !== 'string') return advice;
   const near = suggest(value, wordsOf(expected));
   if (near !== undefined || expected === undefined) return near;
   try {
@@ -120,8 +167,20 @@ function valueHint(value: unknown, schema: z.ZodType, path: JsonPath): string | 
     const fits = z.safeParse(bare(expected), unquoted).success && typeof unquoted !== 'string';
     return fits ? `write it without quotes: ${shorten(value.trim())}` : undefined;
   } catch {
-    return undefined;
+    return quotedNumberHint(value, expected);
   }
+}
+
+const QUOTED_NUMBER = /^\s*(-?\d+(?:[.,]\d+)?)\s*([\p{L}%/²]*)\s*$/u;
+
+/** `"2,5"`, `"49 N"`: the number alone, where one may stand. */
+function quotedNumberHint(text: string, expected: Schema): string | undefined {
+  const [, digits = '', unit = ''] = QUOTED_NUMBER.exec(text) ?? [];
+  const number = Number(digits.replace(',', '.'));
+  if (digits === '' || !z.safeParse(bare(expected), number).success) return undefined;
+  return unit === ''
+    ? `write it without quotes and with a point: ${number}`
+    : `write the number alone, in the unit of the key: ${number}`;
 }
 
 /** `panels.bonnet.finish`, `machines[1]`. */
@@ -150,6 +209,12 @@ function lookUp(value: unknown, path: JsonPath): LookedUp {
   return { found: true, value: here };
 }
 
+/** Keys that an issue of our own says are missing. */
+const lackingOf = ({ params }: Extract<Issue, { readonly code: 'custom' }>): readonly unknown[] => {
+  const lacks: unknown = params?.['lacks'];
+  return Array.isArray(lacks) ? lacks : [];
+};
+
 /** Leaves out what is missing where an unknown key beside it was meant to be it. */
 function withoutMisspelt(
   { schema, document }: Request,
@@ -166,8 +231,10 @@ function withoutMisspelt(
       });
     }),
   );
-  return issues.filter(({ path }) => {
-    const plain = plainPath(path);
+  return issues.filter((issue) => {
+    const plain = plainPath(issue.path);
+    if (issue.code === 'custom')
+      return !lackingOf(issue).some((key) => meant.has(JSON.stringify([...plain, key])));
     return lookUp(document.value, plain).found || !meant.has(JSON.stringify(plain));
   });
 }
@@ -180,5 +247,5 @@ function pathsOfPrototypeKeys(value: unknown, path: JsonPath = []): readonly Jso
   });
 }
 
-const byPlace = (a: Diagnostic, b: Diagnostic): number =>
+export const byPlace = (a: Diagnostic, b: Diagnostic): number =>
   (a.at?.line ?? 0) - (b.at?.line ?? 0) || (a.at?.column ?? 0) - (b.at?.column ?? 0);

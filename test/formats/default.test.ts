@@ -32,6 +32,7 @@ test('defaults are listed in the order they are written, each with its path and 
     basis: 'derived',
     source: 'from the floor',
     meaning: 'share of clear coat',
+    range: [0.004, 40],
   });
 });
 

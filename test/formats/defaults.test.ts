@@ -1,14 +1,13 @@
 /** No built-in number is anonymous: each has a value, a unit, a meaning and the grounds it claims. */
 import { describe, expect, test } from 'vitest';
-import * as correction from '../../src/formats/data/correction-defaults.ts';
-import * as film from '../../src/formats/data/film-defaults.ts';
-import * as work from '../../src/formats/data/work-defaults.ts';
+import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
 import {
   type DefaultTree,
   type ListedDefault,
   listDefaults,
   number,
 } from '../../src/formats/default.ts';
+import { filmModel, modelsWith } from '../../src/formats/models.ts';
 
 /** What is wrong with a default, in words; empty when it can stand. */
 const faultsOf = ({
@@ -51,23 +50,55 @@ describe('a default that hides its grounds is refused', () => {
   });
 });
 
-describe('every built-in number states its grounds', () => {
-  const trees: Readonly<Record<string, DefaultTree>> = {
-    film: film.filmDefaults,
-    machines: correction.machineDefaults,
-    pads: correction.padDefaults,
-    products: correction.productDefaults,
-    defects: correction.defectDefaults,
-    grain: correction.grainDefaults,
-    'sanding marks': correction.sandingDefaults,
-    removal: correction.removalDefaults,
-    correction: correction.correctionDefaults,
-    'stage times': work.stageTimeDefaults,
-    work: work.workDefaults,
-  };
+describe('every built-in number', () => {
+  const all = listAllDefaults();
 
-  test.each(Object.entries(trees))('%s', (_, tree) => {
-    expect(listDefaults(tree).length).toBeGreaterThan(0);
-    expect(faultsIn(tree)).toEqual([]);
+  test('states its grounds', () => {
+    expect(all.length).toBeGreaterThan(200);
+    expect(all.flatMap(faultsOf)).toEqual([]);
+  });
+
+  test('means something of its own: no two say the same', () => {
+    const meanings = all.map(({ meaning }) => meaning);
+    expect(meanings.filter((meaning, i) => meanings.indexOf(meaning) !== i)).toEqual([]);
+  });
+
+  test('has an id of its own, which ends in its unit', () => {
+    const ids = all.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    const thickness = all.filter(({ unit }) => unit === 'µm').map(({ id }) => id);
+    expect(thickness.filter((id) => !id.endsWith('_um'))).toEqual([]);
+    expect(ids).toEqual(
+      expect.arrayContaining([
+        'film.earlier.unknown_clear_um',
+        'correction.removal.overlap',
+        'correction.machines.da-forced.forced_rpm',
+        'correction.defects.swirl-marks.grade_3_um',
+        'work.set_up_min',
+      ]),
+    );
+  });
+
+  test('lies within the range it may be set to', () => {
+    const outside = all.filter(({ value, range: [least, most] }) => value < least || value > most);
+    expect(outside.map(({ id }) => id)).toEqual([]);
+  });
+});
+
+describe('the models', () => {
+  test('take the numbers that are set, and keep the others', () => {
+    const models = modelsWith(
+      new Map([
+        ['film.limits.clear_floor_um', 30],
+        ['correction.machines.rotary.rpm', 900],
+        ['work.stages.mask.likely_min', 44],
+      ]),
+    );
+    expect(models.film).toEqual({
+      ...filmModel,
+      limits: { ...filmModel.limits, clearFloor: 30 },
+    });
+    expect(models.correction.machines[0]?.motion).toEqual({ kind: 'rotary', rpm: 900 });
+    expect(models.work.stages.find(({ id }) => id === 'mask')?.time?.likely).toBe(44);
   });
 });

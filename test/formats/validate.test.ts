@@ -134,7 +134,7 @@ describe('an unknown key is placed at the key', () => {
   test.each([
     ['"coutn": 1', '3:3+7', 'coutn', 'did you mean "count"?'],
     ['"color": "dark"', '3:3+7', 'color', 'did you mean "colour"?'],
-    ['"area_ft2": 1', '3:3+10', 'area_ft2', 'write area_m2'],
+    ['"area_ft2": 1', '3:3+10', 'area_ft2', 'write area_m2: 0.0929'],
     ['"area": 1', '3:3+6', 'area', 'write area_m2'],
     ['"areaM2": 1', '3:3+8', 'areaM2', 'write area_m2'],
     ['"share_pct": 1', '3:3+11', 'share_pct', 'write share'],
@@ -142,7 +142,7 @@ describe('an unknown key is placed at the key', () => {
       '"parts": {"bonnet": {"wipe_s_per_section": 1}}',
       '3:24+20',
       'wipe_s_per_section',
-      'write wipe_min_per_section',
+      'write wipe_min_per_section: 0.01667',
     ],
     ['"wheels": 4', '3:3+8', 'wheels', `keys known here: ${known}`],
     ['"pct": 4', '3:3+5', 'pct', `keys known here: ${known}`],
@@ -160,7 +160,7 @@ describe('an unknown key is placed at the key', () => {
       '1:32+9 settings-unknown-key: the key "aera_m2" means nothing here | did you mean "area_m2"?',
     ]);
     expect(told('{"schema": "leastcut/trial/1", "area_ft2": 1}')).toEqual([
-      '1:32+10 settings-unknown-key: the key "area_ft2" means nothing here | write area_m2',
+      '1:32+10 settings-unknown-key: the key "area_ft2" means nothing here | write area_m2: 0.0929',
     ]);
     expect(told('{"schema": "leastcut/trial/1", "area": 1}')).toEqual([
       '1:32+6 settings-unknown-key: the key "area" means nothing here | write area_m2',

@@ -1,4 +1,5 @@
-import type { Facing, MeasuringPoint, Substrate } from '../../film/template.ts';
+import { pointsInRow, pointsOverFace } from '../../film/point-layout.ts';
+import type { Dimension, Facing, MeasuringPoint, Substrate } from '../../film/template.ts';
 import type { AreaRow, BodyClass } from './template-areas.ts';
 
 /** What a kind of panel is like on every body class that has it. */
@@ -14,23 +15,15 @@ export type PanelKind = {
   /** Weight of this panel in the tape length of the car; the class total fixes the metres. */
   readonly trimWeight: number;
   readonly points: readonly MeasuringPoint[];
+  /** The measures of the vehicle it grows with: what it is long in, then its flat width's. */
+  readonly spans: readonly Dimension[];
 };
 
 /** Five points as on a die, a fifth of the panel away from every edge. */
-const five: readonly MeasuringPoint[] = [
-  { point: '1', u: 0.2, v: 0.2 },
-  { point: '2', u: 0.8, v: 0.2 },
-  { point: '3', u: 0.5, v: 0.5 },
-  { point: '4', u: 0.2, v: 0.8 },
-  { point: '5', u: 0.8, v: 0.8 },
-];
+const five = pointsOverFace(5);
 
 /** Three points along the middle of a narrow panel. */
-const three: readonly MeasuringPoint[] = [
-  { point: '1', u: 0.2, v: 0.5 },
-  { point: '2', u: 0.5, v: 0.5 },
-  { point: '3', u: 0.8, v: 0.5 },
-];
+const three = pointsInRow(3);
 
 type Traits = Omit<PanelKind, 'id' | 'name' | 'side'>;
 
@@ -39,6 +32,7 @@ const traits = (
   facing: Facing,
   flatWidth: number,
   trimWeight: number,
+  spans: readonly Dimension[],
   rest: { readonly substrate?: Substrate; readonly points?: readonly MeasuringPoint[] } = {},
 ): Traits => ({
   row,
@@ -47,28 +41,35 @@ const traits = (
   flatWidth,
   trimWeight,
   points: rest.points ?? five,
+  spans,
 });
+
+const along: readonly Dimension[] = ['length', 'width'];
+const side: readonly Dimension[] = ['length', 'height'];
+const across: readonly Dimension[] = ['width', 'height'];
+/** A mirror or its like is no larger on a larger vehicle. */
+const fixed: readonly Dimension[] = [];
 
 const plastic = { substrate: 'plastic' } as const;
 const narrow = { points: three } as const;
 
-const bonnet = traits('bonnet', 'horizontal', 600, 2.4);
-const roof = traits('roof', 'horizontal', 700, 4.4);
-const wing = traits('wings', 'vertical', 300, 1.5);
-const frontDoor = traits('front-doors', 'vertical', 400, 4.2);
-const rearDoor = traits('rear-doors', 'vertical', 350, 3.8);
-const quarter = traits('rear-sides', 'vertical', 300, 2.6);
-const bedside = traits('rear-sides', 'vertical', 350, 2.4);
-const vanSide = traits('rear-sides', 'vertical', 600, 6.5);
-const bootLid = traits('closure', 'horizontal', 350, 2.6);
-const tailgate = traits('closure', 'vertical', 300, 3.4);
-const vanDoors = traits('closure', 'vertical', 400, 5.2);
-const frontBumper = traits('front-bumper', 'low', 150, 3, plastic);
-const rearBumper = traits('rear-bumper', 'low', 150, 2.4, plastic);
-const sill = traits('sills', 'low', 90, 0.6, narrow);
-const mirror = traits('mirrors', 'vertical', 100, 0.7, { ...plastic, ...narrow });
-const rail = traits('rails', 'vertical', 60, 1.2, narrow);
-const cabRear = traits('cab-rear', 'vertical', 150, 2.6);
+const bonnet = traits('bonnet', 'horizontal', 600, 2.4, along);
+const roof = traits('roof', 'horizontal', 700, 4.4, along);
+const wing = traits('wings', 'vertical', 300, 1.5, side);
+const frontDoor = traits('front-doors', 'vertical', 400, 4.2, side);
+const rearDoor = traits('rear-doors', 'vertical', 350, 3.8, side);
+const quarter = traits('rear-sides', 'vertical', 300, 2.6, side);
+const bedside = traits('rear-sides', 'vertical', 350, 2.4, side);
+const vanSide = traits('rear-sides', 'vertical', 600, 6.5, side);
+const bootLid = traits('closure', 'horizontal', 350, 2.6, along);
+const tailgate = traits('closure', 'vertical', 300, 3.4, across);
+const vanDoors = traits('closure', 'vertical', 400, 5.2, across);
+const frontBumper = traits('front-bumper', 'low', 150, 3, across, plastic);
+const rearBumper = traits('rear-bumper', 'low', 150, 2.4, across, plastic);
+const sill = traits('sills', 'low', 90, 0.6, side, narrow);
+const mirror = traits('mirrors', 'vertical', 100, 0.7, fixed, { ...plastic, ...narrow });
+const rail = traits('rails', 'vertical', 60, 1.2, ['length'], narrow);
+const cabRear = traits('cab-rear', 'vertical', 150, 2.6, across);
 
 const panel = (
   id: string,

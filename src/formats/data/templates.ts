@@ -1,18 +1,27 @@
 import { metres, millimetres, squareMetres } from '../../base/units.ts';
 import type { Panel, VehicleTemplate } from '../../film/template.ts';
 import { type BodyClass, bodyClasses, panelArea } from './template-areas.ts';
+import { templateRules } from './template-defaults.ts';
 import { type PanelKind, panelKinds } from './template-panels.ts';
 
-/** Name for people, and tape round trim, rubbers and lamps of the whole vehicle in metres. */
-const classes: Readonly<Record<BodyClass, { readonly name: string; readonly trim: number }>> = {
-  supermini: { name: 'supermini', trim: 35.5 },
-  hatch: { name: 'hatchback', trim: 38 },
-  saloon: { name: 'saloon', trim: 41 },
-  estate: { name: 'estate', trim: 43 },
-  coupe: { name: 'coupé', trim: 37 },
-  'mid-suv': { name: 'mid-size SUV', trim: 45 },
-  'double-cab-pickup': { name: 'double-cab pickup', trim: 47 },
-  'medium-van': { name: 'medium van', trim: 49.5 },
+type BodyClassTraits = {
+  /** Name for people. */
+  readonly name: string;
+  /** Tape round trim, rubbers and lamps of the whole vehicle, metres. */
+  readonly trim: number;
+  /** Length, width without mirrors, and height of the vehicle that the areas are of, metres. */
+  readonly size: readonly [length: number, width: number, height: number];
+};
+
+const classes: Readonly<Record<BodyClass, BodyClassTraits>> = {
+  supermini: { name: 'supermini', trim: 35.5, size: [4.05, 1.74, 1.45] },
+  hatch: { name: 'hatchback', trim: 38, size: [4.35, 1.8, 1.46] },
+  saloon: { name: 'saloon', trim: 41, size: [4.7, 1.83, 1.45] },
+  estate: { name: 'estate', trim: 43, size: [4.75, 1.83, 1.48] },
+  coupe: { name: 'coupé', trim: 37, size: [4.55, 1.85, 1.38] },
+  'mid-suv': { name: 'mid-size SUV', trim: 45, size: [4.6, 1.87, 1.66] },
+  'double-cab-pickup': { name: 'double-cab pickup', trim: 47, size: [5.3, 1.86, 1.8] },
+  'medium-van': { name: 'medium van', trim: 49.5, size: [5.2, 1.95, 1.98] },
 };
 
 type Sized = { readonly kind: PanelKind; readonly area: number };
@@ -22,7 +31,8 @@ type Sized = { readonly kind: PanelKind; readonly area: number };
  * trim = total · weight / Σ weights.
  */
 function buildTemplate(bodyClass: BodyClass): VehicleTemplate {
-  const { name, trim } = classes[bodyClass];
+  const { name, trim, size } = classes[bodyClass];
+  const [length, width, height] = size;
   const sized = panelKinds(bodyClass).flatMap((kind): Sized[] => {
     const area = panelArea(kind.row, bodyClass);
     return area === null ? [] : [{ kind, area }];
@@ -31,7 +41,12 @@ function buildTemplate(bodyClass: BodyClass): VehicleTemplate {
   const panels = sized.map(({ kind, area }) =>
     buildPanel(kind, area, Math.round((10 * trim * kind.trimWeight) / weights) / 10),
   );
-  return { id: bodyClass, name, panels };
+  return {
+    id: bodyClass,
+    name,
+    panels,
+    size: { length: metres(length), width: metres(width), height: metres(height) },
+  };
 }
 
 const otherSide = ({ id, side }: PanelKind): string | null => {
@@ -49,6 +64,7 @@ const buildPanel = (kind: PanelKind, area: number, trim: number): Panel => ({
   flatWidth: millimetres(kind.flatWidth),
   trimLength: metres(trim),
   points: kind.points,
+  spans: kind.spans,
 });
 
 /** Eight body classes, each with its panels in walking order. */
@@ -57,9 +73,9 @@ export const builtInTemplates: readonly VehicleTemplate[] = bodyClasses.map(buil
 /** Where the numbers of the built-in templates come from: areas first, then every other field. */
 export const templateBasis = {
   basis: 'derived',
-  source: 'sum of simple shapes, ±25 %; no published table found',
+  source: `sum of simple shapes, ±${100 * templateRules.areas.uncertainty} %; no published table found`,
   unit: 'm²',
-  relativeUncertainty: 0.25,
+  relativeUncertainty: templateRules.areas.uncertainty,
   fields: {
     substrate: {
       basis: 'assumption',
@@ -81,6 +97,17 @@ export const templateBasis = {
     points: {
       basis: 'assumption',
       source: 'five points as on a die, three on narrow panels, a fifth of the panel from its ends',
+      unit: null,
+    },
+    size: {
+      basis: 'assumption',
+      source: 'an ordinary vehicle of the class, its mirrors not counted; no published table used',
+      unit: 'm',
+    },
+    spans: {
+      basis: 'assumption',
+      source:
+        'a panel grows with the two measures of the vehicle it stretches along; mirrors do not grow',
       unit: null,
     },
   },

@@ -1,28 +1,29 @@
 /** Stages, times, materials and vibration of the job, each number with its grounds. */
-import { type Minutes, minutes, squareMetres } from '../../base/units.ts';
-import type { JobStage, WorkModel } from '../../work/work-model.ts';
-import { type Default, number, values } from '../default.ts';
+import { type Minutes, minutes } from '../../base/units.ts';
+import { type Default, number, type Range } from '../default.ts';
 
+const timeRange: Range = [0, 1440];
 const min = (value: number, meaning: string): Default<Minutes> =>
-  number(minutes(value), 'min', 'assumption', '', meaning);
-const threePoint = (least: number, likely: number, most: number) => ({
-  least: min(least, 'least time of the stage'),
-  likely: min(likely, 'likely time of the stage'),
-  most: min(most, 'most time of the stage'),
+  number(minutes(value), 'min', 'assumption', '', meaning, timeRange);
+const threePoint = (what: string, least: number, likely: number, most: number) => ({
+  least: min(least, `least time to ${what}`),
+  likely: min(likely, `likely time to ${what}`),
+  most: min(most, `most time to ${what}`),
 });
 
 /** Times of the stages that belong to the correction, beside the polishing itself. */
-export const stageTimeDefaults = {
-  inspect: threePoint(10, 15, 30),
-  read: threePoint(15, 25, 45),
-  mask: threePoint(20, 35, 60),
-  'test-spot': threePoint(15, 25, 45),
-  'unmask-dust': threePoint(15, 25, 40),
-  'panel-wipe': threePoint(10, 15, 25),
-  remeasure: threePoint(15, 25, 40),
+const stageTimeDefaults = {
+  inspect: threePoint('inspect by light', 10, 15, 30),
+  read: threePoint('verify the gauge and read', 15, 25, 45),
+  mask: threePoint('mask the trim', 20, 35, 60),
+  'test-spot': threePoint('work a test spot', 15, 25, 45),
+  'unmask-dust': threePoint('unmask and dust out', 15, 25, 40),
+  'panel-wipe': threePoint('wipe the panels', 10, 15, 25),
+  remeasure: threePoint('remeasure', 15, 25, 40),
 } as const;
 
 export const workDefaults = {
+  stages: stageTimeDefaults,
   perSection: {
     wipe: min(0.75, 'wipe and inspect a section after a set'),
     padCleaning: min(1, 'clean the pad after a section'),
@@ -35,28 +36,44 @@ export const workDefaults = {
       'assumption',
       '',
       'least time of a polishing step over its likely time',
+      [0.1, 1],
     ),
-    most: number(1.5, '1', 'assumption', '', 'most time of a polishing step over its likely time'),
+    most: number(
+      1.5,
+      '1',
+      'assumption',
+      '',
+      'most time of a polishing step over its likely time',
+      [1, 10],
+    ),
   },
-  section: number(
-    squareMetres(0.61 * 0.61),
-    'm²',
-    'published',
-    'Nissan 94-015: at most 0.61 × 0.61 m',
-    'area worked at a time',
+  paceLogSd: number(0.15, '1', 'assumption', '', 'ln-SD of the pace that all stages share', [0, 2]),
+  jobLogSd: number(0.15, '1', 'assumption', '', 'ln-SD of time from one job to the next', [0, 2]),
+  aloneShare: number(
+    0.5,
+    '1',
+    'assumption',
+    '',
+    'share of a stage’s variance that is its own, not the shared pace',
+    [0, 1],
   ),
-  paceLogSd: number(0.15, '1', 'assumption', '', 'ln-SD of the pace that all stages share'),
-  jobLogSd: number(0.15, '1', 'assumption', '', 'ln-SD from one job to the next'),
   materials: {
     productPerSet: number(
       8,
       'ml/m²',
       'common practice',
       '2–4 ml per section of 0.37 m²',
-      'product for a set',
+      'product for a set on a square metre',
     ),
     productFirstLoad: number(6, 'ml', 'assumption', '', 'product to prime a fresh pad'),
-    panelsPerPad: number(2, '1', 'common practice', '', 'panels a pad serves before it is changed'),
+    panelsPerPad: number(
+      2,
+      '1',
+      'common practice',
+      '',
+      'panels a pad serves before it is changed',
+      [0.5, 100],
+    ),
     sectionsPerTowel: number(
       8,
       '1',
@@ -64,9 +81,25 @@ export const workDefaults = {
       '16 faces of a folded towel, 2 a section',
       'sections a towel wipes',
     ),
-    panelWipe: number(10, 'ml/m²', 'assumption', '', 'panel wipe'),
+    panelWipe: number(10, 'ml/m²', 'assumption', '', 'panel wipe for a square metre'),
   },
   vibration: {
+    actionPoints: number(
+      100,
+      '1',
+      'published',
+      '2002/44/EC: 2.5 m/s² over 8 h; points by HSE',
+      'exposure points of hand–arm vibration a day from which to act',
+      [1, 400],
+    ),
+    limitPoints: number(
+      400,
+      '1',
+      'published',
+      '2002/44/EC: 5 m/s² over 8 h; points by HSE',
+      'exposure points of hand–arm vibration never to exceed in a day',
+      [1, 1000],
+    ),
     rotary: number(
       5,
       'm/s²',
@@ -83,42 +116,3 @@ export const workDefaults = {
     ),
   },
 } as const;
-
-const times = values(stageTimeDefaults);
-const stage = (id: string, text: string): JobStage => ({
-  id,
-  text,
-  time: times[id as keyof typeof times] ?? null,
-});
-
-/** The whole job in the order it is done (common practice). */
-export const jobStages: readonly JobStage[] = [
-  stage('record', 'record the condition'),
-  stage('wheels', 'wheels: barrel, face, then tyre'),
-  stage('shuts', 'door shuts'),
-  stage('pre-wash', 'pre-wash the dirtiest lower parts, foam over all, rinse'),
-  stage('wash', 'two-bucket wash from the top down, rinse'),
-  stage('iron', 'iron remover, rinse'),
-  stage('tar', 'tar remover low and rear'),
-  stage('wash-again', 'wash again: solvent off before clay'),
-  stage('clay', 'clay, rinse'),
-  stage('dry', 'dry, blow out the gaps'),
-  stage('inspect', 'inspect by light'),
-  stage('read', 'verify the gauge, read'),
-  stage('mask', 'mask the trim'),
-  stage('test-spot', 'test spot: wipe, inspect'),
-  stage('cut', 'cut: roof, horizontals, upper sides, low'),
-  stage('check', 'wipe, inspect, re-read marked points cool'),
-  stage('refine', 'refine'),
-  stage('finish', 'finish'),
-  stage('unmask-dust', 'unmask, dust out'),
-  stage('details', 'engine bay, small metal and trim, interior'),
-  stage('panel-wipe', 'panel wipe'),
-  stage('remeasure', 'remeasure, verify the gauge: never after protection'),
-  stage('glass-first', 'glass first pass, tyres, wheels'),
-  stage('protect', 'protection: wax or coating, the owner’s choice'),
-  stage('glass-last', 'glass, last'),
-  stage('final', 'final inspection by eye'),
-];
-
-export const workModel: WorkModel = { ...values(workDefaults), stages: jobStages };

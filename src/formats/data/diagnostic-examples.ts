@@ -1,0 +1,187 @@
+/**
+ * The smallest input that draws each diagnostic, as people are shown it: the files and what is typed.
+ * They are the folders of test/errors as text; a test holds the two together.
+ */
+import type { DiagnosticCode } from '../../base/catalogue.ts';
+
+export type DiagnosticExample = {
+  /** What is typed after the program's name. */
+  readonly command: string;
+  readonly files: readonly { readonly name: string; readonly text: string }[];
+};
+
+const example = (
+  command: string,
+  files: Readonly<Record<string, string>> = {},
+): DiagnosticExample => ({
+  command,
+  files: Object.entries(files).map(([name, text]) => ({ name, text })),
+});
+
+export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExample>> = {
+  'cell-invalid': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um,place\nbonnet,1,120,egde\nroof,1,118,\n',
+  }),
+  'column-missing': example('survey input.csv', {
+    'input.csv': 'panel,point,readng_um\nbonnet,1,120\n',
+  }),
+  'column-repeated': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um,thickness_um\nbonnet,1,120,121\n',
+  }),
+  'column-unknown': example('survey input.csv', {
+    'input.csv':
+      'panel,point,reading_um,weather\nbonnet,1,120,rain\nroof,1,118,rain\nboot lid,1,119,sun\n',
+  }),
+  'column-unnamed': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um,\nbonnet,1,120,5\nroof,1,118,2\n',
+  }),
+  'comment-or-row': example('read input.csv', {
+    'input.csv': 'point;panel;reading_um\n#1;bonnet;120\n2;roof;118\n',
+  }),
+  'defect-unknown': example('plan samples/sound-saloon/readings.csv --defects defects.csv', {
+    'defects.csv': 'panel,defect,grade\nbonnet,swirl-mark,2\nroof,boredom,2\n',
+  }),
+  'delimiter-ambiguous': example('survey input.csv', {
+    'input.csv': 'panel,a;panel;reading_um;b,reading_um\n',
+  }),
+  'encoding-unknown': example('survey input.csv', {
+    'input.csv': 'panel,point,reading (µm)\nbonnet,1,120\n',
+  }),
+  'environment-invalid': example('survey samples/sound-saloon/readings.csv'),
+  'environment-unknown': example('template list'),
+  'file-empty': example('survey input.csv', {
+    'input.csv': ' \n\n',
+  }),
+  'file-missing': example('survey nowhere.csv'),
+  'file-twice': example('read input.csv copy.csv', {
+    'copy.csv': 'panel,point,reading_um\nbonnet,1,112.0\nroof,1,121.5\n',
+    'input.csv': 'panel,point,reading_um\nbonnet,1,112.0\nroof,1,121.5\n',
+  }),
+  'file-unreadable': example('survey a-folder'),
+  'film-record-mismatch': example('survey samples/sound-saloon/readings.csv --job job.json', {
+    'job.json':
+      '{\n  "schema": "leastcut/job/1",\n  "vehicle": { "id": "FH-1042" },\n  "film_record": "visits.json"\n}\n',
+    'visits.json':
+      '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-7",\n  "visits": []\n}\n',
+  }),
+  'header-missing': example('survey input.csv', {
+    'input.csv': 'bonnet,1,120\nroof,1,118\n',
+  }),
+  'init-exists': example('init {tmp}'),
+  'job-mismatch': example('survey input.csv --job job.json', {
+    'input.csv':
+      'vehicle,panel,point,reading_um\nFH-2,bonnet,1,112\nFH-2,bonnet,2,110\nFH-2,bonnet,3,111\n',
+    'job.json': '{ "schema": "leastcut/job/1", "vehicle": { "id": "FH-1" } }\n',
+  }),
+  'json-duplicate-key': example('plan samples/sound-saloon/readings.csv --job job.json', {
+    'job.json': '{\n  "schema": "leastcut/job/1",\n  "aim": "correct",\n  "aim": "full"\n}\n',
+  }),
+  'json-syntax': example('plan samples/sound-saloon/readings.csv --job job.json', {
+    'job.json': '{\n  "schema": "leastcut/job/1",\n  "aim": "correct",\n}\n',
+  }),
+  'no-readings': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,\nroof,1,-\n',
+  }),
+  'output-exists': example('survey samples/sound-saloon/readings.csv -o report.txt'),
+  'output-is-input': example('survey readings.csv --out readings.csv --force'),
+  'output-unwritable': example(
+    'survey samples/sound-saloon/readings.csv -o no-such-folder/report.txt',
+  ),
+  'panel-ambiguous': example('survey input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\nroof,1,118\nboot lid,1,119\nleft quarter,1,117\nwing,1,118\n',
+  }),
+  'panel-missing': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,120\n,2,121\n',
+  }),
+  'panel-unknown': example('survey input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\nroof,1,118\nboot lid,1,119\nleft quarter,1,117\nparcel shelf,1,118\n',
+  }),
+  'panel-unmatched': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um\ntank,1,120\nseat,1,118\n',
+  }),
+  'quote-unclosed': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,120\n"roof,1,118\nboot lid,1,119\n',
+  }),
+  'reading-ambiguous': example('survey input.csv', {
+    'input.csv': 'panel;point;reading_um\nbonnet;1;1.234\nroof;1;118\n',
+  }),
+  'reading-implausible': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,12050\nroof,1,118\n',
+  }),
+  'reading-missing': example('survey input.csv -v', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\nroof,1,118\nboot lid,1,119\nleft quarter,1,117\nroof,2,\n',
+  }),
+  'reading-not-a-number': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,12O\nroof,1,118\n',
+  }),
+  'row-too-long': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,120,5\nroof,1,118\n',
+  }),
+  'row-too-short': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1\nroof,1,118\n',
+  }),
+  'settings-invalid': example('plan samples/sound-saloon/readings.csv --job job.json', {
+    'job.json': '{\n  "schema": "leastcut/job/1",\n  "risk_pct": "five"\n}\n',
+  }),
+  'settings-panel-ambiguous': example('survey samples/sound-saloon/readings.csv --job job.json', {
+    'job.json':
+      '{\n  "schema": "leastcut/job/1",\n  "template": "saloon",\n  "panels": {\n    "front door": { "taken_um": 4 }\n  }\n}\n',
+  }),
+  'settings-panel-twice': example('survey samples/sound-saloon/readings.csv --job job.json', {
+    'job.json':
+      '{\n  "schema": "leastcut/job/1",\n  "template": "saloon",\n  "panels": {\n    "hood": { "taken_um": 4 },\n    "bonnet": { "taken_um": 2 }\n  }\n}\n',
+  }),
+  'settings-panel-unknown': example('survey samples/sound-saloon/readings.csv --job job.json', {
+    'job.json':
+      '{\n  "schema": "leastcut/job/1",\n  "template": "saloon",\n  "panels": {\n    "bonet": { "finish": "matte" },\n    "chimney": { "taken_um": 2 }\n  }\n}\n',
+  }),
+  'settings-schema': example('plan samples/sound-saloon/readings.csv --job job.json', {
+    'job.json': '{\n  "aim": "correct"\n}\n',
+  }),
+  'settings-unknown-key': example('plan samples/sound-saloon/readings.csv --shop shop.json', {
+    'shop.json': '{\n  "schema": "leastcut/shop/1",\n  "machine": ["da"]\n}\n',
+  }),
+  'statistics-left-out': example('read input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,120\nbonnet,2,122\nbonnet,Mean,121\nroof,1,118\n',
+  }),
+  'template-undecided': example('survey input.csv', {
+    'input.csv': 'panel,point,reading_um\ntank,1,120\nseat,1,118\n',
+  }),
+  'template-unusual': example('template check barn.json', {
+    'barn.json':
+      '{\n  "schema": "leastcut/template/1",\n  "name": "saloon with a barn door",\n  "base": "saloon",\n  "change": {\n    "door-front-left": { "area_m2": 3 }\n  }\n}\n',
+  }),
+  'unit-conflict': example('survey input.csv --reading-unit mil', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\nroof,1,118\nboot lid,1,119\nleft quarter,1,117\n',
+  }),
+  'unit-doubtful': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,4.3\nbonnet,2,4.5\nroof,1,4.2\n',
+  }),
+  'unit-missing': example('survey input.csv', {
+    'input.csv': 'panel,point,reading\nbonnet,1,120\n',
+  }),
+  'unit-unknown': example('survey input.csv', {
+    'input.csv': 'panel,point,reading (mm)\nbonnet,1,0.12\n',
+  }),
+  'usage-missing-input': example('survey'),
+  'usage-option-value': example('survey samples/sound-saloon/readings.csv --risk-pct 90'),
+  'usage-several-vehicles': example('survey input.csv --format json', {
+    'input.csv':
+      'vehicle,panel,point,reading_um\nFH 1,bonnet,1,120\nFH 1,roof,1,118\nFH 2,bonnet,1,121\nFH 2,roof,1,119\n',
+  }),
+  'usage-unknown-command': example('surveys samples/sound-saloon/readings.csv'),
+  'usage-unknown-method': example('methods show da/foam-medum/medium'),
+  'usage-unknown-option': example('survey samples/sound-saloon/readings.csv --panels bonnet'),
+  'usage-unknown-panel': example('survey samples/sound-saloon/readings.csv --panel bonet'),
+  'usage-unknown-template': example('survey samples/sound-saloon/readings.csv --template salon'),
+  'usage-unknown-topic': example('explain holgrams'),
+  'usage-unknown-vehicle': example('survey input.csv --vehicle "FH 3"', {
+    'input.csv':
+      'vehicle,panel,point,reading_um\nFH 1,bonnet,1,120\nFH 1,roof,1,118\nFH 22,bonnet,1,121\nFH 22,roof,1,119\n',
+  }),
+};

@@ -1,0 +1,78 @@
+/** What to do about each diagnostic, in a sentence or two. */
+import type { DiagnosticCode } from '../../base/catalogue.ts';
+
+export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
+  'usage-unknown-command': 'Type leastcut alone: it lists the commands. The command comes first.',
+  'usage-unknown-option':
+    'Ask for the options of the command: leastcut survey --help, and likewise for the others.',
+  'usage-option-value':
+    'Give the option a value it takes; leastcut explain with the option’s name says which.',
+  'usage-missing-input': 'Name the file with the readings, or - and pipe them in.',
+  'usage-several-vehicles':
+    'Choose one with --vehicle, or ask for --format ndjson, which is one record a vehicle.',
+  'usage-unknown-vehicle':
+    'Write the vehicle as the file does; leastcut read lists what the file holds.',
+  'usage-unknown-panel':
+    'Write a panel as leastcut template show names it, with left or right where there are two.',
+  'usage-unknown-template': 'Choose one of leastcut template list.',
+  'usage-unknown-topic': 'Type leastcut explain alone: it lists everything that can be asked for.',
+  'usage-unknown-method':
+    'Choose from leastcut methods list. A combination is machine/pad/product.',
+  'file-missing': 'Check the name and the folder you are in.',
+  'file-unreadable': 'Name a file, not a folder, and one that you may read.',
+  'file-twice': 'Nothing, if that was meant. Else name the other file.',
+  'output-exists': 'Choose another name, or let --force replace the file.',
+  'output-is-input': 'Choose another name. An input is never changed.',
+  'output-unwritable': 'Check that the folder exists, that you may write there, and the disk.',
+  'encoding-unknown': 'Open the file in the program it came from and save it as CSV in UTF-8.',
+  'file-empty': 'Export it again; the gauge or its program wrote nothing.',
+  'quote-unclosed': 'Close the quote with a second one, or take the first away.',
+  'delimiter-ambiguous':
+    'Use one delimiter throughout, and put cells that hold the other in quotes.',
+  'header-missing': 'Add a first line that names the columns, at least panel and reading_um.',
+  'column-missing': 'Name the column as asked; the message lists what was found.',
+  'column-unknown': 'Nothing, if the column does not matter. Else name it as the tool knows it.',
+  'column-unnamed': 'Give the column a name, or delete it.',
+  'column-repeated': 'Rename or remove one of the two.',
+  'statistics-left-out': 'Nothing. Means and counts are worked out anew from the readings.',
+  'row-too-long': 'Look for a decimal comma or a comma in a note: put that cell in quotes.',
+  'row-too-short': 'Add the missing cells; an empty one keeps its comma.',
+  'comment-or-row': 'Delete the line, or the # before it.',
+  'unit-missing':
+    'Say it in the header (reading_um or reading_mil) or with --reading-unit um or mil.',
+  'unit-unknown': 'Give readings in µm or mil.',
+  'unit-conflict': 'Keep the statement that is right, and drop the other.',
+  'unit-doubtful':
+    'Look at the gauge: if it shows mil, say so in the header or with --reading-unit mil.',
+  'reading-ambiguous':
+    'Write the number without a thousands mark, or fewer digits after the decimal mark.',
+  'reading-not-a-number': 'Correct the cell, or leave it empty where there is no reading.',
+  'reading-missing': 'Nothing, if no reading was taken there.',
+  'reading-implausible': 'Look at the number again: a decimal mark may be missing.',
+  'cell-invalid': 'Write one of the values that the message names, or leave the cell empty.',
+  'no-readings': 'Check that this is the right file, and its column of readings.',
+  'panel-missing': 'Name the panel in every row.',
+  'panel-unknown': 'Write the panel as the template names it; leastcut template show lists them.',
+  'panel-ambiguous': 'Say left or right, front or rear.',
+  'panel-unmatched': 'Nothing, to read. To survey or plan, the panels must be those of a template.',
+  'template-unusual': 'Measure again. If it is right, nothing: the template is taken as it stands.',
+  'template-undecided': 'Name the template with --template.',
+  'defect-unknown': 'Write one of the defects that leastcut explain defects names.',
+  'json-syntax': 'Mend the place that the caret shows. JSON has no comments, no last comma.',
+  'json-duplicate-key': 'Keep one of the two.',
+  'settings-unknown-key':
+    'Correct the key; leastcut explain with a key says what it means and where it stands.',
+  'settings-invalid': 'Write a value that the message names.',
+  'job-mismatch': 'Give the job of this vehicle, or mend its vehicle id.',
+  'settings-panel-unknown':
+    'Write the panel as leastcut template show names it; any usual name of it will do.',
+  'settings-panel-ambiguous': 'Say which one: left or right, front or rear.',
+  'settings-panel-twice': 'Keep one of the two names, and say all of the panel under it.',
+  'film-record-mismatch':
+    'Name the film record of this vehicle in the job, or mend the vehicle in the record.',
+  'init-exists': 'Name another folder, or move the files that are there away first.',
+  'settings-schema': 'Add the line that the hint shows: it says what kind of file this is.',
+  'environment-unknown':
+    'Correct the name, or take the variable away; leastcut doctor lists those that count.',
+  'environment-invalid': 'Give the variable a value that its option takes, or take it away.',
+};

@@ -1,0 +1,202 @@
+/**
+ * How each default enters the reckoning, and where its effect is seen: by the beginning of its id,
+ * the longest that fits.
+ */
+
+export type DefaultUse = {
+  /** The beginning of the ids that this is about. */
+  readonly prefix: string;
+  /** Written out in words and signs; empty where the number is used as it stands. */
+  readonly formula: string;
+  /** Commands and parts of their output. */
+  readonly used: string;
+};
+
+const use = (prefix: string, formula: string, used: string): DefaultUse => ({
+  prefix,
+  formula,
+  used,
+});
+
+const SURVEY = 'survey and plan: the table of panels';
+const THIN = `${SURVEY}, columns thin and may go`;
+const BUDGET = `${SURVEY}, columns may go and bound by; -v lists every limit`;
+const CLEAR =
+  'clear on the thinnest 5 % ~ N(μ − e + g·min(0, x̄ − (μ + μ_under − e)) − 1.645·√v, …), with g = A/(A + B + u² + s²/n)';
+const RATE = 'removal a set = κ·pad·product·hardness · pressure · sliding speed · contact time';
+const METHODS = 'plan: every step; methods: rates, minutes and heat';
+const SPREAD = 'ln-SD of a removal = √(hardness² + combination² + step²)';
+const DEPTH = 'correction = Φ( ln(removal/depth) / √(σ_depth² + σ_scale² + σ_removal²) )';
+const STEPS = 'plan: which steps are chosen for a panel';
+const TIME = 'plan: time, and the minutes of each step';
+
+export const defaultUses: readonly DefaultUse[] = [
+  use(
+    'film.measurement',
+    'u_calibration = (fixed + proportional·reading)/√3; repeatability/√repeats where readings were not repeated',
+    THIN,
+  ),
+  use(
+    'film.spread',
+    's̃² = (d₀·s₀² + d·s²)/(d₀ + d), with d₀ at most the cap (Smyth 2004)',
+    `${SURVEY}, column thin, and the points called low or high`,
+  ),
+  use(
+    'film.tolerance',
+    'thinnest = min(mean − k·s̃, smallest point) − 1.645·u_calibration, k the tolerance factor for this content and confidence',
+    `${SURVEY}, column thin`,
+  ),
+  use('film.conditions', 'compared with the readings as it stands', `${SURVEY}: the condition`),
+  use('film.conditions.mirror', 'compared with the difference of the two means', 'survey: notes'),
+  use('film.layers', CLEAR, BUDGET),
+  use('film.topcoat', CLEAR, BUDGET),
+  use('film.stated', CLEAR, BUDGET),
+  use(
+    'film.earlier.unknown_clear',
+    'e = what was taken before; the clear is thinner by it',
+    BUDGET,
+  ),
+  use('film.earlier', 'removal allowed = life limit − taken before, at the chosen risk', BUDGET),
+  use(
+    'film.limits.life',
+    'P(removal > life − taken before) ≤ risk; the budget is the largest median that keeps it',
+    BUDGET,
+  ),
+  use('film.limits.clear_floor', 'P(clear on the thinnest 5 % − removal < floor) ≤ risk', BUDGET),
+  use(
+    'film.limits.single_stage_floor',
+    'P(topcoat on the thinnest 5 % − removal < floor) ≤ risk',
+    BUDGET,
+  ),
+  use('film.limits', 'smallest point − removal (its upper 95 %) ≥ floor', BUDGET),
+  use(
+    'film.thinner_clear',
+    'the risk once more, with the mean of the clear lower by this',
+    'plan: the line on risk; risk_if_thin_prob of a record',
+  ),
+  use('film.fresh_paint', 'compared with painted_days_ago as it stands', BUDGET),
+  use(
+    'film.reading',
+    'compared with each reading',
+    'read, survey, plan: readings refused or doubted',
+  ),
+  use('film.limits.risk_pct', 'the risk at which each limit is kept', BUDGET),
+  use(
+    'film.limits.total_floor_risk_pct',
+    'smallest point − removal (its upper 95 %) ≥ floor',
+    BUDGET,
+  ),
+  use('film', 'used as it stands', SURVEY),
+
+  use('correction.machines.rotary.rpm', 'sliding speed = ⅔·2π·rpm/60·pad/2', METHODS),
+  use(
+    'correction.machines',
+    'pressure = force/(π·pad²/4); sliding speed by orbit = π·throw·orbits/60; contact time = passes·π·pad/(4·arm speed·(1 − overlap))',
+    METHODS,
+  ),
+  use('correction.pads', RATE, METHODS),
+  use('correction.products', RATE, METHODS),
+  use('correction.defects', DEPTH, 'plan: the correction expected, and so the steps'),
+  use(
+    'correction.grain',
+    'depth of sanding marks = mean grain / grain_per_depth',
+    'plan: where a defects file names sanding marks',
+  ),
+  use(
+    'correction.sanding',
+    'depth of sanding marks = mean grain / grain_per_depth',
+    'plan: where a defects file names sanding marks',
+  ),
+  use(
+    'correction.heat.friction',
+    'heat into the panel = share·friction·pressure·sliding speed',
+    'methods show: how warm it gets',
+  ),
+  use(
+    'correction.heat.panel_share',
+    'heat into the panel = share·friction·pressure·sliding speed',
+    'methods show: how warm it gets',
+  ),
+  use(
+    'correction.heat.plastic_effusivity',
+    'warming in one contact = 2·heat·√(time/π)/effusivity',
+    'methods show: how warm plastic gets',
+  ),
+  use(
+    'correction.heat.cooling',
+    'what a pass left cools as exp(−cooling·time/heat of the sheet)',
+    'methods show: how warm it gets',
+  ),
+  use(
+    'correction.heat.steel_sheet',
+    'warming in one contact = heat·time/heat of the sheet',
+    'methods show: how warm steel gets',
+  ),
+  use(
+    'correction.heat.aluminium_sheet',
+    'warming in one contact = heat·time/heat of the sheet',
+    'methods show: how warm aluminium gets',
+  ),
+  use(
+    'correction.heat',
+    'compared with the temperature reached = start + warming',
+    'methods show: how warm it gets; plan: the caution on rotary heat',
+  ),
+  use('correction.removal.preston', RATE, METHODS),
+  use(
+    'correction.removal.overlap',
+    'contact time = passes·π·pad/(4·arm speed·(1 − overlap)); time of a set = passes·area/(arm speed·pad·(1 − overlap))',
+    METHODS,
+  ),
+  use(
+    'correction.removal.passes',
+    'contact time = passes·π·pad/(4·arm speed·(1 − overlap)); time of a set = passes·area/(arm speed·pad·(1 − overlap))',
+    METHODS,
+  ),
+  use('correction.removal.section', 'minutes a section = time of a set on this area', METHODS),
+  use('correction.removal.soft', RATE, 'plan: paint declared soft in the job file'),
+  use('correction.removal.hard_factor', RATE, 'plan: paint declared hard in the job file'),
+  use('correction.removal', SPREAD, 'plan: ranges and risk; survey: may go; methods: ranges'),
+  use('correction.depth', DEPTH, 'plan: the correction expected'),
+  use('correction.assumed_grade', DEPTH, 'plan: where no defects file is given'),
+  use('correction.aims', 'compared with the correction expected', 'plan: the aim'),
+  use('correction.least_correction', 'compared with the correction expected', STEPS),
+  use(
+    'correction.haze',
+    'haze left = max(pad, product + rotary); grades cleared = removal/cleared',
+    STEPS,
+  ),
+  use('correction.most_sets', 'no stage has more sets of one combination', STEPS),
+  use('correction.choice', 'differences smaller than this do not decide', STEPS),
+  use('correction', 'used as it stands', METHODS),
+
+  use(
+    'work.per_section',
+    'minutes of a step = machine time + sets·sections·(wipe + pad cleaning)',
+    TIME,
+  ),
+  use('work.set_up', 'once for every combination of the plan', TIME),
+  use(
+    'work.polishing',
+    'mean = (least + 4·likely + most)/6; variance = (mean − least)(most − mean)/7',
+    'plan: P50, P80 and P95 of the time',
+  ),
+  use(
+    'work.stages',
+    'mean = (least + 4·likely + most)/6; variance = (mean − least)(most − mean)/7',
+    'plan: P50, P80 and P95 of the time',
+  ),
+  use('work.materials', 'sets·area·ml/m² + first loads; pieces are rounded up', 'plan: materials'),
+  use(
+    'work.vibration',
+    'points = 2·a² for each hour with the machine running',
+    'plan: the caution on vibration',
+  ),
+  use(
+    'work',
+    'ln-variance of the time = stages + pace² + job²',
+    'plan: P50, P80 and P95 of the time',
+  ),
+
+  use('template', 'used as it stands', 'template; survey and plan: areas and points of panels'),
+];

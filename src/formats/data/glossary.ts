@@ -1,0 +1,627 @@
+/**
+ * The words of the trade and of this tool: the one home of the glossary. Other words for the same
+ * thing, and the headings of the tables, stand beside the term they belong to.
+ */
+
+export type GlossaryEntry = {
+  readonly term: string;
+  /** Synonyms, short forms, headings, the same word as others spell it. */
+  readonly also: readonly string[];
+  readonly meaning: string;
+};
+
+const word = (term: string, also: readonly string[], meaning: string): GlossaryEntry => ({
+  term,
+  also,
+  meaning,
+});
+
+export const glossary: readonly GlossaryEntry[] = [
+  // The paint.
+  word(
+    'film',
+    ['dft', 'dry film thickness', 'paint thickness', 'film thickness', 'total film', 'total'],
+    'All layers of paint together; what most gauges read.',
+  ),
+  word(
+    'clear coat',
+    ['clear', 'clearcoat', 'lacquer coat', 'top clear'],
+    'The uncoloured top layer; what is polished away is this.',
+  ),
+  word(
+    'base coat',
+    ['base', 'basecoat', 'colour coat'],
+    'The layer that carries the colour, under the clear.',
+  ),
+  word(
+    'primer',
+    ['surfacer', 'primer surfacer', 'e-coat', 'undercoat', 'electrocoat'],
+    'The layers between metal and colour: electrocoat against rust, surfacer to level it.',
+  ),
+  word(
+    'topcoat',
+    ['top coat'],
+    'The layer on top, whichever it is: clear over base, or single-stage colour.',
+  ),
+  word(
+    'single-stage',
+    ['solid colour', 'one coat', '2k solid'],
+    'Colour and gloss in one coat, with no clear over it.',
+  ),
+  word(
+    'lacquer',
+    ['cellulose', 'nitro', 'acrylic lacquer'],
+    'An old kind of paint that dries by solvent alone and dissolves again in it.',
+  ),
+  word('matte', ['matt', 'satin', 'frozen'], 'A finish made dull on purpose; polishing spoils it.'),
+  word(
+    'refinish',
+    ['respray', 'repaint', 'resprayed', 'repainted', 'aftermarket paint'],
+    'Paint put on after the factory.',
+  ),
+  word(
+    'blend',
+    ['blended panel', 'blend panel', 'fade-out'],
+    'A panel next to a repair, painted over part of it so that the colour runs out unseen.',
+  ),
+  word(
+    'filler',
+    ['bondo', 'putty', 'body filler', 'stopper'],
+    'Thick repair material under paint.',
+  ),
+  word(
+    'burn-through',
+    ['rub-through', 'strike-through'],
+    'A place polished through the clear, or through the colour, mostly at an edge.',
+  ),
+  word(
+    'clear coat failure',
+    ['delamination', 'peeling', 'lifting clear'],
+    'Clear that whitens, lifts or peels. It cannot be polished out.',
+  ),
+  word(
+    'ppf',
+    ['paint protection film', 'protective film', 'clear bra', 'wrap'],
+    'A plastic film stuck over the paint; it reads as paint on the gauge.',
+  ),
+  word(
+    'coating',
+    ['ceramic coating', 'ceramic', 'sealant', 'wax'],
+    'Protection put on over finished paint. A thick one reads as film.',
+  ),
+  word('layer', ['coat'], 'One coat of the film: electrocoat, surfacer, base coat, clear coat.'),
+
+  // What is wrong with it.
+  word(
+    'defect',
+    ['defects', 'marks', 'general defect', 'local defect'],
+    'Something on the paint that polishing may clear: swirl marks, holograms, marring, oxidation all over; etching and deep scratches at a place.',
+  ),
+  word(
+    'swirl marks',
+    ['swirls', 'swirl', 'spider webbing', 'cobwebbing', 'wash marring'],
+    'Fine curved scratches from washing.',
+  ),
+  word(
+    'holograms',
+    ['hologram', 'buffer trails', 'buffer trail', 'rotary trails'],
+    'Moving streaks left by a rotary machine.',
+  ),
+  word(
+    'marring',
+    ['micro-marring', 'micromarring', 'da haze', 'light scratches', 'scuffs'],
+    'A dull veil of very fine marks, often left by cutting with a dual action machine.',
+  ),
+  word(
+    'oxidation',
+    ['oxidised', 'chalking', 'fading', 'faded paint'],
+    'An outer layer that the weather made dull and powdery.',
+  ),
+  word(
+    'etching',
+    ['water etching', 'bird etching', 'water spots', 'bird lime', 'etch mark'],
+    'A crater left where water, acid or droppings ate into the paint.',
+  ),
+  word(
+    'deep scratch',
+    ['random deep scratches', 'deep scratches', 'rids', 'isolated scratch'],
+    'A single scratch far deeper than swirl marks: worked at its place, or left.',
+  ),
+  word(
+    'sanding marks',
+    ['sand scratches', 'pigtails'],
+    'Lines of one grade of abrasive, left after levelling.',
+  ),
+  word(
+    'orange peel',
+    ['peel', 'texture'],
+    'A bumpy surface like the skin of an orange. Polishing does not level it.',
+  ),
+  word(
+    'grade',
+    ['defect grade', 'rating'],
+    'How bad a defect is, from 0 none to 5 extreme, half steps allowed (ISO 4628-1).',
+  ),
+
+  // Machines and what is done with them.
+  word(
+    'machine',
+    ['polisher', 'machines'],
+    'What drives the pad: a rotary, a dual action machine, or a hand.',
+  ),
+  word(
+    'pad diameter',
+    ['pad mm', 'pad size'],
+    'How wide the pad is, in mm. A pad wider than the flat of a panel does not lie flat there.',
+  ),
+  word('name', ['what it is'], 'What a thing is called, in plain words.'),
+  word(
+    'motion',
+    ['movement of the pad'],
+    'How a machine moves its pad: it turns, it orbits, or a hand rubs.',
+  ),
+  word(
+    'factor',
+    ['factor of the pad', 'factor of the product'],
+    'Removal against a medium foam pad, or against a medium polish: 2 takes twice as much.',
+  ),
+  word(
+    'measured',
+    ['own rate', 'measured by the shop'],
+    'A rate that the shop measured itself. It counts in place of the derived one.',
+  ),
+  word(
+    'cool',
+    ['not warm'],
+    'Warming that asks for nothing: the panel stays under the temperature of caution.',
+  ),
+  word('stop', ['too hot'], 'Warming that a panel must not reach.'),
+  word('formula', ['what follows'], 'How a number is reckoned from others.'),
+  word(
+    'setting',
+    ['settings', 'value', 'unit'],
+    'A number that can be set, with the value in force and its unit.',
+  ),
+  word(
+    'rotary',
+    ['rotary polisher', 'buffer', 'circular'],
+    'A machine whose pad turns about one fixed point. Cuts fast, warms, and leaves holograms.',
+  ),
+  word(
+    'dual action',
+    ['da', 'orbital', 'random orbital', 'dual action polisher'],
+    'A machine whose pad runs round a small circle and may turn as well. Milder and cooler than a rotary.',
+  ),
+  word(
+    'throw',
+    ['orbit', 'stroke diameter', 'throw diameter'],
+    'How wide the circle is that a dual action pad runs round, in mm.',
+  ),
+  word(
+    'forced rotation',
+    ['gear driven'],
+    'A dual action machine whose gears keep the pad turning, whatever presses on it.',
+  ),
+  word(
+    'free-spinning',
+    ['random'],
+    'A dual action machine whose pad turns by itself only, and stops under pressure.',
+  ),
+  word(
+    'pad',
+    ['pads', 'foam', 'polishing pad'],
+    'What works the product on the paint: foam, microfibre, wool.',
+  ),
+  word('compound', ['heavy', 'cutting compound', 'rubbing compound'], 'A product that cuts much.'),
+  word('polish', ['medium', 'fine', 'finishing polish'], 'A product that cuts little.'),
+  word(
+    'product',
+    ['products', 'liquid', 'paste'],
+    'The compound or polish: abrasive in a paste or a liquid.',
+  ),
+  word(
+    'glaze',
+    ['filling glaze', 'filler glaze'],
+    'A product that hides marks by filling them, so that the light shows nothing until it is washed out.',
+  ),
+  word(
+    'combination',
+    ['method', 'combo', 'system'],
+    'A machine, a pad and a product used together, written machine/pad/product.',
+  ),
+  word('step', ['steps'], 'So many sets of one combination over a panel.'),
+  word(
+    'set',
+    ['sets', 'section pass', 'work cycle'],
+    'One working of a section with one load of product, several passes over it.',
+  ),
+  word(
+    'pass',
+    ['passes', 'crosshatch', 'section passes'],
+    'Once over the section with overlapping strokes.',
+  ),
+  word('overlap', [], 'The share of a stroke that the next stroke covers again.'),
+  word('section', ['working section', 'area'], 'The piece of a panel that is worked at a time.'),
+  word(
+    'arm speed',
+    ['hand speed', 'machine speed over the panel'],
+    'How fast the machine is moved over the panel.',
+  ),
+  word(
+    'stage',
+    ['stages', 'stages of a correction'],
+    'Where in a correction a step stands: cut, refine or finish.',
+  ),
+  word(
+    'cut',
+    ['cutting', 'cut step'],
+    'The first and coarsest stage of a correction: it takes the marks out.',
+  ),
+  word(
+    'refine',
+    ['refining', 'polishing step'],
+    'The middle stage: it takes out what the cut left.',
+  ),
+  word(
+    'finish',
+    ['finishing', 'jewelling', 'finish step'],
+    'The last and mildest stage: it leaves no haze. In a job file, what the topcoat is.',
+  ),
+  word(
+    'haze',
+    ['haze grade', 'micro haze'],
+    'A fine dullness that a step leaves, from 0 mirror to 4 heavy; a milder step clears it.',
+  ),
+  word('ladder', ['rung', 'rungs', 'step up'], 'Combinations in order of how much they remove.'),
+  word(
+    'test spot',
+    ['test section', 'test panel', 'spot 1st', 'provisional'],
+    'A small trial that shows how this paint answers a combination. Until one is seen, a plan is provisional.',
+  ),
+  word(
+    'de-nib',
+    ['denib', 'nib'],
+    'To take off a speck of dust in the paint by sanding that place alone.',
+  ),
+  word(
+    'wet sanding',
+    ['sanding', 'flatting', 'colour sanding'],
+    'Levelling paint with fine abrasive paper and water; takes far more film than polishing.',
+  ),
+  word(
+    'panel wipe',
+    ['ipa', 'ipa wipe', 'wipe down', 'solvent wipe', 'degrease'],
+    'A solvent wiped over the panel so that no oil or filler hides marks before it is judged.',
+  ),
+  word(
+    'decontamination',
+    ['clay', 'iron remover', 'tar remover'],
+    'Taking off what is stuck to the paint before it is worked: iron, tar, fallout.',
+  ),
+  word(
+    'masking',
+    ['tape', 'tape m', 'masking tape', 'trim'],
+    'Taping over trim and edges so that the pad does not reach them.',
+  ),
+  word(
+    'edge',
+    ['body line', 'shut', 'face'],
+    'The outer 25 mm of a panel and its raised lines, where film is thin. The rest is the face; a shut is inside a door.',
+  ),
+
+  // Removal.
+  word(
+    'removal',
+    ['film removed', 'removal per set', 'rate', 'µm a set', 'mil a set', 'cut rate'],
+    'How much film a step takes off. It is never known exactly: a range is given, nine cases of ten within.',
+  ),
+  word(
+    'preston’s law',
+    ["preston's law", 'preston', 'preston coefficient'],
+    'Removal = coefficient × pressure × sliding speed × time under the pad (Preston 1927).',
+  ),
+  word(
+    'pressure',
+    ['contact pressure', 'force', 'force n', 'load'],
+    'The force on the pad over the area of the pad.',
+  ),
+  word(
+    'sliding speed',
+    ['pad speed', 'rubbing speed'],
+    'How fast the pad’s face slides on the paint, on the average.',
+  ),
+  word(
+    'contact time',
+    ['dwell', 'dwell time'],
+    'How long a spot of the section is under the pad in one set.',
+  ),
+  word(
+    'hardness',
+    ['hard paint', 'soft paint', 'paint hardness'],
+    'How much a paint gives up to the same work: soft paint more, hard paint less.',
+  ),
+  word(
+    'heat',
+    [
+      'friction heat',
+      'panel temperature',
+      'warmth',
+      'one pass',
+      'one set',
+      'a step',
+      'stand at most',
+      'stand',
+      'reaches °C',
+    ],
+    'What friction warms the panel by. Thin metal and plastic warm most; a pad that stands still burns.',
+  ),
+
+  // Aims, limits, risk.
+  word(
+    'aim',
+    ['aims', 'enhance', 'correct', 'full', 'target'],
+    'The share of a panel’s general marks that the job is to clear: enhance, correct, full.',
+  ),
+  word(
+    'correction',
+    ['paint correction', 'defect removal', 'cleared'],
+    'The share of marks whose whole depth has been taken off around them.',
+  ),
+  word(
+    'budget',
+    ['may go', 'removal budget', 'allowance'],
+    'The largest median removal that keeps every limit on a panel at the chosen risk.',
+  ),
+  word(
+    'floor',
+    ['┊', 'minimum film', 'total floor', 'clear floor', 'safe thickness'],
+    'A thickness not to go below: of the clear, or of the total film.',
+  ),
+  word(
+    'life limit',
+    ['life', 'life budget'],
+    'The most that may ever be taken off one panel, earlier work counted.',
+  ),
+  word(
+    'bound by',
+    ['binding limit', 'bound_by', 'n = 1', 'fresh', 'no data'],
+    'The limit that allows least, and so decides the budget.',
+  ),
+  word(
+    'risk',
+    ['chance', 'risk_prob'],
+    'The chance, over cars like those assumed, that a plan leaves the clear under its floor on more than a twentieth of the panel.',
+  ),
+  word(
+    'if thin',
+    ['risk if thin', 'risk_if_thin', 'risk_if_thin_prob'],
+    'The same risk on a car whose clear is thinner than usual.',
+  ),
+  word('already', ['already_prob'], 'The part of the risk that stands before any polishing.'),
+  word(
+    'policy',
+    ['standard', 'strict', 'standard policy', 'strict policy'],
+    'Which published clear floor to keep: the standard one, or the strict one of some makers.',
+  ),
+  word(
+    'verdict',
+    ['plan', 'answer'],
+    'What becomes of a panel: polish, lighter, hand, leave or refinish.',
+  ),
+  word(
+    'condition',
+    ['state of a panel'],
+    'What the readings say a panel is: original, thin, cut back, refinished, filler, mixed, covered, unread.',
+  ),
+  word(
+    'film record',
+    ['history', 'earlier work'],
+    'What was read and taken off at each visit, panel by panel. It decides what may still go.',
+  ),
+
+  // Measuring.
+  word('reading', ['readings', 'measurement'], 'One value shown by the gauge.'),
+  word(
+    'point',
+    ['points', 'n', 'measuring point'],
+    'A place on a panel; its value is the mean of the readings there.',
+  ),
+  word(
+    'gauge',
+    ['paint gauge', 'ptg', 'depth gauge', 'thickness gauge', 'paint meter'],
+    'The instrument that reads film thickness. Magnetic and eddy-current ones need metal under the paint.',
+  ),
+  word(
+    'micrometre',
+    ['um', 'µm', 'micron', 'microns', 'mic'],
+    'A thousandth of a millimetre: the unit of film.',
+  ),
+  word('mil', ['thou', 'mils'], 'A thousandth of an inch: 25.4 µm.'),
+  word(
+    'calibration error',
+    ['calibration', 'gauge error', 'zeroing'],
+    'What a gauge is off by on all its readings alike; it does not shrink with more of them.',
+  ),
+  word(
+    'repeatability',
+    ['repeat', 'repeats'],
+    'How far readings of one place differ when the gauge is lifted and set down again.',
+  ),
+  word('resolution', ['step of the gauge'], 'The smallest step a gauge shows.'),
+  word(
+    'substrate',
+    ['under the paint', 'steel', 'aluminium', 'plastic', 'composite', 'galvanised steel'],
+    'What is under the paint: steel, galvanised steel, aluminium, plastic.',
+  ),
+  word(
+    'galvanised',
+    ['galvanized', 'zinc', 'zinc coated'],
+    'Steel with a coat of zinc, which a magnetic gauge counts as paint.',
+  ),
+
+  // Statistics.
+  word('mean', ['mean ± sd', 'average'], 'The sum of the values over their count.'),
+  word(
+    'standard deviation',
+    ['sd', '±', 'spread', 'scatter'],
+    'How far values lie from their mean, typically.',
+  ),
+  word('median', ['middle', 'typical'], 'The value with as many above it as below.'),
+  word(
+    'min',
+    ['minimum', 'smallest point'],
+    'The least point of a panel. In the list of methods: the minutes that one set takes on one section.',
+  ),
+  word(
+    'quantile',
+    ['percentile', 'p50', 'p80', 'p95'],
+    'The value that a stated share lies below. P80: four jobs of five take no longer.',
+  ),
+  word(
+    'ln-sd',
+    ['log sd', 'logarithmic spread'],
+    'The spread of a quantity as a factor: at 0.55, nine cases of ten lie within 2.5 times more or less.',
+  ),
+  word(
+    'range',
+    ['nine cases of ten', '90 % range', 'interval'],
+    'From the value that one case of twenty stays under to the one that one of twenty exceeds.',
+  ),
+  word('coverage', ['covers'], 'How often a stated interval holds the true value.'),
+  word('confidence', ['confidence level'], 'How often a statement made in this way is right.'),
+  word(
+    'effective degrees of freedom',
+    ['degrees of freedom', 'dof'],
+    'How much evidence stands behind an estimated spread, as if counted in readings.',
+  ),
+  word(
+    'moderated spread',
+    ['pooled spread'],
+    'A panel’s own standard deviation drawn towards what the car’s other panels show.',
+  ),
+  word(
+    'thinnest credible film',
+    ['thin', 'thinnest', '‹'],
+    'A thickness that nearly the whole panel exceeds, stated with a confidence.',
+  ),
+  word(
+    'baseline',
+    ['usual film of this car'],
+    'What sound panels of this car read, against which the others are held.',
+  ),
+  word(
+    'low points',
+    ['low point', 'high points', 'high point', 'outlier'],
+    'Points that read further from the others than chance explains. They stay in.',
+  ),
+  word('zone', ['zones'], 'A part of a panel whose film differs from the rest.'),
+  word('mirror panels', ['mirror', 'mirrored panels'], 'The left and the right one of a pair.'),
+
+  // The job.
+  word('survey', [], 'What the readings of a vehicle add up to, panel by panel.'),
+  word(
+    'template',
+    ['templates', 'body', 'vehicle template'],
+    'The panels of a kind of vehicle, with areas, edges and walking order.',
+  ),
+  word(
+    'panel',
+    ['panels'],
+    'A part of the body that is painted and worked as one: bonnet, door, wing.',
+  ),
+  word('walking order', ['route'], 'The order in which one goes round the vehicle to read it.'),
+  word(
+    'facing',
+    ['horizontal', 'upper', 'lower', 'vertical'],
+    'Which way a panel looks: the sun takes most from those that face up.',
+  ),
+  word(
+    'flat width',
+    ['flat mm', 'flat'],
+    'The narrowest flat stretch of a panel: a wider pad does not lie flat there.',
+  ),
+  word(
+    'area m²',
+    ['m²', 'area m2', 'square metres'],
+    'The area of paint that is worked, without glass and openings.',
+  ),
+  word(
+    'vehicle',
+    ['car', 'van', 'vehicle id'],
+    'What is surveyed and worked; one job is of one vehicle.',
+  ),
+  word('id', ['identifier'], 'The short name by which files and options mean a thing.'),
+  word(
+    'hand–arm vibration',
+    ['hand-arm vibration', 'vibration', 'havs', 'vibration points', 'exposure'],
+    'What the machine shakes into hands and arms. 100 points a day are the action value, 400 the limit (2002/44/EC; HSE).',
+  ),
+  word('job file', ['job', 'leastcut/job/1'], 'One job as JSON: vehicle, finish, history, aim.'),
+  word(
+    'shop file',
+    ['shop', 'leastcut/shop/1', 'project file', 'user file', 'leastcut.json'],
+    'What a workshop has and how it works, as JSON. One may be named, one found in the folders above, one be yours for all work.',
+  ),
+  word(
+    'basis',
+    ['grounds'],
+    'What a number stands on: published, common practice, from memory, derived, assumption.',
+  ),
+  word(
+    'origin',
+    ['from', 'where', 'lines'],
+    'Where a value in force comes from: option, environment, job, shop, project or user file, built-in.',
+  ),
+  word(
+    'default',
+    ['built-in', 'defaults'],
+    'A number that holds until someone sets another; each has a name, a basis and a source.',
+  ),
+  word(
+    'assumption',
+    ['assumed', 'assumptions'],
+    'Something the result rests on and nobody measured or stated.',
+  ),
+  word('advice', ['what would help'], 'What would make the answer surer, or allow more.'),
+  word('reason', ['reasons'], 'Why a panel’s plan is as it is.'),
+  word('caution', ['cautions'], 'What to mind while working.'),
+  word('limit', ['limits'], 'Something that may not be broken, with what it allows to go.'),
+  word(
+    'diagnostic',
+    ['diagnostics', 'error', 'warning'],
+    'What the tool has to say of an input: a code, a sentence, the place and a way out. An error stops, a warning does not.',
+  ),
+  word(
+    'note',
+    ['notes', 'remark'],
+    'Something that stops nothing and may be worth knowing; -v shows it.',
+  ),
+  word(
+    'time',
+    ['p50 p80 p95', 'hours'],
+    'Hours of the correction as a range: half of such jobs take less than P50, four of five less than P80.',
+  ),
+  word(
+    'materials',
+    ['material', 'towels', 'product used'],
+    'What the correction uses up: product, pads, towels, tape.',
+  ),
+  word(
+    'order of the job',
+    ['order'],
+    'The stages of the whole job, from the first look to the last.',
+  ),
+  word(
+    'not read',
+    ['unread panel'],
+    'Panels without a valid reading: nothing is known of them, so nothing may go.',
+  ),
+  word('left out', ['excluded'], 'Cells that are not readings, each with its reason.'),
+  word('care', [], 'What to mind while working.'),
+  word(
+    'outer size',
+    ['L × W × H m', 'vehicle size'],
+    'Length, width and height of a vehicle in m, by which a template is scaled.',
+  ),
+  word('inputs', ['input'], 'The files that were read, and how each was understood.'),
+];

@@ -1,0 +1,67 @@
+/**
+ * The film record, `leastcut/film-record/1`: what was taken from each panel at earlier visits, as it
+ * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
+ * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs.
+ */
+import * as z from 'zod';
+import { micrometres } from '../base/units.ts';
+import type { RecordedRemoval } from '../film/film-model.ts';
+import { date, given, identifier, note, text } from './setting-values.ts';
+import { settingsReader } from './settings-reader.ts';
+
+const readingUm = z.number().min(0).max(2000);
+
+const pointSchema = z.strictObject({
+  point: text,
+  before_um: readingUm.optional(),
+  after_um: readingUm.optional(),
+});
+
+const visitSchema = z.strictObject({
+  date,
+  panels: z.array(
+    z.strictObject({
+      panel: identifier,
+      taken_um: z.number().min(-20).max(100),
+      taken_sd_um: z.number().min(0).max(20),
+      points: z.array(pointSchema).optional(),
+    }),
+  ),
+  note: note.optional(),
+});
+
+export const filmRecordSchema = z.strictObject({
+  $schema: z.string().optional(),
+  schema: z.literal('leastcut/film-record/1'),
+  vehicle: identifier.optional(),
+  visits: z.array(visitSchema),
+  note: note.optional(),
+});
+
+export type RecordedPanel = {
+  /** As the record names it. */
+  readonly panel: string;
+  readonly taken: RecordedRemoval;
+  /** Where in the record: `['visits', 0, 'panels', 2]`. */
+  readonly path: readonly (string | number)[];
+};
+
+export type FilmRecord = {
+  readonly vehicle?: string;
+  /** Every panel of every visit, in the order of the file. */
+  readonly panels: readonly RecordedPanel[];
+};
+
+export const readFilmRecord = settingsReader(
+  filmRecordSchema,
+  ({ vehicle, visits }): FilmRecord => ({
+    ...given({ vehicle }),
+    panels: visits.flatMap((visit, i) =>
+      visit.panels.map(({ panel, taken_um, taken_sd_um }, j) => ({
+        panel,
+        taken: { mean: micrometres(taken_um), sd: micrometres(taken_sd_um) },
+        path: ['visits', i, 'panels', j],
+      })),
+    ),
+  }),
+);

@@ -1,0 +1,38 @@
+/** The models of the trade rooms with the numbers that a shop set in place of the built-in ones. */
+import type { CorrectionModel } from '../correction/catalogue.ts';
+import type { FilmModel } from '../film/film-model.ts';
+import type { WorkModel } from '../work/work-model.ts';
+import { defaultId, type Section } from './data/all-defaults.ts';
+import { correctionDefaults } from './data/correction-defaults.ts';
+import { correctionModelOf } from './data/correction-model.ts';
+import { filmDefaults } from './data/film-defaults.ts';
+import { type TemplateRules, templateDefaults } from './data/template-defaults.ts';
+import { workDefaults } from './data/work-defaults.ts';
+import { workModelOf } from './data/work-model.ts';
+import { type DefaultTree, type Values, values } from './default.ts';
+
+export type Models = {
+  readonly film: FilmModel;
+  readonly correction: CorrectionModel;
+  readonly work: WorkModel;
+  readonly template: TemplateRules;
+};
+
+/** `numbers` by the ids of `listAllDefaults`; what is not among them keeps its built-in value. */
+export function modelsWith(numbers: ReadonlyMap<string, number>): Models {
+  const inForce = <Tree extends DefaultTree>(section: Section, tree: Tree): Values<Tree> =>
+    values(tree, (path, unit) => numbers.get(defaultId(section, path, unit)));
+  const correction = correctionModelOf(inForce('correction', correctionDefaults));
+  return {
+    film: inForce('film', filmDefaults),
+    correction,
+    work: workModelOf(inForce('work', workDefaults), correction.removal.section),
+    template: inForce('template', templateDefaults),
+  };
+}
+
+export const {
+  film: filmModel,
+  correction: correctionModel,
+  work: workModel,
+}: Models = modelsWith(new Map());

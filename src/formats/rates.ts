@@ -1,0 +1,108 @@
+/**
+ * The rates file, `leastcut/rates/1`: what test spots showed on this shop's machines, one observation
+ * after the other. Nothing is ever taken out: a new observation is added at the end, and their order
+ * means nothing. A trial judged by eye alone has `cleared_pct` and no film; film that was measured has
+ * its standard error, and may come out under 0 where noise is larger than what was taken.
+ */
+import * as z from 'zod';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import { advised } from './advised.ts';
+import { asQuantity, combination, date, given, note, text } from './setting-values.ts';
+import { settingsReader } from './settings-reader.ts';
+import { micrometreAdvice } from './trade-words.ts';
+
+const percentAdvice = (value: unknown): string | undefined => {
+  const [, digits = ''] = typeof value === 'string' ? (/^\s*(\d+)\s*%\s*$/.exec(value) ?? []) : [];
+  return digits === '' ? undefined : `write the number alone: ${digits}`;
+};
+
+const observationSchema = z
+  .strictObject({
+    date,
+    vehicle: text.optional(),
+    panel: text.optional(),
+    combination,
+    sets: z.int().min(1).max(50),
+    removed_um: advised(z.number().min(-20).max(100), micrometreAdvice).optional(),
+    standard_error_um: advised(z.number().min(0.01).max(20), micrometreAdvice).optional(),
+    cleared_pct: advised(z.number().min(0).max(100), percentAdvice).optional(),
+    haze_grade: z.number().min(0).max(4).optional(),
+    note: note.optional(),
+  })
+  .superRefine((observation, context) => {
+    const complaint = whatIsLacking(observation);
+    if (complaint !== undefined) {
+      const { message, ...params } = complaint;
+      context.addIssue({ code: 'custom', path: [], message, params });
+    }
+  });
+
+/** Film and its standard error go together, and an observation shows something. */
+function whatIsLacking({
+  removed_um: removed,
+  standard_error_um: error,
+  cleared_pct: cleared,
+}: {
+  readonly removed_um?: number | undefined;
+  readonly standard_error_um?: number | undefined;
+  readonly cleared_pct?: number | undefined;
+}) {
+  if (removed !== undefined && error === undefined) {
+    const hint = 'say what "removed_um" may be off by, or leave both out';
+    return { message: 'lacks standard_error_um', hint, lacks: ['standard_error_um'] };
+  }
+  if (removed === undefined && error !== undefined) {
+    const hint = '"standard_error_um" is that of "removed_um": say both, or leave both out';
+    return { message: 'lacks removed_um', hint, lacks: ['removed_um'] };
+  }
+  if (removed !== undefined || cleared !== undefined) return undefined;
+  return {
+    message: 'shows nothing',
+    hint: 'say "removed_um" with "standard_error_um", or "cleared_pct", or all three',
+    lacks: ['removed_um', 'cleared_pct'],
+  };
+}
+
+export const ratesSchema = z.strictObject({
+  $schema: z.string().optional(),
+  schema: z.literal('leastcut/rates/1'),
+  observations: z.array(observationSchema),
+  note: note.optional(),
+});
+
+export type RateObservation = {
+  readonly date: string;
+  readonly vehicle?: string;
+  readonly panel?: string;
+  /** `machine/pad/product` */
+  readonly combination: string;
+  readonly sets: number;
+  /** By all sets together; absent where it was judged by eye alone. */
+  readonly removed?: { readonly mean: Micrometres; readonly standardError: Micrometres };
+  /** Share of the marks that went, by eye. */
+  readonly cleared?: number;
+  /** 0 mirror to 4 heavy. */
+  readonly hazeGrade?: number;
+};
+
+export const readRates = settingsReader(ratesSchema, ({ observations }) =>
+  observations.map(toObservation),
+);
+
+function toObservation(typed: z.output<typeof observationSchema>): RateObservation {
+  const mean = asQuantity(micrometres, typed.removed_um);
+  const standardError = asQuantity(micrometres, typed.standard_error_um);
+  return {
+    date: typed.date,
+    combination: typed.combination,
+    sets: typed.sets,
+    ...given({
+      vehicle: typed.vehicle,
+      panel: typed.panel,
+      removed:
+        mean === undefined || standardError === undefined ? undefined : { mean, standardError },
+      cleared: typed.cleared_pct === undefined ? undefined : typed.cleared_pct / 100,
+      hazeGrade: typed.haze_grade,
+    }),
+  };
+}

@@ -1,0 +1,31 @@
+/** The schema of every machine record, by the command that writes it. */
+import type * as z from 'zod';
+import { doctorRecordSchema } from './doctor-record.ts';
+import { explainRecordSchema } from './explain-record.ts';
+import { initRecordSchema } from './init-record.ts';
+import { methodsRecordSchema } from './methods-record.ts';
+import { planRecordSchema } from './plan-record.ts';
+import { readRecordSchema } from './read-record.ts';
+import { surveyRecordSchema } from './survey-record.ts';
+import { templateRecordSchema } from './template-record.ts';
+
+export type RecordName =
+  | 'read'
+  | 'survey'
+  | 'plan'
+  | 'template'
+  | 'methods'
+  | 'explain'
+  | 'doctor'
+  | 'init';
+
+export const machineRecords: Readonly<Record<RecordName, z.ZodType>> = {
+  read: readRecordSchema,
+  survey: surveyRecordSchema,
+  plan: planRecordSchema,
+  template: templateRecordSchema,
+  methods: methodsRecordSchema,
+  explain: explainRecordSchema,
+  doctor: doctorRecordSchema,
+  init: initRecordSchema,
+};

@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
+import { readFilmRecord } from '../../src/formats/film-record.ts';
+import { takenInAll } from '../../src/tasks/taken-in-all.ts';
+
+const record = `{
+  "schema": "leastcut/film-record/1",
+  "vehicle": "AB-12",
+  "visits": [
+    { "date": "2024-05-02", "panels": [
+      { "panel": "hood", "taken_um": 2.1, "taken_sd_um": 0.9, "points": [{ "point": "1", "before_um": 112, "after_um": 110 }] },
+      { "panel": "roof", "taken_um": -0.4, "taken_sd_um": 0.8 }
+    ] },
+    { "date": "2026-03-31", "panels": [{ "panel": "bonnet", "taken_um": 1.5, "taken_sd_um": 1.2 }] }
+  ]
+}`;
+
+describe('a film record', () => {
+  test('is read as every panel of every visit, each with its place', () => {
+    const { value, diagnostics } = readFilmRecord('visits.json', record);
+    expect(diagnostics).toEqual([]);
+    expect(value?.value.vehicle).toBe('AB-12');
+    expect(value?.value.panels.map(({ panel, taken }) => [panel, taken.mean, taken.sd])).toEqual([
+      ['hood', 2.1, 0.9],
+      ['roof', -0.4, 0.8],
+      ['bonnet', 1.5, 1.2],
+    ]);
+    const [, , last] = value?.value.panels ?? [];
+    expect(value?.placeOf([...(last?.path ?? []), 'panel'])).toMatchObject({ line: 9 });
+  });
+
+  test('refuses a date that is none and a panel without its uncertainty, where they stand', () => {
+    const wrong = record.replace('2024-05-02', '2.5.2024').replace(', "taken_sd_um": 0.8', '');
+    const told = readFilmRecord('visits.json', wrong).diagnostics.map(
+      ({ at, message }) => `${at?.line}: ${message}`,
+    );
+    expect(told).toEqual([
+      '5: "visits[0].date" is "2.5.2024"; it takes a date like "2026-03-31"',
+      '7: "visits[0].panels[1].taken_sd_um" is missing; it takes a number from 0 to 20',
+    ]);
+  });
+});
+
+describe('what visits took together', () => {
+  const visit = (mean: number, sd: number) => ({ mean: micrometres(mean), sd: micrometres(sd) });
+
+  test('is the sum of their means, with the root of the sum of their variances', () => {
+    // 2.1 + 1.5; √(.9² + 1.2²) = 1.5
+    const all = takenInAll([visit(2.1, 0.9), visit(1.5, 1.2)]);
+    expect(all.mean).toBeCloseTo(3.6, 12);
+    expect(all.sd).toBeCloseTo(1.5, 12);
+  });
+
+  test('is never a gain, however the differences came out', () => {
+    expect(takenInAll([visit(-2, 1), visit(0.5, 1)]).mean).toBe(0);
+    expect(takenInAll([visit(-2, 1), visit(3, 1)]).mean).toBe(1);
+  });
+
+  test('does not depend on the order of the visits', () => {
+    const some = fc.record({
+      mean: fc.double({ min: -5, max: 20, noNaN: true }),
+      sd: fc.double({ min: 0, max: 5, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(some, { minLength: 1, maxLength: 6 }), (visits) => {
+        const made = visits.map(({ mean, sd }) => visit(mean, sd));
+        const forth = takenInAll(made);
+        const back = takenInAll([...made].reverse());
+        expect(back.mean).toBeCloseTo(forth.mean, 9);
+        expect(back.sd).toBeCloseTo(forth.sd, 9);
+      }),
+    );
+  });
+});
