@@ -1,5 +1,6 @@
 /** Blocks → text for a terminal or a pipe. Nothing is cut: what does not fit makes the line longer. */
 import type { Block, Cell, Column, StripAxis, Tone } from '../report/model.ts';
+import { boxLines, formLines } from './fill-in-text.ts';
 import { displayWidth, printable } from './printable.ts';
 
 export type TextStyle = {
@@ -36,6 +37,10 @@ function blockLines(block: Block, style: TextStyle): readonly string[] {
       ];
     case 'table':
       return tableLines(block.columns, block.rows, style);
+    case 'form':
+      return formLines(block.fields, style.width);
+    case 'boxes':
+      return boxLines(block.label, block.places, style);
   }
 }
 

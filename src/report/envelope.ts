@@ -1,8 +1,9 @@
 /** What stands around every machine record. */
 import type { Diagnostic } from '../base/diagnostics.ts';
 import { roundTo } from '../base/rounding.ts';
+import type { Assumption } from '../tasks/assumption.ts';
+import { type EffectiveSetting, isOwn } from '../tasks/effective-settings.ts';
 import type { ReadInput } from '../tasks/read-vehicles.ts';
-import type { Assumption } from '../tasks/settings.ts';
 import type { MachineRecord } from './model.ts';
 
 export type RecordContext = {
@@ -16,6 +17,7 @@ export const envelope = (
     readonly vehicle: string | null;
     readonly inputs: readonly ReadInput[];
     readonly assumptions: readonly Assumption[];
+    readonly settings?: { readonly effective: readonly EffectiveSetting[] };
   },
   { version, diagnostics }: RecordContext,
 ): MachineRecord => ({
@@ -25,7 +27,18 @@ export const envelope = (
   vehicle: about.vehicle,
   inputs: about.inputs.map(inputRecord),
   assumptions: about.assumptions,
+  ...(about.settings === undefined
+    ? {}
+    : { settings: about.settings.effective.filter(isOwn).map(settingRecord) }),
   diagnostics: diagnostics.map(diagnosticRecord),
+});
+
+/** A setting with where it came from; `origin` and `where` as the text has them. */
+export const settingRecord = ({ name, value, origin, where }: EffectiveSetting) => ({
+  name,
+  value: typeof value === 'number' ? machine(value) : value,
+  origin,
+  where,
 });
 
 /** Envelope of a run that came to nothing: its diagnostics and no result. */
@@ -73,5 +86,8 @@ export const machine = (value: number): number => {
   const rounded = roundTo(value, MACHINE_DIGITS);
   return rounded === 0 ? 0 : rounded;
 };
+/** The same for numbers of the model, of which some (Preston's coefficient) lie far below a millionth. */
+export const machineFigure = (value: number): number =>
+  Math.abs(value) < 1e-3 ? value : machine(value);
 export const machineOrNull = (value: number | null | undefined): number | null =>
   value === null || value === undefined ? null : machine(value);

@@ -2,7 +2,7 @@
 import { shown } from '../base/rounding.ts';
 import { MICROMETRES_PER_MIL, type Micrometres } from '../base/units.ts';
 import type { LimitCode } from '../film/removal-limits.ts';
-import type { PanelSurvey } from '../film/survey.ts';
+import { isZone, type PanelSurvey } from '../film/survey.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from './model.ts';
 
 export type ShowUnit = 'um' | 'mil';
@@ -52,7 +52,9 @@ export function filmTable(
       { ...column(own.title, 'left') },
       { title: '', align: 'left', axis },
     ],
-    rows: panels.map((panel) => filmRow(panel, own.cellOf(panel), unit)),
+    rows: panels.flatMap((panel) =>
+      [panel, ...panel.zones].map((part) => filmRow(part, own.cellOf(part), unit)),
+    ),
   };
 }
 
@@ -62,7 +64,7 @@ function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[
     one === null || one === undefined ? '–' : thickness(one, unit, digits);
   const sd = statistics?.sd ?? null;
   return [
-    cell(survey.panel.name),
+    cell(isZone(survey) ? `\u00a0\u00a0${survey.zone} zone` : survey.panel.name),
     cell(String(survey.points.length)),
     cell(`${value(statistics?.mean)}${sd === null ? '' : ` ± ${thickness(sd, unit)}`}`),
     cell(value(statistics?.min)),
@@ -77,6 +79,10 @@ function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[
     },
   ];
 }
+
+/** `roof`, or `roof (thinner zone)`. */
+export const partName = (survey: PanelSurvey): string =>
+  isZone(survey) ? `${survey.panel.name} (${survey.zone} zone)` : survey.panel.name;
 
 const inUnit = (value: number, unit: ShowUnit): number =>
   unit === 'um' ? value : value / MICROMETRES_PER_MIL;

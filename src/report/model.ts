@@ -30,6 +30,9 @@ export type Column = {
   readonly axis?: StripAxis;
 };
 
+/** A place to write a value by pen, on a rectangle whose sides are 1: `u` across, `v` down. */
+export type BoxPlace = { readonly name: string; readonly u: number; readonly v: number };
+
 export type Block =
   | { readonly kind: 'title'; readonly text: string }
   | { readonly kind: 'gap' }
@@ -39,7 +42,11 @@ export type Block =
       readonly kind: 'table';
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly Cell[])[];
-    };
+    }
+  /** Blanks to fill in by pen, each behind its label. */
+  | { readonly kind: 'form'; readonly fields: readonly string[] }
+  /** One rectangle with a box to write in at each place. */
+  | { readonly kind: 'boxes'; readonly label: string; readonly places: readonly BoxPlace[] };
 
 export const title = (text: string): Block => ({ kind: 'title', text });
 export const gap: Block = { kind: 'gap' };
@@ -54,6 +61,15 @@ export const list = (label: string, items: readonly string[]): Block => ({
   items: items.map(gluedUnits),
 });
 export const cell = (text: string, tone: Tone = 'plain'): Cell => ({ kind: 'text', text, tone });
+
+/** One cell for a spreadsheet; null is an empty one. */
+export type DataCell = string | number | null;
+
+/** Rows for a spreadsheet or a script: names of columns and plain values. */
+export type DataTable = {
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly DataCell[])[];
+};
 
 /** A machine record: plain data that serialises to JSON. */
 export type MachineRecord = { readonly [key: string]: unknown };

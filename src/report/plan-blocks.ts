@@ -1,17 +1,17 @@
 import { groupBy } from '../base/group-by.ts';
-import { shown } from '../base/rounding.ts';
-import { isWorked, type PanelPlan } from '../correction/plan.ts';
+import { roundTo, shown } from '../base/rounding.ts';
+import { isWorked, type PanelPlan, workedParts } from '../correction/plan.ts';
 import { stepsId } from '../correction/step.ts';
 import type { Panel } from '../film/template.ts';
-import { filmModel } from '../formats/data/film-defaults.ts';
 import type { PlanResult } from '../tasks/plan-vehicle.ts';
 import { jobTimeQuantile } from '../work/job-time.ts';
-import { filmTable, type ShowUnit, thickness, unitName } from './film-table.ts';
+import { filmTable, partName, type ShowUnit, thickness, unitName } from './film-table.ts';
 import { type Block, cell, gap, list, paragraph, title } from './model.ts';
+import { factsList } from './panel-facts.ts';
 import {
   assumptionBlocks,
   heading,
-  LEGEND,
+  legend,
   type PageOptions,
   unreadLine,
 } from './survey-blocks.ts';
@@ -25,7 +25,8 @@ export function planBlocks(
   const ids = new Set(panels.map(({ id }) => id));
   const plans = result.plan.panels.filter(({ survey }) => ids.has(survey.panel.id));
   const read = plans.filter(({ survey }) => survey.points.length > 0);
-  const groups = lettered(plans.filter(isWorked));
+  const parts = partsOf(plans);
+  const groups = lettered(parts.filter(isWorked));
   const surveyed = plans.map(({ survey }) => survey);
   return [
     title(
@@ -40,11 +41,19 @@ export function planBlocks(
     ...(read.length === 0 ? [] : [planTable(read, groups, options.unit)]),
     ...unreadLine(surveyed),
     ...groups.flatMap((group) => groupBlocks(group, options)),
-    ...leftAlone(read),
-    ...remarksOf(plans),
+    ...leftAlone(partsOf(read)),
+    ...remarksOf(parts),
     ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result))]),
     ...workBlocks(result),
-    ...(options.verbose ? [orderBlock(result)] : []),
+    ...(options.verbose
+      ? [
+          orderBlock(result),
+          ...factsList(
+            read.map(({ survey }) => survey),
+            result,
+          ),
+        ]
+      : []),
     ...(groups.length === 0
       ? []
       : [paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`)]),
@@ -52,9 +61,13 @@ export function planBlocks(
   ];
 }
 
+/** Panels, and in place of a mixed one its zones. */
+const partsOf = (plans: readonly PanelPlan[]): readonly PanelPlan[] =>
+  workedParts({ panels: plans });
+
 function aimLine({ settings }: PlanResult): string {
   const { aim, terms } = settings;
-  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; provisional, no test spot yet. ${LEGEND}`;
+  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; provisional, no test spot yet. ${legend(settings)}`;
 }
 
 type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
@@ -72,10 +85,19 @@ const letterOf = (index: number): string =>
 
 function planTable(read: readonly PanelPlan[], groups: readonly Group[], unit: ShowUnit): Block {
   const words = new Map(
-    read.map((plan) => {
-      const letter = groups.find(({ plans }) => plans.includes(plan))?.letter;
-      return [plan.survey, letter === undefined ? plan.verdict : `${plan.verdict} ${letter}`];
-    }),
+    read
+      .flatMap((panel) => [panel, ...panel.zones])
+      .map((plan) => {
+        const letter = groups.find(({ plans }) => plans.includes(plan))?.letter;
+        return [
+          plan.survey,
+          plan.zones.length > 0
+            ? 'by zone'
+            : letter === undefined
+              ? plan.verdict
+              : `${plan.verdict} ${letter}`,
+        ];
+      }),
   );
   return filmTable(
     read.map(({ survey }) => survey),
@@ -129,7 +151,7 @@ function conditionOf({ survey: { condition, also } }: PanelPlan): string {
 }
 
 const names = (plans: readonly PanelPlan[]): string =>
-  plans.map(({ survey }) => survey.panel.name).join(', ');
+  plans.map(({ survey }) => partName(survey)).join(', ');
 
 /** What is local and what to mind, each once with its panels. */
 function remarksOf(plans: readonly PanelPlan[]): readonly Block[] {
@@ -141,13 +163,14 @@ function remarksOf(plans: readonly PanelPlan[]): readonly Block[] {
   return groups.map(([text, group]) => paragraph(names(group.map(({ plan }) => plan)), text));
 }
 
-function riskLine({ plan }: PlanResult): string {
-  const worked = plan.panels.filter(isWorked);
+function riskLine({ plan, settings: { film } }: PlanResult): string {
+  const worked = partsOf(plan.panels).filter(isWorked);
+  const share = roundTo(100 * film.topcoat.thinnestShare, 1);
   const already = range(worked.flatMap((panel) => panel.already ?? []));
   const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
   return (
-    `chance, over cars like those assumed, of clear (topcoat) under its floor on over 5\u00a0% of a panel’s face (outer 25\u00a0mm, body lines excluded). ` +
-    `Before polishing ${already}\u00a0%; with clear ${filmModel.thinnerClear}\u00a0µm thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
+    `chance, over cars like those assumed, of clear (topcoat) under its floor on over ${share}\u00a0% of a panel’s face (outer ${film.edgeWidth}\u00a0mm, body lines excluded). ` +
+    `Before polishing ${already}\u00a0%; with clear ${film.thinnerClear}\u00a0µm thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
   );
 }
 

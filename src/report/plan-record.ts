@@ -4,6 +4,7 @@ import type { PlanResult } from '../tasks/plan-vehicle.ts';
 import { jobTimeQuantile } from '../work/job-time.ts';
 import { envelope, machine, machineOrNull, type RecordContext } from './envelope.ts';
 import type { MachineRecord } from './model.ts';
+import { factsRecord } from './panel-facts.ts';
 import { remarkRecord } from './survey-record.ts';
 
 /** `leastcut/plan/1`. */
@@ -22,7 +23,7 @@ export function planRecord(
     risk_pct: machine(100 * settings.terms.risk),
     panels: plan.panels
       .filter(({ survey: { panel } }) => ids.has(panel.id))
-      .map((panel) => panelRecord(panel, settings.correction.removal.passes)),
+      .map((panel) => panelRecord(panel, result)),
     car: { expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor) },
     time: { p50_h: hours(0.5), p80_h: hours(0.8), p95_h: hours(0.95) },
     vibration_points: machine(work.vibrationPoints),
@@ -36,10 +37,10 @@ export function planRecord(
   };
 }
 
-const panelRecord = (plan: PanelPlan, passes: number): MachineRecord => ({
+const panelRecord = (plan: PanelPlan, result: PlanResult): MachineRecord => ({
   panel: plan.survey.panel.id,
   verdict: plan.verdict,
-  steps: plan.steps.map((step) => stepRecord(step, passes)),
+  steps: plan.steps.map((step) => stepRecord(step, result.settings.correction.removal.passes)),
   removal_um: {
     median: machine(plan.removal.median),
     mean: machine(plan.removal.mean),
@@ -52,10 +53,15 @@ const panelRecord = (plan: PanelPlan, passes: number): MachineRecord => ({
   already_prob: machineOrNull(plan.already),
   budget_um: machine(plan.survey.budget),
   bound_by: plan.survey.boundBy.code,
+  facts: factsRecord(plan.survey, result),
   provisional: plan.provisional,
   reasons: plan.reasons.map(remarkRecord),
   cautions: plan.cautions.map(remarkRecord),
-  zones: [],
+  zones: plan.zones.map((zone) => ({
+    ...panelRecord(zone, result),
+    zone: zone.zone,
+    points: zone.survey.points.map(({ point }) => point),
+  })),
 });
 
 const stepRecord = ({ combination, sets, removal, machineTime }: PlannedStep, passes: number) => ({

@@ -1,10 +1,14 @@
 import { groupBy } from '../base/group-by.ts';
-import { shown } from '../base/rounding.ts';
+import { roundTo, shown } from '../base/rounding.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import type { Panel } from '../film/template.ts';
+import { isOwn } from '../tasks/effective-settings.ts';
+import type { Settings } from '../tasks/settings.ts';
 import type { SurveyResult } from '../tasks/survey-vehicle.ts';
-import { filmTable, type ShowUnit, thickness, unitName } from './film-table.ts';
+import { filmTable, partName, type ShowUnit, thickness, unitName } from './film-table.ts';
 import { type Block, cell, gap, list, paragraph, title } from './model.ts';
+import { factsList } from './panel-facts.ts';
+import { settingsList } from './settings-list.ts';
 import { chosen } from './survey-record.ts';
 import { counted } from './words.ts';
 
@@ -28,7 +32,7 @@ export function surveyBlocks(
     ...evidenceLines(read),
     ...result.survey.notes.map(({ text }) => paragraph('Note', text)),
     ...adviceLines(surveyed),
-    ...(options.verbose ? limitsList(read, options.unit) : []),
+    ...(options.verbose ? [...factsList(read, result), ...limitsList(read, options.unit)] : []),
     ...assumptionBlocks(result, options),
   ];
 }
@@ -52,12 +56,12 @@ function readNotes({ survey, settings }: SurveyResult, { unit }: PageOptions): r
       ? 'No baseline: no sound metal panel was read.'
       : `Baseline ${thickness(survey.baseline, unit)} ${unitName(unit)}.`;
   const risk = shown(100 * settings.terms.risk, 1);
-  return [paragraph(null, `${baseline} ${LEGEND} Limits kept at ${risk}\u00a0% risk.`)];
+  return [paragraph(null, `${baseline} ${legend(settings)} Limits kept at ${risk}\u00a0% risk.`)];
 }
 
 /** What the columns of the film table mean. */
-export const LEGEND =
-  '‹ thin: least film credible on 95\u00a0% of the face; may go: median removal within every limit; ┊ floor.';
+export const legend = ({ film }: Settings): string =>
+  `‹ thin: least film credible on ${roundTo(100 * film.tolerance.content, 1)}\u00a0% of the face; may go: median removal within every limit; ┊ floor.`;
 
 export const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
   read.length === 0
@@ -124,26 +128,40 @@ function adviceLines(surveyed: readonly PanelSurvey[]): readonly Block[] {
       ];
 }
 
+/** A panel, or in place of a mixed one its zones. */
+const partsOf = (survey: PanelSurvey): readonly PanelSurvey[] =>
+  survey.zones.length === 0 ? [survey] : survey.zones;
+
 const limitsList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] => [
   list(
     `Every limit, and the median removal it allows (${unitName(unit)})`,
-    read.flatMap(({ panel, limits }) => [
-      panel.name,
-      ...limits.map(({ text, value }) => `\u00a0\u00a0${thickness(value, unit, 2)}: ${text}`),
-    ]),
+    read
+      .flatMap(partsOf)
+      .flatMap((survey) => [
+        partName(survey),
+        ...survey.limits.map(
+          ({ text, value }) => `\u00a0\u00a0${thickness(value, unit, 2)}: ${text}`,
+        ),
+      ]),
   ),
 ];
 
 export function assumptionBlocks(
-  { assumptions, inputs }: SurveyResult,
+  { assumptions, inputs, settings }: SurveyResult,
   { verbose }: PageOptions,
 ): readonly Block[] {
   const texts = assumptions.map(({ text }) => text);
   return [
     ...(texts.length === 0 ? [] : [paragraph('Assumed', `${texts.join('; ')}.`)]),
+    ...(verbose ? ownSettings(settings) : []),
     ...(verbose ? [list('Inputs', inputs.flatMap(inputLines))] : []),
   ];
 }
+
+const ownSettings = ({ effective }: Settings): readonly Block[] => {
+  const own = effective.filter(isOwn);
+  return own.length === 0 ? [] : [settingsList('Settings that are not built in', own)];
+};
 
 const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly string[] => [
   decisions === null

@@ -5,6 +5,7 @@ import type { Panel } from '../film/template.ts';
 import type { SurveyResult } from '../tasks/survey-vehicle.ts';
 import { envelope, machine, machineOrNull, type RecordContext } from './envelope.ts';
 import type { MachineRecord } from './model.ts';
+import { factsRecord } from './panel-facts.ts';
 
 /** `leastcut/survey/1`. */
 export const surveyRecord = (
@@ -16,7 +17,7 @@ export const surveyRecord = (
   template: result.survey.template.id,
   baseline_um: machineOrNull(result.survey.baseline),
   notes: result.survey.notes.map(remarkRecord),
-  panels: chosen(result.survey.panels, panels).map(panelRecord),
+  panels: chosen(result.survey.panels, panels).map((survey) => panelRecord(survey, result)),
 });
 
 export const chosen = <T extends { readonly panel: Panel }>(
@@ -33,7 +34,7 @@ export const remarkRecord = ({ code, text, value }: Remark) => ({
   ...(value === undefined ? {} : { value: machine(value) }),
 });
 
-function panelRecord(survey: PanelSurvey): MachineRecord {
+function panelRecord(survey: PanelSurvey, result: SurveyResult): MachineRecord {
   const { statistics, topcoat } = survey;
   return {
     panel: survey.panel.id,
@@ -48,6 +49,7 @@ function panelRecord(survey: PanelSurvey): MachineRecord {
     moderated_dof: machineOrNull(survey.film?.spread.dof),
     calibration_um: machineOrNull(survey.film?.calibration),
     thinnest_um: machineOrNull(survey.thinnest),
+    facts: factsRecord(survey, result),
     condition: survey.condition,
     also: survey.also,
     evidence: survey.evidence.map(remarkRecord),
@@ -62,6 +64,10 @@ function panelRecord(survey: PanelSurvey): MachineRecord {
     low_points: survey.lowPoints,
     high_points: survey.highPoints,
     advice: survey.advice.map(remarkRecord),
-    zones: [],
+    zones: survey.zones.map((zone) => ({
+      ...panelRecord(zone, result),
+      zone: zone.zone,
+      points: zone.points.map(({ point }) => point),
+    })),
   };
 }

@@ -1,0 +1,148 @@
+/** What is held of each panel's paint besides its readings, with where that is from. */
+import { groupBy } from '../base/group-by.ts';
+import { shown } from '../base/rounding.ts';
+import type { PanelFacts, StatedLayer } from '../film/film-model.ts';
+import type { PanelSurvey } from '../film/survey.ts';
+import type { EffectiveFacts } from '../tasks/panel-facts.ts';
+import type { Effective } from '../tasks/setting-origin.ts';
+import type { SurveyResult } from '../tasks/survey-vehicle.ts';
+import { machine, machineOrNull } from './envelope.ts';
+import { type Block, list, type MachineRecord } from './model.ts';
+
+/**
+ * As the survey used them: no zinc where the panel is not steel, and the clear that was read where
+ * nothing better was stated.
+ */
+function factsUsed({ panel, facts }: PanelSurvey, said: EffectiveFacts): EffectiveFacts {
+  const read = facts.clear !== null && facts.clear !== said.clear.value;
+  const noZinc = said.galvanised.value && !facts.galvanised;
+  return {
+    ...said,
+    ...(noZinc
+      ? { galvanised: { ...said.galvanised, value: false, where: `no zinc on ${panel.substrate}` } }
+      : {}),
+    ...(read
+      ? { clear: { value: facts.clear, origin: 'readings', where: 'readings of the layer' } }
+      : {}),
+  };
+}
+
+const factsOf = (survey: PanelSurvey, { facts, settings }: SurveyResult): EffectiveFacts =>
+  factsUsed(survey, facts.get(survey.panel.id) ?? settings.facts);
+
+/**
+ * What is held of most panels on one line, then what is different on some: panels that differ in the
+ * same way share a line.
+ */
+export function factsList(read: readonly PanelSurvey[], result: SurveyResult): readonly Block[] {
+  if (read.length === 0) return [];
+  const panels = read.map((survey) => ({
+    name: survey.panel.name,
+    texts: factTexts(factsOf(survey, result)),
+  }));
+  const most =
+    panels[0]?.texts.map((_, i) => mostFrequent(panels.map(({ texts }) => texts[i]))) ?? [];
+  const differing = panels.flatMap(({ name, texts }) => {
+    const text = texts.filter((one, i) => one.text !== most[i]?.text).map(({ text: own }) => own);
+    return text.length === 0 ? [] : [{ name, text: text.join('; ') }];
+  });
+  const rest = differing.length === 0 ? 'every panel' : 'panels, if nothing else is said';
+  const common = most.filter(({ worthSaying }) => worthSaying).map(({ text }) => text);
+  return [
+    list('What is held of the paint, and where it is said', [
+      `${rest}: ${common.join('; ')}`,
+      ...[...groupBy(differing, ({ text }) => text)].map(
+        ([text, of]) => `${of.map(({ name }) => name).join(', ')}: ${text}`,
+      ),
+    ]),
+  ];
+}
+
+/** A fact in words; one that nobody stated and that changes nothing is only said beside another. */
+type FactText = { readonly text: string; readonly worthSaying: boolean };
+
+const NOTHING: FactText = { text: '', worthSaying: false };
+
+function mostFrequent(texts: readonly (FactText | undefined)[]): FactText {
+  const groups = [...groupBy(texts, (one) => one?.text ?? '').values()];
+  const largest = groups.reduce((most, one) => (one.length > most.length ? one : most), []);
+  return largest[0] ?? NOTHING;
+}
+
+/** The same facts in the same order for every panel. */
+const factTexts = (facts: EffectiveFacts): readonly FactText[] => [
+  said(facts.finish, (value) => value),
+  said(facts.taken, takenText),
+  unlessNone(
+    facts.recorded,
+    'nothing on record',
+    ({ mean, sd }) => `${plusMinus(mean, sd)} on record`,
+  ),
+  said(facts.galvanised, (value) => (value ? 'galvanised' : 'not galvanised')),
+  unlessNone(facts.clear, 'no clear stated', (value) => `clear ${layerText(value)}`),
+  unlessNone(
+    facts.under,
+    'nothing stated under it',
+    (value) => `under the clear ${layerText(value)}`,
+  ),
+  unlessNone(facts.paintedDaysAgo, 'not painted of late', (value) => `painted ${value} days ago`),
+  unlessNone(facts.covered, 'not covered', () => 'covered'),
+  unlessNone(facts.clearCoatFailure, 'no clear coat failure', () => 'clear coat failure'),
+];
+
+function takenText(value: PanelFacts['taken']): string {
+  if (value === null) return 'earlier work unknown';
+  return value === 0 ? 'never worked before' : `${shown(value, 1)} µm taken before`;
+}
+
+const plusMinus = (mean: number, sd: number): string => `${shown(mean, 1)} ± ${shown(sd, 1)} µm`;
+
+const layerText = ({ mean, sd, of }: StatedLayer): string =>
+  `${plusMinus(mean, sd)}${of === 'car' ? ' on this car' : ''}`;
+
+const said = <T>({ value, where }: Effective<T>, textOf: (value: T) => string): FactText => ({
+  text: `${textOf(value)} (${fileAndLine(where)})`,
+  worthSaying: true,
+});
+
+const unlessNone = <T>(
+  fact: Effective<T | null | false>,
+  none: string,
+  textOf: (value: T) => string,
+): FactText =>
+  fact.value === null || fact.value === false
+    ? { text: none, worthSaying: false }
+    : said({ ...fact, value: fact.value as T }, textOf);
+
+/** The folder is left to the record: a page has 80 columns. */
+const fileAndLine = (where: string): string => where.replace(/^.*[/\\]/, '');
+
+/** `facts` of a panel in the records of survey and plan. */
+export function factsRecord(survey: PanelSurvey, result: SurveyResult): MachineRecord {
+  const facts = factsOf(survey, result);
+  return {
+    finish: facts.finish,
+    taken_um: inRecord(facts.taken, machineOrNull),
+    recorded_um: inRecord(facts.recorded, layerRecord),
+    clear_um: inRecord(facts.clear, layerRecord),
+    under_um: inRecord(facts.under, layerRecord),
+    galvanised: facts.galvanised,
+    covered: facts.covered,
+    clear_coat_failure: facts.clearCoatFailure,
+    painted_days_ago: facts.paintedDaysAgo,
+  };
+}
+
+const inRecord = <T>({ value, ...from }: Effective<T>, recordOf: (value: T) => unknown) => ({
+  value: recordOf(value),
+  ...from,
+});
+
+const layerRecord = (layer: PanelFacts['clear'] | PanelFacts['recorded']) =>
+  layer === null
+    ? null
+    : {
+        value: machine(layer.mean),
+        sd: machine(layer.sd),
+        ...('of' in layer ? { of: layer.of } : {}),
+      };
