@@ -73,12 +73,17 @@ describe('what is packed', () => {
   ];
   const packed = pack.files.map(({ path }) => path);
 
-  test.each(['bin/leastcut.js', 'dist/main.js', 'README.md', 'LICENSE', 'package.json'])(
-    'holds %s',
-    (path) => {
-      expect(packed).toContain(path);
-    },
-  );
+  test.each([
+    'bin/leastcut.js',
+    'dist/main.js',
+    'dist/schemas/shop.schema.json',
+    'dist/schemas/readings.columns.json',
+    'README.md',
+    'LICENSE',
+    'package.json',
+  ])('holds %s', (path) => {
+    expect(packed).toContain(path);
+  });
 
   test('holds the samples', () => {
     const samples = files.filter((path) => path.startsWith('samples/'));

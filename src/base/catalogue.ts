@@ -42,6 +42,14 @@ export const diagnosticCatalogue = {
     kind: 'usage',
     meaning: 'There is no vehicle template of that name.',
   },
+  'usage-unknown-topic': {
+    kind: 'usage',
+    meaning: 'A word to be explained is not known.',
+  },
+  'usage-unknown-method': {
+    kind: 'usage',
+    meaning: 'There is no machine, pad, product or combination of that name.',
+  },
   'file-missing': { kind: 'input-file', meaning: 'A named file does not exist.' },
   'file-unreadable': { kind: 'input-file', meaning: 'A named file exists and cannot be read.' },
   'file-twice': { kind: 'remark', meaning: 'Two inputs hold the same bytes: they are read once.' },
@@ -112,6 +120,10 @@ export const diagnosticCatalogue = {
     meaning: 'No template fits the panel names; they are kept as they stand.',
   },
   'template-undecided': { kind: 'data', meaning: 'No vehicle template fits the panel names.' },
+  'template-unusual': {
+    kind: 'remark',
+    meaning: 'A template says something that is more often a slip than a vehicle.',
+  },
   'defect-unknown': { kind: 'data', meaning: 'A defect in the file is not one the tool knows.' },
   'json-syntax': { kind: 'settings', meaning: 'A JSON file breaks the rules of JSON.' },
   'json-duplicate-key': { kind: 'settings', meaning: 'A JSON object holds the same key twice.' },
@@ -124,6 +136,34 @@ export const diagnosticCatalogue = {
     meaning: 'A settings file holds a value it cannot take.',
   },
   'job-mismatch': { kind: 'settings', meaning: 'The job is of another vehicle than the readings.' },
+  'settings-panel-unknown': {
+    kind: 'settings',
+    meaning: 'A panel named in a settings file is not on the template.',
+  },
+  'settings-panel-ambiguous': {
+    kind: 'settings',
+    meaning: 'A panel name in a settings file fits more than one panel of the template.',
+  },
+  'settings-panel-twice': {
+    kind: 'settings',
+    meaning: 'A settings file speaks of one panel under two names.',
+  },
+  'film-record-mismatch': {
+    kind: 'settings',
+    meaning: 'The film record is of another vehicle than the job or the readings.',
+  },
+  'init-exists': {
+    kind: 'output',
+    meaning: 'A file that init would write exists already: nothing is written.',
+  },
+  'environment-invalid': {
+    kind: 'settings',
+    meaning: 'A variable of the environment sets an option to a value it cannot take.',
+  },
+  'environment-unknown': {
+    kind: 'remark',
+    meaning: 'A variable of the environment that begins with LEASTCUT_ sets nothing.',
+  },
   'settings-schema': { kind: 'settings', meaning: 'A settings file does not say what kind it is.' },
 } as const satisfies Record<string, CatalogueEntry>;
 

@@ -17,3 +17,7 @@ export function shown(value: number, digits: number): string {
   const rounded = roundTo(value, digits);
   return (rounded === 0 ? 0 : rounded).toFixed(digits);
 }
+
+/** A number of the model as a person writes it: at most `digits` that count, no trailing noughts. */
+export const figure = (value: number, digits = 4): string =>
+  String(Number(value.toPrecision(digits)));

@@ -13,6 +13,9 @@ export type Millimetres = Quantity<'mm'>;
 export type Metres = Quantity<'m'>;
 export type SquareMetres = Quantity<'m²'>;
 export type Minutes = Quantity<'min'>;
+export type Seconds = Quantity<'s'>;
+export type Kelvins = Quantity<'K'>;
+export type DegreesCelsius = Quantity<'°C'>;
 export type Newtons = Quantity<'N'>;
 export type MetresPerSecond = Quantity<'m/s'>;
 
@@ -21,6 +24,9 @@ export const millimetres = (value: number): Millimetres => value as Millimetres;
 export const metres = (value: number): Metres => value as Metres;
 export const squareMetres = (value: number): SquareMetres => value as SquareMetres;
 export const minutes = (value: number): Minutes => value as Minutes;
+export const seconds = (value: number): Seconds => value as Seconds;
+export const kelvins = (value: number): Kelvins => value as Kelvins;
+export const degreesCelsius = (value: number): DegreesCelsius => value as DegreesCelsius;
 export const newtons = (value: number): Newtons => value as Newtons;
 export const metresPerSecond = (value: number): MetresPerSecond => value as MetresPerSecond;
 

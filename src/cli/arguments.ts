@@ -4,8 +4,10 @@ import { type Diagnostic, error, type Outcome } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import type { Command } from './command.ts';
 import { type CommandEntry, commands } from './commands.ts';
+import { readOptionValue } from './option-values.ts';
 import {
   commonOptions,
+  type Format,
   type OptionName,
   type OptionSpec,
   optionSpecs,
@@ -17,6 +19,9 @@ export type Parsed =
   | { readonly kind: 'help'; readonly text: string };
 
 export function parseArguments(command: Command, words: readonly string[]): Outcome<Parsed> {
+  if (isOptionAskedAbout(command, words)) {
+    return { value: { kind: 'run', operands: words, options: {} }, diagnostics: [] };
+  }
   const parser = parserOf(command);
   let help = '';
   parser.exitOverride().configureOutput({
@@ -36,6 +41,12 @@ export function parseArguments(command: Command, words: readonly string[]): Outc
   const options = parser.opts() as TypedOptions;
   return { value: { kind: 'run', operands: parser.args, options }, diagnostics: [] };
 }
+
+/** `explain -v` asks what -v is; with other words beside it, it is the option itself. */
+const isOptionAskedAbout = (command: Command, words: readonly string[]): boolean =>
+  command.asksAboutOptions === true &&
+  words.length === 1 &&
+  words.every((word) => word.startsWith('-') && word !== '-h' && word !== '--help');
 
 /** Help of one command, as `leastcut COMMAND --help` prints it. */
 export const commandHelp = (command: Command): string => {
@@ -57,43 +68,36 @@ function parserOf(command: Command): Parser {
     .argument('[operands...]')
     .helpOption('-h, --help', 'show this help')
     .allowExcessArguments(true)
+    .allowUnknownOption(command.asksAboutOptions === true)
     .addHelpText('after', `\nExamples:\n${command.examples.map((one) => `  ${one}\n`).join('')}`);
   parser.configureHelp({ visibleArguments: () => [] });
-  for (const name of [...command.options, ...commonOptions]) parser.addOption(optionOf(name));
+  for (const name of [...command.options, ...commonOptions])
+    parser.addOption(optionOf(name, command));
   return parser;
 }
 
-function optionOf(name: OptionName): Option {
+/** What a command offers where it says nothing else. */
+const USUAL_FORMATS: readonly Format[] = ['text', 'json', 'ndjson'];
+
+function optionOf(name: OptionName, command: Command): Option {
   const spec: OptionSpec = optionSpecs[name];
   const option = new Option(spec.flags, spec.summary);
-  if (spec.choices !== undefined) option.choices(spec.choices);
-  if (spec.range !== undefined) option.argParser(numberBetween(...spec.range));
+  const choices = name === 'format' ? (command.formats ?? USUAL_FORMATS) : spec.choices;
+  if (choices !== undefined) option.choices(choices);
+  else if (spec.repeatable !== true && /</.test(spec.flags)) option.argParser(parserFor(name));
   if (spec.repeatable === true) {
     option.argParser((value: string, before: readonly string[] = []) => [...before, value]);
   }
-  if (name === 'aim') option.argParser(aim);
   return option;
 }
 
-const NUMBER = /^\d+(\.\d+)?$/;
-
-const numberBetween =
-  (least: number, most: number) =>
-  (text: string): number => {
-    const value = NUMBER.test(text) ? Number(text) : Number.NaN;
-    if (!(value >= least && value <= most)) {
-      throw new InvalidArgumentError(`It takes a number from ${least} to ${most}.`);
-    }
-    return value;
+const parserFor =
+  (name: OptionName) =>
+  (text: string): string | number => {
+    const read = readOptionValue(name, text);
+    if ('takes' in read) throw new InvalidArgumentError(`It takes ${read.takes}.`);
+    return read.value;
   };
-
-function aim(text: string): 'enhance' | 'correct' | 'full' | number {
-  if (text === 'enhance' || text === 'correct' || text === 'full') return text;
-  if (!NUMBER.test(text) || Number(text) < 1 || Number(text) > 99) {
-    throw new InvalidArgumentError('It takes enhance, correct, full, or a number from 1 to 99.');
-  }
-  return Number(text);
-}
 
 /** Commander's own sentence as a diagnostic: its "Did you mean" is the hint. */
 function usageProblem(command: string, { code, message }: CommanderError): Diagnostic {

@@ -25,7 +25,27 @@ export const commands: readonly CommandEntry[] = [
   },
   {
     name: 'template',
-    summary: 'list the vehicle templates, or show one',
+    summary: 'list, show and check vehicle templates; print a blank reading sheet',
     load: async () => (await import('./commands/template.ts')).templateCommand,
+  },
+  {
+    name: 'methods',
+    summary: 'list what cuts how much, or show how one rate is reckoned',
+    load: async () => (await import('./commands/methods.ts')).methodsCommand,
+  },
+  {
+    name: 'explain',
+    summary: 'say what a word, a code, a number, an option or a key means',
+    load: async () => (await import('./commands/explain.ts')).explainCommand,
+  },
+  {
+    name: 'init',
+    summary: 'write a shop file and a job file to start from',
+    load: async () => (await import('./commands/init.ts')).initCommand,
+  },
+  {
+    name: 'doctor',
+    summary: 'say which settings are in force, from where; check settings files',
+    load: async () => (await import('./commands/doctor.ts')).doctorCommand,
   },
 ];

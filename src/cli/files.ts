@@ -1,7 +1,7 @@
 /** Reading named files and standard input; writing an output so that it is the old or the new, never half. */
 import { createHash, randomBytes } from 'node:crypto';
 import { fstatSync } from 'node:fs';
-import { open, readFile, rename, stat, unlink } from 'node:fs/promises';
+import { mkdir, open, readFile, rename, stat, unlink, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import type { LoadedFile } from '../tasks/read-vehicles.ts';
@@ -99,3 +99,30 @@ export async function writeOutput(out: string, text: string): Promise<Diagnostic
     });
   }
 }
+
+/** New files only: when one of them is there already, or cannot be written, none is left behind. */
+export const createFiles: World['create'] = async (folder, files) => {
+  const stats = await Promise.all(files.map(({ path }) => statOrNothing(path)));
+  const there = files.filter((_, i) => stats[i] !== undefined);
+  if (there.length > 0) return there.map(({ path }) => alreadyThere(path));
+  const created: string[] = [];
+  try {
+    for (const { path, text } of files) {
+      await mkdir(dirname(path), { recursive: true });
+      await writeFile(path, text, { flag: 'wx' });
+      created.push(path);
+    }
+    return [];
+  } catch (problem) {
+    await Promise.all(created.map((path) => unlink(path).catch(() => undefined)));
+    const hint = 'check the folder, its permissions and the room on the disk';
+    const message = `nothing can be written in "${folder}" (${codeOf(problem)})`;
+    return [error('output-unwritable', message, { at: { file: folder }, hint })];
+  }
+};
+
+const alreadyThere = (path: string): Diagnostic =>
+  error('init-exists', `"${path}" exists: nothing was written`, {
+    at: { file: path },
+    hint: 'name another folder, or move the file away first',
+  });

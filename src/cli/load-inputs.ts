@@ -1,20 +1,25 @@
 /** The files a command names → loaded files and settings; every problem of all of them at once. */
-import { type Diagnostic, error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
-import { micrometres } from '../base/units.ts';
-import { correctionModel } from '../formats/data/correction-defaults.ts';
-import { builtInTemplates } from '../formats/data/templates.ts';
-import type { Job } from '../formats/job.ts';
-import type { Shop } from '../formats/shop.ts';
+import { isAbsolute, join } from 'node:path';
+import { type Diagnostic, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
+import type { FilmRecord } from '../formats/film-record.ts';
+import type { Job, JobVehicle } from '../formats/job.ts';
+import type { Placed } from '../formats/placed.ts';
 import type { LoadedFile, ReadRequest } from '../tasks/read-vehicles.ts';
-import { resolveSettings, type Settings } from '../tasks/settings.ts';
+import type { StatedSize } from '../tasks/scale-to-vehicle.ts';
+import type { Settings } from '../tasks/settings.ts';
+import type { JobLayer, Located } from '../tasks/settings-layers.ts';
 import type { SurveyFilesRequest } from '../tasks/survey-files.ts';
 import type { World } from './command.ts';
+import { loadSettings, readSettingsFile } from './load-settings.ts';
+import { type LoadedTemplates, loadTemplates, type NamedTemplate } from './load-templates.ts';
 import type { TypedOptions } from './options.ts';
 
 export type Inputs = {
   readonly gauge: readonly LoadedFile[];
   readonly defects: LoadedFile | undefined;
-  readonly job: Job | undefined;
+  readonly job: Placed<Job> | undefined;
+  readonly filmRecord: Placed<FilmRecord> | undefined;
+  readonly templates: LoadedTemplates;
   readonly settings: Settings;
 };
 
@@ -24,18 +29,28 @@ export async function loadInputs(
   world: World,
 ): Promise<Outcome<Inputs>> {
   const gauge = await loadGauge(operands, world);
-  const [defects, job, shop] = await Promise.all([
+  const [defects, loaded] = await Promise.all([
     loadOptional(options.defects, world),
-    loadSettings(options.job, world, readJobFile),
-    loadSettings(options.shop, world, readShopFile),
+    loadSettings(options, world),
   ]);
-  const diagnostics = [gauge, defects, job, shop].flatMap((part) => part.diagnostics);
-  if (gauge.value === undefined || hasErrors(diagnostics)) return { diagnostics };
-  const settings = resolveSettings({ flags: flagsOf(options), job: job.value, shop: shop.value });
-  return {
-    value: { gauge: gauge.value, defects: defects.value, job: job.value, settings },
-    diagnostics,
+  const diagnostics = [gauge, defects, loaded].flatMap((part) => part.diagnostics);
+  if (gauge.value === undefined || loaded.value === undefined) return { diagnostics };
+  const { settings, job } = loaded.value;
+  const [templates, filmRecord] = await Promise.all([
+    templatesInForce(settings, world),
+    loadFilmRecord(job, world),
+  ]);
+  const all = [...diagnostics, ...templates.diagnostics, ...filmRecord.diagnostics];
+  if (templates.value === undefined || hasErrors(all)) return { diagnostics: all };
+  const value = {
+    gauge: gauge.value,
+    defects: defects.value,
+    job: job?.file,
+    filmRecord: filmRecord.value,
+    templates: templates.value,
+    settings,
   };
+  return { value, diagnostics: all };
 }
 
 export async function loadGauge(
@@ -69,68 +84,90 @@ async function loadOptional(name: string | undefined, world: World): Promise<Out
   return file === undefined ? { diagnostics } : { value: file, diagnostics };
 }
 
-type SettingsReader<T> = (file: LoadedFile, text: string) => Promise<Outcome<T>>;
-
-async function loadSettings<T>(
-  name: string | undefined,
+/** What earlier visits took; the job names the file relative to its own folder. */
+async function loadFilmRecord(
+  job: JobLayer | undefined,
   world: World,
-  read: SettingsReader<T>,
-): Promise<Outcome<T>> {
-  const { value: file, diagnostics } = await loadOptional(name, world);
-  if (file === undefined) return { diagnostics };
-  try {
-    return await read(file, new TextDecoder('utf-8', { fatal: true }).decode(file.bytes));
-  } catch (problem) {
-    if (!(problem instanceof TypeError)) throw problem;
-    return { diagnostics: [notUtf8(file.name)] };
-  }
+): Promise<Outcome<Placed<FilmRecord>>> {
+  const name = job?.file.value.filmRecord;
+  if (job === undefined || name === undefined) return { diagnostics: [] };
+  const path = isAbsolute(name) ? name : join(job.folder, name);
+  const read = await readSettingsFile(path, path, world, async (file, text) =>
+    (await import('../formats/film-record.ts')).readFilmRecord(file, text),
+  );
+  const at = job.file.placeOf(['film_record']);
+  const hint = 'mend the path: it is relative to this file';
+  return {
+    ...read,
+    diagnostics: read.diagnostics.map((one) =>
+      one.code === 'file-missing' ? { ...one, at, hint } : one,
+    ),
+  };
 }
 
-const notUtf8 = (file: string): Diagnostic =>
-  error('json-syntax', 'the file is not UTF-8', { at: { file }, hint: 'save it as UTF-8' });
-
-// The readers of settings bring a validation library along, which most runs do without.
-const readJobFile: SettingsReader<Job> = async ({ name }, text) =>
-  (await import('../formats/job.ts')).readJob(name, text);
-
-const readShopFile: SettingsReader<Shop> = async ({ name }, text) =>
-  (await import('../formats/shop.ts')).readShop(name, text, {
-    machines: correctionModel.machines.map(({ id }) => id),
-    pads: correctionModel.pads.map(({ id }) => id),
-    products: correctionModel.products.map(({ id }) => id),
-  });
-
-const flagsOf = ({ aim, riskPct, policy, finish, floorUm }: TypedOptions) => ({
-  ...(aim === undefined ? {} : { aim }),
-  ...(riskPct === undefined ? {} : { riskPct }),
-  ...(policy === undefined ? {} : { policy }),
-  ...(finish === undefined ? {} : { finish }),
-  ...(floorUm === undefined ? {} : { floor: micrometres(floorUm) }),
+const named = ({ value, folder, at }: Located<string>): NamedTemplate => ({
+  word: value,
+  folder,
+  at,
 });
 
-/** What to read and how, from what was typed and what the job says. */
+/** The templates to choose from, and the one that is named. */
+export const templatesInForce = (
+  { template, templates, templateRules }: Settings,
+  world: World,
+): Promise<Outcome<LoadedTemplates>> =>
+  loadTemplates(
+    { chosen: template === undefined ? undefined : named(template), own: templates.map(named) },
+    world,
+    templateRules,
+  );
+
+/** Every template there is to choose from: the built-in ones, and those of the shop files. */
+export const everyTemplate = (
+  { templates, templateRules }: Settings,
+  world: World,
+): Promise<Outcome<LoadedTemplates>> =>
+  loadTemplates({ chosen: undefined, own: templates.map(named) }, world, templateRules);
+
+/** What to read and how. */
 export const readRequest = (
   files: readonly LoadedFile[],
-  options: TypedOptions,
-  job: Job | undefined,
-  keepUnknownPanels = false,
-): ReadRequest => ({
-  files,
-  templates: builtInTemplates,
-  templateId: options.template ?? job?.template,
-  intake: options.readingUnit === undefined ? {} : { unit: options.readingUnit },
-  vehicle: options.vehicle,
-  keepUnknownPanels,
-});
+  { vehicle }: TypedOptions,
+  settings: Settings,
+  templates: LoadedTemplates,
+): ReadRequest => {
+  const { value: unit } = settings.readingUnit;
+  return {
+    files,
+    ...templates,
+    templateRules: settings.templateRules,
+    intake: { plausible: settings.film.measurement, ...(unit === null ? {} : { unit }) },
+    vehicle,
+    keepUnknownPanels: false,
+  };
+};
 
 /** The same for a survey of what was read. */
 export const surveyRequest = (
-  { gauge, job, settings }: Inputs,
+  { gauge, job, filmRecord, settings, templates }: Inputs,
   options: TypedOptions,
 ): SurveyFilesRequest => ({
-  ...readRequest(gauge, options, job),
+  ...readRequest(gauge, options, settings, templates),
+  size: job === undefined ? undefined : statedSize(job),
   settings,
-  hasJob: job !== undefined,
-  identity: job?.vehicle ?? null,
+  job,
+  filmRecord,
   panels: options.panel ?? [],
 });
+
+function statedSize({ value, placeOf }: Placed<Job>): StatedSize {
+  const { length, width, height }: JobVehicle = value.vehicle ?? {};
+  return {
+    size: {
+      ...(length === undefined ? {} : { length }),
+      ...(width === undefined ? {} : { width }),
+      ...(height === undefined ? {} : { height }),
+    },
+    placeOf: (dimension) => placeOf(['vehicle', `${dimension}_m`]),
+  };
+}

@@ -1,17 +1,23 @@
 /** What was typed → what is meant → answer → text on a stream, and an exit code. */
 import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
+import { isTemplatePath } from '../film/template-name.ts';
 import { renderDiagnostic } from '../render/diagnostic-text.ts';
 import { renderJson, renderNdjson } from '../render/json.ts';
 import { renderText } from '../render/text.ts';
 import { emptyRecord } from '../report/envelope.ts';
-import { gap } from '../report/model.ts';
+import { type Block, gap } from '../report/model.ts';
+import type { Effective } from '../tasks/setting-origin.ts';
+import type { ColourUse } from '../tasks/settings-layers.ts';
 import { commandHelp, findCommand, parseArguments } from './arguments.ts';
-import type { Answer, Command } from './command.ts';
+import { type Answer, type Command, failed, type World } from './command.ts';
+import { commands } from './commands.ts';
+import { readEnvironment } from './environment.ts';
 import { exitCodeOf, exitCodes } from './exit-code.ts';
-import { loadFile, outputProblem, STDIN_NAME, writeOutput } from './files.ts';
+import { createFiles, loadFile, outputProblem, STDIN_NAME, writeOutput } from './files.ts';
 import { rootHelp } from './help.ts';
-import type { TypedOptions } from './options.ts';
-import { textStyle, textWidth, wantsColour } from './terminal.ts';
+import type { OptionName, TypedOptions } from './options.ts';
+import { surroundings } from './surroundings.ts';
+import { colourDecision, textStyle, textWidth } from './terminal.ts';
 import { version } from './version.ts';
 
 export async function run(words: readonly string[]): Promise<number> {
@@ -29,8 +35,25 @@ export async function run(words: readonly string[]): Promise<number> {
     process.stdout.write(parsed.value.text);
     return exitCodes.done;
   }
-  return runCommand(command, parsed.value.operands, parsed.value.options);
+  const around = surroundings();
+  const given = readEnvironment(around.environment);
+  const typed = parsed.value.options;
+  if (given.value === undefined) return deliver(command, failed(given.diagnostics), typed);
+  const fromEnvironment = new Set(
+    (Object.keys(given.value) as OptionName[]).filter((name) => typed[name] === undefined),
+  );
+  const options = { ...given.value, ...typed };
+  return runCommand(command, parsed.value.operands, options, {
+    surroundings: around,
+    fromEnvironment,
+    noticed: given.diagnostics,
+  });
 }
+
+/** What stood around the run before anything was loaded. */
+type Beginning = Pick<World, 'surroundings' | 'fromEnvironment'> & {
+  readonly noticed: readonly Diagnostic[];
+};
 
 function showHelp(asked: boolean): number {
   (asked ? process.stdout : process.stderr).write(rootHelp());
@@ -41,20 +64,30 @@ async function runCommand(
   command: Command,
   typedOperands: readonly string[],
   options: TypedOptions,
+  { noticed, ...beginning }: Beginning,
 ): Promise<number> {
-  const takesFiles = command.name !== 'template';
-  const operands = takesFiles && typedOperands.length === 0 ? pipedOperand() : typedOperands;
+  const { filesOf } = command;
+  const pipes = filesOf === undefined && typedOperands.length === 0;
+  const operands = pipes ? pipedOperand() : typedOperands;
   if (operands === undefined) {
     process.stderr.write(commandHelp(command));
     const message = 'no input: name a file, or - for standard input';
     return finish([error('usage-missing-input', message)], options);
   }
-  const inputs = [...(takesFiles ? operands : []), options.job, options.shop, options.defects];
+  const files = filesOf === undefined ? operands : filesOf(operands);
+  const template = [options.template ?? ''].filter(isTemplatePath);
+  const inputs = [...files, ...template, options.job, options.shop, options.defects];
   const named = inputs.flatMap((name) => name ?? []);
   const problem = await beforehand(named, options);
   if (problem !== undefined) return finish([problem], options);
-  const answer = await command.run(operands, options, { load: loadFile });
-  return deliver(command, answer, options);
+  const answer = await command.run(operands, options, {
+    ...beginning,
+    load: loadFile,
+    create: createFiles,
+    commands: () => Promise.all(commands.map(({ load }) => load())),
+  });
+  const diagnostics = [...noticed, ...answer.diagnostics];
+  return deliver(command, { ...answer, diagnostics }, options);
 }
 
 /** Nothing named: standard input, unless it is a terminal. */
@@ -78,7 +111,7 @@ async function deliver(command: Command, answer: Answer, options: TypedOptions):
   const diagnostics = [...answer.diagnostics, ...several];
   const output = hasErrors(diagnostics)
     ? failureOutput(command.name, diagnostics, options)
-    : outputOf(answer, options);
+    : await outputOf(answer, options);
   const written = await write(output, options.out);
   const all = written === undefined ? diagnostics : [...diagnostics, written];
   const code = finish(all, options);
@@ -90,14 +123,39 @@ const severalVehicles = (count: number): Diagnostic =>
     hint: 'name one with --vehicle, or ask for --format ndjson',
   });
 
-function outputOf({ pages, records }: Answer, options: TypedOptions): string {
+async function outputOf(answer: Answer, options: TypedOptions): Promise<string> {
+  const { records, table } = answer;
   const [first] = records;
-  if (options.format === 'json') return first === undefined ? '' : renderJson(first);
-  if (options.format === 'ndjson') return renderNdjson(records);
-  const stream = options.out === undefined ? process.stdout : {};
-  const colour = wantsColour(options.color ?? 'auto', stream, process.env);
-  const style = textStyle(textWidth(stream, process.env), colour);
-  const blocks = pages.flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
+  const blocks = answer.pages.flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
+  switch (options.format ?? 'text') {
+    case 'json':
+      return first === undefined ? '' : renderJson(first);
+    case 'ndjson':
+      return renderNdjson(records);
+    case 'csv':
+      return table === undefined ? '' : (await import('../render/csv.ts')).renderCsv(table);
+    case 'html':
+      return (await import('../render/html.ts')).renderHtml(blocks);
+    case 'text':
+      return textOutput(blocks, answer.color ?? typedColour(options), options);
+  }
+}
+
+/** For a command that looks up no settings. */
+const typedColour = ({ color = 'auto' }: TypedOptions): Effective<ColourUse> => ({
+  value: color,
+  origin: color === 'auto' ? 'built-in' : 'flag',
+  where: '--color',
+});
+
+function textOutput(
+  blocks: readonly Block[],
+  color: Effective<ColourUse>,
+  { out }: TypedOptions,
+): string {
+  const stream = out === undefined ? process.stdout : {};
+  const { colour } = colourDecision(color, stream, process.env);
+  const style = textStyle(textWidth(stream, process.env).width, colour);
   return renderText(blocks, style);
 }
 

@@ -2,6 +2,8 @@
 import { Chalk } from 'chalk';
 import type { TextStyle } from '../render/text.ts';
 import type { Tone } from '../report/model.ts';
+import type { Effective } from '../tasks/setting-origin.ts';
+import type { ColourUse } from '../tasks/settings-layers.ts';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 type Stream = { readonly isTTY?: boolean; readonly columns?: number };
@@ -9,24 +11,42 @@ type Stream = { readonly isTTY?: boolean; readonly columns?: number };
 const LEAST_WIDTH = 60;
 const USUAL_WIDTH = 80;
 
-/** The terminal's width, else COLUMNS, else 80. */
-export function textWidth(stream: Stream, environment: Environment): number {
+/** The terminal's width, else COLUMNS, else 80; and which of them it is. */
+export function textWidth(
+  { columns }: Stream,
+  environment: Environment,
+): { readonly width: number; readonly from: string } {
   const stated = Number.parseInt(environment['COLUMNS'] ?? '', 10);
-  const width = stream.columns ?? (Number.isNaN(stated) ? USUAL_WIDTH : stated);
-  return Math.max(LEAST_WIDTH, width);
+  if (columns !== undefined) return { width: Math.max(LEAST_WIDTH, columns), from: 'the terminal' };
+  return Number.isNaN(stated)
+    ? { width: USUAL_WIDTH, from: 'the output is no terminal' }
+    : { width: Math.max(LEAST_WIDTH, stated), from: 'COLUMNS' };
 }
 
-/** Order of decision: flag, NO_COLOR, FORCE_COLOR, then the terminal. */
-export function wantsColour(
-  flag: 'auto' | 'always' | 'never',
+export type ColourDecision = { readonly colour: boolean; readonly why: string };
+
+/**
+ * Whether to colour, and why. Order of decision: the flag or LEASTCUT_COLOR, NO_COLOR, FORCE_COLOR, a
+ * settings file, then the terminal.
+ */
+export function colourDecision(
+  { value, origin, where }: Effective<ColourUse>,
   stream: Stream,
   environment: Environment,
-): boolean {
-  if (flag !== 'auto') return flag === 'always';
-  if ((environment['NO_COLOR'] ?? '') !== '') return false;
+): ColourDecision {
+  const said = { colour: value === 'always', why: `${where} says ${value}` };
+  const typed = origin === 'flag' || origin === 'environment';
+  if (typed && value !== 'auto') return said;
+  if ((environment['NO_COLOR'] ?? '') !== '') return { colour: false, why: 'NO_COLOR is set' };
   const force = environment['FORCE_COLOR'];
-  if (force !== undefined) return force !== '0' && force !== 'false';
-  return stream.isTTY === true && environment['TERM'] !== 'dumb';
+  if (force !== undefined) {
+    return { colour: force !== '0' && force !== 'false', why: `FORCE_COLOR is ${force}` };
+  }
+  if (value !== 'auto') return said;
+  if (stream.isTTY !== true) return { colour: false, why: 'the output is no terminal' };
+  return environment['TERM'] === 'dumb'
+    ? { colour: false, why: 'TERM is dumb' }
+    : { colour: true, why: 'the output is a terminal' };
 }
 
 /** Blue and bold only: safe for every kind of colour vision, and the words stand without it. */

@@ -40,7 +40,11 @@ function score(cells: readonly string[]): number {
   return needed.every((role) => roles.has(role)) ? roles.size : 0;
 }
 
-export function readDefectsFile(file: GaugeFileText): Outcome<readonly DefectRow[]> {
+/** `largest` is the most that a gauge shows, in µm: no defect is deeper. */
+export function readDefectsFile(
+  file: GaugeFileText,
+  largest: Micrometres,
+): Outcome<readonly DefectRow[]> {
   const decoded = decode(file);
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
   const { source } = decoded.value;
@@ -87,7 +91,7 @@ export function readDefectsFile(file: GaugeFileText): Outcome<readonly DefectRow
   }
 
   const unit = depthUnit();
-  const decimal = decideDecimal(countTexts(), largestIn(unit ?? 'um'), undefined);
+  const decimal = decideDecimal(countTexts(), largestIn(unit ?? 'um', largest), undefined);
   const result = rows.flatMap((row) => readRow(row, decimal) ?? []);
   return findings.hasErrors() ? refused(...findings.list()) : found(result, findings.list());
 
@@ -171,10 +175,10 @@ export function readDefectsFile(file: GaugeFileText): Outcome<readonly DefectRow
     const foreign = shape !== undefined && shape.suffix !== '' && unitNamed(shape.suffix) !== unit;
     if (shape === undefined || foreign)
       return invalid(row, column, `"${text}" is not a depth`, hint);
-    const doubt = numberDoubt(text, shape, largestIn(unit), rules);
+    const doubt = numberDoubt(text, shape, largestIn(unit, largest), rules);
     if (doubt !== undefined) return invalid(row, column, doubt.message, doubt.hint);
     const depth = numberOf(shape);
-    if (depth < 0 || depth > largestIn(unit)) {
+    if (depth < 0 || depth > largestIn(unit, largest)) {
       return invalid(row, column, `"${text}" ${unitSign[unit]} is no depth of a defect`, hint);
     }
     return unit === 'mil' ? milToMicrometres(depth) : micrometres(depth);

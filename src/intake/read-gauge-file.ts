@@ -5,6 +5,7 @@
  * refuses with the place and a way out. With an error there is no value: half a car is no car.
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
+import type { FilmModel } from '../film/film-model.ts';
 import type { Reading } from '../film/reading.ts';
 import { uncommentHeader } from './commented-header.ts';
 import { decideDecimal } from './decimal.ts';
@@ -27,10 +28,17 @@ import { doubtUnit } from './unit-doubt.ts';
 export type { GaugeFileText } from './decode.ts';
 export type { ExcludedCell } from './table.ts';
 
+/** What readings of vehicle paint can be. */
+export type PlausibleReadings = Pick<
+  FilmModel['measurement'],
+  'largestReading' | 'doubtfulUnder' | 'doubtfulOver'
+>;
+
 export type IntakeOptions = {
   readonly unit?: 'um' | 'mil';
   readonly delimiter?: ',' | ';' | '\t';
   readonly decimal?: '.' | ',';
+  readonly plausible: PlausibleReadings;
   /** Whether some template knows the name: used only to recognise the columns of a wide layout. */
   readonly isPanel: (label: string) => boolean;
 };
@@ -86,8 +94,12 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
   const unit = decideUnit(table, header, above, counts, options.unit);
   findings.addAll(unit.diagnostics);
   if (unit.value === undefined) return refused(...findings.list());
-  const decimal = decideDecimal(counts, largestIn(unit.value.unit), options.decimal);
-  const rules = { unit: unit.value.unit, decimal };
+  const decimal = decideDecimal(
+    counts,
+    largestIn(unit.value.unit, options.plausible.largestReading),
+    options.decimal,
+  );
+  const rules = { unit: unit.value.unit, decimal, largest: options.plausible.largestReading };
   const collected = collectReadings(table, rules, findings);
   if (collected.readings.length === 0 && !findings.hasErrors()) {
     findings.addAll([noReadings(file.name)]);
@@ -95,7 +107,7 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
   if (findings.hasErrors()) return refused(...findings.list());
   const { offset, length } = cellSpan(source, header, layout.readings[0]?.column ?? 0, delimiter);
   const at = source.placeAt(offset, length);
-  findings.addAll(doubtUnit(collected.readings, unit.value.unit, at));
+  findings.addAll(doubtUnit(collected.readings, unit.value.unit, options.plausible, at));
   const decisions: IntakeDecisions = {
     encoding,
     delimiter,

@@ -2,8 +2,8 @@
  * What one cell of a reading column says: a thickness, no reading and why, or what is wrong with it.
  *
  * 0 is what a gauge shows on bare metal or without a signal, and a value below 0 comes from a zero
- * set on another surface: neither is a film, both are left out aloud. Over 5000 µm no gauge for
- * vehicle paint reads; such a value is a slip of unit or key and stops the file.
+ * set on another surface: neither is a film, both are left out aloud. Over the
+ * largest value that a gauge for vehicle paint shows (built in, 5000 µm) a number is a slip of unit or key and stops the file.
  */
 import type { DiagnosticCode } from '../base/catalogue.ts';
 import type { Severity } from '../base/diagnostics.ts';
@@ -12,8 +12,6 @@ import type { DecimalDecision } from './decimal.ts';
 import { type NumberShape, numberOf, numberShape, readsTwoWays } from './numbers.ts';
 import { micrometresPer, type ReadingUnit, unitNamed, unitSign } from './unit.ts';
 import { meansNoReading } from './words.ts';
-
-const LARGEST_READING = micrometres(5000);
 
 type Complaint = {
   readonly severity: Severity;
@@ -26,10 +24,16 @@ export type ReadingCell =
   | { readonly kind: 'excluded'; readonly reason: string; readonly complaint: Complaint }
   | { readonly kind: 'wrong'; readonly complaint: Complaint };
 
-export type NumberRules = { readonly unit: ReadingUnit; readonly decimal: DecimalDecision };
+export type NumberRules = {
+  readonly unit: ReadingUnit;
+  readonly decimal: DecimalDecision;
+  /** More than this no gauge for vehicle paint shows. */
+  readonly largest: Micrometres;
+};
 
 /** The largest number, in the unit of the column, that can be a reading. */
-export const largestIn = (unit: ReadingUnit): number => LARGEST_READING / micrometresPer[unit];
+export const largestIn = (unit: ReadingUnit, largest: Micrometres): number =>
+  largest / micrometresPer[unit];
 
 export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
   if (meansNoReading(text)) return noReading(text);
@@ -42,7 +46,7 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
     if (named !== unit) return otherUnit(text, unit);
   }
   const doubt = doubtAbout(text, shape, rules);
-  return doubt === undefined ? judged(text, numberOf(shape), unit) : doubt;
+  return doubt === undefined ? judged(text, numberOf(shape), rules) : doubt;
 }
 
 const wrong = (code: DiagnosticCode, message: string, hint?: string): ReadingCell => ({
@@ -106,17 +110,17 @@ export function numberDoubt(
 function doubtAbout(
   text: string,
   shape: NumberShape,
-  { unit, decimal }: NumberRules,
+  { unit, decimal, largest }: NumberRules,
 ): ReadingCell | undefined {
-  const doubt = numberDoubt(text, shape, largestIn(unit), decimal);
+  const doubt = numberDoubt(text, shape, largestIn(unit, largest), decimal);
   return doubt === undefined ? undefined : wrong('reading-ambiguous', doubt.message, doubt.hint);
 }
 
-function judged(text: string, value: number, unit: ReadingUnit): ReadingCell {
-  if (value > largestIn(unit)) {
+function judged(text: string, value: number, { unit, largest }: NumberRules): ReadingCell {
+  if (value > largestIn(unit, largest)) {
     return wrong(
       'reading-implausible',
-      `"${text}" ${unitSign[unit]} is more than the 5000 µm a gauge for vehicle paint can show`,
+      `"${text}" ${unitSign[unit]} is more than the ${largest} µm a gauge for vehicle paint can show`,
       unit === 'mil'
         ? 'is the unit µm?'
         : 'is the decimal mark missing, or a second reading in the cell?',

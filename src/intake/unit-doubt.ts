@@ -2,27 +2,28 @@
  * A doubt about the unit of a whole file, from the size of its middle reading.
  *
  * Paint on vehicles reads from some tens of µm to a mm over filler. With the median of the
- * whole-film readings under 15 µm or over 1500 µm, another unit is likelier than such a car: 100 µm
+ * whole-film readings outside the plausible (built in, 15 to 1500 µm), another unit is likelier than such a car: 100 µm
  * written as 3.9 mil and read as µm are 3.9 µm, and read as mil they are 2540 µm. Single layers may be thinner and are not asked.
  */
 import { type Diagnostic, type Place, warning } from '../base/diagnostics.ts';
 import { median } from '../base/stats/summary.ts';
+import type { FilmModel } from '../film/film-model.ts';
 import type { Reading } from '../film/reading.ts';
 import type { ReadingUnit } from './unit.ts';
 
-const THINNEST_MIDDLE = 15;
-const THICKEST_MIDDLE = 1500;
+type Doubtful = Pick<FilmModel['measurement'], 'doubtfulUnder' | 'doubtfulOver'>;
 
 export function doubtUnit(
   readings: readonly Reading[],
   unit: ReadingUnit,
+  { doubtfulUnder, doubtfulOver }: Doubtful,
   at: Place,
 ): readonly Diagnostic[] {
   const film = readings.filter(({ layer }) => layer === '').map(({ thickness }) => thickness);
   if (film.length === 0) return [];
   const middle = median(film);
-  if (middle >= THINNEST_MIDDLE && middle <= THICKEST_MIDDLE) return [];
-  const likelier = middle < THINNEST_MIDDLE ? 'mil' : 'µm';
+  if (middle >= doubtfulUnder && middle <= doubtfulOver) return [];
+  const likelier = middle < doubtfulUnder ? 'mil' : 'µm';
   const question = (unit === 'um') === (likelier === 'mil') ? ` ${likelier}?` : ' is that so?';
   const message = `the middle reading is ${middle.toFixed(1)} µm:${question}`;
   const hint = 'if the unit is wrong, correct it where the file or --reading-unit names it';

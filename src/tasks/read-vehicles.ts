@@ -1,10 +1,11 @@
 /** Gauge files → readings by vehicle, their panels matched to a template. */
-import { type Diagnostic, error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
+import { error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import { groupBy } from '../base/group-by.ts';
 import { bestTemplate, panelMatcher, panelRecogniser } from '../film/panel-names.ts';
 import type { Reading } from '../film/reading.ts';
 import type { VehicleTemplate } from '../film/template.ts';
+import { type TemplateRules, templateRules } from '../formats/data/template-defaults.ts';
 import { decode } from '../intake/decode.ts';
 import {
   type ExcludedCell,
@@ -12,8 +13,10 @@ import {
   type IntakeOptions,
   readGaugeFile,
 } from '../intake/read-gauge-file.ts';
+import type { Assumption } from './assumption.ts';
 import { listed, panelProblem } from './match-panels.ts';
-import type { Assumption } from './settings.ts';
+import { type StatedSize, scaleToVehicle } from './scale-to-vehicle.ts';
+import { unknownTemplate } from './template-set.ts';
 
 /** A file's bytes as they were loaded, with their checksum. */
 export type LoadedFile = {
@@ -47,6 +50,10 @@ export type ReadRequest = {
   readonly templates: readonly VehicleTemplate[];
   /** Named by the user; else the one that fits best. */
   readonly templateId: string | undefined;
+  /** The size of the vehicle, to which the template is scaled; of one vehicle only. */
+  readonly size?: StatedSize | undefined;
+  /** The built-in ones where nothing is set. */
+  readonly templateRules?: TemplateRules;
   readonly intake: Omit<IntakeOptions, 'isPanel'>;
   /** Only this vehicle, where it is named. */
   readonly vehicle: string | undefined;
@@ -94,13 +101,6 @@ function namedTemplates({
     ? { diagnostics: [unknownTemplate(templateId, templates)] }
     : { value: [template], diagnostics: [] };
 }
-
-export const unknownTemplate = (id: string, templates: readonly VehicleTemplate[]): Diagnostic => {
-  const ids = templates.map((template) => template.id);
-  return error('usage-unknown-template', `there is no template "${id}"`, {
-    hint: suggest(id, ids) ?? `one of ${ids.join(', ')}`,
-  });
-};
 
 /** Points repeated in a later file are further repeats of the same point, not a second first one. */
 function renumbered(files: readonly (readonly Reading[])[]): readonly Reading[] {
@@ -154,8 +154,11 @@ function matchVehicle(
   const labels = [...new Set(readings.map(({ panel }) => panel))];
   const [only] = templates;
   const best = request.templateId === undefined ? bestTemplate(labels, templates) : undefined;
-  const template = request.templateId === undefined ? best?.template : only;
-  if (template === undefined) return undecided(vehicle, readings, labels, request);
+  const unscaled = request.templateId === undefined ? best?.template : only;
+  if (unscaled === undefined) return undecided(vehicle, readings, labels, request);
+  const scaled = scaleToVehicle(unscaled, request.size, request.templateRules ?? templateRules);
+  if (scaled.value === undefined) return { diagnostics: scaled.diagnostics };
+  const { template } = scaled.value;
   const match = panelMatcher(template);
   const severity = request.keepUnknownPanels ? warning : error;
   const diagnostics = labels.flatMap((label) => {
@@ -169,7 +172,10 @@ function matchVehicle(
     const found = match(reading.panel);
     return found.kind === 'match' ? { ...reading, panel: found.panel.id } : reading;
   });
-  const assumptions = best === undefined ? [] : templateAssumption(template, best.tied);
+  const assumptions = [
+    ...(best === undefined ? [] : templateAssumption(template, best.tied)),
+    ...scaled.value.assumptions,
+  ];
   return {
     value: { vehicle, template, readings: samePoints(renamed), assumptions },
     diagnostics,

@@ -1,213 +1,138 @@
-/** Flags, job, shop and built-in defaults → the settings in force, each with where it came from. */
-import { shown } from '../base/rounding.ts';
-import type { Micrometres } from '../base/units.ts';
+/** What the layers say and what is built in → the settings in force, each with where it came from. */
 import type { CorrectionModel } from '../correction/catalogue.ts';
 import { type Hardness, removalLogSd } from '../correction/plan-correction.ts';
-import type { Finish, LimitPolicy, PanelFacts } from '../film/film-model.ts';
+import type { FilmModel } from '../film/film-model.ts';
 import type { RemovalTerms } from '../film/removal-limits.ts';
-import type { Substrate, VehicleTemplate } from '../film/template.ts';
-import { correctionModel } from '../formats/data/correction-defaults.ts';
-import { filmModel } from '../formats/data/film-defaults.ts';
-import { workModel } from '../formats/data/work-defaults.ts';
-import type { Job, JobPanel } from '../formats/job.ts';
+import type { TemplateRules } from '../formats/data/template-defaults.ts';
+import { modelsWith } from '../formats/models.ts';
 import type { Aim } from '../formats/setting-values.ts';
-import type { Shop } from '../formats/shop.ts';
 import type { WorkModel } from '../work/work-model.ts';
-
-export type SettingOrigin = 'flag' | 'job' | 'shop' | 'built-in' | 'readings';
-
-/** Something the result rests on and nobody measured. */
-export type Assumption = {
-  readonly code: string;
-  readonly text: string;
-  readonly origin: SettingOrigin;
-};
-
-/** What the command line says; all of it optional. */
-export type Flags = {
-  readonly aim?: Aim;
-  readonly riskPct?: number;
-  readonly policy?: LimitPolicy;
-  readonly finish?: Finish;
-  readonly floor?: Micrometres;
-};
+import type { Assumption } from './assumption.ts';
+import { planAssumptions, settingsFileAssumptions, surveyAssumptions } from './assumptions.ts';
+import { type EffectiveSetting, effectiveSettings } from './effective-settings.ts';
+import { carFacts, type EffectiveFacts } from './panel-facts.ts';
+import { type PlainSettings, plainSettings } from './plain-settings.ts';
+import { type Effective, firstSaid } from './setting-origin.ts';
+import {
+  type ColourUse,
+  type Layers,
+  type LengthUnit,
+  type Located,
+  saidNumbers,
+  sayings,
+} from './settings-layers.ts';
+import { placeText } from './settings-panels.ts';
+import { type Catalogue, catalogueOf } from './shop-catalogue.ts';
 
 export type Settings = {
   readonly aim: { readonly name: string; readonly share: number };
   readonly hazeAllowed: number;
   readonly hardness: Hardness;
   readonly terms: RemovalTerms;
+  readonly film: FilmModel;
   readonly correction: CorrectionModel;
   readonly work: WorkModel;
-  readonly carFacts: PanelFacts;
-  /** By the job's own names of panels, matched to the template later. */
-  readonly panels: ReadonlyMap<string, JobPanel>;
+  /** What is held of the whole car's paint; a panel's own facts stand above it. */
+  readonly facts: EffectiveFacts;
+  /** The template that is named, by id or by file, if any is. */
+  readonly template: Located<string> | undefined;
+  /** Template files of the shop. */
+  readonly templates: readonly Located<string>[];
+  readonly templateRules: TemplateRules;
+  readonly readingUnit: Effective<LengthUnit | null>;
+  readonly showUnit: Effective<LengthUnit>;
+  readonly color: Effective<ColourUse>;
+  /** The numbers of the model that are not at their built-in value. */
+  readonly numbers: ReadonlyMap<string, Effective<number>>;
+  readonly catalogue: Catalogue;
+  /** Every setting by name, with where it came from. */
+  readonly effective: readonly EffectiveSetting[];
   /** What a survey rests on, and what a plan rests on besides. */
   readonly assumptions: readonly Assumption[];
   readonly planAssumptions: readonly Assumption[];
 };
 
-const DEFAULT_AIM: Aim = 'correct';
-const DEFAULT_RISK_PCT = 5;
-/** Machines of a shop that has not said what it owns (common practice). */
-const USUAL_MACHINES = ['rotary', 'da', 'da-small', 'hand'];
-
-type Source = {
-  readonly flags: Flags;
-  readonly job: Job | undefined;
-  readonly shop: Shop | undefined;
-};
-
-/** The first that is given, with its origin. */
-function pick<T>(
-  flag: T | undefined,
-  job: T | undefined,
-  shop: T | undefined,
-  builtIn: T,
-): { readonly value: T; readonly origin: SettingOrigin } {
-  if (flag !== undefined) return { value: flag, origin: 'flag' };
-  if (job !== undefined) return { value: job, origin: 'job' };
-  if (shop !== undefined) return { value: shop, origin: 'shop' };
-  return { value: builtIn, origin: 'built-in' };
-}
-
-export function resolveSettings({ flags, job, shop }: Source): Settings {
-  const aim = pick(flags.aim, job?.aim, shop?.aim, DEFAULT_AIM);
-  const risk = pick(flags.riskPct, job?.riskPct, shop?.riskPct, DEFAULT_RISK_PCT);
-  const policy = pick(flags.policy, job?.policy, shop?.policy, 'standard' as const);
-  const finish = pick<Finish>(flags.finish, job?.finish, undefined, 'clear-over-base');
-  const hardness = pick<Hardness>(undefined, job?.hardness, undefined, 'unknown');
-  const correction = shopCorrection(shop);
-  const fussy = aim.value === 'full' || job?.colourDepth === 'dark' || hardness.value === 'soft';
+export function resolveSettings(layers: Layers): Settings {
+  const numbers = saidNumbers(layers);
+  const models = modelsWith(new Map([...numbers].map(([id, { value }]) => [id, value])));
+  const catalogue = catalogueOf(layers, models.correction);
+  const correction = catalogue.model;
+  const plain = plainSettings(layers, numbers, models.film.limits.riskPct);
+  const facts = carFacts(plain, layers.job?.file, models.film.stated);
+  const own = {
+    template: templateOf(layers),
+    templates: templatesOf(layers),
+    numbers,
+    catalogue,
+  };
   return {
-    aim: namedAim(aim.value, correction),
-    hazeAllowed: fussy ? 0 : 1,
-    hardness: hardness.value,
+    ...own,
+    aim: namedAim(plain.aim.value, correction),
+    hazeAllowed: hazeAllowed(plain, correction),
+    hardness: plain.hardness.value,
     terms: {
-      risk: risk.value / 100,
+      risk: plain.riskPct.value / 100,
       logSd: removalLogSd(correction.removal),
-      policy: policy.value,
-      totalFloor: flags.floor ?? job?.floor ?? null,
+      policy: plain.policy.value,
+      totalFloor: plain.floor.value,
     },
+    film: models.film,
     correction,
-    work: shopWork(shop),
-    carFacts: {
-      finish: finish.value,
-      taken: job?.taken ?? null,
-      galvanised: job?.galvanised ?? false,
-      covered: false,
-      clearCoatFailure: false,
-      paintedDaysAgo: job?.paintedDaysAgo ?? null,
-    },
-    panels: job?.panels ?? new Map(),
+    work: models.work,
+    templateRules: models.template,
+    facts,
+    readingUnit: plain.readingUnit,
+    showUnit: plain.showUnit,
+    color: plain.color,
+    effective: effectiveSettings(plain, facts, own),
     assumptions: [
-      ...assumed(finish.origin, 'finish', 'clear over base, as nothing says otherwise'),
-      ...strictPolicy(policy.value, policy.origin),
-      ...unknownFinish(finish.value),
-      ...assumed(
-        job?.galvanised === undefined ? 'built-in' : 'job',
-        'galvanised',
-        'steel not galvanised',
-      ),
-      ...assumed(job?.taken === undefined ? 'built-in' : 'job', 'history', HISTORY),
-      ...assumed(risk.origin, 'risk', `risk ${shown(risk.value, 1)} % a panel`),
+      ...settingsFileAssumptions(layers.shops),
+      ...surveyAssumptions(plain, facts, models.film),
     ],
-    planAssumptions: [
-      ...assumed(aim.origin, 'aim', `aim ${describeAim(aim.value)}`),
-      ...assumed(
-        shop?.machines === undefined ? 'built-in' : 'shop',
-        'machines',
-        `a shop with ${USUAL_MACHINES.join(', ')} and every pad and product`,
-      ),
-    ],
+    planAssumptions: planAssumptions(plain, catalogue),
   };
 }
 
-const { unknownClear, unknownLife } = filmModel.earlier;
-const HISTORY = `earlier work unknown: ${unknownClear} µm of topcoat gone, ${unknownLife} µm of the life limit`;
+/** The template that the first layer names; a path is relative to the file that names it. */
+function templateOf(layers: Layers): Settings['template'] {
+  const said = firstSaid(
+    sayings<string | null>(layers, {
+      typed: ({ template }) => template,
+      job: [({ template }) => template, 'template'],
+      shop: [({ template }) => template, 'template'],
+    }),
+    null,
+  );
+  if (said.value === null) return undefined;
+  const { value } = said;
+  const shop = layers.shops.find(({ origin }) => origin === said.origin);
+  const layer = said.origin === 'job' ? layers.job : shop;
+  return layer === undefined
+    ? { ...said, value, folder: '' }
+    : { ...said, value, folder: layer.folder, at: layer.file.placeOf(['template']) };
+}
 
-const strictPolicy = (policy: LimitPolicy, origin: SettingOrigin): readonly Assumption[] =>
-  policy === 'strict'
-    ? [
-        {
-          code: 'strict-policy',
-          text: 'strict policy is meant for instruments that resolve layers: from totals it allows almost nothing',
-          origin,
-        },
-      ]
-    : [];
+/** Template files of the first shop file that lists some. */
+function templatesOf({ shops }: Layers): readonly Located<string>[] {
+  const layer = shops.find(({ file }) => file.value.templates !== undefined);
+  if (layer === undefined) return [];
+  const { origin, file, folder } = layer;
+  return (file.value.templates ?? []).map((value, i) => {
+    const at = file.placeOf(['templates', i]);
+    return { value, origin, where: placeText(at), folder, at };
+  });
+}
 
-const unknownFinish = (finish: Finish): readonly Assumption[] =>
-  finish === 'unknown'
-    ? [
-        {
-          code: 'finish',
-          text: 'finish unknown: the worse of clear over base and single-stage; look for colour on the pad',
-          origin: 'built-in',
-        },
-      ]
-    : [];
-
-/** Only what nobody stated is an assumption. */
-const assumed = (origin: SettingOrigin, code: string, text: string): readonly Assumption[] =>
-  origin === 'built-in' ? [{ code, text, origin }] : [];
-
-const describeAim = (aim: Aim): string => (typeof aim === 'number' ? `${aim} %` : aim);
+function hazeAllowed(
+  { aim, colourDepth, hardness }: PlainSettings,
+  { correction: { haze } }: CorrectionModel,
+): number {
+  const fussy = aim.value === 'full' || colourDepth.value === 'dark' || hardness.value === 'soft';
+  return fussy ? haze.allowedFussy : haze.allowed;
+}
 
 function namedAim(aim: Aim, { correction }: CorrectionModel): Settings['aim'] {
   return typeof aim === 'number'
     ? { name: `${aim} %`, share: aim / 100 }
     : { name: aim, share: correction.aims[aim] };
 }
-
-function shopCorrection(shop: Shop | undefined): CorrectionModel {
-  const machines = shop?.machines ?? USUAL_MACHINES;
-  const owned = <T extends { readonly id: string }>(
-    all: readonly T[],
-    ids: readonly string[] | undefined,
-  ): readonly T[] => (ids === undefined ? all : all.filter(({ id }) => ids.includes(id)));
-  return {
-    ...correctionModel,
-    // Hands are in every shop.
-    machines: owned(correctionModel.machines, [...machines, 'hand']),
-    pads: owned(correctionModel.pads, shop?.pads),
-    products: owned(correctionModel.products, shop?.products),
-  };
-}
-
-function shopWork(shop: Shop | undefined): WorkModel {
-  const { times } = shop ?? {};
-  return {
-    ...workModel,
-    perSection: {
-      wipe: times?.wipePerSection ?? workModel.perSection.wipe,
-      padCleaning: times?.padCleaningPerSection ?? workModel.perSection.padCleaning,
-    },
-    setUp: times?.setupPerCombination ?? workModel.setUp,
-  };
-}
-
-/** Facts of one panel: the car's, with what the job says of the panel itself. */
-export function panelFacts(settings: Settings, panel: JobPanel | undefined): PanelFacts {
-  const car = settings.carFacts;
-  return {
-    finish: panel?.finish ?? car.finish,
-    taken: panel?.taken ?? car.taken,
-    galvanised: car.galvanised,
-    covered: panel?.covered ?? car.covered,
-    clearCoatFailure: panel?.clearCoatFailure ?? car.clearCoatFailure,
-    paintedDaysAgo: car.paintedDaysAgo,
-  };
-}
-
-/** The template with the job's own substrates. */
-export const withSubstrates = (
-  template: VehicleTemplate,
-  substrateOf: (panelId: string) => Substrate | undefined,
-): VehicleTemplate => ({
-  ...template,
-  panels: template.panels.map((panel) => ({
-    ...panel,
-    substrate: substrateOf(panel.id) ?? panel.substrate,
-  })),
-});

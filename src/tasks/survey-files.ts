@@ -1,7 +1,9 @@
 /** Gauge files → a survey of each vehicle, with the panels that were asked for. */
 import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
 import type { Panel } from '../film/template.ts';
-import type { JobVehicle } from '../formats/job.ts';
+import type { FilmRecord } from '../formats/film-record.ts';
+import type { Job } from '../formats/job.ts';
+import type { Placed } from '../formats/placed.ts';
 import { chosenPanels } from './match-panels.ts';
 import { type ReadRequest, readVehicles, type VehicleReadings } from './read-vehicles.ts';
 import type { Settings } from './settings.ts';
@@ -9,9 +11,10 @@ import { type SurveyResult, surveyVehicle } from './survey-vehicle.ts';
 
 export type SurveyFilesRequest = ReadRequest & {
   readonly settings: Settings;
-  /** True when a job file was given. */
-  readonly hasJob: boolean;
-  readonly identity: JobVehicle | null;
+  /** What a job file says of the one vehicle it is of. */
+  readonly job: Placed<Job> | undefined;
+  /** What earlier visits took from it. */
+  readonly filmRecord: Placed<FilmRecord> | undefined;
   /** Names of the panels asked for; none means all. */
   readonly panels: readonly string[];
 };
@@ -19,14 +22,14 @@ export type SurveyFilesRequest = ReadRequest & {
 export type SurveyedVehicle = { readonly result: SurveyResult; readonly panels: readonly Panel[] };
 
 export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly SurveyedVehicle[]> {
-  const { settings, identity } = request;
+  const { settings, job, filmRecord } = request;
   const read = readVehicles(request);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
   const { vehicles, inputs } = read.value;
-  const foreign = jobMismatch(vehicles, request);
+  const foreign = jobMismatch(vehicles, request) ?? recordMismatch(vehicles, request);
   if (foreign !== undefined) return { diagnostics: [...read.diagnostics, foreign] };
   const surveyed = vehicles.map((readings) => {
-    const result = surveyVehicle({ readings, settings, identity, inputs });
+    const result = surveyVehicle({ readings, settings, job, filmRecord, inputs });
     if (result.value === undefined) return { diagnostics: result.diagnostics };
     const panels = chosenPanels(request.panels, result.value.survey.template);
     const diagnostics = [...result.diagnostics, ...panels.diagnostics];
@@ -48,9 +51,9 @@ export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly Surve
 /** A job describes one vehicle: its facts are never lent to another. */
 function jobMismatch(
   vehicles: readonly VehicleReadings[],
-  { hasJob, identity }: SurveyFilesRequest,
+  { job }: SurveyFilesRequest,
 ): Diagnostic | undefined {
-  if (!hasJob) return undefined;
+  if (job === undefined) return undefined;
   const [first, second] = vehicles;
   if (second !== undefined) {
     return error(
@@ -62,10 +65,33 @@ function jobMismatch(
     );
   }
   const read = first?.vehicle ?? null;
-  const stated = identity?.id;
+  const stated = job.value.vehicle?.id;
   return read === null || stated === undefined || read === stated
     ? undefined
     : error('job-mismatch', `the job is of vehicle "${stated}", the readings are of "${read}"`, {
+        at: job.placeOf(['vehicle', 'id']),
         hint: 'give the job of this vehicle, or mend its vehicle.id',
       });
+}
+
+/** What was taken from one vehicle says nothing of another. */
+function recordMismatch(
+  [first]: readonly VehicleReadings[],
+  { job, filmRecord }: SurveyFilesRequest,
+): Diagnostic | undefined {
+  const recorded = filmRecord?.value.vehicle;
+  const here = first?.vehicle ?? job?.value.vehicle?.id;
+  return filmRecord === undefined ||
+    recorded === undefined ||
+    here === undefined ||
+    recorded === here
+    ? undefined
+    : error(
+        'film-record-mismatch',
+        `the film record is of vehicle "${recorded}", this one is "${here}"`,
+        {
+          at: filmRecord.placeOf(['vehicle']),
+          hint: 'name the record of this vehicle in the job, as film_record',
+        },
+      );
 }

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { commandHelp, findCommand, parseArguments } from '../../src/cli/arguments.ts';
@@ -6,6 +6,7 @@ import { commands } from '../../src/cli/commands.ts';
 import { commonOptions, optionSpecs } from '../../src/cli/options.ts';
 import { version } from '../../src/cli/version.ts';
 import { projectRoot, runLeastcut, runShell } from './run-leastcut.ts';
+import { temporaryFolder } from './temporary-folder.ts';
 
 const loaded = await Promise.all(commands.map(({ load }) => load()));
 const commandNamed = (name: string) => {
@@ -148,7 +149,10 @@ describe.concurrent('help', () => {
 
   test.each(loaded.flatMap(({ examples }) => examples))('%s runs as it stands', async (example) => {
     const line = example.replace(/(^|\| )leastcut /, '$1"$NODE" "$PROGRAM" ');
-    const { code, out, err } = await runShell(line);
+    // Some examples write: they find the samples beside them, and nothing else.
+    const cwd = temporaryFolder();
+    symlinkSync(join(projectRoot, 'samples'), join(cwd, 'samples'));
+    const { code, out, err } = await runShell(line, { cwd });
     expect({ code, err: err.replace(/^leastcut: \d+ notes?, -v shows them\n$/, '') }).toEqual({
       code: 0,
       err: '',

@@ -1,6 +1,6 @@
 import { stripVTControlCharacters } from 'node:util';
 import { describe, expect, test } from 'vitest';
-import { textStyle, textWidth, wantsColour } from '../../src/cli/terminal.ts';
+import { colourDecision, textStyle, textWidth } from '../../src/cli/terminal.ts';
 import { runLeastcut } from './run-leastcut.ts';
 
 const words = ['survey', 'samples/sound-saloon/readings.csv'];
@@ -62,7 +62,20 @@ describe('who decides on colour', () => {
       why: 'a dumb terminal has none',
     },
   ] as const)('$why', ({ flag, stream, env, colour }) => {
-    expect(wantsColour(flag, stream, env)).toBe(colour);
+    const typed = { value: flag, origin: 'flag', where: '--color' } as const;
+    expect(colourDecision(typed, stream, env).colour).toBe(colour);
+  });
+
+  test('a settings file decides where nothing of the run does', () => {
+    const file = { value: 'always', origin: 'user', where: 'shop.json:3' } as const;
+    expect(colourDecision(file, pipe, {})).toEqual({
+      colour: true,
+      why: 'shop.json:3 says always',
+    });
+    expect(colourDecision(file, terminal, { NO_COLOR: '1' }).colour).toBe(false);
+    expect(colourDecision({ ...file, origin: 'environment' }, pipe, { NO_COLOR: '1' }).colour).toBe(
+      true,
+    );
   });
 });
 
@@ -74,7 +87,7 @@ describe('how wide a page is', () => {
     [{}, { COLUMNS: 'wide' }, 80],
     [{ columns: 20 }, {}, 60],
   ])('%o with %o is %i columns', (stream, env, width) => {
-    expect(textWidth(stream, env)).toBe(width);
+    expect(textWidth(stream, env).width).toBe(width);
   });
 });
 

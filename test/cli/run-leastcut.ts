@@ -9,6 +9,8 @@ export type Run = { readonly code: number | null; readonly out: string; readonly
 export type RunOptions = {
   readonly stdin?: string | Uint8Array;
   readonly env?: Readonly<Record<string, string>>;
+  /** The working directory; the top of the project where it is not said. */
+  readonly cwd?: string;
 };
 
 /** What any program needs, and nothing that decides how the output looks. */
@@ -36,11 +38,11 @@ export const runShell = (line: string, options: RunOptions = {}): Promise<Run> =
 function runCommand(
   command: string,
   words: readonly string[],
-  { stdin, env = {} }: RunOptions,
+  { stdin, env = {}, cwd = projectRoot }: RunOptions,
 ): Promise<Run> {
   return new Promise((resolve, reject) => {
     const child = spawn(command, words, {
-      cwd: projectRoot,
+      cwd,
       env: { ...bareEnvironment(), ...env },
     });
     const out: Buffer[] = [];

@@ -22,6 +22,7 @@ const exitCodeOfKind: Readonly<Record<DiagnosticKind, number>> = {
 /** What must stand in the empty folder beforehand. */
 const prepared: Partial<Record<DiagnosticCode, Prepare>> = {
   'output-exists': (tmp) => writeFileSync(join(tmp, 'report.txt'), 'a report of yesterday\n'),
+  'init-exists': (tmp) => writeFileSync(join(tmp, 'job.json'), '{ "schema": "leastcut/job/1" }\n'),
   'output-is-input': (tmp) =>
     copyFileSync(join(projectRoot, 'samples/sound-saloon/readings.csv'), join(tmp, 'readings.csv')),
 };

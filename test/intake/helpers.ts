@@ -1,8 +1,10 @@
 import type { Diagnostic } from '../../src/base/diagnostics.ts';
+import { filmModel } from '../../src/formats/models.ts';
 import { type IntakeOptions, readGaugeFile } from '../../src/intake/read-gauge-file.ts';
 
 export const panelNames = ['bonnet', 'roof', 'boot', 'door front left'];
 export const options: IntakeOptions = {
+  plausible: filmModel.measurement,
   isPanel: (label) => panelNames.includes(label.toLowerCase()),
 };
 export const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);

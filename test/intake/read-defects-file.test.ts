@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
 import { readDefectsFile } from '../../src/intake/read-defects-file.ts';
 import { brief, utf8 } from './helpers.ts';
 
-const read = (text: string) => readDefectsFile({ name: 'd.csv', bytes: utf8(text) });
+const read = (text: string) =>
+  readDefectsFile({ name: 'd.csv', bytes: utf8(text) }, micrometres(5000));
 
 test('a row of defects is read whole', () => {
   expect(

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { mean, median } from '../../src/base/stats/summary.ts';
-import { correctionModel } from '../../src/formats/data/correction-defaults.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { readJob } from '../../src/formats/job.ts';
+import { correctionModel, filmModel } from '../../src/formats/models.ts';
 import { readShop } from '../../src/formats/shop.ts';
 import { readDefectsFile } from '../../src/intake/read-defects-file.ts';
 import { readVehicles } from '../../src/tasks/read-vehicles.ts';
@@ -32,14 +32,21 @@ function surveyed(sample: Sample) {
   const read = readVehicles({
     files: [{ name, bytes: Buffer.from(textOf(sample, name)), sha256: '' }],
     templates: builtInTemplates,
-    templateId: job.value?.template,
-    intake: {},
+    templateId: job.value?.value.template,
+    intake: { plausible: filmModel.measurement },
     vehicle: undefined,
     keepUnknownPanels: false,
   });
   const vehicle = present(read.value?.vehicles[0]);
-  const settings = resolveSettings({ flags: {}, job: present(job.value), shop: undefined });
-  const survey = surveyVehicle({ readings: vehicle, settings, identity: null, inputs: [] });
+  const file = present(job.value);
+  const settings = resolveSettings({ typed: {}, job: { file, folder: '' }, shops: [] });
+  const survey = surveyVehicle({
+    readings: vehicle,
+    settings,
+    job: file,
+    filmRecord: undefined,
+    inputs: [],
+  });
   return {
     diagnostics: [...job.diagnostics, ...read.diagnostics, ...survey.diagnostics],
     decisions: present(read.value?.inputs[0]).decisions,
@@ -89,7 +96,7 @@ describe('every sample', () => {
       files: [{ name, bytes: Buffer.from(textOf(sample, name)), sha256: '' }],
       templates: builtInTemplates,
       templateId: undefined,
-      intake: {},
+      intake: { plausible: filmModel.measurement },
       vehicle: undefined,
       keepUnknownPanels: false,
     });
@@ -115,7 +122,10 @@ describe('the sound saloon', () => {
 
   it('lists swirl marks of grade 2 to 3 on each panel and one deep scratch on a door', () => {
     const bytes = Buffer.from(textOf(soundSaloon(), 'defects.csv'));
-    const { value, diagnostics } = readDefectsFile({ name: 'defects.csv', bytes });
+    const { value, diagnostics } = readDefectsFile(
+      { name: 'defects.csv', bytes },
+      filmModel.measurement.largestReading,
+    );
     const rows = present(value);
     const known = correctionModel.defects.map(({ id }) => id);
     expect(diagnostics).toEqual([]);
@@ -170,15 +180,10 @@ describe('the hatch with plastic bumpers', () => {
 
 describe('the shop', () => {
   it('owns machines, pads and products that are known', () => {
-    const ids = (all: readonly { readonly id: string }[]) => all.map(({ id }) => id);
-    const { machines, pads, products } = correctionModel;
-    const known = { machines: ids(machines), pads: ids(pads), products: ids(products) };
     const text = present(sampleFiles().get('samples/shop.json'));
-    const { value, diagnostics } = readShop('shop.json', text, known);
+    const { value, diagnostics } = readShop('shop.json', text);
     expect(diagnostics).toEqual([]);
-    expect(value).toMatchObject({
-      machines: ['rotary', 'da', 'da-small'],
-      times: { setupPerCombination: 12 },
-    });
+    expect(value?.value.machines?.map(({ id }) => id)).toEqual(['rotary', 'da', 'da-small']);
+    expect(value?.value.numbers.get('work.set_up_min')?.value).toBe(12);
   });
 });

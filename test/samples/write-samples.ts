@@ -28,6 +28,19 @@ const shop = {
   },
 };
 
+/** A saloon with two long doors: the built-in one without its rear doors. */
+const twoDoor = {
+  schema: 'leastcut/template/1',
+  id: 'two-door',
+  name: 'two-door saloon',
+  base: 'saloon',
+  remove: ['door-rear-left', 'door-rear-right'],
+  change: {
+    'door-front-left': { area_m2: 1.1 },
+    'door-front-right': { area_m2: 1.1 },
+  },
+};
+
 /** Text by path from the top of the project. */
 export function sampleFiles(): ReadonlyMap<string, string> {
   const made = samples();
@@ -38,6 +51,7 @@ export function sampleFiles(): ReadonlyMap<string, string> {
   return new Map([
     ...inFolders,
     ['samples/shop.json', json(shop)],
+    ['samples/two-door.json', json(twoDoor)],
     ['test/samples/truth.json', `${JSON.stringify(truth, null, 2)}\n`],
   ]);
 }

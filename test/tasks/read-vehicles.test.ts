@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
+import { filmModel } from '../../src/formats/models.ts';
 import { type ReadRequest, readVehicles } from '../../src/tasks/read-vehicles.ts';
 
 const file = (name: string, ...lines: readonly string[]) => ({
@@ -11,7 +12,7 @@ const request = (files: ReadRequest['files'], rest: Partial<ReadRequest> = {}): 
   files,
   templates: builtInTemplates,
   templateId: undefined,
-  intake: {},
+  intake: { plausible: filmModel.measurement },
   vehicle: undefined,
   keepUnknownPanels: false,
   ...rest,

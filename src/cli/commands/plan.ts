@@ -38,13 +38,14 @@ export const planCommand: Command = {
     const result = planFiles({ ...surveyRequest(inputs.value, options), defects });
     const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
     if (result.value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
-    const page = pageOptions(options);
+    const page = pageOptions(inputs.value.settings, options);
     return {
       pages: result.value.map(({ result: one, panels }) => planBlocks(one, panels, page)),
       records: result.value.map(({ result: one, panels }) =>
         planRecord(one, panels, { version, diagnostics }),
       ),
       diagnostics,
+      color: inputs.value.settings.color,
       answerIsNo: result.value.every(({ result: { plan }, panels }) => {
         const ids = new Set(panels.map(({ id }) => id));
         return !plan.panels.some((one) => ids.has(one.survey.panel.id) && isWorked(one));

@@ -33,13 +33,14 @@ export const surveyCommand: Command = {
     const result = surveyFiles(surveyRequest(inputs.value, options));
     const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
     if (result.value === undefined) return failed(diagnostics);
-    const page = pageOptions(options);
+    const page = pageOptions(inputs.value.settings, options);
     return {
       pages: result.value.map(({ result: one, panels }) => surveyBlocks(one, panels, page)),
       records: result.value.map(({ result: one, panels }) =>
         surveyRecord(one, panels, { version, diagnostics }),
       ),
       diagnostics,
+      color: inputs.value.settings.color,
     };
   },
 };

@@ -1,51 +1,156 @@
-import { error } from '../../base/diagnostics.ts';
+import { error, hasErrors, type Outcome, warning } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
+import type { Panel, VehicleTemplate } from '../../film/template.ts';
+import { isTemplatePath } from '../../film/template-name.ts';
+import { unusualThings } from '../../film/unusual-template.ts';
+import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import { builtInTemplates } from '../../formats/data/templates.ts';
-import { templateBlocks, templateListBlocks, templateRecord } from '../../report/template-pages.ts';
-import { unknownTemplate } from '../../tasks/read-vehicles.ts';
-import { type Command, failed } from '../command.ts';
+import type { TemplateFile } from '../../formats/template.ts';
+import {
+  checkBlocks,
+  templateBlocks,
+  templateListBlocks,
+  templateListTable,
+  templateTable,
+} from '../../report/template-pages.ts';
+import { templateRecord } from '../../report/template-record.ts';
+import { sheetBlocks, sheetRecord, sheetTable } from '../../report/template-sheet.ts';
+import { chosenPanels } from '../../tasks/match-panels.ts';
+import type { Settings } from '../../tasks/settings.ts';
+import { withPoints } from '../../tasks/sheet-points.ts';
+import { unknownTemplate } from '../../tasks/template-set.ts';
+import { type Answer, type Command, failed, type World } from '../command.ts';
+import { everyTemplate } from '../load-inputs.ts';
+import { loadShopSettings } from '../load-settings.ts';
+import { loadTemplate } from '../load-templates.ts';
+import type { TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
 
-const ACTIONS = ['list', 'show'] as const;
+const ACTIONS = ['list', 'show', 'check', 'sheet'] as const;
+type Action = (typeof ACTIONS)[number];
 
 export const templateCommand: Command = {
   name: 'template',
-  summary: 'list the vehicle templates, or show one',
-  operands: 'list | show <id>',
-  options: [],
+  summary: 'list, show and check vehicle templates; print a blank reading sheet',
+  operands: 'list | show|check|sheet <id|file>',
+  options: ['shop', 'points', 'panel'],
+  formats: ['text', 'json', 'ndjson', 'csv', 'html'],
+  filesOf: (operands) => operands.filter(isTemplatePath),
   examples: [
     'leastcut template list',
     'leastcut template show saloon',
-    'leastcut template show coupe --format json',
+    'leastcut template check samples/two-door.json',
+    'leastcut template sheet saloon --format csv',
+    'leastcut template sheet hatch --panel bonnet --panel roof --points 9',
   ],
-  run: async (operands) => {
-    const [action = 'list', id, ...excess] = operands;
-    const hint = 'leastcut template list, or leastcut template show <id>';
-    if (!ACTIONS.some((known) => known === action)) {
-      const message = `"${action}" is nothing that template does`;
-      return failed([
-        error('usage-option-value', message, { hint: suggest(action, ACTIONS) ?? hint }),
-      ]);
-    }
-    if ((action === 'list') !== (id === undefined) || excess.length > 0) {
-      return failed([
-        error(
-          'usage-option-value',
-          `template ${action} takes ${action === 'list' ? 'nothing more' : 'one id'}`,
-          { hint },
-        ),
-      ]);
-    }
-    if (id === undefined) return answer(templateListBlocks(builtInTemplates), builtInTemplates);
-    const template = builtInTemplates.find((one) => one.id === id);
-    return template === undefined
-      ? failed([unknownTemplate(id, builtInTemplates)])
-      : answer(templateBlocks(template), [template]);
+  run: async (operands, options, world) => {
+    const asked = request(operands);
+    if (asked.value === undefined) return failed(asked.diagnostics);
+    const { value: settings, diagnostics } = await loadShopSettings(options, world);
+    if (settings === undefined) return failed(diagnostics);
+    const answer = await answerTo(asked.value, { options, settings, world });
+    return { ...answer, diagnostics: [...diagnostics, ...answer.diagnostics] };
   },
 };
 
-const answer = (page: ReturnType<typeof templateBlocks>, templates: typeof builtInTemplates) => ({
-  pages: [page],
-  records: [templateRecord(templates, version)],
+type Request = { readonly action: Action; readonly word: string | undefined };
+
+function request(operands: readonly string[]): Outcome<Request> {
+  const [typed = 'list', word, ...excess] = operands;
+  const action = ACTIONS.find((known) => known === typed);
+  const refuse = (message: string, hint: string): Outcome<Request> => ({
+    diagnostics: [error('usage-option-value', message, { hint })],
+  });
+  if (action === undefined) {
+    return refuse(
+      `"${typed}" is nothing that template does`,
+      suggest(typed, ACTIONS) ?? `one of ${ACTIONS.join(', ')}`,
+    );
+  }
+  if ((action === 'list') !== (word === undefined) || excess.length > 0) {
+    const takes = action === 'list' ? 'nothing more' : 'one id or file';
+    return refuse(`template ${action} takes ${takes}`, 'leastcut template --help has examples');
+  }
+  return { value: { action, word }, diagnostics: [] };
+}
+
+type Around = {
+  readonly options: TypedOptions;
+  readonly settings: Settings;
+  readonly world: World;
+};
+
+async function answerTo({ action, word }: Request, around: Around): Promise<Answer> {
+  if (word === undefined) return listAll(around);
+  const { value: file, diagnostics } = await find(word, around);
+  if (file === undefined) return failed(diagnostics);
+  const { template } = file;
+  if (action === 'check') return check(file, around.settings.templateRules);
+  return action === 'show' ? show(template) : sheet(template, around);
+}
+
+/** The file of a path; else the template of that id, the shop's own ones among them. */
+async function find(word: string, { settings, world }: Around): Promise<Outcome<TemplateFile>> {
+  if (isTemplatePath(word)) {
+    return loadTemplate({ word, folder: '' }, world, settings.templateRules);
+  }
+  const all = await everyTemplate(settings, world);
+  if (all.value === undefined) return { diagnostics: all.diagnostics };
+  const { templates } = all.value;
+  const template = templates.find(({ id }) => id === word);
+  return template === undefined
+    ? { diagnostics: [unknownTemplate(word, templates)] }
+    : { value: { template, placeOfPanel: () => undefined }, diagnostics: [] };
+}
+
+async function listAll({ settings, world }: Around): Promise<Answer> {
+  const all = await everyTemplate(settings, world);
+  if (all.value === undefined) return failed(all.diagnostics);
+  const { templates } = all.value;
+  return {
+    pages: [templateListBlocks(templates)],
+    records: [templateRecord(templates, version)],
+    table: templateListTable(templates),
+    diagnostics: [],
+  };
+}
+
+const show = (template: VehicleTemplate): Answer => ({
+  pages: [templateBlocks(template)],
+  records: [templateRecord([template], version)],
+  table: templateTable(template),
   diagnostics: [],
 });
+
+function check({ template, placeOfPanel }: TemplateFile, rules: TemplateRules): Answer {
+  const diagnostics = unusualThings(template, builtInTemplates, rules).map(
+    ({ panel, text, hint }) => warning('template-unusual', text, { at: placeOfPanel(panel), hint }),
+  );
+  return {
+    pages: [checkBlocks(template, diagnostics.length)],
+    records: [templateRecord([template], version, diagnostics)],
+    table: templateTable(template),
+    diagnostics,
+  };
+}
+
+function sheet(template: VehicleTemplate, { options, settings }: Around): Answer {
+  const { panel, points } = options;
+  const chosen = chosenPanels(panel ?? [], template);
+  if (chosen.value === undefined || hasErrors(chosen.diagnostics)) {
+    return failed(chosen.diagnostics);
+  }
+  const panels: readonly Panel[] = inWalkingOrder(chosen.value, template).map((one) =>
+    withPoints(one, points === undefined ? undefined : Number(points)),
+  );
+  return {
+    pages: [sheetBlocks(template, panels, settings.templateRules)],
+    records: [sheetRecord(template, panels, version)],
+    table: sheetTable(panels),
+    diagnostics: chosen.diagnostics,
+  };
+}
+
+/** Each once, whatever order they were named in. */
+const inWalkingOrder = (panels: readonly Panel[], template: VehicleTemplate): readonly Panel[] =>
+  template.panels.filter(({ id }) => panels.some((panel) => panel.id === id));

@@ -1,0 +1,65 @@
+import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
+import { suggest } from '../../base/did-you-mean.ts';
+import { methodListBlocks, shownMethodBlocks } from '../../report/methods-blocks.ts';
+import { methodListRecord, shownMethodRecord } from '../../report/methods-record.ts';
+import { listMethods, methodSources, showMethod } from '../../tasks/methods.ts';
+import { methodAssumptions } from '../../tasks/methods-assumptions.ts';
+import { type Command, failed } from '../command.ts';
+import { loadShopSettings } from '../load-settings.ts';
+import { version } from '../version.ts';
+
+const ACTIONS = ['list', 'show'] as const;
+
+export const methodsCommand: Command = {
+  name: 'methods',
+  summary: 'list what cuts how much, or show how one rate is reckoned',
+  operands: 'list | show <id>',
+  filesOf: () => [],
+  options: ['shop'],
+  examples: [
+    'leastcut methods list',
+    'leastcut methods show da/foam-medium/medium',
+    'leastcut methods show rotary --shop samples/shop.json --format json',
+  ],
+  run: async ([action = 'list', id, ...excess], options, world) => {
+    const problem = operandProblem(action, id, excess);
+    if (problem !== undefined) return failed([problem]);
+    const { value: settings, diagnostics } = await loadShopSettings(options, world);
+    if (settings === undefined || hasErrors(diagnostics)) return failed(diagnostics);
+    const sources = methodSources(settings);
+    const assumptions = methodAssumptions(settings);
+    const context = { version, diagnostics };
+    const unit = settings.showUnit.value;
+    if (id === undefined) {
+      const methods = listMethods(sources);
+      return {
+        pages: [methodListBlocks(methods, assumptions, unit)],
+        records: [methodListRecord(methods, assumptions, context)],
+        diagnostics,
+      };
+    }
+    const shown = showMethod(id, sources);
+    if (shown.value === undefined) return failed([...diagnostics, ...shown.diagnostics]);
+    return {
+      pages: [shownMethodBlocks(shown.value, unit)],
+      records: [shownMethodRecord(shown.value, assumptions, context)],
+      diagnostics,
+    };
+  },
+};
+
+const HINT = 'leastcut methods list, or leastcut methods show <id>';
+
+function operandProblem(
+  action: string,
+  id: string | undefined,
+  excess: readonly string[],
+): Diagnostic | undefined {
+  if (!ACTIONS.some((known) => known === action)) {
+    const message = `"${action}" is nothing that methods does`;
+    return error('usage-option-value', message, { hint: suggest(action, ACTIONS) ?? HINT });
+  }
+  if ((action === 'list') === (id === undefined) && excess.length === 0) return undefined;
+  const takes = action === 'list' ? 'nothing more' : 'one id';
+  return error('usage-option-value', `methods ${action} takes ${takes}`, { hint: HINT });
+}

@@ -1,0 +1,94 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { builtInTemplates } from '../../src/formats/data/templates.ts';
+import { runLeastcut } from './run-leastcut.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+/** Writes 100 + n at the nth line of a blank sheet, as somebody would in a spreadsheet. */
+const filledIn = (sheet: string): string => {
+  const [header = '', ...rows] = sheet.trimEnd().split('\n');
+  const at = header.split(',').indexOf('reading_um');
+  const filled = rows.map((row, i) =>
+    row
+      .split(',')
+      .map((cell, column) => (column === at ? String(100 + (i % 20)) : cell))
+      .join(','),
+  );
+  return `${[header, ...filled].join('\n')}\n`;
+};
+
+describe('a blank reading sheet', () => {
+  test.each(builtInTemplates.map(({ id }) => id))(
+    'of a %s, once filled in, is read back point by point and surveyed',
+    async (id) => {
+      const folder = temporaryFolder();
+      const blank = join(folder, 'blank.csv');
+      const sheet = join(folder, 'sheet.csv');
+      const made = await runLeastcut(['template', 'sheet', id, '--format', 'csv', '-o', blank]);
+      expect(made).toMatchObject({ code: 0, out: '', err: '' });
+      writeFileSync(sheet, filledIn(readFileSync(blank, 'utf8')));
+
+      const read = await runLeastcut(['read', sheet, '--format', 'json']);
+      const template = builtInTemplates.find((one) => one.id === id);
+      const points = (template?.panels ?? []).flatMap((panel) =>
+        panel.points.map(({ point }) => ({ panel: panel.id, point })),
+      );
+      const { readings } = JSON.parse(read.out) as { readings: Record<string, unknown>[] };
+      expect(readings.map(({ panel, point }) => ({ panel, point }))).toEqual(points);
+      expect(readings.map(({ reading_um }) => reading_um)).toEqual(
+        points.map((_, i) => 100 + (i % 20)),
+      );
+
+      const survey = await runLeastcut(['survey', sheet, '--template', id, '--format', 'json']);
+      expect(survey.code).toBe(0);
+      const { panels } = JSON.parse(survey.out) as { panels: { n_points: number }[] };
+      expect(panels.map(({ n_points }) => n_points)).toEqual(
+        template?.panels.map((panel) => panel.points.length),
+      );
+    },
+  );
+
+  test('fits a page of 80 columns for every built-in template, with a box for each point', async () => {
+    for (const { id, panels } of builtInTemplates) {
+      const { out } = await runLeastcut(['template', 'sheet', id]);
+      for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+      const boxes = panels.reduce((sum, { points }) => sum + points.length, 0);
+      expect(out.match(/\[______\]/g)).toHaveLength(boxes);
+      for (const label of ['Date', 'Operator', 'Gauge check before', 'Gauge check after']) {
+        expect(out).toContain(label);
+      }
+    }
+  });
+
+  test('has the panels in walking order, whatever order they are asked for in', async () => {
+    const words = ['template', 'sheet', 'saloon', '--panel', 'roof', '--panel', 'bonnet'];
+    const { out } = await runLeastcut([...words, '--format', 'csv']);
+    const panels = out
+      .split('\n')
+      .slice(1, -1)
+      .map((row) => row.split(',')[0]);
+    expect([...new Set(panels)]).toEqual(['bonnet', 'roof']);
+  });
+
+  test('passes over, aloud, what was left blank', async () => {
+    const folder = temporaryFolder();
+    const sheet = join(folder, 'sheet.csv');
+    const { out } = await runLeastcut([
+      'template',
+      'sheet',
+      'saloon',
+      '--panel',
+      'roof',
+      '--format',
+      'csv',
+    ]);
+    writeFileSync(sheet, out.replace('roof,1,,', 'roof,1,110,').replace('roof,2,,', 'roof,2,112,'));
+    const read = await runLeastcut(['read', sheet, '--template', 'saloon', '--format', 'json']);
+    const { readings, excluded } = JSON.parse(read.out) as {
+      readings: unknown[];
+      excluded: unknown[];
+    };
+    expect([readings.length, excluded.length]).toEqual([2, 3]);
+  });
+});

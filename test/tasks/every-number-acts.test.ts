@@ -1,0 +1,235 @@
+/** No number is only for show: each of them, set otherwise, changes what some command says. */
+import { expect, test } from 'vitest';
+import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
+import {
+  methodsText,
+  planText,
+  type Scenario,
+  surveyText,
+  templateText,
+  unusualText,
+} from './witnesses.ts';
+
+const rows = (panel: string, values: readonly number[], curved = ''): readonly string[] =>
+  values.map((value, i) => `${panel},${i + 1},${value},,${curved}`);
+const table = (...panels: readonly (readonly string[])[]): string =>
+  `${['panel,point,reading_um,repeat,curved', ...panels.flat()].join('\n')}\n`;
+const around = (centre: number, spread: number): readonly number[] =>
+  [-1.2, -0.4, 0.1, 0.5, 1].map((step) => Math.round(10 * (centre + spread * step)) / 10);
+
+/** A car that has a bit of everything. */
+const mixed: Scenario = {
+  readings: table(
+    rows('bonnet', around(112, 5)),
+    rows('roof', [111, 111, 111, 111, 111]),
+    rows('boot', around(110, 15)),
+    rows('wing front left', around(110, 4)),
+    rows('wing front right', around(136, 4)),
+    rows('door front left', around(110, 3), 'yes'),
+    rows('door front right', around(133, 4)),
+    rows('door rear left', around(98.5, 3)),
+    rows('door rear right', [210, 216, 222, 219, 212]),
+    rows('quarter left', around(155, 3)),
+    rows('quarter right', [120, 330, 520, 140, 160]),
+    rows('front bumper', [108]),
+  ),
+  job: { panels: { 'front bumper': { substrate: 'steel' } } },
+};
+/** A low point that just stands out; three panels to pool, and few degrees of repeats. */
+const outlying: Scenario = {
+  readings: table(
+    rows('bonnet', [112, 112.6, 111.4, 112.2, 106.5]),
+    rows('roof', around(112, 1.6)),
+    rows('boot', around(111, 1.5)),
+    rows('wing front left', around(111, 1.7)),
+  ),
+};
+const repeated: Scenario = {
+  readings: `panel,point,repeat,reading_um\n${['bonnet', 'roof', 'boot']
+    .flatMap((panel) => [110, 110, 110].map((value, i) => `${panel},${i + 1},1,${value}`))
+    .concat(
+      ['roof', 'boot'].flatMap((panel) =>
+        [1, 2].map((point) => `${panel},${point},2,${110 + 3 * point}`),
+      ),
+      'bonnet,1,2,106',
+    )
+    .join('\n')}\n`,
+};
+/** Uneven film all over, and two panels that just fall into zones. */
+const uneven: Scenario = {
+  readings: table(
+    ...['bonnet', 'boot', 'door front left', 'door front right'].map((panel) =>
+      rows(panel, around(112, 8)),
+    ),
+    rows('roof', [100, 101, 102, 136, 137]),
+    rows('wing front left', [90, 92, 110, 122, 140, 142]),
+  ),
+};
+const twoPanels: Scenario = {
+  readings: table(rows('bonnet', around(112, 5)), rows('roof', around(60, 4))),
+};
+const thinFilm: Scenario = { readings: table(rows('bonnet', [50, 52, 48, 49, 51])) };
+const small: Scenario = { readings: table(rows('bonnet', [16, 17, 15.5, 16, 15.8])) };
+const large: Scenario = { readings: table(rows('bonnet', [1400, 4000, 1300, 1350, 1380])) };
+const with_ = (scenario: Scenario, job: object, shop: object = {}): Scenario => ({
+  ...scenario,
+  job: { ...scenario.job, ...job },
+  shop: { ...scenario.shop, ...shop },
+});
+
+const surveys: readonly Scenario[] = [
+  mixed,
+  uneven,
+  outlying,
+  repeated,
+  twoPanels,
+  thinFilm,
+  small,
+  large,
+  with_(mixed, { galvanised: true }),
+  with_(mixed, { finish: 'single-stage-solid' }),
+  with_(mixed, { policy: 'strict' }),
+  with_(mixed, { painted_days_ago: 89 }),
+  with_(mixed, { clear_um: 44 }),
+  with_(mixed, { under_um: 66 }),
+  with_(mixed, { galvanised: true, under_um: 66 }),
+  with_(mixed, { vehicle: { length_m: 4.4 } }),
+];
+
+const deep = (kind: string, grades: readonly number[]): string =>
+  `panel,defect,grade\n${['bonnet', 'roof', 'boot', 'wing front left', 'door front left']
+    .flatMap((panel, i) => (grades[i] === undefined ? [] : [`${panel},${kind},${grades[i]}`]))
+    .join('\n')}\n`;
+const everyGrade = [1, 2, 3, 4, 5];
+const sound: Scenario = {
+  readings: table(
+    ...['bonnet', 'roof', 'boot', 'wing front left', 'door front left'].map((panel) =>
+      rows(panel, around(124, 3)),
+    ),
+    rows('door front right', [120, 121, 119, 122, 118]),
+  ),
+  job: { taken_um: 0 },
+  shop: { machines: ['da'], pads: ['foam-soft', 'foam-medium'] },
+};
+const swirled = { ...sound, defects: deep('swirl-marks', everyGrade) };
+
+const everything = { machines: ['rotary', 'da', 'da-forced', 'da-small', 'hand'] };
+const everyMachine = [
+  ...everything.machines.map((id) => `${id}/foam-medium/medium`),
+  'rotary/wool/heavy',
+];
+
+/** Numbers that change nothing in any of these runs, each with the reason why not. */
+const LOCAL = 'local defects are named and left: how deep they are decides nothing';
+const NOT_SAID = 'what measuring would gain in the time it takes is not said by a command yet';
+const idle: Readonly<Record<string, string>> = {
+  'film.reading.most_points': NOT_SAID,
+  'film.measuring.point_time_min': NOT_SAID,
+  'film.measuring.clear_time_min': NOT_SAID,
+  'film.measuring.test_spot_time_min': NOT_SAID,
+  ...Object.fromEntries(
+    ['water-etching', 'bird-etching', 'deep-scratches'].flatMap((kind) =>
+      everyGrade.map((grade) => [`correction.defects.${kind}.grade_${grade}_um`, LOCAL]),
+    ),
+  ),
+  'correction.heat.plastic_stop_c': 'no method with the built-in figures warms plastic that far',
+};
+
+/** Values away from the built-in one, within the range: a little, then far. */
+const otherValues = (
+  value: number,
+  [least, most]: readonly [number, number],
+): readonly number[] => {
+  const whole = Number.isInteger(value) && most - least < 50;
+  const near = whole ? [value + 1, value - 1] : [value * 1.3, value * 0.7];
+  const far = [(value + most) / 2, (value + least) / 2].map((other) =>
+    whole ? Math.round(other) : other,
+  );
+  return [...near, ...far].filter((other) => other !== value && other >= least && other <= most);
+};
+
+type Numbers = Readonly<Record<string, number>>;
+type Witness = (numbers: Numbers) => string;
+
+const surveyOf =
+  (scenario: Scenario): Witness =>
+  (numbers) =>
+    surveyText(scenario, numbers);
+const planOf =
+  (scenario: Scenario): Witness =>
+  (numbers) =>
+    planText(scenario, numbers);
+const methods: Witness = (numbers) => methodsText(everything, numbers, everyMachine);
+
+const usualPlan = planOf(sound);
+const plans = [
+  usualPlan,
+  planOf(with_(swirled, { aim: 'enhance' })),
+  planOf(with_(swirled, { aim: 'full' })),
+  planOf(with_(sound, { hardness: 'soft' })),
+  planOf(with_(sound, { hardness: 'hard' })),
+  planOf(with_({ ...sound, defects: deep('oxidation', [5, 5]) }, { taken_um: 5 })),
+  planOf(with_({ ...sound, defects: deep('oxidation', [5]) }, {}, { machines: ['rotary', 'da'] })),
+];
+const ownTemplate = {
+  id: 'own',
+  name: 'own',
+  base: 'saloon',
+  change: { roof: { area_m2: 3.9 }, bonnet: { area_m2: 0.7 }, boot: { edge_m: 9 } },
+};
+const templates: readonly Witness[] = [
+  ...[4.4, 2.9, 7.6].map((length_m) => surveyOf(with_(mixed, { vehicle: { length_m } }))),
+  unusualText,
+  (numbers) => templateText(ownTemplate, numbers),
+  (numbers) => templateText({ ...ownTemplate, change: { roof: { area_m2: 7.9 } } }, numbers),
+];
+/** Where to look first, so that most numbers are seen to act in one run. */
+const surveyWith = (job: object): Witness => surveyOf(with_(mixed, job));
+const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
+  ['film.measurement.largest', [surveyOf(large)]],
+  ['film.measurement.doubtful_under', [surveyOf(small)]],
+  ['film.measurement.doubtful_over', [surveyOf(large)]],
+  ['film.layers.galvanised', [surveyWith({ galvanised: true })]],
+  ['film.layers.single_stage', [surveyWith({ finish: 'single-stage-solid' })]],
+  ['film.stated.clear', [surveyWith({ clear_um: 44 })]],
+  ['film.stated', [surveyWith({ under_um: 66 })]],
+  ['film.limits.clear_floor_strict', [surveyWith({ policy: 'strict' })]],
+  ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
+  ['film.zones', [surveyOf(uneven)]],
+];
+const surveyWitnesses = [...surveys.map(surveyOf), planOf(with_(mixed, {}, { machines: ['da'] }))];
+const defectPlans = new Map<string, Witness>();
+
+/** The runs that rest on a number, going by its name. */
+function witnessesOf(id: string): readonly Witness[] {
+  const [section = '', branch = '', name = ''] = id.split('.');
+  const hinted = firstWitness.find(([prefix]) => id.startsWith(prefix))?.[1];
+  if (section === 'film') return [...(hinted ?? []), ...surveyWitnesses];
+  if (section === 'template') return templates;
+  if (branch === 'defects' || branch === 'grain') {
+    const kind = branch === 'grain' ? `sanding-marks-${name.replace('_um', '')}` : name;
+    const plan = defectPlans.get(kind) ?? planOf({ ...sound, defects: deep(kind, everyGrade) });
+    defectPlans.set(kind, plan);
+    return [plan];
+  }
+  if (branch === 'sanding') return [planOf({ ...sound, defects: deep('sanding-marks-p800', [3]) })];
+  return section === 'correction' ? [methods, ...plans] : plans;
+}
+
+const usual = new Map<Witness, string>();
+const usually = (witness: Witness): string => {
+  const known = usual.get(witness) ?? witness({});
+  usual.set(witness, known);
+  return known;
+};
+
+test('each number of the model, set otherwise, changes what some command says', () => {
+  const silent = listAllDefaults().filter(({ id, value, range }) => {
+    // One value is enough to see that an idle one is still idle where it is looked for first.
+    const others = otherValues(value, range).slice(0, Object.hasOwn(idle, id) ? 1 : undefined);
+    return !others.some((other) =>
+      witnessesOf(id).some((witness) => witness({ [id]: other }) !== usually(witness)),
+    );
+  });
+  expect(silent.map(({ id }) => id)).toEqual(Object.keys(idle));
+}, 120_000);

@@ -1,0 +1,314 @@
+/** Whatever the tool says, or lets one write, can be asked for: collected from the sources themselves. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import * as z from 'zod';
+import { diagnosticCatalogue } from '../../src/base/catalogue.ts';
+import { exitCodes } from '../../src/cli/exit-code.ts';
+import { optionTopics } from '../../src/cli/option-topics.ts';
+import { readingColumns } from '../../src/formats/csv-columns.ts';
+import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
+import { diagnosticExamples } from '../../src/formats/data/diagnostic-examples.ts';
+import { defaultUses } from '../../src/formats/data/formulas.ts';
+import { glossary } from '../../src/formats/data/glossary.ts';
+import { keyMeanings } from '../../src/formats/data/key-meanings.ts';
+import { remarkMeanings } from '../../src/formats/data/remark-meanings.ts';
+import {
+  basisMeanings,
+  conditionMeanings,
+  exitCodeMeanings,
+  verdictMeanings,
+} from '../../src/formats/data/state-meanings.ts';
+import { fileKinds } from '../../src/formats/file-kinds.ts';
+import { correctionModel } from '../../src/formats/models.ts';
+import { explain } from '../../src/tasks/explain.ts';
+import { allTopics } from '../../src/tasks/explain-topics.ts';
+import type { TopicKind } from '../../src/tasks/explanation.ts';
+import { projectRoot } from '../cli/run-leastcut.ts';
+
+const sources = { options: optionTopics([]), numbers: new Map() };
+const topics = allTopics(sources);
+
+/** Words that explain does not know, or knows as nothing of the kinds wanted. */
+const unexplained = (words: Iterable<string>, ...kinds: readonly TopicKind[]): readonly string[] =>
+  [...new Set(words)].filter((word) => {
+    const [found] = explain([word], sources).value ?? [];
+    return !(found?.topics ?? []).some(({ kind }) => kinds.length === 0 || kinds.includes(kind));
+  });
+
+const textOf = (file: string): string => readFileSync(file, 'utf8');
+const sourceFiles = (...rooms: readonly string[]): readonly string[] =>
+  rooms.flatMap((room) =>
+    readdirSync(join(projectRoot, 'src', room), { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
+      .map((name) => join(projectRoot, 'src', room, name)),
+  );
+const found = (files: readonly string[], pattern: RegExp): readonly string[] =>
+  files.flatMap((file) => [...textOf(file).matchAll(pattern)].map(([, word = '']) => word));
+
+/** The members of a union of literals, or the values of a record, as they are written in a source. */
+function literalsAfter(file: string, beginning: string): readonly string[] {
+  const text = textOf(join(projectRoot, 'src', file));
+  const start = text.indexOf(beginning);
+  if (start < 0) throw new Error(`${file} has no ${beginning}`);
+  const block = text.slice(start, text.indexOf(';', start));
+  return [...block.matchAll(/'([^']+)'/g)].map(([, literal = '']) => literal);
+}
+
+test('a word that nobody explained is caught, and so is one explained as something else', () => {
+  expect(unexplained(['no-such-code', 'polish'])).toEqual(['no-such-code']);
+  expect(unexplained(['polish'], 'diagnostic')).toEqual(['polish']);
+});
+
+describe('everything that comes out of the tool is explained', () => {
+  test('each diagnostic code, with what to do about it and the smallest input that shows it', () => {
+    const codes = Object.keys(diagnosticCatalogue);
+    expect(codes.length).toBeGreaterThan(50);
+    expect(unexplained(codes, 'diagnostic')).toEqual([]);
+    const bare = topics.filter(
+      ({ kind, details, example }) =>
+        kind === 'diagnostic' &&
+        (example === null ||
+          !['Exit code', 'What to do'].every((label) =>
+            details.some((one) => one.label === label && one.text !== ''),
+          )),
+    );
+    expect(bare.map(({ id }) => id)).toEqual([]);
+  });
+
+  test('each condition, verdict, basis and exit code', () => {
+    expect(unexplained(literalsAfter('film/condition.ts', 'export type Condition ='))).toEqual([]);
+    expect(unexplained(literalsAfter('correction/plan.ts', 'export type Verdict ='))).toEqual([]);
+    expect(unexplained(literalsAfter('formats/default.ts', 'export type Basis ='))).toEqual([]);
+    expect(unexplained(literalsAfter('correction/heat.ts', 'export type HeatVerdict ='))).toEqual(
+      [],
+    );
+    expect(exitCodeMeanings.map(({ code }) => code)).toEqual(
+      Object.values(exitCodes).sort((a, b) => a - b),
+    );
+    expect(unexplained(Object.values(exitCodes).map(String), 'exit code')).toEqual([]);
+  });
+
+  test('each limit, whether it binds a panel or forbids its work', () => {
+    const limits = literalsAfter('film/removal-limits.ts', 'export type LimitCode =');
+    expect(limits.length).toBeGreaterThan(5);
+    expect(unexplained(limits, 'remark')).toEqual([]);
+    expect(unexplained(limits.map((code) => `limit-${code}`))).toEqual([]);
+  });
+
+  test('each code of an assumption, advice, reason, caution or note that a source can write', () => {
+    // What is unusual about a template is told as one diagnostic, whatever its code.
+    const files = sourceFiles('film', 'correction', 'work', 'tasks', 'report').filter(
+      (file) => !file.endsWith('unusual-template.ts'),
+    );
+    const codes = [
+      ...found(files, /\bremark\(\s*'([^']+)'/g),
+      ...found(files, /\bcode: '([^']+)'/g),
+      ...found(files, /\bassumed\(\s*[^,()]+,\s*'([\w-]+)'/g),
+      ...found(files, /\bfinding\(\s*'([^']+)'/g),
+    ];
+    expect(codes).toContain('more-points');
+    expect(codes).toContain('history');
+    expect(codes).toContain('settings-file');
+    expect(unexplained(codes)).toEqual([]);
+  });
+
+  test('each heading of a table', () => {
+    const files = sourceFiles('report');
+    const headings = [
+      ...found(files, /\b(?:column|right)\(\s*'([^']+)'/g),
+      ...found(files, /\b(?:column|right)\(\s*`([^`]+)`/g).flatMap((heading) =>
+        ['µm', 'mil'].map((unit) =>
+          heading.replace(/\$\{unitName\(\w+\)\}/, unit).replace(/ \(.*\)$/, ''),
+        ),
+      ),
+      ...found(files, /\btitle: '([^']+)'/g),
+    ];
+    expect(headings).toContain('mean ± sd');
+    expect(headings).toContain('panel');
+    expect(headings).toContain('mil a set');
+    expect(unexplained(headings)).toEqual([]);
+  });
+
+  test('each word for the limit that binds', () => {
+    const words = literalsAfter('report/film-table.ts', 'const LIMIT_WORDS').filter(
+      (word) => word !== 'fresh-paint',
+    );
+    expect(words).toContain('spot 1st');
+    expect(unexplained(words)).toEqual([]);
+  });
+
+  test('each heading of a paragraph or a list of survey, plan and read', () => {
+    const pages = sourceFiles('report').filter((file) => /(survey|plan|read)-blocks/.test(file));
+    const labels = [
+      ...found(pages, /\bparagraph\(\s*'([^']+)'/g),
+      ...found(pages, /\blist\(\s*'([^']+)'/g),
+    ];
+    expect(labels).toContain('Assumed');
+    expect(unexplained(labels)).toEqual([]);
+  });
+});
+
+describe('everything that one may write is explained', () => {
+  test('each option, long and short', () => {
+    const files = textOf(join(projectRoot, 'src/cli/options.ts'));
+    const flags = [...files.matchAll(/flags: '([^']+)'/g)].flatMap(
+      ([, text = '']) => text.match(/--?[\w-]+/g) ?? [],
+    );
+    expect(flags).toContain('--risk-pct');
+    expect(flags).toContain('-v');
+    expect(unexplained(flags, 'option')).toEqual([]);
+  });
+
+  test('each key of each settings file, and none is explained that no file has', () => {
+    // A plan is a record: what its keys mean stands in its schema.
+    const inFiles = fileKinds
+      .filter(({ kind }) => kind !== 'plan')
+      .map(({ kind, schema }) => ({
+        file: kind.replace('-', ' '),
+        keys: keysOf(z.toJSONSchema(schema, lenient)),
+      }));
+    expect(inFiles.length).toBeGreaterThan(7);
+    for (const { file, keys } of inFiles) {
+      expect(keys.size, file).toBeGreaterThan(4);
+      const elsewhere = new Set([
+        ...listAllDefaults().map(({ id }) => id),
+        ...(file === 'decisions' ? readingColumns.map(({ role }) => role) : []),
+      ]);
+      // What is a column of readings may be a key of the file as well.
+      const said = keyMeanings.filter(({ files }) => files.some((one) => one === file));
+      const own = [...keys].filter(
+        (key) => !elsewhere.has(key) || said.some((one) => one.key === key),
+      );
+      expect(unexplained(own, 'key'), file).toEqual([]);
+      expect(
+        said.map(({ key }) => key).filter((key) => !keys.has(key)),
+        file,
+      ).toEqual([]);
+      const unsaid = own.filter((key) => !said.some((one) => one.key === key));
+      expect(unsaid, file).toEqual([]);
+    }
+  });
+
+  test('each defect of a defects file, by every name it goes by', () => {
+    const names = correctionModel.defects.flatMap(({ id, name, aliases }) => [
+      id,
+      name,
+      ...aliases,
+    ]);
+    expect(unexplained(names, 'defect')).toEqual([]);
+  });
+});
+
+describe('every number of the model is explained', () => {
+  test('by its id, with its formula and its use', () => {
+    const ids = listAllDefaults().map(({ id }) => id);
+    expect(ids.length).toBeGreaterThan(150);
+    expect(unexplained(ids, 'default')).toEqual([]);
+    const mute = topics.filter(
+      ({ number }) => number !== null && (number.used === '' || number.formula === ''),
+    );
+    expect(mute.map(({ id }) => id)).toEqual([]);
+  });
+
+  test('and no use is written down for numbers that are not there', () => {
+    const ids = listAllDefaults().map(({ id }) => id);
+    const idle = defaultUses.filter(({ prefix }) => !ids.some((id) => id.startsWith(prefix)));
+    expect(idle.map(({ prefix }) => prefix)).toEqual([]);
+  });
+});
+
+describe('what explains is in order itself', () => {
+  test('no code, key or term is explained twice', () => {
+    const ids = (kind: TopicKind): readonly string[] =>
+      topics.filter((topic) => topic.kind === kind).map(({ id }) => id);
+    for (const kind of ['word', 'diagnostic', 'key', 'default', 'defect', 'option'] as const) {
+      expect(ids(kind), kind).toEqual([...new Set(ids(kind))]);
+    }
+    const remarks = remarkMeanings.map(({ code, kind }) => `${kind} ${code}`);
+    expect(remarks).toEqual([...new Set(remarks)]);
+  });
+
+  test('no word of the glossary leads to two terms', () => {
+    const names = glossary.flatMap(({ term, also }) => [term, ...also]);
+    const twice = names.filter((name, i) => names.indexOf(name) !== i);
+    expect(twice).toEqual([]);
+  });
+
+  test('no code is explained that no source writes', () => {
+    const all = sourceFiles('film', 'correction', 'work', 'tasks', 'report', 'intake')
+      .map(textOf)
+      .join('\n');
+    const idle = remarkMeanings.filter(({ code }) => {
+      const bare = code.replace(/^limit-/, '');
+      return !all.includes(`'${code}'`) && !all.includes(`'${bare}'`);
+    });
+    expect(idle.map(({ code }) => code)).toEqual([]);
+  });
+
+  test('every meaning is a sentence', () => {
+    const meanings = [
+      ...topics.map(({ id, meaning }) => ({ id, meaning })),
+      ...Object.entries({ ...conditionMeanings, ...verdictMeanings, ...basisMeanings }).map(
+        ([id, meaning]) => ({ id, meaning }),
+      ),
+    ];
+    const broken = meanings.filter(({ meaning }) => !/^[\p{Lu}\d“].*[.)]$/u.test(meaning));
+    expect(broken.map(({ id }) => id)).toEqual([]);
+  });
+
+  test('the glossary for contributors names no term that the tool does not explain', () => {
+    const guide = textOf(join(projectRoot, 'DEVELOPERS.md'));
+    const section = guide.slice(guide.indexOf('\n## Glossary'), guide.indexOf('\n## Decisions'));
+    const terms = [...section.matchAll(/^\*\*([^*]+)\*\*:/gm)].flatMap(([, term = '']) =>
+      term.replace(/\((\w+)\)/, '$1').split(', '),
+    );
+    expect(terms.length).toBeGreaterThan(40);
+    expect(unexplained(terms, 'word')).toEqual([]);
+  });
+});
+
+describe('the examples of diagnostics', () => {
+  // test/errors proves of each folder that it draws its code.
+  test.each(Object.entries(diagnosticExamples))(
+    'of %s is what its folder under test/errors holds',
+    (code, { command, files }) => {
+      const folder = join(projectRoot, 'test/errors', code);
+      const recorded = readdirSync(folder, { withFileTypes: true })
+        .filter((entry) => entry.isFile() && !/^(cmd|expected\..*)$/.test(entry.name))
+        .map(({ name }) => name)
+        .sort();
+      expect(files.map(({ name }) => name).sort()).toEqual(recorded);
+      for (const { name, text } of files) {
+        expect(text).toBe(asText(readFileSync(join(folder, name))));
+      }
+      const typed = textOf(join(folder, 'cmd')).trim();
+      const plain = typed
+        .replace(/^(?:[A-Z_]+=(?:"[^"]*"|\S*) )+/, '')
+        .replaceAll(/\{(?:case|tmp)\}\//g, '')
+        .replaceAll('{case}', 'a-folder');
+      expect(command).toBe(plain);
+    },
+  );
+});
+
+/** Latin-1 where it is not UTF-8: what an editor shows of it. */
+function asText(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('latin1').decode(bytes);
+  }
+}
+
+const lenient = { io: 'input', unrepresentable: 'any' } as const;
+
+/** Every key that an object of the schema may have, at any depth. */
+function keysOf(schema: unknown, keys = new Set<string>()): ReadonlySet<string> {
+  if (typeof schema !== 'object' || schema === null) return keys;
+  for (const [word, inner] of Object.entries(schema)) {
+    if (word === 'properties') for (const key of Object.keys(inner as object)) keys.add(key);
+    keysOf(inner, keys);
+  }
+  return keys;
+}
