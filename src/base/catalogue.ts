@@ -60,6 +60,10 @@ export const diagnosticCatalogue = {
     kind: 'data',
     meaning: 'The bytes of the file are not text in an encoding that can be told for certain.',
   },
+  'character-lost': {
+    kind: 'data',
+    meaning: 'A letter was lost before the file came here, such as the µ of µm.',
+  },
   'file-empty': { kind: 'data', meaning: 'The file holds nothing but blanks.' },
   'quote-unclosed': { kind: 'data', meaning: 'A quoted cell is never closed.' },
   'delimiter-ambiguous': {
@@ -77,6 +81,38 @@ export const diagnosticCatalogue = {
   'statistics-left-out': {
     kind: 'remark',
     meaning: 'A row or column of statistics (a mean, a count) is not read as readings.',
+  },
+  'statistics-disagree': {
+    kind: 'data',
+    meaning: 'A mean, a least or largest value or a count in the file is not that of its readings.',
+  },
+  'header-repeated': {
+    kind: 'remark',
+    meaning: 'The names of the columns stand in the file again, as on each page of a print.',
+  },
+  'line-left-out': {
+    kind: 'remark',
+    meaning: 'A line of text beside the table is not read.',
+  },
+  'table-left-out': {
+    kind: 'remark',
+    meaning: 'A second table holds no readings of panels and is not read.',
+  },
+  'tables-apart': {
+    kind: 'data',
+    meaning: 'A line of text sets two tables apart, and does not say by which vehicle or panel.',
+  },
+  'row-above-header': {
+    kind: 'data',
+    meaning: 'A row of readings stands above the line that names the columns.',
+  },
+  'table-repeated': {
+    kind: 'data',
+    meaning: 'The same rows stand in the file twice.',
+  },
+  'points-alike': {
+    kind: 'remark',
+    meaning: 'Two names of points differ only in how a number is written; they are kept apart.',
   },
   'row-too-long': { kind: 'data', meaning: 'A row has more cells than the header.' },
   'row-too-short': { kind: 'data', meaning: 'A row has too few cells to say what it means.' },
@@ -102,6 +138,22 @@ export const diagnosticCatalogue = {
   'reading-missing': {
     kind: 'remark',
     meaning: 'A cell among the readings is empty: no reading there.',
+  },
+  'reading-over-range': {
+    kind: 'remark',
+    meaning: 'A cell among the readings says that the film was beyond the range of the gauge.',
+  },
+  'reading-error': {
+    kind: 'remark',
+    meaning: 'A cell among the readings holds an error of the gauge or of a spreadsheet.',
+  },
+  'reading-deleted': {
+    kind: 'remark',
+    meaning: 'A reading was marked as deleted and is left out.',
+  },
+  'reading-became-date': {
+    kind: 'data',
+    meaning: 'A spreadsheet turned a number among the readings into a date or a time.',
   },
   'reading-implausible': {
     kind: 'data',

@@ -1,30 +1,71 @@
 /** Reading named files and standard input; writing an output so that it is the old or the new, never half. */
 import { createHash, randomBytes } from 'node:crypto';
-import { fstatSync } from 'node:fs';
-import { mkdir, open, readFile, rename, stat, unlink, writeFile } from 'node:fs/promises';
+import { createReadStream, fstatSync } from 'node:fs';
+import { mkdir, open, rename, stat, unlink, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
-import type { LoadedFile } from '../tasks/read-vehicles.ts';
 import type { World } from './command.ts';
 
 /** Name of standard input in places and records. */
 export const STDIN_NAME = '-';
 
+/** Bytes without a line end after which a file is no text in lines, whatever the limit on rows. */
+const longestLine = 8 * 1024 * 1024;
+/** Bytes of one file: all of it is held in memory. */
+const largestFile = 256 * 1024 * 1024;
+
 export const loadFile: World['load'] = async (name) => {
   try {
-    const bytes = name === STDIN_NAME ? await readStandardInput() : await readFile(name);
-    const sha256 = createHash('sha256').update(bytes).digest('hex');
-    return { file: { name, bytes, sha256 } satisfies LoadedFile, diagnostics: [] };
+    const chunks: Uint8Array[] = [];
+    const hash = createHash('sha256');
+    const lines = { ended: 0, sinceEnd: 0 };
+    let size = 0;
+    for await (const chunk of bytesOf(name)) {
+      size += chunk.length;
+      followLines(lines, chunk);
+      if (lines.sinceEnd > longestLine) return { diagnostics: [endless(name, lines.ended + 1)] };
+      if (size > largestFile) return { diagnostics: [tooLarge(name)] };
+      hash.update(chunk);
+      chunks.push(chunk);
+    }
+    const bytes = Buffer.concat(chunks, size);
+    return { file: { name, bytes, sha256: hash.digest('hex') }, diagnostics: [] };
   } catch (problem) {
     return { diagnostics: [unreadable(name, codeOf(problem))] };
   }
 };
 
-async function readStandardInput(): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  for await (const chunk of process.stdin) chunks.push(chunk as Uint8Array);
-  return Buffer.concat(chunks);
+/** A file or standard input as it comes; left early, it is closed and the rest is never read. */
+const bytesOf = (name: string): AsyncIterable<Uint8Array> =>
+  name === STDIN_NAME ? process.stdin : createReadStream(name, { highWaterMark: 1024 * 1024 });
+
+/** Line ends so far, and bytes since the last: in every encoding that is read, one holds 0x0A or 0x0D. */
+function followLines(lines: { ended: number; sinceEnd: number }, chunk: Uint8Array): void {
+  const last = Math.max(chunk.lastIndexOf(0x0a), chunk.lastIndexOf(0x0d));
+  if (last === -1) lines.sinceEnd += chunk.length;
+  else {
+    lines.sinceEnd = chunk.length - last - 1;
+    lines.ended += countOf(chunk, chunk.includes(0x0a) ? 0x0a : 0x0d);
+  }
 }
+
+function countOf(chunk: Uint8Array, byte: number): number {
+  let count = 0;
+  for (let at = chunk.indexOf(byte); at !== -1; at = chunk.indexOf(byte, at + 1)) count += 1;
+  return count;
+}
+
+const endless = (name: string, line: number): Diagnostic =>
+  error('row-too-long', `the line goes on for more than ${longestLine >> 20} MB`, {
+    at: { file: name, line, column: 1, length: 1 },
+    hint: 'a table has a line for each row: did the file lose its line ends, or is it no text?',
+  });
+
+const tooLarge = (name: string): Diagnostic =>
+  error('file-unreadable', `"${name}" is larger than ${largestFile >> 20} MB`, {
+    at: { file: name },
+    hint: 'cut it into files of some vehicles each',
+  });
 
 const codeOf = (problem: unknown): string =>
   problem instanceof Error && 'code' in problem ? String(problem.code) : String(problem);

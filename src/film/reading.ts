@@ -25,4 +25,13 @@ export type Reading = {
   readonly marked: boolean;
   readonly curved: boolean;
   readonly origin: ReadingOrigin;
+  /** The rest is kept as the file writes it, and absent where it has no such column or cell. */
+  readonly operator?: string;
+  /** Date and time of a reading; no order of day and month and no time zone is guessed. */
+  readonly time?: string;
+  readonly substrate?: string;
+  readonly note?: string;
+  /** Where on the panel, as fractions of its length and height or whatever the file means by it. */
+  readonly u?: string;
+  readonly v?: string;
 };

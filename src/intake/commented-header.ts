@@ -7,17 +7,17 @@
 import { createSource, type Source } from './source.ts';
 import type { Delimiter } from './tokens.ts';
 
-const delimiters: readonly Delimiter[] = [',', ';', '\t'];
+const delimiters: readonly Delimiter[] = [',', ';', '\t', '|'];
 
 export function uncommentHeader(
   source: Source,
   isHeader: (cells: readonly string[]) => boolean,
 ): Source | undefined {
-  const { name, text } = source;
+  const { name, text, ...rules } = source;
   for (const { index, 1: line = '' } of text.matchAll(/^#(.*)$/gmu)) {
     if (!delimiters.some((delimiter) => isHeader(line.split(delimiter)))) continue;
     if (!/\n[^#\s]/u.test(text.slice(index))) return undefined;
-    return createSource(name, `${text.slice(0, index)} ${text.slice(index + 1)}`);
+    return createSource(name, `${text.slice(0, index)} ${text.slice(index + 1)}`, rules);
   }
   return undefined;
 }

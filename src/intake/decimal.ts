@@ -1,53 +1,169 @@
 /**
- * The decimal mark of a file, from all its numbers at once.
+ * The marks of a file's numbers, from all of them at once: what stands before decimals, and what
+ * between thousands.
  *
  * A cell such as `101,5` fits only a decimal comma; `1,234` fits both readings and votes for none.
  * The mark with more votes is taken, and the cells that contradict it are then refused one by one.
- * `threes` tells whether some number proves that three digits after the mark are decimals.
+ * Where the marks prove nothing the plausible range of a film is the last witness, and is named: a
+ * number whose decimal reading is too thin for paint can only be grouped digits.
  */
-import { type DecimalMark, type NumberShape, numberShape, readsTwoWays } from './numbers.ts';
+import {
+  type ColumnNumber,
+  paintLike,
+  type SortedNumbers,
+  sortNumbers,
+  type TextCounts,
+  total,
+} from './column-numbers.ts';
+import { type DecimalMark, joined, numberOf, type ThousandsMark } from './numbers.ts';
+import { quoted } from './quoted.ts';
+import type { Largest } from './unit.ts';
 
 export type DecimalDecision = {
   readonly mark: DecimalMark;
+  /** Whether some number, or the user, says that `mark` is the decimal mark. */
+  readonly proven: boolean;
+  /** Whether it is known that three digits after the mark are decimals. */
   readonly threes: boolean;
+  /** What stands between thousands, empty if nothing certainly does. */
+  readonly thousands: ThousandsMark | '';
+  /** Whether the column writes its signs behind the digits, so that `102+` is 102. */
+  readonly signsBehind: boolean;
   readonly evidence: string;
   /** The mark the user named. */
   readonly given?: DecimalMark;
 };
 
-/** How often each text stands in the columns of numbers. */
-export type TextCounts = ReadonlyMap<string, number>;
+export const nameOfMark = {
+  '.': 'point',
+  ',': 'comma',
+  "'": 'apostrophe',
+  ' ': 'blank',
+  '\u00a0': 'blank',
+} as const satisfies Record<ThousandsMark, string>;
 
+export const otherMark = (mark: DecimalMark): DecimalMark => (mark === ',' ? '.' : ',');
+
+/**
+ * `largest` is the most that a number of the column can be, `thinnest` the least that is a film, in
+ * its unit; a column of other things than films has 0 for it, and no range as witness.
+ */
 export function decideDecimal(
   counts: TextCounts,
-  largest: number,
+  largest: Largest,
   given: DecimalMark | undefined,
+  thinnest: number = thinnestOf(largest()),
 ): DecimalDecision {
-  const votes = { '.': 0, ',': 0 };
-  let numbers = 0;
-  const deep: NumberShape[] = [];
-  for (const [text, count] of counts) {
-    const shape = numberShape(text);
-    if (shape === undefined) continue;
-    numbers += count;
-    if (shape.mark === '' || readsTwoWays(shape, largest)) continue;
-    votes[shape.mark] += count;
-    if (shape.fraction.length >= 3) deep.push(shape);
+  const numbers = sortNumbers(counts, largest, thinnest);
+  const votes = countVotes(numbers);
+  const byRange = given === undefined && votes['.'] + votes[','] === 0;
+  const grouping = byRange ? groupingByRange(numbers, thinnest) : undefined;
+  const mark = given ?? (grouping === undefined ? voted(votes) : otherMark(grouping));
+  const contradicted = given === undefined && votes[otherMark(mark)] > 0;
+  const thousands = thousandsOf(numbers, mark, !byRange && !contradicted, grouping);
+  const threes = given !== undefined || numbers.threes[mark] > 0;
+  const proven = given !== undefined || votes[mark] > 0;
+  const evidence = [
+    sentence(mark, votes[mark], numbers, given),
+    ...(thousands === '' ? [] : [thousandsSentence(thousands, numbers, grouping)]),
+  ].join('; ');
+  return {
+    mark,
+    proven,
+    threes,
+    thousands,
+    signsBehind: numbers.signsBehind,
+    evidence,
+    ...(given === undefined ? {} : { given }),
+  };
+}
+
+/** 5 µm where 5000 is the most: no film of paint on a vehicle is thinner, a single layer included. */
+export const thinnestOf = (largest: number): number => largest / 1000;
+
+type Votes = Readonly<Record<DecimalMark, number>>;
+
+const voted = (votes: Votes): DecimalMark => (votes[','] > votes['.'] ? ',' : '.');
+
+/** Weak numbers count once others prove their mark, or where the column consists of them. */
+function countVotes({ sure, weak, bare }: SortedNumbers): Votes {
+  const of = (mark: DecimalMark): number =>
+    sure[mark] + (sure[mark] > 0 || weak[mark] > total(bare) ? weak[mark] : 0);
+  return { '.': of('.'), ',': of(',') };
+}
+
+/**
+ * The mark of `1.234` where no number proves any: it groups digits if one and a bit is no film while
+ * the other readings are paint, and only a few numbers are in question.
+ */
+function groupingByRange(numbers: SortedNumbers, thinnest: number): DecimalMark | undefined {
+  const { open } = numbers;
+  const [first] = open;
+  if (first === undefined || first.shape.mark === '') return undefined;
+  const { mark } = first.shape;
+  const allThin = open.every(
+    ({ shape }) => shape.mark === mark && Math.abs(numberOf(shape)) <= thinnest,
+  );
+  return allThin && fewAmongPaint(open, numbers) ? mark : undefined;
+}
+
+const fewAmongPaint = (few: readonly ColumnNumber[], numbers: SortedNumbers): boolean =>
+  !numbers.thousandsBare && total(few) < total(numbers.settled) && paintLike(numbers);
+
+function thousandsOf(
+  numbers: SortedNumbers,
+  mark: DecimalMark,
+  marksProve: boolean,
+  grouping: DecimalMark | undefined,
+): ThousandsMark | '' {
+  const counts = new Map<ThousandsMark, number>();
+  const add = (thousands: ThousandsMark, count: number): void => {
+    counts.set(thousands, (counts.get(thousands) ?? 0) + count);
+  };
+  for (const { shape, count } of numbers.grouped) {
+    if (shape.thousands !== '' && shape.thousands !== mark) add(shape.thousands, count);
   }
-  const mark = given ?? (votes[','] > votes['.'] ? ',' : '.');
-  const threes = given !== undefined || deep.some((shape) => shape.mark === mark);
-  const evidence = sentence(mark, votes[mark], numbers, given);
-  return { mark, threes, evidence, ...(given === undefined ? {} : { given }) };
+  if (grouping !== undefined || (marksProve && !numbers.thousandsBare)) {
+    for (const { shape, count } of numbers.open) {
+      if (shape.mark !== '' && shape.mark !== mark) add(shape.mark, count);
+    }
+  }
+  // A blank may also stand between two numbers of one cell.
+  const blanks = numbers.grouped.filter(({ shape }) => shape.thousands === ' ');
+  const readable = blanks.every(({ shape }) => numberOf(shape) <= numbers.largest);
+  if (!readable || !fewAmongPaint(blanks, numbers)) counts.delete(' ');
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  return most?.[0] ?? '';
 }
 
 function sentence(
   mark: DecimalMark,
   votes: number,
-  numbers: number,
+  { count, ownMarks }: SortedNumbers,
   given: DecimalMark | undefined,
 ): string {
-  const name = mark === ',' ? 'decimal comma' : 'decimal point';
+  const name = `decimal ${nameOfMark[mark]}`;
   if (given !== undefined) return `${name} as asked`;
-  if (votes === 0) return `no reading of ${numbers} needs a decimal mark`;
-  return `${votes} of ${numbers} readings ${votes === 1 ? 'fits' : 'fit'} only a ${name}`;
+  if (votes > 0)
+    return `${votes} of ${count} readings ${votes === 1 ? 'fits' : 'fit'} only a ${name}`;
+  return ownMarks > 0
+    ? `${ownMarks} of ${count} readings ${ownMarks === 1 ? 'has' : 'have'} the Arabic decimal mark`
+    : `no reading of ${count} needs a decimal mark`;
+}
+
+function thousandsSentence(
+  thousands: ThousandsMark,
+  { open, grouped, middle }: SortedNumbers,
+  grouping: DecimalMark | undefined,
+): string {
+  const [example] = open.filter(({ shape }) => shape.mark === thousands);
+  const told = `${nameOfMark[thousands]} between thousands`;
+  if (example === undefined) {
+    const [first] = grouped.filter(({ shape }) => shape.thousands === thousands);
+    return first === undefined ? told : `${told}, as in ${quoted(first.text)}`;
+  }
+  const value = joined(example.shape);
+  if (grouping === undefined) return `${told}: ${quoted(example.text)} is ${value}`;
+  const thin = Math.abs(numberOf(example.shape));
+  return `${told}: ${quoted(example.text)} is ${value}, for ${thin} is no film and the middle reading is ${middle}`;
 }

@@ -18,18 +18,20 @@ export type Dialect = {
 };
 
 /** How many columns of a row are known, 0 if it is no header. */
-export type HeaderScore = (cells: readonly string[]) => number;
+export type HeaderScore = (cells: readonly string[], line: number) => number;
 /** Says why no row of the best split is a header. */
 export type ExplainHeader = (rows: readonly Row[], delimiter: Delimiter) => readonly Diagnostic[];
 
-const delimiterName: Readonly<Record<Delimiter, string>> = {
+export const delimiterName: Readonly<Record<Delimiter, string>> = {
   ',': 'comma',
   ';': 'semicolon',
   '\t': 'tab',
+  '|': 'bar',
 };
-const candidates: readonly Delimiter[] = [',', ';', '\t'];
-/** The header must stand among these first rows, whatever a device writes above it. */
+export const delimiters: readonly Delimiter[] = [',', ';', '\t', '|'];
+/** The header is looked for among these first rows; where none of them is one, in many more. */
 const headRows = 60;
+const longHeadRows = 5000;
 
 type Fit = { readonly header: Row; readonly score: number; readonly regular: number };
 type Trial = {
@@ -50,15 +52,18 @@ export function chooseDialect(
     return refused(
       error('cell-invalid', `"sep=${line.mark}" names a separator that is not read`, {
         at: source.placeAt(0, line.start.offset - 1),
-        hint: 'separate the columns by a comma, a semicolon or a tab',
+        hint: 'separate the columns by a comma, a semicolon, a tab or a bar',
       }),
     );
   }
   const start = line?.start ?? { offset: 0, line: 1 };
   const settled = given ?? line?.delimiter;
-  const trials = (settled === undefined ? candidates : [settled]).map((delimiter) =>
-    tryDelimiter(source, delimiter, start, score),
-  );
+  const tryAll = (rows: number): readonly Trial[] =>
+    (settled === undefined ? delimiters : [settled]).map((delimiter) =>
+      tryDelimiter(source, delimiter, start, score, rows),
+    );
+  const nearby = tryAll(headRows);
+  const trials = nearby.some(({ fit }) => fit !== undefined) ? nearby : tryAll(longHeadRows);
   const best = bestTrials(trials);
   const [first, second] = best;
   if (first?.fit === undefined) return refused(...whyNone(trials, explain));
@@ -78,11 +83,12 @@ type SeparatorLine = {
 };
 
 function separatorLine({ text }: Source): SeparatorLine | undefined {
-  const match = /^"?sep=([^\n]?)"?(?:\n|$)/iu.exec(text);
+  const match = /^\s*"?sep=([^\n]?)"?[ ,;]*(?:\n|$)/iu.exec(text);
   if (match === null) return undefined;
   const mark = match[1] ?? '';
-  const delimiter = candidates.find((candidate) => candidate === mark);
-  return { mark, delimiter, start: { offset: match[0].length, line: 2 } };
+  const delimiter = delimiters.find((candidate) => candidate === mark);
+  const line = match[0].split('\n').length;
+  return { mark, delimiter, start: { offset: match[0].length, line } };
 }
 
 function tryDelimiter(
@@ -90,21 +96,32 @@ function tryDelimiter(
   delimiter: Delimiter,
   start: Start,
   score: HeaderScore,
+  most: number,
 ): Trial {
-  const { value: rows = [], diagnostics } = readHead(source, delimiter, start);
-  const at = rows.findIndex(({ cells }) => score(cells) > 0);
+  const { value: rows = [], diagnostics } = readHead(source, delimiter, start, most);
+  const at = rows.findIndex(({ cells, line }) => score(cells, line) > 0);
   const header = rows[at];
   if (header === undefined) return { delimiter, rows, fit: undefined, diagnostics };
   const below = rows.slice(at + 1);
   const regular = below.filter(({ cells }) => cells.length === header.cells.length).length;
-  return { delimiter, rows, fit: { header, score: score(header.cells), regular }, diagnostics };
+  return {
+    delimiter,
+    rows,
+    fit: { header, score: score(header.cells, header.line), regular },
+    diagnostics,
+  };
 }
 
 /** The first rows, or as many of them as stand before a fault; the whole table tells the fault. */
-function readHead(source: Source, delimiter: Delimiter, start: Start): Outcome<readonly Row[]> {
-  let head = tokenize(source, delimiter, start, headRows);
+function readHead(
+  source: Source,
+  delimiter: Delimiter,
+  start: Start,
+  most: number,
+): Outcome<readonly Row[]> {
+  let head = tokenize(source, delimiter, start, most);
   const { diagnostics } = head;
-  for (let n = headRows >> 1; n > 0 && head.value === undefined; n >>= 1) {
+  for (let n = most >> 1; n > 0 && head.value === undefined; n >>= 1) {
     head = tokenize(source, delimiter, start, n);
   }
   return head.value === undefined ? head : { ...head, diagnostics };
@@ -112,12 +129,16 @@ function readHead(source: Source, delimiter: Delimiter, start: Start): Outcome<r
 
 function bestTrials(trials: readonly Trial[]): readonly Trial[] {
   const weight = ({ fit }: Trial): number =>
-    fit === undefined ? 0 : fit.score * (headRows + 1) + fit.regular;
+    fit === undefined ? 0 : fit.score * (headRows + 1) + Math.min(fit.regular, headRows);
   const most = Math.max(...trials.map(weight));
   return most === 0 ? [] : trials.filter((trial) => weight(trial) === most);
 }
 
 function whyNone(trials: readonly Trial[], explain: ExplainHeader): readonly Diagnostic[] {
+  const beyond = trials
+    .flatMap(({ diagnostics }) => diagnostics)
+    .find(({ code }) => code === 'row-too-long');
+  if (beyond !== undefined) return [beyond];
   const cells = ({ rows }: Trial): number => rows[0]?.cells.length ?? 0;
   const [widest] = [...trials].sort((a, b) => cells(b) - cells(a));
   if (widest !== undefined && widest.rows.length > 0 && widest.diagnostics.length === 0) {

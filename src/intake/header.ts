@@ -7,37 +7,6 @@ import { type LabelledUnit, splitUnit } from './unit.ts';
 /** A role's synonyms; the role's own name is always one. */
 export type Vocabulary<Role extends string> = Readonly<Record<Role, readonly string[]>>;
 
-export const gaugeVocabulary = {
-  panel: ['panel name', 'part', 'body part', 'area', 'location'],
-  point: ['points', 'spot', 'position', 'point no', 'measuring point'],
-  reading: [
-    'readings',
-    'thickness',
-    'film thickness',
-    'paint thickness',
-    'coating thickness',
-    'dry film thickness',
-    'value',
-    'dft',
-    'film',
-    'measurement',
-  ],
-  repeat: ['no', 'nr', 'number', 'reading no', 'repeat no'],
-  vehicle: ['car', 'vin', 'reg', 'registration', 'vehicle id', 'car id'],
-  operator: ['user', 'inspector', 'trainee', 'student', 'measured by'],
-  time: ['date', 'date time', 'datetime', 'timestamp', 'measured at'],
-  substrate: ['material', 'metal', 'base material'],
-  layer: ['coat'],
-  unit: ['units'],
-  u: [],
-  v: [],
-  note: ['notes', 'comment', 'comments', 'remark', 'remarks'],
-  place: [],
-  marked: ['mark'],
-  curved: ['curve'],
-} as const satisfies Vocabulary<string>;
-export type GaugeRole = keyof typeof gaugeVocabulary;
-
 export const defectVocabulary = {
   panel: ['panel name', 'part', 'body part', 'area', 'location'],
   defect: ['defects', 'damage', 'fault'],
@@ -53,26 +22,61 @@ export type HeaderCell<Role extends string> = LabelledUnit & {
   readonly role?: Role;
 };
 
-/** `Film_Thickness.` → `film thickness`, as the vocabulary writes it. */
-const plainWords = (label: string): string =>
+/** Letters that no decomposition takes apart. */
+const folded: Readonly<Record<string, string>> = {
+  ł: 'l',
+  ø: 'o',
+  æ: 'ae',
+  ß: 'ss',
+  đ: 'd',
+  ı: 'i',
+};
+
+/** `Film_Thickness.` → `film thickness`, `Épaisseur` → `epaisseur`: as the vocabulary writes it. */
+export const plainWords = (label: string): string =>
   label
+    .normalize('NFKD')
     .toLowerCase()
-    .replace(/[_\-./:\s]+/gu, ' ')
+    .replace(/\p{M}/gu, '')
+    .replace(/[łøæßđı]/gu, (letter) => folded[letter] ?? letter)
+    .replace(/[_\-./:\s°º]+/gu, ' ')
     .trim();
+
+/** The role a name stands for; the table behind it is made when it is first asked. */
+export function roleReader<Role extends string>(
+  vocabulary: Vocabulary<Role>,
+): (name: string) => Role | undefined {
+  let roles: Map<string, Role> | undefined;
+  return (name) => {
+    roles ??= rolesByName(vocabulary);
+    return roles.get(plainWords(name));
+  };
+}
+
+function rolesByName<Role extends string>(vocabulary: Vocabulary<Role>): Map<string, Role> {
+  const roles = new Map<string, Role>();
+  for (const role of Object.keys(vocabulary) as Role[]) {
+    for (const name of [role, ...vocabulary[role]]) roles.set(plainWords(name), role);
+  }
+  return roles;
+}
 
 export function headerReader<Role extends string>(
   vocabulary: Vocabulary<Role>,
 ): (cell: string) => HeaderCell<Role> {
-  const roles = new Map<string, Role>();
-  for (const role of Object.keys(vocabulary) as Role[]) {
-    for (const name of [role, ...vocabulary[role]]) roles.set(name, role);
-  }
+  const roleOf = roleReader(vocabulary);
   return (cell) => {
     const text = cell.trim();
-    const split = splitUnit(text);
-    const role = roles.get(plainWords(split.label)) ?? roles.get(plainWords(text));
+    const split = splitHeader(text);
+    const role = roleOf(split.label) ?? roleOf(text);
     return { ...split, text, ...(role === undefined ? {} : { role }) };
   };
+}
+
+/** The unit may stand in the wide brackets of an East Asian keyboard. */
+function splitHeader(text: string): LabelledUnit {
+  const split = splitUnit(text);
+  return split.unit === undefined ? { ...splitUnit(text.normalize('NFKC')) } : split;
 }
 
 /** The header cell closest to one of a role's names, for a hint. */

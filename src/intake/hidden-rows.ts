@@ -8,19 +8,20 @@
 import type { Findings } from './findings.ts';
 import { numberShape } from './numbers.ts';
 import type { Table } from './table.ts';
-import { cellSpan, type Row } from './tokens.ts';
+import { cellSpan } from './tokens.ts';
 
-export function tellHiddenRows(table: Table, header: Row, findings: Findings): void {
-  tellSwallowed(table, findings);
-  tellCommented(table, header, findings);
+export function tellHiddenRows(tables: readonly Table[], findings: Findings): void {
+  for (const table of tables) tellSwallowed(table, findings);
+  tellCommented(tables, findings);
 }
 
 /** Whether a line has the cells of a row, a number as its reading among them. */
 function looksLikeRow({ layout, delimiter }: Table, line: string): boolean {
   const cells = line.split(delimiter);
+  const { length } = layout.header;
   return (
     cells.length > 1 &&
-    cells.length === layout.header.length &&
+    (length === 0 || cells.length === length) &&
     layout.readings.some(({ column }) => {
       const text = (cells[column] ?? '').replace(/^\s*"|"\s*$/gu, '').trim();
       return numberShape(text) !== undefined;
@@ -28,12 +29,17 @@ function looksLikeRow({ layout, delimiter }: Table, line: string): boolean {
   );
 }
 
-function tellCommented(table: Table, header: Row, findings: Findings): void {
-  const { source, rows } = table;
+function tellCommented(tables: readonly Table[], findings: Findings): void {
+  const [table] = tables;
+  const start = table?.header?.start ?? table?.rows[0]?.start;
+  if (table === undefined || start === undefined) return;
+  const { source } = table;
   const { text } = source;
-  if (text.indexOf('\n#', header.start) === -1) return;
-  const quoted = rows.flatMap(({ cells }) => cells.filter((cell) => cell.includes('\n#')));
-  for (let at = text.indexOf('\n#', header.start); at !== -1; at = text.indexOf('\n#', at + 1)) {
+  if (text.indexOf('\n#', start) === -1) return;
+  const quoted = tables.flatMap(({ rows }) =>
+    rows.flatMap(({ cells }) => cells.filter((cell) => cell.includes('\n#'))),
+  );
+  for (let at = text.indexOf('\n#', start); at !== -1; at = text.indexOf('\n#', at + 1)) {
     const end = text.indexOf('\n', at + 1);
     const line = text.slice(at + 1, end === -1 ? text.length : end);
     if (!looksLikeRow(table, line)) continue;

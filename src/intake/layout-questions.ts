@@ -1,51 +1,83 @@
 /**
  * What there is to say about a header: why none was found, which columns are doubled or unknown.
  */
-import { type Diagnostic, error } from '../base/diagnostics.ts';
+import { type Diagnostic, error, type Place } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import type { Findings } from './findings.ts';
-import { gaugeVocabulary, type HeaderCell, misspelling, type Vocabulary } from './header.ts';
+import { gaugeVocabulary } from './gauge-vocabulary.ts';
+import { type HeaderCell, misspelling, type Vocabulary } from './header.ts';
 import { readGaugeHeader } from './layout.ts';
 import { numberShape } from './numbers.ts';
 import type { Source } from './source.ts';
 import { namesStatistic } from './statistic-words.ts';
-import type { Table } from './table.ts';
-import { cellSpan, type Delimiter, type Row } from './tokens.ts';
+import { placeOf, type Table } from './table.ts';
+import type { Delimiter, Row } from './tokens.ts';
 
 /** Doubled columns are refused; unknown ones named, and in a wide table of numbers taken as panels. */
-export function adoptColumns(table: Table, header: Row, findings: Findings): Table {
-  const { source, delimiter, layout } = table;
-  const at = (column: number) => placeOf(source, header, column, delimiter);
-  for (const column of layout.repeated) {
-    const cell = layout.header[column];
-    const first = layout.header.findIndex(({ role }) => role === cell?.role);
-    findings.add('error', 'column-repeated', () => ({
-      message: `"${cell?.text}" and "${layout.header[first]?.text}" both name the ${cell?.role}`,
-      at: at(column),
-      hint: 'rename or remove one of them',
-    }));
-  }
-  for (const [column, { text, unit }] of layout.header.entries()) {
-    if (text !== '' || unit !== undefined || !holdsNumbers(table.rows, column)) continue;
-    if (column === 0 && isIndex(table.rows)) continue;
+export function adoptColumns(table: Table, findings: Findings): Table {
+  const { layout, header } = table;
+  if (header === undefined) return table;
+  const at = (column: number) => placeOf(table, header, column);
+  for (const column of layout.repeated) tellRepeated(table, column, at, findings);
+  tellUnnamed(table, at, findings);
+  const panels = layout.unknown.filter(
+    (k) =>
+      layout.kind === 'wide' &&
+      !noPanel(layout.header[k]?.label ?? '') &&
+      holdsNumbers(table.rows, k) &&
+      !isConstant(table.rows, k),
+  );
+  tellUnknown(table, panels, at, findings);
+  if (panels.length === 0) return table;
+  const readings = [
+    ...layout.readings,
+    ...panels.map((column) => ({
+      column,
+      panel: layout.header[column]?.label ?? '',
+      number: null,
+    })),
+  ].sort((a, b) => a.column - b.column);
+  return { ...table, layout: { ...layout, readings } };
+}
+
+type At = (column: number) => Place;
+
+function tellRepeated({ layout }: Table, column: number, at: At, findings: Findings): void {
+  const cell = layout.header[column];
+  const role = cell?.role ?? 'reading';
+  const first = layout.header.findIndex((other) => other.role === role);
+  findings.add('error', 'column-repeated', () => ({
+    message: `"${cell?.text}" and "${layout.header[first]?.text}" both name the ${role}`,
+    at: at(column),
+    hint: 'rename or remove one of them',
+  }));
+}
+
+function tellUnnamed({ layout, rows }: Table, at: At, findings: Findings): void {
+  const read = new Set(layout.readings.map(({ column }) => column));
+  for (const [column, { text, unit, role }] of layout.header.entries()) {
+    if (text !== '' || unit !== undefined || role !== undefined || read.has(column)) continue;
+    if (!holdsNumbers(rows, column) || (column === 0 && isIndex(rows))) continue;
     findings.add('error', 'column-unnamed', () => ({
       message: `column ${column + 1} has numbers and no name`,
       at: at(column),
       hint: 'name it, or delete it',
     }));
   }
-  const panels = layout.unknown.filter(
-    (k) =>
-      layout.kind === 'wide' &&
-      !noPanel(layout.header[k]?.label ?? '') &&
-      holdsNumbers(table.rows, k),
-  );
+}
+
+function tellUnknown(
+  { layout }: Table,
+  panels: readonly number[],
+  at: At,
+  findings: Findings,
+): void {
   const names = Object.keys(gaugeVocabulary);
   for (const column of layout.unknown) {
     const cell = layout.header[column];
     if (panels.includes(column) || cell === undefined) continue;
-    if (layout.kind === 'wide' && namesStatistic(cell.label)) {
-      const message = `a statistics column: ${cell.text} is no panel`;
+    if (namesStatistic(cell.label)) {
+      const message = `a statistics column: ${cell.text} is no ${layout.kind === 'wide' ? 'panel' : 'reading'}`;
       findings.add('warning', 'statistics-left-out', () => ({ message, at: at(column) }));
       continue;
     }
@@ -55,17 +87,11 @@ export function adoptColumns(table: Table, header: Row, findings: Findings): Tab
       return { message, at: at(column), ...(hint === undefined ? {} : { hint }) };
     });
   }
-  if (panels.length === 0) return table;
-  const readings = [
-    ...layout.readings,
-    ...panels.map((column) => ({ column, panel: layout.header[column]?.label ?? '' })),
-  ].sort((a, b) => a.column - b.column);
-  return { ...table, layout: { ...layout, readings } };
 }
 
 /** Numbers that stand beside readings and belong to no panel. */
 const besideReadings =
-  /^(?:index|idx|s\/?n|id|serial(?: no| number)?|temp(?:erature)?|humidity|battery|row|page|batch)\b/iu;
+  /^(?:index|idx|s\/?n|id|serial(?: no| number)?|temp(?:erature)?|humidity|battery|row|page|batch|limits?|target|nominal|spec(?:ification)?|tolerance|lower|upper|threshold|grenzwert|soll|limite|norm)\b/iu;
 const noPanel = (label: string): boolean => namesStatistic(label) || besideReadings.test(label);
 
 /** Whether the first cells count the rows, or the points of each panel, from 0 or 1. */
@@ -81,13 +107,12 @@ function isIndex(rows: readonly Row[]): boolean {
   });
 }
 
+/** One number in every row is a setting; no film is so even. */
+const isConstant = (rows: readonly Row[], column: number): boolean =>
+  rows.length > 2 && new Set(rows.map(({ cells }) => (cells[column] ?? '').trim())).size === 1;
+
 const holdsNumbers = (rows: readonly Row[], column: number): boolean =>
   rows.some(({ cells }) => numberShape((cells[column] ?? '').trim()) !== undefined);
-
-const placeOf = (source: Source, row: Row, column: number, delimiter: Delimiter) => {
-  const { offset, length } = cellSpan(source, row, column, delimiter);
-  return source.placeAt(offset, length);
-};
 
 export const explainGaugeHeader = (
   source: Source,
@@ -122,7 +147,10 @@ export function explainHeader<Role extends string>(
   });
   if (nearest === undefined) {
     const [first] = rows;
-    const at = first === undefined ? { file: source.name } : placeOf(source, first, 0, delimiter);
+    const at =
+      first === undefined
+        ? source.placeAt(Math.max(0, source.text.search(/\S/u)), 1)
+        : placeOf({ source, delimiter }, first, 0);
     return [
       error('header-missing', 'no line of the file names the columns', { at, hint: otherwise }),
     ];
@@ -139,7 +167,7 @@ export function explainHeader<Role extends string>(
       const meant =
         slip === undefined ? '' : `did you mean "${slip.name}" by "${header[slip.column]?.text}"? `;
       return error('column-missing', `there is no column "${role}"`, {
-        at: placeOf(source, nearest, slip?.column ?? 0, delimiter),
+        at: placeOf({ source, delimiter }, nearest, slip?.column ?? 0),
         hint: `${meant}columns found: ${columns}`,
       });
     });

@@ -1,59 +1,114 @@
 /**
- * The grammar of a number in a cell: sign, digits, at most one decimal mark, a unit after it.
+ * The grammar of a number in a cell: sign, digits in groups or not, a decimal mark, a power of ten,
+ * a unit after it.
  *
- * The language's own conversions take `0x10`, `1e3` and `' '` for numbers, so a cell is matched
- * against this grammar first and only its checked digits are converted. Groups of three digits are
- * recognised in order to be refused: `1,234.5` is not read, and `1.234` may be two numbers.
+ * The language's own conversions take `0x10` and `' '` for numbers, so a cell is matched against
+ * this grammar first and only its checked digits are converted. What a mark means is not settled
+ * here: `1.234` has the shape of a decimal, and `readsTwoWays` tells that it may be grouped digits.
  */
+import { plainCell } from './cell-text.ts';
+
 export type DecimalMark = '.' | ',';
+/** What stands between groups of three digits: U+00A0 for every blank that keeps a line together. */
+export type ThousandsMark = '.' | ',' | "'" | ' ' | '\u00a0';
 
 export type NumberShape = {
   readonly negative: boolean;
+  /** A plus behind the digits: a sign where a column writes its signs so, else "and more". */
+  readonly plusBehind: boolean;
+  /** Digits before the decimal mark, without the marks between thousands. */
   readonly whole: string;
   /** Absent in a whole number. */
   readonly mark: DecimalMark | '';
+  /** The mark is the Arabic one, a decimal mark whatever the column uses. */
+  readonly ownMark: boolean;
   readonly fraction: string;
-  /** Digits in groups of three, beyond what one decimal mark explains. */
-  readonly grouped: boolean;
+  /** What certainly groups digits; a lone `1.234` has none. */
+  readonly thousands: ThousandsMark | '';
+  /** Present in scientific notation. */
+  readonly exponent?: number;
   /** What follows the digits, a unit if the cell is a reading. */
   readonly suffix: string;
 };
 
-const cellShape = /^([+\-−]?)(\d+(?:[.,'’\u0020\u00a0\u202f]\d+)*|[.,]\d+)\s*((?![.,])\D*)$/u;
-const oneMark = /^(\d*)([.,])(\d+)$/u;
-const groups = /^\d{1,3}(?:([.,'’\u0020\u00a0\u202f])\d{3})(?:\1\d{3})*(?:[.,]\d+)?$/u;
+const cellShape =
+  /^([+\-–]?)(\d+(?:[.,'’٫٬\u0020\u00a0\u2007\u2009\u202f]\d+)*|[.,٫]\d+)(?:[eE]([+-]?\d{1,3}))?([+\-–]?)\s*((?![.,])\D*)$/u;
+const oneMark = /^(\d*)([.,٫])(\d+)$/u;
+const groups =
+  /^([1-9]\d{0,2})(?:([.,'’٬\u0020\u00a0\u2007\u2009\u202f])\d{3})(?:\2\d{3})*(?:([.,٫])(\d+))?$/u;
 
-/** How a cell is built if it is a number, else undefined. Blanks around it are the caller's. */
+/** A double has 17 significant digits; a run of digits longer than this is no number of a gauge. */
+const longestNumber = 40;
+
+/** How a cell is built if it is a number, else undefined. */
 export function numberShape(text: string): NumberShape | undefined {
-  const match = cellShape.exec(text);
+  const match = cellShape.exec(plainCell(text));
   if (match === null) return undefined;
-  const [, sign = '', body = '', suffix = ''] = match;
-  const rest = { negative: sign === '-' || sign === '−', suffix: suffix.trim() };
-  if (/^\d+$/.test(body)) return { ...rest, whole: body, mark: '', fraction: '', grouped: false };
-  const marked = oneMark.exec(body);
-  if (marked !== null) {
-    const [, whole = '', mark, fraction = ''] = marked;
-    return { ...rest, whole, mark: mark === ',' ? ',' : '.', fraction, grouped: false };
-  }
-  if (!groups.test(body)) return undefined;
-  return { ...rest, whole: body, mark: '', fraction: '', grouped: true };
+  const [, before = '', body = '', power, behind = '', suffix = ''] = match;
+  const digits = body.length > longestNumber ? undefined : digitsOf(body);
+  if (digits === undefined || (before !== '' && behind !== '')) return undefined;
+  if (power !== undefined && digits.thousands !== '') return undefined;
+  const shape: NumberShape = {
+    ...digits,
+    negative: /[-–]/u.test(before + behind),
+    plusBehind: behind === '+',
+    suffix: suffix.trim(),
+    ...(power === undefined ? {} : { exponent: Number(power) }),
+  };
+  return Number.isFinite(numberOf(shape)) ? shape : undefined;
 }
 
-/** The number of a shape that is not grouped, its mark taken as the decimal mark. */
-export function numberOf({ negative, whole, fraction }: NumberShape): number {
-  const size = Number(`${whole === '' ? '0' : whole}.${fraction === '' ? '0' : fraction}`);
+type Digits = Pick<NumberShape, 'whole' | 'mark' | 'ownMark' | 'fraction' | 'thousands'>;
+
+function digitsOf(body: string): Digits | undefined {
+  const bare: Digits = { whole: body, mark: '', ownMark: false, fraction: '', thousands: '' };
+  if (/^\d+$/u.test(body)) return bare;
+  const marked = oneMark.exec(body);
+  if (marked !== null) {
+    const [, whole = '', mark = '', fraction = ''] = marked;
+    return { ...bare, whole, ...markNamed(mark), fraction };
+  }
+  const grouped = groups.exec(body);
+  if (grouped === null) return undefined;
+  const [, , between = '', mark = '', fraction = ''] = grouped;
+  if (mark === between) return undefined;
+  const whole = (mark === '' ? body : body.slice(0, body.lastIndexOf(mark))).replace(/\D/gu, '');
+  return { whole, ...markNamed(mark), fraction, thousands: thousandsNamed(between) };
+}
+
+const markNamed = (mark: string): Pick<Digits, 'mark' | 'ownMark'> => ({
+  mark: mark === '٫' ? '.' : mark === '.' || mark === ',' ? mark : '',
+  ownMark: mark === '٫',
+});
+
+function thousandsNamed(mark: string): ThousandsMark {
+  if (mark === '.' || mark === ',' || mark === ' ') return mark;
+  return mark === "'" || mark === '’' || mark === '٬' ? "'" : '\u00a0';
+}
+
+/** The number of a shape, its mark taken as the decimal mark. */
+export function numberOf({ negative, whole, fraction, exponent = 0 }: NumberShape): number {
+  const size = Number(
+    `${whole === '' ? '0' : whole}.${fraction === '' ? '0' : fraction}e${exponent}`,
+  );
   return negative && size !== 0 ? -size : size;
 }
 
-/**
- * Whether `1.234` may be one and a bit, or one thousand and more: a mark before exactly three
- * digits, after one to three that do not start with 0, and the thousands not beyond `largest`.
- */
-export function readsTwoWays({ whole, mark, fraction }: NumberShape, largest: number): boolean {
-  return (
-    mark !== '' &&
-    fraction.length === 3 &&
-    /^[1-9]\d{0,2}$/.test(whole) &&
-    Number(whole + fraction) <= largest
-  );
-}
+/** Whether the one mark of a shape may stand between thousands: `1.234`, `101,234`, not `0.123`. */
+export const maySeparateThousands = (shape: NumberShape): boolean =>
+  shape.mark !== '' &&
+  !shape.ownMark &&
+  shape.thousands === '' &&
+  shape.exponent === undefined &&
+  shape.fraction.length === 3 &&
+  /^[1-9]\d{0,2}$/u.test(shape.whole);
+
+/** The whole number that `1.234` is if its mark stands between thousands. */
+export const joined = (shape: NumberShape): number => {
+  const size = Number(shape.whole + shape.fraction);
+  return shape.negative ? -size : size;
+};
+
+/** Whether `1.234` may be one and a bit, or one thousand and more that is not beyond `largest`. */
+export const readsTwoWays = (shape: NumberShape, largest: number): boolean =>
+  maySeparateThousands(shape) && Math.abs(joined(shape)) <= largest;

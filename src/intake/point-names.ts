@@ -31,11 +31,16 @@ type Group = { count: number; readonly points: Map<string, Set<number> | number>
 export function createPointNames(severalOperators: boolean): PointNames {
   const reserved = new Set<string>();
   const groups = new Map<string, Group>();
-  const groupOf = (key: string): Group => {
-    const known = groups.get(key);
-    if (known !== undefined) return known;
-    const group: Group = { count: 0, points: new Map() };
+  let last: { vehicle: string | null; panel: string; layer: string; group: Group } | undefined;
+  /** Rows of one panel mostly stand together: the key is built where they change. */
+  const groupOf = (vehicle: string | null, panel: string, layer: string): Group => {
+    if (last?.vehicle === vehicle && last.panel === panel && last.layer === layer) {
+      return last.group;
+    }
+    const key = `${vehicle ?? ''}\0${panel}\0${layer}`;
+    const group = groups.get(key) ?? { count: 0, points: new Map() };
     groups.set(key, group);
+    last = { vehicle, panel, layer, group };
     return group;
   };
   const unreserved = (group: Group): string => {
@@ -48,11 +53,12 @@ export function createPointNames(severalOperators: boolean): PointNames {
       reserved.add(name);
     },
     next: (vehicle, panel, written, layer, isReading, explicit) => {
-      const group = groupOf(`${vehicle ?? ''}\0${panel}\0${layer}`);
+      const group = groupOf(vehicle, panel, layer);
       const point = written === '' ? unreserved(group) : written;
       if (!isReading) return { point, repeat: explicit ?? 0, taken: false };
       const before = group.points.get(point) ?? 0;
-      if (explicit === undefined && typeof before === 'number') {
+      const next = explicit === undefined || explicit === Number(before) + 1;
+      if (next && typeof before === 'number') {
         group.points.set(point, before + 1);
         return { point, repeat: before + 1, taken: false };
       }

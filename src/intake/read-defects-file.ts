@@ -13,10 +13,10 @@ import { chooseDialect } from './dialect.ts';
 import { createFindings } from './findings.ts';
 import { type DefectRole, defectVocabulary, headerReader } from './header.ts';
 import { explainHeader } from './layout-questions.ts';
-import { numberOf, numberShape } from './numbers.ts';
-import { largestIn, numberDoubt } from './reading-cell.ts';
+import { numberShape } from './numbers.ts';
+import { settleNumber } from './settled-number.ts';
 import { cellSpan, type Row, tokenize } from './tokens.ts';
-import { type ReadingUnit, unitNamed, unitSign } from './unit.ts';
+import { largestIn, type ReadingUnit, unitNamed, unitSign } from './unit.ts';
 import { meansNoReading } from './words.ts';
 
 export type DefectRow = {
@@ -91,7 +91,8 @@ export function readDefectsFile(
   }
 
   const unit = depthUnit();
-  const decimal = decideDecimal(countTexts(), largestIn(unit ?? 'um', largest), undefined);
+  // A depth of 1.234 µm is well possible: no thinnest film decides what its mark means.
+  const decimal = decideDecimal(countTexts(), largestIn(unit ?? 'um', largest), undefined, 0);
   const result = rows.flatMap((row) => readRow(row, decimal) ?? []);
   return findings.hasErrors() ? refused(...findings.list()) : found(result, findings.list());
 
@@ -159,9 +160,9 @@ export function readDefectsFile(
     const message = `"${text}" is not a grade`;
     if (shape === undefined || shape.suffix !== '')
       return invalid(row, columnOf('grade'), message, hint);
-    const doubt = numberDoubt(text, shape, 0, rules);
-    if (doubt !== undefined) return invalid(row, columnOf('grade'), doubt.message, hint);
-    const grade = numberOf(shape);
+    const settled = settleNumber(text, shape, () => 0, rules);
+    const grade = settled.value;
+    if (grade === undefined) return invalid(row, columnOf('grade'), settled.message, hint);
     const allowed = grade >= 0 && grade <= 5 && Number.isInteger(grade * 2);
     return allowed ? grade : invalid(row, columnOf('grade'), message, hint);
   }
@@ -175,10 +176,10 @@ export function readDefectsFile(
     const foreign = shape !== undefined && shape.suffix !== '' && unitNamed(shape.suffix) !== unit;
     if (shape === undefined || foreign)
       return invalid(row, column, `"${text}" is not a depth`, hint);
-    const doubt = numberDoubt(text, shape, largestIn(unit, largest), rules);
-    if (doubt !== undefined) return invalid(row, column, doubt.message, doubt.hint);
-    const depth = numberOf(shape);
-    if (depth < 0 || depth > largestIn(unit, largest)) {
+    const settled = settleNumber(text, shape, largestIn(unit, largest), rules);
+    const depth = settled.value;
+    if (depth === undefined) return invalid(row, column, settled.message, settled.hint);
+    if (depth < 0 || depth > largestIn(unit, largest)()) {
       return invalid(row, column, `"${text}" ${unitSign[unit]} is no depth of a defect`, hint);
     }
     return unit === 'mil' ? milToMicrometres(depth) : micrometres(depth);

@@ -5,53 +5,46 @@
  * refuses with the place and a way out. With an error there is no value: half a car is no car.
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
-import type { FilmModel } from '../film/film-model.ts';
 import type { Reading } from '../film/reading.ts';
-import { uncommentHeader } from './commented-header.ts';
-import { decideDecimal } from './decimal.ts';
-import { decode, type GaugeFileText } from './decode.ts';
-import { chooseDialect } from './dialect.ts';
-import { createFindings } from './findings.ts';
+import { type Decoded, decode, type GaugeFileText } from './decode.ts';
+import { createFindings, type Findings } from './findings.ts';
 import { tellHiddenRows } from './hidden-rows.ts';
-import { layoutOf } from './layout.ts';
-import { adoptColumns, explainGaugeHeader } from './layout-questions.ts';
-import { largestIn } from './reading-cell.ts';
-import { decideUnit } from './reading-unit.ts';
-import { collectReadings } from './readings.ts';
-import type { Source } from './source.ts';
-import { leaveOutStatistics } from './statistics-rows.ts';
-import type { ExcludedCell, Table } from './table.ts';
-import { cellSpan, tokenize } from './tokens.ts';
-
+import {
+  type IntakeOptions,
+  panelSpelling,
+  unknownRoles,
+  unusedPanelNames,
+} from './intake-options.ts';
+import type { LayoutName } from './layout.ts';
+import { collectTable, createCollector, reservePoints } from './readings.ts';
+import { tellRepeatedRows } from './repeated-rows.ts';
+import { doubtNines } from './row-of-nines.ts';
+import { createNames, pointSpelling } from './same-names.ts';
+import type { Parts, Split } from './section-state.ts';
+import { divideIntoParts } from './sections.ts';
+import { type SettledTables, settleTables } from './settle-tables.ts';
+import { checkClaim } from './statistics-check.ts';
+import { type ExcludedCell, type Metadatum, placeOf } from './table.ts';
+import { findTable } from './table-start.ts';
 import { doubtUnit } from './unit-doubt.ts';
 
 export type { GaugeFileText } from './decode.ts';
-export type { ExcludedCell } from './table.ts';
-
-/** What readings of vehicle paint can be. */
-export type PlausibleReadings = Pick<
-  FilmModel['measurement'],
-  'largestReading' | 'doubtfulUnder' | 'doubtfulOver'
->;
-
-export type IntakeOptions = {
-  readonly unit?: 'um' | 'mil';
-  readonly delimiter?: ',' | ';' | '\t';
-  readonly decimal?: '.' | ',';
-  readonly plausible: PlausibleReadings;
-  /** Whether some template knows the name: used only to recognise the columns of a wide layout. */
-  readonly isPanel: (label: string) => boolean;
-};
+export type { IntakeOptions } from './intake-options.ts';
+export type { LayoutName } from './layout.ts';
+export type { ExcludedCell, Metadatum } from './table.ts';
 
 export type IntakeDecisions = {
   readonly encoding: string;
   readonly delimiter: string;
   readonly decimal: string;
-  readonly layout: 'long' | 'wide';
+  readonly layout: LayoutName;
   readonly unit: 'um' | 'mil';
+  /** 0 where no line names the columns. */
   readonly headerLine: number;
   /** Plain sentences, such as `17 of 20 readings fit only a decimal comma`. */
   readonly evidence: readonly string[];
+  /** What lines beside the tables say of it: serial number, date, operator … */
+  readonly metadata: readonly Metadatum[];
 };
 
 export type GaugeReadings = {
@@ -61,77 +54,111 @@ export type GaugeReadings = {
 };
 
 export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outcome<GaugeReadings> {
-  const decoded = decode(file);
+  const wrongRoles = unknownRoles(options);
+  if (wrongRoles.length > 0) return refused(...wrongRoles);
+  const decoded = decode(file, { encoding: options.encoding, limits: options.limits });
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
-  const { source: written, encoding } = decoded.value;
-  const scoreHeader = (cells: readonly string[]): number => {
-    const layout = layoutOf(cells, options.isPanel);
-    return layout === undefined ? 0 : layout.columns.size + layout.readings.length;
-  };
-  const choose = (from: Source) =>
-    chooseDialect(from, options.delimiter, scoreHeader, (rows, delimiter) =>
-      explainGaugeHeader(from, rows, delimiter),
-    );
-  const asWritten = choose(written);
-  const uncommented =
-    asWritten.value === undefined
-      ? uncommentHeader(written, (cells) => scoreHeader(cells) > 0)
-      : undefined;
-  const source = uncommented ?? written;
-  const dialect = uncommented === undefined ? asWritten : choose(uncommented);
-  if (dialect.value === undefined) return refused(...dialect.diagnostics);
-  const { delimiter, start, header, evidence } = dialect.value;
-  const layout = layoutOf(header.cells, options.isPanel);
-  const split = tokenize(source, delimiter, start);
-  if (split.value === undefined || layout === undefined) return refused(...split.diagnostics);
-  const findings = createFindings(file.name);
-  const rows = split.value.filter(({ line }) => line > header.line);
-  const above = split.value.filter(({ line }) => line < header.line);
-  const adopted: Table = adoptColumns({ source, delimiter, layout, rows }, header, findings);
-  const { table, excluded } = leaveOutStatistics(adopted, findings);
-  tellHiddenRows(adopted, header, findings);
-  const counts = countReadingTexts(table);
-  const unit = decideUnit(table, header, above, counts, options.unit);
-  findings.addAll(unit.diagnostics);
-  if (unit.value === undefined) return refused(...findings.list());
-  const decimal = decideDecimal(
-    counts,
-    largestIn(unit.value.unit, options.plausible.largestReading),
-    options.decimal,
-  );
-  const rules = { unit: unit.value.unit, decimal, largest: options.plausible.largestReading };
-  const collected = collectReadings(table, rules, findings);
-  if (collected.readings.length === 0 && !findings.hasErrors()) {
-    findings.addAll([noReadings(file.name)]);
-  }
-  if (findings.hasErrors()) return refused(...findings.list());
-  const { offset, length } = cellSpan(source, header, layout.readings[0]?.column ?? 0, delimiter);
-  const at = source.placeAt(offset, length);
-  findings.addAll(doubtUnit(collected.readings, unit.value.unit, options.plausible, at));
-  const decisions: IntakeDecisions = {
-    encoding,
-    delimiter,
-    decimal: decimal.mark,
-    layout: layout.kind,
-    unit: unit.value.unit,
-    headerLine: header.line,
-    evidence: [...evidence, unit.value.evidence, decimal.evidence],
-  };
-  const leftOut = [...excluded, ...collected.excluded].sort((a, b) => a.line - b.line);
-  return found({ readings: collected.readings, excluded: leftOut, decisions }, findings.list());
+  return readGaugeText(decoded.value, options, decoded.diagnostics);
 }
 
-const noReadings = (file: string): Diagnostic =>
-  error('no-readings', 'the file holds no reading', { at: { file } });
-
-/** How often each text stands among the readings: few texts stand for many cells. */
-function countReadingTexts({ layout, rows }: Table): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
-  for (const { cells } of rows) {
-    for (const { column } of layout.readings) {
-      const text = (cells[column] ?? '').trim();
-      counts.set(text, (counts.get(text) ?? 0) + 1);
-    }
+/** The same of a text: a whole file, or a piece of a long one under the head of its table. */
+export function readGaugeText(
+  { source, encoding, evidence }: Decoded,
+  options: IntakeOptions,
+  noticed: readonly Diagnostic[] = [],
+): Outcome<GaugeReadings> {
+  const split = findTable(source, options);
+  if (split.value === undefined) return refused(...noticed, ...split.diagnostics);
+  const findings = createFindings(source.name);
+  findings.addAll(noticed);
+  const parts = divideIntoParts(split.value.rows, split.value.start, {
+    ...split.value,
+    findings,
+  });
+  if (parts.tables.length === 0) {
+    findings.addAll(findings.hasErrors() ? [] : [noReadings(split.value)]);
+    return refused(...findings.list());
   }
-  return counts;
+  tellHiddenRows(parts.tables, findings);
+  tellRepeatedRows(parts.tables, findings);
+  const settled = settleTables(parts, options, findings);
+  if (settled === undefined) return refused(...findings.list());
+  const collected = collect(settled, options, findings, split.value);
+  if (findings.hasErrors()) return refused(...findings.list());
+  for (const claim of settled.claims) checkClaim(claim, findings);
+  if (findings.hasErrors()) return refused(...findings.list());
+  const decisions = decisionsOf({ encoding, evidence }, split.value, parts, settled);
+  const excluded = [...settled.excluded, ...collected.excluded].sort((a, b) => a.line - b.line);
+  return found({ readings: collected.readings, excluded, decisions }, findings.list());
+}
+
+type Collected = Pick<GaugeReadings, 'readings' | 'excluded'>;
+
+function collect(
+  { tables }: SettledTables,
+  options: IntakeOptions,
+  findings: Findings,
+  split: Split,
+): Collected {
+  const own = tables.map(({ table }) => table);
+  const panels = panelSpelling(options.panelNames);
+  const spelling = {
+    name: createNames(),
+    point: pointSpelling(own, findings),
+    panel: panels.spell,
+  };
+  const severalOperators = own.some(({ layout }) => layout.columns.has('operator'));
+  const collector = createCollector(spelling, severalOperators, findings);
+  for (const table of own) reservePoints(table, collector);
+  for (const table of tables) collectTable(table, collector);
+  const { readings, excluded } = collector;
+  findings.addAll(unusedPanelNames(split.source.name, options, panels.seen));
+  if (readings.length === 0 && !findings.hasErrors()) findings.addAll([noReadings(split)]);
+  doubtUnits(tables, readings, options, findings);
+  return { readings, excluded };
+}
+
+function doubtUnits(
+  [first]: SettledTables['tables'],
+  readings: readonly Reading[],
+  { plausible }: IntakeOptions,
+  findings: Findings,
+): void {
+  const row = first?.table.header ?? first?.table.rows[0];
+  if (first === undefined || row === undefined) return;
+  const at = placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);
+  findings.addAll(doubtUnit(readings, first.rules.unit, plausible, at));
+  findings.addAll(doubtNines(readings, first.rules.unit));
+}
+
+function decisionsOf(
+  { encoding, evidence }: { readonly encoding: string; readonly evidence: readonly string[] },
+  split: Split,
+  parts: Parts,
+  { tables, evidence: settled, decimal }: SettledTables,
+): IntakeDecisions {
+  const [first] = tables;
+  return {
+    encoding,
+    delimiter: split.shown,
+    decimal,
+    layout: first?.table.layout.kind ?? split.start.layout.kind,
+    unit: first?.rules.unit ?? 'um',
+    headerLine: split.start.header?.line ?? 0,
+    evidence: [...evidence, ...split.evidence, ...parts.evidence, ...settled],
+    metadata: parts.metadata,
+  };
+}
+
+/** A table of names only; or one whose rows all give no reading. */
+function noReadings({ source, delimiter, start, rows }: Split): Diagnostic {
+  const row = start.header ?? rows[0];
+  const at = row === undefined ? { file: source.name } : placeOf({ source, delimiter }, row, 0);
+  const below = rows.filter(({ line }) => line > start.line).length;
+  const message =
+    below === 0
+      ? 'the file names columns and holds no reading under them'
+      : `the file holds no reading: none of its ${below} rows below gives one`;
+  const hint = 'was the right file exported, and all of it?';
+  return error('no-readings', message, { at, hint });
 }

@@ -1,148 +1,127 @@
 /**
  * What one cell of a reading column says: a thickness, no reading and why, or what is wrong with it.
  *
- * 0 is what a gauge shows on bare metal or without a signal, and a value below 0 comes from a zero
- * set on another surface: neither is a film, both are left out aloud. Over the
- * largest value that a gauge for vehicle paint shows (built in, 5000 µm) a number is a slip of unit or key and stops the file.
+ * In this order: a word or sign for no reading; a number, else a date or nothing that is known; what
+ * stands behind the number; a number that devices write for no reading; what its marks mean; whether
+ * it can be a film.
  */
-import type { DiagnosticCode } from '../base/catalogue.ts';
-import type { Severity } from '../base/diagnostics.ts';
-import { type Micrometres, micrometres, milToMicrometres } from '../base/units.ts';
+import type { Micrometres } from '../base/units.ts';
+import { plainCell } from './cell-text.ts';
+import { excluded, type ReadingCell, sentinel, wrong } from './cell-verdict.ts';
 import type { DecimalDecision } from './decimal.ts';
-import { type NumberShape, numberOf, numberShape, readsTwoWays } from './numbers.ts';
-import { micrometresPer, type ReadingUnit, unitNamed, unitSign } from './unit.ts';
-import { meansNoReading } from './words.ts';
-
-type Complaint = {
-  readonly severity: Severity;
-  readonly code: DiagnosticCode;
-  readonly message: string;
-  readonly hint?: string;
-};
-export type ReadingCell =
-  | { readonly kind: 'reading'; readonly thickness: Micrometres }
-  | { readonly kind: 'excluded'; readonly reason: string; readonly complaint: Complaint }
-  | { readonly kind: 'wrong'; readonly complaint: Complaint };
+import { isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
+import { notReading } from './not-readings.ts';
+import { numberOf, numberShape } from './numbers.ts';
+import { judged } from './plausible-reading.ts';
+import { quoted } from './quoted.ts';
+import { sentinelOf } from './sentinels.ts';
+import { settleNumber } from './settled-number.ts';
+import { calendarKind } from './spreadsheet-dates.ts';
+import {
+  isLostMicro,
+  largestIn,
+  otherUnitHint,
+  type ReadingUnit,
+  unitNamed,
+  unitSign,
+} from './unit.ts';
 
 export type NumberRules = {
+  /** The unit of the column, or of a number that names none. */
   readonly unit: ReadingUnit;
   readonly decimal: DecimalDecision;
   /** More than this no gauge for vehicle paint shows. */
   readonly largest: Micrometres;
+  /** Whether a cell may name another unit than `unit`, where nothing but the cells names one. */
+  readonly cellsNameUnits?: boolean;
+  /** What signs behind numbers mean, where the file explains them. */
+  readonly legend?: MarkerLegend;
 };
 
-/** The largest number, in the unit of the column, that can be a reading. */
-export const largestIn = (unit: ReadingUnit, largest: Micrometres): number =>
-  largest / micrometresPer[unit];
-
 export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
-  if (meansNoReading(text)) return noReading(text);
-  const shape = numberShape(text);
-  if (shape === undefined) return notANumber(text);
-  const { unit } = rules;
-  if (shape.suffix !== '') {
-    const named = unitNamed(shape.suffix);
-    if (named === undefined) return notANumber(text);
-    if (named !== unit) return otherUnit(text, unit);
+  const plain = plainCell(text);
+  const none = notReading(plain);
+  if (none !== undefined) return excluded(none.class, none.reason);
+  const shape = numberShape(plain);
+  if (shape === undefined) return notANumber(text, plain);
+  const { unitText, marker } = splitTail(shape.suffix);
+  if (marker !== '') {
+    const told = markedNumber(text, marker, rules.legend);
+    if (told !== undefined) return told;
   }
-  const doubt = doubtAbout(text, shape, rules);
-  return doubt === undefined ? judged(text, numberOf(shape), rules) : doubt;
+  const unit = unitText === '' ? rules.unit : unitOfCell(text, unitText, rules);
+  if (typeof unit !== 'string') return unit;
+  const largest = largestIn(unit, rules.largest);
+  const written = sentinelOf(numberOf(shape), largest());
+  if (written !== undefined) return sentinel(text, written);
+  // Whatever its marks mean, a number below 0 is no film.
+  if (shape.negative) return judged(text, numberOf(shape), unit, rules.largest);
+  const settled = settleNumber(text, { ...shape, suffix: unitText }, largest, rules.decimal);
+  if (settled.value === undefined) return wrong('reading-ambiguous', settled.message, settled.hint);
+  const meant = sentinelOf(settled.value, largest());
+  return meant === undefined ? judged(text, settled.value, unit, rules.largest) : sentinel(text, meant);
 }
 
-const wrong = (code: DiagnosticCode, message: string, hint?: string): ReadingCell => ({
-  kind: 'wrong',
-  complaint: { severity: 'error', code, message, ...(hint === undefined ? {} : { hint }) },
-});
-
-function noReading(text: string): ReadingCell {
-  const reason = text === '' ? 'empty cell' : `"${text}" marks no reading`;
-  return {
-    kind: 'excluded',
-    reason,
-    complaint: {
-      severity: text === '' ? 'note' : 'warning',
-      code: 'reading-missing',
-      message: text === '' ? 'an empty cell is no reading' : `${reason}; the cell is left out`,
-    },
-  };
-}
-
-const notANumber = (text: string): ReadingCell =>
-  wrong(
+function notANumber(text: string, plain: string): ReadingCell {
+  const calendar = calendarKind(plain);
+  if (calendar !== undefined) {
+    const number = calendar === 'date' ? '1.5' : '1:30';
+    const message = `${quoted(text)} is a ${calendar}: a spreadsheet takes a number such as ${number} for one`;
+    const hint = 'import the export anew with this column as text, or type the number of the gauge';
+    return wrong('reading-became-date', message, hint);
+  }
+  return wrong(
     'reading-not-a-number',
-    `"${text}" is not a number`,
+    `${quoted(text)} is not a number`,
     'correct the cell, or leave it empty where there is no reading',
   );
-
-const otherUnit = (text: string, unit: ReadingUnit): ReadingCell =>
-  wrong(
-    'unit-conflict',
-    `"${text}" names another unit than ${unitSign[unit]}, the unit of its column`,
-    'write all readings of a file in one unit',
-  );
-
-/** Why a number cannot be read without guessing, or undefined if it can. Shared with other columns. */
-export function numberDoubt(
-  text: string,
-  shape: NumberShape,
-  largest: number,
-  { mark, threes }: DecimalDecision,
-): { readonly message: string; readonly hint: string } | undefined {
-  if (shape.grouped) {
-    const hint = 'write the number without separators between its digits';
-    return { message: `"${text}" has a thousands separator`, hint };
-  }
-  const { whole, fraction } = shape;
-  if (readsTwoWays(shape, largest) && !(threes && shape.mark === mark)) {
-    const message = `"${text}" may be ${whole}.${fraction} or ${whole},${fraction}`;
-    return { message, hint: `write ${whole}${fraction}, or fewer digits after the decimal mark` };
-  }
-  if (shape.mark !== '' && shape.mark !== mark) {
-    const [has, others] = mark === ',' ? ['point', 'comma'] : ['comma', 'point'];
-    return {
-      message: `"${text}" has a decimal ${has} among numbers with a decimal ${others}`,
-      hint: `write ${whole}${mark}${fraction} if that is meant`,
-    };
-  }
-  return undefined;
 }
 
-function doubtAbout(
+/** What a marker makes of its number; undefined if the number stands. */
+function markedNumber(
   text: string,
-  shape: NumberShape,
-  { unit, decimal, largest }: NumberRules,
+  marker: string,
+  legend: MarkerLegend | undefined,
 ): ReadingCell | undefined {
-  const doubt = numberDoubt(text, shape, largestIn(unit, largest), decimal);
-  return doubt === undefined ? undefined : wrong('reading-ambiguous', doubt.message, doubt.hint);
-}
-
-function judged(text: string, value: number, { unit, largest }: NumberRules): ReadingCell {
-  if (value > largestIn(unit, largest)) {
-    return wrong(
-      'reading-implausible',
-      `"${text}" ${unitSign[unit]} is more than the ${largest} µm a gauge for vehicle paint can show`,
-      unit === 'mil'
-        ? 'is the unit µm?'
-        : 'is the decimal mark missing, or a second reading in the cell?',
+  const explained = legend?.get(marker);
+  const meaning = explained ?? markerMeaning(marker);
+  if (meaning === 'kept') return undefined;
+  if (explained === 'deleted') {
+    return excluded(
+      'deleted',
+      `${quoted(text)} is marked ${marker}, which the file explains as deleted`,
     );
   }
-  if (value > 0) {
-    const thickness = unit === 'mil' ? milToMicrometres(value) : micrometres(value);
-    return { kind: 'reading', thickness };
+  if (meaning !== undefined) {
+    const says = meaning === 'deleted' ? 'is marked as deleted' : `is marked as ${meaning}`;
+    return excluded(meaning, `${quoted(text)} ${says}`);
   }
-  const reason = value === 0 ? 'a 0 is no film reading' : 'a value below 0 is no film reading';
-  const hint =
-    value === 0
-      ? 'a gauge shows 0 on bare metal or without a signal'
-      : 'the zero of the gauge was set on another surface: set it again and measure anew';
-  return {
-    kind: 'excluded',
-    reason,
-    complaint: {
-      severity: 'warning',
-      code: 'reading-implausible',
-      message: `"${text}": ${reason}`,
-      hint,
-    },
-  };
+  if (!isSign(marker)) return notANumber(text, text);
+  const message = `${quoted(text)} carries ${quoted(marker)}, and nothing says whether the reading counts`;
+  return wrong(
+    'reading-ambiguous',
+    message,
+    'remove the mark, or empty the cell if it was deleted',
+  );
+}
+
+/** The unit that a cell names, or why it cannot stand. */
+function unitOfCell(
+  text: string,
+  unitText: string,
+  { unit, cellsNameUnits = false }: NumberRules,
+): ReadingUnit | ReadingCell {
+  if (isLostMicro(unitText) && unit === 'um') return unit;
+  const named = unitNamed(unitText);
+  if (named === unit) return unit;
+  if (named === 'other') {
+    const message = `${quoted(text)} is in a unit that is not one of film thickness`;
+    return wrong('unit-unknown', message, otherUnitHint(unitText));
+  }
+  if (named !== undefined && cellsNameUnits) return named;
+  return wrong(
+    'unit-conflict',
+    `${quoted(text)} names another unit than ${unitSign[unit]}, the unit of its column`,
+    'name the unit in one place, or in every cell alike',
+  );
 }

@@ -4,219 +4,241 @@
  * A point is named by its column or, without one, by its order on the panel; readings of one point
  * are repeats in order of appearance. Every bad cell is reported, not only the first.
  */
-import type { DiagnosticCode } from '../base/catalogue.ts';
-import type { Severity } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
-import type { PointPlace, Reading } from '../film/reading.ts';
+import type { Reading } from '../film/reading.ts';
+import type { ReadingCell } from './cell-verdict.ts';
 import type { Findings } from './findings.ts';
-import type { GaugeRole } from './header.ts';
 import type { ReadingColumn } from './layout.ts';
-import { createPointNames } from './point-names.ts';
-import { type NumberRules, type ReadingCell, readReadingCell } from './reading-cell.ts';
-import { doubtfulColumns, mayBeOne, mayBeShifted } from './shifted-cells.ts';
-import type { ExcludedCell, Table } from './table.ts';
-import { cellSpan, countLineEnds, type Delimiter, type Row } from './tokens.ts';
-import { flagNamed, flagNames, layerNamed, ordinal, placeNamed, placeNames } from './words.ts';
+import { createPointNames, type PointNames } from './point-names.ts';
+import { type NumberRules, readReadingCell } from './reading-cell.ts';
+import { type AboutRow, type RowReader, rowReader, type Spelling } from './row-columns.ts';
+import { type RowShape, rowShape, tellShape } from './row-shape.ts';
+import { doubtfulColumns, mayBeOne } from './shifted-cells.ts';
+import { type ExcludedCell, placeOf, type Table } from './table.ts';
+import { cellSpan, countLineEnds, type Row } from './tokens.ts';
+import { type ReadingUnit, unitNamed } from './unit.ts';
 
-export type CollectedReadings = {
-  readonly readings: readonly Reading[];
-  readonly excluded: readonly ExcludedCell[];
+/** A table with all that is decided about its numbers. */
+export type SettledTable = {
+  readonly table: Table;
+  readonly rules: NumberRules;
+  /** Whether each row has the unit its column of units names. */
+  readonly unitByRow: boolean;
+  /** Whether the rows are points of their panel, and the columns repeats there. */
+  readonly rowsArePoints: boolean;
 };
 
-export function collectReadings(
-  table: Table,
-  rules: NumberRules,
+export type Collector = {
+  readonly readings: Reading[];
+  readonly excluded: ExcludedCell[];
+  readonly names: PointNames;
+  readonly spelling: Spelling;
+  readonly findings: Findings;
+};
+
+export const createCollector = (
+  spelling: Spelling,
+  severalOperators: boolean,
   findings: Findings,
-): CollectedReadings {
-  const { source, delimiter, layout, rows } = table;
-  const { columns } = layout;
-  const readings: Reading[] = [];
-  const excluded: ExcludedCell[] = [];
-  const known = new Map<string, ReadingCell>();
-  const names = createPointNames(columns.has('operator'));
-  const has = (role: GaugeRole): number => columns.get(role) ?? -1;
-  const [panelAt, pointAt, vehicleAt, layerAt] = [
-    has('panel'),
-    has('point'),
-    has('vehicle'),
-    has('layer'),
-  ];
-  const [placeAt, markedAt, curvedAt, repeatAt] = [
-    has('place'),
-    has('marked'),
-    has('curved'),
-    has('repeat'),
-  ];
+): Collector => ({
+  readings: [],
+  excluded: [],
+  names: createPointNames(severalOperators),
+  spelling,
+  findings,
+});
 
-  const complain = (
-    row: Row,
-    column: number,
-    severity: Severity,
-    code: DiagnosticCode,
-    message: string,
-    hint?: string,
-    cells = 1,
-  ): void =>
-    findings.add(severity, code, () => {
-      const span = cellSpan(source, row, column, delimiter);
-      const last = cellSpan(source, row, column + cells - 1, delimiter);
-      const at = source.placeAt(span.offset, last.offset + last.length - span.offset);
-      return { message, at, ...(hint === undefined ? {} : { hint }) };
-    });
-  const word = <T>(
-    row: Row,
-    column: number,
-    named: (text: string) => T | undefined,
-    allowed: readonly string[],
-    otherwise: T,
-  ): T => {
-    if (column < 0) return otherwise;
-    const text = (row.cells[column] ?? '').trim();
-    const value = named(text);
-    if (value !== undefined) return value;
-    const message = `"${text}" is none of ${allowed.join(', ')}`;
-    complain(row, column, 'error', 'cell-invalid', message, suggest(text, allowed));
-    return otherwise;
-  };
-  const repeatOf = (row: Row): number | undefined => {
-    const text = repeatAt < 0 ? '' : (row.cells[repeatAt] ?? '').trim();
-    if (text === '') return undefined;
-    const number = ordinal(text);
-    if (number === undefined) {
-      const message = `"${text}" is no number of a repeat`;
-      complain(row, repeatAt, 'error', 'cell-invalid', message, 'repeats count 1, 2, 3 …');
-    }
-    return number;
-  };
-  const interned = new Map<string, string>();
-  const text = (row: Row, column: number): string => {
-    if (column < 0) return '';
-    const cell = (row.cells[column] ?? '').trim();
-    const same = interned.get(cell);
-    if (same !== undefined) return same;
-    interned.set(cell, cell);
-    return cell;
-  };
-
-  const readCell = (
-    row: Row,
-    { column, panel: ofColumn }: ReadingColumn,
-    about: AboutRow,
-  ): void => {
-    const cell = (row.cells[column] ?? '').trim();
-    let told = known.get(cell);
-    if (told === undefined) {
-      told = readReadingCell(cell, rules);
-      known.set(cell, told);
-    }
-    const panel = ofColumn ?? about.panel;
-    if (panel === '') {
-      const severity = told.kind === 'reading' ? 'error' : 'warning';
-      const hint = 'name the panel in every row';
-      complain(row, panelAt, severity, 'panel-missing', 'the row names no panel', hint);
-    }
-    const origin = originOf(table, row, column);
-    const { complaint } = told.kind === 'reading' ? {} : told;
-    if (complaint !== undefined) {
-      complain(row, column, complaint.severity, complaint.code, complaint.message, complaint.hint);
-    }
-    if (told.kind === 'wrong') return;
-    const { vehicle, layer } = about;
-    const named = names.next(
-      vehicle,
-      panel,
-      about.point,
-      layer,
-      told.kind === 'reading',
-      about.repeat,
-    );
-    if (told.kind === 'excluded') {
-      excluded.push({ ...origin, text: cell, reason: told.reason });
-      return;
-    }
-    if (named.taken) {
-      const message = `repeat ${named.repeat} of point ${named.point} on ${panel} was given before`;
-      complain(
-        row,
-        repeatAt,
-        'error',
-        'cell-invalid',
-        message,
-        'is a part of the file there twice?',
-      );
-    }
-    const { thickness } = told;
-    const { place, marked, curved } = about;
-    const { point, repeat } = named;
-    readings.push({
-      vehicle,
-      panel,
-      point,
-      repeat,
-      thickness,
-      layer,
-      place,
-      marked,
-      curved,
-      origin,
-    });
-  };
-
-  const width = layout.header.length;
-  const needed =
-    layout.kind === 'long' ? Math.max(panelAt, layout.readings[0]?.column ?? 0) + 1 : 0;
-  const doubtful = rules.decimal.given === '.' ? [] : doubtfulColumns(table);
-  if (pointAt >= 0) for (const row of rows) names.reserve(text(row, pointAt));
-  for (const row of rows) {
-    const { cells } = row;
-    if (cells.length > width) {
-      const filled = cells.findIndex((cell, k) => k >= width && cell.trim() !== '');
-      const extra = filled === -1 && mayBeShifted(table, row) ? width : filled;
-      if (extra !== -1) {
-        const message = `the row has ${cells.length} cells, the header names ${width} columns`;
-        complain(row, extra, 'error', 'row-too-long', message, tooLongHint(delimiter));
-        continue;
-      }
-    }
-    if (cells.length < needed) {
-      const message = `the row ends before column ${needed}, "${layout.header[needed - 1]?.text ?? ''}"`;
-      complain(row, cells.length - 1, 'error', 'row-too-short', message, 'add the missing cells');
-      continue;
-    }
-    const about: AboutRow = {
-      vehicle: text(row, vehicleAt) || null,
-      panel: text(row, panelAt),
-      point: text(row, pointAt),
-      layer: layerNamed(text(row, layerAt)),
-      place: word<PointPlace>(row, placeAt, placeNamed, placeNames, 'face'),
-      marked: word(row, markedAt, flagNamed, flagNames, false),
-      curved: word(row, curvedAt, flagNamed, flagNames, false),
-      repeat: repeatOf(row),
-    };
-    for (const column of doubtful) {
-      if (!mayBeOne(row, column)) continue;
-      const [before, after] = [text(row, column), text(row, column + 1)];
-      const named = layout.header[column + 1]?.text ?? '';
-      const message = `"${before},${after}" may be ${before}.${after}, or ${before} with "${after}" as ${named}`;
-      complain(row, column, 'error', 'reading-ambiguous', message, ambiguousHint, 2);
-    }
-    for (const column of layout.readings) readCell(row, column, about);
-  }
-  return { readings, excluded };
+/** Keeps the names of a point column from being given to rows without one. */
+export function reservePoints({ layout, rows }: Table, { names, spelling }: Collector): void {
+  const column = layout.columns.get('point');
+  if (column === undefined) return;
+  for (const { cells } of rows)
+    names.reserve(spelling.point(spelling.name((cells[column] ?? '').trim())));
 }
 
-type AboutRow = Pick<
-  Reading,
-  'vehicle' | 'panel' | 'point' | 'layer' | 'place' | 'marked' | 'curved'
-> & {
-  readonly repeat: number | undefined;
+type Reader = {
+  readonly settled: SettledTable;
+  readonly collector: Collector;
+  readonly about: RowReader;
+  readonly shape: RowShape;
+  readonly cell: (text: string, unit: ReadingUnit) => ReadingCell;
+  /** Columns whose number may be the decimals of the reading before it. */
+  readonly doubtful: readonly number[];
 };
 
-const ambiguousHint = 'quote a decimal comma, or write more than the number in the note';
-const tooLongHint = (delimiter: Delimiter): string =>
-  delimiter === ','
-    ? 'a decimal comma or a comma in a note? quote that cell, or separate the columns by ;'
-    : 'quote a cell that holds the delimiter';
+export function collectTable(settled: SettledTable, collector: Collector): void {
+  const { table, rules } = settled;
+  const reader: Reader = {
+    settled,
+    collector,
+    about: rowReader(table, collector.spelling),
+    shape: rowShape(table),
+    cell: cellReader(rules),
+    doubtful: rules.decimal.given === '.' ? [] : doubtfulColumns(table),
+  };
+  for (const row of table.rows) collectRow(row, reader);
+}
+
+/** Each text is read once in each unit. */
+function cellReader(rules: NumberRules): Reader['cell'] {
+  const known = { um: new Map<string, ReadingCell>(), mil: new Map<string, ReadingCell>() };
+  const ownUnit = { um: { ...rules, unit: 'um' }, mil: { ...rules, unit: 'mil' } } as const;
+  return (text, unit) => {
+    const before = known[unit].get(text);
+    if (before !== undefined) return before;
+    const told = readReadingCell(text, ownUnit[unit]);
+    if (known[unit].size < mostTexts) known[unit].set(text, told);
+    return told;
+  };
+}
+/** Texts of readings kept: a gauge shows some thousands at most. */
+const mostTexts = 100_000;
+
+function collectRow(row: Row, reader: Reader): void {
+  const { settled, collector, shape } = reader;
+  const { table } = settled;
+  const misfit = shape(row);
+  if (misfit !== undefined) {
+    tellShape(table, row, misfit, collector.findings);
+    return;
+  }
+  const about = reader.about(row, (column, message, allowed) =>
+    collector.findings.add('error', 'cell-invalid', () => {
+      const hint =
+        allowed.length === 0
+          ? 'repeats count 1, 2, 3 …'
+          : suggest((row.cells[column] ?? '').trim(), allowed);
+      return { message, at: placeOf(table, row, column), ...(hint === undefined ? {} : { hint }) };
+    }),
+  );
+  for (const column of reader.doubtful) tellDoubtful(row, column, reader);
+  const unit = settled.unitByRow ? unitOfRow(row, reader) : settled.rules.unit;
+  if (unit === undefined) return;
+  const { readings, header } = table.layout;
+  let point = about.point;
+  for (const column of readings) {
+    if (header.length === 0 && column.column >= row.cells.length) break;
+    const own = point === about.point ? about : { ...about, point };
+    const named = readCell(row, column, own, unit, reader);
+    if (settled.rowsArePoints) point = named ?? point;
+  }
+}
+
+function tellDoubtful(row: Row, column: number, { settled: { table }, collector }: Reader): void {
+  if (!mayBeOne(row, column)) return;
+  const [before, after] = [column, column + 1].map((k) => (row.cells[k] ?? '').trim());
+  const named = table.layout.header[column + 1]?.text ?? '';
+  collector.findings.add('error', 'reading-ambiguous', () => {
+    const [first, last] = [placeOf(table, row, column), placeOf(table, row, column + 1)];
+    const length = (last.column ?? 0) + (last.length ?? 0) - (first.column ?? 0);
+    return {
+      message: `"${before},${after}" may be ${before}.${after}, or ${before} with "${after}" as ${named}`,
+      at: { ...first, length },
+      hint: 'quote a decimal comma, or write more than the number in the note',
+    };
+  });
+}
+
+function unitOfRow(row: Row, { settled: { table }, collector }: Reader): ReadingUnit | undefined {
+  const column = table.layout.columns.get('unit') ?? 0;
+  const named = unitNamed(row.cells[column] ?? '');
+  if (named === 'um' || named === 'mil') return named;
+  collector.findings.add('error', 'unit-missing', () => ({
+    message: 'the row names no unit, and other rows name different ones',
+    at: placeOf(table, row, column),
+    hint: 'write um or mil in the row',
+  }));
+  return undefined;
+}
+
+/** Takes one cell, and says which point it was. */
+function readCell(
+  row: Row,
+  { column, panel: ofColumn, number }: ReadingColumn,
+  about: AboutRow,
+  unit: ReadingUnit,
+  { settled: { table }, collector, cell }: Reader,
+): string | undefined {
+  const { findings, names, readings, excluded } = collector;
+  const text = (row.cells[column] ?? '').trim();
+  const told = cell(text, unit);
+  const panel = ofColumn === null ? about.panel : collector.spelling.panel(ofColumn);
+  if (panel === '') tellNoPanel(table, row, column, told, findings);
+  if (told.kind !== 'reading') {
+    const { severity, code, message, hint } = told.complaint;
+    findings.add(severity, code, () => ({
+      message,
+      at: placeOf(table, row, column),
+      ...(hint === undefined ? {} : { hint }),
+    }));
+    if (told.kind === 'wrong') return undefined;
+  }
+  const counts = told.kind === 'reading' && about.deleted === undefined;
+  const { vehicle, layer, place, marked, curved } = about;
+  const written = table.layout.series === 'point' && number !== null ? String(number) : about.point;
+  const { point, repeat, taken } = names.next(vehicle, panel, written, layer, counts, about.repeat);
+  const origin = originOf(table, row, column);
+  if (told.kind === 'excluded') {
+    excluded.push({ ...origin, text, class: told.class, reason: told.reason });
+    return point;
+  }
+  if (about.deleted !== undefined) {
+    const reason = leaveOutDeleted(table, row, about.deleted, findings);
+    excluded.push({ ...origin, text, class: 'deleted', reason });
+    return point;
+  }
+  if (taken) tellTaken(table, row, { point, repeat, panel }, findings);
+  const { thickness } = told;
+  const plain = { vehicle, panel, point, repeat, thickness, layer, place, marked, curved, origin };
+  readings.push(about.kept === undefined ? plain : { ...plain, ...about.kept });
+  return point;
+}
+
+function tellNoPanel(
+  table: Table,
+  row: Row,
+  column: number,
+  told: ReadingCell,
+  findings: Findings,
+): void {
+  const severity = told.kind === 'reading' ? 'error' : 'warning';
+  const panelAt = table.layout.columns.get('panel');
+  findings.add(severity, 'panel-missing', () => ({
+    message: panelAt === undefined ? 'no line above names the panel' : 'the row names no panel',
+    at: placeOf(table, row, panelAt ?? column),
+    hint:
+      panelAt === undefined
+        ? 'write a line such as "Panel: bonnet" above its readings, or add a column "panel"'
+        : 'name the panel in every row',
+  }));
+}
+
+function leaveOutDeleted(
+  table: Table,
+  row: Row,
+  { column, text }: NonNullable<AboutRow['deleted']>,
+  findings: Findings,
+): string {
+  const reason = `the row is marked "${text}" in the column "${table.layout.header[column]?.text ?? ''}"`;
+  findings.add('warning', 'reading-deleted', () => ({
+    message: `${reason}; its reading is left out`,
+    at: placeOf(table, row, column),
+  }));
+  return reason;
+}
+
+function tellTaken(
+  table: Table,
+  row: Row,
+  { point, repeat, panel }: Pick<Reading, 'point' | 'repeat' | 'panel'>,
+  findings: Findings,
+): void {
+  findings.add('error', 'cell-invalid', () => ({
+    message: `repeat ${repeat} of point ${point} on ${panel} was given before`,
+    at: placeOf(table, row, table.layout.columns.get('repeat') ?? 0),
+    hint: 'is a part of the file there twice?',
+  }));
+}
 
 function originOf({ source, delimiter }: Table, row: Row, column: number): Reading['origin'] {
   const { offset } = cellSpan(source, row, column, delimiter);

@@ -4,7 +4,7 @@
  * `roof,1,101,5` may be 101.5 on the roof, or 101 and a note "5": the cells after the mark have
  * moved by one. A row too long for its header shows it; so does a bare number among free texts.
  */
-import type { GaugeRole } from './header.ts';
+import type { GaugeRole } from './gauge-vocabulary.ts';
 import type { Table } from './table.ts';
 import type { Row } from './tokens.ts';
 

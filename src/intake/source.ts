@@ -1,18 +1,50 @@
 /**
- * A decoded file with a way from an offset in its text to a place a person can find.
+ * A decoded text with a way from an offset in it to a place a person can find.
  *
  * Line ends are already one `\n` each, so lines and columns are those of the user's editor. The
- * index of lines is built on the first question only: a sound file never asks.
+ * index of lines is built on the first question only: a sound file never asks. The text is a whole
+ * file or a piece of a long one; a piece knows which line of the file it starts at.
  */
 import type { Place } from '../base/diagnostics.ts';
+import { type Limits, usualLimits } from './limits.ts';
+
+/** The mark around a cell that may hold delimiters. */
+export type QuoteMark = '"' | "'";
 
 export type Source = {
   readonly name: string;
   readonly text: string;
+  /** Number of the first line of the text in its file, from 1. */
+  readonly firstLine: number;
+  readonly quote: QuoteMark;
+  readonly limits: Limits;
+  readonly omitted: Omitted | undefined;
   readonly placeAt: (offset: number, length: number) => Place;
 };
+/** Lines of the file that the text leaves out at an offset: a piece keeps the head of its table. */
+export type Omitted = { readonly at: number; readonly lines: number };
 
-export function createSource(name: string, text: string): Source {
+export type SourceRules = {
+  readonly firstLine?: number;
+  readonly quote?: QuoteMark;
+  readonly limits?: Limits;
+  readonly omitted?: Omitted | undefined;
+};
+
+/** Of a longer line only the start is shown, if the place lies in it. */
+const longestShown = 2_000;
+const shownStart = 200;
+
+export function shownLine(line: string, column: number): { readonly lineText?: string } {
+  if (line.length <= longestShown) return { lineText: line };
+  return column > shownStart ? {} : { lineText: `${line.slice(0, shownStart)}…` };
+}
+
+export function createSource(
+  name: string,
+  text: string,
+  { firstLine = 1, quote = '"', limits = usualLimits, omitted }: SourceRules = {},
+): Source {
   let starts: readonly number[] | undefined;
   const placeAt = (offset: number, length: number): Place => {
     starts ??= lineStarts(text);
@@ -22,14 +54,18 @@ export function createSource(name: string, text: string): Source {
     const room = Math.max(1, end - offset);
     return {
       file: name,
-      line,
+      line: firstLine + line - 1 + linesOmitted(omitted, offset),
       column: offset - start + 1,
       length: Math.min(Math.max(1, length), room),
-      lineText: text.slice(start, end),
+      ...shownLine(text.slice(start, end), offset - start + 1),
     };
   };
-  return { name, text, placeAt };
+  return { name, text, firstLine, quote, limits, omitted, placeAt };
 }
+
+/** How many lines of the file are left out before an offset of the text. */
+export const linesOmitted = (omitted: Omitted | undefined, offset: number): number =>
+  omitted !== undefined && offset >= omitted.at ? omitted.lines : 0;
 
 function lineStarts(text: string): readonly number[] {
   const starts = [0];

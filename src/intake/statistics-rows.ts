@@ -2,88 +2,225 @@
  * Rows of statistics among those of readings.
  *
  * A device or a spreadsheet writes them below or beside the readings. What stands next to one is
- * computed from readings and is none itself: taken as one it would count its sources twice.
+ * computed from readings and is none itself: taken as one it would count its sources twice. A word
+ * that is also a name, of a person, a car or a point, is one only where the value is as well.
  */
+import { mean as meanOf } from '../base/stats/summary.ts';
 import type { Findings } from './findings.ts';
-import { isStatistic, namesStatistic, plainStatistic } from './statistic-words.ts';
-import type { ExcludedCell, Table } from './table.ts';
-import { cellSpan, type Row } from './tokens.ts';
+import type { GaugeRole } from './gauge-vocabulary.ts';
+import { numberOf, numberShape } from './numbers.ts';
+import {
+  isStatistic,
+  mayBeName,
+  namesStatistic,
+  plainStatistic,
+  type Statistic,
+  statisticBeside,
+} from './statistic-words.ts';
+import { type ExcludedCell, placeOf, type Table } from './table.ts';
+import type { Row } from './tokens.ts';
+
+export type StatisticsRow = { readonly row: Row; readonly statistic: Statistic };
+export type WithoutStatistics = {
+  readonly table: Table;
+  readonly excluded: readonly ExcludedCell[];
+  /** In the order of the file, to be held against the readings. */
+  readonly rows: readonly StatisticsRow[];
+};
 
 /** A table without its rows of statistics; each is told, and listed among the cells left out. */
-export function leaveOutStatistics(
-  table: Table,
-  findings: Findings,
-): { readonly table: Table; readonly excluded: readonly ExcludedCell[] } {
-  const { source, delimiter } = table;
+export function leaveOutStatistics(table: Table, findings: Findings): WithoutStatistics {
   const excluded: ExcludedCell[] = [];
+  const found: StatisticsRow[] = [];
   const find = statisticFinder(table);
   const rows = table.rows.filter((row) => {
-    const column = find(row);
+    const nameless = isNamelessMeans(table, row);
+    const column = nameless ? (table.layout.readings[0]?.column ?? 0) : find(row);
     if (column === -1) return true;
     const text = (row.cells[column] ?? '').trim();
-    const reason = `a statistics row: ${text} is no reading`;
-    const { offset, length } = cellSpan(source, row, column, delimiter);
-    const at = source.placeAt(offset, length);
-    excluded.push({ file: at.file, line: at.line ?? 0, column: at.column ?? 0, text, reason });
+    const reason = nameless
+      ? 'a last row of the means of the columns: they are no readings'
+      : `a statistics row: ${text} is no reading`;
+    const at = placeOf(table, row, column);
+    const { file, line = 0, column: first = 0 } = at;
+    excluded.push({ file, line, column: first, text, class: 'statistics', reason });
+    found.push({ row, statistic: nameless ? 'mean' : statisticOf(text) });
     findings.add('warning', 'statistics-left-out', () => ({ message: reason, at }));
     return false;
   });
-  return excluded.length === 0 ? { table, excluded } : { table: { ...table, rows }, excluded };
+  return found.length === 0
+    ? { table, excluded, rows: found }
+    : { table: { ...table, rows }, excluded, rows: found };
 }
 
+export const statisticOf = (text: string): Statistic =>
+  statisticBeside(text) ?? (plainStatistic(text) === 'n' ? 'count' : 'other');
+
+type Test = (text: string, row: Row) => boolean;
+
 /** The column of a row's word of statistics, or -1. */
-function statisticFinder({ layout, rows }: Table): (row: Row) => number {
-  const tests = new Map<number, (text: string) => boolean>();
-  const known = (test: (text: string) => boolean): ((text: string) => boolean) => {
-    const told = new Map<string, boolean>();
-    return (text) => {
-      const before = told.get(text);
-      if (before !== undefined) return before;
-      const answer = test(text);
-      told.set(text, answer);
-      return answer;
-    };
-  };
-  for (const [column, { role }] of layout.header.entries()) {
-    if (layout.readings.some((reading) => reading.column === column)) continue;
-    if (role === 'panel')
-      tests.set(
-        column,
-        known((text) => namesStatistic(text) || plainStatistic(text) === 'n'),
-      );
-    else if (role === 'point')
-      tests.set(
-        column,
-        known((text) => isStatistic(text) || plainStatistic(text) === 'n'),
-      );
-    // A layer-resolving instrument calls the whole film so.
-    else if (role === 'layer')
-      tests.set(
-        column,
-        known((text) => plainStatistic(text) !== 'total' && isStatistic(text)),
-      );
-    else if (role === 'operator') tests.set(column, known(besidePeople(rows, column)));
-    else tests.set(column, known(isStatistic));
+function statisticFinder(table: Table): (row: Row) => number {
+  const { layout } = table;
+  const readings = new Set(layout.readings.map(({ column }) => column));
+  const tests = new Map<number, Test>();
+  for (const [role, column] of layout.columns) {
+    if (!readings.has(column)) tests.set(column, testFor(role, column, table));
+  }
+  for (const column of layout.unknown) tests.set(column, testFor(undefined, column, table));
+  for (const column of layout.header.keys()) {
+    const role = layout.header[column]?.role;
+    if (!readings.has(column) && !tests.has(column))
+      tests.set(column, testFor(role, column, table));
   }
   const columns = [...tests];
-  return ({ cells }) => {
+  return (row) => {
     for (const [column, test] of columns) {
-      const text = (cells[column] ?? '').trim();
-      if (text !== '' && !isNumeral(text) && test(text)) return column;
+      const text = (row.cells[column] ?? '').trim();
+      if (text !== '' && !isNumeral(text) && test(text, row)) return column;
     }
     return -1;
   };
 }
 
-/** Max and Min are people too, unless their column knows another word of statistics. */
-function besidePeople(rows: readonly Row[], column: number): (text: string) => boolean {
-  const people = new Set(['max', 'min']);
-  const statistical = rows.some(({ cells }) => {
-    const text = (cells[column] ?? '').trim();
-    return isStatistic(text) && !people.has(plainStatistic(text));
-  });
-  return (text) => isStatistic(text) && (statistical || !people.has(plainStatistic(text)));
+function testFor(role: GaugeRole | undefined, column: number, table: Table): Test {
+  if (role === 'panel') return besidePanels(table, column);
+  if (role === 'point') return besidePoints(table);
+  // A layer-resolving instrument calls the whole film so.
+  if (role === 'layer')
+    return known((text) => plainStatistic(text) !== 'total' && isStatistic(text));
+  return besideNames(table, column);
 }
+
+/** Each text is judged once. */
+function known(test: (text: string) => boolean): Test {
+  const told = new Map<string, boolean>();
+  return (text) => {
+    const before = told.get(text);
+    if (before !== undefined) return before;
+    const answer = test(text);
+    told.set(text, answer);
+    return answer;
+  };
+}
+
+/** A panel may be called `N` or `Average door`: its rows have points of their own, each another. */
+function besidePanels(table: Table, column: number): Test {
+  const pointAt = table.layout.columns.get('point');
+  return known((text) => {
+    const statistical = namesStatistic(text) || plainStatistic(text) === 'n';
+    if (!statistical || pointAt === undefined) return statistical;
+    const points = table.rows
+      .filter(({ cells }) => (cells[column] ?? '').trim() === text)
+      .map(({ cells }) => (cells[pointAt] ?? '').trim());
+    const several = points.length > 1 && new Set(points).size === points.length;
+    return !(several && points.every((point) => /^\d+$/u.test(point)));
+  });
+}
+
+/** `n` is a count where the value is one, `max` a statistic unless a reading of some panel is larger. */
+function besidePoints(table: Table): Test {
+  const statistical = known(isStatistic);
+  const isBeaten = beatenPoints(table);
+  return (text, row) => {
+    if (plainStatistic(text) === 'n') return valuesOf(table, row).every(isSmallCount);
+    return statistical(text, row) && !isBeaten(text);
+  };
+}
+const isSmallCount = (value: number): boolean => Number.isInteger(value) && value < 20;
+
+/** Whether a reading of the same panel is larger than a point called `max`, or less than a `min`. */
+function beatenPoints(table: Table): (text: string) => boolean {
+  const panelAt = table.layout.columns.get('panel') ?? -1;
+  const pointAt = table.layout.columns.get('point') ?? -1;
+  const pointOf = ({ cells }: Row): string => (cells[pointAt] ?? '').trim();
+  let bounds: Map<string, { least: number; most: number }> | undefined;
+  const readBounds = () => {
+    const found = new Map<string, { least: number; most: number }>();
+    for (const row of table.rows) {
+      if (isStatistic(pointOf(row)) || plainStatistic(pointOf(row)) === 'n') continue;
+      const panel = row.cells[panelAt] ?? '';
+      const bound = found.get(panel) ?? { least: Infinity, most: -Infinity };
+      for (const value of valuesOf(table, row)) {
+        bound.least = Math.min(bound.least, value);
+        bound.most = Math.max(bound.most, value);
+      }
+      found.set(panel, bound);
+    }
+    return found;
+  };
+  const told = new Map<string, boolean>();
+  return (text) => {
+    const statistic = statisticOf(text);
+    if (statistic !== 'least' && statistic !== 'most') return false;
+    const before = told.get(text);
+    if (before !== undefined) return before;
+    bounds ??= readBounds();
+    const beaten = table.rows.some((row) => {
+      const bound = bounds?.get(row.cells[panelAt] ?? '');
+      if (pointOf(row) !== text || bound === undefined) return false;
+      return valuesOf(table, row).some((value) =>
+        statistic === 'most' ? bound.most > value : bound.least < value,
+      );
+    });
+    told.set(text, beaten);
+    return beaten;
+  };
+}
+
+/**
+ * A last row apart from the others, without a name, that holds the mean of every column: that all
+ * agree to the last digit is no chance.
+ */
+function isNamelessMeans({ layout, rows }: Table, row: Row): boolean {
+  const before = rows.at(-2);
+  if (row !== rows.at(-1) || before === undefined || row.line === before.line + 1) return false;
+  const columns = layout.readings.map(({ column }) => column);
+  if (columns.length < 2 || rows.length < 3) return false;
+  const above = rows.slice(0, -1);
+  return columns.every((column) => {
+    const shape = numberShape((row.cells[column] ?? '').trim());
+    const values = above
+      .flatMap(({ cells }) => numberShape((cells[column] ?? '').trim()) ?? [])
+      .map(numberOf);
+    if (shape === undefined || values.length === 0) return false;
+    const slack = 10 ** -shape.fraction.length / 2 + 1e-9;
+    return Math.abs(numberOf(shape) - meanOf(values)) <= slack;
+  });
+}
+
+/**
+ * Max and Mini are a person and a car, unless their column also has a word of statistics that is no
+ * name, and the value beside them is not the largest or the least.
+ */
+function besideNames(table: Table, column: number): Test {
+  const statistical = known(isStatistic);
+  const sure = table.rows.some((row) => {
+    const text = (row.cells[column] ?? '').trim();
+    return text !== '' && !isNumeral(text) && statistical(text, row) && !mayBeName(text);
+  });
+  return (text, row) =>
+    statistical(text, row) && (!mayBeName(text) || (sure && isExtreme(table, row, text)));
+}
+
+/** Whether a row holds the largest, or the least, of the values in its columns. */
+function isExtreme(table: Table, row: Row, text: string): boolean {
+  const statistic = statisticOf(text);
+  if (statistic !== 'least' && statistic !== 'most') return true;
+  const own = valuesOf(table, row);
+  const sign = statistic === 'most' ? 1 : -1;
+  let bound = Number.NEGATIVE_INFINITY;
+  for (const other of table.rows) {
+    if (other === row) continue;
+    for (const value of valuesOf(table, other)) bound = Math.max(bound, sign * value);
+  }
+  return own.some((value) => sign * value === bound);
+}
+
+export const valuesOf = ({ layout }: Table, { cells }: Row): readonly number[] =>
+  layout.readings.flatMap(({ column }) => {
+    const shape = numberShape((cells[column] ?? '').trim());
+    return shape === undefined ? [] : [numberOf(shape)];
+  });
 
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 /** Numbers, dates and times start with a digit; of the words of statistics only `1-2 avg` does. */

@@ -1,95 +1,181 @@
 /**
  * Text → rows of cells, each row with the place it starts at.
  *
- * csv-parse splits; it is asked for cells only, because its own positions cost several times the
- * work. Where a row and a cell stand is read off the text itself: a row without a quote is a line,
- * and a cell of it starts after the cells before it. Blank lines and lines that start with `#` are
- * no rows. A quote opens a cell only as its first character and closes it only as its last;
- * anything else is refused where it stands, since the split after it would be a guess.
+ * A line without a quote is a row and splits at each delimiter. A row with quotes is followed to its
+ * end (`row-walker.ts`), which finds what is wrong with it and cuts out its cells: that takes half the
+ * time csv-parse does. Cells with a doubled quote are left to csv-parse, all in one go. Blank lines, lines that start with `#` and the rule lines of tables drawn with
+ * `|` are no rows. A fault costs its own line only: the rows below are looked at as well.
  */
 import { parse } from 'csv-parse/sync';
-import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
-import type { Source } from './source.ts';
+import { type Diagnostic, found, type Outcome, refused } from '../base/diagnostics.ts';
+import { rowFault, tooManyColumns } from './row-faults.ts';
+import {
+  type Delimiter,
+  endOfLine,
+  type RowRules,
+  type Span,
+  walkRow,
+  walkTo,
+} from './row-walker.ts';
+import { linesOmitted, type Source } from './source.ts';
 
-export type Delimiter = ',' | ';' | '\t';
+export type { Delimiter, Span } from './row-walker.ts';
 export type Row = {
   readonly cells: readonly string[];
   /** Line of the row's first character, from 1. */
   readonly line: number;
   /** Offset of the row's first character, always the first of a line. */
   readonly start: number;
-  /** Offset of the row's first quote: up to there its cells stand in the text as they are. */
+  /** Offset before which the cells stand in the text as they are: the row's start if it holds a quote. */
   readonly quoteAt: number;
 };
-export type Span = { readonly offset: number; readonly length: number };
 export type Start = { readonly offset: number; readonly line: number };
+export type SplitRows = {
+  readonly rows: readonly Row[];
+  readonly faults: readonly Diagnostic[];
+  /** Where the next row starts: the end of the text, or a row that is not complete yet. */
+  readonly end: Start;
+};
 
-/** Characters of the longest row read: beyond it a quote was forgotten or this is no table. */
-const longestRow = 100_000;
+type EscapedCell = { readonly row: number; readonly column: number };
 
+/** Faults told of one text: more of them are one and the same. */
+const mostFaults = 20;
+
+/** All rows of a text, or only the first of them. */
 export function tokenize(
   source: Source,
   delimiter: Delimiter,
   start: Start,
-  atMost = -1,
+  atMost = Number.POSITIVE_INFINITY,
 ): Outcome<readonly Row[]> {
-  let records: string[][];
-  try {
-    records = parse(source.text.slice(start.offset), {
-      columns: false,
-      delimiter,
-      record_delimiter: '\n',
-      comment: '#',
-      comment_no_infix: true,
-      skip_empty_lines: true,
-      relax_column_count: true,
-      relax_quotes: true,
-      max_record_size: longestRow,
-      ...(atMost > 0 ? { to: atMost } : {}),
-    });
-  } catch {
-    return refused(whyNotSplit(source, delimiter, start));
-  }
-  return placeRows(source, delimiter, start, records);
+  const { rows, faults } = splitRows(source, delimiter, start, { whole: true, atMost });
+  return faults.length > 0 ? refused(...faults) : found(rows);
 }
 
-function placeRows(
+/** With `whole` the last row ends with the text; else it may go on in the next piece. */
+export function splitRows(
   source: Source,
   delimiter: Delimiter,
-  from: Start,
-  records: readonly string[][],
-): Outcome<readonly Row[]> {
+  start: Start,
+  {
+    whole,
+    atMost = Number.POSITIVE_INFINITY,
+  }: { readonly whole: boolean; readonly atMost?: number },
+): SplitRows {
   const { text } = source;
+  const rules = rulesOf(source, delimiter);
   const rows: Row[] = [];
-  let { offset, line } = from;
-  let quote = text.indexOf('"', offset);
-  for (const cells of records) {
-    while (text[offset] === '#' || text[offset] === '\n') {
-      offset = lineEnd(text, offset) + 1;
-      line += 1;
+  const escaped: EscapedCell[] = [];
+  const faults: Diagnostic[] = [];
+  let { offset, line } = start;
+  let quoteAt = text.indexOf(rules.quote, offset);
+  while (offset < text.length && rows.length < atMost && faults.length < mostFaults) {
+    const lineEnd = endOfLine(text, offset);
+    if (quoteAt !== -1 && quoteAt < offset) quoteAt = text.indexOf(rules.quote, offset);
+    const quoted = quoteAt !== -1 && quoteAt < lineEnd;
+    const step = isNoRow(text, offset, lineEnd, delimiter)
+      ? { end: lineEnd, cells: [] }
+      : quoted
+        ? rowWithQuotes(source, rules, offset)
+        : rowWithoutQuotes(source, delimiter, offset, lineEnd);
+    if (!whole && mayGoOn(step, text, offset, rules)) break;
+    if (step.fault !== undefined) faults.push(step.fault);
+    else if (step.cells.some(isFilled)) {
+      for (const column of step.escaped ?? []) escaped.push({ row: rows.length, column });
+      rows.push({
+        cells: step.cells,
+        line: line + linesOmitted(source.omitted, offset),
+        start: offset,
+        quoteAt: quoted ? offset : Number.POSITIVE_INFINITY,
+      });
     }
-    if (quote !== -1 && quote < offset) quote = text.indexOf('"', offset);
-    const start = offset;
-    const end = lineEnd(text, offset);
-    if (quote === -1 || quote > end) {
-      rows.push({ cells, line, start, quoteAt: Number.POSITIVE_INFINITY });
-      offset = end + 1;
-      line += 1;
-      continue;
-    }
-    const walked = walkRow(text, delimiter, start);
-    if (walked.fault !== undefined) return refused(quoteFault(source, walked.fault));
-    rows.push({ cells, line, start, quoteAt: quote });
-    offset = walked.offset + 1;
-    line += countLineEnds(text, start, walked.offset) + 1;
+    line += step.end === lineEnd ? 1 : countLineEnds(text, offset, step.end) + 1;
+    offset = Math.min(step.end + 1, text.length);
   }
-  return found(rows.filter(({ cells }) => cells.some((cell) => cell.trim() !== '')));
+  return { rows: unescaped(rows, escaped, rules), faults, end: { offset, line } };
 }
 
-const lineEnd = (text: string, from: number): number => {
-  const at = text.indexOf('\n', from);
-  return at === -1 ? text.length : at;
+/** One row or line: where it ends, and its cells or what is wrong with it. */
+type Step = {
+  readonly end: number;
+  readonly cells: readonly string[];
+  readonly escaped?: readonly number[];
+  readonly fault?: Diagnostic;
+  /** Whether the fault is one that more text could mend. */
+  readonly open?: boolean;
 };
+
+/** The last row of a piece may end in the next one, unless it is too long already. */
+const mayGoOn = (step: Step, text: string, start: number, { longestRow }: RowRules): boolean =>
+  text.length - start <= longestRow &&
+  (step.open === true || (step.fault === undefined && step.end === text.length));
+
+function rowWithoutQuotes(source: Source, delimiter: Delimiter, start: number, end: number): Step {
+  if (end - start > source.limits.longestRow) {
+    return { end, cells: [], fault: rowFault(source, { kind: 'long', offset: start }) };
+  }
+  return withinWidth(source, start, { end, cells: source.text.slice(start, end).split(delimiter) });
+}
+
+function rowWithQuotes(source: Source, rules: RowRules, start: number): Step {
+  const { end, cells, escaped, fault } = walkRow(source.text, rules, start);
+  if (fault === undefined) return withinWidth(source, start, { end, cells, escaped });
+  const lineEnd = endOfLine(source.text, fault.offset);
+  return { end: lineEnd, cells: [], fault: rowFault(source, fault), open: fault.kind !== 'stray' };
+}
+
+function withinWidth(source: Source, start: number, step: Step): Step {
+  const { length } = step.cells;
+  return length > source.limits.mostColumns
+    ? { ...step, fault: tooManyColumns(source, start, length) }
+    : step;
+}
+
+const rulesOf = ({ quote, limits }: Source, delimiter: Delimiter): RowRules => ({
+  delimiter,
+  quote,
+  longestRow: limits.longestRow,
+});
+
+const isFilled = (cell: string): boolean => cell.trim() !== '';
+
+/** `|---|:-:|`, `+----+----+`: a dash or two without a colon may stand for a missing reading. */
+const ruleCell = '\\s*(?:-{3,}|:-+:?|-+:)\\s*';
+const ruleLine = new RegExp(`^\\s*[|+]?${ruleCell}(?:[|+]${ruleCell})*[|+]?\\s*$`, 'u');
+const longestRule = 5_000;
+
+/** Blank lines, comments, and in a table drawn with `|` the lines between its head and its rows. */
+const isNoRow = (text: string, start: number, end: number, delimiter: Delimiter): boolean =>
+  start === end ||
+  text[start] === '#' ||
+  (delimiter === '|' && end - start < longestRule && ruleLine.test(text.slice(start, end)));
+
+/** The cells that hold doubled quotes, each of them once, as csv-parse takes them out of their quotes. */
+function unescaped(
+  rows: readonly Row[],
+  escaped: readonly EscapedCell[],
+  { delimiter, quote }: RowRules,
+): readonly Row[] {
+  if (escaped.length === 0) return rows;
+  const texts = escaped.map(({ row, column }) => rows[row]?.cells[column] ?? '');
+  const records: string[][] = parse(texts.join('\n'), {
+    columns: false,
+    delimiter,
+    quote,
+    escape: quote,
+    record_delimiter: '\n',
+  });
+  if (records.length !== texts.length) throw new Error('cells with doubled quotes came apart');
+  const complete = [...rows];
+  for (const [k, { row: at, column }] of escaped.entries()) {
+    const row = complete[at];
+    const text = records[k]?.[0];
+    if (row === undefined || text === undefined) continue;
+    complete[at] = { ...row, cells: row.cells.with(column, text) };
+  }
+  return complete;
+}
 
 export function countLineEnds(text: string, from: number, to: number): number {
   let count = 0;
@@ -99,64 +185,15 @@ export function countLineEnds(text: string, from: number, to: number): number {
   return count;
 }
 
-type QuoteFault = { readonly kind: 'open' | 'stray'; readonly offset: number };
-type Walked = Span & { readonly fault?: QuoteFault };
-
-/**
- * The cell of a number as it stands in the text, quotes included; beyond the last cell, an empty
- * span at the end of the row. A quote in the wrong place on the way is told.
- */
-function walkTo(text: string, delimiter: Delimiter, start: number, column: number): Walked {
-  for (let offset = start, k = 0; ; k += 1) {
-    const end = cellEnd(text, delimiter, offset);
-    if (typeof end !== 'number') return { offset: text.length, length: 0, fault: end };
-    if (k === column) return { offset, length: end - offset };
-    if (text[end] !== delimiter) return { offset: end, length: 0 };
-    offset = end + 1;
-  }
-}
-
-const walkRow = (text: string, delimiter: Delimiter, start: number): Walked =>
-  walkTo(text, delimiter, start, Number.POSITIVE_INFINITY);
-
-function cellEnd(text: string, delimiter: Delimiter, start: number): number | QuoteFault {
-  if (text[start] === '"') return quotedEnd(text, delimiter, start);
-  let end = start;
-  let bare = -1;
-  for (; end < text.length; end += 1) {
-    const character = text[end];
-    if (character === delimiter || character === '\n') break;
-    if (bare === -1 && character !== ' ' && character !== '\t') bare = end;
-  }
-  return bare > start && text[bare] === '"' ? { kind: 'stray', offset: bare } : end;
-}
-
-function quotedEnd(text: string, delimiter: Delimiter, start: number): number | QuoteFault {
-  let at = text.indexOf('"', start + 1);
-  while (at !== -1 && text[at + 1] === '"') at = text.indexOf('"', at + 2);
-  if (at === -1) return { kind: 'open', offset: start };
-  const next = text[at + 1];
-  const closes = next === undefined || next === '\n' || next === delimiter;
-  if (closes) return at + 1;
-  // Over a line end, the quote that seems to close is the opening one of a later cell.
-  return countLineEnds(text, start, at) > 0
-    ? { kind: 'open', offset: start }
-    : { kind: 'stray', offset: at };
-}
-
 /** Where a cell stands: quotes included, blanks around it not. */
 export function cellSpan(source: Source, row: Row, column: number, delimiter: Delimiter): Span {
   const { text } = source;
+  if (row.quoteAt === row.start) {
+    return trimmed(text, walkTo(text, rulesOf(source, delimiter), row.start, column));
+  }
   let offset = row.start;
-  for (let k = 0; k < column && offset <= row.quoteAt; k += 1) {
-    const cell = row.cells[k];
-    if (cell === undefined) return { offset: Math.max(row.start, offset - 1), length: 0 };
-    offset += cell.length + 1;
-  }
+  for (const cell of row.cells.slice(0, column)) offset += cell.length + 1;
   const cell = row.cells[column];
-  if (offset + (cell?.length ?? 0) > row.quoteAt || offset === row.quoteAt) {
-    return trimmed(text, walkTo(text, delimiter, row.start, column));
-  }
   if (cell === undefined) return { offset: Math.max(row.start, offset - 1), length: 0 };
   return trimmed(text, { offset, length: cell.length });
 }
@@ -166,52 +203,4 @@ function trimmed(text: string, { offset, length }: Span): Span {
   const bare = cell.trim();
   if (bare.length === length || bare === '') return { offset, length };
   return { offset: offset + cell.indexOf(bare), length: bare.length };
-}
-
-function quoteFault(source: Source, { kind, offset }: QuoteFault): Diagnostic {
-  const at = source.placeAt(offset, 1);
-  if (kind === 'open') {
-    return error('quote-unclosed', 'the quote that opens here is never closed', {
-      at,
-      hint: 'close it with a second ", or write "" for a quote inside a quoted cell',
-    });
-  }
-  return error('cell-invalid', 'a quote stands in the wrong place of its cell', {
-    at,
-    hint: 'a quoted cell starts and ends with "; write "" for a quote inside it',
-  });
-}
-
-/** csv-parse stopped: at a quote never closed, or at a row too long to be one. */
-function whyNotSplit(source: Source, delimiter: Delimiter, from: Start): Diagnostic {
-  const { text } = source;
-  let offset = from.offset;
-  while (offset < text.length) {
-    const end = lineEnd(text, offset);
-    if (text[offset] === '#' || offset === end) {
-      offset = end + 1;
-      continue;
-    }
-    const row = walkRow(text, delimiter, offset);
-    if (row.fault !== undefined) return quoteFault(source, row.fault);
-    const size = row.offset - offset;
-    if (size >= longestRow / 4) return tooLong(source, delimiter, offset, size);
-    offset = row.offset + 1;
-  }
-  return error('quote-unclosed', 'the cells of the file cannot be told apart', {
-    at: { file: source.name },
-  });
-}
-
-/** A cell that swallowed many lines was opened by a forgotten quote; else this is no table. */
-function tooLong(source: Source, delimiter: Delimiter, start: number, size: number): Diagnostic {
-  const { text } = source;
-  for (let column = 0; ; column += 1) {
-    const { offset, length } = walkTo(text, delimiter, start, column);
-    if (length > size / 2 && text[offset] === '"')
-      return quoteFault(source, { kind: 'open', offset });
-    if (offset + length >= start + size) break;
-  }
-  const { lineText: _, ...at } = source.placeAt(start, 1);
-  return error('row-too-long', `a row of ${size} characters is no row of readings`, { at });
 }

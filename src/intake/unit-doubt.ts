@@ -3,13 +3,14 @@
  *
  * Paint on vehicles reads from some tens of µm to a mm over filler. With the median of the
  * whole-film readings outside the plausible (built in, 15 to 1500 µm), another unit is likelier than such a car: 100 µm
- * written as 3.9 mil and read as µm are 3.9 µm, and read as mil they are 2540 µm. Single layers may be thinner and are not asked.
+ * written as 3.9 mil and read as µm are 3.9 µm, and read as mil they are 2540 µm; 0.1 mm read as µm are
+ * 0.1 µm. Single layers may be thinner and are not asked.
  */
 import { type Diagnostic, type Place, warning } from '../base/diagnostics.ts';
 import { median } from '../base/stats/summary.ts';
 import type { FilmModel } from '../film/film-model.ts';
 import type { Reading } from '../film/reading.ts';
-import type { ReadingUnit } from './unit.ts';
+import { micrometresPer, otherUnitHint, type ReadingUnit } from './unit.ts';
 
 type Doubtful = Pick<FilmModel['measurement'], 'doubtfulUnder' | 'doubtfulOver'>;
 
@@ -23,9 +24,24 @@ export function doubtUnit(
   if (film.length === 0) return [];
   const middle = median(film);
   if (middle >= doubtfulUnder && middle <= doubtfulOver) return [];
-  const likelier = middle < doubtfulUnder ? 'mil' : 'µm';
-  const question = (unit === 'um') === (likelier === 'mil') ? ` ${likelier}?` : ' is that so?';
-  const message = `the middle reading is ${middle.toFixed(1)} µm:${question}`;
-  const hint = 'if the unit is wrong, correct it where the file or --reading-unit names it';
+  const likelier = likelierThan(unit, middle, doubtfulUnder);
+  const question = likelier === undefined ? ' is that so?' : ` ${likelier}?`;
+  const message = `the middle reading is ${middle.toFixed(middle < 1 ? 3 : 1)} µm:${question}`;
+  const hint =
+    likelier === 'mm'
+      ? otherUnitHint('mm')
+      : 'if the unit is wrong, correct it where the file or --reading-unit names it';
   return [warning('unit-doubtful', message, { at, hint })];
+}
+
+/** The unit in which the numbers would be paint: a film of paint is 0.02 to 1 in mm. */
+function likelierThan(
+  unit: ReadingUnit,
+  middle: number,
+  thinnest: number,
+): 'mil' | 'µm' | 'mm' | undefined {
+  const number = middle / micrometresPer[unit];
+  if (number < 1 && middle < thinnest) return 'mm';
+  if (middle < thinnest) return unit === 'um' ? 'mil' : undefined;
+  return unit === 'mil' ? 'µm' : undefined;
 }

@@ -1,10 +1,27 @@
 /** The words that cells other than readings may hold. */
 import type { PointPlace } from '../film/reading.ts';
+import { namesDeletion, notReading } from './not-readings.ts';
+import { wordKey, wordKeys } from './word-key.ts';
 
-const noReading = new Set(['', '-', '--', '---', '–', '—', 'n/a', 'na', 'nan', 'null', 'none']);
+/** A mark that says there is no value: empty, a dash, `n/a`, `k. A.` … */
+export const meansNoReading = (text: string): boolean =>
+  text.toLowerCase() === 'nan' || notReading(text)?.class === 'missing';
 
-/** A mark that says there is no reading: empty, a dash, `n/a` … */
-export const meansNoReading = (text: string): boolean => noReading.has(text.toLowerCase());
+const yes = wordKeys(
+  'yes, y, true, t, 1, ja, j, wahr, oui, vrai, sí, verdadero, sì, vero, waar, sim, да, はい, 是, d',
+);
+const no = wordKeys(
+  'no, n, false, f, 0, nein, falsch, non, faux, falso, nee, onwaar, não, нет, いいえ, 否',
+  'valid, ok, okay, kept, keep, active, used, included, none, good, gültig, aktiv, valide, válido',
+  'valido, válida, valida, actif, activo, attivo, geldig, actief, not deleted, nicht gelöscht',
+);
+
+/** What a column of deletions says of its row; undefined for a word that is neither yes nor no. */
+export function meansDeleted(text: string): boolean | undefined {
+  const key = wordKey(text);
+  if (yes.has(key) || namesDeletion(text) || /^[✓✔☑*]$/u.test(text)) return true;
+  return no.has(key) || notReading(text)?.class === 'missing' || text === '☐' ? false : undefined;
+}
 
 const places: ReadonlyMap<string, PointPlace> = new Map([
   ['', 'face'],

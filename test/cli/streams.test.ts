@@ -24,7 +24,7 @@ describe.concurrent('pipes', () => {
   });
 
   test('a reader of standard error that goes is no fault either', async () => {
-    const stdin = `panel,point,reading_um\n${'bonnet,1,x\n'.repeat(5000)}`;
+    const stdin = `panel,point,reading_um\n${'bonnet,1,thick\n'.repeat(5000)}`;
     const { code, out } = await runShell(`${leastcut} survey - 2>&1 >/dev/null | head -n 1`, {
       stdin,
     });
@@ -76,7 +76,7 @@ describe.concurrent('pipes', () => {
   });
 
   test('text has nothing on standard output where the data is refused', async () => {
-    const stdin = 'panel,point,reading_um\nbonnet,1,x\n';
+    const stdin = 'panel,point,reading_um\nbonnet,1,thick\n';
     const { code, out } = await runLeastcut(['survey', '-'], { stdin });
     expect({ code, out }).toEqual({ code: 65, out: '' });
   });
@@ -84,7 +84,7 @@ describe.concurrent('pipes', () => {
   test.each([
     {
       why: 'the data',
-      stdin: 'panel,point,reading_um\nbonnet,1,x\n',
+      stdin: 'panel,point,reading_um\nbonnet,1,thick\n',
       code: 65,
       said: 'reading-not-a-number',
       words: ['survey', '-'],
@@ -151,7 +151,7 @@ describe.concurrent('pipes', () => {
     const [told, quiet, wrong] = await Promise.all([
       runLeastcut(['survey', '-'], { stdin: remarks }),
       runLeastcut(['survey', '-', '-q'], { stdin: remarks }),
-      runLeastcut(['survey', '-', '-q'], { stdin: `${remarks}roof,2,x,\n` }),
+      runLeastcut(['survey', '-', '-q'], { stdin: `${remarks}roof,2,thick,\n` }),
     ]);
     expect(told.err).toContain('warning[column-unknown]');
     expect(quiet.err).toBe('');

@@ -1,13 +1,18 @@
 import { expect, test } from 'vitest';
 import { csvTables } from '../../src/formats/csv-columns.ts';
-import { defectVocabulary, gaugeVocabulary, headerReader } from '../../src/intake/header.ts';
+import { gaugeVocabulary } from '../../src/intake/gauge-vocabulary.ts';
+import { defectVocabulary, headerReader } from '../../src/intake/header.ts';
 import { flagNames, placeNames } from '../../src/intake/words.ts';
 
 const columnsOf = (kind: string) => csvTables.find((table) => table.kind === kind)?.columns ?? [];
 const roles = (kind: string) => columnsOf(kind).map(({ role }) => role);
 
 test('the columns of readings and of defects are those that the program reads', () => {
-  expect(roles('readings').sort()).toEqual(Object.keys(gaugeVocabulary).sort());
+  // Marks that exports carry and that people who fill in a table need not.
+  const exportsOnly = ['deleted', 'valid', 'status'];
+  expect([...roles('readings'), ...exportsOnly].sort()).toEqual(
+    Object.keys(gaugeVocabulary).sort(),
+  );
   expect(roles('defects').sort()).toEqual(Object.keys(defectVocabulary).sort());
 });
 

@@ -49,10 +49,51 @@ test('UTF-16 cut in the middle of a character, or with half a surrogate pair, is
   expect(decoded(0xff, 0xfe, 0x00, 0xd8).diagnostics[0]?.code).toBe('encoding-unknown');
 });
 
-test('UTF-16 without a mark is refused for its NUL bytes', () => {
-  expect(decoded(0x61, 0, 0x62, 0).diagnostics.map(brief)).toEqual([
-    '1:2+1 error encoding-unknown',
+test('UTF-16 cut off in its last letter is refused in that line, with what is left of it', () => {
+  const { diagnostics } = decoded(0xff, 0xfe, 0x61, 0, 10, 0, 0x62, 0, 0x63);
+  expect(diagnostics.map(brief)).toEqual(['2:1+1 error encoding-unknown']);
+  expect(diagnostics[0]?.at?.lineText).toBe('b');
+});
+
+test('zero bytes at the end are dropped, and it is said', () => {
+  const { value } = decoded(0x61, 10, 0, 0, 0);
+  expect(value?.source.text).toBe('a\n');
+  expect(value?.evidence).toEqual(['3 zero bytes at the end dropped']);
+});
+
+test('an end-of-file mark at the end is dropped with what fills the block behind it', () => {
+  const { value } = decoded(0x61, 13, 10, 0x1a, 0x1a, 0, 13, 10);
+  expect(value?.source.text).toBe('a\n');
+  expect(value?.evidence).toEqual([
+    '1 zero byte at the end dropped',
+    'end-of-file mark (Ctrl-Z) at the end dropped',
   ]);
+});
+
+test('a zero byte within the text is refused where it stands', () => {
+  const bytes = [0x61, 10, 0x62, 0, 0x63, 10, 0x64, 0x65];
+  expect(decoded(...bytes).diagnostics.map(brief)).toEqual(['2:2+1 error encoding-unknown']);
+});
+
+test('text behind an end-of-file mark is refused: it may be another file', () => {
+  const { diagnostics } = decoded(0x61, 10, 0x1a, 0x62);
+  expect(diagnostics.map(brief)).toEqual(['2:1+1 error cell-invalid']);
+  expect(diagnostics[0]?.hint).toContain('two files joined');
+});
+
+test('line ends of several kinds are read as one, and it is said', () => {
+  const { value } = decoded(0x61, 13, 10, 0x62, 10, 0x63, 13, 0x64);
+  expect(value?.source.text).toBe('a\nb\nc\nd');
+  expect(value?.evidence).toEqual(['line ends are mixed: 1 CRLF, 1 CR, 1 LF']);
+});
+
+test('a line longer than the limit on rows is refused with its number; the limit can be raised', () => {
+  const bytes = new TextEncoder().encode(`a\nb\n${'c'.repeat(100_001)}\nd\n`);
+  const refusedHere = decode({ name: 'f', bytes });
+  expect(refusedHere.diagnostics.map(brief)).toEqual(['3:1+1 error row-too-long']);
+  expect(refusedHere.diagnostics[0]?.hint).toContain('--longest-row');
+  const limits = { longestRow: 200_000, mostColumns: 10 };
+  expect(decode({ name: 'f', bytes }, { limits }).value?.source.text).toHaveLength(100_008);
 });
 
 test('a file of blanks is empty', () => {

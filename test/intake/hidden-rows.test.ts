@@ -28,5 +28,5 @@ test('a header behind a # is read where the file has no other, and rows below it
     ['roof', '1', 1, 101],
   ]);
   expect(values('# panel,reading_um,note\npanel,reading_um\nroof,101\n')).toHaveLength(1);
-  expect(briefs('# panel,reading_um\nroof,OL\n')).toEqual(['2:6+2 error reading-not-a-number']);
+  expect(briefs('# panel,reading_um\nroof,1O1\n')).toEqual(['2:6+3 error reading-not-a-number']);
 });

@@ -1,11 +1,9 @@
 import { expect, test } from 'vitest';
-import { decideDecimal } from '../../src/intake/decimal.ts';
 import { numberOf, numberShape, readsTwoWays } from '../../src/intake/numbers.ts';
-import { splitUnit, unitNamed } from '../../src/intake/unit.ts';
 
 const value = (text: string): number | undefined => {
   const shape = numberShape(text);
-  return shape === undefined || shape.grouped ? undefined : numberOf(shape);
+  return shape === undefined ? undefined : numberOf(shape);
 };
 
 test.each([
@@ -18,13 +16,30 @@ test.each([
   ['.5', 0.5],
   ['007', 7],
   ['101.5 µm', 101.5],
+  ['5-', -5],
+  ['1e3', 1000],
+  ['1.05E+02', 105],
+  ['1,05E+02', 105],
+  ['1.05e-1', 0.105],
+  ["'101.5", 101.5],
+  ["'101,5'", 101.5],
+  ['="101.5"', 101.5],
+  ['\u200e101.5\u200f', 101.5],
+  ['１０２．５', 102.5],
+  ['－１０２，５', -102.5],
+  ['١٠٢٫٥', 102.5],
+  ['۱۰۲٫۵', 102.5],
+  ['१०२.५', 102.5],
+  ['١٬٢٣٤٫٥', 1234.5],
 ])('%s is a number', (text, number) => expect(value(text)).toBe(number));
 
 test.each([
   '',
   ' ',
   '0x10',
-  '1e3',
+  '1e2.5',
+  '1 234e2',
+  '1e999',
   '12abc3',
   '1.2.3',
   '1,2,3',
@@ -32,15 +47,30 @@ test.each([
   '--5',
   'Infinity',
   'NaN',
-  '٣',
   '>1500',
   '1_000',
+  '-5-',
+  '0 123',
+  '1.234.56',
+  '1,234,567,8',
+  '9'.repeat(400),
 ])('"%s" is no number', (text) => expect(numberShape(text)).toBeUndefined());
 
-test.each(['1,234.5', '1.234.567', '1 234', "1'234", '12,345,678'])(
-  '%s is known as grouped digits',
-  (text) => expect(numberShape(text)?.grouped).toBe(true),
-);
+test.each([
+  ['1,234.5', ',', 1234.5],
+  ['1.234,5', '.', 1234.5],
+  ['1.234.567', '.', 1234567],
+  ['12,345,678', ',', 12345678],
+  ['1 234', ' ', 1234],
+  ['1\u00a0234', '\u00a0', 1234],
+  ['1\u202f234,5', '\u00a0', 1234.5],
+  ['1\u2009234', '\u00a0', 1234],
+  ["1'234", "'", 1234],
+  ['1’234.5', "'", 1234.5],
+])('%s is known as digits grouped by "%s"', (text, thousands, number) => {
+  expect(numberShape(text)?.thousands).toBe(thousands);
+  expect(value(text)).toBe(number);
+});
 
 test.each([
   ['1.234', true],
@@ -54,34 +84,3 @@ test.each([
   const shape = numberShape(text);
   expect(shape !== undefined && readsTwoWays(shape, 5000)).toBe(twoWays);
 });
-
-test('the mark with more votes is the decimal mark, and the votes are told', () => {
-  const counts = new Map([
-    ['101,5', 17],
-    ['99', 2],
-    ['1.234', 1],
-  ]);
-  expect(decideDecimal(counts, 5000, undefined)).toEqual({
-    mark: ',',
-    threes: false,
-    evidence: '17 of 20 readings fit only a decimal comma',
-  });
-});
-
-test.each([
-  ['reading_um', 'reading', 'um'],
-  ['Thickness (µm)', 'Thickness', 'um'],
-  ['Thickness (μm)', 'Thickness', 'um'],
-  ['Value [㎛]', 'Value', 'um'],
-  ['Film [mil]', 'Film', 'mil'],
-  ['thou', '', 'mil'],
-  ['DFT microns', 'DFT', 'um'],
-  ['Thickness (inch)', 'Thickness', 'other'],
-  ['bonnet', 'bonnet', undefined],
-  ['u', 'u', undefined],
-])('the header %s names %s in %s', (header, label, unit) => {
-  expect(splitUnit(header)).toMatchObject({ label });
-  expect(splitUnit(header).unit).toBe(unit);
-});
-
-test('a word that is no unit names none', () => expect(unitNamed('gauge')).toBeUndefined());

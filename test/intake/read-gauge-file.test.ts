@@ -15,6 +15,7 @@ test('the decisions of a file are told with their evidence', () => {
       'the header says µm',
       '1 of 2 readings fits only a decimal comma',
     ],
+    metadata: [{ key: 'Device', value: 'x', line: 1 }],
   });
 });
 
@@ -94,15 +95,15 @@ test('cells without a reading are left out aloud, never read as 0', () => {
 
 test('every bad cell of a file is reported at its place', () => {
   const text =
-    'panel,reading_um,place,marked\nroof,OL,edeg,x\n,101,,\nroof,6000,face,maybe\nroof\nroof,1,,,x';
+    'panel,reading_um,place,marked\nroof,1O1,edeg,x\n,101,,\nroof,6000,face,maybe\nroof\nroof,1,,,x';
   const { value, diagnostics } = read(text);
   expect(value).toBeUndefined();
   expect(diagnostics.find(({ code }) => code === 'cell-invalid')?.hint).toBe(
     'did you mean "edge"?',
   );
   expect(briefs(text)).toEqual([
-    '2:9+4 error cell-invalid',
-    '2:6+2 error reading-not-a-number',
+    '2:10+4 error cell-invalid',
+    '2:6+3 error reading-not-a-number',
     '3:1+1 error panel-missing',
     '4:16+5 error cell-invalid',
     '4:6+4 error reading-implausible',
@@ -112,7 +113,7 @@ test('every bad cell of a file is reported at its place', () => {
 });
 
 test('more than twenty of a kind end in a count', () => {
-  const { diagnostics } = read(`panel,reading_um\n${'roof,OL\n'.repeat(57)}`);
+  const { diagnostics } = read(`panel,reading_um\n${'roof,1O1\n'.repeat(57)}`);
   expect(diagnostics).toHaveLength(21);
   expect(diagnostics[20]?.message).toBe('and 37 more of this kind');
 });
@@ -145,10 +146,11 @@ test.each([
   ['bonnet_um,roof_mil\n100,4', '1:11+8 error unit-conflict'],
   ['pannel,reading_um\nroof,101', '1:1+6 error column-missing'],
   ['panel,value_um,dft\nroof,1,2', '1:16+3 error column-repeated'],
-  ['roof,101\nboot,99', '1:1+4 error header-missing'],
+  ['roof,101\nboot,99', '1:6+3 error unit-missing'],
+  ['apron,101\nboot,99', '1:1+5 error header-missing'],
   ['panel,reading_um\nroof,"101\nboot,"99"', '2:6+1 error quote-unclosed'],
   ['panel,reading_um\nroof,"101', '2:6+1 error quote-unclosed'],
-  ['sep=|\npanel|reading_um\nroof|101', '1:1+5 error cell-invalid'],
+  ['sep=!\npanel!reading_um\nroof!101', '1:1+5 error cell-invalid'],
 ])('%j is refused', (text, told) => expect(briefs(text)[0]).toBe(told));
 
 test('an option against the unit of the header is refused, not obeyed', () => {

@@ -8,13 +8,13 @@ const leftAt = (column: number, length: number) =>
 test.each([
   ['panel,point,reading_um', 'roof,1,100', 'roof,Mean,100', leftAt(6, 4)],
   ['panel,point,reading_um', 'roof,1,100', 'roof,Std. Dev.,3', leftAt(6, 9)],
-  ['panel,point,reading_um', 'roof,1,100', 'roof,n,5', leftAt(6, 1)],
+  ['panel,point,reading_um', 'roof,1,100', 'roof,n,1', leftAt(6, 1)],
   ['panel,point,reading_um', 'roof,1,100', 'roof,mean of 5,100', leftAt(6, 9)],
   ['panel,point,reading_um', 'roof,1,100', 'roof,1-2 avg,100', leftAt(6, 7)],
   ['panel,point,reading_um', 'roof,1,100', 'roof mean,,100', leftAt(1, 9)],
   ['panel,point,reading_um', 'roof,1,100', 'Average,,100', leftAt(1, 7)],
-  ['panel,reading_um', 'roof,100', 'N,5', leftAt(1, 1)],
-  ['panel;point;reading_um', 'roof;1;100', 'Mean;102.3', leftAt(1, 4)],
+  ['panel,reading_um', 'roof,100', 'N,1', leftAt(1, 1)],
+  ['panel;point;reading_um', 'roof;1;100', 'Mean;100.0', leftAt(1, 4)],
   ['panel,reading_um,operator', 'roof,100,ann', 'roof,100,Mittelwert', leftAt(10, 10)],
   ['panel,reading_um,note', 'roof,100,', 'roof,100,average of 2', leftAt(10, 12)],
   ['panel,reading_um,layer', 'roof,100,total', 'roof,100,x̄', leftAt(10, 2)],
@@ -29,7 +29,10 @@ test.each([
 test('the mean below a wide table is no reading, and has no say in the decimal mark', () => {
   const text = ';bonnet_um;roof_um\n1;100,5;101\nØ;100.25;101.25\n';
   expect(read(text).value?.excluded).toEqual([
-    { file: 'r.csv', line: 3, column: 1, text: 'Ø', reason: 'a statistics row: Ø is no reading' },
+    {
+      ...{ file: 'r.csv', line: 3, column: 1, text: 'Ø' },
+      ...{ class: 'statistics', reason: 'a statistics row: Ø is no reading' },
+    },
   ]);
   expect(values(text)?.map(([, , , value]) => value)).toEqual([100.5, 101]);
 });
@@ -39,8 +42,11 @@ test('people, minutes and remarks that only hold such a word keep their readings
     'panel,reading_um,operator,time,note\nroof,100,Max,5 min,more than the mean\nroof,101,Ann,,\n';
   expect(briefs(text)).toEqual([]);
   expect(values(text)).toHaveLength(2);
-  const beside = 'panel,reading_um,operator\nroof,100,Ann\nroof,101,Max\nroof,99,Mean\n';
-  expect(values(beside)).toHaveLength(1);
+  const person = 'panel,reading_um,operator\nroof,100,Ann\nroof,102,Max\nroof,101,Mean\n';
+  expect(values(person)?.map(([, , , value]) => value)).toEqual([100, 102]);
+  expect(briefs(person)).toEqual(['4:10+4 warning statistics-left-out']);
+  const statistic = `${person.replace('Max', 'Ben')}roof,102,Max\n`;
+  expect(values(statistic)?.map(([, , , value]) => value)).toEqual([100, 102]);
 });
 
 test('a column of statistics in a wide table is no panel', () => {

@@ -54,8 +54,59 @@ test('a line without end is refused', () => {
   ]);
 });
 
+test('a fault costs its own line: the next ones are told as well', () => {
+  const text = 'a,b\nc,"d\ne,"f"\ng,"h"i\n';
+  expect(split(text).diagnostics.map(brief)).toEqual([
+    '2:3+1 error quote-unclosed',
+    '4:5+1 error cell-invalid',
+  ]);
+});
+
+test('a quoted cell may stand between blanks', () => {
+  expect(split('a, "b,c" ,\t"d"\t').value?.[0]?.cells).toEqual(['a', 'b,c', 'd']);
+  expect(placed('a , "b,c" , d')).toEqual([['a', '"b,c"', 'd']]);
+});
+
+test('a quote behind a sign that only looks blank is a quote within the cell', () => {
+  const text = '\ufeff"a";"say ""b"""\n\u00a0"c","d"';
+  const { value } = tokenize(createSource('f', text), ';', { offset: 0, line: 1 });
+  expect(value?.map(({ cells }) => cells)).toEqual([['\ufeff"a"', 'say "b"'], ['\u00a0"c","d"']]);
+});
+
+test('inch marks within a cell are ordinary text', () => {
+  const cells = ['12" disc', '3"', '5"x7"'];
+  expect(split(cells.join(',')).value?.[0]?.cells).toEqual(cells);
+});
+
+test('a sign for "the same as above" does not swallow the next line', () => {
+  const { diagnostics } = split('roof,1,100\n",2,101\n",3,102\n');
+  expect(diagnostics.map(brief)).toEqual([
+    '2:1+1 error quote-unclosed',
+    '3:1+1 error quote-unclosed',
+  ]);
+});
+
+test('the lines of a table drawn with | are no rows', () => {
+  const text = '| a | b |\n|---|:-:|\n| 1 | 2 |\n+---+---+\n| -- | 3 |\n';
+  const rows = tokenize(createSource('f', text), '|', { offset: 0, line: 1 }).value;
+  expect(rows?.map(({ line, cells }) => [line, cells.map((cell) => cell.trim())])).toEqual([
+    [1, ['', 'a', 'b', '']],
+    [3, ['', '1', '2', '']],
+    [5, ['', '--', '3', '']],
+  ]);
+});
+
+test('more columns than the limit are refused with the row and the count', () => {
+  const { diagnostics } = split(`a,b\n${'1,'.repeat(2_500)}\n${'"1",'.repeat(2_500)}`);
+  expect(diagnostics.map(({ at, code }) => [at?.line, code])).toEqual([
+    [2, 'row-too-long'],
+    [3, 'row-too-long'],
+  ]);
+  expect(diagnostics[0]?.hint).toContain('--most-columns 2501');
+});
+
 test.each([
-  ['a, "b,c"', '1:4+1 error cell-invalid'],
+  ['a, "b"c,d', '1:4+1 error cell-invalid'],
   ['a,"b"c', '1:5+1 error cell-invalid'],
 ])('a quote in the wrong place is refused: %s', (text, told) => {
   expect(split(text).diagnostics.map(brief)).toEqual([told]);

@@ -22,6 +22,9 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'cell-invalid': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um,place\nbonnet,1,120,egde\nroof,1,118,\n',
   }),
+  'character-lost': example('survey input.csv', {
+    'input.csv': 'panel,point,reading (?m)\nbonnet,1,120\nroof,1,101\n',
+  }),
   'column-missing': example('survey input.csv', {
     'input.csv': 'panel,point,readng_um\nbonnet,1,120\n',
   }),
@@ -45,7 +48,7 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'input.csv': 'panel,a;panel;reading_um;b,reading_um\n',
   }),
   'encoding-unknown': example('survey input.csv', {
-    'input.csv': 'panel,point,reading (µm)\nbonnet,1,120\n',
+    'input.csv': 'panel,point,reading_um\nroof,1,101\nFooè,1,120\n',
   }),
   'environment-invalid': example('survey samples/sound-saloon/readings.csv'),
   'environment-unknown': example('template list'),
@@ -65,7 +68,11 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
       '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-7",\n  "visits": []\n}\n',
   }),
   'header-missing': example('survey input.csv', {
-    'input.csv': 'bonnet,1,120\nroof,1,118\n',
+    'input.csv': 'apron,1,120\nroof,1,118\n',
+  }),
+  'header-repeated': example('read input.csv -v', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,104\nbonnet,2,106\npanel,point,reading_um\nroof,1,101\nroof,2,99\n',
   }),
   'init-exists': example('init {tmp}'),
   'job-mismatch': example('survey input.csv --job job.json', {
@@ -78,6 +85,9 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'json-syntax': example('plan samples/sound-saloon/readings.csv --job job.json', {
     'job.json': '{\n  "schema": "leastcut/job/1",\n  "aim": "correct",\n}\n',
+  }),
+  'line-left-out': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,104\nroof,1,101\n\nEnd of report\n',
   }),
   'no-readings': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,\nroof,1,-\n',
@@ -92,7 +102,7 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
       'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\nroof,1,118\nboot lid,1,119\nleft quarter,1,117\nwing,1,118\n',
   }),
   'panel-missing': example('survey input.csv', {
-    'input.csv': 'panel,point,reading_um\nbonnet,1,120\n,2,121\n',
+    'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\n,3,119\n',
   }),
   'panel-unknown': example('survey input.csv', {
     'input.csv':
@@ -101,11 +111,23 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'panel-unmatched': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\ntank,1,120\nseat,1,118\n',
   }),
+  'points-alike': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,104\nbonnet,01,106\n',
+  }),
   'quote-unclosed': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\n"roof,1,118\nboot lid,1,119\n',
   }),
   'reading-ambiguous': example('survey input.csv', {
     'input.csv': 'panel;point;reading_um\nbonnet;1;1.234\nroof;1;118\n',
+  }),
+  'reading-became-date': example('read input.csv', {
+    'input.csv': 'panel,point,reading_mil\nbonnet,1,4.7\nbonnet,2,05-Apr\nroof,1,4.6\n',
+  }),
+  'reading-deleted': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,180 (deleted)\nroof,1,118\n',
+  }),
+  'reading-error': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,E-04\nroof,1,#REF!\nroof,2,118\n',
   }),
   'reading-implausible': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,12050\nroof,1,118\n',
@@ -116,6 +138,12 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'reading-not-a-number': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,12O\nroof,1,118\n',
+  }),
+  'reading-over-range': example('read input.csv', {
+    'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,OL\nroof,1,118\n',
+  }),
+  'row-above-header': example('read input.csv', {
+    'input.csv': 'bonnet;1;104\npanel,point,reading_um\nbonnet,1,104\nroof,1,101\n',
   }),
   'row-too-long': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120,5\nroof,1,118\n',
@@ -144,9 +172,24 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'settings-unknown-key': example('plan samples/sound-saloon/readings.csv --shop shop.json', {
     'shop.json': '{\n  "schema": "leastcut/shop/1",\n  "machine": ["da"]\n}\n',
   }),
+  'statistics-disagree': example('read input.csv', {
+    'input.csv': 'panel;point;reading_um\nbonnet;1;1041\nbonnet;2;1063\nbonnet;Mean;105,2\n',
+  }),
   'statistics-left-out': example('read input.csv', {
     'input.csv':
       'panel,point,reading_um\nbonnet,1,120\nbonnet,2,122\nbonnet,Mean,121\nroof,1,118\n',
+  }),
+  'table-left-out': example('read input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,104\nroof,1,101\n\nFoil,Nominal,Shown\nA,50,51\nB,100,101\n',
+  }),
+  'table-repeated': example('read input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,104\nbonnet,2,106\nroof,1,101\nroof,2,99\npanel,point,reading_um\nbonnet,1,104\nbonnet,2,106\nroof,1,101\nroof,2,99\n',
+  }),
+  'tables-apart': example('read input.csv', {
+    'input.csv':
+      'Before polishing\npanel,point,reading_um\nbonnet,1,104\nroof,1,101\n\nAfter polishing\npanel,point,reading_um\nbonnet,1,101\nroof,1,99\n',
   }),
   'template-undecided': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\ntank,1,120\nseat,1,118\n',

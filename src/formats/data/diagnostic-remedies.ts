@@ -74,5 +74,23 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'settings-schema': 'Add the line that the hint shows: it says what kind of file this is.',
   'environment-unknown':
     'Correct the name, or take the variable away; leastcut doctor lists those that count.',
+  'character-lost':
+    'Say the unit with --reading-unit, or export the file anew as UTF-8 without a pipe in between.',
+  'statistics-disagree':
+    'Look at the row that is named: a wrong decimal mark or a lost reading makes a mean differ.',
+  'header-repeated': 'Nothing: the line is passed over.',
+  'line-left-out': 'Nothing, if the line says nothing of the readings.',
+  'table-left-out': 'Nothing, if it is no table of readings; else give it a file of its own.',
+  'tables-apart':
+    'Say in each row, or in a line above each table, which vehicle or panel it is of.',
+  'row-above-header':
+    'Move the line with the names of the columns to the top, or take the row out.',
+  'table-repeated': 'Take one of the two copies out.',
+  'points-alike': 'Write one point one way: 1, or 01.',
+  'reading-over-range': 'Read the point again, if the panel can be read there.',
+  'reading-error': 'Read the point again, or mend the formula of the spreadsheet.',
+  'reading-deleted': 'Nothing, if it was meant to be left out.',
+  'reading-became-date':
+    'Import the export anew with this column as text, or type the number of the gauge.',
   'environment-invalid': 'Give the variable a value that its option takes, or take it away.',
 };

@@ -19,6 +19,13 @@ export const readRecordSchema = recordOf(
   resultOf('read', {
     template: word,
     readings: z.array(reading),
-    excluded: z.array(z.strictObject({ ...place, text: z.string(), reason: z.string() })),
+    excluded: z.array(
+      z.strictObject({
+        ...place,
+        text: z.string(),
+        class: z.enum(['missing', 'over-range', 'error', 'deleted', 'not-film', 'statistics']),
+        reason: z.string(),
+      }),
+    ),
   }),
 );

@@ -1,0 +1,95 @@
+/**
+ * What the columns of a gauge export are called, by role: English first, then German, French,
+ * Spanish, Italian, Dutch, Portuguese, Polish, Swedish and Danish, and the plain words in Russian,
+ * Chinese and Japanese. Written without regard to case, accents and the marks between words.
+ */
+import type { Vocabulary } from './header.ts';
+
+const panel = `panel name|panel|part|body part|area|location|body panel|component|element|zone|
+  section|bauteil|karosserieteil|teil|blech|blechteil|bereich|
+  panneau|piece|element de carrosserie|partie|emplacement|panel de carroceria|pieza|parte|
+  elemento|zona|area de medicion|pannello|pezzo|parte carrozzeria|paneel|onderdeel|deel|plaatdeel|
+  painel|peca|panel nadwozia|element nadwozia|czesc|miejsce|panel namn|del|karossdel|karosseridel|
+  панель|деталь|элемент|часть|面板|部位|板件|部件|鈑金|パネル|部位名|部品|
+  パネル名`;
+const point = `points|point|spot|position|point no|point number|measuring point|measurement point|
+  pos|messpunkt|punkt|messstelle|stelle|position nr|punkt nr|point de mesure|endroit|point n|
+  punto|punto de medicion|posicion|punto di misura|posizione|punto n|meetpunt|punt|
+  positie|ponto|ponto de medicao|posicao|punkt pomiarowy|punkt pomiaru|pozycja|matpunkt|
+  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置`;
+const reading = `reading|readings|thickness|film thickness|paint thickness|coating thickness|
+  dry film thickness|layer thickness|value|dft|film|measurement|measured value|measured|result|
+  messwert|messwerte|wert|schichtdicke|lackdicke|lackschichtdicke|dicke|messung|lackschicht|
+  mesure|mesures|valeur|epaisseur|epaisseur du film|epaisseur de peinture|epaisseur peinture|
+  epaisseur mesuree|releve|medicion|medida|medidas|lectura|lecturas|valor|espesor|espesor de pintura|
+  espesor de pelicula|misura|misure|misurazione|lettura|valore|spessore|spessore vernice|
+  spessore della vernice|meting|metingen|meetwaarde|waarde|laagdikte|lakdikte|dikte|medicao|leitura|
+  leituras|espessura|espessura da pintura|espessura de tinta|pomiar|pomiary|odczyt|wartosc|grubosc|
+  grubosc lakieru|grubość lakieru|grubosc powloki|matning|matvarde|varde|avlasning|tjocklek|
+  lacktjocklek|skikttjocklek|maling|malevaerdi|målevaerdi|maleværdi|vaerdi|værdi|tykkelse|
+  laktykkelse|lagtykkelse|aflaesning|aflæsning|толщина|толщина покрытия|толщина лкп|показание|
+  показания|измерение|значение|厚度|膜厚|漆膜厚度|漆面厚度|读数|測值|测量值|涂层厚度|
+  塗膜厚|測定値|塗装厚|厚さ|膜厚値`;
+const repeat = `repeat|no|nr|number|reading no|reading number|repeat no|measurement no|
+  wiederholung|wdh|lfd nr|messung nr|repetition|repeticion|ripetizione|herhaling|repeticao|
+  powtorzenie|upprepning|gentagelse|repetition n|n lecture|повтор|重复|重複|繰り返し`;
+const vehicle = `vehicle|car|vin|reg|registration|vehicle id|car id|registration no|reg no|
+  licence plate|license plate|number plate|plate|fahrzeug|fahrzeugnr|fahrzeug id|kennzeichen|fin|
+  fahrgestellnummer|wagen|auto|vehicule|voiture|immatriculation|chassis|vehiculo|coche|matricula|
+  bastidor|veicolo|vettura|targa|telaio|voertuig|kenteken|veiculo|carro|viatura|placa|pojazd|
+  samochod|nr rejestracyjny|fordon|bil|registreringsnummer|koretoj|køretøj|nummerplade|
+  автомобиль|машина|авто|госномер|车辆|车|车牌|車輛|車|車両|車両番号|ナンバー`;
+const operator = `operator|user|inspector|trainee|student|measured by|technician|prufer|bediener|
+  benutzer|operateur|utilisateur|controleur|operador|usuario|operatore|utente|uzytkownik|
+  gebruiker|bediende|utilizador|operator pomiaru|anvandare|bruger|оператор|操作员|操作員|
+  測定者|作業者`;
+const time = `time|date|date time|datetime|timestamp|measured at|measured on|datum|zeit|uhrzeit|
+  zeitstempel|datum zeit|datum uhrzeit|heure|horodatage|date heure|date et heure|fecha|hora|
+  fecha hora|fecha y hora|data|ora|data ora|data e ora|tijd|tijdstip|datum tijd|data hora|
+  data e hora|godzina|czas|data godzina|tid|tidpunkt|dato|tidspunkt|klokkeslaet|дата|время|
+  дата время|时间|日期|時間|日時|時刻|測定日時|日付`;
+const substrate = `substrate|material|metal|base material|untergrund|grundwerkstoff|substrat|
+  support|sustrato|substrato|supporto|ondergrond|podloze|podłoże|underlag|подложка|основа|底材|
+  基材|素地`;
+const layer = `layer|coat|schicht|couche|capa|strato|laag|camada|warstwa|skikt|lag|слой|层|層`;
+const unit = `unit|units|uom|reading unit|einheit|messeinheit|unite|unites|unidad|unidades|unita|
+  unita di misura|eenheid|unidade|jednostka|enhet|enhed|единица|единицы|ед изм|единица измерения|
+  单位|單位|単位`;
+const note = `note|notes|comment|comments|remark|remarks|bemerkung|bemerkungen|kommentar|notiz|
+  anmerkung|remarque|commentaire|observacion|observaciones|nota|comentario|commento|osservazioni|
+  opmerking|opmerkingen|comentario obs|observacao|observacoes|obs|uwaga|uwagi|komentarz|anmarkning|
+  bemaerkning|bemærkning|примечание|комментарий|备注|備註|備考|メモ|コメント`;
+const deleted = `deleted|delete|excluded|exclude|rejected|removed|discarded|ignored|invalid|
+  struck out|geloscht|geloescht|ausgeschlossen|ungultig|ungueltig|verworfen|supprime|exclu|eliminado|borrado|excluido|
+  eliminato|cancellato|escluso|verwijderd|uitgesloten|apagado|removido|usuniety|usuniete|skreslony|
+  wykluczony|borttagen|raderad|slettet|fjernet|удалено|удалён|удален|исключено|已删除|删除|
+  排除|已刪除|刪除|削除|除外|無効`;
+const valid = `valid|accepted|counted|included|gultig|gueltig|valide|valido|valida|geldig|wazny|giltig|
+  gyldig|有效|有効`;
+/** Columns that may tell of a reading that it does not count, among other things. */
+const status = `status|state|flag|zustand|statut|etat|estado|stato|stan|статус|状态|狀態|状態`;
+
+const words = (text: string): readonly string[] => text.split('|').map((word) => word.trim());
+
+export const gaugeVocabulary = {
+  panel: words(panel),
+  point: words(point),
+  reading: words(reading),
+  repeat: words(repeat),
+  vehicle: words(vehicle),
+  operator: words(operator),
+  time: words(time),
+  substrate: words(substrate),
+  layer: words(layer),
+  unit: words(unit),
+  u: [],
+  v: [],
+  note: words(note),
+  place: [],
+  marked: ['mark'],
+  curved: ['curve'],
+  deleted: words(deleted),
+  valid: words(valid),
+  status: words(status),
+} as const satisfies Vocabulary<string>;
+export type GaugeRole = keyof typeof gaugeVocabulary;

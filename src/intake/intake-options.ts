@@ -1,0 +1,150 @@
+/** What the user may settle by hand, and what it makes of a row of names. */
+import { type Diagnostic, error } from '../base/diagnostics.ts';
+import { suggest } from '../base/did-you-mean.ts';
+import type { FilmModel } from '../film/film-model.ts';
+import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
+import type { LayoutContext, LayoutName } from './layout.ts';
+import type { Limits } from './limits.ts';
+import type { Source } from './source.ts';
+import type { Row } from './tokens.ts';
+
+/** What readings of vehicle paint can be. */
+export type PlausibleReadings = Pick<
+  FilmModel['measurement'],
+  'largestReading' | 'doubtfulUnder' | 'doubtfulOver'
+>;
+
+export type IntakeOptions = {
+  readonly unit?: 'um' | 'mil';
+  readonly delimiter?: ',' | ';' | '\t' | '|';
+  readonly decimal?: '.' | ',';
+  /** A name of the encoding, where the bytes do not tell. */
+  readonly encoding?: string;
+  readonly layout?: LayoutName;
+  /** The line that names the columns, from 1. */
+  readonly headerLine?: number;
+  /** Role → a header of the file, or the number of a column from 1. */
+  readonly columns?: ReadonlyMap<string, string>;
+  /** A panel's name in the file → the name it is to have; the empty name, that of a bare list. */
+  readonly panelNames?: ReadonlyMap<string, string>;
+  readonly plausible: PlausibleReadings;
+  /** Whether some template knows the name: used only to recognise the columns of a wide layout. */
+  readonly isPanel: (label: string) => boolean;
+  /** How large the parts of a file may be, where the usual limits are too narrow. */
+  readonly limits?: Limits;
+};
+
+const plain = (text: string): string => text.trim().normalize('NFC').toLowerCase();
+
+/** How rows of names are looked at under these options. */
+export function layoutContext(options: IntakeOptions): LayoutContext {
+  const { panelNames, columns } = options;
+  const named = new Set([...(panelNames?.keys() ?? [])].map(plain));
+  const isPanel = (label: string): boolean =>
+    options.isPanel(label) || (label !== '' && named.has(plain(label)));
+  const context = { isPanel, captions: false, layout: options.layout };
+  return columns === undefined ? context : { ...context, given: rolesGiven(columns) };
+}
+
+const roles = Object.keys(gaugeVocabulary) as readonly GaugeRole[];
+const roleNamed = (name: string): GaugeRole | undefined => roles.find((role) => role === name);
+
+/** Column → role in a row that has every column named by the user; by number alone any row has. */
+function rolesGiven(columns: ReadonlyMap<string, string>): NonNullable<LayoutContext['given']> {
+  return (cells) => {
+    const given = new Map<number, GaugeRole>();
+    for (const [name, wanted] of columns) {
+      const role = roleNamed(name);
+      const column = columnOf(cells, wanted);
+      if (role === undefined || column === undefined) return undefined;
+      given.set(column, role);
+    }
+    return given;
+  };
+}
+
+function columnOf(cells: readonly string[], wanted: string): number | undefined {
+  const named = cells.findIndex((cell) => plain(cell) === plain(wanted));
+  if (named !== -1) return named;
+  const number = /^[1-9]\d{0,4}$/u.test(wanted) ? Number(wanted) - 1 : -1;
+  return number >= 0 && number < cells.length ? number : undefined;
+}
+
+/** Columns the user gave by their numbers alone, as a table without a header may have them. */
+export function columnsByNumber(
+  columns: ReadonlyMap<string, string> | undefined,
+): ReadonlyMap<GaugeRole, number> | undefined {
+  const numbers = new Map<GaugeRole, number>();
+  for (const [name, wanted] of columns ?? []) {
+    const role = roleNamed(name);
+    if (role === undefined || !/^[1-9]\d{0,4}$/u.test(wanted)) return undefined;
+    numbers.set(role, Number(wanted) - 1);
+  }
+  return numbers.size === 0 ? undefined : numbers;
+}
+
+/** Roles that do not exist. */
+export const unknownRoles = ({ columns }: IntakeOptions): readonly Diagnostic[] =>
+  [...(columns?.keys() ?? [])]
+    .filter((name) => roleNamed(name) === undefined)
+    .map((name) =>
+      error('usage-option-value', `"${name}" is no role of a column`, {
+        hint: suggest(name, roles) ?? `one of ${roles.join(', ')}`,
+      }),
+    );
+
+/** Columns that the user named and no row has. */
+export function missingColumns(
+  source: Source,
+  rows: readonly Row[],
+  { columns, headerLine }: IntakeOptions,
+): readonly Diagnostic[] {
+  const wanted = [...(columns?.values() ?? [])];
+  const count = ({ cells }: Row): number =>
+    wanted.filter((w) => columnOf(cells, w) !== undefined).length;
+  const own = headerLine === undefined ? rows : rows.filter(({ line }) => line === headerLine);
+  const [nearest] = [...own].sort((a, b) => count(b) - count(a));
+  if (nearest === undefined) return [];
+  const names = nearest.cells.map((cell) => cell.trim()).filter((name) => name !== '');
+  return wanted
+    .filter((name) => columnOf(nearest.cells, name) === undefined)
+    .map((name) =>
+      error('column-missing', `there is no column "${name}", which was asked for`, {
+        at: source.placeAt(nearest.start, 1),
+        hint: suggest(name, names) ?? `columns found: ${names.join(', ')}`,
+      }),
+    );
+}
+
+/** Names of panels that the user gave and the file does not have. */
+export const unusedPanelNames = (
+  file: string,
+  { panelNames }: IntakeOptions,
+  seen: ReadonlySet<string>,
+): readonly Diagnostic[] =>
+  [...(panelNames?.keys() ?? [])]
+    .filter((name) => name !== '' && !seen.has(plain(name)))
+    .map((name) =>
+      error('usage-option-value', `no panel of ${file} is called "${name}"`, {
+        at: { file },
+        hint: suggest(name, seen) ?? `panels found: ${[...seen].join(', ')}`,
+      }),
+    );
+
+/** The name a panel is to have, and a record of the names that were met. */
+export function panelSpelling(panelNames: ReadonlyMap<string, string> | undefined): {
+  readonly spell: (text: string) => string;
+  readonly seen: ReadonlySet<string>;
+} {
+  const seen = new Set<string>();
+  if (panelNames === undefined) return { spell: (text) => text, seen };
+  const wanted = new Map([...panelNames].map(([name, panel]) => [plain(name), panel]));
+  return {
+    spell: (text) => {
+      const name = plain(text);
+      seen.add(name);
+      return wanted.get(name) ?? text;
+    },
+    seen,
+  };
+}

@@ -1,0 +1,84 @@
+/**
+ * What stands behind a number besides its unit: `102 (deleted)`, `102D`, `102 *`.
+ *
+ * A word says itself what it means. A sign does not: whether `*` marks a reading left out or one of
+ * interest only the file can say, in a line such as `* = deleted`; without one the cell is refused.
+ */
+import { namesDeletion, notReading } from './not-readings.ts';
+import { isLostMicro, unitNamed } from './unit.ts';
+import { wordKey, wordKeys } from './word-key.ts';
+
+export type Tail = {
+  /** The part that stands where a unit would; empty if there is none. */
+  readonly unitText: string;
+  readonly marker: string;
+};
+
+/** A unit and a remark; what is longer is a text that happens to start with a number. */
+const longestTail = 60;
+
+const isUnit = (text: string): boolean =>
+  text === '' || unitNamed(text) !== undefined || isLostMicro(text);
+
+/** The unit and the marker in what follows the digits of a number. */
+export function splitTail(tail: string): Tail {
+  if (tail === '' || isUnit(tail)) return { unitText: tail, marker: '' };
+  if (tail.length > longestTail) return { unitText: '', marker: tail };
+  const [, before = '', marker = tail] = /^(\S*)\s*([([].*[)\]])$/u.exec(tail) ??
+    /^([\p{L}µμ㎛.]*)\s*([*†‡§#!?°~]+)$/u.exec(tail) ??
+    /^(\S+)\s+(.+)$/u.exec(tail) ?? [undefined, '', tail];
+  return isUnit(before) ? { unitText: before, marker } : { unitText: '', marker: tail };
+}
+
+/** Whether a marker is a sign that only the file itself can explain. */
+export const isSign = (marker: string): boolean => /^[*†‡§#!?°~]+$/u.test(marker);
+
+export type MarkerMeaning = 'kept' | 'deleted' | 'error' | 'over-range';
+
+const sound = wordKeys(
+  'ok, okay, pass, passed, good, valid, i.O., gut, gültig, valide, válido, valido',
+);
+/** These may judge the film as well as the reading: a film can be too high, a panel can fail. */
+const verdicts = wordKeys(
+  'fail, failed, failure, bad, high, hi, low, lo, over, range, fault, lost',
+);
+
+/** What a marker says in words, undefined where it does not. */
+export function markerMeaning(marker: string): MarkerMeaning | undefined {
+  const inside = marker.replace(/^[([]\s*|\s*[)\]]$/gu, '');
+  const key = wordKey(inside);
+  if (sound.has(key)) return 'kept';
+  if (namesDeletion(inside) || key === 'd') return 'deleted';
+  const told = verdicts.has(key) ? undefined : notReading(inside)?.class;
+  return told === 'error' || told === 'over-range' ? told : undefined;
+}
+
+/** What signs behind numbers mean, as the file itself explains them. */
+export type MarkerLegend = ReadonlyMap<string, 'deleted' | 'kept'>;
+
+const legendLine =
+  /^[#/\s"]*([*†‡§!?°~]{1,3})\s*(?:[=:–-]|means|bedeutet|signifie|significa|betekent)?\s*(\p{L}.*?)["\s.]*$/iu;
+const negated = /\b(?:not|nicht|non|no|ne|niet|pas)\b/iu;
+const counted =
+  /(?:valid|includ|kept|count|used|averag|gültig|gezählt|inclu|compt|válid|contad|contat|geldig|geteld)/iu;
+
+/** Lines such as `* = deleted` among the texts around a table; one that says neither is no legend. */
+export function markerLegend(lines: Iterable<string>): MarkerLegend {
+  const legend = new Map<string, 'deleted' | 'kept'>();
+  for (const line of lines) {
+    const [, sign, words = ''] = legendLine.exec(line.slice(0, 200)) ?? [];
+    const meaning = sign === undefined ? undefined : meaningOfLegend(words);
+    if (sign !== undefined && meaning !== undefined) legend.set(sign, meaning);
+  }
+  return legend;
+}
+
+function meaningOfLegend(words: string): 'deleted' | 'kept' | undefined {
+  const not = negated.test(words);
+  const deletion = words
+    .split(/[\s,;]+/u)
+    .some((word) => wordKey(word).length > 1 && namesDeletion(word));
+  if (deletion) return not ? undefined : 'deleted';
+  if (counted.test(words)) return not ? 'deleted' : 'kept';
+  return undefined;
+}

@@ -1,0 +1,52 @@
+/**
+ * The words for "no reading" that devices, desktop programs and people write, in the languages of
+ * exports seen: English, German, French, Spanish, Italian, Dutch; a few of Portuguese, Polish,
+ * Russian, Japanese and Chinese. Spelling, accents and points do not matter (`wordKey`).
+ */
+import { wordKeys } from './word-key.ts';
+
+export const missingWords = wordKeys(
+  'n/a, na, null, nil, none, nothing, blank, empty, missing, no reading, no value, no data, nd, nm',
+  'not measured, not read, not available, not applicable, unread, unknown, tbd, skipped, skip',
+  'k.A., keine Angabe, kein Wert, keine Messung, keine Daten, nicht gemessen, fehlt, leer, n.v.',
+  'n. gem., entfällt, non mesuré, pas de mesure, manquant, manquante, vide, sans objet, s.o., n.c.',
+  'aucune, aucun, sin dato, sin datos, sin medir, no medido, no medida, vacío, falta, s/d, ninguno',
+  'non misurato, non misurata, mancante, assente, vuoto, nessuno, n.m., non disponibile, n.d.',
+  'niet gemeten, geen, geen waarde, geen meting, geen data, leeg, ontbreekt, n.v.t., onbekend',
+  'não medido, vazio, nie zmierzono, brak, нет, нет данных, не измерено, 無し, なし, 未測定, 无, 未测量, 缺失',
+);
+export const overRangeWords = wordKeys(
+  'OL, O.L., 0L, 0OL, O/L, ovl, overload, over, over range, overrange, over-range, overflow, ovf, ovr, ofl',
+  'out of range, above range, beyond range, too thick, range, inf, infinity, infinite, high, hi, ∞',
+  'Überlauf, Ueberlauf, Messbereich überschritten, Bereich überschritten, Bereichsüberschreitung',
+  'über Bereich, über Messbereich, außerhalb, außer Bereich, außerhalb Messbereich, zu dick',
+  'hors gamme, hors plage, hors limite, hors limites, hors échelle, dépassement, surcharge, trop épais',
+  'dépassement de gamme, fuera de rango, fuera de escala, sobrerrango, sobrecarga, desbordamiento',
+  'demasiado grueso, infinito, infini, unendlich, oneindig, fuori scala, fuori campo, fuori portata',
+  'sovraccarico, oltre portata, oltre scala, troppo spesso, buiten bereik, overbereik, te dik',
+  'bereik overschreden, overbelasting, überschritten, 範囲外, オーバー, 超量程, 超出范围, перегрузка',
+  'вне диапазона',
+);
+export const underRangeWords = wordKeys(
+  'under, under range, underrange, under-range, underflow, unf, below range, too thin, low, lo',
+  'Unterlauf, unter Bereich, Messbereich unterschritten, Bereich unterschritten, zu dünn',
+  'sous gamme, trop fin, bajo rango, demasiado fino, sotto scala, sotto portata, te dun, onder bereik',
+);
+/** Devices and spreadsheets that failed. */
+export const errorWords = wordKeys(
+  'err, error, fail, failed, failure, fault, invalid, bad, nan, no signal, lost, bad reading',
+  'low battery, no probe, no contact, Fehler, Fehlmessung, Messfehler, ungültig, kein Signal',
+  'erreur, erreur de mesure, invalide, échec, pas de signal, fallo, inválido, inválida, error de medida',
+  'sin señal, errore, non valido, non valida, errore di misura, nessun segnale, fout, foutmelding',
+  'ongeldig, meetfout, geen signaal, erro, błąd, ошибка, エラー, 错误, 錯誤, 无效',
+);
+export const deletedWords = wordKeys(
+  'deleted, del, delete, removed, excluded, exclude, omitted, omit, rejected, reject, discarded',
+  'discard, ignored, ignore, void, voided, struck, struck out, cancelled, canceled, crossed out, x',
+  'gelöscht, geloescht, gestrichen, verworfen, ausgeschlossen, entfernt, ungezählt, storniert',
+  'supprimé, supprimée, effacé, effacée, exclu, exclue, rejeté, rejetée, annulé, annulée, ignoré',
+  'borrado, borrada, eliminado, eliminada, excluido, excluida, descartado, descartada, anulado',
+  'eliminato, eliminata, cancellato, cancellata, escluso, esclusa, scartato, scartata, annullato',
+  'verwijderd, gewist, uitgesloten, genegeerd, geschrapt, apagado, excluído, usunięto, удалено, исключено',
+  '削除, 除外, 删除, 已删除, 排除, ✗, ✘, ☒',
+);

@@ -1,0 +1,108 @@
+/**
+ * A long table cut where one vehicle ends and the next begins, each piece under the table's head.
+ *
+ * A piece is a text that reads like a file of its own and knows which lines of the file it leaves
+ * out, so that every row keeps its line.
+ */
+import { found, type Outcome, refused } from '../base/diagnostics.ts';
+import type { IntakeOptions } from './intake-options.ts';
+import { type Limits, usualLimits } from './limits.ts';
+import { numberShape } from './numbers.ts';
+import { createRowStream } from './row-stream.ts';
+import { chooseQuote } from './single-quotes.ts';
+import { createSource, type QuoteMark, type Source } from './source.ts';
+import { findTable } from './table-start.ts';
+import { countLineEnds, type Delimiter, type Row } from './tokens.ts';
+
+export type VehicleTable = {
+  readonly delimiter: Delimiter;
+  readonly quote: QuoteMark;
+  /** Column of the vehicle's name. */
+  readonly column: number;
+  /** The text above the first reading: preamble, names of columns, row of units. */
+  readonly head: string;
+  /** What of the sample stands below. */
+  readonly body: string;
+};
+
+/** Where a sample may be cut, for its last row may go on beyond it. */
+const mostCuts = 50;
+
+/** The table that a sample starts, if it is one of vehicles with a reading in each row. */
+export function vehicleTable(
+  name: string,
+  sample: string,
+  options: IntakeOptions,
+): VehicleTable | undefined {
+  const { quote } = chooseQuote(sample);
+  let end = sample.length;
+  for (let k = 0; k < mostCuts && end > 0; k += 1) {
+    const source = createSource(name, sample.slice(0, end), {
+      quote,
+      limits: options.limits ?? usualLimits,
+    });
+    const { value: split, diagnostics } = findTable(source, options);
+    if (split === undefined) {
+      if (diagnostics.every(({ code }) => code !== 'quote-unclosed')) return undefined;
+      end = sample.lastIndexOf('\n', end - 2) + 1;
+      continue;
+    }
+    const { layout, line } = split.start;
+    const column = layout.columns.get('vehicle');
+    const reading = layout.readings[0]?.column ?? -1;
+    const isReading = ({ line: own, cells }: Row): boolean =>
+      own > line && numberShape((cells[reading] ?? '').trim()) !== undefined;
+    const first = split.rows.find(isReading);
+    if (layout.kind !== 'long' || column === undefined || first === undefined) return undefined;
+    const text = split.source === source ? sample : split.source.text + sample.slice(end);
+    return {
+      ...{ delimiter: split.delimiter, quote, column },
+      ...{ head: text.slice(0, first.start), body: text.slice(first.start) },
+    };
+  }
+  return undefined;
+}
+
+export type VehiclePieces = {
+  /** The vehicles complete by now, if any; with `last`, all that are left. */
+  readonly take: (text: string, last: boolean) => Outcome<Source>;
+};
+
+export function createVehiclePieces(
+  name: string,
+  { delimiter, quote, column, head }: VehicleTable,
+  limits: Limits = usualLimits,
+): VehiclePieces {
+  const headLines = countLineEnds(head, 0, head.length);
+  const stream = createRowStream(name, { delimiter, quote, limits }, headLines + 1);
+  /** Rows of the vehicle that may go on, and the line they start at. */
+  let held = { text: '', line: headLines + 1 };
+  let vehicle = '';
+
+  const take = (text: string, last: boolean): Outcome<Source> => {
+    const piece = stream.take(text, last);
+    if (piece.value === undefined) return refused(...piece.diagnostics);
+    const { source, rows, end } = piece.value;
+    let next: Row | undefined;
+    for (const row of rows) {
+      const own = (row.cells[column] ?? '').trim();
+      if (own === '' || own === vehicle) continue;
+      if (vehicle !== '') next = row;
+      vehicle = own;
+    }
+    if (!last && next === undefined) {
+      held = { ...held, text: held.text + source.text.slice(0, end) };
+      return { diagnostics: [] };
+    }
+    const cut = last ? end : (next?.start ?? end);
+    const complete = { ...held, text: held.text + source.text.slice(0, cut) };
+    held = { text: source.text.slice(cut, end), line: next?.line ?? held.line };
+    return complete.text.trim() === '' ? { diagnostics: [] } : found(pieceOf(complete));
+  };
+  const pieceOf = ({ text, line }: typeof held): Source =>
+    createSource(name, head + text, {
+      ...{ quote, limits },
+      omitted: { at: head.length, lines: line - headLines - 1 },
+    });
+  return { take };
+}
