@@ -59,7 +59,9 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
   const settled = settleNumber(text, { ...shape, suffix: unitText }, largest, rules.decimal);
   if (settled.value === undefined) return wrong('reading-ambiguous', settled.message, settled.hint);
   const meant = sentinelOf(settled.value, largest());
-  return meant === undefined ? judged(text, settled.value, unit, rules.largest) : sentinel(text, meant);
+  return meant === undefined
+    ? judged(text, settled.value, unit, rules.largest)
+    : sentinel(text, meant);
 }
 
 function notANumber(text: string, plain: string): ReadingCell {
