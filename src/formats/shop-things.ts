@@ -12,7 +12,7 @@ import { factorRange, hazeRange, machineRanges, vibrationRange } from './data/ma
 import type { Range } from './default.ts';
 import { correctionModel } from './models.ts';
 import { asQuantity, given, text } from './setting-values.ts';
-import { inchAdvice, speedAdvice, stageAdvice } from './shop-words.ts';
+import { idAdvice, inchAdvice, motionAdvice, speedAdvice, stageAdvice } from './shop-words.ts';
 
 /** The keys of an object as its file writes them. */
 type Stated = { readonly stated: readonly string[] };
@@ -81,9 +81,12 @@ function thingList<Shape extends z.ZodObject>(
 ) {
   const ids = known.map(({ id }) => id);
   const [example = '', second = ''] = ids;
-  const entry = z
-    .union([z.enum(ids), object])
-    .describe(`the id of a known ${kind}, or a description: { "id": … }`);
+  const entry = advised(
+    z
+      .union([z.enum(ids), object])
+      .describe(`the id of a known ${kind}, or a description: { "id": … }`),
+    (value) => idAdvice(value, ids),
+  );
   return advised(
     z
       .array(entry)
@@ -132,7 +135,7 @@ const machineObject = z
     id: ownId,
     name: text.optional(),
     like: z.enum(idsOf(correctionModel.machines)).optional(),
-    motion: z.enum(['rotary', 'orbital', 'hand']).optional(),
+    motion: advised(z.enum(['rotary', 'orbital', 'hand']), motionAdvice).optional(),
     rpm: between(machineRanges.rpm).optional(),
     throw_mm: advised(between(machineRanges.throwDiameter), inchAdvice).optional(),
     orbits_per_min: between(machineRanges.orbitsPerMin).optional(),

@@ -1,4 +1,5 @@
 /** What shop files are filled in with in other units and other words, and what to write instead. */
+import { suggest } from '../base/did-you-mean.ts';
 import { roundTo } from '../base/rounding.ts';
 import type { Advice } from './advised.ts';
 
@@ -49,3 +50,29 @@ export const stageAdvice: Advice = (value) => {
   const stage = typeof value === 'string' ? stageWords.get(value.trim().toLowerCase()) : undefined;
   return stage === undefined ? undefined : `write "${stage}"`;
 };
+
+const orbitalWords =
+  /^(dual action|dual-action|da|random orbital|orbital|eccentric|forced.*|free.*)$/i;
+
+/** `dual action`, `polisher`: the motion as it is called here. */
+export const motionAdvice: Advice = (value) => {
+  if (typeof value !== 'string') return undefined;
+  if (orbitalWords.test(value.trim())) {
+    return 'a dual action is "orbital"; one that is driven has a forced_rpm';
+  }
+  return /^(rotation|rotating|circular|grinder)$/i.test(value.trim())
+    ? 'write "rotary"'
+    : undefined;
+};
+
+/** A thing by a part of its id (`soft`), or one that is not known: which there are. */
+export function idAdvice(value: unknown, ids: readonly string[]): string | undefined {
+  if (typeof value !== 'string') return undefined;
+  const near = suggest(value, ids);
+  if (near !== undefined) return near;
+  const word = value.trim().toLowerCase();
+  const within = ids.filter((id) => id.split('-').some((part) => part === word));
+  return within.length === 1
+    ? `did you mean "${within[0]}"?`
+    : `known are ${(within.length > 1 ? within : ids).join(', ')}; describe one of your own`;
+}

@@ -49,6 +49,33 @@ export function noSuchTemplate(
 export function unknownTemplate(id: string, templates: readonly VehicleTemplate[]): Diagnostic {
   const ids = templates.map((template) => template.id);
   return error('usage-unknown-template', `there is no template "${id}"`, {
-    hint: suggest(id, ids) ?? `one of ${ids.join(', ')}; a file ends in .json`,
+    hint: templateHint(id, ids),
   });
+}
+
+/** Other words for the built-in body classes. */
+const otherWords: ReadonlyMap<string, string> = new Map(
+  (
+    [
+      ['saloon', 'sedan notchback four-door'],
+      ['estate', 'wagon station-wagon tourer shooting-brake'],
+      ['hatch', 'hatchback five-door compact'],
+      ['supermini', 'city-car small'],
+      ['coupe', 'coupé two-door'],
+      ['mid-suv', 'suv crossover off-roader 4x4'],
+      ['double-cab-pickup', 'pickup pick-up truck ute'],
+      ['medium-van', 'van panel-van'],
+    ] as const
+  ).flatMap(([id, words]) => words.split(' ').map((word) => [word, id] as const)),
+);
+
+function templateHint(id: string, ids: readonly string[]): string {
+  const meant = otherWords.get(
+    id
+      .trim()
+      .toLowerCase()
+      .replaceAll(/[\s_]+/g, '-'),
+  );
+  if (meant !== undefined && ids.includes(meant)) return `here that is "${meant}"`;
+  return suggest(id, ids) ?? `one of ${ids.join(', ')}; a file ends in .json`;
 }

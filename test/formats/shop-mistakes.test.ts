@@ -38,6 +38,27 @@ const mistakes: readonly {
     ],
   },
   {
+    mistake: 'a part of an id',
+    text: '"pads": ["soft"]}',
+    told: [
+      '2:10 "pads[0]" is "soft"; it takes the id of a known pad, or a description: { "id": … } | did you mean "foam-soft"?',
+    ],
+  },
+  {
+    mistake: 'a machine nobody knows',
+    text: '"machines": ["my polisher"]}',
+    told: [
+      '2:14 "machines[0]" is "my polisher"; it takes the id of a known machine, or a description: { "id": … } | known are rotary, da, da-forced, da-small, hand; describe one of your own',
+    ],
+  },
+  {
+    mistake: 'a motion by its trade word',
+    text: '"machines": [{ "id": "x", "motion": "dual action", "throw_mm": 15, "orbits_per_min": 4800 }]}',
+    told: [
+      '2:37 "machines[0].motion" is "dual action"; it takes "rotary", "orbital" or "hand" | a dual action is "orbital"; one that is driven has a forced_rpm',
+    ],
+  },
+  {
     mistake: 'an id written twice',
     text: '"machines": ["da", "da"]}',
     told: ['2:20 "machines[1]" names "da" again | keep one of the two'],

@@ -57,6 +57,18 @@ describe('a name that leads to no template', () => {
     });
   });
 
+  test('by another word for a body class is told the one used here', () => {
+    for (const [word, meant] of [
+      ['sedan', 'saloon'],
+      ['Station Wagon', 'estate'],
+      ['pick-up', 'double-cab-pickup'],
+    ] as const) {
+      expect(noSuchTemplate(word, builtInTemplates, undefined)?.hint).toBe(
+        `here that is "${meant}"`,
+      );
+    }
+  });
+
   test('is nothing to complain of when it leads to one', () => {
     expect(noSuchTemplate('saloon', builtInTemplates, undefined)).toBeUndefined();
   });

@@ -40,6 +40,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
 
   readings: 'Every reading as it is understood, in the order of the files.',
   excluded: 'Every cell that was left out, and why.',
+  class: 'Why, in one word: missing, over-range, error, deleted, not-film or statistics.',
   reason: 'Why it was left out.',
   repeat: 'Which reading it is at its point, counted from 1.',
   reading_um: 'The reading in µm.',
