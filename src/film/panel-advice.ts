@@ -1,7 +1,8 @@
 import { closest } from '../base/did-you-mean.ts';
 import { type KnownPanel, panelsThatFit } from './panel-fit.ts';
 import { isKnownWord, type LabelMeaning, labelWords, meanings } from './panel-label.ts';
-import { type KerbWord, type Sense, vocabulary } from './panel-vocabulary.ts';
+import type { KerbWord, Sense } from './panel-sense.ts';
+import { vocabulary } from './panel-vocabulary.ts';
 import type { Panel } from './template.ts';
 
 /** Why nearside, offside, driver and passenger are not taken for left or right, and what to write. */

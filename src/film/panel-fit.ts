@@ -1,14 +1,22 @@
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
-import { type Part, rearClosures } from './panel-vocabulary.ts';
+import type { Part } from './panel-sense.ts';
+import { rearClosures } from './panel-vocabulary.ts';
 import type { Panel } from './template.ts';
 
 /** A panel with what its id and name say in the vocabulary; empty where they say nothing. */
 export type KnownPanel = { readonly panel: Panel; readonly meanings: readonly LabelMeaning[] };
 
-export const knownPanel = (panel: Panel): KnownPanel => {
+const known = new WeakMap<Panel, KnownPanel>();
+
+/** Worked out once for each panel. */
+export function knownPanel(panel: Panel): KnownPanel {
+  const before = known.get(panel);
+  if (before !== undefined) return before;
   const named = [panel.id, panel.name].flatMap((text) => meanings(labelWords(text)));
-  return { panel, meanings: named.filter(({ part, weak }) => part !== undefined && !weak) };
-};
+  const own = { panel, meanings: named.filter(({ part, weak }) => part !== undefined && !weak) };
+  known.set(panel, own);
+  return own;
+}
 
 export const panelsThatFit = (
   panels: readonly KnownPanel[],

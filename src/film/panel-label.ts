@@ -1,12 +1,5 @@
-import {
-  type End,
-  endOfPart,
-  type KerbWord,
-  type Part,
-  type Sense,
-  type Side,
-  vocabulary,
-} from './panel-vocabulary.ts';
+import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
+import { endOfPart, englishWords, vocabulary } from './panel-vocabulary.ts';
 
 /** What a label says when one sense is chosen for each of its words. */
 export type LabelMeaning = {
@@ -28,9 +21,13 @@ const mostWords = 12;
 const knownWords: ReadonlySet<string> = new Set(
   [...vocabulary.keys()].flatMap((key) => key.split(' ')),
 );
-/** Words that may be written without a gap (`frontleftdoor`): not single letters or fillers. */
+/**
+ * Words that may be written without a gap (`frontleftdoor`, `Vordertür`): not single letters or
+ * fillers, nor the short words of other languages, of which any word could be made.
+ */
 const gluedWords = [...vocabulary.keys()]
-  .filter((key) => !key.includes(' ') && key.length > 1 && key !== 'the')
+  .filter((key) => !key.includes(' ') && key !== 'the')
+  .filter((key) => key.length > (englishWords.has(key) ? 1 : 3))
   .sort((a, b) => b.length - a.length);
 
 export const isKnownWord = (word: string): boolean => knownWords.has(word);

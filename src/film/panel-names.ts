@@ -9,7 +9,7 @@ import { groupBy } from '../base/group-by.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
-import type { Side } from './panel-vocabulary.ts';
+import type { Part, Side } from './panel-sense.ts';
 import type { Panel, VehicleTemplate } from './template.ts';
 
 export type PanelMatch =
@@ -26,21 +26,31 @@ export type PanelNameOptions = {
   readonly driveSide?: Side;
 };
 
-/** Answers for one template; each label is worked out once. */
+type PanelMatcher = (label: string) => PanelMatch;
+
+const matchers = new WeakMap<VehicleTemplate, PanelMatcher>();
+
+/** Answers for one template; each template and each label is worked out once. */
 export function panelMatcher(
   template: VehicleTemplate,
   options: PanelNameOptions = {},
-): (label: string) => PanelMatch {
-  const panels = template.panels.map(knownPanel);
-  const index = exactIndex(template.panels);
+): PanelMatcher {
+  if (options.driveSide !== undefined) return createMatcher(template, options);
+  const match = matchers.get(template) ?? createMatcher(template, options);
+  matchers.set(template, match);
+  return match;
+}
+
+function createMatcher({ panels }: VehicleTemplate, options: PanelNameOptions): PanelMatcher {
   const answers = new Map<string, PanelMatch>();
   return (label) => {
     const known = answers.get(label);
     if (known !== undefined) return known;
+    const meant = () => panels.map(knownPanel);
     const answer =
-      exactMatch(index, label) ??
-      matchByMeaning(panels, label, options) ??
-      unknownLabel(panels, label, options);
+      exactMatch(exactIndex(panels), label) ??
+      matchByMeaning(meant(), label, options) ??
+      unknownLabel(meant(), label, options);
     answers.set(label, answer);
     return answer;
   };
@@ -51,18 +61,16 @@ export function panelRecogniser(
   templates: readonly VehicleTemplate[],
   options: PanelNameOptions = {},
 ): (label: string) => boolean {
-  const known = templates.map(({ panels }) => ({
-    index: exactIndex(panels),
-    meant: panels.map(knownPanel),
-  }));
   const answers = new Map<string, boolean>();
   return (label) => {
     const before = answers.get(label);
     if (before !== undefined) return before;
     const answer =
       /\p{L}/u.test(label) &&
-      known.some(({ index, meant }) => {
-        const match = exactMatch(index, label) ?? matchByMeaning(meant, label, options);
+      templates.some(({ panels }) => {
+        const match =
+          exactMatch(exactIndex(panels), label) ??
+          matchByMeaning(panels.map(knownPanel), label, options);
         return match?.kind === 'match';
       });
     answers.set(label, answer);
@@ -93,7 +101,15 @@ const EXACT_KEYS = [plainKey, spacedKey, gluedKey].flatMap((keyOf) => [
 /** The panels of a template by each of their keys, built once. */
 type ExactIndex = readonly ReadonlyMap<string, readonly Panel[]>[];
 
-const exactIndex = (panels: readonly Panel[]): ExactIndex =>
+const indices = new WeakMap<readonly Panel[], ExactIndex>();
+
+function exactIndex(panels: readonly Panel[]): ExactIndex {
+  const index = indices.get(panels) ?? createIndex(panels);
+  indices.set(panels, index);
+  return index;
+}
+
+const createIndex = (panels: readonly Panel[]): ExactIndex =>
   EXACT_KEYS.map(({ keyOf, textsOf }) => {
     const keyed = panels.flatMap((panel) =>
       [...new Set(textsOf(panel).map(keyOf))].map((key) => ({ key, panel })),
@@ -199,7 +215,8 @@ export function bestTemplate(
   options: PanelNameOptions = {},
 ): BestTemplate | undefined {
   const distinct = [...new Set(labels)];
-  const ranked = templates.map((template) => fitOf(template, distinct, options)).sort(betterFit);
+  const parts = new Map(distinct.map((label) => [label, partsNamed(label)]));
+  const ranked = templates.map((template) => fitOf(template, parts, options)).sort(betterFit);
   const [first] = ranked;
   if (first === undefined || first.matched === 0 || 2 * first.matched < distinct.length) {
     return undefined;
@@ -219,9 +236,10 @@ export function bestTemplate(
 
 function fitOf(
   template: VehicleTemplate,
-  labels: readonly string[],
+  parts: ReadonlyMap<string, readonly Part[]>,
   options: PanelNameOptions,
 ): TemplateFit {
+  const labels = [...parts.keys()];
   const match = panelMatcher(template, options);
   const matches = labels.flatMap((label) => {
     const answer = match(label);
@@ -233,14 +251,17 @@ function fitOf(
     matched: matches.length,
     unmatched: labels.filter((label) => !matchedLabels.has(label)),
     unlabelled: template.panels.length - new Set(matches.map(({ panel }) => panel.id)).size,
-    ownWords: matches.filter(({ label, panel }) => namesOwnPart(label, panel)).length,
+    ownWords: matches.filter(({ label, panel }) => namesOwnPart(parts.get(label) ?? [], panel))
+      .length,
   };
 }
 
-const namesOwnPart = (label: string, panel: Panel): boolean => {
-  const own = new Set(knownPanel(panel).meanings.map(({ part }) => part));
-  return meanings(labelWords(label)).some(({ part }) => part !== undefined && own.has(part));
-};
+const namesOwnPart = (parts: readonly Part[], panel: Panel): boolean =>
+  knownPanel(panel).meanings.some(({ part }) => part !== undefined && parts.includes(part));
+
+/** The parts that a label may name. */
+const partsNamed = (label: string): readonly Part[] =>
+  meanings(labelWords(label)).flatMap(({ part }) => part ?? []);
 
 const betterFit = (a: TemplateFit, b: TemplateFit): number =>
   b.matched - a.matched || a.unlabelled - b.unlabelled || b.ownWords - a.ownWords;

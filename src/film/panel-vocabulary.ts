@@ -1,40 +1,10 @@
 /**
- * The words of the trade for body panels, British and American, and what each can mean. A word may
- * have several senses (`r` is right or rear); phrases are keys of several words. All are singular.
+ * The words of the trade for body panels, British and American and of five languages more, and what
+ * each can mean. A word may have several senses (`r` is right or rear); phrases are keys of several
+ * words. All are singular.
  */
-export type Side = 'left' | 'right';
-export type End = 'front' | 'rear';
-export type KerbWord = 'nearside' | 'offside' | 'driver' | 'passenger';
-
-export type Part =
-  | 'bonnet'
-  | 'roof'
-  | 'wing'
-  | 'door'
-  | 'quarter'
-  | 'bedside'
-  | 'van-side'
-  | 'boot'
-  | 'tailgate'
-  | 'rear-doors'
-  /** A label that names boot and tailgate at once. */
-  | 'closure'
-  | 'bumper'
-  | 'sill'
-  | 'mirror'
-  | 'rail'
-  | 'cab-rear';
-
-export type Sense = {
-  readonly part?: Part;
-  readonly end?: End;
-  readonly side?: Side;
-  readonly kerb?: KerbWord;
-  /** The word `side`, which says nothing unless left, right or the kerb is named as well. */
-  readonly sideWord?: true;
-  /** A reading taken only where no better one fits: `fr` as front, not front right. */
-  readonly weak?: true;
-};
+import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
+import { abroadEntries, wordsAbroad } from './panel-words-abroad.ts';
 
 const same = (senses: readonly Sense[], ...spellings: readonly string[]) =>
   spellings.map((spelling): readonly [string, readonly Sense[]] => [spelling, senses]);
@@ -46,7 +16,7 @@ const corner = (end: End, side: Side, ...spellings: readonly string[]) =>
 const kerbCorner = (word: KerbWord, end: End, ...spellings: readonly string[]) =>
   same([{ kerb: word, end }], ...spellings);
 
-export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
+export const englishWords: ReadonlyMap<string, readonly Sense[]> = new Map([
   ...parts('bonnet', 'bonnet', 'hood'),
   ...parts('roof', 'roof', 'top', 'rooftop', 'roof top'),
   ...parts('wing', 'wing', 'fender', 'guard'),
@@ -114,6 +84,11 @@ export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
     'cab',
     'hand',
   ),
+]);
+
+export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
+  ...Object.values(wordsAbroad).flatMap(abroadEntries),
+  ...englishWords,
 ]);
 
 /** The end of the vehicle at which a part always is; other parts are at both ends or at neither. */

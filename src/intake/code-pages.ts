@@ -82,7 +82,7 @@ export const eastAsianPages: readonly CodePage[] = [
 ];
 
 const unicode: readonly CodePage[] = [
-  { name: 'utf-8', width: 'varied', label: 'utf-8', aliases: ['utf8'] },
+  { name: 'utf-8', width: 'varied', label: 'utf-8', aliases: ['utf8', 'utf-8-bom'] },
   {
     name: 'utf-16le',
     width: 'two',

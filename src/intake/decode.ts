@@ -5,13 +5,20 @@
  * letters and the filling at the end, in `text-pieces.ts`. Whatever was repaired or dropped is told.
  */
 import { error, found, type Outcome, refused } from '../base/diagnostics.ts';
+import { shownFile } from '../base/file-name.ts';
+import type { IntakeDecisions } from './intake-decisions.ts';
 import { type Limits, usualLimits } from './limits.ts';
 import { tellLostLetters } from './lost-micro.ts';
 import { chooseQuote } from './single-quotes.ts';
 import { createSource, type Source } from './source.ts';
 import { openText } from './text-pieces.ts';
 
-export type GaugeFileText = { readonly name: string; readonly bytes: Uint8Array };
+export type GaugeFileText = {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** Given in place of bytes: whole vehicles of a long file, cut out and decoded already. */
+  readonly piece?: GaugePiece | undefined;
+};
 export type Decoded = {
   readonly source: Source;
   readonly encoding: string;
@@ -19,15 +26,19 @@ export type Decoded = {
   readonly evidence: readonly string[];
 };
 
+/** `decided`: what the first piece of the file decided; undefined for the first. */
+export type GaugePiece = Decoded & { readonly decided: IntakeDecisions | undefined };
+
 export type DecodeOptions = {
   readonly encoding?: string | undefined;
   readonly limits?: Limits | undefined;
 };
 
 export function decode(
-  { name, bytes }: GaugeFileText,
+  { name, bytes, piece }: GaugeFileText,
   { encoding, limits = usualLimits }: DecodeOptions = {},
 ): Outcome<Decoded> {
+  if (piece !== undefined) return found(piece);
   const opened = openText(name, bytes, { encoding, whole: true, limits });
   if (opened.value === undefined) return refused(...opened.diagnostics);
   const reader = opened.value;
@@ -36,7 +47,7 @@ export function decode(
   const text = read.value;
   if (text.trim() === '') {
     return refused(
-      error('file-empty', `${name} holds no text`, {
+      error('file-empty', `${shownFile(name)} holds no text`, {
         at: { file: name, line: 1, column: 1, length: 1, lineText: '' },
         hint: 'name the file that holds the readings, or export it again',
       }),

@@ -26,7 +26,7 @@ export const delimiterName: Readonly<Record<Delimiter, string>> = {
   ',': 'comma',
   ';': 'semicolon',
   '\t': 'tab',
-  '|': 'bar',
+  '|': 'pipe',
 };
 export const delimiters: readonly Delimiter[] = [',', ';', '\t', '|'];
 /** The header is looked for among these first rows; where none of them is one, in many more. */
@@ -52,7 +52,7 @@ export function chooseDialect(
     return refused(
       error('cell-invalid', `"sep=${line.mark}" names a separator that is not read`, {
         at: source.placeAt(0, line.start.offset - 1),
-        hint: 'separate the columns by a comma, a semicolon, a tab or a bar',
+        hint: 'separate the columns by a comma, a semicolon, a tab or a pipe',
       }),
     );
   }

@@ -17,9 +17,9 @@ export function fillDown(table: Table, findings: Findings): FilledTable {
   for (const role of roles) {
     const column = table.layout.columns.get(role);
     if (column === undefined) continue;
+    const blank = countBlank(filled.rows, column);
+    if (blank === 0 || blank === filled.rows.length) continue;
     const names = filled.rows.map(({ cells }) => (cells[column] ?? '').trim());
-    const blank = names.filter((name) => name === '').length;
-    if (blank === 0 || blank === names.length) continue;
     if (isMerged(names, blank)) {
       filled = { ...filled, rows: withNames(filled.rows, column) };
       evidence.push(`each ${role} is named on the first of its rows, those below are of the same`);
@@ -28,6 +28,12 @@ export function fillDown(table: Table, findings: Findings): FilledTable {
     }
   }
   return { table: filled, evidence };
+}
+
+function countBlank(rows: readonly Row[], column: number): number {
+  let blank = 0;
+  for (const { cells } of rows) if ((cells[column] ?? '').trim() === '') blank += 1;
+  return blank;
 }
 
 /** The first row has a name, no two rows in sequence do alike, and most rows have none. */
@@ -46,7 +52,7 @@ function withNames(rows: readonly Row[], column: number): readonly Row[] {
       return row;
     }
     if (column >= row.cells.length) return row;
-    return { ...row, cells: row.cells.with(column, last), quoteAt: row.start };
+    return { ...row, cells: row.cells.with(column, last), quoted: true };
   });
 }
 

@@ -52,7 +52,8 @@ const substrate = `substrate|material|metal|base material|untergrund|grundwerkst
   support|sustrato|substrato|supporto|ondergrond|podloze|podłoże|underlag|подложка|основа|底材|
   基材|素地`;
 const layer = `layer|coat|schicht|couche|capa|strato|laag|camada|warstwa|skikt|lag|слой|层|層`;
-const unit = `unit|units|uom|reading unit|einheit|messeinheit|unite|unites|unidad|unidades|unita|
+const unit = `unit|units|uom|unit of measure|unit of measurement|measurement unit|measuring unit|
+  masseinheit|unite de mesure|unidad de medida|meeteenheid|reading unit|einheit|messeinheit|unite|unites|unidad|unidades|unita|
   unita di misura|eenheid|unidade|jednostka|enhet|enhed|единица|единицы|ед изм|единица измерения|
   单位|單位|単位`;
 const note = `note|notes|comment|comments|remark|remarks|bemerkung|bemerkungen|kommentar|notiz|

@@ -80,7 +80,7 @@ function provedLayout(
   const line = layout.columns.has('panel')
     ? firstPanelLine(rows, layout, context)
     : (rows.find((row) => isBare(row) || panelNamedBy(row, context) !== undefined)?.line ?? 0);
-  if (rows.some((row) => row.line < line && headsReadings(row))) return undefined;
+  if (rows.some((row) => row.line < line && headsReadings(row, layout))) return undefined;
   const why =
     layout.kind === 'blocks'
       ? 'no line names the columns: lines name the panels of the numbers below them'
@@ -88,10 +88,16 @@ function provedLayout(
   return { layout, line, panel, why };
 }
 
-/** A row that names a column of readings: a header with something wrong, which is to be said. */
-const headsReadings = ({ cells }: Row): boolean =>
-  cells.length > 1 &&
-  readGaugeHeader(cells).some(({ role, label }) => role === 'reading' && label !== '');
+/**
+ * A row that names a column of readings, or several: a header with something wrong, which is to be
+ * said. `Panel,Before,After` and `,Anna,Ben` are no one survey, whatever stands below them.
+ */
+const headsReadings = ({ cells }: Row, { readings }: Layout): boolean => {
+  if (cells.length < 2) return false;
+  const names = readGaugeHeader(cells);
+  const named = readings.filter(({ column }) => /\p{L}/u.test(names[column]?.label ?? ''));
+  return named.length > 1 || names.some(({ role, label }) => role === 'reading' && label !== '');
+};
 
 const allowed = ({ kind }: Layout, { layout }: IntakeOptions): boolean =>
   layout === undefined || layout === kind || (layout === 'long' && kind === 'list');

@@ -10,8 +10,13 @@ import { numberShape } from './numbers.ts';
 import type { Table } from './table.ts';
 import { cellSpan } from './tokens.ts';
 
-export function tellHiddenRows(tables: readonly Table[], findings: Findings): void {
-  for (const table of tables) tellSwallowed(table, findings);
+/** In a file whose quotes are our own no row can hide in one. */
+export function tellHiddenRows(
+  tables: readonly Table[],
+  findings: Findings,
+  ownQuotes: boolean,
+): void {
+  if (!ownQuotes) for (const table of tables) tellSwallowed(table, findings);
   tellCommented(tables, findings);
 }
 
@@ -55,7 +60,7 @@ function tellCommented(tables: readonly Table[], findings: Findings): void {
 function tellSwallowed(table: Table, findings: Findings): void {
   const { source, delimiter } = table;
   for (const row of table.rows) {
-    if (row.quoteAt === Number.POSITIVE_INFINITY) continue;
+    if (!row.quoted) continue;
     for (const [column, cell] of row.cells.entries()) {
       if (!cell.includes('\n')) continue;
       if (!cell.split('\n').some((line, k) => k > 0 && looksLikeRow(table, line))) continue;

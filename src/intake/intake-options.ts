@@ -1,6 +1,7 @@
 /** What the user may settle by hand, and what it makes of a row of names. */
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
+import { shownFile } from '../base/file-name.ts';
 import type { FilmModel } from '../film/film-model.ts';
 import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
 import type { LayoutContext, LayoutName } from './layout.ts';
@@ -14,6 +15,12 @@ export type PlausibleReadings = Pick<
   'largestReading' | 'doubtfulUnder' | 'doubtfulOver'
 >;
 
+/**
+ * Role → a header of the file, or the number of a column from 1. Several where texts of two columns
+ * are read as one, as date and time are.
+ */
+export type ColumnsGiven = ReadonlyMap<string, string | readonly string[]>;
+
 export type IntakeOptions = {
   readonly unit?: 'um' | 'mil';
   readonly delimiter?: ',' | ';' | '\t' | '|';
@@ -23,8 +30,7 @@ export type IntakeOptions = {
   readonly layout?: LayoutName;
   /** The line that names the columns, from 1. */
   readonly headerLine?: number;
-  /** Role → a header of the file, or the number of a column from 1. */
-  readonly columns?: ReadonlyMap<string, string>;
+  readonly columns?: ColumnsGiven;
   /** A panel's name in the file → the name it is to have; the empty name, that of a bare list. */
   readonly panelNames?: ReadonlyMap<string, string>;
   readonly plausible: PlausibleReadings;
@@ -46,14 +52,21 @@ export function layoutContext(options: IntakeOptions): LayoutContext {
   return columns === undefined ? context : { ...context, given: rolesGiven(columns) };
 }
 
-const roles = Object.keys(gaugeVocabulary) as readonly GaugeRole[];
-const roleNamed = (name: string): GaugeRole | undefined => roles.find((role) => role === name);
+export const columnRoles = Object.keys(gaugeVocabulary) as readonly GaugeRole[];
+const roleNamed = (name: string): GaugeRole | undefined =>
+  columnRoles.find((role) => role === name);
+
+const pairsOf = (columns: ColumnsGiven): readonly (readonly [string, string])[] =>
+  [...columns].flatMap(([role, names]) =>
+    (typeof names === 'string' ? [names] : names).map((name) => [role, name] as const),
+  );
 
 /** Column → role in a row that has every column named by the user; by number alone any row has. */
-function rolesGiven(columns: ReadonlyMap<string, string>): NonNullable<LayoutContext['given']> {
+function rolesGiven(columns: ColumnsGiven): NonNullable<LayoutContext['given']> {
+  const pairs = pairsOf(columns);
   return (cells) => {
     const given = new Map<number, GaugeRole>();
-    for (const [name, wanted] of columns) {
+    for (const [name, wanted] of pairs) {
       const role = roleNamed(name);
       const column = columnOf(cells, wanted);
       if (role === undefined || column === undefined) return undefined;
@@ -72,10 +85,10 @@ function columnOf(cells: readonly string[], wanted: string): number | undefined 
 
 /** Columns the user gave by their numbers alone, as a table without a header may have them. */
 export function columnsByNumber(
-  columns: ReadonlyMap<string, string> | undefined,
+  columns: ColumnsGiven | undefined,
 ): ReadonlyMap<GaugeRole, number> | undefined {
   const numbers = new Map<GaugeRole, number>();
-  for (const [name, wanted] of columns ?? []) {
+  for (const [name, wanted] of pairsOf(columns ?? new Map())) {
     const role = roleNamed(name);
     if (role === undefined || !/^[1-9]\d{0,4}$/u.test(wanted)) return undefined;
     numbers.set(role, Number(wanted) - 1);
@@ -89,7 +102,7 @@ export const unknownRoles = ({ columns }: IntakeOptions): readonly Diagnostic[] 
     .filter((name) => roleNamed(name) === undefined)
     .map((name) =>
       error('usage-option-value', `"${name}" is no role of a column`, {
-        hint: suggest(name, roles) ?? `one of ${roles.join(', ')}`,
+        hint: suggest(name, columnRoles) ?? `one of ${columnRoles.join(', ')}`,
       }),
     );
 
@@ -99,7 +112,7 @@ export function missingColumns(
   rows: readonly Row[],
   { columns, headerLine }: IntakeOptions,
 ): readonly Diagnostic[] {
-  const wanted = [...(columns?.values() ?? [])];
+  const wanted = pairsOf(columns ?? new Map()).map(([, name]) => name);
   const count = ({ cells }: Row): number =>
     wanted.filter((w) => columnOf(cells, w) !== undefined).length;
   const own = headerLine === undefined ? rows : rows.filter(({ line }) => line === headerLine);
@@ -116,19 +129,22 @@ export function missingColumns(
     );
 }
 
-/** Names of panels that the user gave and the file does not have. */
+/** Names of panels that the user gave and no file has: `seen` are those of all files. */
 export const unusedPanelNames = (
-  file: string,
-  { panelNames }: IntakeOptions,
+  files: readonly string[],
+  names: Iterable<string>,
   seen: ReadonlySet<string>,
 ): readonly Diagnostic[] =>
-  [...(panelNames?.keys() ?? [])]
+  [...names]
     .filter((name) => name !== '' && !seen.has(plain(name)))
     .map((name) =>
-      error('usage-option-value', `no panel of ${file} is called "${name}"`, {
-        at: { file },
-        hint: suggest(name, seen) ?? `panels found: ${[...seen].join(', ')}`,
-      }),
+      error(
+        'usage-option-value',
+        `no panel of ${files.map(shownFile).join(', ')} is called "${name}"`,
+        {
+          hint: suggest(name, seen) ?? `panels found: ${[...seen].join(', ')}`,
+        },
+      ),
     );
 
 /** The name a panel is to have, and a record of the names that were met. */
@@ -137,7 +153,7 @@ export function panelSpelling(panelNames: ReadonlyMap<string, string> | undefine
   readonly seen: ReadonlySet<string>;
 } {
   const seen = new Set<string>();
-  if (panelNames === undefined) return { spell: (text) => text, seen };
+  if (panelNames === undefined || panelNames.size === 0) return { spell: (text) => text, seen };
   const wanted = new Map([...panelNames].map(([name, panel]) => [plain(name), panel]));
   return {
     spell: (text) => {

@@ -141,7 +141,7 @@ type ReadingColumns = {
   readonly spare: readonly number[];
 };
 
-/** The one column of readings, or the numbered ones. */
+/** The one column of readings, the numbered ones, or several headed by nothing but their unit. */
 function readingColumns(
   header: readonly HeaderCell<GaugeRole>[],
   columns: ReadonlyMap<GaugeRole, number>,
@@ -171,9 +171,23 @@ function readingColumns(
       spare: [],
     };
   }
+  const alike = unitsAlone(header, first);
+  if (alike.length > 1) {
+    const each = alike.map((column, k) => ({ column, panel: null, number: k + 1 }));
+    return { readings: each, series: 'reading', spare: own.map(({ column }) => column) };
+  }
   const readings = [{ column: first, panel: null, number: null }];
   return { readings, series: 'reading', spare: own.map(({ column }) => column) };
 }
+
+/** `µm;µm;µm`: columns headed by one unit and no name are those of one panel’s readings. */
+function unitsAlone(header: readonly HeaderCell<GaugeRole>[], first: number): readonly number[] {
+  const { text, label, unit } = header[first] ?? {};
+  if (label !== '' || unit === undefined) return [];
+  return [...header.keys()].filter((k) => header[k]?.text === text);
+}
+
+const startsAsNumber = /^[+\-−]?[.,]?\d/u;
 
 function wideLayout(
   header: readonly HeaderCell<GaugeRole>[],
@@ -181,10 +195,11 @@ function wideLayout(
   repeated: readonly number[],
   { isPanel }: LayoutContext,
 ): Layout | undefined {
+  // Told first, for to ask whether a text names a panel takes long, and rows of readings are many.
+  if (header.length < 2 || header.some(({ text }) => startsAsNumber.test(text))) return undefined;
   const readings: ReadingColumn[] = [];
   const unknown: number[] = [];
   for (const [column, cell] of header.entries()) {
-    if (/^[+\-−]?[.,]?\d/u.test(cell.text)) return undefined;
     if (cell.role === undefined && namesStatistic(cell.label)) {
       unknown.push(column);
       continue;

@@ -6,7 +6,15 @@ import { delimiterName, delimiters } from './dialect.ts';
 import { layoutOf } from './layout.ts';
 import { markerLegend } from './markers.ts';
 import { filledCells, loneText, roleOfKey, type Saying } from './sayings.ts';
-import { isNumber, namesUnit, plain, type Reader, type State, sameNames } from './section-state.ts';
+import {
+  isDataRow,
+  isNumber,
+  namesUnit,
+  plain,
+  type Reader,
+  type State,
+  sameNames,
+} from './section-state.ts';
 import { isStatistic, namesStatistic } from './statistic-words.ts';
 import { placeOf } from './table.ts';
 import type { Row } from './tokens.ts';
@@ -14,8 +22,9 @@ import type { Row } from './tokens.ts';
 /** A line of text after the rows that nobody would take for a row of them. */
 export function isAside(
   row: Row,
+  before: Row | undefined,
   saying: Saying | undefined,
-  { titles }: State,
+  { titles, asideLine }: State,
   { context }: Reader,
 ): boolean {
   const filled = filledCells(row);
@@ -25,7 +34,10 @@ export function isAside(
   if (filled.length === 1) {
     const named = saying?.key ?? text.replace(/[\s\d.,]+$/u, '');
     if (context.isPanel(named) || namesStatistic(named)) return false;
-    return saying !== undefined || /\p{L}.*\s/u.test(text);
+    if (saying !== undefined || /\p{L}.*\s/u.test(text)) return true;
+    // One word behind a blank line, or below such a text: `Regards`, `Summary`.
+    const apart = before !== undefined && (before.line === asideLine || row.line > before.line + 1);
+    return apart && row.cells.length === 1 && /^\p{L}[\p{L}\s.,!-]*$/u.test(text);
   }
   const role = saying === undefined ? undefined : roleOfKey(saying.key);
   return role !== undefined && role !== 'panel';
@@ -66,6 +78,22 @@ export function setsApart(
   return metadata.some(
     ({ key, value }) => plain(key) === plain(saying.key) && value !== saying.value,
   );
+}
+
+/** `After`, `Nach dem Polieren`, `Stage 2`, amid the rows: those below are of another survey. */
+const laterStage =
+  /^(?:(?:after|afterwards|nach|nachher|danach|apr[eè]s|despu[eé]s|dopo)(?:\s.*)?|(?:stage|step|pass|session|visit|round|stufe|[eé]tape|passage|etapa|fase)\s*[2-9])$/iu;
+
+/** Whether a line between two rows of a table says that what follows was measured later. */
+export function beginsLaterStage(
+  row: Row,
+  next: Row | undefined,
+  { rows, tables, layout }: State,
+  { context }: Reader,
+): boolean {
+  const text = loneText(row);
+  if (text === undefined || next === undefined || !isDataRow(next, layout)) return false;
+  return rows.length + tables.length > 0 && laterStage.test(text) && !context.isPanel(text);
 }
 
 export function tellApart(row: Row, { findings, ...where }: Reader): void {

@@ -41,7 +41,7 @@ function lineOf({ text }: Source, row: Row): Line | undefined {
   const end = text.indexOf('\n', row.start);
   const line = text.slice(row.start, end === -1 ? text.length : end);
   const mark = line.slice(0, longestLabel).search(/[:=]/u);
-  if (mark === -1 || row.quoteAt !== Number.POSITIVE_INFINITY) return undefined;
+  if (mark === -1 || row.quoted) return undefined;
   const label = line.slice(0, mark);
   return /\p{L}/u.test(label) ? { row, label, value: line.slice(mark + 1) } : undefined;
 }

@@ -38,7 +38,8 @@ export function countedColumn(label: string): Counted | undefined {
 function seriesOf(stem: string): Counted['series'] | undefined {
   if (readingStems.has(stem) || /^[回次]目?$/u.test(stem)) return 'reading';
   if (pointStems.has(stem) || stem === '点目') return 'point';
-  const role = roleOf(stem);
+  // `Mesure n° 1`, `Reading no. 2`
+  const role = roleOf(stem) ?? roleOf(stem.replace(/ (?:n|no|nr|num)$/u, ''));
   if (role === 'reading' || role === 'repeat') return 'reading';
   return role === 'point' ? 'point' : undefined;
 }

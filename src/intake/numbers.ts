@@ -41,7 +41,35 @@ const groups =
 const longestNumber = 40;
 
 /** How a cell is built if it is a number, else undefined. */
-export function numberShape(text: string): NumberShape | undefined {
+export const numberShape = (text: string): NumberShape | undefined =>
+  plainNumber(text) ?? anyNumber(text);
+
+/** The shape of `101` and `101.5`, which nearly all cells have; of any other text undefined. */
+export function plainNumber(text: string): NumberShape | undefined {
+  const { length } = text;
+  if (length === 0 || length > longestPlain) return undefined;
+  let at = -1;
+  for (let k = 0; k < length; k += 1) {
+    const code = text.charCodeAt(k);
+    if (code >= 48 && code <= 57) continue;
+    if (at !== -1 || (code !== 44 && code !== 46) || k === length - 1) return undefined;
+    at = k;
+  }
+  return {
+    whole: at === -1 ? text : text.slice(0, at),
+    mark: at === -1 ? '' : text[at] === ',' ? ',' : '.',
+    ownMark: false,
+    fraction: at === -1 ? '' : text.slice(at + 1),
+    thousands: '',
+    negative: false,
+    plusBehind: false,
+    suffix: '',
+  };
+}
+const longestPlain = 20;
+
+/** The same by the whole grammar. */
+export function anyNumber(text: string): NumberShape | undefined {
   const match = cellShape.exec(plainCell(text));
   if (match === null) return undefined;
   const [, before = '', body = '', power, behind = '', suffix = ''] = match;

@@ -6,16 +6,15 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
-import { type Decoded, decode, type GaugeFileText } from './decode.ts';
+import { canonicalOptions, isCanonicalCsv, restoredRows } from './canonical-csv.ts';
+import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './decode.ts';
+import { delimiters } from './dialect.ts';
 import { createFindings, type Findings } from './findings.ts';
+import type { GaugeRole } from './gauge-vocabulary.ts';
 import { tellHiddenRows } from './hidden-rows.ts';
-import {
-  type IntakeOptions,
-  panelSpelling,
-  unknownRoles,
-  unusedPanelNames,
-} from './intake-options.ts';
-import type { LayoutName } from './layout.ts';
+import type { IntakeDecisions } from './intake-decisions.ts';
+import { type IntakeOptions, panelSpelling, unknownRoles } from './intake-options.ts';
+import { joinedRoles, type Layout } from './layout.ts';
 import { collectTable, createCollector, reservePoints } from './readings.ts';
 import { tellRepeatedRows } from './repeated-rows.ts';
 import { doubtNines } from './row-of-nines.ts';
@@ -23,55 +22,66 @@ import { createNames, pointSpelling } from './same-names.ts';
 import type { Parts, Split } from './section-state.ts';
 import { divideIntoParts } from './sections.ts';
 import { type SettledTables, settleTables } from './settle-tables.ts';
+import { doubtDays } from './several-days.ts';
 import { checkClaim } from './statistics-check.ts';
-import { type ExcludedCell, type Metadatum, placeOf } from './table.ts';
+import { type ExcludedCell, placeOf } from './table.ts';
 import { findTable } from './table-start.ts';
 import { doubtUnit } from './unit-doubt.ts';
 
 export type { GaugeFileText } from './decode.ts';
+export type { IntakeDecisions } from './intake-decisions.ts';
 export type { IntakeOptions } from './intake-options.ts';
-export type { LayoutName } from './layout.ts';
-export type { ExcludedCell, Metadatum } from './table.ts';
-
-export type IntakeDecisions = {
-  readonly encoding: string;
-  readonly delimiter: string;
-  readonly decimal: string;
-  readonly layout: LayoutName;
-  readonly unit: 'um' | 'mil';
-  /** 0 where no line names the columns. */
-  readonly headerLine: number;
-  /** Plain sentences, such as `17 of 20 readings fit only a decimal comma`. */
-  readonly evidence: readonly string[];
-  /** What lines beside the tables say of it: serial number, date, operator … */
-  readonly metadata: readonly Metadatum[];
-};
+export type { ExcludedCell } from './table.ts';
 
 export type GaugeReadings = {
   readonly readings: readonly Reading[];
   readonly excluded: readonly ExcludedCell[];
   readonly decisions: IntakeDecisions;
+  /** The panels met, as the file names them; none where the user names no panel anew. */
+  readonly panelsSeen: ReadonlySet<string>;
 };
 
 export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outcome<GaugeReadings> {
   const wrongRoles = unknownRoles(options);
   if (wrongRoles.length > 0) return refused(...wrongRoles);
+  if (file.piece !== undefined) return readPiece(file.piece, options);
   const decoded = decode(file, { encoding: options.encoding, limits: options.limits });
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
   return readGaugeText(decoded.value, options, decoded.diagnostics);
 }
 
+/** What the first piece of a long file decided holds for all that follow. */
+function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeReadings> {
+  const { decided } = piece;
+  if (decided === undefined) return readGaugeText(piece, options);
+  const delimiter = delimiters.find((mark) => mark === decided.delimiter);
+  const read = readGaugeText(piece, {
+    ...options,
+    decimal: decided.decimal === ',' ? ',' : '.',
+    ...(delimiter === undefined ? {} : { delimiter }),
+  });
+  return read.value === undefined
+    ? read
+    : found(
+        { ...read.value, decisions: { ...decided, unit: read.value.decisions.unit } },
+        read.diagnostics,
+      );
+}
+
 /** The same of a text: a whole file, or a piece of a long one under the head of its table. */
-export function readGaugeText(
+function readGaugeText(
   { source, encoding, evidence }: Decoded,
-  options: IntakeOptions,
+  asked: IntakeOptions,
   noticed: readonly Diagnostic[] = [],
 ): Outcome<GaugeReadings> {
+  const canonical = isCanonicalCsv(source);
+  const options = canonical ? canonicalOptions(asked) : asked;
   const split = findTable(source, options);
   if (split.value === undefined) return refused(...noticed, ...split.diagnostics);
   const findings = createFindings(source.name);
   findings.addAll(noticed);
-  const parts = divideIntoParts(split.value.rows, split.value.start, {
+  const rows = canonical ? restoredRows(split.value.rows) : split.value.rows;
+  const parts = divideIntoParts(rows, split.value.start, {
     ...split.value,
     findings,
   });
@@ -79,20 +89,22 @@ export function readGaugeText(
     findings.addAll(findings.hasErrors() ? [] : [noReadings(split.value)]);
     return refused(...findings.list());
   }
-  tellHiddenRows(parts.tables, findings);
+  tellHiddenRows(parts.tables, findings, canonical);
   tellRepeatedRows(parts.tables, findings);
   const settled = settleTables(parts, options, findings);
   if (settled === undefined) return refused(...findings.list());
   const collected = collect(settled, options, findings, split.value);
   if (findings.hasErrors()) return refused(...findings.list());
+  findings.addAll(doubtDays(source.name, collected.readings, parts.metadata));
   for (const claim of settled.claims) checkClaim(claim, findings);
   if (findings.hasErrors()) return refused(...findings.list());
   const decisions = decisionsOf({ encoding, evidence }, split.value, parts, settled);
   const excluded = [...settled.excluded, ...collected.excluded].sort((a, b) => a.line - b.line);
-  return found({ readings: collected.readings, excluded, decisions }, findings.list());
+  const { readings, panelsSeen } = collected;
+  return found({ readings, excluded, decisions, panelsSeen }, findings.list());
 }
 
-type Collected = Pick<GaugeReadings, 'readings' | 'excluded'>;
+type Collected = Pick<GaugeReadings, 'readings' | 'excluded' | 'panelsSeen'>;
 
 function collect(
   { tables }: SettledTables,
@@ -112,10 +124,9 @@ function collect(
   for (const table of own) reservePoints(table, collector);
   for (const table of tables) collectTable(table, collector);
   const { readings, excluded } = collector;
-  findings.addAll(unusedPanelNames(split.source.name, options, panels.seen));
   if (readings.length === 0 && !findings.hasErrors()) findings.addAll([noReadings(split)]);
   doubtUnits(tables, readings, options, findings);
-  return { readings, excluded };
+  return { readings, excluded, panelsSeen: panels.seen };
 }
 
 function doubtUnits(
@@ -126,7 +137,7 @@ function doubtUnits(
 ): void {
   const row = first?.table.header ?? first?.table.rows[0];
   if (first === undefined || row === undefined) return;
-  const at = placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);
+  const at = () => placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);
   findings.addAll(doubtUnit(readings, first.rules.unit, plausible, at));
   findings.addAll(doubtNines(readings, first.rules.unit));
 }
@@ -145,9 +156,30 @@ function decisionsOf(
     layout: first?.table.layout.kind ?? split.start.layout.kind,
     unit: first?.rules.unit ?? 'um',
     headerLine: split.start.header?.line ?? 0,
+    columns: columnNames(tables.map(({ table }) => table.layout)),
     evidence: [...evidence, ...split.evidence, ...parts.evidence, ...settled],
     metadata: parts.metadata,
   };
+}
+
+/** The names of columns that every table of the file has for a role. */
+function columnNames([first, ...more]: readonly Layout[]): IntakeDecisions['columns'] {
+  const names = new Map<GaugeRole, readonly string[]>();
+  for (const role of first?.columns.keys() ?? []) {
+    const own = namesOf(first, role);
+    const shared = more.every((layout) => namesOf(layout, role).join('\0') === own.join('\0'));
+    if (shared && own.length > 0) names.set(role, own);
+  }
+  return names;
+}
+
+function namesOf(layout: Layout | undefined, role: GaugeRole): readonly string[] {
+  const texts = (layout?.header ?? []).flatMap((cell) =>
+    cell.role === role && cell.text !== '' ? [cell.text] : [],
+  );
+  if (joinedRoles.has(role)) return texts;
+  const text = layout?.header[layout.columns.get(role) ?? -1]?.text ?? '';
+  return text === '' ? [] : [text];
 }
 
 /** A table of names only; or one whose rows all give no reading. */

@@ -113,8 +113,18 @@ const namesBoth = (statements: readonly Statement[]): boolean =>
   statements.every(({ unit }) => unit === 'um' || unit === 'mil') &&
   new Set(statements.map(({ unit }) => unit)).size === 2;
 
-const statedByHeader = (table: Table): readonly Statement[] =>
-  table.layout.readings.flatMap(({ column }): readonly Statement[] => {
+function statedByHeader(table: Table): readonly Statement[] {
+  const stated = statedByNames(
+    table,
+    table.layout.readings.map(({ column }) => column),
+  );
+  const panelAt = table.layout.columns.get('panel');
+  // `Panel (µm)`, the corner of the table: a panel has no unit, the readings beside it have.
+  return stated.length > 0 || panelAt === undefined ? stated : statedByNames(table, [panelAt]);
+}
+
+const statedByNames = (table: Table, columns: readonly number[]): readonly Statement[] =>
+  columns.flatMap((column): readonly Statement[] => {
     const { header } = table;
     const cell = table.layout.header[column];
     if (header === undefined || cell?.unit === undefined) return [];

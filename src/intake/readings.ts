@@ -11,7 +11,14 @@ import type { Findings } from './findings.ts';
 import type { ReadingColumn } from './layout.ts';
 import { createPointNames, type PointNames } from './point-names.ts';
 import { type NumberRules, readReadingCell } from './reading-cell.ts';
-import { type AboutRow, type RowReader, rowReader, type Spelling } from './row-columns.ts';
+import { cellColumn } from './row.ts';
+import {
+  type AboutRow,
+  type RowReader,
+  rowReader,
+  type Spelling,
+  type WrongCell,
+} from './row-columns.ts';
 import { type RowShape, rowShape, tellShape } from './row-shape.ts';
 import { doubtfulColumns, mayBeOne } from './shifted-cells.ts';
 import { type ExcludedCell, placeOf, type Table } from './table.ts';
@@ -52,8 +59,13 @@ export const createCollector = (
 export function reservePoints({ layout, rows }: Table, { names, spelling }: Collector): void {
   const column = layout.columns.get('point');
   if (column === undefined) return;
-  for (const { cells } of rows)
-    names.reserve(spelling.point(spelling.name((cells[column] ?? '').trim())));
+  const seen = new Set<string>();
+  for (const { cells } of rows) {
+    const text = cells[column] ?? '';
+    if (seen.has(text)) continue;
+    seen.add(text);
+    names.reserve(spelling.point(spelling.name(text.trim())));
+  }
 }
 
 type Reader = {
@@ -71,7 +83,7 @@ export function collectTable(settled: SettledTable, collector: Collector): void 
   const reader: Reader = {
     settled,
     collector,
-    about: rowReader(table, collector.spelling),
+    about: rowReader(table, collector.spelling, (...cell) => tellWrong(table, cell, collector)),
     shape: rowShape(table),
     cell: cellReader(rules),
     doubtful: rules.decimal.given === '.' ? [] : doubtfulColumns(table),
@@ -102,15 +114,7 @@ function collectRow(row: Row, reader: Reader): void {
     tellShape(table, row, misfit, collector.findings);
     return;
   }
-  const about = reader.about(row, (column, message, allowed) =>
-    collector.findings.add('error', 'cell-invalid', () => {
-      const hint =
-        allowed.length === 0
-          ? 'repeats count 1, 2, 3 …'
-          : suggest((row.cells[column] ?? '').trim(), allowed);
-      return { message, at: placeOf(table, row, column), ...(hint === undefined ? {} : { hint }) };
-    }),
-  );
+  const about = reader.about(row);
   for (const column of reader.doubtful) tellDoubtful(row, column, reader);
   const unit = settled.unitByRow ? unitOfRow(row, reader) : settled.rules.unit;
   if (unit === undefined) return;
@@ -122,6 +126,20 @@ function collectRow(row: Row, reader: Reader): void {
     const named = readCell(row, column, own, unit, reader);
     if (settled.rowsArePoints) point = named ?? point;
   }
+}
+
+function tellWrong(
+  table: Table,
+  [row, column, message, allowed]: Parameters<WrongCell>,
+  { findings }: Collector,
+): void {
+  findings.add('error', 'cell-invalid', () => {
+    const hint =
+      allowed.length === 0
+        ? 'repeats count 1, 2, 3 …'
+        : suggest((row.cells[column] ?? '').trim(), allowed);
+    return { message, at: placeOf(table, row, column), ...(hint === undefined ? {} : { hint }) };
+  });
 }
 
 function tellDoubtful(row: Row, column: number, { settled: { table }, collector }: Reader): void {
@@ -241,9 +259,8 @@ function tellTaken(
 }
 
 function originOf({ source, delimiter }: Table, row: Row, column: number): Reading['origin'] {
+  if (!row.quoted) return { file: source.name, line: row.line, column: cellColumn(row, column) };
   const { offset } = cellSpan(source, row, column, delimiter);
-  if (offset < row.quoteAt)
-    return { file: source.name, line: row.line, column: offset - row.start + 1 };
   const lineStart = source.text.lastIndexOf('\n', offset - 1) + 1;
   const line = row.line + countLineEnds(source.text, row.start, offset);
   return { file: source.name, line, column: offset - lineStart + 1 };

@@ -1,7 +1,7 @@
 /** What a row says besides its readings: on which panel and point, by whom, whether it counts. */
 import type { PointPlace, Reading } from '../film/reading.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
-import { notReading } from './not-readings.ts';
+import type { Layout } from './layout.ts';
 import type { Table } from './table.ts';
 import type { Row } from './tokens.ts';
 import {
@@ -9,6 +9,7 @@ import {
   flagNames,
   layerNamed,
   meansDeleted,
+  meansInvalid,
   ordinal,
   placeNamed,
   placeNames,
@@ -27,9 +28,14 @@ export type AboutRow = Pick<
 };
 
 /** A cell whose text its column does not know. */
-export type WrongCell = (column: number, message: string, allowed: readonly string[]) => void;
+export type WrongCell = (
+  row: Row,
+  column: number,
+  message: string,
+  allowed: readonly string[],
+) => void;
 
-export type RowReader = (row: Row, wrong: WrongCell) => AboutRow;
+export type RowReader = (row: Row) => AboutRow;
 
 /** How names are written: each in its first spelling. */
 export type Spelling = {
@@ -40,109 +46,147 @@ export type Spelling = {
 
 const textRoles = ['operator', 'time', 'substrate', 'note', 'u', 'v'] as const;
 
-export function rowReader({ layout, given }: Table, spelling: Spelling): RowReader {
-  const at = (role: GaugeRole): number => layout.columns.get(role) ?? -1;
-  const columns = {
-    ...{ panel: at('panel'), point: at('point'), vehicle: at('vehicle'), layer: at('layer') },
-    ...{ place: at('place'), marked: at('marked'), curved: at('curved'), repeat: at('repeat') },
-  };
-  const deletion = [...layout.header.entries()].flatMap(([column, { role }]) =>
-    role === 'deleted' || role === 'valid' || role === 'status' ? [{ column, role }] : [],
+export function rowReader(
+  { layout, given }: Table,
+  spelling: Spelling,
+  wrong: WrongCell,
+): RowReader {
+  const { name } = spelling;
+  const at = (role: GaugeRole): number | undefined => layout.columns.get(role);
+  const text = (row: Row, column: number): string => name((row.cells[column] ?? '').trim());
+  const vehicle = column(
+    at('vehicle'),
+    () => given.vehicle,
+    (own) => name(own) || given.vehicle,
   );
-  const texts = textRoles.flatMap((role) => {
-    const own = [...layout.header.keys()].filter((column) => layout.header[column]?.role === role);
-    return own.length === 0 ? [] : [{ role, columns: own }];
+  const panel = column(
+    at('panel'),
+    () => spelling.panel(given.panel ?? ''),
+    (own) => spelling.panel(name(own)),
+  );
+  const point = column(
+    at('point'),
+    () => spelling.point(given.point ?? ''),
+    (own) => spelling.point(name(own)),
+  );
+  const layer = column(
+    at('layer'),
+    () => given.layer ?? '',
+    (own) => layerNamed(name(own)),
+  );
+  const place = word<PointPlace>(at('place'), 'face', placeNamed, placeNames, wrong);
+  const marked = word(at('marked'), false, flagNamed, flagNames, wrong);
+  const curved = word(at('curved'), false, flagNamed, flagNames, wrong);
+  const repeat = repeatReader(at('repeat'), wrong);
+  const deleted = deletionReader(layout, text, wrong);
+  const kept = keptReader(layout, text);
+  return (row) => ({
+    vehicle: vehicle(row),
+    panel: panel(row),
+    point: point(row),
+    layer: layer(row),
+    place: place(row),
+    marked: marked(row),
+    curved: curved(row),
+    repeat: repeat(row),
+    deleted: deleted(row),
+    kept: kept(row),
   });
-  const givenLayer = given.layer ?? '';
-  return (row, wrong) => {
-    const text = (column: number): string =>
-      column < 0 ? '' : spelling.name((row.cells[column] ?? '').trim());
-    return {
-      vehicle: text(columns.vehicle) || given.vehicle,
-      panel: spelling.panel(columns.panel < 0 ? (given.panel ?? '') : text(columns.panel)),
-      point: spelling.point(columns.point < 0 ? (given.point ?? '') : text(columns.point)),
-      layer: columns.layer < 0 ? givenLayer : layerNamed(text(columns.layer)),
-      place: word<PointPlace>(text, columns.place, placeNamed, placeNames, 'face', wrong),
-      marked: word(text, columns.marked, flagNamed, flagNames, false, wrong),
-      curved: word(text, columns.curved, flagNamed, flagNames, false, wrong),
-      repeat: repeatOf(text, columns.repeat, wrong),
-      deleted: deletionOf(text, deletion, wrong),
-      kept: texts.length === 0 ? undefined : keptTexts(text, texts),
-    };
-  };
 }
 
-type TextAt = (column: number) => string;
+type Column<T> = (row: Row) => T;
+type TextAt = (row: Row, column: number) => string;
+
+/** Rows of one panel stand together: a cell like the one above is not read again. */
+function column<T>(at: number | undefined, without: () => T, read: (text: string) => T): Column<T> {
+  let above: { readonly cell: string; readonly value: T } | undefined;
+  if (at === undefined) {
+    const value = without();
+    return () => value;
+  }
+  return ({ cells }) => {
+    const cell = cells[at] ?? '';
+    if (above?.cell !== cell) above = { cell, value: read(cell.trim()) };
+    return above.value;
+  };
+}
 
 function word<T>(
-  text: TextAt,
-  column: number,
+  at: number | undefined,
+  without: T,
   named: (text: string) => T | undefined,
   allowed: readonly string[],
-  otherwise: T,
   wrong: WrongCell,
-): T {
-  if (column < 0) return otherwise;
-  const written = text(column);
-  const value = named(written);
-  if (value === undefined) wrong(column, `"${written}" is none of ${allowed.join(', ')}`, allowed);
-  return value ?? otherwise;
+): Column<T> {
+  const read = column<T | undefined>(at, () => without, named);
+  return (row) => {
+    const value = read(row);
+    if (value !== undefined || at === undefined) return value ?? without;
+    const written = (row.cells[at] ?? '').trim();
+    wrong(row, at, `"${written}" is none of ${allowed.join(', ')}`, allowed);
+    return without;
+  };
 }
 
-function repeatOf(text: TextAt, column: number, wrong: WrongCell): number | undefined {
-  const written = column < 0 ? '' : text(column);
-  if (written === '') return undefined;
-  const number = ordinal(written);
-  if (number === undefined) wrong(column, `"${written}" is no number of a repeat`, []);
-  return number;
+function repeatReader(at: number | undefined, wrong: WrongCell): Column<number | undefined> {
+  if (at === undefined) return () => undefined;
+  return (row) => {
+    const written = (row.cells[at] ?? '').trim();
+    if (written === '') return undefined;
+    const number = ordinal(written);
+    if (number === undefined) wrong(row, at, `"${written}" is no number of a repeat`, []);
+    return number;
+  };
 }
 
 type Deletion = { readonly column: number; readonly role: 'deleted' | 'valid' | 'status' };
 
 /** A column of deletions must be understood; one of states may say many things. */
-function deletionOf(
+function deletionReader(
+  { header }: Layout,
   text: TextAt,
-  columns: readonly Deletion[],
   wrong: WrongCell,
-): AboutRow['deleted'] {
-  for (const { column, role } of columns) {
-    const written = text(column);
-    const deleted = role === 'valid' ? isInvalid(written) : meansDeleted(written);
-    if (deleted === true) return { column, text: written };
-    if (deleted === undefined && role !== 'status') {
-      wrong(column, `"${written}" does not say whether the row counts`, ['yes', 'no']);
+): Column<AboutRow['deleted']> {
+  const columns = [...header.entries()].flatMap(([column, { role }]): readonly Deletion[] =>
+    role === 'deleted' || role === 'valid' || role === 'status' ? [{ column, role }] : [],
+  );
+  if (columns.length === 0) return () => undefined;
+  return (row) => {
+    for (const { column, role } of columns) {
+      const written = text(row, column);
+      const deleted = role === 'valid' ? meansInvalid(written) : meansDeleted(written);
+      if (deleted === true) return { column, text: written };
+      if (deleted === undefined && role !== 'status') {
+        wrong(row, column, `"${written}" does not say whether the row counts`, ['yes', 'no']);
+      }
     }
-  }
-  return undefined;
-}
-
-/** In a column of valid rows `no` takes a row back, and an empty cell says nothing. */
-function isInvalid(text: string): boolean | undefined {
-  if (text === '') return undefined;
-  const valid = flagNamed(text);
-  if (valid !== undefined) return !valid;
-  return notReading(text)?.class === 'error' ? true : meansDeleted(text);
+    return undefined;
+  };
 }
 
 /** Date and time of a reading may stand in two columns: they are kept as one text. */
-function keptTexts(
-  text: TextAt,
-  roles: readonly { readonly role: keyof KeptTexts; readonly columns: readonly number[] }[],
-): KeptTexts | undefined {
-  const kept: { -readonly [K in keyof KeptTexts]: KeptTexts[K] } = {};
-  let some = false;
-  for (const { role, columns } of roles) {
-    const [first = 0, ...more] = columns;
-    const own =
-      more.length === 0
-        ? text(first)
-        : columns
-            .map(text)
-            .filter((t) => t !== '')
-            .join(' ');
-    if (own === '') continue;
-    kept[role] = own;
-    some = true;
-  }
-  return some ? kept : undefined;
+function keptReader({ header }: Layout, text: TextAt): Column<KeptTexts | undefined> {
+  const roles = textRoles.flatMap((role) => {
+    const columns = [...header.keys()].filter((column) => header[column]?.role === role);
+    return columns.length === 0 ? [] : [{ role, columns }];
+  });
+  if (roles.length === 0) return () => undefined;
+  return (row) => {
+    const kept: { -readonly [K in keyof KeptTexts]: KeptTexts[K] } = {};
+    let some = false;
+    for (const { role, columns } of roles) {
+      const own = joinedTexts(row, columns, text);
+      if (own === '') continue;
+      kept[role] = own;
+      some = true;
+    }
+    return some ? kept : undefined;
+  };
+}
+
+function joinedTexts(row: Row, columns: readonly number[], text: TextAt): string {
+  const [first = 0] = columns;
+  if (columns.length === 1) return text(row, first);
+  const texts = columns.map((column) => text(row, column));
+  return texts.filter((own) => own !== '').join(' ');
 }

@@ -10,8 +10,13 @@ import { micrometresPer, type ReadingUnit } from './unit.ts';
 
 const fullDisplays: ReadonlySet<number> = new Set([999, 999.9, 1999, 1999.9, 2999, 3999, 4999]);
 
+const least = Math.min(...fullDisplays);
+
 export function doubtNines(readings: readonly Reading[], unit: ReadingUnit): readonly Diagnostic[] {
-  const isFull = ({ thickness }: Reading) => fullDisplays.has(thickness / micrometresPer[unit]);
+  const isFull = ({ thickness }: Reading): boolean => {
+    const value = thickness / micrometresPer[unit];
+    return value >= least && fullDisplays.has(value);
+  };
   const full = readings.filter(isFull);
   if (full.length === 0) return [];
   const others = readings.filter((reading) => !isFull(reading));

@@ -38,7 +38,7 @@ export type WalkedRow = {
   /** Offset of the line end that closes the row, or of the end of the text. */
   readonly end: number;
   readonly fault?: RowFault;
-  readonly cells: readonly string[];
+  readonly cells: string[];
   /** Columns whose cell still stands in its quotes, for a quote is doubled within. */
   readonly escaped: readonly number[];
 };

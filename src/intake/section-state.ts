@@ -65,6 +65,8 @@ export type State = {
   rows: Row[];
   /** Whether the rows belong to a table that holds no readings of a known layout. */
   foreign: ForeignTable | undefined;
+  /** The last line of text that was no row of a table. */
+  asideLine: number;
 };
 type ForeignTable = { readonly header: Row; readonly rows: Row[] };
 
@@ -76,14 +78,11 @@ export const isNumber = (text: string): boolean => text !== '' && numberShape(te
 
 /** Whether a cell where a reading should stand begins as a number. */
 export function isDataRow({ cells }: Row, { readings }: Layout): boolean {
-  const holds = (column: number): boolean => {
+  for (const { column } of readings) {
     const text = cells[column];
-    if (text === undefined) return false;
-    if (startsAsNumber(text)) return true;
-    const bare = text.trim();
-    return isNumber(bare);
-  };
-  return readings.some(({ column }) => holds(column));
+    if (text !== undefined && (startsAsNumber(text) || isNumber(text.trim()))) return true;
+  }
+  return false;
 }
 
 /** A unit of the readings; `Temperature unit: °C` is none of theirs. */

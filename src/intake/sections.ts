@@ -8,6 +8,7 @@
 import { closeForeign, startsForeignTable } from './foreign-tables.ts';
 import { type Layout, layoutOf } from './layout.ts';
 import {
+  beginsLaterStage,
   isAside,
   setsApart,
   tellApart,
@@ -45,9 +46,12 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
     given: { ...nothingGiven, panel: start.panel ?? null },
     rows: [],
     foreign: undefined,
+    asideLine: 0,
   };
   let before: Row | undefined;
-  for (const [k, row] of rows.entries()) {
+  for (let k = 0; k < rows.length; k += 1) {
+    const row = rows[k];
+    if (row === undefined) continue;
     if (row.line < start.line) readPreamble(row, state, reader);
     else if (start.header === undefined || row.line > start.line) {
       if (state.foreign === undefined && isDataRow(row, state.layout)) state.rows.push(row);
@@ -64,21 +68,36 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
 function readPreamble(row: Row, state: State, reader: Reader): void {
   const { isPanel } = reader.context;
   if (tellRowAbove(row, reader)) return;
-  const saying = sayingOf(row) ?? unitSaying(row);
-  if (saying !== undefined) {
-    hear(row, saying, state);
-    return;
-  }
+  const saying = sayingOf(row);
+  if (saying !== undefined) hear(row, saying, state);
+  const unit = saying !== undefined && namesUnit(saying) ? undefined : unitSaying(row);
+  if (unit !== undefined) hear(row, unit, state);
+  if (saying !== undefined || unit !== undefined) return;
   const text = loneText(row);
   if (text === undefined) return;
   state.titles.add(plain(text));
   if (isPanel(text)) state.given = { ...state.given, panel: text };
 }
 
-/** `Unit µm`, `All readings in mil`, `Paint report [µm]`: a title that ends in the unit. */
+/**
+ * `Unit µm`, `All readings in mil`, `Paint report [µm]`: a title that ends in the unit; a unit alone; or the unit
+ * as one of several sayings of a line: `Serial: 42, Unit: µm`.
+ */
 function unitSaying(row: Row): Saying | undefined {
+  const among = filledCells(row).flatMap((column) =>
+    (row.cells[column] ?? '')
+      .slice(0, 2000)
+      .split(/[,;|*]/u)
+      .map((part) => sayingOf({ ...row, cells: [part] }))
+      .flatMap((saying) =>
+        saying !== undefined && namesUnit(saying) ? [{ ...saying, column }] : [],
+      ),
+  );
+  if (among[0] !== undefined) return { ...among[0], value: among[0].value.trim() };
   const [column = 0] = filledCells(row);
   const text = (row.cells[column] ?? '').trim();
+  const alone = filledCells(row).length === 1 ? unitNamed(text) : undefined;
+  if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
   const value = /(?:\b(?:units?|in|en)\s+|[([]\s*)([^\s()[\]]+)\s*[)\]]?$/iu.exec(text)?.[1];
   const unit = value === undefined ? undefined : unitNamed(value);
   if (value === undefined || (unit !== 'um' && unit !== 'mil')) return undefined;
@@ -143,14 +162,18 @@ function readOther(
     state.foreign = { header: row, rows: [] };
     return;
   }
-  if (setsApart(row, next, saying, state, reader)) {
+  if (setsApart(row, next, saying, state, reader) || beginsLaterStage(row, next, state, reader)) {
     closeTable(state, reader);
     tellApart(row, reader);
     return;
   }
-  if (isAside(row, saying, state, reader)) {
-    if (saying !== undefined) hear(row, saying, state);
-    else if (markerLegend(row.cells).size === 0) tellAside(row, reader);
+  if (isAside(row, before, saying, state, reader)) {
+    state.asideLine = row.line;
+    if (saying !== undefined) {
+      // The rows below a unit are a table of their own: what stands above has the unit named there.
+      if (namesUnit(saying)) closeTable(state, reader);
+      hear(row, saying, state);
+    } else if (markerLegend(row.cells).size === 0) tellAside(row, reader);
     return;
   }
   state.rows.push(row);

@@ -117,7 +117,10 @@ function shapeTable(written: Table, findings: Findings): ShapedTable {
   return { table, unitsRow, excluded, claims, texts: countReadingTexts(table), evidence };
 }
 
-/** The unit of each table; one that says nothing has that of the tables that do, if they agree. */
+/**
+ * The unit of each table; one that says nothing has that of the tables that do, if they agree: but
+ * not a unit that a line names below it, which may be where the unit changed.
+ */
 function decideUnits(
   shaped: readonly ShapedTable[],
   { units: above }: Parts,
@@ -133,7 +136,8 @@ function decideUnits(
   const table = shaped[0]?.table;
   const decisions = outcomes.map(({ value, diagnostics }) => {
     const missing = diagnostics.every(({ code }) => code === 'unit-missing');
-    if (value === undefined && missing && agree && first !== undefined) return first;
+    if (value === undefined && missing && agree && above.length === 0 && first !== undefined)
+      return first;
     findings.addAll(diagnostics.map((diagnostic) => lostOr(diagnostic, table)));
     return value;
   });

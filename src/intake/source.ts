@@ -7,6 +7,7 @@
  */
 import type { Place } from '../base/diagnostics.ts';
 import { type Limits, usualLimits } from './limits.ts';
+import type { Row } from './row.ts';
 
 /** The mark around a cell that may hold delimiters. */
 export type QuoteMark = '"' | "'";
@@ -19,8 +20,11 @@ export type Source = {
   readonly quote: QuoteMark;
   readonly limits: Limits;
   readonly omitted: Omitted | undefined;
+  /** Its rows, where they are known already: a text is split once. */
+  readonly split: SplitText | undefined;
   readonly placeAt: (offset: number, length: number) => Place;
 };
+export type SplitText = { readonly delimiter: string; readonly rows: readonly Row[] };
 /** Lines of the file that the text leaves out at an offset: a piece keeps the head of its table. */
 export type Omitted = { readonly at: number; readonly lines: number };
 
@@ -29,6 +33,7 @@ export type SourceRules = {
   readonly quote?: QuoteMark;
   readonly limits?: Limits;
   readonly omitted?: Omitted | undefined;
+  readonly split?: SplitText | undefined;
 };
 
 /** Of a longer line only the start is shown, if the place lies in it. */
@@ -43,7 +48,7 @@ export function shownLine(line: string, column: number): { readonly lineText?: s
 export function createSource(
   name: string,
   text: string,
-  { firstLine = 1, quote = '"', limits = usualLimits, omitted }: SourceRules = {},
+  { firstLine = 1, quote = '"', limits = usualLimits, omitted, split }: SourceRules = {},
 ): Source {
   let starts: readonly number[] | undefined;
   const placeAt = (offset: number, length: number): Place => {
@@ -60,12 +65,20 @@ export function createSource(
       ...shownLine(text.slice(start, end), offset - start + 1),
     };
   };
-  return { name, text, firstLine, quote, limits, omitted, placeAt };
+  return { name, text, firstLine, quote, limits, omitted, split, placeAt };
 }
 
 /** How many lines of the file are left out before an offset of the text. */
 export const linesOmitted = (omitted: Omitted | undefined, offset: number): number =>
   omitted !== undefined && offset >= omitted.at ? omitted.lines : 0;
+
+/** A line of the file by its number, without its end. */
+export function lineAt({ text, omitted, firstLine }: Source, line: number): string | undefined {
+  const before = omitted === undefined ? 0 : text.slice(0, omitted.at).split('\n').length - 1;
+  const own =
+    line - firstLine - (line > before + (omitted?.lines ?? 0) ? (omitted?.lines ?? 0) : 0);
+  return text.split('\n')[own];
+}
 
 function lineStarts(text: string): readonly number[] {
   const starts = [0];

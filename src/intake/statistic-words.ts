@@ -31,17 +31,18 @@ const behind: Readonly<Partial<Record<Statistic, string>>> = {
 };
 /** Too short or too common to be looked for beside a name. */
 const onlyAlone: Readonly<Partial<Record<Statistic, string>>> = {
-  mean: 'mittel|mw|moy|media|media aritmetica|prom|gem|sr|medel|gns|mean value|average value|valor medio|valore medio|valeur moyenne|среднее|среднее значение|среднии|平均|平均值|平均値|均值',
+  mean: 'mittel|mw|moy|media|media aritmetica|prom|gem|sr|medel|gns|overall|mean value|average value|valor medio|valore medio|valeur moyenne|среднее|среднее значение|среднии|平均|平均值|平均値|均值',
   median: 'mediaan|медиана|中位数|中央値',
   deviation:
     'std abw|dev std|desv est|desv std|desviacion tipica|scarto tipo|standaarddeviatie|odchylenie standardowe|odch std|standardavvikelse|standardafvigelse|stdabw|st dev|стандартное отклонение|ско|标准差|标准偏差|標準差|標準偏差|stdafw|std avv|s dev',
-  least: '↓|mini|minimaal|minst|mindste|мин|минимум|最小|最小值|最小値|lowest|kleinster wert',
-  most: '↑|maksimum|maksimi|maxi|maximaal|storst|storste|макс|максимум|最大|最大值|最大値|highest|grosster wert',
+  least:
+    '↓|mini|minimaal|minst|mindste|мин|минимум|最小|最小值|最小値|lowest|kleinster wert|niedrigster wert|tiefstwert|minimalwert|valor minimo|valore minimo|valeur min|valeur minimale|laagste|laagste waarde',
+  most: '↑|maksimum|maksimi|maxi|maximaal|storst|storste|макс|максимум|最大|最大值|最大値|highest|grosster wert|hochster wert|hochstwert|maximalwert|valor maximo|valore massimo|valeur max|valeur maximale|hoogste|hoogste waarde',
   count:
     'anz|nombre|numero|num|個数|数|測定回数|n readings|n points|cantidad|conteggio|contagem|quantidade|liczba|ilosc|antal|number of readings|no of readings|reading count|total readings|total count|anzahl messungen|anzahl messwerte|nombre de mesures|numero de medidas|numero de lecturas|numero misure|aantal metingen|количество|кол во|个数|数量|件数|データ数|測定数',
   sum: 'somme|suma|somma|som|soma|totale|gesamt|сумма|итого|合计|总和|合計|grand total|subtotal',
   other:
-    'variationskoeffizient|coefficient of variation|etendue|rango|amplitude|variance|varianz|размах|极差|範囲',
+    'cv %|cov %|rsd|rsd %|usl|lsl|ucl|lcl|upper limit|lower limit|upper spec limit|lower spec limit|oberer grenzwert|unterer grenzwert|obere grenze|untere grenze|variationskoeffizient|coefficient of variation|etendue|rango|amplitude|variance|varianz|размах|极差|範囲',
 };
 
 type Words = {
@@ -105,8 +106,12 @@ export function statisticNamed(text: string): Statistic | undefined {
 export const isStatistic = (text: string): boolean => statisticNamed(text) !== undefined;
 
 /** Whether a name of a panel is, or carries, a word of statistics. */
-export const namesStatistic = (text: string): boolean =>
-  isStatistic(text) || wordsOfStatistics().beside.test(plainStatistic(text));
+export const namesStatistic = (text: string): boolean => {
+  const plain = plainStatistic(text);
+  return isStatistic(text) || (wordsOfStatistics().beside.test(plain) && !avantGauche.test(plain));
+};
+/** `Porte AVG` is the front left door of a French car. */
+const avantGauche = /^(?:porte|portiere|aile) avg$/u;
 
 /** The statistic in `bonnet mean` or `Mittelwert Dach`. */
 export function statisticBeside(text: string): Statistic | undefined {

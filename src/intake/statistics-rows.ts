@@ -56,7 +56,11 @@ export function leaveOutStatistics(table: Table, findings: Findings): WithoutSta
 export const statisticOf = (text: string): Statistic =>
   statisticBeside(text) ?? (plainStatistic(text) === 'n' ? 'count' : 'other');
 
-type Test = (text: string, row: Row) => boolean;
+/** How a column tells a word of statistics: by the text, and where that may be a name, by its row. */
+type Test = {
+  readonly mayBe: (text: string) => boolean;
+  readonly isOne: (text: string, row: Row) => boolean;
+};
 
 /** The column of a row's word of statistics, or -1. */
 function statisticFinder(table: Table): (row: Row) => number {
@@ -72,27 +76,34 @@ function statisticFinder(table: Table): (row: Row) => number {
     if (!readings.has(column) && !tests.has(column))
       tests.set(column, testFor(role, column, table));
   }
-  const columns = [...tests];
+  // Rows of one panel stand together: a name that was looked at in the row above is not looked at again.
+  const columns = [...tests].map(([column, test]) => ({ column, test, plainName: '' }));
   return (row) => {
-    for (const [column, test] of columns) {
-      const text = (row.cells[column] ?? '').trim();
-      if (text !== '' && !isNumeral(text) && test(text, row)) return column;
+    for (const own of columns) {
+      const cell = row.cells[own.column] ?? '';
+      if (cell === own.plainName) continue;
+      const text = cell.trim();
+      if (text === '' || isNumeral(text)) continue;
+      if (!own.test.mayBe(text)) own.plainName = cell;
+      else if (own.test.isOne(text, row)) return own.column;
     }
     return -1;
   };
 }
 
 function testFor(role: GaugeRole | undefined, column: number, table: Table): Test {
-  if (role === 'panel') return besidePanels(table, column);
+  if (role === 'panel') return { mayBe: besidePanels(table, column), isOne: () => true };
   if (role === 'point') return besidePoints(table);
-  // A layer-resolving instrument calls the whole film so.
-  if (role === 'layer')
-    return known((text) => plainStatistic(text) !== 'total' && isStatistic(text));
+  if (role === 'layer') return { mayBe: known(isStatisticOfLayer), isOne: () => true };
   return besideNames(table, column);
 }
 
+/** A layer-resolving instrument calls the whole film total. */
+const isStatisticOfLayer = (text: string): boolean =>
+  plainStatistic(text) !== 'total' && isStatistic(text);
+
 /** Each text is judged once. */
-function known(test: (text: string) => boolean): Test {
+function known(test: (text: string) => boolean): Test['mayBe'] {
   const told = new Map<string, boolean>();
   return (text) => {
     const before = told.get(text);
@@ -104,7 +115,7 @@ function known(test: (text: string) => boolean): Test {
 }
 
 /** A panel may be called `N` or `Average door`: its rows have points of their own, each another. */
-function besidePanels(table: Table, column: number): Test {
+function besidePanels(table: Table, column: number): Test['mayBe'] {
   const pointAt = table.layout.columns.get('point');
   return known((text) => {
     const statistical = namesStatistic(text) || plainStatistic(text) === 'n';
@@ -119,11 +130,11 @@ function besidePanels(table: Table, column: number): Test {
 
 /** `n` is a count where the value is one, `max` a statistic unless a reading of some panel is larger. */
 function besidePoints(table: Table): Test {
-  const statistical = known(isStatistic);
   const isBeaten = beatenPoints(table);
-  return (text, row) => {
-    if (plainStatistic(text) === 'n') return valuesOf(table, row).every(isSmallCount);
-    return statistical(text, row) && !isBeaten(text);
+  return {
+    mayBe: known((text) => plainStatistic(text) === 'n' || isStatistic(text)),
+    isOne: (text, row) =>
+      plainStatistic(text) === 'n' ? valuesOf(table, row).every(isSmallCount) : !isBeaten(text),
   };
 }
 const isSmallCount = (value: number): boolean => Number.isInteger(value) && value < 20;
@@ -193,13 +204,19 @@ function isNamelessMeans({ layout, rows }: Table, row: Row): boolean {
  * name, and the value beside them is not the largest or the least.
  */
 function besideNames(table: Table, column: number): Test {
-  const statistical = known(isStatistic);
-  const sure = table.rows.some((row) => {
-    const text = (row.cells[column] ?? '').trim();
-    return text !== '' && !isNumeral(text) && statistical(text, row) && !mayBeName(text);
-  });
-  return (text, row) =>
-    statistical(text, row) && (!mayBeName(text) || (sure && isExtreme(table, row, text)));
+  const mayBe = known(isStatistic);
+  let sure: boolean | undefined;
+  const isSure = (): boolean =>
+    table.rows.some((row) => {
+      const text = (row.cells[column] ?? '').trim();
+      return text !== '' && !isNumeral(text) && mayBe(text) && !mayBeName(text);
+    });
+  const isOne = (text: string, row: Row): boolean => {
+    if (!mayBeName(text)) return true;
+    sure ??= isSure();
+    return sure && isExtreme(table, row, text);
+  };
+  return { mayBe, isOne };
 }
 
 /** Whether a row holds the largest, or the least, of the values in its columns. */
@@ -225,4 +242,4 @@ export const valuesOf = ({ layout }: Table, { cells }: Row): readonly number[] =
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 /** Numbers, dates and times start with a digit; of the words of statistics only `1-2 avg` does. */
 const isNumeral = (text: string): boolean =>
-  isDigit(text.charCodeAt(0)) && !/^\d[\d\s–-]*\s\D/u.test(text);
+  isDigit(text.charCodeAt(0)) && (text.length < 3 || !/^\d[\d\s–-]*\s\D/u.test(text));

@@ -8,6 +8,7 @@
  */
 import { parse } from 'csv-parse/sync';
 import { type Diagnostic, found, type Outcome, refused } from '../base/diagnostics.ts';
+import { cellOffset, type Row } from './row.ts';
 import { rowFault, tooManyColumns } from './row-faults.ts';
 import {
   type Delimiter,
@@ -19,16 +20,8 @@ import {
 } from './row-walker.ts';
 import { linesOmitted, type Source } from './source.ts';
 
+export type { Row } from './row.ts';
 export type { Delimiter, Span } from './row-walker.ts';
-export type Row = {
-  readonly cells: readonly string[];
-  /** Line of the row's first character, from 1. */
-  readonly line: number;
-  /** Offset of the row's first character, always the first of a line. */
-  readonly start: number;
-  /** Offset before which the cells stand in the text as they are: the row's start if it holds a quote. */
-  readonly quoteAt: number;
-};
 export type Start = { readonly offset: number; readonly line: number };
 export type SplitRows = {
   readonly rows: readonly Row[];
@@ -49,8 +42,15 @@ export function tokenize(
   start: Start,
   atMost = Number.POSITIVE_INFINITY,
 ): Outcome<readonly Row[]> {
+  if (source.split?.delimiter === delimiter)
+    return found(rowsFrom(source.split.rows, start, atMost));
   const { rows, faults } = splitRows(source, delimiter, start, { whole: true, atMost });
   return faults.length > 0 ? refused(...faults) : found(rows);
+}
+
+function rowsFrom(rows: readonly Row[], { offset }: Start, atMost: number): readonly Row[] {
+  const first = rows.findIndex(({ start }) => start >= offset);
+  return first === -1 ? [] : rows.slice(first, first + atMost);
 }
 
 /** With `whole` the last row ends with the text; else it may go on in the next piece. */
@@ -68,6 +68,7 @@ export function splitRows(
   const rows: Row[] = [];
   const escaped: EscapedCell[] = [];
   const faults: Diagnostic[] = [];
+  let above: readonly string[] = [];
   let { offset, line } = start;
   let quoteAt = text.indexOf(rules.quote, offset);
   while (offset < text.length && rows.length < atMost && faults.length < mostFaults) {
@@ -83,11 +84,13 @@ export function splitRows(
     if (step.fault !== undefined) faults.push(step.fault);
     else if (step.cells.some(isFilled)) {
       for (const column of step.escaped ?? []) escaped.push({ row: rows.length, column });
+      shareNames(step.cells, above);
+      above = step.cells;
       rows.push({
         cells: step.cells,
         line: line + linesOmitted(source.omitted, offset),
         start: offset,
-        quoteAt: quoted ? offset : Number.POSITIVE_INFINITY,
+        quoted,
       });
     }
     line += step.end === lineEnd ? 1 : countLineEnds(text, offset, step.end) + 1;
@@ -99,7 +102,7 @@ export function splitRows(
 /** One row or line: where it ends, and its cells or what is wrong with it. */
 type Step = {
   readonly end: number;
-  readonly cells: readonly string[];
+  readonly cells: string[];
   readonly escaped?: readonly number[];
   readonly fault?: Diagnostic;
   /** Whether the fault is one that more text could mend. */
@@ -139,6 +142,14 @@ const rulesOf = ({ quote, limits }: Source, delimiter: Delimiter): RowRules => (
 });
 
 const isFilled = (cell: string): boolean => cell.trim() !== '';
+
+/** A cell that stands in the row above as well is the same string: a name is held once, not in each row. */
+function shareNames(cells: string[], above: readonly string[]): void {
+  for (let k = 0; k < cells.length; k += 1) {
+    const name = above[k];
+    if (name !== undefined && name === cells[k]) cells[k] = name;
+  }
+}
 
 /** `|---|:-:|`, `+----+----+`: a dash or two without a colon may stand for a missing reading. */
 const ruleCell = '\\s*(?:-{3,}|:-+:?|-+:)\\s*';
@@ -188,12 +199,11 @@ export function countLineEnds(text: string, from: number, to: number): number {
 /** Where a cell stands: quotes included, blanks around it not. */
 export function cellSpan(source: Source, row: Row, column: number, delimiter: Delimiter): Span {
   const { text } = source;
-  if (row.quoteAt === row.start) {
+  if (row.quoted) {
     return trimmed(text, walkTo(text, rulesOf(source, delimiter), row.start, column));
   }
-  let offset = row.start;
-  for (const cell of row.cells.slice(0, column)) offset += cell.length + 1;
   const cell = row.cells[column];
+  const offset = cellOffset(row, column);
   if (cell === undefined) return { offset: Math.max(row.start, offset - 1), length: 0 };
   return trimmed(text, { offset, length: cell.length });
 }

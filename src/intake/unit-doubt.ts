@@ -18,8 +18,9 @@ export function doubtUnit(
   readings: readonly Reading[],
   unit: ReadingUnit,
   { doubtfulUnder, doubtfulOver }: Doubtful,
-  at: Place,
+  at: () => Place,
 ): readonly Diagnostic[] {
+  if (mostAreWithin(readings, doubtfulUnder, doubtfulOver)) return [];
   const film = readings.filter(({ layer }) => layer === '').map(({ thickness }) => thickness);
   if (film.length === 0) return [];
   const middle = median(film);
@@ -31,7 +32,19 @@ export function doubtUnit(
     likelier === 'mm'
       ? otherUnitHint('mm')
       : 'if the unit is wrong, correct it where the file or --reading-unit names it';
-  return [warning('unit-doubtful', message, { at, hint })];
+  return [warning('unit-doubtful', message, { at: at(), hint })];
+}
+
+/** Then the middle one is as well, and nothing needs sorting. */
+function mostAreWithin(readings: readonly Reading[], least: number, most: number): boolean {
+  let [below, above, all] = [0, 0, 0];
+  for (const { layer, thickness } of readings) {
+    if (layer !== '') continue;
+    all += 1;
+    if (thickness < least) below += 1;
+    else if (thickness > most) above += 1;
+  }
+  return below < (all - 1) / 2 && above < (all - 1) / 2;
 }
 
 /** The unit in which the numbers would be paint: a film of paint is 0.02 to 1 in mm. */

@@ -86,7 +86,7 @@ export type LabelledUnit = {
   readonly unitText?: string;
 };
 
-/** `Thickness (µm)`, `reading_um`, `bonnet [mil]`, `µm` → the name without its unit, and the unit. */
+/** `Thickness (µm)`, `reading_um`, `Dicke in µm`, `bonnet [mil]`, `µm 1`, `µm` → the name without its unit, and the unit. */
 export function splitUnit(header: string): LabelledUnit {
   const text = header.trim();
   const alone = unitInText(text);
@@ -101,7 +101,9 @@ export function splitUnit(header: string): LabelledUnit {
   if (last !== null && trailing !== undefined) {
     return labelled(text.slice(0, last.index), trailing, last[1] ?? '');
   }
-  return { label: text };
+  const [, first = '', number = ''] = /^([^\s_]+)[\s_]+#?(\d+)$/u.exec(text) ?? [];
+  const leading = unitInText(first);
+  return leading === undefined ? { label: text } : labelled(number, leading, first);
 }
 
 /** Words that outside brackets are seldom units. */
@@ -110,7 +112,7 @@ const unitInText = (text: string): NamedUnit | undefined =>
   everydayWords.has(text.trim().toLowerCase()) ? undefined : unitNamed(text);
 
 const labelled = (label: string, unit: NamedUnit, unitText: string): LabelledUnit => ({
-  label: label.replace(/[_\s\-/,:;]+$/u, '').trim(),
+  label: label.replace(/(?:\s+(?:in|en)\s*|[_\s\-/,:;]+)$/iu, '').trim(),
   unit,
   unitText: unitText.trim(),
 });

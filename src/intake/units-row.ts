@@ -16,7 +16,7 @@ export function takeUnitsRow(table: Table): {
   readonly table: Table;
   readonly units: Row | undefined;
 } {
-  const [first, ...rows] = table.rows;
+  const [first] = table.rows;
   if (first === undefined || table.header === undefined) return { table, units: undefined };
   const texts = first.cells.map(bare);
   const known = table.layout.readings.some(({ column }) => isUnit(texts[column] ?? ''));
@@ -25,7 +25,7 @@ export function takeUnitsRow(table: Table): {
     (text, k) => isUnit(text) || (k === panelAt ? noUnit : otherUnit).test(text),
   );
   return known && allUnits
-    ? { table: { ...table, rows }, units: first }
+    ? { table: { ...table, rows: table.rows.slice(1) }, units: first }
     : { table, units: undefined };
 }
 

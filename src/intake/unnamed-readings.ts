@@ -23,8 +23,10 @@ export function adoptUnnamedReadings(table: Table): Table | undefined {
     if (numbers === undefined) return undefined;
     if (numbers.length > 0) further.push(column);
   }
-  const first = numbersOf(table, further[0] ?? -1) ?? [];
-  if (further[0] !== last.column + 1 || first.length * 3 < rows.length * 2 || rows.length < 2) {
+  const [next] = further;
+  if (next === undefined) return undefined;
+  const first = numbersOf(table, next) ?? [];
+  if (next !== last.column + 1 || first.length * 3 < rows.length * 2 || rows.length < 2) {
     return undefined;
   }
   if (!areReadings(table, last.column, further)) return undefined;

@@ -17,9 +17,9 @@ export function joinDecimalCommas(table: Table): Table | undefined {
   const width = layout.header.length;
   if (delimiter !== ',' || width === 0 || rows.length < fewestRows) return undefined;
   const parts = new Set<string>();
-  for (const { cells, quoteAt } of rows) {
+  for (const { cells, quoted } of rows) {
     const excess = withoutBlankEnd(cells, width + columns.length) - width;
-    if (quoteAt !== Number.POSITIVE_INFINITY || excess !== columns.length) return undefined;
+    if (quoted || excess !== columns.length) return undefined;
     for (const [k, column] of columns.entries()) {
       const [whole = '', part = ''] = [cells[column + k]?.trim(), cells[column + k + 1]?.trim()];
       if (!/^\d{1,4}$/u.test(whole) || !/^\d{1,2}$/u.test(part)) return undefined;

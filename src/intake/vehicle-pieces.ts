@@ -12,7 +12,7 @@ import { createRowStream } from './row-stream.ts';
 import { chooseQuote } from './single-quotes.ts';
 import { createSource, type QuoteMark, type Source } from './source.ts';
 import { findTable } from './table-start.ts';
-import { countLineEnds, type Delimiter, type Row } from './tokens.ts';
+import type { Delimiter, Row } from './tokens.ts';
 
 export type VehicleTable = {
   readonly delimiter: Delimiter;
@@ -73,36 +73,45 @@ export function createVehiclePieces(
   { delimiter, quote, column, head }: VehicleTable,
   limits: Limits = usualLimits,
 ): VehiclePieces {
-  const headLines = countLineEnds(head, 0, head.length);
-  const stream = createRowStream(name, { delimiter, quote, limits }, headLines + 1);
-  /** Rows of the vehicle that may go on, and the line they start at. */
-  let held = { text: '', line: headLines + 1 };
-  let vehicle = '';
+  const stream = createRowStream(name, { delimiter, quote, limits, head });
+  let waiting = '';
+  /** Characters to wait for: a vehicle longer than a piece is not split anew with every piece. */
+  let wanted = 0;
 
   const take = (text: string, last: boolean): Outcome<Source> => {
-    const piece = stream.take(text, last);
+    waiting += text;
+    if (!last && waiting.length < wanted) return { diagnostics: [] };
+    const piece = stream.take(waiting, last);
     if (piece.value === undefined) return refused(...piece.diagnostics);
-    const { source, rows, end } = piece.value;
-    let next: Row | undefined;
-    for (const row of rows) {
-      const own = (row.cells[column] ?? '').trim();
-      if (own === '' || own === vehicle) continue;
-      if (vehicle !== '') next = row;
-      vehicle = own;
-    }
-    if (!last && next === undefined) {
-      held = { ...held, text: held.text + source.text.slice(0, end) };
-      return { diagnostics: [] };
-    }
-    const cut = last ? end : (next?.start ?? end);
-    const complete = { ...held, text: held.text + source.text.slice(0, cut) };
-    held = { text: source.text.slice(cut, end), line: next?.line ?? held.line };
-    return complete.text.trim() === '' ? { diagnostics: [] } : found(pieceOf(complete));
+    const { source, rows } = piece.value;
+    const first = rows.findIndex(({ start }) => start >= head.length);
+    const start = last ? rows.length : lastVehicle(rows, first, column);
+    const next = rows[start];
+    if (next !== undefined) stream.putBack(piece.value, next);
+    waiting = '';
+    const nothing = first === -1 || start === first;
+    wanted = nothing ? source.text.length : 0;
+    return nothing ? { diagnostics: [] } : found(upTo(source, rows.slice(0, start), next));
   };
-  const pieceOf = ({ text, line }: typeof held): Source =>
-    createSource(name, head + text, {
+  const upTo = (source: Source, rows: readonly Row[], next: Row | undefined): Source =>
+    createSource(name, source.text.slice(0, next?.start), {
       ...{ quote, limits },
-      omitted: { at: head.length, lines: line - headLines - 1 },
+      omitted: source.omitted,
+      split: { delimiter, rows },
     });
   return { take };
+}
+
+/** Where the last vehicle of the rows starts; a row without a name is of the vehicle above it. */
+function lastVehicle(rows: readonly Row[], first: number, column: number): number {
+  let start = rows.length;
+  let name = '';
+  for (let k = rows.length - 1; k >= first; k -= 1) {
+    const own = (rows[k]?.cells[column] ?? '').trim();
+    if (own === '') continue;
+    if (name !== '' && own !== name) return start;
+    name = own;
+    start = k;
+  }
+  return first;
 }

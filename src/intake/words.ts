@@ -8,10 +8,12 @@ export const meansNoReading = (text: string): boolean =>
   text.toLowerCase() === 'nan' || notReading(text)?.class === 'missing';
 
 const yes = wordKeys(
-  'yes, y, true, t, 1, ja, j, wahr, oui, vrai, sí, verdadero, sì, vero, waar, sim, да, はい, 是, d',
+  'yes, y, true, t, 1, ja, j, wahr, oui, vrai, sí, verdadero, sì, vero, waar, sim, да, はい, 是',
 );
 const no = wordKeys(
   'no, n, false, f, 0, nein, falsch, non, faux, falso, nee, onwaar, não, нет, いいえ, 否',
+);
+const counts = wordKeys(
   'valid, ok, okay, kept, keep, active, used, included, none, good, gültig, aktiv, valide, válido',
   'valido, válida, valida, actif, activo, attivo, geldig, actief, not deleted, nicht gelöscht',
 );
@@ -19,8 +21,21 @@ const no = wordKeys(
 /** What a column of deletions says of its row; undefined for a word that is neither yes nor no. */
 export function meansDeleted(text: string): boolean | undefined {
   const key = wordKey(text);
-  if (yes.has(key) || namesDeletion(text) || /^[✓✔☑*]$/u.test(text)) return true;
-  return no.has(key) || notReading(text)?.class === 'missing' || text === '☐' ? false : undefined;
+  if (yes.has(key) || key === 'd' || namesDeletion(text) || ticked.test(text)) return true;
+  const kept = no.has(key) || counts.has(key) || notReading(text)?.class === 'missing';
+  return kept || text === '☐' ? false : undefined;
+}
+const ticked = /^[✓✔☑*]$/u;
+
+/**
+ * What a column of valid rows says of its row: there `ja` keeps it, and an `x` is a tick. An empty
+ * cell or a dash beside ticks may be a row that does not count, or one nobody judged: it says nothing.
+ */
+export function meansInvalid(text: string): boolean | undefined {
+  const key = wordKey(text);
+  if (yes.has(key) || counts.has(key) || key === 'x' || ticked.test(text)) return false;
+  const taken = no.has(key) || key === 'd' || namesDeletion(text);
+  return taken || notReading(text)?.class === 'error' || text === '☐' ? true : undefined;
 }
 
 const places: ReadonlyMap<string, PointPlace> = new Map([

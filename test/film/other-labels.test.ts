@@ -3,8 +3,8 @@ import { bestTemplate, panelMatcher, panelRecogniser } from '../../src/film/pane
 import { plainPanel, plainTemplate } from './car-builder.ts';
 
 const german = plainTemplate(
-  plainPanel('bonnet', { also: ['Motorhaube', 'capot'] }),
-  plainPanel('door-front-left', { also: ['Tür vorne links'] }),
+  plainPanel('bonnet', { also: ['Konepelti', 'kapotti'] }),
+  plainPanel('door-front-left', { also: ['Ovi edessä vasen'] }),
   plainPanel('roof'),
 );
 const matched = (label: string) => {
@@ -13,24 +13,24 @@ const matched = (label: string) => {
 };
 
 test('a panel is known by the other labels its template gives, however they are joined or capped', () => {
-  expect(matched('Motorhaube')).toBe('bonnet');
-  expect(matched('MOTORHAUBE ')).toBe('bonnet');
-  expect(matched('capot')).toBe('bonnet');
-  expect(matched('tür_vorne_links')).toBe('door-front-left');
+  expect(matched('Konepelti')).toBe('bonnet');
+  expect(matched('KONEPELTI ')).toBe('bonnet');
+  expect(matched('kapotti')).toBe('bonnet');
+  expect(matched('ovi_edessä_vasen')).toBe('door-front-left');
 });
 
 test('the words of the trade still mean what they mean', () => {
   expect(matched('hood')).toBe('bonnet');
-  expect(matched('Dach')).toBe('unknown');
+  expect(matched('Katto')).toBe('unknown');
 });
 
 test('a template that gives the labels is the one that fits them', () => {
   const plain = { ...plainTemplate(plainPanel('bonnet'), plainPanel('roof')), id: 'other' };
-  expect(bestTemplate(['Motorhaube', 'Tür vorne links'], [plain, german])?.template.id).toBe(
+  expect(bestTemplate(['Konepelti', 'Ovi edessä vasen'], [plain, german])?.template.id).toBe(
     'plain',
   );
-  expect(panelRecogniser([plain])('Motorhaube')).toBe(false);
-  expect(panelRecogniser([plain, german])('Motorhaube')).toBe(true);
+  expect(panelRecogniser([plain])('Konepelti')).toBe(false);
+  expect(panelRecogniser([plain, german])('Konepelti')).toBe(true);
 });
 
 test('a template read from a file goes before built-in ones that fit as well', () => {

@@ -20,9 +20,15 @@ const slips = ['NaN', 'undefined', '[object Object]', 'Infinity'];
 /** The count that ends a long list of one kind needs no place: those before it have theirs. */
 const counted = /^and \d+ more of this kind$/;
 
+/** An assumed spread rests on no readings: it has degrees of freedom without end. */
+const isUnlimited = (value: number, path: string): boolean =>
+  value === Number.POSITIVE_INFINITY && /\.dof(?:Ceiling)?$/u.test(path);
+
 /** The first thing in a result that no record may hold. */
 function slipIn(value: unknown, input: string, path = ''): string | undefined {
-  if (typeof value === 'number') return Number.isFinite(value) ? undefined : `${path} is ${value}`;
+  if (typeof value === 'number') {
+    return Number.isFinite(value) || isUnlimited(value, path) ? undefined : `${path} is ${value}`;
+  }
   if (typeof value === 'string') {
     const slip = slips.find((word) => value.includes(word) && !input.includes(word));
     return slip === undefined ? undefined : `${path} says "${slip}": ${value.slice(0, 120)}`;

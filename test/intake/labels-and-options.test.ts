@@ -111,16 +111,21 @@ describe('what the user settles by hand', () => {
     expect(briefs(text, { ...unit, layout: 'wide' })[0]).toContain('error header-missing');
   });
 
-  test('names of panels are replaced, and one that the file lacks is refused', () => {
+  test('names of panels are replaced, and those that were met are told', () => {
     const text = 'Teil;Wert\nHaube;101\n';
-    expect(values(text, { ...unit, panelNames: asked(['Haube', 'bonnet']) })?.[0]?.[0]).toBe(
-      'bonnet',
-    );
-    expect(
-      read(text, { ...unit, panelNames: asked(['Hauben', 'bonnet']) }).diagnostics[0],
-    ).toMatchObject({
-      code: 'usage-option-value',
-      hint: 'did you mean "haube"?',
-    });
+    const panelNames = asked(['Haube', 'bonnet'], ['Dach', 'roof']);
+    const { value } = read(text, { ...unit, panelNames });
+    expect(value?.readings.map(({ panel }) => panel)).toEqual(['bonnet']);
+    expect([...(value?.panelsSeen ?? [])]).toEqual(['haube']);
+  });
+
+  test('two columns of one meaning where their texts are read as one', () => {
+    const text = 'a,b,c,d\nroof,101,1 May,10:00\n';
+    const columns = new Map<string, string | readonly string[]>([
+      ['panel', 'a'],
+      ['reading', 'b'],
+      ['time', ['c', 'd']],
+    ]);
+    expect(read(text, { ...unit, columns }).value?.readings[0]?.time).toBe('1 May 10:00');
   });
 });

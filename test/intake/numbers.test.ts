@@ -1,5 +1,12 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { numberOf, numberShape, readsTwoWays } from '../../src/intake/numbers.ts';
+import {
+  anyNumber,
+  numberOf,
+  numberShape,
+  plainNumber,
+  readsTwoWays,
+} from '../../src/intake/numbers.ts';
 
 const value = (text: string): number | undefined => {
   const shape = numberShape(text);
@@ -83,4 +90,27 @@ test.each([
 ])('%s read two ways up to 5000: %s', (text, twoWays) => {
   const shape = numberShape(text);
   expect(shape !== undefined && readsTwoWays(shape, 5000)).toBe(twoWays);
+});
+
+const cellText = fc
+  .array(fc.constantFrom(...'0123456789', '.', ',', '-', '+', ' ', 'e', "'", 'µm', '٣', '\u200b'), {
+    maxLength: 9,
+  })
+  .map((parts) => parts.join(''));
+const plainText = fc
+  .tuple(
+    fc.integer({ min: 0, max: 9_999 }),
+    fc.constantFrom('', '.', ','),
+    fc.integer({ min: 0, max: 9_999 }),
+  )
+  .map(([whole, mark, fraction]) => (mark === '' ? `${whole}` : `${whole}${mark}${fraction}`));
+
+test('a plain number has the shape that the whole grammar gives it, and nothing else is taken for one', () => {
+  fc.assert(
+    fc.property(fc.oneof(cellText, plainText), (text) => {
+      expect(numberShape(text)).toEqual(anyNumber(text));
+    }),
+    { numRuns: 5_000 },
+  );
+  expect(plainNumber('101.5')).toEqual(anyNumber('101.5'));
 });

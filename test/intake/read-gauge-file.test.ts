@@ -10,6 +10,11 @@ test('the decisions of a file are told with their evidence', () => {
     layout: 'long',
     unit: 'um',
     headerLine: 3,
+    columns: new Map([
+      ['panel', ['Part']],
+      ['point', ['Spot']],
+      ['reading', ['Thickness (µm)']],
+    ]),
     evidence: [
       'semicolon as delimiter, it alone makes line 3 a header',
       'the header says µm',

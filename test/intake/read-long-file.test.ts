@@ -86,8 +86,9 @@ test('a vehicle that comes again after others is refused where it does', () => {
   expect(diagnostics[0]?.at?.line).toBe(2 + 20 * panelNames.length + 1);
 });
 
-test('a file of another layout is read whole', () => {
+test('a file of another layout is left to be read whole, and nothing is said of it', () => {
   const lines = Array.from({ length: 40 }, (_, k) => `${90 + k}.5,${95 + k}.5`).join('\n');
-  const { parts } = readLong(`bonnet (µm),roof (µm)\n${lines}\n`, 100);
-  expect(parts?.map(({ readings }) => readings.length)).toEqual([80]);
+  const { parts, diagnostics } = readLong(`bonnet (µm),roof (µm)\n${lines}\n`, 100);
+  expect(parts).toBeUndefined();
+  expect(diagnostics).toEqual([]);
 });

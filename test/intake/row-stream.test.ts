@@ -121,7 +121,7 @@ test('cut anywhere, the rows are the same, with the same lines and the same plac
       const text = write(rows, how);
       const whole = createSource('f', text, { quote: how.quote });
       const { value: all = [] } = tokenize(whole, how.delimiter, { offset: 0, line: 1 });
-      const stream = createRowStream('f', how, 1);
+      const stream = createRowStream('f', how);
       const ends = [
         ...places.map((place) => place % (text.length + 1)).sort((a, b) => a - b),
         text.length,
@@ -148,14 +148,14 @@ function about(source: ReturnType<typeof createSource>, row: Row, delimiter: Del
 }
 
 test('a fault in a later piece is told with its line in the file', () => {
-  const stream = createRowStream('f', { delimiter: ',', quote: '"' }, 1);
+  const stream = createRowStream('f', { delimiter: ',', quote: '"' });
   expect(stream.take('a,b\nc,d\ne', false).value?.rows).toHaveLength(2);
   const { diagnostics } = stream.take(',f\n"g"h,i\n', true);
   expect(diagnostics.map(brief)).toEqual(['4:3+1 error cell-invalid']);
 });
 
 test('a quote that never closes does not hold back the rest of a long file', () => {
-  const stream = createRowStream('f', { delimiter: ',', quote: '"' }, 1);
+  const stream = createRowStream('f', { delimiter: ',', quote: '"' });
   const faults: string[] = [];
   let told = 0;
   for (let k = 0; k < 40 && faults.length === 0; k += 1) {

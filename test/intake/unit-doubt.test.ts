@@ -7,7 +7,7 @@ import { doubtUnit } from '../../src/intake/unit-doubt.ts';
 
 const doubt = (middle: number, unit: ReadingUnit, layer = '') => {
   const reading = { thickness: micrometres(middle), layer } as Reading;
-  return doubtUnit([reading], unit, filmModel.measurement, { file: 'r.csv' }).map(
+  return doubtUnit([reading], unit, filmModel.measurement, () => ({ file: 'r.csv' })).map(
     ({ message, hint }) => [message, hint],
   );
 };

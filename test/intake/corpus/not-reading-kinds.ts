@@ -217,6 +217,8 @@ export const notReadingKinds: readonly Kind[] = [
   marked('a column "valid" of 1 and 0', 'either-but-never-wrong', 'valid', (out) =>
     out ? '0' : '1',
   ),
+  marked('a column "Gültig" of ja and nein', 'read', 'Gültig', (out) => (out ? 'nein' : 'ja')),
+  marked('a column "valid" of да and нет', 'read', 'valid', (out) => (out ? 'нет' : 'да')),
   marked('a column "gelöscht" of ja and nein', 'either-but-never-wrong', 'gelöscht', (out) =>
     out ? 'ja' : 'nein',
   ),

@@ -55,6 +55,30 @@ const ofVehicle = (survey: Survey, vehicle: string): readonly TrueReading[] =>
   readingsOf(survey).map((one) => ({ ...one, vehicle }));
 const same = { panels: ['bonnet', 'roof', 'boot'], points: 3 };
 
+/** Lines between the rows of one table that change what the rows below them are. */
+const lineBetween: readonly Kind[] = [
+  layout('a line between two rows that names another unit', 'read', (random) => {
+    const survey = inventSurvey(random, { panelCount: 2, points: 3 });
+    const rows = longTable(survey, { header: ['panel', 'point', 'reading'] }).split('\n');
+    const text = ['Unit: µm', ...rows.slice(0, 4), 'Unit: mil', ...rows.slice(4)].join('\n');
+    const readings = readingsOf(survey).map((one, i) =>
+      i < 3 ? one : { ...one, um: one.um * 25.4 },
+    );
+    return instance(text, readings, { says: /mil/ });
+  }),
+  layout('a line between two rows that tells of a later stage', 'refused', (random) => {
+    const rows = longTable(inventSurvey(random, { panelCount: 2, points: 3 })).split('\n');
+    const text = [...rows.slice(0, 4), 'After polishing', ...rows.slice(1)].join('\n');
+    return instance(text, [], { refusedAt: 5 });
+  }),
+  layout('columns "Before" and "After", and a unit named by hand', 'refused', (random) => {
+    const survey = inventSurvey(random, { panelCount: 3, points: 1 });
+    const rows = survey.shots.map(({ panel, value }) => `${panel},${value},${value - 2}`);
+    const text = `panel,Before,After\n${rows.join('\n')}\n`;
+    return instance(text, [], { refusedAt: 1, options: { unit: 'um' } });
+  }),
+];
+
 const numbers: readonly Kind[] = [
   nearly('101²'),
   nearly('10½'),
@@ -310,4 +334,4 @@ const cars: readonly Kind[] = [
   }),
 ];
 
-export const trapKinds: readonly Kind[] = [...numbers, ...neighbours, ...cars];
+export const trapKinds: readonly Kind[] = [...numbers, ...neighbours, ...lineBetween, ...cars];

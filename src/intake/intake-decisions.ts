@@ -1,0 +1,20 @@
+/** What was decided about a file on the way from its bytes to its readings. */
+import type { GaugeRole } from './gauge-vocabulary.ts';
+import type { LayoutName } from './layout.ts';
+import type { Metadatum } from './table.ts';
+
+export type IntakeDecisions = {
+  readonly encoding: string;
+  readonly delimiter: string;
+  readonly decimal: string;
+  readonly layout: LayoutName;
+  readonly unit: 'um' | 'mil';
+  /** 0 where no line names the columns. */
+  readonly headerLine: number;
+  /** What the file calls its columns, by role; two names where their texts are read as one. */
+  readonly columns: ReadonlyMap<GaugeRole, readonly string[]>;
+  /** Plain sentences, such as `17 of 20 readings fit only a decimal comma`. */
+  readonly evidence: readonly string[];
+  /** What lines beside the tables say of it: serial number, date, operator … */
+  readonly metadata: readonly Metadatum[];
+};
