@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { studentTQuantile } from '../../src/base/stats/student-t.ts';
 import { micrometres } from '../../src/base/units.ts';
-import { adjusted, fitAdjustment } from '../../src/film/gauge-adjustment.ts';
 import { checkGauge, driftBetween, type ShimReading } from '../../src/film/gauge-check.ts';
 
 const terms = {
@@ -38,6 +37,13 @@ describe('a gauge checked on shims', () => {
     expect(repeatability.dof).toBe(3);
     expect(repeatability.sd).toBeCloseTo(Math.sqrt((2 * 0.04 + 0.02) / 3), 12);
   });
+  it('needs a reading', () => {
+    expect(() => checkGauge([], terms)).toThrow('at least one reading');
+  });
+  it('takes the larger uncertainty where a shim is given two', () => {
+    const [shim] = checkGauge([...onShim(100, 0.5, 100), ...onShim(100, 2, 100)], terms).shims;
+    expect(shim?.shimUncertainty).toBe(2);
+  });
   it('takes the assumed repeatability where no shim was read twice', () => {
     const { repeatability } = checkGauge(onShim(100, 0.5, 100.2), terms);
     expect(repeatability).toEqual({ sd: 1.5, dof: Number.POSITIVE_INFINITY });
@@ -49,6 +55,19 @@ describe('a gauge checked on shims', () => {
     expect(at(100.1)).toBe('undecided');
     expect(at(94.1)).toBe('undecided');
     expect(at(94.0)).toBe('fail');
+  });
+  it('has the chance that its error is within what is permitted', () => {
+    // Error 0, U = 1.96·√(.25² + .1²/12 + 1.5²), MPE 3: 2·Φ(3/1.520965) − 1 = 2·Φ(1.97243) − 1 = .95144
+    const [shim] = checkGauge(onShim(100, 0.5, 100), terms).shims;
+    expect(shim?.conformance).toBeCloseTo(0.95144, 4);
+  });
+  it('is surely within well inside the limit, and an even chance at the limit itself', () => {
+    const at = (reading: number) =>
+      checkGauge(onShim(100, 0.5, reading, reading + 0.4, reading + 0.8), terms).shims[0];
+    expect(at(99.6)?.verdict).toBe('pass');
+    expect(at(99.6)?.conformance).toBeGreaterThan(0.999);
+    expect(at(102.6)?.verdict).toBe('undecided');
+    expect(at(102.6)?.conformance).toBeCloseTo(0.5, 3);
   });
   it('fails on one shim out of limits, whatever the others say', () => {
     const good = onShim(50, 0.2, 50, 50.1, 50, 49.9);
@@ -69,48 +88,45 @@ describe('drift between two checks', () => {
   const moved = (by: number) =>
     checkGauge(onShim(100, 2, 100.1 + by, 99.9 + by, 100 + by, 100.2 + by, 99.8 + by), terms);
 
-  it('keeps the repeatability of both and drops the error of the shim', () => {
-    // s² = .025 on 4 dof in each; u² = 2·.025/5, ν = 8, t(.975; 8) = 2.306004 (tables)
+  it('keeps repeatability and step of both and drops the error of the shim', () => {
+    // s² = .025 on 4 dof in each, step .1: u² = 2·(.025/5 + .01/12) = .0116667
+    // ν = u⁴/(2·(.025/5)²/4) = 10.9, cut to 10; t(.975; 10) = 2.228139 (tables): U = .240663
     const [drift] = driftBetween(before, moved(0.2));
     expect(drift?.change).toBeCloseTo(0.2, 12);
-    expect(drift?.expanded).toBeCloseTo(2.306004 * Math.sqrt((2 * 0.025) / 5), 6);
+    expect(drift?.expanded).toBeCloseTo(2.228139 * Math.sqrt(2 * (0.025 / 5 + 0.01 / 12)), 6);
   });
   it('is proved beyond that and not within it', () => {
-    expect(driftBetween(before, moved(0.23))[0]?.proved).toBe(false);
-    expect(driftBetween(before, moved(0.24))[0]?.proved).toBe(true);
-    expect(driftBetween(before, moved(-0.24))[0]?.proved).toBe(true);
+    expect(driftBetween(before, moved(0.24))[0]?.proved).toBe(false);
+    expect(driftBetween(before, moved(0.25))[0]?.proved).toBe(true);
+    expect(driftBetween(before, moved(-0.25))[0]?.proved).toBe(true);
+  });
+  it('has the display step in it even where no reading scattered', () => {
+    const whole = { ...terms, step: micrometres(1) };
+    const steady = (reading: number) =>
+      checkGauge(onShim(100, 2, reading, reading, reading), whole);
+    // U = 1.96·√(2/12) = .80: half a step proves nothing.
+    expect(driftBetween(steady(100), steady(100.5))[0]?.proved).toBe(false);
+    expect(driftBetween(steady(100), steady(100))[0]?.expanded).toBeCloseTo(
+      1.959964 * Math.sqrt(2 / 12),
+      6,
+    );
+  });
+  it('shares its risk among the shims: two of them at 97.5 % each', () => {
+    const two = (by: number) =>
+      checkGauge(
+        [
+          ...onShim(100, 2, 100.1 + by, 99.9 + by, 100 + by, 100.2 + by, 99.8 + by),
+          ...onShim(50, 2, 50.1, 49.9, 50, 50.2, 49.8),
+        ],
+        terms,
+      );
+    // s² = .025 on 8 dof in each; u² = 2·(.025/5 + .01/12), ν = 21.8, cut to 21; t(.9875; 21) = 2.414
+    const drift = driftBetween(two(0), two(0.3));
+    expect(drift.map(({ shim }) => shim)).toEqual([50, 100]);
+    for (const { expanded } of drift) expect(expanded).toBeCloseTo(2.414 * 0.108012, 3);
+    expect(drift.map(({ proved }) => proved)).toEqual([false, true]);
   });
   it('is not told of a shim that only one check has', () => {
     expect(driftBetween(before, checkGauge(onShim(50, 2, 50), terms))).toEqual([]);
-  });
-});
-
-describe('the adjustment of a gauge', () => {
-  it('is the least-squares line through the shims, and undoes itself', () => {
-    // readings 2 + 1.03·t exactly
-    const check = checkGauge(
-      [50, 100, 250].flatMap((shim) => onShim(shim, 0.5, 2 + 1.03 * shim)),
-      terms,
-    );
-    const adjustment = fitAdjustment(check);
-    expect(adjustment.offset).toBeCloseTo(2, 10);
-    expect(adjustment.slope).toBeCloseTo(1.03, 12);
-    expect(adjusted(micrometres(2 + 1.03 * 120), adjustment)).toBeCloseTo(120, 10);
-  });
-  it('weighs a shim by its readings, as the normal equations solved by hand do', () => {
-    // x: 0 (once, reads 0), 100 (three times, reads 101, 100, 102), 200 (once, reads 201)
-    // Sx = 500, Sy = 504, Sxx = 70000, Sxy = 30300 + 40200 = 70500, n = 5
-    // slope = (5·70500 − 500·504)/(5·70000 − 500²) = 100500/100000 = 1.005; offset = (504 − 1.005·500)/5 = .3
-    const check = checkGauge(
-      [...onShim(0, 0.5, 0), ...onShim(100, 0.5, 101, 100, 102), ...onShim(200, 0.5, 201)],
-      terms,
-    );
-    const { slope, offset } = fitAdjustment(check);
-    expect(slope).toBeCloseTo(1.005, 12);
-    expect(offset).toBeCloseTo(0.3, 10);
-  });
-  it('from one shim is an offset alone', () => {
-    const { slope, offset } = fitAdjustment(checkGauge(onShim(100, 0.5, 102, 104), terms));
-    expect([slope, offset]).toEqual([1, 3]);
   });
 });
