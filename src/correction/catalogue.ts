@@ -111,6 +111,16 @@ export type CorrectionModel = {
     readonly softFactor: number;
     readonly hardFactor: number;
   };
+  /** How records of test spots are believed, and what is tried next. */
+  readonly spot: {
+    /** ln-SD of removal over depth, as the eye tells it from the share cleared. */
+    readonly eyeLogSd: number;
+    /** What the gauge's repeatability counts for against the scatter of a spot's own marks. */
+    readonly scatterDof: number;
+    /** Chance to reach the aim, within so many sets, from which a combination is worth a trial. */
+    readonly leastChance: number;
+    readonly sets: number;
+  };
   readonly correction: {
     readonly depthLogSd: number;
     readonly depthScaleLogSd: number;

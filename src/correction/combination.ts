@@ -18,24 +18,26 @@ export type Combination = {
 
 /**
  * All combinations of the shop's own things, mildest first by removal per set, then by name. A rate
- * that the shop measured itself stands above the one from Preston's law.
+ * that the shop measured itself stands above the one from Preston's law; `factorOf` is what is known of
+ * this car's paint besides.
  */
-export function ladder(model: CorrectionModel, hardness = 1): readonly Combination[] {
+export function ladder(
+  model: CorrectionModel,
+  factorOf: (combination: string) => number = () => 1,
+): readonly Combination[] {
   return model.machines
     .flatMap((machine) =>
       model.pads.flatMap((pad) =>
         model.products.map((product) => {
           const id = `${machine.id}/${pad.id}/${product.id}`;
-          const own = model.rates.get(id)?.rate;
+          const usual =
+            model.rates.get(id)?.rate ?? removalPerSet({ machine, pad, product }, model.removal);
           return {
             id,
             machine,
             pad,
             product,
-            perSet:
-              own === undefined
-                ? removalPerSet({ machine, pad, product }, model.removal, hardness)
-                : scale(own, hardness),
+            perSet: scale(usual, factorOf(id)),
             haze: hazeLeft(machine, pad, product, model.correction.haze),
           };
         }),

@@ -1,8 +1,9 @@
 /** How much of a panel's defects a removal clears. */
 import { normalCdf } from '../base/stats/normal.ts';
 import type { Micrometres } from '../base/units.ts';
-import type { ExpectedRemoval } from '../film/removal-risk.ts';
-import type { CorrectionModel, DefectKind } from './catalogue.ts';
+import type { DefectKind } from './catalogue.ts';
+import type { ForetoldRemoval } from './removal-knowledge.ts';
+import type { LogFactor } from './trial-observation.ts';
 
 /** One kind of defect found on a panel. */
 export type Defect = {
@@ -27,15 +28,17 @@ export function medianDepth({ kind, grade, depth }: Defect): number {
 
 /**
  * Expected share of the defects cleared: Φ(E[ln R/D] / √(σ_D² + Var[ln R/D])), depths lognormal with
- * ln-SD σ_D about a median that is itself known only to the car's depth scale.
+ * ln-SD σ_D about a median that is known up to the car's depth scale. What is known of removal and of
+ * depth may go together: Var[ln R/D] = Var[ln R] + Var[ln D] − 2·Cov.
  */
 export function expectedCorrection(
-  { median, logSd }: ExpectedRemoval,
+  { median, logSd, withDepth }: ForetoldRemoval,
   depth: number,
-  { depthLogSd, depthScaleLogSd }: CorrectionModel['correction'],
+  depthScale: LogFactor,
+  depthLogSd: number,
 ): number {
   if (depth === 0) return 1;
   if (median <= 0) return 0;
-  const variance = depthLogSd ** 2 + depthScaleLogSd ** 2 + logSd ** 2;
-  return normalCdf(Math.log(median / depth) / Math.sqrt(variance));
+  const variance = depthLogSd ** 2 + depthScale.sd ** 2 + logSd ** 2 - 2 * withDepth;
+  return normalCdf((Math.log(median / depth) - depthScale.mean) / Math.sqrt(variance));
 }

@@ -25,7 +25,7 @@ import {
   workingWarming,
 } from './heat.ts';
 import { SKINS, type Skin } from './heat-model.ts';
-import { removalLogSd } from './plan-correction.ts';
+import { removalLogSd } from './removal-knowledge.ts';
 import {
   contactPressure,
   contactTime,

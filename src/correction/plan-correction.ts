@@ -1,20 +1,21 @@
 /** Survey and defects → plan: on each panel the mildest steps that reach the aim within every limit. */
 import { type Remark, remark } from '../base/remark.ts';
 import { type Micrometres, micrometres, minutes } from '../base/units.ts';
+import type { Allowance } from '../film/allowance.ts';
 import type { FilmModel } from '../film/film-model.ts';
 import { clearRisk, type ExpectedRemoval, removalQuantile } from '../film/removal-risk.ts';
-import type { PanelSurvey } from '../film/survey.ts';
+import type { PanelSurvey, ZoneSurvey } from '../film/survey.ts';
+import { type AllowedRemoval, allowedRemoval } from './allowed-removal.ts';
+import { type CandidateSearch, candidateSearch } from './candidate-search.ts';
 import type { CorrectionModel } from './catalogue.ts';
-import { type Combination, ladder } from './combination.ts';
-import { type Defect, expectedCorrection, medianDepth } from './defects.ts';
+import { type Defect, medianDepth } from './defects.ts';
 import { heatCautions } from './heat-cautions.ts';
 import type { PanelPlan, Plan, PlannedStep, Verdict } from './plan.ts';
 import { cautionsOf, choiceReasons, defectRemarks, nothingFits } from './plan-remarks.ts';
+import { meanRemoval, type PaintKnowledge, untriedLogSd } from './removal-knowledge.ts';
 import { setTime } from './removal-rate.ts';
 import type { Step } from './step.ts';
-import { type Candidate, type Choice, candidates, chooseSteps } from './step-search.ts';
-
-export type Hardness = 'soft' | 'medium' | 'hard' | 'unknown';
+import { chooseSteps, type RatedCandidate } from './step-search.ts';
 
 export type PlanRequest = {
   /** Panels to plan: all of a survey, or those asked for. */
@@ -25,32 +26,17 @@ export type PlanRequest = {
   readonly aim: number;
   /** Worst haze grade that may be left. */
   readonly hazeAllowed: number;
-  readonly hardness: Hardness;
+  /** What is known of a panel's paint; the same object for panels of one paint. */
+  readonly paintOf: (panel: PanelSurvey) => PaintKnowledge;
+  /** What may come off a panel, or one of its zones, at a removal's ln-SD: never more at a larger one. */
+  readonly allowanceAt: (part: PanelSurvey, logSd: number) => Allowance;
   readonly model: CorrectionModel;
   readonly thinnerClear: FilmModel['thinnerClear'];
   readonly edgeWidth: FilmModel['edgeWidth'];
 };
 
-/**
- * ln-SD of a plan's removal before any test spot: hardness, the combination's own rate and the step.
- *
- * The own deviations of a plan's combinations are taken as shared: combinations on one machine or one
- * pad share part of theirs, nobody has measured how much, and this way the spread is never understated.
- */
-export const removalLogSd = ({
-  hardnessLogSd,
-  combinationLogSd,
-  stepLogSd,
-}: CorrectionModel['removal']): number => Math.hypot(hardnessLogSd, combinationLogSd, stepLogSd);
-
-/** Factor of removal for paint whose hardness is declared. */
-const hardnessFactor = (hardness: Hardness, removal: CorrectionModel['removal']): number =>
-  ({ soft: removal.softFactor, hard: removal.hardFactor, medium: 1, unknown: 1 })[hardness];
-
 export function planCorrection(request: PlanRequest): Plan {
-  const { model, hardness } = request;
-  const rungs = ladder(model, hardnessFactor(hardness, model.removal));
-  const search = candidateSearch(rungs, request);
+  const search = candidateSearch(request);
   const panels = request.panels.map((survey) => planWhole(survey, request, search));
   return {
     panels,
@@ -59,11 +45,11 @@ export function planCorrection(request: PlanRequest): Plan {
 }
 
 /** Zones are planned apart; the panel shows the plan of the one that allows least. */
-function planWhole(survey: PanelSurvey, request: PlanRequest, search: Search): PanelPlan {
-  const zones = survey.zones.map((zone) => ({
-    ...planPanel(zone, request, search),
-    zone: zone.zone,
-  }));
+function planWhole(survey: PanelSurvey, request: PlanRequest, search: CandidateSearch): PanelPlan {
+  const zones = survey.zones.map((zone) => {
+    const plan = planPanel(zone, request, search);
+    return { ...plan, survey: { ...plan.survey, zone: zone.zone }, zone: zone.zone };
+  });
   const [first, ...rest] = zones;
   if (first === undefined) return planPanel(survey, request, search);
   const least = rest.reduce(
@@ -71,7 +57,13 @@ function planWhole(survey: PanelSurvey, request: PlanRequest, search: Search): P
     first,
   );
   const { zone: _, ...shown } = least;
-  return { ...shown, survey, zones };
+  const { topcoat, limits, budget, boundBy } = least.survey;
+  const surveyed: readonly ZoneSurvey[] = zones.map((zone) => zone.survey);
+  return {
+    ...shown,
+    survey: { ...survey, topcoat, limits, budget, boundBy, zones: surveyed },
+    zones,
+  };
 }
 
 /** Zones of one panel share its paint, but how much nobody knows: the sum is never too little. */
@@ -83,37 +75,7 @@ const riskOfAny = ({ risk, zones }: PanelPlan): number =>
         zones.reduce((sum, zone) => sum + (zone.risk ?? 0), 0),
       );
 
-type By = 'machine' | 'hand';
-type Search = (by: By, flatWidth: PanelSurvey['panel']['flatWidth']) => readonly Candidate[];
-
-/** Candidates depend on the panel only through its flat width, so they are found once for each. */
-function candidateSearch(rungs: readonly Combination[], request: PlanRequest): Search {
-  const { model, hazeAllowed } = request;
-  const found = new Map<string, readonly Candidate[]>();
-  const squareMetre = 1 as Parameters<typeof setTime>[1];
-  const paceOf = ({ combination, sets }: Step): number =>
-    sets * setTime(combination.machine, squareMetre, model.removal);
-  return (by, flatWidth) => {
-    const key = `${by} ${flatWidth}`;
-    const known = found.get(key);
-    if (known !== undefined) return known;
-    const usable = rungs.filter(
-      ({ machine }) => (machine.motion.kind === 'hand') === (by === 'hand'),
-    );
-    const diameters = usable.map(({ machine }) => machine.padDiameter);
-    const context = {
-      flatWidth,
-      fullSizePad: Math.max(0, ...diameters.filter((diameter) => diameter <= flatWidth)),
-      hazeAllowed,
-      hazeCleared: model.correction.haze.cleared,
-    };
-    const all = candidates(usable, context, paceOf, model.correction.mostSets);
-    found.set(key, all);
-    return all;
-  };
-}
-
-function planPanel(survey: PanelSurvey, request: PlanRequest, search: Search): PanelPlan {
+function planPanel(survey: PanelSurvey, request: PlanRequest, search: CandidateSearch): PanelPlan {
   const defects = request.defectsOf(survey.panel.id);
   const remarks = defectRemarks(defects);
   const depth = generalDepth(defects);
@@ -128,19 +90,28 @@ function planPanel(survey: PanelSurvey, request: PlanRequest, search: Search): P
       ...remarks,
     ]);
   }
-  const machine = choose('machine', depth, survey, request, search);
+  const allowed = allowedRemoval(survey, request.allowanceAt);
+  const machine = choose('machine', depth, survey, request, { search, allowed });
   const hand = isWorth(machine, request)
     ? undefined
-    : choose('hand', depth, survey, request, search);
+    : choose('hand', depth, survey, request, { search, allowed });
   const choice = [machine, hand].find((one) => isWorth(one, request));
   if (choice === undefined) {
-    const ways = search('machine', survey.panel.flatWidth).length;
-    const reason = nothingFits(survey, machine ?? hand, ways, request.model.machines);
+    const at = atUntried(survey, request);
+    const ways = search.find('machine', survey, depth).candidates.length;
+    const reason = nothingFits(at, machine ?? hand, ways, request.model.machines);
     return untouched(survey, request, 'leave', [reason, ...remarks]);
   }
+  const at = { ...survey, ...request.allowanceAt(survey, choice.removal.logSd) };
   const verdict = choice === hand ? 'hand' : reaches(choice, request) ? 'polish' : 'lighter';
-  return worked(survey, request, choice, verdict, [...choiceReasons(verdict, survey), ...remarks]);
+  return worked(at, request, choice, verdict, [...choiceReasons(verdict, at), ...remarks]);
 }
+
+/** A panel that is left alone shows what an untried combination might take. */
+const atUntried = (survey: PanelSurvey, { allowanceAt, paintOf, model }: PlanRequest) => ({
+  ...survey,
+  ...allowanceAt(survey, untriedLogSd(paintOf(survey), model.removal.stepLogSd)),
+});
 
 const isFailure = ({ kind, grade }: Defect): boolean => kind.scope === 'refinish' && grade > 0;
 
@@ -148,36 +119,29 @@ const isFailure = ({ kind, grade }: Defect): boolean => kind.scope === 'refinish
 const generalDepth = (defects: readonly Defect[]): number =>
   Math.max(0, ...defects.filter(({ kind }) => kind.scope === 'general').map(medianDepth));
 
-const isWorth = (choice: Choice | undefined, { model }: PlanRequest): choice is Choice =>
+const isWorth = (
+  choice: RatedCandidate | undefined,
+  { model }: PlanRequest,
+): choice is RatedCandidate =>
   choice !== undefined && choice.correction >= model.correction.leastCorrection;
 
-const reaches = ({ correction }: Choice, { aim, model }: PlanRequest): boolean =>
+const reaches = ({ correction }: RatedCandidate, { aim, model }: PlanRequest): boolean =>
   correction >= aim - model.correction.choice.equalShortfall;
 
 function choose(
-  by: By,
+  by: 'machine' | 'hand',
   depth: number,
-  { panel, budget }: PanelSurvey,
+  survey: PanelSurvey,
   { aim, model }: PlanRequest,
-  search: Search,
-): Choice | undefined {
-  const logSd = removalLogSd(model.removal);
+  { search, allowed }: { readonly search: CandidateSearch; readonly allowed: AllowedRemoval },
+): RatedCandidate | undefined {
+  const { candidates, widest } = search.find(by, survey, depth);
   return chooseSteps(
-    search(by, panel.flatWidth),
-    { budget, aim, area: panel.area, ...model.correction.choice },
-    (median) => expectedCorrection(removal(median, logSd), depth, model.correction),
-    (median) => meanOf(removal(median, logSd)),
+    candidates,
+    { aim, area: survey.panel.area, ...model.correction.choice },
+    (removal) => removal.median <= allowed(removal.logSd, widest),
   );
 }
-
-const removal = (median: number, logSd: number): ExpectedRemoval => ({
-  median: micrometres(median),
-  logSd,
-});
-
-/** Mean of a lognormal: median·exp(σ²/2). */
-const meanOf = ({ median, logSd }: ExpectedRemoval): Micrometres =>
-  micrometres(median * Math.exp(logSd ** 2 / 2));
 
 type Risks = Pick<PanelPlan, 'risk' | 'riskIfThin' | 'already'>;
 
@@ -196,30 +160,29 @@ function risksOf({ topcoat }: PanelSurvey, expected: ExpectedRemoval, thinner: M
 function worked(
   survey: PanelSurvey,
   request: PlanRequest,
-  { candidate, correction }: Choice,
+  { steps, removal, correction }: RatedCandidate,
   verdict: Verdict,
   reasons: readonly Remark[],
 ): PanelPlan {
   const { model, aim, thinnerClear, edgeWidth } = request;
-  const expected = removal(candidate.median, removalLogSd(model.removal));
   return {
     survey,
     verdict,
-    steps: candidate.steps.map((step) => planned(step, survey, model)),
+    steps: steps.map((step) => planned(step, survey, model)),
     removal: {
-      median: expected.median,
-      mean: meanOf(expected),
-      low: removalQuantile(expected, 0.05),
-      high: removalQuantile(expected, 0.95),
+      median: removal.median,
+      mean: meanRemoval(removal),
+      low: removalQuantile(removal, 0.05),
+      high: removalQuantile(removal, 0.95),
     },
     aimed: aim,
     expected: correction,
-    ...risksOf(survey, expected, thinnerClear),
-    provisional: true,
+    ...risksOf(survey, removal, thinnerClear),
+    provisional: request.paintOf(survey).provisional,
     reasons,
     cautions: [
-      ...cautionsOf(survey, candidate.steps, { edgeWidth, heat: model.heat }),
-      ...heatCautions(survey.panel.substrate, candidate.steps, model),
+      ...cautionsOf(survey, steps, { edgeWidth, heat: model.heat }),
+      ...heatCautions(survey.panel.substrate, steps, model),
     ],
     zones: [],
   };
@@ -238,16 +201,17 @@ function untouched(
   reasons: readonly Remark[],
 ): PanelPlan {
   const zero = micrometres(0);
-  const none = removal(0, removalLogSd(request.model.removal));
+  const paint = request.paintOf(survey);
+  const none = { median: zero, logSd: untriedLogSd(paint, request.model.removal.stepLogSd) };
   return {
-    survey,
+    survey: atUntried(survey, request),
     verdict,
     steps: [],
     removal: { median: zero, mean: zero, low: zero, high: zero },
     aimed: request.aim,
     expected: 0,
     ...risksOf(survey, none, request.thinnerClear),
-    provisional: true,
+    provisional: paint.provisional,
     reasons,
     cautions: [],
     zones: [],

@@ -1,31 +1,32 @@
 /** What a panel's plan has to say: why it is as it is, what is local work, what to mind. */
-import { type Remark, remark } from '../base/remark.ts';
+import { type Remark, remark, saying } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
+import { says, um } from '../base/sentence.ts';
 import type { FilmModel } from '../film/film-model.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import type { CorrectionModel, Machine } from './catalogue.ts';
 import type { Defect } from './defects.ts';
 import type { Verdict } from './plan.ts';
 import type { Step } from './step.ts';
-import type { Choice } from './step-search.ts';
+import type { RatedCandidate } from './step-search.ts';
 
 export function nothingFits(
   { boundBy, budget }: PanelSurvey,
-  best: Choice | undefined,
+  best: RatedCandidate | undefined,
   machineWays: number,
   machines: readonly Machine[],
 ): Remark {
   if (budget === 0) {
-    return remark(`limit-${boundBy.code}`, `nothing may go: ${boundBy.text}`, 0);
+    return remark(`limit-${boundBy.code}`, says`nothing may go: ${saying(boundBy)}`, 0);
   }
   if (machineWays === 0) {
     return remark('no-technique', whyNoTechnique(machines));
   }
   return best === undefined
-    ? remark('nothing-fits', `${shown(budget, 2)} µm may go, the mildest steps take more`, budget)
+    ? remark('nothing-fits', says`${um(budget, 2)} may go, the mildest steps take more`, budget)
     : remark(
         'not-worth-it',
-        `the ${shown(budget, 2)} µm that may go would clear ${shown(100 * best.correction, 0)} % of the marks: not worth the film`,
+        says`the ${um(budget, 2)} that may go would clear ${shown(100 * best.correction, 0)} % of the marks: not worth the film`,
         budget,
       );
 }
@@ -47,7 +48,7 @@ export function choiceReasons(
     return [
       remark(
         'aim-out-of-reach',
-        `the aim takes more than the ${shown(budget, 2)} µm that may go: ${boundBy.text}`,
+        says`the aim takes more than the ${um(budget, 2)} that may go: ${saying(boundBy)}`,
         budget,
       ),
     ];

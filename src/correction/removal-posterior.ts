@@ -10,209 +10,161 @@
  *     gauge:  removed = foretold·exp(a) + N(0, standard error²)      additive: it may come out below 0
  *     eye:    ln(foretold·exp(a)) − ln depth − d = within·Φ⁻¹(cleared) + N(0, eye²),  d ~ N(0, depth²)
  *
- * The posterior is summed over grids of one spacing, on which the trapezoidal rule of smooth densities that
- * fade at both ends is exact to far beyond use (Trefethen & Weideman 2014, SIAM Review 56(3):385). No random
- * draws: the same records give the same bytes, in any order but for the last digits.
+ * Given h and d the trials of one combination know nothing of those of another, so the posterior is a sum
+ * over h and d of products over combinations. No random draws: the same records give the same bytes, in any
+ * order but for the last digits.
  */
 import { groupBy } from '../base/group-by.ts';
-import { normalDensity, normalQuantile } from '../base/stats/normal.ts';
+import { normalQuantile } from '../base/stats/normal.ts';
+import { believedError, type Grid, type Grids, gridsFor } from './trial-grid.ts';
+import type { LogFactor, RemovalPriors, TrialObservation } from './trial-observation.ts';
 
-export type TrialObservation = {
-  readonly combination: string;
-  /** Median removal foretold for all its sets, before anything was learned, µm. */
-  readonly foretold: number;
-  /** Removal by the gauge, µm; null where the film was not read. */
-  readonly removed: { readonly value: number; readonly standardError: number } | null;
-  /** Share of the defects that went, by eye, and their median depth as assumed, µm. */
-  readonly cleared: { readonly share: number; readonly depth: number } | null;
-};
-
-/** ln-SDs before any trial; `hardness` also carries what was declared of the paint. */
-export type RemovalPriors = {
-  readonly hardness: { readonly mean: number; readonly sd: number };
-  readonly combinationSd: number;
-  readonly stepSd: number;
-  readonly depthScaleSd: number;
-  /** ln-SD of depth among the defects of one panel. */
-  readonly depthLogSd: number;
-  readonly eyeSd: number;
-};
-
-/** A factor known by the mean and SD of its logarithm. */
-export type LogFactor = { readonly mean: number; readonly sd: number };
+/** A combination's factor, and how it goes together with the depth scale (covariance of the logarithms). */
+export type RateFactor = LogFactor & { readonly withDepth: number };
 
 export type RemovalPosterior = {
   readonly hardness: LogFactor;
   readonly depthScale: LogFactor;
   /**
-   * Factor on what was foretold of a combination, tried or not, and how it goes together with the depth
-   * scale (covariance of the logarithms): a spot that cleared by eye raises the one or lowers the other.
+   * Factor on what was foretold of a combination, tried or not. A spot that cleared by eye raises it or
+   * lowers the depth scale: the two move together.
    */
-  readonly of: (combination: string) => LogFactor & { readonly withDepth: number };
+  readonly of: (combination: string) => RateFactor;
+  /** Factor of a combination that nobody tried, with the usual doubt about its own rate. */
+  readonly untried: RateFactor;
 };
 
 /** Nobody sees 0 or 100 % for certain. */
 const LEAST_CLEARED = 0.03;
-/** Grids reach this many SDs to either side. */
-const REACH = 6;
-/** Spacing over the narrowest density: the sum over a normal one is off by e^(−2π²·4), 1e-34, and by 1e-8 over one half as wide. */
-const SPACING = 1 / 2;
 /** Chance, against the likeliest, that a record is a slip: one that nothing explains then moves nothing. */
 const SLIP = 1e-12;
-/** No gauge tells a removal to better than this share of it. */
-const FINEST_WIDTH = 0.05;
+/** Far below the chance of a slip. */
+const NOTHING = 1e-24;
 
 export function learnRemoval(
   observations: readonly TrialObservation[],
   priors: RemovalPriors,
 ): RemovalPosterior {
-  const grids = gridsFor(observations, priors);
-  const tried = [...groupBy(observations, ({ combination }) => combination)].map(
-    ([combination, own]) => ({ combination, ...learnCombination(own, grids, priors) }),
-  );
-  const weights = normalised(
-    grids.h.flatMap((h) =>
-      grids.d.map((d) => {
-        const seen = tried.reduce(
-          (product, { likelihood }) => product * likelihood(h.index, d.index),
-          1,
-        );
-        return { h, d, weight: h.weight * d.weight * seen };
-      }),
-    ),
-  );
-  const expect = (of: (node: Node) => number): number =>
-    weights.reduce((sum, node) => sum + node.weight * of(node), 0);
-  return summarise(expect, tried, priors);
+  const telling = observations.filter((one) => one.removed !== null || one.cleared !== null);
+  if (telling.length === 0) return beforeAnyTrial(priors);
+  const byCombination = groupBy(telling, ({ combination }) => combination);
+  const grids = gridsFor(byCombination, priors);
+  const tried = [...byCombination].map(([combination, own]) => ({
+    combination,
+    ...learnCombination(combination, own, grids, priors),
+  }));
+  return summarise(nodesOf(grids, tried, priors.hardness.mean), tried, priors);
 }
 
-/** A node of a grid, with the mass of its density there. */
-type GridNode = { readonly index: number; readonly value: number; readonly weight: number };
-type Grids = {
-  readonly spacing: number;
-  readonly h: readonly GridNode[];
-  readonly k: readonly GridNode[];
-  readonly e: readonly GridNode[];
-  readonly d: readonly GridNode[];
-};
-type Node = { readonly h: GridNode; readonly d: GridNode; readonly weight: number };
+const beforeAnyTrial = ({
+  hardness,
+  depthScaleSd,
+  ...priors
+}: RemovalPriors): RemovalPosterior => ({
+  hardness,
+  depthScale: { mean: 0, sd: depthScaleSd },
+  ...untriedRates({ ...hardness, withDepth: 0 }, priors),
+});
 
-function gridsFor(observations: readonly TrialObservation[], priors: RemovalPriors): Grids {
-  const { hardness, combinationSd, stepSd, depthScaleSd, eyeSd } = priors;
-  const widths = [
-    hardness.sd,
+/** Combinations that were not tried: the paint's factor, with the doubt about their own rates. */
+function untriedRates(
+  paint: RateFactor,
+  {
     combinationSd,
-    stepSd,
-    depthScaleSd,
-    ...observations.flatMap(({ cleared }) => (cleared === null ? [] : [eyeSd])),
-    ...observations.flatMap(({ removed, foretold }) =>
-      removed === null
-        ? []
-        : [Math.max(FINEST_WIDTH, removed.standardError / Math.max(foretold, removed.value))],
-    ),
-  ];
-  // Many records of one thing leave a posterior narrower than any of them.
-  const crowd = Math.sqrt(Math.max(1, observations.length / 4));
-  const spacing = (SPACING / crowd) * Math.min(...widths.filter((width) => width > 0));
-  const grid = (mean: number, sd: number): readonly GridNode[] => {
-    const reach = Math.ceil((REACH * sd) / spacing);
-    return normalised(
-      Array.from({ length: 2 * reach + 1 }, (_, i) => {
-        const index = i - reach;
-        const weight = sd === 0 ? 1 : normalDensity((index * spacing) / sd);
-        return { index, value: mean + index * spacing, weight };
-      }),
-    );
-  };
+    usualCombinationSd,
+  }: Pick<RemovalPriors, 'combinationSd' | 'usualCombinationSd'>,
+): Pick<RemovalPosterior, 'of' | 'untried'> {
+  const withOwn = (sd: number): RateFactor => ({ ...paint, sd: Math.hypot(paint.sd, sd) });
   return {
-    spacing,
-    h: grid(hardness.mean, hardness.sd),
-    k: grid(0, combinationSd),
-    e: grid(0, stepSd),
-    d: grid(0, depthScaleSd),
+    of: (combination) => withOwn(combinationSd(combination)),
+    untried: withOwn(usualCombinationSd),
   };
 }
 
-function normalised<T extends { readonly weight: number }>(nodes: readonly T[]): readonly T[] {
-  const total = nodes.reduce((sum, { weight }) => sum + weight, 0);
-  return nodes.map((node) => ({ ...node, weight: node.weight / total }));
-}
-
-type At = (h: number, d: number) => number;
-type Tried = {
-  readonly combination: string;
-  readonly likelihood: At;
-  /** Mean and mean square of ln factor h + k, the paint and the depth scale given. */
-  readonly mean: At;
-  readonly meanSquare: At;
+/** For each pair of a hardness and a depth scale, row by row: likelihood, mean and mean square of h + k. */
+type Learned = {
+  readonly likelihood: Float64Array;
+  readonly mean: Float64Array;
+  readonly meanSquare: Float64Array;
 };
 
 /** What one combination's trials say of each (h, d), the combination's own deviation summed out. */
 function learnCombination(
-  observations: readonly TrialObservation[],
+  combination: string,
+  trials: readonly TrialObservation[],
   grids: Grids,
-  priors: RemovalPriors,
-): Omit<Tried, 'combination'> {
-  const { h, k, d, spacing } = grids;
-  const [hReach, kReach, dReach] = [h, k, d].map((grid) => (grid.length - 1) / 2) as [
-    number,
-    number,
-    number,
-  ];
-  const xReach = hReach + kReach;
-  const together = observations.reduce<At>(
-    (before, one) => {
-      const own = likelihoodOf(one, grids, priors);
-      return table(xReach, dReach, (x, j) => before(x, j) * own(x, j), 'to its largest');
-    },
-    () => 1,
-  );
-  const moment = (power: 0 | 1 | 2): At =>
-    table(hReach, dReach, (i, j) =>
-      k.reduce((sum, { index, weight }) => {
-        const x = priors.hardness.mean + (i + index) * spacing;
-        return sum + weight * x ** power * together(i + index, j);
-      }, 0),
-    );
-  const [likelihood, first, second] = [moment(0), moment(1), moment(2)];
-  const given =
-    (of: At): At =>
-    (i, j) =>
-      likelihood(i, j) === 0 ? 0 : of(i, j) / likelihood(i, j);
-  return { likelihood, mean: given(first), meanSquare: given(second) };
+  { hardness, ...priors }: RemovalPriors,
+): Learned {
+  const own = grids.ownOf(combination);
+  const columns = grids.depthScale.mass.length;
+  const xReach = grids.hardness.reach + own.reach;
+  let seen = new Float64Array((2 * xReach + 1) * columns).fill(1);
+  for (const trial of trials) {
+    const one = likelihoodOf(trial, xReach, grids, { hardness, ...priors });
+    seen = scaleToLargest(seen.map((before, i) => before * ((one[i] ?? 0) + SLIP)));
+  }
+  const rows = grids.hardness.mass.length;
+  const likelihood = new Float64Array(rows * columns);
+  const mean = new Float64Array(rows * columns);
+  const meanSquare = new Float64Array(rows * columns);
+  for (let row = 0; row < rows; row += 1) {
+    const h = row * grids.hardness.stride - grids.hardness.reach;
+    for (let j = 0; j < columns; j += 1) {
+      let [total, first, second] = [0, 0, 0];
+      for (let k = -own.reach; k <= own.reach; k += 1) {
+        const at = h + k;
+        const x = hardness.mean + at * grids.spacing;
+        const weight = (own.mass[k + own.reach] ?? 0) * (seen[(at + xReach) * columns + j] ?? 0);
+        total += weight;
+        first += weight * x;
+        second += weight * x * x;
+      }
+      const node = row * columns + j;
+      likelihood[node] = total;
+      mean[node] = first / total;
+      meanSquare[node] = second / total;
+    }
+  }
+  return { likelihood, mean, meanSquare };
 }
 
-/** Likelihood of one trial at ln factor x and depth scale d, by grid indices; the trial's own part summed out. */
+/** Likelihood of one trial at each ln factor x and depth scale d, its own part summed out, the largest 1. */
 function likelihoodOf(
   { foretold, removed, cleared }: TrialObservation,
-  { e, h, k, d, spacing }: Grids,
+  xReach: number,
+  { step, depthScale, spacing }: Grids,
   { hardness, eyeSd, depthLogSd }: RemovalPriors,
-): At {
-  const reach = (grid: readonly GridNode[]): number => (grid.length - 1) / 2;
-  const aReach = reach(h) + reach(k) + reach(e);
-  const gauge = (a: number): number =>
+): Float64Array {
+  const aReach = xReach + step.reach;
+  const gauge = curve(aReach, (a) =>
     removed === null
       ? 0
-      : logDensity(
-          (removed.value - foretold * Math.exp(hardness.mean + a * spacing)) /
-            removed.standardError,
-        );
-  const seen = cleared === null ? null : needed(foretold, cleared, depthLogSd);
-  const eye = (aMinusD: number): number =>
-    seen === null ? 0 : logDensity((hardness.mean + aMinusD * spacing - seen) / eyeSd);
-  const byGauge = line(aReach, gauge);
-  const byEye = line(aReach + reach(d), eye);
-  const summed = table(
-    reach(h) + reach(k),
-    reach(d),
-    (x, j) =>
-      e.reduce((sum, { index, weight }) => {
-        const a = x + index;
-        return sum + weight * Math.exp(byGauge(a) + byEye(a - j));
-      }, 0),
-    'to its largest',
+      : (removed.value - foretold * Math.exp(hardness.mean + a * spacing)) / believedError(removed),
   );
-  return (x, j) => summed(x, j) + SLIP;
+  const seen = cleared === null ? null : needed(foretold, cleared, depthLogSd);
+  const eyeReach = aReach + depthScale.reach;
+  const eye = curve(eyeReach, (a) =>
+    seen === null ? 0 : (hardness.mean + a * spacing - seen) / eyeSd,
+  );
+  // Where the gauge says no, nothing needs to be summed.
+  const from = gauge.findIndex((one) => one > NOTHING) - aReach;
+  const to = gauge.findLastIndex((one) => one > NOTHING) - aReach;
+  const columns = depthScale.mass.length;
+  const result = new Float64Array((2 * xReach + 1) * columns);
+  for (let x = -xReach; x <= xReach; x += 1) {
+    for (let j = 0; j < columns; j += 1) {
+      const d = j * depthScale.stride - depthScale.reach;
+      let sum = 0;
+      for (let a = Math.max(from, x - step.reach); a <= Math.min(to, x + step.reach); a += 1) {
+        sum +=
+          (step.mass[a - x + step.reach] ?? 0) *
+          (gauge[a + aReach] ?? 0) *
+          (eye[a - d + eyeReach] ?? 0);
+      }
+      result[(x + xReach) * columns + j] = sum;
+    }
+  }
+  return scaleToLargest(result);
 }
 
 /** The ln factor at which the share that was seen to go is the share that goes. */
@@ -225,62 +177,78 @@ function needed(
   return Math.log(depth / foretold) + depthLogSd * normalQuantile(visible);
 }
 
-/** Values at indices −reach … reach, worked out once, the largest of them 0. */
-function line(reach: number, of: (index: number) => number): (index: number) => number {
-  const values = Float64Array.from({ length: 2 * reach + 1 }, (_, i) => of(i - reach));
-  const largest = values.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
-  return (index) => (values[index + reach] ?? Number.NEGATIVE_INFINITY) - largest;
+/** Normal density of z at −reach … reach, the largest 1 however far off all of them are. */
+function curve(reach: number, zOf: (index: number) => number): Float64Array {
+  const z = Float64Array.from({ length: 2 * reach + 1 }, (_, i) => zOf(i - reach) ** 2 / 2);
+  const least = z.reduce((smallest, one) => Math.min(smallest, one), Number.POSITIVE_INFINITY);
+  return z.map((one) => Math.exp(least - one));
 }
 
-const logDensity = (z: number): number => -(z ** 2) / 2;
+function scaleToLargest(values: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {
+  const largest = values.reduce((most, one) => Math.max(most, one), 0);
+  return largest > 0 ? values.map((value) => value / largest) : values;
+}
 
-/** Values at indices −rows … rows by −columns … columns, worked out once. */
-function table(rows: number, columns: number, of: At, scaled?: 'to its largest'): At {
-  const width = 2 * columns + 1;
-  const values = new Float64Array((2 * rows + 1) * width);
-  for (let i = -rows; i <= rows; i += 1) {
-    for (let j = -columns; j <= columns; j += 1) {
-      values[(i + rows) * width + j + columns] = of(i, j);
-    }
-  }
-  const unit = scaled === undefined ? 1 : values.reduce((most, one) => Math.max(most, one), 0);
-  const scale = unit > 0 ? unit : 1;
-  return (i, j) => (values[(i + rows) * width + j + columns] ?? 0) / scale;
+/** Hardness and depth scale, how likely the two are together, and where they stand in the tables. */
+type Node = { readonly h: number; readonly d: number; readonly weight: number };
+
+function nodesOf(
+  { hardness, depthScale, spacing }: Grids,
+  tried: readonly Learned[],
+  middle: number,
+): readonly Node[] {
+  const at = ({ stride, reach }: Grid, i: number): number => (i * stride - reach) * spacing;
+  const columns = depthScale.mass.length;
+  const nodes = [...hardness.mass].flatMap((ofHardness, i) =>
+    [...depthScale.mass].map((ofDepth, j) => ({
+      h: middle + at(hardness, i),
+      d: at(depthScale, j),
+      weight: tried.reduce(
+        (product, { likelihood }) => product * (likelihood[i * columns + j] ?? 0),
+        ofHardness * ofDepth,
+      ),
+    })),
+  );
+  const total = nodes.reduce((sum, { weight }) => sum + weight, 0);
+  return nodes.map((node) => ({ ...node, weight: node.weight / total }));
 }
 
 function summarise(
-  expect: (of: (node: Node) => number) => number,
-  tried: readonly Tried[],
-  { combinationSd }: RemovalPriors,
+  nodes: readonly Node[],
+  tried: readonly (Learned & { readonly combination: string })[],
+  priors: RemovalPriors,
 ): RemovalPosterior {
-  const [h, d] = [expect((node) => node.h.value), expect((node) => node.d.value)];
+  const expect = (of: (node: Node, index: number) => number): number =>
+    nodes.reduce((sum, node, i) => sum + node.weight * of(node, i), 0);
   const factor = (mean: number, meanSquare: number): LogFactor => ({
     mean,
     sd: Math.sqrt(Math.max(0, meanSquare - mean ** 2)),
   });
+  const [h, d] = [expect((node) => node.h), expect((node) => node.d)];
   const hardness = factor(
     h,
-    expect((node) => node.h.value ** 2),
+    expect((node) => node.h ** 2),
   );
-  const untried = {
-    mean: h,
-    sd: Math.hypot(hardness.sd, combinationSd),
-    withDepth: expect((node) => node.h.value * node.d.value) - h * d,
-  };
+  const withDepth = expect((node) => node.h * node.d) - h * d;
   const known = new Map(
     tried.map(({ combination, mean, meanSquare }) => {
-      const x = expect((node) => mean(node.h.index, node.d.index));
-      const square = expect((node) => meanSquare(node.h.index, node.d.index));
-      const withDepth = expect((node) => node.d.value * mean(node.h.index, node.d.index)) - x * d;
-      return [combination, { ...factor(x, square), withDepth }] as const;
+      const x = expect((_, i) => mean[i] ?? 0);
+      const own = factor(
+        x,
+        expect((_, i) => meanSquare[i] ?? 0),
+      );
+      const ofDepth = expect((node, i) => node.d * (mean[i] ?? 0)) - x * d;
+      return [combination, { ...own, withDepth: ofDepth }] as const;
     }),
   );
+  const { of, untried } = untriedRates({ ...hardness, withDepth }, priors);
   return {
     hardness,
     depthScale: factor(
       d,
-      expect((node) => node.d.value ** 2),
+      expect((node) => node.d ** 2),
     ),
-    of: (combination) => known.get(combination) ?? untried,
+    of: (combination) => known.get(combination) ?? of(combination),
+    untried,
   };
 }

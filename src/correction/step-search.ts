@@ -10,18 +10,27 @@ import {
   sequenceConstraints,
   stepConstraints,
 } from './constraints.ts';
-import { medianRemoval, type Step, stepsId, strongestRung } from './step.ts';
+import type { ForetoldRemoval } from './removal-knowledge.ts';
+import { type Step, stepsId, strongestRung } from './step.ts';
 
 /** A sequence that technique allows, with all that the choice looks at. */
 export type Candidate = {
   readonly steps: readonly Step[];
-  readonly median: number;
+  readonly removal: ForetoldRemoval;
   readonly strongest: number;
   /** Machine minutes per square metre. */
   readonly pace: number;
 };
 
 type MostSets = CorrectionModel['correction']['mostSets'];
+
+/** How sequences are measured, and how long they may be. */
+export type Measures = {
+  /** Machine minutes per square metre. */
+  readonly paceOf: (step: Step) => number;
+  readonly foretell: (steps: readonly Step[]) => ForetoldRemoval;
+  readonly mostSets: MostSets;
+};
 
 /** No step at all, one step, or so many sets of it. */
 function stageChoices(
@@ -42,8 +51,7 @@ function stageChoices(
 export function candidates(
   ladder: readonly Combination[],
   context: Omit<ConstraintContext, 'budget'>,
-  paceOf: (step: Step) => number,
-  mostSets: MostSets,
+  { paceOf, mostSets, foretell }: Measures,
 ): readonly Candidate[] {
   const unbounded = { ...context, budget: Number.POSITIVE_INFINITY as ConstraintContext['budget'] };
   const allows =
@@ -66,59 +74,56 @@ export function candidates(
     .filter((steps) => steps.length > 0 && allows(sequenceConstraints)(steps))
     .map((steps) => ({
       steps,
-      median: medianRemoval(steps),
+      removal: foretell(steps),
       strongest: strongestRung(steps),
       pace: steps.reduce((sum, step) => sum + paceOf(step), 0),
     }));
 }
 
-export type Choice = {
-  readonly candidate: Candidate;
+/** A candidate held against a panel's defects. */
+export type RatedCandidate = Candidate & {
   /** Expected share of the general defects cleared. */
   readonly correction: number;
+  /** Expected removal, µm. */
+  readonly mean: number;
 };
 
-/** What is aimed at on a panel and what may go, with the differences that count as none. */
+/** What is aimed at on a panel, with the differences that count as none. */
 export type ChoiceLimits = {
-  readonly budget: number;
   readonly aim: number;
   readonly area: number;
 } & CorrectionModel['correction']['choice'];
 
 /**
- * The best candidate within the budget: least shortfall from the aim (near ones are equal), then the mildest strongest step, then the least removal, then time, then name. Undefined when
- * nothing fits.
+ * The best of the candidates that the limits allow: least shortfall from the aim (near ones are equal),
+ * then the mildest strongest step, then the least removal, then time, then name. Undefined when nothing
+ * fits.
  */
 export function chooseSteps(
-  all: readonly Candidate[],
+  all: readonly RatedCandidate[],
   limits: ChoiceLimits,
-  correctionOf: (median: number) => number,
-  meanOf: (median: number) => number,
-): Choice | undefined {
-  const allowed = all.filter(({ median }) => median <= limits.budget);
-  const shortfall = (median: number): number => Math.max(0, limits.aim - correctionOf(median));
-  // Correction grows with removal, so the largest removal has the least shortfall.
-  const most = allowed.reduce((largest, { median }) => Math.max(largest, median), 0);
-  const ceiling = shortfall(most) + limits.equalShortfall;
-  const equals = allowed.filter(({ median }) => shortfall(median) <= ceiling);
-  const rank = ({ median, strongest, pace }: Candidate): readonly number[] => [
+  allows: (removal: ForetoldRemoval) => boolean,
+): RatedCandidate | undefined {
+  const allowed = all.filter(({ removal }) => allows(removal));
+  const shortfall = ({ correction }: RatedCandidate): number =>
+    Math.max(0, limits.aim - correction);
+  const least = allowed.reduce((smallest, one) => Math.min(smallest, shortfall(one)), 1);
+  const equals = allowed.filter((one) => shortfall(one) <= least + limits.equalShortfall);
+  const rank = ({ mean, strongest, pace }: RatedCandidate): readonly number[] => [
     strongest,
-    Math.floor(meanOf(median) / limits.removalBin),
+    Math.floor(mean / limits.removalBin),
     Math.round((pace * limits.area) as Minutes),
   ];
-  const best = equals.reduce<Candidate | undefined>(
+  return equals.reduce<RatedCandidate | undefined>(
     (leader, one) => (leader === undefined || precedes(one, leader, rank) ? one : leader),
     undefined,
   );
-  return best === undefined
-    ? undefined
-    : { candidate: best, correction: correctionOf(best.median) };
 }
 
 function precedes(
-  a: Candidate,
-  b: Candidate,
-  rank: (candidate: Candidate) => readonly number[],
+  a: RatedCandidate,
+  b: RatedCandidate,
+  rank: (candidate: RatedCandidate) => readonly number[],
 ): boolean {
   const left = rank(a);
   const right = rank(b);

@@ -6,15 +6,21 @@ import { UNTRIED_LOG_SD } from '../film/car-builder.ts';
 import { defect } from './shop.ts';
 
 const { correction } = correctionModel;
+const depthScale = { mean: 0, sd: correction.depthScaleLogSd };
+const removal = (median: number, logSd: number, withDepth = 0) => ({
+  median: micrometres(median),
+  logSd,
+  withDepth,
+});
 const expected = (median: number, logSd: number, depth = 1.1): number =>
-  expectedCorrection({ median: micrometres(median), logSd }, depth, correction);
+  expectedCorrection(removal(median, logSd), depth, depthScale, correction.depthLogSd);
 
 /** The median removal at which the expected correction is 85 %, by bisection. */
-function needFor85(logSd: number, model = correction): number {
+function needFor85(logSd: number, scale = depthScale): number {
   let [low, high] = [0.1, 10];
   for (let i = 0; i < 60; i += 1) {
     const middle = (low + high) / 2;
-    const share = expectedCorrection({ median: micrometres(middle), logSd }, 1.1, model);
+    const share = expectedCorrection(removal(middle, logSd), 1.1, scale, correction.depthLogSd);
     if (share < 0.85) low = middle;
     else high = middle;
   }
@@ -57,14 +63,24 @@ describe('the expected correction', () => {
   });
 
   it('reaches it at 2.56 µm with the depth scale known (own check value)', () => {
-    const known = { ...correction, depthScaleLogSd: 0 };
-    expect(needFor85(UNTRIED_LOG_SD, known)).toBeCloseTo(2.56, 2);
+    expect(needFor85(UNTRIED_LOG_SD, { mean: 0, sd: 0 })).toBeCloseTo(2.56, 2);
   });
 
   it('is Φ(ln(R/D)/√(.6² + .5² + σ²))', () => {
     // R = D·e^1.1, σ = 0: 1.1/√.61 = 1.40841; Φ = .92050 (normal table)
     expect(expected(1.1 * Math.exp(1.1), 0)).toBeCloseTo(0.9205, 4);
     expect(expected(1.1, 0.5)).toBe(0.5);
+  });
+
+  it('moves with the depth scale, and is surer where removal and depth are known to go together', () => {
+    // Var[ln R/D] = .36 + .25 + .25 − 2·.2 = .46; E = 1.1 − .3: Φ(.8/√.46 = 1.17954) = .88091 (normal table)
+    const share = expectedCorrection(
+      removal(Math.exp(1.1), 0.5, 0.2),
+      1,
+      { mean: 0.3, sd: 0.5 },
+      0.6,
+    );
+    expect(share).toBeCloseTo(0.8809, 4);
   });
 
   it('is nothing without removal and everything without defects', () => {

@@ -77,7 +77,7 @@ describe('a rate that the shop measured', () => {
   it('moves the combination on the ladder, and hard or soft paint moves it in proportion', () => {
     const rungOf = (model: CorrectionModel) => chain('da/wool/heavy', model).combination.rung;
     expect(rungOf(withRate(0.1))).toBeLessThan(rungOf(correctionModel));
-    const soft = ladder(withRate(0.1), 1.5).find(({ id }) => id === 'da/wool/heavy');
+    const soft = ladder(withRate(0.1), () => 1.5).find(({ id }) => id === 'da/wool/heavy');
     expect(soft?.perSet).toBeCloseTo(0.15, 12);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres, millimetres } from '../../src/base/units.ts';
 import { isWorked } from '../../src/correction/plan.ts';
-import { removalLogSd } from '../../src/correction/plan-correction.ts';
+import { paintKnowledge, removalLogSd } from '../../src/correction/removal-knowledge.ts';
 import { clearRisk } from '../../src/film/removal-risk.ts';
 import { correctionModel } from '../../src/formats/models.ts';
 import { resolveSettings } from '../../src/tasks/settings.ts';
@@ -233,7 +233,8 @@ describe('declared hardness', () => {
   it('changes what a set takes: 1.5 times on soft paint, .65 on hard', () => {
     // Medium pad with medium product by dual action takes .8965 µm (7.8e-12 · 2772.8 · 3.2987 · 12.566).
     const perUnit = (hardness: 'soft' | 'hard' | 'medium' | 'unknown'): number => {
-      const rate = planned(planOf(checkCar(), { hardness }), 'a').steps[0]?.combination;
+      const paint = paintKnowledge([], hardness, correctionModel);
+      const rate = planned(planOf(checkCar(), { paintOf: () => paint }), 'a').steps[0]?.combination;
       if (rate === undefined) throw new Error('the panel is worked');
       expect(rate.machine.id).toBe('da');
       return rate.perSet / (rate.pad.factor * rate.product.factor);

@@ -1,15 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { normalDensity, normalQuantile } from '../../src/base/stats/normal.ts';
-import {
-  learnRemoval,
-  type RemovalPriors,
-  type TrialObservation,
-} from '../../src/correction/removal-posterior.ts';
+import { learnRemoval } from '../../src/correction/removal-posterior.ts';
+import type { RemovalPriors, TrialObservation } from '../../src/correction/trial-observation.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 
 const priors: RemovalPriors = {
   hardness: { mean: 0, sd: 0.35 },
-  combinationSd: 0.4,
+  combinationSd: () => 0.4,
+  usualCombinationSd: 0.4,
   stepSd: 0.15,
   depthScaleSd: 0.5,
   depthLogSd: 0.6,
@@ -39,7 +37,7 @@ function byDrawing(observations: readonly TrialObservation[], draws: number) {
   for (let i = 0; i < draws; i += 1) {
     const h = priors.hardness.sd * normal(random);
     const d = priors.depthScaleSd * normal(random);
-    const own = new Map(ids.map((id) => [id, h + priors.combinationSd * normal(random)]));
+    const own = new Map(ids.map((id) => [id, h + 0.4 * normal(random)]));
     let weight = 1;
     for (const { combination, foretold, removed, cleared } of observations) {
       const a = (own.get(combination) ?? 0) + priors.stepSd * normal(random);
@@ -99,7 +97,8 @@ describe('what test spots teach of a paint', () => {
     // One unknown mean with known noise 2: the eye is the only witness and nothing else varies.
     const bolstad: RemovalPriors = {
       hardness: { mean: 30, sd: 4 },
-      combinationSd: 0,
+      combinationSd: () => 0,
+      usualCombinationSd: 0,
       stepSd: 0,
       depthScaleSd: 0,
       depthLogSd: 1,

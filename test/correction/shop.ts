@@ -4,6 +4,7 @@ import type { CorrectionModel } from '../../src/correction/catalogue.ts';
 import type { Defect } from '../../src/correction/defects.ts';
 import type { PanelPlan, Plan } from '../../src/correction/plan.ts';
 import { type PlanRequest, planCorrection } from '../../src/correction/plan-correction.ts';
+import { paintKnowledge } from '../../src/correction/removal-knowledge.ts';
 import type { Survey } from '../../src/film/survey.ts';
 import { correctionModel } from '../../src/formats/models.ts';
 
@@ -19,13 +20,17 @@ export function defect(id: string, grade: number, depth: number | null = null): 
   return { kind, grade, depth: depth === null ? null : micrometres(depth) };
 }
 
+/** Paint on which nothing was tried. */
+export const untried = paintKnowledge([], 'unknown', correctionModel);
+
 export const planOf = (survey: Survey, rest: Partial<PlanRequest> = {}): Plan =>
   planCorrection({
     panels: survey.panels,
     defectsOf: () => [defect('swirl-marks', 3)],
     aim: 0.85,
     hazeAllowed: 1,
-    hardness: 'unknown',
+    paintOf: () => untried,
+    allowanceAt: (part) => part,
     model: shopWith('rotary', 'da', 'da-small', 'hand'),
     thinnerClear: micrometres(6),
     edgeWidth: millimetres(25),

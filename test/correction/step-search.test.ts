@@ -11,7 +11,7 @@ import type { CorrectionModel, Machine, Pad, Product } from '../../src/correctio
 import { ladder } from '../../src/correction/combination.ts';
 import { expectedCorrection } from '../../src/correction/defects.ts';
 import { setTime } from '../../src/correction/removal-rate.ts';
-import type { Step } from '../../src/correction/step.ts';
+import { medianRemoval, type Step } from '../../src/correction/step.ts';
 import { candidates, chooseSteps } from '../../src/correction/step-search.ts';
 import { correctionModel } from '../../src/formats/models.ts';
 import {
@@ -117,14 +117,21 @@ const fullSizePad = ({ machines }: CorrectionModel, flatWidth: number): number =
       .map(({ padDiameter }) => padDiameter),
   );
 
+const removal = (median: number) => ({
+  median: micrometres(median),
+  logSd: LOG_SD,
+  withDepth: 0,
+});
+
 const rulesOf = (shop: CorrectionModel, task: Task): Rules => ({
   ...task,
   fullSizePad: fullSizePad(shop, task.flatWidth),
   correctionOf: (median) =>
     expectedCorrection(
-      { median: micrometres(median), logSd: LOG_SD },
+      removal(median),
       task.depth,
-      correctionModel.correction,
+      { mean: 0, sd: correctionModel.correction.depthScaleLogSd },
+      correctionModel.correction.depthLogSd,
     ),
   meanOf: (median) => median * Math.exp(LOG_SD ** 2 / 2),
 });
@@ -155,11 +162,18 @@ function search(shop: CorrectionModel, task: Task) {
       hazeAllowed: task.hazeAllowed,
       hazeCleared: micrometres(0.25),
     },
-    ({ combination, sets }: Step) => sets * pace(combination),
-    { cut: 3, refine: 2, finish: 2 },
-  );
+    {
+      paceOf: ({ combination, sets }: Step) => sets * pace(combination),
+      mostSets: { cut: 3, refine: 2, finish: 2 },
+      foretell: (steps) => removal(medianRemoval(steps)),
+    },
+  ).map((one) => ({
+    ...one,
+    correction: rules.correctionOf(one.removal.median),
+    mean: rules.meanOf(one.removal.median),
+  }));
   const limits = { ...rules, ...shop.correction.choice };
-  return { all, choice: chooseSteps(all, limits, rules.correctionOf, rules.meanOf), rules };
+  return { all, choice: chooseSteps(all, limits, ({ median }) => median <= rules.budget), rules };
 }
 
 const movesOf = (steps: readonly Step[], tools: readonly Tool[]): readonly Move[] =>
@@ -193,7 +207,7 @@ describe('the search for steps', () => {
         const tools = toolsOf(shop);
         const best = bestByHand(tools, rules);
         if (best !== undefined) chosen += 1;
-        const found = choice === undefined ? undefined : movesOf(choice.candidate.steps, tools);
+        const found = choice === undefined ? undefined : movesOf(choice.steps, tools);
         expect(found && nameOf(found)).toBe(best && nameOf(best));
       }),
       RUNS,
@@ -209,7 +223,7 @@ describe('the search for steps', () => {
       fc.property(aShop, aTask, (shop, task) => {
         const { choice, rules } = search(shop, task);
         if (choice === undefined) return;
-        expect(isBroken(movesOf(choice.candidate.steps, toolsOf(shop)), rules)).toBe(false);
+        expect(isBroken(movesOf(choice.steps, toolsOf(shop)), rules)).toBe(false);
       }),
       RUNS,
     );
@@ -235,7 +249,7 @@ describe('the search for steps', () => {
       fc.property(aShop, aTask, (shop, task) => {
         const { choice, rules } = search(shop, task);
         if (choice === undefined) return;
-        expect(choice.correction).toBe(rules.correctionOf(choice.candidate.median));
+        expect(choice.correction).toBe(rules.correctionOf(choice.removal.median));
       }),
       { ...RUNS, numRuns: 100 },
     );
@@ -246,30 +260,24 @@ describe('the search for steps', () => {
     if (one === undefined) throw new Error('the ladder has rungs');
     const candidate = (id: string, pace: number) => ({
       steps: [{ combination: { ...one, id }, sets: 1 }],
-      median: 1,
+      removal: removal(1),
       strongest: 0,
       pace,
+      correction: 0.5,
+      mean: 1,
     });
     const first = (...paces: readonly [number, number]) =>
       chooseSteps(
         [candidate('b', paces[1]), candidate('a', paces[0])],
-        { budget: 5, aim: 0.85, area: 1, ...correctionModel.correction.choice },
-        () => 0.5,
-        (median) => median,
-      )?.candidate.steps[0]?.combination.id;
+        { aim: 0.85, area: 1, ...correctionModel.correction.choice },
+        () => true,
+      )?.steps[0]?.combination.id;
     expect(first(10.4, 9.6)).toBe('a');
     expect(first(10.6, 9.6)).toBe('b');
   });
 
   it('finds nothing where there is nothing to choose from', () => {
-    const rules = { budget: 5, aim: 0.85, area: 1, ...correctionModel.correction.choice };
-    expect(
-      chooseSteps(
-        [],
-        rules,
-        () => 1,
-        (median) => median,
-      ),
-    ).toBeUndefined();
+    const rules = { aim: 0.85, area: 1, ...correctionModel.correction.choice };
+    expect(chooseSteps([], rules, () => true)).toBeUndefined();
   });
 });

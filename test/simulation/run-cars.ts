@@ -1,5 +1,6 @@
 /** Runs true cars through survey and plan at the defaults and counts what became of their clear. */
 import { planCorrection } from '../../src/correction/plan-correction.ts';
+import { paintKnowledge } from '../../src/correction/removal-knowledge.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
 import type { PanelSurvey } from '../../src/film/survey.ts';
 import type { VehicleTemplate } from '../../src/film/template.ts';
@@ -23,6 +24,8 @@ export type Outcome = {
   readonly alreadyUnder: number;
   /** Mean of the risks that the plan states on the panels worked. */
   readonly statedRisk: number;
+  /** Mean of what they state for a clear 6 µm thinner. */
+  readonly statedIfThin: number;
   readonly free: number;
   /** Of the free ones: polish or lighter. */
   readonly freeWorked: number;
@@ -55,6 +58,7 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
       return { car, surveyed: survey.panels };
     },
   );
+  const paint = paintKnowledge([], settings.hardness, settings.correction);
   const swirls = settings.correction.defects.find(({ id }) => id === 'swirl-marks');
   if (swirls === undefined) throw new Error('swirl marks are built in');
   // Panels are planned one by one, so all cars go through one call and share its list of candidates.
@@ -65,7 +69,8 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
     ],
     aim: settings.aim.share,
     hazeAllowed: settings.hazeAllowed,
-    hardness: settings.hardness,
+    paintOf: () => paint,
+    allowanceAt: (part) => part,
     model: settings.correction,
     thinnerClear: filmModel.thinnerClear,
     edgeWidth: filmModel.edgeWidth,
@@ -75,6 +80,7 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
     breached: 0,
     alreadyUnder: 0,
     risk: 0,
+    ifThin: 0,
     free: 0,
     freeWorked: 0,
     freePolish: 0,
@@ -92,10 +98,16 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
       if (plan.steps.length === 0) continue;
       count.worked += 1;
       count.risk += plan.risk ?? Number.NaN;
+      count.ifThin += plan.riskIfThin ?? Number.NaN;
       if (before < CLEAR_FLOOR) count.alreadyUnder += 1;
       if (before - removedBy(plan) < CLEAR_FLOOR) count.breached += 1;
     }
   });
-  const { risk, ...counts } = count;
-  return { ...counts, panels: plans.length, statedRisk: risk / count.worked };
+  const { risk, ifThin, ...counts } = count;
+  return {
+    ...counts,
+    panels: plans.length,
+    statedRisk: risk / count.worked,
+    statedIfThin: ifThin / count.worked,
+  };
 }

@@ -25,6 +25,8 @@ export type World = {
   readonly clearSpread: 'panel-means' | 'points';
   /** Share of the between-panel variance that all panels of one car have in common. */
   readonly carShare: number;
+  /** Correlation, between panels, of the clear with what lies under it; none where it is not given. */
+  readonly layerCorrelation?: number;
   /** Factor on every true removal. */
   readonly softness: number;
   /** Film over a panel: normal, or with a thin tail (a reversed gamma of shape 4). */
@@ -70,8 +72,11 @@ export function drawCar(template: VehicleTemplate, world: World, random: Random)
   const panels = new Map<string, TruePanel>();
   for (const { id } of template.panels) {
     const taken = uniform(random, 0, 4);
-    const clear = world.clearMean + clearSd * mixed(clearOfCar) - taken;
-    const under = world.underMean + underSd * mixed(underOfCar);
+    const alike = world.layerCorrelation ?? 0;
+    const ofClear = mixed(clearOfCar);
+    const ofUnder = alike * ofClear + Math.sqrt(1 - alike ** 2) * mixed(underOfCar);
+    const clear = world.clearMean + clearSd * ofClear - taken;
+    const under = world.underMean + underSd * ofUnder;
     for (let point = 1; point <= POINTS; point += 1) {
       const film =
         clear + under + WITHIN_SD * (shapeDraw(random, world.film) + shapeDraw(random, world.film));

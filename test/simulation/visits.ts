@@ -5,6 +5,7 @@
 
 import { micrometres } from '../../src/base/units.ts';
 import { planCorrection } from '../../src/correction/plan-correction.ts';
+import { paintKnowledge } from '../../src/correction/removal-knowledge.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
 import type { PanelFacts, RecordedRemoval } from '../../src/film/film-model.ts';
 import type { Reading } from '../../src/film/reading.ts';
@@ -82,6 +83,7 @@ export function runVisits(
 ): readonly VisitCount[] {
   const random = seededRandom(seed);
   const settings = resolveSettings({ typed: {}, job: undefined, shops: [] });
+  const paint = paintKnowledge([], settings.hardness, settings.correction);
   const swirls = settings.correction.defects.find(({ id }) => id === 'swirl-marks');
   if (swirls === undefined) throw new Error('swirl marks are built in');
   const all = Array.from({ length: cars }, () => drawCar(random));
@@ -99,7 +101,8 @@ export function runVisits(
       ],
       aim: settings.aim.share,
       hazeAllowed: settings.hazeAllowed,
-      hardness: settings.hardness,
+      paintOf: () => paint,
+      allowanceAt: (part) => part,
       model: settings.correction,
       thinnerClear: settings.film.thinnerClear,
       edgeWidth: settings.film.edgeWidth,

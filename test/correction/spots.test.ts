@@ -1,0 +1,267 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { degreesCelsius, micrometres, seconds } from '../../src/base/units.ts';
+import { ladder } from '../../src/correction/combination.ts';
+import { cutsFasterThan, methodChain } from '../../src/correction/method.ts';
+import { moreEvidence } from '../../src/correction/more-evidence.ts';
+import {
+  foretell,
+  hardnessWord,
+  paintKnowledge,
+  removalLogSd,
+} from '../../src/correction/removal-knowledge.ts';
+import { chanceWithin, spotLadder } from '../../src/correction/spot-ladder.ts';
+import { observationOf, removedFilm, type SpotTrial } from '../../src/correction/spot-trial.ts';
+import type { TrialObservation } from '../../src/correction/trial-observation.ts';
+import { correctionModel, filmModel } from '../../src/formats/models.ts';
+import { defect, shopWith, untried } from './shop.ts';
+
+const gauge = filmModel.measurement;
+const model = shopWith('rotary', 'da', 'da-small', 'hand');
+const rungs = ladder(model);
+function combination(id: string) {
+  const found = rungs.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`no combination ${id}`);
+  return found;
+}
+const marks = (...pairs: readonly (readonly [number, number])[]) =>
+  pairs.map(([before, after], i) => ({
+    name: `${i + 1}`,
+    before: micrometres(before),
+    after: micrometres(after),
+  }));
+const trial = (id: string, rest: Partial<SpotTrial> = {}): SpotTrial => ({
+  spot: 'A',
+  panel: 'bonnet',
+  combination: combination(id),
+  sets: 2,
+  marks: [],
+  defect: defect('swirl-marks', 3),
+  cleared: null,
+  haze: null,
+  colourOnPad: null,
+  temperature: degreesCelsius(25),
+  notes: [],
+  ...rest,
+});
+
+describe('what the gauge says of a trial', () => {
+  it('tells with ten marks and s = 1.5 µm 1.3 µm half of the time, and 2.4 for sure (2.4: 3.6·s·√(2/n))', () => {
+    // Differences that scatter by exactly √2·1.5: ± 2.0125 alternately, Σ = 9·4.5.
+    const d = Math.sqrt((9 * 4.5) / 10);
+    const film = removedFilm(
+      marks(...Array.from({ length: 10 }, (_, i) => [110, 109 - (i % 2 ? d : -d)] as const)),
+      gauge,
+      6,
+    );
+    expect(film?.mean).toBeCloseTo(1, 12);
+    expect(film?.resolvable).toBeCloseTo(1.96 * 1.5 * Math.sqrt(2 / 10), 3);
+    expect(film?.sure).toBeCloseTo(3.6 * 1.5 * Math.sqrt(2 / 10), 2);
+  });
+
+  it('does not widen as marks are added that scatter as the gauge does', () => {
+    const errors = [2, 3, 5, 8, 12].map((n) => {
+      const d = Math.sqrt(((n - 1) * 4.5) / (n - (n % 2)));
+      const pairs = Array.from({ length: n }, (_, i) => {
+        const off = n % 2 === 1 && i === n - 1 ? 0 : i % 2 ? d : -d;
+        return [110, 109 - off] as const;
+      });
+      return removedFilm(marks(...pairs), gauge, 6)?.standardError ?? Number.NaN;
+    });
+    for (const [i, error] of errors.slice(1).entries()) expect(error).toBeLessThan(errors[i] ?? 0);
+  });
+
+  it('pools the scatter of the marks with the gauge’s repeatability', () => {
+    // Δ = 0 and 6: s² = 18 on one degree of freedom; (6·4.5 + 18)/7 = 6.4286; /2 = 3.2143
+    const film = removedFilm(marks([110, 110], [110, 104]), { ...gauge, proportional: 0 }, 6);
+    expect(film?.standardError).toBeCloseTo(Math.sqrt(3.2143), 4);
+  });
+
+  it('lets the gauge’s proportional error act on the difference alone', () => {
+    const at = (film: number) => removedFilm(marks([film, film - 3]), gauge, 6)?.standardError;
+    expect(at(80)).toBeCloseTo(at(160) ?? 0, 12);
+    expect(at(80)).toBeCloseTo(Math.hypot(1.5 * Math.SQRT2, (0.02 * 3) / Math.sqrt(3)), 12);
+  });
+
+  it('is nothing without marks', () => {
+    expect(removedFilm([], gauge, 6)).toBeNull();
+    expect(observationOf(trial('da/foam-medium/medium', { cleared: 0.5 }), null)).toMatchObject({
+      removed: null,
+      cleared: { share: 0.5, depth: 1.1 },
+    });
+  });
+});
+
+const observed = (id: string, sets: number, value: number, se = 0.6): TrialObservation => ({
+  combination: id,
+  foretold: combination(id).perSet * sets,
+  removed: { value, standardError: se },
+  cleared: null,
+});
+
+describe('a paint after its test spots', () => {
+  it('foretells a plan of untried combinations with the ln-SD of hardness, own rate and step', () => {
+    const steps = [{ combination: combination('da/foam-medium/medium'), sets: 2 }];
+    const { logSd, median } = foretell(steps, untried, 0.15);
+    expect(logSd).toBeCloseTo(removalLogSd(model.removal), 12);
+    expect(median).toBeCloseTo(2 * 0.8965, 3);
+  });
+
+  it('weighs what is known of each step by its share', () => {
+    const [a, b] = ['da/microfibre/heavy', 'da/foam-soft/fine'];
+    const paint = paintKnowledge([observed(a, 2, 3.2, 0.3)], 'unknown', model);
+    const [one, two] = [combination(a), combination(b)];
+    const { logSd } = foretell(
+      [
+        { combination: one, sets: 1 },
+        { combination: two, sets: 1 },
+      ],
+      paint,
+      0.15,
+    );
+    const share = one.perSet / (one.perSet + two.perSet);
+    const mixed = share * paint.removal.of(a).sd + (1 - share) * paint.removal.of(b).sd;
+    expect(logSd).toBeCloseTo(Math.hypot(mixed, 0.15), 12);
+    expect(paint.removal.of(a).sd).toBeLessThan(paint.removal.of(b).sd);
+  });
+
+  it('believes a rate that the shop measured as far as it states', () => {
+    const rates = new Map([['da/foam-medium/medium', { rate: micrometres(0.9), logSd: 0.1 }]]);
+    const paint = paintKnowledge([], 'unknown', { ...model, rates });
+    expect(paint.removal.of('da/foam-medium/medium').sd).toBeCloseTo(Math.hypot(0.35, 0.1), 12);
+    expect(paint.removal.of('da/foam-soft/medium').sd).toBeCloseTo(Math.hypot(0.35, 0.4), 12);
+  });
+
+  it('is called by the declared word whose factor is nearest', () => {
+    const word = (removed: number) =>
+      hardnessWord(
+        paintKnowledge(
+          ['da/foam-medium/medium', 'da/microfibre/heavy', 'rotary/foam-soft/heavy'].map((id) =>
+            observed(id, 3, combination(id).perSet * 3 * removed, 0.2),
+          ),
+          'unknown',
+          model,
+        ),
+        model.removal,
+      );
+    expect([word(0.4), word(1), word(2.2)]).toEqual(['hard', 'medium', 'soft']);
+  });
+
+  it('is provisional until film was read on a spot', () => {
+    const eye = { ...observed('da/foam-medium/medium', 1, 1), removed: null };
+    const seen = { ...eye, cleared: { share: 0.5, depth: 1.1 } };
+    expect(paintKnowledge([seen], 'unknown', model).provisional).toBe(true);
+    expect(
+      paintKnowledge([seen, observed('da/foam-medium/medium', 1, 1)], 'unknown', model).provisional,
+    ).toBe(false);
+  });
+
+  it('is known no worse with another trial that comes out as expected', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom(...rungs.slice(4, 20)), fc.integer({ min: 1, max: 3 })), {
+          minLength: 1,
+          maxLength: 3,
+        }),
+        (tried) => {
+          const all = tried.map(([{ id, perSet }, sets]) => observed(id, sets, perSet * sets));
+          const before = paintKnowledge(all.slice(1), 'unknown', model).removal;
+          const after = paintKnowledge(all, 'unknown', model).removal;
+          expect(after.hardness.sd).toBeLessThanOrEqual(before.hardness.sd + 1e-6);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  it('would be known better with more marks, with repeats and with stacked sets', () => {
+    const one = combination('da/foam-medium/medium');
+    const offers = moreEvidence(one, one.perSet, {
+      observations: [],
+      hardness: 'unknown',
+      model,
+      gauge,
+    });
+    const sds = offers.map(({ logSd }) => logSd);
+    expect(sds).toEqual([...sds].sort((a, b) => b - a));
+    expect(sds[0]).toBeLessThan(Math.hypot(0.35, 0.4));
+  });
+});
+
+const ladderOf = (trials: readonly SpotTrial[], budget: number | null = null) =>
+  spotLadder({
+    trials,
+    paint: paintKnowledge(
+      trials.map((one) => observationOf(one, null)),
+      'unknown',
+      model,
+    ),
+    defect: defect('swirl-marks', 3),
+    aim: 0.85,
+    budgetAt: budget === null ? null : () => budget,
+    model,
+  });
+
+describe('the ladder', () => {
+  it('starts mild: rungs go by what a set takes, small pads and hands are for tight places', () => {
+    const all = ladderOf([]);
+    const takes = all.map((rung) => rung.combination.perSet);
+    expect(takes).toEqual([...takes].sort((a, b) => a - b));
+    expect(all[0]?.combination.id).toBe('da/foam-soft/fine');
+    expect(all.every((rung) => rung.combination.machine.padDiameter === 150)).toBe(true);
+  });
+
+  it('after medium pad and medium polish by dual action on old hard clear goes on to rungs that include a stronger product on a softer pad by rotary', () => {
+    // Two sets of it took next to nothing and cleared a quarter.
+    const tried = trial('da/foam-medium/medium', { cleared: 0.25 });
+    const open = ladderOf([tried]).filter(({ state }) => state === 'open');
+    const softer = open.find(({ combination: { id } }) => id === 'rotary/foam-soft/heavy');
+    expect(softer?.chance).toBeGreaterThan(0.2);
+    expect(open.map(({ combination: { id } }) => id)).not.toContain('da/foam-soft/medium');
+  });
+
+  it('leaves out what is milder than a combination that did not clear', () => {
+    const states = ladderOf([trial('da/foam-medium/medium', { cleared: 0.3 })]);
+    const at = states.findIndex(({ tried }) => tried);
+    expect(states.slice(0, at + 1).every(({ state }) => state === 'too-mild')).toBe(true);
+    expect(states.slice(at + 1).some(({ state }) => state === 'too-mild')).toBe(false);
+  });
+
+  it('says of which rungs one set takes more than may go', () => {
+    const over = ladderOf([], 1.5).filter(({ state }) => state === 'over-budget');
+    expect(over.every(({ combination: { perSet } }) => perSet > 1.5)).toBe(true);
+    expect(over.length).toBeGreaterThan(0);
+  });
+
+  it('reckons the chance to reach the aim as a normal probability (hand-worked)', () => {
+    // ln(2·.8965/1.1) = .48862; needed .6·1.03643 = .62186; √(.5523² + .5²) = .74500: Φ(−.17885) = .42903
+    expect(
+      chanceWithin(combination('da/foam-medium/medium'), 2, {
+        paint: untried,
+        defect: defect('swirl-marks', 3),
+        aim: 0.85,
+        model,
+      }),
+    ).toBeCloseTo(0.429, 3);
+  });
+});
+
+describe('common practice', () => {
+  it('has it that a rotary cuts faster, and must travel faster for its heat', () => {
+    const chain = (id: string) => methodChain(combination(id), correctionModel, seconds(0));
+    const [rotary, da] = ['rotary/foam-medium/medium', 'da/foam-medium/medium'].map(chain);
+    if (rotary === undefined || da === undefined) throw new Error('both are in the shop');
+    expect(cutsFasterThan(rotary, da)).toBeGreaterThan(2);
+    expect(rotary.combination.machine.armSpeed).toBeGreaterThan(da.combination.machine.armSpeed);
+    // At the arm speed of the dual action it would stay on each place 1.6 times as long and warm it so.
+    const slow = { ...rotary.combination.machine, armSpeed: da.combination.machine.armSpeed };
+    const slowly = methodChain(
+      { ...rotary.combination, machine: slow },
+      correctionModel,
+      seconds(0),
+    );
+    const steel = (one: typeof rotary) =>
+      one.heat.find(({ skin }) => skin === 'steel')?.perPass ?? 0;
+    expect(steel(slowly)).toBeGreaterThan(1.5 * steel(rotary));
+  });
+});
