@@ -50,6 +50,27 @@ export const diagnosticCatalogue = {
     kind: 'usage',
     meaning: 'There is no machine, pad, product or combination of that name.',
   },
+  'gauge-failed': {
+    kind: 'remark',
+    meaning: 'The gauge is off by more than its maker permits: its readings are trusted less.',
+  },
+  'gauge-undecided': {
+    kind: 'remark',
+    meaning:
+      'The check of the gauge could not tell whether it keeps within what its maker permits.',
+  },
+  'gauge-drifted': {
+    kind: 'remark',
+    meaning: 'The gauge moved between the check before the work and the one after it.',
+  },
+  'gauge-not-adjusted': {
+    kind: 'remark',
+    meaning: 'An adjustment was asked for, and the checks do not bear one.',
+  },
+  'keying-slip': {
+    kind: 'remark',
+    meaning: 'A value is ten times its neighbours, or a tenth: it may be keyed wrongly.',
+  },
   'file-missing': { kind: 'input-file', meaning: 'A named file does not exist.' },
   'file-unreadable': { kind: 'input-file', meaning: 'A named file exists and cannot be read.' },
   'file-twice': { kind: 'remark', meaning: 'Two inputs hold the same bytes: they are read once.' },
@@ -110,9 +131,30 @@ export const diagnosticCatalogue = {
     kind: 'data',
     meaning: 'The same rows stand in the file twice.',
   },
+  'days-several': {
+    kind: 'remark',
+    meaning: 'Readings of several days are taken together as one survey of a vehicle.',
+  },
   'points-alike': {
     kind: 'remark',
     meaning: 'Two names of points differ only in how a number is written; they are kept apart.',
+  },
+  'spot-method-unknown': {
+    kind: 'data',
+    meaning: 'A test spot names a machine, pad or product that the shop does not have.',
+  },
+  'spot-disagrees': {
+    kind: 'data',
+    meaning: 'The rows of one test spot contradict each other.',
+  },
+  'spot-mark-twice': { kind: 'data', meaning: 'A mark of a test spot has two rows.' },
+  'spot-film-gained': {
+    kind: 'remark',
+    meaning: 'A mark of a test spot reads more after than before, beyond the gauge’s noise.',
+  },
+  'spots-mismatch': {
+    kind: 'data',
+    meaning: 'Test spots are of one vehicle and the input holds several.',
   },
   'row-too-long': { kind: 'data', meaning: 'A row has more cells than the header.' },
   'row-too-short': { kind: 'data', meaning: 'A row has too few cells to say what it means.' },
@@ -160,6 +202,18 @@ export const diagnosticCatalogue = {
     meaning: 'A reading is outside what a paint-thickness gauge can show.',
   },
   'cell-invalid': { kind: 'data', meaning: 'A cell holds a value its column cannot take.' },
+  'decisions-mismatch': {
+    kind: 'data',
+    meaning: 'A file does not fit the decisions that it is to be read by.',
+  },
+  'files-one-vehicle': {
+    kind: 'remark',
+    meaning: 'Two files without a vehicle read the same points: they are taken as one vehicle.',
+  },
+  'files-two-vehicles': {
+    kind: 'data',
+    meaning: 'Two files without a vehicle read the same points too far apart for one vehicle.',
+  },
   'no-readings': { kind: 'data', meaning: 'The input holds no reading.' },
   'panel-missing': { kind: 'data', meaning: 'A row has a reading and no panel.' },
   'panel-unknown': { kind: 'data', meaning: 'A panel in the file is not on the template.' },

@@ -30,6 +30,9 @@ export const degreesCelsius = (value: number): DegreesCelsius => value as Degree
 export const newtons = (value: number): Newtons => value as Newtons;
 export const metresPerSecond = (value: number): MetresPerSecond => value as MetresPerSecond;
 
+/** Units a thickness is read or shown in. */
+export type LengthUnit = 'um' | 'mil';
+
 /** 1 mil (thou) = 25.4 µm exactly: international inch, 1959 (ISO 80000-3). */
 export const MICROMETRES_PER_MIL = 25.4;
 

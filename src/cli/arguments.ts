@@ -11,6 +11,7 @@ import {
   type OptionName,
   type OptionSpec,
   optionSpecs,
+  readingOptions,
   type TypedOptions,
 } from './options.ts';
 
@@ -66,14 +67,24 @@ function parserOf(command: Command): Parser {
     .description(`${command.summary[0]?.toUpperCase()}${command.summary.slice(1)}.`)
     .usage(`[options] ${command.operands}`)
     .argument('[operands...]')
-    .helpOption('-h, --help', 'show this help')
+    .addHelpOption(new Option('-h, --help', 'show this help').helpGroup(OUTPUT_GROUP))
     .allowExcessArguments(true)
     .allowUnknownOption(command.asksAboutOptions === true)
-    .addHelpText('after', `\nExamples:\n${command.examples.map((one) => `  ${one}\n`).join('')}`);
+    .addHelpText('after', `\nExamples:\n${command.examples.map((one) => `  ${one}`).join('\n')}`);
   parser.configureHelp({ visibleArguments: () => [] });
   for (const name of [...command.options, ...commonOptions])
     parser.addOption(optionOf(name, command));
   return parser;
+}
+
+const OUTPUT_GROUP = 'Output:';
+
+/** The heading an option stands under in the help: what a job needs comes first. */
+function groupOf(name: OptionName): string {
+  if (commonOptions.includes(name)) return OUTPUT_GROUP;
+  return readingOptions.includes(name)
+    ? 'How the export is read, where it does not say:'
+    : 'Options:';
 }
 
 /** What a command offers where it says nothing else. */
@@ -81,7 +92,7 @@ const USUAL_FORMATS: readonly Format[] = ['text', 'json', 'ndjson'];
 
 function optionOf(name: OptionName, command: Command): Option {
   const spec: OptionSpec = optionSpecs[name];
-  const option = new Option(spec.flags, spec.summary);
+  const option = new Option(spec.flags, spec.summary).helpGroup(groupOf(name));
   const choices = name === 'format' ? (command.formats ?? USUAL_FORMATS) : spec.choices;
   if (choices !== undefined) option.choices(choices);
   else if (spec.repeatable !== true && /</.test(spec.flags)) option.argParser(parserFor(name));
@@ -95,7 +106,10 @@ const parserFor =
   (name: OptionName) =>
   (text: string): string | number => {
     const read = readOptionValue(name, text);
-    if ('takes' in read) throw new InvalidArgumentError(`It takes ${read.takes}.`);
+    if ('takes' in read) {
+      const meant = read.meant === undefined ? '' : `\n(Did you mean "${read.meant}"?)`;
+      throw new InvalidArgumentError(`It takes ${read.takes}.${meant}`);
+    }
     return read.value;
   };
 
@@ -103,12 +117,12 @@ const parserFor =
 function usageProblem(command: string, { code, message }: CommanderError): Diagnostic {
   const [first = '', ...rest] = message.replace(/^error: /, '').split('\n');
   const meant = rest.join(' ').match(/\(Did you mean (.*)\?\)/)?.[1];
-  const hint =
-    meant === undefined ? `leastcut ${command} --help lists them` : `did you mean ${meant}?`;
+  const didYouMean = meant === undefined ? undefined : `did you mean ${meant}?`;
+  const hint = didYouMean ?? `leastcut ${command} --help lists them`;
   return code === 'commander.unknownOption'
     ? error('usage-unknown-option', first, { hint })
     : error('usage-option-value', first.replace(/\.$/, ''), {
-        hint: suggestChoice(first) ?? `leastcut ${command} --help says what it takes`,
+        hint: suggestChoice(first) ?? didYouMean ?? `leastcut ${command} --help says what it takes`,
       });
 }
 

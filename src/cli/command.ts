@@ -31,6 +31,8 @@ export type Answer = {
   readonly records: readonly MachineRecord[];
   /** What --format csv writes; given by every command that offers it. */
   readonly table?: DataTable;
+  /** What it writes besides, where an option asks for it: `--gauge-out`. */
+  readonly files?: readonly { readonly path: string; readonly text: string }[];
   readonly diagnostics: readonly Diagnostic[];
   /** Whether the text is coloured; as typed where a command has no say. */
   readonly color?: Effective<ColourUse>;
@@ -50,6 +52,8 @@ export type Command = {
   readonly asksAboutOptions?: boolean;
   /** The forms of output it offers; text, json and ndjson where it does not say. */
   readonly formats?: readonly Format[];
+  /** True where each record follows from the rows of one vehicle: a long input goes through in parts. */
+  readonly byVehicle?: boolean;
   readonly examples: readonly string[];
   readonly run: (
     operands: readonly string[],

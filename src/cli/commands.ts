@@ -24,6 +24,16 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import('./commands/plan.ts')).planCommand,
   },
   {
+    name: 'spot',
+    summary: 'say what test spots removed, how hard the paint is, what to try next',
+    load: async () => (await import('./commands/spot.ts')).spotCommand,
+  },
+  {
+    name: 'gauge',
+    summary: 'check a gauge on shims: pass, fail or undecided, and how it drifted',
+    load: async () => (await import('./commands/gauge.ts')).gaugeCommand,
+  },
+  {
     name: 'template',
     summary: 'list, show and check vehicle templates; print a blank reading sheet',
     load: async () => (await import('./commands/template.ts')).templateCommand,
@@ -45,7 +55,7 @@ export const commands: readonly CommandEntry[] = [
   },
   {
     name: 'doctor',
-    summary: 'say which settings are in force, from where; check settings files',
+    summary: 'say which settings are in force and from where; check settings files',
     load: async () => (await import('./commands/doctor.ts')).doctorCommand,
   },
 ];

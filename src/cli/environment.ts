@@ -62,8 +62,8 @@ function invalidVariable(
   name: OptionName,
   takes: string,
 ): Diagnostic {
-  const { choices = [] }: OptionSpec = optionSpecs[name];
+  const { choices = [], words = {} }: OptionSpec = optionSpecs[name];
   return error('environment-invalid', `${variable} is ${JSON.stringify(text)}; it takes ${takes}`, {
-    hint: suggest(text, choices) ?? 'set it anew, or unset it',
+    hint: suggest(text, [...choices, ...Object.keys(words)]) ?? 'set it anew, or unset it',
   });
 }

@@ -4,10 +4,8 @@ import { createReadStream, fstatSync } from 'node:fs';
 import { mkdir, open, rename, stat, unlink, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
+import { STANDARD_INPUT, saidFile } from '../base/file-name.ts';
 import type { World } from './command.ts';
-
-/** Name of standard input in places and records. */
-export const STDIN_NAME = '-';
 
 /** Bytes without a line end after which a file is no text in lines, whatever the limit on rows. */
 const longestLine = 8 * 1024 * 1024;
@@ -37,7 +35,7 @@ export const loadFile: World['load'] = async (name) => {
 
 /** A file or standard input as it comes; left early, it is closed and the rest is never read. */
 const bytesOf = (name: string): AsyncIterable<Uint8Array> =>
-  name === STDIN_NAME ? process.stdin : createReadStream(name, { highWaterMark: 1024 * 1024 });
+  name === STANDARD_INPUT ? process.stdin : createReadStream(name, { highWaterMark: 1024 * 1024 });
 
 /** Line ends so far, and bytes since the last: in every encoding that is read, one holds 0x0A or 0x0D. */
 function followLines(lines: { ended: number; sinceEnd: number }, chunk: Uint8Array): void {
@@ -62,7 +60,7 @@ const endless = (name: string, line: number): Diagnostic =>
   });
 
 const tooLarge = (name: string): Diagnostic =>
-  error('file-unreadable', `"${name}" is larger than ${largestFile >> 20} MB`, {
+  error('file-unreadable', `${saidFile(name)} is larger than ${largestFile >> 20} MB`, {
     at: { file: name },
     hint: 'cut it into files of some vehicles each',
   });
@@ -76,7 +74,7 @@ const unreadable = (name: string, code: string): Diagnostic =>
         at: { file: name },
         hint: 'check the path',
       })
-    : error('file-unreadable', `"${name}" cannot be read (${code})`, {
+    : error('file-unreadable', `${saidFile(name)} cannot be read (${code})`, {
         at: { file: name },
         hint: code === 'EISDIR' ? 'name a file, not a folder' : 'check its permissions',
       });
@@ -90,7 +88,7 @@ export async function outputProblem(
   const target = await statOrNothing(out);
   if (target === undefined) return undefined;
   for (const input of inputs) {
-    const source = input === STDIN_NAME ? statOfStandardInput() : await statOrNothing(input);
+    const source = input === STANDARD_INPUT ? statOfStandardInput() : await statOrNothing(input);
     if (source !== undefined && source.ino === target.ino && source.dev === target.dev) {
       return error('output-is-input', `"${out}" is one of the inputs`, {
         at: { file: out },

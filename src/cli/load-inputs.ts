@@ -1,6 +1,7 @@
 /** The files a command names → loaded files and settings; every problem of all of them at once. */
 import { isAbsolute, join } from 'node:path';
 import { type Diagnostic, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
+import { saidFile } from '../base/file-name.ts';
 import type { FilmRecord } from '../formats/film-record.ts';
 import type { Job, JobVehicle } from '../formats/job.ts';
 import type { Placed } from '../formats/placed.ts';
@@ -10,13 +11,16 @@ import type { Settings } from '../tasks/settings.ts';
 import type { JobLayer, Located } from '../tasks/settings-layers.ts';
 import type { SurveyFilesRequest } from '../tasks/survey-files.ts';
 import type { World } from './command.ts';
+import { loadReadingChoices, type ReadingChoices } from './load-reading.ts';
 import { loadSettings, readSettingsFile } from './load-settings.ts';
 import { type LoadedTemplates, loadTemplates, type NamedTemplate } from './load-templates.ts';
 import type { TypedOptions } from './options.ts';
 
 export type Inputs = {
   readonly gauge: readonly LoadedFile[];
+  readonly reading: ReadingChoices;
   readonly defects: LoadedFile | undefined;
+  readonly spots: LoadedFile | undefined;
   readonly job: Placed<Job> | undefined;
   readonly filmRecord: Placed<FilmRecord> | undefined;
   readonly templates: LoadedTemplates;
@@ -29,12 +33,16 @@ export async function loadInputs(
   world: World,
 ): Promise<Outcome<Inputs>> {
   const gauge = await loadGauge(operands, world);
-  const [defects, loaded] = await Promise.all([
+  const [defects, spots, loaded, reading] = await Promise.all([
     loadOptional(options.defects, world),
+    loadOptional(options.spots, world),
     loadSettings(options, world),
+    loadReadingChoices(options, world),
   ]);
-  const diagnostics = [gauge, defects, loaded].flatMap((part) => part.diagnostics);
-  if (gauge.value === undefined || loaded.value === undefined) return { diagnostics };
+  const diagnostics = [gauge, defects, spots, loaded, reading].flatMap((part) => part.diagnostics);
+  if (gauge.value === undefined || loaded.value === undefined || reading.value === undefined) {
+    return { diagnostics };
+  }
   const { settings, job } = loaded.value;
   const [templates, filmRecord] = await Promise.all([
     templatesInForce(settings, world),
@@ -44,7 +52,9 @@ export async function loadInputs(
   if (templates.value === undefined || hasErrors(all)) return { diagnostics: all };
   const value = {
     gauge: gauge.value,
+    reading: reading.value,
     defects: defects.value,
+    spots: spots.value,
     job: job?.file,
     filmRecord: filmRecord.value,
     templates: templates.value,
@@ -74,9 +84,13 @@ export async function loadGauge(
 
 /** The same bytes under two names are one file: its readings are not doubled. */
 const readOnce = (file: LoadedFile, first: LoadedFile): Diagnostic =>
-  warning('file-twice', `"${file.name}" holds the same bytes as "${first.name}": read once`, {
-    at: { file: file.name },
-  });
+  warning(
+    'file-twice',
+    `${saidFile(file.name)} holds the same bytes as ${saidFile(first.name)}: read once`,
+    {
+      at: { file: file.name },
+    },
+  );
 
 async function loadOptional(name: string | undefined, world: World): Promise<Outcome<LoadedFile>> {
   if (name === undefined) return { diagnostics: [] };
@@ -131,34 +145,44 @@ export const everyTemplate = (
 
 /** What to read and how. */
 export const readRequest = (
-  files: readonly LoadedFile[],
+  {
+    gauge,
+    reading,
+    settings,
+    templates,
+  }: Pick<Inputs, 'gauge' | 'reading' | 'settings' | 'templates'>,
   { vehicle }: TypedOptions,
-  settings: Settings,
-  templates: LoadedTemplates,
 ): ReadRequest => {
-  const { value: unit } = settings.readingUnit;
+  const { value: unit, origin } = settings.readingUnit;
+  const { usual, typed, decided } = reading;
+  const plausible = settings.film.measurement;
   return {
-    files,
+    files: gauge,
     ...templates,
     templateRules: settings.templateRules,
-    intake: { plausible: settings.film.measurement, ...(unit === null ? {} : { unit }) },
+    intake: { ...usual, plausible, ...(unit === null || origin === 'flag' ? {} : { unit }) },
+    typed,
+    decided,
     vehicle,
     keepUnknownPanels: false,
   };
 };
 
 /** The same for a survey of what was read. */
-export const surveyRequest = (
-  { gauge, job, filmRecord, settings, templates }: Inputs,
-  options: TypedOptions,
-): SurveyFilesRequest => ({
-  ...readRequest(gauge, options, settings, templates),
-  size: job === undefined ? undefined : statedSize(job),
-  settings,
-  job,
-  filmRecord,
-  panels: options.panel ?? [],
-});
+export function surveyRequest(inputs: Inputs, options: TypedOptions): SurveyFilesRequest {
+  const { job, filmRecord, settings } = inputs;
+  return {
+    ...readRequest(inputs, options),
+    size: job === undefined ? undefined : statedSize(job),
+    settings,
+    job,
+    filmRecord,
+    panels: options.panel ?? [],
+    why: options.why ?? [],
+    spots: inputs.spots,
+    defects: inputs.defects,
+  };
+}
 
 function statedSize({ value, placeOf }: Placed<Job>): StatedSize {
   const { length, width, height }: JobVehicle = value.vehicle ?? {};

@@ -127,6 +127,7 @@ function typedSettings(options: TypedOptions, { fromEnvironment }: World): Typed
     finish: said('finish', options.finish),
     floor: said('floorUm', floorUm === undefined ? undefined : micrometres(floorUm)),
     template: said('template', options.template),
+    gauge: said('gauge', options.gauge),
     readingUnit: said('readingUnit', options.readingUnit),
     showUnit: said('showUnit', options.showUnit),
     color: said('color', options.color),

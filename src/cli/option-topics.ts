@@ -23,8 +23,11 @@ function topicOf(option: OptionName, commands: readonly Command[]): OptionTopic 
   };
 }
 
-function takes({ choices, range }: OptionSpec, value: string): string {
+function takes({ choices, range, whole, words }: OptionSpec, value: string): string {
   if (choices !== undefined) return choices.join(', ');
-  if (range !== undefined) return `a number from ${range[0]} to ${range[1]}`;
+  if (words !== undefined) return Object.keys(words).join(', ');
+  if (range !== undefined) {
+    return `${whole === true ? 'a whole number' : 'a number'} from ${range[0]} to ${range[1]}`;
+  }
   return value === '' ? '' : `<${value}>`;
 }

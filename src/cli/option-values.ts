@@ -1,27 +1,55 @@
 /** What one option takes, as data: read alike from the command line and from the environment. */
+import { closest } from '../base/did-you-mean.ts';
+import { pageNamed, pageNames } from '../intake/code-pages.ts';
 import { type OptionName, type OptionSpec, optionSpecs } from './options.ts';
 
-/** A value, or the sentence that says what is taken instead. */
-export type ReadValue = { readonly value: string | number } | { readonly takes: string };
+/** A value, or what is taken instead, with the word that may be meant. */
+export type ReadValue =
+  | { readonly value: string | number }
+  | { readonly takes: string; readonly meant?: string | undefined };
 
+const WHOLE = /^\d+$/;
 const NUMBER = /^\d+(\.\d+)?$/;
 const AIMS = ['enhance', 'correct', 'full'];
 
 export function readOptionValue(name: OptionName, text: string): ReadValue {
   const spec: OptionSpec = optionSpecs[name];
   if (name === 'aim') return readAim(text);
-  if (spec.range !== undefined) return readNumber(text, spec.range);
+  if (name === 'encoding') return readEncoding(text);
+  if (spec.words !== undefined) return readWord(text, spec.words);
+  if (spec.range !== undefined) return readNumber(text, spec.range, spec.whole);
   const { choices } = spec;
   return choices === undefined || choices.includes(text)
     ? { value: text }
     : { takes: `one of ${choices.join(', ')}` };
 }
 
-function readNumber(text: string, [least, most]: readonly [number, number]): ReadValue {
-  const value = NUMBER.test(text) ? Number(text) : Number.NaN;
+function readNumber(
+  text: string,
+  [least, most]: readonly [number, number],
+  whole = false,
+): ReadValue {
+  const value = (whole ? WHOLE : NUMBER).test(text) ? Number(text) : Number.NaN;
   return value >= least && value <= most
     ? { value }
-    : { takes: `a number from ${least} to ${most}` };
+    : { takes: `${whole ? 'a whole number' : 'a number'} from ${least} to ${most}` };
+}
+
+/** A word for a sign, or the sign itself; a tab is typed as \t where a shell gives none. */
+function readWord(text: string, words: Readonly<Record<string, string>>): ReadValue {
+  const plain = text.trim().toLowerCase();
+  const sign = Object.values(words).find((one) => one === text || (one === '\t' && text === '\\t'));
+  const value = sign ?? (Object.hasOwn(words, plain) ? words[plain] : undefined);
+  if (value !== undefined) return { value };
+  const names = Object.keys(words);
+  return { takes: `one of ${names.join(', ')}`, meant: closest(plain, names) };
+}
+
+function readEncoding(text: string): ReadValue {
+  const page = pageNamed(text);
+  return page === undefined
+    ? { takes: `one of ${pageNames.join(', ')}`, meant: closest(text.toLowerCase(), pageNames) }
+    : { value: page.name };
 }
 
 function readAim(text: string): ReadValue {

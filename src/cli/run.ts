@@ -1,5 +1,7 @@
 /** What was typed → what is meant → answer → text on a stream, and an exit code. */
+import { resolve } from 'node:path';
 import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
+import { STANDARD_INPUT } from '../base/file-name.ts';
 import { isTemplatePath } from '../film/template-name.ts';
 import { renderDiagnostic } from '../render/diagnostic-text.ts';
 import { renderJson, renderNdjson } from '../render/json.ts';
@@ -13,7 +15,7 @@ import { type Answer, type Command, failed, type World } from './command.ts';
 import { commands } from './commands.ts';
 import { readEnvironment } from './environment.ts';
 import { exitCodeOf, exitCodes } from './exit-code.ts';
-import { createFiles, loadFile, outputProblem, STDIN_NAME, writeOutput } from './files.ts';
+import { createFiles, loadFile, outputProblem, writeOutput } from './files.ts';
 import { rootHelp } from './help.ts';
 import type { OptionName, TypedOptions } from './options.ts';
 import { surroundings } from './surroundings.ts';
@@ -76,33 +78,74 @@ async function runCommand(
   }
   const files = filesOf === undefined ? operands : filesOf(operands);
   const template = [options.template ?? ''].filter(isTemplatePath);
-  const inputs = [...files, ...template, options.job, options.shop, options.defects];
+  const inputs = [
+    ...files,
+    ...template,
+    options.job,
+    options.shop,
+    options.gauge,
+    options.defects,
+    options.asDecided,
+    options.for,
+    ...panelNameFiles(options),
+  ];
   const named = inputs.flatMap((name) => name ?? []);
   const problem = await beforehand(named, options);
   if (problem !== undefined) return finish([problem], options);
-  const answer = await command.run(operands, options, {
+  const world: World = {
     ...beginning,
-    load: loadFile,
+    load: loadOnce(),
     create: createFiles,
     commands: () => Promise.all(commands.map(({ load }) => load())),
-  });
+  };
+  const [operand = ''] = operands;
+  if (command.byVehicle === true && options.format === 'ndjson' && operands.length === 1) {
+    const { runByVehicle } = await import('./by-vehicle.ts');
+    const run = await runByVehicle(command, operand, options, world, noticed);
+    if (run !== undefined) return conclude(run.diagnostics, run.answerIsNo, options);
+  }
+  const answer = await command.run(operands, options, world);
   const diagnostics = [...noticed, ...answer.diagnostics];
   return deliver(command, { ...answer, diagnostics }, options);
 }
 
 /** Nothing named: standard input, unless it is a terminal. */
 const pipedOperand = (): readonly string[] | undefined =>
-  process.stdin.isTTY === true ? undefined : [STDIN_NAME];
+  process.stdin.isTTY === true ? undefined : [STANDARD_INPUT];
 
 async function beforehand(
   inputs: readonly string[],
-  { out, force }: TypedOptions,
+  options: TypedOptions,
 ): Promise<Diagnostic | undefined> {
-  if (inputs.filter((name) => name === STDIN_NAME).length > 1) {
+  if (inputs.filter((name) => name === STANDARD_INPUT).length > 1) {
     return error('usage-option-value', 'standard input (-) can be read once, and is named twice');
   }
-  return out === undefined ? undefined : outputProblem(out, force ?? false, inputs);
+  const outputs = [options.out, ...secondOutputs(options)].flatMap((name) => name ?? []);
+  const [twice] = outputs.filter(
+    (name, i) => outputs.findIndex((one) => isSamePath(one, name)) < i,
+  );
+  if (twice !== undefined) {
+    return error('usage-option-value', `two outputs would be written to "${twice}"`, {
+      hint: 'name a file for each',
+    });
+  }
+  for (const name of outputs) {
+    const problem = await outputProblem(name, options.force ?? false, inputs);
+    if (problem !== undefined) return problem;
+  }
+  return undefined;
 }
+
+const panelNameFiles = ({ panelNames = [] }: TypedOptions): readonly string[] =>
+  panelNames.filter((word) => !word.includes('='));
+
+/** Files that a command writes beside its result. */
+const secondOutputs = ({ gaugeOut, decisions }: TypedOptions): readonly (string | undefined)[] => [
+  gaugeOut,
+  decisions,
+];
+
+const isSamePath = (a: string, b: string): boolean => resolve(a) === resolve(b);
 
 async function deliver(command: Command, answer: Answer, options: TypedOptions): Promise<number> {
   const format = options.format ?? 'text';
@@ -112,10 +155,29 @@ async function deliver(command: Command, answer: Answer, options: TypedOptions):
   const output = hasErrors(diagnostics)
     ? failureOutput(command.name, diagnostics, options)
     : await outputOf(answer, options);
+  const beside = hasErrors(diagnostics) ? [] : await writeBeside(answer.files ?? []);
   const written = await write(output, options.out);
-  const all = written === undefined ? diagnostics : [...diagnostics, written];
-  const code = finish(all, options);
-  return code === exitCodes.done && answer.answerIsNo === true ? exitCodes.answerIsNo : code;
+  const all = [...diagnostics, ...beside, ...(written === undefined ? [] : [written])];
+  return conclude(all, answer.answerIsNo, options);
+}
+
+function conclude(
+  diagnostics: readonly Diagnostic[],
+  answerIsNo: boolean | undefined,
+  options: TypedOptions,
+): number {
+  const code = finish(diagnostics, options);
+  return code === exitCodes.done && answerIsNo === true ? exitCodes.answerIsNo : code;
+}
+
+/** A pipe can be read once: what is loaded is kept for the run. */
+function loadOnce(): World['load'] {
+  const loaded = new Map<string, ReturnType<World['load']>>();
+  return (name) => {
+    const file = loaded.get(name) ?? loadFile(name);
+    loaded.set(name, file);
+    return file;
+  };
 }
 
 const severalVehicles = (count: number): Diagnostic =>
@@ -168,6 +230,12 @@ function failureOutput(
   const record = emptyRecord(command, { version, diagnostics });
   if (format === 'json') return renderJson(record);
   return format === 'ndjson' ? renderNdjson([record]) : '';
+}
+
+/** Each is the old or the new, never half. */
+async function writeBeside(files: NonNullable<Answer['files']>): Promise<readonly Diagnostic[]> {
+  const written = await Promise.all(files.map(({ path, text }) => writeOutput(path, text)));
+  return written.flatMap((problem) => problem ?? []);
 }
 
 async function write(text: string, out: string | undefined): Promise<Diagnostic | undefined> {

@@ -1,7 +1,7 @@
 /** Readings → survey: what is on each panel, how sure that is, and how much may come off. */
 import { groupBy } from '../base/group-by.ts';
-import { type Remark, remark } from '../base/remark.ts';
-import { shown } from '../base/rounding.ts';
+import { prefixed, type Remark, remark } from '../base/remark.ts';
+import { says, um } from '../base/sentence.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { allowance, bounded } from './allowance.ts';
 import { calibrationUncertainty } from './calibration.ts';
@@ -21,9 +21,11 @@ import {
 } from './condition.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
 import { type GatheredPanel, gatherPanel, isRead, partOfPanel } from './gathered-panel.ts';
+import { keyingQuestion, keyingSlips } from './keying-slips.ts';
 import { isClearLayer, measuredClear } from './measured-clear.ts';
 import { mirrorNotes } from './mirror-notes.ts';
 import { mixedFinding } from './mixed-finding.ts';
+import { panelMeanUncertainty } from './panel-uncertainty.ts';
 import type { Reading } from './reading.ts';
 import { outrightLimits, type PanelFilm, type RemovalTerms, totalFloor } from './removal-limits.ts';
 import { fallbackPrior, moderatedSpread } from './spread.ts';
@@ -48,11 +50,12 @@ export function assessFilm(request: SurveyRequest): Survey {
     gatherPanel(panel, request.factsOf(panel.id), byPanel.get(panel.id) ?? []),
   );
   const context = carContext(gathered, request.model);
-  const panels = gathered.map((panel) => assessPanel(panel, context, request));
+  const panels = gathered.map((panel) => withKeyingSlips(assessPanel(panel, context, request)));
   return {
     template: request.template,
     panels: withSoundPanelCap(panels),
     baseline: context.baseline,
+    spreadPrior: context.prior,
     notes: [...layerNotes(request.readings), ...mirrorNotes(panels, request.model.conditions)],
   };
 }
@@ -66,6 +69,18 @@ function assessPanel(
   return zones === undefined
     ? assessPart(gathered, context, request)
     : assessZones(gathered, zones, context, request);
+}
+
+/** A value that looks keyed wrongly is asked about before anything else that it leads to. */
+function withKeyingSlips(survey: PanelSurvey): PanelSurvey {
+  const slips = keyingSlips(survey.points);
+  return slips.length === 0
+    ? survey
+    : {
+        ...survey,
+        keyingSlips: slips,
+        evidence: [...slips.map(keyingQuestion), ...survey.evidence],
+      };
 }
 
 /** A panel in one zone, or one zone of a panel. */
@@ -85,24 +100,27 @@ function assessPart(
   const known = totalFindings(gathered, context.baseline, model);
   const factory = known.every((found) => isFactoryFilm(found.condition));
   const prior = factory ? context.prior : fallbackPrior([statistics.mean], model.spread);
+  const own = panelSpread(points, context.leastVariance, model.measurement);
   const film: PanelFilm = {
     mean: statistics.mean,
     smallest: statistics.min,
     count: points.length,
-    spread: moderatedSpread(panelSpread(points, context.leastVariance, model.measurement), prior),
+    spread: moderatedSpread(own, prior),
     calibration: calibrationUncertainty(statistics.mean, model.measurement),
   };
   // A normal bound speaks of one population of film; on filler there are at least two.
   const onePopulation = points.length > 1 && !known.some((found) => found.condition === 'filler');
-  const thinnest = onePopulation ? thinnestCredible(film, model.tolerance) : null;
+  const thinnest = onePopulation ? thinnestCredible(film, model.tolerance).thinnest : null;
   const thin = thinFinding(statistics.min, thinnest, floor);
   const findings = byPrecedence([...known, ...(thin === undefined ? [] : [thin])]);
   const conditions = findings.map((found) => found.condition);
   const condition = findings[0].condition;
-  const { low, high } = standingOut(gathered, context, model);
+  const { low, high, rule } = standingOut(gathered, context, model);
   return {
     ...common,
     film,
+    moderation: { own, prior },
+    uncertainty: panelMeanUncertainty({ ...film, points }, context.scatter),
     thinnest,
     condition,
     also: conditions.slice(1),
@@ -115,6 +133,9 @@ function assessPart(
     zones: [],
     lowPoints: low,
     highPoints: high,
+    flagRule: rule,
+    keyingSlips: [],
+    ashmanD: null,
     advice: surveyAdvice(common, condition, facts, model.reading.bestPoints),
   };
 }
@@ -146,11 +167,15 @@ function assessZones(
     ...allowing,
     ...gathered,
     facts: allowing.facts,
+    // Both speak of one population of film: each zone has its own.
+    moderation: null,
+    uncertainty: null,
     thinnest: thinnest.length === 0 ? null : micrometres(Math.min(...thinnest)),
     condition: findings[0].condition,
     also: conditions.slice(1),
     evidence: findings.map(({ evidence }) => evidence),
     zones,
+    ashmanD,
     lowPoints: zones.flatMap(({ lowPoints }) => lowPoints),
     highPoints: zones.flatMap(({ highPoints }) => highPoints),
     advice: surveyAdvice(
@@ -170,7 +195,7 @@ const inZone = (
 ): readonly Finding[] =>
   condition === 'original' || evidence === undefined
     ? []
-    : [{ condition, evidence: { ...evidence, text: `${zone} zone: ${evidence.text}` } }];
+    : [{ condition, evidence: prefixed(`${zone} zone: `, evidence) }];
 
 /** What the job states of a panel's clear stands; else what was read of it; else what it states of the car's. */
 function withMeasuredClear(
@@ -195,6 +220,8 @@ function unreadPanel(
   return {
     ...common,
     film: null,
+    moderation: null,
+    uncertainty: null,
     thinnest: null,
     condition: 'unread',
     also: findings.slice(1).map((found) => found.condition),
@@ -204,6 +231,9 @@ function unreadPanel(
     zones: [],
     lowPoints: [],
     highPoints: [],
+    flagRule: 'none',
+    keyingSlips: [],
+    ashmanD: null,
     advice: surveyAdvice(common, 'unread', facts, model.reading.bestPoints),
   };
 }
@@ -236,7 +266,7 @@ function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey
             ...panel.evidence,
             remark(
               'sound-panel-cap',
-              `even after a test spot never more than ${shown(cap, 1)} µm, the least of the sound panels`,
+              says`a test spot may free some, never more than ${um(cap)}, the least of the sound panels`,
               cap,
             ),
           ],

@@ -6,6 +6,7 @@ import type { FilmModel } from './film-model.ts';
 import { type GatheredPanel, isRead, partOfPanel, thicknesses } from './gathered-panel.ts';
 import { type OutlyingPoints, outlyingPoints } from './outlying-points.ts';
 import { displayStep, type PanelPoint, pooledRepeatability } from './panel-points.ts';
+import type { GaugeScatter } from './panel-uncertainty.ts';
 import {
   leastPointVariance,
   type OwnSpread,
@@ -18,6 +19,8 @@ import { splitZones, type Zones } from './zones.ts';
 export type CarContext = {
   readonly baseline: Micrometres | null;
   readonly leastVariance: number;
+  /** How the gauge scatters, by this car's own repeats where they are enough. */
+  readonly scatter: GaugeScatter;
   /** Panels of factory film in one zone, which say how much such film varies over a panel. */
   readonly pool: ReadonlyMap<string, readonly PanelPoint[]>;
   /** Panels in two zones. */
@@ -31,17 +34,25 @@ export function carContext(gathered: readonly GatheredPanel[], model: FilmModel)
   const pooled = pooledRepeatability(points);
   const repeatability =
     pooled !== undefined && pooled.dof >= model.measurement.repeatabilityLeastDof
-      ? pooled.sd
-      : model.measurement.repeatability;
+      ? pooled
+      : { sd: model.measurement.repeatability, dof: Number.POSITIVE_INFINITY };
   const readings = points.flatMap(({ repeats }) => repeats);
   const repeatsPerPoint = points.length === 0 ? 1 : readings.length / points.length;
-  const leastVariance = leastPointVariance(repeatability, repeatsPerPoint, displayStep(readings));
+  const step = micrometres(Math.max(displayStep(readings), model.measurement.step ?? 0));
+  const leastVariance = leastPointVariance(repeatability.sd, repeatsPerPoint, step);
   const factory = gathered.filter(
     (panel) => isRead(panel) && hasFactoryTotal(panel, baseline, model),
   );
   const zones = zonesOf(gathered, factory, { baseline, leastVariance }, model);
   const pool = poolOf(factory.filter(({ panel }) => !zones.has(panel.id)));
-  return { baseline, leastVariance, pool, zones, prior: poolPrior(pool, leastVariance, model) };
+  return {
+    baseline,
+    leastVariance,
+    scatter: { repeatability, step, curvature: model.measurement.curvature },
+    pool,
+    zones,
+    prior: poolPrior(pool, leastVariance, model),
+  };
 }
 
 const poolOf = (panels: readonly GatheredPanel[]): CarContext['pool'] =>

@@ -1,6 +1,6 @@
 /** What a panel is: the first condition that applies, the others beside it, each with its evidence. */
 import { type Remark, remark } from '../base/remark.ts';
-import { shown } from '../base/rounding.ts';
+import { type Sentence, says, um } from '../base/sentence.ts';
 import type { Micrometres } from '../base/units.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
 import type { Panel } from './template.ts';
@@ -43,7 +43,7 @@ export function filmFindings(
   }
   if (largest > model.filler) {
     findings.push(
-      finding('filler', `a point reads ${um(largest)}, over ${um(model.filler)}`, largest),
+      finding('filler', says`a point reads ${um(largest)}, over ${um(model.filler)}`, largest),
     );
   }
   const refinished = refinishedEvidence(median, baseline, model);
@@ -52,7 +52,7 @@ export function filmFindings(
     findings.push(
       finding(
         'cut-back',
-        `mean ${um(mean)} is ${um(baseline - mean)} under the car's baseline: likely cut before`,
+        says`mean ${um(mean)} is ${um(baseline - mean)} under the car's baseline: likely cut before`,
         mean,
       ),
     );
@@ -64,12 +64,12 @@ function refinishedEvidence(
   median: Micrometres,
   baseline: Micrometres | null,
   model: FilmModel['conditions'],
-): string | undefined {
-  if (median > model.refinished) return `median ${um(median)} is over ${um(model.refinished)}`;
+): Sentence | undefined {
+  if (median > model.refinished) return says`median ${um(median)} is over ${um(model.refinished)}`;
   if (baseline === null) return undefined;
   const reach = Math.max(model.refinishedAbove, model.refinishedAboveShare * baseline);
   return median > baseline + reach
-    ? `median ${um(median)} is ${um(median - baseline)} over the car's baseline`
+    ? says`median ${um(median)} is ${um(median - baseline)} over the car's baseline`
     : undefined;
 }
 
@@ -82,12 +82,12 @@ export function thinFinding(
   if (smallest < floor) {
     return finding(
       'thin',
-      `a point reads ${um(smallest)}, under the floor of ${um(floor)}`,
+      says`a point reads ${um(smallest)}, under the floor of ${um(floor)}`,
       smallest,
     );
   }
   return thinnest !== null && thinnest < floor
-    ? finding('thin', `may be thin: ${um(thinnest)} is credible somewhere on it`, thinnest)
+    ? finding('thin', says`may be thin: ${um(thinnest)} is credible somewhere on it`, thinnest)
     : undefined;
 }
 
@@ -124,9 +124,7 @@ export const byPrecedence = (findings: readonly Finding[]): readonly [Finding, .
     : [first, ...rest];
 };
 
-const finding = (condition: Condition, text: string, value?: number): Finding => ({
+const finding = (condition: Condition, text: string | Sentence, value?: number): Finding => ({
   condition,
   evidence: remark(condition, text, value),
 });
-
-const um = (thickness: number): string => `${shown(thickness, 1)} µm`;

@@ -12,6 +12,10 @@ export type FilmModel = {
     /** Half-width of the gauge's calibration error: fixed part and share of the reading. */
     readonly fixed: Micrometres;
     readonly proportional: number;
+    /** At least this it is, where a check on shims found the gauge that far off; absent where none did. */
+    readonly leastCalibration?: Micrometres;
+    /** The display's step where it is known besides; else the readings themselves tell it. */
+    readonly step?: Micrometres;
     /** SD of one reading repeated at a point, hand placement included. */
     readonly repeatability: Micrometres;
     /** Degrees of freedom from which the data's own repeatability replaces the assumed one. */
@@ -136,7 +140,12 @@ export type StatedLayer = LayerThickness & {
 };
 
 /** Film that visits on record took, all together. */
-export type RecordedRemoval = { readonly mean: Micrometres; readonly sd: Micrometres };
+export type RecordedRemoval = {
+  readonly mean: Micrometres;
+  readonly sd: Micrometres;
+  /** What says so, where it is not the film record alone. */
+  readonly by?: string;
+};
 
 /** What the job says of a panel beyond its readings. */
 export type PanelFacts = {

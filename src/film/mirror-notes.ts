@@ -1,5 +1,5 @@
 import { type Remark, remark } from '../base/remark.ts';
-import { shown } from '../base/rounding.ts';
+import { says, um } from '../base/sentence.ts';
 import type { FilmModel } from './film-model.ts';
 import type { PanelSurvey } from './survey.ts';
 
@@ -13,6 +13,8 @@ export function mirrorNotes(
     const right = left.panel.mirror === null ? undefined : byId.get(left.panel.mirror);
     if (right === undefined || left.panel.id > right.panel.id) return [];
     if (left.film === null || right.film === null) return [];
+    // What its zones read says more of a mixed panel than its mean does.
+    if (left.zones.length + right.zones.length > 0) return [];
     const difference = Math.abs(left.film.mean - right.film.mean);
     const reach = Math.min(
       model.mirror,
@@ -23,7 +25,7 @@ export function mirrorNotes(
       : [
           remark(
             'mirror-difference',
-            `${left.panel.name} and ${right.panel.name} differ by ${shown(difference, 1)} µm`,
+            says`${left.panel.name} and ${right.panel.name} differ by ${um(difference)}`,
             difference,
           ),
         ];

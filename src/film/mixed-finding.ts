@@ -1,5 +1,6 @@
 import { remark } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
+import { says, um } from '../base/sentence.ts';
 import type { Finding } from './condition.ts';
 import type { ZoneSurvey } from './survey.ts';
 
@@ -11,11 +12,11 @@ export function mixedFinding(
   const [low, high] = [mean(thinner), mean(thicker)];
   const apart = high - low;
   const separation = ashmanD === null ? '' : `, Ashman’s D ${shown(ashmanD, 1)}`;
-  const text = `two zones ${shown(apart, 1)} µm apart${separation}: ${shown(low, 1)} µm at ${named(thinner)}, ${shown(high, 1)} µm at ${named(thicker)}`;
+  const text = says`two zones ${um(apart)} apart${separation}: ${um(low)} at ${named(thinner)}, ${um(high)} at ${named(thicker)}`;
   return { condition: 'mixed', evidence: remark('mixed', text, apart) };
 }
 
 const mean = ({ statistics }: ZoneSurvey): number => statistics?.mean ?? Number.NaN;
 
 const named = ({ points }: ZoneSurvey): string =>
-  `point ${points.map(({ point }) => point).join(', ')}`;
+  `${points.length === 1 ? 'point' : 'points'} ${points.map(({ point }) => point).join(', ')}`;

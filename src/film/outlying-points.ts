@@ -17,8 +17,17 @@ const MEDIAN_VARIANCE = 1.57;
 /** Points under which a panel cannot witness against its own. */
 const LEAST_FOR_GRUBBS = 5;
 const LEAST_FOR_ESD = 10;
+/** Of two points neither stands out from the other. */
+const LEAST_BESIDE_OTHERS = 3;
 
-export type OutlyingPoints = { readonly low: readonly string[]; readonly high: readonly string[] };
+/** Which rule looked for points that stand out; none where the points are too few to tell. */
+export type FlagRule = 'other-panels' | 'esd' | 'grubbs' | 'none';
+
+export type OutlyingPoints = {
+  readonly low: readonly string[];
+  readonly high: readonly string[];
+  readonly rule: FlagRule;
+};
 
 /**
  * `others` is what the other panels say of the spread, null where they are too few to say anything; `level`
@@ -32,13 +41,20 @@ export function outlyingPoints(
   const values = points.map(({ thickness }) => thickness);
   const flagged =
     others === null ? standingAlone(values, level) : beyondReach(values, others, level);
-  if (flagged.length === 0) return { low: [], high: [] };
+  const rule = ruleFor(values.length, others);
+  if (flagged.length === 0) return { low: [], high: [], rule };
   const centre = medianOf(values);
   const named = (side: (value: number) => boolean): readonly string[] =>
     points
       .filter(({ thickness }, index) => flagged.includes(index) && side(thickness))
       .map(({ point }) => point);
-  return { low: named((value) => value < centre), high: named((value) => value > centre) };
+  return { low: named((value) => value < centre), high: named((value) => value > centre), rule };
+}
+
+function ruleFor(count: number, others: SpreadPrior | null): FlagRule {
+  if (others !== null) return count < LEAST_BESIDE_OTHERS ? 'none' : 'other-panels';
+  if (count >= LEAST_FOR_ESD) return 'esd';
+  return count < LEAST_FOR_GRUBBS ? 'none' : 'grubbs';
 }
 
 function beyondReach(
@@ -46,7 +62,7 @@ function beyondReach(
   others: SpreadPrior,
   level: number,
 ): readonly number[] {
-  if (values.length < 3) return [];
+  if (values.length < LEAST_BESIDE_OTHERS) return [];
   const t = studentTQuantile(1 - level / values.length, others.dofCeiling);
   const reach = t * Math.sqrt(others.variance) * Math.sqrt(1 + MEDIAN_VARIANCE / values.length);
   const centre = medianOf(values);

@@ -1,5 +1,7 @@
 /** The limits on what may come off a panel, each with what it allows, and the budget they leave. */
-import { roundTo, shown } from '../base/rounding.ts';
+import { type Remark, spoken } from '../base/remark.ts';
+import { roundTo } from '../base/rounding.ts';
+import { bare, type Sentence, says, um } from '../base/sentence.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type {
   FilmModel,
@@ -12,7 +14,14 @@ import type {
 } from './film-model.ts';
 import { ceilingAllowance, clearAllowance } from './removal-risk.ts';
 import type { Spread } from './spread.ts';
-import { meanClear, NO_ZINC, type ThinClear, thinClear } from './thin-clear.ts';
+import {
+  type LayerKnowledge,
+  meanClear,
+  NO_ZINC,
+  type ThinClear,
+  type TotalFilm,
+  thinClear,
+} from './thin-clear.ts';
 
 /** A topcoat as it may be: its prior, its floor and the limit over the panel's life. */
 export type TopcoatCase = {
@@ -21,6 +30,8 @@ export type TopcoatCase = {
   /** Mean over the panel, where `clear` speaks of the thinnest part. */
   readonly meanClear: LayerThickness;
   readonly clearFloor: Micrometres;
+  /** What both were told from. */
+  readonly told: { readonly film: TotalFilm; readonly knowledge: LayerKnowledge };
 };
 
 export type LimitCode =
@@ -32,14 +43,17 @@ export type LimitCode =
   | 'covered'
   | 'fresh-paint'
   | 'test-spot'
+  | 'sound-panels'
   | 'no-data';
 
 /** A limit and the largest median removal it allows. */
-export type Limit = {
-  readonly code: LimitCode;
-  readonly text: string;
-  readonly value: Micrometres;
-};
+export type Limit = Remark & { readonly code: LimitCode; readonly value: Micrometres };
+
+const limit = (code: LimitCode, said: string | Sentence, value: Micrometres): Limit => ({
+  code,
+  ...spoken(said),
+  value,
+});
 
 export type PanelFilm = {
   readonly mean: Micrometres;
@@ -84,7 +98,7 @@ export function topcoatCases(
   model: FilmModel,
 ): readonly TopcoatCase[] {
   const { layers, limits, stated } = model;
-  const clearOf = (prior: LayerPrior): Pick<TopcoatCase, 'clear' | 'meanClear'> => {
+  const clearOf = (prior: LayerPrior): Pick<TopcoatCase, 'clear' | 'meanClear' | 'told'> => {
     const total = { ...film, taken };
     const knowledge = {
       ...prior,
@@ -96,6 +110,7 @@ export function topcoatCases(
     return {
       clear: thinClear(total, knowledge, model.topcoat),
       meanClear: meanClear(total, knowledge, model.topcoat),
+      told: { film: total, knowledge },
     };
   };
   const clearOverBase = (): TopcoatCase => ({
@@ -142,20 +157,20 @@ export function removalLimits(
   const thinnest = roundTo(100 * model.topcoat.thinnestShare, 1);
   const clearName = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
   return [
-    {
-      code: 'clear',
-      text: `${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${shown(Math.max(0, topcoat.clear.mean), 1)} ± ${shown(topcoat.clear.sd, 1)} µm expected, ${shown(topcoat.clearFloor, 1)} must stay`,
-      value: clearAllowance(topcoat.clear, topcoat.clearFloor, terms),
-    },
+    limit(
+      'clear',
+      says`${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${bare(Math.max(0, topcoat.clear.mean))} ± ${um(topcoat.clear.sd)} expected, ${bare(topcoat.clearFloor)} must stay`,
+      clearAllowance(topcoat.clear, topcoat.clearFloor, terms),
+    ),
     lifeLimit(facts, terms, model),
-    {
-      code: 'total',
-      text: `smallest point reads ${shown(film.smallest, 1)} µm, ${shown(floor, 0)} must stay`,
-      value: ceilingAllowance(film.smallest - floor, {
+    limit(
+      'total',
+      says`smallest point reads ${um(film.smallest)}, ${bare(floor, 0)} must stay`,
+      ceilingAllowance(film.smallest - floor, {
         risk: limits.totalFloorRiskPct / 100,
         logSd: terms.logSd,
       }),
-    },
+    ),
   ];
 }
 
@@ -177,13 +192,14 @@ function lifeLimit(facts: PanelFacts, terms: RemovalTerms, model: FilmModel): Li
   const { mean, sd } = facts.recorded ?? NOTHING_RECORDED;
   const before = (facts.taken ?? model.earlier.unknownLife) + mean;
   const left = { mean: micrometres(life - before), sd };
-  const record = facts.recorded === null ? '' : `, ${shown(mean, 1)} µm by the film record`;
+  const record =
+    facts.recorded === null ? '' : says`, ${um(mean)} by the ${facts.recorded.by ?? 'film record'}`;
   const assumed = facts.taken === null ? 'taken to be ' : '';
-  return {
-    code: 'life',
-    text: `at most ${shown(life, 1)} µm off over the panel's life, ${shown(before, 1)} µm of it ${assumed}gone${record}`,
-    value: sd > 0 ? clearAllowance(left, ZERO, terms) : ceilingAllowance(left.mean, terms),
-  };
+  return limit(
+    'life',
+    says`at most ${um(life)} off over the panel's life, ${um(before)} of it ${assumed}gone${record}`,
+    sd > 0 ? clearAllowance(left, ZERO, terms) : ceilingAllowance(left.mean, terms),
+  );
 }
 
 /** Reasons that allow nothing at all, whatever the film. */
@@ -194,7 +210,7 @@ export function outrightLimits(
 ): readonly Limit[] {
   const limits: Limit[] = [];
   const nothing = (code: LimitCode, text: string): void => {
-    limits.push({ code, text, value: ZERO });
+    limits.push(limit(code, text, ZERO));
   };
   if (state.unread) nothing('no-data', 'nothing is known of the film, a test spot comes first');
   if (facts.covered)

@@ -1,9 +1,14 @@
 import type { Remark } from '../base/remark.ts';
+import type { Uncertain } from '../base/uncertainty.ts';
 import type { Micrometres } from '../base/units.ts';
 import type { Condition } from './condition.ts';
 import type { PanelFacts } from './film-model.ts';
+import type { KeyingSlip } from './keying-slips.ts';
+import type { FlagRule } from './outlying-points.ts';
 import type { PanelPoint } from './panel-points.ts';
 import type { Limit, PanelFilm, TopcoatCase } from './removal-limits.ts';
+import type { OwnSpread, SpreadPrior } from './spread.ts';
+import type { SurveyAdvice } from './survey-advice.ts';
 import type { Panel, VehicleTemplate } from './template.ts';
 
 export type PanelStatistics = {
@@ -27,6 +32,10 @@ export type PanelSurvey = {
   readonly statistics: PanelStatistics | null;
   /** Moderated by the other panels. */
   readonly film: PanelFilm | null;
+  /** How the spread came about: the panel's own, and what it was drawn towards. */
+  readonly moderation: { readonly own: OwnSpread; readonly prior: SpreadPrior } | null;
+  /** What the mean is uncertain by, source by source. */
+  readonly uncertainty: Uncertain<'µm'> | null;
   readonly thinnest: Micrometres | null;
   readonly condition: Condition;
   readonly also: readonly Condition[];
@@ -41,7 +50,12 @@ export type PanelSurvey = {
   readonly zones: readonly ZoneSurvey[];
   readonly lowPoints: readonly string[];
   readonly highPoints: readonly string[];
-  readonly advice: readonly Remark[];
+  readonly flagRule: FlagRule;
+  /** A value to be asked about first; it is never changed. */
+  readonly keyingSlips: readonly KeyingSlip[];
+  /** Ashman's D of two zones: shown, never decided by. */
+  readonly ashmanD: number | null;
+  readonly advice: readonly SurveyAdvice[];
 };
 
 /** A part of a panel that is surveyed, planned and worked by itself. */
@@ -49,6 +63,10 @@ export type ZoneSurvey = PanelSurvey & { readonly zone: ZoneName };
 
 /** By the film in it, against the other zone of its panel. */
 export type ZoneName = 'thinner' | 'thicker';
+
+/** A panel, or in place of one in two zones its zones: what is surveyed and worked by itself. */
+export const partsOf = (survey: PanelSurvey): readonly PanelSurvey[] =>
+  survey.zones.length === 0 ? [survey] : survey.zones;
 
 export const isZone = (survey: PanelSurvey): survey is ZoneSurvey => 'zone' in survey;
 
@@ -58,5 +76,7 @@ export type Survey = {
   readonly panels: readonly PanelSurvey[];
   /** Median of the panel medians among metal panels under the refinish mark; null without any. */
   readonly baseline: Micrometres | null;
+  /** What the panels of factory film say together of the spread over a panel. */
+  readonly spreadPrior: SpreadPrior;
   readonly notes: readonly Remark[];
 };

@@ -51,25 +51,57 @@ export type TotalFilm = {
  * On the thinnest 5 %: mean − 1.645·√v; the variance gains 2.706·v/(2ν), that of 1.645·√v̂ on ν degrees
  * of freedom.
  */
-export function thinClear(film: TotalFilm, knowledge: LayerKnowledge, sharing: Sharing): ThinClear {
-  const z = normalQuantile(1 - sharing.thinnestShare);
-  const within = withinPanel(film.spread, knowledge, sharing);
-  const { mean, variance } = panelMean(film, knowledge, within.variance, sharing);
-  return {
-    mean: micrometres(mean - z * Math.sqrt(within.variance)),
-    sd: micrometres(Math.sqrt(variance + (z ** 2 * within.variance) / (2 * within.dof))),
-  };
-}
-
-/** Mean of the topcoat over the whole panel, with the standard uncertainty of that mean. */
-export function meanClear(
+export const thinClear = (
   film: TotalFilm,
   knowledge: LayerKnowledge,
   sharing: Sharing,
-): { readonly mean: Micrometres; readonly sd: Micrometres } {
-  const within = withinPanel(film.spread, knowledge, sharing);
-  const { mean, variance } = panelMean(film, knowledge, within.variance, sharing);
+): ThinClear => clearChain(film, knowledge, sharing).onThinnest;
+
+/** Mean of the topcoat over the whole panel, with the standard uncertainty of that mean. */
+export const meanClear = (
+  film: TotalFilm,
+  knowledge: LayerKnowledge,
+  sharing: Sharing,
+): ThinClear => {
+  const { mean, variance } = clearChain(film, knowledge, sharing).overPanel;
   return { mean: micrometres(mean), sd: micrometres(Math.sqrt(variance)) };
+};
+
+/** Every figure on the way from the total to the topcoat on the thinnest share of the face. */
+export type ClearChain = {
+  /** What lies under the topcoat, by prior or as stated, zinc included. */
+  readonly under: Estimate;
+  /** Topcoat by the total alone: the total less what lies under. */
+  readonly byTotal: Estimate;
+  /** Topcoat held before the total was looked at, earlier work taken off; null where the total says it all. */
+  readonly held: Estimate | null;
+  /** Share g of the gap between the two that is believed, and what of the gap counts. */
+  readonly share: number;
+  readonly gapCounted: number;
+  /** Mean of the topcoat over the panel. */
+  readonly overPanel: Estimate;
+  /** The part of the spread over the panel that is the topcoat's. */
+  readonly within: { readonly variance: number; readonly dof: number };
+  readonly onThinnest: ThinClear;
+};
+
+export function clearChain(
+  film: TotalFilm,
+  knowledge: LayerKnowledge,
+  sharing: Sharing,
+): ClearChain {
+  const z = normalQuantile(1 - sharing.thinnestShare);
+  const within = withinPanel(film.spread, knowledge, sharing);
+  const told = panelMean(film, knowledge, within.variance, sharing);
+  const { mean, variance } = told.overPanel;
+  return {
+    ...told,
+    within,
+    onThinnest: {
+      mean: micrometres(mean - z * Math.sqrt(within.variance)),
+      sd: micrometres(Math.sqrt(variance + (z ** 2 * within.variance) / (2 * within.dof))),
+    },
+  };
 }
 
 /** The part of the spread over the panel that is the clear's. */
@@ -92,16 +124,22 @@ function panelMean(
   knowledge: LayerKnowledge,
   within: number,
   { underLeast }: Sharing,
-): Estimate {
+): Omit<ClearChain, 'within' | 'onThinnest'> {
   const under = underEstimate(film.spread, knowledge, within, underLeast);
   const noise = film.calibration ** 2 + film.spread.sd ** 2 / film.count;
-  const difference = { mean: film.mean - under.mean, variance: under.variance + noise };
+  const byTotal = { mean: film.mean - under.mean, variance: under.variance + noise };
   const held = heldOfClear(film.taken, knowledge, within);
-  if (held === null) return difference;
-  const share = held.variance / (held.variance + difference.variance);
-  const gap = difference.mean - held.mean;
-  const told = knowledge.statedUnder === null ? Math.min(0, gap) : gap;
-  return { mean: held.mean + share * told, variance: held.variance * (1 - share) };
+  if (held === null) {
+    return { under, byTotal, held, share: 1, gapCounted: 0, overPanel: byTotal };
+  }
+  const share = held.variance / (held.variance + byTotal.variance);
+  const gap = byTotal.mean - held.mean;
+  const gapCounted = knowledge.statedUnder === null ? Math.min(0, gap) : gap;
+  const overPanel = {
+    mean: held.mean + share * gapCounted,
+    variance: held.variance * (1 - share),
+  };
+  return { under, byTotal, held, share, gapCounted, overPanel };
 }
 
 function underEstimate(

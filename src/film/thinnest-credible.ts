@@ -4,6 +4,25 @@ import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel } from './film-model.ts';
 import type { Spread } from './spread.ts';
 
+type ReadPanel = {
+  readonly mean: Micrometres;
+  readonly smallest: Micrometres;
+  readonly count: number;
+  readonly spread: Spread;
+  readonly calibration: Micrometres;
+};
+
+/** How a thinnest credible film comes about. */
+export type ThinnestCredible = {
+  /** One-sided tolerance factor k, for the degrees of freedom of the spread. */
+  readonly factor: number;
+  /** x̄ − k·s̃. */
+  readonly bound: Micrometres;
+  /** Taken off for what the gauge itself may be off by. */
+  readonly gaugeMargin: Micrometres;
+  readonly thinnest: Micrometres;
+};
+
 /**
  * Thinnest credible total film: at least a share `content` of the panel's face is thicker, with at
  * least the `confidence` asked for, if film varies normally over it.
@@ -13,18 +32,25 @@ import type { Spread } from './spread.ts';
  * never thinner than nothing: a bound under 0 is 0.
  */
 export function thinnestCredible(
-  panel: {
-    readonly mean: Micrometres;
-    readonly smallest: Micrometres;
-    readonly count: number;
-    readonly spread: Spread;
-    readonly calibration: Micrometres;
-  },
+  { mean, smallest, count, spread, calibration }: ReadPanel,
   { content, confidence }: FilmModel['tolerance'],
-): Micrometres {
-  const { mean, smallest, count, spread, calibration } = panel;
-  const k = toleranceFactor({ content, confidence, count, dof: spread.dof });
-  const credible =
-    Math.min(mean - k * spread.sd, smallest) - normalQuantile(confidence) * calibration;
-  return micrometres(Math.max(0, credible));
+): ThinnestCredible {
+  const factor = toleranceFactor({ content, confidence, count, dof: spread.dof });
+  const bound = micrometres(mean - factor * spread.sd);
+  const gaugeMargin = micrometres(normalQuantile(confidence) * calibration);
+  const thinnest = micrometres(Math.max(0, Math.min(bound, smallest) - gaugeMargin));
+  return { factor, bound, gaugeMargin, thinnest };
 }
+
+/**
+ * What n points say without assuming any shape of distribution: the smallest of them is under a share
+ * `content` of the face with confidence 1 − contentⁿ only (order statistics, Wilks 1941); the confidence
+ * asked for takes ⌈ln(1 − confidence)/ln content⌉ points (59 for 95 %/95 %).
+ */
+export const distributionFree = (
+  count: number,
+  { content, confidence }: FilmModel['tolerance'],
+): { readonly confidence: number; readonly pointsNeeded: number } => ({
+  confidence: 1 - content ** count,
+  pointsNeeded: Math.ceil(Math.log(1 - confidence) / Math.log(content)),
+});

@@ -55,7 +55,6 @@ export function whatWouldHelp(
       { ...removal, ...known.terms },
       model,
     ).budget;
-  const now = budget({});
   const { pointTime, clearTime, testSpotTime } = model.measuring;
   const help = (
     code: HelpCode,
@@ -64,7 +63,7 @@ export function whatWouldHelp(
     points: number | null = null,
   ) => ({
     code,
-    gain: micrometres(budget(known) - now),
+    gain: micrometres(budget(known) - panel.budget),
     time,
     points,
   });
@@ -88,7 +87,9 @@ export function whatWouldHelp(
           ),
         ]
       : []),
-    help('test-spot', { terms: { logSd: terms.logSdAfterSpot } }, testSpotTime),
+    ...(terms.logSdAfterSpot < removal.logSd
+      ? [help('test-spot', { terms: { logSd: terms.logSdAfterSpot } }, testSpotTime)]
+      : []),
     ...(zincKnown || facts.galvanised || panel.panel.substrate !== 'steel'
       ? []
       : [help('zinc', { facts: { galvanised: true } }, null)]),

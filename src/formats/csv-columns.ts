@@ -87,7 +87,7 @@ const testSpotColumns: readonly CsvColumn[] = [
   column('machine', 'The machine, by its id.', required),
   column('pad', 'The pad, by its id.', required),
   column('product', 'The product, by its id.', required),
-  column('sets', 'How many sets were worked.', { ...count(1), ...required }),
+  column('sets', 'How many sets were worked; one where it is empty.', count(1)),
   column('mark', 'Which marked point of the spot this row is of.'),
   column('before_um', 'What the mark read before.', { range: [0, 3000] }),
   column('after_um', 'What the mark read after.', { range: [0, 3000] }),
@@ -104,11 +104,18 @@ const gaugeCheckColumns: readonly CsvColumn[] = [
     ...required,
     range: [0, 3000],
   }),
-  column('shim_uncertainty_um', 'What that thickness may be off by, as stated.', {
-    range: [0, 50],
-  }),
+  column(
+    'shim_uncertainty_um',
+    'What that thickness may be off by, as its certificate states (k = 2).',
+    {
+      range: [0, 50],
+    },
+  ),
   column('reading_um', 'What the gauge showed on the shim.', { ...required, range: [-50, 3500] }),
   column('repeat', 'Which reading of the shim it is.', count(1)),
+  column('check', 'Whether it was read before the work or after it.', {
+    words: ['before', 'after'],
+  }),
 ];
 
 export const csvTables: readonly CsvTable[] = [

@@ -18,8 +18,8 @@ const byName =
   };
 
 const delimiter = advised(
-  z.enum([',', ';', '\t']),
-  byName({ comma: ',', semicolon: ';', tab: '\t', tabulator: '\t' }),
+  z.enum([',', ';', '\t', '|']),
+  byName({ comma: ',', semicolon: ';', tab: '\t', tabulator: '\t', bar: '|', pipe: '|' }),
 );
 const decimal = advised(
   z.enum(['.', ',']),
@@ -30,17 +30,25 @@ const unit = advised(
   byName({ µm: 'um', μm: 'um', micron: 'um', microns: 'um', mils: 'mil', thou: 'mil' }),
 );
 
-/** A column has one meaning. */
+/** What an export may say of a row besides the columns of our own tables. */
+const marks = ['deleted', 'valid', 'status'] as const;
+const roles = [...readingColumns.map(({ role }) => role), ...marks];
+
+const names = z.union([text, z.array(text).min(1)]).describe('a name, or a list of names');
+const listOf = (value: string | readonly string[] | undefined): readonly string[] =>
+  value === undefined ? [] : typeof value === 'string' ? [value] : value;
+
+/** A column has one meaning; several columns may have the same, as date and time have. */
 const columns = z
-  .strictObject(
-    Object.fromEntries(readingColumns.map(({ role }) => [role, text.optional()] as const)),
-  )
-  .superRefine((names, context) => {
-    const entries = Object.entries(names);
-    for (const [i, [role, name]] of entries.entries()) {
-      const first = entries.findIndex(([, other]) => other === name);
-      if (first === i || name === undefined) continue;
-      const message = `is ${JSON.stringify(name)}, which is the column of "${entries[first]?.[0]}" too`;
+  .strictObject(Object.fromEntries(roles.map((role) => [role, names.optional()] as const)))
+  .superRefine((all, context) => {
+    const entries = Object.entries(all).flatMap(([role, value]) =>
+      listOf(value).map((name) => ({ role, name })),
+    );
+    for (const [i, { role, name }] of entries.entries()) {
+      const first = entries.findIndex((other) => other.name === name);
+      if (first === i) continue;
+      const message = `is ${JSON.stringify(name)}, which is the column of "${entries[first]?.role}" too`;
       const params = { hint: 'a column means one thing: keep one of the two' };
       context.addIssue({ code: 'custom', path: [role], message, params });
     }
@@ -49,26 +57,26 @@ const columns = z
 export const decisionsSchema = z.strictObject({
   $schema: z.string().optional(),
   schema: z.literal('leastcut/decisions/1'),
-  encoding: z.enum(['utf-8', 'utf-8-bom', 'utf-16le', 'utf-16be']).optional(),
+  encoding: text.optional(),
   delimiter: delimiter.optional(),
   decimal: decimal.optional(),
-  layout: z.enum(['long', 'wide']).optional(),
+  layout: z.enum(['long', 'wide', 'repeats', 'blocks', 'list']).optional(),
   unit: unit.optional(),
-  header_line: z.int().min(1).max(1000).optional(),
+  header_line: z.int().min(1).max(100_000).optional(),
   columns: columns.optional(),
-  panel_names: z.record(text, identifier).optional(),
+  panel_names: z.record(z.string(), identifier).optional(),
   note: note.optional(),
 });
 
 export type ReadingDecisions = {
   readonly encoding?: string;
-  readonly delimiter?: ',' | ';' | '\t';
+  readonly delimiter?: ',' | ';' | '\t' | '|';
   readonly decimal?: '.' | ',';
-  readonly layout?: 'long' | 'wide';
+  readonly layout?: 'long' | 'wide' | 'repeats' | 'blocks' | 'list';
   readonly unit?: 'um' | 'mil';
   readonly headerLine?: number;
-  /** Name of the column in the export, by role. */
-  readonly columns: ReadonlyMap<string, string>;
+  /** Names of the columns in the export, by role. */
+  readonly columns: ReadonlyMap<string, readonly string[]>;
   /** Panel by the word of the export; a map, since that may be any word. */
   readonly panelNames: ReadonlyMap<string, string>;
 };
@@ -85,7 +93,9 @@ export const readDecisions = settingsReader(
       headerLine: header_line,
     }),
     columns: new Map(
-      Object.entries(named).flatMap(([role, name]) => (name === undefined ? [] : [[role, name]])),
+      Object.entries(named).flatMap(([role, name]) =>
+        name === undefined ? [] : [[role, listOf(name)]],
+      ),
     ),
     panelNames: new Map(Object.entries(panel_names)),
   }),

@@ -5,6 +5,8 @@
  */
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
+import { ADJUSTABLE, type GaugeAdjustment } from '../film/gauge-adjustment.ts';
+import type { GaugeVerdict } from '../film/gauge-check.ts';
 import { advised } from './advised.ts';
 import { asQuantity, date, given, note, text } from './setting-values.ts';
 import { settingsReader } from './settings-reader.ts';
@@ -17,13 +19,21 @@ const thicknessUm = (least: number, most: number) =>
   advised(z.number().min(least).max(most), micrometreAdvice);
 
 const checkSchema = z.strictObject({
+  check: z.enum(['before', 'after']).optional(),
   shim_um: thicknessUm(0, 3000),
   shim_uncertainty_um: thicknessUm(0, 50),
   mean_um: thicknessUm(-50, 3500),
-  n: z.int().min(1).max(1000),
-  error_um: thicknessUm(-500, 500),
-  expanded_um: thicknessUm(0, 500),
+  n: z.int().min(1).max(1_000_000),
+  error_um: thicknessUm(-3500, 3500),
+  expanded_um: thicknessUm(0, 1_000_000),
   verdict,
+});
+
+const driftSchema = z.strictObject({
+  shim_um: thicknessUm(0, 3000),
+  change_um: thicknessUm(-3500, 3500),
+  expanded_um: thicknessUm(0, 1_000_000),
+  proved: z.boolean(),
 });
 
 export const gaugeSchema = z.strictObject({
@@ -37,28 +47,40 @@ export const gaugeSchema = z.strictObject({
     proportional_pct: z.number().min(0).max(50),
   }),
   resolution_um: thicknessUm(0.01, 10).optional(),
-  repeatability_um: thicknessUm(0.01, 20).optional(),
+  repeatability_um: thicknessUm(0, 3500).optional(),
+  repeatability_dof: z.int().min(1).max(1_000_000).optional(),
   verdict: verdict.nullable().optional(),
   checks: z.array(checkSchema).optional(),
+  drift: z.array(driftSchema).optional(),
   adjustment: z
-    .strictObject({ offset_um: thicknessUm(-50, 50), slope: z.number().min(0.5).max(2) })
+    .strictObject({
+      offset_um: thicknessUm(-ADJUSTABLE.offset, ADJUSTABLE.offset),
+      slope: z.number().min(ADJUSTABLE.leastSlope).max(ADJUSTABLE.mostSlope),
+    })
     .nullable()
     .optional(),
   note: note.optional(),
 });
 
-type GaugeVerdict = z.output<typeof verdict>;
-
-export type ShimCheck = {
+export type GaugeFileCheck = {
+  readonly check?: 'before' | 'after';
   readonly shim: Micrometres;
   readonly shimUncertainty: Micrometres;
   readonly mean: Micrometres;
   /** How many readings the mean is of. */
   readonly n: number;
   readonly error: Micrometres;
-  /** Expanded uncertainty of the error, k = 2. */
+  /** Half-width that holds the error with 95 % confidence. */
   readonly expanded: Micrometres;
   readonly verdict: GaugeVerdict;
+};
+
+/** How far a gauge moved on a shim between the check before the work and the one after it. */
+export type GaugeFileDrift = {
+  readonly shim: Micrometres;
+  readonly change: Micrometres;
+  readonly expanded: Micrometres;
+  readonly proved: boolean;
 };
 
 export type Gauge = {
@@ -68,13 +90,19 @@ export type Gauge = {
   /** `proportional` is a share of the thickness. */
   readonly permitted: { readonly fixed: Micrometres; readonly proportional: number };
   readonly resolution?: Micrometres;
-  readonly repeatability?: Micrometres;
+  /** `dof` is absent where only the SD is stated. */
+  readonly repeatability?: { readonly sd: Micrometres; readonly dof?: number };
   /** Null before any check. */
   readonly verdict: GaugeVerdict | null;
-  readonly checks: readonly ShimCheck[];
-  /** What makes a reading true, where it was asked for: offset + slope · reading. */
-  readonly adjustment: { readonly offset: Micrometres; readonly slope: number } | null;
+  readonly checks: readonly GaugeFileCheck[];
+  /** Empty where there was one check only. */
+  readonly drift: readonly GaugeFileDrift[];
+  /** What makes a reading true, where it was asked for. */
+  readonly adjustment: GaugeAdjustment | null;
 };
+
+/** What a gauge file is written from. */
+export type GaugeFile = z.output<typeof gaugeSchema>;
 
 export const readGauge = settingsReader(gaugeSchema, (typed): Gauge => {
   const { permitted_error, adjustment = null } = typed;
@@ -84,7 +112,7 @@ export const readGauge = settingsReader(gaugeSchema, (typed): Gauge => {
       serial: typed.serial,
       date: typed.date,
       resolution: asQuantity(micrometres, typed.resolution_um),
-      repeatability: asQuantity(micrometres, typed.repeatability_um),
+      repeatability: repeatabilityOf(typed),
     }),
     permitted: {
       fixed: micrometres(permitted_error.fixed_um),
@@ -92,6 +120,7 @@ export const readGauge = settingsReader(gaugeSchema, (typed): Gauge => {
     },
     verdict: typed.verdict ?? null,
     checks: (typed.checks ?? []).map(toCheck),
+    drift: (typed.drift ?? []).map(toDrift),
     adjustment:
       adjustment === null
         ? null
@@ -99,7 +128,23 @@ export const readGauge = settingsReader(gaugeSchema, (typed): Gauge => {
   };
 });
 
-const toCheck = (typed: z.output<typeof checkSchema>): ShimCheck => ({
+function repeatabilityOf({
+  repeatability_um,
+  repeatability_dof,
+}: GaugeFile): Gauge['repeatability'] {
+  if (repeatability_um === undefined) return undefined;
+  return { sd: micrometres(repeatability_um), ...given({ dof: repeatability_dof }) };
+}
+
+const toDrift = (typed: z.output<typeof driftSchema>): GaugeFileDrift => ({
+  shim: micrometres(typed.shim_um),
+  change: micrometres(typed.change_um),
+  expanded: micrometres(typed.expanded_um),
+  proved: typed.proved,
+});
+
+const toCheck = (typed: z.output<typeof checkSchema>): GaugeFileCheck => ({
+  ...given({ check: typed.check }),
   shim: micrometres(typed.shim_um),
   shimUncertainty: micrometres(typed.shim_uncertainty_um),
   mean: micrometres(typed.mean_um),

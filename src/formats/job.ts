@@ -86,6 +86,7 @@ export const jobSchema = z.strictObject({
   schema: z.literal('leastcut/job/1'),
   vehicle: vehicleSchema.optional(),
   template: identifier.optional(),
+  gauge: identifier.optional(),
   aim: aim.optional(),
   risk_pct: riskPct.optional(),
   policy: policy.optional(),
@@ -134,6 +135,8 @@ export type Job = JobPaint & {
   readonly vehicle?: JobVehicle;
   /** The id of a template, or a path to a template file, relative to the job file. */
   readonly template?: string;
+  /** Path of the gauge file, relative to the job file. */
+  readonly gauge?: string;
   readonly aim?: Aim;
   readonly riskPct?: number;
   readonly policy?: Policy;
@@ -156,6 +159,7 @@ function toJob(typed: z.output<typeof jobSchema>): Job {
     ...given({
       vehicle: typed.vehicle === undefined ? undefined : toVehicle(typed.vehicle),
       template: typed.template,
+      gauge: typed.gauge,
       aim: typed.aim,
       riskPct: typed.risk_pct,
       policy: typed.policy,

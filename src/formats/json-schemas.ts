@@ -3,7 +3,8 @@
  * tests hold a record to. Each key carries its meaning. A file is strict, so that an editor marks what
  * means nothing. A record is open in its published form: later versions may add keys to it.
  *
- * The record of `template` is published as `template-record`: the name itself is that of the file.
+ * The records of `template` and `gauge` are published as `template-record` and `gauge-record`: the names
+ * themselves are those of the files.
  * The record of `plan` is the plan file, so there is one schema for both.
  */
 import * as z from 'zod';
@@ -14,7 +15,11 @@ import { recordKeyMeanings } from './data/record-key-meanings.ts';
 import { type FileKindName, fileKinds } from './file-kinds.ts';
 import { machineRecords, type RecordName } from './records/machine-records.ts';
 
-export type SchemaKind = FileKindName | Exclude<RecordName, 'template'> | 'template-record';
+export type SchemaKind =
+  | FileKindName
+  | Exclude<RecordName, 'template' | 'gauge'>
+  | 'template-record'
+  | 'gauge-record';
 
 export type JsonSchema = { readonly [key: string]: unknown };
 
@@ -34,7 +39,8 @@ const keysOfFiles = new Map(keyMeanings.map(({ key, meaning }) => [key, meaning]
 
 /** The keys of `columns` are the roles of an export's columns. */
 function meaningInFile(key: string, path: Path): string | undefined {
-  if (path.includes('columns')) return readingColumns.find(({ role }) => role === key)?.meaning;
+  const column = path.includes('columns') ? readingColumns.find(({ role }) => role === key) : null;
+  if (column) return column.meaning;
   const number = numbers.get(key);
   if (number === undefined) return keysOfFiles.get(key);
   return number.unit === '1' ? number.meaning : `${number.meaning} (${number.unit})`;
@@ -55,7 +61,7 @@ const files: readonly Published[] = fileKinds
 
 const records: readonly Published[] = (Object.keys(machineRecords) as RecordName[]).map(
   (command) => ({
-    kind: command === 'template' ? 'template-record' : command,
+    kind: command === 'template' || command === 'gauge' ? `${command}-record` : command,
     title: `leastcut ${command}: the record that --format json writes`,
     schema: machineRecords[command],
     open: true,

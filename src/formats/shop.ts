@@ -57,6 +57,7 @@ const shopObject = z.strictObject({
   finish: finish.optional(),
   galvanised: advised(z.boolean(), yesOrNoAdvice).optional(),
   template: identifier.optional(),
+  gauge: identifier.optional(),
   templates: z
     .array(identifier)
     .min(1)
@@ -139,6 +140,8 @@ export type Shop = {
   readonly galvanised?: boolean;
   /** The id of a template, or a path to a template file, relative to the shop file. */
   readonly template?: string;
+  /** Path of the gauge file, relative to the shop file. */
+  readonly gauge?: string;
   /** Paths of template files, relative to the shop file. */
   readonly templates?: readonly string[];
   readonly readingUnit?: 'um' | 'mil';
@@ -160,6 +163,7 @@ const toShop = (typed: TypedShop): Shop => ({
     finish: typed.finish,
     galvanised: typed.galvanised,
     template: typed.template,
+    gauge: typed.gauge,
     templates: typed.templates,
     readingUnit: typed.reading_unit,
     showUnit: typed.show_unit,

@@ -1,4 +1,5 @@
 import type { Diagnostic, Place } from '../base/diagnostics.ts';
+import { shownFile } from '../base/file-name.ts';
 import { displayWidth, printable } from './printable.ts';
 
 /** Most of a long line that is shown about the place in question. */
@@ -20,7 +21,7 @@ export function renderDiagnostic({ code, severity, message, at, hint }: Diagnost
 }
 
 const placeText = ({ file, line, column }: Place): string =>
-  [printable(file), line, column].filter((part) => part !== undefined).join(':');
+  [printable(shownFile(file)), line, column].filter((part) => part !== undefined).join(':');
 
 function excerpt({ lineText: asWritten, column, length }: Place): readonly string[] {
   if (asWritten === undefined) return [];

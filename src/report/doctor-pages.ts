@@ -78,7 +78,7 @@ const head = (
 export const checkBlocks = (checked: readonly CheckedFile[]): readonly Block[] => [
   list(
     'Sound',
-    checked.map(({ file, kind }) => `${file}: ${kind} file`),
+    checked.map(({ file, kind }) => `${file}: ${kind.replace('-', ' ')} file`),
   ),
 ];
 

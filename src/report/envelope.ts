@@ -26,7 +26,7 @@ export const envelope = (
   command,
   vehicle: about.vehicle,
   inputs: about.inputs.map(inputRecord),
-  assumptions: about.assumptions,
+  assumptions: about.assumptions.map(({ code, text, origin }) => ({ code, text, origin })),
   ...(about.settings === undefined
     ? {}
     : { settings: about.settings.effective.filter(isOwn).map(settingRecord) }),
@@ -58,7 +58,9 @@ const inputRecord = ({ file, sha256, decisions }: ReadInput) => ({
           layout: decisions.layout,
           unit: decisions.unit,
           header_line: decisions.headerLine,
+          columns: Object.fromEntries(decisions.columns),
           evidence: decisions.evidence,
+          metadata: decisions.metadata.map(({ key, value, line }) => ({ key, value, line })),
         },
 });
 

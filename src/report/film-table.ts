@@ -1,17 +1,15 @@
 /** The table of panels that survey and plan share: what was read, what is credible, what may go. */
-import { shown } from '../base/rounding.ts';
-import { MICROMETRES_PER_MIL, type Micrometres } from '../base/units.ts';
+import { thicknessText, unitName } from '../base/sentence.ts';
+import { type LengthUnit, MICROMETRES_PER_MIL, type Micrometres } from '../base/units.ts';
 import type { LimitCode } from '../film/removal-limits.ts';
 import { isZone, type PanelSurvey } from '../film/survey.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from './model.ts';
 
-export type ShowUnit = 'um' | 'mil';
+export type ShowUnit = LengthUnit;
 
 /** A thickness as people read it in the unit they asked for. */
 export const thickness = (value: Micrometres | number, unit: ShowUnit, digits = 1): string =>
-  unit === 'um' ? shown(value, digits) : shown(value / MICROMETRES_PER_MIL, digits + 1);
-
-export const unitName = (unit: ShowUnit): string => (unit === 'um' ? 'µm' : 'mil');
+  thicknessText(value, unit, digits);
 
 const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   clear: 'clear',
@@ -22,6 +20,7 @@ const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   covered: 'covered',
   'fresh-paint': 'fresh',
   'test-spot': 'spot 1st',
+  'sound-panels': 'sound',
   'no-data': 'no data',
 };
 
@@ -46,7 +45,7 @@ export function filmTable(
       column('n'),
       column('mean ± sd'),
       column('min'),
-      column('thin'),
+      column('least'),
       column('may go'),
       column('bound by', 'left'),
       { ...column(own.title, 'left') },
@@ -69,8 +68,9 @@ function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[
     cell(`${value(statistics?.mean)}${sd === null ? '' : ` ± ${thickness(sd, unit)}`}`),
     cell(value(statistics?.min)),
     cell(value(survey.thinnest)),
-    cell(thickness(survey.budget, unit, 2)),
-    cell(limitWord(survey), 'binding'),
+    ...(survey.zones.length > 0
+      ? [cell('–'), cell('by zone')]
+      : [cell(thickness(survey.budget, unit, 2)), cell(limitWord(survey), 'binding')]),
     own,
     {
       kind: 'strip',

@@ -1,11 +1,12 @@
 /** What the shop works with, as pages. */
 import { figure, shown } from '../base/rounding.ts';
+import { unitName } from '../base/sentence.ts';
 import type { Machine, Pad, Product } from '../correction/catalogue.ts';
 import type { MethodChain, SkinHeat } from '../correction/method.ts';
 import type { Assumption } from '../tasks/assumption.ts';
 import type { MethodNumber } from '../tasks/method-numbers.ts';
 import type { MethodList, ShownMethod } from '../tasks/methods.ts';
-import { type ShowUnit, unitName } from './film-table.ts';
+import type { ShowUnit } from './film-table.ts';
 import {
   basisOf,
   type ChainLine,

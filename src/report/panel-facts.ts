@@ -1,13 +1,14 @@
 /** What is held of each panel's paint besides its readings, with where that is from. */
 import { groupBy } from '../base/group-by.ts';
-import { shown } from '../base/rounding.ts';
-import type { PanelFacts, StatedLayer } from '../film/film-model.ts';
+import { bare, says, tell, um } from '../base/sentence.ts';
+import type { LengthUnit } from '../base/units.ts';
+import type { PanelFacts, RecordedRemoval, StatedLayer } from '../film/film-model.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import type { EffectiveFacts } from '../tasks/panel-facts.ts';
 import type { Effective } from '../tasks/setting-origin.ts';
 import type { SurveyResult } from '../tasks/survey-vehicle.ts';
 import { machine, machineOrNull } from './envelope.ts';
-import { type Block, list, type MachineRecord } from './model.ts';
+import { type Block, list, type MachineRecord, paragraph } from './model.ts';
 
 /**
  * As the survey used them: no zinc where the panel is not steel, and the clear that was read where
@@ -34,11 +35,15 @@ const factsOf = (survey: PanelSurvey, { facts, settings }: SurveyResult): Effect
  * What is held of most panels on one line, then what is different on some: panels that differ in the
  * same way share a line.
  */
-export function factsList(read: readonly PanelSurvey[], result: SurveyResult): readonly Block[] {
+export function factsList(
+  read: readonly PanelSurvey[],
+  result: SurveyResult,
+  unit: LengthUnit,
+): readonly Block[] {
   if (read.length === 0) return [];
   const panels = read.map((survey) => ({
     name: survey.panel.name,
-    texts: factTexts(factsOf(survey, result)),
+    texts: factTexts(factsOf(survey, result), unit),
   }));
   const most =
     panels[0]?.texts.map((_, i) => mostFrequent(panels.map(({ texts }) => texts[i]))) ?? [];
@@ -58,10 +63,40 @@ export function factsList(read: readonly PanelSurvey[], result: SurveyResult): r
   ];
 }
 
-/** A fact in words; one that nobody stated and that changes nothing is only said beside another. */
-type FactText = { readonly text: string; readonly worthSaying: boolean };
+/** What somebody stated of the paint, in a line or two: of most panels, then of those that differ. */
+export function statedBlock(
+  read: readonly PanelSurvey[],
+  result: SurveyResult,
+  unit: LengthUnit,
+): readonly Block[] {
+  const panels = read.map((survey) => ({
+    name: survey.panel.name,
+    text: factTexts(factsOf(survey, result), unit)
+      .filter(({ stated }) => stated)
+      .map(({ words }) => words)
+      .join(', '),
+  }));
+  const [most, ...others] = [...groupBy(panels, ({ text }) => text)].sort(
+    ([, one], [, other]) => other.length - one.length,
+  );
+  if (most === undefined) return [];
+  const told = [
+    others.length === 0 ? most[0] : `${most[0] || 'nothing'} of most panels`,
+    ...others.map(([text, of]) => `${of.map(({ name }) => name).join(', ')}: ${text || 'nothing'}`),
+  ];
+  return told.every((text) => text === '') ? [] : [paragraph('Stated', `${told.join('; ')}.`)];
+}
 
-const NOTHING: FactText = { text: '', worthSaying: false };
+/** A fact in words; one that nobody stated and that changes nothing is only said beside another. */
+type FactText = {
+  readonly text: string;
+  readonly worthSaying: boolean;
+  /** The same without where it is said, and whether a file or an option says it. */
+  readonly words: string;
+  readonly stated: boolean;
+};
+
+const NOTHING: FactText = { text: '', worthSaying: false, words: '', stated: false };
 
 function mostFrequent(texts: readonly (FactText | undefined)[]): FactText {
   const groups = [...groupBy(texts, (one) => one?.text ?? '').values()];
@@ -70,39 +105,41 @@ function mostFrequent(texts: readonly (FactText | undefined)[]): FactText {
 }
 
 /** The same facts in the same order for every panel. */
-const factTexts = (facts: EffectiveFacts): readonly FactText[] => [
+const factTexts = (facts: EffectiveFacts, unit: LengthUnit): readonly FactText[] => [
   said(facts.finish, (value) => value),
-  said(facts.taken, takenText),
-  unlessNone(
-    facts.recorded,
-    'nothing on record',
-    ({ mean, sd }) => `${plusMinus(mean, sd)} on record`,
-  ),
+  said(facts.taken, (value) => takenText(value, unit)),
+  unlessNone(facts.recorded, 'nothing on record', (value) => `${plusMinus(value, unit)} on record`),
   said(facts.galvanised, (value) => (value ? 'galvanised' : 'not galvanised')),
-  unlessNone(facts.clear, 'no clear stated', (value) => `clear ${layerText(value)}`),
+  unlessNone(facts.clear, 'no clear stated', (value) => `clear ${layerText(value, unit)}`),
   unlessNone(
     facts.under,
     'nothing stated under it',
-    (value) => `under the clear ${layerText(value)}`,
+    (value) => `under the clear ${layerText(value, unit)}`,
   ),
   unlessNone(facts.paintedDaysAgo, 'not painted of late', (value) => `painted ${value} days ago`),
   unlessNone(facts.covered, 'not covered', () => 'covered'),
   unlessNone(facts.clearCoatFailure, 'no clear coat failure', () => 'clear coat failure'),
 ];
 
-function takenText(value: PanelFacts['taken']): string {
+function takenText(value: PanelFacts['taken'], unit: LengthUnit): string {
   if (value === null) return 'earlier work unknown';
-  return value === 0 ? 'never worked before' : `${shown(value, 1)} µm taken before`;
+  return value === 0 ? 'never worked before' : tell(says`${um(value)} taken before`, unit);
 }
 
-const plusMinus = (mean: number, sd: number): string => `${shown(mean, 1)} ± ${shown(sd, 1)} µm`;
+const plusMinus = ({ mean, sd }: RecordedRemoval, unit: LengthUnit): string =>
+  tell(says`${bare(mean)} ± ${um(sd)}`, unit);
 
-const layerText = ({ mean, sd, of }: StatedLayer): string =>
-  `${plusMinus(mean, sd)}${of === 'car' ? ' on this car' : ''}`;
+const layerText = (layer: StatedLayer, unit: LengthUnit): string =>
+  `${plusMinus(layer, unit)}${layer.of === 'car' ? ' on this car' : ''}`;
 
-const said = <T>({ value, where }: Effective<T>, textOf: (value: T) => string): FactText => ({
+const said = <T>(
+  { value, where, origin }: Effective<T>,
+  textOf: (value: T) => string,
+): FactText => ({
   text: `${textOf(value)} (${fileAndLine(where)})`,
   worthSaying: true,
+  words: textOf(value),
+  stated: origin !== 'built-in' && origin !== 'readings',
 });
 
 const unlessNone = <T>(
@@ -111,7 +148,7 @@ const unlessNone = <T>(
   textOf: (value: T) => string,
 ): FactText =>
   fact.value === null || fact.value === false
-    ? { text: none, worthSaying: false }
+    ? { ...NOTHING, text: none }
     : said({ ...fact, value: fact.value as T }, textOf);
 
 /** The folder is left to the record: a page has 80 columns. */

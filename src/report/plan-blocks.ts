@@ -1,20 +1,26 @@
 import { groupBy } from '../base/group-by.ts';
+import { textIn } from '../base/remark.ts';
 import { roundTo, shown } from '../base/rounding.ts';
+import { says, tell, um, unitName } from '../base/sentence.ts';
 import { isWorked, type PanelPlan, workedParts } from '../correction/plan.ts';
+import { hardnessWord } from '../correction/removal-knowledge.ts';
 import { stepsId } from '../correction/step.ts';
 import type { Panel } from '../film/template.ts';
 import type { PlanResult } from '../tasks/plan-vehicle.ts';
 import { jobTimeQuantile } from '../work/job-time.ts';
-import { filmTable, partName, type ShowUnit, thickness, unitName } from './film-table.ts';
+import { filmTable, partName, type ShowUnit, thickness } from './film-table.ts';
 import { type Block, cell, gap, list, paragraph, title } from './model.ts';
 import { factsList } from './panel-facts.ts';
+import { factorText } from './spot-blocks.ts';
 import {
   assumptionBlocks,
   heading,
   legend,
   type PageOptions,
+  strictNote,
   unreadLine,
 } from './survey-blocks.ts';
+import { counted } from './words.ts';
 
 /** The plan as a page: film, steps by group of panels, risk, time, materials, cautions. */
 export function planBlocks(
@@ -36,14 +42,16 @@ export function planBlocks(
         read.map(({ survey }) => survey),
       ),
     ),
+    ...strictNote(result.settings),
     paragraph(null, aimLine(result)),
     gap,
     ...(read.length === 0 ? [] : [planTable(read, groups, options.unit)]),
     ...unreadLine(surveyed),
     ...groups.flatMap((group) => groupBlocks(group, options)),
-    ...leftAlone(partsOf(read)),
-    ...remarksOf(parts),
-    ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result))]),
+    ...leftAlone(partsOf(read), options.unit),
+    ...spotsLines(result),
+    ...remarksOf(parts, options.unit),
+    ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result, options.unit))]),
     ...workBlocks(result),
     ...(options.verbose
       ? [
@@ -51,6 +59,7 @@ export function planBlocks(
           ...factsList(
             read.map(({ survey }) => survey),
             result,
+            options.unit,
           ),
         ]
       : []),
@@ -65,10 +74,33 @@ export function planBlocks(
 const partsOf = (plans: readonly PanelPlan[]): readonly PanelPlan[] =>
   workedParts({ panels: plans });
 
-function aimLine({ settings }: PlanResult): string {
+function aimLine({ settings, paint }: PlanResult): string {
   const { aim, terms } = settings;
-  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; provisional, no test spot yet. ${legend(settings)}`;
+  const tried = triedWords(paint);
+  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; ${tried}. ${legend(settings)}`;
 }
+
+const triedWords = ({ car, tried }: PlanResult['paint']): string => {
+  if (!car.provisional) return 'by test spots';
+  if (tried.length === 0) return 'provisional, no test spot yet';
+  return tried.some(({ panel }) => panel === null)
+    ? 'provisional, no film read on a test spot'
+    : 'provisional, no test spot on the factory paint';
+};
+
+/** How the paints give way on which test spots were made. */
+const spotsLines = ({ paint, survey, settings }: PlanResult): readonly Block[] =>
+  paint.tried.map(({ panel, trials, paint: one }) => {
+    const { hardness, depthScale } = one.removal;
+    const on = survey.template.panels.find(({ id }) => id === panel);
+    const where = on === undefined ? '' : ` on the ${on.name}, a paint of its own`;
+    const film = one.provisional ? ', by eye alone' : '';
+    const word = hardnessWord(one, settings.correction.removal);
+    return paragraph(
+      'Test spots',
+      `${counted(trials, 'trial')}${where}${film}: paint ${word}, gives way ${factorText(hardness)} as fast as usual; defects ${factorText(depthScale)} as deep as taken. What was taken counts as spent there.`,
+    );
+  });
 
 type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
 
@@ -113,7 +145,8 @@ function groupBlocks({ letter, plans }: Group, { unit }: PageOptions): readonly 
   const { median, low, high } = first.removal;
   const takes = `takes ${thickness(median, unit, 2)}\u00a0${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)})`;
   const clears = `clears ${range(plans.map(({ expected }) => expected))}\u00a0%`;
-  const risk = `risk ${range(plans.flatMap((plan) => plan.risk ?? []))}\u00a0%`;
+  const risks = plans.flatMap((plan) => plan.risk ?? []);
+  const risk = risks.length === 0 ? 'risk not known' : `risk ${range(risks)}\u00a0%`;
   return [
     paragraph(`${letter} ${first.verdict}`, `${steps.join(' + ')}: ${takes}, ${clears}, ${risk}`),
   ];
@@ -127,7 +160,7 @@ function range(shares: readonly number[]): string {
   return low === high ? low : `${low}–${high}`;
 }
 
-function leftAlone(read: readonly PanelPlan[]): readonly Block[] {
+function leftAlone(read: readonly PanelPlan[], unit: ShowUnit): readonly Block[] {
   const left = read.filter((plan) => !isWorked(plan));
   const groups = groupBy(left, (plan) =>
     JSON.stringify([plan.verdict, conditionOf(plan), plan.reasons[0]?.text]),
@@ -139,7 +172,10 @@ function leftAlone(read: readonly PanelPlan[]): readonly Block[] {
       : [
           paragraph(
             first.verdict,
-            `${names(plans)}${conditionOf(first)}: ${first.reasons[0]?.text ?? ''}`,
+            `${names(plans)}${conditionOf(first)}: ${first.reasons
+              .slice(0, 1)
+              .map((one) => textIn(one, unit))
+              .join('')}`,
           ),
         ];
   });
@@ -154,23 +190,23 @@ const names = (plans: readonly PanelPlan[]): string =>
   plans.map(({ survey }) => partName(survey)).join(', ');
 
 /** What is local and what to mind, each once with its panels. */
-function remarksOf(plans: readonly PanelPlan[]): readonly Block[] {
+function remarksOf(plans: readonly PanelPlan[], unit: ShowUnit): readonly Block[] {
   const remarks = plans.filter(isWorked).flatMap((plan) => {
     const reasons = plan.reasons.filter(({ code }) => code !== 'aim-out-of-reach');
-    return [...reasons, ...plan.cautions].map(({ text }) => ({ text, plan }));
+    return [...reasons, ...plan.cautions].map((one) => ({ text: textIn(one, unit), plan }));
   });
   const groups = [...groupBy(remarks, ({ text }) => text)];
   return groups.map(([text, group]) => paragraph(names(group.map(({ plan }) => plan)), text));
 }
 
-function riskLine({ plan, settings: { film } }: PlanResult): string {
+function riskLine({ plan, settings: { film } }: PlanResult, unit: ShowUnit): string {
   const worked = partsOf(plan.panels).filter(isWorked);
   const share = roundTo(100 * film.topcoat.thinnestShare, 1);
   const already = range(worked.flatMap((panel) => panel.already ?? []));
   const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
   return (
     `chance, over cars like those assumed, of clear (topcoat) under its floor on over ${share}\u00a0% of a panel’s face (outer ${film.edgeWidth}\u00a0mm, body lines excluded). ` +
-    `Before polishing ${already}\u00a0%; with clear ${film.thinnerClear}\u00a0µm thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
+    `Before polishing ${already}\u00a0%; with clear ${tell(says`${um(film.thinnerClear, null)}`, unit)} thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.`
   );
 }
 

@@ -5,6 +5,7 @@ import { jobTimeQuantile } from '../work/job-time.ts';
 import { envelope, machine, machineOrNull, type RecordContext } from './envelope.ts';
 import type { MachineRecord } from './model.ts';
 import { factsRecord } from './panel-facts.ts';
+import { factorRecord } from './spot-record.ts';
 import { remarkRecord } from './survey-record.ts';
 
 /** `leastcut/plan/1`. */
@@ -25,6 +26,7 @@ export function planRecord(
       .filter(({ survey: { panel } }) => ids.has(panel.id))
       .map((panel) => panelRecord(panel, result)),
     car: { expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor) },
+    test_spots: testSpots(result),
     time: { p50_h: hours(0.5), p80_h: hours(0.8), p95_h: hours(0.95) },
     vibration_points: machine(work.vibrationPoints),
     materials: work.materials.map(({ material, quantity, unit }) => ({
@@ -36,6 +38,16 @@ export function planRecord(
     cautions: result.cautions.map(remarkRecord),
   };
 }
+
+/** What trials taught of each paint that was tried. */
+const testSpots = ({ paint }: PlanResult) =>
+  paint.tried.map(({ panel, trials, paint: { removal, provisional } }) => ({
+    panel,
+    trials,
+    hardness: factorRecord(removal.hardness),
+    depth_scale: factorRecord(removal.depthScale),
+    provisional,
+  }));
 
 const panelRecord = (plan: PanelPlan, result: PlanResult): MachineRecord => ({
   panel: plan.survey.panel.id,

@@ -1,10 +1,23 @@
+import { shownFile } from '../base/file-name.ts';
 import { groupBy } from '../base/group-by.ts';
+import { unitName } from '../base/sentence.ts';
+import type { Reading } from '../film/reading.ts';
 import type { ReadVehicles, VehicleReadings } from '../tasks/read-vehicles.ts';
-import { type ShowUnit, thickness, unitName } from './film-table.ts';
+import { decisionLines } from './decision-lines.ts';
+import { type ShowUnit, thickness } from './film-table.ts';
 import { type Block, type Column, cell, gap, list, paragraph, title } from './model.ts';
 import { counted } from './words.ts';
 
 const column = (name: string, align: Column['align'] = 'left'): Column => ({ title: name, align });
+
+/** Readings in a line of the table: eight of a thousand µm and more stand within 80 columns. */
+const IN_A_LINE = 8;
+const inLines = (own: readonly Reading[]): readonly (readonly Reading[])[] =>
+  own.flatMap((_, k) => (k % IN_A_LINE === 0 ? [k] : [])).map((k) => own.slice(k, k + IN_A_LINE));
+
+/** Lines for how the files were read, which leaves a screen room for their readings. */
+const SCREEN = 16;
+const LEAST_LINES = 3;
 
 /** The readings as understood: how each file was read, then a row a panel. */
 export function readBlocks(
@@ -13,30 +26,26 @@ export function readBlocks(
   unit: ShowUnit,
 ): readonly Block[] {
   const of = vehicle === null ? '' : ` of ${vehicle}`;
+  const room = Math.max(LEAST_LINES, Math.floor(SCREEN / inputs.length));
   const panels = [...groupBy(readings, ({ panel }) => panel)];
   const nameOf = (id: string): string =>
     template?.panels.find((panel) => panel.id === id)?.name ?? id;
   return [
     title(`Readings${of}: ${readings.length} on ${counted(panels.length, 'panel')}`),
     ...inputs.flatMap(({ file, decisions }) =>
-      decisions === null
-        ? []
-        : [
-            paragraph(
-              file,
-              `${decisions.encoding}, ${decisions.layout} layout, header on line ${decisions.headerLine}, readings in ${decisions.unit === 'um' ? 'µm' : 'mil'}; ${decisions.evidence.join('; ')}`,
-            ),
-          ],
+      decisions === null ? [] : [list(shownFile(file), decisionLines(decisions, room))],
     ),
     gap,
     {
       kind: 'table',
       columns: [column(`panel (${unitName(unit)})`), column('n', 'right'), column('readings')],
-      rows: panels.map(([id, own]) => [
-        cell(nameOf(id)),
-        cell(String(own.length)),
-        cell(own.map((reading) => thickness(reading.thickness, unit)).join(' ')),
-      ]),
+      rows: panels.flatMap(([id, own]) =>
+        inLines(own).map((some, k) => [
+          cell(k === 0 ? nameOf(id) : ''),
+          cell(k === 0 ? String(own.length) : ''),
+          cell(some.map(({ thickness: value }) => thickness(value, unit)).join(' ')),
+        ]),
+      ),
     },
     ...(excluded.length === 0
       ? []
@@ -45,7 +54,7 @@ export function readBlocks(
             'Left out',
             excluded.map(
               ({ file, line, column: at, text, reason }) =>
-                `${file}:${line}:${at} "${text}" ${reason}`,
+                `${shownFile(file)}:${line}:${at} "${text}" ${reason}`,
             ),
           ),
         ]),

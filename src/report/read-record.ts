@@ -19,14 +19,22 @@ export const readRecord = (
   excluded,
 });
 
-const readingRecord = ({ origin, panel, point, repeat, thickness, layer, place }: Reading) => ({
-  file: origin.file,
-  line: origin.line,
-  column: origin.column,
-  panel,
-  point,
-  repeat,
-  reading_um: machine(thickness),
-  layer,
-  place,
+const readingRecord = (reading: Reading) => ({
+  file: reading.origin.file,
+  line: reading.origin.line,
+  column: reading.origin.column,
+  panel: reading.panel,
+  point: reading.point,
+  repeat: reading.repeat,
+  reading_um: machine(reading.thickness),
+  layer: reading.layer,
+  place: reading.place,
+  marked: reading.marked,
+  curved: reading.curved,
+  operator: reading.operator ?? null,
+  time: reading.time ?? null,
+  substrate: reading.substrate ?? null,
+  u: reading.u ?? null,
+  v: reading.v ?? null,
+  note: reading.note ?? null,
 });

@@ -1,38 +1,58 @@
-import { groupBy } from '../base/group-by.ts';
+import { shownFile } from '../base/file-name.ts';
+import { type Remark, saying, textIn } from '../base/remark.ts';
 import { roundTo, shown } from '../base/rounding.ts';
-import type { PanelSurvey } from '../film/survey.ts';
+import { says, tell, um, unitName } from '../base/sentence.ts';
+import { expandedUncertainty } from '../base/uncertainty.ts';
+import { type PanelSurvey, partsOf } from '../film/survey.ts';
 import type { Panel } from '../film/template.ts';
 import { isOwn } from '../tasks/effective-settings.ts';
 import type { Settings } from '../tasks/settings.ts';
+import type { SurveyHelp, SurveyReport } from '../tasks/survey-help.ts';
 import type { SurveyResult } from '../tasks/survey-vehicle.ts';
-import { filmTable, partName, type ShowUnit, thickness, unitName } from './film-table.ts';
+import { decisionLines } from './decision-lines.ts';
+import { filmTable, partName, type ShowUnit, thickness } from './film-table.ts';
+import { helpLines } from './help-lines.ts';
 import { type Block, cell, gap, list, paragraph, title } from './model.ts';
-import { factsList } from './panel-facts.ts';
+import { factsList, statedBlock } from './panel-facts.ts';
 import { settingsList } from './settings-list.ts';
 import { chosen } from './survey-record.ts';
+import { whyBlocks } from './why-blocks.ts';
 import { counted } from './words.ts';
 
 export type PageOptions = { readonly unit: ShowUnit; readonly verbose: boolean };
 
-/** The survey as a page. */
+/** The survey as a page; where it is asked why of some panels, those taken apart instead. */
 export function surveyBlocks(
-  result: SurveyResult,
-  panels: readonly Panel[],
+  { result, panels, helped, why }: SurveyReport,
   options: PageOptions,
 ): readonly Block[] {
+  const { unit } = options;
   const surveyed = chosen(result.survey.panels, panels);
   const read = surveyed.filter(({ points }) => points.length > 0);
+  if (why.length > 0) {
+    const asked = chosen(result.survey.panels, why);
+    return [
+      title(heading('Survey', result, read)),
+      ...strictNote(result.settings),
+      ...asked.flatMap((survey) => [gap, ...whyBlocks(survey, { result, helped, unit })]),
+      ...assumptionBlocks(result, options),
+    ];
+  }
   return [
     title(heading('Survey', result, read)),
     ...readNotes(result, options),
     gap,
-    ...readTable(read, options.unit),
+    ...readTable(read, unit),
     ...unreadLine(surveyed),
+    ...sureness(read, unit),
     gap,
-    ...evidenceLines(read),
-    ...result.survey.notes.map(({ text }) => paragraph('Note', text)),
-    ...adviceLines(surveyed),
-    ...(options.verbose ? [...factsList(read, result), ...limitsList(read, options.unit)] : []),
+    ...evidenceLines(read, unit),
+    ...result.survey.notes.map((note) => paragraph('Note', textIn(note, unit))),
+    ...helpBlock(surveyed, helped, unit),
+    ...statedBlock(read, result, unit),
+    ...(options.verbose
+      ? [...factsList(read, result, unit), spreadLine(result, unit), ...limitsList(read, unit)]
+      : []),
     ...assumptionBlocks(result, options),
   ];
 }
@@ -54,14 +74,28 @@ function readNotes({ survey, settings }: SurveyResult, { unit }: PageOptions): r
   const baseline =
     survey.baseline === null
       ? 'No baseline: no sound metal panel was read.'
-      : `Baseline ${thickness(survey.baseline, unit)} ${unitName(unit)}.`;
+      : `Baseline, the usual film of its sound panels: ${thickness(survey.baseline, unit)} ${unitName(unit)}.`;
   const risk = shown(100 * settings.terms.risk, 1);
-  return [paragraph(null, `${baseline} ${legend(settings)} Limits kept at ${risk}\u00a0% risk.`)];
+  return [
+    ...strictNote(settings),
+    paragraph(null, `${baseline} ${legend(settings)} Limits kept at ${risk}\u00a0% risk.`),
+  ];
 }
+
+/** Said before anything else: who asks for the strict floors is else taken aback by what they leave. */
+export const strictNote = ({ terms }: Settings): readonly Block[] =>
+  terms.policy === 'strict'
+    ? [
+        paragraph(
+          'Strict policy',
+          'its floors are meant for instruments that read the clear by itself. From the whole film, which is all an electromagnetic gauge reads, it allows almost nothing.',
+        ),
+      ]
+    : [];
 
 /** What the columns of the film table mean. */
 export const legend = ({ film }: Settings): string =>
-  `‹ thin: least film credible on ${roundTo(100 * film.tolerance.content, 1)}\u00a0% of the face; may go: median removal within every limit; ┊ floor.`;
+  `‹ least: film credible on ${roundTo(100 * film.tolerance.content, 1)}\u00a0% of the face; may go: middle of a removal that keeps every limit, its scatter allowed for; ┊ floor of the total.`;
 
 export const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
   read.length === 0
@@ -84,6 +118,32 @@ export function unreadLine(surveyed: readonly PanelSurvey[]): readonly Block[] {
   return [paragraph('Not read', `${[...names].join(', ')}: no data, nothing may go`)];
 }
 
+/** How well the means are known, and the clear that the limit of that name rests on. */
+function sureness(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+  const parts = read.flatMap(partsOf).filter(({ topcoat }) => topcoat !== null);
+  const means = parts.flatMap(({ uncertainty }) =>
+    uncertainty === null ? [] : [expandedUncertainty(uncertainty)],
+  );
+  if (means.length === 0) return [];
+  const known = parts.flatMap(({ topcoat }) => topcoat ?? []);
+  const clears = known.map(({ clear }) => Math.max(0, clear.mean));
+  const doubts = known.map(({ clear }) => clear.sd);
+  const floors = [...new Set(known.map(({ clearFloor }) => clearFloor))];
+  const range = (values: readonly number[]): string => {
+    const [low, high] = [Math.min(...values), Math.max(...values)].map((one) =>
+      thickness(one, unit),
+    );
+    return low === high ? `${low}` : `${low}–${high}`;
+  };
+  const clear = `clear on the thinnest part ${range(clears)}\u00a0± ${range(doubts)} expected, ${range(floors)} must stay`;
+  return [
+    paragraph(
+      'How sure',
+      `on sound panels each mean to ± ${range(means)} ${unitName(unit)} (95\u00a0%); ${clear}; --why takes a panel apart`,
+    ),
+  ];
+}
+
 /** `rear bumper (plastic)`; `both sills` where the panel of the other side is unread too. */
 function unreadName({ name, mirror, substrate }: Panel, unread: readonly Panel[]): string {
   const both = mirror !== null && unread.some(({ id }) => id === mirror);
@@ -93,44 +153,65 @@ function unreadName({ name, mirror, substrate }: Panel, unread: readonly Panel[]
 }
 
 /** What stands out, in words; panels in line with factory film have nothing to say. */
-function evidenceLines(read: readonly PanelSurvey[]): readonly Block[] {
+function evidenceLines(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
   return read
-    .filter(({ condition, lowPoints, highPoints }) => {
-      return condition !== 'original' || lowPoints.length + highPoints.length > 0;
-    })
+    .filter(
+      ({ condition, lowPoints, highPoints, keyingSlips }) =>
+        condition !== 'original' || lowPoints.length + highPoints.length + keyingSlips.length > 0,
+    )
     .map((survey) => {
-      const evidence =
-        survey.condition === 'original' ? [] : survey.evidence.map(({ text }) => text);
-      const low =
-        survey.lowPoints.length === 0 ? [] : [`low at point ${survey.lowPoints.join(', ')}`];
-      const high =
-        survey.highPoints.length === 0 ? [] : [`high at point ${survey.highPoints.join(', ')}`];
-      return paragraph(survey.panel.name, [...evidence, ...low, ...high].join('; '));
+      const evidence = (
+        survey.condition === 'original' ? survey.evidence.filter(isQuestion) : survey.evidence
+      ).map((one) => textIn(one, unit));
+      const flags = [
+        ...flagged(survey, survey.lowPoints, 'low', unit),
+        ...flagged(survey, survey.highPoints, 'high', unit),
+      ];
+      return paragraph(survey.panel.name, [...evidence, ...flags].join('; '));
     });
 }
 
-/** Advice by what to do, with the panels it is for. */
-function adviceLines(surveyed: readonly PanelSurvey[]): readonly Block[] {
-  const pairs = surveyed
-    .filter(({ points }) => points.length > 0)
-    .flatMap(({ panel, advice }) => advice.map(({ text }) => ({ text, name: panel.name })));
-  const groups = [...groupBy(pairs, ({ text }) => text)];
-  const all = surveyed.filter(({ points }) => points.length > 0).length;
-  return groups.length === 0
+/** `low for this panel: point 2 (225.5)`. */
+function flagged(
+  { points }: PanelSurvey,
+  names: readonly string[],
+  side: 'low' | 'high',
+  unit: ShowUnit,
+): readonly string[] {
+  const found = points.filter(({ point }) => names.includes(point));
+  const told = found.map(({ point, thickness: film }) => `${point} (${thickness(film, unit)})`);
+  const word = found.length === 1 ? 'point' : 'points';
+  return found.length === 0 ? [] : [`${side} for this panel: ${word} ${told.join(', ')}`];
+}
+
+const helpBlock = (
+  surveyed: readonly PanelSurvey[],
+  helped: SurveyHelp,
+  unit: ShowUnit,
+): readonly Block[] => {
+  const lines = helpLines(surveyed, helped);
+  return lines.length === 0
     ? []
     : [
         list(
-          'What would help',
-          groups.map(([text, group]) =>
-            group.length === all ? text : `${text}: ${group.map(({ name }) => name).join(', ')}`,
-          ),
+          'What would help, each at best',
+          lines.map((one) => tell(one, unit)),
         ),
       ];
-}
+};
 
-/** A panel, or in place of a mixed one its zones. */
-const partsOf = (survey: PanelSurvey): readonly PanelSurvey[] =>
-  survey.zones.length === 0 ? [survey] : survey.zones;
+/** What is asked of the readings themselves is worth a word on any panel. */
+const isQuestion = ({ code }: Remark): boolean => code === 'keying-slip';
+
+/** What the panels of factory film say together of how much film varies over a panel. */
+function spreadLine({ survey: { spreadPrior } }: SurveyResult, unit: ShowUnit): Block {
+  const { variance, dof, dofCeiling } = spreadPrior;
+  const from = Number.isFinite(dofCeiling)
+    ? `on ${shown(dofCeiling, 0)} degrees of freedom in all`
+    : 'assumed, as too few panels of factory film tell';
+  const said = says`SD s0 ${um(Math.sqrt(variance))} over a panel, ${from}; each panel is drawn towards it with the weight of d0 ${shown(dof, 1)}`;
+  return paragraph('Spread', tell(said, unit));
+}
 
 const limitsList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] => [
   list(
@@ -139,18 +220,22 @@ const limitsList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Bloc
       .flatMap(partsOf)
       .flatMap((survey) => [
         partName(survey),
-        ...survey.limits.map(
-          ({ text, value }) => `\u00a0\u00a0${thickness(value, unit, 2)}: ${text}`,
+        ...survey.limits.map((one) =>
+          tell(says`\u00a0\u00a0${thickness(one.value, unit, 2)}: ${saying(one)}`, unit),
         ),
       ]),
   ),
 ];
 
+const SAID_UP_FRONT = 'strict-policy';
+
 export function assumptionBlocks(
-  { assumptions, inputs, settings }: SurveyResult,
-  { verbose }: PageOptions,
+  { assumptions, inputs, settings }: Pick<SurveyResult, 'assumptions' | 'inputs' | 'settings'>,
+  { unit, verbose }: PageOptions,
 ): readonly Block[] {
-  const texts = assumptions.map(({ text }) => text);
+  const texts = assumptions
+    .filter(({ code }) => code !== SAID_UP_FRONT)
+    .map((one) => textIn(one, unit));
   return [
     ...(texts.length === 0 ? [] : [paragraph('Assumed', `${texts.join('; ')}.`)]),
     ...(verbose ? ownSettings(settings) : []),
@@ -163,9 +248,10 @@ const ownSettings = ({ effective }: Settings): readonly Block[] => {
   return own.length === 0 ? [] : [settingsList('Settings that are not built in', own)];
 };
 
-const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly string[] => [
+const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly string[] =>
   decisions === null
-    ? file
-    : `${file}: ${decisions.encoding}, ${decisions.layout} layout, readings in ${unitName(decisions.unit)}`,
-  ...(decisions?.evidence ?? []).map((text) => `  ${text}`),
-];
+    ? [shownFile(file)]
+    : [`${shownFile(file)}:`, ...decisionLines(decisions, MOST_LINES).map((text) => `  ${text}`)];
+
+/** Lines about how one file was read. */
+const MOST_LINES = 16;

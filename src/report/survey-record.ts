@@ -2,22 +2,26 @@ import type { Remark } from '../base/remark.ts';
 import { Z_95 } from '../base/stats/normal.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import type { Panel } from '../film/template.ts';
+import type { SurveyHelp, SurveyReport } from '../tasks/survey-help.ts';
 import type { SurveyResult } from '../tasks/survey-vehicle.ts';
 import { envelope, machine, machineOrNull, type RecordContext } from './envelope.ts';
+import { adviceOf, adviceRecord } from './help-lines.ts';
 import type { MachineRecord } from './model.ts';
 import { factsRecord } from './panel-facts.ts';
+import { uncertaintyRecord, whyRecord } from './why-record.ts';
 
 /** `leastcut/survey/1`. */
 export const surveyRecord = (
-  result: SurveyResult,
-  panels: readonly Panel[],
+  { result, panels, helped, why }: SurveyReport,
   context: RecordContext,
 ): MachineRecord => ({
   ...envelope('survey', result, context),
   template: result.survey.template.id,
   baseline_um: machineOrNull(result.survey.baseline),
   notes: result.survey.notes.map(remarkRecord),
-  panels: chosen(result.survey.panels, panels).map((survey) => panelRecord(survey, result)),
+  panels: chosen(result.survey.panels, panels).map((survey) =>
+    panelRecord(survey, { result, helped, isAsked: why.includes(survey.panel) }),
+  ),
 });
 
 export const chosen = <T extends { readonly panel: Panel }>(
@@ -34,7 +38,15 @@ export const remarkRecord = ({ code, text, value }: Remark) => ({
   ...(value === undefined ? {} : { value: machine(value) }),
 });
 
-function panelRecord(survey: PanelSurvey, result: SurveyResult): MachineRecord {
+type PanelContext = {
+  readonly result: SurveyResult;
+  readonly helped: SurveyHelp;
+  /** Whether the panel is to be taken apart. */
+  readonly isAsked: boolean;
+};
+
+function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord {
+  const { result, helped, isAsked } = context;
   const { statistics, topcoat } = survey;
   return {
     panel: survey.panel.id,
@@ -48,6 +60,7 @@ function panelRecord(survey: PanelSurvey, result: SurveyResult): MachineRecord {
     moderated_sd_um: machineOrNull(survey.film?.spread.sd),
     moderated_dof: machineOrNull(survey.film?.spread.dof),
     calibration_um: machineOrNull(survey.film?.calibration),
+    uncertainty: uncertaintyRecord(survey),
     thinnest_um: machineOrNull(survey.thinnest),
     facts: factsRecord(survey, result),
     condition: survey.condition,
@@ -63,9 +76,10 @@ function panelRecord(survey: PanelSurvey, result: SurveyResult): MachineRecord {
     limits: survey.limits.map(remarkRecord),
     low_points: survey.lowPoints,
     high_points: survey.highPoints,
-    advice: survey.advice.map(remarkRecord),
+    advice: adviceOf(survey, helped).map(adviceRecord),
+    why: isAsked ? whyRecord(survey, result.settings) : null,
     zones: survey.zones.map((zone) => ({
-      ...panelRecord(zone, result),
+      ...panelRecord(zone, context),
       zone: zone.zone,
       points: zone.points.map(({ point }) => point),
     })),

@@ -1,5 +1,7 @@
 /** What a survey and a plan rest on that nobody stated, in words. */
+import { spoken } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
+import { type Sentence, says, um } from '../base/sentence.ts';
 import type { FilmModel, Finish } from '../film/film-model.ts';
 import type { Assumption } from './assumption.ts';
 import type { EffectiveFacts } from './panel-facts.ts';
@@ -21,7 +23,7 @@ export function surveyAssumptions(
     ...assumed(
       taken,
       'history',
-      `earlier work unknown: ${unknownClear} µm of topcoat gone, ${unknownLife} µm of the life limit`,
+      says`earlier work unknown: ${um(unknownClear, null)} of topcoat and ${um(unknownLife, null)} of the life limit allowed for it`,
     ),
     ...assumed(riskPct, 'risk', `risk ${shown(riskPct.value, 1)} % a panel`),
   ];
@@ -65,8 +67,8 @@ export const planAssumptions = (
 const assumed = (
   { origin }: Effective<unknown>,
   code: string,
-  text: string,
-): readonly Assumption[] => (origin === 'built-in' ? [{ code, text, origin }] : []);
+  said: string | Sentence,
+): readonly Assumption[] => (origin === 'built-in' ? [{ code, ...spoken(said), origin }] : []);
 
 /** Settings files that nobody named on the command line and that speak all the same. */
 export const settingsFileAssumptions = (shops: readonly ShopLayer[]): readonly Assumption[] =>

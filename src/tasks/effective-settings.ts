@@ -19,6 +19,7 @@ export type EffectiveSetting = {
 type Own = {
   readonly template: Located<string> | undefined;
   readonly templates: readonly Located<string>[];
+  readonly gauge: Located<string> | undefined;
   readonly numbers: ReadonlyMap<string, Effective<number>>;
   readonly catalogue: Catalogue;
 };
@@ -27,7 +28,7 @@ type Own = {
 export function effectiveSettings(
   plain: PlainSettings,
   facts: EffectiveFacts,
-  { template, templates, numbers, catalogue }: Own,
+  { template, templates, gauge, numbers, catalogue }: Own,
 ): readonly EffectiveSetting[] {
   const { taken, clear, under, paintedDaysAgo, covered } = facts;
   return [
@@ -49,6 +50,7 @@ export function effectiveSettings(
       ...(templates[0] ?? NOTHING),
       value: templates.map(({ value }) => value),
     }),
+    setting('gauge', gauge ?? NOTHING),
     setting('machines', catalogue.machines),
     setting('pads', catalogue.pads),
     setting('products', catalogue.products),

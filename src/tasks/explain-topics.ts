@@ -13,6 +13,9 @@ import {
   basisMeanings,
   conditionMeanings,
   exitCodeMeanings,
+  gaugeVerdictMeanings,
+  nextMeanings,
+  rungMeanings,
   verdictMeanings,
 } from '../formats/data/state-meanings.ts';
 import { correctionModel } from '../formats/models.ts';
@@ -29,6 +32,9 @@ export const allTopics = ({ options, numbers }: TopicSources): readonly Explanat
   ...glossary.map(wordTopic),
   ...pairs('condition', conditionMeanings),
   ...pairs('verdict', verdictMeanings),
+  ...pairs('verdict', gaugeVerdictMeanings),
+  ...pairs('verdict', rungMeanings),
+  ...pairs('verdict', nextMeanings),
   ...correctionModel.defects.map(defectTopic),
   ...remarkMeanings.map(remarkTopic),
   ...(Object.keys(diagnosticCatalogue) as DiagnosticCode[]).map(diagnosticTopic),

@@ -52,11 +52,20 @@ export function panelProblem(
 }
 
 /** The panels that `--panel` names; all of them when it names none. */
-export function chosenPanels(
+export const chosenPanels = (
+  names: readonly string[],
+  template: VehicleTemplate,
+): Outcome<readonly Panel[]> =>
+  names.length === 0
+    ? { value: template.panels, diagnostics: [] }
+    : namedPanels('--panel', names, template);
+
+/** The panels that an option names, by any name they go by. */
+export function namedPanels(
+  option: string,
   names: readonly string[],
   template: VehicleTemplate,
 ): Outcome<readonly Panel[]> {
-  if (names.length === 0) return { value: template.panels, diagnostics: [] };
   const match = panelMatcher(template);
   const answers = names.map((name) => ({ name, answer: match(name) }));
   const panels = answers.flatMap(({ answer }) => (answer.kind === 'match' ? [answer.panel] : []));
@@ -68,7 +77,7 @@ export function chosenPanels(
         : answer.suggestion === undefined
           ? `leastcut template show ${template.id} lists the panels`
           : `did you mean "${answer.suggestion}"?`;
-    return [error('usage-unknown-panel', `--panel "${name}" names no one panel`, { hint })];
+    return [error('usage-unknown-panel', `${option} "${name}" names no one panel`, { hint })];
   });
   return diagnostics.length === 0 ? { value: panels, diagnostics } : { diagnostics };
 }

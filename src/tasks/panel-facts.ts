@@ -1,6 +1,7 @@
 /** What is held of the paint of each panel and where that is from: panel over car, job over built-in. */
 import type { Outcome } from '../base/diagnostics.ts';
-import { shown } from '../base/rounding.ts';
+import { spoken } from '../base/remark.ts';
+import { says, um } from '../base/sentence.ts';
 import type { FilmModel, PanelFacts, RecordedRemoval, StatedLayer } from '../film/film-model.ts';
 import type { Substrate, VehicleTemplate } from '../film/template.ts';
 import type { FilmRecord } from '../formats/film-record.ts';
@@ -171,7 +172,7 @@ export function layerAssumptions(
       ? [
           {
             code: 'stated-sd',
-            text: `${name} stated without an sd: ± ${shown(sd, 1)} µm`,
+            ...spoken(says`${name} stated without an sd: ± ${um(sd)}`),
             origin: 'built-in',
           },
         ]

@@ -1,10 +1,11 @@
 /** The settings that are one value each, from the first layer that speaks of them. */
-import type { Hardness } from '../correction/plan-correction.ts';
+import type { LengthUnit } from '../base/units.ts';
+import type { Hardness } from '../correction/removal-knowledge.ts';
 import type { Finish, LimitPolicy } from '../film/film-model.ts';
 import type { RemovalTerms } from '../film/removal-limits.ts';
 import type { Aim } from '../formats/setting-values.ts';
 import { type Effective, firstSaid } from './setting-origin.ts';
-import { type ColourUse, type Layers, type LengthUnit, sayings } from './settings-layers.ts';
+import { type ColourUse, type Layers, sayings } from './settings-layers.ts';
 
 const DEFAULT_AIM: Aim = 'correct';
 

@@ -1,20 +1,23 @@
 /** Gauge files → readings by vehicle, their panels matched to a template. */
 import { error, hasErrors, type Outcome, warning } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
+import { shownFile } from '../base/file-name.ts';
 import { groupBy } from '../base/group-by.ts';
 import { bestTemplate, panelMatcher, panelRecogniser } from '../film/panel-names.ts';
 import type { Reading } from '../film/reading.ts';
 import type { VehicleTemplate } from '../film/template.ts';
 import { type TemplateRules, templateRules } from '../formats/data/template-defaults.ts';
-import { decode } from '../intake/decode.ts';
-import {
-  type ExcludedCell,
-  type IntakeDecisions,
-  type IntakeOptions,
-  readGaugeFile,
-} from '../intake/read-gauge-file.ts';
+import type { ReadingDecisions } from '../formats/decisions.ts';
+import { decode, type GaugePiece } from '../intake/decode.ts';
+import { unusedPanelNames } from '../intake/intake-options.ts';
+import type { ExcludedCell, IntakeDecisions, IntakeOptions } from '../intake/read-gauge-file.ts';
+import { lineAt } from '../intake/source.ts';
+import { readWithRules } from './as-decided.ts';
 import type { Assumption } from './assumption.ts';
+import { decisionsToKeep } from './decisions-to-keep.ts';
 import { listed, panelProblem } from './match-panels.ts';
+import { takenAsOneVehicle } from './one-vehicle.ts';
+import type { AsDecided, ReadingRules, TypedReading } from './reading-rules.ts';
 import { type StatedSize, scaleToVehicle } from './scale-to-vehicle.ts';
 import { unknownTemplate } from './template-set.ts';
 
@@ -23,6 +26,8 @@ export type LoadedFile = {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly sha256: string;
+  /** Given in place of bytes: whole vehicles of a long file. */
+  readonly piece?: GaugePiece;
 };
 
 export type ReadInput = {
@@ -55,6 +60,9 @@ export type ReadRequest = {
   /** The built-in ones where nothing is set. */
   readonly templateRules?: TemplateRules;
   readonly intake: Omit<IntakeOptions, 'isPanel'>;
+  /** What the user settles by hand, which wins over all else. */
+  readonly typed?: TypedReading | undefined;
+  readonly decided?: AsDecided | undefined;
   /** Only this vehicle, where it is named. */
   readonly vehicle: string | undefined;
   /** True where a panel that no template knows may keep its name: nothing is computed from it. */
@@ -65,17 +73,28 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
   const named = namedTemplates(request);
   if (named.value === undefined) return { diagnostics: named.diagnostics };
   const templates = named.value;
-  const isPanel = panelRecogniser(templates);
+  const rules = readingRules(request, templates);
   const read = request.files.map((file) => ({
     file,
-    outcome: readGaugeFile(file, { ...request.intake, isPanel }),
+    outcome: readWithRules(file, rules),
   }));
   const inputs = read.map(({ file, outcome }) => ({
     file: file.name,
     sha256: file.sha256,
     decisions: outcome.value?.decisions ?? null,
   }));
-  const diagnostics = read.flatMap(({ outcome }) => outcome.diagnostics);
+  const seen = new Set(read.flatMap(({ outcome }) => [...(outcome.value?.panelsSeen ?? [])]));
+  const unread = read.some(({ outcome }) => outcome.value === undefined);
+  const diagnostics = [
+    ...read.flatMap(({ outcome }) => outcome.diagnostics),
+    ...(unread
+      ? []
+      : unusedPanelNames(
+          inputs.map(({ file }) => file),
+          rules.typed.panelNames?.keys() ?? [],
+          seen,
+        )),
+  ];
   const readings = renumbered(read.map(({ outcome }) => outcome.value?.readings ?? []));
   const excluded = read.flatMap(({ outcome }) => outcome.value?.excluded ?? []);
   if (hasErrors(diagnostics)) return { diagnostics };
@@ -89,6 +108,32 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
   return hasErrors(all)
     ? { diagnostics: all }
     : { value: { vehicles, excluded, inputs }, diagnostics: all };
+}
+
+/** By what rules each file is read. */
+const readingRules = (
+  { intake, typed = {}, decided }: ReadRequest,
+  templates: readonly VehicleTemplate[],
+): ReadingRules => ({
+  usual: { ...intake, isPanel: panelRecogniser(templates) },
+  typed,
+  decided,
+});
+
+/** How a file is read where no decisions file says otherwise. */
+export function intakeOptions(request: ReadRequest): Outcome<IntakeOptions> {
+  const templates = namedTemplates(request);
+  if (templates.value === undefined) return { diagnostics: templates.diagnostics };
+  const { usual, typed } = readingRules(request, templates.value);
+  return { value: { ...usual, ...typed }, diagnostics: [] };
+}
+
+/** How the files were read, for a file of decisions. */
+export function keepDecisions(request: ReadRequest): Outcome<ReadingDecisions> {
+  const templates = namedTemplates(request);
+  return templates.value === undefined
+    ? { diagnostics: templates.diagnostics }
+    : decisionsToKeep(request.files, readingRules(request, templates.value));
 }
 
 function namedTemplates({
@@ -126,7 +171,7 @@ function byVehicle(
 ): Outcome<ReadonlyMap<string | null, readonly Reading[]>> {
   const vehicles = groupBy(readings, (reading) => reading.vehicle);
   if (vehicles.size === 0) {
-    const names = files.map(({ name }) => name).join(', ');
+    const names = files.map(({ name }) => shownFile(name)).join(', ');
     return { diagnostics: [error('no-readings', `${names} holds no reading`)] };
   }
   if (vehicle === undefined) return { value: vehicles, diagnostics: [] };
@@ -172,13 +217,20 @@ function matchVehicle(
     const found = match(reading.panel);
     return found.kind === 'match' ? { ...reading, panel: found.panel.id } : reading;
   });
+  const nameOf = (id: string): string =>
+    template.panels.find((panel) => panel.id === id)?.name ?? id;
+  const asWritten = (reading: Reading): Reading => readings[renamed.indexOf(reading)] ?? reading;
+  const placeOf = (reading: Reading) => place(asWritten(reading), request);
+  const one = vehicle === null ? takenAsOneVehicle(renamed, { nameOf, placeOf }) : undefined;
+  if (one !== undefined && hasErrors(one.diagnostics)) return { diagnostics: one.diagnostics };
   const assumptions = [
     ...(best === undefined ? [] : templateAssumption(template, best.tied)),
     ...scaled.value.assumptions,
+    ...(one?.assumptions ?? []),
   ];
   return {
     value: { vehicle, template, readings: samePoints(renamed), assumptions },
-    diagnostics,
+    diagnostics: [...diagnostics, ...(one?.diagnostics ?? [])],
   };
 }
 
@@ -240,10 +292,11 @@ function undecided(
 }
 
 /** Where a reading's panel is named, with the line as the user wrote it. */
-function place({ origin, panel }: Reading, { files }: ReadRequest) {
+function place({ origin, panel }: Reading, { files, typed, decided, intake }: ReadRequest) {
   const file = files.find(({ name }) => name === origin.file);
-  const text = file === undefined ? undefined : decode(file).value?.source.text;
-  const lineText = text?.split('\n')[origin.line - 1];
+  const encoding = typed?.encoding ?? decided?.decisions.encoding ?? intake.encoding;
+  const source = file === undefined ? undefined : decode(file, { encoding }).value?.source;
+  const lineText = source === undefined ? undefined : lineAt(source, origin.line);
   const column = (lineText?.indexOf(panel) ?? -1) + 1;
   return {
     file: origin.file,

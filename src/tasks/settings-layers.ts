@@ -3,7 +3,7 @@
  * The first layer that speaks of a key decides it, whatever the others say of other keys.
  */
 import type { Place } from '../base/diagnostics.ts';
-import type { Micrometres } from '../base/units.ts';
+import type { LengthUnit, Micrometres } from '../base/units.ts';
 import type { Finish, LimitPolicy } from '../film/film-model.ts';
 import type { Job } from '../formats/job.ts';
 import type { JsonPath } from '../formats/json-text.ts';
@@ -13,7 +13,6 @@ import type { Shop } from '../formats/shop.ts';
 import type { Effective, Said, SettingOrigin } from './setting-origin.ts';
 import { placeText } from './settings-panels.ts';
 
-export type LengthUnit = 'um' | 'mil';
 export type ColourUse = 'auto' | 'always' | 'never';
 
 /** What the command line says, and where it is silent the environment. */
@@ -24,6 +23,7 @@ export type TypedSettings = {
   readonly finish?: Effective<Finish>;
   readonly floor?: Effective<Micrometres>;
   readonly template?: Effective<string>;
+  readonly gauge?: Effective<string>;
   readonly readingUnit?: Effective<LengthUnit>;
   readonly showUnit?: Effective<LengthUnit>;
   readonly color?: Effective<ColourUse>;

@@ -1,7 +1,9 @@
 /** What the layers say and what is built in → the settings in force, each with where it came from. */
+import type { LengthUnit } from '../base/units.ts';
 import type { CorrectionModel } from '../correction/catalogue.ts';
-import { type Hardness, removalLogSd } from '../correction/plan-correction.ts';
+import { type Hardness, removalLogSd } from '../correction/removal-knowledge.ts';
 import type { FilmModel } from '../film/film-model.ts';
+import type { GaugeAdjustment } from '../film/gauge-adjustment.ts';
 import type { RemovalTerms } from '../film/removal-limits.ts';
 import type { TemplateRules } from '../formats/data/template-defaults.ts';
 import { modelsWith } from '../formats/models.ts';
@@ -12,11 +14,11 @@ import { planAssumptions, settingsFileAssumptions, surveyAssumptions } from './a
 import { type EffectiveSetting, effectiveSettings } from './effective-settings.ts';
 import { carFacts, type EffectiveFacts } from './panel-facts.ts';
 import { type PlainSettings, plainSettings } from './plain-settings.ts';
-import { type Effective, firstSaid } from './setting-origin.ts';
+import type { Effective } from './setting-origin.ts';
 import {
   type ColourUse,
+  type Key,
   type Layers,
-  type LengthUnit,
   type Located,
   saidNumbers,
   sayings,
@@ -39,6 +41,10 @@ export type Settings = {
   /** Template files of the shop. */
   readonly templates: readonly Located<string>[];
   readonly templateRules: TemplateRules;
+  /** The gauge file that is named, if any is. */
+  readonly gauge: Located<string> | undefined;
+  /** What puts its readings right; null before that file is read, and where it has none. */
+  readonly adjustment: GaugeAdjustment | null;
   readonly readingUnit: Effective<LengthUnit | null>;
   readonly showUnit: Effective<LengthUnit>;
   readonly color: Effective<ColourUse>;
@@ -62,11 +68,13 @@ export function resolveSettings(layers: Layers): Settings {
   const own = {
     template: templateOf(layers),
     templates: templatesOf(layers),
+    gauge: gaugeOf(layers),
     numbers,
     catalogue,
   };
   return {
     ...own,
+    adjustment: null,
     aim: namedAim(plain.aim.value, correction),
     hazeAllowed: hazeAllowed(plain, correction),
     hardness: plain.hardness.value,
@@ -93,23 +101,33 @@ export function resolveSettings(layers: Layers): Settings {
   };
 }
 
-/** The template that the first layer names; a path is relative to the file that names it. */
-function templateOf(layers: Layers): Settings['template'] {
-  const said = firstSaid(
-    sayings<string | null>(layers, {
-      typed: ({ template }) => template,
-      job: [({ template }) => template, 'template'],
-      shop: [({ template }) => template, 'template'],
-    }),
-    null,
-  );
-  if (said.value === null) return undefined;
-  const { value } = said;
+/** The template that the first layer names. */
+const templateOf = (layers: Layers): Settings['template'] =>
+  located(layers, {
+    typed: ({ template }) => template,
+    job: [({ template }) => template, 'template'],
+    shop: [({ template }) => template, 'template'],
+  });
+
+const gaugeOf = (layers: Layers): Settings['gauge'] =>
+  located(layers, {
+    typed: ({ gauge }) => gauge,
+    job: [({ gauge }) => gauge, 'gauge'],
+    shop: [({ gauge }) => gauge, 'gauge'],
+  });
+
+/** What the first layer says that speaks; a path is relative to the file that names it. */
+function located(
+  layers: Layers,
+  key: Key<string> & { readonly job: readonly [unknown, string] },
+): Located<string> | undefined {
+  const said = sayings<string>(layers, key).find((one) => one !== undefined);
+  if (said === undefined) return undefined;
   const shop = layers.shops.find(({ origin }) => origin === said.origin);
   const layer = said.origin === 'job' ? layers.job : shop;
   return layer === undefined
-    ? { ...said, value, folder: '' }
-    : { ...said, value, folder: layer.folder, at: layer.file.placeOf(['template']) };
+    ? { ...said, folder: '' }
+    : { ...said, folder: layer.folder, at: layer.file.placeOf([key.job[1]]) };
 }
 
 /** Template files of the first shop file that lists some. */

@@ -4,8 +4,13 @@ import type { Panel } from '../film/template.ts';
 import type { FilmRecord } from '../formats/film-record.ts';
 import type { Job } from '../formats/job.ts';
 import type { Placed } from '../formats/placed.ts';
-import { chosenPanels } from './match-panels.ts';
-import { type ReadRequest, readVehicles, type VehicleReadings } from './read-vehicles.ts';
+import { chosenPanels, namedPanels } from './match-panels.ts';
+import {
+  type LoadedFile,
+  type ReadRequest,
+  readVehicles,
+  type VehicleReadings,
+} from './read-vehicles.ts';
 import type { Settings } from './settings.ts';
 import { type SurveyResult, surveyVehicle } from './survey-vehicle.ts';
 
@@ -17,25 +22,49 @@ export type SurveyFilesRequest = ReadRequest & {
   readonly filmRecord: Placed<FilmRecord> | undefined;
   /** Names of the panels asked for; none means all. */
   readonly panels: readonly string[];
+  /** Names of the panels to be taken apart; none means none. */
+  readonly why?: readonly string[];
+  /** Records of test spots on the one vehicle. */
+  readonly spots?: LoadedFile | undefined;
+  /** Says how bad the defects of the spots were. */
+  readonly defects?: LoadedFile | undefined;
 };
 
-export type SurveyedVehicle = { readonly result: SurveyResult; readonly panels: readonly Panel[] };
+export type SurveyedVehicle = {
+  readonly result: SurveyResult;
+  readonly panels: readonly Panel[];
+  /** Panels that are to be taken apart. */
+  readonly why: readonly Panel[];
+};
 
 export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly SurveyedVehicle[]> {
-  const { settings, job, filmRecord } = request;
+  const { settings, job, filmRecord, spots, defects } = request;
   const read = readVehicles(request);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
   const { vehicles, inputs } = read.value;
-  const foreign = jobMismatch(vehicles, request) ?? recordMismatch(vehicles, request);
+  const foreign =
+    jobMismatch(vehicles, request) ??
+    recordMismatch(vehicles, request) ??
+    spotsMismatch(vehicles, request);
   if (foreign !== undefined) return { diagnostics: [...read.diagnostics, foreign] };
   const surveyed = vehicles.map((readings) => {
-    const result = surveyVehicle({ readings, settings, job, filmRecord, inputs });
+    const result = surveyVehicle({
+      readings,
+      settings,
+      job,
+      filmRecord,
+      inputs,
+      spots,
+      defects,
+    });
     if (result.value === undefined) return { diagnostics: result.diagnostics };
-    const panels = chosenPanels(request.panels, result.value.survey.template);
-    const diagnostics = [...result.diagnostics, ...panels.diagnostics];
-    return panels.value === undefined
+    const { template } = result.value.survey;
+    const panels = chosenPanels(request.panels, template);
+    const why = namedPanels('--why', request.why ?? [], template);
+    const diagnostics = [...result.diagnostics, ...panels.diagnostics, ...why.diagnostics];
+    return panels.value === undefined || why.value === undefined
       ? { diagnostics }
-      : { value: { result: result.value, panels: panels.value }, diagnostics };
+      : { value: { result: result.value, panels: panels.value, why: why.value }, diagnostics };
   });
   const diagnostics = [...read.diagnostics, ...surveyed.flatMap((one) => one.diagnostics)];
   return hasErrors(diagnostics)
@@ -73,6 +102,19 @@ function jobMismatch(
         hint: 'give the job of this vehicle, or mend its vehicle.id',
       });
 }
+
+/** What one paint showed says nothing of another. */
+const spotsMismatch = (
+  vehicles: readonly VehicleReadings[],
+  { spots }: SurveyFilesRequest,
+): Diagnostic | undefined =>
+  spots === undefined || vehicles.length < 2
+    ? undefined
+    : error(
+        'spots-mismatch',
+        `the input holds ${vehicles.length} vehicles, test spots are of one`,
+        { at: { file: spots.name }, hint: 'name the vehicle with --vehicle' },
+      );
 
 /** What was taken from one vehicle says nothing of another. */
 function recordMismatch(

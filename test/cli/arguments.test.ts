@@ -126,6 +126,14 @@ describe.concurrent('help', () => {
     }
   });
 
+  test('has what a job needs first, then how the export is read, then the output', () => {
+    const help = commandHelp(commandNamed('plan'));
+    const places = ['--aim <', 'How the export is read', '--reading-unit <', 'Output:', '--out <'];
+    const found = places.map((text) => help.indexOf(text));
+    expect(found).not.toContain(-1);
+    expect(found).toEqual([...found].sort((a, b) => a - b));
+  });
+
   test('of every command, asked for in three ways, is one page within 80 columns', async () => {
     const [root, ...pages] = await Promise.all([
       runLeastcut(['--help']),
@@ -148,7 +156,7 @@ describe.concurrent('help', () => {
   });
 
   test.each(loaded.flatMap(({ examples }) => examples))('%s runs as it stands', async (example) => {
-    const line = example.replace(/(^|\| )leastcut /, '$1"$NODE" "$PROGRAM" ');
+    const line = example.replaceAll(/(^|\| )leastcut /g, '$1"$NODE" "$PROGRAM" ');
     // Some examples write: they find the samples beside them, and nothing else.
     const cwd = temporaryFolder();
     symlinkSync(join(projectRoot, 'samples'), join(cwd, 'samples'));

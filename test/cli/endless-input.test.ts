@@ -21,5 +21,5 @@ test('a line longer than any row, in a file that is read whole, is refused by th
     stdin: `panel,reading_um\nroof,${'1'.repeat(1 << 20)}\n`,
   });
   expect(run.code).toBe(65);
-  expect(run.err).toContain('-:2:1: error[row-too-long]');
+  expect(run.err).toContain('standard input:2:1: error[row-too-long]');
 });

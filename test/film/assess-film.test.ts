@@ -204,7 +204,7 @@ describe('the budget of a panel', () => {
     expect(panel.boundBy.code).toBe('readings');
     expect(panel.statistics?.sd).toBeNull();
     expect(panel.thinnest).toBeNull();
-    expect(panel.advice[0]).toMatchObject({ code: 'more-points', value: 4 });
+    expect(panel.advice[0]).toMatchObject({ code: 'more-points', points: 4 });
   });
 
   it('rests on the pooled spread alone with two points', () => {
@@ -212,7 +212,7 @@ describe('the budget of a panel', () => {
     // Four sound panels, each with s² = 16 on 4 degrees: the pool is 16 exactly.
     expect(panel.film?.spread.sd).toBeCloseTo(4, 9);
     expect(panel.budget).toBeGreaterThan(0);
-    expect(panel.advice[0]).toMatchObject({ code: 'more-points', value: 3 });
+    expect(panel.advice[0]).toMatchObject({ code: 'more-points', points: 3 });
   });
 
   it('is nothing on a refinished panel, with the least of the sound panels as a cap for a test spot', () => {

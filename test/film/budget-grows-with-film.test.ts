@@ -13,16 +13,17 @@ const finish = fc.constantFrom(
 
 /**
  * A thick total raises no clear, but its calibration uncertainty is larger by 2 % of what it is thicker,
- * which takes some thousandths of a micrometre off the budget (.0043 for 38 µm more).
+ * which takes some thousandths of a micrometre off the budget: at most .004 for the 15 µm more that are
+ * drawn here (.0040 for 19 µm on a panel that varies by an SD of 14).
  */
-const CALIBRATION_EFFECT = 0.01;
+const CALIBRATION_EFFECT = 0.004;
 
 describe('the budget of a panel of factory film', () => {
   it('does not fall when every point reads more, while the panel is of one zone', () => {
     fc.assert(
       fc.property(
         fc.array(um(85, 145), { minLength: 2, maxLength: 7 }),
-        um(0, 20),
+        um(0, 15),
         finish,
         fc.constantFrom(null, 0, 3),
         (points, more, paint, taken) => {

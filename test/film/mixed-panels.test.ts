@@ -9,7 +9,7 @@ describe('a panel in two zones', () => {
     const { panel } = amongSound(halfRepainted);
     expect(panel.condition).toBe('mixed');
     expect(panel.evidence[0]?.text).toMatch(
-      /^two zones 47.5 µm apart, Ashman’s D 23.0: 112.0 µm at point 1, 3, 5, 159.5 µm at point 2, 4$/,
+      /^two zones 47.5 µm apart, Ashman’s D 23.0: 112.0 µm at points 1, 3, 5, 159.5 µm at points 2, 4$/,
     );
     expect(panel.zones.map(({ zone, points }) => [zone, points.map(({ point }) => point)])).toEqual(
       [

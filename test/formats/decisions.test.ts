@@ -8,8 +8,8 @@ test('all that may be settled of an export is read', () => {
   const { value, diagnostics } = readDecisions(
     'decisions.json',
     file(`"encoding": "utf-16le", "delimiter": "\\t", "decimal": ",", "layout": "long", "unit": "um",
-      "header_line": 4, "columns": { "panel": "Bauteil", "reading": "Wert" },
-      "panel_names": { "Haube": "bonnet", "constructor": "roof" }`),
+      "header_line": 4, "columns": { "panel": "Bauteil", "reading": "Wert",
+      "time": ["Datum", "Uhrzeit"] }, "panel_names": { "Haube": "bonnet", "constructor": "roof" }`),
   );
   expect(diagnostics).toEqual([]);
   expect(value?.value).toStrictEqual({
@@ -20,8 +20,9 @@ test('all that may be settled of an export is read', () => {
     unit: 'um',
     headerLine: 4,
     columns: new Map([
-      ['panel', 'Bauteil'],
-      ['reading', 'Wert'],
+      ['panel', ['Bauteil']],
+      ['reading', ['Wert']],
+      ['time', ['Datum', 'Uhrzeit']],
     ]),
     panelNames: new Map([
       ['Haube', 'bonnet'],
@@ -42,7 +43,7 @@ describe('what people get wrong in a decisions file', () => {
     [
       'the name of a delimiter',
       '"delimiter": "Tab"',
-      ['2:14 "delimiter" is "Tab"; it takes ",", ";" or "\\t" | write "\\t"'],
+      ['2:14 "delimiter" is "Tab"; it takes ",", ";", "\\t" or "|" | write "\\t"'],
     ],
     [
       'the name of a decimal mark',
@@ -69,7 +70,7 @@ describe('what people get wrong in a decisions file', () => {
     [
       'a line before the first',
       '"header_line": 0',
-      ['2:16 "header_line" is 0; it takes a whole number from 1 to 1000'],
+      ['2:16 "header_line" is 0; it takes a whole number from 1 to 100000'],
     ],
     [
       'a panel name for nothing',

@@ -12,6 +12,7 @@ test('a gauge that nobody checked is its permitted error alone', () => {
     permitted: { fixed: 1, proportional: 0.02 },
     verdict: null,
     checks: [],
+    drift: [],
     adjustment: null,
   });
 });
@@ -21,9 +22,11 @@ test('a checked gauge is read key by key', () => {
     'gauge.json',
     file(`"$schema": "./gauge.schema.json", "instrument": "Invented G2", "serial": "0042",
       "date": "2026-03-31", ${stated}, "resolution_um": 0.1, "repeatability_um": 0.8,
+      "repeatability_dof": 12,
       "verdict": "undecided",
-      "checks": [{ "shim_um": 100, "shim_uncertainty_um": 0.5, "mean_um": 101.2, "n": 5,
+      "checks": [{ "check": "after", "shim_um": 100, "shim_uncertainty_um": 0.5, "mean_um": 101.2, "n": 5,
         "error_um": 1.2, "expanded_um": 0.9, "verdict": "pass" }],
+      "drift": [{ "shim_um": 100, "change_um": 0.6, "expanded_um": 0.4, "proved": true }],
       "adjustment": { "offset_um": -0.4, "slope": 0.99 }, "note": ["first", "second"]`),
   );
   expect(value?.value).toStrictEqual({
@@ -32,10 +35,11 @@ test('a checked gauge is read key by key', () => {
     date: '2026-03-31',
     permitted: { fixed: 1, proportional: 0.02 },
     resolution: 0.1,
-    repeatability: 0.8,
+    repeatability: { sd: 0.8, dof: 12 },
     verdict: 'undecided',
     checks: [
       {
+        check: 'after',
         shim: 100,
         shimUncertainty: 0.5,
         mean: 101.2,
@@ -45,9 +49,10 @@ test('a checked gauge is read key by key', () => {
         verdict: 'pass',
       },
     ],
+    drift: [{ shim: 100, change: 0.6, expanded: 0.4, proved: true }],
     adjustment: { offset: -0.4, slope: 0.99 },
   });
-  expect(value?.placeOf(['verdict'])).toMatchObject({ line: 4, lineText: expect.any(String) });
+  expect(value?.placeOf(['verdict'])).toMatchObject({ line: 5, lineText: expect.any(String) });
 });
 
 test('a verdict and an adjustment may be null: not checked, not asked for', () => {

@@ -16,7 +16,7 @@ test('there is a schema for each kind of file and each record', () => {
   const wanted = [
     ...fileKinds.map(({ kind }) => kind),
     ...Object.keys(machineRecords).map((command) =>
-      command === 'template' ? 'template-record' : command,
+      ['template', 'gauge'].includes(command) ? `${command}-record` : command,
     ),
   ];
   expect(schemas.map(({ kind }) => kind).sort()).toEqual([...new Set(wanted)].sort());

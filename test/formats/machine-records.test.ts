@@ -9,7 +9,8 @@ const records = recordedOutputs().map(({ name, text }) => {
   return { name, record, command: record.command };
 });
 
-const publishedAs = (command: RecordName) => (command === 'template' ? 'template-record' : command);
+const publishedAs = (command: RecordName) =>
+  command === 'template' || command === 'gauge' ? (`${command}-record` as const) : command;
 
 describe('records that the program was recorded to write', () => {
   test.each(records)(

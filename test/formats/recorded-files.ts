@@ -23,6 +23,12 @@ export const recordedOutputs = (): readonly RecordedJson[] =>
       return (one ? [text] : text.trim().split('\n')).map((line) => ({ name, text: line }));
     });
 
+/** Not a plain list of names, and not a survey that another command goes on from. */
+const isSettings = (text: string): boolean => {
+  const schema = /"schema": ?"([^"]+)"/.exec(text)?.[1];
+  return schema !== undefined && schema !== 'leastcut/survey/1';
+};
+
 /** Settings files that a run is given; those of errors, and of cases that end in 78, are spoiled. */
 export const soundFiles = (): readonly RecordedJson[] => {
   const all = below('samples', 'test/cases');
@@ -30,6 +36,9 @@ export const soundFiles = (): readonly RecordedJson[] => {
     .filter(({ name, text }) => name.endsWith('expected.code') && text === '78\n')
     .map(({ name }) => name.replace(/expected\.code$/, ''));
   return all.filter(
-    ({ name }) => name.endsWith('.json') && !spoiled.some((folder) => name.startsWith(folder)),
+    ({ name, text }) =>
+      name.endsWith('.json') &&
+      !spoiled.some((folder) => name.startsWith(folder)) &&
+      isSettings(text),
   );
 };

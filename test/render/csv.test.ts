@@ -34,6 +34,20 @@ describe('rows as CSV', () => {
     },
   );
 
+  test('take an apostrophe that stands there already for a text, so that one can be taken off', () => {
+    const [[cell] = []] = parse(cells("''=1"), { relax_column_count: true }) as string[][];
+    expect(cell).toBe("'''=1");
+    expect(cells("it's", "'so'")).toBe("it's,\"'so'\"\n");
+  });
+
+  test('begin no line with a # that would make it a comment', () => {
+    expect(cells('#1 roof', 'no. #1')).toBe('"#1 roof",no. #1\n');
+  });
+
+  test('tell an escape that was typed from one that was made', () => {
+    expect(cells('\\u{1b}', '\u001b')).toBe('\\u{5c}u{1b},\\u{1b}\n');
+  });
+
   test('leave numbers alone, negative ones too', () => {
     expect(cells(-1.5, 1e-7)).toBe('-1.5,1e-7\n');
   });

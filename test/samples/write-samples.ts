@@ -5,11 +5,12 @@
  * `truth.json` holds it for tests. `npm run samples` writes the files anew; without it, the tests
  * compare them byte by byte.
  */
+import { gaugeChecks } from './gauge-checks.ts';
 import type { InventedCar, PanelTruth, Sample } from './invented-film.ts';
 import { olderCoupe } from './older-coupe.ts';
 import { plasticBumpers } from './plastic-bumpers.ts';
 import { soundSaloon } from './sound-saloon.ts';
-import { json } from './text-files.ts';
+import { json, lines } from './text-files.ts';
 
 const samples = (): readonly Sample[] => [soundSaloon(), olderCoupe(), plasticBumpers()];
 
@@ -41,6 +42,102 @@ const twoDoor = {
   },
 };
 
+/** A workshop with things and numbers of its own: a polisher, a pad, a polish, a rate it measured. */
+const ownThings = {
+  schema: 'leastcut/shop/1',
+  name: 'Fernhollow Paintwork, annexe',
+  machines: [
+    'hand',
+    {
+      id: 'long-throw',
+      name: 'long-throw polisher',
+      like: 'da',
+      throw_mm: 21,
+      min_per_section: 4,
+    },
+  ],
+  pads: ['foam-soft', { id: 'waffle', name: 'waffle foam', like: 'foam-medium', factor: 1.1 }],
+  products: ['fine', { id: 'house-polish', factor: 0.8, stages: ['cut', 'refine'] }],
+  rates: {
+    'long-throw/waffle/house-polish': { rate_um_per_set: 0.7, note: 'six marked spots in spring' },
+  },
+  templates: ['two-door.json'],
+  numbers: { 'film.earlier.unknown_clear_um': 3 },
+};
+
+/** The sound saloon again, by an owner who knows more of it. */
+const knownHistory = {
+  schema: 'leastcut/job/1',
+  vehicle: { id: 'FH-1042', make: 'Orrindale', year: 1988 },
+  template: 'saloon',
+  finish: 'clear-over-base',
+  taken_um: 0,
+  film_record: 'film-record.json',
+  panels: {
+    bonnet: { clear_um: { value: 46, sd: 2 } },
+    'left front wing': { painted_days_ago: 30 },
+    'right front wing': { galvanised: true, taken_um: 'unknown' },
+    'boot lid': { finish: 'matte' },
+    roof: { covered: true },
+    'front bumper': { substrate: 'steel' },
+    'rear bumper': { substrate: 'steel' },
+  },
+};
+
+const filmRecord = {
+  schema: 'leastcut/film-record/1',
+  vehicle: 'FH-1042',
+  visits: [
+    {
+      date: '2023-04-11',
+      panels: [
+        { panel: 'front left door', taken_um: 3.1, taken_sd_um: 0.9 },
+        { panel: 'rear left door', taken_um: 2.8, taken_sd_um: 0.9 },
+      ],
+    },
+    {
+      date: '2025-09-02',
+      panels: [{ panel: 'front left door', taken_um: 2.4, taken_sd_um: 0.9 }],
+    },
+  ],
+};
+
+/** Two trials on the boot lid of the older coupé: one too mild, one that dusted and did not clear. */
+const testSpots = lines([
+  'spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct,haze_grade,colour_on_pad,panel_c,note',
+  'A,boot lid,da,foam-soft,medium,1,1,117.2,116.9,swirl marks,20,0,no,27,',
+  'A,boot lid,da,foam-soft,medium,1,2,114.6,115.1,swirl marks,20,0,no,27,',
+  'A,boot lid,da,foam-soft,medium,1,3,116.0,115.4,swirl marks,20,0,no,28,',
+  'A,boot lid,da,foam-soft,medium,1,4,113.9,113.2,swirl marks,20,0,no,28,',
+  'A,boot lid,da,foam-soft,medium,1,5,115.5,115.8,swirl marks,20,0,no,29,',
+  'B,boot lid,da,foam-medium,medium,2,1,115.1,114.0,swirl marks,45,1,no,31,',
+  'B,boot lid,da,foam-medium,medium,2,2,116.4,114.6,swirl marks,45,1,no,31,',
+  'B,boot lid,da,foam-medium,medium,2,3,112.8,112.9,swirl marks,45,1,no,32,',
+  'B,boot lid,da,foam-medium,medium,2,4,114.9,113.1,swirl marks,45,1,no,33,',
+  'B,boot lid,da,foam-medium,medium,2,5,117.0,116.2,swirl marks,45,1,no,34,',
+  'B,boot lid,da,foam-medium,medium,2,6,115.8,114.7,swirl marks,45,1,no,34,dusting a little',
+]);
+
+/** Exports as they come back from spreadsheets and printouts; the page of the samples says why each. */
+const spoiled: Readonly<Record<string, string>> = {
+  'thousands.csv': 'panel;point;reading_um\nbonnet;1;1.234\nroof;1;118\n',
+  'dates.csv': 'panel,point,reading_mil\nbonnet,1,04-May\nroof,1,4.6\n',
+  'no-unit.csv': 'panel,point,reading\nbonnet,1,112.4\nroof,1,121.3\n',
+  'wrong-mean.csv': 'panel,1,2,3,unit,mean\nbonnet,112,109,115,µm,121\nroof,121,119,119,µm,119.7\n',
+  'unclosed-quote.csv': 'panel,point,reading_um,note\nbonnet,1,112.4,"chip\nroof,1,121.3,\n',
+  'printout.csv': `Inspection of FH-1042;;
+Unit: µm;;
+
+Panel;Point;Thickness
+Bonnet;1;112,4
+Bonnet;2;OL
+Bonnet;3;109,8
+Mean;;111,1
+Roof;1;121,3
+Roof;2;---
+`,
+};
+
 /** Text by path from the top of the project. */
 export function sampleFiles(): ReadonlyMap<string, string> {
   const made = samples();
@@ -50,8 +147,14 @@ export function sampleFiles(): ReadonlyMap<string, string> {
   const truth = Object.fromEntries(made.map(({ folder, car }) => [folder, carTruth(car)]));
   return new Map([
     ...inFolders,
+    ['samples/older-coupe/spots.csv', testSpots],
     ['samples/shop.json', json(shop)],
     ['samples/two-door.json', json(twoDoor)],
+    ['samples/gauge-checks.csv', gaugeChecks()],
+    ['samples/own-things.json', json(ownThings)],
+    ['samples/known-history.json', json(knownHistory)],
+    ['samples/film-record.json', json(filmRecord)],
+    ...Object.entries(spoiled).map(([name, text]) => [`samples/spoiled/${name}`, text] as const),
     ['test/samples/truth.json', `${JSON.stringify(truth, null, 2)}\n`],
   ]);
 }

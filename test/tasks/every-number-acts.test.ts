@@ -5,6 +5,7 @@ import {
   methodsText,
   planText,
   type Scenario,
+  spotText,
   surveyText,
   templateText,
   unusualText,
@@ -121,12 +122,7 @@ const everyMachine = [
 
 /** Numbers that change nothing in any of these runs, each with the reason why not. */
 const LOCAL = 'local defects are named and left: how deep they are decides nothing';
-const NOT_SAID = 'what measuring would gain in the time it takes is not said by a command yet';
 const idle: Readonly<Record<string, string>> = {
-  'film.reading.most_points': NOT_SAID,
-  'film.measuring.point_time_min': NOT_SAID,
-  'film.measuring.clear_time_min': NOT_SAID,
-  'film.measuring.test_spot_time_min': NOT_SAID,
   ...Object.fromEntries(
     ['water-etching', 'bird-etching', 'deep-scratches'].flatMap((kind) =>
       everyGrade.map((grade) => [`correction.defects.${kind}.grade_${grade}_um`, LOCAL]),
@@ -161,6 +157,18 @@ const planOf =
     planText(scenario, numbers);
 const methods: Witness = (numbers) => methodsText(everything, numbers, everyMachine);
 
+/** Two sets of one trial, one of another; film of scattered marks, and what the eye saw. */
+const spots: Witness = (numbers) =>
+  spotText(
+    [
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct',
+      'A,roof,da,foam-medium,medium,1,1,112,110.2,30',
+      'A,roof,da,foam-medium,medium,1,2,112,111.9,30',
+      'B,roof,da,foam-firm,medium,2,1,112,109.2,50',
+      '',
+    ].join('\n'),
+    numbers,
+  );
 const usualPlan = planOf(sound);
 const plans = [
   usualPlan,
@@ -212,6 +220,7 @@ function witnessesOf(id: string): readonly Witness[] {
     defectPlans.set(kind, plan);
     return [plan];
   }
+  if (branch === 'spot') return [spots];
   if (branch === 'sanding') return [planOf({ ...sound, defects: deep('sanding-marks-p800', [3]) })];
   return section === 'correction' ? [methods, ...plans] : plans;
 }

@@ -8,7 +8,6 @@ import { exitCodes } from '../../src/cli/exit-code.ts';
 import { optionTopics } from '../../src/cli/option-topics.ts';
 import { readingColumns } from '../../src/formats/csv-columns.ts';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
-import { diagnosticExamples } from '../../src/formats/data/diagnostic-examples.ts';
 import { defaultUses } from '../../src/formats/data/formulas.ts';
 import { glossary } from '../../src/formats/data/glossary.ts';
 import { keyMeanings } from '../../src/formats/data/key-meanings.ts';
@@ -256,50 +255,7 @@ describe('what explains is in order itself', () => {
     const broken = meanings.filter(({ meaning }) => !/^[\p{Lu}\d“].*[.)]$/u.test(meaning));
     expect(broken.map(({ id }) => id)).toEqual([]);
   });
-
-  test('the glossary for contributors names no term that the tool does not explain', () => {
-    const guide = textOf(join(projectRoot, 'DEVELOPERS.md'));
-    const section = guide.slice(guide.indexOf('\n## Glossary'), guide.indexOf('\n## Decisions'));
-    const terms = [...section.matchAll(/^\*\*([^*]+)\*\*:/gm)].flatMap(([, term = '']) =>
-      term.replace(/\((\w+)\)/, '$1').split(', '),
-    );
-    expect(terms.length).toBeGreaterThan(40);
-    expect(unexplained(terms, 'word')).toEqual([]);
-  });
 });
-
-describe('the examples of diagnostics', () => {
-  // test/errors proves of each folder that it draws its code.
-  test.each(Object.entries(diagnosticExamples))(
-    'of %s is what its folder under test/errors holds',
-    (code, { command, files }) => {
-      const folder = join(projectRoot, 'test/errors', code);
-      const recorded = readdirSync(folder, { withFileTypes: true })
-        .filter((entry) => entry.isFile() && !/^(cmd|expected\..*)$/.test(entry.name))
-        .map(({ name }) => name)
-        .sort();
-      expect(files.map(({ name }) => name).sort()).toEqual(recorded);
-      for (const { name, text } of files) {
-        expect(text).toBe(asText(readFileSync(join(folder, name))));
-      }
-      const typed = textOf(join(folder, 'cmd')).trim();
-      const plain = typed
-        .replace(/^(?:[A-Z_]+=(?:"[^"]*"|\S*) )+/, '')
-        .replaceAll(/\{(?:case|tmp)\}\//g, '')
-        .replaceAll('{case}', 'a-folder');
-      expect(command).toBe(plain);
-    },
-  );
-});
-
-/** Latin-1 where it is not UTF-8: what an editor shows of it. */
-function asText(bytes: Uint8Array): string {
-  try {
-    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('latin1').decode(bytes);
-  }
-}
 
 const lenient = { io: 'input', unrepresentable: 'any' } as const;
 

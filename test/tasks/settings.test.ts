@@ -89,7 +89,7 @@ test('files that were found and not named are said, with what their numbers make
     { code: 'settings-file', text: 'settings of user.json (found, not named)', origin: 'user' },
   ]);
   expect(assumptions.find(({ code }) => code === 'history')?.text).toBe(
-    'earlier work unknown: 3 µm of topcoat gone, 4 µm of the life limit',
+    'earlier work unknown: 3 µm of topcoat and 4 µm of the life limit allowed for it',
   );
 });
 

@@ -7,13 +7,20 @@ import { readTemplate } from '../../src/formats/template.ts';
 import { methodListRecord, shownMethodRecord } from '../../src/report/methods-record.ts';
 import { planBlocks } from '../../src/report/plan-blocks.ts';
 import { planRecord } from '../../src/report/plan-record.ts';
+import { spotRecord } from '../../src/report/spot-record.ts';
 import { surveyBlocks } from '../../src/report/survey-blocks.ts';
 import { surveyRecord } from '../../src/report/survey-record.ts';
 import { sheetBlocks } from '../../src/report/template-sheet.ts';
 import { listMethods, methodSources, showMethod } from '../../src/tasks/methods.ts';
 import { planFiles } from '../../src/tasks/plan-files.ts';
 import { resolveSettings, type Settings } from '../../src/tasks/settings.ts';
-import { type SurveyFilesRequest, surveyFiles } from '../../src/tasks/survey-files.ts';
+import { spotFiles } from '../../src/tasks/spot-files.ts';
+import {
+  type SurveyedVehicle,
+  type SurveyFilesRequest,
+  surveyFiles,
+} from '../../src/tasks/survey-files.ts';
+import { type SurveyReport, withHelp } from '../../src/tasks/survey-help.ts';
 import { layersOf } from './layers.ts';
 
 type Keys = Readonly<Record<string, unknown>>;
@@ -68,11 +75,22 @@ function requestOf(scenario: Scenario, numbers: Numbers): SurveyFilesRequest {
 const said = (value: unknown): string =>
   JSON.stringify(value, (key, part: unknown) => (key === 'settings' ? undefined : part));
 
+const everyWhy = (surveyed: SurveyedVehicle): SurveyReport => ({
+  ...withHelp(surveyed),
+  why: surveyed.result.survey.template.panels,
+});
+
+const unlisted = (report: SurveyReport): SurveyReport => ({
+  ...report,
+  result: { ...report.result, settings: withoutList(report.result.settings) },
+});
+
 export function surveyText(scenario: Scenario, numbers: Numbers): string {
   const { value, diagnostics } = surveyFiles(requestOf(scenario, numbers));
-  const pages = (value ?? []).map(({ result, panels }) => [
-    surveyRecord(result, panels, context),
-    surveyBlocks({ ...result, settings: withoutList(result.settings) }, panels, page),
+  const pages = (value ?? []).map((surveyed) => [
+    surveyRecord(everyWhy(surveyed), context),
+    surveyBlocks(unlisted(everyWhy(surveyed)), page),
+    surveyBlocks(unlisted(withHelp(surveyed)), page),
   ]);
   return said([pages, diagnostics]);
 }
@@ -93,6 +111,14 @@ export function planText(scenario: Scenario, numbers: Numbers): string {
 }
 
 const withoutList = (settings: Settings): Settings => ({ ...settings, effective: [] });
+
+/** What a file of test spots comes to. */
+export function spotText(spots: string, numbers: Numbers): string {
+  const settings = settingsOf({}, numbers);
+  const file = { name: 'spots.csv', bytes: bytes(spots), sha256: '' };
+  const { value, diagnostics } = spotFiles({ files: [file], settings, job: undefined });
+  return said([value === undefined ? [] : spotRecord(value, context), diagnostics]);
+}
 
 export function methodsText(shop: Keys, numbers: Numbers, shown: readonly string[]): string {
   const sources = methodSources(settingsOf({ shop }, numbers));

@@ -14,7 +14,7 @@ import { version } from '../version.ts';
 
 export const doctorCommand: Command = {
   name: 'doctor',
-  summary: 'say which settings are in force, from where; check settings files',
+  summary: 'say which settings are in force and from where; check settings files',
   operands: '[file …]',
   filesOf: (operands) => operands,
   options: [

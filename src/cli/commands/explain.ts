@@ -11,7 +11,7 @@ import { version } from '../version.ts';
 export const explainCommand: Command = {
   name: 'explain',
   summary: 'say what a word, a code, a number, an option or a key means',
-  operands: '[word ...]',
+  operands: '[word …]',
   filesOf: () => [],
   asksAboutOptions: true,
   options: ['shop'],

@@ -4,19 +4,22 @@ import { planBlocks } from '../../report/plan-blocks.ts';
 import { planRecord } from '../../report/plan-record.ts';
 import { planFiles } from '../../tasks/plan-files.ts';
 import { type Command, failed } from '../command.ts';
-import { loadInputs, surveyRequest } from '../load-inputs.ts';
-import { pageOptions } from '../options.ts';
+import { loadSurveyInputs } from '../load-gauge.ts';
+import { surveyRequest } from '../load-inputs.ts';
+import { pageOptions, readingOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const planCommand: Command = {
   name: 'plan',
   summary: 'plan the mildest steps within every limit, with time and materials',
-  operands: '<readings.csv ...| ->',
+  operands: '<readings.csv …> | -',
   options: [
     'template',
     'job',
     'shop',
+    'gauge',
     'defects',
+    'spots',
     'vehicle',
     'panel',
     'aim',
@@ -24,15 +27,16 @@ export const planCommand: Command = {
     'floorUm',
     'policy',
     'finish',
-    'readingUnit',
+    ...readingOptions,
   ],
+  byVehicle: true,
   examples: [
     'leastcut plan samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json',
     'leastcut plan samples/older-coupe/readings.csv --aim enhance --shop samples/shop.json',
     'cat samples/sound-saloon/readings.csv | leastcut plan - --defects samples/sound-saloon/defects.csv --format json',
   ],
   run: async (operands, options, world) => {
-    const inputs = await loadInputs(operands, options, world);
+    const inputs = await loadSurveyInputs(operands, options, world);
     if (inputs.value === undefined) return failed(inputs.diagnostics);
     const { defects } = inputs.value;
     const result = planFiles({ ...surveyRequest(inputs.value, options), defects });

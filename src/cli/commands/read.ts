@@ -1,30 +1,47 @@
+import { error, found, type Outcome } from '../../base/diagnostics.ts';
+import { renderJson } from '../../render/json.ts';
+import { decisionsFile } from '../../report/decisions-file.ts';
 import { readBlocks } from '../../report/read-blocks.ts';
 import { readRecord } from '../../report/read-record.ts';
-import { readVehicles } from '../../tasks/read-vehicles.ts';
-import { type Command, failed } from '../command.ts';
+import { readingsTable } from '../../report/readings-table.ts';
+import {
+  keepDecisions,
+  type ReadRequest,
+  type ReadVehicles,
+  readVehicles,
+} from '../../tasks/read-vehicles.ts';
+import { type Answer, type Command, failed } from '../command.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
+import { readingOptions, type TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const readCommand: Command = {
   name: 'read',
   summary: 'show the readings as understood, and every decision taken on the way',
-  operands: '<readings.csv ...| ->',
-  options: ['template', 'shop', 'vehicle', 'readingUnit'],
+  operands: '<readings.csv …> | -',
+  options: ['template', 'shop', 'vehicle', ...readingOptions, 'decisions'],
+  formats: ['text', 'json', 'ndjson', 'csv'],
+  byVehicle: true,
   examples: [
     'leastcut read samples/older-coupe/readings.csv',
     'leastcut read samples/plastic-bumpers/readings.tsv --format json',
+    'leastcut read samples/older-coupe/readings.csv --format csv',
     'cat samples/sound-saloon/readings.csv | leastcut read - --show-unit mil',
   ],
   run: async (operands, options, world) => {
     const inputs = await loadInputs(operands, options, world);
     if (inputs.value === undefined) return failed(inputs.diagnostics);
-    const { gauge, settings, templates } = inputs.value;
-    const request = readRequest(gauge, options, settings, templates);
-    const read = readVehicles({ ...request, keepUnknownPanels: true });
-    const diagnostics = [...inputs.diagnostics, ...read.diagnostics];
-    if (read.value === undefined) return failed(diagnostics);
+    const { settings } = inputs.value;
+    const request = { ...readRequest(inputs.value, options), keepUnknownPanels: true };
+    const read = readVehicles(request);
+    const kept = keptDecisions(read, request, options);
+    const diagnostics = [...inputs.diagnostics, ...read.diagnostics, ...kept.diagnostics];
+    if (read.value === undefined || kept.value === undefined) return failed(diagnostics);
     const all = read.value;
+    if (options.format === 'csv' && someUnnamed(all)) return failed([...diagnostics, unnamed]);
     return {
+      files: kept.value,
+      table: readingsTable(all.vehicles),
       pages: all.vehicles.map((vehicle) => readBlocks(vehicle, all, settings.showUnit.value)),
       records: all.vehicles.map((vehicle) => readRecord(vehicle, all, { version, diagnostics })),
       diagnostics,
@@ -32,3 +49,26 @@ export const readCommand: Command = {
     };
   },
 };
+
+/** An empty cell beside named vehicles would say that a name is missing. */
+const someUnnamed = ({ vehicles }: ReadVehicles): boolean =>
+  vehicles.length > 1 && vehicles.some(({ vehicle }) => vehicle === null);
+
+const unnamed = error(
+  'usage-several-vehicles',
+  'some readings name their vehicle and others none: one table cannot say so',
+  { hint: 'read the files that name none by themselves' },
+);
+
+/** The file that --decisions asks for. */
+function keptDecisions(
+  { value }: Outcome<unknown>,
+  request: ReadRequest,
+  { decisions: path }: TypedOptions,
+): Outcome<NonNullable<Answer['files']>> {
+  if (path === undefined || value === undefined) return found([]);
+  const kept = keepDecisions(request);
+  return kept.value === undefined
+    ? { diagnostics: kept.diagnostics }
+    : found([{ path, text: renderJson(decisionsFile(kept.value)) }]);
+}

@@ -6,6 +6,7 @@ import { unusualThings } from '../../film/unusual-template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import { builtInTemplates } from '../../formats/data/templates.ts';
 import type { TemplateFile } from '../../formats/template.ts';
+import { followUpBlocks } from '../../report/follow-up-sheet.ts';
 import {
   checkBlocks,
   templateBlocks,
@@ -15,13 +16,14 @@ import {
 } from '../../report/template-pages.ts';
 import { templateRecord } from '../../report/template-record.ts';
 import { sheetBlocks, sheetRecord, sheetTable } from '../../report/template-sheet.ts';
+import { followUp } from '../../tasks/follow-up.ts';
 import { chosenPanels } from '../../tasks/match-panels.ts';
 import type { Settings } from '../../tasks/settings.ts';
 import { withPoints } from '../../tasks/sheet-points.ts';
 import { unknownTemplate } from '../../tasks/template-set.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { everyTemplate } from '../load-inputs.ts';
-import { loadShopSettings } from '../load-settings.ts';
+import { loadShopSettings, readSettingsFile } from '../load-settings.ts';
 import { loadTemplate } from '../load-templates.ts';
 import type { TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
@@ -33,7 +35,7 @@ export const templateCommand: Command = {
   name: 'template',
   summary: 'list, show and check vehicle templates; print a blank reading sheet',
   operands: 'list | show|check|sheet <id|file>',
-  options: ['shop', 'points', 'panel'],
+  options: ['shop', 'points', 'panel', 'for'],
   formats: ['text', 'json', 'ndjson', 'csv', 'html'],
   filesOf: (operands) => operands.filter(isTemplatePath),
   examples: [
@@ -41,10 +43,11 @@ export const templateCommand: Command = {
     'leastcut template show saloon',
     'leastcut template check samples/two-door.json',
     'leastcut template sheet saloon --format csv',
+    'leastcut survey samples/older-coupe/readings.csv --format json | leastcut template sheet --for -',
     'leastcut template sheet hatch --panel bonnet --panel roof --points 9',
   ],
   run: async (operands, options, world) => {
-    const asked = request(operands);
+    const asked = request(operands, options);
     if (asked.value === undefined) return failed(asked.diagnostics);
     const { value: settings, diagnostics } = await loadShopSettings(options, world);
     if (settings === undefined) return failed(diagnostics);
@@ -55,7 +58,7 @@ export const templateCommand: Command = {
 
 type Request = { readonly action: Action; readonly word: string | undefined };
 
-function request(operands: readonly string[]): Outcome<Request> {
+function request(operands: readonly string[], options: TypedOptions): Outcome<Request> {
   const [typed = 'list', word, ...excess] = operands;
   const action = ACTIONS.find((known) => known === typed);
   const refuse = (message: string, hint: string): Outcome<Request> => ({
@@ -67,7 +70,12 @@ function request(operands: readonly string[]): Outcome<Request> {
       suggest(typed, ACTIONS) ?? `one of ${ACTIONS.join(', ')}`,
     );
   }
-  if ((action === 'list') !== (word === undefined) || excess.length > 0) {
+  if (options.for !== undefined && action !== 'sheet') {
+    return refuse(`template ${action} takes no --for`, 'template sheet does');
+  }
+  // A survey names its own template.
+  const bare = action === 'list' || (options.for !== undefined && word === undefined);
+  if (bare !== (word === undefined) || excess.length > 0) {
     const takes = action === 'list' ? 'nothing more' : 'one id or file';
     return refuse(`template ${action} takes ${takes}`, 'leastcut template --help has examples');
   }
@@ -81,6 +89,7 @@ type Around = {
 };
 
 async function answerTo({ action, word }: Request, around: Around): Promise<Answer> {
+  if (around.options.for !== undefined) return followUpSheet(around.options.for, word, around);
   if (word === undefined) return listAll(around);
   const { value: file, diagnostics } = await find(word, around);
   if (file === undefined) return failed(diagnostics);
@@ -148,6 +157,33 @@ function sheet(template: VehicleTemplate, { options, settings }: Around): Answer
     records: [sheetRecord(template, panels, version)],
     table: sheetTable(panels),
     diagnostics: chosen.diagnostics,
+  };
+}
+
+/** What a survey asks to be read next, on the template it was made with. */
+async function followUpSheet(
+  name: string,
+  word: string | undefined,
+  around: Around,
+): Promise<Answer> {
+  const { options, settings, world } = around;
+  const survey = await readSettingsFile(name, name, world, async (file, text) =>
+    (await import('../../formats/survey-file.ts')).readSurveyFile(file, text),
+  );
+  if (survey.value === undefined) return failed(survey.diagnostics);
+  const { value: file, diagnostics } = await find(word ?? survey.value.value.template, around);
+  if (file === undefined) return failed(diagnostics);
+  const { template } = file;
+  const chosen = chosenPanels(options.panel ?? [], template);
+  if (chosen.value === undefined) return failed(chosen.diagnostics);
+  const asked = new Set(chosen.value.map(({ id }) => id));
+  const further = followUp(survey.value.value, template).filter(({ panel }) => asked.has(panel.id));
+  const panels = further.map(({ panel }) => panel);
+  return {
+    pages: [followUpBlocks(template, further, settings.templateRules)],
+    records: [sheetRecord(template, panels, version)],
+    table: sheetTable(panels),
+    diagnostics: [],
   };
 }
 

@@ -138,6 +138,36 @@ export const correctionDefaults = {
     refine: mostSets('refine', 2),
     finish: mostSets('finish', 2),
   },
+  spot: {
+    eyeLogSd: pure(
+      0.35,
+      'assumption',
+      '',
+      'ln-SD of what a share cleared, judged by eye, says of removal over depth',
+      logSd,
+    ),
+    scatterDof: pure(
+      6,
+      'assumption',
+      '',
+      'degrees of freedom of the gauge’s repeatability against the scatter of a spot’s own marks',
+      [1, 1000],
+    ),
+    leastChance: pure(
+      0.2,
+      'assumption',
+      'start with the mildest that may do',
+      'chance to reach the aim that makes a combination worth a test spot',
+      share,
+    ),
+    sets: pure(
+      2,
+      'common practice',
+      'a third set is a sign to step up',
+      'sets within which a combination on a test spot is to reach the aim',
+      [1, 6],
+    ),
+  },
   choice: {
     equalShortfall: pure(
       0.01,

@@ -16,7 +16,7 @@ type Numbers = Values<typeof correctionDefaults>;
 
 export function correctionModelOf(numbers: Numbers): CorrectionModel {
   const { machines: _, pads: __, products: ___, defects: ____, ...rest } = numbers;
-  const { grain, sanding, heat, removal, ...correction } = rest;
+  const { grain, sanding, heat, removal, spot, ...correction } = rest;
   return {
     machines: builtInMachines(numbers),
     pads: builtInPads(numbers),
@@ -25,6 +25,7 @@ export function correctionModelOf(numbers: Numbers): CorrectionModel {
     rates: new Map(),
     heat,
     removal,
+    spot,
     correction,
   };
 }

@@ -41,6 +41,14 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'comment-or-row': example('read input.csv', {
     'input.csv': 'point;panel;reading_um\n#1;bonnet;120\n2;roof;118\n',
   }),
+  'days-several': example('read input.csv', {
+    'input.csv':
+      'Date: 2024-01-01\nPanel,um\nBonnet,101\nRoof,99\nDate: 2024-06-01\nPanel,um\nBonnet,97\nRoof,95\n',
+  }),
+  'decisions-mismatch': example('read readings.csv --as-decided decisions.json', {
+    'decisions.json': '{ "schema": "leastcut/decisions/1", "delimiter": "," }\n',
+    'readings.csv': 'panel;point;reading_um\nbonnet;1;101\nroof;1;99\n',
+  }),
   'defect-unknown': example('plan samples/sound-saloon/readings.csv --defects defects.csv', {
     'defects.csv': 'panel,defect,grade\nbonnet,swirl-mark,2\nroof,boredom,2\n',
   }),
@@ -52,24 +60,50 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'environment-invalid': example('survey samples/sound-saloon/readings.csv'),
   'environment-unknown': example('template list'),
-  'file-empty': example('survey input.csv', {
-    'input.csv': ' \n\n',
-  }),
+  'file-empty': example('survey input.csv', { 'input.csv': ' \n\n' }),
   'file-missing': example('survey nowhere.csv'),
   'file-twice': example('read input.csv copy.csv', {
     'copy.csv': 'panel,point,reading_um\nbonnet,1,112.0\nroof,1,121.5\n',
     'input.csv': 'panel,point,reading_um\nbonnet,1,112.0\nroof,1,121.5\n',
   }),
   'file-unreadable': example('survey a-folder'),
+  'files-one-vehicle': example('read monday.csv tuesday.csv', {
+    'monday.csv': 'panel,point,reading_um\nbonnet,1,101\nroof,1,99\n',
+    'tuesday.csv': 'panel,point,reading_um\nbonnet,1,103\nroof,1,98\n',
+  }),
+  'files-two-vehicles': example('read monday.csv tuesday.csv', {
+    'monday.csv': 'panel,point,reading_um\nbonnet,1,101\nroof,1,99\n',
+    'tuesday.csv': 'panel,point,reading_um\nbonnet,1,143\nroof,1,138\n',
+  }),
   'film-record-mismatch': example('survey samples/sound-saloon/readings.csv --job job.json', {
     'job.json':
       '{\n  "schema": "leastcut/job/1",\n  "vehicle": { "id": "FH-1042" },\n  "film_record": "visits.json"\n}\n',
     'visits.json':
       '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-7",\n  "visits": []\n}\n',
   }),
-  'header-missing': example('survey input.csv', {
-    'input.csv': 'apron,1,120\nroof,1,118\n',
+  'gauge-drifted': example('survey readings.csv --gauge gauge.json', {
+    'gauge.json':
+      '{\n  "schema": "leastcut/gauge/1",\n  "permitted_error": { "fixed_um": 1, "proportional_pct": 2 },\n  "verdict": "pass",\n  "checks": [\n    { "check": "before", "shim_um": 100, "shim_uncertainty_um": 0.5, "mean_um": 100.1, "n": 5, "error_um": 0.1, "expanded_um": 0.6, "verdict": "pass" },\n    { "check": "after", "shim_um": 100, "shim_uncertainty_um": 0.5, "mean_um": 101.6, "n": 5, "error_um": 1.6, "expanded_um": 0.6, "verdict": "pass" }\n  ],\n  "drift": [{ "shim_um": 100, "change_um": 1.5, "expanded_um": 0.5, "proved": true }]\n}\n',
+    'readings.csv':
+      'panel,point,reading_um\nbonnet,1,112.4\nbonnet,2,114.1\nroof,1,121.3\nroof,2,119.8\n',
   }),
+  'gauge-failed': example('survey readings.csv --gauge gauge.json', {
+    'gauge.json':
+      '{\n  "schema": "leastcut/gauge/1",\n  "permitted_error": { "fixed_um": 1, "proportional_pct": 1 },\n  "verdict": "fail",\n  "checks": [\n    { "shim_um": 100, "shim_uncertainty_um": 0.5, "mean_um": 107.2, "n": 5, "error_um": 7.2, "expanded_um": 0.8, "verdict": "fail" }\n  ]\n}\n',
+    'readings.csv':
+      'panel,point,reading_um\nbonnet,1,112.4\nbonnet,2,114.1\nroof,1,121.3\nroof,2,119.8\n',
+  }),
+  'gauge-not-adjusted': example('gauge checks.csv --mpe-um 2 --mpe-pct 2 --adjust', {
+    'checks.csv':
+      'shim_um,shim_uncertainty_um,reading_um,check\n100,0.5,100.1,before\n100,0.5,100.2,before\n100,0.5,100.1,before\n100,0.5,101.9,after\n100,0.5,102.0,after\n100,0.5,101.9,after\n',
+  }),
+  'gauge-undecided': example('survey readings.csv --gauge gauge.json -v', {
+    'gauge.json':
+      '{\n  "schema": "leastcut/gauge/1",\n  "permitted_error": { "fixed_um": 1, "proportional_pct": 1 },\n  "verdict": "undecided",\n  "checks": [\n    { "shim_um": 100, "shim_uncertainty_um": 2, "mean_um": 101.4, "n": 5, "error_um": 1.4, "expanded_um": 2.1, "verdict": "undecided" }\n  ]\n}\n',
+    'readings.csv':
+      'panel,point,reading_um\nbonnet,1,112.4\nbonnet,2,114.1\nroof,1,121.3\nroof,2,119.8\n',
+  }),
+  'header-missing': example('survey input.csv', { 'input.csv': 'apron,1,120\nroof,1,118\n' }),
   'header-repeated': example('read input.csv -v', {
     'input.csv':
       'panel,point,reading_um\nbonnet,1,104\nbonnet,2,106\npanel,point,reading_um\nroof,1,101\nroof,2,99\n',
@@ -85,6 +119,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'json-syntax': example('plan samples/sound-saloon/readings.csv --job job.json', {
     'job.json': '{\n  "schema": "leastcut/job/1",\n  "aim": "correct",\n}\n',
+  }),
+  'keying-slip': example('survey input.csv -v', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,1120\nbonnet,4,113\nroof,1,110\nroof,2,113\nroof,3,108\n',
   }),
   'line-left-out': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,104\nroof,1,101\n\nEnd of report\n',
@@ -171,6 +209,27 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'settings-unknown-key': example('plan samples/sound-saloon/readings.csv --shop shop.json', {
     'shop.json': '{\n  "schema": "leastcut/shop/1",\n  "machine": ["da"]\n}\n',
+  }),
+  'spot-disagrees': example('spot spots.csv', {
+    'spots.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,111,40\nA,bonnet,da,foam-medium,heavy,1,2,113,112,40\n',
+  }),
+  'spot-film-gained': example('spot spots.csv', {
+    'spots.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,119,40\nA,bonnet,da,foam-medium,medium,1,2,113,112.5,40\nA,bonnet,da,foam-medium,medium,1,3,112,111,40\n',
+  }),
+  'spot-mark-twice': example('spot spots.csv', {
+    'spots.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,111,40\nA,bonnet,da,foam-medium,medium,1,1,113,112,40\n',
+  }),
+  'spot-method-unknown': example('spot spots.csv', {
+    'spots.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-midium,medium,1,1,112,111,40\n',
+  }),
+  'spots-mismatch': example('plan readings.csv --spots spots.csv', {
+    'readings.csv': 'vehicle,panel,reading_um\none,bonnet,112\ntwo,bonnet,113\n',
+    'spots.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,111,40\n',
   }),
   'statistics-disagree': example('read input.csv', {
     'input.csv': 'panel;point;reading_um\nbonnet;1;1041\nbonnet;2;1063\nbonnet;Mean;105,2\n',

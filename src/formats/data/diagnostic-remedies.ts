@@ -20,10 +20,20 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Choose from leastcut methods list. A combination is machine/pad/product.',
   'file-missing': 'Check the name and the folder you are in.',
   'file-unreadable': 'Name a file, not a folder, and one that you may read.',
+  'keying-slip':
+    'Look at the gauge, or read the point again, and mend the file. The value is taken as it stands.',
   'file-twice': 'Nothing, if that was meant. Else name the other file.',
   'output-exists': 'Choose another name, or let --force replace the file.',
   'output-is-input': 'Choose another name. An input is never changed.',
   'output-unwritable': 'Check that the folder exists, that you may write there, and the disk.',
+  'gauge-failed':
+    'Read the car with a gauge that passes; or have this one put right, and check it.',
+  'gauge-undecided':
+    'Read each shim five to ten times, on better known shims if there are any, and check again.',
+  'gauge-drifted':
+    'Do not compare readings from before with those from after: let the gauge settle, read both anew.',
+  'gauge-not-adjusted':
+    'Look whether the shims were mixed up, and check again; a gauge that no line fits wants service.',
   'encoding-unknown': 'Open the file in the program it came from and save it as CSV in UTF-8.',
   'file-empty': 'Export it again; the gauge or its program wrote nothing.',
   'quote-unclosed': 'Close the quote with a second one, or take the first away.',
@@ -35,6 +45,14 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'column-unnamed': 'Give the column a name, or delete it.',
   'column-repeated': 'Rename or remove one of the two.',
   'statistics-left-out': 'Nothing. Means and counts are worked out anew from the readings.',
+  'spot-method-unknown':
+    'Write the id that leastcut methods list shows, or add it to the shop file.',
+  'spot-disagrees':
+    'One spot, one trial: give another combination, or further sets, a spot name of their own.',
+  'spot-mark-twice': 'Give each mark one row, with the mean of its readings.',
+  'spot-film-gained':
+    'Check the gauge, wipe off polish and wax, let the panel cool, and read the mark again.',
+  'spots-mismatch': 'Name the vehicle with --vehicle; each vehicle has its own test spots.',
   'row-too-long': 'Look for a decimal comma or a comma in a note: put that cell in quotes.',
   'row-too-short': 'Add the missing cells; an empty one keeps its comma.',
   'comment-or-row': 'Delete the line, or the # before it.',
@@ -50,6 +68,12 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'reading-missing': 'Nothing, if no reading was taken there.',
   'reading-implausible': 'Look at the number again: a decimal mark may be missing.',
   'cell-invalid': 'Write one of the values that the message names, or leave the cell empty.',
+  'decisions-mismatch':
+    'Mend the decisions file, or say with a flag how this file is to be read: flags win over it.',
+  'files-one-vehicle':
+    'Nothing, if it is one vehicle. Else survey the files one at a time, or add a column "vehicle".',
+  'files-two-vehicles':
+    'Survey the files one at a time, or add a column "vehicle" to each. If it is one vehicle, look for a wrong unit.',
   'no-readings': 'Check that this is the right file, and its column of readings.',
   'panel-missing': 'Name the panel in every row.',
   'panel-unknown': 'Write the panel as the template names it; leastcut template show lists them.',
@@ -86,6 +110,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'row-above-header':
     'Move the line with the names of the columns to the top, or take the row out.',
   'table-repeated': 'Take one of the two copies out.',
+  'days-several': 'Give each day a file of its own, if paint came off between them.',
   'points-alike': 'Write one point one way: 1, or 01.',
   'reading-over-range': 'Read the point again, if the panel can be read there.',
   'reading-error': 'Read the point again, or mend the formula of the spreadsheet.',

@@ -72,9 +72,19 @@ export const defaultUses: readonly DefaultUse[] = [
   use(
     'film.thinner_clear',
     'the risk once more, with the mean of the clear lower by this',
-    'plan: the line on risk; risk_if_thin_prob of a record',
+    'plan: the line on risk; survey --why; risk_if_thin_prob of a record',
   ),
   use('film.fresh_paint', 'compared with painted_days_ago as it stands', BUDGET),
+  use(
+    'film.measuring',
+    'points still to be read × minutes a point; minutes of the clear, or of a test spot, as they stand',
+    'survey: What would help; minutes of advice in a record',
+  ),
+  use(
+    'film.reading.most_points',
+    'no more points are advised from this many on',
+    'survey: What would help; template sheet --for',
+  ),
   use(
     'film.reading',
     'compared with each reading',

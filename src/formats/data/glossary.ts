@@ -272,10 +272,19 @@ export const glossary: readonly GlossaryEntry[] = [
     ['haze grade', 'micro haze'],
     'A fine dullness that a step leaves, from 0 mirror to 4 heavy; a milder step clears it.',
   ),
-  word('ladder', ['rung', 'rungs', 'step up'], 'Combinations in order of how much they remove.'),
+  word(
+    'told from nothing',
+    ['told from', 'resolvable'],
+    'The least removal that marks read so often tell from none at all; half of the time they miss it.',
+  ),
+  word(
+    'ladder',
+    ['rung', 'rungs', 'step up', 'ladder, mildest first', 'before'],
+    'Combinations in order of how much they remove.',
+  ),
   word(
     'test spot',
-    ['test section', 'test panel', 'spot 1st', 'provisional'],
+    ['test spots', 'spot', 'test section', 'test panel', 'spot 1st', 'sound', 'provisional'],
     'A small trial that shows how this paint answers a combination. Until one is seen, a plan is provisional.',
   ),
   word(
@@ -449,6 +458,56 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word('resolution', ['step of the gauge'], 'The smallest step a gauge shows.'),
   word(
+    'shim',
+    ['shims', 'foil', 'foils', 'feeler', 'calibration foil'],
+    'A foil of known thickness, with a certificate that says what it may itself be off by. Laid on a bare plate it shows what a gauge is off by.',
+  ),
+  word(
+    'bare plate',
+    ['plate', 'zero plate', 'base plate'],
+    'Metal without any paint: a shim of 0, on which a gauge must show nothing.',
+  ),
+  word(
+    'gauge check',
+    ['check', 'verification', 'verify', 'verified'],
+    'Readings of shims, taken before a car is read and again after it (ASTM D7091 asks for both).',
+  ),
+  word(
+    'indication error',
+    ['off by', 'error of a gauge'],
+    'What a gauge shows on a shim, less what the shim is. Its own uncertainty stands beside it.',
+  ),
+  word(
+    'expanded uncertainty',
+    ['± u', 'u95', 'k = 2'],
+    'The half-width that holds the true value with 95 % confidence (GUM).',
+  ),
+  word(
+    'mpe',
+    ['permitted', 'permitted error', 'maximum permissible error', 'largest error permitted'],
+    'The largest error that the maker of a gauge permits: a fixed part and a share of the film, as on its data sheet.',
+  ),
+  word(
+    'guard band',
+    ['guard bands', 'undecided check'],
+    'The strip on either side of a limit in which a check does not decide, because the error is uncertain by more than it is away from the limit (JCGM 106).',
+  ),
+  word(
+    'conformance probability',
+    ['conforms', 'conformity'],
+    'The chance that the true error is within what is permitted, by what the check found (JCGM 106).',
+  ),
+  word(
+    'drift',
+    ['drifted', 'gauge drift'],
+    'How far a gauge moved between two checks on the same shims, before the work and after it.',
+  ),
+  word(
+    'adjustment',
+    ['adjusted', 'remains', 'residual', 'gauge adjustment'],
+    'A line through a check on shims by least squares, and its inverse, which puts readings right. Only when asked for: it adds an error of its own.',
+  ),
+  word(
     'substrate',
     ['under the paint', 'steel', 'aluminium', 'plastic', 'composite', 'galvanised steel'],
     'What is under the paint: steel, galvanised steel, aluminium, plastic.',
@@ -501,7 +560,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'thinnest credible film',
-    ['thin', 'thinnest', '‹'],
+    ['least', 'thinnest', '‹'],
     'A thickness that nearly the whole panel exceeds, stated with a confidence.',
   ),
   word(
@@ -582,7 +641,11 @@ export const glossary: readonly GlossaryEntry[] = [
     ['assumed', 'assumptions'],
     'Something the result rests on and nobody measured or stated.',
   ),
-  word('advice', ['what would help'], 'What would make the answer surer, or allow more.'),
+  word(
+    'advice',
+    ['what would help', 'what would help, each at best'],
+    'What would make the answer surer, or allow more.',
+  ),
   word('reason', ['reasons'], 'Why a panel’s plan is as it is.'),
   word('caution', ['cautions'], 'What to mind while working.'),
   word('limit', ['limits'], 'Something that may not be broken, with what it allows to go.'),
@@ -624,4 +687,56 @@ export const glossary: readonly GlossaryEntry[] = [
     'Length, width and height of a vehicle in m, by which a template is scaled.',
   ),
   word('inputs', ['input'], 'The files that were read, and how each was understood.'),
+
+  // A panel taken apart.
+  word(
+    'share',
+    [],
+    'The part of a whole that something makes up; of an uncertainty, of its variance.',
+  ),
+  word(
+    'uncertain by',
+    ['uncertainty budget', 'how sure'],
+    'What makes a mean uncertain, source by source: film that varies, the gauge’s scatter, its step, its own error.',
+  ),
+  word(
+    'distribution-free',
+    ['whatever its shape'],
+    'What points prove if nothing is assumed of how film varies: much less than where it varies normally.',
+  ),
+  word(
+    'what limits it',
+    ['side by side'],
+    'Every limit on a panel with the removal that it allows; the smallest binds.',
+  ),
+  word(
+    'points that stand out',
+    ['low_points', 'high_points'],
+    'Points that read lower or higher than the spread explains: to be looked at again, never left out.',
+  ),
+  word(
+    'keying slip',
+    ['keyed wrongly'],
+    'A value that looks ten times too large or too small, by a slip of the key or of the decimal mark.',
+  ),
+  word(
+    'what is left is unsure by',
+    ['doubt'],
+    'The parts of the doubt about the clear that is left: how the total is shared between layers, the removal, the spread, the points, the gauge.',
+  ),
+  word(
+    'spread over the panel',
+    [],
+    'How much film varies from point to point over one panel, as a standard deviation.',
+  ),
+  word(
+    'step by step',
+    ['chain of figures'],
+    'The estimate of the clear, each figure following from the one before.',
+  ),
+  word(
+    'why these points',
+    ['follow-up sheet'],
+    'What a survey asks to be read next: further points, unread panels, the edge of a repair.',
+  ),
 ];

@@ -86,6 +86,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'Whether the steel is coated with zinc, which a magnetic gauge counts as paint.',
   ),
   both('template', '"saloon"', 'The vehicle template: the id of one, or a template file.'),
+  both('gauge', '"gauge.json"', 'The gauge file, found from the folder of this file.'),
   shop(
     'templates',
     '["our-van.json"]',
@@ -344,7 +345,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   gauge('mean_um', '101.2', 'The mean of what the gauge showed on the shim, in µm.'),
   gauge('n', '5', 'How many readings the mean is of.'),
   gauge('error_um', '1.2', 'The mean less the thickness of the shim, in µm.'),
-  gauge('expanded_um', '0.9', 'What the error may itself be off by, in µm (k = 2).'),
+  gauge('expanded_um', '0.9', 'What the error, or the change, may itself be off by, in µm (95 %).'),
   gauge(
     'adjustment',
     '{ "offset_um": -0.4, "slope": 0.99 }',
@@ -352,6 +353,19 @@ export const keyMeanings: readonly KeyMeaning[] = [
   ),
   gauge('offset_um', '-0.4', 'What is added to a reading to make it true, in µm.'),
   gauge('slope', '0.99', 'What a reading is multiplied by to make it true.'),
+  gauge(
+    'repeatability_dof',
+    '32',
+    'The degrees of freedom behind the repeatability: how many repeats it rests on.',
+  ),
+  gauge('check', '"before"', 'Whether the shim was read before the work or after it.'),
+  gauge(
+    'drift',
+    '[{ "shim_um": 100, … }]',
+    'How far the gauge moved on each shim between the check before the work and the one after it.',
+  ),
+  gauge('change_um', '0.3', 'The mean after the work less the mean before it, in µm.'),
+  gauge('proved', 'false', 'Whether that is more than readings scatter by themselves.'),
 
   rates(
     'observations',
@@ -385,14 +399,18 @@ export const keyMeanings: readonly KeyMeaning[] = [
   decisions(
     'encoding',
     '"utf-8"',
-    'The encoding of the exports: utf-8, utf-8-bom, utf-16le, utf-16be.',
+    'The encoding of the exports: utf-8, utf-16le, windows-1252, macintosh, shift_jis and others.',
   ),
-  decisions('delimiter', '";"', 'The sign between two columns: ",", ";" or a tab, which is "\\t".'),
+  decisions(
+    'delimiter',
+    '";"',
+    'The sign between two columns: ",", ";", "|" or a tab, which is "\\t".',
+  ),
   decisions('decimal', '","', 'The decimal mark of the exports: "." or ",".'),
   decisions(
     'layout',
     '"long"',
-    'How the table is laid out: long, a reading in each row, or wide, a column for each panel.',
+    'How the table is laid out: long, a reading in each row; wide, a column for each panel; repeats, several columns of readings; blocks, a line above names the panel; list, no line names the columns.',
   ),
   key('decisions')(
     'unit',
@@ -402,12 +420,19 @@ export const keyMeanings: readonly KeyMeaning[] = [
   decisions('header_line', '4', 'The line that names the columns, counted from 1.'),
   decisions(
     'columns',
-    '{ "panel": "Bauteil" }',
-    'What the exports call each column that they have.',
+    '{ "panel": "Bauteil", "time": ["Datum", "Uhrzeit"] }',
+    'What the exports call each column that they have: a name, or a list where two are read as one.',
   ),
   decisions(
     'panel_names',
     '{ "Haube": "bonnet" }',
     'Which panel is meant by a word of the exports.',
+  ),
+  decisions('deleted', '"Gelöscht"', 'The column that takes a row back.'),
+  decisions('valid', '"Gültig"', 'The column that says whether a row counts.'),
+  decisions(
+    'status',
+    '"Status"',
+    'The column that may say, among other things, that a row does not count.',
   ),
 ];

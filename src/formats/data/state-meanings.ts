@@ -1,7 +1,11 @@
 /** What the words for the state of a panel, of a plan and of a run mean. */
+
 import type { DiagnosticKind } from '../../base/catalogue.ts';
 import type { Verdict } from '../../correction/plan.ts';
+import type { RungState } from '../../correction/spot-ladder.ts';
+import type { NextCode } from '../../correction/spot-next.ts';
 import type { Condition } from '../../film/condition.ts';
+import type { GaugeVerdict } from '../../film/gauge-check.ts';
 import type { Basis } from '../default.ts';
 
 export const conditionMeanings: Readonly<Record<Condition, string>> = {
@@ -22,6 +26,34 @@ export const verdictMeanings: Readonly<Record<Verdict, string>> = {
   hand: 'The panel is worked by hand.',
   leave: 'The panel is left as it is; the reason stands beside it.',
   refinish: 'Polishing is no answer: the panel wants new paint.',
+};
+
+/** How a rung of the ladder stands after test spots. */
+export const rungMeanings: Readonly<Record<RungState, string>> = {
+  'too-mild': 'It did not clear, or is milder than one that did not.',
+  cleared: 'It was tried and cleared what was aimed at.',
+  'over-budget': 'One set of it takes more than may go.',
+  open: 'Nothing speaks against it.',
+};
+
+/** What to do after the test spots. */
+export const nextMeanings: Readonly<Record<NextCode, string>> = {
+  start: 'Nobody judged a trial yet: start with the mildest that may do.',
+  again: 'One more set of the same on the same place.',
+  'step-up': 'The rung did not clear: try the next one.',
+  refine: 'It cleared and left haze: take a refining step.',
+  done: 'It cleared: nothing stronger is needed.',
+  'stop-colour': 'Stop: colour came off on the pad.',
+  'stop-risk': 'Stop: the next rung takes more than may go.',
+  'stop-ladder': 'Stop: no rung of this shop is likely to do.',
+};
+
+/** What a check on shims says of a gauge. */
+export const gaugeVerdictMeanings: Readonly<Record<GaugeVerdict, string>> = {
+  pass: 'On every shim the error and its uncertainty together keep within what is permitted.',
+  fail: 'On some shim the error is beyond what is permitted by more than its uncertainty.',
+  undecided:
+    'The error is nearer to the limit than it is certain: read more often, or use better shims.',
 };
 
 export const basisMeanings: Readonly<Record<Basis, string>> = {

@@ -2,10 +2,12 @@
 import type * as z from 'zod';
 import { doctorRecordSchema } from './doctor-record.ts';
 import { explainRecordSchema } from './explain-record.ts';
+import { gaugeRecordSchema } from './gauge-record.ts';
 import { initRecordSchema } from './init-record.ts';
 import { methodsRecordSchema } from './methods-record.ts';
 import { planRecordSchema } from './plan-record.ts';
 import { readRecordSchema } from './read-record.ts';
+import { spotRecordSchema } from './spot-record.ts';
 import { surveyRecordSchema } from './survey-record.ts';
 import { templateRecordSchema } from './template-record.ts';
 
@@ -13,6 +15,8 @@ export type RecordName =
   | 'read'
   | 'survey'
   | 'plan'
+  | 'spot'
+  | 'gauge'
   | 'template'
   | 'methods'
   | 'explain'
@@ -23,6 +27,8 @@ export const machineRecords: Readonly<Record<RecordName, z.ZodType>> = {
   read: readRecordSchema,
   survey: surveyRecordSchema,
   plan: planRecordSchema,
+  spot: spotRecordSchema,
+  gauge: gaugeRecordSchema,
   template: templateRecordSchema,
   methods: methodsRecordSchema,
   explain: explainRecordSchema,

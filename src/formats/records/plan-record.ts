@@ -7,6 +7,8 @@ import { verdictMeanings } from '../data/state-meanings.ts';
 import { aim } from '../setting-values.ts';
 import { facts } from './facts-record.ts';
 import {
+  count,
+  factor,
   keyOf,
   percent,
   recordOf,
@@ -14,6 +16,7 @@ import {
   resultOf,
   setting,
   share,
+  word,
   zoned,
 } from './record-parts.ts';
 
@@ -56,6 +59,15 @@ export const planSchema = resultOf('plan', {
   risk_pct: percent,
   panels: z.array(panel),
   car: z.strictObject({ expected_panels_below_floor: z.number().min(0) }),
+  test_spots: z.array(
+    z.strictObject({
+      panel: word,
+      trials: count,
+      hardness: z.strictObject(factor),
+      depth_scale: z.strictObject(factor),
+      provisional: z.boolean(),
+    }),
+  ),
   time: z.strictObject({ p50_h: hours, p80_h: hours, p95_h: hours }),
   vibration_points: z.number().min(0),
   materials: z.array(

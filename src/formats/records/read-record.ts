@@ -12,6 +12,14 @@ const reading = z.strictObject({
   reading_um: z.number(),
   layer: z.string(),
   place: z.enum(['face', 'edge', 'shut']),
+  marked: z.boolean(),
+  curved: z.boolean(),
+  operator: word,
+  time: word,
+  substrate: word,
+  u: word,
+  v: word,
+  note: word,
 });
 
 export const readRecordSchema = recordOf(

@@ -11,6 +11,13 @@ export const percent = z.number().min(0).max(100);
 export const figure = z.number().nullable();
 export const word = z.string().nullable();
 
+/** The middle and the 90 % range of a factor. */
+export const factor = {
+  factor: z.number().min(0),
+  low: z.number().min(0),
+  high: z.number().min(0),
+};
+
 /** An enumeration from the keys of a table that must name every one. */
 export const keyOf = <Key extends string>(table: Readonly<Record<Key, unknown>>) =>
   z.enum(Object.keys(table) as [Key, ...Key[]]);
@@ -55,10 +62,14 @@ const input = z.strictObject({
       encoding: z.string(),
       delimiter: z.string(),
       decimal: z.string(),
-      layout: z.enum(['long', 'wide']),
+      layout: z.enum(['long', 'wide', 'repeats', 'blocks', 'list']),
       unit: z.enum(['um', 'mil']),
-      header_line: z.int().min(1),
+      header_line: z.int().min(0),
+      columns: z.record(z.string(), z.array(z.string())),
       evidence: z.array(z.string()),
+      metadata: z.array(
+        z.strictObject({ key: z.string(), value: z.string(), line: z.int().min(1) }),
+      ),
     })
     .nullable(),
 });

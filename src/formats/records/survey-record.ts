@@ -6,14 +6,100 @@ import {
   count,
   figure,
   keyOf,
+  percent,
   recordOf,
   remark,
   resultOf,
   setting,
+  share,
   zoned,
 } from './record-parts.ts';
 
 const condition = keyOf(conditionMeanings);
+
+/** Degrees of freedom are null where nothing limits them. */
+const uncertainty = z
+  .strictObject({
+    value_um: z.number(),
+    standard_um: z.number().min(0),
+    dof: figure,
+    expanded_um: z.number().min(0),
+    confidence_pct: percent,
+    sources: z.array(
+      z.strictObject({ source: z.string(), um: z.number().min(0), share, dof: figure }),
+    ),
+  })
+  .nullable();
+
+/** `value` is what more may go, in µm, once it is done. */
+const advice = remark.extend({
+  points: count.optional(),
+  minutes: z.number().min(0).optional(),
+});
+
+const estimate = z.strictObject({ mean_um: z.number(), sd_um: z.number().min(0) });
+
+const why = z
+  .strictObject({
+    readings: z.array(
+      z.strictObject({
+        point: z.string(),
+        place: z.enum(['face', 'edge', 'shut']),
+        curved: z.boolean(),
+        mean_um: z.number(),
+        readings_um: z.array(z.number()),
+      }),
+    ),
+    spread: z
+      .strictObject({
+        own_sd_um: figure,
+        own_dof: z.number().min(0),
+        prior_sd_um: z.number().min(0),
+        prior_dof: z.number().min(0),
+        sd_um: z.number().min(0),
+        dof: z.number().gt(0),
+      })
+      .nullable(),
+    thinnest: z
+      .strictObject({
+        content_pct: percent,
+        confidence_pct: percent,
+        tolerance_factor: figure,
+        bound_um: figure,
+        min_um: z.number(),
+        gauge_margin_um: figure,
+        thinnest_um: figure,
+        distribution_free: z.strictObject({ confidence_pct: percent, points_needed: count }),
+      })
+      .nullable(),
+    clear: z
+      .strictObject({
+        finish: z.enum(['clear-over-base', 'single-stage']),
+        taken_um: z.number(),
+        held: estimate.nullable(),
+        under: estimate,
+        by_total: estimate,
+        share_g: share,
+        gap_counted_um: z.number(),
+        over_panel: estimate,
+        within_sd_um: z.number().min(0),
+        thinnest_share_pct: percent,
+        on_thinnest: estimate,
+      })
+      .nullable(),
+    risk: z
+      .strictObject({ risk_prob: share, risk_if_thin_prob: share, already_prob: share })
+      .nullable(),
+    doubt: z.array(
+      z.strictObject({
+        source: z.enum(['layers', 'removal', 'spread', 'sampling', 'gauge']),
+        share,
+      }),
+    ),
+    flag_rule: z.enum(['other-panels', 'esd', 'grubbs', 'none']),
+    ashman_d: figure,
+  })
+  .nullable();
 
 const panel = zoned({
   panel: z.string(),
@@ -27,6 +113,7 @@ const panel = zoned({
   moderated_sd_um: figure,
   moderated_dof: figure,
   calibration_um: figure,
+  uncertainty,
   thinnest_um: figure,
   facts,
   condition,
@@ -38,7 +125,8 @@ const panel = zoned({
   limits: z.array(remark),
   low_points: z.array(z.string()),
   high_points: z.array(z.string()),
-  advice: z.array(remark),
+  advice: z.array(advice),
+  why,
 });
 
 export const surveyRecordSchema = recordOf(

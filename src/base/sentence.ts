@@ -1,0 +1,56 @@
+/**
+ * Sentences whose thicknesses stay numbers until they are read: the same sentence is told in micrometres
+ * or in mil, with the figures rounded for people in one place.
+ */
+import { figure, shown } from './rounding.ts';
+import { type LengthUnit, MICROMETRES_PER_MIL } from './units.ts';
+
+/** A thickness in a sentence, in µm; `digits` after the point in µm, null for as many as it has. */
+export type Thickness = {
+  readonly thickness: number;
+  readonly digits: number | null;
+  /** Whether its unit follows it. */
+  readonly named: boolean;
+};
+
+export type Sentence = readonly (string | Thickness)[];
+
+/** A thickness with its unit: `12.3 µm`, `0.48 mil`. */
+export const um = (thickness: number, digits: number | null = 1): Thickness => ({
+  thickness,
+  digits,
+  named: true,
+});
+
+/** The same where the unit is named elsewhere: the first of `35.8 ± 4.4 µm`. */
+export const bare = (thickness: number, digits: number | null = 1): Thickness => ({
+  ...um(thickness, digits),
+  named: false,
+});
+
+/** says`median ${um(212)} is over ${um(200)}`; a sentence inside another becomes part of it. */
+export const says = (
+  texts: readonly string[],
+  ...pieces: readonly (string | number | Thickness | Sentence)[]
+): Sentence =>
+  texts.flatMap((text, i): Sentence => {
+    const piece = pieces[i];
+    if (piece === undefined) return [text];
+    if (typeof piece === 'string' || typeof piece === 'number') return [`${text}${piece}`];
+    return 'thickness' in piece ? [text, piece] : [text, ...piece];
+  });
+
+/** The sentence as people read it in a unit. */
+export const tell = (sentence: Sentence, unit: LengthUnit): string =>
+  sentence.map((piece) => (typeof piece === 'string' ? piece : thicknessIn(piece, unit))).join('');
+
+const thicknessIn = ({ thickness, digits, named }: Thickness, unit: LengthUnit): string =>
+  `${thicknessText(thickness, unit, digits)}${named ? ` ${unitName(unit)}` : ''}`;
+
+/** A thickness in figures. A mil is coarse: it gets one digit more, and two at least. */
+export function thicknessText(value: number, unit: LengthUnit, digits: number | null = 1): string {
+  if (unit === 'um') return digits === null ? figure(value) : shown(value, digits);
+  return shown(value / MICROMETRES_PER_MIL, Math.max(2, (digits ?? 1) + 1));
+}
+
+export const unitName = (unit: LengthUnit): string => (unit === 'um' ? 'µm' : 'mil');

@@ -1,0 +1,122 @@
+/**
+ * A command on a long input, vehicle by vehicle: each record is written as soon as it is there, and
+ * the memory in use does not grow with the file.
+ *
+ * What is written stays whole records, one a line. If a vehicle late in the file cannot be worked out,
+ * those before it stand, a last record tells the diagnostics and has no result, and the exit code is
+ * that of the error. The diagnostics of a record are those of its part of the file.
+ */
+import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
+import { createFindings, type Findings } from '../intake/findings.ts';
+import { renderNdjson } from '../render/json.ts';
+import { emptyRecord } from '../report/envelope.ts';
+import { intakeOptions } from '../tasks/read-vehicles.ts';
+import type { Answer, Command, World } from './command.ts';
+import { loadInputs, readRequest } from './load-inputs.ts';
+import { type LongInput, openLongInput } from './long-input.ts';
+import type { OptionName, TypedOptions } from './options.ts';
+import { version } from './version.ts';
+
+/** Options that say something of one vehicle, or of the input as a whole. */
+const acrossVehicles: readonly OptionName[] = [
+  'vehicle',
+  'job',
+  'defects',
+  'spots',
+  'panelNames',
+  'asDecided',
+  'decisions',
+  'gaugeOut',
+  'out',
+];
+
+export type RunOfVehicles = Pick<Answer, 'diagnostics' | 'answerIsNo'>;
+
+/** Undefined where nothing was written: the input is short, or is to be read whole. */
+export async function runByVehicle(
+  command: Command,
+  name: string,
+  options: TypedOptions,
+  world: World,
+  noticed: readonly Diagnostic[],
+): Promise<RunOfVehicles | undefined> {
+  if (acrossVehicles.some((option) => options[option] !== undefined)) return undefined;
+  const inputs = await loadInputs([], options, world);
+  if (inputs.value === undefined || hasErrors(inputs.diagnostics)) return undefined;
+  const intake = intakeOptions(readRequest(inputs.value, options));
+  if (intake.value === undefined) return undefined;
+  const input = await openLongInput(name, intake.value, world.load);
+  if (input === undefined) return undefined;
+  const findings = createFindings(name);
+  findings.addAll(noticed);
+  const tell = onceEach(name, findings);
+  let answerIsNo = true;
+  for await (const answer of answersOf(command, name, options, world, input)) {
+    tell(answer.diagnostics);
+    answerIsNo &&= answer.answerIsNo === true;
+    const failed = hasErrors(answer.diagnostics);
+    const records = failed
+      ? [emptyRecord(command.name, { version, diagnostics: answer.diagnostics })]
+      : answer.records;
+    const goesOn = await writeRecords(renderNdjson(records));
+    if (failed || !goesOn) break;
+  }
+  return { diagnostics: findings.list(), answerIsNo };
+}
+
+async function* answersOf(
+  command: Command,
+  name: string,
+  options: TypedOptions,
+  world: World,
+  { sha256, pieces }: LongInput,
+): AsyncIterable<Pick<Answer, 'records' | 'diagnostics' | 'answerIsNo'>> {
+  for await (const piece of pieces()) {
+    if (piece === undefined) {
+      yield { records: [], diagnostics: [changed(name)] };
+      return;
+    }
+    const file = { name, bytes: new Uint8Array(), sha256, piece };
+    const load: World['load'] = async (wanted) =>
+      wanted === name ? { file, diagnostics: [] } : world.load(wanted);
+    yield await command.run([name], options, { ...world, load });
+  }
+}
+
+const changed = (name: string): Diagnostic =>
+  error('file-unreadable', `"${name}" changed while it was read`, {
+    at: { file: name },
+    hint: 'wait until it is complete, then run again',
+  });
+
+/** What is said of settings and templates comes with every part of the input, and is told once. */
+function onceEach(name: string, findings: Findings): (diagnostics: readonly Diagnostic[]) => void {
+  const told = new Set<string>();
+  return (diagnostics) => {
+    for (const one of diagnostics) {
+      if (one.at?.file !== name) {
+        const key = JSON.stringify(one);
+        if (told.has(key)) continue;
+        told.add(key);
+      }
+      findings.addAll([one]);
+    }
+  };
+}
+
+/** Waits until a slow reader has taken the text; false once it has gone. */
+async function writeRecords(text: string): Promise<boolean> {
+  const { stdout } = process;
+  if (stdout.destroyed) return false;
+  if (!stdout.write(text)) await nextOf(stdout, ['drain', 'error', 'close']);
+  return !stdout.destroyed;
+}
+
+const nextOf = (stream: NodeJS.WriteStream, events: readonly string[]): Promise<void> =>
+  new Promise((resolve) => {
+    const done = (): void => {
+      for (const event of events) stream.off(event, done);
+      resolve();
+    };
+    for (const event of events) stream.on(event, done);
+  });

@@ -1,0 +1,69 @@
+/**
+ * A survey as `leastcut survey --format json` wrote it, read back for what it asks to be measured next.
+ * Other keys of the record are let by: later versions may have more of them.
+ */
+import * as z from 'zod';
+import { given } from './setting-values.ts';
+import { settingsReader } from './settings-reader.ts';
+
+const part = z.object({
+  n_points: z.int().min(0),
+  condition: z.string(),
+  advice: z.array(
+    z.object({ code: z.string(), points: z.int().min(1).optional(), value: z.number().optional() }),
+  ),
+});
+
+const surveyFileSchema = z.object({
+  schema: z.literal('leastcut/survey/1'),
+  vehicle: z.string().nullable(),
+  template: z.string(),
+  panels: z.array(
+    part.extend({
+      panel: z.string(),
+      zones: z.array(part.extend({ points: z.array(z.string()) })),
+    }),
+  ),
+});
+
+/** Advice that asks for readings. */
+export type SurveyedAdvice = {
+  readonly code: string;
+  /** Further points to read. */
+  readonly points?: number;
+  /** What more may go then, in µm. */
+  readonly gain?: number;
+};
+
+export type SurveyedPanel = {
+  readonly panel: string;
+  readonly pointCount: number;
+  readonly condition: string;
+  readonly advice: readonly SurveyedAdvice[];
+  /** Names of the points of each zone, the thinner one first. */
+  readonly zones: readonly (readonly string[])[];
+};
+
+export type SurveyFile = {
+  readonly vehicle: string | null;
+  readonly template: string;
+  readonly panels: readonly SurveyedPanel[];
+};
+
+export const readSurveyFile = settingsReader(
+  surveyFileSchema,
+  ({ vehicle, template, panels }): SurveyFile => ({
+    vehicle,
+    template,
+    panels: panels.map(({ panel, n_points, condition, advice, zones }) => ({
+      panel,
+      pointCount: n_points,
+      condition,
+      advice: advice.map(({ code, points, value }) => ({
+        code,
+        ...given({ points, gain: value }),
+      })),
+      zones: zones.map(({ points }) => points),
+    })),
+  }),
+);

@@ -1,0 +1,26 @@
+import { thicknessText } from '../base/sentence.ts';
+import type { LengthUnit } from '../base/units.ts';
+import type { PanelPoint } from '../film/panel-points.ts';
+import type { PanelSurvey } from '../film/survey.ts';
+
+/** The points of a panel with what was read at each; those off the face on a line of their own. */
+export function pointLines(
+  { points, otherPoints }: PanelSurvey,
+  unit: LengthUnit,
+): readonly string[] {
+  const other = otherPoints.map((one) => `${pointText(one, unit)} (${one.place})`).join('; ');
+  return [
+    points.map((one) => pointText(one, unit)).join('; '),
+    ...(other === '' ? [] : [`reported apart: ${other}`]),
+  ];
+}
+
+/** `3: 121.4 (121.0 121.8)`. */
+function pointText({ point, thickness, repeats, curved }: PanelPoint, unit: LengthUnit): string {
+  const readings = repeats.map((one) => thicknessText(one, unit)).join('\u00a0');
+  const detail = [...(repeats.length === 1 ? [] : [readings]), ...(curved ? ['curved'] : [])].join(
+    ',\u00a0',
+  );
+  const value = `${point}:\u00a0${thicknessText(thickness, unit)}`;
+  return detail === '' ? value : `${value}\u00a0(${detail})`;
+}

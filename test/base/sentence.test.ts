@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { prefixed, remark, textIn } from '../../src/base/remark.ts';
+import { bare, says, tell, um } from '../../src/base/sentence.ts';
+
+const sentence = says`mean ${bare(101.6)} ± ${um(2.54)} at ${5} points, ${um(80, 0)} must stay`;
+
+describe('a sentence with thicknesses in it', () => {
+  it('is told in micrometres as it is written', () => {
+    expect(tell(sentence, 'um')).toBe('mean 101.6 ± 2.5 µm at 5 points, 80 µm must stay');
+  });
+  it('is told in mil with every thickness turned, 25.4 µm to the mil, and nothing else', () => {
+    expect(tell(sentence, 'mil')).toBe('mean 4.00 ± 0.10 mil at 5 points, 3.15 mil must stay');
+  });
+  it('keeps its thicknesses inside another', () => {
+    expect(tell(says`roof: ${says`reads ${um(25.4)}`}`, 'mil')).toBe('roof: reads 1.00 mil');
+  });
+  it('shows a thickness with the digits it has where no number of them is asked for', () => {
+    expect(tell(says`${um(1120, null)} and ${um(2, null)}`, 'um')).toBe('1120 µm and 2 µm');
+  });
+});
+
+describe('a remark', () => {
+  const said = remark('thin', says`a point reads ${um(76.2)}`, 76.2);
+  it('carries its text in micrometres for machines, whatever people are shown', () => {
+    expect([said.text, textIn(said, 'mil')]).toEqual([
+      'a point reads 76.2 µm',
+      'a point reads 3.00 mil',
+    ]);
+  });
+  it('can be told with words before it in either unit', () => {
+    const zoned = prefixed('thinner zone: ', said);
+    expect(zoned.text).toBe('thinner zone: a point reads 76.2 µm');
+    expect(textIn(zoned, 'mil')).toBe('thinner zone: a point reads 3.00 mil');
+  });
+  it('without a thickness is the same in either unit', () => {
+    expect(textIn(remark('read', 'read 5 points'), 'mil')).toBe('read 5 points');
+  });
+});
