@@ -107,6 +107,10 @@ export const diagnosticCatalogue = {
     kind: 'data',
     meaning: 'A mean, a least or largest value or a count in the file is not that of its readings.',
   },
+  'statistics-unnamed': {
+    kind: 'data',
+    meaning: 'Numbers among the readings are the means of the others, and nothing names them so.',
+  },
   'header-repeated': {
     kind: 'remark',
     meaning: 'The names of the columns stand in the file again, as on each page of a print.',

@@ -15,6 +15,7 @@ import { tellHiddenRows } from './hidden-rows.ts';
 import type { IntakeDecisions } from './intake-decisions.ts';
 import { type IntakeOptions, panelSpelling, unknownRoles } from './intake-options.ts';
 import { joinedRoles, type Layout } from './layout.ts';
+import { tellQuietMeans } from './quiet-means.ts';
 import { collectTable, createCollector, reservePoints } from './readings.ts';
 import { tellRepeatedRows } from './repeated-rows.ts';
 import { doubtNines } from './row-of-nines.ts';
@@ -27,6 +28,7 @@ import { checkClaim } from './statistics-check.ts';
 import { type ExcludedCell, placeOf } from './table.ts';
 import { findTable } from './table-start.ts';
 import { doubtUnit } from './unit-doubt.ts';
+import { tellUnknownStates } from './unknown-states.ts';
 
 export type { GaugeFileText } from './decode.ts';
 export type { IntakeDecisions } from './intake-decisions.ts';
@@ -95,6 +97,11 @@ function readGaugeText(
   if (settled === undefined) return refused(...findings.list());
   const collected = collect(settled, options, findings, split.value);
   if (findings.hasErrors()) return refused(...findings.list());
+  tellQuietMeans(settled.tables, findings);
+  tellUnknownStates(
+    settled.tables.map(({ table }) => table),
+    findings,
+  );
   findings.addAll(doubtDays(source.name, collected.readings, parts.metadata));
   for (const claim of settled.claims) checkClaim(claim, findings);
   if (findings.hasErrors()) return refused(...findings.list());

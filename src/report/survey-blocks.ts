@@ -156,8 +156,10 @@ function unreadName({ name, mirror, substrate }: Panel, unread: readonly Panel[]
 function evidenceLines(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
   return read
     .filter(
-      ({ condition, lowPoints, highPoints, keyingSlips }) =>
-        condition !== 'original' || lowPoints.length + highPoints.length + keyingSlips.length > 0,
+      ({ condition, lowPoints, highPoints, keyingSlips, budget }) =>
+        condition !== 'original' ||
+        lowPoints.length + highPoints.length + keyingSlips.length > 0 ||
+        budget === 0,
     )
     .map((survey) => {
       const evidence = (
@@ -167,9 +169,16 @@ function evidenceLines(read: readonly PanelSurvey[], unit: ShowUnit): readonly B
         ...flagged(survey, survey.lowPoints, 'low', unit),
         ...flagged(survey, survey.highPoints, 'high', unit),
       ];
-      return paragraph(survey.panel.name, [...evidence, ...flags].join('; '));
+      return paragraph(
+        survey.panel.name,
+        [...evidence, ...flags, ...nothing(survey, unit)].join('; '),
+      );
     });
 }
+
+/** Why nothing at all may go. */
+const nothing = ({ budget, boundBy, zones }: PanelSurvey, unit: ShowUnit): readonly string[] =>
+  budget === 0 && zones.length === 0 ? [`nothing may go: ${textIn(boundBy, unit)}`] : [];
 
 /** `low for this panel: point 2 (225.5)`. */
 function flagged(

@@ -238,6 +238,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'input.csv':
       'panel,point,reading_um\nbonnet,1,120\nbonnet,2,122\nbonnet,Mean,121\nroof,1,118\n',
   }),
+  'statistics-unnamed': example('read input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,101\nbonnet,2,103\nbonnet,,102\nroof,1,99\nroof,2,96\nroof,,97.5\nboot,1,104\nboot,2,107\nboot,,105.5\n',
+  }),
   'table-left-out': example('read input.csv', {
     'input.csv':
       'panel,point,reading_um\nbonnet,1,104\nroof,1,101\n\nFoil,Nominal,Shown\nA,50,51\nB,100,101\n',

@@ -102,6 +102,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Say the unit with --reading-unit, or export the file anew as UTF-8 without a pipe in between.',
   'statistics-disagree':
     'Look at the row that is named: a wrong decimal mark or a lost reading makes a mean differ.',
+  'statistics-unnamed': 'Take the means out, or name their column or row: Mean.',
   'header-repeated': 'Nothing: the line is passed over.',
   'line-left-out': 'Nothing, if the line says nothing of the readings.',
   'table-left-out': 'Nothing, if it is no table of readings; else give it a file of its own.',
