@@ -225,6 +225,10 @@ export const diagnosticCatalogue = {
     kind: 'data',
     meaning: 'A panel name fits more than one panel of the template.',
   },
+  'panel-names-together': {
+    kind: 'remark',
+    meaning: 'Several names in the readings are read as one panel of the template.',
+  },
   'panel-unmatched': {
     kind: 'remark',
     meaning: 'No template fits the panel names; they are kept as they stand.',

@@ -16,6 +16,7 @@ import { readWithRules } from './as-decided.ts';
 import type { Assumption } from './assumption.ts';
 import { decisionsToKeep } from './decisions-to-keep.ts';
 import { listed, panelProblem } from './match-panels.ts';
+import { namesTogether } from './names-together.ts';
 import { takenAsOneVehicle } from './one-vehicle.ts';
 import type { AsDecided, ReadingRules, TypedReading } from './reading-rules.ts';
 import { type StatedSize, scaleToVehicle } from './scale-to-vehicle.ts';
@@ -223,6 +224,18 @@ function matchVehicle(
   const placeOf = (reading: Reading) => place(asWritten(reading), request);
   const one = vehicle === null ? takenAsOneVehicle(renamed, { nameOf, placeOf }) : undefined;
   if (one !== undefined && hasErrors(one.diagnostics)) return { diagnostics: one.diagnostics };
+  const together = [...groupBy(readings, ({ origin }) => origin.file).values()].flatMap((own) => {
+    const firsts = new Map(own.toReversed().map((reading) => [reading.panel, reading]));
+    const matched = [...firsts.keys()].reverse().flatMap((label) => {
+      const answer = match(label);
+      return answer.kind === 'match' ? [{ label, panel: answer.panel.id }] : [];
+    });
+    const placeOfLabel = (label: string) => {
+      const reading = firsts.get(label);
+      return reading === undefined ? undefined : place(reading, request);
+    };
+    return namesTogether(matched, { nameOf, placeOf: placeOfLabel });
+  });
   const assumptions = [
     ...(best === undefined ? [] : templateAssumption(template, best.tied)),
     ...scaled.value.assumptions,
@@ -230,7 +243,7 @@ function matchVehicle(
   ];
   return {
     value: { vehicle, template, readings: samePoints(renamed), assumptions },
-    diagnostics: [...diagnostics, ...(one?.diagnostics ?? [])],
+    diagnostics: [...diagnostics, ...together, ...(one?.diagnostics ?? [])],
   };
 }
 

@@ -142,6 +142,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'panel-missing': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\n,3,119\n',
   }),
+  'panel-names-together': example('read input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nroof,1,99\nboot,1,101\nboot,2,103\ntailgate,1,120\ntailgate,2,122\n',
+  }),
   'panel-unknown': example('survey input.csv', {
     'input.csv':
       'panel,point,reading_um\nbonnet,1,120\nbonnet,2,121\nroof,1,118\nboot lid,1,119\nleft quarter,1,117\nparcel shelf,1,118\n',

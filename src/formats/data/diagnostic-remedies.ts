@@ -78,6 +78,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'panel-missing': 'Name the panel in every row.',
   'panel-unknown': 'Write the panel as the template names it; leastcut template show lists them.',
   'panel-ambiguous': 'Say left or right, front or rear.',
+  'panel-names-together':
+    'Nothing, if they are one panel; else name each as leastcut template show does.',
   'panel-unmatched': 'Nothing, to read. To survey or plan, the panels must be those of a template.',
   'template-unusual': 'Measure again. If it is right, nothing: the template is taken as it stands.',
   'template-undecided': 'Name the template with --template.',
