@@ -30,7 +30,7 @@ export function runLeastcut(words: readonly string[], options: RunOptions = {}):
 
 /** `leastcut …` as a line for a shell. */
 export const runShell = (line: string, options: RunOptions = {}): Promise<Run> =>
-  runCommand('bash', ['-o', 'pipefail', '-c', line], {
+  runCommand('bash', ['--norc', '-o', 'pipefail', '-c', line], {
     ...options,
     env: { NODE: process.execPath, PROGRAM: program(), ...options.env },
   });
