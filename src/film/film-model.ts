@@ -32,6 +32,8 @@ export type FilmModel = {
     readonly priorDofCap: number;
     readonly fallbackShare: number;
     readonly fallbackLeast: Micrometres;
+    /** Variances under this share of the panels' median count as that when their likeness is judged. */
+    readonly leastShareOfMedian: number;
     /** Panels that must tell their spread before they are pooled. */
     readonly leastPanels: number;
   };

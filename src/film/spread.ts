@@ -3,7 +3,7 @@
  * panel (Smyth 2004, Stat. Appl. Genet. Mol. Biol. 3(1):3), so that five readings that happen to
  * agree do not pass for an even film.
  */
-import { mean, sampleVariance } from '../base/stats/summary.ts';
+import { mean, median, sampleVariance } from '../base/stats/summary.ts';
 import { fitVariancePrior } from '../base/stats/variance-prior.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel } from './film-model.ts';
@@ -18,12 +18,19 @@ export type SpreadPrior = {
 };
 
 /** A panel's own evidence. Two points or fewer say nothing of their own: variance 0 on 0 degrees. */
-export type OwnSpread = { readonly variance: number; readonly dof: number };
+export type OwnSpread = {
+  /** At least what the gauge's own noise must have put there. */
+  readonly variance: number;
+  /** As it was read. */
+  readonly sample: number;
+  readonly dof: number;
+};
 
 /** `leastVariance` is the part that the gauge's own noise must at least have put there. */
 export function ownSpread(values: readonly Micrometres[], leastVariance: number): OwnSpread {
-  if (values.length < 3) return { variance: 0, dof: 0 };
-  return { variance: Math.max(sampleVariance(values), leastVariance), dof: values.length - 1 };
+  if (values.length < 3) return { variance: 0, sample: 0, dof: 0 };
+  const sample = sampleVariance(values);
+  return { variance: Math.max(sample, leastVariance), sample, dof: values.length - 1 };
 }
 
 /** Variance of the gauge that even a perfectly even film would show between points, in µm². */
@@ -43,7 +50,15 @@ export function fallbackPrior(
   return { variance: sd ** 2, dof: model.priorDofCap, dofCeiling: Number.POSITIVE_INFINITY };
 }
 
-/** Prior from the panels that carry factory film and have three points or more. */
+/**
+ * Prior from the panels that carry factory film and have three points or more.
+ *
+ * How alike the panels vary is judged by their variances as read, those under a share of the median
+ * counted as that: one panel that happens to read even is no proof that panels differ. Raised to the
+ * gauge's noise instead, they would look the more alike the noisier the gauge is held to be, the pool
+ * would weigh more, and a worse gauge would prove a thicker film. Panels that all read without any spread
+ * say nothing against each other.
+ */
 export function spreadPrior(
   spreads: readonly OwnSpread[],
   panelMeans: readonly number[],
@@ -51,15 +66,19 @@ export function spreadPrior(
 ): SpreadPrior {
   const telling = spreads.filter(({ dof }) => dof > 0);
   if (telling.length < model.leastPanels) return fallbackPrior(panelMeans, model);
-  const fitted = fitVariancePrior(
-    telling.map(({ variance }) => variance),
-    telling.map(({ dof }) => dof),
-  );
-  const dofCeiling = telling.reduce((sum, { dof }) => sum + dof, 0);
-  const weighted = telling.reduce((sum, { variance, dof }) => sum + variance * dof, 0);
+  const samples = telling.map(({ sample }) => sample);
+  const least = model.leastShareOfMedian * median(samples);
+  const { dof } = samples.some((sample) => sample > 0)
+    ? fitVariancePrior(
+        samples.map((sample) => Math.max(sample, least)),
+        telling.map((own) => own.dof),
+      )
+    : { dof: model.priorDofCap };
+  const dofCeiling = telling.reduce((sum, own) => sum + own.dof, 0);
+  const weighted = telling.reduce((sum, own) => sum + own.variance * own.dof, 0);
   return {
     variance: weighted / dofCeiling,
-    dof: Math.min(fitted.dof, model.priorDofCap),
+    dof: Math.min(dof, model.priorDofCap),
     dofCeiling,
   };
 }

@@ -14,12 +14,12 @@ const { spread: model } = filmModel;
 
 describe('the spread over a panel', () => {
   it('says nothing of its own on two points or fewer', () => {
-    expect(ownSpread(um(100), 0)).toEqual({ variance: 0, dof: 0 });
-    expect(ownSpread(um(100, 140), 0)).toEqual({ variance: 0, dof: 0 });
+    expect(ownSpread(um(100), 0)).toEqual({ variance: 0, sample: 0, dof: 0 });
+    expect(ownSpread(um(100, 140), 0)).toEqual({ variance: 0, sample: 0, dof: 0 });
   });
 
   it('is at least what the gauge’s noise must have put there', () => {
-    expect(ownSpread(um(100, 100, 100), 2.25)).toEqual({ variance: 2.25, dof: 2 });
+    expect(ownSpread(um(100, 100, 100), 2.25)).toEqual({ variance: 2.25, sample: 0, dof: 2 });
     expect(leastPointVariance(micrometres(1.5), 1, micrometres(1))).toBe(2.25);
     expect(leastPointVariance(micrometres(1.5), 3, micrometres(1))).toBe(0.75);
     // A coarse display hides the noise: δ²/12 takes over.
@@ -45,9 +45,9 @@ describe('the spread over a panel', () => {
 
   it('pools three panels and more by their degrees of freedom, and trusts the pool with at most 6', () => {
     const panels = [
-      { variance: 16, dof: 4 },
-      { variance: 25, dof: 4 },
-      { variance: 10, dof: 2 },
+      { variance: 16, sample: 16, dof: 4 },
+      { variance: 25, sample: 25, dof: 4 },
+      { variance: 10, sample: 10, dof: 2 },
     ];
     const prior = spreadPrior(panels, [110, 110, 110], model);
     // (16·4 + 25·4 + 10·2)/10 = 18.4
@@ -60,18 +60,18 @@ describe('the spread over a panel', () => {
   it('moves a panel’s own variance towards the pool’s by their weights', () => {
     const prior = { variance: 25, dof: 6, dofCeiling: 40 };
     // (6·25 + 4·9)/10 = 18.6 on min(10, 40)
-    const moderated = moderatedSpread({ variance: 9, dof: 4 }, prior);
+    const moderated = moderatedSpread({ variance: 9, sample: 9, dof: 4 }, prior);
     expect(moderated.sd).toBeCloseTo(Math.sqrt(18.6), 12);
     expect(moderated.dof).toBe(10);
   });
 
   it('never claims more degrees of freedom than all panels have', () => {
     const prior = { variance: 25, dof: 6, dofCeiling: 7 };
-    expect(moderatedSpread({ variance: 9, dof: 4 }, prior).dof).toBe(7);
+    expect(moderatedSpread({ variance: 9, sample: 9, dof: 4 }, prior).dof).toBe(7);
   });
 
   it('is the pool’s own for a panel of two points', () => {
     const prior = { variance: 25, dof: 6, dofCeiling: 40 };
-    expect(moderatedSpread({ variance: 0, dof: 0 }, prior)).toEqual({ sd: 5, dof: 6 });
+    expect(moderatedSpread({ variance: 0, sample: 0, dof: 0 }, prior)).toEqual({ sd: 5, dof: 6 });
   });
 });

@@ -52,11 +52,14 @@ survey <- function(file) {
   factory <- !refinished & !filler
 
   n <- sapply(values, length)
-  own <- sapply(values, function(x) if (length(x) < 3) 0 else max(var(x), least))
+  raw <- sapply(values, function(x) if (length(x) < 3) 0 else var(x))
+  own <- ifelse(n < 3, 0, pmax(raw, least))
   dof <- ifelse(n < 3, 0, n - 1)
   pool <- factory & dof > 0
   stopifnot(sum(pool) >= 3)
-  d0 <- min(prior_dof(own[pool], dof[pool]), 6)
+  # Alike or not is judged by the variances as read, at least a tenth of their median: raised to the
+  # gauge's noise all would look alike.
+  d0 <- min(prior_dof(pmax(raw[pool], .1 * median(raw[pool])), dof[pool]), 6)
   s0 <- sum(own[pool] * dof[pool]) / sum(dof[pool])
 
   lapply(panels, function(p) {

@@ -2,9 +2,9 @@
  * Surveys against an independent computation in R (`survey.R`, base R 4.2.2), which shares the formulas and
  * no code. `Rscript test/independent/survey.R` writes `expected.json` anew; the cars are invented.
  */
-import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { runLeastcut } from '../cli/run-leastcut.ts';
 
 type Expected = {
   readonly file: string;
@@ -26,13 +26,13 @@ type Expected = {
 const folder = new URL('.', import.meta.url);
 const cars = JSON.parse(readFileSync(new URL('expected.json', folder), 'utf8')) as Expected[];
 
-function survey(file: string): Record<string, unknown>[] {
-  const words = ['bin/leastcut.js', 'survey', `test/independent/${file}`, '--format', 'json'];
-  return JSON.parse(execFileSync(process.execPath, words, { encoding: 'utf8' })).panels;
+async function survey(file: string): Promise<Record<string, unknown>[]> {
+  const { out } = await runLeastcut(['survey', `test/independent/${file}`, '--format', 'json']);
+  return JSON.parse(out).panels;
 }
 
-describe.each(cars)('$file', ({ file, panels: expected }) => {
-  const found = new Map(survey(file).map((panel) => [panel['panel'], panel]));
+describe.each(cars)('$file', async ({ file, panels: expected }) => {
+  const found = new Map((await survey(file)).map((panel) => [panel['panel'], panel]));
   test.each(expected)('has the numbers of R to 1e-6 on the $panel', (wanted) => {
     const { clear, ...panel } = found.get(wanted.panel) as { clear: Record<string, number> };
     const flat: Record<string, unknown> = {

@@ -14,6 +14,7 @@ const SPREAD = {
   fallbackShare: 0.05,
   fallbackLeast: micrometres(4),
   leastPanels: 3,
+  leastShareOfMedian: 0.1,
 };
 const PANELS = 3000;
 const REPEATABILITY = 1.5;

@@ -17,6 +17,7 @@ const SPREAD = {
   fallbackShare: 0.05,
   fallbackLeast: micrometres(4),
   leastPanels: 3,
+  leastShareOfMedian: 0.1,
 };
 const CARS = 1000;
 const PANELS = 11;
@@ -43,7 +44,7 @@ function coverage(n: number, sds: Sds): number {
       SPREAD,
     );
     for (const [i, { sd, centre, values }] of panels.entries()) {
-      const spread = moderatedSpread(own[i] ?? { variance: 0, dof: 0 }, prior);
+      const spread = moderatedSpread(own[i] ?? { variance: 0, sample: 0, dof: 0 }, prior);
       const k = toleranceFactor({ content: 0.95, confidence: 0.95, count: n, dof: spread.dof });
       const bound = mean(values) - k * spread.sd;
       if (normalCdf((centre - bound) / sd) >= 0.95) covered += 1;

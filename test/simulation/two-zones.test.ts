@@ -17,6 +17,7 @@ const SPREAD = {
   fallbackShare: 0.05,
   fallbackLeast: micrometres(4),
   leastPanels: 3,
+  leastShareOfMedian: 0.1,
 };
 const PANELS = 4000;
 const OTHERS = 10;

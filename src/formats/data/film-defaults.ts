@@ -100,6 +100,13 @@ export const filmDefaults = {
       'least spread over a panel where nothing else is known',
       sd,
     ),
+    leastShareOfMedian: pure(
+      0.1,
+      'assumption',
+      'simulation: coverage .93–.985; by chance one panel of five points in eighty reads less',
+      'least share of the median that a panel’s variance counts as when panels are compared',
+      [0.001, 1],
+    ),
     leastPanels: pure(
       3,
       'assumption',
