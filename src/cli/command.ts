@@ -1,7 +1,7 @@
 /** What a command is: options as data, and a run from what was typed to what is to be written. */
 import type { Diagnostic } from '../base/diagnostics.ts';
 import type { Block, DataTable, MachineRecord } from '../report/model.ts';
-import type { LoadedFile } from '../tasks/read-vehicles.ts';
+import type { LoadedFile } from '../tasks/read-request.ts';
 import type { Effective } from '../tasks/setting-origin.ts';
 import type { ColourUse } from '../tasks/settings-layers.ts';
 import type { Format, OptionName, TypedOptions } from './options.ts';

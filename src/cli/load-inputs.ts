@@ -5,7 +5,7 @@ import { saidFile } from '../base/file-name.ts';
 import type { FilmRecord } from '../formats/film-record.ts';
 import type { Job, JobVehicle } from '../formats/job.ts';
 import type { Placed } from '../formats/placed.ts';
-import type { LoadedFile, ReadRequest } from '../tasks/read-vehicles.ts';
+import type { LoadedFile, ReadRequest } from '../tasks/read-request.ts';
 import type { StatedSize } from '../tasks/scale-to-vehicle.ts';
 import type { Settings } from '../tasks/settings.ts';
 import type { JobLayer, Located } from '../tasks/settings-layers.ts';

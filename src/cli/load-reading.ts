@@ -2,7 +2,7 @@
 import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
 import { usualLimits } from '../intake/limits.ts';
 import type { IntakeOptions } from '../intake/read-gauge-file.ts';
-import type { LoadedFile } from '../tasks/read-vehicles.ts';
+import type { LoadedFile } from '../tasks/read-request.ts';
 import type { AsDecided, TypedReading } from '../tasks/reading-rules.ts';
 import type { World } from './command.ts';
 import type { OptionName, TypedOptions } from './options.ts';

@@ -5,7 +5,7 @@ import { micrometres } from '../base/units.ts';
 import type { Job } from '../formats/job.ts';
 import type { Placed } from '../formats/placed.ts';
 import type { Shop } from '../formats/shop.ts';
-import type { LoadedFile } from '../tasks/read-vehicles.ts';
+import type { LoadedFile } from '../tasks/read-request.ts';
 import type { Effective } from '../tasks/setting-origin.ts';
 import { resolveSettings, type Settings } from '../tasks/settings.ts';
 import type { JobLayer, ShopLayer, TypedSettings } from '../tasks/settings-layers.ts';

@@ -9,10 +9,10 @@ import type { Limits } from './limits.ts';
 import type { Source } from './source.ts';
 import type { Row } from './tokens.ts';
 
-/** What readings of vehicle paint can be. */
+/** What readings of vehicle paint can be, and how far two of one place may differ. */
 export type PlausibleReadings = Pick<
   FilmModel['measurement'],
-  'largestReading' | 'doubtfulUnder' | 'doubtfulOver'
+  'largestReading' | 'doubtfulUnder' | 'doubtfulOver' | 'fixed' | 'proportional' | 'repeatability'
 >;
 
 /**

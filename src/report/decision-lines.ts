@@ -1,7 +1,7 @@
 /** How a file was read, in lines: what was decided, on what evidence, and what else the file says. */
 import { unitName } from '../base/sentence.ts';
 import { decimalWord, delimiterWord } from '../tasks/decided-names.ts';
-import type { ReadInput } from '../tasks/read-vehicles.ts';
+import type { ReadInput } from '../tasks/read-request.ts';
 import { counted } from './words.ts';
 
 type Decisions = NonNullable<ReadInput['decisions']>;

@@ -3,7 +3,7 @@ import type { Diagnostic } from '../base/diagnostics.ts';
 import { roundTo } from '../base/rounding.ts';
 import type { Assumption } from '../tasks/assumption.ts';
 import { type EffectiveSetting, isOwn } from '../tasks/effective-settings.ts';
-import type { ReadInput } from '../tasks/read-vehicles.ts';
+import type { ReadInput } from '../tasks/read-request.ts';
 import type { MachineRecord } from './model.ts';
 
 export type RecordContext = {

@@ -2,7 +2,7 @@ import { shownFile } from '../base/file-name.ts';
 import { groupBy } from '../base/group-by.ts';
 import { unitName } from '../base/sentence.ts';
 import type { Reading } from '../film/reading.ts';
-import type { ReadVehicles, VehicleReadings } from '../tasks/read-vehicles.ts';
+import type { ReadVehicles, VehicleReadings } from '../tasks/read-request.ts';
 import { decisionLines } from './decision-lines.ts';
 import { type ShowUnit, thickness } from './film-table.ts';
 import { type Block, type Column, cell, gap, list, paragraph, title } from './model.ts';

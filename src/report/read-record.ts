@@ -1,5 +1,5 @@
 import type { Reading } from '../film/reading.ts';
-import type { ReadVehicles, VehicleReadings } from '../tasks/read-vehicles.ts';
+import type { ReadVehicles, VehicleReadings } from '../tasks/read-request.ts';
 import { envelope, machine, type RecordContext } from './envelope.ts';
 import type { MachineRecord } from './model.ts';
 

@@ -4,7 +4,7 @@
  */
 import { roundTo } from '../base/rounding.ts';
 import type { Reading } from '../film/reading.ts';
-import type { VehicleReadings } from '../tasks/read-vehicles.ts';
+import type { VehicleReadings } from '../tasks/read-request.ts';
 import type { DataCell, DataTable } from './model.ts';
 
 /** Far below what any gauge shows, and more than a value in mil loses on the way to µm. */

@@ -16,7 +16,7 @@ import type { RecordedRemoval } from '../film/film-model.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import type { VehicleTemplate } from '../film/template.ts';
 import { byPanelId } from './match-panels.ts';
-import type { LoadedFile } from './read-vehicles.ts';
+import type { LoadedFile } from './read-request.ts';
 import { recordedDefects } from './recorded-defects.ts';
 import type { Settings } from './settings.ts';
 import { readTrials, withRecordedGrade } from './spot-trials.ts';

@@ -30,7 +30,7 @@ import {
 } from '../intake/read-gauge-checks.ts';
 import type { Assumption } from './assumption.ts';
 import { permittedText } from './gauge-words.ts';
-import type { LoadedFile, ReadInput } from './read-vehicles.ts';
+import type { LoadedFile, ReadInput } from './read-request.ts';
 import type { Settings } from './settings.ts';
 
 export type CheckGaugeRequest = {

@@ -1,8 +1,7 @@
 /** Several names of one file that are read as one panel: said, since two panels may be meant. */
 import { type Diagnostic, type Place, warning } from '../base/diagnostics.ts';
 import { groupBy } from '../base/group-by.ts';
-
-export type NamedPanel = { readonly label: string; readonly panel: string };
+import type { Reading } from '../film/reading.ts';
 
 /** Case, blanks and signs between words make no other name. */
 const plain = (label: string): string =>
@@ -11,23 +10,25 @@ const plain = (label: string): string =>
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}]+/gu, '');
 
+/** `written` maps each reading under its panel's id to the same as the file names it. */
 export function namesTogether(
-  matched: readonly NamedPanel[],
-  about: {
-    readonly nameOf: (panel: string) => string;
-    readonly placeOf: (label: string) => Place | undefined;
-  },
+  written: ReadonlyMap<Reading, Reading>,
+  { nameOf, placeOf }: { nameOf: (panel: string) => string; placeOf: (reading: Reading) => Place },
 ): readonly Diagnostic[] {
-  return [...groupBy(matched, ({ panel }) => panel)].flatMap(([panel, own]) => {
-    const names = [...groupBy(own, ({ label }) => plain(label)).values()].flatMap(
-      ([first]) => first?.label ?? [],
+  const panels = groupBy(written.keys(), ({ origin, panel }) => `${origin.file}\0${panel}`);
+  return [...panels.values()].flatMap((own) => {
+    const labelOf = (reading: Reading): string => (written.get(reading) ?? reading).panel;
+    const labels = new Map(own.toReversed().map((reading) => [labelOf(reading), reading]));
+    // Few labels stand for many readings.
+    const firsts = [...groupBy([...labels].reverse(), ([label]) => plain(label)).values()].flatMap(
+      ([first]) => (first === undefined ? [] : [first]),
     );
-    const [, second] = names;
+    const [, second] = firsts;
     if (second === undefined) return [];
-    const told = names.map((name) => `"${name}"`);
+    const told = firsts.map(([label]) => `"${label}"`);
     const most = told.slice(0, -1).join(', ');
-    const message = `${most} and ${told.at(-1)} are read as one panel, the ${about.nameOf(panel)}`;
+    const message = `${most} and ${told.at(-1)} are read as one panel, the ${nameOf(second[1].panel)}`;
     const hint = 'if they are different panels, name each as leastcut template show does';
-    return [warning('panel-names-together', message, { at: about.placeOf(second), hint })];
+    return [warning('panel-names-together', message, { at: placeOf(second[1]), hint })];
   });
 }

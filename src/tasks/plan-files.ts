@@ -2,7 +2,7 @@
 import { hasErrors, type Outcome } from '../base/diagnostics.ts';
 import type { Panel } from '../film/template.ts';
 import { type PlanResult, planVehicle } from './plan-vehicle.ts';
-import type { LoadedFile } from './read-vehicles.ts';
+import type { LoadedFile } from './read-request.ts';
 import { type SurveyFilesRequest, surveyFiles } from './survey-files.ts';
 
 export type PlannedVehicle = { readonly result: PlanResult; readonly panels: readonly Panel[] };

@@ -10,7 +10,7 @@ import type { Panel } from '../film/template.ts';
 import { planCautions } from '../work/cautions.ts';
 import { estimateWork, type WorkEstimate } from '../work/estimate-work.ts';
 import type { Assumption } from './assumption.ts';
-import type { LoadedFile, ReadInput } from './read-vehicles.ts';
+import type { LoadedFile, ReadInput } from './read-request.ts';
 import { recordedDefects, usualDefect } from './recorded-defects.ts';
 import type { SurveyResult } from './survey-vehicle.ts';
 

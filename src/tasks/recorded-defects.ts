@@ -12,7 +12,7 @@ import type { Defect } from '../correction/defects.ts';
 import type { VehicleTemplate } from '../film/template.ts';
 import { type DefectRow, readDefectsFile } from '../intake/read-defects-file.ts';
 import { byPanelId } from './match-panels.ts';
-import type { LoadedFile } from './read-vehicles.ts';
+import type { LoadedFile } from './read-request.ts';
 import type { Settings } from './settings.ts';
 
 export type DefectsByPanel = ReadonlyMap<string, readonly Defect[]>;

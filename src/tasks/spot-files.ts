@@ -25,7 +25,7 @@ import type { Placed } from '../formats/placed.ts';
 import type { Assumption } from './assumption.ts';
 import { asMeasured } from './gauge-in-use.ts';
 import { plainFacts } from './panel-facts.ts';
-import type { LoadedFile, ReadInput } from './read-vehicles.ts';
+import type { LoadedFile, ReadInput } from './read-request.ts';
 import { usualDefect } from './recorded-defects.ts';
 import type { Settings } from './settings.ts';
 import { readTrials } from './spot-trials.ts';

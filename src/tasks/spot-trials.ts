@@ -19,7 +19,7 @@ import type { Defect } from '../correction/defects.ts';
 import type { SpotMark, SpotTrial } from '../correction/spot-trial.ts';
 import { readSpotsFile, type SpotRow } from '../intake/read-spots-file.ts';
 import { listed } from './match-panels.ts';
-import type { LoadedFile } from './read-vehicles.ts';
+import type { LoadedFile } from './read-request.ts';
 import { defectNamed, unknownDefect, usualDefect } from './recorded-defects.ts';
 import type { Settings } from './settings.ts';
 

@@ -5,12 +5,8 @@ import type { FilmRecord } from '../formats/film-record.ts';
 import type { Job } from '../formats/job.ts';
 import type { Placed } from '../formats/placed.ts';
 import { chosenPanels, namedPanels } from './match-panels.ts';
-import {
-  type LoadedFile,
-  type ReadRequest,
-  readVehicles,
-  type VehicleReadings,
-} from './read-vehicles.ts';
+import type { LoadedFile, ReadRequest, VehicleReadings } from './read-request.ts';
+import { readVehicles } from './read-vehicles.ts';
 import type { Settings } from './settings.ts';
 import { type SurveyResult, surveyVehicle } from './survey-vehicle.ts';
 

@@ -27,7 +27,7 @@ import {
   plainFacts,
   withSubstrates,
 } from './panel-facts.ts';
-import type { LoadedFile, ReadInput, VehicleReadings } from './read-vehicles.ts';
+import type { LoadedFile, ReadInput, VehicleReadings } from './read-request.ts';
 import type { Settings } from './settings.ts';
 import { takenInAll } from './taken-in-all.ts';
 

@@ -5,7 +5,8 @@ import { readDecisions } from '../../src/formats/decisions.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { renderJson } from '../../src/render/json.ts';
 import { decisionsFile } from '../../src/report/decisions-file.ts';
-import { keepDecisions, type ReadRequest, readVehicles } from '../../src/tasks/read-vehicles.ts';
+import type { ReadRequest } from '../../src/tasks/read-request.ts';
+import { keepDecisions, readVehicles } from '../../src/tasks/read-vehicles.ts';
 import type { TypedReading } from '../../src/tasks/reading-rules.ts';
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);

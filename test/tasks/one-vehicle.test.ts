@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { readVehicles } from '../../src/tasks/read-vehicles.ts';
 
-const readFiles = (...texts: readonly string[]) =>
+const readFiles = (...texts: readonly string[]) => readBy(filmModel.measurement, ...texts);
+
+const readBy = (plausible: typeof filmModel.measurement, ...texts: readonly string[]) =>
   readVehicles({
     files: texts.map((text, k) => ({
       name: `${'abc'[k]}.csv`,
@@ -12,7 +15,7 @@ const readFiles = (...texts: readonly string[]) =>
     })),
     templates: builtInTemplates,
     templateId: undefined,
-    intake: { plausible: filmModel.measurement },
+    intake: { plausible },
     vehicle: undefined,
     keepUnknownPanels: false,
   });
@@ -49,6 +52,16 @@ describe('files that name no vehicle', () => {
     // One of two: a panel may have been read at another place.
     const half = readFiles(round({ bonnet: 101, roof: 99 }), round({ bonnet: 112, roof: 109 }));
     expect(half.diagnostics.map(({ code }) => code)).toEqual(['files-one-vehicle']);
+  });
+
+  test('may be as far apart as the gauge is held to scatter', () => {
+    // 2·(1 + .02·106.5) + 1.96·√2·s is 10.4 µm at s = 1.5 and 12.2 µm at s = 2.15.
+    const noisy = { ...filmModel.measurement, repeatability: micrometres(2.15) };
+    const files = [round({ bonnet: 101, roof: 99 }), round({ bonnet: 112, roof: 110 })] as const;
+    expect(readFiles(...files).value).toBeUndefined();
+    expect(readBy(noisy, ...files).diagnostics.map(({ code }) => code)).toEqual([
+      'files-one-vehicle',
+    ]);
   });
 
   test('and read other points are one vehicle without a word', () => {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { filmModel } from '../../src/formats/models.ts';
-import { type ReadRequest, readVehicles } from '../../src/tasks/read-vehicles.ts';
+import type { ReadRequest } from '../../src/tasks/read-request.ts';
+import { readVehicles } from '../../src/tasks/read-vehicles.ts';
 
 const file = (name: string, ...lines: readonly string[]) => ({
   name,

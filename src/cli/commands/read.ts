@@ -4,12 +4,8 @@ import { decisionsFile } from '../../report/decisions-file.ts';
 import { readBlocks } from '../../report/read-blocks.ts';
 import { readRecord } from '../../report/read-record.ts';
 import { readingsTable } from '../../report/readings-table.ts';
-import {
-  keepDecisions,
-  type ReadRequest,
-  type ReadVehicles,
-  readVehicles,
-} from '../../tasks/read-vehicles.ts';
+import type { ReadRequest, ReadVehicles } from '../../tasks/read-request.ts';
+import { keepDecisions, readVehicles } from '../../tasks/read-vehicles.ts';
 import { type Answer, type Command, failed } from '../command.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
 import { readingOptions, type TypedOptions } from '../options.ts';
