@@ -1,6 +1,6 @@
 /** How the user wants files of readings to be read: flags, the environment, files that they name. */
 import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
-import { usualLimits } from '../intake/limits.ts';
+import { usualLimits } from '../intake/bytes/limits.ts';
 import type { IntakeOptions } from '../intake/read-gauge-file.ts';
 import type { LoadedFile } from '../tasks/read-request.ts';
 import type { AsDecided, TypedReading } from '../tasks/reading-rules.ts';

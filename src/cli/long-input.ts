@@ -9,8 +9,8 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
-import type { GaugePiece } from '../intake/decode.ts';
-import { sampleBytes } from '../intake/limits.ts';
+import type { GaugePiece } from '../intake/bytes/decode.ts';
+import { sampleBytes } from '../intake/bytes/limits.ts';
 import { createLongPieces } from '../intake/long-pieces.ts';
 import type { IntakeDecisions, IntakeOptions } from '../intake/read-gauge-file.ts';
 import { createLongFile } from '../intake/read-long-file.ts';

@@ -1,6 +1,6 @@
 /** What one option takes, as data: read alike from the command line and from the environment. */
 import { closest } from '../base/did-you-mean.ts';
-import { pageNamed, pageNames } from '../intake/code-pages.ts';
+import { pageNamed, pageNames } from '../intake/bytes/code-pages.ts';
 import { type OptionName, type OptionSpec, optionSpecs } from './options.ts';
 
 /** A value, or what is taken instead, with the word that may be meant. */

@@ -1,7 +1,7 @@
 /** What was decided about a file on the way from its bytes to its readings. */
-import type { GaugeRole } from './gauge-vocabulary.ts';
-import type { LayoutName } from './layout.ts';
-import type { Metadatum } from './table.ts';
+import type { GaugeRole } from './tables/gauge-vocabulary.ts';
+import type { LayoutName } from './tables/layout.ts';
+import type { Metadatum } from './tables/table.ts';
 
 export type IntakeDecisions = {
   readonly encoding: string;

@@ -3,11 +3,11 @@ import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import { shownFile } from '../base/file-name.ts';
 import type { FilmModel } from '../film/film-model.ts';
-import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
-import type { LayoutContext, LayoutName } from './layout.ts';
-import type { Limits } from './limits.ts';
-import type { Source } from './source.ts';
-import type { Row } from './tokens.ts';
+import type { Limits } from './bytes/limits.ts';
+import type { Source } from './rows/source.ts';
+import type { Row } from './rows/tokens.ts';
+import { type GaugeRole, gaugeVocabulary } from './tables/gauge-vocabulary.ts';
+import type { LayoutContext, LayoutName } from './tables/layout.ts';
 
 /** What readings of vehicle paint can be, and how far two of one place may differ. */
 export type PlausibleReadings = Pick<

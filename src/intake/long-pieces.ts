@@ -6,10 +6,10 @@
  * a file of its own, whose rows keep their lines.
  */
 import { found, type Outcome, refused } from '../base/diagnostics.ts';
-import type { Decoded } from './decode.ts';
+import type { Decoded } from './bytes/decode.ts';
+import { sampleBytes } from './bytes/limits.ts';
+import { joined, openText, type TextReader } from './bytes/text-pieces.ts';
 import type { IntakeOptions } from './intake-options.ts';
-import { sampleBytes } from './limits.ts';
-import { joined, openText, type TextReader } from './text-pieces.ts';
 import { createVehiclePieces, type VehiclePieces, vehicleTable } from './vehicle-pieces.ts';
 
 /** The vehicles that are complete by now, if any; or that the file is not laid out by vehicles. */

@@ -8,14 +8,14 @@
 import { error, found, type Outcome, type Place, refused } from '../base/diagnostics.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { ShimReading } from '../film/gauge-check.ts';
-import type { DecimalDecision } from './decimal.ts';
-import type { GaugeFileText } from './decode.ts';
-import { gaugeVocabulary } from './gauge-vocabulary.ts';
-import type { Vocabulary } from './header.ts';
-import { readLength, readSmallTable, type SmallTable } from './small-table.ts';
-import type { Row } from './tokens.ts';
-import { type ReadingUnit, unitSign } from './unit.ts';
-import { meansNoReading } from './words.ts';
+import type { GaugeFileText } from './bytes/decode.ts';
+import type { DecimalDecision } from './cells/decimal.ts';
+import { type ReadingUnit, unitSign } from './cells/unit.ts';
+import { meansNoReading } from './cells/words.ts';
+import type { Row } from './rows/tokens.ts';
+import { gaugeVocabulary } from './tables/gauge-vocabulary.ts';
+import type { Vocabulary } from './tables/header.ts';
+import { readLength, readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 export type GaugeCheckTime = 'before' | 'after';
 

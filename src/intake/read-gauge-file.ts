@@ -6,34 +6,34 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
-import { canonicalOptions, isCanonicalCsv, restoredRows } from './canonical-csv.ts';
-import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './decode.ts';
-import { delimiters } from './dialect.ts';
+import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
+import { tellHiddenRows } from './doubts/hidden-rows.ts';
+import { tellQuietMeans } from './doubts/quiet-means.ts';
+import { tellRepeatedRows } from './doubts/repeated-rows.ts';
+import { doubtNines } from './doubts/row-of-nines.ts';
+import { doubtDays } from './doubts/several-days.ts';
+import { doubtUnit } from './doubts/unit-doubt.ts';
+import { tellUnknownStates } from './doubts/unknown-states.ts';
 import { createFindings, type Findings } from './findings.ts';
-import type { GaugeRole } from './gauge-vocabulary.ts';
-import { tellHiddenRows } from './hidden-rows.ts';
 import type { IntakeDecisions } from './intake-decisions.ts';
 import { type IntakeOptions, panelSpelling, unknownRoles } from './intake-options.ts';
-import { joinedRoles, type Layout } from './layout.ts';
-import { tellQuietMeans } from './quiet-means.ts';
-import { collectTable, createCollector, reservePoints } from './readings.ts';
-import { tellRepeatedRows } from './repeated-rows.ts';
-import { doubtNines } from './row-of-nines.ts';
-import { createNames, pointSpelling } from './same-names.ts';
-import type { Parts, Split } from './section-state.ts';
-import { divideIntoParts } from './sections.ts';
-import { type SettledTables, settleTables } from './settle-tables.ts';
-import { doubtDays } from './several-days.ts';
-import { checkClaim } from './statistics-check.ts';
-import { type ExcludedCell, placeOf } from './table.ts';
-import { findTable } from './table-start.ts';
-import { doubtUnit } from './unit-doubt.ts';
-import { tellUnknownStates } from './unknown-states.ts';
+import { collectTable, createCollector, reservePoints } from './readings/readings.ts';
+import { createNames, pointSpelling } from './readings/same-names.ts';
+import { canonicalOptions, isCanonicalCsv, restoredRows } from './rows/canonical-csv.ts';
+import { delimiters } from './rows/dialect.ts';
+import { checkClaim } from './statistics/statistics-check.ts';
+import type { GaugeRole } from './tables/gauge-vocabulary.ts';
+import { joinedRoles, type Layout } from './tables/layout.ts';
+import type { Parts, Split } from './tables/section-state.ts';
+import { divideIntoParts } from './tables/sections.ts';
+import { type SettledTables, settleTables } from './tables/settle-tables.ts';
+import { type ExcludedCell, placeOf } from './tables/table.ts';
+import { findTable } from './tables/table-start.ts';
 
-export type { GaugeFileText } from './decode.ts';
+export type { GaugeFileText } from './bytes/decode.ts';
 export type { IntakeDecisions } from './intake-decisions.ts';
 export type { IntakeOptions } from './intake-options.ts';
-export type { ExcludedCell } from './table.ts';
+export type { ExcludedCell } from './tables/table.ts';
 
 export type GaugeReadings = {
   readonly readings: readonly Reading[];

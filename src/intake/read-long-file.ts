@@ -15,11 +15,11 @@ import {
   refused,
 } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
+import { sampleBytes } from './bytes/limits.ts';
 import type { IntakeOptions } from './intake-options.ts';
-import { sampleBytes } from './limits.ts';
 import { createLongPieces } from './long-pieces.ts';
-import { ownText } from './own-text.ts';
 import { type GaugeReadings, type IntakeDecisions, readGaugeFile } from './read-gauge-file.ts';
+import { ownText } from './rows/own-text.ts';
 
 export type LongFile = {
   /** The vehicles that are complete by now; with `last`, all that are left. */

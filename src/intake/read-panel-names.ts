@@ -5,11 +5,11 @@
  * two cells of every row.
  */
 import { error, found, hasErrors, type Outcome, refused } from '../base/diagnostics.ts';
-import { decode, type GaugeFileText } from './decode.ts';
-import { delimiters } from './dialect.ts';
-import type { Source } from './source.ts';
-import { placeOf } from './table.ts';
-import { type Delimiter, type Row, tokenize } from './tokens.ts';
+import { decode, type GaugeFileText } from './bytes/decode.ts';
+import { delimiters } from './rows/dialect.ts';
+import type { Source } from './rows/source.ts';
+import { type Delimiter, type Row, tokenize } from './rows/tokens.ts';
+import { placeOf } from './tables/table.ts';
 
 export function readPanelNames(file: GaugeFileText): Outcome<ReadonlyMap<string, string>> {
   const decoded = decode(file);

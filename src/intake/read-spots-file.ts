@@ -7,15 +7,15 @@
  */
 import { found, type Outcome, type Place, refused } from '../base/diagnostics.ts';
 import { type DegreesCelsius, degreesCelsius, type Micrometres } from '../base/units.ts';
-import type { DecimalDecision } from './decimal.ts';
-import type { GaugeFileText } from './decode.ts';
-import type { Vocabulary } from './header.ts';
-import { numberShape } from './numbers.ts';
-import { settleNumber } from './settled-number.ts';
-import { readLength, readSmallTable, type SmallTable } from './small-table.ts';
-import type { Row } from './tokens.ts';
-import { type ReadingUnit, unitSign } from './unit.ts';
-import { flagNamed, meansNoReading } from './words.ts';
+import type { GaugeFileText } from './bytes/decode.ts';
+import type { DecimalDecision } from './cells/decimal.ts';
+import { numberShape } from './cells/numbers.ts';
+import { settleNumber } from './cells/settled-number.ts';
+import { type ReadingUnit, unitSign } from './cells/unit.ts';
+import { flagNamed, meansNoReading } from './cells/words.ts';
+import type { Row } from './rows/tokens.ts';
+import type { Vocabulary } from './tables/header.ts';
+import { readLength, readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const spotVocabulary = {
   spot: ['test spot', 'spot name', 'trial'],

@@ -3,8 +3,8 @@
  * is found by reading it again with one decision left out, else with all of them left out.
  */
 import { type Diagnostic, error, type Outcome, type Place } from '../base/diagnostics.ts';
-import { pageNamed } from '../intake/code-pages.ts';
-import { decode } from '../intake/decode.ts';
+import { pageNamed } from '../intake/bytes/code-pages.ts';
+import { decode } from '../intake/bytes/decode.ts';
 import {
   type GaugeFileText,
   type GaugeReadings,

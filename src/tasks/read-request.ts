@@ -2,7 +2,7 @@
 import type { Reading } from '../film/reading.ts';
 import type { VehicleTemplate } from '../film/template.ts';
 import type { TemplateRules } from '../formats/data/template-defaults.ts';
-import type { GaugePiece } from '../intake/decode.ts';
+import type { GaugePiece } from '../intake/bytes/decode.ts';
 import type { ExcludedCell, IntakeDecisions, IntakeOptions } from '../intake/read-gauge-file.ts';
 import type { Assumption } from './assumption.ts';
 import type { AsDecided, TypedReading } from './reading-rules.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { csvTables } from '../../src/formats/csv-columns.ts';
-import { gaugeVocabulary } from '../../src/intake/gauge-vocabulary.ts';
-import { defectVocabulary, headerReader } from '../../src/intake/header.ts';
-import { flagNames, placeNames } from '../../src/intake/words.ts';
+import { flagNames, placeNames } from '../../src/intake/cells/words.ts';
+import { gaugeVocabulary } from '../../src/intake/tables/gauge-vocabulary.ts';
+import { defectVocabulary, headerReader } from '../../src/intake/tables/header.ts';
 
 const columnsOf = (kind: string) => csvTables.find((table) => table.kind === kind)?.columns ?? [];
 const roles = (kind: string) => columnsOf(kind).map(({ role }) => role);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { decode } from '../../src/intake/decode.ts';
+import { decode } from '../../src/intake/bytes/decode.ts';
 import { encode } from './encoders.ts';
 import { brief } from './helpers.ts';
 

@@ -2,15 +2,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
-import type { ReadingCell } from '../../src/intake/cell-verdict.ts';
-import { decideDecimal } from '../../src/intake/decimal.ts';
-import { markerLegend } from '../../src/intake/markers.ts';
-import { notReading } from '../../src/intake/not-readings.ts';
-import { numberOf, numberShape } from '../../src/intake/numbers.ts';
-import { readReadingCell } from '../../src/intake/reading-cell.ts';
-import { calendarKind } from '../../src/intake/spreadsheet-dates.ts';
-import { isLostMicro, largestIn, splitUnit, unitNamed } from '../../src/intake/unit.ts';
-import { meansDeleted } from '../../src/intake/words.ts';
+import type { ReadingCell } from '../../src/intake/cells/cell-verdict.ts';
+import { decideDecimal } from '../../src/intake/cells/decimal.ts';
+import { markerLegend } from '../../src/intake/cells/markers.ts';
+import { notReading } from '../../src/intake/cells/not-readings.ts';
+import { numberOf, numberShape } from '../../src/intake/cells/numbers.ts';
+import { readReadingCell } from '../../src/intake/cells/reading-cell.ts';
+import { calendarKind } from '../../src/intake/cells/spreadsheet-dates.ts';
+import { isLostMicro, largestIn, splitUnit, unitNamed } from '../../src/intake/cells/unit.ts';
+import { meansDeleted } from '../../src/intake/cells/words.ts';
 
 type Style = {
   mark: '.' | ',';

@@ -1,0 +1,129 @@
+/**
+ * What one cell of a reading column says: a thickness, no reading and why, or what is wrong with it.
+ *
+ * In this order: a word or sign for no reading; a number, else a date or nothing that is known; what
+ * stands behind the number; a number that devices write for no reading; what its marks mean; whether
+ * it can be a film.
+ */
+import type { Micrometres } from '../../base/units.ts';
+import { plainCell } from './cell-text.ts';
+import { excluded, type ReadingCell, sentinel, wrong } from './cell-verdict.ts';
+import type { DecimalDecision } from './decimal.ts';
+import { isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
+import { notReading } from './not-readings.ts';
+import { numberOf, numberShape } from './numbers.ts';
+import { judged } from './plausible-reading.ts';
+import { quoted } from './quoted.ts';
+import { sentinelOf } from './sentinels.ts';
+import { settleNumber } from './settled-number.ts';
+import { calendarKind } from './spreadsheet-dates.ts';
+import {
+  isLostMicro,
+  largestIn,
+  otherUnitHint,
+  type ReadingUnit,
+  unitNamed,
+  unitSign,
+} from './unit.ts';
+
+export type NumberRules = {
+  /** The unit of the column, or of a number that names none. */
+  readonly unit: ReadingUnit;
+  readonly decimal: DecimalDecision;
+  /** More than this no gauge for vehicle paint shows. */
+  readonly largest: Micrometres;
+  /** Whether a cell may name another unit than `unit`, where nothing but the cells names one. */
+  readonly cellsNameUnits?: boolean;
+  /** What signs behind numbers mean, where the file explains them. */
+  readonly legend?: MarkerLegend;
+};
+
+export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
+  const plain = plainCell(text);
+  const none = notReading(plain);
+  if (none !== undefined) return excluded(none.class, none.reason);
+  const shape = numberShape(plain);
+  if (shape === undefined) return notANumber(text, plain);
+  const { unitText, marker } = splitTail(shape.suffix);
+  if (marker !== '') {
+    const told = markedNumber(text, marker, rules.legend);
+    if (told !== undefined) return told;
+  }
+  const unit = unitText === '' ? rules.unit : unitOfCell(text, unitText, rules);
+  if (typeof unit !== 'string') return unit;
+  const largest = largestIn(unit, rules.largest);
+  const written = sentinelOf(numberOf(shape), largest());
+  if (written !== undefined) return sentinel(text, written);
+  // Whatever its marks mean, a number below 0 is no film.
+  if (shape.negative) return judged(text, numberOf(shape), unit, rules.largest);
+  const settled = settleNumber(text, { ...shape, suffix: unitText }, largest, rules.decimal);
+  if (settled.value === undefined) return wrong('reading-ambiguous', settled.message, settled.hint);
+  const meant = sentinelOf(settled.value, largest());
+  return meant === undefined
+    ? judged(text, settled.value, unit, rules.largest)
+    : sentinel(text, meant);
+}
+
+function notANumber(text: string, plain: string): ReadingCell {
+  const calendar = calendarKind(plain);
+  if (calendar !== undefined) {
+    const number = calendar === 'date' ? '1.5' : '1:30';
+    const message = `${quoted(text)} is a ${calendar}: a spreadsheet takes a number such as ${number} for one`;
+    const hint = 'import the export anew with this column as text, or type the number of the gauge';
+    return wrong('reading-became-date', message, hint);
+  }
+  return wrong(
+    'reading-not-a-number',
+    `${quoted(text)} is not a number`,
+    'correct the cell, or leave it empty where there is no reading',
+  );
+}
+
+/** What a marker makes of its number; undefined if the number stands. */
+function markedNumber(
+  text: string,
+  marker: string,
+  legend: MarkerLegend | undefined,
+): ReadingCell | undefined {
+  const explained = legend?.get(marker);
+  const meaning = explained ?? markerMeaning(marker);
+  if (meaning === 'kept') return undefined;
+  if (explained === 'deleted') {
+    return excluded(
+      'deleted',
+      `${quoted(text)} is marked ${marker}, which the file explains as deleted`,
+    );
+  }
+  if (meaning !== undefined) {
+    const says = meaning === 'deleted' ? 'is marked as deleted' : `is marked as ${meaning}`;
+    return excluded(meaning, `${quoted(text)} ${says}`);
+  }
+  if (!isSign(marker)) return notANumber(text, text);
+  const message = `${quoted(text)} carries ${quoted(marker)}, and nothing says whether the reading counts`;
+  return wrong(
+    'reading-ambiguous',
+    message,
+    'remove the mark, or empty the cell if it was deleted',
+  );
+}
+
+/** The unit that a cell names, or why it cannot stand. */
+function unitOfCell(
+  text: string,
+  unitText: string,
+  { unit, cellsNameUnits = false }: NumberRules,
+): ReadingUnit | ReadingCell {
+  if (isLostMicro(unitText) && unit === 'um') return unit;
+  const named = unitNamed(unitText);
+  if (named === unit) return unit;
+  if (named === 'other') {
+    const message = `${quoted(text)} is in a unit that is not one of film thickness`;
+    return wrong('unit-unknown', message, otherUnitHint(unitText));
+  }
+  if (named !== undefined && cellsNameUnits) return named;
+  return wrong(
+    'unit-conflict',
+    `${quoted(text)} names another unit than ${unitSign[unit]}, the unit of its column`,
+    'name the unit in one place, or in every cell alike',
+  );
+}

@@ -1,0 +1,118 @@
+/**
+ * The unit of the readings, from a column's header, from the cells themselves or from an option.
+ *
+ * µm is written with U+00B5, U+03BC or U+339B, as `um`, as `µ` or `my` alone or as a word of some
+ * language; 1 mil is one thou. A length of another size (mm, inch) is known for what it is and
+ * refused, never taken for a µm. A micro sign that a code page has lost leaves `?m`: it is known as
+ * lost, and is no unit until the user names one.
+ */
+import { MICROMETRES_PER_MIL, type Micrometres } from '../../base/units.ts';
+
+export type ReadingUnit = 'um' | 'mil';
+/** `other`: a unit of length, and not one of film thickness as gauges show it. */
+export type NamedUnit = ReadingUnit | 'other';
+
+export const micrometresPer = { um: 1, mil: MICROMETRES_PER_MIL } as const;
+export const unitSign = { um: 'µm', mil: 'mil' } as const;
+
+/** The largest number that can be a reading, in the unit of the column or in another that a cell names. */
+export type Largest = (own?: ReadingUnit) => number;
+
+/** More than `largest` no gauge for vehicle paint shows; such a value is a slip of unit or key. */
+export const largestIn =
+  (unit: ReadingUnit, largest: Micrometres): Largest =>
+  (own = unit) =>
+    largest / micrometresPer[own];
+
+const spellings: Readonly<Record<NamedUnit, string>> = {
+  um: `µm µ um ums my mym micron microns micra micrometre micrometres micrometer micrometers mikron
+    mikrons mikrometer mikrometern micromètre micromètres micrómetro micrómetros micrometro micrometri
+    micras mikrometr mkm мкм микрон микрона
+    микронов микрометр микрометров 微米 マイクロメートル マイクロメーター ミクロン µ-meter micron(s)
+    micro-m µmeter µmetre`,
+  mil: 'mil mils mil(s) thou thous 密耳 ミル мил',
+  other: `mm nm cm inch inches in ″ millimetre millimetres millimeter millimeters millimètre
+    millimètres milímetro milímetros millimetro millimetri nanometre nanometres nanometer
+    nanometers zoll pouce pouces pulgada pulgadas pollice pollici duim мм нм 毫米 英寸 ミリ
+    ミリメートル インチ ㎜ ㎚ ㎝`,
+};
+
+const units: ReadonlyMap<string, NamedUnit> = new Map(
+  (Object.keys(spellings) as NamedUnit[]).flatMap((unit) =>
+    spellings[unit].split(/\s+/u).map((word) => [plainWord(word), unit] as const),
+  ),
+);
+
+/** One spelling for what looks alike: both micro signs, squared signs, wide letters, case, accents. */
+function plainWord(word: string): string {
+  const plain = word.normalize('NFKD').replace(/\p{M}/gu, '');
+  return plain.toLowerCase().trim().replace(/\s+/gu, '').replace(/\.$/u, '');
+}
+
+/** The unit a word names, or undefined for a word that names none. */
+export const unitNamed = (word: string): NamedUnit | undefined =>
+  word === '' || word.length > 24 ? undefined : units.get(plainWord(word));
+
+/**
+ * A micro sign and its m after the sign was lost: `?m` where a program that knows no µ wrote the
+ * file, U+FFFD where its bytes were read in a code page that has none there, a letter where that
+ * page has another one in its place.
+ */
+export const isLostMicro = (text: string): boolean =>
+  /^[([]?(?:\?{1,2}|\ufffd{1,3}|[æÆｵÊжВ¦])m[)\]]?$/u.test(text.trim());
+
+const otherUnitHints: ReadonlyMap<string, string> = new Map([
+  ['mm', '0.102 mm are 102 µm: multiply the readings by 1000 and name the unit µm'],
+  ['nm', '102000 nm are 102 µm: divide the readings by 1000 and name the unit µm'],
+  ['in', '0.004 inch are 4 mil: multiply the readings by 1000 and name the unit mil'],
+]);
+
+/** What to do about a length that is not one of film thickness. */
+export function otherUnitHint(text: string): string {
+  const word = plainWord(text);
+  const size = /^(?:mm|milli|mili|мм|毫米|ミリ)/u.test(word)
+    ? 'mm'
+    : /^(?:nm|nano|нм)/u.test(word)
+      ? 'nm'
+      : /^(?:in|zoll|pou|pul|pol|duim|英寸|″|イ)/u.test(word)
+        ? 'in'
+        : '';
+  return otherUnitHints.get(size) ?? 'readings are taken in µm or mil';
+}
+
+export type LabelledUnit = {
+  readonly label: string;
+  readonly unit?: NamedUnit;
+  readonly unitText?: string;
+};
+
+/** `Thickness (µm)`, `reading_um`, `Dicke in µm`, `bonnet [mil]`, `µm 1`, `µm` → the name without its unit, and the unit. */
+export function splitUnit(header: string): LabelledUnit {
+  const text = header.trim();
+  const alone = unitInText(text);
+  if (alone !== undefined) return { label: '', unit: alone, unitText: text };
+  const bracketed = /^([^([（【]*)[([（【]([^)\]）】]*)[)\]）】]$/u.exec(text);
+  const inBrackets = bracketed === null ? undefined : unitNamed(bracketed[2] ?? '');
+  if (bracketed !== null && inBrackets !== undefined) {
+    return labelled(bracketed[1] ?? '', inBrackets, bracketed[2] ?? '');
+  }
+  const last = /[_\s\-/,:;]([^_\s\-/,:;]+)$/u.exec(text);
+  const trailing = last === null ? undefined : unitInText(last[1] ?? '');
+  if (last !== null && trailing !== undefined) {
+    return labelled(text.slice(0, last.index), trailing, last[1] ?? '');
+  }
+  const [, first = '', number = ''] = /^([^\s_]+)[\s_]+#?(\d+)$/u.exec(text) ?? [];
+  const leading = unitInText(first);
+  return leading === undefined ? { label: text } : labelled(number, leading, first);
+}
+
+/** Words that outside brackets are seldom units. */
+const everydayWords = new Set(['my', 'in']);
+const unitInText = (text: string): NamedUnit | undefined =>
+  everydayWords.has(text.trim().toLowerCase()) ? undefined : unitNamed(text);
+
+const labelled = (label: string, unit: NamedUnit, unitText: string): LabelledUnit => ({
+  label: label.replace(/(?:\s+(?:in|en)\s*|[_\s\-/,:;]+)$/iu, '').trim(),
+  unit,
+  unitText: unitText.trim(),
+});

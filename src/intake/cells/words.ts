@@ -1,0 +1,66 @@
+/** The words that cells other than readings may hold. */
+import type { PointPlace } from '../../film/reading.ts';
+import { namesDeletion, notReading } from './not-readings.ts';
+import { wordKey, wordKeys } from './word-key.ts';
+
+/** A mark that says there is no value: empty, a dash, `n/a`, `k. A.` … */
+export const meansNoReading = (text: string): boolean =>
+  text.toLowerCase() === 'nan' || notReading(text)?.class === 'missing';
+
+const yes = wordKeys(
+  'yes, y, true, t, 1, ja, j, wahr, oui, vrai, sí, verdadero, sì, vero, waar, sim, да, はい, 是',
+);
+const no = wordKeys(
+  'no, n, false, f, 0, nein, falsch, non, faux, falso, nee, onwaar, não, нет, いいえ, 否',
+);
+const counts = wordKeys(
+  'valid, ok, okay, kept, keep, active, used, included, none, good, gültig, aktiv, valide, válido',
+  'valido, válida, valida, actif, activo, attivo, geldig, actief, not deleted, nicht gelöscht',
+);
+
+/** What a column of deletions says of its row; undefined for a word that is neither yes nor no. */
+export function meansDeleted(text: string): boolean | undefined {
+  const key = wordKey(text);
+  if (yes.has(key) || key === 'd' || namesDeletion(text) || ticked.test(text)) return true;
+  const kept = no.has(key) || counts.has(key) || notReading(text)?.class === 'missing';
+  return kept || text === '☐' ? false : undefined;
+}
+const ticked = /^[✓✔☑*]$/u;
+
+/**
+ * What a column of valid rows says of its row: there `ja` keeps it, and an `x` is a tick. An empty
+ * cell or a dash beside ticks may be a row that does not count, or one nobody judged: it says nothing.
+ */
+export function meansInvalid(text: string): boolean | undefined {
+  const key = wordKey(text);
+  if (yes.has(key) || counts.has(key) || key === 'x' || ticked.test(text)) return false;
+  const taken = no.has(key) || key === 'd' || namesDeletion(text);
+  return taken || notReading(text)?.class === 'error' || text === '☐' ? true : undefined;
+}
+
+const places: ReadonlyMap<string, PointPlace> = new Map([
+  ['', 'face'],
+  ['face', 'face'],
+  ['edge', 'edge'],
+  ['shut', 'shut'],
+]);
+export const placeNames = ['face', 'edge', 'shut'] as const;
+export const placeNamed = (text: string): PointPlace | undefined => places.get(text.toLowerCase());
+
+const flags: ReadonlyMap<string, boolean> = new Map([
+  ['', false],
+  ...['yes', 'y', 'true', '1', 'x'].map((word) => [word, true] as const),
+  ...['no', 'n', 'false', '0'].map((word) => [word, false] as const),
+]);
+export const flagNames = ['yes', 'no', 'true', 'false'] as const;
+export const flagNamed = (text: string): boolean | undefined => flags.get(text.toLowerCase());
+
+/** `1`, `2`, `3` …: the number of a repeat. */
+export const ordinal = (text: string): number | undefined =>
+  /^0*[1-9]\d{0,8}$/.test(text) ? Number(text) : undefined;
+
+const wholeFilm = new Set(['', 'total', 'all', 'film']);
+export const layerNamed = (text: string): string => {
+  const layer = text.toLowerCase();
+  return wholeFilm.has(layer) ? '' : layer;
+};

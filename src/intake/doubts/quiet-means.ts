@@ -1,0 +1,99 @@
+/**
+ * Means that no word gives away: the last number of a row without column names, or a row that names no
+ * point while the others of its panel do.
+ *
+ * A number that is the mean of the readings beside it may be a reading by chance. Where it is so on every
+ * panel that has one, on three and more, it is a mean: read as a reading it would count the others twice.
+ * The file is refused there; on fewer panels it is a doubt, told aloud.
+ */
+import { groupBy } from '../../base/group-by.ts';
+import { readReadingCell } from '../cells/reading-cell.ts';
+import type { Findings } from '../findings.ts';
+import type { SettledTable } from '../readings/readings.ts';
+import type { Row } from '../rows/tokens.ts';
+import { placeOf } from '../tables/table.ts';
+
+/** Panels on which chance does not explain it any more. */
+const PROOF = 3;
+/** Decimals that a mean may have been rounded to. */
+const ROUNDING = [0, 1, 2] as const;
+
+type Suspect = { readonly row: Row; readonly column: number };
+
+export function tellQuietMeans(tables: readonly SettledTable[], findings: Findings): void {
+  for (const settled of tables) {
+    const suspects = [...lastOfNamelessRows(settled), ...rowsWithoutPoint(settled)];
+    const [first] = suspects;
+    if (first === undefined) continue;
+    const count = suspects.length;
+    const panels = count === 1 ? 'one panel' : `all ${count} panels that have one`;
+    const [severity, code, hint] =
+      count >= PROOF
+        ? ([
+            'error',
+            'statistics-unnamed',
+            'take the means out, or name their column or row',
+          ] as const)
+        : (['warning', 'statistics-unnamed', 'if it is a mean, take it out'] as const);
+    findings.add(severity, code, () => ({
+      message: `a number without a name of its own is the mean of the readings beside it, on ${panels}`,
+      at: placeOf(settled.table, first.row, first.column),
+      hint,
+    }));
+  }
+}
+
+/** Every one of them, or none: a single row that is otherwise is a row of readings. */
+function lastOfNamelessRows({ table, rules }: SettledTable): readonly Suspect[] {
+  const columns = table.layout.readings.map(({ column }) => column);
+  const last = columns.at(-1);
+  if (table.header !== undefined || columns.length < 3 || last === undefined) return [];
+  const told = table.rows.map((row) => {
+    const values = columns.map((column) => thicknessOf(row, column, rules));
+    return isMean(values.at(-1), values.slice(0, -1)) ? [{ row, column: last }] : [];
+  });
+  return told.every((one) => one.length > 0) ? told.flat() : [];
+}
+
+function rowsWithoutPoint({ table, rules }: SettledTable): readonly Suspect[] {
+  const { columns, readings, kind } = table.layout;
+  const [pointAt, panelAt] = [columns.get('point'), columns.get('panel')];
+  const [reading] = readings;
+  if (kind !== 'long' || pointAt === undefined || panelAt === undefined) return [];
+  if (reading === undefined) return [];
+  const named = ({ cells }: Row): boolean => (cells[pointAt] ?? '').trim() !== '';
+  const groups = groupBy(table.rows, ({ cells }) => (cells[panelAt] ?? '').trim());
+  const told = [...groups.values()].flatMap((rows) => {
+    const without = rows.filter((row) => !named(row));
+    const [only] = without;
+    if (only === undefined) return [];
+    const others = rows.filter(named).map((row) => thicknessOf(row, reading.column, rules));
+    const mean = without.length === 1 && isMean(thicknessOf(only, reading.column, rules), others);
+    return [mean ? { row: only, column: reading.column } : undefined];
+  });
+  return told.every((one) => one !== undefined) ? told.flatMap((one) => one ?? []) : [];
+}
+
+function thicknessOf(
+  { cells }: Row,
+  column: number,
+  rules: SettledTable['rules'],
+): number | undefined {
+  const told = readReadingCell((cells[column] ?? '').trim(), rules);
+  return told.kind === 'reading' ? told.thickness : undefined;
+}
+
+function isMean(value: number | undefined, others: readonly (number | undefined)[]): boolean {
+  const known = others.filter((one) => one !== undefined);
+  if (value === undefined || known.length < 2 || known.length < others.length) return false;
+  // Readings that are all one are their own mean.
+  if (new Set(known).size === 1) return false;
+  const mean = known.reduce((sum, one) => sum + one, 0) / known.length;
+  return ROUNDING.some(
+    (digits) => Math.abs(value - mean) <= 0.5 * 10 ** -digits + 1e-9 && fits(value, digits),
+  );
+}
+
+/** Whether a number is written with no more decimals than this. */
+const fits = (value: number, digits: number): boolean =>
+  Math.abs(value * 10 ** digits - Math.round(value * 10 ** digits)) < 1e-6;

@@ -1,0 +1,52 @@
+/**
+ * Decimal commas that nobody quoted, in a table separated by commas.
+ *
+ * `roof,1,101,5` may be 101.5 on the roof, or 101 and a note "5": the cells after the mark have
+ * moved by one. A row too long for its header shows it; so does a bare number among free texts.
+ */
+
+import type { Row } from '../rows/tokens.ts';
+import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
+import type { Table } from '../tables/table.ts';
+
+const whole = (text: string | undefined): boolean => /^\d+$/u.test((text ?? '').trim());
+const fraction = (text: string | undefined): boolean => /^\d{1,2}$/u.test((text ?? '').trim());
+
+/** Whether blank cells beyond the header may be those that an unquoted decimal comma pushed out. */
+export function mayBeShifted({ delimiter, layout }: Table, { cells }: Row): boolean {
+  if (delimiter !== ',') return false;
+  const columns = new Set(layout.readings.map(({ column }) => column));
+  return layout.readings.some(({ column }) => {
+    const [here, next] = [cells[column], cells[column + 1]];
+    if (!whole(here)) return false;
+    return columns.has(column + 1) ? /^\s*\d\s*$/u.test(next ?? '') : fraction(next);
+  });
+}
+
+/** Roles whose cells may well be numbers: a badge, a trainee, a layer. */
+const numberedRoles: ReadonlySet<GaugeRole> = new Set(['operator', 'vehicle', 'layer']);
+const textRoles: ReadonlySet<GaugeRole> = new Set(['note', 'time', 'substrate']);
+
+/**
+ * The columns after a reading in which a number of one or two digits may be its decimals: a note,
+ * or a column of numbered people in which other cells are no such numbers, or a 0.
+ */
+export function doubtfulColumns({ delimiter, layout, rows }: Table): readonly number[] {
+  if (delimiter !== ',') return [];
+  return layout.readings
+    .map(({ column }) => column)
+    .filter((column) => {
+      const next = layout.header[column + 1];
+      if (next === undefined || layout.readings.some((r) => r.column === column + 1)) return false;
+      if (next.role !== undefined && textRoles.has(next.role)) return true;
+      if (next.role !== undefined && !numberedRoles.has(next.role)) return false;
+      return rows.some(({ cells }) => {
+        const text = (cells[column + 1] ?? '').trim();
+        return text === '' || text === '0' || !whole(text);
+      });
+    });
+}
+
+/** Whether a reading and the number after it may be one. */
+export const mayBeOne = ({ cells }: Row, column: number): boolean =>
+  whole(cells[column]) && fraction(cells[column + 1]);

@@ -1,0 +1,81 @@
+/**
+ * Names that are one though they are written in two ways.
+ *
+ * é is one sign or two (Unicode normal forms C and D): both are the same name, and the spelling
+ * that comes first in the file stays. Points `1`, `01` and `1.0` are one where all points are
+ * numbers and no panel has two spellings of one number; otherwise they may be two, and stay apart.
+ */
+import type { Findings } from '../findings.ts';
+import type { Row } from '../rows/tokens.ts';
+import { placeOf, type Table } from '../tables/table.ts';
+
+/** Each name in the spelling that came first. */
+export function createNames(): (text: string) => string {
+  const firsts = new Map<string, string>();
+  return (text) => {
+    const same = firsts.get(text);
+    if (same !== undefined) return same;
+    const normal = text.normalize('NFC');
+    const first = firsts.get(normal) ?? text;
+    firsts.set(normal, first);
+    firsts.set(text, first);
+    return first;
+  };
+}
+
+const pointNumber = /^0*(\d{1,15})(?:[.,]0+)?$/u;
+
+/** How points are spelt: as the file does, or one spelling for each number. */
+export function pointSpelling(
+  tables: readonly Table[],
+  findings: Findings,
+): (text: string) => string {
+  const spellings = new Map<string, string>();
+  const numbers = new Map<string, string>();
+  let several: { row: Row; column: number; table: Table } | undefined;
+  for (const table of tables) {
+    const column = table.layout.columns.get('point');
+    if (column === undefined) continue;
+    for (const row of table.rows) {
+      const text = (row.cells[column] ?? '').trim();
+      if (text === '' || spellings.has(text)) continue;
+      const number = pointNumber.exec(text)?.[1];
+      if (number === undefined) return (point) => point;
+      const first = numbers.get(number) ?? text;
+      if (first !== text) several ??= { row, column, table };
+      numbers.set(number, first);
+      spellings.set(text, first);
+    }
+  }
+  if (several === undefined) return (point) => point;
+  const { row, column, table } = several;
+  if (!collide(tables, spellings)) return (point) => spellings.get(point) ?? point;
+  findings.add('warning', 'points-alike', () => {
+    const text = (row.cells[column] ?? '').trim();
+    const message = `"${text}" and "${spellings.get(text)}" are points of one panel, and are kept apart`;
+    return {
+      message,
+      at: placeOf(table, row, column),
+      hint: 'write them alike if they are one point',
+    };
+  });
+  return (point) => point;
+}
+
+/** Whether some panel has a number in two spellings. */
+function collide(tables: readonly Table[], spellings: ReadonlyMap<string, string>): boolean {
+  const used = new Map<string, string>();
+  return tables.some(({ layout, rows, given }) => {
+    const [pointAt = -1, panelAt = -1, vehicleAt = -1] = (
+      ['point', 'panel', 'vehicle'] as const
+    ).map((role) => layout.columns.get(role));
+    return rows.some(({ cells }) => {
+      const text = (cells[pointAt] ?? '').trim();
+      const panel = cells[panelAt] ?? given.panel ?? '';
+      const key = `${cells[vehicleAt] ?? given.vehicle ?? ''}\0${panel}\0${spellings.get(text) ?? ''}`;
+      const before = used.get(key) ?? text;
+      used.set(key, before);
+      return before !== text;
+    });
+  });
+}

@@ -1,0 +1,95 @@
+/**
+ * What the names of columns mean: a role for each header cell, whatever synonym or unit it carries.
+ */
+import { closest } from '../../base/did-you-mean.ts';
+import { type LabelledUnit, splitUnit } from '../cells/unit.ts';
+
+/** A role's synonyms; the role's own name is always one. */
+export type Vocabulary<Role extends string> = Readonly<Record<Role, readonly string[]>>;
+
+export const defectVocabulary = {
+  panel: ['panel name', 'part', 'body part', 'area', 'location'],
+  defect: ['defects', 'damage', 'fault'],
+  grade: ['rating', 'severity'],
+  extent: ['spread', 'coverage'],
+  depth: [],
+  note: ['notes', 'comment', 'comments', 'remark', 'remarks'],
+} as const satisfies Vocabulary<string>;
+export type DefectRole = keyof typeof defectVocabulary;
+
+export type HeaderCell<Role extends string> = LabelledUnit & {
+  readonly text: string;
+  readonly role?: Role;
+};
+
+/** Letters that no decomposition takes apart. */
+const folded: Readonly<Record<string, string>> = {
+  ł: 'l',
+  ø: 'o',
+  æ: 'ae',
+  ß: 'ss',
+  đ: 'd',
+  ı: 'i',
+};
+
+/** `Film_Thickness.` → `film thickness`, `Épaisseur` → `epaisseur`: as the vocabulary writes it. */
+export const plainWords = (label: string): string =>
+  label
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .replace(/[łøæßđı]/gu, (letter) => folded[letter] ?? letter)
+    .replace(/[_\-./:\s°º]+/gu, ' ')
+    .trim();
+
+/** The role a name stands for; the table behind it is made when it is first asked. */
+export function roleReader<Role extends string>(
+  vocabulary: Vocabulary<Role>,
+): (name: string) => Role | undefined {
+  let roles: Map<string, Role> | undefined;
+  return (name) => {
+    roles ??= rolesByName(vocabulary);
+    return roles.get(plainWords(name));
+  };
+}
+
+function rolesByName<Role extends string>(vocabulary: Vocabulary<Role>): Map<string, Role> {
+  const roles = new Map<string, Role>();
+  for (const role of Object.keys(vocabulary) as Role[]) {
+    for (const name of [role, ...vocabulary[role]]) roles.set(plainWords(name), role);
+  }
+  return roles;
+}
+
+export function headerReader<Role extends string>(
+  vocabulary: Vocabulary<Role>,
+): (cell: string) => HeaderCell<Role> {
+  const roleOf = roleReader(vocabulary);
+  return (cell) => {
+    const text = cell.trim();
+    const split = splitHeader(text);
+    const role = roleOf(split.label) ?? roleOf(text);
+    return { ...split, text, ...(role === undefined ? {} : { role }) };
+  };
+}
+
+/** The unit may stand in the wide brackets of an East Asian keyboard. */
+function splitHeader(text: string): LabelledUnit {
+  const split = splitUnit(text);
+  return split.unit === undefined ? { ...splitUnit(text.normalize('NFKC')) } : split;
+}
+
+/** The header cell closest to one of a role's names, for a hint. */
+export function misspelling<Role extends string>(
+  vocabulary: Vocabulary<Role>,
+  role: Role,
+  header: readonly HeaderCell<Role>[],
+): { readonly column: number; readonly name: string } | undefined {
+  const names = [role, ...vocabulary[role]].filter((name) => name.length > 2);
+  for (const [column, cell] of header.entries()) {
+    if (cell.role !== undefined || cell.text === '') continue;
+    const name = closest(plainWords(cell.label), names);
+    if (name !== undefined) return { column, name };
+  }
+  return undefined;
+}

@@ -1,0 +1,149 @@
+/**
+ * Rows that no line of names stands above, split and taken as the table they prove to be; or why
+ * they cannot be.
+ */
+import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
+import { numberShape } from '../cells/numbers.ts';
+import { columnsByNumber, type IntakeOptions } from '../intake-options.ts';
+import { delimiterName, delimiters } from '../rows/dialect.ts';
+import type { Source } from '../rows/source.ts';
+import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
+import { headerlessLayout, isBare, panelNamedBy, withoutHeader } from './headerless.ts';
+import { type Layout, type LayoutContext, readGaugeHeader } from './layout.ts';
+import { listRows } from './list-lines.ts';
+import { sayingOf } from './sayings.ts';
+import type { Split } from './section-state.ts';
+import { widest } from './table.ts';
+
+export function headerlessTable(
+  source: Source,
+  options: IntakeOptions,
+  context: LayoutContext,
+): Outcome<Split> {
+  const tries = (options.delimiter === undefined ? delimiters : [options.delimiter]).flatMap(
+    (delimiter) => {
+      const rows = tokenize(source, delimiter, { offset: 0, line: 1 }).value;
+      return rows === undefined || rows.length === 0 ? [] : [{ delimiter, rows }];
+    },
+  );
+  const list = listTable(source, tries[0]?.rows ?? [], context);
+  if (list !== undefined) return found(list);
+  const splits = tries.flatMap(({ delimiter, rows }): readonly Split[] => {
+    const proved = provedLayout(rows, delimiter, options, context);
+    if (proved === undefined) return [];
+    const { layout, line, panel, why } = proved;
+    const evidence = [`${delimiterName[delimiter]} as delimiter`, why];
+    const start = { layout, header: undefined, line, panel };
+    return [{ source, delimiter, shown: delimiter, rows, start, context, evidence }];
+  });
+  const [best] = splits.sort((a, b) => surer(b) - surer(a));
+  if (best !== undefined) return found(best);
+  const bare = tries.findLast(
+    ({ rows }) =>
+      rows.some(isBare) && rows.every((row) => isBare(row) || sayingOf(row) !== undefined),
+  );
+  return bare === undefined ? refused() : refused(noPanel(source, bare.rows.find(isBare)));
+}
+
+/** A comma may be a decimal mark: another delimiter that proves the same comes first. */
+const surer = ({ delimiter, start }: Split): number =>
+  (delimiter === ',' ? 0 : 100) + start.layout.columns.size + start.layout.readings.length;
+
+type Proved = {
+  readonly layout: Layout;
+  readonly line: number;
+  readonly panel?: string | undefined;
+  readonly why: string;
+};
+
+function provedLayout(
+  rows: readonly Row[],
+  delimiter: Delimiter,
+  options: IntakeOptions,
+  context: LayoutContext,
+): Proved | undefined {
+  const given = columnsByNumber(options.columns);
+  const reading = given?.get('reading');
+  const [first] = rows;
+  const inFirst = numberShape((first?.cells[reading ?? -1] ?? '').trim()) !== undefined;
+  if (given !== undefined && reading !== undefined && given.has('panel')) {
+    if (!inFirst) return undefined;
+    const columns = new Map([...given].filter(([role]) => role !== 'reading'));
+    const why = 'no line names the columns, which are taken as asked';
+    return { layout: withoutHeader('long', columns, [reading]), line: 0, why };
+  }
+  const panel = options.panelNames?.get('');
+  const layout =
+    headerlessLayout(rows, delimiter, context) ??
+    (panel !== undefined && rows.some(isBare) ? bareList(rows, delimiter) : undefined);
+  if (layout === undefined || !allowed(layout, options)) return undefined;
+  const line = layout.columns.has('panel')
+    ? firstPanelLine(rows, layout, context)
+    : (rows.find((row) => isBare(row) || panelNamedBy(row, context) !== undefined)?.line ?? 0);
+  if (rows.some((row) => row.line < line && headsReadings(row, layout))) return undefined;
+  const why =
+    layout.kind === 'blocks'
+      ? 'no line names the columns: lines name the panels of the numbers below them'
+      : 'no line names the columns: one holds known panels, and the others prove what they are';
+  return { layout, line, panel, why };
+}
+
+/**
+ * A row that names a column of readings, or several: a header with something wrong, which is to be
+ * said. `Panel,Before,After` and `,Anna,Ben` are no one survey, whatever stands below them.
+ */
+const headsReadings = ({ cells }: Row, { readings }: Layout): boolean => {
+  if (cells.length < 2) return false;
+  const names = readGaugeHeader(cells);
+  const named = readings.filter(({ column }) => /\p{L}/u.test(names[column]?.label ?? ''));
+  return named.length > 1 || names.some(({ role, label }) => role === 'reading' && label !== '');
+};
+
+const allowed = ({ kind }: Layout, { layout }: IntakeOptions): boolean =>
+  layout === undefined || layout === kind || (layout === 'long' && kind === 'list');
+
+const bareList = (rows: readonly Row[], delimiter: Delimiter): Layout | undefined => {
+  const width = widest(rows.filter(isBare));
+  if (width > 1 && delimiter === ',') return undefined;
+  return withoutHeader(
+    'blocks',
+    new Map(),
+    Array.from({ length: width }, (_, k) => k),
+  );
+};
+
+const firstPanelLine = (
+  rows: readonly Row[],
+  { columns }: Layout,
+  { isPanel }: LayoutContext,
+): number => {
+  const at = columns.get('panel') ?? 0;
+  return rows.find(({ cells }) => isPanel((cells[at] ?? '').trim()))?.line ?? 0;
+};
+
+function listTable(
+  source: Source,
+  rows: readonly Row[],
+  context: LayoutContext,
+): Split | undefined {
+  const list = listRows(source, rows, context.isPanel);
+  if (list === undefined) return undefined;
+  const own = list.filter((row, k) => row !== rows[k]);
+  const width = widest(own);
+  const numbers = Array.from({ length: width - 1 }, (_, k) => k + 1);
+  const layout = withoutHeader('list', new Map([['panel', 0]]), numbers);
+  const line = own[0]?.line ?? 0;
+  return {
+    // The cells are as long as in the text, with one mark between them: any delimiter places them.
+    ...{ source, delimiter: '|', shown: ':', rows: list, context },
+    start: { layout, header: undefined, line },
+    evidence: ['each line names a panel, and its readings behind a colon'],
+  };
+}
+
+function noPanel(source: Source, row: Row | undefined): Diagnostic {
+  return error('panel-missing', 'the numbers are no panel’s: no line and no column names one', {
+    at: source.placeAt(row?.start ?? 0, row?.cells[0]?.length ?? 1),
+    hint: 'write a line such as "Panel: bonnet" above them, or add a column "panel"',
+  });
+}

@@ -1,0 +1,54 @@
+/** Rows that have more cells than their header names, or too few to say what they mean. */
+
+import { mayBeShifted } from '../doubts/shifted-cells.ts';
+import type { Findings } from '../findings.ts';
+import type { Delimiter, Row } from '../rows/tokens.ts';
+import { placeOf, type Table } from './table.ts';
+
+export type Misfit =
+  | { readonly kind: 'long'; readonly column: number }
+  | { readonly kind: 'short'; readonly needed: number };
+
+/** What is wrong with the number of a row's cells, if anything. */
+export type RowShape = (row: Row) => Misfit | undefined;
+
+export function rowShape(table: Table): RowShape {
+  const { layout } = table;
+  const width = layout.header.length === 0 ? Number.POSITIVE_INFINITY : layout.header.length;
+  const panelAt = layout.columns.get('panel') ?? -1;
+  const needed =
+    layout.kind === 'wide' ? 0 : Math.max(panelAt, layout.readings[0]?.column ?? 0) + 1;
+  return (row) => {
+    const { cells } = row;
+    if (cells.length > width) {
+      const filled = cells.findIndex((cell, k) => k >= width && cell.trim() !== '');
+      const extra = filled === -1 && mayBeShifted(table, row) ? width : filled;
+      if (extra !== -1) return { kind: 'long', column: extra };
+    }
+    return cells.length < needed ? { kind: 'short', needed } : undefined;
+  };
+}
+
+export function tellShape(table: Table, row: Row, misfit: Misfit, findings: Findings): void {
+  const { layout, delimiter } = table;
+  const { cells } = row;
+  if (misfit.kind === 'long') {
+    findings.add('error', 'row-too-long', () => ({
+      message: `the row has ${cells.length} cells, the header names ${layout.header.length} columns`,
+      at: placeOf(table, row, misfit.column),
+      hint: tooLongHint(delimiter),
+    }));
+    return;
+  }
+  const { needed } = misfit;
+  findings.add('error', 'row-too-short', () => ({
+    message: `the row ends before column ${needed}, "${layout.header[needed - 1]?.text ?? ''}"`,
+    at: placeOf(table, row, cells.length - 1),
+    hint: 'add the missing cells',
+  }));
+}
+
+const tooLongHint = (delimiter: Delimiter): string =>
+  delimiter === ','
+    ? 'a decimal comma or a comma in a note? quote that cell, or separate the columns by ;'
+    : 'quote a cell that holds the delimiter';

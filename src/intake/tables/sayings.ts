@@ -1,0 +1,60 @@
+/**
+ * Lines that say something of the whole: `Operator: Ann`, `Serial no = 0042`, `Unit;µm`,
+ * `Panel: bonnet`, or a panel's name alone above its values.
+ */
+
+import { layerNamed } from '../cells/words.ts';
+import type { Row } from '../rows/tokens.ts';
+import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
+import { roleReader } from './header.ts';
+import type { Given } from './table.ts';
+
+export type Saying = {
+  readonly key: string;
+  readonly value: string;
+  /** The cell the value stands in, or begins in. */
+  readonly column: number;
+};
+
+const roleOf = roleReader(gaugeVocabulary);
+export const roleOfKey = (key: string): GaugeRole | undefined => roleOf(key);
+
+const longestSaying = 2000;
+
+export const filledCells = ({ cells }: Row): readonly number[] =>
+  [...cells.keys()].filter((k) => (cells[k] ?? '').trim() !== '');
+
+/** A key and a value, in one cell or in two. */
+export function sayingOf(row: Row): Saying | undefined {
+  const filled = filledCells(row);
+  const [first = 0, second] = filled;
+  const text = (row.cells[first] ?? '').trim();
+  if (text.length > longestSaying) return undefined;
+  const joined = /^([^:：=;\t]{1,60}?)\s*[:：=;\t]\s*(.*)$/su.exec(text);
+  if (joined !== null && /\p{L}/u.test(joined[1] ?? '')) {
+    const [, key = '', start = ''] = joined;
+    if (filled.length === 1) return { key, value: start, column: first };
+    const rest = filled.slice(1).map((k) => (row.cells[k] ?? '').trim());
+    return { key, value: [start, ...rest].filter((part) => part !== '').join(', '), column: first };
+  }
+  if (filled.length !== 2 || second === undefined || !/\p{L}/u.test(text)) return undefined;
+  return { key: text, value: (row.cells[second] ?? '').trim(), column: second };
+}
+
+/** A line of one cell, without the dashes and brackets that dress it up. */
+export function loneText(row: Row): string | undefined {
+  const [only, more] = filledCells(row);
+  if (only === undefined || more !== undefined) return undefined;
+  const bare = (row.cells[only] ?? '').replace(/^[\s\-=*_#>[(<]+|[\s\-=*_#<\])>:]+$/gu, '');
+  return /\p{L}/u.test(bare) ? bare : undefined;
+}
+
+/** What a saying settles for the rows below it, if it does. */
+export function givenBy({ key, value }: Saying): Partial<Given> | undefined {
+  if (value === '') return undefined;
+  const role = roleOfKey(key);
+  if (role === 'panel') return { panel: value, point: null };
+  if (role === 'vehicle') return { vehicle: value };
+  if (role === 'layer') return { layer: layerNamed(value) };
+  return role === 'point' ? { point: value } : undefined;
+}

@@ -1,0 +1,254 @@
+/**
+ * The rows of a file → its parts: lines that say something of the whole, tables of readings, each
+ * under its header and the panel or vehicle that a line above names, and what is no part of either.
+ *
+ * Most rows have a number where a reading stands and are rows of the table they are in; only the
+ * others are asked what they are.
+ */
+
+import { markerLegend } from '../cells/markers.ts';
+import { notReading } from '../cells/not-readings.ts';
+import { unitNamed } from '../cells/unit.ts';
+import type { Row } from '../rows/tokens.ts';
+import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
+import { closeForeign, startsForeignTable } from './foreign-tables.ts';
+import { type Layout, layoutOf } from './layout.ts';
+import {
+  beginsLaterStage,
+  isAside,
+  setsApart,
+  tellApart,
+  tellAside,
+  tellOtherDialect,
+  tellRowAbove,
+} from './lines-beside.ts';
+import { filledCells, givenBy, loneText, type Saying, sayingOf } from './sayings.ts';
+import {
+  isDataRow,
+  isNumber,
+  namesUnit,
+  needsPanel,
+  type Parts,
+  plain,
+  type Reader,
+  type State,
+  sameNames,
+  startsAsNumber,
+  type TableStart,
+} from './section-state.ts';
+import { type Given, nothingGiven, placeOf } from './table.ts';
+
+export function divideIntoParts(rows: readonly Row[], start: TableStart, reader: Reader): Parts {
+  const state: State = {
+    ...{ tables: [], metadata: [], units: [], evidence: [], statistics: [], summaries: [] },
+    titles: new Set<string>(),
+    layout: start.layout,
+    header: start.header,
+    given: { ...nothingGiven, panel: start.panel ?? null },
+    rows: [],
+    foreign: undefined,
+    asideLine: 0,
+  };
+  let before: Row | undefined;
+  for (let k = 0; k < rows.length; k += 1) {
+    const row = rows[k];
+    if (row === undefined) continue;
+    if (row.line < start.line) readPreamble(row, state, reader);
+    else if (start.header === undefined || row.line > start.line) {
+      if (state.foreign === undefined && isDataRow(row, state.layout)) state.rows.push(row);
+      else readOther(row, before, rows[k + 1], state, reader);
+    }
+    before = row;
+  }
+  closeTable(state, reader);
+  closeForeign(state, reader);
+  const { tables, metadata, units, evidence, statistics, summaries } = state;
+  return { tables, metadata, units, evidence, statistics, summaries };
+}
+
+function readPreamble(row: Row, state: State, reader: Reader): void {
+  const { isPanel } = reader.context;
+  if (tellRowAbove(row, reader)) return;
+  const saying = sayingOf(row);
+  if (saying !== undefined) hear(row, saying, state);
+  const unit = saying !== undefined && namesUnit(saying) ? undefined : unitSaying(row);
+  if (unit !== undefined) hear(row, unit, state);
+  if (saying !== undefined || unit !== undefined) return;
+  const text = loneText(row);
+  if (text === undefined) return;
+  state.titles.add(plain(text));
+  if (isPanel(text)) state.given = { ...state.given, panel: text };
+}
+
+/**
+ * `Unit µm`, `All readings in mil`, `Paint report [µm]`: a title that ends in the unit; a unit alone; or the unit
+ * as one of several sayings of a line: `Serial: 42, Unit: µm`.
+ */
+function unitSaying(row: Row): Saying | undefined {
+  const among = filledCells(row).flatMap((column) =>
+    (row.cells[column] ?? '')
+      .slice(0, 2000)
+      .split(/[,;|*]/u)
+      .map((part) => sayingOf({ ...row, cells: [part] }))
+      .flatMap((saying) =>
+        saying !== undefined && namesUnit(saying) ? [{ ...saying, column }] : [],
+      ),
+  );
+  if (among[0] !== undefined) return { ...among[0], value: among[0].value.trim() };
+  const [column = 0] = filledCells(row);
+  const text = (row.cells[column] ?? '').trim();
+  const alone = filledCells(row).length === 1 ? unitNamed(text) : undefined;
+  if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
+  const value = /(?:\b(?:units?|in|en)\s+|[([]\s*)([^\s()[\]]+)\s*[)\]]?$/iu.exec(text)?.[1];
+  const unit = value === undefined ? undefined : unitNamed(value);
+  if (value === undefined || (unit !== 'um' && unit !== 'mil')) return undefined;
+  return { key: 'unit', value, column };
+}
+
+/** Keeps a saying, and lets it settle what it names for the rows below. */
+function hear(row: Row, saying: Saying, state: State): void {
+  const { key, value } = saying;
+  state.metadata.push({ key, value, line: row.line });
+  if (namesUnit(saying)) state.units.push({ row, saying });
+  const given = givenBy(saying);
+  if (given === undefined) return;
+  state.given = { ...state.given, ...given };
+  if (given.vehicle !== undefined && !state.layout.columns.has('vehicle')) {
+    state.evidence.push(`line ${row.line} says vehicle ${given.vehicle}`);
+  }
+}
+
+function readOther(
+  row: Row,
+  before: Row | undefined,
+  next: Row | undefined,
+  state: State,
+  reader: Reader,
+): void {
+  if (sameNames(row, state.header)) {
+    repeatHeader(row, state, reader);
+    return;
+  }
+  if (tellOtherDialect(row, reader)) return;
+  const other = otherHeader(row, next, state, reader);
+  if (other !== undefined) {
+    openTable(row, other, state, reader);
+    return;
+  }
+  const saying = sayingOf(row);
+  if (saying !== undefined && isStatisticSaying(row, saying)) {
+    state.statistics.push({ row, saying });
+    return;
+  }
+  const given = saying === undefined ? undefined : givenBy(saying);
+  if (saying !== undefined && given !== undefined && isNews(given, state.layout, row)) {
+    closeTable(state, reader);
+    closeForeign(state, reader);
+    hear(row, saying, state);
+    return;
+  }
+  const caption = captionOf(row, next, state, reader);
+  if (caption !== undefined) {
+    closeTable(state, reader);
+    closeForeign(state, reader);
+    state.given = { ...state.given, panel: caption, point: null };
+    return;
+  }
+  if (state.foreign !== undefined) {
+    state.foreign.rows.push(row);
+    return;
+  }
+  if (startsForeignTable(row, before, next, state, reader)) {
+    closeTable(state, reader);
+    state.foreign = { header: row, rows: [] };
+    return;
+  }
+  if (setsApart(row, next, saying, state, reader) || beginsLaterStage(row, next, state, reader)) {
+    closeTable(state, reader);
+    tellApart(row, reader);
+    return;
+  }
+  if (isAside(row, before, saying, state, reader)) {
+    state.asideLine = row.line;
+    if (saying !== undefined) {
+      // The rows below a unit are a table of their own: what stands above has the unit named there.
+      if (namesUnit(saying)) closeTable(state, reader);
+      hear(row, saying, state);
+    } else if (markerLegend(row.cells).size === 0) tellAside(row, reader);
+    return;
+  }
+  state.rows.push(row);
+}
+
+/** `Mean: 101.3`, in one cell: in two it is a row of the table. */
+const isStatisticSaying = (row: Row, { key, value }: Saying): boolean =>
+  filledCells(row).length === 1 &&
+  (isStatistic(key) || /^n$/iu.test(key.trim())) &&
+  (isNumber(value) || value === '');
+
+/** `Panel: roof` where the panels have a column is a row gone wrong, not news. */
+const roleOfGiven = { panel: 'panel', vehicle: 'vehicle', layer: 'layer', point: 'point' } as const;
+function isNews(given: Partial<Given>, layout: Layout, row: Row): boolean {
+  const keys = Object.keys(given).filter((key): key is keyof Given => key in roleOfGiven);
+  if (keys.includes('panel')) return needsPanel(layout);
+  return keys.every((key) => !layout.columns.has(roleOfGiven[key])) && filledCells(row).length <= 2;
+}
+
+function repeatHeader(row: Row, state: State, reader: Reader): void {
+  const { findings } = reader;
+  closeTable(state, reader);
+  closeForeign(state, reader);
+  const line = state.header?.line;
+  state.header = row;
+  if (needsPanel(state.layout)) return;
+  findings.add('note', 'header-repeated', () => ({
+    message: `the header of line ${line} stands here again`,
+    at: placeOf(reader, row, 0),
+  }));
+}
+
+/** Another row of names in the middle of the file, with readings under it. */
+function otherHeader(
+  row: Row,
+  next: Row | undefined,
+  { layout }: State,
+  { context }: Reader,
+): Layout | undefined {
+  if (row.cells.length < 2 && layout.kind !== 'blocks') return undefined;
+  if (row.cells.some((cell) => startsAsNumber(cell.trim())) && layout.kind !== 'repeats')
+    return undefined;
+  const other = layoutOf(row.cells, { ...context, captions: layout.kind === 'blocks' });
+  if (other === undefined || next === undefined) return undefined;
+  return isDataRow(next, other) || isUnitsLike(next) ? other : undefined;
+}
+
+const isUnitsLike = ({ cells }: Row): boolean => cells.every((cell) => !/\d/u.test(cell));
+
+function openTable(row: Row, layout: Layout, state: State, reader: Reader): void {
+  closeTable(state, reader);
+  closeForeign(state, reader);
+  state.header = row;
+  state.layout = layout;
+}
+
+/** A panel's name above its values; between blocks any line of text is one, known or not. */
+function captionOf(
+  row: Row,
+  next: Row | undefined,
+  { layout, header }: State,
+  { context }: Reader,
+): string | undefined {
+  if (!needsPanel(layout)) return undefined;
+  const text = loneText(row);
+  if (text === undefined || namesStatistic(text) || notReading(text) !== undefined)
+    return undefined;
+  if (context.isPanel(text)) return text;
+  if (sayingOf(row) !== undefined || next === undefined) return undefined;
+  return sameNames(next, header) || isDataRow(next, layout) ? text : undefined;
+}
+
+function closeTable(state: State, { source, delimiter }: Reader): void {
+  const { layout, header, given, rows } = state;
+  if (rows.length > 0) state.tables.push({ source, delimiter, layout, header, given, rows });
+  state.rows = [];
+}

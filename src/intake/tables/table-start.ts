@@ -1,0 +1,130 @@
+/**
+ * Where the readings of a file begin, and how its rows are split: the header that names panel and
+ * reading; else a header without a panel under a line that names it; else rows that prove
+ * themselves without a header. The first of these that the file has is taken.
+ */
+import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
+import { numberShape } from '../cells/numbers.ts';
+import {
+  columnsByNumber,
+  type IntakeOptions,
+  layoutContext,
+  missingColumns,
+} from '../intake-options.ts';
+import { uncommentHeader } from '../rows/commented-header.ts';
+import { chooseDialect, type Dialect } from '../rows/dialect.ts';
+import type { Source } from '../rows/source.ts';
+import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
+import { panelNamedBy } from './headerless.ts';
+import { headerlessTable } from './headerless-table.ts';
+import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
+import { explainGaugeHeader } from './layout-questions.ts';
+import type { Split } from './section-state.ts';
+import { placeOf } from './table.ts';
+
+export function findTable(written: Source, options: IntakeOptions): Outcome<Split> {
+  const context = layoutContext(options);
+  const { split: headed, hasHeader } = headedTable(written, options, context);
+  if (hasHeader || !lacksHeader(headed.diagnostics)) return headed;
+  const captioned = headedTable(written, options, { ...context, captions: true }).split;
+  if (captioned.value !== undefined && hasCaption(captioned.value)) return captioned;
+  const namedByUser =
+    options.columns !== undefined && columnsByNumber(options.columns) === undefined;
+  if (options.headerLine !== undefined || namedByUser) return headed;
+  const bare = headerlessTable(written, options, context);
+  if (bare.value !== undefined || bare.diagnostics.length > 0) return bare;
+  return headed;
+}
+
+/** A quote that seems misplaced may stand so only for the delimiter that was tried. */
+const lacksHeader = (diagnostics: readonly Diagnostic[]): boolean =>
+  diagnostics.every(({ code }) => headerFaults.has(code));
+const headerFaults: ReadonlySet<string> = new Set([
+  'header-missing',
+  'column-missing',
+  'cell-invalid',
+  'quote-unclosed',
+]);
+
+const hasCaption = ({ rows, context }: Split): boolean =>
+  rows.some((row) => panelNamedBy(row, context) !== undefined);
+
+function headedTable(
+  written: Source,
+  options: IntakeOptions,
+  context: LayoutContext,
+): { readonly split: Outcome<Split>; readonly hasHeader: boolean } {
+  const layout = (cells: readonly string[], line: number): Layout | undefined =>
+    options.headerLine === undefined || options.headerLine === line
+      ? numberWhereNamed(cells, options)
+        ? undefined
+        : layoutOf(cells, context)
+      : undefined;
+  const score = (cells: readonly string[], line: number): number => {
+    const own = layout(cells, line);
+    return own === undefined ? 0 : own.columns.size + own.readings.length;
+  };
+  const choose = (source: Source): Outcome<Dialect> =>
+    chooseDialect(source, options.delimiter, score, (rows, delimiter) =>
+      whyNoHeader(source, rows, delimiter, options),
+    );
+  const asWritten = choose(written);
+  const uncommented =
+    asWritten.value === undefined && options.headerLine === undefined
+      ? uncommentHeader(written, (cells) => score(cells, 0) > 0)
+      : undefined;
+  const source = uncommented ?? written;
+  const dialect = uncommented === undefined ? asWritten : choose(uncommented);
+  if (dialect.value === undefined) {
+    return { split: refused(...dialect.diagnostics), hasHeader: false };
+  }
+  const { delimiter, start, header, evidence } = dialect.value;
+  const own = layout(header.cells, header.line);
+  const rows = tokenize(source, delimiter, start);
+  if (rows.value === undefined || own === undefined) {
+    return { split: refused(...rows.diagnostics), hasHeader: true };
+  }
+  const split = found({
+    ...{ source, delimiter, shown: delimiter, rows: rows.value, context, evidence },
+    start: { layout: own, header, line: header.line },
+  });
+  return { split, hasHeader: true };
+}
+
+/** What is missing from a header; or that the row or the layout that was asked for is not there. */
+function whyNoHeader(
+  source: Source,
+  rows: readonly Row[],
+  delimiter: Delimiter,
+  options: IntakeOptions,
+): readonly Diagnostic[] {
+  const { headerLine, layout, columns } = options;
+  const own = rows.filter(({ line }) => headerLine === undefined || line === headerLine);
+  const why =
+    columns === undefined
+      ? explainGaugeHeader(source, own, delimiter)
+      : missingColumns(source, own, options);
+  const plain = headerLine === undefined && layout === undefined && columns === undefined;
+  if (why.length > 0 && (plain || own.length > 0)) return why;
+  const [row = rows[0]] = own;
+  const at =
+    row === undefined
+      ? source.placeAt(Math.max(0, source.text.search(/\S/u)), 1)
+      : placeOf({ source, delimiter }, row, 0);
+  const asked = [
+    ...(headerLine === undefined ? [] : [`line ${headerLine}`]),
+    ...(layout === undefined ? [] : [`layout ${layout}`]),
+  ];
+  const message = `no names of columns stand there as asked for${asked.length === 0 ? '' : ` (${asked.join(', ')})`}`;
+  const hint = 'ask for another line or layout, or let the file say';
+  return [error('header-missing', message, { at, hint })];
+}
+
+/** Columns given by number make a header of any row, unless a number stands where readings do. */
+function numberWhereNamed(cells: readonly string[], options: IntakeOptions): boolean {
+  const columns = columnsByNumber(options.columns);
+  const text = (cells[columns?.get('reading') ?? -1] ?? '').trim();
+  return (
+    columns !== undefined && options.headerLine === undefined && numberShape(text) !== undefined
+  );
+}

@@ -1,0 +1,65 @@
+/**
+ * Columns of readings that have no name of their own: a header `Panel;Readings;;;`, its cells
+ * merged in a spreadsheet, or rows that go on beyond the header.
+ *
+ * Numbers to the right of the last column of readings are further readings where most rows have
+ * them, where they are as large as those and could not be the decimals of the number before them.
+ * Else nothing is taken: a number that only one row has there may be anything.
+ */
+
+import { numberOf, numberShape } from '../cells/numbers.ts';
+import type { ReadingColumn } from './layout.ts';
+import { type Table, widest } from './table.ts';
+
+export function adoptUnnamedReadings(table: Table): Table | undefined {
+  const { layout, rows } = table;
+  const last = layout.readings.at(-1);
+  if (last === undefined || layout.kind === 'wide' || layout.header.length === 0) return undefined;
+  const width = widest(rows);
+  const further: number[] = [];
+  for (let column = last.column + 1; column < width; column += 1) {
+    const named = layout.header[column];
+    if (named !== undefined && (named.text !== '' || named.unit !== undefined)) return undefined;
+    const numbers = numbersOf(table, column);
+    if (numbers === undefined) return undefined;
+    if (numbers.length > 0) further.push(column);
+  }
+  const [next] = further;
+  if (next === undefined) return undefined;
+  const first = numbersOf(table, next) ?? [];
+  if (next !== last.column + 1 || first.length * 3 < rows.length * 2 || rows.length < 2) {
+    return undefined;
+  }
+  if (!areReadings(table, last.column, further)) return undefined;
+  const columns = [...layout.readings.map(({ column }) => column), ...further];
+  const readings = columns.map(
+    (column, k): ReadingColumn => ({ column, panel: null, number: k + 1 }),
+  );
+  const header = [...layout.header];
+  for (let k = header.length; k < width; k += 1) header.push({ text: '', label: '' });
+  const kind = layout.kind === 'blocks' ? 'blocks' : 'repeats';
+  return { ...table, layout: { ...layout, kind, header, readings } };
+}
+
+/** The numbers of a column, or undefined if it holds anything else. */
+function numbersOf({ rows }: Table, column: number): readonly string[] | undefined {
+  const texts = rows.map(({ cells }) => (cells[column] ?? '').trim()).filter((text) => text !== '');
+  return texts.every((text) => numberShape(text) !== undefined) ? texts : undefined;
+}
+
+/** Whether numbers are as large as the readings, and no decimals of them. */
+function areReadings(table: Table, first: number, further: readonly number[]): boolean {
+  const texts = further.flatMap((column) => numbersOf(table, column) ?? []);
+  if (table.delimiter === ',' && texts.some((text) => /^(?:\d{1,2}|0\d*)$/u.test(text)))
+    return false;
+  const own = middle(numbersOf(table, first) ?? []);
+  return further.every((column) => {
+    const ratio = middle(numbersOf(table, column) ?? []) / own;
+    return ratio > 0.5 && ratio < 2;
+  });
+}
+
+function middle(texts: readonly string[]): number {
+  const values = texts.flatMap((text) => numberShape(text) ?? []).map(numberOf);
+  return values.sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+}
