@@ -32,7 +32,7 @@ export function spotBlocks(result: SpotResult, options: PageOptions): readonly B
     ladderTable(shownRungs(ladder, options.verbose), options.unit),
     paragraph(
       null,
-      `A set takes: now the middle of what is known, in brackets nine cases of ten; chance to reach the aim within ${counted(settings.correction.spot.sets, 'set')}.`,
+      `A set takes: now the middle of what is known, in brackets nine cases of ten; chance to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone. A plan may work a milder rung for more sets, if that reaches it.`,
     ),
     ...others.map((text) => paragraph('Advice', text)),
     ...assumptionBlocks(result, options),
@@ -87,7 +87,7 @@ function paintLine({ paint, word }: SpotResult): string {
 }
 
 const STATES: Readonly<Record<RungState, string>> = {
-  'too-mild': 'too mild, did not clear',
+  'too-mild': 'too mild',
   cleared: 'cleared',
   'over-budget': 'more than may go',
   open: '',
@@ -128,5 +128,8 @@ const rungCells = (
     `${thickness(combination.perSet, unit, 2)} (${thickness(low, unit, 1)}–${thickness(high, unit, 1)})`,
   ),
   cell(percent(chance)),
-  cell(STATES[state], state === 'over-budget' ? 'binding' : 'plain'),
+  cell(
+    state === 'too-mild' && tried ? 'did not clear' : STATES[state],
+    state === 'over-budget' ? 'binding' : 'plain',
+  ),
 ];
