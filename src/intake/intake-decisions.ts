@@ -1,4 +1,5 @@
 /** What was decided about a file on the way from its bytes to its readings. */
+import type { TableUnit } from './cells/unit.ts';
 import type { GaugeRole } from './tables/gauge-vocabulary.ts';
 import type { LayoutName } from './tables/layout.ts';
 import type { Metadatum } from './tables/table.ts';
@@ -8,7 +9,7 @@ export type IntakeDecisions = {
   readonly delimiter: string;
   readonly decimal: string;
   readonly layout: LayoutName;
-  readonly unit: 'um' | 'mil';
+  readonly unit: TableUnit;
   /** 0 where no line names the columns. */
   readonly headerLine: number;
   /** What the file calls its columns, by role; two names where their texts are read as one. */

@@ -4,6 +4,7 @@ import { suggest } from '../base/did-you-mean.ts';
 import { shownFile } from '../base/file-name.ts';
 import type { FilmModel } from '../film/film-model.ts';
 import type { Limits } from './bytes/limits.ts';
+import type { TableUnit } from './cells/unit.ts';
 import type { Source } from './rows/source.ts';
 import type { Row } from './rows/tokens.ts';
 import { type GaugeRole, gaugeVocabulary } from './tables/gauge-vocabulary.ts';
@@ -22,7 +23,7 @@ export type PlausibleReadings = Pick<
 export type ColumnsGiven = ReadonlyMap<string, string | readonly string[]>;
 
 export type IntakeOptions = {
-  readonly unit?: 'um' | 'mil';
+  readonly unit?: TableUnit;
   readonly delimiter?: ',' | ';' | '\t' | '|';
   readonly decimal?: '.' | ',';
   /** A name of the encoding, where the bytes do not tell. */

@@ -13,14 +13,23 @@ import type { IntakeOptions } from './intake-options.ts';
 import { createVehiclePieces, type VehiclePieces, vehicleTable } from './vehicle-pieces.ts';
 
 /** The vehicles that are complete by now, if any; or that the file is not laid out by vehicles. */
-export type LongPiece = { readonly byVehicle: boolean; readonly pieces: readonly Decoded[] };
+export type LongPiece = {
+  readonly byVehicle: boolean;
+  readonly pieces: readonly Decoded[];
+  /** Column of the vehicle's name, as soon as it is known. */
+  readonly column?: number;
+};
 
 export type LongPieces = {
   /** What the next bytes complete; with `last`, all that is left. */
   readonly push: (bytes: Uint8Array, last: boolean) => Outcome<LongPiece>;
 };
 
-type Flow = { readonly reader: TextReader; readonly pieces: VehiclePieces };
+type Flow = {
+  readonly reader: TextReader;
+  readonly pieces: VehiclePieces;
+  readonly column: number;
+};
 
 export function createLongPieces(
   name: string,
@@ -50,7 +59,11 @@ export function createLongPieces(
     const table = vehicleTable(name, text.value, options);
     if (table === undefined) return found({ byVehicle: false, pieces: [] });
     gathered = new Uint8Array();
-    flow = { reader: reader.value, pieces: createVehiclePieces(name, table, options.limits) };
+    const { column } = table;
+    flow = {
+      ...{ reader: reader.value, column },
+      pieces: createVehiclePieces(name, table, options.limits),
+    };
     return piecesOf(flow, table.body, last);
   };
   return { push };
@@ -59,7 +72,11 @@ export function createLongPieces(
 /** Characters of a piece, as long as no vehicle has more: few vehicles are in memory at a time. */
 const pieceLength = 128 * 1024;
 
-function piecesOf({ reader, pieces }: Flow, text: string, last: boolean): Outcome<LongPiece> {
+function piecesOf(
+  { reader, pieces, column }: Flow,
+  text: string,
+  last: boolean,
+): Outcome<LongPiece> {
   const own: Decoded[] = [];
   let at = 0;
   do {
@@ -71,5 +88,5 @@ function piecesOf({ reader, pieces }: Flow, text: string, last: boolean): Outcom
       own.push({ source: taken.value, encoding, evidence: reader.evidence() });
     at = end;
   } while (at < text.length);
-  return found({ byVehicle: true, pieces: own });
+  return found({ byVehicle: true, pieces: own, column });
 }

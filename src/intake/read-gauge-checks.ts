@@ -7,7 +7,7 @@
  */
 import { error, found, type Outcome, type Place, refused } from '../base/diagnostics.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import type { ShimReading } from '../film/gauge-check.ts';
+import type { ShimReading } from '../film/gauge/gauge-check.ts';
 import type { GaugeFileText } from './bytes/decode.ts';
 import type { DecimalDecision } from './cells/decimal.ts';
 import { type ReadingUnit, unitSign } from './cells/unit.ts';

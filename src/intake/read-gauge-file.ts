@@ -8,10 +8,13 @@ import { type Diagnostic, error, found, type Outcome, refused } from '../base/di
 import type { Reading } from '../film/reading.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
 import { tellHiddenRows } from './doubts/hidden-rows.ts';
+import { tellLinesAgainst } from './doubts/lines-against.ts';
+import { doubtLinesLikeRows } from './doubts/lines-like-rows.ts';
 import { tellQuietMeans } from './doubts/quiet-means.ts';
 import { tellRepeatedRows } from './doubts/repeated-rows.ts';
 import { doubtNines } from './doubts/row-of-nines.ts';
 import { doubtDays } from './doubts/several-days.ts';
+import { tellThinReadings } from './doubts/thin-readings.ts';
 import { doubtUnit } from './doubts/unit-doubt.ts';
 import { tellUnknownStates } from './doubts/unknown-states.ts';
 import { createFindings, type Findings } from './findings.ts';
@@ -24,6 +27,7 @@ import { delimiters } from './rows/dialect.ts';
 import { checkClaim } from './statistics/statistics-check.ts';
 import type { GaugeRole } from './tables/gauge-vocabulary.ts';
 import { joinedRoles, type Layout } from './tables/layout.ts';
+import { linesOutside } from './tables/lines-outside.ts';
 import type { Parts, Split } from './tables/section-state.ts';
 import { divideIntoParts } from './tables/sections.ts';
 import { type SettledTables, settleTables } from './tables/settle-tables.ts';
@@ -72,7 +76,7 @@ function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeRead
 
 /** The same of a text: a whole file, or a piece of a long one under the head of its table. */
 function readGaugeText(
-  { source, encoding, evidence }: Decoded,
+  { source, encoding, evidence, earlier }: Decoded & Pick<GaugePiece, 'earlier'>,
   asked: IntakeOptions,
   noticed: readonly Diagnostic[] = [],
 ): Outcome<GaugeReadings> {
@@ -93,17 +97,23 @@ function readGaugeText(
   }
   tellHiddenRows(parts.tables, findings, canonical);
   tellRepeatedRows(parts.tables, findings);
+  if (!canonical) {
+    const outside = linesOutside(parts.tables);
+    tellLinesAgainst(outside, parts.tables, findings);
+    doubtLinesLikeRows(outside, split.value.context.isPanel, findings);
+  }
   const settled = settleTables(parts, options, findings);
   if (settled === undefined) return refused(...findings.list());
   const collected = collect(settled, options, findings, split.value);
   if (findings.hasErrors()) return refused(...findings.list());
   tellQuietMeans(settled.tables, findings);
+  tellThinReadings(collected.readings, options.plausible.doubtfulUnder, findings);
   tellUnknownStates(
     settled.tables.map(({ table }) => table),
     findings,
   );
   findings.addAll(doubtDays(source.name, collected.readings, parts.metadata));
-  for (const claim of settled.claims) checkClaim(claim, findings);
+  for (const claim of settled.claims) checkClaim(claim, findings, earlier);
   if (findings.hasErrors()) return refused(...findings.list());
   const decisions = decisionsOf({ encoding, evidence }, split.value, parts, settled);
   const excluded = [...settled.excluded, ...collected.excluded].sort((a, b) => a.line - b.line);

@@ -20,6 +20,7 @@ import type { IntakeOptions } from './intake-options.ts';
 import { createLongPieces } from './long-pieces.ts';
 import { type GaugeReadings, type IntakeDecisions, readGaugeFile } from './read-gauge-file.ts';
 import { ownText } from './rows/own-text.ts';
+import { noTotals, totalsWith, valuesIn } from './statistics/earlier-totals.ts';
 
 export type LongFile = {
   /** The vehicles that are complete by now; with `last`, all that are left. */
@@ -36,6 +37,7 @@ export function createLongFile(
   const pieces = createLongPieces(name, options, sample);
   const vehicles = new Set<string>();
   let decided: IntakeDecisions | undefined;
+  let earlier = noTotals;
 
   const push = (bytes: Uint8Array, last: boolean): Outcome<readonly GaugeReadings[]> => {
     const next = pieces.push(bytes, last);
@@ -43,13 +45,17 @@ export function createLongFile(
     const complete: GaugeReadings[] = [];
     const noticed: Diagnostic[] = [];
     for (const piece of next.value.pieces) {
-      const read = readGaugeFile({ name, bytes: noBytes, piece: { ...piece, decided } }, options);
+      const read = readGaugeFile(
+        { name, bytes: noBytes, piece: { ...piece, decided, earlier } },
+        options,
+      );
       noticed.push(...read.diagnostics);
       if (read.value === undefined) return refused(...noticed);
-      const { readings, decisions } = read.value;
+      const { readings, excluded, decisions } = read.value;
       const doubts = [...changed(decisions), ...returning(readings)];
       if (hasErrors(doubts)) return refused(...noticed, ...doubts);
       decided ??= decisions;
+      earlier = totalsWith(earlier, valuesIn(readings, decisions.unit), excluded.length);
       complete.push(read.value);
     }
     return found(complete, noticed);

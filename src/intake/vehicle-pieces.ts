@@ -54,6 +54,8 @@ export function vehicleTable(
       own > line && numberShape((cells[reading] ?? '').trim()) !== undefined;
     const first = split.rows.find(isReading);
     if (layout.kind !== 'long' || column === undefined || first === undefined) return undefined;
+    // A table whose rows were rewritten to read them, and not its head alone, is read whole.
+    if (split.source.text.slice(first.start) !== source.text.slice(first.start)) return undefined;
     const text = split.source === source ? sample : split.source.text + sample.slice(end);
     return {
       ...{ delimiter: split.delimiter, quote, column },

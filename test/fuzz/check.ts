@@ -1,10 +1,10 @@
 /** What must hold of any input at all. */
-import { panelRecogniser } from '../../src/film/panel-names.ts';
+import { panelRecogniser } from '../../src/film/template/panel-names.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { readGaugeFile } from '../../src/intake/read-gauge-file.ts';
-import { planFiles } from '../../src/tasks/plan-files.ts';
-import { resolveSettings } from '../../src/tasks/settings.ts';
-import { surveyFiles } from '../../src/tasks/survey-files.ts';
+import { planFiles } from '../../src/tasks/plan/plan-files.ts';
+import { resolveSettings } from '../../src/tasks/settings/settings.ts';
+import { surveyFiles } from '../../src/tasks/survey/survey-files.ts';
 import type { FuzzCase } from './cases.ts';
 
 export type Depth = 'read' | 'survey' | 'plan';

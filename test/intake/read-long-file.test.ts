@@ -86,6 +86,43 @@ test('a vehicle that comes again after others is refused where it does', () => {
   expect(diagnostics[0]?.at?.line).toBe(2 + 20 * panelNames.length + 1);
 });
 
+/** Cars of different films, and every diagnostic of reading them in pieces. */
+const mixedCars = Array.from({ length: 40 }, (_, k) => 90.5 + ((k * 37) % 80));
+const mixedRows = mixedCars.map((film, k) => car(`CAR${k}`, String(film))).join('');
+function toldOfLong(text: string): readonly string[] {
+  const bytes = utf8(text);
+  const file = createLongFile('f', options, 200);
+  const told: string[] = [];
+  for (let at = 0; at < bytes.length; at += 500) {
+    const { diagnostics } = file.push(bytes.subarray(at, at + 500), at + 500 >= bytes.length);
+    told.push(...diagnostics.map(({ severity, code }) => `${severity} ${code}`));
+  }
+  return told;
+}
+
+test('statistics at the end of a long file are held against all of its pieces', () => {
+  const films = mixedCars.flatMap((film) => panelNames.map(() => film));
+  const sum = films.reduce((all, film) => all + film, 0);
+  const mean = sum / films.length;
+  const squares = films.reduce((all, film) => all + (film - mean) ** 2, 0);
+  const deviation = Math.sqrt(squares / (films.length - 1));
+  const foot = [
+    `,Mean,${mean.toFixed(2)},`,
+    `,SD,${deviation.toFixed(2)},`,
+    `,Sum,${sum},`,
+    `,Count,${films.length},`,
+    `,Min,${Math.min(...films)},`,
+    `,Max,${Math.max(...films)},`,
+  ];
+  const text = `${head}${mixedRows}${foot.join('\n')}\n`;
+  expect(toldOfLong(text)).toEqual(foot.map(() => 'warning statistics-left-out'));
+});
+
+test('a sum at the end of a long file that its pieces do not give is refused', () => {
+  const told = toldOfLong(`${head}${mixedRows},Sum,777.5,\n`);
+  expect(told).toContain('error statistics-disagree');
+});
+
 test('a file of another layout is left to be read whole, and nothing is said of it', () => {
   const lines = Array.from({ length: 40 }, (_, k) => `${90 + k}.5,${95 + k}.5`).join('\n');
   const { parts, diagnostics } = readLong(`bonnet (µm),roof (µm)\n${lines}\n`, 100);

@@ -7,6 +7,7 @@ import { shownLine } from '../rows/source.ts';
 import { bytePlace } from './byte-place.ts';
 import { choosePage, holdsUtf8, type PageChoice } from './choose-page.ts';
 import { type CodePage, pageDecoder, pageNamed, pageNames } from './code-pages.ts';
+import { otherFile } from './other-file.ts';
 import { firstForeignByte, unfinishedTail } from './utf8.ts';
 import { zeroPattern } from './utf16.ts';
 
@@ -36,6 +37,8 @@ export function chooseEncoding(
   given: string | undefined,
   whole: boolean,
 ): Outcome<EncodingChoice> {
+  const other = otherFile(name, bytes);
+  if (other !== undefined) return refused(other);
   const mark = marks.find((one) => one.bytes.every((byte, k) => bytes[k] === byte));
   if (given !== undefined) return asGiven(name, given, mark);
   if (mark !== undefined) return ofPage(mark.name, mark.encoding, mark.bytes.length, []);

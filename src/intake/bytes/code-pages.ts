@@ -65,7 +65,7 @@ export const singleBytePages: readonly CodePage[] = [
   one('koi8-r', 'koi8-r', 'koi8'),
 ];
 
-/** Several bytes to a character of China and Japan. */
+/** Several bytes to a character of China, Taiwan and Japan. */
 export const eastAsianPages: readonly CodePage[] = [
   {
     name: 'shift_jis',
@@ -73,11 +73,19 @@ export const eastAsianPages: readonly CodePage[] = [
     label: 'shift_jis',
     aliases: ['shift-jis', 'sjis', 'cp932', 'windows-31j'],
   },
+  // Kana are the same bytes here and in GB: where nothing but them is known the file is Japanese.
+  { name: 'euc-jp', width: 'varied', label: 'euc-jp', aliases: ['eucjp'] },
   {
     name: 'gb18030',
     width: 'varied',
     label: 'gb18030',
     aliases: ['gbk', 'gb2312', 'cp936'],
+  },
+  {
+    name: 'big5',
+    width: 'varied',
+    label: 'big5',
+    aliases: ['cp950'],
   },
 ];
 
@@ -107,13 +115,6 @@ const onRequest: readonly CodePage[] = [
   one('iso-8859-7', 'iso-8859-7'),
   one('iso-8859-15', 'iso-8859-15', 'latin9'),
   one('x-mac-cyrillic', 'x-mac-cyrillic', 'mac-cyrillic'),
-  {
-    name: 'big5',
-    width: 'varied',
-    label: 'big5',
-    aliases: ['cp950'],
-  },
-  { name: 'euc-jp', width: 'varied', label: 'euc-jp', aliases: ['eucjp'] },
   {
     name: 'euc-kr',
     width: 'varied',

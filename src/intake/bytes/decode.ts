@@ -9,6 +9,7 @@ import { shownFile } from '../../base/file-name.ts';
 import type { IntakeDecisions } from '../intake-decisions.ts';
 import { chooseQuote } from '../rows/single-quotes.ts';
 import { createSource, type Source } from '../rows/source.ts';
+import type { Totals } from '../statistics/earlier-totals.ts';
 import { type Limits, usualLimits } from './limits.ts';
 import { tellLostLetters } from './lost-micro.ts';
 import { openText } from './text-pieces.ts';
@@ -26,8 +27,11 @@ export type Decoded = {
   readonly evidence: readonly string[];
 };
 
-/** `decided`: what the first piece of the file decided; undefined for the first. */
-export type GaugePiece = Decoded & { readonly decided: IntakeDecisions | undefined };
+/** `decided`: what the first piece of the file decided; undefined for the first. `earlier`: what those before it add up to. */
+export type GaugePiece = Decoded & {
+  readonly decided: IntakeDecisions | undefined;
+  readonly earlier?: Totals;
+};
 
 export type DecodeOptions = {
   readonly encoding?: string | undefined;

@@ -16,6 +16,8 @@ const zeros: readonly number[] = [
 
 const signs: ReadonlyMap<string, string> = new Map([
   ['．', '.'],
+  // The raised point of older British print.
+  ['·', '.'],
   ['，', ','],
   ['－', '-'],
   ['﹣', '-'],
@@ -31,7 +33,7 @@ const signs: ReadonlyMap<string, string> = new Map([
   ['＜', '<'],
 ]);
 
-const foreign = /[\p{Nd}．，－﹣−‐‑＋＊％（）＞＜]/gu;
+const foreign = /[\p{Nd}．·，－﹣−‐‑＋＊％（）＞＜]/gu;
 
 export const plainDigits = (text: string): string =>
   text.replace(foreign, (character) => signs.get(character) ?? asciiDigit(character));

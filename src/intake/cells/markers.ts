@@ -40,7 +40,7 @@ const sound = wordKeys(
 );
 /** These may judge the film as well as the reading: a film can be too high, a panel can fail. */
 const verdicts = wordKeys(
-  'fail, failed, failure, bad, high, hi, low, lo, over, range, fault, lost',
+  'fail, failed, failure, bad, high, hi, low, lo, over, range, fault, lost, broken, kaputt, defekt, cassé',
 );
 
 /** What a marker says in words, undefined where it does not. */

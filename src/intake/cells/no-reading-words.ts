@@ -9,6 +9,7 @@ export const missingWords = wordKeys(
   'n/a, na, null, nil, none, nothing, blank, empty, missing, no reading, no value, no data, nd, nm',
   'not measured, not read, not available, not applicable, unread, unknown, tbd, skipped, skip',
   'k.A., keine Angabe, kein Wert, keine Messung, keine Daten, nicht gemessen, fehlt, leer, n.v.',
+  'undefined, nicht gem.',
   'n. gem., entfällt, non mesuré, pas de mesure, manquant, manquante, vide, sans objet, s.o., n.c.',
   'aucune, aucun, sin dato, sin datos, sin medir, no medido, no medida, vacío, falta, s/d, ninguno',
   'non misurato, non misurata, mancante, assente, vuoto, nessuno, n.m., non disponibile, n.d.',
@@ -16,7 +17,7 @@ export const missingWords = wordKeys(
   'não medido, vazio, nie zmierzono, brak, нет, нет данных, не измерено, 無し, なし, 未測定, 无, 未测量, 缺失',
 );
 export const overRangeWords = wordKeys(
-  'OL, O.L., 0L, 0OL, O/L, ovl, overload, over, over range, overrange, over-range, overflow, ovf, ovr, ofl',
+  'OL, O.L., ovrng, 0L, 0OL, O/L, ovl, overload, over, over range, overrange, over-range, overflow, ovf, ovr, ofl',
   'out of range, above range, beyond range, too thick, range, inf, infinity, infinite, high, hi, ∞',
   'Überlauf, Ueberlauf, Messbereich überschritten, Bereich überschritten, Bereichsüberschreitung',
   'über Bereich, über Messbereich, außerhalb, außer Bereich, außerhalb Messbereich, zu dick',
@@ -33,9 +34,18 @@ export const underRangeWords = wordKeys(
   'sous gamme, trop fin, bajo rango, demasiado fino, sotto scala, sotto portata, te dun, onder bereik',
 );
 /** Devices and spreadsheets that failed. */
+/** A place that no gauge for metal measures on, or that the probe does not reach. */
+export const unmeasuredWords = wordKeys(
+  'plastic, no metal, not metal, non metal, non-metallic, non-fe?, no substrate, grp, cfrp, carbon, glass',
+  'Kunststoff, Plastik, kein Metall, GFK, CFK, Glas, plastique, pas de métal, plástico, sin metal',
+  'plastica, nessun metallo, kunststof, geen metaal, tworzywo, пластик, 塑料, 樹脂',
+  'not accessible, no access, covered, nicht messbar, nicht zugänglich, verdeckt, abgedeckt',
+  'unzugänglich, inaccessible, pas accessible, inaccesible, no accesible, non accessibile',
+  'niet bereikbaar',
+);
 export const errorWords = wordKeys(
   'err, error, fail, failed, failure, fault, invalid, bad, nan, no signal, lost, bad reading',
-  'low battery, no probe, no contact, Fehler, Fehlmessung, Messfehler, ungültig, kein Signal',
+  'broken, cassé, cassée, kaputt, defekt, rotto, roto, low battery, no probe, no contact, Fehler, Fehlmessung, Messfehler, ungültig, kein Signal',
   'erreur, erreur de mesure, invalide, échec, pas de signal, fallo, inválido, inválida, error de medida',
   'sin señal, errore, non valido, non valida, errore di misura, nessun segnale, fout, foutmelding',
   'ongeldig, meetfout, geen signaal, erro, błąd, ошибка, エラー, 错误, 錯誤, 无效',

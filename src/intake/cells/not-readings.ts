@@ -12,6 +12,7 @@ import {
   missingWords,
   overRangeWords,
   underRangeWords,
+  unmeasuredWords,
 } from './no-reading-words.ts';
 import { numberShape } from './numbers.ts';
 import { unitNamed } from './unit.ts';
@@ -25,6 +26,7 @@ type Meaning = { readonly class: NoReadingClass; readonly says: string };
 const noReading: Meaning = { class: 'missing', says: 'marks no reading' };
 const overRange: Meaning = { class: 'over-range', says: 'means over-range' };
 const underRange: Meaning = { class: 'not-film', says: 'means under-range' };
+const unmeasured: Meaning = { class: 'missing', says: 'names a place that was not measured' };
 const gaugeError: Meaning = { class: 'error', says: 'is an error of the gauge' };
 
 const signs: readonly (readonly [RegExp, Meaning])[] = [
@@ -33,6 +35,11 @@ const signs: readonly (readonly [RegExp, Meaning])[] = [
     /^#(?:N\/A|N\/D|N\/B|NV|NUM|NULL|NAME|NOM|NOMBRE|REF|BEZUG|DIV\/0|VALUE|WERT|VALEUR|VALORE?|WAARDE|ZAHL|GETAL|SPILL|CALC)[!?]?$/iu,
     { class: 'error', says: 'is an error of a spreadsheet' },
   ],
+  [
+    /^[+-]?\d?[.,]?\d*#(?:INF|IND|QNAN|SNAN|NAN|IO)\d*$/iu,
+    { class: 'error', says: 'is a number that a program could not compute' },
+  ],
+  [/^\+?1\.79769313486\d*e\+?308$/iu, overRange],
   [/^#{2,}$/u, { class: 'error', says: 'is a spreadsheet column too narrow for its number' }],
   [/^\*{2,}$/u, { class: 'error', says: 'is no number that its column could show' }],
   [
@@ -41,6 +48,7 @@ const signs: readonly (readonly [RegExp, Meaning])[] = [
   ],
   [/^(?:\++|>{2,}|\+?inf(?:inity)?|\+?∞)$/iu, overRange],
   [/^(?:<{2,}|-inf(?:inity)?|-∞)$/iu, underRange],
+  [/^x{2,}$/iu, { class: 'deleted', says: 'is crossed out' }],
   [/^~~.*~~$|^<(s|del|strike)>.*<\/\1>$|\u0336/iu, { class: 'deleted', says: 'is struck out' }],
 ];
 
@@ -66,9 +74,13 @@ function byWord(key: string, text: string): Meaning | undefined {
   if (missingWords.has(key)) return noReading;
   if (overRangeWords.has(key)) return overRange;
   if (underRangeWords.has(key)) return underRange;
+  if (unmeasuredWords.has(key)) return unmeasured;
   if (errorWords.has(key)) return gaugeError;
   return namesDeletion(text) ? { class: 'deleted', says: 'means deleted' } : undefined;
 }
+
+/** Whether a word says why a place was not measured: beside a reading it is no plain "nothing to say". */
+export const namesUnmeasured = (text: string): boolean => unmeasuredWords.has(wordKey(text));
 
 /** Whether a word or sign says that a reading was taken back. */
 export const namesDeletion = (text: string): boolean =>

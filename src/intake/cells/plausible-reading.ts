@@ -6,16 +6,16 @@
  * reading of gauges for vehicle paint (built in, 5000 µm) none of them reads; such a value is a slip of unit or key and stops the file.
  */
 import { shown } from '../../base/rounding.ts';
-import { type Micrometres, micrometres, milToMicrometres } from '../../base/units.ts';
+import type { Micrometres } from '../../base/units.ts';
 import { type ReadingCell, wrong } from './cell-verdict.ts';
 import { quoted } from './quoted.ts';
 import { mayBeDaySerial } from './spreadsheet-dates.ts';
-import { largestIn, type ReadingUnit, unitSign } from './unit.ts';
+import { inMicrometres, largestIn, type TableUnit, unitSign } from './unit.ts';
 
 export function judged(
   text: string,
   value: number,
-  unit: ReadingUnit,
+  unit: TableUnit,
   largest: Micrometres,
 ): ReadingCell {
   if (value > largestIn(unit, largest)()) {
@@ -26,8 +26,7 @@ export function judged(
     );
   }
   if (value > 0) {
-    const thickness = unit === 'mil' ? milToMicrometres(value) : micrometres(value);
-    return { kind: 'reading', thickness };
+    return { kind: 'reading', thickness: inMicrometres(value, unit) };
   }
   const reason = value === 0 ? 'a 0 is no film reading' : 'a value below 0 is no film reading';
   const hint =
@@ -47,8 +46,8 @@ export function judged(
   };
 }
 
-function tooLargeHint(value: number, unit: ReadingUnit): string {
-  if (unit === 'mil') return 'is the unit µm?';
+function tooLargeHint(value: number, unit: TableUnit): string {
+  if (unit !== 'um') return 'is the unit µm?';
   return mayBeDaySerial(value)
     ? 'a spreadsheet counts days so: was a number taken for a date?'
     : 'is the decimal mark missing, or a second reading in the cell?';

@@ -11,7 +11,8 @@ import { excluded, type ReadingCell, sentinel, wrong } from './cell-verdict.ts';
 import type { DecimalDecision } from './decimal.ts';
 import { isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
 import { notReading } from './not-readings.ts';
-import { numberOf, numberShape } from './numbers.ts';
+import { type NumberShape, numberOf, numberShape } from './numbers.ts';
+import { provesOwnUnit } from './own-unit.ts';
 import { judged } from './plausible-reading.ts';
 import { quoted } from './quoted.ts';
 import { sentinelOf } from './sentinels.ts';
@@ -20,20 +21,23 @@ import { calendarKind } from './spreadsheet-dates.ts';
 import {
   isLostMicro,
   largestIn,
+  micrometresPer,
   otherUnitHint,
-  type ReadingUnit,
+  type TableUnit,
   unitNamed,
   unitSign,
 } from './unit.ts';
 
 export type NumberRules = {
   /** The unit of the column, or of a number that names none. */
-  readonly unit: ReadingUnit;
+  readonly unit: TableUnit;
   readonly decimal: DecimalDecision;
   /** More than this no gauge for vehicle paint shows. */
   readonly largest: Micrometres;
   /** Whether a cell may name another unit than `unit`, where nothing but the cells names one. */
   readonly cellsNameUnits?: boolean;
+  /** Whether a few cells name another unit among many of the column’s, and prove it. */
+  readonly ownUnits?: boolean;
   /** What signs behind numbers mean, where the file explains them. */
   readonly legend?: MarkerLegend;
 };
@@ -49,19 +53,28 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
     const told = markedNumber(text, marker, rules.legend);
     if (told !== undefined) return told;
   }
-  const unit = unitText === '' ? rules.unit : unitOfCell(text, unitText, rules);
+  const unit = unitText === '' ? rules.unit : unitOfCell(text, unitText, numberOf(shape), rules);
   if (typeof unit !== 'string') return unit;
   const largest = largestIn(unit, rules.largest);
   const written = sentinelOf(numberOf(shape), largest());
   if (written !== undefined) return sentinel(text, written);
   // Whatever its marks mean, a number below 0 is no film.
   if (shape.negative) return judged(text, numberOf(shape), unit, rules.largest);
+  if (shape.plusBehind && !rules.decimal.signsBehind && endsRange(shape, unit)) {
+    return excluded('over-range', `${quoted(text)} means that much and more`);
+  }
   const settled = settleNumber(text, { ...shape, suffix: unitText }, largest, rules.decimal);
   if (settled.value === undefined) return wrong('reading-ambiguous', settled.message, settled.hint);
   const meant = sentinelOf(settled.value, largest());
   return meant === undefined
     ? judged(text, settled.value, unit, rules.largest)
     : sentinel(text, meant);
+}
+
+/** `2000+`: a round number beyond usual paint, where a range ends. */
+function endsRange({ whole, mark }: NumberShape, unit: TableUnit): boolean {
+  const um = Number(whole) * micrometresPer[unit];
+  return mark === '' && /0$/u.test(whole) && (unit !== 'um' || /00$/u.test(whole)) && um >= 500;
 }
 
 function notANumber(text: string, plain: string): ReadingCell {
@@ -111,12 +124,15 @@ function markedNumber(
 function unitOfCell(
   text: string,
   unitText: string,
-  { unit, cellsNameUnits = false }: NumberRules,
-): ReadingUnit | ReadingCell {
+  value: number,
+  { unit, cellsNameUnits = false, ownUnits = false }: NumberRules,
+): TableUnit | ReadingCell {
   if (isLostMicro(unitText) && unit === 'um') return unit;
   const named = unitNamed(unitText);
   if (named === unit) return unit;
-  if (named === 'other') {
+  if (named !== undefined && named !== 'other' && ownUnits && provesOwnUnit(value, named, unit))
+    return named;
+  if (named === 'other' || named === 'mm' || named === 'inch') {
     const message = `${quoted(text)} is in a unit that is not one of film thickness`;
     return wrong('unit-unknown', message, otherUnitHint(unitText));
   }

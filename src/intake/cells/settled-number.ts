@@ -42,7 +42,7 @@ function grouped(text: string, shape: NumberShape, decision: DecimalDecision): S
       name === 'blank'
         ? `${quoted(text)} may be ${shape.whole} or several numbers in one cell`
         : `${quoted(text)} has a ${name} between thousands, which the other readings do not`;
-    return { message, hint };
+    return { message, hint: name === 'blank' ? 'give each reading a cell of its own' : hint };
   }
   if (shape.mark !== '' && !shape.ownMark && shape.mark !== decision.mark) {
     return mixed(text, shape, decision);

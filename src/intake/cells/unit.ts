@@ -2,25 +2,48 @@
  * The unit of the readings, from a column's header, from the cells themselves or from an option.
  *
  * µm is written with U+00B5, U+03BC or U+339B, as `um`, as `µ` or `my` alone or as a word of some
- * language; 1 mil is one thou. A length of another size (mm, inch) is known for what it is and
- * refused, never taken for a µm. A micro sign that a code page has lost leaves `?m`: it is known as
+ * language; 1 mil is one thou. Millimetres and inches are read where the numbers prove them
+ * (`coarse-units.ts`). A length of another size (nm, cm) is known for what it is and refused. A micro sign that a code page has lost leaves `?m`: it is known as
  * lost, and is no unit until the user names one.
  */
-import { MICROMETRES_PER_MIL, type Micrometres } from '../../base/units.ts';
+import {
+  MICROMETRES_PER_MIL,
+  type Micrometres,
+  micrometres,
+  milToMicrometres,
+} from '../../base/units.ts';
 
 export type ReadingUnit = 'um' | 'mil';
+/** What the readings of a table may be written in. */
+export type TableUnit = ReadingUnit | 'mm' | 'inch';
 /** `other`: a unit of length, and not one of film thickness as gauges show it. */
-export type NamedUnit = ReadingUnit | 'other';
+export type NamedUnit = TableUnit | 'other';
 
-export const micrometresPer = { um: 1, mil: MICROMETRES_PER_MIL } as const;
-export const unitSign = { um: 'µm', mil: 'mil' } as const;
+/** 1 inch = 25.4 mm exactly (1959; ISO 80000-3). */
+export const micrometresPer = {
+  um: 1,
+  mil: MICROMETRES_PER_MIL,
+  mm: 1000,
+  inch: 1000 * MICROMETRES_PER_MIL,
+} as const;
+export const unitSign = { um: 'µm', mil: 'mil', mm: 'mm', inch: 'inch' } as const;
+
+/** Digits that a reading can have: what a factor of 1000 adds behind them is no digit of it. */
+const digitsKept = 12;
+
+/** A number of a table in µm. */
+export function inMicrometres(value: number, unit: TableUnit): Micrometres {
+  if (unit === 'um' || unit === 'mil')
+    return unit === 'mil' ? milToMicrometres(value) : micrometres(value);
+  return micrometres(Number((value * micrometresPer[unit]).toPrecision(digitsKept)));
+}
 
 /** The largest number that can be a reading, in the unit of the column or in another that a cell names. */
-export type Largest = (own?: ReadingUnit) => number;
+export type Largest = (own?: TableUnit) => number;
 
 /** More than `largest` no gauge for vehicle paint shows; such a value is a slip of unit or key. */
 export const largestIn =
-  (unit: ReadingUnit, largest: Micrometres): Largest =>
+  (unit: TableUnit, largest: Micrometres): Largest =>
   (own = unit) =>
     largest / micrometresPer[own];
 
@@ -29,12 +52,12 @@ const spellings: Readonly<Record<NamedUnit, string>> = {
     mikrons mikrometer mikrometern micromètre micromètres micrómetro micrómetros micrometro micrometri
     micras mikrometr mkm мкм микрон микрона
     микронов микрометр микрометров 微米 マイクロメートル マイクロメーター ミクロン µ-meter micron(s)
-    micro-m µmeter µmetre`,
+    micro-m µmeter µmetre 10^-6m 10⁻⁶m 10-6m 1e-6m 마이크로미터 마이크론`,
   mil: 'mil mils mil(s) thou thous 密耳 ミル мил',
-  other: `mm nm cm inch inches in ″ millimetre millimetres millimeter millimeters millimètre
-    millimètres milímetro milímetros millimetro millimetri nanometre nanometres nanometer
-    nanometers zoll pouce pouces pulgada pulgadas pollice pollici duim мм нм 毫米 英寸 ミリ
-    ミリメートル インチ ㎜ ㎚ ㎝`,
+  mm: `mm millimetre millimetres millimeter millimeters millimètre millimètres milímetro milímetros
+    millimetro millimetri мм 毫米 ミリ ミリメートル ㎜`,
+  inch: 'inch inches in ″ zoll pouce pouces pulgada pulgadas pollice pollici duim 英寸 インチ',
+  other: `nm cm nanometre nanometres nanometer nanometers нм ㎚ ㎝`,
 };
 
 const units: ReadonlyMap<string, NamedUnit> = new Map(
@@ -69,6 +92,9 @@ const otherUnitHints: ReadonlyMap<string, string> = new Map([
 
 /** What to do about a length that is not one of film thickness. */
 export function otherUnitHint(text: string): string {
+  if (scaledUnit(text) !== undefined) {
+    return 'a unit with a factor: turn the readings into µm or mil in the export';
+  }
   const word = plainWord(text);
   const size = /^(?:mm|milli|mili|мм|毫米|ミリ)/u.test(word)
     ? 'mm'
@@ -80,6 +106,24 @@ export function otherUnitHint(text: string): string {
   return otherUnitHints.get(size) ?? 'readings are taken in µm or mil';
 }
 
+const named = '(?:[µμu]m|micron|mm|mils?|nm|in(?:ch)?)(?![\\p{L}])';
+const scaled: readonly RegExp[] = [
+  new RegExp(`[x×*]\\s*(?:\\d[\\d.,/^]*)\\s*${named}`, 'iu'),
+  new RegExp(`(?<![\\p{L}])${named}\\s*[x×*/]\\s*10`, 'iu'),
+  new RegExp(`1\\s*/\\s*10+\\s*${named}`, 'iu'),
+  new RegExp(`[([]\\s*(?:0[.,]0*1|10+)\\s*${named}\\s*[)\\]]`, 'iu'),
+  /(?<![\p{L}])(?:[µμu]|micro-?)in(?:ch|ches)?(?![\p{L}])/iu,
+];
+
+/** `x0.1 µm`, `1/100 mm`, `µm x 10`, `µin`: a unit with a factor, in which no reading is taken. */
+function scaledUnit(text: string): LabelledUnit | undefined {
+  const at = scaled.map((form) => text.search(form)).filter((index) => index !== -1);
+  if (at.length === 0) return undefined;
+  const from = Math.min(...at);
+  const label = text.slice(0, from).replace(/[\s([,;:]+$/u, '');
+  return { label, unit: 'other', unitText: text.slice(from).replace(/[)\]]+$/u, '') };
+}
+
 export type LabelledUnit = {
   readonly label: string;
   readonly unit?: NamedUnit;
@@ -89,6 +133,8 @@ export type LabelledUnit = {
 /** `Thickness (µm)`, `reading_um`, `Dicke in µm`, `bonnet [mil]`, `µm 1`, `µm` → the name without its unit, and the unit. */
 export function splitUnit(header: string): LabelledUnit {
   const text = header.trim();
+  const factor = /[\dx×*/]|in(?:ch|ches)?\b/iu.test(text) ? scaledUnit(text) : undefined;
+  if (factor !== undefined) return factor;
   const alone = unitInText(text);
   if (alone !== undefined) return { label: '', unit: alone, unitText: text };
   const bracketed = /^([^([（【]*)[([（【]([^)\]）】]*)[)\]）】]$/u.exec(text);
@@ -96,12 +142,16 @@ export function splitUnit(header: string): LabelledUnit {
   if (bracketed !== null && inBrackets !== undefined) {
     return labelled(bracketed[1] ?? '', inBrackets, bracketed[2] ?? '');
   }
+  // The micro sign is part of no word: `厚さμm`, `Dickeµm`.
+  const glued = /^(.*[^\s([_\-/,:;])([µμ]m|㎛)$/iu.exec(text);
+  if (glued !== null) return labelled(glued[1] ?? '', 'um', glued[2] ?? '');
   const last = /[_\s\-/,:;]([^_\s\-/,:;]+)$/u.exec(text);
   const trailing = last === null ? undefined : unitInText(last[1] ?? '');
   if (last !== null && trailing !== undefined) {
     return labelled(text.slice(0, last.index), trailing, last[1] ?? '');
   }
-  const [, first = '', number = ''] = /^([^\s_]+)[\s_]+#?(\d+)$/u.exec(text) ?? [];
+  const [, first = '', number = ''] =
+    /^([^\s_]+)[\s_]+#?(\d+)$/u.exec(text) ?? /^([µμu]m|mil)(\d{1,2})$/iu.exec(text) ?? [];
   const leading = unitInText(first);
   return leading === undefined ? { label: text } : labelled(number, leading, first);
 }

@@ -1,6 +1,6 @@
 /** The words that cells other than readings may hold. */
 import type { PointPlace } from '../../film/reading.ts';
-import { namesDeletion, notReading } from './not-readings.ts';
+import { namesDeletion, namesUnmeasured, notReading } from './not-readings.ts';
 import { wordKey, wordKeys } from './word-key.ts';
 
 /** A mark that says there is no value: empty, a dash, `n/a`, `k. A.` … */
@@ -20,12 +20,19 @@ const counts = wordKeys(
 
 /** What a column of deletions says of its row; undefined for a word that is neither yes nor no. */
 export function meansDeleted(text: string): boolean | undefined {
+  return yes.has(wordKey(text)) || ticked.test(text) ? true : stateMeansDeleted(text);
+}
+
+/** The same of a column of states, where a yes or a tick may say that all is well. */
+export function stateMeansDeleted(text: string): boolean | undefined {
   const key = wordKey(text);
-  if (yes.has(key) || key === 'd' || namesDeletion(text) || ticked.test(text)) return true;
-  const kept = no.has(key) || counts.has(key) || notReading(text)?.class === 'missing';
+  if (key === 'd' || namesDeletion(text)) return true;
+  const nothing = notReading(text)?.class === 'missing' && !namesUnmeasured(text);
+  const kept = no.has(key) || counts.has(key) || nothing;
   return kept || text === '☐' ? false : undefined;
 }
-const ticked = /^[✓✔☑*]$/u;
+/** A ring is the tick of Japan and China. */
+const ticked = /^[✓✔☑*○◯〇●]$/u;
 
 /**
  * What a column of valid rows says of its row: there `ja` keeps it, and an `x` is a tick. An empty

@@ -1,6 +1,6 @@
 /**
- * Means that no word gives away: the last number of a row without column names, or a row that names no
- * point while the others of its panel do.
+ * Means that no word gives away: the last number of a row without column names, or a row whose point has
+ * no number while the others of its panel are numbered.
  *
  * A number that is the mean of the readings beside it may be a reading by chance. Where it is so on every
  * panel that has one, on three and more, it is a mean: read as a reading it would count the others twice.
@@ -11,6 +11,7 @@ import { readReadingCell } from '../cells/reading-cell.ts';
 import type { Findings } from '../findings.ts';
 import type { SettledTable } from '../readings/readings.ts';
 import type { Row } from '../rows/tokens.ts';
+import { startsAsNumber } from '../tables/section-state.ts';
 import { placeOf } from '../tables/table.ts';
 
 /** Panels on which chance does not explain it any more. */
@@ -23,10 +24,11 @@ type Suspect = { readonly row: Row; readonly column: number };
 export function tellQuietMeans(tables: readonly SettledTable[], findings: Findings): void {
   for (const settled of tables) {
     const suspects = [...lastOfNamelessRows(settled), ...rowsWithoutPoint(settled)];
-    const [first] = suspects;
+    const [first] =
+      suspects.length > 0 ? suspects : [...meanOfAll(settled), ...lastOfNamedColumns(settled)];
     if (first === undefined) continue;
     const count = suspects.length;
-    const panels = count === 1 ? 'one panel' : `all ${count} panels that have one`;
+    const panels = count < 2 ? 'one panel' : `all ${count} panels that have one`;
     const [severity, code, hint] =
       count >= PROOF
         ? ([
@@ -36,7 +38,7 @@ export function tellQuietMeans(tables: readonly SettledTable[], findings: Findin
           ] as const)
         : (['warning', 'statistics-unnamed', 'if it is a mean, take it out'] as const);
     findings.add(severity, code, () => ({
-      message: `a number without a name of its own is the mean of the readings beside it, on ${panels}`,
+      message: `a number without a name of its own is the mean of the readings beside it${count === 0 ? '' : `, on ${panels}`}`,
       at: placeOf(settled.table, first.row, first.column),
       hint,
     }));
@@ -61,7 +63,11 @@ function rowsWithoutPoint({ table, rules }: SettledTable): readonly Suspect[] {
   const [reading] = readings;
   if (kind !== 'long' || pointAt === undefined || panelAt === undefined) return [];
   if (reading === undefined) return [];
-  const named = ({ cells }: Row): boolean => (cells[pointAt] ?? '').trim() !== '';
+  const numbered = table.rows.some(({ cells }) => startsAsNumber((cells[pointAt] ?? '').trim()));
+  const named = ({ cells }: Row): boolean => {
+    const point = (cells[pointAt] ?? '').trim();
+    return numbered ? startsAsNumber(point) : point !== '';
+  };
   const groups = groupBy(table.rows, ({ cells }) => (cells[panelAt] ?? '').trim());
   const told = [...groups.values()].flatMap((rows) => {
     const without = rows.filter((row) => !named(row));
@@ -72,6 +78,32 @@ function rowsWithoutPoint({ table, rules }: SettledTable): readonly Suspect[] {
     return [mean ? { row: only, column: reading.column } : undefined];
   });
   return told.every((one) => one !== undefined) ? told.flatMap((one) => one ?? []) : [];
+}
+
+/** The last of several columns of readings, where it is the mean of the others in every row. */
+function lastOfNamedColumns({ table, rules }: SettledTable): readonly Suspect[] {
+  const { header, layout, rows } = table;
+  const columns = layout.readings.map(({ column }) => column);
+  const last = columns.at(-1);
+  if (header === undefined || layout.kind !== 'repeats' || columns.length < 4) return [];
+  const own = rows.map((row) => columns.map((column) => thicknessOf(row, column, rules)));
+  const all = own.length >= PROOF && own.every((row) => isMean(row.at(-1), row.slice(0, -1)));
+  return all && last !== undefined ? [{ row: header, column: last }] : [];
+}
+
+/** The last row, without a point where all others have one, and the mean of them all. */
+function meanOfAll({ table, rules }: SettledTable): readonly Suspect[] {
+  const { columns, readings, kind } = table.layout;
+  const [pointAt, [reading]] = [columns.get('point'), readings];
+  const last = table.rows.at(-1);
+  if (kind !== 'long' || pointAt === undefined || reading === undefined || last === undefined)
+    return [];
+  const hasPoint = ({ cells }: Row): boolean => (cells[pointAt] ?? '').trim() !== '';
+  const others = table.rows.slice(0, -1);
+  if (hasPoint(last) || !others.every(hasPoint)) return [];
+  const values = others.map((row) => thicknessOf(row, reading.column, rules));
+  const mean = isMean(thicknessOf(last, reading.column, rules), values);
+  return mean ? [{ row: last, column: reading.column }] : [];
 }
 
 function thicknessOf(

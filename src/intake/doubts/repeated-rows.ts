@@ -7,6 +7,8 @@ import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 const fewestRows = 4;
+/** With the second of each reading in the rows, two that come again are no chance. */
+const fewestTimed = 2;
 
 export function tellRepeatedRows(tables: readonly Table[], findings: Findings): void {
   for (const [k, table] of tables.entries()) {
@@ -18,8 +20,8 @@ export function tellRepeatedRows(tables: readonly Table[], findings: Findings): 
     }
     const middle = table.rows.length / 2;
     const again = table.rows[middle];
-    if (again === undefined || !sameRows(table.rows.slice(0, middle), table.rows.slice(middle)))
-      continue;
+    const halves = [table.rows.slice(0, middle), table.rows.slice(middle)] as const;
+    if (again === undefined || !sameRows(...halves, fewestOf(table))) continue;
     tell(table, again, table.rows[0]?.line ?? 0, findings);
   }
 }
@@ -27,17 +29,25 @@ export function tellRepeatedRows(tables: readonly Table[], findings: Findings): 
 const isTwin = (a: Table, b: Table): boolean =>
   a.given.panel === b.given.panel &&
   a.given.vehicle === b.given.vehicle &&
-  sameRows(a.rows, b.rows);
+  sameRows(a.rows, b.rows, fewestOf(a));
 
-function sameRows(a: readonly Row[], b: readonly Row[]): boolean {
-  if (a.length < fewestRows || a.length !== b.length) return false;
+const second = /\d{1,2}:\d\d:\d\d/u;
+
+function fewestOf({ layout, rows }: Table): number {
+  const at = layout.columns.get('time');
+  const timed = at !== undefined && rows.every(({ cells }) => second.test(cells[at] ?? ''));
+  return timed ? fewestTimed : fewestRows;
+}
+
+function sameRows(a: readonly Row[], b: readonly Row[], fewest: number): boolean {
+  if (a.length < fewest || a.length !== b.length) return false;
   const texts = new Set<string>();
   for (const [k, row] of a.entries()) {
     const [text, other] = [row.cells.join('\0'), b[k]?.cells.join('\0')];
     if (text !== other) return false;
     texts.add(text);
   }
-  return texts.size >= fewestRows;
+  return texts.size >= fewest;
 }
 
 function tell(table: Table, row: Row, line: number, findings: Findings): void {

@@ -6,13 +6,13 @@
  */
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import type { Reading } from '../../film/reading.ts';
-import { micrometresPer, type ReadingUnit } from '../cells/unit.ts';
+import { micrometresPer, type TableUnit } from '../cells/unit.ts';
 
 const fullDisplays: ReadonlySet<number> = new Set([999, 999.9, 1999, 1999.9, 2999, 3999, 4999]);
 
 const least = Math.min(...fullDisplays);
 
-export function doubtNines(readings: readonly Reading[], unit: ReadingUnit): readonly Diagnostic[] {
+export function doubtNines(readings: readonly Reading[], unit: TableUnit): readonly Diagnostic[] {
   const isFull = ({ thickness }: Reading): boolean => {
     const value = thickness / micrometresPer[unit];
     return value >= least && fullDisplays.has(value);

@@ -5,9 +5,10 @@
  * moved by one. A row too long for its header shows it; so does a bare number among free texts.
  */
 
+import type { Findings } from '../findings.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
-import type { Table } from '../tables/table.ts';
+import { placeOf, type Table } from '../tables/table.ts';
 
 const whole = (text: string | undefined): boolean => /^\d+$/u.test((text ?? '').trim());
 const fraction = (text: string | undefined): boolean => /^\d{1,2}$/u.test((text ?? '').trim());
@@ -50,3 +51,32 @@ export function doubtfulColumns({ delimiter, layout, rows }: Table): readonly nu
 /** Whether a reading and the number after it may be one. */
 export const mayBeOne = ({ cells }: Row, column: number): boolean =>
   whole(cells[column]) && fraction(cells[column + 1]);
+
+/** `104,5,106,2`: in every row each second cell is one digit, as of a decimal, and the others are films. */
+export function doubtPairs(table: Table, findings: Findings): void {
+  const { delimiter, layout, rows } = table;
+  const columns = layout.readings.map(({ column }) => column);
+  const [row] = rows;
+  // Of columns named by panels there are as many as panels; numbered ones may be twice too many.
+  if (layout.kind === 'wide' || delimiter !== ',') return;
+  if (columns.length < 2 || columns.length % 2 === 1) return;
+  if (
+    row === undefined ||
+    columns.some((column, k) => k > 0 && column !== (columns[k - 1] ?? 0) + 1)
+  )
+    return;
+  const inPairs = ({ cells }: Row): boolean =>
+    columns.every((column, k) =>
+      k % 2 === 0
+        ? /^\s*\d{2,4}\s*$/u.test(cells[column] ?? '')
+        : /^\s*\d\s*$/u.test(cells[column] ?? ''),
+    );
+  if (!rows.every(inPairs)) return;
+  const [first = 0] = columns;
+  const [before, after] = [first, first + 1].map((k) => (row.cells[k] ?? '').trim());
+  findings.add('error', 'reading-ambiguous', () => ({
+    message: `"${before},${after}" may be ${before}.${after}, or two readings: every second one has a single digit`,
+    at: placeOf(table, row, first),
+    hint: 'quote the decimal commas, or separate the cells by semicolons',
+  }));
+}

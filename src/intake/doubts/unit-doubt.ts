@@ -10,13 +10,13 @@ import { type Diagnostic, type Place, warning } from '../../base/diagnostics.ts'
 import { median } from '../../base/stats/summary.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import type { Reading } from '../../film/reading.ts';
-import { micrometresPer, otherUnitHint, type ReadingUnit } from '../cells/unit.ts';
+import { micrometresPer, otherUnitHint, type TableUnit } from '../cells/unit.ts';
 
 type Doubtful = Pick<FilmModel['measurement'], 'doubtfulUnder' | 'doubtfulOver'>;
 
 export function doubtUnit(
   readings: readonly Reading[],
-  unit: ReadingUnit,
+  unit: TableUnit,
   { doubtfulUnder, doubtfulOver }: Doubtful,
   at: () => Place,
 ): readonly Diagnostic[] {
@@ -49,12 +49,12 @@ function mostAreWithin(readings: readonly Reading[], least: number, most: number
 
 /** The unit in which the numbers would be paint: a film of paint is 0.02 to 1 in mm. */
 function likelierThan(
-  unit: ReadingUnit,
+  unit: TableUnit,
   middle: number,
   thinnest: number,
 ): 'mil' | 'µm' | 'mm' | undefined {
   const number = middle / micrometresPer[unit];
   if (number < 1 && middle < thinnest) return 'mm';
   if (middle < thinnest) return unit === 'um' ? 'mil' : undefined;
-  return unit === 'mil' ? 'µm' : undefined;
+  return unit === 'um' ? undefined : 'µm';
 }

@@ -1,6 +1,6 @@
 /** Words in a column of states that say neither that a reading counts nor that it does not. */
 
-import { meansDeleted } from '../cells/words.ts';
+import { stateMeansDeleted } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
@@ -11,7 +11,7 @@ export function tellUnknownStates(tables: readonly Table[], findings: Findings):
     if (column === undefined) continue;
     const row = table.rows.find(({ cells }) => {
       const text = (cells[column] ?? '').trim();
-      return text !== '' && meansDeleted(text) === undefined;
+      return text !== '' && stateMeansDeleted(text) === undefined;
     });
     if (row === undefined) continue;
     const heading = table.layout.header[column]?.text ?? '';

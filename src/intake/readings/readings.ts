@@ -7,8 +7,10 @@
 import { suggest } from '../../base/did-you-mean.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { ReadingCell } from '../cells/cell-verdict.ts';
+import { numberOf, numberShape } from '../cells/numbers.ts';
+import { provesOwnUnit } from '../cells/own-unit.ts';
 import { type NumberRules, readReadingCell } from '../cells/reading-cell.ts';
-import { type ReadingUnit, unitNamed } from '../cells/unit.ts';
+import { otherUnitHint, type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
 import { doubtfulColumns, mayBeOne } from '../doubts/shifted-cells.ts';
 import type { Findings } from '../findings.ts';
 import { cellColumn } from '../rows/row.ts';
@@ -73,7 +75,7 @@ type Reader = {
   readonly collector: Collector;
   readonly about: RowReader;
   readonly shape: RowShape;
-  readonly cell: (text: string, unit: ReadingUnit) => ReadingCell;
+  readonly cell: (text: string, unit: TableUnit) => ReadingCell;
   /** Columns whose number may be the decimals of the reading before it. */
   readonly doubtful: readonly number[];
 };
@@ -93,13 +95,23 @@ export function collectTable(settled: SettledTable, collector: Collector): void 
 
 /** Each text is read once in each unit. */
 function cellReader(rules: NumberRules): Reader['cell'] {
-  const known = { um: new Map<string, ReadingCell>(), mil: new Map<string, ReadingCell>() };
-  const ownUnit = { um: { ...rules, unit: 'um' }, mil: { ...rules, unit: 'mil' } } as const;
+  const usual = rememberingReader(rules);
+  const others = new Map<TableUnit, (text: string) => ReadingCell>();
   return (text, unit) => {
-    const before = known[unit].get(text);
+    if (unit === rules.unit) return usual(text);
+    const own = others.get(unit) ?? rememberingReader({ ...rules, unit });
+    others.set(unit, own);
+    return own(text);
+  };
+}
+
+function rememberingReader(rules: NumberRules): (text: string) => ReadingCell {
+  const known = new Map<string, ReadingCell>();
+  return (text) => {
+    const before = known.get(text);
     if (before !== undefined) return before;
-    const told = readReadingCell(text, ownUnit[unit]);
-    if (known[unit].size < mostTexts) known[unit].set(text, told);
+    const told = readReadingCell(text, rules);
+    if (known.size < mostTexts) known.set(text, told);
     return told;
   };
 }
@@ -137,8 +149,8 @@ function tellWrong(
     const hint =
       allowed.length === 0
         ? 'repeats count 1, 2, 3 …'
-        : suggest((row.cells[column] ?? '').trim(), allowed);
-    return { message, at: placeOf(table, row, column), ...(hint === undefined ? {} : { hint }) };
+        : (suggest((row.cells[column] ?? '').trim(), allowed) ?? `write ${allowed.join(' or ')}`);
+    return { message, at: placeOf(table, row, column), hint };
   });
 }
 
@@ -157,10 +169,19 @@ function tellDoubtful(row: Row, column: number, { settled: { table }, collector 
   });
 }
 
-function unitOfRow(row: Row, { settled: { table }, collector }: Reader): ReadingUnit | undefined {
+function unitOfRow(row: Row, { settled: { table }, collector }: Reader): TableUnit | undefined {
   const column = table.layout.columns.get('unit') ?? 0;
   const named = unitNamed(row.cells[column] ?? '');
   if (named === 'um' || named === 'mil') return named;
+  if (named !== undefined && named !== 'other') {
+    if (provedInRow(row, table, named)) return named;
+    collector.findings.add('error', 'unit-unknown', () => ({
+      message: `the row is in ${unitSign[named]}, and its number is no paint in it`,
+      at: placeOf(table, row, column),
+      hint: otherUnitHint(row.cells[column] ?? ''),
+    }));
+    return undefined;
+  }
   collector.findings.add('error', 'unit-missing', () => ({
     message: 'the row names no unit, and other rows name different ones',
     at: placeOf(table, row, column),
@@ -169,12 +190,19 @@ function unitOfRow(row: Row, { settled: { table }, collector }: Reader): Reading
   return undefined;
 }
 
+/** Millimetres and inches in a row of their own: every number of it must be paint in them. */
+const provedInRow = ({ cells }: Row, { layout }: Table, unit: TableUnit): boolean =>
+  layout.readings.every(({ column }) => {
+    const shape = numberShape((cells[column] ?? '').trim());
+    return shape === undefined || provesOwnUnit(numberOf(shape), unit, 'um');
+  });
+
 /** Takes one cell, and says which point it was. */
 function readCell(
   row: Row,
   { column, panel: ofColumn, number }: ReadingColumn,
   about: AboutRow,
-  unit: ReadingUnit,
+  unit: TableUnit,
   { settled: { table }, collector, cell }: Reader,
 ): string | undefined {
   const { findings, names, readings, excluded } = collector;

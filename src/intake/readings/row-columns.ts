@@ -9,6 +9,7 @@ import {
   ordinal,
   placeNamed,
   placeNames,
+  stateMeansDeleted,
 } from '../cells/words.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
@@ -46,11 +47,8 @@ export type Spelling = {
 
 const textRoles = ['operator', 'time', 'substrate', 'note', 'u', 'v'] as const;
 
-export function rowReader(
-  { layout, given }: Table,
-  spelling: Spelling,
-  wrong: WrongCell,
-): RowReader {
+export function rowReader(table: Table, spelling: Spelling, wrong: WrongCell): RowReader {
+  const { layout, given } = table;
   const { name } = spelling;
   const at = (role: GaugeRole): number | undefined => layout.columns.get(role);
   const text = (row: Row, column: number): string => name((row.cells[column] ?? '').trim());
@@ -62,12 +60,12 @@ export function rowReader(
   const panel = column(
     at('panel'),
     () => spelling.panel(given.panel ?? ''),
-    (own) => spelling.panel(name(own)),
+    (own) => spelling.panel(name(asText(own))),
   );
   const point = column(
     at('point'),
     () => spelling.point(given.point ?? ''),
-    (own) => spelling.point(name(own)),
+    (own) => spelling.point(name(asText(own))),
   );
   const layer = column(
     at('layer'),
@@ -78,7 +76,7 @@ export function rowReader(
   const marked = word(at('marked'), false, flagNamed, flagNames, wrong);
   const curved = word(at('curved'), false, flagNamed, flagNames, wrong);
   const repeat = repeatReader(at('repeat'), wrong);
-  const deleted = deletionReader(layout, text, wrong);
+  const deleted = deletionReader(table, text, wrong);
   const kept = keptReader(layout, text);
   return (row) => ({
     vehicle: vehicle(row),
@@ -93,6 +91,10 @@ export function rowReader(
     kept: kept(row),
   });
 }
+
+/** `="1"` and `'1` keep a number as text in a spreadsheet, and are no part of a name. */
+const asText = (text: string): string =>
+  text.replace(/^="([^"]*)"$/u, '$1').replace(/^'(?=\d+$)/u, '');
 
 type Column<T> = (row: Row) => T;
 type TextAt = (row: Row, column: number) => string;
@@ -141,9 +143,15 @@ function repeatReader(at: number | undefined, wrong: WrongCell): Column<number |
 
 type Deletion = { readonly column: number; readonly role: 'deleted' | 'valid' | 'status' };
 
+const meaningOfMark = {
+  deleted: meansDeleted,
+  valid: meansInvalid,
+  status: stateMeansDeleted,
+} as const;
+
 /** A column of deletions must be understood; one of states may say many things. */
 function deletionReader(
-  { header }: Layout,
+  { layout: { header }, rows }: Table,
   text: TextAt,
   wrong: WrongCell,
 ): Column<AboutRow['deleted']> {
@@ -151,11 +159,14 @@ function deletionReader(
     role === 'deleted' || role === 'valid' || role === 'status' ? [{ column, role }] : [],
   );
   if (columns.length === 0) return () => undefined;
+  const rings = new Set(columns.map(({ column }) => column).filter((k) => ringed(rows, k)));
   return (row) => {
     for (const { column, role } of columns) {
       const written = text(row, column);
-      const deleted = role === 'valid' ? meansInvalid(written) : meansDeleted(written);
-      if (deleted === true) return { column, text: written };
+      // Beside rings that delete, a cross is the answer no.
+      const crossed = role === 'deleted' && rings.has(column) && cross.test(written);
+      const deleted = meaningOfMark[role](written);
+      if (deleted === true && !crossed) return { column, text: written };
       if (deleted === undefined && role !== 'status') {
         wrong(row, column, `"${written}" does not say whether the row counts`, ['yes', 'no']);
       }
@@ -163,6 +174,11 @@ function deletionReader(
     return undefined;
   };
 }
+
+const ring = /^[○◯〇●]$/u;
+const cross = /^[×✗✘x]$/iu;
+const ringed = (rows: readonly Row[], column: number): boolean =>
+  rows.some(({ cells }) => ring.test((cells[column] ?? '').trim()));
 
 /** Date and time of a reading may stand in two columns: they are kept as one text. */
 function keptReader({ header }: Layout, text: TextAt): Column<KeptTexts | undefined> {

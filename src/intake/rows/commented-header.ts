@@ -17,7 +17,8 @@ export function uncommentHeader(
   for (const { index, 1: line = '' } of text.matchAll(/^#(.*)$/gmu)) {
     if (!delimiters.some((delimiter) => isHeader(line.split(delimiter)))) continue;
     if (!/\n[^#\s]/u.test(text.slice(index))) return undefined;
-    return createSource(name, `${text.slice(0, index)} ${text.slice(index + 1)}`, rules);
+    const uncommented = `${text.slice(0, index)} ${text.slice(index + 1)}`;
+    return createSource(name, uncommented, { ...rules, written: text });
   }
   return undefined;
 }

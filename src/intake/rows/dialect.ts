@@ -63,13 +63,26 @@ export function chooseDialect(
       tryDelimiter(source, delimiter, start, score, rows),
     );
   const nearby = tryAll(headRows);
-  const trials = nearby.some(({ fit }) => fit !== undefined) ? nearby : tryAll(longHeadRows);
+  const asSaid = nearby.some(({ fit }) => fit !== undefined) ? nearby : tryAll(longHeadRows);
+  // A line sep=, that makes no line a header, where another mark does, is a slip of a program.
+  const others =
+    given === undefined && line !== undefined && asSaid.every(({ fit }) => fit === undefined)
+      ? delimiters.map((one) => tryDelimiter(source, one, start, score, headRows))
+      : [];
+  const belied = others.some(({ fit }) => fit !== undefined);
+  const trials = belied ? others : asSaid;
   const best = bestTrials(trials);
   const [first, second] = best;
   if (first?.fit === undefined) return refused(...whyNone(trials, explain));
   if (second !== undefined) return refused(tie(source, first.fit.header, best));
   const reason =
-    given !== undefined ? 'as asked' : line !== undefined ? 'named by the sep= line' : '';
+    given !== undefined
+      ? 'as asked'
+      : belied
+        ? `not the "${line?.mark ?? ''}" of the sep= line, which makes no line a header`
+        : line !== undefined
+          ? 'named by the sep= line'
+          : '';
   const evidence = [
     `${delimiterName[first.delimiter]} as delimiter, ${reason || `it alone makes line ${first.fit.header.line} a header`}`,
   ];

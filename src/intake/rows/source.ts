@@ -20,6 +20,8 @@ export type Source = {
   readonly quote: QuoteMark;
   readonly limits: Limits;
   readonly omitted: Omitted | undefined;
+  /** The text as the user wrote it, sign for sign, where marks of it were replaced to read it. */
+  readonly written: string | undefined;
   /** Its rows, where they are known already: a text is split once. */
   readonly split: SplitText | undefined;
   readonly placeAt: (offset: number, length: number) => Place;
@@ -33,6 +35,7 @@ export type SourceRules = {
   readonly quote?: QuoteMark;
   readonly limits?: Limits;
   readonly omitted?: Omitted | undefined;
+  readonly written?: string | undefined;
   readonly split?: SplitText | undefined;
 };
 
@@ -48,7 +51,7 @@ export function shownLine(line: string, column: number): { readonly lineText?: s
 export function createSource(
   name: string,
   text: string,
-  { firstLine = 1, quote = '"', limits = usualLimits, omitted, split }: SourceRules = {},
+  { firstLine = 1, quote = '"', limits = usualLimits, omitted, written, split }: SourceRules = {},
 ): Source {
   let starts: readonly number[] | undefined;
   const placeAt = (offset: number, length: number): Place => {
@@ -62,10 +65,10 @@ export function createSource(
       line: firstLine + line - 1 + linesOmitted(omitted, offset),
       column: offset - start + 1,
       length: Math.min(Math.max(1, length), room),
-      ...shownLine(text.slice(start, end), offset - start + 1),
+      ...shownLine((written ?? text).slice(start, end), offset - start + 1),
     };
   };
-  return { name, text, firstLine, quote, limits, omitted, split, placeAt };
+  return { name, text, firstLine, quote, limits, omitted, written, split, placeAt };
 }
 
 /** How many lines of the file are left out before an offset of the text. */

@@ -10,7 +10,8 @@ import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from '../tables/table.ts';
-import type { Statistic } from './statistic-words.ts';
+import { statisticOfTotals, type Totals, totalsWith } from './earlier-totals.ts';
+import type { Statistic } from './statistic-vocabulary.ts';
 
 /** A number of the file that is said to be a statistic of one of several groups of readings. */
 export type Claim = {
@@ -32,13 +33,17 @@ const names: Partial<Record<Statistic, string>> = {
   sum: 'sum',
 };
 
-export function checkClaim(claim: Claim, findings: Findings): void {
+/** `earlier`: what the pieces of a long file before this one add up to. */
+export function checkClaim(claim: Claim, findings: Findings, earlier?: Totals): void {
   const { statistic, text } = claim;
   const shape = numberShape(text);
   const name = names[statistic];
   if (shape === undefined || name === undefined) return;
   const stated = numberOf(shape);
-  const answers = claim.groups.flatMap((group) => answersOf(statistic, group));
+  const answers = claim.groups.flatMap((group) => [
+    ...answersOf(statistic, group),
+    ...(earlier === undefined ? [] : answersWithEarlier(statistic, group, earlier)),
+  ]);
   if (answers.length === 0) return;
   const slack = step(text) / 2;
   if (answers.some(({ value, rounding }) => Math.abs(value - stated) <= slack + rounding)) return;
@@ -61,10 +66,10 @@ const withinFactor = (a: number, b: number, factor: number): boolean =>
 /** No film in any unit: a mark of a gauge, such as 9.9E37, that no statistic is of. */
 const largestNumber = 10_000;
 
-type Answer = { readonly value: number; readonly rounding: number };
+export type Answer = { readonly value: number; readonly rounding: number };
 
 /** What a group gives; the readings themselves were rounded before they were written. */
-function answersOf(statistic: Statistic, texts: readonly string[]): readonly Answer[] {
+export function answersOf(statistic: Statistic, texts: readonly string[]): readonly Answer[] {
   if (statistic === 'count') return countsOf(texts);
   const numbers = texts.flatMap((text) => {
     const shape = numberShape(text);
@@ -83,6 +88,22 @@ function answersOf(statistic: Statistic, texts: readonly string[]): readonly Ans
           rounding: statistic === 'sum' ? rounding * values.length : rounding,
         })),
   );
+}
+
+/** The same of the earlier pieces and a group of this one; half a digit of it is all that rounding explains. */
+function answersWithEarlier(
+  statistic: Statistic,
+  texts: readonly string[],
+  earlier: Totals,
+): readonly Answer[] {
+  const filled = texts.filter((text) => text !== '');
+  const values = filled.flatMap((text) => {
+    const shape = numberShape(text);
+    const value = shape === undefined ? 0 : numberOf(shape);
+    return value > 0 && value <= largestNumber ? [value] : [];
+  });
+  const all = totalsWith(earlier, values, filled.length - values.length);
+  return statisticOfTotals(statistic, all).map((value) => ({ value, rounding: 1e-6 }));
 }
 
 function countsOf(texts: readonly string[]): readonly Answer[] {
@@ -120,7 +141,7 @@ function valuesOfStatistic(statistic: Statistic, values: readonly number[]): rea
 }
 
 /** One unit of the last digit written: 0.1 for `101,5`. */
-function step(text: string): number {
+export function step(text: string): number {
   const shape = numberShape(text);
   return shape === undefined ? 1 : 10 ** -shape.fraction.length;
 }

@@ -4,9 +4,9 @@ import { numberShape } from '../cells/numbers.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { Parts } from '../tables/section-state.ts';
 import type { Table } from '../tables/table.ts';
-import { namesStatistic } from './statistic-words.ts';
+import { namesStatistic, statisticOf } from './statistic-words.ts';
 import type { Claim } from './statistics-check.ts';
-import { type StatisticsRow, statisticOf } from './statistics-rows.ts';
+import type { StatisticsRow } from './statistics-rows.ts';
 
 const textAt = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();
 const isNumber = (text: string): boolean => numberShape(text) !== undefined;

@@ -1,7 +1,8 @@
 /**
  * Vehicles and panels that are named on the first of their rows only, as in a spreadsheet with merged
  * cells: the rows below are of the same. A column in which most rows have a name and some have none
- * is another thing: a name is missing there.
+ * is another thing: a name is missing there. A panel may also stand in a row of its own above those of
+ * its readings, where every panel does.
  */
 import type { Findings } from '../findings.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -12,8 +13,9 @@ const roles = ['vehicle', 'panel'] as const;
 export type FilledTable = { readonly table: Table; readonly evidence: readonly string[] };
 
 export function fillDown(table: Table, findings: Findings): FilledTable {
-  let filled = table;
-  const evidence: string[] = [];
+  const below = fillFromNameRows(table);
+  let filled = below ?? table;
+  const evidence = below === undefined ? [] : ['each panel is named in a row above its readings'];
   for (const role of roles) {
     const column = table.layout.columns.get(role);
     if (column === undefined) continue;
@@ -29,6 +31,37 @@ export function fillDown(table: Table, findings: Findings): FilledTable {
   }
   return { table: filled, evidence };
 }
+
+/**
+ * Every row is a panel's name alone, or a reading without a name; the first is a name, and each name has
+ * readings below it. A name without any may be one whose readings stand elsewhere.
+ */
+function fillFromNameRows(table: Table): Table | undefined {
+  const { layout, rows } = table;
+  const panelAt = layout.columns.get('panel');
+  if (panelAt === undefined || layout.header.length === 0) return undefined;
+  const [first] = rows;
+  if (first === undefined || !isNameRow(first, panelAt)) return undefined;
+  const filled: Row[] = [];
+  let above: Row | undefined;
+  let count = 0;
+  for (const row of rows) {
+    if (isNameRow(row, panelAt)) {
+      if (above !== undefined && count === 0) return undefined;
+      above = row;
+      count = 0;
+      continue;
+    }
+    if ((row.cells[panelAt] ?? '').trim() !== '' || panelAt >= row.cells.length) return undefined;
+    const name = (above?.cells[panelAt] ?? '').trim();
+    filled.push({ ...row, cells: row.cells.with(panelAt, name), quoted: true });
+    count += 1;
+  }
+  return count === 0 ? undefined : { ...table, rows: filled };
+}
+
+const isNameRow = ({ cells }: Row, panelAt: number): boolean =>
+  cells.every((cell, k) => (cell.trim() !== '') === (k === panelAt));
 
 function countBlank(rows: readonly Row[], column: number): number {
   let blank = 0;

@@ -11,12 +11,12 @@ const panel = `panel name|panel|part|body part|area|location|body panel|componen
   elemento|zona|area de medicion|pannello|pezzo|parte carrozzeria|paneel|onderdeel|deel|plaatdeel|
   painel|peca|panel nadwozia|element nadwozia|czesc|miejsce|panel namn|del|karossdel|karosseridel|
   панель|деталь|элемент|часть|面板|部位|板件|部件|鈑金|パネル|部位名|部品|
-  パネル名`;
-const point = `points|point|spot|position|point no|point number|measuring point|measurement point|
+  パネル名|dil|dil karoserie|panel karoserie|plech|parca|panel adi|kaporta|kaporta parcasi|패널|도어/패널|부위|부품|판넬`;
+const point = `points|point|pt|pts|pkt|spot|position|point no|point number|measuring point|measurement point|
   pos|messpunkt|punkt|messstelle|stelle|position nr|punkt nr|point de mesure|endroit|point n|
   punto|punto de medicion|posicion|punto di misura|posizione|punto n|meetpunt|punt|
   positie|ponto|ponto de medicao|posicao|punkt pomiarowy|punkt pomiaru|pozycja|matpunkt|
-  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置`;
+  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|포인트|측정점|측정 위치|지점`;
 const reading = `reading|readings|thickness|film thickness|paint thickness|coating thickness|
   dry film thickness|layer thickness|value|dft|film|measurement|measured value|measured|result|
   messwert|messwerte|wert|schichtdicke|lackdicke|lackschichtdicke|dicke|messung|lackschicht|
@@ -29,7 +29,8 @@ const reading = `reading|readings|thickness|film thickness|paint thickness|coati
   lacktjocklek|skikttjocklek|maling|malevaerdi|målevaerdi|maleværdi|vaerdi|værdi|tykkelse|
   laktykkelse|lagtykkelse|aflaesning|aflæsning|толщина|толщина покрытия|толщина лкп|показание|
   показания|измерение|значение|厚度|膜厚|漆膜厚度|漆面厚度|读数|測值|测量值|涂层厚度|
-  塗膜厚|測定値|塗装厚|厚さ|膜厚値`;
+  塗膜厚|測定値|塗装厚|厚さ|膜厚値|thk|thick|tloustka|tloustka laku|tloustka vrstvy|mereni|namerena hodnota|
+  hodnota|kalinlik|boya kalinligi|olcum|olcum degeri|deger|도막두께|도막 두께|두께|측정값|측정치|값`;
 const repeat = `repeat|no|nr|number|reading no|reading number|repeat no|measurement no|
   wiederholung|wdh|lfd nr|messung nr|repetition|repeticion|ripetizione|herhaling|repeticao|
   powtorzenie|upprepning|gentagelse|repetition n|n lecture|повтор|重复|重複|繰り返し`;
@@ -61,7 +62,8 @@ const note = `note|notes|comment|comments|remark|remarks|bemerkung|bemerkungen|k
   opmerking|opmerkingen|comentario obs|observacao|observacoes|obs|uwaga|uwagi|komentarz|anmarkning|
   bemaerkning|bemærkning|примечание|комментарий|备注|備註|備考|メモ|コメント`;
 const deleted = `deleted|delete|excluded|exclude|rejected|removed|discarded|ignored|invalid|
-  struck out|geloscht|geloescht|ausgeschlossen|ungultig|ungueltig|verworfen|supprime|exclu|eliminado|borrado|excluido|
+  struck out|cancelled|canceled|void|voided|omitted|annullato|annullata|annulé|annulée|anulado|anulada|storniert|
+  gestrichen|geloscht|geloescht|ausgeschlossen|ungultig|ungueltig|verworfen|supprime|exclu|eliminado|borrado|excluido|
   eliminato|cancellato|escluso|verwijderd|uitgesloten|apagado|removido|usuniety|usuniete|skreslony|
   wykluczony|borttagen|raderad|slettet|fjernet|удалено|удалён|удален|исключено|已删除|删除|
   排除|已刪除|刪除|削除|除外|無効`;

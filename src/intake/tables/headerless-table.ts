@@ -8,9 +8,10 @@ import { columnsByNumber, type IntakeOptions } from '../intake-options.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
+import { consoleLines } from './console-lines.ts';
 import { headerlessLayout, isBare, panelNamedBy, withoutHeader } from './headerless.ts';
 import { type Layout, type LayoutContext, readGaugeHeader } from './layout.ts';
-import { listRows } from './list-lines.ts';
+import { listRows, spoiledPiece } from './list-lines.ts';
 import { sayingOf } from './sayings.ts';
 import type { Split } from './section-state.ts';
 import { widest } from './table.ts';
@@ -28,6 +29,8 @@ export function headerlessTable(
   );
   const list = listTable(source, tries[0]?.rows ?? [], context);
   if (list !== undefined) return found(list);
+  const spoiled = spoiledPiece(source, tries[0]?.rows ?? [], context.isPanel);
+  if (spoiled !== undefined) return refused(noNumber(source, spoiled));
   const splits = tries.flatMap(({ delimiter, rows }): readonly Split[] => {
     const proved = provedLayout(rows, delimiter, options, context);
     if (proved === undefined) return [];
@@ -38,6 +41,8 @@ export function headerlessTable(
   });
   const [best] = splits.sort((a, b) => surer(b) - surer(a));
   if (best !== undefined) return found(best);
+  const shots = consoleTable(source, tries[0]?.rows ?? [], options, context);
+  if (shots !== undefined) return found(shots);
   const bare = tries.findLast(
     ({ rows }) =>
       rows.some(isBare) && rows.every((row) => isBare(row) || sayingOf(row) !== undefined),
@@ -139,6 +144,30 @@ function listTable(
     start: { layout, header: undefined, line },
     evidence: ['each line names a panel, and its readings behind a colon'],
   };
+}
+
+/** Lines as a gauge sends them to a terminal. */
+function consoleTable(
+  source: Source,
+  rows: readonly Row[],
+  { panelNames, delimiter }: IntakeOptions,
+  context: LayoutContext,
+): Split | undefined {
+  const own = delimiter === undefined ? consoleLines(source, rows, context.isPanel) : undefined;
+  if (own === undefined) return undefined;
+  const { layout, line } = own;
+  return {
+    ...{ source, delimiter: '|', shown: 'blanks', rows: own.rows, context },
+    start: { layout, header: undefined, line, panel: panelNames?.get('') },
+    evidence: ['each line is one shot, as a gauge sends it to a terminal'],
+  };
+}
+
+function noNumber(source: Source, { offset, text }: { offset: number; text: string }): Diagnostic {
+  return error('reading-not-a-number', `"${text}" is not a number`, {
+    at: source.placeAt(offset, text.length),
+    hint: 'correct it, or leave it out where there is no reading',
+  });
 }
 
 function noPanel(source: Source, row: Row | undefined): Diagnostic {

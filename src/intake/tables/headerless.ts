@@ -52,12 +52,17 @@ function panelRows(
     if (texts.length === 0) continue;
     if (countsPerPanel(own, column, panelAt)) columns.set('point', column);
     else if (texts.every((text) => unitNamed(text) !== undefined)) columns.set('unit', column);
+    else if (texts.every((text) => moment.test(text))) columns.set('time', column);
     else if (texts.every((text) => isFilm(text) || meansNoReading(text))) numbers.push(column);
     else return undefined;
   }
   if (numbers.length === 0 || (delimiter === ',' && mayBeDecimals(own, numbers))) return undefined;
   return withoutHeader('list', columns, numbers);
 }
+
+/** A day, a time of the day, or both. */
+const moment =
+  /^(?:\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|(?=\d{1,2}:))(?:[T ]?\d{1,2}:\d\d(?::\d\d(?:[.,]\d+)?)?(?:Z|[+-]\d\d:?\d\d)?)?$/u;
 
 /** A short column that counts 1, 2, 3 … within each panel, or over all rows. */
 function countsPerPanel(rows: readonly Row[], column: number, panelAt: number): boolean {

@@ -3,12 +3,12 @@
  */
 import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
-import { numberShape } from '../cells/numbers.ts';
+import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import type { Source } from '../rows/source.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import { gaugeVocabulary } from './gauge-vocabulary.ts';
+import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
 import { type HeaderCell, misspelling, type Vocabulary } from './header.ts';
 import { readGaugeHeader } from './layout.ts';
 import { placeOf, type Table } from './table.ts';
@@ -53,11 +53,19 @@ function tellRepeated({ layout }: Table, column: number, at: At, findings: Findi
   }));
 }
 
-function tellUnnamed({ layout, rows }: Table, at: At, findings: Findings): void {
+function tellUnnamed(table: Table, at: At, findings: Findings): void {
+  const { layout, rows } = table;
   const read = new Set(layout.readings.map(({ column }) => column));
   for (const [column, { text, unit, role }] of layout.header.entries()) {
     if (text !== '' || unit !== undefined || role !== undefined || read.has(column)) continue;
     if (!holdsNumbers(rows, column) || (column === 0 && isIndex(rows))) continue;
+    if (countsBeside(table, column)) {
+      findings.add('warning', 'column-unknown', () => ({
+        message: `column ${column + 1} has no name and is not read: its numbers are too small beside the readings to be any`,
+        at: at(column),
+      }));
+      continue;
+    }
     findings.add('error', 'column-unnamed', () => ({
       message: `column ${column + 1} has numbers and no name`,
       at: at(column),
@@ -82,7 +90,8 @@ function tellUnknown(
       continue;
     }
     findings.add('warning', 'column-unknown', () => {
-      const hint = suggest(cell.label, names);
+      // One letter is near to any other.
+      const hint = cell.label.length > 1 ? suggest(cell.label, names) : undefined;
       const message = `column "${cell.text}" is not read`;
       return { message, at: at(column), ...(hint === undefined ? {} : { hint }) };
     });
@@ -107,6 +116,27 @@ function isIndex(rows: readonly Row[]): boolean {
   });
 }
 
+/**
+ * Whole numbers of two digits, each less than a fifth of any reading: a count, and no film like the others.
+ * Behind a reading they may be its decimals.
+ */
+function countsBeside({ layout, rows }: Table, column: number): boolean {
+  if (layout.readings.some(({ column: own }) => own < column)) return false;
+  const [largest, least] = rows.reduce(
+    ([most, few], { cells }) => {
+      const text = (cells[column] ?? '').trim();
+      const counted = text === '' || /^\d{1,2}$/u.test(text) ? Number(text) : Number.NaN;
+      const readings = layout.readings.flatMap(({ column: own }) => {
+        const shape = numberShape((cells[own] ?? '').trim());
+        return shape === undefined ? [] : [numberOf(shape)];
+      });
+      return [Math.max(most, counted), Math.min(few, ...readings)];
+    },
+    [0, Number.POSITIVE_INFINITY],
+  );
+  return largest * 5 < least && Number.isFinite(least);
+}
+
 /** One number in every row is a setting; no film is so even. */
 const isConstant = (rows: readonly Row[], column: number): boolean =>
   rows.length > 2 && new Set(rows.map(({ cells }) => (cells[column] ?? '').trim())).size === 1;
@@ -124,13 +154,23 @@ export const explainGaugeHeader = (
     read: readGaugeHeader,
     needed: ['panel', 'reading'],
     otherwise: 'the columns need names: a panel and a reading, or one column per panel',
+    further: wayOut,
   });
+
+/** What to do where no name of a column is near: say which it is, unless there are but means. */
+function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): string {
+  if (role === 'reading' && header.some(({ label }) => namesStatistic(label))) {
+    return '; means and extremes are no readings: export the single ones';
+  }
+  return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
+}
 
 type Wanted<Role extends string> = {
   readonly vocabulary: Vocabulary<Role>;
   readonly read: (cells: readonly string[]) => readonly HeaderCell<Role>[];
   readonly needed: readonly Role[];
   readonly otherwise: string;
+  readonly further?: (role: Role, header: readonly HeaderCell<Role>[]) => string;
 };
 
 /** The row nearest to a header decides what is said: a column missing, or no header at all. */
@@ -138,7 +178,7 @@ export function explainHeader<Role extends string>(
   source: Source,
   rows: readonly Row[],
   delimiter: Delimiter,
-  { vocabulary, read, needed, otherwise }: Wanted<Role>,
+  { vocabulary, read, needed, otherwise, further }: Wanted<Role>,
 ): readonly Diagnostic[] {
   const nearest = rows.find((row) => {
     const header = read(row.cells);
@@ -168,7 +208,7 @@ export function explainHeader<Role extends string>(
         slip === undefined ? '' : `did you mean "${slip.name}" by "${header[slip.column]?.text}"? `;
       return error('column-missing', `there is no column "${role}"`, {
         at: placeOf({ source, delimiter }, nearest, slip?.column ?? 0),
-        hint: `${meant}columns found: ${columns}`,
+        hint: `${meant}columns found: ${columns}${slip === undefined ? (further?.(role, header) ?? '') : ''}`,
       });
     });
 }

@@ -6,6 +6,7 @@
  */
 
 import { namesStatistic } from '../statistics/statistic-words.ts';
+import { withBorrowedRoles, withoutCorner } from './borrowed-roles.ts';
 import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
 import { type HeaderCell, headerReader } from './header.ts';
 import { type Counted, countedColumn, countUp } from './numbered-columns.ts';
@@ -74,7 +75,20 @@ export const readGaugeHeader = (cells: readonly string[]): HeaderCell<GaugeRole>
 
 /** A column headed by nothing but a unit of thickness holds the readings. */
 const nameless = (cell: HeaderCell<GaugeRole>): HeaderCell<GaugeRole> =>
-  cell.label === '' && cell.unit !== undefined ? { ...cell, role: 'reading' } : cell;
+  cell.label === '' && cell.unit !== undefined
+    ? { ...cell, role: 'reading' }
+    : isPlaceInUnit(cell)
+      ? withoutRole(cell)
+      : cell;
+
+/** `U µm` is a length, and no place across the panel: its uncertainty, perhaps. */
+const isPlaceInUnit = ({ role, unit }: HeaderCell<GaugeRole>): boolean =>
+  (role === 'u' || role === 'v') && unit !== undefined;
+
+function withoutRole(cell: HeaderCell<GaugeRole>): HeaderCell<GaugeRole> {
+  const { role: _, ...rest } = cell;
+  return rest;
+}
 
 /** The layout a row of names stands for, or undefined if the row is no header. */
 export function layoutOf(cells: readonly string[], context: LayoutContext): Layout | undefined {
@@ -85,11 +99,18 @@ export function layoutOf(cells: readonly string[], context: LayoutContext): Layo
 function anyLayoutOf(cells: readonly string[], context: LayoutContext): Layout | undefined {
   const given = context.given?.(cells);
   if (context.given !== undefined && given === undefined) return undefined;
-  const header = withGivenRoles(readGaugeHeader(cells), given);
+  const named = readGaugeHeader(cells);
+  const header = given === undefined ? withBorrowedRoles(named) : withGivenRoles(named, given);
   const { columns, repeated } = columnsByRole(header);
+  if (columns.get('reading') === 0 && !columns.has('panel') && header[0]?.label === '') {
+    const corner = cornerLayout(header, repeated, context);
+    if (corner !== undefined) return corner;
+  }
   const { readings, series, spare } = readingColumns(header, columns);
   if (readings.length === 0) {
-    return columns.has('panel') ? undefined : wideLayout(header, columns, repeated, context);
+    return columns.has('panel')
+      ? cornerLayout(header, repeated, context)
+      : wideLayout(header, columns, repeated, context);
   }
   if (!columns.has('panel') && (!context.captions || columns.has('unit'))) return undefined;
   if (![...header.values()].some(({ role, label }) => role !== undefined || /\p{L}/u.test(label))) {
@@ -172,7 +193,7 @@ function readingColumns(
       spare: [],
     };
   }
-  const alike = unitsAlone(header, first);
+  const alike = columnsAlike(header, first);
   if (alike.length > 1) {
     const each = alike.map((column, k) => ({ column, panel: null, number: k + 1 }));
     return { readings: each, series: 'reading', spare: own.map(({ column }) => column) };
@@ -181,11 +202,27 @@ function readingColumns(
   return { readings, series: 'reading', spare: own.map(({ column }) => column) };
 }
 
-/** `µm;µm;µm`: columns headed by one unit and no name are those of one panel’s readings. */
-function unitsAlone(header: readonly HeaderCell<GaugeRole>[], first: number): readonly number[] {
+/**
+ * `µm;µm;µm`: columns headed by one unit and no name are those of one panel’s readings. So are three and more
+ * of one name; of two, one may be the other again.
+ */
+function columnsAlike(header: readonly HeaderCell<GaugeRole>[], first: number): readonly number[] {
   const { text, label, unit } = header[first] ?? {};
-  if (label !== '' || unit === undefined) return [];
-  return [...header.keys()].filter((k) => header[k]?.text === text);
+  const alike = [...header.keys()].filter((k) => header[k]?.text === text);
+  return (label === '' && unit !== undefined) || alike.length >= 3 ? alike : [];
+}
+
+/** A column for each panel, two and more of them, under a corner that is called "panel". */
+function cornerLayout(
+  header: readonly HeaderCell<GaugeRole>[],
+  repeated: readonly number[],
+  context: LayoutContext,
+): Layout | undefined {
+  const own = withoutCorner(header);
+  const { columns } = columnsByRole(own);
+  if (columns.get('point') !== 0 || columns.has('panel') || repeated.length > 0) return undefined;
+  const layout = wideLayout(own, columns, repeated, context);
+  return layout === undefined || layout.readings.length < 2 ? undefined : layout;
 }
 
 const startsAsNumber = /^[+\-−]?[.,]?\d/u;

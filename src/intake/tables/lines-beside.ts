@@ -7,7 +7,7 @@ import { markerLegend } from '../cells/markers.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
-import { layoutOf } from './layout.ts';
+import { type Layout, layoutOf } from './layout.ts';
 import { filledCells, loneText, roleOfKey, type Saying } from './sayings.ts';
 import {
   isDataRow,
@@ -24,14 +24,17 @@ import { placeOf } from './table.ts';
 export function isAside(
   row: Row,
   before: Row | undefined,
+  next: Row | undefined,
   saying: Saying | undefined,
-  { titles, asideLine }: State,
+  { titles, asideLine, layout }: State,
   { context }: Reader,
 ): boolean {
   const filled = filledCells(row);
+  if (namesRowsBelow(filled, next, layout)) return false;
   const text = (row.cells[filled[0] ?? 0] ?? '').trim();
   if (context.isPanel(text) || isStatistic(text)) return false;
   if (markerLegend([text]).size > 0 || titles.has(plain(text))) return true;
+  if (next === undefined && endOfList.test(text)) return true;
   if (filled.length === 1) {
     const named = saying?.key ?? text.replace(/[\s\d.,]+$/u, '');
     if (context.isPanel(named) || namesStatistic(named)) return false;
@@ -42,6 +45,18 @@ export function isAside(
   }
   const role = saying === undefined ? undefined : roleOfKey(saying.key);
   return role !== undefined && role !== 'panel';
+}
+
+/** `End of file;4;records`, the last line that a program writes. */
+const endOfList =
+  /^(?:end of (?:file|data|list|report)|eof|records?|total records|number of records|ende|dateiende|fin du fichier|fin)$/iu;
+
+/** A text where the panels stand, above a row of readings that names none: it is no remark there. */
+function namesRowsBelow(filled: readonly number[], next: Row | undefined, layout: Layout): boolean {
+  const panelAt = layout.columns.get('panel');
+  if (panelAt === undefined || next === undefined || filled.length !== 1) return false;
+  const alone = filled[0] === panelAt && (next.cells[panelAt] ?? '').trim() === '';
+  return alone && isDataRow(next, layout);
 }
 
 export function tellAside(row: Row, { findings, ...where }: Reader): void {

@@ -1,14 +1,48 @@
 /**
- * Lines `bonnet: 102, 104, 99` → rows of a panel and its readings.
+ * Lines `bonnet: 102, 104, 99`, `bonnet - 102 104 99`, `bonnet 102/104/99` → rows of a panel and its readings.
  *
  * The mark between the readings is one that splits every line into nothing but numbers, the surest
  * first: `102,104` may be one number, `102, 104` is two. The cells stay where they stand in the
  * text, so that every reading knows its place.
  */
+import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import { unitNamed } from '../cells/unit.ts';
 import { meansNoReading } from '../cells/words.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
+import { namesStatistic } from '../statistics/statistic-words.ts';
+import { roleOfKey } from './sayings.ts';
+import { sizesOf } from './size-in-units.ts';
+
+/**
+ * Where a list is spoiled by one piece of a line that is no number: all lines but few are of one, and the
+ * first piece of those that is none is the place.
+ */
+export function spoiledPiece(
+  source: Source,
+  rows: readonly Row[],
+  isPanel: (label: string) => boolean,
+): { readonly offset: number; readonly text: string } | undefined {
+  const list = rows.flatMap((row) => {
+    const line = lineOf(source, row);
+    return line !== undefined && isPanel(line.label.trim()) && hasNumber(line.value) ? [line] : [];
+  });
+  for (const { sure, split } of separators) {
+    const sound = list.filter(({ value }) => allNumbers(split(value)));
+    if (sound.length < 2 || sound.length * 2 <= list.length || !sure(sound)) continue;
+    const line = list.find((one) => !sound.includes(one));
+    if (line === undefined) return undefined;
+    const pieces = split(line.value);
+    const at = pieces.findIndex((piece) => !isReading(piece));
+    const before = pieces.slice(0, at).reduce((sum, piece) => sum + piece.length + 1, 0);
+    const piece = pieces[at] ?? '';
+    const blanks = piece.length - piece.trimStart().length;
+    const offset = line.row.start + line.label.length + 1 + before + blanks;
+    return { offset, text: piece.trim() };
+  }
+  return undefined;
+}
 
 type Line = { readonly row: Row; readonly label: string; readonly value: string };
 
@@ -33,14 +67,50 @@ export function listRows(
     ({ sure, split }) => sure(list) && list.every(({ value }) => allNumbers(split(value))),
   );
   if (mark === undefined) return undefined;
-  const split = new Map(list.map((line) => [line.row, cellsOf(line, mark)]));
+  const beyond = [...lines.slice(0, first), ...lines.slice(last + 1)].flatMap((line) =>
+    line !== undefined && isLike(line, list, mark, isPanel) ? [line] : [],
+  );
+  const split = new Map([...list, ...beyond].map((line) => [line.row, cellsOf(line, mark)]));
   return rows.map((row) => split.get(row) ?? row);
 }
+
+/**
+ * Whether a line above or below the known panels is a row as well, of a panel that nobody knows: several
+ * readings, or one with its unit as the others have it. What is called as no panel would be is none.
+ */
+function isLike(
+  { label, value }: Line,
+  list: readonly Line[],
+  { split }: Separator,
+  isPanel: (label: string) => boolean,
+): boolean {
+  const name = label.trim();
+  if (aboutFile.test(name) || namesStatistic(name) || roleOfKey(name) !== undefined) return false;
+  const pieces = split(value).map((piece) => numberShape(piece.trim()));
+  const sizes = sizesOf(list.flatMap((line) => split(line.value)));
+  const films = pieces.flatMap((shape) => (shape === undefined ? [] : [numberOf(shape)]));
+  if (sizes === undefined || films.length === 0 || films.length < pieces.length) return false;
+  const hasUnit = unitNamed(pieces.at(-1)?.suffix ?? '') !== undefined;
+  const namesPanel = name.split(/[^\p{L}]+/u).some((word) => word !== '' && isPanel(word));
+  const asLarge = films.every((film) => film >= sizes.least / 5 && film <= sizes.most * 20);
+  return asLarge && (films.length > 1 || hasUnit || namesPanel);
+}
+
+/** What a preamble says in numbers: of the gauge, the job, the people. */
+const aboutFile =
+  /(?:serial|version|firmware|gauge|device|probe|model|phone|tel|fax|mobile|zip|postcode|address|customer|client|order|job|invoice|ticket|mileage|odometer|km|miles|temp|humidity|battery|limit|target|spec|tolerance|foil|shim|calibration|kalibr|zero|readings|count|page|seite|serien|gerät|kunde|auftrag|telefon|messwerte|anzahl)/iu;
+
+/** `bonnet - 104 106`, `bonnet 104/106`: what parts a name from its readings where no colon does. */
+const loneMark = /(?<=\s)[-–—](?=\s+\d)|\s(?=\d[\d.,]*\/\d)/u;
 
 function lineOf({ text }: Source, row: Row): Line | undefined {
   const end = text.indexOf('\n', row.start);
   const line = text.slice(row.start, end === -1 ? text.length : end);
-  const mark = line.slice(0, longestLabel).search(/[:=]/u);
+  const start = line.slice(0, longestLabel);
+  // `bonnet 12:30: 104`: a colon before a blank parts a name from its readings, one in a time does not.
+  const spaced = start.search(/[:=]\s/u);
+  const colon = spaced === -1 ? start.search(/[:=]/u) : spaced;
+  const mark = colon === -1 ? start.search(loneMark) : colon;
   if (mark === -1 || row.quoted) return undefined;
   const label = line.slice(0, mark);
   return /\p{L}/u.test(label) ? { row, label, value: line.slice(mark + 1) } : undefined;
@@ -53,7 +123,7 @@ const hasNumber = (value: string): boolean => /\d/u.test(value);
 const isReading = (piece: string): boolean => {
   const text = piece.trim();
   const shape = numberShape(text);
-  if (shape === undefined) return meansNoReading(text);
+  if (shape === undefined) return meansNoReading(text) || notReading(text) !== undefined;
   const value = numberOf(shape);
   return value >= 0 && value <= 5000;
 };
@@ -78,6 +148,13 @@ const separators: readonly Separator[] = [
   at(';'),
   at('\t'),
   at('|'),
+  // `12/03` is a day: no part of one is as thick as paint.
+  {
+    split: (value) => value.split('/'),
+    sure: (lines) =>
+      some(lines, /\d\/\d/u) &&
+      lines.every(({ value }) => value.split('/').every((piece) => Number.parseFloat(piece) >= 20)),
+  },
   {
     split: (value) => value.split(','),
     sure: (lines) => some(lines, /,\s/u) && !some(lines, /\d,\d/u),

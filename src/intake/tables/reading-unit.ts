@@ -1,35 +1,31 @@
 /**
  * The unit of a table's readings: from the header of their columns, a row of units under it, a line
- * above, a column of units, the cells, or an option.
+ * above, a column of units, the cells, or an option. Millimetres and inches must be proved by the
+ * numbers as well.
  *
  * Statements about one thing that contradict each other are refused: a wrong unit is a factor of
  * 25.4. A column of units may name one unit in one row and another in the next, and is then obeyed
  * row by row.
  */
 import { error, found, type Outcome, type Place, refused } from '../../base/diagnostics.ts';
-import { numberShape } from '../cells/numbers.ts';
+import type { Micrometres } from '../../base/units.ts';
+import { factorSentence, isCoarse, whyNotCoarse } from '../cells/coarse-units.ts';
 import {
   isLostMicro,
+  largestIn,
   type NamedUnit,
   otherUnitHint,
-  type ReadingUnit,
+  type TableUnit,
   unitNamed,
   unitSign,
 } from '../cells/unit.ts';
 import { meansNoReading } from '../cells/words.ts';
 import type { Row } from '../rows/tokens.ts';
-import type { Saying } from './sayings.ts';
+import type { UnitLine } from './section-state.ts';
+import { fitsOtherUnit, sizesOf } from './size-in-units.ts';
 import { placeOf, type Table } from './table.ts';
+import { headOf, type UnitDecision, unitOfCells } from './units-in-cells.ts';
 import { unitTextAt } from './units-row.ts';
-
-export type UnitDecision = {
-  readonly unit: ReadingUnit;
-  readonly evidence: string;
-  /** Whether each row has the unit that its column of units names. */
-  readonly byRow: boolean;
-  /** Whether cells may name units of their own, since nothing else in the file does. */
-  readonly cellsNameUnits: boolean;
-};
 
 /** One place of the file that names a unit, or a word where a unit should stand. */
 type Statement = {
@@ -41,10 +37,14 @@ type Statement = {
 
 /** Where a table's unit may be named besides the table itself. */
 export type UnitSources = {
-  readonly above: readonly { readonly row: Row; readonly saying: Saying }[];
+  readonly above: readonly UnitLine[];
+  /** The last line of the table before, 0 for the first. */
+  readonly since: number;
   readonly unitsRow: Row | undefined;
   readonly texts: ReadonlyMap<string, number>;
-  readonly given: ReadingUnit | undefined;
+  readonly given: TableUnit | undefined;
+  /** More than this no gauge for vehicle paint shows. */
+  readonly largest: Micrometres;
 };
 
 export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDecision> {
@@ -52,7 +52,7 @@ export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDeci
   const elsewhere = [
     ...statedByHeader(table),
     ...statedByUnitsRow(table, sources.unitsRow),
-    ...statedAbove(table, sources.above),
+    ...statedAbove(table, sources),
   ];
   const inColumn = statedByColumn(table);
   const mixed = elsewhere.length === 0 && given === undefined && namesBoth(inColumn);
@@ -61,28 +61,72 @@ export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDeci
   const [first] = stated.value;
   if (first !== undefined) {
     const { unit } = first;
+    const nameless = elsewhere.length === 0 && given === undefined && !mixed;
+    const doubted = nameless ? unitlessOfOtherSize(table, unit) : undefined;
+    if (doubted !== undefined) return refused(doubted);
     const evidence = mixed
-      ? `${first.evidence} µm in some rows and mil in others, each row is read in its own`
-      : `${first.evidence} ${unitSign[unit]}`;
-    return found({ unit, evidence, byRow: mixed, cellsNameUnits: false });
+      ? `${first.evidence} ${unitsOf(stated.value)}, each row is read in its own`
+      : `${first.evidence} ${unitSign[unit]}${factorSentence(unit)}`;
+    const decision = { unit, evidence, byRow: mixed, cellsNameUnits: false };
+    // A row in mm proves itself: see `unitOfRow`.
+    return mixed ? found(decision) : provedByNumbers(decision, first.at, sources);
   }
+  const atHead = () => headOf(table);
   if (given !== undefined) {
-    return found({
-      unit: given,
-      evidence: `${unitSign[given]} as asked`,
-      byRow: false,
-      cellsNameUnits: false,
-    });
+    const evidence = `${unitSign[given]} as asked${factorSentence(given)}`;
+    const decision = { unit: given, evidence, byRow: false, cellsNameUnits: false };
+    return provedByNumbers(decision, atHead, sources);
   }
-  return unitOfCells(table, texts);
+  const inCells = unitOfCells(table, texts);
+  return inCells.value === undefined ? inCells : provedByNumbers(inCells.value, atHead, sources);
 }
 
-type Known = Statement & { readonly unit: ReadingUnit };
+/**
+ * A row without a unit in a column of units, whose number is like those of the other rows in the other
+ * unit only. One that is like them as it stands is taken to be in theirs.
+ */
+function unitlessOfOtherSize({ layout, rows, ...table }: Table, unit: TableUnit) {
+  const column = layout.columns.get('unit') ?? -1;
+  const isNamed = ({ cells }: Row): boolean => !meansNoReading((cells[column] ?? '').trim());
+  const textsOf = ({ cells }: Row): readonly string[] =>
+    layout.readings.map(({ column: k }) => cells[k] ?? '');
+  const nameless = rows.filter((row) => !isNamed(row));
+  const sizes = nameless.length === 0 ? undefined : sizesOf(rows.filter(isNamed).flatMap(textsOf));
+  if (sizes === undefined) return undefined;
+  const row = nameless.find((own) => textsOf(own).some((text) => fitsOtherUnit(text, unit, sizes)));
+  if (row === undefined) return undefined;
+  const other = unitSign[unit === 'um' ? 'mil' : 'um'];
+  return error(
+    'unit-missing',
+    `the row names no unit: the others are in ${unitSign[unit]}, and its number would be like theirs in ${other}`,
+    { at: placeOf({ ...table }, row, column), hint: 'write um or mil in the row' },
+  );
+}
+
+/** Millimetres and inches are believed only where the numbers can be nothing else. */
+function provedByNumbers(
+  decision: UnitDecision,
+  at: () => Place,
+  { texts, largest }: UnitSources,
+): Outcome<UnitDecision> {
+  const { unit } = decision;
+  const why = isCoarse(unit) ? whyNotCoarse(texts, unit, largestIn(unit, largest)) : undefined;
+  if (why === undefined) return found(decision);
+  return refused(error('unit-unknown', why.message, { at: at(), hint: why.hint }));
+}
+
+/** `µm in some rows and mil in others`. */
+function unitsOf(known: readonly Known[]): string {
+  const [first = '', ...others] = new Set(known.map(({ unit }) => unitSign[unit]));
+  return `${first} in some rows and ${others.join(' or ')} in others`;
+}
+
+type Known = Statement & { readonly unit: TableUnit };
 
 /** The statements, or the first that is no unit or contradicts one before it. */
 function agreed(
   statements: readonly Statement[],
-  given: ReadingUnit | undefined,
+  given: TableUnit | undefined,
   mixed: boolean,
 ): Outcome<readonly Known[]> {
   const known: Known[] = [];
@@ -110,17 +154,18 @@ const noUnit = (text: string, at: Place) =>
   });
 
 const namesBoth = (statements: readonly Statement[]): boolean =>
-  statements.every(({ unit }) => unit === 'um' || unit === 'mil') &&
-  new Set(statements.map(({ unit }) => unit)).size === 2;
+  statements.every(({ unit }) => unit !== undefined && unit !== 'other') &&
+  new Set(statements.map(({ unit }) => unit)).size > 1;
 
 function statedByHeader(table: Table): readonly Statement[] {
   const stated = statedByNames(
     table,
     table.layout.readings.map(({ column }) => column),
   );
-  const panelAt = table.layout.columns.get('panel');
+  const { columns, kind } = table.layout;
+  const corner = columns.get('panel') ?? (kind === 'wide' ? columns.get('point') : undefined);
   // `Panel (µm)`, the corner of the table: a panel has no unit, the readings beside it have.
-  return stated.length > 0 || panelAt === undefined ? stated : statedByNames(table, [panelAt]);
+  return stated.length > 0 || corner === undefined ? stated : statedByNames(table, [corner]);
 }
 
 const statedByNames = (table: Table, columns: readonly number[]): readonly Statement[] =>
@@ -129,7 +174,8 @@ const statedByNames = (table: Table, columns: readonly number[]): readonly State
     const cell = table.layout.header[column];
     if (header === undefined || cell?.unit === undefined) return [];
     const at = () => placeOf(table, header, column);
-    const text = cell.unit === 'other' ? (cell.unitText ?? cell.text) : cell.text;
+    const known = cell.unit === 'um' || cell.unit === 'mil';
+    const text = known ? cell.text : (cell.unitText ?? cell.text);
     return [{ unit: cell.unit, text, at, evidence: 'the header says' }];
   });
 
@@ -145,17 +191,24 @@ const statedByUnitsRow = (table: Table, units: Row | undefined): readonly Statem
         ];
       });
 
-/** `Unit,mil` or `Units: µm` in a line of its own; the last one above the table holds. */
-function statedAbove(table: Table, above: UnitSources['above']): readonly Statement[] {
+/**
+ * `Unit,mil` or `Units: µm` in a line of its own: those since the table before, else the last one above. Two
+ * that no table parts are said of one and the same.
+ */
+function statedAbove(table: Table, { above, since }: UnitSources): readonly Statement[] {
   const first = table.rows[0]?.line ?? 0;
-  const [last] = above.filter(({ row }) => row.line < first).slice(-1);
-  return (last === undefined ? [] : [last]).map(({ row, saying }) => ({
+  const before = above.filter(({ row, ofAll }) => ofAll === true || row.line < first);
+  const own = before.filter(({ row }) => row.line > since);
+  return (own.length > 0 ? own : before.slice(-1)).map(({ row, saying }) => ({
     unit: unitNamed(saying.value),
     text: saying.value,
     at: () => placeOf(table, row, saying.column),
     evidence: `line ${row.line} says`,
   }));
 }
+
+/** "The same as above": where the rows have one unit it is that. */
+const ditto = /^(?:〃|''|ditto|dto\.?|do\.|idem)$/iu;
 
 /** What a column of units says, each text once. */
 function statedByColumn(table: Table): readonly Statement[] {
@@ -164,69 +217,11 @@ function statedByColumn(table: Table): readonly Statement[] {
   const firsts = new Map<string, Row>();
   for (const row of table.rows) {
     const text = (row.cells[column] ?? '').trim();
-    if (!firsts.has(text) && !meansNoReading(text)) firsts.set(text, row);
+    if (!firsts.has(text) && !meansNoReading(text) && !ditto.test(text)) firsts.set(text, row);
   }
   const name = table.layout.header[column]?.text ?? String(column + 1);
   return [...firsts].map(([text, row]) => {
     const at = () => placeOf(table, row, column);
     return { unit: unitNamed(text), text, at, evidence: `the column "${name}" says` };
   });
-}
-
-/** The unit written behind the numbers themselves: one and the same, or one in each cell. */
-function unitOfCells(table: Table, texts: ReadonlyMap<string, number>): Outcome<UnitDecision> {
-  const counts = { um: 0, mil: 0, none: 0 };
-  for (const [text, count] of texts) {
-    const shape = numberShape(text);
-    if (shape === undefined) continue;
-    const named = unitNamed(shape.suffix.split(/[\s([*]/u)[0] ?? '');
-    counts[named === 'um' || named === 'mil' ? named : 'none'] += count;
-  }
-  const unit = counts.um >= counts.mil ? 'um' : 'mil';
-  const complete = counts.none === 0 || (table.layout.kind === 'list' && lastCellsNameUnits(table));
-  const mixed = counts.um > 0 && counts.mil > 0;
-  if (counts[unit] > 0 && complete && !(mixed && counts.none > 0)) {
-    const evidence = mixed
-      ? `every reading names its unit: ${counts.um} in µm, ${counts.mil} in mil`
-      : `every reading is followed by ${unitSign[unit]}`;
-    return found({ unit, evidence, byRow: false, cellsNameUnits: true });
-  }
-  const mil = counts.mil > 0 || namesMil(texts);
-  const option = `--reading-unit ${mil ? 'mil' : 'um'}`;
-  const hint = mixed ? 'write the unit behind the number' : option;
-  return refused(unitMissing(table, hint, counts.um + counts.mil > 0));
-}
-
-/** `bonnet: 102, 104, 99 µm`: the unit behind the last reading of a line is that of the line. */
-const lastCellsNameUnits = ({ rows }: Table): boolean =>
-  rows.every(({ cells }) => {
-    const suffix = numberShape((cells.at(-1) ?? '').trim())?.suffix;
-    return suffix !== undefined && unitNamed(suffix) !== undefined;
-  });
-
-/** Whether some cell among the readings names mil: not proof enough, but a likely option. */
-const namesMil = (texts: ReadonlyMap<string, number>): boolean =>
-  [...texts.keys()].some((text) => unitNamed(text) === 'mil');
-
-/** Told at the first number without a unit where others name theirs, else at the head. */
-function unitMissing(table: Table, hint: string, othersDo: boolean) {
-  const bare = othersDo ? bareNumber(table) : undefined;
-  const row = bare?.row ?? table.header ?? table.rows[0];
-  const column = bare?.column ?? table.layout.readings[0]?.column ?? 0;
-  const message =
-    bare === undefined
-      ? 'nothing says whether the readings are in µm or mil'
-      : 'the number names no unit, and other readings name theirs';
-  const at = row === undefined ? { file: table.source.name } : placeOf(table, row, column);
-  return error('unit-missing', message, { at, hint });
-}
-
-function bareNumber({ rows, layout }: Table) {
-  for (const row of rows) {
-    const found = layout.readings.find(
-      ({ column }) => numberShape((row.cells[column] ?? '').trim())?.suffix === '',
-    );
-    if (found !== undefined) return { row, column: found.column };
-  }
-  return undefined;
 }

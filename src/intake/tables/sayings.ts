@@ -46,7 +46,9 @@ export function loneText(row: Row): string | undefined {
   const [only, more] = filledCells(row);
   if (only === undefined || more !== undefined) return undefined;
   const bare = (row.cells[only] ?? '').replace(/^[\s\-=*_#>[(<]+|[\s\-=*_#<\])>:]+$/gu, '');
-  return /\p{L}/u.test(bare) ? bare : undefined;
+  if (!/\p{L}/u.test(bare)) return undefined;
+  // `Bonnet (repainted)`: the bracket that closes belongs to the name.
+  return bare.includes('(') && !bare.includes(')') ? `${bare})` : bare;
 }
 
 /** What a saying settles for the rows below it, if it does. */

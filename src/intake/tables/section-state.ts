@@ -13,13 +13,16 @@ export type Parts = {
   readonly tables: readonly Table[];
   readonly metadata: readonly Metadatum[];
   /** Sayings about the unit, which hold for the tables below them. */
-  readonly units: readonly { readonly row: Row; readonly saying: Saying }[];
+  readonly units: readonly UnitLine[];
   readonly evidence: readonly string[];
   /** `Mean: 101.3` in a line of its own. */
   readonly statistics: readonly { readonly row: Row; readonly saying: Saying }[];
   /** Tables of the statistics of each panel. */
   readonly summaries: readonly Summary[];
 };
+
+/** A line that names a unit: of the tables below it, or as the last line of the file of all above it. */
+export type UnitLine = { readonly row: Row; readonly saying: Saying; readonly ofAll?: true };
 
 export type Summary = { readonly header: Row; readonly rows: readonly Row[] };
 
@@ -54,7 +57,7 @@ export type Reader = {
 export type State = {
   readonly tables: Table[];
   readonly metadata: Metadatum[];
-  readonly units: { row: Row; saying: Saying }[];
+  readonly units: UnitLine[];
   readonly evidence: string[];
   readonly statistics: { row: Row; saying: Saying }[];
   readonly summaries: Summary[];

@@ -22,7 +22,7 @@ import {
   tellOtherDialect,
   tellRowAbove,
 } from './lines-beside.ts';
-import { filledCells, givenBy, loneText, type Saying, sayingOf } from './sayings.ts';
+import { filledCells, givenBy, loneText, roleOfKey, type Saying, sayingOf } from './sayings.ts';
 import {
   isDataRow,
   isNumber,
@@ -55,7 +55,12 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
     if (row === undefined) continue;
     if (row.line < start.line) readPreamble(row, state, reader);
     else if (start.header === undefined || row.line > start.line) {
-      if (state.foreign === undefined && isDataRow(row, state.layout)) state.rows.push(row);
+      if (
+        state.foreign === undefined &&
+        isDataRow(row, state.layout) &&
+        !countsColumns(row, state.layout)
+      )
+        state.rows.push(row);
       else readOther(row, before, rows[k + 1], state, reader);
     }
     before = row;
@@ -99,10 +104,21 @@ function unitSaying(row: Row): Saying | undefined {
   const text = (row.cells[column] ?? '').trim();
   const alone = filledCells(row).length === 1 ? unitNamed(text) : undefined;
   if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
-  const value = /(?:\b(?:units?|in|en)\s+|[([]\s*)([^\s()[\]]+)\s*[)\]]?$/iu.exec(text)?.[1];
+  const value =
+    /(?:\b(?:units?|in|en|readings?|values?|messwerte|werte)\s+|[([]\s*)([^\s()[\]]+)\s*[)\]]?$/iu.exec(
+      text,
+    )?.[1];
   const unit = value === undefined ? undefined : unitNamed(value);
   if (value === undefined || (unit !== 'um' && unit !== 'mil')) return undefined;
   return { key: 'unit', value, column };
+}
+
+/** `All values in µm` as the last line of the file. */
+function unitOfAll(row: Row): Saying | undefined {
+  const text = loneText(row) ?? '';
+  return /^(?:all|alle|toutes|tous|todas|todos|tutte|tutti)\s/iu.test(text)
+    ? unitSaying(row)
+    : undefined;
 }
 
 /** Keeps a saying, and lets it settle what it names for the rows below. */
@@ -168,13 +184,17 @@ function readOther(
     tellApart(row, reader);
     return;
   }
-  if (isAside(row, before, saying, state, reader)) {
+  if (isAside(row, before, next, saying, state, reader)) {
     state.asideLine = row.line;
     if (saying !== undefined) {
       // The rows below a unit are a table of their own: what stands above has the unit named there.
       if (namesUnit(saying)) closeTable(state, reader);
       hear(row, saying, state);
-    } else if (markerLegend(row.cells).size === 0) tellAside(row, reader);
+      return;
+    }
+    const unit = next === undefined ? unitOfAll(row) : undefined;
+    if (unit !== undefined) state.units.push({ row, saying: unit, ofAll: true });
+    else if (markerLegend(row.cells).size === 0) tellAside(row, reader);
     return;
   }
   state.rows.push(row);
@@ -215,11 +235,18 @@ function otherHeader(
   { context }: Reader,
 ): Layout | undefined {
   if (row.cells.length < 2 && layout.kind !== 'blocks') return undefined;
-  if (row.cells.some((cell) => startsAsNumber(cell.trim())) && layout.kind !== 'repeats')
-    return undefined;
+  const numbered = layout.kind === 'repeats' || countsColumns(row, layout);
+  if (!numbered && row.cells.some((cell) => startsAsNumber(cell.trim()))) return undefined;
   const other = layoutOf(row.cells, { ...context, captions: layout.kind === 'blocks' });
   if (other === undefined || next === undefined) return undefined;
   return isDataRow(next, other) || isUnitsLike(next) ? other : undefined;
+}
+
+/** `Panel;1;2` below rows of one reading: names of columns, where a row would have its numbers. */
+function countsColumns({ cells }: Row, { columns }: Layout): boolean {
+  const panelAt = columns.get('panel') ?? -1;
+  const counted = [1, 2].every((k) => cells[panelAt + k]?.trim() === String(k));
+  return panelAt !== -1 && counted && roleOfKey((cells[panelAt] ?? '').trim()) === 'panel';
 }
 
 const isUnitsLike = ({ cells }: Row): boolean => cells.every((cell) => !/\d/u.test(cell));

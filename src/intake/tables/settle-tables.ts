@@ -6,9 +6,18 @@ import type { Diagnostic } from '../../base/diagnostics.ts';
 import { tellLostMicro } from '../bytes/lost-micro.ts';
 import { decideDecimal } from '../cells/decimal.ts';
 import { type MarkerLegend, markerLegend } from '../cells/markers.ts';
-import { largestIn } from '../cells/unit.ts';
+import { ownUnitSentence } from '../cells/own-unit.ts';
+import { largestIn, type TableUnit } from '../cells/unit.ts';
+import { checkBorrowed } from '../doubts/borrowed-columns.ts';
+import { tellDoubtedRows } from '../doubts/doubted-rows.ts';
+import { doubtJudgements } from '../doubts/judging-columns.ts';
+import { tellLostDigits } from '../doubts/lost-digits.ts';
+import { tellOtherQuantities } from '../doubts/other-quantities.ts';
+import { doubtPointsAnew, tellPanelsAnew } from '../doubts/points-anew.ts';
+import { doubtPairs } from '../doubts/shifted-cells.ts';
+import { doubtSides } from '../doubts/side-columns.ts';
 import type { Findings } from '../findings.ts';
-import type { IntakeOptions } from '../intake-options.ts';
+import { type IntakeOptions, layoutContext } from '../intake-options.ts';
 import type { SettledTable } from '../readings/readings.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { Claim } from '../statistics/statistics-check.ts';
@@ -19,11 +28,18 @@ import {
   summaryClaims,
 } from '../statistics/statistics-claims.ts';
 import { leaveOutStatistics } from '../statistics/statistics-rows.ts';
+import { undressNumbers } from './dressed-numbers.ts';
 import { fillDown } from './fill-down.ts';
 import { adoptColumns } from './layout-questions.ts';
-import { decideUnit, type UnitDecision } from './reading-unit.ts';
+import { decideUnit } from './reading-unit.ts';
 import type { Parts } from './section-state.ts';
+import { partSeveral } from './several-in-cell.ts';
+import { apartTables } from './side-by-side.ts';
+import { fitsOtherUnit, sizesOf } from './size-in-units.ts';
 import { type ExcludedCell, placeOf, type Table } from './table.ts';
+import { takeOneUnit } from './two-units.ts';
+import { adoptUnitColumn } from './unit-column.ts';
+import type { UnitDecision } from './units-in-cells.ts';
 import { takeUnitsRow } from './units-row.ts';
 import { adoptUnnamedReadings } from './unnamed-readings.ts';
 import { joinDecimalCommas } from './unquoted-commas.ts';
@@ -42,13 +58,18 @@ export function settleTables(
   options: IntakeOptions,
   findings: Findings,
 ): SettledTables | undefined {
-  const shaped = parts.tables.map((table) => shapeTable(table, findings));
+  const context = layoutContext(options);
+  const { isPanel } = context;
+  const apart = parts.tables.flatMap((table) => apartTables(table, context));
+  const shaped = apart.map((table) => shapeTable(table, isPanel, findings));
+  if (options.decimal !== '.') for (const { table } of shaped) doubtPairs(table, findings);
   const units = decideUnits(shaped, parts, options, findings);
   if (units === undefined) return undefined;
   const counts = addCounts(shaped.map(({ texts }) => texts));
   const [first] = units;
   const largest = options.plausible.largestReading;
   const decimal = decideDecimal(counts, largestIn(first?.unit ?? 'um', largest), options.decimal);
+  const ownUnitsSaid = ownUnitSentence(counts, first?.unit ?? 'um');
   const legend = legendOf(parts);
   const tables = shaped.map(({ table }, k): SettledTable => {
     const { unit, byRow, cellsNameUnits } = units[k] ?? {
@@ -56,7 +77,10 @@ export function settleTables(
       byRow: false,
       cellsNameUnits: false,
     };
-    const rules = { unit, decimal, largest, cellsNameUnits, legend };
+    const rules = {
+      ...{ unit, decimal, largest, cellsNameUnits, legend },
+      ownUnits: ownUnitsSaid !== undefined && unit === first?.unit,
+    };
     return { table, rules, unitByRow: byRow, rowsArePoints: pointsInRows(table) };
   });
   const own = shaped.map(({ table }) => table);
@@ -73,7 +97,13 @@ export function settleTables(
       ...summaryClaims(own, parts.summaries),
     ],
     decimal: decimal.mark,
-    evidence: [...shapes, ...numbered, ...unitEvidence, decimal.evidence],
+    evidence: [
+      ...shapes,
+      ...numbered,
+      ...unitEvidence,
+      ...(ownUnitsSaid === undefined ? [] : [ownUnitsSaid]),
+      decimal.evidence,
+    ],
   };
 }
 
@@ -102,14 +132,33 @@ type ShapedTable = {
 };
 
 /** The rows and columns of a table that are readings, and nothing else. */
-function shapeTable(written: Table, findings: Findings): ShapedTable {
-  const { table: measured, units: unitsRow } = takeUnitsRow(written);
+function shapeTable(
+  written: Table,
+  isPanel: (label: string) => boolean,
+  findings: Findings,
+): ShapedTable {
+  const { table: united, units: unitsRow } = takeUnitsRow(adoptUnitColumn(written));
+  const single = takeOneUnit(united, findings);
+  const { table: undressedTable, evidence: undressed } = undressNumbers(single?.table ?? united);
+  const several = partSeveral(undressedTable);
+  const measured = several?.table ?? undressedTable;
   const joined = joinDecimalCommas(measured);
   const further = adoptUnnamedReadings(joined ?? measured);
   const adopted = adoptColumns(further ?? joined ?? measured, findings);
-  const { table: named, excluded, rows } = leaveOutStatistics(adopted, findings);
+  const { table: named, excluded, rows } = leaveOutStatistics(adopted, isPanel, findings);
+  doubtPointsAnew(named, findings);
   const { table, evidence: filled } = fillDown(named, findings);
+  checkBorrowed(table, isPanel, findings);
+  doubtJudgements(table, findings);
+  tellOtherQuantities(table, isPanel, findings);
+  doubtSides(table, findings);
+  tellDoubtedRows(table, findings);
+  tellPanelsAnew(table, findings);
+  tellLostDigits(table, findings);
   const evidence = [
+    ...(single === undefined ? [] : [single.evidence]),
+    ...undressed,
+    ...(several === undefined ? [] : [several.evidence]),
     ...(joined === undefined
       ? []
       : ['every row has one cell too many for each reading: unquoted decimal commas, joined']),
@@ -132,17 +181,28 @@ function decideUnits(
   options: IntakeOptions,
   findings: Findings,
 ): readonly UnitDecision[] | undefined {
-  const outcomes = shaped.map(({ table, unitsRow, texts }) =>
-    decideUnit(table, { above, unitsRow, texts, given: options.unit }),
+  const outcomes = shaped.map(({ table, unitsRow, texts }, k) =>
+    decideUnit(table, {
+      ...{ above, unitsRow, texts, given: options.unit },
+      since: shaped[k - 1]?.table.rows.at(-1)?.line ?? 0,
+      largest: options.plausible.largestReading,
+    }),
   );
   const known = outcomes.flatMap(({ value }) => value ?? []);
   const [first] = known;
   const agree = known.every(({ unit }) => unit === first?.unit);
   const table = shaped[0]?.table;
-  const decisions = outcomes.map(({ value, diagnostics }) => {
+  const sizes = sizesOf(
+    shaped.flatMap(({ texts }, k) => (outcomes[k]?.value === undefined ? [] : [...texts.keys()])),
+  );
+  const decisions = outcomes.map(({ value, diagnostics }, k) => {
     const missing = diagnostics.every(({ code }) => code === 'unit-missing');
-    if (value === undefined && missing && agree && above.length === 0 && first !== undefined)
-      return first;
+    const isLike = (unit: TableUnit): boolean =>
+      sizes === undefined ||
+      ![...(shaped[k]?.texts.keys() ?? [])].some((text) => fitsOtherUnit(text, unit, sizes));
+    if (value === undefined && missing && agree && above.length === 0 && first !== undefined) {
+      if (isLike(first.unit)) return first;
+    }
     findings.addAll(diagnostics.map((diagnostic) => lostOr(diagnostic, table)));
     return value;
   });
@@ -215,6 +275,15 @@ function pointsInRows({ layout, rows, given }: Table): boolean {
   });
 }
 
+function hasRowsAgain({ layout, rows }: Table): boolean {
+  const panelAt = layout.columns.get('panel') ?? -1;
+  const vehicleAt = layout.columns.get('vehicle') ?? -1;
+  const names = rows.map(
+    ({ cells }) => `${cells[vehicleAt] ?? ''}\0${(cells[panelAt] ?? '').trim()}`,
+  );
+  return new Set(names).size < names.length;
+}
+
 /** What numbered columns were taken for. */
 function numberedSentence({ table, rowsArePoints }: SettledTable): readonly string[] {
   const { kind, series, columns, readings } = table.layout;
@@ -226,6 +295,8 @@ function numberedSentence({ table, rowsArePoints }: SettledTable): readonly stri
   return [
     rowsArePoints
       ? `several rows name one panel: each row is a point, and ${what} repeats there`
-      : `each panel has one row: ${what} points 1 to ${readings.length}`,
+      : hasRowsAgain(table)
+        ? `${what} further points of the row’s panel, counted on where it has several rows`
+        : `each panel has one row: ${what} points 1 to ${readings.length}`,
   ];
 }

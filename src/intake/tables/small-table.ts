@@ -153,7 +153,7 @@ function isTooLong(
 }
 
 function unitProblem(role: string, { unit, unitText }: HeaderCell<string>, at: Place) {
-  if (unit === 'other') {
+  if (unit !== undefined) {
     return error('unit-unknown', `"${unitText}" is not a unit of film thickness`, { at });
   }
   const hint = `name the column ${role}_um or ${role}_mil`;

@@ -13,6 +13,7 @@ import {
 } from '../intake-options.ts';
 import { uncommentHeader } from '../rows/commented-header.ts';
 import { chooseDialect, type Dialect } from '../rows/dialect.ts';
+import { otherMarks } from '../rows/other-marks.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { panelNamedBy } from './headerless.ts';
@@ -26,6 +27,8 @@ export function findTable(written: Source, options: IntakeOptions): Outcome<Spli
   const context = layoutContext(options);
   const { split: headed, hasHeader } = headedTable(written, options, context);
   if (hasHeader || !lacksHeader(headed.diagnostics)) return headed;
+  const marked = otherwiseMarked(written, options, context);
+  if (marked !== undefined) return marked;
   const captioned = headedTable(written, options, { ...context, captions: true }).split;
   if (captioned.value !== undefined && hasCaption(captioned.value)) return captioned;
   const namedByUser =
@@ -34,6 +37,27 @@ export function findTable(written: Source, options: IntakeOptions): Outcome<Spli
   const bare = headerlessTable(written, options, context);
   if (bare.value !== undefined || bare.diagnostics.length > 0) return bare;
   return headed;
+}
+
+/** The table of a file whose columns are set apart in a way that no delimiter is. */
+function otherwiseMarked(
+  written: Source,
+  options: IntakeOptions,
+  context: LayoutContext,
+): Outcome<Split> | undefined {
+  const { delimiter, headerLine, columns } = options;
+  if (delimiter !== undefined || headerLine !== undefined || columns !== undefined)
+    return undefined;
+  const other = otherMarks(written, (cells) => layoutOf(cells, context) !== undefined);
+  if (other === undefined) return undefined;
+  const { value: marks } = other;
+  if (marks === undefined) return refused(...other.diagnostics);
+  const { split } = headedTable(marks.source, options, context);
+  const { value } = split;
+  if (value === undefined) return split;
+  const evidence =
+    marks.shown === undefined ? [marks.evidence, ...value.evidence] : [marks.evidence];
+  return { ...split, value: { ...value, shown: marks.shown ?? value.shown, evidence } };
 }
 
 /** A quote that seems misplaced may stand so only for the delimiter that was tried. */

@@ -2,6 +2,7 @@
 
 import { isLostMicro, unitNamed } from '../cells/unit.ts';
 import type { Row } from '../rows/tokens.ts';
+import { roleOfKey } from './sayings.ts';
 import type { Table } from './table.ts';
 
 const bare = (text: string | undefined): string =>
@@ -12,22 +13,45 @@ const noUnit = /^(?:[-–—/.]*|n\/a|text|string|name)$/iu;
 /** Signs of other units, patterns of dates: a short text without digits. */
 const otherUnit = /^[^\d]{0,12}$/u;
 
-/** The table without its row of units, and that row. */
+/** The table without its row of units, and that row: the first under the header, or the last of all. */
 export function takeUnitsRow(table: Table): {
   readonly table: Table;
   readonly units: Row | undefined;
 } {
-  const [first] = table.rows;
-  if (first === undefined || table.header === undefined) return { table, units: undefined };
-  const texts = first.cells.map(bare);
-  const known = table.layout.readings.some(({ column }) => isUnit(texts[column] ?? ''));
-  const panelAt = table.layout.columns.get('panel');
-  const allUnits = texts.every(
-    (text, k) => isUnit(text) || (k === panelAt ? noUnit : otherUnit).test(text),
-  );
-  return known && allUnits
-    ? { table: { ...table, rows: table.rows.slice(1) }, units: first }
+  const { rows, header } = table;
+  const [first] = rows;
+  if (first === undefined || header === undefined) return { table, units: undefined };
+  if (isUnitsRow(first, table)) return { table: { ...table, rows: rows.slice(1) }, units: first };
+  const last = rows.at(-1);
+  return last !== undefined && rows.length > 1 && closesWithUnits(last, table)
+    ? { table: { ...table, rows: rows.slice(0, -1) }, units: last }
     : { table, units: undefined };
+}
+
+function isUnitsRow({ cells }: Row, { layout }: Table): boolean {
+  const texts = cells.map(bare);
+  const known = layout.readings.some(({ column }) => isUnit(texts[column] ?? ''));
+  const panelAt = layout.columns.get('panel');
+  return (
+    known &&
+    texts.every(
+      (text, k) =>
+        isUnit(text) ||
+        (k === panelAt ? noUnit.test(text) || roleOfKey(text) === 'unit' : otherUnit.test(text)),
+    )
+  );
+}
+
+/** `Unit;µm;µm;µm`: below the readings each of them has its unit, and a word says what the row is. */
+function closesWithUnits({ cells }: Row, { layout }: Table): boolean {
+  const texts = cells.map(bare);
+  const at = new Set(layout.readings.map(({ column }) => column));
+  const named = texts.filter((text, k) => !at.has(k) && text !== '');
+  return (
+    named.length > 0 &&
+    named.every((text) => roleOfKey(text) === 'unit') &&
+    [...at].every((column) => isUnit(texts[column] ?? ''))
+  );
 }
 
 /** The unit that a row of units gives a column. */

@@ -14,7 +14,9 @@ test.each([
   ['Film [mil]', 'Film', 'mil'],
   ['thou', '', 'mil'],
   ['DFT microns', 'DFT', 'um'],
-  ['Thickness (inch)', 'Thickness', 'other'],
+  ['Thickness (inch)', 'Thickness', 'inch'],
+  ['Dicke [mm]', 'Dicke', 'mm'],
+  ['Thickness (nm)', 'Thickness', 'other'],
   ['bonnet', 'bonnet', undefined],
   ['u', 'u', undefined],
 ])('the header %s names %s in %s', (header, label, unit) => {
@@ -36,9 +38,16 @@ test.each(['mil', 'MILS', 'mils', 'thou', 'Thou', '密耳', 'ミル'])(
   (word) => expect(unitNamed(word)).toBe('mil'),
 );
 
-test.each(['mm', 'MM', 'nm', 'inch', 'in', 'Zoll', 'pouces', '㎜', '毫米', 'мм', 'millimètre'])(
-  '%s is a length of another size',
-  (word) => expect(unitNamed(word)).toBe('other'),
+test.each(['mm', 'MM', '㎜', '毫米', 'мм', 'millimètre'])('%s is a spelling of mm', (word) =>
+  expect(unitNamed(word)).toBe('mm'),
+);
+
+test.each(['inch', 'in', 'Zoll', 'pouces', '英寸'])('%s is a spelling of inch', (word) =>
+  expect(unitNamed(word)).toBe('inch'),
+);
+
+test.each(['nm', 'cm', '㎚', 'нм'])('%s is a length of another size', (word) =>
+  expect(unitNamed(word)).toBe('other'),
 );
 
 test('a micro sign in either normal form of Unicode is one unit', () => {

@@ -1,25 +1,39 @@
 /** Every kind of spoiled file. */
+import { borrowedKinds } from './borrowed-kinds.ts';
 import { dialectKinds } from './dialect-kinds.ts';
+import { dressedKinds } from './dressed-kinds.ts';
 import { encodingKinds } from './encoding-kinds.ts';
 import type { Kind } from './kind.ts';
 import { labelDateSizeKinds } from './label-kinds.ts';
 import { layoutKinds } from './layout-kinds.ts';
 import { mixedKinds } from './mixed-kinds.ts';
+import { needlessKinds } from './needless-kinds.ts';
 import { notReadingKinds } from './not-reading-kinds.ts';
 import { numberKinds } from './number-kinds.ts';
 import { preambleKinds } from './preamble-kinds.ts';
+import { printedKinds } from './printed-kinds.ts';
+import { quietKinds } from './quiet-kinds.ts';
 import { statisticsKinds } from './statistics-kinds.ts';
+import { summaryKinds } from './summary-kinds.ts';
 import { trapKinds } from './trap-kinds.ts';
+import { unitKinds } from './unit-kinds.ts';
 
 export const allKinds: readonly Kind[] = [
   ...encodingKinds,
   ...dialectKinds,
+  ...printedKinds,
   ...numberKinds,
+  ...dressedKinds,
+  ...unitKinds,
   ...notReadingKinds,
+  ...needlessKinds,
   ...layoutKinds,
+  ...borrowedKinds,
   ...preambleKinds,
   ...statisticsKinds,
+  ...summaryKinds,
   ...trapKinds,
+  ...quietKinds,
   ...mixedKinds,
   ...labelDateSizeKinds,
 ];

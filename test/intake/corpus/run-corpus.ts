@@ -1,5 +1,5 @@
 /** Every kind, several times: written, read and judged. */
-import { panelRecogniser } from '../../../src/film/panel-names.ts';
+import { panelRecogniser } from '../../../src/film/template/panel-names.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import { readGaugeFile } from '../../../src/intake/read-gauge-file.ts';

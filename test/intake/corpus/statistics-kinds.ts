@@ -5,7 +5,7 @@ import { csv, longTable, shown } from './write-table.ts';
 
 const kind = kindsOf('statistics', 'layout');
 
-const mean = (values: readonly number[]): number =>
+export const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 const deviation = (values: readonly number[]): number => {
   const centre = mean(values);
@@ -14,14 +14,14 @@ const deviation = (values: readonly number[]): number => {
   );
 };
 
-type Words = {
+export type Words = {
   readonly mean: string;
   readonly min: string;
   readonly max: string;
   readonly sd: string;
   readonly count: string;
 };
-const languages: Readonly<Record<string, Words>> = {
+export const languages: Readonly<Record<string, Words>> = {
   English: { mean: 'Mean', min: 'Min', max: 'Max', sd: 'SD', count: 'Count' },
   'long English': {
     mean: 'Average',
@@ -75,6 +75,36 @@ const languages: Readonly<Record<string, Words>> = {
     sd: 'Odchylenie standardowe',
     count: 'Liczba',
   },
+  Czech: {
+    mean: 'Průměr',
+    min: 'Minimum',
+    max: 'Maximum',
+    sd: 'Směrodatná odchylka',
+    count: 'Počet',
+  },
+  Turkish: { mean: 'Ortalama', min: 'En az', max: 'En çok', sd: 'Std sapma', count: 'Sayı' },
+  Finnish: {
+    mean: 'Keskiarvo',
+    min: 'Minimi',
+    max: 'Maksimi',
+    sd: 'Keskihajonta',
+    count: 'Lukumäärä',
+  },
+  Hungarian: { mean: 'Átlag', min: 'Minimum', max: 'Maximum', sd: 'Szórás', count: 'Darab' },
+  Danish: {
+    mean: 'Gennemsnit',
+    min: 'Mindste',
+    max: 'Største',
+    sd: 'Standardafvigelse',
+    count: 'Antal',
+  },
+  Norwegian: {
+    mean: 'Gjennomsnitt',
+    min: 'Laveste',
+    max: 'Høyeste',
+    sd: 'Standardavvik',
+    count: 'Antall',
+  },
   Swedish: { mean: 'Medelvärde', min: 'Min', max: 'Max', sd: 'Standardavvikelse', count: 'Antal' },
   Japanese: { mean: '平均', min: '最小', max: '最大', sd: '標準偏差', count: '個数' },
   Chinese: { mean: '平均值', min: '最小值', max: '最大值', sd: '标准偏差', count: '数量' },
@@ -86,20 +116,8 @@ const languages: Readonly<Record<string, Words>> = {
     count: 'Количество',
   },
 };
-const named = [
-  'English',
-  'long English',
-  'short English',
-  'German',
-  'French',
-  'Spanish',
-  'Italian',
-  'Dutch',
-];
-const expectedIn = (language: string): Kind['expected'] =>
-  named.includes(language) ? 'read' : 'either-but-never-wrong';
 
-const summary = (
+export const summary = (
   words: Words,
   values: readonly number[],
   show: (value: number) => string,
@@ -110,8 +128,8 @@ const summary = (
   [words.sd, show(deviation(values))],
   [words.count, String(values.length)],
 ];
-const valuesOf = ({ shots }: Survey): readonly number[] => shots.map(({ value }) => value);
-const two = (value: number): string => shown(value, { digits: 2 });
+export const valuesOf = ({ shots }: Survey): readonly number[] => shots.map(({ value }) => value);
+export const two = (value: number): string => shown(value, { digits: 2 });
 const deTwo = (value: number): string => shown(value, { digits: 2, decimal: ',' });
 
 /** Statistics at the foot of a long table, their word in the cell that `place` puts it. */
@@ -136,11 +154,11 @@ export const statisticsKinds: readonly Kind[] = [
   ...Object.entries(languages).flatMap(([language, words]) => [
     foot(
       `statistics rows at the foot, ${language}`,
-      expectedIn(language),
+      'read',
       words,
       (word, value) => `${word},,${value}`,
     ),
-    kind(`statistics columns beside repeats, ${language}`, expectedIn(language), (random) => {
+    kind(`statistics columns beside repeats, ${language}`, 'read', (random) => {
       const survey = inventSurvey(random, { repeats: 3, points: 3 });
       const rows = panelsOf(survey).flatMap((panel) =>
         pointsOf(survey).map((point) => {

@@ -58,11 +58,12 @@ const same = { panels: ['bonnet', 'roof', 'boot'], points: 3 };
 /** Lines between the rows of one table that change what the rows below them are. */
 const lineBetween: readonly Kind[] = [
   layout('a line between two rows that names another unit', 'read', (random) => {
-    const survey = inventSurvey(random, { panelCount: 2, points: 3 });
+    // Numbers of mil are no paint in µm, and can be read as such; the other way they may be beyond any gauge.
+    const survey = inventSurvey(random, { unit: 'mil', panelCount: 2, points: 3 });
     const rows = longTable(survey, { header: ['panel', 'point', 'reading'] }).split('\n');
     const text = ['Unit: µm', ...rows.slice(0, 4), 'Unit: mil', ...rows.slice(4)].join('\n');
     const readings = readingsOf(survey).map((one, i) =>
-      i < 3 ? one : { ...one, um: one.um * 25.4 },
+      i < 3 ? { ...one, um: survey.shots[i]?.value ?? 0 } : one,
     );
     return instance(text, readings, { says: /mil/ });
   }),

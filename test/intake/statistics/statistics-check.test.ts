@@ -63,7 +63,7 @@ test('a panel called N or Average door and a point called max keep their reading
   const text =
     'panel,point,reading_um\nN,1,101\nN,2,103\nAverage door,1,99\nAverage door,2,98\nroof,max,99\nroof,7,100\n';
   expect(values(text)).toHaveLength(6);
-  expect(briefs(text)).toEqual([]);
+  expect(briefs(text)).toEqual(['6:6+3 warning reading-doubted']);
 });
 
 test('a nameless last row of means is no row of readings', () => {

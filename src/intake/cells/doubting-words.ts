@@ -1,0 +1,61 @@
+/**
+ * Words by which people take a reading back, or doubt it: `wrong`, `do not use`, `falsch, gelöscht`.
+ *
+ * None of them deletes anything by itself, for `not wrong` and `wrong colour` have them as well: where
+ * one stands the reading is kept, and the user is told. Words that speak of the film as often as of the
+ * reading (`suspect`, `removed`, `old`) are not among them.
+ */
+import { namesDeletion } from './not-readings.ts';
+
+/** Lower case, without accents, as the lists below are written. */
+export const foldedText = (text: string): string =>
+  text
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/ß/gu, 'ss')
+    .replace(/ł/gu, 'l')
+    .replace(/’/gu, "'");
+
+/** Whole words only, in a text that `foldedText` has been through. */
+export const wholeWords = (...lists: readonly string[]): RegExp => {
+  const words = lists
+    .join('|')
+    .replace(/\s*\|\s*/gu, '|')
+    .replace(/\s+/gu, '[\\s-]+');
+  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${words})(?![\\p{L}\\p{N}])`, 'u');
+};
+
+const against = wholeWords(
+  `wrong|wrongly|incorrect|erroneous|error|mistake|mistaken|mistakenly|mis ?read|misreading|typo|
+  mistyped|ignore|ignored|disregard|discard|discarded|do not use|don't use|dont use|do not count|
+  don't count|not valid|invalid|unreliable|not reliable|deleted|delete|exclude|excluded|omit|omitted|
+  void|voided|cancelled|canceled|rejected|struck out|doubtful|dubious|estimated|guessed|slipped|
+  re ?read|re ?measured|should be|should read|must be|not counted|bad reading|faulty reading`,
+  `falsch|falsche|falscher|falsches|geloscht|loschen|ungultig|fehlmessung|messfehler|fehler|fehlerhaft|
+  ignorieren|ignoriert|nicht verwenden|nicht verwendet|nicht benutzen|nicht werten|nicht gewertet|
+  nicht zahlen|nicht berucksichtigen|verworfen|verwerfen|irrtum|irrtumlich|versehen|versehentlich|
+  verrutscht|vertippt|zweifelhaft|unbrauchbar|nachgemessen|geschatzt|muss heissen`,
+  `faux|fausse|erreur|errone|erronee|incorrecte|ignorer|ne pas utiliser|ne pas tenir compte|
+  ne pas compter|supprime|supprimee|annule|annulee|invalide|douteux|douteuse|a refaire`,
+  `erroneo|erronea|equivocado|equivocada|incorrecto|incorrecta|ignorar|no usar|no utilizar|no contar|
+  descartar|descartado|descartada|borrado|borrada|anulado|anulada|invalido|invalida|dudoso|dudosa`,
+  `sbagliato|sbagliata|errato|errata|errore|ignorare|non usare|non utilizzare|non contare|scartare|
+  scartato|scartata|annullato|annullata|dubbio|dubbia|fout|foutief|verkeerd|negeren|niet gebruiken|
+  niet meetellen|ongeldig|twijfelachtig|errado|errada|nao usar|nao contar|apagado|apagada`,
+  `bledny|bledna|bledne|blad|pominac|nie uzywac|nie liczyc|usuniety|usuniete|skreslony|skreslone|
+  ошибка|ошибочно|ошибочное|неверно|неверное|не использовать|не учитывать|удалено|игнорировать`,
+);
+/** Written without blanks between words. */
+const signs = /誤り|誤測|無視|削除|除外|错误|錯誤|忽略|作废|作廢|删除|刪除|排除/u;
+/** `Errors: 0`, `no errors`, `Deleted: none`: nothing is taken back. */
+const nothing =
+  /^(?:no|without|keine?|ohne|aucune?|sans|sin|ningun\p{L}*|nessun\p{L}*|senza|geen)\s+\p{L}+\.?$|[:=;,\t ]\s*(?:0|no|none|nil|keine?|nein|aucune?|non|ningun\p{L}*|nessun\p{L}*|geen|nee|-+)\s*$/u;
+
+/** Whether a text of a person speaks against a reading. */
+export function speaksAgainst(text: string): boolean {
+  if (text === '' || /^[\d.,]+$/u.test(text)) return false;
+  const folded = foldedText(text);
+  if (nothing.test(folded)) return false;
+  return against.test(folded) || signs.test(text) || namesDeletion(text);
+}

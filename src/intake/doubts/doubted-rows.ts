@@ -1,0 +1,121 @@
+/**
+ * Rows that something in them speaks against: a note (`do not use`), a sign or a word at the panel
+ * (`// bonnet`, `bonnet?`, `bonnet old`), a point named by a word where the others have numbers (`prev.`).
+ * They may be readings all the same, so they are read, and told.
+ */
+import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
+import type { Findings } from '../findings.ts';
+import type { Row } from '../rows/tokens.ts';
+import { known } from '../statistics/word-test.ts';
+import { placeOf, type Table } from '../tables/table.ts';
+
+export function tellDoubtedRows(table: Table, findings: Findings): void {
+  tellNotes(table, findings);
+  tellMarkedPanels(table, findings);
+  tellOddPoints(table, findings);
+}
+
+function tellNotes(table: Table, findings: Findings): void {
+  const { header } = table.layout;
+  const columns = [...header.keys()].filter((column) => header[column]?.role === 'note');
+  const isAgainst = known(speaksAgainst);
+  for (const column of columns) {
+    for (const row of table.rows) {
+      const text = (row.cells[column] ?? '').trim();
+      if (text === '' || !isAgainst(text)) continue;
+      findings.add('warning', 'reading-doubted', () => ({
+        message: `the reading is kept, and its note may say otherwise: "${text}"`,
+        at: placeOf(table, row, column),
+        hint: 'if it does not count, take the row out',
+      }));
+    }
+  }
+}
+
+/** A sign before, behind or around a name, as people put a row out. */
+const signed =
+  /^[^\p{L}\p{N}\s"'([{<]+\s*(?=\p{L})|^\(.*\)$|^\[.*\]$|^\{.*\}$|^<.*>$|(?<=\p{L}\s*)[!?*~✗✘☒×†‡§]+$/u;
+const stateOfPanel = wholeWords(
+  `not|no longer|ex|old|former|previous|prev|before|after|wrong|deleted|void|invalid|ignore|skip|skipped|rem|
+  repeat|repeated|again|copy|duplicate|test|x|cancelled|struck|nicht|kein|keine|alt|alte|alter|falsch|
+  geloscht|ungultig|vorher|nachher|wiederholung|kopie|ancien|ancienne|vieux|faux|supprime|viejo|vieja|
+  antiguo|borrado|vecchio|vecchia|cancellato|oud|oude|verwijderd|ref|reference|referenz|limit|target|
+  nominal|spec|other car|another car|anderes auto`,
+);
+const isMarked = (name: string): boolean =>
+  signed.test(name) || stateOfPanel.test(foldedText(name));
+
+/** Where every panel has such a mark it is how they are called. */
+function tellMarkedPanels(table: Table, findings: Findings): void {
+  const names = panelNames(table);
+  const marked = [...names].filter(([name]) => isMarked(name));
+  if (marked.length === names.size) return;
+  for (const [name, { row, column }] of marked) {
+    findings.add('warning', 'reading-doubted', () => ({
+      message: `"${name}" is read as it stands: a sign or word at the panel may mean that it does not count`,
+      at: placeOf(table, row, column),
+      hint: 'if so, take its rows out; else call the panel as the others are called',
+    }));
+  }
+}
+
+type Cell = { readonly row: Row; readonly column: number };
+
+/** Each name of a panel where it stands first: in the rows, or above the columns. */
+function panelNames({ layout, header, rows }: Table): ReadonlyMap<string, Cell> {
+  const names = new Map<string, Cell>();
+  for (const { column, panel } of layout.readings) {
+    if (header !== undefined && panel !== null) names.set(panel, { row: header, column });
+  }
+  const panelAt = layout.columns.get('panel');
+  if (panelAt === undefined) return names;
+  for (const [text, row] of firstRows(rows, panelAt)) {
+    if (!names.has(text)) names.set(text, { row, column: panelAt });
+  }
+  return names;
+}
+
+/** Each text of a column, and the row where it stands first. */
+function firstRows(rows: readonly Row[], column: number): ReadonlyMap<string, Row> {
+  const seen = new Set<string>();
+  const firsts = new Map<string, Row>();
+  for (const row of rows) {
+    const cell = row.cells[column] ?? '';
+    if (seen.has(cell)) continue;
+    seen.add(cell);
+    const text = cell.trim();
+    if (text !== '' && !firsts.has(text)) firsts.set(text, row);
+  }
+  return firsts;
+}
+
+/** Words for a place on a panel, which may well stand among numbers. */
+const places = wholeWords(
+  `edge|edges|centre|center|middle|mid|left|right|front|rear|back|top|bottom|upper|lower|inner|outer|
+  inside|outside|corner|shut|face|fold|lip|arch|sill|handle|mitte|kante|rand|ecke|links|rechts|vorn|
+  vorne|hinten|oben|unten|innen|aussen|falz|milieu|bord|coin|gauche|droite|avant|arriere|haut|bas|
+  centro|borde|esquina|izquierda|derecha|delante|detras|arriba|abajo|bordo|angolo|sinistra|destra|
+  davanti|dietro|alto|basso|midden|hoek|voor|achter|boven|onder|srodek|brzeg|lewa|prawa|przod|tyl`,
+);
+const stateOfPoint = wholeWords(
+  `old|prev|previous|before|last|ref|reference|referenz|norm|test|trial|deleted|wrong|void|x|vorher|alt|
+  letzte|probe|falsch|geloscht|zinc|zink|primer|copy`,
+);
+
+/** A name without a digit among numbers; among other words, one that says what it is. */
+function tellOddPoints(table: Table, findings: Findings): void {
+  const pointAt = table.layout.columns.get('point');
+  if (pointAt === undefined) return;
+  const firsts = firstRows(table.rows, pointAt);
+  const words = [...firsts].filter(([text]) => !/\p{N}/u.test(text));
+  const amongNumbers = words.length > 0 && words.length < firsts.size - words.length;
+  for (const [text, row] of words) {
+    const folded = foldedText(text);
+    if (!stateOfPoint.test(folded) && !(amongNumbers && !places.test(folded))) continue;
+    findings.add('warning', 'reading-doubted', () => ({
+      message: `"${text}" is read as a point of the panel, and may name something else`,
+      at: placeOf(table, row, pointAt),
+      hint: 'if it is no point of the vehicle, take its rows out',
+    }));
+  }
+}

@@ -1,0 +1,41 @@
+/**
+ * Rows among those of readings that are of something else: the temperature, a target, a foil of the gauge.
+ * What stands where the panel or the point should is known for none, and its number is no film of the
+ * vehicle.
+ */
+import type { Findings } from '../findings.ts';
+import type { Row } from '../rows/tokens.ts';
+import { roleOfKey } from '../tables/sayings.ts';
+import { placeOf, type Table } from '../tables/table.ts';
+
+const words =
+  /^(?:temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero plate|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?)(?:\s*[:#\d].*)?$/iu;
+
+export function tellOtherQuantities(
+  { layout, ...table }: Table,
+  isPanel: (label: string) => boolean,
+  findings: Findings,
+): void {
+  for (const role of ['panel', 'point'] as const) {
+    const column = layout.columns.get(role);
+    if (column === undefined) continue;
+    let above = '';
+    for (const row of table.rows) {
+      const cell = row.cells[column] ?? '';
+      if (cell === above) continue;
+      above = cell;
+      const label = cell.trim();
+      const heading = role === 'panel' && isHeading(label, column, table.rows);
+      if (!(words.test(label) || heading) || isPanel(label)) continue;
+      findings.add('error', 'panel-missing', () => ({
+        message: `"${label}" is no ${role}, and its number no reading of one`,
+        at: placeOf(table, row, column),
+        hint: `take the row out; or call the ${role} something else, if it is one`,
+      }));
+    }
+  }
+}
+
+/** `Panel;1;3` among the rows: the head of another table. Where every row is called so it is a name. */
+const isHeading = (label: string, column: number, rows: readonly Row[]): boolean =>
+  roleOfKey(label) === 'panel' && rows.some(({ cells }) => (cells[column] ?? '').trim() !== label);

@@ -1,0 +1,31 @@
+/**
+ * A few readings thinner than any film, among others that are paint: `.101` may be 0.1 µm on bare metal,
+ * or 101 µm in millimetres; 12 µm among 110 a digit not typed, or the end of a file cut off. They are read
+ * as they stand, and told.
+ */
+import type { Micrometres } from '../../base/units.ts';
+import type { Reading } from '../../film/reading.ts';
+import type { Findings } from '../findings.ts';
+
+/** A µm of paint does not cover: no film is thinner, in no layer. */
+const thinnestLayer = 1;
+
+/** `leastFilm`: under this a film of all its layers is doubted, as the middle of a file is. */
+export function tellThinReadings(
+  readings: readonly Reading[],
+  leastFilm: Micrometres,
+  findings: Findings,
+): void {
+  const thin = readings.filter(
+    ({ thickness, layer }) => thickness < (layer === '' ? leastFilm : thinnestLayer),
+  );
+  // Of more of them the unit of the file is doubted instead.
+  if (thin.length * 2 > readings.length) return;
+  for (const { thickness, origin } of thin) {
+    findings.add('warning', 'reading-implausible', () => ({
+      message: `a reading of ${Number(thickness.toFixed(3))} µm is thinner than any film of paint`,
+      at: { ...origin, length: 1 },
+      hint: 'bare metal reads so; else a digit, the decimal mark or the unit is wrong',
+    }));
+  }
+}

@@ -1,0 +1,141 @@
+/**
+ * A list of jobs as a table: a row a job, its columns named by what they say. Which columns there are
+ * is the caller's to know; one that is none of them is refused, for a misspelt one would leave every
+ * job at what is usual.
+ */
+import {
+  type Diagnostic,
+  error,
+  found,
+  hasErrors,
+  type Outcome,
+  type Place,
+  refused,
+} from '../base/diagnostics.ts';
+import { suggest } from '../base/did-you-mean.ts';
+import { type DecodeOptions, decode, type GaugeFileText } from './bytes/decode.ts';
+import { chooseDialect, type Dialect } from './rows/dialect.ts';
+import type { Source } from './rows/source.ts';
+import { cellSpan, type Row, tokenize } from './rows/tokens.ts';
+
+export type ListCell = { readonly text: string; readonly at: Place };
+
+/** What a job says, by column: a text, or several; a column left empty says nothing. */
+export type ListedJob = {
+  readonly at: Place;
+  readonly cells: ReadonlyMap<string, readonly ListCell[]>;
+};
+
+export type ListColumns = {
+  readonly columns: readonly string[];
+  readonly needed: readonly string[];
+  /** Columns whose cells may hold several texts, with a semicolon between them. */
+  readonly several: readonly string[];
+};
+
+/** `Risk-Pct ` → `risk_pct`. */
+const columnKey = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s-]+/g, '_');
+
+/** Nothing where the text is no list of jobs: no row of it names the columns that are `needed`. */
+export function readBatchList(
+  file: GaugeFileText,
+  { columns, needed, several }: ListColumns,
+  options: DecodeOptions = {},
+): Outcome<readonly ListedJob[]> {
+  const decoded = decode(file, options);
+  if (decoded.value === undefined) return refused(...decoded.diagnostics);
+  const { source } = decoded.value;
+  const dialect = chooseDialect(
+    source,
+    undefined,
+    (cells) => {
+      const keys = cells.map(columnKey);
+      return needed.every((key) => keys.includes(key))
+        ? keys.filter((key) => columns.includes(key)).length
+        : 0;
+    },
+    (rows, delimiter) => [noHeader(source, rows[0], delimiter, { columns, needed })],
+  );
+  if (dialect.value === undefined) return refused(...dialect.diagnostics);
+  const split = tokenize(source, dialect.value.delimiter, dialect.value.start);
+  if (split.value === undefined) return refused(...split.diagnostics);
+  const table = { source, ...dialect.value };
+  const rows = split.value.filter(({ line }) => line > table.header.line);
+  const diagnostics = [
+    ...headerFaults(table, columns),
+    ...rows.flatMap((row) => tooLong(table, row)),
+  ];
+  return hasErrors(diagnostics)
+    ? refused(...diagnostics)
+    : found(rows.map((row) => listedJob(table, row, several)));
+}
+
+function noHeader(
+  source: Source,
+  row: Row | undefined,
+  delimiter: Dialect['delimiter'],
+  { columns, needed }: Pick<ListColumns, 'columns' | 'needed'>,
+): Diagnostic {
+  const span = row === undefined ? { offset: 0, length: 1 } : cellSpan(source, row, 0, delimiter);
+  const there = row?.cells.map(columnKey) ?? [];
+  const lacking = needed.filter((key) => !there.includes(key)).join(' and ');
+  return error('column-missing', `the list names no column ${lacking}`, {
+    at: source.placeAt(span.offset, span.length),
+    hint: `its first line names the columns, of ${columns.join(', ')}`,
+  });
+}
+
+type Table = Dialect & { readonly source: Source };
+
+function placeOf({ source, delimiter }: Table, row: Row, column: number): Place {
+  const { offset, length } = cellSpan(source, row, column, delimiter);
+  return source.placeAt(offset, length);
+}
+
+function headerFaults(table: Table, columns: readonly string[]): readonly Diagnostic[] {
+  const keys = table.header.cells.map(columnKey);
+  return keys.flatMap((key, k) => {
+    if (key === '') return [];
+    const at = placeOf(table, table.header, k);
+    const text = table.header.cells[k]?.trim();
+    if (!columns.includes(key)) {
+      const hint = suggest(key, columns) ?? `columns of a list are ${columns.join(', ')}`;
+      return [
+        error('batch-column-unknown', `"${text}" is no column of a list of jobs`, { at, hint }),
+      ];
+    }
+    return keys.indexOf(key) === k
+      ? []
+      : [
+          error('column-repeated', `the column "${text}" stands there twice`, {
+            at,
+            hint: 'keep one',
+          }),
+        ];
+  });
+}
+
+function tooLong(table: Table, row: Row): readonly Diagnostic[] {
+  const width = table.header.cells.length;
+  const extra = row.cells.findIndex((cell, k) => k >= width && cell.trim() !== '');
+  if (extra === -1) return [];
+  const message = `the row has ${row.cells.length} cells, the header names ${width} columns`;
+  const at = placeOf(table, row, extra);
+  return [error('row-too-long', message, { at, hint: 'quote a cell that holds the delimiter' })];
+}
+
+function listedJob(table: Table, row: Row, several: readonly string[]): ListedJob {
+  const cells = table.header.cells.flatMap((name, k): [string, readonly ListCell[]][] => {
+    const key = columnKey(name);
+    const text = (row.cells[k] ?? '').trim();
+    if (text === '') return [];
+    const texts = several.includes(key) ? text.split(';').map((one) => one.trim()) : [text];
+    const at = placeOf(table, row, k);
+    return [[key, texts.filter((one) => one !== '').map((one) => ({ text: one, at }))]];
+  });
+  return { at: placeOf(table, row, 0), cells: new Map(cells) };
+}

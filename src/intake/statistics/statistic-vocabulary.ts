@@ -1,0 +1,73 @@
+/**
+ * The words of statistics in the languages of the headers, as `plainStatistic` spells them: lower
+ * case, accents and points off, one blank between words; ø, æ and ł stay, for nothing takes them apart.
+ */
+
+export type Statistic =
+  | 'mean'
+  | 'median'
+  | 'deviation'
+  | 'least'
+  | 'most'
+  | 'count'
+  | 'sum'
+  | 'other';
+
+export type StatisticWords = Readonly<Partial<Record<Statistic, string>>>;
+
+/** May stand before or behind a panel's name. */
+export const besideNames: StatisticWords = {
+  mean: `mean|average|avg|ave|mittelwert|durchschnitt|moyenne|promedio|gemiddelde|srednia|medelvarde|
+    gennemsnit|gjennomsnitt|prumer|ortalama|keskiarvo|atlag|ø|⌀`,
+  median: 'median|mediane|mediana',
+  deviation: `std|stdev|std dev|standard deviation|sd|s d|σ|sigma|standardabweichung|stabw|
+    ecart type|desviacion estandar|deviazione standard|standaardafwijking|desvio padrao`,
+  other: `subtotal|sub total|zwischensumme|zwischenmittel|sous total|subtotale|subtotaal`,
+};
+/** May stand behind a panel's name. */
+export const behindNames: StatisticWords = {
+  least: 'min|minimum|minimo',
+  most: 'max|maximum|massimo|maximo',
+  count: 'count|anzahl|aantal',
+  sum: 'total|sum|summe',
+  other: 'cov|cv|range|spannweite',
+};
+/** Too short or too common to be looked for beside a name. */
+export const onlyAlone: StatisticWords = {
+  mean: `mittel|mw|moy|media|media aritmetica|prom|gem|sr|medel|gns|overall|mean value|
+    gesamtdurchschnitt|gesamtmittelwert|gesamtmittel|moyenne generale|media generale|media general|
+    average value|valor medio|valore medio|valeur moyenne|snitt|middelverdi|middelværdi|
+    aritmeticky prumer|prumerna hodnota|wartosc srednia|srednia arytmetyczna|aritmetik ortalama|
+    atlagertek|szamtani atlag|medeltal|среднее|среднее значение|среднии|平均|平均值|平均値|均值`,
+  median: 'mediaan|mediaani|medyan|ortanca|медиана|中位数|中央値',
+  deviation: `std abw|dev std|desv est|desv std|desviacion tipica|scarto tipo|standaarddeviatie|
+    odchylenie standardowe|odch std|smerodatna odchylka|sm odch|smer odchylka|standart sapma|
+    std sapma|keskihajonta|hajonta|szoras|standardavvikelse|std avvikelse|standardavvik|
+    standardafvigelse|spredning|stdabw|st dev|стандартное отклонение|ско|标准差|标准偏差|標準差|
+    標準偏差|stdafw|std avv|s dev`,
+  least: `↓|mini|minimi|minimaal|minst|mindste|minsta|minste|lagsta|laveste|pienin|legkisebb|
+    en az|en kucuk|en dusuk|nejmensi|nejnizsi|najmniejsza|najmniejszy|menor|menor valor|мин|минимум|
+    最小|最小值|最小値|lowest|kleinster wert|niedrigster wert|tiefstwert|minimalwert|valor minimo|
+    valore minimo|valeur min|valeur minimale|laagste|laagste waarde`,
+  most: `↑|maksimum|maksimi|maxi|maximaal|storst|storste|største|storsta|hogsta|højeste|høyeste|
+    suurin|legnagyobb|en cok|en fazla|en buyuk|en yuksek|nejvetsi|nejvyssi|najwieksza|najwiekszy|
+    maior|maior valor|макс|максимум|最大|最大值|最大値|highest|grosster wert|hochster wert|
+    hochstwert|maximalwert|valor maximo|valore massimo|valeur max|valeur maximale|hoogste|
+    hoogste waarde`,
+  count: `n°|anz|nombre|numero|num|個数|数|測定回数|n readings|n points|cantidad|conteggio|contagem|
+    quantidade|liczba|liczba pomiarow|ilosc|antal|antall|antal matningar|antal malinger|
+    antall malinger|pocet|pocet mereni|sayı|adet|olcum sayisi|lukumaara|kpl|darab|darabszam|
+    number of readings|no of readings|reading count|total readings|total count|anzahl messungen|
+    anzahl messwerte|nombre de mesures|numero de medidas|numero de lecturas|numero misure|
+    aantal metingen|количество|кол во|个数|数量|件数|データ数|測定数`,
+  sum: `somme|suma|somma|som|soma|totale|gesamt|summa|soucet|celkem|toplam|yhteensa|osszeg|osszesen|
+    сумма|итого|合计|总和|合計|grand total`,
+  other: `min max|max min|span|bereich|streuung|scatter|spread|dispersion|dispersione|spreiding|rozrzut|cv %|cov %|rsd|rsd %|usl|lsl|ucl|lcl|upper limit|lower limit|upper spec limit|
+    lower spec limit|oberer grenzwert|unterer grenzwert|obere grenze|untere grenze|
+    variationskoeffizient|coefficient of variation|etendue|rango|amplitude|rozpeti|rozstep|
+    vaihteluvali|terjedelem|variationsbredd|variance|varianz|rozptyl|varyans|varianssi|размах|极差|
+    範囲`,
+};
+
+export const wordsIn = (list: string): readonly string[] =>
+  list.split('|').map((word) => word.trim());

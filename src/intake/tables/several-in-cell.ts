@@ -1,0 +1,89 @@
+/**
+ * Several readings in one cell: `104, 106, 103`, `104/106/103`, `104 106 103`, or one to a line.
+ *
+ * Taken so only where one mark parts the cells of the whole column and each part can be a film by itself,
+ * while the cell as one number could not. The parts become columns of their own behind the others.
+ */
+
+import { notReading } from '../cells/not-readings.ts';
+import { numberOf, numberShape } from '../cells/numbers.ts';
+import type { Row } from '../rows/tokens.ts';
+import type { ReadingColumn } from './layout.ts';
+import type { Table } from './table.ts';
+
+type Mark = { readonly name: string; readonly split: (cell: string) => readonly string[] };
+
+const marks: readonly Mark[] = [
+  { name: 'a line each', split: (cell) => cell.split('\n') },
+  { name: '/', split: (cell) => cell.split('/') },
+  { name: ';', split: (cell) => cell.split(';') },
+  { name: '|', split: (cell) => cell.split('|') },
+  { name: 'a comma and a blank', split: (cell) => cell.split(/,(?= )/u) },
+  { name: 'blanks', split: (cell) => cell.split(/(?<=\S) (?=\s*\S)/u) },
+];
+
+export function partSeveral(
+  table: Table,
+): { readonly table: Table; readonly evidence: string } | undefined {
+  const { layout, rows } = table;
+  const [only, second] = layout.readings;
+  const single = only !== undefined && second === undefined && only.panel === null;
+  if (!single || layout.header.length === 0) return undefined;
+  const cells = rows
+    .map((row) => (row.cells[only.column] ?? '').trim())
+    .filter((text) => notReading(text) === undefined);
+  const overfull = rows.some((row) =>
+    row.cells.some((cell, k) => k >= layout.header.length && cell.trim() !== ''),
+  );
+  const mark = overfull ? undefined : marks.find((one) => partsAll(cells, one));
+  if (mark === undefined) return undefined;
+  const parted = rows.map((row) => partedRow(row, only.column, layout.header.length, mark));
+  const most = Math.max(...cells.map((cell) => mark.split(cell).length));
+  const readings = Array.from(
+    { length: most },
+    (_, k): ReadingColumn => ({
+      column: k === 0 ? only.column : layout.header.length + k - 1,
+      panel: null,
+      number: k + 1,
+    }),
+  );
+  const header = [...layout.header, ...readings.slice(1).map(() => ({ text: '', label: '' }))];
+  const kind = layout.kind === 'blocks' ? 'blocks' : 'repeats';
+  return {
+    table: { ...table, rows: parted, layout: { ...layout, kind, header, readings } },
+    evidence: `cells hold several readings, set apart by ${mark.name}: each is read`,
+  };
+}
+
+/** Most cells hold two parts and more, and whatever a cell holds is a film. */
+function partsAll(cells: readonly string[], { split }: Mark): boolean {
+  const parted = cells.map(split);
+  const several = parted.filter(({ length }) => length > 1);
+  return (
+    several.length * 3 >= cells.length * 2 && several.length > 0 && parted.flat().every(isFilm)
+  );
+}
+
+/** No thinner than paint in µm, or with decimals: `4/5` may be a day. */
+function isFilm(part: string): boolean {
+  const shape = numberShape(part.trim());
+  if (shape === undefined || shape.thousands !== '' || shape.negative || shape.plusBehind) {
+    return false;
+  }
+  const value = numberOf(shape);
+  const fraction = shape.fraction.length;
+  return value <= 5000 && (value >= 20 || (value >= 0.5 && fraction > 0 && fraction < 3));
+}
+
+/** In the last column each part stands at its place in the text; elsewhere at the end of its row. */
+function partedRow(row: Row, column: number, width: number, { split }: Mark): Row {
+  const cell = row.cells[column] ?? '';
+  if (notReading(cell.trim()) !== undefined) return row;
+  if (column === width - 1 && !row.quoted) {
+    const parts = split(cell);
+    return { ...row, cells: [...row.cells.slice(0, column), ...parts, ...row.cells.slice(width)] };
+  }
+  const [first = '', ...more] = split(cell.trim());
+  const own = Array.from({ length: width }, (_, k) => row.cells[k] ?? '').with(column, first);
+  return { ...row, quoted: true, cells: [...own, ...more] };
+}

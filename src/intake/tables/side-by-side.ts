@@ -1,0 +1,44 @@
+/**
+ * Tables that stand side by side under one row of names: `Panel;Point;µm;;Panel;Point;µm`.
+ *
+ * The names must be the same in each, and each must be a table by itself. What stands before the first
+ * panel is said of all of them, perhaps: then nothing is taken apart.
+ */
+import type { Row } from '../rows/tokens.ts';
+import { type LayoutContext, layoutOf } from './layout.ts';
+import type { Table } from './table.ts';
+
+type Span = { readonly from: number; readonly to: number };
+
+/** The tables from left to right; the one table where it is no more than one. */
+export function apartTables(table: Table, context: LayoutContext): readonly Table[] {
+  const { header, layout } = table;
+  const panels = [...layout.header.keys()].filter((k) => layout.header[k]?.role === 'panel');
+  if (header === undefined || panels.length < 2 || panels[0] !== 0) return [table];
+  const spans = panels.map((from, k) => ({ from, to: panels[k + 1] ?? layout.header.length }));
+  const names = spans.map(({ from, to }) =>
+    layout.header
+      .slice(from, to)
+      .map(({ text }) => text)
+      .join('\n')
+      .trimEnd(),
+  );
+  if (names.some((own) => own !== names[0])) return [table];
+  const tables = spans.flatMap((span): readonly Table[] => {
+    const own = within(header, span);
+    const alone = layoutOf(own.cells, context);
+    if (alone === undefined || alone.repeated.length > 0) return [];
+    const rows = table.rows
+      .map((row) => within(row, span))
+      .filter(({ cells }) => cells.some((cell) => cell.trim() !== ''));
+    return [{ ...table, header: own, layout: alone, rows }];
+  });
+  return tables.length === spans.length ? tables.filter(({ rows }) => rows.length > 0) : [table];
+}
+
+/** The row with the cells of the others empty; where its own stand is read off the text. */
+const within = (row: Row, { from, to }: Span): Row => ({
+  ...row,
+  quoted: true,
+  cells: row.cells.map((cell, k) => (k >= from && k < to ? cell : '')),
+});

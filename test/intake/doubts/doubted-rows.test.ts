@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import { briefs, values } from '../helpers.ts';
+
+const head = 'panel,point,reading_um,note\n';
+
+describe('a note that speaks against its reading', () => {
+  test.each([
+    'deleted',
+    'falsch, gelöscht',
+    'do not use',
+    'WRONG POINT - see 3',
+    'mis-read: ignore',
+    'à refaire',
+    'non usare',
+    'ошибка',
+    '誤測定',
+  ])('%j is told, and the reading kept', (note) => {
+    const text = `${head}roof,1,101,\nroof,2,188,"${note}"\n`;
+    expect(briefs(text).filter((one) => one.startsWith('3:'))).toEqual([
+      expect.stringMatching(/^3:\d+\+\d+ warning reading-doubted$/),
+    ]);
+    expect(values(text)).toHaveLength(2);
+  });
+
+  test.each([
+    'repainted in 2019',
+    'no errors',
+    'trim removed',
+    'suspect filler',
+    'old stone chips',
+  ])('a note of the film, "%s", is none', (note) =>
+    expect(briefs(`${head}roof,1,101,\nroof,2,118,${note}\n`)).toEqual([]),
+  );
+});
+
+describe('a sign or a word at a panel', () => {
+  test.each([
+    '// roof',
+    '!roof',
+    '✗ roof',
+    '@roof',
+    '(roof)',
+    'roof?',
+    'roof old',
+    'NOT roof',
+    'REM roof',
+  ])('%j among rows of roof is told at its row', (panel) => {
+    const text = `${head}roof,1,101,\n${panel},2,188,\n`;
+    expect(briefs(text)).toEqual([`3:1+${panel.length} warning reading-doubted`]);
+  });
+
+  test('is how the panels are called where all have it', () => {
+    expect(briefs(`${head}- roof,1,101,\n- bonnet,1,104,\n`)).toEqual([]);
+  });
+
+  test('is none in a side within brackets, a code or a number', () => {
+    expect(briefs(`${head}door (left),1,101,\nP-01,1,104,\n1. roof,1,99,\n`)).toEqual([]);
+  });
+});
+
+describe('a point named by a word', () => {
+  const numbered = (name: string) => `${head}roof,1,101,\nroof,2,103,\nroof,${name},131,\n`;
+
+  test.each(['prev.', 'x', 'zinc', 'Vorgabe'])('%j among numbers is told', (name) => {
+    expect(briefs(numbered(name))).toEqual([`4:6+${name.length} warning reading-doubted`]);
+  });
+
+  test.each(['limit', 'Soll', 'foil', 'temp', 'Δ'])('%j is none, and stops the file', (name) => {
+    expect(briefs(numbered(name))).toContain(`4:6+${name.length} error panel-missing`);
+  });
+
+  test.each(['edge', 'oben links', 'A1', '3b'])('%j is a place like any', (name) => {
+    expect(briefs(numbered(name))).toEqual([]);
+  });
+
+  test('is as the others where none has a number, unless it names a state', () => {
+    const text = (name: string) => `${head}roof,nose,101,\nroof,tail,103,\nroof,${name},131,\n`;
+    expect(briefs(text('spine'))).toEqual([]);
+    expect(briefs(text('old'))).toEqual(['4:6+3 warning reading-doubted']);
+  });
+});
