@@ -46,9 +46,38 @@ export const diagnosticCatalogue = {
     kind: 'usage',
     meaning: 'A word to be explained is not known.',
   },
+  'price-too-large': {
+    kind: 'settings',
+    meaning: 'The prices of the shop make a sum that cannot be written down exactly.',
+  },
+  'price-small': {
+    kind: 'remark',
+    meaning: 'An hour costs less than one unit of the currency: prices are in its least unit.',
+  },
+  'usage-unknown-field': {
+    kind: 'usage',
+    meaning: 'A column asked for by --fields is not one of the table.',
+  },
   'usage-unknown-method': {
     kind: 'usage',
     meaning: 'There is no machine, pad, product or combination of that name.',
+  },
+  'rates-twice': {
+    kind: 'remark',
+    meaning: 'An observation stands in a rates file twice, the same in all: it counts once.',
+  },
+  'rates-unknown': {
+    kind: 'remark',
+    meaning: 'An observation is of a machine, pad or product that nothing is known of: left out.',
+  },
+  'rates-not-owned': {
+    kind: 'remark',
+    meaning:
+      'An observation is of a combination that the shop does not have; it tells of its paint.',
+  },
+  'rates-unlikely': {
+    kind: 'remark',
+    meaning: 'An observation in a rates file is so far from what is usual that a slip is likelier.',
   },
   'gauge-failed': {
     kind: 'remark',
@@ -66,6 +95,30 @@ export const diagnosticCatalogue = {
   'gauge-not-adjusted': {
     kind: 'remark',
     meaning: 'An adjustment was asked for, and the checks do not bear one.',
+  },
+  'grade-not-read': {
+    kind: 'remark',
+    meaning: 'The file of a trainee cannot be read: this one is not graded, the others are.',
+  },
+  'grade-attempts': {
+    kind: 'remark',
+    meaning: 'Two files have one name and name nobody: they are taken as attempts of one trainee.',
+  },
+  'grade-other-vehicle': {
+    kind: 'data',
+    meaning: 'A survey to be graded is of another vehicle than the reference, or of several.',
+  },
+  'grade-nameless': {
+    kind: 'data',
+    meaning: 'Some readings name who took them and others in the same file do not.',
+  },
+  'grade-no-consensus': {
+    kind: 'data',
+    meaning: 'Too few trainees read the same panel for the class to be its own reference.',
+  },
+  'usage-unknown-trainee': {
+    kind: 'usage',
+    meaning: 'A trainee named by an option has no file in the class.',
   },
   'keying-slip': {
     kind: 'remark',
@@ -160,6 +213,23 @@ export const diagnosticCatalogue = {
     kind: 'data',
     meaning: 'Test spots are of one vehicle and the input holds several.',
   },
+  'compare-one-visit': {
+    kind: 'usage',
+    meaning: 'A comparison was asked for, and there are readings of one visit only.',
+  },
+  'compare-vehicles-differ': {
+    kind: 'data',
+    meaning: 'Readings that are to be compared are of different vehicles.',
+  },
+  'compare-film-gained': {
+    kind: 'remark',
+    meaning: 'A panel reads more film after the work than before, beyond chance.',
+  },
+  'compare-not-marked': {
+    kind: 'remark',
+    meaning: 'Points are called alike before and after, and nothing says that they were marked.',
+  },
+  'plan-mismatch': { kind: 'data', meaning: 'The plan is of another vehicle than the readings.' },
   'row-too-long': { kind: 'data', meaning: 'A row has more cells than the header.' },
   'row-too-short': { kind: 'data', meaning: 'A row has too few cells to say what it means.' },
   'comment-or-row': {
@@ -203,7 +273,16 @@ export const diagnosticCatalogue = {
   },
   'reading-implausible': {
     kind: 'data',
-    meaning: 'A reading is outside what a paint-thickness gauge can show.',
+    meaning: 'A reading is outside what a paint-thickness gauge can show, or what a film can be.',
+  },
+  'reading-doubted': {
+    kind: 'remark',
+    meaning:
+      'A word, a sign or a line of the file may speak against a reading, which is read as it stands.',
+  },
+  'readings-altered': {
+    kind: 'data',
+    meaning: 'A line says that the numbers are to be multiplied, divided or shifted, or have been.',
   },
   'cell-invalid': { kind: 'data', meaning: 'A cell holds a value its column cannot take.' },
   'decisions-mismatch': {
@@ -262,10 +341,28 @@ export const diagnosticCatalogue = {
     kind: 'settings',
     meaning: 'A settings file speaks of one panel under two names.',
   },
+  'stage-order': {
+    kind: 'settings',
+    meaning: 'The order of a job breaks a rule of the trade, or contradicts the scope of the job.',
+  },
   'film-record-mismatch': {
     kind: 'settings',
     meaning: 'The film record is of another vehicle than the job or the readings.',
   },
+  'batch-column-unknown': {
+    kind: 'data',
+    meaning: 'A column of a list of jobs is none that its command knows.',
+  },
+  'batch-job-incomplete': {
+    kind: 'data',
+    meaning: 'A job of a list has no name, or no readings.',
+  },
+  'batch-job-twice': { kind: 'data', meaning: 'Two jobs of a list have the same name.' },
+  'batch-value': {
+    kind: 'data',
+    meaning: 'A list says something of a job that its option cannot take.',
+  },
+  'batch-empty': { kind: 'data', meaning: 'A list or a folder holds no job.' },
   'init-exists': {
     kind: 'output',
     meaning: 'A file that init would write exists already: nothing is written.',

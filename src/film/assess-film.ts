@@ -3,12 +3,11 @@ import { groupBy } from '../base/group-by.ts';
 import { prefixed, type Remark, remark } from '../base/remark.ts';
 import { says, um } from '../base/sentence.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { allowance, bounded } from './allowance.ts';
-import { calibrationUncertainty } from './calibration.ts';
 import {
   type CarContext,
   carContext,
   panelSpread,
+  possibleCut,
   standingOut,
   totalFindings,
 } from './car-context.ts';
@@ -18,22 +17,31 @@ import {
   isFactoryFilm,
   thinFinding,
   unreadFinding,
-} from './condition.ts';
+} from './condition/condition.ts';
+import { conditionSureness } from './condition/condition-sureness.ts';
+import { filmTests, pointTests } from './condition/condition-tests.ts';
+import { keyingQuestion, keyingSlips } from './condition/keying-slips.ts';
+import { mirrorNotes } from './condition/mirror-notes.ts';
+import { mixedFinding } from './condition/mixed-finding.ts';
+import type { ZoneCut, Zones } from './condition/zones.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
 import { type GatheredPanel, gatherPanel, isRead, partOfPanel } from './gathered-panel.ts';
-import { keyingQuestion, keyingSlips } from './keying-slips.ts';
-import { isClearLayer, measuredClear } from './measured-clear.ts';
-import { mirrorNotes } from './mirror-notes.ts';
-import { mixedFinding } from './mixed-finding.ts';
-import { panelMeanUncertainty } from './panel-uncertainty.ts';
+import { calibrationUncertainty } from './gauge/calibration.ts';
+import { panelMeanUncertainty } from './help/panel-uncertainty.ts';
+import { surveyAdvice } from './help/survey-advice.ts';
+import { allowance, bounded } from './limits/allowance.ts';
+import { isClearLayer, measuredClear } from './limits/measured-clear.ts';
+import {
+  outrightLimits,
+  type PanelFilm,
+  type RemovalTerms,
+  totalFloor,
+} from './limits/removal-limits.ts';
 import type { Reading } from './reading.ts';
-import { outrightLimits, type PanelFilm, type RemovalTerms, totalFloor } from './removal-limits.ts';
 import { fallbackPrior, moderatedSpread } from './spread.ts';
 import type { PanelSurvey, Survey, ZoneName, ZoneSurvey } from './survey.ts';
-import { surveyAdvice } from './survey-advice.ts';
-import type { VehicleTemplate } from './template.ts';
+import type { VehicleTemplate } from './template/template.ts';
 import { thinnestCredible } from './thinnest-credible.ts';
-import type { Zones } from './zones.ts';
 
 export type SurveyRequest = {
   readonly template: VehicleTemplate;
@@ -67,27 +75,29 @@ function assessPanel(
 ): PanelSurvey {
   const zones = context.zones.get(gathered.panel.id);
   return zones === undefined
-    ? assessPart(gathered, context, request)
+    ? assessPart(gathered, context, request, possibleCut(gathered, context.baseline, request.model))
     : assessZones(gathered, zones, context, request);
 }
 
-/** A value that looks keyed wrongly is asked about before anything else that it leads to. */
+/** A value that looks keyed wrongly is asked about before anything else that it leads to, and nothing it leads to is sure. */
 function withKeyingSlips(survey: PanelSurvey): PanelSurvey {
   const slips = keyingSlips(survey.points);
   return slips.length === 0
     ? survey
     : {
         ...survey,
+        sureness: survey.sureness === null ? null : { ...survey.sureness, sure: 'near' },
         keyingSlips: slips,
         evidence: [...slips.map(keyingQuestion), ...survey.evidence],
       };
 }
 
-/** A panel in one zone, or one zone of a panel. */
+/** A panel in one zone, or one zone of a panel; `cut` is where it might be in two. */
 function assessPart(
   gathered: GatheredPanel,
   context: CarContext,
   request: SurveyRequest,
+  cut: ZoneCut | null = null,
 ): PanelSurvey {
   const { points, statistics } = gathered;
   const { model, terms } = request;
@@ -110,19 +120,35 @@ function assessPart(
   };
   // A normal bound speaks of one population of film; on filler there are at least two.
   const onePopulation = points.length > 1 && !known.some((found) => found.condition === 'filler');
-  const thinnest = onePopulation ? thinnestCredible(film, model.tolerance).thinnest : null;
+  const credible = onePopulation ? thinnestCredible(film, model.tolerance) : null;
+  const thinnest = credible?.thinnest ?? null;
   const thin = thinFinding(statistics.min, thinnest, floor);
   const findings = byPrecedence([...known, ...(thin === undefined ? [] : [thin])]);
   const conditions = findings.map((found) => found.condition);
   const condition = findings[0].condition;
+  const uncertainty = panelMeanUncertainty({ ...film, points }, context.scatter);
+  const tests = filmTests(
+    {
+      points,
+      cut,
+      median: statistics.median,
+      film,
+      uncertainty,
+      thinnest: credible,
+      totalFloor: floor,
+    },
+    context.against,
+    model,
+  );
   const { low, high, rule } = standingOut(gathered, context, model);
   return {
     ...common,
     film,
     moderation: { own, prior },
-    uncertainty: panelMeanUncertainty({ ...film, points }, context.scatter),
+    uncertainty,
     thinnest,
     condition,
+    sureness: conditionSureness(condition, tests, model.conditions.nearRisk),
     also: conditions.slice(1),
     evidence: findings.map(({ evidence }) => evidence),
     ...allowance(
@@ -143,7 +169,7 @@ function assessPart(
 /** Both zones by themselves; the panel shows all of its points, and what the zone that allows least allows. */
 function assessZones(
   gathered: GatheredPanel,
-  { thinner, thicker, ashmanD }: Zones,
+  { thinner, thicker, ashmanD, cut }: Zones,
   context: CarContext,
   request: SurveyRequest,
 ): PanelSurvey {
@@ -172,6 +198,11 @@ function assessZones(
     uncertainty: null,
     thinnest: thinnest.length === 0 ? null : micrometres(Math.min(...thinnest)),
     condition: findings[0].condition,
+    sureness: conditionSureness(
+      findings[0].condition,
+      pointTests({ points: gathered.points, cut }, context.against, request.model),
+      request.model.conditions.nearRisk,
+    ),
     also: conditions.slice(1),
     evidence: findings.map(({ evidence }) => evidence),
     zones,
@@ -211,9 +242,10 @@ function unreadPanel(
   common: GatheredPanel & { readonly totalFloor: Micrometres },
   model: FilmModel,
 ): PanelSurvey {
-  const { panel, facts, points } = common;
+  const { panel, facts, points, otherPoints } = common;
+  const read = { onFace: points.length > 0, offFace: otherPoints.length > 0 };
   const findings = byPrecedence([
-    unreadFinding(panel, points.length > 0),
+    unreadFinding(panel, read),
     ...(facts.covered ? filmCovered : []),
   ]);
   const limits = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: true }, model);
@@ -224,6 +256,7 @@ function unreadPanel(
     uncertainty: null,
     thinnest: null,
     condition: 'unread',
+    sureness: null,
     also: findings.slice(1).map((found) => found.condition),
     evidence: findings.map(({ evidence }) => evidence),
     topcoat: null,
@@ -266,7 +299,7 @@ function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey
             ...panel.evidence,
             remark(
               'sound-panel-cap',
-              says`a test spot may free some, never more than ${um(cap)}, the least of the sound panels`,
+              says`after a test spot ${um(cap)} at most, the least of the sound panels`,
               cap,
             ),
           ],

@@ -1,23 +1,28 @@
 /** What the panels of a car say of one another: the baseline, and how much film varies over a panel. */
 import { mean, median } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { type Finding, filmFindings, isFactoryFilm } from './condition.ts';
+import { baselineUncertainty } from './condition/compared-figures.ts';
+import { type Finding, filmFindings, isFactoryFilm } from './condition/condition.ts';
+import type { JudgedAgainst } from './condition/condition-tests.ts';
+import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
+import { bestCut, splitZones, type ZoneCut, type Zones } from './condition/zones.ts';
 import type { FilmModel } from './film-model.ts';
 import { type GatheredPanel, isRead, partOfPanel, thicknesses } from './gathered-panel.ts';
-import { type OutlyingPoints, outlyingPoints } from './outlying-points.ts';
+import type { GaugeScatter } from './help/panel-uncertainty.ts';
 import { displayStep, type PanelPoint, pooledRepeatability } from './panel-points.ts';
-import type { GaugeScatter } from './panel-uncertainty.ts';
 import {
   leastPointVariance,
   type OwnSpread,
   ownSpread,
+  type Spread,
   type SpreadPrior,
   spreadPrior,
 } from './spread.ts';
-import { splitZones, type Zones } from './zones.ts';
 
 export type CarContext = {
   readonly baseline: Micrometres | null;
+  /** What a panel is judged against, with what that is uncertain by. */
+  readonly against: JudgedAgainst;
   readonly leastVariance: number;
   /** How the gauge scatters, by this car's own repeats where they are enough. */
   readonly scatter: GaugeScatter;
@@ -29,7 +34,8 @@ export type CarContext = {
 };
 
 export function carContext(gathered: readonly GatheredPanel[], model: FilmModel): CarContext {
-  const baseline = baselineOf(gathered, model);
+  const medians = baselineMedians(gathered, model);
+  const baseline = medians.length === 0 ? null : micrometres(median(medians));
   const points = gathered.flatMap((panel) => panel.points);
   const pooled = pooledRepeatability(points);
   const repeatability =
@@ -43,12 +49,18 @@ export function carContext(gathered: readonly GatheredPanel[], model: FilmModel)
   const factory = gathered.filter(
     (panel) => isRead(panel) && hasFactoryTotal(panel, baseline, model),
   );
-  const zones = zonesOf(gathered, factory, { baseline, leastVariance }, model);
+  const { zones, zoneSpread } = zonesOf(gathered, factory, { baseline, leastVariance }, model);
   const pool = poolOf(factory.filter(({ panel }) => !zones.has(panel.id)));
+  const scatter = { repeatability, step, curvature: model.measurement.curvature };
   return {
     baseline,
+    against: {
+      baseline: baselineUncertainty(medians, model.measurement),
+      scatter,
+      zoneSpread,
+    },
     leastVariance,
-    scatter: { repeatability, step, curvature: model.measurement.curvature },
+    scatter,
     pool,
     zones,
     prior: poolPrior(pool, leastVariance, model),
@@ -67,23 +79,46 @@ function zonesOf(
   factory: readonly GatheredPanel[],
   { baseline, leastVariance }: Pick<CarContext, 'baseline' | 'leastVariance'>,
   model: FilmModel,
-): CarContext['zones'] {
+): { readonly zones: CarContext['zones']; readonly zoneSpread: Spread } {
   const suspects = gathered.filter(
     (panel) => isRead(panel) && splitZones(panel.points, 0, model.zones) !== undefined,
   );
   const pool = poolOf(factory.filter((panel) => !suspects.includes(panel)));
-  const { variance } = poolPrior(pool, leastVariance, model);
-  return new Map(
+  const prior = poolPrior(pool, leastVariance, model);
+  const zoneSpread = {
+    sd: micrometres(Math.sqrt(prior.variance)),
+    // An assumption is no more evidence than its weight.
+    dof: Number.isFinite(prior.dofCeiling) ? prior.dofCeiling : prior.dof,
+  };
+  const zones = new Map(
     suspects.flatMap((panel) => {
-      const zones = splitZones(panel.points, Math.sqrt(variance), model.zones);
-      if (zones === undefined) return [];
-      const parts = [zones.thinner, zones.thicker].map((points) => partOfPanel(panel, points));
+      const parted = splitZones(panel.points, zoneSpread.sd, model.zones);
+      if (parted === undefined) return [];
+      const parts = [parted.thinner, parted.thicker].map((points) => partOfPanel(panel, points));
       // Two levels of repaint are repaint: there is no part of it whose clear is known.
       return parts.some((part) => hasFactoryTotal(part, baseline, model))
-        ? [[panel.panel.id, zones] as const]
+        ? [[panel.panel.id, parted] as const]
         : [];
     }),
   );
+  return { zones, zoneSpread };
+}
+
+/** Where a panel might be cut in two; null where it may not, or where both parts would be repaint. */
+export function possibleCut(
+  panel: GatheredPanel,
+  baseline: Micrometres | null,
+  model: FilmModel,
+): ZoneCut | null {
+  const cut = bestCut(panel.points, model.zones);
+  if (cut === undefined) return null;
+  const parts = [cut.lower, cut.upper].map((values) =>
+    partOfPanel(
+      panel,
+      panel.points.filter(({ thickness }) => values.includes(thickness)),
+    ),
+  );
+  return parts.some((part) => hasFactoryTotal(part, baseline, model)) ? cut : null;
 }
 
 /** A panel's own spread: at least what the gauge puts there, and more where points are curved. */
@@ -105,14 +140,16 @@ function poolPrior(pool: CarContext['pool'], leastVariance: number, model: FilmM
   );
 }
 
-function baselineOf(gathered: readonly GatheredPanel[], model: FilmModel): Micrometres | null {
-  const medians = gathered
+/** Medians of the metal panels that read like paint that was never repainted. */
+const baselineMedians = (
+  gathered: readonly GatheredPanel[],
+  { conditions }: FilmModel,
+): readonly Micrometres[] =>
+  gathered
     // Under film or wrap the gauge reads that too.
     .filter((panel) => isRead(panel) && !panel.facts.covered)
     .flatMap(({ statistics }) => (statistics === null ? [] : [statistics.median]))
-    .filter((value) => value <= model.conditions.refinished);
-  return medians.length === 0 ? null : micrometres(median(medians));
-}
+    .filter((value) => value <= conditions.refinished);
 
 /** Conditions that the total film alone decides. */
 export function totalFindings(

@@ -56,6 +56,8 @@ export type FilmModel = {
     readonly cutBack: Micrometres;
     readonly mirror: Micrometres;
     readonly mirrorShare: number;
+    /** A condition is near its line where the truth lies on the other side with more than this chance. */
+    readonly nearRisk: number;
   };
   readonly layers: {
     readonly clearOverBase: LayerPrior;

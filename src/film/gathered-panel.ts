@@ -1,13 +1,13 @@
 /** A panel's readings gathered to points, before the car's panels are seen together. */
 import { maximum, mean, median, minimum, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres, scale } from '../base/units.ts';
-import { needsUltrasound } from './condition.ts';
+import { needsUltrasound } from './condition/condition.ts';
 import type { PanelFacts } from './film-model.ts';
-import { isClearLayer } from './measured-clear.ts';
+import { isClearLayer } from './limits/measured-clear.ts';
 import { gatherPoints, type PanelPoint } from './panel-points.ts';
 import type { Reading } from './reading.ts';
 import type { PanelStatistics } from './survey.ts';
-import type { Panel } from './template.ts';
+import type { Panel } from './template/template.ts';
 
 export type GatheredPanel = {
   readonly panel: Panel;

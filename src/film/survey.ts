@@ -1,15 +1,16 @@
 import type { Remark } from '../base/remark.ts';
 import type { Uncertain } from '../base/uncertainty.ts';
 import type { Micrometres } from '../base/units.ts';
-import type { Condition } from './condition.ts';
+import type { Condition } from './condition/condition.ts';
+import type { ConditionSureness } from './condition/condition-sureness.ts';
+import type { KeyingSlip } from './condition/keying-slips.ts';
+import type { FlagRule } from './condition/outlying-points.ts';
 import type { PanelFacts } from './film-model.ts';
-import type { KeyingSlip } from './keying-slips.ts';
-import type { FlagRule } from './outlying-points.ts';
+import type { SurveyAdvice } from './help/survey-advice.ts';
+import type { Limit, PanelFilm, TopcoatCase } from './limits/removal-limits.ts';
 import type { PanelPoint } from './panel-points.ts';
-import type { Limit, PanelFilm, TopcoatCase } from './removal-limits.ts';
 import type { OwnSpread, SpreadPrior } from './spread.ts';
-import type { SurveyAdvice } from './survey-advice.ts';
-import type { Panel, VehicleTemplate } from './template.ts';
+import type { Panel, VehicleTemplate } from './template/template.ts';
 
 export type PanelStatistics = {
   readonly mean: Micrometres;
@@ -38,6 +39,8 @@ export type PanelSurvey = {
   readonly uncertainty: Uncertain<'µm'> | null;
   readonly thinnest: Micrometres | null;
   readonly condition: Condition;
+  /** How near its line the condition was decided; null where no figure decides it. */
+  readonly sureness: ConditionSureness | null;
   readonly also: readonly Condition[];
   readonly evidence: readonly Remark[];
   /** The topcoat that binds, of those the panel may carry. */

@@ -117,7 +117,7 @@ describe('the condition of a panel', () => {
       budget: 0,
     });
     expect(panel.boundBy.code).toBe('no-data');
-    expect(panel.advice[0]?.text).toBe('read 5 points');
+    expect(panel.advice[0]?.text).toBe('read 5 points on the face');
   });
 
   it.each(['plastic', 'composite'] as const)(

@@ -3,10 +3,10 @@
 import { metres, micrometres, millimetres, squareMetres } from '../../src/base/units.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
 import type { FilmModel, PanelFacts } from '../../src/film/film-model.ts';
+import type { RemovalTerms } from '../../src/film/limits/removal-limits.ts';
 import type { Reading } from '../../src/film/reading.ts';
-import type { RemovalTerms } from '../../src/film/removal-limits.ts';
 import type { PanelSurvey, Survey } from '../../src/film/survey.ts';
-import type { Panel, VehicleTemplate } from '../../src/film/template.ts';
+import type { Panel, VehicleTemplate } from '../../src/film/template/template.ts';
 import { filmModel } from '../../src/formats/models.ts';
 
 /** √(.35² + .40² + .15²), the removal's ln-SD before any test spot. */

@@ -1,14 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
-import { calibrationUncertainty } from '../../src/film/calibration.ts';
+import { calibrationUncertainty } from '../../src/film/gauge/calibration.ts';
 import {
   ceilingAllowance,
   clearAllowance,
   clearRisk,
   removalQuantile,
-} from '../../src/film/removal-risk.ts';
-import { thinClear as fromLayers, NO_ZINC, type TotalFilm } from '../../src/film/thin-clear.ts';
+} from '../../src/film/limits/removal-risk.ts';
+import {
+  thinClear as fromLayers,
+  NO_ZINC,
+  type TotalFilm,
+} from '../../src/film/limits/thin-clear.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { gridRisk } from './grid-risk.ts';
 

@@ -8,7 +8,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import type { Finish, PanelFacts, StatedLayer } from '../../src/film/film-model.ts';
-import type { LimitCode } from '../../src/film/removal-limits.ts';
+import type { LimitCode } from '../../src/film/limits/removal-limits.ts';
 import type { PanelSurvey } from '../../src/film/survey.ts';
 import { amongSound, fiveAround, onFace, reading, UNTRIED_LOG_SD } from './car-builder.ts';
 import { gridBudget } from './grid-risk.ts';

@@ -1,5 +1,9 @@
 import { expect, test } from 'vitest';
-import { bestTemplate, panelMatcher, panelRecogniser } from '../../src/film/panel-names.ts';
+import {
+  bestTemplate,
+  panelMatcher,
+  panelRecogniser,
+} from '../../src/film/template/panel-names.ts';
 import { plainPanel, plainTemplate } from './car-builder.ts';
 
 const german = plainTemplate(

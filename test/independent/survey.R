@@ -1,7 +1,7 @@
 # An independent computation of a survey in base R, from the formulas alone: none of the tool's code is used.
 #   Rscript survey.R            writes expected.json from the readings beside it
-# Mean, SD, tolerance factor k, thinnest credible film, clear on the thinnest 5 %, budget; steel panels, factory
-# finish clear over base, history unknown, risk 5 %.
+# Mean, SD, tolerance factor k, thinnest credible film, clear on the thinnest 5 %, budget, of panels and of the zones
+# of those in two; steel panels, factory finish clear over base, history unknown, risk 5 %.
 
 Z95 <- qnorm(.95)
 LOG_SD <- sqrt(.35^2 + .40^2 + .15^2)
@@ -30,10 +30,26 @@ clear_allowance <- function(mean, sd, floor, risk = .05) {
   uniroot(function(m) breach(m) - risk, c(1e-9, 60), tol = 1e-12)$root
 }
 
+# The two groups of least sum of squares, by trying every cut between neighbours that differ.
+best_cut <- function(x) {
+  x <- sort(x); n <- length(x)
+  squares <- function(part) sum((part - mean(part))^2)
+  cuts <- which(diff(x) > 0)
+  if (length(cuts) == 0) return(NULL)
+  at <- cuts[which.min(sapply(cuts, function(i) squares(x[1:i]) + squares(x[(i + 1):n])))]
+  list(lower = x[1:at], upper = x[(at + 1):n])
+}
+
+# Two zones: means over max(25, 4 s0) apart, nearest points over max(10, 1.5 s0), two points each at least.
+is_apart <- function(cut, s0) {
+  !is.null(cut) && min(lengths(cut)) >= 2 &&
+    mean(cut$upper) - mean(cut$lower) > max(25, 4 * s0) &&
+    min(cut$upper) - max(cut$lower) > max(10, 1.5 * s0)
+}
+
 survey <- function(file) {
   rows <- read.csv(file, colClasses = c(panel = "character", point = "character"))
   points <- aggregate(reading_um ~ panel + point, rows, mean)
-  counts <- aggregate(reading_um ~ panel + point, rows, length)
   panels <- unique(rows$panel)
   values <- lapply(panels, function(p) points$reading_um[points$panel == p])
   names(values) <- panels
@@ -46,42 +62,69 @@ survey <- function(file) {
 
   medians <- sapply(values, median)
   baseline <- median(medians[medians <= 200])
-  refinished <- medians > 200 | medians > baseline + pmax(40, .35 * baseline)
-  filler <- sapply(values, max) > 500
-  cut_back <- !refinished & sapply(values, mean) < baseline - 12
-  factory <- !refinished & !filler
+  is_repaint <- function(x) median(x) > 200 || median(x) > baseline + max(40, .35 * baseline)
+  is_filler <- function(x) max(x) > 500
+  is_factory <- function(x) !is_repaint(x) && !is_filler(x)
 
-  n <- sapply(values, length)
-  raw <- sapply(values, function(x) if (length(x) < 3) 0 else var(x))
-  own <- ifelse(n < 3, 0, pmax(raw, least))
-  dof <- ifelse(n < 3, 0, n - 1)
-  pool <- factory & dof > 0
-  stopifnot(sum(pool) >= 3)
-  # Alike or not is judged by the variances as read, at least a tenth of their median: raised to the
-  # gauge's noise all would look alike.
-  d0 <- min(prior_dof(pmax(raw[pool], .1 * median(raw[pool])), dof[pool]), 6)
-  s0 <- sum(own[pool] * dof[pool]) / sum(dof[pool])
+  own_dof <- function(x) if (length(x) < 3) 0 else length(x) - 1
+  own_var <- function(x) if (length(x) < 3) 0 else max(var(x), least)
+  assumed <- function(m) list(s0 = max(.05 * m, 4)^2, d0 = 6, ceiling = Inf)
+  # What panels say together of the spread; too few of them say nothing.
+  pooled <- function(xs) {
+    telling <- Filter(function(x) own_dof(x) > 0, xs)
+    if (length(telling) < 3) return(assumed(if (length(xs) == 0) 0 else mean(sapply(xs, mean))))
+    d <- sapply(telling, own_dof); raw <- sapply(telling, var)
+    # Alike or not is judged by the variances as read, at least a tenth of their median: raised to the
+    # gauge's noise all would look alike.
+    list(s0 = sum(sapply(telling, own_var) * d) / sum(d), ceiling = sum(d),
+         d0 = min(prior_dof(pmax(raw, .1 * median(raw)), d), 6))
+  }
 
-  lapply(panels, function(p) {
-    x <- values[[p]]; m <- mean(x); i <- match(p, panels)
-    if (!factory[i]) return(list(panel = p, mean_um = m, sd_um = sd(x), budget_um = 0))
-    s2 <- (d0 * s0 + dof[i] * own[i]) / (d0 + dof[i]); nu <- min(d0 + dof[i], sum(dof[pool]))
+  # A panel that might be in two zones is no witness against others.
+  cuts <- lapply(values, function(x) if (length(x) < 4) NULL else best_cut(x))
+  suspect <- sapply(cuts, is_apart, s0 = 0)
+  factory <- sapply(values, is_factory)
+  s0 <- sqrt(pooled(values[factory & !suspect])$s0)
+  # Two levels of repaint are no split.
+  mixed <- sapply(panels, function(p)
+    is_apart(cuts[[p]], s0) && (is_factory(cuts[[p]]$lower) || is_factory(cuts[[p]]$upper)))
+  pool <- pooled(values[factory & !mixed])
+
+  part <- function(x) {
+    m <- mean(x); n <- length(x)
+    found <- list(mean_um = m, sd_um = if (n > 1) sd(x) else NA)
+    if (is_filler(x)) return(c(found, budget_um = 0))
+    prior <- if (is_factory(x)) pool else assumed(m)
+    s2 <- (prior$d0 * prior$s0 + own_dof(x) * own_var(x)) / (prior$d0 + own_dof(x))
+    nu <- min(prior$d0 + own_dof(x), prior$ceiling)
     u <- (1 + .02 * m) / sqrt(3)
-    k <- qt(.95, nu, ncp = Z95 * sqrt(n[i])) / sqrt(n[i])
-    thinnest <- max(0, min(m - k * sqrt(s2), min(x)) - Z95 * u)
+    k <- qt(.95, nu, ncp = Z95 * sqrt(n)) / sqrt(n)
+    found <- c(found, k = k, moderated_sd_um = sqrt(s2), moderated_dof = nu,
+               thinnest_um = max(0, min(m - k * sqrt(s2), min(x)) - Z95 * u))
+    if (!is_factory(x)) return(c(found, budget_um = 0))
     # clear
-    e <- 2 + (if (cut_back[i]) baseline - m else 0)
+    e <- 2 + (if (m < baseline - 12) baseline - m else 0)
     v <- min(s2 / 2, .6 * 36); A <- 36 - v; B <- max(100 - (s2 - v), 100 / 3)
-    g <- A / (A + B + u^2 + s2 / n[i])
+    g <- A / (A + B + u^2 + s2 / n)
     c_mean <- 42 - e + g * min(0, m - (42 + 70 - e)) - Z95 * sqrt(v)
     c_sd <- sqrt(A * (1 - g) + Z95^2 * v / (2 * nu))
     limits <- c(
       clear = clear_allowance(c_mean, c_sd, 22.3),
       life = (12.7 - 4) * exp(-Z95 * LOG_SD),
       total = max(0, min(x) - 80) * exp(-Z95 * LOG_SD))
-    list(panel = p, mean_um = m, sd_um = if (n[i] > 1) sd(x) else NA, k = unname(k), moderated_sd_um = sqrt(s2),
-         moderated_dof = unname(nu), thinnest_um = unname(thinnest), clear_mean_um = c_mean, clear_sd_um = c_sd,
-         budget_um = min(limits), bound_by = names(which.min(limits)))
+    c(found, clear_mean_um = c_mean, clear_sd_um = c_sd, budget_um = min(limits),
+      bound_by = names(which.min(limits)))
+  }
+
+  lapply(panels, function(p) {
+    x <- values[[p]]
+    if (!mixed[[p]]) return(c(panel = p, part(x)))
+    zones <- lapply(cuts[[p]], part)
+    # The panel shows all its points, and what the zone that allows least allows.
+    list(panel = p, mean_um = mean(x), sd_um = sd(x),
+         thinnest_um = min(unlist(lapply(zones, `[[`, "thinnest_um"))),
+         budget_um = min(sapply(zones, `[[`, "budget_um")),
+         zones = list(c(zone = "thinner", zones$lower), c(zone = "thicker", zones$upper)))
   })
 }
 

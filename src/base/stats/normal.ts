@@ -12,6 +12,9 @@
 import { polynomial } from './polynomial.ts';
 
 const INVERSE_ROOT_TWO_PI = 0.3989422804014327;
+const ROOT_THIRTY_TWO = Math.sqrt(32);
+/** To where Φ is taken from its value at 0. */
+const CENTRE_REACH = 0.67448975;
 
 const CENTRE = {
   numerator: [
@@ -41,10 +44,10 @@ const FAR_TAIL = {
   ],
 };
 
-const ratio = (
-  { numerator, denominator }: { numerator: readonly number[]; denominator: readonly number[] },
-  x: number,
-): number => polynomial(numerator, x) / polynomial(denominator, x);
+type Ratio = { readonly numerator: readonly number[]; readonly denominator: readonly number[] };
+
+const ratio = (of: Ratio, x: number): number =>
+  polynomial(of.numerator, x) / polynomial(of.denominator, x);
 
 /** exp(−y²/2) with y split at a sixteenth, so that the rounding of y² does not reach the exponent. */
 const gaussian = (y: number): number => {
@@ -58,19 +61,28 @@ export const normalDensity = (z: number): number => {
   return Math.abs(z) > 40 ? 0 : INVERSE_ROOT_TWO_PI * gaussian(z);
 };
 
-const upperTail = (y: number): number => {
-  if (y > 38.6) return 0;
-  if (y < Math.sqrt(32)) return gaussian(y) * ratio(SHOULDER, y);
+/** The upper tail over exp(−y²/2). */
+const tailRatio = (y: number): number => {
+  if (y < ROOT_THIRTY_TWO) return ratio(SHOULDER, y);
   const inverseSquare = 1 / (y * y);
-  return (gaussian(y) * (INVERSE_ROOT_TWO_PI - inverseSquare * ratio(FAR_TAIL, inverseSquare))) / y;
+  return (INVERSE_ROOT_TWO_PI - inverseSquare * ratio(FAR_TAIL, inverseSquare)) / y;
 };
 
 /** Distribution function Φ(z): the chance that a standard normal value is at most z. */
 export const normalCdf = (z: number): number => {
   if (Number.isNaN(z)) throw new RangeError('normalCdf needs a number');
   const y = Math.abs(z);
-  if (y <= 0.67448975) return 0.5 + z * ratio(CENTRE, y * y);
-  return z < 0 ? upperTail(y) : 1 - upperTail(y);
+  if (y <= CENTRE_REACH) return 0.5 + z * ratio(CENTRE, y * y);
+  const tail = y > 38.6 ? 0 : gaussian(y) * tailRatio(y);
+  return z < 0 ? tail : 1 - tail;
+};
+
+/** Φ(z) where φ(z) is known already: half the work of both. Relative error below 1e-13. */
+export const normalCdfFrom = (z: number, density: number): number => {
+  const y = Math.abs(z);
+  if (y <= CENTRE_REACH) return 0.5 + z * ratio(CENTRE, y * y);
+  const tail = y > 38.6 ? 0 : (density / INVERSE_ROOT_TWO_PI) * tailRatio(y);
+  return z < 0 ? tail : 1 - tail;
 };
 
 const QUANTILE_CENTRE = {

@@ -80,6 +80,8 @@ const STEP = 0.09;
 const REACH = 9;
 /** Halvings of the step after which even a near jump is left as it is. */
 const MOST_HALVINGS = 6;
+/** Doublings of it for what turns slowly: at four steps φ itself is still summed to 1e-16. */
+const MOST_DOUBLINGS = 2;
 
 /**
  * Equal steps on ±9, weights φ scaled to sum to 1. On a bell-shaped integrand the trapezoidal rule beats
@@ -94,20 +96,28 @@ const normalRule = (halvings: number): Rule => {
   return { nodes, weights: densities.map((density) => density / total) };
 };
 
-const normalRules: Rule[] = [];
+const normalRules = new Map<number, Rule>();
+
+/** Nodes and weights of `expectOverNormal`, for what turns within `width`. */
+export const normalRuleOf = (width: number): Rule => {
+  const wanted = Math.ceil(Math.log2((1.1 * STEP) / width));
+  const halvings = Math.min(MOST_HALVINGS, Math.max(-MOST_DOUBLINGS, wanted));
+  const known = normalRules.get(halvings);
+  if (known !== undefined) return known;
+  const rule = normalRule(halvings);
+  normalRules.set(halvings, rule);
+  return rule;
+};
 
 /**
  * E f(Z) for Z ~ N(0, 1), on fixed nodes, 201 of them, at which alone f is called. Smooth f of moderate
- * growth: 1e-11; Φ(a + bZ) to b = 10: 1e-10. Where f turns more sharply, `width` says over what distance
- * (1/b for Φ(a + bZ)), and the step is halved until it is a tenth finer than that. At a kink the error
- * falls with the square of the step only: 1e-3 of the change of slope for max(0, Z − c); at a jump up to
- * half a step, 3e-2.
+ * growth: 1e-11; Φ(a + bZ) to b = 10: 1e-10. Where f turns more sharply or more slowly, `width` says over
+ * what distance (1/b for Φ(a + bZ)), and the step is halved or doubled until it is a tenth finer than
+ * that: 1e-10 again. At a kink the error falls with the square of the step only: 1e-3 of the change of
+ * slope for max(0, Z − c); at a jump up to half a step, 3e-2.
  */
-export const expectOverNormal = (f: (z: number) => number, width = 1): number => {
-  const wanted = Math.ceil(Math.log2((1.1 * STEP) / width));
-  const halvings = Math.min(MOST_HALVINGS, Math.max(0, wanted));
-  normalRules[halvings] ??= normalRule(halvings);
-  const { nodes, weights } = normalRules[halvings];
+export const expectOverNormal = (f: (z: number) => number, width = 1.1 * STEP): number => {
+  const { nodes, weights } = normalRuleOf(width);
   let sum = 0;
   for (let index = 0; index < nodes.length; index += 1) {
     sum += (weights[index] ?? 0) * f(nodes[index] ?? 0);

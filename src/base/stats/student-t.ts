@@ -7,6 +7,7 @@
  * are ∓∞. NaN or arguments outside the domain throw a RangeError.
  */
 import { logGammaHalfStep } from './gamma.ts';
+import { betaFraction } from './incomplete-beta.ts';
 import { normalCdf, normalQuantile } from './normal.ts';
 import { solveIncreasing } from './root.ts';
 
@@ -22,26 +23,6 @@ const logDensity = (t: number, dof: number): number =>
   logGammaHalfStep(dof / 2) -
   0.5 * Math.log(dof * Math.PI) -
   ((dof + 1) / 2) * Math.log1p((t / dof) * t);
-
-/** Continued fraction of the incomplete beta function by the modified Lentz method. */
-const betaFraction = (a: number, b: number, x: number): number => {
-  let c = 1;
-  let d = 1 / (1 - ((a + b) * x) / (a + 1));
-  let value = d;
-  for (let m = 1; m < 100_000; m += 1) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
-    d = 1 / (1 + even * d);
-    c = 1 + even / c;
-    value *= c * d;
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    d = 1 / (1 + odd * d);
-    c = 1 + odd / c;
-    const factor = c * d;
-    value *= factor;
-    if (Math.abs(factor - 1) < 1e-16) break;
-  }
-  return value;
-};
 
 /**
  * The normal value of the same tail for t ≥ 0 and large ν (Hill 1970, CACM 13: 617, algorithm 395). The

@@ -13,7 +13,12 @@ import {
   trigamma,
 } from '../../../src/base/stats/gamma.ts';
 import { noncentralTCdf, noncentralTQuantile } from '../../../src/base/stats/noncentral-t.ts';
-import { normalCdf, normalDensity, normalQuantile } from '../../../src/base/stats/normal.ts';
+import {
+  normalCdf,
+  normalCdfFrom,
+  normalDensity,
+  normalQuantile,
+} from '../../../src/base/stats/normal.ts';
 import { studentTCdf, studentTQuantile } from '../../../src/base/stats/student-t.ts';
 import {
   digammas,
@@ -30,6 +35,14 @@ import {
 
 const relative = (value: number, expected: number): number =>
   Math.abs(value - expected) / (Math.abs(expected) || 1);
+
+test('Φ from a density that is known is Φ', () => {
+  fc.assert(
+    fc.property(fc.double({ min: -37, max: 37, noNaN: true }), (z) => {
+      expect(relative(normalCdfFrom(z, normalDensity(z)), normalCdf(z))).toBeLessThan(1e-13);
+    }),
+  );
+});
 
 describe('the gamma function and its kin', () => {
   test('agree with 40-digit arithmetic', () => {

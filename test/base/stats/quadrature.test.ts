@@ -66,8 +66,8 @@ describe('an expectation over the standard normal', () => {
       expect(Math.abs(expectOverNormal((z) => Math.max(0, z - c)) - exact)).toBeLessThan(1e-3);
     }
   });
-  test('follows a sharp turn when it is told how sharp: E Φ(a + bZ) = Φ(a/√(1 + b²))', () => {
-    for (const b of [10, 20, 50, 100])
+  test('follows a turn when it is told how sharp: E Φ(a + bZ) = Φ(a/√(1 + b²))', () => {
+    for (const b of [0.1, 0.5, 1, 2.5, 5, 10, 20, 50, 100])
       for (const a of [-60, -20, 0, 3, 15])
         expect(expectOverNormal((z) => normalCdf(a + b * z), 1 / b)).toBeCloseTo(
           normalCdf(a / Math.hypot(1, b)),

@@ -1,0 +1,70 @@
+/**
+ * Small dense matrices, row by row, and linear equations.
+ *
+ * A matrix of no rows is allowed everywhere. Nothing is checked for shape: the callers build what they pass.
+ */
+export type Matrix = readonly (readonly number[])[];
+
+export const identity = (size: number): Matrix =>
+  Array.from({ length: size }, (_, i) => Array.from({ length: size }, (_, j) => (i === j ? 1 : 0)));
+
+export const transpose = (a: Matrix): Matrix =>
+  (a[0] ?? []).map((_, j) => a.map((row) => row[j] ?? 0));
+
+export const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
+
+export function multiply(a: Matrix, b: Matrix): Matrix {
+  const columns = transpose(b);
+  return a.map((row) => columns.map((column) => dot(row, column)));
+}
+
+export const times = (a: Matrix, x: readonly number[]): readonly number[] =>
+  a.map((row) => dot(row, x));
+
+export const add = (a: Matrix, b: Matrix): Matrix =>
+  a.map((row, i) => row.map((value, j) => value + (b[i]?.[j] ?? 0)));
+
+/**
+ * X of A·X = B, by elimination with the largest pivot of each column (Golub & Van Loan, Matrix
+ * Computations, 3.4). Well-conditioned A: some 1e-14 of the largest entry. A singular A is a mistake of the
+ * caller and throws.
+ */
+export function solveLinear(a: Matrix, b: Matrix): Matrix {
+  const size = a.length;
+  const rows = a.map((row, i) => [...row, ...(b[i] ?? [])]);
+  for (let column = 0; column < size; column += 1) {
+    const pivot = bringUpPivot(rows, column);
+    for (let below = column + 1; below < size; below += 1) {
+      const row = rows[below] ?? [];
+      subtract(row, pivot, (row[column] ?? 0) / (pivot[column] ?? 1), column);
+    }
+  }
+  for (let column = size - 1; column >= 0; column -= 1) {
+    const pivot = rows[column] ?? [];
+    const by = pivot[column] ?? 1;
+    for (let i = column; i < pivot.length; i += 1) pivot[i] = (pivot[i] ?? 0) / by;
+    for (let above = 0; above < column; above += 1) {
+      const row = rows[above] ?? [];
+      subtract(row, pivot, row[column] ?? 0, column);
+    }
+  }
+  return rows.map((row) => row.slice(size));
+}
+
+function bringUpPivot(rows: number[][], column: number): number[] {
+  let largest = column;
+  for (let i = column + 1; i < rows.length; i += 1) {
+    if (Math.abs(rows[i]?.[column] ?? 0) > Math.abs(rows[largest]?.[column] ?? 0)) largest = i;
+  }
+  const [pivot = [], other = []] = [rows[largest], rows[column]];
+  if (!(Math.abs(pivot[column] ?? 0) > 0)) throw new RangeError('these equations have no answer');
+  rows[largest] = other;
+  rows[column] = pivot;
+  return pivot;
+}
+
+function subtract(row: number[], pivot: readonly number[], share: number, from: number): void {
+  if (share === 0) return;
+  for (let i = from; i < row.length; i += 1) row[i] = (row[i] ?? 0) - share * (pivot[i] ?? 0);
+}

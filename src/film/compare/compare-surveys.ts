@@ -1,0 +1,228 @@
+/** Two surveys of one vehicle → what came off each panel, and what of them could not be compared. */
+import { micrometres } from '../../base/units.ts';
+import type { FilmModel } from '../film-model.ts';
+import { displayStep } from '../panel-points.ts';
+import {
+  moderatedSpread,
+  type OwnSpread,
+  ownSpread,
+  type SpreadPrior,
+  spreadPrior,
+} from '../spread.ts';
+import type { PanelSurvey, Survey, ZoneName } from '../survey.ts';
+import type { Panel } from '../template/template.ts';
+import {
+  changeOfMeans,
+  changeOfPairs,
+  type FilmChange,
+  type GaugesCompared,
+  hasGained,
+  meanChange,
+  type PanelMean,
+} from './compare-change.ts';
+import {
+  differencesOf,
+  gaugeVariance,
+  type MarkedTimes,
+  type PointPair,
+  pairPoints,
+  type UnpairedPoints,
+} from './compare-points.ts';
+
+/** Pairs of marked points; means, where none was found again; or nothing to compare by. */
+export type ComparedBy = 'pairs' | 'means' | 'nothing';
+
+export type PanelComparison = {
+  readonly panel: Panel;
+  readonly zone: ZoneName | null;
+  readonly by: ComparedBy;
+  readonly pairs: readonly PointPair[];
+  readonly unpaired: UnpairedPoints;
+  /** Points on the face, read at either time. */
+  readonly counts: { readonly before: number; readonly after: number };
+  /** Null where there is nothing to compare by. */
+  readonly change: FilmChange | null;
+  /** More film than before, beyond chance: not paint that grew, but a gauge, wax, or other places. */
+  readonly gained: boolean;
+  /** The two zones of a panel that carries two films, each by itself. */
+  readonly zones: readonly PanelComparison[];
+};
+
+export type SurveyComparison = {
+  /** Panels read at both times, in walking order. */
+  readonly panels: readonly PanelComparison[];
+  /** Panels read at one time only. */
+  readonly onlyBefore: readonly Panel[];
+  readonly onlyAfter: readonly Panel[];
+  /** Mean over the panels compared, by their areas; null without any. */
+  readonly car: FilmChange | null;
+};
+
+export type ComparisonRules = {
+  readonly marked: MarkedTimes;
+  readonly gauges: GaugesCompared;
+  readonly model: FilmModel;
+  /** What the gauge's repeatability counts for against the scatter of a few differences. */
+  readonly scatterDof: number;
+};
+
+export function compareSurveys(
+  before: Survey,
+  after: Survey,
+  rules: ComparisonRules,
+): SurveyComparison {
+  const later = new Map(after.panels.map((survey) => [survey.panel.id, survey]));
+  const isRead = (survey: PanelSurvey | undefined): survey is PanelSurvey =>
+    survey !== undefined && survey.points.length + survey.otherPoints.length > 0;
+  const both = before.panels.flatMap((first) => {
+    const second = later.get(first.panel.id);
+    return isRead(first) && isRead(second) ? [{ first, second }] : [];
+  });
+  const scatter = scatterOfDifferences(both, rules);
+  const panels = both.map(({ first, second }) => comparePanel(first, second, scatter, rules));
+  const risk = rules.model.flagRisk / Math.max(1, panels.length);
+  return {
+    panels: panels.map((one) => withGain(one, risk)),
+    onlyBefore: before.panels
+      .filter((one) => isRead(one) && !isRead(later.get(one.panel.id)))
+      .map(({ panel }) => panel),
+    onlyAfter: after.panels
+      .filter((one) => isRead(one) && !both.some(({ second }) => second === one))
+      .map(({ panel }) => panel),
+    car: changeOfCar(panels),
+  };
+}
+
+type Both = { readonly first: PanelSurvey; readonly second: PanelSurvey };
+
+/** What the panels say together of how differences scatter, and the variance that a display makes at least. */
+type Scatter = { readonly prior: SpreadPrior; readonly least: number };
+
+/**
+ * How differences scatter over a panel: the panels say it together where enough of them tell it, as they
+ * do of the film itself; else the gauge's repeatability does, with a weight of its own.
+ */
+function scatterOfDifferences(both: readonly Both[], rules: ComparisonRules): Scatter {
+  const pairs = both.map(({ first, second }) => pairPoints(first, second, rules.marked).pairs);
+  const step = displayStep(pairs.flat().flatMap((pair) => [pair.before, pair.after]));
+  const { spread, measurement } = rules.model;
+  const least = gaugeVariance(pairs.flat(), micrometres(0), step);
+  const own = pairs.map((ofPanel) => scatterOf(ofPanel, least));
+  const telling = own.filter(({ dof }) => dof > 0);
+  const evidence = telling.reduce((sum, { dof }) => sum + dof, 0);
+  if (telling.length >= spread.leastPanels && evidence >= measurement.repeatabilityLeastDof) {
+    return { prior: spreadPrior(own, [], spread), least };
+  }
+  const variance = gaugeVariance(pairs.flat(), measurement.repeatability, step);
+  return {
+    prior: { variance, dof: rules.scatterDof, dofCeiling: Number.POSITIVE_INFINITY },
+    least,
+  };
+}
+
+const scatterOf = (pairs: readonly PointPair[], least: number): OwnSpread =>
+  ownSpread(differencesOf(pairs).map(micrometres), least);
+
+function comparePanel(
+  first: PanelSurvey,
+  second: PanelSurvey,
+  scatter: Scatter,
+  rules: ComparisonRules,
+): PanelComparison {
+  const whole = comparePart(first, second, scatter, rules);
+  const zones = compareZones(first, second, scatter, rules);
+  return whole.change === null ? { ...whole, ...overZones(zones), zones } : { ...whole, zones };
+}
+
+/** A panel in two zones has no mean of its own: it lost what its zones lost, by their points. */
+function overZones(zones: readonly PanelComparison[]): Partial<PanelComparison> {
+  const pointsOf = ({ counts }: PanelComparison): number => counts.before + counts.after;
+  const all = zones.reduce((sum, zone) => sum + pointsOf(zone), 0);
+  const parts = zones.flatMap((zone) =>
+    zone.change === null
+      ? []
+      : [{ name: `${zone.zone}`, weight: pointsOf(zone) / all, change: zone.change }],
+  );
+  return parts.length === 0 || parts.length < zones.length
+    ? {}
+    : { by: 'means', change: meanChange(parts) };
+}
+
+function comparePart(
+  first: PanelSurvey,
+  second: PanelSurvey,
+  scatter: Scatter,
+  { marked, gauges }: Pick<ComparisonRules, 'marked' | 'gauges'>,
+): PanelComparison {
+  const { pairs, unpaired } = pairPoints(first, second, marked);
+  const common = {
+    panel: first.panel,
+    zone: null,
+    pairs,
+    unpaired,
+    counts: { before: first.points.length, after: second.points.length },
+    gained: false,
+    zones: [],
+  };
+  if (pairs.length > 0) return { ...common, by: 'pairs', change: changeAt(pairs, scatter, gauges) };
+  const [one, other] = [meanOf(first), meanOf(second)];
+  return one === null || other === null
+    ? { ...common, by: 'nothing', change: null }
+    : { ...common, by: 'means', change: changeOfMeans(one, other, gauges) };
+}
+
+function changeAt(
+  pairs: readonly PointPair[],
+  { prior, least }: Scatter,
+  gauges: GaugesCompared,
+): FilmChange {
+  const differences = differencesOf(pairs);
+  const spread = moderatedSpread(scatterOf(pairs, least), prior);
+  const mean = (of: (pair: PointPair) => number): number =>
+    pairs.reduce((sum, pair) => sum + of(pair), 0) / pairs.length;
+  const means = { before: mean((pair) => pair.before), after: mean((pair) => pair.after) };
+  return changeOfPairs(differences, spread, means, gauges);
+}
+
+/** Null where an electromagnetic gauge says nothing of the film, and for a face in two zones. */
+const meanOf = ({ film, zones }: PanelSurvey): PanelMean | null =>
+  film === null || zones.length > 0 ? null : film;
+
+/**
+ * Each zone of a panel that was in two before: its marked points by their names, or zone with zone where
+ * the panel reads as two again.
+ */
+function compareZones(
+  first: PanelSurvey,
+  second: PanelSurvey,
+  scatter: Scatter,
+  rules: ComparisonRules,
+): readonly PanelComparison[] {
+  return first.zones.map((zone) => {
+    const names = new Set(zone.points.map(({ point }) => point));
+    const again = second.zones.find((one) => one.zone === zone.zone);
+    const byName = { ...second, points: second.points.filter(({ point }) => names.has(point)) };
+    const { pairs } = pairPoints(zone, byName, rules.marked);
+    const counterpart = pairs.length > 0 ? byName : (again ?? { ...byName, film: null, zones: [] });
+    return { ...comparePart(zone, counterpart, scatter, rules), zone: zone.zone };
+  });
+}
+
+function withGain(one: PanelComparison, risk: number): PanelComparison {
+  return {
+    ...one,
+    gained: one.change !== null && hasGained(one.change, risk),
+    zones: one.zones.map((zone) => withGain(zone, risk)),
+  };
+}
+
+/** Mean removal over the panels compared, weighted by area. */
+function changeOfCar(panels: readonly PanelComparison[]): FilmChange | null {
+  const known = panels.flatMap(({ panel, change }) => (change === null ? [] : [{ panel, change }]));
+  const area = known.reduce((sum, { panel }) => sum + panel.area, 0);
+  return area === 0
+    ? null
+    : meanChange(
+        known.map(({ panel, change }) => ({ name: panel.id, weight: panel.area / area, change })),
+      );
+}

@@ -1,0 +1,117 @@
+/**
+ * Standard uncertainties of the figures that decide what a panel is (GUM: JCGM 100:2008), source by source:
+ * what a figure and its line have in common cancels when they are held against each other.
+ */
+import { medianAbsoluteDeviation, median as medianOf } from '../../base/stats/summary.ts';
+import {
+  type Component,
+  rectangular,
+  resolution,
+  type Uncertain,
+  uncertain,
+} from '../../base/uncertainty.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { FilmModel } from '../film-model.ts';
+import { calibrationUncertainty } from '../gauge/calibration.ts';
+import type { GaugeScatter } from '../help/panel-uncertainty.ts';
+import type { PanelPoint } from '../panel-points.ts';
+import type { Spread } from '../spread.ts';
+import type { ThinnestCredible } from '../thinnest-credible.ts';
+
+type Measurement = FilmModel['measurement'];
+
+const known = (contribution: number): Component => ({
+  contribution,
+  dof: Number.POSITIVE_INFINITY,
+});
+
+/** Film at one point: the gauge set down again, its display, a curve, its calibration. */
+export function pointUncertainty(
+  { thickness, repeats, curved }: PanelPoint,
+  { repeatability, step, curvature }: GaugeScatter,
+  measurement: Measurement,
+): Uncertain<'µm'> {
+  const root = Math.sqrt(repeats.length);
+  return uncertain(thickness, {
+    repeatability: { contribution: repeatability.sd / root, dof: repeatability.dof },
+    resolution: known(resolution(step) / root),
+    curvature: known(curved ? curvature : 0),
+    calibration: known(calibrationUncertainty(thickness, measurement)),
+  });
+}
+
+/** SD of the median of many normal values against that of their mean: √(π/2). */
+const MEDIAN_FACTOR = Math.sqrt(Math.PI / 2);
+/** Under three points the median is the mean. */
+const LEAST_FOR_MEDIAN = 3;
+
+/** As of the mean of the same points, all but the calibration √(π/2) times as much. */
+export function medianUncertainty(
+  median: Micrometres,
+  count: number,
+  ofMean: Uncertain<'µm'>,
+): Uncertain<'µm'> {
+  const factor = count < LEAST_FOR_MEDIAN ? 1 : MEDIAN_FACTOR;
+  const sources = [...ofMean.components].map(([source, { contribution, dof }]) => [
+    source,
+    { contribution: source === 'calibration' ? contribution : factor * contribution, dof },
+  ]);
+  return uncertain(median, Object.fromEntries(sources));
+}
+
+/**
+ * Of the thinnest credible film x̄ − k·s̃: what the mean is uncertain by, and the spread, k·s̃/√(2ν). Its margin
+ * for the gauge stands for the calibration already.
+ */
+export function boundUncertainty(
+  { factor, thinnest }: ThinnestCredible,
+  { sd, dof }: Spread,
+  ofMean: Uncertain<'µm'>,
+): Uncertain<'µm'> {
+  const sources = [...ofMean.components].filter(([source]) => source !== 'calibration');
+  return uncertain(thinnest, {
+    ...Object.fromEntries(sources),
+    spread: { contribution: (factor * sd) / Math.sqrt(2 * dof), dof },
+  });
+}
+
+/** Between two parts of a panel, `inSds` SDs of film uncertain; the gauge errs on the difference alone. */
+export const differenceUncertainty = (
+  difference: number,
+  inSds: number,
+  { sd, dof }: Spread,
+  { proportional }: Measurement,
+): Uncertain<'µm'> =>
+  uncertain(micrometres(difference), {
+    film: { contribution: inSds * sd, dof },
+    calibration: known(rectangular(proportional * difference)),
+  });
+
+/** A line of so many SDs of film, SD/√(2ν) uncertain each, unless a fixed one lies higher. */
+export const lineOfSds = (line: number, sds: number, { sd, dof }: Spread): Uncertain<'µm'> =>
+  uncertain(micrometres(line), {
+    line: { contribution: sds * sd < line ? 0 : line / Math.sqrt(2 * dof), dof },
+  });
+
+/** 1.4826 times the median absolute deviation of normal values is their SD. */
+const NORMAL_DEVIATION = 1.4826;
+
+/**
+ * Of the baseline, the middle of the medians of N panels: √(π/2)·σ/√N, σ by their median absolute deviation.
+ * Null where it would be one panel's own.
+ */
+export function baselineUncertainty(
+  medians: readonly Micrometres[],
+  measurement: Measurement,
+): Uncertain<'µm'> | null {
+  if (medians.length < 2) return null;
+  const baseline = micrometres(medianOf(medians));
+  const sd = NORMAL_DEVIATION * medianAbsoluteDeviation(medians);
+  return uncertain(baseline, {
+    baseline: {
+      contribution: (MEDIAN_FACTOR * sd) / Math.sqrt(medians.length),
+      dof: medians.length - 1,
+    },
+    calibration: known(calibrationUncertainty(baseline, measurement)),
+  });
+}

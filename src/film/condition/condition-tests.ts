@@ -1,0 +1,182 @@
+/** What a panel is tested for, in lines that its figures are held against: the uncertain side of `condition.ts`. */
+import { add, exactly, multiply, type Uncertain } from '../../base/uncertainty.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { FilmModel } from '../film-model.ts';
+import type { GaugeScatter } from '../help/panel-uncertainty.ts';
+import type { PanelFilm } from '../limits/removal-limits.ts';
+import type { PanelPoint } from '../panel-points.ts';
+import type { Spread } from '../spread.ts';
+import type { ThinnestCredible } from '../thinnest-credible.ts';
+import {
+  boundUncertainty,
+  differenceUncertainty,
+  lineOfSds,
+  medianUncertainty,
+  pointUncertainty,
+} from './compared-figures.ts';
+import { type Condition, repaintReach } from './condition.ts';
+import { compareWithLine, type LineComparison } from './line-comparison.ts';
+import { type ZoneCut, zoneLines } from './zones.ts';
+
+/** The points of a panel, and where they might be cut in two; null where they may not. */
+export type JudgedPoints = {
+  readonly points: readonly PanelPoint[];
+  readonly cut: ZoneCut | null;
+};
+
+/** A panel as it was judged. */
+export type JudgedPanel = JudgedPoints & {
+  readonly median: Micrometres;
+  readonly film: PanelFilm;
+  readonly uncertainty: Uncertain<'µm'>;
+  /** Null where no bound was drawn. */
+  readonly thinnest: ThinnestCredible | null;
+  readonly totalFloor: Micrometres;
+};
+
+/** What it was judged against. */
+export type JudgedAgainst = {
+  /** Null where no other panel speaks of the car. */
+  readonly baseline: Uncertain<'µm'> | null;
+  readonly scatter: GaugeScatter;
+  /** Of film over the other panels, as zones are told by it. */
+  readonly zoneSpread: Spread;
+};
+
+export type ConditionTest = {
+  readonly condition: Condition;
+  /** Whether one comparison beyond its line is enough, or all must be. */
+  readonly needs: 'one' | 'all';
+  readonly comparisons: readonly LineComparison[];
+};
+
+/** What the points alone decide, strongest first: all that speaks for a panel in two zones. */
+export const pointTests = (
+  { points, cut }: JudgedPoints,
+  against: JudgedAgainst,
+  model: FilmModel,
+): readonly ConditionTest[] => [
+  { condition: 'filler', needs: 'one', comparisons: [fillerLine(points, against, model)] },
+  ...(cut === null
+    ? []
+    : [{ condition: 'mixed', needs: 'all', comparisons: cutLines(cut, against, model) } as const]),
+];
+
+/** What a panel of one population of film is tested for, strongest first. */
+export const filmTests = (
+  panel: JudgedPanel,
+  against: JudgedAgainst,
+  model: FilmModel,
+): readonly ConditionTest[] => [
+  ...pointTests(panel, against, model),
+  { condition: 'refinished', needs: 'one', comparisons: repaintLines(panel, against, model) },
+  { condition: 'thin', needs: 'one', comparisons: thinLines(panel, against, model) },
+  { condition: 'cut-back', needs: 'one', comparisons: cutBackLines(panel, against, model) },
+];
+
+const fillerLine = (
+  points: readonly PanelPoint[],
+  { scatter }: JudgedAgainst,
+  { conditions, measurement }: FilmModel,
+): LineComparison =>
+  compareWithLine({
+    compared: 'largest-point',
+    condition: 'filler',
+    side: 'over',
+    figure: pointUncertainty(extreme(points, 1), scatter, measurement),
+    line: exactly(conditions.filler),
+  });
+
+function repaintLines(
+  { points, median, uncertainty }: JudgedPanel,
+  { baseline }: JudgedAgainst,
+  { conditions }: FilmModel,
+): readonly LineComparison[] {
+  const held = {
+    compared: 'median',
+    condition: 'refinished',
+    side: 'over',
+    figure: medianUncertainty(median, points.length, uncertainty),
+  } as const;
+  return [
+    compareWithLine({ ...held, line: exactly(conditions.refinished) }),
+    ...(baseline === null
+      ? []
+      : [compareWithLine({ ...held, line: repaintLine(baseline, conditions), byBaseline: true })]),
+  ];
+}
+
+/** Over the baseline by a fixed step or by a share of it, whichever is more. */
+function repaintLine(baseline: Uncertain<'µm'>, model: FilmModel['conditions']): Uncertain<'µm'> {
+  const reach = micrometres(repaintReach(baseline.value, model));
+  return reach > model.refinishedAbove
+    ? multiply(baseline, 1 + model.refinishedAboveShare)
+    : add(baseline, exactly(reach));
+}
+
+const cutBackLines = (
+  { uncertainty }: JudgedPanel,
+  { baseline }: JudgedAgainst,
+  { conditions }: FilmModel,
+): readonly LineComparison[] =>
+  baseline === null
+    ? []
+    : [
+        compareWithLine({
+          compared: 'mean',
+          condition: 'cut-back',
+          side: 'under',
+          figure: uncertainty,
+          line: add(baseline, exactly(micrometres(-conditions.cutBack))),
+          byBaseline: true,
+        }),
+      ];
+
+function thinLines(
+  { points, film, uncertainty, thinnest, totalFloor }: JudgedPanel,
+  { scatter }: JudgedAgainst,
+  { measurement }: FilmModel,
+): readonly LineComparison[] {
+  const held = { condition: 'thin', side: 'under', line: exactly(totalFloor) } as const;
+  const smallest = pointUncertainty(extreme(points, -1), scatter, measurement);
+  return [
+    compareWithLine({ ...held, compared: 'smallest-point', figure: smallest }),
+    ...(thinnest === null
+      ? []
+      : [
+          compareWithLine({
+            ...held,
+            compared: 'thinnest',
+            figure: boundUncertainty(thinnest, film.spread, uncertainty),
+          }),
+        ]),
+  ];
+}
+
+function cutLines(
+  { lower, upper, apart, gap }: ZoneCut,
+  { zoneSpread }: JudgedAgainst,
+  { zones, measurement }: FilmModel,
+): readonly LineComparison[] {
+  const lines = zoneLines(zoneSpread.sd, zones);
+  const held = { condition: 'mixed', side: 'over' } as const;
+  const inMeans = Math.sqrt(1 / lower.length + 1 / upper.length);
+  return [
+    compareWithLine({
+      ...held,
+      compared: 'halves-apart',
+      figure: differenceUncertainty(apart, inMeans, zoneSpread, measurement),
+      line: lineOfSds(lines.apart, zones.meansApartSds, zoneSpread),
+    }),
+    compareWithLine({
+      ...held,
+      compared: 'halves-gap',
+      figure: differenceUncertainty(gap, Math.SQRT2, zoneSpread, measurement),
+      line: lineOfSds(lines.gap, zones.gapSds, zoneSpread),
+    }),
+  ];
+}
+
+/** The point of most film (1) or of least (−1), of one at least. */
+const extreme = (points: readonly PanelPoint[], sign: 1 | -1): PanelPoint =>
+  points.reduce((far, one) => (sign * (one.thickness - far.thickness) > 0 ? one : far));

@@ -1,0 +1,270 @@
+/**
+ * Which panel of a template a label means: `LF fender`, `Left Rear Quarter Panel`, `door_front_left`.
+ *
+ * A label matches when exactly one panel is consistent with one of its readings; anything else is
+ * handed back as ambiguous or unknown, with what would help, and never guessed. The id, the name and
+ * the other labels of a panel always match, also where the vocabulary does not know them.
+ */
+import { groupBy } from '../../base/group-by.ts';
+import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
+import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
+import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
+import type { Part, Side } from './panel-sense.ts';
+import type { Panel, VehicleTemplate } from './template.ts';
+
+export type PanelMatch =
+  | { readonly kind: 'match'; readonly panel: Panel }
+  | { readonly kind: 'ambiguous'; readonly panels: readonly Panel[]; readonly why: string }
+  | { readonly kind: 'unknown'; readonly suggestion?: string };
+
+export type PanelNameOptions = {
+  /**
+   * The side of the road on which the country drives: left in the United Kingdom. Nearside and
+   * passenger side are then that side, offside and driver side the other; unless it is given, they
+   * are refused as ambiguous.
+   */
+  readonly driveSide?: Side;
+};
+
+type PanelMatcher = (label: string) => PanelMatch;
+
+const matchers = new WeakMap<VehicleTemplate, PanelMatcher>();
+
+/** Answers for one template; each template and each label is worked out once. */
+export function panelMatcher(
+  template: VehicleTemplate,
+  options: PanelNameOptions = {},
+): PanelMatcher {
+  if (options.driveSide !== undefined) return createMatcher(template, options);
+  const match = matchers.get(template) ?? createMatcher(template, options);
+  matchers.set(template, match);
+  return match;
+}
+
+function createMatcher({ panels }: VehicleTemplate, options: PanelNameOptions): PanelMatcher {
+  const answers = new Map<string, PanelMatch>();
+  return (label) => {
+    const known = answers.get(label);
+    if (known !== undefined) return known;
+    const meant = () => panels.map(knownPanel);
+    const answer =
+      exactMatch(exactIndex(panels), label) ??
+      matchByMeaning(meant(), label, options) ??
+      unknownLabel(meant(), label, options);
+    answers.set(label, answer);
+    return answer;
+  };
+}
+
+/** Whether a label names one panel of any of the templates; quick, since it gives no advice. */
+export function panelRecogniser(
+  templates: readonly VehicleTemplate[],
+  options: PanelNameOptions = {},
+): (label: string) => boolean {
+  const answers = new Map<string, boolean>();
+  return (label) => {
+    const before = answers.get(label);
+    if (before !== undefined) return before;
+    const answer =
+      /\p{L}/u.test(label) &&
+      templates.some(({ panels }) => {
+        const match =
+          exactMatch(exactIndex(panels), label) ??
+          matchByMeaning(panels.map(knownPanel), label, options);
+        return match?.kind === 'match';
+      });
+    answers.set(label, answer);
+    return answer;
+  };
+}
+
+const plainKey = (label: string): string => label.normalize('NFKC').trim().toLowerCase();
+const spacedKey = (label: string): string =>
+  (
+    label
+      .normalize('NFKC')
+      .toLowerCase()
+      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? []
+  ).join(' ');
+const gluedKey = (label: string): string => spacedKey(label).replaceAll(' ', '');
+
+/**
+ * Ids, then names, then what the template says it is also called: as written, then without their
+ * separators. In this order a label is looked up.
+ */
+const EXACT_KEYS = [plainKey, spacedKey, gluedKey].flatMap((keyOf) => [
+  { keyOf, textsOf: ({ id }: Panel) => [id] },
+  { keyOf, textsOf: ({ name }: Panel) => [name] },
+  { keyOf, textsOf: ({ also = [] }: Panel) => also },
+]);
+
+/** The panels of a template by each of their keys, built once. */
+type ExactIndex = readonly ReadonlyMap<string, readonly Panel[]>[];
+
+const indices = new WeakMap<readonly Panel[], ExactIndex>();
+
+function exactIndex(panels: readonly Panel[]): ExactIndex {
+  const index = indices.get(panels) ?? createIndex(panels);
+  indices.set(panels, index);
+  return index;
+}
+
+const createIndex = (panels: readonly Panel[]): ExactIndex =>
+  EXACT_KEYS.map(({ keyOf, textsOf }) => {
+    const keyed = panels.flatMap((panel) =>
+      [...new Set(textsOf(panel).map(keyOf))].map((key) => ({ key, panel })),
+    );
+    const byKey = groupBy(keyed, ({ key }) => key);
+    return new Map([...byKey].map(([key, of]) => [key, of.map(({ panel }) => panel)]));
+  });
+
+/** The panel whose id, else whose name, else one of whose other labels, is the label. */
+function exactMatch(index: ExactIndex, label: string): PanelMatch | undefined {
+  for (const [i, { keyOf }] of EXACT_KEYS.entries()) {
+    const key = keyOf(label);
+    const same = key === '' ? undefined : index[i]?.get(key);
+    if (same !== undefined) return answerWith(same, () => 'more than one panel has this name');
+  }
+  return undefined;
+}
+
+function matchByMeaning(
+  panels: readonly KnownPanel[],
+  label: string,
+  options: PanelNameOptions,
+): PanelMatch | undefined {
+  const words = labelWords(label);
+  const said = meanings(words).flatMap((meaning) => placed(meaning, options));
+  const named = said.filter(({ part }) => part !== undefined);
+  for (const weak of [false, true]) {
+    const read = named.filter((meaning) => (meaning.weak ?? false) === weak);
+    const fitting = panelsThatFit(panels, read);
+    if (fitting.length === 0) continue;
+    const kerb = read.find((meaning) => meaning.kerb !== undefined)?.kerb;
+    if (kerb !== undefined) return { kind: 'ambiguous', panels: fitting, why: kerbHint(kerb) };
+    return answerWith(fitting, () => whyUndecided(panels, fitting, words));
+  }
+  const whereOnly = said.filter(({ part, end, side }) => part === undefined && (end ?? side));
+  const there = panelsThatFit(panels, whereOnly);
+  if (there.length > 0) {
+    return { kind: 'ambiguous', panels: there, why: 'it says where and not which panel' };
+  }
+  return undefined;
+}
+
+function unknownLabel(
+  panels: readonly KnownPanel[],
+  label: string,
+  options: PanelNameOptions,
+): PanelMatch {
+  const words = labelWords(label);
+  const named = meanings(words)
+    .flatMap((meaning) => placed(meaning, options))
+    .filter(({ part }) => part !== undefined);
+  const suggestion = suggestionFor(panels, words, named);
+  return suggestion === undefined ? { kind: 'unknown' } : { kind: 'unknown', suggestion };
+}
+
+const answerWith = (panels: readonly Panel[], why: () => string): PanelMatch => {
+  const [panel, second] = panels;
+  if (panel !== undefined && second === undefined) return { kind: 'match', panel };
+  return { kind: 'ambiguous', panels, why: why() };
+};
+
+/** Kerb words as left or right, where the label or the country says which; else kept as they are. */
+function placed(
+  { kerb, ...meaning }: LabelMeaning,
+  { driveSide }: PanelNameOptions,
+): readonly LabelMeaning[] {
+  if (kerb === undefined) return [meaning];
+  if (driveSide === undefined) return [meaning.side === undefined ? { ...meaning, kerb } : meaning];
+  const atKerb = kerb === 'nearside' || kerb === 'passenger';
+  const side = atKerb === (driveSide === 'left') ? 'left' : 'right';
+  return meaning.side === undefined || meaning.side === side ? [{ ...meaning, side }] : [];
+}
+
+/** How well a template fits a set of labels. */
+export type TemplateFit = {
+  readonly template: VehicleTemplate;
+  /** Labels that match one panel each. */
+  readonly matched: number;
+  readonly unmatched: string[];
+  /** Panels of the template that no label names. */
+  readonly unlabelled: number;
+  /** Labels that name a panel in its own words: `boot` for a boot lid, not for a tailgate. */
+  readonly ownWords: number;
+};
+
+export type BestTemplate = TemplateFit & {
+  /** Templates the labels cannot tell from the best one; not empty means it is an assumption. */
+  readonly tied: readonly VehicleTemplate[];
+  /** All the others, best first; the tied ones lead. */
+  readonly runnersUp: readonly TemplateFit[];
+};
+
+/**
+ * The template whose panels the labels name: the most labels matched, then the fewest panels left
+ * without a label, then the most panels named in their own words. Among templates the labels cannot
+ * tell apart one that was read from a file goes first, for somebody made it for such a vehicle; then
+ * the one of middling total area (the lower of two). None when fewer than half of the labels match, or
+ * there are no labels.
+ */
+export function bestTemplate(
+  labels: readonly string[],
+  templates: readonly VehicleTemplate[],
+  options: PanelNameOptions = {},
+): BestTemplate | undefined {
+  const distinct = [...new Set(labels)];
+  const parts = new Map(distinct.map((label) => [label, partsNamed(label)]));
+  const ranked = templates.map((template) => fitOf(template, parts, options)).sort(betterFit);
+  const [first] = ranked;
+  if (first === undefined || first.matched === 0 || 2 * first.matched < distinct.length) {
+    return undefined;
+  }
+  const equal = ranked
+    .filter((fit) => betterFit(fit, first) === 0)
+    .sort((a, b) => totalArea(a.template) - totalArea(b.template));
+  const own = equal.filter(({ template }) => template.origin !== undefined);
+  const likely = own.length > 0 ? own : equal;
+  const best = likely[Math.floor((likely.length - 1) / 2)] ?? first;
+  return {
+    ...best,
+    tied: equal.filter((fit) => fit !== best).map(({ template }) => template),
+    runnersUp: ranked.filter((fit) => fit !== best),
+  };
+}
+
+function fitOf(
+  template: VehicleTemplate,
+  parts: ReadonlyMap<string, readonly Part[]>,
+  options: PanelNameOptions,
+): TemplateFit {
+  const labels = [...parts.keys()];
+  const match = panelMatcher(template, options);
+  const matches = labels.flatMap((label) => {
+    const answer = match(label);
+    return answer.kind === 'match' ? [{ label, panel: answer.panel }] : [];
+  });
+  const matchedLabels = new Set(matches.map(({ label }) => label));
+  return {
+    template,
+    matched: matches.length,
+    unmatched: labels.filter((label) => !matchedLabels.has(label)),
+    unlabelled: template.panels.length - new Set(matches.map(({ panel }) => panel.id)).size,
+    ownWords: matches.filter(({ label, panel }) => namesOwnPart(parts.get(label) ?? [], panel))
+      .length,
+  };
+}
+
+const namesOwnPart = (parts: readonly Part[], panel: Panel): boolean =>
+  knownPanel(panel).meanings.some(({ part }) => part !== undefined && parts.includes(part));
+
+/** The parts that a label may name. */
+const partsNamed = (label: string): readonly Part[] =>
+  meanings(labelWords(label)).flatMap(({ part }) => part ?? []);
+
+const betterFit = (a: TemplateFit, b: TemplateFit): number =>
+  b.matched - a.matched || a.unlabelled - b.unlabelled || b.ownWords - a.ownWords;
+
+const totalArea = ({ panels }: VehicleTemplate): number =>
+  panels.reduce((sum, { area }) => sum + area, 0);

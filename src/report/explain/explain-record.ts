@@ -1,0 +1,43 @@
+import type { Explained } from '../../tasks/explain/explain.ts';
+import type { Explanation } from '../../tasks/explain/explanation.ts';
+import type { Assumption } from '../../tasks/settings/assumption.ts';
+import { envelope, machineFigure, type RecordContext } from '../envelope.ts';
+import type { MachineRecord } from '../model.ts';
+
+/** `leastcut/explain/1`: every meaning of every word asked for. */
+export const explainRecord = (
+  explained: readonly Explained[],
+  assumptions: readonly Assumption[],
+  context: RecordContext,
+): MachineRecord => ({
+  ...envelope('explain', { vehicle: null, inputs: [], assumptions }, context),
+  topics: explained.flatMap(({ word, topics }) =>
+    topics.map((topic) => ({ word, ...topicRecord(topic) })),
+  ),
+});
+
+const topicRecord = ({ kind, id, also, meaning, details, number, example }: Explanation) => ({
+  kind,
+  id,
+  also,
+  meaning,
+  details,
+  number:
+    number === null
+      ? null
+      : {
+          value: machineFigure(number.value),
+          unit: number.unit,
+          origin: number.origin,
+          where: number.where,
+          built_in: machineFigure(number.builtIn),
+          least: machineFigure(number.range[0]),
+          most: machineFigure(number.range[1]),
+          basis: number.basis,
+          source: number.source,
+          formula: number.formula,
+          used: number.used,
+          change: number.change,
+        },
+  example,
+});

@@ -1,0 +1,31 @@
+/** What init wrote, for people and for machines. */
+import type { StartFile } from '../../tasks/start/start-files.ts';
+import { emptyRecord } from '../envelope.ts';
+import { type Block, list, type MachineRecord, paragraph } from '../model.ts';
+
+/** A file with the path it was written to. */
+export type WrittenFile = StartFile & { readonly path: string };
+
+export function initBlocks(written: readonly WrittenFile[], next: string): readonly Block[] {
+  return [
+    list(
+      'Written',
+      written.map(({ path, purpose }) => `${path}: ${purpose}`),
+    ),
+    paragraph(
+      null,
+      'They hold the built-in values, so no result changes until you edit them. The notes in them say what may stand where.',
+    ),
+    paragraph('Next', next),
+  ];
+}
+
+export const initRecord = (
+  written: readonly WrittenFile[],
+  next: string,
+  version: string,
+): MachineRecord => ({
+  ...emptyRecord('init', { version, diagnostics: [] }),
+  written: written.map(({ path }) => path),
+  next,
+});

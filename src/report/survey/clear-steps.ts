@@ -1,0 +1,76 @@
+/** How the estimate of a topcoat comes about, as a chain of figures that can be followed by hand. */
+import { roundTo, shown } from '../../base/rounding.ts';
+import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { normalQuantile } from '../../base/stats/normal.ts';
+import type { FilmModel } from '../../film/film-model.ts';
+import type { ClearChain } from '../../film/limits/thin-clear.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+
+/** Two digits, so that a line adds up as it is printed. */
+const b = (thickness: number) => bare(thickness, 2);
+const u = (thickness: number) => um(thickness, 2);
+const plusMinus = ({ mean, variance }: { readonly mean: number; readonly variance: number }) =>
+  says`${b(mean)} ± ${u(Math.sqrt(variance))}`;
+
+export function clearSteps(
+  survey: PanelSurvey,
+  chain: ClearChain,
+  model: FilmModel,
+): readonly Sentence[] {
+  const { film, topcoat } = survey;
+  if (film === null || topcoat === null) return [];
+  const { under, byTotal, within, overPanel } = chain;
+  const { thinnestShare } = model.topcoat;
+  const z = shown(normalQuantile(1 - thinnestShare), 3);
+  const withinSd = Math.sqrt(within.variance);
+  const { mean, sd } = topcoat.clear;
+  return [
+    ...heldStep(survey, chain, model.earlier),
+    says`by the total alone: ${b(film.mean)} − ${b(under.mean)} under it = ${plusMinus(byTotal)}`,
+    ...toldStep(chain),
+    says`over the panel: ${plusMinus(overPanel)}`,
+    says`on the thinnest ${roundTo(100 * thinnestShare, 1)} %: ${b(overPanel.mean)} − ${z} × ${b(withinSd)}, its part of the spread, = ${b(mean)} ± ${u(sd)}`,
+  ];
+}
+
+/** What is held of the topcoat before the total is looked at. */
+function heldStep(
+  { topcoat, facts }: PanelSurvey,
+  { held }: ClearChain,
+  earlier: FilmModel['earlier'],
+): readonly Sentence[] {
+  if (held === null || topcoat === null) return [];
+  const { statedClear, top } = topcoat.told.knowledge;
+  if (statedClear?.of === 'panel') {
+    return [says`as read or stated of this panel: ${plusMinus(held)}`];
+  }
+  const painted = statedClear?.mean ?? top.mean;
+  const from = statedClear === null ? 'as factories paint' : 'as stated of the car';
+  const taken = topcoat.told.film.taken.mean;
+  const gone = facts.taken ?? earlier.unknownClear;
+  const recorded = facts.recorded?.mean ?? 0;
+  const missing = taken - gone - recorded;
+  const parts = [
+    says`${b(gone)} ${facts.taken === null ? 'assumed' : 'stated'}`,
+    ...(recorded === 0 ? [] : [says`, ${b(recorded)} on record`]),
+    ...(missing < 0.005 ? [] : [says`, ${b(missing)} that it lacks against the baseline`]),
+  ];
+  return [
+    says`before the total is looked at: ${b(painted)} ${from} − ${b(taken)} taken before (${parts.flat()}) = ${plusMinus(held)}`,
+  ];
+}
+
+/** What the total adds to what was held. */
+function toldStep({ held, byTotal, share, gapCounted }: ClearChain): readonly Sentence[] {
+  if (held === null) return [];
+  const gap = byTotal.mean - held.mean;
+  return gapCounted === 0
+    ? [
+        says`that is ${u(gap)} more, which proves nothing of the topcoat: nothing is added (share g ${shown(share, 3)})`,
+      ]
+    : [
+        says`what the total adds: share g ${shown(share, 3)} × ${signed(gapCounted)} = ${signed(share * gapCounted)}`,
+      ];
+}
+
+const signed = (value: number): Sentence => (value < 0 ? says`−${u(-value)}` : says`${u(value)}`);

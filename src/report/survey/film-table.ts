@@ -1,0 +1,109 @@
+/** The table of panels that survey and plan share: what was read, what is credible, what may go. */
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import { type LengthUnit, MICROMETRES_PER_MIL, type Micrometres } from '../../base/units.ts';
+import type { LimitCode } from '../../film/limits/removal-limits.ts';
+import { isZone, type PanelSurvey } from '../../film/survey.ts';
+import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
+
+export type ShowUnit = LengthUnit;
+
+/** A thickness as people read it in the unit they asked for. */
+export const thickness = (value: Micrometres | number, unit: ShowUnit, digits = 1): string =>
+  thicknessText(value, unit, digits);
+
+const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
+  clear: 'clear',
+  life: 'life',
+  total: 'total',
+  readings: 'n = 1',
+  finish: 'matte',
+  covered: 'covered',
+  'fresh-paint': 'fresh',
+  'test-spot': 'spot 1st',
+  'sound-panels': 'sound',
+  'no-data': 'no data',
+};
+
+/** A limit of a panel, in a word. */
+export const limitWord = (code: LimitCode, { topcoat }: PanelSurvey): string =>
+  code === 'clear' && topcoat?.finish === 'single-stage' ? 'topcoat' : LIMIT_WORDS[code];
+
+/** One row a panel; the last column is the caller's own word on it. */
+export function filmTable(
+  panels: readonly PanelSurvey[],
+  own: { readonly title: string; readonly cellOf: (panel: PanelSurvey) => Cell },
+  unit: ShowUnit,
+): Block {
+  const axis = commonAxis(panels, unit);
+  const column = (title: string, align: Column['align'] = 'right'): Column => ({ title, align });
+  const film = (title: string): Column => ({ ...column(title), unit: unitName(unit) });
+  return {
+    kind: 'table',
+    columns: [
+      column(`panel (${unitName(unit)})`, 'left'),
+      { ...column('n'), said: 'points' },
+      film('mean ± sd'),
+      { ...film('min'), said: 'thinnest reading' },
+      { ...film('least'), said: 'thinnest credible' },
+      film('may go'),
+      column('bound by', 'left'),
+      { ...column(own.title, 'left') },
+      { title: '', align: 'left', axis, said: 'readings', unit: unitName(unit) },
+    ],
+    rows: panels.flatMap((panel) =>
+      [panel, ...panel.zones].map((part) => filmRow(part, own.cellOf(part), unit)),
+    ),
+  };
+}
+
+function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[] {
+  const { statistics } = survey;
+  const value = (one: Micrometres | null | undefined, digits = 1): string =>
+    one === null || one === undefined ? '–' : thickness(one, unit, digits);
+  const sd = statistics?.sd ?? null;
+  return [
+    cell(isZone(survey) ? `\u00a0\u00a0${survey.zone} zone` : survey.panel.name),
+    cell(String(survey.points.length)),
+    cell(`${value(statistics?.mean)}${sd === null ? '' : ` ± ${thickness(sd, unit)}`}`),
+    cell(value(statistics?.min)),
+    cell(value(survey.thinnest)),
+    ...(survey.zones.length > 0
+      ? [cell('–'), cell('by zone')]
+      : [
+          cell(thickness(survey.budget, unit, 2)),
+          cell(limitWord(survey.boundBy.code, survey), 'binding'),
+        ]),
+    own,
+    {
+      kind: 'strip',
+      values: survey.points.map((point) => inUnit(point.thickness, unit)),
+      marked: survey.thinnest === null ? null : inUnit(survey.thinnest, unit),
+    },
+  ];
+}
+
+/** `roof`, or `roof (thinner zone)`. */
+export const partName = (survey: PanelSurvey): string =>
+  isZone(survey) ? `${survey.panel.name} (${survey.zone} zone)` : survey.panel.name;
+
+const inUnit = (value: number, unit: ShowUnit): number =>
+  unit === 'um' ? value : value / MICROMETRES_PER_MIL;
+
+/** Common to all panels: from under the floor to the largest sound total, in whole tens (or half mil). */
+function commonAxis(panels: readonly PanelSurvey[], unit: ShowUnit): StripAxis {
+  const step = unit === 'um' ? 10 : 0.5;
+  const floors = panels.map(({ totalFloor }) => totalFloor);
+  const floor = floors.length === 0 ? null : Math.min(...floors);
+  const values = panels.flatMap(({ points }) => points.map((point) => point.thickness));
+  const sound = values.filter((value) => value <= LARGEST_SHOWN);
+  const from = Math.min(...values, ...(floor === null ? [] : [floor]));
+  const to = sound.length === 0 ? LARGEST_SHOWN : Math.max(...sound);
+  return {
+    from: Math.max(0, Math.floor(inUnit(from, unit) / step - 0.5) * step),
+    to: Math.ceil(inUnit(to, unit) / step + 0.01) * step,
+    line: floor === null ? null : inUnit(floor, unit),
+  };
+}
+
+/** Thicker points are drawn as being off the axis. */
+const LARGEST_SHOWN = 200;

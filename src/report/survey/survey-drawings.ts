@@ -1,0 +1,101 @@
+/** What a page with drawings shows of a survey beside its table: what may go as bars, every point at its place. */
+import { unitName } from '../../base/sentence.ts';
+import type { PanelPoint } from '../../film/panel-points.ts';
+import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import type { Panel } from '../../film/template/template.ts';
+import { axisFromNothing, inUnit } from '../drawn-axis.ts';
+import { type Block, type Cell, cell, type Face, type FacePoint } from '../model.ts';
+import { limitWord, partName, type ShowUnit, thickness } from './film-table.ts';
+
+/** Without a panel that was read there is nothing to draw. */
+export const surveyDrawings = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
+  read.length === 0 ? [] : [budgetBars(read, unit), facesOf(read, unit)];
+
+/** What may go of each part as a bar, which ends at the limit that binds; the next one as a ring. */
+function budgetBars(read: readonly PanelSurvey[], unit: ShowUnit): Block {
+  const parts = read.flatMap(partsOf);
+  const rows = parts.map((part) => ({ part, next: nextLimit(part) }));
+  const drawn = rows.flatMap(({ part, next }) => [part.budget, next?.value ?? 0]);
+  return {
+    kind: 'table',
+    label: 'What may go, and the limit it ends at; ○ where the next limit would end it',
+    columns: [
+      { title: `panel (${unitName(unit)})`, align: 'left' },
+      { title: 'may go', align: 'right', unit: unitName(unit) },
+      { title: 'bound by', align: 'left' },
+      { title: 'next limit', align: 'left' },
+      {
+        title: `may go (${unitName(unit)})`,
+        align: 'left',
+        axis: axisFromNothing(drawn, unit),
+      },
+    ],
+    rows: rows.map(({ part, next }): readonly Cell[] => [
+      cell(partName(part)),
+      cell(thickness(part.budget, unit, 2), 'strong'),
+      cell(limitWord(part.boundBy.code, part), 'binding'),
+      cell(
+        next === undefined
+          ? '–'
+          : `${limitWord(next.code, part)} at ${thickness(next.value, unit, 2)}`,
+      ),
+      {
+        kind: 'strip',
+        values: [],
+        marked: null,
+        open: next === undefined ? [] : [inUnit(next.value, unit)],
+        bar: { from: 0, to: inUnit(part.budget, unit), look: 'extent' },
+      },
+    ]),
+  };
+}
+
+/** The smallest of the limits that do not bind. */
+const nextLimit = ({ limits, boundBy }: PanelSurvey) =>
+  limits
+    .filter((one) => one.code !== boundBy.code && Number.isFinite(one.value))
+    .toSorted((a, b) => a.value - b.value)[0];
+
+const facesOf = (read: readonly PanelSurvey[], unit: ShowUnit): Block => ({
+  kind: 'faces',
+  label: 'Every point, in walking order',
+  values: `readings (${unitName(unit)})`,
+  faces: read.map((survey) => faceOf(survey, unit)),
+});
+
+function faceOf(
+  { panel, points, statistics, lowPoints, highPoints }: PanelSurvey,
+  unit: ShowUnit,
+): Face {
+  const places = placesOf(panel, points);
+  const facePoints = points.map(({ point, thickness: film }, i): FacePoint => {
+    const { u, v } = places[i] ?? { u: 0.5, v: 0.5 };
+    const sign = lowPoints.includes(point) ? 'low' : highPoints.includes(point) ? 'high' : 'none';
+    return { name: point, u, v, value: thickness(film, unit), sign };
+  });
+  const mean = statistics === null ? '' : `mean ${thickness(statistics.mean, unit)}`;
+  return { name: panel.name, note: mean, points: facePoints };
+}
+
+type Place = { readonly u: number; readonly v: number };
+
+/** More than this many do not fit in rows as the template has them. */
+const MOST_AT_PLACES = 9;
+const MOST_IN_ROW = 5;
+
+/** Where the template has points of these names; else in rows, in the order they were read. */
+function placesOf({ points: known }: Panel, points: readonly PanelPoint[]): readonly Place[] {
+  const found = points.flatMap(({ point }) => known.filter((one) => one.point === point));
+  return found.length === points.length && points.length <= MOST_AT_PLACES
+    ? found
+    : inRows(points.length);
+}
+
+function inRows(count: number): readonly Place[] {
+  const columns = Math.min(MOST_IN_ROW, Math.max(1, Math.ceil(Math.sqrt(1.5 * count))));
+  const rows = Math.ceil(count / columns);
+  return Array.from({ length: count }, (_, i) => ({
+    u: ((i % columns) + 0.5) / columns,
+    v: (Math.floor(i / columns) + 0.5) / rows,
+  }));
+}

@@ -1,0 +1,90 @@
+import type { Remark } from '../../base/remark.ts';
+import { Z_95 } from '../../base/stats/normal.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import type { Panel } from '../../film/template/template.ts';
+import type { SurveyHelp, SurveyReport } from '../../tasks/survey/survey-help.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
+import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import type { MachineRecord } from '../model.ts';
+import { factsRecord } from '../panel-facts.ts';
+import { adviceOf, adviceRecord } from './help-lines.ts';
+import { surenessRecord } from './sureness-lines.ts';
+import { pointRecord, uncertaintyRecord, whyRecord } from './why-record.ts';
+
+/** `leastcut/survey/1`. */
+export const surveyRecord = (
+  { result, panels, helped, why }: SurveyReport,
+  context: RecordContext,
+): MachineRecord => ({
+  ...envelope('survey', result, context),
+  template: result.survey.template.id,
+  baseline_um: machineOrNull(result.survey.baseline),
+  notes: result.survey.notes.map(remarkRecord),
+  panels: chosen(result.survey.panels, panels).map((survey) =>
+    panelRecord(survey, { result, helped, isAsked: why.includes(survey.panel) }),
+  ),
+});
+
+export const chosen = <T extends { readonly panel: Panel }>(
+  all: readonly T[],
+  panels: readonly Panel[],
+): readonly T[] => {
+  const ids = new Set(panels.map(({ id }) => id));
+  return all.filter(({ panel }) => ids.has(panel.id));
+};
+
+export const remarkRecord = ({ code, text, value }: Remark) => ({
+  code,
+  text,
+  ...(value === undefined ? {} : { value: machine(value) }),
+});
+
+type PanelContext = {
+  readonly result: SurveyResult;
+  readonly helped: SurveyHelp;
+  /** Whether the panel is to be taken apart. */
+  readonly isAsked: boolean;
+};
+
+function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord {
+  const { result, helped, isAsked } = context;
+  const { statistics, topcoat } = survey;
+  return {
+    panel: survey.panel.id,
+    n_points: survey.points.length,
+    n_readings: survey.readingCount,
+    mean_um: machineOrNull(statistics?.mean),
+    sd_um: machineOrNull(statistics?.sd),
+    min_um: machineOrNull(statistics?.min),
+    max_um: machineOrNull(statistics?.max),
+    median_um: machineOrNull(statistics?.median),
+    moderated_sd_um: machineOrNull(survey.film?.spread.sd),
+    moderated_dof: machineOrNull(survey.film?.spread.dof),
+    calibration_um: machineOrNull(survey.film?.calibration),
+    uncertainty: uncertaintyRecord(survey),
+    thinnest_um: machineOrNull(survey.thinnest),
+    facts: factsRecord(survey, result),
+    condition: survey.condition,
+    ...surenessRecord(survey),
+    also: survey.also,
+    evidence: survey.evidence.map(remarkRecord),
+    clear: {
+      mean_um: machineOrNull(topcoat?.clear.mean),
+      sd_um: machineOrNull(topcoat?.clear.sd),
+      low_um: topcoat === null ? null : machine(topcoat.clear.mean - Z_95 * topcoat.clear.sd),
+    },
+    budget_um: machine(survey.budget),
+    bound_by: survey.boundBy.code,
+    limits: survey.limits.map(remarkRecord),
+    low_points: survey.lowPoints,
+    high_points: survey.highPoints,
+    other_points: survey.otherPoints.map(pointRecord),
+    advice: adviceOf(survey, helped).map(adviceRecord),
+    why: isAsked ? whyRecord(survey, result.settings) : null,
+    zones: survey.zones.map((zone) => ({
+      ...panelRecord(zone, context),
+      zone: zone.zone,
+      points: zone.points.map(({ point }) => point),
+    })),
+  };
+}

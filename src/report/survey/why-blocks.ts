@@ -1,0 +1,268 @@
+/** A panel taken apart on a page: what it is, how sure that is, what limits it, what would help. */
+
+import { saying, textIn } from '../../base/remark.ts';
+import { roundTo, shown } from '../../base/rounding.ts';
+import {
+  bare,
+  type Sentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+  unitName,
+} from '../../base/sentence.ts';
+import {
+  effectiveDegreesOfFreedom,
+  expandedUncertainty,
+  standardUncertainty,
+  uncertaintyBudget,
+} from '../../base/uncertainty.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import type { FlagRule } from '../../film/condition/outlying-points.ts';
+import { type PanelWhy, panelWhy } from '../../film/help/panel-why.ts';
+import type { DoubtSource } from '../../film/limits/variance-of-left.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
+import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
+import { pointLines } from '../point-lines.ts';
+import { counted } from '../words.ts';
+import { clearSteps } from './clear-steps.ts';
+import { partName } from './film-table.ts';
+import { adviceLine, adviceOf } from './help-lines.ts';
+import { comparisonText, surenessText } from './sureness-lines.ts';
+
+export type WhyContext = {
+  readonly result: SurveyResult;
+  readonly helped: SurveyHelp;
+  readonly unit: LengthUnit;
+};
+
+/** A page for a panel; of a panel in two zones, what they have in common and then each by itself. */
+export function whyBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] {
+  const { unit } = context;
+  const heading = says`Why ${partName(survey)}: ${survey.condition}, ${um(survey.budget, 2)} may go`;
+  return [
+    title(tell(heading, unit)),
+    gap,
+    ...(survey.zones.length === 0 ? partBlocks(survey, context) : zonedBlocks(survey, context)),
+  ];
+}
+
+function zonedBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] {
+  const { unit } = context;
+  return [
+    ...whatItIs(survey, context),
+    list('Zones', [
+      ...survey.zones.map((zone) => {
+        const names = zone.points.map(({ point }) => point).join(', ');
+        const said = says`${zone.zone}: point ${names}; ${um(zone.budget, 2)} may go`;
+        return tell(said, unit);
+      }),
+      'Each is surveyed and planned by itself; the panel shows what allows least.',
+    ]),
+    ...survey.zones.flatMap((zone) => [gap, ...whyBlocks(zone, context)]),
+  ];
+}
+
+function partBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] {
+  const { settings } = context.result;
+  const why = panelWhy(survey, settings.terms, settings.film);
+  return [
+    ...whatItIs(survey, context),
+    ...(survey.points.length + survey.otherPoints.length === 0
+      ? []
+      : [list(`Points (${unitName(context.unit)})`, pointLines(survey, context.unit))]),
+    ...howSure(survey, why, context),
+    ...clearBlocks(survey, why, context),
+    ...whatLimits(survey, context),
+    ...riskBlocks(why, context),
+    ...whatHelps(survey, context),
+  ];
+}
+
+function whatItIs(survey: PanelSurvey, { unit }: WhyContext): readonly Block[] {
+  const conditions = [survey.condition, ...survey.also].join(', ');
+  const evidence = survey.evidence.map((one) => textIn(one, unit)).join('; ');
+  const substrate = survey.panel.substrate;
+  return [
+    paragraph('What it is', `${conditions} (${substrate}): ${evidence}`),
+    ...sureOfWord(survey, unit),
+    ...flags(survey),
+  ];
+}
+
+/** What the first word hangs on, and every other comparison that could have made it another. */
+function sureOfWord(survey: PanelSurvey, unit: LengthUnit): readonly Block[] {
+  const said = surenessText(survey);
+  if (survey.sureness === null || said === null) return [];
+  const others = survey.sureness.comparisons.slice(1);
+  return [
+    list(
+      `How sure “${survey.condition}” is`,
+      [said, ...others.map(comparisonText)].map(inUnit(unit)),
+    ),
+  ];
+}
+
+const RULES: Readonly<Record<FlagRule, string>> = {
+  'other-panels': 'against the spread of the other panels',
+  esd: 'by the generalised ESD test on its own points',
+  grubbs: 'by Grubbs’ test on its own points',
+  none: 'too few points to tell',
+};
+
+function flags({ lowPoints, highPoints, flagRule, points, zones }: PanelSurvey): readonly Block[] {
+  if (points.length === 0 || zones.length > 0) return [];
+  const found = [
+    ...(lowPoints.length === 0 ? [] : [`low at point ${lowPoints.join(', ')}`]),
+    ...(highPoints.length === 0 ? [] : [`high at point ${highPoints.join(', ')}`]),
+  ];
+  const said = found.length === 0 ? 'none' : found.join('; ');
+  return [paragraph('Points that stand out', `${said} (${RULES[flagRule]})`)];
+}
+
+/** The mean with its budget of uncertainty, the spread, the thinnest credible film. */
+function howSure(survey: PanelSurvey, why: PanelWhy, context: WhyContext): readonly Block[] {
+  const { uncertainty } = survey;
+  if (uncertainty === null) return [];
+  const { unit } = context;
+  const [standard, expanded] = [standardUncertainty(uncertainty), expandedUncertainty(uncertainty)];
+  const dof = degrees(effectiveDegreesOfFreedom(uncertainty));
+  const mean = says`mean ${bare(uncertainty.value)} ± ${um(expanded)} at 95 % (standard uncertainty ${um(standard, 2)} on ${dof} degrees of freedom)`;
+  return [
+    paragraph('How sure', tell(mean, unit)),
+    {
+      kind: 'table',
+      columns: [
+        { title: 'uncertain by', align: 'left' },
+        { title: `± ${unitName(unit)}`, align: 'right' },
+        { title: 'share', align: 'right' },
+        { title: 'dof', align: 'right' },
+      ],
+      rows: uncertaintyBudget(uncertainty).map(({ source, contribution, share, dof: own }) => [
+        cell(SOURCES[source] ?? source),
+        cell(thicknessText(Math.abs(contribution), unit, 2)),
+        cell(`${shown(100 * share, 0)} %`),
+        cell(degrees(own)),
+      ]),
+    },
+    list('Spread over the panel', spreadLines(survey).map(inUnit(unit))),
+    list('Thinnest credible film', thinnestLines(survey, why, context).map(inUnit(unit))),
+  ];
+}
+
+const inUnit =
+  (unit: LengthUnit) =>
+  (said: Sentence): string =>
+    tell(said, unit);
+
+/** Infinite where nothing limits them. */
+const degrees = (dof: number): string => (Number.isFinite(dof) ? shown(dof, 0) : '∞');
+
+const SOURCES: Readonly<Record<string, string>> = {
+  film: 'film varies over the panel',
+  repeatability: 'gauge set down again',
+  resolution: 'step of the display',
+  curvature: 'curved points',
+  calibration: 'gauge’s own error, shared by all points',
+};
+
+function spreadLines({ film, moderation, statistics }: PanelSurvey): readonly Sentence[] {
+  if (film === null || moderation === null) return [];
+  const { own, prior } = moderation;
+  const sd = statistics?.sd ?? null;
+  const ownText =
+    own.dof === 0
+      ? says`its own points: too few to say`
+      : says`its own points: SD ${um(Math.sqrt(own.variance))} on ${degrees(own.dof)} degrees of freedom`;
+  const raised =
+    sd !== null && own.dof > 0 && own.variance > sd ** 2 * (1 + 1e-9)
+      ? says` (they read ${um(sd)}; the gauge alone scatters more)`
+      : says``;
+  const pool = Number.isFinite(prior.dofCeiling)
+    ? 'the car’s panels together'
+    : 'assumed, as no pool of sound panels speaks for it';
+  return [
+    says`${ownText}${raised}`,
+    says`${pool}: SD ${um(Math.sqrt(prior.variance))}, with the weight of ${degrees(prior.dof)}`,
+    says`taken: SD ${um(film.spread.sd)} on ${degrees(film.spread.dof)}`,
+  ];
+}
+
+function thinnestLines(
+  { film, thinnest: _, statistics }: PanelSurvey,
+  { thinnest, distributionFree }: PanelWhy,
+  { result }: WhyContext,
+): readonly Sentence[] {
+  if (film === null || statistics === null || distributionFree === null) return [];
+  const { content, confidence } = result.settings.film.tolerance;
+  const [share, sure] = [content, confidence].map((one) => `${roundTo(100 * one, 1)} %`);
+  const { confidence: free, pointsNeeded } = distributionFree;
+  const anyShape = says`whatever its shape: the smallest of ${counted(film.count, 'point')}, ${um(film.smallest)}, is under ${share ?? ''} of the face with ${shown(100 * free, 0)} % confidence only; ${sure ?? ''} takes ${pointsNeeded} points`;
+  if (thinnest === null) {
+    const why =
+      film.count < 2 ? 'a single point shows no spread' : 'over filler film is not of one kind';
+    return [says`no bound: ${why}`, anyShape];
+  }
+  const { factor, bound, gaugeMargin } = thinnest;
+  const least = Math.min(bound, film.smallest);
+  return [
+    says`${bare(film.mean, 2)} − ${shown(factor, 3)} × ${bare(film.spread.sd, 2)} = ${um(bound, 2)}; smallest point ${um(film.smallest, 2)}`,
+    says`the lesser ${bare(least, 2)} − ${bare(gaugeMargin, 2)} for the gauge’s own error = ${um(thinnest.thinnest, 2)}`,
+    says`${share ?? ''} of the face is thicker, with ${sure ?? ''} confidence at least, if film varies normally over it (k ${shown(factor, 3)} for ${counted(film.count, 'point')}, ${degrees(film.spread.dof)} degrees of freedom)`,
+    anyShape,
+  ];
+}
+
+function clearBlocks(
+  survey: PanelSurvey,
+  { clear }: PanelWhy,
+  context: WhyContext,
+): readonly Block[] {
+  const { topcoat } = survey;
+  if (topcoat === null || clear === null) return [];
+  const name = topcoat.finish === 'single-stage' ? 'Topcoat' : 'Clear';
+  const steps = clearSteps(survey, clear, context.result.settings.film);
+  return [list(`${name}, step by step`, steps.map(inUnit(context.unit)))];
+}
+
+/** Every limit side by side, the one that binds marked. */
+const whatLimits = ({ limits, boundBy }: PanelSurvey, { unit }: WhyContext): readonly Block[] => [
+  list(
+    `What limits it: median removal that each allows (${unitName(unit)})`,
+    limits.map((one) => {
+      const mark = one === boundBy ? '→' : '\u00a0';
+      const allows = thicknessText(one.value, unit, 2);
+      return tell(
+        says`${mark} ${allows}: ${saying(one)}${one === boundBy ? ' (binds)' : ''}`,
+        unit,
+      );
+    }),
+  ),
+];
+
+const DOUBT: Readonly<Record<DoubtSource, string>> = {
+  layers: 'how the total is shared between the layers',
+  removal: 'the removal',
+  spread: 'the spread over the panel',
+  sampling: 'the number of points',
+  gauge: 'the gauge',
+};
+
+function riskBlocks({ risk, doubt }: PanelWhy, { result, unit }: WhyContext): readonly Block[] {
+  if (risk === null) return [];
+  const percent = (share: number): string => `${shown(100 * share, share < 0.0995 ? 1 : 0)} %`;
+  const { thinnerClear } = result.settings.film;
+  const risks = says`${percent(risk.risk)}; with the topcoat ${um(thinnerClear, null)} thinner than thought ${percent(risk.riskIfThin)}; before any polishing ${percent(risk.already)}`;
+  const parts = doubt.map(({ source, share }) => `${DOUBT[source]} ${percent(share)}`);
+  return [
+    paragraph('Risk if a plan took it all', tell(risks, unit)),
+    paragraph('What is left is unsure by', parts.join(', ')),
+  ];
+}
+
+function whatHelps(survey: PanelSurvey, { helped, unit }: WhyContext): readonly Block[] {
+  const advice = adviceOf(survey, helped).map((one) => tell(adviceLine(one), unit));
+  return [list('What would help', advice.length === 0 ? ['nothing that is known of'] : advice)];
+}

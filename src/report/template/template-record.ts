@@ -1,0 +1,73 @@
+/** `leastcut/template/1`: the templates asked for, in full. */
+import type { Diagnostic } from '../../base/diagnostics.ts';
+import { shown } from '../../base/rounding.ts';
+import { spansOf } from '../../film/template/scale-template.ts';
+import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
+import { templateRules } from '../../formats/data/template-defaults.ts';
+import { templateBasis } from '../../formats/data/templates.ts';
+import { envelope, machine, machineOrNull } from '../envelope.ts';
+import type { MachineRecord } from '../model.ts';
+
+export const templateEnvelope = (
+  version: string,
+  diagnostics: readonly Diagnostic[] = [],
+): MachineRecord =>
+  envelope('template', { vehicle: null, inputs: [], assumptions: [] }, { version, diagnostics });
+
+/** Keys of a panel are those of a template file, beside `panel` for its id. */
+export const templateRecord = (
+  templates: readonly VehicleTemplate[],
+  version: string,
+  diagnostics: readonly Diagnostic[] = [],
+): MachineRecord => ({
+  ...templateEnvelope(version, diagnostics),
+  assumptions: [{ code: 'template-areas', text: BASIS, origin: 'built-in' }],
+  templates: templates.map((template) => ({
+    template: template.id,
+    name: template.name,
+    file: template.origin?.file ?? null,
+    base: template.origin?.base ?? null,
+    length_m: machineOrNull(template.size?.length),
+    width_m: machineOrNull(template.size?.width),
+    height_m: machineOrNull(template.size?.height),
+    panels: template.panels.map((panel) => panelRecord(panel, template)),
+  })),
+  basis: {
+    area_m2: plainBasis(templateBasis),
+    substrate: plainBasis(templateBasis.fields.substrate),
+    facing: plainBasis(templateBasis.fields.facing),
+    flat_width_mm: plainBasis(templateBasis.fields.flatWidth),
+    trim_m: plainBasis(templateBasis.fields.trimLength),
+    points: plainBasis(templateBasis.fields.points),
+    length_m: plainBasis(templateBasis.fields.size),
+    spans: plainBasis(templateBasis.fields.spans),
+  },
+});
+
+const plainBasis = ({ basis, source }: { readonly basis: string; readonly source: string }) => ({
+  basis,
+  source,
+});
+
+const panelRecord = (panel: Panel, { origin }: VehicleTemplate): MachineRecord => ({
+  panel: panel.id,
+  name: panel.name,
+  area_m2: machine(panel.area),
+  substrate: panel.substrate,
+  facing: panel.facing,
+  mirror: panel.mirror,
+  flat_width_mm: machine(panel.flatWidth),
+  trim_m: machine(panel.trimLength),
+  also: panel.also ?? [],
+  spans: spansOf(panel),
+  points: panel.points,
+  origin:
+    origin !== undefined && (origin.base === null || origin.own.includes(panel.id))
+      ? 'file'
+      : 'built-in',
+});
+
+const uncertainty = shown(100 * templateRules.areas.uncertainty, 0);
+
+/** One sentence on the grounds of the built-in numbers. */
+export const BASIS = `Areas are derived (sums of simple shapes, ±${uncertainty} %; no published table found), everything else is assumed.`;

@@ -1,0 +1,76 @@
+/** Words → what they mean here; a word may mean several things, and all of them are told. */
+import { type Diagnostic, error, type Outcome } from '../../base/diagnostics.ts';
+import { closest } from '../../base/did-you-mean.ts';
+import { allTopics, type TopicSources } from './explain-topics.ts';
+import type { Explanation } from './explanation.ts';
+
+export type Explained = {
+  /** As it was asked for; null where everything is listed. */
+  readonly word: string | null;
+  readonly topics: readonly Explanation[];
+};
+
+/** Several words may be one term (`orange peel`) or a term each. */
+export function explain(
+  words: readonly string[],
+  sources: TopicSources,
+): Outcome<readonly Explained[]> {
+  const topics = allTopics(sources);
+  const find = finder(topics);
+  const phrase = words.join(' ');
+  const together = find(phrase);
+  if (together.length > 0) return { value: [{ word: phrase, topics: together }], diagnostics: [] };
+  const each = words.map((word) => ({ word, topics: find(word) }));
+  const unknown = each.filter((one) => one.topics.length === 0);
+  return unknown.length === 0
+    ? { value: each, diagnostics: [] }
+    : { diagnostics: unknown.map(({ word }) => unknownTopic(word, topics)) };
+}
+
+/** Case, blanks, hyphens and underlines do not matter, nor how the micro sign is typed. */
+const plain = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replaceAll('’', "'")
+    .replace(/[-\s_]+/g, ' ')
+    .trim();
+
+const namesOf = ({ id, also }: Explanation): readonly string[] => [id, ...also];
+
+function finder(topics: readonly Explanation[]): (word: string) => readonly Explanation[] {
+  const byName = new Map<string, Explanation[]>();
+  for (const topic of topics) {
+    for (const name of new Set(namesOf(topic).map(plain))) {
+      byName.set(name, [...(byName.get(name) ?? []), topic]);
+    }
+  }
+  return (word) => byName.get(plain(word)) ?? underPrefix(word, topics);
+}
+
+/** `film.limits` stands for every default under it. */
+const underPrefix = (word: string, topics: readonly Explanation[]): readonly Explanation[] => {
+  const beginning = `${word.toLowerCase().replace(/\.?\*?$/, '')}.`;
+  return topics.filter(({ kind, id }) => kind === 'default' && id.startsWith(beginning));
+};
+
+const MOST_NEAR = 3;
+
+function unknownTopic(word: string, topics: readonly Explanation[]): Diagnostic {
+  const near = nearest(word, topics);
+  return error('usage-unknown-topic', `"${word}" is nothing that explain knows`, {
+    hint:
+      near.length === 0
+        ? 'leastcut explain lists what it knows'
+        : `did you mean ${near.map((name) => `"${name}"`).join(', ')}?`,
+  });
+}
+
+/** The name a slip of the keys away, and names that hold the word. */
+function nearest(word: string, topics: readonly Explanation[]): readonly string[] {
+  const names = [...new Set(topics.flatMap(namesOf))];
+  const slip = closest(word, names);
+  const typed = plain(word);
+  const holding = typed.length < 3 ? [] : names.filter((name) => plain(name).includes(typed));
+  return [...new Set([...(slip === undefined ? [] : [slip]), ...holding])].slice(0, MOST_NEAR);
+}

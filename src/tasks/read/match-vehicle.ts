@@ -1,0 +1,162 @@
+/** Readings of one vehicle → their panels by the ids of a template, and what that rests on. */
+import {
+  type Diagnostic,
+  error,
+  hasErrors,
+  type Outcome,
+  warning,
+} from '../../base/diagnostics.ts';
+import type { Reading } from '../../film/reading.ts';
+import { bestTemplate, panelMatcher } from '../../film/template/panel-names.ts';
+import type { VehicleTemplate } from '../../film/template/template.ts';
+import { templateRules } from '../../formats/data/template-defaults.ts';
+import { decode } from '../../intake/bytes/decode.ts';
+import { lineAt } from '../../intake/rows/source.ts';
+import type { Assumption } from '../settings/assumption.ts';
+import { scaleToVehicle } from '../template/scale-to-vehicle.ts';
+import { listed, panelProblem } from './match-panels.ts';
+import { namesTogether } from './names-together.ts';
+import { takenAsOneVehicle } from './one-vehicle.ts';
+import type { ReadRequest, VehicleReadings } from './read-request.ts';
+
+/** `templates` are those to choose from: one, where it was named. */
+export function matchVehicle(
+  vehicle: string | null,
+  readings: readonly Reading[],
+  templates: readonly VehicleTemplate[],
+  request: ReadRequest,
+): Outcome<VehicleReadings> {
+  const labels = [...new Set(readings.map(({ panel }) => panel))];
+  const [only] = templates;
+  const best = request.templateId === undefined ? bestTemplate(labels, templates) : undefined;
+  const unscaled = request.templateId === undefined ? best?.template : only;
+  if (unscaled === undefined) return undecided(vehicle, readings, labels, request);
+  const scaled = scaleToVehicle(unscaled, request.size, request.templateRules ?? templateRules);
+  if (scaled.value === undefined) return { diagnostics: scaled.diagnostics };
+  const { template } = scaled.value;
+  const written = asWritten(readings, template);
+  const renamed = [...written.keys()];
+  const told = {
+    nameOf: (id: string): string => template.panels.find((panel) => panel.id === id)?.name ?? id,
+    placeOf: (reading: Reading) => place(written.get(reading) ?? reading, request),
+  };
+  const one =
+    vehicle === null ? takenAsOneVehicle(renamed, request.intake.plausible, told) : undefined;
+  if (one !== undefined && hasErrors(one.diagnostics)) return { diagnostics: one.diagnostics };
+  const assumptions = [
+    ...(best === undefined ? [] : templateAssumption(template, best.tied)),
+    ...scaled.value.assumptions,
+    ...(one?.assumptions ?? []),
+  ];
+  return {
+    value: { vehicle, template, readings: samePoints(renamed), assumptions },
+    diagnostics: [
+      ...unknownPanels(readings, template, request),
+      ...namesTogether(written, told),
+      ...(one?.diagnostics ?? []),
+    ],
+  };
+}
+
+/** Each reading under the id of its panel, where that is known → the same as the file names it. */
+function asWritten(
+  readings: readonly Reading[],
+  template: VehicleTemplate,
+): ReadonlyMap<Reading, Reading> {
+  const match = panelMatcher(template);
+  return new Map(
+    readings.map((reading) => {
+      const found = match(reading.panel);
+      const named = found.kind === 'match' ? { ...reading, panel: found.panel.id } : reading;
+      return [named, reading];
+    }),
+  );
+}
+
+function unknownPanels(
+  readings: readonly Reading[],
+  template: VehicleTemplate,
+  request: ReadRequest,
+): readonly Diagnostic[] {
+  const match = panelMatcher(template);
+  const severity = request.keepUnknownPanels ? warning : error;
+  const firsts = new Map(readings.toReversed().map((reading) => [reading.panel, reading]));
+  return [...firsts].reverse().flatMap(([label, reading]) => {
+    const answer = match(label);
+    return answer.kind === 'match'
+      ? []
+      : [panelProblem(severity, label, answer, template, place(reading, request))];
+  });
+}
+
+/** Two labels of one panel ("hood", "Bonnet") may both have a point 1: repeats count on. */
+function samePoints(readings: readonly Reading[]): readonly Reading[] {
+  const taken = new Set<string>();
+  return readings.map((reading) => {
+    const keyOf = (repeat: number): string =>
+      JSON.stringify([reading.panel, reading.point, reading.layer, reading.place, repeat]);
+    let { repeat } = reading;
+    while (taken.has(keyOf(repeat))) repeat += 1;
+    taken.add(keyOf(repeat));
+    return repeat === reading.repeat ? reading : { ...reading, repeat };
+  });
+}
+
+function templateAssumption(
+  { id, name }: VehicleTemplate,
+  tied: readonly VehicleTemplate[],
+): readonly Assumption[] {
+  const also = tied.length === 0 ? '' : ` as well as ${tied.map((one) => one.id).join(', ')}`;
+  return [
+    {
+      code: 'template',
+      text: `template ${id} (${name}), which the panel names fit${also}: --template names yours`,
+      origin: 'readings',
+    },
+  ];
+}
+
+function undecided(
+  vehicle: string | null,
+  readings: readonly Reading[],
+  labels: readonly string[],
+  request: ReadRequest,
+): Outcome<VehicleReadings> {
+  const names = listed(labels.map((label) => `"${label}"`));
+  const ids = request.templates.map(({ id }) => id).join(', ');
+  const [reading] = readings;
+  const at = reading === undefined ? undefined : place(reading, request);
+  if (request.keepUnknownPanels) {
+    return {
+      value: { vehicle, template: null, readings, assumptions: [] },
+      diagnostics: [
+        warning('panel-unmatched', `no template fits the panels ${names}: kept as they stand`, {
+          at,
+          hint: 'say which panels they are: --panel-names NAME=bonnet',
+        }),
+      ],
+    };
+  }
+  return {
+    diagnostics: [
+      error('template-undecided', `no template fits the panels ${names}`, {
+        at,
+        hint: `name one with --template: ${ids}`,
+      }),
+    ],
+  };
+}
+
+/** Where a reading's panel is named, with the line as the user wrote it. */
+function place({ origin, panel }: Reading, { files, typed, decided, intake }: ReadRequest) {
+  const file = files.find(({ name }) => name === origin.file);
+  const encoding = typed?.encoding ?? decided?.decisions.encoding ?? intake.encoding;
+  const source = file === undefined ? undefined : decode(file, { encoding }).value?.source;
+  const lineText = source === undefined ? undefined : lineAt(source, origin.line);
+  const column = (lineText?.indexOf(panel) ?? -1) + 1;
+  return {
+    file: origin.file,
+    line: origin.line,
+    ...(lineText === undefined || column === 0 ? {} : { column, length: panel.length, lineText }),
+  };
+}

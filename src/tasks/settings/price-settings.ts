@@ -1,0 +1,37 @@
+/** What the shop charges and what its quotes are, from the first layer that speaks of it. */
+import type { Place } from '../../base/diagnostics.ts';
+import type { Prices } from '../../formats/shop-prices.ts';
+import type { QuoteKind } from '../../work/price-list.ts';
+import { builtIn, type Effective, firstSaid, type Said } from './setting-origin.ts';
+import { type Layers, saidIn } from './settings-layers.ts';
+
+export type PriceSettings = {
+  /** Of one file as a whole: prices of two files are never mixed. Null where no file has any. */
+  readonly prices: Effective<Prices | null>;
+  /** What the shop is called that they are of. */
+  readonly shop: string | null;
+  /** Where they stand; undefined where there are none. */
+  readonly at: Place | undefined;
+  readonly kind: Effective<QuoteKind>;
+};
+
+/** An estimate binds nobody: a fixed offer is made by whoever says so. */
+const DEFAULT_KIND: QuoteKind = 'estimate';
+
+export function priceSettings({ typed, shops }: Layers): PriceSettings {
+  const layer = shops.find(({ file }) => file.value.prices !== undefined);
+  const said =
+    layer === undefined
+      ? undefined
+      : saidIn(layer.file, layer.origin, layer.file.value.prices, ['prices']);
+  const kinds = shops.map(
+    ({ origin, file }): Said<QuoteKind> =>
+      saidIn(file, origin, file.value.prices?.kind ?? undefined, ['prices', 'kind']),
+  );
+  return {
+    prices: said ?? builtIn(null),
+    shop: layer?.file.value.name ?? null,
+    at: layer?.file.placeOf(['prices'], 'key'),
+    kind: firstSaid([typed.kind, ...kinds], DEFAULT_KIND),
+  };
+}

@@ -1,0 +1,133 @@
+/**
+ * What test spots teach of a car's paints: the factory paint is one, and every panel of another film has
+ * one of its own, of which only its own spots say anything.
+ */
+import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { micrometres } from '../../base/units.ts';
+import {
+  foretell,
+  type PaintKnowledge,
+  paintKnowledge,
+} from '../../correction/removal/removal-knowledge.ts';
+import {
+  type Gauge,
+  observationsOf,
+  removedFilm,
+  type SpotTrial,
+} from '../../correction/spot/spot-trial.ts';
+import { isFactoryFilm } from '../../film/condition/condition.ts';
+import type { RecordedRemoval } from '../../film/film-model.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import type { VehicleTemplate } from '../../film/template/template.ts';
+import { recordedDefects } from '../plan/recorded-defects.ts';
+import { byPanelId } from '../read/match-panels.ts';
+import type { LoadedFile } from '../read/read-request.ts';
+import type { Settings } from '../settings/settings.ts';
+import { readTrials, withRecordedGrade } from '../spot/spot-trials.ts';
+import { takenInAll } from './taken-in-all.ts';
+
+export type TrialsByPanel = ReadonlyMap<string, readonly SpotTrial[]>;
+
+/** Trials by panel of the template; a panel's recorded grade of the defect stands above the assumed one. */
+export function trialsOnPanels(
+  file: LoadedFile,
+  defects: LoadedFile | undefined,
+  template: VehicleTemplate,
+  settings: Settings,
+): Outcome<TrialsByPanel> {
+  const read = readTrials(file, settings);
+  if (read.value === undefined) return { diagnostics: read.diagnostics };
+  const named = read.value.map(({ trial, at }) => ({ name: trial.panel, value: trial, at }));
+  const matched = byPanelId(named, template);
+  // A defects file that cannot be read is told of where the plan reads it.
+  const recorded = recordedDefects(template, settings, defects).value ?? new Map();
+  const diagnostics = [...read.diagnostics, ...matched.diagnostics];
+  if (matched.value === undefined || hasErrors(diagnostics)) return { diagnostics };
+  const value = new Map(
+    [...matched.value].map(([id, trials]) => [
+      id,
+      trials.map((trial) => withRecordedGrade(trial, recorded.get(id) ?? [])),
+    ]),
+  );
+  return { value, diagnostics };
+}
+
+export type CarPaint = {
+  /** The factory paint. */
+  readonly car: PaintKnowledge;
+  /** The paint of a panel or of a zone of it. */
+  readonly paintOf: (part: PanelSurvey) => PaintKnowledge;
+  readonly hasOwnSpot: (panelId: string) => boolean;
+  /** The paints that were tried: the factory one, then repaints by their panels. */
+  readonly tried: readonly TriedPaint[];
+};
+
+export type TriedPaint = {
+  /** Null for the factory paint. */
+  readonly panel: string | null;
+  readonly trials: number;
+  readonly paint: PaintKnowledge;
+};
+
+const isFactory = ({ film, condition, also }: PanelSurvey): boolean =>
+  film !== null && [condition, ...also].every(isFactoryFilm);
+
+export function carPaint(
+  trials: TrialsByPanel,
+  panels: readonly PanelSurvey[],
+  { hardness, correction }: Pick<Settings, 'hardness' | 'correction'>,
+  gauge: Gauge,
+): CarPaint {
+  const learn = (some: readonly SpotTrial[]): PaintKnowledge =>
+    paintKnowledge(observationsOf(some, gauge, correction), hardness, correction);
+  const factory = panels.filter(isFactory).map(({ panel }) => panel.id);
+  const unknown = learn([]);
+  const onFactory = factory.flatMap((id) => trials.get(id) ?? []);
+  const car = onFactory.length === 0 ? unknown : learn(onFactory);
+  const own = new Map(
+    [...trials]
+      .filter(([id]) => !factory.includes(id))
+      .map(([id, ofPanel]) => [id, learn(ofPanel)] as const),
+  );
+  const triedOwn = [...own].map(
+    ([panel, paint]): TriedPaint => ({ panel, trials: trials.get(panel)?.length ?? 0, paint }),
+  );
+  return {
+    car,
+    tried:
+      onFactory.length === 0
+        ? triedOwn
+        : [{ panel: null, trials: onFactory.length, paint: car }, ...triedOwn],
+    paintOf: (part) => (isFactory(part) ? car : (own.get(part.panel.id) ?? unknown)),
+    // Colour on the pad is no leave to go on.
+    hasOwnSpot: (id) => (trials.get(id) ?? []).some(({ colourOnPad }) => colourOnPad !== true),
+  };
+}
+
+/** What the spots of a panel took from it, all of them together: by the gauge, else as foretold. */
+export function spentOnSpots(
+  trials: readonly SpotTrial[],
+  paint: PaintKnowledge,
+  gauge: Gauge,
+  { spot, removal }: Settings['correction'],
+): RecordedRemoval {
+  return takenInAll(
+    trials.map((trial) => {
+      const removed = removedFilm(trial.marks, gauge, spot.scatterDof);
+      if (removed !== null) {
+        return { mean: micrometres(Math.max(0, removed.mean)), sd: removed.standardError };
+      }
+      const factor = Math.exp(paint.removal.of(trial.combination.id).mean);
+      const combination = {
+        ...trial.combination,
+        perSet: micrometres(trial.combination.perSet * factor),
+      };
+      const { median, logSd } = foretell(
+        [{ combination, sets: trial.sets }],
+        paint,
+        removal.stepLogSd,
+      );
+      return { mean: median, sd: micrometres(median * logSd) };
+    }),
+  );
+}

@@ -1,0 +1,36 @@
+/** What each thing still to be learned would free on the panels of a survey. */
+import { logSdAfterSpot } from '../../correction/spot/test-spot-forecast.ts';
+import { type Help, whatWouldHelp } from '../../film/help/what-would-help.ts';
+import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import type { SurveyedVehicle } from './survey-files.ts';
+import type { SurveyResult } from './survey-vehicle.ts';
+
+export type SurveyHelp = ReadonlyMap<PanelSurvey, readonly Help[]>;
+
+/** By panel, and by zone where a panel has two; those that nothing can be said of are not among them. */
+export function surveyHelp({ survey, settings, facts, trials }: SurveyResult): SurveyHelp {
+  const { repeatability } = settings.film.measurement;
+  // Once there is a spot on this paint, its own advice says what to try next.
+  const afterSpot =
+    trials.size > 0 ? settings.terms.logSd : logSdAfterSpot(settings.correction, repeatability);
+  const helped = survey.panels.flatMap(partsOf).map((part) => {
+    const { galvanised } = facts.get(part.panel.id) ?? settings.facts;
+    const terms = {
+      removal: settings.terms,
+      baseline: survey.baseline,
+      logSdAfterSpot: afterSpot,
+      zincKnown: galvanised.origin !== 'built-in',
+      gaugeKnown: settings.gauge !== undefined,
+    };
+    return [part, whatWouldHelp(part, terms, settings.film)] as const;
+  });
+  return new Map(helped.filter(([, help]) => help.length > 0));
+}
+
+/** All that a page or a record of a survey is written from. */
+export type SurveyReport = SurveyedVehicle & { readonly helped: SurveyHelp };
+
+export const withHelp = (vehicle: SurveyedVehicle): SurveyReport => ({
+  ...vehicle,
+  helped: surveyHelp(vehicle.result),
+});

@@ -1,0 +1,75 @@
+/** What a survey asks to be read next: which panels, how many points further, and where. */
+import { needsUltrasound } from '../../film/condition/condition.ts';
+import { furtherPoints, pointsAboutEdge } from '../../film/help/further-points.ts';
+import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
+import type { SurveyedPanel, SurveyFile } from '../../formats/survey-file.ts';
+
+/** A panel with the points that are still to be read on it, and why. */
+export type FollowUpPanel = { readonly panel: Panel; readonly why: string };
+
+/** More points that free less than this, in µm, are not worth the walk. */
+const LEAST_GAIN = 0.1;
+/** Closer points where a repair's edge lies somewhere, and no zones say where. */
+const ABOUT_A_REPAIR = 4;
+
+/** In walking order; panels on which nothing more is to be learned with the gauge are not on it. */
+export function followUp(
+  { panels }: Pick<SurveyFile, 'panels'>,
+  template: VehicleTemplate,
+): readonly FollowUpPanel[] {
+  const surveyed = new Map(panels.map((one) => [one.panel, one]));
+  return template.panels.flatMap((panel) => {
+    const one = surveyed.get(panel.id);
+    return one === undefined || needsUltrasound(panel) ? [] : ofPanel(panel, one);
+  });
+}
+
+function ofPanel(panel: Panel, surveyed: SurveyedPanel): readonly FollowUpPanel[] {
+  const { pointCount, zones } = surveyed;
+  if (pointCount === 0) return [{ panel, why: 'not read yet' }];
+  if (zones.length > 0) {
+    return named(panel, 'closer points between its two zones, about the edge', {
+      prefix: 'e',
+      first: 1,
+      places: pointsAboutEdge(panel.points, zones),
+    });
+  }
+  const more = morePoints(surveyed);
+  const repair = surveyed.advice.some(({ code }) => code === 'repair-edge');
+  const count = Math.max(more, repair ? ABOUT_A_REPAIR : 0);
+  const why = repair
+    ? `${count} closer points, to find the edge of the repair`
+    : `${count} further point${count === 1 ? '' : 's'}`;
+  return named(panel, why, {
+    prefix: repair ? 'e' : '',
+    first: repair ? 1 : pointCount + 1,
+    places: furtherPoints(panel.points, pointCount, count),
+  });
+}
+
+const morePoints = ({ advice }: SurveyedPanel): number =>
+  Math.max(
+    0,
+    ...advice
+      .filter(({ code, gain }) => code === 'more-points' && (gain ?? LEAST_GAIN) >= LEAST_GAIN)
+      .map(({ points }) => points ?? 0),
+  );
+
+function named(
+  panel: Panel,
+  why: string,
+  points: {
+    readonly prefix: string;
+    readonly first: number;
+    readonly places: readonly { readonly u: number; readonly v: number }[];
+  },
+): readonly FollowUpPanel[] {
+  const { prefix, first, places } = points;
+  if (places.length === 0) return [];
+  const own = places.map((place, i) => ({
+    point: `${prefix}${first + i}`,
+    u: place.u,
+    v: place.v,
+  }));
+  return [{ panel: { ...panel, points: own }, why }];
+}

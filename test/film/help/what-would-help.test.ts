@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import { micrometres } from '../../../src/base/units.ts';
+import { type HelpTerms, whatWouldHelp } from '../../../src/film/help/what-would-help.ts';
+import { filmModel } from '../../../src/formats/models.ts';
+import {
+  amongSound,
+  type CarOptions,
+  fiveAround,
+  onFace,
+  standardTerms,
+  UNTRIED_LOG_SD,
+} from '../car-builder.ts';
+
+const terms: HelpTerms = {
+  removal: standardTerms,
+  baseline: micrometres(112),
+  logSdAfterSpot: 0.37,
+  zincKnown: false,
+  gaugeKnown: true,
+};
+type Options = Omit<Partial<CarOptions>, 'readings' | 'panels'>;
+
+const helpFor = (points: ReturnType<typeof onFace>, options: Options = {}) =>
+  whatWouldHelp(amongSound(points, options).panel, terms, filmModel);
+const gainOf = (code: string, help: ReturnType<typeof helpFor>) =>
+  help.find((one) => one.code === code)?.gain ?? 0;
+
+/** The budget of the tested panel with one thing more known. */
+const budget = (points: ReturnType<typeof onFace>, options: Options = {}) =>
+  amongSound(points, options).panel.budget;
+
+const unknownHistory = { facts: { taken: null } } as Options;
+const five = fiveAround('tested', 106);
+
+describe('what would let more come off a panel', () => {
+  it('is told with the budget it frees: for history, that of a panel known to be untouched', () => {
+    const gain = gainOf('history', helpFor(five, unknownHistory));
+    const untouched = budget(five, { facts: { taken: micrometres(0) } } as Options);
+    expect(gain).toBeCloseTo(untouched - budget(five, unknownHistory), 10);
+    expect(gain).toBeGreaterThan(0.5);
+  });
+  it('is told for a test spot by the budget at the ln-SD that a spot leaves', () => {
+    expect(UNTRIED_LOG_SD).toBeGreaterThan(terms.logSdAfterSpot);
+    const after = budget(five, {
+      ...unknownHistory,
+      terms: { ...standardTerms, logSd: terms.logSdAfterSpot },
+    });
+    expect(gainOf('test-spot', helpFor(five, unknownHistory))).toBeCloseTo(
+      after - budget(five, unknownHistory),
+      10,
+    );
+  });
+  it('is more points until nine, and not beyond', () => {
+    const at = (n: number) =>
+      helpFor(
+        onFace('tested', ...Array.from({ length: n }, (_, k) => 105 + (k % 3))),
+        unknownHistory,
+      ).find(({ code }) => code === 'points')?.points;
+    expect([at(2), at(3), at(5), at(9)]).toEqual([3, 5, 9, undefined]);
+  });
+  it('is not history where it is known, and not zinc where that is', () => {
+    const known = whatWouldHelp(
+      amongSound(five, { facts: { taken: micrometres(1) } } as Options).panel,
+      { ...terms, zincKnown: true },
+      filmModel,
+    ).map(({ code }) => code);
+    expect(known).not.toContain('history');
+    expect(known).not.toContain('zinc');
+  });
+  it('says of zinc what it would take away', () => {
+    expect(gainOf('zinc', helpFor(fiveAround('tested', 104), unknownHistory))).toBeLessThan(0);
+  });
+  it('comes in order of what it gains', () => {
+    const gains = helpFor(five, unknownHistory).map(({ gain }) => gain);
+    expect(gains).toEqual([...gains].sort((a, b) => b - a));
+    expect(gains.length).toBeGreaterThan(3);
+  });
+  it('is nothing where the total says nothing of the clear', () => {
+    expect(helpFor(onFace('tested', 260, 262, 258, 261, 259), unknownHistory)).toEqual([]);
+    expect(helpFor([], unknownHistory)).toEqual([]);
+  });
+  it('is nothing that frees less than a hundredth of a micrometre', () => {
+    const matte = { facts: { taken: null, finish: 'matte' } } as Options;
+    expect(helpFor(five, matte)).toEqual([]);
+  });
+
+  describe('from a gauge that is checked on shims', () => {
+    const unchecked = (points: ReturnType<typeof onFace>, options: Options = {}) =>
+      whatWouldHelp(
+        amongSound(points, options).panel,
+        { ...terms, gaugeKnown: false },
+        filmModel,
+      ).find(({ code }) => code === 'gauge');
+    it('is the budget that a gauge without any error would free, and next to nothing', () => {
+      const exact = { ...filmModel.measurement, fixed: micrometres(0), proportional: 0 };
+      const freed =
+        budget(five, { ...unknownHistory, model: { ...filmModel, measurement: exact } }) -
+        budget(five, unknownHistory);
+      const found = unchecked(five, unknownHistory);
+      expect(found?.gain).toBeCloseTo(freed, 10);
+      expect(found?.gain).toBeGreaterThan(0);
+      expect(found?.gain).toBeLessThan(0.1);
+      expect(found?.doubtShare).toBeLessThan(0.01);
+    });
+    it('is nothing where another limit binds, and not told once the gauge is known', () => {
+      const limits = { ...filmModel.limits, life: micrometres(6) };
+      const shortLife: Options = { ...unknownHistory, model: { ...filmModel, limits } };
+      const measurement = { ...filmModel.measurement, fixed: micrometres(0), proportional: 0 };
+      const exact: Options = { ...unknownHistory, model: { ...filmModel, limits, measurement } };
+      expect(amongSound(five, shortLife).panel.boundBy.code).toBe('life');
+      expect(budget(five, exact)).toBe(budget(five, shortLife));
+      expect(unchecked(five, shortLife)?.gain).toBe(0);
+      expect(helpFor(five, unknownHistory).some(({ code }) => code === 'gauge')).toBe(false);
+    });
+    it('is not told of a panel from which nothing may go', () => {
+      expect(unchecked(fiveAround('tested', 70), unknownHistory)).toBeUndefined();
+    });
+  });
+});
