@@ -1,9 +1,9 @@
 /** How much of a panel's defects a removal clears. */
 import { normalCdf } from '../base/stats/normal.ts';
 import type { Micrometres } from '../base/units.ts';
-import type { DefectKind } from './catalogue.ts';
-import type { ForetoldRemoval } from './removal-knowledge.ts';
-import type { LogFactor } from './trial-observation.ts';
+import type { DefectKind } from './removal/catalogue.ts';
+import type { ForetoldRemoval } from './removal/removal-knowledge.ts';
+import type { LogFactor } from './spot/trial-observation.ts';
 
 /** One kind of defect found on a panel. */
 export type Defect = {

@@ -2,7 +2,7 @@
  * The planner's rules written a second time, as plainly as can be, to be compared with the search:
  * all sequences are listed, the rules struck off one by one, and the rest put in order.
  */
-import type { Motion } from '../../src/correction/catalogue.ts';
+import type { Motion } from '../../src/correction/removal/catalogue.ts';
 
 export type Tool = {
   readonly id: string;
@@ -116,26 +116,57 @@ export const allowedByTechnique = (tools: readonly Tool[], rules: Rules): Readon
 const keeps = (moves: readonly Move[], rules: Rules): boolean =>
   Object.values(broken).every((isBroken) => !isBroken(moves, rules));
 
-/** The sequence that the documented order puts first, or undefined when none is allowed. */
-export function bestByHand(tools: readonly Tool[], rules: Rules): readonly Move[] | undefined {
+/** What a sequence may be preferred by. */
+function measuresOf(tools: readonly Tool[], rules: Rules) {
   const byStrength = [...tools].sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1));
-  const strength = (moves: readonly Move[]): number =>
-    Math.max(...moves.map(({ tool }) => byStrength.indexOf(tool)));
-  const minutes = (moves: readonly Move[]): number => {
-    let perSquareMetre = 0;
-    for (const { tool, sets } of moves) perSquareMetre += sets * tool.minutesPerSquareMetre;
-    return Math.round(perSquareMetre * rules.area);
+  return {
+    strength: (moves: readonly Move[]): number =>
+      Math.max(-1, ...moves.map(({ tool }) => byStrength.indexOf(tool))),
+    minutes: (moves: readonly Move[]): number => {
+      let perSquareMetre = 0;
+      for (const { tool, sets } of moves) perSquareMetre += sets * tool.minutesPerSquareMetre;
+      return Math.round(perSquareMetre * rules.area);
+    },
+    shortfall: (moves: readonly Move[]): number =>
+      Math.max(0, rules.aim - rules.correctionOf(takes(moves))),
+    bin: (moves: readonly Move[]): number => Math.floor(rules.meanOf(takes(moves)) / 0.1),
   };
-  const shortfall = (moves: readonly Move[]): number =>
-    Math.max(0, rules.aim - rules.correctionOf(takes(moves)));
-  const bin = (moves: readonly Move[]): number => Math.floor(rules.meanOf(takes(moves)) / 0.1);
-  let left = sequences(tools).filter((moves) => keeps(moves, rules));
-  if (left.length === 0) return undefined;
-  const least = Math.min(...left.map(shortfall));
-  left = left.filter((moves) => shortfall(moves) <= least + 0.01);
-  for (const measure of [strength, bin, minutes]) {
-    const lowest = Math.min(...left.map(measure));
-    left = left.filter((moves) => measure(moves) === lowest);
-  }
-  return left.sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1))[0];
 }
+
+/** Of some sequences those with the lowest measure, one measure after the other. */
+const lowest = (
+  some: readonly (readonly Move[])[],
+  ...measures: readonly ((moves: readonly Move[]) => number)[]
+): readonly (readonly Move[])[] =>
+  measures.reduce((left, measure) => {
+    const least = Math.min(...left.map(measure));
+    return left.filter((moves) => measure(moves) === least);
+  }, some);
+
+/** All that the documented order puts first but for time and name, and the one it puts first. */
+export function equalsByHand(
+  all: readonly (readonly Move[])[],
+  tools: readonly Tool[],
+  rules: Rules,
+): { readonly best: readonly Move[]; readonly equals: readonly (readonly Move[])[] } | undefined {
+  const { strength, minutes, shortfall, bin } = measuresOf(tools, rules);
+  const kept = all.filter((moves) => takes(moves) <= rules.budget);
+  const least = Math.min(...kept.map(shortfall));
+  const near = kept.filter((moves) => shortfall(moves) <= least + 0.01);
+  const equals = lowest(near, strength, bin);
+  const [best] = [...lowest(equals, minutes)].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
+  return best === undefined ? undefined : { best, equals };
+}
+
+/** Every sequence that technique allows. */
+export const sequencesByHand = (
+  tools: readonly Tool[],
+  rules: Rules,
+): readonly (readonly Move[])[] => {
+  const unbounded = { ...rules, budget: Number.POSITIVE_INFINITY };
+  return sequences(tools).filter((moves) => keeps(moves, unbounded));
+};
+
+/** The sequence that the documented order puts first, or undefined when none is allowed. */
+export const bestByHand = (tools: readonly Tool[], rules: Rules): readonly Move[] | undefined =>
+  equalsByHand(sequencesByHand(tools, rules), tools, rules)?.best;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres, millimetres } from '../../src/base/units.ts';
-import { isWorked, workedParts } from '../../src/correction/plan.ts';
+import { isWorked, workedParts } from '../../src/correction/plan/plan.ts';
 import { onFace, plainPanel, surveyOf, UNTRIED_LOG_SD } from '../film/car-builder.ts';
 import { defect, planOf } from './shop.ts';
 

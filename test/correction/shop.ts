@@ -1,10 +1,11 @@
 /** Shops and panels for tests of the planner. */
 import { micrometres, millimetres } from '../../src/base/units.ts';
-import type { CorrectionModel } from '../../src/correction/catalogue.ts';
 import type { Defect } from '../../src/correction/defects.ts';
-import type { PanelPlan, Plan } from '../../src/correction/plan.ts';
-import { type PlanRequest, planCorrection } from '../../src/correction/plan-correction.ts';
-import { paintKnowledge } from '../../src/correction/removal-knowledge.ts';
+import type { PanelPlan, Plan } from '../../src/correction/plan/plan.ts';
+import { planCorrection } from '../../src/correction/plan/plan-correction.ts';
+import type { PlanRequest } from '../../src/correction/plan/plan-request.ts';
+import type { CorrectionModel } from '../../src/correction/removal/catalogue.ts';
+import { paintKnowledge } from '../../src/correction/removal/removal-knowledge.ts';
 import type { Survey } from '../../src/film/survey.ts';
 import { correctionModel } from '../../src/formats/models.ts';
 

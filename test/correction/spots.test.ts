@@ -1,18 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { degreesCelsius, micrometres, seconds } from '../../src/base/units.ts';
-import { ladder } from '../../src/correction/combination.ts';
-import { cutsFasterThan, methodChain } from '../../src/correction/method.ts';
-import { moreEvidence } from '../../src/correction/more-evidence.ts';
+import { ladder } from '../../src/correction/removal/combination.ts';
+import { cutsFasterThan, methodChain } from '../../src/correction/removal/method.ts';
 import {
   foretell,
   hardnessWord,
   paintKnowledge,
   removalLogSd,
-} from '../../src/correction/removal-knowledge.ts';
-import { chanceWithin, spotLadder } from '../../src/correction/spot-ladder.ts';
-import { observationOf, removedFilm, type SpotTrial } from '../../src/correction/spot-trial.ts';
-import type { TrialObservation } from '../../src/correction/trial-observation.ts';
+} from '../../src/correction/removal/removal-knowledge.ts';
+import { moreEvidence } from '../../src/correction/spot/more-evidence.ts';
+import { chanceWithin, spotLadder } from '../../src/correction/spot/spot-ladder.ts';
+import {
+  observationOf,
+  removedFilm,
+  type SpotTrial,
+} from '../../src/correction/spot/spot-trial.ts';
+import type { TrialObservation } from '../../src/correction/spot/trial-observation.ts';
 import { correctionModel, filmModel } from '../../src/formats/models.ts';
 import { defect, shopWith, untried } from './shop.ts';
 

@@ -1,0 +1,163 @@
+/**
+ * Candidates for a panel, found once for all panels that share what they depend on: those of a car, those
+ * of other cars in the same shop, and those of the same car under another aim.
+ */
+import { squareMetres } from '../../base/units.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import { expectedCorrection } from '../defects.ts';
+import type { CorrectionModel } from '../removal/catalogue.ts';
+import type { Combination } from '../removal/combination.ts';
+import {
+  foretell,
+  ladderOn,
+  meanRemoval,
+  type PaintKnowledge,
+} from '../removal/removal-knowledge.ts';
+import { setTime } from '../removal/removal-rate.ts';
+import type { Step } from '../removal/step.ts';
+import { heldTo } from './allowed-removal.ts';
+import type { ConstraintContext } from './constraints.ts';
+import { type Candidate, candidates, type Ranked, ranked } from './step-search.ts';
+
+export type By = 'machine' | 'hand';
+
+export type CandidateSearch = {
+  /** Ways to work a panel whose general defects have this median depth. */
+  readonly find: (by: By, panel: PanelSurvey, depth: number) => Ranked;
+};
+
+export type SearchGrounds = {
+  readonly paintOf: (panel: PanelSurvey) => PaintKnowledge;
+  readonly hazeAllowed: number;
+  readonly model: CorrectionModel;
+};
+
+type FlatWidth = PanelSurvey['panel']['flatWidth'];
+type FindOnPaint = (by: By, flatWidth: FlatWidth, hazeAllowed: number, depth: number) => Ranked;
+
+/** They depend on the panel through its paint, its flat width and how deep its defects are. */
+export function candidateSearch({ paintOf, hazeAllowed, model }: SearchGrounds): CandidateSearch {
+  const onPaint = searchesIn(model);
+  return {
+    find: (by, panel, depth) =>
+      onPaint(paintOf(panel))(by, panel.panel.flatWidth, hazeAllowed, depth),
+  };
+}
+
+/** Paints whose candidates are kept at a time: a batch of cars with test spots has a paint for each. */
+const PAINTS_KEPT = 16;
+
+const searches = new WeakMap<CorrectionModel, (paint: PaintKnowledge) => FindOnPaint>();
+
+/** The same search for the same model, whoever asks: it answers the same question the same way. */
+function searchesIn(model: CorrectionModel): (paint: PaintKnowledge) => FindOnPaint {
+  const known = searches.get(model);
+  if (known !== undefined) return known;
+  const byContent = new Map<string, FindOnPaint>();
+  const byIdentity = new WeakMap<PaintKnowledge, FindOnPaint>();
+  const search = (paint: PaintKnowledge): FindOnPaint => {
+    const before = byIdentity.get(paint);
+    if (before !== undefined) return before;
+    const rungs = ladderOn(paint, model);
+    const key = paintKey(paint, rungs);
+    const found = byContent.get(key) ?? searchOnPaint(paint, rungs, model);
+    byIdentity.set(paint, found);
+    byContent.delete(key);
+    byContent.set(key, found);
+    const [oldest] = byContent.keys();
+    if (byContent.size > PAINTS_KEPT && oldest !== undefined) byContent.delete(oldest);
+    return found;
+  };
+  searches.set(model, search);
+  return search;
+}
+
+/** All that candidates depend on in a paint: paints nobody tried have it in common. */
+const paintKey = ({ removal }: PaintKnowledge, rungs: readonly Combination[]): string =>
+  [
+    removal.depthScale.mean,
+    removal.depthScale.sd,
+    ...rungs.flatMap(({ id }) => {
+      const { mean, sd, withDepth } = removal.of(id);
+      return [id, mean, sd, withDepth];
+    }),
+  ].join(' ');
+
+function searchOnPaint(
+  paint: PaintKnowledge,
+  rungs: readonly Combination[],
+  model: CorrectionModel,
+): FindOnPaint {
+  const ways = remembered((by: By, flatWidth: FlatWidth, hazeAllowed: number) => {
+    const usable = rungsBy(by, rungs);
+    return candidates(usable, techniqueOn(flatWidth, hazeAllowed, usable, model), {
+      paceOf: (step) => paceOf(step, model),
+      mostSets: model.correction.mostSets,
+      foretell: (steps) => foretell(steps, paint, model.removal.stepLogSd),
+    });
+  });
+  return remembered((by: By, flatWidth: FlatWidth, hazeAllowed: number, depth: number) =>
+    foundAt(ways(by, flatWidth, hazeAllowed), depth, paint, model),
+  );
+}
+
+export const rungsBy = (by: By, rungs: readonly Combination[]): readonly Combination[] =>
+  rungs.filter(({ machine }) => (machine.motion.kind === 'hand') === (by === 'hand'));
+
+/** What technique looks at on a panel that is flat so far, besides the steps. */
+export function techniqueOn(
+  flatWidth: FlatWidth,
+  hazeAllowed: number,
+  usable: readonly Combination[],
+  model: CorrectionModel,
+): Omit<ConstraintContext, 'budget'> {
+  const diameters = usable.map(({ machine }) => machine.padDiameter);
+  return {
+    flatWidth,
+    fullSizePad: Math.max(0, ...diameters.filter((diameter) => diameter <= flatWidth)),
+    hazeAllowed,
+    hazeCleared: model.correction.haze.cleared,
+  };
+}
+
+/** Machine minutes per square metre. */
+export const paceOf = (
+  { combination, sets }: Step,
+  { removal }: Pick<CorrectionModel, 'removal'>,
+): number => sets * setTime(combination.machine, squareMetres(1), removal);
+
+function foundAt(
+  ways: readonly Candidate[],
+  depth: number,
+  { removal: { depthScale } }: PaintKnowledge,
+  { correction: { depthLogSd, choice } }: CorrectionModel,
+): Ranked {
+  const widest = ways.reduce((most, way) => Math.max(most, way.removal.logSd), 0);
+  const rated = ways.map((way) => ({
+    ...way,
+    correction: expectedCorrection(way.removal, depth, depthScale, depthLogSd),
+    mean: meanRemoval(way.removal),
+    heldTo: heldTo(way.removal.logSd, widest),
+  }));
+  return ranked(rated, choice);
+}
+
+/** Answers kept at a time: measured depths of defects are as many as there are panels. */
+const ANSWERS_KEPT = 64;
+
+/** The same answer to the same question, worked out once. */
+function remembered<A extends readonly (string | number)[], T>(
+  answer: (...question: A) => T,
+): (...question: A) => T {
+  const known = new Map<string, T>();
+  return (...question) => {
+    const key = question.join(' ');
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const now = answer(...question);
+    known.set(key, now);
+    const [oldest] = known.keys();
+    if (known.size > ANSWERS_KEPT && oldest !== undefined) known.delete(oldest);
+    return now;
+  };
+}

@@ -1,0 +1,130 @@
+/**
+ * One set of combinations for the whole car.
+ *
+ * Each part brings the candidates that are as good for it: equal correction, the same strongest step,
+ * removal of the same bin. Of these, every part takes one so that the car as a whole needs the fewest
+ * combinations, since each costs a set-up and pads of its own; among as few, the ones that take the
+ * fewest whole minutes, then the first by name. Where nothing is saved each part keeps its own best.
+ *
+ * Fewest sets that hit every part is a covering problem: it is searched by depth, one combination more at
+ * a time, each branch opening on a part that has none of its candidates covered yet. What comes out does
+ * not depend on the order of the parts.
+ */
+import { groupBy } from '../../base/group-by.ts';
+import { type Choice, isQuicker, type RatedCandidate, wholeMinutes } from './step-search.ts';
+
+/** A part of the car that is worked, and the candidates that may stand for each other on it. */
+export type PartChoice = Choice & { readonly area: number };
+
+/** Combinations of one candidate, in the order of their names. */
+type Kit = readonly string[];
+
+const kitOf = ({ steps }: RatedCandidate): Kit =>
+  [...new Set(steps.map(({ combination }) => combination.id))].sort();
+
+const isWithin = (kit: Kit, has: ReadonlySet<string>): boolean => kit.every((id) => has.has(id));
+
+const isPartOf = (one: Kit, other: Kit): boolean =>
+  one.length < other.length && one.every((id) => other.includes(id));
+
+/** What each part is worked with, in the order of the parts. */
+export function fewestSetUps(parts: readonly PartChoice[]): readonly RatedCandidate[] {
+  const own = parts.map(({ best }) => best);
+  const ownCount = new Set(own.flatMap(kitOf)).size;
+  const demands = demandsOf(parts);
+  for (let count = leastCount(demands); count < ownCount; count += 1) {
+    const kits = coveringKits(demands, count);
+    if (kits === undefined) break;
+    const [first, ...rest] = kits.map((kit) => workedWith(kit, parts));
+    if (first !== undefined) {
+      return rest.reduce((best, one) => (precedes(one, best, parts) ? one : best), first);
+    }
+  }
+  return own;
+}
+
+/** A group of parts that want the same: the kits that serve it, none of which holds another. */
+type Demand = readonly Kit[];
+
+function demandsOf(parts: readonly PartChoice[]): readonly Demand[] {
+  const all = parts.map(({ equals }) => {
+    const kits = [...groupBy(equals.map(kitOf), (kit) => kit.join(' ')).entries()];
+    const sorted = kits
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .flatMap(([, [kit]]) => (kit ? [kit] : []));
+    return sorted.filter((kit) => !sorted.some((other) => isPartOf(other, kit)));
+  });
+  const distinct = groupBy(all, (kits) => JSON.stringify(kits));
+  return [...distinct]
+    .sort(([one, [a = []]], [other, [b = []]]) => a.length - b.length || (one < other ? -1 : 1))
+    .flatMap(([, [kits]]) => (kits === undefined ? [] : [kits]));
+}
+
+/** Demands that share no combination each need their own: never more than it takes. */
+function leastCount(demands: readonly Demand[], has: ReadonlySet<string> = new Set()): number {
+  const used = new Set<string>();
+  let count = 0;
+  for (const demand of demands) {
+    const ids = new Set(demand.flat().filter((id) => !has.has(id)));
+    if (demand.some((kit) => isWithin(kit, has)) || [...ids].some((id) => used.has(id))) continue;
+    for (const id of ids) used.add(id);
+    count += Math.min(...demand.map((kit) => kit.filter((id) => !has.has(id)).length));
+  }
+  return count;
+}
+
+/** Looks taken at most; a car that needs more keeps each part's own best, and so do all like it. */
+const MOST_LOOKS = 4000;
+
+/** All kits of so many combinations that serve every demand; undefined when there are too many to look at. */
+function coveringKits(
+  demands: readonly Demand[],
+  count: number,
+): readonly ReadonlySet<string>[] | undefined {
+  const found = new Map<string, ReadonlySet<string>>();
+  const seen = new Set<string>();
+  let looks = 0;
+  const look = (has: ReadonlySet<string>): void => {
+    const key = [...has].sort().join(' ');
+    if (seen.has(key) || looks > MOST_LOOKS) return;
+    seen.add(key);
+    looks += 1;
+    const open = demands.find((demand) => !demand.some((kit) => isWithin(kit, has)));
+    if (open === undefined) {
+      found.set(key, has);
+      return;
+    }
+    if (has.size + leastCount(demands, has) > count) return;
+    for (const kit of open) {
+      const more = new Set([...has, ...kit]);
+      if (more.size <= count) look(more);
+    }
+  };
+  look(new Set());
+  return looks > MOST_LOOKS ? undefined : [...found.values()];
+}
+
+/** Each part's quickest candidate that the kit serves. */
+const workedWith = (
+  kit: ReadonlySet<string>,
+  parts: readonly PartChoice[],
+): readonly RatedCandidate[] =>
+  parts.map((part) =>
+    part.equals
+      .filter((one) => isWithin(kitOf(one), kit))
+      .reduce((leader, one) => (isQuicker(one, leader, part) ? one : leader)),
+  );
+
+/** Whether one way to work all parts takes fewer whole minutes, or comes first by name. */
+function precedes(
+  one: readonly RatedCandidate[],
+  other: readonly RatedCandidate[],
+  parts: readonly PartChoice[],
+): boolean {
+  const minutes = (all: readonly RatedCandidate[]): number =>
+    all.reduce((sum, candidate, i) => sum + wholeMinutes(candidate, parts[i] ?? { area: 0 }), 0);
+  const names = (all: readonly RatedCandidate[]): string =>
+    [...new Set(all.flatMap(kitOf))].sort().join(' ');
+  const gained = minutes(other) - minutes(one);
+  return gained === 0 ? names(one) < names(other) : gained > 0;
+}

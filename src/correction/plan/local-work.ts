@@ -1,0 +1,124 @@
+/**
+ * Local work at named deep defects: extra sets with the shop's smallest pad on one spot, never a deeper
+ * cut over the panel.
+ *
+ * The spot is worked first and the panel's own steps pass over it afterwards, so what goes there is both
+ * together, and the place must keep every limit with both gone. Nobody read that place: its clear is that
+ * of any place of the panel (`allowanceOnPlace`). What is taken is chosen as for a panel (shortfall, rung,
+ * removal, time, name), and it must clear so much more than the panel's own steps that a plan for that
+ * alone would be worth its film.
+ */
+import { type Remark, remark, saying } from '../../base/remark.ts';
+import { shown } from '../../base/rounding.ts';
+import { says } from '../../base/sentence.ts';
+import { type Defect, medianDepth } from '../defects.ts';
+import { foretell, ladderOn } from '../removal/removal-knowledge.ts';
+import type { Step } from '../removal/step.ts';
+import { rungsBy } from './candidate-search.ts';
+import { hasFailed } from './decide-part.ts';
+import { type Spot, spotRisk, spotWith } from './local-spot.ts';
+import { forecast, NO_REMOVAL, plannedStep } from './panel-plan.ts';
+import type { LocalWork, PanelPlan } from './plan.ts';
+import type { PlanRequest } from './plan-request.ts';
+import { chooseSteps, ranked } from './step-search.ts';
+
+/** For each deep defect of a panel, by the plans of its parts, in the order of the record. */
+export const localWork = (
+  parts: readonly [PanelPlan, ...PanelPlan[]],
+  defects: readonly Defect[],
+  request: PlanRequest,
+): readonly LocalWork[] =>
+  defects
+    .filter(({ kind, grade }) => kind.scope === 'local' && grade > 0)
+    .map((defect) =>
+      hasFailed(parts[0].survey, defects) ? failedPaint(defect) : spotFor(defect, parts, request),
+    );
+
+const failedPaint = (defect: Defect): LocalWork => ({
+  defect,
+  steps: [],
+  removal: NO_REMOVAL,
+  cleared: 0,
+  risk: null,
+  reasons: [remark('local-left', `${named(defect)}: left, the clear coat has failed`)],
+});
+
+const named = ({ kind, grade }: Defect): string => `${kind.name} of grade ${grade}`;
+
+/** Which of two zones a defect lies in nobody says: a spot keeps the limits of both. */
+function spotFor(
+  defect: Defect,
+  parts: readonly [PanelPlan, ...PanelPlan[]],
+  request: PlanRequest,
+): LocalWork {
+  const { model, aim, paintOf } = request;
+  const { localSection: area, choice, leastCorrection } = model.correction;
+  const spotOf = (extra: readonly Step[]): Spot =>
+    spotWith(extra, medianDepth(defect), parts, request);
+  const none = spotOf([]);
+  const spots = stepsOnSpot(parts[0], request).map((step) => spotOf([step]));
+  const within = [none, ...spots.filter((spot) => keepsFilm(spot) && keepsTechnique(spot))];
+  const best = chooseSteps(ranked(within, choice), { aim, area, ...choice }, () => Infinity)?.best;
+  const spot = within.find((one) => one === best) ?? none;
+  const taken = spot.correction - none.correction >= leastCorrection ? spot : none;
+  const paint = paintOf(parts[0].survey);
+  const extra = foretell(taken.steps, paint, model.removal.stepLogSd);
+  const isEnough = taken.correction >= aim - choice.equalShortfall;
+  return {
+    defect,
+    steps: taken.steps.map((step) => plannedStep(step, area, model)),
+    removal: taken.steps.length === 0 ? NO_REMOVAL : forecast(extra),
+    cleared: taken.correction,
+    risk: spotRisk(taken),
+    reasons: [whatComesOfIt(defect, taken, none), ...(isEnough ? [] : heldBack(taken, spots))],
+  };
+}
+
+const keepsFilm = ({ places }: Spot): boolean => places.every((place) => place.keepsFilm);
+const keepsTechnique = ({ places }: Spot): boolean => places.every((place) => place.keepsTechnique);
+
+/** One combination of the smallest pad that lies flat, or by hand, in so many sets. */
+function stepsOnSpot({ survey }: PanelPlan, { model, paintOf }: PlanRequest): readonly Step[] {
+  const { flatWidth } = survey.panel;
+  const rungs = ladderOn(paintOf(survey), model);
+  const flat = rungsBy('machine', rungs).filter(({ machine }) => machine.padDiameter <= flatWidth);
+  const smallest = Math.min(...flat.map(({ machine }) => machine.padDiameter));
+  const usable =
+    flat.length === 0
+      ? rungsBy('hand', rungs)
+      : flat.filter(({ machine }) => machine.padDiameter === smallest);
+  const counts = Array.from({ length: model.correction.mostSets.cut }, (_, i) => i + 1);
+  return usable.flatMap((combination) => counts.map((sets) => ({ combination, sets })));
+}
+
+function whatComesOfIt(defect: Defect, taken: Spot, none: Spot): Remark {
+  const percent = (share: number): string => `${shown(100 * share, 0)} %`;
+  const alone = percent(none.correction);
+  if (taken.steps.length > 0) {
+    const text = `${named(defect)}: a spot clears ${percent(taken.correction)} of such marks, the panel’s own steps ${alone}`;
+    return remark('local-spot', text);
+  }
+  return none.removal.median > 0
+    ? remark(
+        'local-left',
+        `${named(defect)}: no spot, the panel’s own steps clear ${alone} of such marks`,
+      )
+    : remark('local-left', `${named(defect)}: left`);
+}
+
+/** What keeps a spot from clearing more: the film of its place, else the haze it would leave. */
+function heldBack(taken: Spot, spots: readonly Spot[]): readonly Remark[] {
+  const better = spots.filter(({ correction }) => correction > taken.correction);
+  if (better.some((spot) => keepsTechnique(spot) && !keepsFilm(spot))) {
+    const least = taken.places
+      .map(({ allowance }) => allowance)
+      .reduce((one, other) => (other.budget < one.budget ? other : one));
+    const much = least.budget === 0 ? 'nothing' : 'no more';
+    return [
+      remark('local-limit', says`${much} may go there: ${saying(least.boundBy)}`, least.budget),
+    ];
+  }
+  return better.some((spot) => !keepsTechnique(spot))
+    ? [remark('local-haze', 'stronger sets would leave haze that nothing else clears there')]
+    : [];
+}

@@ -1,0 +1,111 @@
+/** What a panel's plan has to say: why it is as it is, what is local work, what to mind. */
+import { type Remark, remark, saying } from '../../base/remark.ts';
+import { shown } from '../../base/rounding.ts';
+import { says, um } from '../../base/sentence.ts';
+import type { FilmModel } from '../../film/film-model.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import type { Defect } from '../defects.ts';
+import type { CorrectionModel, Machine } from '../removal/catalogue.ts';
+import { type Step, stepsId } from '../removal/step.ts';
+import type { Verdict } from './plan.ts';
+import type { RatedCandidate } from './step-search.ts';
+
+export function nothingFits(
+  { boundBy, budget }: PanelSurvey,
+  best: RatedCandidate | undefined,
+  machineWays: number,
+  machines: readonly Machine[],
+): Remark {
+  if (budget === 0) {
+    return remark(`limit-${boundBy.code}`, says`nothing may go: ${saying(boundBy)}`, 0);
+  }
+  if (machineWays === 0) {
+    return remark('no-technique', whyNoTechnique(machines));
+  }
+  return best === undefined
+    ? remark('nothing-fits', says`${um(budget, 2)} may go, the mildest steps take more`, budget)
+    : remark(
+        'not-worth-it',
+        says`the ${um(budget, 2)} that may go would clear ${shown(100 * best.correction, 0)} % of the marks: not worth the film`,
+        budget,
+      );
+}
+
+/** By hand is always possible, and seldom worth it: what is asked of is the machines. */
+function whyNoTechnique(machines: readonly Machine[]): string {
+  const powered = machines.filter(({ motion }) => motion.kind !== 'hand');
+  if (powered.length === 0) return 'the shop has no machine, and by hand the marks hardly clear';
+  return powered.every(({ motion }) => motion.kind === 'rotary')
+    ? 'every machine of the shop is a rotary, which leaves holograms: the last step needs a dual action, and by hand the marks hardly clear'
+    : 'no machine of the shop lies flat here and ends without rotary holograms';
+}
+
+export function choiceReasons(
+  verdict: Verdict,
+  { budget, boundBy }: PanelSurvey,
+): readonly Remark[] {
+  if (verdict === 'lighter') {
+    return [
+      remark(
+        'aim-out-of-reach',
+        says`the aim takes more than the ${um(budget, 2)} that may go: ${saying(boundBy)}`,
+        budget,
+      ),
+    ];
+  }
+  return verdict === 'hand'
+    ? [remark('by-hand', 'by hand: no pad lies flat, or the mildest machine step takes too much')]
+    : [];
+}
+
+/** Says so where a part is worked otherwise than it would be alone, for the sake of fewer set-ups. */
+export const asElsewhere = (taken: RatedCandidate, own: RatedCandidate): readonly Remark[] =>
+  taken === own
+    ? []
+    : [
+        remark(
+          'as-elsewhere',
+          `as other panels are worked, for fewer set-ups: ${stepsId(own.steps)} would be as good here`,
+        ),
+      ];
+
+export function defectRemarks(defects: readonly Defect[]): readonly Remark[] {
+  return defects
+    .filter(({ grade }) => grade > 0)
+    .flatMap(({ kind, grade }) => {
+      if (kind.scope === 'local') {
+        return [remark('local-defect', `${kind.name} of grade ${grade}: local work or left`)];
+      }
+      return kind.scope === 'not-polishing'
+        ? [remark('not-polishing', `${kind.name} is not a polishing matter`)]
+        : [];
+    });
+}
+
+/** The figures that cautions name. */
+export type CautionFigures = Pick<FilmModel, 'edgeWidth'> & Pick<CorrectionModel, 'heat'>;
+
+export function cautionsOf(
+  survey: PanelSurvey,
+  steps: readonly Step[],
+  { edgeWidth, heat }: CautionFigures,
+): readonly Remark[] {
+  const cautions: Remark[] = [];
+  if (survey.otherPoints.some(({ place }) => place === 'edge')) {
+    const text = `edge points were read apart: pad off the outer ${edgeWidth} mm`;
+    cautions.push(remark('edges-read', text));
+  }
+  if (survey.lowPoints.length > 0) {
+    cautions.push(
+      remark('low-points', `low at ${survey.lowPoints.join(', ')}: fewer passes there`),
+    );
+  }
+  if (survey.facts.finish.startsWith('single-stage')) {
+    cautions.push(remark('colour-on-pad', 'colour on the pad is normal on single-stage paint'));
+  }
+  if (steps.some(({ combination }) => combination.machine.motion.kind === 'rotary')) {
+    const text = `rotary: keep it moving, slow down at ${heat.caution} °C, stop at ${heat.stop} °C`;
+    cautions.push(remark('rotary-heat', text));
+  }
+  return cautions;
+}

@@ -1,0 +1,247 @@
+/**
+ * What else was looked at for a part of a panel, and why it was not taken: the reasons are those of the
+ * search, in its order. Technique first, then the limits of film, then correction, the strongest step,
+ * film, time and name.
+ */
+import { groupBy } from '../../base/group-by.ts';
+import { type Remark, remark } from '../../base/remark.ts';
+import { shown } from '../../base/rounding.ts';
+import { says, um } from '../../base/sentence.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import { ladderOn } from '../removal/removal-knowledge.ts';
+import { medianRemoval, type Step, stepsId, strongestRung } from '../removal/step.ts';
+import { allowedRemoval } from './allowed-removal.ts';
+import { type By, candidateSearch, paceOf, rungsBy, techniqueOn } from './candidate-search.ts';
+import { bestWays, choiceLimits, generalDepth, hasFailed } from './decide-part.ts';
+import { type PanelPlan, type Plan, workedParts } from './plan.ts';
+import type { PlanRequest } from './plan-request.ts';
+import {
+  type ChoiceLimits,
+  inReach,
+  mostWithin,
+  type RatedCandidate,
+  removalBinOf,
+  sequences,
+  technique,
+  wholeMinutes,
+} from './step-search.ts';
+
+/** Against what the plan takes: by its strongest step, then by film; or in whole minutes. */
+export type RejectedKind = 'milder' | 'stronger' | 'quicker';
+
+export type Rejected = {
+  readonly kind: RejectedKind;
+  readonly steps: readonly Step[];
+  readonly removal: Micrometres;
+  /** Machine time on the part, whole minutes. */
+  readonly minutes: number;
+  /** Share of the general defects it would clear; null where technique refuses it. */
+  readonly expected: number | null;
+  readonly reason: Remark;
+};
+
+export type PartWhy = {
+  readonly plan: PanelPlan;
+  /** Median depth of the deepest general defect; 0 where there is none. */
+  readonly depth: Micrometres;
+  /** Sequences of steps that were looked at. */
+  readonly lookedAt: number;
+  readonly rejected: readonly Rejected[];
+};
+
+/** Rejected sequences that are kept of one kind and one reason: the nearest in removal. */
+export const MOST_OF_A_REASON = 3;
+
+/**
+ * What a part's plan was chosen from; nothing where no plan was looked for. `car` is the plan of the whole
+ * car that it is part of.
+ */
+export function whyNot(
+  part: PanelSurvey,
+  plan: PanelPlan,
+  car: Pick<Plan, 'panels'>,
+  request: PlanRequest,
+): PartWhy {
+  const defects = request.defectsOf(part.panel.id);
+  const depth = micrometres(generalDepth(defects));
+  if (hasFailed(part, defects) || depth === 0) return { plan, depth, lookedAt: 0, rejected: [] };
+  const search = candidateSearch(request);
+  const best = bestWays(part, depth, request, search);
+  const ways: readonly By[] =
+    best.hand === undefined && !isLeft(plan) ? ['machine'] : ['machine', 'hand'];
+  const looks = ways.flatMap((by) => {
+    const known = search.find(by, part, depth);
+    const rated = new Map(known.mildestFirst.map((one) => [stepsId(one.steps), one]));
+    const allowed = allowedRemoval(part, request.allowanceAt);
+    const limits = choiceLimits(part, request);
+    const grounds: Grounds = {
+      limits,
+      allowed,
+      boundBy: plan.survey.boundBy.code,
+      enough: Math.min(limits.aim, mostWithin(known, allowed)),
+      chosen: isBy(by, plan) ? rated.get(stepsId(plan.steps)) : undefined,
+      elsewhere: combinationsOf(workedParts(car).filter((other) => other !== plan)),
+      leastCorrection: request.model.correction.leastCorrection,
+    };
+    return looksOf(by, part, request)
+      .filter(({ id }) => id !== stepsId(plan.steps))
+      .map((look) => judged(look, rated.get(look.id), grounds));
+  });
+  return {
+    plan,
+    depth,
+    lookedAt: looks.length,
+    rejected: nearest(looks, plan, part, request.model),
+  };
+}
+
+const isLeft = ({ steps }: PanelPlan): boolean => steps.length === 0;
+
+const isBy = (by: By, plan: PanelPlan): boolean =>
+  !isLeft(plan) && (plan.verdict === 'hand') === (by === 'hand');
+
+type Look = {
+  readonly id: string;
+  readonly steps: readonly Step[];
+  /** Why technique refuses it. */
+  readonly refused: ReturnType<typeof technique>;
+};
+
+/** Sequences of what lies flat here, and each combination that does not, by itself. */
+function looksOf(by: By, part: PanelSurvey, request: PlanRequest): readonly Look[] {
+  const { model, paintOf, hazeAllowed } = request;
+  const rungs = rungsBy(by, ladderOn(paintOf(part), model));
+  const context = techniqueOn(part.panel.flatWidth, hazeAllowed, rungs, model);
+  const usable = inReach(rungs, context);
+  const out = rungs.filter((one) => !usable.includes(one));
+  const all = [
+    ...sequences(usable, model.correction.mostSets),
+    ...out.map((combination) => [{ combination, sets: 1 }]),
+  ];
+  const byId = new Map(all.filter(isOfDifferent).map((steps) => [stepsId(steps), steps]));
+  return [...byId].map(([id, steps]) => ({ id, steps, refused: technique(steps, context) }));
+}
+
+/** Twice the same combination is one step of more sets. */
+const isOfDifferent = (steps: readonly Step[]): boolean =>
+  new Set(steps.map(({ combination }) => combination.id)).size === steps.length;
+
+/** What the candidates of one way of working are judged by. */
+type Grounds = {
+  readonly limits: ChoiceLimits;
+  readonly allowed: (heldTo: number) => number;
+  /** The limit that binds the plan. */
+  readonly boundBy: string;
+  /** The correction that can be had, up to the aim. */
+  readonly enough: number;
+  /** What the plan takes, if it is worked this way. */
+  readonly chosen: RatedCandidate | undefined;
+  /** Combinations that the rest of the car is worked with. */
+  readonly elsewhere: ReadonlySet<string>;
+  readonly leastCorrection: number;
+};
+
+type Judged = Omit<Rejected, 'kind' | 'minutes' | 'removal'>;
+
+function judged(look: Look, rated: RatedCandidate | undefined, grounds: Grounds): Judged {
+  const { steps, refused } = look;
+  if (refused !== undefined || rated === undefined) {
+    const { constraint = 'no-technique', reason = 'no such sequence' } = refused ?? {};
+    return { steps, expected: null, reason: remark(constraint, reason) };
+  }
+  return { steps, expected: rated.correction, reason: reasonAgainst(rated, grounds) };
+}
+
+const percent = (share: number): string => `${shown(100 * share, 1)} %`;
+
+/** Why a sequence that technique allows was not taken. */
+function reasonAgainst(one: RatedCandidate, grounds: Grounds): Remark {
+  const { limits, allowed, boundBy, enough, chosen, leastCorrection } = grounds;
+  const over = one.removal.median - allowed(one.heldTo);
+  if (over > 0) {
+    // Near the limit two digits would show one and the same figure.
+    const digits = over < 0.02 ? 4 : 2;
+    const allowance = um(one.removal.median - over, digits);
+    const text = says`takes ${um(one.removal.median, digits)}, ${allowance} may go (${boundBy})`;
+    return remark('within-budget', text, over);
+  }
+  if (chosen === undefined) {
+    const text = `clears ${percent(one.correction)}: under ${percent(leastCorrection)} is not worth its film`;
+    return remark('not-worth-it', text, 100 * one.correction);
+  }
+  const missing = enough - one.correction;
+  if (missing > limits.equalShortfall) {
+    const text = `clears ${percent(one.correction)}, ${shown(100 * missing, 1)} points less than the ${percent(enough)} that can be had`;
+    return remark('clears-less', text, 100 * missing);
+  }
+  return reasonAmongEquals(one, chosen, grounds);
+}
+
+/** Why one of those that clear as much was not taken. */
+function reasonAmongEquals(
+  one: RatedCandidate,
+  chosen: RatedCandidate,
+  { limits, elsewhere }: Grounds,
+): Remark {
+  if (one.strongest > chosen.strongest) {
+    return remark('stronger-step', 'clears as much, with a harsher strongest step');
+  }
+  if (removalBinOf(one, limits) > removalBinOf(chosen, limits)) {
+    const more = one.mean - chosen.mean;
+    return remark('more-film', says`clears as much and takes ${um(more, 2)} more`, more);
+  }
+  const minutes = wholeMinutes(one, limits) - wholeMinutes(chosen, limits);
+  if (minutes > 0) {
+    return remark('more-time', `as good, and takes ${minutes} min more`, minutes);
+  }
+  const setUps = ({ steps }: RatedCandidate): number =>
+    new Set([...elsewhere, ...combinationsOf([{ steps }])]).size;
+  return setUps(one) > setUps(chosen)
+    ? remark('more-set-ups', 'as good here, and the car as a whole would need more set-ups')
+    : remark('by-name', 'as good in all: of such the first by name is taken');
+}
+
+const combinationsOf = (parts: readonly { readonly steps: readonly Step[] }[]) =>
+  new Set(parts.flatMap(({ steps }) => steps.map(({ combination }) => combination.id)));
+
+/** By kind and reason the few that are nearest in removal; one may be of two kinds. */
+function nearest(
+  looks: readonly Judged[],
+  plan: PanelPlan,
+  { panel }: PanelSurvey,
+  model: PlanRequest['model'],
+): readonly Rejected[] {
+  const minutesOf = (steps: readonly Step[]): number =>
+    wholeMinutes({ pace: steps.reduce((sum, step) => sum + paceOf(step, model), 0) }, panel);
+  const taken = {
+    strongest: strongestRung(plan.steps),
+    removal: medianRemoval(plan.steps),
+    minutes: minutesOf(plan.steps),
+  };
+  const all = looks.flatMap((look): readonly Rejected[] => {
+    const removal = medianRemoval(look.steps);
+    const minutes = minutesOf(look.steps);
+    const harder = strongestRung(look.steps) - taken.strongest || removal - taken.removal;
+    const kinds: readonly RejectedKind[] = [
+      harder < 0 ? 'milder' : 'stronger',
+      ...(minutes < taken.minutes ? (['quicker'] as const) : []),
+    ];
+    return kinds.map((kind) => ({ kind, ...look, removal, minutes }));
+  });
+  const groups = groupBy(all, ({ kind, reason }) => `${kind} ${reason.code}`);
+  const distance = ({ removal }: Rejected): number => Math.abs(removal - taken.removal);
+  const near = (one: Rejected, other: Rejected): number =>
+    distance(one) - distance(other) || (stepsId(one.steps) < stepsId(other.steps) ? -1 : 1);
+  return KINDS.flatMap((kind) =>
+    [...groups.values()]
+      .flatMap((group) => [...group].sort(near).slice(0, MOST_OF_A_REASON))
+      .filter((one) => one.kind === kind)
+      .sort((one, other) => byTechnique(one) - byTechnique(other) || near(one, other)),
+  );
+}
+
+/** What technique refuses comes after what the limits and the choice refuse. */
+const byTechnique = ({ expected }: Rejected): number => (expected === null ? 1 : 0);
+
+const KINDS: readonly RejectedKind[] = ['milder', 'stronger', 'quicker'];

@@ -1,0 +1,129 @@
+/** What is known of how a paint gives way, before test spots and after them, and what steps take then. */
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
+import { learnRemoval, type RemovalPosterior } from '../spot/removal-posterior.ts';
+import type { RemovalPriors, TrialObservation } from '../spot/trial-observation.ts';
+import type { CorrectionModel } from './catalogue.ts';
+import { type Combination, ladder } from './combination.ts';
+import { medianRemoval, type Step } from './step.ts';
+
+export type Hardness = 'soft' | 'medium' | 'hard' | 'unknown';
+
+/** A paint as far as its removal goes. */
+export type PaintKnowledge = {
+  readonly removal: RemovalPosterior;
+  /** True until a test spot on this paint has been seen with its film. */
+  readonly provisional: boolean;
+};
+
+/** A removal not yet made, and how it goes together with the depth scale (covariance of the logarithms). */
+export type ForetoldRemoval = ExpectedRemoval & { readonly withDepth: number };
+
+/** ln-SD of a removal before any test spot: hardness, the combination's own rate and the step. */
+export const removalLogSd = ({
+  hardnessLogSd,
+  combinationLogSd,
+  stepLogSd,
+}: CorrectionModel['removal']): number => Math.hypot(hardnessLogSd, combinationLogSd, stepLogSd);
+
+/** The same by what the shop's earlier vehicles taught, where they taught anything. */
+export const foreseenLogSd = (model: CorrectionModel): number => {
+  const { hardness, usualCombinationSd, stepSd } = removalPriors('unknown', model);
+  return Math.hypot(hardness.sd, usualCombinationSd, stepSd);
+};
+
+/** Factor of removal for paint whose hardness is declared. */
+const hardnessFactor = (hardness: Hardness, removal: CorrectionModel['removal']): number =>
+  ({ soft: removal.softFactor, hard: removal.hardFactor, medium: 1, unknown: 1 })[hardness];
+
+/** ln-SD of a combination's own rate before anything was measured; a rate that the shop states is as sure as it states. */
+export const statedCombinationSd = (
+  { rates, removal }: Pick<CorrectionModel, 'rates' | 'removal'>,
+  combination: string,
+): number => rates.get(combination)?.logSd ?? removal.combinationLogSd;
+
+/** The same by what the shop's earlier vehicles taught of it. */
+function combinationSd(model: CorrectionModel, combination: string): number {
+  const known = model.learned?.combinations.get(combination);
+  const doubt = Math.sqrt(model.learned?.unobservedVariance ?? 0);
+  return known?.own.sd ?? Math.hypot(statedCombinationSd(model, combination), doubt);
+}
+
+/** What is held of a paint before any trial on it. A declared hardness acts beside what earlier vehicles taught. */
+export const removalPriors = (hardness: Hardness, model: CorrectionModel): RemovalPriors => ({
+  hardness: {
+    mean: Math.log(hardnessFactor(hardness, model.removal)) + (model.learned?.nextPaint.mean ?? 0),
+    sd: model.learned?.nextPaint.sd ?? model.removal.hardnessLogSd,
+  },
+  combinationSd: (combination) => combinationSd(model, combination),
+  usualCombinationSd: model.learned?.usualSd ?? model.removal.combinationLogSd,
+  stepSd: model.removal.stepLogSd,
+  depthScaleSd: model.correction.depthScaleLogSd,
+  depthLogSd: model.correction.depthLogSd,
+  eyeSd: model.spot.eyeLogSd,
+});
+
+/** What the trials on one paint teach of it, in any order. */
+export const paintKnowledge = (
+  trials: readonly TrialObservation[],
+  hardness: Hardness,
+  model: CorrectionModel,
+): PaintKnowledge => ({
+  removal: learnRemoval(trials, removalPriors(hardness, model)),
+  provisional: trials.every(({ removed }) => removed === null),
+});
+
+/** Combinations in the order in which this paint shows them, mildest first. */
+export const ladderOn = (
+  { removal }: PaintKnowledge,
+  model: CorrectionModel,
+): readonly Combination[] => ladder(model, (id) => Math.exp(removal.of(id).mean));
+
+/**
+ * Steps on a paint: the sum of their medians; as ln-SD that of their rates, each by its share in the sum,
+ * and that of a step.
+ *
+ * What is left of doubt about the rates is taken as shared by a plan's combinations: those on one machine
+ * or one pad share part of theirs, nobody has measured how much, and so the spread is never understated.
+ */
+export function foretell(
+  steps: readonly Step[],
+  { removal }: PaintKnowledge,
+  stepSd: number,
+): ForetoldRemoval {
+  const median = medianRemoval(steps);
+  const weighted = (of: (id: string) => number): number =>
+    steps.reduce(
+      (sum, { combination, sets }) =>
+        sum + (median === 0 ? 0 : (sets * combination.perSet) / median) * of(combination.id),
+      0,
+    );
+  return {
+    median,
+    logSd: Math.hypot(
+      weighted((id) => removal.of(id).sd),
+      stepSd,
+    ),
+    withDepth: weighted((id) => removal.of(id).withDepth),
+  };
+}
+
+/** ln-SD of one step by a combination that nobody tried on this paint. */
+export const untriedLogSd = ({ removal }: PaintKnowledge, stepSd: number): number =>
+  Math.hypot(removal.untried.sd, stepSd);
+
+/** Mean of a lognormal: median·exp(σ²/2). */
+export const meanRemoval = ({ median, logSd }: ExpectedRemoval): Micrometres =>
+  micrometres(median * Math.exp(logSd ** 2 / 2));
+
+export type HardnessWord = 'soft' | 'medium' | 'hard';
+
+/** The declared word whose factor is nearest on the log scale. */
+export function hardnessWord(
+  { removal }: PaintKnowledge,
+  { softFactor, hardFactor }: CorrectionModel['removal'],
+): HardnessWord {
+  const { mean } = removal.hardness;
+  if (mean > Math.log(softFactor) / 2) return 'soft';
+  return mean < Math.log(hardFactor) / 2 ? 'hard' : 'medium';
+}

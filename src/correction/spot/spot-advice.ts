@@ -1,0 +1,148 @@
+/** What a colleague would say of the test spots: one sentence a finding, most pressing first. */
+import { type Remark, remark } from '../../base/remark.ts';
+import { shown } from '../../base/rounding.ts';
+import { says, um } from '../../base/sentence.ts';
+import { normalQuantile } from '../../base/stats/normal.ts';
+import type { CorrectionModel } from '../removal/catalogue.ts';
+import type { Offer } from './more-evidence.ts';
+import type { NextCase, NextStep } from './spot-next.ts';
+import type { RemovedFilm, SpotTrial } from './spot-trial.ts';
+
+export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFilm | null };
+
+/** What to do next, in words. */
+export function nextRemark(
+  { code, combination }: NextStep,
+  { finish, model, aim }: Pick<NextCase, 'finish' | 'model' | 'aim'>,
+): Remark {
+  const id = combination?.id ?? '';
+  const share = `${shown(100 * aim, 0)} %`;
+  switch (code) {
+    case 'start':
+      return remark(
+        'spot-start',
+        `start with ${id}: the mildest that may do within ${sets(model)}`,
+      );
+    case 'again':
+      return remark(
+        'spot-again',
+        `one more set of ${id} on the same place: it may still reach ${share}, and two sets tell more than one`,
+      );
+    case 'step-up':
+      return remark(
+        'spot-step-up',
+        `not cleared: next rung ${id}, on a fresh place, and wipe before you look`,
+      );
+    case 'refine':
+      return remark('spot-refine', `cleared but hazy: refine with ${id}, then look again`);
+    case 'done':
+      return remark('spot-done', `${id} does it: no need for a stronger one`);
+    case 'stop-colour':
+      return remark(
+        'spot-stop-colour',
+        finish === 'unknown'
+          ? 'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first'
+          : 'stop: colour on the pad under clear over base means that you are through the clear, or that the finish is not what was said',
+      );
+    case 'stop-risk':
+      return remark(
+        'spot-stop-risk',
+        `stop: the next rung, ${id}, takes more in one set than may go here; leave the rest, or settle for a lower aim`,
+      );
+    case 'stop-ladder':
+      return remark(
+        'spot-stop-ladder',
+        `stop: no combination of the shop is likely to reach ${share} within ${sets(model)}`,
+      );
+  }
+}
+
+const sets = ({ spot }: CorrectionModel): string => `${spot.sets} sets`;
+
+const DUST = /\b(?:dust|powder|staub)/i;
+
+/** What single trials give occasion to. */
+export function trialAdvice(
+  trials: readonly ReadTrial[],
+  model: CorrectionModel,
+): readonly Remark[] {
+  return trials.flatMap((one) => [
+    ...filmAdvice(one),
+    ...heatAdvice(one.trial, model),
+    ...dustAdvice(one.trial),
+    ...(one.trial.cleared === null
+      ? [
+          remark(
+            'spot-not-judged',
+            `${one.trial.spot}: nobody judged by eye what went, so the ladder stays where it is`,
+          ),
+        ]
+      : []),
+  ]);
+}
+
+function filmAdvice({ trial, removed }: ReadTrial): readonly Remark[] {
+  if (removed === null) {
+    return [
+      remark(
+        'spot-no-film',
+        `${trial.spot}: no film was read, so it says nothing of the rate: read marks before and after`,
+      ),
+    ];
+  }
+  const { mean, resolvable, sure } = removed;
+  if (mean < -resolvable) {
+    return [
+      remark(
+        'spot-film-gained',
+        says`${trial.spot}: the film reads ${um(-mean)} more than before: check the gauge, wipe off polish and wax, let it cool, read again`,
+        mean,
+      ),
+    ];
+  }
+  return mean < resolvable
+    ? [
+        remark(
+          'spot-unresolved',
+          says`${trial.spot}: what went is lost in the gauge's noise, ${um(resolvable)} can be told from nothing at best, ${um(sure)} for sure`,
+          mean,
+        ),
+      ]
+    : [];
+}
+
+function heatAdvice(
+  { spot, temperature }: SpotTrial,
+  { heat }: CorrectionModel,
+): readonly Remark[] {
+  if (temperature === null || temperature <= heat.caution) return [];
+  const text =
+    temperature > heat.stop
+      ? `${spot}: ${shown(temperature, 0)} °C is over the ${heat.stop} °C to stop at: let it cool, move faster, fewer passes at a time`
+      : `${spot}: ${shown(temperature, 0)} °C is over the caution of ${heat.caution} °C: move the arm faster, or rest between passes`;
+  return [remark('spot-heat', text, temperature)];
+}
+
+const dustAdvice = ({ spot, notes }: SpotTrial): readonly Remark[] =>
+  notes.some((note) => DUST.test(note))
+    ? [
+        remark(
+          'spot-dusting',
+          `${spot}: it dusted: clean the pad, take less product and stop a pass earlier, before it runs dry`,
+        ),
+      ]
+    : [];
+
+/** What would tell more of a rate, best first in what it costs. */
+export function evidenceRemark(combination: string, now: number, offers: readonly Offer[]): Remark {
+  const range = (logSd: number): string =>
+    `×/÷ ${shown(Math.exp(normalQuantile(0.95) * logSd), 1)}`;
+  const list = offers.map(
+    ({ marks, repeats, sets: count, logSd }) =>
+      `${marks} marks${repeats > 1 ? ` read ${repeats} times` : ''} and ${count} ${count === 1 ? 'set' : 'stacked sets'} ${range(logSd)}`,
+  );
+  return remark(
+    'spot-more-evidence',
+    `the rate of ${combination} is known ${range(now)} (90 %); one more trial would make it: ${list.join(', ')}`,
+  );
+}

@@ -1,0 +1,107 @@
+/** Next rung, next refining step, one more set, done, or stop: and why. */
+import type { Finish } from '../../film/film-model.ts';
+import type { CorrectionModel } from '../removal/catalogue.ts';
+import { type Combination, ladder } from '../removal/combination.ts';
+import { ladderOn, type PaintKnowledge } from '../removal/removal-knowledge.ts';
+import { hasCleared, type Rung } from './spot-ladder.ts';
+import type { SpotTrial } from './spot-trial.ts';
+
+export type NextCode =
+  | 'start'
+  | 'again'
+  | 'step-up'
+  | 'refine'
+  | 'done'
+  | 'stop-colour'
+  | 'stop-risk'
+  | 'stop-ladder';
+
+export type NextStep = {
+  readonly code: NextCode;
+  /** What to try, or what did it; null where to stop. */
+  readonly combination: Combination | null;
+};
+
+export type NextCase = {
+  readonly trials: readonly SpotTrial[];
+  readonly ladder: readonly Rung[];
+  readonly paint: PaintKnowledge;
+  readonly finish: Finish;
+  readonly aim: number;
+  readonly hazeAllowed: number;
+  readonly model: CorrectionModel;
+};
+
+/** Colour on the pad is normal on single-stage paint; elsewhere it is the base coat, or a wrong finish. */
+export const isThroughClear = (trials: readonly SpotTrial[], finish: Finish): boolean =>
+  !finish.startsWith('single-stage') &&
+  finish !== 'lacquer' &&
+  trials.some(({ colourOnPad }) => colourOnPad === true);
+
+export function nextStep(nextCase: NextCase): NextStep {
+  const { trials, finish, aim, hazeAllowed } = nextCase;
+  if (isThroughClear(trials, finish)) return { code: 'stop-colour', combination: null };
+  const mildest = nextCase.ladder.find(({ combination }) =>
+    trials.some((trial) => trial.combination.id === combination.id && hasCleared(trial, aim)),
+  );
+  if (mildest === undefined) return nextRung(nextCase);
+  const haze = hazeSeen(mildest.combination, nextCase);
+  if (haze <= hazeAllowed) return { code: 'done', combination: mildest.combination };
+  const refining = refiningStep(mildest.combination, haze, nextCase);
+  return refining === undefined
+    ? { code: 'done', combination: mildest.combination }
+    : { code: 'refine', combination: refining };
+}
+
+/** As seen on its trials that cleared; what it usually leaves where nobody looked. */
+function hazeSeen({ id, haze }: Combination, { trials, aim }: NextCase): number {
+  const seen = trials
+    .filter((trial) => trial.combination.id === id && hasCleared(trial, aim))
+    .flatMap((trial) => trial.haze ?? []);
+  return seen.length === 0 ? haze : Math.max(...seen);
+}
+
+function nextRung({ trials, ladder: rungs, model }: NextCase): NextStep {
+  const worth = rungs.filter(
+    ({ state, chance }) => state !== 'too-mild' && chance >= model.spot.leastChance,
+  );
+  const [next] = worth;
+  if (next === undefined) return { code: 'stop-ladder', combination: null };
+  if (next.state === 'over-budget') return { code: 'stop-risk', combination: next.combination };
+  if (next.tried) return { code: 'again', combination: next.combination };
+  const judged = trials.some(({ cleared }) => cleared !== null);
+  return { code: judged ? 'step-up' : 'start', combination: next.combination };
+}
+
+/**
+ * The step that clears the haze another left: by dual action, where holograms are less likely, milder than
+ * the other, and leaving what is allowed; the mildest that does it in one set, else the one that cuts most.
+ * Reckoned on usual paint: hard paint gives way less, and is hazed less as well.
+ */
+export function refiningStep(
+  after: Combination,
+  haze: number,
+  { paint, hazeAllowed, model }: Pick<NextCase, 'paint' | 'hazeAllowed' | 'model'>,
+): Combination | undefined {
+  const usual = new Map(ladder(model).map(({ id, perSet }) => [id, perSet]));
+  const needed = (haze - hazeAllowed) * model.correction.haze.cleared;
+  const milder = ladderOn(paint, model).filter(
+    (one) =>
+      one.machine.motion.kind === 'orbital' &&
+      one.machine.padDiameter >= Math.min(after.machine.padDiameter, fullSizeOrbital(model)) &&
+      one.perSet < after.perSet &&
+      one.haze <= hazeAllowed &&
+      (['refine', 'finish'] as const).some(
+        (stage) => one.pad.stages.includes(stage) && one.product.stages.includes(stage),
+      ),
+  );
+  return milder.find(({ id }) => (usual.get(id) ?? 0) >= needed) ?? milder.at(-1);
+}
+
+const fullSizeOrbital = ({ machines }: CorrectionModel): number =>
+  Math.max(
+    0,
+    ...machines
+      .filter(({ motion }) => motion.kind === 'orbital')
+      .map(({ padDiameter }) => padDiameter),
+  );

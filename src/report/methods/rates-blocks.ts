@@ -1,0 +1,111 @@
+/** A shop's own rates on a page: what they rest on, how well they foretell, and each observation. */
+import { unitName } from '../../base/sentence.ts';
+import {
+  type ForetellingRecord,
+  LEAST_READINGS,
+  LEAST_VEHICLES,
+} from '../../correction/rates/rate-foretelling.ts';
+import type { RatesReport, ReportedReading } from '../../tasks/methods/rates-report.ts';
+import { type Block, cell, paragraph } from '../model.ts';
+import { factorText } from '../spot/spot-blocks.ts';
+import { type ShowUnit, thickness } from '../survey/film-table.ts';
+import { counted } from '../words.ts';
+
+export const ratesBlocks = (rates: RatesReport | null, unit: ShowUnit): readonly Block[] =>
+  rates === null
+    ? []
+    : [
+        paragraph('Own rates', restsOn(rates)),
+        paragraph('Foretelling', foretellingText(rates.foretelling, unit)),
+        ...unlikeOthers(rates, unit),
+      ];
+
+function restsOn({ name, readings, vehicles, usualPaint, byEye, unknown }: RatesReport): string {
+  const others = [
+    ...(byEye === 0 ? [] : [`${byEye} by eye alone`]),
+    ...(unknown === 0 ? [] : [`${unknown} with what is not known here`]),
+  ];
+  const left = others.length === 0 ? '' : ` Not used: ${others.join(', ')}.`;
+  return `${counted(readings.length, 'observation')} of ${counted(vehicles, 'vehicle')} in ${name}. Paint as it comes here gives way ${factorText(usualPaint)} as fast as usual paint.${left}`;
+}
+
+/** So few vehicles prove nothing. */
+const FEW_VEHICLES = 6;
+
+function foretellingText(record: ForetellingRecord | null, unit: ShowUnit): string {
+  if (record === null) {
+    return `too few to say how well they foretell: that takes ${LEAST_READINGS} observations of ${LEAST_VEHICLES} vehicles.`;
+  }
+  const { readings, vehicles, error, builtInError, noise, within, nearer } = record;
+  const um = (value: number): string => thickness(value, unit, unit === 'um' ? 2 : 3);
+  return [
+    `each vehicle by the others alone is ${um(error)} ${unitName(unit)} a set off, by the built-in rates ${um(builtInError)}; of either, ${um(noise)} is the gauge’s own noise.`,
+    `${within} of ${readings} lie in the range that is to hold nine of ten, and ${nearer} of ${vehicles} vehicles nearer than by the built-in rates.`,
+    ...(error < builtInError ? [] : ['So far they foretell no better than the built-in ones.']),
+    ...(vehicles < FEW_VEHICLES ? ['From so few vehicles that is a hint, no proof.'] : []),
+  ].join(' ');
+}
+
+/** Chance that any of the observations lies so far out, either way, by itself. */
+const ODD = 0.01;
+
+/** Worth a second look. */
+const oddOnes = ({ readings }: RatesReport): readonly ReportedReading[] =>
+  readings.filter(({ place }) => Math.min(place, 1 - place) < ODD / 2 / readings.length);
+
+function unlikeOthers(rates: RatesReport, unit: ShowUnit): readonly Block[] {
+  const odd = oddOnes(rates).map((one) => {
+    const { at, evidence, byOthers } = one;
+    const line = at.line === undefined ? at.file : `${at.file}:${at.line}`;
+    return `${line} took ${thickness(evidence.removed.value, unit, 1)} where the others let expect ${thickness(byOthers.median, unit, 1)} ${unitName(unit)}`;
+  });
+  return odd.length === 0
+    ? []
+    : [paragraph('Unlike the others', `${odd.join('; ')}. Look for a slip there.`)];
+}
+
+/** The observations in which a combination was worked, beside what the other vehicles foretell. */
+export function observationTable(
+  rates: RatesReport,
+  combination: string,
+  unit: ShowUnit,
+): readonly Block[] {
+  const odd = oddOnes(rates);
+  const of = rates.readings.filter(({ evidence }) =>
+    evidence.steps.some((step) => step.combination === combination),
+  );
+  if (of.length === 0) return [];
+  const um = (value: number): string => thickness(value, unit, unit === 'um' ? 1 : 2);
+  return [
+    {
+      kind: 'table',
+      columns: [
+        { title: 'date', align: 'left' },
+        { title: 'vehicle', align: 'left' },
+        { title: 'panel', align: 'left' },
+        { title: 'sets', align: 'right' },
+        { title: `took (${unitName(unit)})`, align: 'right' },
+        { title: 'foretold', align: 'right' },
+        { title: 'built in', align: 'right' },
+      ],
+      rows: of.map((one) => {
+        const { observation, evidence, byOthers, builtIn } = one;
+        const several = observation.steps.length > 1 ? ' in all' : '';
+        const { value, standardError } = evidence.removed;
+        return [
+          cell(observation.date),
+          cell(observation.vehicle ?? '–'),
+          cell(observation.panel ?? '–'),
+          cell(`${evidence.sets}${several}`),
+          cell(`${um(value)} ± ${um(standardError)}`, odd.includes(one) ? 'binding' : 'strong'),
+          cell(um(byOthers.median)),
+          cell(um(builtIn.median)),
+        ];
+      }),
+    },
+    paragraph(
+      null,
+      'Took: all sets, with its standard error. Foretold: by the other vehicles alone.',
+    ),
+  ];
+}

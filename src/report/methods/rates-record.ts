@@ -1,0 +1,40 @@
+/** A shop's own rates in a machine record. */
+import type { RatesReport } from '../../tasks/methods/rates-report.ts';
+import { machine } from '../envelope.ts';
+import { factorRecord } from '../spot/spot-record.ts';
+
+export const ratesRecord = (rates: RatesReport | null) =>
+  rates === null
+    ? null
+    : {
+        file: rates.name,
+        observations: rates.readings.length,
+        vehicles: rates.vehicles,
+        by_eye: rates.byEye,
+        not_known: rates.unknown,
+        usual_paint: factorRecord(rates.usualPaint),
+        foretelling: foretellingRecord(rates.foretelling),
+        observed: rates.readings.map(({ observation, at, evidence, byOthers, builtIn, place }) => ({
+          line: at.line ?? null,
+          day: observation.date,
+          vehicle: observation.vehicle ?? null,
+          panel: observation.panel ?? null,
+          worked: observation.steps.map(({ combination, sets }) => ({ combination, sets })),
+          removed_um: machine(evidence.removed.value),
+          standard_error_um: machine(evidence.removed.standardError),
+          foretold_um: machine(byOthers.median),
+          built_in_um: machine(builtIn.median),
+          place_prob: machine(place),
+        })),
+      };
+
+const foretellingRecord = (record: RatesReport['foretelling']) =>
+  record === null
+    ? null
+    : {
+        error_um_per_set: machine(record.error),
+        built_in_error_um_per_set: machine(record.builtInError),
+        noise_um_per_set: machine(record.noise),
+        within_range: record.within,
+        vehicles_nearer: record.nearer,
+      };

@@ -1,0 +1,132 @@
+/** A panel's plan taken apart on a page: what it takes and clears, what limits it, what else there was. */
+import { saying, textIn } from '../../base/remark.ts';
+import { shown } from '../../base/rounding.ts';
+import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
+import type { PartWhy, Rejected, RejectedKind } from '../../correction/plan/why-not.ts';
+import type { Step } from '../../correction/removal/step.ts';
+import type { PanelWhy } from '../../tasks/plan/plan-vehicle.ts';
+import { type Block, gap, list, paragraph, title } from '../model.ts';
+import { partName, type ShowUnit, thickness } from '../survey/film-table.ts';
+import { localWhyText } from './local-lines.ts';
+
+type Options = { readonly unit: ShowUnit; readonly verbose: boolean };
+
+export const planWhyBlocks = ({ plan, parts }: PanelWhy, options: Options): readonly Block[] => [
+  ...parts.flatMap((part, i) => [...(i === 0 ? [] : [gap]), ...partBlocks(part, options)]),
+  ...(plan.local.length === 0
+    ? []
+    : [
+        list(
+          'Local work',
+          plan.local.map((one) => localWhyText(one, options.unit)),
+        ),
+      ]),
+];
+
+function partBlocks(why: PartWhy, options: Options): readonly Block[] {
+  const { plan, depth, lookedAt } = why;
+  const { unit } = options;
+  // A deep defect has its own lines below.
+  const reasons = plan.reasons.filter(({ code }) => code !== 'local-defect');
+  return [
+    title(
+      tell(
+        says`Why ${partName(plan.survey)}: ${plan.verdict}, ${um(plan.survey.budget, 2)} may go`,
+        unit,
+      ),
+    ),
+    gap,
+    ...(plan.steps.length === 0 ? [] : takenBlocks(plan, options)),
+    ...(reasons.length === 0
+      ? []
+      : [
+          list(
+            'Reasons',
+            reasons.map((one) => textIn(one, unit)),
+          ),
+        ]),
+    limitsBlock(plan, unit),
+    ...(lookedAt === 0
+      ? []
+      : [
+          paragraph(
+            'Looked at',
+            tell(
+              says`${lookedAt} sequences of steps, against marks ${um(depth, 2)} deep in the middle`,
+              unit,
+            ),
+          ),
+        ]),
+    ...rejectedBlocks(why, options),
+  ];
+}
+
+function takenBlocks(plan: PanelPlan, { unit }: Options): readonly Block[] {
+  const { median, mean, low, high } = plan.removal;
+  const name = unitName(unit);
+  const percent = (share: number | null): string =>
+    share === null ? 'not known' : `${shown(100 * share, 1)} %`;
+  return [
+    list(
+      'Steps',
+      plan.steps.map((step) => stepText(step, unit)),
+    ),
+    paragraph(
+      'Takes',
+      `${thickness(median, unit, 2)} ${name} in the middle, ${thickness(mean, unit, 2)} on average, nine cases of ten ${thickness(low, unit, 2)}–${thickness(high, unit, 2)}`,
+    ),
+    paragraph('Clears', `${percent(plan.expected)}, the aim is ${percent(plan.aimed)}`),
+    paragraph(
+      'Risk',
+      `${percent(plan.risk)}; if the clear is thinner than thought ${percent(plan.riskIfThin)}; before any polishing ${percent(plan.already)}`,
+    ),
+  ];
+}
+
+const stepText = ({ removal, machineTime, ...step }: PlannedStep, unit: ShowUnit): string =>
+  `${stepsText([step])}: ${thickness(removal, unit, 2)} ${unitName(unit)}, ${shown(machineTime, 0)} min`;
+
+const stepsText = (steps: readonly Step[]): string =>
+  steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`).join(' + ');
+
+const limitsBlock = ({ survey: { limits, boundBy } }: PanelPlan, unit: ShowUnit): Block =>
+  list(
+    `What limits it: median removal that each allows (${unitName(unit)})`,
+    limits.map((one) => {
+      const isBinding = one === boundBy;
+      const allows = thicknessText(one.value, unit, 2);
+      return tell(
+        says`${isBinding ? '→' : '\u00a0'} ${allows}: ${saying(one)}${isBinding ? ' (binds)' : ''}`,
+        unit,
+      );
+    }),
+  );
+
+const LABELS: Readonly<Record<RejectedKind, string>> = {
+  milder: 'Why nothing milder',
+  stronger: 'Why nothing stronger',
+  quicker: 'Why nothing quicker',
+};
+
+/** The nearest of each reason; with -v the few that are kept of it. */
+const rejectedBlocks = ({ rejected }: PartWhy, options: Options): readonly Block[] =>
+  (Object.keys(LABELS) as RejectedKind[]).flatMap((kind) => {
+    const ofKind = rejected.filter((one) => one.kind === kind);
+    const said = ofKind.filter(
+      (one, i) => options.verbose || ofKind.findIndex((other) => isLike(one, other)) === i,
+    );
+    return said.length === 0
+      ? []
+      : [
+          list(
+            LABELS[kind],
+            said.map((one) => rejectedText(one, options.unit)),
+          ),
+        ];
+  });
+
+const isLike = (one: Rejected, other: Rejected): boolean => one.reason.code === other.reason.code;
+
+const rejectedText = ({ steps, reason }: Rejected, unit: ShowUnit): string =>
+  `${stepsText(steps)}: ${textIn(reason, unit)}`;

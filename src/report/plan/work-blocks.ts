@@ -1,0 +1,109 @@
+/** The job's hours, days and materials for people. */
+import { shown } from '../../base/rounding.ts';
+import type { WorkDay } from '../../work/day-plan.ts';
+import type { WorkEstimate } from '../../work/estimate-work.ts';
+import type { LearnedPace } from '../../work/history.ts';
+import { type JobTime, jobTimeQuantile } from '../../work/job-time.ts';
+import type { Material } from '../../work/materials.ts';
+import { type Block, list, paragraph } from '../model.ts';
+import { counted } from '../words.ts';
+import { percentOff } from './work-record.ts';
+
+/** What a plan says of its work: hours, days and what to have ready. */
+export function workBlocks(work: WorkEstimate): readonly Block[] {
+  if (work.machineMinutes === 0) return [paragraph('Time', 'nothing to polish')];
+  return [
+    paragraph(
+      'Time',
+      `correction ${hoursOf(work.time)} (P50, P80, P95), ${shown(work.machineMinutes / 60, 1)}\u00a0h of it machine in hand; whole job ${hoursOf(work.job.time)}${daysText(work)} (-v: stages, days)`,
+    ),
+    paragraph('Materials', work.materials.map(amount).join(', ')),
+  ];
+}
+
+/** `16.9, 20.2, 24.0 h`: half of such jobs take less, four in five, nineteen in twenty. */
+const hoursOf = (time: JobTime): string =>
+  `${[0.5, 0.8, 0.95].map((p) => shown(jobTimeQuantile(time, p) / 60, 1)).join(', ')}\u00a0h`;
+
+/** `: 4 days, 5 at P80`; hours are of one person, days of all of them. */
+function daysText({ scope: { hands }, days, daysP80 }: WorkEstimate): string {
+  const people = hands === 1 ? '' : ` of one person; ${hands} people`;
+  const longer = daysP80 === days.length ? '' : `, ${daysP80} at P80`;
+  return `${people}: ${counted(days.length, 'day')}${longer}`;
+}
+
+const amount = ({ material, quantity, unit }: Material): string =>
+  unit === 'pieces'
+    ? `${material} ×\u00a0${shown(quantity, 0)}`
+    : `${material} ${shown(quantity, 0)}\u00a0${unit}`;
+
+/** The same at length: each stage, each day, and why the hours are no surer. */
+export const workDetailBlocks = (
+  work: WorkEstimate,
+  learned: LearnedPace | null,
+): readonly Block[] => [
+  stageList(work),
+  ...(work.machineMinutes === 0 ? [] : [dayList(work)]),
+  spreadLine(work, learned),
+  ...(learned === null ? [] : [historyLine(learned)]),
+  paragraph('Materials of the whole job', work.jobMaterials.map(amount).join(', ')),
+  ...(work.pads.length === 0
+    ? []
+    : [
+        paragraph(
+          'Pads and towels',
+          `${work.pads.map(({ material, ready, wornOut }) => `${material} ×\u00a0${ready}, ${shown(wornOut, 1)} worn out`).join('; ')}; ${counted(work.towelLoads, 'load')} of towels to wash`,
+        ),
+      ]),
+];
+
+const stageList = ({ stages }: WorkEstimate): Block =>
+  list(
+    'Order of the job',
+    stages.map(({ stage, mean, wait }, i) => {
+      const wait_ = wait === 0 ? '' : `, then ${shown(wait, 0)}\u00a0min to wait`;
+      const time = mean === 0 ? '' : `: ${shown(mean, 0)}\u00a0min`;
+      return `${i + 1}. ${stage.text}${time}${wait_}`;
+    }),
+  );
+
+/** `1: 8.0 h, record, wheels, …; 380 points a hand (A(8) 4.9 m/s²), over the action value`. */
+const dayList = ({ days }: WorkEstimate): Block => list('Days', days.map(dayLine));
+
+export function dayLine({ day, stages, time, points, a8, actionPassed }: WorkDay): string {
+  const most = Math.max(0, ...points);
+  const exposure =
+    most === 0
+      ? ''
+      : `; ${shown(most, 0)} points of vibration a hand, A(8) ${shown(a8, 1)}\u00a0m/s²${actionPassed ? ', over the action value' : ''}`;
+  return `${day}: ${shown(time / 60, 1)}\u00a0h, ${stages.map(({ stage }) => stage).join(', ')}${exposure}`;
+}
+
+const TOP = 3;
+
+function spreadLine({ stages, job: { spread } }: WorkEstimate, learned: LearnedPace | null): Block {
+  const top = stages
+    .map(({ stage }, i) => ({ id: stage.id, share: spread.stages[i] ?? 0 }))
+    .sort((a, b) => b.share - a.share)
+    .slice(0, TOP)
+    .map(({ id, share }) => `${id} ${shown(100 * share, 0)}\u00a0%`);
+  return paragraph(
+    'Spread of the time',
+    `most of it from ${top.join(', ')}; ${shown(100 * spread.pace, 0)}\u00a0% is a pace not yet known${learned === null ? ' (your own hours narrow it: --history)' : ''}, ${shown(100 * spread.job, 0)}\u00a0% one job against the next`,
+  );
+}
+
+function historyLine({ jobs, factor, stages, error }: LearnedPace): Block {
+  const off = (logError: number): string => `${shown(percentOff(logError), 0)}\u00a0%`;
+  const errors =
+    error === null
+      ? ''
+      : `; estimates were off by ${off(error.before)}, by the other jobs’ pace by ${off(error.after)}`;
+  const own = stages.map(
+    (one) => `${one.stage} ×\u00a0${shown(one.factor, 2)} (${counted(one.records, 'record')})`,
+  );
+  return paragraph(
+    'Own hours',
+    `${counted(jobs, 'job')} took ${shown(factor.middle, 2)} times the estimate (${shown(factor.low, 2)}–${shown(factor.high, 2)})${errors}${own.length === 0 ? '' : `; beyond that ${own.join(', ')}`}`,
+  );
+}

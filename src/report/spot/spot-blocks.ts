@@ -1,0 +1,166 @@
+/** Test spots as a page: what each took, how hard the paint is, the ladder, and what to do next. */
+import { textIn } from '../../base/remark.ts';
+import { shown } from '../../base/rounding.ts';
+import { unitName } from '../../base/sentence.ts';
+import { normalQuantile } from '../../base/stats/normal.ts';
+import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
+import type { Rung, RungState } from '../../correction/spot/spot-ladder.ts';
+import type { LogFactor } from '../../correction/spot/trial-observation.ts';
+import type { SpotResult } from '../../tasks/spot/spot-files.ts';
+import { axisFromNothing, inUnit } from '../drawn-axis.ts';
+import { type Block, type Cell, cell, gap, paragraph, title } from '../model.ts';
+import { type ShowUnit, thickness } from '../survey/film-table.ts';
+import { assumptionBlocks, type PageOptions } from '../survey/survey-blocks.ts';
+import { counted } from '../words.ts';
+
+export function spotBlocks(result: SpotResult, options: PageOptions): readonly Block[] {
+  const { trials, ladder, advice, settings, vehicle } = result;
+  const [next, ...others] = advice.map((one) => textIn(one, options.unit));
+  const panels = new Set(trials.map(({ trial }) => trial.panel)).size;
+  const of = vehicle === null ? '' : ` of ${vehicle}`;
+  return [
+    title(`Test spots${of}: ${counted(trials.length, 'trial')} on ${counted(panels, 'panel')}`),
+    paragraph(
+      null,
+      `Aim ${settings.aim.name}: ${shown(100 * settings.aim.share, 0)}\u00a0% of the defects, by eye.`,
+    ),
+    gap,
+    trialTable(trials, options.unit),
+    gap,
+    paragraph('Paint', paintLine(result)),
+    paragraph('Next', next ?? ''),
+    gap,
+    ladderTable(shownRungs(ladder, options.verbose), options),
+    paragraph(
+      null,
+      `A set takes: now the middle of what is known, in brackets nine cases of ten; chance to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone. A plan may work a milder rung for more sets, if that reaches it.`,
+    ),
+    ...others.map((text) => paragraph('Advice', text)),
+    ...keptLine(result),
+    ...assumptionBlocks(result, options),
+  ];
+}
+
+function keptLine({ kept }: SpotResult): readonly Block[] {
+  if (kept === undefined || kept === null) return [];
+  const { added, already } = kept;
+  const before = already === 0 ? '' : `; ${already} stood there already`;
+  return [paragraph('Kept', `${counted(added, 'observation')} added to the rates${before}.`)];
+}
+
+const percent = (share: number | null): string =>
+  share === null ? '–' : `${shown(100 * share, 0)}\u00a0%`;
+
+function trialTable(trials: readonly ReadTrial[], unit: ShowUnit): Block {
+  const um = (value: number | undefined): string =>
+    value === undefined ? '–' : thickness(value, unit, 1);
+  return {
+    kind: 'table',
+    columns: [
+      { title: 'spot', align: 'left' },
+      { title: 'combination', align: 'left' },
+      { title: 'sets', align: 'right' },
+      { title: 'marks', align: 'right' },
+      { title: `removed (${unitName(unit)})`, align: 'right' },
+      { title: 'told from', align: 'right' },
+      { title: 'cleared', align: 'right' },
+      { title: 'haze', align: 'right' },
+    ],
+    rows: trials.map(({ trial, removed }) => [
+      cell(trial.spot),
+      cell(trial.combination.id),
+      cell(`${trial.sets}`),
+      cell(`${trial.marks.length}`),
+      cell(
+        removed === null ? '–' : `${um(removed.mean)} (${um(removed.low)} to ${um(removed.high)})`,
+        'strong',
+      ),
+      cell(um(removed?.resolvable)),
+      cell(percent(trial.cleared)),
+      cell(trial.haze === null ? '–' : shown(trial.haze, 0)),
+    ]),
+  };
+}
+
+/** `×0.62 (0.40–0.95)`: the middle, and nine cases of ten. */
+export function factorText({ mean, sd }: LogFactor): string {
+  const reach = normalQuantile(0.95) * sd;
+  const times = (log: number): string => shown(Math.exp(log), 2);
+  return `×\u00a0${times(mean)} (${times(mean - reach)}–${times(mean + reach)})`;
+}
+
+function paintLine({ paint, word }: SpotResult): string {
+  const { hardness, depthScale } = paint.removal;
+  const film = paint.provisional ? ' No film was read on the spots: by eye alone.' : '';
+  return `${word}: gives way ${factorText(hardness)} as fast as usual paint; defects ${factorText(depthScale)} as deep as taken.${film}`;
+}
+
+const STATES: Readonly<Record<RungState, string>> = {
+  'too-mild': 'too mild',
+  cleared: 'cleared',
+  'over-budget': 'more than may go',
+  open: '',
+};
+
+const SHOWN_EITHER_SIDE = 3;
+
+/** Around what was tried and what comes next; all of it with -v. */
+function shownRungs(ladder: readonly Rung[], verbose: boolean): readonly Rung[] {
+  if (verbose) return ladder;
+  const first = ladder.findIndex(({ tried }) => tried);
+  const last = ladder.findLastIndex(({ tried }) => tried);
+  const around = ladder.slice(Math.max(0, first - 1), last + 1 + SHOWN_EITHER_SIDE);
+  return around.length > 0 ? around : ladder.slice(0, 2 * SHOWN_EITHER_SIDE);
+}
+
+function ladderTable(
+  rungs: readonly Rung[],
+  { unit, drawn = false }: Pick<PageOptions, 'unit' | 'drawn'>,
+): Block {
+  const axis = axisFromNothing(
+    rungs.flatMap(({ before, high }) => [before, high]),
+    unit,
+  );
+  return {
+    kind: 'table',
+    columns: [
+      { title: 'ladder, mildest first', align: 'left' },
+      { title: 'before', align: 'right' },
+      { title: `now (${unitName(unit)} a set)`, align: 'right' },
+      { title: 'chance', align: 'right' },
+      { title: '', align: 'left' },
+      ...(drawn
+        ? [{ title: `○ before, · now (${unitName(unit)} a set)`, align: 'left' as const, axis }]
+        : []),
+    ],
+    rows: rungs.map((rung) => [
+      ...rungCells(rung, unit),
+      ...(drawn ? [rungStrip(rung, unit)] : []),
+    ]),
+  };
+}
+
+const rungCells = (
+  { combination, before, low, high, chance, state, tried }: Rung,
+  unit: ShowUnit,
+): readonly Cell[] => [
+  cell(combination.id, tried ? 'strong' : 'plain'),
+  cell(thickness(before, unit, 2)),
+  cell(
+    `${thickness(combination.perSet, unit, 2)} (${thickness(low, unit, 1)}–${thickness(high, unit, 1)})`,
+  ),
+  cell(percent(chance)),
+  cell(
+    state === 'too-mild' && tried ? 'did not clear' : STATES[state],
+    state === 'over-budget' ? 'binding' : 'plain',
+  ),
+];
+
+/** The 90 % range as a line with its middle on it, and what was held before any trial. */
+const rungStrip = ({ combination, before, low, high }: Rung, unit: ShowUnit): Cell => ({
+  kind: 'strip',
+  values: [inUnit(combination.perSet, unit)],
+  marked: null,
+  open: [inUnit(before, unit)],
+  bar: { from: inUnit(low, unit), to: inUnit(high, unit), look: 'span' },
+});

@@ -1,0 +1,69 @@
+/** `leastcut/spot/1`. */
+import { normalQuantile } from '../../base/stats/normal.ts';
+import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
+import type { Rung } from '../../correction/spot/spot-ladder.ts';
+import type { LogFactor } from '../../correction/spot/trial-observation.ts';
+import type { SpotResult } from '../../tasks/spot/spot-files.ts';
+import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import type { MachineRecord } from '../model.ts';
+import { remarkRecord } from '../survey/survey-record.ts';
+
+export const spotRecord = (result: SpotResult, context: RecordContext): MachineRecord => ({
+  ...envelope('spot', result, context),
+  aim: result.settings.aim.name,
+  spots: result.trials.map(trialRecord),
+  hardness: { ...factorRecord(result.paint.removal.hardness), word: result.word },
+  depth_scale: factorRecord(result.paint.removal.depthScale),
+  provisional: result.paint.provisional,
+  ladder: result.ladder.map(rungRecord),
+  next: { code: result.next.code, combination: result.next.combination?.id ?? null },
+  advice: result.advice.map(remarkRecord),
+  kept: keptRecord(result),
+});
+
+function keptRecord({ kept }: SpotResult) {
+  if (kept === undefined || kept === null) return null;
+  return { added: kept.added, already: kept.already };
+}
+
+const trialRecord = ({ trial, removed }: ReadTrial): MachineRecord => ({
+  spot: trial.spot,
+  panel: trial.panel,
+  combination: trial.combination.id,
+  sets: trial.sets,
+  marks: trial.marks.length,
+  removed_um:
+    removed === null
+      ? null
+      : { mean: machine(removed.mean), low: machine(removed.low), high: machine(removed.high) },
+  resolvable_um: machineOrNull(removed?.resolvable),
+  seen_surely_um: machineOrNull(removed?.sure),
+  defect: trial.defect.kind.id,
+  cleared_pct: trial.cleared === null ? null : machine(100 * trial.cleared),
+  haze_grade: trial.haze,
+  colour_on_pad: trial.colourOnPad,
+  panel_c: machineOrNull(trial.temperature),
+});
+
+/** The middle and the 90 % range of a factor. */
+export function factorRecord({ mean, sd }: LogFactor) {
+  const reach = normalQuantile(0.95) * sd;
+  return {
+    factor: machine(Math.exp(mean)),
+    low: machine(Math.exp(mean - reach)),
+    high: machine(Math.exp(mean + reach)),
+  };
+}
+
+const rungRecord = ({ combination, before, low, high, chance, tried, state }: Rung) => ({
+  combination: combination.id,
+  before_um_per_set: machine(before),
+  removal_um_per_set: {
+    median: machine(combination.perSet),
+    low: machine(low),
+    high: machine(high),
+  },
+  reaches_aim_prob: machine(chance),
+  tried,
+  state,
+});

@@ -1,0 +1,48 @@
+/** What a plan is asked for: a survey, the defects recorded on its panels, and the settings in force. */
+
+import type { Defect } from '../../correction/defects.ts';
+import type { PlanRequest } from '../../correction/plan/plan-request.ts';
+import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
+import { allowanceAfterSpot, allowanceAt } from '../../film/limits/allowance-at.ts';
+import { allowanceOnPlace } from '../../film/limits/allowance-on-place.ts';
+import type { Panel } from '../../film/template/template.ts';
+import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import { type DefectsByPanel, usualDefect } from './recorded-defects.ts';
+
+export function planRequestOf(
+  { survey, settings, paint }: SurveyResult,
+  panels: readonly Panel[],
+  recorded: DefectsByPanel,
+): PlanRequest {
+  const ids = new Set(panels.map(({ id }) => id));
+  const { terms, film, correction, aim, hazeAllowed } = settings;
+  const grounds = { terms, baseline: survey.baseline, model: film };
+  const ofPart: PlanRequest['allowanceAt'] = (part, logSd) =>
+    paint.hasOwnSpot(part.panel.id)
+      ? allowanceAfterSpot(part, survey.panels, logSd, grounds)
+      : allowanceAt(part, logSd, grounds);
+  return {
+    panels: survey.panels.filter(({ panel }) => ids.has(panel.id)),
+    defectsOf: (id) => withGeneral(recorded.get(id) ?? [], correction),
+    aim: aim.share,
+    hazeAllowed,
+    paintOf: paint.paintOf,
+    allowanceAt: ofPart,
+    // Off factory film nothing is known of the clear at a place: the panel's own limits stand.
+    allowanceOnPlace: (part, logSd) =>
+      part.topcoat === null ? ofPart(part, logSd) : allowanceOnPlace(part, logSd, grounds),
+    model: correction,
+    thinnerClear: film.thinnerClear,
+    edgeWidth: film.edgeWidth,
+  };
+}
+
+export const hasGeneral = (defects: readonly Defect[]): boolean =>
+  defects.some(({ kind }) => kind.scope === 'general' || kind.scope === 'refinish');
+
+/** Where no general defect was recorded, swirl marks of the assumed grade are taken to be there. */
+function withGeneral(defects: readonly Defect[], model: CorrectionModel): readonly Defect[] {
+  if (hasGeneral(defects)) return defects;
+  const grade = model.correction.assumedGrade;
+  return [...defects, { kind: usualDefect(model), grade, depth: null }];
+}

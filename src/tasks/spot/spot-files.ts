@@ -1,0 +1,169 @@
+/** Test-spot files → what each trial showed, how hard the paint is, and what to try next. */
+import { error, found, hasErrors, type Outcome, refused } from '../../base/diagnostics.ts';
+import { groupBy } from '../../base/group-by.ts';
+import type { Remark } from '../../base/remark.ts';
+import { medianDepth } from '../../correction/defects.ts';
+import {
+  type HardnessWord,
+  hardnessWord,
+  type PaintKnowledge,
+  paintKnowledge,
+} from '../../correction/removal/removal-knowledge.ts';
+import { moreEvidence } from '../../correction/spot/more-evidence.ts';
+import {
+  evidenceRemark,
+  nextRemark,
+  type ReadTrial,
+  trialAdvice,
+} from '../../correction/spot/spot-advice.ts';
+import { type Rung, spotLadder } from '../../correction/spot/spot-ladder.ts';
+import { type NextStep, nextStep } from '../../correction/spot/spot-next.ts';
+import { observationOf, removedFilm, type SpotTrial } from '../../correction/spot/spot-trial.ts';
+import { placeAllowance } from '../../film/limits/place-allowance.ts';
+import type { Job } from '../../formats/job.ts';
+import type { Placed } from '../../formats/placed.ts';
+import { usualDefect } from '../plan/recorded-defects.ts';
+import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import type { Assumption } from '../settings/assumption.ts';
+import { asMeasured } from '../settings/gauge-in-use.ts';
+import { plainFacts } from '../settings/panel-facts.ts';
+import { withoutOwnObservations } from '../settings/rates-in-use.ts';
+import type { Settings } from '../settings/settings.ts';
+import { readTrials } from './spot-trials.ts';
+
+export type SpotResult = {
+  readonly vehicle: string | null;
+  readonly settings: Settings;
+  readonly inputs: readonly ReadInput[];
+  readonly assumptions: readonly Assumption[];
+  readonly trials: readonly ReadTrial[];
+  readonly paint: PaintKnowledge;
+  readonly word: HardnessWord;
+  readonly ladder: readonly Rung[];
+  readonly next: NextStep;
+  readonly advice: readonly Remark[];
+  /** What went to a rates file, where that was asked for. */
+  readonly kept?: { readonly added: number; readonly already: number } | null;
+};
+
+export type SpotFilesRequest = {
+  readonly files: readonly LoadedFile[];
+  readonly settings: Settings;
+  readonly job: Placed<Job> | undefined;
+};
+
+export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome<SpotResult> {
+  const vehicle = job?.value.vehicle?.id ?? null;
+  const settings = withoutOwnObservations(request.settings, vehicle, files);
+  const read = files.map((file) => readTrials(file, settings));
+  const diagnostics = read.flatMap((one) => one.diagnostics);
+  const placed = read.flatMap(({ value }) => value ?? []);
+  const names = placed.map(({ trial }) => trial.spot);
+  for (const [i, { trial, at }] of placed.entries()) {
+    if (names.indexOf(trial.spot) === i) continue;
+    const message = `spot "${trial.spot}" stands in two files`;
+    diagnostics.push(
+      error('spot-disagrees', message, { at, hint: 'give each trial a name of its own' }),
+    );
+  }
+  if (hasErrors(diagnostics)) return refused(...diagnostics);
+  const value = judged(
+    placed.map(({ trial }) => trial),
+    settings,
+  );
+  return found(
+    {
+      ...value,
+      vehicle,
+      settings,
+      inputs: files.map(({ name, sha256 }) => ({ file: name, sha256, decisions: null })),
+      assumptions: [
+        ...settings.assumptions,
+        ...settings.planAssumptions,
+        ...defectAssumption(value.trials, settings),
+      ],
+    },
+    diagnostics,
+  );
+}
+
+type Judged = Pick<SpotResult, 'trials' | 'paint' | 'word' | 'ladder' | 'next' | 'advice'>;
+
+function judged(all: readonly SpotTrial[], settings: Settings): Judged {
+  const { correction: model, hardness, hazeAllowed, aim, facts } = settings;
+  const gauge = asMeasured([], settings).model.measurement;
+  const trials = all.map((trial) => ({
+    trial,
+    removed: removedFilm(trial.marks, gauge, model.spot.scatterDof),
+  }));
+  const observations = trials.map(({ trial, removed }) => observationOf(trial, removed));
+  const paint = paintKnowledge(observations, hardness, model);
+  const ladder = spotLadder({
+    trials: all,
+    paint,
+    defect: deepest(all, settings),
+    aim: aim.share,
+    budgetAt: budgetOn(all, settings),
+    model,
+  });
+  const finish = facts.finish.value;
+  const nextCase = { trials: all, ladder, paint, finish, aim: aim.share, hazeAllowed, model };
+  const next = nextStep(nextCase);
+  const asked = next.combination ?? all[0]?.combination;
+  const rung = ladder.find(({ combination }) => combination.id === asked?.id);
+  const advice = [
+    nextRemark(next, nextCase),
+    ...trialAdvice(trials, model),
+    ...(rung === undefined
+      ? []
+      : [
+          evidenceRemark(
+            rung.combination.id,
+            paint.removal.of(rung.combination.id).sd,
+            moreEvidence(rung.combination, rung.before, { observations, hardness, model, gauge }),
+          ),
+        ]),
+  ];
+  return { trials, paint, word: hardnessWord(paint, model.removal), ladder, next, advice };
+}
+
+/** What clears the deepest of the defects tried clears the others. */
+const deepest = (trials: readonly SpotTrial[], { correction: model }: Settings) =>
+  trials.reduce(
+    (most, { defect }) => (medianDepth(defect) > medianDepth(most) ? defect : most),
+    trials[0]?.defect ?? {
+      kind: usualDefect(model),
+      grade: model.correction.assumedGrade,
+      depth: null,
+    },
+  );
+
+/** What may go on a fresh place of the tried panel that allows least, by the marks read before. */
+function budgetOn(
+  trials: readonly SpotTrial[],
+  settings: Settings,
+): ((logSd: number) => number) | null {
+  const { facts, terms } = settings;
+  const { model } = asMeasured([], settings);
+  const films = [...groupBy(trials, ({ panel }) => panel).values()]
+    .map((ofPanel) => ofPanel.flatMap(({ marks }) => marks.map(({ before }) => before)))
+    .filter((before) => placeAllowance(before, plainFacts(facts), terms, model) !== null);
+  return films.length === 0
+    ? null
+    : (logSd) =>
+        Math.min(
+          ...films.map(
+            (before) =>
+              placeAllowance(before, plainFacts(facts), { ...terms, logSd }, model)?.budget ?? 0,
+          ),
+        );
+}
+
+function defectAssumption(
+  trials: readonly ReadTrial[],
+  { correction }: Settings,
+): readonly Assumption[] {
+  const kinds = [...new Set(trials.map(({ trial }) => trial.defect.kind.name))];
+  const text = `${kinds.join(', ')} of grade ${correction.correction.assumedGrade} on the spots`;
+  return [{ code: 'defects', text, origin: 'built-in' }];
+}

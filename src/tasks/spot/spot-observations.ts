@@ -1,0 +1,27 @@
+/** What a vehicle's test spots showed, as observations for the shop's rates file. */
+import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
+import type { RateObservation } from '../../formats/rates.ts';
+
+/** One of each trial that showed something, by gauge or by eye. */
+export const spotObservations = (
+  trials: readonly ReadTrial[],
+  about: { readonly date: string; readonly vehicle: string },
+): readonly RateObservation[] =>
+  trials.flatMap(({ trial, removed }) => {
+    if (removed === null && trial.cleared === null) return [];
+    const [note, ...more] = trial.notes;
+    return [
+      {
+        date: about.date,
+        vehicle: about.vehicle,
+        panel: trial.panel,
+        steps: [{ combination: trial.combination.id, sets: trial.sets }],
+        ...(removed === null
+          ? {}
+          : { removed: { mean: removed.mean, standardError: removed.standardError } }),
+        ...(trial.cleared === null ? {} : { cleared: trial.cleared }),
+        ...(trial.haze === null ? {} : { hazeGrade: trial.haze }),
+        ...(note === undefined ? {} : { note: more.length === 0 ? note : [note, ...more] }),
+      },
+    ];
+  });

@@ -1,0 +1,182 @@
+import { describe, expect, it } from 'vitest';
+import { micrometres } from '../../../src/base/units.ts';
+import { expectedCorrection } from '../../../src/correction/defects.ts';
+import type { PanelPlan } from '../../../src/correction/plan/plan.ts';
+import { setTime } from '../../../src/correction/removal/removal-rate.ts';
+import { allowanceAt } from '../../../src/film/limits/allowance-at.ts';
+import { allowanceOnPlace } from '../../../src/film/limits/allowance-on-place.ts';
+import { clearRisk } from '../../../src/film/limits/removal-risk.ts';
+import { filmModel } from '../../../src/formats/models.ts';
+import {
+  amongSound,
+  type CarOptions,
+  fiveAround,
+  onFace,
+  standardTerms,
+  UNTRIED_LOG_SD,
+} from '../../film/car-builder.ts';
+import { defect, planned, planOf, shopWith, stepsOf } from '../shop.ts';
+
+const grounds = { terms: standardTerms, baseline: micrometres(112), model: filmModel };
+const swirls = defect('swirl-marks', 2);
+
+/** The panel under test, with limits found anew at every ln-SD. */
+function plan(
+  defects: readonly ReturnType<typeof defect>[],
+  {
+    readings = fiveAround('tested', 112),
+    machines = ['da', 'da-small', 'hand'],
+    ...rest
+  }: Partial<CarOptions> & {
+    readonly machines?: readonly string[];
+    readonly panel?: Parameters<typeof amongSound>[1] extends { panel?: infer P } | undefined
+      ? P
+      : never;
+  } = {},
+): PanelPlan {
+  const { survey } = amongSound(readings, rest);
+  return planned(
+    planOf(survey, {
+      defectsOf: () => defects,
+      model: shopWith(...machines),
+      allowanceAt: (part, logSd) => allowanceAt(part, logSd, grounds),
+      allowanceOnPlace: (part, logSd) => allowanceOnPlace(part, logSd, grounds),
+    }),
+    'tested',
+  );
+}
+
+const codes = ({ local }: PanelPlan): readonly (readonly string[])[] =>
+  local.map(({ reasons }) => reasons.map(({ code }) => code));
+
+describe('a named deep defect', () => {
+  const withScratch = plan([swirls, defect('deep-scratches', 2)]);
+  const [spot] = withScratch.local;
+  if (spot === undefined) throw new Error('the scratch has an entry');
+  const panel = plan([swirls]);
+
+  it('is worked as a spot by the smallest pad, in three sets at most, and never over the panel', () => {
+    expect(spot.steps).toHaveLength(1);
+    const [step] = spot.steps;
+    expect(step?.combination.machine.id).toBe('da-small');
+    expect(step?.sets).toBeLessThanOrEqual(3);
+    expect(stepsOf(withScratch)).toEqual(stepsOf(panel));
+    expect(withScratch.risk).toBe(panel.risk);
+  });
+
+  it('takes its machine time on a small section, .05 m² at the default', () => {
+    const [step] = spot.steps;
+    if (step === undefined) throw new Error('a spot has a step');
+    const model = shopWith('da-small');
+    const { machine } = step.combination;
+    const area = 0.05 as Parameters<typeof setTime>[1];
+    expect(step.machineTime).toBeCloseTo(step.sets * setTime(machine, area, model.removal), 12);
+  });
+
+  it('clears what the spot and the panel’s own steps take together', () => {
+    const together = {
+      median: micrometres(spot.removal.median + panel.removal.median),
+      logSd: UNTRIED_LOG_SD,
+      withDepth: 0,
+    };
+    expect(spot.cleared).toBeCloseTo(expectedCorrection(together, 3, { mean: 0, sd: 0.5 }, 0.6), 9);
+  });
+
+  it('states the risk of its place, with the panel’s own steps spent there too', () => {
+    const place = allowanceOnPlace(withScratch.survey, UNTRIED_LOG_SD, grounds);
+    if (place.topcoat === null) throw new Error('the panel was read');
+    const median = micrometres(spot.removal.median + panel.removal.median);
+    const { clear, clearFloor } = place.topcoat;
+    expect(spot.risk).toBeCloseTo(
+      clearRisk(clear, clearFloor, { median, logSd: UNTRIED_LOG_SD }),
+      9,
+    );
+    expect(spot.risk).toBeLessThanOrEqual(0.05);
+    expect(median).toBeLessThanOrEqual(place.budget);
+  });
+
+  it('says what comes of it, and what keeps it from more', () => {
+    expect(spot.reasons[0]?.text).toMatch(
+      /^random deep scratches of grade 2: a spot clears \d+ % of such marks, the panel’s own steps \d+ %$/,
+    );
+    const deeper = plan([swirls, defect('deep-scratches', 4)]);
+    expect(codes(deeper)).toEqual([['local-spot', 'local-limit']]);
+    expect(deeper.local[0]?.reasons[1]?.text).toMatch(/^no more may go there: /);
+  });
+
+  it('is left to the panel’s own steps where these clear as much as is aimed at', () => {
+    const shallow = plan([swirls, defect('water-etching', 1, 0.3)]);
+    expect(shallow.local[0]?.steps).toEqual([]);
+    expect(shallow.local[0]?.cleared).toBeGreaterThan(0.84);
+    expect(codes(shallow)).toEqual([['local-left']]);
+    expect(shallow.local[0]?.reasons[0]?.text).toMatch(
+      /no spot, the panel’s own steps clear \d+ %/,
+    );
+  });
+
+  it('is left where all that a spot may take would clear under a tenth more of such marks', () => {
+    const gouge = plan([swirls, defect('bird-etching', 5, 40)]);
+    expect(gouge.local[0]).toMatchObject({ steps: [] });
+    expect(gouge.local[0]?.cleared).toBeLessThan(0.1);
+  });
+
+  it('is left where nothing may go, on repaint that nobody tried and on film that was not read', () => {
+    const scratch = [swirls, defect('deep-scratches', 3)];
+    for (const readings of [onFace('tested', 251, 249, 262, 255, 248), []]) {
+      const left = plan(scratch, { readings });
+      expect(left.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null });
+      expect(codes(left)).toEqual([['local-left', 'local-limit']]);
+    }
+  });
+
+  it('is left where the clear coat has failed', () => {
+    const failed = plan([swirls, defect('deep-scratches', 3), defect('clear-coat-failure', 2)]);
+    expect(failed.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null });
+    expect(codes(failed)).toEqual([['local-left']]);
+  });
+
+  it('is worked without any work on the panel, where there is nothing else to correct', () => {
+    const only = plan([defect('swirl-marks', 0), defect('deep-scratches', 1)]);
+    expect(only.steps).toEqual([]);
+    expect(only.local[0]?.steps).toHaveLength(1);
+    // Nothing passes over it afterwards, so it must leave no haze of its own.
+    expect(only.local[0]?.steps[0]?.combination.haze).toBeLessThanOrEqual(1);
+    // Three sets of the strongest would still keep the film: what holds it back is their haze.
+    const roomy = plan([defect('swirl-marks', 0), defect('deep-scratches', 1)], {
+      readings: fiveAround('tested', 132),
+      facts: { taken: micrometres(0) },
+    });
+    expect(codes(roomy)).toEqual([['local-spot', 'local-haze']]);
+  });
+
+  it('is rubbed by hand in a shop whose pads are all too wide there', () => {
+    const tight = plan([swirls, defect('deep-scratches', 1)], {
+      machines: ['da', 'hand'],
+      panel: { flatWidth: 90 as never },
+    });
+    const used = tight.local.flatMap(({ steps }) => steps.map((one) => one.combination.machine.id));
+    expect(used.every((id) => id === 'hand')).toBe(true);
+    expect(tight.local).toHaveLength(1);
+  });
+
+  it('of grade 0 has no entry, and none of the general ones has', () => {
+    expect(plan([swirls, defect('deep-scratches', 0)]).local).toEqual([]);
+  });
+});
+
+describe('a spot on a panel in two zones', () => {
+  const readings = onFace('tested', 110, 112, 114, 142, 144, 143);
+  const zoned = plan([swirls, defect('deep-scratches', 2)], { readings });
+
+  it('stands with the panel, and keeps the limits of both zones', () => {
+    expect(zoned.zones).toHaveLength(2);
+    expect(zoned.local).toHaveLength(1);
+    for (const zone of zoned.zones) expect(zone.local).toEqual([]);
+    const extra = zoned.local[0]?.removal.median ?? 0;
+    expect(extra).toBeGreaterThan(0);
+    for (const zone of zoned.zones) {
+      const { budget } = allowanceOnPlace(zone.survey, UNTRIED_LOG_SD, grounds);
+      expect(extra + zone.removal.median).toBeLessThanOrEqual(budget + 1e-9);
+    }
+  });
+});

@@ -1,0 +1,200 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { micrometres, millimetres } from '../../../src/base/units.ts';
+import { expectedCorrection } from '../../../src/correction/defects.ts';
+import {
+  candidates,
+  chooseSteps,
+  type RatedCandidate,
+  ranked,
+} from '../../../src/correction/plan/step-search.ts';
+import type { CorrectionModel } from '../../../src/correction/removal/catalogue.ts';
+import { ladder } from '../../../src/correction/removal/combination.ts';
+import { medianRemoval, type Step } from '../../../src/correction/removal/step.ts';
+import { correctionModel } from '../../../src/formats/models.ts';
+import {
+  allowedByTechnique,
+  bestByHand,
+  broken,
+  type Move,
+  nameOf,
+  type Rules,
+  type Tool,
+} from '../brute-force.ts';
+import { aShop, between, pace, toolsOf } from '../random-shops.ts';
+
+const aTask = fc.record({
+  budget: between(0, 9),
+  flatWidth: fc.constantFrom(60, 80, 120, 400),
+  hazeAllowed: fc.constantFrom(0, 1, 1, 4),
+  aim: fc.constantFrom(0.6, 0.85, 0.95),
+  area: between(0.2, 3),
+  depth: between(0.2, 3),
+});
+type Task = typeof aTask extends fc.Arbitrary<infer T> ? T : never;
+
+const LOG_SD = Math.hypot(0.35, 0.4, 0.15);
+
+/** The largest pad of a machine that lies flat on the panel. */
+const fullSizePad = ({ machines }: CorrectionModel, flatWidth: number): number =>
+  Math.max(
+    0,
+    ...machines
+      .filter(({ motion, padDiameter }) => motion.kind !== 'hand' && padDiameter <= flatWidth)
+      .map(({ padDiameter }) => padDiameter),
+  );
+
+const removal = (median: number) => ({
+  median: micrometres(median),
+  logSd: LOG_SD,
+  withDepth: 0,
+});
+
+const rulesOf = (shop: CorrectionModel, task: Task): Rules => ({
+  ...task,
+  fullSizePad: fullSizePad(shop, task.flatWidth),
+  correctionOf: (median) =>
+    expectedCorrection(
+      removal(median),
+      task.depth,
+      { mean: 0, sd: correctionModel.correction.depthScaleLogSd },
+      correctionModel.correction.depthLogSd,
+    ),
+  meanOf: (median) => median * Math.exp(LOG_SD ** 2 / 2),
+});
+
+const rankedIn = (shop: CorrectionModel, all: readonly RatedCandidate[]) =>
+  ranked(all, shop.correction.choice);
+
+function search(shop: CorrectionModel, task: Task) {
+  const rules = rulesOf(shop, task);
+  const all = candidates(
+    ladder(shop),
+    {
+      flatWidth: millimetres(task.flatWidth),
+      fullSizePad: rules.fullSizePad,
+      hazeAllowed: task.hazeAllowed,
+      hazeCleared: micrometres(0.25),
+    },
+    {
+      paceOf: ({ combination, sets }: Step) => sets * pace(combination),
+      mostSets: { cut: 3, refine: 2, finish: 2 },
+      foretell: (steps) => removal(medianRemoval(steps)),
+    },
+  ).map((one) => ({
+    ...one,
+    correction: rules.correctionOf(one.removal.median),
+    mean: rules.meanOf(one.removal.median),
+    heldTo: LOG_SD,
+  }));
+  const limits = { ...rules, ...shop.correction.choice };
+  const { best: choice } = chooseSteps(rankedIn(shop, all), limits, () => rules.budget) ?? {};
+  return { all, choice, rules };
+}
+
+const movesOf = (steps: readonly Step[], tools: readonly Tool[]): readonly Move[] =>
+  steps.map(({ combination, sets }) => {
+    const tool = tools.find(({ id }) => id === combination.id);
+    if (tool === undefined) throw new Error(`no tool ${combination.id}`);
+    return { tool, sets };
+  });
+
+const RUNS = { numRuns: 1200, seed: 20_241 };
+
+describe('the search for steps', () => {
+  it('finds every sequence that the rules of technique allow, and no other', () => {
+    fc.assert(
+      fc.property(aShop, aTask, (shop, task) => {
+        const { all, rules } = search(shop, task);
+        const tools = toolsOf(shop);
+        expect(new Set(all.map(({ steps }) => nameOf(movesOf(steps, tools))))).toEqual(
+          allowedByTechnique(tools, rules),
+        );
+      }),
+      RUNS,
+    );
+  });
+
+  it('chooses what a plain enumeration chooses', () => {
+    let chosen = 0;
+    fc.assert(
+      fc.property(aShop, aTask, (shop, task) => {
+        const { choice, rules } = search(shop, task);
+        const tools = toolsOf(shop);
+        const best = bestByHand(tools, rules);
+        if (best !== undefined) chosen += 1;
+        const found = choice === undefined ? undefined : movesOf(choice.steps, tools);
+        expect(found && nameOf(found)).toBe(best && nameOf(best));
+      }),
+      RUNS,
+    );
+    // The comparison means something only where there was a choice to make.
+    expect(chosen).toBeGreaterThanOrEqual(300);
+  });
+
+  it.each(Object.keys(broken))('never returns steps that break the rule %s', (name) => {
+    const isBroken = broken[name];
+    if (isBroken === undefined) throw new Error(`no rule ${name}`);
+    fc.assert(
+      fc.property(aShop, aTask, (shop, task) => {
+        const { choice, rules } = search(shop, task);
+        if (choice === undefined) return;
+        expect(isBroken(movesOf(choice.steps, toolsOf(shop)), rules)).toBe(false);
+      }),
+      RUNS,
+    );
+  });
+
+  it('clears no less with more budget, up to the aim, but for the percentage point held equal', () => {
+    fc.assert(
+      fc.property(aShop, aTask, between(0, 4), (shop, task, more) => {
+        const less = search(shop, task).choice;
+        const roomier = search(shop, { ...task, budget: task.budget + more }).choice;
+        if (less === undefined) return;
+        const upToAim = (correction = 0): number => Math.min(correction, task.aim);
+        expect(upToAim(roomier?.correction)).toBeGreaterThanOrEqual(
+          upToAim(less.correction) - 0.01 - 1e-12,
+        );
+      }),
+      RUNS,
+    );
+  });
+
+  it('states the correction of what it chose', () => {
+    fc.assert(
+      fc.property(aShop, aTask, (shop, task) => {
+        const { choice, rules } = search(shop, task);
+        if (choice === undefined) return;
+        expect(choice.correction).toBe(rules.correctionOf(choice.removal.median));
+      }),
+      { ...RUNS, numRuns: 100 },
+    );
+  });
+
+  it('counts time in whole minutes, so that half a minute decides nothing and the name does', () => {
+    const [one] = ladder(correctionModel);
+    if (one === undefined) throw new Error('the ladder has rungs');
+    const candidate = (id: string, pace: number) => ({
+      steps: [{ combination: { ...one, id }, sets: 1 }],
+      removal: removal(1),
+      strongest: 0,
+      pace,
+      correction: 0.5,
+      mean: 1,
+      heldTo: LOG_SD,
+    });
+    const first = (...paces: readonly [number, number]) =>
+      chooseSteps(
+        rankedIn(correctionModel, [candidate('b', paces[1]), candidate('a', paces[0])]),
+        { aim: 0.85, area: 1, ...correctionModel.correction.choice },
+        () => 9,
+      )?.best.steps[0]?.combination.id;
+    expect(first(10.4, 9.6)).toBe('a');
+    expect(first(10.6, 9.6)).toBe('b');
+  });
+
+  it('finds nothing where there is nothing to choose from', () => {
+    const rules = { aim: 0.85, area: 1, ...correctionModel.correction.choice };
+    expect(chooseSteps(rankedIn(correctionModel, []), rules, () => 9)).toBeUndefined();
+  });
+});

@@ -1,0 +1,374 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { micrometres, millimetres, squareMetres } from '../../../src/base/units.ts';
+import { expectedCorrection } from '../../../src/correction/defects.ts';
+import type { PanelPlan } from '../../../src/correction/plan/plan.ts';
+import { planCorrection } from '../../../src/correction/plan/plan-correction.ts';
+import type { PlanRequest } from '../../../src/correction/plan/plan-request.ts';
+import { MOST_OF_A_REASON, type PartWhy, whyNot } from '../../../src/correction/plan/why-not.ts';
+import type { Step } from '../../../src/correction/removal/step.ts';
+import type { PanelSurvey } from '../../../src/film/survey.ts';
+import { correctionModel } from '../../../src/formats/models.ts';
+import {
+  fiveAround,
+  panelOf,
+  plainPanel,
+  surveyOf,
+  UNTRIED_LOG_SD,
+} from '../../film/car-builder.ts';
+import {
+  broken,
+  equalsByHand,
+  type Move,
+  nameOf,
+  type Rules,
+  sequencesByHand,
+  type Tool,
+  takes,
+} from '../brute-force.ts';
+import { aSmallShop, between, toolsOf } from '../random-shops.ts';
+import { defect, shopWith, untried } from '../shop.ts';
+
+const sound = panelOf(
+  surveyOf({ panels: [plainPanel('sound')], readings: fiveAround('sound', 112) }),
+  'sound',
+);
+
+type Case = {
+  readonly budget: number;
+  readonly area: number;
+  readonly flatWidth: number;
+  readonly aim: number;
+  readonly hazeAllowed: number;
+  readonly grade: number;
+};
+const usual: Case = {
+  budget: 4,
+  area: 1,
+  flatWidth: 400,
+  aim: 0.85,
+  hazeAllowed: 1,
+  grade: 3,
+};
+
+const partOf = ({ budget, area, flatWidth }: Case, id = 'p'): PanelSurvey => ({
+  ...sound,
+  panel: plainPanel(id, { area: squareMetres(area), flatWidth: millimetres(flatWidth) }),
+  budget: micrometres(budget),
+});
+
+const requestOf = (
+  parts: readonly PanelSurvey[],
+  { aim, hazeAllowed, grade }: Case,
+  model = correctionModel,
+): PlanRequest => ({
+  panels: parts,
+  defectsOf: () => [defect('swirl-marks', grade)],
+  aim,
+  hazeAllowed,
+  paintOf: () => untried,
+  allowanceAt: (part) => part,
+  model,
+  thinnerClear: micrometres(6),
+  edgeWidth: millimetres(25),
+});
+
+/** The only panel of a car taken apart. */
+function alone(rest: Partial<Case> = {}, model = correctionModel): PartWhy {
+  const one = { ...usual, ...rest };
+  const part = partOf(one);
+  const request = requestOf([part], one, model);
+  const car = planCorrection(request);
+  const [plan] = car.panels;
+  if (plan === undefined) throw new Error('the panel is planned');
+  return whyNot(part, plan, car, request);
+}
+
+const usualWhy = alone();
+
+const textOf = (steps: readonly Step[]): string =>
+  steps.map(({ combination, sets }) => `${combination.id}×${sets}`).join(' + ');
+const said = ({ rejected }: PartWhy, code: string): readonly string[] =>
+  rejected
+    .filter(({ reason }) => reason.code === code)
+    .map(({ kind, steps, reason }) => `${kind} ${textOf(steps)}: ${reason.text}`);
+
+describe('why nothing else is planned', () => {
+  it('is that the pad does not lie flat, where it is wider than the panel', () => {
+    expect(said(alone({ flatWidth: 90 }), 'pad-lies-flat')).toContainEqual(
+      expect.stringMatching(/da\/.*: a 150 mm pad does not lie flat on 90 mm$/),
+    );
+  });
+
+  it('is that a small pad is for tight places, where a full-size one lies flat', () => {
+    expect(said(usualWhy, 'full-size-where-it-fits')).toContainEqual(
+      expect.stringMatching(
+        /da-small\/.*: a 75 mm pad is for tight places, 150 mm lies flat here$/,
+      ),
+    );
+  });
+
+  it('is that the last step would be by rotary, and that a step would not be milder', () => {
+    expect(said(usualWhy, 'last-step-not-rotary')).toContainEqual(
+      expect.stringMatching(
+        /rotary\/[^ ]*: the last step would be by rotary, which leaves holograms$/,
+      ),
+    );
+    expect(said(usualWhy, 'each-step-milder')).toHaveLength(3 * MOST_OF_A_REASON);
+  });
+
+  it('is the haze that would be left', () => {
+    expect(said(alone({ hazeAllowed: 0 }), 'haze-cleared')).toContainEqual(
+      expect.stringMatching(/: haze of grade 1 would be left, 0 is allowed$/),
+    );
+  });
+
+  it('is the film it would take, with how much over what may go, and the limit that binds', () => {
+    const over = alone({ budget: 3 }).rejected.filter(
+      ({ reason }) => reason.code === 'within-budget',
+    );
+    expect(over.length).toBeGreaterThan(0);
+    for (const { removal, reason, kind } of over) {
+      expect(kind).not.toBe('milder');
+      expect(reason.value).toBeCloseTo(removal - 3, 9);
+      expect(reason.text).toMatch(/^takes 3\.\d+ µm, 3(\.0+)? µm may go \(clear\)$/);
+    }
+  });
+
+  it('is the correction it would lack, in points', () => {
+    const less = usualWhy.rejected.filter(({ reason }) => reason.code === 'clears-less');
+    expect(less.map(({ kind }) => kind)).toContain('milder');
+    for (const { expected, reason } of less) {
+      expect(reason.value).toBeCloseTo(85 - 100 * (expected ?? 0), 9);
+      expect(reason.text).toMatch(/points less than the 85\.0 % that can be had$/);
+    }
+  });
+
+  it('is a harsher strongest step for no more correction: a fraction never buys one', () => {
+    const harsher = said(usualWhy, 'stronger-step');
+    expect(harsher.length).toBeGreaterThan(0);
+    expect(harsher.every((one) => one.startsWith('stronger') || one.startsWith('quicker'))).toBe(
+      true,
+    );
+  });
+
+  it('is more film for no more correction', () => {
+    expect(said(usualWhy, 'more-film')).toContainEqual(
+      expect.stringMatching(/: clears as much and takes 0\.\d+ µm more$/),
+    );
+  });
+
+  it('is time, and where that is equal the name', () => {
+    const da = shopWith('da');
+    const twin = (id: string, arm: number) =>
+      da.machines.map((one) => ({
+        ...one,
+        id,
+        armSpeed: (one.armSpeed * arm) as typeof one.armSpeed,
+      }));
+    // The slower arm takes more in a set: as much with half the force.
+    const [slow] = twin('slow', 0.5);
+    const [same] = twin('same', 1);
+    if (slow === undefined || same === undefined) throw new Error('a dual action is built in');
+    const slower = { ...slow, force: (slow.force / 2) as typeof slow.force };
+    const why = alone({}, { ...da, machines: [...da.machines, same, slower] });
+    expect(said(why, 'more-time').join()).toMatch(/as good, and takes \d+ min more/);
+    expect(said(why, 'by-name').join()).toMatch(
+      /as good in all: of such the first by name is taken/,
+    );
+  });
+
+  it('is that what may go clears too little to be worth its film', () => {
+    const why = alone({ budget: 0.35 }, shopWith('da'));
+    expect(why.plan.verdict).toBe('leave');
+    expect(said(why, 'not-worth-it').join()).toMatch(
+      /clears \d\.\d %: under 10\.0 % is not worth its film/,
+    );
+  });
+
+  it('is nothing to be told where no plan was looked for', () => {
+    const why = alone({ grade: 0 });
+    expect(why).toMatchObject({ lookedAt: 0, rejected: [] });
+  });
+
+  it('is told of few candidates for each reason, the nearest in removal first', () => {
+    const { rejected, plan } = usualWhy;
+    const groups = new Map<string, number[]>();
+    for (const { kind, reason, removal } of rejected) {
+      const key = `${kind} ${reason.code}`;
+      groups.set(key, [...(groups.get(key) ?? []), Math.abs(removal - plan.removal.median)]);
+    }
+    for (const distances of groups.values()) {
+      expect(distances.length).toBeLessThanOrEqual(MOST_OF_A_REASON);
+      expect(distances).toEqual([...distances].sort((a, b) => a - b));
+    }
+  });
+});
+
+const aCase = fc.record({
+  shop: aSmallShop,
+  parts: fc.array(fc.record({ budget: between(0, 7), area: between(0.2, 2) }), {
+    minLength: 1,
+    maxLength: 3,
+  }),
+  flatWidth: fc.constantFrom(60, 80, 120, 400),
+  aim: fc.constantFrom(0.6, 0.85, 0.95),
+  hazeAllowed: fc.constantFrom(0, 1, 1, 4),
+  grade: fc.constantFrom(1, 2, 3, 4),
+});
+const DEPTHS: readonly number[] = [0, 0.4, 0.7, 1.1, 1.7];
+
+describe('a candidate that was not taken', () => {
+  it('breaks, if it is forced, just what its reason claims', () => {
+    const counts = new Map<string, number>();
+    fc.assert(
+      fc.property(aCase, ({ shop, parts: given, ...rest }) => {
+        const parts = given.map((one, i) => partOf({ ...rest, ...one }, `p${i}`));
+        const request = requestOf(parts, { ...usual, ...rest }, shop);
+        const car = planCorrection(request);
+        const tools = toolsOf(shop);
+        car.panels.forEach((plan, i) => {
+          const part = parts[i];
+          if (part === undefined) throw new Error('a plan for each part');
+          const { rejected } = whyNot(part, plan, car, request);
+          const elsewhere = car.panels.filter((other) => other !== plan);
+          for (const { steps, kind, reason, minutes } of rejected) {
+            counts.set(reason.code, (counts.get(reason.code) ?? 0) + 1);
+            const moves = movesOf(steps, tools);
+            const isTrue = claimHolds(reason.code, moves, plan, {
+              rules: rulesOf(part, rest, tools, movesOf(steps, tools)),
+              tools,
+              elsewhere,
+            });
+            expect(
+              isTrue,
+              `${nameOf(moves)} against ${nameOf(movesOf(plan.steps, tools))}: ${reason.code}`,
+            ).toBe(true);
+            if (kind === 'quicker')
+              expect(minutes).toBeLessThan(minutesOf(movesOf(plan.steps, tools), part));
+            else {
+              const harder = strength(moves, tools) - strength(movesOf(plan.steps, tools), tools);
+              const more = takes(moves) - takes(movesOf(plan.steps, tools));
+              expect(
+                kind === 'milder'
+                  ? harder < 0 || (harder === 0 && more < 0)
+                  : harder > 0 || (harder === 0 && more >= 0),
+              ).toBe(true);
+            }
+          }
+        });
+      }),
+      { numRuns: 400, seed: 4242 },
+    );
+    for (const code of [
+      'within-budget',
+      'clears-less',
+      'stronger-step',
+      'more-film',
+      'not-worth-it',
+      'haze-cleared',
+    ]) {
+      expect(counts.get(code) ?? 0, code).toBeGreaterThan(20);
+    }
+  });
+});
+
+const movesOf = (steps: readonly Step[], tools: readonly Tool[]): readonly Move[] =>
+  steps.map(({ combination, sets }) => {
+    const tool = tools.find(({ id }) => id === combination.id);
+    if (tool === undefined) throw new Error(`no tool ${combination.id}`);
+    return { tool, sets };
+  });
+
+const strength = (moves: readonly Move[], tools: readonly Tool[]): number => {
+  const order = [...tools].sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1));
+  return Math.max(-1, ...moves.map(({ tool }) => order.indexOf(tool)));
+};
+
+const minutesOf = (moves: readonly Move[], { panel }: PanelSurvey): number =>
+  Math.round(
+    panel.area * moves.reduce((sum, { tool, sets }) => sum + sets * tool.minutesPerSquareMetre, 0),
+  );
+
+/** The rules as they stand for what goes by machine, or by hand, as the moves do. */
+function rulesOf(
+  { budget, panel }: PanelSurvey,
+  { aim, hazeAllowed, grade }: Pick<Case, 'aim' | 'hazeAllowed' | 'grade'>,
+  tools: readonly Tool[],
+  moves: readonly Move[],
+): Rules {
+  const byHand = moves[0]?.tool.motion === 'hand';
+  const flat = tools.filter(
+    ({ motion, padDiameter }) => (motion === 'hand') === byHand && padDiameter <= panel.flatWidth,
+  );
+  return {
+    budget,
+    flatWidth: panel.flatWidth,
+    area: panel.area,
+    fullSizePad: Math.max(0, ...flat.map(({ padDiameter }) => padDiameter)),
+    hazeAllowed,
+    aim,
+    correctionOf: (median) =>
+      expectedCorrection(
+        { median: micrometres(median), logSd: UNTRIED_LOG_SD, withDepth: 0 },
+        DEPTHS[grade] ?? 0,
+        { mean: 0, sd: correctionModel.correction.depthScaleLogSd },
+        correctionModel.correction.depthLogSd,
+      ),
+    meanOf: (median) => median * Math.exp(UNTRIED_LOG_SD ** 2 / 2),
+  };
+}
+
+type Claim = {
+  readonly rules: Rules;
+  readonly tools: readonly Tool[];
+  readonly elsewhere: readonly PanelPlan[];
+};
+
+/** Whether what is said against some moves is so, by the rules written a second time. */
+function claimHolds(
+  code: string,
+  moves: readonly Move[],
+  plan: PanelPlan,
+  { rules, tools, elsewhere }: Claim,
+): boolean {
+  const technique = broken[code];
+  if (technique !== undefined) return technique(moves, rules);
+  const usable = tools.filter(
+    ({ motion }) => (motion === 'hand') === (moves[0]?.tool.motion === 'hand'),
+  );
+  const all = sequencesByHand(usable, rules);
+  if (!all.some((one) => nameOf(one) === nameOf(moves)) || takes(moves) > rules.budget)
+    return false;
+  const cleared = (one: readonly Move[]): number => rules.correctionOf(takes(one));
+  const most = Math.max(...all.filter((one) => takes(one) <= rules.budget).map(cleared));
+  const isNear = Math.min(rules.aim, most) - cleared(moves) <= 0.01;
+  const chosen = movesOf(plan.steps, tools);
+  const best = equalsByHand(all, tools, rules)?.best;
+  const bin = (one: readonly Move[]): number => Math.floor(rules.meanOf(takes(one)) / 0.1);
+  const harder = strength(moves, tools) - strength(chosen, tools);
+  const longer = minutesOf(moves, plan.survey) - minutesOf(chosen, plan.survey);
+  const ids = (one: readonly Move[]): number =>
+    new Set([
+      ...elsewhere.flatMap(({ steps }) => steps.map(({ combination }) => combination.id)),
+      ...one.map(({ tool }) => tool.id),
+    ]).size;
+  switch (code) {
+    case 'not-worth-it':
+      return best !== undefined && cleared(best) < 0.1 && cleared(moves) < 0.11;
+    case 'clears-less':
+      return !isNear;
+    case 'stronger-step':
+      return isNear && harder > 0;
+    case 'more-film':
+      return isNear && harder === 0 && bin(moves) > bin(chosen);
+    case 'more-time':
+      return isNear && harder === 0 && bin(moves) === bin(chosen) && longer > 0;
+    case 'more-set-ups':
+      return isNear && harder === 0 && bin(moves) === bin(chosen) && ids(moves) > ids(chosen);
+    case 'by-name':
+      return isNear && harder === 0 && bin(moves) === bin(chosen) && longer === 0;
+    default:
+      return false;
+  }
+}
