@@ -5,29 +5,35 @@ import type { WorkModel } from './work-model.ts';
 
 /** What every plan has to warn of. */
 export function planCautions(
-  { vibrationPoints }: WorkEstimate,
+  work: Pick<WorkEstimate, 'vibrationPoints' | 'days'>,
   { vibration }: Pick<WorkModel, 'vibration'>,
 ): readonly Remark[] {
   return [
-    remark('maker', 'the vehicle maker’s instruction and local rules come first'),
+    remark('maker', 'maker’s instruction and local rules come first'),
     remark('not-a-promise', 'a reading is no promise'),
-    remark('pad', 'pad flat and moving, off edges, lines, handles and pillars'),
+    remark('pad', 'pad flat and moving, off edges, lines, handles'),
     remark('colour-on-pad', 'colour on the pad under clear: stop'),
     remark('protection', 'protect eyes, ears, lungs, skin; RCD, dry cables'),
-    vibrationCaution(vibrationPoints, vibration),
-    remark('chemicals', 'solvents and iron remover: gloves, air, no acid; no fluoride cleaner'),
-    remark('old-paint', 'never sand unknown old paint dry (lead, chromate)'),
-    remark('hot-parts', 'brakes and exhaust cool first'),
+    vibrationCaution(work, vibration),
+    remark('chemicals', 'solvents, iron remover: gloves, air, no acid; no fluoride'),
+    remark('old-paint', 'never sand old paint dry (lead, chromate)'),
+    remark('hot-parts', 'brakes, exhaust cool first'),
     remark('licensed', 'clear failure, airbags, structure: licensed practice'),
   ];
 }
 
+/** The limits are a person's, a day's; more hands or more days share what is above them. */
 function vibrationCaution(
-  points: number,
+  { vibrationPoints: points, days }: Pick<WorkEstimate, 'vibrationPoints' | 'days'>,
   { actionPoints, limitPoints }: WorkModel['vibration'],
 ): Remark {
-  const days = Math.ceil(points / limitPoints);
-  const rule = `action ${actionPoints}, limit ${limitPoints} a day`;
-  const spread = points > limitPoints ? `: ${days} days or more hands` : '';
-  return remark('vibration', `vibration ${shown(points, 0)} points (${rule})${spread}`, points);
+  const rule = `a day: action ${actionPoints}, limit ${limitPoints}`;
+  const exposed = days.filter((day) => day.a8 > 0);
+  const spread =
+    points <= limitPoints
+      ? ''
+      : exposed.length > 1
+        ? `, over ${exposed.length} days`
+        : ', shared by all hands';
+  return remark('vibration', `vibration ${shown(points, 0)} points${spread} (${rule})`, points);
 }

@@ -1,23 +1,25 @@
-/** Plan → hours and materials of the correction, vibration, and the order of the whole job. */
-import { groupBy } from '../base/group-by.ts';
-import { minutes } from '../base/units.ts';
+/** Plan and scope → the whole job: its stages in order with their hours and materials, and its days. */
+import { type Minutes, metres, minutes, type SquareMetres, squareMetres } from '../base/units.ts';
+import { isWorked, type Plan, workedParts } from '../correction/plan/plan.ts';
+import { planDays, type WorkDay, type WorkPiece } from './day-plan.ts';
+import { type JobScope, usualScope } from './job-scope.ts';
 import {
-  isWorked,
-  type PanelPlan,
-  type Plan,
-  type PlannedStep,
-  workedParts,
-} from '../correction/plan.ts';
-import { type JobTime, jobTime } from './job-time.ts';
-import type { JobStage, ThreePoint, WorkModel } from './work-model.ts';
-
-export type Material = {
-  readonly material: string;
-  readonly quantity: number;
-  readonly unit: string;
-};
+  type JobTime,
+  jobTime,
+  jobTimeQuantile,
+  type SpreadShares,
+  spreadShares,
+} from './job-time.ts';
+import { type Material, type PadUse, padUses, totals } from './materials.ts';
+import { type Pace, unknownPace } from './pace.ts';
+import { type Polishing, polishingOf } from './polishing.ts';
+import { orderedStages } from './stage-order.ts';
+import { type StageWork, stageWorks } from './stage-work.ts';
+import type { JobStage, WorkModel } from './work-model.ts';
 
 export type WorkEstimate = {
+  readonly scope: JobScope;
+  /** Of the correction alone, one person's hands. */
   readonly time: JobTime;
   /** Likely minutes with the machine running, all panels. */
   readonly machineMinutes: number;
@@ -25,115 +27,123 @@ export type WorkEstimate = {
   readonly polishingMinutes: number;
   /** Points of hand–arm vibration of the whole correction; 100 a day is the action value, 400 the limit. */
   readonly vibrationPoints: number;
+  /** What the correction uses up. */
   readonly materials: readonly Material[];
   readonly order: readonly JobStage[];
+
+  /** The whole job, stage by stage. */
+  readonly stages: readonly StageWork[];
+  /** Of the whole job, one person's hands; and where its spread comes from, the stages in their order. */
+  readonly job: { readonly time: JobTime; readonly spread: SpreadShares };
+  /** What the whole job uses up. */
+  readonly jobMaterials: readonly Material[];
+  readonly pads: readonly PadUse[];
+  /** Loads of towels to wash. */
+  readonly towelLoads: number;
+  /** At the middle of the job's time. */
+  readonly days: readonly WorkDay[];
+  /** Days if it takes as long as four in five such jobs at most. */
+  readonly daysP80: number;
 };
 
-export function estimateWork(plan: Plan, model: WorkModel): WorkEstimate {
-  const worked = workedParts(plan).filter(isWorked);
-  const polishing = worked.flatMap((panel) =>
-    panel.steps.map((step) => stepTime(panel, step, model)),
+export type WorkTerms = {
+  readonly scope: JobScope;
+  /** Painted area of the whole vehicle, whatever of it is worked. */
+  readonly vehicleArea: SquareMetres;
+  readonly pace: Pace;
+};
+
+export function estimateWork(
+  plan: Plan,
+  model: WorkModel,
+  terms: Partial<WorkTerms> = {},
+): WorkEstimate {
+  const { scope = usualScope, pace = unknownPace(model.paceLogSd) } = terms;
+  const polishing = polishingOf(plan, model);
+  const order = orderedStages(scope, model);
+  const measures = measuresOf(plan, terms.vehicleArea);
+  const stages = stageWorks(order, polishing, { measures, scope, pace, model });
+  const correction = stages.filter(({ stage }) => stage.part === 'correction');
+  const whole = jobTime(stages, model, pace);
+  const jobMaterials = totals(
+    stages.flatMap(({ materials }) => materials),
+    true,
   );
-  const setUps = combinationsOf(worked).map(() => model.setUp);
-  const likely = [...polishing, ...setUps];
-  const fixed = worked.length === 0 ? [] : model.stages.flatMap(({ time }) => time ?? []);
-  const stages = [...likely.map((minute) => spreadTime(minute, model.polishing)), ...fixed];
+  const towels = jobMaterials.find(({ id }) => id === 'towels')?.quantity ?? 0;
+  const days = (time: Minutes): readonly WorkDay[] =>
+    planDays(piecesOf(stages, polishing, time / Math.max(addedMean(stages), LEAST), pace), {
+      ...scope,
+      vibration: model.vibration,
+    });
   return {
-    time: jobTime(stages, model),
-    machineMinutes: sum(worked.flatMap(({ steps }) => steps.map((step) => step.machineTime))),
-    polishingMinutes: sum(likely),
-    vibrationPoints: vibrationPoints(worked, model.vibration),
-    materials: materialsOf(worked, model),
-    order: model.stages,
+    scope,
+    time: jobTime(correction, model, pace),
+    machineMinutes: sum(polishing.map(({ machineTime }) => machineTime)),
+    polishingMinutes: sum(correction.map(({ polishingTime }) => polishingTime)),
+    vibrationPoints: sum(polishing.map(({ points }) => points)),
+    materials: totals(
+      correction.flatMap(({ materials }) => materials),
+      true,
+    ),
+    order,
+    stages,
+    job: { time: whole, spread: spreadShares(stages, model, pace) },
+    jobMaterials,
+    pads: padUses(polishing, model),
+    towelLoads: Math.ceil(towels / model.materials.towelsPerLoad),
+    days: days(whole.median),
+    daysP80: days(jobTimeQuantile(whole, 0.8)).length,
   };
+}
+
+function measuresOf(plan: Plan, vehicleArea: SquareMetres | undefined) {
+  const worked = workedParts(plan).filter(isWorked);
+  const area = (panels: Plan['panels']): SquareMetres =>
+    squareMetres(sum(panels.map(({ survey }) => survey.panel.area)));
+  return {
+    vehicleArea: vehicleArea ?? area(plan.panels),
+    workedArea: area(worked),
+    workedTrim: metres(sum(worked.map(({ survey }) => survey.panel.trimLength))),
+  };
+}
+
+/** Where no stage takes any time, a minute divided by is none the less a minute. */
+const LEAST = 1;
+
+const addedMean = (stages: readonly StageWork[]): number => sum(stages.map(({ mean }) => mean));
+
+/**
+ * The work of each stage, of polishing by panel and step, each so many times as long as its mean; the
+ * machine runs longer by as much as the work does.
+ */
+function piecesOf(
+  stages: readonly StageWork[],
+  polishing: readonly Polishing[],
+  longer: number,
+  pace: Pace,
+): readonly WorkPiece[] {
+  return stages.flatMap(({ stage, mean, likely: usual, wait }): readonly WorkPiece[] => {
+    const own = polishing.filter((one) => one.stage === stage.id);
+    const likely = sum(own.map((one) => one.likely));
+    const piece = (time: number, rest: Partial<WorkPiece> = {}): WorkPiece => ({
+      stage: stage.id,
+      panel: null,
+      time: minutes(time * longer),
+      alone: stage.alone,
+      points: 0,
+      wait: minutes(0),
+      ...rest,
+    });
+    if (own.length === 0) return [piece(mean, { wait })];
+    return own.map((one, i) =>
+      piece((mean * one.likely) / likely, {
+        panel: one.panel.id,
+        points: one.points * longer * Math.exp(pace.stages.get(stage.id) ?? 0) * (mean / usual),
+        wait: i === own.length - 1 ? wait : minutes(0),
+      }),
+    );
+  });
 }
 
 const sum = (values: readonly number[]): number =>
   values.reduce((total, value) => total + value, 0);
-
-const sectionsOf = ({ survey }: PanelPlan, { section }: WorkModel): number =>
-  survey.panel.area / section;
-
-/** Likely minutes of a step on a panel: machine time, then wipe, inspect and clean the pad per section and set. */
-export function stepTime(panel: PanelPlan, step: PlannedStep, model: WorkModel): number {
-  const { wipe, padCleaning } = model.perSection;
-  return step.machineTime + step.sets * sectionsOf(panel, model) * (wipe + padCleaning);
-}
-
-const spreadTime = (likely: number, { least, most }: WorkModel['polishing']): ThreePoint => ({
-  least: minutes(likely * least),
-  likely: minutes(likely),
-  most: minutes(likely * most),
-});
-
-const combinationsOf = (worked: readonly PanelPlan[]): readonly string[] => [
-  ...new Set(worked.flatMap(({ steps }) => steps.map(({ combination }) => combination.id))),
-];
-
-/** HSE points: 2a² per hour, adding up (2002/44/EC). */
-function vibrationPoints(worked: readonly PanelPlan[], vibration: WorkModel['vibration']): number {
-  return sum(
-    worked.flatMap(({ steps }) =>
-      steps.map(({ combination, machineTime }) => {
-        const { motion, vibration: own } = combination.machine;
-        const magnitude = own ?? (motion.kind === 'hand' ? 0 : vibration[motion.kind]);
-        return (2 * magnitude ** 2 * machineTime) / 60;
-      }),
-    ),
-  );
-}
-
-/** What the correction uses up; whole things are rounded up, liquids are not. */
-function materialsOf(worked: readonly PanelPlan[], model: WorkModel): readonly Material[] {
-  if (worked.length === 0) return [];
-  const { materials } = model;
-  const uses = worked.flatMap((panel) => panel.steps.map((step) => ({ panel, step })));
-  const padsOf = (group: readonly unknown[]): number =>
-    Math.ceil(group.length / materials.panelsPerPad);
-  const byCombination = [...groupBy(uses, ({ step }) => step.combination.id).values()];
-  const products = groupBy(byCombination, ([first]) => first?.step.combination.product.name ?? '');
-  const pads = groupBy(byCombination, ([first]) => padName(first?.step));
-  const setSections = sum(uses.map(({ panel, step }) => step.sets * sectionsOf(panel, model)));
-  return [
-    ...[...products].map(([material, groups]) => ({
-      material,
-      quantity: sum(
-        groups.map(
-          (group) =>
-            padsOf(group) * materials.productFirstLoad +
-            sum(
-              group.map(
-                ({ panel, step }) => step.sets * panel.survey.panel.area * materials.productPerSet,
-              ),
-            ),
-        ),
-      ),
-      unit: 'ml',
-    })),
-    ...[...pads].map(([material, groups]) => ({
-      material,
-      quantity: sum(groups.map(padsOf)),
-      unit: 'pieces',
-    })),
-    {
-      material: 'towels',
-      quantity: Math.ceil(setSections / materials.sectionsPerTowel),
-      unit: 'pieces',
-    },
-    {
-      material: 'masking tape',
-      quantity: sum(worked.map(({ survey }) => survey.panel.trimLength)),
-      unit: 'm',
-    },
-    {
-      material: 'panel wipe',
-      quantity: sum(worked.map(({ survey }) => survey.panel.area)) * materials.panelWipe,
-      unit: 'ml',
-    },
-  ];
-}
-
-const padName = (step: PlannedStep | undefined): string =>
-  step === undefined
-    ? ''
-    : `${step.combination.pad.name} pad ${step.combination.machine.padDiameter}\u00a0mm`;

@@ -1,12 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { minutes } from '../../src/base/units.ts';
-import { jobTime, jobTimeQuantile, threePointMoments } from '../../src/work/job-time.ts';
+import {
+  jobTime,
+  jobTimeQuantile,
+  spreadShares,
+  threePointMoments,
+} from '../../src/work/job-time.ts';
 
 const stage = (least: number, likely: number, most: number) => ({
   least: minutes(least),
   likely: minutes(likely),
   most: minutes(most),
 });
+const timed = (least: number, likely: number, most: number) =>
+  threePointMoments(stage(least, likely, most));
 const NO_SHARED = { paceLogSd: 0, jobLogSd: 0, aloneShare: 0.5 };
 const USUAL = { paceLogSd: 0.15, jobLogSd: 0.15, aloneShare: 0.5 };
 
@@ -42,7 +49,7 @@ describe('the moments of a three-point time (PERT-beta)', () => {
 
 describe('the time of a whole job', () => {
   it('has the mean of its stages together and half of their variance, as a lognormal', () => {
-    const stages = [stage(10, 15, 30), stage(20, 35, 60)];
+    const stages = [timed(10, 15, 30), timed(20, 35, 60)];
     const mean = 100 / 6 + 220 / 6;
     // Half of (μ − a)(b − μ)/7 of each: 12.6984/2 + (16.6667 · 23.3333/7 = 55.5556)/2 = 34.1270
     const time = jobTime(stages, NO_SHARED);
@@ -53,15 +60,15 @@ describe('the time of a whole job', () => {
   });
 
   it('adds the shared pace and the noise of the job on the log scale', () => {
-    const time = jobTime([stage(20, 20, 20)], USUAL);
+    const time = jobTime([timed(20, 20, 20)], USUAL);
     expect(time.logSd).toBeCloseTo(Math.hypot(0.15, 0.15), 12);
     expect(time.median).toBeCloseTo(20 * Math.exp(-(0.15 ** 2)), 12);
   });
 
   it('spreads less, in proportion, over many stages than over one', () => {
-    const one = jobTime([stage(10, 15, 30)], NO_SHARED);
+    const one = jobTime([timed(10, 15, 30)], NO_SHARED);
     const many = jobTime(
-      Array.from({ length: 16 }, () => stage(10, 15, 30)),
+      Array.from({ length: 16 }, () => timed(10, 15, 30)),
       NO_SHARED,
     );
     expect(many.logSd / one.logSd).toBeCloseTo(1 / 4, 1);
@@ -76,7 +83,7 @@ describe('the time of a whole job', () => {
   });
 
   it('has quantiles: the median in the middle, P80 at +.8416 and P95 at +1.6449 of its ln-SD', () => {
-    const time = jobTime([stage(20, 20, 20)], USUAL);
+    const time = jobTime([timed(20, 20, 20)], USUAL);
     expect(jobTimeQuantile(time, 0.5)).toBeCloseTo(time.median, 9);
     expect(jobTimeQuantile(time, 0.8)).toBeCloseTo(
       time.median * Math.exp(0.8416212 * time.logSd),
@@ -86,5 +93,56 @@ describe('the time of a whole job', () => {
       time.median * Math.exp(1.6448536 * time.logSd),
       6,
     );
+  });
+});
+
+describe('where the spread of a job comes from', () => {
+  const stages = [timed(10, 15, 30), timed(20, 35, 60), timed(60, 60, 60)];
+
+  it('is told in full by the stages, and in full by its grounds', () => {
+    const { stages: byStage, own, pace, job } = spreadShares(stages, USUAL);
+    expect(byStage.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
+    expect(own + pace + job).toBeCloseTo(1, 12);
+  });
+
+  it('is, stage by stage, its part in the variance of the whole', () => {
+    // S = 16.6667 + 36.6667 + 60 = 113.3333; half the variances 6.3492 and 27.7778, none of the third.
+    // q = 2 · .15² = .045, e^q = 1.046028. Cov of the third = 60 · 113.3333 · .046028 = 312.99;
+    // of the first: (6.3492 + 1888.89) · 1.046028 − 1888.89 = 93.58; of the second 220.32.
+    const { stages: byStage } = spreadShares(stages, USUAL);
+    const whole = 93.58 + 220.32 + 312.99;
+    expect(byStage[0]).toBeCloseTo(93.58 / whole, 4);
+    expect(byStage[1]).toBeCloseTo(220.32 / whole, 4);
+    expect(byStage[2]).toBeCloseTo(312.99 / whole, 4);
+  });
+
+  it('is the stages’ own where there is neither pace nor job', () => {
+    const { stages: byStage, own } = spreadShares(stages, NO_SHARED);
+    expect(own).toBe(1);
+    expect(byStage[2]).toBe(0);
+  });
+
+  it('is the pace the less, the better the shop knows it', () => {
+    const known = { overall: { mean: 0.1, sd: 0.03 }, stages: new Map() };
+    expect(spreadShares(stages, USUAL, known).pace).toBeLessThan(spreadShares(stages, USUAL).pace);
+  });
+
+  it('is nowhere in a job of no time', () => {
+    expect(spreadShares([], USUAL)).toEqual({ stages: [], own: 0, pace: 0, job: 0 });
+  });
+});
+
+describe('the time of a job in a shop that knows its pace', () => {
+  const known = { overall: { mean: Math.log(1.2), sd: 0.05 }, stages: new Map() };
+  const usual = jobTime([timed(60, 90, 180)], USUAL);
+  const own = jobTime([timed(60, 90, 180)], USUAL, known);
+
+  it('lies in the middle by so much above the estimate', () => {
+    expect(own.median).toBeCloseTo(1.2 * usual.median, 9);
+  });
+
+  it('spreads by what is still not known of the pace', () => {
+    expect(own.logSd ** 2).toBeCloseTo(usual.logSd ** 2 - 0.15 ** 2 + 0.05 ** 2, 12);
+    expect(own.mean).toBeCloseTo(own.median * Math.exp(own.logSd ** 2 / 2), 9);
   });
 });

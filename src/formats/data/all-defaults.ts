@@ -2,10 +2,12 @@
 import { type DefaultTree, type ListedDefault, listDefaults } from '../default.ts';
 import { correctionDefaults } from './correction-defaults.ts';
 import { filmDefaults } from './film-defaults.ts';
+import { priceDefaults } from './price-defaults.ts';
 import { templateDefaults } from './template-defaults.ts';
+import { trainingDefaults } from './training-defaults.ts';
 import { workDefaults } from './work-defaults.ts';
 
-export type Section = 'film' | 'correction' | 'work' | 'template';
+export type Section = 'film' | 'correction' | 'work' | 'price' | 'template' | 'training';
 
 export type NamedDefault = ListedDefault & { readonly id: string; readonly section: Section };
 
@@ -13,7 +15,9 @@ const trees: Readonly<Record<Section, DefaultTree>> = {
   film: filmDefaults,
   correction: correctionDefaults,
   work: workDefaults,
+  price: priceDefaults,
   template: templateDefaults,
+  training: trainingDefaults,
 };
 
 /** In the order of the rooms that use them. */

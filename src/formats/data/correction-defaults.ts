@@ -138,6 +138,37 @@ export const correctionDefaults = {
     refine: mostSets('refine', 2),
     finish: mostSets('finish', 2),
   },
+  localSection: number(
+    squareMetres(0.05),
+    'm²',
+    'assumption',
+    'three pads of 75 mm across',
+    'area worked around one local defect',
+    [0.005, 0.4],
+  ),
+  shopRates: {
+    combinationShare: pure(
+      0.75,
+      'assumption',
+      '1 − (.20/.40)²: pad wear, heat and what a product makes of one clear or another taken as ln-SD .20 from vehicle to vehicle',
+      'share of the variance of a combination’s own rate that is the same on every vehicle of a shop',
+      share,
+    ),
+    partsShare: pure(
+      0.75,
+      'assumption',
+      'a rate is machine · pad · product: each taken to be as much in doubt as how the three go together',
+      'share of what stays the same of a combination that lies in its machine, pad and product, a third each',
+      share,
+    ),
+    paintShare: pure(
+      0.25,
+      'assumption',
+      '(.175/.35)²: makes and ages that a shop sees, and how it works, taken as ln-SD .175 between shops',
+      'share of the variance of hardness that is the same for all vehicles of a shop',
+      share,
+    ),
+  },
   spot: {
     eyeLogSd: pure(
       0.35,

@@ -8,7 +8,7 @@ import type {
   Pad,
   Product,
   Stage,
-} from '../../correction/catalogue.ts';
+} from '../../correction/removal/catalogue.ts';
 import type { Values } from '../default.ts';
 import type { correctionDefaults } from './correction-defaults.ts';
 
@@ -16,15 +16,17 @@ type Numbers = Values<typeof correctionDefaults>;
 
 export function correctionModelOf(numbers: Numbers): CorrectionModel {
   const { machines: _, pads: __, products: ___, defects: ____, ...rest } = numbers;
-  const { grain, sanding, heat, removal, spot, ...correction } = rest;
+  const { grain, sanding, heat, removal, spot, shopRates, ...correction } = rest;
   return {
     machines: builtInMachines(numbers),
     pads: builtInPads(numbers),
     products: builtInProducts(numbers),
     defects: builtInDefects(numbers, { grain, sanding }),
     rates: new Map(),
+    learned: null,
     heat,
     removal,
+    shopRates,
     spot,
     correction,
   };

@@ -19,6 +19,21 @@ const example = (
 });
 
 export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExample>> = {
+  'batch-column-unknown': example('batch jobs.csv --command survey', {
+    'coupe.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nbonnet,3,113\n',
+    'jobs.csv': 'job,readings,ain\ncoupe,coupe.csv,full\n',
+  }),
+  'batch-empty': example('batch jobs.csv --command survey', { 'jobs.csv': 'job,readings\n' }),
+  'batch-job-incomplete': example('batch jobs.csv --command survey', {
+    'jobs.csv': 'job,readings\ncoupe,\n',
+  }),
+  'batch-job-twice': example('batch jobs.csv --command survey', {
+    'jobs.csv': 'job,readings\ncoupe,a.csv\ncoupe,b.csv\n',
+  }),
+  'batch-value': example('batch jobs.csv --command plan', {
+    'coupe.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nbonnet,3,113\n',
+    'jobs.csv': 'job,readings,aim\ncoupe,coupe.csv,perfect\n',
+  }),
   'cell-invalid': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um,place\nbonnet,1,120,egde\nroof,1,118,\n',
   }),
@@ -40,6 +55,23 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'comment-or-row': example('read input.csv', {
     'input.csv': 'point;panel;reading_um\n#1;bonnet;120\n2;roof;118\n',
+  }),
+  'compare-film-gained': example('compare before.csv after.csv --marked --template saloon', {
+    'after.csv': 'panel,point,reading_um\nroof,1,128\nroof,2,130\nroof,3,127\n',
+    'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+  }),
+  'compare-not-marked': example('compare before.csv after.csv --template saloon -v', {
+    'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\n',
+    'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+  }),
+  'compare-one-visit': example('compare before.csv', {
+    'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+  }),
+  'compare-vehicles-differ': example('compare before.csv after.csv', {
+    'after.csv':
+      'vehicle,panel,point,reading_um\nFH-2,roof,1,116\nFH-2,roof,2,119\nFH-2,roof,3,114\n',
+    'before.csv':
+      'vehicle,panel,point,reading_um\nFH-1,roof,1,118\nFH-1,roof,2,121\nFH-1,roof,3,116\n',
   }),
   'days-several': example('read input.csv', {
     'input.csv':
@@ -103,6 +135,33 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'readings.csv':
       'panel,point,reading_um\nbonnet,1,112.4\nbonnet,2,114.1\nroof,1,121.3\nroof,2,119.8\n',
   }),
+  'grade-attempts': example('grade reference.csv anna.csv anna.txt', {
+    'anna.csv': 'panel,point,reading_um\nbonnet,1,113\nbonnet,2,111\nroof,1,119\nroof,2,120\n',
+    'anna.txt': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nroof,1,118\nroof,2,122\n',
+    'reference.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,109\nroof,1,118\nroof,2,121\nroof,3,117\n',
+  }),
+  'grade-nameless': example('grade reference.csv class.csv', {
+    'class.csv':
+      'panel,point,reading_um,operator\nbonnet,1,112,Anna\nbonnet,2,113,\nroof,1,118,Ben\n',
+    'reference.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,109\nroof,1,118\nroof,2,121\nroof,3,117\n',
+  }),
+  'grade-no-consensus': example('grade anna.csv ben.csv --consensus', {
+    'anna.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,113\n',
+    'ben.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,117\n',
+  }),
+  'grade-not-read': example('grade reference.csv anna.csv ben.csv', {
+    'anna.csv': 'panel,point,reading_um\nbonnet,1,113\nbonnet,2,111\nroof,1,119\nroof,2,120\n',
+    'ben.csv': 'panel,point,reading_um\nbonnet,1,1.134\nroof,1,119\n',
+    'reference.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,109\nroof,1,118\nroof,2,121\nroof,3,117\n',
+  }),
+  'grade-other-vehicle': example('grade reference.csv anna.csv', {
+    'anna.csv': 'vehicle,panel,point,reading_um\nFH-2,bonnet,1,112\nFH-2,roof,1,118\n',
+    'reference.csv':
+      'vehicle,panel,point,reading_um\nFH-1,bonnet,1,112\nFH-1,bonnet,2,113\nFH-1,roof,1,118\n',
+  }),
   'header-missing': example('survey input.csv', { 'input.csv': 'apron,1,120\nroof,1,118\n' }),
   'header-repeated': example('read input.csv -v', {
     'input.csv':
@@ -153,11 +212,52 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'panel-unmatched': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\ntank,1,120\nseat,1,118\n',
   }),
+  'plan-mismatch': example('compare before.csv after.csv --marked --plan plan.json', {
+    'after.csv':
+      'vehicle,panel,point,reading_um\nFH-1,roof,1,116\nFH-1,roof,2,119\nFH-1,roof,3,114\n',
+    'before.csv':
+      'vehicle,panel,point,reading_um\nFH-1,roof,1,118\nFH-1,roof,2,121\nFH-1,roof,3,116\n',
+    'plan.json': '{ "schema": "leastcut/plan/1", "vehicle": "FH-2", "panels": [] }\n',
+  }),
   'points-alike': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,104\nbonnet,01,106\n',
   }),
+  'price-small': example(
+    'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --defects samples/sound-saloon/defects.csv --shop shop.json --aim correct',
+    {
+      'shop.json':
+        '{ "schema": "leastcut/shop/1", "prices": { "currency": "GBP", "labour_minor_per_h": 45 } }\n',
+    },
+  ),
+  'price-too-large': example(
+    'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --defects samples/sound-saloon/defects.csv --shop shop.json',
+    {
+      'shop.json':
+        '{\n  "schema": "leastcut/shop/1",\n  "prices": {\n    "currency": "GBP",\n    "labour_minor_per_h": 4500,\n    "materials": [\n      { "id": "medium", "pack": 1, "unit": "ml", "price_minor": 1000000000000 },\n      { "id": "fine", "pack": 1, "unit": "ml", "price_minor": 1000000000000 },\n      { "id": "iron-remover", "pack": 1, "unit": "ml", "price_minor": 1000000000000 }\n    ],\n    "markup_pct": 1000\n  }\n}\n',
+    },
+  ),
   'quote-unclosed': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\n"roof,1,118\nboot lid,1,119\n',
+  }),
+  'rates-not-owned': example(
+    'methods show da/foam-soft/fine --rates rates.json --shop shop.json -v',
+    {
+      'rates.json':
+        '{\n  "schema": "leastcut/rates/1",\n  "observations": [\n    { "date": "2026-01-15", "vehicle": "FH-1009", "panel": "bonnet", "combination": "rotary/wool/heavy", "sets": 4, "removed_um": 1.1, "standard_error_um": 0.4 }\n  ]\n}\n',
+      'shop.json': '{ "schema": "leastcut/shop/1", "machines": ["da"] }\n',
+    },
+  ),
+  'rates-twice': example('methods show da/foam-soft/fine --rates rates.json', {
+    'rates.json':
+      '{\n  "schema": "leastcut/rates/1",\n  "observations": [\n    { "date": "2026-01-15", "vehicle": "FH-1009", "panel": "bonnet", "combination": "da/foam-soft/fine", "sets": 4, "removed_um": 1.1, "standard_error_um": 0.4 },\n    { "date": "2026-01-15", "vehicle": "FH-1009", "panel": "bonnet", "combination": "da/foam-soft/fine", "sets": 4, "removed_um": 1.1, "standard_error_um": 0.4 }\n  ]\n}\n',
+  }),
+  'rates-unknown': example('methods show da/foam-soft/fine --rates rates.json', {
+    'rates.json':
+      '{\n  "schema": "leastcut/rates/1",\n  "observations": [\n    { "date": "2026-01-15", "vehicle": "FH-1009", "panel": "bonnet", "combination": "da/foam-sfot/fine", "sets": 4, "removed_um": 1.1, "standard_error_um": 0.4 }\n  ]\n}\n',
+  }),
+  'rates-unlikely': example('methods show da/foam-soft/fine --rates rates.json', {
+    'rates.json':
+      '{\n  "schema": "leastcut/rates/1",\n  "observations": [\n    { "date": "2026-01-15", "vehicle": "FH-1009", "panel": "bonnet", "combination": "da/foam-soft/fine", "sets": 4, "removed_um": 28, "standard_error_um": 0.4 }\n  ]\n}\n',
   }),
   'reading-ambiguous': example('survey input.csv', {
     'input.csv': 'panel;point;reading_um\nbonnet;1;1.234\nroof;1;118\n',
@@ -167,6 +267,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'reading-deleted': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,180 (deleted)\nroof,1,118\n',
+  }),
+  'reading-doubted': example('read input.csv', {
+    'input.csv':
+      'panel,point,reading_um,note\nbonnet,1,104,\nbonnet,2,188,"wrong place, ignore"\nroof,1,101,\n',
   }),
   'reading-error': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,E-04\nroof,1,#REF!\nroof,2,118\n',
@@ -183,6 +287,9 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'reading-over-range': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,OL\nroof,1,118\n',
+  }),
+  'readings-altered': example('read input.csv', {
+    'input.csv': 'Scale factor,0.1\npanel,point,reading_um\nbonnet,1,1040\nroof,1,1010\n',
   }),
   'row-above-header': example('read input.csv', {
     'input.csv': 'bonnet;1;104\npanel,point,reading_um\nbonnet,1,104\nroof,1,101\n',
@@ -235,6 +342,12 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'spots.csv':
       'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,111,40\n',
   }),
+  'stage-order': example('plan input.csv --job job.json', {
+    'input.csv':
+      'vehicle,panel,point,reading_um\nFH-2,bonnet,1,112\nFH-2,bonnet,2,110\nFH-2,bonnet,3,111\n',
+    'job.json':
+      '{\n  "schema": "leastcut/job/1",\n  "template": "saloon",\n  "order": [\n    "record",\n    "wash",\n    "wax",\n    "dry",\n    "read",\n    "mask",\n    "cut",\n    "refine",\n    "finish",\n    "unmask-dust",\n    "panel-wipe",\n    "remeasure",\n    "final",\n    "hand-over"\n  ]\n}\n',
+  }),
   'statistics-disagree': example('read input.csv', {
     'input.csv': 'panel;point;reading_um\nbonnet;1;1041\nbonnet;2;1063\nbonnet;Mean;105,2\n',
   }),
@@ -276,7 +389,7 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'input.csv': 'panel,point,reading\nbonnet,1,120\n',
   }),
   'unit-unknown': example('survey input.csv', {
-    'input.csv': 'panel,point,reading (mm)\nbonnet,1,0.12\n',
+    'input.csv': 'panel,point,reading (nm)\nbonnet,1,120000\n',
   }),
   'usage-missing-input': example('survey'),
   'usage-option-value': example('survey samples/sound-saloon/readings.csv --risk-pct 90'),
@@ -285,11 +398,19 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
       'vehicle,panel,point,reading_um\nFH 1,bonnet,1,120\nFH 1,roof,1,118\nFH 2,bonnet,1,121\nFH 2,roof,1,119\n',
   }),
   'usage-unknown-command': example('surveys samples/sound-saloon/readings.csv'),
+  'usage-unknown-field': example(
+    'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --defects samples/sound-saloon/defects.csv --shop samples/shop.json --format csv --fields aim,amont_minor',
+  ),
   'usage-unknown-method': example('methods show da/foam-medum/medium'),
   'usage-unknown-option': example('survey samples/sound-saloon/readings.csv --panels bonnet'),
   'usage-unknown-panel': example('survey samples/sound-saloon/readings.csv --panel bonet'),
   'usage-unknown-template': example('survey samples/sound-saloon/readings.csv --template salon'),
   'usage-unknown-topic': example('explain holgrams'),
+  'usage-unknown-trainee': example('grade reference.csv anna.csv --trainee ana', {
+    'anna.csv': 'panel,point,reading_um\nbonnet,1,113\nroof,1,119\n',
+    'reference.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,109\nroof,1,118\nroof,2,121\nroof,3,117\n',
+  }),
   'usage-unknown-vehicle': example('survey input.csv --vehicle "FH 3"', {
     'input.csv':
       'vehicle,panel,point,reading_um\nFH 1,bonnet,1,120\nFH 1,roof,1,118\nFH 22,bonnet,1,121\nFH 22,roof,1,119\n',

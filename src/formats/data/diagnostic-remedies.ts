@@ -16,8 +16,23 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Write a panel as leastcut template show names it, with left or right where there are two.',
   'usage-unknown-template': 'Choose one of leastcut template list.',
   'usage-unknown-topic': 'Type leastcut explain alone: it lists everything that can be asked for.',
+  'price-too-large':
+    'Look for a price with too many digits: they are in the least unit of the currency, such as pence.',
+  'price-small':
+    'Write prices in the least unit of the currency: 4500 for 45.00 in pounds, euros or dollars.',
+  'usage-unknown-field': 'Ask with --fields= alone: it lists the columns that there are.',
   'usage-unknown-method':
     'Choose from leastcut methods list. A combination is machine/pad/product.',
+  'usage-unknown-trainee':
+    'Write the name as the file does: in its column operator, its line Operator, or its own name.',
+  'grade-not-read': 'Mend what the warnings before it say of the file, and grade the class again.',
+  'grade-attempts':
+    'Nothing, if both are of one trainee. Else give the files names of their own, or a column operator.',
+  'grade-other-vehicle':
+    'Give each trainee’s readings of the car that the reference is of; --vehicle names it.',
+  'grade-nameless': 'Write who took each reading in the column operator, or leave the column out.',
+  'grade-no-consensus':
+    'Name the file of an expert as reference, or give the files of more trainees.',
   'file-missing': 'Check the name and the folder you are in.',
   'file-unreadable': 'Name a file, not a folder, and one that you may read.',
   'keying-slip':
@@ -26,6 +41,14 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'output-exists': 'Choose another name, or let --force replace the file.',
   'output-is-input': 'Choose another name. An input is never changed.',
   'output-unwritable': 'Check that the folder exists, that you may write there, and the disk.',
+  'rates-twice':
+    'Take one of the two out of the rates file; if both were made, tell them apart by their panel.',
+  'rates-unknown':
+    'Mend the name, or describe the machine, pad or product in the shop file: then it counts.',
+  'rates-not-owned':
+    'Nothing, if the shop no longer has it. Otherwise list its machine, pad and product in the shop file.',
+  'rates-unlikely':
+    'Look for mil written as µm, a slip of the decimal, sets left out, or polish left on the panel.',
   'gauge-failed':
     'Read the car with a gauge that passes; or have this one put right, and check it.',
   'gauge-undecided':
@@ -53,6 +76,14 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'spot-film-gained':
     'Check the gauge, wipe off polish and wax, let the panel cool, and read the mark again.',
   'spots-mismatch': 'Name the vehicle with --vehicle; each vehicle has its own test spots.',
+  'compare-one-visit': 'Name two files or more, the earliest first.',
+  'compare-vehicles-differ':
+    'Give files of one vehicle; of several in a file, name it with --vehicle.',
+  'compare-film-gained':
+    'Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again.',
+  'compare-not-marked':
+    'Mark points before the work and say so in a column "marked"; if they were marked, give --marked.',
+  'plan-mismatch': 'Give the plan of this vehicle, or readings of the vehicle of the plan.',
   'row-too-long': 'Look for a decimal comma or a comma in a note: put that cell in quotes.',
   'row-too-short': 'Add the missing cells; an empty one keeps its comma.',
   'comment-or-row': 'Delete the line, or the # before it.',
@@ -67,6 +98,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'reading-not-a-number': 'Correct the cell, or leave it empty where there is no reading.',
   'reading-missing': 'Nothing, if no reading was taken there.',
   'reading-implausible': 'Look at the number again: a decimal mark may be missing.',
+  'reading-doubted': 'Take the row out if its reading does not count; else nothing.',
+  'readings-altered': 'Do the sum in the cells, or leave them if it is done, and delete the line.',
   'cell-invalid': 'Write one of the values that the message names, or leave the cell empty.',
   'decisions-mismatch':
     'Mend the decisions file, or say with a flag how this file is to be read: flags win over it.',
@@ -96,6 +129,15 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'settings-panel-twice': 'Keep one of the two names, and say all of the panel under it.',
   'film-record-mismatch':
     'Name the film record of this vehicle in the job, or mend the vehicle in the record.',
+  'batch-column-unknown':
+    'Mend the name of the column, or take the column out: batch --help lists them.',
+  'batch-job-incomplete': 'Give each job a name and the file of its readings, or remove the row.',
+  'batch-job-twice': 'Give each job a name of its own: its record is found by it.',
+  'batch-value': 'Write in the list what the option of that name takes, or leave the cell empty.',
+  'batch-empty':
+    'Write a row for each job, or put the files of readings into the folder that is named.',
+  'stage-order':
+    'Move the stage that is named to where the reason asks for it, or leave "order" out: the usual order keeps every rule.',
   'init-exists': 'Name another folder, or move the files that are there away first.',
   'settings-schema': 'Add the line that the hint shows: it says what kind of file this is.',
   'environment-unknown':

@@ -67,7 +67,7 @@ export const filmDefaults = {
       15,
       'assumption',
       '100 µm written as 3.9 mil and read as µm are 3.9 µm',
-      'middle reading of a file under which its unit is doubted',
+      'reading under which a film is doubted, and a file’s unit where its middle one is',
       [0, 100],
     ),
     doubtfulOver: um(
@@ -197,6 +197,13 @@ export const filmDefaults = {
       '',
       'mirrored panels further apart than this share of the thinner one get a note',
       [0, 5],
+    ),
+    nearRisk: pure(
+      0.05,
+      'common practice',
+      '',
+      'chance of the other side of its line from which a condition is called near it',
+      [0.001, 0.5],
     ),
   },
   layers: {

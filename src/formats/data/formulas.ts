@@ -47,6 +47,11 @@ export const defaultUses: readonly DefaultUse[] = [
     `${SURVEY}, column thin`,
   ),
   use('film.conditions', 'compared with the readings as it stands', `${SURVEY}: the condition`),
+  use(
+    'film.conditions.near_risk',
+    'near where P(T_ν > |figure − line|/u) is over it, u the standard uncertainty of the figure against its line (JCGM 106)',
+    'survey: how sure each condition is; condition_sure of a record',
+  ),
   use('film.conditions.mirror', 'compared with the difference of the two means', 'survey: notes'),
   use('film.layers', CLEAR, BUDGET),
   use('film.topcoat', CLEAR, BUDGET),
@@ -148,6 +153,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'methods show: how warm aluminium gets',
   ),
   use(
+    'correction.heat.room',
+    'a panel goes to it as room + (start − room)·e^(−cooling·time/heat of the sheet)',
+    'methods show: how warm it gets; plan: the caution on heat',
+  ),
+  use(
     'correction.heat',
     'compared with the temperature reached = start + warming',
     'methods show: how warm it gets; plan: the caution on rotary heat',
@@ -166,10 +176,20 @@ export const defaultUses: readonly DefaultUse[] = [
   use('correction.removal.section', 'minutes a section = time of a set on this area', METHODS),
   use('correction.removal.soft', RATE, 'plan: paint declared soft in the job file'),
   use('correction.removal.hard_factor', RATE, 'plan: paint declared hard in the job file'),
+  use(
+    'correction.shop_rates',
+    'variance learned from a shop’s vehicles = share · ln-SD², related combinations with their parts in common; the rest stays from vehicle to vehicle',
+    'methods, spot, survey, plan and quote with --rates',
+  ),
   use('correction.removal', SPREAD, 'plan: ranges and risk; survey: may go; methods: ranges'),
   use('correction.depth', DEPTH, 'plan: the correction expected'),
   use('correction.assumed_grade', DEPTH, 'plan: where no defects file is given'),
   use('correction.aims', 'compared with the correction expected', 'plan: the aim'),
+  use(
+    'correction.local_section',
+    'minutes of a spot = sets · time of a set on this area',
+    'plan: local work on deep defects',
+  ),
   use('correction.least_correction', 'compared with the correction expected', STEPS),
   use(
     'correction.haze',
@@ -196,6 +216,21 @@ export const defaultUses: readonly DefaultUse[] = [
     'mean = (least + 4·likely + most)/6; variance = (mean − least)(most − mean)/7',
     'plan: P50, P80 and P95 of the time',
   ),
+  use('work.wait', 'passes on the clock before the next stage', 'plan: days in the bay'),
+  use(
+    'work.usual',
+    'time of a stage = its number · area (or trim) of this vehicle/that of the usual one',
+    TIME,
+  ),
+  use('work.size', 'time of a stage that goes by size = its number · factor of the class', TIME),
+  use('work.soiling', 'time of a stage that cleans = its number · factor', TIME),
+  use(
+    'work.history',
+    'ln factor of a stage = (Σ ln(actual/estimated/pace)/noise²)/(1/prior² + n/noise²)',
+    'plan and quote with --history: hours',
+  ),
+  use('work.materials.towels_per_load', 'towels/towels in a load, rounded up', 'plan -v: towels'),
+  use('work.materials.pad_life', 'sets·sections/sections of a pad’s life', 'plan -v: pads'),
   use('work.materials', 'sets·area·ml/m² + first loads; pieces are rounded up', 'plan: materials'),
   use(
     'work.vibration',
@@ -206,6 +241,43 @@ export const defaultUses: readonly DefaultUse[] = [
     'work',
     'ln-variance of the time = stages + pace² + job²',
     'plan: P50, P80 and P95 of the time',
+  ),
+
+  use(
+    'price.hours',
+    'minutes that are charged = this quantile of the time of the whole job; overrun = 1 − Φ(ln(charged/median)/ln-SD)',
+    'quote: labour, price and overrun',
+  ),
+  use(
+    'price.curve',
+    'a plan for each aim from the mildest in even steps up to the strongest',
+    'quote: the curve, and curve in a record',
+  ),
+
+  use(
+    'training.scores',
+    'z′ = d/√(σ_pt² + s̃²·(1/n + 1/n_ref) + u²); at the same marked points z = d/σ_pt, while u_ref ≤ share·σ_pt',
+    'grade: scores and verdicts',
+  ),
+  use(
+    'training.marks',
+    'mark = Σ weight·reached/Σ weight over what can be judged',
+    'grade: mark and verdict, where no rubric is given',
+  ),
+  use(
+    'training.class.least_surveys',
+    'compared with the surveys that read a panel',
+    'grade --consensus, and a sigma_pt of the class',
+  ),
+  use(
+    'training.slips.likeness',
+    'slip where reading/(factor·reference) lies within this, either way',
+    'grade: unit and decimal slips',
+  ),
+  use(
+    'training.slips.false_alarm',
+    'a check speaks where an honest survey would look like this with a smaller chance',
+    'grade: swapped sides, copied, alike, ordered and too regular values',
   ),
 
   use('template', 'used as it stands', 'template; survey and plan: areas and points of panels'),

@@ -166,6 +166,16 @@ export const glossary: readonly GlossaryEntry[] = [
     'Removal against a medium foam pad, or against a medium polish: 2 takes twice as much.',
   ),
   word(
+    'related',
+    ['related rate'],
+    'A rate without observations of its own, moved by those of combinations with the same machine, pad or product.',
+  ),
+  word(
+    'learned',
+    ['own rates', 'rates file', 'learned rate'],
+    'A rate that follows from what was measured on earlier vehicles of the shop, weighed against what is built in.',
+  ),
+  word(
     'measured',
     ['own rate', 'measured by the shop'],
     'A rate that the shop measured itself. It counts in place of the derived one.',
@@ -232,7 +242,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word('step', ['steps'], 'So many sets of one combination over a panel.'),
   word(
     'set',
-    ['sets', 'section pass', 'work cycle'],
+    ['sets', 'section pass', 'work cycle', 'a set', 'one more set'],
     'One working of a section with one load of product, several passes over it.',
   ),
   word(
@@ -271,6 +281,48 @@ export const glossary: readonly GlossaryEntry[] = [
     'haze',
     ['haze grade', 'micro haze'],
     'A fine dullness that a step leaves, from 0 mirror to 4 heavy; a milder step clears it.',
+  ),
+  word(
+    'came off',
+    [
+      'removed',
+      'before less after',
+      'film gone',
+      'came off at points',
+      'mean before',
+      'mean after',
+    ],
+    'What a panel read before less what it read after, with the interval that holds the truth in 95 cases of 100.',
+  ),
+  word(
+    'seen',
+    ['seen on', 'resolved'],
+    'Whether the readings show that film came off. No does not mean that none did: the change is within what they scatter.',
+  ),
+  word(
+    'pair',
+    ['pairs', 'marked pair', 'paired'],
+    'A marked point read before and again after: the film’s own variation goes out of the difference.',
+  ),
+  word('planned', ['foretold'], 'The middle of what a plan foretold to come off.'),
+  word(
+    'visit',
+    ['visits', 'from visit to visit'],
+    'One going over the car with the gauge; each has a file of readings of its own.',
+  ),
+  word(
+    'gloss',
+    [
+      'gloss in gu',
+      'gloss units',
+      'gu',
+      'gloss before',
+      'gloss after',
+      'gloss gained',
+      'angle',
+      'places',
+    ],
+    'How mirror-like a surface is, in gloss units at 20°, 60° or 85° (ISO 2813, ASTM D523). It tells of the look and nothing of the film.',
   ),
   word(
     'told from nothing',
@@ -392,6 +444,16 @@ export const glossary: readonly GlossaryEntry[] = [
     'The most that may ever be taken off one panel, earlier work counted.',
   ),
   word(
+    'plan takes',
+    ['‹ of what may go'],
+    'The middle of the removal that the steps of a plan make on a panel; drawn as ‹ on the bar of what may go.',
+  ),
+  word(
+    'next limit',
+    ['○'],
+    'The limit that would bind if the one that does were lifted, and what it allows; drawn as a ring beyond the bar.',
+  ),
+  word(
     'bound by',
     ['binding limit', 'bound_by', 'n = 1', 'fresh', 'no data'],
     'The limit that allows least, and so decides the budget.',
@@ -405,6 +467,41 @@ export const glossary: readonly GlossaryEntry[] = [
     'if thin',
     ['risk if thin', 'risk_if_thin', 'risk_if_thin_prob'],
     'The same risk on a car whose clear is thinner than usual.',
+  ),
+  word(
+    'estimate',
+    ['quote', 'cost estimate'],
+    'A price by best judgement before the work begins; it may change. A quotation is a fixed offer.',
+  ),
+  word(
+    'quotation',
+    ['fixed price', 'offer'],
+    'A fixed offer for what is written in it. An estimate may change.',
+  ),
+  word(
+    'price',
+    ['+1 % price', 'parts', 'what it is for'],
+    'What a choice costs, tax included; +1 % price: what each further per cent of correction costs from the row before.',
+  ),
+  word(
+    'spent',
+    ['film spent', 'paint taken', '+1 % film', 'spent_um'],
+    'Mean film that a choice takes, over the panels that polishing can help; +1 % film: what each further per cent takes.',
+  ),
+  word(
+    'left',
+    ['top layer left', 'clear left', 'left_um'],
+    'The least clear, or topcoat, that is expected to stay on the thinnest part of any panel that is worked.',
+  ),
+  word(
+    'clears',
+    ['marks that go', 'choice'],
+    'The share of the general marks that a choice is expected to clear, over the panels that polishing can help.',
+  ),
+  word(
+    'overrun',
+    ['overrun_prob'],
+    'The chance that a job takes more hours than its price is made for.',
   ),
   word('already', ['already_prob'], 'The part of the risk that stands before any polishing.'),
   word(
@@ -429,7 +526,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
 
   // Measuring.
-  word('reading', ['readings', 'measurement'], 'One value shown by the gauge.'),
+  word('reading', ['readings', 'values', 'measurement'], 'One value shown by the gauge.'),
   word(
     'point',
     ['points', 'n', 'measuring point'],
@@ -528,7 +625,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word('median', ['middle', 'typical'], 'The value with as many above it as below.'),
   word(
     'min',
-    ['minimum', 'smallest point'],
+    ['minimum', 'smallest point', 'thinnest reading'],
     'The least point of a panel. In the list of methods: the minutes that one set takes on one section.',
   ),
   word(
@@ -560,7 +657,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'thinnest credible film',
-    ['least', 'thinnest', '‹'],
+    ['least', 'thinnest', 'thinnest credible', '‹'],
     'A thickness that nearly the whole panel exceeds, stated with a confidence.',
   ),
   word(
@@ -643,7 +740,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'advice',
-    ['what would help', 'what would help, each at best'],
+    ['what would help', 'what would help, a panel at best'],
     'What would make the answer surer, or allow more.',
   ),
   word('reason', ['reasons'], 'Why a panel’s plan is as it is.'),
@@ -661,7 +758,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'time',
-    ['p50 p80 p95', 'hours'],
+    ['p50 p80 p95', 'hours', 'hours of work'],
     'Hours of the correction as a range: half of such jobs take less than P50, four of five less than P80.',
   ),
   word(
@@ -675,9 +772,64 @@ export const glossary: readonly GlossaryEntry[] = [
     'The stages of the whole job, from the first look to the last.',
   ),
   word(
+    'whole job',
+    ['scope', 'materials of the whole job'],
+    'Everything from taking the vehicle in to handing it over; what of it is done is its scope.',
+  ),
+  word(
+    'days',
+    ['days in the bay', 'day plan', 'days with us'],
+    'The job laid into days: by the hours of a day, what must cure or cool, and the vibration that a person may have in a day.',
+  ),
+  word(
+    'a(8)',
+    ['daily exposure', 'a8'],
+    'Hand–arm vibration of a day as if it had lasted eight hours: a·√(t/8 h). 2.5 m/s² is the action value, 5 the limit (2002/44/EC).',
+  ),
+  word(
+    'spread of the time',
+    ['share of the spread'],
+    'Which stages the uncertainty of the hours comes from, and how much of it is a pace that the shop’s own hours would tell.',
+  ),
+  word(
+    'own hours',
+    ['history of hours', 'own pace'],
+    'What jobs of this shop took against their estimates: it moves and narrows the next estimate.',
+  ),
+  word(
+    'pads and towels',
+    ['worn out', 'pad life'],
+    'Pads to have ready and how much of their life the job takes; towels to wash after.',
+  ),
+  word(
+    'work card',
+    ['card', 'bay card', 'keep off', 'test spot first'],
+    'The plan as a page to work from in the bay: steps and sets by panel, with boxes to tick.',
+  ),
+  word(
+    'machine speed',
+    ['speed', 'rpm', 'orbits a minute'],
+    'How fast the machine turns its pad or moves it round its orbit.',
+  ),
+  word(
+    'min a section',
+    ['minutes a section'],
+    'How long one set takes on one section of usual size; the arm speed follows from it.',
+  ),
+  word(
     'not read',
     ['unread panel'],
     'Panels without a valid reading: nothing is known of them, so nothing may go.',
+  ),
+  word(
+    'near the line',
+    ['clear-cut', 'how sure each mean (95 %) and each condition is'],
+    'A condition is near the line where the truth lies with over 5 % chance on the other side of the line that decided it, and clear-cut where not.',
+  ),
+  word(
+    'off the face',
+    ['off the face, kept apart', 'kept apart', 'reported apart'],
+    'Points near an edge, on a body line or in a shut: they are told, and enter no statistic of their panel.',
   ),
   word('left out', ['excluded'], 'Cells that are not readings, each with its reason.'),
   word('care', [], 'What to mind while working.'),
@@ -713,6 +865,78 @@ export const glossary: readonly GlossaryEntry[] = [
     'points that stand out',
     ['low_points', 'high_points'],
     'Points that read lower or higher than the spread explains: to be looked at again, never left out.',
+  ),
+
+  // Training.
+  word(
+    'reference',
+    ['assigned value', 'expert'],
+    'What surveys of trainees are compared with: the survey of an expert, or the consensus of the class.',
+  ),
+  word(
+    'consensus',
+    ['algorithm a', 'robust mean'],
+    'The robust mean of a class by Algorithm A of ISO 13528: single values far off hardly move it.',
+  ),
+  word(
+    'trainee',
+    ['student', 'attempt'],
+    'Whose survey is graded; several surveys of one name are attempts in the order of the files.',
+  ),
+  word(
+    'mark',
+    ['pass mark', 'weight', 'reached', 'criterion'],
+    'What a survey is worth in per cent: how much of each criterion was reached, by the weights of the rubric.',
+  ),
+  word(
+    'z score',
+    ['z', 'z′', 'z prime', 'off', 'panels off'],
+    'How far a panel’s mean is from the reference in units of σ_pt: up to 2 satisfactory, under 3 questionable, from 3 on unsatisfactory, or off. z′ allows besides for what the comparison is uncertain by.',
+  ),
+  word(
+    'σ_pt',
+    ['sigma_pt', 'sigma pt'],
+    'Standard deviation that a trainee’s mean of a panel is allowed (ISO 13528).',
+  ),
+  word(
+    'zeta score',
+    ['ζ', 'zeta'],
+    'A difference in units of the standard uncertainties of both sides: how far each is from what it claims.',
+  ),
+  word(
+    'E_n number',
+    ['E_n', 'en'],
+    'A difference in units of the expanded uncertainties of both sides; within 1 it is satisfactory.',
+  ),
+  word(
+    'bias',
+    ['differs'],
+    'How much somebody reads more or less than the reference, on one panel or over the whole car.',
+  ),
+  word(
+    'low spot',
+    ['low', 'low spots found'],
+    'The lowest point of a panel that stands out low or is under the floor.',
+  ),
+  word(
+    'repairs found',
+    ['repairs', 'repaired panel'],
+    'Panels that the reference reads as repainted, filled or mixed, and the survey as well.',
+  ),
+  word(
+    'gauge R&R',
+    ['r&r', 'reproducibility', 'anova', 'ndc', 'study variation'],
+    'How much of what varies is the measuring: repeatability of one hand and reproducibility between hands, by analysis of variance. ndc counts the classes that can be told apart; methods that reckon it differ (the manual’s own example: 4 and 5), and it grows with the parts that were chosen.',
+  ),
+  word(
+    'limits of agreement',
+    ['agreement'],
+    'Between them lie 95 % of the differences of two ways to measure (Bland and Altman 1986).',
+  ),
+  word(
+    'kappa',
+    ['cohen’s kappa', 'cohen kappa'],
+    'Agreement on conditions beyond chance: 1 is full, 0 what chance would give. It depends on how common each condition is.',
   ),
   word(
     'keying slip',

@@ -48,6 +48,14 @@ export const heatDefaults = {
     'temperature of the panel before it is worked',
     [-10, 70],
   ),
+  room: number(
+    degreesCelsius(20),
+    '°C',
+    'assumption',
+    '',
+    'temperature of the air that a panel cools to',
+    [-10, 50],
+  ),
   caution: number(
     degreesCelsius(43),
     '°C',

@@ -1,6 +1,13 @@
 /** What the codes in a record’s assumptions, advice, reasons, cautions, limits and notes mean. */
 
-export type RemarkKind = 'assumption' | 'advice' | 'reason' | 'caution' | 'limit' | 'note';
+export type RemarkKind =
+  | 'assumption'
+  | 'advice'
+  | 'reason'
+  | 'caution'
+  | 'limit'
+  | 'note'
+  | 'exclusion';
 
 export type RemarkMeaning = {
   readonly code: string;
@@ -25,12 +32,42 @@ const reason = one('reason');
 const caution = one('caution');
 const limit = one('limit');
 const note = one('note');
+const exclusion = one('exclusion');
 
 export const remarkMeanings: readonly RemarkMeaning[] = [
   assumption(
     'template',
     'No template was named: the one whose panels fit best was taken.',
     'Name it with --template, or "template" in the job file.',
+  ),
+  assumption(
+    'same-gauge',
+    'Readings before and after are taken to be of one gauge, so that its own error cancels.',
+    'Where two gauges read the car, name them with --gauge and --gauge-after.',
+  ),
+  assumption(
+    'gauges-differ',
+    'Readings before and after are of two gauges, or of one that moved: both errors count in full.',
+    'Read the car with one gauge, and check it on shims before and after.',
+  ),
+  reason(
+    'film-gained',
+    'The panel reads more film than before, beyond chance: polishing adds none.',
+    'Check the gauge, wipe off wax and polish, and read the same places again.',
+  ),
+  reason(
+    'change-not-resolved',
+    'The change is within what the readings scatter: it may be nothing, or more than it looks.',
+    'Read more points, marked before the work.',
+  ),
+  reason('one-more-set', 'What one more set takes, and what may go.'),
+  reason('not-compared', 'The panel was read both times, and there is nothing to compare by.'),
+  reason('only-before', 'The panel was read before and not after.'),
+  reason('only-after', 'The panel was read after and not before.'),
+  reason(
+    'no-common-ground',
+    'No point was found again, and the gauge tells no mean of the panel.',
+    'Mark points before the work, and say so.',
   ),
   assumption(
     'template-areas',
@@ -72,6 +109,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Set "adjustment" to null in the gauge file to survey the readings as they stand.',
   ),
   assumption(
+    'rates',
+    'Removals are foretold from what was measured on earlier vehicles of the shop, with what is built in.',
+    'leastcut methods list --rates shows how well they foretell; spot and compare add to them.',
+  ),
+  assumption(
     'gauge-repeatability',
     'How far readings repeat comes from the check of the gauge, unless it rests on too few repeats.',
     'Read points of the car three times each: its own repeats count first.',
@@ -106,6 +148,17 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'The strict policy asks for so much clear that a total reading hardly ever shows it.',
     'Use it with an instrument that shows the clear by itself.',
   ),
+  assumption(
+    'scope',
+    'Nobody said all of what is to be done besides the correction, who does it and how dirty it comes in.',
+    'State "scope", "arrival", "hands" and "hours_per_day" in the job file.',
+  ),
+  assumption(
+    'temperature',
+    'The panel or the room was not measured, so usual temperatures were taken.',
+    'State "panel_c" and "room_c" in the job file.',
+  ),
+  assumption('hours', 'Hours that jobs took are on record, and the estimate goes by them.'),
   assumption(
     'aim',
     'The aim was not chosen, so the built-in one holds.',
@@ -182,6 +235,23 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('not-worth-it', 'What may go would clear so few marks that the film is worth more.'),
   reason('aim-out-of-reach', 'The aim takes more film than may go; the plan stops short of it.'),
   reason('by-hand', 'A machine does not fit here or takes too much; the hand takes least.'),
+  reason('as-elsewhere', 'Of steps that are as good here, those that other panels need anyway.'),
+  reason('local-spot', 'Extra sets of a small pad at one deep mark, before the panel’s own steps.'),
+  reason('local-left', 'A spot would gain too little at this mark, or may take nothing there.'),
+  reason('local-limit', 'What keeps a spot from more sets: the film of that place.'),
+  reason('local-haze', 'Stronger sets on a spot would leave haze that no later step clears.'),
+  reason('pad-lies-flat', 'The pad is wider than the flat of the panel.'),
+  reason('full-size-where-it-fits', 'A small pad where a full-size one lies flat costs hours.'),
+  reason('each-step-milder', 'Each step must be milder than the one before.'),
+  reason('last-step-not-rotary', 'A rotary leaves holograms: it is never the last step.'),
+  reason('haze-cleared', 'More haze would be left than may be.'),
+  reason('within-budget', 'Takes more than may go; the value is how much more, in µm.'),
+  reason('clears-less', 'Clears less than can be had; the value is how much, in points.'),
+  reason('stronger-step', 'Clears no more, and its strongest step is stronger.'),
+  reason('more-film', 'Clears no more, and takes more film; the value is how much, in µm.'),
+  reason('more-time', 'As good, and takes longer; the value is how much, in minutes.'),
+  reason('more-set-ups', 'As good on this panel, and the car would need more combinations.'),
+  reason('by-name', 'As good in everything; of such the first by name is taken.'),
   reason('local-defect', 'A deep mark is worked at its place, or left; never chased over a panel.'),
   reason('not-polishing', 'The defect does not go away by polishing.'),
   reason('limit-clear', 'Nothing may go, since the clear may already be at its floor.'),
@@ -250,6 +320,16 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   advice('spot-heat', 'The panel was warmer than the caution.', 'Move faster, or rest.'),
   advice('spot-dusting', 'The product dusted.', 'Clean the pad and take less product.'),
+  advice(
+    'substrate',
+    'A gauge that needs metal showed film on a panel that is taken for plastic: the panel may be of metal.',
+    'State "substrate" of the panel in the job file, if it is.',
+  ),
+  advice(
+    'gauge-check',
+    'Nobody checked the gauge: what a gauge without any error would gain, and how little of the doubt it is.',
+    'Check it on shims with leastcut gauge, and give its file with --gauge.',
+  ),
   advice('spot-more-evidence', 'How sure the rate would be after one more trial of some size.'),
   caution('hot-parts', 'Water on a hot brake or exhaust cracks it, and scalds.'),
   caution('licensed', 'Failing clear, airbags and structure are for licensed practice.'),
@@ -274,6 +354,152 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'On repaint with a test spot of its own no more goes than on the least of the sound panels.',
   ),
   limit('no-data', 'Nothing is known of the film.', 'Read the panel.'),
+  assumption(
+    'quote-kind',
+    'Nothing says whether the quote is an offer: it is an estimate, which may change.',
+    'Say --kind quotation, or kind among the prices of the shop file.',
+  ),
+  assumption(
+    'quote-hours',
+    'A quote is priced at hours that a share of such jobs keep within: half for an estimate, four in five for a quotation.',
+    'Set price.hours.estimate_pct or price.hours.quotation_pct among the numbers of the shop file.',
+  ),
+  assumption(
+    'quote-tax',
+    'How the quote is taxed rests on a preset that nobody checked, or on nothing being said.',
+    'Hold it against the rules of your country; say rate_pct, level and rounding in the shop file.',
+  ),
+  assumption(
+    'quote-materials',
+    'What is used and has no price on the list is not charged apart.',
+    'Add it to materials among the prices, or see that the price of an hour covers it.',
+  ),
+  exclusion('not-measured', 'A panel was not read, so nothing is promised there.'),
+  exclusion('under-film', 'A panel lies under film or wrap and is not worked.'),
+  exclusion('clear-failed', 'The clear is coming off: new paint is the answer, not polishing.'),
+  exclusion('matte-paint', 'A matte finish is not polished.'),
+  exclusion('filler-found', 'There is filler under the paint: what can be had shows on the car.'),
+  exclusion('painted-again', 'The panel reads as if it was painted again after the factory.'),
+  exclusion('thin-paint', 'The panel has little paint left.'),
+  exclusion('worked-before', 'The panel reads as if it was sanded or polished before.'),
+  exclusion('deep-marks', 'Single deep marks get fainter or stay: they are not chased.'),
+  exclusion('not-by-polishing', 'A fault was noted that polishing does not mend.'),
+  exclusion('left-alone', 'The panel is left as it is, as the plan says.'),
+  exclusion('history-unknown', 'Nobody knows what earlier polishing took.'),
+  exclusion('no-trial-yet', 'No test spot was made on this paint.'),
+  assumption(
+    'rubric',
+    'No rubric was named: the usual weights and pass mark hold.',
+    'Write a rubric file and name it with --rubric.',
+  ),
+  assumption(
+    'sigma-pt',
+    'Nobody stated how far a trainee’s mean may scatter: a usual standard deviation was taken.',
+    'State "sigma_pt_um" in the rubric, or "class" to take it from the class.',
+  ),
+  assumption(
+    'sigma-pt-class',
+    'The rubric asks for the scatter of the class, and too few surveys read the same panels.',
+    'Grade more surveys together, or state "sigma_pt_um" as a number.',
+  ),
+  assumption(
+    'one-gauge',
+    'Nothing says that several gauges were used: what the one is off by cancels in each difference.',
+    'Name the gauge of a trainee with --trainee-gauge, if it was another.',
+  ),
+  assumption(
+    'own-points',
+    'No marked point was read by both sides: scores allow for the film between the points.',
+    'Mark the points and say so in a column marked, or with --marked.',
+  ),
+  assumption('own-gauge', 'A trainee read with a gauge of their own, by its file.'),
+  reason(
+    'unit-slip',
+    'Readings are 25.4 times the reference, or that part of it: mil and µm were mixed up.',
+    'Name the unit that the gauge showed, in the heading or with the readings.',
+  ),
+  reason(
+    'decimal-slip',
+    'A reading is ten or a hundred times the reference, or that part of it.',
+    'Look at the gauge before you write; mend the decimal mark.',
+  ),
+  reason(
+    'sides-swapped',
+    'With left and right changed the readings agree with the reference, as they stand they do not.',
+    'Left and right are as seen from the driver’s seat.',
+  ),
+  reason(
+    'values-alike',
+    'All points of a panel read the same, which film does not.',
+    'Read each point, and write what the gauge shows.',
+  ),
+  reason(
+    'values-repeated',
+    'Two panels have the same values in the same order.',
+    'Write each panel while you stand before it.',
+  ),
+  reason(
+    'values-in-order',
+    'On more panels than chance allows the values only rise or only fall.',
+    'Write readings in the order that you take them.',
+  ),
+  reason(
+    'too-regular',
+    'Readings of a panel differ far less than its film does.',
+    'Spread the points over the panel, and write each reading as it comes.',
+  ),
+  reason(
+    'survey-copied',
+    'The values are those of another survey of the class, more often than chance allows.',
+    'Each reads the car alone.',
+  ),
+  reason(
+    'car-off',
+    'The survey reads more, or less, than the reference over the whole car.',
+    'Set the gauge to zero, check it on a shim, hold it square, and wipe the paint first.',
+  ),
+  reason(
+    'panel-off',
+    'The mean of the panel is three deviations or more from the reference.',
+    'Read it again.',
+  ),
+  reason(
+    'panel-doubtful',
+    'The mean of the panel is over two deviations from the reference.',
+    'Read it again.',
+  ),
+  reason(
+    'panels-unread',
+    'Panels of the reference were not read.',
+    'Walk round the car in one order.',
+  ),
+  reason('few-points', 'Panels were read at fewer points than the reference has.'),
+  reason(
+    'low-spot-missed',
+    'The reference has a low spot on the panel and no reading comes near it.',
+    'Read closer points where the panel looks or feels worked.',
+  ),
+  reason(
+    'repair-missed',
+    'The panel is repaired, as the reference reads it, and the survey does not show it.',
+    'Read more points, nearer to each other.',
+  ),
+  reason(
+    'repair-invented',
+    'The panel reads repaired, and the reference does not.',
+    'Read it again.',
+  ),
+  reason(
+    'repeats-apart',
+    'Readings of one point differ by more than is usual.',
+    'Lift the probe and set it down at the very same place, square and without sliding.',
+  ),
+  reason(
+    'not-repeated',
+    'No point was read twice: how well readings repeat is not known.',
+    'Read each point three times.',
+  ),
+  reason('panel-extra', 'The reference did not read the panel, so it has no score.'),
   note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
   note(
     'sound-panel-cap',

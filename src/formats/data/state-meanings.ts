@@ -1,11 +1,15 @@
 /** What the words for the state of a panel, of a plan and of a run mean. */
 
 import type { DiagnosticKind } from '../../base/catalogue.ts';
-import type { Verdict } from '../../correction/plan.ts';
-import type { RungState } from '../../correction/spot-ladder.ts';
-import type { NextCode } from '../../correction/spot-next.ts';
-import type { Condition } from '../../film/condition.ts';
-import type { GaugeVerdict } from '../../film/gauge-check.ts';
+import type { GoOnVerdict } from '../../correction/go-on.ts';
+import type { Verdict } from '../../correction/plan/plan.ts';
+import type { AgainstPlan } from '../../correction/removal/measured-removal.ts';
+import type { RungState } from '../../correction/spot/spot-ladder.ts';
+import type { NextCode } from '../../correction/spot/spot-next.ts';
+import type { ComparedBy } from '../../film/compare/compare-surveys.ts';
+import type { Condition } from '../../film/condition/condition.ts';
+import type { GaugeVerdict } from '../../film/gauge/gauge-check.ts';
+import type { ScoreVerdict } from '../../training/scores.ts';
 import type { Basis } from '../default.ts';
 
 export const conditionMeanings: Readonly<Record<Condition, string>> = {
@@ -48,6 +52,46 @@ export const nextMeanings: Readonly<Record<NextCode, string>> = {
   'stop-ladder': 'Stop: no rung of this shop is likely to do.',
 };
 
+/** Whether to work a panel further, once film was taken from it. */
+export const goOnMeanings: Readonly<Record<GoOnVerdict, string>> = {
+  'go-on': 'One more set of the step named keeps every limit.',
+  stop: 'One more set of the step named breaks a limit.',
+  unresolved: 'The readings cannot say: what came off may be little enough, or too much.',
+};
+
+/** By what a panel was compared. */
+export const comparedByMeanings: Readonly<Record<ComparedBy, string>> = {
+  pairs: 'By points that were marked and found again.',
+  means: 'By the means over the panel, as no point was found again: film that varies hides more.',
+  nothing: 'There was nothing to compare by.',
+};
+
+/** What came off, beside what the plan foretold. */
+export const againstPlanMeanings: Readonly<Record<AgainstPlan, string>> = {
+  more: 'More came off than was foretold, beyond what both may be off by.',
+  less: 'Less came off than was foretold, beyond what both may be off by.',
+  'as-foretold': 'What came off is within what plan and readings may be off by.',
+};
+
+/** A rate, by what it took over all panels. */
+export const rateMeanings: Readonly<Record<'too-low' | 'too-high', string>> = {
+  'too-low': 'The combination cuts more than its rate says.',
+  'too-high': 'The combination cuts less than its rate says.',
+};
+
+/** What a score of a trainee’s panel, or a whole survey, comes to. */
+export const scoreMeanings: Readonly<Record<ScoreVerdict, string>> = {
+  satisfactory: 'As near to the reference as may be asked: |z| of 2 or less.',
+  questionable: 'Between satisfactory and not: |z| over 2 and under 3, or a survey with a blunder.',
+  unsatisfactory:
+    'Too far from the reference: |z| of 3 or more; of a survey, on two panels or more.',
+};
+
+export const gradeVerdictMeanings: Readonly<Record<ScoreVerdict | 'not-read', string>> = {
+  ...scoreMeanings,
+  'not-read': 'The file of the trainee could not be read: nothing is graded.',
+};
+
 /** What a check on shims says of a gauge. */
 export const gaugeVerdictMeanings: Readonly<Record<GaugeVerdict, string>> = {
   pass: 'On every shim the error and its uncertainty together keep within what is permitted.',
@@ -77,6 +121,11 @@ export const exitCodeMeanings: readonly {
     meaning: 'The work is done, and the answer is no: no panel can be worked.',
   },
   { code: 2, kind: 'usage', meaning: 'The command line was not understood.' },
+  {
+    code: 3,
+    kind: null,
+    meaning: 'Of a batch, some jobs are done and some are not; each record says which.',
+  },
   {
     code: 65,
     kind: 'data',

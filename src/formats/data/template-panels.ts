@@ -1,5 +1,5 @@
-import { pointsInRow, pointsOverFace } from '../../film/point-layout.ts';
-import type { Dimension, Facing, MeasuringPoint, Substrate } from '../../film/template.ts';
+import { pointsInRow, pointsOverFace } from '../../film/template/point-layout.ts';
+import type { Dimension, Facing, MeasuringPoint, Substrate } from '../../film/template/template.ts';
 import type { AreaRow, BodyClass } from './template-areas.ts';
 
 /** What a kind of panel is like on every body class that has it. */

@@ -1,5 +1,5 @@
 import { metres, millimetres, squareMetres } from '../../base/units.ts';
-import type { Panel, VehicleTemplate } from '../../film/template.ts';
+import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import { type BodyClass, bodyClasses, panelArea } from './template-areas.ts';
 import { templateRules } from './template-defaults.ts';
 import { type PanelKind, panelKinds } from './template-panels.ts';

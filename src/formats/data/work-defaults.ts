@@ -1,29 +1,66 @@
-/** Stages, times, materials and vibration of the job, each number with its grounds. */
-import { type Minutes, minutes } from '../../base/units.ts';
-import { type Default, number, type Range } from '../default.ts';
+/** Times, materials and vibration of the job, each number with its grounds. */
+import { metres, squareMetres } from '../../base/units.ts';
+import { type Default, number } from '../default.ts';
+import { min, stageTimeDefaults, waitDefaults } from './stage-defaults.ts';
 
-const timeRange: Range = [0, 1440];
-const min = (value: number, meaning: string): Default<Minutes> =>
-  number(minutes(value), 'min', 'assumption', '', meaning, timeRange);
-const threePoint = (what: string, least: number, likely: number, most: number) => ({
-  least: min(least, `least time to ${what}`),
-  likely: min(likely, `likely time to ${what}`),
-  most: min(most, `most time to ${what}`),
-});
-
-/** Times of the stages that belong to the correction, beside the polishing itself. */
-const stageTimeDefaults = {
-  inspect: threePoint('inspect by light', 10, 15, 30),
-  read: threePoint('verify the gauge and read', 15, 25, 45),
-  mask: threePoint('mask the trim', 20, 35, 60),
-  'test-spot': threePoint('work a test spot', 15, 25, 45),
-  'unmask-dust': threePoint('unmask and dust out', 15, 25, 40),
-  'panel-wipe': threePoint('wipe the panels', 10, 15, 25),
-  remeasure: threePoint('remeasure', 15, 25, 40),
-} as const;
+const share = (value: number, meaning: string): Default =>
+  number(value, '1', 'assumption', '', meaning, [0.1, 10]);
 
 export const workDefaults = {
   stages: stageTimeDefaults,
+  wait: waitDefaults,
+  usual: {
+    area: number(
+      squareMetres(13.6),
+      'm²',
+      'derived',
+      'the built-in saloon',
+      'painted area of the saloon that the times of stages are for',
+      [2, 100],
+    ),
+    trim: number(
+      metres(40.9),
+      'm',
+      'derived',
+      'the built-in saloon',
+      'trim of the saloon that the times of stages are for',
+      [2, 300],
+    ),
+    wheels: number(4, '1', 'common practice', '', 'wheels of a vehicle', [1, 20]),
+  },
+  size: {
+    smallUnder: number(
+      squareMetres(11.5),
+      'm²',
+      'assumption',
+      '',
+      'painted area under which a vehicle is small',
+      [2, 100],
+    ),
+    largeOver: number(
+      squareMetres(14),
+      'm²',
+      'assumption',
+      '',
+      'painted area over which a vehicle is large',
+      [2, 100],
+    ),
+    vanOver: number(
+      squareMetres(20),
+      'm²',
+      'assumption',
+      '',
+      'painted area over which a vehicle counts as a van',
+      [2, 200],
+    ),
+    small: share(0.85, 'time of a small vehicle over that of a medium one'),
+    large: share(1.2, 'time of a large vehicle over that of a medium one'),
+    van: share(1.5, 'time of a van over that of a medium vehicle'),
+  },
+  soiling: {
+    light: share(0.8, 'time to clean a lightly soiled vehicle over a usual one'),
+    heavy: share(1.4, 'time to clean a heavily soiled vehicle over a usual one'),
+  },
   perSection: {
     wipe: min(0.75, 'wipe and inspect a section after a set'),
     padCleaning: min(1, 'clean the pad after a section'),
@@ -57,6 +94,32 @@ export const workDefaults = {
     'share of a stage’s variance that is its own, not the shared pace',
     [0, 1],
   ),
+  history: {
+    stageLogSd: number(
+      0.25,
+      '1',
+      'assumption',
+      '',
+      'ln-SD of what a stage takes in one shop over its estimate',
+      [0.01, 2],
+    ),
+    stageNoiseLogSd: number(
+      0.3,
+      '1',
+      'assumption',
+      '',
+      'ln-SD of a stage’s time from one job to the next',
+      [0.01, 2],
+    ),
+    leastRecords: number(
+      5,
+      '1',
+      'assumption',
+      '',
+      'records of a stage from which it gets a factor of its own',
+      [1, 100],
+    ),
+  },
   materials: {
     productPerSet: number(
       8,
@@ -81,7 +144,36 @@ export const workDefaults = {
       '16 faces of a folded towel, 2 a section',
       'sections a towel wipes',
     ),
+    towelsPerLoad: number(12, '1', 'common practice', '', 'towels washed in a load', [1, 100]),
+    padLife: number(
+      120,
+      '1',
+      'assumption',
+      '',
+      'sections a pad works, a set each, until it is worn out',
+      [1, 10_000],
+    ),
     panelWipe: number(10, 'ml/m²', 'assumption', '', 'panel wipe for a square metre'),
+    wheelCleaner: number(60, 'ml', 'assumption', '', 'wheel cleaner for a wheel'),
+    tyreDressing: number(10, 'ml', 'assumption', '', 'tyre dressing for a wheel'),
+    preWash: number(6, 'ml/m²', 'assumption', '', 'pre-wash concentrate for a square metre'),
+    shampoo: number(3, 'ml/m²', 'assumption', '', 'shampoo for washing a square metre'),
+    ironRemover: number(20, 'ml/m²', 'assumption', '', 'iron remover for a square metre'),
+    tarRemover: number(5, 'ml/m²', 'assumption', '', 'tar remover for a square metre'),
+    clay: number(
+      1 / 3,
+      '1',
+      'published',
+      'Honda/Acura service bulletin 99-033: one block does three vehicles or more',
+      'clay blocks for a vehicle',
+    ),
+    engineCleaner: number(200, 'ml', 'assumption', '', 'cleaner for an engine bay'),
+    interiorCleaner: number(150, 'ml', 'assumption', '', 'cleaner for an interior'),
+    trimDressing: number(30, 'ml', 'assumption', '', 'dressing for the trim of a vehicle'),
+    glassCleaner: number(30, 'ml', 'assumption', '', 'glass cleaner for going round once'),
+    wax: number(2, 'ml/m²', 'assumption', '', 'wax for a square metre'),
+    sealant: number(3, 'ml/m²', 'assumption', '', 'sealant for a square metre'),
+    coating: number(2.5, 'ml/m²', 'assumption', '', 'coating for a square metre'),
   },
   vibration: {
     actionPoints: number(

@@ -1,0 +1,34 @@
+/** What a quote is reckoned by. Prices themselves have no default: only the shop knows them. */
+import { number } from '../default.ts';
+
+export const priceDefaults = {
+  hours: {
+    estimate: number(
+      50,
+      '%',
+      'assumption',
+      '',
+      'share of such jobs that are done within the hours an estimate is priced at',
+      [10, 99],
+    ),
+    quotation: number(
+      80,
+      '%',
+      'assumption',
+      '',
+      'share of such jobs that are done within the hours a quotation is priced at',
+      [10, 99],
+    ),
+  },
+  curve: {
+    from: number(30, '%', 'assumption', '', 'mildest aim on the curve of a quote', [5, 90]),
+    step: number(
+      10,
+      '%',
+      'assumption',
+      '',
+      'step from aim to aim on the curve of a quote',
+      [1, 50],
+    ),
+  },
+} as const;

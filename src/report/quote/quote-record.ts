@@ -1,0 +1,125 @@
+import { isZone } from '../../film/survey.ts';
+import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
+import { jobTimeQuantile } from '../../work/job-time.ts';
+import { type Minor, percentOfShare } from '../../work/money.ts';
+import type { QuoteLine, Thousandths } from '../../work/price-job.ts';
+import type { MaterialPrice } from '../../work/price-list.ts';
+import { type Marginal, marginal, type QuoteOption } from '../../work/quote-option.ts';
+import { neededMaterials } from '../../work/to-buy.ts';
+import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import type { MachineRecord } from '../model.ts';
+import { remarkRecord } from '../survey/survey-record.ts';
+import { validUntil } from './quote-validity.ts';
+
+export type QuoteRecordContext = RecordContext & { readonly date: string | null };
+
+/** `leastcut/quote/1`. Amounts are exact: `price-too-large` refuses what a number could not hold. */
+export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): MachineRecord {
+  const { settings, survey, options, curve, missingKeys, exclusions } = result;
+  const { kind, prices } = settings.money;
+  const said = prices.value;
+  return {
+    ...envelope('quote', result, context),
+    template: survey.template.id,
+    kind: kind.value,
+    date: context.date,
+    valid_until: validUntil(said, context.date),
+    currency: said?.list.currency.code ?? null,
+    currency_digits: said?.list.currency.digits ?? null,
+    tax:
+      said === null
+        ? null
+        : {
+            name: said.list.tax.name,
+            rate_pct: percentOfShare(said.list.tax.share),
+            level: said.list.tax.level,
+            rounding: said.list.tax.rounding,
+            included: said.list.tax.included,
+          },
+    options: options.map((option, i) => optionRecord(option, options[i - 1], said?.list.materials)),
+    curve: curve.map((option) => ({
+      aimed_pct: machine(100 * option.aim.share),
+      expected_pct: machine(100 * option.expected),
+      spent_um: machineOrNull(option.spent),
+    })),
+    missing_keys: missingKeys,
+    exclusions: exclusions.map(({ code, text, panels }) => ({ code, text, panels })),
+    terms: said?.terms ?? [],
+  };
+}
+
+function optionRecord(
+  option: QuoteOption,
+  before: QuoteOption | undefined,
+  prices: readonly MaterialPrice[] = [],
+): MachineRecord {
+  const { aim, plan, work, charged, priced } = option;
+  const hours = (p: number): number | null =>
+    charged === null ? null : machine(jobTimeQuantile(work.job.time, p) / 60);
+  return {
+    aim: aim.name,
+    aimed_pct: machine(100 * aim.share),
+    expected_pct: machine(100 * option.expected),
+    spent_um: machineOrNull(option.spent),
+    left_um: machineOrNull(option.left),
+    risk_prob: machineOrNull(option.risk),
+    expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor),
+    time: { p50_h: hours(0.5), p80_h: hours(0.8), p95_h: hours(0.95) },
+    charged_min: charged,
+    overrun_prob: machineOrNull(option.overrun),
+    days: charged === null ? null : work.days.length,
+    days_p80: charged === null ? null : work.daysP80,
+    lines: (priced?.lines ?? []).map(lineRecord),
+    subtotal_minor: minorOrNull(priced?.subtotal),
+    tax_minor: minorOrNull(priced?.tax),
+    total_minor: minorOrNull(priced?.total),
+    payable_minor: minorOrNull(priced?.payable),
+    deposit_minor: minorOrNull(priced?.deposit),
+    per_extra_pct: before === undefined ? null : marginalRecord(marginal(before, option)),
+    short: option.short.map(({ survey, verdict, expected, reasons }) => ({
+      panel: survey.panel.id,
+      zone: isZone(survey) ? survey.zone : null,
+      verdict,
+      expected_pct: machine(100 * expected),
+      reasons: reasons.map(remarkRecord),
+    })),
+    materials: (charged === null ? [] : neededMaterials(work, prices)).map(
+      ({ id, material, quantity, unit, listed, toBuy }) => ({
+        id,
+        material,
+        quantity: machine(quantity),
+        unit,
+        pack: listed === null ? null : Number(listed.pack),
+        stock: listed?.stock ?? null,
+        to_buy: toBuy,
+      }),
+    ),
+  };
+}
+
+export const lineRecord = ({ kind, id, name, unitPrice, taxShare, amount, tax }: QuoteLine) => ({
+  kind,
+  id,
+  name,
+  quantity: unitPrice === null ? null : quantityOf(unitPrice.quantity),
+  unit: unitPrice?.unit ?? null,
+  price_minor: minorOrNull(unitPrice?.price),
+  per: unitPrice === null ? null : Number(unitPrice.per),
+  markup_pct: unitPrice === null ? null : percentOfShare(unitPrice.markup),
+  tax_pct: percentOfShare(taxShare),
+  amount_minor: Number(amount),
+  tax_minor: Number(tax),
+});
+
+const quantityOf = (quantity: Thousandths): number => machine(Number(quantity) / 1000);
+
+export const minorOrNull = (amount: Minor | undefined): number | null =>
+  amount === undefined ? null : Number(amount);
+
+const marginalRecord = (further: Marginal | null) =>
+  further === null
+    ? null
+    : {
+        price_minor: further.price === null ? null : Number(further.price),
+        spent_um: machine(further.film),
+      };

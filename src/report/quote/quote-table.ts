@@ -1,0 +1,86 @@
+/** A quote for a spreadsheet: a row for each line of each aim; one row where an aim has no line. */
+import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
+import { jobTimeQuantile } from '../../work/job-time.ts';
+import type { QuoteLine } from '../../work/price-job.ts';
+import type { QuoteOption } from '../../work/quote-option.ts';
+import { machine, machineOrNull } from '../envelope.ts';
+import type { DataCell, DataTable } from '../model.ts';
+import { lineRecord, minorOrNull } from './quote-record.ts';
+
+type Row = Readonly<Record<string, DataCell>>;
+
+export function quoteTable(results: readonly QuoteResult[]): DataTable {
+  const rows = results.flatMap((result) =>
+    result.options.flatMap((option) => {
+      const lines = option.priced?.lines ?? [];
+      const about = { ...quoteCells(result), ...optionCells(option) };
+      return lines.length === 0
+        ? [{ ...about, ...lineCells(undefined) }]
+        : lines.map((line) => ({ ...about, ...lineCells(line) }));
+    }),
+  );
+  return {
+    columns: [...columns],
+    rows: rows.map((row) => columns.map((name) => row[name] ?? null)),
+  };
+}
+
+const columns = [
+  'vehicle',
+  'kind',
+  'currency',
+  'aim',
+  'aimed_pct',
+  'expected_pct',
+  'spent_um',
+  'left_um',
+  'risk_prob',
+  'p50_h',
+  'p80_h',
+  'days',
+  'line',
+  'id',
+  'name',
+  'quantity',
+  'unit',
+  'price_minor',
+  'per',
+  'markup_pct',
+  'tax_pct',
+  'amount_minor',
+  'line_tax_minor',
+  'subtotal_minor',
+  'tax_minor',
+  'total_minor',
+] as const;
+
+const quoteCells = ({ vehicle, settings: { money } }: QuoteResult): Row => ({
+  vehicle,
+  kind: money.kind.value,
+  currency: money.prices.value?.list.currency.code ?? null,
+});
+
+function optionCells({ work, charged, priced, aim, ...option }: QuoteOption): Row {
+  const hours = (p: number): number | null =>
+    charged === null ? null : machine(jobTimeQuantile(work.job.time, p) / 60);
+  return {
+    aim: aim.name,
+    aimed_pct: machine(100 * aim.share),
+    expected_pct: machine(100 * option.expected),
+    spent_um: machineOrNull(option.spent),
+    left_um: machineOrNull(option.left),
+    risk_prob: machineOrNull(option.risk),
+    p50_h: hours(0.5),
+    p80_h: hours(0.8),
+    days: charged === null ? null : work.days.length,
+    subtotal_minor: minorOrNull(priced?.subtotal),
+    tax_minor: minorOrNull(priced?.tax),
+    total_minor: minorOrNull(priced?.total),
+  };
+}
+
+function lineCells(line: QuoteLine | undefined): Row {
+  if (line === undefined) return {};
+  const { kind, tax_minor: lineTax, ...rest } = lineRecord(line);
+  return { ...rest, line: kind, line_tax_minor: lineTax };
+}

@@ -1,0 +1,133 @@
+/** Sentences and figures that the page for the shop and the one for the customer share. */
+import { groupBy } from '../../base/group-by.ts';
+import { shown } from '../../base/rounding.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import { MICROMETRES_PER_MIL } from '../../base/units.ts';
+import type { PanelPlan } from '../../correction/plan/plan.ts';
+import { isZone } from '../../film/survey.ts';
+import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
+import type { Exclusion, ExclusionCode } from '../../work/exclusions.ts';
+import { jobTimeQuantile } from '../../work/job-time.ts';
+import type { QuoteAim, QuoteOption } from '../../work/quote-option.ts';
+import type { Block, Curve } from '../model.ts';
+
+export const percentText = (share: number, digits = 0): string => shown(100 * share, digits);
+
+/** `A enhance`: the sign of its point on the curve before its name. */
+export const aimTitle = ({ name }: QuoteAim, index: number): string =>
+  `${signOf(index)}\u00a0${name}`;
+
+const signOf = (index: number): string => String.fromCharCode(65 + index);
+
+const hoursText = ({ work }: QuoteOption, p: number): string =>
+  shown(jobTimeQuantile(work.job.time, p) / 60, 1);
+
+/** From the middle to what four in five such jobs keep within. */
+export const hoursRange = (option: QuoteOption): string =>
+  option.charged === null ? '–' : `${hoursText(option, 0.5)}–${hoursText(option, 0.8)}`;
+
+export const daysText = ({ work, charged }: QuoteOption): string => {
+  if (charged === null) return '–';
+  const middle = work.days.length;
+  return middle === work.daysP80 ? String(middle) : `${middle}–${work.daysP80}`;
+};
+
+export const filmText = (value: number | null, unit: LengthUnit, digits = 1): string =>
+  value === null ? '–' : thicknessText(value, unit, digits);
+
+const SHORT_WORDS: Readonly<Record<ExclusionCode, string>> = {
+  'not-measured': 'not measured',
+  'under-film': 'under film or wrap',
+  'clear-failed': 'clear failed',
+  'matte-paint': 'matte',
+  'filler-found': 'filler',
+  'painted-again': 'painted again',
+  'thin-paint': 'thin',
+  'worked-before': 'worked before',
+  'deep-marks': 'deep marks',
+  'not-by-polishing': 'faults not for polishing',
+  'left-alone': 'left as found',
+  'history-unknown': 'earlier work unknown',
+  'no-trial-yet': 'no test spot yet',
+};
+
+/** For the shop, which knows what is meant. */
+export const shortExclusion = ({ code, panels }: Exclusion): string =>
+  panels.length === 0 ? SHORT_WORDS[code] : `${SHORT_WORDS[code]}: ${panels.join(', ')}`;
+
+/** `bonnet, roof and 3 more` is of no use to whoever signs: every panel is named. */
+export const exclusionText = ({ text, panels }: Exclusion): string =>
+  panels.length === 0 ? text : `${panels.join(', ')}: ${text}`;
+
+const partText = ({ survey }: PanelPlan): string =>
+  isZone(survey) ? `${survey.panel.name} (${survey.zone} zone)` : survey.panel.name;
+
+/** For each aim that is not had everywhere, where and how far; what an aim before it says is not said again. */
+export function shortTexts(options: readonly QuoteOption[]): readonly string[] {
+  const said = new Set<string>();
+  return options.flatMap(({ aim, short }) => {
+    const also = said.size > 0 ? 'also ' : '';
+    const news = [...groupBy(short, reachText)].flatMap(([reach, parts]): readonly string[] => {
+      const names = parts.map(partText).filter((name) => !said.has(`${name} ${reach}`));
+      for (const name of names) said.add(`${name} ${reach}`);
+      return names.length === 0 ? [] : [`${names.join(', ')} ${reach}`];
+    });
+    return news.length === 0 ? [] : [`${aim.name}: ${also}${news.join(', ')}`];
+  });
+}
+
+/** Differences that the page does not show. */
+const SAME_SHARE = 0.005;
+
+/** An aim that asks for a finish without haze may have to leave film to it that another cuts with. */
+export const reversalTexts = (options: readonly QuoteOption[]): readonly string[] =>
+  options.flatMap(({ aim, expected }, i) => {
+    const before = options[i - 1];
+    return before === undefined || expected > before.expected - SAME_SHARE
+      ? []
+      : [
+          `${aim.name} clears less than ${before.aim.name} here: it asks for a finish without any haze, and where little paint may go that leaves less for the marks`,
+        ];
+  });
+
+const reachText = ({ expected }: PanelPlan): string =>
+  expected === 0 ? 'nothing' : `${percentText(expected)}\u00a0%`;
+
+/** Correction against film; none where no aim takes any. */
+export function curveBlocks(
+  { options, curve }: QuoteResult,
+  label: string,
+  titles: { readonly across: string; readonly up: string },
+  unit: LengthUnit,
+): readonly Block[] {
+  const all = [...curve, ...options].flatMap((option) => pointOf(option, unit) ?? []);
+  const most = Math.max(0, ...all.map(({ x }) => x));
+  if (most === 0) return [];
+  const least = Math.min(...all.map(({ y }) => y));
+  const drawn: Curve = {
+    across: { title: titles.across, unit: unitName(unit), from: 0, to: roundUp(most) },
+    up: { title: titles.up, unit: '%', from: Math.min(80, 10 * Math.floor(least / 10)), to: 100 },
+    line: curve
+      .flatMap((option) => pointOf(option, unit) ?? [])
+      .sort((a, b) => a.x - b.x || a.y - b.y)
+      .filter((point, i, all) => point.x !== all[i - 1]?.x || point.y !== all[i - 1]?.y),
+    marks: options.flatMap((option, i) => {
+      const point = pointOf(option, unit);
+      return point === undefined ? [] : [{ ...point, sign: signOf(i), name: option.aim.name }];
+    }),
+  };
+  return [{ kind: 'curve', label, curve: drawn }];
+}
+
+const pointOf = ({ spent, expected }: Pick<QuoteOption, 'spent' | 'expected'>, unit: LengthUnit) =>
+  spent === null || spent === 0
+    ? undefined
+    : { x: unit === 'mil' ? spent / MICROMETRES_PER_MIL : spent, y: 100 * expected };
+
+/** The next of 1, 2, 4, 5, 6, 8, 10 and their tens: ends that four parts divide well. */
+function roundUp(value: number): number {
+  const power = 10 ** Math.floor(Math.log10(value));
+  const step = [1, 2, 4, 5, 6, 8, 10].find((one) => one * power >= value) ?? 10;
+  return Number((step * power).toPrecision(6));
+}

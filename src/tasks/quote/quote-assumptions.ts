@@ -1,0 +1,59 @@
+/** What a quote rests on that nobody stated. */
+import { shown } from '../../base/rounding.ts';
+import { taxPresets } from '../../formats/data/tax-presets.ts';
+import type { QuoteOption } from '../../work/quote-option.ts';
+import { neededMaterials } from '../../work/to-buy.ts';
+import type { Assumption } from '../settings/assumption.ts';
+import type { Settings } from '../settings/settings.ts';
+
+export const quoteAssumptions = (
+  settings: Settings,
+  options: readonly QuoteOption[],
+): readonly Assumption[] => [
+  ...kindAssumption(settings),
+  ...hoursAssumption(settings),
+  ...taxAssumption(settings),
+  ...unpriced(settings, options),
+];
+
+const builtIn = (code: string, text: string): Assumption => ({ code, text, origin: 'built-in' });
+
+const kindAssumption = ({ money: { kind } }: Settings): readonly Assumption[] =>
+  kind.origin === 'built-in'
+    ? [builtIn('quote-kind', 'an estimate, as nothing says it is a quotation')]
+    : [];
+
+function hoursAssumption({ money: { kind }, price, numbers }: Settings): readonly Assumption[] {
+  if (numbers.has(`price.hours.${kind.value}_pct`)) return [];
+  const share = shown(price.hours[kind.value], 0);
+  return [builtIn('quote-hours', `priced at hours that ${share} % of such jobs keep within`)];
+}
+
+function taxAssumption({ money: { prices } }: Settings): readonly Assumption[] {
+  const { value, origin } = prices;
+  if (value === null) return [];
+  if (!value.taxSaid) {
+    return [builtIn('quote-tax', 'no tax: the price list does not speak of any')];
+  }
+  const { taxPreset } = value;
+  if (taxPreset === null || taxPreset === 'none') return [];
+  const { basis, source } = taxPresets[taxPreset];
+  return [{ code: 'quote-tax', text: `${taxPreset} ${basis}: ${source}; check it`, origin }];
+}
+
+/** What is used and not on the list is not charged apart, and that is said. */
+function unpriced(
+  { money: { prices } }: Settings,
+  options: readonly QuoteOption[],
+): readonly Assumption[] {
+  const { value, origin } = prices;
+  if (value === null) return [];
+  const used = options.flatMap(({ work }) => neededMaterials(work, value.list.materials));
+  const names = new Set(
+    used.flatMap(({ listed, material }) => (listed === null ? [material] : [])),
+  );
+  if (names.size === 0) return [];
+  const which =
+    value.list.materials.length === 0 ? 'materials' : `${names.size} materials without a price`;
+  return [{ code: 'quote-materials', text: `${which} not charged apart`, origin }];
+}

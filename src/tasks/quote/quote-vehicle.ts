@@ -1,0 +1,115 @@
+/** A vehicle's survey → the aims side by side, each with its film, hours and price; what is left out. */
+import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import type { Panel } from '../../film/template/template.ts';
+import type { Aim } from '../../formats/setting-values.ts';
+import { type Exclusion, exclusionsOf } from '../../work/exclusions.ts';
+import {
+  type CurvePoint,
+  curvePoint,
+  missingRates,
+  type QuoteOption,
+  quoteOption,
+} from '../../work/quote-option.ts';
+import { type AimPlan, planAims } from '../plan/plan-aims.ts';
+import { planRequestOf } from '../plan/plan-request.ts';
+import { type PlanResult, planResult } from '../plan/plan-vehicle.ts';
+import { recordedDefects } from '../plan/recorded-defects.ts';
+import type { LoadedFile } from '../read/read-request.ts';
+import { priceProblems } from '../settings/price-problems.ts';
+import { type Settings, withAim } from '../settings/settings.ts';
+import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import { quoteAssumptions } from './quote-assumptions.ts';
+
+export type QuoteResult = PlanResult & {
+  /** From the mildest aim to the strongest. */
+  readonly options: readonly QuoteOption[];
+  /** What aims in even steps clear, spend and cost, to draw a curve through. */
+  readonly curve: readonly CurvePoint[];
+  readonly exclusions: readonly Exclusion[];
+  /** Keys of the shop file without which there is no price; none where there is one. */
+  readonly missingKeys: readonly string[];
+};
+
+export function quoteVehicle(
+  surveyed: SurveyResult,
+  panels: readonly Panel[],
+  defects: LoadedFile | undefined,
+): Outcome<QuoteResult> {
+  const { settings, survey } = surveyed;
+  const aims = quotedAims(settings);
+  const { value: recorded, diagnostics: found } = recordedDefects(
+    survey.template,
+    settings,
+    defects,
+  );
+  if (recorded === undefined) return { diagnostics: found };
+  const request = planRequestOf(surveyed, panels, recorded);
+  const planAt = planAims(surveyed, request);
+  const options = aims.map((aim) => optionOf(planAt(aim), settings));
+  const diagnostics = [...found, ...priceProblems(options, settings.money)];
+  if (hasErrors(diagnostics)) return { diagnostics };
+  const strongest = aims.at(-1) ?? settings.saidAim.value;
+  const { plan, work } = planAt(strongest);
+  const planned = planResult(
+    { ...surveyed, settings: withAim(settings, strongest) },
+    { plan, work: work() },
+    request,
+    { recorded, file: defects },
+  );
+  const assumptions = planned.assumptions.filter(({ code }) => code !== 'aim');
+  const value = {
+    ...planned,
+    settings,
+    assumptions: [...assumptions, ...quoteAssumptions(settings, options)],
+    options,
+    curve: curveAims(settings).map((aim) => {
+      const { aim: named, plan } = planAt(aim);
+      return curvePoint(named, plan);
+    }),
+    exclusions: exclusionsOf(planned.plan),
+    missingKeys: missingKeys(settings, options),
+  };
+  return { value, diagnostics };
+}
+
+const NAMED_AIMS = ['enhance', 'correct', 'full'] as const;
+
+/** The one that is typed; else the named ones, and a per cent that a file states, in order. */
+export function quotedAims({ saidAim, correction }: Settings): readonly Aim[] {
+  const { value, origin } = saidAim;
+  if (origin === 'flag' || origin === 'environment') return [value];
+  const shareOf = (aim: Aim): number =>
+    typeof aim === 'number' ? aim / 100 : correction.correction.aims[aim];
+  const all: readonly Aim[] = typeof value === 'number' ? [...NAMED_AIMS, value] : NAMED_AIMS;
+  return [...all].sort((a, b) => shareOf(a) - shareOf(b));
+}
+
+/** In even steps up to the strongest there is; a per cent, so that haze is judged alike along the curve. */
+export function curveAims({ price: { curve }, correction }: Settings): readonly number[] {
+  const last = Math.round(100 * Math.max(...Object.values(correction.correction.aims)));
+  const steps = Math.max(0, Math.ceil((last - curve.from) / curve.step));
+  return Array.from({ length: steps + 1 }, (_, i) => Math.min(last, curve.from + i * curve.step));
+}
+
+const optionOf = ({ aim, plan, work }: AimPlan, { money, price, correction }: Settings) =>
+  quoteOption(
+    aim,
+    { plan, work: work() },
+    {
+      prices: money.prices.value?.list ?? null,
+      hoursShare: price.hours[money.kind.value] / 100,
+      equalShortfall: correction.correction.choice.equalShortfall,
+    },
+  );
+
+/** No price is invented: what the shop would have to say for one. */
+function missingKeys({ money }: Settings, options: readonly QuoteOption[]): readonly string[] {
+  const prices = money.prices.value;
+  if (prices === null) return ['prices.currency', 'prices.labour_minor_per_h'];
+  const { list } = prices;
+  const skills = new Set(options.flatMap(({ work }) => missingRates(work, list)));
+  if (skills.size === 0) return [];
+  return list.labour.bySkill.size === 0
+    ? ['prices.labour_minor_per_h']
+    : [...skills].map((skill) => `prices.labour_minor_per_h.${skill}`);
+}

@@ -1,0 +1,131 @@
+/**
+ * The job laid into days: so many hours on the clock, each stage after the one before, waits counted by
+ * the clock through the night as well, and no hand past the day's limit of vibration.
+ *
+ * People share a stage evenly where more than one can be at it. A day whose exposure is used up is over
+ * for machines, and so for the job, as the stages keep their order.
+ */
+import { type Minutes, minutes } from '../base/units.ts';
+import type { JobScope } from './job-scope.ts';
+import type { WorkModel } from './work-model.ts';
+
+/** A piece of work that can be broken off at any time and taken up again next day. */
+export type WorkPiece = {
+  readonly stage: string;
+  /** Panel it is done on; null for work on the whole vehicle. */
+  readonly panel: string | null;
+  /** Of one person's hands. */
+  readonly time: Minutes;
+  readonly alone: boolean;
+  /** Vibration of the whole piece, points. */
+  readonly points: number;
+  /** Time on the clock that passes after it. */
+  readonly wait: Minutes;
+};
+
+export type DayStage = {
+  readonly stage: string;
+  /** On the clock. */
+  readonly time: Minutes;
+  readonly panels: readonly string[];
+};
+
+export type WorkDay = {
+  readonly day: number;
+  readonly stages: readonly DayStage[];
+  /** At work, on the clock. */
+  readonly time: Minutes;
+  /** Exposure of each pair of hands. */
+  readonly points: readonly number[];
+  /** Daily exposure of the hands that have most of it, m/s². */
+  readonly a8: number;
+  readonly actionPassed: boolean;
+};
+
+type Terms = Pick<JobScope, 'hands' | 'hoursPerDay'> & Pick<WorkModel, 'vibration'>;
+
+const MINUTES_A_DAY = 1440;
+/** A share of a piece smaller than this is rounding, not work. */
+const NEGLIGIBLE = 1e-9;
+
+/** A(8) = √(points/16), as points are 2a² an hour and A(8) = a√(t/8 h) (2002/44/EC; HSE). */
+export const dailyExposure = (points: number): number => Math.sqrt(points / 16);
+
+/** Time at one stroke: on which day, and how far into its working hours. */
+type Clock = { readonly day: number; readonly at: number };
+
+export function planDays(pieces: readonly WorkPiece[], terms: Terms): readonly WorkDay[] {
+  const length = 60 * terms.hoursPerDay;
+  const limit = terms.vibration.limitPoints;
+  const done: { clock: Clock; piece: WorkPiece; time: number; points: number }[] = [];
+  let clock: Clock = { day: 1, at: 0 };
+  let used = 0;
+  const nextDay = (): void => {
+    clock = { day: clock.day + 1, at: 0 };
+    used = 0;
+  };
+  for (const piece of pieces) {
+    const hands = piece.alone ? 1 : terms.hands;
+    const whole = piece.time / hands;
+    const points = piece.points / hands;
+    let left = whole === 0 ? 0 : 1;
+    while (left > NEGLIGIBLE) {
+      const hours = (length - clock.at) / whole;
+      const exposure = points === 0 ? 1 : (limit - used) / points;
+      const share = Math.min(left, hours, exposure);
+      if (share > NEGLIGIBLE) {
+        done.push({ clock, piece, time: share * whole, points: share * points });
+        clock = { ...clock, at: clock.at + share * whole };
+        used += share * points;
+        left -= share;
+      }
+      if (left > NEGLIGIBLE) nextDay();
+    }
+    const after = waited(clock, piece.wait, length);
+    if (after.day !== clock.day) used = 0;
+    clock = after;
+  }
+  const days = Math.max(0, ...done.map(({ clock: { day } }) => day));
+  return Array.from({ length: days }, (_, i) => {
+    const work = done.filter(({ clock: { day } }) => day === i + 1);
+    return workDay(i + 1, work, terms);
+  });
+}
+
+/** When a wait is over; what falls outside working hours is over by the next morning. */
+function waited({ day, at }: Clock, wait: Minutes, length: number): Clock {
+  const total = (day - 1) * MINUTES_A_DAY + at + wait;
+  const then = Math.floor(total / MINUTES_A_DAY);
+  const into = total - then * MINUTES_A_DAY;
+  return into > length ? { day: then + 2, at: 0 } : { day: then + 1, at: into };
+}
+
+function workDay(
+  day: number,
+  work: readonly { piece: WorkPiece; time: number; points: number }[],
+  { hands, vibration }: Terms,
+): WorkDay {
+  const ids = [...new Set(work.map(({ piece }) => piece.stage))];
+  const points = Array.from({ length: hands }, (_, hand) =>
+    sum(work.flatMap(({ piece, points: own }) => (piece.alone && hand > 0 ? [] : [own]))),
+  );
+  const most = Math.max(0, ...points);
+  return {
+    day,
+    stages: ids.map((stage) => {
+      const own = work.filter(({ piece }) => piece.stage === stage);
+      return {
+        stage,
+        time: minutes(sum(own.map(({ time }) => time))),
+        panels: [...new Set(own.flatMap(({ piece }) => piece.panel ?? []))],
+      };
+    }),
+    time: minutes(sum(work.map(({ time }) => time))),
+    points,
+    a8: dailyExposure(most),
+    actionPassed: most > vibration.actionPoints,
+  };
+}
+
+const sum = (values: readonly number[]): number =>
+  values.reduce((total, value) => total + value, 0);

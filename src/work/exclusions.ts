@@ -1,0 +1,115 @@
+/**
+ * What a quote does not promise and why, in words for the owner of the car: it follows from what the
+ * survey found and from what even the strongest of the plans leaves.
+ */
+import { groupBy } from '../base/group-by.ts';
+import { isWorked, type PanelPlan, type Plan, workedParts } from '../correction/plan/plan.ts';
+import type { Condition } from '../film/condition/condition.ts';
+import type { PanelSurvey } from '../film/survey.ts';
+import type { Panel } from '../film/template/template.ts';
+
+export type ExclusionCode =
+  | 'not-measured'
+  | 'under-film'
+  | 'clear-failed'
+  | 'matte-paint'
+  | 'filler-found'
+  | 'painted-again'
+  | 'thin-paint'
+  | 'worked-before'
+  | 'deep-marks'
+  | 'not-by-polishing'
+  | 'left-alone'
+  | 'history-unknown'
+  | 'no-trial-yet';
+
+export type Exclusion = {
+  readonly code: ExclusionCode;
+  /** For the owner of the car. */
+  readonly text: string;
+  /** Panels by their names; none where it is about the whole car. */
+  readonly panels: readonly string[];
+};
+
+const texts: Readonly<Record<ExclusionCode, string>> = {
+  'not-measured': 'could not be measured: nothing is promised there',
+  'under-film': 'under a film or wrap, and not worked',
+  'clear-failed': 'the top layer is coming off: polishing cannot help, new paint can',
+  'matte-paint': 'matte paint, which polishing would make shine in patches: not worked',
+  'filler-found': 'filler under the paint: how far it can be corrected shows only on the car',
+  'painted-again': 'painted again since it left the factory: it may behave otherwise',
+  'thin-paint': 'little paint left: only as much is done as it allows',
+  'worked-before': 'less paint than elsewhere, as if sanded or polished before',
+  'deep-marks': 'marks too deep to polish out safely: they get fainter, or they stay',
+  'not-by-polishing': 'faults in the paint itself, which polishing does not mend',
+  'left-alone':
+    'left as found: polishing would take more than the paint can give, or gain too little',
+  'history-unknown':
+    'how often the car was polished before is not known: less is taken, to be safe',
+  'no-trial-yet': 'no trial was made on this paint yet: it may prove harder or softer than most',
+};
+
+/** `plan` is that of the strongest aim: what it leaves, every aim leaves. */
+export function exclusionsOf(plan: Plan): readonly Exclusion[] {
+  const found = plan.panels.flatMap((panel) =>
+    codesOf(panel).map((code) => ({ code, panel: panel.survey.panel })),
+  );
+  const byCode = groupBy(found, ({ code }) => code);
+  const order = Object.keys(texts) as ExclusionCode[];
+  return [
+    ...order.flatMap((code) => {
+      const panels = panelNames((byCode.get(code) ?? []).map(({ panel }) => panel));
+      return panels.length === 0 ? [] : [{ code, text: texts[code], panels }];
+    }),
+    ...carCodes(plan).map((code) => ({ code, text: texts[code], panels: [] })),
+  ];
+}
+
+/** `both sills` where it is true of either side. */
+function panelNames(panels: readonly Panel[]): readonly string[] {
+  const ids = new Set(panels.map(({ id }) => id));
+  const names = panels.map(({ name, mirror }) =>
+    mirror !== null && ids.has(mirror) ? `both ${name.replace(/\b(left|right) /, '')}s` : name,
+  );
+  return [...new Set(names)];
+}
+
+/** What is true of the car as soon as it is of a panel that is worked. */
+function carCodes(plan: Plan): readonly ExclusionCode[] {
+  const worked = workedParts(plan).filter(isWorked);
+  const unknown = worked.some(
+    ({ survey: { facts } }) => facts.taken === null && facts.recorded === null,
+  );
+  return [
+    ...(unknown ? (['history-unknown'] as const) : []),
+    ...(worked.some(({ provisional }) => provisional) ? (['no-trial-yet'] as const) : []),
+  ];
+}
+
+function codesOf({ survey, verdict, reasons }: PanelPlan): readonly ExclusionCode[] {
+  if (survey.points.length === 0) return ['not-measured'];
+  if (survey.facts.covered) return ['under-film'];
+  if (verdict === 'refinish') return ['clear-failed'];
+  if (survey.facts.finish === 'matte') return ['matte-paint'];
+  const conditions = conditionCodes(survey);
+  const marks = reasons.flatMap(({ code }): readonly ExclusionCode[] => {
+    if (code === 'local-defect') return ['deep-marks'];
+    return code === 'not-polishing' ? ['not-by-polishing'] : [];
+  });
+  const nothing = reasons[0]?.code === 'nothing-to-correct';
+  const left: readonly ExclusionCode[] = verdict === 'leave' && !nothing ? ['left-alone'] : [];
+  return [...new Set([...conditions, ...marks, ...left])];
+}
+
+const byCondition: Readonly<Partial<Record<Condition, ExclusionCode>>> = {
+  filler: 'filler-found',
+  refinished: 'painted-again',
+  thin: 'thin-paint',
+  'cut-back': 'worked-before',
+};
+
+/** Of a panel in two zones, those of either. */
+const conditionCodes = (survey: PanelSurvey): readonly ExclusionCode[] =>
+  [survey, ...survey.zones]
+    .flatMap(({ condition, also }) => [condition, ...also])
+    .flatMap((condition) => byCondition[condition] ?? []);

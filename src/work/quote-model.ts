@@ -1,0 +1,7 @@
+/** The numbers that a quote is reckoned by, in per cent. */
+export type QuoteModel = {
+  /** Share of such jobs done within the hours that are charged, by kind of document. */
+  readonly hours: { readonly estimate: number; readonly quotation: number };
+  /** The aims that the curve is drawn through. */
+  readonly curve: { readonly from: number; readonly step: number };
+};

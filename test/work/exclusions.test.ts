@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest';
+import { quoteOf, readingsOf } from '../tasks/quotes.ts';
+
+const readings = readingsOf({
+  bonnet: 112,
+  roof: 114,
+  boot: 111,
+  'wing front left': 113,
+  'wing front right': 112,
+  'door front left': 113,
+  'door front right': 112,
+});
+
+const found = (said: object): Readonly<Record<string, readonly string[]>> =>
+  Object.fromEntries(
+    quoteOf({ readings, ...said }).exclusions.map(({ code, panels }) => [code, panels]),
+  );
+
+test('what was not read is not promised; two sides are named together', () => {
+  const { 'not-measured': panels } = found({ job: { taken_um: 0 } });
+  expect(panels).toContain('both quarters');
+  expect(panels).toContain('rear bumper');
+  expect(panels).not.toContain('bonnet');
+});
+
+test('what the job says of a panel stands among what is left out', () => {
+  const job = {
+    taken_um: 0,
+    panels: {
+      bonnet: { covered: true },
+      roof: { clear_coat_failure: true },
+      boot: { finish: 'matte' },
+    },
+  };
+  const all = found({ job });
+  expect(all['under-film']).toEqual(['bonnet']);
+  expect(all['clear-failed']).toEqual(['roof']);
+  expect(all['matte-paint']).toEqual(['boot lid']);
+  expect(all['left-alone']).toBeUndefined();
+});
+
+test('what the survey finds stands there too', () => {
+  const means = { bonnet: 112, roof: 114, boot: 111, 'wing front left': 113 };
+  const doors = { 'door front left': 160, 'door front right': 560, 'quarter left': 66 };
+  const all = found({ readings: readingsOf({ ...means, ...doors }), job: { taken_um: 0 } });
+  // Filler lies under paint that came after the factory's.
+  expect(all['painted-again']).toEqual(['both front doors']);
+  expect(all['filler-found']).toEqual(['front right door']);
+  expect(all['thin-paint']).toEqual(['left quarter']);
+  expect(all['left-alone']).toContain('left quarter');
+});
+
+test('a panel in two zones is left out for what either of them is', () => {
+  const split = `${readings}quarter left,1,110\nquarter left,2,112\nquarter left,3,111\nquarter left,4,186\nquarter left,5,188\nquarter left,6,187\n`;
+  const all = found({ readings: split, job: { taken_um: 0 } });
+  expect(all['painted-again']).toEqual(['left quarter']);
+});
+
+test('marks that are local, and faults that are none of polishing, are named', () => {
+  const defects =
+    'panel,defect,grade\nbonnet,deep scratches,3\nroof,orange peel,2\nboot,swirl marks,0\n';
+  const all = found({ job: { taken_um: 0 }, defects });
+  expect(all['deep-marks']).toEqual(['bonnet']);
+  expect(all['not-by-polishing']).toEqual(['roof']);
+  expect(all['left-alone']).toBeUndefined();
+});
+
+test('an unknown past and an untried paint hold for the whole car', () => {
+  expect(found({})['history-unknown']).toEqual([]);
+  expect(found({ job: { taken_um: 0 } })['history-unknown']).toBeUndefined();
+  expect(found({})['no-trial-yet']).toEqual([]);
+});
+
+test('each is a sentence without a word of the trade for the owner of the car', () => {
+  const { exclusions } = quoteOf({ readings, job: {} });
+  for (const { text } of exclusions) expect(text).not.toMatch(/clear coat|µm|refinish|test spot/);
+});
