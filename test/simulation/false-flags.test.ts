@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
-import { outlyingPoints } from '../../src/film/outlying-points.ts';
+import { outlyingPoints } from '../../src/film/condition/outlying-points.ts';
 import type { PanelPoint } from '../../src/film/panel-points.ts';
 import { ownSpread, spreadPrior } from '../../src/film/spread.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';

@@ -1,7 +1,7 @@
 /** Gauges whose truth is known, checked as a shop does: how often does a check say what is not so? */
 import { expect, test } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
-import { checkGauge, driftBetween, type ShimReading } from '../../src/film/gauge-check.ts';
+import { checkGauge, driftBetween, type ShimReading } from '../../src/film/gauge/gauge-check.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 
 const SHIMS = [0, 50, 125, 250] as const;

@@ -1,13 +1,14 @@
 /** Runs true cars through survey and plan at the defaults and counts what became of their clear. */
-import { planCorrection } from '../../src/correction/plan-correction.ts';
-import { paintKnowledge } from '../../src/correction/removal-knowledge.ts';
+import { planCorrection } from '../../src/correction/plan/plan-correction.ts';
+import type { PlanRequest } from '../../src/correction/plan/plan-request.ts';
+import { paintKnowledge } from '../../src/correction/removal/removal-knowledge.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
 import type { PanelSurvey } from '../../src/film/survey.ts';
-import type { VehicleTemplate } from '../../src/film/template.ts';
+import type { VehicleTemplate } from '../../src/film/template/template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { filmModel } from '../../src/formats/models.ts';
-import { plainFacts } from '../../src/tasks/panel-facts.ts';
-import { resolveSettings } from '../../src/tasks/settings.ts';
+import { plainFacts } from '../../src/tasks/settings/panel-facts.ts';
+import { resolveSettings } from '../../src/tasks/settings/settings.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
 import { drawCar, drawPaint, type TrueCar, type World } from './true-cars.ts';
 
@@ -61,9 +62,7 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
   const paint = paintKnowledge([], settings.hardness, settings.correction);
   const swirls = settings.correction.defects.find(({ id }) => id === 'swirl-marks');
   if (swirls === undefined) throw new Error('swirl marks are built in');
-  // Panels are planned one by one, so all cars go through one call and share its list of candidates.
-  const { panels: plans } = planCorrection({
-    panels: drawn.flatMap(({ surveyed }) => surveyed),
+  const request: Omit<PlanRequest, 'panels'> = {
     defectsOf: () => [
       { kind: swirls, grade: settings.correction.correction.assumedGrade, depth: null },
     ],
@@ -74,7 +73,10 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
     model: settings.correction,
     thinnerClear: filmModel.thinnerClear,
     edgeWidth: filmModel.edgeWidth,
-  });
+  };
+  const plans = drawn.flatMap(
+    ({ surveyed }) => planCorrection({ ...request, panels: surveyed }).panels,
+  );
   const count = {
     worked: 0,
     breached: 0,

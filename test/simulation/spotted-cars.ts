@@ -1,10 +1,10 @@
 /** Cars of known film and paint, planned without and with test spots that were made on them. */
 import { normalCdf, normalQuantile } from '../../src/base/stats/normal.ts';
-import { ladder } from '../../src/correction/combination.ts';
-import type { PanelPlan } from '../../src/correction/plan.ts';
-import { planVehicle } from '../../src/tasks/plan-vehicle.ts';
-import { resolveSettings, type Settings } from '../../src/tasks/settings.ts';
-import { surveyVehicle } from '../../src/tasks/survey-vehicle.ts';
+import type { PanelPlan } from '../../src/correction/plan/plan.ts';
+import { ladder } from '../../src/correction/removal/combination.ts';
+import { planVehicle } from '../../src/tasks/plan/plan-vehicle.ts';
+import { resolveSettings, type Settings } from '../../src/tasks/settings/settings.ts';
+import { surveyVehicle } from '../../src/tasks/survey/survey-vehicle.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 import { layersOf } from '../tasks/layers.ts';
 import { elevenPanels } from './run-cars.ts';
@@ -44,8 +44,8 @@ const settingsFor = (aim: number): Settings =>
 const usual = new Map(ladder(settingsFor(85).correction).map(({ id, perSet }) => [id, perSet]));
 
 /** A car's paint as it is: hardness, each combination's own rate, and how deep its marks are. */
-function drawTruth(random: Random) {
-  const hardness = 0.35 * normal(random);
+function drawTruth({ softness }: World, random: Random) {
+  const hardness = Math.log(softness) + 0.35 * normal(random);
   const depth = DEPTH * Math.exp(0.5 * normal(random));
   const own = new Map([...usual.keys()].map((id) => [id, 0.4 * normal(random)]));
   const removed = (id: string, sets: number): number =>
@@ -102,7 +102,7 @@ export function runSpottedCars(world: World, aim: number, cars: number, seed: nu
   const [without, withSpots] = [empty(), empty()];
   for (let i = 0; i < cars; i += 1) {
     const car = drawCar(panels, world, random);
-    const truth = drawTruth(random);
+    const truth = drawTruth(world, random);
     const readings = {
       vehicle: null,
       template: panels,

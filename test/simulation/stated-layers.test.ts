@@ -6,7 +6,7 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import type { StatedLayer } from '../../src/film/film-model.ts';
-import { NO_ZINC, thinClear } from '../../src/film/thin-clear.ts';
+import { NO_ZINC, thinClear } from '../../src/film/limits/thin-clear.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 

@@ -3,9 +3,9 @@
  * them with its errors, and the paint later gives what its true hardness gives.
  */
 
-import type { PanelPlan } from '../../src/correction/plan.ts';
+import type { PanelPlan } from '../../src/correction/plan/plan.ts';
 import type { Reading } from '../../src/film/reading.ts';
-import type { VehicleTemplate } from '../../src/film/template.ts';
+import type { VehicleTemplate } from '../../src/film/template/template.ts';
 import { reading } from '../film/car-builder.ts';
 import { normal } from '../samples/seeded-random.ts';
 

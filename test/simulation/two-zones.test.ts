@@ -5,9 +5,9 @@
  */
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
+import { splitZones } from '../../src/film/condition/zones.ts';
 import type { PanelPoint } from '../../src/film/panel-points.ts';
 import { ownSpread, spreadPrior } from '../../src/film/spread.ts';
-import { splitZones } from '../../src/film/zones.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 

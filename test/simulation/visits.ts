@@ -4,14 +4,15 @@
  */
 
 import { micrometres } from '../../src/base/units.ts';
-import { planCorrection } from '../../src/correction/plan-correction.ts';
-import { paintKnowledge } from '../../src/correction/removal-knowledge.ts';
+import { planCorrection } from '../../src/correction/plan/plan-correction.ts';
+import type { PlanRequest } from '../../src/correction/plan/plan-request.ts';
+import { paintKnowledge } from '../../src/correction/removal/removal-knowledge.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
 import type { PanelFacts, RecordedRemoval } from '../../src/film/film-model.ts';
 import type { Reading } from '../../src/film/reading.ts';
-import { plainFacts } from '../../src/tasks/panel-facts.ts';
-import { resolveSettings } from '../../src/tasks/settings.ts';
-import { takenInAll } from '../../src/tasks/taken-in-all.ts';
+import { plainFacts } from '../../src/tasks/settings/panel-facts.ts';
+import { resolveSettings } from '../../src/tasks/settings/settings.ts';
+import { takenInAll } from '../../src/tasks/survey/taken-in-all.ts';
 import { reading } from '../film/car-builder.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 import { elevenPanels } from './run-cars.ts';
@@ -94,8 +95,7 @@ export function runVisits(
       const survey = surveyOf(car, values, settings, keepsRecord);
       return { car, calibration, values, survey };
     });
-    const { panels: plans } = planCorrection({
-      panels: before.flatMap(({ survey }) => survey.panels),
+    const request: Omit<PlanRequest, 'panels'> = {
       defectsOf: () => [
         { kind: swirls, grade: settings.correction.correction.assumedGrade, depth: null },
       ],
@@ -106,7 +106,10 @@ export function runVisits(
       model: settings.correction,
       thinnerClear: settings.film.thinnerClear,
       edgeWidth: settings.film.edgeWidth,
-    });
+    };
+    const plans = before.flatMap(
+      ({ survey }) => planCorrection({ ...request, panels: survey.panels }).panels,
+    );
     const count: VisitCount = { worked: 0, breached: 0, overLife: 0, taken: 0 };
     before.forEach(({ car, calibration, values }, index) => {
       car.panels.forEach((panel, at) => {

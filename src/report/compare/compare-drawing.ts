@@ -1,0 +1,64 @@
+/** The film before and after as paired dots, where a page has room for drawings. */
+import { unitName } from '../../base/sentence.ts';
+import { mean } from '../../base/stats/summary.ts';
+import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import { axisAround, inUnit } from '../drawn-axis.ts';
+import { type Block, type Cell, type Column, cell } from '../model.ts';
+import { type ShowUnit, thickness } from '../survey/film-table.ts';
+
+export function beforeAndAfter(result: CompareResult, unit: ShowUnit): readonly Block[] {
+  const rows = result.panels.flatMap((panel) => {
+    const means = meansOf(panel, result);
+    return means === undefined ? [] : [{ name: panel.comparison.panel.name, ...means }];
+  });
+  if (rows.length === 0) return [];
+  const film = (title: string): Column => ({ title, align: 'right', unit: unitName(unit) });
+  const axis = axisAround(
+    rows.flatMap(({ before, after }) => [before, after]),
+    unit,
+  );
+  return [
+    {
+      kind: 'table',
+      label: 'Film before (○) and after (●), of the pairs or of the panel',
+      columns: [
+        { title: `panel (${unitName(unit)})`, align: 'left' },
+        film('mean before'),
+        film('mean after'),
+        film('came off'),
+        { title: `○ before, ● after (${unitName(unit)})`, align: 'left', axis },
+      ],
+      rows: rows.map(({ name, before, after }): readonly Cell[] => [
+        cell(name),
+        cell(thickness(before, unit)),
+        cell(thickness(after, unit)),
+        cell(thickness(before - after, unit), 'strong'),
+        {
+          kind: 'strip',
+          values: [inUnit(after, unit)],
+          marked: null,
+          open: [inUnit(before, unit)],
+          bar: { from: inUnit(before, unit), to: inUnit(after, unit), look: 'span' },
+        },
+      ]),
+    },
+  ];
+}
+
+type Means = { readonly before: number; readonly after: number };
+
+/** Undefined where nothing was compared. */
+function meansOf({ comparison }: PanelLeft, { before, left }: CompareResult): Means | undefined {
+  const { by, pairs, panel, change } = comparison;
+  if (change === null) return undefined;
+  if (by === 'pairs') {
+    return {
+      before: mean(pairs.map((pair) => pair.before)),
+      after: mean(pairs.map((pair) => pair.after)),
+    };
+  }
+  const [first, last] = [before, left].map(
+    ({ survey }) => survey.panels.find((one) => one.panel.id === panel.id)?.statistics?.mean,
+  );
+  return first === undefined || last === undefined ? undefined : { before: first, after: last };
+}

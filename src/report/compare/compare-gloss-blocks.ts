@@ -1,0 +1,56 @@
+/** Gloss before and after: the look, not the film. */
+import { shown } from '../../base/rounding.ts';
+import type { GlossChange } from '../../film/compare/compare-gloss.ts';
+import { type Block, type Cell, cell, gap, paragraph } from '../model.ts';
+
+export function glossBlocks(gloss: readonly GlossChange[]): readonly Block[] {
+  if (gloss.length === 0) return [];
+  const hazed = gloss.some(({ haze }) => haze !== null);
+  return [
+    gap,
+    {
+      kind: 'table',
+      columns: [
+        { title: 'gloss in GU', align: 'left' },
+        { title: 'angle', align: 'right' },
+        { title: 'places', align: 'right' },
+        { title: 'gloss before', align: 'right' },
+        { title: 'gloss after', align: 'right' },
+        { title: 'gloss gained', align: 'right' },
+        ...(hazed ? [{ title: 'haze', align: 'right' } as const] : []),
+      ],
+      rows: gloss.map((one) => glossRow(one, hazed)),
+    },
+    paragraph(null, `Gloss tells of the look and not of the film.${angleAdvice(gloss)}`),
+  ];
+}
+
+function glossRow(one: GlossChange, hazed: boolean): readonly Cell[] {
+  const reach = one.interval === null ? '' : ` ± ${shown(one.interval[1] - one.gained, 1)}`;
+  const { haze } = one;
+  return [
+    cell(one.panel.name),
+    cell(`${one.angle}°`),
+    cell(`${one.places}`),
+    cell(shown(one.before, 1)),
+    cell(shown(one.after, 1)),
+    cell(`${shown(one.gained, 1)}${reach}`, 'strong'),
+    ...(hazed
+      ? [cell(haze === null ? '–' : `${shown(haze.before, 0)} to ${shown(haze.after, 0)}`)]
+      : []),
+  ];
+}
+
+/** The standards' own rule for the angle. */
+function angleAdvice(gloss: readonly GlossChange[]): string {
+  const better = new Set(gloss.flatMap(({ betterAngle }) => betterAngle ?? []));
+  const advice = [
+    ...(better.has(20)
+      ? [' Over 70 GU at 60° read at 20° too: differences show better there.']
+      : []),
+    ...(better.has(85)
+      ? [' Under 10 GU at 60° read at 85° too: differences show better there.']
+      : []),
+  ];
+  return advice.join('');
+}

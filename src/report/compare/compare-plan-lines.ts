@@ -1,0 +1,59 @@
+/** What was planned beside what was measured, in words. */
+import { unitName } from '../../base/sentence.ts';
+import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import type { RateSeen } from '../../tasks/compare/compare-plan.ts';
+import { type Block, paragraph } from '../model.ts';
+import { factorText } from '../spot/spot-blocks.ts';
+import { type ShowUnit, thickness } from '../survey/film-table.ts';
+import { counted } from '../words.ts';
+import { partNameOf, partsLeft } from './compare-words.ts';
+
+export function planLines(result: CompareResult, unit: ShowUnit): readonly Block[] {
+  if (!result.planned) return [];
+  return [planLine(result.panels, unit), ...result.rates.flatMap(rateLine)];
+}
+
+function planLine(panels: readonly PanelLeft[], unit: ShowUnit): Block {
+  const judged = partsLeft(panels).filter(({ against }) => against !== null);
+  const of = (word: PartLeft['against']): readonly PartLeft[] =>
+    judged.filter(({ against }) => against === word);
+  const told = (word: 'more' | 'less'): readonly string[] => {
+    const some = of(word);
+    return some.length === 0
+      ? []
+      : [`${word} on ${some.map((one) => toldOf(one, unit)).join(', ')}`];
+  };
+  const parts = [...told('more'), ...told('less')];
+  const within = of('as-foretold').length;
+  const rest =
+    within === judged.length
+      ? `all ${counted(judged.length, 'panel')} within what plan and readings may be off by`
+      : `${counted(within, 'panel')} within what plan and readings may be off by`;
+  return paragraph(
+    'Against the plan',
+    judged.length === 0
+      ? 'none of its panels was compared.'
+      : `taken as worked in full, ${[...parts, rest].join('; ')}.`,
+  );
+}
+
+/** `roof (0.6 for 2.9 µm)` */
+function toldOf({ comparison, foretold }: PartLeft, unit: ShowUnit): string {
+  const came = thickness(comparison.change?.removed.value ?? 0, unit);
+  const planned = thickness(foretold?.removal?.median ?? 0, unit);
+  return `${partNameOf(comparison)} (${came} for ${planned} ${unitName(unit)})`;
+}
+
+/** Only a rate that looks wrong is worth a line. */
+function rateLine({ combination, panels, factor, looks }: RateSeen): readonly Block[] {
+  if (looks === null) return [];
+  const word =
+    looks === 'too-low' ? 'cuts more than its rate says' : 'cuts less than its rate says';
+  return [
+    paragraph(
+      'Rate',
+      `${combination}, most of the work on ${counted(panels, 'panel')}, ${word}: ${factorText(factor)} what was foretold.`,
+    ),
+  ];
+}

@@ -1,0 +1,205 @@
+/** `leastcut/compare/1`, and the same as a table. */
+
+import { normalQuantile } from '../../base/stats/normal.ts';
+import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.ts';
+import type { FilmChange } from '../../film/compare/compare-change.ts';
+import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { CompareResult, PanelLeft, VisitStep } from '../../tasks/compare/compare-files.ts';
+import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import type { DataTable, MachineRecord } from '../model.ts';
+import { factorRecord } from '../spot/spot-record.ts';
+import { remarkRecord } from '../survey/survey-record.ts';
+import { notCompared } from './compare-words.ts';
+
+export function compareRecord(result: CompareResult, context: RecordContext): MachineRecord {
+  const { total, panels, steps, rates, gloss } = result;
+  return {
+    ...envelope('compare', result, context),
+    template: result.before.survey.template.id,
+    risk_pct: machine(100 * result.settings.terms.risk),
+    panels: panels.map(panelRecord),
+    not_compared: notCompared(total).map(({ panel, code, text }) => ({
+      panel: panel.id,
+      code,
+      text,
+    })),
+    car: { n_panels: total.panels.length, removed_um: changeRecord(total.car) },
+    visits: steps.length < 2 ? [] : steps.map(stepRecord),
+    rates: rates.map(({ combination, panels: n, factor, looks }) => ({
+      combination,
+      n_panels: n,
+      ...factorRecord(factor),
+      looks,
+    })),
+    gloss: gloss.map((one) => ({
+      panel: one.panel.id,
+      angle_deg: one.angle,
+      n_points: one.places,
+      before_gu: machine(one.before),
+      after_gu: machine(one.after),
+      gained_gu: {
+        mean: machine(one.gained),
+        low: machineOrNull(one.interval?.[0]),
+        high: machineOrNull(one.interval?.[1]),
+      },
+      haze_hu:
+        one.haze === null
+          ? null
+          : { before: machine(one.haze.before), after: machine(one.haze.after) },
+      better_angle_deg: one.betterAngle,
+    })),
+  };
+}
+
+const panelRecord = (panel: PanelLeft): MachineRecord => ({
+  ...partRecord(panel),
+  zones: panel.zones.map((zone) => ({
+    ...partRecord(zone),
+    zones: [],
+    zone: zone.comparison.zone,
+    points: zone.comparison.pairs.map(({ point }) => point),
+  })),
+});
+
+function partRecord(part: PartLeft): MachineRecord {
+  const { comparison, left, oneMore } = part;
+  const { change, pairs, unpaired, counts } = comparison;
+  return {
+    panel: comparison.panel.id,
+    compared_by: comparison.by,
+    n_pairs: pairs.length,
+    n_before: counts.before,
+    n_after: counts.after,
+    removed_um: changeRecord(change),
+    removed_sd_um: change === null ? null : machine(standardUncertainty(change.removed)),
+    removed_dof: change === null ? null : machineOrNull(changeDof(change)),
+    uncertainty:
+      change === null
+        ? []
+        : uncertaintyBudget(change.removed).map(({ source, contribution, share }) => ({
+            source,
+            sd_um: machine(Math.abs(contribution)),
+            share: machine(share),
+          })),
+    resolved: change?.resolved ?? false,
+    gained: comparison.gained,
+    seen_half_um: machineOrNull(change?.detectable.half),
+    seen_surely_um: machineOrNull(change?.detectable.surely),
+    planned_um: plannedRecord(part),
+    against_plan: part.against,
+    held_um:
+      part.held === null ? null : { mean: machine(part.held.mean), sd: machine(part.held.sd) },
+    clear_um:
+      left === null || left.topcoat === null
+        ? null
+        : { mean: machine(left.topcoat.clear.mean), sd: machine(left.topcoat.clear.sd) },
+    budget_left_um: machineOrNull(left?.budget),
+    bound_by: left?.boundBy.code ?? null,
+    limits: left === null ? [] : left.limits.map(remarkRecord),
+    one_more_set:
+      oneMore === null
+        ? null
+        : {
+            combination: oneMore.combination,
+            from: oneMore.from,
+            removal_um: machine(oneMore.removal.median),
+            risk_prob: machineOrNull(part.riskOneMore),
+          },
+    verdict: part.verdict,
+    reasons: part.reasons.map(remarkRecord),
+    unpaired: {
+      not_read_again: unpaired.notReadAgain,
+      not_read_before: unpaired.notReadBefore,
+      not_marked: unpaired.notMarked,
+      off_the_face: unpaired.offTheFace,
+    },
+  };
+}
+
+const changeRecord = (change: FilmChange | null) =>
+  change === null
+    ? null
+    : {
+        mean: machine(change.removed.value),
+        low: machine(change.low),
+        high: machine(change.high),
+      };
+
+/** As the plan had it: the middle, and the 90 % range. */
+function plannedRecord({ foretold }: PartLeft) {
+  if (foretold === null) return null;
+  const { median, logSd } = foretold.removal ?? { median: 0, logSd: 0 };
+  const reach = Math.exp(normalQuantile(0.95) * logSd);
+  return { median: machine(median), low: machine(median / reach), high: machine(median * reach) };
+}
+
+const stepRecord = ({ from, to, comparison }: VisitStep): MachineRecord => ({
+  from,
+  to,
+  car: { n_panels: comparison.panels.length, removed_um: changeRecord(comparison.car) },
+  panels: comparison.panels.map(stepPanel),
+});
+
+const stepPanel = ({ panel, by, change, gained }: PanelComparison): MachineRecord => ({
+  panel: panel.id,
+  compared_by: by,
+  removed_um: changeRecord(change),
+  resolved: change?.resolved ?? false,
+  gained,
+});
+
+const columns = [
+  'panel',
+  'compared_by',
+  'n_pairs',
+  'n_before',
+  'n_after',
+  'removed_um',
+  'removed_low_um',
+  'removed_high_um',
+  'resolved',
+  'gained',
+  'seen_surely_um',
+  'planned_um',
+  'against_plan',
+  'clear_um',
+  'budget_left_um',
+  'bound_by',
+  'one_more_set',
+  'one_more_um',
+  'risk_prob',
+  'verdict',
+] as const;
+
+/** One row a panel. */
+export const compareTable = ({ panels }: CompareResult): DataTable => ({
+  columns,
+  rows: panels.map(({ comparison, foretold, against, left, oneMore, riskOneMore, verdict }) => {
+    const { change, counts } = comparison;
+    return [
+      comparison.panel.id,
+      comparison.by,
+      comparison.pairs.length,
+      counts.before,
+      counts.after,
+      machineOrNull(change?.removed.value),
+      machineOrNull(change?.low),
+      machineOrNull(change?.high),
+      yesNo(change?.resolved ?? false),
+      yesNo(comparison.gained),
+      machineOrNull(change?.detectable.surely),
+      foretold === null ? null : machine(foretold.removal?.median ?? 0),
+      against,
+      machineOrNull(left?.topcoat?.clear.mean),
+      machineOrNull(left?.budget),
+      left?.boundBy.code ?? null,
+      oneMore?.combination ?? null,
+      machineOrNull(oneMore?.removal.median),
+      machineOrNull(riskOneMore),
+      verdict,
+    ];
+  }),
+});
+
+const yesNo = (value: boolean): string => (value ? 'yes' : 'no');

@@ -1,0 +1,42 @@
+/** Words for what was compared by what, and what could not be. */
+import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { Panel } from '../../film/template/template.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { counted } from '../words.ts';
+
+export type NotCompared = { readonly panel: Panel; readonly code: string; readonly text: string };
+
+/** Panels of which nothing can be said, and why. */
+export const notCompared = ({
+  panels,
+  onlyBefore,
+  onlyAfter,
+}: SurveyComparison): readonly NotCompared[] => [
+  ...onlyBefore.map((panel) => ({ panel, code: 'only-before', text: 'not read again' })),
+  ...onlyAfter.map((panel) => ({ panel, code: 'only-after', text: 'not read before' })),
+  ...panels
+    .filter(({ change }) => change === null)
+    .map(({ panel, counts }) => ({
+      panel,
+      code: 'no-common-ground',
+      text:
+        counts.before === 0 || counts.after === 0
+          ? 'no point on its face at both times'
+          : 'no film of its own to compare: nothing marked, and the gauge tells no mean',
+    })),
+];
+
+/** `5 pairs`, or `5/4 pts`: what a change rests on. */
+export const basisText = ({ by, pairs, counts }: PanelComparison): string =>
+  by === 'pairs' ? counted(pairs.length, 'pair') : `${counts.before}/${counts.after} points`;
+
+/** Panels, and in place of one in two zones its zones. */
+export const partsLeft = (panels: readonly PanelLeft[]): readonly PartLeft[] =>
+  panels.flatMap((panel): readonly PartLeft[] =>
+    panel.zones.length === 0 ? [panel] : panel.zones,
+  );
+
+/** `roof`, or `roof (thinner zone)`. */
+export const partNameOf = ({ panel, zone }: PanelComparison): string =>
+  zone === null ? panel.name : `${panel.name} (${zone} zone)`;

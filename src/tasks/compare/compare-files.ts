@@ -1,0 +1,239 @@
+/** Readings of two or more visits → what came off, what is left, and whether to go on. */
+import { type Diagnostic, note, type Outcome, warning } from '../../base/diagnostics.ts';
+import { shownFile } from '../../base/file-name.ts';
+import { tell, um } from '../../base/sentence.ts';
+import { hardestVerdict } from '../../correction/go-on.ts';
+import {
+  compareSurveys,
+  type PanelComparison,
+  type SurveyComparison,
+} from '../../film/compare/compare-surveys.ts';
+import type { Placed } from '../../formats/placed.ts';
+import type { PlanFile } from '../../formats/plan-file.ts';
+import { chosenPanels, listed } from '../read/match-panels.ts';
+import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import type { Assumption } from '../settings/assumption.ts';
+import type { Settings } from '../settings/settings.ts';
+import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
+import { gaugesCompared, type NamedGauges } from './compare-gauges.ts';
+import { type ComparedGloss, compareGloss } from './compare-gloss.ts';
+import { readingsLeft } from './compare-left.ts';
+import { type OneMoreSet, type PartLeft, partLeft } from './compare-panel.ts';
+import {
+  measuredParts,
+  mildestSet,
+  type Planned,
+  plannedPanels,
+  type RateSeen,
+  seenRates,
+} from './compare-plan.ts';
+import { readVisits, type Visit, type VisitsRequest } from './compare-visits.ts';
+
+export type PanelLeft = PartLeft & { readonly zones: readonly PartLeft[] };
+
+/** What came off from one visit to the next. */
+export type VisitStep = {
+  readonly from: string;
+  readonly to: string;
+  readonly comparison: SurveyComparison;
+};
+
+export type CompareResult = {
+  readonly vehicle: string | null;
+  readonly identity: SurveyResult['identity'];
+  readonly settings: Settings;
+  readonly inputs: readonly ReadInput[];
+  readonly assumptions: readonly Assumption[];
+  /** From the first visit to the last. */
+  readonly total: SurveyComparison;
+  /** From visit to visit; one step where there are two. */
+  readonly steps: readonly VisitStep[];
+  /** In walking order, those that were asked for. */
+  readonly panels: readonly PanelLeft[];
+  /** Whether a plan was named. */
+  readonly planned: boolean;
+  readonly rates: readonly RateSeen[];
+  readonly gloss: readonly ComparedGloss[];
+  readonly before: SurveyResult;
+  /** As the vehicle stands now. */
+  readonly left: SurveyResult;
+};
+
+export type CompareRequest = VisitsRequest & {
+  readonly gauges: NamedGauges;
+  readonly plan: Placed<PlanFile> | undefined;
+  readonly planFile: LoadedFile | undefined;
+  readonly gloss: LoadedFile | undefined;
+  readonly panels: readonly string[];
+};
+
+export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
+  const visits = readVisits(request);
+  const [first, ...later] = visits.value ?? [];
+  const last = later.at(-1);
+  if (first === undefined || last === undefined) return { diagnostics: visits.diagnostics };
+  const { template } = first.surveyed.survey;
+  const planned = plannedPanels(request.plan, first.surveyed.vehicle, template);
+  const panels = chosenPanels(request.panels, template);
+  const gloss = compareGloss(request.gloss, template);
+  const read = [visits, planned, panels, gloss].flatMap((one) => one.diagnostics);
+  if (planned.value === undefined || panels.value === undefined || gloss.value === undefined) {
+    return { diagnostics: read };
+  }
+  const inputs = [first, ...later].flatMap(({ surveyed }) => surveyed.inputs);
+  const standing = gaugesCompared({ ...request, inputs });
+  const compare = (from: Visit, to: Visit): SurveyComparison =>
+    compareSurveys(from.surveyed.survey, to.surveyed.survey, {
+      marked: { before: from.marked, after: to.marked },
+      gauges: standing.gauges,
+      model: request.settings.film,
+      scatterDof: request.settings.correction.spot.scatterDof,
+    });
+  const total = compare(first, last);
+  const left = standingNow(first, last, total, request);
+  if (left.value === undefined) return { diagnostics: [...read, ...left.diagnostics] };
+  const ids = new Set(panels.value.map(({ id }) => id));
+  const { parts, rates } = leftOn(total, planned.value, left.value);
+  const value: CompareResult = {
+    vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
+    identity: first.surveyed.identity,
+    settings: request.settings,
+    inputs: [...inputs, ...named([request.planFile, request.gloss])],
+    assumptions: [...unique([first, ...later]), standing.assumption],
+    total,
+    steps: [first, ...later].slice(1).map((to, i) => {
+      const from = [first, ...later][i] ?? first;
+      return { from: from.file, to: to.file, comparison: compare(from, to) };
+    }),
+    panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),
+    planned: request.plan !== undefined,
+    rates,
+    gloss: gloss.value,
+    before: first.surveyed,
+    left: left.value,
+  };
+  return { value, diagnostics: [...read, ...doubts(value, last.file)] };
+}
+
+const named = (files: readonly (LoadedFile | undefined)[]): readonly ReadInput[] =>
+  files.flatMap((file) =>
+    file === undefined ? [] : [{ file: file.name, sha256: file.sha256, decisions: null }],
+  );
+
+/** What the visits rest on, each said once. */
+function unique(visits: readonly Visit[]): readonly Assumption[] {
+  const all = visits.flatMap(({ surveyed }) => surveyed.assumptions);
+  return all.filter(
+    ({ code, text }, i) => all.findIndex((one) => one.code === code && one.text === text) === i,
+  );
+}
+
+/** The survey of the vehicle as the last visit found it. */
+function standingNow(
+  first: Visit,
+  last: Visit,
+  { panels }: SurveyComparison,
+  { settingsAfter, job, filmRecord }: CompareRequest,
+): Outcome<SurveyResult> {
+  const readings = {
+    ...last.readings,
+    readings: readingsLeft(first.readings.readings, last.readings.readings, panels),
+  };
+  const { value } = surveyVehicle({
+    readings,
+    settings: settingsAfter,
+    job,
+    filmRecord,
+    inputs: last.surveyed.inputs,
+  });
+  // What the readings themselves raise was said where they were read.
+  return value === undefined ? { diagnostics: [] } : { value, diagnostics: [] };
+}
+
+/** Every compared panel as it stands, and what was seen of the plan's rates. */
+function leftOn(
+  { panels }: SurveyComparison,
+  planned: Planned,
+  { survey, settings }: SurveyResult,
+): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
+  const measured = measuredParts(panels, planned);
+  const seen = seenRates(measured, settings.correction);
+  const set = mildestSet(settings.correction, settings.terms.logSd);
+  const mildest: OneMoreSet | null = set === null ? null : { ...set, from: 'mildest' };
+  const grounds = { terms: settings.terms, baseline: survey.baseline, model: settings.film };
+  const parts = panels.map((comparison): PanelLeft => {
+    const { id } = comparison.panel;
+    const plan = planned.get(id);
+    const now = survey.panels.find(({ panel }) => panel.id === id);
+    const common = { seen, mildest, grounds };
+    const measuredAs = (foretold: typeof plan) =>
+      measured.find((part) => part.foretold.path === foretold?.path);
+    const zones = comparison.zones.map((zone) => {
+      const foretold = plan?.zones.find((one) => one.zone === zone.zone) ?? plan;
+      return partLeft({
+        comparison: zone,
+        foretold,
+        measured: measuredAs(foretold),
+        standing: now?.zones.find((one) => one.zone === zone.zone) ?? now,
+        ...common,
+      });
+    });
+    const whole = partLeft({
+      comparison,
+      foretold: plan,
+      measured: measuredAs(plan),
+      standing: now,
+      ...common,
+    });
+    return zones.length === 0 ? { ...whole, zones } : { ...byItsZones(whole, zones), zones };
+  });
+  return { parts, rates: seen.rates };
+}
+
+/** A panel in two zones shows what the zone shows that allows least, and takes the hardest verdict. */
+function byItsZones({ comparison }: PartLeft, zones: readonly PartLeft[]): PartLeft {
+  const [first, ...others] = zones;
+  if (first === undefined) throw new Error('a panel in zones has one');
+  const budget = ({ left }: PartLeft): number => left?.budget ?? Number.POSITIVE_INFINITY;
+  const least = others.reduce((one, other) => (budget(other) < budget(one) ? other : one), first);
+  return {
+    ...least,
+    comparison,
+    against: null,
+    verdict: hardestVerdict(zones.map(({ verdict }) => verdict)),
+  };
+}
+
+/** What is worth a word before anybody acts on the comparison. */
+function doubts({ total }: CompareResult, after: string): readonly Diagnostic[] {
+  const gained = total.panels.filter((one) => one.gained);
+  const named = total.panels.flatMap(({ unpaired, by }) =>
+    by === 'pairs' ? [] : unpaired.notMarked,
+  );
+  return [
+    ...(gained.length === 0 ? [] : [filmGained(gained, after)]),
+    ...(named.length === 0
+      ? []
+      : [
+          note(
+            'compare-not-marked',
+            'points are called alike before and after, and are not marked: taken for other places, each panel is compared by its mean',
+            { at: { file: after }, hint: 'if they are the same marked places, say --marked' },
+          ),
+        ]),
+  ];
+}
+
+function filmGained(gained: readonly PanelComparison[], after: string): Diagnostic {
+  const told = gained.map(
+    ({ panel, change }) => `${panel.name} by ${tell([um(-(change?.removed.value ?? 0))], 'um')}`,
+  );
+  return warning(
+    'compare-film-gained',
+    `${shownFile(after)} reads more film than before: ${listed(told)}`,
+    {
+      at: { file: after },
+      hint: 'check the gauge, wipe off wax and polish, read the same places again',
+    },
+  );
+}

@@ -1,0 +1,19 @@
+/** What came off the panels that were worked to a plan, as a shop keeps it for its next vehicles. */
+import type { RateObservation } from '../../formats/rates.ts';
+import type { CompareResult } from './compare-files.ts';
+import { measuredOf } from './compare-plan.ts';
+
+/** By the gauge, for all planned steps together; film that came on is no measurement of a removal. */
+export const compareObservations = (
+  { panels }: Pick<CompareResult, 'panels'>,
+  { date, vehicle }: { readonly date: string; readonly vehicle: string },
+): readonly RateObservation[] =>
+  panels
+    .flatMap((panel) => (panel.zones.length === 0 ? [panel] : panel.zones))
+    .flatMap(({ comparison, foretold }): readonly RateObservation[] => {
+      const { change, gained, panel } = comparison;
+      if (change === null || gained || foretold === null || foretold.steps.length === 0) return [];
+      const { value: mean, standardError } = measuredOf(change);
+      const steps = foretold.steps.map(({ combination, sets }) => ({ combination, sets }));
+      return [{ date, vehicle, panel: panel.id, steps, removed: { mean, standardError } }];
+    });

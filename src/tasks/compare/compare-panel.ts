@@ -1,0 +1,215 @@
+/** A compared panel or zone → what is left on it, what one more set would do, and the word on it. */
+import { type Remark, remark } from '../../base/remark.ts';
+import { says, um } from '../../base/sentence.ts';
+import { effectiveDegreesOfFreedom } from '../../base/uncertainty.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import { type GoOnVerdict, goOn, riskOfOneMore } from '../../correction/go-on.ts';
+import {
+  type AgainstPlan,
+  againstPlan,
+  heldRemoval,
+  type MeasuredRemoval,
+} from '../../correction/removal/measured-removal.ts';
+import type { FilmChange } from '../../film/compare/compare-change.ts';
+import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { RecordedRemoval } from '../../film/film-model.ts';
+import { type Allowance, allowance } from '../../film/limits/allowance.ts';
+import type { AllowanceGrounds } from '../../film/limits/allowance-at.ts';
+import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import type { ForetoldPanel } from '../../formats/plan-file.ts';
+import { factsAfter } from './compare-left.ts';
+import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
+
+export type OneMoreSet = {
+  readonly combination: string;
+  readonly removal: ExpectedRemoval;
+  /** The step of the plan, or the mildest that the shop has. */
+  readonly from: 'plan' | 'mildest';
+};
+
+/** A panel, or a zone of it, as it stands after what came off. */
+export type PartLeft = {
+  readonly comparison: PanelComparison;
+  readonly foretold: ForetoldPanel | null;
+  /** Null without a plan of it. */
+  readonly against: AgainstPlan | null;
+  /** What is held of the removal: as foretold, by what was measured. */
+  readonly held: RecordedRemoval | null;
+  /** Limits and budget once that is gone; null where nothing was compared. */
+  readonly left: Allowance | null;
+  readonly oneMore: OneMoreSet | null;
+  /** Chance of clear under its floor after one more set. */
+  readonly riskOneMore: number | null;
+  readonly verdict: GoOnVerdict;
+  readonly reasons: readonly Remark[];
+};
+
+export type PartCase = {
+  readonly comparison: PanelComparison;
+  readonly foretold: ForetoldPanel | undefined;
+  readonly measured: MeasuredPart | undefined;
+  /** The survey of what stands there now. */
+  readonly standing: PanelSurvey | undefined;
+  readonly seen: SeenRates;
+  readonly mildest: OneMoreSet | null;
+  readonly grounds: AllowanceGrounds;
+};
+
+export function partLeft(part: PartCase): PartLeft {
+  const { comparison, foretold = null, standing } = part;
+  const { change } = comparison;
+  const oneMore = nextSet(part);
+  const nothing = {
+    comparison,
+    foretold,
+    against: null,
+    held: null,
+    left: null,
+    riskOneMore: null,
+  };
+  if (change === null || standing === undefined || oneMore === null) {
+    return {
+      ...nothing,
+      oneMore,
+      verdict: 'unresolved',
+      reasons: reasonsFor(comparison, null, oneMore),
+    };
+  }
+  const measured = measuredOf(change);
+  const held = heldOf(part, measured);
+  const leftAfter = (removed: RecordedRemoval): Allowance =>
+    allowanceOnce(removed, standing, oneMore.removal.logSd, part.grounds);
+  const left = {
+    held: leftAfter(held),
+    atLeast: leftAfter(exactly(change.low)),
+    atMost: leftAfter(exactly(change.high)),
+  };
+  const against = foretold === null || comparison.gained ? null : judge(foretold, measured, change);
+  const borneOut = part.measured !== undefined && against === 'as-foretold';
+  const verdict = goOn({
+    left,
+    set: oneMore.removal,
+    known: change.resolved || borneOut,
+    gained: comparison.gained,
+  });
+  return {
+    comparison,
+    foretold,
+    against,
+    held,
+    left: left.held,
+    oneMore,
+    riskOneMore: riskOfOneMore(left.held, oneMore.removal),
+    verdict,
+    reasons: reasonsFor(comparison, left.held, oneMore),
+  };
+}
+
+/** What the panel allows once so much more has come off it. */
+function allowanceOnce(
+  removed: RecordedRemoval,
+  standing: PanelSurvey,
+  logSd: number,
+  { terms, baseline, model }: AllowanceGrounds,
+): Allowance {
+  const { film, condition, also } = standing;
+  if (film === null) return standing;
+  return allowance(
+    {
+      film,
+      facts: factsAfter(standing.facts, removed),
+      points: film.count,
+      conditions: [condition, ...also],
+      baseline,
+    },
+    { ...terms, logSd },
+    model,
+  );
+}
+
+const exactly = (removed: Micrometres): RecordedRemoval => ({
+  mean: micrometres(Math.max(0, removed)),
+  sd: micrometres(0),
+});
+
+/** A panel that the plan leaves alone was to lose nothing. */
+const judge = (
+  { removal }: ForetoldPanel,
+  measured: MeasuredRemoval,
+  { resolved }: FilmChange,
+): AgainstPlan => {
+  if (removal !== null) return againstPlan(removal, measured);
+  return resolved ? 'more' : 'as-foretold';
+};
+
+/** By the plan and what the other panels showed of its rates; film that came on measures no removal. */
+function heldOf({ comparison, measured, seen, foretold }: PartCase, value: MeasuredRemoval) {
+  if (comparison.gained) {
+    const { removal } = foretold ?? { removal: null };
+    return removal === null ? exactly(micrometres(0)) : asForetold(removal);
+  }
+  return heldRemoval(measured === undefined ? null : seen.byTheOthers(measured), value);
+}
+
+/** Mean and SD of a lognormal. */
+function asForetold({ median, logSd }: ExpectedRemoval): RecordedRemoval {
+  const mean = median * Math.exp(logSd ** 2 / 2);
+  return {
+    mean: micrometres(mean),
+    sd: micrometres(mean * Math.sqrt(Math.exp(logSd ** 2) - 1)),
+  };
+}
+
+function nextSet({ foretold, seen, mildest }: PartCase): OneMoreSet | null {
+  const step = foretold === undefined ? undefined : mainStep(foretold);
+  return step === undefined
+    ? mildest
+    : { combination: step.combination, removal: seen.oneMoreSet(step), from: 'plan' };
+}
+
+function reasonsFor(
+  { change, gained, by }: PanelComparison,
+  left: Allowance | null,
+  oneMore: OneMoreSet | null,
+): readonly Remark[] {
+  if (change === null) {
+    return [remark('not-compared', 'no points to compare by')];
+  }
+  return [
+    ...(gained
+      ? [
+          remark(
+            'film-gained',
+            says`reads ${um(-change.removed.value)} more than before: the gauge moved, wax or coating lies on it, or other places were read`,
+            -change.removed.value,
+          ),
+        ]
+      : []),
+    ...(!gained && !change.resolved
+      ? [
+          remark(
+            'change-not-resolved',
+            says`a change under ${um(change.detectable.surely)} may go unseen here: ${by === 'pairs' ? 'more marked points would show it' : 'points marked before the work would show it'}`,
+            change.detectable.surely,
+          ),
+        ]
+      : []),
+    ...(left === null || oneMore === null
+      ? []
+      : [
+          remark(
+            'one-more-set',
+            says`one more set of ${oneMore.combination} takes ${um(oneMore.removal.median, 2)} in the middle, ${um(left.budget, 2)} may go`,
+            left.budget,
+          ),
+          left.boundBy,
+        ]),
+  ];
+}
+
+/** Degrees of freedom of a change, as machines want them; null where nothing limits them. */
+export const changeDof = ({ removed }: FilmChange): number | null => {
+  const dof = effectiveDegreesOfFreedom(removed);
+  return Number.isFinite(dof) ? dof : null;
+};

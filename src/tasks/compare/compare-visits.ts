@@ -1,0 +1,113 @@
+/** Files of readings, one a visit, in their order → the visits of one vehicle, each with its survey. */
+import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { shownFile } from '../../base/file-name.ts';
+import type { MarkedAt } from '../../film/compare/compare-points.ts';
+import type { FilmRecord } from '../../formats/film-record.ts';
+import type { Job } from '../../formats/job.ts';
+import type { Placed } from '../../formats/placed.ts';
+import type { LoadedFile, ReadRequest, VehicleReadings } from '../read/read-request.ts';
+import { readVehicles } from '../read/read-vehicles.ts';
+import type { Settings } from '../settings/settings.ts';
+import { jobMismatch, recordMismatch } from '../survey/survey-files.ts';
+import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
+
+export type Visit = {
+  readonly file: string;
+  readonly readings: VehicleReadings;
+  readonly surveyed: SurveyResult;
+  readonly marked: MarkedAt;
+};
+
+export type VisitsRequest = ReadRequest & {
+  /** With the gauge that took the first readings, and with the one that took the later ones. */
+  readonly settings: Settings;
+  readonly settingsAfter: Settings;
+  readonly job: Placed<Job> | undefined;
+  readonly filmRecord: Placed<FilmRecord> | undefined;
+  /** True where every point is said to be marked. */
+  readonly marked: boolean;
+};
+
+/** At least two; every mistake of all the files at once. */
+export function readVisits(request: VisitsRequest): Outcome<readonly Visit[]> {
+  const [first, ...later] = request.files;
+  if (first === undefined || later.length === 0) return { diagnostics: [needsTwo(first)] };
+  const before = readVisit(first, request, request.settings);
+  const templateId = request.templateId ?? before.value?.surveyed.survey.template.id;
+  const after = later.map((file) =>
+    readVisit(file, { ...request, templateId }, request.settingsAfter),
+  );
+  const all = [before, ...after];
+  const visits = all.flatMap(({ value }) => value ?? []);
+  const diagnostics = [
+    ...all.flatMap((one) => one.diagnostics),
+    ...(hasErrors(all.flatMap((one) => one.diagnostics)) ? [] : otherVehicles(visits, request)),
+  ];
+  return hasErrors(diagnostics) ? { diagnostics } : { value: visits, diagnostics };
+}
+
+function readVisit(file: LoadedFile, request: VisitsRequest, settings: Settings): Outcome<Visit> {
+  const read = readVehicles({ ...request, files: [file] });
+  if (read.value === undefined) return { diagnostics: read.diagnostics };
+  const { vehicles, inputs } = read.value;
+  const [readings, second] = vehicles;
+  if (readings === undefined || second !== undefined) {
+    return { diagnostics: [...read.diagnostics, severalVehicles(file.name, vehicles.length)] };
+  }
+  const { job, filmRecord } = request;
+  const surveyed = surveyVehicle({ readings, settings, job, filmRecord, inputs });
+  const diagnostics = [...read.diagnostics, ...surveyed.diagnostics];
+  if (surveyed.value === undefined) return { diagnostics };
+  const marked = request.marked ? () => true : markedIn(readings);
+  return {
+    value: { file: file.name, readings, surveyed: surveyed.value, marked },
+    diagnostics,
+  };
+}
+
+function markedIn({ readings }: VehicleReadings): MarkedAt {
+  const key = (panel: string, point: string): string => JSON.stringify([panel, point]);
+  const marked = new Set(
+    readings.flatMap((one) => (one.marked ? [key(one.panel, one.point)] : [])),
+  );
+  return (panel, point) => marked.has(key(panel, point));
+}
+
+const needsTwo = (only: LoadedFile | undefined): Diagnostic =>
+  error(
+    'compare-one-visit',
+    only === undefined
+      ? 'nothing to compare'
+      : `${shownFile(only.name)} alone shows no change: a comparison needs readings from before and after`,
+    { hint: 'leastcut compare before.csv after.csv' },
+  );
+
+const severalVehicles = (file: string, count: number): Diagnostic =>
+  error(
+    'usage-several-vehicles',
+    `${shownFile(file)} holds ${count} vehicles, and a comparison is of one`,
+    { hint: 'name it with --vehicle' },
+  );
+
+/** A file that names no vehicle is taken to be of the same; job and record have to be of it too. */
+function otherVehicles(visits: readonly Visit[], request: VisitsRequest): readonly Diagnostic[] {
+  const named = visits.filter(({ readings }) => readings.vehicle !== null);
+  const [first] = named;
+  const others = named
+    .filter(({ readings }) => readings.vehicle !== first?.readings.vehicle)
+    .map(({ file, readings }) =>
+      error(
+        'compare-vehicles-differ',
+        `${shownFile(file)} is of vehicle "${readings.vehicle}", ${shownFile(first?.file ?? '')} of "${first?.readings.vehicle}"`,
+        { at: { file }, hint: 'give readings of one vehicle, or name it with --vehicle' },
+      ),
+    );
+  const one = (first ?? visits[0])?.readings;
+  const vehicles = one === undefined ? [] : [one];
+  return [
+    ...others,
+    ...[jobMismatch(vehicles, request), recordMismatch(vehicles, request)].flatMap(
+      (problem) => problem ?? [],
+    ),
+  ];
+}

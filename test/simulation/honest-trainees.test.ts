@@ -1,0 +1,61 @@
+/** A thousand honest trainees: no blunder is laid to them, and none is unsatisfactory, but for chance. */
+import { expect, test } from 'vitest';
+import { seededRandom } from '../samples/seeded-random.ts';
+import {
+  drawCar,
+  expertOf,
+  gradeAgainst,
+  type Habit,
+  readCar,
+  surveyOf,
+  usualHabit,
+} from '../training/true-class.ts';
+
+const CARS = 40;
+const ON_EACH = 25;
+const SEED = 13_528;
+const BLUNDERS: readonly string[] = [
+  'unit-slip',
+  'decimal-slip',
+  'sides-swapped',
+  'values-alike',
+  'values-repeated',
+  'values-in-order',
+  'too-regular',
+];
+
+/** Three and five points of one's own, coarse and fine displays, hands that differ a little. */
+const habitOf = (k: number, random: () => number): Habit => ({
+  ...usualHabit,
+  points: k % 2 === 0 ? 3 : 5,
+  repeats: k % 5 === 0 ? 3 : 1,
+  marked: k % 4 === 3,
+  step: k % 3 === 0 ? 1 : 0.1,
+  repeatability: 0.6 + 1.4 * random(),
+  bias: 3 * (random() - 0.5),
+});
+
+test(`of ${CARS * ON_EACH} honest surveys at most 2 in 100 get the label of a blunder or are unsatisfactory`, () => {
+  const random = seededRandom(SEED);
+  const wronged = { blunder: 0, unsatisfactory: 0, questionable: 0, either: 0 };
+  for (let i = 0; i < CARS; i += 1) {
+    const car = drawCar(random);
+    const references = [false, true].map((marked) =>
+      expertOf(random, car, { ...usualHabit, marked }),
+    );
+    for (let k = 0; k < ON_EACH; k += 1) {
+      const habit = habitOf(k, random);
+      const reference = references[habit.marked ? 1 : 0];
+      if (reference === undefined) throw new Error('two references were drawn');
+      const { verdict, reasons } = gradeAgainst(surveyOf(readCar(random, car, habit)), reference);
+      const blunder = reasons.some(({ code }) => BLUNDERS.includes(code));
+      wronged.blunder += blunder ? 1 : 0;
+      wronged.unsatisfactory += verdict === 'unsatisfactory' ? 1 : 0;
+      wronged.questionable += verdict === 'questionable' ? 1 : 0;
+      wronged.either += blunder || verdict === 'unsatisfactory' ? 1 : 0;
+    }
+  }
+  expect(wronged.either / (CARS * ON_EACH)).toBeLessThanOrEqual(0.02);
+  // Not so mild that nothing is ever asked: some are questionable, by chance.
+  expect(wronged.questionable / (CARS * ON_EACH)).toBeLessThanOrEqual(0.06);
+});
