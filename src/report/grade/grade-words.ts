@@ -1,0 +1,45 @@
+/** Small words of grading, as the pages and the sheets say them. */
+import { shown } from '../../base/rounding.ts';
+import { thicknessText } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { Found } from '../../training/found.ts';
+import type { ScoreVerdict } from '../../training/scores.ts';
+import type { Criterion } from '../../training/training-model.ts';
+
+export type TraineeVerdict = ScoreVerdict | 'not-read';
+
+export const verdictOf = ({ grade }: Pick<GradedTrainee, 'grade'>): TraineeVerdict =>
+  grade?.verdict ?? 'not-read';
+
+export const verdictText = (verdict: TraineeVerdict): string => verdict.replace('-', ' ');
+
+/** A trainee with the attempt, where there are several. */
+export const attemptName = ({ name, attempt, attempts }: GradedTrainee): string =>
+  attempts === 1 ? name : `${name} (${attempt})`;
+
+export const percentText = (share: number): string => `${shown(100 * share, 0)} %`;
+
+/** A difference with its sign: +1.2, −0.4. */
+export function signedText(value: number, unit: LengthUnit, digits = 1): string {
+  const text = thicknessText(value, unit, digits).replace('-', '−');
+  return /[1-9]/.test(text) && value > 0 ? `+${text}` : text;
+}
+
+export const scoreText = (z: number, digits = 1): string => shown(z, digits).replace('-', '−');
+
+export const foundText = ({ found, of }: Found): string => (of === 0 ? '–' : `${found}/${of}`);
+
+export const criterionNames: Readonly<Record<Criterion, string>> = {
+  accuracy: 'panels near the reference',
+  coverage: 'points read',
+  lowPoints: 'low spots found',
+  repairs: 'repairs found',
+  repeatability: 'repeats close together',
+};
+
+/** `FH-1042, Orrindale Meridew 6 1988`, as far as it is known. */
+export function carName({ vehicle, identity }: Pick<GradedClass, 'vehicle' | 'identity'>): string {
+  const make = [identity?.make, identity?.model, identity?.year].filter(Boolean).join(' ');
+  return [vehicle, make].filter((part) => part !== null && part !== '').join(', ');
+}

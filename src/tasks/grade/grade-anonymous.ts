@@ -1,0 +1,45 @@
+/**
+ * Names of trainees out of everything that is said: in their place stands `Trainee 1`, `Trainee 2` … in the order
+ * of the files, and in place of their files `survey-1.csv`, `survey-2.csv` …
+ */
+import type { Diagnostic } from '../../base/diagnostics.ts';
+import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+
+/** Files are renamed before they are read, so that no message ever knows the name. */
+export const namelessFiles = (files: readonly LoadedFile[]): readonly LoadedFile[] =>
+  files.map((file, i) => ({ ...file, name: `survey-${i + 1}.csv` }));
+
+export const namelessTrainee = (place: number): string => `Trainee ${place + 1}`;
+
+/** By name as given, what stands in its place. */
+export type Names = ReadonlyMap<string, string>;
+
+/** A line of a file may name who read it, and so may a cell that a message quotes. */
+export function namelessDiagnostic(diagnostic: Diagnostic, names: Names): Diagnostic {
+  const { at, message, hint } = diagnostic;
+  const { lineText: _, length: __, ...place } = at ?? { file: '' };
+  return {
+    ...diagnostic,
+    message: namelessText(message, names),
+    ...(hint === undefined ? {} : { hint: namelessText(hint, names) }),
+    ...(at === undefined ? {} : { at: { ...place, file: namelessText(place.file, names) } }),
+  };
+}
+
+export const namelessText = (text: string, names: Names): string =>
+  [...names]
+    .sort(([a], [b]) => b.length - a.length)
+    .reduce((told, [name, instead]) => told.replaceAll(name, instead), text);
+
+/** Lines beside a table name people; what else was decided of a file does not. */
+export const namelessInput = (input: ReadInput, names: Names): ReadInput => ({
+  ...input,
+  decisions:
+    input.decisions === null
+      ? null
+      : {
+          ...input.decisions,
+          metadata: [],
+          evidence: input.decisions.evidence.map((text) => namelessText(text, names)),
+        },
+});

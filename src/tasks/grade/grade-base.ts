@@ -1,0 +1,78 @@
+/** The reference of a class, and by it the vehicle and the template that all files are read by. */
+import { error, type Outcome } from '../../base/diagnostics.ts';
+import type { VehicleTemplate } from '../../film/template/template.ts';
+import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
+import { readVehicles } from '../read/read-vehicles.ts';
+import type { Assumption } from '../settings/assumption.ts';
+import { signedBy } from './grade-readings.ts';
+import type { GradeFilesRequest } from './grade-request.ts';
+
+export type GradeBase = {
+  /** How every file of the class is read. */
+  readonly read: ReadRequest;
+  readonly template: VehicleTemplate;
+  readonly vehicle: string | null;
+  /** Null where the class is its own reference. */
+  readonly expert: Expert | null;
+  readonly assumptions: readonly Assumption[];
+};
+
+export type Expert = {
+  readonly readings: VehicleReadings;
+  readonly input: ReadInput;
+  readonly assessor: string | null;
+  readonly date: string | null;
+  readonly serial: string | null;
+};
+
+export function gradeBase(
+  { read, reference }: GradeFilesRequest,
+  files: readonly LoadedFile[],
+): Outcome<GradeBase> {
+  return reference === undefined ? baseOfClass(read, files) : baseOfExpert(read, reference);
+}
+
+function baseOfExpert(read: ReadRequest, reference: LoadedFile): Outcome<GradeBase> {
+  const { value, diagnostics } = readVehicles({ ...read, files: [reference] });
+  const [only, second] = value?.vehicles ?? [];
+  const [input] = value?.inputs ?? [];
+  if (only === undefined || input === undefined) return { diagnostics };
+  if (second !== undefined) {
+    const message = `the reference holds ${value?.vehicles.length ?? 0} vehicles, and one car is graded`;
+    const hint = 'name one with --vehicle';
+    return { diagnostics: [...diagnostics, error('usage-several-vehicles', message, { hint })] };
+  }
+  const expert: Expert = { readings: only, input, ...signedBy(only.readings, input) };
+  const based = baseWith(read, only, only.vehicle ?? read.vehicle ?? null);
+  return { value: { ...based, expert }, diagnostics };
+}
+
+/** By the template of whoever read the most panels. */
+function baseOfClass(read: ReadRequest, files: readonly LoadedFile[]): Outcome<GradeBase> {
+  const found = files.map((file) => readVehicles({ ...read, files: [file] }));
+  const all = found.flatMap(({ value }) => value?.vehicles ?? []);
+  const [first, ...rest] = all;
+  if (first === undefined) return { diagnostics: found.flatMap((one) => one.diagnostics) };
+  const most = rest.reduce((a, b) => (panelCount(b) > panelCount(a) ? b : a), first);
+  const named = [...new Set(all.flatMap(({ vehicle }) => vehicle ?? []))];
+  const vehicle = read.vehicle ?? (named.length === 1 ? (named[0] ?? null) : null);
+  return { value: baseWith(read, most, vehicle), diagnostics: [] };
+}
+
+const panelCount = ({ readings }: VehicleReadings): number =>
+  new Set(readings.map(({ panel }) => panel)).size;
+
+function baseWith(
+  read: ReadRequest,
+  { template, assumptions }: VehicleReadings,
+  vehicle: string | null,
+): GradeBase {
+  if (template === null) throw new Error('a survey needs a template');
+  return {
+    read: { ...read, templates: [template], templateId: template.id, size: undefined },
+    template,
+    vehicle,
+    expert: null,
+    assumptions,
+  };
+}

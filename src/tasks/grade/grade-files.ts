@@ -1,0 +1,114 @@
+/**
+ * A reference and files of trainees → the grades of a class.
+ *
+ * A file that cannot be read costs its trainee the grade and nobody else’s: it is told as a warning. Only where the
+ * reference, or every file, cannot be read does nothing come of it.
+ */
+import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { usualMarking } from '../../formats/data/training-defaults.ts';
+import type { Grade } from '../../training/grade-trainee.ts';
+import { withGauge } from '../settings/gauge-in-use.ts';
+import { namelessDiagnostic, namelessFiles } from './grade-anonymous.ts';
+import { gradeAssumptions } from './grade-assumptions.ts';
+import { type GradeBase, gradeBase } from './grade-base.ts';
+import { type GradedSurveys, gaugesOf, gradeSurveys, type Surveyed } from './grade-class.ts';
+import { type Entry, type HandIn, handIn } from './grade-hand-in.ts';
+import type { GradedClass, GradedTrainee, GradeFilesRequest } from './grade-request.ts';
+import { entrySurvey, expertSurvey } from './grade-survey.ts';
+
+export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
+  const files = request.anonymous ? namelessFiles(request.trainees) : request.trainees;
+  const base = gradeBase(request, files);
+  if (base.value === undefined) return { diagnostics: base.diagnostics };
+  const expert = expertSurvey(base.value, request);
+  const before = [
+    ...base.diagnostics,
+    ...jobOfAnother(request, base.value),
+    ...withGauge(request.settings, request.gauge).diagnostics,
+    ...expert.diagnostics,
+  ];
+  if (hasErrors(before)) return { diagnostics: before };
+  const handed = handIn(request, files, base.value);
+  const surveys = surveysOf(handed.value, request);
+  const said = [...before, ...handed.diagnostics, ...surveys.diagnostics];
+  if (handed.value === undefined || surveys.value === undefined || hasErrors(said)) {
+    return { diagnostics: said };
+  }
+  const graded = gradeSurveys(surveys.value, expert.value, base.value, request);
+  return graded.value === undefined
+    ? { diagnostics: [...said, ...graded.diagnostics] }
+    : { value: classOf(graded.value, handed.value, base.value, request), diagnostics: said };
+}
+
+/** Of every file that could be read. */
+function surveysOf(
+  handed: HandIn | undefined,
+  request: GradeFilesRequest,
+): Outcome<readonly Surveyed[]> {
+  if (handed === undefined) return { diagnostics: [] };
+  const all = handed.entries.map((entry) => ({ entry, ...entrySurvey(entry, request) }));
+  const diagnostics = all.flatMap((one) => one.diagnostics);
+  return {
+    value: all.flatMap(({ entry, value }) =>
+      value === undefined ? [] : [{ entry, survey: value }],
+    ),
+    diagnostics: request.anonymous
+      ? diagnostics.map((one) => namelessDiagnostic(one, handed.hidden))
+      : diagnostics,
+  };
+}
+
+function classOf(
+  { grades, ...graded }: GradedSurveys,
+  { entries, inputs, asked }: HandIn,
+  base: GradeBase,
+  request: GradeFilesRequest,
+): GradedClass {
+  const { job, rubric, settings, anonymous } = request;
+  const { expert, template } = base;
+  const identity = job?.value.vehicle ?? null;
+  const marking = rubric?.value ?? usualMarking(settings.training);
+  const oneGauge = entries.every((entry) => gaugesOf(entry, base, request).same);
+  const ownPoints =
+    expert !== null &&
+    [...grades.values()].every(({ scores }) => scores.every(({ shared }) => shared === 0));
+  const about = { sigmaPt: graded.sigmaPt, marking, entries, oneGauge, ownPoints };
+  return {
+    ...graded,
+    vehicle: base.vehicle ?? identity?.id ?? null,
+    identity,
+    template,
+    marking,
+    referenceFile: expert?.input.file ?? null,
+    // Whoever reads the sheets of a nameless class need not know its trainer either.
+    assessor: anonymous ? null : (expert?.assessor ?? null),
+    date: expert?.date ?? null,
+    rubric: rubric === undefined ? null : (rubric.value.name ?? rubric.name),
+    trainees: entries.map((entry) => traineeOf(entry, grades)),
+    asked,
+    inputs: [...(expert === null ? [] : [expert.input]), ...inputs],
+    assumptions: [...base.assumptions, ...gradeAssumptions(request, about)],
+    settings,
+  };
+}
+
+const traineeOf = (entry: Entry, grades: ReadonlyMap<Entry, Grade>): GradedTrainee => ({
+  name: entry.name,
+  attempt: entry.attempt,
+  attempts: entry.attempts,
+  file: entry.file,
+  date: entry.handedIn?.date ?? null,
+  grade: grades.get(entry) ?? null,
+  notRead: entry.notRead,
+});
+
+/** What a job states of one vehicle is not lent to another. */
+function jobOfAnother({ job }: GradeFilesRequest, { vehicle }: GradeBase): readonly Diagnostic[] {
+  const stated = job?.value.vehicle?.id;
+  if (job === undefined || stated === undefined || vehicle === null || vehicle === stated) {
+    return [];
+  }
+  const message = `the job is of vehicle "${stated}", the readings are of "${vehicle}"`;
+  const hint = 'give the job of this vehicle, or mend its vehicle.id';
+  return [error('job-mismatch', message, { at: job.placeOf(['vehicle', 'id']), hint })];
+}

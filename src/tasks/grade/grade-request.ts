@@ -1,0 +1,77 @@
+/** What is graded, against what, and by which rules. */
+import type { Diagnostic } from '../../base/diagnostics.ts';
+import type { VehicleTemplate } from '../../film/template/template.ts';
+import type { Job, JobVehicle } from '../../formats/job.ts';
+import type { Placed } from '../../formats/placed.ts';
+import type { Rubric } from '../../formats/rubric.ts';
+import type { ClassView } from '../../training/class-view.ts';
+import type { Grade } from '../../training/grade-trainee.ts';
+import type { SigmaPt } from '../../training/panel-score.ts';
+import type { Reference } from '../../training/reference.ts';
+import type { Marking } from '../../training/training-model.ts';
+import type { LoadedFile, ReadInput, ReadRequest } from '../read/read-request.ts';
+import type { Assumption } from '../settings/assumption.ts';
+import type { NamedGauge } from '../settings/gauge-in-use.ts';
+import type { Settings } from '../settings/settings.ts';
+
+export type GradeFilesRequest = {
+  /** How every file is read; its own list of files is empty. */
+  readonly read: ReadRequest;
+  /** The expert’s file; undefined where the class is its own reference. */
+  readonly reference: LoadedFile | undefined;
+  readonly trainees: readonly LoadedFile[];
+  readonly settings: Settings;
+  readonly job: Placed<Job> | undefined;
+  readonly rubric: { readonly name: string; readonly value: Rubric } | undefined;
+  /** The gauge of the expert and of every trainee who has none of their own. */
+  readonly gauge: NamedGauge | undefined;
+  /** Gauges of single trainees, by the name that was typed. */
+  readonly traineeGauges: ReadonlyMap<string, NamedGauge>;
+  /** Points of one name are one place, whatever the files say. */
+  readonly marked: boolean;
+  readonly anonymous: boolean;
+  /** Whose sheet is asked for. */
+  readonly trainee: string | undefined;
+};
+
+/** One survey of a trainee: several of one trainee are attempts, in the order of the files. */
+export type GradedTrainee = {
+  readonly name: string;
+  readonly attempt: number;
+  readonly attempts: number;
+  readonly file: string;
+  /** As the file writes it. */
+  readonly date: string | null;
+  /** Null where the file could not be read. */
+  readonly grade: Grade | null;
+  /** Why it could not. */
+  readonly notRead: readonly Diagnostic[];
+};
+
+export type CopiedSurveys = {
+  readonly trainees: readonly [string, string];
+  readonly same: number;
+  readonly of: number;
+};
+
+export type GradedClass = {
+  readonly vehicle: string | null;
+  readonly identity: JobVehicle | null;
+  readonly template: VehicleTemplate;
+  readonly reference: Reference;
+  readonly referenceFile: string | null;
+  readonly assessor: string | null;
+  readonly date: string | null;
+  readonly sigmaPt: SigmaPt;
+  readonly marking: Marking;
+  /** What the rubric is called, or the file it stands in. */
+  readonly rubric: string | null;
+  readonly trainees: readonly GradedTrainee[];
+  readonly view: ClassView;
+  readonly copied: readonly CopiedSurveys[];
+  /** Whose sheet is asked for. */
+  readonly asked: string | null;
+  readonly inputs: readonly ReadInput[];
+  readonly assumptions: readonly Assumption[];
+  readonly settings: Settings;
+};

@@ -1,0 +1,75 @@
+/**
+ * Surveys of one class that hold the same values at the same points more often than two honest ones do.
+ *
+ * Two who read one place honestly show the same figure with a chance of about δ/(2·s_r·√π), δ the step of the
+ * display and s_r the repeatability; of points of one’s own less. Where as many points agree as were found
+ * has a chance (binomial) under the false alarm over all pairs of the class, both are told.
+ */
+import { binomialUpperTail } from '../base/stats/incomplete-beta.ts';
+import {
+  type GradedSurvey,
+  ownRepeatability,
+  readPanel,
+  readPanels,
+  stepOf,
+} from './graded-survey.ts';
+import type { TrainingModel } from './training-model.ts';
+
+export type CopiedPair = {
+  /** Places of the two surveys in the class. */
+  readonly surveys: readonly [number, number];
+  readonly same: number;
+  readonly of: number;
+};
+
+/** Fewer points in common prove nothing. */
+const LEAST_COMPARED = 10;
+const FINEST_STEP = 0.1;
+/** From so many repeats a trainee’s own repeatability is known. */
+const LEAST_DOF = 5;
+/** A steady hand on a good gauge repeats that much better than is usual. */
+const STEADY = 3;
+/** Two honest readings of a place may show the same figure at most that often. */
+const MOST_ALIKE = 0.7;
+
+export function copiedSurveys(
+  surveys: readonly GradedSurvey[],
+  { falseAlarm }: TrainingModel['slips'],
+): readonly CopiedPair[] {
+  const pairs = surveys.flatMap((one, i) =>
+    surveys.slice(i + 1).map((other, k) => ({ one, other, surveys: [i, i + 1 + k] as const })),
+  );
+  return pairs.flatMap(({ one, other, surveys: at }) => {
+    const { same, of } = sameValues(one, other);
+    const chance = binomialUpperTail(same, of, honestShare(one, other));
+    const proved = of >= LEAST_COMPARED && chance < falseAlarm / pairs.length;
+    return proved ? [{ surveys: at, same, of }] : [];
+  });
+}
+
+function honestShare(one: GradedSurvey, other: GradedSurvey): number {
+  const step = Math.max(stepOf(one), stepOf(other), FINEST_STEP);
+  const repeatability = Math.min(leastRepeatability(one), leastRepeatability(other));
+  return Math.min(MOST_ALIKE, step / (2 * repeatability * Math.sqrt(Math.PI)));
+}
+
+/** A steady hand shows the same figure more often than the model expects: nobody is to blame for that. */
+function leastRepeatability(survey: GradedSurvey): number {
+  const own = ownRepeatability(survey);
+  return own === null || own.dof < LEAST_DOF ? survey.repeatability / STEADY : own.sd;
+}
+
+/** Points by name, as both surveys have them. */
+function sameValues(
+  one: GradedSurvey,
+  other: GradedSurvey,
+): { readonly same: number; readonly of: number } {
+  const pairs = readPanels(one).flatMap(({ panel, points }) => {
+    const theirs = readPanel(other, panel.id)?.points ?? [];
+    return points.flatMap(({ point, thickness }) => {
+      const match = theirs.find((their) => their.point === point);
+      return match === undefined ? [] : [thickness === match.thickness];
+    });
+  });
+  return { same: pairs.filter((same) => same).length, of: pairs.length };
+}

@@ -1,0 +1,201 @@
+/** What a survey falls short in, in words that a trainee can act on. */
+import { figure, shown } from '../base/rounding.ts';
+import { bare, says, um } from '../base/sentence.ts';
+import type { Panel } from '../film/template/template.ts';
+import type { CarBias } from './car-bias.ts';
+import { type Found, repairsInvented } from './found.ts';
+import { faceReadings, type GradedSurvey, readPanel } from './graded-survey.ts';
+import type { Judged } from './mark.ts';
+import type { PanelScore } from './panel-score.ts';
+import { type Reason, reason, together } from './reasons.ts';
+import type { Reference } from './reference.ts';
+
+export type FaultsOf = {
+  readonly trainee: GradedSurvey;
+  readonly reference: Reference;
+  readonly judged: Judged;
+  readonly bias: CarBias | null;
+  /** Panels that a blunder speaks of already. */
+  readonly explained: ReadonlySet<string>;
+  /** A blunder of the whole survey: no word of its panels one by one. */
+  readonly wholeSurvey: boolean;
+};
+
+export function faultReasons(all: FaultsOf): readonly Reason[] {
+  return [
+    ...(all.wholeSurvey ? [] : biasReason(all.bias, all.trainee)),
+    ...(all.wholeSurvey ? [] : panelReasons(all)),
+    ...(all.wholeSurvey ? [] : repairReasons(all)),
+    ...lowSpotReasons(all),
+    ...coverageReasons(all),
+    ...repeatabilityReasons(all),
+  ];
+}
+
+function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reason[] {
+  if (bias === null || bias.verdict === 'satisfactory') return [];
+  const side = bias.mean > 0 ? 'more' : 'less';
+  const [near, far] = [bias.low, bias.high].map(Math.abs).sort((a, b) => a - b);
+  return [
+    reason(
+      'car-off',
+      says`reads ${um(Math.abs(bias.mean))} ${side} than the reference all over the car (${bare(near ?? 0)} to ${um(far ?? 0)}): set the gauge to zero, check it on a shim, hold it square without pressing, wipe the paint first`,
+      { at: faceReadings(trainee)[0] },
+    ),
+  ];
+}
+
+function panelReasons({ judged, trainee, explained, bias }: FaultsOf): readonly Reason[] {
+  const known = bias !== null && bias.verdict !== 'satisfactory';
+  return judged.scores
+    .filter(({ verdict, panel }) => verdict !== 'satisfactory' && !explained.has(panel.id))
+    .filter(({ difference }) => !(known && isLikeBias(difference, bias)))
+    .sort((a, b) => Math.abs(b.z) - Math.abs(a.z))
+    .map((score) => panelReason(score, trainee));
+}
+
+/** A panel that is off as the whole car is needs no word of its own. */
+const isLikeBias = (difference: number, { mean }: CarBias): boolean =>
+  Math.sign(difference) === Math.sign(mean) && Math.abs(difference) < 2 * Math.abs(mean);
+
+function panelReason(score: PanelScore, trainee: GradedSurvey): Reason {
+  const { panel, mean, reference, kind, z, verdict } = score;
+  const doubtful = verdict === 'questionable';
+  const name = `${kind === 'z' ? 'z' : 'z′'} ${shown(z, 1).replace('-', '−')}`;
+  const what = doubtful
+    ? 'read it again'
+    : 'read it again on clean, dry paint, the probe square and flat, away from edges';
+  return reason(
+    doubtful ? 'panel-doubtful' : 'panel-off',
+    says`${panel.name}: ${um(mean)}, the reference ${um(reference.mean)} (${name}): ${what}`,
+    { panels: [panel.id], at: farthestReading(panel, reference.mean, trainee) },
+  );
+}
+
+/** The reading of a panel that is farthest from the reference. */
+function farthestReading(panel: Panel, mean: number, trainee: GradedSurvey) {
+  const away = (value: number): number => Math.abs(value - mean);
+  return faceReadings(trainee, panel.id).reduce((a, b) =>
+    away(b.thickness) > away(a.thickness) ? b : a,
+  );
+}
+
+function repairReasons({ trainee, reference, judged, explained }: FaultsOf): readonly Reason[] {
+  const missed = readMissed(judged.repairs, trainee).filter(({ id }) => !explained.has(id));
+  const invented = repairsInvented(trainee, reference).filter(
+    ({ panel }) => !explained.has(panel.id),
+  );
+  return [
+    ...missed.map((panel) =>
+      reason(
+        'repair-missed',
+        says`${panel.name}: repaired, which the reference shows (${reference.panels.get(panel.id)?.condition ?? ''}, ${um(reference.panels.get(panel.id)?.mean ?? 0)}) and your readings do not: read more points, nearer to each other`,
+        { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
+      ),
+    ),
+    ...invented.map(({ panel, condition, statistics }) =>
+      reason(
+        'repair-invented',
+        says`${panel.name}: your readings say ${condition} (${um(statistics.mean)}), the reference does not: read it again`,
+        { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
+      ),
+    ),
+  ];
+}
+
+function lowSpotReasons({ trainee, reference, judged, explained }: FaultsOf): readonly Reason[] {
+  return readMissed(judged.lowSpots, trainee).flatMap((panel) => {
+    const spot = reference.panels.get(panel.id)?.lowSpot;
+    const read = readPanel(trainee, panel.id);
+    if (spot === null || spot === undefined || read === undefined || explained.has(panel.id)) {
+      return [];
+    }
+    return [
+      reason(
+        'low-spot-missed',
+        says`${panel.name}: the low spot (${um(spot.thickness)} at point ${spot.point}) was not found, your lowest reading is ${um(read.statistics.min)}: feel and look for sanded places, read closer points there`,
+        { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
+      ),
+    ];
+  });
+}
+
+/** Of what was missed, the panels that were read at all; the others are told as unread. */
+const readMissed = ({ missed }: Found, trainee: GradedSurvey): readonly Panel[] =>
+  missed.filter(({ id }) => readPanel(trainee, id) !== undefined);
+
+function coverageReasons({ judged: { coverage }, trainee }: FaultsOf): readonly Reason[] {
+  const { unread, short, extra, pointsRead, points, panels } = coverage;
+  const [first] = short;
+  const names = (some: readonly Panel[]): string => together(some.map(({ name }) => name));
+  return [
+    ...(unread.length === 0
+      ? []
+      : [
+          reason(
+            'panels-unread',
+            `not read: ${names(unread)} (${unread.length} of ${panels} panels)`,
+            {
+              panels: unread.map(({ id }) => id),
+              at: faceReadings(trainee)[0],
+            },
+          ),
+        ]),
+    ...(first === undefined
+      ? []
+      : [
+          reason(
+            'few-points',
+            `${pointsRead} of the reference’s ${points} points: fewer than the reference on ${short.length === 1 ? first.name : `${short.length} panels`}`,
+            {
+              panels: short.map(({ id }) => id),
+              at: faceReadings(trainee, first.id)[0],
+            },
+          ),
+        ]),
+    ...(extra.length === 0
+      ? []
+      : [
+          reason('panel-extra', `no reference for ${names(extra)}: not scored`, {
+            panels: extra.map(({ id }) => id),
+            at: faceReadings(trainee, extra[0]?.id)[0],
+          }),
+        ]),
+  ];
+}
+
+function repeatabilityReasons({ judged: { repeatability }, trainee }: FaultsOf): readonly Reason[] {
+  if (repeatability === null) {
+    return [
+      reason(
+        'not-repeated',
+        'no point was read twice, so nobody can say how well your readings repeat: read each point three times',
+        { at: faceReadings(trainee)[0] },
+      ),
+    ];
+  }
+  const { sd, allowed, dof } = repeatability;
+  if (sd <= allowed) return [];
+  return [
+    reason(
+      'repeats-apart',
+      says`readings of one point differ by ${um(sd, 2)} (SD of ${figure(dof)} repeats), up to ${um(allowed, 2)} is usual: lift and set the probe down at the very same place, square and without sliding`,
+      { at: widestRepeat(trainee) },
+    ),
+  ];
+}
+
+/** The first reading of the point whose repeats are farthest apart. */
+function widestRepeat(trainee: GradedSurvey) {
+  const points = trainee.survey.panels.flatMap(({ panel, points: own }) =>
+    own.map(({ point, repeats }) => ({
+      panel,
+      point,
+      apart: Math.max(...repeats) - Math.min(...repeats),
+    })),
+  );
+  const [first, ...rest] = points;
+  if (first === undefined) return undefined;
+  const widest = rest.reduce((a, b) => (b.apart > a.apart ? b : a), first);
+  return faceReadings(trainee, widest.panel.id).find(({ point }) => point === widest.point);
+}

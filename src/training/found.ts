@@ -1,0 +1,91 @@
+/**
+ * Low spots and repairs of the reference: which of them a trainee found.
+ *
+ * A low spot is found where the trainee has a reading on that panel nearer to it than to the panel’s middle,
+ * or within what two readings of one place differ by (1.96·√2·s_r); where both marked the point, at that point.
+ * A spot missed with points of one’s own is told and takes no marks: it may lie between them.
+ * A repair is found where the trainee’s own readings say repaint, filler or two films.
+ */
+import { wilsonInterval } from '../base/stats/proportion-interval.ts';
+import type { Panel } from '../film/template/template.ts';
+import {
+  type GradedSurvey,
+  isRepaired,
+  markedPoints,
+  type ReadPanel,
+  readPanel,
+  readPanels,
+} from './graded-survey.ts';
+import type { Reference, ReferencePanel } from './reference.ts';
+
+export type Found = {
+  readonly of: number;
+  readonly found: number;
+  /** Wilson interval of the share, 95 %; null where there is nothing to find. */
+  readonly interval: readonly [low: number, high: number] | null;
+  readonly missed: readonly Panel[];
+  /** How many of the missed are to blame: a small spot between points of one’s own is missed honestly. */
+  readonly blamed: number;
+};
+
+const DIFFERENCE_OF_TWO = 1.96 * Math.SQRT2;
+
+export const lowSpotsFound = (trainee: GradedSurvey, reference: Reference): Found =>
+  counted(
+    [...reference.panels.values()].filter(({ lowSpot }) => lowSpot !== null),
+    (panel) => isSpotFound(panel, trainee, reference),
+    (panel) => hasMarks(panel, trainee),
+  );
+
+export const repairsFound = (trainee: GradedSurvey, reference: Reference): Found =>
+  counted(
+    [...reference.panels.values()].filter(({ repaired }) => repaired),
+    ({ panel }) => {
+      const read = readPanel(trainee, panel.id);
+      return read !== undefined && isRepaired(read);
+    },
+  );
+
+/** Panels that read repaired and are not, by the reference. */
+export const repairsInvented = (
+  trainee: GradedSurvey,
+  reference: Reference,
+): readonly ReadPanel[] =>
+  readPanels(trainee).filter((read) => {
+    const panel = reference.panels.get(read.panel.id);
+    return panel !== undefined && !panel.repaired && isRepaired(read);
+  });
+
+function counted(
+  wanted: readonly ReferencePanel[],
+  isFound: (panel: ReferencePanel) => boolean,
+  isBlamed: (panel: ReferencePanel) => boolean = () => true,
+): Found {
+  const missed = wanted.filter((panel) => !isFound(panel));
+  const found = wanted.length - missed.length;
+  return {
+    of: wanted.length,
+    found,
+    interval: wanted.length === 0 ? null : wilsonInterval(found, wanted.length),
+    missed: missed.map(({ panel }) => panel),
+    blamed: missed.filter(isBlamed).length,
+  };
+}
+
+/** The reference marked the spot, and the trainee read marked points on that panel. */
+const hasMarks = ({ panel, lowSpot, marked }: ReferencePanel, trainee: GradedSurvey): boolean =>
+  lowSpot !== null && marked.has(lowSpot.point) && markedPoints(trainee, panel.id).size > 0;
+
+function isSpotFound(
+  { panel, lowSpot, median, marked }: ReferencePanel,
+  trainee: GradedSurvey,
+  reference: Reference,
+): boolean {
+  const read = readPanel(trainee, panel.id);
+  if (lowSpot === null || read === undefined) return false;
+  const nearer = (lowSpot.thickness + median) / 2;
+  const repeated = lowSpot.thickness + DIFFERENCE_OF_TWO * reference.repeatability;
+  const atMark = marked.has(lowSpot.point) && markedPoints(trainee, panel.id).has(lowSpot.point);
+  const looked = atMark ? read.points.filter(({ point }) => point === lowSpot.point) : read.points;
+  return looked.some(({ thickness }) => thickness <= Math.max(nearer, repeated));
+}

@@ -1,0 +1,96 @@
+/** A survey that somebody handed in, with the readings behind it. */
+import type { Micrometres } from '../base/units.ts';
+import { type Condition, isFactoryFilm } from '../film/condition/condition.ts';
+import { displayStep, pooledRepeatability } from '../film/panel-points.ts';
+import type { Reading } from '../film/reading.ts';
+import type { PanelSurvey, Survey } from '../film/survey.ts';
+
+export type GradedSurvey = {
+  readonly survey: Survey;
+  /** As they were surveyed, their panels named by the ids of the template. */
+  readonly readings: readonly Reading[];
+  /** SD of a reading set down again, as its gauge file or the model says. */
+  readonly repeatability: Micrometres;
+};
+
+/** A panel with a film thickness on its face. */
+export type ReadPanel = PanelSurvey & {
+  readonly film: NonNullable<PanelSurvey['film']>;
+  readonly statistics: NonNullable<PanelSurvey['statistics']>;
+};
+
+const isRead = (panel: PanelSurvey): panel is ReadPanel =>
+  panel.film !== null && panel.statistics !== null;
+
+export const readPanels = ({ survey }: Pick<GradedSurvey, 'survey'>): readonly ReadPanel[] =>
+  survey.panels.filter(isRead);
+
+export const readPanel = (
+  { survey }: Pick<GradedSurvey, 'survey'>,
+  id: string,
+): ReadPanel | undefined => survey.panels.filter(isRead).find(({ panel }) => panel.id === id);
+
+/** Readings of the whole film on the face: those that a panel's statistics come from. */
+export const faceReadings = (
+  { readings }: Pick<GradedSurvey, 'readings'>,
+  panelId?: string,
+): readonly Reading[] =>
+  readings.filter(
+    ({ layer, place, panel }) =>
+      layer === '' && place === 'face' && (panelId === undefined || panel === panelId),
+  );
+
+/** Names of the marked points on a panel's face. */
+export const markedPoints = (
+  survey: Pick<GradedSurvey, 'readings'>,
+  panelId: string,
+): ReadonlySet<string> =>
+  new Set(
+    faceReadings(survey, panelId)
+      .filter(({ marked }) => marked)
+      .map(({ point }) => point),
+  );
+
+/** Repaint, filler, or a part of the panel in either. */
+export const isRepaired = ({ condition, also }: PanelSurvey): boolean =>
+  [condition, ...also].some((one) => one === 'refinished' || one === 'filler' || one === 'mixed');
+
+/** Factory film that nothing stands out of: what such panels vary by is the film of the car. */
+export const isEven = (panel: PanelSurvey): boolean =>
+  [panel.condition, ...panel.also].every(isFactoryFilm) &&
+  panel.lowPoints.length + panel.highPoints.length + panel.keyingSlips.length === 0;
+
+/** SD between points of a panel: of both films together where it carries two. */
+export const betweenPoints = ({ film, statistics, zones }: ReadPanel): Micrometres =>
+  zones.length > 0 && statistics.sd !== null ? statistics.sd : film.spread.sd;
+
+/**
+ * What a panel reads as. That film may be thin somewhere follows from how many points were read as well: only a
+ * point under the floor makes a panel thin here.
+ */
+export function conditionWord({ condition, also, statistics, totalFloor }: ReadPanel): Condition {
+  const words = [condition, ...also];
+  const proved = statistics.min < totalFloor;
+  return words.find((word) => word !== 'thin' || proved) ?? 'original';
+}
+
+/** A name of a point on its panel. */
+export const pointKey = (panelId: string, point: string): string => `${panelId} ${point}`;
+
+/**
+ * SD of readings repeated at their points, all panels together; null where none was. Points with a reading
+ * that is keyed wrongly say nothing of the hand: they are left out.
+ */
+export const ownRepeatability = (
+  graded: Pick<GradedSurvey, 'survey'>,
+  leftOut: ReadonlySet<string> = new Set(),
+): { readonly sd: Micrometres; readonly dof: number } | null =>
+  pooledRepeatability(
+    readPanels(graded).flatMap(({ panel, points }) =>
+      points.filter(({ point }) => !leftOut.has(pointKey(panel.id, point))),
+    ),
+  ) ?? null;
+
+/** The step of the display, off the readings themselves. */
+export const stepOf = (graded: Pick<GradedSurvey, 'readings'>): Micrometres =>
+  displayStep(faceReadings(graded).map(({ thickness }) => thickness));

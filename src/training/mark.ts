@@ -1,0 +1,85 @@
+/**
+ * The mark: what share of each criterion was met, weighted. A criterion with nothing to judge by (no low spot
+ * on the car, no point read twice) gives its weight to the others.
+ *
+ * - accuracy: a panel counts 1 where satisfactory, ½ where questionable, 0 where unsatisfactory;
+ * - coverage: share of the reference’s points that were read;
+ * - low points, repairs: share that was found, of those that nobody can miss honestly (src/training/found.ts);
+ * - repeatability: 1 while the SD of repeats s is no larger than chance allows of the usual one,
+ *   s ≤ s_r·√(χ²(.95; ν)/ν), beyond that the ratio of the two.
+ */
+import { chiSquareQuantile } from '../base/stats/chi-square.ts';
+import { mean } from '../base/stats/summary.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import type { Coverage } from './coverage.ts';
+import type { Found } from './found.ts';
+import type { PanelScore } from './panel-score.ts';
+import type { ScoreVerdict } from './scores.ts';
+import { type Criterion, criteria, type Marking } from './training-model.ts';
+
+export type Repeatability = {
+  readonly sd: Micrometres;
+  readonly dof: number;
+  /** As large as it may come out by chance where the true one is as usual. */
+  readonly allowed: Micrometres;
+};
+
+export type CriterionMark = {
+  readonly criterion: Criterion;
+  readonly weight: number;
+  /** 0 to 1; null where there was nothing to judge by. */
+  readonly share: number | null;
+};
+
+export type Mark = { readonly share: number; readonly criteria: readonly CriterionMark[] };
+
+export const allowedRepeatability = (
+  { sd, dof }: { readonly sd: Micrometres; readonly dof: number },
+  usual: Micrometres,
+): Repeatability => ({
+  sd,
+  dof,
+  allowed: micrometres(usual * Math.sqrt(chiSquareQuantile(0.95, dof) / dof)),
+});
+
+const PANEL_MARKS: Readonly<Record<ScoreVerdict, number>> = {
+  satisfactory: 1,
+  questionable: 0.5,
+  unsatisfactory: 0,
+};
+
+export type Judged = {
+  readonly scores: readonly PanelScore[];
+  readonly coverage: Coverage;
+  readonly lowSpots: Found;
+  readonly repairs: Found;
+  readonly repeatability: Repeatability | null;
+};
+
+export function markOf(judged: Judged, { weights }: Pick<Marking, 'weights'>): Mark {
+  const { scores, coverage, lowSpots, repairs, repeatability } = judged;
+  const shares: Readonly<Record<Criterion, number | null>> = {
+    accuracy: scores.length === 0 ? 0 : mean(scores.map(({ verdict }) => PANEL_MARKS[verdict])),
+    coverage: coverage.share,
+    lowPoints: shareOf(lowSpots),
+    repairs: shareOf(repairs),
+    repeatability:
+      repeatability === null
+        ? null
+        : repeatability.sd <= repeatability.allowed
+          ? 1
+          : repeatability.allowed / repeatability.sd,
+  };
+  const marks = criteria.map((criterion) => ({
+    criterion,
+    weight: weights[criterion],
+    share: shares[criterion],
+  }));
+  const known = marks.flatMap(({ weight, share }) => (share === null ? [] : [{ weight, share }]));
+  const whole = known.reduce((sum, { weight }) => sum + weight, 0);
+  const met = known.reduce((sum, { weight, share }) => sum + weight * share, 0);
+  return { share: whole === 0 ? 0 : met / whole, criteria: marks };
+}
+
+const shareOf = ({ found, blamed }: Found): number | null =>
+  found + blamed === 0 ? null : found / (found + blamed);

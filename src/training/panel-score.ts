@@ -1,0 +1,159 @@
+/**
+ * How far a trainee’s mean of a panel is from the reference, and what that says.
+ *
+ * At points of one’s own the two means differ by the film between the points as well:
+ * z′ = d/√(σ_pt² + s̃²·(1/n + 1/n_ref) + u²), s̃ the spread of the film, u the calibration of both gauges where
+ * they are not one. At the same marked points the film is the same; there d is the mean of the differences
+ * point by point, and what is left in the reference is u_ref² = Σ(s_r²/k)/n², s_r the repeatability and k the
+ * readings at a point. Up to u_ref = 0.3·σ_pt a plain z is taken (ISO 13528, 9.2), else z′ = d/√(σ_pt² + u_ref²).
+ * A consensus has u_ref = (1.25/√p)·s* in place of s̃²/n_ref. Where σ_pt is taken from the class it holds the
+ * trainees’ own points already, and s̃²/n is left out.
+ */
+import { mean } from '../base/stats/summary.ts';
+
+import { type Micrometres, micrometres } from '../base/units.ts';
+import type { PanelPoint } from '../film/panel-points.ts';
+import type { Panel } from '../film/template/template.ts';
+import { betweenPoints, type GradedSurvey, markedPoints, type ReadPanel } from './graded-survey.ts';
+import type { Reference, ReferencePanel } from './reference.ts';
+import { enNumber, type ScoreVerdict, scoreVerdict, zetaScore, zScore } from './scores.ts';
+import type { TrainingModel } from './training-model.ts';
+
+/** The standard deviation that scores are measured by, and where it is from. */
+export type SigmaPt = { readonly value: Micrometres; readonly from: 'stated' | 'class' };
+
+/** What is known of the gauges of both sides. */
+export type Gauges = {
+  /** One gauge took both: its calibration cancels in the difference. */
+  readonly same: boolean;
+  /** A gauge file states what each is uncertain by. */
+  readonly stated: boolean;
+};
+
+export type PanelScore = {
+  readonly panel: Panel;
+  readonly count: number;
+  readonly mean: Micrometres;
+  readonly reference: ReferencePanel;
+  readonly difference: Micrometres;
+  /** Points that both read at one mark; 0 where each read points of their own. */
+  readonly shared: number;
+  readonly kind: 'z' | 'z-prime';
+  readonly z: number;
+  readonly zeta: number | null;
+  readonly en: number | null;
+  readonly verdict: ScoreVerdict;
+};
+
+/** Fewer marks than this in common are no basis: then all points count. */
+const LEAST_SHARED = 3;
+/** Coverage factor of an expanded uncertainty of about 95 %. */
+const COVERAGE_FACTOR = 2;
+
+export type Comparison = {
+  readonly difference: number;
+  readonly shared: number;
+  /** Variances: of the reference, of the trainee’s sampling of the film, of the trainee’s own noise. */
+  readonly ofReference: number;
+  readonly ofSampling: number;
+  readonly ofOwn: number;
+};
+
+/** A trainee’s panel beside one of the reference, which need not be the same panel. */
+export function compared(
+  read: ReadPanel,
+  panel: ReferencePanel,
+  trainee: GradedSurvey,
+  reference: Reference,
+): Comparison {
+  const pairs = sharedPoints(read, panel, trainee);
+  if (pairs.length >= Math.min(LEAST_SHARED, panel.count) && pairs.length > 0) {
+    const noise = (points: readonly PanelPoint[], repeatability: Micrometres): number =>
+      points.reduce((sum, { repeats }) => sum + repeatability ** 2 / repeats.length, 0) /
+      points.length ** 2;
+    return {
+      difference: mean(pairs.map(({ own, theirs }) => own.thickness - theirs.thickness)),
+      shared: pairs.length,
+      ofReference: noise(
+        pairs.map(({ theirs }) => theirs),
+        reference.repeatability,
+      ),
+      ofSampling: 0,
+      ofOwn: noise(
+        pairs.map(({ own }) => own),
+        trainee.repeatability,
+      ),
+    };
+  }
+  return {
+    difference: read.statistics.mean - panel.mean,
+    shared: 0,
+    ofReference: panel.uncertainty ** 2,
+    ofSampling: panel.spread ** 2 / read.points.length,
+    ofOwn: betweenPoints(read) ** 2 / read.points.length,
+  };
+}
+
+function sharedPoints(read: ReadPanel, panel: ReferencePanel, trainee: GradedSurvey) {
+  if (read.panel.id !== panel.panel.id || panel.marked.size === 0) return [];
+  const marked = markedPoints(trainee, read.panel.id);
+  return read.points.flatMap((own) => {
+    const theirs = panel.points.find(({ point }) => point === own.point);
+    return theirs !== undefined && marked.has(own.point) && panel.marked.has(own.point)
+      ? [{ own, theirs }]
+      : [];
+  });
+}
+
+/** What the difference is uncertain by, besides what σ_pt allows a trainee. */
+export function beyondSigma(
+  { ofReference, ofSampling, shared }: Comparison,
+  calibration: number,
+  sigmaPt: SigmaPt,
+): number {
+  const sampling = shared > 0 || sigmaPt.from === 'class' ? 0 : ofSampling;
+  return Math.sqrt(ofReference + sampling + calibration ** 2);
+}
+
+export function scorePanel(
+  read: ReadPanel,
+  panel: ReferencePanel,
+  { trainee, reference, sigmaPt, gauges }: Scoring,
+  model: TrainingModel['scores'],
+): PanelScore {
+  const comparison = compared(read, panel, trainee, reference);
+  const { difference, shared, ofReference, ofOwn } = comparison;
+  const calibrations = gauges.same ? [0, 0] : [read.film.calibration, panel.calibration];
+  const calibration = Math.hypot(...calibrations);
+  const uncertainty = beyondSigma(comparison, calibration, sigmaPt);
+  const plain = shared > 0 && uncertainty <= model.plainUpTo * sigmaPt.value;
+  const z = zScore(difference, sigmaPt.value, plain ? 0 : uncertainty);
+  const [ownU, referenceU] = [
+    Math.hypot(Math.sqrt(ofOwn), calibrations[0] ?? 0),
+    Math.hypot(Math.sqrt(ofReference), calibrations[1] ?? 0),
+  ];
+  const known = ownU + referenceU > 0;
+  return {
+    panel: read.panel,
+    count: read.points.length,
+    mean: read.statistics.mean,
+    reference: panel,
+    difference: micrometres(difference),
+    shared,
+    kind: plain ? 'z' : 'z-prime',
+    z,
+    zeta: known ? zetaScore(difference, ownU, referenceU) : null,
+    en:
+      known && gauges.stated
+        ? enNumber(difference, COVERAGE_FACTOR * ownU, COVERAGE_FACTOR * referenceU)
+        : null,
+    verdict: scoreVerdict(z, model),
+  };
+}
+
+export type Scoring = {
+  readonly trainee: GradedSurvey;
+  readonly reference: Reference;
+  readonly sigmaPt: SigmaPt;
+  readonly gauges: Gauges;
+};

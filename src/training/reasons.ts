@@ -1,0 +1,60 @@
+/** What a trainee is told, and where in the file it shows: a code, a sentence with what to do, a place. */
+import { type Remark, spoken } from '../base/remark.ts';
+import type { Sentence } from '../base/sentence.ts';
+import type { Reading } from '../film/reading.ts';
+
+export type ReasonCode = BlunderCode | FaultCode | 'not-repeated' | 'panel-extra';
+
+/** Something went wrong with the readings themselves. */
+export type BlunderCode =
+  | 'unit-slip'
+  | 'decimal-slip'
+  | 'sides-swapped'
+  | 'values-alike'
+  | 'values-repeated'
+  | 'values-in-order'
+  | 'too-regular'
+  | 'survey-copied';
+
+/** The readings are what they are, and the survey falls short. */
+export type FaultCode =
+  | 'car-off'
+  | 'panel-off'
+  | 'panel-doubtful'
+  | 'panels-unread'
+  | 'few-points'
+  | 'low-spot-missed'
+  | 'repair-missed'
+  | 'repair-invented'
+  | 'repeats-apart';
+
+export type Reason = Omit<Remark, 'value' | 'code'> & {
+  readonly code: ReasonCode;
+  /** Ids of the panels it is about; none where it is about the whole survey. */
+  readonly panels: readonly string[];
+  readonly file: string | null;
+  readonly line: number | null;
+};
+
+export const reason = (
+  code: ReasonCode,
+  said: string | Sentence,
+  { panels = [], at }: { panels?: readonly string[]; at?: Reading | undefined } = {},
+): Reason => ({
+  code,
+  ...spoken(said),
+  panels,
+  file: at?.origin.file ?? null,
+  line: at?.origin.line ?? null,
+});
+
+const MOST_NAMED = 4;
+
+/** `roof`, `roof and boot lid`, `roof, boot lid and bonnet`; of many, the first and how many more. */
+export function together(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  const more = names.length - MOST_NAMED;
+  return more > 1
+    ? `${names.slice(0, MOST_NAMED).join(', ')} and ${more} more`
+    : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+}

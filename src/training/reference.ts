@@ -1,0 +1,175 @@
+/**
+ * What trainees are compared with: the survey of an expert, or the consensus of the class.
+ *
+ * The consensus of a panel is the robust mean x* of the trainees' means (Algorithm A, ISO 13528), with the
+ * standard uncertainty (1.25/√p)·s* of p of them. It has no points and no low spots, and a panel is repaired
+ * where more than half of the trainees read it so.
+ */
+
+import { algorithmA } from '../base/stats/algorithm-a.ts';
+import { median, sampleVariance } from '../base/stats/summary.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import type { Condition } from '../film/condition/condition.ts';
+import type { PanelPoint } from '../film/panel-points.ts';
+import type { Panel } from '../film/template/template.ts';
+import {
+  betweenPoints,
+  conditionWord,
+  type GradedSurvey,
+  isEven,
+  isRepaired,
+  markedPoints,
+  type ReadPanel,
+  readPanels,
+} from './graded-survey.ts';
+import type { TrainingModel } from './training-model.ts';
+
+export type LowSpot = { readonly point: string; readonly thickness: Micrometres };
+
+export type ReferencePanel = {
+  readonly panel: Panel;
+  readonly mean: Micrometres;
+  readonly median: Micrometres;
+  /** Standard uncertainty of the mean, the gauge’s calibration left out. */
+  readonly uncertainty: number;
+  readonly calibration: Micrometres;
+  /** How much film varies over the panel. */
+  readonly spread: Micrometres;
+  /** Points there are to read. */
+  readonly count: number;
+  readonly condition: Condition;
+  readonly repaired: boolean;
+  /** Factory film that nothing stands out of. */
+  readonly even: boolean;
+  readonly lowSpot: LowSpot | null;
+  /** None of a consensus. */
+  readonly points: readonly PanelPoint[];
+  readonly marked: ReadonlySet<string>;
+};
+
+export type Reference = {
+  readonly kind: 'expert' | 'consensus';
+  readonly panels: ReadonlyMap<string, ReferencePanel>;
+  /** How much factory film varies over a panel of this car. */
+  readonly film: { readonly variance: number; readonly dof: number };
+  /** SD of a reading set down again, of the expert. */
+  readonly repeatability: Micrometres;
+};
+
+/** Degrees of freedom that the spread a survey assumes counts as, where no even panel tells one. */
+const ASSUMED_DOF = 6;
+
+/** Over the panels of even film: a low spot or a repair is no spread of the film. */
+function filmSpread(surveys: readonly GradedSurvey[]): Reference['film'] {
+  const even = surveys
+    .flatMap(readPanels)
+    .filter((panel) => isEven(panel) && panel.points.length > 1)
+    .map(({ points }) => points.map(({ thickness }) => thickness));
+  const dof = even.reduce((sum, values) => sum + values.length - 1, 0);
+  const squares = even.reduce(
+    (sum, values) => sum + (values.length - 1) * sampleVariance(values),
+    0,
+  );
+  return squares > 0
+    ? { variance: squares / dof, dof }
+    : {
+        variance: median(surveys.map(({ survey }) => survey.spreadPrior.variance)),
+        dof: ASSUMED_DOF,
+      };
+}
+
+export function expertReference(expert: GradedSurvey): Reference {
+  return {
+    kind: 'expert',
+    panels: byPanel(readPanels(expert).map((panel) => expertPanel(panel, expert))),
+    film: filmSpread([expert]),
+    repeatability: expert.repeatability,
+  };
+}
+
+function expertPanel(read: ReadPanel, expert: GradedSurvey): ReferencePanel {
+  const spread = betweenPoints(read);
+  const { panel, statistics, points } = read;
+  return {
+    panel,
+    mean: statistics.mean,
+    median: statistics.median,
+    uncertainty: spread / Math.sqrt(points.length),
+    calibration: read.film.calibration,
+    spread,
+    count: points.length,
+    condition: conditionWord(read),
+    repaired: isRepaired(read),
+    even: isEven(read),
+    lowSpot: lowSpotOf(read),
+    points,
+    marked: markedPoints(expert, panel.id),
+  };
+}
+
+/**
+ * The lowest of the points that stand out low or read under the floor of the total; on a repaired panel film
+ * varies as it may, and low says nothing.
+ */
+function lowSpotOf(read: ReadPanel): LowSpot | null {
+  const { points, lowPoints, totalFloor } = read;
+  if (isRepaired(read)) return null;
+  const low = points.filter(
+    ({ point, thickness }) => lowPoints.includes(point) || thickness < totalFloor,
+  );
+  const [first, ...rest] = low;
+  if (first === undefined) return null;
+  const { point, thickness } = rest.reduce((a, b) => (b.thickness < a.thickness ? b : a), first);
+  return { point, thickness };
+}
+
+/** Panels that too few surveys read have no consensus. */
+export function consensusReference(
+  surveys: readonly GradedSurvey[],
+  { leastSurveys }: TrainingModel['class'],
+): Reference {
+  const all = surveys.map(readPanels);
+  const ids = [...new Set(all.flatMap((panels) => panels.map(({ panel }) => panel.id)))];
+  const shared = ids.flatMap((id) => {
+    const reads = all.flatMap((panels) => panels.filter(({ panel }) => panel.id === id));
+    return reads.length < Math.max(2, leastSurveys) ? [] : [consensusPanel(reads)];
+  });
+  return {
+    kind: 'consensus',
+    panels: byPanel(shared),
+    film: filmSpread(surveys),
+    repeatability: micrometres(median(surveys.map(({ repeatability }) => repeatability))),
+  };
+}
+
+function consensusPanel(reads: readonly ReadPanel[]): ReferencePanel {
+  const [first] = reads;
+  if (first === undefined) throw new Error('a consensus needs a survey');
+  const { mean, sd } = algorithmA(reads.map(({ statistics }) => statistics.mean));
+  const most = (of: (read: ReadPanel) => boolean): boolean =>
+    reads.filter(of).length > reads.length / 2;
+  return {
+    panel: first.panel,
+    mean: micrometres(mean),
+    median: micrometres(mean),
+    uncertainty: (1.25 * sd) / Math.sqrt(reads.length),
+    calibration: micrometres(0),
+    spread: micrometres(median(reads.map(betweenPoints))),
+    count: Math.round(median(reads.map(({ points }) => points.length))),
+    condition: mostCommon(reads.map(conditionWord)),
+    repaired: most(isRepaired),
+    even: most(isEven),
+    lowSpot: null,
+    points: [],
+    marked: new Set(),
+  };
+}
+
+/** The one that most say; of as many, the one that was said first. */
+function mostCommon(conditions: readonly Condition[]): Condition {
+  const counted = (one: Condition): number => conditions.filter((other) => other === one).length;
+  return conditions.reduce((best, one) => (counted(one) > counted(best) ? one : best));
+}
+
+const byPanel = (panels: readonly ReferencePanel[]): Reference['panels'] =>
+  new Map(panels.map((panel) => [panel.panel.id, panel]));

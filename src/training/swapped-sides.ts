@@ -1,0 +1,87 @@
+/**
+ * Panels of the left and the right mixed up, by the likelihood ratio of the two ways of naming them:
+ * 2·ln LR = Σ z²(as named) − Σ z²(swapped) over a pair. An honest survey has an LR over K with a chance of at
+ * most 1/K (Markov), so K is the count of pairs over the chance of a false alarm. Besides each pair, all pairs
+ * together are tried: who mixes up the sides of the car does so on every panel, each a little apart.
+ */
+import { says } from '../base/sentence.ts';
+import type { PanelSurvey } from '../film/survey.ts';
+import { faceReadings, type ReadPanel, readPanels } from './graded-survey.ts';
+import { beyondSigma, compared, type Scoring } from './panel-score.ts';
+import { type Reason, reason, together } from './reasons.ts';
+import type { ReferencePanel } from './reference.ts';
+import { zScore } from './scores.ts';
+import type { TrainingModel } from './training-model.ts';
+
+type Pair = {
+  readonly panels: readonly [ReadPanel, ReadPanel];
+  /** 2·ln of the likelihood ratio for swapped. */
+  readonly evidence: number;
+  /** Largest |z| once swapped. */
+  readonly left: number;
+};
+
+export function swappedSides(scoring: Scoring, model: TrainingModel): readonly Reason[] {
+  const pairs = mirrorPairs(readPanels(scoring.trainee)).flatMap((panels) =>
+    pairEvidence(panels, scoring),
+  );
+  if (pairs.length === 0) return [];
+  const { falseAlarm } = model.slips;
+  const proof = 2 * Math.log(1 / falseAlarm);
+  const all = pairs.reduce((sum, { evidence }) => sum + evidence, 0);
+  const fits = ({ left }: Pair): boolean => left < model.scores.unsatisfactory;
+  const most = pairs.filter(({ evidence }) => evidence > 0).length > pairs.length / 2;
+  if (pairs.length > 1 && all > proof && most && pairs.every(fits)) {
+    return [
+      told(
+        pairs.flatMap(({ panels }) => panels),
+        'all over the car',
+        scoring,
+      ),
+    ];
+  }
+  const single = proof + 2 * Math.log(pairs.length);
+  return pairs
+    .filter((pair) => pair.evidence > single && fits(pair))
+    .map(({ panels }) => told(panels, together(panels.map(({ panel }) => panel.name)), scoring));
+}
+
+function mirrorPairs(panels: readonly ReadPanel[]): readonly (readonly [ReadPanel, ReadPanel])[] {
+  return panels.flatMap((one, i) =>
+    panels
+      .slice(i + 1)
+      .filter((other) => one.panel.mirror === other.panel.id)
+      .map((other) => [one, other] as const),
+  );
+}
+
+function pairEvidence([one, other]: Pair['panels'], scoring: Scoring): readonly Pair[] {
+  const { panels } = scoring.reference;
+  const [first, second] = [panels.get(one.panel.id), panels.get(other.panel.id)];
+  if (first === undefined || second === undefined) return [];
+  const z = (read: ReadPanel, panel: ReferencePanel): number => {
+    // Points of two panels are never the same: their means are what is compared, either way.
+    const unmarked = { ...panel, marked: new Set<string>() };
+    const found = compared(read, unmarked, scoring.trainee, scoring.reference);
+    const uncertainty = beyondSigma(found, 0, { ...scoring.sigmaPt, from: 'stated' });
+    return zScore(found.difference, scoring.sigmaPt.value, uncertainty);
+  };
+  const asNamed = z(one, first) ** 2 + z(other, second) ** 2;
+  const swapped = [z(one, second), z(other, first)].map(Math.abs);
+  const evidence = asNamed - swapped.reduce((sum, size) => sum + size ** 2, 0);
+  return [{ panels: [one, other], evidence, left: Math.max(...swapped) }];
+}
+
+const told = (
+  panels: readonly PanelSurvey[],
+  where: string,
+  { trainee }: Pick<Scoring, 'trainee'>,
+): Reason =>
+  reason(
+    'sides-swapped',
+    says`left and right are swapped, ${where}: with the sides changed the readings agree with the reference; sides are as seen from the driver’s seat`,
+    {
+      panels: panels.map(({ panel }) => panel.id),
+      at: faceReadings(trainee, panels[0]?.panel.id)[0],
+    },
+  );

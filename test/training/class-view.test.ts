@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest';
+import { algorithmA } from '../../src/base/stats/algorithm-a.ts';
+import { classView, sigmaOfClass } from '../../src/training/class-view.ts';
+import { copiedSurveys } from '../../src/training/copied-surveys.ts';
+import {
+  consensusReference,
+  expertReference,
+  type Reference,
+} from '../../src/training/reference.ts';
+import { seededRandom } from '../samples/seeded-random.ts';
+import {
+  changed,
+  drawCar,
+  gradeAgainst,
+  type Habit,
+  model,
+  readCar,
+  surveyOf,
+  usualHabit,
+} from './true-class.ts';
+
+const marked: Habit = { ...usualHabit, marked: true, repeats: 2 };
+const random = seededRandom(77);
+const car = drawCar(random);
+const reference = expertReference(surveyOf(readCar(random, car, marked)));
+const readings = Array.from({ length: 6 }, (_, k) =>
+  readCar(random, car, { ...marked, bias: k === 5 ? 4 : 0 }),
+);
+const surveys = readings.map((one) => surveyOf(one));
+const graded = (against: Reference, some = surveys) =>
+  some.map((survey) => ({ survey, grade: gradeAgainst(survey, against) }));
+
+describe('a class', () => {
+  test('has its gauge R&R at the marks that all read twice', () => {
+    const { gaugeRr } = classView(graded(reference), reference);
+    expect(gaugeRr).toMatchObject({
+      parts: 'marked points',
+      counts: { parts: 55, trainees: 6, trials: 2 },
+    });
+    // Drawn with a repeatability of 1.5 µm, and one trainee of six 4 µm over the others.
+    expect(Math.abs((gaugeRr?.result.sd.ev ?? 0) - 1.5)).toBeLessThan(0.15);
+    expect(Math.abs((gaugeRr?.result.sd.av ?? 0) - 4 / Math.sqrt(6))).toBeLessThan(0.5);
+  });
+
+  test('has it by panels where points are one’s own, and none where only one survey is sound', () => {
+    const own = readings.map((one) => surveyOf(one.map((row) => ({ ...row, marked: false }))));
+    const { gaugeRr } = classView(graded(reference, own), reference);
+    expect(gaugeRr).toMatchObject({ parts: 'panels', counts: { parts: 11, trials: 5 } });
+    expect(classView(graded(reference, surveys.slice(0, 1)), reference).gaugeRr).toBeNull();
+  });
+
+  test('leaves a survey with slips out of what it says of panels and of the gauge', () => {
+    const slipped = surveyOf(changed(readings[0] ?? [], ({ thickness }) => thickness / 25.4));
+    const view = classView(graded(reference, [slipped, ...surveys.slice(1)]), reference);
+    expect(view.gaugeRr?.counts.trainees).toBe(5);
+    expect(view.panels.every(({ count }) => count === 5)).toBe(true);
+  });
+
+  test('says of each panel how many read it satisfactorily, and how the class scatters', () => {
+    const { panels, kappa } = classView(graded(reference), reference);
+    const roof = panels.find((one) => one.reference.panel.id === 'roof');
+    const means = surveys.map(
+      ({ survey }) => survey.panels.find(({ panel }) => panel.id === 'roof')?.statistics?.mean ?? 0,
+    );
+    expect(roof?.robust).toEqual(algorithmA(means));
+    expect(roof).toMatchObject({ count: 6, satisfactory: 1 });
+    expect(kappa?.observed).toBeGreaterThan(0.9);
+  });
+
+  test('gives a σ of its own: that of Algorithm A over the panels', () => {
+    const sigma = sigmaOfClass(surveys, reference, model.class);
+    expect(sigma?.from).toBe('class');
+    expect(sigma?.value).toBeGreaterThan(0.3);
+    expect(sigma?.value).toBeLessThan(4);
+    expect(sigmaOfClass(surveys.slice(0, 2), reference, model.class)).toBeUndefined();
+  });
+});
+
+describe('a class that is its own reference', () => {
+  const consensus = consensusReference(surveys, model.class);
+
+  test('has the robust mean of each panel, known to 1.25·s*/√p', () => {
+    const means = surveys.map(
+      ({ survey }) => survey.panels.find(({ panel }) => panel.id === 'roof')?.statistics?.mean ?? 0,
+    );
+    const { mean, sd } = algorithmA(means);
+    const roof = consensus.panels.get('roof');
+    expect(roof?.mean).toBe(mean);
+    expect(roof?.uncertainty).toBeCloseTo((1.25 * sd) / Math.sqrt(6), 12);
+    expect(consensus.panels.get('quarter-left')).toMatchObject({
+      repaired: true,
+      condition: 'refinished',
+    });
+  });
+
+  test('finds honest surveys satisfactory, and hardly moves for one that is far off', () => {
+    expect(graded(consensus).map(({ grade }) => grade.verdict)).toEqual(
+      Array.from({ length: 6 }, () => 'satisfactory'),
+    );
+    const far = surveyOf(changed(readings[0] ?? [], ({ thickness }) => thickness + 60));
+    const moved = consensusReference([far, ...surveys.slice(1)], model.class);
+    const [before, after] = [consensus, moved].map((one) => one.panels.get('roof')?.mean ?? 0);
+    expect(Math.abs((after ?? 0) - (before ?? 0))).toBeLessThan(2);
+    expect(gradeAgainst(far, moved).verdict).toBe('unsatisfactory');
+  });
+
+  test('says nothing of panels that too few read', () => {
+    const few = surveys.map((survey, k) =>
+      k < 2 ? survey : surveyOf((readings[k] ?? []).filter(({ panel }) => panel !== 'roof')),
+    );
+    expect(consensusReference(few, model.class).panels.has('roof')).toBe(false);
+  });
+});
+
+test('surveys that read few points in common are not called copies', () => {
+  const few = readings.map((one) => surveyOf(one.slice(0, 8)));
+  expect(
+    copiedSurveys(
+      [few[0], few[0]].flatMap((one) => one ?? []),
+      model.slips,
+    ),
+  ).toEqual([]);
+});

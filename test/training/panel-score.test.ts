@@ -1,0 +1,86 @@
+import { describe, expect, test } from 'vitest';
+import type { Reading } from '../../src/film/reading.ts';
+import { readPanel } from '../../src/training/graded-survey.ts';
+import { type PanelScore, type SigmaPt, scorePanel } from '../../src/training/panel-score.ts';
+import { expertReference } from '../../src/training/reference.ts';
+import { model, oneGauge, readingAt, sigmaPt, surveyOf } from './true-class.ts';
+
+const rows = (panel: string, values: readonly number[], marked = false): readonly Reading[] =>
+  values.map((value, i) => readingAt(panel, `${i + 1}`, 1, value, { marked, line: i + 2 }));
+/** Four panels of one spread, and the bonnet as it is given. */
+const car = (bonnet: readonly number[], marked = false): readonly Reading[] => [
+  ...rows('bonnet', bonnet, marked),
+  ...['roof', 'boot', 'wing-front-left'].flatMap((panel) => rows(panel, [108, 110, 112, 114, 116])),
+];
+
+function scored(
+  own: readonly Reading[],
+  theirs: readonly Reading[],
+  { sigma = sigmaPt as SigmaPt, gauges = oneGauge as { same: boolean; stated: boolean } } = {},
+): PanelScore {
+  const [trainee, expert] = [surveyOf(own), surveyOf(theirs)];
+  const reference = expertReference(expert);
+  const [read, panel] = [readPanel(trainee, 'bonnet'), reference.panels.get('bonnet')];
+  if (read === undefined || panel === undefined) throw new Error('the bonnet was read');
+  return scorePanel(read, panel, { trainee, reference, sigmaPt: sigma, gauges }, model.scores);
+}
+
+const reference = [108, 110, 112, 114, 116];
+
+describe('a panel read at points of one’s own', () => {
+  test('has z′ = d/√(σ² + s²/n + s²/n_ref), s the spread that the reference shows', () => {
+    const { kind, z, difference } = scored(car([118, 120, 122]), car(reference));
+    const s2 = surveyOf(car(reference)).survey.panels.find((p) => p.panel.id === 'bonnet')?.film
+      ?.spread.sd;
+    expect(kind).toBe('z-prime');
+    expect(difference).toBeCloseTo(8, 12);
+    expect(z).toBeCloseTo(8 / Math.sqrt(9 + (s2 ?? 0) ** 2 * (1 / 3 + 1 / 5)), 10);
+  });
+  test('is scored more mildly where the gauges are two, by the calibration of both', () => {
+    const one = scored(car([118, 120, 122]), car(reference));
+    const two = scored(car([118, 120, 122]), car(reference), {
+      gauges: { same: false, stated: false },
+    });
+    const [own, theirs] = [120, 112].map((t) => (1 + 0.02 * t) / Math.sqrt(3));
+    const added = (own ?? 0) ** 2 + (theirs ?? 0) ** 2;
+    expect((8 / two.z) ** 2).toBeCloseTo((8 / one.z) ** 2 + added, 8);
+  });
+  test('leaves its own sampling out where σ is that of the class, which holds it already', () => {
+    const sigma: SigmaPt = { ...sigmaPt, from: 'class' };
+    const { z } = scored(car([118, 120, 122]), car(reference), { sigma });
+    const s = surveyOf(car(reference)).survey.panels.find((p) => p.panel.id === 'bonnet')?.film;
+    expect(z).toBeCloseTo(8 / Math.sqrt(9 + (s?.spread.sd ?? 0) ** 2 / 5), 10);
+  });
+});
+
+describe('a panel read at the same marked points', () => {
+  const shifted = reference.map((value) => value + 6);
+  test('has a plain z of the differences point by point', () => {
+    const found = scored(car(shifted, true), car(reference, true));
+    expect(found).toMatchObject({ kind: 'z', shared: 5, verdict: 'satisfactory' });
+    expect(found.z).toBeCloseTo(2, 12);
+  });
+  test('does not mind film that differs between points, nor points that only one of both read', () => {
+    const found = scored(car(shifted.slice(0, 3), true), car(reference, true));
+    expect(found).toMatchObject({ kind: 'z', shared: 3 });
+    expect(found.difference).toBeCloseTo(6, 12);
+  });
+  test('has z′ where the reference is known to no better than 0.3 of σ', () => {
+    const sigma: SigmaPt = { ...sigmaPt, value: 2 as SigmaPt['value'] };
+    const found = scored(car(shifted, true), car(reference, true), { sigma });
+    expect(found.kind).toBe('z-prime');
+    expect(found.z).toBeCloseTo(6 / Math.sqrt(4 + 1.5 ** 2 / 5), 10);
+  });
+  test('needs three marks in common: with fewer all points count', () => {
+    expect(scored(car(shifted.slice(0, 2), true), car(reference, true)).shared).toBe(0);
+  });
+  test('has zeta by the noise of both, and E_n only where gauge files state it', () => {
+    const found = scored(car(shifted, true), car(reference, true));
+    expect(found.zeta).toBeCloseTo(6 / Math.sqrt((2 * 1.5 ** 2) / 5), 10);
+    expect(found.en).toBeNull();
+    const stated = scored(car(shifted, true), car(reference, true), {
+      gauges: { same: true, stated: true },
+    });
+    expect(stated.en).toBeCloseTo((found.zeta ?? 0) / 2, 12);
+  });
+});
