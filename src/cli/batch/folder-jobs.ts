@@ -1,0 +1,62 @@
+/**
+ * A folder as a list of jobs: one for each name in it, in order of the names.
+ *
+ * `coupe.job.json` says what is known of the job "coupe", `coupe.csv` holds its readings; beside them
+ * may lie `coupe.defects.csv`, `coupe.spots.csv` and `coupe.gauge.json`. A file of readings alone is
+ * a job as well. Folders within it are not looked into.
+ */
+import { readdir } from 'node:fs/promises';
+import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
+
+/** What lies beside the readings of a job, by the end of its name. */
+const beside: Readonly<Record<string, string>> = {
+  '.job.json': 'job_file',
+  '.defects.csv': 'defects',
+  '.spots.csv': 'spots',
+  '.gauge.json': 'gauge',
+};
+const readings = /\.(?:csv|tsv|txt)$/i;
+
+export async function folderJobs(
+  folder: string,
+  columns: readonly string[],
+): Promise<readonly BatchEntry[]> {
+  return jobsAmong(folder, await readdir(folder), columns);
+}
+
+/** The same from the names of the files. */
+export function jobsAmong(
+  folder: string,
+  names: readonly string[],
+  columns: readonly string[],
+): readonly BatchEntry[] {
+  const parts = names.filter((name) => !name.startsWith('.')).flatMap(partOf);
+  const ids = [...new Set(parts.filter(({ column }) => makesJob(column)).map(({ id }) => id))];
+  return ids.sort(byCode).map((id) => {
+    const own = parts.filter((part) => part.id === id);
+    const cellOf = (name: string): SaidCell => ({ text: name, at: { file: folder } });
+    const read = own.filter(({ column }) => column === 'readings').map(({ name }) => cellOf(name));
+    const said = own.flatMap(({ column, name }): [string, SaidCell][] =>
+      columns.includes(column) && column !== 'readings' ? [[column, cellOf(name)]] : [],
+    );
+    // A job without readings is one whose file is missing: its record says so.
+    const files =
+      read.length === 0 ? [cellOf(`${id}.csv`)] : read.sort((a, b) => byCode(a.text, b.text));
+    return { id, at: { file: folder }, readings: files, said: new Map(said) };
+  });
+}
+
+type Part = { readonly id: string; readonly column: string; readonly name: string };
+
+const makesJob = (column: string): boolean => column === 'readings' || column === 'job_file';
+
+function partOf(name: string): readonly Part[] {
+  const ending = Object.keys(beside).find((one) => name.toLowerCase().endsWith(one));
+  if (ending !== undefined) {
+    return [{ id: name.slice(0, -ending.length), column: beside[ending] ?? '', name }];
+  }
+  return readings.test(name) ? [{ id: name.replace(readings, ''), column: 'readings', name }] : [];
+}
+
+/** By code unit: the same on every machine. */
+const byCode = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

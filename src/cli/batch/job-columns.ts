@@ -1,0 +1,57 @@
+/** The columns of a list of jobs: its name, its readings, and the options that are about one job. */
+import type { Command } from '../command.ts';
+import { type OptionName, type OptionSpec, optionSpecs } from '../options.ts';
+
+/** Options that say something of one job: a list may have a column for each, whatever its command. */
+const ofOneJob: readonly OptionName[] = [
+  'job',
+  'shop',
+  'gauge',
+  'defects',
+  'spots',
+  'template',
+  'vehicle',
+  'finish',
+  'aim',
+  'riskPct',
+  'floorUm',
+  'filmRecord',
+  'kind',
+  'policy',
+  'readingUnit',
+  'encoding',
+  'delimiter',
+  'decimal',
+  'layout',
+];
+
+/** The column `job` is the job's name, so that its file has another. */
+const columnOf = (name: OptionName): string =>
+  name === 'job' ? 'job_file' : name.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+
+export type JobColumns = {
+  readonly columns: readonly string[];
+  readonly needed: readonly string[];
+  readonly several: readonly string[];
+  /** Undefined where the command has no use for it, so that one list serves several. */
+  readonly optionOf: (column: string) => OptionName | undefined;
+};
+
+export function jobColumns(command: Pick<Command, 'options'>): JobColumns {
+  const options = new Map(ofOneJob.map((name) => [columnOf(name), name] as const));
+  return {
+    columns: ['job', 'readings', ...options.keys()],
+    needed: ['job', 'readings'],
+    several: ['readings'],
+    optionOf: (column) => {
+      const name = options.get(column);
+      return name !== undefined && command.options.includes(name) ? name : undefined;
+    },
+  };
+}
+
+/** Whether an option names a file, or may: a path in a list is relative to the list. */
+export function mayNameFile(name: OptionName): boolean {
+  const { flags }: OptionSpec = optionSpecs[name];
+  return /<(?:\w+\|)?file>/.test(flags);
+}

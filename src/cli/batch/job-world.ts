@@ -1,0 +1,77 @@
+/**
+ * The world as a job of a batch sees it: what it loads is noted, so that the same job need not be done
+ * again; what follows from options alone is kept for the next job that has the same.
+ */
+import type { World } from '../command.ts';
+import type { TypedOptions } from '../options.ts';
+
+/** Checksums of what a job loaded, by the name of the file; null where it could not be read. */
+export type LoadedSums = Map<string, string | null>;
+
+type Kept = { readonly made: Promise<unknown>; readonly sums: LoadedSums };
+
+/** Settings of so many kinds of job are kept; the job files of a long list are not. */
+const mostKept = 8;
+
+export type JobWorlds = {
+  /** Equal options are given as one and the same, by which what follows from them is known again. */
+  readonly same: (options: TypedOptions) => TypedOptions;
+  readonly worldOf: (sums: LoadedSums, load: World['load']) => World;
+};
+
+/** A job writes nothing and knows of no other command. */
+const apart: Pick<World, 'create' | 'command' | 'commands'> = {
+  create: async () => [],
+  command: async (name) => {
+    throw new Error(`a job does not run ${name}`);
+  },
+  commands: async () => [],
+};
+
+export function createJobWorlds(
+  around: Pick<World, 'surroundings' | 'fromEnvironment'>,
+): JobWorlds {
+  const base = { ...around, ...apart };
+  const byText = new Map<string, TypedOptions>();
+  const kept = new WeakMap<TypedOptions, Map<string, Kept>>();
+
+  const same = (options: TypedOptions): TypedOptions => {
+    const key = JSON.stringify(options);
+    const known = byText.get(key) ?? options;
+    byText.delete(key);
+    byText.set(key, known);
+    const [oldest] = byText.keys();
+    if (byText.size > mostKept && oldest !== undefined) byText.delete(oldest);
+    return known;
+  };
+
+  const worldOf = (sums: LoadedSums, load: World['load']): World => {
+    const noting =
+      (own: LoadedSums): World['load'] =>
+      async (name) => {
+        const loaded = await load(name);
+        own.set(name, loaded.file?.sha256 ?? null);
+        return loaded;
+      };
+    const once: World['once'] = async (what, options, make) => {
+      const own = kept.get(options) ?? new Map<string, Kept>();
+      kept.set(options, own);
+      const entry = own.get(what) ?? keep(make);
+      own.set(what, entry);
+      const made = await entry.made;
+      for (const [name, sum] of entry.sums) sums.set(name, sum);
+      return made as Awaited<ReturnType<typeof make>>;
+    };
+    const keep = (make: (world: World) => Promise<unknown>): Kept => {
+      const own: LoadedSums = new Map();
+      const world: World = {
+        ...base,
+        load: noting(own),
+        once: (_what, _options, again) => again(world),
+      };
+      return { made: make(world), sums: own };
+    };
+    return { ...base, load: noting(sums), once };
+  };
+  return { same, worldOf };
+}

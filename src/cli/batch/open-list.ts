@@ -1,0 +1,165 @@
+/** What was named as a list → its jobs, whatever form it has. */
+import { open, stat } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { STANDARD_INPUT, saidFile } from '../../base/file-name.ts';
+import { readBatchList } from '../../intake/read-batch-list.ts';
+import { type BatchEntry, batchEntries } from '../../tasks/batch/batch-jobs.ts';
+import { intakeOptions } from '../../tasks/read/read-vehicles.ts';
+import type { Command, World } from '../command.ts';
+import { loadInputs, readRequest } from '../load-inputs.ts';
+import type { TypedOptions } from '../options.ts';
+import { utf8Text } from '../utf8-text.ts';
+import { folderJobs } from './folder-jobs.ts';
+import { type JobColumns, jobColumns } from './job-columns.ts';
+import { type JobTask, jobTask } from './job-task.ts';
+import { openVehicleJobs, type VehicleJob } from './vehicle-jobs.ts';
+
+export type JobList =
+  | {
+      readonly kind: 'jobs';
+      readonly count: number;
+      readonly tasks: AsyncIterable<JobTask> | readonly JobTask[];
+      /** What is to be said when all were handed out. */
+      readonly afterwards: () => readonly Diagnostic[];
+    }
+  /** Readings in a form that is read whole: a job for each vehicle in it. */
+  | { readonly kind: 'whole'; readonly readings: string };
+
+/** `options` are those typed for all jobs. */
+export async function openList(
+  name: string,
+  command: Command,
+  options: TypedOptions,
+  world: World,
+): Promise<Outcome<JobList>> {
+  const columns = jobColumns(command);
+  const known = name === STANDARD_INPUT ? undefined : await stat(name).catch(() => undefined);
+  if (known?.isDirectory() === true) {
+    const entries = await folderJobs(name, columns.columns);
+    return entries.length === 0
+      ? { diagnostics: [emptyFolder(name)] }
+      : { value: listOf(entries, name, columns, options), diagnostics: [] };
+  }
+  const start = await beginning(name, world);
+  if (start.value === undefined) return { diagnostics: start.diagnostics };
+  const folder = name === STANDARD_INPUT ? '' : dirname(name);
+  const form = formOf(start.value, columns);
+  if (form === 'readings') return vehicleList(name, options, world);
+  const { file, diagnostics } = await world.load(name);
+  if (file === undefined) return { diagnostics };
+  const listed = form === 'table' ? readBatchList(file, columns) : await jsonList(file, columns);
+  if (listed.value === undefined) return { diagnostics: listed.diagnostics };
+  const entries = batchEntries(listed.value);
+  const all = [...listed.diagnostics, ...entries.diagnostics];
+  if (entries.value === undefined) return { diagnostics: all };
+  return entries.value.length === 0
+    ? { diagnostics: [...all, emptyList(name)] }
+    : { value: listOf(entries.value, folder, columns, options), diagnostics: all };
+}
+
+async function jsonList(file: Parameters<typeof utf8Text>[0], columns: JobColumns) {
+  const text = utf8Text(file);
+  if (text.value === undefined) return { diagnostics: text.diagnostics };
+  const { readBatchListJson } = await import('../../formats/batch-list.ts');
+  return readBatchListJson(file.name, text.value, columns);
+}
+
+function listOf(
+  entries: readonly BatchEntry[],
+  folder: string,
+  columns: JobColumns,
+  typed: TypedOptions,
+): JobList {
+  const place = { folder: folder === '.' ? '' : folder, typed };
+  const tasks = entries.map((entry, i) => jobTask(entry, i + 1, columns, place));
+  return { kind: 'jobs', count: tasks.length, tasks, afterwards: () => [] };
+}
+
+/** Bytes that tell a list from readings. */
+const headBytes = 64 * 1024;
+
+async function beginning(name: string, world: World): Promise<Outcome<string>> {
+  if (name === STANDARD_INPUT) {
+    const { file, diagnostics } = await world.load(name);
+    return file === undefined
+      ? { diagnostics }
+      : { value: asText(file.bytes.subarray(0, headBytes)), diagnostics };
+  }
+  const handle = await open(name).catch(() => undefined);
+  if (handle === undefined) {
+    const { diagnostics } = await world.load(name);
+    return { diagnostics };
+  }
+  try {
+    const { buffer, bytesRead } = await handle.read(new Uint8Array(headBytes), 0, headBytes, 0);
+    return { value: asText(buffer.subarray(0, bytesRead)), diagnostics: [] };
+  } finally {
+    await handle.close();
+  }
+}
+
+/** Good enough to look for words in, whatever the encoding. */
+const asText = (bytes: Uint8Array): string =>
+  new TextDecoder('latin1')
+    .decode(bytes)
+    .replaceAll('\0', '')
+    .replace(/^(?:ï»¿|ÿþ|þÿ)/, '');
+
+/** A list of jobs names them or their readings in its head, and no panel. */
+function formOf(start: string, { columns }: JobColumns): 'json' | 'table' | 'readings' {
+  if (/^\s*[[{]/.test(start)) return 'json';
+  const heads = start
+    .split(/\r\n?|\n/, 6)
+    .map((line) =>
+      line.split(/[,;\t|]/).map((cell) => cell.replaceAll('"', '').trim().toLowerCase()),
+    );
+  const isList = (cells: readonly string[]): boolean =>
+    cells.length > 1 &&
+    (cells.includes('job') || cells.includes('readings')) &&
+    cells.filter((cell) => columns.includes(cell.replace(/[\s-]+/g, '_'))).length > 1 &&
+    !cells.some((cell) => /^(?:panel|reading(?:_|\b(?!s)))/.test(cell));
+  return heads.some(isList) ? 'table' : 'readings';
+}
+
+async function vehicleList(
+  name: string,
+  options: TypedOptions,
+  world: World,
+): Promise<Outcome<JobList>> {
+  const inputs = await loadInputs([], options, world);
+  if (inputs.value === undefined || hasErrors(inputs.diagnostics)) {
+    return { diagnostics: inputs.diagnostics };
+  }
+  const intake = intakeOptions(readRequest(inputs.value, options));
+  if (intake.value === undefined) return { diagnostics: intake.diagnostics };
+  const vehicles = await openVehicleJobs(name, intake.value, world.load);
+  if (vehicles === undefined) return { value: { kind: 'whole', readings: name }, diagnostics: [] };
+  const { count, jobs, afterwards } = vehicles;
+  const tasks = vehicleTasks(name, options, jobs);
+  return { value: { kind: 'jobs', count, tasks, afterwards }, diagnostics: [] };
+}
+
+async function* vehicleTasks(
+  name: string,
+  options: TypedOptions,
+  jobs: AsyncIterable<VehicleJob>,
+): AsyncIterable<JobTask> {
+  let seq = 0;
+  for await (const { vehicle, part } of jobs) {
+    seq += 1;
+    yield { seq, id: vehicle, operands: [name], options, problems: [], part };
+  }
+}
+
+const emptyFolder = (name: string): Diagnostic =>
+  error('batch-empty', `the folder "${name}" holds no job`, {
+    at: { file: name },
+    hint: 'a job is a file of readings (csv, tsv, txt), or NAME.job.json with NAME.csv beside it',
+  });
+
+const emptyList = (name: string): Diagnostic =>
+  error('batch-empty', `${saidFile(name)} lists no job`, {
+    at: { file: name },
+    hint: 'write a row for each: its name and the file of its readings',
+  });

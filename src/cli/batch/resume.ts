@@ -1,0 +1,142 @@
+/**
+ * What of a batch that was cut off still stands: the jobs at its start whose name, question and files
+ * are the same as now. From the first that is not, all are done anew, so that records stay in order.
+ */
+import { createHash } from 'node:crypto';
+import { createReadStream } from 'node:fs';
+import type { JobStatus } from '../../report/batch/batch-record.ts';
+import type { MachineRecord } from '../../report/model.ts';
+import type { TypedOptions } from '../options.ts';
+import type { JobTask } from './job-task.ts';
+import { partName } from './line-file.ts';
+import type { CountedJob } from './tally.ts';
+
+export type Standing = {
+  /** Jobs that need not be done again. */
+  readonly jobs: readonly CountedJob[];
+  /** Bytes of the file that hold their records. */
+  readonly bytes: number;
+  readonly lines: () => AsyncIterable<string>;
+  /** The jobs that are still to be done. */
+  readonly rest: AsyncIterable<JobTask>;
+};
+
+/** `question` is the checksum of what a job asks besides its files. */
+export async function standing(
+  tasks: AsyncIterable<JobTask> | readonly JobTask[],
+  { resume, out = '' }: TypedOptions,
+  question: (task: JobTask) => string,
+): Promise<Standing> {
+  const left = iterated(tasks);
+  const jobs: CountedJob[] = [];
+  let bytes = 0;
+  let undone: JobTask | undefined;
+  const path = partName(out);
+  if (resume === true) {
+    const sums = new Map<string, string | null>();
+    for await (const { record, end } of recordsIn(path, Number.POSITIVE_INFINITY)) {
+      const { value: task, done } = await left.next();
+      if (done === true) break;
+      undone = task;
+      if (!isOf(record, task, question(task)) || !(await filesStand(record, sums))) break;
+      undone = undefined;
+      jobs.push({ job: task.id, status: record['status'] as JobStatus, told: '' });
+      bytes = end;
+    }
+  }
+  return {
+    jobs,
+    bytes,
+    lines: async function* () {
+      if (bytes === 0) return;
+      for await (const { line } of recordsIn(path, bytes)) yield line;
+    },
+    rest: following(undone, left),
+  };
+}
+
+async function* iterated<T>(values: AsyncIterable<T> | readonly T[]): AsyncGenerator<T, undefined> {
+  yield* values;
+  return undefined;
+}
+
+async function* following(
+  first: JobTask | undefined,
+  rest: AsyncGenerator<JobTask>,
+): AsyncIterable<JobTask> {
+  if (first !== undefined) yield first;
+  yield* rest;
+}
+
+const isOf = (record: MachineRecord, { id, seq }: JobTask, question: string): boolean =>
+  record['job'] === id && record['seq'] === seq && record['settings_sha256'] === question;
+
+type StandingRecord = {
+  readonly record: MachineRecord;
+  readonly line: string;
+  /** Bytes of the file up to the end of its line. */
+  readonly end: number;
+};
+
+/** Whole lines that are records, from the start of the file; it ends at the first that is none. */
+async function* recordsIn(path: string, most: number): AsyncIterable<StandingRecord> {
+  let held = Buffer.alloc(0);
+  let end = 0;
+  for await (const chunk of chunksOf(path)) {
+    held = Buffer.concat([held, chunk]);
+    for (let at = held.indexOf(0x0a); at !== -1; at = held.indexOf(0x0a)) {
+      const bytes = held.subarray(0, at + 1);
+      held = held.subarray(at + 1);
+      end += bytes.length;
+      const line = bytes.toString('utf8');
+      const record = recordOf(line);
+      if (record === undefined || end > most) return;
+      yield { record, line, end };
+    }
+  }
+}
+
+/** Nothing where the file cannot be read: then nothing stands. */
+async function* chunksOf(path: string): AsyncIterable<Buffer> {
+  try {
+    for await (const chunk of createReadStream(path)) yield chunk as Buffer;
+  } catch (problem) {
+    if (!(problem instanceof Error && 'syscall' in problem)) throw problem;
+  }
+}
+
+function recordOf(line: string): MachineRecord | undefined {
+  try {
+    const value: unknown = JSON.parse(line);
+    const is = typeof value === 'object' && value !== null && 'schema' in value;
+    return is && value.schema === 'leastcut/batch/1' ? (value as MachineRecord) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Whether the files that a record was made from are what they were; `sums` keeps what is known. */
+async function filesStand(
+  record: MachineRecord,
+  sums: Map<string, string | null>,
+): Promise<boolean> {
+  const inputs = Array.isArray(record['inputs']) ? record['inputs'] : [];
+  for (const { file, sha256 } of inputs as { file: string; sha256: string | null }[]) {
+    const known = sums.get(file);
+    const now = known === undefined ? await sumOf(file) : known;
+    sums.set(file, now);
+    if (now !== sha256) return false;
+  }
+  return true;
+}
+
+/** Null where the file cannot be read. */
+async function sumOf(path: string): Promise<string | null> {
+  const hash = createHash('sha256');
+  try {
+    for await (const chunk of createReadStream(path)) hash.update(chunk as Buffer);
+    return hash.digest('hex');
+  } catch {
+    return null;
+  }
+}

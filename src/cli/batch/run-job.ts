@@ -1,0 +1,116 @@
+/** One job: its command on its files, as if it had been typed, and what came of it as a record. */
+import { createHash } from 'node:crypto';
+import { isAbsolute, relative } from 'node:path';
+import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
+import { renderDiagnostic } from '../../render/diagnostic-text.ts';
+import { renderNdjson } from '../../render/json.ts';
+import { batchRecord, type FinishedJob, type JobStatus } from '../../report/batch/batch-record.ts';
+import type { Command, World } from '../command.ts';
+import { exitCodeOf, exitCodes } from '../exit-code.ts';
+import { loadFile } from '../files.ts';
+import { version } from '../version.ts';
+import { filesOfTask, type JobTask } from './job-task.ts';
+import { createJobWorlds, type LoadedSums } from './job-world.ts';
+import { toPiece } from './vehicle-part.ts';
+
+/** What a job came to, ready to be written. */
+export type JobDone = Pick<FinishedJob, 'job' | 'seq' | 'status' | 'exit'> & {
+  /** The record as a line. */
+  readonly line: string;
+  /** The first error as people are told it; empty where there is none. */
+  readonly told: string;
+};
+
+export type JobRunner = (task: JobTask) => Promise<JobDone>;
+
+/** What holds for all jobs; `found` are the settings files that nobody named, as they are shown. */
+export type JobSetup = Pick<World, 'surroundings' | 'fromEnvironment'> & {
+  readonly found: readonly string[];
+};
+
+export function createJobRunner(command: Command, { found, ...around }: JobSetup): JobRunner {
+  const worlds = createJobWorlds(around);
+  return async (task) => {
+    const settingsSum = settingsSumOf(command.name, task, found);
+    const sums: LoadedSums = new Map();
+    const ended = await attempt(command, task, (load) => worlds.worldOf(sums, load), worlds.same);
+    return finished({
+      ...{ job: task.id, seq: task.seq, command: command.name, settingsSum },
+      inputs: inputsOf(sums, task, around.surroundings.workingDirectory),
+      ...ended,
+    });
+  };
+}
+
+export const finished = (job: FinishedJob): JobDone => {
+  const [first] = job.diagnostics.filter(({ severity }) => severity === 'error');
+  return {
+    ...{ job: job.job, seq: job.seq, status: job.status, exit: job.exit },
+    line: renderNdjson([batchRecord(job, version)]),
+    told: first === undefined ? '' : renderDiagnostic(first),
+  };
+};
+
+/** The same question is asked again where this is the same, and so are the files. */
+export const settingsSumOf = (
+  command: string,
+  { options }: Pick<JobTask, 'options'>,
+  found: readonly string[],
+): string => {
+  const sorted = Object.entries(options).sort(([a], [b]) => (a < b ? -1 : 1));
+  return createHash('sha256')
+    .update(JSON.stringify([version, command, sorted, found]))
+    .digest('hex');
+};
+
+type Ended = Pick<FinishedJob, 'status' | 'exit' | 'diagnostics' | 'result'>;
+
+async function attempt(
+  command: Command,
+  task: JobTask,
+  worldWith: (load: World['load']) => World,
+  same: (options: JobTask['options']) => JobTask['options'],
+): Promise<Ended> {
+  if (task.problems.length > 0) return stopped(task.problems);
+  const answer = await command.run(task.operands, same(task.options), worldWith(loadOf(task)));
+  const [record, second] = answer.records;
+  const diagnostics =
+    second === undefined
+      ? answer.diagnostics
+      : [...answer.diagnostics, severalVehicles(answer.records.length)];
+  if (hasErrors(diagnostics) || record === undefined) return stopped(diagnostics);
+  const exit = answer.answerIsNo === true ? exitCodes.answerIsNo : exitCodes.done;
+  return { status: 'done', exit, diagnostics, result: record };
+}
+
+function stopped(diagnostics: readonly Diagnostic[]): Ended {
+  const exit = exitCodeOf(diagnostics);
+  return { status: statusOf(exit), exit, diagnostics, result: null };
+}
+
+const statusOf = (exit: number): JobStatus =>
+  exit === exitCodes.usage || exit === exitCodes.data || exit === exitCodes.settings
+    ? 'refused'
+    : 'failed';
+
+const severalVehicles = (count: number): Diagnostic =>
+  error('usage-several-vehicles', `the readings hold ${count} vehicles, and a job is of one`, {
+    hint: 'name one in the column vehicle, or give a file of vehicles as the list itself',
+  });
+
+/** The rows of a vehicle stand for the file they come from. */
+function loadOf({ operands: [name = ''], part }: JobTask): World['load'] {
+  if (part === undefined) return loadFile;
+  const { sha256 } = part;
+  const file = { name, bytes: new Uint8Array(), sha256, piece: toPiece(name, part) };
+  return async (wanted) => (wanted === name ? { file, diagnostics: [] } : loadFile(wanted));
+}
+
+/** A path that nobody typed is private: it is shown from the working directory. */
+function inputsOf(sums: LoadedSums, task: JobTask, folder: string | undefined) {
+  const typed = new Set(filesOfTask(task));
+  return [...sums].map(([name, sha256]) => ({
+    file: typed.has(name) || !isAbsolute(name) ? name : relative(folder ?? '', name),
+    sha256,
+  }));
+}

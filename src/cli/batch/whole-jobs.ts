@@ -1,0 +1,41 @@
+/** Readings in a form that is read whole, such as rows of vehicles in turn: a job for each vehicle in it. */
+import { basename, extname } from 'node:path';
+import { type Diagnostic, hasErrors } from '../../base/diagnostics.ts';
+import { STANDARD_INPUT } from '../../base/file-name.ts';
+import type { Command, World } from '../command.ts';
+import { exitCodes } from '../exit-code.ts';
+import type { TypedOptions } from '../options.ts';
+import { createJobWorlds, type LoadedSums } from './job-world.ts';
+import { finished, type JobDone, type JobSetup, settingsSumOf } from './run-job.ts';
+
+export type WholeJobs = {
+  readonly jobs: readonly JobDone[];
+  readonly diagnostics: readonly Diagnostic[];
+};
+
+/** All of them, or what is wrong with the file. */
+export async function wholeJobs(
+  name: string,
+  command: Command,
+  options: TypedOptions,
+  { setup: { found, ...around }, load }: { readonly setup: JobSetup; readonly load: World['load'] },
+): Promise<WholeJobs> {
+  const worlds = createJobWorlds(around);
+  const sums: LoadedSums = new Map();
+  const answer = await command.run([name], options, worlds.worldOf(sums, load));
+  if (hasErrors(answer.diagnostics)) return { jobs: [], diagnostics: answer.diagnostics };
+  const settingsSum = settingsSumOf(command.name, { options }, found);
+  const jobs = answer.records.map((record, i) =>
+    finished({
+      job: typeof record['vehicle'] === 'string' ? record['vehicle'] : withoutEnding(name),
+      ...{ seq: i + 1, command: command.name, status: 'done', settingsSum },
+      exit: exitCodes.done,
+      inputs: [...sums].map(([file, sha256]) => ({ file, sha256 })),
+      ...{ diagnostics: answer.diagnostics, result: record },
+    }),
+  );
+  return { jobs, diagnostics: [] };
+}
+
+const withoutEnding = (name: string): string =>
+  name === STANDARD_INPUT ? 'readings' : basename(name, extname(name));

@@ -1,0 +1,65 @@
+/** Threads that run jobs, each one job at a time. */
+import { Worker } from 'node:worker_threads';
+import type { Runner } from './in-order.ts';
+import type { JobTask } from './job-task.ts';
+import type { JobDone, JobSetup } from './run-job.ts';
+
+/** What a thread is told at its start. */
+export type WorkerStart = { readonly command: string; readonly setup: JobSetup };
+/** What a thread answers: what came of the job, or what broke on our side. */
+export type WorkerAnswer = { readonly done: JobDone } | { readonly broke: string };
+
+export type Workers = {
+  readonly runners: readonly Runner<JobTask, WorkerAnswer>[];
+  readonly stop: () => Promise<void>;
+};
+
+/** The build puts it beside the folder of chunks that this file ends up in. */
+const entry = new URL('../batch-worker.js', import.meta.url);
+
+export function startWorkers(count: number, start: WorkerStart): Workers {
+  const running = new Set<Worker>();
+  const create = (): Worker => {
+    const worker = new Worker(entry, { workerData: start });
+    running.add(worker);
+    return worker;
+  };
+  const runnerOf = (first: Worker): Runner<JobTask, WorkerAnswer> => {
+    let worker = first;
+    return async (task) => {
+      const answer = await answerOf(worker, task);
+      if ('done' in answer || !answer.gone) return answer;
+      running.delete(worker);
+      worker = create();
+      return answer;
+    };
+  };
+  return {
+    runners: Array.from({ length: count }, () => runnerOf(create())),
+    stop: async () => {
+      await Promise.all([...running].map((worker) => worker.terminate()));
+    },
+  };
+}
+
+/** A thread that ends without an answer is gone, and another takes its place. */
+const answerOf = (
+  worker: Worker,
+  task: JobTask,
+): Promise<{ readonly done: JobDone } | { readonly broke: string; readonly gone: boolean }> =>
+  new Promise((resolve) => {
+    const end = (answer: Parameters<typeof resolve>[0]): void => {
+      worker.off('message', onMessage).off('error', onError).off('exit', onExit);
+      resolve(answer);
+    };
+    const onMessage = (answer: WorkerAnswer): void =>
+      end('done' in answer ? answer : { ...answer, gone: false });
+    const onError = (problem: Error): void => end({ broke: traceOf(problem), gone: true });
+    const onExit = (code: number): void =>
+      end({ broke: `its thread ended with code ${code}`, gone: true });
+    worker.on('message', onMessage).on('error', onError).on('exit', onExit);
+    worker.postMessage(task);
+  });
+
+export const traceOf = (problem: unknown): string =>
+  problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);

@@ -1,0 +1,37 @@
+import { runBatch, usualCommand } from '../batch/run-batch.ts';
+import type { Command } from '../command.ts';
+import { readingOptions } from '../options.ts';
+
+export const batchCommand: Command = {
+  name: 'batch',
+  summary: 'survey, plan or quote many vehicles: a record for each, in parallel',
+  operands: '<list | folder | readings.csv> | -',
+  options: [
+    'command',
+    'workers',
+    'resume',
+    'failFast',
+    'summary',
+    'shop',
+    'template',
+    'gauge',
+    'rates',
+    'history',
+    'aim',
+    'riskPct',
+    'floorUm',
+    'policy',
+    'finish',
+    ...readingOptions,
+  ],
+  formats: ['ndjson', 'csv'],
+  examples: [
+    `leastcut batch samples/week/jobs.csv --command ${usualCommand}`,
+    'leastcut batch samples/week/jobs.csv --command survey --format csv',
+    'cat samples/sound-saloon/readings.csv | leastcut batch - --command survey --workers 2',
+  ],
+  run: async () => {
+    throw new Error('a batch is streamed');
+  },
+  stream: ([list = '-'], options, world) => runBatch(list, options, world),
+};

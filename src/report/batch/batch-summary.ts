@@ -1,0 +1,130 @@
+/** A batch as rows for a spreadsheet: a row a job, with the few figures that are looked at first. */
+import type { DataCell, MachineRecord } from '../model.ts';
+
+type Figures = readonly {
+  readonly name: string;
+  readonly of: (result: MachineRecord) => DataCell;
+}[];
+
+const list = (record: unknown, key: string): readonly MachineRecord[] => {
+  const value = at(record, key);
+  return Array.isArray(value) ? value : [];
+};
+
+/** What stands under a path of keys; undefined where nothing does. */
+const at = (record: unknown, ...path: readonly string[]): unknown =>
+  path.reduce<unknown>((here, key) => {
+    const is = typeof here === 'object' && here !== null && Object.hasOwn(here, key);
+    return is ? (here as Readonly<Record<string, unknown>>)[key] : undefined;
+  }, record);
+
+const plain = (value: unknown): DataCell =>
+  typeof value === 'string' || typeof value === 'number' ? value : null;
+
+const numbers = (values: readonly unknown[]): readonly number[] =>
+  values.filter((value): value is number => typeof value === 'number');
+
+const leastOf = (values: readonly unknown[]): DataCell => {
+  const own = numbers(values);
+  return own.length === 0 ? null : Math.min(...own);
+};
+const mostOf = (values: readonly unknown[]): DataCell => {
+  const own = numbers(values);
+  return own.length === 0 ? null : Math.max(...own);
+};
+
+const panels = (result: MachineRecord) => list(result, 'panels');
+const steps = (panel: MachineRecord) => [
+  ...list(panel, 'steps'),
+  ...list(panel, 'zones').flatMap((zone) => list(zone, 'steps')),
+];
+const worked = (result: MachineRecord) => panels(result).filter((panel) => steps(panel).length > 0);
+
+const surveyFigures: Figures = [
+  { name: 'panels', of: (result) => panels(result).length },
+  {
+    name: 'panels_read',
+    of: (result) => panels(result).filter((panel) => at(panel, 'mean_um') !== null).length,
+  },
+  {
+    name: 'thinnest_um',
+    of: (result) => leastOf(panels(result).map((panel) => at(panel, 'thinnest_um'))),
+  },
+  {
+    name: 'least_budget_um',
+    of: (result) =>
+      leastOf(
+        panels(result)
+          .filter((panel) => at(panel, 'mean_um') !== null)
+          .map((panel) => at(panel, 'budget_um')),
+      ),
+  },
+];
+
+const planFigures: Figures = [
+  { name: 'panels', of: (result) => panels(result).length },
+  { name: 'panels_worked', of: (result) => worked(result).length },
+  {
+    name: 'least_expected_pct',
+    of: (result) => leastOf(worked(result).map((panel) => at(panel, 'correction', 'expected_pct'))),
+  },
+  {
+    name: 'largest_risk_prob',
+    of: (result) => mostOf(worked(result).map((panel) => at(panel, 'risk_prob'))),
+  },
+  { name: 'p50_h', of: (result) => plain(at(result, 'time', 'p50_h')) },
+  { name: 'p80_h', of: (result) => plain(at(result, 'time', 'p80_h')) },
+];
+
+const options = (result: MachineRecord) => list(result, 'options');
+
+/** Of the aims side by side, the least and the most. */
+const quoteFigures: Figures = [
+  { name: 'kind', of: (result) => plain(at(result, 'kind')) },
+  { name: 'currency', of: (result) => plain(at(result, 'currency')) },
+  {
+    name: 'least_total_minor',
+    of: (result) => leastOf(options(result).map((option) => at(option, 'total_minor'))),
+  },
+  {
+    name: 'most_total_minor',
+    of: (result) => mostOf(options(result).map((option) => at(option, 'total_minor'))),
+  },
+  {
+    name: 'least_p50_h',
+    of: (result) => leastOf(options(result).map((option) => at(option, 'time', 'p50_h'))),
+  },
+  {
+    name: 'most_p80_h',
+    of: (result) => mostOf(options(result).map((option) => at(option, 'time', 'p80_h'))),
+  },
+  { name: 'exclusions', of: (result) => list(result, 'exclusions').length },
+];
+
+const figuresOf: Readonly<Record<string, Figures>> = {
+  survey: surveyFigures,
+  plan: planFigures,
+  quote: quoteFigures,
+};
+
+const jobColumns: readonly string[] = ['job', 'seq', 'command', 'status', 'exit'];
+
+export const summaryColumns = (command: string): readonly string[] => [
+  ...jobColumns,
+  'vehicle',
+  ...(figuresOf[command] ?? []).map(({ name }) => name),
+  'error',
+];
+
+/** The row of a job, from its record `leastcut/batch/1`. */
+export function summaryRow(command: string, record: MachineRecord): readonly DataCell[] {
+  const result = at(record, 'result');
+  const isResult = typeof result === 'object' && result !== null;
+  const error = list(record, 'diagnostics').find((one) => at(one, 'severity') === 'error');
+  return [
+    ...jobColumns.map((key) => plain(at(record, key))),
+    isResult ? plain(at(result, 'vehicle')) : null,
+    ...(figuresOf[command] ?? []).map(({ of }) => (isResult ? of(result as MachineRecord) : null)),
+    plain(at(error, 'message')),
+  ];
+}

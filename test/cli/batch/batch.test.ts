@@ -1,0 +1,190 @@
+import { spawn } from 'node:child_process';
+import {
+  appendFileSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { carsCsv } from '../cars.ts';
+import { program, runLeastcut } from '../run-leastcut.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
+
+type JobRecord = { readonly job: string; readonly seq: number; readonly status: string };
+
+const recordsOf = (text: string): readonly JobRecord[] =>
+  text
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as JobRecord);
+
+function carsFile(count: number): string {
+  const file = join(temporaryFolder(), 'cars.csv');
+  writeFileSync(file, carsCsv(count));
+  return file;
+}
+
+const survey = (list: string, ...words: readonly string[]): readonly string[] => [
+  ...['batch', list, '--command', 'survey'],
+  ...words,
+];
+
+describe.concurrent('a batch', () => {
+  test('gives the same bytes by one worker and by three', async () => {
+    const cars = carsFile(40);
+    const [one, three] = await Promise.all([
+      runLeastcut(survey(cars, '--workers', '1')),
+      runLeastcut(survey(cars, '--workers', '3')),
+    ]);
+    expect(one.code).toBe(0);
+    expect(recordsOf(one.out).map(({ seq }) => seq)).toEqual(
+      Array.from({ length: 40 }, (_, i) => i + 1),
+    );
+    expect(three.out).toBe(one.out);
+    expect(three.err).toBe(one.err);
+  });
+
+  test('says of each vehicle what its command says of it alone', async () => {
+    const cars = carsFile(3);
+    const batch = await runLeastcut(survey(cars, '--workers', '2'));
+    const alone = await runLeastcut(['survey', cars, '--vehicle', 'FH 2', '--format', 'json']);
+    const { result } = JSON.parse(batch.out.split('\n')[1] ?? '') as {
+      result: { panels: unknown };
+    };
+    expect(result.panels).toEqual((JSON.parse(alone.out) as { panels: unknown }).panels);
+  });
+
+  test('has a record for the one spoiled job among two hundred, and exit 3', async () => {
+    const folder = temporaryFolder();
+    const cars = carsCsv(200).replace(/(FH 150,roof,3,)\d+/, '$1thick');
+    writeFileSync(join(folder, 'cars.csv'), cars);
+    const { code, out, err } = await runLeastcut(
+      survey(join(folder, 'cars.csv'), '--workers', '2'),
+    );
+    const records = recordsOf(out);
+    expect(code).toBe(3);
+    expect(records).toHaveLength(200);
+    expect(records.filter(({ status }) => status !== 'done')).toMatchObject([
+      { job: 'FH 150', seq: 150, status: 'refused' },
+    ]);
+    expect(err).toContain('200 jobs: 199 done, 1 refused');
+  });
+
+  test('takes the list from standard input, its paths from the working directory', async () => {
+    const stdin = 'job;readings\nsaloon;samples/sound-saloon/readings.csv\n';
+    const { code, out } = await runLeastcut(survey('-'), { stdin });
+    expect(code).toBe(0);
+    expect(recordsOf(out)).toMatchObject([{ job: 'saloon', status: 'done' }]);
+  });
+
+  test('is 65 when no job is done, and 0 when all are', async () => {
+    const gone = await runLeastcut(survey('-'), {
+      stdin: 'job,readings\na,gone.csv\nb,lost.csv\n',
+    });
+    expect(gone.code).toBe(65);
+    expect(recordsOf(gone.out).map(({ status }) => status)).toEqual(['failed', 'failed']);
+  });
+
+  test('writes a row for each job beside the records', async () => {
+    const folder = temporaryFolder();
+    const [out, summary] = [join(folder, 'out.ndjson'), join(folder, 'summary.csv')];
+    const run = await runLeastcut(survey(carsFile(5), '-o', out, '--summary', summary));
+    expect(run.code).toBe(0);
+    expect(recordsOf(readFileSync(out, 'utf8'))).toHaveLength(5);
+    expect(readFileSync(summary, 'utf8').trimEnd().split('\n')).toHaveLength(6);
+    expect(existsSync(`${out}.part`)).toBe(false);
+  });
+
+  test('never writes over one of the inputs that its list names, not even by force', async () => {
+    const folder = temporaryFolder();
+    writeFileSync(join(folder, 'a.csv'), carsCsv(1));
+    writeFileSync(join(folder, 'jobs.csv'), 'job,readings\na,a.csv\n');
+    const words = survey(join(folder, 'jobs.csv'), '-o', join(folder, 'a.csv'), '--force');
+    const { code, err } = await runLeastcut(words);
+    expect(code).toBe(73);
+    expect(err).toContain('output-is-input');
+    expect(readFileSync(join(folder, 'a.csv'), 'utf8')).toBe(carsCsv(1));
+  });
+});
+
+/** Kills a batch as soon as its file has some bytes. */
+async function killed(words: readonly string[], part: string): Promise<void> {
+  const child = spawn(process.execPath, [program(), ...words], { stdio: 'ignore' });
+  const ended = new Promise((resolve) => child.on('close', resolve));
+  while (child.exitCode === null && (!existsSync(part) || statSync(part).size === 0)) {
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+  child.kill('SIGKILL');
+  await ended;
+}
+
+describe.concurrent('a batch that was cut off', () => {
+  test('goes on where it was and ends in the same bytes', async () => {
+    const cars = carsFile(120);
+    const out = join(temporaryFolder(), 'out.ndjson');
+    const words = survey(cars, '-o', out, '--workers', '2');
+    const whole = await runLeastcut(survey(cars));
+    await killed(words, `${out}.part`);
+    expect(existsSync(out)).toBe(false);
+    const again = await runLeastcut(words);
+    expect(again.code).toBe(73);
+    expect(again.err).toContain('a batch was cut off');
+    const resumed = await runLeastcut([...words, '--resume']);
+    expect(resumed.code).toBe(0);
+    expect(resumed.err).toMatch(/120 jobs: 120 done, \d+ of them stood from before/);
+    expect(readFileSync(out, 'utf8')).toBe(whole.out);
+  });
+
+  /** Three jobs, of which two are written already, and half of the third. */
+  async function halfDone() {
+    const folder = temporaryFolder();
+    mkdirSync(join(folder, 'cars'));
+    for (const name of ['a', 'b', 'c'])
+      writeFileSync(join(folder, 'cars', `${name}.csv`), carsCsv(1));
+    const out = join(folder, 'out.ndjson');
+    const words = survey(join(folder, 'cars'), '-o', out);
+    const { out: records } = await runLeastcut(survey(join(folder, 'cars')));
+    const lines = records.split('\n');
+    writeFileSync(`${out}.part`, `${lines[0]}\n${lines[1]}\n${lines[2]?.slice(0, 100)}`);
+    return { folder, out, words, records };
+  }
+
+  test('drops the line that was torn', async () => {
+    const { out, words, records } = await halfDone();
+    const { err } = await runLeastcut([...words, '--resume']);
+    expect(err).toContain('2 of them stood from before');
+    expect(readFileSync(out, 'utf8')).toBe(records);
+  });
+
+  test('does a job again whose file has changed since, and those after it', async () => {
+    const { folder, out, words } = await halfDone();
+    appendFileSync(join(folder, 'cars', 'b.csv'), 'FH 1,bonnet,6,111\n');
+    const { err } = await runLeastcut([...words, '--resume']);
+    expect(err).toContain('1 of them stood from before');
+    const [, second] = recordsOf(readFileSync(out, 'utf8'));
+    expect(JSON.stringify(second)).toContain('"n_readings":6');
+  });
+
+  test('does all again when something else is asked', async () => {
+    const { words } = await halfDone();
+    const { err } = await runLeastcut([...words, '--resume', '--finish', 'single-stage-solid']);
+    expect(err).toMatch(/3 jobs: 3 done\n$/);
+  });
+
+  test('begins a job again whose file was missing and is there now', async () => {
+    const folder = temporaryFolder();
+    writeFileSync(join(folder, 'jobs.csv'), 'job,readings\na,a.csv\nb,b.csv\n');
+    writeFileSync(join(folder, 'b.csv'), carsCsv(1));
+    const out = join(folder, 'out.ndjson');
+    const words = survey(join(folder, 'jobs.csv'), '-o', out);
+    const first = await runLeastcut(survey(join(folder, 'jobs.csv')));
+    expect(first.code).toBe(3);
+    writeFileSync(`${out}.part`, first.out);
+    writeFileSync(join(folder, 'a.csv'), carsCsv(1));
+    const { code } = await runLeastcut([...words, '--resume']);
+    expect(code).toBe(0);
+  });
+});
