@@ -2,12 +2,12 @@
 import { CommanderError, InvalidArgumentError, Option, Command as Parser } from 'commander';
 import { type Diagnostic, error, type Outcome } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
-import type { Command } from './command.ts';
+import { type Command, formatsOf, optionsOf } from './command.ts';
 import { type CommandEntry, commands } from './commands.ts';
 import { readOptionValue } from './option-values.ts';
 import {
   commonOptions,
-  type Format,
+  helpOption,
   type OptionName,
   type OptionSpec,
   optionSpecs,
@@ -67,13 +67,12 @@ function parserOf(command: Command): Parser {
     .description(`${command.summary[0]?.toUpperCase()}${command.summary.slice(1)}.`)
     .usage(`[options] ${command.operands}`)
     .argument('[operands...]')
-    .addHelpOption(new Option('-h, --help', 'show this help').helpGroup(OUTPUT_GROUP))
+    .addHelpOption(new Option(helpOption.flags, helpOption.summary).helpGroup(OUTPUT_GROUP))
     .allowExcessArguments(true)
     .allowUnknownOption(command.asksAboutOptions === true)
     .addHelpText('after', `\nExamples:\n${command.examples.map((one) => `  ${one}`).join('\n')}`);
   parser.configureHelp({ visibleArguments: () => [] });
-  for (const name of [...command.options, ...commonOptions])
-    parser.addOption(optionOf(name, command));
+  for (const name of optionsOf(command)) parser.addOption(optionOf(name, command));
   return parser;
 }
 
@@ -81,30 +80,38 @@ const OUTPUT_GROUP = 'Output:';
 
 /** The heading an option stands under in the help: what a job needs comes first. */
 function groupOf(name: OptionName): string {
-  if (commonOptions.includes(name)) return OUTPUT_GROUP;
+  if (commonOptions.includes(name) || name === 'fields') return OUTPUT_GROUP;
   return readingOptions.includes(name)
     ? 'How the export is read, where it does not say:'
     : 'Options:';
 }
 
-/** What a command offers where it says nothing else. */
-const USUAL_FORMATS: readonly Format[] = ['text', 'json', 'ndjson'];
-
 function optionOf(name: OptionName, command: Command): Option {
   const spec: OptionSpec = optionSpecs[name];
   const option = new Option(spec.flags, spec.summary).helpGroup(groupOf(name));
-  const choices = name === 'format' ? (command.formats ?? USUAL_FORMATS) : spec.choices;
+  const choices = name === 'format' ? formatsOf(command) : spec.choices;
   if (choices !== undefined) option.choices(choices);
   else if (spec.repeatable !== true && /</.test(spec.flags)) option.argParser(parserFor(name));
+  if (spec.once === true) option.argParser(onceOnly(option));
   if (spec.repeatable === true) {
     option.argParser((value: string, before: readonly string[] = []) => [...before, value]);
   }
   return option;
 }
 
+/** A second value that says otherwise is refused: none of the two is the last word. */
+const onceOnly =
+  ({ parseArg }: Option) =>
+  (text: string, before?: string) => {
+    if (before !== undefined && before !== text) {
+      throw new InvalidArgumentError(`It is ${before} already, and cannot be both.`);
+    }
+    return parseArg === undefined ? text : parseArg(text, before);
+  };
+
 const parserFor =
   (name: OptionName) =>
-  (text: string): string | number => {
+  (text: string): string | number | boolean => {
     const read = readOptionValue(name, text);
     if ('takes' in read) {
       const meant = read.meant === undefined ? '' : `\n(Did you mean "${read.meant}"?)`;

@@ -6,15 +6,16 @@
  * those before it stand, a last record tells the diagnostics and has no result, and the exit code is
  * that of the error. The diagnostics of a record are those of its part of the file.
  */
-import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
+import { type Diagnostic, hasErrors } from '../base/diagnostics.ts';
 import { createFindings, type Findings } from '../intake/findings.ts';
 import { renderNdjson } from '../render/json.ts';
 import { emptyRecord } from '../report/envelope.ts';
-import { intakeOptions } from '../tasks/read-vehicles.ts';
+import { intakeOptions } from '../tasks/read/read-vehicles.ts';
 import type { Answer, Command, World } from './command.ts';
 import { loadInputs, readRequest } from './load-inputs.ts';
-import { type LongInput, openLongInput } from './long-input.ts';
+import { changedFile, type LongInput, openLongInput } from './long-input.ts';
 import type { OptionName, TypedOptions } from './options.ts';
+import { writeToReader } from './standard-output.ts';
 import { version } from './version.ts';
 
 /** Options that say something of one vehicle, or of the input as a whole. */
@@ -23,6 +24,7 @@ const acrossVehicles: readonly OptionName[] = [
   'job',
   'defects',
   'spots',
+  'filmRecord',
   'panelNames',
   'asDecided',
   'decisions',
@@ -58,7 +60,7 @@ export async function runByVehicle(
     const records = failed
       ? [emptyRecord(command.name, { version, diagnostics: answer.diagnostics })]
       : answer.records;
-    const goesOn = await writeRecords(renderNdjson(records));
+    const goesOn = await writeToReader(renderNdjson(records));
     if (failed || !goesOn) break;
   }
   return { diagnostics: findings.list(), answerIsNo };
@@ -73,7 +75,7 @@ async function* answersOf(
 ): AsyncIterable<Pick<Answer, 'records' | 'diagnostics' | 'answerIsNo'>> {
   for await (const piece of pieces()) {
     if (piece === undefined) {
-      yield { records: [], diagnostics: [changed(name)] };
+      yield { records: [], diagnostics: [changedFile(name)] };
       return;
     }
     const file = { name, bytes: new Uint8Array(), sha256, piece };
@@ -82,12 +84,6 @@ async function* answersOf(
     yield await command.run([name], options, { ...world, load });
   }
 }
-
-const changed = (name: string): Diagnostic =>
-  error('file-unreadable', `"${name}" changed while it was read`, {
-    at: { file: name },
-    hint: 'wait until it is complete, then run again',
-  });
 
 /** What is said of settings and templates comes with every part of the input, and is told once. */
 function onceEach(name: string, findings: Findings): (diagnostics: readonly Diagnostic[]) => void {
@@ -103,20 +99,3 @@ function onceEach(name: string, findings: Findings): (diagnostics: readonly Diag
     }
   };
 }
-
-/** Waits until a slow reader has taken the text; false once it has gone. */
-async function writeRecords(text: string): Promise<boolean> {
-  const { stdout } = process;
-  if (stdout.destroyed) return false;
-  if (!stdout.write(text)) await nextOf(stdout, ['drain', 'error', 'close']);
-  return !stdout.destroyed;
-}
-
-const nextOf = (stream: NodeJS.WriteStream, events: readonly string[]): Promise<void> =>
-  new Promise((resolve) => {
-    const done = (): void => {
-      for (const event of events) stream.off(event, done);
-      resolve();
-    };
-    for (const event of events) stream.on(event, done);
-  });

@@ -1,10 +1,16 @@
 /** What a command is: options as data, and a run from what was typed to what is to be written. */
 import type { Diagnostic } from '../base/diagnostics.ts';
 import type { Block, DataTable, MachineRecord } from '../report/model.ts';
-import type { LoadedFile } from '../tasks/read-request.ts';
-import type { Effective } from '../tasks/setting-origin.ts';
-import type { ColourUse } from '../tasks/settings-layers.ts';
-import type { Format, OptionName, TypedOptions } from './options.ts';
+import type { LoadedFile } from '../tasks/read/read-request.ts';
+import type { Effective } from '../tasks/settings/setting-origin.ts';
+import type { ColourUse } from '../tasks/settings/settings-layers.ts';
+import {
+  commonOptions,
+  type Format,
+  type OptionName,
+  pageFormats,
+  type TypedOptions,
+} from './options.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** The outside world as a command sees it. */
@@ -19,18 +25,29 @@ export type World = {
     files: readonly { readonly path: string; readonly text: string }[],
   ) => Promise<readonly Diagnostic[]>;
   readonly surroundings: Surroundings;
+  /** What follows from options alone, by name: made anew, or kept where many jobs have the same. */
+  readonly once: <T>(
+    what: string,
+    options: TypedOptions,
+    make: (world: World) => Promise<T>,
+  ) => Promise<T>;
   /** The options that nobody typed and the environment gives. */
   readonly fromEnvironment: ReadonlySet<OptionName>;
+  /** One command by its name, loaded. */
+  readonly command: (name: string) => Promise<Command>;
   /** Every command there is, loaded. */
   readonly commands: () => Promise<readonly Command[]>;
 };
 
 /** What a command found: one page and one record for each vehicle. */
 export type Answer = {
-  readonly pages: readonly (readonly Block[])[];
+  /** For people; made when they are asked for. */
+  readonly pages: () => readonly (readonly Block[])[];
   readonly records: readonly MachineRecord[];
+  /** What --format text writes as it is, where it is made for a program and is no page. */
+  readonly script?: string;
   /** What --format csv writes; given by every command that offers it. */
-  readonly table?: DataTable;
+  readonly table?: () => DataTable;
   /** What it writes besides, where an option asks for it: `--gauge-out`. */
   readonly files?: readonly { readonly path: string; readonly text: string }[];
   readonly diagnostics: readonly Diagnostic[];
@@ -46,11 +63,13 @@ export type Command = {
   /** What its operands are; the word stands in the usage line. */
   readonly operands: string;
   readonly options: readonly OptionName[];
+  /** Words that may stand as its first operand. */
+  readonly words?: readonly string[];
   /** Which of its operands are files; all of them, or standard input, where it does not say. */
   readonly filesOf?: (operands: readonly string[]) => readonly string[];
   /** True where an option of another command may stand as a word: `explain --risk-pct`. */
   readonly asksAboutOptions?: boolean;
-  /** The forms of output it offers; text, json and ndjson where it does not say. */
+  /** The forms of output it offers; those of a page and its record where it does not say. */
   readonly formats?: readonly Format[];
   /** True where each record follows from the rows of one vehicle: a long input goes through in parts. */
   readonly byVehicle?: boolean;
@@ -60,11 +79,35 @@ export type Command = {
     options: TypedOptions,
     world: World,
   ) => Promise<Answer>;
+  /** In place of `run`, where records are written as they come. */
+  readonly stream?: (
+    operands: readonly string[],
+    options: TypedOptions,
+    world: World,
+  ) => Promise<StreamedRun>;
 };
+
+/** How a run ended whose output is written already. */
+export type StreamedRun = {
+  readonly diagnostics: readonly Diagnostic[];
+  /** The exit code, where no diagnostic decides it. */
+  readonly exit: number;
+  /** What people are told at the end, safe to print. */
+  readonly told: readonly string[];
+};
+
+/** All that a command takes: its own options, the columns of a table where it gives one, the common ones. */
+export const optionsOf = ({ options, formats, stream }: Command): readonly OptionName[] => [
+  ...options,
+  ...(formats?.includes('csv') === true && stream === undefined ? (['fields'] as const) : []),
+  ...commonOptions,
+];
+
+export const formatsOf = ({ formats = pageFormats }: Command): readonly Format[] => formats;
 
 /** Nothing came of it. */
 export const failed = (diagnostics: readonly Diagnostic[]): Answer => ({
-  pages: [],
+  pages: () => [],
   records: [],
   diagnostics,
 });

@@ -10,7 +10,7 @@ export type CommandEntry = {
 export const commands: readonly CommandEntry[] = [
   {
     name: 'read',
-    summary: 'show the readings as understood, and every decision taken on the way',
+    summary: 'show the readings as understood, and each decision taken on the way',
     load: async () => (await import('./commands/read.ts')).readCommand,
   },
   {
@@ -24,9 +24,29 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import('./commands/plan.ts')).planCommand,
   },
   {
+    name: 'quote',
+    summary: 'price the job: the aims side by side, what each takes and costs',
+    load: async () => (await import('./commands/quote.ts')).quoteCommand,
+  },
+  {
+    name: 'batch',
+    summary: 'survey, plan or quote many vehicles: a record for each, in parallel',
+    load: async () => (await import('./commands/batch.ts')).batchCommand,
+  },
+  {
     name: 'spot',
-    summary: 'say what test spots removed, how hard the paint is, what to try next',
+    summary: 'say what test spots removed, how hard the paint is, what comes next',
     load: async () => (await import('./commands/spot.ts')).spotCommand,
+  },
+  {
+    name: 'compare',
+    summary: 'say what came off between readings, what is left, go on or stop',
+    load: async () => (await import('./commands/compare.ts')).compareCommand,
+  },
+  {
+    name: 'grade',
+    summary: 'grade surveys of trainees against a reference, and the whole class',
+    load: async () => (await import('./commands/grade.ts')).gradeCommand,
   },
   {
     name: 'gauge',
@@ -55,7 +75,18 @@ export const commands: readonly CommandEntry[] = [
   },
   {
     name: 'doctor',
-    summary: 'say which settings are in force and from where; check settings files',
+    summary: 'say which settings are in force, from where; check settings files',
     load: async () => (await import('./commands/doctor.ts')).doctorCommand,
   },
+  {
+    name: 'completion',
+    summary: 'write what a shell needs to complete commands, options and words',
+    load: async () => (await import('./commands/completion.ts')).completionCommand,
+  },
 ];
+
+export async function loadCommand(name: string): Promise<Command> {
+  const entry = commands.find((one) => one.name === name);
+  if (entry === undefined) throw new Error(`there is no command "${name}"`);
+  return entry.load();
+}

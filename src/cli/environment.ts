@@ -4,7 +4,7 @@
  */
 import { type Diagnostic, error, type Outcome, warning } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
-import { readOptionValue } from './option-values.ts';
+import { type ReadValue, readOptionValue } from './option-values.ts';
 import { type OptionName, type OptionSpec, optionSpecs, type TypedOptions } from './options.ts';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
@@ -28,7 +28,7 @@ export function readEnvironment(environment: Environment): Outcome<TypedOptions>
     .filter(([variable, text]) => variable.startsWith(PREFIX) && text !== undefined && text !== '')
     .sort(([a], [b]) => (a < b ? -1 : 1));
   const diagnostics: Diagnostic[] = [];
-  const values = new Map<OptionName, string | number>();
+  const values = new Map<OptionName, string | number | boolean>();
   for (const [variable, text = ''] of given) {
     const name = byVariable.get(variable);
     if (name === undefined) {
@@ -37,7 +37,7 @@ export function readEnvironment(environment: Environment): Outcome<TypedOptions>
     }
     const read = readOptionValue(name, text);
     if ('value' in read) values.set(name, read.value);
-    else diagnostics.push(invalidVariable(variable, text, name, read.takes));
+    else diagnostics.push(invalidVariable(variable, text, name, read));
   }
   const value = Object.fromEntries(values) as TypedOptions;
   return diagnostics.some(({ severity }) => severity === 'error')
@@ -60,10 +60,13 @@ function invalidVariable(
   variable: string,
   text: string,
   name: OptionName,
-  takes: string,
+  { takes, meant }: Extract<ReadValue, { takes: string }>,
 ): Diagnostic {
-  const { choices = [], words = {} }: OptionSpec = optionSpecs[name];
+  const { choices = [] }: OptionSpec = optionSpecs[name];
   return error('environment-invalid', `${variable} is ${JSON.stringify(text)}; it takes ${takes}`, {
-    hint: suggest(text, [...choices, ...Object.keys(words)]) ?? 'set it anew, or unset it',
+    hint:
+      meant === undefined
+        ? (suggest(text, choices) ?? 'set it anew, or unset it')
+        : `did you mean "${meant}"?`,
   });
 }

@@ -6,6 +6,7 @@ export const exitCodes = {
   done: 0,
   answerIsNo: 1,
   usage: 2,
+  someFailed: 3,
   data: 65,
   inputFile: 66,
   bug: 70,

@@ -7,7 +7,7 @@ export const rootHelp =
 Usage: leastcut <command> [options] <file …> | -
 
 Commands:
-${commands.map(({ name, summary }) => `  ${name.padEnd(10)}${summary}`).join('\n')}
+${commands.map(({ name, summary }) => `  ${name.padEnd(11)}${summary}`).join('\n')}
 
   leastcut <command> --help   options and examples of a command
   leastcut explain <word>     what a word, a number or a message means
@@ -15,6 +15,7 @@ ${commands.map(({ name, summary }) => `  ${name.padEnd(10)}${summary}`).join('\n
 
 Start with: leastcut survey readings.csv
 
-Exit codes: 0 done · 1 done, and the answer is no · 2 usage · 65 data refused
-66 input missing · 70 our bug · 73 output not written · 78 settings invalid
+Exit codes: 0 done · 1 done, and the answer is no · 2 usage
+  3 some jobs not done · 65 data refused · 66 input missing · 70 our bug
+  73 output not written · 78 settings invalid
 `;

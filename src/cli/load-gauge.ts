@@ -3,10 +3,12 @@ import { isAbsolute, join } from 'node:path';
 import { hasErrors, type Outcome } from '../base/diagnostics.ts';
 import type { Gauge } from '../formats/gauge.ts';
 import type { Placed } from '../formats/placed.ts';
-import { type NamedGauge, withGauge } from '../tasks/gauge-in-use.ts';
-import type { Settings } from '../tasks/settings.ts';
+import { type NamedGauge, withGauge } from '../tasks/settings/gauge-in-use.ts';
+import type { Settings } from '../tasks/settings/settings.ts';
 import type { World } from './command.ts';
-import { type Inputs, loadInputs } from './load-inputs.ts';
+import { loadWithHistory } from './load-history.ts';
+import { type Inputs, loadGauge, loadInputs } from './load-inputs.ts';
+import { loadWithRates } from './load-rates.ts';
 import { readSettingsFile } from './load-settings.ts';
 import type { TypedOptions } from './options.ts';
 
@@ -16,23 +18,36 @@ export async function loadSurveyInputs(
   options: TypedOptions,
   world: World,
 ): Promise<Outcome<Inputs>> {
-  const inputs = await loadInputs(operands, options, world);
+  const gauge = await loadGauge(operands, world);
+  const grounds = await world.once('grounds', options, (own) => loadGrounds(options, own));
+  const diagnostics = [...gauge.diagnostics, ...grounds.diagnostics];
+  return gauge.value === undefined || grounds.value === undefined || hasErrors(diagnostics)
+    ? { diagnostics }
+    : { value: { ...grounds.value, gauge: gauge.value }, diagnostics };
+}
+
+/** All but the readings. */
+async function loadGrounds(options: TypedOptions, world: World): Promise<Outcome<Inputs>> {
+  const inputs = await loadInputs([], options, world);
   if (inputs.value === undefined) return inputs;
   const gauge = await loadGaugeFile(inputs.value.settings, world);
   const diagnostics = [...inputs.diagnostics, ...gauge.diagnostics];
   if (hasErrors(diagnostics)) return { diagnostics };
-  const settings = withGauge(inputs.value.settings, gauge.value);
+  const hours = await loadWithHistory(inputs.value.settings, world);
+  if (hours.value === undefined) return { diagnostics: [...diagnostics, ...hours.diagnostics] };
+  const rates = await loadWithRates(hours.value, world);
+  const before = [...diagnostics, ...hours.diagnostics, ...rates.diagnostics];
+  if (rates.value === undefined) return { diagnostics: before };
+  const settings = withGauge(rates.value, gauge.value);
+  const all = [...before, ...settings.diagnostics];
   return settings.value === undefined
-    ? { diagnostics: [...diagnostics, ...settings.diagnostics] }
-    : {
-        value: { ...inputs.value, settings: settings.value },
-        diagnostics: [...diagnostics, ...settings.diagnostics],
-      };
+    ? { diagnostics: all }
+    : { value: { ...inputs.value, settings: settings.value }, diagnostics: all };
 }
 
 /** Nothing where none is named. */
 export async function loadGaugeFile(
-  { gauge }: Settings,
+  { gauge }: Pick<Settings, 'gauge'>,
   world: World,
 ): Promise<Outcome<NamedGauge>> {
   if (gauge === undefined) return { diagnostics: [] };

@@ -5,11 +5,11 @@ import { saidFile } from '../base/file-name.ts';
 import type { FilmRecord } from '../formats/film-record.ts';
 import type { Job, JobVehicle } from '../formats/job.ts';
 import type { Placed } from '../formats/placed.ts';
-import type { LoadedFile, ReadRequest } from '../tasks/read-request.ts';
-import type { StatedSize } from '../tasks/scale-to-vehicle.ts';
-import type { Settings } from '../tasks/settings.ts';
-import type { JobLayer, Located } from '../tasks/settings-layers.ts';
-import type { SurveyFilesRequest } from '../tasks/survey-files.ts';
+import type { LoadedFile, ReadRequest } from '../tasks/read/read-request.ts';
+import type { Settings } from '../tasks/settings/settings.ts';
+import type { JobLayer, Located } from '../tasks/settings/settings-layers.ts';
+import type { SurveyFilesRequest } from '../tasks/survey/survey-files.ts';
+import type { StatedSize } from '../tasks/template/scale-to-vehicle.ts';
 import type { World } from './command.ts';
 import { loadReadingChoices, type ReadingChoices } from './load-reading.ts';
 import { loadSettings, readSettingsFile } from './load-settings.ts';
@@ -46,7 +46,7 @@ export async function loadInputs(
   const { settings, job } = loaded.value;
   const [templates, filmRecord] = await Promise.all([
     templatesInForce(settings, world),
-    loadFilmRecord(job, world),
+    loadFilmRecord(options.filmRecord, job, world),
   ]);
   const all = [...diagnostics, ...templates.diagnostics, ...filmRecord.diagnostics];
   if (templates.value === undefined || hasErrors(all)) return { diagnostics: all };
@@ -98,17 +98,17 @@ async function loadOptional(name: string | undefined, world: World): Promise<Out
   return file === undefined ? { diagnostics } : { value: file, diagnostics };
 }
 
-/** What earlier visits took; the job names the file relative to its own folder. */
+/** What earlier visits took, as typed; else as the job names it, relative to its own folder. */
 async function loadFilmRecord(
+  typed: string | undefined,
   job: JobLayer | undefined,
   world: World,
 ): Promise<Outcome<Placed<FilmRecord>>> {
+  if (typed !== undefined) return readSettingsFile(typed, typed, world, readFilmRecordFile);
   const name = job?.file.value.filmRecord;
   if (job === undefined || name === undefined) return { diagnostics: [] };
   const path = isAbsolute(name) ? name : join(job.folder, name);
-  const read = await readSettingsFile(path, path, world, async (file, text) =>
-    (await import('../formats/film-record.ts')).readFilmRecord(file, text),
-  );
+  const read = await readSettingsFile(path, path, world, readFilmRecordFile);
   const at = job.file.placeOf(['film_record']);
   const hint = 'mend the path: it is relative to this file';
   return {
@@ -118,6 +118,12 @@ async function loadFilmRecord(
     ),
   };
 }
+
+const readFilmRecordFile = async (
+  file: string,
+  text: string,
+): Promise<Outcome<Placed<FilmRecord>>> =>
+  (await import('../formats/film-record.ts')).readFilmRecord(file, text);
 
 const named = ({ value, folder, at }: Located<string>): NamedTemplate => ({
   word: value,

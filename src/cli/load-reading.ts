@@ -2,8 +2,8 @@
 import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
 import { usualLimits } from '../intake/bytes/limits.ts';
 import type { IntakeOptions } from '../intake/read-gauge-file.ts';
-import type { LoadedFile } from '../tasks/read-request.ts';
-import type { AsDecided, TypedReading } from '../tasks/reading-rules.ts';
+import type { LoadedFile } from '../tasks/read/read-request.ts';
+import type { AsDecided, TypedReading } from '../tasks/read/reading-rules.ts';
 import type { World } from './command.ts';
 import type { OptionName, TypedOptions } from './options.ts';
 import { typedColumns } from './typed-columns.ts';

@@ -5,10 +5,10 @@ import { micrometres } from '../base/units.ts';
 import type { Job } from '../formats/job.ts';
 import type { Placed } from '../formats/placed.ts';
 import type { Shop } from '../formats/shop.ts';
-import type { LoadedFile } from '../tasks/read-request.ts';
-import type { Effective } from '../tasks/setting-origin.ts';
-import { resolveSettings, type Settings } from '../tasks/settings.ts';
-import type { JobLayer, ShopLayer, TypedSettings } from '../tasks/settings-layers.ts';
+import type { LoadedFile } from '../tasks/read/read-request.ts';
+import type { Effective } from '../tasks/settings/setting-origin.ts';
+import { resolveSettings, type Settings } from '../tasks/settings/settings.ts';
+import type { JobLayer, ShopLayer, TypedSettings } from '../tasks/settings/settings-layers.ts';
 import type { World } from './command.ts';
 import { variableOf } from './environment.ts';
 import { type OptionName, optionSpecs, type TypedOptions } from './options.ts';
@@ -128,6 +128,9 @@ function typedSettings(options: TypedOptions, { fromEnvironment }: World): Typed
     floor: said('floorUm', floorUm === undefined ? undefined : micrometres(floorUm)),
     template: said('template', options.template),
     gauge: said('gauge', options.gauge),
+    rates: said('rates', options.rates),
+    history: said('history', options.history),
+    kind: said('kind', options.kind),
     readingUnit: said('readingUnit', options.readingUnit),
     showUnit: said('showUnit', options.showUnit),
     color: said('color', options.color),

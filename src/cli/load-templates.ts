@@ -8,12 +8,12 @@ import {
   type Place,
   refused,
 } from '../base/diagnostics.ts';
-import type { VehicleTemplate } from '../film/template.ts';
-import { isTemplatePath } from '../film/template-name.ts';
+import type { VehicleTemplate } from '../film/template/template.ts';
+import { isTemplatePath } from '../film/template/template-name.ts';
 import type { TemplateRules } from '../formats/data/template-defaults.ts';
 import { builtInTemplates } from '../formats/data/templates.ts';
 import type { TemplateFile } from '../formats/template.ts';
-import { noSuchTemplate, templatesInForce } from '../tasks/template-set.ts';
+import { noSuchTemplate, templatesInForce } from '../tasks/template/template-set.ts';
 import type { World } from './command.ts';
 import { utf8Text } from './utf8-text.ts';
 

@@ -9,6 +9,7 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
+import { type Diagnostic, error } from '../base/diagnostics.ts';
 import type { GaugePiece } from '../intake/bytes/decode.ts';
 import { sampleBytes } from '../intake/bytes/limits.ts';
 import { createLongPieces } from '../intake/long-pieces.ts';
@@ -32,7 +33,7 @@ export async function openLongInput(
   options: IntakeOptions,
   load: World['load'],
 ): Promise<LongInput | undefined> {
-  const chunks = await chunksOf(name, load);
+  const chunks = await chunksOf(name, load, sampleBytes + 1);
   if (chunks === undefined) return undefined;
   const hash = createHash('sha256');
   const file = createLongFile(name, options);
@@ -46,16 +47,21 @@ export async function openLongInput(
   return { sha256, pieces: () => piecesOf(name, options, chunks, { sha256, decisions }) };
 }
 
-type Chunks = () => AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
+export type Chunks = () => AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
 
-async function chunksOf(name: string, load: World['load']): Promise<Chunks | undefined> {
+/** The bytes of an input, as often as they are asked for; undefined where it has fewer than `least`. */
+export async function chunksOf(
+  name: string,
+  load: World['load'],
+  least: number,
+): Promise<Chunks | undefined> {
   const known = await stat(name).catch(() => undefined);
   if (known?.isFile() === true) {
-    if (known.size <= sampleBytes) return undefined;
+    if (known.size < least) return undefined;
     return () => createReadStream(name, { highWaterMark: chunkBytes });
   }
   const { file } = await load(name);
-  return file === undefined || file.bytes.length <= sampleBytes ? undefined : () => cut(file.bytes);
+  return file === undefined || file.bytes.length < least ? undefined : () => cut(file.bytes);
 }
 
 function* cut(bytes: Uint8Array): Iterable<Uint8Array> {
@@ -85,3 +91,9 @@ async function* piecesOf(
   if (hash.digest('hex') === first.sha256) yield* next(nothing, true);
   else yield undefined;
 }
+
+export const changedFile = (name: string): Diagnostic =>
+  error('file-unreadable', `"${name}" changed while it was read`, {
+    at: { file: name },
+    hint: 'wait until it is complete, then run again',
+  });

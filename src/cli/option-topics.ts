@@ -1,25 +1,48 @@
 /** The options of the command line as something to be explained: what each takes, and which commands take it. */
-import type { OptionTopic } from '../tasks/explanation.ts';
-import type { Command } from './command.ts';
+import type { OptionTopic } from '../tasks/explain/explanation.ts';
+import { type Command, optionsOf } from './command.ts';
 import { variableOf } from './environment.ts';
-import { commonOptions, type OptionName, type OptionSpec, optionSpecs } from './options.ts';
+import { flagParts } from './offers.ts';
+import {
+  commonOptions,
+  helpOption,
+  type OptionName,
+  type OptionSpec,
+  optionSpecs,
+} from './options.ts';
 
-export const optionTopics = (commands: readonly Command[]): readonly OptionTopic[] =>
-  (Object.keys(optionSpecs) as OptionName[]).map((name) => topicOf(name, commands));
+export const optionTopics = (commands: readonly Command[]): readonly OptionTopic[] => [
+  ...(Object.keys(optionSpecs) as OptionName[]).map((name) =>
+    topicOf(optionSpecs[name], takenBy(name, commands), variableIf(name)),
+  ),
+  topicOf(helpOption, EVERY, null),
+];
 
-function topicOf(option: OptionName, commands: readonly Command[]): OptionTopic {
+const EVERY = ['every one'];
+
+const takenBy = (option: OptionName, commands: readonly Command[]): readonly string[] =>
+  commonOptions.includes(option)
+    ? EVERY
+    : commands.filter((one) => optionsOf(one).includes(option)).map((one) => one.name);
+
+function variableIf(option: OptionName): string | null {
   const spec: OptionSpec = optionSpecs[option];
-  const [, short, name = '', value = ''] =
-    spec.flags.match(/^(?:(-\w), )?(--[\w-]+)(?: <(.+)>)?$/) ?? [];
+  return spec.environment === true ? variableOf(option) : null;
+}
+
+function topicOf(
+  spec: OptionSpec,
+  commands: readonly string[],
+  variable: string | null,
+): OptionTopic {
+  const { short, name, value } = flagParts(spec);
   return {
     name,
     also: [...(short === undefined ? [] : [short]), name.slice(2)],
     summary: spec.summary,
     takes: takes(spec, value),
-    commands: commonOptions.includes(option)
-      ? ['every one']
-      : commands.filter(({ options }) => options.includes(option)).map((one) => one.name),
-    variable: spec.environment === true ? variableOf(option) : null,
+    commands,
+    variable,
   };
 }
 

@@ -1,21 +1,28 @@
-import type { PageOptions } from '../report/survey-blocks.ts';
-import type { Settings } from '../tasks/settings.ts';
+import type { PageOptions } from '../report/survey/survey-blocks.ts';
+import type { Settings } from '../tasks/settings/settings.ts';
 
 /** The forms of output there are; a command says which it offers. */
-export const formats = ['text', 'json', 'ndjson', 'csv', 'html'] as const;
+export const formats = ['text', 'json', 'ndjson', 'csv', 'md', 'html'] as const;
 export type Format = (typeof formats)[number];
+
+/** What a command offers that gives pages and no table. */
+export const pageFormats: readonly Format[] = ['text', 'json', 'ndjson', 'md', 'html'];
 
 /** Every option as data: the parser and the help come from here. One name has one meaning everywhere. */
 export type OptionSpec = {
   readonly flags: string;
   readonly summary: string;
   readonly choices?: readonly string[];
+  /** Words among what it takes, which may be anything else besides. */
+  readonly among?: readonly string[];
   readonly range?: readonly [number, number];
   /** Of a range, only whole numbers. */
   readonly whole?: boolean;
   /** Words that stand for what may also be typed as it is. */
   readonly words?: Readonly<Record<string, string>>;
   readonly repeatable?: boolean;
+  /** What it says is said once: two different values are refused. */
+  readonly once?: boolean;
   /** It may stand in the environment, as LEASTCUT_ and its name. */
   readonly environment?: boolean;
 };
@@ -36,6 +43,15 @@ export const optionSpecs = {
     environment: true,
     flags: '--gauge <file>',
     summary: 'gauge file (JSON): what the gauge may be off by, and its check',
+  },
+  rates: {
+    environment: true,
+    flags: '--rates <file>',
+    summary: 'rates file (JSON): what was measured on earlier vehicles of this shop',
+  },
+  ratesOut: {
+    flags: '--rates-out <file>',
+    summary: 'write the rates with what this vehicle showed added, for --rates',
   },
   gaugeOut: {
     flags: '--gauge-out <file>',
@@ -59,6 +75,49 @@ export const optionSpecs = {
   },
   defects: { flags: '--defects <file>', summary: 'defects file (CSV): panel, defect, grade' },
   spots: { flags: '--spots <file>', summary: 'test spots (CSV): what trials removed and cleared' },
+  history: {
+    environment: true,
+    flags: '--history <file>',
+    summary: 'hours that jobs took (CSV): job, stage, estimated_min, actual_min',
+  },
+  card: {
+    flags: '--card',
+    summary: 'the plan as a card to work from in the bay, with boxes to tick',
+  },
+  plan: { flags: '--plan <file>', summary: 'plan that was worked to (plan --format json)' },
+  marked: { flags: '--marked', summary: 'every point was marked: names alike are one place' },
+  gaugeAfter: {
+    flags: '--gauge-after <file>',
+    summary: 'gauge file of the later readings, where another gauge took them',
+  },
+  gloss: { flags: '--gloss <file>', summary: 'gloss before and after (CSV)' },
+  filmRecord: {
+    flags: '--film-record <file>',
+    summary: 'film record: what earlier visits took; else the one the job names',
+  },
+  record: {
+    flags: '--record <file>',
+    summary: 'write a film record with this visit, for --film-record next time',
+  },
+  check: { flags: '--check', summary: 'let the answer decide the exit code' },
+  rubric: {
+    flags: '--rubric <file>',
+    summary: 'rubric file (JSON): how surveys of trainees are marked',
+  },
+  consensus: {
+    flags: '--consensus',
+    summary: 'no file is a reference: the class is, by its robust mean',
+  },
+  traineeGauge: {
+    flags: '--trainee-gauge <name=file>',
+    summary: 'gauge file of one trainee; may be repeated',
+    repeatable: true,
+  },
+  trainee: { flags: '--trainee <name>', summary: 'the sheet of this trainee, naming no one else' },
+  anonymous: {
+    flags: '--anonymous',
+    summary: 'Trainee 1, Trainee 2 … in place of names and files of trainees',
+  },
   vehicle: { flags: '--vehicle <id>', summary: 'only this vehicle of the input' },
   panel: { flags: '--panel <name>', summary: 'only this panel; may be repeated', repeatable: true },
   why: {
@@ -70,6 +129,7 @@ export const optionSpecs = {
     environment: true,
     flags: '--aim <aim>',
     summary: 'enhance, correct, full, or per cent of the defects to clear',
+    among: ['enhance', 'correct', 'full'],
   },
   riskPct: {
     environment: true,
@@ -169,6 +229,21 @@ export const optionSpecs = {
     flags: '--decisions <file>',
     summary: 'write how the file was read, for --as-decided next time',
   },
+  kind: {
+    flags: '--kind <kind>',
+    summary: 'what the quote is: an estimate may change, a quotation is a fixed offer',
+    choices: ['estimate', 'quotation'],
+    once: true,
+  },
+  date: {
+    flags: '--date <date>',
+    summary: 'the day it is of, as 2026-03-31, or today',
+    among: ['today'],
+  },
+  fields: {
+    flags: '--fields <names>',
+    summary: 'columns of the csv, with commas between; empty lists them',
+  },
   showUnit: {
     environment: true,
     flags: '--show-unit <unit>',
@@ -190,6 +265,21 @@ export const optionSpecs = {
     flags: '--for <survey.json>',
     summary: 'only what a survey (its --format json) asks to be read next',
   },
+  command: {
+    flags: '--command <name>',
+    summary: 'what is done with each job',
+    choices: ['survey', 'plan', 'quote'],
+  },
+  workers: {
+    environment: true,
+    flags: '--workers <number>',
+    summary: 'jobs done at the same time; else as many as there are processors, up to 8',
+    range: [1, 64],
+    whole: true,
+  },
+  failFast: { flags: '--fail-fast', summary: 'begin no job after one that is not done' },
+  resume: { flags: '--resume', summary: 'go on with what an earlier run left in FILE.part' },
+  summary: { flags: '--summary <file>', summary: 'write a row for each job, for a spreadsheet' },
   out: { flags: '-o, --out <file>', summary: 'write to a file instead of standard output' },
   force: { flags: '--force', summary: 'let an output replace a file' },
   color: {
@@ -198,9 +288,22 @@ export const optionSpecs = {
     summary: 'colour in the text',
     choices: ['auto', 'always', 'never'],
   },
+  plain: {
+    environment: true,
+    flags: '--plain',
+    summary: 'text as one fact a line: for screen readers, logs, grep',
+  },
+  ascii: {
+    environment: true,
+    flags: '--ascii',
+    summary: 'text in ASCII signs (um, +/-); other letters, as of labels, as \\u{e9}',
+  },
   quiet: { flags: '-q, --quiet', summary: 'no remarks on standard error, only errors' },
   verbose: { flags: '-v, --verbose', summary: 'more detail: decisions, clear estimates, limits' },
 } as const satisfies Record<string, OptionSpec>;
+
+/** Known everywhere, also where no command stands. */
+export const helpOption: OptionSpec = { flags: '-h, --help', summary: 'show this help' };
 
 export type OptionName = keyof typeof optionSpecs;
 
@@ -226,6 +329,8 @@ export const commonOptions: readonly OptionName[] = [
   'out',
   'force',
   'color',
+  'plain',
+  'ascii',
   'quiet',
   'verbose',
 ];
@@ -236,6 +341,8 @@ export type TypedOptions = {
   readonly job?: string;
   readonly shop?: string;
   readonly gauge?: string;
+  readonly rates?: string;
+  readonly ratesOut?: string;
   readonly gaugeOut?: string;
   readonly adjust?: boolean;
   readonly mpeUm?: number;
@@ -243,6 +350,20 @@ export type TypedOptions = {
   readonly shimUncertaintyUm?: number;
   readonly defects?: string;
   readonly spots?: string;
+  readonly history?: string;
+  readonly card?: boolean;
+  readonly plan?: string;
+  readonly marked?: boolean;
+  readonly gaugeAfter?: string;
+  readonly gloss?: string;
+  readonly filmRecord?: string;
+  readonly record?: string;
+  readonly check?: boolean;
+  readonly rubric?: string;
+  readonly consensus?: boolean;
+  readonly traineeGauge?: readonly string[];
+  readonly trainee?: string;
+  readonly anonymous?: boolean;
   readonly vehicle?: string;
   readonly panel?: readonly string[];
   readonly why?: readonly string[];
@@ -270,12 +391,23 @@ export type TypedOptions = {
   readonly mostColumns?: number;
   readonly asDecided?: string;
   readonly decisions?: string;
+  readonly kind?: 'estimate' | 'quotation';
+  /** A day of the calendar, as 2026-03-31. */
+  readonly date?: string;
+  readonly fields?: string;
+  readonly command?: 'survey' | 'plan' | 'quote';
+  readonly workers?: number;
+  readonly failFast?: boolean;
+  readonly resume?: boolean;
+  readonly summary?: string;
   readonly showUnit?: 'um' | 'mil';
   readonly format?: Format;
   readonly points?: string;
   readonly out?: string;
   readonly force?: boolean;
   readonly color?: 'auto' | 'always' | 'never';
+  readonly plain?: boolean;
+  readonly ascii?: boolean;
   readonly quiet?: boolean;
   readonly verbose?: boolean;
 };
@@ -283,8 +415,9 @@ export type TypedOptions = {
 /** How a page is to be written, as settings and options say. */
 export const pageOptions = (
   { showUnit }: Pick<Settings, 'showUnit'>,
-  { verbose }: TypedOptions,
+  { verbose, format }: TypedOptions,
 ): PageOptions => ({
   unit: showUnit.value,
   verbose: verbose ?? false,
+  drawn: format === 'html',
 });

@@ -2,24 +2,28 @@
 import { resolve } from 'node:path';
 import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
 import { STANDARD_INPUT } from '../base/file-name.ts';
-import { isTemplatePath } from '../film/template-name.ts';
+import { isTemplatePath } from '../film/template/template-name.ts';
+import { asciiBlocks } from '../render/ascii.ts';
+import { asciiDrawing, asciiText } from '../render/ascii-text.ts';
 import { renderDiagnostic } from '../render/diagnostic-text.ts';
 import { renderJson, renderNdjson } from '../render/json.ts';
 import { renderText } from '../render/text.ts';
 import { emptyRecord } from '../report/envelope.ts';
 import { type Block, gap } from '../report/model.ts';
-import type { Effective } from '../tasks/setting-origin.ts';
-import type { ColourUse } from '../tasks/settings-layers.ts';
+import type { Effective } from '../tasks/settings/setting-origin.ts';
+import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 import { commandHelp, findCommand, parseArguments } from './arguments.ts';
-import { type Answer, type Command, failed, type World } from './command.ts';
-import { commands } from './commands.ts';
+import { withFields } from './chosen-fields.ts';
+import { type Answer, type Command, failed, type StreamedRun, type World } from './command.ts';
+import { commands, loadCommand } from './commands.ts';
 import { readEnvironment } from './environment.ts';
 import { exitCodeOf, exitCodes } from './exit-code.ts';
 import { createFiles, loadFile, outputProblem, writeOutput } from './files.ts';
 import { rootHelp } from './help.ts';
+import { offeredForm } from './offered-form.ts';
 import type { OptionName, TypedOptions } from './options.ts';
 import { surroundings } from './surroundings.ts';
-import { colourDecision, textStyle, textWidth } from './terminal.ts';
+import { asciiDecision, colourDecision, textStyle, textWidth } from './terminal.ts';
 import { version } from './version.ts';
 
 export async function run(words: readonly string[]): Promise<number> {
@@ -34,7 +38,7 @@ export async function run(words: readonly string[]): Promise<number> {
   const parsed = parseArguments(command, rest);
   if (parsed.value === undefined) return finish(parsed.diagnostics, {});
   if (parsed.value.kind === 'help') {
-    process.stdout.write(parsed.value.text);
+    writeHelp(parsed.value.text, process.stdout);
     return exitCodes.done;
   }
   const around = surroundings();
@@ -44,11 +48,11 @@ export async function run(words: readonly string[]): Promise<number> {
   const fromEnvironment = new Set(
     (Object.keys(given.value) as OptionName[]).filter((name) => typed[name] === undefined),
   );
-  const options = { ...given.value, ...typed };
+  const { value: options = {}, diagnostics } = offeredForm(command, typed, given.value);
   return runCommand(command, parsed.value.operands, options, {
     surroundings: around,
     fromEnvironment,
-    noticed: given.diagnostics,
+    noticed: [...given.diagnostics, ...diagnostics],
   });
 }
 
@@ -58,9 +62,13 @@ type Beginning = Pick<World, 'surroundings' | 'fromEnvironment'> & {
 };
 
 function showHelp(asked: boolean): number {
-  (asked ? process.stdout : process.stderr).write(rootHelp());
+  writeHelp(rootHelp(), asked ? process.stdout : process.stderr);
   return asked ? exitCodes.done : exitCodes.usage;
 }
+
+const writeHelp = (text: string, stream: NodeJS.WriteStream): void => {
+  stream.write(isAscii(undefined, stream) ? asciiText(text) : text);
+};
 
 async function runCommand(
   command: Command,
@@ -72,7 +80,7 @@ async function runCommand(
   const pipes = filesOf === undefined && typedOperands.length === 0;
   const operands = pipes ? pipedOperand() : typedOperands;
   if (operands === undefined) {
-    process.stderr.write(commandHelp(command));
+    writeHelp(commandHelp(command), process.stderr);
     const message = 'no input: name a file, or - for standard input';
     return finish([error('usage-missing-input', message)], options);
   }
@@ -84,7 +92,16 @@ async function runCommand(
     options.job,
     options.shop,
     options.gauge,
+    options.rates,
+    options.gaugeAfter,
+    options.rubric,
+    ...traineeGaugeFiles(options),
+    options.plan,
+    options.filmRecord,
+    options.gloss,
     options.defects,
+    options.spots,
+    options.history,
     options.asDecided,
     options.for,
     ...panelNameFiles(options),
@@ -96,6 +113,8 @@ async function runCommand(
     ...beginning,
     load: loadOnce(),
     create: createFiles,
+    once: (_what, _options, make) => make(world),
+    command: loadCommand,
     commands: () => Promise.all(commands.map(({ load }) => load())),
   };
   const [operand = ''] = operands;
@@ -104,7 +123,11 @@ async function runCommand(
     const run = await runByVehicle(command, operand, options, world, noticed);
     if (run !== undefined) return conclude(run.diagnostics, run.answerIsNo, options);
   }
-  const answer = await command.run(operands, options, world);
+  if (command.stream !== undefined) {
+    const run = await command.stream(operands, options, world);
+    return concludeStream(run, noticed, options);
+  }
+  const answer = withFields(await command.run(operands, options, world), options);
   const diagnostics = [...noticed, ...answer.diagnostics];
   return deliver(command, { ...answer, diagnostics }, options);
 }
@@ -119,6 +142,11 @@ async function beforehand(
 ): Promise<Diagnostic | undefined> {
   if (inputs.filter((name) => name === STANDARD_INPUT).length > 1) {
     return error('usage-option-value', 'standard input (-) can be read once, and is named twice');
+  }
+  if (options.fields !== undefined && options.format !== 'csv') {
+    return error('usage-option-value', '--fields chooses columns of a table, and only csv is one', {
+      hint: 'add --format csv',
+    });
   }
   const outputs = [options.out, ...secondOutputs(options)].flatMap((name) => name ?? []);
   const [twice] = outputs.filter(
@@ -136,13 +164,25 @@ async function beforehand(
   return undefined;
 }
 
+const traineeGaugeFiles = ({ traineeGauge = [] }: TypedOptions): readonly string[] =>
+  traineeGauge.map((word) => word.slice(word.indexOf('=') + 1));
+
 const panelNameFiles = ({ panelNames = [] }: TypedOptions): readonly string[] =>
   panelNames.filter((word) => !word.includes('='));
 
 /** Files that a command writes beside its result. */
-const secondOutputs = ({ gaugeOut, decisions }: TypedOptions): readonly (string | undefined)[] => [
+const secondOutputs = ({
   gaugeOut,
   decisions,
+  record,
+  summary,
+  ratesOut,
+}: TypedOptions): readonly (string | undefined)[] => [
+  gaugeOut,
+  decisions,
+  record,
+  summary,
+  ratesOut,
 ];
 
 const isSamePath = (a: string, b: string): boolean => resolve(a) === resolve(b);
@@ -170,6 +210,18 @@ function conclude(
   return code === exitCodes.done && answerIsNo === true ? exitCodes.answerIsNo : code;
 }
 
+function concludeStream(
+  { diagnostics, exit, told }: StreamedRun,
+  noticed: readonly Diagnostic[],
+  options: TypedOptions,
+): number {
+  const code = finish([...noticed, ...diagnostics], options);
+  if (options.quiet !== true) {
+    process.stderr.write(told.map((text) => `leastcut: ${text}\n`).join(''));
+  }
+  return code === exitCodes.done ? exit : code;
+}
+
 /** A pipe can be read once: what is loaded is kept for the run. */
 function loadOnce(): World['load'] {
   const loaded = new Map<string, ReturnType<World['load']>>();
@@ -188,18 +240,21 @@ const severalVehicles = (count: number): Diagnostic =>
 async function outputOf(answer: Answer, options: TypedOptions): Promise<string> {
   const { records, table } = answer;
   const [first] = records;
-  const blocks = answer.pages.flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
+  const blocks = (): readonly Block[] =>
+    answer.pages().flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
   switch (options.format ?? 'text') {
     case 'json':
       return first === undefined ? '' : renderJson(first);
     case 'ndjson':
       return renderNdjson(records);
     case 'csv':
-      return table === undefined ? '' : (await import('../render/csv.ts')).renderCsv(table);
+      return table === undefined ? '' : (await import('../render/csv.ts')).renderCsv(table());
+    case 'md':
+      return (await import('../render/markdown.ts')).renderMarkdown(blocks());
     case 'html':
-      return (await import('../render/html.ts')).renderHtml(blocks);
+      return (await import('../render/html.ts')).renderHtml(blocks());
     case 'text':
-      return textOutput(blocks, answer.color ?? typedColour(options), options);
+      return answer.script ?? textOutput(blocks(), answer.color ?? typedColour(options), options);
   }
 }
 
@@ -210,16 +265,22 @@ const typedColour = ({ color = 'auto' }: TypedOptions): Effective<ColourUse> => 
   where: '--color',
 });
 
-function textOutput(
+async function textOutput(
   blocks: readonly Block[],
   color: Effective<ColourUse>,
-  { out }: TypedOptions,
-): string {
+  { out, plain, ascii }: TypedOptions,
+): Promise<string> {
   const stream = out === undefined ? process.stdout : {};
   const { colour } = colourDecision(color, stream, process.env);
   const style = textStyle(textWidth(stream, process.env).width, colour);
-  return renderText(blocks, style);
+  const renderPlain = plain === true ? (await import('../render/plain.ts')).renderPlain : undefined;
+  const render = renderPlain ?? ((some: readonly Block[]) => renderText(some, style));
+  if (!isAscii(ascii, stream)) return render(blocks);
+  return asciiDrawing(render(asciiBlocks(blocks)));
 }
+
+const isAscii = (typed: boolean | undefined, stream: { readonly isTTY?: boolean }): boolean =>
+  asciiDecision(typed, stream, process.env, process.platform).ascii;
 
 /** A machine that asked for JSON gets its envelope also when there is no result. */
 function failureOutput(
@@ -245,7 +306,9 @@ async function write(text: string, out: string | undefined): Promise<Diagnostic 
 }
 
 /** Says what there is to say on standard error, remarks in full with -v; gives the exit code. */
-function finish(diagnostics: readonly Diagnostic[], { quiet, verbose }: TypedOptions): number {
+function finish(diagnostics: readonly Diagnostic[], options: TypedOptions): number {
+  const { quiet, verbose } = options;
+  const ascii = isAscii(options.ascii, process.stderr);
   const notes = diagnostics.filter(({ severity }) => severity === 'note');
   const said = diagnostics.filter(({ severity }) => {
     if (severity === 'note') return verbose === true && quiet !== true;
@@ -254,6 +317,6 @@ function finish(diagnostics: readonly Diagnostic[], { quiet, verbose }: TypedOpt
   const hidden = verbose === true || quiet === true ? 0 : notes.length;
   const count =
     hidden === 0 ? '' : `leastcut: ${hidden} note${hidden === 1 ? '' : 's'}, -v shows them\n`;
-  process.stderr.write(said.map(renderDiagnostic).join('') + count);
+  process.stderr.write(said.map((one) => renderDiagnostic(one, ascii)).join('') + count);
   return exitCodeOf(diagnostics);
 }

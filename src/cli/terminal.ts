@@ -2,8 +2,8 @@
 import { Chalk } from 'chalk';
 import type { TextStyle } from '../render/text.ts';
 import type { Tone } from '../report/model.ts';
-import type { Effective } from '../tasks/setting-origin.ts';
-import type { ColourUse } from '../tasks/settings-layers.ts';
+import type { Effective } from '../tasks/settings/setting-origin.ts';
+import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 type Stream = { readonly isTTY?: boolean; readonly columns?: number };
@@ -47,6 +47,26 @@ export function colourDecision(
   return environment['TERM'] === 'dumb'
     ? { colour: false, why: 'TERM is dumb' }
     : { colour: true, why: 'the output is a terminal' };
+}
+
+/**
+ * Whether to write in ASCII signs only, and why: as typed, or on a terminal whose locale is not UTF-8.
+ * What goes into a file or a pipe is UTF-8 unless somebody says otherwise. Windows has no such locale,
+ * and its terminals are written to in Unicode.
+ */
+export function asciiDecision(
+  typed: boolean | undefined,
+  { isTTY }: Stream,
+  environment: Environment,
+  platform: NodeJS.Platform,
+): { readonly ascii: boolean; readonly why: string } {
+  if (typed !== undefined) return { ascii: typed, why: `--ascii says ${typed ? 'so' : 'no'}` };
+  if (isTTY !== true) return { ascii: false, why: 'the output is no terminal' };
+  if (platform === 'win32') return { ascii: false, why: 'the terminal takes Unicode' };
+  const variable = ['LC_ALL', 'LC_CTYPE', 'LANG'].find((name) => (environment[name] ?? '') !== '');
+  if (variable === undefined) return { ascii: true, why: 'no locale is set' };
+  const locale = environment[variable] ?? '';
+  return { ascii: !/utf-?8/i.test(locale), why: `${variable} is ${locale}` };
 }
 
 /** Blue and bold only: safe for every kind of colour vision, and the words stand without it. */

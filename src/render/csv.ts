@@ -15,7 +15,10 @@ const FORMULA = /^'*[=+\-@\t\r]/;
 const NEEDS_QUOTES = /^[#']|[",\r\n]/;
 
 export const renderCsv = ({ columns, rows }: DataTable): string =>
-  [columns, ...rows].map((row) => `${row.map(csvCell).join(',')}\n`).join('');
+  [columns, ...rows].map(renderCsvRow).join('');
+
+/** One row, for a table that is written as it grows. */
+export const renderCsvRow = (row: readonly DataCell[]): string => `${row.map(csvCell).join(',')}\n`;
 
 function csvCell(value: DataCell): string {
   if (value === null) return '';

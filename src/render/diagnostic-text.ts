@@ -1,5 +1,6 @@
 import type { Diagnostic, Place } from '../base/diagnostics.ts';
 import { shownFile } from '../base/file-name.ts';
+import { asciiText } from './ascii-text.ts';
 import { displayWidth, printable } from './printable.ts';
 
 /** Most of a long line that is shown about the place in question. */
@@ -7,31 +8,38 @@ const SHOWN = 100;
 
 /**
  * A diagnostic as people read it: `file:line:column: error[code]: message`, the line with a caret
- * under the place, and a hint.
+ * under the place, and a hint; in signs of ASCII where a terminal knows no others.
  */
-export function renderDiagnostic({ code, severity, message, at, hint }: Diagnostic): string {
-  const where = at === undefined ? 'leastcut' : placeText(at);
+export function renderDiagnostic(
+  { code, severity, message, at, hint }: Diagnostic,
+  ascii = false,
+): string {
+  const shown: Shown = ascii ? (text) => asciiText(printable(text)) : printable;
+  const where = at === undefined ? 'leastcut' : placeText(at, shown);
   return [
-    `${where}: ${severity}[${code}]: ${printable(message)}`,
-    ...(at === undefined ? [] : excerpt(at)),
-    ...(hint === undefined ? [] : [`  hint: ${printable(hint)}`]),
+    `${where}: ${severity}[${code}]: ${shown(message)}`,
+    ...(at === undefined ? [] : excerpt(at, shown)),
+    ...(hint === undefined ? [] : [`  hint: ${shown(hint)}`]),
   ]
     .map((line) => `${line}\n`)
     .join('');
 }
 
-const placeText = ({ file, line, column }: Place): string =>
-  [printable(shownFile(file)), line, column].filter((part) => part !== undefined).join(':');
+/** Text of a file as it may be printed. */
+type Shown = (text: string) => string;
 
-function excerpt({ lineText: asWritten, column, length }: Place): readonly string[] {
+const placeText = ({ file, line, column }: Place, shown: Shown): string =>
+  [shown(shownFile(file)), line, column].filter((part) => part !== undefined).join(':');
+
+function excerpt({ lineText: asWritten, column, length }: Place, shown: Shown): readonly string[] {
   if (asWritten === undefined) return [];
   // A tab takes one column, so that the caret stands under its word.
   const lineText = asWritten.replaceAll('\t', ' ');
-  if (column === undefined) return [`  ${printable(lineText.slice(0, SHOWN))}`];
+  if (column === undefined) return [`  ${shown(lineText.slice(0, SHOWN))}`];
   const from = Math.max(0, Math.min(column - 1 - SHOWN / 2, lineText.length - SHOWN));
-  const before = printable(lineText.slice(from, column - 1));
-  const word = printable(lineText.slice(column - 1, column - 1 + (length ?? 1)));
-  const shown = printable(lineText.slice(from, from + SHOWN));
+  const before = shown(lineText.slice(from, column - 1));
+  const word = shown(lineText.slice(column - 1, column - 1 + (length ?? 1)));
+  const around = shown(lineText.slice(from, from + SHOWN));
   const carets = '^'.repeat(Math.max(1, Math.min(displayWidth(word), SHOWN)));
-  return [`  ${shown}`, `  ${' '.repeat(displayWidth(before))}${carets}`];
+  return [`  ${around}`, `  ${' '.repeat(displayWidth(before))}${carets}`];
 }

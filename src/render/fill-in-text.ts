@@ -8,6 +8,9 @@ const LABEL = 24;
 const LEAST_BLANK = 16;
 const INDENT = ' '.repeat(LABEL);
 
+/** A box for each time that something is done. */
+export const tickBoxes = (count: number): string => '[ ]'.repeat(count);
+
 /** As many fields in a line as fit with a blank of some length; the blanks share the rest. */
 export function formLines(fields: readonly string[], width: number): readonly string[] {
   const lines: string[][] = [];

@@ -2,16 +2,18 @@
  * Blocks → one self-contained page: no script, nothing fetched from anywhere (a content security
  * policy says so to the browser), styles inside, for a screen and for A4 or Letter paper.
  */
-import type { Block, Cell, Column } from '../report/model.ts';
+import type { Block, Face } from '../report/model.ts';
+import { curveDrawing } from './curve-svg.ts';
+import { facesTable } from './faces-table.ts';
 import { pageStyle } from './html-style.ts';
+import { curveTable, tableHtml } from './html-table.ts';
 import { element, escaped } from './html-text.ts';
-import { boxesDrawing, stripDrawing } from './svg.ts';
+import { boxesDrawing, faceDrawing } from './panel-svg.ts';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 export function renderHtml(blocks: readonly Block[]): string {
   const heading = blocks.find((block) => block.kind === 'title');
-  const body = blocks.map(blockHtml);
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -24,70 +26,134 @@ export function renderHtml(blocks: readonly Block[]): string {
 </head>
 <body>
 <main>
-${body.filter((html) => html !== '').join('\n')}
+${sheets(blocks).map(sheetHtml).join('\n')}
 </main>
 </body>
 </html>
 `;
 }
 
-function blockHtml(block: Block): string {
+/** From title to title: each begins a sheet of paper. */
+function sheets(blocks: readonly Block[]): readonly (readonly Block[])[] {
+  const all: Block[][] = [];
+  for (const block of blocks) {
+    const sheet = all.at(-1);
+    const isFirst = sheet === undefined || (block.kind === 'title' && sheet.some(isDrawn));
+    if (isFirst) all.push([block]);
+    else sheet.push(block);
+  }
+  return all;
+}
+
+const isDrawn = ({ kind }: Block): boolean => kind !== 'gap';
+
+/** Of a page there is one first heading; those of its other sheets stand under it. */
+type Level = 1 | 2;
+
+function sheetHtml(blocks: readonly Block[], at: number): string {
+  const level = at === 0 ? 1 : 2;
+  const html = blocks.filter(isDrawn).map((block) => blockHtml(block, level));
+  const look = blocks.every(isHead) ? 'sheet head' : 'sheet';
+  return element('section', { class: look }, '\n', html.join('\n'), '\n');
+}
+
+/** A few words and no more: what comes after them may stand on the same paper. */
+const isHead = ({ kind }: Block): boolean =>
+  kind === 'title' || kind === 'paragraph' || kind === 'gap';
+
+function blockHtml(block: Block, level: Level): string {
+  const heading = (text: string): string => element(`h${level + 1}`, {}, escaped(text));
   switch (block.kind) {
     case 'title':
-      return element('h1', {}, escaped(block.text));
+      return element(`h${level}`, { class: 'title' }, titleHtml(block.text));
     case 'gap':
       return '';
-    case 'paragraph': {
-      const label =
-        block.label === null ? '' : `${element('strong', {}, `${escaped(block.label)}:`)} `;
-      return element('p', {}, label, escaped(block.text));
-    }
+    case 'paragraph':
+      return paragraphHtml(block);
     case 'list': {
       const items = block.items.map((item) => element('li', {}, escaped(item)));
-      return element('h2', {}, escaped(block.label)) + element('ul', {}, ...items);
+      return heading(block.label) + element('ul', {}, ...items);
     }
-    case 'table':
-      return tableHtml(block.columns, block.rows);
+    case 'table': {
+      const table = tableHtml(block.columns, block.rows);
+      return block.label === undefined ? table : heading(block.label) + table;
+    }
+    case 'faces': {
+      const { columns, rows } = facesTable(block);
+      const figures = block.faces.map(faceHtml);
+      return (
+        heading(block.label) +
+        element('div', { class: 'figures' }, ...figures) +
+        tableHtml(columns, rows)
+      );
+    }
+    case 'curve':
+      return (
+        heading(block.label) +
+        element('figure', { class: 'whole' }, curveDrawing(block.label, block.curve)) +
+        curveTable(block.curve)
+      );
     case 'form': {
       const fields = block.fields.map((field) =>
         element('div', {}, element('span', {}, escaped(field)), element('i', {})),
       );
       return element('div', { class: 'form' }, ...fields);
     }
+    case 'ticks': {
+      const items = block.items.map(({ text, boxes }) =>
+        element('li', {}, element('b', {}).repeat(boxes), element('span', {}, escaped(text))),
+      );
+      return element(
+        'section',
+        { class: 'ticks' },
+        heading(block.label),
+        element('ul', {}, ...items),
+      );
+    }
     case 'boxes':
       return element(
         'figure',
-        {},
+        { class: 'third' },
         element('figcaption', {}, escaped(block.label)),
         boxesDrawing(block.label, block.places),
       );
   }
 }
 
-function tableHtml(columns: readonly Column[], rows: readonly (readonly Cell[])[]): string {
-  const head = columns.map(({ title, align, axis }) =>
-    element(
-      'th',
-      { scope: 'col', class: align },
-      escaped(axis === undefined ? title : `${title} ${axis.from} to ${axis.to}`.trim()),
-    ),
-  );
-  const body = rows.map((row) =>
-    element('tr', {}, ...columns.map((column, i) => cellHtml(row[i], column))),
-  );
-  const table = element(
-    'table',
-    {},
-    element('thead', {}, element('tr', {}, ...head)),
-    element('tbody', {}, ...body),
-  );
-  return element('div', { class: 'wide' }, table);
+/** `Survey of AB 12: saloon, 13 panels`: what follows the last colon stands in a line of its own. */
+function titleHtml(text: string): string {
+  const at = text.lastIndexOf(': ');
+  if (at === -1) return escaped(text);
+  const colon = element('span', { class: 'unseen' }, ': ');
+  const rest = element('span', { class: 'under' }, escaped(text.slice(at + 2)));
+  return escaped(text.slice(0, at)) + colon + rest;
 }
 
-function cellHtml(cell: Cell | undefined, { align, axis }: Column): string {
-  if (cell === undefined) return element('td', {});
-  if (cell.kind === 'text') {
-    return element('td', { class: `${align} ${cell.tone}` }, escaped(cell.text));
-  }
-  return element('td', {}, axis === undefined ? '' : stripDrawing(cell, axis));
+function paragraphHtml({
+  label,
+  text,
+  tone = 'plain',
+}: Extract<Block, { kind: 'paragraph' }>): string {
+  if (label === null) return element('p', {}, escaped(text));
+  return element(
+    'p',
+    { class: tone === 'binding' ? 'fact notice' : 'fact' },
+    element('strong', {}, escaped(label), ':'),
+    ' ',
+    element('span', {}, escaped(text)),
+  );
 }
+
+const faceHtml = (face: Face, at: number): string =>
+  element(
+    'figure',
+    {},
+    element(
+      'figcaption',
+      {},
+      `${at + 1} ${escaped(face.name)}`,
+      ' ',
+      element('small', {}, escaped(face.note)),
+    ),
+    faceDrawing(face),
+  );

@@ -1,17 +1,17 @@
 /** Blocks → text for a terminal or a pipe. Nothing is cut: what does not fit makes the line longer. */
-import type { Block, Cell, Column, StripAxis, Tone } from '../report/model.ts';
-import { boxLines, formLines } from './fill-in-text.ts';
-import { displayWidth, printable } from './printable.ts';
+import type { Block, Tick, Tone } from '../report/model.ts';
+import { curveLines } from './curve-text.ts';
+import { facesTable } from './faces-table.ts';
+import { boxLines, formLines, tickBoxes } from './fill-in-text.ts';
+import { printable } from './printable.ts';
+import { tableLines } from './text-table.ts';
+import { wrap } from './wrap.ts';
 
 export type TextStyle = {
   readonly width: number;
   /** Colours a piece of text; the identity when there are none. */
   readonly paint: (text: string, tone: Tone) => string;
 };
-
-const GAP = ' ';
-const LEAST_STRIP = 10;
-const MOST_STRIP = 40;
 
 export function renderText(blocks: readonly Block[], style: TextStyle): string {
   const lines = blocks.flatMap((block) => blockLines(block, style));
@@ -27,115 +27,61 @@ function blockLines(block: Block, style: TextStyle): readonly string[] {
     case 'gap':
       return [''];
     case 'paragraph':
-      return labelled(block.label, printable(block.text), style);
+      return labelled(block.label, block.text, style);
     case 'list':
       return [
-        style.paint(block.label, 'strong'),
+        ...wrap(printable(block.label), style.width, '  ').map((line) =>
+          style.paint(line, 'strong'),
+        ),
         ...block.items.flatMap((item) =>
           wrap(printable(item), style.width - 2, '  ').map((line) => `  ${line}`),
         ),
       ];
-    case 'table':
-      return tableLines(block.columns, block.rows, style);
+    case 'table': {
+      const { label } = block;
+      const lines = tableLines(block, style);
+      return label === undefined ? lines : [...labelLines(label, style), ...lines];
+    }
+    case 'faces':
+      return [...labelLines(block.label, style), ...tableLines(facesTable(block), style)];
+    case 'curve':
+      return curveLines(block.curve, style);
     case 'form':
       return formLines(block.fields, style.width);
+    case 'ticks':
+      return [
+        ...labelLines(block.label, style),
+        ...block.items.flatMap((item) => tickLines(item, style.width)),
+      ];
     case 'boxes':
       return boxLines(block.label, block.places, style);
   }
 }
 
-function labelled(label: string | null, text: string, style: TextStyle): readonly string[] {
-  if (label === null) return wrap(text, style.width, '');
-  const [first = '', ...rest] = wrap(`${label}: ${text}`, style.width, '  ');
-  return [`${style.paint(label, 'strong')}${first.slice(label.length)}`, ...rest];
-}
+const labelLines = (label: string, { width, paint }: TextStyle): readonly string[] =>
+  wrap(printable(label), width, '  ').map((line) => paint(line, 'strong'));
 
-/** Words filled into lines, no-break spaces kept together; the second and later lines are indented. */
-function wrap(text: string, width: number, indent: string): readonly string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (line !== '' && line !== indent && displayWidth(longer) > width) {
-      lines.push(line);
-      line = indent + word;
-    } else line = longer;
-  }
-  return [...lines, line];
-}
-
-function tableLines(
-  columns: readonly Column[],
-  rows: readonly (readonly Cell[])[],
-  style: TextStyle,
-): readonly string[] {
-  const widths = columns.map((column, i) =>
-    column.axis === undefined
-      ? Math.max(displayWidth(column.title), ...rows.map((row) => displayWidth(cellText(row[i]))))
-      : 0,
+/** `[ ][ ] two sets of …`: the boxes in a column of their own. */
+function tickLines({ text, boxes }: Tick, width: number): readonly string[] {
+  const drawn = tickBoxes(boxes);
+  const indent = ' '.repeat(drawn.length + 3);
+  return wrap(`${printable(text)}`, width - indent.length, '').map(
+    (line, i) => `${i === 0 ? `  ${drawn} ` : indent}${line}`,
   );
-  const gaps = GAP.length * (columns.length - 1);
-  const used = widths.reduce((sum, width) => sum + width, gaps);
-  const strip = Math.min(MOST_STRIP, Math.max(LEAST_STRIP, style.width - used));
-  const header = columns.map((column, i) =>
-    column.axis === undefined
-      ? style.paint(pad(column.title, widths[i] ?? 0, column.align), 'quiet')
-      : style.paint(axisLine(column.axis, strip), 'quiet'),
-  );
-  const lines = rows.map((row) =>
-    columns
-      .map((column, i) => {
-        const one = row[i];
-        if (one?.kind === 'strip' && column.axis !== undefined) {
-          return drawStrip(one.values, one.marked, column.axis, strip);
-        }
-        const tone = one?.kind === 'text' ? one.tone : 'plain';
-        return style.paint(pad(cellText(one), widths[i] ?? 0, column.align), tone);
-      })
-      .join(GAP),
-  );
-  return [header.join(GAP), ...lines];
 }
 
-const cellText = (one: Cell | undefined): string =>
-  one?.kind === 'text' ? printable(one.text) : '';
-
-function pad(text: string, width: number, align: Column['align']): string {
-  const blanks = ' '.repeat(Math.max(0, width - displayWidth(text)));
-  return align === 'left' ? text + blanks : blanks + text;
+function labelled(unsafe: string | null, text: string, style: TextStyle): readonly string[] {
+  if (unsafe === null) return wrap(printable(text), style.width, '');
+  const label = printable(unsafe);
+  let left = label.length;
+  return wrap(`${label}: ${printable(text)}`, style.width, '  ').map((line, i) => {
+    const from = i === 0 ? 0 : 2;
+    const end = Math.min(line.length, from + Math.max(0, left));
+    // Where a line ends, a blank of the label went.
+    left -= line.length - from + 1;
+    return line.slice(0, from) + painted(line.slice(from, end), style) + line.slice(end);
+  });
 }
 
-/** Its two ends as numbers, the line between them. */
-function axisLine({ from, to, line }: StripAxis, width: number): string {
-  const marks = new Array<string>(width).fill(' ');
-  if (line !== null) marks[position(line, { from, to }, width)] = '┊';
-  const left = String(from);
-  const right = String(to);
-  return left + marks.slice(left.length, width - right.length).join('') + right;
-}
-
-const position = (
-  value: number,
-  { from, to }: Pick<StripAxis, 'from' | 'to'>,
-  width: number,
-): number => Math.min(width - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * width)));
-
-/** `·` one value, `:` two, `⁝` more; `‹` the marked one; `┊` the line; `»` values beyond the axis, `«` before it. */
-function drawStrip(
-  values: readonly number[],
-  marked: number | null,
-  axis: StripAxis,
-  width: number,
-): string {
-  const drawn = new Array<string>(width).fill(' ');
-  if (axis.line !== null) drawn[position(axis.line, axis, width)] = '┊';
-  if (marked !== null) drawn[position(marked, axis, width)] = marked < axis.from ? '«' : '‹';
-  const counts = new Map<number, number>();
-  for (const value of values) {
-    const at = position(value, axis, width);
-    counts.set(at, (counts.get(at) ?? 0) + 1);
-  }
-  for (const [at, count] of counts) drawn[at] = count === 1 ? '·' : count === 2 ? ':' : '⁝';
-  if (values.some((value) => value > axis.to)) drawn[width - 1] = '»';
-  return drawn.join('');
-}
+const painted = (text: string, { paint }: TextStyle): string =>
+  text === '' ? '' : paint(text, 'strong');

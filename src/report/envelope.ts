@@ -1,9 +1,9 @@
 /** What stands around every machine record. */
 import type { Diagnostic } from '../base/diagnostics.ts';
 import { roundTo } from '../base/rounding.ts';
-import type { Assumption } from '../tasks/assumption.ts';
-import { type EffectiveSetting, isOwn } from '../tasks/effective-settings.ts';
-import type { ReadInput } from '../tasks/read-request.ts';
+import type { ReadInput } from '../tasks/read/read-request.ts';
+import type { Assumption } from '../tasks/settings/assumption.ts';
+import { type EffectiveSetting, isOwn } from '../tasks/settings/effective-settings.ts';
 import type { MachineRecord } from './model.ts';
 
 export type RecordContext = {
@@ -64,7 +64,7 @@ const inputRecord = ({ file, sha256, decisions }: ReadInput) => ({
         },
 });
 
-const diagnosticRecord = ({ code, severity, message, at, hint }: Diagnostic) => ({
+export const diagnosticRecord = ({ code, severity, message, at, hint }: Diagnostic) => ({
   code,
   severity,
   message,

@@ -12,6 +12,17 @@ export type StripCell = {
   readonly values: readonly number[];
   /** A value drawn with a sign of its own, or null. */
   readonly marked: number | null;
+  /** Values as rings: what was before, beside what is now. */
+  readonly open?: readonly number[];
+  /** Drawn from one value to the other, under all the rest. */
+  readonly bar?: StripBar;
+};
+
+/** A `span` joins two values; an `extent` is as large as it is drawn, and ends in a stop. */
+export type StripBar = {
+  readonly from: number;
+  readonly to: number;
+  readonly look: 'span' | 'extent';
 };
 
 export type Cell = TextCell | StripCell;
@@ -25,6 +36,10 @@ export type StripAxis = {
 
 export type Column = {
   readonly title: string;
+  /** What it shows, where a single cell is read without the table: `bonnet: thinnest credible …`. */
+  readonly said?: string;
+  /** The unit of its cells, where the title does not tell it. */
+  readonly unit?: string;
   readonly align: 'left' | 'right';
   /** Given for a column of strips. */
   readonly axis?: StripAxis;
@@ -33,18 +48,75 @@ export type Column = {
 /** A place to write a value by pen, on a rectangle whose sides are 1: `u` across, `v` down. */
 export type BoxPlace = { readonly name: string; readonly u: number; readonly v: number };
 
+/** A point with what was read there; `sign` where it stands out. */
+export type FacePoint = BoxPlace & {
+  readonly value: string;
+  readonly sign: 'none' | 'low' | 'high';
+};
+
+/** A panel as a plain rectangle with its points. */
+export type Face = {
+  readonly name: string;
+  readonly note: string;
+  readonly points: readonly FacePoint[];
+};
+
+/** Something to do, with a box to tick each time it is done. */
+export type Tick = { readonly text: string; readonly boxes: number };
+
+/** One side of a drawing: what it shows, in which unit, and from where to where. */
+export type CurveAxis = {
+  readonly title: string;
+  readonly unit: string;
+  readonly from: number;
+  readonly to: number;
+};
+
+export type CurvePoint = { readonly x: number; readonly y: number };
+
+/** A point on the curve that is spoken of: by a single letter or digit. */
+export type CurveMark = CurvePoint & { readonly sign: string; readonly name: string };
+
+export type Curve = {
+  readonly across: CurveAxis;
+  readonly up: CurveAxis;
+  /** From left to right. */
+  readonly line: readonly CurvePoint[];
+  readonly marks: readonly CurveMark[];
+};
+
 export type Block =
   | { readonly kind: 'title'; readonly text: string }
   | { readonly kind: 'gap' }
-  | { readonly kind: 'paragraph'; readonly label: string | null; readonly text: string }
+  | {
+      readonly kind: 'paragraph';
+      readonly label: string | null;
+      readonly text: string;
+      /** `binding` for what work stops at: it stands out on a page that is carried about. */
+      readonly tone?: Tone;
+    }
   | { readonly kind: 'list'; readonly label: string; readonly items: readonly string[] }
   | {
       readonly kind: 'table';
+      /** Said over it where nothing on the page leads to it. */
+      readonly label?: string;
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly Cell[])[];
     }
   /** Blanks to fill in by pen, each behind its label. */
   | { readonly kind: 'form'; readonly fields: readonly string[] }
+  /** Things to do, each behind its boxes to tick. */
+  | { readonly kind: 'ticks'; readonly label: string; readonly items: readonly Tick[] }
+  /** What was read at every point, on the panels' rectangles. */
+  | {
+      readonly kind: 'faces';
+      readonly label: string;
+      /** What the values are of: `readings (µm)`. */
+      readonly values: string;
+      readonly faces: readonly Face[];
+    }
+  /** What is to be had against what it takes. */
+  | { readonly kind: 'curve'; readonly label: string; readonly curve: Curve }
   /** One rectangle with a box to write in at each place. */
   | { readonly kind: 'boxes'; readonly label: string; readonly places: readonly BoxPlace[] };
 
@@ -54,6 +126,13 @@ export const paragraph = (label: string | null, text: string): Block => ({
   kind: 'paragraph',
   label,
   text: gluedUnits(text),
+});
+/** A paragraph of what work stops at. */
+export const notice = (label: string, text: string): Block => ({
+  kind: 'paragraph',
+  label,
+  text: gluedUnits(text),
+  tone: 'binding',
 });
 export const list = (label: string, items: readonly string[]): Block => ({
   kind: 'list',

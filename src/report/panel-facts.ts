@@ -4,9 +4,9 @@ import { bare, says, tell, um } from '../base/sentence.ts';
 import type { LengthUnit } from '../base/units.ts';
 import type { PanelFacts, RecordedRemoval, StatedLayer } from '../film/film-model.ts';
 import type { PanelSurvey } from '../film/survey.ts';
-import type { EffectiveFacts } from '../tasks/panel-facts.ts';
-import type { Effective } from '../tasks/setting-origin.ts';
-import type { SurveyResult } from '../tasks/survey-vehicle.ts';
+import type { EffectiveFacts } from '../tasks/settings/panel-facts.ts';
+import type { Effective } from '../tasks/settings/setting-origin.ts';
+import type { SurveyResult } from '../tasks/survey/survey-vehicle.ts';
 import { machine, machineOrNull } from './envelope.ts';
 import { type Block, list, type MachineRecord, paragraph } from './model.ts';
 

@@ -10,10 +10,16 @@ export function pointLines(
 ): readonly string[] {
   const other = otherPoints.map((one) => `${pointText(one, unit)} (${one.place})`).join('; ');
   return [
-    points.map((one) => pointText(one, unit)).join('; '),
+    ...(points.length === 0 ? [] : [points.map((one) => pointText(one, unit)).join('; ')]),
     ...(other === '' ? [] : [`reported apart: ${other}`]),
   ];
 }
+
+/** `e1 92.3 (edge), s1 110.2 (shut)`: those off the face, by their means. */
+export const pointsOffFace = ({ otherPoints }: PanelSurvey, unit: LengthUnit): string =>
+  otherPoints
+    .map(({ point, place, thickness }) => `${point} ${thicknessText(thickness, unit)} (${place})`)
+    .join(', ');
 
 /** `3: 121.4 (121.0 121.8)`. */
 function pointText({ point, thickness, repeats, curved }: PanelPoint, unit: LengthUnit): string {

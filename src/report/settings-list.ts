@@ -1,5 +1,5 @@
 /** Settings in force in words: name, value and where it came from. */
-import type { EffectiveSetting, SettingValue } from '../tasks/effective-settings.ts';
+import type { EffectiveSetting, SettingValue } from '../tasks/settings/effective-settings.ts';
 import { type Block, list } from './model.ts';
 
 export const settingsList = (label: string, settings: readonly EffectiveSetting[]): Block =>

@@ -1,9 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { renderHtml } from '../../src/render/html.ts';
-import { type Block, cell, gap, list, paragraph, title } from '../../src/report/model.ts';
+import { type Block, cell, gap, list, notice, paragraph, title } from '../../src/report/model.ts';
+import { pageOf } from './naughty.ts';
 
+/** What stands in the only sheet. */
 const body = (...blocks: readonly Block[]): string => {
-  const [, main = ''] = renderHtml(blocks).match(/<main>\n([\s\S]*)\n<\/main>/) ?? [];
+  const [, main = ''] =
+    renderHtml(blocks).match(
+      /<section class="sheet(?: head)?">\n([\s\S]*)\n<\/section>\n<\/main>/,
+    ) ?? [];
   return main;
 };
 
@@ -11,7 +16,7 @@ const HOSTILE = `<script>alert("1" + '2')</script>&`;
 const HARMLESS = '&lt;script&gt;alert(&quot;1&quot; + &#39;2&#39;)&lt;/script&gt;&amp;';
 
 describe('a page', () => {
-  const page = renderHtml([title('Reading sheet'), paragraph(null, 'text')]);
+  const page = renderHtml([title('Reading sheet'), ...pageOf('roof')]);
 
   test('says what it is, in which language, and that nothing may be fetched or run', () => {
     expect(page).toMatch(/^<!doctype html>\n<html lang="en">/);
@@ -25,10 +30,79 @@ describe('a page', () => {
     expect(page).not.toMatch(/<(script|link|img|iframe|object)\b|url\(|https?:|@import|\son\w+=/);
   });
 
-  test('is made for paper and for the dark', () => {
-    expect(page).toContain('@page');
+  test('closes every element in the order it was opened', () => {
+    const open: string[] = [];
+    const VOID = new Set(['meta']);
+    for (const [, end, tag = ''] of page.matchAll(/<(\/?)([a-z][a-z0-9]*)\b/g)) {
+      if (VOID.has(tag)) continue;
+      if (end === '') open.push(tag);
+      else expect(open.pop()).toBe(tag);
+    }
+    expect(open).toEqual([]);
+  });
+
+  test('is made for paper of either size and for the dark', () => {
+    expect(page).toMatch(/@page \{ margin: [^}]*/);
+    expect(page).not.toMatch(/size: *(A4|letter)/i);
     expect(page).toContain('@media print');
+    expect(page).toContain('thead { display: table-header-group; }');
+    expect(page).toMatch(/p, li, tr, figure \{ break-inside: avoid; \}/);
     expect(page).toContain('prefers-color-scheme: dark');
+  });
+
+  test('has one first heading; each further title begins a sheet of paper under it', () => {
+    const several = renderHtml([title('One'), list('a', []), gap, title('Two'), list('b', [])]);
+    expect(several.match(/<h1\b/g)).toHaveLength(1);
+    expect(several).toContain('<h2 class="title">Two</h2>');
+    expect(several).toContain('<h2>a</h2>');
+    expect(several).toContain('<h3>b</h3>');
+    expect(several.match(/<section class="sheet">/g)).toHaveLength(2);
+    expect(several).toContain('.sheet:not(.head) + .sheet { margin: 0; break-before: page; }');
+  });
+
+  test('wastes no sheet of paper on a few words before the next title', () => {
+    const several = renderHtml([title('Survey'), paragraph(null, 'Aim.'), title('Why roof')]);
+    expect(several.match(/<section class="sheet head">/g)).toHaveLength(2);
+    expect(renderHtml([title('One'), list('a', ['b'])])).toContain('<section class="sheet">');
+  });
+
+  test('never leaves out a level between its headings', () => {
+    const levels = [...page.matchAll(/<h([1-6])\b/g)].map(([, level]) => Number(level));
+    levels.slice(1).forEach((level, i) => {
+      expect(level).toBeLessThanOrEqual((levels[i] ?? 0) + 1);
+    });
+  });
+
+  test('names every drawing and says its numbers', () => {
+    const drawings = page.match(/<svg\b[\s\S]*?<\/svg>/g) ?? [];
+    expect(drawings).toHaveLength(4);
+    for (const svg of drawings) {
+      expect(svg).toMatch(
+        /^<svg class="\w+" viewBox="[-\d. ]+" role="img"><title>[^<]+<\/title><desc>[^<]+<\/desc>/,
+      );
+    }
+  });
+});
+
+describe('what work stops at', () => {
+  test('stands in a frame', () => {
+    expect(body(notice('Stop', 'at once'))).toBe(
+      '<p class="fact notice"><strong>Stop:</strong> <span>at once</span></p>',
+    );
+  });
+});
+
+describe('things to do on a page', () => {
+  test('stand behind a box for each time, large enough to read in a bay', () => {
+    const block: Block = {
+      kind: 'ticks',
+      label: 'roof',
+      items: [{ text: 'cut', boxes: 2 }],
+    };
+    expect(body(block)).toBe(
+      '<section class="ticks"><h2>roof</h2><ul><li><b></b><b></b><span>cut</span></li></ul></section>',
+    );
+    expect(renderHtml([block])).toMatch(/\.ticks \{[^}]*font-size: 1\.25rem/);
   });
 });
 
@@ -36,14 +110,20 @@ describe('the blocks of a page', () => {
   test('are a heading, a labelled paragraph, a list', () => {
     expect(body(title('One'), gap, paragraph('Time', '2 h'), list('Notes', ['a', 'b']))).toBe(
       [
-        '<h1>One</h1>',
-        '<p><strong>Time:</strong> 2\u00a0h</p>',
+        '<h1 class="title">One</h1>',
+        '<p class="fact"><strong>Time:</strong> <span>2\u00a0h</span></p>',
         '<h2>Notes</h2><ul><li>a</li><li>b</li></ul>',
       ].join('\n'),
     );
   });
 
-  test('are a table whose words carry their tone as a class', () => {
+  test('part a title at its last colon, which is still read aloud', () => {
+    expect(body(title('Survey: A: 3 panels'))).toBe(
+      '<h1 class="title">Survey: A<span class="unseen">: </span><span class="under">3 panels</span></h1>',
+    );
+  });
+
+  test('are a table whose words carry their tone as a class and whose rows have names', () => {
     const html = body({
       kind: 'table',
       columns: [
@@ -54,30 +134,98 @@ describe('the blocks of a page', () => {
     });
     expect(html).toContain('<th scope="col" class="right">µm</th>');
     expect(html).toContain('<td class="right binding">80</td>');
-    expect(html).toContain('<tr><td class="left plain">lid</td><td></td></tr>');
+    expect(html).toContain('<tr><th scope="row" class="left">lid</th><td></td></tr>');
   });
 
-  test('draw a strip with a dot a value on the axis, the marked one and the line, and say it in words', () => {
-    const html = body({
-      kind: 'table',
-      columns: [{ title: '', align: 'left', axis: { from: 50, to: 150, line: 80 } }],
-      rows: [[{ kind: 'strip', values: [100, 300], marked: 90 }]],
-    });
-    // 224 wide: 100 lies at the middle, 300 is off the axis and drawn hollow at its end.
-    expect(html).toContain('cx="112"');
-    expect(html).toMatch(/cx="224"[^>]*fill="none"/);
-    expect(html).toContain('d="M67.2 0V16"');
-    expect(html).toContain('aria-label="values 100, 300; marked 90; line at 80"');
-    expect(html).toContain('50 to 150');
+  test('wrap prose in a table and nothing else', () => {
+    const table = (text: string): string =>
+      body({ kind: 'table', columns: [{ title: 'a', align: 'left' }], rows: [[cell(text)]] });
+    expect(table('front right wing')).not.toContain('prose');
+    expect(table('a sentence that is longer than any name')).toContain('class="left prose"');
   });
 
-  test('say so where a strip has no values, and leave out what it has not', () => {
+  test('keep a short table on one page, and cut a long one between rows', () => {
+    const table = (rows: number): string =>
+      body({
+        kind: 'table',
+        columns: [{ title: 'a', align: 'left' }],
+        rows: Array.from({ length: rows }, () => [cell('x')]),
+      });
+    expect(table(16)).toContain('class="wide short"');
+    expect(table(17)).toContain('class="wide"');
+  });
+
+  test('say the axis over a column of strips, with its line', () => {
     const html = body({
       kind: 'table',
-      columns: [{ title: '', align: 'left', axis: { from: 50, to: 150, line: null } }],
-      rows: [[{ kind: 'strip', values: [], marked: null }]],
+      columns: [
+        { title: 'panel', align: 'left' },
+        {
+          title: '',
+          said: 'readings',
+          unit: 'µm',
+          align: 'left',
+          axis: { from: -2, to: 150, line: 80 },
+        },
+      ],
+      rows: [[cell('roof'), { kind: 'strip', values: [100], marked: 90 }]],
     });
-    expect(html).toContain('aria-label="no values"></svg>');
+    expect(html).toContain(
+      'readings (µm), ┊ 80 <span class="ends"><span>−2</span> <span>150</span>',
+    );
+    expect(html).toContain('<title>roof: readings</title>');
+  });
+
+  test('draw points on panels beside a table of the same numbers', () => {
+    const html = body({
+      kind: 'faces',
+      label: 'Points',
+      values: 'readings (µm)',
+      faces: [
+        {
+          name: 'roof',
+          note: 'mean 100.0',
+          points: [
+            { name: '1', u: 0.2, v: 0.5, value: '101.5', sign: 'none' },
+            { name: '2', u: 0.8, v: 0.5, value: '98.5', sign: 'low' },
+          ],
+        },
+      ],
+    });
+    expect(html).toContain('<figcaption>1 roof <small>mean 100.0</small></figcaption>');
+    expect(html).toContain('<desc>1: 101.5, 2: 98.5 low</desc>');
+    // 300 wide: a fifth of it is 60.
+    expect(html).toMatch(/<text x="60" [^>]*class="value">101\.5</);
+    expect(html).toMatch(/class="value stands-out">98\.5</);
+    expect(html.match(/class="sign"/g)).toHaveLength(1);
+    expect(html).toContain('<td class="left">1: 101.5, 2: 98.5 low</td>');
+  });
+
+  test('draw a curve over a table of its points and of those that are spoken of', () => {
+    const html = body({
+      kind: 'curve',
+      label: 'Marks',
+      curve: {
+        across: { title: 'taken', unit: 'µm', from: 0, to: 4 },
+        up: { title: 'go', unit: '%', from: 0, to: 100 },
+        line: [
+          { x: 1, y: 40 },
+          { x: 2, y: 60 },
+        ],
+        marks: [{ x: 2, y: 60, sign: 'A', name: 'enhance' }],
+      },
+    });
+    const rows = [...html.matchAll(/<tr>(.*?)<\/tr>/g)].map(([, row = '']) =>
+      row
+        .replaceAll(/<[^>]+>/g, ' ')
+        .trim()
+        .split(/ {2,}/),
+    );
+    expect(rows).toEqual([
+      ['on the curve', 'A'],
+      ['taken (µm)', '1.00', '2.00'],
+      ['go (%)', '40', '60'],
+    ]);
   });
 
   test('draw a box at the place of each point, named, inside the rectangle', () => {
@@ -91,8 +239,8 @@ describe('the blocks of a page', () => {
     });
     expect(html).toContain('<figcaption>bonnet</figcaption>');
     // 300 × 170 with boxes of 70 × 36: the middle one begins at 115, 67.
-    expect(html).toContain('<rect x="115" y="67" width="70" height="36"');
-    expect(html).toContain('<rect x="228" y="2" width="70" height="36"');
+    expect(html).toContain('<rect class="box" x="115" y="67" width="70" height="36"');
+    expect(html).toContain('<rect class="box" x="228" y="2" width="70" height="36"');
     expect(html).toMatch(/<text[^>]*>edge<\/text>/);
   });
 
@@ -102,20 +250,13 @@ describe('the blocks of a page', () => {
     );
   });
 
-  test.each<[string, Block]>([
-    ['a title', title(HOSTILE)],
-    ['a paragraph', paragraph(HOSTILE, HOSTILE)],
-    ['a list', list(HOSTILE, [HOSTILE])],
-    [
-      'a table',
-      { kind: 'table', columns: [{ title: HOSTILE, align: 'left' }], rows: [[cell(HOSTILE)]] },
-    ],
-    ['a form', { kind: 'form', fields: [HOSTILE] }],
-    ['boxes', { kind: 'boxes', label: HOSTILE, places: [{ name: HOSTILE, u: 0, v: 0 }] }],
-  ])('show foreign markup in %s as text', (_, block) => {
-    const page = renderHtml([block]);
-    expect(page).toContain(HARMLESS);
-    expect(page).not.toContain('<script');
-    expect(page).not.toContain('alert("');
-  });
+  test.each(pageOf(HOSTILE).filter(({ kind }) => kind !== 'gap'))(
+    'show foreign markup in a $kind as text',
+    (block) => {
+      const page = renderHtml([block]);
+      expect(page).toContain(HARMLESS);
+      expect(page).not.toContain('<script');
+      expect(page).not.toContain('alert("');
+    },
+  );
 });

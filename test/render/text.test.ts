@@ -33,6 +33,14 @@ describe('running text', () => {
     expect(lines([paragraph(null, 'one two three')], 8)).toEqual(['one two', 'three']);
   });
 
+  test('under a label longer than a line keeps the label whole, and marks all of it', () => {
+    const block = paragraph('bonnet, roof, boot lid', 'cool it');
+    expect(lines([block], 14)).toEqual(['bonnet, roof,', '  boot lid:', '  cool it']);
+    expect(renderText([block], painted(14))).toBe(
+      '<strong>bonnet, roof,</strong>\n  <strong>boot lid</strong>:\n  cool it\n',
+    );
+  });
+
   test('longer than a line is not cut', () => {
     expect(lines([paragraph(null, 'a unbelievably-long-name b')], 10)).toEqual([
       'a',
@@ -178,9 +186,9 @@ describe('a strip of readings', () => {
     expect(lines([strip([])], 22)[0]).toBe('p 0         ┊      100');
   });
 
-  test('takes the width that is left, and at least ten columns of it', () => {
+  test('takes the width that is left, and at least eight columns of it', () => {
     expect(lines([strip([99])], 13)[1]).toBe(`a ${' '.repeat(5)}┊${' '.repeat(4)}·`.slice(0, 13));
-    expect(displayWidth(lines([strip([99])], 5)[1] ?? '')).toBe(12);
+    expect(displayWidth(lines([strip([99])], 5)[1] ?? '')).toBe(10);
     expect(displayWidth(lines([strip([99])], 200)[1] ?? '')).toBe(42);
   });
 
@@ -193,5 +201,27 @@ describe('a strip of readings', () => {
         },
       ),
     );
+  });
+});
+
+describe('things to do', () => {
+  test('stand behind their boxes under a label, wrapped beside them', () => {
+    const block: Block = {
+      kind: 'ticks',
+      label: 'roof: 5 sections',
+      items: [
+        { text: 'tape the edges', boxes: 1 },
+        { text: 'cut: 3 sets of it', boxes: 3 },
+        { text: 'mind: warm', boxes: 0 },
+      ],
+    };
+    expect(lines([block], 24)).toEqual([
+      'roof: 5 sections',
+      '  [ ] tape the edges',
+      '  [ ][ ][ ] cut: 3 sets',
+      '            of it',
+      '   mind: warm',
+    ]);
+    expect(renderText([block], painted(40))).toContain('<strong>roof: 5 sections</strong>');
   });
 });

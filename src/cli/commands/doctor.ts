@@ -1,20 +1,30 @@
 import { arch, platform } from 'node:process';
 import { error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
-import { checkBlocks, checkRecord, doctorBlocks, doctorRecord } from '../../report/doctor-pages.ts';
-import type { FileText } from '../../tasks/check-files.ts';
-import { doctor, type Machine, type SettingsFile, type TerminalFacts } from '../../tasks/doctor.ts';
-import type { Settings } from '../../tasks/settings.ts';
+import {
+  checkBlocks,
+  checkRecord,
+  doctorBlocks,
+  doctorRecord,
+} from '../../report/start/doctor-pages.ts';
+import type { Settings } from '../../tasks/settings/settings.ts';
+import type { FileText } from '../../tasks/start/check-files.ts';
+import {
+  doctor,
+  type Machine,
+  type SettingsFile,
+  type TerminalFacts,
+} from '../../tasks/start/doctor.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { loadSettings } from '../load-settings.ts';
 import type { TypedOptions } from '../options.ts';
 import type { SoughtFile } from '../settings-files.ts';
-import { colourDecision, textWidth } from '../terminal.ts';
+import { asciiDecision, colourDecision, textWidth } from '../terminal.ts';
 import { utf8Text } from '../utf8-text.ts';
 import { version } from '../version.ts';
 
 export const doctorCommand: Command = {
   name: 'doctor',
-  summary: 'say which settings are in force and from where; check settings files',
+  summary: 'say which settings are in force, from where; check settings files',
   operands: '[file …]',
   filesOf: (operands) => operands,
   options: [
@@ -26,6 +36,7 @@ export const doctorCommand: Command = {
     'floorUm',
     'policy',
     'finish',
+    'rates',
     'readingUnit',
   ],
   examples: [
@@ -47,7 +58,7 @@ export const doctorCommand: Command = {
       home: world.surroundings.home,
     });
     return {
-      pages: [doctorBlocks(result, options.verbose ?? false)],
+      pages: () => [doctorBlocks(result, options.verbose ?? false)],
       records: [doctorRecord(result, diagnostics)],
       diagnostics,
       color: settings.color,
@@ -80,7 +91,7 @@ async function checkNamed(
   }
   const texts = await Promise.all([...names].map((name) => loadText(name, world)));
   // What the schemas of all kinds need is loaded for this alone.
-  const { checkFiles } = await import('../../tasks/check-files.ts');
+  const { checkFiles } = await import('../../tasks/start/check-files.ts');
   const { value: checked, diagnostics } = checkFiles(
     texts.flatMap(({ value }) => value ?? []),
     world.surroundings.home,
@@ -88,7 +99,7 @@ async function checkNamed(
   const all = [...texts.flatMap((text) => text.diagnostics), ...diagnostics];
   if (checked === undefined || hasErrors(all)) return failed(all);
   return {
-    pages: [checkBlocks(checked)],
+    pages: () => [checkBlocks(checked)],
     records: [checkRecord(checked, machine(), all)],
     diagnostics: all,
   };
@@ -116,11 +127,12 @@ const soughtFile = ({ kind, shown, found }: SoughtFile): SettingsFile => ({
 
 function terminalFacts(
   { color }: Settings,
-  { out }: TypedOptions,
-  { surroundings: { environment } }: World,
+  { out, ascii: typed }: TypedOptions,
+  { surroundings: { environment, platform: system } }: World,
 ): TerminalFacts {
   const stream = out === undefined ? process.stdout : {};
   const { colour, why } = colourDecision(color, stream, environment);
   const { width, from } = textWidth(stream, environment);
-  return { width, widthFrom: from, colour, colourWhy: why };
+  const { ascii, why: asciiWhy } = asciiDecision(typed, stream, environment, system);
+  return { width, widthFrom: from, colour, colourWhy: why, ascii, asciiWhy };
 }

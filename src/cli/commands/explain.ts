@@ -1,8 +1,8 @@
 import { hasErrors } from '../../base/diagnostics.ts';
-import { explainBlocks, topicListBlocks } from '../../report/explain-blocks.ts';
-import { explainRecord } from '../../report/explain-record.ts';
-import { explain } from '../../tasks/explain.ts';
-import { allTopics } from '../../tasks/explain-topics.ts';
+import { explainBlocks, topicListBlocks } from '../../report/explain/explain-blocks.ts';
+import { explainRecord } from '../../report/explain/explain-record.ts';
+import { explain } from '../../tasks/explain/explain.ts';
+import { allTopics } from '../../tasks/explain/explain-topics.ts';
 import { type Command, failed } from '../command.ts';
 import { loadShopSettings } from '../load-settings.ts';
 import { optionTopics } from '../option-topics.ts';
@@ -30,16 +30,17 @@ export const explainCommand: Command = {
     if (words.length === 0) {
       const topics = allTopics(sources);
       return {
-        pages: [topicListBlocks(topics)],
+        pages: () => [topicListBlocks(topics)],
         records: [explainRecord([{ word: null, topics }], assumptions, context)],
         diagnostics,
       };
     }
     const explained = explain(words, sources);
     if (explained.value === undefined) return failed([...diagnostics, ...explained.diagnostics]);
+    const found = explained.value;
     return {
-      pages: [explainBlocks(explained.value)],
-      records: [explainRecord(explained.value, assumptions, context)],
+      pages: () => [explainBlocks(found)],
+      records: [explainRecord(found, assumptions, context)],
       diagnostics,
     };
   },

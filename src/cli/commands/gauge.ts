@@ -1,14 +1,14 @@
 import { hasErrors } from '../../base/diagnostics.ts';
 import { micrometres } from '../../base/units.ts';
-import { gaugeBlocks } from '../../report/gauge-blocks.ts';
-import { gaugeFileText } from '../../report/gauge-file.ts';
-import { gaugeRecord, gaugeTable } from '../../report/gauge-record.ts';
-import { checkGaugeFiles } from '../../tasks/check-gauge.ts';
+import { gaugeBlocks } from '../../report/gauge/gauge-blocks.ts';
+import { gaugeFileText } from '../../report/gauge/gauge-file.ts';
+import { gaugeRecord, gaugeTable } from '../../report/gauge/gauge-record.ts';
+import { checkGaugeFiles } from '../../tasks/gauge/check-gauge.ts';
 import { type Command, failed } from '../command.ts';
 import { loadGaugeFile } from '../load-gauge.ts';
 import { loadGauge } from '../load-inputs.ts';
 import { loadShopSettings } from '../load-settings.ts';
-import type { TypedOptions } from '../options.ts';
+import { formats, type TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const gaugeCommand: Command = {
@@ -25,7 +25,7 @@ export const gaugeCommand: Command = {
     'gaugeOut',
     'readingUnit',
   ],
-  formats: ['text', 'json', 'ndjson', 'csv'],
+  formats,
   examples: [
     'leastcut gauge samples/gauge-checks.csv --mpe-um 1 --mpe-pct 1',
     'leastcut gauge samples/gauge-checks.csv --adjust --gauge-out gauge.json',
@@ -51,10 +51,11 @@ export const gaugeCommand: Command = {
     const diagnostics = [...loaded, ...found];
     if (value === undefined) return failed(diagnostics);
     const { gaugeOut } = options;
+    const unit = settings.value.showUnit.value;
     return {
-      pages: [gaugeBlocks(value, settings.value.showUnit.value)],
+      pages: () => [gaugeBlocks(value, unit)],
       records: [gaugeRecord(value, { version, diagnostics })],
-      table: gaugeTable(value),
+      table: () => gaugeTable(value),
       ...(gaugeOut === undefined
         ? {}
         : { files: [{ path: gaugeOut, text: gaugeFileText(value) }] }),

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { error } from '../../base/diagnostics.ts';
-import { initBlocks, initRecord } from '../../report/init-pages.ts';
-import { startFiles } from '../../tasks/start-files.ts';
+import { initBlocks, initRecord } from '../../report/start/init-pages.ts';
+import { startFiles } from '../../tasks/start/start-files.ts';
 import { type Command, failed } from '../command.ts';
 import { version } from '../version.ts';
 
@@ -24,7 +24,7 @@ export const initCommand: Command = {
     const [shop, job] = files.map(({ path }) => path);
     const next = `leastcut plan readings.csv --shop ${shop} --job ${job}`;
     return {
-      pages: [initBlocks(files, next)],
+      pages: () => [initBlocks(files, next)],
       records: [initRecord(files, next, version)],
       diagnostics: [],
     };

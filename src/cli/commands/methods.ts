@@ -1,10 +1,12 @@
 import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
-import { methodListBlocks, shownMethodBlocks } from '../../report/methods-blocks.ts';
-import { methodListRecord, shownMethodRecord } from '../../report/methods-record.ts';
-import { listMethods, methodSources, showMethod } from '../../tasks/methods.ts';
-import { methodAssumptions } from '../../tasks/methods-assumptions.ts';
+import { methodListBlocks, shownMethodBlocks } from '../../report/methods/methods-blocks.ts';
+import { methodListRecord, shownMethodRecord } from '../../report/methods/methods-record.ts';
+import { listMethods, methodSources, showMethod } from '../../tasks/methods/methods.ts';
+import { methodAssumptions } from '../../tasks/methods/methods-assumptions.ts';
+import { ratesReport } from '../../tasks/methods/rates-report.ts';
 import { type Command, failed } from '../command.ts';
+import { loadWithRates } from '../load-rates.ts';
 import { loadShopSettings } from '../load-settings.ts';
 import { version } from '../version.ts';
 
@@ -14,18 +16,24 @@ export const methodsCommand: Command = {
   name: 'methods',
   summary: 'list what cuts how much, or show how one rate is reckoned',
   operands: 'list | show <id>',
+  words: ACTIONS,
   filesOf: () => [],
-  options: ['shop'],
+  options: ['shop', 'rates'],
   examples: [
     'leastcut methods list',
     'leastcut methods show da/foam-medium/medium',
+    'leastcut methods list --rates samples/rates.json',
     'leastcut methods show rotary --shop samples/shop.json --format json',
   ],
   run: async ([action = 'list', id, ...excess], options, world) => {
     const problem = operandProblem(action, id, excess);
     if (problem !== undefined) return failed([problem]);
-    const { value: settings, diagnostics } = await loadShopSettings(options, world);
+    const plain = await loadShopSettings(options, world);
+    if (plain.value === undefined) return failed(plain.diagnostics);
+    const { value: settings, diagnostics: found } = await loadWithRates(plain.value, world);
+    const diagnostics = [...plain.diagnostics, ...found];
     if (settings === undefined || hasErrors(diagnostics)) return failed(diagnostics);
+    const rates = ratesReport(settings);
     const sources = methodSources(settings);
     const assumptions = methodAssumptions(settings);
     const context = { version, diagnostics };
@@ -33,16 +41,17 @@ export const methodsCommand: Command = {
     if (id === undefined) {
       const methods = listMethods(sources);
       return {
-        pages: [methodListBlocks(methods, assumptions, unit)],
-        records: [methodListRecord(methods, assumptions, context)],
+        pages: () => [methodListBlocks(methods, assumptions, unit, rates)],
+        records: [methodListRecord(methods, assumptions, context, rates)],
         diagnostics,
       };
     }
     const shown = showMethod(id, sources);
     if (shown.value === undefined) return failed([...diagnostics, ...shown.diagnostics]);
+    const method = shown.value;
     return {
-      pages: [shownMethodBlocks(shown.value, unit)],
-      records: [shownMethodRecord(shown.value, assumptions, context)],
+      pages: () => [shownMethodBlocks(method, unit, rates)],
+      records: [shownMethodRecord(method, assumptions, context, rates)],
       diagnostics,
     };
   },

@@ -1,12 +1,14 @@
 import { hasErrors } from '../../base/diagnostics.ts';
-import { isWorked } from '../../correction/plan.ts';
-import { planBlocks } from '../../report/plan-blocks.ts';
-import { planRecord } from '../../report/plan-record.ts';
-import { planFiles } from '../../tasks/plan-files.ts';
+import { isTouched } from '../../correction/plan/plan.ts';
+import { planBlocks } from '../../report/plan/plan-blocks.ts';
+import { planRecord } from '../../report/plan/plan-record.ts';
+import { planTable } from '../../report/plan/plan-table.ts';
+import { workCardBlocks } from '../../report/plan/work-card-blocks.ts';
+import { planFiles } from '../../tasks/plan/plan-files.ts';
 import { type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load-gauge.ts';
 import { surveyRequest } from '../load-inputs.ts';
-import { pageOptions, readingOptions } from '../options.ts';
+import { formats, pageOptions, readingOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const planCommand: Command = {
@@ -16,23 +18,30 @@ export const planCommand: Command = {
   options: [
     'template',
     'job',
+    'filmRecord',
     'shop',
     'gauge',
+    'rates',
     'defects',
     'spots',
     'vehicle',
     'panel',
+    'why',
     'aim',
     'riskPct',
     'floorUm',
     'policy',
     'finish',
+    'history',
+    'card',
     ...readingOptions,
   ],
+  formats,
   byVehicle: true,
   examples: [
     'leastcut plan samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json',
     'leastcut plan samples/older-coupe/readings.csv --aim enhance --shop samples/shop.json',
+    'leastcut plan samples/sound-saloon/readings.csv --why bonnet',
     'cat samples/sound-saloon/readings.csv | leastcut plan - --defects samples/sound-saloon/defects.csv --format json',
   ],
   run: async (operands, options, world) => {
@@ -43,16 +52,21 @@ export const planCommand: Command = {
     const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
     if (result.value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
     const page = pageOptions(inputs.value.settings, options);
+    const planned = result.value;
     return {
-      pages: result.value.map(({ result: one, panels }) => planBlocks(one, panels, page)),
-      records: result.value.map(({ result: one, panels }) =>
+      pages: () =>
+        planned.map(({ result: one, panels }) =>
+          options.card === true ? workCardBlocks(one, panels, page) : planBlocks(one, panels, page),
+        ),
+      records: planned.map(({ result: one, panels }) =>
         planRecord(one, panels, { version, diagnostics }),
       ),
+      table: () => planTable(planned),
       diagnostics,
       color: inputs.value.settings.color,
-      answerIsNo: result.value.every(({ result: { plan }, panels }) => {
+      answerIsNo: planned.every(({ result: { plan }, panels }) => {
         const ids = new Set(panels.map(({ id }) => id));
-        return !plan.panels.some((one) => ids.has(one.survey.panel.id) && isWorked(one));
+        return !plan.panels.some((one) => ids.has(one.survey.panel.id) && isTouched(one));
       }),
     };
   },

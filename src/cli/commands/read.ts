@@ -1,22 +1,22 @@
 import { error, found, type Outcome } from '../../base/diagnostics.ts';
 import { renderJson } from '../../render/json.ts';
-import { decisionsFile } from '../../report/decisions-file.ts';
-import { readBlocks } from '../../report/read-blocks.ts';
-import { readRecord } from '../../report/read-record.ts';
-import { readingsTable } from '../../report/readings-table.ts';
-import type { ReadRequest, ReadVehicles } from '../../tasks/read-request.ts';
-import { keepDecisions, readVehicles } from '../../tasks/read-vehicles.ts';
+import { decisionsFile } from '../../report/read/decisions-file.ts';
+import { readBlocks } from '../../report/read/read-blocks.ts';
+import { readRecord } from '../../report/read/read-record.ts';
+import { readingsTable } from '../../report/read/readings-table.ts';
+import type { ReadRequest, ReadVehicles } from '../../tasks/read/read-request.ts';
+import { keepDecisions, readVehicles } from '../../tasks/read/read-vehicles.ts';
 import { type Answer, type Command, failed } from '../command.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
-import { readingOptions, type TypedOptions } from '../options.ts';
+import { formats, readingOptions, type TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const readCommand: Command = {
   name: 'read',
-  summary: 'show the readings as understood, and every decision taken on the way',
+  summary: 'show the readings as understood, and each decision taken on the way',
   operands: '<readings.csv …> | -',
   options: ['template', 'shop', 'vehicle', ...readingOptions, 'decisions'],
-  formats: ['text', 'json', 'ndjson', 'csv'],
+  formats,
   byVehicle: true,
   examples: [
     'leastcut read samples/older-coupe/readings.csv',
@@ -37,8 +37,8 @@ export const readCommand: Command = {
     if (options.format === 'csv' && someUnnamed(all)) return failed([...diagnostics, unnamed]);
     return {
       files: kept.value,
-      table: readingsTable(all.vehicles),
-      pages: all.vehicles.map((vehicle) => readBlocks(vehicle, all, settings.showUnit.value)),
+      table: () => readingsTable(all.vehicles),
+      pages: () => all.vehicles.map((vehicle) => readBlocks(vehicle, all, settings.showUnit.value)),
       records: all.vehicles.map((vehicle) => readRecord(vehicle, all, { version, diagnostics })),
       diagnostics,
       color: settings.color,

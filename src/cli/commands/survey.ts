@@ -1,7 +1,7 @@
-import { surveyBlocks } from '../../report/survey-blocks.ts';
-import { surveyRecord } from '../../report/survey-record.ts';
-import { surveyFiles } from '../../tasks/survey-files.ts';
-import { withHelp } from '../../tasks/survey-help.ts';
+import { surveyBlocks } from '../../report/survey/survey-blocks.ts';
+import { surveyRecord } from '../../report/survey/survey-record.ts';
+import { surveyFiles } from '../../tasks/survey/survey-files.ts';
+import { withHelp } from '../../tasks/survey/survey-help.ts';
 import { type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load-gauge.ts';
 import { surveyRequest } from '../load-inputs.ts';
@@ -15,8 +15,10 @@ export const surveyCommand: Command = {
   options: [
     'template',
     'job',
+    'filmRecord',
     'shop',
     'gauge',
+    'rates',
     'spots',
     'vehicle',
     'panel',
@@ -43,7 +45,7 @@ export const surveyCommand: Command = {
     const page = pageOptions(inputs.value.settings, options);
     const reports = result.value.map(withHelp);
     return {
-      pages: reports.map((report) => surveyBlocks(report, page)),
+      pages: () => reports.map((report) => surveyBlocks(report, page)),
       records: reports.map((report) => surveyRecord(report, { version, diagnostics })),
       diagnostics,
       color: inputs.value.settings.color,

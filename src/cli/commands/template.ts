@@ -1,31 +1,31 @@
 import { error, hasErrors, type Outcome, warning } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
-import type { Panel, VehicleTemplate } from '../../film/template.ts';
-import { isTemplatePath } from '../../film/template-name.ts';
-import { unusualThings } from '../../film/unusual-template.ts';
+import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
+import { isTemplatePath } from '../../film/template/template-name.ts';
+import { unusualThings } from '../../film/template/unusual-template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import { builtInTemplates } from '../../formats/data/templates.ts';
 import type { TemplateFile } from '../../formats/template.ts';
-import { followUpBlocks } from '../../report/follow-up-sheet.ts';
+import { followUpBlocks } from '../../report/template/follow-up-sheet.ts';
 import {
   checkBlocks,
   templateBlocks,
   templateListBlocks,
   templateListTable,
   templateTable,
-} from '../../report/template-pages.ts';
-import { templateRecord } from '../../report/template-record.ts';
-import { sheetBlocks, sheetRecord, sheetTable } from '../../report/template-sheet.ts';
-import { followUp } from '../../tasks/follow-up.ts';
-import { chosenPanels } from '../../tasks/match-panels.ts';
-import type { Settings } from '../../tasks/settings.ts';
-import { withPoints } from '../../tasks/sheet-points.ts';
-import { unknownTemplate } from '../../tasks/template-set.ts';
+} from '../../report/template/template-pages.ts';
+import { templateRecord } from '../../report/template/template-record.ts';
+import { sheetBlocks, sheetRecord, sheetTable } from '../../report/template/template-sheet.ts';
+import { chosenPanels } from '../../tasks/read/match-panels.ts';
+import type { Settings } from '../../tasks/settings/settings.ts';
+import { followUp } from '../../tasks/template/follow-up.ts';
+import { withPoints } from '../../tasks/template/sheet-points.ts';
+import { unknownTemplate } from '../../tasks/template/template-set.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { everyTemplate } from '../load-inputs.ts';
 import { loadShopSettings, readSettingsFile } from '../load-settings.ts';
 import { loadTemplate } from '../load-templates.ts';
-import type { TypedOptions } from '../options.ts';
+import { formats, type TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 const ACTIONS = ['list', 'show', 'check', 'sheet'] as const;
@@ -35,8 +35,9 @@ export const templateCommand: Command = {
   name: 'template',
   summary: 'list, show and check vehicle templates; print a blank reading sheet',
   operands: 'list | show|check|sheet <id|file>',
+  words: ACTIONS,
   options: ['shop', 'points', 'panel', 'for'],
-  formats: ['text', 'json', 'ndjson', 'csv', 'html'],
+  formats,
   filesOf: (operands) => operands.filter(isTemplatePath),
   examples: [
     'leastcut template list',
@@ -117,17 +118,17 @@ async function listAll({ settings, world }: Around): Promise<Answer> {
   if (all.value === undefined) return failed(all.diagnostics);
   const { templates } = all.value;
   return {
-    pages: [templateListBlocks(templates)],
+    pages: () => [templateListBlocks(templates)],
     records: [templateRecord(templates, version)],
-    table: templateListTable(templates),
+    table: () => templateListTable(templates),
     diagnostics: [],
   };
 }
 
 const show = (template: VehicleTemplate): Answer => ({
-  pages: [templateBlocks(template)],
+  pages: () => [templateBlocks(template)],
   records: [templateRecord([template], version)],
-  table: templateTable(template),
+  table: () => templateTable(template),
   diagnostics: [],
 });
 
@@ -136,9 +137,9 @@ function check({ template, placeOfPanel }: TemplateFile, rules: TemplateRules): 
     ({ panel, text, hint }) => warning('template-unusual', text, { at: placeOfPanel(panel), hint }),
   );
   return {
-    pages: [checkBlocks(template, diagnostics.length)],
+    pages: () => [checkBlocks(template, diagnostics.length)],
     records: [templateRecord([template], version, diagnostics)],
-    table: templateTable(template),
+    table: () => templateTable(template),
     diagnostics,
   };
 }
@@ -153,9 +154,9 @@ function sheet(template: VehicleTemplate, { options, settings }: Around): Answer
     withPoints(one, points === undefined ? undefined : Number(points)),
   );
   return {
-    pages: [sheetBlocks(template, panels, settings.templateRules)],
+    pages: () => [sheetBlocks(template, panels, settings.templateRules)],
     records: [sheetRecord(template, panels, version)],
-    table: sheetTable(panels),
+    table: () => sheetTable(panels),
     diagnostics: chosen.diagnostics,
   };
 }
@@ -180,9 +181,9 @@ async function followUpSheet(
   const further = followUp(survey.value.value, template).filter(({ panel }) => asked.has(panel.id));
   const panels = further.map(({ panel }) => panel);
   return {
-    pages: [followUpBlocks(template, further, settings.templateRules)],
+    pages: () => [followUpBlocks(template, further, settings.templateRules)],
     records: [sheetRecord(template, panels, version)],
-    table: sheetTable(panels),
+    table: () => sheetTable(panels),
     diagnostics: [],
   };
 }

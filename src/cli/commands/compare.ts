@@ -1,0 +1,169 @@
+import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import type { Placed } from '../../formats/placed.ts';
+import { type PlanFile, readPlanFile } from '../../formats/plan-file.ts';
+import { compareBlocks } from '../../report/compare/compare-blocks.ts';
+import { compareRecord, compareTable } from '../../report/compare/compare-record.ts';
+import { filmRecordText } from '../../report/compare/film-record-file.ts';
+import { type CompareResult, compareFiles } from '../../tasks/compare/compare-files.ts';
+import { compareObservations } from '../../tasks/compare/compare-observations.ts';
+import type { LoadedFile } from '../../tasks/read/read-request.ts';
+import { type Answer, type Command, failed, type World } from '../command.ts';
+import { loadGaugeFile, loadSurveyInputs } from '../load-gauge.ts';
+import { type Inputs, surveyRequest } from '../load-inputs.ts';
+import { formats, pageOptions, readingOptions, type TypedOptions } from '../options.ts';
+import { keptObservations, ratesOutProblem } from '../rates-out.ts';
+import { isSameFile } from '../settings-files.ts';
+import { utf8Text } from '../utf8-text.ts';
+import { version } from '../version.ts';
+
+export const compareCommand: Command = {
+  name: 'compare',
+  summary: 'say what came off between readings, what is left, go on or stop',
+  operands: '<before.csv> <after.csv …>',
+  options: [
+    'plan',
+    'marked',
+    'template',
+    'job',
+    'filmRecord',
+    'record',
+    'date',
+    'gloss',
+    'shop',
+    'gauge',
+    'gaugeAfter',
+    'rates',
+    'ratesOut',
+    'vehicle',
+    'panel',
+    'riskPct',
+    'floorUm',
+    'policy',
+    'finish',
+    'check',
+    ...readingOptions,
+  ],
+  formats,
+  examples: [
+    'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv',
+    'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv --marked --job samples/sound-saloon/job.json --check',
+  ],
+  run: async (operands, options, world) => {
+    const inputs = await loadSurveyInputs(operands, options, world);
+    const [after, plan, gloss] = await Promise.all([
+      loadLater(options, world),
+      loadPlan(options.plan, world),
+      loadNamed(options.gloss, world),
+    ]);
+    const loaded = told([inputs, after, plan, gloss]);
+    if (inputs.value === undefined || hasErrors(loaded)) return failed(loaded);
+    const unwritable = await recordProblem(inputs.value, options);
+    if (unwritable !== undefined) return failed([...loaded, unwritable]);
+    const { settings } = inputs.value;
+    const { value, diagnostics: found } = compareFiles({
+      ...surveyRequest(inputs.value, options),
+      settingsAfter: after.value?.settings ?? settings,
+      gauges: {
+        before: (await loadGaugeFile(settings, world)).value,
+        after:
+          after.value === undefined
+            ? undefined
+            : (await loadGaugeFile(after.value.settings, world)).value,
+      },
+      marked: options.marked ?? false,
+      plan: plan.value?.plan,
+      planFile: plan.value?.file,
+      gloss: gloss.value,
+    });
+    const diagnostics = [...loaded, ...found];
+    if (value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
+    const { vehicle } = value;
+    const lacking = await ratesProblem(value, options);
+    if (lacking !== undefined) return failed([...diagnostics, lacking]);
+    const kept = keptObservations(settings, options, (date) =>
+      vehicle === null ? [] : compareObservations(value, { date, vehicle }),
+    );
+    return {
+      pages: () => [compareBlocks(value, pageOptions(settings, options))],
+      records: [compareRecord(value, { version, diagnostics })],
+      table: () => compareTable(value),
+      files: [...recordFiles(value, inputs.value, options), ...(kept?.files ?? [])],
+      diagnostics,
+      color: settings.color,
+      answerIsNo: options.check === true && value.panels.some(({ verdict }) => verdict === 'stop'),
+    };
+  },
+};
+
+/** What several loads had to say, each thing once: two gauges share all other files. */
+const told = (parts: readonly Outcome<unknown>[]): readonly Diagnostic[] => {
+  const all = parts.flatMap(({ diagnostics }) => diagnostics);
+  return all.filter(
+    (one, i) =>
+      all.findIndex(({ code, message }) => code === one.code && message === one.message) === i,
+  );
+};
+
+/** The inputs by the gauge that took the later readings, where it is another. */
+const loadLater = async (options: TypedOptions, world: World): Promise<Outcome<Inputs>> =>
+  options.gaugeAfter === undefined
+    ? { diagnostics: [] }
+    : loadSurveyInputs([], { ...options, gauge: options.gaugeAfter }, world);
+
+async function loadNamed(name: string | undefined, world: World): Promise<Outcome<LoadedFile>> {
+  if (name === undefined) return { diagnostics: [] };
+  const { file, diagnostics } = await world.load(name);
+  return file === undefined ? { diagnostics } : { value: file, diagnostics };
+}
+
+type LoadedPlan = { readonly plan: Placed<PlanFile>; readonly file: LoadedFile };
+
+async function loadPlan(name: string | undefined, world: World): Promise<Outcome<LoadedPlan>> {
+  const { value: file, diagnostics } = await loadNamed(name, world);
+  if (file === undefined) return { diagnostics };
+  const text = utf8Text(file);
+  if (text.value === undefined) return { diagnostics: text.diagnostics };
+  const { value: plan, diagnostics: found } = readPlanFile(file.name, text.value);
+  return plan === undefined
+    ? { diagnostics: found }
+    : { value: { plan, file }, diagnostics: found };
+}
+
+/** What was worked stands in the plan: without it nobody knows what took the film. */
+const ratesProblem = async (
+  { vehicle, settings, planned }: CompareResult,
+  options: TypedOptions,
+): Promise<Diagnostic | undefined> =>
+  options.ratesOut !== undefined && !planned
+    ? error('usage-option-value', '--rates-out needs the plan that was worked to', {
+        hint: 'add --plan plan.json, as leastcut plan --format json writes it',
+      })
+    : ratesOutProblem(options, vehicle, settings);
+
+/** A record is of a day, and never takes the place of the one it is added to. */
+async function recordProblem(
+  { filmRecord }: Inputs,
+  { record, date }: TypedOptions,
+): Promise<Diagnostic | undefined> {
+  if (record === undefined) return undefined;
+  if (date === undefined) {
+    return error('usage-option-value', '--record needs the day of the visit', {
+      hint: 'add --date 2026-03-31, or --date today',
+    });
+  }
+  return filmRecord !== undefined && (await isSameFile(record, filmRecord.placeOf([]).file))
+    ? error('output-is-input', `"${record}" is one of the inputs`, {
+        at: { file: record },
+        hint: 'an input is never changed: name another file',
+      })
+    : undefined;
+}
+
+const recordFiles = (
+  result: CompareResult,
+  { filmRecord }: Inputs,
+  { record, date }: TypedOptions,
+): NonNullable<Answer['files']> =>
+  record === undefined || date === undefined
+    ? []
+    : [{ path: record, text: filmRecordText(result, date, filmRecord?.value) }];

@@ -1,0 +1,86 @@
+/** A page whose every text is ASCII, before it is laid out: a sign may take more columns than it did. */
+import type { Block, Cell, Column, Curve, CurveAxis, Face } from '../report/model.ts';
+import { asciiText } from './ascii-text.ts';
+
+export const asciiBlocks = (blocks: readonly Block[]): readonly Block[] => blocks.map(asciiBlock);
+
+function asciiBlock(block: Block): Block {
+  switch (block.kind) {
+    case 'title':
+      return { ...block, text: asciiText(block.text) };
+    case 'gap':
+      return block;
+    case 'paragraph':
+      return { ...block, label: asciiOrNull(block.label), text: asciiText(block.text) };
+    case 'list':
+      return { ...block, label: asciiText(block.label), items: block.items.map(asciiText) };
+    case 'table':
+      return {
+        ...block,
+        ...(block.label === undefined ? {} : { label: asciiText(block.label) }),
+        columns: block.columns.map(asciiColumn),
+        rows: block.rows.map((row) => row.map(asciiCell)),
+      };
+    case 'form':
+      return { ...block, fields: block.fields.map(asciiText) };
+    case 'ticks': {
+      const items = block.items.map((item) => ({ ...item, text: asciiText(item.text) }));
+      return { ...block, label: asciiText(block.label), items };
+    }
+    case 'curve':
+      return { ...block, label: asciiText(block.label), curve: asciiCurve(block.curve) };
+    case 'faces': {
+      const { label, values, faces } = block;
+      return {
+        ...block,
+        label: asciiText(label),
+        values: asciiText(values),
+        faces: faces.map(asciiFace),
+      };
+    }
+    case 'boxes': {
+      const places = block.places.map((place) => ({ ...place, name: asciiText(place.name) }));
+      return { ...block, label: asciiText(block.label), places };
+    }
+  }
+}
+
+const asciiOrNull = (text: string | null): string | null =>
+  text === null ? null : asciiText(text);
+
+const asciiCell = (cell: Cell): Cell =>
+  cell.kind === 'text' ? { ...cell, text: asciiText(cell.text) } : cell;
+
+const asciiFace = ({ name, note, points }: Face): Face => ({
+  name: asciiText(name),
+  note: asciiText(note),
+  points: points.map((point) => ({
+    ...point,
+    name: asciiText(point.name),
+    value: asciiText(point.value),
+  })),
+});
+
+const asciiColumn = ({ title, said, unit, ...rest }: Column): Column => ({
+  ...rest,
+  title: asciiText(title),
+  ...(said === undefined ? {} : { said: asciiText(said) }),
+  ...(unit === undefined ? {} : { unit: asciiText(unit) }),
+});
+
+const asciiAxis = (axis: CurveAxis): CurveAxis => ({
+  ...axis,
+  title: asciiText(axis.title),
+  unit: asciiText(axis.unit),
+});
+
+const asciiCurve = ({ across, up, line, marks }: Curve): Curve => ({
+  across: asciiAxis(across),
+  up: asciiAxis(up),
+  line,
+  marks: marks.map((mark) => ({
+    ...mark,
+    sign: asciiText(mark.sign),
+    name: asciiText(mark.name),
+  })),
+});

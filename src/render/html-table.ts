@@ -1,0 +1,126 @@
+/** Tables of a page. A wide one scrolls by itself, so that the page does not; on paper it is whole. */
+import { figure, shown } from '../base/rounding.ts';
+import type { Cell, Column, Curve, CurveAxis, StripAxis } from '../report/model.ts';
+import { element, escaped } from './html-text.ts';
+import { stripDrawing } from './strip-svg.ts';
+
+/** A column with a longer text than this is prose, which may be wrapped; anything else stays in a line. */
+const NAME = 30;
+/** So many rows stay on one page. */
+const SHORT = 16;
+
+export function tableHtml(columns: readonly Column[], rows: readonly (readonly Cell[])[]): string {
+  const looks = columns.map((column, i) => lookOf(column, i, rows));
+  const head = columns.map((column, i) => headHtml(column, looks[i] ?? ''));
+  const body = rows.map((row) =>
+    element('tr', {}, ...columns.map((column, i) => cellHtml(row, i, column, looks[i] ?? ''))),
+  );
+  return scrolling(
+    { titles: columns.map(({ title }) => title), isShort: rows.length <= SHORT },
+    element('thead', {}, element('tr', {}, ...head)),
+    element('tbody', {}, ...body),
+  );
+}
+
+type Around = { readonly titles: readonly string[]; readonly isShort: boolean };
+
+/** It can be reached and moved by the keys alone; a short one is never cut by the end of a page. */
+const scrolling = ({ titles, isShort }: Around, ...table: readonly string[]): string =>
+  element(
+    'div',
+    {
+      class: isShort ? 'wide short' : 'wide',
+      tabindex: 0,
+      role: 'group',
+      'aria-label': `Table of ${titles.filter((title) => title !== '').join(', ')}`,
+    },
+    element('table', {}, ...table),
+  );
+
+function lookOf(column: Column, at: number, rows: readonly (readonly Cell[])[]): string {
+  const isProse = rows.some((row) => {
+    const cell = row[at];
+    return cell?.kind === 'text' && cell.text.length > NAME;
+  });
+  return isProse ? `${column.align} prose` : column.align;
+}
+
+function headHtml({ title, said, unit, axis }: Column, look: string): string {
+  if (axis !== undefined) {
+    const name = title === '' ? [said, unit && `(${unit})`].filter(Boolean).join(' ') : title;
+    return element('th', { scope: 'col', class: 'drawn' }, axisHtml(name, axis));
+  }
+  return title === ''
+    ? element('td', {})
+    : element('th', { scope: 'col', class: look }, escaped(title));
+}
+
+/** What the column shows and where the line across it lies, over the ends of its axis. */
+function axisHtml(name: string, { from, to, line }: StripAxis): string {
+  const at = line === null ? '' : `, ┊ ${endText(line)}`;
+  const ends = element(
+    'span',
+    { class: 'ends' },
+    element('span', {}, endText(from)),
+    ' ',
+    element('span', {}, endText(to)),
+  );
+  return element('span', { class: 'axis' }, escaped(name), at, ' ', ends);
+}
+
+const endText = (value: number): string => figure(value).replace('-', '−');
+
+function cellHtml(row: readonly Cell[], at: number, column: Column, look: string): string {
+  const cell = row[at];
+  if (cell === undefined) return element('td', {});
+  if (cell.kind === 'strip') {
+    const [first] = row;
+    const name = first?.kind === 'text' ? `${first.text.trim()}: ` : '';
+    const shows = column.title === '' ? (column.said ?? 'values') : column.title;
+    const { axis } = column;
+    return element('td', {}, axis === undefined ? '' : stripDrawing(cell, axis, `${name}${shows}`));
+  }
+  const looks = { class: cell.tone === 'plain' ? look : `${look} ${cell.tone}` };
+  return at === 0 && cell.text !== ''
+    ? element('th', { scope: 'row', ...looks }, escaped(cell.text))
+    : element('td', looks, escaped(cell.text));
+}
+
+/** The numbers of a curve, lying under it: its points and those that are spoken of, from left to right. */
+export function curveTable({ across, up, line, marks }: Curve): string {
+  const points = [...line.map((point) => ({ ...point, sign: '' })), ...marks]
+    .filter(({ x, y, sign }) => sign !== '' || !marks.some((one) => one.x === x && one.y === y))
+    .sort((a, b) => a.x - b.x);
+  const row = (title: string, texts: readonly string[]): string =>
+    element(
+      'tr',
+      {},
+      element('th', { scope: 'row', class: 'left' }, escaped(title)),
+      ...texts.map((text) => element('td', { class: 'right' }, escaped(text))),
+    );
+  const titles = [across, up].map(({ title, unit }) => `${title} (${unit})`);
+  const [acrossTitle = '', upTitle = ''] = titles;
+  return scrolling(
+    { titles, isShort: true },
+    element(
+      'tbody',
+      {},
+      row(
+        'on the curve',
+        points.map(({ sign }) => sign),
+      ),
+      row(
+        acrossTitle,
+        points.map(({ x }) => pointText(x, across)),
+      ),
+      row(
+        upTitle,
+        points.map(({ y }) => pointText(y, up)),
+      ),
+    ),
+  );
+}
+
+/** To some thousandths of the axis: as fine as it can be seen. */
+const pointText = (value: number, { from, to }: CurveAxis): string =>
+  shown(value, Math.max(0, 2 - Math.floor(Math.log10(to - from))));

@@ -1,0 +1,113 @@
+/**
+ * Blocks → Markdown as GitHub reads it: headings, lists, task lists and tables with pipes. What is
+ * drawn elsewhere is a table of the same numbers here.
+ */
+import { figure } from '../base/rounding.ts';
+import type { Block, Cell, Column, Curve, CurveAxis } from '../report/model.ts';
+import { facesTable } from './faces-table.ts';
+import { escapedMarkdown } from './markdown-text.ts';
+
+export const renderMarkdown = (blocks: readonly Block[]): string =>
+  `${blocks
+    .map(blockMarkdown)
+    .filter((text) => text !== '')
+    .join('\n\n')}\n`;
+
+function blockMarkdown(block: Block): string {
+  switch (block.kind) {
+    case 'title':
+      return heading(1, block.text);
+    case 'gap':
+      return '';
+    case 'paragraph': {
+      const text = escapedMarkdown(block.text);
+      return block.label === null ? text : `**${escapedMarkdown(block.label)}:** ${text}`;
+    }
+    case 'list':
+      return section(block.label, listOf(block.items.map(escapedMarkdown)));
+    case 'table': {
+      const table = tableMarkdown(block.columns, block.rows);
+      return block.label === undefined ? table : section(block.label, table);
+    }
+    case 'faces': {
+      const { columns, rows } = facesTable(block);
+      return section(block.label, tableMarkdown(columns, rows));
+    }
+    case 'form':
+      return listOf(block.fields.map((field) => `${escapedMarkdown(field)}: ${BLANK}`));
+    case 'ticks':
+      return section(
+        block.label,
+        listOf(block.items.map(({ text, boxes }) => '[ ] '.repeat(boxes) + escapedMarkdown(text))),
+      );
+    case 'curve':
+      return section(block.label, curveMarkdown(block.curve));
+    case 'boxes': {
+      const names = block.places.map(({ name }) => escapedMarkdown(name));
+      const blanks = names.map(() => '');
+      return section(
+        block.label,
+        tableOf(
+          names,
+          blanks.map(() => 'left'),
+          [blanks],
+        ),
+      );
+    }
+  }
+}
+
+/** A line to write on: in Markdown a run of `_` would be a rule or emphasis. */
+const BLANK = '\\_'.repeat(12);
+
+const heading = (level: 1 | 2, text: string): string =>
+  `${'#'.repeat(level)} ${escapedMarkdown(text)}`;
+
+const section = (label: string, body: string): string => `${heading(2, label)}\n\n${body}`;
+
+const listOf = (items: readonly string[]): string => items.map((item) => `- ${item}`).join('\n');
+
+function tableMarkdown(columns: readonly Column[], rows: readonly (readonly Cell[])[]): string {
+  const titles = columns.map((column) => escapedMarkdown(titleOf(column)));
+  const aligns = columns.map(({ align }) => align);
+  return tableOf(
+    titles,
+    aligns,
+    rows.map((row) => columns.map((_, i) => cellMarkdown(row[i]))),
+  );
+}
+
+/** A drawing has no heading in the text; as numbers it needs one. */
+const titleOf = ({ title, said, axis }: Column): string =>
+  title === '' && axis !== undefined ? (said ?? 'values') : title;
+
+function cellMarkdown(cell: Cell | undefined): string {
+  if (cell === undefined) return '';
+  if (cell.kind === 'strip') return cell.values.map((value) => figure(value)).join(', ');
+  const text = escapedMarkdown(cell.text);
+  return cell.tone === 'strong' && text !== '' ? `**${text}**` : text;
+}
+
+/** Its cells are escaped already. */
+function tableOf(
+  titles: readonly string[],
+  aligns: readonly Column['align'][],
+  rows: readonly (readonly string[])[],
+): string {
+  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+  const rule = aligns.map((align) => (align === 'left' ? '---' : '---:'));
+  return [line(titles), line(rule), ...rows.map(line)].join('\n');
+}
+
+function curveMarkdown({ across, up, line, marks }: Curve): string {
+  const axis = ({ title, unit }: CurveAxis): string => escapedMarkdown(`${title} (${unit})`);
+  const points = [
+    ...line.map(({ x, y }) => ({ x, y, name: '' })),
+    ...marks.map(({ x, y, sign, name }) => ({ x, y, name: `${sign}: ${name}` })),
+  ].sort((a, b) => a.x - b.x);
+  return tableOf(
+    [axis(across), axis(up), ''],
+    ['right', 'right', 'left'],
+    points.map(({ x, y, name }) => [figure(x), figure(y), escapedMarkdown(name)]),
+  );
+}

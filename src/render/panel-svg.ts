@@ -1,0 +1,75 @@
+/** A panel as a plain rectangle: with boxes to write in, or with what was read at its points. */
+import type { BoxPlace, Face, FacePoint } from '../report/model.ts';
+import { element } from './html-text.ts';
+import { drawing, drawnText, tenth } from './svg.ts';
+
+const WIDTH = 300;
+const BOX = { width: 70, height: 36 };
+const BOXES_HEIGHT = 170;
+const FACE_HEIGHT = 132;
+/** Room of one row of points, and of half a value. */
+const ROW = 38;
+const HALF_VALUE = 28;
+
+export function boxesDrawing(label: string, places: readonly BoxPlace[]): string {
+  const names = places.map(({ name }) => name).join(', ');
+  return drawing(
+    {
+      look: 'points',
+      box: [0, 0, WIDTH, BOXES_HEIGHT],
+      title: label,
+      said: `a box for each of the points ${names}`,
+    },
+    frame(BOXES_HEIGHT),
+    ...places.map(pointBox),
+  );
+}
+
+export function faceDrawing({ name, points }: Face): string {
+  const rows = new Set(points.map(({ v }) => v)).size;
+  const height = Math.max(FACE_HEIGHT, ROW * rows);
+  const said = points.map((point) => `${point.name}: ${point.value}${signWord(point)}`).join(', ');
+  return drawing(
+    { look: 'points', box: [0, 0, WIDTH, height], title: name, said },
+    frame(height),
+    ...points.map((point) => facePoint(point, height)),
+  );
+}
+
+const frame = (height: number): string =>
+  element('rect', { class: 'frame', x: 1, y: 1, width: WIDTH - 2, height: height - 2 });
+
+/** Kept inside the panel's rectangle also where a point lies at its edge. */
+function pointBox({ name, u, v }: BoxPlace): string {
+  const x = within(u * WIDTH - BOX.width / 2, 2, WIDTH - BOX.width - 2);
+  const y = within(v * BOXES_HEIGHT - BOX.height / 2, 2, BOXES_HEIGHT - BOX.height - 2);
+  return (
+    element('rect', { class: 'box', x, y, ...BOX }) +
+    drawnText({ x: x + 4, y: y + 12, anchor: 'start', look: 'name' }, name)
+  );
+}
+
+const signWord = ({ sign }: FacePoint): string => (sign === 'none' ? '' : ` ${sign}`);
+
+/** Its name over its value; what stands out has an arrowhead beside it, down for low and up for high. */
+function facePoint({ name, u, v, value, sign }: FacePoint, height: number): string {
+  const x = within(u * WIDTH, HALF_VALUE, WIDTH - HALF_VALUE - 12);
+  const y = within(v * height, ROW / 2, height - ROW / 2);
+  const stands = sign === 'none' ? 'value' : 'value stands-out';
+  return [
+    drawnText({ x, y: tenth(y - 5), anchor: 'middle', look: 'name' }, name),
+    drawnText({ x, y: tenth(y + 11), anchor: 'middle', look: stands }, value),
+    sign === 'none' ? '' : arrowhead(x + HALF_VALUE - 1, y + 6, sign),
+  ].join('');
+}
+
+const arrowhead = (x: number, y: number, sign: 'low' | 'high'): string => {
+  const down = sign === 'low' ? 1 : -1;
+  return element('path', {
+    class: 'sign',
+    d: `M${tenth(x)} ${tenth(y - 5 * down)}h12l-6 ${10 * down}z`,
+  });
+};
+
+const within = (value: number, least: number, most: number): number =>
+  tenth(Math.min(most, Math.max(least, value)));

@@ -1,0 +1,111 @@
+/**
+ * Blocks → one fact a line, for screen readers, logs and `grep`: no boxes, no columns, no drawings, no
+ * colour. A cell of a table is `bonnet: min 94.1 µm`: the row, what the column shows, the value and
+ * its unit. A part of a row stands with it: `bonnet, thinner zone: …`.
+ *
+ * What stands under a label is split where a sentence or a clause ends, and each piece has the label
+ * before it. What has no label stays one line: a label from a file can then begin no line of its own.
+ */
+import { figure } from '../base/rounding.ts';
+import type { Block, Curve, CurveAxis, CurvePoint } from '../report/model.ts';
+import { facesTable } from './faces-table.ts';
+import { spaced, tableFacts } from './plain-table.ts';
+import { printable } from './printable.ts';
+
+export const renderPlain = (blocks: readonly Block[]): string =>
+  blocks
+    .flatMap(blockFacts)
+    .map((fact) => `${tidy(printable(fact))}\n`)
+    .join('');
+
+/** No runs of blanks that set something in or under one another, and no blank to write on. */
+const tidy = (fact: string): string =>
+  fact
+    .replaceAll('\u00a0', ' ')
+    .replaceAll(/_{4,}/g, 'to fill in')
+    .replaceAll(/ {2,}/g, ' ')
+    .trim();
+
+function blockFacts(block: Block): readonly string[] {
+  switch (block.kind) {
+    case 'title':
+      return [block.text];
+    case 'gap':
+      return [];
+    case 'paragraph': {
+      const { label, text } = block;
+      return label === null ? [text] : clauses(text).map((clause) => `${label}: ${clause}`);
+    }
+    case 'list':
+      return listFacts(block.label, block.items);
+    case 'table':
+      return [
+        ...(block.label === undefined ? [] : [block.label]),
+        ...tableFacts(block.columns, block.rows),
+      ];
+    case 'faces': {
+      const { columns, rows } = facesTable(block);
+      return tableFacts(columns, rows);
+    }
+    case 'form':
+      return block.fields.map((field) => `to fill in: ${field}`);
+    case 'ticks':
+      return block.items.map(({ text, boxes }) => `${block.label}: ${toDo(boxes)}${text}`);
+    case 'curve':
+      return curveFacts(block.label, block.curve);
+    case 'boxes':
+      return block.places.map(({ name }) => `${block.label}: to read: point ${name}`);
+  }
+}
+
+/** An item that is set in belongs to the one above it: `Inputs, readings.csv: utf-8`. */
+function listFacts(label: string, items: readonly string[]): readonly string[] {
+  const facts: string[] = [];
+  let above = label;
+  items.forEach((item, i) => {
+    const isPart = SET_IN.test(item);
+    const isAbove = !isPart && !item.startsWith(POINTER) && SET_IN.test(items[i + 1] ?? '');
+    if (!isPart) above = isAbove ? `${label}, ${item.replace(/:$/, '')}` : label;
+    if (!isAbove) facts.push(`${above}: ${item}`);
+  });
+  return facts;
+}
+
+const SET_IN = /^[ \u00a0]{2}/;
+/** Points at the one that binds, which stands in line with the others. */
+const POINTER = '→';
+
+const toDo = (boxes: number): string => {
+  if (boxes === 0) return '';
+  return boxes === 1 ? 'to do: ' : `to do ${boxes} times: `;
+};
+
+/** A clause ends at `; `, a sentence at `. ` before a capital; within brackets neither does. */
+function clauses(text: string): readonly string[] {
+  const found: string[] = [];
+  let depth = 0;
+  let start = 0;
+  for (let at = 0; at < text.length; at += 1) {
+    if (text[at] === '(') depth += 1;
+    if (text[at] === ')') depth = Math.max(0, depth - 1);
+    const ends = depth === 0 && text[at + 1] === ' ' && endsAt(text, at);
+    if (!ends) continue;
+    found.push(text.slice(start, text[at] === ';' ? at : at + 1));
+    start = at + 2;
+  }
+  return [...found, text.slice(start)];
+}
+
+const endsAt = (text: string, at: number): boolean =>
+  text[at] === ';' || (text[at] === '.' && /^\p{Lu}\p{Ll}/u.test(text.slice(at + 2)));
+
+function curveFacts(label: string, { across, up, line, marks }: Curve): readonly string[] {
+  const at = ({ x, y }: CurvePoint): string => `${axisText(across, x)}, ${axisText(up, y)}`;
+  return [
+    ...line.map((point) => `${label}: ${at(point)}`),
+    ...marks.map((mark) => `${label}: ${mark.name}: ${at(mark)}`),
+  ];
+}
+
+const axisText = ({ title, unit }: CurveAxis, value: number): string =>
+  spaced(title, figure(value), unit);

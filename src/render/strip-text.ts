@@ -1,0 +1,44 @@
+/** A strip of readings on the common axis of its column, drawn with signs. */
+import type { StripAxis, StripCell } from '../report/model.ts';
+
+/** Its two ends as numbers, the line between them. */
+export function axisLine({ from, to, line }: StripAxis, width: number): string {
+  const marks = new Array<string>(width).fill(' ');
+  if (line !== null) marks[position(line, { from, to }, width)] = '┊';
+  const left = String(from);
+  const right = String(to);
+  return left + marks.slice(left.length, width - right.length).join('') + right;
+}
+
+const position = (
+  value: number,
+  { from, to }: Pick<StripAxis, 'from' | 'to'>,
+  width: number,
+): number => Math.min(width - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * width)));
+
+/**
+ * `·` one value, `:` two, `⁝` more; `○` an open one; `‹` the marked one; `┊` the line; `─` the bar; `»`
+ * values beyond the axis, `«` before it.
+ */
+export function drawStrip(
+  { values, marked, open = [], bar }: StripCell,
+  axis: StripAxis,
+  width: number,
+): string {
+  const drawn = new Array<string>(width).fill(' ');
+  if (bar !== undefined) {
+    const [from, to] = [position(bar.from, axis, width), position(bar.to, axis, width)];
+    drawn.fill('─', Math.min(from, to), Math.max(from, to) + 1);
+  }
+  if (axis.line !== null) drawn[position(axis.line, axis, width)] = '┊';
+  if (marked !== null) drawn[position(marked, axis, width)] = marked < axis.from ? '«' : '‹';
+  for (const value of open) drawn[position(value, axis, width)] = '○';
+  const counts = new Map<number, number>();
+  for (const value of values) {
+    const at = position(value, axis, width);
+    counts.set(at, (counts.get(at) ?? 0) + 1);
+  }
+  for (const [at, count] of counts) drawn[at] = count === 1 ? '·' : count === 2 ? ':' : '⁝';
+  if (values.some((value) => value > axis.to)) drawn[width - 1] = '»';
+  return drawn.join('');
+}

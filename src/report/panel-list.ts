@@ -1,0 +1,38 @@
+/** Which panels a line is about, as short as it can be said. */
+import { isZone, type PanelSurvey } from '../film/survey.ts';
+import type { Panel } from '../film/template/template.ts';
+import { partName } from './survey/film-table.ts';
+
+/** `rear bumper, both sills`: both where the panels of either side are among them; `told` is what each is called. */
+export function panelNames(
+  panels: readonly Panel[],
+  told: (panel: Panel, name: string) => string = (_, name) => name,
+): readonly string[] {
+  const ids = new Set(panels.map(({ id }) => id));
+  const names = panels.map((panel) => {
+    const both = panel.mirror !== null && ids.has(panel.mirror);
+    return told(panel, both ? `both ${panel.name.replace(/\b(left|right) /, '')}s` : panel.name);
+  });
+  return [...new Set(names)];
+}
+
+/**
+ * Of panels or their zones: `every panel read`, `every original panel` (by the table's own word), or those it is,
+ * or all but those it is not, whichever is shorter. `read` are all that could be among them.
+ */
+export function whichPanels(these: readonly PanelSurvey[], read: readonly PanelSurvey[]): string {
+  const others = read.filter((part) => !these.includes(part));
+  if (others.length === 0) return read.length === 1 ? partNames(read) : 'every panel read';
+  const isOriginal = ({ condition }: PanelSurvey): boolean => condition === 'original';
+  if (these.length > 1 && these.every(isOriginal) && !others.some(isOriginal)) {
+    return 'every original panel';
+  }
+  const [named, allBut] = [partNames(these), `all but ${partNames(others)}`];
+  return allBut.length < named.length ? allBut : named;
+}
+
+const partNames = (parts: readonly PanelSurvey[]): string =>
+  [
+    ...panelNames(parts.filter((part) => !isZone(part)).map(({ panel }) => panel)),
+    ...parts.filter(isZone).map(partName),
+  ].join(', ');

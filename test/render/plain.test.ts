@@ -1,0 +1,163 @@
+import { describe, expect, test } from 'vitest';
+import { renderPlain } from '../../src/render/plain.ts';
+import { type Block, cell, gap, list, paragraph, title } from '../../src/report/model.ts';
+import { pageOf } from './naughty.ts';
+
+const facts = (...blocks: readonly Block[]): readonly string[] =>
+  renderPlain(blocks).trimEnd().split('\n');
+
+describe('one fact a line', () => {
+  test('has no drawing, no blank line and no run of blanks', () => {
+    const page = renderPlain(pageOf('roof'));
+    expect(page).not.toMatch(/[│└─┊‹⁝_|]|\n\n| {2}|\[ \]/u);
+  });
+
+  test('is a title, an item under its list, a labelled clause', () => {
+    expect(
+      facts(title('Survey'), gap, list('Help', ['a; b', 'c']), paragraph('Care', 'cool it')),
+    ).toEqual(['Survey', 'Help: a; b', 'Help: c', 'Care: cool it']);
+  });
+
+  test('that is set in under another is said with it', () => {
+    const two = '\u00a0\u00a0';
+    const items = ['a.csv:', `${two}utf-8`, `${two}comma`, 'b.csv', '→ 1', `${two}2`];
+    expect(facts(list('Inputs', items))).toEqual([
+      'Inputs, a.csv: utf-8',
+      'Inputs, a.csv: comma',
+      'Inputs: b.csv',
+      'Inputs: → 1',
+      'Inputs: 2',
+    ]);
+    expect(facts(list('To do', ['before ______ µm']))).toEqual(['To do: before to fill in µm']);
+  });
+
+  test('ends where a clause or a sentence ends, not within brackets or at a number', () => {
+    const said = 'one (a; b. Then c); 2.5 µm. Next is 3. x. Done.';
+    expect(facts(paragraph('roof', said))).toEqual([
+      'roof: one (a; b. Then c)',
+      'roof: 2.5 µm.',
+      'roof: Next is 3. x.',
+      'roof: Done.',
+    ]);
+  });
+
+  test('stays whole where it has no label: no word of a file can begin a line of its own', () => {
+    expect(facts(paragraph(null, 'By A; roof: may go 9 µm. Done'))).toEqual([
+      'By A; roof: may go 9 µm. Done',
+    ]);
+  });
+});
+
+describe('a table', () => {
+  const table = (rows: Extract<Block, { kind: 'table' }>['rows']): Block => ({
+    kind: 'table',
+    columns: [
+      { title: 'panel (µm)', align: 'left' },
+      { title: 'least', align: 'right', said: 'thinnest credible', unit: 'µm' },
+      { title: 'removed (µm)', align: 'right' },
+      { title: 'verdict', align: 'left' },
+      { title: '', align: 'left' },
+    ],
+    rows,
+  });
+
+  test('names row, column and unit with every value', () => {
+    expect(
+      facts(table([[cell('bonnet'), cell('94.1'), cell('2'), cell('polish'), cell('hot')]])),
+    ).toEqual([
+      'bonnet: thinnest credible 94.1 µm',
+      'bonnet: removed 2 µm',
+      'bonnet: verdict polish',
+      'bonnet: hot',
+    ]);
+  });
+
+  test('says none for a dash, without a unit, and nothing for an empty cell', () => {
+    expect(facts(table([[cell('roof'), cell('–'), cell(''), cell('leave'), cell('')]]))).toEqual([
+      'roof: thinnest credible none',
+      'roof: verdict leave',
+    ]);
+  });
+
+  test('names a part with its panel, and goes on with a row whose name is empty', () => {
+    const rest = [cell(''), cell(''), cell('')];
+    expect(
+      facts(
+        table([
+          [cell('roof'), cell('1'), ...rest],
+          [cell('\u00a0\u00a0thinner zone'), cell('2'), ...rest],
+          [cell(''), cell('3'), ...rest],
+          [cell('\u00a0\u00a0thicker zone'), cell('4'), ...rest],
+        ]),
+      ),
+    ).toEqual([
+      'roof: thinnest credible 1 µm',
+      'roof, thinner zone: thinnest credible 2 µm',
+      'roof, thinner zone: thinnest credible 3 µm',
+      'roof, thicker zone: thinnest credible 4 µm',
+    ]);
+  });
+
+  test('says of a row that is a number what the number is', () => {
+    const block: Block = {
+      kind: 'table',
+      columns: [
+        { title: 'shim (µm)', align: 'right', said: 'shim', unit: 'µm' },
+        { title: 'off by', align: 'right', unit: 'µm' },
+      ],
+      rows: [[cell('50.0'), cell('+0.3')]],
+    };
+    expect(facts(block)).toEqual(['shim 50.0 µm: off by +0.3 µm']);
+  });
+
+  test('has a strip as its values', () => {
+    const axis = { from: 0, to: 1, line: null };
+    const block = (said: string | undefined): Block => ({
+      kind: 'table',
+      columns: [
+        { title: 'panel', align: 'left' },
+        { title: '', align: 'left', axis, ...(said === undefined ? {} : { said, unit: 'µm' }) },
+      ],
+      rows: [[cell('roof'), { kind: 'strip', values: [101.23456, 99], marked: 90 }]],
+    });
+    expect(facts(block('readings'))).toEqual(['roof: readings 101.2, 99 µm']);
+    expect(facts(block(undefined))).toEqual(['roof: values 101.2, 99']);
+  });
+});
+
+test('what is drawn or filled in is said', () => {
+  const curve: Block = {
+    kind: 'curve',
+    label: 'What it takes',
+    curve: {
+      across: { title: 'film spent', unit: 'µm', from: 0, to: 4 },
+      up: { title: 'clears', unit: '%', from: 0, to: 100 },
+      line: [{ x: 1.23456, y: 50 }],
+      marks: [{ x: 2, y: 60, sign: 'A', name: 'enhance' }],
+    },
+  };
+  expect(
+    facts(
+      curve,
+      { kind: 'form', fields: ['Date'] },
+      {
+        kind: 'ticks',
+        label: 'roof',
+        items: [
+          { text: 'tape', boxes: 1 },
+          { text: 'cut', boxes: 3 },
+          { text: 'mind: warm', boxes: 0 },
+        ],
+      },
+      { kind: 'boxes', label: 'roof', places: [{ name: '1', u: 0, v: 0 }] },
+    ),
+  ).toEqual([
+    'What it takes: film spent 1.235 µm, clears 50 %',
+    'What it takes: enhance: film spent 2 µm, clears 60 %',
+    'to fill in: Date',
+    'roof: to do: tape',
+    'roof: to do 3 times: cut',
+    'roof: mind: warm',
+    'roof: to read: point 1',
+  ]);
+});
