@@ -77,6 +77,7 @@ describe('what is packed', () => {
     'bin/leastcut.js',
     'dist/main.js',
     'dist/schemas/shop.schema.json',
+    'dist/man/leastcut.1',
     'dist/schemas/readings.columns.json',
     'README.md',
     'LICENSE',

@@ -2,7 +2,7 @@
  * The columns of the tables people fill in or export as CSV, in the canonical names. `role` is what a
  * column is to the program, whatever an export calls it: the name without its unit.
  */
-export type CsvKind = 'readings' | 'defects' | 'test-spots' | 'gauge-checks';
+export type CsvKind = 'readings' | 'defects' | 'test-spots' | 'gauge-checks' | 'gloss' | 'history';
 
 export type CsvColumn = {
   readonly name: string;
@@ -26,10 +26,10 @@ export type CsvTable = {
 
 type Rest = Partial<Omit<CsvColumn, 'name' | 'role' | 'meaning'>>;
 
-const UNITS = { um: 'µm', pct: '%', c: '°C' } as const;
+const UNITS = { um: 'µm', pct: '%', c: '°C', gu: 'GU', deg: '°', min: 'min' } as const;
 
 function column(name: string, meaning: string, rest: Rest = {}): CsvColumn {
-  const [, role = name, suffix] = /^(.+)_(um|pct|c)$/.exec(name) ?? [];
+  const [, role = name, suffix] = /^(.+)_(um|pct|c|gu|deg|min)$/.exec(name) ?? [];
   const unit = suffix === undefined ? null : UNITS[suffix as keyof typeof UNITS];
   const type = unit === null && rest.range === undefined ? 'text' : 'number';
   const rests = { type, required: false, range: null, words: null, ...rest } as const;
@@ -118,9 +118,37 @@ const gaugeCheckColumns: readonly CsvColumn[] = [
   }),
 ];
 
+const historyColumns: readonly CsvColumn[] = [
+  column('job', 'Which job it was.', required),
+  column('stage', 'Which stage of it, by its id; empty for the whole job.'),
+  column('estimated_min', 'The minutes it was to take, in the middle (P50).', {
+    ...required,
+    range: [0, 43_200],
+  }),
+  column('actual_min', 'The minutes it took.', { ...required, range: [0, 43_200] }),
+  column('date', 'The day, for you; nothing is read from it.'),
+];
+
+const gloss = { range: [0, 2000] } as const;
+
+const glossColumns: readonly CsvColumn[] = [
+  panel,
+  column('point', 'Which marked place of the panel it is.'),
+  column('angle_deg', 'The angle of the gloss meter, the same for both values of the row.', {
+    ...required,
+    range: [20, 85],
+  }),
+  column('before_gu', 'The gloss before.', { ...required, ...gloss }),
+  column('after_gu', 'The gloss after.', { ...required, ...gloss }),
+  column('before_haze', 'The haze before (ISO 13803).', gloss),
+  column('after_haze', 'The haze after (ISO 13803).', gloss),
+];
+
 export const csvTables: readonly CsvTable[] = [
   { kind: 'readings', title: 'Readings of a gauge, one a row', columns: readingColumns },
   { kind: 'defects', title: 'Defects seen on the vehicle', columns: defectColumns },
   { kind: 'test-spots', title: 'Test spots, a row for each mark', columns: testSpotColumns },
   { kind: 'gauge-checks', title: 'Checks of a gauge on shims', columns: gaugeCheckColumns },
+  { kind: 'gloss', title: 'Gloss before and after, a row for each place', columns: glossColumns },
+  { kind: 'history', title: 'Hours that jobs took', columns: historyColumns },
 ];

@@ -1,7 +1,8 @@
 /**
  * The film record, `leastcut/film-record/1`: what was taken from each panel at earlier visits, as it
  * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
- * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs.
+ * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs. A panel that
+ * carries two films lost what the zone lost that lost most.
  */
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
@@ -17,14 +18,21 @@ const pointSchema = z.strictObject({
   after_um: readingUm.optional(),
 });
 
+const takenShape = {
+  taken_um: z.number().min(-20).max(100),
+  taken_sd_um: z.number().min(0).max(20),
+  points: z.array(pointSchema).optional(),
+};
+
 const visitSchema = z.strictObject({
   date,
   panels: z.array(
     z.strictObject({
       panel: identifier,
-      taken_um: z.number().min(-20).max(100),
-      taken_sd_um: z.number().min(0).max(20),
-      points: z.array(pointSchema).optional(),
+      ...takenShape,
+      zones: z
+        .array(z.strictObject({ zone: z.enum(['thinner', 'thicker']), ...takenShape }))
+        .optional(),
     }),
   ),
   note: note.optional(),
@@ -38,6 +46,10 @@ export const filmRecordSchema = z.strictObject({
   note: note.optional(),
 });
 
+/** As it is written. */
+export type FilmRecordFile = z.output<typeof filmRecordSchema>;
+export type FilmRecordVisit = z.output<typeof visitSchema>;
+
 export type RecordedPanel = {
   /** As the record names it. */
   readonly panel: string;
@@ -50,18 +62,29 @@ export type FilmRecord = {
   readonly vehicle?: string;
   /** Every panel of every visit, in the order of the file. */
   readonly panels: readonly RecordedPanel[];
+  /** What a later visit is added to. */
+  readonly file: FilmRecordFile;
 };
 
 export const readFilmRecord = settingsReader(
   filmRecordSchema,
-  ({ vehicle, visits }): FilmRecord => ({
-    ...given({ vehicle }),
-    panels: visits.flatMap((visit, i) =>
-      visit.panels.map(({ panel, taken_um, taken_sd_um }, j) => ({
-        panel,
-        taken: { mean: micrometres(taken_um), sd: micrometres(taken_sd_um) },
+  (file): FilmRecord => ({
+    ...given({ vehicle: file.vehicle }),
+    panels: file.visits.flatMap((visit, i) =>
+      visit.panels.map((panel, j) => ({
+        panel: panel.panel,
+        taken: mostTaken(panel),
         path: ['visits', i, 'panels', j],
       })),
     ),
+    file,
   }),
 );
+
+function mostTaken({ zones = [], ...panel }: FilmRecordVisit['panels'][number]): RecordedRemoval {
+  const { taken_um, taken_sd_um } = zones.reduce<{ taken_um: number; taken_sd_um: number }>(
+    (most, zone) => (zone.taken_um > most.taken_um ? zone : most),
+    panel,
+  );
+  return { mean: micrometres(taken_um), sd: micrometres(taken_sd_um) };
+}

@@ -5,8 +5,8 @@
  */
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { ADJUSTABLE, type GaugeAdjustment } from '../film/gauge-adjustment.ts';
-import type { GaugeVerdict } from '../film/gauge-check.ts';
+import { ADJUSTABLE, type GaugeAdjustment } from '../film/gauge/gauge-adjustment.ts';
+import type { GaugeVerdict } from '../film/gauge/gauge-check.ts';
 import { advised } from './advised.ts';
 import { asQuantity, date, given, note, text } from './setting-values.ts';
 import { settingsReader } from './settings-reader.ts';

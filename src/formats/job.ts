@@ -9,8 +9,9 @@
  */
 import * as z from 'zod';
 import { type Metres, type Micrometres, metres, micrometres } from '../base/units.ts';
-import type { Substrate } from '../film/template.ts';
+import type { Substrate } from '../film/template/template.ts';
 import { advised } from './advised.ts';
+import { type JobWork, toWork, withOrderChecked, workShape } from './job-scope.ts';
 import {
   type Aim,
   aim,
@@ -93,6 +94,7 @@ export const jobSchema = z.strictObject({
   colour_depth: z.enum(['light', 'dark']).optional(),
   hardness: z.enum(['soft', 'medium', 'hard', 'unknown']).optional(),
   floor_um: z.number().min(10).max(300).optional(),
+  ...workShape,
   ...paintShape,
   film_record: identifier.optional(),
   panels: z.record(text, panelSchema).optional(),
@@ -131,25 +133,28 @@ export type JobPanel = JobPaint & {
   readonly clearCoatFailure?: boolean;
 };
 
-export type Job = JobPaint & {
-  readonly vehicle?: JobVehicle;
-  /** The id of a template, or a path to a template file, relative to the job file. */
-  readonly template?: string;
-  /** Path of the gauge file, relative to the job file. */
-  readonly gauge?: string;
-  readonly aim?: Aim;
-  readonly riskPct?: number;
-  readonly policy?: Policy;
-  readonly colourDepth?: 'light' | 'dark';
-  readonly hardness?: 'soft' | 'medium' | 'hard' | 'unknown';
-  readonly floor?: Micrometres;
-  /** Path of the record of earlier visits, relative to the job file. */
-  readonly filmRecord?: string;
-  /** By panel name as the user writes it; a map, since a name may be any word. */
-  readonly panels: ReadonlyMap<string, JobPanel>;
-};
+export type Job = JobPaint &
+  JobWork & {
+    readonly vehicle?: JobVehicle;
+    /** The id of a template, or a path to a template file, relative to the job file. */
+    readonly template?: string;
+    /** Path of the gauge file, relative to the job file. */
+    readonly gauge?: string;
+    readonly aim?: Aim;
+    readonly riskPct?: number;
+    readonly policy?: Policy;
+    readonly colourDepth?: 'light' | 'dark';
+    readonly hardness?: 'soft' | 'medium' | 'hard' | 'unknown';
+    readonly floor?: Micrometres;
+    /** Path of the record of earlier visits, relative to the job file. */
+    readonly filmRecord?: string;
+    /** By panel name as the user writes it; a map, since a name may be any word. */
+    readonly panels: ReadonlyMap<string, JobPanel>;
+  };
 
-export const readJob = settingsReader(jobSchema, toJob);
+const readShape = settingsReader(jobSchema, toJob);
+
+export const readJob: typeof readShape = (file, text) => withOrderChecked(readShape(file, text));
 
 function toJob(typed: z.output<typeof jobSchema>): Job {
   const panels = Object.entries(typed.panels ?? {}).map(
@@ -169,6 +174,7 @@ function toJob(typed: z.output<typeof jobSchema>): Job {
       filmRecord: typed.film_record,
     }),
     ...toPaint(typed),
+    ...toWork(typed),
     panels: new Map(panels),
   };
 }

@@ -1,12 +1,16 @@
 /** The models of the trade rooms with the numbers that a shop set in place of the built-in ones. */
-import type { CorrectionModel } from '../correction/catalogue.ts';
+import type { CorrectionModel } from '../correction/removal/catalogue.ts';
 import type { FilmModel } from '../film/film-model.ts';
+import type { TrainingModel } from '../training/training-model.ts';
+import type { QuoteModel } from '../work/quote-model.ts';
 import type { WorkModel } from '../work/work-model.ts';
 import { defaultId, type Section } from './data/all-defaults.ts';
 import { correctionDefaults } from './data/correction-defaults.ts';
 import { correctionModelOf } from './data/correction-model.ts';
 import { filmDefaults } from './data/film-defaults.ts';
+import { priceDefaults } from './data/price-defaults.ts';
 import { type TemplateRules, templateDefaults } from './data/template-defaults.ts';
+import { trainingDefaults } from './data/training-defaults.ts';
 import { workDefaults } from './data/work-defaults.ts';
 import { workModelOf } from './data/work-model.ts';
 import { type DefaultTree, type Values, values } from './default.ts';
@@ -15,7 +19,9 @@ export type Models = {
   readonly film: FilmModel;
   readonly correction: CorrectionModel;
   readonly work: WorkModel;
+  readonly price: QuoteModel;
   readonly template: TemplateRules;
+  readonly training: TrainingModel;
 };
 
 /** `numbers` by the ids of `listAllDefaults`; what is not among them keeps its built-in value. */
@@ -26,8 +32,13 @@ export function modelsWith(numbers: ReadonlyMap<string, number>): Models {
   return {
     film: inForce('film', filmDefaults),
     correction,
-    work: workModelOf(inForce('work', workDefaults), correction.removal.section),
+    work: workModelOf(inForce('work', workDefaults), {
+      section: correction.removal.section,
+      localSection: correction.correction.localSection,
+    }),
+    price: inForce('price', priceDefaults),
     template: inForce('template', templateDefaults),
+    training: inForce('training', trainingDefaults),
   };
 }
 

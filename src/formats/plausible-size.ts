@@ -1,7 +1,7 @@
 /** Whether a vehicle may be of the size that is stated, beside a template of its kind. */
 import { roundTo, shown } from '../base/rounding.ts';
-import { scaledDimensions } from '../film/scale-template.ts';
-import type { Dimension, VehicleSize, VehicleTemplate } from '../film/template.ts';
+import { scaledDimensions } from '../film/template/scale-template.ts';
+import type { Dimension, VehicleSize, VehicleTemplate } from '../film/template/template.ts';
 import type { TemplateRules } from './data/template-defaults.ts';
 
 export type ImplausibleDimension = {

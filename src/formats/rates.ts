@@ -1,8 +1,10 @@
 /**
- * The rates file, `leastcut/rates/1`: what test spots showed on this shop's machines, one observation
- * after the other. Nothing is ever taken out: a new observation is added at the end, and their order
- * means nothing. A trial judged by eye alone has `cleared_pct` and no film; film that was measured has
- * its standard error, and may come out under 0 where noise is larger than what was taken.
+ * The rates file, `leastcut/rates/1`: what test spots and finished panels showed on this shop's machines,
+ * one observation after the other. Nothing is ever taken out: a new observation is added at the end, and
+ * their order means nothing. A trial judged by eye alone has `cleared_pct` and no film; film that was
+ * measured has its standard error, and may come out under 0 where noise is larger than what was taken.
+ * Where several steps were worked before it was measured, `steps` stands in place of `combination` and
+ * `sets`, and the film is what all of them took together.
  */
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
@@ -16,13 +18,20 @@ const percentAdvice = (value: unknown): string | undefined => {
   return digits === '' ? undefined : `write the number alone: ${digits}`;
 };
 
+const sets = z.int().min(1).max(50);
+
 const observationSchema = z
   .strictObject({
     date,
     vehicle: text.optional(),
     panel: text.optional(),
-    combination,
-    sets: z.int().min(1).max(50),
+    combination: combination.optional(),
+    sets: sets.optional(),
+    steps: z
+      .array(z.strictObject({ combination, sets }))
+      .min(1)
+      .describe('a list of steps: { "combination": "da/foam-medium/medium", "sets": 2 }')
+      .optional(),
     removed_um: advised(z.number().min(-20).max(100), micrometreAdvice).optional(),
     standard_error_um: advised(z.number().min(0.01).max(20), micrometreAdvice).optional(),
     cleared_pct: advised(z.number().min(0).max(100), percentAdvice).optional(),
@@ -30,12 +39,40 @@ const observationSchema = z
     note: note.optional(),
   })
   .superRefine((observation, context) => {
-    const complaint = whatIsLacking(observation);
+    const complaint = noWork(observation) ?? whatIsLacking(observation);
     if (complaint !== undefined) {
       const { message, ...params } = complaint;
       context.addIssue({ code: 'custom', path: [], message, params });
     }
   });
+
+/** What was worked is one combination, or several steps. */
+function noWork({
+  combination: one,
+  sets: count,
+  steps,
+}: {
+  readonly combination?: unknown;
+  readonly sets?: unknown;
+  readonly steps?: unknown;
+}) {
+  if (steps === undefined) {
+    const lacks = [
+      ...(one === undefined ? ['combination'] : []),
+      ...(count === undefined ? ['sets'] : []),
+    ];
+    return lacks.length === 0
+      ? undefined
+      : {
+          message: `lacks ${lacks.join(' and ')}`,
+          hint: 'say what was worked: "combination" and "sets", or "steps" where it was more than one',
+          lacks,
+        };
+  }
+  if (one === undefined && count === undefined) return undefined;
+  const hint = 'several steps stand in "steps" alone, each with its own sets';
+  return { message: 'has "steps" and what they replace', hint, lacks: [] };
+}
 
 /** Film and its standard error go together, and an observation shows something. */
 function whatIsLacking({
@@ -70,32 +107,49 @@ export const ratesSchema = z.strictObject({
   note: note.optional(),
 });
 
+export type WorkedStep = {
+  /** `machine/pad/product` */
+  readonly combination: string;
+  readonly sets: number;
+};
+
 export type RateObservation = {
   readonly date: string;
   readonly vehicle?: string;
   readonly panel?: string;
-  /** `machine/pad/product` */
-  readonly combination: string;
-  readonly sets: number;
-  /** By all sets together; absent where it was judged by eye alone. */
+  /** Worked one after the other on the same place. */
+  readonly steps: readonly WorkedStep[];
+  /** By all sets of all steps together; absent where it was judged by eye alone. */
   readonly removed?: { readonly mean: Micrometres; readonly standardError: Micrometres };
   /** Share of the marks that went, by eye. */
   readonly cleared?: number;
   /** 0 mirror to 4 heavy. */
   readonly hazeGrade?: number;
+  readonly note?: string | readonly string[];
 };
 
-export const readRates = settingsReader(ratesSchema, ({ observations }) =>
-  observations.map(toObservation),
+export type RatesFile = {
+  readonly observations: readonly RateObservation[];
+  readonly note?: string | readonly string[];
+};
+
+export const readRates = settingsReader(
+  ratesSchema,
+  ({ observations, note: remark }): RatesFile => ({
+    observations: observations.map(toObservation),
+    ...given({ note: remark }),
+  }),
 );
 
 function toObservation(typed: z.output<typeof observationSchema>): RateObservation {
   const mean = asQuantity(micrometres, typed.removed_um);
   const standardError = asQuantity(micrometres, typed.standard_error_um);
+  const { combination: one, sets: count } = typed;
   return {
     date: typed.date,
-    combination: typed.combination,
-    sets: typed.sets,
+    steps:
+      typed.steps ??
+      (one === undefined || count === undefined ? [] : [{ combination: one, sets: count }]),
     ...given({
       vehicle: typed.vehicle,
       panel: typed.panel,
@@ -103,6 +157,7 @@ function toObservation(typed: z.output<typeof observationSchema>): RateObservati
         mean === undefined || standardError === undefined ? undefined : { mean, standardError },
       cleared: typed.cleared_pct === undefined ? undefined : typed.cleared_pct / 100,
       hazeGrade: typed.haze_grade,
+      note: typed.note,
     }),
   };
 }

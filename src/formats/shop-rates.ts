@@ -2,7 +2,7 @@
 import * as z from 'zod';
 import { closest } from '../base/did-you-mean.ts';
 import { micrometres } from '../base/units.ts';
-import type { OwnRate } from '../correction/catalogue.ts';
+import type { OwnRate } from '../correction/removal/catalogue.ts';
 import { advised } from './advised.ts';
 import { correctionModel } from './models.ts';
 import { combination, given } from './setting-values.ts';

@@ -6,7 +6,7 @@
 import * as z from 'zod';
 import type { MetresPerSecond, Millimetres, Minutes, Newtons } from '../base/units.ts';
 import { metresPerSecond, millimetres, minutes, newtons } from '../base/units.ts';
-import type { Motion, Stage } from '../correction/catalogue.ts';
+import type { Motion, Stage } from '../correction/removal/catalogue.ts';
 import { advised } from './advised.ts';
 import { factorRange, hazeRange, machineRanges, vibrationRange } from './data/machine-defaults.ts';
 import type { Range } from './default.ts';

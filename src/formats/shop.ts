@@ -8,8 +8,9 @@
  */
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import type { OwnRate } from '../correction/catalogue.ts';
+import type { OwnRate } from '../correction/removal/catalogue.ts';
 import { advised } from './advised.ts';
+import { hands, hoursPerDay } from './job-scope.ts';
 import type { JsonPath } from './json-text.ts';
 import {
   type Aim,
@@ -26,7 +27,9 @@ import {
   text,
 } from './setting-values.ts';
 import { settingsReader } from './settings-reader.ts';
+import { materialFault } from './shop-materials.ts';
 import { numbersObject } from './shop-numbers.ts';
+import { type Prices, pricesObject, toPrices } from './shop-prices.ts';
 import { rateFault, ratesObject, toRates } from './shop-rates.ts';
 import {
   machineList,
@@ -50,6 +53,7 @@ const shopObject = z.strictObject({
   pads: padList.optional(),
   products: productList.optional(),
   rates: ratesObject.optional(),
+  rates_file: identifier.optional(),
   risk_pct: riskPct.optional(),
   policy: policy.optional(),
   aim: aim.optional(),
@@ -73,6 +77,10 @@ const shopObject = z.strictObject({
       setup_min_per_combination: durationMin.optional(),
     })
     .optional(),
+  prices: pricesObject.optional(),
+  hands: hands.optional(),
+  hours_per_day: hoursPerDay.optional(),
+  history: identifier.optional(),
   numbers: numbersObject.optional(),
 });
 
@@ -97,6 +105,13 @@ export const shopSchema = shopObject.superRefine((shop, context) => {
     pads: idsOf(shop.pads),
     products: idsOf(shop.products),
   };
+  for (const [i, entry] of (shop.prices?.materials ?? []).entries()) {
+    const fault = materialFault(entry, owned);
+    if (fault === undefined) continue;
+    const { key, message, hint } = fault;
+    const path = ['prices', 'materials', i, key];
+    context.addIssue({ code: 'custom', path, message, params: { hint } });
+  }
   for (const key of Object.keys(shop.rates ?? {})) {
     const fault = rateFault(key, owned);
     if (fault === undefined) continue;
@@ -133,6 +148,8 @@ export type Shop = {
   readonly products?: readonly OwnThing[];
   /** By `machine/pad/product`. */
   readonly rates: ReadonlyMap<string, OwnRate>;
+  /** Path of the shop's observations on earlier vehicles, relative to the shop file. */
+  readonly ratesFile?: string;
   readonly policy?: Policy;
   readonly aim?: Aim;
   readonly floor?: Micrometres;
@@ -147,6 +164,11 @@ export type Shop = {
   readonly readingUnit?: 'um' | 'mil';
   readonly showUnit?: 'um' | 'mil';
   readonly color?: 'auto' | 'always' | 'never';
+  readonly prices?: Prices;
+  readonly hands?: number;
+  readonly hoursPerDay?: number;
+  /** Path of the hours that jobs took, relative to the shop file. */
+  readonly history?: string;
   /** By the ids of `listAllDefaults`. */
   readonly numbers: ReadonlyMap<string, SaidNumber>;
 };
@@ -164,10 +186,15 @@ const toShop = (typed: TypedShop): Shop => ({
     galvanised: typed.galvanised,
     template: typed.template,
     gauge: typed.gauge,
+    ratesFile: typed.rates_file,
     templates: typed.templates,
     readingUnit: typed.reading_unit,
     showUnit: typed.show_unit,
     color: typed.color,
+    prices: typed.prices === undefined ? undefined : toPrices(typed.prices),
+    hands: typed.hands,
+    hoursPerDay: typed.hours_per_day,
+    history: typed.history,
   }),
   rates: toRates(typed.rates ?? {}),
   numbers: toNumbers(typed),

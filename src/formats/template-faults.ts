@@ -2,7 +2,7 @@
 import { suggest } from '../base/did-you-mean.ts';
 import { groupBy } from '../base/group-by.ts';
 import { metres } from '../base/units.ts';
-import type { Dimension, VehicleTemplate } from '../film/template.ts';
+import type { Dimension, VehicleTemplate } from '../film/template/template.ts';
 import type { TemplateRules } from './data/template-defaults.ts';
 import type { JsonPath } from './json-text.ts';
 import { implausibleDimensions } from './plausible-size.ts';

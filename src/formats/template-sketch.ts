@@ -2,7 +2,7 @@
  * A template file as far as it can be made out, whatever else is wrong with it: what the checks look
  * at, so that a slip in one place does not hide another.
  */
-import type { Panel, VehicleTemplate } from '../film/template.ts';
+import type { Panel, VehicleTemplate } from '../film/template/template.ts';
 import type { JsonPath } from './json-text.ts';
 
 /** A word of the file, and where it stands. */

@@ -10,9 +10,9 @@ import {
   type Place,
 } from '../base/diagnostics.ts';
 import { metres, millimetres, squareMetres } from '../base/units.ts';
-import { pointsOverFace } from '../film/point-layout.ts';
-import { scaleTemplate } from '../film/scale-template.ts';
-import type { Panel, VehicleSize, VehicleTemplate } from '../film/template.ts';
+import { pointsOverFace } from '../film/template/point-layout.ts';
+import { scaleTemplate } from '../film/template/scale-template.ts';
+import type { Panel, VehicleSize, VehicleTemplate } from '../film/template/template.ts';
 import { type TemplateRules, templateRules } from './data/template-defaults.ts';
 import { type JsonPath, parseJson } from './json-text.ts';
 import { asQuantity, given } from './setting-values.ts';

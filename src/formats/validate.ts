@@ -171,7 +171,7 @@ function valueHint(value: unknown, schema: z.ZodType, path: JsonPath): string | 
   }
 }
 
-const QUOTED_NUMBER = /^\s*(-?\d+(?:[.,]\d+)?)\s*([\p{L}%/²]*)\s*$/u;
+const QUOTED_NUMBER = /^\s*(-?\d+(?:[.,]\d+)?)\s*([\p{L}%/²°]*)\s*$/u;
 
 /** `"2,5"`, `"49 N"`: the number alone, where one may stand. */
 function quotedNumberHint(text: string, expected: Schema): string | undefined {

@@ -5,6 +5,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { parseArgs } from 'node:util';
+import { counts } from './car-counts.ts';
 import { comparisons, type Subject } from './subjects.ts';
 
 type Run = { readonly seconds: number; readonly peakMegabytes: number; readonly readings: number };
@@ -63,6 +64,26 @@ function compareAll(runs: number, only: string): void {
   }
 }
 
+/** What has no other side to be held against: cars per second in a warm process, and how many there should be. */
+function countCars(runs: number, only: string): void {
+  for (const { title, cars, prepare, atLeast } of counts) {
+    if (!title.includes(only)) continue;
+    const run = prepare();
+    const rates = Array.from({ length: runs }, () => {
+      const start = process.cpuUsage();
+      run();
+      const { user, system } = process.cpuUsage(start);
+      return cars / ((user + system) / 1e6);
+    });
+    const rate = median(rates);
+    console.log(title);
+    console.log(
+      `  ${rate.toFixed(0)} cars a second (at least ${atLeast}), ${(1000 / rate).toFixed(1)} ms a car`,
+    );
+    if (rate < atLeast) process.exitCode = 1;
+  }
+}
+
 const { values } = parseArgs({
   options: {
     runs: { type: 'string', default: '5' },
@@ -72,8 +93,10 @@ const { values } = parseArgs({
   },
 });
 const chosen = comparisons[Number(values.comparison)];
-if (chosen === undefined) compareAll(Number(values.runs), values.only);
-else {
+if (chosen === undefined) {
+  compareAll(Number(values.runs), values.only);
+  countCars(Number(values.runs), values.only);
+} else {
   const subject = values.side === 'ours' ? chosen.ours : chosen.plain;
   console.log(JSON.stringify(measure(subject, chosen.bytes())));
 }

@@ -1,6 +1,6 @@
 /** What is timed against what, on the same bytes. A comparison more is an entry more. */
 import { type Options, parse } from 'csv-parse/sync';
-import { panelRecogniser } from '../../src/film/panel-names.ts';
+import { panelRecogniser } from '../../src/film/template/panel-names.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { readGaugeFile } from '../../src/intake/read-gauge-file.ts';

@@ -80,14 +80,17 @@ describe.concurrent('--out', () => {
     expect(readFileSync(input, 'utf8')).toBe(saloon);
   });
 
-  test.each(['job', 'shop', 'defects'])('takes the --%s file for an input too', async (option) => {
-    const { folder, input } = inFolder();
-    const settings = join(folder, 'settings');
-    writeFileSync(settings, 'kept');
-    const words = ['plan', input, `--${option}`, settings, '--out', settings, '--force'];
-    expect((await runLeastcut(words)).err).toContain('error[output-is-input]');
-    expect(readFileSync(settings, 'utf8')).toBe('kept');
-  });
+  test.each(['job', 'shop', 'defects', 'spots', 'history'])(
+    'takes the --%s file for an input too',
+    async (option) => {
+      const { folder, input } = inFolder();
+      const settings = join(folder, 'settings');
+      writeFileSync(settings, 'kept');
+      const words = ['plan', input, `--${option}`, settings, '--out', settings, '--force'];
+      expect((await runLeastcut(words)).err).toContain('error[output-is-input]');
+      expect(readFileSync(settings, 'utf8')).toBe('kept');
+    },
+  );
 
   test('is no folder', async () => {
     const { folder, input } = inFolder();

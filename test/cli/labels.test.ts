@@ -25,10 +25,13 @@ describe.concurrent.each(evil)('a label with %j', (label) => {
       runLeastcut([label]),
       runLeastcut(['survey', `--${label}`]),
       runLeastcut(['survey', '-', '--format', label]),
+      ...[['--plain'], ['--ascii'], ['--format', 'md'], ['--format', 'html']].map((form) =>
+        runLeastcut(['survey', '-', ...form], { stdin: csv(`FH ${label}`, 'boot lid') }),
+      ),
     ]);
     expect(runs.map(({ out, err }) => unsafeIn(out + err))).toEqual(runs.map(() => undefined));
     expect(runs[0]?.out).toContain('\\u{');
-    expect(runs.map(({ code }) => code)).toEqual([0, 0, 0, 65, 2, 2, 66, 2, 2, 2]);
+    expect(runs.map(({ code }) => code)).toEqual([0, 0, 0, 65, 2, 2, 66, 2, 2, 2, 0, 0, 0, 0]);
   });
 
   test('stays exact in JSON, escaped where a terminal would obey it', async () => {

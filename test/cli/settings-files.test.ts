@@ -202,6 +202,8 @@ describe.concurrent('doctor', () => {
       width_from: 'the output is no terminal',
       color: false,
       color_why: 'the output is no terminal',
+      ascii: false,
+      ascii_why: 'the output is no terminal',
     });
     const set = { ...env, FORCE_COLOR: '1', COLUMNS: '100' };
     expect((await doctor([], { env: set, cwd })).record.terminal).toEqual({
@@ -209,6 +211,8 @@ describe.concurrent('doctor', () => {
       width_from: 'COLUMNS',
       color: true,
       color_why: 'FORCE_COLOR is 1',
+      ascii: false,
+      ascii_why: 'the output is no terminal',
     });
     const flagged = await doctor(['--color', 'never'], { env: set, cwd });
     expect(flagged.record.terminal).toMatchObject({

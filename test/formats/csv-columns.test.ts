@@ -42,7 +42,7 @@ test('each table names a column once, needs at least one, and gives a unit to wh
       kind,
     ).toBe(true);
     for (const { name, unit, meaning } of columns) {
-      expect(unit === null, name).toBe(!/_(um|pct|c)$/.test(name));
+      expect(unit === null, name).toBe(!/_(um|pct|c|gu|deg|min)$/.test(name));
       expect(meaning).toMatch(/^[A-Z].*[.…]$/);
     }
   }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { checkSettingsFile } from '../../src/formats/check-file.ts';
 import { fileKinds } from '../../src/formats/file-kinds.ts';
 import { jsonSchemaOf } from '../../src/formats/json-schemas.ts';
-import { startFiles } from '../../src/tasks/start-files.ts';
+import { startFiles } from '../../src/tasks/start/start-files.ts';
 import { schemaFaults } from './json-schema-faults.ts';
 import { recordedOutputs, soundFiles } from './recorded-files.ts';
 import { told } from './told.ts';
@@ -23,7 +23,9 @@ const small = {
 };
 
 const plans = recordedOutputs()
-  .filter(({ text }) => /"schema": ?"leastcut\/plan\/1"/.test(text) && text.includes('"car"'))
+  .filter(
+    ({ text }) => /^\s*\{\s*"schema": ?"leastcut\/plan\/1"/.test(text) && text.includes('"car"'),
+  )
   .map(({ name, text }) => ({ name, text }));
 
 const files = [

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import { readFilmRecord } from '../../src/formats/film-record.ts';
-import { takenInAll } from '../../src/tasks/taken-in-all.ts';
+import { takenInAll } from '../../src/tasks/survey/taken-in-all.ts';
 
 const record = `{
   "schema": "leastcut/film-record/1",

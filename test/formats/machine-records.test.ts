@@ -5,8 +5,8 @@ import { schemaFaults } from './json-schema-faults.ts';
 import { recordedOutputs } from './recorded-files.ts';
 
 const records = recordedOutputs().map(({ name, text }) => {
-  const record = JSON.parse(text) as { readonly command: RecordName };
-  return { name, record, command: record.command };
+  const record = JSON.parse(text) as { readonly schema: `leastcut/${RecordName}/1` };
+  return { name, record, command: record.schema.slice(9, -2) as RecordName };
 });
 
 const publishedAs = (command: RecordName) =>

@@ -15,22 +15,42 @@ test('observations are read in the order of the file, by gauge, by eye, or both'
     ),
   );
   expect(diagnostics).toEqual([]);
-  const both = { date: '2026-03-31', combination: 'da/foam-medium/medium', sets: 2 };
-  expect(value?.value).toStrictEqual([
-    {
-      ...both,
-      vehicle: 'FH-1',
-      panel: 'bonnet',
-      removed: { mean: -0.2, standardError: 0.6 },
-      cleared: 0.7,
-      hazeGrade: 1,
-    },
-    { ...both, cleared: 0 },
-  ]);
+  const steps = [{ combination: 'da/foam-medium/medium', sets: 2 }];
+  expect(value?.value).toStrictEqual({
+    observations: [
+      {
+        date: '2026-03-31',
+        steps,
+        vehicle: 'FH-1',
+        panel: 'bonnet',
+        removed: { mean: -0.2, standardError: 0.6 },
+        cleared: 0.7,
+        hazeGrade: 1,
+        note: 'dry',
+      },
+      { date: '2026-03-31', steps, cleared: 0 },
+    ],
+  });
+});
+
+test('several steps stand in a list, and what they took is of all of them', () => {
+  const { value } = readRates(
+    'rates.json',
+    file(
+      '"date": "2026-03-31", "steps": [{ "combination": "da/a/b", "sets": 3 }, { "combination": "da/c/d", "sets": 1 }], "removed_um": 3.1, "standard_error_um": 0.6',
+    ),
+  );
+  expect(value?.value.observations[0]).toMatchObject({
+    steps: [
+      { combination: 'da/a/b', sets: 3 },
+      { combination: 'da/c/d', sets: 1 },
+    ],
+    removed: { mean: 3.1 },
+  });
 });
 
 test('a file without an observation yet is one', () => {
-  expect(readRates('f', file()).value?.value).toEqual([]);
+  expect(readRates('f', file()).value?.value).toEqual({ observations: [] });
 });
 
 describe('what people get wrong in a rates file', () => {
@@ -73,6 +93,20 @@ describe('what people get wrong in a rates file', () => {
       `${worked}, "cleared_pct": "70 %"`,
       [
         '2:91 "observations[0].cleared_pct" is "70 %"; it takes a number from 0 to 100 | write the number alone: 70',
+      ],
+    ],
+    [
+      'no word of what was worked',
+      '"date": "2026-03-31", "cleared_pct": 70',
+      [
+        '2:1 "observations[0]" lacks combination and sets | say what was worked: "combination" and "sets", or "steps" where it was more than one',
+      ],
+    ],
+    [
+      'one step and several',
+      `${worked}, "steps": [{ "combination": "da/a/b", "sets": 1 }], "cleared_pct": 70`,
+      [
+        '2:1 "observations[0]" has "steps" and what they replace | several steps stand in "steps" alone, each with its own sets',
       ],
     ],
     [

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { unusualThings } from '../../src/film/unusual-template.ts';
+import { unusualThings } from '../../src/film/template/unusual-template.ts';
 import { templateRules } from '../../src/formats/data/template-defaults.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { readTemplate } from '../../src/formats/template.ts';

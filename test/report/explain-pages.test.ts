@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { renderJson } from '../../src/render/json.ts';
 import { displayWidth } from '../../src/render/printable.ts';
 import { renderText } from '../../src/render/text.ts';
-import { explainBlocks, topicListBlocks } from '../../src/report/explain-blocks.ts';
-import { explainRecord } from '../../src/report/explain-record.ts';
+import { explainBlocks, topicListBlocks } from '../../src/report/explain/explain-blocks.ts';
+import { explainRecord } from '../../src/report/explain/explain-record.ts';
 import type { Block } from '../../src/report/model.ts';
-import { explain } from '../../src/tasks/explain.ts';
-import { allTopics } from '../../src/tasks/explain-topics.ts';
-import { resolveSettings } from '../../src/tasks/settings.ts';
+import { explain } from '../../src/tasks/explain/explain.ts';
+import { allTopics } from '../../src/tasks/explain/explain-topics.ts';
+import { resolveSettings } from '../../src/tasks/settings/settings.ts';
 import { layersOf } from '../tasks/layers.ts';
 
 const sources = { options: [], numbers: new Map() };
@@ -83,7 +83,7 @@ describe('the list of what can be explained', () => {
     for (const heading of ['Words', 'Verdicts', 'Defects', 'Options', 'Exit codes']) {
       expect(page).toMatch(new RegExp(`^${heading}:`, 'm'));
     }
-    expect(flowing(page)).toContain('correction.heat (10)');
+    expect(flowing(page)).toContain('correction.heat (11)');
   });
 
   test('has words by the alphabet', () => {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { renderJson } from '../../src/render/json.ts';
 import { renderText } from '../../src/render/text.ts';
-import { methodListBlocks, shownMethodBlocks } from '../../src/report/methods-blocks.ts';
-import { methodListRecord, shownMethodRecord } from '../../src/report/methods-record.ts';
+import { methodListBlocks, shownMethodBlocks } from '../../src/report/methods/methods-blocks.ts';
+import { methodListRecord, shownMethodRecord } from '../../src/report/methods/methods-record.ts';
 import type { Block } from '../../src/report/model.ts';
-import { listMethods, methodSources, showMethod } from '../../src/tasks/methods.ts';
-import { methodAssumptions } from '../../src/tasks/methods-assumptions.ts';
-import { resolveSettings } from '../../src/tasks/settings.ts';
+import { listMethods, methodSources, showMethod } from '../../src/tasks/methods/methods.ts';
+import { methodAssumptions } from '../../src/tasks/methods/methods-assumptions.ts';
+import { resolveSettings } from '../../src/tasks/settings/settings.ts';
 import { layersOf } from '../tasks/layers.ts';
 
 type Said = Parameters<typeof layersOf>[0];
@@ -103,7 +103,9 @@ describe('the page of one method', () => {
     const { page } = shown('rotary/wool/heavy');
     expect(page).toMatch(/^steel +3\.3 +11\.0 +17\.5 +38 cool +14 s$/m);
     expect(shown('hand').page).toMatch(/^steel .* over 99 s$/m);
-    const warm = { shop: { numbers: { 'correction.heat.start_c': 35 } } };
+    const warm = {
+      shop: { numbers: { 'correction.heat.start_c': 35, 'correction.heat.room_c': 35 } },
+    };
     expect(shown('rotary/wool/heavy', warm).page).toMatch(/^steel .* caution /m);
   });
 

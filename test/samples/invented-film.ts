@@ -46,6 +46,8 @@ export type InventedReading = {
   readonly point: string;
   readonly repeat: number;
   readonly reading: number;
+  /** What is truly there. */
+  readonly film: number;
 };
 
 export type InventedCar = {
@@ -112,6 +114,20 @@ export function readPanel(
       point,
       repeat: k + 1,
       reading: total * (1 + gauge.gain) + gauge.offset + REPEATABILITY * normal(random),
+      film: total,
     }));
   });
 }
+
+/** The same places read once more by the same gauge, when so much has come off the panel. */
+export const readAgain = (
+  random: () => number,
+  readings: readonly InventedReading[],
+  gauge: Gauge,
+  removedFrom: (panel: string) => number,
+): readonly InventedReading[] =>
+  readings.map((one) => {
+    const film = one.film - removedFrom(one.panel);
+    const reading = film * (1 + gauge.gain) + gauge.offset + REPEATABILITY * normal(random);
+    return { ...one, film, reading };
+  });

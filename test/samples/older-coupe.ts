@@ -108,5 +108,8 @@ const job = {
   aim: 'enhance',
   finish: 'clear-over-base',
   colour_depth: 'dark',
+  scope: { wheels: 'off', interior: true, engine_bay: true, protection: 'coating' },
+  arrival: 'heavy',
+  hands: 2,
   note: 'Bought at a sale, history unknown. The plastic bumpers were not read.',
 };

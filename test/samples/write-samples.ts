@@ -5,10 +5,12 @@
  * `truth.json` holds it for tests. `npm run samples` writes the files anew; without it, the tests
  * compare them byte by byte.
  */
+import { classFiles } from './class.ts';
 import { gaugeChecks } from './gauge-checks.ts';
 import type { InventedCar, PanelTruth, Sample } from './invented-film.ts';
 import { olderCoupe } from './older-coupe.ts';
 import { plasticBumpers } from './plastic-bumpers.ts';
+import { shopRates } from './shop-rates.ts';
 import { soundSaloon } from './sound-saloon.ts';
 import { json, lines } from './text-files.ts';
 
@@ -26,6 +28,26 @@ const shop = {
     wipe_min_per_section: 0.8,
     pad_cleaning_min_per_section: 1,
     setup_min_per_combination: 12,
+  },
+  prices: {
+    currency: 'GBP',
+    kind: 'estimate',
+    labour_minor_per_h: { polish: 5400, other: 4200 },
+    materials: [
+      { id: 'fine', pack: 1000, unit: 'ml', price_minor: 3450, stock: 640 },
+      { id: 'medium', pack: 1000, unit: 'ml', price_minor: 3750, stock: 210 },
+      { id: 'foam-soft-150', pack: 1, unit: 'pieces', price_minor: 1150, stock: 4 },
+      { id: 'foam-medium-150', pack: 1, unit: 'pieces', price_minor: 1150, stock: 9 },
+      { id: 'masking-tape', pack: 50, unit: 'm', price_minor: 420, stock: 30 },
+      { id: 'wax', pack: 250, unit: 'ml', price_minor: 2600, stock: 180 },
+    ],
+    markup_pct: 20,
+    fixed: [{ name: 'collection and return', price_minor: 2500 }],
+    minimum_minor: 18000,
+    tax: { preset: 'uk-vat' },
+    deposit_pct: 25,
+    validity_days: 30,
+    terms: ['Bring the car empty, with half a tank.', 'The rest is due when you collect it.'],
   },
 };
 
@@ -65,6 +87,14 @@ const ownThings = {
   numbers: { 'film.earlier.unknown_clear_um': 3 },
 };
 
+/** The three cars as a list of jobs. */
+const week = [
+  'job,readings,job_file,defects,aim',
+  'meridew,../sound-saloon/readings.csv,../sound-saloon/job.json,../sound-saloon/defects.csv,',
+  'quillon,../older-coupe/readings.csv,../older-coupe/job.json,,',
+  'pipkin,../plastic-bumpers/readings.tsv,../plastic-bumpers/job.json,,enhance',
+];
+
 /** The sound saloon again, by an owner who knows more of it. */
 const knownHistory = {
   schema: 'leastcut/job/1',
@@ -101,6 +131,23 @@ const filmRecord = {
     },
   ],
 };
+
+/** What eight jobs of the workshop took against their estimates, two of them stage by stage. */
+const hours = lines([
+  'job,stage,estimated_min,actual_min,date',
+  'FH-0981,,620,700,2025-10-07',
+  'FH-0990,,1150,1240,2025-11-03',
+  'FH-1003,,540,660,2025-12-01',
+  'FH-1009,,890,980,2026-01-12',
+  'FH-1017,,1310,1560,2026-02-09',
+  'FH-1024,,700,745,2026-02-23',
+  'FH-1031,clay,42,55,2026-03-09',
+  'FH-1031,cut,430,505,2026-03-09',
+  'FH-1031,finish,150,160,2026-03-10',
+  'FH-1036,clay,40,58,2026-03-16',
+  'FH-1036,cut,380,400,2026-03-16',
+  'FH-1036,finish,140,170,2026-03-17',
+]);
 
 /** Two trials on the boot lid of the older coupé: one too mild, one that dusted and did not clear. */
 const testSpots = lines([
@@ -153,7 +200,11 @@ export function sampleFiles(): ReadonlyMap<string, string> {
     ['samples/gauge-checks.csv', gaugeChecks()],
     ['samples/own-things.json', json(ownThings)],
     ['samples/known-history.json', json(knownHistory)],
+    ['samples/week/jobs.csv', lines(week)],
     ['samples/film-record.json', json(filmRecord)],
+    ['samples/hours.csv', hours],
+    ['samples/rates.json', shopRates()],
+    ...Object.entries(classFiles()).map(([name, text]) => [`samples/class/${name}`, text] as const),
     ...Object.entries(spoiled).map(([name, text]) => [`samples/spoiled/${name}`, text] as const),
     ['test/samples/truth.json', `${JSON.stringify(truth, null, 2)}\n`],
   ]);

@@ -4,9 +4,9 @@ import type { Reading } from '../../src/film/reading.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { renderCsv } from '../../src/render/csv.ts';
-import { readingsTable } from '../../src/report/readings-table.ts';
-import type { ReadRequest, ReadVehicles } from '../../src/tasks/read-request.ts';
-import { readVehicles } from '../../src/tasks/read-vehicles.ts';
+import { readingsTable } from '../../src/report/read/readings-table.ts';
+import type { ReadRequest, ReadVehicles } from '../../src/tasks/read/read-request.ts';
+import { readVehicles } from '../../src/tasks/read/read-vehicles.ts';
 import { allKinds } from '../intake/corpus/all-kinds.ts';
 import { written } from '../intake/corpus/run-corpus.ts';
 

@@ -2,13 +2,18 @@
 import { expect, test } from 'vitest';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
 import {
+  gradeText,
+  historyText,
   methodsText,
   planText,
+  quoteText,
+  ratesText,
   type Scenario,
   spotText,
   surveyText,
   templateText,
   unusualText,
+  workText,
 } from './witnesses.ts';
 
 const rows = (panel: string, values: readonly number[], curved = ''): readonly string[] =>
@@ -121,13 +126,7 @@ const everyMachine = [
 ];
 
 /** Numbers that change nothing in any of these runs, each with the reason why not. */
-const LOCAL = 'local defects are named and left: how deep they are decides nothing';
 const idle: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(
-    ['water-etching', 'bird-etching', 'deep-scratches'].flatMap((kind) =>
-      everyGrade.map((grade) => [`correction.defects.${kind}.grade_${grade}_um`, LOCAL]),
-    ),
-  ),
   'correction.heat.plastic_stop_c': 'no method with the built-in figures warms plastic that far',
 };
 
@@ -157,6 +156,28 @@ const planOf =
     planText(scenario, numbers);
 const methods: Witness = (numbers) => methodsText(everything, numbers, everyMachine);
 
+/** Prices in both kinds of document; the assumptions, which name the numbers, are left out. */
+const quotes: readonly Witness[] = ['estimate', 'quotation'].map((kind) => (numbers) => {
+  const prices = { currency: 'EUR', kind, labour_minor_per_h: 4500 };
+  return quoteText(with_(sound, {}, { prices }), numbers).replace(/"assumptions":\[.*?\]/g, '');
+});
+
+/** Two combinations with a pad in common, on two vehicles. */
+const rates: Witness = (numbers) =>
+  ratesText(
+    ['FH-1', 'FH-2'].flatMap((vehicle) =>
+      ['da/foam-medium/medium', 'rotary/foam-medium/heavy'].map((combination) => ({
+        date: '2026-01-15',
+        vehicle,
+        combination,
+        sets: 2,
+        removed_um: 3,
+        standard_error_um: 0.4,
+      })),
+    ),
+    numbers,
+  );
+
 /** Two sets of one trial, one of another; film of scattered marks, and what the eye saw. */
 const spots: Witness = (numbers) =>
   spotText(
@@ -185,12 +206,69 @@ const ownTemplate = {
   base: 'saloon',
   change: { roof: { area_m2: 3.9 }, bonnet: { area_m2: 0.7 }, boot: { edge_m: 9 } },
 };
+/** The whole job in every scope there is, on vehicles of every class. */
+const workOf =
+  (scenario: Scenario): Witness =>
+  (numbers) =>
+    workText(scenario, numbers);
+const everyPart = { interior: true, engine_bay: true, trim: true };
+const jobs: readonly Witness[] = [
+  sound,
+  with_(sound, {}, { machines: ['rotary', 'da'], pads: ['microfibre', 'wool'] }),
+  with_(sound, { scope: everyPart, arrival: 'heavy' }),
+  with_(sound, { scope: { wheels: 'off', protection: 'coating' }, arrival: 'light' }),
+  with_(sound, { scope: { protection: 'sealant' } }),
+  ...[3.8, 5.4, 7.5].map((length_m) => with_(sound, { scope: everyPart, vehicle: { length_m } })),
+].map(workOf);
+const hours: Witness = (numbers) =>
+  historyText(
+    `job,stage,estimated_min,actual_min\n${[1, 2, 3, 4, 5, 6]
+      .flatMap((i) => [`J${i},,500,${560 + i}`, `J${i},clay,40,${55 + i}`])
+      .join('\n')}\n`,
+    numbers,
+  );
 const templates: readonly Witness[] = [
   ...[4.4, 2.9, 7.6].map((length_m) => surveyOf(with_(mixed, { vehicle: { length_m } }))),
   unusualText,
   (numbers) => templateText(ownTemplate, numbers),
   (numbers) => templateText({ ...ownTemplate, change: { roof: { area_m2: 7.9 } } }, numbers),
 ];
+/** A panel that is doubtful, one that is off, a slip that is nearly none, values that are nearly too alike. */
+const marked = (...panels: readonly (readonly [string, readonly number[]])[]): string =>
+  `panel,point,reading_um,repeat,marked\n${panels
+    .flatMap(([panel, values]) =>
+      values.flatMap((value, i) => [
+        `${panel},${i + 1},${value},1,yes`,
+        `${panel},${i + 1},${value + 1},2,yes`,
+      ]),
+    )
+    .join('\n')}\n`;
+const film = [108, 117, 110, 113];
+const shifted = (by: number): readonly number[] => film.map((value) => value + by);
+const classFiles = {
+  'reference.csv': marked(
+    ['bonnet', film],
+    ['roof', film],
+    ['boot', film],
+    ['wing front left', [250, 262, 255, 247]],
+    ['wing front right', [108, 117, 84, 113]],
+  ),
+  'a.csv': marked(
+    ['bonnet', shifted(7)],
+    ['roof', shifted(-10)],
+    ['boot', [108, 117, 1340, 113]],
+    ['wing front left', shifted(0)],
+    ['wing front right', shifted(0)],
+  ),
+  'b.csv': marked(['bonnet', [112, 112, 112, 112]], ['roof', film], ['boot', film.slice(1)]),
+  'c.csv': marked(['bonnet', film], ['roof', film], ['boot', film]),
+  'd.csv': `panel,point,reading_um,repeat,marked\nroof,1,108,1,yes\nroof,1,121,2,yes\n`,
+};
+const classes: readonly Witness[] = [
+  (numbers) => gradeText(classFiles, numbers),
+  (numbers) => gradeText(classFiles, numbers, true),
+];
+
 /** Where to look first, so that most numbers are seen to act in one run. */
 const surveyWith = (job: object): Witness => surveyOf(with_(mixed, job));
 const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
@@ -214,13 +292,20 @@ function witnessesOf(id: string): readonly Witness[] {
   const hinted = firstWitness.find(([prefix]) => id.startsWith(prefix))?.[1];
   if (section === 'film') return [...(hinted ?? []), ...surveyWitnesses];
   if (section === 'template') return templates;
+  if (section === 'training') return classes;
+  if (section === 'price') return quotes;
   if (branch === 'defects' || branch === 'grain') {
     const kind = branch === 'grain' ? `sanding-marks-${name.replace('_um', '')}` : name;
     const plan = defectPlans.get(kind) ?? planOf({ ...sound, defects: deep(kind, everyGrade) });
     defectPlans.set(kind, plan);
     return [plan];
   }
+  if (section === 'work') return branch === 'history' ? [hours] : [...jobs, ...plans];
   if (branch === 'spot') return [spots];
+  if (branch === 'local_section_m2') {
+    return [planOf({ ...sound, defects: deep('deep-scratches', everyGrade) })];
+  }
+  if (branch === 'shop_rates') return [rates];
   if (branch === 'sanding') return [planOf({ ...sound, defects: deep('sanding-marks-p800', [3]) })];
   return section === 'correction' ? [methods, ...plans] : plans;
 }

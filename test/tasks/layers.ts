@@ -1,7 +1,7 @@
 /** Settings layers for tests, from the text of settings files as a user writes them. */
 import { readJob } from '../../src/formats/job.ts';
 import { readShop } from '../../src/formats/shop.ts';
-import type { Layers, ShopLayer, TypedSettings } from '../../src/tasks/settings-layers.ts';
+import type { Layers, ShopLayer, TypedSettings } from '../../src/tasks/settings/settings-layers.ts';
 
 type Said = {
   readonly typed?: TypedSettings;

@@ -12,6 +12,7 @@ import { defaultUses } from '../../src/formats/data/formulas.ts';
 import { glossary } from '../../src/formats/data/glossary.ts';
 import { keyMeanings } from '../../src/formats/data/key-meanings.ts';
 import { remarkMeanings } from '../../src/formats/data/remark-meanings.ts';
+import { stageFacts } from '../../src/formats/data/stages.ts';
 import {
   basisMeanings,
   conditionMeanings,
@@ -20,9 +21,9 @@ import {
 } from '../../src/formats/data/state-meanings.ts';
 import { fileKinds } from '../../src/formats/file-kinds.ts';
 import { correctionModel } from '../../src/formats/models.ts';
-import { explain } from '../../src/tasks/explain.ts';
-import { allTopics } from '../../src/tasks/explain-topics.ts';
-import type { TopicKind } from '../../src/tasks/explanation.ts';
+import { explain } from '../../src/tasks/explain/explain.ts';
+import { allTopics } from '../../src/tasks/explain/explain-topics.ts';
+import type { TopicKind } from '../../src/tasks/explain/explanation.ts';
 import { projectRoot } from '../cli/run-leastcut.ts';
 
 const sources = { options: optionTopics([]), numbers: new Map() };
@@ -76,12 +77,19 @@ describe('everything that comes out of the tool is explained', () => {
   });
 
   test('each condition, verdict, basis and exit code', () => {
-    expect(unexplained(literalsAfter('film/condition.ts', 'export type Condition ='))).toEqual([]);
-    expect(unexplained(literalsAfter('correction/plan.ts', 'export type Verdict ='))).toEqual([]);
-    expect(unexplained(literalsAfter('formats/default.ts', 'export type Basis ='))).toEqual([]);
-    expect(unexplained(literalsAfter('correction/heat.ts', 'export type HeatVerdict ='))).toEqual(
+    expect(
+      unexplained(literalsAfter('film/condition/condition.ts', 'export type Condition =')),
+    ).toEqual([]);
+    expect(unexplained(literalsAfter('correction/plan/plan.ts', 'export type Verdict ='))).toEqual(
       [],
     );
+    expect(unexplained(literalsAfter('training/scores.ts', 'export type ScoreVerdict ='))).toEqual(
+      [],
+    );
+    expect(unexplained(literalsAfter('formats/default.ts', 'export type Basis ='))).toEqual([]);
+    expect(
+      unexplained(literalsAfter('correction/heat/heat.ts', 'export type HeatVerdict =')),
+    ).toEqual([]);
     expect(exitCodeMeanings.map(({ code }) => code)).toEqual(
       Object.values(exitCodes).sort((a, b) => a - b),
     );
@@ -89,7 +97,7 @@ describe('everything that comes out of the tool is explained', () => {
   });
 
   test('each limit, whether it binds a panel or forbids its work', () => {
-    const limits = literalsAfter('film/removal-limits.ts', 'export type LimitCode =');
+    const limits = literalsAfter('film/limits/removal-limits.ts', 'export type LimitCode =');
     expect(limits.length).toBeGreaterThan(5);
     expect(unexplained(limits, 'remark')).toEqual([]);
     expect(unexplained(limits.map((code) => `limit-${code}`))).toEqual([]);
@@ -97,12 +105,14 @@ describe('everything that comes out of the tool is explained', () => {
 
   test('each code of an assumption, advice, reason, caution or note that a source can write', () => {
     // What is unusual about a template is told as one diagnostic, whatever its code.
-    const files = sourceFiles('film', 'correction', 'work', 'tasks', 'report').filter(
+    const files = sourceFiles('film', 'correction', 'work', 'training', 'tasks', 'report').filter(
       (file) => !file.endsWith('unusual-template.ts'),
     );
     const codes = [
-      ...found(files, /\bremark\(\s*'([^']+)'/g),
+      ...found(files, /\b(?:remark|reason)\(\s*'([^']+)'/g),
       ...found(files, /\bcode: '([^']+)'/g),
+      ...literalsAfter('training/reasons.ts', 'export type BlunderCode ='),
+      ...literalsAfter('training/reasons.ts', 'export type FaultCode ='),
       ...found(files, /\bassumed\(\s*[^,()]+,\s*'([\w-]+)'/g),
       ...found(files, /\bfinding\(\s*'([^']+)'/g),
     ];
@@ -115,8 +125,9 @@ describe('everything that comes out of the tool is explained', () => {
   test('each heading of a table', () => {
     const files = sourceFiles('report');
     const headings = [
-      ...found(files, /\b(?:column|right)\(\s*'([^']+)'/g),
-      ...found(files, /\b(?:column|right)\(\s*`([^`]+)`/g).flatMap((heading) =>
+      ...found(files, /\b(?:column|right|film|money)\(\s*'([^']+)'/g),
+      ...found(files, /\bsaid: '([^']+)'/g),
+      ...found(files, /\b(?:column|right|film)\(\s*`([^`]+)`/g).flatMap((heading) =>
         ['µm', 'mil'].map((unit) =>
           heading.replace(/\$\{unitName\(\w+\)\}/, unit).replace(/ \(.*\)$/, ''),
         ),
@@ -124,13 +135,14 @@ describe('everything that comes out of the tool is explained', () => {
       ...found(files, /\btitle: '([^']+)'/g),
     ];
     expect(headings).toContain('mean ± sd');
+    expect(headings).toContain('points');
     expect(headings).toContain('panel');
     expect(headings).toContain('mil a set');
     expect(unexplained(headings)).toEqual([]);
   });
 
   test('each word for the limit that binds', () => {
-    const words = literalsAfter('report/film-table.ts', 'const LIMIT_WORDS').filter(
+    const words = literalsAfter('report/survey/film-table.ts', 'const LIMIT_WORDS').filter(
       (word) => word !== 'fresh-paint',
     );
     expect(words).toContain('spot 1st');
@@ -189,6 +201,17 @@ describe('everything that one may write is explained', () => {
     }
   });
 
+  test('each stage of a job, with what must come before it', () => {
+    const ids = stageFacts.map(({ id }) => id);
+    expect(unexplained(ids, 'stage')).toEqual([]);
+    const wax = topics.find(({ kind, id }) => kind === 'stage' && id === 'wax');
+    const texts = wax?.details.map(({ label, text }) => `${label}: ${text}`) ?? [];
+    expect(texts).toContain('Done where: protection is wax');
+    expect(texts).toContain(
+      'Comes after: remeasure: protection reads as film: never measure after it',
+    );
+  });
+
   test('each defect of a defects file, by every name it goes by', () => {
     const names = correctionModel.defects.flatMap(({ id, name, aliases }) => [
       id,
@@ -235,7 +258,7 @@ describe('what explains is in order itself', () => {
   });
 
   test('no code is explained that no source writes', () => {
-    const all = sourceFiles('film', 'correction', 'work', 'tasks', 'report', 'intake')
+    const all = sourceFiles('film', 'correction', 'work', 'training', 'tasks', 'report', 'intake')
       .map(textOf)
       .join('\n');
     const idle = remarkMeanings.filter(({ code }) => {

@@ -1,29 +1,42 @@
 /** Runs of survey, plan, methods and template that between them rest on every number of the model. */
 import { squareMetres } from '../../src/base/units.ts';
-import { unusualThings } from '../../src/film/unusual-template.ts';
+import { unusualThings } from '../../src/film/template/unusual-template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { readJob } from '../../src/formats/job.ts';
+import { readRates } from '../../src/formats/rates.ts';
 import { readTemplate } from '../../src/formats/template.ts';
-import { methodListRecord, shownMethodRecord } from '../../src/report/methods-record.ts';
-import { planBlocks } from '../../src/report/plan-blocks.ts';
-import { planRecord } from '../../src/report/plan-record.ts';
-import { spotRecord } from '../../src/report/spot-record.ts';
-import { surveyBlocks } from '../../src/report/survey-blocks.ts';
-import { surveyRecord } from '../../src/report/survey-record.ts';
-import { sheetBlocks } from '../../src/report/template-sheet.ts';
-import { listMethods, methodSources, showMethod } from '../../src/tasks/methods.ts';
-import { planFiles } from '../../src/tasks/plan-files.ts';
-import { resolveSettings, type Settings } from '../../src/tasks/settings.ts';
-import { spotFiles } from '../../src/tasks/spot-files.ts';
+import { gradeRecord } from '../../src/report/grade/grade-record.ts';
+import { methodListRecord, shownMethodRecord } from '../../src/report/methods/methods-record.ts';
+import { planBlocks } from '../../src/report/plan/plan-blocks.ts';
+import { planRecord } from '../../src/report/plan/plan-record.ts';
+import { workDetailBlocks } from '../../src/report/plan/work-blocks.ts';
+import { workRecord } from '../../src/report/plan/work-record.ts';
+import { quoteRecord } from '../../src/report/quote/quote-record.ts';
+import { spotRecord } from '../../src/report/spot/spot-record.ts';
+import { surveyBlocks } from '../../src/report/survey/survey-blocks.ts';
+import { surveyRecord } from '../../src/report/survey/survey-record.ts';
+import { sheetBlocks } from '../../src/report/template/template-sheet.ts';
+import { gradeFiles } from '../../src/tasks/grade/grade-files.ts';
+import { listMethods, methodSources, showMethod } from '../../src/tasks/methods/methods.ts';
+import { ratesReport } from '../../src/tasks/methods/rates-report.ts';
+import { planFiles } from '../../src/tasks/plan/plan-files.ts';
+import { quoteFiles } from '../../src/tasks/quote/quote-files.ts';
+import { withRates } from '../../src/tasks/settings/rates-in-use.ts';
+import { resolveSettings, type Settings } from '../../src/tasks/settings/settings.ts';
+import { withHistory } from '../../src/tasks/settings/work-history.ts';
+import { spotFiles } from '../../src/tasks/spot/spot-files.ts';
 import {
   type SurveyedVehicle,
   type SurveyFilesRequest,
   surveyFiles,
-} from '../../src/tasks/survey-files.ts';
-import { type SurveyReport, withHelp } from '../../src/tasks/survey-help.ts';
+} from '../../src/tasks/survey/survey-files.ts';
+import { type SurveyReport, withHelp } from '../../src/tasks/survey/survey-help.ts';
+import { planCautions } from '../../src/work/cautions.ts';
+import { estimateWork } from '../../src/work/estimate-work.ts';
 import { layersOf } from './layers.ts';
 
 type Keys = Readonly<Record<string, unknown>>;
+type Files = Readonly<Record<string, string>>;
 type Numbers = Readonly<Record<string, number>>;
 
 /** Keys of a job and of a shop file, with readings and defects as files hold them. */
@@ -71,6 +84,49 @@ function requestOf(scenario: Scenario, numbers: Numbers): SurveyFilesRequest {
   };
 }
 
+/** Methods by what was measured on earlier vehicles. */
+export function ratesText(observations: readonly Keys[], numbers: Numbers): string {
+  const text = JSON.stringify({ schema: 'leastcut/rates/1', observations });
+  const file = readRates('rates.json', text).value;
+  if (file === undefined) throw new Error('a rates file that cannot be read');
+  const known = withRates(settingsOf({}, numbers), { file, name: 'rates.json', origin: 'flag' });
+  if (known.value === undefined) throw new Error('no settings');
+  const list = listMethods(methodSources(known.value));
+  return said(methodListRecord(list, [], context, ratesReport(known.value)));
+}
+
+/** Grades of a class, its first file the reference, or the class by itself. */
+export function gradeText(files: Files, numbers: Numbers, consensus = false): string {
+  const settings = settingsOf({}, numbers);
+  const [reference, ...trainees] = Object.entries(files).map(([name, text]) => ({
+    name,
+    bytes: bytes(text),
+    sha256: '',
+  }));
+  const { value, diagnostics } = gradeFiles({
+    read: {
+      files: [],
+      templates: builtInTemplates,
+      templateId: 'saloon',
+      intake: { plausible: settings.film.measurement },
+      vehicle: undefined,
+      keepUnknownPanels: false,
+    },
+    reference: consensus ? undefined : reference,
+    trainees,
+    settings,
+    job: undefined,
+    rubric: undefined,
+    gauge: undefined,
+    traineeGauges: new Map(),
+    marked: false,
+    anonymous: false,
+    trainee: undefined,
+  });
+  const graded = value === undefined ? null : gradeRecord(value, context);
+  return said([graded, diagnostics]);
+}
+
 /** Settings as such are left out: that a value is listed does not show that it acts. */
 const said = (value: unknown): string =>
   JSON.stringify(value, (key, part: unknown) => (key === 'settings' ? undefined : part));
@@ -110,6 +166,12 @@ export function planText(scenario: Scenario, numbers: Numbers): string {
   return said([pages, diagnostics]);
 }
 
+/** What a quote comes to, as a record: the page names the numbers themselves. */
+export function quoteText(scenario: Scenario, numbers: Numbers): string {
+  const { value } = quoteFiles({ ...requestOf(scenario, numbers), defects: undefined });
+  return said((value ?? []).map(({ result }) => quoteRecord(result, { ...context, date: null })));
+}
+
 const withoutList = (settings: Settings): Settings => ({ ...settings, effective: [] });
 
 /** What a file of test spots comes to. */
@@ -118,6 +180,30 @@ export function spotText(spots: string, numbers: Numbers): string {
   const file = { name: 'spots.csv', bytes: bytes(spots), sha256: '' };
   const { value, diagnostics } = spotFiles({ files: [file], settings, job: undefined });
   return said([value === undefined ? [] : spotRecord(value, context), diagnostics]);
+}
+
+const planned = new Map<Scenario, ReturnType<typeof planFiles>>();
+
+/** The work of a plan: that plan does not rest on any number of the work, so it is made once. */
+export function workText(scenario: Scenario, numbers: Numbers): string {
+  const plans =
+    planned.get(scenario) ?? planFiles({ ...requestOf(scenario, {}), defects: undefined });
+  planned.set(scenario, plans);
+  const { work: model, scope, pace } = settingsOf(scenario, numbers);
+  const pages = (plans.value ?? []).map(({ result: { plan, survey } }) => {
+    const areas = survey.template.panels.map(({ area }) => area);
+    const vehicleArea = squareMetres(areas.reduce((sum, area) => sum + area, 0));
+    const work = estimateWork(plan, model, { scope, pace, vehicleArea });
+    return [workRecord(work, null), workDetailBlocks(work, null), planCautions(work, model)];
+  });
+  return said(pages);
+}
+
+/** What the hours of jobs teach of a shop's pace. */
+export function historyText(hours: string, numbers: Numbers): string {
+  const file = { name: 'hours.csv', bytes: bytes(hours), sha256: '' };
+  const { value, diagnostics } = withHistory(settingsOf({}, numbers), { file, origin: 'flag' });
+  return said([value?.hours, diagnostics]);
 }
 
 export function methodsText(shop: Keys, numbers: Numbers, shown: readonly string[]): string {

@@ -14,6 +14,8 @@ export const doctorRecordSchema = recordOf(
         width_from: z.string(),
         color: z.boolean(),
         color_why: z.string(),
+        ascii: z.boolean(),
+        ascii_why: z.string(),
       })
       .nullable(),
     files: z.array(

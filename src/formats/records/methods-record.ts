@@ -1,7 +1,17 @@
 /** `leastcut/methods/1`: what the shop works with, or one thing of it with the numbers behind it. */
 import * as z from 'zod';
 import { basisMeanings } from '../data/state-meanings.ts';
-import { figure, keyOf, origin, recordOf, resultOf, word } from './record-parts.ts';
+import {
+  count,
+  factor,
+  figure,
+  keyOf,
+  origin,
+  recordOf,
+  resultOf,
+  share,
+  word,
+} from './record-parts.ts';
 
 const stages = z.array(z.enum(['cut', 'refine', 'finish']));
 
@@ -41,7 +51,10 @@ const combination = z.strictObject({
   removal_um_per_set: range,
   derived_um_per_set: range,
   measured_um_per_set: range.nullable(),
-  basis: z.enum(['measured', 'derived']),
+  learned_um_per_set: range.nullable(),
+  observations: count,
+  vehicles: count,
+  basis: z.enum(['learned', 'related', 'measured', 'derived']),
   min_per_section: z.number().gt(0),
   min_per_m2: z.number().gt(0),
   haze: z.number().min(0),
@@ -77,15 +90,51 @@ const heat = z.strictObject({
   standing_s: z.number().min(0),
 });
 
+const ownRates = z
+  .strictObject({
+    file: z.string(),
+    observations: count,
+    vehicles: count,
+    by_eye: count,
+    not_known: count,
+    usual_paint: z.strictObject(factor),
+    foretelling: z
+      .strictObject({
+        error_um_per_set: z.number().min(0),
+        built_in_error_um_per_set: z.number().min(0),
+        noise_um_per_set: z.number().min(0),
+        within_range: count,
+        vehicles_nearer: count,
+      })
+      .nullable(),
+    observed: z.array(
+      z.strictObject({
+        line: figure,
+        day: z.string(),
+        vehicle: word,
+        panel: word,
+        worked: z.array(z.strictObject({ combination: z.string(), sets: z.int().min(1) })),
+        removed_um: z.number(),
+        standard_error_um: z.number().gt(0),
+        foretold_um: z.number().min(0),
+        built_in_um: z.number().min(0),
+        place_prob: share,
+      }),
+    ),
+  })
+  .nullable();
+
 export const methodsRecordSchema = recordOf(
   'methods',
   resultOf('methods', {
+    own_rates: ownRates,
     machines: z.array(machine),
     pads: z.array(thing),
     products: z.array(thing),
     combinations: z.array(combination),
   }),
   resultOf('methods', {
+    own_rates: ownRates,
     shown: z.enum(['combination', 'machine', 'pad', 'product']),
     id: z.string(),
     name: z.string(),

@@ -19,6 +19,7 @@ import {
   word,
   zoned,
 } from './record-parts.ts';
+import { jobHours, workShape } from './work-record.ts';
 
 const step = z.strictObject({
   machine: z.string(),
@@ -33,11 +34,41 @@ const step = z.strictObject({
 const removed = z.number().min(0);
 const chance = share.nullable();
 
+const removal = z.strictObject({ median: removed, mean: removed, low: removed, high: removed });
+
+/** A spot at one deep defect; none of its own in a zone, where it stands with the panel. */
+const local = z.strictObject({
+  defect: z.string(),
+  grade: z.number().min(0).max(5),
+  steps: z.array(step),
+  removal_um: removal,
+  cleared_pct: percent,
+  risk_prob: chance,
+  reasons: z.array(remark),
+});
+
+const why = z
+  .strictObject({
+    depth_um: z.number().min(0),
+    looked_at: count,
+    limits: z.array(remark),
+    rejected: z.array(
+      remark.extend({
+        kind: z.enum(['milder', 'stronger', 'quicker']),
+        steps: z.array(step.pick({ machine: true, pad: true, product: true, sets: true })),
+        removal_um: removed,
+        time_min: z.number().min(0),
+        expected_pct: percent.nullable(),
+      }),
+    ),
+  })
+  .nullable();
+
 const panel = zoned({
   panel: z.string(),
   verdict: keyOf(verdictMeanings),
   steps: z.array(step),
-  removal_um: z.strictObject({ median: removed, mean: removed, low: removed, high: removed }),
+  removal_um: removal,
   correction: z.strictObject({ aimed_pct: percent, expected_pct: percent }),
   risk_prob: chance,
   risk_if_thin_prob: chance,
@@ -48,9 +79,9 @@ const panel = zoned({
   provisional: z.boolean(),
   reasons: z.array(remark),
   cautions: z.array(remark),
+  local: z.array(local),
+  why,
 });
-
-const hours = z.number().min(0);
 
 export const planSchema = resultOf('plan', {
   settings: z.array(setting),
@@ -68,12 +99,13 @@ export const planSchema = resultOf('plan', {
       provisional: z.boolean(),
     }),
   ),
-  time: z.strictObject({ p50_h: hours, p80_h: hours, p95_h: hours }),
+  time: jobHours,
   vibration_points: z.number().min(0),
   materials: z.array(
     z.strictObject({ material: z.string(), quantity: z.number().min(0), unit: z.string() }),
   ),
   order: z.array(z.strictObject({ stage: z.string(), text: z.string() })),
+  ...workShape,
   cautions: z.array(remark),
 });
 

@@ -63,7 +63,7 @@ const input = z.strictObject({
       delimiter: z.string(),
       decimal: z.string(),
       layout: z.enum(['long', 'wide', 'repeats', 'blocks', 'list']),
-      unit: z.enum(['um', 'mil']),
+      unit: z.enum(['um', 'mil', 'mm', 'inch']),
       header_line: z.int().min(0),
       columns: z.record(z.string(), z.array(z.string())),
       evidence: z.array(z.string()),
@@ -78,7 +78,7 @@ const assumption = z.strictObject({ code: z.string(), text: z.string(), origin }
 
 const position = z.int().min(1).nullable();
 
-const diagnostic = z.strictObject({
+export const diagnostic = z.strictObject({
   code: z.string(),
   severity: z.enum(['error', 'warning', 'note']),
   message: z.string(),

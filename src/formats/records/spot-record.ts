@@ -55,5 +55,6 @@ export const spotRecordSchema = recordOf(
     ladder: z.array(rung),
     next: z.strictObject({ code: keyOf(nextMeanings), combination: word }),
     advice: z.array(remark),
+    kept: z.strictObject({ added: count, already: count }).nullable(),
   }),
 );

@@ -39,17 +39,39 @@ const advice = remark.extend({
 
 const estimate = z.strictObject({ mean_um: z.number(), sd_um: z.number().min(0) });
 
+const readPoint = z.strictObject({
+  point: z.string(),
+  place: z.enum(['face', 'edge', 'shut']),
+  curved: z.boolean(),
+  mean_um: z.number(),
+  readings_um: z.array(z.number()),
+});
+
+const comparison = z.strictObject({
+  compared: z.enum([
+    'largest-point',
+    'median',
+    'mean',
+    'smallest-point',
+    'thinnest',
+    'halves-apart',
+    'halves-gap',
+  ]),
+  value_um: z.number(),
+  line_um: z.number(),
+  by_baseline: z.boolean(),
+  side: z.enum(['over', 'under']),
+  beyond: condition,
+  is_beyond: z.boolean(),
+  standard_um: z.number().min(0),
+  dof: figure,
+  other_side_prob: share,
+});
+
 const why = z
   .strictObject({
-    readings: z.array(
-      z.strictObject({
-        point: z.string(),
-        place: z.enum(['face', 'edge', 'shut']),
-        curved: z.boolean(),
-        mean_um: z.number(),
-        readings_um: z.array(z.number()),
-      }),
-    ),
+    readings: z.array(readPoint),
+    comparisons: z.array(comparison),
     spread: z
       .strictObject({
         own_sd_um: figure,
@@ -117,6 +139,9 @@ const panel = zoned({
   thinnest_um: figure,
   facts,
   condition,
+  condition_sure: z.enum(['clear', 'near']).nullable(),
+  condition_margin_um: figure,
+  condition_evidence: comparison.nullable(),
   also: z.array(condition),
   evidence: z.array(remark),
   clear: z.strictObject({ mean_um: figure, sd_um: figure, low_um: figure }),
@@ -125,6 +150,7 @@ const panel = zoned({
   limits: z.array(remark),
   low_points: z.array(z.string()),
   high_points: z.array(z.string()),
+  other_points: z.array(readPoint),
   advice: z.array(advice),
   why,
 });

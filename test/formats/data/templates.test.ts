@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Panel, VehicleTemplate } from '../../../src/film/template.ts';
+import type { Panel, VehicleTemplate } from '../../../src/film/template/template.ts';
 import { builtInTemplates, templateBasis } from '../../../src/formats/data/templates.ts';
 
 const total = (template: VehicleTemplate, of: (panel: Panel) => number): number =>

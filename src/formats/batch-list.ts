@@ -1,0 +1,50 @@
+/**
+ * A list of jobs as JSON: an array with an object a job, its keys named by what they say. `readings`
+ * may be several files; every other value is a text or a number.
+ */
+import * as z from 'zod';
+import { found, type Outcome, type Place } from '../base/diagnostics.ts';
+import { parseJson } from './json-text.ts';
+import { text } from './setting-values.ts';
+import { validate } from './validate.ts';
+
+type ListCell = { readonly text: string; readonly at: Place };
+
+export type ListedJob = {
+  readonly at: Place;
+  /** By key: a text, or several. */
+  readonly cells: ReadonlyMap<string, readonly ListCell[]>;
+};
+
+export function readBatchListJson(
+  file: string,
+  json: string,
+  columns: { readonly columns: readonly string[]; readonly needed: readonly string[] },
+): Outcome<readonly ListedJob[]> {
+  const { value: document, diagnostics } = parseJson(file, json);
+  if (document === undefined) return { diagnostics };
+  const { placeOf } = document;
+  const checked = validate(listSchema(columns), document);
+  if (checked.value === undefined) return { diagnostics: checked.diagnostics };
+  const jobs = checked.value.map((typed, i): ListedJob => {
+    const cells = Object.entries(typed as Typed).map(([key, value]) => {
+      const texts = Array.isArray(value)
+        ? value.map((text, k) => ({ text, at: placeOf([i, key, k]) }))
+        : [{ text: String(value), at: placeOf([i, key]) }];
+      return [key, texts] as const;
+    });
+    return { at: placeOf([i]), cells: new Map(cells) };
+  });
+  return found(jobs, checked.diagnostics);
+}
+
+type Typed = Readonly<Record<string, string | number | readonly string[]>>;
+
+const listSchema = ({ columns, needed }: Parameters<typeof readBatchListJson>[2]) => {
+  const plain = z.union([text, z.number()]);
+  const entries = columns.map((key) => {
+    const value = key === 'readings' ? z.union([text, z.array(text).min(1)]) : plain;
+    return [key, needed.includes(key) ? value : value.optional()] as const;
+  });
+  return z.array(z.strictObject(Object.fromEntries(entries)));
+};

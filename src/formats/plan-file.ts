@@ -1,0 +1,108 @@
+/**
+ * A plan as `leastcut plan --format json` writes it, read again: what was to be worked, and what that was
+ * to take.
+ */
+import * as z from 'zod';
+import { normalQuantile } from '../base/stats/normal.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import type { Verdict } from '../correction/plan/plan.ts';
+import type { ExpectedRemoval } from '../film/limits/removal-risk.ts';
+import type { ZoneName } from '../film/survey.ts';
+import { verdictMeanings } from './data/state-meanings.ts';
+import { keyOf } from './records/record-parts.ts';
+import { identifier } from './setting-values.ts';
+import { settingsReader } from './settings-reader.ts';
+
+export type ForetoldStep = {
+  /** `machine/pad/product`. */
+  readonly combination: string;
+  readonly sets: number;
+  /** Median of all its sets. */
+  readonly removal: Micrometres;
+};
+
+export type ForetoldPanel = {
+  readonly panel: string;
+  /** Null for a panel in one zone, and for one in two as a whole. */
+  readonly zone: ZoneName | null;
+  readonly verdict: Verdict;
+  readonly steps: readonly ForetoldStep[];
+  /** Null where nothing was to be taken. */
+  readonly removal: ExpectedRemoval | null;
+  readonly zones: readonly ForetoldPanel[];
+  /** Where in the plan it stands. */
+  readonly path: readonly (string | number)[];
+};
+
+export type PlanFile = {
+  readonly vehicle: string | null;
+  readonly panels: readonly ForetoldPanel[];
+};
+
+/** `high` of a plan is the 95 % quantile. */
+const Z_HIGH = normalQuantile(0.95);
+
+const um = z.number().min(0);
+
+const planned = {
+  panel: identifier,
+  verdict: keyOf(verdictMeanings),
+  steps: z.array(
+    z.object({
+      machine: identifier,
+      pad: identifier,
+      product: identifier,
+      sets: z.int().min(1),
+      removal_um: um,
+    }),
+  ),
+  removal_um: z.object({ median: um, high: um }),
+};
+
+/** What is needed of the record: a plan of another minor version may hold more, or less. */
+const plannedSchema = z.object({
+  schema: z.literal('leastcut/plan/1'),
+  vehicle: z.string().nullable(),
+  panels: z.array(
+    z.object({
+      ...planned,
+      zones: z.array(z.object({ ...planned, zone: z.enum(['thinner', 'thicker']) })),
+    }),
+  ),
+});
+
+type WrittenPanel = z.output<typeof plannedSchema>['panels'][number];
+
+export const readPlanFile = settingsReader(
+  plannedSchema,
+  ({ vehicle, panels }): PlanFile => ({
+    vehicle,
+    panels: panels.map((panel, i) => ({
+      ...toForetold(panel, ['panels', i]),
+      zones: panel.zones.map((zone, j) => ({
+        ...toForetold(zone, ['panels', i, 'zones', j]),
+        zone: zone.zone,
+      })),
+    })),
+  }),
+);
+
+const toForetold = (
+  { panel, verdict, steps, removal_um: { median, high } }: Omit<WrittenPanel, 'zones'>,
+  path: ForetoldPanel['path'],
+): ForetoldPanel => ({
+  panel,
+  zone: null,
+  verdict,
+  steps: steps.map((step) => ({
+    combination: `${step.machine}/${step.pad}/${step.product}`,
+    sets: step.sets,
+    removal: micrometres(step.removal_um),
+  })),
+  removal:
+    median > 0
+      ? { median: micrometres(median), logSd: Math.max(0, Math.log(high / median) / Z_HIGH) }
+      : null,
+  zones: [],
+  path,
+});

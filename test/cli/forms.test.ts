@@ -1,0 +1,179 @@
+/** Every page in every form that people read: plain, ASCII, Markdown, and at every width. */
+import { spawnSync } from 'node:child_process';
+import { describe, expect, test } from 'vitest';
+import { asciiDecision } from '../../src/cli/terminal.ts';
+import { displayWidth } from '../../src/render/printable.ts';
+import { program, projectRoot, runLeastcut } from './run-leastcut.ts';
+
+const saloon = 'samples/sound-saloon';
+const coupe = 'samples/older-coupe';
+const job = ['--job', `${coupe}/job.json`];
+const readings = `${coupe}/readings.csv`;
+
+const pages: readonly (readonly string[])[] = [
+  ['read', readings],
+  ['survey', readings, ...job, '-v'],
+  ['survey', readings, '--why', 'bonnet'],
+  ['plan', `${saloon}/readings.csv`, '--job', `${saloon}/job.json`, '-v'],
+  ['plan', `${saloon}/readings.csv`, '--card'],
+  ['quote', `${saloon}/readings.csv`, '--shop', 'samples/shop.json'],
+  ['spot', `${coupe}/spots.csv`],
+  ['template', 'list'],
+  ['template', 'sheet', 'coupe'],
+  ['methods', 'show', 'da/foam-medium/medium'],
+  ['explain', 'film.limits'],
+  ['explain', 'dft'],
+  ['doctor'],
+];
+const ESC = '\u001b';
+
+describe.concurrent.each(pages.map((words) => ({ words, page: words.join(' ') })))(
+  '$page',
+  ({ words }) => {
+    test('is one fact a line when plain, never with a colour', async () => {
+      const { out, err, code } = await runLeastcut([...words, '--plain', '--color', 'always']);
+      expect({ err: err.replace(/.*-v shows them\n/, ''), code }).toEqual({ err: '', code: 0 });
+      expect(out).not.toContain(ESC);
+      expect(out).not.toMatch(/\n\n|^ | {2}|[│└─]|\[ \]|__/mu);
+    });
+
+    test('is ASCII when asked for, and says the same', async () => {
+      const [ascii, text] = await Promise.all([
+        runLeastcut([...words, '--ascii']),
+        runLeastcut(words),
+      ]);
+      expect(ascii.code).toBe(text.code);
+      expect(ascii.out).toMatch(/^[\n\x20-\x7e]+$/);
+      expect(ascii.out).not.toContain('\\u{');
+    });
+
+    test('is Markdown whose tables have as many cells in every row', async () => {
+      const { out, code } = await runLeastcut([...words, '--format', 'md']);
+      expect(code).toBe(0);
+      expect(out).toMatch(/^# \S/);
+      for (const table of out
+        .trim()
+        .split('\n\n')
+        .filter((part) => part.startsWith('|'))) {
+        const cells = table.split('\n').map((row) => row.replaceAll('\\|', '').split('|').length);
+        expect(new Set(cells).size).toBe(1);
+      }
+    });
+
+    test.each([60, 120, 200])(
+      'keeps within %i columns, but for a word longer than that',
+      async (width) => {
+        const { out } = await runLeastcut(words, { env: { COLUMNS: String(width) } });
+        const long = out.split('\n').filter((line) => displayWidth(line) > width);
+        const breakable = long.filter((line) => line.trim().includes(' '));
+        expect(breakable).toEqual([]);
+      },
+    );
+  },
+);
+
+describe('whether the text is ASCII', () => {
+  const terminal = { isTTY: true };
+  test.each([
+    [true, {}, { LANG: 'en_GB.UTF-8' }, 'linux', true],
+    [false, terminal, { LANG: 'C' }, 'linux', false],
+    [undefined, {}, { LANG: 'C' }, 'linux', false],
+    [undefined, terminal, { LANG: 'C' }, 'linux', true],
+    [undefined, terminal, {}, 'linux', true],
+    [undefined, terminal, { LANG: 'de_DE.UTF-8' }, 'linux', false],
+    [undefined, terminal, { LANG: 'de_DE.utf8' }, 'linux', false],
+    [undefined, terminal, { LC_ALL: '', LC_CTYPE: 'C.UTF-8', LANG: 'C' }, 'darwin', false],
+    [undefined, terminal, { LC_ALL: 'POSIX', LANG: 'C.UTF-8' }, 'linux', true],
+    [undefined, terminal, {}, 'win32', false],
+  ] as const)('--ascii %s on %j in %j of %s: %s', (typed, stream, env, platform, ascii) => {
+    expect(asciiDecision(typed, stream, env, platform).ascii).toBe(ascii);
+  });
+
+  const canOpenTerminal = spawnSync('script', ['--version']).error === undefined;
+  test.skipIf(!canOpenTerminal)(
+    'follows the locale of a terminal, for help and messages too',
+    () => {
+      const onTerminal = (locale: string, words: string): string => {
+        const line = `"${process.execPath}" "${program()}" ${words}`;
+        const { stdout } = spawnSync('script', ['-qec', line, '/dev/null'], {
+          cwd: projectRoot,
+          encoding: 'utf8',
+          env: { PATH: process.env['PATH'], LC_ALL: locale, NO_COLOR: '1' },
+        });
+        return stdout;
+      };
+      const survey = `survey ${readings}`;
+      expect(onTerminal('C', survey)).toContain('panel (um)');
+      expect(onTerminal('C.UTF-8', survey)).toContain('panel (µm)');
+      expect(onTerminal('C', '--help')).not.toMatch(/\P{ASCII}/u);
+      expect(onTerminal('C', 'Vordertür')).toContain('"Vordert\\u{fc}r" is not a command');
+    },
+  );
+});
+
+describe.concurrent('the environment', () => {
+  test('sets plain text and ASCII for every run, and what is typed adds to it', async () => {
+    const env = { LEASTCUT_PLAIN: 'yes', LEASTCUT_ASCII: '1' };
+    const [set, typed, unset] = await Promise.all([
+      runLeastcut(['survey', readings], { env }),
+      runLeastcut(['survey', readings, '--plain', '--ascii']),
+      runLeastcut(['survey', readings], { env: { LEASTCUT_PLAIN: '0' } }),
+    ]);
+    expect(set).toEqual(typed);
+    expect(unset.out).toContain('panel (µm)');
+  });
+
+  test('is answered with the word that was meant', async () => {
+    const { err } = await runLeastcut(['doctor'], { env: { LEASTCUT_AIM: 'fulll' } });
+    expect(err).toContain('hint: did you mean "full"?');
+  });
+
+  test('is told where it says neither yes nor no', async () => {
+    const { err, code } = await runLeastcut(['doctor'], { env: { LEASTCUT_PLAIN: 'maybe' } });
+    expect(code).toBe(78);
+    expect(err).toContain('LEASTCUT_PLAIN is "maybe"; it takes yes or no, 1 or 0');
+  });
+
+  test('asks in vain, aloud, for a form that a command does not give', async () => {
+    const env = { LEASTCUT_FORMAT: 'csv' };
+    const [doctor, typed, completion] = await Promise.all([
+      runLeastcut(['doctor'], { env }),
+      runLeastcut(['doctor', '--format', 'md'], { env }),
+      runLeastcut(['completion', 'bash'], { env }),
+    ]);
+    expect(doctor.err).toContain(
+      'warning[environment-unknown]: LEASTCUT_FORMAT is "csv", which doctor does not give\n' +
+        '  hint: it gives text, json, ndjson, md, html; --format chooses',
+    );
+    expect(doctor.out).toMatch(/leastcut/);
+    expect([typed.err, completion.err]).toEqual(['', '']);
+  });
+});
+
+describe.concurrent('a misspelt word is answered with the one that was meant', () => {
+  test.each([
+    [['surveys'], 'survey'],
+    [['help', 'quot'], 'quote'],
+    [['survey', readings, '--plian'], '--plain'],
+    [['survey', readings, '--format', 'mkd'], 'md'],
+    [['survey', readings, '--format', 'htm'], 'html'],
+    [['survey', readings, '--panel', 'bonet'], 'bonnet'],
+    [['survey', readings, '--template', 'saloan'], 'saloon'],
+    [['completion', 'bsh'], 'bash'],
+    [['completion', 'pwershell'], 'powershell'],
+    [['template', 'lst'], 'list'],
+    [['methods', 'shwo'], 'show'],
+    [['read', readings, '--format', 'csv', '--fields', 'pannel'], 'panel'],
+    [['plan', readings, '--policy', 'strct'], 'strict'],
+    [['plan', readings, '--aim', 'enhnce'], 'enhance'],
+    [['read', readings, '--delimiter', 'coma'], 'comma'],
+    [['explain', 'hardnes'], 'hardness'],
+    [['read', readings, '--columns', 'panle=Panel'], 'panel'],
+    [['read', readings, '--columns', 'panel=Pannel'], 'Panel'],
+    [['quote', readings, '--date', 'todya'], 'today'],
+  ] as const)('%j', async (words, meant) => {
+    const { err, code } = await runLeastcut(words);
+    expect(code).not.toBe(0);
+    expect(err).toMatch(new RegExp(`did you mean "?${meant}"?[?,]`));
+  });
+});

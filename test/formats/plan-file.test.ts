@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { readPlanFile } from '../../src/formats/plan-file.ts';
+
+const step = {
+  machine: 'da',
+  pad: 'foam-medium',
+  product: 'medium',
+  sets: 3,
+  passes: 4,
+  removal_um: 2.7,
+  time_min: 20,
+};
+const roof = {
+  panel: 'roof',
+  verdict: 'polish',
+  steps: [step],
+  // ln-SD .5: e^(1.644854·.5)
+  removal_um: { median: 3, mean: 3.4, low: 1.318, high: 3 * Math.exp(1.6448536 * 0.5) },
+  zones: [],
+};
+const plan = { schema: 'leastcut/plan/1', vehicle: 'FH-1', panels: [roof], order: [] };
+const read = (text: object) => readPlanFile('plan.json', JSON.stringify(text, null, 1));
+
+describe('a plan read again', () => {
+  test('is what was to be worked and to be taken, whatever else the record holds', () => {
+    const { value, diagnostics } = read(plan);
+    expect(diagnostics).toEqual([]);
+    const [panel] = value?.value.panels ?? [];
+    expect(panel?.steps).toEqual([{ combination: 'da/foam-medium/medium', sets: 3, removal: 2.7 }]);
+    expect(panel?.removal?.median).toBe(3);
+    expect(panel?.removal?.logSd).toBeCloseTo(0.5, 6);
+  });
+
+  test('foretold nothing of a panel that it leaves alone', () => {
+    const left = {
+      ...roof,
+      verdict: 'leave',
+      steps: [],
+      removal_um: { median: 0, mean: 0, low: 0, high: 0 },
+    };
+    expect(read({ ...plan, panels: [left] }).value?.value.panels[0]?.removal).toBeNull();
+  });
+
+  test('has its zones, each by its name', () => {
+    const zones = [
+      { ...roof, zone: 'thinner', points: [] },
+      { ...roof, zone: 'thicker', points: [] },
+    ];
+    const [panel] = read({ ...plan, panels: [{ ...roof, zones }] }).value?.value.panels ?? [];
+    expect(panel?.zones.map(({ zone, path }) => [zone, path.at(-1)])).toEqual([
+      ['thinner', 0],
+      ['thicker', 1],
+    ]);
+  });
+
+  test('is refused where it is the record of another command, or of a plan that came to nothing', () => {
+    const messages = (text: object) => read(text).diagnostics.map(({ message }) => message);
+    expect(messages({ ...plan, schema: 'leastcut/survey/1' })[0]).toContain('schema');
+    const { panels: _, ...failed } = plan;
+    expect(messages(failed)).toEqual([
+      '"panels" is missing; it takes a list, each entry an object: { … }',
+    ]);
+  });
+});

@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import type { Reading } from '../../../src/film/reading.ts';
+import { builtInTemplates } from '../../../src/formats/data/templates.ts';
+import { renderHtml } from '../../../src/render/html.ts';
+import { renderText } from '../../../src/render/text.ts';
+import { gradeBlocks } from '../../../src/report/grade/grade-blocks.ts';
+import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
+import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
+import type { GradedClass } from '../../../src/tasks/grade/grade-request.ts';
+import { seededRandom } from '../../samples/seeded-random.ts';
+import {
+  changed,
+  drawCar,
+  type Habit,
+  readCar,
+  settings,
+  usualHabit,
+} from '../../training/true-class.ts';
+
+const csv = (readings: readonly Reading[]): string =>
+  `panel,point,repeat,reading_um,marked\n${readings
+    .map(
+      ({ panel, point, repeat, thickness }) =>
+        `${panel},${point},${repeat},${thickness.toFixed(1)},yes`,
+    )
+    .join('\n')}\n`;
+const loaded = (name: string, text: string) => ({
+  name,
+  bytes: new TextEncoder().encode(text),
+  sha256: '',
+});
+
+/** Twelve on one car: eight read well, three made a mistake, one file cannot be read. */
+function twelve(): GradedClass {
+  const random = seededRandom(12);
+  const car = drawCar(random);
+  const habit: Habit = { ...usualHabit, marked: true, repeats: 2 };
+  const read = (more: Partial<Habit> = {}) => readCar(random, car, { ...habit, ...more });
+  const well = Array.from({ length: 8 }, (_, k) => loaded(`student-${k + 1}.csv`, csv(read())));
+  const slipped = changed(read(), ({ thickness }, i) => (i === 7 ? 10 * thickness : thickness));
+  const { value, diagnostics } = gradeFiles({
+    read: {
+      files: [],
+      templates: builtInTemplates,
+      templateId: 'saloon',
+      intake: { plausible: settings.film.measurement },
+      vehicle: undefined,
+      keepUnknownPanels: false,
+    },
+    reference: loaded('reference.csv', csv(read())),
+    trainees: [
+      ...well,
+      loaded('student-9.csv', csv(read({ bias: 10 }))),
+      loaded('student-10.csv', csv(slipped)),
+      loaded('student-11.csv', csv(read().filter(({ panel }) => !panel.startsWith('door')))),
+      loaded('student-12.csv', 'panel,point,reading_um\nroof,1,1.134\n'),
+    ],
+    settings,
+    job: undefined,
+    rubric: undefined,
+    gauge: undefined,
+    traineeGauges: new Map(),
+    marked: false,
+    anonymous: false,
+    trainee: undefined,
+  });
+  if (value === undefined) throw new Error(JSON.stringify(diagnostics));
+  return value;
+}
+
+const page = { unit: 'um', verbose: false } as const;
+const plain = { width: 80, paint: (text: string) => text };
+const class_ = twelve();
+const text = renderText(gradeBlocks(class_, page), plain);
+const lines = text.trimEnd().split('\n');
+
+describe('the page of a class of twelve', () => {
+  test('is one page of 48 lines and 80 columns', () => {
+    expect(lines.length).toBeLessThanOrEqual(48);
+    expect(lines.filter((line) => line.length > 80)).toEqual([]);
+  });
+  test('has a row for everybody, and a paragraph only for those with something to mend', () => {
+    expect(text.replaceAll('\n', ' ')).toMatch(
+      /^Grading: 12 trainees, 8 satisfactory, 2 questionable, 1 unsatisfactory, 1 not read /,
+    );
+    for (let k = 1; k <= 12; k += 1) expect(text).toContain(`\nstudent-${k} `);
+    const named = [...text.matchAll(/^(student-\d+):/gm)].map(([, name]) => name);
+    expect(named).toEqual(
+      expect.arrayContaining(['student-9', 'student-10', 'student-11', 'student-12']),
+    );
+    expect(named.length).toBeLessThan(7);
+  });
+  test('says what went wrong in the file that could not be read', () => {
+    expect(text).toContain('student-12: not read: "1.134" may be 1.134 or 1,134 (line 2)');
+  });
+});
+
+describe('sheets', () => {
+  const sheets = class_.trainees.map((one) => gradeSheet(one, class_, page));
+  test('name nobody but the one they are of', () => {
+    sheets.forEach((sheet, k) => {
+      const own = class_.trainees[k]?.name ?? '';
+      const others = class_.trainees.filter(({ name }) => name !== own);
+      const words = new Set(renderText(sheet, plain).split(/[\s:;,.]+/));
+      expect(others.filter(({ name }) => words.has(name))).toEqual([]);
+    });
+  });
+  test('fit a page each, and begin a new one in print', () => {
+    for (const sheet of sheets) {
+      expect(renderText(sheet, plain).split('\n').length).toBeLessThanOrEqual(49);
+    }
+    const html = renderHtml([...gradeBlocks(class_, page), ...sheets.flat()]);
+    expect(html.match(/<h[12] class="title">/g)).toHaveLength(13);
+    expect(html.match(/<section class="sheet">/g)).toHaveLength(13);
+    expect(html).toContain('.sheet:not(.head) + .sheet { margin: 0; break-before: page; }');
+  });
+});

@@ -1,0 +1,222 @@
+/** The pages of a quote against its record: the same figures, and only those that were asked for. */
+import { describe, expect, test } from 'vitest';
+import type { Block } from '../../src/report/model.ts';
+import { amountText } from '../../src/report/quote/money-text.ts';
+import { quoteBlocks } from '../../src/report/quote/quote-blocks.ts';
+import { customerBlocks } from '../../src/report/quote/quote-customer-blocks.ts';
+import { quoteRecord } from '../../src/report/quote/quote-record.ts';
+import { quoteTable } from '../../src/report/quote/quote-table.ts';
+import { quoteOf, readingsOf } from '../tasks/quotes.ts';
+
+const readings = readingsOf({ bonnet: 95, roof: 114, boot: 111, 'wing front left': 113 });
+const shop = {
+  name: 'Invented Paintwork',
+  prices: {
+    currency: 'EUR',
+    kind: 'quotation',
+    labour_minor_per_h: { polish: 5400, other: 4200 },
+    materials: [{ id: 'medium', pack: 1000, unit: 'ml', price_minor: 3750, stock: 0 }],
+    markup_pct: 15,
+    fixed: [{ name: 'collection', price_minor: 2500 }],
+    discount_pct: 5,
+    tax: { name: 'VAT', rate_pct: 19, level: 'rate', rounding: 'half-up', included: false },
+    cash_rounding_minor: 5,
+    deposit_pct: 30,
+    validity_days: 14,
+    terms: ['Cash or card.'],
+  },
+};
+const job = { taken_um: 0, vehicle: { id: 'IN-1', make: 'Invented', model: 'One', year: 1999 } };
+const result = quoteOf({ readings, job, shop });
+const { panels } = result.survey.template;
+const page = { unit: 'um', verbose: false, date: null } as const;
+const record = quoteRecord(result, { version: '0', diagnostics: [], date: '2026-11-25' }) as {
+  readonly options: readonly Readonly<Record<string, unknown>>[];
+  readonly [key: string]: unknown;
+};
+
+const textOf = (blocks: readonly Block[]): string =>
+  JSON.stringify(blocks).replaceAll('\u00a0', ' ');
+const shopPage = textOf(quoteBlocks(result, panels, page));
+const customer = textOf(customerBlocks(result, page));
+
+type Line = { readonly amount_minor: number; readonly tax_minor: number };
+
+describe('the record', () => {
+  test('has lines that add up to the subtotal, and with the tax to the total', () => {
+    expect(record.options).toHaveLength(3);
+    for (const option of record.options) {
+      const lines = option['lines'] as readonly Line[];
+      const sum = (of: (line: Line) => number): number =>
+        lines.reduce((all, one) => all + of(one), 0);
+      expect(sum((line) => line.amount_minor)).toBe(option['subtotal_minor']);
+      expect(sum((line) => line.tax_minor)).toBe(option['tax_minor']);
+      expect(option['total_minor']).toBe(
+        Number(option['subtotal_minor']) + Number(option['tax_minor']),
+      );
+    }
+  });
+
+  test('says when it holds until, for the day that was asked for', () => {
+    expect([record['date'], record['valid_until']]).toEqual(['2026-11-25', '2026-12-09']);
+    const dateless = quoteRecord(result, { version: '0', diagnostics: [], date: null });
+    expect([dateless['date'], dateless['valid_until']]).toEqual([null, null]);
+  });
+
+  test('has null for money where there is no price, never 0', () => {
+    const bare = quoteRecord(quoteOf({ readings, job }), {
+      version: '0',
+      diagnostics: [],
+      date: null,
+    });
+    expect(bare).toMatchObject({ currency: null, tax: null });
+    for (const option of bare['options'] as readonly Readonly<Record<string, unknown>>[]) {
+      expect(option).toMatchObject({ total_minor: null, subtotal_minor: null, lines: [] });
+    }
+  });
+});
+
+describe.each([
+  ['for the shop', shopPage],
+  ['for the customer', customer],
+])('the page %s', (_, text) => {
+  test('has the totals of the record', () => {
+    for (const option of record.options) {
+      for (const key of [
+        'subtotal_minor',
+        'tax_minor',
+        'total_minor',
+        'payable_minor',
+        'deposit_minor',
+      ]) {
+        expect(text).toContain(`"${amountText(BigInt(Number(option[key])), { digits: 2 })}"`);
+      }
+    }
+  });
+
+  test('is one kind of document, and names no other', () => {
+    expect(text.toLowerCase()).toContain('quotation');
+    expect(text.toLowerCase()).not.toContain('estimate');
+  });
+
+  test('prints a day only when asked', () => {
+    expect(text).not.toMatch(/\d{4}-\d\d-\d\d/);
+    expect(text).toContain('Holds for 14 days.');
+  });
+
+  test('has one row for each aim, and no other mark on any of them', () => {
+    const rows = ['enhance', 'correct', 'full'].map((name, i) => `${'ABC'.charAt(i)} ${name}`);
+    for (const row of rows)
+      expect(text).toContain(`{"kind":"text","text":"${row}","tone":"plain"}`);
+  });
+
+  test('holds no value that is none', () => {
+    expect(text).not.toMatch(/NaN|Infinity|undefined|\[object/);
+  });
+});
+
+describe('a quote with little to say', () => {
+  const plain = quoteOf({
+    readings,
+    job: { taken_um: 0 },
+    shop: { prices: { currency: 'EUR', labour_minor_per_h: 4500 } },
+  });
+  const pagesOf = (one: typeof plain, unit: 'um' | 'mil' = 'um') => ({
+    forShop: textOf(quoteBlocks(one, panels, { ...page, unit, verbose: true })),
+    forCustomer: textOf(customerBlocks(one, { ...page, unit })),
+  });
+
+  test('is an estimate, and says what that is', () => {
+    const { forShop, forCustomer } = pagesOf(plain);
+    expect(forShop).toContain('An estimate may change');
+    expect(forCustomer).toContain('It may change when the work shows what nobody can see now');
+    expect(forCustomer).not.toMatch(/Deposit|Terms|"When"|"From"/);
+    expect(forShop).toContain('polishing');
+  });
+
+  test('has the same totals and no tax where none is charged', () => {
+    const { forShop, forCustomer } = pagesOf(plain);
+    for (const text of [forShop, forCustomer]) expect(text).not.toContain('subtotal');
+    const total = amountText(plain.options[0]?.priced?.total ?? 0n, { digits: 2 });
+    expect(forShop).toContain(total);
+    expect(forCustomer).toContain(total);
+  });
+
+  test('has neither price nor money where the shop has none', () => {
+    const bare = pagesOf(quoteOf({ readings, job: { taken_um: 0 } }));
+    expect(bare.forShop).toContain('no price is made up');
+    expect(bare.forCustomer).not.toMatch(/price \(|EUR/);
+  });
+
+  test('tells film in mil where that is asked for', () => {
+    const { forShop, forCustomer } = pagesOf(plain, 'mil');
+    expect(forShop).toContain('Film and money in mil and EUR');
+    expect(forCustomer).toContain('paint taken (mil)');
+  });
+
+  test('draws no curve and makes no price where nothing can be polished', () => {
+    const thin = quoteOf({
+      readings: readingsOf({ bonnet: 50, roof: 51 }, 1),
+      shop: { prices: { currency: 'EUR', labour_minor_per_h: 4500 } },
+    });
+    const { forShop, forCustomer } = pagesOf(thin);
+    expect(forShop).toContain('nothing can be polished');
+    for (const text of [forShop, forCustomer]) expect(text).not.toContain('"kind":"curve"');
+  });
+});
+
+test('the day stands on both pages when it is asked for', () => {
+  const dated = { ...page, date: '2026-11-25' };
+  for (const blocks of [quoteBlocks(result, panels, dated), customerBlocks(result, dated)]) {
+    expect(textOf(blocks)).toContain('Of 2026-11-25; holds until 2026-12-09.');
+  }
+});
+
+describe('the page for the customer', () => {
+  test('says who it is from, and that a reading is no promise', () => {
+    expect(customer).toContain('Invented Paintwork');
+    expect(customer).toContain('A reading is no promise.');
+  });
+
+  test('has no word of the trade without its meaning', () => {
+    expect(customer).not.toMatch(/P50|P80|topcoat|clear coat|dual action|Assumed/);
+  });
+});
+
+test('a table has a row for each line of each aim, which add up as in the record', () => {
+  const { columns, rows } = quoteTable([result]);
+  const at = (name: string): number => columns.indexOf(name);
+  for (const option of record.options) {
+    const own = rows.filter((row) => row[at('aim')] === option['aim']);
+    expect(own).toHaveLength((option['lines'] as readonly unknown[]).length);
+    const sum = own.reduce((all, row) => all + Number(row[at('amount_minor')]), 0);
+    expect(sum).toBe(option['subtotal_minor']);
+    expect(own[0]?.[at('total_minor')]).toBe(option['total_minor']);
+  }
+  const bare = quoteTable([quoteOf({ readings, job })]);
+  expect(bare.rows).toHaveLength(3);
+  expect(bare.rows[0]?.[at('amount_minor')]).toBeNull();
+});
+
+test('an aim that clears less than a milder one says why, and no other does', () => {
+  const [first, second] = result.options;
+  if (first === undefined || second === undefined) throw new Error('no options');
+  const turned = {
+    ...result,
+    options: [
+      { ...first, expected: 0.9 },
+      { ...second, expected: 0.8 },
+    ],
+  };
+  const told = 'correct clears less than enhance here';
+  for (const blocks of [quoteBlocks(turned, panels, page), customerBlocks(turned, page)]) {
+    expect(textOf(blocks)).toContain(told);
+  }
+  expect(shopPage).not.toContain('clears less than');
+});
+
+test('where an aim falls short, each panel is named once, at the aim where it first does', () => {
+  const [, told = ''] = /"label":"Short of the aim","text":"([^"]*)"/.exec(shopPage) ?? [];
+  expect(told).toMatch(/^(enhance|correct|full): /);
+  expect(told.match(/bonnet/g)).toHaveLength(1);
+});

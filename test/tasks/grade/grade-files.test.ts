@@ -1,0 +1,415 @@
+import { describe, expect, test } from 'vitest';
+import { hasErrors } from '../../../src/base/diagnostics.ts';
+import { MICROMETRES_PER_MIL } from '../../../src/base/units.ts';
+import { builtInTemplates } from '../../../src/formats/data/templates.ts';
+import { readGauge } from '../../../src/formats/gauge.ts';
+import { readJob } from '../../../src/formats/job.ts';
+import { readRubric } from '../../../src/formats/rubric.ts';
+import { gradeRecord, gradeTable } from '../../../src/report/grade/grade-record.ts';
+import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
+import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
+import type { GradedClass, GradeFilesRequest } from '../../../src/tasks/grade/grade-request.ts';
+import type { NamedGauge } from '../../../src/tasks/settings/gauge-in-use.ts';
+import { normal, seededRandom } from '../../samples/seeded-random.ts';
+import { drawCar, type Habit, readCar, settings, usualHabit } from '../../training/true-class.ts';
+
+type Row = {
+  readonly panel: string;
+  readonly point: string;
+  readonly repeat: number;
+  readonly value: number;
+};
+
+const random = seededRandom(4);
+const car = drawCar(random);
+const habit: Habit = { ...usualHabit, marked: true, repeats: 2 };
+const rowsOf = (bias = 0): readonly Row[] =>
+  readCar(random, car, { ...habit, bias }).map(({ panel, point, repeat, thickness }) => ({
+    panel,
+    point,
+    repeat,
+    value: thickness,
+  }));
+const reference = rowsOf();
+const own = rowsOf();
+const biased = rowsOf(9);
+
+const csv = (rows: readonly Row[], extra = '', more = ''): string =>
+  `panel,point,repeat,reading_um,marked${extra}\n${rows
+    .map(
+      ({ panel, point, repeat, value }) =>
+        `${panel},${point},${repeat},${value.toFixed(1)},yes${more}`,
+    )
+    .join('\n')}\n`;
+const inMil = (rows: readonly Row[]): string =>
+  `panel,point,repeat,reading_mil,marked\n${rows
+    .map(
+      ({ panel, point, repeat, value }) =>
+        `${panel},${point},${repeat},${(value / MICROMETRES_PER_MIL).toFixed(6)},yes`,
+    )
+    .join('\n')}\n`;
+
+const loaded = (name: string, text: string) => ({
+  name,
+  bytes: new TextEncoder().encode(text),
+  sha256: '',
+});
+
+function request(
+  trainees: Readonly<Record<string, string>>,
+  more: Partial<GradeFilesRequest> = {},
+): GradeFilesRequest {
+  return {
+    read: {
+      files: [],
+      templates: builtInTemplates,
+      templateId: undefined,
+      intake: { plausible: settings.film.measurement },
+      vehicle: undefined,
+      keepUnknownPanels: false,
+    },
+    reference: loaded('reference.csv', csv(reference)),
+    trainees: Object.entries(trainees).map(([name, text]) => loaded(name, text)),
+    settings,
+    job: undefined,
+    rubric: undefined,
+    gauge: undefined,
+    traineeGauges: new Map(),
+    marked: false,
+    anonymous: false,
+    trainee: undefined,
+    ...more,
+  };
+}
+
+const graded = (
+  trainees: Readonly<Record<string, string>>,
+  more: Partial<GradeFilesRequest> = {},
+): GradedClass => {
+  const { value, diagnostics } = gradeFiles(request(trainees, more));
+  if (value === undefined) throw new Error(JSON.stringify(diagnostics));
+  return value;
+};
+const codesOf = (
+  trainees: Readonly<Record<string, string>>,
+  more: Partial<GradeFilesRequest> = {},
+) => gradeFiles(request(trainees, more)).diagnostics.map(({ code }) => code);
+const gauge = (fixed: number, name = 'own.json'): NamedGauge => {
+  const text = `{"schema":"leastcut/gauge/1","permitted_error":{"fixed_um":${fixed},"proportional_pct":1}}`;
+  const file = readGauge(name, text).value;
+  if (file === undefined) throw new Error('a gauge file was refused');
+  return { file, name, origin: 'flag' };
+};
+const broken = 'panel,point,reading_um\nbonnet,1,1.134\nroof,1,119\n';
+
+describe('who is graded', () => {
+  test('is named by the file, by a line above the table, or by a column', () => {
+    const [ann, ben, cor, dee] = graded({
+      'class/Ann.csv': csv(own),
+      'b.csv': `Operator: Ben\n${csv(own)}`,
+      'c.csv': `${csv(own, ',operator', ',Cor')}${csv(rowsOf(), '', ',Dee').split('\n').slice(1).join('\n')}`,
+    }).trainees;
+    expect([ann?.name, ben?.name, cor?.name, dee?.name]).toEqual(['Ann', 'Ben', 'Cor', 'Dee']);
+  });
+
+  test('has attempts in the order of the files, whatever the case of the name', () => {
+    const { trainees, view } = graded({
+      'one.csv': csv(biased, ',operator', ',Ann Lee'),
+      'two.csv': csv(own, ',operator', ',ann  lee'),
+    });
+    expect(trainees).toMatchObject([
+      { name: 'Ann Lee', attempt: 1, attempts: 2 },
+      { name: 'Ann Lee', attempt: 2, attempts: 2 },
+    ]);
+    // The class is seen by the latest attempt alone.
+    expect(view.panels[0]?.count).toBe(1);
+  });
+
+  test('is taken for one person aloud where only the names of the files agree', () => {
+    expect(codesOf({ 'monday/ann.csv': csv(own), 'friday/ann.csv': csv(biased) })).toContain(
+      'grade-attempts',
+    );
+    expect(codesOf({ 'ann-1.csv': csv(own), 'ann-2.csv': csv(biased) })).toEqual([]);
+  });
+
+  test('keeps the day that the readings or the file name', () => {
+    const { trainees } = graded({
+      'a.csv': csv(own, ',time', ',2026-10-06 09:15'),
+      'b.csv': `Date: 2026-10-07\n${csv(own)}`,
+      'c.csv': csv(own),
+    });
+    expect(trainees.map(({ date }) => date)).toEqual(['2026-10-06 09:15', '2026-10-07', null]);
+  });
+});
+
+describe('a file that cannot be read', () => {
+  test('costs its own trainee the grade, as a warning, and nobody else', () => {
+    const { value, diagnostics } = gradeFiles(request({ 'ann.csv': csv(own), 'ben.csv': broken }));
+    expect(value?.trainees.map(({ name, grade }) => [name, grade?.verdict ?? null])).toEqual([
+      ['ann', 'satisfactory'],
+      ['ben', null],
+    ]);
+    expect(hasErrors(diagnostics)).toBe(false);
+    expect(diagnostics.map(({ code }) => code)).toEqual(['reading-ambiguous', 'grade-not-read']);
+    expect(value?.trainees[1]?.notRead[0]).toMatchObject({ severity: 'error', at: { line: 2 } });
+  });
+
+  test('is refused where every one is such, or the reference is', () => {
+    expect(gradeFiles(request({ 'ben.csv': broken })).value).toBeUndefined();
+    expect(hasErrors(gradeFiles(request({ 'ben.csv': broken })).diagnostics)).toBe(true);
+    const other = gradeFiles(
+      request({ 'ann.csv': csv(own) }, { reference: loaded('reference.csv', broken) }),
+    );
+    expect(other.value).toBeUndefined();
+    expect(other.diagnostics[0]).toMatchObject({
+      severity: 'error',
+      at: { file: 'reference.csv' },
+    });
+  });
+
+  test('is one of another vehicle, of two, or of a reference of two', () => {
+    const of = (id: string): string => csv(own, ',vehicle', `,${id}`);
+    const ours = { reference: loaded('reference.csv', of('FH-1')) };
+    expect(codesOf({ 'a.csv': of('FH-2') }, ours)).toContain('grade-other-vehicle');
+    expect(graded({ 'a.csv': of('fh-1') }, ours).trainees[0]?.grade).not.toBeNull();
+    expect(graded({ 'a.csv': csv(own) }, ours).vehicle).toBe('FH-1');
+    const two = of('FH-1') + of('FH-2').split('\n').slice(1).join('\n');
+    expect(codesOf({ 'a.csv': two })).toContain('grade-other-vehicle');
+    expect(codesOf({ 'a.csv': csv(own) }, { reference: loaded('r.csv', two) })).toContain(
+      'usage-several-vehicles',
+    );
+  });
+});
+
+test('a job of another vehicle is not lent to the class, and one of this vehicle names it', () => {
+  const job = (id: string) =>
+    readJob('job.json', `{"schema":"leastcut/job/1","vehicle":{"id":"${id}","make":"Orrindale"}}`)
+      .value;
+  const ours = { reference: loaded('reference.csv', csv(reference, ',vehicle', ',FH-1')) };
+  expect(codesOf({ 'a.csv': csv(own) }, { ...ours, job: job('FH-2') })).toEqual(['job-mismatch']);
+  expect(graded({ 'a.csv': csv(own) }, { ...ours, job: job('FH-1') }).identity?.make).toBe(
+    'Orrindale',
+  );
+  expect(graded({ 'a.csv': csv(own) }, { job: job('FH-3') }).vehicle).toBe('FH-3');
+});
+
+test('a reference of two assessors names both, and readings of nobody beside those of others are refused', () => {
+  const [half, rest] = [reference.slice(0, 60), reference.slice(60)];
+  const both = `${csv(half, ',operator', ',Marit')}${csv(rest, '', ',Osk').split('\n').slice(1).join('\n')}`;
+  expect(graded({ 'a.csv': csv(own) }, { reference: loaded('r.csv', both) }).assessor).toBe(
+    'Marit, Osk',
+  );
+  const { diagnostics } = gradeFiles(
+    request({ 'a.csv': `${csv(own, ',operator', ',Ann')}roof,9,1,120,yes,\n` }),
+  );
+  expect(diagnostics).toMatchObject([{ code: 'grade-nameless', at: { line: own.length + 2 } }]);
+});
+
+describe('scores of one trainee', () => {
+  const scores = (class_: GradedClass, name: string) =>
+    class_.trainees.find((one) => one.name === name)?.grade?.scores.map(({ z }) => z) ?? [];
+
+  test('do not hang on the order of the files nor on who else is in the class', () => {
+    const files = { 'ann.csv': csv(own), 'ben.csv': csv(biased) };
+    const [one, other] = [graded(files), graded({ 'ben.csv': csv(biased), 'ann.csv': csv(own) })];
+    expect(scores(other, 'ann')).toEqual(scores(one, 'ann'));
+    expect(scores(graded({ 'ann.csv': csv(own) }), 'ann')).toEqual(scores(one, 'ann'));
+  });
+
+  test('are the same in mil as in µm', () => {
+    const class_ = graded({ 'ann.csv': csv(own), 'twin.csv': inMil(own) });
+    const [one, twin] = [scores(class_, 'ann'), scores(class_, 'twin')];
+    expect(twin).toHaveLength(11);
+    twin.forEach((z, i) => {
+      expect(z).toBeCloseTo(one[i] ?? Number.NaN, 4);
+    });
+  });
+
+  test('allow for the calibration of a gauge of one’s own, for that trainee alone', () => {
+    const files = {
+      'ann.csv': csv(biased),
+      'ben.csv': csv(biased.map((row) => ({ ...row, value: row.value + 0.1 }))),
+    };
+    const alone = graded(files);
+    const withOwn = graded(files, { traineeGauges: new Map([['Ann', gauge(3)]]) });
+    const size = (class_: GradedClass, name: string) => Math.abs(scores(class_, name)[0] ?? 0);
+    expect(size(withOwn, 'ann')).toBeLessThan(size(alone, 'ann') - 0.1);
+    expect(size(withOwn, 'ben')).toBe(size(alone, 'ben'));
+    expect(withOwn.assumptions.map(({ code }) => code)).toContain('own-gauge');
+    expect(codesOf(files, { traineeGauges: new Map([['Cor', gauge(3)]]) })).toEqual([
+      'usage-unknown-trainee',
+    ]);
+  });
+
+  test('allow for it as well where the files name gauges by different serial numbers', () => {
+    const numbered = (serial: string, rows: readonly Row[]) => `Serial no: ${serial}\n${csv(rows)}`;
+    const with_ = { reference: loaded('reference.csv', numbered('0042', reference)) };
+    const [same, other] = ['0042', '0077'].map((serial) =>
+      graded({ 'ann.csv': numbered(serial, biased) }, with_),
+    );
+    const first = (class_: GradedClass | undefined) =>
+      Math.abs(class_?.trainees[0]?.grade?.scores[0]?.z ?? 0);
+    expect(first(other)).toBeLessThan(first(same));
+    expect(other?.assumptions.map(({ code }) => code)).not.toContain('one-gauge');
+  });
+
+  test('have E_n where the gauge of everybody is stated', () => {
+    const class_ = graded({ 'ann.csv': csv(own) }, { gauge: gauge(1, 'g.json') });
+    expect(class_.trainees[0]?.grade?.scores.every(({ en }) => en !== null)).toBe(true);
+    expect(class_.assumptions.map(({ code }) => code)).toContain('gauge');
+  });
+
+  test('compare points by their names where --marked says that these are places', () => {
+    const bare = (rows: readonly Row[]) => csv(rows).replaceAll(',yes', ',no');
+    const plain = { reference: loaded('reference.csv', bare(reference)) };
+    const [apart, marked] = [false, true].map((isMarked) =>
+      graded({ 'ann.csv': bare(own) }, { ...plain, marked: isMarked }),
+    );
+    expect(apart?.trainees[0]?.grade?.scores[0]).toMatchObject({ shared: 0, kind: 'z-prime' });
+    expect(apart?.assumptions.map(({ code }) => code)).toContain('own-points');
+    expect(marked?.assumptions.map(({ code }) => code)).not.toContain('own-points');
+    expect(marked?.trainees[0]?.grade?.scores[0]).toMatchObject({ shared: 5, kind: 'z' });
+  });
+});
+
+describe('the rubric', () => {
+  const rubric = (text: string) => {
+    const file = readRubric('r.json', text).value;
+    if (file === undefined) throw new Error('a rubric was refused');
+    return { name: 'r.json', value: file.value };
+  };
+  const weights = '"weights": { "coverage": 1 }';
+
+  test('decides the weights and the pass mark', () => {
+    const { trainees, rubric: name } = graded(
+      { 'ann.csv': csv(biased) },
+      { rubric: rubric(`{"schema":"leastcut/rubric/1","pass_mark_pct":90,${weights}}`) },
+    );
+    expect(trainees[0]?.grade?.mark.share).toBe(1);
+    expect(name).toBe('r.json');
+  });
+
+  test('may state σ_pt, or take it from the class, which is told where the class is too small', () => {
+    const stated = rubric(
+      `{"schema":"leastcut/rubric/1","pass_mark_pct":70,${weights},"sigma_pt_um":6}`,
+    );
+    expect(graded({ 'ann.csv': csv(own) }, { rubric: stated }).sigmaPt).toEqual({
+      value: 6,
+      from: 'stated',
+    });
+    const ofClass = rubric(
+      `{"schema":"leastcut/rubric/1","pass_mark_pct":70,${weights},"sigma_pt_um":"class"}`,
+    );
+    const three = { 'a.csv': csv(rowsOf()), 'b.csv': csv(rowsOf()), 'c.csv': csv(rowsOf()) };
+    expect(graded(three, { rubric: ofClass }).sigmaPt.from).toBe('class');
+    const one = graded({ 'a.csv': csv(own) }, { rubric: ofClass });
+    expect(one.sigmaPt).toEqual({ value: 3, from: 'stated' });
+    expect(one.assumptions.map(({ code }) => code)).toContain('sigma-pt-class');
+  });
+});
+
+describe('a class that is its own reference', () => {
+  const three = { 'a.csv': csv(rowsOf()), 'b.csv': csv(rowsOf()), 'c.csv': csv(rowsOf()) };
+  test('takes all files as trainees’, and each one’s name', () => {
+    const class_ = graded(three, { reference: undefined });
+    expect(class_.reference.kind).toBe('consensus');
+    expect(class_.trainees.map(({ grade }) => grade?.verdict)).toEqual([
+      'satisfactory',
+      'satisfactory',
+      'satisfactory',
+    ]);
+    expect([class_.referenceFile, class_.assessor]).toEqual([null, null]);
+  });
+  test('is refused where too few read the same', () => {
+    const two = { 'a.csv': csv(own), 'b.csv': csv(own) };
+    expect(codesOf(two, { reference: undefined })).toContain('grade-no-consensus');
+    expect(codesOf({ 'a.csv': broken }, { reference: undefined })).toContain('reading-ambiguous');
+  });
+});
+
+describe('copied surveys', () => {
+  test('are told to both without a name, and to the trainer with both', () => {
+    const copy = own.map((row, i) =>
+      i % 9 === 0 ? { ...row, value: row.value + normal(random) } : row,
+    );
+    const class_ = graded({ 'ann.csv': csv(own), 'ben.csv': csv(rowsOf()), 'cor.csv': csv(copy) });
+    expect(class_.copied).toMatchObject([{ trainees: ['ann', 'cor'], of: 55 }]);
+    const texts = class_.trainees.map(({ grade }) =>
+      (grade?.reasons ?? []).filter(({ code }) => code === 'survey-copied').map(({ text }) => text),
+    );
+    expect(texts.map((some) => some.length)).toEqual([1, 0, 1]);
+    expect(texts.flat().join(' ')).not.toMatch(/ann|cor/);
+    expect(class_.trainees[0]?.grade?.verdict).toBe('questionable');
+  });
+});
+
+describe('names', () => {
+  const files = {
+    'class/Annemarie.csv': csv(own),
+    'Bertram.csv': broken,
+    'c.csv': csv(biased, ',operator', ',Cordelia'),
+  };
+  const hidden = /annemarie|bertram|cordelia/i;
+  const nameless = (): { readonly class_: GradedClass; readonly text: string } => {
+    const { value, diagnostics } = gradeFiles(
+      request(files, {
+        anonymous: true,
+        traineeGauges: new Map([['Cordelia', gauge(3, 'Cordelia-gauge.json')]]),
+      }),
+    );
+    if (value === undefined) throw new Error(JSON.stringify(diagnostics));
+    const context = { version: '0', diagnostics };
+    const sheets = value.trainees.map((one) =>
+      gradeSheet(one, value, { unit: 'um', verbose: true }),
+    );
+    return {
+      class_: value,
+      text: JSON.stringify([gradeRecord(value, context), gradeTable(value), sheets, diagnostics]),
+    };
+  };
+
+  test('are nowhere where --anonymous hides them, nor in names of files', () => {
+    const { class_, text } = nameless();
+    expect(class_.trainees.map(({ name }) => name)).toEqual([
+      'Trainee 1',
+      'Trainee 2',
+      'Trainee 3',
+    ]);
+    expect(text).not.toMatch(hidden);
+    expect(text).toContain('survey-2.csv');
+  });
+
+  test('are found by what they are told as, and by what the files say', () => {
+    const asked = (trainee: string, anonymous: boolean) =>
+      gradeFiles(request(files, { trainee, anonymous })).value?.asked;
+    expect(asked('annemarie', false)).toBe('Annemarie');
+    expect(asked('trainee 3', true)).toBe('Trainee 3');
+    expect(asked('Cordelia', true)).toBe('Trainee 3');
+    expect(codesOf(files, { trainee: 'Nobody' })).toContain('usage-unknown-trainee');
+  });
+
+  test('of others are not on a sheet nor in a record of one trainee', () => {
+    const { value, diagnostics } = gradeFiles(request(files, { trainee: 'Cordelia' }));
+    if (value === undefined) throw new Error('refused');
+    const record = JSON.stringify(gradeRecord(value, { version: '0', diagnostics }));
+    expect(record).toContain('Cordelia');
+    expect(record).not.toMatch(/annemarie|bertram/i);
+    const sheet = JSON.stringify(
+      value.trainees
+        .filter(({ name }) => name === 'Cordelia')
+        .map((one) => gradeSheet(one, value, { unit: 'um', verbose: false })),
+    );
+    expect(sheet).not.toMatch(/annemarie|bertram/i);
+  });
+});
+
+test('the table for the mark book has a row for each trainee and panel, and one where nothing was read', () => {
+  const some = csv(own.filter(({ panel }) => panel !== 'roof'));
+  const { columns, rows } = gradeTable(graded({ 'ann.csv': some, 'ben.csv': broken }));
+  const at = (name: string): number => columns.indexOf(name);
+  expect(rows).toHaveLength(12);
+  const roof = rows.find((row) => row[at('panel')] === 'roof');
+  expect([roof?.[at('z')], roof?.[at('verdict')]]).toEqual([null, null]);
+  expect(rows[11]?.[at('trainee')]).toBe('ben');
+  expect(rows[11]?.[at('trainee_verdict')]).toBe('not-read');
+});

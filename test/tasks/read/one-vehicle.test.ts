@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { micrometres } from '../../../src/base/units.ts';
+import { builtInTemplates } from '../../../src/formats/data/templates.ts';
+import { filmModel } from '../../../src/formats/models.ts';
+import { readVehicles } from '../../../src/tasks/read/read-vehicles.ts';
+
+const readFiles = (...texts: readonly string[]) => readBy(filmModel.measurement, ...texts);
+
+const readBy = (plausible: typeof filmModel.measurement, ...texts: readonly string[]) =>
+  readVehicles({
+    files: texts.map((text, k) => ({
+      name: `${'abc'[k]}.csv`,
+      bytes: new TextEncoder().encode(text),
+      sha256: String(k),
+    })),
+    templates: builtInTemplates,
+    templateId: undefined,
+    intake: { plausible },
+    vehicle: undefined,
+    keepUnknownPanels: false,
+  });
+
+const round = (values: Readonly<Record<string, number>>): string =>
+  `panel,point,reading_um\n${Object.entries(values)
+    .map(([panel, value]) => `${panel},1,${value}\n`)
+    .join('')}`;
+
+describe('files that name no vehicle', () => {
+  test('and read the same points are taken as one vehicle, and it is said once a pair', () => {
+    const { value, diagnostics } = readFiles(
+      round({ hood: 101, roof: 99 }),
+      round({ bonnet: 103, roof: 98 }),
+    );
+    expect(diagnostics).toMatchObject([
+      {
+        code: 'files-one-vehicle',
+        severity: 'warning',
+        message:
+          '"a.csv" and "b.csv" name no vehicle and both read point 1 of the bonnet and one point more: taken as one vehicle, their readings as repeats',
+        at: { file: 'b.csv', line: 2 },
+      },
+    ]);
+    const [vehicle] = value?.vehicles ?? [];
+    expect(vehicle?.assumptions.map(({ code }) => code)).toContain('files-one-vehicle');
+    expect(vehicle?.readings.map(({ repeat }) => repeat)).toEqual([1, 1, 2, 2]);
+  });
+
+  test('are refused where more than half of the shared points are further apart than two gauges', () => {
+    const apart = readFiles(round({ bonnet: 101, roof: 99 }), round({ bonnet: 112, roof: 110 }));
+    expect(apart.value).toBeUndefined();
+    expect(apart.diagnostics).toMatchObject([{ code: 'files-two-vehicles', severity: 'error' }]);
+    // One of two: a panel may have been read at another place.
+    const half = readFiles(round({ bonnet: 101, roof: 99 }), round({ bonnet: 112, roof: 109 }));
+    expect(half.diagnostics.map(({ code }) => code)).toEqual(['files-one-vehicle']);
+  });
+
+  test('may be as far apart as the gauge is held to scatter', () => {
+    // 2·(1 + .02·106.5) + 1.96·√2·s is 10.4 µm at s = 1.5 and 12.2 µm at s = 2.15.
+    const noisy = { ...filmModel.measurement, repeatability: micrometres(2.15) };
+    const files = [round({ bonnet: 101, roof: 99 }), round({ bonnet: 112, roof: 110 })] as const;
+    expect(readFiles(...files).value).toBeUndefined();
+    expect(readBy(noisy, ...files).diagnostics.map(({ code }) => code)).toEqual([
+      'files-one-vehicle',
+    ]);
+  });
+
+  test('and read other points are one vehicle without a word', () => {
+    expect(readFiles(round({ bonnet: 101 }), round({ roof: 99 })).diagnostics).toEqual([]);
+  });
+
+  test('are nothing to ask about where the vehicle has a column', () => {
+    const named = 'vehicle,panel,point,reading_um\nA,bonnet,1,101\n';
+    expect(readFiles(named, named.replace('101', '150')).diagnostics).toEqual([]);
+  });
+});

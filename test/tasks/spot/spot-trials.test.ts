@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
+import { spotFiles } from '../../../src/tasks/spot/spot-files.ts';
+import { readTrials } from '../../../src/tasks/spot/spot-trials.ts';
+import { layersOf } from '../layers.ts';
+
+const header =
+  'spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct,haze_grade,colour_on_pad,panel_c,note';
+const file = (...rows: readonly string[]) => ({
+  name: 'spots.csv',
+  bytes: new TextEncoder().encode(`${[header, ...rows].join('\n')}\n`),
+  sha256: '',
+});
+const settings = (job: object = {}, shop: object = {}) => resolveSettings(layersOf({ job, shop }));
+const codes = (...rows: readonly string[]): readonly string[] =>
+  readTrials(file(...rows), settings()).diagnostics.map(({ code }) => code);
+
+describe('rows of test spots', () => {
+  it('of one name are one trial, with the warmest panel and any colour on the pad', () => {
+    const [one] =
+      readTrials(
+        file(
+          'A,roof,da,foam-medium,medium,1,1,112,111,,50,,no,30,',
+          'A,roof,da,foam-medium,medium,1,2,113,112,swirls,,1,yes,35,dusty',
+        ),
+        settings(),
+      ).value ?? [];
+    expect(one?.trial).toMatchObject({
+      cleared: 0.5,
+      haze: 1,
+      colourOnPad: true,
+      temperature: 35,
+      notes: ['dusty'],
+    });
+    expect(one?.trial.marks).toHaveLength(2);
+    expect(one?.trial.defect.kind.id).toBe('swirl-marks');
+  });
+
+  it.each([
+    ['panel', 'A,bonnet,da,foam-medium,medium,1,2,,,,50,,,,'],
+    ['pad', 'A,roof,da,foam-soft,medium,1,2,,,,50,,,,'],
+    ['sets', 'A,roof,da,foam-medium,medium,2,2,,,,50,,,,'],
+    ['cleared', 'A,roof,da,foam-medium,medium,1,2,,,,60,,,,'],
+  ])('are refused where they disagree about the %s', (_, second) => {
+    expect(codes('A,roof,da,foam-medium,medium,1,1,,,,50,,,,', second)).toEqual(['spot-disagrees']);
+  });
+
+  it('of one mark twice are refused, and so is what the shop does not have', () => {
+    const row = 'A,roof,da,foam-medium,medium,1,1,112,111,,50,,,,';
+    expect(codes(row, row)).toEqual(['spot-mark-twice']);
+    expect(codes('A,roof,daa,foam-medium,medum,1,1,,,,50,,,,')).toEqual([
+      'spot-method-unknown',
+      'spot-method-unknown',
+    ]);
+    expect(codes('A,roof,da,foam-medium,medium,1,1,,,boredom,50,,,,')).toEqual(['defect-unknown']);
+  });
+
+  it('may read a little more after than before, for that is noise; much more is told', () => {
+    expect(codes('A,roof,da,foam-medium,medium,1,1,112,114,,50,,,,')).toEqual([]);
+    expect(codes('A,roof,da,foam-medium,medium,1,1,112,118,,50,,,,')).toEqual(['spot-film-gained']);
+  });
+
+  it('are wanted: a file without any is refused', () => {
+    expect(codes()).toEqual(['no-readings']);
+  });
+});
+
+describe('what a colleague would say of test spots', () => {
+  const adviceOf = (rows: readonly string[], job: object = {}): readonly string[] => {
+    const result = spotFiles({ files: [file(...rows)], settings: settings(job), job: undefined });
+    return (result.value?.advice ?? []).map(({ code }) => code);
+  };
+  const nextOf = (rows: readonly string[], job: object = {}, shop: object = {}) => {
+    const result = spotFiles({
+      files: [file(...rows)],
+      settings: settings(job, shop),
+      job: undefined,
+    });
+    const next = result.value?.next;
+    return `${next?.code} ${next?.combination?.id ?? ''}`.trim();
+  };
+
+  it('is to start with the mildest that may do, where nothing was judged yet', () => {
+    // Two sets must take some 1.1·e^(.6·1.036) = 2.05 µm for 85 % of swirls of grade 3: a set of .63 has 21 %.
+    expect(nextOf(['A,roof,hand,foam-soft,fine,1,1,,,,,,,,'])).toBe('start da/foam-soft/medium');
+  });
+
+  it('is the next rung where the trial did not clear, and one more set where it still may', () => {
+    expect(nextOf(['A,roof,da,foam-medium,medium,2,1,,,,30,1,,,'])).toMatch(/^step-up /);
+    expect(nextOf(['A,roof,da,foam-medium,medium,1,1,,,,60,1,,,'])).toBe(
+      'again da/foam-medium/medium',
+    );
+  });
+
+  it('is medium on medium by dual action after a rotary with compound that cleared and left haze', () => {
+    expect(nextOf(['A,roof,rotary,foam-soft,heavy,1,1,,,,90,4,,,'])).toBe(
+      'refine da/foam-medium/medium',
+    );
+  });
+
+  it('is that it is done where it cleared without haze', () => {
+    expect(nextOf(['A,roof,da,foam-medium,medium,1,1,,,,90,1,,,'])).toBe(
+      'done da/foam-medium/medium',
+    );
+  });
+
+  it('is to stop where colour came off under declared clear over base, and not on single-stage paint', () => {
+    const row = ['A,roof,da,foam-medium,medium,2,1,,,,30,1,yes,,'];
+    expect(nextOf(row, { finish: 'clear-over-base' })).toBe('stop-colour');
+    expect(nextOf(row, { finish: 'single-stage-solid' })).toMatch(/^step-up/);
+  });
+
+  it('is to stop where one set of the next rung takes more than may go', () => {
+    const thin = [1, 2, 3, 4].map(
+      (mark) => `A,roof,da,foam-medium,medium,2,${mark},83.${mark},82.1,,30,1,,,`,
+    );
+    expect(nextOf(thin)).toMatch(/^stop-risk /);
+  });
+
+  it('is to stop where no rung of the shop is likely to do', () => {
+    const row = ['A,roof,da,foam-soft,fine,2,1,,,,3,0,,,'];
+    expect(nextOf(row, {}, { machines: ['da'], pads: ['foam-soft'], products: ['fine'] })).toBe(
+      'stop-ladder',
+    );
+  });
+
+  it('is about heat, dust, film that was not read and trials that nobody judged, where they occur', () => {
+    expect(adviceOf(['A,roof,da,foam-medium,medium,1,1,,,,60,1,,50,it dusted'])).toEqual(
+      expect.arrayContaining(['spot-heat', 'spot-dusting', 'spot-no-film', 'spot-more-evidence']),
+    );
+    expect(adviceOf(['A,roof,da,foam-medium,medium,1,1,112,111.5,,,,,,'])).toEqual(
+      expect.arrayContaining(['spot-not-judged', 'spot-unresolved']),
+    );
+    expect(adviceOf(['A,roof,da,foam-medium,medium,1,1,112,117.5,,60,,,,'])).toContain(
+      'spot-film-gained',
+    );
+  });
+});

@@ -1,0 +1,137 @@
+import { describe, expect, it } from 'vitest';
+import { removalLogSd } from '../../../src/correction/removal/removal-knowledge.ts';
+import { allowanceAt } from '../../../src/film/limits/allowance-at.ts';
+import { builtInTemplates } from '../../../src/formats/data/templates.ts';
+import { type PlanResult, planVehicle } from '../../../src/tasks/plan/plan-vehicle.ts';
+import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
+import { surveyVehicle } from '../../../src/tasks/survey/survey-vehicle.ts';
+import { reading } from '../../film/car-builder.ts';
+import { layersOf } from '../layers.ts';
+
+const saloon = builtInTemplates.find(({ id }) => id === 'saloon');
+if (saloon === undefined) throw new Error('the saloon is built in');
+const template = saloon;
+
+/** Factory film on four panels, repaint on the left front door. */
+const readings = [
+  ...['bonnet', 'roof', 'boot', 'door-front-right'].map((id) => [id, 118] as const),
+  ['door-front-left', 250] as const,
+].flatMap(([id, middle]) =>
+  [-4, -2, 0, 2, 4].map((off, i) => reading(id, `${i + 1}`, middle + off)),
+);
+
+const header =
+  'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct,colour_on_pad';
+/** Ten marks on which two sets of medium on medium took so much. */
+const tenMarks = (panel: string, taken: number, cleared: number, colour = 'no', spot = 'A') =>
+  Array.from(
+    { length: 10 },
+    (_, i) =>
+      `${spot},${panel},da,foam-medium,medium,2,${i + 1},${118 + i},${118 + i - taken},${cleared},${colour}`,
+  );
+
+function planned(rows: readonly string[], job: object = {}, shop: object = {}): PlanResult {
+  const bytes = new TextEncoder().encode(`${[header, ...rows].join('\n')}\n`);
+  const surveyed = surveyVehicle({
+    readings: { vehicle: null, template, readings, assumptions: [] },
+    settings: resolveSettings(layersOf({ job, shop: { machines: ['da', 'rotary'], ...shop } })),
+    job: undefined,
+    filmRecord: undefined,
+    inputs: [],
+    spots: rows.length === 0 ? undefined : { name: 'spots.csv', bytes, sha256: '' },
+  }).value;
+  if (surveyed === undefined) throw new Error('the car is surveyed');
+  const plan = planVehicle(surveyed, template.panels, undefined).value;
+  if (plan === undefined) throw new Error('the car is planned');
+  return plan;
+}
+const panelOf = ({ plan }: PlanResult, id: string) => {
+  const found = plan.panels.find(({ survey }) => survey.panel.id === id);
+  if (found === undefined) throw new Error(`no panel ${id}`);
+  return found;
+};
+
+describe('a car with test spots', () => {
+  const without = planned([]);
+  const after = planned(tenMarks('boot', 1.8, 65));
+
+  it('is planned at the posterior’s rates, and is provisional no longer', () => {
+    const { median } = panelOf(after, 'roof').removal;
+    const steps = panelOf(after, 'roof').steps;
+    const foretold = steps.reduce(
+      (sum, { combination, sets }) => sum + sets * combination.perSet,
+      0,
+    );
+    expect(median).toBeCloseTo(foretold, 12);
+    expect(panelOf(without, 'roof').provisional).toBe(true);
+    expect(panelOf(after, 'roof').provisional).toBe(false);
+  });
+
+  it('has a budget that is its limits’ at the plan’s own ln-SD, which is narrower', () => {
+    const roof = panelOf(after, 'roof');
+    const logSd = Math.log(roof.removal.high / roof.removal.median) / 1.6448536269514722;
+    expect(logSd).toBeLessThan(removalLogSd(after.settings.correction.removal) - 0.05);
+    const { terms, film } = after.settings;
+    const grounds = { terms, baseline: after.survey.baseline, model: film };
+    expect(roof.survey.budget).toBeCloseTo(allowanceAt(roof.survey, logSd, grounds).budget, 6);
+    expect(roof.survey.budget).toBeGreaterThan(panelOf(without, 'roof').survey.budget);
+    expect(roof.removal.median).toBeLessThanOrEqual(roof.survey.budget);
+    expect(roof.risk).toBeLessThanOrEqual(0.05);
+  });
+
+  it('counts what the spot took as spent on its panel, and on no other', () => {
+    expect(after.facts.get('boot')?.recorded.value?.mean).toBeCloseTo(1.8, 12);
+    expect(after.facts.get('roof')?.recorded.value).toBeNull();
+    expect(panelOf(after, 'boot').survey.budget).toBeLessThan(panelOf(after, 'roof').survey.budget);
+  });
+
+  it('counts as foretold what a spot took that was judged by eye alone', () => {
+    const byEye = planned(['A,boot,da,foam-medium,medium,2,,,,65,no']);
+    expect(byEye.facts.get('boot')?.recorded.value?.mean).toBeGreaterThan(1);
+    expect(panelOf(byEye, 'roof').provisional).toBe(true);
+  });
+
+  it('is the same in whatever order the spots are written', () => {
+    const [one, two] = [tenMarks('boot', 1.8, 65), tenMarks('roof', 1.2, 50, 'no', 'B')];
+    const there = panelOf(planned([...one, ...two]), 'bonnet').removal.median;
+    expect(panelOf(planned([...two, ...one]), 'bonnet').removal.median).toBeCloseTo(there, 9);
+  });
+
+  it('lets repaint alone but for the panel with a spot of its own, never above the sound panels', () => {
+    expect(panelOf(after, 'door-front-left').survey.boundBy.code).toBe('test-spot');
+    const own = planned(tenMarks('door-front-left', 1.8, 65));
+    const door = panelOf(own, 'door-front-left');
+    expect(door.survey.boundBy.code).toBe('sound-panels');
+    const logSd = Math.log(door.removal.high / door.removal.median) / 1.6448536269514722;
+    const { terms, film } = own.settings;
+    const grounds = { terms, baseline: own.survey.baseline, model: film };
+    const sound = ['bonnet', 'roof', 'boot', 'door-front-right'].map(
+      (id) => allowanceAt(panelOf(own, id).survey, logSd, grounds).budget,
+    );
+    expect(door.survey.budget).toBeCloseTo(Math.min(...sound), 6);
+    // What one paint shows says nothing of the other.
+    expect(panelOf(own, 'roof').provisional).toBe(true);
+  });
+
+  it('does not let repaint be worked where the spot brought colour onto the pad', () => {
+    const own = planned(tenMarks('door-front-left', 1.8, 65, 'yes'));
+    expect(panelOf(own, 'door-front-left').survey.boundBy.code).toBe('test-spot');
+  });
+});
+
+describe('a rate that the shop measured', () => {
+  it('with an ln-SD of its own narrows the plan that uses it', () => {
+    const rate = { rate_um_per_set: 0.9, ln_sd: 0.05 };
+    const own = planned(
+      [],
+      {},
+      {
+        pads: ['foam-medium', 'foam-soft'],
+        rates: { 'da/foam-medium/medium': rate, 'da/foam-soft/fine': rate },
+      },
+    );
+    const roof = panelOf(own, 'roof');
+    const logSd = Math.log(roof.removal.high / roof.removal.median) / 1.6448536269514722;
+    expect(logSd).toBeLessThan(removalLogSd(own.settings.correction.removal));
+  });
+});

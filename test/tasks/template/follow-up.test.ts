@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import { builtInTemplates } from '../../../src/formats/data/templates.ts';
+import { readSurveyFile, type SurveyedPanel } from '../../../src/formats/survey-file.ts';
+import { followUp } from '../../../src/tasks/template/follow-up.ts';
+
+const saloon = (() => {
+  const found = builtInTemplates.find(({ id }) => id === 'saloon');
+  if (found === undefined) throw new Error('the saloon is built in');
+  return found;
+})();
+
+const surveyed = (panel: string, rest: Partial<SurveyedPanel> = {}): SurveyedPanel => ({
+  panel,
+  pointCount: 5,
+  condition: 'original',
+  advice: [],
+  zones: [],
+  ...rest,
+});
+const sheet = (...panels: readonly SurveyedPanel[]) => followUp({ panels }, saloon);
+
+describe('what a survey asks to be read next', () => {
+  it('is nothing on a panel where nothing more is to be learned with the gauge', () => {
+    expect(sheet(surveyed('bonnet'))).toEqual([]);
+  });
+  it('is so many further points as the survey advises, numbered on from those there are', () => {
+    const [bonnet] = sheet(
+      surveyed('bonnet', {
+        pointCount: 3,
+        advice: [{ code: 'more-points', points: 2, gain: 0.4 }],
+      }),
+    );
+    expect(bonnet?.panel.points.map(({ point }) => point)).toEqual(['4', '5']);
+    expect(bonnet?.why).toBe('2 further points');
+  });
+  it('is no further point where it frees less than a tenth of a micrometre', () => {
+    const advice = [{ code: 'more-points', points: 4, gain: 0.08 }];
+    expect(sheet(surveyed('bonnet', { advice }))).toEqual([]);
+  });
+  it('is all points of metal panels that are unread, and none of plastic ones', () => {
+    const unread = { pointCount: 0, condition: 'unread' };
+    const panels = sheet(surveyed('roof', unread), surveyed('mirror-left', unread));
+    const plastic = saloon.panels.find(({ id }) => id === 'mirror-left')?.substrate;
+    expect(plastic).toBe('plastic');
+    expect(panels.map(({ panel }) => panel.id)).toEqual(['roof']);
+    expect(panels[0]?.panel.points).toHaveLength(
+      saloon.panels.find(({ id }) => id === 'roof')?.points.length ?? 0,
+    );
+  });
+  it('is closer points between the zones of a mixed panel', () => {
+    const [roof] = sheet(
+      surveyed('roof', {
+        condition: 'mixed',
+        zones: [
+          ['1', '2'],
+          ['3', '4', '5'],
+        ],
+      }),
+    );
+    expect(roof?.why).toContain('between its two zones');
+    expect(roof?.panel.points.map(({ point }) => point)).toEqual(['e1', 'e2']);
+  });
+  it('is closer points where a repair has an edge somewhere', () => {
+    const [wing] = sheet(
+      surveyed('wing-front-left', { condition: 'filler', advice: [{ code: 'repair-edge' }] }),
+    );
+    expect(wing?.panel.points).toHaveLength(4);
+    expect(wing?.why).toContain('edge of the repair');
+  });
+});
+
+describe('a survey read back', () => {
+  const record = {
+    schema: 'leastcut/survey/1',
+    vehicle: null,
+    template: 'saloon',
+    later: 1,
+    panels: [
+      {
+        panel: 'bonnet',
+        n_points: 3,
+        condition: 'original',
+        advice: [{ code: 'more-points', text: '', value: 0.3, points: 2, minutes: 2 }],
+        zones: [],
+      },
+    ],
+  };
+  it('is known by its panels and its advice, whatever keys it has besides', () => {
+    const { value } = readSurveyFile('survey.json', JSON.stringify(record));
+    expect(value?.value.panels).toEqual([
+      surveyed('bonnet', {
+        pointCount: 3,
+        advice: [{ code: 'more-points', points: 2, gain: 0.3 }],
+      }),
+    ]);
+  });
+  it('is refused where it is a record of something else', () => {
+    const plan = JSON.stringify({ ...record, schema: 'leastcut/plan/1' });
+    const { value, diagnostics } = readSurveyFile('plan.json', plan);
+    expect(value).toBeUndefined();
+    expect(diagnostics.length).toBeGreaterThan(0);
+  });
+});
