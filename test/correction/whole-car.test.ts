@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { micrometres, millimetres, squareMetres } from '../../src/base/units.ts';
+import { micrometres, millimetres, newtons, squareMetres } from '../../src/base/units.ts';
 import { expectedCorrection } from '../../src/correction/defects.ts';
 import { type PanelPlan, workedParts } from '../../src/correction/plan/plan.ts';
 import { planCorrection } from '../../src/correction/plan/plan-correction.ts';
@@ -321,6 +321,20 @@ describe('with more to choose from, a car', () => {
           haze: 0,
           stages: ['cut', 'refine', 'finish'],
         },
+      ],
+    });
+    noWorse((request) => ({ ...request, model: withMore(request.model) }));
+  });
+
+  // A larger pad keeps small ones off where it lies flat: that is technique, not choice.
+  it('falls no further short of its aim with a machine more, of a pad that is there already', () => {
+    const withMore = (model: CorrectionModel): CorrectionModel => ({
+      ...model,
+      machines: [
+        ...model.machines,
+        ...model.machines
+          .slice(0, 1)
+          .map((machine) => ({ ...machine, id: 'more', name: 'more', force: newtons(30) })),
       ],
     });
     noWorse((request) => ({ ...request, model: withMore(request.model) }));

@@ -122,6 +122,31 @@ describe('what the limits allow', () => {
     expect(clearRisk(clear, micrometres(22.3), { median, logSd: 0.552 })).toBeCloseTo(0.05, 8);
   });
 
+  it('is never more at a lower risk, of clear or over the panel’s life', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          mean: fc.double({ min: 20, max: 60, noNaN: true }),
+          sd: fc.double({ min: 1, max: 10, noNaN: true }),
+          logSd: fc.double({ min: 0.05, max: 1, noNaN: true }),
+          risks: fc.tuple(
+            fc.double({ min: 0.001, max: 0.5, noNaN: true }),
+            fc.double({ min: 0.001, max: 0.5, noNaN: true }),
+          ),
+        }),
+        ({ mean, sd, logSd, risks }) => {
+          const [low, high] = [Math.min(...risks), Math.max(...risks)];
+          const film = { mean: micrometres(mean), sd: micrometres(sd) };
+          const at = (risk: number) => clearAllowance(film, micrometres(22.3), { risk, logSd });
+          expect(at(low)).toBeLessThanOrEqual(at(high) + 1e-6);
+          expect(ceilingAllowance(12.7, { risk: low, logSd })).toBeLessThanOrEqual(
+            ceilingAllowance(12.7, { risk: high, logSd }),
+          );
+        },
+      ),
+    );
+  });
+
   it('is nothing where the risk is over the mark before any work', () => {
     const bare = { mean: micrometres(24), sd: micrometres(4) };
     expect(clearAllowance(bare, micrometres(22.3), { risk: 0.05, logSd: 0.552 })).toBe(0);
