@@ -11,7 +11,7 @@ import { createFindings, type Findings } from '../intake/findings.ts';
 import { renderNdjson } from '../render/json.ts';
 import { emptyRecord } from '../report/envelope.ts';
 import { intakeOptions } from '../tasks/read/read-vehicles.ts';
-import type { Answer, Command, World } from './command.ts';
+import { type Answer, answerIsNo, type Command, type World } from './command.ts';
 import { loadInputs, readRequest } from './load-inputs.ts';
 import { changedFile, type LongInput, openLongInput } from './long-input.ts';
 import type { OptionName, TypedOptions } from './options.ts';
@@ -32,7 +32,7 @@ const acrossVehicles: readonly OptionName[] = [
   'out',
 ];
 
-export type RunOfVehicles = Pick<Answer, 'diagnostics' | 'answerIsNo'>;
+export type RunOfVehicles = { readonly diagnostics: readonly Diagnostic[]; readonly isNo: boolean };
 
 /** Undefined where nothing was written: the input is short, or is to be read whole. */
 export async function runByVehicle(
@@ -52,10 +52,10 @@ export async function runByVehicle(
   const findings = createFindings(name);
   findings.addAll(noticed);
   const tell = onceEach(name, findings);
-  let answerIsNo = true;
+  let isNo = true;
   for await (const answer of answersOf(command, name, options, world, input)) {
     tell(answer.diagnostics);
-    answerIsNo &&= answer.answerIsNo === true;
+    isNo &&= answerIsNo(answer);
     const failed = hasErrors(answer.diagnostics);
     const records = failed
       ? [emptyRecord(command.name, { version, diagnostics: answer.diagnostics })]
@@ -63,7 +63,7 @@ export async function runByVehicle(
     const goesOn = await writeToReader(renderNdjson(records));
     if (failed || !goesOn) break;
   }
-  return { diagnostics: findings.list(), answerIsNo };
+  return { diagnostics: findings.list(), isNo };
 }
 
 async function* answersOf(
@@ -72,7 +72,7 @@ async function* answersOf(
   options: TypedOptions,
   world: World,
   { sha256, pieces }: LongInput,
-): AsyncIterable<Pick<Answer, 'records' | 'diagnostics' | 'answerIsNo'>> {
+): AsyncIterable<Pick<Answer, 'records' | 'diagnostics' | 'answersNo'>> {
   for await (const piece of pieces()) {
     if (piece === undefined) {
       yield { records: [], diagnostics: [changedFile(name)] };

@@ -53,8 +53,8 @@ export type Answer = {
   readonly diagnostics: readonly Diagnostic[];
   /** Whether the text is coloured; as typed where a command has no say. */
   readonly color?: Effective<ColourUse>;
-  /** True when the job is done and the answer is no: exit 1. */
-  readonly answerIsNo?: boolean;
+  /** For each record, whether its answer is no; exit 1 where all are. */
+  readonly answersNo?: readonly boolean[];
 };
 
 export type Command = {
@@ -111,3 +111,7 @@ export const failed = (diagnostics: readonly Diagnostic[]): Answer => ({
   records: [],
   diagnostics,
 });
+
+/** The job is done and the answer is no: to every one of its records. */
+export const answerIsNo = ({ answersNo = [] }: Pick<Answer, 'answersNo'>): boolean =>
+  answersNo.length > 0 && answersNo.every((isNo) => isNo);

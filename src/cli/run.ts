@@ -14,7 +14,14 @@ import type { Effective } from '../tasks/settings/setting-origin.ts';
 import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 import { commandHelp, findCommand, parseArguments } from './arguments.ts';
 import { withFields } from './chosen-fields.ts';
-import { type Answer, type Command, failed, type StreamedRun, type World } from './command.ts';
+import {
+  type Answer,
+  answerIsNo,
+  type Command,
+  failed,
+  type StreamedRun,
+  type World,
+} from './command.ts';
 import { commands, loadCommand } from './commands.ts';
 import { readEnvironment } from './environment.ts';
 import { exitCodeOf, exitCodes } from './exit-code.ts';
@@ -121,7 +128,7 @@ async function runCommand(
   if (command.byVehicle === true && options.format === 'ndjson' && operands.length === 1) {
     const { runByVehicle } = await import('./by-vehicle.ts');
     const run = await runByVehicle(command, operand, options, world, noticed);
-    if (run !== undefined) return conclude(run.diagnostics, run.answerIsNo, options);
+    if (run !== undefined) return conclude(run.diagnostics, run.isNo, options);
   }
   if (command.stream !== undefined) {
     const run = await command.stream(operands, options, world);
@@ -198,16 +205,16 @@ async function deliver(command: Command, answer: Answer, options: TypedOptions):
   const beside = hasErrors(diagnostics) ? [] : await writeBeside(answer.files ?? []);
   const written = await write(output, options.out);
   const all = [...diagnostics, ...beside, ...(written === undefined ? [] : [written])];
-  return conclude(all, answer.answerIsNo, options);
+  return conclude(all, answerIsNo(answer), options);
 }
 
 function conclude(
   diagnostics: readonly Diagnostic[],
-  answerIsNo: boolean | undefined,
+  isNo: boolean,
   options: TypedOptions,
 ): number {
   const code = finish(diagnostics, options);
-  return code === exitCodes.done && answerIsNo === true ? exitCodes.answerIsNo : code;
+  return code === exitCodes.done && isNo ? exitCodes.answerIsNo : code;
 }
 
 function concludeStream(

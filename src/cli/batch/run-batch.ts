@@ -1,16 +1,20 @@
 /** A list of jobs → a record for each, in the order of the list, and how it went. */
-import { stat } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
-import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
+import { type Diagnostic, hasErrors } from '../../base/diagnostics.ts';
 import type { Command, StreamedRun, World } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
-import { outputProblem } from '../files.ts';
-import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
+import type { OptionName, TypedOptions } from '../options.ts';
 import { seekSettingsFiles } from '../settings-files.ts';
 import { type BatchOutput, openOutput } from './batch-output.ts';
+import {
+  foreignOption,
+  outputAmongInputs,
+  unfinishedOutput,
+  withoutOutput,
+} from './batch-problems.ts';
 import { inOrder, type Runner } from './in-order.ts';
-import { filesOfTask, type JobTask } from './job-task.ts';
-import { cannotWrite, partName } from './line-file.ts';
+import type { JobTask } from './job-task.ts';
+import { cannotWrite } from './line-file.ts';
 import { type JobList, openList } from './open-list.ts';
 import { showProgress } from './progress.ts';
 import { standing } from './resume.ts';
@@ -70,64 +74,6 @@ const stopped = (diagnostics: readonly Diagnostic[]): StreamedRun => ({
 });
 
 export const usualCommand = 'quote';
-
-/** What was typed for all jobs must mean something to their command. */
-function foreignOption(
-  command: Command,
-  typed: TypedOptions,
-  { fromEnvironment }: World,
-): Diagnostic | undefined {
-  const known: readonly OptionName[] = [...command.options, 'showUnit'];
-  const foreign = (Object.keys(typed) as OptionName[]).find(
-    (name) => !known.includes(name) && !fromEnvironment.has(name),
-  );
-  if (foreign === undefined) return undefined;
-  const [flag = ''] = optionSpecs[foreign].flags.split(' ');
-  return error('usage-unknown-option', `${flag} means nothing to ${command.name}`, {
-    hint: `leastcut ${command.name} --help lists its options`,
-  });
-}
-
-function withoutOutput({ resume, out, format }: TypedOptions): Diagnostic | undefined {
-  if (resume !== true) return undefined;
-  if (out === undefined) {
-    const hint = 'name with -o the file that was being written';
-    return error('usage-option-value', '--resume goes on with a file, and none is named', { hint });
-  }
-  if (format !== 'csv') return undefined;
-  const hint = 'write the records, and the rows beside them with --summary FILE';
-  return error('usage-option-value', '--resume goes on with records, not with csv', { hint });
-}
-
-/** What an earlier run left is not thrown away unasked. */
-async function unfinishedOutput({ out, resume, force }: TypedOptions) {
-  if (out === undefined || resume === true || force === true) return undefined;
-  const path = partName(out);
-  const there = await stat(path).then(
-    () => true,
-    () => false,
-  );
-  return there
-    ? error('output-exists', `"${path}" exists: a batch was cut off`, {
-        at: { file: path },
-        hint: '--resume goes on with it, --force begins anew',
-      })
-    : undefined;
-}
-
-/** A list names inputs that the command line does not. */
-async function outputAmongInputs(
-  list: JobList,
-  { out, summary, force = false }: TypedOptions,
-): Promise<Diagnostic | undefined> {
-  if (!force || list.kind !== 'jobs' || !Array.isArray(list.tasks)) return undefined;
-  const inputs = [...new Set((list.tasks as readonly JobTask[]).flatMap(filesOfTask))];
-  for (const name of [out, summary]) {
-    const problem = name === undefined ? undefined : await outputProblem(name, force, inputs);
-    if (problem !== undefined) return problem;
-  }
-  return undefined;
-}
 
 async function setupOf({ surroundings, fromEnvironment }: World): Promise<JobSetup> {
   const sought = await seekSettingsFiles(surroundings);

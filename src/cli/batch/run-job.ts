@@ -5,7 +5,7 @@ import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
 import { renderDiagnostic } from '../../render/diagnostic-text.ts';
 import { renderNdjson } from '../../render/json.ts';
 import { batchRecord, type FinishedJob, type JobStatus } from '../../report/batch/batch-record.ts';
-import type { Command, World } from '../command.ts';
+import { answerIsNo, type Command, type World } from '../command.ts';
 import { exitCodeOf, exitCodes } from '../exit-code.ts';
 import { loadFile } from '../files.ts';
 import { version } from '../version.ts';
@@ -79,7 +79,7 @@ async function attempt(
       ? answer.diagnostics
       : [...answer.diagnostics, severalVehicles(answer.records.length)];
   if (hasErrors(diagnostics) || record === undefined) return stopped(diagnostics);
-  const exit = answer.answerIsNo === true ? exitCodes.answerIsNo : exitCodes.done;
+  const exit = answerIsNo(answer) ? exitCodes.answerIsNo : exitCodes.done;
   return { status: 'done', exit, diagnostics, result: record };
 }
 

@@ -14,7 +14,6 @@ export type CountedJob = {
 
 export type Tally = {
   readonly add: (job: CountedJob) => void;
-  readonly done: () => number;
   readonly seen: () => number;
   /** 0 when all went well, 3 when some did, 65 when none did. */
   readonly exit: () => number;
@@ -36,7 +35,6 @@ export function createTally(): Tally {
       if (status === 'done' || failures.length >= mostTold) return;
       failures.push(`job ${printable(JSON.stringify(job))} ${status}\n${told.trimEnd()}`.trimEnd());
     },
-    done: () => counts.done,
     seen,
     exit: () => {
       if (wrong() === 0) return exitCodes.done;

@@ -29,7 +29,7 @@ export async function wholeJobs(
     finished({
       job: typeof record['vehicle'] === 'string' ? record['vehicle'] : withoutEnding(name),
       ...{ seq: i + 1, command: command.name, status: 'done', settingsSum },
-      exit: exitCodes.done,
+      exit: answer.answersNo?.[i] === true ? exitCodes.answerIsNo : exitCodes.done,
       inputs: [...sums].map(([file, sha256]) => ({ file, sha256 })),
       ...{ diagnostics: answer.diagnostics, result: record },
     }),

@@ -90,7 +90,7 @@ export const compareCommand: Command = {
       files: [...recordFiles(value, inputs.value, options), ...(kept?.files ?? [])],
       diagnostics,
       color: settings.color,
-      answerIsNo: options.check === true && value.panels.some(({ verdict }) => verdict === 'stop'),
+      answersNo: [options.check === true && value.panels.some(({ verdict }) => verdict === 'stop')],
     };
   },
 };

@@ -61,7 +61,7 @@ export const gaugeCommand: Command = {
         : { files: [{ path: gaugeOut, text: gaugeFileText(value) }] }),
       diagnostics,
       color: settings.value.color,
-      answerIsNo: value.verdict === 'fail',
+      answersNo: [value.verdict === 'fail'],
     };
   },
 };

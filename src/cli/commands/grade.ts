@@ -51,7 +51,7 @@ export const gradeCommand: Command = {
       table: () => gradeTable(value),
       diagnostics,
       color: request.value.settings.color,
-      answerIsNo: options.check === true && askedTrainees(value).some(isNo),
+      answersNo: [options.check === true && askedTrainees(value).some(isNo)],
     };
   },
 };

@@ -64,7 +64,7 @@ export const planCommand: Command = {
       table: () => planTable(planned),
       diagnostics,
       color: inputs.value.settings.color,
-      answerIsNo: planned.every(({ result: { plan }, panels }) => {
+      answersNo: planned.map(({ result: { plan }, panels }) => {
         const ids = new Set(panels.map(({ id }) => id));
         return !plan.panels.some((one) => ids.has(one.survey.panel.id) && isTouched(one));
       }),

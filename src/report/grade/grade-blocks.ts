@@ -177,12 +177,14 @@ const copiedBlocks = ({ copied }: GradedClass): readonly Block[] =>
       ];
 
 const MOST_HARD = 3;
+/** Of fewer, what is hard for one is no matter of the panel. */
+const LEAST_READ_BY = 3;
 
 /** Those that fewest read satisfactorily; where all do, those that scatter most. */
 function hardPanels(panels: readonly ClassPanel[], unit: LengthUnit): readonly Block[] {
   const wrong = panels
     .flatMap(({ reference, satisfactory, count }) =>
-      satisfactory === null || satisfactory === 1
+      satisfactory === null || satisfactory === 1 || count < LEAST_READ_BY
         ? []
         : [{ name: reference.panel.name, satisfactory, count }],
     )

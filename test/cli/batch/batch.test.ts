@@ -88,6 +88,20 @@ describe.concurrent('a batch', () => {
     expect(recordsOf(gone.out).map(({ status }) => status)).toEqual(['failed', 'failed']);
   });
 
+  test('says 1 of a job whose answer is no, also where the vehicles stand scattered', async () => {
+    const rows = [1, 2, 3, 4, 5].flatMap((point) => [
+      `sound,bonnet,${point},${118 + point}`,
+      `worn,bonnet,${point},${58 + point}`,
+    ]);
+    const stdin = `vehicle,panel,point,reading_um\n${rows.join('\n')}\n`;
+    const { code, out } = await runLeastcut(['batch', '-', '--command', 'plan'], { stdin });
+    expect(code).toBe(0);
+    expect(recordsOf(out)).toMatchObject([
+      { job: 'sound', status: 'done', exit: 0 },
+      { job: 'worn', status: 'done', exit: 1 },
+    ]);
+  });
+
   test('writes a row for each job beside the records', async () => {
     const folder = temporaryFolder();
     const [out, summary] = [join(folder, 'out.ndjson'), join(folder, 'summary.csv')];

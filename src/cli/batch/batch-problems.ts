@@ -1,0 +1,67 @@
+/** What keeps a batch from being begun. */
+import { stat } from 'node:fs/promises';
+import { type Diagnostic, error } from '../../base/diagnostics.ts';
+import type { Command, World } from '../command.ts';
+import { outputProblem } from '../files.ts';
+import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
+import { filesOfTask, type JobTask } from './job-task.ts';
+import { partName } from './line-file.ts';
+import type { JobList } from './open-list.ts';
+
+/** What was typed for all jobs must mean something to their command. */
+export function foreignOption(
+  command: Command,
+  typed: TypedOptions,
+  { fromEnvironment }: World,
+): Diagnostic | undefined {
+  const known: readonly OptionName[] = [...command.options, 'showUnit'];
+  const foreign = (Object.keys(typed) as OptionName[]).find(
+    (name) => !known.includes(name) && !fromEnvironment.has(name),
+  );
+  if (foreign === undefined) return undefined;
+  const [flag = ''] = optionSpecs[foreign].flags.split(' ');
+  return error('usage-unknown-option', `${flag} means nothing to ${command.name}`, {
+    hint: `leastcut ${command.name} --help lists its options`,
+  });
+}
+
+export function withoutOutput({ resume, out, format }: TypedOptions): Diagnostic | undefined {
+  if (resume !== true) return undefined;
+  if (out === undefined) {
+    const hint = 'name with -o the file that was being written';
+    return error('usage-option-value', '--resume goes on with a file, and none is named', { hint });
+  }
+  if (format !== 'csv') return undefined;
+  const hint = 'write the records, and the rows beside them with --summary FILE';
+  return error('usage-option-value', '--resume goes on with records, not with csv', { hint });
+}
+
+/** What an earlier run left is not thrown away unasked. */
+export async function unfinishedOutput({ out, resume, force }: TypedOptions) {
+  if (out === undefined || resume === true || force === true) return undefined;
+  const path = partName(out);
+  const there = await stat(path).then(
+    () => true,
+    () => false,
+  );
+  return there
+    ? error('output-exists', `"${path}" exists: a batch was cut off`, {
+        at: { file: path },
+        hint: '--resume goes on with it, --force begins anew',
+      })
+    : undefined;
+}
+
+/** A list names inputs that the command line does not. */
+export async function outputAmongInputs(
+  list: JobList,
+  { out, summary, force = false }: TypedOptions,
+): Promise<Diagnostic | undefined> {
+  if (!force || list.kind !== 'jobs' || !Array.isArray(list.tasks)) return undefined;
+  const inputs = [...new Set((list.tasks as readonly JobTask[]).flatMap(filesOfTask))];
+  for (const name of [out, summary]) {
+    const problem = name === undefined ? undefined : await outputProblem(name, force, inputs);
+    if (problem !== undefined) return problem;
+  }
+  return undefined;
+}
