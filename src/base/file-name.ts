@@ -8,3 +8,9 @@ export const shownFile = (name: string): string =>
 /** The same in a sentence: a name in quotes, standard input without. */
 export const saidFile = (name: string): string =>
   name === STANDARD_INPUT ? 'standard input' : `"${name}"`;
+
+/** The name of a file without its folders and its ending. */
+export const fileStem = (name: string): string =>
+  shownFile(name)
+    .replace(/^.*[/\\]/, '')
+    .replace(/(?<=.)\.[^.]*$/, '');

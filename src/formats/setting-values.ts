@@ -1,5 +1,6 @@
 /** Values that more than one kind of settings file takes, and the way they reach plain types. */
 import * as z from 'zod';
+import { isDay } from '../base/calendar.ts';
 import { roundTo } from '../base/rounding.ts';
 import { advised } from './advised.ts';
 import { dateAdvice, finishAdvice } from './trade-words.ts';
@@ -12,11 +13,14 @@ export const note = z
   .union([z.string(), z.array(z.string())])
   .describe('text, or a list of lines in brackets');
 
+const DAY_SHAPE = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
+
 /** A day, in the form that sorts as text. */
 export const date = advised(
   z
     .string()
-    .regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/)
+    .regex(DAY_SHAPE)
+    .refine((day) => !DAY_SHAPE.test(day) || isDay(day), 'is no day of the calendar')
     .describe('a date like "2026-03-31"'),
   dateAdvice,
 );

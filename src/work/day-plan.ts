@@ -5,6 +5,7 @@
  * People share a stage evenly where more than one can be at it. A day whose exposure is used up is over
  * for machines, and so for the job, as the stages keep their order.
  */
+import { sum } from '../base/sum.ts';
 import { type Minutes, minutes } from '../base/units.ts';
 import type { JobScope } from './job-scope.ts';
 import type { WorkModel } from './work-model.ts';
@@ -126,6 +127,3 @@ function workDay(
     actionPassed: most > vibration.actionPoints,
   };
 }
-
-const sum = (values: readonly number[]): number =>
-  values.reduce((total, value) => total + value, 0);

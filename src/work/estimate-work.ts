@@ -1,4 +1,5 @@
 /** Plan and scope → the whole job: its stages in order with their hours and materials, and its days. */
+import { sum } from '../base/sum.ts';
 import { type Minutes, metres, minutes, type SquareMetres, squareMetres } from '../base/units.ts';
 import { isWorked, type Plan, workedParts } from '../correction/plan/plan.ts';
 import { planDays, type WorkDay, type WorkPiece } from './day-plan.ts';
@@ -144,6 +145,3 @@ function piecesOf(
     );
   });
 }
-
-const sum = (values: readonly number[]): number =>
-  values.reduce((total, value) => total + value, 0);

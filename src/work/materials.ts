@@ -1,5 +1,7 @@
 /** What a job uses up, stage by stage and in all. */
+
 import { groupBy } from '../base/group-by.ts';
+import { sum } from '../base/sum.ts';
 import type { Polishing } from './polishing.ts';
 import type { JobStage, MaterialUnit, StageUse, WorkModel } from './work-model.ts';
 
@@ -117,6 +119,3 @@ export function totals(list: readonly Material[], whole: boolean): readonly Mate
 
 /** A group is never empty. */
 const firstOf = <T>(group: readonly T[]): T => group.reduce((first) => first);
-
-const sum = (values: readonly number[]): number =>
-  values.reduce((total, value) => total + value, 0);

@@ -1,4 +1,5 @@
 /** A plan for one aim and what it takes → one row of a quote. */
+import { sum } from '../base/sum.ts';
 import { type Micrometres, type Minutes, micrometres } from '../base/units.ts';
 import {
   isTouched,
@@ -124,9 +125,6 @@ const areaOf = ({ survey }: PanelPlan): number => survey.panel.area;
 
 const shortParts = (plan: Plan, equalShortfall: number): readonly PanelPlan[] =>
   correctable(plan).filter(({ aimed, expected }) => expected < aimed - equalShortfall);
-
-const sum = (values: readonly number[]): number =>
-  values.reduce((total, value) => total + value, 0);
 
 /** What each further per cent of correction costs on the way from one row to another. */
 export type Marginal = { readonly film: Micrometres; readonly price: Minor | null };

@@ -40,6 +40,16 @@ describe('a film record', () => {
       '7: "visits[0].panels[1].taken_sd_um" is missing; it takes a number from 0 to 20',
     ]);
   });
+
+  test('refuses a day that no calendar has', () => {
+    const wrong = record.replace('2024-05-02', '2024-02-30');
+    const told = readFilmRecord('visits.json', wrong).diagnostics.map(
+      ({ at, message }) => `${at?.line}: ${message}`,
+    );
+    expect(told).toEqual(['5: "visits[0].date" is no day of the calendar']);
+    const leap = record.replace('2024-05-02', '2024-02-29');
+    expect(readFilmRecord('visits.json', leap).diagnostics).toEqual([]);
+  });
 });
 
 describe('what visits took together', () => {

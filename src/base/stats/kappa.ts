@@ -7,6 +7,7 @@
  * are: the same p_o may go with quite different κ, so p_o stands beside it. `counts[i][j]` is what the one
  * called i and the other j; a table that is not square, empty, or holds negative numbers throws a RangeError.
  */
+import { sum } from '../sum.ts';
 export type Kappa = {
   readonly kappa: number | null;
   readonly observed: number;
@@ -38,5 +39,3 @@ export function classTable<Name>(
     names.map((other) => pairs.filter((pair) => pair[0] === one && pair[1] === other).length),
   );
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, one) => total + one, 0);

@@ -1,7 +1,6 @@
 /** Readings in a form that is read whole, such as rows of vehicles in turn: a job for each vehicle in it. */
-import { basename, extname } from 'node:path';
 import { type Diagnostic, hasErrors } from '../../base/diagnostics.ts';
-import { STANDARD_INPUT } from '../../base/file-name.ts';
+import { fileStem } from '../../base/file-name.ts';
 import type { Command, World } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
 import type { TypedOptions } from '../options.ts';
@@ -27,7 +26,7 @@ export async function wholeJobs(
   const settingsSum = settingsSumOf(command.name, { options }, found);
   const jobs = answer.records.map((record, i) =>
     finished({
-      job: typeof record['vehicle'] === 'string' ? record['vehicle'] : withoutEnding(name),
+      job: typeof record['vehicle'] === 'string' ? record['vehicle'] : fileStem(name),
       ...{ seq: i + 1, command: command.name, status: 'done', settingsSum },
       exit: answer.answersNo?.[i] === true ? exitCodes.answerIsNo : exitCodes.done,
       inputs: [...sums].map(([file, sha256]) => ({ file, sha256 })),
@@ -36,6 +35,3 @@ export async function wholeJobs(
   );
   return { jobs, diagnostics: [] };
 }
-
-const withoutEnding = (name: string): string =>
-  name === STANDARD_INPUT ? 'readings' : basename(name, extname(name));

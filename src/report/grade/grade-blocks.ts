@@ -181,10 +181,11 @@ const MOST_HARD = 3;
 const LEAST_READ_BY = 3;
 
 /** Those that fewest read satisfactorily; where all do, those that scatter most. */
-function hardPanels(panels: readonly ClassPanel[], unit: LengthUnit): readonly Block[] {
+function hardPanels(all: readonly ClassPanel[], unit: LengthUnit): readonly Block[] {
+  const panels = all.filter(({ count }) => count >= LEAST_READ_BY);
   const wrong = panels
     .flatMap(({ reference, satisfactory, count }) =>
-      satisfactory === null || satisfactory === 1 || count < LEAST_READ_BY
+      satisfactory === null || satisfactory === 1
         ? []
         : [{ name: reference.panel.name, satisfactory, count }],
     )

@@ -7,7 +7,7 @@ import {
   warning,
 } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
-import { saidFile } from '../../base/file-name.ts';
+import { fileStem, saidFile } from '../../base/file-name.ts';
 import { listed } from '../read/match-panels.ts';
 import type { LoadedFile, ReadInput } from '../read/read-request.ts';
 import type { NamedGauge } from '../settings/gauge-in-use.ts';
@@ -18,7 +18,7 @@ import {
   namelessTrainee,
 } from './grade-anonymous.ts';
 import type { GradeBase } from './grade-base.ts';
-import { foldedName, type HandedIn, readSurveys, stem } from './grade-readings.ts';
+import { foldedName, type HandedIn, readSurveys } from './grade-readings.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
 
 export type Entry = {
@@ -51,7 +51,7 @@ export function handIn(
   { read, vehicle }: GradeBase,
 ): Outcome<HandIn> {
   const reads = files.map((file, i) => ({
-    given: stem(request.trainees[i]?.name ?? file.name),
+    given: fileStem(request.trainees[i]?.name ?? file.name),
     file: file.name,
     ...readSurveys(file, read, vehicle),
   }));
@@ -62,7 +62,7 @@ export function handIn(
       ? [{ given, file, handedIn: null, notRead: diagnostics }]
       : value.surveys.map((survey) => ({
           // Renamed files must not rename their trainees.
-          given: survey.name === stem(file) ? given : survey.name,
+          given: survey.name === fileStem(file) ? given : survey.name,
           file,
           handedIn: survey,
           notRead: [],
@@ -180,7 +180,7 @@ function attemptsTold(
   unnamed: readonly Unnamed[],
 ): readonly Diagnostic[] {
   return entries.flatMap((entry, i) => {
-    const byFileName = unnamed[i]?.handedIn?.name === stem(entry.file);
+    const byFileName = unnamed[i]?.handedIn?.name === fileStem(entry.file);
     if (entry.attempt < 2 || !byFileName) return [];
     return [
       warning(

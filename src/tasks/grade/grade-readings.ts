@@ -6,7 +6,7 @@
  * order they are named. Letters are compared without case.
  */
 import { error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
-import { saidFile, shownFile } from '../../base/file-name.ts';
+import { fileStem, saidFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { GaugeRole } from '../../intake/tables/gauge-vocabulary.ts';
@@ -81,7 +81,7 @@ function byOperator(
 ): Outcome<ReadonlyMap<string, readonly Reading[]>> {
   const nobody = readings.find(({ operator }) => operator === undefined);
   if (nobody === undefined || readings.every(({ operator }) => operator === undefined)) {
-    const otherwise = saidOf(input, isRole('operator')) ?? stem(file.name);
+    const otherwise = saidOf(input, isRole('operator')) ?? fileStem(file.name);
     const spelled = new Map<string, string>();
     const nameOf = ({ operator = otherwise }: Reading): string => {
       const folded = foldedName(operator);
@@ -114,12 +114,6 @@ function saidOf({ decisions }: ReadInput, isKey: (key: string) => boolean): stri
 
 const isSerial = (key: string): boolean =>
   /^(?:serial|s\/n|seriennummer|numéro de série)/iu.test(key);
-
-/** The name of a file without its folders and its ending. */
-export const stem = (name: string): string =>
-  shownFile(name)
-    .replace(/^.*[/\\]/, '')
-    .replace(/(?<=.)\.[^.]*$/, '');
 
 export const foldedName = (name: string): string =>
   name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase();

@@ -1,0 +1,3 @@
+/** Sum of numbers; 0 of none. */
+export const sum = (values: readonly number[]): number =>
+  values.reduce((total, value) => total + value, 0);
