@@ -11,6 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { program } from './cli/run-leastcut.ts';
 
 const root = join(import.meta.dirname, '..');
 const text = (path: string) => readFileSync(join(root, path), 'utf8');
@@ -18,7 +19,8 @@ const run = (command: string, args: readonly string[]) =>
   execFileSync(command, args, { cwd: root, encoding: 'utf8', maxBuffer: 64 * 2 ** 20 });
 
 interface PackageFile {
-  readonly dependencies: Readonly<Record<string, string>>;
+  readonly scripts: Readonly<Record<string, string>>;
+  readonly dependencies?: Readonly<Record<string, string>>;
   readonly devDependencies: Readonly<Record<string, string>>;
 }
 const packageFile = JSON.parse(text('package.json')) as PackageFile;
@@ -45,8 +47,18 @@ describe('the lock file', () => {
 });
 
 describe('the packages used', () => {
-  test('while running are the agreed ones, each justified in DEVELOPERS.md', () => {
-    expect(Object.keys(packageFile.dependencies).sort()).toEqual([
+  test('while running stand in the built script: an install fetches nothing else', () => {
+    expect(packageFile.dependencies).toBeUndefined();
+    const hooks = Object.keys(packageFile.scripts).filter((name) =>
+      /^(?:pre|post)?(?:install|prepare|pack|publish|uninstall)$/.test(name),
+    );
+    expect(hooks).toEqual(['prepare']);
+  });
+
+  test('in the built script are the agreed ones, each with its terms and a reason in DEVELOPERS.md', () => {
+    const licences = readFileSync(join(program(), '../../dist/LICENSES.txt'), 'utf8');
+    const sections = licences.split(`\n${'-'.repeat(72)}\n\n`);
+    expect(sections.map((text) => text.split(' ')[0])).toEqual([
       'chalk',
       'commander',
       'csv-parse',
@@ -55,13 +67,16 @@ describe('the packages used', () => {
       'zod',
     ]);
     const guide = text('DEVELOPERS.md');
-    for (const name of Object.keys(packageFile.dependencies))
+    for (const section of sections) {
+      const [name = ''] = section.split(' ');
       expect(guide).toContain(`\`${name}\``);
+      expect(section).toContain(` ${packageFile.devDependencies[name]}, `);
+      expect(section).toMatch(/Copyright|\(c\)/i);
+    }
   });
 
   test('are pinned to exact versions', () => {
-    const versions = { ...packageFile.dependencies, ...packageFile.devDependencies };
-    for (const [name, version] of Object.entries(versions))
+    for (const [name, version] of Object.entries(packageFile.devDependencies))
       expect(version, name).toMatch(/^\d+\.\d+\.\d+$/);
   });
 });
@@ -73,37 +88,40 @@ describe('what is packed', () => {
   ];
   const packed = pack.files.map(({ path }) => path);
 
-  test.each([
-    'bin/leastcut.js',
-    'dist/main.js',
-    'dist/schemas/shop.schema.json',
-    'dist/man/leastcut.1',
-    'dist/schemas/readings.columns.json',
-    'README.md',
-    'LICENSE',
-    'package.json',
-  ])('holds %s', (path) => {
-    expect(packed).toContain(path);
-  });
+  const samples = files.filter((path) => path.startsWith('samples/'));
+  const schemas = packed.filter((path) => path.startsWith('dist/schemas/'));
 
-  test('holds the samples', () => {
-    const samples = files.filter((path) => path.startsWith('samples/'));
+  test('is the program, its terms, its manual, its schemas, the samples, and nothing else', () => {
     expect(samples.length).toBeGreaterThan(0);
-    expect(packed).toEqual(expect.arrayContaining(samples));
+    expect([...packed].sort()).toEqual(
+      [
+        'LICENSE',
+        'README.md',
+        'bin/leastcut.js',
+        'dist/LICENSES.txt',
+        'dist/batch-worker.js',
+        'dist/main.js',
+        'dist/man/leastcut.1',
+        'dist/program.cache',
+        'dist/program.cjs',
+        ...schemas,
+        'package.json',
+        ...samples,
+      ].sort(),
+    );
   });
 
-  test('holds neither tests nor sources nor anything else', () => {
-    const foreign = packed.filter(
-      (path) => !/^(bin|dist|samples)\/|^(README\.md|LICENSE|package\.json)$/.test(path),
-    );
-    expect(foreign).toEqual([]);
+  test('has a schema of every file and record, and the columns of every table', () => {
+    expect(schemas).toContain('dist/schemas/shop.schema.json');
+    expect(schemas).toContain('dist/schemas/readings.columns.json');
+    expect(schemas.filter((path) => !/\.(schema|columns)\.json$/.test(path))).toEqual([]);
   });
 });
 
 describe('the files of the project', () => {
   test('stand at the top level only under the agreed names', () => {
     const agreed = ['README.md', 'DEVELOPERS.md', 'LICENSE', 'package.json', 'package-lock.json'];
-    const folders = ['src', 'bin', 'test', 'samples'];
+    const folders = ['src', 'bin', 'test', 'samples', 'pictures'];
     const names = new Set(files.map((path) => path.split('/')[0] ?? ''));
     const foreign = [...names].filter(
       (name) => ![...agreed, 'tsconfig.json', ...folders].includes(name) && !name.startsWith('.'),

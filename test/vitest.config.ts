@@ -11,6 +11,8 @@ export default defineConfig({
     globalSetup: ['test/cli/build-once.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // The runner itself takes little: every processor runs tests.
+    maxWorkers: '100%',
     reporters: [
       'default',
       branchesReporter,

@@ -1,4 +1,5 @@
 /** The entry: small, so that the version is printed before anything else is loaded. */
+import { loadProgram } from './load-program.ts';
 import { version } from './version.ts';
 
 const words = process.argv.slice(2);
@@ -20,8 +21,8 @@ process.stderr.on('error', () => {});
 if (words[0] === '--version' || words[0] === '-V') process.stdout.write(`leastcut ${version}\n`);
 else {
   try {
-    const { run } = await import('./run.ts');
-    const code = await run(words);
+    const { program } = loadProgram(import.meta.dirname);
+    const code = await program.run(words);
     if (!outputFailed) process.exitCode = code;
   } catch (problem) {
     const trace = problem instanceof Error ? problem.stack : String(problem);

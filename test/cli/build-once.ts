@@ -2,12 +2,11 @@
  * Builds the program once before the tests, with the flags of `npm run build`, into a folder of its own:
  * whole-program tests run what a user runs, and never while somebody else's build replaces it.
  */
-import { execFileSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { shellWords } from './shell-words.ts';
+import { buildProgram } from './build-program.ts';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -20,19 +19,6 @@ declare module 'vitest' {
 
 export function setup(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), 'leastcut-build-'));
-  const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
-    scripts: { build: string };
-  };
-  const [, build = ''] = scripts.build.split(' && ');
-  const [bundler = '', ...flags] = shellWords(build.replaceAll('\\"', '"'));
-  const outdir = `--outdir=${join(folder, 'dist')}`;
-  execFileSync(
-    join(root, 'node_modules/.bin', bundler),
-    flags.map((flag) => (flag.startsWith('--outdir=') ? outdir : flag)),
-    { cwd: root, stdio: 'inherit' },
-  );
-  cpSync(join(root, 'bin'), join(folder, 'bin'), { recursive: true });
-  cpSync(join(root, 'package.json'), join(folder, 'package.json'));
-  project.provide('program', join(folder, 'bin/leastcut.js'));
+  project.provide('program', buildProgram(root, folder));
   return () => rmSync(folder, { recursive: true, force: true });
 }

@@ -1,4 +1,5 @@
 /** Threads that run jobs, each one job at a time. */
+import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import type { Runner } from './in-order.ts';
 import type { JobTask } from './job-task.ts';
@@ -14,8 +15,8 @@ export type Workers = {
   readonly stop: () => Promise<void>;
 };
 
-/** The build puts it beside the folder of chunks that this file ends up in. */
-const entry = new URL('../batch-worker.js', import.meta.url);
+/** The build puts it beside the script that this file ends up in. */
+const entry = join(import.meta.dirname, 'batch-worker.js');
 
 export function startWorkers(count: number, start: WorkerStart): Workers {
   const running = new Set<Worker>();

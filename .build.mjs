@@ -1,0 +1,84 @@
+/**
+ * Builds the program: `node .build.mjs [folder]`, `dist` unless named. In the folder stand then
+ *
+ *   main.js, batch-worker.js   the entries: small, they load the rest when it is needed
+ *   program.cjs                everything else in one script
+ *   program.cache              what V8 compiled of it, for the Node that built it (src/cli/load-program.ts)
+ *   LICENSES.txt               the terms of the packages whose code it holds
+ *   schemas/, man/             what the program says of itself, as files
+ */
+import { execFileSync } from 'node:child_process';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { buildSync } from 'esbuild';
+
+const root = import.meta.dirname;
+const folder = resolve(process.argv[2] ?? join(root, 'dist'));
+
+const common = {
+  absWorkingDir: root,
+  bundle: true,
+  platform: 'node',
+  mainFields: ['module', 'main'],
+  target: 'node20.19',
+  minify: true,
+  legalComments: 'none',
+  logLevel: 'warning',
+};
+
+rmSync(folder, { recursive: true, force: true });
+buildSync({
+  ...common,
+  entryPoints: ['src/cli/main.ts', 'src/cli/batch-worker.ts'],
+  format: 'esm',
+  outdir: folder,
+});
+const { metafile } = buildSync({
+  ...common,
+  entryPoints: ['src/cli/program.ts'],
+  metafile: true,
+  format: 'cjs',
+  define: { 'import.meta.dirname': '__dirname' },
+  // Commander can start other programs as subcommands. This one never does, and so holds no means to.
+  alias: { 'node:child_process': './src/cli/no-child-process.ts' },
+  outfile: join(folder, 'program.cjs'),
+});
+writeFileSync(join(folder, 'LICENSES.txt'), licencesOf(metafile.inputs));
+write('src/cli/write-schemas.ts', join(folder, 'schemas'));
+write('src/cli/write-man.ts', join(folder, 'man'));
+write('src/cli/write-cache.ts', folder);
+
+/** Of every package that the script is made of: each asks that its terms go with what is made of it. */
+function licencesOf(inputs) {
+  const packages = Object.keys(inputs).flatMap(
+    (path) => /node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1] ?? [],
+  );
+  const rule = `\n${'-'.repeat(72)}\n\n`;
+  return [...new Set(packages)].sort().map(licenceOf).join(rule);
+}
+
+function licenceOf(name) {
+  const home = join(root, 'node_modules', name);
+  const { version, license } = JSON.parse(readFileSync(join(home, 'package.json'), 'utf8'));
+  const file = readdirSync(home).find((one) => /^licen[cs]e(?:\.|$)/i.test(one));
+  if (file === undefined) throw new Error(`${name} comes without its licence`);
+  return `${name} ${version}, ${license}\n\n${readFileSync(join(home, file), 'utf8').trim()}\n`;
+}
+
+/** Runs a source file that writes into a folder. */
+function write(source, into) {
+  const { outputFiles } = buildSync({
+    ...common,
+    entryPoints: [source],
+    format: 'esm',
+    write: false,
+    banner: {
+      js: "import{createRequire as r}from'node:module';const require=r(import.meta.url);",
+    },
+  });
+  execFileSync(process.execPath, ['--input-type=module', '-', into], {
+    cwd: root,
+    input: outputFiles[0].text,
+    stdio: ['pipe', 'ignore', 'inherit'],
+  });
+}
