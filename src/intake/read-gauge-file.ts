@@ -7,9 +7,13 @@
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
+import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
+import { tellCutEnd } from './doubts/cut-end.ts';
+import { tellFarReadings } from './doubts/far-readings.ts';
 import { tellHiddenRows } from './doubts/hidden-rows.ts';
 import { tellLinesAgainst } from './doubts/lines-against.ts';
 import { doubtLinesLikeRows } from './doubts/lines-like-rows.ts';
+import { tellPointsApart } from './doubts/points-read-apart.ts';
 import { tellQuietMeans } from './doubts/quiet-means.ts';
 import { tellRepeatedRows } from './doubts/repeated-rows.ts';
 import { doubtNines } from './doubts/row-of-nines.ts';
@@ -97,6 +101,7 @@ function readGaugeText(
   }
   tellHiddenRows(parts.tables, findings, canonical);
   tellRepeatedRows(parts.tables, findings);
+  doubtBlocksAnew(parts.tables, findings);
   if (!canonical) {
     const outside = linesOutside(parts.tables);
     tellLinesAgainst(outside, parts.tables, findings);
@@ -107,7 +112,11 @@ function readGaugeText(
   const collected = collect(settled, options, findings, split.value);
   if (findings.hasErrors()) return refused(...findings.list());
   tellQuietMeans(settled.tables, findings);
-  tellThinReadings(collected.readings, options.plausible.doubtfulUnder, findings);
+  tellCutEnd(parts.tables, findings);
+  const { doubtfulUnder } = options.plausible;
+  tellThinReadings(collected.readings, doubtfulUnder, findings);
+  tellFarReadings(collected.readings, doubtfulUnder, split.value.source, findings);
+  tellPointsApart(collected.readings, options.plausible, split.value.source, findings);
   tellUnknownStates(
     settled.tables.map(({ table }) => table),
     findings,

@@ -69,8 +69,10 @@ export function createLongFile(
 
   const returning = (readings: readonly Reading[]) => {
     const own = new Map<string, Reading['origin']>();
+    let above: string | null | undefined;
     for (const { vehicle, origin } of readings) {
-      if (!own.has(vehicle ?? '')) own.set(vehicle ?? '', origin);
+      if (vehicle !== above && !own.has(vehicle ?? '')) own.set(vehicle ?? '', origin);
+      above = vehicle;
     }
     const again = [...own].find(([vehicle]) => vehicles.has(vehicle));
     for (const vehicle of own.keys()) vehicles.add(ownText(vehicle));

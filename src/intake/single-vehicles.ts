@@ -1,5 +1,5 @@
 /** A piece of a long table, which holds some vehicles, cut into pieces of one vehicle each. */
-import { createSource, linesOmitted, type Source } from './rows/source.ts';
+import { createSource, type Source } from './rows/source.ts';
 import { countLineEnds, type Row } from './rows/tokens.ts';
 
 export type VehicleSource = { readonly vehicle: string; readonly source: Source };
@@ -11,26 +11,32 @@ export type VehicleSource = { readonly vehicle: string; readonly source: Source 
 export function singleVehicles(piece: Source, column: number): readonly VehicleSource[] {
   const from = piece.omitted?.at ?? 0;
   const nameIn = ({ cells }: Row): string => (cells[column] ?? '').trim();
-  const firsts: { readonly vehicle: string; readonly start: number }[] = [];
+  const firsts: { readonly vehicle: string; readonly start: number; readonly line: number }[] = [];
   for (const row of piece.split?.rows ?? []) {
     if (row.start < from) continue;
     const vehicle = nameIn(row);
     const above = firsts.at(-1);
-    if (vehicle !== above?.vehicle) firsts.push({ vehicle, start: row.start });
+    if (vehicle !== above?.vehicle) firsts.push({ vehicle, start: row.start, line: row.line });
   }
-  return firsts.map(({ vehicle, start }, k) => ({
+  const headLines = countLineEnds(piece.text, 0, from);
+  return firsts.map(({ vehicle, start, line }, k) => ({
     vehicle,
-    source: partOf(piece, start, firsts[k + 1]?.start ?? piece.text.length),
+    source: partOf(piece, start, {
+      end: firsts[k + 1]?.start ?? piece.text.length,
+      lines: line - headLines - 1,
+    }),
   }));
 }
 
-/** The head of the table and the text between two offsets, which keeps its lines. */
-function partOf(piece: Source, start: number, end: number): Source {
-  const { name, text, quote, limits, omitted } = piece;
+/** The head of the table and the text between two offsets, which stands so many lines below it. */
+function partOf(
+  { name, text, quote, limits, omitted }: Source,
+  start: number,
+  { end, lines }: { readonly end: number; readonly lines: number },
+): Source {
   const head = text.slice(0, omitted?.at ?? 0);
-  const above = countLineEnds(text, head.length, start);
   return createSource(name, head + text.slice(start, end), {
     ...{ quote, limits },
-    omitted: { at: head.length, lines: linesOmitted(omitted, start) + above },
+    omitted: { at: head.length, lines },
   });
 }

@@ -2,7 +2,7 @@
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { planFiles } from '../../src/tasks/plan/plan-files.ts';
 import { resolveSettings } from '../../src/tasks/settings/settings.ts';
-import { normal, seededRandom } from '../samples/seeded-random.ts';
+import { carsCsv } from './cars-csv.ts';
 
 type CarCount = {
   readonly title: string;
@@ -15,30 +15,11 @@ type CarCount = {
 
 const CARS = 300;
 const WARM_UP = 20;
-const SPREAD = { car: 8, panel: 6, point: 4 } as const;
+const PANELS = 13;
+const POINTS = 5;
 
-const saloon = builtInTemplates.find(({ id }) => id === 'saloon');
-/** The thirteen metal panels of the saloon that come first on the walk around it. */
-const panels = (saloon?.panels ?? [])
-  .filter(({ substrate }) => substrate !== 'plastic')
-  .slice(0, 13)
-  .map(({ id }) => id);
-
-/** Five points on each panel, no two cars alike. */
-function carsCsv(cars: number): Uint8Array {
-  const random = seededRandom(12_345);
-  const rows = Array.from({ length: cars }, (_, car) => {
-    const ofCar = 112 + SPREAD.car * normal(random);
-    return panels.map((panel) => {
-      const ofPanel = ofCar + SPREAD.panel * normal(random);
-      return [1, 2, 3, 4, 5].map(
-        (point) =>
-          `car-${car},${panel},${point},${(ofPanel + SPREAD.point * normal(random)).toFixed(1)}`,
-      );
-    });
-  });
-  return Buffer.from(`vehicle,panel,point,reading_um\n${rows.flat(2).join('\n')}\n`);
-}
+const csvOf = (cars: number): Uint8Array =>
+  Buffer.from([...carsCsv({ cars, panels: PANELS, points: POINTS })].join(''));
 
 const settings = resolveSettings({ typed: {}, job: undefined, shops: [] });
 
@@ -62,11 +43,11 @@ function planAll(bytes: Uint8Array, cars: number): void {
 
 export const counts: readonly CarCount[] = [
   {
-    title: `survey and plan of ${CARS} cars of ${panels.length} panels, from their readings`,
+    title: `survey and plan of ${CARS} cars of ${PANELS} panels, from their readings`,
     cars: CARS,
     prepare: () => {
-      const bytes = carsCsv(CARS);
-      planAll(carsCsv(WARM_UP), WARM_UP);
+      const bytes = csvOf(CARS);
+      planAll(csvOf(WARM_UP), WARM_UP);
       return () => planAll(bytes, CARS);
     },
     atLeast: 84,

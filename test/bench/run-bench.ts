@@ -1,15 +1,22 @@
 /**
- * `npm run bench`: our reader against plain use of a library, as ratios within one run. The two sides take
- * turns, each in a process of its own, so that neither inherits the other's memory or warmth; times
- * are processor time and medians, so that a busy machine tells little. `--runs 5`, `--only WORD`.
+ * `npm run bench`: our reader against plain use of a library, and our survey of ten thousand cars against
+ * sums by another program, as ratios within one run. The two sides take turns, each in a process of its
+ * own, so that neither inherits the other's memory or warmth; times are processor time and medians, so
+ * that a busy machine tells little.
+ *
+ * `--runs 5`, `--only WORD`, `--cars 10000`; `--record` keeps the table under `test/bench/results`.
  */
 import { spawnSync } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { counts } from './car-counts.ts';
-import { comparisons, type Subject } from './subjects.ts';
+import { comparePrograms, hasMiller } from './programs.ts';
+import { isBad, type Line, machineText, markdown, ratioText, sideText } from './report.ts';
+import { median } from './stats.ts';
+import { type Comparison, comparisons, type Subject } from './subjects.ts';
 
 type Run = { readonly seconds: number; readonly peakMegabytes: number; readonly readings: number };
-type Side = 'ours' | 'plain';
+type Who = 'ours' | 'plain';
 
 /** One run of one side; the file is in memory before the clock starts. */
 function measure(subject: Subject, bytes: Uint8Array): Run {
@@ -23,7 +30,7 @@ function measure(subject: Subject, bytes: Uint8Array): Run {
   };
 }
 
-function apart(comparison: number, side: Side): Run {
+function apart(comparison: number, side: Who): Run {
   const { stdout, stderr, status } = spawnSync(
     process.execPath,
     [process.argv[1] ?? '', '--comparison', String(comparison), '--side', side],
@@ -33,35 +40,24 @@ function apart(comparison: number, side: Side): Run {
   return JSON.parse(stdout);
 }
 
-const median = (values: readonly number[]): number => {
-  const sorted = [...values].sort((a, b) => a - b);
-  return ((sorted[(sorted.length - 1) >> 1] ?? 0) + (sorted[sorted.length >> 1] ?? 0)) / 2;
-};
-
-function compareAll(runs: number, only: string): void {
-  for (const [index, { title, ours, plain, atMost }] of comparisons.entries()) {
-    if (!title.includes(only)) continue;
-    const taken: Record<Side, Run[]> = { ours: [], plain: [] };
-    for (let k = 0; k < runs; k += 1) {
-      const order: readonly Side[] = k % 2 === 0 ? ['ours', 'plain'] : ['plain', 'ours'];
-      for (const side of order) taken[side].push(apart(index, side));
-    }
-    const seconds = (side: Side) => median(taken[side].map((run) => run.seconds));
-    const peak = (side: Side) => median(taken[side].map((run) => run.peakMegabytes));
-    const ratio = seconds('ours') / seconds('plain');
-    const readings = (side: Side) => taken[side][0]?.readings ?? 0;
-    console.log(title);
-    for (const [side, { name }] of [
-      ['ours', ours],
-      ['plain', plain],
-    ] as const)
-      console.log(
-        `  ${name.padEnd(22)} ${seconds(side).toFixed(2)} s  ${peak(side).toFixed(0)} MB at most  ${readings(side)} readings`,
-      );
-    console.log(`  ratio ${ratio.toFixed(2)}${atMost === undefined ? '' : ` (at most ${atMost})`}`);
-    const tooSlow = atMost !== undefined && ratio > atMost;
-    if (tooSlow || readings('ours') !== readings('plain')) process.exitCode = 1;
+function compare({ title, ours, plain, atMost }: Comparison, index: number, runs: number): Line {
+  const taken: Record<Who, Run[]> = { ours: [], plain: [] };
+  for (let k = 0; k < runs; k += 1) {
+    const order: readonly Who[] = k % 2 === 0 ? ['ours', 'plain'] : ['plain', 'ours'];
+    for (const side of order) taken[side].push(apart(index, side));
   }
+  const sideOf = (side: Who, { name }: Subject) => ({
+    name,
+    seconds: median(taken[side].map((run) => run.seconds)),
+    megabytes: median(taken[side].map((run) => run.peakMegabytes)),
+    readings: taken[side][0]?.readings ?? 0,
+  });
+  return {
+    title,
+    ours: sideOf('ours', ours),
+    plain: sideOf('plain', plain),
+    limit: atMost === undefined ? undefined : { ratio: atMost, isHeld: true },
+  };
 }
 
 /** What has no other side to be held against: cars per second in a warm process, and how many there should be. */
@@ -84,18 +80,47 @@ function countCars(runs: number, only: string): void {
   }
 }
 
+async function runAll(runs: number, only: string, cars: number, record: boolean): Promise<void> {
+  console.log(machineText());
+  const lines: Line[] = [];
+  const missing: string[] = [];
+  const tell = (line: Line): void => {
+    lines.push(line);
+    console.log(
+      [line.title, sideText(line.ours), sideText(line.plain), `  ratio ${ratioText(line)}`].join(
+        '\n',
+      ),
+    );
+    if (isBad(line)) process.exitCode = 1;
+  };
+  for (const [index, comparison] of comparisons.entries()) {
+    if (comparison.title.includes(only)) tell(compare(comparison, index, runs));
+  }
+  if ('survey of many cars'.includes(only)) {
+    if (hasMiller()) tell(await comparePrograms(runs, cars));
+    else missing.push('Miller (mlr)');
+  }
+  for (const name of missing) console.log(`not installed, so not run: ${name}`);
+  countCars(runs, only);
+  if (!record) return;
+  const day = new Date().toISOString().slice(0, 10);
+  mkdirSync('test/bench/results', { recursive: true });
+  writeFileSync(`test/bench/results/${day}.md`, markdown(lines, { day, runs, missing }));
+}
+
 const { values } = parseArgs({
   options: {
     runs: { type: 'string', default: '5' },
     only: { type: 'string', default: '' },
+    cars: { type: 'string', default: '10000' },
+    record: { type: 'boolean', default: false },
     comparison: { type: 'string' },
     side: { type: 'string' },
   },
 });
 const chosen = comparisons[Number(values.comparison)];
 if (chosen === undefined) {
-  compareAll(Number(values.runs), values.only);
-  countCars(Number(values.runs), values.only);
+  await runAll(Number(values.runs), values.only, Number(values.cars), values.record);
 } else {
   const subject = values.side === 'ours' ? chosen.ours : chosen.plain;
   console.log(JSON.stringify(measure(subject, chosen.bytes())));

@@ -7,8 +7,8 @@ import {
 import { plainPanel, plainTemplate } from './car-builder.ts';
 
 const german = plainTemplate(
-  plainPanel('bonnet', { also: ['Konepelti', 'kapotti'] }),
-  plainPanel('door-front-left', { also: ['Ovi edessä vasen'] }),
+  plainPanel('bonnet', { also: ['Mootorikate', 'esikate'] }),
+  plainPanel('door-front-left', { also: ['Uks ees vasakul'] }),
   plainPanel('roof'),
 );
 const matched = (label: string) => {
@@ -17,24 +17,24 @@ const matched = (label: string) => {
 };
 
 test('a panel is known by the other labels its template gives, however they are joined or capped', () => {
-  expect(matched('Konepelti')).toBe('bonnet');
-  expect(matched('KONEPELTI ')).toBe('bonnet');
-  expect(matched('kapotti')).toBe('bonnet');
-  expect(matched('ovi_edessä_vasen')).toBe('door-front-left');
+  expect(matched('Mootorikate')).toBe('bonnet');
+  expect(matched('MOOTORIKATE ')).toBe('bonnet');
+  expect(matched('esikate')).toBe('bonnet');
+  expect(matched('uks_ees_vasakul')).toBe('door-front-left');
 });
 
 test('the words of the trade still mean what they mean', () => {
   expect(matched('hood')).toBe('bonnet');
-  expect(matched('Katto')).toBe('unknown');
+  expect(matched('Katus')).toBe('unknown');
 });
 
 test('a template that gives the labels is the one that fits them', () => {
   const plain = { ...plainTemplate(plainPanel('bonnet'), plainPanel('roof')), id: 'other' };
-  expect(bestTemplate(['Konepelti', 'Ovi edessä vasen'], [plain, german])?.template.id).toBe(
+  expect(bestTemplate(['Mootorikate', 'Uks ees vasakul'], [plain, german])?.template.id).toBe(
     'plain',
   );
-  expect(panelRecogniser([plain])('Konepelti')).toBe(false);
-  expect(panelRecogniser([plain, german])('Konepelti')).toBe(true);
+  expect(panelRecogniser([plain])('Mootorikate')).toBe(false);
+  expect(panelRecogniser([plain, german])('Mootorikate')).toBe(true);
 });
 
 test('a template read from a file goes before built-in ones that fit as well', () => {

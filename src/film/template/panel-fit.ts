@@ -1,3 +1,4 @@
+import { remembered } from '../../base/remembered.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
 import type { Part } from './panel-sense.ts';
 import { rearClosures } from './panel-vocabulary.ts';
@@ -6,17 +7,15 @@ import type { Panel } from './template.ts';
 /** A panel with what its id and name say in the vocabulary; empty where they say nothing. */
 export type KnownPanel = { readonly panel: Panel; readonly meanings: readonly LabelMeaning[] };
 
-const known = new WeakMap<Panel, KnownPanel>();
+const said = remembered((text) =>
+  meanings(labelWords(text)).filter(({ part, weak }) => part !== undefined && !weak),
+);
 
-/** Worked out once for each panel. */
-export function knownPanel(panel: Panel): KnownPanel {
-  const before = known.get(panel);
-  if (before !== undefined) return before;
-  const named = [panel.id, panel.name].flatMap((text) => meanings(labelWords(text)));
-  const own = { panel, meanings: named.filter(({ part, weak }) => part !== undefined && !weak) };
-  known.set(panel, own);
-  return own;
-}
+/** Templates share most of their panels: what an id and a name say is worked out once for all. */
+export const knownPanel = (panel: Panel): KnownPanel => ({
+  panel,
+  meanings: [...said(panel.id), ...said(panel.name)],
+});
 
 export const panelsThatFit = (
   panels: readonly KnownPanel[],

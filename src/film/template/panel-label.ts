@@ -23,11 +23,13 @@ const knownWords: ReadonlySet<string> = new Set(
 );
 /**
  * Words that may be written without a gap (`frontleftdoor`, `Vordertür`): not single letters or
- * fillers, nor the short words of other languages, of which any word could be made.
+ * fillers, nor the short words of other languages, of which any word could be made; a word in a script
+ * without gaps may be one letter.
  */
+const gapless = /^[\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}\p{sc=Hangul}ー]+$/u;
 const gluedWords = [...vocabulary.keys()]
   .filter((key) => !key.includes(' ') && key !== 'the')
-  .filter((key) => key.length > (englishWords.has(key) ? 1 : 3))
+  .filter((key) => key.length > (gapless.test(key) ? 0 : englishWords.has(key) ? 1 : 3))
   .sort((a, b) => b.length - a.length);
 
 export const isKnownWord = (word: string): boolean => knownWords.has(word);
@@ -87,17 +89,28 @@ function combine(
   soFar: LabelMeaning,
 ): readonly LabelMeaning[] {
   if (from === words.length) return [soFar];
-  const lengths = Array.from(
-    { length: Math.min(longestPhrase, words.length - from) },
-    (_, i) => i + 1,
-  );
-  return lengths.flatMap((length) => {
-    const phrase = words.slice(from, from + length).join(' ');
-    return (vocabulary.get(phrase) ?? []).flatMap((sense) => {
+  return phrasesAt(words, from).flatMap(({ length, phrase, senses }) =>
+    senses.flatMap((sense) => {
       const merged = merge(soFar, sense, phrase.length === 1);
       return merged === undefined ? [] : combine(words, from + length, merged);
-    });
+    }),
+  );
+}
+
+type Phrase = {
+  readonly length: number;
+  readonly phrase: string;
+  readonly senses: readonly Sense[];
+};
+
+/** The known phrases that begin here; of one that means something as a whole, no part of it. */
+function phrasesAt(words: readonly string[], from: number): readonly Phrase[] {
+  const all = Array.from({ length: Math.min(longestPhrase, words.length - from) }, (_, i) => {
+    const phrase = words.slice(from, from + i + 1).join(' ');
+    return { length: i + 1, phrase, senses: vocabulary.get(phrase) ?? [] };
   });
+  const asOne = all.filter(({ senses }) => senses.some((sense) => sense.asOne));
+  return asOne.length > 0 ? asOne : all;
 }
 
 /** Both together, or none when they contradict; a single letter must add something new. */

@@ -5,7 +5,9 @@
  * handed back as ambiguous or unknown, with what would help, and never guessed. The id, the name and
  * the other labels of a panel always match, also where the vocabulary does not know them.
  */
+import { at } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
+import { remembered } from '../../base/remembered.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
@@ -28,32 +30,12 @@ export type PanelNameOptions = {
 
 type PanelMatcher = (label: string) => PanelMatch;
 
-const matchers = new WeakMap<VehicleTemplate, PanelMatcher>();
-
 /** Answers for one template; each template and each label is worked out once. */
 export function panelMatcher(
   template: VehicleTemplate,
   options: PanelNameOptions = {},
 ): PanelMatcher {
-  if (options.driveSide !== undefined) return createMatcher(template, options);
-  const match = matchers.get(template) ?? createMatcher(template, options);
-  matchers.set(template, match);
-  return match;
-}
-
-function createMatcher({ panels }: VehicleTemplate, options: PanelNameOptions): PanelMatcher {
-  const answers = new Map<string, PanelMatch>();
-  return (label) => {
-    const known = answers.get(label);
-    if (known !== undefined) return known;
-    const meant = () => panels.map(knownPanel);
-    const answer =
-      exactMatch(exactIndex(panels), label) ??
-      matchByMeaning(meant(), label, options) ??
-      unknownLabel(meant(), label, options);
-    answers.set(label, answer);
-    return answer;
-  };
+  return matchersOf(template, options).match;
 }
 
 /** Whether a label names one panel of any of the templates; quick, since it gives no advice. */
@@ -61,21 +43,37 @@ export function panelRecogniser(
   templates: readonly VehicleTemplate[],
   options: PanelNameOptions = {},
 ): (label: string) => boolean {
-  const answers = new Map<string, boolean>();
-  return (label) => {
-    const before = answers.get(label);
-    if (before !== undefined) return before;
-    const answer =
-      /\p{L}/u.test(label) &&
-      templates.some(({ panels }) => {
-        const match =
-          exactMatch(exactIndex(panels), label) ??
-          matchByMeaning(panels.map(knownPanel), label, options);
-        return match?.kind === 'match';
-      });
-    answers.set(label, answer);
-    return answer;
-  };
+  const matchers = templates.map((template) => matchersOf(template, options));
+  return remembered(
+    (label) => /\p{L}/u.test(label) && matchers.some(({ meant }) => meant(label)?.kind === 'match'),
+  );
+}
+
+type Matchers = {
+  /** What a label means here, without advice for one that means nothing. */
+  readonly meant: (label: string) => PanelMatch | undefined;
+  readonly match: PanelMatcher;
+};
+
+const matchersByTemplate = new WeakMap<VehicleTemplate, Matchers>();
+
+function matchersOf(template: VehicleTemplate, options: PanelNameOptions): Matchers {
+  if (options.driveSide !== undefined) return createMatchers(template, options);
+  const matchers = matchersByTemplate.get(template) ?? createMatchers(template, options);
+  matchersByTemplate.set(template, matchers);
+  return matchers;
+}
+
+function createMatchers({ panels }: VehicleTemplate, options: PanelNameOptions): Matchers {
+  const known = () => panels.map(knownPanel);
+  const meant = remembered(
+    (label: string) =>
+      exactMatch(exactIndex(panels), label) ?? matchByMeaning(known(), label, options),
+  );
+  const match = remembered(
+    (label: string) => meant(label) ?? unknownLabel(known(), label, options),
+  );
+  return { meant, match };
 }
 
 const plainKey = (label: string): string => label.normalize('NFKC').trim().toLowerCase();
@@ -226,7 +224,7 @@ export function bestTemplate(
     .sort((a, b) => totalArea(a.template) - totalArea(b.template));
   const own = equal.filter(({ template }) => template.origin !== undefined);
   const likely = own.length > 0 ? own : equal;
-  const best = likely[Math.floor((likely.length - 1) / 2)] ?? first;
+  const best = at(likely, Math.floor((likely.length - 1) / 2));
   return {
     ...best,
     tied: equal.filter((fit) => fit !== best).map(({ template }) => template),
@@ -240,10 +238,10 @@ function fitOf(
   options: PanelNameOptions,
 ): TemplateFit {
   const labels = [...parts.keys()];
-  const match = panelMatcher(template, options);
+  const { meant } = matchersOf(template, options);
   const matches = labels.flatMap((label) => {
-    const answer = match(label);
-    return answer.kind === 'match' ? [{ label, panel: answer.panel }] : [];
+    const answer = meant(label);
+    return answer?.kind === 'match' ? [{ label, panel: answer.panel }] : [];
   });
   const matchedLabels = new Set(matches.map(({ label }) => label));
   return {

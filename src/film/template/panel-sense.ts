@@ -31,4 +31,6 @@ export type Sense = {
   readonly sideWord?: true;
   /** A reading taken only where no better one fits: `fr` as front, not front right. */
   readonly weak?: true;
+  /** A phrase that means this alone, whatever its words mean apart. */
+  readonly asOne?: true;
 };

@@ -1,10 +1,12 @@
 /**
- * The words of the trade for body panels, British and American and of five languages more, and what
+ * The words of the trade for body panels, British and American and of other languages, and what
  * each can mean. A word may have several senses (`r` is right or rear); phrases are keys of several
  * words. All are singular.
  */
 import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
 import { abroadEntries, wordsAbroad } from './panel-words-abroad.ts';
+import { wordsEast } from './panel-words-east.ts';
+import { wordsFurther } from './panel-words-further.ts';
 
 const same = (senses: readonly Sense[], ...spellings: readonly string[]) =>
   spellings.map((spelling): readonly [string, readonly Sense[]] => [spelling, senses]);
@@ -87,7 +89,7 @@ export const englishWords: ReadonlyMap<string, readonly Sense[]> = new Map([
 ]);
 
 export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
-  ...Object.values(wordsAbroad).flatMap(abroadEntries),
+  ...Object.values({ ...wordsFurther, ...wordsEast, ...wordsAbroad }).flatMap(abroadEntries),
   ...englishWords,
 ]);
 

@@ -5,35 +5,37 @@
  * known only in phrases that leave no doubt, and `del` (front, or `of the`) with both its senses.
  */
 import type { Sense } from './panel-sense.ts';
+import {
+  bonnet,
+  boot,
+  bumper,
+  door,
+  driver,
+  filler,
+  front,
+  left,
+  mirror,
+  passenger,
+  quarter,
+  rail,
+  rear,
+  rearDoors,
+  right,
+  roof,
+  sill,
+  tailgate,
+  vanSide,
+  type WordRow,
+  wing,
+} from './panel-word-rows.ts';
 
-/** What words mean, then the words, parted by commas. */
-type Row = readonly [Sense | readonly Sense[], string];
-
-const left: Sense = { side: 'left' };
-const right: Sense = { side: 'right' };
-const front: Sense = { end: 'front' };
-const rear: Sense = { end: 'rear' };
-const bonnet: Sense = { part: 'bonnet' };
-const roof: Sense = { part: 'roof' };
-const wing: Sense = { part: 'wing' };
-const door: Sense = { part: 'door' };
-const quarter: Sense = { part: 'quarter' };
-const vanSide: Sense = { part: 'van-side' };
-const boot: Sense = { part: 'boot' };
-const tailgate: Sense = { part: 'tailgate' };
-const rearDoors: Sense = { part: 'rear-doors' };
-const bumper: Sense = { part: 'bumper' };
-const sill: Sense = { part: 'sill' };
-const mirror: Sense = { part: 'mirror' };
-const rail: Sense = { part: 'rail' };
-const driver: Sense = { kerb: 'driver' };
-const passenger: Sense = { kerb: 'passenger' };
-const filler: Sense = {};
-
-const german: readonly Row[] = [
+const german: readonly WordRow[] = [
   [bonnet, 'motorhaube, haube, kühlerhaube'],
   [roof, 'dach'],
-  [wing, 'kotflügel'],
+  [wing, 'kotflügel, kotfl'],
+  // A left hand in English, and `links hinten`: beside a German word it may be either.
+  [{ ...wing, ...rear, ...left }, 'kotflügel lh, kotflügel l h, kotfl lh, kotfl l h'],
+  [{ ...door, ...rear, ...left }, 'tür lh, tür l h, türe lh, türe l h'],
   [door, 'tür, türe'],
   [rearDoors, 'tür hinten, türe hinten, türen hinten, hintere tür, hintere türen'],
   [{ ...door, ...front }, 'vordertür'],
@@ -63,7 +65,7 @@ const german: readonly Row[] = [
   [filler, 'seite'],
 ];
 
-const french: readonly Row[] = [
+const french: readonly WordRow[] = [
   [bonnet, 'capot, capot moteur'],
   [roof, 'toit, pavillon'],
   [wing, 'aile'],
@@ -92,11 +94,11 @@ const french: readonly Row[] = [
   [filler, 'côté, de, la, le'],
 ];
 
-const spanish: readonly Row[] = [
+const spanish: readonly WordRow[] = [
   [bonnet, 'capó'],
   [roof, 'techo'],
   [wing, 'aleta, guardabarros, guardabarro, guardafango, salpicadera'],
-  [door, 'puerta'],
+  [door, 'puerta, pta'],
   [rearDoors, 'puerta trasera, puertas traseras'],
   [boot, 'maletero, cajuela, baúl, tapa del maletero, tapa de maletero'],
   [tailgate, 'portón, portalón'],
@@ -113,7 +115,7 @@ const spanish: readonly Row[] = [
   [filler, 'lado, el'],
 ];
 
-const italian: readonly Row[] = [
+const italian: readonly WordRow[] = [
   [bonnet, 'cofano, cofano motore'],
   [roof, 'tetto'],
   [wing, 'parafango'],
@@ -138,7 +140,7 @@ const italian: readonly Row[] = [
   [filler, 'lato'],
 ];
 
-const dutch: readonly Row[] = [
+const dutch: readonly WordRow[] = [
   [bonnet, 'motorkap'],
   [roof, 'dak'],
   [wing, 'spatbord, spatscherm, scherm'],
@@ -172,7 +174,7 @@ const bare = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, 
 
 /** Every word abroad with its senses, in all its spellings. */
 export const abroadEntries = (
-  rows: readonly Row[],
+  rows: readonly WordRow[],
 ): readonly (readonly [string, readonly Sense[]])[] =>
   rows.flatMap(([meaning, words]) => {
     const senses = Array.isArray(meaning) ? meaning : [meaning];

@@ -6,7 +6,7 @@
  * the list it would be none. And some reading must show a µm or so (0.001 mm, 0.0001 inch): a film
  * rounded to 0.01 mm is not one that anybody can plan by.
  */
-import { numberOf, numberShape } from './numbers.ts';
+import { type NumberShape, numberOf, numberShape } from './numbers.ts';
 import { sentinelOf } from './sentinels.ts';
 import { type Largest, otherUnitHint, type TableUnit } from './unit.ts';
 
@@ -47,6 +47,10 @@ export function whyNotCoarse(
   const message = `readings in ${unit} need ${decimals} decimals, and here they have ${finest}`;
   return { message, hint: 'export them in µm: rounded so, a film is not known well enough' };
 }
+
+/** Whether a number has the decimals that a film in the unit needs to be known to a µm or so. */
+export const isFine = ({ fraction }: NumberShape, unit: CoarseUnit): boolean =>
+  fraction.length >= paint[unit].decimals;
 
 /** How the numbers become µm, for the decision. */
 export const factorSentence = (unit: TableUnit): string =>

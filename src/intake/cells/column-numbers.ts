@@ -5,6 +5,7 @@
  * grouped digits that no gauge can show (`12.345`, `65.535`): likely decimals, and not proof enough
  * alone. *Open* ones (`1.234`) fit both readings. *Grouped* ones certainly have thousands.
  */
+import { remembered } from '../../base/remembered.ts';
 import {
   type DecimalMark,
   joined,
@@ -48,6 +49,9 @@ export type SortedNumbers = {
   readonly thinnest: number;
 };
 
+/** The next piece of a file has the same texts. */
+const shapeOf = remembered(numberShape);
+
 export function sortNumbers(
   counts: TextCounts,
   largestReading: Largest,
@@ -55,7 +59,7 @@ export function sortNumbers(
 ): SortedNumbers {
   const largest = largestReading();
   const numbers = [...counts].flatMap(([text, count]): ColumnNumber[] => {
-    const shape = numberShape(text);
+    const shape = shapeOf(text);
     return shape === undefined || sentinelOf(numberOf(shape), largest) !== undefined
       ? []
       : [{ text, shape, count }];
@@ -98,7 +102,9 @@ export function sortNumbers(
     thousandsBare: large.length > 0,
     signsBehind: writesSignsBehind(numbers),
     ownMarks: total(numbers.filter(({ shape }) => shape.ownMark)),
-    middle: middleOf(settled, (shape) => largest / most(shape)),
+    get middle() {
+      return middleOf(settled, (shape) => largest / most(shape));
+    },
     largest,
     thinnest,
   };

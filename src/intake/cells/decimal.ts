@@ -129,9 +129,11 @@ function thousandsOf(
     }
   }
   // A blank may also stand between two numbers of one cell.
-  const blanks = numbers.grouped.filter(({ shape }) => shape.thousands === ' ');
-  const readable = blanks.every(({ shape }) => numberOf(shape) <= numbers.largest);
-  if (!readable || !fewAmongPaint(blanks, numbers)) counts.delete(' ');
+  if (counts.has(' ')) {
+    const blanks = numbers.grouped.filter(({ shape }) => shape.thousands === ' ');
+    const readable = blanks.every(({ shape }) => numberOf(shape) <= numbers.largest);
+    if (!readable || !fewAmongPaint(blanks, numbers)) counts.delete(' ');
+  }
   const [most] = [...counts].sort((a, b) => b[1] - a[1]);
   return most?.[0] ?? '';
 }

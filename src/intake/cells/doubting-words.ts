@@ -31,11 +31,12 @@ const against = wholeWords(
   mistyped|ignore|ignored|disregard|discard|discarded|do not use|don't use|dont use|do not count|
   don't count|not valid|invalid|unreliable|not reliable|deleted|delete|exclude|excluded|omit|omitted|
   void|voided|cancelled|canceled|rejected|struck out|doubtful|dubious|estimated|guessed|slipped|
-  re ?read|re ?measured|should be|should read|must be|not counted|bad reading|faulty reading`,
+  re ?read|re ?measured|should be|should read|must be|not counted|bad reading|faulty reading|lifted|tilted|
+  on tape|on masking tape|on dirt|on wax|not on car`,
   `falsch|falsche|falscher|falsches|geloscht|loschen|ungultig|fehlmessung|messfehler|fehler|fehlerhaft|
   ignorieren|ignoriert|nicht verwenden|nicht verwendet|nicht benutzen|nicht werten|nicht gewertet|
   nicht zahlen|nicht berucksichtigen|verworfen|verwerfen|irrtum|irrtumlich|versehen|versehentlich|
-  verrutscht|vertippt|zweifelhaft|unbrauchbar|nachgemessen|geschatzt|muss heissen`,
+  abgerutscht|abgehoben|verkantet|verrutscht|vertippt|zweifelhaft|unbrauchbar|nachgemessen|geschatzt|muss heissen`,
   `faux|fausse|erreur|errone|erronee|incorrecte|ignorer|ne pas utiliser|ne pas tenir compte|
   ne pas compter|supprime|supprimee|annule|annulee|invalide|douteux|douteuse|a refaire`,
   `erroneo|erronea|equivocado|equivocada|incorrecto|incorrecta|ignorar|no usar|no utilizar|no contar|
@@ -47,7 +48,7 @@ const against = wholeWords(
   ошибка|ошибочно|ошибочное|неверно|неверное|не использовать|не учитывать|удалено|игнорировать`,
 );
 /** Written without blanks between words. */
-const signs = /誤り|誤測|無視|削除|除外|错误|錯誤|忽略|作废|作廢|删除|刪除|排除/u;
+const signs = /誤り|誤測|無視|無効|削除|除外|无效|無效|错误|錯誤|忽略|作废|作廢|删除|刪除|排除/u;
 /** `Errors: 0`, `no errors`, `Deleted: none`: nothing is taken back. */
 const nothing =
   /^(?:no|without|keine?|ohne|aucune?|sans|sin|ningun\p{L}*|nessun\p{L}*|senza|geen)\s+\p{L}+\.?$|[:=;,\t ]\s*(?:0|no|none|nil|keine?|nein|aucune?|non|ningun\p{L}*|nessun\p{L}*|geen|nee|-+)\s*$/u;
@@ -57,5 +58,6 @@ export function speaksAgainst(text: string): boolean {
   if (text === '' || /^[\d.,]+$/u.test(text)) return false;
   const folded = foldedText(text);
   if (nothing.test(folded)) return false;
+  if (/^e(?:rr?)?[\s.:#_-]*\d{1,4}$/u.test(folded)) return true;
   return against.test(folded) || signs.test(text) || namesDeletion(text);
 }

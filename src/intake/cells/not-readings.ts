@@ -32,7 +32,7 @@ const gaugeError: Meaning = { class: 'error', says: 'is an error of the gauge' }
 const signs: readonly (readonly [RegExp, Meaning])[] = [
   [/^(?:[-‒–—―_.·…/\\\s＿ーｰ─━]*|[-–—]+[.,][-–—]+|\?+|\\N)$/u, noReading],
   [
-    /^#(?:N\/A|N\/D|N\/B|NV|NUM|NULL|NAME|NOM|NOMBRE|REF|BEZUG|DIV\/0|VALUE|WERT|VALEUR|VALORE?|WAARDE|ZAHL|GETAL|SPILL|CALC)[!?]?$/iu,
+    /^#¿?(?:N\/A|N\/D|N\/B|NV|NUM|NULL|NAME|NOM|NOMBRE|REF|BEZUG|DIV\/0|VALUE|WERT|VALEUR|VALORE?|WAARDE|ZAHL|GETAL|SPILL|CALC)[!?]{0,2}$/iu,
     { class: 'error', says: 'is an error of a spreadsheet' },
   ],
   [

@@ -116,9 +116,8 @@ function thousandsNamed(mark: string): ThousandsMark {
 
 /** The number of a shape, its mark taken as the decimal mark. */
 export function numberOf({ negative, whole, fraction, exponent = 0 }: NumberShape): number {
-  const size = Number(
-    `${whole === '' ? '0' : whole}.${fraction === '' ? '0' : fraction}e${exponent}`,
-  );
+  const digits = fraction === '' ? whole : `${whole}.${fraction}`;
+  const size = Number(exponent === 0 ? digits : `${digits}e${exponent}`);
   return negative && size !== 0 ? -size : size;
 }
 

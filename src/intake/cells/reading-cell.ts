@@ -130,7 +130,8 @@ function unitOfCell(
   if (isLostMicro(unitText) && unit === 'um') return unit;
   const named = unitNamed(unitText);
   if (named === unit) return unit;
-  if (named !== undefined && named !== 'other' && ownUnits && provesOwnUnit(value, named, unit))
+  const mayProve = ownUnits || cellsNameUnits;
+  if (named !== undefined && named !== 'other' && mayProve && provesOwnUnit(value, named, unit))
     return named;
   if (named === 'other' || named === 'mm' || named === 'inch') {
     const message = `${quoted(text)} is in a unit that is not one of film thickness`;

@@ -48,7 +48,7 @@ export const largestIn =
     largest / micrometresPer[own];
 
 const spellings: Readonly<Record<NamedUnit, string>> = {
-  um: `µm µ um ums my mym micron microns micra micrometre micrometres micrometer micrometers mikron
+  um: `µm µ um ums my mym mic mics micron microns micra micrometre micrometres micrometer micrometers mikron
     mikrons mikrometer mikrometern micromètre micromètres micrómetro micrómetros micrometro micrometri
     micras mikrometr mkm мкм микрон микрона
     микронов микрометр микрометров 微米 マイクロメートル マイクロメーター ミクロン µ-meter micron(s)

@@ -71,3 +71,6 @@ export const layerNamed = (text: string): string => {
   const layer = text.toLowerCase();
   return wholeFilm.has(layer) ? '' : layer;
 };
+
+/** "The same as above". */
+export const ditto = /^(?:〃|"|''|ditto|dto\.?|do\.|idem)$/iu;

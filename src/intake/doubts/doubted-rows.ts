@@ -1,10 +1,11 @@
 /**
- * Rows that something in them speaks against: a note (`do not use`), a sign or a word at the panel
+ * Rows that something in them speaks against: a note or a cell that is not read (`do not use`, `E07`), a sign or a word at the panel
  * (`// bonnet`, `bonnet?`, `bonnet old`), a point named by a word where the others have numbers (`prev.`).
  * They may be readings all the same, so they are read, and told.
  */
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
+import { columnTexts } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
 import { known } from '../statistics/word-test.ts';
 import { placeOf, type Table } from '../tables/table.ts';
@@ -16,21 +17,27 @@ export function tellDoubtedRows(table: Table, findings: Findings): void {
 }
 
 function tellNotes(table: Table, findings: Findings): void {
-  const { header } = table.layout;
-  const columns = [...header.keys()].filter((column) => header[column]?.role === 'note');
+  const { header, unknown } = table.layout;
   const isAgainst = known(speaksAgainst);
-  for (const column of columns) {
+  for (const [column, { role, text: heading }] of header.entries()) {
+    const isNote = role === 'note';
+    if (!isNote && !unknown.includes(column)) continue;
     for (const row of table.rows) {
       const text = (row.cells[column] ?? '').trim();
-      if (text === '' || !isAgainst(text)) continue;
+      // A lone mark in a column that is not read may mean anything.
+      if (isNote ? text === '' : !telling.test(text)) continue;
+      if (!isAgainst(text)) continue;
       findings.add('warning', 'reading-doubted', () => ({
-        message: `the reading is kept, and its note may say otherwise: "${text}"`,
+        message: `the reading is kept, and its ${isNote ? 'note' : `"${heading}"`} may say otherwise: "${text}"`,
         at: placeOf(table, row, column),
         hint: 'if it does not count, take the row out',
       }));
     }
   }
 }
+
+/** A word, or a code of an error as gauges show it. */
+const telling = /\p{L}{4}|^e(?:rr?)?[\s.:#_-]*\d{1,4}$/iu;
 
 /** A sign before, behind or around a name, as people put a row out. */
 const signed =
@@ -45,10 +52,21 @@ const stateOfPanel = wholeWords(
 const isMarked = (name: string): boolean =>
   signed.test(name) || stateOfPanel.test(foldedText(name));
 
+/** Every letter of a name was lost, so that two panels may have it. */
+const lostName = /^[?\ufffd\s]+$/u;
+
 /** Where every panel has such a mark it is how they are called. */
 function tellMarkedPanels(table: Table, findings: Findings): void {
   const names = panelNames(table);
-  const marked = [...names].filter(([name]) => isMarked(name));
+  for (const [name, { row, column }] of names) {
+    if (!lostName.test(name)) continue;
+    findings.add('error', 'character-lost', () => ({
+      message: `"${name}" was a panel’s name: its letters were lost before the file came here`,
+      at: placeOf(table, row, column),
+      hint: 'export the file again as UTF-8, or write the name anew',
+    }));
+  }
+  const marked = [...names].filter(([name]) => !lostName.test(name) && isMarked(name));
   if (marked.length === names.size) return;
   for (const [name, { row, column }] of marked) {
     findings.add('warning', 'reading-doubted', () => ({
@@ -77,15 +95,8 @@ function panelNames({ layout, header, rows }: Table): ReadonlyMap<string, Cell> 
 
 /** Each text of a column, and the row where it stands first. */
 function firstRows(rows: readonly Row[], column: number): ReadonlyMap<string, Row> {
-  const seen = new Set<string>();
   const firsts = new Map<string, Row>();
-  for (const row of rows) {
-    const cell = row.cells[column] ?? '';
-    if (seen.has(cell)) continue;
-    seen.add(cell);
-    const text = cell.trim();
-    if (text !== '' && !firsts.has(text)) firsts.set(text, row);
-  }
+  for (const [text, { row }] of columnTexts(rows, column)) if (text !== '') firsts.set(text, row);
   return firsts;
 }
 

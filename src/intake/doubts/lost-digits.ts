@@ -3,16 +3,20 @@
  * a narrow column, and the digits that it hides are not in the file.
  */
 import type { Findings } from '../findings.ts';
+import { someText } from '../rows/column-texts.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 const rounded = /^\d(?:[.,]\d)?[eE]\+?0*[1-4]$/u;
 
 export function tellLostDigits(table: Table, findings: Findings): void {
-  for (const row of table.rows) {
-    for (const { column } of table.layout.readings) {
-      const cell = row.cells[column] ?? '';
-      if (!/e/iu.test(cell)) continue;
-      const text = cell.trim();
+  const { layout, rows } = table;
+  const columns = layout.readings.filter(({ column }) =>
+    someText(rows, column, (text) => rounded.test(text)),
+  );
+  if (columns.length === 0) return;
+  for (const row of rows) {
+    for (const { column } of columns) {
+      const text = (row.cells[column] ?? '').trim();
       if (!rounded.test(text)) continue;
       findings.add('warning', 'reading-doubted', () => ({
         message: `"${text}" may have lost digits: a narrow column of a spreadsheet shows numbers so`,

@@ -4,12 +4,12 @@
  * vehicle.
  */
 import type { Findings } from '../findings.ts';
-import type { Row } from '../rows/tokens.ts';
+import { type ColumnTexts, columnTexts } from '../rows/column-texts.ts';
 import { roleOfKey } from '../tables/sayings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 const words =
-  /^(?:temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero plate|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?)(?:\s*[:#\d].*)?$/iu;
+  /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?)(?:\s*[:#\d].*)?$/iu;
 
 export function tellOtherQuantities(
   { layout, ...table }: Table,
@@ -19,14 +19,18 @@ export function tellOtherQuantities(
   for (const role of ['panel', 'point'] as const) {
     const column = layout.columns.get(role);
     if (column === undefined) continue;
+    const { rows } = table;
+    const texts = columnTexts(rows, column);
+    const isOther = (label: string): boolean =>
+      (words.test(label) || (role === 'panel' && isHeading(label, texts))) && !isPanel(label);
+    const others = new Set([...texts.keys()].filter(isOther));
+    if (others.size === 0) continue;
     let above = '';
-    for (const row of table.rows) {
-      const cell = row.cells[column] ?? '';
-      if (cell === above) continue;
-      above = cell;
-      const label = cell.trim();
-      const heading = role === 'panel' && isHeading(label, column, table.rows);
-      if (!(words.test(label) || heading) || isPanel(label)) continue;
+    for (const row of rows) {
+      const label = (row.cells[column] ?? '').trim();
+      if (label === above) continue;
+      above = label;
+      if (!others.has(label)) continue;
       findings.add('error', 'panel-missing', () => ({
         message: `"${label}" is no ${role}, and its number no reading of one`,
         at: placeOf(table, row, column),
@@ -37,5 +41,5 @@ export function tellOtherQuantities(
 }
 
 /** `Panel;1;3` among the rows: the head of another table. Where every row is called so it is a name. */
-const isHeading = (label: string, column: number, rows: readonly Row[]): boolean =>
-  roleOfKey(label) === 'panel' && rows.some(({ cells }) => (cells[column] ?? '').trim() !== label);
+const isHeading = (label: string, all: ColumnTexts): boolean =>
+  all.size > 1 && roleOfKey(label) === 'panel';

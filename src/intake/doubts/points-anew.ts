@@ -4,6 +4,7 @@
  * car or another day.
  */
 import type { Findings } from '../findings.ts';
+import { columnTexts } from '../rows/column-texts.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 /** In a table as it is written, before names are filled in below the first of each panel. */
@@ -12,6 +13,7 @@ export function doubtPointsAnew({ layout, ...table }: Table, findings: Findings)
   const [panelAt, pointAt] = [columns.get('panel'), columns.get('point')];
   if (kind !== 'long' || panelAt === undefined || pointAt === undefined || columns.has('repeat'))
     return;
+  if (!columnTexts(table.rows, panelAt).has('')) return;
   let seen = new Set<string>();
   let before = '';
   for (const row of table.rows) {

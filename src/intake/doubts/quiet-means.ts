@@ -10,6 +10,7 @@ import { groupBy } from '../../base/group-by.ts';
 import { readReadingCell } from '../cells/reading-cell.ts';
 import type { Findings } from '../findings.ts';
 import type { SettledTable } from '../readings/readings.ts';
+import { someText } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
 import { startsAsNumber } from '../tables/section-state.ts';
 import { placeOf } from '../tables/table.ts';
@@ -63,11 +64,10 @@ function rowsWithoutPoint({ table, rules }: SettledTable): readonly Suspect[] {
   const [reading] = readings;
   if (kind !== 'long' || pointAt === undefined || panelAt === undefined) return [];
   if (reading === undefined) return [];
-  const numbered = table.rows.some(({ cells }) => startsAsNumber((cells[pointAt] ?? '').trim()));
-  const named = ({ cells }: Row): boolean => {
-    const point = (cells[pointAt] ?? '').trim();
-    return numbered ? startsAsNumber(point) : point !== '';
-  };
+  const numbered = someText(table.rows, pointAt, startsAsNumber);
+  const isName = (point: string): boolean => (numbered ? startsAsNumber(point) : point !== '');
+  if (!someText(table.rows, pointAt, (point) => !isName(point))) return [];
+  const named = ({ cells }: Row): boolean => isName((cells[pointAt] ?? '').trim());
   const groups = groupBy(table.rows, ({ cells }) => (cells[panelAt] ?? '').trim());
   const told = [...groups.values()].flatMap((rows) => {
     const without = rows.filter((row) => !named(row));

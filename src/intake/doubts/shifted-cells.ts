@@ -7,6 +7,7 @@
 
 import type { Findings } from '../findings.ts';
 import type { Row } from '../rows/tokens.ts';
+import { namesStatistic, statisticOf } from '../statistics/statistic-words.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
@@ -39,6 +40,8 @@ export function doubtfulColumns({ delimiter, layout, rows }: Table): readonly nu
     .filter((column) => {
       const next = layout.header[column + 1];
       if (next === undefined || layout.readings.some((r) => r.column === column + 1)) return false;
+      // Of a statistic its value is the witness: one that does not agree is refused (`statistics-check.ts`).
+      if (next.role === undefined && isChecked(next.label)) return false;
       if (next.role !== undefined && textRoles.has(next.role)) return true;
       if (next.role !== undefined && !numberedRoles.has(next.role)) return false;
       return rows.some(({ cells }) => {
@@ -47,6 +50,9 @@ export function doubtfulColumns({ delimiter, layout, rows }: Table): readonly nu
       });
     });
 }
+
+const isChecked = (label: string): boolean =>
+  namesStatistic(label) && statisticOf(label) !== 'other';
 
 /** Whether a reading and the number after it may be one. */
 export const mayBeOne = ({ cells }: Row, column: number): boolean =>

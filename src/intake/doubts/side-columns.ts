@@ -1,39 +1,38 @@
 /**
- * A column of sides, left and right, beside panels that have none in their names: the door of either side
- * would be one panel. Which panel a side and a name make together is not put together here.
+ * A column of sides, left and right, that could not be put together with the panels' names
+ * (`side-column.ts`): the door of either side would be one panel; or a name says the other side.
  */
 import { foldedText } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
-import { plainWords } from '../tables/header.ts';
+import { sideIn, sideNamed } from '../tables/side-column.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
-const headings: ReadonlySet<string> = new Set(
-  'side|sides|hand|l r|lh rh|seite|cote|lado|lato|zijde|kant|strona|sida|side l r|сторона'.split(
-    '|',
-  ),
-);
-const sides =
-  /^(?:l|r|lh|rh|lhs|rhs|left|right|ns|os|n s|o s|nearside|offside|near side|off side|links|rechts|li|re|gauche|droite|g|d|izquierda|derecha|izq|der|i|sinistra|destra|sx|dx|linker|lewa|prawa|vanster|hoger|driver|passenger|front|rear)$/u;
-
-export function doubtSides({ layout, ...table }: Table, findings: Findings): void {
+export function doubtSides(table: Table, findings: Findings): void {
+  const { layout, rows } = table;
   const panelAt = layout.columns.get('panel');
   if (panelAt === undefined) return;
   for (const column of layout.unknown) {
-    if (!headings.has(plainWords(layout.header[column]?.label ?? ''))) continue;
+    const label = layout.header[column]?.label ?? '';
     const firsts = new Map<string, string>();
-    const row = table.rows.find(({ cells }) => {
-      const [panel, side] = [panelAt, column].map((at) => foldedText((cells[at] ?? '').trim()));
-      if (panel === undefined || side === undefined || !sides.test(side)) return false;
-      const first = firsts.get(panel) ?? side;
-      firsts.set(panel, first);
-      return first !== side;
-    });
-    if (row === undefined) continue;
-    const panel = (row.cells[panelAt] ?? '').trim();
-    findings.add('error', 'panel-ambiguous', () => ({
-      message: `"${panel}" has rows of several sides, and its name does not say which`,
-      at: placeOf(table, row, panelAt),
-      hint: `write the side into the name of the panel: "${(row.cells[column] ?? '').trim()} ${panel}"`,
-    }));
+    for (const row of rows) {
+      const [panel = '', text = ''] = [panelAt, column].map((at) => (row.cells[at] ?? '').trim());
+      const side = sideIn(label, text);
+      if (side === undefined) continue;
+      const own = sideNamed(panel);
+      const first = firsts.get(foldedText(panel)) ?? side;
+      firsts.set(foldedText(panel), first);
+      const contradicted = own !== undefined && own !== side;
+      if (!contradicted && first === side) continue;
+      findings.add('error', 'panel-ambiguous', () => ({
+        message: contradicted
+          ? `"${panel}" and "${text}" beside it name two sides`
+          : `"${panel}" has rows of several sides, and its name does not say which`,
+        at: placeOf(table, row, panelAt),
+        hint: contradicted
+          ? 'correct the one that is wrong'
+          : `write the side into the name of the panel: "${text} ${panel}"`,
+      }));
+      break;
+    }
   }
 }

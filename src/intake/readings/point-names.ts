@@ -25,7 +25,22 @@ export type PointNames = {
   ) => NamedPoint;
 };
 
-type Group = { count: number; readonly points: Map<string, Set<number> | number> };
+type Group = {
+  count: number;
+  /** Points `1` to this number were read once each, in this order, and no others: nearly all panels. */
+  inOrder: number;
+  /** How often each point was read, or which repeats; of no meaning before a point is out of order. */
+  points: Map<string, Set<number> | number> | undefined;
+};
+
+/** The names of points that are counted on; of a panel with more each is written down. */
+const counted = Array.from({ length: 200 }, (_, k) => String(k + 1));
+
+/** The points of a group one by one, from when they are no longer in order. */
+function pointsOf(group: Group): Map<string, Set<number> | number> {
+  group.points ??= new Map(counted.slice(0, group.inOrder).map((name) => [name, 1]));
+  return group.points;
+}
 
 /** With `severalOperators` the same repeat of a point may come once from each. */
 export function createPointNames(severalOperators: boolean): PointNames {
@@ -38,7 +53,7 @@ export function createPointNames(severalOperators: boolean): PointNames {
       return last.group;
     }
     const key = `${vehicle ?? ''}\0${panel}\0${layer}`;
-    const group = groups.get(key) ?? { count: 0, points: new Map() };
+    const group = groups.get(key) ?? { count: 0, inOrder: 0, points: undefined };
     groups.set(key, group);
     last = { vehicle, panel, layer, group };
     return group;
@@ -56,14 +71,20 @@ export function createPointNames(severalOperators: boolean): PointNames {
       const group = groupOf(vehicle, panel, layer);
       const point = written === '' ? unreserved(group) : written;
       if (!isReading) return { point, repeat: explicit ?? 0, taken: false };
-      const before = group.points.get(point) ?? 0;
+      const isFirst = explicit === undefined || explicit === 1;
+      if (isFirst && group.points === undefined && point === counted[group.inOrder]) {
+        group.inOrder += 1;
+        return { point, repeat: 1, taken: false };
+      }
+      const points = pointsOf(group);
+      const before = points.get(point) ?? 0;
       const next = explicit === undefined || explicit === Number(before) + 1;
       if (next && typeof before === 'number') {
-        group.points.set(point, before + 1);
+        points.set(point, before + 1);
         return { point, repeat: before + 1, taken: false };
       }
       const used = typeof before === 'number' ? firstNumbers(before) : before;
-      group.points.set(point, used);
+      points.set(point, used);
       const repeat = explicit ?? Math.max(0, ...used) + 1;
       const taken = !severalOperators && used.has(repeat);
       used.add(repeat);

@@ -99,19 +99,25 @@ const asText = (text: string): string =>
 type Column<T> = (row: Row) => T;
 type TextAt = (row: Row, column: number) => string;
 
-/** Rows of one panel stand together: a cell like the one above is not read again. */
+/** Rows of one panel stand together, and few texts name points: a cell is read once. */
 function column<T>(at: number | undefined, without: () => T, read: (text: string) => T): Column<T> {
-  let above: { readonly cell: string; readonly value: T } | undefined;
   if (at === undefined) {
     const value = without();
     return () => value;
   }
+  const known = new Map<string, { readonly cell: string; readonly value: T }>();
+  let above: { readonly cell: string; readonly value: T } | undefined;
   return ({ cells }) => {
     const cell = cells[at] ?? '';
-    if (above?.cell !== cell) above = { cell, value: read(cell.trim()) };
+    if (above?.cell !== cell) {
+      above = known.get(cell) ?? { cell, value: read(cell.trim()) };
+      if (known.size < mostTexts) known.set(cell, above);
+    }
     return above.value;
   };
 }
+/** Texts kept of a column: points and panels are fewer, and names of vehicles come in one place each. */
+const mostTexts = 1000;
 
 function word<T>(
   at: number | undefined,

@@ -71,8 +71,11 @@ function collide(tables: readonly Table[], spellings: ReadonlyMap<string, string
     ).map((role) => layout.columns.get(role));
     return rows.some(({ cells }) => {
       const text = (cells[pointAt] ?? '').trim();
-      const panel = cells[panelAt] ?? given.panel ?? '';
-      const key = `${cells[vehicleAt] ?? given.vehicle ?? ''}\0${panel}\0${spellings.get(text) ?? ''}`;
+      const [panel, vehicle] = [
+        cells[panelAt] ?? given.panel ?? '',
+        cells[vehicleAt] ?? given.vehicle ?? '',
+      ];
+      const key = `${vehicle.trim()}\0${panel.trim()}\0${spellings.get(text) ?? ''}`;
       const before = used.get(key) ?? text;
       used.set(key, before);
       return before !== text;

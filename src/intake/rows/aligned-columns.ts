@@ -46,9 +46,9 @@ export function alignByBlanks(
   return odd === -1 ? { text: aligned.join('\n') } : { odd };
 }
 
-/** `------- -----  ----` under the header is drawn, and no row. */
+/** `------- -----  ----` or one long rule under the header is drawn, and no row. */
 const withoutRule = (line: string): string =>
-  /^\s*-{2,}(?:\s+-{2,})+\s*$/u.test(line) ? ' '.repeat(line.length) : line;
+  /^\s*(?:-{2,}(?:\s+-{2,})+|-{5,}|={5,}|_{5,})\s*$/u.test(line) ? ' '.repeat(line.length) : line;
 
 const spansOf = (line: string): readonly Span[] =>
   [...line.matchAll(/\S+(?: \S+)*/gu)].map(({ 0: cell, index }) => ({

@@ -8,6 +8,7 @@
  */
 import { parse } from 'csv-parse/sync';
 import { type Diagnostic, found, type Outcome, refused } from '../../base/diagnostics.ts';
+import { plainCells } from './plain-cells.ts';
 import { cellOffset, type Row } from './row.ts';
 import { rowFault, tooManyColumns } from './row-faults.ts';
 import {
@@ -29,6 +30,8 @@ export type SplitRows = {
   /** Where the next row starts: the end of the text, or a row that is not complete yet. */
   readonly end: Start;
 };
+
+const noCells: readonly string[] = [];
 
 type EscapedCell = { readonly row: number; readonly column: number };
 
@@ -68,7 +71,8 @@ export function splitRows(
   const rows: Row[] = [];
   const escaped: EscapedCell[] = [];
   const faults: Diagnostic[] = [];
-  let above: readonly string[] = [];
+  /** The cells of the row above, where they stand in the text as they are. */
+  let above: readonly string[] = noCells;
   let { offset, line } = start;
   let quoteAt = text.indexOf(rules.quote, offset);
   while (offset < text.length && rows.length < atMost && faults.length < mostFaults) {
@@ -79,13 +83,12 @@ export function splitRows(
       ? { end: lineEnd, cells: [] }
       : quoted
         ? rowWithQuotes(source, rules, offset)
-        : rowWithoutQuotes(source, delimiter, offset, lineEnd);
+        : rowWithoutQuotes(source, delimiter, offset, lineEnd, above);
     if (!whole && mayGoOn(step, text, offset, rules)) break;
     if (step.fault !== undefined) faults.push(step.fault);
     else if (step.cells.some(isFilled)) {
       for (const column of step.escaped ?? []) escaped.push({ row: rows.length, column });
-      shareNames(step.cells, above);
-      above = step.cells;
+      above = quoted ? noCells : step.cells;
       rows.push({
         cells: step.cells,
         line: line + linesOmitted(source.omitted, offset),
@@ -114,11 +117,20 @@ const mayGoOn = (step: Step, text: string, start: number, { longestRow }: RowRul
   text.length - start <= longestRow &&
   (step.open === true || (step.fault === undefined && step.end === text.length));
 
-function rowWithoutQuotes(source: Source, delimiter: Delimiter, start: number, end: number): Step {
+function rowWithoutQuotes(
+  source: Source,
+  delimiter: Delimiter,
+  start: number,
+  end: number,
+  above: readonly string[],
+): Step {
   if (end - start > source.limits.longestRow) {
     return { end, cells: [], fault: rowFault(source, { kind: 'long', offset: start }) };
   }
-  return withinWidth(source, start, { end, cells: source.text.slice(start, end).split(delimiter) });
+  return withinWidth(source, start, {
+    end,
+    cells: plainCells(source.text, delimiter, { start, end }, above),
+  });
 }
 
 function rowWithQuotes(source: Source, rules: RowRules, start: number): Step {
@@ -141,15 +153,11 @@ const rulesOf = ({ quote, limits }: Source, delimiter: Delimiter): RowRules => (
   longestRow: limits.longestRow,
 });
 
-const isFilled = (cell: string): boolean => cell.trim() !== '';
-
-/** A cell that stands in the row above as well is the same string: a name is held once, not in each row. */
-function shareNames(cells: string[], above: readonly string[]): void {
-  for (let k = 0; k < cells.length; k += 1) {
-    const name = above[k];
-    if (name !== undefined && name === cells[k]) cells[k] = name;
-  }
-}
+/** Nearly every cell starts with a letter or a digit, and needs no trimming to tell. */
+const isFilled = (cell: string): boolean => {
+  const first = cell.charCodeAt(0);
+  return (first > 32 && first < 127) || cell.trim() !== '';
+};
 
 /** `|---|:-:|`, `+----+----+`: a dash or two without a colon may stand for a missing reading. */
 const ruleCell = '\\s*(?:-{3,}|:-+:?|-+:)\\s*';

@@ -27,14 +27,12 @@ export function totalsWith(
   values: readonly number[],
   left: number,
 ): Totals {
-  let own = { sum, squares, least, most };
+  const own = { sum, squares, least, most };
   for (const value of values) {
-    own = {
-      sum: own.sum + value,
-      squares: own.squares + value ** 2,
-      least: Math.min(own.least, value),
-      most: Math.max(own.most, value),
-    };
+    own.sum += value;
+    own.squares += value ** 2;
+    own.least = Math.min(own.least, value);
+    own.most = Math.max(own.most, value);
   }
   return { count: count + values.length, excluded: excluded + left, ...own };
 }

@@ -3,6 +3,7 @@
  * a spreadsheet computed from them. A word that is also a name, of a person, a car or a point, is one
  * only where the value is as well.
  */
+import { someText } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import type { Table } from '../tables/table.ts';
@@ -32,7 +33,10 @@ export function statisticFinder(table: Table): (row: Row) => number {
       tests.set(column, testFor(role, column, table));
   }
   // Rows of one panel stand together: a name that was looked at in the row above is not looked at again.
-  const columns = [...tests].map(([column, test]) => ({ column, test, plainName: '' }));
+  const columns = [...tests].flatMap(([column, test]) => {
+    const mayBe = (text: string): boolean => text !== '' && !isNumeral(text) && test.mayBe(text);
+    return someText(table.rows, column, mayBe) ? [{ column, test, plainName: '' }] : [];
+  });
   return (row) => {
     for (const own of columns) {
       const cell = row.cells[own.column] ?? '';

@@ -25,7 +25,8 @@ type Bound = { least: number; most: number };
 function beatenWords(wordAt: number, table: Table): (text: string) => boolean {
   const panelAt = table.layout.columns.get('panel') ?? -1;
   const wordOf = ({ cells }: Row): string => (cells[wordAt] ?? '').trim();
-  const keyOf = ({ cells }: Row, column: number): string => `${column}\0${cells[panelAt] ?? ''}`;
+  const keyOf = ({ cells }: Row, column: number): string =>
+    `${column}\0${(cells[panelAt] ?? '').trim()}`;
   let bounds: Map<string, Bound> | undefined;
   const readBounds = () => {
     const found = new Map<string, Bound>();

@@ -18,7 +18,7 @@ export type StatisticWords = Readonly<Partial<Record<Statistic, string>>>;
 /** May stand before or behind a panel's name. */
 export const besideNames: StatisticWords = {
   mean: `mean|average|avg|ave|mittelwert|durchschnitt|moyenne|promedio|gemiddelde|srednia|medelvarde|
-    gennemsnit|gjennomsnitt|prumer|ortalama|keskiarvo|atlag|ø|⌀`,
+    gennemsnit|gjennomsnitt|prumer|ortalama|keskiarvo|atlag|mw|schnitt|ø|⌀`,
   median: 'median|mediane|mediana',
   deviation: `std|stdev|std dev|standard deviation|sd|s d|σ|sigma|standardabweichung|stabw|
     ecart type|desviacion estandar|deviazione standard|standaardafwijking|desvio padrao`,
@@ -34,12 +34,12 @@ export const behindNames: StatisticWords = {
 };
 /** Too short or too common to be looked for beside a name. */
 export const onlyAlone: StatisticWords = {
-  mean: `mittel|mw|moy|media|media aritmetica|prom|gem|sr|medel|gns|overall|mean value|
+  mean: `mittel|ср|moy|media|media aritmetica|prom|gem|sr|medel|gns|overall|mean value|
     gesamtdurchschnitt|gesamtmittelwert|gesamtmittel|moyenne generale|media generale|media general|
     average value|valor medio|valore medio|valeur moyenne|snitt|middelverdi|middelværdi|
     aritmeticky prumer|prumerna hodnota|wartosc srednia|srednia arytmetyczna|aritmetik ortalama|
     atlagertek|szamtani atlag|medeltal|среднее|среднее значение|среднии|平均|平均值|平均値|均值`,
-  median: 'mediaan|mediaani|medyan|ortanca|медиана|中位数|中央値',
+  median: 'med|mediaan|mediaani|medyan|ortanca|медиана|中位数|中央値',
   deviation: `std abw|dev std|desv est|desv std|desviacion tipica|scarto tipo|standaarddeviatie|
     odchylenie standardowe|odch std|smerodatna odchylka|sm odch|smer odchylka|standart sapma|
     std sapma|keskihajonta|hajonta|szoras|standardavvikelse|std avvikelse|standardavvik|

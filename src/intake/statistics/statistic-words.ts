@@ -2,6 +2,7 @@
  * Words of statistics, in the languages of the headers: `Mean`, `std. dev.`, `Mittelwert`,
  * `average of 2`, `bonnet mean`, and which statistic each names.
  */
+import { remembered } from '../../base/remembered.ts';
 import { splitUnit } from '../cells/unit.ts';
 import {
   behindNames,
@@ -51,7 +52,7 @@ function withoutUnit(text: string): string {
 }
 
 /** `Std. Dev.` → `std dev`, `x̄` → `⌀`, `Σ` → `sum` and not the small σ, as the words are compared. */
-export const plainStatistic = (text: string): string =>
+export const plainStatistic = remembered((text) =>
   withoutUnit(text)
     .normalize('NFKD')
     .replace(/[Σ∑]/gu, 'sum')
@@ -61,26 +62,27 @@ export const plainStatistic = (text: string): string =>
     .replace(/ß/gu, 'ss')
     .replace(/\./gu, '')
     .replace(/[_:=()[\]/\s–-]+/gu, ' ')
-    .trim();
+    .trim(),
+);
 
 /** The statistic a cell names by one word and nothing more. */
-export function statisticNamed(text: string): Statistic | undefined {
+export const statisticNamed = remembered((text): Statistic | undefined => {
   const plain = plainStatistic(text);
   const { kinds, numbered } = wordsOfStatistics();
   const kind = kinds.get(plain);
   if (kind !== undefined) return kind;
   const match = /\d/u.test(plain) ? numbered.exec(plain) : null;
   return match === null ? undefined : kinds.get(match[1] ?? match[2] ?? '');
-}
+});
 
 /** Whether a cell is a word of statistics and nothing more. */
 export const isStatistic = (text: string): boolean => statisticNamed(text) !== undefined;
 
 /** Whether a name of a panel is, or carries, a word of statistics. */
-export const namesStatistic = (text: string): boolean => {
+export const namesStatistic = remembered((text): boolean => {
   const plain = plainStatistic(text);
   return isStatistic(text) || (wordsOfStatistics().beside.test(plain) && !avantGauche.test(plain));
-};
+});
 /** `Porte AVG` is the front left door of a French car. */
 const avantGauche = /^(?:porte|portiere|aile) avg$/u;
 

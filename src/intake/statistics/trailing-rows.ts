@@ -30,6 +30,7 @@ export function trailingRows(
     if (!may && !isNamed(row)) break;
     start = k;
   }
+  if (start === rows.length) return { rows: [], labelAt };
   const above = new Set(rows.slice(0, start).map((row) => textAt(row, labelAt)));
   const own = rows.slice(start);
   const after = own.findLastIndex((row) => above.has(textAt(row, labelAt)) && !isNamed(row));

@@ -2,7 +2,8 @@
  * Columns that are called something else than what they hold, and can be known by the company they keep.
  *
  * `Ch` and `Ist` stand for the panel and the reading where no other column does: beside a nominal value
- * the actual one is the reading, and a channel is a panel if its cells name panels. `Panel` above the
+ * the actual one is the reading, `Paint` and `Lack` are its thickness, and a channel is a panel if its cells
+ * name panels. `Panel` above the
  * counter of the rows, in the corner of a table whose other columns are panels, names those columns.
  */
 import type { GaugeRole } from './gauge-vocabulary.ts';
@@ -16,8 +17,16 @@ const borrowed = {
   reading:
     words(`ist|istwert|ist wert|actual|actual value|actual reading|effettivo|valore effettivo|
     réel|valeur réelle|valor real|werkelijk|werkelijke waarde|faktisk|rzeczywista|skutečnost|факт|
-    实测|实测值|実測|実測値`),
+    实测|实测值|実測|実測値|измерено|измеренное|измеренное значение|gemessen|gemessener wert|mesure|
+    valeur mesuree|misurato|valore misurato|medido|valor medido|gemeten|zmierzone|uppmätt|målt|
+    paint|paintwork|coating|coating µm|lack|lackierung|peinture|revetement|vernis|pintura|recubrimiento|
+    vernice|rivestimento|tinta|revestimento|lak|coating dikte|lakier|powloka|lakka|boya|краска|лкп|покрытие|
+    涂层|漆|塗装|塗膜|도막|도장`),
 } as const satisfies Partial<Record<GaugeRole, ReadonlySet<string>>>;
+
+/** Numbers of a clock or a calendar, each in a column of its own: beside an hour, `Min` is a minute. */
+const hours = words('hour|hours|hr|hrs|hh|stunde|stunden|heures|horas|ore|uur|godziny|timme');
+const minutes = words('min|minute|minutes|minuten|minuto|minutos|minuti|minuut|minuta|minut');
 
 type Header = readonly HeaderCell<GaugeRole>[];
 
@@ -25,12 +34,22 @@ type Header = readonly HeaderCell<GaugeRole>[];
  * The header with those roles that no column has by its own name, if that makes it one of panels and
  * readings: a table with a column for each panel, or with numbered readings, borrows none.
  */
-export function withBorrowedRoles(header: Header): Header {
+export function withBorrowedRoles(named: Header): Header {
+  const header = withMinutes(named);
   const panelled = withRole(header, 'panel');
   const numbered = header.some(({ label }) => countedColumn(label) !== undefined);
   const all = numbered ? panelled : withRole(panelled, 'reading');
   const has = (role: GaugeRole): boolean => all.some((cell) => cell.role === role);
   return has('panel') && (numbered || has('reading')) ? all : header;
+}
+
+function withMinutes(header: Header): Header {
+  const columnOf = (names: ReadonlySet<string>): number =>
+    header.findIndex(({ role, label }) => role === undefined && names.has(plainWords(label)));
+  const [hour, minute] = [columnOf(hours), columnOf(minutes)];
+  const cell = header[minute];
+  if (cell === undefined || hour === -1 || Math.abs(minute - hour) !== 1) return header;
+  return header.with(minute, { ...cell, role: 'time' });
 }
 
 function withRole(header: Header, role: keyof typeof borrowed): Header {

@@ -1,11 +1,16 @@
 /**
  * Vehicles and panels that are named on the first of their rows only, as in a spreadsheet with merged
  * cells: the rows below are of the same. A column in which most rows have a name and some have none
- * is another thing: a name is missing there. A panel may also stand in a row of its own above those of
- * its readings, where every panel does.
+ * is another thing: a name is missing there, unless the points of each panel count from 1 and those of the
+ * nameless rows count on. A panel may also stand in a row of its own above those of its readings, where
+ * every panel does; and a sign for "the same as above" in its place.
  */
+
+import { ditto } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
+import { columnTexts, someText } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
+import { isDataRow } from './section-state.ts';
 import { placeOf, type Table } from './table.ts';
 
 const roles = ['vehicle', 'panel'] as const;
@@ -19,12 +24,25 @@ export function fillDown(table: Table, findings: Findings): FilledTable {
   for (const role of roles) {
     const column = table.layout.columns.get(role);
     if (column === undefined) continue;
+    const repeated = withoutDittos(filled.rows, column);
+    if (repeated !== undefined) {
+      filled = { ...filled, rows: repeated };
+      evidence.push(
+        `a sign for the same stands below each ${role}: those rows are of the one above`,
+      );
+    }
     const blank = countBlank(filled.rows, column);
     if (blank === 0 || blank === filled.rows.length) continue;
     const names = filled.rows.map(({ cells }) => (cells[column] ?? '').trim());
     if (isMerged(names, blank)) {
+      if (role === 'panel') tellPointless(filled, column, findings);
       filled = { ...filled, rows: withNames(filled.rows, column) };
       evidence.push(`each ${role} is named on the first of its rows, those below are of the same`);
+    } else if (role === 'panel' && countsOn(filled, names)) {
+      filled = { ...filled, rows: withNames(filled.rows, column) };
+      evidence.push(
+        'the points of each panel count from 1: rows that name none go on with the last',
+      );
     } else if (role === 'vehicle') {
       tellNoVehicle(filled, column, findings);
     }
@@ -63,17 +81,63 @@ function fillFromNameRows(table: Table): Table | undefined {
 const isNameRow = ({ cells }: Row, panelAt: number): boolean =>
   cells.every((cell, k) => (cell.trim() !== '') === (k === panelAt));
 
-function countBlank(rows: readonly Row[], column: number): number {
-  let blank = 0;
-  for (const { cells } of rows) if ((cells[column] ?? '').trim() === '') blank += 1;
-  return blank;
-}
+const countBlank = (rows: readonly Row[], column: number): number =>
+  columnTexts(rows, column).get('')?.count ?? 0;
 
 /** The first row has a name, no two rows in sequence do alike, and most rows have none. */
 const isMerged = (names: readonly string[], blank: number): boolean =>
   names[0] !== '' &&
   blank * 2 >= names.length &&
   names.every((name, k) => name === '' || name !== names[k - 1]);
+
+/** Every named panel begins at point 1, and every row without a name has the point after the one above. */
+function countsOn({ layout, rows }: Table, names: readonly string[]): boolean {
+  const pointAt = layout.columns.get('point') ?? -1;
+  const points = rows.map(({ cells }) => Number((cells[pointAt] ?? '').trim()));
+  const begins = [...names.keys()].filter((k) => names[k] !== '' && isNewName(names, k));
+  return (
+    begins.length > 1 &&
+    begins[0] === 0 &&
+    begins.every((k) => points[k] === 1) &&
+    names.every((name, k) => name !== '' || points[k] === (points[k - 1] ?? Number.NaN) + 1)
+  );
+}
+
+const isNewName = (names: readonly string[], at: number): boolean =>
+  names.slice(0, at).findLast((name) => name !== '') !== names[at];
+
+/** `"` or `〃` below a name: the rows under the names above them; undefined where none is written so. */
+function withoutDittos(rows: readonly Row[], column: number): readonly Row[] | undefined {
+  const isSame = ({ cells }: Row): boolean => ditto.test((cells[column] ?? '').trim());
+  const [first] = rows;
+  const isWritten = someText(rows, column, (text) => ditto.test(text));
+  if (first === undefined || !isWritten || isSame(first)) return undefined;
+  let above = '';
+  return rows.map((row) => {
+    if (isSame(row)) return { ...row, cells: row.cells.with(column, above), quoted: true };
+    above = row.cells[column] ?? '';
+    return row;
+  });
+}
+
+/** In a table whose rows have points, a reading under a merged name and without one is of nobody knows what. */
+function tellPointless(table: Table, panelAt: number, findings: Findings): void {
+  const pointAt = table.layout.columns.get('point');
+  if (pointAt === undefined) return;
+  const isBlank = ({ cells }: Row, at: number): boolean => (cells[at] ?? '').trim() === '';
+  const isNameless = (row: Row): boolean => isBlank(row, panelAt) && isBlank(row, pointAt);
+  const { rows } = table;
+  const nameless = rows.filter((row) => isNameless(row) && isDataRow(row, table.layout));
+  if (nameless.length === 0 || !rows.some((row) => !isBlank(row, pointAt))) return;
+  if (!rows.every((row) => isNameless(row) || !isBlank(row, pointAt))) return;
+  for (const row of nameless) {
+    findings.add('error', 'panel-missing', () => ({
+      message: 'the row names neither panel nor point, as the others do',
+      at: placeOf(table, row, panelAt),
+      hint: 'if it is a reading of the panel above, number its point; else take the row out',
+    }));
+  }
+}
 
 /** The cells are no longer as long as in the text, so places are read off the text itself. */
 function withNames(rows: readonly Row[], column: number): readonly Row[] {

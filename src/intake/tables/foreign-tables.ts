@@ -1,13 +1,16 @@
 /**
  * Tables of something else below the readings: a summary of the panels, a check of the gauge. They
- * are left out as a whole and aloud; one that may hold readings of panels is asked about.
+ * are left out as a whole and aloud, as are gloss, hours or limits of the panels; one that may hold readings
+ * of them is asked about.
  */
 import { suggest } from '../../base/did-you-mean.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
 import { gaugeVocabulary } from './gauge-vocabulary.ts';
+import { besideReadings } from './layout-questions.ts';
 import { filledCells, roleOfKey } from './sayings.ts';
 import { isNumber, type Reader, type State } from './section-state.ts';
+import { sizesOf } from './size-in-units.ts';
 import { placeOf } from './table.ts';
 
 /** A row of names that heads something else: a summary, a list of settings. */
@@ -15,7 +18,7 @@ export function startsForeignTable(
   row: Row,
   before: Row | undefined,
   next: Row | undefined,
-  { layout }: State,
+  { layout, asideLine }: State,
   { context }: Reader,
 ): boolean {
   const texts = filledCells(row).map((k) => (row.cells[k] ?? '').trim());
@@ -25,7 +28,7 @@ export function startsForeignTable(
   const first = texts[0] ?? '';
   if (isStatistic(first)) return false;
   if (known.length >= 2) return true;
-  const apart = before !== undefined && row.line > before.line + 1;
+  const apart = before !== undefined && (row.line > before.line + 1 || before.line === asideLine);
   const panelAt = layout.columns.get('panel');
   return (
     apart &&
@@ -48,7 +51,8 @@ export function closeForeign(state: State, { findings, context, ...where }: Read
   );
   const last = foreignRows.at(-1)?.line ?? foreign.line;
   const at = placeOf(where, foreign, filledCells(foreign)[0] ?? 0);
-  if (mayHold !== undefined && !summary) {
+  const isOther = holdsOther(foreign, foreignRows, state);
+  if (mayHold !== undefined && !summary && !isOther) {
     findings.add('error', 'column-missing', () => ({
       message: `another table starts here, and no column of it is known as the reading`,
       at,
@@ -57,9 +61,44 @@ export function closeForeign(state: State, { findings, context, ...where }: Read
     return;
   }
   if (summary) state.summaries.push({ header: foreign, rows: foreignRows });
-  const what = summary ? 'a table of statistics' : 'a table without panels and readings';
+  const what = summary
+    ? 'a table of statistics'
+    : isOther
+      ? 'a table of something else than readings'
+      : 'a table without panels and readings';
   findings.add('warning', summary ? 'statistics-left-out' : 'table-left-out', () => ({
     message: `${what} (lines ${foreign.line} to ${last}) is not read`,
     at,
   }));
 }
+
+/** Units of gloss, temperature, area, shares and time, behind a name. */
+const otherUnit = /[([](?:gu|g\.?u\.?|°\s?[cf]|c|f|m²|m2|ft²|%|h|hrs?|min|kg|€|\$|£)[)\]]$/iu;
+
+/**
+ * Whether every column of numbers is of something else: by its unit, by its name, or since all of its numbers
+ * are too small beside the readings above to be of their kind.
+ */
+function holdsOther(header: Row, rows: readonly Row[], { tables }: State): boolean {
+  const sizes = sizesOf(
+    tables.flatMap(({ layout, rows: own }) =>
+      own.flatMap(({ cells }) => layout.readings.map(({ column }) => cells[column] ?? '')),
+    ),
+  );
+  const columns = filledCells(header).filter((k) =>
+    rows.some(({ cells }) => isNumber((cells[k] ?? '').trim())),
+  );
+  return (
+    sizes !== undefined &&
+    columns.length > 0 &&
+    columns.every((k) => {
+      const name = (header.cells[k] ?? '').trim();
+      if (otherUnit.test(name) || besideReadings.test(name)) return true;
+      const own = sizesOf(rows.map(({ cells }) => cells[k] ?? ''));
+      return own !== undefined && own.most * farBelow <= sizes.least;
+    })
+  );
+}
+
+/** So many times under the least reading nothing is film on the same car. */
+const farBelow = 5;

@@ -1,6 +1,6 @@
 /**
  * What the columns of a gauge export are called, by role: English first, then German, French,
- * Spanish, Italian, Dutch, Portuguese, Polish, Swedish and Danish, and the plain words in Russian,
+ * Spanish, Italian, Dutch, Portuguese, Polish, Swedish and Danish, and the plain words in Finnish, Hungarian, Greek, Russian,
  * Chinese and Japanese. Written without regard to case, accents and the marks between words.
  */
 import type { Vocabulary } from './header.ts';
@@ -11,15 +11,15 @@ const panel = `panel name|panel|part|body part|area|location|body panel|componen
   elemento|zona|area de medicion|pannello|pezzo|parte carrozzeria|paneel|onderdeel|deel|plaatdeel|
   painel|peca|panel nadwozia|element nadwozia|czesc|miejsce|panel namn|del|karossdel|karosseridel|
   панель|деталь|элемент|часть|面板|部位|板件|部件|鈑金|パネル|部位名|部品|
-  パネル名|dil|dil karoserie|panel karoserie|plech|parca|panel adi|kaporta|kaporta parcasi|패널|도어/패널|부위|부품|판넬`;
+  パネル名|dil|dil karoserie|panel karoserie|plech|parca|panel adi|kaporta|kaporta parcasi|osa|korinosa|pelti|paneeli|elem|karosszeriaelem|alkatresz|τμημα|εξαρτημα|πανελ|패널|도어/패널|부위|부품|판넬`;
 const point = `points|point|pt|pts|pkt|spot|position|point no|point number|measuring point|measurement point|
   pos|messpunkt|punkt|messstelle|stelle|position nr|punkt nr|point de mesure|endroit|point n|
   punto|punto de medicion|posicion|punto di misura|posizione|punto n|meetpunt|punt|
   positie|ponto|ponto de medicao|posicao|punkt pomiarowy|punkt pomiaru|pozycja|matpunkt|
-  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|포인트|측정점|측정 위치|지점`;
+  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|piste|mittauspiste|pont|meresi pont|σημειο|σημειο μετρησης|포인트|측정점|측정 위치|지점`;
 const reading = `reading|readings|thickness|film thickness|paint thickness|coating thickness|
   dry film thickness|layer thickness|value|dft|film|measurement|measured value|measured|result|
-  messwert|messwerte|wert|schichtdicke|lackdicke|lackschichtdicke|dicke|messung|lackschicht|
+  messwert|messwerte|wert|starke|staerke|schichtstarke|schichtstaerke|lackstarke|lackstaerke|schichtdicke|lackdicke|lackschichtdicke|dicke|messung|lackschicht|
   mesure|mesures|valeur|epaisseur|epaisseur du film|epaisseur de peinture|epaisseur peinture|
   epaisseur mesuree|releve|medicion|medida|medidas|lectura|lecturas|valor|espesor|espesor de pintura|
   espesor de pelicula|misura|misure|misurazione|lettura|valore|spessore|spessore vernice|
@@ -30,7 +30,8 @@ const reading = `reading|readings|thickness|film thickness|paint thickness|coati
   laktykkelse|lagtykkelse|aflaesning|aflæsning|толщина|толщина покрытия|толщина лкп|показание|
   показания|измерение|значение|厚度|膜厚|漆膜厚度|漆面厚度|读数|測值|测量值|涂层厚度|
   塗膜厚|測定値|塗装厚|厚さ|膜厚値|thk|thick|tloustka|tloustka laku|tloustka vrstvy|mereni|namerena hodnota|
-  hodnota|kalinlik|boya kalinligi|olcum|olcum degeri|deger|도막두께|도막 두께|두께|측정값|측정치|값`;
+  hodnota|kalinlik|boya kalinligi|paksuus|kalvonpaksuus|maalinpaksuus|mittaustulos|lukema|vastagsag|retegvastagsag|festekvastagsag|
+  mert ertek|παχος|παχος βαφης|μετρηση|τιμη|olcum|olcum degeri|deger|도막두께|도막 두께|두께|측정값|측정치|값`;
 const repeat = `repeat|no|nr|number|reading no|reading number|repeat no|measurement no|
   wiederholung|wdh|lfd nr|messung nr|repetition|repeticion|ripetizione|herhaling|repeticao|
   powtorzenie|upprepning|gentagelse|repetition n|n lecture|повтор|重复|重複|繰り返し`;

@@ -2,6 +2,7 @@
  * What the names of columns mean: a role for each header cell, whatever synonym or unit it carries.
  */
 import { closest } from '../../base/did-you-mean.ts';
+import { remembered } from '../../base/remembered.ts';
 import { type LabelledUnit, splitUnit } from '../cells/unit.ts';
 
 /** A role's synonyms; the role's own name is always one. */
@@ -65,12 +66,21 @@ export function headerReader<Role extends string>(
   vocabulary: Vocabulary<Role>,
 ): (cell: string) => HeaderCell<Role> {
   const roleOf = roleReader(vocabulary);
-  return (cell) => {
+  return remembered((cell) => {
     const text = cell.trim();
     const split = splitHeader(text);
-    const role = roleOf(split.label) ?? roleOf(text);
+    const role = roleOf(split.label) ?? roleOf(text) ?? roleInBoth(split.label, roleOf);
     return { ...split, text, ...(role === undefined ? {} : { role }) };
-  };
+  });
+}
+
+/** `Bauteil / Panel`: one name in two languages, where both mean the same. */
+function roleInBoth<Role>(
+  label: string,
+  roleOf: (name: string) => Role | undefined,
+): Role | undefined {
+  const [role, ...others] = label.split(/\s*\/\s*/u).map(roleOf);
+  return others.length > 0 && others.every((other) => other === role) ? role : undefined;
 }
 
 /** The unit may stand in the wide brackets of an East Asian keyboard. */

@@ -95,13 +95,22 @@ function provedLayout(
 
 /**
  * A row that names a column of readings, or several: a header with something wrong, which is to be
- * said. `Panel,Before,After` and `,Anna,Ben` are no one survey, whatever stands below them.
+ * said. `Panel,Before,After`, `,Anna,Ben` and `Panel,2023/05,2024/05` are no one survey, and
+ * `Largest (µm)` no reading, whatever stands below them.
  */
 const headsReadings = ({ cells }: Row, { readings }: Layout): boolean => {
   if (cells.length < 2) return false;
   const names = readGaugeHeader(cells);
-  const named = readings.filter(({ column }) => /\p{L}/u.test(names[column]?.label ?? ''));
-  return named.length > 1 || names.some(({ role, label }) => role === 'reading' && label !== '');
+  const named = readings.filter(({ column }) => {
+    const label = names[column]?.label ?? '';
+    return label !== '' && numberShape(label)?.suffix !== '';
+  });
+  const inUnit = named.some(({ column }) => names[column]?.unit !== undefined);
+  return (
+    inUnit ||
+    named.length > 1 ||
+    names.some(({ role, label }) => role === 'reading' && label !== '')
+  );
 };
 
 const allowed = ({ kind }: Layout, { layout }: IntakeOptions): boolean =>

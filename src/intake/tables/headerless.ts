@@ -10,7 +10,7 @@ import { meansNoReading } from '../cells/words.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
 import type { Layout, LayoutContext, ReadingColumn } from './layout.ts';
-import { givenBy, loneText, sayingOf } from './sayings.ts';
+import { givenBy, loneText, panelSaid, sayingOf } from './sayings.ts';
 import { widest } from './table.ts';
 
 /** Readings of vehicle paint, in whichever unit: 0.5 mil to 5000 µm. */
@@ -118,6 +118,8 @@ export function panelNamedBy(row: Row, { isPanel }: LayoutContext): string | und
   const saying = sayingOf(row);
   const given = saying === undefined ? undefined : givenBy(saying)?.panel;
   if (given !== undefined && given !== null && !isFilm(given)) return given;
+  const said = saying === undefined ? undefined : panelSaid(saying, isPanel);
+  if (said !== undefined) return said;
   const text = loneText(row);
   return text !== undefined && isPanel(text) ? text : undefined;
 }

@@ -99,8 +99,8 @@ function tellUnknown(
 }
 
 /** Numbers that stand beside readings and belong to no panel. */
-const besideReadings =
-  /^(?:index|idx|s\/?n|id|serial(?: no| number)?|temp(?:erature)?|humidity|battery|row|page|batch|limits?|target|nominal|spec(?:ification)?|tolerance|lower|upper|threshold|grenzwert|soll|limite|norm)\b/iu;
+export const besideReadings =
+  /^(?:index|idx|s\/?n|id|serial(?: no| number)?|temp(?:erature)?|humidity|battery|row|page|batch|limits?|target|nominal|spec(?:ification)?|tolerance|lower|upper|threshold|zero|(?:reference|calibration|test) (?:plate|foil|shim|block)|foil|shim|grenzwert|soll|limite|norm)\b/iu;
 const noPanel = (label: string): boolean => namesStatistic(label) || besideReadings.test(label);
 
 /** Whether the first cells count the rows, or the points of each panel, from 0 or 1. */

@@ -11,6 +11,8 @@ import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
 import { type HeaderCell, headerReader } from './header.ts';
 import { type Counted, countedColumn, countUp } from './numbered-columns.ts';
 
+import { placeColumns } from './place-columns.ts';
+
 export type LayoutName = 'long' | 'wide' | 'repeats' | 'blocks' | 'list';
 
 export type Layout = {
@@ -113,9 +115,7 @@ function anyLayoutOf(cells: readonly string[], context: LayoutContext): Layout |
       : wideLayout(header, columns, repeated, context);
   }
   if (!columns.has('panel') && (!context.captions || columns.has('unit'))) return undefined;
-  if (![...header.values()].some(({ role, label }) => role !== undefined || /\p{L}/u.test(label))) {
-    return undefined;
-  }
+  if (!isNamed(header, readings)) return undefined;
   const taken = new Set(readings.map(({ column }) => column));
   const unknown = [...header.keys()].filter(
     (k) => header[k]?.role === undefined && header[k]?.text !== '' && !taken.has(k),
@@ -125,6 +125,17 @@ function anyLayoutOf(cells: readonly string[], context: LayoutContext): Layout |
   const doubled = repeated.filter((column) => !taken.has(column));
   return { kind, header, columns, readings, series, unknown, repeated: [...doubled, ...spare] };
 }
+
+/**
+ * A column that is known; or two and more that count, beside a name. Of `Bonnet;118` and `1` under a comma the
+ * one number is the decimals of a reading.
+ */
+const isNamed = (
+  header: readonly HeaderCell<GaugeRole>[],
+  readings: readonly ReadingColumn[],
+): boolean =>
+  header.some(({ role }) => role !== undefined) ||
+  (readings.length > 1 && header.some(({ label }) => /\p{L}/u.test(label)));
 
 function withGivenRoles(
   header: readonly HeaderCell<GaugeRole>[],
@@ -177,8 +188,10 @@ function readingColumns(
   const numbered = own.map(({ column, number }) => ({ column, panel: null, number }));
   const first = columns.get('reading');
   if (first === undefined) {
-    const sound = countUp(own.map(({ number }) => number));
-    return { readings: sound ? numbered : [], series, spare: [] };
+    if (countUp(own.map(({ number }) => number))) return { readings: numbered, series, spare: [] };
+    const places = columns.has('panel') ? placeColumns(header) : [];
+    const each = places.map((column, k) => ({ column, panel: null, number: k + 1 }));
+    return { readings: each, series: 'reading', spare: [] };
   }
   if (
     own.length > 0 &&

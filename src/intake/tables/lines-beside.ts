@@ -47,9 +47,9 @@ export function isAside(
   return role !== undefined && role !== 'panel';
 }
 
-/** `End of file;4;records`, the last line that a program writes. */
+/** `End of file;4;records`, `(12 rows)`: the last line that a program writes. */
 const endOfList =
-  /^(?:end of (?:file|data|list|report)|eof|records?|total records|number of records|ende|dateiende|fin du fichier|fin)$/iu;
+  /^(?:end of (?:file|data|list|report)|eof|records?|total records|number of records|ende|dateiende|fin du fichier|fin|\(\d+ rows?\)|\d+ rows? (?:in set|selected|returned)\.?)$/iu;
 
 /** A text where the panels stand, above a row of readings that names none: it is no remark there. */
 function namesRowsBelow(filled: readonly number[], next: Row | undefined, layout: Layout): boolean {

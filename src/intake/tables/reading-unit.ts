@@ -19,7 +19,7 @@ import {
   unitNamed,
   unitSign,
 } from '../cells/unit.ts';
-import { meansNoReading } from '../cells/words.ts';
+import { ditto, meansNoReading } from '../cells/words.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { UnitLine } from './section-state.ts';
 import { fitsOtherUnit, sizesOf } from './size-in-units.ts';
@@ -206,9 +206,6 @@ function statedAbove(table: Table, { above, since }: UnitSources): readonly Stat
     evidence: `line ${row.line} says`,
   }));
 }
-
-/** "The same as above": where the rows have one unit it is that. */
-const ditto = /^(?:〃|''|ditto|dto\.?|do\.|idem)$/iu;
 
 /** What a column of units says, each text once. */
 function statedByColumn(table: Table): readonly Statement[] {

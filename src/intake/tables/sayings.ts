@@ -60,3 +60,9 @@ export function givenBy({ key, value }: Saying): Partial<Given> | undefined {
   if (role === 'layer') return { layer: layerNamed(value) };
   return role === 'point' ? { point: value } : undefined;
 }
+
+/** `Batch: bonnet`: a panel under a key that says nothing else. */
+export const panelSaid = (
+  { key, value }: Saying,
+  isPanel: (label: string) => boolean,
+): string | undefined => (roleOf(key) === undefined && isPanel(value) ? value : undefined);

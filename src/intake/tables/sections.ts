@@ -8,7 +8,6 @@
 
 import { markerLegend } from '../cells/markers.ts';
 import { notReading } from '../cells/not-readings.ts';
-import { unitNamed } from '../cells/unit.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
 import { closeForeign, startsForeignTable } from './foreign-tables.ts';
@@ -20,16 +19,23 @@ import {
   tellApart,
   tellAside,
   tellOtherDialect,
-  tellRowAbove,
 } from './lines-beside.ts';
-import { filledCells, givenBy, loneText, roleOfKey, type Saying, sayingOf } from './sayings.ts';
+import { hear, hearComments, readPreamble, unitOfAll } from './preamble.ts';
+import {
+  filledCells,
+  givenBy,
+  loneText,
+  panelSaid,
+  roleOfKey,
+  type Saying,
+  sayingOf,
+} from './sayings.ts';
 import {
   isDataRow,
   isNumber,
   namesUnit,
   needsPanel,
   type Parts,
-  plain,
   type Reader,
   type State,
   sameNames,
@@ -49,6 +55,7 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
     foreign: undefined,
     asideLine: 0,
   };
+  hearComments(start, state, reader);
   let before: Row | undefined;
   for (let k = 0; k < rows.length; k += 1) {
     const row = rows[k];
@@ -69,69 +76,6 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
   closeForeign(state, reader);
   const { tables, metadata, units, evidence, statistics, summaries } = state;
   return { tables, metadata, units, evidence, statistics, summaries };
-}
-
-function readPreamble(row: Row, state: State, reader: Reader): void {
-  const { isPanel } = reader.context;
-  if (tellRowAbove(row, reader)) return;
-  const saying = sayingOf(row);
-  if (saying !== undefined) hear(row, saying, state);
-  const unit = saying !== undefined && namesUnit(saying) ? undefined : unitSaying(row);
-  if (unit !== undefined) hear(row, unit, state);
-  if (saying !== undefined || unit !== undefined) return;
-  const text = loneText(row);
-  if (text === undefined) return;
-  state.titles.add(plain(text));
-  if (isPanel(text)) state.given = { ...state.given, panel: text };
-}
-
-/**
- * `Unit µm`, `All readings in mil`, `Paint report [µm]`: a title that ends in the unit; a unit alone; or the unit
- * as one of several sayings of a line: `Serial: 42, Unit: µm`.
- */
-function unitSaying(row: Row): Saying | undefined {
-  const among = filledCells(row).flatMap((column) =>
-    (row.cells[column] ?? '')
-      .slice(0, 2000)
-      .split(/[,;|*]/u)
-      .map((part) => sayingOf({ ...row, cells: [part] }))
-      .flatMap((saying) =>
-        saying !== undefined && namesUnit(saying) ? [{ ...saying, column }] : [],
-      ),
-  );
-  if (among[0] !== undefined) return { ...among[0], value: among[0].value.trim() };
-  const [column = 0] = filledCells(row);
-  const text = (row.cells[column] ?? '').trim();
-  const alone = filledCells(row).length === 1 ? unitNamed(text) : undefined;
-  if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
-  const value =
-    /(?:\b(?:units?|in|en|readings?|values?|messwerte|werte)\s+|[([]\s*)([^\s()[\]]+)\s*[)\]]?$/iu.exec(
-      text,
-    )?.[1];
-  const unit = value === undefined ? undefined : unitNamed(value);
-  if (value === undefined || (unit !== 'um' && unit !== 'mil')) return undefined;
-  return { key: 'unit', value, column };
-}
-
-/** `All values in µm` as the last line of the file. */
-function unitOfAll(row: Row): Saying | undefined {
-  const text = loneText(row) ?? '';
-  return /^(?:all|alle|toutes|tous|todas|todos|tutte|tutti)\s/iu.test(text)
-    ? unitSaying(row)
-    : undefined;
-}
-
-/** Keeps a saying, and lets it settle what it names for the rows below. */
-function hear(row: Row, saying: Saying, state: State): void {
-  const { key, value } = saying;
-  state.metadata.push({ key, value, line: row.line });
-  if (namesUnit(saying)) state.units.push({ row, saying });
-  const given = givenBy(saying);
-  if (given === undefined) return;
-  state.given = { ...state.given, ...given };
-  if (given.vehicle !== undefined && !state.layout.columns.has('vehicle')) {
-    state.evidence.push(`line ${row.line} says vehicle ${given.vehicle}`);
-  }
 }
 
 function readOther(
@@ -270,7 +214,11 @@ function captionOf(
   if (text === undefined || namesStatistic(text) || notReading(text) !== undefined)
     return undefined;
   if (context.isPanel(text)) return text;
-  if (sayingOf(row) !== undefined || next === undefined) return undefined;
+  const saying = sayingOf(row);
+  const said = saying === undefined ? undefined : panelSaid(saying, context.isPanel);
+  if (next === undefined || (saying !== undefined && said === undefined)) return undefined;
+  if (said !== undefined)
+    return sameNames(next, header) || isDataRow(next, layout) ? said : undefined;
   return sameNames(next, header) || isDataRow(next, layout) ? text : undefined;
 }
 

@@ -5,8 +5,10 @@
  * while the cell as one number could not. The parts become columns of their own behind the others.
  */
 
+import { remembered } from '../../base/remembered.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import { columnTexts } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { ReadingColumn } from './layout.ts';
 import type { Table } from './table.ts';
@@ -22,6 +24,8 @@ const marks: readonly Mark[] = [
   { name: 'blanks', split: (cell) => cell.split(/(?<=\S) (?=\s*\S)/u) },
 ];
 
+const saysNothing = remembered((text) => notReading(text) !== undefined);
+
 export function partSeveral(
   table: Table,
 ): { readonly table: Table; readonly evidence: string } | undefined {
@@ -29,16 +33,14 @@ export function partSeveral(
   const [only, second] = layout.readings;
   const single = only !== undefined && second === undefined && only.panel === null;
   if (!single || layout.header.length === 0) return undefined;
-  const cells = rows
-    .map((row) => (row.cells[only.column] ?? '').trim())
-    .filter((text) => notReading(text) === undefined);
-  const overfull = rows.some((row) =>
-    row.cells.some((cell, k) => k >= layout.header.length && cell.trim() !== ''),
+  const cells = [...columnTexts(rows, only.column)].flatMap(([text, { count }]) =>
+    saysNothing(text) ? [] : [{ text, count }],
   );
-  const mark = overfull ? undefined : marks.find((one) => partsAll(cells, one));
-  if (mark === undefined) return undefined;
+  const mark = mostMayBeSeveral(cells) ? marks.find((one) => partsAll(cells, one)) : undefined;
+  if (mark === undefined || rows.some((row) => isOverfull(row, layout.header.length)))
+    return undefined;
   const parted = rows.map((row) => partedRow(row, only.column, layout.header.length, mark));
-  const most = Math.max(...cells.map((cell) => mark.split(cell).length));
+  const most = Math.max(...cells.map(({ text }) => mark.split(text).length));
   const readings = Array.from(
     { length: most },
     (_, k): ReadingColumn => ({
@@ -55,13 +57,33 @@ export function partSeveral(
   };
 }
 
+type CountedText = { readonly text: string; readonly count: number };
+
+const isOverfull = ({ cells }: Row, width: number): boolean =>
+  cells.length > width && cells.some((cell, k) => k >= width && cell.trim() !== '');
+
+/** What every mark between readings has in it, sought first: nearly all tables have none. */
+const inSomeMark = /[\n/;| ]/u;
+
+function mostMayBeSeveral(cells: readonly CountedText[]): boolean {
+  let [all, several] = [0, 0];
+  for (const { text, count } of cells) {
+    all += count;
+    if (inSomeMark.test(text)) several += count;
+  }
+  return isMost(several, all);
+}
+
+const isMost = (several: number, all: number): boolean => several > 0 && several * 3 >= all * 2;
+
 /** Most cells hold two parts and more, and whatever a cell holds is a film. */
-function partsAll(cells: readonly string[], { split }: Mark): boolean {
-  const parted = cells.map(split);
-  const several = parted.filter(({ length }) => length > 1);
-  return (
-    several.length * 3 >= cells.length * 2 && several.length > 0 && parted.flat().every(isFilm)
-  );
+function partsAll(cells: readonly CountedText[], { split }: Mark): boolean {
+  let [all, several] = [0, 0];
+  for (const { text, count } of cells) {
+    all += count;
+    if (split(text).length > 1) several += count;
+  }
+  return isMost(several, all) && cells.every(({ text }) => split(text).every(isFilm));
 }
 
 /** No thinner than paint in µm, or with decimals: `4/5` may be a day. */

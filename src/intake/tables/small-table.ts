@@ -5,6 +5,7 @@
  * are refused; a column that means nothing is named and left out. What a cell holds is its reader's to say.
  */
 import { error, type Outcome, type Place, refused } from '../../base/diagnostics.ts';
+import { suggest } from '../../base/did-you-mean.ts';
 import { type Micrometres, micrometres, milToMicrometres } from '../../base/units.ts';
 import { decode, type GaugeFileText } from '../bytes/decode.ts';
 import { type DecimalDecision, decideDecimal } from '../cells/decimal.ts';
@@ -78,7 +79,7 @@ export function readSmallTable<Role extends string>(
     const { offset, length } = cellSpan(source, row, column, delimiter);
     return source.placeAt(offset, length);
   };
-  tellColumns(header, (column) => cellPlace(headerRow, column), findings);
+  tellColumns(header, columns.split(','), (column) => cellPlace(headerRow, column), findings);
   const columnOf = (role: Role): number => header.findIndex((cell) => cell.role === role);
   const textOf = (row: Row, role: Role): string => (row.cells[columnOf(role)] ?? '').trim();
   const placeOf = (row: Row, role: Role): Place => cellPlace(row, columnOf(role));
@@ -116,9 +117,10 @@ export function readSmallTable<Role extends string>(
   return { value, diagnostics: [] };
 }
 
-/** Doubled columns are refused, unknown ones named. */
+/** Doubled columns are refused, unknown ones named: one that is misspelt would be missed in silence else. */
 function tellColumns<Role extends string>(
   header: readonly HeaderCell<Role>[],
+  known: readonly string[],
   at: (column: number) => Place,
   findings: Findings,
 ): void {
@@ -126,7 +128,12 @@ function tellColumns<Role extends string>(
     if (role === undefined) {
       if (text === '') continue;
       const message = `column "${text}" is not read`;
-      findings.add('warning', 'column-unknown', () => ({ message, at: at(column) }));
+      const hint = suggest(text, known);
+      findings.add('warning', 'column-unknown', () => ({
+        message,
+        at: at(column),
+        ...(hint === undefined ? {} : { hint }),
+      }));
       continue;
     }
     const first = header.findIndex((cell) => cell.role === role);

@@ -11,6 +11,7 @@ import {
   layoutContext,
   missingColumns,
 } from '../intake-options.ts';
+import { backslashSentence, withDoubledQuotes } from '../rows/backslash-quotes.ts';
 import { uncommentHeader } from '../rows/commented-header.ts';
 import { chooseDialect, type Dialect } from '../rows/dialect.ts';
 import { otherMarks } from '../rows/other-marks.ts';
@@ -20,15 +21,29 @@ import { panelNamedBy } from './headerless.ts';
 import { headerlessTable } from './headerless-table.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
 import { explainGaugeHeader } from './layout-questions.ts';
+import { panelByCells } from './panel-column.ts';
+import { rowNamesSentence, withoutRowNames } from './row-names.ts';
 import type { Split } from './section-state.ts';
 import { placeOf } from './table.ts';
 
 export function findTable(written: Source, options: IntakeOptions): Outcome<Split> {
   const context = layoutContext(options);
   const { split: headed, hasHeader } = headedTable(written, options, context);
+  const unescaped = headed.value === undefined ? withDoubledQuotes(written) : undefined;
+  if (unescaped !== undefined) {
+    const { split } = headedTable(unescaped, options, context);
+    if (split.value !== undefined) return withEvidence(split.value, backslashSentence);
+  }
   if (hasHeader || !lacksHeader(headed.diagnostics)) return headed;
   const marked = otherwiseMarked(written, options, context);
   if (marked !== undefined) return marked;
+  const nameless = panelByCells(written, context);
+  if (nameless !== undefined) {
+    const { split } = headedTable(written, options, nameless.context);
+    return split.value === undefined
+      ? split
+      : withEvidence({ ...split.value, context }, nameless.evidence);
+  }
   const captioned = headedTable(written, options, { ...context, captions: true }).split;
   if (captioned.value !== undefined && hasCaption(captioned.value)) return captioned;
   const namedByUser =
@@ -38,6 +53,9 @@ export function findTable(written: Source, options: IntakeOptions): Outcome<Spli
   if (bare.value !== undefined || bare.diagnostics.length > 0) return bare;
   return headed;
 }
+
+const withEvidence = (split: Split, sentence: string): Outcome<Split> =>
+  found({ ...split, evidence: [...split.evidence, sentence] });
 
 /** The table of a file whose columns are set apart in a way that no delimiter is. */
 function otherwiseMarked(
@@ -108,8 +126,10 @@ function headedTable(
   if (rows.value === undefined || own === undefined) {
     return { split: refused(...rows.diagnostics), hasHeader: true };
   }
+  const plain = withoutRowNames(source, delimiter, header, rows.value);
   const split = found({
-    ...{ source, delimiter, shown: delimiter, rows: rows.value, context, evidence },
+    ...{ source, delimiter, shown: delimiter, rows: plain ?? rows.value, context },
+    evidence: plain === undefined ? evidence : [...evidence, rowNamesSentence],
     start: { layout: own, header, line: header.line },
   });
   return { split, hasHeader: true };
@@ -146,6 +166,7 @@ function whyNoHeader(
 
 /** Columns given by number make a header of any row, unless a number stands where readings do. */
 function numberWhereNamed(cells: readonly string[], options: IntakeOptions): boolean {
+  if (options.columns === undefined) return false;
   const columns = columnsByNumber(options.columns);
   const text = (cells[columns?.get('reading') ?? -1] ?? '').trim();
   return (

@@ -6,6 +6,7 @@
  * where it holds numbers.
  */
 import { unitNamed } from '../cells/unit.ts';
+import { columnTexts } from '../rows/column-texts.ts';
 import type { Table } from './table.ts';
 
 export function adoptUnitColumn(table: Table): Table {
@@ -24,6 +25,6 @@ export function adoptUnitColumn(table: Table): Table {
 }
 
 function holdsUnits(rows: Table['rows'], column: number): boolean {
-  const texts = rows.map(({ cells }) => (cells[column] ?? '').trim()).filter((text) => text !== '');
+  const texts = [...columnTexts(rows, column).keys()].filter((text) => text !== '');
   return texts.length > 0 && texts.every((text) => unitNamed(text) !== undefined);
 }

@@ -2,8 +2,9 @@
  * A table separated by commas whose numbers have decimal commas that nobody quoted.
  *
  * `roof,1,101,5` has one cell more than its header for each reading. Where that holds in every row,
- * the part after each whole number is as long as in all others, and the parts differ, there is one
- * way left to read the rows; one row that does not fit, and none is read so.
+ * the part after each whole number is as long as in all others, and the parts differ as decimals do, there is
+ * one way left to read the rows; one row that does not fit, and none is read so. Decimals begin with a 0 now
+ * and then, or lie over most of their range: a temperature, a grade, a humidity in a further cell does neither.
  */
 
 import type { Row } from '../rows/tokens.ts';
@@ -27,9 +28,19 @@ export function joinDecimalCommas(table: Table): Table | undefined {
       parts.add(part);
     }
   }
-  const lengths = new Set([...parts].map((part) => part.length));
-  if (lengths.size !== 1 || parts.size < 2) return undefined;
+  if (!areDecimals([...parts])) return undefined;
   return { ...table, rows: rows.map((row) => joinRow(row, columns)) };
+}
+
+/** The share of their range that parts must lie over: grades from 1 to 6 lie over 0.5. */
+const widestOther = 0.5;
+
+function areDecimals(parts: readonly string[]): boolean {
+  const [first = ''] = parts;
+  if (parts.length < 2 || parts.some(({ length }) => length !== first.length)) return false;
+  const values = parts.map(Number);
+  const range = (Math.max(...values) - Math.min(...values)) / 10 ** first.length;
+  return range > widestOther || parts.some((part) => part.startsWith('0'));
 }
 
 /** Cells of a row, blank ones at its end not counted beyond `least`. */

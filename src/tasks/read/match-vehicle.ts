@@ -4,6 +4,7 @@ import {
   error,
   hasErrors,
   type Outcome,
+  type Place,
   warning,
 } from '../../base/diagnostics.ts';
 import type { Reading } from '../../film/reading.ts';
@@ -11,10 +12,11 @@ import { bestTemplate, panelMatcher } from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import { templateRules } from '../../formats/data/template-defaults.ts';
 import { decode } from '../../intake/bytes/decode.ts';
-import { lineAt } from '../../intake/rows/source.ts';
+import { shownLine } from '../../intake/rows/source.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import { scaleToVehicle } from '../template/scale-to-vehicle.ts';
 import { listed, panelProblem } from './match-panels.ts';
+import { namesByTemplate } from './names-by-template.ts';
 import { namesTogether } from './names-together.ts';
 import { takenAsOneVehicle } from './one-vehicle.ts';
 import type { ReadRequest, VehicleReadings } from './read-request.ts';
@@ -52,6 +54,9 @@ export function matchVehicle(
     value: { vehicle, template, readings: samePoints(renamed), assumptions },
     diagnostics: [
       ...unknownPanels(readings, template, request),
+      ...(best === undefined
+        ? []
+        : namesByTemplate(readings, template, request.templates, (own) => place(own, request))),
       ...namesTogether(written, told),
       ...(one?.diagnostics ?? []),
     ],
@@ -147,16 +152,21 @@ function undecided(
   };
 }
 
-/** Where a reading's panel is named, with the line as the user wrote it. */
-function place({ origin, panel }: Reading, { files, typed, decided, intake }: ReadRequest) {
+/** Where a reading's panel is named, in its line or the nearest one above, as the user wrote it. */
+function place({ origin, panel }: Reading, { files, typed, decided, intake }: ReadRequest): Place {
   const file = files.find(({ name }) => name === origin.file);
   const encoding = typed?.encoding ?? decided?.decisions.encoding ?? intake.encoding;
   const source = file === undefined ? undefined : decode(file, { encoding }).value?.source;
-  const lineText = source === undefined ? undefined : lineAt(source, origin.line);
-  const column = (lineText?.indexOf(panel) ?? -1) + 1;
-  return {
-    file: origin.file,
-    line: origin.line,
-    ...(lineText === undefined || column === 0 ? {} : { column, length: panel.length, lineText }),
-  };
+  const lines = source?.text.split('\n') ?? [];
+  const above = lines.slice(Math.max(0, origin.line - farthestAbove), origin.line);
+  const from = above.findLastIndex((text) => text.includes(panel));
+  const line = from === -1 ? origin.line : origin.line - above.length + 1 + from;
+  const text = lines[line - 1];
+  if (text === undefined) return { file: origin.file, line };
+  const column = from === -1 ? origin.column : text.indexOf(panel) + 1;
+  const length = from === -1 ? 1 : panel.length;
+  return { file: origin.file, line, column, length, ...shownLine(text, column) };
 }
+
+/** How many lines above its readings a panel's name is looked for. */
+const farthestAbove = 1_000;

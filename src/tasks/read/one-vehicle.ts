@@ -2,28 +2,18 @@
  * Files that name no vehicle are taken as rounds of one: where they read the same points, that is
  * said, and where their values are too far apart for that, refused.
  *
- * Two readings of one place differ by 2·(a₀ + a₁·t) + 1.96·√2·s at most, each gauge off by all it may be and
- * both set down with repeatability s: 10 µm on film of 100 µm, as built in. On more than half of the shared
- * points, more than that is another car, or another unit.
+ * On more than half of the shared points, values farther apart than two readings of one place may be
+ * (`points-read-apart.ts`) are those of another car, or in another unit.
  */
 import { type Diagnostic, error, type Place, warning } from '../../base/diagnostics.ts';
 import { saidFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
-import { normalQuantile } from '../../base/stats/normal.ts';
 import { median } from '../../base/stats/summary.ts';
 import type { Reading } from '../../film/reading.ts';
-import type { PlausibleReadings } from '../../intake/intake-options.ts';
+import { furthestApart, type Scatter } from '../../intake/doubts/points-read-apart.ts';
 import type { Assumption } from '../settings/assumption.ts';
 
 const SHARE_APART = 0.5;
-
-const furthestApart = (film: number, { fixed, proportional, repeatability }: Scatter): number =>
-  2 * (fixed + proportional * film) + Z_975 * Math.SQRT2 * repeatability;
-
-const Z_975 = normalQuantile(0.975);
-
-/** How far one gauge may be off, and how it scatters. */
-type Scatter = Pick<PlausibleReadings, 'fixed' | 'proportional' | 'repeatability'>;
 
 export type OneVehicle = {
   readonly diagnostics: readonly Diagnostic[];

@@ -1,5 +1,5 @@
 /** Gauge files → readings by vehicle, their panels matched to a template. */
-import { error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { error, hasErrors, type Outcome, ofVehicle } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
@@ -16,6 +16,7 @@ import { listed } from './match-panels.ts';
 import { matchVehicle } from './match-vehicle.ts';
 import type { ReadRequest, ReadVehicles } from './read-request.ts';
 import type { ReadingRules } from './reading-rules.ts';
+import { toldByVehicle } from './told-by-vehicle.ts';
 
 export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
   const named = namedTemplates(request);
@@ -33,8 +34,12 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
   }));
   const seen = new Set(read.flatMap(({ outcome }) => [...(outcome.value?.panelsSeen ?? [])]));
   const unread = read.some(({ outcome }) => outcome.value === undefined);
+  const readings = renumbered(read.map(({ outcome }) => outcome.value?.readings ?? []));
   const diagnostics = [
-    ...read.flatMap(({ outcome }) => outcome.diagnostics),
+    ...toldByVehicle(
+      read.flatMap(({ outcome }) => outcome.diagnostics),
+      readings,
+    ),
     ...(unread
       ? []
       : unusedPanelNames(
@@ -43,15 +48,18 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
           seen,
         )),
   ];
-  const readings = renumbered(read.map(({ outcome }) => outcome.value?.readings ?? []));
   const excluded = read.flatMap(({ outcome }) => outcome.value?.excluded ?? []);
   if (hasErrors(diagnostics)) return { diagnostics };
   const chosen = byVehicle(readings, request);
   if (chosen.value === undefined) return { diagnostics: [...diagnostics, ...chosen.diagnostics] };
-  const matched = [...chosen.value].map(([vehicle, own]) =>
-    matchVehicle(vehicle, own, templates, request),
+  const matched = [...chosen.value].map(([vehicle, own]) => ({
+    vehicle,
+    ...matchVehicle(vehicle, own, templates, request),
+  }));
+  const ofMatches = matched.flatMap((one) =>
+    ofVehicle(one.vehicle, matched.length, one.diagnostics),
   );
-  const all = [...diagnostics, ...matched.flatMap((outcome) => outcome.diagnostics)];
+  const all = [...diagnostics, ...ofMatches];
   const vehicles = matched.flatMap(({ value }) => value ?? []);
   return hasErrors(all)
     ? { diagnostics: all }

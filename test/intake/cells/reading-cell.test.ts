@@ -324,7 +324,8 @@ test('cells that name their units themselves are converted one by one', () => {
   expect(brief(readReadingCell('101.5 µm', rules))).toBe(101.5);
   expect(brief(readReadingCell('4.2 mil', rules))).toBe(4.2 * 25.4);
   expect(brief(readReadingCell('4.331 mil', rules))).toBe(4.331 * 25.4);
-  expect(brief(readReadingCell('0.1 mm', rules))).toBe('unit-unknown');
+  expect(brief(readReadingCell('0.109 mm', rules))).toBe(109);
+  expect(brief(readReadingCell('109 mm', rules))).toBe('unit-unknown');
 });
 
 test('a mark behind a number means what the file says of it, and nothing without that', () => {

@@ -13,6 +13,7 @@ import { numberKinds } from './number-kinds.ts';
 import { preambleKinds } from './preamble-kinds.ts';
 import { printedKinds } from './printed-kinds.ts';
 import { quietKinds } from './quiet-kinds.ts';
+import { settledKinds } from './settled-kinds.ts';
 import { statisticsKinds } from './statistics-kinds.ts';
 import { summaryKinds } from './summary-kinds.ts';
 import { trapKinds } from './trap-kinds.ts';
@@ -29,6 +30,7 @@ export const allKinds: readonly Kind[] = [
   ...needlessKinds,
   ...layoutKinds,
   ...borrowedKinds,
+  ...settledKinds,
   ...preambleKinds,
   ...statisticsKinds,
   ...summaryKinds,

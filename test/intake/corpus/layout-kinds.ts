@@ -669,15 +669,26 @@ const oddHeaders: readonly Kind[] = [
       return instance(text.slice(0, -5), readingsOf(survey));
     },
   ),
-  kind('readings without a panel in one row', 'refused', (random) => {
+  kind('readings without a panel in one row, the first of its panel', 'refused', (random) => {
     const survey = inventSurvey(random, { panelCount: 3, points: 3 });
     return instance(
       longTable(survey, {
         header: ['point', 'panel', 'reading_um'],
-        row: ({ panel, point, value }, show, i) => [point, i === 4 ? '' : panel, show(value)],
+        row: ({ panel, point, value }, show, i) => [point, i === 3 ? '' : panel, show(value)],
       }),
       survey,
-      { refusedAt: 6 },
+      { refusedAt: 5 },
+    );
+  }),
+  kind('readings without a panel in rows whose points count on', 'read', (random) => {
+    const survey = inventSurvey(random, { panelCount: 3, points: 3 });
+    return instance(
+      longTable(survey, {
+        header: ['point', 'panel', 'reading_um'],
+        row: ({ panel, point, value }, show, i) => [point, i % 4 === 1 ? '' : panel, show(value)],
+      }),
+      survey,
+      { says: /rows that name none go on with the last/ },
     );
   }),
   kind('µm and mil of the same readings side by side', 'either-but-never-wrong', (random) => {

@@ -35,3 +35,18 @@ test('a short row of a table that is not aligned is told by its line', () => {
 test('a text without such a header is no table between blanks', () => {
   expect(alignByBlanks('roof  1  101\nroof  2  104', isHeader)).toBeUndefined();
 });
+
+test.each([
+  '--------------------',
+  '====================',
+  '-----  -----  ---',
+  '____________________',
+])('a rule of %s under the names is drawn, and no row', (rule) => {
+  const text = `panel  point  um\n${rule}\nroof   1      101\nroof   2      104`;
+  expect(cellsIn(alignByBlanks(text, isHeader)?.text)).toEqual([
+    ['panel', 'point', 'um'],
+    [''],
+    ['roof', '1', '101'],
+    ['roof', '2', '104'],
+  ]);
+});

@@ -47,7 +47,9 @@ test('readings that are no paint as a whole put the unit in doubt', () => {
     'the middle reading is 3022.6 µm: µm?', // (118 + 120) / 2 mil × 25.4 µm
   );
   expect(briefs('panel,reading_um\nroof,1600\n')).toEqual(['1:7+10 warning unit-doubtful']);
-  expect(briefs('panel,reading_um\nroof,15\nroof,1500\nroof,19\nroof,1501\n')).toEqual([]);
+  expect(briefs('panel,reading_um\nroof,15\nroof,1500\nroof,19\nroof,1501\n').join()).not.toContain(
+    'unit-doubtful',
+  );
   expect(briefs('panel,reading_um,layer\nroof,9,base\nroof,8,base\n')).toEqual([]);
 });
 

@@ -97,4 +97,15 @@ describe('reading vehicles', () => {
       { code: 'usage-unknown-template', hint: 'did you mean "saloon"?' },
     ]);
   });
+
+  test('an unknown panel is shown where a line above its readings names it', () => {
+    const { diagnostics } = readVehicles(
+      request([file('a.csv', 'µm', '', 'roof', '111', '109', '', 'spoiler', '104', '106')], {
+        keepUnknownPanels: true,
+      }),
+    );
+    expect(diagnostics.map(({ code, at }) => [code, at?.line, at?.column, at?.lineText])).toEqual([
+      ['panel-unknown', 7, 1, 'spoiler'],
+    ]);
+  });
 });

@@ -1,0 +1,102 @@
+/**
+ * Panels whose names carry a number: `Bonnet 1`, `bonnet_02`, `Roof #3`, `Door P2`, the point that was read there;
+ * or `1. Bonnet`, `2) Roof`, `03 Boot lid`, the place of the panel in a list.
+ *
+ * A number behind the names is a point where the table names none and the numbers of every panel count from 1;
+ * one before them is taken off where each name has its own.
+ */
+import { columnTexts } from '../rows/column-texts.ts';
+import type { Row } from '../rows/tokens.ts';
+import { countUp } from './numbered-columns.ts';
+import { type Table, widest } from './table.ts';
+
+const behind =
+  /^(.*?\p{L}[)\].]?)(?:[\s_\-/#]+(?:p|pt|pos|no|nr|point|punkt)[\s.]*|[\s_\-/#]*)0*(\d{1,3})$/iu;
+const before = /^(\d{1,3})(?:\s*[.):-]\s*|\s+)(\D.*)$/u;
+
+/** The name without its number, or as it is. */
+export const stemOfLabel = (label: string): string =>
+  (before.exec(label)?.[2] ?? behind.exec(label)?.[1] ?? label).replaceAll('_', ' ').trim();
+
+export type NumberedLabels = { readonly table: Table; readonly evidence: string };
+
+export function partLabels(
+  table: Table,
+  isPanel: (label: string) => boolean,
+): NumberedLabels | undefined {
+  const column = table.layout.columns.get('panel');
+  if (column === undefined || table.layout.kind !== 'long') return undefined;
+  const labels = [...columnTexts(table.rows, column).keys()];
+  if (labels.length < 2 || labels.some((label) => !isPanel(stemOfLabel(label)))) return undefined;
+  if (labels.every((label) => before.test(label))) return withoutListNumbers(table, column, labels);
+  const numbers = labels.map((label) => behind.exec(label));
+  if (table.layout.columns.has('point') || numbers.some((match) => match === null))
+    return undefined;
+  return pointsCount(labels) ? withPoints(table, column) : undefined;
+}
+
+function withoutListNumbers(
+  table: Table,
+  column: number,
+  labels: readonly string[],
+): NumberedLabels | undefined {
+  const stems = new Set(labels.map(stemOfLabel));
+  const numbers = new Set(labels.map((label) => before.exec(label)?.[1]));
+  if (stems.size !== labels.length || numbers.size !== labels.length) return undefined;
+  const rows = table.rows.map((row) => withCell(row, column, stemOfLabel(labelOf(row, column))));
+  return {
+    table: { ...table, rows },
+    evidence: 'the number before each panel is its place in a list',
+  };
+}
+
+/** Whether each panel has the numbers 1, 2, 3 …, each of them in one label. */
+function pointsCount(labels: readonly string[]): boolean {
+  const points = new Map<string, number[]>();
+  for (const label of labels) {
+    const stem = stemOfLabel(label);
+    points.set(stem, [...(points.get(stem) ?? []), Number(behind.exec(label)?.[2])]);
+  }
+  const all = [...points.values()];
+  return (
+    all.some(({ length }) => length > 1) &&
+    all.every((own) =>
+      countUp(
+        own.toSorted((a, b) => a - b),
+        [1],
+      ),
+    )
+  );
+}
+
+/** The points stand in a column of their own, behind those of the file. */
+function withPoints(table: Table, column: number): NumberedLabels {
+  const { layout } = table;
+  const at = Math.max(layout.header.length, widest(table.rows));
+  const blank = (length: number): string[] => Array.from({ length: at - length }, () => '');
+  const rows = table.rows.map((row) => {
+    const label = labelOf(row, column);
+    const named = withCell(row, column, stemOfLabel(label));
+    const point = String(Number(behind.exec(label)?.[2]));
+    return { ...named, cells: [...named.cells, ...blank(named.cells.length), point] };
+  });
+  const empty = { text: '', label: '' };
+  const header = [
+    ...layout.header,
+    ...blank(layout.header.length).map(() => empty),
+    { ...empty, role: 'point' as const },
+  ];
+  const columns = new Map(layout.columns).set('point', at);
+  return {
+    table: { ...table, rows, layout: { ...layout, header, columns } },
+    evidence: 'the number behind each panel is its point: those of each count from 1',
+  };
+}
+
+const labelOf = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();
+/** The cell is no longer as long as in the text, so places are read off the text itself. */
+const withCell = (row: Row, column: number, text: string): Row => ({
+  ...row,
+  cells: row.cells.with(column, text),
+  quoted: true,
+});

@@ -1,0 +1,42 @@
+/**
+ * Columns of readings that are called after the place of the point on its panel, `Top left`, `Centre`, or after
+ * letters, `A`, `B`, `C`. Left and right, front and rear alone may part two panels, so one of the names must say
+ * more: above, below or in the middle. A point at an edge is none of the face, and such a column none of these.
+ */
+import { foldedText } from '../cells/doubting-words.ts';
+import type { HeaderCell } from './header.ts';
+
+const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/u));
+const onAnyPanel = set(
+  `top bottom upper lower centre center middle mid oben unten mitte ober unter haut bas milieu arriba abajo
+  centro medio alto basso mezzo boven onder midden`,
+);
+const ofTwo = set(
+  `left right front rear l r f links rechts vorne hinten vorn gauche droite avant arriere izquierda derecha
+  delante detras sinistra destra davanti dietro voor achter`,
+);
+
+/** `A` and `B` alone may be two gauges, two layers, or before and after. */
+const fewestLetters = 3;
+
+/** The columns if they are all of those that mean nothing else, in their order. */
+export function placeColumns(header: readonly HeaderCell<string>[]): readonly number[] {
+  const unknown = [...header.keys()].filter(
+    (k) => header[k]?.role === undefined && header[k]?.label !== '',
+  );
+  const names = unknown.map((k) => foldedText(header[k]?.label ?? ''));
+  if (unknown.length < 2 || new Set(names).size < names.length) return [];
+  return (names.length >= fewestLetters && areLetters(names)) || arePlaces(names) ? unknown : [];
+}
+
+const areLetters = (names: readonly string[]): boolean =>
+  names.every((name, k) => name === String.fromCharCode('a'.charCodeAt(0) + k));
+
+function arePlaces(names: readonly string[]): boolean {
+  const words = names.map((name) => name.split(/[^\p{L}]+/u).filter((word) => word !== ''));
+  const isPlace = (word: string): boolean => onAnyPanel.has(word) || ofTwo.has(word);
+  return (
+    words.every((own) => own.length > 0 && own.every(isPlace)) &&
+    words.some((own) => own.some((word) => onAnyPanel.has(word)))
+  );
+}

@@ -1,0 +1,90 @@
+/**
+ * What stands above and between the rows of a file and says something of them: a unit, a vehicle, a panel, in a
+ * line or a comment of its own.
+ */
+import { unitNamed } from '../cells/unit.ts';
+import type { Row } from '../rows/tokens.ts';
+import { tellRowAbove } from './lines-beside.ts';
+import { filledCells, givenBy, loneText, panelSaid, type Saying, sayingOf } from './sayings.ts';
+import { namesUnit, plain, type Reader, type State, type TableStart } from './section-state.ts';
+
+/** `# unit: µm`: a comment above the table is no row, and may name its unit. */
+export function hearComments({ header, line }: TableStart, state: State, { source }: Reader): void {
+  const end = header?.start ?? mostAbove;
+  let start = 0;
+  for (const [at, text] of source.text.slice(0, end).split('\n').entries()) {
+    const row: Row = { cells: [text.replace('#', ' ')], line: at + 1, start, quoted: false };
+    start += text.length + 1;
+    if (!text.startsWith('#') || row.line >= line) continue;
+    const saying = sayingOf(row);
+    if (saying !== undefined && namesUnit(saying)) hear(row, saying, state);
+  }
+}
+
+/** How far into a file without a header its comments are looked for. */
+const mostAbove = 20_000;
+
+export function readPreamble(row: Row, state: State, reader: Reader): void {
+  const { isPanel } = reader.context;
+  if (tellRowAbove(row, reader)) return;
+  const saying = sayingOf(row);
+  if (saying !== undefined) hear(row, saying, state);
+  const unit = saying !== undefined && namesUnit(saying) ? undefined : unitSaying(row);
+  if (unit !== undefined) hear(row, unit, state);
+  const said = saying === undefined ? undefined : panelSaid(saying, isPanel);
+  if (said !== undefined) state.given = { ...state.given, panel: said };
+  if (saying !== undefined || unit !== undefined) return;
+  const text = loneText(row);
+  if (text === undefined) return;
+  state.titles.add(plain(text));
+  if (isPanel(text)) state.given = { ...state.given, panel: text };
+}
+
+/**
+ * `Unit µm`, `All readings in mil`, `Paint report [µm]`: a title that ends in the unit; a unit alone; or the unit
+ * as one of several sayings of a line: `Serial: 42, Unit: µm`.
+ */
+function unitSaying(row: Row): Saying | undefined {
+  const among = filledCells(row).flatMap((column) =>
+    (row.cells[column] ?? '')
+      .slice(0, 2000)
+      .split(/[,;|*]/u)
+      .map((part) => sayingOf({ ...row, cells: [part] }))
+      .flatMap((saying) =>
+        saying !== undefined && namesUnit(saying) ? [{ ...saying, column }] : [],
+      ),
+  );
+  if (among[0] !== undefined) return { ...among[0], value: among[0].value.trim() };
+  const [column = 0] = filledCells(row);
+  const text = (row.cells[column] ?? '').trim();
+  const alone = filledCells(row).length === 1 ? unitNamed(text) : undefined;
+  if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
+  const value =
+    /(?:\b(?:units?|in|en|readings?|values?|messwerte|werte)\s+|[([]\s*)([^\s()[\]]+)\s*[)\]]?$/iu.exec(
+      text,
+    )?.[1];
+  const unit = value === undefined ? undefined : unitNamed(value);
+  if (value === undefined || (unit !== 'um' && unit !== 'mil')) return undefined;
+  return { key: 'unit', value, column };
+}
+
+/** `All values in µm` as the last line of the file. */
+export function unitOfAll(row: Row): Saying | undefined {
+  const text = loneText(row) ?? '';
+  return /^(?:all|alle|toutes|tous|todas|todos|tutte|tutti)\s/iu.test(text)
+    ? unitSaying(row)
+    : undefined;
+}
+
+/** Keeps a saying, and lets it settle what it names for the rows below. */
+export function hear(row: Row, saying: Saying, state: State): void {
+  const { key, value } = saying;
+  state.metadata.push({ key, value, line: row.line });
+  if (namesUnit(saying)) state.units.push({ row, saying });
+  const given = givenBy(saying);
+  if (given === undefined) return;
+  state.given = { ...state.given, ...given };
+  if (given.vehicle !== undefined && !state.layout.columns.has('vehicle')) {
+    state.evidence.push(`line ${row.line} says vehicle ${given.vehicle}`);
+  }
+}

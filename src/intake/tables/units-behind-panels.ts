@@ -1,0 +1,37 @@
+/**
+ * `引擎盖(µm)`, `Bonnet [µm]`: the unit of the readings behind the name of each panel. It is taken off the names
+ * where every one has the same and names a panel without it, and holds as one above the column of panels does.
+ */
+import { splitUnit } from '../cells/unit.ts';
+import { columnTexts } from '../rows/column-texts.ts';
+import type { Table } from './table.ts';
+
+export function takeUnitsBehindPanels(
+  table: Table,
+  isPanel: (label: string) => boolean,
+): { readonly table: Table; readonly evidence: string } | undefined {
+  const { layout, rows } = table;
+  const column = layout.columns.get('panel');
+  const cell = column === undefined ? undefined : layout.header[column];
+  if (column === undefined || cell === undefined || cell.unit !== undefined) return undefined;
+  // Told by the first row, for rows are many.
+  if (splitUnit((rows[0]?.cells[column] ?? '').trim()).unit === undefined) return undefined;
+  const names = new Map(
+    [...columnTexts(rows, column).keys()].map((text) => [text, splitUnit(text)] as const),
+  );
+  const [first] = names.values();
+  if (first?.unit === undefined) return undefined;
+  const { unit, unitText } = first;
+  const alike = [...names.values()].every((own) => own.unit === unit && isPanel(own.label));
+  if (!alike) return undefined;
+  const named = rows.map((row) => {
+    const label = names.get((row.cells[column] ?? '').trim())?.label;
+    return label === undefined ? row : { ...row, cells: row.cells.with(column, label) };
+  });
+  const ofUnit = { ...cell, unit, ...(unitText === undefined ? {} : { unitText }) };
+  const header = layout.header.with(column, ofUnit);
+  return {
+    table: { ...table, rows: named, layout: { ...layout, header } },
+    evidence: `${unitText ?? unit} behind each panel is the unit of its readings`,
+  };
+}
