@@ -3,6 +3,7 @@ import { groupBy } from '../base/group-by.ts';
 import { prefixed, type Remark, remark } from '../base/remark.ts';
 import { says, um } from '../base/sentence.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
+import { baselineFor, usualBaseline } from './car-baseline.ts';
 import {
   type CarContext,
   carContext,
@@ -15,21 +16,25 @@ import {
   byPrecedence,
   type Finding,
   isFactoryFilm,
+  isStatedRepaint,
   thinFinding,
   unreadFinding,
 } from './condition/condition.ts';
 import { conditionSureness } from './condition/condition-sureness.ts';
 import { filmTests, pointTests } from './condition/condition-tests.ts';
-import { keyingQuestion, keyingSlips } from './condition/keying-slips.ts';
+import { keyingQuestion, keyingSlips, readAgain } from './condition/keying-slips.ts';
 import { mirrorNotes } from './condition/mirror-notes.ts';
 import { mixedFinding } from './condition/mixed-finding.ts';
+import { otherSideOf } from './condition/other-side.ts';
 import type { ZoneCut, Zones } from './condition/zones.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
 import { type GatheredPanel, gatherPanel, isRead, partOfPanel } from './gathered-panel.ts';
 import { calibrationUncertainty } from './gauge/calibration.ts';
 import { panelMeanUncertainty } from './help/panel-uncertainty.ts';
+import { settlingAdvice } from './help/settling.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
 import { allowance, bounded } from './limits/allowance.ts';
+import { isSound } from './limits/allowance-at.ts';
 import { isClearLayer, measuredClear } from './limits/measured-clear.ts';
 import {
   outrightLimits,
@@ -62,7 +67,7 @@ export function assessFilm(request: SurveyRequest): Survey {
   return {
     template: request.template,
     panels: withSoundPanelCap(panels),
-    baseline: context.baseline,
+    baseline: usualBaseline(context.baseline),
     spreadPrior: context.prior,
     notes: [...layerNotes(request.readings), ...mirrorNotes(panels, request.model.conditions)],
   };
@@ -87,8 +92,11 @@ function withKeyingSlips(survey: PanelSurvey): PanelSurvey {
     : {
         ...survey,
         sureness: survey.sureness === null ? null : { ...survey.sureness, sure: 'near' },
+        // What it would be otherwise is asked once the value is.
+        otherSide: null,
         keyingSlips: slips,
         evidence: [...slips.map(keyingQuestion), ...survey.evidence],
+        advice: [...slips.map(readAgain), ...survey.advice],
       };
 }
 
@@ -105,8 +113,9 @@ function assessPart(
   const floor = totalFloor(facts.finish, terms.totalFloor, model.limits);
   const common = { ...gathered, facts, totalFloor: floor };
   if (statistics === null || !isRead(gathered)) {
-    return unreadPanel(common, model);
+    return unreadPanel(common, context, model);
   }
+  const baseline = baselineFor(context.baseline, facts);
   const known = totalFindings(gathered, context.baseline, model);
   const factory = known.every((found) => isFactoryFilm(found.condition));
   const prior = factory ? context.prior : fallbackPrior([statistics.mean], model.spread);
@@ -126,6 +135,7 @@ function assessPart(
   const findings = byPrecedence([...known, ...(thin === undefined ? [] : [thin])]);
   const conditions = findings.map((found) => found.condition);
   const condition = findings[0].condition;
+  const also = conditions.slice(1);
   const uncertainty = panelMeanUncertainty({ ...film, points }, context.scatter);
   const tests = filmTests(
     {
@@ -137,22 +147,26 @@ function assessPart(
       thinnest: credible,
       totalFloor: floor,
     },
-    context.against,
+    { ...context.against, baseline: baseline?.uncertain ?? null },
     model,
   );
   const { low, high, rule } = standingOut(gathered, context, model);
-  return {
+  return withOtherSide(request, {
     ...common,
     film,
     moderation: { own, prior },
     uncertainty,
     thinnest,
     condition,
-    sureness: conditionSureness(condition, tests, model.conditions.nearRisk),
-    also: conditions.slice(1),
+    baseline: baseline?.value ?? null,
+    sureness:
+      condition === 'refinished' && isStatedRepaint(facts)
+        ? null
+        : conditionSureness({ condition, also }, tests, model.conditions.nearRisk),
+    also,
     evidence: findings.map(({ evidence }) => evidence),
     ...allowance(
-      { film, facts, points: points.length, conditions, baseline: context.baseline },
+      { film, facts, points: points.length, conditions, baseline: baseline?.value ?? null },
       terms,
       model,
     ),
@@ -162,8 +176,20 @@ function assessPart(
     flagRule: rule,
     keyingSlips: [],
     ashmanD: null,
-    advice: surveyAdvice(common, condition, facts, model.reading.bestPoints),
-  };
+    advice: surveyAdvice(common, condition, facts, model),
+  });
+}
+
+function withOtherSide(
+  { terms, model }: SurveyRequest,
+  survey: Omit<PanelSurvey, 'otherSide'>,
+): PanelSurvey {
+  const judged = { ...survey, otherSide: otherSideOf(survey, terms, model) };
+  const settling = settlingAdvice(judged, {
+    mostPoints: model.reading.mostPoints,
+    nearRisk: model.conditions.nearRisk,
+  });
+  return { ...judged, advice: [...survey.advice, ...settling] };
 }
 
 /** Both zones by themselves; the panel shows all of its points, and what the zone that allows least allows. */
@@ -186,10 +212,10 @@ function assessZones(
       [condition, ...also].flatMap((one, k) => inZone(zone, one, evidence[k])),
     ),
   ]);
-  const { zone: _, ...allowing } = least;
+  const { zone: _, otherSide: __, ...allowing } = least;
   const thinnest = zones.flatMap((zone) => zone.thinnest ?? []);
   const conditions = [...new Set(findings.map((found) => found.condition))];
-  return {
+  return withOtherSide(request, {
     ...allowing,
     ...gathered,
     facts: allowing.facts,
@@ -199,7 +225,7 @@ function assessZones(
     thinnest: thinnest.length === 0 ? null : micrometres(Math.min(...thinnest)),
     condition: findings[0].condition,
     sureness: conditionSureness(
-      findings[0].condition,
+      { condition: findings[0].condition, also: conditions.slice(1) },
       pointTests({ points: gathered.points, cut }, context.against, request.model),
       request.model.conditions.nearRisk,
     ),
@@ -209,13 +235,8 @@ function assessZones(
     ashmanD,
     lowPoints: zones.flatMap(({ lowPoints }) => lowPoints),
     highPoints: zones.flatMap(({ highPoints }) => highPoints),
-    advice: surveyAdvice(
-      gathered,
-      findings[0].condition,
-      allowing.facts,
-      request.model.reading.bestPoints,
-    ),
-  };
+    advice: surveyAdvice(gathered, findings[0].condition, allowing.facts, request.model),
+  });
 }
 
 /** What stands out in a zone; factory film that is in order needs no word. */
@@ -240,6 +261,7 @@ function withMeasuredClear(
 
 function unreadPanel(
   common: GatheredPanel & { readonly totalFloor: Micrometres },
+  { baseline }: CarContext,
   model: FilmModel,
 ): PanelSurvey {
   const { panel, facts, points, otherPoints } = common;
@@ -248,7 +270,7 @@ function unreadPanel(
     unreadFinding(panel, read),
     ...(facts.covered ? filmCovered : []),
   ]);
-  const limits = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: true }, model);
+  const limits = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: panel }, model);
   return {
     ...common,
     film: null,
@@ -256,7 +278,9 @@ function unreadPanel(
     uncertainty: null,
     thinnest: null,
     condition: 'unread',
+    baseline: baselineFor(baseline, facts)?.value ?? null,
     sureness: null,
+    otherSide: null,
     also: findings.slice(1).map((found) => found.condition),
     evidence: findings.map(({ evidence }) => evidence),
     topcoat: null,
@@ -267,7 +291,7 @@ function unreadPanel(
     flagRule: 'none',
     keyingSlips: [],
     ashmanD: null,
-    advice: surveyAdvice(common, 'unread', facts, model.reading.bestPoints),
+    advice: surveyAdvice(common, 'unread', facts, model),
   };
 }
 
@@ -278,33 +302,21 @@ const filmCovered: readonly Finding[] = [
   },
 ];
 
-/** On refinished and unread panels even a test spot may never allow more than on a sound one. */
+/** On repaint even a test spot may never allow more than on factory film. */
 function withSoundPanelCap(panels: readonly PanelSurvey[]): readonly PanelSurvey[] {
-  // A panel left alone for its finish or its age says nothing of what sound film allows.
-  const sound = panels.filter(
-    ({ condition, points, boundBy }) =>
-      condition === 'original' &&
-      points.length > 1 &&
-      boundBy.code !== 'finish' &&
-      boundBy.code !== 'fresh-paint',
+  const [first, ...others] = panels.filter(isSound);
+  if (first === undefined) return panels;
+  const least = others.reduce((far, one) => (one.budget < far.budget ? one : far), first);
+  const cap = remark(
+    'sound-panel-cap',
+    says`after a test spot on it no more than on ${least.panel.name}, the original panel that allows least: ${um(least.budget)} as things stand`,
+    least.budget,
   );
-  if (sound.length === 0) return panels;
-  const cap = micrometres(Math.min(...sound.map(({ budget }) => budget)));
-  return panels.map((panel) =>
-    panel.boundBy.code !== 'test-spot' && panel.boundBy.code !== 'no-data'
-      ? panel
-      : {
-          ...panel,
-          evidence: [
-            ...panel.evidence,
-            remark(
-              'sound-panel-cap',
-              says`after a test spot ${um(cap)} at most, the least of the sound panels`,
-              cap,
-            ),
-          ],
-        },
-  );
+  const capped = <Part extends PanelSurvey>(part: Part): Part =>
+    part.boundBy.code === 'test-spot' && part.zones.length === 0
+      ? { ...part, evidence: [...part.evidence, cap] }
+      : part;
+  return panels.map((panel) => ({ ...capped(panel), zones: panel.zones.map(capped) }));
 }
 
 /** Readings of single layers are no total film: never averaged in; those of the clear speak for it. */

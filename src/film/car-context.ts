@@ -1,7 +1,7 @@
 /** What the panels of a car say of one another: the baseline, and how much film varies over a panel. */
-import { mean, median } from '../base/stats/summary.ts';
-import { type Micrometres, micrometres } from '../base/units.ts';
-import { baselineUncertainty } from './condition/compared-figures.ts';
+import { mean } from '../base/stats/summary.ts';
+import { micrometres } from '../base/units.ts';
+import { baselineFor, type CarBaseline, carBaseline } from './car-baseline.ts';
 import { type Finding, filmFindings, isFactoryFilm } from './condition/condition.ts';
 import type { JudgedAgainst } from './condition/condition-tests.ts';
 import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
@@ -20,9 +20,9 @@ import {
 } from './spread.ts';
 
 export type CarContext = {
-  readonly baseline: Micrometres | null;
-  /** What a panel is judged against, with what that is uncertain by. */
-  readonly against: JudgedAgainst;
+  readonly baseline: CarBaseline | null;
+  /** What every panel is judged against besides, with what that is uncertain by. */
+  readonly against: Omit<JudgedAgainst, 'baseline'>;
   readonly leastVariance: number;
   /** How the gauge scatters, by this car's own repeats where they are enough. */
   readonly scatter: GaugeScatter;
@@ -34,8 +34,7 @@ export type CarContext = {
 };
 
 export function carContext(gathered: readonly GatheredPanel[], model: FilmModel): CarContext {
-  const medians = baselineMedians(gathered, model);
-  const baseline = medians.length === 0 ? null : micrometres(median(medians));
+  const baseline = carBaseline(gathered, model);
   const points = gathered.flatMap((panel) => panel.points);
   const pooled = pooledRepeatability(points);
   const repeatability =
@@ -54,11 +53,7 @@ export function carContext(gathered: readonly GatheredPanel[], model: FilmModel)
   const scatter = { repeatability, step, curvature: model.measurement.curvature };
   return {
     baseline,
-    against: {
-      baseline: baselineUncertainty(medians, model.measurement),
-      scatter,
-      zoneSpread,
-    },
+    against: { scatter, zoneSpread },
     leastVariance,
     scatter,
     pool,
@@ -107,7 +102,7 @@ function zonesOf(
 /** Where a panel might be cut in two; null where it may not, or where both parts would be repaint. */
 export function possibleCut(
   panel: GatheredPanel,
-  baseline: Micrometres | null,
+  baseline: CarBaseline | null,
   model: FilmModel,
 ): ZoneCut | null {
   const cut = bestCut(panel.points, model.zones);
@@ -140,34 +135,23 @@ function poolPrior(pool: CarContext['pool'], leastVariance: number, model: FilmM
   );
 }
 
-/** Medians of the metal panels that read like paint that was never repainted. */
-const baselineMedians = (
-  gathered: readonly GatheredPanel[],
-  { conditions }: FilmModel,
-): readonly Micrometres[] =>
-  gathered
-    // Under film or wrap the gauge reads that too.
-    .filter((panel) => isRead(panel) && !panel.facts.covered)
-    .flatMap(({ statistics }) => (statistics === null ? [] : [statistics.median]))
-    .filter((value) => value <= conditions.refinished);
-
 /** Conditions that the total film alone decides. */
 export function totalFindings(
-  { panel, facts, statistics }: GatheredPanel,
-  baseline: Micrometres | null,
+  { panel, facts, points, statistics }: GatheredPanel,
+  car: CarBaseline | null,
   model: FilmModel,
 ): readonly Finding[] {
   if (statistics === null) return [];
-  const { min, max } = statistics;
+  const baseline = baselineFor(car, facts)?.value ?? null;
   return filmFindings(
-    { panel, facts, ...statistics, smallest: min, largest: max, baseline },
+    { panel, facts, ...statistics, thicknesses: thicknesses(points), baseline },
     model.conditions,
   );
 }
 
 const hasFactoryTotal = (
   panel: GatheredPanel,
-  baseline: Micrometres | null,
+  baseline: CarBaseline | null,
   model: FilmModel,
 ): boolean =>
   totalFindings(panel, baseline, model).every(({ condition }) => isFactoryFilm(condition));

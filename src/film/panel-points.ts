@@ -17,7 +17,6 @@ export function gatherPoints(readings: readonly Reading[]): readonly PanelPoint[
   const byPoint = groupBy(readings, ({ place, point }) => `${place}\u0000${point}`);
   return [...byPoint.values()].map((repeats) => {
     const [first] = repeats;
-    if (first === undefined) throw new Error('a group of readings is never empty');
     const values = repeats.map(({ thickness }) => thickness);
     return {
       point: first.point,

@@ -2,7 +2,7 @@ import type { Remark } from '../base/remark.ts';
 import type { Uncertain } from '../base/uncertainty.ts';
 import type { Micrometres } from '../base/units.ts';
 import type { Condition } from './condition/condition.ts';
-import type { ConditionSureness } from './condition/condition-sureness.ts';
+import type { ConditionSureness, OtherSide } from './condition/condition-sureness.ts';
 import type { KeyingSlip } from './condition/keying-slips.ts';
 import type { FlagRule } from './condition/outlying-points.ts';
 import type { PanelFacts } from './film-model.ts';
@@ -39,8 +39,12 @@ export type PanelSurvey = {
   readonly uncertainty: Uncertain<'µm'> | null;
   readonly thinnest: Micrometres | null;
   readonly condition: Condition;
+  /** The usual film of the car, as this panel should read; null where no panel speaks of it. */
+  readonly baseline: Micrometres | null;
   /** How near its line the condition was decided; null where no figure decides it. */
   readonly sureness: ConditionSureness | null;
+  /** What it would be otherwise; null where it is not near its line. */
+  readonly otherSide: OtherSide | null;
   readonly also: readonly Condition[];
   readonly evidence: readonly Remark[];
   /** The topcoat that binds, of those the panel may carry. */

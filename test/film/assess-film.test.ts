@@ -132,9 +132,34 @@ describe('the condition of a panel', () => {
     },
   );
 
-  it('is unread on plastic without a reading, and says that it is plastic', () => {
+  it('is unread on plastic without a reading, where its limit says why and no test spot is promised', () => {
     const { panel } = amongSound([], { panel: { substrate: 'plastic' } });
-    expect(panel.evidence[0]?.text).toBe('no reading (plastic)');
+    expect(codes(panel.evidence)).toEqual(['unread']);
+    expect(panel.boundBy.text).toBe('a gauge for metal reads no film on plastic');
+    expect(panel.advice.map(({ text }) => text)).toEqual(['ultrasonic gauge, or leave it alone']);
+  });
+
+  it('is filler at so many points, with what the rest reads and what that is like', () => {
+    const evidence = (...ums: readonly number[]) =>
+      amongSound(onFace('tested', ...ums)).panel.evidence[0]?.text;
+    expect(evidence(232, 212, 227, 354, 640)).toBe(
+      '1 of its 5 points over 500.0 µm, at 640.0 µm; the rest read 212.0 to 354.0 µm, as repaint does',
+    );
+    expect(evidence(112, 640, 114, 113, 115)).toBe(
+      '1 of its 5 points over 500.0 µm, at 640.0 µm; the rest read 112.0 to 115.0 µm, as factory film does',
+    );
+    expect(evidence(510, 600)).toBe('all of its points over 500.0 µm, at 510.0 to 600.0 µm');
+  });
+
+  it('names the one line that a repaint is over: the car’s own, unless the one for any car is lower', () => {
+    const { panel } = amongSound(fiveAround('tested', 260));
+    expect(panel.evidence[0]?.text).toBe(
+      'median 260.0 µm is over 152.0 µm, which is 40.0 µm over the baseline',
+    );
+    const alone = surveyOf({ panels: [plainPanel('a')], readings: fiveAround('a', 260) });
+    expect(panelOf(alone, 'a').evidence[0]?.text).toBe(
+      'median 260.0 µm is over 200.0 µm, the line for any car',
+    );
   });
 
   it('says covered beside unread on a covered panel that nobody read', () => {
@@ -190,12 +215,12 @@ describe('the budget of a panel', () => {
     expect(panel.boundBy.code).toBe('finish');
   });
 
-  it('is nothing on paint of 89 days and something on paint of 90', () => {
+  it('is nothing on paint of 89 days, and asks for a test spot on paint of 90', () => {
     const aged = (paintedDaysAgo: number) =>
       amongSound(fiveAround('tested', 112), { facts: { paintedDaysAgo } }).panel;
     expect(aged(89).budget).toBe(0);
     expect(aged(89).boundBy.code).toBe('fresh-paint');
-    expect(aged(90).budget).toBeGreaterThan(0);
+    expect(aged(90).boundBy.code).toBe('test-spot');
   });
 
   it('is nothing from a single point, which asks for more', () => {
@@ -215,7 +240,7 @@ describe('the budget of a panel', () => {
     expect(panel.advice[0]).toMatchObject({ code: 'more-points', points: 3 });
   });
 
-  it('is nothing on a refinished panel, with the least of the sound panels as a cap for a test spot', () => {
+  it('is nothing on a refinished panel, with the original panel that allows least as a cap for a test spot', () => {
     const { survey, panel } = amongSound(fiveAround('tested', 260));
     const least = Math.min(
       ...survey.panels
@@ -225,6 +250,7 @@ describe('the budget of a panel', () => {
     expect(panel.budget).toBe(0);
     expect(panel.boundBy.code).toBe('test-spot');
     expect(panel.evidence.find(({ code }) => code === 'sound-panel-cap')?.value).toBe(least);
+    expect(codes(panel.advice)).toContain('test-spot');
     // A total says nothing of refinish clear: there is no estimate to state a risk from.
     expect(panel.topcoat).toBeNull();
     expect(codes(panel.advice)).toContain('repair-edge');

@@ -226,8 +226,8 @@ describe('what a fact does to a panel', () => {
     }
   });
 
-  it('paint of 90 days is paint like any other', () => {
-    expect(tested({ paintedDaysAgo: 90 }).budget).toBe(before);
+  it('paint of 90 days is hard, and a repaint that a test spot comes before', () => {
+    expect(tested({ paintedDaysAgo: 90 }).boundBy.code).toBe('test-spot');
   });
 
   it('what is on record adds to what was taken before, with its own uncertainty', () => {

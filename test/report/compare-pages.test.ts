@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { compareRecordSchema } from '../../src/formats/records/compare-record.ts';
 import { renderText } from '../../src/render/text.ts';
 import { compareBlocks } from '../../src/report/compare/compare-blocks.ts';
-import { compareRecord, compareTable } from '../../src/report/compare/compare-record.ts';
+import { compareTable } from '../../src/report/compare/compare-csv.ts';
+import { compareRecord } from '../../src/report/compare/compare-record.ts';
 import {
   type Comparing,
   compared,

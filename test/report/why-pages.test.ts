@@ -36,7 +36,7 @@ describe.each(cars)('each panel of %s taken apart', (...car) => {
       expect(page).toMatch(/^What would help$/m);
     }
     const sure = out.match(/^How sure: /gm) ?? [];
-    expect(sure).toHaveLength(panels.filter(({ uncertainty }) => uncertainty !== null).length);
+    expect(sure).toHaveLength(panels.length);
   });
 
   test('fits into 80 columns in either unit, and in mil names no µm', async () => {
@@ -96,14 +96,9 @@ test('what would help stands in the order of what it frees over the car', async 
   const gains = codes.map(over);
   expect(gains).toEqual([...gains].sort((a, b) => b - a));
   expect(over('zinc')).toBeLessThan(0);
-  const words = [
-    'earlier work known',
-    'the clear itself',
-    'a test spot on this',
-    '9 points',
-    'zinc under',
-  ];
-  const places = words.map((word) => page.out.indexOf(word));
+  const words = ['history, if', 'clear read', 'test spot (', '9 points', 'zinc, if'];
+  const help = page.out.slice(page.out.indexOf('What would help'));
+  const places = words.map((word) => help.indexOf(word));
   expect(places.every((place) => place > 0)).toBe(true);
   expect(places).toEqual([...places].sort((a, b) => a - b));
 });

@@ -9,9 +9,10 @@
  *   that speak against it.
  * Of all tests the nearest decides. The word is `near` its line where the chance that the truth lies on the
  * other side of it (see `line-comparison.ts`) is over `nearRisk`, and `clear` where it is not. So moving a
- * panel's film away from its line never makes the word less sure. What the job declares (covered) or nobody read
- * is no matter of a line.
+ * panel's film away from its line never makes the word less sure. What the job declares (covered, painted again)
+ * or nobody read is no matter of a line.
  */
+import type { Micrometres } from '../../base/units.ts';
 import { type Condition, PRECEDENCE } from './condition.ts';
 import type { ConditionTest } from './condition-tests.ts';
 import { firmest, type LineComparison, nearest } from './line-comparison.ts';
@@ -22,11 +23,32 @@ export type ConditionSureness = {
   readonly deciding: LineComparison;
   /** All of those, nearest first. */
   readonly comparisons: readonly LineComparison[];
+  /** What the words beside the first hang on. */
+  readonly beside: readonly LineComparison[];
 };
+
+/** What a panel near its line would be on the other side of it. */
+export type OtherSide = {
+  readonly condition: Condition;
+  /** What might go then; null of a panel that would be in two zones, or no more in two: each has limits of its own. */
+  readonly budget: Micrometres | null;
+  /** Where less may go then: what may go at the risk that is taken over both sides together. */
+  readonly overBoth: OverBoth | null;
+};
+
+export type OverBoth = {
+  /** Largest median removal that keeps to the risk. */
+  readonly workTo: Micrometres;
+  /** Risk of taking all that may go if the word holds. */
+  readonly riskOfBudget: number;
+};
+
+/** The first word for a panel, and those beside it. */
+type PanelWords = { readonly condition: Condition; readonly also: readonly Condition[] };
 
 /** Null for a condition that no figure decides. `tests` are those the panel was put to. */
 export function conditionSureness(
-  word: Condition,
+  { condition: word, also }: PanelWords,
   tests: readonly ConditionTest[],
   nearRisk: number,
 ): ConditionSureness | null {
@@ -36,7 +58,11 @@ export function conditionSureness(
     .sort((one, other) => other.otherSide - one.otherSide);
   const [deciding] = comparisons;
   if (deciding === undefined) return null;
-  return { sure: deciding.otherSide > nearRisk ? 'near' : 'clear', deciding, comparisons };
+  const beside = tests
+    .filter(({ condition }) => also.includes(condition) && !precedes(condition, word))
+    .flatMap((test) => hangsOn(test) ?? []);
+  const sure = deciding.otherSide > nearRisk ? 'near' : 'clear';
+  return { sure, deciding, comparisons, beside };
 }
 
 /** Whether a condition, if it held, would be the word in the place of `word`, or is that word. */

@@ -53,7 +53,7 @@ export type ConditionTest = {
 /** What the points alone decide, strongest first: all that speaks for a panel in two zones. */
 export const pointTests = (
   { points, cut }: JudgedPoints,
-  against: JudgedAgainst,
+  against: Omit<JudgedAgainst, 'baseline'>,
   model: FilmModel,
 ): readonly ConditionTest[] => [
   { condition: 'filler', needs: 'one', comparisons: [fillerLine(points, against, model)] },
@@ -76,7 +76,7 @@ export const filmTests = (
 
 const fillerLine = (
   points: readonly PanelPoint[],
-  { scatter }: JudgedAgainst,
+  { scatter }: Pick<JudgedAgainst, 'scatter'>,
   { conditions, measurement }: FilmModel,
 ): LineComparison =>
   compareWithLine({
@@ -87,6 +87,7 @@ const fillerLine = (
     line: exactly(conditions.filler),
   });
 
+/** Held to one line: that of the baseline, unless the one for any car lies lower. */
 function repaintLines(
   { points, median, uncertainty }: JudgedPanel,
   { baseline }: JudgedAgainst,
@@ -98,11 +99,13 @@ function repaintLines(
     side: 'over',
     figure: medianUncertainty(median, points.length, uncertainty),
   } as const;
+  const ofAnyCar = exactly(conditions.refinished);
+  if (baseline === null) return [compareWithLine({ ...held, line: ofAnyCar })];
+  const line = repaintLine(baseline, conditions);
   return [
-    compareWithLine({ ...held, line: exactly(conditions.refinished) }),
-    ...(baseline === null
-      ? []
-      : [compareWithLine({ ...held, line: repaintLine(baseline, conditions), byBaseline: true })]),
+    line.value < ofAnyCar.value
+      ? compareWithLine({ ...held, line, baseline: baseline.value })
+      : compareWithLine({ ...held, line: ofAnyCar }),
   ];
 }
 
@@ -128,7 +131,7 @@ const cutBackLines = (
           side: 'under',
           figure: uncertainty,
           line: add(baseline, exactly(micrometres(-conditions.cutBack))),
-          byBaseline: true,
+          baseline: baseline.value,
         }),
       ];
 
@@ -155,7 +158,7 @@ function thinLines(
 
 function cutLines(
   { lower, upper, apart, gap }: ZoneCut,
-  { zoneSpread }: JudgedAgainst,
+  { zoneSpread }: Pick<JudgedAgainst, 'zoneSpread'>,
   { zones, measurement }: FilmModel,
 ): readonly LineComparison[] {
   const lines = zoneLines(zoneSpread.sd, zones);

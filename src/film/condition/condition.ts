@@ -1,7 +1,8 @@
 /** What a panel is: the first condition that applies, the others beside it, each with its evidence. */
 import { type Remark, remark } from '../../base/remark.ts';
-import { type Sentence, says, um } from '../../base/sentence.ts';
-import type { Micrometres } from '../../base/units.ts';
+import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { median as medianOf } from '../../base/stats/summary.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import type { Panel } from '../template/template.ts';
 
@@ -25,34 +26,37 @@ export type ConditionEvidence = {
   readonly facts: PanelFacts;
   readonly median: Micrometres;
   readonly mean: Micrometres;
-  readonly smallest: Micrometres;
-  readonly largest: Micrometres;
+  /** Of every point on its face. */
+  readonly thicknesses: readonly Micrometres[];
   readonly baseline: Micrometres | null;
 };
 
 export type Finding = { readonly condition: Condition; readonly evidence: Remark };
 
-/** Conditions that the readings alone decide, before any spread is known; strongest first. */
+/** Whoever says when a panel was painted says that it no longer carries factory film, whatever it reads. */
+export const isStatedRepaint = ({ paintedDaysAgo }: Pick<PanelFacts, 'paintedDaysAgo'>): boolean =>
+  paintedDaysAgo !== null;
+
+/** Conditions that the readings and the job decide, before any spread is known; strongest first. */
 export function filmFindings(
-  { facts, median, mean, largest, baseline }: ConditionEvidence,
+  { facts, median, mean, thicknesses, baseline }: ConditionEvidence,
   model: FilmModel['conditions'],
 ): readonly Finding[] {
   const findings: Finding[] = [];
   if (facts.covered) {
     findings.push(finding('covered', 'declared as covered by film, wrap or coating'));
   }
+  const largest = Math.max(...thicknesses);
   if (largest > model.filler) {
-    findings.push(
-      finding('filler', says`a point reads ${um(largest)}, over ${um(model.filler)}`, largest),
-    );
+    findings.push(finding('filler', fillerEvidence(thicknesses, baseline, model), largest));
   }
-  const refinished = refinishedEvidence(median, baseline, model);
+  const refinished = repaintEvidence(facts, refinishedEvidence(median, baseline, model));
   if (refinished !== undefined) findings.push(finding('refinished', refinished, median));
   if (refinished === undefined && baseline !== null && mean < baseline - model.cutBack) {
     findings.push(
       finding(
         'cut-back',
-        says`mean ${um(mean)} is ${um(baseline - mean)} under the car's baseline: likely cut before`,
+        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: likely cut before`,
         mean,
       ),
     );
@@ -60,14 +64,56 @@ export function filmFindings(
   return findings;
 }
 
+/** How many points it is, and what the others read: filler under one of them need not be under all. */
+function fillerEvidence(
+  thicknesses: readonly Micrometres[],
+  baseline: Micrometres | null,
+  model: FilmModel['conditions'],
+): Sentence {
+  const over = thicknesses.filter((one) => one > model.filler);
+  const rest = thicknesses.filter((one) => one <= model.filler);
+  const range = (some: readonly Micrometres[]): Sentence =>
+    some.length === 1
+      ? says`${um(Math.max(...some))}`
+      : says`${bare(Math.min(...some))} to ${um(Math.max(...some))}`;
+  const [count, all] = [over.length, thicknesses.length];
+  const how = count === all ? 'all of its points' : `${count} of its ${all} points`;
+  const said = says`${how} over ${um(model.filler)}, at ${range(over)}`;
+  if (rest.length === 0) return said;
+  const isRepaint = refinishedEvidence(micrometres(medianOf(rest)), baseline, model) !== undefined;
+  const like = isRepaint ? 'as repaint does' : 'as factory film does';
+  return says`${said}; the rest ${rest.length === 1 ? 'reads' : 'read'} ${range(rest)}, ${like}`;
+}
+
+/** What the job states stands before what the film reads like. */
+function repaintEvidence(
+  { paintedDaysAgo }: PanelFacts,
+  byFilm: Sentence | undefined,
+): Sentence | undefined {
+  if (paintedDaysAgo === null) return byFilm;
+  const stated = says`painted ${daysAgo(paintedDaysAgo)}, by the job`;
+  return byFilm === undefined
+    ? says`${stated}, so no factory film, whatever the total reads`
+    : says`${stated}; ${byFilm}`;
+}
+
+/** `30 days ago`. */
+export const daysAgo = (days: number): string => `${days} day${days === 1 ? '' : 's'} ago`;
+
+/** Which line it is over, and where that is from: the lower of the one for any car and the car's own. */
 function refinishedEvidence(
   median: Micrometres,
   baseline: Micrometres | null,
   model: FilmModel['conditions'],
 ): Sentence | undefined {
-  if (median > model.refinished) return says`median ${um(median)} is over ${um(model.refinished)}`;
-  return baseline !== null && median > baseline + repaintReach(baseline, model)
-    ? says`median ${um(median)} is ${um(median - baseline)} over the car's baseline`
+  const ofCar = baseline === null ? model.refinished : baseline + repaintReach(baseline, model);
+  if (baseline !== null && ofCar < model.refinished) {
+    return median > ofCar
+      ? says`median ${um(median)} is over ${um(ofCar)}, which is ${um(ofCar - baseline)} over the baseline`
+      : undefined;
+  }
+  return median > model.refinished
+    ? says`median ${um(median)} is over ${um(model.refinished)}, the line for any car`
     : undefined;
 }
 
@@ -106,8 +152,8 @@ export function unreadFinding(
       `on ${panel.substrate} a magnetic or eddy-current gauge reads no film`,
     );
   }
-  if (needsUltrasound(panel)) return finding('unread', `no reading (${panel.substrate})`);
-  return finding('unread', read.offFace ? 'no reading on its face, only off it' : 'no reading');
+  const where = read.offFace ? 'no reading on its face, only off it' : 'no reading';
+  return finding('unread', `${where}: what paint it carries is not known`);
 }
 
 /** An electromagnetic gauge needs metal under the paint (ISO 2178, ISO 2360; ASTM D6132 for others). */

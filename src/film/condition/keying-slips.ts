@@ -40,3 +40,7 @@ export const keyingQuestion = ({ point, thickness, factor }: KeyingSlip): Remark
     says`point ${point} reads ${um(thickness, null)}, ${factor === 10 ? 'ten times' : 'a tenth of'} its neighbours: keyed wrongly?`,
     thickness,
   );
+
+/** What comes before anything else that is advised for the panel. */
+export const readAgain = ({ point }: KeyingSlip): Remark =>
+  remark('read-again', `read point ${point} again before anything else`);

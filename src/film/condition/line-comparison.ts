@@ -36,10 +36,12 @@ export type LineComparison = {
   /** What the panel is beyond the line, and on which side of it that is. */
   readonly condition: Condition;
   readonly side: Side;
-  /** Whether the line is drawn from the car's baseline. */
-  readonly byBaseline: boolean;
+  /** The car's usual film where the line is drawn from that. */
+  readonly baseline: Micrometres | null;
   readonly isBeyond: boolean;
-  /** Standard uncertainty of the figure against the line, on `dof` degrees of freedom. */
+  /** Figure less line, with what that is uncertain by. */
+  readonly difference: Uncertain<'µm'>;
+  /** Its standard uncertainty, on `dof` degrees of freedom. */
   readonly standard: Micrometres;
   readonly dof: number;
   /** Chance that the truth lies on the other side. */
@@ -49,27 +51,31 @@ export type LineComparison = {
 type Held = Pick<LineComparison, 'compared' | 'condition' | 'side'> & {
   readonly figure: Uncertain<'µm'>;
   readonly line: Uncertain<'µm'>;
-  readonly byBaseline?: boolean;
+  readonly baseline?: Micrometres | null;
 };
 
-export function compareWithLine({
-  figure,
-  line,
-  byBaseline = false,
-  ...held
-}: Held): LineComparison {
+export function compareWithLine({ figure, line, baseline = null, ...held }: Held): LineComparison {
   const difference = subtract(figure, line);
-  const [standard, dof] = [standardUncertainty(difference), effectiveDegreesOfFreedom(difference)];
+  const standard = standardUncertainty(difference);
+  const dof = effectiveDegreesOfFreedom(difference, standard);
   return {
     ...held,
     figure: figure.value,
     line: line.value,
-    byBaseline,
+    baseline,
+    difference,
     isBeyond: held.side === 'over' ? difference.value > 0 : difference.value < 0,
     standard: standard as Micrometres,
     dof,
     otherSide: chanceOfOtherSide(Math.abs(difference.value), standard, dof),
   };
+}
+
+/** The chance that there would be if the same difference came out with other doubts. */
+export function chanceWith(difference: Uncertain<'µm'>): number {
+  const standard = standardUncertainty(difference);
+  const dof = effectiveDegreesOfFreedom(difference, standard);
+  return chanceOfOtherSide(Math.abs(difference.value), standard, dof);
 }
 
 function chanceOfOtherSide(margin: number, standard: number, dof: number): number {

@@ -30,7 +30,7 @@ export function mirrorNotes(
       : [
           remark(
             'mirror-difference',
-            says`${left.panel.name} and ${right.panel.name} differ by ${um(difference)}; sides painted alike, by under ${um(reach)} as a rule`,
+            says`${left.panel.name} and ${right.panel.name} differ by ${um(difference)}; sides painted alike do by under ${um(reach)} as a rule`,
             difference,
           ),
         ];

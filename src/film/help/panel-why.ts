@@ -1,6 +1,7 @@
 /** Everything that a panel's survey rests on, taken apart: what its page of reasons is told from. */
 import type { FilmModel } from '../film-model.ts';
-import type { RemovalTerms, TopcoatCase } from '../limits/removal-limits.ts';
+import { type AllowanceSteps, allowanceSteps } from '../limits/allowance-steps.ts';
+import type { Limit, RemovalTerms, TopcoatCase } from '../limits/removal-limits.ts';
 import { clearRisk } from '../limits/removal-risk.ts';
 import { type ClearChain, clearChain } from '../limits/thin-clear.ts';
 import { type DoubtPart, doubtAboutWhatIsLeft } from '../limits/variance-of-left.ts';
@@ -14,6 +15,9 @@ export type BudgetRisk = {
   readonly already: number;
 };
 
+/** A limit, and how it comes to what it allows; null where it allows nothing whatever the film. */
+export type LimitWhy = { readonly limit: Limit; readonly steps: AllowanceSteps | null };
+
 export type PanelWhy = {
   /** Null where no bound is drawn: one point, or filler. */
   readonly thinnest: ThinnestCredible | null;
@@ -23,11 +27,12 @@ export type PanelWhy = {
   readonly risk: BudgetRisk | null;
   /** Sources of the doubt about what is left, by size. */
   readonly doubt: readonly DoubtPart[];
+  readonly limits: readonly LimitWhy[];
 };
 
 /** Of a panel in one zone, or of a zone. */
 export function panelWhy(survey: PanelSurvey, terms: RemovalTerms, model: FilmModel): PanelWhy {
-  const { film, thinnest, topcoat, budget } = survey;
+  const { film, thinnest, topcoat, budget, limits } = survey;
   const removal = { median: budget, logSd: terms.logSd };
   return {
     thinnest: film === null || thinnest === null ? null : thinnestCredible(film, model.tolerance),
@@ -38,6 +43,10 @@ export function panelWhy(survey: PanelSurvey, terms: RemovalTerms, model: FilmMo
         : clearChain(topcoat.told.film, topcoat.told.knowledge, model.topcoat),
     risk: topcoat === null ? null : budgetRisk(topcoat, removal, model),
     doubt: topcoat === null ? [] : doubtAboutWhatIsLeft(topcoat, removal, model.topcoat),
+    limits: limits.map((limit) => ({
+      limit,
+      steps: limit.room === undefined ? null : allowanceSteps(limit.room, limit.value, terms.logSd),
+    })),
   };
 }
 

@@ -1,43 +1,84 @@
 import { type Remark, remark } from '../../base/remark.ts';
-import { type Condition, needsUltrasound } from '../condition/condition.ts';
-import type { PanelFacts } from '../film-model.ts';
+import {
+  type Condition,
+  isFactoryFilm,
+  isStatedRepaint,
+  needsUltrasound,
+} from '../condition/condition.ts';
+import type { FilmModel, PanelFacts } from '../film-model.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import type { Panel } from '../template/template.ts';
 
 /** Something to do, with the further points to read where it is that. */
 export type SurveyAdvice = Remark & { readonly points?: number };
 
+type Measured = { readonly panel: Panel; readonly points: readonly PanelPoint[] };
+
 /** What would make a panel's survey surer. More than nine points gain next to nothing. */
 export function surveyAdvice(
-  { panel, points }: { readonly panel: Panel; readonly points: readonly PanelPoint[] },
+  measured: Measured,
   condition: Condition,
   facts: PanelFacts,
-  bestPoints: number,
+  model: Pick<FilmModel, 'reading' | 'freshPaintDays'>,
 ): readonly SurveyAdvice[] {
-  if (condition === 'unread') {
-    return needsUltrasound(panel)
-      ? [
-          // A gauge that needs metal hardly ever shows anything where there is none.
-          ...(points.length > 0
-            ? [remark('substrate', 'metal after all? State its substrate in the job')]
-            : []),
-          remark('ultrasound', `${panel.substrate}: ultrasonic gauge or leave it`),
-        ]
-      : [remark('read', `read ${panel.points.length} points on the face`)];
+  if (condition === 'unread') return unreadAdvice(measured);
+  if (facts.covered) {
+    return [remark('uncover', 'once the film, wrap or coating is off, read it again')];
   }
-  const advice: SurveyAdvice[] = [];
-  if (facts.finish === 'matte' || facts.covered) return [];
-  if (points.length < bestPoints) {
-    const more = bestPoints - points.length;
-    const why = points.length === 1 ? ', one is no basis for machine work' : '';
-    const text = `read ${more} more point${more === 1 ? '' : 's'} a panel${why}`;
-    advice.push({ ...remark('more-points', text), points: more });
+  if (facts.finish === 'matte') return [];
+  const wait = waitAdvice(facts, model);
+  if (wait.length > 0) return [...wait, ...pointsAdvice(measured.points, model.reading.bestPoints)];
+  return [
+    ...pointsAdvice(measured.points, model.reading.bestPoints),
+    ...filmAdvice(condition, facts),
+  ];
+}
+
+function unreadAdvice({ panel, points }: Measured): readonly SurveyAdvice[] {
+  if (!needsUltrasound(panel)) {
+    return [remark('read', `read ${panel.points.length} points on the face`)];
   }
-  if (facts.taken === null) {
-    advice.push(remark('history', 'find out what was polished off before'));
+  return [
+    // A gauge that needs metal hardly ever shows anything where there is none.
+    ...(points.length > 0
+      ? [remark('substrate', 'metal after all? State its substrate in the job')]
+      : []),
+    remark('ultrasound', 'ultrasonic gauge, or leave it alone'),
+  ];
+}
+
+function waitAdvice(
+  { paintedDaysAgo }: PanelFacts,
+  { freshPaintDays }: Pick<FilmModel, 'freshPaintDays'>,
+): readonly SurveyAdvice[] {
+  if (paintedDaysAgo === null || paintedDaysAgo >= freshPaintDays) return [];
+  const left = freshPaintDays - paintedDaysAgo;
+  return [
+    remark(
+      'wait',
+      `wait ${left} more day${left === 1 ? '' : 's'}, till the paint is hard, then make a test spot on it`,
+    ),
+  ];
+}
+
+function pointsAdvice(points: Measured['points'], best: number): readonly SurveyAdvice[] {
+  if (points.length >= best) return [];
+  const more = best - points.length;
+  const why = points.length === 1 ? ', one is no basis for machine work' : '';
+  const text = `read ${more} more point${more === 1 ? '' : 's'} a panel${why}`;
+  return [{ ...remark('more-points', text), points: more }];
+}
+
+/** What is left of factory clear hangs on its history; that of a repaint shows on a test spot alone. */
+function filmAdvice(condition: Condition, facts: PanelFacts): readonly SurveyAdvice[] {
+  if (isFactoryFilm(condition)) {
+    return facts.taken === null ? [remark('history', 'find out what was polished off before')] : [];
   }
-  if (condition === 'filler' || condition === 'mixed' || condition === 'refinished') {
-    advice.push(remark('repair-edge', 'find the edge of the repair with closer points'));
-  }
-  return advice;
+  return [
+    ...(condition === 'mixed' ? [] : [remark('test-spot', 'make a test spot on it')]),
+    // Where the job says so, it says it of the whole panel.
+    ...(isStatedRepaint(facts)
+      ? []
+      : [remark('repair-edge', 'find the edge of the repair with closer points')]),
+  ];
 }

@@ -9,7 +9,7 @@
 import { type Micrometres, type Minutes, micrometres } from '../../base/units.ts';
 import { isFactoryFilm } from '../condition/condition.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
-import { allowance } from '../limits/allowance.ts';
+import { allowedBudget } from '../limits/allowance.ts';
 import type { PanelFilm, RemovalTerms, TopcoatCase } from '../limits/removal-limits.ts';
 import { doubtAboutWhatIsLeft } from '../limits/variance-of-left.ts';
 import type { PanelSurvey } from '../survey.ts';
@@ -30,7 +30,6 @@ export type Help = {
 
 export type HelpTerms = {
   readonly removal: RemovalTerms;
-  readonly baseline: Micrometres | null;
   /** ln-SD of a removal once a good test spot was made on this paint. */
   readonly logSdAfterSpot: number;
   /** Whether somebody said if the steel is galvanised. */
@@ -48,19 +47,19 @@ export function whatWouldHelp(
   const { film, facts } = panel;
   const conditions = [panel.condition, ...panel.also];
   if (film === null || panel.topcoat === null || !conditions.every(isFactoryFilm)) return [];
-  const { removal, baseline, zincKnown, gaugeKnown } = terms;
+  const { removal, zincKnown, gaugeKnown } = terms;
   const budget = (known: Known): Micrometres =>
-    allowance(
+    allowedBudget(
       {
         film: known.film ?? film,
         facts: { ...facts, ...known.facts },
         points: (known.film ?? film).count,
         conditions,
-        baseline,
+        baseline: panel.baseline,
       },
       { ...removal, ...known.terms },
       model,
-    ).budget;
+    );
   const { pointTime, clearTime, testSpotTime } = model.measuring;
   const help = (
     code: HelpCode,

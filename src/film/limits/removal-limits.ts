@@ -3,6 +3,7 @@ import { type Remark, spoken } from '../../base/remark.ts';
 import { roundTo } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
+import { daysAgo, needsUltrasound } from '../condition/condition.ts';
 import type {
   FilmModel,
   Finish,
@@ -13,14 +14,15 @@ import type {
   RecordedRemoval,
 } from '../film-model.ts';
 import type { Spread } from '../spread.ts';
+import type { Panel } from '../template/template.ts';
+import { zincOf } from '../zinc.ts';
 import { ceilingAllowance, clearAllowance } from './removal-risk.ts';
 import {
+  clearChain,
   type LayerKnowledge,
-  meanClear,
   NO_ZINC,
   type ThinClear,
   type TotalFilm,
-  thinClear,
 } from './thin-clear.ts';
 
 /** A topcoat as it may be: its prior, its floor and the limit over the panel's life. */
@@ -44,16 +46,48 @@ export type LimitCode =
   | 'fresh-paint'
   | 'test-spot'
   | 'sound-panels'
+  | 'near-line'
   | 'no-data';
 
-/** A limit and the largest median removal it allows. */
-export type Limit = Remark & { readonly code: LimitCode; readonly value: Micrometres };
+/** What a limit leaves for a removal: film over a floor, or a ceiling less what is gone. */
+export type LimitRoom = {
+  readonly of: Micrometres;
+  readonly less: Micrometres;
+  /** SD of the film or of what is gone; 0 where it is exact. */
+  readonly sd: Micrometres;
+  /** Chance of passing it that is taken. */
+  readonly risk: number;
+};
 
-const limit = (code: LimitCode, said: string | Sentence, value: Micrometres): Limit => ({
+export const roomLeft = ({ of, less }: LimitRoom): Micrometres => micrometres(of - less);
+
+/** A limit and the largest median removal it allows; without a room it allows nothing whatever the film. */
+export type Limit = Remark & {
+  readonly code: LimitCode;
+  readonly value: Micrometres;
+  readonly room?: LimitRoom;
+};
+
+/** A limit before it is put into words: most cases that are asked for are asked for the budget alone. */
+type UnsaidLimit = {
+  readonly code: LimitCode;
+  readonly room: LimitRoom;
+  readonly said: () => Sentence;
+};
+
+/** By how much may be taken of its room. */
+const limit = ({ code, room, said }: UnsaidLimit, logSd: number): Limit => ({
   code,
-  ...spoken(said),
-  value,
+  ...spoken(said()),
+  value: removalIn(room, logSd),
+  room,
 });
+
+/** The largest median removal that keeps to a room. */
+const removalIn = (room: LimitRoom, logSd: number): Micrometres =>
+  room.sd > 0
+    ? clearAllowance({ mean: roomLeft(room), sd: room.sd }, ZERO, { risk: room.risk, logSd })
+    : ceilingAllowance(roomLeft(room), { risk: room.risk, logSd });
 
 export type PanelFilm = {
   readonly mean: Micrometres;
@@ -107,9 +141,13 @@ export function topcoatCases(
       zinc: facts.galvanised ? zincOf(layers) : NO_ZINC,
       panelToPanel: stated.panelToPanel,
     };
+    const { onThinnest, overPanel } = clearChain(total, knowledge, model.topcoat);
     return {
-      clear: thinClear(total, knowledge, model.topcoat),
-      meanClear: meanClear(total, knowledge, model.topcoat),
+      clear: onThinnest,
+      meanClear: {
+        mean: micrometres(overPanel.mean),
+        sd: micrometres(Math.sqrt(overPanel.variance)),
+      },
       told: { film: total, knowledge },
     };
   };
@@ -127,12 +165,6 @@ export function topcoatCases(
   return facts.finish === 'unknown' ? [clearOverBase(), singleStage()] : [singleStage()];
 }
 
-/** What galvanised steel reads more than bare steel does, and how much less surely. */
-const zincOf = ({ galvanisedUnder, clearOverBase: { under } }: FilmModel['layers']) => ({
-  mean: galvanisedUnder.mean - under.mean,
-  variance: galvanisedUnder.sd ** 2 - under.sd ** 2,
-});
-
 /** Floor for the smallest point's total: the user's, else by finish (common practice, assumption). */
 export const totalFloor = (
   finish: Finish,
@@ -145,32 +177,58 @@ export const totalFloor = (
     : model.totalFloorSingleStage);
 
 /** The three limits of a panel of sound factory film. */
-export function removalLimits(
+export const removalLimits = (
   film: PanelFilm,
   facts: PanelFacts,
   topcoat: TopcoatCase,
   terms: RemovalTerms,
   model: FilmModel,
-): readonly Limit[] {
+): readonly Limit[] =>
+  unsaidLimits(film, facts, topcoat, terms, model).map((one) => limit(one, terms.logSd));
+
+/** The least that they allow. */
+export const leastRemoval = (
+  film: PanelFilm,
+  facts: PanelFacts,
+  topcoat: TopcoatCase,
+  terms: RemovalTerms,
+  model: FilmModel,
+): Micrometres =>
+  micrometres(
+    Math.min(
+      ...unsaidLimits(film, facts, topcoat, terms, model).map(({ room }) =>
+        removalIn(room, terms.logSd),
+      ),
+    ),
+  );
+
+function unsaidLimits(
+  film: PanelFilm,
+  facts: PanelFacts,
+  topcoat: TopcoatCase,
+  terms: RemovalTerms,
+  model: FilmModel,
+): readonly UnsaidLimit[] {
   const { limits } = model;
+  const { risk } = terms;
   const floor = totalFloor(facts.finish, terms.totalFloor, limits);
-  const thinnest = roundTo(100 * model.topcoat.thinnestShare, 1);
-  const clearName = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
+  const { mean, sd } = topcoat.clear;
   return [
-    limit(
-      'clear',
-      says`${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${bare(Math.max(0, topcoat.clear.mean))} ± ${um(topcoat.clear.sd)} expected, ${bare(topcoat.clearFloor)} must stay`,
-      clearAllowance(topcoat.clear, topcoat.clearFloor, terms),
-    ),
+    {
+      code: 'clear',
+      room: { of: mean, less: topcoat.clearFloor, sd, risk },
+      said: () => {
+        const thinnest = roundTo(100 * model.topcoat.thinnestShare, 1);
+        const clearName = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
+        return says`${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${bare(Math.max(0, mean))} ± ${um(sd)} expected, ${bare(topcoat.clearFloor)} must stay`;
+      },
+    },
     lifeLimit(facts, terms, model),
-    limit(
-      'total',
-      says`smallest point reads ${um(film.smallest)}, ${bare(floor, 0)} must stay`,
-      ceilingAllowance(film.smallest - floor, {
-        risk: limits.totalFloorRiskPct / 100,
-        logSd: terms.logSd,
-      }),
-    ),
+    {
+      code: 'total',
+      room: { of: film.smallest, less: floor, sd: ZERO, risk: limits.totalFloorRiskPct / 100 },
+      said: () => says`smallest point reads ${um(film.smallest)}, ${bare(floor, 0)} must stay`,
+    },
   ];
 }
 
@@ -187,42 +245,50 @@ function clearBasis({ clear, under }: PanelFacts): string {
 }
 
 /** The most that may come off over the panel's life, less all that earlier work took. */
-function lifeLimit(facts: PanelFacts, terms: RemovalTerms, model: FilmModel): Limit {
+function lifeLimit(facts: PanelFacts, terms: RemovalTerms, model: FilmModel): UnsaidLimit {
   const life = facts.finish === 'single-stage-solid' ? model.limits.lifeSolid : model.limits.life;
   const { mean, sd } = facts.recorded ?? NOTHING_RECORDED;
   const before = (facts.taken ?? model.earlier.unknownLife) + mean;
-  const left = { mean: micrometres(life - before), sd };
-  const record =
-    facts.recorded === null ? '' : says`, ${um(mean)} by the ${facts.recorded.by ?? 'film record'}`;
-  const assumed = facts.taken === null ? 'taken to be ' : '';
-  return limit(
-    'life',
-    says`at most ${um(life)} off over the panel's life, ${um(before)} of it ${assumed}gone${record}`,
-    sd > 0 ? clearAllowance(left, ZERO, terms) : ceilingAllowance(left.mean, terms),
-  );
+  return {
+    code: 'life',
+    room: { of: life, less: micrometres(before), sd, risk: terms.risk },
+    said: () => {
+      const record =
+        facts.recorded === null
+          ? ''
+          : says`, ${um(mean)} by the ${facts.recorded.by ?? 'film record'}`;
+      const assumed = facts.taken === null ? 'taken to be ' : '';
+      return says`at most ${um(life)} off over the panel's life, ${um(before)} of it ${assumed}gone${record}`;
+    },
+  };
 }
 
 /** Reasons that allow nothing at all, whatever the film. */
 export function outrightLimits(
   facts: PanelFacts,
-  state: { readonly points: number; readonly isFactoryFilm: boolean; readonly unread: boolean },
+  state: {
+    readonly points: number;
+    readonly isFactoryFilm: boolean;
+    /** The panel where nothing was read of it. */
+    readonly unread: Panel | null;
+  },
   { freshPaintDays, reading }: Pick<FilmModel, 'freshPaintDays' | 'reading'>,
 ): readonly Limit[] {
   const limits: Limit[] = [];
   const nothing = (code: LimitCode, text: string): void => {
-    limits.push(limit(code, text, ZERO));
+    limits.push({ code, ...spoken(text), value: ZERO });
   };
-  if (state.unread) nothing('no-data', 'nothing is known of the film, a test spot comes first');
+  if (state.unread !== null) nothing('no-data', whyUnread(state.unread));
   if (facts.covered)
     nothing('covered', 'covered by film, wrap or coating: not paint to be polished');
   if (facts.finish === 'matte') nothing('finish', 'a matte finish is never polished');
   if (facts.paintedDaysAgo !== null && facts.paintedDaysAgo < freshPaintDays) {
-    nothing('fresh-paint', `painted ${facts.paintedDaysAgo} days ago, under ${freshPaintDays}`);
+    nothing('fresh-paint', `painted ${daysAgo(facts.paintedDaysAgo)}, under ${freshPaintDays}`);
   }
-  if (!state.unread && !state.isFactoryFilm && !facts.covered) {
+  if (state.unread === null && !state.isFactoryFilm && !facts.covered) {
     nothing('test-spot', 'the total says nothing of refinish clear, a test spot comes first');
   }
-  if (!state.unread && state.points === 1) {
+  if (state.unread === null && state.points === 1) {
     nothing(
       'readings',
       `one point is no basis for machine work: read at least ${reading.leastPoints}, best ${reading.bestPoints}`,
@@ -230,6 +296,11 @@ export function outrightLimits(
   }
   return limits;
 }
+
+const whyUnread = (panel: Panel): string =>
+  needsUltrasound(panel)
+    ? `a gauge for metal reads no film on ${panel.substrate}`
+    : 'nothing is known of it until it is read';
 
 /** The smallest allowance binds; equal ones, the first. */
 export function bindingLimit(limits: readonly Limit[]): Limit {

@@ -57,16 +57,6 @@ export const thinClear = (
   sharing: Sharing,
 ): ThinClear => clearChain(film, knowledge, sharing).onThinnest;
 
-/** Mean of the topcoat over the whole panel, with the standard uncertainty of that mean. */
-export const meanClear = (
-  film: TotalFilm,
-  knowledge: LayerKnowledge,
-  sharing: Sharing,
-): ThinClear => {
-  const { mean, variance } = clearChain(film, knowledge, sharing).overPanel;
-  return { mean: micrometres(mean), sd: micrometres(Math.sqrt(variance)) };
-};
-
 /** Every figure on the way from the total to the topcoat on the thinnest share of the face. */
 export type ClearChain = {
   /** What lies under the topcoat, by prior or as stated, zinc included. */

@@ -3,6 +3,7 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import { type LengthUnit, MICROMETRES_PER_MIL, type Micrometres } from '../../base/units.ts';
 import type { LimitCode } from '../../film/limits/removal-limits.ts';
 import { isZone, type PanelSurvey } from '../../film/survey.ts';
+import { LARGEST_DRAWN } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
 
 export type ShowUnit = LengthUnit;
@@ -20,7 +21,8 @@ const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   covered: 'covered',
   'fresh-paint': 'fresh',
   'test-spot': 'spot 1st',
-  'sound-panels': 'sound',
+  'sound-panels': 'others',
+  'near-line': 'line',
   'no-data': 'no data',
 };
 
@@ -95,15 +97,12 @@ function commonAxis(panels: readonly PanelSurvey[], unit: ShowUnit): StripAxis {
   const floors = panels.map(({ totalFloor }) => totalFloor);
   const floor = floors.length === 0 ? null : Math.min(...floors);
   const values = panels.flatMap(({ points }) => points.map((point) => point.thickness));
-  const sound = values.filter((value) => value <= LARGEST_SHOWN);
+  const sound = values.filter((value) => value <= LARGEST_DRAWN);
   const from = Math.min(...values, ...(floor === null ? [] : [floor]));
-  const to = sound.length === 0 ? LARGEST_SHOWN : Math.max(...sound);
+  const to = sound.length === 0 ? LARGEST_DRAWN : Math.max(...sound);
   return {
     from: Math.max(0, Math.floor(inUnit(from, unit) / step - 0.5) * step),
     to: Math.ceil(inUnit(to, unit) / step + 0.01) * step,
     line: floor === null ? null : inUnit(floor, unit),
   };
 }
-
-/** Thicker points are drawn as being off the axis. */
-const LARGEST_SHOWN = 200;

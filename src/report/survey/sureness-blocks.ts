@@ -1,12 +1,13 @@
 /** How sure a survey is: of the whole in a few lines, and of each panel where it is asked for. */
+import { saying } from '../../base/remark.ts';
 import { roundTo } from '../../base/rounding.ts';
 import { bare, type Sentence, says, tell, um, unitName } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
-import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { isZone, type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { partName, type ShowUnit, thickness } from './film-table.ts';
-import { comparisonText, surenessText } from './sureness-lines.ts';
+import { doubtedComparison, otherSideText, surenessText } from './sureness-lines.ts';
 
 /** How well the means are known, and the clear that the limit of that name rests on. */
 export function sureness(
@@ -14,53 +15,88 @@ export function sureness(
   { film }: Settings,
   unit: ShowUnit,
 ): readonly Block[] {
-  const parts = read.flatMap(partsOf).filter(({ topcoat }) => topcoat !== null);
+  const parts = read
+    .flatMap(partsOf)
+    .filter(({ topcoat, condition }) => topcoat !== null && condition === 'original');
   const means = parts.flatMap(({ uncertainty }) =>
     uncertainty === null ? [] : [expandedUncertainty(uncertainty)],
   );
-  if (means.length === 0) return [];
+  const range = rangeIn(unit);
+  const sure = `over ${roundTo(100 * (1 - film.conditions.nearRisk), 1)}\u00a0%`;
+  const but = lessSure(partsJudged(read), film.conditions.nearRisk);
+  const words = `each condition ${sure}${but.length === 0 ? '' : `, but for ${but.join(' and ')}`}`;
+  const ofMeans =
+    means.length === 0
+      ? []
+      : [
+          `each mean of original film to ± ${range(means)} ${unitName(unit)} (95\u00a0%)`,
+          clearText(parts, unit),
+        ];
+  return [paragraph('How sure', [words, ...ofMeans].join('; '))];
+}
+
+/** Words that are no such thing: near a line, declared, or beside another word. */
+const lessSure = (parts: readonly PanelSurvey[], nearRisk: number): readonly string[] => [
+  ...(parts.some(isNear) ? ['those with ?'] : []),
+  ...(parts.some(isDeclared) ? ['those declared'] : []),
+  ...(parts.some((part) => part.sureness?.beside.some((one) => one.otherSide > nearRisk))
+    ? ['second words as said below']
+    : []),
+];
+
+const isDeclared = ({ condition, sureness: found }: PanelSurvey): boolean =>
+  found === null && condition !== 'unread';
+
+function clearText(parts: readonly PanelSurvey[], unit: ShowUnit): string {
+  const range = rangeIn(unit);
   const known = parts.flatMap(({ topcoat }) => topcoat ?? []);
   const clears = known.map(({ clear }) => Math.max(0, clear.mean));
   const doubts = known.map(({ clear }) => clear.sd);
-  const floors = [...new Set(known.map(({ clearFloor }) => clearFloor))];
-  const range = (values: readonly number[]): string => {
+  return `clear, where thinnest, ${range(clears)}\u00a0± ${range(doubts)} (SD)`;
+}
+
+const rangeIn =
+  (unit: ShowUnit) =>
+  (values: readonly number[]): string => {
     const [low, high] = [Math.min(...values), Math.max(...values)].map((one) =>
       thickness(one, unit),
     );
     return low === high ? `${low}` : `${low}–${high}`;
   };
-  const near = partsJudged(read).some((survey) => survey.sureness?.sure === 'near');
-  const cut = `clear-cut (under ${roundTo(100 * film.conditions.nearRisk, 1)}\u00a0% chance of another)`;
-  const words = near ? `conditions ${cut} but for those below` : `every condition ${cut}`;
-  const clear = `clear on the thinnest part ${range(clears)}\u00a0± ${range(doubts)} expected, ${range(floors)} must stay`;
-  return [
-    paragraph(
-      'How sure',
-      `${words}; on sound panels each mean to ± ${range(means)} ${unitName(unit)} (95\u00a0%); ${clear}; --why takes a panel apart`,
-    ),
-  ];
-}
 
-/** Panels whose condition is near its line, each with the comparison it hangs on. */
+/** Whether the word is less than sure. */
+export const isNear = ({ sureness: found }: PanelSurvey): boolean => found?.sure === 'near';
+
+/** Panels whose condition is near its line: the comparison it hangs on, what it would be else, what settles it. */
 export function nearTheLine(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
-  const near = partsJudged(read).flatMap((survey) =>
-    survey.sureness?.sure === 'near' && survey.keyingSlips.length === 0
-      ? [
-          says`${partName(survey)}, ${survey.condition}: ${comparisonText(survey.sureness.deciding)}`,
-        ]
-      : [],
-  );
-  const told = near.map((one) => tell(one, unit)).join('; ');
-  return near.length === 0 ? [] : [paragraph('Near the line', told)];
+  const told = partsJudged(read).flatMap((survey) => {
+    const found = survey.sureness;
+    const other = otherSideText(survey);
+    if (found === null || other === null) return [];
+    const ways = survey.advice.filter(({ code }) => code === 'settle').map(saying);
+    const said = says`${partName(survey)}, ${survey.condition}?: ${doubtedComparison(found.deciding)}; ${other}`;
+    return [
+      tell(
+        [said, ...ways].reduce((all, one) => says`${all}; ${one}`),
+        unit,
+      ),
+    ];
+  });
+  const [only, second] = told;
+  if (only === undefined) return [];
+  return [second === undefined ? paragraph('Near its line', only) : list('Near their line', told)];
 }
 
-/** Of each panel its mean, and what its condition hangs on. */
-export function surenessList(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
-  const lines = partsJudged(read).flatMap((survey) => {
+/** Of each panel its mean, and what its condition hangs on; of those unread, that nothing is. */
+export function surenessList(surveyed: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+  const lines = partsJudged(surveyed).flatMap((survey) => {
     const said = surenessText(survey);
-    return said === null
-      ? []
-      : [says`${partName(survey)}: ${meanText(survey)}${survey.condition}, ${said}`];
+    if (said !== null) {
+      return [says`${partName(survey)}: ${meanText(survey)}${survey.condition}, ${said}`];
+    }
+    return survey.condition === 'unread' && !isZone(survey)
+      ? [says`${survey.panel.name}: unread (${survey.panel.substrate}), so nothing is known of it`]
+      : [];
   });
   return lines.length === 0
     ? []

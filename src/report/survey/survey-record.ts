@@ -64,6 +64,8 @@ function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord 
     uncertainty: uncertaintyRecord(survey),
     thinnest_um: machineOrNull(survey.thinnest),
     facts: factsRecord(survey, result),
+    substrate: survey.panel.substrate,
+    baseline_um: machineOrNull(survey.baseline),
     condition: survey.condition,
     ...surenessRecord(survey),
     also: survey.also,

@@ -1,6 +1,6 @@
 /** A panel taken apart on a page: what it is, how sure that is, what limits it, what would help. */
 
-import { saying, textIn } from '../../base/remark.ts';
+import { type Remark, saying, textIn } from '../../base/remark.ts';
 import { roundTo, shown } from '../../base/rounding.ts';
 import {
   bare,
@@ -18,6 +18,7 @@ import {
   uncertaintyBudget,
 } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
+import { type LineComparison, marginOf } from '../../film/condition/line-comparison.ts';
 import type { FlagRule } from '../../film/condition/outlying-points.ts';
 import { type PanelWhy, panelWhy } from '../../film/help/panel-why.ts';
 import type { DoubtSource } from '../../film/limits/variance-of-left.ts';
@@ -27,10 +28,14 @@ import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
 import { pointLines } from '../point-lines.ts';
 import { counted } from '../words.ts';
+import { sourcesOfFigures } from './clear-basis.ts';
 import { clearSteps } from './clear-steps.ts';
+import { doubtShares, sourceWords } from './doubt-sources.ts';
 import { partName } from './film-table.ts';
-import { adviceLine, adviceOf } from './help-lines.ts';
-import { comparisonText, surenessText } from './sureness-lines.ts';
+import { type Advice, adviceLine, adviceOf } from './help-lines.ts';
+import { limitSteps } from './limit-steps.ts';
+import { isNear } from './sureness-blocks.ts';
+import { comparisonText, otherSideText, surenessText, sureOf } from './sureness-lines.ts';
 
 export type WhyContext = {
   readonly result: SurveyResult;
@@ -41,7 +46,7 @@ export type WhyContext = {
 /** A page for a panel; of a panel in two zones, what they have in common and then each by itself. */
 export function whyBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] {
   const { unit } = context;
-  const heading = says`Why ${partName(survey)}: ${survey.condition}, ${um(survey.budget, 2)} may go`;
+  const heading = says`Why ${partName(survey)}: ${survey.condition}${isNear(survey) ? '?' : ''}, ${um(survey.budget, 2)} may go`;
   return [
     title(tell(heading, unit)),
     gap,
@@ -56,7 +61,7 @@ function zonedBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[]
     list('Zones', [
       ...survey.zones.map((zone) => {
         const names = zone.points.map(({ point }) => point).join(', ');
-        const said = says`${zone.zone}: point ${names}; ${um(zone.budget, 2)} may go`;
+        const said = says`${zone.zone}: points ${names}; ${um(zone.budget, 2)} may go`;
         return tell(said, unit);
       }),
       'Each is surveyed and planned by itself; the panel shows what allows least.',
@@ -75,15 +80,19 @@ function partBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] 
       : [list(`Points (${unitName(context.unit)})`, pointLines(survey, context.unit))]),
     ...howSure(survey, why, context),
     ...clearBlocks(survey, why, context),
-    ...whatLimits(survey, context),
-    ...riskBlocks(why, context),
+    ...whatLimits(survey, why, context),
+    ...riskBlocks(survey, why, context),
+    ...sourcesOfFigures(survey, context.unit),
     ...whatHelps(survey, context),
   ];
 }
 
 function whatItIs(survey: PanelSurvey, { unit }: WhyContext): readonly Block[] {
   const conditions = [survey.condition, ...survey.also].join(', ');
-  const evidence = survey.evidence.map((one) => textIn(one, unit)).join('; ');
+  const evidence = survey.evidence
+    .filter(isOfFilm)
+    .map((one) => textIn(one, unit))
+    .join('; ');
   const substrate = survey.panel.substrate;
   return [
     paragraph('What it is', `${conditions} (${substrate}): ${evidence}`),
@@ -92,17 +101,33 @@ function whatItIs(survey: PanelSurvey, { unit }: WhyContext): readonly Block[] {
   ];
 }
 
+/** Evidence of what the film is; what a test spot would allow is a matter of limits. */
+export const isOfFilm = ({ code }: Remark): boolean => code !== 'sound-panel-cap';
+
 /** What the first word hangs on, and every other comparison that could have made it another. */
 function sureOfWord(survey: PanelSurvey, unit: LengthUnit): readonly Block[] {
   const said = surenessText(survey);
+  if (survey.condition === 'unread') {
+    return [paragraph('How sure', 'nothing is sure of a panel that was not read')];
+  }
   if (survey.sureness === null || said === null) return [];
-  const others = survey.sureness.comparisons.slice(1);
-  return [
-    list(
-      `How sure “${survey.condition}” is`,
-      [said, ...others.map(comparisonText)].map(inUnit(unit)),
-    ),
+  const { comparisons, beside, deciding } = survey.sureness;
+  const otherSide = otherSideText(survey);
+  const lines = [
+    said,
+    doubtOfLine(deciding),
+    ...(otherSide === null ? [] : [otherSide]),
+    ...comparisons.slice(1).map(comparisonText),
+    ...beside.map((one) => says`${one.condition} besides, ${sureOf(one)}: ${comparisonText(one)}`),
   ];
+  return [list(`How sure “${survey.condition}” is`, lines.map(inUnit(unit)))];
+}
+
+/** The sum behind the chance of the other side. */
+function doubtOfLine(one: LineComparison): Sentence {
+  const apart = says`figure and line are ${um(marginOf(one), 2)} apart, which is uncertain by ± ${um(one.standard, 2)} (SD) on ${degrees(one.dof)} degrees of freedom`;
+  const shares = doubtShares(one.difference);
+  return shares === '' ? apart : says`${apart}: ${shares}`;
 }
 
 const RULES: Readonly<Record<FlagRule, string>> = {
@@ -135,13 +160,13 @@ function howSure(survey: PanelSurvey, why: PanelWhy, context: WhyContext): reado
     {
       kind: 'table',
       columns: [
-        { title: 'uncertain by', align: 'left' },
+        { title: 'the mean is uncertain by', align: 'left' },
         { title: `± ${unitName(unit)}`, align: 'right' },
-        { title: 'share', align: 'right' },
+        { title: 'of its variance', align: 'right' },
         { title: 'dof', align: 'right' },
       ],
       rows: uncertaintyBudget(uncertainty).map(({ source, contribution, share, dof: own }) => [
-        cell(SOURCES[source] ?? source),
+        cell(sourceWords(source)),
         cell(thicknessText(Math.abs(contribution), unit, 2)),
         cell(`${shown(100 * share, 0)} %`),
         cell(degrees(own)),
@@ -160,14 +185,6 @@ const inUnit =
 /** Infinite where nothing limits them. */
 const degrees = (dof: number): string => (Number.isFinite(dof) ? shown(dof, 0) : '∞');
 
-const SOURCES: Readonly<Record<string, string>> = {
-  film: 'film varies over the panel',
-  repeatability: 'gauge set down again',
-  resolution: 'step of the display',
-  curvature: 'curved points',
-  calibration: 'gauge’s own error, shared by all points',
-};
-
 function spreadLines({ film, moderation, statistics }: PanelSurvey): readonly Sentence[] {
   if (film === null || moderation === null) return [];
   const { own, prior } = moderation;
@@ -182,7 +199,7 @@ function spreadLines({ film, moderation, statistics }: PanelSurvey): readonly Se
       : says``;
   const pool = Number.isFinite(prior.dofCeiling)
     ? 'the car’s panels together'
-    : 'assumed, as no pool of sound panels speaks for it';
+    : 'assumed, as no pool of factory film speaks for it';
   return [
     says`${ownText}${raised}`,
     says`${pool}: SD ${um(Math.sqrt(prior.variance))}, with the weight of ${degrees(prior.dof)}`,
@@ -228,41 +245,69 @@ function clearBlocks(
 }
 
 /** Every limit side by side, the one that binds marked. */
-const whatLimits = ({ limits, boundBy }: PanelSurvey, { unit }: WhyContext): readonly Block[] => [
-  list(
-    `What limits it: median removal that each allows (${unitName(unit)})`,
-    limits.map((one) => {
-      const mark = one === boundBy ? '→' : '\u00a0';
-      const allows = thicknessText(one.value, unit, 2);
-      return tell(
-        says`${mark} ${allows}: ${saying(one)}${one === boundBy ? ' (binds)' : ''}`,
-        unit,
-      );
-    }),
-  ),
-];
+function whatLimits(
+  { boundBy, evidence }: PanelSurvey,
+  { limits }: PanelWhy,
+  { unit }: WhyContext,
+): readonly Block[] {
+  const after = evidence.filter((one) => !isOfFilm(one));
+  return [
+    list(`What limits it: median removal that each allows (${unitName(unit)})`, [
+      ...limits.flatMap((why) => {
+        const { limit } = why;
+        const mark = limit === boundBy ? '→' : '\u00a0';
+        const allows = thicknessText(limit.value, unit, 2);
+        const said = says`${mark} ${allows}: ${saying(limit)}${limit === boundBy ? ' (binds)' : ''}`;
+        return [said, ...limitSteps(why)].map(inUnit(unit));
+      }),
+      ...after.map((one) => textIn(one, unit)),
+    ]),
+  ];
+}
 
 const DOUBT: Readonly<Record<DoubtSource, string>> = {
   layers: 'how the total is shared between the layers',
   removal: 'the removal',
   spread: 'the spread over the panel',
   sampling: 'the number of points',
-  gauge: 'the gauge',
+  gauge: 'the gauge’s own error',
 };
 
-function riskBlocks({ risk, doubt }: PanelWhy, { result, unit }: WhyContext): readonly Block[] {
-  if (risk === null) return [];
+function riskBlocks(
+  { topcoat, condition, otherSide, budget }: PanelSurvey,
+  { risk, doubt }: PanelWhy,
+  { result, unit }: WhyContext,
+): readonly Block[] {
+  if (risk === null || topcoat === null || budget === 0) return [];
   const percent = (share: number): string => `${shown(100 * share, share < 0.0995 ? 1 : 0)} %`;
   const { thinnerClear } = result.settings.film;
-  const risks = says`${percent(risk.risk)}; with the topcoat ${um(thinnerClear, null)} thinner than thought ${percent(risk.riskIfThin)}; before any polishing ${percent(risk.already)}`;
+  const name = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
+  const both = otherSide?.overBoth ?? null;
+  const onlyIf =
+    both === null || otherSide === null
+      ? ''
+      : `; all of this only if it is ${condition}: with the chance that it is ${otherSide.condition} counted in ${percent(both.riskOfBudget)}`;
+  const risks = says`${percent(risk.risk)} that less than ${um(topcoat.clearFloor)} of ${name} stays where it is thinnest; with the topcoat ${um(thinnerClear, null)} thinner than thought ${percent(risk.riskIfThin)}; before any polishing ${percent(risk.already)}${onlyIf}`;
   const parts = doubt.map(({ source, share }) => `${DOUBT[source]} ${percent(share)}`);
   return [
     paragraph('Risk if a plan took it all', tell(risks, unit)),
-    paragraph('What is left is unsure by', parts.join(', ')),
+    paragraph(`Shares of the variance of the ${name} left then`, parts.join(', ')),
   ];
 }
 
 function whatHelps(survey: PanelSurvey, { helped, unit }: WhyContext): readonly Block[] {
-  const advice = adviceOf(survey, helped).map((one) => tell(adviceLine(one), unit));
-  return [list('What would help', advice.length === 0 ? ['nothing that is known of'] : advice)];
+  const advice = adviceOf(survey, helped);
+  const lines = (some: readonly Advice[]): readonly string[] =>
+    some.map((one) => tell(adviceLine(one), unit));
+  const helps = advice.filter((one) => !lowersIt(one));
+  const lowers = advice.filter(lowersIt);
+  return [
+    list('What would help', helps.length === 0 ? ['nothing that is known of'] : lines(helps)),
+    ...(lowers.length === 0 ? [] : [list('What would lower it', lines(lowers))]),
+  ];
 }
+
+const lowersIt = ({ value }: Advice): boolean => value !== undefined && value < -LEAST_LOWERING;
+
+/** Less reads as nought. */
+const LEAST_LOWERING = 0.005;

@@ -11,6 +11,7 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { machine, machineOrNull } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { limitStepsRecord } from './limit-steps.ts';
 import { comparisonRecord } from './sureness-lines.ts';
 
 /** GUM: the interval that holds the value with this chance. */
@@ -46,11 +47,13 @@ export function whyRecord(
   return {
     readings: [...survey.points, ...survey.otherPoints].map(pointRecord),
     comparisons: (survey.sureness?.comparisons ?? []).map(comparisonRecord),
+    beside: (survey.sureness?.beside ?? []).map(comparisonRecord),
     spread: spreadRecord(survey),
     thinnest: parted ? null : thinnestRecord(survey, why, film.tolerance),
     clear: parted ? null : clearRecord(survey, why, film.topcoat.thinnestShare),
     risk: parted || why.risk === null ? null : riskRecord(why.risk),
     doubt: parted ? [] : why.doubt.map(({ source, share }) => ({ source, share: machine(share) })),
+    limits: parted ? [] : why.limits.map(limitStepsRecord),
     flag_rule: parted ? 'none' : survey.flagRule,
     ashman_d: machineOrNull(survey.ashmanD),
   };

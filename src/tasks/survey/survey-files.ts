@@ -1,5 +1,11 @@
 /** Gauge files → a survey of each vehicle, with the panels that were asked for. */
-import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import {
+  type Diagnostic,
+  error,
+  hasErrors,
+  type Outcome,
+  ofVehicle,
+} from '../../base/diagnostics.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job } from '../../formats/job.ts';
@@ -44,6 +50,8 @@ export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly Surve
     spotsMismatch(vehicles, request);
   if (foreign !== undefined) return { diagnostics: [...read.diagnostics, foreign] };
   const surveyed = vehicles.map((readings) => {
+    const told = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
+      ofVehicle(readings.vehicle, vehicles.length, diagnostics);
     const result = surveyVehicle({
       readings,
       settings,
@@ -53,11 +61,11 @@ export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly Surve
       spots,
       defects,
     });
-    if (result.value === undefined) return { diagnostics: result.diagnostics };
+    if (result.value === undefined) return { diagnostics: told(result.diagnostics) };
     const { template } = result.value.survey;
     const panels = chosenPanels(request.panels, template);
     const why = namedPanels('--why', request.why ?? [], template);
-    const diagnostics = [...result.diagnostics, ...panels.diagnostics, ...why.diagnostics];
+    const diagnostics = told([...result.diagnostics, ...panels.diagnostics, ...why.diagnostics]);
     return panels.value === undefined || why.value === undefined
       ? { diagnostics }
       : { value: { result: result.value, panels: panels.value, why: why.value }, diagnostics };

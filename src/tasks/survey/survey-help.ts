@@ -17,7 +17,6 @@ export function surveyHelp({ survey, settings, facts, trials }: SurveyResult): S
     const { galvanised } = facts.get(part.panel.id) ?? settings.facts;
     const terms = {
       removal: settings.terms,
-      baseline: survey.baseline,
       logSdAfterSpot: afterSpot,
       zincKnown: galvanised.origin !== 'built-in',
       gaugeKnown: settings.gauge !== undefined,

@@ -6,6 +6,7 @@ import { assessFilm } from '../../film/assess-film.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import type { Survey } from '../../film/survey.ts';
+import type { Substrate } from '../../film/template/template.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job, JobVehicle } from '../../formats/job.ts';
 import type { Placed } from '../../formats/placed.ts';
@@ -39,6 +40,8 @@ export type SurveyResult = {
   readonly survey: Survey;
   /** What is held of each panel's paint besides its readings, and where that is from. */
   readonly facts: ReadonlyMap<string, EffectiveFacts>;
+  /** What the job says panels are made of. */
+  readonly substrates: ReadonlyMap<string, Substrate>;
   /** How it gives way, by its test spots if there are any. */
   readonly paint: CarPaint;
   readonly trials: TrialsByPanel;
@@ -75,10 +78,15 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
       panelFacts(settings.facts, id, knowledge, settings.film.stated),
     ]),
   );
+  const substrates = new Map(
+    [...knowledge.job].flatMap(([id, { paint }]) =>
+      paint.substrate === undefined ? [] : [[id, paint.substrate] as const],
+    ),
+  );
   const measured = asMeasured(readings.readings, settings);
   const assess: Assess = (ofPanel, terms) =>
     assessFilm({
-      template: withSubstrates(template, (id) => knowledge.job.get(id)?.paint.substrate),
+      template: withSubstrates(template, (id) => substrates.get(id)),
       readings: measured.readings,
       factsOf: (id) => plainFacts(ofPanel.get(id) ?? settings.facts),
       terms,
@@ -95,6 +103,7 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
     vehicle,
     identity,
     ...told,
+    substrates,
     trials: tried.value,
     inputs: [...inputs, ...spotsInput(spots)],
     assumptions: [

@@ -34,7 +34,7 @@ describe('how sure the condition of a panel is', () => {
       condition: 'refinished',
       figure: 157,
       line: 152,
-      byBaseline: true,
+      baseline: 112,
       isBeyond: true,
     });
   });
@@ -143,8 +143,35 @@ describe('how sure the condition of a panel is', () => {
     });
     const relative = surenessOf(panelOf(survey, 'tested')).comparisons[0];
     // Medians 130 132 134 136 190, middle 134: 1.35 × 134.
-    expect(relative).toMatchObject({ compared: 'median', byBaseline: true });
+    expect(relative).toMatchObject({ compared: 'median', baseline: 134 });
     expect(relative?.line).toBeCloseTo(180.9, 10);
+  });
+  it('has one line for a repaint: that for any car where the baseline’s lies higher', () => {
+    const survey = surveyOf({
+      panels: ['a', 'b', 'c', 'd', 'tested'].map((id) => plainPanel(id)),
+      readings: [
+        ...['a', 'b', 'c', 'd'].flatMap((id) => fiveAround(id, 160)),
+        ...around(210, ...OFFSETS),
+      ],
+    });
+    const lines = surenessOf(panelOf(survey, 'tested')).comparisons.filter(
+      ({ compared }) => compared === 'median',
+    );
+    // 1.35 × 160 = 216.
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toMatchObject({ line: 200, baseline: null, isBeyond: true });
+  });
+  it('tells of every word beside the first what that hangs on, and of no other', () => {
+    const { panel } = amongSound(around(82, ...OFFSETS));
+    expect([panel.condition, ...panel.also]).toEqual(['thin', 'cut-back']);
+    expect(surenessOf(panel).beside).toHaveLength(1);
+    expect(surenessOf(panel).beside[0]).toMatchObject({
+      condition: 'cut-back',
+      figure: 82,
+      line: 100,
+      isBeyond: true,
+    });
+    expect(surenessOf(amongSound(around(112, ...OFFSETS)).panel).beside).toEqual([]);
   });
   it('holds two zones against SDs of the others where those are more, uncertain as they are', () => {
     const others = ['a', 'b', 'c', 'd', 'e'];
@@ -181,7 +208,7 @@ describe('how sure the condition of a panel is', () => {
   it('holds a panel that stands alone against no baseline of its own', () => {
     const survey = surveyOf({ panels: [plainPanel('tested')], readings: around(112, ...OFFSETS) });
     const { comparisons } = surenessOf(panelOf(survey, 'tested'));
-    expect(comparisons.some(({ byBaseline }) => byBaseline)).toBe(false);
+    expect(comparisons.some(({ baseline }) => baseline !== null)).toBe(false);
     expect(comparisons.length).toBeGreaterThan(2);
   });
   it('is told of a single point too, by its own scatter, without a thinnest film', () => {

@@ -13,7 +13,6 @@ import {
 
 const terms: HelpTerms = {
   removal: standardTerms,
-  baseline: micrometres(112),
   logSdAfterSpot: 0.37,
   zincKnown: false,
   gaugeKnown: true,

@@ -1,0 +1,63 @@
+/** How a limit comes to what it allows, in sums that can be followed by hand. */
+import { shown } from '../../base/rounding.ts';
+import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import type { LimitWhy } from '../../film/help/panel-why.ts';
+import type { AllowanceSteps } from '../../film/limits/allowance-steps.ts';
+import { machine } from '../envelope.ts';
+
+/** Two digits, so that a sum adds up as it is printed. */
+const b = (thickness: number) => bare(thickness, 2);
+const u = (thickness: number) => um(thickness, 2);
+
+/** Where the words of a limit stand, and where a line of them goes on. */
+const INDENT = '\u00a0\u00a0';
+
+/** Nothing of a limit that allows nothing whatever the film. */
+export function limitSteps({ limit, steps }: LimitWhy): readonly Sentence[] {
+  if (steps === null || limit.room === undefined) return [];
+  const { room } = steps;
+  const risk = `${shown(100 * limit.room.risk, 1)} %`;
+  const { of, less } = limit.room;
+  if (room <= 0) {
+    return [says`${INDENT}${b(of)} − ${u(less)} leaves no room, even before anything is taken`];
+  }
+  const left = says`${INDENT}room ${b(of)} − ${b(less)} = ${b(room)}`;
+  if (steps.kind === 'exact') {
+    return [
+      says`${left}; a removal may turn out ${shown(steps.factor, 3)} times its middle (${risk} chance of more): ${b(room)} ÷ ${shown(steps.factor, 3)} = ${u(limit.value)}`,
+    ];
+  }
+  if (limit.value === 0) {
+    return [says`${left} ± ${u(steps.roomSd)}: over ${risk} chance that it is gone already`];
+  }
+  return [
+    says`${left}, uncertain by ± ${u(steps.roomSd)} (SD)`,
+    ...uncertainSteps(limit, steps, risk),
+  ];
+}
+
+function uncertainSteps(
+  limit: LimitWhy['limit'],
+  steps: Extract<AllowanceSteps, { kind: 'uncertain' }>,
+  risk: string,
+): readonly Sentence[] {
+  const { room, removalMean, removalSd, togetherSd, sds } = steps;
+  return [
+    says`${INDENT}a removal whose middle is ${b(limit.value)} takes ${b(removalMean)} ± ${u(removalSd)} (mean ± SD); both together ± ${u(togetherSd)}`,
+    says`${INDENT}${b(removalMean)} for the removal + ${shown(sds, 3)} × ${b(togetherSd)} for the doubt = ${u(room)}, all of the room; ${shown(sds, 3)} SDs leave ${risk} risk`,
+  ];
+}
+
+/** A limit's steps in the record. */
+export const limitStepsRecord = ({ limit, steps }: LimitWhy) => ({
+  code: limit.code,
+  allows_um: machine(limit.value),
+  room_um: steps === null ? null : machine(steps.room),
+  room_sd_um: steps === null ? null : machine(steps.kind === 'exact' ? 0 : steps.roomSd),
+  limit_risk_prob: limit.room === undefined ? null : machine(limit.room.risk),
+  removal_factor: steps?.kind === 'exact' ? machine(steps.factor) : null,
+  removal_mean_um: steps?.kind === 'uncertain' ? machine(steps.removalMean) : null,
+  removal_sd_um: steps?.kind === 'uncertain' ? machine(steps.removalSd) : null,
+  together_sd_um: steps?.kind === 'uncertain' ? machine(steps.togetherSd) : null,
+  sds: steps?.kind === 'uncertain' ? machine(steps.sds) : null,
+});
