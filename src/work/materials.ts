@@ -108,7 +108,7 @@ export function padUses(
 
 /** One line a material; of what is counted in pieces, whole ones where they are to be bought. */
 export function totals(list: readonly Material[], whole: boolean): readonly Material[] {
-  const groups = groupBy(list, ({ id, material }) => JSON.stringify([id, material]));
+  const groups = groupBy(list, ({ id, material }) => `${id}\n${material}`);
   return [...groups.values()].map((group) => {
     const first = firstOf(group);
     const quantity = sum(group.map((one) => one.quantity));

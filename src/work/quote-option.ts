@@ -1,6 +1,8 @@
 /** A plan for one aim and what it takes → one row of a quote. */
+import type { Remark } from '../base/remark.ts';
 import { sum } from '../base/sum.ts';
 import { type Micrometres, type Minutes, micrometres } from '../base/units.ts';
+import type { PartDecision } from '../correction/plan/decide-car.ts';
 import {
   isTouched,
   isWorked,
@@ -8,6 +10,7 @@ import {
   type Plan,
   workedParts,
 } from '../correction/plan/plan.ts';
+import type { PanelSurvey } from '../film/survey.ts';
 import { chargeable, chargedTime, overrunChance } from './chargeable.ts';
 import type { WorkEstimate } from './estimate-work.ts';
 import { divided, type Minor } from './money.ts';
@@ -76,10 +79,19 @@ export function quoteOption(
 /** A row of which only the figures are kept. */
 export type CurvePoint = Pick<AimOutcome, 'expected' | 'spent'> & { readonly aim: QuoteAim };
 
-export function curvePoint(aim: QuoteAim, plan: Plan): CurvePoint {
-  const { expected, spent } = aimOutcome(plan);
-  return { aim, expected, spent };
-}
+/** From what is decided on each part: its plan with all that is said of it is not needed. */
+export const curvePoint = (aim: QuoteAim, decisions: readonly PartDecision[]): CurvePoint => ({
+  aim,
+  ...overArea(
+    decisions
+      .filter((one) => isCorrectable(one.part, one.kind === 'none' ? one.reason : undefined))
+      .map((one) => ({
+        area: one.part.panel.area,
+        expected: one.kind === 'none' ? 0 : one.taken.correction,
+        spent: one.kind === 'none' ? 0 : one.taken.mean,
+      })),
+  ),
+});
 
 const isAnyTouched = (plan: Plan): boolean => workedParts(plan).some(isTouched);
 
@@ -93,35 +105,50 @@ export const missingRates = (
   ),
 ];
 
-/** Parts whose marks polishing could help: read, bare, with sound clear and something to correct. */
+/** Whether polishing could help a part's marks: read, bare, with sound clear and something to correct. */
+const isCorrectable = (
+  { points, facts }: PanelSurvey,
+  reason: Pick<Remark, 'code'> | undefined,
+): boolean =>
+  points.length > 0 &&
+  !facts.covered &&
+  reason?.code !== 'clear-coat-failure' &&
+  reason?.code !== 'nothing-to-correct';
+
 const correctable = (plan: Plan): readonly PanelPlan[] =>
-  workedParts(plan).filter(
-    ({ survey: { points, facts }, verdict, reasons }) =>
-      points.length > 0 &&
-      !facts.covered &&
-      verdict !== 'refinish' &&
-      reasons[0]?.code !== 'nothing-to-correct',
-  );
+  workedParts(plan).filter(({ survey, reasons: [first] }) => isCorrectable(survey, first));
 
 export function aimOutcome(plan: Plan): AimOutcome {
   const parts = correctable(plan);
-  const area = sum(parts.map(areaOf));
-  const over = (figureOf: (part: PanelPlan) => number): number =>
-    sum(parts.map((part) => areaOf(part) * figureOf(part))) / area;
   const worked = parts.filter(isWorked);
   const left = worked.flatMap(({ survey: { topcoat }, removal }) =>
     topcoat === null ? [] : [topcoat.clear.mean - removal.mean],
   );
   const risks = worked.flatMap(({ risk }) => risk ?? []);
   return {
-    expected: area === 0 ? 0 : over(({ expected }) => expected),
-    spent: area === 0 ? null : micrometres(over(({ removal }) => removal.mean)),
+    ...overArea(
+      parts.map(({ survey, expected, removal }) => ({
+        area: survey.panel.area,
+        expected,
+        spent: removal.mean,
+      })),
+    ),
     left: left.length === 0 ? null : micrometres(Math.min(...left)),
     risk: risks.length === 0 ? null : Math.max(...risks),
   };
 }
 
-const areaOf = ({ survey }: PanelPlan): number => survey.panel.area;
+/** Means of what some parts get and give, each by its area. */
+function overArea(
+  parts: readonly { readonly area: number; readonly expected: number; readonly spent: number }[],
+): Pick<AimOutcome, 'expected' | 'spent'> {
+  const area = sum(parts.map((part) => part.area));
+  if (area === 0) return { expected: 0, spent: null };
+  return {
+    expected: sum(parts.map((part) => part.area * part.expected)) / area,
+    spent: micrometres(sum(parts.map((part) => part.area * part.spent)) / area),
+  };
+}
 
 const shortParts = (plan: Plan, equalShortfall: number): readonly PanelPlan[] =>
   correctable(plan).filter(({ aimed, expected }) => expected < aimed - equalShortfall);

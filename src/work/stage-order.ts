@@ -22,7 +22,7 @@ export type OrderFault = {
   readonly hint: string;
 };
 
-/** Everything that is wrong with the order of these stages, by the stage that stands where it may not. */
+/** What is wrong with the order of these stages, by the stage that stands where it may not. */
 export function orderFaults(
   order: readonly string[],
   { rules, pairs }: Pick<Ordering, 'rules' | 'pairs'>,
@@ -53,15 +53,18 @@ export function orderFaults(
       message: `"${pair.stage}" is done and "${pair.with}" is not: ${pair.reason}`,
       hint: `add "${pair.with}" where it belongs`,
     }));
-  const unsaid = ['cut', 'refine', 'finish']
-    .filter((stage) => placeOf(stage) === -1)
+  return [...twice, ...early, ...lonely].sort((a, b) => a.index - b.index);
+}
+
+/** Stages of polishing that an order leaves out: whether anything is done in one is for the plan to say. */
+export const unsaidPolishing = (order: readonly string[]): readonly OrderFault[] =>
+  ['cut', 'refine', 'finish']
+    .filter((stage) => !order.includes(stage))
     .map((stage) => ({
       index: 0,
       message: `"${stage}" is not in the order: the plan decides whether anything is done in it`,
       hint: `add "${stage}" where it belongs`,
     }));
-  return [...twice, ...early, ...lonely, ...unsaid].sort((a, b) => a.index - b.index);
-}
 
 /** Each stage that stands before one that must come first, by the rule that says so. */
 const tooEarly = (order: readonly string[], rules: Ordering['rules']) =>

@@ -4,7 +4,7 @@ import { stageFacts } from '../../src/formats/data/stages.ts';
 import { readJob } from '../../src/formats/job.ts';
 import { workModel } from '../../src/formats/models.ts';
 import { type JobScope, usualScope } from '../../src/work/job-scope.ts';
-import { orderedStages, orderFaults } from '../../src/work/stage-order.ts';
+import { orderedStages, orderFaults, unsaidPolishing } from '../../src/work/stage-order.ts';
 
 const everything = stageFacts.map(({ id }) => id);
 const rules = { rules: stageRules, pairs: stagePairs };
@@ -91,10 +91,7 @@ describe('an order that breaks a rule', () => {
   });
 
   it('is told of a polishing stage that is not in it, whose time would be lost', () => {
-    const faults = orderFaults(
-      everything.filter((id) => id !== 'refine'),
-      rules,
-    );
+    const faults = unsaidPolishing(everything.filter((id) => id !== 'refine'));
     expect(faults.map(({ message }) => message)).toEqual([
       '"refine" is not in the order: the plan decides whether anything is done in it',
     ]);

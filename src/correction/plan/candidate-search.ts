@@ -2,6 +2,7 @@
  * Candidates for a panel, found once for all panels that share what they depend on: those of a car, those
  * of other cars in the same shop, and those of the same car under another aim.
  */
+import { kept } from '../../base/kept.ts';
 import { squareMetres } from '../../base/units.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { expectedCorrection } from '../defects.ts';
@@ -16,19 +17,17 @@ import {
 import { setTime } from '../removal/removal-rate.ts';
 import type { Step } from '../removal/step.ts';
 import { heldTo } from './allowed-removal.ts';
+import { type Ranked, ranked } from './choose-steps.ts';
 import type { ConstraintContext } from './constraints.ts';
-import { type Candidate, candidates, type Ranked, ranked } from './step-search.ts';
+import { type Candidate, candidates } from './step-search.ts';
 
 export type By = 'machine' | 'hand';
 
-export type CandidateSearch = {
-  /** Ways to work a panel whose general defects have this median depth. */
-  readonly find: (by: By, panel: PanelSurvey, depth: number) => Ranked;
-};
+/** Ways to work a panel whose general defects have a median depth, where so much haze may stay. */
+export type FindWays = (by: By, depth: number, hazeAllowed: number) => Ranked;
 
 export type SearchGrounds = {
   readonly paintOf: (panel: PanelSurvey) => PaintKnowledge;
-  readonly hazeAllowed: number;
   readonly model: CorrectionModel;
 };
 
@@ -36,12 +35,10 @@ type FlatWidth = PanelSurvey['panel']['flatWidth'];
 type FindOnPaint = (by: By, flatWidth: FlatWidth, hazeAllowed: number, depth: number) => Ranked;
 
 /** They depend on the panel through its paint, its flat width and how deep its defects are. */
-export function candidateSearch({ paintOf, hazeAllowed, model }: SearchGrounds): CandidateSearch {
-  const onPaint = searchesIn(model);
-  return {
-    find: (by, panel, depth) =>
-      onPaint(paintOf(panel))(by, panel.panel.flatWidth, hazeAllowed, depth),
-  };
+export function waysToWork(panel: PanelSurvey, { paintOf, model }: SearchGrounds): FindWays {
+  const onPaint = searchesIn(model)(paintOf(panel));
+  const { flatWidth } = panel.panel;
+  return (by, depth, hazeAllowed) => onPaint(by, flatWidth, hazeAllowed, depth);
 }
 
 /** Paints whose candidates are kept at a time: a batch of cars with test spots has a paint for each. */
@@ -88,7 +85,7 @@ function searchOnPaint(
   rungs: readonly Combination[],
   model: CorrectionModel,
 ): FindOnPaint {
-  const ways = remembered((by: By, flatWidth: FlatWidth, hazeAllowed: number) => {
+  const ways = kept((by: By, flatWidth: FlatWidth, hazeAllowed: number) => {
     const usable = rungsBy(by, rungs);
     return candidates(usable, techniqueOn(flatWidth, hazeAllowed, usable, model), {
       paceOf: (step) => paceOf(step, model),
@@ -96,7 +93,7 @@ function searchOnPaint(
       foretell: (steps) => foretell(steps, paint, model.removal.stepLogSd),
     });
   });
-  return remembered((by: By, flatWidth: FlatWidth, hazeAllowed: number, depth: number) =>
+  return kept((by: By, flatWidth: FlatWidth, hazeAllowed: number, depth: number) =>
     foundAt(ways(by, flatWidth, hazeAllowed), depth, paint, model),
   );
 }
@@ -140,24 +137,4 @@ function foundAt(
     heldTo: heldTo(way.removal.logSd, widest),
   }));
   return ranked(rated, choice);
-}
-
-/** Answers kept at a time: measured depths of defects are as many as there are panels. */
-const ANSWERS_KEPT = 64;
-
-/** The same answer to the same question, worked out once. */
-function remembered<A extends readonly (string | number)[], T>(
-  answer: (...question: A) => T,
-): (...question: A) => T {
-  const known = new Map<string, T>();
-  return (...question) => {
-    const key = question.join(' ');
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const now = answer(...question);
-    known.set(key, now);
-    const [oldest] = known.keys();
-    if (known.size > ANSWERS_KEPT && oldest !== undefined) known.delete(oldest);
-    return now;
-  };
 }

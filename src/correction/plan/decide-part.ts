@@ -1,74 +1,90 @@
 /** What is to be done on a panel or a zone, looked at by itself. */
+
+import { kept } from '../../base/kept.ts';
 import { type Remark, remark } from '../../base/remark.ts';
+import type { Allowance } from '../../film/limits/allowance.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { type Defect, medianDepth } from '../defects.ts';
 import { untriedLogSd } from '../removal/removal-knowledge.ts';
 import { setsOf } from '../removal/step.ts';
-import { type AllowedRemoval, allowedRemoval } from './allowed-removal.ts';
-import type { By, CandidateSearch } from './candidate-search.ts';
+import { allowedRemoval } from './allowed-removal.ts';
+import { type By, waysToWork } from './candidate-search.ts';
+import {
+  type Choice,
+  type ChoiceLimits,
+  chooseSteps,
+  type RatedCandidate,
+  type Within,
+  within,
+} from './choose-steps.ts';
 import { nothingFits } from './plan-remarks.ts';
-import type { PlanRequest } from './plan-request.ts';
-import { type Choice, type ChoiceLimits, chooseSteps, type RatedCandidate } from './step-search.ts';
+import type { PlanAim, PlanGrounds, PlanRequest } from './plan-request.ts';
 
 export type Decision =
   | {
       readonly kind: 'work';
-      readonly survey: PanelSurvey;
+      readonly part: PanelSurvey;
       readonly by: By;
       /** The best, and what may stand for it without changing what can be said of the panel. */
       readonly choice: Choice;
     }
   | {
       readonly kind: 'none';
-      readonly survey: PanelSurvey;
+      readonly part: PanelSurvey;
       readonly verdict: 'leave' | 'refinish';
       readonly reason: Remark;
     };
 
-export function decidePart(
-  survey: PanelSurvey,
-  request: PlanRequest,
-  search: CandidateSearch,
-): Decision {
-  const defects = request.defectsOf(survey.panel.id);
+/** The decision under any aim; what does not depend on the aim is looked up once. */
+export function decisionsOn(part: PanelSurvey, grounds: PlanGrounds): (aim: PlanAim) => Decision {
+  const defects = grounds.defectsOf(part.panel.id);
   const none = (verdict: 'leave' | 'refinish', reason: Remark): Decision => ({
     kind: 'none',
-    survey: atUntried(survey, request),
+    part,
     verdict,
     reason,
   });
-  if (hasFailed(survey, defects)) {
-    return none(
-      'refinish',
-      remark('clear-coat-failure', 'clear coat failure: no polishing, refinish'),
-    );
+  if (hasFailed(part, defects)) {
+    const text = 'clear coat failure: no polishing, refinish';
+    return () => none('refinish', remark('clear-coat-failure', text));
   }
   const depth = generalDepth(defects);
   if (depth === 0) {
-    return none('leave', remark('nothing-to-correct', 'no general defect to correct'));
+    return () => none('leave', remark('nothing-to-correct', 'no general defect to correct'));
   }
-  const { machine, hand } = bestWays(survey, depth, request, search);
-  for (const [by, choice] of [['machine', machine] as const, ['hand', hand] as const]) {
-    if (choice !== undefined && isWorth(choice.best, request)) {
-      return { kind: 'work', survey, by, choice: interchangeable(choice, request) };
+  const ways = waysWithin(part, depth, grounds);
+  return (aim) => {
+    const request = { ...grounds, ...aim };
+    const { machine, hand } = bestWays(part, ways, request);
+    for (const [by, choice] of [['machine', machine] as const, ['hand', hand] as const]) {
+      if (choice !== undefined && isWorth(choice.best, request)) {
+        return { kind: 'work', part, by, choice: interchangeable(choice, request) };
+      }
     }
-  }
-  const ways = search.find('machine', survey, depth).mildestFirst.length;
-  const at = atUntried(survey, request);
-  const { machines } = request.model;
-  return none('leave', nothingFits(at, (machine ?? hand)?.best, ways, machines));
+    const { lookedAt } = ways('machine', aim.hazeAllowed);
+    const best = (machine ?? hand)?.best;
+    const untried = allowanceUntried(part, grounds);
+    return none('leave', nothingFits(untried, best, lookedAt, grounds.model.machines));
+  };
+}
+
+/** What a part's limits allow of the ways to work it. */
+export type WaysWithin = (by: By, hazeAllowed: number) => Within;
+
+export function waysWithin(survey: PanelSurvey, depth: number, grounds: PlanGrounds): WaysWithin {
+  const find = waysToWork(survey, grounds);
+  const allowed = allowedRemoval(survey, grounds.allowanceAt);
+  return kept((by, hazeAllowed) => within(find(by, depth, hazeAllowed), allowed));
 }
 
 /** The best by machine and, where that is not worth its film, by hand. */
 export function bestWays(
   survey: PanelSurvey,
-  depth: number,
+  ways: WaysWithin,
   request: PlanRequest,
-  search: CandidateSearch,
 ): { readonly machine: Choice | undefined; readonly hand: Choice | undefined } {
   const limits = choiceLimits(survey, request);
-  const allowed: AllowedRemoval = allowedRemoval(survey, request.allowanceAt);
-  const choose = (by: By) => chooseSteps(search.find(by, survey, depth), limits, allowed);
+  const choose = (by: By) => chooseSteps(ways(by, request.hazeAllowed), limits);
   const machine = choose('machine');
   const isEnough = machine !== undefined && isWorth(machine.best, request);
   return { machine, hand: isEnough ? undefined : choose('hand') };
@@ -80,13 +96,10 @@ export const choiceLimits = (
 ): ChoiceLimits => ({ aim, area: panel.area, ...model.correction.choice });
 
 /** A panel that is left alone shows what an untried combination might take. */
-const atUntried = (
-  survey: PanelSurvey,
-  { allowanceAt, paintOf, model }: PlanRequest,
-): PanelSurvey => ({
-  ...survey,
-  ...allowanceAt(survey, untriedLogSd(paintOf(survey), model.removal.stepLogSd)),
-});
+export const allowanceUntried = (
+  part: PanelSurvey,
+  { allowanceAt, paintOf, model }: PlanGrounds,
+): Allowance => allowanceAt(part, untriedLogSd(paintOf(part), model.removal.stepLogSd));
 
 export const hasFailed = (survey: PanelSurvey, defects: readonly Defect[]): boolean =>
   survey.facts.clearCoatFailure ||

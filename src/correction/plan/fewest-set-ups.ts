@@ -10,27 +10,36 @@
  * a time, each branch opening on a part that has none of its candidates covered yet. What comes out does
  * not depend on the order of the parts.
  */
-import { groupBy } from '../../base/group-by.ts';
-import { type Choice, isQuicker, type RatedCandidate, wholeMinutes } from './step-search.ts';
+import { type Choice, isQuicker, type RatedCandidate, wholeMinutes } from './choose-steps.ts';
 
 /** A part of the car that is worked, and the candidates that may stand for each other on it. */
 export type PartChoice = Choice & { readonly area: number };
 
-/** Combinations of one candidate, in the order of their names. */
-type Kit = readonly string[];
+/** Combinations of one candidate, in the order of their names; and all of them as one name. */
+type Kit = { readonly ids: readonly string[]; readonly name: string };
 
-const kitOf = ({ steps }: RatedCandidate): Kit =>
-  [...new Set(steps.map(({ combination }) => combination.id))].sort();
+/** Each part asks for the kits of the same candidates under each aim: kept as long as the candidate is. */
+const kits = new WeakMap<RatedCandidate, Kit>();
 
-const isWithin = (kit: Kit, has: ReadonlySet<string>): boolean => kit.every((id) => has.has(id));
+function kitOf(candidate: RatedCandidate): Kit {
+  const known = kits.get(candidate);
+  if (known !== undefined) return known;
+  const ids = [...new Set(candidate.steps.map(({ combination }) => combination.id))].sort();
+  const kit = { ids, name: ids.join(' ') };
+  kits.set(candidate, kit);
+  return kit;
+}
+
+const isWithin = ({ ids }: Kit, has: ReadonlySet<string>): boolean =>
+  ids.every((id) => has.has(id));
 
 const isPartOf = (one: Kit, other: Kit): boolean =>
-  one.length < other.length && one.every((id) => other.includes(id));
+  one.ids.length < other.ids.length && one.ids.every((id) => other.ids.includes(id));
 
 /** What each part is worked with, in the order of the parts. */
 export function fewestSetUps(parts: readonly PartChoice[]): readonly RatedCandidate[] {
   const own = parts.map(({ best }) => best);
-  const ownCount = new Set(own.flatMap(kitOf)).size;
+  const ownCount = new Set(own.flatMap((one) => kitOf(one).ids)).size;
   const demands = demandsOf(parts);
   for (let count = leastCount(demands); count < ownCount; count += 1) {
     const kits = coveringKits(demands, count);
@@ -47,17 +56,15 @@ export function fewestSetUps(parts: readonly PartChoice[]): readonly RatedCandid
 type Demand = readonly Kit[];
 
 function demandsOf(parts: readonly PartChoice[]): readonly Demand[] {
-  const all = parts.map(({ equals }) => {
-    const kits = [...groupBy(equals.map(kitOf), (kit) => kit.join(' ')).entries()];
-    const sorted = kits
-      .sort(([one], [other]) => (one < other ? -1 : 1))
-      .flatMap(([, [kit]]) => (kit ? [kit] : []));
-    return sorted.filter((kit) => !sorted.some((other) => isPartOf(other, kit)));
+  const named = parts.map(({ equals }) => {
+    const byName = new Map(equals.map(kitOf).map((kit) => [kit.name, kit] as const));
+    const sorted = [...byName.values()].sort((one, other) => (one.name < other.name ? -1 : 1));
+    const demand = sorted.filter((kit) => !sorted.some((other) => isPartOf(other, kit)));
+    return [demand.map(({ name }) => name).join(', '), demand] as const;
   });
-  const distinct = groupBy(all, (kits) => JSON.stringify(kits));
-  return [...distinct]
-    .sort(([one, [a = []]], [other, [b = []]]) => a.length - b.length || (one < other ? -1 : 1))
-    .flatMap(([, [kits]]) => (kits === undefined ? [] : [kits]));
+  return [...new Map(named)]
+    .sort(([one, a], [other, b]) => a.length - b.length || (one < other ? -1 : 1))
+    .map(([, demand]) => demand);
 }
 
 /** Demands that share no combination each need their own: never more than it takes. */
@@ -65,10 +72,10 @@ function leastCount(demands: readonly Demand[], has: ReadonlySet<string> = new S
   const used = new Set<string>();
   let count = 0;
   for (const demand of demands) {
-    const ids = new Set(demand.flat().filter((id) => !has.has(id)));
+    const ids = new Set(demand.flatMap((kit) => kit.ids).filter((id) => !has.has(id)));
     if (demand.some((kit) => isWithin(kit, has)) || [...ids].some((id) => used.has(id))) continue;
     for (const id of ids) used.add(id);
-    count += Math.min(...demand.map((kit) => kit.filter((id) => !has.has(id)).length));
+    count += Math.min(...demand.map((kit) => kit.ids.filter((id) => !has.has(id)).length));
   }
   return count;
 }
@@ -96,7 +103,7 @@ function coveringKits(
     }
     if (has.size + leastCount(demands, has) > count) return;
     for (const kit of open) {
-      const more = new Set([...has, ...kit]);
+      const more = new Set([...has, ...kit.ids]);
       if (more.size <= count) look(more);
     }
   };
@@ -124,7 +131,7 @@ function precedes(
   const minutes = (all: readonly RatedCandidate[]): number =>
     all.reduce((sum, candidate, i) => sum + wholeMinutes(candidate, parts[i] ?? { area: 0 }), 0);
   const names = (all: readonly RatedCandidate[]): string =>
-    [...new Set(all.flatMap(kitOf))].sort().join(' ');
+    [...new Set(all.flatMap((one) => kitOf(one).ids))].sort().join(' ');
   const gained = minutes(other) - minutes(one);
   return gained === 0 ? names(one) < names(other) : gained > 0;
 }

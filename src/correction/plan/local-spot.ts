@@ -5,10 +5,10 @@ import { expectedCorrection } from '../defects.ts';
 import { type ForetoldRemoval, foretell, meanRemoval } from '../removal/removal-knowledge.ts';
 import { type Step, strongestRung } from '../removal/step.ts';
 import { paceOf, techniqueOn } from './candidate-search.ts';
+import type { RatedCandidate } from './choose-steps.ts';
 import { hazeCleared, lastStepNotRotary, refusal } from './constraints.ts';
 import type { PanelPlan } from './plan.ts';
 import type { PlanRequest } from './plan-request.ts';
-import type { RatedCandidate } from './step-search.ts';
 
 /** The extra sets as a candidate, and the place on each part of the panel on which it may lie. */
 export type Spot = RatedCandidate & { readonly places: readonly SpotPlace[] };

@@ -15,12 +15,12 @@ import { type Defect, medianDepth } from '../defects.ts';
 import { foretell, ladderOn } from '../removal/removal-knowledge.ts';
 import type { Step } from '../removal/step.ts';
 import { rungsBy } from './candidate-search.ts';
+import { chooseSteps, ranked, within } from './choose-steps.ts';
 import { hasFailed } from './decide-part.ts';
 import { type Spot, spotRisk, spotWith } from './local-spot.ts';
 import { forecast, NO_REMOVAL, plannedStep } from './panel-plan.ts';
 import type { LocalWork, PanelPlan } from './plan.ts';
 import type { PlanRequest } from './plan-request.ts';
-import { chooseSteps, ranked } from './step-search.ts';
 
 /** For each deep defect of a panel, by the plans of its parts, in the order of the record. */
 export const localWork = (
@@ -57,9 +57,10 @@ function spotFor(
     spotWith(extra, medianDepth(defect), parts, request);
   const none = spotOf([]);
   const spots = stepsOnSpot(parts[0], request).map((step) => spotOf([step]));
-  const within = [none, ...spots.filter((spot) => keepsFilm(spot) && keepsTechnique(spot))];
-  const best = chooseSteps(ranked(within, choice), { aim, area, ...choice }, () => Infinity)?.best;
-  const spot = within.find((one) => one === best) ?? none;
+  const kept = [none, ...spots.filter((spot) => keepsFilm(spot) && keepsTechnique(spot))];
+  const all = within(ranked(kept, choice), () => Infinity);
+  const best = chooseSteps(all, { aim, area, ...choice })?.best;
+  const spot = kept.find((one) => one === best) ?? none;
   const taken = spot.correction - none.correction >= leastCorrection ? spot : none;
   const paint = paintOf(parts[0].survey);
   const extra = foretell(taken.steps, paint, model.removal.stepLogSd);

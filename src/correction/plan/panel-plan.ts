@@ -10,11 +10,12 @@ import type { CorrectionModel } from '../removal/catalogue.ts';
 import { meanRemoval, untriedLogSd } from '../removal/removal-knowledge.ts';
 import { setTime } from '../removal/removal-rate.ts';
 import type { Step } from '../removal/step.ts';
-import { type Decision, reaches } from './decide-part.ts';
+import type { RatedCandidate } from './choose-steps.ts';
+import type { PartDecision } from './decide-car.ts';
+import { allowanceUntried, reaches } from './decide-part.ts';
 import type { PanelPlan, PlannedStep, RemovalForecast, Verdict } from './plan.ts';
 import { asElsewhere, cautionsOf, choiceReasons, defectRemarks } from './plan-remarks.ts';
-import type { PlanRequest } from './plan-request.ts';
-import type { RatedCandidate } from './step-search.ts';
+import type { PlanGrounds, PlanRequest } from './plan-request.ts';
 
 export const NO_REMOVAL: RemovalForecast = {
   median: micrometres(0),
@@ -32,7 +33,7 @@ export type Figures = Pick<
 export function figuresOf(
   part: PanelSurvey,
   { steps, removal }: Pick<RatedCandidate, 'steps' | 'removal'>,
-  { allowanceAt, model, thinnerClear, edgeWidth }: Omit<PlanRequest, 'aim' | 'hazeAllowed'>,
+  { allowanceAt, model, thinnerClear, edgeWidth }: PlanGrounds,
 ): Figures {
   const survey = { ...part, ...allowanceAt(part, removal.logSd) };
   return {
@@ -49,8 +50,7 @@ export function figuresOf(
 
 /** The plan of a part that is worked by one of the candidates that are equal for it. */
 export function workedPlan(
-  { survey: part, by, choice }: Extract<Decision, { kind: 'work' }>,
-  taken: RatedCandidate,
+  { part, by, choice, taken }: Extract<PartDecision, { kind: 'work' }>,
   figures: Figures,
   request: PlanRequest,
 ): PanelPlan {
@@ -70,23 +70,24 @@ export function workedPlan(
 
 /** The plan of a part that is left alone. */
 export function untouchedPlan(
-  { survey, verdict, reason }: Extract<Decision, { kind: 'none' }>,
+  { part, verdict, reason }: Extract<PartDecision, { kind: 'none' }>,
   request: PlanRequest,
 ): PanelPlan {
   const { stepLogSd } = request.model.removal;
+  const survey = { ...part, ...allowanceUntried(part, request) };
   const none = {
     median: micrometres(0),
-    logSd: untriedLogSd(request.paintOf(survey), stepLogSd),
+    logSd: untriedLogSd(request.paintOf(part), stepLogSd),
   };
   return {
-    ...common(survey, request),
+    ...common(part, request),
     survey,
     verdict,
     steps: [],
     removal: NO_REMOVAL,
     expected: 0,
     ...risksOf(survey, none, request.thinnerClear),
-    reasons: [reason, ...defectRemarks(request.defectsOf(survey.panel.id))],
+    reasons: [reason, ...defectRemarks(request.defectsOf(part.panel.id))],
     cautions: [],
   };
 }

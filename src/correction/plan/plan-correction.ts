@@ -2,44 +2,55 @@
  * Survey and defects → plan: on each panel the mildest steps that reach the aim within every limit, with
  * as few combinations over the whole car as that takes.
  */
-import { type PanelSurvey, partsOf, type ZoneSurvey } from '../../film/survey.ts';
+import { once } from '../../base/kept.ts';
+import type { PanelSurvey, ZoneSurvey } from '../../film/survey.ts';
 import { stepsId } from '../removal/step.ts';
-import { candidateSearch } from './candidate-search.ts';
-import { type Decision, decidePart } from './decide-part.ts';
-import { fewestSetUps } from './fewest-set-ups.ts';
+import type { RatedCandidate } from './choose-steps.ts';
+import { decisionsOnCar, type PartDecision } from './decide-car.ts';
 import { localWork } from './local-work.ts';
 import { type Figures, figuresOf, untouchedPlan, workedPlan } from './panel-plan.ts';
 import type { PanelPlan, Plan, ZonePlan } from './plan.ts';
-import type { AllowanceAt, PlanRequest } from './plan-request.ts';
-import type { RatedCandidate } from './step-search.ts';
+import type { AllowanceAt, PlanAim, PlanGrounds, PlanRequest } from './plan-request.ts';
 
-export const planCorrection = (request: PlanRequest): Plan => plannerFor(request).at(request);
+export const planCorrection = (request: PlanRequest): Plan => plannerFor(request)(request).plan();
 
-function planUnder(request: PlanRequest, figures: FiguresOf): Plan {
-  const search = candidateSearch(request);
-  const decisions = request.panels
-    .flatMap(partsOf)
-    .map((part) => [part, decidePart(part, request, search)] as const);
-  const plans = new Map(partPlans(decisions, request, figures));
+/** A car under one aim. */
+export type PlannedCar = {
+  readonly decisions: readonly PartDecision[];
+  /** With all that is to be said of it; made when it is asked for. */
+  readonly plan: () => Plan;
+};
+
+/** Plans of one vehicle under several aims: what they share is worked out once. */
+export function plannerFor(grounds: PlanGrounds): (aim: PlanAim) => PlannedCar {
+  const { allowanceOnPlace, ...rest } = grounds;
+  const shared = {
+    ...rest,
+    allowanceAt: keptByPart(grounds.allowanceAt),
+    ...(allowanceOnPlace === undefined ? {} : { allowanceOnPlace: keptByPart(allowanceOnPlace) }),
+  };
+  const figures = keptFigures(shared);
+  const decide = decisionsOnCar(shared);
+  return ({ aim, hazeAllowed }) => {
+    const decisions = decide({ aim, hazeAllowed });
+    return {
+      decisions,
+      plan: once(() => planOf(decisions, { ...shared, aim, hazeAllowed }, figures)),
+    };
+  };
+}
+
+function planOf(
+  decisions: readonly PartDecision[],
+  request: PlanRequest,
+  figures: FiguresOf,
+): Plan {
+  const plans = new Map(decisions.map((one) => partPlan(one, request, figures)));
   const panels = request.panels.map((survey) => panelPlan(survey, plans, request));
   return {
     panels,
     expectedPanelsBelowFloor: panels.reduce((sum, panel) => sum + riskOfAny(panel), 0),
   };
-}
-
-/** Plans of one vehicle under several aims: what they share is worked out once. */
-export function plannerFor(request: Omit<PlanRequest, 'aim' | 'hazeAllowed'>): {
-  readonly at: (aim: Pick<PlanRequest, 'aim' | 'hazeAllowed'>) => Plan;
-} {
-  const { allowanceOnPlace, ...rest } = request;
-  const shared = {
-    ...rest,
-    allowanceAt: keptByPart(request.allowanceAt),
-    ...(allowanceOnPlace === undefined ? {} : { allowanceOnPlace: keptByPart(allowanceOnPlace) }),
-  };
-  const figures = keptFigures(shared);
-  return { at: ({ aim, hazeAllowed }) => planUnder({ ...shared, aim, hazeAllowed }, figures) };
 }
 
 /** ln-SDs that differ by the rounding of their sums only are one. */
@@ -60,7 +71,7 @@ function keptByPart(allowanceAt: AllowanceAt): AllowanceAt {
 type FiguresOf = (part: PanelSurvey, way: RatedCandidate) => Figures;
 
 /** Several aims often come to the same steps on a part. */
-function keptFigures(request: Omit<PlanRequest, 'aim' | 'hazeAllowed'>): FiguresOf {
+function keptFigures(request: PlanGrounds): FiguresOf {
   const known = new Map<PanelSurvey, Map<string, Figures>>();
   return (part, way) => {
     const ofPart = known.get(part) ?? new Map<string, Figures>();
@@ -72,25 +83,17 @@ function keptFigures(request: Omit<PlanRequest, 'aim' | 'hazeAllowed'>): Figures
   };
 }
 
-/** What is decided on each part, and of equal ways the one that the whole car is worked with. */
-function partPlans(
-  decisions: readonly (readonly [PanelSurvey, Decision])[],
+/** By the part as it was surveyed. */
+const partPlan = (
+  decision: PartDecision,
   request: PlanRequest,
   figures: FiguresOf,
-): readonly (readonly [PanelSurvey, PanelPlan])[] {
-  const worked = decisions.flatMap(([part, decision]) =>
-    decision.kind === 'work' ? [{ part, decision }] : [],
-  );
-  const taken = fewestSetUps(
-    worked.map(({ part, decision }) => ({ ...decision.choice, area: part.panel.area })),
-  );
-  const waysOf = new Map(worked.map(({ part }, i) => [part, taken[i]]));
-  return decisions.map(([part, decision]) => {
-    if (decision.kind === 'none') return [part, untouchedPlan(decision, request)];
-    const way = waysOf.get(part) ?? decision.choice.best;
-    return [part, workedPlan(decision, way, figures(part, way), request)];
-  });
-}
+): readonly [PanelSurvey, PanelPlan] => [
+  decision.part,
+  decision.kind === 'none'
+    ? untouchedPlan(decision, request)
+    : workedPlan(decision, figures(decision.part, decision.taken), request),
+];
 
 /** Zones are planned apart; the panel shows the plan of the one that allows least. */
 function panelPlan(

@@ -7,11 +7,11 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import type { Defect } from '../defects.ts';
 import type { CorrectionModel, Machine } from '../removal/catalogue.ts';
 import { type Step, stepsId } from '../removal/step.ts';
+import type { RatedCandidate } from './choose-steps.ts';
 import type { Verdict } from './plan.ts';
-import type { RatedCandidate } from './step-search.ts';
 
 export function nothingFits(
-  { boundBy, budget }: PanelSurvey,
+  { boundBy, budget }: Pick<PanelSurvey, 'boundBy' | 'budget'>,
   best: RatedCandidate | undefined,
   machineWays: number,
   machines: readonly Machine[],

@@ -8,15 +8,12 @@ import type { PaintKnowledge } from '../removal/removal-knowledge.ts';
 /** What may come off at a removal's ln-SD: never more at a larger one. */
 export type AllowanceAt = (part: PanelSurvey, logSd: number) => Allowance;
 
-export type PlanRequest = {
+/** What plans of a vehicle are made from, whatever is aimed at. */
+export type PlanGrounds = {
   /** Panels to plan: all of a survey, or those asked for. */
   readonly panels: readonly PanelSurvey[];
   /** General and local defects of a panel; assumed ones where none were recorded. */
   readonly defectsOf: (panelId: string) => readonly Defect[];
-  /** Share of the general defects to clear, 0–1. */
-  readonly aim: number;
-  /** Worst haze grade that may be left. */
-  readonly hazeAllowed: number;
   /** What is known of a panel's paint; the same object for panels of one paint. */
   readonly paintOf: (panel: PanelSurvey) => PaintKnowledge;
   /** What may come off a panel or one of its zones. */
@@ -27,3 +24,13 @@ export type PlanRequest = {
   readonly thinnerClear: Micrometres;
   readonly edgeWidth: Millimetres;
 };
+
+/** How far the correction is to go. */
+export type PlanAim = {
+  /** Share of the general defects to clear, 0–1. */
+  readonly aim: number;
+  /** Worst haze grade that may be left. */
+  readonly hazeAllowed: number;
+};
+
+export type PlanRequest = PlanGrounds & PlanAim;

@@ -12,20 +12,17 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import { ladderOn } from '../removal/removal-knowledge.ts';
 import { medianRemoval, type Step, stepsId, strongestRung } from '../removal/step.ts';
 import { allowedRemoval } from './allowed-removal.ts';
-import { type By, candidateSearch, paceOf, rungsBy, techniqueOn } from './candidate-search.ts';
-import { bestWays, choiceLimits, generalDepth, hasFailed } from './decide-part.ts';
-import { type PanelPlan, type Plan, workedParts } from './plan.ts';
-import type { PlanRequest } from './plan-request.ts';
+import { type By, paceOf, rungsBy, techniqueOn, waysToWork } from './candidate-search.ts';
 import {
   type ChoiceLimits,
-  inReach,
-  mostWithin,
   type RatedCandidate,
   removalBinOf,
-  sequences,
-  technique,
   wholeMinutes,
-} from './step-search.ts';
+} from './choose-steps.ts';
+import { bestWays, choiceLimits, generalDepth, hasFailed, waysWithin } from './decide-part.ts';
+import { type PanelPlan, type Plan, workedParts } from './plan.ts';
+import type { PlanRequest } from './plan-request.ts';
+import { inReach, sequences, technique } from './step-search.ts';
 
 /** Against what the plan takes: by its strongest step, then by film; or in whole minutes. */
 export type RejectedKind = 'milder' | 'stronger' | 'quicker';
@@ -66,20 +63,21 @@ export function whyNot(
   const defects = request.defectsOf(part.panel.id);
   const depth = micrometres(generalDepth(defects));
   if (hasFailed(part, defects) || depth === 0) return { plan, depth, lookedAt: 0, rejected: [] };
-  const search = candidateSearch(request);
-  const best = bestWays(part, depth, request, search);
+  const find = waysToWork(part, request);
+  const within = waysWithin(part, depth, request);
+  const best = bestWays(part, within, request);
   const ways: readonly By[] =
     best.hand === undefined && !isLeft(plan) ? ['machine'] : ['machine', 'hand'];
   const looks = ways.flatMap((by) => {
-    const known = search.find(by, part, depth);
-    const rated = new Map(known.mildestFirst.map((one) => [stepsId(one.steps), one]));
+    const known = find(by, depth, request.hazeAllowed).classes.flat();
+    const rated = new Map(known.map((one) => [stepsId(one.steps), one]));
     const allowed = allowedRemoval(part, request.allowanceAt);
     const limits = choiceLimits(part, request);
     const grounds: Grounds = {
       limits,
       allowed,
       boundBy: plan.survey.boundBy.code,
-      enough: Math.min(limits.aim, mostWithin(known, allowed)),
+      enough: Math.min(limits.aim, within(by, request.hazeAllowed).mostCleared),
       chosen: isBy(by, plan) ? rated.get(stepsId(plan.steps)) : undefined,
       elsewhere: combinationsOf(workedParts(car).filter((other) => other !== plan)),
       leastCorrection: request.model.correction.leastCorrection,

@@ -68,10 +68,28 @@ export const paintKnowledge = (
   trials: readonly TrialObservation[],
   hardness: Hardness,
   model: CorrectionModel,
+): PaintKnowledge =>
+  trials.length === 0 ? untriedPaint(hardness, model) : learnPaint(trials, hardness, model);
+
+const learnPaint = (
+  trials: readonly TrialObservation[],
+  hardness: Hardness,
+  model: CorrectionModel,
 ): PaintKnowledge => ({
   removal: learnRemoval(trials, removalPriors(hardness, model)),
   provisional: trials.every(({ removed }) => removed === null),
 });
+
+/** Paints that nobody tried are known alike: one for each hardness, kept as long as the model it follows from. */
+const untriedPaints = new WeakMap<CorrectionModel, Map<Hardness, PaintKnowledge>>();
+
+function untriedPaint(hardness: Hardness, model: CorrectionModel): PaintKnowledge {
+  const known = untriedPaints.get(model) ?? new Map<Hardness, PaintKnowledge>();
+  untriedPaints.set(model, known);
+  const paint = known.get(hardness) ?? learnPaint([], hardness, model);
+  known.set(hardness, paint);
+  return paint;
+}
 
 /** Combinations in the order in which this paint shows them, mildest first. */
 export const ladderOn = (

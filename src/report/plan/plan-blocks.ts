@@ -47,7 +47,7 @@ export function planBlocks(
       ),
     ),
     ...strictNote(result.settings),
-    paragraph(null, aimLine(result)),
+    paragraph(null, aimLine(result, read, options.unit)),
     gap,
     ...(read.length === 0 ? [] : [planTable(read, groups, options.unit)]),
     ...unreadLine(surveyed),
@@ -94,7 +94,10 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
 const partsOf = (plans: readonly PanelPlan[]): readonly PanelPlan[] =>
   workedParts({ panels: plans });
 
-const aimLine = (result: PlanResult): string => `${aimWords(result)} ${legend(result.settings)}`;
+function aimLine(result: PlanResult, read: readonly PanelPlan[], unit: ShowUnit): string {
+  const surveyed = read.map(({ survey }) => survey);
+  return `${aimWords(result)} ${legend(result.settings, surveyed, unit)}`;
+}
 
 function aimWords({ settings, paint }: PlanResult): string {
   const { aim, terms } = settings;
@@ -243,6 +246,6 @@ function riskLine({ plan, settings: { film } }: PlanResult, unit: ShowUnit): str
   const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
   return (
     `chance, over cars like those assumed, of clear (topcoat) under its floor on over ${share}\u00a0% of a panel’s face (outer ${film.edgeWidth}\u00a0mm, body lines excluded). ` +
-    `Before polishing ${already}\u00a0%; with clear ${tell(says`${um(film.thinnerClear, null)}`, unit)} thinner ${thin}\u00a0%. Such panels to expect, worked or not: ${shown(plan.expectedPanelsBelowFloor, 2)}.${spots}`
+    `Before polishing ${already}\u00a0%; with clear ${tell(says`${um(film.thinnerClear, null)}`, unit)} thinner ${thin}\u00a0%. Such panels expected: ${shown(plan.expectedPanelsBelowFloor, 2)}.${spots}`
   );
 }

@@ -82,11 +82,14 @@ function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions)
     money.kind.value === 'estimate'
       ? 'An estimate may change once the work has begun'
       : 'A quotation is a fixed offer';
-  const units = [unitName(unit), ...(prices === null ? [] : [prices.list.currency.code])];
+  const units =
+    prices === null
+      ? `Film in ${unitName(unit)}`
+      : `Film and money in ${unitName(unit)} and ${prices.list.currency.code}`;
   return [
     ...(validity === null ? [] : [validity]),
     `${what}; priced at hours that ${share}\u00a0% of such jobs keep within.`,
-    `Film and money in ${units.join(' and ')}. Clears: of the marks, where polishing can help; spent: mean film there; left: least clear (topcoat) left; hours: one person, whole job, P50–P80.`,
+    `${units}. Clears: of the marks, where polishing can help; spent: mean film there; left: least clear (topcoat) left; hours: one person, whole job, P50–P80.`,
   ].join(' ');
 }
 
@@ -179,11 +182,16 @@ function partsBlocks(
   return [{ kind: 'table', columns, rows }];
 }
 
-function missingBlocks({ missingKeys, options }: QuoteResult): readonly Block[] {
+function missingBlocks({ missingKeys, options, settings }: QuoteResult): readonly Block[] {
   if (options.every(({ charged }) => charged === null)) {
     return [paragraph('No price', 'nothing can be polished')];
   }
   if (missingKeys.length === 0) return [];
+  if (settings.money.areExample) {
+    const text =
+      'the prices of the shop file are an example: put yours in their place, then take out prices.example';
+    return [paragraph('No price', text)];
+  }
   const keys = missingKeys.join(', ');
   return [paragraph('No price', `the shop file does not say ${keys}; no price is made up`)];
 }

@@ -1,5 +1,5 @@
 /** Gauge files and defects → a plan for each vehicle. */
-import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { hasErrors, type Outcome, ofVehicle } from '../../base/diagnostics.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import { type SurveyFilesRequest, surveyFiles } from '../survey/survey-files.ts';
@@ -15,11 +15,14 @@ export function planFiles(
   const planned = surveyed.value.map(({ result, panels: asked, why }) => {
     // A panel to be taken apart is planned whether or not it was named besides.
     const panels = [...asked, ...why.filter((panel) => !asked.includes(panel))];
-    return { panels, outcome: planVehicle(result, panels, request.defects, why) };
+    const outcome = planVehicle(result, panels, request.defects, why);
+    return { panels, outcome, vehicle: result.vehicle };
   });
   const diagnostics = [
     ...surveyed.diagnostics,
-    ...planned.flatMap(({ outcome }) => outcome.diagnostics),
+    ...planned.flatMap(({ vehicle, outcome }) =>
+      ofVehicle(vehicle, planned.length, outcome.diagnostics),
+    ),
   ];
   return hasErrors(diagnostics)
     ? { diagnostics }

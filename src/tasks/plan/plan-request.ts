@@ -16,7 +16,7 @@ export function planRequestOf(
 ): PlanRequest {
   const ids = new Set(panels.map(({ id }) => id));
   const { terms, film, correction, aim, hazeAllowed } = settings;
-  const grounds = { terms, baseline: survey.baseline, model: film };
+  const grounds = { terms, model: film };
   const ofPart: PlanRequest['allowanceAt'] = (part, logSd) =>
     paint.hasOwnSpot(part.panel.id)
       ? allowanceAfterSpot(part, survey.panels, logSd, grounds)

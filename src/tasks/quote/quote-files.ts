@@ -1,5 +1,5 @@
 /** Gauge files and defects → a quote for each vehicle. */
-import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { hasErrors, type Outcome, ofVehicle } from '../../base/diagnostics.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import { type SurveyFilesRequest, surveyFiles } from '../survey/survey-files.ts';
@@ -14,11 +14,14 @@ export function quoteFiles(
   if (surveyed.value === undefined) return { diagnostics: surveyed.diagnostics };
   const quoted = surveyed.value.map(({ result, panels }) => ({
     panels,
+    vehicle: result.vehicle,
     outcome: quoteVehicle(result, panels, request.defects),
   }));
   const diagnostics = [
     ...surveyed.diagnostics,
-    ...quoted.flatMap(({ outcome }) => outcome.diagnostics),
+    ...quoted.flatMap(({ vehicle, outcome }) =>
+      ofVehicle(vehicle, quoted.length, outcome.diagnostics),
+    ),
   ];
   if (hasErrors(diagnostics)) return { diagnostics };
   const value = quoted.flatMap(({ panels, outcome }) =>

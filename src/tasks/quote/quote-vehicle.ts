@@ -52,7 +52,7 @@ export function quoteVehicle(
   const { plan, work } = planAt(strongest);
   const planned = planResult(
     { ...surveyed, settings: withAim(settings, strongest) },
-    { plan, work: work() },
+    { plan: plan(), work: work() },
     request,
     { recorded, file: defects },
   );
@@ -63,8 +63,8 @@ export function quoteVehicle(
     assumptions: [...assumptions, ...quoteAssumptions(settings, options)],
     options,
     curve: curveAims(settings).map((aim) => {
-      const { aim: named, plan } = planAt(aim);
-      return curvePoint(named, plan);
+      const { aim: named, decisions } = planAt(aim);
+      return curvePoint(named, decisions);
     }),
     exclusions: exclusionsOf(planned.plan),
     missingKeys: missingKeys(settings, options),
@@ -94,7 +94,7 @@ export function curveAims({ price: { curve }, correction }: Settings): readonly 
 const optionOf = ({ aim, plan, work }: AimPlan, { money, price, correction }: Settings) =>
   quoteOption(
     aim,
-    { plan, work: work() },
+    { plan: plan(), work: work() },
     {
       prices: money.prices.value?.list ?? null,
       hoursShare: price.hours[money.kind.value] / 100,

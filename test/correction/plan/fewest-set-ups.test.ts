@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import { fewestSetUps, type PartChoice } from '../../../src/correction/plan/fewest-set-ups.ts';
 import {
   isQuicker,
   type RatedCandidate,
   wholeMinutes,
-} from '../../../src/correction/plan/step-search.ts';
+} from '../../../src/correction/plan/choose-steps.ts';
+import { fewestSetUps, type PartChoice } from '../../../src/correction/plan/fewest-set-ups.ts';
 import { ladder } from '../../../src/correction/removal/combination.ts';
 import { stepsId } from '../../../src/correction/removal/step.ts';
 import { correctionModel } from '../../../src/formats/models.ts';

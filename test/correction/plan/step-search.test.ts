@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { micrometres, millimetres } from '../../../src/base/units.ts';
 import { expectedCorrection } from '../../../src/correction/defects.ts';
 import {
-  candidates,
   chooseSteps,
   type RatedCandidate,
   ranked,
-} from '../../../src/correction/plan/step-search.ts';
+  within,
+} from '../../../src/correction/plan/choose-steps.ts';
+import { candidates } from '../../../src/correction/plan/step-search.ts';
 import type { CorrectionModel } from '../../../src/correction/removal/catalogue.ts';
 import { ladder } from '../../../src/correction/removal/combination.ts';
 import { medianRemoval, type Step } from '../../../src/correction/removal/step.ts';
@@ -63,8 +64,9 @@ const rulesOf = (shop: CorrectionModel, task: Task): Rules => ({
   meanOf: (median) => median * Math.exp(LOG_SD ** 2 / 2),
 });
 
-const rankedIn = (shop: CorrectionModel, all: readonly RatedCandidate[]) =>
-  ranked(all, shop.correction.choice);
+/** What may go of them, by their medians. */
+const upTo = (shop: CorrectionModel, all: readonly RatedCandidate[], budget: number) =>
+  within(ranked(all, shop.correction.choice), () => budget);
 
 function search(shop: CorrectionModel, task: Task) {
   const rules = rulesOf(shop, task);
@@ -88,7 +90,7 @@ function search(shop: CorrectionModel, task: Task) {
     heldTo: LOG_SD,
   }));
   const limits = { ...rules, ...shop.correction.choice };
-  const { best: choice } = chooseSteps(rankedIn(shop, all), limits, () => rules.budget) ?? {};
+  const { best: choice } = chooseSteps(upTo(shop, all, rules.budget), limits) ?? {};
   return { all, choice, rules };
 }
 
@@ -184,17 +186,17 @@ describe('the search for steps', () => {
       heldTo: LOG_SD,
     });
     const first = (...paces: readonly [number, number]) =>
-      chooseSteps(
-        rankedIn(correctionModel, [candidate('b', paces[1]), candidate('a', paces[0])]),
-        { aim: 0.85, area: 1, ...correctionModel.correction.choice },
-        () => 9,
-      )?.best.steps[0]?.combination.id;
+      chooseSteps(upTo(correctionModel, [candidate('b', paces[1]), candidate('a', paces[0])], 9), {
+        aim: 0.85,
+        area: 1,
+        ...correctionModel.correction.choice,
+      })?.best.steps[0]?.combination.id;
     expect(first(10.4, 9.6)).toBe('a');
     expect(first(10.6, 9.6)).toBe('b');
   });
 
   it('finds nothing where there is nothing to choose from', () => {
     const rules = { aim: 0.85, area: 1, ...correctionModel.correction.choice };
-    expect(chooseSteps(rankedIn(correctionModel, []), rules, () => 9)).toBeUndefined();
+    expect(chooseSteps(upTo(correctionModel, [], 9), rules)).toBeUndefined();
   });
 });

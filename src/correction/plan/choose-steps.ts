@@ -1,0 +1,150 @@
+/**
+ * Which of the candidates a part of a panel is worked with: of those within its limits that clear enough,
+ * the mildest.
+ *
+ * Candidates of the same strongest step and a removal of the same bin are equally mild. They stand
+ * together, the mildest first, and the choice goes to the first of these classes that holds one which may
+ * go and clears enough. What may go does not depend on the aim: the classes worth looking at are found once
+ * for a part, and each aim is a look into those.
+ */
+import { groupBy } from '../../base/group-by.ts';
+import type { CorrectionModel } from '../removal/catalogue.ts';
+import { stepsId } from '../removal/step.ts';
+import type { Candidate } from './step-search.ts';
+
+/** A candidate held against a panel's defects. */
+export type RatedCandidate = Candidate & {
+  /** Expected share of the general defects cleared. */
+  readonly correction: number;
+  /** Expected removal, µm. */
+  readonly mean: number;
+  /** The ln-SD at which its removal is held against what a panel allows. */
+  readonly heldTo: number;
+};
+
+/** What is aimed at on a panel, with the differences that count as none. */
+export type ChoiceLimits = {
+  readonly aim: number;
+  readonly area: number;
+} & CorrectionModel['correction']['choice'];
+
+/** All candidates for some defects, in classes of equal mildness, the mildest first. */
+export type Ranked = {
+  readonly count: number;
+  /** Members of each class. */
+  readonly classes: readonly (readonly RatedCandidate[])[];
+  /** The least that a member of each takes, and the most that one clears: of thousands few are looked into. */
+  readonly leastRemoval: Float64Array;
+  readonly mostCleared: Float64Array;
+  /** The ln-SDs that they are held to. */
+  readonly heldTo: readonly number[];
+};
+
+/** Number of the bin that the expected removal falls into. */
+export const removalBinOf = (
+  { mean }: Pick<RatedCandidate, 'mean'>,
+  { removalBin }: Pick<ChoiceLimits, 'removalBin'>,
+): number => Math.floor(mean / removalBin);
+
+export function ranked(
+  all: readonly RatedCandidate[],
+  choice: CorrectionModel['correction']['choice'],
+): Ranked {
+  const byStep = [...groupBy(all, ({ strongest }) => strongest)].sort(byFirst);
+  const classes = byStep.flatMap(([, ofStep]) =>
+    [...groupBy(ofStep, (one) => removalBinOf(one, choice))].sort(byFirst).map(([, some]) => some),
+  );
+  return {
+    count: all.length,
+    classes,
+    leastRemoval: Float64Array.from(classes, leastRemovalOf),
+    mostCleared: Float64Array.from(classes, mostClearedBy),
+    heldTo: [...new Set(all.map(({ heldTo }) => heldTo))],
+  };
+}
+
+const byFirst = ([one]: readonly [number, unknown], [other]: readonly [number, unknown]): number =>
+  one - other;
+
+const leastRemovalOf = (some: readonly RatedCandidate[]): number =>
+  some.reduce((least, { removal }) => Math.min(least, removal.median), Infinity);
+
+const mostClearedBy = (some: readonly RatedCandidate[]): number =>
+  some.reduce((most, { correction }) => Math.max(most, correction), 0);
+
+/** What a part allows of the candidates, whatever is aimed at. */
+export type Within = {
+  /** Of so many. */
+  readonly lookedAt: number;
+  /** The most that any of them clears; 0 where nothing may go. */
+  readonly mostCleared: number;
+  /** Of each class what may go, the mildest first; none that clears no more than a milder one. */
+  readonly climb: readonly {
+    readonly members: readonly RatedCandidate[];
+    readonly mostCleared: number;
+  }[];
+};
+
+/** `allowed` says how much may go at the ln-SD that a candidate is held to. */
+export function within(all: Ranked, allowed: (heldTo: number) => number): Within {
+  const { count, classes, leastRemoval, mostCleared } = all;
+  const widest = Math.max(...all.heldTo.map(allowed));
+  const climb: Within['climb'][number][] = [];
+  // Even what clears nothing is a way, where nothing milder is.
+  let most = -1;
+  for (let k = 0; k < classes.length; k += 1) {
+    if ((mostCleared[k] ?? 0) <= most || (leastRemoval[k] ?? 0) > widest) continue;
+    const members = (classes[k] ?? []).filter(
+      ({ removal, heldTo }) => removal.median <= allowed(heldTo),
+    );
+    const cleared = mostClearedBy(members);
+    if (members.length === 0 || cleared <= most) continue;
+    climb.push({ members, mostCleared: cleared });
+    most = cleared;
+  }
+  return { lookedAt: count, mostCleared: Math.max(0, most), climb };
+}
+
+/** The best candidate, and all that are as good but for time and name; it is one of them. */
+export type Choice = {
+  readonly best: RatedCandidate;
+  readonly equals: readonly RatedCandidate[];
+};
+
+/**
+ * The best of what a part allows: least shortfall from the aim (near ones are equal), then the mildest
+ * strongest step, then the least removal, then time, then name. Undefined where nothing may go.
+ */
+export function chooseSteps(
+  { climb, mostCleared }: Within,
+  limits: ChoiceLimits,
+): Choice | undefined {
+  const enough = Math.min(limits.aim, mostCleared) - limits.equalShortfall;
+  const { members = [] } = climb.find((one) => one.mostCleared >= enough) ?? {};
+  const equals = members.filter(({ correction }) => correction >= enough);
+  const [first] = equals;
+  return first === undefined ? undefined : { best: quickest(first, equals, limits), equals };
+}
+
+/** Machine time on the panel in whole minutes. */
+export const wholeMinutes = (
+  { pace }: Pick<Candidate, 'pace'>,
+  { area }: Pick<ChoiceLimits, 'area'>,
+): number => Math.round(pace * area);
+
+/** The one that takes the fewest whole minutes; of several, the first by name. */
+const quickest = (
+  first: RatedCandidate,
+  some: readonly RatedCandidate[],
+  limits: Pick<ChoiceLimits, 'area'>,
+): RatedCandidate =>
+  some.reduce((leader, one) => (isQuicker(one, leader, limits) ? one : leader), first);
+
+export function isQuicker(
+  one: RatedCandidate,
+  other: RatedCandidate,
+  limits: Pick<ChoiceLimits, 'area'>,
+): boolean {
+  const gained = wholeMinutes(other, limits) - wholeMinutes(one, limits);
+  return gained === 0 ? stepsId(one.steps) < stepsId(other.steps) : gained > 0;
+}
