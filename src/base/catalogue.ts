@@ -230,6 +230,10 @@ export const diagnosticCatalogue = {
     meaning: 'Points are called alike before and after, and nothing says that they were marked.',
   },
   'plan-mismatch': { kind: 'data', meaning: 'The plan is of another vehicle than the readings.' },
+  'worked-mismatch': {
+    kind: 'data',
+    meaning: 'The sets that were worked do not fit the steps of the plan.',
+  },
   'row-too-long': { kind: 'data', meaning: 'A row has more cells than the header.' },
   'row-too-short': { kind: 'data', meaning: 'A row has too few cells to say what it means.' },
   'comment-or-row': {
@@ -302,7 +306,8 @@ export const diagnosticCatalogue = {
   'panel-unknown': { kind: 'data', meaning: 'A panel in the file is not on the template.' },
   'panel-ambiguous': {
     kind: 'data',
-    meaning: 'A panel name fits more than one panel of the template.',
+    meaning:
+      'A panel name fits more than one panel of the template, or of another that fits as well.',
   },
   'panel-names-together': {
     kind: 'remark',

@@ -22,6 +22,8 @@ export type Diagnostic = {
   readonly message: string;
   readonly at?: Place;
   readonly hint?: string;
+  /** Whose it is, where an input holds several vehicles; absent where it is of the input as a whole. */
+  readonly vehicle?: string | null;
 };
 
 /** A value, or none, with everything there is to say about how it came to be. */
@@ -54,6 +56,21 @@ export const note = (code: DiagnosticCode, message: string, rest: Rest = {}): Di
 
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some(({ severity }) => severity === 'error');
+
+/** The same, told of one vehicle of so many; of the input as a whole where it is the only one. */
+export const ofVehicle = (
+  vehicle: string | null,
+  vehicles: number,
+  diagnostics: readonly Diagnostic[],
+): readonly Diagnostic[] =>
+  vehicles === 1 ? diagnostics : diagnostics.map((one) => ({ ...one, vehicle }));
+
+/** What is told of a vehicle, and of the input as a whole. */
+export const concerning = (
+  vehicle: string | null,
+  diagnostics: readonly Diagnostic[],
+): readonly Diagnostic[] =>
+  diagnostics.filter((one) => one.vehicle === undefined || one.vehicle === vehicle);
 
 /** A value with what was noticed on the way. */
 export const found = <T>(value: T, diagnostics: readonly Diagnostic[] = []): Outcome<T> => ({

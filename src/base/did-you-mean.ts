@@ -5,6 +5,8 @@
  * deletions, substitutions, swaps of neighbours), letters compared without case. A candidate is near
  * when its distance is at most 2, and less than half the length of the word.
  */
+import { at } from './at.ts';
+
 export function closest(word: string, candidates: Iterable<string>): string | undefined {
   const typed = word.toLowerCase();
   const reach = Math.min(2, Math.max(1, Math.ceil(typed.length / 2) - 1));
@@ -32,15 +34,15 @@ function alignmentDistance(a: string, b: string): number {
   for (let i = 1; i <= a.length; i += 1) {
     const current = new Array<number>(width).fill(i);
     for (let j = 1; j < width; j += 1) {
-      const substitution = (previous[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      let least = Math.min((previous[j] ?? 0) + 1, (current[j - 1] ?? 0) + 1, substitution);
+      const substitution = at(previous, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      let least = Math.min(at(previous, j) + 1, at(current, j - 1) + 1, substitution);
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
-        least = Math.min(least, (beforePrevious[j - 2] ?? 0) + 1);
+        least = Math.min(least, at(beforePrevious, j - 2) + 1);
       }
       current[j] = least;
     }
     beforePrevious = previous;
     previous = current;
   }
-  return previous[b.length] ?? 0;
+  return at(previous, b.length);
 }

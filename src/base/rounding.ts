@@ -6,6 +6,22 @@
 /** Rounded half away from zero in decimal, so that 2.675 shown with two digits is 2.68. */
 export function roundTo(value: number, digits: number): number {
   if (!Number.isFinite(value)) return value;
+  const scale = powersOfTen[digits];
+  const scaled = Math.abs(value) * (scale ?? Number.NaN);
+  const rest = scaled - Math.floor(scaled);
+  // Away from a tie the binary number rounds as its decimal digits do, without writing them down.
+  if (scale !== undefined && scaled < mostExact && Math.abs(rest - 0.5) > nearTie)
+    return (Math.sign(value) * Math.round(scaled)) / scale;
+  return roundDigits(value, digits);
+}
+
+const powersOfTen = [1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9] as const;
+/** Up to here a product is off by less than a quarter of what counts as near a tie. */
+const mostExact = 1e9;
+const nearTie = 1e-6;
+
+/** The same by the shortest decimal digits that stand for the number. */
+function roundDigits(value: number, digits: number): number {
   const [mantissa = '0', exponent = '0'] = Math.abs(value).toString().split('e');
   const shifted = Math.round(Number(`${mantissa}e${Number(exponent) + digits}`));
   const [whole = '0', power = '0'] = shifted.toString().split('e');

@@ -66,6 +66,7 @@ const merge = (
   a: ReadonlyMap<string, Component>,
   b: ReadonlyMap<string, Component>,
 ): ReadonlyMap<string, Component> => {
+  if (b.size === 0) return a;
   const merged = new Map(a);
   for (const [source, component] of b) {
     const known = merged.get(source);
@@ -109,9 +110,12 @@ export const standardUncertainty = <U extends string>({ components }: Uncertain<
 
 /**
  * ν_eff = u⁴/Σ(uᵢ⁴/νᵢ) (Welch–Satterthwaite, GUM G.2b), from unrounded u. ∞ where nothing limits it.
+ * `u` is given where it is known already.
  */
-export const effectiveDegreesOfFreedom = <U extends string>(a: Uncertain<U>): number => {
-  const u = standardUncertainty(a);
+export const effectiveDegreesOfFreedom = <U extends string>(
+  a: Uncertain<U>,
+  u = standardUncertainty(a),
+): number => {
   if (u === 0) return Infinity;
   let sum = 0;
   for (const { contribution, dof } of a.components.values()) sum += (contribution / u) ** 4 / dof;

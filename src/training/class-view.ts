@@ -1,11 +1,16 @@
 /** What the surveys of a class say together: how it scatters, which panels are hard, who agrees. */
+import { at } from '../base/at.ts';
 import { algorithmA, type RobustSummary } from '../base/stats/algorithm-a.ts';
 import { type GaugeRr, gaugeRr } from '../base/stats/gauge-rr.ts';
 import { classTable, cohenKappa, type Kappa } from '../base/stats/kappa.ts';
+import { exactInterval } from '../base/stats/proportion-interval.ts';
 import { mean } from '../base/stats/summary.ts';
+import { sum } from '../base/sum.ts';
 import { micrometres } from '../base/units.ts';
+import type { PanelPoint } from '../film/panel-points.ts';
+import type { Found } from './found.ts';
 import type { Grade } from './grade-trainee.ts';
-import { type GradedSurvey, markedPoints, readPanel, readPanels } from './graded-survey.ts';
+import { type GradedSurvey, markedPoints, readPanels } from './graded-survey.ts';
 import type { SigmaPt } from './panel-score.ts';
 import type { Reference, ReferencePanel } from './reference.ts';
 import type { TrainingModel } from './training-model.ts';
@@ -27,8 +32,18 @@ export type ClassGaugeRr = {
   readonly counts: { readonly parts: number; readonly trainees: number; readonly trials: number };
 };
 
+/** Of all low spots, or repaired panels, that all surveys were to find. */
+export type FoundByClass = {
+  readonly found: number;
+  readonly of: number;
+  /** Exact (Clopper & Pearson), 95 %; null where there is nothing to find. */
+  readonly interval: readonly [low: number, high: number] | null;
+};
+
 export type ClassView = {
   readonly panels: readonly ClassPanel[];
+  readonly lowSpots: FoundByClass;
+  readonly repairs: FoundByClass;
   readonly gaugeRr: ClassGaugeRr | null;
   /** Of the condition words of all surveys against the reference. */
   readonly kappa: Kappa | null;
@@ -54,7 +69,10 @@ export function sigmaOfClass(
 }
 
 const meansOf = (surveys: readonly GradedSurvey[], id: string): readonly number[] =>
-  surveys.flatMap((survey) => readPanel(survey, id)?.statistics.mean ?? []);
+  surveys
+    .flatMap(readPanels)
+    .filter(({ panel }) => panel.id === id)
+    .map(({ statistics }) => statistics.mean);
 
 export function classView(graded: readonly Graded[], reference: Reference): ClassView {
   // A slip says how somebody writes, not how hard a panel is.
@@ -62,9 +80,16 @@ export function classView(graded: readonly Graded[], reference: Reference): Clas
   const pairs = sound.flatMap(({ grade }) => grade.conditions);
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
+    lowSpots: foundByClass(graded.map(({ grade }) => grade.lowSpots)),
+    repairs: foundByClass(graded.map(({ grade }) => grade.repairs)),
     gaugeRr: rrOfClass(sound, reference),
     kappa: pairs.length === 0 ? null : cohenKappa(classTable(pairs)),
   };
+}
+
+function foundByClass(all: readonly Found[]): FoundByClass {
+  const [found, of] = [sum(all.map((one) => one.found)), sum(all.map((one) => one.of))];
+  return { found, of, interval: of === 0 ? null : exactInterval(found, of) };
 }
 
 function classPanel(reference: ReferencePanel, graded: readonly Graded[]): ClassPanel {
@@ -103,19 +128,19 @@ const isSlip = ({ code }: { readonly code: string }): boolean =>
 
 /** Marked points that everyone read twice or more. */
 function atMarks(surveys: readonly GradedSurvey[]): ClassGaugeRr | null {
-  const [first] = surveys;
-  if (first === undefined) return null;
-  const marks = readPanels(first).flatMap(({ panel }) =>
-    [...markedPoints(first, panel.id)].map((point) => ({ id: panel.id, point })),
-  );
+  const marks = surveys
+    .slice(0, 1)
+    .flatMap((first) =>
+      readPanels(first).flatMap(({ panel }) =>
+        [...markedPoints(first, panel.id)].map((point) => ({ id: panel.id, point })),
+      ),
+    );
+  const repeatsAt = (survey: GradedSurvey, id: string, mark: string): readonly number[] =>
+    pointsOn(survey, id)
+      .filter(({ point }) => point === mark && markedPoints(survey, id).has(point))
+      .flatMap(({ repeats }) => repeats);
   return rr(
-    marks.map(({ id, point }) =>
-      surveys.map((survey) => {
-        const isMarked = markedPoints(survey, id).has(point);
-        const found = readPanel(survey, id)?.points.find((one) => one.point === point);
-        return isMarked ? (found?.repeats ?? []) : [];
-      }),
-    ),
+    marks.map(({ id, point }) => surveys.map((survey) => repeatsAt(survey, id, point))),
     'marked points',
   );
 }
@@ -124,12 +149,15 @@ function atMarks(surveys: readonly GradedSurvey[]): ClassGaugeRr | null {
 const byPanels = (surveys: readonly GradedSurvey[], { panels }: Reference): ClassGaugeRr | null =>
   rr(
     [...panels.keys()].map((id) =>
-      surveys.map((survey) =>
-        (readPanel(survey, id)?.points ?? []).map(({ thickness }) => thickness),
-      ),
+      surveys.map((survey) => pointsOn(survey, id).map(({ thickness }) => thickness)),
     ),
     'panels',
   );
+
+const pointsOn = (survey: GradedSurvey, id: string): readonly PanelPoint[] =>
+  readPanels(survey)
+    .filter(({ panel }) => panel.id === id)
+    .flatMap(({ points }) => points);
 
 function rr(
   table: readonly (readonly (readonly number[])[])[],
@@ -139,6 +167,6 @@ function rr(
   if (full.length < 2) return null;
   const trials = Math.min(...full.flat().map(({ length }) => length));
   const even = full.map((part) => part.map((values) => values.slice(0, trials)));
-  const trainees = full[0]?.length ?? 0;
+  const trainees = at(full, 0).length;
   return { result: gaugeRr(even), parts, counts: { parts: full.length, trainees, trials } };
 }

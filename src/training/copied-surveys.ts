@@ -6,13 +6,9 @@
  * has a chance (binomial) under the false alarm over all pairs of the class, both are told.
  */
 import { binomialUpperTail } from '../base/stats/incomplete-beta.ts';
-import {
-  type GradedSurvey,
-  ownRepeatability,
-  readPanel,
-  readPanels,
-  stepOf,
-} from './graded-survey.ts';
+import { type GradedSurvey, stepOf } from './graded-survey.ts';
+import { pointsInCommon } from './points-in-common.ts';
+import { leastPointSd } from './steady-hand.ts';
 import type { TrainingModel } from './training-model.ts';
 
 export type CopiedPair = {
@@ -25,10 +21,6 @@ export type CopiedPair = {
 /** Fewer points in common prove nothing. */
 const LEAST_COMPARED = 10;
 const FINEST_STEP = 0.1;
-/** From so many repeats a trainee’s own repeatability is known. */
-const LEAST_DOF = 5;
-/** A steady hand on a good gauge repeats that much better than is usual. */
-const STEADY = 3;
 /** Two honest readings of a place may show the same figure at most that often. */
 const MOST_ALIKE = 0.7;
 
@@ -40,7 +32,8 @@ export function copiedSurveys(
     surveys.slice(i + 1).map((other, k) => ({ one, other, surveys: [i, i + 1 + k] as const })),
   );
   return pairs.flatMap(({ one, other, surveys: at }) => {
-    const { same, of } = sameValues(one, other);
+    const points = pointsInCommon(one, other);
+    const [same, of] = [points.filter((at) => at.one === at.other).length, points.length];
     const chance = binomialUpperTail(same, of, honestShare(one, other));
     const proved = of >= LEAST_COMPARED && chance < falseAlarm / pairs.length;
     return proved ? [{ surveys: at, same, of }] : [];
@@ -49,27 +42,6 @@ export function copiedSurveys(
 
 function honestShare(one: GradedSurvey, other: GradedSurvey): number {
   const step = Math.max(stepOf(one), stepOf(other), FINEST_STEP);
-  const repeatability = Math.min(leastRepeatability(one), leastRepeatability(other));
+  const repeatability = Math.min(leastPointSd(one), leastPointSd(other));
   return Math.min(MOST_ALIKE, step / (2 * repeatability * Math.sqrt(Math.PI)));
-}
-
-/** A steady hand shows the same figure more often than the model expects: nobody is to blame for that. */
-function leastRepeatability(survey: GradedSurvey): number {
-  const own = ownRepeatability(survey);
-  return own === null || own.dof < LEAST_DOF ? survey.repeatability / STEADY : own.sd;
-}
-
-/** Points by name, as both surveys have them. */
-function sameValues(
-  one: GradedSurvey,
-  other: GradedSurvey,
-): { readonly same: number; readonly of: number } {
-  const pairs = readPanels(one).flatMap(({ panel, points }) => {
-    const theirs = readPanel(other, panel.id)?.points ?? [];
-    return points.flatMap(({ point, thickness }) => {
-      const match = theirs.find((their) => their.point === point);
-      return match === undefined ? [] : [thickness === match.thickness];
-    });
-  });
-  return { same: pairs.filter((same) => same).length, of: pairs.length };
 }

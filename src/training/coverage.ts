@@ -32,7 +32,7 @@ export function coverageOf(trainee: GradedSurvey, reference: Reference): Coverag
     panels: lines.length,
     pointsRead,
     points,
-    share: points === 0 ? 0 : pointsRead / points,
+    share: pointsRead / points,
     unread: lines.filter(({ read }) => read === 0).map(({ panel }) => panel),
     short: lines.filter(({ read, count }) => read > 0 && read < count).map(({ panel }) => panel),
     extra: own.map(({ panel }) => panel).filter(({ id }) => !reference.panels.has(id)),

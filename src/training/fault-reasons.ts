@@ -4,11 +4,11 @@ import { bare, says, um } from '../base/sentence.ts';
 import type { Panel } from '../film/template/template.ts';
 import type { CarBias } from './car-bias.ts';
 import { type Found, repairsInvented } from './found.ts';
-import { faceReadings, type GradedSurvey, readPanel } from './graded-survey.ts';
+import { faceReadings, type GradedSurvey, type ReadPanel, readPanel } from './graded-survey.ts';
 import type { Judged } from './mark.ts';
 import type { PanelScore } from './panel-score.ts';
 import { type Reason, reason, together } from './reasons.ts';
-import type { Reference } from './reference.ts';
+import type { Reference, ReferencePanel } from './reference.ts';
 
 export type FaultsOf = {
   readonly trainee: GradedSurvey;
@@ -35,11 +35,11 @@ export function faultReasons(all: FaultsOf): readonly Reason[] {
 function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reason[] {
   if (bias === null || bias.verdict === 'satisfactory') return [];
   const side = bias.mean > 0 ? 'more' : 'less';
-  const [near, far] = [bias.low, bias.high].map(Math.abs).sort((a, b) => a - b);
+  const ends = [Math.abs(bias.low), Math.abs(bias.high)];
   return [
     reason(
       'car-off',
-      says`reads ${um(Math.abs(bias.mean))} ${side} than the reference all over the car (${bare(near ?? 0)} to ${um(far ?? 0)}): set the gauge to zero, check it on a shim, hold it square without pressing, wipe the paint first`,
+      says`reads ${um(Math.abs(bias.mean))} ${side} than the reference all over the car (${bare(Math.min(...ends))} to ${um(Math.max(...ends))}): set the gauge to zero, check it on a shim, hold it square without pressing, wipe the paint first`,
       { at: faceReadings(trainee)[0] },
     ),
   ];
@@ -81,15 +81,17 @@ function farthestReading(panel: Panel, mean: number, trainee: GradedSurvey) {
 }
 
 function repairReasons({ trainee, reference, judged, explained }: FaultsOf): readonly Reason[] {
-  const missed = readMissed(judged.repairs, trainee).filter(({ id }) => !explained.has(id));
+  const missed = readMissed(judged.repairs, trainee).filter(
+    ({ panel }) => !explained.has(panel.id),
+  );
   const invented = repairsInvented(trainee, reference).filter(
     ({ panel }) => !explained.has(panel.id),
   );
   return [
-    ...missed.map((panel) =>
+    ...missed.map(({ panel, condition, mean }) =>
       reason(
         'repair-missed',
-        says`${panel.name}: repaired, which the reference shows (${reference.panels.get(panel.id)?.condition ?? ''}, ${um(reference.panels.get(panel.id)?.mean ?? 0)}) and your readings do not: read more points, nearer to each other`,
+        says`${panel.name}: repaired, which the reference shows (${condition}, ${um(mean)}) and your readings do not: read more points, nearer to each other`,
         { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
       ),
     ),
@@ -103,26 +105,26 @@ function repairReasons({ trainee, reference, judged, explained }: FaultsOf): rea
   ];
 }
 
-function lowSpotReasons({ trainee, reference, judged, explained }: FaultsOf): readonly Reason[] {
-  return readMissed(judged.lowSpots, trainee).flatMap((panel) => {
-    const spot = reference.panels.get(panel.id)?.lowSpot;
-    const read = readPanel(trainee, panel.id);
-    if (spot === null || spot === undefined || read === undefined || explained.has(panel.id)) {
-      return [];
-    }
-    return [
+const lowSpotReasons = ({ trainee, judged, explained }: FaultsOf): readonly Reason[] =>
+  readMissed(judged.lowSpots, trainee)
+    .filter(({ panel }) => !explained.has(panel.id))
+    .map(({ panel, lowSpot: { thickness, point }, read }) =>
       reason(
         'low-spot-missed',
-        says`${panel.name}: the low spot (${um(spot.thickness)} at point ${spot.point}) was not found, your lowest reading is ${um(read.statistics.min)}: feel and look for sanded places, read closer points there`,
+        says`${panel.name}: the low spot (${um(thickness)} at point ${point}) was not found, your lowest reading is ${um(read.statistics.min)}: feel and look for sanded places, read closer points there`,
         { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
       ),
-    ];
-  });
-}
+    );
 
 /** Of what was missed, the panels that were read at all; the others are told as unread. */
-const readMissed = ({ missed }: Found, trainee: GradedSurvey): readonly Panel[] =>
-  missed.filter(({ id }) => readPanel(trainee, id) !== undefined);
+const readMissed = <Wanted extends ReferencePanel>(
+  { missed }: Found<Wanted>,
+  trainee: GradedSurvey,
+): readonly (Wanted & { readonly read: ReadPanel })[] =>
+  missed.flatMap((panel) => {
+    const read = readPanel(trainee, panel.panel.id);
+    return read === undefined ? [] : [{ ...panel, read }];
+  });
 
 function coverageReasons({ judged: { coverage }, trainee }: FaultsOf): readonly Reason[] {
   const { unread, short, extra, pointsRead, points, panels } = coverage;
@@ -194,8 +196,11 @@ function widestRepeat(trainee: GradedSurvey) {
       apart: Math.max(...repeats) - Math.min(...repeats),
     })),
   );
-  const [first, ...rest] = points;
-  if (first === undefined) return undefined;
-  const widest = rest.reduce((a, b) => (b.apart > a.apart ? b : a), first);
-  return faceReadings(trainee, widest.panel.id).find(({ point }) => point === widest.point);
+  const widest = Math.max(...points.map(({ apart }) => apart));
+  const [first] = points
+    .filter(({ apart }) => apart === widest)
+    .flatMap(({ panel, point: name }) =>
+      faceReadings(trainee, panel.id).filter(({ point }) => point === name),
+    );
+  return first;
 }

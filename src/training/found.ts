@@ -7,7 +7,6 @@
  * A repair is found where the trainee’s own readings say repaint, filler or two films.
  */
 import { wilsonInterval } from '../base/stats/proportion-interval.ts';
-import type { Panel } from '../film/template/template.ts';
 import {
   type GradedSurvey,
   isRepaired,
@@ -16,23 +15,28 @@ import {
   readPanel,
   readPanels,
 } from './graded-survey.ts';
-import type { Reference, ReferencePanel } from './reference.ts';
+import type { LowSpot, Reference, ReferencePanel } from './reference.ts';
 
-export type Found = {
+/** Panels of the reference with something on them that is to be found. */
+export type Found<Wanted extends ReferencePanel = ReferencePanel> = {
   readonly of: number;
   readonly found: number;
   /** Wilson interval of the share, 95 %; null where there is nothing to find. */
   readonly interval: readonly [low: number, high: number] | null;
-  readonly missed: readonly Panel[];
+  readonly missed: readonly Wanted[];
   /** How many of the missed are to blame: a small spot between points of one’s own is missed honestly. */
   readonly blamed: number;
 };
 
 const DIFFERENCE_OF_TWO = 1.96 * Math.SQRT2;
 
-export const lowSpotsFound = (trainee: GradedSurvey, reference: Reference): Found =>
+export type LowSpotPanel = ReferencePanel & { readonly lowSpot: LowSpot };
+
+const hasLowSpot = (panel: ReferencePanel): panel is LowSpotPanel => panel.lowSpot !== null;
+
+export const lowSpotsFound = (trainee: GradedSurvey, reference: Reference): Found<LowSpotPanel> =>
   counted(
-    [...reference.panels.values()].filter(({ lowSpot }) => lowSpot !== null),
+    [...reference.panels.values()].filter(hasLowSpot),
     (panel) => isSpotFound(panel, trainee, reference),
     (panel) => hasMarks(panel, trainee),
   );
@@ -56,33 +60,33 @@ export const repairsInvented = (
     return panel !== undefined && !panel.repaired && isRepaired(read);
   });
 
-function counted(
-  wanted: readonly ReferencePanel[],
-  isFound: (panel: ReferencePanel) => boolean,
-  isBlamed: (panel: ReferencePanel) => boolean = () => true,
-): Found {
+function counted<Wanted extends ReferencePanel>(
+  wanted: readonly Wanted[],
+  isFound: (panel: Wanted) => boolean,
+  isBlamed: (panel: Wanted) => boolean = () => true,
+): Found<Wanted> {
   const missed = wanted.filter((panel) => !isFound(panel));
   const found = wanted.length - missed.length;
   return {
     of: wanted.length,
     found,
     interval: wanted.length === 0 ? null : wilsonInterval(found, wanted.length),
-    missed: missed.map(({ panel }) => panel),
+    missed,
     blamed: missed.filter(isBlamed).length,
   };
 }
 
 /** The reference marked the spot, and the trainee read marked points on that panel. */
-const hasMarks = ({ panel, lowSpot, marked }: ReferencePanel, trainee: GradedSurvey): boolean =>
-  lowSpot !== null && marked.has(lowSpot.point) && markedPoints(trainee, panel.id).size > 0;
+const hasMarks = ({ panel, lowSpot, marked }: LowSpotPanel, trainee: GradedSurvey): boolean =>
+  marked.has(lowSpot.point) && markedPoints(trainee, panel.id).size > 0;
 
 function isSpotFound(
-  { panel, lowSpot, median, marked }: ReferencePanel,
+  { panel, lowSpot, median, marked }: LowSpotPanel,
   trainee: GradedSurvey,
   reference: Reference,
 ): boolean {
   const read = readPanel(trainee, panel.id);
-  if (lowSpot === null || read === undefined) return false;
+  if (read === undefined) return false;
   const nearer = (lowSpot.thickness + median) / 2;
   const repeated = lowSpot.thickness + DIFFERENCE_OF_TWO * reference.repeatability;
   const atMark = marked.has(lowSpot.point) && markedPoints(trainee, panel.id).has(lowSpot.point);

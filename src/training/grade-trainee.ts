@@ -29,7 +29,7 @@ export type Grade = Judged & {
   readonly verdict: ScoreVerdict;
   readonly mark: Mark;
   readonly bias: CarBias | null;
-  /** Over the panels that both read; null with fewer than three. */
+  /** Over the panels that both read, those with a slip left out; null with fewer than three. */
   readonly agreement: Agreement | null;
   /** Of the conditions that both surveys give the panels; null where none was read. */
   readonly kappa: Kappa | null;
@@ -66,9 +66,11 @@ export function gradeTrainee(request: GradeRequest): Grade {
   const blunders = [
     ...keyed.reasons,
     ...swappedSides(request, model),
-    ...madeUpValues(trainee, reference, model.slips),
+    ...madeUpValues(trainee, reference, { ...model.slips, keyed: keyed.panels }),
     ...fromClass,
   ];
+  const explained = new Set(blunders.filter(isKeyed).flatMap(({ panels }) => panels));
+  const agreeing = scores.filter(({ panel }) => !explained.has(panel.id));
   const mark = markOf(judged, marking);
   const conditions = conditionPairs(trainee, reference);
   return {
@@ -77,9 +79,9 @@ export function gradeTrainee(request: GradeRequest): Grade {
     mark,
     verdict: overallVerdict({ judged, bias, blunders, mark }, marking),
     agreement:
-      scores.length < LEAST_FOR_AGREEMENT
+      agreeing.length < LEAST_FOR_AGREEMENT
         ? null
-        : limitsOfAgreement(scores.map(({ difference }) => difference)),
+        : limitsOfAgreement(agreeing.map(({ difference }) => difference)),
     conditions,
     kappa: conditions.length === 0 ? null : cohenKappa(classTable(conditions)),
     reasons: [
@@ -89,7 +91,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
         reference,
         judged,
         bias,
-        explained: new Set(blunders.filter(isKeyed).flatMap(({ panels }) => panels)),
+        explained,
         wholeSurvey: blunders.some((one) => isKeyed(one) && one.panels.length === 0),
       }),
     ],

@@ -1,8 +1,10 @@
 /** A survey that somebody handed in, with the readings behind it. */
-import type { Micrometres } from '../base/units.ts';
+import { sampleStandardDeviation } from '../base/stats/summary.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
 import { type Condition, isFactoryFilm } from '../film/condition/condition.ts';
 import { displayStep, pooledRepeatability } from '../film/panel-points.ts';
 import type { Reading } from '../film/reading.ts';
+import type { Spread } from '../film/spread.ts';
 import type { PanelSurvey, Survey } from '../film/survey.ts';
 
 export type GradedSurvey = {
@@ -60,9 +62,12 @@ export const isEven = (panel: PanelSurvey): boolean =>
   [panel.condition, ...panel.also].every(isFactoryFilm) &&
   panel.lowPoints.length + panel.highPoints.length + panel.keyingSlips.length === 0;
 
-/** SD between points of a panel: of both films together where it carries two. */
-export const betweenPoints = ({ film, statistics, zones }: ReadPanel): Micrometres =>
-  zones.length > 0 && statistics.sd !== null ? statistics.sd : film.spread.sd;
+/** How much a panel varies between points: both films together where it carries two. */
+export function betweenPoints({ film, zones, points }: ReadPanel): Spread {
+  if (zones.length === 0) return film.spread;
+  const values = points.map(({ thickness }) => thickness);
+  return { sd: micrometres(sampleStandardDeviation(values)), dof: points.length - 1 };
+}
 
 /**
  * What a panel reads as. That film may be thin somewhere follows from how many points were read as well: only a

@@ -1,8 +1,9 @@
 /**
- * Readings that are the reference by a factor: 25.4 either way is the other unit, ten or a hundred either way
- * a decimal mark in the wrong place. A reading that is like a point of the reference’s own panel is neither.
+ * Readings that are the reference by a factor: 25.4 either way, a thousandth and 1/25,400 are another unit (mil,
+ * mm, inch), ten or a hundred either way a decimal mark in the wrong place. A reading that is like a point of the
+ * reference’s own panel is neither.
  */
-import { groupBy } from '../base/group-by.ts';
+import { groupBy, type OneOrMore } from '../base/group-by.ts';
 import { says, um } from '../base/sentence.ts';
 import type { Reading } from '../film/reading.ts';
 import { faceReadings, type GradedSurvey, pointKey } from './graded-survey.ts';
@@ -14,16 +15,38 @@ type Slip = {
   readonly code: 'unit-slip' | 'decimal-slip';
   readonly factor: number;
   readonly is: string;
+  /** What was done, and what to do instead. */
+  readonly what: string;
+  readonly instead: string;
 };
 
 const MICROMETRES_PER_MIL = 25.4;
+
+const unitSlip = (unit: string, factor: number, is: string): Slip => ({
+  code: 'unit-slip',
+  factor,
+  is,
+  what: `${unit} and µm mixed up`,
+  instead: 'name the unit that the gauge showed',
+});
+
+const decimalSlip = (factor: number, is: string): Slip => ({
+  code: 'decimal-slip',
+  factor,
+  is,
+  what: 'a decimal mark in the wrong place',
+  instead: 'write what the gauge showed',
+});
+
 const slips: readonly Slip[] = [
-  { code: 'unit-slip', factor: MICROMETRES_PER_MIL, is: '25.4 times' },
-  { code: 'unit-slip', factor: 1 / MICROMETRES_PER_MIL, is: '1/25.4 of' },
-  { code: 'decimal-slip', factor: 10, is: 'ten times' },
-  { code: 'decimal-slip', factor: 0.1, is: 'a tenth of' },
-  { code: 'decimal-slip', factor: 100, is: 'a hundred times' },
-  { code: 'decimal-slip', factor: 0.01, is: 'a hundredth of' },
+  unitSlip('mil', MICROMETRES_PER_MIL, '25.4 times'),
+  unitSlip('mil', 1 / MICROMETRES_PER_MIL, '1/25.4 of'),
+  unitSlip('mm', 1 / 1000, 'a thousandth of'),
+  unitSlip('inch', 1 / (1000 * MICROMETRES_PER_MIL), '1/25,400 of'),
+  decimalSlip(10, 'ten times'),
+  decimalSlip(0.1, 'a tenth of'),
+  decimalSlip(100, 'a hundred times'),
+  decimalSlip(0.01, 'a hundredth of'),
 ];
 
 /** Share of the readings from which a slip is one of the whole survey. */
@@ -35,6 +58,8 @@ export type KeyingFactors = {
   readonly reasons: readonly Reason[];
   /** Points with such a reading, by `pointKey`. */
   readonly points: ReadonlySet<string>;
+  /** Ids of the panels with such a reading. */
+  readonly panels: ReadonlySet<string>;
 };
 
 export function keyingFactors(
@@ -65,6 +90,7 @@ export function keyingFactors(
         .filter((alike) => !whole(alike))
         .flatMap((alike) => alike.map(({ reading: { panel, point } }) => pointKey(panel, point))),
     ),
+    panels: new Set(slipped.map(({ panel }) => panel.panel.id)),
   };
 }
 
@@ -79,34 +105,23 @@ function slipOf(
   return slips.find(({ factor }) => isLike(median * factor));
 }
 
-function wholeSurvey([first, ...rest]: readonly Slipped[]): readonly Reason[] {
-  if (first === undefined) return [];
-  const { slip, reading, panel } = first;
-  const count = rest.length + 1;
-  const what =
-    slip.code === 'unit-slip'
-      ? 'mil and µm are mixed up: name the unit that the gauge showed'
-      : 'the decimal mark is in the wrong place: write what the gauge showed';
-  return [
-    reason(
-      slip.code,
-      says`${count} readings are ${slip.is} the reference, such as ${um(reading.thickness, null)} on the ${panel.panel.name} for ${um(panel.median)}: ${what}`,
-      { at: reading },
-    ),
-  ];
-}
+type Alike = OneOrMore<Slipped>;
 
-function onPanel([first, ...rest]: readonly Slipped[]): readonly Reason[] {
-  if (first === undefined) return [];
+const wholeSurvey = ([first, ...rest]: Alike): Reason => {
+  const { slip, reading, panel } = first;
+  return reason(
+    slip.code,
+    says`${rest.length + 1} readings are ${slip.is} the reference, such as ${um(reading.thickness, null)} on the ${panel.panel.name} for ${um(panel.median)}: ${slip.what}; ${slip.instead}`,
+    { at: reading },
+  );
+};
+
+const onPanel = ([first, ...rest]: Alike): Reason => {
   const { slip, reading, panel } = first;
   const more = rest.length === 0 ? '' : ` (and ${rest.length} more on this panel)`;
-  const what =
-    slip.code === 'unit-slip' ? 'mil and µm mixed up' : 'a decimal mark in the wrong place';
-  return [
-    reason(
-      slip.code,
-      says`${panel.panel.name}: point ${reading.point} reads ${um(reading.thickness, null)}${more}, ${slip.is} the reference: ${what}; look at the gauge before you write`,
-      { panels: [panel.panel.id], at: reading },
-    ),
-  ];
-}
+  return reason(
+    slip.code,
+    says`${panel.panel.name}: point ${reading.point} reads ${um(reading.thickness, null)}${more}, ${slip.is} the reference: ${slip.what}; look at the gauge before you write`,
+    { panels: [panel.panel.id], at: reading },
+  );
+};

@@ -6,12 +6,14 @@
  * - all points of a panel alike: λ = Σ (δ/(σ√(2π)))ⁿ⁻¹/√n
  * - the values of another panel again, in order: λ = Σ over pairs (δ/(2σ√π))ⁿ
  * - values that only rise or only fall: λ = Σ 2/n! (panels whose reference does so at its marks left out)
- * - too regular: variance between points against that of the reference, by F; panels of even film only
+ * - too regular: variance between points against that of the reference, by F, all panels together; and panels
+ *   whose F against their own in the reference has a chance under 2 %, counted (binomial); even film only
  */
 
+import { at } from '../base/at.ts';
 import { says, um } from '../base/sentence.ts';
 import { regularisedLowerGamma } from '../base/stats/gamma.ts';
-import { fUpperTail } from '../base/stats/incomplete-beta.ts';
+import { binomialUpperTail, fUpperTail } from '../base/stats/incomplete-beta.ts';
 import { sampleVariance } from '../base/stats/summary.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import {
@@ -23,7 +25,6 @@ import {
 } from './graded-survey.ts';
 import { type BlunderCode, type Reason, reason, together } from './reasons.ts';
 import type { Reference } from './reference.ts';
-import type { TrainingModel } from './training-model.ts';
 
 /** Under this a sequence of values says nothing. */
 const LEAST_POINTS = 3;
@@ -39,12 +40,15 @@ type Checked = {
   readonly falseAlarm: number;
 };
 
+/** Panels whose readings are in another unit, or lost a decimal mark, are told as that and left out here. */
 export function madeUpValues(
   trainee: GradedSurvey,
   reference: Reference,
-  { falseAlarm }: TrainingModel['slips'],
+  { falseAlarm, keyed }: { readonly falseAlarm: number; readonly keyed: ReadonlySet<string> },
 ): readonly Reason[] {
-  const panels = readPanels(trainee).filter(({ points }) => points.length >= LEAST_POINTS);
+  const panels = readPanels(trainee).filter(
+    ({ panel, points }) => points.length >= LEAST_POINTS && !keyed.has(panel.id),
+  );
   const checked: Checked = {
     trainee,
     reference,
@@ -139,36 +143,72 @@ function valuesInOrder(checked: Checked): readonly Reason[] {
 
 /** Each value above the one before, or each under it. */
 function isInOrder(points: readonly PanelPoint[]): boolean {
-  const steps = points.slice(1).map(({ thickness }, k) => thickness - (points[k]?.thickness ?? 0));
+  const steps = points.slice(1).map(({ thickness }, k) => thickness - at(points, k).thickness);
   return points.length > 1 && (steps.every((step) => step > 0) || steps.every((step) => step < 0));
 }
 
 const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));
 
+/** Chance under which a panel counts as one that reads too even. */
+const EVEN_PANEL = 0.02;
+
+/**
+ * Over all panels together, and by how many of them read more even than theirs in the reference: who makes up
+ * half of a survey is seen by the second.
+ */
 function tooRegular(checked: Checked): readonly Reason[] {
-  const { panels, reference, film, falseAlarm } = checked;
-  const even = panels.filter(({ panel }) => reference.panels.get(panel.id)?.even === true);
-  const dof = even.reduce((sum, { points }) => sum + points.length - 1, 0);
-  if (dof === 0) return [];
-  const variance =
-    even.reduce(
-      (sum, panel) => sum + (panel.points.length - 1) * sampleVariance(valuesOf(panel)),
-      0,
-    ) / dof;
-  const chance = 1 - fUpperTail(variance / reference.film.variance, dof, reference.film.dof);
-  if (chance >= falseAlarm) return [];
-  const own = Math.sqrt(variance);
+  const even = checked.panels.flatMap((read): readonly EvenPanel[] => {
+    const reference = checked.reference.panels.get(read.panel.id);
+    if (reference?.even !== true) return [];
+    const [dof, variance] = [read.points.length - 1, sampleVariance(valuesOf(read))];
+    const ratio = variance / reference.spread.sd ** 2;
+    return [{ read, dof, variance, chance: lowerF(ratio, dof, reference.spread.dof) }];
+  });
+  if (even.length === 0) return [];
+  const { film } = checked.reference;
+  const dof = even.reduce((sum, one) => sum + one.dof, 0);
+  const pooled = even.reduce((sum, one) => sum + one.dof * one.variance, 0) / dof;
+  if (lowerF(pooled / film.variance, dof, film.dof) < checked.falseAlarm) {
+    return [regular(checked, even, pooled, 'on a panel')];
+  }
+  const flat = even.filter(({ chance }) => chance < EVEN_PANEL);
+  if (binomialUpperTail(flat.length, even.length, EVEN_PANEL) >= checked.falseAlarm) return [];
+  const ofFlat = flat.reduce((sum, one) => sum + one.dof * one.variance, 0);
   return [
-    toldOf(
-      'too-regular',
-      even.slice(0, 1),
+    regular(
       checked,
-      () =>
-        says`your points on a panel differ by ${um(own, 2)} (SD), on this car film varies by ${um(film)}: too regular to be true; spread the points over the panel, and write each reading as it comes`,
-      [],
+      flat,
+      ofFlat / flat.reduce((sum, one) => sum + one.dof, 0),
+      `on ${flat.length} of ${even.length} panels (${together(flat.map(({ read }) => read.panel.name))})`,
     ),
   ];
 }
+
+type EvenPanel = {
+  readonly read: ReadPanel;
+  readonly dof: number;
+  readonly variance: number;
+  /** Of so even a panel, or one more so. */
+  readonly chance: number;
+};
+
+const lowerF = (ratio: number, dof: number, ofReference: number): number =>
+  1 - fUpperTail(ratio, dof, ofReference);
+
+const regular = (
+  checked: Checked,
+  panels: readonly EvenPanel[],
+  variance: number,
+  where: string,
+): Reason =>
+  toldOf(
+    'too-regular',
+    panels.slice(0, 1).map(({ read }) => read),
+    checked,
+    () =>
+      says`your points ${where} differ by ${um(Math.sqrt(variance), 2)} (SD), on this car film varies by ${um(checked.film)}: too regular to be true; spread the points over the panel, and write each reading as it comes`,
+    [],
+  );
 
 function toldOf(
   code: BlunderCode,
@@ -177,9 +217,8 @@ function toldOf(
   say: (names: string) => ReturnType<typeof says>,
   about: readonly ReadPanel[] = panels,
 ): Reason {
-  const [first] = panels;
   return reason(code, say(together(panels.map(({ panel }) => panel.name))), {
     panels: about.map(({ panel }) => panel.id),
-    at: first === undefined ? undefined : faceReadings(trainee, first.panel.id)[0],
+    at: panels.flatMap(({ panel }) => faceReadings(trainee, panel.id))[0],
   });
 }

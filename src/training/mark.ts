@@ -12,7 +12,7 @@ import { chiSquareQuantile } from '../base/stats/chi-square.ts';
 import { mean } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { Coverage } from './coverage.ts';
-import type { Found } from './found.ts';
+import type { Found, LowSpotPanel } from './found.ts';
 import type { PanelScore } from './panel-score.ts';
 import type { ScoreVerdict } from './scores.ts';
 import { type Criterion, criteria, type Marking } from './training-model.ts';
@@ -51,7 +51,7 @@ const PANEL_MARKS: Readonly<Record<ScoreVerdict, number>> = {
 export type Judged = {
   readonly scores: readonly PanelScore[];
   readonly coverage: Coverage;
-  readonly lowSpots: Found;
+  readonly lowSpots: Found<LowSpotPanel>;
   readonly repairs: Found;
   readonly repeatability: Repeatability | null;
 };

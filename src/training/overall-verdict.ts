@@ -34,9 +34,8 @@ export function overallVerdict(
   const atFault = new Set([
     ...off,
     ...doubtful,
-    ...[...coverage.unread, ...coverage.short, ...lowSpots.missed, ...repairs.missed].map(
-      ({ id }) => id,
-    ),
+    ...[...coverage.unread, ...coverage.short].map(({ id }) => id),
+    ...[...lowSpots.missed, ...repairs.missed].map(({ panel }) => panel.id),
   ]);
   // A share as the sum of weights may miss a whole mark by the last digit.
   const failed = mark.share < passMark - 1e-9;

@@ -89,8 +89,8 @@ export function compared(
     difference: read.statistics.mean - panel.mean,
     shared: 0,
     ofReference: panel.uncertainty ** 2,
-    ofSampling: panel.spread ** 2 / read.points.length,
-    ofOwn: betweenPoints(read) ** 2 / read.points.length,
+    ofSampling: panel.spread.sd ** 2 / read.points.length,
+    ofOwn: betweenPoints(read).sd ** 2 / read.points.length,
   };
 }
 
@@ -123,14 +123,16 @@ export function scorePanel(
 ): PanelScore {
   const comparison = compared(read, panel, trainee, reference);
   const { difference, shared, ofReference, ofOwn } = comparison;
-  const calibrations = gauges.same ? [0, 0] : [read.film.calibration, panel.calibration];
-  const calibration = Math.hypot(...calibrations);
+  const [ofOwnGauge, ofReferenceGauge] = gauges.same
+    ? [0, 0]
+    : [read.film.calibration, panel.calibration];
+  const calibration = Math.hypot(ofOwnGauge, ofReferenceGauge);
   const uncertainty = beyondSigma(comparison, calibration, sigmaPt);
   const plain = shared > 0 && uncertainty <= model.plainUpTo * sigmaPt.value;
   const z = zScore(difference, sigmaPt.value, plain ? 0 : uncertainty);
   const [ownU, referenceU] = [
-    Math.hypot(Math.sqrt(ofOwn), calibrations[0] ?? 0),
-    Math.hypot(Math.sqrt(ofReference), calibrations[1] ?? 0),
+    Math.hypot(Math.sqrt(ofOwn), ofOwnGauge),
+    Math.hypot(Math.sqrt(ofReference), ofReferenceGauge),
   ];
   const known = ownU + referenceU > 0;
   return {

@@ -1,4 +1,5 @@
 /** What a trainee is told, and where in the file it shows: a code, a sentence with what to do, a place. */
+import { at } from '../base/at.ts';
 import { type Remark, spoken } from '../base/remark.ts';
 import type { Sentence } from '../base/sentence.ts';
 import type { Reading } from '../film/reading.ts';
@@ -56,5 +57,5 @@ export function together(names: readonly string[]): string {
   const more = names.length - MOST_NAMED;
   return more > 1
     ? `${names.slice(0, MOST_NAMED).join(', ')} and ${more} more`
-    : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+    : `${names.slice(0, -1).join(', ')} and ${at(names, names.length - 1)}`;
 }

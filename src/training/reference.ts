@@ -6,11 +6,13 @@
  * where more than half of the trainees read it so.
  */
 
+import { groupBy, type OneOrMore } from '../base/group-by.ts';
 import { algorithmA } from '../base/stats/algorithm-a.ts';
 import { median, sampleVariance } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { Condition } from '../film/condition/condition.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
+import type { Spread } from '../film/spread.ts';
 import type { Panel } from '../film/template/template.ts';
 import {
   betweenPoints,
@@ -34,7 +36,7 @@ export type ReferencePanel = {
   readonly uncertainty: number;
   readonly calibration: Micrometres;
   /** How much film varies over the panel. */
-  readonly spread: Micrometres;
+  readonly spread: Spread;
   /** Points there are to read. */
   readonly count: number;
   readonly condition: Condition;
@@ -94,7 +96,7 @@ function expertPanel(read: ReadPanel, expert: GradedSurvey): ReferencePanel {
     panel,
     mean: statistics.mean,
     median: statistics.median,
-    uncertainty: spread / Math.sqrt(points.length),
+    uncertainty: spread.sd / Math.sqrt(points.length),
     calibration: read.film.calibration,
     spread,
     count: points.length,
@@ -128,12 +130,10 @@ export function consensusReference(
   surveys: readonly GradedSurvey[],
   { leastSurveys }: TrainingModel['class'],
 ): Reference {
-  const all = surveys.map(readPanels);
-  const ids = [...new Set(all.flatMap((panels) => panels.map(({ panel }) => panel.id)))];
-  const shared = ids.flatMap((id) => {
-    const reads = all.flatMap((panels) => panels.filter(({ panel }) => panel.id === id));
-    return reads.length < Math.max(2, leastSurveys) ? [] : [consensusPanel(reads)];
-  });
+  const groups = groupBy(surveys.flatMap(readPanels), ({ panel }) => panel.id);
+  const shared = [...groups.values()]
+    .filter((reads) => reads.length >= Math.max(2, leastSurveys))
+    .map(consensusPanel);
   return {
     kind: 'consensus',
     panels: byPanel(shared),
@@ -142,9 +142,8 @@ export function consensusReference(
   };
 }
 
-function consensusPanel(reads: readonly ReadPanel[]): ReferencePanel {
+function consensusPanel(reads: OneOrMore<ReadPanel>): ReferencePanel {
   const [first] = reads;
-  if (first === undefined) throw new Error('a consensus needs a survey');
   const { mean, sd } = algorithmA(reads.map(({ statistics }) => statistics.mean));
   const most = (of: (read: ReadPanel) => boolean): boolean =>
     reads.filter(of).length > reads.length / 2;
@@ -154,7 +153,10 @@ function consensusPanel(reads: readonly ReadPanel[]): ReferencePanel {
     median: micrometres(mean),
     uncertainty: (1.25 * sd) / Math.sqrt(reads.length),
     calibration: micrometres(0),
-    spread: micrometres(median(reads.map(betweenPoints))),
+    spread: {
+      sd: micrometres(median(reads.map((read) => betweenPoints(read).sd))),
+      dof: median(reads.map((read) => betweenPoints(read).dof)),
+    },
     count: Math.round(median(reads.map(({ points }) => points.length))),
     condition: mostCommon(reads.map(conditionWord)),
     repaired: most(isRepaired),

@@ -3,10 +3,14 @@
  * 2·ln LR = Σ z²(as named) − Σ z²(swapped) over a pair. An honest survey has an LR over K with a chance of at
  * most 1/K (Markov), so K is the count of pairs over the chance of a false alarm. Besides each pair, all pairs
  * together are tried: who mixes up the sides of the car does so on every panel, each a little apart.
+ *
+ * At marks of one name the film of each mark is compared, z = d/√(σ_pt² + s_r²/k + s_r²/k_ref) a mark: where film
+ * goes up and down over a panel tells two panels apart whose means are alike. Else the means are compared.
  */
 import { says } from '../base/sentence.ts';
+import { mean } from '../base/stats/summary.ts';
 import type { PanelSurvey } from '../film/survey.ts';
-import { faceReadings, type ReadPanel, readPanels } from './graded-survey.ts';
+import { faceReadings, markedPoints, type ReadPanel, readPanels } from './graded-survey.ts';
 import { beyondSigma, compared, type Scoring } from './panel-score.ts';
 import { type Reason, reason, together } from './reasons.ts';
 import type { ReferencePanel } from './reference.ts';
@@ -17,7 +21,7 @@ type Pair = {
   readonly panels: readonly [ReadPanel, ReadPanel];
   /** 2·ln of the likelihood ratio for swapped. */
   readonly evidence: number;
-  /** Largest |z| once swapped. */
+  /** Largest |z| of a panel once swapped, the mean over its marks. */
   readonly left: number;
 };
 
@@ -59,17 +63,58 @@ function pairEvidence([one, other]: Pair['panels'], scoring: Scoring): readonly 
   const { panels } = scoring.reference;
   const [first, second] = [panels.get(one.panel.id), panels.get(other.panel.id)];
   if (first === undefined || second === undefined) return [];
-  const z = (read: ReadPanel, panel: ReferencePanel): number => {
-    // Points of two panels are never the same: their means are what is compared, either way.
-    const unmarked = { ...panel, marked: new Set<string>() };
-    const found = compared(read, unmarked, scoring.trainee, scoring.reference);
-    const uncertainty = beyondSigma(found, 0, { ...scoring.sigmaPt, from: 'stated' });
-    return zScore(found.difference, scoring.sigmaPt.value, uncertainty);
-  };
-  const asNamed = z(one, first) ** 2 + z(other, second) ** 2;
-  const swapped = [z(one, second), z(other, first)].map(Math.abs);
-  const evidence = asNamed - swapped.reduce((sum, size) => sum + size ** 2, 0);
-  return [{ panels: [one, other], evidence, left: Math.max(...swapped) }];
+  const marks = [one, other].every((read) =>
+    [first, second].every((panel) => sharedMarks(read, panel, scoring).length >= LEAST_SHARED),
+  );
+  const z = (read: ReadPanel, panel: ReferencePanel): readonly number[] =>
+    marks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring)];
+  const sumOfSquares = (scores: readonly number[]): number =>
+    scores.reduce((sum, score) => sum + score ** 2, 0);
+  const asNamed = sumOfSquares([...z(one, first), ...z(other, second)]);
+  const [oneSwapped, otherSwapped] = [z(one, second), z(other, first)];
+  return [
+    {
+      panels: [one, other],
+      evidence: asNamed - sumOfSquares([...oneSwapped, ...otherSwapped]),
+      left: Math.max(Math.abs(mean(oneSwapped)), Math.abs(mean(otherSwapped))),
+    },
+  ];
+}
+
+/** Fewer marks than this say nothing of how film goes up and down. */
+const LEAST_SHARED = 3;
+
+function sharedMarks(read: ReadPanel, { points, marked }: ReferencePanel, { trainee }: Scoring) {
+  const own = markedPoints(trainee, read.panel.id);
+  return read.points.flatMap((point) =>
+    points
+      .filter((theirs) => theirs.point === point.point)
+      .filter(() => own.has(point.point) && marked.has(point.point))
+      .map((theirs) => ({ own: point, theirs })),
+  );
+}
+
+const scoresAtMarks = (
+  read: ReadPanel,
+  panel: ReferencePanel,
+  scoring: Scoring,
+): readonly number[] =>
+  sharedMarks(read, panel, scoring).map(({ own, theirs }) =>
+    zScore(
+      own.thickness - theirs.thickness,
+      scoring.sigmaPt.value,
+      Math.hypot(
+        scoring.trainee.repeatability / Math.sqrt(own.repeats.length),
+        scoring.reference.repeatability / Math.sqrt(theirs.repeats.length),
+      ),
+    ),
+  );
+
+function scoreOfMeans(read: ReadPanel, panel: ReferencePanel, scoring: Scoring): number {
+  const unmarked = { ...panel, marked: new Set<string>() };
+  const found = compared(read, unmarked, scoring.trainee, scoring.reference);
+  const uncertainty = beyondSigma(found, 0, { ...scoring.sigmaPt, from: 'stated' });
+  return zScore(found.difference, scoring.sigmaPt.value, uncertainty);
 }
 
 const told = (

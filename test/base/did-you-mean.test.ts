@@ -24,6 +24,11 @@ describe('did you mean', () => {
     expect(closest('um', ['xy'])).toBeUndefined();
   });
 
+  test('of several that are near the nearest is taken, and of as near ones the first', () => {
+    expect(closest('rof', ['rope', 'roof', 'hoof'])).toBe('roof');
+    expect(closest('doof', ['roof', 'hoof'])).toBe('roof');
+  });
+
   test('the suggestion is ready to be shown', () => {
     expect(suggest('bonet', panels)).toBe('did you mean "bonnet"?');
   });

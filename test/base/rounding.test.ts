@@ -30,6 +30,36 @@ describe('a number as a person reads it', () => {
     expect(roundTo(Number.POSITIVE_INFINITY, 2)).toBe(Number.POSITIVE_INFINITY);
   });
 
+  test('a number is rounded as its shortest decimal digits are, at a tie and beside one', () => {
+    // The definition itself: the digits are shifted, the whole number rounded, and shifted back.
+    const byDigits = (value: number, digits: number): number => {
+      const [mantissa = '0', exponent = '0'] = Math.abs(value).toString().split('e');
+      const [whole = '0', power = '0'] = Math.round(
+        Number(`${mantissa}e${Number(exponent) + digits}`),
+      )
+        .toString()
+        .split('e');
+      return Math.sign(value) * Number(`${whole}e${Number(power) - digits}`);
+    };
+    const tie = fc
+      .tuple(fc.integer({ min: -2e6, max: 2e6 }), fc.integer({ min: 0, max: 7 }))
+      .map(([whole, digits]) => Number(`${whole}5e-${digits + 1}`));
+    const beside = tie.chain((value) =>
+      fc.constantFrom(value, value * (1 + 2 ** -52), value * (1 - 2 ** -53), value + 1e-8),
+    );
+    const any = fc.oneof(
+      beside,
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.double({ min: -1e4, max: 1e4, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(any, fc.integer({ min: -2, max: 12 }), (value, digits) => {
+        expect(roundTo(value, digits)).toBe(byDigits(value, digits));
+      }),
+      { numRuns: 5000 },
+    );
+  });
+
   test('rounding moves no value by more than half a digit, and rounding again moves none', () => {
     fc.assert(
       fc.property(

@@ -19,6 +19,13 @@ describe('a sentence with thicknesses in it', () => {
   });
 });
 
+describe('a thickness as it was written', () => {
+  it('keeps all of its digits in µm, and two after the point in mil', () => {
+    const said = says`reads ${um(76.25, null)}`;
+    expect([tell(said, 'um'), tell(said, 'mil')]).toEqual(['reads 76.25 µm', 'reads 3.00 mil']);
+  });
+});
+
 describe('a remark', () => {
   const said = remark('thin', says`a point reads ${um(76.2)}`, 76.2);
   it('carries its text in micrometres for machines, whatever people are shown', () => {

@@ -18,6 +18,19 @@ import { endGauge, typeBFactors } from '../reference/gum-examples.ts';
 
 const gauge = uncertain(micrometres(endGauge.length / 1000), endGauge.components);
 
+describe('a value that is exact', () => {
+  test('adds nothing to what another is uncertain by, whichever stands first', () => {
+    const five = exactly(micrometres(5));
+    for (const sum of [add(gauge, five), add(five, gauge)]) {
+      expect(standardUncertainty(sum)).toBe(standardUncertainty(gauge));
+    }
+  });
+  test('has sources that share nothing', () => {
+    const nothing = uncertain(micrometres(5), { gauge: { contribution: 0, dof: 4 } });
+    expect(uncertaintyBudget(nothing).map(({ share }) => share)).toEqual([0]);
+  });
+});
+
 describe('the uncertainty of a value', () => {
   test('combines as in GUM H.1: 32 nm, 16.7 degrees of freedom, 93 nm at 99 %', () => {
     expect(standardUncertainty(gauge)).toBeCloseTo(endGauge.full.combined, 8);

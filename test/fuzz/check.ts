@@ -25,7 +25,7 @@ const isUnlimited = (value: number, path: string): boolean =>
   value === Number.POSITIVE_INFINITY && /\.dof(?:Ceiling)?$/u.test(path);
 
 /** The first thing in a result that no record may hold. */
-function slipIn(value: unknown, input: string, path = ''): string | undefined {
+export function slipIn(value: unknown, input: string, path = ''): string | undefined {
   if (typeof value === 'number') {
     return Number.isFinite(value) || isUnlimited(value, path) ? undefined : `${path} is ${value}`;
   }

@@ -193,6 +193,7 @@ export const newcombe = [
     wilson: [0.2552885198782742, 0.36620957698280004],
     exact: [0.25273674558527126, 0.36762192260135135],
     printed: [0.2553, 0.3662],
+    printedExact: [0.2527, 0.3676],
   },
   {
     x: 15,
@@ -200,6 +201,7 @@ export const newcombe = [
     wilson: [0.06238639953073628, 0.16048724172330803],
     exact: [0.057844010083448576, 0.161650490349479],
     printed: [0.0624, 0.1605],
+    printedExact: [0.0578, 0.1617],
   },
   {
     x: 0,
@@ -207,6 +209,7 @@ export const newcombe = [
     wilson: [0, 0.16112515805281938],
     exact: [0, 0.1684334709830853],
     printed: [0, 0.1611],
+    printedExact: [0, 0.1684],
   },
   {
     x: 1,
@@ -214,16 +217,64 @@ export const newcombe = [
     wilson: [0.006113214292762649, 0.17175521879320288],
     exact: [0.0008726468835799228, 0.1776442954887229],
     printed: [0.0061, 0.1718],
+    printedExact: [0.0009, 0.1776],
   },
 ] as const;
 
-/** Small samples by R and Python; 4 of 20 at 90 % as well. */
+/** Small samples by R (prop.test, binom.test) and Python, which agree; 4 of 20 at 90 % as well. */
 export const smallShares = [
-  { x: 4, n: 20, confidence: 0.95, wilson: [0.08065766257979808, 0.41601743225189364] },
-  { x: 9, n: 10, confidence: 0.95, wilson: [0.5958499732047616, 0.9821237869049271] },
-  { x: 10, n: 10, confidence: 0.95, wilson: [0.7224672001371106, 1] },
-  { x: 4, n: 20, confidence: 0.9, wilson: [0.09311801658121098, 0.3783766858353678] },
+  {
+    x: 4,
+    n: 20,
+    confidence: 0.95,
+    wilson: [0.08065766257979808, 0.41601743225189364],
+    exact: [0.05733399705003278, 0.4366140029966683],
+  },
+  {
+    x: 9,
+    n: 10,
+    confidence: 0.95,
+    wilson: [0.5958499732047616, 0.9821237869049271],
+    exact: [0.5549838829718046, 0.9974714214555382],
+  },
+  {
+    x: 10,
+    n: 10,
+    confidence: 0.95,
+    wilson: [0.7224672001371106, 1],
+    exact: [0.6915028921812392, 1],
+  },
+  {
+    x: 5,
+    n: 10,
+    confidence: 0.95,
+    wilson: [0.236593090512564, 0.763406909487436],
+    exact: [0.18708602844739855, 0.8129139715526015],
+  },
+  {
+    x: 4,
+    n: 20,
+    confidence: 0.9,
+    wilson: [0.09311801658121098, 0.3783766858353678],
+    exact: [0.07135388430861819, 0.4010281173319745],
+  },
 ] as const;
+
+/**
+ * Youden 1962, Experimentation and Measurement, Table 2 (NIST Dataplot, YOUDEN31): 24 student operators read the
+ * thickness of paper four times each, in mm; one reading of one of them is a blunder. The results of its one-way
+ * analysis by R and Python. The 96 readings themselves are not typed here, so nothing is said of the blunder.
+ */
+export const youdenPaper = {
+  operators: 24,
+  readings: 4,
+  sdOfMeans: 0.0035656534797031013,
+  repeatability: 0.0038862605205175495,
+  betweenVariance: 8.9381295289855e-6,
+  reproducibility: 0.0049031775780935,
+  f: 3.36724,
+  chance: 4.3796e-5,
+} as const;
 
 /** CCQM-K30, lead in wine (Metrologia 45, 08001): reference 2.99 mg/kg, U 0.06 (k = 2). */
 export const leadInWine = {

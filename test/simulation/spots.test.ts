@@ -33,8 +33,9 @@ describe('150 cars whose film and paint are known, at a risk of 5 % and an aim o
     expect(withSpots.stated / withSpots.worked).toBeLessThanOrEqual(
       without.stated / without.worked,
     );
+    // Nor for much more film: panels near their line are held to less while the removal is not known better.
     expect(withSpots.removed / withSpots.worked).toBeLessThan(
-      (1.05 * without.removed) / without.worked,
+      (1.1 * without.removed) / without.worked,
     );
   });
 });

@@ -56,6 +56,39 @@ describe('a class', () => {
     expect(view.panels.every(({ count }) => count === 5)).toBe(true);
   });
 
+  test('of slipped surveys alone says nothing of panels, conditions or the gauge', () => {
+    const slipped = surveys.map((_, k) =>
+      surveyOf(changed(readings[k] ?? [], ({ thickness }) => thickness / 25.4)),
+    );
+    const view = classView(graded(reference, slipped), reference);
+    expect([view.kappa, view.gaugeRr]).toEqual([null, null]);
+    expect(view.panels.map(({ satisfactory }) => satisfactory)).toEqual(Array(11).fill(null));
+  });
+
+  test('tells of all low spots and repairs that were found with an exact interval, and of none without one', () => {
+    const found = classView(graded(reference), reference);
+    expect([found.repairs.found, found.repairs.of]).toEqual([6, 6]);
+    // Six of six, by Clopper and Pearson: (α/2)^(1/6) to 1.
+    expect(found.repairs.interval?.[0]).toBeCloseTo(0.025 ** (1 / 6), 9);
+    expect(found.repairs.interval?.[1]).toBe(1);
+    const plain = readCar(random, car, marked).filter(
+      ({ panel }) => panel !== 'quarter-left' && panel !== 'wing-front-right',
+    );
+    const nothing = expertReference(surveyOf(plain));
+    expect(classView(graded(nothing), nothing).repairs).toEqual({
+      found: 0,
+      of: 0,
+      interval: null,
+    });
+  });
+
+  test('counts a panel by those who read it', () => {
+    const part = surveyOf((readings[0] ?? []).filter(({ panel }) => panel !== 'roof'));
+    const view = classView(graded(reference, [part, ...surveys.slice(1)]), reference);
+    const count = (id: string) => view.panels.find((one) => one.reference.panel.id === id)?.count;
+    expect([count('roof'), count('boot')]).toEqual([5, 6]);
+  });
+
   test('says of each panel how many read it satisfactorily, and how the class scatters', () => {
     const { panels, kappa } = classView(graded(reference), reference);
     const roof = panels.find((one) => one.reference.panel.id === 'roof');

@@ -1,9 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/film/reading.ts';
-import { readPanel } from '../../src/training/graded-survey.ts';
+import { betweenPoints, readPanel } from '../../src/training/graded-survey.ts';
 import { type PanelScore, type SigmaPt, scorePanel } from '../../src/training/panel-score.ts';
 import { expertReference } from '../../src/training/reference.ts';
-import { model, oneGauge, readingAt, sigmaPt, surveyOf } from './true-class.ts';
+import { seededRandom } from '../samples/seeded-random.ts';
+import {
+  changed,
+  drawCar,
+  model,
+  oneGauge,
+  readCar,
+  readingAt,
+  sigmaPt,
+  surveyOf,
+  usualHabit,
+} from './true-class.ts';
 
 const rows = (panel: string, values: readonly number[], marked = false): readonly Reading[] =>
   values.map((value, i) => readingAt(panel, `${i + 1}`, 1, value, { marked, line: i + 2 }));
@@ -26,6 +37,20 @@ function scored(
 }
 
 const reference = [108, 110, 112, 114, 116];
+
+test('a panel in two films varies by both of them, and is scored by that', () => {
+  const random = seededRandom(8);
+  const two = changed(
+    readCar(random, drawCar(random), usualHabit),
+    ({ panel, point, thickness }) =>
+      panel === 'roof' && Number(point) > 3 ? thickness + 140 : thickness,
+  );
+  const survey = surveyOf(two);
+  const roof = readPanel(survey, 'roof');
+  expect(roof?.zones).toHaveLength(2);
+  if (roof === undefined) throw new Error('the roof was read');
+  expect(betweenPoints(roof)).toEqual({ sd: roof.statistics.sd, dof: 4 });
+});
 
 describe('a panel read at points of one’s own', () => {
   test('has z′ = d/√(σ² + s²/n + s²/n_ref), s the spread that the reference shows', () => {

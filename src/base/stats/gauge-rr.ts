@@ -15,6 +15,7 @@
  * `readings[part][operator][trial]`. Two parts, two operators and two trials are the least; an uneven table
  * or a value that is not finite throws a RangeError.
  */
+import { at } from '../at.ts';
 import { fUpperTail } from './incomplete-beta.ts';
 import { mean } from './summary.ts';
 
@@ -92,15 +93,15 @@ function sumsOfSquares(
   const [p, o, r] = sizes(readings);
   const cells = readings.map((part) => part.map(mean));
   const ofPart = cells.map(mean);
-  const ofOperator = Array.from({ length: o }, (_, j) => mean(cells.map((part) => part[j] ?? 0)));
+  const ofOperator = Array.from({ length: o }, (_, j) => mean(cells.map((part) => at(part, j))));
   const grand = mean(ofPart);
   const squares = (values: readonly number[]): number =>
     values.reduce((sum, value) => sum + value ** 2, 0);
   const apart = cells.flatMap((part, i) =>
-    part.map((cell, j) => cell - (ofPart[i] ?? 0) - (ofOperator[j] ?? 0) + grand),
+    part.map((cell, j) => cell - at(ofPart, i) - at(ofOperator, j) + grand),
   );
   const within = readings.flatMap((part, i) =>
-    part.flatMap((trials, j) => trials.map((value) => value - (cells[i]?.[j] ?? 0))),
+    part.flatMap((trials, j) => trials.map((value) => value - at(at(cells, i), j))),
   );
   return {
     parts: { ss: o * r * squares(ofPart.map((value) => value - grand)), dof: p - 1 },

@@ -7,6 +7,7 @@
  * are: the same p_o may go with quite different κ, so p_o stands beside it. `counts[i][j]` is what the one
  * called i and the other j; a table that is not square, empty, or holds negative numbers throws a RangeError.
  */
+import { at } from '../at.ts';
 import { sum } from '../sum.ts';
 export type Kappa = {
   readonly kappa: number | null;
@@ -22,9 +23,9 @@ export function cohenKappa(counts: readonly (readonly number[])[]): Kappa {
     throw new RangeError('kappa needs a square table of counts that is not empty');
   }
   const rows = counts.map((row) => sum(row) / total);
-  const columns = counts.map((_, j) => sum(counts.map((row) => row[j] ?? 0)) / total);
-  const observed = sum(counts.map((row, i) => row[i] ?? 0)) / total;
-  const expected = sum(rows.map((share, i) => share * (columns[i] ?? 0)));
+  const columns = counts.map((_, j) => sum(counts.map((row) => at(row, j))) / total);
+  const observed = sum(counts.map((row, i) => at(row, i))) / total;
+  const expected = sum(rows.map((share, i) => share * at(columns, i)));
   // Shares of one class are 1 but for the last digits.
   const kappa = 1 - expected < 1e-12 ? null : (observed - expected) / (1 - expected);
   return { kappa, observed, expected };

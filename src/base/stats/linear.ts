@@ -3,16 +3,18 @@
  *
  * A matrix of no rows is allowed everywhere. Nothing is checked for shape: the callers build what they pass.
  */
+import { at } from '../at.ts';
+
 export type Matrix = readonly (readonly number[])[];
 
 export const identity = (size: number): Matrix =>
   Array.from({ length: size }, (_, i) => Array.from({ length: size }, (_, j) => (i === j ? 1 : 0)));
 
 export const transpose = (a: Matrix): Matrix =>
-  (a[0] ?? []).map((_, j) => a.map((row) => row[j] ?? 0));
+  (a[0] ?? []).map((_, j) => a.map((row) => at(row, j)));
 
 export const dot = (a: readonly number[], b: readonly number[]): number =>
-  a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
+  a.reduce((sum, value, i) => sum + value * at(b, i), 0);
 
 export function multiply(a: Matrix, b: Matrix): Matrix {
   const columns = transpose(b);
@@ -23,7 +25,7 @@ export const times = (a: Matrix, x: readonly number[]): readonly number[] =>
   a.map((row) => dot(row, x));
 
 export const add = (a: Matrix, b: Matrix): Matrix =>
-  a.map((row, i) => row.map((value, j) => value + (b[i]?.[j] ?? 0)));
+  a.map((row, i) => row.map((value, j) => value + at(at(b, i), j)));
 
 /**
  * X of A·X = B, by elimination with the largest pivot of each column (Golub & Van Loan, Matrix
@@ -32,21 +34,21 @@ export const add = (a: Matrix, b: Matrix): Matrix =>
  */
 export function solveLinear(a: Matrix, b: Matrix): Matrix {
   const size = a.length;
-  const rows = a.map((row, i) => [...row, ...(b[i] ?? [])]);
+  const rows = a.map((row, i) => [...row, ...at(b, i)]);
   for (let column = 0; column < size; column += 1) {
     const pivot = bringUpPivot(rows, column);
     for (let below = column + 1; below < size; below += 1) {
-      const row = rows[below] ?? [];
-      subtract(row, pivot, (row[column] ?? 0) / (pivot[column] ?? 1), column);
+      const row = at(rows, below);
+      subtract(row, pivot, at(row, column) / at(pivot, column), column);
     }
   }
   for (let column = size - 1; column >= 0; column -= 1) {
-    const pivot = rows[column] ?? [];
-    const by = pivot[column] ?? 1;
-    for (let i = column; i < pivot.length; i += 1) pivot[i] = (pivot[i] ?? 0) / by;
+    const pivot = at(rows, column);
+    const by = at(pivot, column);
+    for (let i = column; i < pivot.length; i += 1) pivot[i] = at(pivot, i) / by;
     for (let above = 0; above < column; above += 1) {
-      const row = rows[above] ?? [];
-      subtract(row, pivot, row[column] ?? 0, column);
+      const row = at(rows, above);
+      subtract(row, pivot, at(row, column), column);
     }
   }
   return rows.map((row) => row.slice(size));
@@ -55,10 +57,10 @@ export function solveLinear(a: Matrix, b: Matrix): Matrix {
 function bringUpPivot(rows: number[][], column: number): number[] {
   let largest = column;
   for (let i = column + 1; i < rows.length; i += 1) {
-    if (Math.abs(rows[i]?.[column] ?? 0) > Math.abs(rows[largest]?.[column] ?? 0)) largest = i;
+    if (Math.abs(at(at(rows, i), column)) > Math.abs(at(at(rows, largest), column))) largest = i;
   }
   const [pivot = [], other = []] = [rows[largest], rows[column]];
-  if (!(Math.abs(pivot[column] ?? 0) > 0)) throw new RangeError('these equations have no answer');
+  if (!(Math.abs(at(pivot, column)) > 0)) throw new RangeError('these equations have no answer');
   rows[largest] = other;
   rows[column] = pivot;
   return pivot;
@@ -66,5 +68,5 @@ function bringUpPivot(rows: number[][], column: number): number[] {
 
 function subtract(row: number[], pivot: readonly number[], share: number, from: number): void {
   if (share === 0) return;
-  for (let i = from; i < row.length; i += 1) row[i] = (row[i] ?? 0) - share * (pivot[i] ?? 0);
+  for (let i = from; i < row.length; i += 1) row[i] = at(row, i) - share * at(pivot, i);
 }

@@ -4,6 +4,7 @@
  * A RangeError is thrown for fewer than two values or pairs, for lists of unequal length where pairs are
  * meant, and for a confidence outside 0 to 1. Degrees of freedom are not truncated.
  */
+import { at } from '../at.ts';
 import { studentTQuantile } from './student-t.ts';
 import { mean, sampleVariance } from './summary.ts';
 
@@ -16,7 +17,7 @@ export type MeanDifference = {
 /** Mean of x − y over pairs, s/√n on n − 1 degrees of freedom. */
 export function pairedDifference(x: readonly number[], y: readonly number[]): MeanDifference {
   if (x.length !== y.length) throw new RangeError('pairs need lists of equal length');
-  const differences = x.map((value, i) => value - (y[i] ?? Number.NaN));
+  const differences = x.map((value, i) => value - at(y, i));
   return {
     difference: mean(differences),
     standardError: Math.sqrt(sampleVariance(differences) / differences.length),

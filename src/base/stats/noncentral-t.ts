@@ -9,6 +9,7 @@
  * the distribution function, 1e-10 relative for quantiles from .001 to .999. Quantiles of 0 and 1 are ∓∞.
  * NaN or arguments outside the domain throw a RangeError.
  */
+import { at } from '../at.ts';
 import { stirlingError } from './gamma.ts';
 import { normalCdf, normalDensity, normalQuantile } from './normal.ts';
 import { gaussLegendre } from './quadrature.ts';
@@ -43,7 +44,7 @@ const panelEnds = (t: number, { dof, delta }: Parameters): readonly number[] => 
   const widest = 2.5 / Math.sqrt(2 * dof);
   return fixed.slice(1).reduce(
     (ends, end, index) => {
-      const from = fixed[index] ?? low;
+      const from = at(fixed, index);
       const pieces = Math.ceil((end - from) / widest);
       for (let piece = 1; piece <= pieces; piece += 1)
         ends.push(from + ((end - from) * piece) / pieces);
@@ -62,15 +63,15 @@ const tailOf = (side: Side, t: number, parameters: Parameters): Tail => {
   let chance = 0;
   let density = 0;
   for (let panel = 1; panel < ends.length; panel += 1) {
-    const from = ends[panel - 1] ?? 0;
-    const half = ((ends[panel] ?? 0) - from) / 2;
+    const from = at(ends, panel - 1);
+    const half = (at(ends, panel) - from) / 2;
     const middle = from + half;
     const zOfMiddle = t * Math.exp(middle) - delta;
     const flat = Math.abs(zOfMiddle) > FLAT;
     if (flat && sign * zOfMiddle < 0) continue;
     for (let index = 0; index < NODES; index += 1) {
-      const x = middle + half * (nodes[index] ?? 0);
-      const weight = half * (weights[index] ?? 0) * Math.exp(exponent(x, dof));
+      const x = middle + half * at(nodes, index);
+      const weight = half * at(weights, index) * Math.exp(exponent(x, dof));
       if (flat) {
         chance += weight;
         continue;

@@ -5,6 +5,7 @@
  * input is never changed. A RangeError is thrown for fewer values than a test can work on, for a level
  * outside 0 to 1, and for values that are not finite.
  */
+import { at } from '../at.ts';
 import { studentTQuantile } from './student-t.ts';
 import { mean, sampleStandardDeviation } from './summary.ts';
 
@@ -64,13 +65,13 @@ export function generalisedEsd(
   let left = values.map((value, index) => ({ value, index }));
   const steps: EsdStep[] = [];
   for (let i = 1; i <= most; i += 1) {
-    const { index: at, distance } = farthest(left.map(({ value }) => value));
+    const { index: place, distance } = farthest(left.map(({ value }) => value));
     steps.push({
-      index: left[at]?.index ?? -1,
+      index: at(left, place).index,
       distance,
       critical: esdCritical(values.length, i, level),
     });
-    left = left.filter((_, k) => k !== at);
+    left = left.filter((_, k) => k !== place);
   }
   const last = steps.findLastIndex(({ distance, critical }) => distance > critical);
   return { steps, outliers: steps.slice(0, last + 1).map(({ index }) => index) };

@@ -1,19 +1,23 @@
 /**
- * The interval for a share by Wilson’s score (Wilson 1927; method 3 of Newcombe 1998, Statistics in Medicine
- * 17:857): (2np + z² ∓ z·√(z² + 4np(1 − p)))/(2(n + z²)). It holds up where trials are few or the share is 0
- * or 1. Needs a whole number of successes out of one trial or more; throws a RangeError else.
+ * Intervals for a share, of x successes out of n.
+ *
+ * Both need a whole number of successes out of one trial or more; they throw a RangeError else.
  */
+import { binomialUpperTail } from './incomplete-beta.ts';
 import { normalQuantile } from './normal.ts';
+import { halved } from './root.ts';
 
+/**
+ * By Wilson’s score (Wilson 1927; method 3 of Newcombe 1998, Statistics in Medicine 17:857):
+ * (2np + z² ∓ z·√(z² + 4np(1 − p)))/(2(n + z²)). It holds up where trials are few or the share is 0 or 1, and
+ * covers the confidence on average.
+ */
 export function wilsonInterval(
   successes: number,
   trials: number,
   confidence = 0.95,
 ): readonly [low: number, high: number] {
-  const whole = Number.isInteger(successes) && Number.isInteger(trials);
-  if (!(whole && trials >= 1 && successes >= 0 && successes <= trials)) {
-    throw new RangeError('a share needs whole numbers, of one trial or more');
-  }
+  assertShare(successes, trials);
   const z = normalQuantile((1 + confidence) / 2);
   const middle = 2 * successes + z ** 2;
   const reach = z * Math.sqrt(z ** 2 + 4 * successes * (1 - successes / trials));
@@ -22,4 +26,31 @@ export function wilsonInterval(
     successes === 0 ? 0 : (middle - reach) / below,
     successes === trials ? 1 : (middle + reach) / below,
   ];
+}
+
+/**
+ * The exact one (Clopper & Pearson 1934, Biometrika 26:404; method 5 of Newcombe 1998): from the share under which
+ * x or more would come out with (1 − confidence)/2, to the one under which x or fewer would. It covers the
+ * confidence at least, whatever the true share is.
+ */
+export function exactInterval(
+  successes: number,
+  trials: number,
+  confidence = 0.95,
+): readonly [low: number, high: number] {
+  assertShare(successes, trials);
+  const tail = (1 - confidence) / 2;
+  const shareWith = (least: number, chance: number): number =>
+    halved((share) => binomialUpperTail(least, trials, share) - chance, 0, 1);
+  return [
+    successes === 0 ? 0 : shareWith(successes, tail),
+    successes === trials ? 1 : shareWith(successes + 1, 1 - tail),
+  ];
+}
+
+function assertShare(successes: number, trials: number): void {
+  const whole = Number.isInteger(successes) && Number.isInteger(trials);
+  if (!(whole && trials >= 1 && successes >= 0 && successes <= trials)) {
+    throw new RangeError('a share needs whole numbers, of one trial or more');
+  }
 }

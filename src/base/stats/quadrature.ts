@@ -5,6 +5,7 @@
  * error falls faster than any power of the number of nodes; at a kink it falls only with the square of
  * the panel's width, so place ends of panels on kinks.
  */
+import { at } from '../at.ts';
 import { normalDensity } from './normal.ts';
 
 export type Rule = { readonly nodes: readonly number[]; readonly weights: readonly number[] };
@@ -71,7 +72,7 @@ export const integrate = (
   for (let panel = 0; panel < panels; panel += 1) {
     const middle = a + half * (2 * panel + 1);
     for (const [index, node] of rule.nodes.entries())
-      sum += (rule.weights[index] ?? 0) * f(middle + half * node);
+      sum += at(rule.weights, index) * f(middle + half * node);
   }
   return sum * half;
 };
@@ -120,7 +121,7 @@ export const expectOverNormal = (f: (z: number) => number, width = 1.1 * STEP): 
   const { nodes, weights } = normalRuleOf(width);
   let sum = 0;
   for (let index = 0; index < nodes.length; index += 1) {
-    sum += (weights[index] ?? 0) * f(nodes[index] ?? 0);
+    sum += at(weights, index) * f(at(nodes, index));
   }
   return sum;
 };

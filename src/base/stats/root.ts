@@ -48,3 +48,14 @@ export const solveIncreasing = (
   }
   return x;
 };
+
+/** Root of an increasing function between two points where it lies on either side, to the last digit, by halving. */
+export function halved(at: (x: number) => number, low: number, high: number): number {
+  let [below, above] = [low, high];
+  for (;;) {
+    const middle = below + (above - below) / 2;
+    if (middle <= below || middle >= above) return middle;
+    if (at(middle) < 0) below = middle;
+    else above = middle;
+  }
+}

@@ -10,6 +10,7 @@
  * One variance leaves nothing to compare: dof 0, no pull. No variance, all zero, lists of unequal
  * length, or values outside the domain throw a RangeError. Accuracy 1e-11 relative.
  */
+import { at } from '../at.ts';
 import { digamma, inverseTrigamma, trigamma } from './gamma.ts';
 import { mean, median, sampleVariance } from './summary.ts';
 
@@ -39,7 +40,7 @@ export const fitVariancePrior = (
   const raised = variances.map((variance) => Math.max(variance, least));
   if (raised.length === 1) return { dof: 0, variance: mean(raised) };
   const centred = raised.map((variance, index) => {
-    const half = (dofs[index] ?? NaN) / 2;
+    const half = at(dofs, index) / 2;
     return Math.log(variance) - digamma(half) + Math.log(half);
   });
   const excess = sampleVariance(centred) - mean(dofs.map((dof) => trigamma(dof / 2)));

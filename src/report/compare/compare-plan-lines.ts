@@ -1,6 +1,7 @@
 /** What was planned beside what was measured, in words. */
+import { shownFile } from '../../base/file-name.ts';
 import { unitName } from '../../base/sentence.ts';
-import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import type { RateSeen } from '../../tasks/compare/compare-plan.ts';
 import { type Block, paragraph } from '../model.ts';
@@ -11,10 +12,10 @@ import { partNameOf, partsLeft } from './compare-words.ts';
 
 export function planLines(result: CompareResult, unit: ShowUnit): readonly Block[] {
   if (!result.planned) return [];
-  return [planLine(result.panels, unit), ...result.rates.flatMap(rateLine)];
+  return [planLine(result, unit), ...result.rates.flatMap(rateLine)];
 }
 
-function planLine(panels: readonly PanelLeft[], unit: ShowUnit): Block {
+function planLine({ panels, worked }: CompareResult, unit: ShowUnit): Block {
   const judged = partsLeft(panels).filter(({ against }) => against !== null);
   const of = (word: PartLeft['against']): readonly PartLeft[] =>
     judged.filter(({ against }) => against === word);
@@ -34,8 +35,21 @@ function planLine(panels: readonly PanelLeft[], unit: ShowUnit): Block {
     'Against the plan',
     judged.length === 0
       ? 'none of its panels was compared.'
-      : `taken as worked in full, ${[...parts, rest].join('; ')}.`,
+      : `${asWorkedText(judged, worked)}, ${[...parts, rest].join('; ')}.`,
   );
+}
+
+/** What the plan is held to: all its sets, or those that were worked. */
+function asWorkedText(judged: readonly PartLeft[], worked: CompareResult['worked']): string {
+  if (worked === null) return 'taken as worked in full (if not, say so with --worked)';
+  const unsaid = new Set(
+    judged.map(({ comparison: { panel } }) => panel).filter(({ id }) => !worked.panels.has(id)),
+  );
+  const rest =
+    unsaid.size === 0
+      ? ''
+      : ` (${counted(unsaid.size, 'panel')} not named there as worked in full)`;
+  return `by the sets of ${shownFile(worked.file)}${rest}`;
 }
 
 /** `roof (0.6 for 2.9 µm)` */

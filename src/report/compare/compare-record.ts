@@ -1,16 +1,17 @@
-/** `leastcut/compare/1`, and the same as a table. */
+/** `leastcut/compare/1`. */
 
 import { normalQuantile } from '../../base/stats/normal.ts';
 import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult, PanelLeft, VisitStep } from '../../tasks/compare/compare-files.ts';
 import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
-import type { DataTable, MachineRecord } from '../model.ts';
+import type { MachineRecord } from '../model.ts';
 import { factorRecord } from '../spot/spot-record.ts';
 import { remarkRecord } from '../survey/survey-record.ts';
-import { notCompared } from './compare-words.ts';
+import { notCompared, setsOf } from './compare-words.ts';
 
 export function compareRecord(result: CompareResult, context: RecordContext): MachineRecord {
   const { total, panels, steps, rates, gloss } = result;
@@ -86,7 +87,9 @@ function partRecord(part: PartLeft): MachineRecord {
     gained: comparison.gained,
     seen_half_um: machineOrNull(change?.detectable.half),
     seen_surely_um: machineOrNull(change?.detectable.surely),
-    planned_um: plannedRecord(part),
+    planned_um: foretoldRecord(part.planned),
+    worked_um: foretoldRecord(part.foretold),
+    steps: stepsRecord(part),
     against_plan: part.against,
     held_um:
       part.held === null ? null : { mean: machine(part.held.mean), sd: machine(part.held.sd) },
@@ -126,13 +129,21 @@ const changeRecord = (change: FilmChange | null) =>
         high: machine(change.high),
       };
 
-/** As the plan had it: the middle, and the 90 % range. */
-function plannedRecord({ foretold }: PartLeft) {
+/** The middle, and the 90 % range. */
+function foretoldRecord(foretold: ForetoldPanel | null) {
   if (foretold === null) return null;
   const { median, logSd } = foretold.removal ?? { median: 0, logSd: 0 };
   const reach = Math.exp(normalQuantile(0.95) * logSd);
   return { median: machine(median), low: machine(median / reach), high: machine(median * reach) };
 }
+
+/** The plan's steps with the sets that were worked of each. */
+const stepsRecord = ({ planned, foretold }: PartLeft) =>
+  (planned?.steps ?? []).map(({ combination, sets }) => ({
+    combination,
+    sets,
+    sets_worked: setsOf((foretold?.steps ?? []).filter((step) => step.combination === combination)),
+  }));
 
 const stepRecord = ({ from, to, comparison }: VisitStep): MachineRecord => ({
   from,
@@ -148,58 +159,3 @@ const stepPanel = ({ panel, by, change, gained }: PanelComparison): MachineRecor
   resolved: change?.resolved ?? false,
   gained,
 });
-
-const columns = [
-  'panel',
-  'compared_by',
-  'n_pairs',
-  'n_before',
-  'n_after',
-  'removed_um',
-  'removed_low_um',
-  'removed_high_um',
-  'resolved',
-  'gained',
-  'seen_surely_um',
-  'planned_um',
-  'against_plan',
-  'clear_um',
-  'budget_left_um',
-  'bound_by',
-  'one_more_set',
-  'one_more_um',
-  'risk_prob',
-  'verdict',
-] as const;
-
-/** One row a panel. */
-export const compareTable = ({ panels }: CompareResult): DataTable => ({
-  columns,
-  rows: panels.map(({ comparison, foretold, against, left, oneMore, riskOneMore, verdict }) => {
-    const { change, counts } = comparison;
-    return [
-      comparison.panel.id,
-      comparison.by,
-      comparison.pairs.length,
-      counts.before,
-      counts.after,
-      machineOrNull(change?.removed.value),
-      machineOrNull(change?.low),
-      machineOrNull(change?.high),
-      yesNo(change?.resolved ?? false),
-      yesNo(comparison.gained),
-      machineOrNull(change?.detectable.surely),
-      foretold === null ? null : machine(foretold.removal?.median ?? 0),
-      against,
-      machineOrNull(left?.topcoat?.clear.mean),
-      machineOrNull(left?.budget),
-      left?.boundBy.code ?? null,
-      oneMore?.combination ?? null,
-      machineOrNull(oneMore?.removal.median),
-      machineOrNull(riskOneMore),
-      verdict,
-    ];
-  }),
-});
-
-const yesNo = (value: boolean): string => (value ? 'yes' : 'no');

@@ -1,8 +1,13 @@
 /** Words for what was compared by what, and what could not be. */
+import { sum } from '../../base/sum.ts';
+import { expandedUncertainty } from '../../base/uncertainty.ts';
+import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { Panel } from '../../film/template/template.ts';
+import type { ForetoldStep } from '../../formats/plan-file.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { type ShowUnit, thickness } from '../survey/film-table.ts';
 import { counted } from '../words.ts';
 
 export type NotCompared = { readonly panel: Panel; readonly code: string; readonly text: string };
@@ -40,3 +45,10 @@ export const partsLeft = (panels: readonly PanelLeft[]): readonly PartLeft[] =>
 /** `roof`, or `roof (thinner zone)`. */
 export const partNameOf = ({ panel, zone }: PanelComparison): string =>
   zone === null ? panel.name : `${panel.name} (${zone} zone)`;
+
+/** `2.1 ± 0.8`: the mean, and the half-width that holds it with 95 % confidence. */
+export const changeText = ({ removed }: FilmChange, unit: ShowUnit): string =>
+  `${thickness(removed.value, unit)} ± ${thickness(expandedUncertainty(removed), unit)}`;
+
+export const setsOf = (steps: readonly ForetoldStep[]): number =>
+  sum(steps.map(({ sets }) => sets));

@@ -1,12 +1,18 @@
 /** The page of a class: everybody in a row, then what each has to mend, then the class as a whole. */
 import { shownFile } from '../../base/file-name.ts';
 import { textIn } from '../../base/remark.ts';
-import { figure } from '../../base/rounding.ts';
+import { figure, shown } from '../../base/rounding.ts';
 import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
 import type { Kappa } from '../../base/stats/kappa.ts';
+import { median } from '../../base/stats/summary.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
-import type { ClassGaugeRr, ClassPanel } from '../../training/class-view.ts';
+import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type {
+  ClassGaugeRr,
+  ClassPanel,
+  ClassView,
+  FoundByClass,
+} from '../../training/class-view.ts';
 import type { Reason, ReasonCode } from '../../training/reasons.ts';
 import { type Block, type Cell, type Column, cell, gap, paragraph, title } from '../model.ts';
 import { counted } from '../words.ts';
@@ -34,7 +40,8 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     classTable(graded.trainees, unit),
     gap,
     ...graded.trainees.flatMap((trainee) => told(trainee, unit, verbose)),
-    ...copiedBlocks(graded),
+    ...copiedBlocks(graded, unit),
+    ...foundBlocks(graded.view),
     ...hardPanels(graded.view.panels, unit),
     ...kappaBlocks(graded.view.kappa),
     ...gaugeRrBlocks(graded.view.gaugeRr, unit),
@@ -166,29 +173,57 @@ export function reasonText(reason: Reason, unit: LengthUnit): string {
   return nowhere ? text : `${text} (line ${reason.line})`;
 }
 
-const copiedBlocks = ({ copied }: GradedClass): readonly Block[] =>
+function copiedText({ trainees, same, of, apart }: CopiedSurveys, unit: LengthUnit): string {
+  const names = trainees.join(' and ');
+  return apart === null
+    ? `${names} have ${same} of ${of} values in common`
+    : tell(
+        says`${names} differ by ${um(apart.sd)} (SD of ${of} points), two of this class usually by ${um(apart.usual)}`,
+        unit,
+      );
+}
+
+const copiedBlocks = ({ copied }: GradedClass, unit: LengthUnit): readonly Block[] =>
   copied.length === 0
     ? []
     : [
         paragraph(
           'Copied',
-          `${copied.map(({ trainees: [one, other], same, of }) => `${one} and ${other} have ${same} of ${of} values in common`).join('; ')}; by chance that hardly happens. Ask both.`,
+          `${copied.map((pair) => copiedText(pair, unit)).join('; ')}; by chance that hardly happens. Ask both.`,
         ),
       ];
+
+/** How many of the low spots and repairs the class found, all surveys together. */
+function foundBlocks({ lowSpots, repairs }: ClassView): readonly Block[] {
+  const part = (what: string, { found, of, interval }: FoundByClass): readonly string[] =>
+    interval === null
+      ? []
+      : [
+          `${found} of ${of} ${what} (${shown(100 * interval[0], 0)} to ${percentText(interval[1])})`,
+        ];
+  const parts = [...part('low spots', lowSpots), ...part('repaired panels', repairs)];
+  return parts.length === 0
+    ? []
+    : [paragraph('Found', `${parts.join('; ')}, all surveys together; 95 % intervals, exact.`)];
+}
 
 const MOST_HARD = 3;
 /** Of fewer, what is hard for one is no matter of the panel. */
 const LEAST_READ_BY = 3;
 
-/** Those that fewest read satisfactorily; where all do, those that scatter most. */
+/**
+ * Those that fewer read satisfactorily than is usual on this car: who is off everywhere makes no panel hard. Where
+ * there is none, the one that scatters most.
+ */
 function hardPanels(all: readonly ClassPanel[], unit: LengthUnit): readonly Block[] {
   const panels = all.filter(({ count }) => count >= LEAST_READ_BY);
+  const shares = panels.flatMap(({ satisfactory }) => satisfactory ?? []);
+  const usual = shares.length === 0 ? 1 : median(shares);
   const wrong = panels
     .flatMap(({ reference, satisfactory, count }) =>
-      satisfactory === null || satisfactory === 1
-        ? []
-        : [{ name: reference.panel.name, satisfactory, count }],
+      satisfactory === null ? [] : [{ name: reference.panel.name, satisfactory, count }],
     )
+    .filter(({ satisfactory }) => satisfactory < usual)
     .sort((a, b) => a.satisfactory - b.satisfactory);
   if (wrong.length > 0) {
     const names = wrong

@@ -2,8 +2,7 @@ import type { Kappa } from '../../base/stats/kappa.ts';
 import type { Agreement } from '../../base/stats/limits-of-agreement.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { CarBias } from '../../training/car-bias.ts';
-import type { ClassGaugeRr, ClassPanel } from '../../training/class-view.ts';
-import type { Found } from '../../training/found.ts';
+import type { ClassGaugeRr, ClassPanel, FoundByClass } from '../../training/class-view.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { CriterionMark } from '../../training/mark.ts';
 import type { PanelScore } from '../../training/panel-score.ts';
@@ -153,7 +152,7 @@ const agreementRecord = (agreement: Agreement) => ({
   high_limit: span(agreement.upperInterval),
 });
 
-const foundRecord = ({ found, of, interval }: Found) => ({
+const foundRecord = ({ found, of, interval }: FoundByClass) => ({
   found,
   out_of: of,
   low_pct: pct(interval?.[0] ?? null),
@@ -162,8 +161,8 @@ const foundRecord = ({ found, of, interval }: Found) => ({
 
 const missedOf = ({ coverage, lowSpots, repairs }: Grade) => [
   ...coverage.unread.map(({ id }) => ({ panel: id, what: 'panel' })),
-  ...lowSpots.missed.map(({ id }) => ({ panel: id, what: 'low-spot' })),
-  ...repairs.missed.map(({ id }) => ({ panel: id, what: 'repair' })),
+  ...lowSpots.missed.map(({ panel: { id } }) => ({ panel: id, what: 'low-spot' })),
+  ...repairs.missed.map(({ panel: { id } }) => ({ panel: id, what: 'repair' })),
 ];
 
 const kappaRecord = ({ kappa, observed }: Kappa) => ({
@@ -184,14 +183,18 @@ const classRecord = ({ view, copied, trainees, asked }: GradedClass) => ({
   n_trainees: new Set(trainees.map(({ name }) => name)).size,
   n_graded: new Set(trainees.filter(({ grade }) => grade !== null).map(({ name }) => name)).size,
   panels: view.panels.map(classPanelRecord),
+  low_spots: foundRecord(view.lowSpots),
+  repaired_panels: foundRecord(view.repairs),
   conditions: view.kappa === null ? null : kappaRecord(view.kappa),
   gauge_rr: view.gaugeRr === null ? null : gaugeRrRecord(view.gaugeRr),
   copied:
     asked === null
-      ? copied.map(({ trainees: [one, other], same, of }) => ({
+      ? copied.map(({ trainees: [one, other], same, of, apart }) => ({
           trainees: [one, other],
           same,
           out_of: of,
+          apart_um: machineOrNull(apart?.sd),
+          usual_um: machineOrNull(apart?.usual),
         }))
       : [],
 });

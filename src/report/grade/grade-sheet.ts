@@ -207,7 +207,7 @@ function foundPart(what: string, { found, of, interval }: Found): readonly strin
   if (interval === null) return [];
   const [low, high] = interval;
   return [
-    `${found} of ${of} ${what} (by that, ${shown(100 * low, 0)} to ${percentText(high)} of such)`,
+    `${found} of ${of} ${what} (95 %: ${shown(100 * low, 0)} to ${percentText(high)} of such)`,
   ];
 }
 

@@ -28,6 +28,7 @@ import {
   seenRates,
 } from './compare-plan.ts';
 import { readVisits, type Visit, type VisitsRequest } from './compare-visits.ts';
+import { asWorked } from './compare-worked.ts';
 
 export type PanelLeft = PartLeft & { readonly zones: readonly PartLeft[] };
 
@@ -52,6 +53,8 @@ export type CompareResult = {
   readonly panels: readonly PanelLeft[];
   /** Whether a plan was named. */
   readonly planned: boolean;
+  /** The file that says which sets were worked, and the ids of the panels that it speaks of. */
+  readonly worked: { readonly file: string; readonly panels: ReadonlySet<string> } | null;
   readonly rates: readonly RateSeen[];
   readonly gloss: readonly ComparedGloss[];
   readonly before: SurveyResult;
@@ -63,6 +66,8 @@ export type CompareRequest = VisitsRequest & {
   readonly gauges: NamedGauges;
   readonly plan: Placed<PlanFile> | undefined;
   readonly planFile: LoadedFile | undefined;
+  /** Sets that were worked of the plan; without it all of them. */
+  readonly workedFile: LoadedFile | undefined;
   readonly gloss: LoadedFile | undefined;
   readonly panels: readonly string[];
 };
@@ -74,10 +79,16 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   if (first === undefined || last === undefined) return { diagnostics: visits.diagnostics };
   const { template } = first.surveyed.survey;
   const planned = plannedPanels(request.plan, first.surveyed.vehicle, template);
+  const worked = asWorked(planned.value ?? new Map(), request.workedFile, template);
   const panels = chosenPanels(request.panels, template);
   const gloss = compareGloss(request.gloss, template);
-  const read = [visits, planned, panels, gloss].flatMap((one) => one.diagnostics);
-  if (planned.value === undefined || panels.value === undefined || gloss.value === undefined) {
+  const read = [visits, planned, worked, panels, gloss].flatMap((one) => one.diagnostics);
+  if (
+    planned.value === undefined ||
+    worked.value === undefined ||
+    panels.value === undefined ||
+    gloss.value === undefined
+  ) {
     return { diagnostics: read };
   }
   const inputs = [first, ...later].flatMap(({ surveyed }) => surveyed.inputs);
@@ -93,12 +104,13 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   const left = standingNow(first, last, total, request);
   if (left.value === undefined) return { diagnostics: [...read, ...left.diagnostics] };
   const ids = new Set(panels.value.map(({ id }) => id));
-  const { parts, rates } = leftOn(total, planned.value, left.value);
+  const { done, said } = worked.value;
+  const { parts, rates } = leftOn(total, { planned: planned.value, done }, left.value);
   const value: CompareResult = {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
     identity: first.surveyed.identity,
     settings: request.settings,
-    inputs: [...inputs, ...named([request.planFile, request.gloss])],
+    inputs: [...inputs, ...named([request.planFile, request.workedFile, request.gloss])],
     assumptions: [...unique([first, ...later]), standing.assumption],
     total,
     steps: [first, ...later].slice(1).map((to, i) => {
@@ -107,6 +119,10 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
     }),
     panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),
     planned: request.plan !== undefined,
+    worked:
+      said === null || request.workedFile === undefined
+        ? null
+        : { file: request.workedFile.name, panels: said },
     rates,
     gloss: gloss.value,
     before: first.surveyed,
@@ -153,25 +169,28 @@ function standingNow(
 /** Every compared panel as it stands, and what was seen of the plan's rates. */
 function leftOn(
   { panels }: SurveyComparison,
-  planned: Planned,
+  { planned, done }: { readonly planned: Planned; readonly done: Planned },
   { survey, settings }: SurveyResult,
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
-  const measured = measuredParts(panels, planned);
+  const measured = measuredParts(panels, done);
   const seen = seenRates(measured, settings.correction);
   const set = mildestSet(settings.correction, settings.terms.logSd);
   const mildest: OneMoreSet | null = set === null ? null : { ...set, from: 'mildest' };
-  const grounds = { terms: settings.terms, baseline: survey.baseline, model: settings.film };
+  const grounds = { terms: settings.terms, model: settings.film };
   const parts = panels.map((comparison): PanelLeft => {
     const { id } = comparison.panel;
-    const plan = planned.get(id);
+    const [plan, worked] = [planned.get(id), done.get(id)];
     const now = survey.panels.find(({ panel }) => panel.id === id);
     const common = { seen, mildest, grounds };
     const measuredAs = (foretold: typeof plan) =>
       measured.find((part) => part.foretold.path === foretold?.path);
     const zones = comparison.zones.map((zone) => {
-      const foretold = plan?.zones.find((one) => one.zone === zone.zone) ?? plan;
+      const ofZone = (panel: typeof plan) =>
+        panel?.zones.find((one) => one.zone === zone.zone) ?? panel;
+      const foretold = ofZone(worked);
       return partLeft({
         comparison: zone,
+        planned: ofZone(plan),
         foretold,
         measured: measuredAs(foretold),
         standing: now?.zones.find((one) => one.zone === zone.zone) ?? now,
@@ -180,8 +199,9 @@ function leftOn(
     });
     const whole = partLeft({
       comparison,
-      foretold: plan,
-      measured: measuredAs(plan),
+      planned: plan,
+      foretold: worked,
+      measured: measuredAs(worked),
       standing: now,
       ...common,
     });

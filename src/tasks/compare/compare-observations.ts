@@ -3,7 +3,7 @@ import type { RateObservation } from '../../formats/rates.ts';
 import type { CompareResult } from './compare-files.ts';
 import { measuredOf } from './compare-plan.ts';
 
-/** By the gauge, for all planned steps together; film that came on is no measurement of a removal. */
+/** By the gauge, for all steps as they were worked; film that came on is no measurement of a removal. */
 export const compareObservations = (
   { panels }: Pick<CompareResult, 'panels'>,
   { date, vehicle }: { readonly date: string; readonly vehicle: string },

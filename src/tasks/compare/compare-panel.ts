@@ -31,6 +31,8 @@ export type OneMoreSet = {
 /** A panel, or a zone of it, as it stands after what came off. */
 export type PartLeft = {
   readonly comparison: PanelComparison;
+  readonly planned: ForetoldPanel | null;
+  /** The plan with the sets that were worked of it: all of them, where nothing else is said. */
   readonly foretold: ForetoldPanel | null;
   /** Null without a plan of it. */
   readonly against: AgainstPlan | null;
@@ -47,6 +49,7 @@ export type PartLeft = {
 
 export type PartCase = {
   readonly comparison: PanelComparison;
+  readonly planned: ForetoldPanel | undefined;
   readonly foretold: ForetoldPanel | undefined;
   readonly measured: MeasuredPart | undefined;
   /** The survey of what stands there now. */
@@ -57,11 +60,12 @@ export type PartCase = {
 };
 
 export function partLeft(part: PartCase): PartLeft {
-  const { comparison, foretold = null, standing } = part;
+  const { comparison, planned = null, foretold = null, standing } = part;
   const { change } = comparison;
   const oneMore = nextSet(part);
   const nothing = {
     comparison,
+    planned,
     foretold,
     against: null,
     held: null,
@@ -95,6 +99,7 @@ export function partLeft(part: PartCase): PartLeft {
   });
   return {
     comparison,
+    planned,
     foretold,
     against,
     held,
@@ -111,9 +116,9 @@ function allowanceOnce(
   removed: RecordedRemoval,
   standing: PanelSurvey,
   logSd: number,
-  { terms, baseline, model }: AllowanceGrounds,
+  { terms, model }: AllowanceGrounds,
 ): Allowance {
-  const { film, condition, also } = standing;
+  const { film, condition, also, baseline } = standing;
   if (film === null) return standing;
   return allowance(
     {
@@ -133,7 +138,7 @@ const exactly = (removed: Micrometres): RecordedRemoval => ({
   sd: micrometres(0),
 });
 
-/** A panel that the plan leaves alone was to lose nothing. */
+/** A panel that was left alone was to lose nothing. */
 const judge = (
   { removal }: ForetoldPanel,
   measured: MeasuredRemoval,
@@ -161,8 +166,8 @@ function asForetold({ median, logSd }: ExpectedRemoval): RecordedRemoval {
   };
 }
 
-function nextSet({ foretold, seen, mildest }: PartCase): OneMoreSet | null {
-  const step = foretold === undefined ? undefined : mainStep(foretold);
+function nextSet({ planned, seen, mildest }: PartCase): OneMoreSet | null {
+  const step = planned === undefined ? undefined : mainStep(planned);
   return step === undefined
     ? mildest
     : { combination: step.combination, removal: seen.oneMoreSet(step), from: 'plan' };

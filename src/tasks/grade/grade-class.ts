@@ -1,8 +1,10 @@
 /** Surveys of a class and its reference → grades, and the class as a whole by each one’s latest attempt. */
 import { error, type Outcome } from '../../base/diagnostics.ts';
+import { says, um } from '../../base/sentence.ts';
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import { classView, sigmaOfClass } from '../../training/class-view.ts';
 import { type CopiedPair, copiedSurveys } from '../../training/copied-surveys.ts';
+import { type FollowedPair, followedSurveys } from '../../training/followed-surveys.ts';
 import { type Grade, gradeTrainee } from '../../training/grade-trainee.ts';
 import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts';
 import type { Gauges, SigmaPt } from '../../training/panel-score.ts';
@@ -24,7 +26,7 @@ export function gradeSurveys(
   request: GradeFilesRequest,
 ): Outcome<GradedSurveys> {
   const { training } = request.settings;
-  const latest = surveys.filter(({ entry }) => entry.attempt === entry.attempts);
+  const latest = surveys.filter(({ entry }) => !surveys.some((one) => isLater(one.entry, entry)));
   const ofClass = latest.map(({ survey }) => survey);
   const reference =
     expert === undefined ? consensusReference(ofClass, training.class) : expertReference(expert);
@@ -33,6 +35,13 @@ export function gradeSurveys(
   const pairs = copiedSurveys(
     surveys.map(({ survey }) => survey),
     training.slips,
+  );
+  const copies = pairs.map(({ surveys: [one, other] }) => [
+    surveys[one]?.survey,
+    surveys[other]?.survey,
+  ]);
+  const followed = followedSurveys(ofClass, training.slips).filter(
+    ({ surveys: pair }) => !copies.some((two) => pair.every((one) => two.includes(one))),
   );
   const grades = new Map(
     surveys.map(({ entry, survey }, i) => [
@@ -44,7 +53,7 @@ export function gradeSurveys(
         gauges: gaugesOf(entry, base, request),
         marking: request.rubric?.value ?? usualMarking(training),
         model: training,
-        fromClass: copiedReasons(i, survey, pairs),
+        fromClass: [...copiedReasons(i, survey, pairs), ...followedReasons(survey, followed)],
       }),
     ]),
   );
@@ -60,8 +69,20 @@ export function gradeSurveys(
     trainees: [nameAt(one), nameAt(other)] as const,
     same,
     of,
+    apart: null,
   }));
-  return { value: { reference, sigmaPt, grades, view, copied }, diagnostics: [] };
+  const nameOf = (survey: GradedSurvey): string =>
+    latest.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
+  const alike = followed.map(({ surveys: [one, other], same, of, apart, usual }) => ({
+    trainees: [nameOf(one), nameOf(other)] as const,
+    same,
+    of,
+    apart: { sd: apart, usual },
+  }));
+  return {
+    value: { reference, sigmaPt, grades, view, copied: [...copied, ...alike] },
+    diagnostics: [],
+  };
 }
 
 const noConsensus = (least: number): Outcome<GradedSurveys> => ({
@@ -97,6 +118,10 @@ export function gaugesOf(
   };
 }
 
+/** A later attempt of the same trainee; one that could not be read stands for nobody. */
+const isLater = (one: Entry, other: Entry): boolean =>
+  one.name === other.name && one.attempt > other.attempt;
+
 /** Neither side is named to the other. */
 const copiedReasons = (
   place: number,
@@ -109,6 +134,17 @@ const copiedReasons = (
       reason(
         'survey-copied',
         `${same} of ${of} values are those of another survey of this class: each reads the car alone`,
+        { at: faceReadings(survey)[0] },
+      ),
+    );
+
+const followedReasons = (survey: GradedSurvey, pairs: readonly FollowedPair[]): readonly Reason[] =>
+  pairs
+    .filter(({ surveys }) => surveys.includes(survey))
+    .map(({ of, apart, usual }) =>
+      reason(
+        'survey-copied',
+        says`at ${of} points your values lie ${um(apart)} (SD) from those of another survey, in this class ${um(usual)} is usual: each chooses and reads points alone; if you both read the very same places, say so`,
         { at: faceReadings(survey)[0] },
       ),
     );

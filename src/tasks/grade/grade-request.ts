@@ -1,5 +1,6 @@
 /** What is graded, against what, and by which rules. */
 import type { Diagnostic } from '../../base/diagnostics.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { Job, JobVehicle } from '../../formats/job.ts';
 import type { Placed } from '../../formats/placed.ts';
@@ -52,6 +53,8 @@ export type CopiedSurveys = {
   readonly trainees: readonly [string, string];
   readonly same: number;
   readonly of: number;
+  /** SD of their differences where that gives them away, and what is usual in the class; null else. */
+  readonly apart: { readonly sd: Micrometres; readonly usual: Micrometres } | null;
 };
 
 export type GradedClass = {

@@ -8,7 +8,7 @@ import {
 } from '../../../src/base/stats/incomplete-beta.ts';
 import { classTable, cohenKappa } from '../../../src/base/stats/kappa.ts';
 import { limitsOfAgreement } from '../../../src/base/stats/limits-of-agreement.ts';
-import { wilsonInterval } from '../../../src/base/stats/proportion-interval.ts';
+import { exactInterval, wilsonInterval } from '../../../src/base/stats/proportion-interval.ts';
 import { studentTCdf } from '../../../src/base/stats/student-t.ts';
 import {
   aiag,
@@ -21,6 +21,7 @@ import {
   newcombe,
   peakFlow,
   smallShares,
+  youdenPaper,
 } from '../../reference/proficiency.ts';
 
 const close = (found: readonly number[], wanted: readonly number[], digits: number): void => {
@@ -205,10 +206,34 @@ describe('the interval of a share', () => {
       close(wilsonInterval(x, n, confidence), wilson, 9);
     }
   });
+  test('is the exact one of Clopper and Pearson as Newcombe 1998 prints it', () => {
+    for (const { x, n, exact, printedExact } of newcombe) {
+      close(exactInterval(x, n), exact, 9);
+      close(exactInterval(x, n), printedExact, 4);
+    }
+    for (const { x, n, confidence, exact } of smallShares) {
+      close(exactInterval(x, n, confidence), exact, 9);
+    }
+  });
+  test('is never narrower by the exact one than the confidence asks for', () => {
+    // The chance of all x whose interval holds the true share, for shares about those of a class.
+    for (const share of [0.05, 0.3, 0.5, 0.87]) {
+      const n = 12;
+      const held = Array.from({ length: n + 1 }, (_, x) => x).reduce((sum, x) => {
+        const [low, high] = exactInterval(x, n);
+        const chance = binomialUpperTail(x, n, share) - binomialUpperTail(x + 1, n, share);
+        return low <= share && share <= high ? sum + chance : sum;
+      }, 0);
+      expect(held).toBeGreaterThanOrEqual(0.95);
+    }
+  });
   test('refuses what is no share', () => {
-    expect(() => wilsonInterval(1, 0)).toThrow(RangeError);
-    expect(() => wilsonInterval(3, 2)).toThrow(RangeError);
-    expect(() => wilsonInterval(0.5, 2)).toThrow(RangeError);
+    for (const interval of [wilsonInterval, exactInterval]) {
+      expect(() => interval(1, 0)).toThrow(RangeError);
+      expect(() => interval(3, 2)).toThrow(RangeError);
+      expect(() => interval(-1, 2)).toThrow(RangeError);
+      expect(() => interval(0.5, 2)).toThrow(RangeError);
+    }
   });
 });
 
@@ -229,6 +254,18 @@ describe('the incomplete beta function', () => {
     }
     expect(fUpperTail(0, 3, 4)).toBe(1);
     expect(fUpperTail(Number.POSITIVE_INFINITY, 3, 4)).toBe(0);
+  });
+  test('gives the F test of Youden’s 24 student operators, by what is published of their readings', () => {
+    const { operators, readings, sdOfMeans, repeatability, f, chance, ...rest } = youdenPaper;
+    const found = (readings * sdOfMeans ** 2) / repeatability ** 2;
+    expect(found).toBeCloseTo(f, 5);
+    const tail = fUpperTail(found, operators - 1, operators * (readings - 1));
+    expect(Math.abs(tail / chance - 1)).toBeLessThan(1e-4);
+    expect(sdOfMeans ** 2 - repeatability ** 2 / readings).toBeCloseTo(rest.betweenVariance, 12);
+    expect(Math.sqrt(rest.betweenVariance + repeatability ** 2)).toBeCloseTo(
+      rest.reproducibility,
+      12,
+    );
   });
   test('is a sum of binomial terms, and certain or impossible at the ends', () => {
     expect(binomialUpperTail(2, 3, 0.5)).toBeCloseTo(0.5, 12);

@@ -1,0 +1,59 @@
+/** What was read and not compared: panels, and points that went into no pair. */
+import { groupBy } from '../../base/group-by.ts';
+import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import { type Block, list, paragraph } from '../model.ts';
+import { counted } from '../words.ts';
+import { basisText, notCompared } from './compare-words.ts';
+
+export function notComparedLine({ total }: CompareResult): readonly Block[] {
+  const groups = groupBy(notCompared(total), ({ text }) => text);
+  return groups.size === 0
+    ? []
+    : [
+        paragraph(
+          'Not compared',
+          [...groups]
+            .map(([text, panels]) => `${panels.map(({ panel }) => panel.name).join(', ')}: ${text}`)
+            .join('; ')
+            .concat('.'),
+        ),
+      ];
+}
+
+/** Points that were read and went into no pair, counted. */
+export function pointsLine(panels: readonly PanelLeft[]): readonly Block[] {
+  const all = panels.map(({ comparison }) => comparison);
+  const paired = all.filter(({ by }) => by === 'pairs');
+  const count = (of: (one: PanelComparison) => readonly string[]): number =>
+    paired.reduce((sum, one) => sum + of(one).length, 0);
+  const edges = all.reduce((sum, { unpaired }) => sum + unpaired.offTheFace.length, 0);
+  const said = [
+    [count(({ unpaired }) => unpaired.notReadAgain), 'not read again'],
+    [count(({ unpaired }) => unpaired.notReadBefore), 'not read before'],
+    [count(({ unpaired }) => unpaired.notMarked), 'not marked both times'],
+    [edges, 'off the face'],
+  ] as const;
+  const texts = said.flatMap(([n, text]) => (n === 0 ? [] : [`${counted(n, 'point')} ${text}`]));
+  return texts.length === 0 ? [] : [paragraph('Left out', `${texts.join(', ')} (-v: which).`)];
+}
+
+/** The same by name. */
+export function pointLists(panels: readonly PanelLeft[]): readonly Block[] {
+  const items = panels.flatMap(({ comparison }) => {
+    const { unpaired, panel } = comparison;
+    const said = [
+      [unpaired.notReadAgain, 'not read again'],
+      [unpaired.notReadBefore, 'not read before'],
+      [unpaired.notMarked, 'not marked both times'],
+      [unpaired.offTheFace, 'off the face'],
+    ] as const;
+    const texts = said.flatMap(([points, text]) =>
+      points.length === 0 ? [] : [`${text} ${points.join(', ')}`],
+    );
+    return texts.length === 0
+      ? []
+      : [`${panel.name} (by ${basisText(comparison)}): ${texts.join('; ')}`];
+  });
+  return items.length === 0 ? [] : [list('Points left out of the pairs', items)];
+}

@@ -1,0 +1,100 @@
+/** Panel by panel: what came off, what was to, what may still go, and the word on it. */
+import { roundTo } from '../../base/rounding.ts';
+import { unitName } from '../../base/sentence.ts';
+import { MICROMETRES_PER_MIL } from '../../base/units.ts';
+import { differencesOf } from '../../film/compare/compare-points.ts';
+import type { ForetoldPanel } from '../../formats/plan-file.ts';
+import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
+import { type ShowUnit, thickness } from '../survey/film-table.ts';
+import { changeText } from './compare-words.ts';
+
+export function changeTable(
+  panels: readonly PanelLeft[],
+  { worked }: Pick<CompareResult, 'worked'>,
+  unit: ShowUnit,
+): Block {
+  const plan = {
+    planned: panels.some(({ planned }) => planned !== null),
+    worked: worked !== null,
+  };
+  const film = (title: string): Column => ({ title, align: 'right', unit: unitName(unit) });
+  const rows = panels.flatMap((panel) => [
+    changeRow(panel, panel.comparison.panel.name, { ...plan, unit }),
+    ...panel.zones.map((zone) =>
+      changeRow(zone, `\u00a0\u00a0${zone.comparison.zone} zone`, { ...plan, unit }),
+    ),
+  ]);
+  return {
+    kind: 'table',
+    columns: [
+      { title: `panel (${unitName(unit)})`, align: 'left' },
+      { title: 'n', align: 'right', said: 'points' },
+      film('came off'),
+      { title: 'seen', align: 'left' },
+      ...(plan.planned ? [film('planned')] : []),
+      ...(plan.worked ? [{ ...film('as done'), said: 'planned for the sets worked' }] : []),
+      film('may go'),
+      film('a set'),
+      { title: 'verdict', align: 'left' },
+      { ...film(''), align: 'left', said: 'came off at points', axis: commonAxis(panels, unit) },
+    ],
+    rows,
+  };
+}
+
+function changeRow(
+  part: PartLeft,
+  name: string,
+  {
+    planned,
+    worked,
+    unit,
+  }: { readonly planned: boolean; readonly worked: boolean; readonly unit: ShowUnit },
+): readonly Cell[] {
+  const { comparison, left, oneMore, verdict } = part;
+  const { change, gained, pairs, counts, by } = comparison;
+  const value = (one: number | undefined, digits = 1): string =>
+    one === undefined ? '–' : thickness(one, unit, digits);
+  const count = by === 'pairs' ? `${pairs.length}` : `${counts.before}/${counts.after}`;
+  return [
+    cell(name),
+    cell(count),
+    cell(change === null ? '–' : changeText(change, unit), 'strong'),
+    cell(gained ? 'gained' : change?.resolved === true ? 'yes' : 'no'),
+    ...(planned ? [cell(foretoldText(part.planned, unit))] : []),
+    ...(worked ? [cell(foretoldText(part.foretold, unit))] : []),
+    cell(value(left?.budget, 2)),
+    cell(value(oneMore?.removal.median, 2)),
+    cell(verdict, verdict === 'stop' ? 'binding' : 'strong'),
+    {
+      kind: 'strip',
+      values: differencesOf(pairs).map((one) => inUnit(one, unit)),
+      marked: change === null ? null : inUnit(change.removed.value, unit),
+    },
+  ];
+}
+
+/** Nothing worked was to take nothing; of a panel that no plan has, a dash. */
+const foretoldText = (foretold: ForetoldPanel | null, unit: ShowUnit): string =>
+  foretold === null ? '–' : thickness(foretold.removal?.median ?? 0, unit);
+
+/** Differences of readings carry the dust of binary fractions: a chart needs none of it. */
+const inUnit = (value: number, unit: ShowUnit): number =>
+  roundTo(unit === 'um' ? value : value / MICROMETRES_PER_MIL, 4);
+
+/** From the least difference at a point to the largest, with a line where nothing came off. */
+function commonAxis(panels: readonly PanelLeft[], unit: ShowUnit): StripAxis {
+  const step = unit === 'um' ? 1 : 0.1;
+  const values = panels.flatMap(({ comparison: { pairs, change } }) => [
+    ...differencesOf(pairs),
+    ...(change === null ? [] : [change.removed.value]),
+  ]);
+  const whole = (value: number): number => Number((value * step).toPrecision(12));
+  return {
+    from: whole(Math.floor(inUnit(Math.min(0, ...values), unit) / step)),
+    to: whole(Math.ceil(inUnit(Math.max(0, ...values), unit) / step + 0.01)),
+    line: 0,
+  };
+}

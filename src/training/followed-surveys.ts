@@ -1,0 +1,148 @@
+/**
+ * Surveys that follow each other more closely than the class follows itself: values taken over and changed a
+ * little, so that few of them are the same.
+ *
+ * The differences of two surveys at points of one name have a robust variance V (Algorithm A, which leaves out
+ * what one hand reads more everywhere). In a class V is the sum of what each of the two brings: v of one survey
+ * is the middle of ½·(V_k + V_l − V_kl) over all others k and l, at least what a steady hand repeats to. What is
+ * usual for two is v_i + v_j, and no more than the middle V of either to the others: one survey with its sides
+ * swapped would make the rest look alike. Where V is so far under it that the chance (F on half as many degrees
+ * of freedom as there are points, for film near a point is alike) is under the false alarm over all pairs, both
+ * are told. At marks the film cancels: there only a copy nearer than two readings of a place can be seen.
+ */
+import { algorithmA } from '../base/stats/algorithm-a.ts';
+import { fUpperTail } from '../base/stats/incomplete-beta.ts';
+import { median } from '../base/stats/summary.ts';
+import { sum } from '../base/sum.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
+import { type GradedSurvey, readPanel, stepOf } from './graded-survey.ts';
+import { pointsInCommon } from './points-in-common.ts';
+import { leastPointSd } from './steady-hand.ts';
+import type { TrainingModel } from './training-model.ts';
+
+export type FollowedPair = {
+  readonly surveys: readonly [GradedSurvey, GradedSurvey];
+  readonly of: number;
+  /** Values that are the same. */
+  readonly same: number;
+  /** SD of their differences, and what the class lets expect of it. */
+  readonly apart: Micrometres;
+  readonly usual: Micrometres;
+};
+
+/** Fewer points in common prove nothing. */
+const LEAST_COMPARED = 20;
+/** Others of the class that both must share points with. */
+const LEAST_OTHERS = 3;
+
+type Between = {
+  readonly surveys: readonly [GradedSurvey, GradedSurvey];
+  /** Of both in the class. */
+  readonly places: readonly [number, number];
+  readonly variance: number;
+  readonly of: number;
+  readonly same: number;
+};
+
+/** A panel keyed wrongly, or left out by one, makes all other pairs look apart: on their own panels both must stand out as well. */
+export function followedSurveys(
+  surveys: readonly GradedSurvey[],
+  { falseAlarm }: Pick<TrainingModel['slips'], 'falseAlarm'>,
+): readonly FollowedPair[] {
+  const all = differencesIn(surveys);
+  const alarm = falseAlarm / all.length;
+  return all
+    .flatMap((one) => followed(one, all, alarm))
+    .filter((pair) => {
+      const own = differencesIn(surveys.map((survey) => onPanelsOf(pair.surveys, survey)));
+      const [one, other] = pair.surveys.map((survey) => surveys.indexOf(survey));
+      return own
+        .filter(({ places }) => places[0] === one && places[1] === other)
+        .some((difference) => followed(difference, own, alarm).length > 0);
+    });
+}
+
+/** The survey by the panels that both of a pair read. */
+const onPanelsOf = (pair: FollowedPair['surveys'], survey: GradedSurvey): GradedSurvey => ({
+  ...survey,
+  survey: {
+    ...survey.survey,
+    panels: survey.survey.panels.filter(({ panel }) =>
+      pair.every((one) => readPanel(one, panel.id) !== undefined),
+    ),
+  },
+});
+
+function followed(
+  { surveys, variance, of, same }: Between,
+  all: readonly Between[],
+  alarm: number,
+): readonly FollowedPair[] {
+  const usual = usualVariance(surveys, all);
+  if (usual === null) return [];
+  const chance = 1 - fUpperTail(variance / usual, of / 2, of / 2);
+  if (chance >= alarm) return [];
+  const [apart, expected] = [micrometres(Math.sqrt(variance)), micrometres(Math.sqrt(usual))];
+  return [{ surveys, of, same, apart, usual: expected }];
+}
+
+const differencesIn = (surveys: readonly GradedSurvey[]): readonly Between[] =>
+  surveys.flatMap((one, i) =>
+    surveys.slice(i + 1).flatMap((other, k) => differenceOf(one, other, [i, i + 1 + k])),
+  );
+
+function differenceOf(
+  one: GradedSurvey,
+  other: GradedSurvey,
+  places: Between['places'],
+): readonly Between[] {
+  const points = pointsInCommon(one, other);
+  if (points.length < LEAST_COMPARED) return [];
+  const { sd } = algorithmA(points.map((point) => point.one - point.other));
+  // Figures that are rounded differ by the rounding of both.
+  const rounding = (stepOf(one) ** 2 + stepOf(other) ** 2) / 12;
+  return [
+    {
+      surveys: [one, other],
+      places,
+      variance: Math.max(sd ** 2, rounding),
+      of: points.length,
+      same: points.filter((point) => point.one === point.other).length,
+    },
+  ];
+}
+
+/** Null where too few others share points with both. */
+function usualVariance(pair: Between['surveys'], all: readonly Between[]): number | null {
+  const sides = pair.map((survey) => ({ survey, others: toOthers(survey, pair, all) }));
+  if (sides.some(({ others }) => others.length < LEAST_OTHERS)) return null;
+  const brought = sides.map(({ survey, others }) => ownVariance(survey, others, all));
+  const middle = median(sides.flatMap(({ others }) => others.map(({ variance }) => variance)));
+  return Math.min(sum(brought), middle);
+}
+
+type ToOther = { readonly other: GradedSurvey; readonly variance: number };
+
+/** Differences of one of a pair from surveys outside it. */
+const toOthers = (
+  survey: GradedSurvey,
+  pair: Between['surveys'],
+  all: readonly Between[],
+): readonly ToOther[] =>
+  all
+    .filter(({ surveys }) => surveys.includes(survey))
+    .flatMap(({ surveys, variance }) =>
+      surveys.filter((one) => !pair.includes(one)).map((other) => ({ other, variance })),
+    );
+
+function ownVariance(
+  survey: GradedSurvey,
+  others: readonly ToOther[],
+  all: readonly Between[],
+): number {
+  const shares = all.flatMap(({ surveys, variance }) => {
+    const ends = others.filter(({ other }) => surveys.includes(other));
+    return ends.length < 2 ? [] : [(sum(ends.map((end) => end.variance)) - variance) / 2];
+  });
+  return Math.max(leastPointSd(survey) ** 2, shares.length === 0 ? 0 : median(shares));
+}

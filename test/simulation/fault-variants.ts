@@ -1,0 +1,175 @@
+/** Other ways of spoiling a survey than those the checks were made for: parts of it, small ones, mixtures. */
+import type { Reading } from '../../src/film/reading.ts';
+import type { ReasonCode } from '../../src/training/reasons.ts';
+import { normal } from '../samples/seeded-random.ts';
+import { changed, type Habit, type Random, rounded } from '../training/true-class.ts';
+
+type Readings = readonly Reading[];
+
+export type FaultVariant = {
+  readonly name: string;
+  /** Any of these names it. */
+  readonly codes: readonly ReasonCode[];
+  readonly spoil: (readings: Readings, random: Random) => Readings;
+  readonly habit?: Partial<Habit>;
+  /** Share of surveys in which it must be named, where that is not the usual one. */
+  readonly seen?: number;
+};
+
+const pick = (random: Random, count: number): number => Math.floor(random() * count);
+
+const panelsOf = (readings: Readings): readonly string[] => [
+  ...new Set(readings.map(({ panel }) => panel)),
+];
+
+/** Some panels of the survey, none twice. */
+function somePanels(readings: Readings, random: Random, count: number): readonly string[] {
+  const left = [...panelsOf(readings)];
+  return Array.from({ length: count }, () => left.splice(pick(random, left.length), 1)[0] ?? '');
+}
+
+const otherSide = (panel: string): string =>
+  panel.endsWith('-left') ? panel.replace('-left', '-right') : panel.replace('-right', '-left');
+
+const swapSides =
+  (of: RegExp): FaultVariant['spoil'] =>
+  (readings) =>
+    readings.map((one) => (of.test(one.panel) ? { ...one, panel: otherSide(one.panel) } : one));
+
+/** Readings of some panels in another unit, as a display of that unit shows them. */
+const panelsInUnit =
+  (umPerUnit: number, step: number, count: number): FaultVariant['spoil'] =>
+  (readings, random) => {
+    const panels = somePanels(readings, random, count);
+    return changed(readings, ({ panel, thickness }) =>
+      panels.includes(panel) ? rounded(thickness / umPerUnit, step) : thickness,
+    );
+  };
+
+const oneReading =
+  (change: (thickness: number) => number): FaultVariant['spoil'] =>
+  (readings, random) => {
+    const at = pick(random, readings.length);
+    return changed(readings, ({ thickness }, i) => (i === at ? change(thickness) : thickness));
+  };
+
+const [MIL, MILLIMETRE, INCH] = [25.4, 1000, 25_400];
+
+export const faultVariants: readonly FaultVariant[] = [
+  {
+    name: 'one reading of 55 ten times too large',
+    codes: ['decimal-slip'],
+    spoil: oneReading((value) => value * 10),
+  },
+  {
+    name: 'one reading of 165 ten times too small, each point read three times',
+    codes: ['decimal-slip'],
+    spoil: oneReading((value) => value / 10),
+    habit: { repeats: 3 },
+  },
+  {
+    name: 'one reading in mil',
+    codes: ['unit-slip'],
+    spoil: oneReading((value) => rounded(value / MIL, 0.01)),
+  },
+  { name: 'one panel in mil', codes: ['unit-slip'], spoil: panelsInUnit(MIL, 0.01, 1) },
+  { name: 'four panels in mil', codes: ['unit-slip'], spoil: panelsInUnit(MIL, 0.01, 4) },
+  { name: 'one panel in mm', codes: ['unit-slip'], spoil: panelsInUnit(MILLIMETRE, 0.001, 1) },
+  { name: 'one panel in inch', codes: ['unit-slip'], spoil: panelsInUnit(INCH, 0.0001, 1) },
+  {
+    name: 'a panel in mil, one in mm and one in inch',
+    codes: ['unit-slip'],
+    spoil: (readings, random) => {
+      const [mil, mm, inch] = somePanels(readings, random, 3);
+      const umPer = (panel: string): number =>
+        panel === mil ? MIL : panel === mm ? MILLIMETRE : panel === inch ? INCH : 1;
+      return changed(readings, ({ panel, thickness }) =>
+        umPer(panel) === 1 ? thickness : rounded(thickness / umPer(panel), 0.0001),
+      );
+    },
+  },
+  {
+    name: 'the whole survey in mm',
+    codes: ['unit-slip'],
+    spoil: panelsInUnit(MILLIMETRE, 0.001, 11),
+  },
+  {
+    name: 'quarters and rear doors swapped, the front ones right',
+    codes: ['sides-swapped'],
+    spoil: swapSides(/^(quarter|door-rear)/),
+  },
+  {
+    name: 'quarters swapped, each point read three times',
+    codes: ['sides-swapped'],
+    spoil: swapSides(/^quarter/),
+    habit: { repeats: 3, points: 3 },
+  },
+  {
+    name: 'front doors swapped, at marks',
+    codes: ['sides-swapped'],
+    spoil: swapSides(/^door-front/),
+    habit: { marked: true },
+    // Two doors whose film happens to be alike at every mark cannot be told apart.
+    seen: 0.75,
+  },
+  {
+    name: 'wings and doors swapped, at marks',
+    codes: ['sides-swapped'],
+    spoil: swapSides(/^(wing|door)/),
+    habit: { marked: true },
+  },
+  {
+    name: 'two panels with one value at every point',
+    codes: ['values-alike'],
+    spoil: (readings, random) => {
+      const panels = somePanels(readings, random, 2);
+      return changed(readings, ({ panel, thickness }) =>
+        panels.includes(panel)
+          ? (readings.find((one) => one.panel === panel)?.thickness ?? thickness)
+          : thickness,
+      );
+    },
+    habit: { step: 1 },
+  },
+  {
+    name: 'four panels copied from one, one value in five changed by 1 µm',
+    codes: ['values-repeated', 'too-regular'],
+    spoil: (readings, random) => {
+      const panels = somePanels(readings, random, 5);
+      const from = readings.filter(({ panel }) => panel === panels[0]);
+      return changed(readings, ({ panel, point, thickness }) => {
+        if (!panels.slice(1).includes(panel)) return thickness;
+        const value = from.find((one) => one.point === point)?.thickness ?? thickness;
+        return point === '3' ? value + (random() < 0.5 ? 1 : -1) : value;
+      });
+    },
+    habit: { step: 1 },
+  },
+  {
+    name: 'values in order on half of the panels',
+    codes: ['values-in-order'],
+    spoil: (readings, random) => {
+      const panels = somePanels(readings, random, 6);
+      return panelsOf(readings).flatMap((panel) => {
+        const own = readings.filter((one) => one.panel === panel);
+        const sorted = own.map(({ thickness }) => thickness).sort((a, b) => a - b);
+        return panels.includes(panel) ? changed(own, (_, i) => sorted[i] ?? 0) : own;
+      });
+    },
+  },
+  {
+    name: 'half of the panels made up about a mean',
+    codes: ['too-regular'],
+    spoil: (readings, random) => {
+      const panels = somePanels(readings, random, 6);
+      return panelsOf(readings).flatMap((panel) => {
+        const own = readings.filter((one) => one.panel === panel);
+        const centre = own.reduce((sum, { thickness }) => sum + thickness, 0) / own.length;
+        return panels.includes(panel)
+          ? changed(own, () => rounded(centre + normal(random), 0.1))
+          : own;
+      });
+    },
+    seen: 0.8,
+  },
+];

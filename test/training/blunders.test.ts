@@ -1,0 +1,309 @@
+/** Blunders and faults one at a time, on a class that is drawn once: what is told, and where. */
+import { describe, expect, test } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
+import type { Reading } from '../../src/film/reading.ts';
+import { copiedSurveys } from '../../src/training/copied-surveys.ts';
+import { followedSurveys } from '../../src/training/followed-surveys.ts';
+import { gradeTrainee } from '../../src/training/grade-trainee.ts';
+import { consensusReference, expertReference } from '../../src/training/reference.ts';
+import { leastPointSd } from '../../src/training/steady-hand.ts';
+import { normal, seededRandom } from '../samples/seeded-random.ts';
+import {
+  changed,
+  drawCar,
+  gradeAgainst,
+  type Habit,
+  marking,
+  model,
+  readCar,
+  rounded,
+  sigmaPt,
+  surveyOf,
+  usualHabit,
+} from './true-class.ts';
+
+const random = seededRandom(3_117);
+const car = drawCar(random);
+const coarse: Habit = { ...usualHabit, step: 1 };
+const marked: Habit = { ...usualHabit, marked: true };
+const expert = expertReference(surveyOf(readCar(random, car, { ...marked, repeats: 3 })));
+const own = readCar(random, car, coarse);
+const atMarks = readCar(random, car, marked);
+
+const told = (readings: readonly Reading[], reference = expert) =>
+  gradeAgainst(surveyOf(readings), reference).reasons;
+const textOf = (readings: readonly Reading[], code: string): string =>
+  told(readings).find((one) => one.code === code)?.text ?? '';
+const on = (panels: RegExp, change: (value: number, k: number) => number) => {
+  const places = new Map<string, number>();
+  return changed(own, ({ panel, thickness }) => {
+    if (!panels.test(panel)) return thickness;
+    const k = places.get(panel) ?? 0;
+    places.set(panel, k + 1);
+    return change(thickness, k);
+  });
+};
+
+describe('a slip of the pen', () => {
+  test('is told with its unit and what it did', () => {
+    const roof = (change: (value: number) => number) => on(/^roof$/, change);
+    expect(
+      textOf(
+        roof((value) => rounded(value / 25.4, 0.01)),
+        'unit-slip',
+      ),
+    ).toMatch(
+      /^roof: point 1 reads .* \(and 4 more on this panel\), 1\/25\.4 of the reference: mil and µm mixed up/u,
+    );
+    expect(
+      textOf(
+        roof((value) => value / 1000),
+        'unit-slip',
+      ),
+    ).toContain('mm and µm mixed up');
+    expect(
+      textOf(
+        roof((value) => value / 25_400),
+        'unit-slip',
+      ),
+    ).toContain('inch and µm mixed up');
+    expect(
+      textOf(
+        roof((value) => value * 100),
+        'decimal-slip',
+      ),
+    ).toContain('a hundred times');
+    const one = on(/^roof$/, (value, k) => (k === 2 ? value * 10 : value));
+    expect(textOf(one, 'decimal-slip')).toMatch(/^roof: point 3 reads \d+ µm, ten times/u);
+  });
+
+  test('of the whole survey is one word, and nothing is called made up', () => {
+    const inMil = changed(own, ({ thickness }) => rounded(thickness / 25.4, 0.1));
+    const reasons = told(inMil);
+    expect(reasons.map(({ code }) => code)).not.toContain('too-regular');
+    expect(reasons.map(({ code }) => code)).not.toContain('panel-off');
+    expect(reasons[0]?.text).toMatch(/^55 readings are 1\/25\.4 of the reference/u);
+  });
+
+  test('is left out of the limits of agreement', () => {
+    const slipped = changed(atMarks, ({ thickness }, i) => (i === 2 ? 10 * thickness : thickness));
+    const clean = gradeAgainst(surveyOf(atMarks), expert).agreement;
+    const found = gradeAgainst(surveyOf(slipped), expert).agreement;
+    expect(found?.count).toBe(10);
+    expect(found?.sd).toBeLessThan(2 * (clean?.sd ?? 0));
+  });
+});
+
+describe('sides', () => {
+  const swap = (of: RegExp, readings: readonly Reading[]) =>
+    readings.map((one) => {
+      const { panel } = one;
+      if (!of.test(panel)) return one;
+      const side = panel.endsWith('-left') ? '-right' : '-left';
+      return { ...one, panel: panel.replace(/-(left|right)$/, side) };
+    });
+
+  test('swapped all over the car are told once, at the first panel that shows it', () => {
+    const reasons = told(swap(/-(left|right)$/, atMarks)).filter(
+      ({ code }) => code === 'sides-swapped',
+    );
+    expect(reasons).toHaveLength(1);
+    expect(reasons[0]?.text).toContain('all over the car');
+    expect(reasons[0]?.panels).toHaveLength(8);
+  });
+
+  test('swapped on two doors whose means are alike show at their marks', () => {
+    const reasons = told(swap(/^door-front/, atMarks)).filter(
+      ({ code }) => code === 'sides-swapped',
+    );
+    expect(reasons.map(({ panels }) => [...panels].sort())).toEqual([
+      ['door-front-left', 'door-front-right'],
+    ]);
+    expect(told(swap(/^door-front/, own)).map(({ code }) => code)).not.toContain('sides-swapped');
+  });
+
+  test('say nothing of panels that the reference does not have', () => {
+    const part = expertReference(
+      surveyOf(readCar(random, car, marked).filter(({ panel }) => panel !== 'door-front-left')),
+    );
+    expect(told(swap(/^door-front/, atMarks), part).map(({ code }) => code)).not.toContain(
+      'sides-swapped',
+    );
+  });
+});
+
+describe('values that nobody read', () => {
+  test('alike at all points are named with their panels', () => {
+    const flat = on(/^(roof|boot|bonnet)$/, () => 118);
+    expect(textOf(flat, 'values-alike')).toMatch(/^bonnet, .*: all points read the same/u);
+    expect(told(flat).map(({ code }) => code)).not.toContain('too-regular');
+  });
+
+  test('repeated from another panel are named with both', () => {
+    const values = own.filter(({ panel }) => panel === 'roof').map(({ thickness }) => thickness);
+    const copied = on(/^boot$/, (_, k) => values[k] ?? 0);
+    expect(textOf(copied, 'values-repeated')).toMatch(
+      /(roof|boot lid) and (roof|boot lid): the same/u,
+    );
+  });
+
+  test('that only rise are counted over the panels', () => {
+    const rising = on(/./, (_, k) => 110 + 2 * k);
+    expect(textOf(rising, 'values-in-order')).toMatch(
+      /^on 1[01] of 1[01] panels the values only rise/u,
+    );
+  });
+
+  test('that are too regular on all panels are told of the survey, on some by their names', () => {
+    const about = (of: RegExp) => on(of, (_, k) => 116 + (k % 2 === 0 ? 0.4 : -0.3) - 0.1 * k);
+    expect(textOf(about(/./), 'too-regular')).toContain('on a panel differ by');
+    expect(textOf(about(/^(door|wing-front-left)/), 'too-regular')).toMatch(
+      /on 5 of 9 panels \(.*front left wing.*\) differ by/u,
+    );
+  });
+
+  test('are no matter where the reference has no even film to hold them against', () => {
+    const repaired = changed(atMarks, ({ thickness }) => thickness + 200);
+    const reference = expertReference(surveyOf(repaired));
+    expect(told(repaired, reference).map(({ code }) => code)).not.toContain('too-regular');
+  });
+});
+
+describe('a survey as a whole', () => {
+  test('that reads less all over the car is told so, with the nearer end of what it may be first', () => {
+    const text = textOf(readCar(random, car, { ...marked, bias: -12 }), 'car-off');
+    const [, near, far] =
+      /reads .* less than the reference .* \(([\d.]+) to ([\d.]+) µm\)/u.exec(text) ?? [];
+    expect(Number(near)).toBeLessThan(Number(far));
+    expect(Number(near)).toBeGreaterThan(8);
+  });
+
+  test('of a rubric that weighs only what nothing was read for comes to nothing', () => {
+    const { mark } = gradeTrainee({
+      trainee: surveyOf(own),
+      reference: expert,
+      sigmaPt,
+      gauges: { same: true, stated: false },
+      marking: {
+        ...marking,
+        weights: { accuracy: 0, coverage: 0, lowPoints: 0, repairs: 0, repeatability: 1 },
+      },
+      model,
+    });
+    expect(mark.share).toBe(0);
+  });
+
+  test('has no zeta score where nothing is uncertain on either side', () => {
+    const certain = { ...surveyOf(atMarks), repeatability: micrometres(0) };
+    const { scores } = gradeAgainst(certain, expertReference(certain));
+    expect(scores.map(({ zeta }) => zeta)).toEqual(Array(11).fill(null));
+  });
+
+  test('with a gauge of its own is allowed for by the panels that the reference has as well', () => {
+    const part = expertReference(
+      surveyOf(readCar(random, car, marked).filter(({ panel }) => panel !== 'roof')),
+    );
+    const grade = gradeTrainee({
+      trainee: surveyOf(atMarks),
+      reference: part,
+      sigmaPt,
+      gauges: { same: false, stated: false },
+      marking,
+      model,
+    });
+    expect(Math.abs(grade.bias?.z ?? 9)).toBeLessThan(1);
+  });
+
+  test('misses a low spot without a word of it where the panel itself is told as keyed wrongly', () => {
+    const spoiled = changed(atMarks, ({ panel, point, thickness }) =>
+      panel !== 'wing-front-right' ? thickness : point === '4' ? thickness + 32 : thickness / 25.4,
+    );
+    const codes = told(spoiled).map(({ code }) => code);
+    expect(codes).toContain('unit-slip');
+    expect(codes).not.toContain('low-spot-missed');
+  });
+});
+
+describe('the consensus', () => {
+  test('has the condition that most surveys say, whoever comes first', () => {
+    const painted = changed(own, ({ panel, thickness }) =>
+      panel === 'roof' ? thickness + 200 : thickness,
+    );
+    const reference = consensusReference(
+      [own, painted, painted].map((one) => surveyOf(one)),
+      model.class,
+    );
+    expect(reference.panels.get('roof')).toMatchObject({ condition: 'refinished', repaired: true });
+  });
+});
+
+describe('surveys of one class', () => {
+  const class_ = Array.from({ length: 5 }, () => readCar(random, car, coarse));
+  const first = class_[0] ?? [];
+  const copy = changed(first, ({ thickness }, i) => (i % 6 === 0 ? thickness + 2 : thickness));
+  const nearly = changed(first, ({ thickness }) => rounded(thickness + normal(random), 0.1));
+
+  test('that hold the same values are told with how many', () => {
+    const surveys = [...class_, copy].map((one) => surveyOf(one));
+    expect(copiedSurveys(surveys, model.slips)).toEqual([{ surveys: [0, 5], same: 45, of: 55 }]);
+    expect(copiedSurveys(surveys.slice(0, 5), model.slips)).toEqual([]);
+  });
+
+  test('that lie nearer to each other than the class does are told with how near', () => {
+    const surveys = [...class_, nearly].map((one) => surveyOf(one));
+    const [pair, ...others] = followedSurveys(surveys, model.slips);
+    expect(others).toEqual([]);
+    expect(pair?.surveys).toEqual([surveys[0], surveys[5]]);
+    expect(pair?.of).toBe(55);
+    expect(pair?.apart).toBeLessThan(1.5);
+    expect(pair?.usual).toBeGreaterThan(4);
+  });
+
+  test('too few, or with too few points in common, say nothing of that', () => {
+    const of = (...all: readonly (readonly Reading[])[]) =>
+      followedSurveys(
+        all.map((one) => surveyOf(one)),
+        model.slips,
+      );
+    expect(of(first, nearly, class_[1] ?? [])).toEqual([]);
+    const few = class_.slice(1).map((one) => one.filter(({ panel }) => panel === 'roof'));
+    expect(of(first, nearly, ...few)).toEqual([]);
+    const roofs = [first, nearly, ...class_.slice(1)].map((one) =>
+      one.filter(({ panel }) => panel === 'roof'),
+    );
+    expect(
+      copiedSurveys(
+        roofs.map((one) => surveyOf(one)),
+        model.slips,
+      ),
+    ).toEqual([]);
+  });
+
+  test('where the others share no points among themselves are held to what a steady hand repeats to', () => {
+    const nine = (): readonly Reading[] => readCar(random, car, { ...usualHabit, points: 9 });
+    const one = nine();
+    const parts = [/^(bonnet|wing|roof)/, /^door/, /^(quarter|boot)/].map((of) =>
+      nine().filter(({ panel }) => of.test(panel)),
+    );
+    const pairsWith = (other: readonly Reading[]) =>
+      followedSurveys(
+        [one, other, ...parts].map((readings) => surveyOf(readings)),
+        model.slips,
+      ).length;
+    expect(
+      pairsWith(changed(one, ({ thickness }) => rounded(thickness + normal(random), 0.1))),
+    ).toBe(0);
+    expect(
+      pairsWith(changed(one, ({ thickness }, i) => (i === 0 ? thickness + 3 : thickness))),
+    ).toBe(1);
+  });
+
+  test('are known to repeat as well as their own repeats say, and no worse than is usual', () => {
+    const repeated = (sd: number) =>
+      surveyOf(readCar(random, car, { ...usualHabit, repeats: 3, repeatability: sd }));
+    const usual = surveyOf(first).repeatability;
+    expect(leastPointSd(repeated(0.4))).toBeLessThan(0.3);
+    expect(leastPointSd(repeated(6))).toBeCloseTo(usual / Math.sqrt(3), 6);
+    expect(leastPointSd(surveyOf(first))).toBeCloseTo(usual / 3, 6);
+  });
+});
