@@ -24,19 +24,13 @@ export function parseArguments(command: Command, words: readonly string[]): Outc
     return { value: { kind: 'run', operands: words, options: {} }, diagnostics: [] };
   }
   const parser = parserOf(command);
-  let help = '';
-  parser.exitOverride().configureOutput({
-    writeOut: (text) => {
-      help += text;
-    },
-    writeErr: () => {},
-  });
+  parser.exitOverride().configureOutput({ writeOut: () => {}, writeErr: () => {} });
   try {
     parser.parse([...words], { from: 'user' });
   } catch (problem) {
     if (!(problem instanceof CommanderError)) throw problem;
     return problem.code === 'commander.helpDisplayed'
-      ? { value: { kind: 'help', text: help }, diagnostics: [] }
+      ? { value: { kind: 'help', text: helpAskedFor(command, words) }, diagnostics: [] }
       : { diagnostics: [usageProblem(command.name, problem)] };
   }
   const options = parser.opts() as TypedOptions;
@@ -49,33 +43,50 @@ const isOptionAskedAbout = (command: Command, words: readonly string[]): boolean
   words.length === 1 &&
   words.every((word) => word.startsWith('-') && word !== '-h' && word !== '--help');
 
-/** Help of one command, as `leastcut COMMAND --help` prints it. */
+const helpAskedFor = (command: Command, words: readonly string[]): string =>
+  words.includes('--help') ? commandHelp(command) : shortHelp(command);
+
+/** Help of one command, as `leastcut COMMAND --help` prints it: every option, and examples. */
 export const commandHelp = (command: Command): string => {
-  let text = '';
-  parserOf(command)
-    .configureOutput({
-      writeOut: (part) => {
-        text += part;
-      },
-    })
-    .outputHelp();
-  return text;
+  const examples = command.examples.map((one) => `  ${one}`).join('\n');
+  return helpText(parserOf(command).addHelpText('after', `\nExamples:\n${examples}`));
 };
 
-function parserOf(command: Command): Parser {
+/** As `leastcut COMMAND -h` prints it: what is the command's own. */
+export function shortHelp(command: Command): string {
+  const [example = ''] = command.examples;
+  const own = optionsOf(command).filter((name) => groupOf(name) === OWN_GROUP);
+  const others = optionsOf(command).length + 1 - own.length;
+  const parser = parserOf(command, own).addHelpText(
+    'after',
+    `\nExample:\n  ${example}\n\nleastcut ${command.name} --help has ${others} more options, and more examples.`,
+  );
+  return helpText(parser.helpOption(false));
+}
+
+function helpText(parser: Parser): string {
+  let text = '';
+  const writeOut = (part: string): void => {
+    text += part;
+  };
+  parser.configureOutput({ writeOut }).outputHelp();
+  return text;
+}
+
+function parserOf(command: Command, names: readonly OptionName[] = optionsOf(command)): Parser {
   const parser = new Parser(`leastcut ${command.name}`)
     .description(`${command.summary[0]?.toUpperCase()}${command.summary.slice(1)}.`)
     .usage(`[options] ${command.operands}`)
     .argument('[operands...]')
     .addHelpOption(new Option(helpOption.flags, helpOption.summary).helpGroup(OUTPUT_GROUP))
     .allowExcessArguments(true)
-    .allowUnknownOption(command.asksAboutOptions === true)
-    .addHelpText('after', `\nExamples:\n${command.examples.map((one) => `  ${one}`).join('\n')}`);
+    .allowUnknownOption(command.asksAboutOptions === true);
   parser.configureHelp({ visibleArguments: () => [] });
-  for (const name of optionsOf(command)) parser.addOption(optionOf(name, command));
+  for (const name of names) parser.addOption(optionOf(name, command));
   return parser;
 }
 
+const OWN_GROUP = 'Options:';
 const OUTPUT_GROUP = 'Output:';
 
 /** The heading an option stands under in the help: what a job needs comes first. */
@@ -83,7 +94,7 @@ function groupOf(name: OptionName): string {
   if (commonOptions.includes(name) || name === 'fields') return OUTPUT_GROUP;
   return readingOptions.includes(name)
     ? 'How the export is read, where it does not say:'
-    : 'Options:';
+    : OWN_GROUP;
 }
 
 function optionOf(name: OptionName, command: Command): Option {

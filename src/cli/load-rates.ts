@@ -8,7 +8,7 @@ import type { World } from './command.ts';
 import { readSettingsFile } from './load-settings.ts';
 
 /** Where it lies, as the run finds it. */
-export function ratesPath({ ratesFile }: Pick<Settings, 'ratesFile'>): string | undefined {
+function ratesPath({ ratesFile }: Pick<Settings, 'ratesFile'>): string | undefined {
   if (ratesFile === undefined) return undefined;
   const { value, folder } = ratesFile;
   return isAbsolute(value) || folder === '' ? value : join(folder, value);

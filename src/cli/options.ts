@@ -85,6 +85,10 @@ export const optionSpecs = {
     summary: 'the plan as a card to work from in the bay, with boxes to tick',
   },
   plan: { flags: '--plan <file>', summary: 'plan that was worked to (plan --format json)' },
+  worked: {
+    flags: '--worked <file>',
+    summary: 'sets worked of the plan (CSV): panel, step, sets; else all of it',
+  },
   marked: { flags: '--marked', summary: 'every point was marked: names alike are one place' },
   gaugeAfter: {
     flags: '--gauge-after <file>',
@@ -303,7 +307,10 @@ export const optionSpecs = {
 } as const satisfies Record<string, OptionSpec>;
 
 /** Known everywhere, also where no command stands. */
-export const helpOption: OptionSpec = { flags: '-h, --help', summary: 'show this help' };
+export const helpOption: OptionSpec = {
+  flags: '-h, --help',
+  summary: 'help: -h what is most used, --help every option and examples',
+};
 
 export type OptionName = keyof typeof optionSpecs;
 
@@ -353,6 +360,7 @@ export type TypedOptions = {
   readonly history?: string;
   readonly card?: boolean;
   readonly plan?: string;
+  readonly worked?: string;
   readonly marked?: boolean;
   readonly gaugeAfter?: string;
   readonly gloss?: string;

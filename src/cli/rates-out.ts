@@ -5,16 +5,13 @@ import { ratesFileText } from '../report/methods/rates-file.ts';
 import { type AddedObservations, addObservations } from '../tasks/methods/add-observations.ts';
 import type { Settings } from '../tasks/settings/settings.ts';
 import type { Answer } from './command.ts';
-import { ratesPath } from './load-rates.ts';
 import type { TypedOptions } from './options.ts';
-import { isSameFile } from './settings-files.ts';
 
 /** Before anything is reckoned: what an observation has to be of. */
-export async function ratesOutProblem(
+export function ratesOutProblem(
   { ratesOut, date }: TypedOptions,
   vehicle: string | null,
-  settings: Settings,
-): Promise<Diagnostic | undefined> {
+): Diagnostic | undefined {
   if (ratesOut === undefined) return undefined;
   if (date === undefined) {
     return error('usage-option-value', '--rates-out needs the day of the work', {
@@ -26,13 +23,7 @@ export async function ratesOutProblem(
       hint: 'name it in the job file ("vehicle": { "id": "…" }), so that its own spots never count for it twice',
     });
   }
-  const path = ratesPath(settings);
-  return path !== undefined && (await isSameFile(ratesOut, path))
-    ? error('output-is-input', `"${ratesOut}" is one of the inputs`, {
-        at: { file: ratesOut },
-        hint: 'an input is never changed: name another file',
-      })
-    : undefined;
+  return undefined;
 }
 
 export type KeptObservations = Pick<AddedObservations, 'added' | 'already'> & Pick<Answer, 'files'>;

@@ -69,6 +69,10 @@ export function asciiDecision(
   return { ascii: !/utf-?8/i.test(locale), why: `${variable} is ${locale}` };
 }
 
+/** The same for this process. */
+export const isAscii = (typed: boolean | undefined, stream: Stream): boolean =>
+  asciiDecision(typed, stream, process.env, process.platform).ascii;
+
 /** Blue and bold only: safe for every kind of colour vision, and the words stand without it. */
 export function textStyle(width: number, colour: boolean): TextStyle {
   const chalk = new Chalk({ level: colour ? 1 : 0 });

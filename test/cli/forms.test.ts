@@ -1,9 +1,12 @@
 /** Every page in every form that people read: plain, ASCII, Markdown, and at every width. */
 import { spawnSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { asciiDecision } from '../../src/cli/terminal.ts';
 import { displayWidth } from '../../src/render/printable.ts';
 import { program, projectRoot, runLeastcut } from './run-leastcut.ts';
+import { temporaryFolder } from './temporary-folder.ts';
 
 const saloon = 'samples/sound-saloon';
 const coupe = 'samples/older-coupe';
@@ -18,6 +21,9 @@ const pages: readonly (readonly string[])[] = [
   ['plan', `${saloon}/readings.csv`, '--card'],
   ['quote', `${saloon}/readings.csv`, '--shop', 'samples/shop.json'],
   ['spot', `${coupe}/spots.csv`],
+  ['compare', `${saloon}/readings.csv`, `${saloon}/after.csv`, '--marked'],
+  ['grade', 'samples/class/reference.csv', 'samples/class/bram.csv'],
+  ['gauge', 'samples/gauge-checks.csv', '--adjust'],
   ['template', 'list'],
   ['template', 'sheet', 'coupe'],
   ['methods', 'show', 'da/foam-medium/medium'],
@@ -175,5 +181,36 @@ describe.concurrent('a misspelt word is answered with the one that was meant', (
     const { err, code } = await runLeastcut(words);
     expect(code).not.toBe(0);
     expect(err).toMatch(new RegExp(`did you mean "?${meant}"?[?,]`));
+  });
+});
+
+describe.concurrent('a misspelt word in a file is answered with the one that was meant', () => {
+  const job = (keys: object): string => JSON.stringify({ schema: 'leastcut/job/1', ...keys });
+  test.each([
+    ['a key', 'job.json', job({ finsh: 'matte' }), '--job', 'finish'],
+    ['a word', 'job.json', job({ finish: 'mate' }), '--job', 'matte'],
+    ['a panel', 'job.json', job({ panels: { bonet: {} } }), '--job', 'bonnet'],
+    ['a panel', 'defects.csv', 'panel,defect,grade\nbonet,swirl-marks,3\n', '--defects', 'bonnet'],
+    [
+      'a defect',
+      'defects.csv',
+      'panel,defect,grade\nroof,swirl-mraks,3\n',
+      '--defects',
+      'swirl-marks',
+    ],
+    ['a needed column', 'defects.csv', 'panel,defct,grade\n', '--defects', 'defect'],
+    ['any column', 'defects.csv', 'panel,defect,grde\nroof,swirl-marks,3\n', '--defects', 'grade'],
+    [
+      'a number of the model',
+      'shop.json',
+      '{"schema":"leastcut/shop/1","numbers":{"film.limits.life_mu":3}}',
+      '--shop',
+      'film.limits.life_um',
+    ],
+  ])('%s of %s', async (_, name, content, option, meant) => {
+    const file = join(temporaryFolder(), name);
+    writeFileSync(file, content);
+    const { err } = await runLeastcut(['plan', readings, option, file]);
+    expect(err).toMatch(new RegExp(`did you mean "${meant}"`));
   });
 });

@@ -1,7 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { type Run, runLeastcut } from './run-leastcut.ts';
+import type { Run } from './run-command.ts';
+import { runLeastcut } from './run-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const panels = ['bonnet', 'roof', 'boot', 'front-left-door', 'front-right-door'];

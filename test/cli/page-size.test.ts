@@ -14,7 +14,7 @@ const pages = [
   { page: 'plan with the job', words: ['plan', readings, ...job] },
   { page: 'plan with job and defects', words: ['plan', readings, ...job, ...defects] },
 ];
-const LIMITS = /^(clear|life|total|n = 1|matte|covered|fresh|spot 1st|no data)$/;
+const LIMITS = /^(clear|life|total|n = 1|matte|covered|fresh|spot 1st|line|no data)$/;
 
 describe.concurrent.each(pages)('the $page of a car of 13 panels', ({ words }) => {
   test.each([80, 120])('is at most 48 lines of %i columns', async (width) => {

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { carsCsv } from './cars.ts';
@@ -56,6 +56,47 @@ describe.concurrent('pipes', () => {
       );
     },
   );
+
+  test('a disk that fills half way through is exit 73 as well, not a page that ends early', async () => {
+    const out = join(temporaryFolder(), 'survey.html');
+    const words = 'survey samples/sound-saloon/readings.csv --format html';
+    const { code, err } = await runShell(`ulimit -f 4; ${leastcut} ${words} > ${out}`);
+    expect(statSync(out).size).toBe(4096);
+    expect(code).toBe(73);
+    expect(err).toBe(
+      'leastcut: error[output-unwritable]: standard output cannot be written (EFBIG)\n',
+    );
+  });
+
+  test('an input is not added to by its own result', async () => {
+    const file = join(temporaryFolder(), 'readings.csv');
+    copyFileSync('samples/sound-saloon/readings.csv', file);
+    const { code, err } = await runShell(`${leastcut} survey ${file} >> ${file}`);
+    expect(code).toBe(73);
+    expect(err).toContain('standard output goes into one of the inputs');
+    expect(readFileSync(file, 'utf8')).toBe(
+      readFileSync('samples/sound-saloon/readings.csv', 'utf8'),
+    );
+  });
+
+  test('a batch begins no more jobs once its reader has gone, and says how many it did', async () => {
+    const line = `${leastcut} batch ${manyCars()} --command survey --workers 1 | head -n 1`;
+    const { code, out, err } = await runShell(line);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ schema: 'leastcut/batch/1', seq: 1 });
+    expect(err).toMatch(/^leastcut: 400 jobs: \d{1,2} done, 3\d\d not begun\n$/);
+  });
+
+  test('a pipe may stand where a file is named, also one that is looked at before it is read', async () => {
+    const file = 'samples/sound-saloon/readings.csv';
+    const [survey, batch] = await Promise.all(
+      ['survey', 'batch --command survey'].map((words) =>
+        runShell(`${leastcut} ${words} --format ndjson <(cat ${file})`),
+      ),
+    );
+    expect(survey).toMatchObject({ code: 0, err: '' });
+    expect(batch).toMatchObject({ code: 0, err: 'leastcut: 1 job: 1 done\n' });
+  });
 
   test('standard input is read where it is named and where no file is', async () => {
     const file = 'samples/sound-saloon/readings.csv';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { jsonSchemaOf } from '../../src/formats/json-schemas.ts';
 import { machineRecords, type RecordName } from '../../src/formats/records/machine-records.ts';
 import { schemaFaults } from './json-schema-faults.ts';
-import { recordedOutputs } from './recorded-files.ts';
+import { outputsWithRecords, recordedOutputs } from './recorded-files.ts';
 
 const records = recordedOutputs().map(({ name, text }) => {
   const record = JSON.parse(text) as { readonly schema: `leastcut/${RecordName}/1` };
@@ -28,6 +28,11 @@ describe('records that the program was recorded to write', () => {
     // What doctor says is of the machine it runs on: its own test asks for it.
     const commands = new Set<string>(['doctor', ...records.map(({ command }) => command)]);
     expect([...commands].sort()).toEqual(Object.keys(machineRecords).sort());
+  });
+
+  test('are looked at wherever a case prints one', () => {
+    const looked = new Set(records.map(({ name }) => name));
+    expect(outputsWithRecords().filter(({ name }) => !looked.has(name))).toEqual([]);
   });
 
   test('are failures too', () => {

@@ -53,6 +53,27 @@ describe('a plan read again', () => {
     ]);
   });
 
+  test('keeps the stages of the trade in their order, or is refused with the reason', () => {
+    const messages = (...stages: readonly string[]) =>
+      read({ ...plan, stages: stages.map((stage) => ({ stage })) }).diagnostics.map(
+        ({ code, message, at }) => [code, message, at?.line],
+      );
+    const washed = ['pre-wash', 'wash', 'tar', 'wash-again', 'clay', 'dry'];
+    expect(messages(...washed)).toEqual([]);
+    const swapped = messages('pre-wash', 'wash', 'clay', 'tar', 'wash-again', 'dry');
+    expect(swapped).toEqual([
+      [
+        'stage-order',
+        '"clay" stands before "wash-again": the solvent must be off the paint before clay',
+        expect.any(Number),
+      ],
+    ]);
+    const early = messages('wash', 'dry', 'inspect', 'read', 'mask', 'finish', 'clay');
+    expect(early.map(([, message]) => message)).toContain(
+      '"finish" stands before "clay": a machine would grind in what is not off yet',
+    );
+  });
+
   test('is refused where it is the record of another command, or of a plan that came to nothing', () => {
     const messages = (text: object) => read(text).diagnostics.map(({ message }) => message);
     expect(messages({ ...plan, schema: 'leastcut/survey/1' })[0]).toContain('schema');

@@ -23,6 +23,13 @@ export const recordedOutputs = (): readonly RecordedJson[] =>
       return (one ? [text] : text.trim().split('\n')).map((line) => ({ name, text: line }));
     });
 
+/** Outputs that hold a record somewhere: all of them are looked at only if they begin with one. */
+export const outputsWithRecords = (): readonly RecordedJson[] =>
+  below('test/cases', 'test/errors').filter(
+    ({ name, text }) =>
+      name.endsWith('expected.out') && /^\s*"?\{?"schema": ?"leastcut\//m.test(text),
+  );
+
 /** Not a plain list of names, and not a survey that another command goes on from. */
 const isSettings = (text: string): boolean => {
   const schema = /"schema": ?"([^"]+)"/.exec(text)?.[1];

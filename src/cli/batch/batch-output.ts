@@ -26,14 +26,13 @@ export async function openOutput(
   const head = renderCsvRow(summaryColumns(command));
   const rowOf = (line: string): string =>
     renderCsvRow(summaryRow(command, JSON.parse(line) as MachineRecord));
-  const write = async (text: string): Promise<boolean> => {
-    if (main === undefined) return writeToReader(text);
-    await main.add(text);
-    return true;
-  };
+  const write = (text: string): Promise<boolean> =>
+    main === undefined ? writeToReader(text) : main.add(text);
   if (format === 'csv') await write(head);
   await beside?.add(head);
-  const summarise = async (line: string): Promise<void> => beside?.add(rowOf(line));
+  const summarise = async (line: string): Promise<void> => {
+    await beside?.add(rowOf(line));
+  };
   return {
     add: async (line) => {
       await summarise(line);

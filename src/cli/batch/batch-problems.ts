@@ -2,8 +2,9 @@
 import { stat } from 'node:fs/promises';
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import type { Command, World } from '../command.ts';
-import { outputProblem } from '../files.ts';
 import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
+import { outputProblem } from '../output-problem.ts';
+import { seekSettingsFiles } from '../settings-files.ts';
 import { filesOfTask, type JobTask } from './job-task.ts';
 import { partName } from './line-file.ts';
 import type { JobList } from './open-list.ts';
@@ -39,7 +40,7 @@ export function withoutOutput({ resume, out, format }: TypedOptions): Diagnostic
 /** What an earlier run left is not thrown away unasked. */
 export async function unfinishedOutput({ out, resume, force }: TypedOptions) {
   if (out === undefined || resume === true || force === true) return undefined;
-  const path = partName(out);
+  const path = await partName(out);
   const there = await stat(path).then(
     () => true,
     () => false,
@@ -52,13 +53,19 @@ export async function unfinishedOutput({ out, resume, force }: TypedOptions) {
     : undefined;
 }
 
-/** A list names inputs that the command line does not. */
+/** A list names inputs that the command line does not, and settings are found. */
 export async function outputAmongInputs(
   list: JobList,
   { out, summary, force = false }: TypedOptions,
+  { surroundings }: Pick<World, 'surroundings'>,
 ): Promise<Diagnostic | undefined> {
-  if (!force || list.kind !== 'jobs' || !Array.isArray(list.tasks)) return undefined;
-  const inputs = [...new Set((list.tasks as readonly JobTask[]).flatMap(filesOfTask))];
+  if (!force) return undefined;
+  const tasks = list.kind === 'jobs' && Array.isArray(list.tasks) ? list.tasks : [];
+  const found = (await seekSettingsFiles(surroundings)).filter((file) => file.found);
+  const inputs = [
+    ...new Set((tasks as readonly JobTask[]).flatMap(filesOfTask)),
+    ...found.map(({ path }) => path),
+  ];
   for (const name of [out, summary]) {
     const problem = name === undefined ? undefined : await outputProblem(name, force, inputs);
     if (problem !== undefined) return problem;

@@ -1,14 +1,17 @@
 /**
  * A file that grows by whole lines under the name `OUT.part`, and becomes OUT when all are there. What
- * was killed half way leaves its lines behind, the last perhaps torn.
+ * was killed half way leaves its lines behind, the last perhaps torn. A pipe or a device, which nothing
+ * may take the place of, is written directly.
  */
 import { type FileHandle, open, rename, truncate } from 'node:fs/promises';
-import { type Diagnostic, error } from '../../base/diagnostics.ts';
+import { fileBehind, statOrNothing } from '../output-files.ts';
+import { readerHasGone } from '../system-code.ts';
 
-export const partName = (out: string): string => `${out}.part`;
+export const partName = async (out: string): Promise<string> => `${await fileBehind(out)}.part`;
 
 export type LineFile = {
-  readonly add: (line: string) => Promise<void>;
+  /** False once nobody reads any more. */
+  readonly add: (line: string) => Promise<boolean>;
   readonly finish: () => Promise<void>;
   /** Leaves what is written under its temporary name. */
   readonly leave: () => Promise<void>;
@@ -16,26 +19,25 @@ export type LineFile = {
 
 /** Goes on behind the first `keep` bytes of what is there. */
 export async function openLineFile(out: string, keep: number): Promise<LineFile> {
-  const path = partName(out);
+  const isReplaced = (await statOrNothing(out))?.isFile() ?? true;
+  const path = isReplaced ? await partName(out) : out;
   if (keep > 0) await truncate(path, keep);
   const handle: FileHandle = await open(path, keep > 0 ? 'a' : 'w');
   return {
     add: async (line) => {
-      await handle.appendFile(line);
+      try {
+        await handle.appendFile(line);
+        return true;
+      } catch (problem) {
+        if (readerHasGone(problem)) return false;
+        throw problem;
+      }
     },
     finish: async () => {
-      await handle.sync();
+      if (isReplaced) await handle.sync();
       await handle.close();
-      await rename(path, out);
+      if (isReplaced) await rename(path, await fileBehind(out));
     },
     leave: () => handle.close(),
   };
 }
-
-export const cannotWrite = (out: string, problem: unknown): Diagnostic => {
-  const code = problem instanceof Error && 'code' in problem ? String(problem.code) : '';
-  return error('output-unwritable', `"${out}" cannot be written (${code})`, {
-    at: { file: out },
-    hint: 'check the folder, its permissions and the room on the disk',
-  });
-};

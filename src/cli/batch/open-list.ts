@@ -1,5 +1,5 @@
 /** What was named as a list → its jobs, whatever form it has. */
-import { open, stat } from 'node:fs/promises';
+import { open } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { STANDARD_INPUT, saidFile } from '../../base/file-name.ts';
@@ -9,6 +9,7 @@ import { intakeOptions } from '../../tasks/read/read-vehicles.ts';
 import type { Command, World } from '../command.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
 import type { TypedOptions } from '../options.ts';
+import { statOrNothing } from '../output-files.ts';
 import { utf8Text } from '../utf8-text.ts';
 import { folderJobs } from './folder-jobs.ts';
 import { type JobColumns, jobColumns } from './job-columns.ts';
@@ -34,14 +35,14 @@ export async function openList(
   world: World,
 ): Promise<Outcome<JobList>> {
   const columns = jobColumns(command);
-  const known = name === STANDARD_INPUT ? undefined : await stat(name).catch(() => undefined);
+  const known = name === STANDARD_INPUT ? undefined : await statOrNothing(name);
   if (known?.isDirectory() === true) {
     const entries = await folderJobs(name, columns.columns);
     return entries.length === 0
       ? { diagnostics: [emptyFolder(name)] }
       : { value: listOf(entries, name, columns, options), diagnostics: [] };
   }
-  const start = await beginning(name, world);
+  const start = await beginning(name, known?.isFile() === true, world);
   if (start.value === undefined) return { diagnostics: start.diagnostics };
   const folder = name === STANDARD_INPUT ? '' : dirname(name);
   const form = formOf(start.value, columns);
@@ -79,17 +80,14 @@ function listOf(
 /** Bytes that tell a list from readings. */
 const headBytes = 64 * 1024;
 
-async function beginning(name: string, world: World): Promise<Outcome<string>> {
-  if (name === STANDARD_INPUT) {
+/** What comes through a pipe is loaded, for it comes once. */
+async function beginning(name: string, isFile: boolean, world: World): Promise<Outcome<string>> {
+  const handle = isFile ? await open(name).catch(() => undefined) : undefined;
+  if (handle === undefined) {
     const { file, diagnostics } = await world.load(name);
     return file === undefined
       ? { diagnostics }
       : { value: asText(file.bytes.subarray(0, headBytes)), diagnostics };
-  }
-  const handle = await open(name).catch(() => undefined);
-  if (handle === undefined) {
-    const { diagnostics } = await world.load(name);
-    return { diagnostics };
   }
   try {
     const { buffer, bytesRead } = await handle.read(new Uint8Array(headBytes), 0, headBytes, 0);

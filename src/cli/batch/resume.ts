@@ -31,7 +31,7 @@ export async function standing(
   const jobs: CountedJob[] = [];
   let bytes = 0;
   let undone: JobTask | undefined;
-  const path = partName(out);
+  const path = await partName(out);
   if (resume === true) {
     const sums = new Map<string, string | null>();
     for await (const { record, end } of recordsIn(path, Number.POSITIVE_INFINITY)) {

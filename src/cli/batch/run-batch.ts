@@ -4,6 +4,7 @@ import { type Diagnostic, hasErrors } from '../../base/diagnostics.ts';
 import type { Command, StreamedRun, World } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
 import type { OptionName, TypedOptions } from '../options.ts';
+import { cannotWrite } from '../output-files.ts';
 import { seekSettingsFiles } from '../settings-files.ts';
 import { type BatchOutput, openOutput } from './batch-output.ts';
 import {
@@ -14,7 +15,6 @@ import {
 } from './batch-problems.ts';
 import { inOrder, type Runner } from './in-order.ts';
 import type { JobTask } from './job-task.ts';
-import { cannotWrite } from './line-file.ts';
 import { type JobList, openList } from './open-list.ts';
 import { showProgress } from './progress.ts';
 import { standing } from './resume.ts';
@@ -57,7 +57,7 @@ export async function runBatch(
     return stopped(opened.diagnostics);
   }
   const { value: jobs } = opened;
-  const clash = await outputAmongInputs(jobs, options);
+  const clash = await outputAmongInputs(jobs, options, world);
   if (clash !== undefined) return stopped([...opened.diagnostics, clash]);
   const setup = await setupOf(world);
   const ended =

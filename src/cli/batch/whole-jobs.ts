@@ -1,5 +1,5 @@
 /** Readings in a form that is read whole, such as rows of vehicles in turn: a job for each vehicle in it. */
-import { type Diagnostic, hasErrors } from '../../base/diagnostics.ts';
+import { concerning, type Diagnostic, hasErrors } from '../../base/diagnostics.ts';
 import { fileStem } from '../../base/file-name.ts';
 import type { Command, World } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
@@ -24,14 +24,15 @@ export async function wholeJobs(
   const answer = await command.run([name], options, worlds.worldOf(sums, load));
   if (hasErrors(answer.diagnostics)) return { jobs: [], diagnostics: answer.diagnostics };
   const settingsSum = settingsSumOf(command.name, { options }, found);
-  const jobs = answer.records.map((record, i) =>
-    finished({
-      job: typeof record['vehicle'] === 'string' ? record['vehicle'] : fileStem(name),
+  const jobs = answer.records.map((record, i) => {
+    const vehicle = typeof record['vehicle'] === 'string' ? record['vehicle'] : null;
+    return finished({
+      job: vehicle ?? fileStem(name),
       ...{ seq: i + 1, command: command.name, status: 'done', settingsSum },
       exit: answer.answersNo?.[i] === true ? exitCodes.answerIsNo : exitCodes.done,
       inputs: [...sums].map(([file, sha256]) => ({ file, sha256 })),
-      ...{ diagnostics: answer.diagnostics, result: record },
-    }),
-  );
+      ...{ diagnostics: concerning(vehicle, answer.diagnostics), result: record },
+    });
+  });
   return { jobs, diagnostics: [] };
 }

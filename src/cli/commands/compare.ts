@@ -2,7 +2,8 @@ import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diag
 import type { Placed } from '../../formats/placed.ts';
 import { type PlanFile, readPlanFile } from '../../formats/plan-file.ts';
 import { compareBlocks } from '../../report/compare/compare-blocks.ts';
-import { compareRecord, compareTable } from '../../report/compare/compare-record.ts';
+import { compareTable } from '../../report/compare/compare-csv.ts';
+import { compareRecord } from '../../report/compare/compare-record.ts';
 import { filmRecordText } from '../../report/compare/film-record-file.ts';
 import { type CompareResult, compareFiles } from '../../tasks/compare/compare-files.ts';
 import { compareObservations } from '../../tasks/compare/compare-observations.ts';
@@ -12,7 +13,6 @@ import { loadGaugeFile, loadSurveyInputs } from '../load-gauge.ts';
 import { type Inputs, surveyRequest } from '../load-inputs.ts';
 import { formats, pageOptions, readingOptions, type TypedOptions } from '../options.ts';
 import { keptObservations, ratesOutProblem } from '../rates-out.ts';
-import { isSameFile } from '../settings-files.ts';
 import { utf8Text } from '../utf8-text.ts';
 import { version } from '../version.ts';
 
@@ -22,6 +22,7 @@ export const compareCommand: Command = {
   operands: '<before.csv> <after.csv …>',
   options: [
     'plan',
+    'worked',
     'marked',
     'template',
     'job',
@@ -47,17 +48,19 @@ export const compareCommand: Command = {
   examples: [
     'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv',
     'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv --marked --job samples/sound-saloon/job.json --check',
+    'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv --gloss samples/sound-saloon/gloss.csv --format csv',
   ],
   run: async (operands, options, world) => {
     const inputs = await loadSurveyInputs(operands, options, world);
-    const [after, plan, gloss] = await Promise.all([
+    const [after, plan, worked, gloss] = await Promise.all([
       loadLater(options, world),
       loadPlan(options.plan, world),
+      loadWorked(options, world),
       loadNamed(options.gloss, world),
     ]);
-    const loaded = told([inputs, after, plan, gloss]);
+    const loaded = told([inputs, after, plan, worked, gloss]);
     if (inputs.value === undefined || hasErrors(loaded)) return failed(loaded);
-    const unwritable = await recordProblem(inputs.value, options);
+    const unwritable = recordProblem(options);
     if (unwritable !== undefined) return failed([...loaded, unwritable]);
     const { settings } = inputs.value;
     const { value, diagnostics: found } = compareFiles({
@@ -73,12 +76,13 @@ export const compareCommand: Command = {
       marked: options.marked ?? false,
       plan: plan.value?.plan,
       planFile: plan.value?.file,
+      workedFile: worked.value,
       gloss: gloss.value,
     });
     const diagnostics = [...loaded, ...found];
     if (value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
     const { vehicle } = value;
-    const lacking = await ratesProblem(value, options);
+    const lacking = ratesProblem(value, options);
     if (lacking !== undefined) return failed([...diagnostics, lacking]);
     const kept = keptObservations(settings, options, (date) =>
       vehicle === null ? [] : compareObservations(value, { date, vehicle }),
@@ -116,6 +120,21 @@ async function loadNamed(name: string | undefined, world: World): Promise<Outcom
   return file === undefined ? { diagnostics } : { value: file, diagnostics };
 }
 
+/** Sets are those of a plan. */
+const loadWorked = async (
+  { plan, worked }: TypedOptions,
+  world: World,
+): Promise<Outcome<LoadedFile>> =>
+  worked !== undefined && plan === undefined
+    ? {
+        diagnostics: [
+          error('usage-option-value', '--worked needs the plan whose sets were worked', {
+            hint: 'add --plan plan.json, as leastcut plan --format json writes it',
+          }),
+        ],
+      }
+    : loadNamed(worked, world);
+
 type LoadedPlan = { readonly plan: Placed<PlanFile>; readonly file: LoadedFile };
 
 async function loadPlan(name: string | undefined, world: World): Promise<Outcome<LoadedPlan>> {
@@ -130,34 +149,23 @@ async function loadPlan(name: string | undefined, world: World): Promise<Outcome
 }
 
 /** What was worked stands in the plan: without it nobody knows what took the film. */
-const ratesProblem = async (
-  { vehicle, settings, planned }: CompareResult,
+const ratesProblem = (
+  { vehicle, planned }: CompareResult,
   options: TypedOptions,
-): Promise<Diagnostic | undefined> =>
+): Diagnostic | undefined =>
   options.ratesOut !== undefined && !planned
     ? error('usage-option-value', '--rates-out needs the plan that was worked to', {
         hint: 'add --plan plan.json, as leastcut plan --format json writes it',
       })
-    : ratesOutProblem(options, vehicle, settings);
+    : ratesOutProblem(options, vehicle);
 
-/** A record is of a day, and never takes the place of the one it is added to. */
-async function recordProblem(
-  { filmRecord }: Inputs,
-  { record, date }: TypedOptions,
-): Promise<Diagnostic | undefined> {
-  if (record === undefined) return undefined;
-  if (date === undefined) {
-    return error('usage-option-value', '--record needs the day of the visit', {
-      hint: 'add --date 2026-03-31, or --date today',
-    });
-  }
-  return filmRecord !== undefined && (await isSameFile(record, filmRecord.placeOf([]).file))
-    ? error('output-is-input', `"${record}" is one of the inputs`, {
-        at: { file: record },
-        hint: 'an input is never changed: name another file',
+/** A record is of a day. */
+const recordProblem = ({ record, date }: TypedOptions): Diagnostic | undefined =>
+  record !== undefined && date === undefined
+    ? error('usage-option-value', '--record needs the day of the visit', {
+        hint: 'add --date 2026-03-31, or --date today',
       })
     : undefined;
-}
 
 const recordFiles = (
   result: CompareResult,

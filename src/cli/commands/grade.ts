@@ -35,7 +35,7 @@ export const gradeCommand: Command = {
   formats,
   examples: [
     'leastcut grade samples/class/reference.csv samples/class/anneke.csv samples/class/bram.csv',
-    'leastcut grade samples/class/anneke.csv samples/class/caja.csv samples/class/elif.csv --consensus',
+    'leastcut grade samples/class/anneke.csv samples/class/bram.csv samples/class/elif.csv --consensus',
     'leastcut grade samples/class/reference.csv samples/class/bram.csv --trainee bram',
   ],
   run: async (operands, options, world) => {

@@ -11,7 +11,7 @@ export const initCommand: Command = {
   operands: '[folder]',
   filesOf: () => [],
   options: [],
-  examples: ['leastcut init', 'leastcut init jobs/AB-12'],
+  examples: ['leastcut init', 'leastcut init jobs/AB-12', 'leastcut init jobs/AB-13 --format json'],
   run: async (operands, _options, world) => {
     const [folder = '.', ...excess] = operands;
     if (excess.length > 0) {

@@ -48,7 +48,7 @@ export const spotCommand: Command = {
     const known = [...before, ...rates.diagnostics, ...gauge.diagnostics, ...settings.diagnostics];
     if (settings.value === undefined || files.value.length === 0) return failed(known);
     const vehicle = job?.file.value.vehicle?.id ?? null;
-    const unwritable = await ratesOutProblem(options, vehicle, settings.value);
+    const unwritable = ratesOutProblem(options, vehicle);
     if (unwritable !== undefined) return failed([...known, unwritable]);
     const spots = spotFiles({ files: files.value, settings: settings.value, job: job?.file });
     const diagnostics = [...known, ...spots.diagnostics];

@@ -102,6 +102,21 @@ describe.concurrent('a batch', () => {
     ]);
   });
 
+  test('tells of each vehicle what is wrong with its own rows, also where they stand scattered', async () => {
+    const rows = [1, 2, 3, 4, 5].flatMap((point) => [
+      `A,bonnet,${point},${118 + point}`,
+      `B,bonnet,${point},${point === 2 ? '-4' : 121 + point}`,
+    ]);
+    // A cell without a reading is told of the vehicle that its row names.
+    const stdin = `vehicle,panel,point,reading_um\n${rows.join('\n')}\nA,roof,1,\n`;
+    const { out } = await runLeastcut(survey('-'), { stdin });
+    type Told = { readonly diagnostics: readonly { readonly at: { readonly line: number } }[] };
+    const linesOf = ({ diagnostics }: Told) => diagnostics.map(({ at }) => at.line);
+    const records = recordsOf(out) as unknown as readonly (Told & { readonly result: Told })[];
+    expect(records.map(linesOf)).toEqual([[12], [5]]);
+    expect(records.map(({ result }) => linesOf(result))).toEqual([[12], [5]]);
+  });
+
   test('writes a row for each job beside the records', async () => {
     const folder = temporaryFolder();
     const [out, summary] = [join(folder, 'out.ndjson'), join(folder, 'summary.csv')];

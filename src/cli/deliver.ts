@@ -1,0 +1,106 @@
+/** An answer in the form that was asked for, written where it was asked for. */
+import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
+import { asciiBlocks } from '../render/ascii.ts';
+import { asciiDrawing } from '../render/ascii-text.ts';
+import { renderJson, renderNdjson } from '../render/json.ts';
+import { renderText } from '../render/text.ts';
+import { emptyRecord } from '../report/envelope.ts';
+import { type Block, gap } from '../report/model.ts';
+import type { Effective } from '../tasks/settings/setting-origin.ts';
+import type { ColourUse } from '../tasks/settings/settings-layers.ts';
+import { type Answer, answerIsNo, type Command } from './command.ts';
+import { conclude } from './ending.ts';
+import type { TypedOptions } from './options.ts';
+import { writeOutput } from './output-files.ts';
+import { writeToReader } from './standard-output.ts';
+import { colourDecision, isAscii, textStyle, textWidth } from './terminal.ts';
+import { version } from './version.ts';
+
+/** Gives the exit code. */
+export async function deliver(
+  command: Command,
+  answer: Answer,
+  options: TypedOptions,
+): Promise<number> {
+  const format = options.format ?? 'text';
+  const several =
+    format === 'json' && answer.records.length > 1 ? [severalVehicles(answer.records.length)] : [];
+  const diagnostics = [...answer.diagnostics, ...several];
+  const output = hasErrors(diagnostics)
+    ? failureOutput(command.name, diagnostics, options)
+    : await outputOf(answer, options);
+  const beside = hasErrors(diagnostics) ? [] : await writeBeside(answer.files ?? []);
+  const written = await write(output, options.out);
+  const all = [...diagnostics, ...beside, ...(written === undefined ? [] : [written])];
+  return conclude(all, answerIsNo(answer), options);
+}
+
+const severalVehicles = (count: number): Diagnostic =>
+  error('usage-several-vehicles', `the input holds ${count} vehicles, and json is one record`, {
+    hint: 'name one with --vehicle, or ask for --format ndjson',
+  });
+
+async function outputOf(answer: Answer, options: TypedOptions): Promise<string> {
+  const { records, table } = answer;
+  const [first] = records;
+  const blocks = (): readonly Block[] =>
+    answer.pages().flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
+  switch (options.format ?? 'text') {
+    case 'json':
+      return first === undefined ? '' : renderJson(first);
+    case 'ndjson':
+      return renderNdjson(records);
+    case 'csv':
+      return table === undefined ? '' : (await import('../render/csv.ts')).renderCsv(table());
+    case 'md':
+      return (await import('../render/markdown.ts')).renderMarkdown(blocks());
+    case 'html':
+      return (await import('../render/html.ts')).renderHtml(blocks());
+    case 'text':
+      return answer.script ?? textOutput(blocks(), answer.color ?? typedColour(options), options);
+  }
+}
+
+/** For a command that looks up no settings. */
+const typedColour = ({ color = 'auto' }: TypedOptions): Effective<ColourUse> => ({
+  value: color,
+  origin: color === 'auto' ? 'built-in' : 'flag',
+  where: '--color',
+});
+
+async function textOutput(
+  blocks: readonly Block[],
+  color: Effective<ColourUse>,
+  { out, plain, ascii }: TypedOptions,
+): Promise<string> {
+  const stream = out === undefined ? process.stdout : {};
+  const { colour } = colourDecision(color, stream, process.env);
+  const style = textStyle(textWidth(stream, process.env).width, colour);
+  const renderPlain = plain === true ? (await import('../render/plain.ts')).renderPlain : undefined;
+  const render = renderPlain ?? ((some: readonly Block[]) => renderText(some, style));
+  if (!isAscii(ascii, stream)) return render(blocks);
+  return asciiDrawing(render(asciiBlocks(blocks)));
+}
+
+/** A machine that asked for JSON gets its envelope also when there is no result. */
+function failureOutput(
+  command: string,
+  diagnostics: readonly Diagnostic[],
+  { format }: TypedOptions,
+): string {
+  const record = emptyRecord(command, { version, diagnostics });
+  if (format === 'json') return renderJson(record);
+  return format === 'ndjson' ? renderNdjson([record]) : '';
+}
+
+/** Each is the old or the new, never half. */
+async function writeBeside(files: NonNullable<Answer['files']>): Promise<readonly Diagnostic[]> {
+  const written = await Promise.all(files.map(({ path, text }) => writeOutput(path, text)));
+  return written.flatMap((problem) => problem ?? []);
+}
+
+async function write(text: string, out: string | undefined): Promise<Diagnostic | undefined> {
+  if (out !== undefined) return text === '' ? undefined : writeOutput(out, text);
+  await writeToReader(text);
+  return undefined;
+}

@@ -1,0 +1,37 @@
+import { afterEach, expect, test, vi } from 'vitest';
+import { type Diagnostic, note } from '../../src/base/diagnostics.ts';
+import { finish } from '../../src/cli/ending.ts';
+import { runLeastcut } from './run-leastcut.ts';
+
+afterEach(() => {
+  vi.restoreAllMocks();
+});
+
+/** What a run with these ends with on standard error. */
+function said(notes: readonly Diagnostic[]): string {
+  const written = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+  finish(notes, {});
+  return written.mock.calls.map(([text]) => text).join('');
+}
+
+const missing = note('reading-missing', 'an empty cell is no reading');
+const leftOut = note('statistics-left-out', 'a row of means is no reading');
+
+test('notes that all say the same are counted with what they say, and told one by one with -v', async () => {
+  const car = ['survey', 'samples/plastic-bumpers/readings.tsv'];
+  const [counted, told] = await Promise.all([runLeastcut(car), runLeastcut([...car, '-v'])]);
+  expect(counted.err).toBe('leastcut: 10 notes (an empty cell is no reading), -v shows them\n');
+  expect(told.err.match(/an empty cell is no reading/g)).toHaveLength(10);
+});
+
+test('notes of several kinds are counted by their kinds, the most frequent first', () => {
+  expect(said([leftOut, missing, missing])).toBe(
+    'leastcut: 3 notes (2 reading-missing, statistics-left-out), -v shows them\n',
+  );
+});
+
+test('a note of many words is counted by its kind', () => {
+  expect(said([note('reading-missing', 'a cell '.repeat(20))])).toBe(
+    'leastcut: 1 note (reading-missing), -v shows them\n',
+  );
+});
