@@ -90,6 +90,7 @@ const DRAWN: Readonly<Record<string, string>> = {
   '│': '|',
   '└': '+',
   '─': '-',
+  '−': '-',
 };
 
 const BEYOND = /[^\p{ASCII}\u00a0]/gu;

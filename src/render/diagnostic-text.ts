@@ -14,7 +14,7 @@ export function renderDiagnostic(
   { code, severity, message, at, hint }: Diagnostic,
   ascii = false,
 ): string {
-  const shown: Shown = ascii ? (text) => asciiText(printable(text)) : printable;
+  const shown: Shown = ascii ? inAscii : printable;
   const where = at === undefined ? 'leastcut' : placeText(at, shown);
   return [
     `${where}: ${severity}[${code}]: ${shown(message)}`,
@@ -24,6 +24,9 @@ export function renderDiagnostic(
     .map((line) => `${line}\n`)
     .join('');
 }
+
+/** A diagnostic is set line by line: no blank of it has to hold words together. */
+const inAscii: Shown = (text) => asciiText(printable(text)).replaceAll('\u00a0', ' ');
 
 /** Text of a file as it may be printed. */
 type Shown = (text: string) => string;

@@ -31,7 +31,7 @@ body { margin: 2.5rem auto; max-width: 66rem; padding: 0 1.25rem; background: va
 .title { font-size: 1.4rem; line-height: 1.25; margin: 0 0 1rem; padding-bottom: .5rem;
   border-bottom: 2px solid var(--ink); overflow-wrap: anywhere; }
 h2.title { font-size: 1.2rem; border-width: 1px; }
-.title .under { display: block; font-size: 1rem; font-weight: 400; color: var(--quiet); }
+.under { display: block; font-size: 1rem; font-weight: 400; color: var(--quiet); }
 .unseen { position: absolute; clip-path: inset(50%); width: 1px; height: 1px; overflow: hidden; }
 .sheet + .sheet { margin-top: 3.5rem; }
 :is(h2, h3):not(.title) { font-size: 1.05rem; margin: 1.6rem 0 .4rem; }
@@ -47,11 +47,12 @@ th, td { border-bottom: 1px solid var(--rule); padding: .25rem .55rem; text-alig
 :is(th, td):first-child { padding-left: 0; }
 :is(th, td):last-child { padding-right: 0; }
 thead :is(th, td) { color: var(--quiet); font-weight: 600; vertical-align: bottom;
-  border-bottom: 1px solid var(--ink); }
+  white-space: normal; border-bottom: 1px solid var(--ink); }
 tbody th { font-weight: 400; }
 .prose { white-space: normal; min-width: 14rem; overflow-wrap: anywhere; }
 .right { text-align: right; }
 .strong, tbody .strong { font-weight: 700; }
+.whole-word { white-space: nowrap; }
 .quiet { color: var(--quiet); }
 .binding, tbody .binding { color: var(--mark); font-weight: 700; }
 .drawn { width: 1%; }
@@ -78,7 +79,7 @@ figcaption small { display: block; font-size: .85rem; font-weight: 400; color: v
 .points { width: 100%; height: auto; }
 .points .frame { stroke: var(--ink); }
 .points .box { stroke: var(--quiet); }
-.points .name { font-size: 11px; fill: var(--quiet); }
+.points .name { font-size: 13px; fill: var(--quiet); }
 .points .value { font-size: 16px; }
 .points .stands-out { font-weight: 700; }
 .points .sign { fill: var(--mark); }
@@ -95,11 +96,12 @@ figcaption small { display: block; font-size: .85rem; font-weight: 400; color: v
 .ticks { break-inside: avoid; font-size: 1.25rem; margin-top: 1.4rem; }
 .ticks :is(h2, h3) { font-size: 1.25rem; margin: 0; padding-bottom: .2rem;
   border-bottom: 1px solid var(--ink); }
+.ticks .under { display: inline; }
 .ticks ul { list-style: none; padding: 0; margin-top: .4rem; max-width: none; }
 .ticks li { display: flex; align-items: flex-start; gap: .4rem; margin: .45rem 0; }
 .ticks b { flex: none; width: 1.3rem; height: 1.3rem; margin-top: .15rem;
   border: 2px solid var(--ink); border-radius: 2px; }
-.ticks span { margin-left: .3rem; }`;
+.ticks li > span { margin-left: .3rem; }`;
 
 const narrow = `
 @media screen and (max-width: 44rem) {
@@ -109,6 +111,7 @@ const narrow = `
   .curve { font-size: 18px; }
   .curve .letter { font-size: 14px; }
   .form { grid-template-columns: 1fr; }
+  .whole-word { white-space: normal; }
   thead th:first-child, tbody th { position: sticky; left: 0; background: var(--paper);
     border-right: 1px solid var(--rule); }
 }`;
@@ -127,10 +130,13 @@ const paper = `
   p, li { orphans: 3; widows: 3; }
   thead { display: table-header-group; }
   .wide { overflow: visible; }
-  th, td { padding: .16rem .4rem; }
+  th, td { padding: .16rem .3rem; }
   .prose { min-width: 0; }
-  .strip, .axis { width: 46mm; }
+  .strip, .axis { width: 40mm; }
   .strip { height: 3.7mm; }
+  .axis { padding: 0 1.5mm; }
+  .many { font-size: 8.5pt; }
+  .many :is(th, td):not(:first-child) { padding: .16rem .2rem; }
   .fact { grid-template-columns: 31mm 1fr; max-width: none; }
   .short { break-inside: avoid; }
   .figures { display: block; }

@@ -8,6 +8,8 @@ import { stripDrawing } from './strip-svg.ts';
 const NAME = 30;
 /** So many rows stay on one page. */
 const SHORT = 16;
+/** From so many columns on, paper holds them in smaller type. */
+const MANY = 9;
 
 export function tableHtml(columns: readonly Column[], rows: readonly (readonly Cell[])[]): string {
   const looks = columns.map((column, i) => lookOf(column, i, rows));
@@ -16,20 +18,30 @@ export function tableHtml(columns: readonly Column[], rows: readonly (readonly C
     element('tr', {}, ...columns.map((column, i) => cellHtml(row, i, column, looks[i] ?? ''))),
   );
   return scrolling(
-    { titles: columns.map(({ title }) => title), isShort: rows.length <= SHORT },
+    {
+      titles: columns.map(({ title }) => title),
+      isShort: rows.length <= SHORT,
+      columns: columns.length,
+    },
     element('thead', {}, element('tr', {}, ...head)),
     element('tbody', {}, ...body),
   );
 }
 
-type Around = { readonly titles: readonly string[]; readonly isShort: boolean };
+type Around = {
+  readonly titles: readonly string[];
+  readonly isShort: boolean;
+  readonly columns: number;
+};
 
 /** It can be reached and moved by the keys alone; a short one is never cut by the end of a page. */
-const scrolling = ({ titles, isShort }: Around, ...table: readonly string[]): string =>
+const scrolling = ({ titles, isShort, columns }: Around, ...table: readonly string[]): string =>
   element(
     'div',
     {
-      class: isShort ? 'wide short' : 'wide',
+      class: ['wide', isShort ? 'short' : '', columns >= MANY ? 'many' : '']
+        .filter(Boolean)
+        .join(' '),
       tabindex: 0,
       role: 'group',
       'aria-label': `Table of ${titles.filter((title) => title !== '').join(', ')}`,
@@ -57,7 +69,7 @@ function headHtml({ title, said, unit, axis }: Column, look: string): string {
 
 /** What the column shows and where the line across it lies, over the ends of its axis. */
 function axisHtml(name: string, { from, to, line }: StripAxis): string {
-  const at = line === null ? '' : `, ┊ ${endText(line)}`;
+  const at = line === null ? '' : `, ┊\u00a0${endText(line)}`;
   const ends = element(
     'span',
     { class: 'ends' },
@@ -101,7 +113,7 @@ export function curveTable({ across, up, line, marks }: Curve): string {
   const titles = [across, up].map(({ title, unit }) => `${title} (${unit})`);
   const [acrossTitle = '', upTitle = ''] = titles;
   return scrolling(
-    { titles, isShort: true },
+    { titles, isShort: true, columns: points.length + 1 },
     element(
       'tbody',
       {},

@@ -13,6 +13,19 @@ const ENTITIES: Readonly<Record<string, string>> = {
 export const escaped = (text: string): string =>
   printable(text).replace(/[&<>"']/g, (mark) => ENTITIES[mark] ?? mark);
 
+/** Options, and steps such as `da/foam-medium/fine`: their hyphens are no place to break a line at. */
+const WHOLE_WORD =
+  /((?<![\w-])--[a-z][\w-]{1,20}(?![\w-])|(?<![\w/-])(?:[a-z][\w-]{1,15}\/){2}[a-z][\w-]{1,15}(?![\w/-]))/;
+
+/** Text of a sentence, with the words in it that are typed as they stand kept in one piece. */
+export const sentence = (text: string): string =>
+  text
+    .split(WHOLE_WORD)
+    .map((part, at) =>
+      at % 2 === 0 ? escaped(part) : element('span', { class: 'whole-word' }, escaped(part)),
+    )
+    .join('');
+
 /** `<tag attributes>content</tag>`; attributes are escaped, the content is HTML already. */
 export function element(
   tag: string,

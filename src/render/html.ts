@@ -7,7 +7,7 @@ import { curveDrawing } from './curve-svg.ts';
 import { facesTable } from './faces-table.ts';
 import { pageStyle } from './html-style.ts';
 import { curveTable, tableHtml } from './html-table.ts';
-import { element, escaped } from './html-text.ts';
+import { element, escaped, sentence } from './html-text.ts';
 import { boxesDrawing, faceDrawing } from './panel-svg.ts';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
@@ -71,7 +71,7 @@ function blockHtml(block: Block, level: Level): string {
     case 'paragraph':
       return paragraphHtml(block);
     case 'list': {
-      const items = block.items.map((item) => element('li', {}, escaped(item)));
+      const items = block.items.map((item) => element('li', {}, sentence(item)));
       return heading(block.label) + element('ul', {}, ...items);
     }
     case 'table': {
@@ -101,12 +101,12 @@ function blockHtml(block: Block, level: Level): string {
     }
     case 'ticks': {
       const items = block.items.map(({ text, boxes }) =>
-        element('li', {}, element('b', {}).repeat(boxes), element('span', {}, escaped(text))),
+        element('li', {}, element('b', {}).repeat(boxes), element('span', {}, sentence(text))),
       );
       return element(
         'section',
         { class: 'ticks' },
-        heading(block.label),
+        element(`h${level + 1}`, {}, titleHtml(block.label)),
         element('ul', {}, ...items),
       );
     }
@@ -134,13 +134,13 @@ function paragraphHtml({
   text,
   tone = 'plain',
 }: Extract<Block, { kind: 'paragraph' }>): string {
-  if (label === null) return element('p', {}, escaped(text));
+  if (label === null) return element('p', {}, sentence(text));
   return element(
     'p',
     { class: tone === 'binding' ? 'fact notice' : 'fact' },
     element('strong', {}, escaped(label), ':'),
     ' ',
-    element('span', {}, escaped(text)),
+    element('span', {}, sentence(text)),
   );
 }
 

@@ -1,13 +1,25 @@
 /**
- * Text that is safe on a terminal: control characters, escapes and marks that turn the writing
- * direction are shown as `\u{…}`, so that no label can move the cursor or forge a line (CWE-150).
+ * Text that is safe on a terminal: control characters, escapes, marks that turn the writing direction,
+ * what takes no room, and halves of pairs are shown as `\u{…}`, so that no label can move the cursor,
+ * forge a line (CWE-150) or hold what nobody sees.
  */
-const UNSAFE = /[\p{Cc}\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/gu;
+const UNSAFE =
+  /[\p{Cc}\p{Cs}\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/gu;
 
 export const printable = (text: string): string =>
   text.replace(UNSAFE, (mark) => `\\u{${(mark.codePointAt(0) ?? 0).toString(16)}}`);
 
-const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** One column each: Latin and Greek letters, dashes, arrows, signs, box lines and blocks. */
+const NARROW =
+  /^[\x20-\x7e\u00a0-\u02ff\u0370-\u03ff\u2010-\u2027\u2030-\u205e\u2190-\u22ff\u2500-\u259f]*$/;
+
+/** Made when a text first needs it: it takes longer to set up than a page to write. */
+let segmenter: Intl.Segmenter | undefined;
+const graphemes = (text: string): Intl.Segments => {
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
+  return segmenter.segment(text);
+};
+
 const WIDE =
   /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1f300}-\u{1faff}\u{20000}-\u{3fffd}]|\ufe0f|\p{Emoji_Presentation}/u;
 /** With nothing to stand on, it stands on what is before it. */
@@ -15,9 +27,9 @@ const COMBINING = /^[\p{Mn}\p{Me}]+$/u;
 
 /** Columns a text takes on a terminal: a wide character two (UAX #11), a combining mark none. */
 export function displayWidth(text: string): number {
-  if (/^[\x20-\x7e]*$/.test(text)) return text.length;
+  if (NARROW.test(text)) return text.length;
   let width = 0;
-  for (const { segment } of segmenter.segment(text)) width += segmentWidth(segment);
+  for (const { segment } of graphemes(text)) width += segmentWidth(segment);
   return width;
 }
 

@@ -5,10 +5,11 @@ import type { StripAxis, StripCell } from '../report/model.ts';
 export function axisLine({ from, to, line }: StripAxis, width: number): string {
   const marks = new Array<string>(width).fill(' ');
   if (line !== null) marks[position(line, { from, to }, width)] = '┊';
-  const left = String(from);
-  const right = String(to);
+  const [left, right] = [endText(from), endText(to)];
   return left + marks.slice(left.length, width - right.length).join('') + right;
 }
+
+const endText = (value: number): string => String(value).replace('-', '−');
 
 const position = (
   value: number,

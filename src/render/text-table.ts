@@ -27,7 +27,10 @@ export function tableLines(table: Table, style: Style): readonly string[] {
   if (total(least, table) <= style.width || table.columns.length <= 2) {
     return drawn(table, narrowed(natural, least, table, style), style);
   }
-  return columnGroups(table, least, style).flatMap((group) => tableLines(group, style));
+  return columnGroups(table, least, style).flatMap((group, i) => [
+    ...(i === 0 ? [] : ['']),
+    ...tableLines(group, style),
+  ]);
 }
 
 const total = (widths: readonly number[], { columns }: Table): number =>

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { renderHtml } from '../../src/render/html.ts';
+import { pageStyle } from '../../src/render/html-style.ts';
 import { type Block, cell, gap, list, notice, paragraph, title } from '../../src/report/model.ts';
 import { pageOf } from './naughty.ts';
 
@@ -81,6 +82,39 @@ describe('a page', () => {
         /^<svg class="\w+" viewBox="[-\d. ]+" role="img"><title>[^<]+<\/title><desc>[^<]+<\/desc>/,
       );
     }
+  });
+});
+
+describe('words that are typed as they stand', () => {
+  test.each([
+    ['--why', 'must stay; --why takes it apart'],
+    ['da-small/foam-medium/heavy', '3 sets of da-small/foam-medium/heavy, there'],
+  ])('%s is not broken at its hyphens', (word, text) => {
+    expect(body(paragraph(null, text))).toBe(
+      `<p>${text.replace(word, `<span class="whole-word">${word}</span>`)}</p>`,
+    );
+    expect(pageStyle).toContain('.whole-word { white-space: nowrap; }');
+  });
+
+  test.each(['a--b', '---', 'a/b', 'a/b/c/d', `--${'x'.repeat(40)}`, 'x/y/z/'])(
+    '%s is no such word',
+    (text) => {
+      expect(body(paragraph(null, text))).toBe(`<p>${text}</p>`);
+    },
+  );
+});
+
+describe('a table of many columns', () => {
+  const columns = (count: number): Block => ({
+    kind: 'table',
+    columns: Array.from({ length: count }, (_, i) => ({ title: `c${i}`, align: 'right' })),
+    rows: [Array.from({ length: count }, () => cell('1'))],
+  });
+
+  test('stands in smaller type on paper, so that no printer makes the whole page smaller', () => {
+    expect(body(columns(9))).toContain('<div class="wide short many"');
+    expect(body(columns(8))).toContain('<div class="wide short"');
+    expect(pageStyle).toMatch(/@media print \{[\s\S]*\.many \{ font-size: 8\.5pt; \}/);
   });
 });
 
@@ -171,7 +205,7 @@ describe('the blocks of a page', () => {
       rows: [[cell('roof'), { kind: 'strip', values: [100], marked: 90 }]],
     });
     expect(html).toContain(
-      'readings (µm), ┊ 80 <span class="ends"><span>−2</span> <span>150</span>',
+      'readings (µm), ┊\u00a080 <span class="ends"><span>−2</span> <span>150</span>',
     );
     expect(html).toContain('<title>roof: readings</title>');
   });

@@ -35,7 +35,63 @@ export const naughty: readonly string[] = [
   '\\fBbold\\fR \\n[.F]',
   '$(touch owned) `touch owned` "; touch owned; #',
   '車体 coupe\u0301 👩‍🔧 Vordertür',
+  // More ways of the same.
+  '\u001b[31;5mred\u001b[0m',
+  '\u001bP1;2|dcs\u001b\\',
+  '\u001b]52;c;b3duZWQ=\u0007',
+  '\u009d0;title\u009c',
+  '\u0008\u0008\u007fback',
+  '\u0000nul',
+  '\u2067\u2066right\u2069 to \u200fleft\u200e',
+  'soft\u00adhyphen zero\u200dwidth word\u2060joiner',
+  'tags \u{e0041}\u{e0042}\u{e007f}',
+  'half \ud800 pair \udc00',
+  '\ufeffbom',
+  '\ufff9note\ufffa\ufffb',
+  `e${'\u0301'.repeat(40)}`,
+  '" onmouseover="alert(1)" x="',
+  "' autofocus onfocus=alert(1) '",
+  '</title></style></svg><svg onload=alert(1)>',
+  '<!-- --><![CDATA[x]]><?php ?>',
+  '`"><b>x</b>',
+  '&#60;script&#62; &#x1b;',
+  '<javascript:alert(1)> [a]: https://example.org "t"',
+  '![x][y] [y]: data:text/html,x',
+  '| --- | :-: | \\| |',
+  '\\',
+  '+ item\n+ item',
+  'x\n===\ny\n---',
+  '[ ] task [x] done',
+  ':smile: #1 @team owner/repo#2',
+  '$$x$$ \\(x\\)',
+  '\t=1+1',
+  '\r=1+1',
+  '\n=1+1',
+  '+1+1',
+  '=HYPERLINK("https://example.org","x")',
+  "'=1+1",
+  ' =1+1',
+  '＝1+1',
+  '"=1+1"',
+  'a,b;c\td"e',
+  '%s %n %1$s #{x} {{x}}',
+  '../../etc/passwd',
+  'NaN undefined null [object Object]',
+  'x'.repeat(5000),
+  'word '.repeat(400).trim(),
 ];
+
+/** What no label may bring to a terminal: control characters, lone halves of pairs, marks of direction, what has no width. */
+export const UNSAFE =
+  /[\p{Cc}\p{Cs}\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/u;
+
+/** Markdown with what is escaped, and the comments that keep addresses apart, out of the way. */
+export const bare = (markdown: string): string =>
+  markdown.replaceAll(/\\[!-/:-@[-`{-~]|<!-- -->/g, 'x');
+
+/** Signs of Markdown that still do something, in their order. */
+export const actingIn = (markdown: string): readonly string[] =>
+  bare(markdown).match(/<|&|`|~|\$|\]\(|!\[|_|[^*]\*[^*]|\bwww\.|:\/\//g) ?? [];
 
 const cell = (text: string): Cell => ({ kind: 'text', text, tone: 'strong' });
 

@@ -35,4 +35,22 @@ describe('columns of a terminal', () => {
   ])('"%s" takes %i', (text, width) => {
     expect(displayWidth(text)).toBe(width);
   });
+
+  test('is the same for a text alone and beside one that is taken apart', () => {
+    const ranges = [
+      [0x20, 0x7e],
+      [0xa0, 0x2ff],
+      [0x370, 0x3ff],
+      [0x2010, 0x2027],
+      [0x2030, 0x205e],
+      [0x2190, 0x22ff],
+      [0x2500, 0x259f],
+    ] as const;
+    for (const [from, to] of ranges) {
+      for (let code = from; code <= to; code += 1) {
+        const mark = String.fromCodePoint(code);
+        expect(displayWidth(`車${mark}`), code.toString(16)).toBe(2 + displayWidth(mark));
+      }
+    }
+  });
 });

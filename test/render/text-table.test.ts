@@ -35,6 +35,7 @@ describe('a table wider than the page', () => {
       'panel aaaa bbbb',
       'roof     1    2',
       'door     5    6',
+      '',
       'panel cccc dddd',
       'roof     3    4',
       'door     7    8',
@@ -56,6 +57,7 @@ describe('a table wider than the page', () => {
     expect(drawn(one, 30)).toEqual([
       'panel a number another number',
       'roof         1              2',
+      '',
       'panel 0                    100',
       'roof              ·',
     ]);
@@ -88,8 +90,9 @@ test('stands in columns at every width, whatever the script, and loses no cell',
       (rows, width) => {
         const columns = [left('panel'), right('n'), left('verdict'), right('hours')];
         const lines = tableLines(table(columns, ...rows), style(width));
-        expect(lines.length % (rows.length + 1)).toBe(0);
-        for (let at = 0; at < lines.length; at += rows.length + 1) {
+        // An empty line stands between two groups of columns.
+        expect((lines.length + 1) % (rows.length + 2)).toBe(0);
+        for (let at = 0; at < lines.length; at += rows.length + 2) {
           const group = lines.slice(at, at + rows.length + 1);
           expect(new Set(group.map(displayWidth)).size).toBe(1);
         }
