@@ -7,8 +7,10 @@ import { chmodSync, cpSync, existsSync, readFileSync, writeFileSync } from 'node
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import * as z from 'zod';
+import { optionsOf } from '../src/cli/command.ts';
 import { commands } from '../src/cli/commands.ts';
 import { exitCodes } from '../src/cli/exit-code.ts';
+import { helpOption, type OptionName, type OptionSpec, optionSpecs } from '../src/cli/options.ts';
 import { basisMeanings } from '../src/formats/data/state-meanings.ts';
 import { shopSchema } from '../src/formats/shop.ts';
 import { projectRoot, runShell } from './cli/run-leastcut.ts';
@@ -85,6 +87,26 @@ function section(title: string): string {
   return readme.slice(start, end === -1 ? undefined : end).join('\n');
 }
 
+const loaded = await Promise.all(commands.map(({ load }) => load()));
+
+/** Every option as a row of the table that lists them. */
+const optionRows: readonly string[] = [
+  ...(Object.keys(optionSpecs) as OptionName[]).map((name) => {
+    const takers = loaded.filter((command) => optionsOf(command).includes(name));
+    const by = takers.map((command) => command.name);
+    return optionRow(optionSpecs[name], by.length === loaded.length ? 'all' : by.join(', '));
+  }),
+  optionRow(helpOption, 'all'),
+];
+
+function optionRow({ flags, summary, choices = [] }: OptionSpec, by: string): string {
+  const words = choices.length === 0 ? '' : `: ${choices.join(', ')}`;
+  const cells = [`\`${flags}\``, `${summary}${words}`, by];
+  return `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
+}
+
+const isOptionRow = (line: string): boolean => /^\| `-/.test(line);
+
 const blocks = consoleBlocks(readme);
 const outputs = new Map<Shown, readonly string[]>();
 
@@ -145,7 +167,26 @@ describe.concurrent('README.md', () => {
     for (const one of all) {
       written.splice(one.from, one.output.length, ...(outputs.get(one) ?? one.output));
     }
+    const first = written.findIndex(isOptionRow);
+    if (first !== -1) {
+      written.splice(first, written.filter(isOptionRow).length, ...optionRows);
+    }
     writeFileSync(readmePath, written.join('\n'));
+  });
+
+  test('lists the options there are, what each is for and which commands take it', () => {
+    if (process.env['RECORD'] === '1') return;
+    expect(section('Options').split('\n').filter(isOptionRow)).toEqual(optionRows);
+  });
+
+  test('names no option that is not there', () => {
+    const named = readme.join('\n').match(/(?<![\w-])--[a-z][\w-]*/g) ?? [];
+    const specs = [...Object.values(optionSpecs), helpOption];
+    const known = new Set(specs.flatMap(({ flags }) => flags.match(/--[\w-]+/g) ?? []));
+    expect(named.length).toBeGreaterThan(40);
+    expect([...new Set(named)].filter((flag) => !known.has(flag) && flag !== '--version')).toEqual(
+      [],
+    );
   });
 
   test('runs the program nowhere but in blocks that are tried', () => {

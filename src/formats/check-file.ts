@@ -24,10 +24,13 @@ function kindOf({ value, placeOf }: JsonDocument): Outcome<FileKind> {
   const kind = fileKinds.find(({ schemaName }) => schemaName === said);
   if (kind !== undefined) return { value: kind, diagnostics: [] };
   const nothing = said === undefined;
-  const near = closest(
-    String(said),
-    fileKinds.map(({ schemaName }) => schemaName),
-  );
+  const near =
+    typeof said === 'string'
+      ? closest(
+          said,
+          fileKinds.map(({ schemaName }) => schemaName),
+        )
+      : undefined;
   const message = nothing
     ? 'the file does not say what kind it is'
     : `"schema" is ${shorten(JSON.stringify(said))}, which is no kind of settings file`;

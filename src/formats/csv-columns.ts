@@ -2,7 +2,14 @@
  * The columns of the tables people fill in or export as CSV, in the canonical names. `role` is what a
  * column is to the program, whatever an export calls it: the name without its unit.
  */
-export type CsvKind = 'readings' | 'defects' | 'test-spots' | 'gauge-checks' | 'gloss' | 'history';
+export type CsvKind =
+  | 'readings'
+  | 'defects'
+  | 'test-spots'
+  | 'gauge-checks'
+  | 'gloss'
+  | 'worked'
+  | 'history';
 
 export type CsvColumn = {
   readonly name: string;
@@ -144,11 +151,25 @@ const glossColumns: readonly CsvColumn[] = [
   column('after_haze', 'The haze after (ISO 13803).', gloss),
 ];
 
+const workedColumns: readonly CsvColumn[] = [
+  panel,
+  column('zone', 'Which zone of a panel in two; empty for both, or for a panel in one.', {
+    words: ['thinner', 'thicker'],
+  }),
+  column(
+    'step',
+    'Which step: its number in the plan, or its machine/pad/product; empty for all of them, with 0 sets.',
+  ),
+  column('sets', 'How many sets of it were worked, 0 for none.', { ...required, ...count(0) }),
+  note,
+];
+
 export const csvTables: readonly CsvTable[] = [
   { kind: 'readings', title: 'Readings of a gauge, one a row', columns: readingColumns },
   { kind: 'defects', title: 'Defects seen on the vehicle', columns: defectColumns },
   { kind: 'test-spots', title: 'Test spots, a row for each mark', columns: testSpotColumns },
   { kind: 'gauge-checks', title: 'Checks of a gauge on shims', columns: gaugeCheckColumns },
   { kind: 'gloss', title: 'Gloss before and after, a row for each place', columns: glossColumns },
+  { kind: 'worked', title: 'Sets that were worked of a plan', columns: workedColumns },
   { kind: 'history', title: 'Hours that jobs took', columns: historyColumns },
 ];

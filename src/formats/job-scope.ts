@@ -2,12 +2,12 @@
 import * as z from 'zod';
 import { type Diagnostic, error, type Outcome } from '../base/diagnostics.ts';
 import { isAsked, type JobScope, type ScopePart, usualScope } from '../work/job-scope.ts';
-import { orderFaults } from '../work/stage-order.ts';
+import { unsaidPolishing } from '../work/stage-order.ts';
 import { advised } from './advised.ts';
-import { stagePairs, stageRules } from './data/stage-rules.ts';
 import { stageFacts } from './data/stages.ts';
 import type { Placed } from './placed.ts';
 import { given } from './setting-values.ts';
+import { stageOrderErrors } from './stage-order-errors.ts';
 import { yesOrNoAdvice } from './trade-words.ts';
 import {
   arrivalAdvice,
@@ -94,11 +94,8 @@ function orderDiagnostics({ value: job, placeOf }: Placed<JobWork>): readonly Di
   const { order } = job;
   if (order === undefined) return [];
   const at = (index: number) => placeOf(['order', index]);
-  const faults = orderFaults(order, { rules: stageRules, pairs: stagePairs });
   return [
-    ...faults.map(({ index, message, hint }) =>
-      error('stage-order', message, { at: at(index), hint }),
-    ),
+    ...stageOrderErrors(order, at, unsaidPolishing(order)),
     ...scopeDiagnostics(job.scope ?? {}, order, at, () => placeOf(['order'])),
   ];
 }

@@ -208,7 +208,7 @@ function stringFault(token: Token): SyntaxFault | undefined {
     if (at.text !== '\\') continue;
     const sound = /^\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/.exec(token.text.slice(i, i + 6))?.[0];
     if (sound === undefined) {
-      const typed = token.text.slice(i, i + 2);
+      const typed = `\\${[...token.text.slice(i + 1, i + 3)][0] ?? ''}`;
       const hint =
         typed === '\\u'
           ? String.raw`\u takes four hexadecimal digits`

@@ -11,7 +11,8 @@ import type { ZoneName } from '../film/survey.ts';
 import { verdictMeanings } from './data/state-meanings.ts';
 import { keyOf } from './records/record-parts.ts';
 import { identifier } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { type SettingsReader, settingsReader } from './settings-reader.ts';
+import { stageOrderErrors } from './stage-order-errors.ts';
 
 export type ForetoldStep = {
   /** `machine/pad/product`. */
@@ -59,10 +60,15 @@ const planned = {
   removal_um: z.object({ median: um, high: um }),
 };
 
+/** Stages of the job, as they stand in a plan. */
+const stageList = z.array(z.object({ stage: identifier })).optional();
+
 /** What is needed of the record: a plan of another minor version may hold more, or less. */
 const plannedSchema = z.object({
   schema: z.literal('leastcut/plan/1'),
   vehicle: z.string().nullable(),
+  order: stageList,
+  stages: stageList,
   panels: z.array(
     z.object({
       ...planned,
@@ -73,19 +79,34 @@ const plannedSchema = z.object({
 
 type WrittenPanel = z.output<typeof plannedSchema>['panels'][number];
 
-export const readPlanFile = settingsReader(
-  plannedSchema,
-  ({ vehicle, panels }): PlanFile => ({
-    vehicle,
-    panels: panels.map((panel, i) => ({
-      ...toForetold(panel, ['panels', i]),
-      zones: panel.zones.map((zone, j) => ({
-        ...toForetold(zone, ['panels', i, 'zones', j]),
-        zone: zone.zone,
-      })),
+const readShape = settingsReader(plannedSchema, (typed) => typed);
+
+/** Whoever changed the stages of a plan by hand kept to the rules about what must come before what. */
+export const readPlanFile: SettingsReader<PlanFile> = (file, text) => {
+  const { value: written, diagnostics } = readShape(file, text);
+  if (written === undefined) return { diagnostics };
+  const { value: plan, placeOf } = written;
+  const wrong = (['order', 'stages'] as const).flatMap((list) =>
+    stageOrderErrors(
+      (plan[list] ?? []).map(({ stage }) => stage),
+      (index) => placeOf([list, index, 'stage']),
+    ),
+  );
+  return wrong.length === 0
+    ? { value: { value: toPlanFile(plan), placeOf }, diagnostics }
+    : { diagnostics: [...diagnostics, ...wrong] };
+};
+
+const toPlanFile = ({ vehicle, panels }: z.output<typeof plannedSchema>): PlanFile => ({
+  vehicle,
+  panels: panels.map((panel, i) => ({
+    ...toForetold(panel, ['panels', i]),
+    zones: panel.zones.map((zone, j) => ({
+      ...toForetold(zone, ['panels', i, 'zones', j]),
+      zone: zone.zone,
     })),
-  }),
-);
+  })),
+});
 
 const toForetold = (
   { panel, verdict, steps, removal_um: { median, high } }: Omit<WrittenPanel, 'zones'>,

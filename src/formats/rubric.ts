@@ -6,7 +6,7 @@
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { advised } from './advised.ts';
-import { given, note, text } from './setting-values.ts';
+import { given, note, shownName } from './setting-values.ts';
 import { settingsReader } from './settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
 
@@ -38,7 +38,7 @@ const sumOf = (weights: TypedWeights): number =>
 export const rubricSchema = z.strictObject({
   $schema: z.string().optional(),
   schema: z.literal('leastcut/rubric/1'),
-  name: text.optional(),
+  name: shownName.optional(),
   pass_mark_pct: advised(z.number().min(0).max(100), (value) =>
     typeof value === 'string' ? 'write the number of per cent alone, such as 70' : undefined,
   ),

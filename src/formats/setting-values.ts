@@ -7,6 +7,8 @@ import { dateAdvice, finishAdvice } from './trade-words.ts';
 
 export const text = z.string().regex(/\S/).describe('text that is not blank');
 export const identifier = text;
+/** What people are shown: blanks around it are no part of it, and could set it in under another name. */
+export const shownName = text.trim();
 
 /** A remark for whoever reads the file; nothing is computed from it. */
 export const note = z

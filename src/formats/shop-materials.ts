@@ -5,6 +5,7 @@
 import { suggest } from '../base/did-you-mean.ts';
 import type { MaterialUnit } from '../work/work-model.ts';
 import { correctionModel, workModel } from './models.ts';
+import { quoted } from './shorten.ts';
 
 export type PricedMaterial = { readonly id: string; readonly unit: MaterialUnit };
 
@@ -29,7 +30,7 @@ export function materialFault(
   const [, pad = ''] = PAD.exec(id) ?? [];
   const right = used.get(id) ?? (pads.includes(pad) ? 'pieces' : undefined);
   if (right === undefined) {
-    const message = `names ${JSON.stringify(id)}, which no job uses`;
+    const message = `names ${quoted(id)}, which no job uses`;
     return { key: 'id', message, hint: idHint(id, [...used.keys()], pads) };
   }
   return right === unit

@@ -17,7 +17,9 @@ import {
   priceKeyAdvice,
   taxLevelAdvice,
 } from './price-words.ts';
-import { given, note, text } from './setting-values.ts';
+import { given, note, shownName, text } from './setting-values.ts';
+import { quoted } from './shorten.ts';
+import { yesOrNoAdvice } from './trade-words.ts';
 
 /** Beyond any price of a job, and far within what a number holds exactly. */
 const MOST_MINOR = 1_000_000_000_000;
@@ -55,7 +57,7 @@ const materials = z
       context.addIssue({
         code: 'custom',
         path: [i, 'id'],
-        message: `names ${JSON.stringify(id)} again`,
+        message: `names ${quoted(id)} again`,
         params: { hint: 'keep one of the two' },
       });
     }
@@ -67,7 +69,7 @@ const mode = advised(z.enum(roundingModes), modeAdvice);
 const tax = z
   .strictObject({
     preset: z.enum(taxPresetNames).optional(),
-    name: text.optional(),
+    name: shownName.optional(),
     rate_pct: percentUpTo(100).optional(),
     level: advised(z.enum(taxLevels), taxLevelAdvice).optional(),
     rounding: mode.optional(),
@@ -124,7 +126,11 @@ export const pricesObject = keysAdvised(
       markup_pct: percentUpTo(1000).optional(),
       fixed: z
         .array(
-          z.strictObject({ name: text, price_minor: minor, tax_pct: percentUpTo(100).optional() }),
+          z.strictObject({
+            name: shownName,
+            price_minor: minor,
+            tax_pct: percentUpTo(100).optional(),
+          }),
         )
         .describe('a list in brackets of what every job is charged, each with name and price_minor')
         .optional(),
@@ -137,6 +143,7 @@ export const pricesObject = keysAdvised(
       deposit_pct: percentUpTo(100).optional(),
       validity_days: z.int().min(0).max(3650).optional(),
       terms: note.optional(),
+      example: advised(z.boolean(), yesOrNoAdvice).optional(),
       note: note.optional(),
     })
     .superRefine(({ discount_pct, discount_minor }, context) => {

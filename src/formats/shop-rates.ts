@@ -6,6 +6,7 @@ import type { OwnRate } from '../correction/removal/catalogue.ts';
 import { advised } from './advised.ts';
 import { correctionModel } from './models.ts';
 import { combination, given } from './setting-values.ts';
+import { quoted } from './shorten.ts';
 
 export const ratesObject = z
   .record(
@@ -48,7 +49,7 @@ export function rateFault(
     if (has.includes(part) || (kind === 'machines' && part === 'hand')) continue;
     const near = closest(part, has);
     return {
-      message: `names ${JSON.stringify(part)}, which is not among the ${kind} of this shop`,
+      message: `names ${quoted(part)}, which is not among the ${kind} of this shop`,
       hint: near === undefined ? `${kind}: ${has.join(', ')}` : `did you mean "${near}"?`,
     };
   }

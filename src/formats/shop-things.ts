@@ -11,8 +11,9 @@ import { advised } from './advised.ts';
 import { factorRange, hazeRange, machineRanges, vibrationRange } from './data/machine-defaults.ts';
 import type { Range } from './default.ts';
 import { correctionModel } from './models.ts';
-import { asQuantity, given, text } from './setting-values.ts';
+import { asQuantity, given, shownName } from './setting-values.ts';
 import { idAdvice, inchAdvice, motionAdvice, speedAdvice, stageAdvice } from './shop-words.ts';
+import { quoted } from './shorten.ts';
 
 /** The keys of an object as its file writes them. */
 type Stated = { readonly stated: readonly string[] };
@@ -98,7 +99,7 @@ function thingList<Shape extends z.ZodObject>(
           context.addIssue({
             code: 'custom',
             path: [i],
-            message: `names ${JSON.stringify(name)} again`,
+            message: `names ${quoted(name)} again`,
             params: { hint: 'keep one of the two' },
           });
         }
@@ -133,7 +134,7 @@ const withArticle = (motion: Motion['kind']): string =>
 const machineObject = z
   .strictObject({
     id: ownId,
-    name: text.optional(),
+    name: shownName.optional(),
     like: z.enum(idsOf(correctionModel.machines)).optional(),
     motion: advised(z.enum(['rotary', 'orbital', 'hand']), motionAdvice).optional(),
     rpm: between(machineRanges.rpm).optional(),
@@ -204,7 +205,7 @@ const thingObject = (known: readonly Known[], kind: string) =>
   z
     .strictObject({
       id: ownId,
-      name: text.optional(),
+      name: shownName.optional(),
       like: z.enum(idsOf(known)).optional(),
       factor: between(factorRange).optional(),
       haze: between(hazeRange).optional(),

@@ -24,7 +24,7 @@ import {
   type Policy,
   policy,
   riskPct,
-  text,
+  shownName,
 } from './setting-values.ts';
 import { settingsReader } from './settings-reader.ts';
 import { materialFault } from './shop-materials.ts';
@@ -47,7 +47,7 @@ const durationMin = z.number().min(0).max(240);
 const shopObject = z.strictObject({
   $schema: z.string().optional(),
   schema: z.literal('leastcut/shop/1'),
-  name: text.optional(),
+  name: shownName.optional(),
   note: note.optional(),
   machines: machineList.optional(),
   pads: padList.optional(),
@@ -165,6 +165,8 @@ export type Shop = {
   readonly showUnit?: 'um' | 'mil';
   readonly color?: 'auto' | 'always' | 'never';
   readonly prices?: Prices;
+  /** True where the prices are made up, to be replaced: they are checked, and not taken. */
+  readonly examplePrices?: boolean;
   readonly hands?: number;
   readonly hoursPerDay?: number;
   /** Path of the hours that jobs took, relative to the shop file. */
@@ -191,7 +193,11 @@ const toShop = (typed: TypedShop): Shop => ({
     readingUnit: typed.reading_unit,
     showUnit: typed.show_unit,
     color: typed.color,
-    prices: typed.prices === undefined ? undefined : toPrices(typed.prices),
+    prices:
+      typed.prices === undefined || typed.prices.example === true
+        ? undefined
+        : toPrices(typed.prices),
+    examplePrices: typed.prices?.example,
     hands: typed.hands,
     hoursPerDay: typed.hours_per_day,
     history: typed.history,

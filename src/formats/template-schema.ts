@@ -6,7 +6,7 @@
 import * as z from 'zod';
 import { type Advice, advised } from './advised.ts';
 import { type TemplateRules, templateRules } from './data/template-defaults.ts';
-import { note, text } from './setting-values.ts';
+import { note, shownName, text } from './setting-values.ts';
 
 export const shortName = z
   .string()
@@ -47,7 +47,7 @@ export const measure = advised(
 
 const panelSchemas = ({ areas, points }: TemplateRules) => {
   const traits = {
-    name: text,
+    name: shownName,
     area_m2: z
       .number()
       .gt(0)
@@ -80,7 +80,7 @@ export function templateSchemaBy(rules: TemplateRules) {
     $schema: z.string().optional(),
     schema: z.literal('leastcut/template/1'),
     id: shortName.optional(),
-    name: text,
+    name: shownName,
     note: note.optional(),
     base: shortName.optional(),
     remove: z.array(shortName).optional(),

@@ -6,6 +6,7 @@ type Meant = readonly (readonly [pattern: RegExp, advice: string])[];
 const meaning =
   (words: Meant): Advice =>
   (value) => {
+    if (typeof value === 'object') return undefined;
     const text = String(value).trim().toLowerCase();
     return words.find(([pattern]) => pattern.test(text))?.[1];
   };

@@ -7,6 +7,9 @@ import type { StripAxis } from './model.ts';
 export const inUnit = (value: number, unit: LengthUnit): number =>
   roundTo(unit === 'um' ? value : value / MICROMETRES_PER_MIL, 4);
 
+/** Film thicker than this (µm) is drawn as being off the axis: it is no factory paint, and would press the rest together. */
+export const LARGEST_DRAWN = 200;
+
 /** From nothing to the largest value. */
 export function axisFromNothing(values: readonly number[], unit: LengthUnit): StripAxis {
   const step = unit === 'um' ? 1 : 0.05;
@@ -14,10 +17,13 @@ export function axisFromNothing(values: readonly number[], unit: LengthUnit): St
   return { from: 0, to: stepsOf(Math.ceil(stepsIn(most, step)), step), line: null };
 }
 
-/** From the least to the largest value, out to whole steps of ten micrometres or half a mil. */
+/** From the least to the largest value of film, out to whole steps of ten micrometres or half a mil. */
 export function axisAround(values: readonly number[], unit: LengthUnit): StripAxis {
   const step = unit === 'um' ? 10 : 0.5;
-  const drawn = values.map((value) => stepsIn(inUnit(value, unit), step));
+  const usual = values.filter((value) => value <= LARGEST_DRAWN);
+  const drawn = (usual.length === 0 ? values : usual).map((value) =>
+    stepsIn(inUnit(value, unit), step),
+  );
   const from = Math.floor(Math.min(...drawn));
   const to = Math.max(from + 1, Math.ceil(Math.max(...drawn)));
   return { from: stepsOf(from, step), to: stepsOf(to, step), line: null };

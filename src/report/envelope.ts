@@ -1,5 +1,5 @@
 /** What stands around every machine record. */
-import type { Diagnostic } from '../base/diagnostics.ts';
+import { concerning, type Diagnostic } from '../base/diagnostics.ts';
 import { roundTo } from '../base/rounding.ts';
 import type { ReadInput } from '../tasks/read/read-request.ts';
 import type { Assumption } from '../tasks/settings/assumption.ts';
@@ -30,7 +30,7 @@ export const envelope = (
   ...(about.settings === undefined
     ? {}
     : { settings: about.settings.effective.filter(isOwn).map(settingRecord) }),
-  diagnostics: diagnostics.map(diagnosticRecord),
+  diagnostics: concerning(about.vehicle, diagnostics).map(diagnosticRecord),
 });
 
 /** A setting with where it came from; `origin` and `where` as the text has them. */
@@ -42,8 +42,10 @@ export const settingRecord = ({ name, value, origin, where }: EffectiveSetting) 
 });
 
 /** Envelope of a run that came to nothing: its diagnostics and no result. */
-export const emptyRecord = (command: string, context: RecordContext): MachineRecord =>
-  envelope(command, { vehicle: null, inputs: [], assumptions: [] }, context);
+export const emptyRecord = (command: string, context: RecordContext): MachineRecord => ({
+  ...envelope(command, { vehicle: null, inputs: [], assumptions: [] }, context),
+  diagnostics: context.diagnostics.map(diagnosticRecord),
+});
 
 const inputRecord = ({ file, sha256, decisions }: ReadInput) => ({
   file,

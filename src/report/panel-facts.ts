@@ -63,7 +63,7 @@ export function factsList(
   ];
 }
 
-/** What somebody stated of the paint, in a line or two: of most panels, then of those that differ. */
+/** What somebody stated of the paint, in a line or two: of most panels, then what is different of others. */
 export function statedBlock(
   read: readonly PanelSurvey[],
   result: SurveyResult,
@@ -71,20 +71,36 @@ export function statedBlock(
 ): readonly Block[] {
   const panels = read.map((survey) => ({
     name: survey.panel.name,
-    text: factTexts(factsOf(survey, result), unit)
-      .filter(({ stated }) => stated)
-      .map(({ words }) => words)
-      .join(', '),
+    words: [
+      ...materialWords(survey, result),
+      ...factTexts(factsOf(survey, result), unit)
+        .filter(({ stated }) => stated)
+        .map(({ words }) => words),
+    ],
   }));
-  const [most, ...others] = [...groupBy(panels, ({ text }) => text)].sort(
+  const [most, ...others] = [...groupBy(panels, ({ words }) => words.join(', '))].sort(
     ([, one], [, other]) => other.length - one.length,
   );
   if (most === undefined) return [];
+  const usual = most[1][0].words;
   const told = [
-    others.length === 0 ? most[0] : `${most[0] || 'nothing'} of most panels`,
-    ...others.map(([text, of]) => `${of.map(({ name }) => name).join(', ')}: ${text || 'nothing'}`),
+    others.length > 0 && most[0] === '' ? 'nothing of most panels' : most[0],
+    ...others.map(([, of]) => {
+      const own = of[0].words.filter((word) => !usual.includes(word));
+      return `${of.map(({ name }) => name).join(', ')}: ${own.join(', ') || 'nothing else'}`;
+    }),
   ];
   return told.every((text) => text === '') ? [] : [paragraph('Stated', `${told.join('; ')}.`)];
+}
+
+/** What the job says a panel is made of, or a template of metal without zinc where zinc is spoken of. */
+function materialWords(
+  { panel, facts }: PanelSurvey,
+  { substrates, facts: held, settings }: SurveyResult,
+): readonly string[] {
+  const { galvanised } = held.get(panel.id) ?? settings.facts;
+  const noZinc = galvanised.value && !facts.galvanised;
+  return substrates.has(panel.id) || noZinc ? [panel.substrate] : [];
 }
 
 /** A fact in words; one that nobody stated and that changes nothing is only said beside another. */
@@ -100,15 +116,23 @@ const NOTHING: FactText = { text: '', worthSaying: false, words: '', stated: fal
 
 function mostFrequent(texts: readonly (FactText | undefined)[]): FactText {
   const groups = [...groupBy(texts, (one) => one?.text ?? '').values()];
-  const largest = groups.reduce((most, one) => (one.length > most.length ? one : most), []);
+  const largest = groups.reduce<readonly (FactText | undefined)[]>(
+    (most, one) => (one.length > most.length ? one : most),
+    [],
+  );
   return largest[0] ?? NOTHING;
 }
 
 /** The same facts in the same order for every panel. */
 const factTexts = (facts: EffectiveFacts, unit: LengthUnit): readonly FactText[] => [
   said(facts.finish, (value) => value),
-  said(facts.taken, (value) => takenText(value, unit)),
-  unlessNone(facts.recorded, 'nothing on record', (value) => `${plusMinus(value, unit)} on record`),
+  takenFact(facts, unit),
+  unlessNone(
+    facts.recorded,
+    'nothing on record',
+    (value) =>
+      `${facts.taken.value === 0 ? 'nothing taken before but ' : ''}${plusMinus(value, unit)} on record`,
+  ),
   said(facts.galvanised, (value) => (value ? 'galvanised' : 'not galvanised')),
   unlessNone(facts.clear, 'no clear stated', (value) => `clear ${layerText(value, unit)}`),
   unlessNone(
@@ -120,6 +144,18 @@ const factTexts = (facts: EffectiveFacts, unit: LengthUnit): readonly FactText[]
   unlessNone(facts.covered, 'not covered', () => 'covered'),
   unlessNone(facts.clearCoatFailure, 'no clear coat failure', () => 'clear coat failure'),
 ];
+
+/** What the record says of earlier work stands before `never`, and a new coat of paint before both. */
+function takenFact(
+  { taken, recorded, paintedDaysAgo }: EffectiveFacts,
+  unit: LengthUnit,
+): FactText {
+  const fact = said(taken, (value) => takenText(value, unit));
+  if (paintedDaysAgo.value !== null) {
+    return { ...fact, text: 'painted since any earlier work', stated: false };
+  }
+  return taken.value === 0 && recorded.value !== null ? { ...fact, stated: false } : fact;
+}
 
 function takenText(value: PanelFacts['taken'], unit: LengthUnit): string {
   if (value === null) return 'earlier work unknown';

@@ -4,7 +4,12 @@
 export const counted = (count: number, noun: string): string =>
   `${count} ${noun}${count === 1 ? '' : 's'}`;
 
-const UNIT_AFTER = /(\d) (?=(?:%|µm|mil|mm|ml|m|h)(?!\p{L}))/gu;
+const UNIT_AFTER = /(\d) (?=(?:%|µm|mil|mm|ml|min|m|h)(?!\p{L}))/gu;
+const SIGN_BEFORE = /± (?=\d)/g;
 
-/** A number and its unit are not to be parted at the end of a line: a no-break space between them. */
-export const gluedUnits = (text: string): string => text.replace(UNIT_AFTER, '$1\u00a0');
+/**
+ * A number is not to be parted from its unit or its ± at the end of a line: a no-break space stands
+ * between them.
+ */
+export const gluedUnits = (text: string): string =>
+  text.replace(UNIT_AFTER, '$1\u00a0').replace(SIGN_BEFORE, '±\u00a0');

@@ -6,7 +6,8 @@ import {
   type DiagnosticKind,
   diagnosticCatalogue,
 } from '../../src/base/catalogue.ts';
-import { caseNames, expectRecorded, type Prepare, runCase } from '../cli/golden.ts';
+import { caseNames } from '../cli/case-command.ts';
+import { expectRecorded, type Prepare, runCase } from '../cli/golden.ts';
 import { projectRoot } from '../cli/run-leastcut.ts';
 
 /** As the help and the README list them. */

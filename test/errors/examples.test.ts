@@ -6,7 +6,7 @@ import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { caseNames } from '../cli/golden.ts';
+import { caseNames } from '../cli/case-command.ts';
 import { projectRoot } from '../cli/run-leastcut.ts';
 
 const dataFile = join(projectRoot, 'src/formats/data/diagnostic-examples.ts');

@@ -23,6 +23,7 @@ export type Comparing = {
   readonly job?: Keys;
   /** As `leastcut plan --format json` writes it. */
   readonly plan?: string;
+  readonly workedSets?: string;
   readonly filmRecord?: string;
   readonly gauge?: Keys;
   readonly gaugeAfter?: Keys;
@@ -49,7 +50,16 @@ function namedGauge(keys: Keys | undefined, name: string) {
 }
 
 export function requestOf(comparing: Comparing): CompareRequest {
-  const { visits, marked = true, job = {}, plan, filmRecord, gloss, panels = [] } = comparing;
+  const {
+    visits,
+    marked = true,
+    job = {},
+    plan,
+    workedSets,
+    filmRecord,
+    gloss,
+    panels = [],
+  } = comparing;
   const text = JSON.stringify({ schema: 'leastcut/job/1', template: 'saloon', ...job });
   const file = present(readJob('job.json', text).value);
   const plain = resolveSettings({ typed: {}, job: { file, folder: '' }, shops: [] });
@@ -74,6 +84,7 @@ export function requestOf(comparing: Comparing): CompareRequest {
     marked,
     plan: plan === undefined ? undefined : planOf(plan),
     planFile: plan === undefined ? undefined : fileOf('plan.json', plan),
+    workedFile: workedSets === undefined ? undefined : fileOf('worked.csv', workedSets),
     gloss: gloss === undefined ? undefined : fileOf('gloss.csv', gloss),
     panels,
   };

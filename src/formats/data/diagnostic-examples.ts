@@ -415,4 +415,16 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'input.csv':
       'vehicle,panel,point,reading_um\nFH 1,bonnet,1,120\nFH 1,roof,1,118\nFH 22,bonnet,1,121\nFH 22,roof,1,119\n',
   }),
+  'worked-mismatch': example(
+    'compare before.csv after.csv --marked --plan plan.json --worked worked.csv',
+    {
+      'after.csv':
+        'vehicle,panel,point,reading_um\nFH-1,roof,1,116\nFH-1,roof,2,119\nFH-1,roof,3,114\n',
+      'before.csv':
+        'vehicle,panel,point,reading_um\nFH-1,roof,1,118\nFH-1,roof,2,121\nFH-1,roof,3,116\n',
+      'plan.json':
+        '{\n  "schema": "leastcut/plan/1",\n  "vehicle": "FH-1",\n  "panels": [\n    {\n      "panel": "roof",\n      "verdict": "polish",\n      "steps": [\n        { "machine": "da", "pad": "foam-medium", "product": "medium", "sets": 3, "removal_um": 2.2 },\n        { "machine": "da", "pad": "foam-soft", "product": "fine", "sets": 1, "removal_um": 0.4 }\n      ],\n      "removal_um": { "median": 2.6, "high": 5.2 },\n      "zones": []\n    }\n  ]\n}\n',
+      'worked.csv': 'panel,step,sets\nroof,1,2\nroof,3,1\n',
+    },
+  ),
 };

@@ -83,6 +83,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again.',
   'compare-not-marked':
     'Mark points before the work and say so in a column "marked"; if they were marked, give --marked.',
+  'worked-mismatch':
+    'Name each step that the plan has on the panel, by its number or its machine/pad/product, with the sets that were worked, 0 for none.',
   'plan-mismatch': 'Give the plan of this vehicle, or readings of the vehicle of the plan.',
   'row-too-long': 'Look for a decimal comma or a comma in a note: put that cell in quotes.',
   'row-too-short': 'Add the missing cells; an empty one keeps its comma.',

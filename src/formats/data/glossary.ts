@@ -306,6 +306,11 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word('planned', ['foretold'], 'The middle of what a plan foretold to come off.'),
   word(
+    'as done',
+    ['planned for the sets worked', 'worked'],
+    'The middle of what a plan foretold for the sets that were worked of it (--worked).',
+  ),
+  word(
     'visit',
     ['visits', 'from visit to visit'],
     'One going over the car with the gauge; each has a file of readings of its own.',
@@ -336,8 +341,13 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'test spot',
-    ['test spots', 'spot', 'test section', 'test panel', 'spot 1st', 'sound', 'provisional'],
-    'A small trial that shows how this paint answers a combination. Until one is seen, a plan is provisional.',
+    ['test spots', 'spot', 'test section', 'test panel', 'spot 1st', 'provisional'],
+    'A small trial that shows how this paint answers a combination: a patch is polished, its film read before and after. One does for all factory paint of a car, a refinished panel needs its own. Until one is seen, a plan is provisional.',
+  ),
+  word(
+    'clear read',
+    ['clear reading', 'clear by itself'],
+    'The clear measured apart from what lies under it, by a gauge that resolves layers (mostly ultrasonic), panel by panel. A gauge that reads the whole film cannot.',
   ),
   word(
     'de-nib',
@@ -455,7 +465,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'bound by',
-    ['binding limit', 'bound_by', 'n = 1', 'fresh', 'no data'],
+    ['binding limit', 'bound_by', 'n = 1', 'fresh', 'no data', 'others', 'line'],
     'The limit that allows least, and so decides the budget.',
   ),
   word(
@@ -662,8 +672,8 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'baseline',
-    ['usual film of this car'],
-    'What sound panels of this car read, against which the others are held.',
+    ['usual film of this car', 'usual film', 'this car’s usual film'],
+    'The median of what a car’s metal panels read, repaints over 200 µm left out: every panel is held against it. A panel with zinc under its paint is held against film with zinc, one without against film without.',
   ),
   word(
     'low points',
@@ -818,13 +828,19 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'not read',
-    ['unread panel'],
+    ['unread panel', 'unread, so nothing is sure and nothing may go'],
     'Panels without a valid reading: nothing is known of them, so nothing may go.',
   ),
   word(
     'near the line',
-    ['clear-cut', 'how sure each mean (95 %) and each condition is'],
-    'A condition is near the line where the truth lies with over 5 % chance on the other side of the line that decided it, and clear-cut where not.',
+    [
+      'near its line',
+      'near their line',
+      '?',
+      'clear-cut',
+      'how sure each mean (95 %) and each condition is',
+    ],
+    'A condition is near its line, and marked with ?, where the truth lies with over 5 % chance on the other side of the line that decided it.',
   ),
   word(
     'off the face',
@@ -843,12 +859,12 @@ export const glossary: readonly GlossaryEntry[] = [
   // A panel taken apart.
   word(
     'share',
-    [],
+    ['of its variance'],
     'The part of a whole that something makes up; of an uncertainty, of its variance.',
   ),
   word(
     'uncertain by',
-    ['uncertainty budget', 'how sure'],
+    ['uncertainty budget', 'how sure', 'the mean is uncertain by'],
     'What makes a mean uncertain, source by source: film that varies, the gauge’s scatter, its step, its own error.',
   ),
   word(

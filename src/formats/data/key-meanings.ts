@@ -162,6 +162,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
   shop('validity_days', '30', 'How many days a quote holds.'),
   shop('terms', '["The rest is due when you collect it."]', 'Your terms, as they are printed.'),
   shop(
+    'example',
+    'true',
+    'True while the prices are made up: they are checked and no quote takes them. Take it out when they are yours.',
+  ),
+  shop(
     'machines',
     '["da", "hand"]',
     'The machines you own: ids of built-in ones, or machines of your own.',
@@ -314,7 +319,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'Path of the hours that jobs took against their estimates (CSV): your own pace follows.',
   ),
   job('covered', 'true', 'Whether film, wrap or coating lies over the paint.'),
-  job('painted_days_ago', '30', 'How many days ago it was painted; fresh paint is left alone.'),
+  job(
+    'painted_days_ago',
+    '30',
+    'How many days ago it was painted again: no factory film, and left alone while fresh.',
+  ),
   job(
     'clear_um',
     '{ "value": 45, "sd": 3 }',

@@ -66,7 +66,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   v: 'How far down the panel the point lies, as the file writes it; null where it does not.',
   note: 'What the file notes of the reading; null where it notes nothing.',
 
-  baseline_um: 'What sound panels of this car read, in µm; null without any.',
+  baseline_um:
+    'The usual film of this car, in µm: the median of its metal panels that do not read like repaint; of a panel, with as much zinc as lies under that. Null without any.',
   notes: 'What is to be said of the survey as a whole.',
   panels: 'The panels, in walking order.',
   panel: 'The panel, by its id in the template, or as its file names it.',
@@ -97,6 +98,14 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   beyond: 'What the panel is beyond the line.',
   is_beyond: 'Whether the figure is there.',
   other_side_prob: 'Chance that the truth lies on the other side of the line.',
+  beside: 'The comparisons that the words beside the condition hang on.',
+  if_otherwise:
+    'Of a panel near its line: what it would be on the other side, and what might go then; null of any other.',
+  work_to_um:
+    'Where less may go on the other side: what may go at the risk taken, with the chance of that side counted in.',
+  risk_over_both:
+    'Risk of taking all that may go if the condition holds, with the chance of the other side counted in.',
+  substrate: 'What the panel is made of, as the template or the job says.',
   also: 'What else applies, or other words by which it goes.',
   clear: 'What is believed of the topcoat.',
   low_um: 'The lower end of its 95 % interval, in µm.',
@@ -313,6 +322,11 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   gained: 'Whether more film is there than before, beyond chance.',
   seen_half_um: 'A change of this size shows half of the time, in µm.',
   planned_um: 'What the plan foretold, in µm, with its 90 % range; null without a plan.',
+  worked_um:
+    'What the sets that were worked were to take, in µm, with its 90 % range; as planned where nothing else is said; null without a plan.',
+  sets_worked: 'How many sets of the step were worked.',
+  planned_sets: 'Sets that the plan has on the panel, all steps together.',
+  worked_sets: 'Sets that were worked of them.',
   against_plan: 'Whether it is more or less than was foretold, beyond what both may be off by.',
   held_um: 'What is held of the removal, by plan and readings together, in µm.',
   clear_um: 'Clear on the thinnest part of the panel after that, in µm.',
@@ -379,6 +393,18 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   thinnest_share_pct: 'The share of the face that the estimate is about, in per cent.',
   on_thinnest: 'The topcoat there.',
   risk: 'The chances, if a plan took the whole budget.',
+  allows_um: 'The largest median removal that the limit allows, in µm.',
+  room_um:
+    'What the limit leaves for a removal, in µm: film over a floor, or what is left of a ceiling; null where nothing may go whatever the film.',
+  room_sd_um: 'Standard deviation of that, in µm; 0 where it is exact.',
+  limit_risk_prob:
+    'The risk of passing the limit that is taken, 0 to 1; null where nothing may go whatever the film.',
+  removal_factor:
+    'How many times its median a removal may be with the chance of the risk; null where the room is uncertain too.',
+  removal_mean_um: 'Mean of the removal of that median, in µm.',
+  removal_sd_um: 'Standard deviation of that removal, in µm.',
+  together_sd_um: 'Standard deviation of room and removal together, in µm.',
+  sds: 'How many of these lie between the mean removal and the room.',
   doubt: 'What the doubt about the topcoat that is left is made of, by size.',
   flag_rule: 'Which rule looked for points that stand out.',
   ashman_d: 'How far apart two zones lie, by Ashman; shown, never decided by.',
@@ -459,9 +485,9 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   repaired_panels: 'Repaired panels of the reference that were found.',
   found: 'How many were found.',
   out_of: 'Of how many.',
-  low_pct: 'Lower end of the Wilson interval of the share, in per cent; null where there are none.',
-  high_pct:
-    'Upper end of the Wilson interval of the share, in per cent; null where there are none.',
+  low_pct:
+    'Lower end of the 95 % interval of the share, in per cent: Wilson’s of one trainee, the exact one of Clopper and Pearson of a class; null where there are none.',
+  high_pct: 'Upper end of that interval, in per cent; null where there are none.',
   missed: 'What of the reference was missed.',
   what: 'panel: not read at all. low-spot or repair: read and not found.',
   conditions: 'How often the panels read as what the reference reads them as.',
@@ -490,7 +516,11 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   total_um: 'All of it together, as a standard deviation in µm.',
   study_variation_pct: 'Repeatability and reproducibility as a share of all, in per cent.',
   ndc: 'Classes of parts that can be told apart, by analysis of variance; compares with no other method.',
-  copied: 'Pairs of surveys that hold the same values more often than chance allows.',
+  copied:
+    'Pairs of surveys that hold the same values, or nearly the same, more often than chance allows.',
+  apart_um:
+    'Standard deviation of the differences of the two, in µm, where that gives them away; null where the same values do.',
+  usual_um: 'What it usually is between two of this class, in µm; null likewise.',
   same: 'Values that are the same.',
   grade: 'How bad the defect is, from 0 (none) to 5 (severe).',
   depth_um: 'Depth of the marks, the middle of them, in µm.',

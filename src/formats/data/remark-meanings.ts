@@ -201,7 +201,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   advice(
     'zinc',
-    'A magnetic gauge counts zinc as paint. If there is some, less may go than is shown.',
+    'A magnetic gauge counts zinc as paint. If there is some, less may go than is shown: knowing it helps no panel, and keeps from taking too much.',
     'Find out whether the steel is galvanised, and state "galvanised".',
   ),
   note(
@@ -211,10 +211,35 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   advice(
     'ultrasound',
-    'Under the paint there is no metal, and the gauge needs metal.',
+    'Under the paint there is no metal, and the usual gauge needs metal.',
     'Read it with an ultrasonic gauge (ASTM D6132).',
   ),
   advice('read', 'The panel was not read, so nothing may go.', 'Read it.'),
+  advice(
+    'read-again',
+    'One value looks keyed wrongly, and what the panel is hangs on it.',
+    'Read that point again, or correct the file.',
+  ),
+  advice(
+    'settle',
+    'The panel is near a line, and what may go hangs on which side of it it lies.',
+    'Read more points, or find out what was done to it.',
+  ),
+  advice(
+    'wait',
+    'The paint is so young that it still hardens.',
+    'Leave it for the days that are named.',
+  ),
+  advice(
+    'uncover',
+    'What lies over the paint is read as paint.',
+    'Read the panel once the film, wrap or coating is off.',
+  ),
+  advice(
+    'beyond-help',
+    'Nothing that could still be found out would let any film go.',
+    'Leave the panel, or have it painted.',
+  ),
   advice(
     'repair-edge',
     'A repair has an edge somewhere, where the film changes from point to point.',
@@ -261,10 +286,14 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('limit-finish', 'Nothing may go from a matte finish: polishing makes it shine.'),
   reason('limit-covered', 'Nothing may go through a film, wrap or coating.'),
   reason('limit-fresh-paint', 'Nothing may go from paint that is not hard yet.'),
+  reason(
+    'limit-near-line',
+    'The panel is near its line: no more goes than keeps the risk on both sides of it.',
+  ),
   reason('limit-test-spot', 'Nothing may go before a test spot on this very panel.'),
   reason(
     'limit-sound-panels',
-    'Nothing may go from repaint where nothing may go from some sound panel.',
+    'Nothing may go from repaint where nothing may go from some original panel.',
   ),
   reason('limit-no-data', 'Nothing may go where nothing is known of the film.'),
   caution('edges-read', 'Points near an edge were read apart: the film is thinner there.'),
@@ -351,7 +380,12 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   limit(
     'sound-panels',
-    'On repaint with a test spot of its own no more goes than on the least of the sound panels.',
+    'On repaint with a test spot of its own no more goes than on the original panel that allows least.',
+  ),
+  limit(
+    'near-line',
+    'The panel is near the line that its word hangs on: a plan takes no more than keeps the risk on both sides of it.',
+    'Settle what it is first; survey --why PANEL says by what.',
   ),
   limit('no-data', 'Nothing is known of the film.', 'Read the panel.'),
   assumption(
@@ -450,7 +484,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   reason(
     'survey-copied',
-    'The values are those of another survey of the class, more often than chance allows.',
+    'The values are those of another survey of the class, or lie nearer to them, than chance allows.',
     'Each reads the car alone.',
   ),
   reason(
@@ -503,7 +537,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
   note(
     'sound-panel-cap',
-    'On refinished or filled panels never more goes than on the least of the car’s sound panels.',
+    'On refinished or filled panels never more goes than on the original panel that allows least.',
   ),
   note(
     'layer-readings',

@@ -23,6 +23,7 @@ import {
 
 const change = z.strictObject({ mean: z.number(), low: z.number(), high: z.number() }).nullable();
 const removal = z.number().min(0);
+const foretold = z.strictObject({ median: removal, low: removal, high: removal });
 const names = z.array(z.string());
 const comparedBy = keyOf(comparedByMeanings);
 
@@ -40,7 +41,9 @@ const panel = zoned({
   gained: z.boolean(),
   seen_half_um: figure,
   seen_surely_um: figure,
-  planned_um: z.strictObject({ median: removal, low: removal, high: removal }).nullable(),
+  planned_um: foretold.nullable(),
+  worked_um: foretold.nullable(),
+  steps: z.array(z.strictObject({ combination: z.string(), sets: count, sets_worked: count })),
   against_plan: keyOf(againstPlanMeanings).nullable(),
   held_um: z.strictObject({ mean: removal, sd: removal }).nullable(),
   clear_um: z.strictObject({ mean: z.number(), sd: removal }).nullable(),

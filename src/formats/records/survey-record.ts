@@ -72,6 +72,7 @@ const why = z
   .strictObject({
     readings: z.array(readPoint),
     comparisons: z.array(comparison),
+    beside: z.array(comparison),
     spread: z
       .strictObject({
         own_sd_um: figure,
@@ -118,6 +119,20 @@ const why = z
         share,
       }),
     ),
+    limits: z.array(
+      z.strictObject({
+        code: z.string(),
+        allows_um: z.number().min(0),
+        room_um: figure,
+        room_sd_um: figure,
+        limit_risk_prob: share.nullable(),
+        removal_factor: figure,
+        removal_mean_um: figure,
+        removal_sd_um: figure,
+        together_sd_um: figure,
+        sds: figure,
+      }),
+    ),
     flag_rule: z.enum(['other-panels', 'esd', 'grubbs', 'none']),
     ashman_d: figure,
   })
@@ -138,10 +153,15 @@ const panel = zoned({
   uncertainty,
   thinnest_um: figure,
   facts,
+  substrate: z.enum(['steel', 'aluminium', 'plastic', 'composite']),
+  baseline_um: figure,
   condition,
   condition_sure: z.enum(['clear', 'near']).nullable(),
   condition_margin_um: figure,
   condition_evidence: comparison.nullable(),
+  if_otherwise: z
+    .strictObject({ condition, budget_um: figure, work_to_um: figure, risk_over_both: figure })
+    .nullable(),
   also: z.array(condition),
   evidence: z.array(remark),
   clear: z.strictObject({ mean_um: figure, sd_um: figure, low_um: figure }),

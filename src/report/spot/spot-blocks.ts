@@ -53,7 +53,7 @@ const percent = (share: number | null): string =>
 
 function trialTable(trials: readonly ReadTrial[], unit: ShowUnit): Block {
   const um = (value: number | undefined): string =>
-    value === undefined ? '–' : thickness(value, unit, 1);
+    value === undefined ? '–' : thickness(value, unit, 1).replace('-', '−');
   return {
     kind: 'table',
     columns: [

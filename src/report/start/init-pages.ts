@@ -14,7 +14,7 @@ export function initBlocks(written: readonly WrittenFile[], next: string): reado
     ),
     paragraph(
       null,
-      'They hold the built-in values, so no result changes until you edit them. The notes in them say what may stand where.',
+      'They hold the built-in values, so no result changes until you edit them. The notes in them say what may stand where. The prices are made up, and marked so: no quote takes them until you put in yours.',
     ),
     paragraph('Next', next),
   ];

@@ -12,6 +12,8 @@ export type PriceSettings = {
   readonly shop: string | null;
   /** Where they stand; undefined where there are none. */
   readonly at: Place | undefined;
+  /** Whether there are none because those of a file are an example still. */
+  readonly areExample: boolean;
   readonly kind: Effective<QuoteKind>;
 };
 
@@ -32,6 +34,7 @@ export function priceSettings({ typed, shops }: Layers): PriceSettings {
     prices: said ?? builtIn(null),
     shop: layer?.file.value.name ?? null,
     at: layer?.file.placeOf(['prices'], 'key'),
+    areExample: layer === undefined && shops.some(({ file }) => file.value.examplePrices === true),
     kind: firstSaid([typed.kind, ...kinds], DEFAULT_KIND),
   };
 }

@@ -30,7 +30,7 @@ const shopStart = () => ({
   $schema: `./${schemaFile('shop')}`,
   schema: 'leastcut/shop/1',
   note: [
-    'What the workshop has and how it works. Every value here is the built-in one.',
+    'What the workshop has and how it works. Every value but the prices is the built-in one.',
     'Change what is different, take out what is not needed: only schema must stay.',
     'machines, pads, products: what you own. leastcut methods list shows all that is known.',
     'One of your own: { "id": "my-da", "name": "my polisher", "like": "da", "throw_mm": 21 }.',
@@ -52,7 +52,27 @@ const shopStart = () => ({
     setup_min_per_combination: workModel.setUp,
   },
   numbers: exampleNumbers(),
+  prices: examplePrices,
 });
+
+/** Made up, and marked so: a price list to fill in, of which no quote makes a price. */
+const examplePrices = {
+  example: true,
+  note: [
+    'Made-up prices: put yours in, then take example out. Until then a quote has no price.',
+    'Amounts are whole numbers of the least unit: pence, cents, yen. 5000 is 50.00 an hour.',
+    'labour_minor_per_h: one price, or by skill: wash, survey, polish, interior, protect, other.',
+    'tax: a preset (uk-vat, au-gst, eu-e-invoice, none), or name, rate_pct, level, rounding.',
+    'More: minimum_minor, discount_pct, discount_minor, deposit_pct, validity_days, terms.',
+  ],
+  currency: 'EUR',
+  kind: 'estimate',
+  labour_minor_per_h: { polish: 5000, other: 4000 },
+  materials: [{ id: 'medium', pack: 1000, unit: 'ml', price_minor: 4000, stock: 0 }],
+  markup_pct: 0,
+  fixed: [{ name: 'collection and return', price_minor: 2000 }],
+  tax: { preset: 'none' },
+};
 
 const jobStart = () => ({
   $schema: `./${schemaFile('job')}`,

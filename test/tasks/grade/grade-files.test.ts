@@ -327,7 +327,46 @@ describe('a class that is its own reference', () => {
   });
 });
 
+test('a latest attempt that cannot be read leaves the class the one before it', () => {
+  const by = (rows: readonly Row[], who: string): string => csv(rows, ',operator', `,${who}`);
+  const files = {
+    'a.csv': by(rowsOf(), 'Ann'),
+    'b.csv': by(rowsOf(), 'Ben'),
+    'c.csv': by(rowsOf(), 'Cor'),
+  };
+  const broken = `panel,point,reading_um,operator\nroof,1,1.134,Ann\n`;
+  const class_ = graded({ ...files, 'd.csv': broken }, { reference: undefined });
+  expect(class_.view.panels[0]?.count).toBe(3);
+});
+
 describe('copied surveys', () => {
+  test('are found as well where every value was changed a little, and told by how near they lie', () => {
+    const spread = (rows: readonly Row[]) =>
+      rows.map((row) => ({ ...row, value: row.value + 8 * normal(random) }));
+    const honest = ['ann', 'ben', 'cor', 'dot', 'eve'].map(
+      (name) => [`${name}.csv`, spread(rowsOf())] as const,
+    );
+    const [, ofBen] = honest[1] ?? ['', []];
+    const copy = ofBen.map((row) => ({ ...row, value: row.value + 0.6 * normal(random) }));
+    const class_ = graded(
+      Object.fromEntries(
+        [...honest, ['fay.csv', copy] as const].map(([n, rows]) => [n, csv(rows)]),
+      ),
+    );
+    expect(class_.copied).toMatchObject([{ trainees: ['ben', 'fay'] }]);
+    const { sd, usual } = class_.copied[0]?.apart ?? { sd: 0, usual: 0 };
+    expect(sd).toBeGreaterThan(0.3);
+    expect(sd).toBeLessThan(1.2);
+    expect(usual).toBeGreaterThan(6);
+    const told = class_.trainees.map(({ grade }) =>
+      (grade?.reasons ?? []).filter(({ code }) => code === 'survey-copied'),
+    );
+    expect(told.map(({ length }) => length)).toEqual([0, 1, 0, 0, 0, 1]);
+    expect(told.flat()[0]?.text).toMatch(
+      /^at 55 points your values lie 0\.\d µm \(SD\) from those/u,
+    );
+  });
+
   test('are told to both without a name, and to the trainer with both', () => {
     const copy = own.map((row, i) =>
       i % 9 === 0 ? { ...row, value: row.value + normal(random) } : row,

@@ -57,6 +57,21 @@ describe('the files to start from', () => {
     expect(values(begun.facts)).toEqual(values(bare.facts));
   });
 
+  it('hold a price list to fill in, of which nothing is taken until it is no example any more', () => {
+    if (shop.value === undefined) throw new Error('refused');
+    const moneyOf = (text: string) => {
+      const { value } = readShop('shop.json', text);
+      if (value === undefined) throw new Error('refused');
+      const layer = { origin: 'shop', file: value, folder: '', named: 'flag' } as const;
+      return resolveSettings({ typed: {}, job: undefined, shops: [layer] }).money;
+    };
+    const begun = moneyOf(textOf('shop.json'));
+    expect([begun.prices.value, begun.areExample]).toEqual([null, true]);
+    const edited = moneyOf(textOf('shop.json').replace('"example": true,', ''));
+    expect(edited.prices.value?.list.labour.bySkill.get('polish')).toBe(5000n);
+    expect(edited.areExample).toBe(false);
+  });
+
   it('explain every key a job may hold, by example or in a note', () => {
     const text = textOf('job.json');
     for (const key of [
