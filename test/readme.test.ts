@@ -167,10 +167,10 @@ describe.concurrent('README.md', () => {
     for (const one of all) {
       written.splice(one.from, one.output.length, ...(outputs.get(one) ?? one.output));
     }
-    const first = written.findIndex(isOptionRow);
-    if (first !== -1) {
-      written.splice(first, written.filter(isOptionRow).length, ...optionRows);
-    }
+    const heading = written.indexOf('## Options');
+    const first = written.findIndex((line, at) => at > heading && isOptionRow(line));
+    const after = written.findIndex((line, at) => at > first && !isOptionRow(line));
+    if (heading !== -1 && first !== -1) written.splice(first, after - first, ...optionRows);
     writeFileSync(readmePath, written.join('\n'));
   });
 
