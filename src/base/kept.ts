@@ -1,11 +1,9 @@
 /** What is worked out once, and kept as long as the function that answers is. */
 
-/** Answers kept at a time; the one that was found first goes first. */
-const ANSWERS_KEPT = 64;
-
-/** The same answer to the same question of a few numbers and words. */
+/** The same answer to the same question of a few numbers and words; beyond `most`, the one found first goes first. */
 export function kept<Question extends readonly (string | number)[], Answer>(
   answer: (...question: Question) => Answer,
+  most = 64,
 ): (...question: Question) => Answer {
   const known = new Map<string, Answer>();
   return (...question) => {
@@ -15,7 +13,7 @@ export function kept<Question extends readonly (string | number)[], Answer>(
     const now = answer(...question);
     known.set(key, now);
     const [oldest] = known.keys();
-    if (known.size > ANSWERS_KEPT && oldest !== undefined) known.delete(oldest);
+    if (known.size > most && oldest !== undefined) known.delete(oldest);
     return now;
   };
 }

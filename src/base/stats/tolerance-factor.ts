@@ -10,6 +10,7 @@
  * Distribution-free: the smallest of n values is such a bound at confidence 1 − pⁿ (Wilks 1941, Ann. Math.
  * Stat. 12: 91–96). Shares and confidences lie strictly between 0 and 1; anything else throws a RangeError.
  */
+import { kept } from '../kept.ts';
 import { noncentralTQuantile } from './noncentral-t.ts';
 import { normalQuantile } from './normal.ts';
 
@@ -32,9 +33,11 @@ export type ToleranceRequest = {
   readonly dof?: number;
 };
 
-/** Factors found before: the panels of a car mostly share count and degrees of freedom. */
-const remembered = new Map<string, number>();
-const MOST_REMEMBERED = 4096;
+/** Kept, since the panels of a car mostly share count and degrees of freedom. */
+const factorOf = kept((content: number, confidence: number, count: number, dof: number) => {
+  const root = Math.sqrt(count);
+  return noncentralTQuantile(confidence, dof, normalQuantile(content) * root) / root;
+}, 4096);
 
 /** The k of the one-sided limit mean − k·s. */
 export const toleranceFactor = ({
@@ -46,14 +49,7 @@ export const toleranceFactor = ({
   demandShare('content', content);
   demandShare('confidence', confidence);
   demandCount(count);
-  const key = `${content} ${confidence} ${count} ${dof}`;
-  const known = remembered.get(key);
-  if (known !== undefined) return known;
-  const root = Math.sqrt(count);
-  const factor = noncentralTQuantile(confidence, dof, normalQuantile(content) * root) / root;
-  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
-  remembered.set(key, factor);
-  return factor;
+  return factorOf(content, confidence, count, dof);
 };
 
 /** Confidence with which the smallest of `count` values bounds the share `content` from below. */
