@@ -263,11 +263,13 @@ export const smallShares = [
 /**
  * Youden 1962, Experimentation and Measurement, Table 2 (NIST Dataplot, YOUDEN31): 24 student operators read the
  * thickness of paper four times each, in mm; one reading of one of them is a blunder. The results of its one-way
- * analysis by R and Python. The 96 readings themselves are not typed here, so nothing is said of the blunder.
+ * analysis by R and Python, and the blunder, in mm. The other 95 readings are not typed here.
  */
 export const youdenPaper = {
   operators: 24,
   readings: 4,
+  mean: 0.07677604166666667,
+  blunder: { operator: 21, replicate: 4, reading: 0.0466 },
   sdOfMeans: 0.0035656534797031013,
   repeatability: 0.0038862605205175495,
   betweenVariance: 8.9381295289855e-6,
