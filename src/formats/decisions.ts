@@ -26,7 +26,7 @@ const decimal = advised(
   byName({ point: '.', dot: '.', period: '.', comma: ',' }),
 );
 const unit = advised(
-  z.enum(['um', 'mil', 'mm', 'inch']),
+  z.enum(['um', 'mil', 'mm', 'inch', 'cm', 'nm']),
   byName({ µm: 'um', μm: 'um', micron: 'um', microns: 'um', mils: 'mil', thou: 'mil' }),
 );
 
@@ -73,7 +73,7 @@ export type ReadingDecisions = {
   readonly delimiter?: ',' | ';' | '\t' | '|';
   readonly decimal?: '.' | ',';
   readonly layout?: 'long' | 'wide' | 'repeats' | 'blocks' | 'list';
-  readonly unit?: 'um' | 'mil' | 'mm' | 'inch';
+  readonly unit?: 'um' | 'mil' | 'mm' | 'inch' | 'cm' | 'nm';
   readonly headerLine?: number;
   /** Names of the columns in the export, by role. */
   readonly columns: ReadonlyMap<string, readonly string[]>;

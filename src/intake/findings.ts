@@ -6,7 +6,7 @@ import { type Diagnostic, error, note, type Severity, warning } from '../base/di
 
 type Told = Omit<Diagnostic, 'severity'>;
 const make = { error, warning, note } as const;
-const mostOfAKind = 20;
+export const mostOfAKind = 20;
 
 export type Findings = {
   readonly add: (severity: Severity, code: Told['code'], tell: () => Omit<Told, 'code'>) => void;

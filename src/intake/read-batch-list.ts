@@ -12,7 +12,7 @@ import {
   type Place,
   refused,
 } from '../base/diagnostics.ts';
-import { suggest } from '../base/did-you-mean.ts';
+import { closest, suggest } from '../base/did-you-mean.ts';
 import { type DecodeOptions, decode, type GaugeFileText } from './bytes/decode.ts';
 import { chooseDialect, type Dialect } from './rows/dialect.ts';
 import type { Source } from './rows/source.ts';
@@ -82,10 +82,15 @@ function noHeader(
 ): Diagnostic {
   const span = row === undefined ? { offset: 0, length: 1 } : cellSpan(source, row, 0, delimiter);
   const there = row?.cells.map(columnKey) ?? [];
-  const lacking = needed.filter((key) => !there.includes(key)).join(' and ');
-  return error('column-missing', `the list names no column ${lacking}`, {
-    at: source.placeAt(span.offset, span.length),
-    hint: `its first line names the columns, of ${columns.join(', ')}`,
+  const lacking = needed.filter((key) => !there.includes(key));
+  const near = there.findIndex((key) => closest(key, lacking) !== undefined);
+  const at = row !== undefined && near > 0 ? cellSpan(source, row, near, delimiter) : span;
+  return error('column-missing', `the list names no column ${lacking.join(' and ')}`, {
+    at: source.placeAt(at.offset, at.length),
+    hint:
+      near !== -1
+        ? `did you mean "${closest(there[near] ?? '', lacking)}" by "${there[near]}"?`
+        : `its first line names the columns, of ${columns.join(', ')}`,
   });
 }
 

@@ -7,12 +7,14 @@
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
+import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
 import { tellCutEnd } from './doubts/cut-end.ts';
 import { tellFarReadings } from './doubts/far-readings.ts';
 import { tellHiddenRows } from './doubts/hidden-rows.ts';
 import { tellLinesAgainst } from './doubts/lines-against.ts';
 import { doubtLinesLikeRows } from './doubts/lines-like-rows.ts';
+import { tellNotesAgainstRows } from './doubts/notes-against-rows.ts';
 import { tellPointsApart } from './doubts/points-read-apart.ts';
 import { tellQuietMeans } from './doubts/quiet-means.ts';
 import { tellRepeatedRows } from './doubts/repeated-rows.ts';
@@ -57,7 +59,7 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
   if (file.piece !== undefined) return readPiece(file.piece, options);
   const decoded = decode(file, { encoding: options.encoding, limits: options.limits });
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
-  return readGaugeText(decoded.value, options, decoded.diagnostics);
+  return readGaugeText({ ...decoded.value, leftOut: file.leftOut }, options, decoded.diagnostics);
 }
 
 /** What the first piece of a long file decided holds for all that follow. */
@@ -80,7 +82,13 @@ function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeRead
 
 /** The same of a text: a whole file, or a piece of a long one under the head of its table. */
 function readGaugeText(
-  { source, encoding, evidence, earlier }: Decoded & Pick<GaugePiece, 'earlier'>,
+  {
+    source,
+    encoding,
+    evidence,
+    earlier,
+    leftOut,
+  }: Decoded & Pick<GaugePiece, 'earlier'> & Pick<GaugeFileText, 'leftOut'>,
   asked: IntakeOptions,
   noticed: readonly Diagnostic[] = [],
 ): Outcome<GaugeReadings> {
@@ -89,8 +97,9 @@ function readGaugeText(
   const split = findTable(source, options);
   if (split.value === undefined) return refused(...noticed, ...split.diagnostics);
   const findings = createFindings(source.name);
-  findings.addAll(noticed);
-  const rows = canonical ? restoredRows(split.value.rows) : split.value.rows;
+  findings.addAll([...noticed, ...split.diagnostics]);
+  const written = canonical ? restoredRows(split.value.rows) : split.value.rows;
+  const rows = leftOut === undefined ? written : written.filter(({ line }) => !leftOut.has(line));
   const parts = divideIntoParts(rows, split.value.start, {
     ...split.value,
     findings,
@@ -112,6 +121,9 @@ function readGaugeText(
   const collected = collect(settled, options, findings, split.value);
   if (findings.hasErrors()) return refused(...findings.list());
   tellQuietMeans(settled.tables, findings);
+  for (const { table, rules } of settled.tables) {
+    tellNotesAgainstRows(table, rules.unit, split.value.context.isPanel, findings);
+  }
   tellCutEnd(parts.tables, findings);
   const { doubtfulUnder } = options.plausible;
   tellThinReadings(collected.readings, doubtfulUnder, findings);
@@ -164,7 +176,8 @@ function doubtUnits(
   const row = first?.table.header ?? first?.table.rows[0];
   if (first === undefined || row === undefined) return;
   const at = () => placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);
-  findings.addAll(doubtUnit(readings, first.rules.unit, plausible, at));
+  const doubted = doubtUnit(readings, first.rules.unit, plausible, at);
+  findings.addAll(doubted.length > 0 ? doubted : doubtAllOffByTen(readings, at));
   findings.addAll(doubtNines(readings, first.rules.unit));
 }
 

@@ -59,7 +59,7 @@ function pageOf(name: string): ReadonlyMap<string, readonly number[]> {
 }
 function makePage(name: string): ReadonlyMap<string, readonly number[]> {
   if (name === 'cp850' || name === 'cp437') return dos;
-  if (name !== 'windows-1252') return bytesByCharacter(name, /shift|gb/u.test(name));
+  if (name !== 'windows-1252') return bytesByCharacter(name, /shift|gb|euc/u.test(name));
   const upper = [...western].map((character, k) => [character, [0x80 + k]] as const);
   const latin1 = Array.from(
     { length: 0x60 },

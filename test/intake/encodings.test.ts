@@ -22,6 +22,7 @@ const exports = {
   Greek: 'Πάνελ;Πάχος (µm)\nΚαπό;101\nΠόρτα εμπρός;99\n',
   Japanese: 'パネル,膜厚\nボンネット,101\n左前ドア,99\n',
   Chinese: '面板,厚度\n引擎盖,101\n左前门,99\n',
+  Korean: '부위,두께\n보닛,101\n루프,99\n',
   English: 'panel,reading (µm)\nbonnet,101\nroof,99\n',
 } as const;
 
@@ -45,6 +46,7 @@ describe('a table in a code page of its language is read, and the page is said',
     ['Greek', 'windows-1253'],
     ['Japanese', 'shift_jis'],
     ['Chinese', 'gb18030'],
+    ['Korean', 'euc-kr'],
     ['English', 'windows-1252'],
     ['English', 'cp850'],
   ] as const)('%s in %s', (language, page) => {
@@ -78,6 +80,79 @@ test('a mark before a quoted head is no part of it', () => {
 test('the dashes of windows-1252 are dashes, not control characters', () => {
   const { value } = decoded(bytesOf([0x80, 0x20, 0x96, 0x20, 0x97]), 'cp1252');
   expect(value?.source.text).toBe('€ – —');
+});
+
+describe('a page that is seldom met is read where it makes more words of the trade than a usual one', () => {
+  const withoutMicro = (text: string): string => text.replace('µm', 'um');
+  test.each([
+    ['Polish', 'iso-8859-2'],
+    ['Czech', 'iso-8859-2'],
+    ['Russian', 'x-mac-cyrillic'],
+    ['Russian', 'iso-8859-5'],
+  ] as const)('%s in %s', (language, page) => {
+    const text = withoutMicro(exports[language]);
+    const { value } = decoded(encode(text, page));
+    expect(value?.source.text).toBe(text);
+    expect(value?.encoding).toBe(page);
+  });
+
+  // CP852.TXT of the Unicode Consortium: ć, ś, ł, ę, ó.
+  test('Polish in cp852', () => {
+    const bytes = bytesOf(
+      'Cz',
+      [0xa9, 0x98, 0x86],
+      ';Grubo',
+      [0x98, 0x86],
+      ' (um)\nB',
+      [0x88],
+      'otnik;101\n',
+    );
+    expect(decoded(bytes).value?.source.text).toBe('Część;Grubość (um)\nBłotnik;101\n');
+  });
+
+  test('and is not taken where a usual one makes as many', () => {
+    // 0xB8 is ё in windows-1251 and Є on the Macintosh; мкм is the same in both.
+    const { value } = decoded(bytesOf([0xb8, 0xe6], ';', [0xec, 0xea, 0xec], '\n'));
+    expect(value?.source.text).toBe('ёж;мкм\n');
+  });
+});
+
+describe('UTF-32 is read behind its mark', () => {
+  const text = 'Teil;Wert (µm)\r\nDach 𝔄;1\r\n';
+  const words = Uint32Array.from([0xfeff, ...[...text].map((c) => c.codePointAt(0) ?? 0)]);
+  const big = Uint8Array.from(
+    [...words].flatMap((code) => [code >>> 24, code >>> 16, code >>> 8, code]),
+  );
+  test.each([
+    ['utf-32be', big],
+    ['utf-32le', Uint8Array.from([...words].flatMap((c) => [c, c >>> 8, c >>> 16, c >>> 24]))],
+  ])('%s', (name, bytes) => {
+    const { value } = decoded(bytes);
+    expect(value?.encoding).toBe(name);
+    expect(value?.source.text).toBe(text.replaceAll('\r\n', '\n'));
+    expect(decoded(bytes, 'utf-32').value?.encoding).toBe(name);
+  });
+
+  test('and refused where four bytes are no character', () => {
+    const broken = Uint8Array.from([...big.subarray(0, 24), 0x7f, 0, 0, 0]);
+    expect(decoded(broken).diagnostics[0]?.code).toBe('encoding-unknown');
+    expect(decoded(big.subarray(0, 27)).diagnostics[0]?.code).toBe('encoding-unknown');
+  });
+});
+
+// ISO-2022-JP (RFC 1468): ESC $ B begins kanji, ESC ( B ends them; 厚 is 0x387C, 部 0x4974, 位 0x304C.
+test('kanji between escape sequences are ISO-2022-JP; an escape sign alone is a sign like others', () => {
+  const [kanji, ascii] = [
+    [0x1b, 0x24, 0x42],
+    [0x1b, 0x28, 0x42],
+  ];
+  const bytes = bytesOf(kanji, [0x49, 0x74, 0x30, 0x4c], ascii, ',', kanji, [0x38, 0x7c], ascii);
+  expect(decoded(bytes).value).toMatchObject({
+    encoding: 'iso-2022-jp',
+    source: { text: '部位,厚' },
+  });
+  expect(decoded(bytesOf('a\u001b[1mb')).value?.encoding).toBe('utf-8');
+  expect(decoded(bytesOf('a', kanji, 'b')).value?.encoding).toBe('utf-8');
 });
 
 // CP437.TXT and CP850.TXT of the Unicode Consortium.

@@ -134,7 +134,9 @@ const isRegular = (text: string, mark: string): boolean => {
 test('every file of the corpus that is one regular table is read the same in quotes', () => {
   const different: string[] = [];
   let tried = 0;
-  for (const kind of allKinds.filter(({ group }) => group !== 'sizes')) {
+  // A pair of a key and its value is no cell to put in quotes.
+  const kinds = allKinds.filter(({ group }) => group !== 'sizes' && group !== 'keys and lines');
+  for (const kind of kinds) {
     const text = new TextDecoder().decode(written(kind, 1).bytes);
     const mark = plainMark(text);
     if (mark === undefined || !isRegular(text, mark)) continue;

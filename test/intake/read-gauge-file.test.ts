@@ -139,8 +139,8 @@ test('three decimals are read where the thousands cannot be, or where the user s
 });
 
 test('a cell against the decimal mark of the others is refused', () => {
-  expect(briefs('panel;reading_um\nroof;101,5\nroof;99,5\nroof;98.5')).toEqual([
-    '4:6+4 error reading-ambiguous',
+  expect(briefs('panel;reading_um\nroof;101,5\nroof;99,5\nroof;98.55')).toEqual([
+    '4:6+5 error reading-ambiguous',
   ]);
 });
 
@@ -148,7 +148,7 @@ test.each([
   ['panel,reading\nroof,101', '1:7+7 error unit-missing'],
   ['panel,reading_mm\nroof,101', '1:7+10 error unit-unknown'],
   ['panel,reading_um\nroof,4 mil', '2:6+5 error unit-conflict'],
-  ['bonnet_um,roof_mil\n100,4', '1:11+8 error unit-conflict'],
+  ['bonnet_um,roof_mil\n100,104', '1:11+8 error unit-conflict'],
   ['pannel,reading_um\nroof,101', '1:1+6 error column-missing'],
   ['panel,value_um,dft\nroof,1,2', '1:16+3 error column-repeated'],
   ['roof,101\nboot,99', '1:6+3 error unit-missing'],

@@ -1,12 +1,12 @@
 /**
- * The encoding of a file: by option, by its byte order mark, by zero bytes in pairs, as UTF-8 if it
+ * The encoding of a file: by option, by its byte order mark, by zero bytes in pairs, by escape sequences, as UTF-8 if it
  * is that from first to last, else the code page that its words prove. Without proof, none.
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { shownLine } from '../rows/source.ts';
 import { bytePlace } from './byte-place.ts';
 import { choosePage, holdsUtf8, type PageChoice } from './choose-page.ts';
-import { type CodePage, pageDecoder, pageNamed, pageNames } from './code-pages.ts';
+import { bytesToUnit, type CodePage, pageDecoder, pageNamed, pageNames } from './code-pages.ts';
 import { otherFile } from './other-file.ts';
 import { firstForeignByte, unfinishedTail } from './utf8.ts';
 import { zeroPattern } from './utf16.ts';
@@ -23,6 +23,9 @@ export type EncodingChoice = {
 type Mark = { readonly name: string; readonly encoding: string; readonly bytes: readonly number[] };
 const marks: readonly Mark[] = [
   { name: 'utf-8', encoding: 'utf-8-bom', bytes: [0xef, 0xbb, 0xbf] },
+  // Before the mark of UTF-16, which it begins with.
+  { name: 'utf-32le', encoding: 'utf-32le', bytes: [0xff, 0xfe, 0, 0] },
+  { name: 'utf-32be', encoding: 'utf-32be', bytes: [0, 0, 0xfe, 0xff] },
   { name: 'utf-16le', encoding: 'utf-16le', bytes: [0xff, 0xfe] },
   { name: 'utf-16be', encoding: 'utf-16be', bytes: [0xfe, 0xff] },
   { name: 'gb18030', encoding: 'gb18030', bytes: [0x84, 0x31, 0x95, 0x33] },
@@ -44,6 +47,8 @@ export function chooseEncoding(
   if (mark !== undefined) return ofPage(mark.name, mark.encoding, mark.bytes.length, []);
   const zeros = zeroPattern(bytes);
   if (zeros !== undefined) return ofPage(zeros.name, zeros.name, 0, [zeros.evidence]);
+  const shifts = bytes.indexOf(escapeSign) === -1 ? undefined : shiftedKanji(bytes);
+  if (shifts !== undefined) return ofPage('iso-2022-jp', 'iso-2022-jp', 0, [shifts]);
   const foreign = firstForeignByte(bytes);
   const cut = whole ? 0 : unfinishedTail(bytes);
   if (foreign >= bytes.length - cut) return ofPage('utf-8', 'utf-8', 0, []);
@@ -51,6 +56,23 @@ export function chooseEncoding(
   if (choice.kind === 'page')
     return ofPage(choice.page.name, choice.page.name, 0, [choice.evidence]);
   return refused(undecided(name, bytes, foreign, choice));
+}
+
+const escapeSign = 0x1b;
+
+/** ISO 2022-JP is ASCII throughout: an escape sequence begins each run of kanji and another one ends it. */
+function shiftedKanji(bytes: Uint8Array): string | undefined {
+  const page = pageNamed('iso-2022-jp');
+  const count = (...end: readonly number[]): number =>
+    bytes.filter(
+      (byte, at) => byte === escapeSign && end.every((one, k) => bytes[at + 1 + k] === one),
+    ).length;
+  const begun = count(0x24, 0x42) + count(0x24, 0x40);
+  const ended = count(0x28, 0x42) + count(0x28, 0x4a);
+  if (begun === 0 || ended < begun || page === undefined) return undefined;
+  const text = pageDecoder(page).next(bytes, true);
+  if (text === undefined || text.includes('\u001b')) return undefined;
+  return `iso-2022-jp: ${begun} escape sequences begin kanji and as many end them`;
 }
 
 function ofPage(
@@ -73,8 +95,9 @@ function asGiven(name: string, given: string, mark: Mark | undefined): Outcome<E
       error('encoding-unknown', `"${given}" is no encoding that is read`, { at, hint }),
     );
   }
-  const wide = /^utf-?16$/iu.test(given.trim());
-  if (mark !== undefined && mark.name !== page.name && !(wide && mark.name.startsWith('utf-16'))) {
+  const [wide = ''] = /^utf-?(?:16|32)$/iu.exec(given.trim()) ?? [];
+  const ofMark = wide !== '' && mark?.name.startsWith(`utf-${wide.slice(-2)}`) === true;
+  if (mark !== undefined && mark.name !== page.name && !ofMark) {
     const message = `the file starts with the byte order mark of ${mark.name}, asked for is ${page.name}`;
     return refused(error('encoding-unknown', message, { at, hint: 'leave --encoding out' }));
   }
@@ -175,7 +198,7 @@ export function brokenText(
 
 /** The text before the first bytes that cannot be decoded, by bisection over the length in units. */
 function goodStart(page: CodePage, bytes: Uint8Array): string {
-  const unit = page.width === 'two' ? 2 : 1;
+  const unit = bytesToUnit(page);
   let [low, high] = [0, Math.ceil(bytes.length / unit)];
   while (high - low > 1) {
     const middle = (low + high) >> 1;

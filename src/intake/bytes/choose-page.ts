@@ -53,12 +53,14 @@ export function choosePage(bytes: Uint8Array): PageChoice {
 function settle(words: readonly HighWord[], bytes: Uint8Array): PageChoice {
   const trials = singleBytePages.map((page) => ({ page, ...spell(page, words) }));
   const candidates = [
-    ...trials.filter(({ spelled }) => spelled.length === words.length),
+    ...trials.filter((one) => one.spelled.length === words.length && isOwn(one)),
     ...eastAsianPages.flatMap((page) => eastAsian(page, words, bytes) ?? []),
   ];
-  const best = mostOf(
-    mostOf(candidates, ({ known }) => known.length),
-    nativeWords,
+  const best = usualOf(
+    mostOf(
+      mostOf(candidates, ({ known }) => known.length),
+      nativeWords,
+    ),
   );
   const [first] = best;
   if (first === undefined) {
@@ -74,6 +76,14 @@ function settle(words: readonly HighWord[], bytes: Uint8Array): PageChoice {
     return { kind: 'open', word, spellings };
   }
   return { kind: 'page', page: first.page, evidence: evidenceOf(first) };
+}
+
+const isOwn = (one: Candidate): boolean => one.page.isRare !== true || nativeWords(one) > 0;
+
+/** Of those that make as many words, the usual pages; a rare one must make more. */
+function usualOf(candidates: readonly Candidate[]): readonly Candidate[] {
+  const usual = candidates.filter(({ page }) => page.isRare !== true);
+  return usual.length > 0 ? usual : candidates;
 }
 
 function mostOf(candidates: readonly Candidate[], count: (one: Candidate) => number) {
@@ -99,6 +109,7 @@ const titled = ({ name }: CodePage): string =>
 function spell(page: CodePage, words: readonly HighWord[]): Omit<Candidate, 'page'> {
   const spelled: string[] = [];
   const known: string[] = [];
+  let lone: number | undefined;
   for (const { bytes } of words) {
     const text = decodeAs(page, bytes);
     if (text === undefined) break;
@@ -107,9 +118,11 @@ function spell(page: CodePage, words: readonly HighWord[]): Omit<Candidate, 'pag
     // A pair that is UTF-8 is a letter and a sign here: two encodings in one file, unless it is a word.
     if (spelling !== 'known' && holdsUtf8(bytes)) break;
     if (spelling === 'known') known.push(text);
+    if (spelling === 'lone') lone ??= spelled.length;
     spelled.push(text);
   }
-  return { spelled, known };
+  // A letter by itself is believed where the page makes words of the trade as well.
+  return { spelled: known.length > 0 ? spelled : spelled.slice(0, lone), known };
 }
 
 /** In these pages a letter may end with an ASCII byte: the text is decoded whole, and words looked for. */

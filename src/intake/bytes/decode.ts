@@ -19,6 +19,8 @@ export type GaugeFileText = {
   readonly bytes: Uint8Array;
   /** Given in place of bytes: whole vehicles of a long file, cut out and decoded already. */
   readonly piece?: GaugePiece | undefined;
+  /** Lines of rows that are not read, as those of a vehicle whose own fault is told already. */
+  readonly leftOut?: ReadonlySet<number> | undefined;
 };
 export type Decoded = {
   readonly source: Source;

@@ -1,7 +1,8 @@
 /**
  * What programs leave behind the text of a file: zero bytes that fill a block, the end-of-file mark
  * Ctrl-Z. At the end they are dropped, and it is said. Inside a file they are refused: the text
- * behind them may be the rest of another file.
+ * behind them may be the rest of another file. Zero bytes that fill a name up to the end of its cell become blanks;
+ * behind a digit they may have been one.
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { createSource } from '../rows/source.ts';
@@ -9,6 +10,8 @@ import { createSource } from '../rows/source.ts';
 const [zero, ctrlZ] = ['\0', '\u001a'];
 const filling = new RegExp(`[${zero}${ctrlZ}]`, 'u');
 const beyondFilling = new RegExp(`[^${zero}${ctrlZ}\\s]`, 'u');
+
+const fillsName = new RegExp(`(?<=[\\p{L}\\p{M})\\]])${zero}+(?= *[;,\\t|"\\n])`, 'gu');
 
 export type FileEnd = {
   /** The next part of the text, without what may be the filling at the end. */
@@ -20,7 +23,14 @@ export function createFileEnd(name: string): FileEnd {
   let lines = 0;
   /** From the line in which the filling starts, once it has. */
   let suspect: { readonly text: string; readonly offset: number } | undefined;
-  const strip = (text: string): Outcome<string> => {
+  let filled = 0;
+  const withoutFilling = (text: string): string =>
+    text.replace(fillsName, (zeros) => {
+      filled += 1;
+      return ' '.repeat(zeros.length);
+    });
+  const strip = (written: string): Outcome<string> => {
+    const text = written.includes(zero) ? withoutFilling(written) : written;
     const at = suspect === undefined ? text.search(filling) : 0;
     if (at === -1) {
       lines += lineEndsIn(text);
@@ -38,6 +48,7 @@ export function createFileEnd(name: string): FileEnd {
     const end = suspect?.text.slice(suspect.offset) ?? '';
     const zeros = end.split(zero).length - 1;
     return [
+      ...(filled > 0 ? [`zero bytes that fill ${filled} names are taken for blanks`] : []),
       ...(zeros > 0 ? [`${zeros} zero ${zeros === 1 ? 'byte' : 'bytes'} at the end dropped`] : []),
       ...(end.includes(ctrlZ) ? ['end-of-file mark (Ctrl-Z) at the end dropped'] : []),
     ];

@@ -42,17 +42,24 @@ function countOf(text: string, mark: string): number {
 }
 
 /**
- * Offset after the last line end in bytes of one or two to a unit; a CR at the very end may be half
+ * Offset after the last line end in bytes of one, two or four to a unit; a CR at the very end may be half
  * of one. In no encoding that is read does a longer character hold the byte of either.
  */
-export function afterLastLineEnd(bytes: Uint8Array, unit: 1 | 2): number {
-  let before = bytes.length - unit;
-  if (unit === 1) return Math.max(bytes.lastIndexOf(10), bytes.lastIndexOf(13, before - 1)) + 1;
-  before -= bytes.length % 2;
-  for (let at = before; at >= 0; at -= 2) {
-    const [one = 0, two = 0] = [bytes[at], bytes[at + 1]];
-    const code = Math.max(one, two);
-    if (Math.min(one, two) === 0 && (code === 10 || (code === 13 && at < before))) return at + 2;
+export function afterLastLineEnd(bytes: Uint8Array, unit: 1 | 2 | 4): number {
+  if (unit === 1) {
+    return Math.max(bytes.lastIndexOf(10), bytes.lastIndexOf(13, bytes.length - 2)) + 1;
+  }
+  const last = bytes.length - (bytes.length % unit) - unit;
+  for (let at = last; at >= 0; at -= unit) {
+    const code = lineEndIn(bytes.subarray(at, at + unit));
+    if (code === 10 || (code === 13 && at < last)) return at + unit;
   }
   return 0;
+}
+
+/** The one byte of a unit that is not 0, where it stands at an end of it. */
+function lineEndIn(unit: Uint8Array): number {
+  const [first = 0, last = 0] = [unit[0], unit.at(-1)];
+  const code = Math.max(first, last);
+  return unit.reduce((sum, byte) => sum + byte, 0) === code ? code : 0;
 }

@@ -1,6 +1,6 @@
 /**
- * Files that are no text at all, known by the bytes they start with: a workbook, a printed page, text in
- * four bytes to a character. None is read; each is told for what it is, with the way out.
+ * Files that are no text at all, known by the bytes they start with: a workbook, a printed page. None is read; each
+ * is told for what it is, with the way out.
  */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 
@@ -11,8 +11,6 @@ type Known = {
 };
 
 const asCsv = 'open it in a spreadsheet and save the sheet with the readings as CSV (UTF-8)';
-const asUtf8 = 'save the file as UTF-8';
-const fourBytes = 'the file is UTF-32, with four bytes to a letter, which is not read';
 
 const known: readonly Known[] = [
   {
@@ -30,8 +28,6 @@ const known: readonly Known[] = [
     message: 'the file is a printed page (PDF), and no table',
     hint: 'export the readings from the gauge or its program as CSV',
   },
-  { bytes: [0xff, 0xfe, 0, 0], message: fourBytes, hint: asUtf8 },
-  { bytes: [0, 0, 0xfe, 0xff], message: fourBytes, hint: asUtf8 },
 ];
 
 /** What the file is instead of text, undefined where it may be text. */

@@ -7,7 +7,8 @@
  */
 import { type Alphabet, spelledWords } from './spelled-words.ts';
 
-export type Spelling = 'known' | 'plain' | 'fault';
+/** `lone`: a letter by itself, as in `Type-Ж`: in most pages a byte there is a sign. */
+export type Spelling = 'known' | 'plain' | 'lone' | 'fault';
 
 /** Signs that stand by themselves or beside a number. */
 const loneSigns = new Set('°±²³µ·–—…€£½¼¾×\u00a0');
@@ -20,14 +21,16 @@ const joins = /[’\u00a0–—]/u;
 
 export function judgeSpelling(word: string): Spelling {
   let known = false;
+  let lone = false;
   const parts = word.match(/[\p{L}\p{M}]+|\d+|[^\p{L}\p{M}\d]/gu) ?? [];
   for (const [k, part] of parts.entries()) {
     const [before = '', after = ''] = [parts[k - 1], parts[k + 1]];
     if ([...part].every(isAscii)) continue;
     if (spelledWords.has(part.toLowerCase())) known = true;
+    else if (isLone(part, before, after)) lone = true;
     else if (!isPlain(part, before, after)) return 'fault';
   }
-  return known ? 'known' : 'plain';
+  return known ? 'known' : lone ? 'lone' : 'plain';
 }
 
 /** Whose letters the first word of the trade in a text is written in. */
@@ -35,6 +38,13 @@ export function alphabetOf(text: string): Alphabet | undefined {
   const parts = text.match(/[\p{L}\p{M}]+/gu) ?? [];
   return parts.map((part) => spelledWords.get(part.toLowerCase())).find((one) => one !== undefined);
 }
+
+/** A capital with no letter or digit beside it. */
+const isLone = (part: string, before: string, after: string): boolean =>
+  isCapital(part) &&
+  [...part].length === 1 &&
+  !oneLetterWords.has(part.toLowerCase()) &&
+  [before, after].every((other) => !isLetters(other) && !isDigits(other));
 
 const isPlain = (part: string, before: string, after: string): boolean =>
   isLetters(part) ? plainLetters(part, before, after) : plainSign(part, before, after);
@@ -70,6 +80,8 @@ function evenCase(word: string): boolean {
   const letters = [...word.replaceAll('ß', '')];
   for (const [k, letter] of letters.entries()) {
     const next = letters[k + 1] ?? '';
+    // `TŘr`: a word has its capital first.
+    if (k > 0 && isCapital(letter) && !isAscii(letter) && isSmall(next)) return false;
     if (isSmall(letter) && isCapital(next) && !(isAscii(letter) && isAscii(next))) return false;
   }
   const ascii = letters.filter(isAscii);

@@ -8,7 +8,7 @@ import { error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { lineEndsLost } from '../rows/row-faults.ts';
 import { shownLine } from '../rows/source.ts';
 import { brokenText, chooseEncoding, type EncodingChoice } from './choose-encoding.ts';
-import { decodeAs } from './code-pages.ts';
+import { bytesToUnit, decodeAs } from './code-pages.ts';
 import { createFileEnd } from './file-end.ts';
 import { type Limits, usualLimits } from './limits.ts';
 import { afterLastLineEnd, createLineEnds } from './line-ends.ts';
@@ -56,7 +56,7 @@ function createTextReader(
   const read = (bytes: Uint8Array, last: boolean): Outcome<string> => {
     const body = joined(held, bytes.subarray(markLeft));
     markLeft = Math.max(0, markLeft - bytes.length);
-    const cut = last ? body.length : afterLastLineEnd(body, choice.page.width === 'two' ? 2 : 1);
+    const cut = last ? body.length : afterLastLineEnd(body, bytesToUnit(choice.page));
     held = body.slice(cut);
     const linesBefore = lineEnds.count();
     const decoded = decodeAs(choice.page, body.subarray(0, cut));

@@ -1,6 +1,6 @@
 /**
- * Readings in millimetres or inches: units that no gauge for paint shows first, and that a slip of the
- * header names easily. They are read only where the numbers themselves leave no doubt.
+ * Readings in millimetres, inches, centimetres or nanometres: units that no gauge for paint shows first, and that a
+ * slip of the header names easily. They are read only where the numbers themselves leave no doubt.
  *
  * The middle reading must be paint in that unit (0.05 to 0.6 mm, 0.002 to 0.02 inch): in any other unit of
  * the list it would be none. And some reading must show a µm or so (0.001 mm, 0.0001 inch): a film
@@ -8,16 +8,23 @@
  */
 import { type NumberShape, numberOf, numberShape } from './numbers.ts';
 import { sentinelOf } from './sentinels.ts';
-import { type Largest, otherUnitHint, type TableUnit } from './unit.ts';
+import {
+  type Largest,
+  type NamedUnit,
+  otherUnitHint,
+  type ReadingUnit,
+  type TableUnit,
+} from './unit.ts';
 
-export type CoarseUnit = 'mm' | 'inch';
+export type CoarseUnit = Exclude<TableUnit, ReadingUnit>;
 
-export const isCoarse = (unit: TableUnit | 'other'): unit is CoarseUnit =>
-  unit === 'mm' || unit === 'inch';
+export const isCoarse = (unit: NamedUnit): unit is CoarseUnit => unit in paint;
 
 const paint = {
   mm: { least: 0.05, most: 0.6, decimals: 3, factor: '1000' },
   inch: { least: 0.002, most: 0.02, decimals: 4, factor: '25400' },
+  cm: { least: 0.005, most: 0.06, decimals: 4, factor: '10000' },
+  nm: { least: 50_000, most: 600_000, decimals: 0, factor: '0.001' },
 } as const;
 
 /** Why the numbers are not surely in the unit; undefined where they are. */

@@ -5,7 +5,7 @@
  * grouped digits that no gauge can show (`12.345`, `65.535`): likely decimals, and not proof enough
  * alone. *Open* ones (`1.234`) fit both readings. *Grouped* ones certainly have thousands.
  */
-import { remembered } from '../../base/remembered.ts';
+import { remembered } from '../../base/kept.ts';
 import {
   type DecimalMark,
   joined,
@@ -29,6 +29,8 @@ export type ColumnNumber = {
 
 export type SortedNumbers = {
   readonly count: number;
+  /** All of them. */
+  readonly numbers: readonly ColumnNumber[];
   readonly bare: readonly ColumnNumber[];
   readonly open: readonly ColumnNumber[];
   readonly grouped: readonly ColumnNumber[];
@@ -92,6 +94,7 @@ export function sortNumbers(
   const large = settled.filter(({ shape }) => /^[1-9]\d{3,}$/u.test(shape.whole));
   return {
     count: total(numbers),
+    numbers,
     bare,
     open,
     grouped,

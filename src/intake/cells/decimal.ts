@@ -3,7 +3,8 @@
  * between thousands.
  *
  * A cell such as `101,5` fits only a decimal comma; `1,234` fits both readings and votes for none.
- * The mark with more votes is taken, and the cells that contradict it are then refused one by one.
+ * The mark with more votes is taken, and the cells that contradict it are then refused one by one, unless no
+ * number of the file could have either mark between thousands: then both are decimal marks (`148,7` and `148.7`).
  * Where the marks prove nothing the plausible range of a film is the last witness, and is named: a
  * number whose decimal reading is too thin for paint can only be grouped digits.
  */
@@ -15,7 +16,13 @@ import {
   type TextCounts,
   total,
 } from './column-numbers.ts';
-import { type DecimalMark, joined, numberOf, type ThousandsMark } from './numbers.ts';
+import {
+  type DecimalMark,
+  joined,
+  type NumberShape,
+  numberOf,
+  type ThousandsMark,
+} from './numbers.ts';
 import { quoted } from './quoted.ts';
 import type { Largest } from './unit.ts';
 
@@ -29,6 +36,8 @@ export type DecimalDecision = {
   readonly thousands: ThousandsMark | '';
   /** Whether the column writes its signs behind the digits, so that `102+` is 102. */
   readonly signsBehind: boolean;
+  /** Whether both marks stand before decimals, in one number or another. */
+  readonly both: boolean;
   readonly evidence: string;
   /** The mark the user named. */
   readonly given?: DecimalMark;
@@ -63,8 +72,9 @@ export function decideDecimal(
   const thousands = thousandsOf(numbers, mark, !byRange && !contradicted, grouping);
   const threes = given !== undefined || numbers.threes[mark] > 0;
   const proven = given !== undefined || votes[mark] > 0;
+  const both = contradicted && bothAreDecimal(numbers);
   const evidence = [
-    sentence(mark, votes[mark], numbers, given),
+    both ? bothSentence(numbers) : sentence(mark, votes[mark], numbers, given),
     ...(thousands === '' ? [] : [thousandsSentence(thousands, numbers, grouping)]),
   ].join('; ');
   return {
@@ -73,6 +83,7 @@ export function decideDecimal(
     threes,
     thousands,
     signsBehind: numbers.signsBehind,
+    both,
     evidence,
     ...(given === undefined ? {} : { given }),
   };
@@ -109,6 +120,29 @@ function groupingByRange(numbers: SortedNumbers, thinnest: number): DecimalMark 
 
 const fewAmongPaint = (few: readonly ColumnNumber[], numbers: SortedNumbers): boolean =>
   !numbers.thousandsBare && total(few) < total(numbers.settled) && paintLike(numbers);
+
+/**
+ * Three digits behind a mark may be grouped, one or two never are. They are as many behind each mark, for a `31.12`
+ * among `101,5` may be a day.
+ */
+function bothAreDecimal({ numbers, grouped }: SortedNumbers): boolean {
+  const marked = numbers.filter(({ shape }) => shape.mark !== '').map(({ shape }) => shape);
+  const [first] = marked;
+  return (
+    grouped.length === 0 &&
+    marked.every((shape) => isShort(shape) && shape.fraction.length === first?.fraction.length)
+  );
+}
+const isShort = ({ fraction, exponent, ownMark }: NumberShape): boolean =>
+  (fraction.length === 1 || fraction.length === 2) && exponent === undefined && !ownMark;
+
+function bothSentence({ numbers, sure }: SortedNumbers): string {
+  const [point, comma] = (['.', ','] as const).map(
+    (mark) => numbers.find(({ shape }) => shape.mark === mark)?.text ?? '',
+  );
+  const of = `${sure['.']} with a decimal point and ${sure[',']} with a decimal comma`;
+  return `readings ${of}, as in ${quoted(point ?? '')} and ${quoted(comma ?? '')}: fewer than three digits behind a mark are decimals`;
+}
 
 function thousandsOf(
   numbers: SortedNumbers,

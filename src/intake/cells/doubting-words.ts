@@ -5,6 +5,7 @@
  * one stands the reading is kept, and the user is told. Words that speak of the film as often as of the
  * reading (`suspect`, `removed`, `old`) are not among them.
  */
+import { once } from '../../base/kept.ts';
 import { namesDeletion } from './not-readings.ts';
 
 /** Lower case, without accents, as the lists below are written. */
@@ -17,8 +18,16 @@ export const foldedText = (text: string): string =>
     .replace(/ł/gu, 'l')
     .replace(/’/gu, "'");
 
-/** Whole words only, in a text that `foldedText` has been through. */
-export const wholeWords = (...lists: readonly string[]): RegExp => {
+/**
+ * Whole words only, in a text that `foldedText` has been through. Each list takes long to be compiled, and
+ * few files have a text that is held against it.
+ */
+export function wholeWords(...lists: readonly string[]): Pick<RegExp, 'test'> {
+  const pattern = once(() => patternOf(lists));
+  return { test: (text) => pattern().test(text) };
+}
+
+const patternOf = (lists: readonly string[]): RegExp => {
   const words = lists
     .join('|')
     .replace(/\s*\|\s*/gu, '|')
@@ -32,23 +41,26 @@ const against = wholeWords(
   don't count|not valid|invalid|unreliable|not reliable|deleted|delete|exclude|excluded|omit|omitted|
   void|voided|cancelled|canceled|rejected|struck out|doubtful|dubious|estimated|guessed|slipped|
   re ?read|re ?measured|should be|should read|must be|not counted|bad reading|faulty reading|lifted|tilted|
-  on tape|on masking tape|on dirt|on wax|not on car`,
+  on tape|on masking tape|on dirt|on wax|not on car|outlier|outliers|actually|in fact|swapped|mixed up|belongs to|
+  wrong panel|other panel|other unit|wrong unit|instead of|meant`,
   `falsch|falsche|falscher|falsches|geloscht|loschen|ungultig|fehlmessung|messfehler|fehler|fehlerhaft|
   ignorieren|ignoriert|nicht verwenden|nicht verwendet|nicht benutzen|nicht werten|nicht gewertet|
   nicht zahlen|nicht berucksichtigen|verworfen|verwerfen|irrtum|irrtumlich|versehen|versehentlich|
-  abgerutscht|abgehoben|verkantet|verrutscht|vertippt|zweifelhaft|unbrauchbar|nachgemessen|geschatzt|muss heissen`,
+  abgerutscht|abgehoben|verkantet|verrutscht|vertippt|zweifelhaft|unbrauchbar|nachgemessen|geschatzt|muss heissen|
+  ausreisser|eigentlich|in wirklichkeit|vertauscht|verwechselt|gehort zu|gehort zum|gemeint|stattdessen`,
   `faux|fausse|erreur|errone|erronee|incorrecte|ignorer|ne pas utiliser|ne pas tenir compte|
-  ne pas compter|supprime|supprimee|annule|annulee|invalide|douteux|douteuse|a refaire`,
+  ne pas compter|valeur aberrante|aberrante|en fait|en realite|inverse|inversee|supprime|supprimee|annule|annulee|invalide|douteux|douteuse|a refaire`,
   `erroneo|erronea|equivocado|equivocada|incorrecto|incorrecta|ignorar|no usar|no utilizar|no contar|
-  descartar|descartado|descartada|borrado|borrada|anulado|anulada|invalido|invalida|dudoso|dudosa`,
+  valor atipico|atipico|atipica|en realidad|intercambiado|descartar|descartado|descartada|borrado|borrada|anulado|anulada|invalido|invalida|dudoso|dudosa`,
   `sbagliato|sbagliata|errato|errata|errore|ignorare|non usare|non utilizzare|non contare|scartare|
-  scartato|scartata|annullato|annullata|dubbio|dubbia|fout|foutief|verkeerd|negeren|niet gebruiken|
+  valore anomalo|anomalo|in realta|scambiato|scambiata|uitschieter|eigenlijk|verwisseld|scartato|scartata|annullato|annullata|dubbio|dubbia|fout|foutief|verkeerd|negeren|niet gebruiken|
   niet meetellen|ongeldig|twijfelachtig|errado|errada|nao usar|nao contar|apagado|apagada`,
   `bledny|bledna|bledne|blad|pominac|nie uzywac|nie liczyc|usuniety|usuniete|skreslony|skreslone|
   ошибка|ошибочно|ошибочное|неверно|неверное|не использовать|не учитывать|удалено|игнорировать`,
 );
 /** Written without blanks between words. */
-const signs = /誤り|誤測|無視|無効|削除|除外|无效|無效|错误|錯誤|忽略|作废|作廢|删除|刪除|排除/u;
+const signs =
+  /異常値|外れ値|异常值|離群值|离群值|実際は|其实|其實|誤り|誤測|無視|無効|削除|除外|无效|無效|错误|錯誤|忽略|作废|作廢|删除|刪除|排除/u;
 /** `Errors: 0`, `no errors`, `Deleted: none`: nothing is taken back. */
 const nothing =
   /^(?:no|without|keine?|ohne|aucune?|sans|sin|ningun\p{L}*|nessun\p{L}*|senza|geen)\s+\p{L}+\.?$|[:=;,\t ]\s*(?:0|no|none|nil|keine?|nein|aucune?|non|ningun\p{L}*|nessun\p{L}*|geen|nee|-+)\s*$/u;

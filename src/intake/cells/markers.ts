@@ -66,6 +66,7 @@ const counted =
 export function markerLegend(lines: Iterable<string>): MarkerLegend {
   const legend = new Map<string, 'deleted' | 'kept'>();
   for (const line of lines) {
+    if (!/[*†‡§!?°~]/u.test(line)) continue;
     const [, sign, words = ''] = legendLine.exec(line.slice(0, 200)) ?? [];
     const meaning = sign === undefined ? undefined : meaningOfLegend(words);
     if (sign !== undefined && meaning !== undefined) legend.set(sign, meaning);

@@ -14,6 +14,9 @@ export const missingWords = wordKeys(
   'aucune, aucun, sin dato, sin datos, sin medir, no medido, no medida, vacío, falta, s/d, ninguno',
   'non misurato, non misurata, mancante, assente, vuoto, nessuno, n.m., non disponibile, n.d.',
   'niet gemeten, geen, geen waarde, geen meting, geen data, leeg, ontbreekt, n.v.t., onbekend',
+  'neměřeno, nezměřeno, žádná hodnota, nemerané, nem mért, nincs, ej mätt, inget värde, ikke målt, ingen verdi',
+  'ei mitattu, puuttuu, ölçülmedi, boş, yok, nu s-a măsurat, nije mjereno, ni izmerjeno, не виміряно, немає',
+  'не е измерено, няма, 미측정, 없음, 측정 안 함, 未测, 未測, 没有测量, 無測量, 空, δεν μετρήθηκε, mõõtmata, nematuota',
   'não medido, vazio, nie zmierzono, brak, нет, нет данных, не измерено, 無し, なし, 未測定, 无, 未测量, 缺失',
 );
 export const overRangeWords = wordKeys(
@@ -26,7 +29,9 @@ export const overRangeWords = wordKeys(
   'demasiado grueso, infinito, infini, unendlich, oneindig, fuori scala, fuori campo, fuori portata',
   'sovraccarico, oltre portata, oltre scala, troppo spesso, buiten bereik, overbereik, te dik',
   'bereik overschreden, overbelasting, überschritten, 範囲外, オーバー, 超量程, 超出范围, перегрузка',
-  'вне диапазона',
+  'вне диапазона, mimo rozsah, mimo rozsahu, poza zakresem, tartományon kívül, utanför område, uden for område',
+  'utenfor område, alueen ulkopuolella, aralık dışı, kapsam dışı, în afara domeniului, izvan raspona, izven območja',
+  'поза діапазоном, извън обхвата, 범위 초과, 範囲超過, 測定範囲外, 超限, 溢出, εκτός ορίων, přetečení, taşma',
 );
 export const underRangeWords = wordKeys(
   'under, under range, underrange, under-range, underflow, unf, below range, too thin, low, lo',
@@ -49,6 +54,8 @@ export const errorWords = wordKeys(
   'erreur, erreur de mesure, invalide, échec, pas de signal, fallo, inválido, inválida, error de medida',
   'sin señal, errore, non valido, non valida, errore di misura, nessun segnale, fout, foutmelding',
   'ongeldig, meetfout, geen signaal, erro, błąd, ошибка, エラー, 错误, 錯誤, 无效',
+  'mätfel, fel, målefejl, fejl, målefeil, feil, mittausvirhe, virhe, chyba, chyba měření, hiba, mérési hiba',
+  'hata, ölçüm hatası, eroare, greška, napaka, помилка, грешка, 오류, 에러, 測定不可, 測定エラー, 測定失敗, 测量失败',
 );
 export const deletedWords = wordKeys(
   'deleted, del, delete, removed, excluded, exclude, omitted, omit, rejected, reject, discarded',

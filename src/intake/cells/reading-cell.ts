@@ -133,7 +133,7 @@ function unitOfCell(
   const mayProve = ownUnits || cellsNameUnits;
   if (named !== undefined && named !== 'other' && mayProve && provesOwnUnit(value, named, unit))
     return named;
-  if (named === 'other' || named === 'mm' || named === 'inch') {
+  if (named !== undefined && named !== 'um' && named !== 'mil') {
     const message = `${quoted(text)} is in a unit that is not one of film thickness`;
     return wrong('unit-unknown', message, otherUnitHint(unitText));
   }

@@ -65,7 +65,9 @@ function marked(
     const message = `${quoted(text)} may be ${whole}.${fraction} or ${whole},${fraction}`;
     return { message, hint: `write ${whole}${fraction}, or fewer digits after the decimal mark` };
   }
-  return shape.mark === mark ? { value: numberOf(shape) } : mixed(text, shape, decision);
+  return shape.mark === mark || decision.both
+    ? { value: numberOf(shape) }
+    : mixed(text, shape, decision);
 }
 
 function mixed(text: string, { whole, fraction }: NumberShape, decision: DecimalDecision) {

@@ -2,9 +2,9 @@
  * The unit of the readings, from a column's header, from the cells themselves or from an option.
  *
  * µm is written with U+00B5, U+03BC or U+339B, as `um`, as `µ` or `my` alone or as a word of some
- * language; 1 mil is one thou. Millimetres and inches are read where the numbers prove them
- * (`coarse-units.ts`). A length of another size (nm, cm) is known for what it is and refused. A micro sign that a code page has lost leaves `?m`: it is known as
- * lost, and is no unit until the user names one.
+ * language; 1 mil is one thou. Millimetres, inches, centimetres and nanometres are read where the numbers prove them
+ * (`coarse-units.ts`). A unit with a factor (`1/100 mm`) is known for what it is and refused. A micro sign that a code
+ * page has lost leaves `?m`: it is known as lost, and is no unit until the user names one.
  */
 import {
   MICROMETRES_PER_MIL,
@@ -15,7 +15,7 @@ import {
 
 export type ReadingUnit = 'um' | 'mil';
 /** What the readings of a table may be written in. */
-export type TableUnit = ReadingUnit | 'mm' | 'inch';
+export type TableUnit = ReadingUnit | 'mm' | 'inch' | 'cm' | 'nm';
 /** `other`: a unit of length, and not one of film thickness as gauges show it. */
 export type NamedUnit = TableUnit | 'other';
 
@@ -25,8 +25,13 @@ export const micrometresPer = {
   mil: MICROMETRES_PER_MIL,
   mm: 1000,
   inch: 1000 * MICROMETRES_PER_MIL,
+  cm: 10_000,
+  nm: 0.001,
 } as const;
-export const unitSign = { um: 'µm', mil: 'mil', mm: 'mm', inch: 'inch' } as const;
+export const unitSign = {
+  ...{ um: 'µm', mil: 'mil', mm: 'mm', inch: 'inch' },
+  ...{ cm: 'cm', nm: 'nm' },
+} as const;
 
 /** Digits that a reading can have: what a factor of 1000 adds behind them is no digit of it. */
 const digitsKept = 12;
@@ -57,7 +62,9 @@ const spellings: Readonly<Record<NamedUnit, string>> = {
   mm: `mm millimetre millimetres millimeter millimeters millimètre millimètres milímetro milímetros
     millimetro millimetri мм 毫米 ミリ ミリメートル ㎜`,
   inch: 'inch inches in ″ zoll pouce pouces pulgada pulgadas pollice pollici duim 英寸 インチ',
-  other: `nm cm nanometre nanometres nanometer nanometers нм ㎚ ㎝`,
+  cm: 'cm centimetre centimetres centimeter centimeters centimètre centimètres centímetro centímetros см 厘米 ㎝',
+  nm: 'nm nanometre nanometres nanometer nanometers nanomètre nanomètres nanómetro nanómetros нм 纳米 ㎚',
+  other: 'µin microinch microinches',
 };
 
 const units: ReadonlyMap<string, NamedUnit> = new Map(
@@ -87,6 +94,7 @@ export const isLostMicro = (text: string): boolean =>
 const otherUnitHints: ReadonlyMap<string, string> = new Map([
   ['mm', '0.102 mm are 102 µm: multiply the readings by 1000 and name the unit µm'],
   ['nm', '102000 nm are 102 µm: divide the readings by 1000 and name the unit µm'],
+  ['cm', '0.0102 cm are 102 µm: multiply the readings by 10000 and name the unit µm'],
   ['in', '0.004 inch are 4 mil: multiply the readings by 1000 and name the unit mil'],
 ]);
 
@@ -98,11 +106,13 @@ export function otherUnitHint(text: string): string {
   const word = plainWord(text);
   const size = /^(?:mm|milli|mili|мм|毫米|ミリ)/u.test(word)
     ? 'mm'
-    : /^(?:nm|nano|нм)/u.test(word)
+    : /^(?:nm|nano|нм|纳)/u.test(word)
       ? 'nm'
-      : /^(?:in|zoll|pou|pul|pol|duim|英寸|″|イ)/u.test(word)
-        ? 'in'
-        : '';
+      : /^(?:cm|centi|см|厘)/u.test(word)
+        ? 'cm'
+        : /^(?:in|zoll|pou|pul|pol|duim|英寸|″|イ)/u.test(word)
+          ? 'in'
+          : '';
   return otherUnitHints.get(size) ?? 'readings are taken in µm or mil';
 }
 
@@ -114,6 +124,9 @@ const scaled: readonly RegExp[] = [
   new RegExp(`[([]\\s*(?:0[.,]0*1|10+)\\s*${named}\\s*[)\\]]`, 'iu'),
   /(?<![\p{L}])(?:[µμu]|micro-?)in(?:ch|ches)?(?![\p{L}])/iu,
 ];
+
+/** A number by a sign of multiplication or a bracket, or an inch: the forms take long to be compiled. */
+const mayBeScaled = /\d.*[x×*/([]|[x×*/([].*\d|(?:[µμu]|micro-?)in/isu;
 
 /** `x0.1 µm`, `1/100 mm`, `µm x 10`, `µin`: a unit with a factor, in which no reading is taken. */
 function scaledUnit(text: string): LabelledUnit | undefined {
@@ -133,7 +146,7 @@ export type LabelledUnit = {
 /** `Thickness (µm)`, `reading_um`, `Dicke in µm`, `bonnet [mil]`, `µm 1`, `µm` → the name without its unit, and the unit. */
 export function splitUnit(header: string): LabelledUnit {
   const text = header.trim();
-  const factor = /[\dx×*/]|in(?:ch|ches)?\b/iu.test(text) ? scaledUnit(text) : undefined;
+  const factor = mayBeScaled.test(text) ? scaledUnit(text) : undefined;
   if (factor !== undefined) return factor;
   const alone = unitInText(text);
   if (alone !== undefined) return { label: '', unit: alone, unitText: text };

@@ -9,13 +9,22 @@ export const meansNoReading = (text: string): boolean =>
 
 const yes = wordKeys(
   'yes, y, true, t, 1, ja, j, wahr, oui, vrai, sí, verdadero, sì, vero, waar, sim, да, はい, 是',
+  'tak, ano, áno, igen, evet, kyllä, jah, так, ναι, 예, 네, prawda, doğru',
 );
 const no = wordKeys(
   'no, n, false, f, 0, nein, falsch, non, faux, falso, nee, onwaar, não, нет, いいえ, 否',
+  'nie, nej, nei, nem, hayır, hayir, ei, ні, όχι, 아니오, 아니요, 不是, fałsz, yanlış',
 );
 const counts = wordKeys(
   'valid, ok, okay, kept, keep, active, used, included, none, good, gültig, aktiv, valide, válido',
   'valido, válida, valida, actif, activo, attivo, geldig, actief, not deleted, nicht gelöscht',
+);
+
+/** These are said of a reading, and never of the film. */
+const invalid = wordKeys(
+  'invalid, not valid, ungültig, nicht gültig, invalide, non valide, inválido, inválida, no válido',
+  'non valido, non valida, ongeldig, niet geldig, nieważny, neplatné, neplatný, ogiltig, ugyldig',
+  'érvénytelen, geçersiz, недействительно, недействителен, 無効, 无效, 無效',
 );
 
 /** What a column of deletions says of its row; undefined for a word that is neither yes nor no. */
@@ -26,7 +35,7 @@ export function meansDeleted(text: string): boolean | undefined {
 /** The same of a column of states, where a yes or a tick may say that all is well. */
 export function stateMeansDeleted(text: string): boolean | undefined {
   const key = wordKey(text);
-  if (key === 'd' || namesDeletion(text)) return true;
+  if (key === 'd' || namesDeletion(text) || invalid.has(key)) return true;
   const nothing = notReading(text)?.class === 'missing' && !namesUnmeasured(text);
   const kept = no.has(key) || counts.has(key) || nothing;
   return kept || text === '☐' ? false : undefined;

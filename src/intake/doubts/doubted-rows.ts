@@ -49,8 +49,10 @@ const stateOfPanel = wholeWords(
   antiguo|borrado|vecchio|vecchia|cancellato|oud|oude|verwijderd|ref|reference|referenz|limit|target|
   nominal|spec|other car|another car|anderes auto`,
 );
+/** Nothing that `signed` looks for: it takes long to be compiled. */
+const isUnsigned = /^[a-z0-9](?:.*[a-z0-9])?$/isu;
 const isMarked = (name: string): boolean =>
-  signed.test(name) || stateOfPanel.test(foldedText(name));
+  (!isUnsigned.test(name) && signed.test(name)) || stateOfPanel.test(foldedText(name));
 
 /** Every letter of a name was lost, so that two panels may have it. */
 const lostName = /^[?\ufffd\s]+$/u;

@@ -17,7 +17,7 @@ const inFavour = words(
 );
 /** Columns that say which rows count: any mark, or none where others have one, may take its row back. */
 const takes = words(
-  'void?|deleted?|ignore|ignore?|skip|drop|discard|strike|deleted at|deleted on|deleted by|deletion date|removed at|removed by|rejected by|ignorieren|auslassen|löschdatum|gelöscht am|gelöscht von|loschdatum|supprimé le|supprimé par|ignorer|ignorar|ignorare|negeren|borrado el|eliminado por|eliminato il|無視|忽略',
+  'void?|deleted?|ignore|ignore?|omit|omit?|skip|skip?|drop|discard|strike|deleted at|deleted on|deleted by|deletion date|removed at|removed by|rejected by|ignorieren|auslassen|löschdatum|gelöscht am|gelöscht von|loschdatum|supprimé le|supprimé par|ignorer|ignorar|ignorare|negeren|borrado el|eliminado por|eliminato il|無視|忽略',
 );
 const keeps = words(
   'use|used|use?|include|include?|keep|keep?|count|counts|take|verwenden|benutzen|behalten|werten|zählt|nutzen|garder|utiliser|usar|incluir|usare|tenere|gebruiken|meetellen|採用|使用',

@@ -38,7 +38,7 @@ const verb = wholeWords(
 const amount =
   /(?:\b(?:minus|plus|less|add|added|zuzuglich|abzuglich|moins|ajouter|mas|menos|sumar|meno|aggiungere)\b|^[+\-−])\s*\d+(?:[.,]\d+)?\s*(?:µm|μm|um|mil|mils|microns?|mikrom?\p{L}*|%)(?!\p{L})/u;
 const times =
-  /(?:values?|readings?|numbers?|results?|all|alle|werte|messwerte|valeurs?|mesures?|valores|lecturas|valori|letture|waarden|wartosci|значения)\b.*(?:[x×*÷]|\/|\btimes|\bmal|\bfois|\bpor|\bper)\s*\d+(?:[.,]\d+)?\s*$/u;
+  /(?:values?|readings?|numbers?|results?|all|alle|werte|messwerte|valeurs?|mesures?|valores|lecturas|valori|letture|waarden|wartosci|значения)\b.*(?:(?<!\p{L})x|[×*÷]|\/|\btimes|\bmal|\bfois|\bpor|\bper)\s*\d+(?:[.,]\d+)?\s*$/u;
 const parts =
   /(?:tenths?|hundredths?|zehnteln?|hundertsteln?|dixiemes?|centiemes?|decim[ao]s?|centesim[oi]|tienden?|десят\p{L}*)\b.*(?:mi[ck]rom?\p{L}*|µm|μm|um|mm|milli\p{L}*|mils?)(?!\p{L})/u;
 /** What such numbers may belong to besides the readings. */

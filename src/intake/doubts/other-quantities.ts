@@ -22,7 +22,9 @@ export function tellOtherQuantities(
     const { rows } = table;
     const texts = columnTexts(rows, column);
     const isOther = (label: string): boolean =>
-      (words.test(label) || (role === 'panel' && isHeading(label, texts))) && !isPanel(label);
+      !/^\d/u.test(label) &&
+      !isPanel(label) &&
+      (words.test(label) || (role === 'panel' && isHeading(label, texts)));
     const others = new Set([...texts.keys()].filter(isOther));
     if (others.size === 0) continue;
     let above = '';

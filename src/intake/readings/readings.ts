@@ -18,6 +18,7 @@ import { cellSpan, countLineEnds, type Row } from '../rows/tokens.ts';
 import type { ReadingColumn } from '../tables/layout.ts';
 import { type RowShape, rowShape, tellShape } from '../tables/row-shape.ts';
 import { type ExcludedCell, placeOf, type Table } from '../tables/table.ts';
+import type { UnitsByColumn } from '../tables/units-by-column.ts';
 import { createPointNames, type PointNames } from './point-names.ts';
 import {
   type AboutRow,
@@ -33,8 +34,11 @@ export type SettledTable = {
   readonly rules: NumberRules;
   /** Whether each row has the unit its column of units names. */
   readonly unitByRow: boolean;
+  readonly unitsByColumn?: UnitsByColumn;
   /** Whether the rows are points of their panel, and the columns repeats there. */
   readonly rowsArePoints: boolean;
+  /** Whether each column of readings is a point that is called after its place. */
+  readonly placesArePoints: boolean;
 };
 
 export type Collector = {
@@ -131,11 +135,12 @@ function collectRow(row: Row, reader: Reader): void {
   const unit = settled.unitByRow ? unitOfRow(row, reader) : settled.rules.unit;
   if (unit === undefined) return;
   const { readings, header } = table.layout;
+  const unitOf = ({ column }: ReadingColumn) => settled.unitsByColumn?.get(column);
   let point = about.point;
   for (const column of readings) {
     if (header.length === 0 && column.column >= row.cells.length) break;
     const own = point === about.point ? about : { ...about, point };
-    const named = readCell(row, column, own, unit, reader);
+    const named = readCell(row, column, own, unitOf(column) ?? unit, reader);
     if (settled.rowsArePoints) point = named ?? point;
   }
 }
@@ -200,12 +205,14 @@ const provedInRow = ({ cells }: Row, { layout }: Table, unit: TableUnit): boolea
 /** Takes one cell, and says which point it was. */
 function readCell(
   row: Row,
-  { column, panel: ofColumn, number }: ReadingColumn,
+  reading: ReadingColumn,
   about: AboutRow,
   unit: TableUnit,
-  { settled: { table }, collector, cell }: Reader,
+  { settled, collector, cell }: Reader,
 ): string | undefined {
   const { findings, names, readings, excluded } = collector;
+  const { table } = settled;
+  const { column, panel: ofColumn } = reading;
   const text = (row.cells[column] ?? '').trim();
   const told = cell(text, unit);
   const panel = ofColumn === null ? about.panel : collector.spelling.panel(ofColumn);
@@ -221,7 +228,7 @@ function readCell(
   }
   const counts = told.kind === 'reading' && about.deleted === undefined;
   const { vehicle, layer, place, marked, curved } = about;
-  const written = table.layout.series === 'point' && number !== null ? String(number) : about.point;
+  const written = pointOfColumn(reading, settled, collector) ?? about.point;
   const { point, repeat, taken } = names.next(vehicle, panel, written, layer, counts, about.repeat);
   const origin = originOf(table, row, column);
   if (told.kind === 'excluded') {
@@ -238,6 +245,16 @@ function readCell(
   const plain = { vehicle, panel, point, repeat, thickness, layer, place, marked, curved, origin };
   readings.push(about.kept === undefined ? plain : { ...plain, ...about.kept });
   return point;
+}
+
+/** The point that a column is, where its name says so. */
+function pointOfColumn(
+  { number, place }: ReadingColumn,
+  { table, placesArePoints }: SettledTable,
+  { spelling }: Collector,
+): string | undefined {
+  if (table.layout.series === 'point' && number !== null) return String(number);
+  return placesArePoints && place !== undefined ? spelling.point(place) : undefined;
 }
 
 function tellNoPanel(

@@ -3,10 +3,14 @@
  *
  * é is one sign or two (Unicode normal forms C and D): both are the same name, and the spelling
  * that comes first in the file stays. Points `1`, `01` and `1.0` are one where all points are
- * numbers and no panel has two spellings of one number; otherwise they may be two, and stay apart.
+ * numbers and no panel has two spellings of one number; otherwise they may be two, and stay apart. Digits of another
+ * script are digits, and where every point is called `Point 1`, in whatever language, its number is its name.
  */
+import { plainDigits } from '../cells/digits.ts';
 import type { Findings } from '../findings.ts';
+import { columnTexts } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
+import { roleOfKey } from '../tables/sayings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 /** Each name in the spelling that came first. */
@@ -30,6 +34,29 @@ export function pointSpelling(
   tables: readonly Table[],
   findings: Findings,
 ): (text: string) => string {
+  if (allAreNumbered(tables)) return (text) => numberedPoint(text)?.[2] ?? text;
+  const spell = spellingOfNumbers(tables, findings);
+  return (text) => spell(isForeignNumber(text) ? plainDigits(text) : text);
+}
+
+/** `Точка 1`, `Punkt Nr. 2`. */
+const numberedPoint = (text: string): RegExpExecArray | null =>
+  text.length > 40 ? null : /^(\p{L}[\p{L}\s.°#№]*?)[\s.:#№-]*(\d{1,5})$/u.exec(text);
+
+/** Whether every point of every table is a number behind a word that means a point. */
+function allAreNumbered(tables: readonly Table[]): boolean {
+  const texts = tables.flatMap(({ layout, rows }) => {
+    const column = layout.columns.get('point');
+    return column === undefined ? [] : [...columnTexts(rows, column).keys()];
+  });
+  return texts.length > 0 && texts.every((text) => isPointWord(numberedPoint(text)?.[1] ?? ''));
+}
+const isPointWord = (word: string): boolean =>
+  word.length > 2 && roleOfKey(word.trim()) === 'point';
+
+const isForeignNumber = (text: string): boolean => /^\p{Nd}+$/u.test(text) && !/^\d+$/u.test(text);
+
+function spellingOfNumbers(tables: readonly Table[], findings: Findings): (text: string) => string {
   const spellings = new Map<string, string>();
   const numbers = new Map<string, string>();
   let several: { row: Row; column: number; table: Table } | undefined;

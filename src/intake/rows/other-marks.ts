@@ -22,7 +22,7 @@ export type OtherMarks = {
 
 const delimiters: readonly Delimiter[] = [',', ';', '\t', '|'];
 /** Signs that stand for nothing else in a table; a colon may, and comes last. */
-const marks = ['^', '~', '¦', '\u001f', '\\t', ':'] as const;
+const marks = ['^', '~', '¦', '\u001f', '\\t', '/', ':'] as const;
 const nameOfMark: Partial<Record<(typeof marks)[number], string>> = {
   '\u001f': 'unit separator',
   '\\t': 'tab, written out',
@@ -60,12 +60,35 @@ export function otherMarks(
   }
   if (text.includes('\t')) return undefined;
   const aligned = alignByBlanks(text, isHeader);
+  const single = aligned === undefined ? bySingleBlanks(lines, isHeader) : undefined;
+  if (single !== undefined) {
+    const evidence = said('one blank between columns: every row has as many cells as the header');
+    return found({ source: rewritten(single), shown: 'blanks', evidence });
+  }
   if (aligned === undefined) return undefined;
   if (aligned.text === undefined) return refused(tellOdd(source, lines, aligned.odd));
   const evidence = said(
     'two blanks and more between columns: every row has its cells under the header',
   );
   return found({ source: rewritten(aligned.text), shown: 'blanks', evidence });
+}
+
+/** Where names of several words stood among the cells, some row would have more of them. */
+function bySingleBlanks(
+  lines: readonly string[],
+  isHeader: (cells: readonly string[]) => boolean,
+): string | undefined {
+  const head = lines.slice(0, headLines).findIndex((line) => {
+    const cells = line.split(' ');
+    return cells.length > 1 && !/[:;=|,]/u.test(line) && isHeader(cells);
+  });
+  const width = lines[head]?.split(' ').length;
+  if (width === undefined) return undefined;
+  const below = lines.slice(head);
+  const fits = below.every((line) => line.trim() === '' || line.split(' ').length === width);
+  return fits
+    ? [...lines.slice(0, head), ...below.map((line) => line.replaceAll(' ', '\t'))].join('\n')
+    : undefined;
 }
 
 function tellOdd(source: Source, lines: readonly string[], odd: number): Diagnostic {

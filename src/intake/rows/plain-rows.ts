@@ -12,7 +12,13 @@ type Taken = { readonly text: string; readonly said: string };
 export function plainRows(written: string): PlainRows {
   const evidence: string[] = [];
   let text = written;
-  for (const take of [withLineEnds, withoutMailMarks, withPlainQuotes, withoutRowQuotes]) {
+  for (const take of [
+    withLineEnds,
+    withoutMailMarks,
+    withoutBoxes,
+    withPlainQuotes,
+    withoutRowQuotes,
+  ]) {
     const taken = take(text);
     if (taken === undefined) continue;
     text = taken.text;
@@ -36,6 +42,20 @@ function withoutMailMarks(text: string): Taken | undefined {
   return {
     text: text.replace(/^(?:> ?)+/gmu, (marks) => ' '.repeat(marks.length)),
     said: 'every line begins with the ">" of an answered mail: it is taken off',
+  };
+}
+
+/** A table drawn in lines: `│` between its columns, `├──┼──┤` between its rows. */
+function withoutBoxes(text: string): Taken | undefined {
+  const bars = filledLines(text).filter((line) => /^\s*[│┃║].*[│┃║]\s*$/u.test(line));
+  if (bars.length < 2) return undefined;
+  return {
+    text: text
+      .replace(/^[\s┌┬┐├┼┤└┴┘─━═╔╦╗╠╬╣╚╩╝╒╤╕╞╪╡╘╧╛┏┳┓┣╋┫┗┻┛]+$/gmu, (rule) =>
+        rule.replace(/[^\n]/gu, ' '),
+      )
+      .replace(/[│┃║]/gu, '|'),
+    said: 'the lines drawn around the cells are taken off',
   };
 }
 

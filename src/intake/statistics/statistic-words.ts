@@ -2,7 +2,7 @@
  * Words of statistics, in the languages of the headers: `Mean`, `std. dev.`, `Mittelwert`,
  * `average of 2`, `bonnet mean`, and which statistic each names.
  */
-import { remembered } from '../../base/remembered.ts';
+import { remembered } from '../../base/kept.ts';
 import { splitUnit } from '../cells/unit.ts';
 import {
   behindNames,
@@ -28,7 +28,7 @@ function wordsOfStatistics(): Words {
   const kinds = new Map<string, Statistic>();
   for (const group of [besideNames, behindNames, onlyAlone]) {
     for (const [kind, list] of Object.entries(group) as [Statistic, string][]) {
-      for (const word of wordsIn(list)) kinds.set(plainStatistic(word), kind);
+      for (const word of wordsIn(list)) kinds.set(plainName(word), kind);
     }
   }
   const before = allWords(besideNames).join('|');
@@ -52,8 +52,8 @@ function withoutUnit(text: string): string {
 }
 
 /** `Std. Dev.` → `std dev`, `x̄` → `⌀`, `Σ` → `sum` and not the small σ, as the words are compared. */
-export const plainStatistic = remembered((text) =>
-  withoutUnit(text)
+const plainName = (text: string): string =>
+  text
     .normalize('NFKD')
     .replace(/[Σ∑]/gu, 'sum')
     .toLowerCase()
@@ -62,8 +62,10 @@ export const plainStatistic = remembered((text) =>
     .replace(/ß/gu, 'ss')
     .replace(/\./gu, '')
     .replace(/[_:=()[\]/\s–-]+/gu, ' ')
-    .trim(),
-);
+    .trim();
+
+/** The same of a text that may carry a unit; the words themselves have none. */
+export const plainStatistic = remembered((text) => plainName(withoutUnit(text)));
 
 /** The statistic a cell names by one word and nothing more. */
 export const statisticNamed = remembered((text): Statistic | undefined => {

@@ -40,13 +40,8 @@ export function checkClaim(claim: Claim, findings: Findings, earlier?: Totals): 
   const name = names[statistic];
   if (shape === undefined || name === undefined) return;
   const stated = numberOf(shape);
-  const answers = claim.groups.flatMap((group) => [
-    ...answersOf(statistic, group),
-    ...(earlier === undefined ? [] : answersWithEarlier(statistic, group, earlier)),
-  ]);
-  if (answers.length === 0) return;
-  const slack = step(text) / 2;
-  if (answers.some(({ value, rounding }) => Math.abs(value - stated) <= slack + rounding)) return;
+  const answers = answersTo(claim, earlier);
+  if (answers.length === 0 || answers.some((answer) => isStated(answer, stated, text))) return;
   const [nearest = Number.NaN] = answers
     .map(({ value }) => value)
     .sort((a, b) => Math.abs(a - stated) - Math.abs(b - stated));
@@ -57,6 +52,23 @@ export function checkClaim(claim: Claim, findings: Findings, earlier?: Totals): 
     at: placeOf(claim.table, claim.row, claim.column),
     hint: 'is a reading missing or changed, or a decimal mark not what it seems?',
   }));
+}
+
+const answersTo = ({ statistic, groups }: Claim, earlier: Totals | undefined): readonly Answer[] =>
+  groups.flatMap((group) => [
+    ...answersOf(statistic, group),
+    ...(earlier === undefined ? [] : answersWithEarlier(statistic, group, earlier)),
+  ]);
+
+const isStated = ({ value, rounding }: Answer, stated: number, text: string): boolean =>
+  Math.abs(value - stated) <= step(text) / 2 + rounding;
+
+/** Whether the readings give what is claimed of them; undefined where nothing is computed. */
+export function agrees(claim: Claim): boolean | undefined {
+  const shape = numberShape(claim.text);
+  const answers = shape === undefined ? [] : answersTo(claim, undefined);
+  if (shape === undefined || answers.length === 0) return undefined;
+  return answers.some((answer) => isStated(answer, numberOf(shape), claim.text));
 }
 
 const shown = (value: number): string => String(Number(value.toFixed(2)));
@@ -71,6 +83,12 @@ export type Answer = { readonly value: number; readonly rounding: number };
 /** What a group gives; the readings themselves were rounded before they were written. */
 export function answersOf(statistic: Statistic, texts: readonly string[]): readonly Answer[] {
   if (statistic === 'count') return countsOf(texts);
+  // `Total;3` counts the readings, or adds them up.
+  if (statistic === 'sum') return [...countsOf(texts), ...computed(statistic, texts)];
+  return computed(statistic, texts);
+}
+
+function computed(statistic: Statistic, texts: readonly string[]): readonly Answer[] {
   const numbers = texts.flatMap((text) => {
     const shape = numberShape(text);
     const value = shape === undefined ? Number.NaN : numberOf(shape);

@@ -3,7 +3,7 @@
  *
  * `Ch` and `Ist` stand for the panel and the reading where no other column does: beside a nominal value
  * the actual one is the reading, `Paint` and `Lack` are its thickness, and a channel is a panel if its cells
- * name panels. `Panel` above the
+ * name panels; `Panel ID` and `Part no.` name them where nothing else does. `Panel` above the
  * counter of the rows, in the corner of a table whose other columns are panels, names those columns.
  */
 import type { GaugeRole } from './gauge-vocabulary.ts';
@@ -14,6 +14,11 @@ const words = (text: string): ReadonlySet<string> =>
   new Set(text.split('|').map((word) => plainWords(word)));
 const borrowed = {
   panel: words('ch|channel|kanal|canal|canale|kanaal'),
+  panelId:
+    words(`panel id|panel no|panel number|panel nr|panel code|panel ref|id panel|part no|part nr|part number|part id|
+    component id|component no|bauteil nr|bauteil id|bauteilnummer|teil nr|teilenummer|blech nr|no panneau|
+    numero panneau|n° panneau|piece n°|numero de panel|id pieza|numero pezzo|paneelnr|paneel nr|onderdeelnr|
+    numer elementu|nr elementu|cislo dilu|номер панели|номер детали|パネル番号|部位番号|部件编号|部位编号`),
   reading:
     words(`ist|istwert|ist wert|actual|actual value|actual reading|effettivo|valore effettivo|
     réel|valeur réelle|valor real|werkelijk|werkelijke waarde|faktisk|rzeczywista|skutečnost|факт|
@@ -22,7 +27,7 @@ const borrowed = {
     paint|paintwork|coating|coating µm|lack|lackierung|peinture|revetement|vernis|pintura|recubrimiento|
     vernice|rivestimento|tinta|revestimento|lak|coating dikte|lakier|powloka|lakka|boya|краска|лкп|покрытие|
     涂层|漆|塗装|塗膜|도막|도장`),
-} as const satisfies Partial<Record<GaugeRole, ReadonlySet<string>>>;
+} as const satisfies Partial<Record<GaugeRole | 'panelId', ReadonlySet<string>>>;
 
 /** Numbers of a clock or a calendar, each in a column of its own: beside an hour, `Min` is a minute. */
 const hours = words('hour|hours|hr|hrs|hh|stunde|stunden|heures|horas|ore|uur|godziny|timme');
@@ -36,7 +41,7 @@ type Header = readonly HeaderCell<GaugeRole>[];
  */
 export function withBorrowedRoles(named: Header): Header {
   const header = withMinutes(named);
-  const panelled = withRole(header, 'panel');
+  const panelled = withRole(withRole(header, 'panel'), 'panelId');
   const numbered = header.some(({ label }) => countedColumn(label) !== undefined);
   const all = numbered ? panelled : withRole(panelled, 'reading');
   const has = (role: GaugeRole): boolean => all.some((cell) => cell.role === role);
@@ -52,10 +57,11 @@ function withMinutes(header: Header): Header {
   return header.with(minute, { ...cell, role: 'time' });
 }
 
-function withRole(header: Header, role: keyof typeof borrowed): Header {
+function withRole(header: Header, words: keyof typeof borrowed): Header {
+  const role = words === 'panelId' ? 'panel' : words;
   if (header.some((cell) => cell.role === role)) return header;
   const column = header.findIndex(
-    (cell) => cell.role === undefined && borrowed[role].has(plainWords(cell.label)),
+    (cell) => cell.role === undefined && borrowed[words].has(plainWords(cell.label)),
   );
   const cell = header[column];
   return cell === undefined ? header : header.with(column, { ...cell, role });

@@ -1,7 +1,7 @@
 /**
  * What the columns of a gauge export are called, by role: English first, then German, French,
- * Spanish, Italian, Dutch, Portuguese, Polish, Swedish and Danish, and the plain words in Finnish, Hungarian, Greek, Russian,
- * Chinese and Japanese. Written without regard to case, accents and the marks between words.
+ * Spanish, Italian, Dutch, Portuguese, Polish, Swedish and Danish, and the plain words in other languages of Europe and in
+ * Chinese, Japanese and Korean. Written without regard to case, accents and the marks between words.
  */
 import type { Vocabulary } from './header.ts';
 
@@ -11,12 +11,13 @@ const panel = `panel name|panel|part|body part|area|location|body panel|componen
   elemento|zona|area de medicion|pannello|pezzo|parte carrozzeria|paneel|onderdeel|deel|plaatdeel|
   painel|peca|panel nadwozia|element nadwozia|czesc|miejsce|panel namn|del|karossdel|karosseridel|
   панель|деталь|элемент|часть|面板|部位|板件|部件|鈑金|パネル|部位名|部品|
-  パネル名|dil|dil karoserie|panel karoserie|plech|parca|panel adi|kaporta|kaporta parcasi|osa|korinosa|pelti|paneeli|elem|karosszeriaelem|alkatresz|τμημα|εξαρτημα|πανελ|패널|도어/패널|부위|부품|판넬`;
+  パネル名|dil|dil karoserie|panel karoserie|plech|parca|panel adi|kaporta|kaporta parcasi|osa|korinosa|pelti|paneeli|elem|karosszeriaelem|alkatresz|τμημα|εξαρτημα|πανελ|패널|도어/패널|부위|부품|판넬|
+  diel|cast|dio|detale|detalė|dala|detaļa|детайл|част|елемент|кузовна деталь|deo|karosijos dalis|virsbuves dala|kereosa|kere osa|detail|piesa|del karoserije`;
 const point = `points|point|pt|pts|pkt|spot|position|point no|point number|measuring point|measurement point|
-  pos|messpunkt|punkt|messstelle|stelle|position nr|punkt nr|point de mesure|endroit|point n|
+  pos|messpunkt|punkt|messstelle|stelle|messlage|lage|messort|messposition|mess pos|measuring position|measurement position|measuring spot|test point|pt no|spot no|point id|place|position nr|punkt nr|point de mesure|endroit|point n|
   punto|punto de medicion|posicion|punto di misura|posizione|punto n|meetpunt|punt|
   positie|ponto|ponto de medicao|posicao|punkt pomiarowy|punkt pomiaru|pozycja|matpunkt|
-  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|piste|mittauspiste|pont|meresi pont|σημειο|σημειο μετρησης|포인트|측정점|측정 위치|지점`;
+  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|piste|mittauspiste|pont|meresi pont|σημειο|σημειο μετρησης|포인트|측정점|측정 위치|지점|번호|tocka|točka|punct|punct de masurare|taskas|taškas|punkts|mootepunkt|mõõtepunkt|merne mesto|merno mesto|mjerna tocka|merilna tocka|mjesto|місце|точка вимірювання|място|bod merania|miesto`;
 const reading = `reading|readings|thickness|film thickness|paint thickness|coating thickness|
   dry film thickness|layer thickness|value|dft|film|measurement|measured value|measured|result|
   messwert|messwerte|wert|starke|staerke|schichtstarke|schichtstaerke|lackstarke|lackstaerke|schichtdicke|lackdicke|lackschichtdicke|dicke|messung|lackschicht|
@@ -31,7 +32,9 @@ const reading = `reading|readings|thickness|film thickness|paint thickness|coati
   показания|измерение|значение|厚度|膜厚|漆膜厚度|漆面厚度|读数|測值|测量值|涂层厚度|
   塗膜厚|測定値|塗装厚|厚さ|膜厚値|thk|thick|tloustka|tloustka laku|tloustka vrstvy|mereni|namerena hodnota|
   hodnota|kalinlik|boya kalinligi|paksuus|kalvonpaksuus|maalinpaksuus|mittaustulos|lukema|vastagsag|retegvastagsag|festekvastagsag|
-  mert ertek|παχος|παχος βαφης|μετρηση|τιμη|olcum|olcum degeri|deger|도막두께|도막 두께|두께|측정값|측정치|값`;
+  mert ertek|παχος|παχος βαφης|μετρηση|τιμη|olcum|olcum degeri|deger|도막두께|도막 두께|두께|측정값|측정치|값|hrubka|hrubka laku|namerana hodnota|nameraná hodnota|hodnota merania|meranie|grosime|grosimea|grosimea vopselei|grosime vopsea|valoare|masurare|masuratoare|
+  товщина|товщина лфп|товщина покриття|значення|вимірювання|показник|дебелина|дебелина на боята|стойност|измерване|debljina|debljina laka|debljina boje|vrijednost|vrednost|mjerenje|merenje|
+  debelina|debelina laka|meritev|izmerjena vrednost|paksus|varvi paksus|värvi paksus|mootmine|mõõtmine|vaartus|väärtus|storis|dazu storis|dažų storis|verte|vertė|matavimas|biezums|krasas biezums|krāsas biezums|vertiba|vērtība|merijums|mērījums|дебелина на покритието`;
 const repeat = `repeat|no|nr|number|reading no|reading number|repeat no|measurement no|
   wiederholung|wdh|lfd nr|messung nr|repetition|repeticion|ripetizione|herhaling|repeticao|
   powtorzenie|upprepning|gentagelse|repetition n|n lecture|повтор|重复|重複|繰り返し`;
@@ -57,19 +60,19 @@ const layer = `layer|coat|schicht|couche|capa|strato|laag|camada|warstwa|skikt|l
 const unit = `unit|units|uom|unit of measure|unit of measurement|measurement unit|measuring unit|
   masseinheit|unite de mesure|unidad de medida|meeteenheid|reading unit|einheit|messeinheit|unite|unites|unidad|unidades|unita|
   unita di misura|eenheid|unidade|jednostka|enhet|enhed|единица|единицы|ед изм|единица измерения|
-  单位|單位|単位`;
+  单位|單位|単位|단위|jednotka|jedinica|enota|uhik|ühik|vienetas|merviniba|mervieniba|mērvienība|одиниця|одиниці|мерна единица|yksikko|yksikkö|mertekegyseg|μονάδα|birim|unitate|unitate de masura`;
 const note = `note|notes|comment|comments|remark|remarks|bemerkung|bemerkungen|kommentar|notiz|
   anmerkung|remarque|commentaire|observacion|observaciones|nota|comentario|commento|osservazioni|
   opmerking|opmerkingen|comentario obs|observacao|observacoes|obs|uwaga|uwagi|komentarz|anmarkning|
-  bemaerkning|bemærkning|примечание|комментарий|备注|備註|備考|メモ|コメント`;
+  bemaerkning|bemærkning|примечание|комментарий|备注|備註|備考|メモ|コメント|비고|메모|poznamka|poznamky|poznámka|napomena|opomba|markus|märkus|pastaba|piezime|piezīme|примітка|коментар|забележка|huomautus|huomio|megjegyzes|not|notlar|aciklama|σχόλια|παρατηρησεις|observatii|nota bene`;
 const deleted = `deleted|delete|excluded|exclude|rejected|removed|discarded|ignored|invalid|
   struck out|cancelled|canceled|void|voided|omitted|annullato|annullata|annulé|annulée|anulado|anulada|storniert|
   gestrichen|geloscht|geloescht|ausgeschlossen|ungultig|ungueltig|verworfen|supprime|exclu|eliminado|borrado|excluido|
   eliminato|cancellato|escluso|verwijderd|uitgesloten|apagado|removido|usuniety|usuniete|skreslony|
-  wykluczony|borttagen|raderad|slettet|fjernet|удалено|удалён|удален|исключено|已删除|删除|
+  wykluczony|borttagen|raderad|slettet|fjernet|usunieto|wykreslony|odrzucony|smazano|smazany|vyrazeno|vymazane|torolve|törölve|silindi|poistettu|hylatty|hylätty|obrisano|izbrisano|sters|видалено|изтрито|удалено|удалён|удален|исключено|已删除|删除|
   排除|已刪除|刪除|削除|除外|無効`;
 const valid = `valid|accepted|counted|included|gultig|gueltig|valide|valido|valida|geldig|wazny|giltig|
-  gyldig|有效|有効`;
+  gyldig|有效|有効|ważny|platne|platny|platny|platný|platné|ervenyes|érvényes|gecerli|geçerli|kelvollinen|voimassa|valjano|veljavno|vazeci|važeći|действительно|действителен|годен|валидно|дійсний|유효|έγκυρο|valabil|kehtiv`;
 /** Columns that may tell of a reading that it does not count, among other things. */
 const status = `status|state|flag|zustand|statut|etat|estado|stato|stan|статус|状态|狀態|状態`;
 

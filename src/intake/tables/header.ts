@@ -2,7 +2,7 @@
  * What the names of columns mean: a role for each header cell, whatever synonym or unit it carries.
  */
 import { closest } from '../../base/did-you-mean.ts';
-import { remembered } from '../../base/remembered.ts';
+import { remembered } from '../../base/kept.ts';
 import { type LabelledUnit, splitUnit } from '../cells/unit.ts';
 
 /** A role's synonyms; the role's own name is always one. */
@@ -33,8 +33,14 @@ const folded: Readonly<Record<string, string>> = {
   ı: 'i',
 };
 
+/** Most of the vocabulary is written so already. */
+const isPlain = /^[a-z\d]+(?: [a-z\d]+)*$/u;
+
 /** `Film_Thickness.` → `film thickness`, `Épaisseur` → `epaisseur`: as the vocabulary writes it. */
 export const plainWords = (label: string): string =>
+  isPlain.test(label) ? label : foldedWords(label);
+
+const foldedWords = (label: string): string =>
   label
     .normalize('NFKD')
     .toLowerCase()

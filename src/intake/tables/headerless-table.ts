@@ -10,6 +10,7 @@ import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { consoleLines } from './console-lines.ts';
 import { headerlessLayout, isBare, panelNamedBy, withoutHeader } from './headerless.ts';
+import { keyedLines } from './keyed-lines.ts';
 import { type Layout, type LayoutContext, readGaugeHeader } from './layout.ts';
 import { listRows, spoiledPiece } from './list-lines.ts';
 import { sayingOf } from './sayings.ts';
@@ -29,6 +30,8 @@ export function headerlessTable(
   );
   const list = listTable(source, tries[0]?.rows ?? [], context);
   if (list !== undefined) return found(list);
+  const keyed = keyedTable(source, tries[0]?.rows ?? [], options, context);
+  if (keyed !== undefined) return found(keyed);
   const spoiled = spoiledPiece(source, tries[0]?.rows ?? [], context.isPanel);
   if (spoiled !== undefined) return refused(noNumber(source, spoiled));
   const splits = tries.flatMap(({ delimiter, rows }): readonly Split[] => {
@@ -152,6 +155,23 @@ function listTable(
     ...{ source, delimiter: '|', shown: ':', rows: list, context },
     start: { layout, header: undefined, line },
     evidence: ['each line names a panel, and its readings behind a colon'],
+  };
+}
+
+/** Lines of keys and values. */
+function keyedTable(
+  source: Source,
+  rows: readonly Row[],
+  { delimiter, layout }: IntakeOptions,
+  context: LayoutContext,
+): Split | undefined {
+  if (delimiter !== undefined || layout !== undefined) return undefined;
+  const own = keyedLines(source, rows, context);
+  if (own === undefined) return undefined;
+  return {
+    ...{ source, delimiter: '|', shown: 'keys', rows: own.rows, context },
+    start: { layout: own.layout, header: undefined, line: own.line },
+    evidence: [own.evidence],
   };
 }
 

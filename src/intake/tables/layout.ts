@@ -35,6 +35,8 @@ export type ReadingColumn = {
   readonly panel: string | null;
   /** Its number among numbered columns. */
   readonly number: number | null;
+  /** The place on the panel that the column is called after. */
+  readonly place?: string;
 };
 
 export type LayoutContext = {
@@ -190,7 +192,10 @@ function readingColumns(
   if (first === undefined) {
     if (countUp(own.map(({ number }) => number))) return { readings: numbered, series, spare: [] };
     const places = columns.has('panel') ? placeColumns(header) : [];
-    const each = places.map((column, k) => ({ column, panel: null, number: k + 1 }));
+    const each = places.map((column, k) => {
+      const place = header[column]?.label ?? '';
+      return { column, panel: null, number: k + 1, place };
+    });
     return { readings: each, series: 'reading', spare: [] };
   }
   if (

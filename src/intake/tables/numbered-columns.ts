@@ -23,10 +23,14 @@ const readingStems = new Set([
 ]);
 const pointStems = new Set(['p', 'pt', 'pkt', 'mp', 'pm', 'pnt', 'pto']);
 
+const romanNumbers: readonly string[] = 'I II III IV V VI VII VIII IX X XI XII'.split(' ');
+
 /** What a name counts, or undefined where it ends in no number or counts something else. */
 export function countedColumn(label: string): Counted | undefined {
+  const roman = romanNumbers.indexOf(label.trim());
+  if (roman !== -1) return { series: 'reading', number: roman + 1 };
   if (!/\d/u.test(label)) return undefined;
-  const text = plainWords(label);
+  const text = plainWords(label.replace(/^\((.*)\)$/u, '$1'));
   const after = /^(\D*?)[\s#]*0*(\d{1,5})$/u.exec(text);
   const before = /^第?0*(\d{1,5})\s*(?:st|nd|rd|th|er|eme|e|a|o)?\s*(\D*)$/u.exec(text);
   const [stem, digits] = after === null ? [before?.[2], before?.[1]] : [after[1], after[2]];

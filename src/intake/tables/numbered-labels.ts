@@ -12,11 +12,14 @@ import { type Table, widest } from './table.ts';
 
 const behind =
   /^(.*?\p{L}[)\].]?)(?:[\s_\-/#]+(?:p|pt|pos|no|nr|point|punkt)[\s.]*|[\s_\-/#]*)0*(\d{1,3})$/iu;
+/** Nothing without a digit at its end: the form takes long to be compiled. */
+const numberBehind = (label: string): RegExpExecArray | null =>
+  /\d$/u.test(label) ? behind.exec(label) : null;
 const before = /^(\d{1,3})(?:\s*[.):-]\s*|\s+)(\D.*)$/u;
 
 /** The name without its number, or as it is. */
 export const stemOfLabel = (label: string): string =>
-  (before.exec(label)?.[2] ?? behind.exec(label)?.[1] ?? label).replaceAll('_', ' ').trim();
+  (before.exec(label)?.[2] ?? numberBehind(label)?.[1] ?? label).replaceAll('_', ' ').trim();
 
 export type NumberedLabels = { readonly table: Table; readonly evidence: string };
 
@@ -29,7 +32,7 @@ export function partLabels(
   const labels = [...columnTexts(table.rows, column).keys()];
   if (labels.length < 2 || labels.some((label) => !isPanel(stemOfLabel(label)))) return undefined;
   if (labels.every((label) => before.test(label))) return withoutListNumbers(table, column, labels);
-  const numbers = labels.map((label) => behind.exec(label));
+  const numbers = labels.map(numberBehind);
   if (table.layout.columns.has('point') || numbers.some((match) => match === null))
     return undefined;
   return pointsCount(labels) ? withPoints(table, column) : undefined;

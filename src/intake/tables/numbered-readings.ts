@@ -28,6 +28,13 @@ function hasRowsAgain({ layout, rows }: Table): boolean {
   return new Set(names).size < names.length;
 }
 
+/** Whether the columns are the points of the panel that their row names, each called after its place. */
+export const placesArePoints = (table: Table): boolean =>
+  table.layout.readings.some(({ place }) => place !== undefined) &&
+  !table.layout.columns.has('point') &&
+  table.given.point === null &&
+  !hasRowsAgain(table);
+
 /** What numbered columns were taken for. */
 export function numberedSentence({ table, rowsArePoints }: SettledTable): readonly string[] {
   const { kind, series, columns, readings } = table.layout;
@@ -36,6 +43,7 @@ export function numberedSentence({ table, rowsArePoints }: SettledTable): readon
   if (series === 'point') return [`${what} points, as their names say`];
   if (columns.has('point') || table.given.point !== null)
     return [`${what} repeats of the row’s point`];
+  if (placesArePoints(table)) return [`${what} points, each called after its place`];
   return [
     rowsArePoints
       ? `several rows name one panel: each row is a point, and ${what} repeats there`

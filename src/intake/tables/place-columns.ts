@@ -1,7 +1,7 @@
 /**
  * Columns of readings that are called after the place of the point on its panel, `Top left`, `Centre`, or after
  * letters, `A`, `B`, `C`. Left and right, front and rear alone may part two panels, so one of the names must say
- * more: above, below or in the middle. A point at an edge is none of the face, and such a column none of these.
+ * more: above, below or in the middle, or that it is a side (`Left side`). A point at an edge is none of the face, and such a column none of these.
  */
 import { foldedText } from '../cells/doubting-words.ts';
 import type { HeaderCell } from './header.ts';
@@ -15,6 +15,8 @@ const ofTwo = set(
   `left right front rear l r f links rechts vorne hinten vorn gauche droite avant arriere izquierda derecha
   delante detras sinistra destra davanti dietro voor achter`,
 );
+
+const side = set('side half end seite haelfte halfte cote lado lato zijde kant');
 
 /** `A` and `B` alone may be two gauges, two layers, or before and after. */
 const fewestLetters = 3;
@@ -35,8 +37,10 @@ const areLetters = (names: readonly string[]): boolean =>
 function arePlaces(names: readonly string[]): boolean {
   const words = names.map((name) => name.split(/[^\p{L}]+/u).filter((word) => word !== ''));
   const isPlace = (word: string): boolean => onAnyPanel.has(word) || ofTwo.has(word);
+  const saysMore = (word: string): boolean => onAnyPanel.has(word) || side.has(word);
   return (
-    words.every((own) => own.length > 0 && own.every(isPlace)) &&
-    words.some((own) => own.some((word) => onAnyPanel.has(word)))
+    words.every(
+      (own) => own.some(isPlace) && own.every((word) => isPlace(word) || side.has(word)),
+    ) && words.some((own) => own.some(saysMore))
   );
 }

@@ -68,13 +68,13 @@ function unitSaying(row: Row): Saying | undefined {
   return { key: 'unit', value, column };
 }
 
-/** `All values in µm` as the last line of the file. */
+/** `All values in µm`, `* thickness in microns` below the rows of the file. */
 export function unitOfAll(row: Row): Saying | undefined {
   const text = loneText(row) ?? '';
-  return /^(?:all|alle|toutes|tous|todas|todos|tutte|tutti)\s/iu.test(text)
-    ? unitSaying(row)
-    : undefined;
+  return ofReadings.test(text) ? unitSaying(row) : undefined;
 }
+const ofReadings =
+  /^(?:all|alle|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu;
 
 /** Keeps a saying, and lets it settle what it names for the rows below. */
 export function hear(row: Row, saying: Saying, state: State): void {

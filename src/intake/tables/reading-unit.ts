@@ -24,6 +24,7 @@ import type { Row } from '../rows/tokens.ts';
 import type { UnitLine } from './section-state.ts';
 import { fitsOtherUnit, sizesOf } from './size-in-units.ts';
 import { placeOf, type Table } from './table.ts';
+import { unitsByColumn, unitsByColumnSentence } from './units-by-column.ts';
 import { headOf, type UnitDecision, unitOfCells } from './units-in-cells.ts';
 import { unitTextAt } from './units-row.ts';
 
@@ -45,6 +46,8 @@ export type UnitSources = {
   readonly given: TableUnit | undefined;
   /** More than this no gauge for vehicle paint shows. */
   readonly largest: Micrometres;
+  /** The middle of a column of film lies between them. */
+  readonly film: { readonly least: Micrometres; readonly most: Micrometres };
 };
 
 export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDecision> {
@@ -55,6 +58,12 @@ export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDeci
     ...statedAbove(table, sources),
   ];
   const inColumn = statedByColumn(table);
+  const columns = given === undefined ? unitsByColumn(table, sources.film) : undefined;
+  if (columns !== undefined && elsewhere.length + inColumn.length === columns.size) {
+    const evidence = unitsByColumnSentence(table, columns);
+    const unit = columns.get(table.layout.readings[0]?.column ?? -1) ?? 'um';
+    return found({ unit, evidence, byRow: false, byColumn: columns, cellsNameUnits: false });
+  }
   const mixed = elsewhere.length === 0 && given === undefined && namesBoth(inColumn);
   const stated = agreed([...elsewhere, ...inColumn], given, mixed);
   if (stated.value === undefined) return refused(...stated.diagnostics);
@@ -170,10 +179,11 @@ function statedByHeader(table: Table): readonly Statement[] {
 
 const statedByNames = (table: Table, columns: readonly number[]): readonly Statement[] =>
   columns.flatMap((column): readonly Statement[] => {
-    const { header } = table;
+    // Keys of values stand in every row.
+    const row = table.header ?? table.rows[0];
     const cell = table.layout.header[column];
-    if (header === undefined || cell?.unit === undefined) return [];
-    const at = () => placeOf(table, header, column);
+    if (row === undefined || cell?.unit === undefined) return [];
+    const at = () => placeOf(table, row, column);
     const known = cell.unit === 'um' || cell.unit === 'mil';
     const text = known ? cell.text : (cell.unitText ?? cell.text);
     return [{ unit: cell.unit, text, at, evidence: 'the header says' }];

@@ -21,6 +21,13 @@ export const roleOfKey = (key: string): GaugeRole | undefined => roleOf(key);
 
 const longestSaying = 2000;
 
+/** `Bonnet (n=2)` is a name with a remark. */
+const opensBracket = (key: string): boolean => key.includes('(') && !key.includes(')');
+
+/** `Unit ..... um`: dots that lead from a name to its value, and `[Unit] um`. */
+const leader = /^([^.]{1,60}?)\s*(?:\.{3,}|…+|(?:\. ){3,})\s*(\S.*)$/su;
+const bracketed = /^\[([^\]]{1,60})\]\s+(\S.*)$/su;
+
 export const filledCells = ({ cells }: Row): readonly number[] =>
   [...cells.keys()].filter((k) => (cells[k] ?? '').trim() !== '');
 
@@ -31,15 +38,23 @@ export function sayingOf(row: Row): Saying | undefined {
   const text = (row.cells[first] ?? '').trim();
   if (text.length > longestSaying) return undefined;
   const joined = /^([^:：=;\t]{1,60}?)\s*[:：=;\t]\s*(.*)$/su.exec(text);
-  if (joined !== null && /\p{L}/u.test(joined[1] ?? '')) {
+  if (joined !== null && /\p{L}/u.test(joined[1] ?? '') && !opensBracket(joined[1] ?? '')) {
     const [, key = '', start = ''] = joined;
     if (filled.length === 1) return { key, value: start, column: first };
     const rest = filled.slice(1).map((k) => (row.cells[k] ?? '').trim());
     return { key, value: [start, ...rest].filter((part) => part !== '').join(', '), column: first };
   }
+  const led = filled.length === 1 ? (leader.exec(text) ?? bracketed.exec(text)) : null;
+  if (led !== null && /\p{L}/u.test(led[1] ?? '')) {
+    return { key: (led[1] ?? '').trim(), value: (led[2] ?? '').trim(), column: first };
+  }
   if (filled.length !== 2 || second === undefined || !/\p{L}/u.test(text)) return undefined;
   return { key: text, value: (row.cells[second] ?? '').trim(), column: second };
 }
+
+/** `1. Bonnet`, `Bonnet (3 readings)`, `Bonnet (n=3)`: a place in a list, and how many readings follow. */
+const counted =
+  /^(?:\d{1,3}[.)]\s+)?(\p{L}.*?)(?:\s*[,([–-]\s*(?:n\s*=\s*\d{1,4}|\d{1,4}\s\p{L}{3,}\.?)\s*[)\]]?)?$/u;
 
 /** A line of one cell, without the dashes and brackets that dress it up. */
 export function loneText(row: Row): string | undefined {
@@ -47,6 +62,8 @@ export function loneText(row: Row): string | undefined {
   if (only === undefined || more !== undefined) return undefined;
   const bare = (row.cells[only] ?? '').replace(/^[\s\-=*_#>[(<]+|[\s\-=*_#<\])>:]+$/gu, '');
   if (!/\p{L}/u.test(bare)) return undefined;
+  const named = counted.exec(bare)?.[1] ?? bare;
+  if (named !== bare) return named;
   // `Bonnet (repainted)`: the bracket that closes belongs to the name.
   return bare.includes('(') && !bare.includes(')') ? `${bare})` : bare;
 }

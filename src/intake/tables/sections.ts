@@ -10,6 +10,7 @@ import { markerLegend } from '../cells/markers.ts';
 import { notReading } from '../cells/not-readings.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
+import { footersOf } from './footers.ts';
 import { closeForeign, startsForeignTable } from './foreign-tables.ts';
 import { type Layout, layoutOf } from './layout.ts';
 import {
@@ -41,6 +42,7 @@ import {
   sameNames,
   startsAsNumber,
   type TableStart,
+  type UnitLine,
 } from './section-state.ts';
 import { type Given, nothingGiven, placeOf } from './table.ts';
 
@@ -56,11 +58,13 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
     asideLine: 0,
   };
   hearComments(start, state, reader);
+  const footers = footersOf(rows, start.layout, reader);
   let before: Row | undefined;
   for (let k = 0; k < rows.length; k += 1) {
     const row = rows[k];
     if (row === undefined) continue;
     if (row.line < start.line) readPreamble(row, state, reader);
+    else if (footers.has(row)) readFooter(row, state, reader);
     else if (start.header === undefined || row.line > start.line) {
       if (
         state.foreign === undefined &&
@@ -74,8 +78,23 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
   }
   closeTable(state, reader);
   closeForeign(state, reader);
-  const { tables, metadata, units, evidence, statistics, summaries } = state;
+  const { tables, metadata, evidence, statistics, summaries } = state;
+  const units = withLinesOfAll(state.units, tables);
   return { tables, metadata, units, evidence, statistics, summaries };
+}
+
+function readFooter(row: Row, state: State, reader: Reader): void {
+  const unit = unitOfAll(row);
+  const saying = sayingOf(row);
+  if (unit !== undefined) state.units.push({ row, saying: unit });
+  else if (saying !== undefined && givenBy(saying) === undefined) hear(row, saying, state);
+  else tellAside(row, reader);
+}
+
+/** A unit that stands below the last row of the file is that of all above it. */
+function withLinesOfAll(units: readonly UnitLine[], tables: Parts['tables']): readonly UnitLine[] {
+  const last = tables.at(-1)?.rows.at(-1)?.line ?? 0;
+  return units.map((line) => (line.row.line > last ? { ...line, ofAll: true } : line));
 }
 
 function readOther(
@@ -136,8 +155,8 @@ function readOther(
       hear(row, saying, state);
       return;
     }
-    const unit = next === undefined ? unitOfAll(row) : undefined;
-    if (unit !== undefined) state.units.push({ row, saying: unit, ofAll: true });
+    const unit = unitOfAll(row);
+    if (unit !== undefined) state.units.push({ row, saying: unit });
     else if (markerLegend(row.cells).size === 0) tellAside(row, reader);
     return;
   }

@@ -11,9 +11,10 @@ import { doubtTwoAboutCommas } from '../doubts/two-about-a-comma.ts';
 import type { Findings } from '../findings.ts';
 import { type IntakeOptions, layoutContext } from '../intake-options.ts';
 import type { SettledTable } from '../readings/readings.ts';
+import { marksByStatistics, withThousandsJoined } from '../statistics/marks-by-statistics.ts';
 import type { Claim } from '../statistics/statistics-check.ts';
 import { sayingClaims, summaryClaims } from '../statistics/statistics-claims.ts';
-import { numberedSentence, pointsInRows } from './numbered-readings.ts';
+import { numberedSentence, placesArePoints, pointsInRows } from './numbered-readings.ts';
 import type { Parts } from './section-state.ts';
 import { shapeTable } from './shape-table.ts';
 import { apartTables } from './side-by-side.ts';
@@ -46,20 +47,31 @@ export function settleTables(
   if (options.decimal === undefined) doubtTwoAboutCommas(own, counts, findings);
   const [first] = units;
   const largest = options.plausible.largestReading;
-  const decimal = decideDecimal(counts, largestIn(first?.unit ?? 'um', largest), options.decimal);
+  const claims = [
+    ...shaped.flatMap((table) => table.claims),
+    ...sayingClaims(own, parts.statistics),
+    ...summaryClaims(own, parts.summaries),
+  ];
+  const marks = decideDecimal(counts, largestIn(first?.unit ?? 'um', largest), options.decimal);
+  const decimal = marksByStatistics(marks, claims) ?? marks;
   const ownUnitsSaid = ownUnitSentence(counts, first?.unit ?? 'um');
   const legend = legendOf(parts);
   const tables = shaped.map(({ table }, k): SettledTable => {
-    const { unit, byRow, cellsNameUnits } = units[k] ?? {
+    const { unit, byRow, byColumn, cellsNameUnits } = units[k] ?? {
       unit: 'um',
       byRow: false,
+      byColumn: undefined,
       cellsNameUnits: false,
     };
     const rules = {
       ...{ unit, decimal, largest, cellsNameUnits, legend },
       ownUnits: ownUnitsSaid !== undefined && unit === first?.unit,
     };
-    return { table, rules, unitByRow: byRow, rowsArePoints: pointsInRows(table) };
+    return {
+      ...{ table, rules, unitByRow: byRow, rowsArePoints: pointsInRows(table) },
+      placesArePoints: placesArePoints(table),
+      ...(byColumn === undefined ? {} : { unitsByColumn: byColumn }),
+    };
   });
   const excludedSayings = leaveOutSayings(own, parts.statistics, findings);
   const unitEvidence = new Set(units.map(({ evidence }) => evidence));
@@ -68,11 +80,7 @@ export function settleTables(
   return {
     tables,
     excluded: [...shaped.flatMap(({ excluded }) => excluded), ...excludedSayings],
-    claims: [
-      ...shaped.flatMap(({ claims }) => claims),
-      ...sayingClaims(own, parts.statistics),
-      ...summaryClaims(own, parts.summaries),
-    ],
+    claims: withThousandsJoined(claims, decimal),
     decimal: decimal.mark,
     evidence: [
       ...shapes,

@@ -5,7 +5,7 @@
  * while the cell as one number could not. The parts become columns of their own behind the others.
  */
 
-import { remembered } from '../../base/remembered.ts';
+import { remembered } from '../../base/kept.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { columnTexts } from '../rows/column-texts.ts';

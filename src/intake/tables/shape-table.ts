@@ -19,7 +19,9 @@ import type { Claim } from '../statistics/statistics-check.ts';
 import { columnClaims, rowClaims } from '../statistics/statistics-claims.ts';
 import { leaveOutStatistics } from '../statistics/statistics-rows.ts';
 import { undressNumbers } from './dressed-numbers.ts';
+import { withoutFalseRepeats } from './false-repeats.ts';
 import { fillDown } from './fill-down.ts';
+import { adoptKeepingColumn } from './keeping-column.ts';
 import { adoptColumns } from './layout-questions.ts';
 import { partLabels } from './numbered-labels.ts';
 import { partSeveral } from './several-in-cell.ts';
@@ -46,23 +48,41 @@ export function shapeTable(
   isPanel: (label: string) => boolean,
   findings: Findings,
 ): ShapedTable {
-  const behind = takeUnitsBehindPanels(written, isPanel);
-  const { table: united, units: unitsRow } = takeUnitsRow(
-    adoptUnitColumn(behind?.table ?? written),
-  );
-  const single = takeOneUnit(united, findings);
-  const { table: undressedTable, evidence: undressed } = undressNumbers(single?.table ?? united);
-  const several = partSeveral(undressedTable);
-  const measured = several?.table ?? undressedTable;
-  const joined = joinDecimalCommas(measured);
-  const further = adoptUnnamedReadings(joined ?? measured);
-  const sided = joinSides(further ?? joined ?? measured, isPanel);
-  const adopted = adoptColumns(sided?.table ?? further ?? joined ?? measured, findings);
-  const { table: named, excluded, rows } = leaveOutStatistics(adopted, isPanel, findings);
+  const evidence: string[] = [];
+  /** The table as a step makes it; where it makes nothing of it, as it was. */
+  const after = (table: Table, step: Step): Table => {
+    const made = step(table);
+    if (made === undefined) return table;
+    evidence.push(...[made.evidence].flat());
+    return made.table;
+  };
+  const behind = after(written, (table) => takeUnitsBehindPanels(table, isPanel));
+  const { table: united, units: unitsRow } = takeUnitsRow(adoptUnitColumn(behind));
+  const steps: readonly Step[] = [
+    (table) => takeOneUnit(table, findings),
+    undressNumbers,
+    partSeveral,
+    joinDecimalCommas,
+    adoptUnnamedReadings,
+    (table) => joinSides(table, isPanel),
+    withoutFalseRepeats,
+    adoptKeepingColumn,
+  ];
+  const measured = adoptColumns(steps.reduce(after, united), findings);
+  const { table: named, excluded, rows } = leaveOutStatistics(measured, isPanel, findings);
   doubtPointsAnew(named, findings);
-  const { table: complete, evidence: filled } = fillDown(named, findings);
-  const parted = partLabels(complete, isPanel);
-  const table = parted?.table ?? complete;
+  const complete = after(named, (table) => fillDown(table, findings));
+  const table = after(complete, (own) => partLabels(own, isPanel));
+  doubt(table, isPanel, findings);
+  const claims = [...rowClaims(table, rows), ...columnClaims(table)];
+  return { table, unitsRow, excluded, claims, texts: countReadingTexts(table), evidence };
+}
+
+type Step = (
+  table: Table,
+) => { readonly table: Table; readonly evidence: string | readonly string[] } | undefined;
+
+function doubt(table: Table, isPanel: (label: string) => boolean, findings: Findings): void {
   checkBorrowed(table, isPanel, findings);
   doubtJudgements(table, findings);
   tellOtherQuantities(table, isPanel, findings);
@@ -73,23 +93,6 @@ export function shapeTable(
   tellUnnamedCells(table, findings);
   tellPanelsAnew(table, findings);
   tellLostDigits(table, findings);
-  const evidence = [
-    ...(behind === undefined ? [] : [behind.evidence]),
-    ...(single === undefined ? [] : [single.evidence]),
-    ...undressed,
-    ...(several === undefined ? [] : [several.evidence]),
-    ...(joined === undefined
-      ? []
-      : ['every row has one cell too many for each reading: unquoted decimal commas, joined']),
-    ...(further === undefined
-      ? []
-      : ['columns without a name beside the readings hold further readings as large']),
-    ...filled,
-    ...(parted === undefined ? [] : [parted.evidence]),
-    ...(sided === undefined ? [] : [sided.evidence]),
-  ];
-  const claims = [...rowClaims(table, rows), ...columnClaims(table)];
-  return { table, unitsRow, excluded, claims, texts: countReadingTexts(table), evidence };
 }
 
 /** How often each text stands among the readings: few texts stand for many cells. */

@@ -14,19 +14,30 @@ import {
 import { backslashSentence, withDoubledQuotes } from '../rows/backslash-quotes.ts';
 import { uncommentHeader } from '../rows/commented-header.ts';
 import { chooseDialect, type Dialect } from '../rows/dialect.ts';
+import { withPlainHeadings } from '../rows/headings.ts';
 import { otherMarks } from '../rows/other-marks.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
+import { joinedHeader } from './header-over-header.ts';
 import { panelNamedBy } from './headerless.ts';
 import { headerlessTable } from './headerless-table.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
 import { explainGaugeHeader } from './layout-questions.ts';
 import { panelByCells } from './panel-column.ts';
+import { readingByUnit } from './reading-by-unit.ts';
 import { rowNamesSentence, withoutRowNames } from './row-names.ts';
-import type { Split } from './section-state.ts';
+import { isDataRow, type Split } from './section-state.ts';
 import { placeOf } from './table.ts';
 
 export function findTable(written: Source, options: IntakeOptions): Outcome<Split> {
+  const found = tableIn(written, options);
+  if (found.value !== undefined) return found;
+  const plain = withPlainHeadings(written, layoutContext(options).isPanel);
+  const again = plain === undefined ? undefined : tableIn(plain, options);
+  return again?.value === undefined ? found : again;
+}
+
+function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
   const context = layoutContext(options);
   const { split: headed, hasHeader } = headedTable(written, options, context);
   const unescaped = headed.value === undefined ? withDoubledQuotes(written) : undefined;
@@ -43,6 +54,11 @@ export function findTable(written: Source, options: IntakeOptions): Outcome<Spli
     return split.value === undefined
       ? split
       : withEvidence({ ...split.value, context }, nameless.evidence);
+  }
+  const unnamed = readingByUnit(written, context);
+  if (unnamed !== undefined) {
+    const { split } = headedTable(written, options, unnamed.context);
+    if (split.value !== undefined) return found({ ...split.value, context }, [unnamed.told]);
   }
   const captioned = headedTable(written, options, { ...context, captions: true }).split;
   if (captioned.value !== undefined && hasCaption(captioned.value)) return captioned;
@@ -126,6 +142,17 @@ function headedTable(
   if (rows.value === undefined || own === undefined) {
     return { split: refused(...rows.diagnostics), hasHeader: true };
   }
+  const double = headerOfTwo(rows.value, header, own, context);
+  if (double !== undefined) {
+    const split = found({
+      ...{ source, delimiter, shown: delimiter, context, ...double },
+      evidence: [
+        ...evidence,
+        `lines ${double.start.line - 1} and ${double.start.line} name the columns together`,
+      ],
+    });
+    return { split, hasHeader: true };
+  }
   const plain = withoutRowNames(source, delimiter, header, rows.value);
   const split = found({
     ...{ source, delimiter, shown: delimiter, rows: plain ?? rows.value, context },
@@ -133,6 +160,34 @@ function headedTable(
     start: { layout: own, header, line: header.line },
   });
   return { split, hasHeader: true };
+}
+
+/** The table under a header of two rows, of which the one that was found is the upper or the lower. */
+function headerOfTwo(
+  rows: readonly Row[],
+  found: Row,
+  own: Layout,
+  context: LayoutContext,
+): Pick<Split, 'rows' | 'start'> | undefined {
+  const at = rows.findIndex(({ start }) => start === found.start);
+  for (const upperAt of [at - 1, at]) {
+    const [upper, lower, first] = rows.slice(Math.max(0, upperAt), upperAt + 3);
+    const cells =
+      upper === undefined || lower === undefined || upperAt < 0
+        ? undefined
+        : joinedHeader(upper, lower);
+    if (cells === undefined || lower === undefined || first === undefined) continue;
+    const layout = layoutOf(cells, context);
+    const more = layout !== undefined && layout.readings.length > 1;
+    if (!more || layout.readings.length < own.readings.length) continue;
+    if (layout.repeated.length > 0 || !isDataRow(first, layout)) continue;
+    const header: Row = { ...lower, cells, quoted: true };
+    return {
+      rows: [...rows.slice(0, upperAt), header, ...rows.slice(upperAt + 2)],
+      start: { layout, header, line: lower.line },
+    };
+  }
+  return undefined;
 }
 
 /** What is missing from a header; or that the row or the layout that was asked for is not there. */

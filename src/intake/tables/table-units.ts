@@ -26,6 +26,7 @@ export function decideUnits(
       ...{ above, unitsRow, texts, given: options.unit },
       since: shaped[k - 1]?.table.rows.at(-1)?.line ?? 0,
       largest: options.plausible.largestReading,
+      film: { least: options.plausible.doubtfulUnder, most: options.plausible.doubtfulOver },
     }),
   );
   const known = outcomes.flatMap(({ value }) => value ?? []);

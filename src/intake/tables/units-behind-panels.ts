@@ -1,9 +1,11 @@
 /**
  * `引擎盖(µm)`, `Bonnet [µm]`: the unit of the readings behind the name of each panel. It is taken off the names
- * where every one has the same and names a panel without it, and holds as one above the column of panels does.
+ * where every one has the same and most name a panel without it, and holds as one above the column of panels does.
+ * A word of statistics among them needs none.
  */
 import { splitUnit } from '../cells/unit.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { namesStatistic } from '../statistics/statistic-words.ts';
 import type { Table } from './table.ts';
 
 export function takeUnitsBehindPanels(
@@ -16,14 +18,19 @@ export function takeUnitsBehindPanels(
   if (column === undefined || cell === undefined || cell.unit !== undefined) return undefined;
   // Told by the first row, for rows are many.
   if (splitUnit((rows[0]?.cells[column] ?? '').trim()).unit === undefined) return undefined;
+  const texts = [...columnTexts(rows, column).keys()];
   const names = new Map(
-    [...columnTexts(rows, column).keys()].map((text) => [text, splitUnit(text)] as const),
+    texts.filter((text) => !namesStatistic(text)).map((text) => [text, splitUnit(text)] as const),
   );
   const [first] = names.values();
   if (first?.unit === undefined) return undefined;
   const { unit, unitText } = first;
-  const alike = [...names.values()].every((own) => own.unit === unit && isPanel(own.label));
-  if (!alike) return undefined;
+  const labels = [...names.values()].map(({ label }) => label);
+  const alike = [...names.values()].every((own) => own.unit === unit);
+  const known = labels.filter(isPanel).length;
+  if (!alike || known * 2 < labels.length || !labels.every((text) => /\p{L}/u.test(text))) {
+    return undefined;
+  }
   const named = rows.map((row) => {
     const label = names.get((row.cells[column] ?? '').trim())?.label;
     return label === undefined ? row : { ...row, cells: row.cells.with(column, label) };

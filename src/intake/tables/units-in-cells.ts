@@ -6,31 +6,34 @@ import { provesOwnUnit } from '../cells/own-unit.ts';
 import { type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
 import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from './table.ts';
+import type { UnitsByColumn } from './units-by-column.ts';
 
 export type UnitDecision = {
   readonly unit: TableUnit;
   readonly evidence: string;
   /** Whether each row has the unit that its column of units names. */
   readonly byRow: boolean;
+  /** The unit of each column of readings, where the columns name different ones. */
+  readonly byColumn?: UnitsByColumn;
   /** Whether cells may name units of their own, since nothing else in the file does. */
   readonly cellsNameUnits: boolean;
 };
 
-const units = ['um', 'mil', 'mm', 'inch'] as const;
+const units = ['um', 'mil', 'mm', 'inch', 'cm', 'nm'] as const;
 
 /** The unit written behind the numbers themselves: one and the same, or one in each cell. */
 export function unitOfCells(
   table: Table,
   texts: ReadonlyMap<string, number>,
 ): Outcome<UnitDecision> {
-  const counts = { um: 0, mil: 0, mm: 0, inch: 0, none: 0 };
+  const counts = { um: 0, mil: 0, mm: 0, inch: 0, cm: 0, nm: 0, none: 0 };
   for (const [text, count] of texts) {
     const shape = numberShape(text);
     if (shape === undefined) continue;
     const named = unitNamed(shape.suffix.split(/[\s([*]/u)[0] ?? '');
     counts[named === undefined || named === 'other' ? 'none' : named] += count;
   }
-  const coarse = counts.mm + counts.inch;
+  const coarse = counts.mm + counts.inch + counts.cm + counts.nm;
   const unit = units.reduce((most, own) => (counts[own] > counts[most] ? own : most));
   const complete = counts.none === 0 || (table.layout.kind === 'list' && lastCellsNameUnits(table));
   const mixed = counts.um > 0 && counts.mil > 0;

@@ -11,7 +11,9 @@ import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { ReadingColumn } from './layout.ts';
 import { type Table, widest } from './table.ts';
 
-export function adoptUnnamedReadings(table: Table): Table | undefined {
+export function adoptUnnamedReadings(
+  table: Table,
+): { readonly table: Table; readonly evidence: string } | undefined {
   const { layout, rows } = table;
   const last = layout.readings.at(-1);
   if (last === undefined || layout.kind === 'wide' || layout.header.length === 0) return undefined;
@@ -38,7 +40,10 @@ export function adoptUnnamedReadings(table: Table): Table | undefined {
   const header = [...layout.header];
   for (let k = header.length; k < width; k += 1) header.push({ text: '', label: '' });
   const kind = layout.kind === 'blocks' ? 'blocks' : 'repeats';
-  return { ...table, layout: { ...layout, kind, header, readings } };
+  return {
+    table: { ...table, layout: { ...layout, kind, header, readings } },
+    evidence: 'columns without a name beside the readings hold further readings as large',
+  };
 }
 
 /** The numbers of a column, or undefined if it holds anything else. */

@@ -4,6 +4,7 @@ import { englishWords } from '../../../src/film/template/panel-vocabulary.ts';
 import { abroadEntries, wordsAbroad } from '../../../src/film/template/panel-words-abroad.ts';
 import { wordsEast } from '../../../src/film/template/panel-words-east.ts';
 import { wordsFurther } from '../../../src/film/template/panel-words-further.ts';
+import { wordsOfNeighbours } from '../../../src/film/template/panel-words-neighbours.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 
 const saloon = builtInTemplates.find(({ id }) => id === 'saloon');
@@ -34,6 +35,56 @@ const labels: Readonly<Record<string, readonly (readonly [string, string])[]>> =
     ['Błotnik LP', 'wing-front-left'],
     ['Drzwi LT', 'door-rear-left'],
     ['Drzwi PP', 'door-front-right'],
+  ],
+  Slovak: [
+    ['Strecha', 'roof'],
+    ['Ľavé predné dvere', 'door-front-left'],
+  ],
+  Slovenian: [
+    ['Pokrov motorja', 'bonnet'],
+    ['Streha', 'roof'],
+    ['Leva sprednja vrata', 'door-front-left'],
+  ],
+  Croatian: [
+    ['Hauba', 'bonnet'],
+    ['Krov', 'roof'],
+    ['Prednja lijeva vrata', 'door-front-left'],
+    ['Stražnji branik', 'bumper-rear'],
+  ],
+  Romanian: [
+    ['Capotă motor', 'bonnet'],
+    ['Plafon', 'roof'],
+    ['Ușă față stânga', 'door-front-left'],
+    ['Aripă față dreapta', 'wing-front-right'],
+  ],
+  Norwegian: [
+    ['Panser', 'bonnet'],
+    ['Venstre fordør', 'door-front-left'],
+  ],
+  Estonian: [
+    ['Kapott', 'bonnet'],
+    ['Katus', 'roof'],
+    ['Vasak esiuks', 'door-front-left'],
+  ],
+  Latvian: [
+    ['Motora pārsegs', 'bonnet'],
+    ['Jumts', 'roof'],
+    ['Kreisās priekšējās durvis', 'door-front-left'],
+  ],
+  Lithuanian: [
+    ['Kapotas', 'bonnet'],
+    ['Stogas', 'roof'],
+    ['Kairė priekinė durys', 'door-front-left'],
+  ],
+  Ukrainian: [
+    ['Капот', 'bonnet'],
+    ['Дах', 'roof'],
+    ['Ліві передні двері', 'door-front-left'],
+  ],
+  Bulgarian: [
+    ['Преден капак', 'bonnet'],
+    ['Таван', 'roof'],
+    ['Предна лява врата', 'door-front-left'],
   ],
   Czech: [
     ['Kapota', 'bonnet'],
@@ -131,7 +182,7 @@ it.each([
 
 it('gives every word one meaning, in whichever language it is said', () => {
   const meaning = new Map<string, unknown>(englishWords);
-  const all = { ...wordsAbroad, ...wordsFurther, ...wordsEast };
+  const all = { ...wordsAbroad, ...wordsFurther, ...wordsEast, ...wordsOfNeighbours };
   const different = Object.values(all)
     .flatMap(abroadEntries)
     .filter(([word, senses]) => {

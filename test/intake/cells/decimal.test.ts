@@ -5,14 +5,28 @@ const decide = (counts: Readonly<Record<string, number>>, given?: '.' | ',', lar
   decideDecimal(new Map(Object.entries(counts)), () => largest, given);
 
 test('the mark with more votes is the decimal mark, and the votes are told', () => {
-  expect(decide({ '101,5': 17, '99': 2, '1.2': 1 })).toEqual({
+  expect(decide({ '101,5': 17, '99': 2, '1.24': 1 })).toEqual({
     mark: ',',
     proven: true,
     threes: false,
     thousands: '',
     signsBehind: false,
+    both: false,
     evidence: '17 of 20 readings fit only a decimal comma',
   });
+});
+
+test('both marks stand before decimals where every number has as many of them, one or two', () => {
+  expect(decide({ '101,5': 3, '99': 2, '99.4': 1 })).toMatchObject({
+    both: true,
+    evidence:
+      'readings 1 with a decimal point and 3 with a decimal comma, as in "99.4" and "101,5": ' +
+      'fewer than three digits behind a mark are decimals',
+  });
+  expect(decide({ '101,5': 3, '99.41': 1 }).both).toBe(false);
+  expect(decide({ '101,541': 3, '99.412': 1 }).both).toBe(false);
+  expect(decide({ '101,5': 3, '1.099,5': 1, '99.4': 1 }).both).toBe(false);
+  expect(decide({ '101,5': 3, '99.4': 1 }, ',').both).toBe(false);
 });
 
 test.each<[string, Readonly<Record<string, number>>, string]>([

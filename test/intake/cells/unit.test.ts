@@ -16,7 +16,7 @@ test.each([
   ['DFT microns', 'DFT', 'um'],
   ['Thickness (inch)', 'Thickness', 'inch'],
   ['Dicke [mm]', 'Dicke', 'mm'],
-  ['Thickness (nm)', 'Thickness', 'other'],
+  ['Thickness (nm)', 'Thickness', 'nm'],
   ['bonnet', 'bonnet', undefined],
   ['u', 'u', undefined],
 ])('the header %s names %s in %s', (header, label, unit) => {
@@ -46,9 +46,13 @@ test.each(['inch', 'in', 'Zoll', 'pouces', '英寸'])('%s is a spelling of inch'
   expect(unitNamed(word)).toBe('inch'),
 );
 
-test.each(['nm', 'cm', '㎚', 'нм'])('%s is a length of another size', (word) =>
-  expect(unitNamed(word)).toBe('other'),
-);
+test.each([
+  ['nm', 'nm'],
+  ['㎚', 'nm'],
+  ['нм', 'nm'],
+  ['cm', 'cm'],
+  ['µin', 'other'],
+])('%s is a length of another size: %s', (word, unit) => expect(unitNamed(word)).toBe(unit));
 
 test('a micro sign in either normal form of Unicode is one unit', () => {
   for (const word of ['micromètre', 'micrómetros', 'マイクロメートル', 'µm'])
@@ -74,7 +78,7 @@ test.each([
   ['nm', /divide.*1000.*µm/u],
   ['inch', /1000.*mil/u],
   ['Zoll', /1000.*mil/u],
-  ['cm', /µm or mil/u],
+  ['cm', /multiply.*10000.*µm/u],
 ])('readings in %s get a hint how to bring them to a unit of film', (word, hint) =>
   expect(otherUnitHint(word)).toMatch(hint),
 );

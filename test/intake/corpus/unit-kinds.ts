@@ -80,12 +80,17 @@ export const unitKinds: readonly Kind[] = [
     });
     return instance(text, survey, { refusedAt: 7 });
   }),
-  kind('nanometres in the header', 'refused', (random) => {
+  kind('nanometres in the header', 'read', (random) => {
     const survey = inventSurvey(random);
     const text = longTable(survey, {
       header: ['panel', 'point', 'reading (nm)'],
       row: ({ panel, point, value }) => [panel, point, String(Math.round(value * 1000))],
     });
+    return instance(text, survey, { says: /times 0\.001 as µm/ });
+  }),
+  kind('nanometres in the header over numbers of µm', 'refused', (random) => {
+    const survey = inventSurvey(random);
+    const text = longTable(survey, { header: ['panel', 'point', 'reading (nm)'] });
     return instance(text, survey, { refusedAt: 1, hint: /divide the readings by 1000/ });
   }),
   kind('every reading in µm and again in mil', 'read', (random) => {

@@ -99,7 +99,7 @@ describe('rows', () => {
 describe('columns', () => {
   test.each([
     ['Void?', 'N', 'Y'],
-    ['use', 'yes', 'no'],
+    ['use', '1', '0'],
     ['Ignore', '0', '1'],
     ['Keep', 'x', ''],
     ['Deleted at', '', '2026-03-03 09:14'],

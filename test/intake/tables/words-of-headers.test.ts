@@ -13,8 +13,17 @@ test('a heading in two languages is known where both mean the same', () => {
 });
 
 test('a number behind a semicolon and a comma is no heading of a comma file', () => {
-  const text = 'Panel;Something (µm)\nbonnet;118,1\nroof;132,4\n';
+  const text = 'Panel;This (µm);That (µm)\nbonnet;118,1;2\nroof;132,4;3\n';
   expect(briefs(text)).toEqual(['1:1+5 error column-missing']);
+});
+
+test('the one column in a unit of film is taken for the readings, whatever it is called, and told', () => {
+  const text = (name: string) => `Panel;${name} (µm)\nbonnet;118,1\nroof;132,4\n`;
+  expect(briefs(text('Something'))).toEqual(['1:7+14 warning reading-doubted']);
+  expect(values(text('Something'))?.map((one) => one[3])).toEqual([118.1, 132.4]);
+  expect(values(text('Mean'))).toBeUndefined();
+  expect(values(text('Limit'))).toBeUndefined();
+  expect(values(text('Something (µm);Other'))).toBeUndefined();
 });
 
 test('the rows that a database says it wrote are no row', () => {

@@ -1,0 +1,95 @@
+/**
+ * The column of readings where its name is in no list: `Дебљина (µm)`. It is the only column whose name carries a unit
+ * of film thickness, its cells are numbers, and another column names the panels.
+ *
+ * The word may still mean something else, a mean or a limit, so it is told.
+ */
+import { type Diagnostic, warning } from '../../base/diagnostics.ts';
+import { numberShape } from '../cells/numbers.ts';
+import { delimiters } from '../rows/dialect.ts';
+import type { Source } from '../rows/source.ts';
+import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
+import { namesStatistic } from '../statistics/statistic-words.ts';
+import type { GaugeRole } from './gauge-vocabulary.ts';
+import { type LayoutContext, layoutOf, readGaugeHeader } from './layout.ts';
+import { besideReadings } from './layout-questions.ts';
+import { stemOfLabel } from './numbered-labels.ts';
+import { placeOf } from './table.ts';
+
+const headRows = 60;
+const fewestRows = 2;
+
+type Columns = { readonly panel: number; readonly reading: number };
+
+/** How rows of names are looked at where that column is taken for the readings; undefined if there is none. */
+export function readingByUnit(
+  source: Source,
+  context: LayoutContext,
+): { readonly context: LayoutContext; readonly told: Diagnostic } | undefined {
+  if (context.given !== undefined) return undefined;
+  for (const delimiter of delimiters) {
+    const rows = tokenize(source, delimiter, { offset: 0, line: 1 }, headRows).value ?? [];
+    for (const [at, row] of rows.entries()) {
+      const columns = columnsOf(row, rows.slice(at + 1), context);
+      if (columns === undefined) continue;
+      const names = row.cells.join('\0');
+      const roles = new Map<number, GaugeRole>([
+        [columns.panel, 'panel'],
+        [columns.reading, 'reading'],
+      ]);
+      const given = (cells: readonly string[]) => (cells.join('\0') === names ? roles : undefined);
+      const own = { ...context, given };
+      if (layoutOf(row.cells, own) === undefined) continue;
+      return { context: own, told: tellTaken({ source, delimiter }, row, columns) };
+    }
+  }
+  return undefined;
+}
+
+function tellTaken(
+  where: { readonly source: Source; readonly delimiter: Delimiter },
+  row: Row,
+  { reading }: Columns,
+): Diagnostic {
+  const called = (row.cells[reading] ?? '').trim();
+  const message = `"${called}" is taken for the readings: it alone is in a unit of film thickness`;
+  return warning('reading-doubted', message, {
+    at: placeOf(where, row, reading),
+    hint: 'if it is another quantity, name the readings: --columns reading=NAME',
+  });
+}
+
+function columnsOf({ cells }: Row, below: readonly Row[], context: LayoutContext) {
+  const header = readGaugeHeader(cells);
+  if (header.length < 2 || header.some(({ role }) => role === 'reading')) return undefined;
+  const inUnit = [...header.entries()].filter(([, { unit }]) => unit === 'um' || unit === 'mil');
+  const [only, second] = inUnit;
+  if (only === undefined || second !== undefined || below.length < fewestRows) return undefined;
+  const [reading, { role, label }] = only;
+  if (role !== undefined || !/^\D*\p{L}\D*$/u.test(label)) return undefined;
+  if (namesStatistic(label) || besideReadings.test(label)) return undefined;
+  const texts = textsOf(below, reading);
+  if (texts.length < fewestRows || !texts.every((text) => numberShape(text) !== undefined)) {
+    return undefined;
+  }
+  const panel = panelOf(header, below, context);
+  return panel === undefined || panel === reading ? undefined : { panel, reading };
+}
+
+function panelOf(
+  header: ReturnType<typeof readGaugeHeader>,
+  below: readonly Row[],
+  { isPanel }: LayoutContext,
+): number | undefined {
+  const named = header.findIndex(({ role }) => role === 'panel');
+  if (named !== -1) return named;
+  const column = header.findIndex(({ role }, k) => {
+    const names = textsOf(below, k).filter((text) => !namesStatistic(text));
+    const known = names.filter((text) => isPanel(stemOfLabel(text)));
+    return role === undefined && names.length > 0 && known.length * 2 > names.length;
+  });
+  return column === -1 ? undefined : column;
+}
+
+const textsOf = (rows: readonly Row[], column: number): readonly string[] =>
+  rows.map(({ cells }) => (cells[column] ?? '').trim()).filter((text) => text !== '');
