@@ -104,6 +104,10 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'Two files have one name and name nobody: they are taken as attempts of one trainee.',
   },
+  'grade-reference-again': {
+    kind: 'remark',
+    meaning: 'A file of a trainee holds the readings of the reference itself: nobody is graded by it.',
+  },
   'grade-other-vehicle': {
     kind: 'data',
     meaning: 'A survey to be graded is of another vehicle than the reference, or of several.',

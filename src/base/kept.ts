@@ -1,20 +1,33 @@
-/** What is worked out once, and kept as long as the function that answers is. */
+/**
+ * Answers worked out once and kept as long as the function that answers is. They must follow from the
+ * question alone.
+ *
+ * At most `most` are kept; beyond that all are forgotten, so that memory stays flat however long the program
+ * runs.
+ */
 
-/** The same answer to the same question of a few numbers and words; beyond `most`, the one found first goes first. */
+/** To texts: few labels and words stand in many rows and files. */
+export function remembered<Answer>(
+  answer: (text: string) => Answer,
+  most = 2000,
+): (text: string) => Answer {
+  const known = createAnswers<Answer>(most);
+  return (text) => {
+    const before = known.to(text);
+    return before === undefined ? known.keep(text, answer(text)) : before.answer;
+  };
+}
+
+/** To a few numbers and words at once. */
 export function kept<Question extends readonly (string | number)[], Answer>(
   answer: (...question: Question) => Answer,
   most = 64,
 ): (...question: Question) => Answer {
-  const known = new Map<string, Answer>();
+  const known = createAnswers<Answer>(most);
   return (...question) => {
     const key = question.join(' ');
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const now = answer(...question);
-    known.set(key, now);
-    const [oldest] = known.keys();
-    if (known.size > most && oldest !== undefined) known.delete(oldest);
-    return now;
+    const before = known.to(key);
+    return before === undefined ? known.keep(key, answer(...question)) : before.answer;
   };
 }
 
@@ -24,5 +37,17 @@ export function once<Answer>(make: () => Answer): () => Answer {
   return () => {
     made ??= { answer: make() };
     return made.answer;
+  };
+}
+
+function createAnswers<Answer>(most: number) {
+  const known = new Map<string, { readonly answer: Answer }>();
+  return {
+    to: (key: string): { readonly answer: Answer } | undefined => known.get(key),
+    keep: (key: string, answer: Answer): Answer => {
+      if (known.size >= most) known.clear();
+      known.set(key, { answer });
+      return answer;
+    },
   };
 }

@@ -32,13 +32,17 @@ export const bare = (thickness: number, digits: number | null = 1): Thickness =>
 export const says = (
   texts: readonly string[],
   ...pieces: readonly (string | number | Thickness | Sentence)[]
-): Sentence =>
-  texts.flatMap((text, i): Sentence => {
+): Sentence => {
+  const said: (string | Thickness)[] = [];
+  for (const [i, text] of texts.entries()) {
     const piece = pieces[i];
-    if (piece === undefined) return [text];
-    if (typeof piece === 'string' || typeof piece === 'number') return [`${text}${piece}`];
-    return 'thickness' in piece ? [text, piece] : [text, ...piece];
-  });
+    if (typeof piece === 'string' || typeof piece === 'number') said.push(`${text}${piece}`);
+    else if (piece === undefined) said.push(text);
+    else if ('thickness' in piece) said.push(text, piece);
+    else said.push(text, ...piece);
+  }
+  return said;
+};
 
 /** The sentence as people read it in a unit. */
 export const tell = (sentence: Sentence, unit: LengthUnit): string =>

@@ -37,12 +37,13 @@ export const uncertain = <U extends string>(
   sources: Readonly<Record<string, Component>>,
 ): Uncertain<U> => {
   if (!Number.isFinite(value)) throw new RangeError('an uncertain value must be finite');
-  for (const [source, { contribution, dof }] of Object.entries(sources)) {
+  const components = Object.entries(sources);
+  for (const [source, { contribution, dof }] of components) {
     if (!Number.isFinite(contribution))
       throw new RangeError(`the contribution of ${source} must be finite`);
     if (!(dof > 0)) throw new RangeError(`the degrees of freedom of ${source} must be above zero`);
   }
-  return { value, components: new Map(Object.entries(sources)) };
+  return { value, components: new Map(components) };
 };
 
 /** Standard uncertainty of a value known only to lie within ± halfWidth: a/√3 (GUM 4.3.7). */

@@ -3,8 +3,8 @@
  * taken, by what is held of what was taken.
  *
  * The limits are asked three times: as what was taken is held with its doubt, and as if it had been the
- * least and the most that the measurement allows. Where the two ends disagree, what is held decides if it is
- * known: if the measurement shows a removal, or bears out what was foretold. Else the data cannot say.
+ * least and the most that the measurement allows. Where they disagree, what is held decides if it is known: if
+ * the measurement shows a removal, or bears out what was foretold. Else the data cannot say.
  */
 import type { Allowance } from '../film/limits/allowance.ts';
 import { clearRisk, type ExpectedRemoval } from '../film/limits/removal-risk.ts';
@@ -33,7 +33,7 @@ export function goOn({ left, set, known, gained }: GoOnCase): GoOnVerdict {
   const allows = ({ budget }: Allowance): boolean => budget >= set.median;
   if (!allows(left.atLeast)) return 'stop';
   if (gained) return 'unresolved';
-  if (allows(left.atMost)) return 'go-on';
+  if (allows(left.atMost) && allows(left.held)) return 'go-on';
   if (!known) return 'unresolved';
   return allows(left.held) ? 'go-on' : 'stop';
 }

@@ -75,6 +75,6 @@ describe('a plan for any car', () => {
       }),
       { numRuns: 150, seed: 11 },
     );
-    expect(workedInAll).toBeGreaterThan(30);
+    expect(workedInAll).toBeGreaterThan(20);
   });
 });

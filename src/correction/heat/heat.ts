@@ -84,10 +84,11 @@ export function warmest(
   working: Working,
 ): DegreesCelsius {
   const perPass = passWarming(machine, model, skin);
+  const contact = passContact(machine, model.removal);
   let most: number = model.heat.start;
   let left = 0;
   for (const ago of passTimes(machine, model, working)) {
-    left += leftAfter(ago, passContact(machine, model.removal), skin, model.heat);
+    left += leftAfter(ago, contact, skin, model.heat);
     most = Math.max(most, panelAfter(ago, skin, model.heat) + perPass * left);
   }
   return degreesCelsius(most);
@@ -127,10 +128,11 @@ function passTimes(
   const passes = passesOf(removal);
   const area = machine.motion.kind === 'hand' ? machine.motion.handArea : removal.section;
   const setSeconds = 60 * setTime(machine, area, removal);
-  return Array.from(
-    { length: sets * passes },
-    (_, i) => Math.floor(i / passes) * pause + (i * setSeconds) / passes,
-  );
+  const times: number[] = [];
+  for (let i = 0; i < sets * passes; i += 1) {
+    times.push(Math.floor(i / passes) * pause + (i * setSeconds) / passes);
+  }
+  return times;
 }
 
 /** Share of a contact's warming that is left when it has been over for `age` seconds. */

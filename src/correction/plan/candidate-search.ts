@@ -3,23 +3,18 @@
  * of other cars in the same shop, and those of the same car under another aim.
  */
 import { kept } from '../../base/kept.ts';
-import { squareMetres } from '../../base/units.ts';
+import { millimetres, squareMetres } from '../../base/units.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { expectedCorrection } from '../defects.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
-import {
-  foretell,
-  ladderOn,
-  meanRemoval,
-  type PaintKnowledge,
-} from '../removal/removal-knowledge.ts';
+import { foretell, ladderOn, type PaintKnowledge } from '../removal/removal-knowledge.ts';
 import { setTime } from '../removal/removal-rate.ts';
 import type { Step } from '../removal/step.ts';
 import { heldTo } from './allowed-removal.ts';
-import { type Ranked, ranked } from './choose-steps.ts';
+import { inClasses, type Ranked, ranked } from './choose-steps.ts';
 import type { ConstraintContext } from './constraints.ts';
-import { type Candidate, candidates } from './step-search.ts';
+import { candidates } from './step-search.ts';
 
 export type By = 'machine' | 'hand';
 
@@ -80,61 +75,73 @@ const paintKey = ({ removal }: PaintKnowledge, rungs: readonly Combination[]): s
     }),
   ].join(' ');
 
+/**
+ * Panels on which the same pads are used are worked alike, however wide they are; deeper defects are
+ * another look at the same classes.
+ */
 function searchOnPaint(
   paint: PaintKnowledge,
   rungs: readonly Combination[],
   model: CorrectionModel,
 ): FindOnPaint {
-  const ways = kept((by: By, flatWidth: FlatWidth, hazeAllowed: number) => {
+  const search = kept((by: By, pad: number, hazeAllowed: number) => {
     const usable = rungsBy(by, rungs);
-    return candidates(usable, techniqueOn(flatWidth, hazeAllowed, usable, model), {
+    const technique = techniqueOn(millimetres(pad), hazeAllowed, usable, model);
+    const ways = candidates(usable, technique, {
       paceOf: (step) => paceOf(step, model),
       mostSets: model.correction.mostSets,
       foretell: (steps) => foretell(steps, paint, model.removal.stepLogSd),
     });
+    const logSds = ways.map(({ removal }) => removal.logSd);
+    const widest = logSds.reduce((most, logSd) => Math.max(most, logSd), 0);
+    return {
+      classes: inClasses(ways, model.correction.choice),
+      heldTo: [...new Set(logSds.map((logSd) => heldTo(logSd, widest)))],
+      widest,
+    };
   });
-  return kept((by: By, flatWidth: FlatWidth, hazeAllowed: number, depth: number) =>
-    foundAt(ways(by, flatWidth, hazeAllowed), depth, paint, model),
-  );
+  const found = kept((by: By, pad: number, hazeAllowed: number, depth: number) => {
+    const { classes, widest, ...found } = search(by, pad, hazeAllowed);
+    return ranked(classes, found.heldTo, (way) => ({
+      ...way,
+      correction: expectedCorrection(
+        way.removal,
+        depth,
+        paint.removal.depthScale,
+        model.correction.depthLogSd,
+      ),
+      heldTo: heldTo(way.removal.logSd, widest),
+    }));
+  });
+  return (by, flatWidth, hazeAllowed, depth) =>
+    found(by, fullSizePad(flatWidth, rungsBy(by, rungs)), hazeAllowed, depth);
 }
 
 export const rungsBy = (by: By, rungs: readonly Combination[]): readonly Combination[] =>
   rungs.filter(({ machine }) => (machine.motion.kind === 'hand') === (by === 'hand'));
 
 /** What technique looks at on a panel that is flat so far, besides the steps. */
-export function techniqueOn(
+export const techniqueOn = (
   flatWidth: FlatWidth,
   hazeAllowed: number,
   usable: readonly Combination[],
   model: CorrectionModel,
-): Omit<ConstraintContext, 'budget'> {
-  const diameters = usable.map(({ machine }) => machine.padDiameter);
-  return {
-    flatWidth,
-    fullSizePad: Math.max(0, ...diameters.filter((diameter) => diameter <= flatWidth)),
-    hazeAllowed,
-    hazeCleared: model.correction.haze.cleared,
-  };
-}
+): Omit<ConstraintContext, 'budget'> => ({
+  flatWidth,
+  fullSizePad: fullSizePad(flatWidth, usable),
+  hazeAllowed,
+  hazeCleared: model.correction.haze.cleared,
+});
+
+/** Diameter of the largest pad that lies flat; 0 where none does. */
+const fullSizePad = (flatWidth: FlatWidth, usable: readonly Combination[]): number =>
+  Math.max(
+    0,
+    ...usable.map(({ machine }) => machine.padDiameter).filter((diameter) => diameter <= flatWidth),
+  );
 
 /** Machine minutes per square metre. */
 export const paceOf = (
   { combination, sets }: Step,
   { removal }: Pick<CorrectionModel, 'removal'>,
 ): number => sets * setTime(combination.machine, squareMetres(1), removal);
-
-function foundAt(
-  ways: readonly Candidate[],
-  depth: number,
-  { removal: { depthScale } }: PaintKnowledge,
-  { correction: { depthLogSd, choice } }: CorrectionModel,
-): Ranked {
-  const widest = ways.reduce((most, way) => Math.max(most, way.removal.logSd), 0);
-  const rated = ways.map((way) => ({
-    ...way,
-    correction: expectedCorrection(way.removal, depth, depthScale, depthLogSd),
-    mean: meanRemoval(way.removal),
-    heldTo: heldTo(way.removal.logSd, widest),
-  }));
-  return ranked(rated, choice);
-}

@@ -16,8 +16,6 @@ import type { Candidate } from './step-search.ts';
 export type RatedCandidate = Candidate & {
   /** Expected share of the general defects cleared. */
   readonly correction: number;
-  /** Expected removal, µm. */
-  readonly mean: number;
   /** The ln-SD at which its removal is held against what a panel allows. */
   readonly heldTo: number;
 };
@@ -28,16 +26,27 @@ export type ChoiceLimits = {
   readonly area: number;
 } & CorrectionModel['correction']['choice'];
 
-/** All candidates for some defects, in classes of equal mildness, the mildest first. */
-export type Ranked = {
+/** Candidates in classes of equal mildness, the mildest first. */
+export type Classes<One extends Candidate> = {
   readonly count: number;
   /** Members of each class. */
-  readonly classes: readonly (readonly RatedCandidate[])[];
-  /** The least that a member of each takes, and the most that one clears: of thousands few are looked into. */
+  readonly classes: readonly (readonly One[])[];
+  /** The least that a member of each takes. */
   readonly leastRemoval: Float64Array;
-  readonly mostCleared: Float64Array;
+};
+
+/** Members of a class held against some defects, and the most that one of them clears. */
+type RatedClass = {
+  readonly members: readonly RatedCandidate[];
+  readonly mostCleared: number;
+};
+
+/** All candidates for some defects: of thousands of classes few are looked into. */
+export type Ranked = Omit<Classes<Candidate>, 'classes'> & {
   /** The ln-SDs that they are held to. */
   readonly heldTo: readonly number[];
+  /** A class by its place. */
+  readonly rated: (place: number) => RatedClass;
 };
 
 /** Number of the bin that the expected removal falls into. */
@@ -46,10 +55,10 @@ export const removalBinOf = (
   { removalBin }: Pick<ChoiceLimits, 'removalBin'>,
 ): number => Math.floor(mean / removalBin);
 
-export function ranked(
-  all: readonly RatedCandidate[],
+export function inClasses<One extends Candidate>(
+  all: readonly One[],
   choice: CorrectionModel['correction']['choice'],
-): Ranked {
+): Classes<One> {
   const byStep = [...groupBy(all, ({ strongest }) => strongest)].sort(byFirst);
   const classes = byStep.flatMap(([, ofStep]) =>
     [...groupBy(ofStep, (one) => removalBinOf(one, choice))].sort(byFirst).map(([, some]) => some),
@@ -58,15 +67,39 @@ export function ranked(
     count: all.length,
     classes,
     leastRemoval: Float64Array.from(classes, leastRemovalOf),
-    mostCleared: Float64Array.from(classes, mostClearedBy),
-    heldTo: [...new Set(all.map(({ heldTo }) => heldTo))],
   };
 }
+
+/** `rate` holds a candidate against the defects; it is asked about a class when that is first looked into. */
+export function ranked<One extends Candidate>(
+  { classes, ...rest }: Classes<One>,
+  heldTo: readonly number[],
+  rate: (one: One) => RatedCandidate,
+): Ranked {
+  const known: RatedClass[] = [];
+  const rateClass = (some: readonly One[] = []): RatedClass => {
+    const members = some.map(rate);
+    return { members, mostCleared: mostClearedBy(members) };
+  };
+  return {
+    ...rest,
+    heldTo,
+    rated: (place) => {
+      const found = known[place] ?? rateClass(classes[place]);
+      known[place] = found;
+      return found;
+    },
+  };
+}
+
+/** All of them, the mildest first. */
+export const allRated = ({ leastRemoval, rated }: Ranked): readonly RatedCandidate[] =>
+  Array.from(leastRemoval, (_, place) => rated(place).members).flat();
 
 const byFirst = ([one]: readonly [number, unknown], [other]: readonly [number, unknown]): number =>
   one - other;
 
-const leastRemovalOf = (some: readonly RatedCandidate[]): number =>
+const leastRemovalOf = (some: readonly Candidate[]): number =>
   some.reduce((least, { removal }) => Math.min(least, removal.median), Infinity);
 
 const mostClearedBy = (some: readonly RatedCandidate[]): number =>
@@ -87,14 +120,16 @@ export type Within = {
 
 /** `allowed` says how much may go at the ln-SD that a candidate is held to. */
 export function within(all: Ranked, allowed: (heldTo: number) => number): Within {
-  const { count, classes, leastRemoval, mostCleared } = all;
+  const { count, leastRemoval } = all;
   const widest = Math.max(...all.heldTo.map(allowed));
   const climb: Within['climb'][number][] = [];
   // Even what clears nothing is a way, where nothing milder is.
   let most = -1;
-  for (let k = 0; k < classes.length; k += 1) {
-    if ((mostCleared[k] ?? 0) <= most || (leastRemoval[k] ?? 0) > widest) continue;
-    const members = (classes[k] ?? []).filter(
+  for (let place = 0; place < leastRemoval.length; place += 1) {
+    if ((leastRemoval[place] ?? 0) > widest) continue;
+    const rated = all.rated(place);
+    if (rated.mostCleared <= most) continue;
+    const members = rated.members.filter(
       ({ removal, heldTo }) => removal.median <= allowed(heldTo),
     );
     const cleared = mostClearedBy(members);

@@ -49,12 +49,16 @@ export const fullSizeWhereItFits: Constraint = {
   },
 };
 
+/** Whether a step is milder than the one before it. */
+export const isMilder = (before: Step, step: Step): boolean =>
+  step.combination.rung < before.combination.rung;
+
 export const eachStepMilder: Constraint = {
   name: 'each-step-milder',
   refuse: (steps) =>
     steps.every((step, i) => {
       const before = steps[i - 1];
-      return before === undefined || step.combination.rung < before.combination.rung;
+      return before === undefined || isMilder(before, step);
     })
       ? undefined
       : 'a step is not milder than the one before',
@@ -88,17 +92,14 @@ export const withinBudget: Constraint = {
   },
 };
 
-/** Limits of technique on each step by itself, and on the steps as they follow one another. */
+/** Limits of technique on each step by itself, and on what stands at the end of all of them. */
 export const stepConstraints: readonly Constraint[] = [padLiesFlat, fullSizeWhereItFits];
-export const sequenceConstraints: readonly Constraint[] = [
-  eachStepMilder,
-  lastStepNotRotary,
-  hazeCleared,
-];
+export const endConstraints: readonly Constraint[] = [lastStepNotRotary, hazeCleared];
 
 export const techniqueConstraints: readonly Constraint[] = [
   ...stepConstraints,
-  ...sequenceConstraints,
+  eachStepMilder,
+  ...endConstraints,
 ];
 
 export const allConstraints: readonly Constraint[] = [...techniqueConstraints, withinBudget];

@@ -1,4 +1,6 @@
 /** What is to be done on each part of a car, looked at as a whole. */
+import { at } from '../../base/at.ts';
+import { kept } from '../../base/kept.ts';
 import { partsOf } from '../../film/survey.ts';
 import type { RatedCandidate } from './choose-steps.ts';
 import { type Decision, decisionsOn } from './decide-part.ts';
@@ -12,16 +14,22 @@ export type PartDecision =
 
 /** The parts in their order; of equal ways each is worked by the one that the whole car is worked with. */
 export function decisionsOnCar(grounds: PlanGrounds): (aim: PlanAim) => readonly PartDecision[] {
-  const parts = grounds.panels.flatMap(partsOf).map((part) => decisionsOn(part, grounds));
-  return (aim) => {
-    const decisions = parts.map((decide) => decide(aim));
-    const worked = decisions.flatMap((one) => (one.kind === 'work' ? [one] : []));
+  const parts = grounds.panels.flatMap(partsOf);
+  const byHaze = kept((hazeAllowed: number) =>
+    parts.map((part) => decisionsOn(part, { ...grounds, hazeAllowed })),
+  );
+  return ({ aim, hazeAllowed }) => {
+    const decisions = byHaze(hazeAllowed).map((decide) => decide(aim));
+    const worked = decisions.filter((one) => one.kind === 'work');
     const ways = fewestSetUps(
-      worked.map(({ part, choice }) => ({ ...choice, area: part.panel.area })),
+      worked.map(({ part, choice: { best, equals } }) => ({ best, equals, area: part.panel.area })),
     );
-    const wayOf = new Map(worked.map((one, i) => [one, ways[i] ?? one.choice.best] as const));
-    return decisions.map((one) =>
-      one.kind === 'none' ? one : { ...one, taken: wayOf.get(one) ?? one.choice.best },
-    );
+    let next = 0;
+    return decisions.map((one) => {
+      if (one.kind === 'none') return one;
+      const taken = at(ways, next);
+      next += 1;
+      return { ...one, taken };
+    });
   };
 }

@@ -1,6 +1,6 @@
 /** What is to be done on a panel or a zone, looked at by itself. */
 
-import { kept } from '../../base/kept.ts';
+import { once } from '../../base/kept.ts';
 import { type Remark, remark } from '../../base/remark.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
@@ -35,8 +35,17 @@ export type Decision =
       readonly reason: Remark;
     };
 
+/** What parts of a car are decided on before anything is aimed at. */
+export type DecisionGrounds = PlanGrounds & Pick<PlanAim, 'hazeAllowed'>;
+
+/** What a decision looks at of the aim and the shop. */
+type AimTerms = Pick<PlanRequest, 'aim' | 'model'>;
+
 /** The decision under any aim; what does not depend on the aim is looked up once. */
-export function decisionsOn(part: PanelSurvey, grounds: PlanGrounds): (aim: PlanAim) => Decision {
+export function decisionsOn(
+  part: PanelSurvey,
+  grounds: DecisionGrounds,
+): (aim: PlanAim['aim']) => Decision {
   const defects = grounds.defectsOf(part.panel.id);
   const none = (verdict: 'leave' | 'refinish', reason: Remark): Decision => ({
     kind: 'none',
@@ -52,48 +61,62 @@ export function decisionsOn(part: PanelSurvey, grounds: PlanGrounds): (aim: Plan
   if (depth === 0) {
     return () => none('leave', remark('nothing-to-correct', 'no general defect to correct'));
   }
+  const { model } = grounds;
   const ways = waysWithin(part, depth, grounds);
-  return (aim) => {
-    const request = { ...grounds, ...aim };
-    const { machine, hand } = bestWays(part, ways, request);
-    for (const [by, choice] of [['machine', machine] as const, ['hand', hand] as const]) {
-      if (choice !== undefined && isWorth(choice.best, request)) {
-        return { kind: 'work', part, by, choice: interchangeable(choice, request) };
-      }
-    }
-    const { lookedAt } = ways('machine', aim.hazeAllowed);
-    const best = (machine ?? hand)?.best;
+  const left = new Map<RatedCandidate | undefined, Decision>();
+  /** `best` is what there is, not worth its film: the same under most aims. */
+  const leftAlone = (best: RatedCandidate | undefined): Decision => {
+    const before = left.get(best);
+    if (before !== undefined) return before;
     const untried = allowanceUntried(part, grounds);
-    return none('leave', nothingFits(untried, best, lookedAt, grounds.model.machines));
+    const reason = nothingFits(untried, best, ways.machine().lookedAt, model.machines);
+    const decision = none('leave', reason);
+    left.set(best, decision);
+    return decision;
+  };
+  return (aim) => {
+    const terms = { aim, model };
+    const { machine, hand } = bestWays(part, ways, terms);
+    if (machine !== undefined && isWorth(machine.best, terms)) {
+      return { kind: 'work', part, by: 'machine', choice: interchangeable(machine, terms) };
+    }
+    if (hand !== undefined && isWorth(hand.best, terms)) {
+      return { kind: 'work', part, by: 'hand', choice: interchangeable(hand, terms) };
+    }
+    return leftAlone((machine ?? hand)?.best);
   };
 }
 
-/** What a part's limits allow of the ways to work it. */
-export type WaysWithin = (by: By, hazeAllowed: number) => Within;
+/** What a part's limits allow of the ways to work it; looked for when it is asked for. */
+export type WaysWithin = Readonly<Record<By, () => Within>>;
 
-export function waysWithin(survey: PanelSurvey, depth: number, grounds: PlanGrounds): WaysWithin {
+export function waysWithin(
+  survey: PanelSurvey,
+  depth: number,
+  grounds: DecisionGrounds,
+): WaysWithin {
   const find = waysToWork(survey, grounds);
   const allowed = allowedRemoval(survey, grounds.allowanceAt);
-  return kept((by, hazeAllowed) => within(find(by, depth, hazeAllowed), allowed));
+  const waysBy = (by: By) => once(() => within(find(by, depth, grounds.hazeAllowed), allowed));
+  return { machine: waysBy('machine'), hand: waysBy('hand') };
 }
 
 /** The best by machine and, where that is not worth its film, by hand. */
 export function bestWays(
   survey: PanelSurvey,
   ways: WaysWithin,
-  request: PlanRequest,
+  terms: AimTerms,
 ): { readonly machine: Choice | undefined; readonly hand: Choice | undefined } {
-  const limits = choiceLimits(survey, request);
-  const choose = (by: By) => chooseSteps(ways(by, request.hazeAllowed), limits);
-  const machine = choose('machine');
-  const isEnough = machine !== undefined && isWorth(machine.best, request);
-  return { machine, hand: isEnough ? undefined : choose('hand') };
+  const limits = choiceLimits(survey, terms);
+  const machine = chooseSteps(ways.machine(), limits);
+  const isEnough = machine !== undefined && isWorth(machine.best, terms);
+  return { machine, hand: isEnough ? undefined : chooseSteps(ways.hand(), limits) };
 }
 
-export const choiceLimits = (
-  { panel }: PanelSurvey,
-  { aim, model }: Pick<PlanRequest, 'aim' | 'model'>,
-): ChoiceLimits => ({ aim, area: panel.area, ...model.correction.choice });
+export function choiceLimits({ panel }: PanelSurvey, { aim, model }: AimTerms): ChoiceLimits {
+  const { equalShortfall, removalBin } = model.correction.choice;
+  return { aim, area: panel.area, equalShortfall, removalBin };
+}
 
 /** A panel that is left alone shows what an untried combination might take. */
 export const allowanceUntried = (
@@ -109,25 +132,27 @@ export const hasFailed = (survey: PanelSurvey, defects: readonly Defect[]): bool
 export const generalDepth = (defects: readonly Defect[]): number =>
   Math.max(0, ...defects.filter(({ kind }) => kind.scope === 'general').map(medianDepth));
 
-const isWorth = ({ correction }: RatedCandidate, { model }: PlanRequest): boolean =>
+const isWorth = ({ correction }: RatedCandidate, { model }: AimTerms): boolean =>
   correction >= model.correction.leastCorrection;
 
-export const reaches = (
-  { correction }: RatedCandidate,
-  { aim, model }: Pick<PlanRequest, 'aim' | 'model'>,
-): boolean => correction >= aim - model.correction.choice.equalShortfall;
+export const reaches = ({ correction }: RatedCandidate, { aim, model }: AimTerms): boolean =>
+  correction >= aim - model.correction.choice.equalShortfall;
 
 /**
  * Of equal candidates those that may stand for the best: they reach the aim where it does, are worth their
  * film as it is, and ask for no more steps and no more sets.
  */
-const interchangeable = ({ best, equals }: Choice, request: PlanRequest): Choice => ({
-  best,
-  equals: equals.filter(
-    (one) =>
-      isWorth(one, request) &&
-      (reaches(one, request) || !reaches(best, request)) &&
-      one.steps.length <= best.steps.length &&
-      setsOf(one.steps) <= setsOf(best.steps),
-  ),
-});
+function interchangeable({ best, equals }: Choice, terms: AimTerms): Choice {
+  const bestReaches = reaches(best, terms);
+  const sets = setsOf(best.steps);
+  return {
+    best,
+    equals: equals.filter(
+      (one) =>
+        isWorth(one, terms) &&
+        (!bestReaches || reaches(one, terms)) &&
+        one.steps.length <= best.steps.length &&
+        setsOf(one.steps) <= sets,
+    ),
+  };
+}

@@ -39,7 +39,7 @@ const isPartOf = (one: Kit, other: Kit): boolean =>
 /** What each part is worked with, in the order of the parts. */
 export function fewestSetUps(parts: readonly PartChoice[]): readonly RatedCandidate[] {
   const own = parts.map(({ best }) => best);
-  const ownCount = new Set(own.flatMap((one) => kitOf(one).ids)).size;
+  const ownCount = combinationsOf(own).size;
   const demands = demandsOf(parts);
   for (let count = leastCount(demands); count < ownCount; count += 1) {
     const kits = coveringKits(demands, count);
@@ -52,12 +52,19 @@ export function fewestSetUps(parts: readonly PartChoice[]): readonly RatedCandid
   return own;
 }
 
+function combinationsOf(ways: readonly RatedCandidate[]): ReadonlySet<string> {
+  const ids = new Set<string>();
+  for (const way of ways) for (const id of kitOf(way).ids) ids.add(id);
+  return ids;
+}
+
 /** A group of parts that want the same: the kits that serve it, none of which holds another. */
 type Demand = readonly Kit[];
 
 function demandsOf(parts: readonly PartChoice[]): readonly Demand[] {
   const named = parts.map(({ equals }) => {
-    const byName = new Map(equals.map(kitOf).map((kit) => [kit.name, kit] as const));
+    const byName = new Map<string, Kit>();
+    for (const one of equals) byName.set(kitOf(one).name, kitOf(one));
     const sorted = [...byName.values()].sort((one, other) => (one.name < other.name ? -1 : 1));
     const demand = sorted.filter((kit) => !sorted.some((other) => isPartOf(other, kit)));
     return [demand.map(({ name }) => name).join(', '), demand] as const;

@@ -15,9 +15,9 @@ import { type Defect, medianDepth } from '../defects.ts';
 import { foretell, ladderOn } from '../removal/removal-knowledge.ts';
 import type { Step } from '../removal/step.ts';
 import { rungsBy } from './candidate-search.ts';
-import { chooseSteps, ranked, within } from './choose-steps.ts';
+import { chooseSteps, inClasses, ranked, within } from './choose-steps.ts';
 import { hasFailed } from './decide-part.ts';
-import { type Spot, spotRisk, spotWith } from './local-spot.ts';
+import { type Spot, type SpotPlace, spotRisk, spotWith } from './local-spot.ts';
 import { forecast, NO_REMOVAL, plannedStep } from './panel-plan.ts';
 import type { LocalWork, PanelPlan } from './plan.ts';
 import type { PlanRequest } from './plan-request.ts';
@@ -40,6 +40,7 @@ const failedPaint = (defect: Defect): LocalWork => ({
   removal: NO_REMOVAL,
   cleared: 0,
   risk: null,
+  place: null,
   reasons: [remark('local-left', `${named(defect)}: left, the clear coat has failed`)],
 });
 
@@ -58,7 +59,9 @@ function spotFor(
   const none = spotOf([]);
   const spots = stepsOnSpot(parts[0], request).map((step) => spotOf([step]));
   const kept = [none, ...spots.filter((spot) => keepsFilm(spot) && keepsTechnique(spot))];
-  const all = within(ranked(kept, choice), () => Infinity);
+  const heldTo = kept.map((spot) => spot.heldTo);
+  const found = ranked(inClasses(kept, choice), heldTo, (spot) => spot);
+  const all = within(found, () => Infinity);
   const best = chooseSteps(all, { aim, area, ...choice })?.best;
   const spot = kept.find((one) => one === best) ?? none;
   const taken = spot.correction - none.correction >= leastCorrection ? spot : none;
@@ -71,8 +74,18 @@ function spotFor(
     removal: taken.steps.length === 0 ? NO_REMOVAL : forecast(extra),
     cleared: taken.correction,
     risk: spotRisk(taken),
+    place: tightest(taken),
     reasons: [whatComesOfIt(defect, taken, none), ...(isEnough ? [] : heldBack(taken, spots))],
   };
+}
+
+/** Of the places on which it may lie the one with least left over. */
+function tightest({ places }: Spot): LocalWork['place'] {
+  const left = ({ removal, allowance }: SpotPlace): number => allowance.budget - removal.median;
+  const [first, ...others] = places;
+  if (first === undefined) return null;
+  const place = others.reduce((one, other) => (left(other) < left(one) ? other : one), first);
+  return { removal: place.removal.median, budget: place.allowance.budget };
 }
 
 const keepsFilm = ({ places }: Spot): boolean => places.every((place) => place.keepsFilm);

@@ -1,4 +1,5 @@
 import { type Micrometres, micrometres, minutes, type SquareMetres } from '../../base/units.ts';
+import type { Allowance } from '../../film/limits/allowance.ts';
 import {
   clearRisk,
   type ExpectedRemoval,
@@ -35,18 +36,40 @@ export function figuresOf(
   { steps, removal }: Pick<RatedCandidate, 'steps' | 'removal'>,
   { allowanceAt, model, thinnerClear, edgeWidth }: PlanGrounds,
 ): Figures {
-  const survey = { ...part, ...allowanceAt(part, removal.logSd) };
+  const survey = withAllowance(part, allowanceAt(part, removal.logSd));
   return {
     survey,
+    ...risksOf(survey, removal, thinnerClear),
     steps: steps.map((step) => plannedStep(step, survey.panel.area, model)),
     removal: forecast(removal),
-    ...risksOf(survey, removal, thinnerClear),
     cautions: [
       ...cautionsOf(survey, steps, { edgeWidth, heat: model.heat }),
       ...heatCautions(survey.panel.substrate, steps, model),
     ],
   };
 }
+
+/** The same of a part that is left alone. */
+export function figuresUntouched(part: PanelSurvey, grounds: PlanGrounds): Figures {
+  const survey = withAllowance(part, allowanceUntried(part, grounds));
+  const none = {
+    median: micrometres(0),
+    logSd: untriedLogSd(grounds.paintOf(part), grounds.model.removal.stepLogSd),
+  };
+  return {
+    survey,
+    steps: [],
+    removal: NO_REMOVAL,
+    ...risksOf(survey, none, grounds.thinnerClear),
+    cautions: [],
+  };
+}
+
+/** Field by field: a survey has thirty of them, and every part of every car comes by here. */
+const withAllowance = (
+  part: PanelSurvey,
+  { topcoat, limits, budget, boundBy }: Allowance,
+): PanelSurvey => ({ ...part, topcoat, limits, budget, boundBy });
 
 /** The plan of a part that is worked by one of the candidates that are equal for it. */
 export function workedPlan(
@@ -55,46 +78,41 @@ export function workedPlan(
   request: PlanRequest,
 ): PanelPlan {
   const verdict: Verdict = by === 'hand' ? 'hand' : reaches(taken, request) ? 'polish' : 'lighter';
-  return {
-    ...common(part, request),
-    ...figures,
-    verdict,
-    expected: taken.correction,
-    reasons: [
-      ...choiceReasons(verdict, figures.survey),
-      ...asElsewhere(taken, choice.best),
-      ...defectRemarks(request.defectsOf(part.panel.id)),
-    ],
-  };
+  const reasons = [
+    ...choiceReasons(verdict, figures.survey),
+    ...asElsewhere(taken, choice.best),
+    ...defectRemarks(request.defectsOf(part.panel.id)),
+  ];
+  return partPlan(figures, { verdict, expected: taken.correction, reasons }, request);
 }
 
 /** The plan of a part that is left alone. */
-export function untouchedPlan(
+export const untouchedPlan = (
   { part, verdict, reason }: Extract<PartDecision, { kind: 'none' }>,
+  figures: Figures,
   request: PlanRequest,
-): PanelPlan {
-  const { stepLogSd } = request.model.removal;
-  const survey = { ...part, ...allowanceUntried(part, request) };
-  const none = {
-    median: micrometres(0),
-    logSd: untriedLogSd(request.paintOf(part), stepLogSd),
-  };
-  return {
-    ...common(part, request),
-    survey,
-    verdict,
-    steps: [],
-    removal: NO_REMOVAL,
-    expected: 0,
-    ...risksOf(survey, none, request.thinnerClear),
-    reasons: [reason, ...defectRemarks(request.defectsOf(part.panel.id))],
-    cautions: [],
-  };
-}
+): PanelPlan => {
+  const reasons = [reason, ...defectRemarks(request.defectsOf(part.panel.id))];
+  return partPlan(figures, { verdict, expected: 0, reasons }, request);
+};
 
-const common = (survey: PanelSurvey, { aim, paintOf }: PlanRequest) => ({
+const partPlan = (
+  { survey, steps, removal, risk, riskIfThin, already, cautions }: Figures,
+  { verdict, expected, reasons }: Pick<PanelPlan, 'verdict' | 'expected' | 'reasons'>,
+  { aim, paintOf }: PlanRequest,
+): PanelPlan => ({
+  survey,
+  verdict,
+  steps,
+  removal,
   aimed: aim,
+  expected,
+  risk,
+  riskIfThin,
+  already,
   provisional: paintOf(survey).provisional,
+  reasons,
+  cautions,
   local: [],
   zones: [],
 });
@@ -121,11 +139,12 @@ export const forecast = (removal: ExpectedRemoval): RemovalForecast => ({
 });
 
 export const plannedStep = (
-  step: Step,
+  { combination, sets }: Step,
   area: SquareMetres,
   { removal }: CorrectionModel,
 ): PlannedStep => ({
-  ...step,
-  removal: micrometres(step.combination.perSet * step.sets),
-  machineTime: minutes(step.sets * setTime(step.combination.machine, area, removal)),
+  combination,
+  sets,
+  removal: micrometres(combination.perSet * sets),
+  machineTime: minutes(sets * setTime(combination.machine, area, removal)),
 });

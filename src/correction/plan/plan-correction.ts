@@ -3,12 +3,19 @@
  * as few combinations over the whole car as that takes.
  */
 import { once } from '../../base/kept.ts';
+import { sum } from '../../base/sum.ts';
 import type { PanelSurvey, ZoneSurvey } from '../../film/survey.ts';
 import { stepsId } from '../removal/step.ts';
 import type { RatedCandidate } from './choose-steps.ts';
 import { decisionsOnCar, type PartDecision } from './decide-car.ts';
 import { localWork } from './local-work.ts';
-import { type Figures, figuresOf, untouchedPlan, workedPlan } from './panel-plan.ts';
+import {
+  type Figures,
+  figuresOf,
+  figuresUntouched,
+  untouchedPlan,
+  workedPlan,
+} from './panel-plan.ts';
 import type { PanelPlan, Plan, ZonePlan } from './plan.ts';
 import type { AllowanceAt, PlanAim, PlanGrounds, PlanRequest } from './plan-request.ts';
 
@@ -49,7 +56,8 @@ function planOf(
   const panels = request.panels.map((survey) => panelPlan(survey, plans, request));
   return {
     panels,
-    expectedPanelsBelowFloor: panels.reduce((sum, panel) => sum + riskOfAny(panel), 0),
+    expectedPanelsBelowFloor: expectedPanels(panels, ({ risk }) => risk),
+    panelsBelowFloorAlready: expectedPanels(panels, ({ already }) => already),
   };
 }
 
@@ -68,16 +76,19 @@ function keptByPart(allowanceAt: AllowanceAt): AllowanceAt {
   };
 }
 
-type FiguresOf = (part: PanelSurvey, way: RatedCandidate) => Figures;
+/** Of a part worked so, or left alone. */
+type FiguresOf = (part: PanelSurvey, way?: RatedCandidate) => Figures;
 
-/** Several aims often come to the same steps on a part. */
+/** Several aims often come to the same steps on a part, or to none. */
 function keptFigures(request: PlanGrounds): FiguresOf {
   const known = new Map<PanelSurvey, Map<string, Figures>>();
   return (part, way) => {
     const ofPart = known.get(part) ?? new Map<string, Figures>();
     known.set(part, ofPart);
-    const key = stepsId(way.steps);
-    const found = ofPart.get(key) ?? figuresOf(part, way, request);
+    const key = way === undefined ? '' : stepsId(way.steps);
+    const found =
+      ofPart.get(key) ??
+      (way === undefined ? figuresUntouched(part, request) : figuresOf(part, way, request));
     ofPart.set(key, found);
     return found;
   };
@@ -91,7 +102,7 @@ const partPlan = (
 ): readonly [PanelSurvey, PanelPlan] => [
   decision.part,
   decision.kind === 'none'
-    ? untouchedPlan(decision, request)
+    ? untouchedPlan(decision, figures(decision.part), request)
     : workedPlan(decision, figures(decision.part, decision.taken), request),
 ];
 
@@ -114,7 +125,8 @@ function panelPlan(
   const [first, ...rest] = zones;
   if (first === undefined) {
     const plan = planOf(survey);
-    return { ...plan, local: localWork([plan], defects, request) };
+    const local = localWork([plan], defects, request);
+    return local.length === 0 ? plan : { ...plan, local };
   }
   const least = rest.reduce(
     (one, other) => (other.survey.budget < one.survey.budget ? other : one),
@@ -138,10 +150,14 @@ function panelPlan(
 }
 
 /** Zones of one panel share its paint, but how much nobody knows: the sum is never too little. */
-const riskOfAny = ({ risk, zones }: PanelPlan): number =>
-  zones.length === 0
-    ? (risk ?? 0)
-    : Math.min(
-        1,
-        zones.reduce((sum, zone) => sum + (zone.risk ?? 0), 0),
-      );
+const expectedPanels = (
+  panels: readonly PanelPlan[],
+  chanceOf: (part: PanelPlan) => number | null,
+): number =>
+  sum(
+    panels.map((panel) =>
+      panel.zones.length === 0
+        ? (chanceOf(panel) ?? 0)
+        : Math.min(1, sum(panel.zones.map((zone) => chanceOf(zone) ?? 0))),
+    ),
+  );

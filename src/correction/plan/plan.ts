@@ -56,19 +56,25 @@ export type LocalWork = {
   readonly cleared: number;
   /** Chance of clear under the floor at that place once all is done; null where nothing is known of it. */
   readonly risk: number | null;
+  /** What goes there in all, and may; null where nobody asked, as the paint has failed. */
+  readonly place: { readonly removal: Micrometres; readonly budget: Micrometres } | null;
   readonly reasons: readonly Remark[];
 };
 
 /** What is worked by itself: a panel in one zone, or each zone of one in two. */
-export const workedParts = (plan: Pick<Plan, 'panels'>): readonly PanelPlan[] =>
-  plan.panels.flatMap((panel): readonly PanelPlan[] =>
-    panel.zones.length === 0 ? [panel] : panel.zones,
-  );
+export const workedParts = ({ panels }: Pick<Plan, 'panels'>): readonly PanelPlan[] =>
+  panels.some(({ zones }) => zones.length > 0)
+    ? panels.flatMap((panel): readonly PanelPlan[] =>
+        panel.zones.length === 0 ? [panel] : panel.zones,
+      )
+    : panels;
 
 export type Plan = {
   readonly panels: readonly PanelPlan[];
   /** Sum of the risks of the panels whose film is known, worked or not: such panels to expect. */
   readonly expectedPanelsBelowFloor: number;
+  /** The part of it that stands before any polishing. */
+  readonly panelsBelowFloorAlready: number;
 };
 
 /** Whether a machine or a hand goes over any part of the panel as a whole. */

@@ -2,14 +2,14 @@
 import { micrometres } from '../../base/units.ts';
 import type { CorrectionModel, Stage } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
-import type { ForetoldRemoval } from '../removal/removal-knowledge.ts';
+import { type ForetoldRemoval, meanRemoval } from '../removal/removal-knowledge.ts';
 import { type Step, strongestRung } from '../removal/step.ts';
 import {
   type Constraint,
   type ConstraintContext,
-  eachStepMilder,
+  endConstraints,
+  isMilder,
   refusal,
-  sequenceConstraints,
   stepConstraints,
   techniqueConstraints,
 } from './constraints.ts';
@@ -18,6 +18,8 @@ import {
 export type Candidate = {
   readonly steps: readonly Step[];
   readonly removal: ForetoldRemoval;
+  /** Expected removal, µm. */
+  readonly mean: number;
   readonly strongest: number;
   /** Machine minutes per square metre. */
   readonly pace: number;
@@ -33,37 +35,37 @@ export type Measures = {
   readonly mostSets: MostSets;
 };
 
-/** No step at all, one step, or so many sets of it. */
-function stageChoices(
-  ladder: readonly Combination[],
+/** Each combination that a stage is worked with, in each number of sets. */
+function stepsOf(
   stage: Stage,
+  ladder: readonly Combination[],
   mostSets: MostSets,
-): readonly (readonly Step[])[] {
-  const sets = Array.from({ length: mostSets[stage] }, (_, i) => i + 1);
-  return [
-    [],
-    ...ladder
-      .filter(({ pad, product }) => pad.stages.includes(stage) && product.stages.includes(stage))
-      .flatMap((combination) => sets.map((count) => [{ combination, sets: count }])),
-  ];
+): readonly Step[] {
+  const counts = Array.from({ length: mostSets[stage] }, (_, i) => i + 1);
+  return ladder
+    .filter(({ pad, product }) => pad.stages.includes(stage) && product.stages.includes(stage))
+    .flatMap((combination) => counts.map((sets) => ({ combination, sets })));
 }
 
-/** Every sequence cut → refine → finish but the empty one; those that `goesOn` refuses are not continued. */
-export function sequences(
+/** Every sequence cut → refine → finish but the empty one, in which each step may follow the one before. */
+export const sequences = (
   ladder: readonly Combination[],
   mostSets: MostSets,
-  goesOn: (beginning: readonly Step[]) => boolean = () => true,
-): readonly (readonly Step[])[] {
-  const [cuts = [], refines = [], finishes = []] = (['cut', 'refine', 'finish'] as const).map(
-    (stage) => stageChoices(ladder, stage, mostSets),
-  );
-  const beginnings = cuts.flatMap((cut) =>
-    refines.map((refine) => [...cut, ...refine]).filter(goesOn),
-  );
-  return beginnings
-    .flatMap((beginning) => finishes.map((finish) => [...beginning, ...finish]))
+  mayFollow: (before: Step, step: Step) => boolean = () => true,
+): readonly (readonly Step[])[] =>
+  (['cut', 'refine', 'finish'] as const)
+    .map((stage) => stepsOf(stage, ladder, mostSets))
+    .reduce<readonly (readonly Step[])[]>(
+      (beginnings, steps) =>
+        beginnings.flatMap((beginning) => {
+          const before = beginning.at(-1);
+          const next =
+            before === undefined ? steps : steps.filter((step) => mayFollow(before, step));
+          return [beginning, ...next.map((step) => [...beginning, step])];
+        }),
+      [[]],
+    )
     .filter((steps) => steps.length > 0);
-}
 
 /** Combinations whose pad lies flat, and is not needlessly small. */
 export const inReach = (
@@ -93,15 +95,16 @@ export function candidates(
   { paceOf, mostSets, foretell }: Measures,
 ): readonly Candidate[] {
   const anyBudget = withoutLimit(context);
-  const allow = (constraints: readonly Constraint[]) => (steps: readonly Step[]) =>
-    refusal(steps, anyBudget, constraints) === undefined;
-  // A beginning whose steps do not get milder cannot be mended by what follows it.
-  return sequences(inReach(ladder, context), mostSets, allow([eachStepMilder]))
-    .filter(allow(sequenceConstraints))
-    .map((steps) => ({
-      steps,
-      removal: foretell(steps),
-      strongest: strongestRung(steps),
-      pace: steps.reduce((sum, step) => sum + paceOf(step), 0),
-    }));
+  return sequences(inReach(ladder, context), mostSets, isMilder)
+    .filter((steps) => refusal(steps, anyBudget, endConstraints) === undefined)
+    .map((steps) => {
+      const removal = foretell(steps);
+      return {
+        steps,
+        removal,
+        mean: meanRemoval(removal),
+        strongest: strongestRung(steps),
+        pace: steps.reduce((sum, step) => sum + paceOf(step), 0),
+      };
+    });
 }

@@ -14,6 +14,7 @@ import { medianRemoval, type Step, stepsId, strongestRung } from '../removal/ste
 import { allowedRemoval } from './allowed-removal.ts';
 import { type By, paceOf, rungsBy, techniqueOn, waysToWork } from './candidate-search.ts';
 import {
+  allRated,
   type ChoiceLimits,
   type RatedCandidate,
   removalBinOf,
@@ -69,7 +70,7 @@ export function whyNot(
   const ways: readonly By[] =
     best.hand === undefined && !isLeft(plan) ? ['machine'] : ['machine', 'hand'];
   const looks = ways.flatMap((by) => {
-    const known = find(by, depth, request.hazeAllowed).classes.flat();
+    const known = allRated(find(by, depth, request.hazeAllowed));
     const rated = new Map(known.map((one) => [stepsId(one.steps), one]));
     const allowed = allowedRemoval(part, request.allowanceAt);
     const limits = choiceLimits(part, request);
@@ -77,7 +78,7 @@ export function whyNot(
       limits,
       allowed,
       boundBy: plan.survey.boundBy.code,
-      enough: Math.min(limits.aim, within(by, request.hazeAllowed).mostCleared),
+      enough: Math.min(limits.aim, within[by]().mostCleared),
       chosen: isBy(by, plan) ? rated.get(stepsId(plan.steps)) : undefined,
       elsewhere: combinationsOf(workedParts(car).filter((other) => other !== plan)),
       leastCorrection: request.model.correction.leastCorrection,
@@ -153,15 +154,20 @@ function judged(look: Look, rated: RatedCandidate | undefined, grounds: Grounds)
 
 const percent = (share: number): string => `${shown(100 * share, 1)} %`;
 
+/** Two digits after the point may show what differs by less as one and the same figure. */
+const LEAST_SHOWN = 0.02;
+
 /** Why a sequence that technique allows was not taken. */
 function reasonAgainst(one: RatedCandidate, grounds: Grounds): Remark {
   const { limits, allowed, boundBy, enough, chosen, leastCorrection } = grounds;
   const over = one.removal.median - allowed(one.heldTo);
   if (over > 0) {
-    // Near the limit two digits would show one and the same figure.
-    const digits = over < 0.02 ? 4 : 2;
-    const allowance = um(one.removal.median - over, digits);
-    const text = says`takes ${um(one.removal.median, digits)}, ${allowance} may go (${boundBy})`;
+    const allowance = um(one.removal.median - over, 2);
+    // A line is a line, but figures that are known to a tenth are not told apart by their fourth digit.
+    const text =
+      over < LEAST_SHOWN
+        ? says`takes a hair over the ${allowance} that may go (${boundBy})`
+        : says`takes ${um(one.removal.median, 2)}, ${allowance} may go (${boundBy})`;
     return remark('within-budget', text, over);
   }
   if (chosen === undefined) {

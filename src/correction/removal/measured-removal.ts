@@ -32,15 +32,15 @@ export function againstPlan(foretold: ExpectedRemoval, measured: MeasuredRemoval
 /**
  * What is held of a removal: the forecast by what was measured. E[Rᵏ·L]/E[L], L the normal density of the
  * measurement about R and R lognormal as foretold, by quadrature. A measurement that the forecast does not
- * expect refutes it, and stands alone. Alone, all that is held beforehand is that polishing adds no film:
- * the normal distribution of the measurement, cut at 0.
+ * expect refutes it, and stands alone. Alone it is held as a film record keeps it and a later survey takes it: as
+ * it was measured, and no less than nothing.
  */
 export function heldRemoval(
   foretold: ExpectedRemoval | null,
   measured: MeasuredRemoval,
 ): RecordedRemoval {
   if (foretold === null || againstPlan(foretold, measured) !== 'as-foretold') {
-    return cutAtNothing(measured);
+    return asMeasured(measured);
   }
   const { value } = measured;
   const error = believed(measured.standardError);
@@ -70,17 +70,7 @@ const turnWidth = (
   { value, standardError }: MeasuredRemoval,
 ): number => believed(standardError) / Math.max(1e-9, logSd * Math.max(median, value));
 
-/** Normal, cut at 0: μ + σ·λ and σ²·(1 − λ·(λ + μ/σ)), λ = φ(μ/σ)/Φ(μ/σ) (Johnson & Kotz 1970). */
-function cutAtNothing({ value, standardError }: MeasuredRemoval): RecordedRemoval {
-  const sigma = believed(standardError);
-  const a = value / sigma;
-  if (a < FAR_BELOW) return { mean: micrometres(0), sd: micrometres(0) };
-  const ratio = normalDensity(a) / normalCdf(a);
-  return {
-    mean: micrometres(value + sigma * ratio),
-    sd: micrometres(sigma * Math.sqrt(Math.max(0, 1 - ratio * (ratio + a)))),
-  };
-}
-
-/** So many standard errors under 0, what is left over 0 is less than any gauge shows. */
-const FAR_BELOW = -30;
+const asMeasured = ({ value, standardError }: MeasuredRemoval): RecordedRemoval => ({
+  mean: micrometres(Math.max(0, value)),
+  sd: standardError,
+});

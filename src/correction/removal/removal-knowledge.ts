@@ -110,20 +110,14 @@ export function foretell(
   stepSd: number,
 ): ForetoldRemoval {
   const median = medianRemoval(steps);
-  const weighted = (of: (id: string) => number): number =>
-    steps.reduce(
-      (sum, { combination, sets }) =>
-        sum + (median === 0 ? 0 : (sets * combination.perSet) / median) * of(combination.id),
-      0,
-    );
-  return {
-    median,
-    logSd: Math.hypot(
-      weighted((id) => removal.of(id).sd),
-      stepSd,
-    ),
-    withDepth: weighted((id) => removal.of(id).withDepth),
-  };
+  let [ofRates, withDepth] = [0, 0];
+  for (const { combination, sets } of steps) {
+    const share = median === 0 ? 0 : (sets * combination.perSet) / median;
+    const rate = removal.of(combination.id);
+    ofRates += share * rate.sd;
+    withDepth += share * rate.withDepth;
+  }
+  return { median, logSd: Math.hypot(ofRates, stepSd), withDepth };
 }
 
 /** ln-SD of one step by a combination that nobody tried on this paint. */

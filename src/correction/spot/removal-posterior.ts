@@ -15,6 +15,7 @@
  * order but for the last digits.
  */
 import { groupBy } from '../../base/group-by.ts';
+import { remembered } from '../../base/kept.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
 import { believedError, type Grid, type Grids, gridsFor } from './trial-grid.ts';
 import type { LogFactor, RemovalPriors, TrialObservation } from './trial-observation.ts';
@@ -76,7 +77,7 @@ function untriedRates(
 ): Pick<RemovalPosterior, 'of' | 'untried'> {
   const withOwn = (sd: number): RateFactor => ({ ...paint, sd: Math.hypot(paint.sd, sd) });
   return {
-    of: (combination) => withOwn(combinationSd(combination)),
+    of: remembered((combination) => withOwn(combinationSd(combination))),
     untried: withOwn(usualCombinationSd),
   };
 }

@@ -1,7 +1,7 @@
 /** What a good test spot would teach, before it is made. */
-import type { Micrometres } from '../../base/units.ts';
+import { type Micrometres, scale } from '../../base/units.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
-import { ladder } from '../removal/combination.ts';
+import { type Combination, ladder } from '../removal/combination.ts';
 import { removalPriors } from '../removal/removal-knowledge.ts';
 
 /** A spot worth making: marks read before and after, and sets worked on it. */
@@ -17,11 +17,19 @@ const SETS = 2;
  */
 export function logSdAfterSpot(model: CorrectionModel, repeatability: Micrometres): number {
   const { hardness, combinationSd, usualCombinationSd, stepSd } = removalPriors('unknown', model);
-  const rungs = ladder(model);
-  const middle = rungs[Math.floor(rungs.length / 2)];
+  const middle = middleOf(ladder(model));
   if (middle === undefined) return Math.hypot(hardness.sd, usualCombinationSd, stepSd);
   const before = hardness.sd ** 2 + combinationSd(middle.id) ** 2;
   const width = (repeatability * Math.sqrt(2 / MARKS)) / (SETS * middle.perSet);
   const observed = width ** 2 + stepSd ** 2;
   return Math.sqrt((before * observed) / (before + observed) + stepSd ** 2);
 }
+
+/** What such a spot takes off its patch; null where the shop has nothing to polish with. */
+export function spotTakes(model: CorrectionModel): Micrometres | null {
+  const middle = middleOf(ladder(model));
+  return middle === undefined ? null : scale(middle.perSet, SETS);
+}
+
+const middleOf = (rungs: readonly Combination[]): Combination | undefined =>
+  rungs[Math.floor(rungs.length / 2)];

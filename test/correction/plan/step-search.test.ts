@@ -4,6 +4,7 @@ import { micrometres, millimetres } from '../../../src/base/units.ts';
 import { expectedCorrection } from '../../../src/correction/defects.ts';
 import {
   chooseSteps,
+  inClasses,
   type RatedCandidate,
   ranked,
   within,
@@ -66,7 +67,10 @@ const rulesOf = (shop: CorrectionModel, task: Task): Rules => ({
 
 /** What may go of them, by their medians. */
 const upTo = (shop: CorrectionModel, all: readonly RatedCandidate[], budget: number) =>
-  within(ranked(all, shop.correction.choice), () => budget);
+  within(
+    ranked(inClasses(all, shop.correction.choice), [LOG_SD], (one) => one),
+    () => budget,
+  );
 
 function search(shop: CorrectionModel, task: Task) {
   const rules = rulesOf(shop, task);

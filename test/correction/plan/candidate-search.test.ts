@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { millimetres } from '../../../src/base/units.ts';
+import { waysToWork } from '../../../src/correction/plan/candidate-search.ts';
+import { allRated, inClasses, ranked, within } from '../../../src/correction/plan/choose-steps.ts';
+import { plainPanel, surveyOf } from '../../film/car-builder.ts';
+import { shopWith, untried } from '../shop.ts';
+
+const model = shopWith('rotary', 'da', 'da-small', 'hand');
+
+/** What can be done on a panel that is flat so far. */
+function waysOn(flatWidth: number) {
+  const [panel] = surveyOf({
+    panels: [plainPanel('a', { flatWidth: millimetres(flatWidth) })],
+    readings: [],
+  }).panels;
+  if (panel === undefined) throw new Error('the car has a panel');
+  return waysToWork(panel, { paintOf: () => untried, model })('machine', 1.1, 1);
+}
+
+describe('the ways to work a panel', () => {
+  it('are searched once for all panels on which the same pads are used', () => {
+    expect(waysOn(400)).toBe(waysOn(200));
+    expect(waysOn(400).count).toBeGreaterThan(0);
+    expect(waysOn(100)).not.toBe(waysOn(400));
+  });
+
+  it('are held against the defects only where they may go', () => {
+    const all = allRated(waysOn(400));
+    const asked = new Set<unknown>();
+    const classes = inClasses(all, model.correction.choice);
+    const some = ranked(classes, [...new Set(all.map(({ heldTo }) => heldTo))], (one) => {
+      asked.add(one);
+      return one;
+    });
+    const budget = 2;
+    const { climb } = within(some, () => budget);
+    expect(climb.length).toBeGreaterThan(0);
+    expect(asked.size).toBeLessThan(all.length / 2);
+    for (const one of all.filter(({ removal }) => removal.median <= budget)) {
+      expect(asked.has(one)).toBe(true);
+    }
+  });
+});
