@@ -3,12 +3,16 @@
  * to take.
  */
 import * as z from 'zod';
+import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { normalQuantile } from '../base/stats/normal.ts';
-import { type Micrometres, micrometres } from '../base/units.ts';
+import { type Micrometres, micrometres, minutes } from '../base/units.ts';
 import type { Verdict } from '../correction/plan/plan.ts';
 import type { ExpectedRemoval } from '../film/limits/removal-risk.ts';
 import type { ZoneName } from '../film/survey.ts';
+import { dayFaults } from '../work/day-order.ts';
+import { stageRules } from './data/stage-rules.ts';
 import { verdictMeanings } from './data/state-meanings.ts';
+import type { Placed } from './placed.ts';
 import { keyOf } from './records/record-parts.ts';
 import { identifier } from './setting-values.ts';
 import { type SettingsReader, settingsReader } from './settings-reader.ts';
@@ -61,7 +65,17 @@ const planned = {
 };
 
 /** Stages of the job, as they stand in a plan. */
-const stageList = z.array(z.object({ stage: identifier })).optional();
+const stageList = z
+  .array(z.object({ stage: identifier, wait_min: z.number().min(0).optional() }))
+  .optional();
+const dayList = z
+  .array(
+    z.object({
+      day: z.int().min(1),
+      stages: z.array(z.object({ stage: identifier, clock_min: z.number().min(0) })),
+    }),
+  )
+  .optional();
 
 /** What is needed of the record: a plan of another minor version may hold more, or less. */
 const plannedSchema = z.object({
@@ -69,6 +83,8 @@ const plannedSchema = z.object({
   vehicle: z.string().nullable(),
   order: stageList,
   stages: stageList,
+  scope: z.object({ hours_per_day: z.number().positive().optional() }).optional(),
+  days: dayList,
   panels: z.array(
     z.object({
       ...planned,
@@ -77,7 +93,8 @@ const plannedSchema = z.object({
   ),
 });
 
-type WrittenPanel = z.output<typeof plannedSchema>['panels'][number];
+type WrittenPlan = z.output<typeof plannedSchema>;
+type WrittenPanel = WrittenPlan['panels'][number];
 
 const readShape = settingsReader(plannedSchema, (typed) => typed);
 
@@ -86,18 +103,45 @@ export const readPlanFile: SettingsReader<PlanFile> = (file, text) => {
   const { value: written, diagnostics } = readShape(file, text);
   if (written === undefined) return { diagnostics };
   const { value: plan, placeOf } = written;
-  const wrong = (['order', 'stages'] as const).flatMap((list) =>
+  const ordered = (['order', 'stages'] as const).flatMap((list) =>
     stageOrderErrors(
       (plan[list] ?? []).map(({ stage }) => stage),
       (index) => placeOf([list, index, 'stage']),
     ),
   );
+  const wrong = [...ordered, ...dayErrors(plan, placeOf)];
   return wrong.length === 0
     ? { value: { value: toPlanFile(plan), placeOf }, diagnostics }
     : { diagnostics: [...diagnostics, ...wrong] };
 };
 
-const toPlanFile = ({ vehicle, panels }: z.output<typeof plannedSchema>): PlanFile => ({
+/** The same of its days: no stage before its turn, none before what it waits for is over. */
+function dayErrors(
+  { days = [], stages = [], scope }: WrittenPlan,
+  placeOf: Placed<unknown>['placeOf'],
+): readonly Diagnostic[] {
+  const pieces = days
+    .flatMap(({ day, stages: own }, i) =>
+      own.map(({ stage, clock_min }, k) => ({
+        ...{ day, stage, time: minutes(clock_min) },
+        path: ['days', i, 'stages', k, 'stage'],
+      })),
+    )
+    .sort((a, b) => a.day - b.day);
+  const faults = dayFaults(pieces, {
+    rules: stageRules,
+    waits: new Map(stages.map(({ stage, wait_min = 0 }) => [stage, minutes(wait_min)])),
+    hoursPerDay: scope?.hours_per_day ?? HOURS_OF_ANY_DAY,
+  });
+  return faults.map(({ index, message, hint }) =>
+    error('stage-order', message, { at: placeOf(pieces[index]?.path ?? ['days']), hint }),
+  );
+}
+
+/** Where a plan does not say how long a day is. */
+const HOURS_OF_ANY_DAY = 24;
+
+const toPlanFile = ({ vehicle, panels }: WrittenPlan): PlanFile => ({
   vehicle,
   panels: panels.map((panel, i) => ({
     ...toForetold(panel, ['panels', i]),

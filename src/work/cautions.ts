@@ -22,18 +22,20 @@ export function planCautions(
   ];
 }
 
-/** The limits are a person's, a day's; more hands or more days share what is above them. */
+/**
+ * The limits are a person's, a day's: what counts is the hands that have most of it on the worst day. Past the
+ * action value it is to be made less, and the hands kept warm and rested (2002/44/EC, art. 5(2): duration, rest, warmth).
+ */
 function vibrationCaution(
   { vibrationPoints: points, days }: Pick<WorkEstimate, 'vibrationPoints' | 'days'>,
   { actionPoints, limitPoints }: WorkModel['vibration'],
 ): Remark {
-  const rule = `a day: action ${actionPoints}, limit ${limitPoints}`;
-  const exposed = days.filter((day) => day.a8 > 0);
-  const spread =
-    points <= limitPoints
-      ? ''
-      : exposed.length > 1
-        ? `, over ${exposed.length} days`
-        : ', shared by all hands';
-  return remark('vibration', `vibration ${shown(points, 0)} points${spread} (${rule})`, points);
+  const most = Math.max(0, ...days.flatMap((day) => day.points));
+  const rule = `action ${actionPoints}, limit ${limitPoints}`;
+  const advice = most > actionPoints ? ': share the machine, keep hands warm, rest them' : '';
+  return remark(
+    'vibration',
+    `vibration up to ${shown(most, 0)} points a hand in a day (${rule})${advice}`,
+    points,
+  );
 }

@@ -5,6 +5,7 @@
  * People share a stage evenly where more than one can be at it. A day whose exposure is used up is over
  * for machines, and so for the job, as the stages keep their order.
  */
+import { groupBy } from '../base/group-by.ts';
 import { sum } from '../base/sum.ts';
 import { type Minutes, minutes } from '../base/units.ts';
 import type { JobScope } from './job-scope.ts';
@@ -55,10 +56,33 @@ export const dailyExposure = (points: number): number => Math.sqrt(points / 16);
 /** Time at one stroke: on which day, and how far into its working hours. */
 type Clock = { readonly day: number; readonly at: number };
 
+/** A piece, or the part of it that is done at one go. */
+type Stroke = {
+  readonly day: number;
+  readonly piece: WorkPiece;
+  readonly time: number;
+  readonly points: number;
+};
+
 export function planDays(pieces: readonly WorkPiece[], terms: Terms): readonly WorkDay[] {
+  const strokes = laidOut(pieces, terms);
+  const byDay = groupBy(strokes, ({ day }) => day);
+  return Array.from({ length: lastDay(strokes) }, (_, i) =>
+    workDay(i + 1, byDay.get(i + 1) ?? [], terms),
+  );
+}
+
+/** How many days they take. */
+export const daysNeeded = (pieces: readonly WorkPiece[], terms: Terms): number =>
+  lastDay(laidOut(pieces, terms));
+
+/** They are in order. */
+const lastDay = (strokes: readonly Stroke[]): number => strokes.at(-1)?.day ?? 0;
+
+function laidOut(pieces: readonly WorkPiece[], terms: Terms): readonly Stroke[] {
   const length = 60 * terms.hoursPerDay;
   const limit = terms.vibration.limitPoints;
-  const done: { clock: Clock; piece: WorkPiece; time: number; points: number }[] = [];
+  const done: Stroke[] = [];
   let clock: Clock = { day: 1, at: 0 };
   let used = 0;
   const nextDay = (): void => {
@@ -75,8 +99,8 @@ export function planDays(pieces: readonly WorkPiece[], terms: Terms): readonly W
       const exposure = points === 0 ? 1 : (limit - used) / points;
       const share = Math.min(left, hours, exposure);
       if (share > NEGLIGIBLE) {
-        done.push({ clock, piece, time: share * whole, points: share * points });
-        clock = { ...clock, at: clock.at + share * whole };
+        done.push({ day: clock.day, piece, time: share * whole, points: share * points });
+        clock = { day: clock.day, at: clock.at + share * whole };
         used += share * points;
         left -= share;
       }
@@ -86,11 +110,7 @@ export function planDays(pieces: readonly WorkPiece[], terms: Terms): readonly W
     if (after.day !== clock.day) used = 0;
     clock = after;
   }
-  const days = Math.max(0, ...done.map(({ clock: { day } }) => day));
-  return Array.from({ length: days }, (_, i) => {
-    const work = done.filter(({ clock: { day } }) => day === i + 1);
-    return workDay(i + 1, work, terms);
-  });
+  return done;
 }
 
 /** When a wait is over; what falls outside working hours is over by the next morning. */
@@ -101,28 +121,20 @@ function waited({ day, at }: Clock, wait: Minutes, length: number): Clock {
   return into > length ? { day: then + 2, at: 0 } : { day: then + 1, at: into };
 }
 
-function workDay(
-  day: number,
-  work: readonly { piece: WorkPiece; time: number; points: number }[],
-  { hands, vibration }: Terms,
-): WorkDay {
-  const ids = [...new Set(work.map(({ piece }) => piece.stage))];
-  const points = Array.from({ length: hands }, (_, hand) =>
-    sum(work.flatMap(({ piece, points: own }) => (piece.alone && hand > 0 ? [] : [own]))),
+function workDay(day: number, work: readonly Stroke[], { hands, vibration }: Terms): WorkDay {
+  const exposed = Array.from({ length: hands }, (_, hand) =>
+    sum(work.map(({ piece, points }) => (piece.alone && hand > 0 ? 0 : points))),
   );
-  const most = Math.max(0, ...points);
+  const most = Math.max(0, ...exposed);
   return {
     day,
-    stages: ids.map((stage) => {
-      const own = work.filter(({ piece }) => piece.stage === stage);
-      return {
-        stage,
-        time: minutes(sum(own.map(({ time }) => time))),
-        panels: [...new Set(own.flatMap(({ piece }) => piece.panel ?? []))],
-      };
-    }),
+    stages: [...groupBy(work, ({ piece }) => piece.stage)].map(([stage, own]) => ({
+      stage,
+      time: minutes(sum(own.map(({ time }) => time))),
+      panels: [...new Set(own.flatMap(({ piece }) => piece.panel ?? []))],
+    })),
     time: minutes(sum(work.map(({ time }) => time))),
-    points,
+    points: exposed,
     a8: dailyExposure(most),
     actionPassed: most > vibration.actionPoints,
   };

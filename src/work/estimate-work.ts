@@ -1,8 +1,9 @@
 /** Plan and scope → the whole job: its stages in order with their hours and materials, and its days. */
+import { groupBy } from '../base/group-by.ts';
 import { sum } from '../base/sum.ts';
 import { type Minutes, metres, minutes, type SquareMetres, squareMetres } from '../base/units.ts';
 import { isWorked, type Plan, workedParts } from '../correction/plan/plan.ts';
-import { planDays, type WorkDay, type WorkPiece } from './day-plan.ts';
+import { daysNeeded, planDays, type WorkDay, type WorkPiece } from './day-plan.ts';
 import { type JobScope, usualScope } from './job-scope.ts';
 import {
   type JobTime,
@@ -11,7 +12,7 @@ import {
   type SpreadShares,
   spreadShares,
 } from './job-time.ts';
-import { type Material, type PadUse, padUses, totals } from './materials.ts';
+import { type Material, type PadUse, padUses, TOWELS, totals } from './materials.ts';
 import { type Pace, unknownPace } from './pace.ts';
 import { type Polishing, polishingOf } from './polishing.ts';
 import { orderedStages } from './stage-order.ts';
@@ -61,6 +62,7 @@ export function estimateWork(
 ): WorkEstimate {
   const { scope = usualScope, pace = unknownPace(model.paceLogSd) } = terms;
   const polishing = polishingOf(plan, model);
+  const byStage = groupBy<string, Polishing>(polishing, ({ stage }) => stage);
   const order = orderedStages(scope, model);
   const measures = measuresOf(plan, terms.vehicleArea);
   const stages = stageWorks(order, polishing, { measures, scope, pace, model });
@@ -70,12 +72,14 @@ export function estimateWork(
     stages.flatMap(({ materials }) => materials),
     true,
   );
-  const towels = jobMaterials.find(({ id }) => id === 'towels')?.quantity ?? 0;
-  const days = (time: Minutes): readonly WorkDay[] =>
-    planDays(piecesOf(stages, polishing, time / Math.max(addedMean(stages), LEAST), pace), {
-      ...scope,
-      vibration: model.vibration,
-    });
+  const towels = jobMaterials.find(({ id }) => id === TOWELS)?.quantity ?? 0;
+  const daysTerms = {
+    hands: scope.hands,
+    hoursPerDay: scope.hoursPerDay,
+    vibration: model.vibration,
+  };
+  const piecesIn = (time: Minutes): readonly WorkPiece[] =>
+    piecesOf(stages, byStage, time / Math.max(addedMean(stages), LEAST), pace);
   return {
     scope,
     time: jobTime(correction, model, pace),
@@ -92,8 +96,8 @@ export function estimateWork(
     jobMaterials,
     pads: padUses(polishing, model),
     towelLoads: Math.ceil(towels / model.materials.towelsPerLoad),
-    days: days(whole.median),
-    daysP80: days(jobTimeQuantile(whole, 0.8)).length,
+    days: planDays(piecesIn(whole.median), daysTerms),
+    daysP80: daysNeeded(piecesIn(jobTimeQuantile(whole, 0.8)), daysTerms),
   };
 }
 
@@ -119,29 +123,25 @@ const addedMean = (stages: readonly StageWork[]): number => sum(stages.map(({ me
  */
 function piecesOf(
   stages: readonly StageWork[],
-  polishing: readonly Polishing[],
+  polishing: ReadonlyMap<string, readonly Polishing[]>,
   longer: number,
   pace: Pace,
 ): readonly WorkPiece[] {
   return stages.flatMap(({ stage, mean, likely: usual, wait }): readonly WorkPiece[] => {
-    const own = polishing.filter((one) => one.stage === stage.id);
+    const { id, alone } = stage;
+    const own = polishing.get(id) ?? [];
+    if (own.length === 0) {
+      return [{ stage: id, panel: null, time: minutes(mean * longer), alone, points: 0, wait }];
+    }
     const likely = sum(own.map((one) => one.likely));
-    const piece = (time: number, rest: Partial<WorkPiece> = {}): WorkPiece => ({
-      stage: stage.id,
-      panel: null,
-      time: minutes(time * longer),
-      alone: stage.alone,
-      points: 0,
-      wait: minutes(0),
-      ...rest,
-    });
-    if (own.length === 0) return [piece(mean, { wait })];
-    return own.map((one, i) =>
-      piece((mean * one.likely) / likely, {
-        panel: one.panel.id,
-        points: one.points * longer * Math.exp(pace.stages.get(stage.id) ?? 0) * (mean / usual),
-        wait: i === own.length - 1 ? wait : minutes(0),
-      }),
-    );
+    const factor = Math.exp(pace.stages.get(id) ?? 0);
+    return own.map((one, i) => ({
+      stage: id,
+      panel: one.panel.id,
+      time: minutes(((mean * one.likely) / likely) * longer),
+      alone,
+      points: one.points * longer * factor * (mean / usual),
+      wait: i === own.length - 1 ? wait : minutes(0),
+    }));
   });
 }

@@ -66,7 +66,7 @@ export function exclusionsOf(plan: Plan): readonly Exclusion[] {
 }
 
 /** `both sills` where it is true of either side. */
-function panelNames(panels: readonly Panel[]): readonly string[] {
+export function panelNames(panels: readonly Panel[]): readonly string[] {
   const ids = new Set(panels.map(({ id }) => id));
   const names = panels.map(({ name, mirror }) =>
     mirror !== null && ids.has(mirror) ? `both ${name.replace(/\b(left|right) /, '')}s` : name,

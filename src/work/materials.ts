@@ -15,6 +15,9 @@ export type Material = {
   readonly unit: MaterialUnit;
 };
 
+/** What wipes: washed after a job, and used again. */
+export const TOWELS = 'towels';
+
 /** Pads of one kind: how many lie ready, and how many of them the job wears out. */
 export type PadUse = {
   readonly id: string;
@@ -41,20 +44,21 @@ export function polishingMaterials(
 ): ReadonlyMap<string, readonly Material[]> {
   const groups = [...groupBy(polishing, ({ step }) => step.combination.id).values()];
   const used = groups.flatMap((group): readonly (readonly [string, Material])[] => {
-    const first = firstOf(group);
+    const [first] = group;
     const { product } = first.step.combination;
     const pads = padsFor(group, materials);
     const area = sum(group.map(({ step, area }) => step.sets * area));
     const quantity = pads * materials.productFirstLoad + area * materials.productPerSet;
+    const { id, material } = padOf(first);
     return [
       [first.stage, { id: product.id, material: product.name, quantity, unit: 'ml' }],
-      [first.stage, { ...padOf(first), quantity: pads, unit: 'pieces' }],
+      [first.stage, { id, material, quantity: pads, unit: 'pieces' }],
     ];
   });
   const towels = polishing.map(({ stage, sections }): readonly [string, Material] => [
     stage,
     {
-      id: 'towels',
+      id: TOWELS,
       material: 'towels',
       quantity: sections / materials.sectionsPerTowel,
       unit: 'pieces',
@@ -98,8 +102,10 @@ export function padUses(
   const groups = [...groupBy(polishing, (one) => padOf(one).id).values()];
   return groups.map((group) => {
     const kinds = [...groupBy(group, ({ step }) => step.combination.id).values()];
+    const { id, material } = padOf(group[0]);
     return {
-      ...padOf(firstOf(group)),
+      id,
+      material,
       ready: sum(kinds.map((kind) => padsFor(kind, materials))),
       wornOut: sectionsOf(group) / materials.padLife,
     };
@@ -110,12 +116,9 @@ export function padUses(
 export function totals(list: readonly Material[], whole: boolean): readonly Material[] {
   const groups = groupBy(list, ({ id, material }) => `${id}\n${material}`);
   return [...groups.values()].map((group) => {
-    const first = firstOf(group);
+    const [{ id, material, unit }] = group;
     const quantity = sum(group.map((one) => one.quantity));
-    const pieces = whole && first.unit === 'pieces';
-    return { ...first, quantity: pieces ? Math.ceil(quantity - 1e-9) : quantity };
+    const pieces = whole && unit === 'pieces';
+    return { id, material, quantity: pieces ? Math.ceil(quantity - 1e-9) : quantity, unit };
   });
 }
-
-/** A group is never empty. */
-const firstOf = <T>(group: readonly T[]): T => group.reduce((first) => first);

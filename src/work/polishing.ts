@@ -32,8 +32,12 @@ export type Polishing = {
  * defects first, as the panel's own steps pass over them afterwards.
  */
 export const polishingOf = (plan: Pick<Plan, 'panels'>, model: WorkModel): readonly Polishing[] => [
-  ...inPolishingOrder(plan.panels).flatMap((panel) => spotsOf(panel, model)),
-  ...inPolishingOrder(workedParts(plan)).flatMap((part) => stepsOf(part, model)),
+  ...inPolishingOrder(plan.panels.filter(({ local }) => local.length > 0)).flatMap((panel) =>
+    spotsOf(panel, model),
+  ),
+  ...inPolishingOrder(workedParts(plan).filter(({ steps }) => steps.length > 0)).flatMap((part) =>
+    stepsOf(part, model),
+  ),
 ];
 
 const stepsOf = ({ steps, survey: { panel } }: PanelPlan, model: WorkModel): readonly Polishing[] =>

@@ -33,19 +33,7 @@ export function orderFaults(
       ? []
       : [{ index, message: `"${id}" stands in the order twice`, hint: 'keep one of them' }],
   );
-  const early = [...groupBy(tooEarly(order, rules), ({ later }) => later).values()].map(
-    (faults) => {
-      // Behind the one that comes last it is behind them all.
-      const { first, later, reason } = faults.reduce((a, b) =>
-        placeOf(b.first) > placeOf(a.first) ? b : a,
-      );
-      return {
-        index: placeOf(later),
-        message: `"${later}" stands before "${first}": ${reason}`,
-        hint: `put "${later}" after "${first}"`,
-      };
-    },
-  );
+  const early = earlyFaults(order, rules, placeOf);
   const lonely = pairs
     .filter((pair) => placeOf(pair.stage) !== -1 && placeOf(pair.with) === -1)
     .map((pair) => ({
@@ -66,12 +54,28 @@ export const unsaidPolishing = (order: readonly string[]): readonly OrderFault[]
       hint: `add "${stage}" where it belongs`,
     }));
 
-/** Each stage that stands before one that must come first, by the rule that says so. */
-const tooEarly = (order: readonly string[], rules: Ordering['rules']) =>
-  rules.flatMap(({ before, after, reason }) =>
+/** Each stage that stands before one that must come first; `endOf` is where a stage is over. */
+export function earlyFaults(
+  order: readonly string[],
+  rules: Ordering['rules'],
+  endOf: (id: string) => number,
+): readonly OrderFault[] {
+  const early = rules.flatMap(({ before, after, reason }) =>
     before.flatMap((first) =>
       after
-        .filter((later) => order.includes(later) && order.indexOf(later) < order.indexOf(first))
+        .filter((later) => order.includes(later) && order.indexOf(later) < endOf(first))
         .map((later) => ({ first, later, reason })),
     ),
   );
+  return [...groupBy(early, ({ later }) => later).values()].map((faults) => {
+    // Behind the one that is over last it is behind them all.
+    const { first, later, reason } = faults.reduce((a, b) =>
+      endOf(b.first) > endOf(a.first) ? b : a,
+    );
+    return {
+      index: order.indexOf(later),
+      message: `"${later}" stands before "${first}": ${reason}`,
+      hint: `put "${later}" after "${first}"`,
+    };
+  });
+}

@@ -1,4 +1,5 @@
 /** One stage of this job: how long, how sure, and what it uses up. */
+import { groupBy } from '../base/group-by.ts';
 import { type Minutes, minutes, scale } from '../base/units.ts';
 import type { JobScope } from './job-scope.ts';
 import { addedMoments, type Moments, threePointMoments } from './job-time.ts';
@@ -34,19 +35,25 @@ export function stageWorks(
 ): readonly StageWork[] {
   const used = polishingMaterials(polishing, terms.model);
   const setUps = setUpStages(polishing);
+  const byStage = groupBy<string, Polishing>(polishing, ({ stage }) => stage);
+  const amounts = amountsOf(terms);
   return order
     .filter(({ part }) => part === 'rest' || polishing.length > 0)
     .map((stage) => {
-      const own = polishing.filter((one) => one.stage === stage.id);
+      const own = byStage.get(stage.id) ?? [];
       const likely = [
         ...own.map((one) => one.likely),
         ...setUps.filter((first) => first === stage.id).map(() => terms.model.setUp),
       ];
+      const times = timesOf(stage, likely, terms);
       return {
-        ...timesOf(stage, likely, terms),
         stage,
+        mean: times.mean,
+        variance: times.variance,
+        likely: times.likely,
+        polishingTime: times.polishingTime,
         wait: stage.wait,
-        materials: [...(used.get(stage.id) ?? []), ...suppliesOf(stage, amountsOf(terms))],
+        materials: [...(used.get(stage.id) ?? []), ...suppliesOf(stage, amounts)],
       };
     });
 }
@@ -59,11 +66,8 @@ function timesOf(stage: JobStage, polishing: readonly Minutes[], terms: Terms) {
   const by = factor * stretch(stage, measures, scope, model);
   const besides = stage.time === null ? [] : [stretched(stage.time, by)];
   const times = [...steps, ...besides];
-  return {
-    ...addedMoments(times.map(threePointMoments)),
-    likely: likelyOf(times),
-    polishingTime: likelyOf(steps),
-  };
+  const { mean, variance } = addedMoments(times.map(threePointMoments));
+  return { mean, variance, likely: likelyOf(times), polishingTime: likelyOf(steps) };
 }
 
 const spreadTime = (likely: Minutes, { least, most }: WorkModel['polishing']): ThreePoint => ({

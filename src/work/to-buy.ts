@@ -1,25 +1,46 @@
-/** What a job uses up, against what is on the shelf: packs to buy. */
+/** What a job needs and uses up, against what is on the shelf: packs to buy. */
 import type { WorkEstimate } from './estimate-work.ts';
-import type { Material } from './materials.ts';
+import { type Material, TOWELS, totals } from './materials.ts';
 import { packs } from './packs.ts';
 import type { MaterialPrice } from './price-list.ts';
 
 export type NeededMaterial = Material & {
+  /** What is gone of it after the job, in shares of a piece too: of pads what is worn of them. */
+  readonly usedUp: number;
+  /** Whether what lies ready serves the next job as well: pads until worn out, towels once washed. */
+  readonly lasts: boolean;
   /** What the price list says of it; null where it is not on the list. */
   readonly listed: MaterialPrice | null;
   /** Whole packs that stock does not cover; null where nobody says what is in stock. */
   readonly toBuy: number | null;
 };
 
-export const neededMaterials = (
-  { jobMaterials }: WorkEstimate,
+export function neededMaterials(
+  { jobMaterials, stages, pads }: WorkEstimate,
   prices: readonly MaterialPrice[],
-): readonly NeededMaterial[] =>
-  jobMaterials.map((material) => {
-    const listed = prices.find(({ id }) => id === material.id) ?? null;
+): readonly NeededMaterial[] {
+  const inShares = totals(
+    stages.flatMap(({ materials }) => materials),
+    false,
+  );
+  return jobMaterials.map((material) => {
+    const { id, quantity } = material;
+    const pad = pads.find((one) => one.id === id);
+    const listed = prices.find((one) => one.id === id) ?? null;
     const toBuy =
       listed === null || listed.stock === null
         ? null
-        : packs(material.quantity, Number(listed.pack), listed.stock);
-    return { ...material, listed, toBuy };
+        : packs(quantity, Number(listed.pack), listed.stock);
+    const shares = inShares.find((one) => one.id === id)?.quantity ?? quantity;
+    return {
+      id,
+      material: material.material,
+      quantity,
+      unit: material.unit,
+      usedUp: id === TOWELS ? 0 : (pad?.wornOut ?? shares),
+      lasts: pad !== undefined || id === TOWELS,
+      listed,
+      toBuy,
+    };
   });
+}

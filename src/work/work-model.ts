@@ -38,6 +38,8 @@ export type MaterialUnit = 'ml' | 'pieces' | 'm';
 /** A stage of the whole job. */
 export type JobStage = {
   readonly id: string;
+  /** In a word or two, where a day of them stands in one line. */
+  readonly name: string;
   readonly text: string;
   /** The correction that a plan is about, or the rest of the job around it. */
   readonly part: 'correction' | 'rest';

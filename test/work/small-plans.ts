@@ -58,6 +58,7 @@ export function panel(
 export const plan = (...panels: readonly PanelPlan[]): Plan => ({
   panels,
   expectedPanelsBelowFloor: 0,
+  panelsBelowFloorAlready: 0,
 });
 
 export const MEDIUM = 'da/foam-medium/medium';

@@ -1,10 +1,20 @@
-/** Where the records of a batch go: to the reader, or line by line into a file; and a summary beside. */
-import { renderCsvRow } from '../../render/csv.ts';
+/** Where the records of a batch go: to the reader, or line by line into a file; what stands beside them. */
+import type { Diagnostic } from '../../base/diagnostics.ts';
+import { renderCsv, renderCsvRow } from '../../render/csv.ts';
+import { printable } from '../../render/printable.ts';
+import { batchBlocks, type SummaryRow } from '../../report/batch/batch-page.ts';
 import { summaryColumns, summaryRow } from '../../report/batch/batch-summary.ts';
-import type { MachineRecord } from '../../report/model.ts';
+import { createReorderBook } from '../../report/batch/reorder-list.ts';
+import { reorderTable } from '../../report/batch/reorder-table.ts';
+import { reorderWords } from '../../report/batch/reorder-words.ts';
+import type { DataCell, MachineRecord } from '../../report/model.ts';
+import type { ChosenColumns } from '../chosen-fields.ts';
+import { pageOutput } from '../deliver.ts';
 import type { TypedOptions } from '../options.ts';
+import { writeOutput } from '../output-files.ts';
 import { writeToReader } from '../standard-output.ts';
 import { openLineFile } from './line-file.ts';
+import { createUnpriced } from './unpriced.ts';
 
 export type BatchOutput = {
   /** Takes the record of a job as a line of ndjson; false once nobody reads any more. */
@@ -12,38 +22,97 @@ export type BatchOutput = {
   /** The same for a record that stands in the file already. */
   readonly recall: (line: string) => Promise<void>;
   /** With `complete`, under the final names; else what there is stays for a later --resume. */
-  readonly close: (complete: boolean) => Promise<void>;
+  readonly close: (complete: boolean) => Promise<Closed>;
 };
 
-/** `keep` is how many bytes of an earlier run stand. */
+/** What is to be said of what stands beside the records, safe to print. */
+export type Closed = {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly told: readonly string[];
+};
+
+type Beginning = {
+  /** Columns of the rows of csv; the summary has all. */
+  readonly columns: ChosenColumns;
+  /** How many bytes of an earlier run stand. */
+  readonly keep: number;
+};
+
 export async function openOutput(
   command: string,
-  { out, summary, format = 'ndjson' }: TypedOptions,
-  keep: number,
+  options: TypedOptions,
+  { columns, keep }: Beginning,
 ): Promise<BatchOutput> {
+  const { out, summary, reorder, format = 'ndjson' } = options;
   const main = out === undefined ? undefined : await openLineFile(out, keep);
   const beside = summary === undefined ? undefined : await openLineFile(summary, 0);
-  const head = renderCsvRow(summaryColumns(command));
-  const rowOf = (line: string): string =>
-    renderCsvRow(summaryRow(command, JSON.parse(line) as MachineRecord));
+  const toBuy = reorder === undefined ? undefined : createReorder(reorder);
+  const rowOf = (record: MachineRecord): readonly DataCell[] => summaryRow(command, record);
   const write = (text: string): Promise<boolean> =>
     main === undefined ? writeToReader(text) : main.add(text);
-  if (format === 'csv') await write(head);
-  await beside?.add(head);
-  const summarise = async (line: string): Promise<void> => {
-    await beside?.add(rowOf(line));
+  const page = isPage(format) ? createPage(command, options) : undefined;
+  if (format === 'csv') await write(renderCsvRow(columns.columns));
+  await beside?.add(renderCsvRow(summaryColumns(command)));
+  const unpriced = createUnpriced();
+  const noteBeside = async (line: string): Promise<void> => {
+    unpriced.add(line);
+    if (beside === undefined && toBuy === undefined) return;
+    const record = JSON.parse(line) as MachineRecord;
+    toBuy?.add(record);
+    await beside?.add(renderCsvRow(rowOf(record)));
   };
   return {
     add: async (line) => {
-      await summarise(line);
-      return write(format === 'csv' ? rowOf(line) : line);
+      await noteBeside(line);
+      if (page !== undefined) return page.add(JSON.parse(line) as MachineRecord);
+      if (format !== 'csv') return write(line);
+      return write(renderCsvRow(columns.of(rowOf(JSON.parse(line) as MachineRecord))));
     },
-    recall: summarise,
+    recall: noteBeside,
     close: async (complete) => {
+      if (page !== undefined) await write(await page.text());
       for (const file of [main, beside]) {
         if (file === undefined) continue;
         await (complete ? file.finish() : file.leave());
       }
+      const { diagnostics, told } = (await toBuy?.close(complete)) ?? { diagnostics: [], told: [] };
+      return { diagnostics, told: [...unpriced.told(), ...told] };
+    },
+  };
+}
+
+/** Made when the last job is done, of a few figures of each. */
+function createPage(command: string, options: TypedOptions) {
+  const columns = summaryColumns(command);
+  const rows: SummaryRow[] = [];
+  return {
+    add: (record: MachineRecord): true => {
+      const cells = summaryRow(command, record);
+      rows.push(new Map(columns.map((name, i) => [name, cells[i] ?? null])));
+      return true;
+    },
+    text: (): Promise<string> =>
+      pageOutput(batchBlocks(command, rows, options.showUnit ?? 'um'), options),
+  };
+}
+
+const isPage = (format: string): boolean => format !== 'ndjson' && format !== 'csv';
+
+/** What to buy is known when the last job is: the list is written whole, or not at all. */
+function createReorder(path: string) {
+  const book = createReorderBook();
+  return {
+    add: book.add,
+    close: async (complete: boolean): Promise<Closed> => {
+      if (!complete) {
+        return { diagnostics: [], told: ['no list to buy: not every job was done'] };
+      }
+      const list = book.list();
+      const problem = await writeOutput(path, renderCsv(reorderTable(list)));
+      return {
+        diagnostics: problem === undefined ? [] : [problem],
+        told: reorderWords(list).map(printable),
+      };
     },
   };
 }

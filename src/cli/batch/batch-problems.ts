@@ -32,9 +32,19 @@ export function withoutOutput({ resume, out, format }: TypedOptions): Diagnostic
     const hint = 'name with -o the file that was being written';
     return error('usage-option-value', '--resume goes on with a file, and none is named', { hint });
   }
-  if (format !== 'csv') return undefined;
+  if (format === undefined || format === 'ndjson') return undefined;
   const hint = 'write the records, and the rows beside them with --summary FILE';
-  return error('usage-option-value', '--resume goes on with records, not with csv', { hint });
+  return error('usage-option-value', `--resume goes on with records, not with ${format}`, { hint });
+}
+
+/** Only a quote looks at packs and stock. */
+export function reorderOfOthers(
+  { name }: Pick<Command, 'name'>,
+  { reorder }: TypedOptions,
+): Diagnostic | undefined {
+  if (reorder === undefined || name === 'quote') return undefined;
+  const message = `--reorder adds up what quotes need, and a ${name} says nothing of packs and stock`;
+  return error('usage-option-value', message, { hint: 'run it with --command quote' });
 }
 
 /** What an earlier run left is not thrown away unasked. */
@@ -54,20 +64,20 @@ export async function unfinishedOutput({ out, resume, force }: TypedOptions) {
 }
 
 /** A list names inputs that the command line does not, and settings are found. */
-export async function outputAmongInputs(
+export function outputAmongInputs(
   list: JobList,
-  { out, summary, force = false }: TypedOptions,
+  { out, summary, reorder, force = false }: TypedOptions,
   { surroundings }: Pick<World, 'surroundings'>,
-): Promise<Diagnostic | undefined> {
+): Diagnostic | undefined {
   if (!force) return undefined;
   const tasks = list.kind === 'jobs' && Array.isArray(list.tasks) ? list.tasks : [];
-  const found = (await seekSettingsFiles(surroundings)).filter((file) => file.found);
+  const found = seekSettingsFiles(surroundings).filter((file) => file.found);
   const inputs = [
     ...new Set((tasks as readonly JobTask[]).flatMap(filesOfTask)),
     ...found.map(({ path }) => path),
   ];
-  for (const name of [out, summary]) {
-    const problem = name === undefined ? undefined : await outputProblem(name, force, inputs);
+  for (const name of [out, summary, reorder]) {
+    const problem = name === undefined ? undefined : outputProblem(name, force, inputs);
     if (problem !== undefined) return problem;
   }
   return undefined;

@@ -66,7 +66,10 @@ const valueProblem = (
   });
 
 /** Files that a job reads or may read, by name. */
-export const filesOfTask = ({ operands, options }: JobTask): readonly string[] => [
+export const filesOfTask = ({
+  operands,
+  options,
+}: Pick<JobTask, 'operands' | 'options'>): readonly string[] => [
   ...operands,
   ...(Object.keys(optionSpecs) as OptionName[]).flatMap((name) => {
     const value = options[name];

@@ -4,7 +4,8 @@
  * may take the place of, is written directly.
  */
 import { type FileHandle, open, rename, truncate } from 'node:fs/promises';
-import { fileBehind, statOrNothing } from '../output-files.ts';
+import { statOrNothing } from '../file-status.ts';
+import { fileBehind } from '../output-files.ts';
 import { readerHasGone } from '../system-code.ts';
 
 export const partName = async (out: string): Promise<string> => `${await fileBehind(out)}.part`;
@@ -19,7 +20,7 @@ export type LineFile = {
 
 /** Goes on behind the first `keep` bytes of what is there. */
 export async function openLineFile(out: string, keep: number): Promise<LineFile> {
-  const isReplaced = (await statOrNothing(out))?.isFile() ?? true;
+  const isReplaced = statOrNothing(out)?.isFile() ?? true;
   const path = isReplaced ? await partName(out) : out;
   if (keep > 0) await truncate(path, keep);
   const handle: FileHandle = await open(path, keep > 0 ? 'a' : 'w');

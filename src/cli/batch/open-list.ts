@@ -2,14 +2,16 @@
 import { open } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { closest } from '../../base/did-you-mean.ts';
 import { STANDARD_INPUT, saidFile } from '../../base/file-name.ts';
+import type { IntakeOptions } from '../../intake/intake-options.ts';
 import { readBatchList } from '../../intake/read-batch-list.ts';
 import { type BatchEntry, batchEntries } from '../../tasks/batch/batch-jobs.ts';
 import { intakeOptions } from '../../tasks/read/read-vehicles.ts';
 import type { Command, World } from '../command.ts';
+import { statOrNothing } from '../file-status.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
 import type { TypedOptions } from '../options.ts';
-import { statOrNothing } from '../output-files.ts';
 import { utf8Text } from '../utf8-text.ts';
 import { folderJobs } from './folder-jobs.ts';
 import { type JobColumns, jobColumns } from './job-columns.ts';
@@ -25,7 +27,7 @@ export type JobList =
       readonly afterwards: () => readonly Diagnostic[];
     }
   /** Readings in a form that is read whole: a job for each vehicle in it. */
-  | { readonly kind: 'whole'; readonly readings: string };
+  | { readonly kind: 'whole'; readonly readings: string; readonly intake: IntakeOptions };
 
 /** `options` are those typed for all jobs. */
 export async function openList(
@@ -35,7 +37,7 @@ export async function openList(
   world: World,
 ): Promise<Outcome<JobList>> {
   const columns = jobColumns(command);
-  const known = name === STANDARD_INPUT ? undefined : await statOrNothing(name);
+  const known = name === STANDARD_INPUT ? undefined : statOrNothing(name);
   if (known?.isDirectory() === true) {
     const entries = await folderJobs(name, columns.columns);
     return entries.length === 0
@@ -104,7 +106,7 @@ const asText = (bytes: Uint8Array): string =>
     .replaceAll('\0', '')
     .replace(/^(?:ï»¿|ÿþ|þÿ)/, '');
 
-/** A list of jobs names them or their readings in its head, and no panel. */
+/** A list of jobs names them or their readings in its head, be it misspelt, and no panel. */
 function formOf(start: string, { columns }: JobColumns): 'json' | 'table' | 'readings' {
   if (/^\s*[[{]/.test(start)) return 'json';
   const heads = start
@@ -114,8 +116,9 @@ function formOf(start: string, { columns }: JobColumns): 'json' | 'table' | 'rea
     );
   const isList = (cells: readonly string[]): boolean =>
     cells.length > 1 &&
-    (cells.includes('job') || cells.includes('readings')) &&
-    cells.filter((cell) => columns.includes(cell.replace(/[\s-]+/g, '_'))).length > 1 &&
+    cells.some((cell) => closest(cell, ['job', 'readings']) !== undefined) &&
+    cells.filter((cell) => closest(cell.replace(/[\s-]+/g, '_'), columns) !== undefined).length >
+      1 &&
     !cells.some((cell) => /^(?:panel|reading(?:_|\b(?!s)))/.test(cell));
   return heads.some(isList) ? 'table' : 'readings';
 }
@@ -132,7 +135,9 @@ async function vehicleList(
   const intake = intakeOptions(readRequest(inputs.value, options));
   if (intake.value === undefined) return { diagnostics: intake.diagnostics };
   const vehicles = await openVehicleJobs(name, intake.value, world.load);
-  if (vehicles === undefined) return { value: { kind: 'whole', readings: name }, diagnostics: [] };
+  if (vehicles === undefined) {
+    return { value: { kind: 'whole', readings: name, intake: intake.value }, diagnostics: [] };
+  }
   const { count, jobs, afterwards } = vehicles;
   const tasks = vehicleTasks(name, options, jobs);
   return { value: { kind: 'jobs', count, tasks, afterwards }, diagnostics: [] };

@@ -1,5 +1,6 @@
 /** How far a batch has come, on a terminal only, in one line that is written over. */
 import type { TypedOptions } from '../options.ts';
+import { STANDARD_ERROR, terminalOn, writeError } from '../standard-output.ts';
 
 export type Progress = { readonly show: (done: number) => void; readonly end: () => void };
 
@@ -7,18 +8,18 @@ export type Progress = { readonly show: (done: number) => void; readonly end: ()
 const pause = 200;
 
 export function showProgress(jobs: number, { quiet }: TypedOptions): Progress {
-  const { stderr } = process;
-  if (stderr.isTTY !== true || quiet === true) return { show: () => {}, end: () => {} };
+  if (terminalOn(STANDARD_ERROR).isTTY !== true || quiet === true)
+    return { show: () => {}, end: () => {} };
   let next = 0;
   return {
     show: (done) => {
       const now = performance.now();
       if (now < next && done < jobs) return;
       next = now + pause;
-      stderr.write(`\r${done} of ${jobs} jobs`);
+      writeError(`\r${done} of ${jobs} jobs`);
     },
     end: () => {
-      stderr.write('\r\u001b[K');
+      writeError('\r\u001b[K');
     },
   };
 }

@@ -83,7 +83,7 @@ async function attempt(
   return { status: 'done', exit, diagnostics, result: record };
 }
 
-function stopped(diagnostics: readonly Diagnostic[]): Ended {
+export function stopped(diagnostics: readonly Diagnostic[]): Ended {
   const exit = exitCodeOf(diagnostics);
   return { status: statusOf(exit), exit, diagnostics, result: null };
 }
@@ -106,11 +106,22 @@ function loadOf({ operands: [name = ''], part }: JobTask): World['load'] {
   return async (wanted) => (wanted === name ? { file, diagnostics: [] } : loadFile(wanted));
 }
 
-/** A path that nobody typed is private: it is shown from the working directory. */
-function inputsOf(sums: LoadedSums, task: JobTask, folder: string | undefined) {
-  const typed = new Set(filesOfTask(task));
-  return [...sums].map(([name, sha256]) => ({
-    file: typed.has(name) || !isAbsolute(name) ? name : relative(folder ?? '', name),
-    sha256,
-  }));
+/**
+ * Files as the job names them, then those that were found, by name: the order in which a disk answers says
+ * nothing. A path that nobody typed is private: it is shown from the working directory.
+ */
+export function inputsOf(
+  sums: LoadedSums,
+  task: Pick<JobTask, 'operands' | 'options'>,
+  folder: string | undefined,
+): FinishedJob['inputs'] {
+  const typed = [...new Set(filesOfTask(task))].filter((name) => sums.has(name));
+  const found = [...sums.keys()].filter((name) => !typed.includes(name)).sort();
+  return [
+    ...typed.map((name) => ({ name, file: name })),
+    ...found.map((name) => ({
+      name,
+      file: isAbsolute(name) ? relative(folder ?? '', name) : name,
+    })),
+  ].map(({ name, file }) => ({ file, sha256: sums.get(name) ?? null }));
 }

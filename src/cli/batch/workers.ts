@@ -18,10 +18,19 @@ export type Workers = {
 /** The build puts it beside the script that this file ends up in. */
 const entry = join(import.meta.dirname, 'batch-worker.js');
 
+/**
+ * Where more than 2048 are allowed, V8 lets a heap grow to four times what is in use before it clears up; where
+ * a little less, to twice. A single job of a large file still has room.
+ */
+const MOST_HEAP_MB = 2000;
+
 export function startWorkers(count: number, start: WorkerStart): Workers {
   const running = new Set<Worker>();
   const create = (): Worker => {
-    const worker = new Worker(entry, { workerData: start });
+    const worker = new Worker(entry, {
+      workerData: start,
+      resourceLimits: { maxOldGenerationSizeMb: MOST_HEAP_MB },
+    });
     running.add(worker);
     return worker;
   };

@@ -1,25 +1,11 @@
 /** A batch as rows for a spreadsheet: a row a job, with the few figures that are looked at first. */
 import type { DataCell, MachineRecord } from '../model.ts';
+import { at, list, plain } from './record-paths.ts';
 
 type Figures = readonly {
   readonly name: string;
   readonly of: (result: MachineRecord) => DataCell;
 }[];
-
-const list = (record: unknown, key: string): readonly MachineRecord[] => {
-  const value = at(record, key);
-  return Array.isArray(value) ? value : [];
-};
-
-/** What stands under a path of keys; undefined where nothing does. */
-const at = (record: unknown, ...path: readonly string[]): unknown =>
-  path.reduce<unknown>((here, key) => {
-    const is = typeof here === 'object' && here !== null && Object.hasOwn(here, key);
-    return is ? (here as Readonly<Record<string, unknown>>)[key] : undefined;
-  }, record);
-
-const plain = (value: unknown): DataCell =>
-  typeof value === 'string' || typeof value === 'number' ? value : null;
 
 const numbers = (values: readonly unknown[]): readonly number[] =>
   values.filter((value): value is number => typeof value === 'number');
@@ -78,17 +64,35 @@ const planFigures: Figures = [
 
 const options = (result: MachineRecord) => list(result, 'options');
 
+const totals = (result: MachineRecord) =>
+  options(result).map((option) => at(option, 'total_minor'));
+
+/** As a spreadsheet adds it up: 112959 pence are 1129.59 pounds. */
+function inCurrency(result: MachineRecord, minor: DataCell): DataCell {
+  const digits = at(result, 'currency_digits');
+  return typeof minor === 'number' && typeof digits === 'number' ? minor / 10 ** digits : null;
+}
+
 /** Of the aims side by side, the least and the most. */
 const quoteFigures: Figures = [
   { name: 'kind', of: (result) => plain(at(result, 'kind')) },
   { name: 'currency', of: (result) => plain(at(result, 'currency')) },
+  { name: 'currency_digits', of: (result) => plain(at(result, 'currency_digits')) },
   {
     name: 'least_total_minor',
-    of: (result) => leastOf(options(result).map((option) => at(option, 'total_minor'))),
+    of: (result) => leastOf(totals(result)),
   },
   {
     name: 'most_total_minor',
-    of: (result) => mostOf(options(result).map((option) => at(option, 'total_minor'))),
+    of: (result) => mostOf(totals(result)),
+  },
+  {
+    name: 'least_total',
+    of: (result) => inCurrency(result, leastOf(totals(result))),
+  },
+  {
+    name: 'most_total',
+    of: (result) => inCurrency(result, mostOf(totals(result))),
   },
   {
     name: 'least_p50_h',

@@ -1,0 +1,149 @@
+/** A batch as a page for people: a row a job, and what went wrong in full below. */
+import { shown } from '../../base/rounding.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import {
+  type Block,
+  type Cell,
+  type Column,
+  cell,
+  type DataCell,
+  gap,
+  list,
+  title,
+} from '../model.ts';
+import { amountText } from '../quote/money-text.ts';
+import { counted } from '../words.ts';
+
+/** A row of the summary, each figure by the name of its column. */
+export type SummaryRow = ReadonlyMap<string, DataCell>;
+
+type ShownColumn = Column & { readonly of: (row: SummaryRow) => string };
+
+const NONE = '–';
+
+const numberOf = (row: SummaryRow, name: string): number | null => {
+  const value = row.get(name);
+  return typeof value === 'number' ? value : null;
+};
+
+const figure =
+  (name: string, textOf: (value: number) => string) =>
+  (row: SummaryRow): string => {
+    const value = numberOf(row, name);
+    return value === null ? NONE : textOf(value);
+  };
+
+/** `17.8–34.9`, or the one where both print alike. */
+const range =
+  (least: string, most: string, textOf: (value: number, row: SummaryRow) => string) =>
+  (row: SummaryRow): string => {
+    const ends = [numberOf(row, least), numberOf(row, most)].flatMap((value) =>
+      value === null ? [] : [textOf(value, row)],
+    );
+    return ends.length === 0 ? NONE : [...new Set(ends)].join('–');
+  };
+
+const of =
+  (part: string, whole: string) =>
+  (row: SummaryRow): string => {
+    const [some, all] = [numberOf(row, part), numberOf(row, whole)];
+    return some === null || all === null ? NONE : `${some} of ${all}`;
+  };
+
+const hours = (value: number): string => shown(value, 1);
+
+/** Money as its currency writes it, with the currency: a batch may hold several. */
+const money = (minor: number, row: SummaryRow): string =>
+  amountText(BigInt(minor), { digits: numberOf(row, 'currency_digits') ?? 0 });
+
+const priced = (row: SummaryRow): string => {
+  const amounts = range('least_total_minor', 'most_total_minor', money)(row);
+  const currency = row.get('currency');
+  return amounts === NONE || typeof currency !== 'string' ? NONE : `${amounts}\u00a0${currency}`;
+};
+
+const right = (heading: string, textOf: ShownColumn['of']): ShownColumn => ({
+  title: heading,
+  align: 'right',
+  of: textOf,
+});
+
+function columnsOf(command: string, unit: LengthUnit): readonly ShownColumn[] {
+  const film = (value: number): string => thicknessText(value, unit, 1);
+  const name = unitName(unit);
+  switch (command) {
+    case 'survey':
+      return [
+        right('panels read', of('panels_read', 'panels')),
+        right(`least film (${name})`, figure('thinnest_um', film)),
+        right(`least that may go (${name})`, figure('least_budget_um', film)),
+      ];
+    case 'plan':
+      return [
+        right('panels worked', of('panels_worked', 'panels')),
+        right(
+          'clears at least',
+          figure('least_expected_pct', (value) => `${shown(value, 0)}\u00a0%`),
+        ),
+        right(
+          'highest risk',
+          figure('largest_risk_prob', (value) => `${shown(100 * value, 1)}\u00a0%`),
+        ),
+        right('hours', range('p50_h', 'p80_h', hours)),
+      ];
+    default:
+      return [
+        right('hours', range('least_p50_h', 'most_p80_h', hours)),
+        right('price', priced),
+        right(
+          'not promised',
+          figure('exclusions', (value) => counted(value, 'thing')),
+        ),
+      ];
+  }
+}
+
+const HEADINGS: Readonly<Record<string, string>> = {
+  survey: 'Surveys',
+  plan: 'Plans',
+  quote: 'Quotes, from the mildest aim to the strongest',
+};
+
+export function batchBlocks(
+  command: string,
+  rows: readonly SummaryRow[],
+  unit: LengthUnit,
+): readonly Block[] {
+  const columns = columnsOf(command, unit);
+  const wrong = rows.filter((row) => row.get('status') !== 'done');
+  const text = (row: SummaryRow, name: string): string => String(row.get(name) ?? NONE);
+  return [
+    title(`${HEADINGS[command] ?? command}: ${counted(rows.length, 'job')}`),
+    gap,
+    {
+      kind: 'table',
+      columns: [
+        { title: 'job', align: 'left' },
+        { title: 'vehicle', align: 'left' },
+        { title: 'status', align: 'left' },
+        ...columns.map(({ title: heading, align }) => ({ title: heading, align })),
+      ],
+      rows: rows.map((row): readonly Cell[] => [
+        cell(text(row, 'job')),
+        cell(text(row, 'vehicle')),
+        cell(text(row, 'status'), text(row, 'status') === 'done' ? 'plain' : 'strong'),
+        ...columns.map((column) => cell(column.of(row))),
+      ]),
+    },
+    ...(wrong.length === 0
+      ? []
+      : [
+          gap,
+          list(
+            'Not done',
+            wrong.map((row) => `${text(row, 'job')}: ${text(row, 'error')}`),
+          ),
+        ]),
+  ];
+}

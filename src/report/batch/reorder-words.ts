@@ -1,0 +1,60 @@
+/** A reorder list in a few lines, for whoever ran the batch. */
+import { groupBy } from '../../base/group-by.ts';
+import { sum } from '../../base/sum.ts';
+import { moneyText } from '../quote/money-text.ts';
+import { counted } from '../words.ts';
+import type { LeftOut, ReorderLine, ReorderList } from './reorder-list.ts';
+import { costOf } from './reorder-table.ts';
+
+export const reorderWords = (list: ReorderList): readonly string[] => [
+  buyText(list),
+  ...uncountedText(list.lines),
+  ...[...list.withoutAim].map(
+    ([aim, jobs]) => `${counted(jobs, 'job')} without an aim, counted at "${aim}"`,
+  ),
+  ...leftOutText(list.leftOut),
+];
+
+/** `to buy for 3 jobs: 5 packs of 2 materials, 74.10 GBP without tax; 5 loads of towels`. */
+function buyText({ lines, jobs, towelLoads }: ReorderList): string {
+  const bought = lines.filter(({ toBuy }) => toBuy !== null && toBuy > 0);
+  const packs = sum(bought.map(({ toBuy }) => toBuy ?? 0));
+  const what =
+    packs === 0
+      ? 'nothing'
+      : [
+          `${counted(packs, 'pack')} of ${counted(bought.length, 'material')}`,
+          ...costTexts(bought),
+        ].join(', ');
+  const towels = towelLoads === 0 ? '' : `; ${counted(towelLoads, 'load')} of towels`;
+  return `to buy for ${counted(jobs, 'job')}: ${what}${towels}`;
+}
+
+/** A sum for each currency. */
+const costTexts = (bought: readonly ReorderLine[]): readonly string[] =>
+  [...groupBy(bought, ({ currency }) => currency)].flatMap(([code, own]) => {
+    if (code === null) return [];
+    const digits = own[0].currencyDigits ?? 0;
+    const cost = sum(own.map((line) => costOf(line) ?? 0));
+    return [`${moneyText(BigInt(cost), { code, digits })} without tax`];
+  });
+
+function uncountedText(lines: readonly ReorderLine[]): readonly string[] {
+  const unlisted = lines.filter(({ listed }) => listed === null).length;
+  const uncounted = lines.filter(({ listed }) => listed !== null && listed.stock === null).length;
+  return [
+    ...(unlisted === 0 ? [] : [`${counted(unlisted, 'material')} not on the price list`]),
+    ...(uncounted === 0 ? [] : [`${counted(uncounted, 'material')} without a stock`]),
+  ];
+}
+
+/** Names that are told; the rest stand in the list itself. */
+const MOST_NAMED = 5;
+
+function leftOutText(leftOut: readonly LeftOut[]): readonly string[] {
+  if (leftOut.length === 0) return [];
+  const named = leftOut.slice(0, MOST_NAMED).map(({ job }) => JSON.stringify(job));
+  const more = leftOut.length - named.length;
+  const rest = more === 0 ? '' : ` and ${more} more`;
+  return [`not in the list to buy: ${named.join(', ')}${rest}`];
+}
