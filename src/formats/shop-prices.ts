@@ -142,6 +142,7 @@ export const pricesObject = keysAdvised(
       cash_rounding_minor: z.int().min(1).max(MOST_PACK).optional(),
       deposit_pct: percentUpTo(100).optional(),
       validity_days: z.int().min(0).max(3650).optional(),
+      contact: note.optional(),
       terms: note.optional(),
       example: advised(z.boolean(), yesOrNoAdvice).optional(),
       note: note.optional(),
@@ -169,11 +170,13 @@ export type Prices = {
   /** Whether the file says anything of tax. */
   readonly taxSaid: boolean;
   readonly validityDays: number | null;
+  /** Address, telephone: under the name of the shop. */
+  readonly contact: readonly string[];
   readonly terms: readonly string[];
 };
 
 export function toPrices(typed: TypedPrices): Prices {
-  const { currency: code, tax: said, terms } = typed;
+  const { currency: code, tax: said } = typed;
   const currency = currencies.get(code);
   if (currency === undefined) throw new Error(`no currency ${code}`);
   return {
@@ -198,9 +201,13 @@ export function toPrices(typed: TypedPrices): Prices {
     taxPreset: said?.preset ?? null,
     taxSaid: said !== undefined,
     validityDays: typed.validity_days ?? null,
-    terms: typeof terms === 'string' ? [terms] : (terms ?? []),
+    contact: linesOf(typed.contact),
+    terms: linesOf(typed.terms),
   };
 }
+
+const linesOf = (said: string | readonly string[] | undefined): readonly string[] =>
+  typeof said === 'string' ? [said] : (said ?? []);
 
 function toLabour(said: TypedPrices['labour_minor_per_h']): PriceList['labour'] {
   if (typeof said !== 'object') {

@@ -40,6 +40,7 @@ test('a price list is read in whole minor units and exact shares', () => {
   expect(rest).toStrictEqual({
     kind: 'quotation',
     taxPreset: null,
+    contact: [],
     taxSaid: true,
     validityDays: 14,
     terms: ['Cash only.'],

@@ -104,10 +104,11 @@ describe.each([
     expect(text).toContain('Holds for 14 days.');
   });
 
-  test('has one row for each aim, and no other mark on any of them', () => {
-    const rows = ['enhance', 'correct', 'full'].map((name, i) => `${'ABC'.charAt(i)} ${name}`);
-    for (const row of rows)
-      expect(text).toContain(`{"kind":"text","text":"${row}","tone":"plain"}`);
+  test('has each aim once beside the others, and no other mark on any of them', () => {
+    for (const [i, name] of ['enhance', 'correct', 'full'].entries()) {
+      expect(text).toMatch(new RegExp(`"(text|title)":"${'ABC'.charAt(i)} ${name}"`));
+      expect(text).not.toMatch(new RegExp(`"[^"]* ${name}[^":]*[*(!][^"]*","(tone|align)"`));
+    }
   });
 
   test('holds no value that is none', () => {
@@ -219,4 +220,74 @@ test('where an aim falls short, each panel is named once, at the aim where it fi
   const [, told = ''] = /"label":"Short of the aim","text":"([^"]*)"/.exec(shopPage) ?? [];
   expect(told).toMatch(/^(enhance|correct|full): /);
   expect(told.match(/bonnet/g)).toHaveLength(1);
+});
+
+describe('the page for the customer', () => {
+  /** What comes before what, by its place in the text. */
+  const inOrder = (text: string, parts: readonly string[]): readonly string[] =>
+    [...parts].sort((a, b) => text.indexOf(a) - text.indexOf(b));
+
+  test('has the choices with their prices before the sums, the curve and the reasons', () => {
+    const parts = [
+      '"what you get"',
+      '"price (EUR)"',
+      '"what it is for (EUR)"',
+      '"To order"',
+      '"What is not promised, and why"',
+      '"curve"',
+    ];
+    for (const part of parts) expect(customer).toContain(part);
+    expect(inOrder(customer, parts)).toEqual(parts);
+  });
+
+  test('says who offers it and how to reach them, to whom, and has a place to sign', () => {
+    const owned = quoteOf({
+      readings,
+      job: { ...job, vehicle: { ...job.vehicle, owner: 'Odalys Brackenthorp' } },
+      shop: {
+        ...shop,
+        prices: { ...shop.prices, contact: ['4 Kiln Lane', 'telephone 0555 0142'] },
+      },
+    });
+    const text = textOf(customerBlocks(owned, page));
+    expect(text).toContain('"Invented Paintwork, 4 Kiln Lane, telephone 0555 0142"');
+    expect(text).toContain('"label":"For","text":"Odalys Brackenthorp"');
+    expect(text).toContain('["Choice (A, B, C)","Name","Date of order","Signature"]');
+    expect(text).toContain('"fields":["Date"]');
+    expect(textOf(customerBlocks(owned, { ...page, date: '2026-11-25' }))).not.toContain(
+      '["Date"]',
+    );
+  });
+
+  test('names first the panels that no choice polishes', () => {
+    const thin = quoteOf({
+      readings: readingsOf({ bonnet: 62, roof: 114, boot: 111, 'wing front left': 113 }),
+      job,
+      shop,
+    });
+    const text = textOf(customerBlocks(thin, page));
+    const untouched = /"Not polished by any of them","text":"([^"]+)"/.exec(text)?.[1] ?? '';
+    expect(untouched).toContain('bonnet');
+    expect(untouched).not.toContain('roof,');
+    const worked = thin.options.flatMap(({ plan }) =>
+      plan.panels.filter(({ removal }) => removal.mean > 0).map(({ survey }) => survey.panel.name),
+    );
+    for (const name of worked) expect(untouched.split(/[,;] /)).not.toContain(name);
+  });
+
+  test('offers no choice that gets and costs the same as another', () => {
+    const little = quoteOf({
+      readings: readingsOf({ bonnet: 112, roof: 114, boot: 111, 'wing front left': 113 }),
+      job: { taken_um: 6, vehicle: job.vehicle },
+      shop,
+    });
+    const [, correct, full] = little.options;
+    expect(full?.priced?.total).toBe(correct?.priced?.total);
+    const text = textOf(customerBlocks(little, page));
+    expect(text).toContain('on this car full gets and costs the same as correct');
+    expect(text).not.toContain('"C full"');
+    expect(text).toContain('Choice (A, B)');
+    expect(text).not.toMatch(/full: the same/);
+    expect(textOf(quoteBlocks(little, panels, page))).toContain('"C full"');
+  });
 });

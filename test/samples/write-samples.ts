@@ -47,6 +47,7 @@ const shop = {
     tax: { preset: 'uk-vat' },
     deposit_pct: 25,
     validity_days: 30,
+    contact: ['4 Kiln Lane, Fernhollow', 'telephone 0555 0142'],
     terms: ['Bring the car empty, with half a tank.', 'The rest is due when you collect it.'],
   },
 };

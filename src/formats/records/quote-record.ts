@@ -42,8 +42,11 @@ const material = z.strictObject({
   id: z.string(),
   material: z.string(),
   quantity: z.number().min(0),
+  used_up: z.number().min(0),
+  lasts: z.boolean(),
   unit: z.enum(['ml', 'pieces', 'm']),
   pack: z.int().min(1).nullable(),
+  price_minor: minorOrNull,
   stock: z.number().min(0).nullable(),
   to_buy: count.nullable(),
 });
@@ -78,14 +81,18 @@ const option = z.strictObject({
   per_extra_pct: z.strictObject({ price_minor: minorOrNull, spent_um: z.number() }).nullable(),
   short: z.array(short),
   materials: z.array(material),
+  stage_costs: z.array(z.strictObject({ stage: z.string(), materials_minor: minor })),
+  towel_loads: count,
 });
 
 const quoteSchema = resultOf('quote', {
   settings: z.array(setting),
   template: z.string(),
+  aim: z.string(),
   kind: z.enum(['estimate', 'quotation']),
   date: word,
   valid_until: word,
+  price_list: z.strictObject({ shop: z.string().nullable(), file: z.string() }).nullable(),
   currency: word,
   currency_digits: z.int().min(0).max(4).nullable(),
   tax: z

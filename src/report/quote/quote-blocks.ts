@@ -9,13 +9,11 @@ import type { PriceList } from '../../work/price-list.ts';
 import { marginal, type QuoteOption } from '../../work/quote-option.ts';
 import { type NeededMaterial, neededMaterials } from '../../work/to-buy.ts';
 import { type Block, type Cell, type Column, cell, gap, list, paragraph, title } from '../model.ts';
-import {
-  assumptionBlocks,
-  heading,
-  type PageOptions,
-  strictNote,
-} from '../survey/survey-blocks.ts';
+import { assumptionBlocks } from '../survey/assumption-blocks.ts';
+import { heading, strictNote } from '../survey/page-head.ts';
+import type { PageOptions } from '../survey/page-options.ts';
 import { amountText } from './money-text.ts';
+import { sameTexts } from './quote-choices.ts';
 import { partRows } from './quote-lines.ts';
 import { validityText } from './quote-validity.ts';
 import {
@@ -30,6 +28,7 @@ import {
   shortExclusion,
   shortTexts,
 } from './quote-words.ts';
+import { stageCostBlocks } from './stage-cost-lines.ts';
 
 export type QuotePageOptions = PageOptions & {
   /** The day the quote is of; none is printed where nobody asked for one. */
@@ -64,10 +63,12 @@ export function quoteBlocks(
     ...partsBlocks(result.options, priceList, options.verbose),
     ...missingBlocks(result),
     ...shortBlocks(result.options),
-    ...overrunBlocks(result.options),
+    ...(options.verbose ? overrunBlocks(result.options) : []),
     ...materialBlocks(result.options, priceList, options.verbose),
+    ...(options.verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),
+    ...unchargedBlocks(result, options.verbose),
     ...exclusionBlocks(result, options.verbose),
-    ...termsBlocks(result),
+    ...(options.verbose ? termsBlocks(result) : []),
     ...assumptionBlocks({ ...result, assumptions: result.assumptions.filter(isNews) }, options),
   ];
 }
@@ -89,12 +90,13 @@ function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions)
   return [
     ...(validity === null ? [] : [validity]),
     `${what}; priced at hours that ${share}\u00a0% of such jobs keep within.`,
-    `${units}. Clears: of the marks, where polishing can help; spent: mean film there; left: least clear (topcoat) left; hours: one person, whole job, P50–P80.`,
+    `${units}. Clears: of the marks that polishing can help; spent: mean film there; left: least clear (topcoat) left; hours: one person, half to four in five of such jobs; +1 %: each further per cent.`,
   ].join(' ');
 }
 
-/** What the first lines say already. */
-const isNews = ({ code }: Assumption): boolean => code !== 'quote-kind' && code !== 'quote-hours';
+/** What other lines of the page say. */
+const SAID: readonly string[] = ['quote-kind', 'quote-hours', 'quote-materials'];
+const isNews = ({ code }: Assumption): boolean => !SAID.includes(code);
 
 const column = (heading: string, align: Column['align'] = 'right'): Column => ({
   title: heading,
@@ -120,8 +122,8 @@ function optionTable(
       column('hours'),
       column('days'),
       ...money('price'),
-      ...money('+1 % price'),
-      film('+1 % film'),
+      ...money('+1 % costs'),
+      film('+1 % takes'),
     ],
     rows: options.map((option, i) => optionRow(option, i, options, prices, unit)),
   };
@@ -196,11 +198,19 @@ function missingBlocks({ missingKeys, options, settings }: QuoteResult): readonl
   return [paragraph('No price', `the shop file does not say ${keys}; no price is made up`)];
 }
 
+/** With -v by name. */
+const unchargedBlocks = ({ assumptions }: QuoteResult, verbose: boolean): readonly Block[] =>
+  assumptions
+    .filter(({ code }) => code === 'quote-materials')
+    .map(({ text }) =>
+      paragraph('Given away', verbose ? text : text.replace(/ lacks them: .*/su, ' lacks them')),
+    );
+
 function shortBlocks(options: readonly QuoteOption[]): readonly Block[] {
   const texts = shortTexts(options);
   return [
     ...(texts.length === 0 ? [] : [paragraph('Short of the aim', texts.join('; '))]),
-    ...reversalTexts(options).map((text) => paragraph('Note', text)),
+    ...[...reversalTexts(options), ...sameTexts(options)].map((text) => paragraph('Note', text)),
   ];
 }
 

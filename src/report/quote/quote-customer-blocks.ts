@@ -3,58 +3,84 @@
  * what nobody can promise. No word of the trade stands here without its meaning.
  */
 import { shown } from '../../base/rounding.ts';
-import type { LengthUnit } from '../../base/units.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
-import { type Block, type Cell, type Column, cell, list, paragraph, title } from '../model.ts';
-import { amountText, moneyText } from './money-text.ts';
+import { type Block, type Cell, cell, list, paragraph, title } from '../model.ts';
+import { amountText } from './money-text.ts';
 import type { QuotePageOptions } from './quote-blocks.ts';
+import { choiceBlocks, choiceColumns, choicesOf } from './quote-choices.ts';
 import { partRows } from './quote-lines.ts';
 import { validityText } from './quote-validity.ts';
-import {
-  aimTitle,
-  curveBlocks,
-  daysText,
-  exclusionText,
-  filmText,
-  hoursRange,
-  percentText,
-  reversalTexts,
-  shortTexts,
-} from './quote-words.ts';
+import { curveBlocks, exclusionText, reversalTexts, shortTexts } from './quote-words.ts';
 
 export function customerBlocks(
   result: QuoteResult,
   { unit, date }: QuotePageOptions,
 ): readonly Block[] {
-  const { options, exclusions, settings } = result;
+  const { exclusions, settings } = result;
   const { money } = settings;
-  const validity = validityText(money.prices.value, date);
   return [
     title(headingText(result)),
-    ...(money.shop === null ? [] : [paragraph('From', money.shop)]),
-    ...(validity === null ? [] : [paragraph('When', validity)]),
+    ...addressBlocks(result),
+    ...dateBlocks(result, date),
     paragraph(money.kind.value === 'estimate' ? 'An estimate' : 'A quotation', meaning(result)),
+    ...choiceBlocks(result, unit),
+    ...shortBlocks(choicesOf(result).map(({ option }) => option)),
+    ...partsBlocks(result),
+    ...orderBlocks(result),
+    ...(exclusions.length === 0
+      ? []
+      : [list('What is not promised, and why', exclusions.map(exclusionText))]),
     paragraph(
       'What polishing does',
       'It takes off a thin layer of the paint, and with it the marks in that layer. More marks go if more paint goes, and paint that is gone does not come back: what is left is yours for later years.',
     ),
-    ...namesBlock(options),
     ...curveBlocks(
       result,
       'Marks that go, against paint that is taken',
       { across: 'paint taken', up: 'marks that go' },
       unit,
     ),
-    choiceTable(result, unit),
-    ...partsBlocks(result),
-    ...shortBlocks(options),
-    ...(exclusions.length === 0
-      ? []
-      : [list('What is not promised, and why', exclusions.map(exclusionText))]),
     list('What to know', knowBlocks(result)),
     ...termsBlocks(result),
+  ];
+}
+
+/** Who offers it, and to whom. */
+function addressBlocks({ settings: { money }, identity }: QuoteResult): readonly Block[] {
+  const from = [money.shop, ...(money.prices.value?.contact ?? [])].filter(Boolean).join(', ');
+  const to = identity?.owner ?? '';
+  return [
+    ...(from === '' ? [] : [paragraph('From', from)]),
+    ...(to === '' ? [] : [paragraph('For', to)]),
+  ];
+}
+
+/** A day to write in where nobody asked for one, as it holds from then. */
+function dateBlocks({ settings: { money } }: QuoteResult, date: string | null): readonly Block[] {
+  const validity = validityText(money.prices.value, date);
+  return [
+    ...(date === null ? [{ kind: 'form', fields: ['Date'] } as const] : []),
+    ...(validity === null ? [] : [paragraph('When', validity)]),
+  ];
+}
+
+/** Where to choose and sign; none without a price to agree to. */
+function orderBlocks(result: QuoteResult): readonly Block[] {
+  const choices = choicesOf(result).filter(({ option }) => option.priced !== null);
+  if (choices.length === 0) return [];
+  return [
+    paragraph('To order', 'write the choice, sign, and send this page back'),
+    {
+      kind: 'form',
+      fields: [
+        `Choice (${choices.map(({ title }) => title.slice(0, 1)).join(', ')})`,
+        'Name',
+        'Date of order',
+        'Signature',
+      ],
+    },
   ];
 }
 
@@ -74,65 +100,15 @@ const MEANINGS: Readonly<Record<QuoteKind, string>> = {
 
 const meaning = ({ settings }: QuoteResult): string => MEANINGS[settings.money.kind.value];
 
-const column = (heading: string, align: Column['align'] = 'right'): Column => ({
-  title: heading,
-  align,
-});
-
-const AIM_WORDS: ReadonlyMap<string, string> = new Map([
-  ['enhance', 'the marks get fainter and the paint shines more'],
-  ['correct', 'most marks go'],
-  ['full', 'as many marks go as can be had'],
-]);
-
-/** What the names of the choices mean; a per cent says it itself. */
-function namesBlock(options: readonly QuoteOption[]): readonly Block[] {
-  const named = options.flatMap(({ aim: { name } }) => {
-    const words = AIM_WORDS.get(name);
-    return words === undefined ? [] : [`${name}: ${words}`];
-  });
-  return named.length === 0 ? [] : [list('What there is to choose from', named)];
-}
-
-function choiceTable({ options, settings }: QuoteResult, unit: LengthUnit): Block {
-  const list = settings.money.prices.value?.list ?? null;
-  const name = unit === 'um' ? 'µm' : 'mil';
-  return {
-    kind: 'table',
-    columns: [
-      column('choice', 'left'),
-      column('marks that go'),
-      column(`paint taken (${name})`),
-      column(`top layer left (${name})`),
-      column('hours of work'),
-      column('days with us'),
-      ...(list === null ? [] : [column(`price (${list.currency.code})`)]),
-    ],
-    rows: options.map((option, i): readonly Cell[] => [
-      cell(aimTitle(option.aim, i)),
-      cell(`${percentText(option.expected)}\u00a0%`),
-      cell(filmText(option.spent, unit)),
-      cell(filmText(option.left, unit)),
-      cell(hoursRange(option)),
-      cell(daysText(option)),
-      ...(list === null
-        ? []
-        : [cell(option.priced === null ? '–' : amountText(option.priced.total, list.currency))]),
-    ]),
-  };
-}
-
-function partsBlocks({ options, settings }: QuoteResult): readonly Block[] {
-  const list = settings.money.prices.value?.list ?? null;
-  const priced = options.map((option) => option.priced);
+function partsBlocks(result: QuoteResult): readonly Block[] {
+  const list = result.settings.money.prices.value?.list ?? null;
+  const choices = choicesOf(result);
+  const priced = choices.map(({ option }) => option.priced);
   if (list === null || priced.every((one) => one === null)) return [];
   return [
     {
       kind: 'table',
-      columns: [
-        column(`what it is for (${list.currency.code})`, 'left'),
-        ...options.map(({ aim }, i) => column(aimTitle(aim, i))),
-      ],
+      columns: choiceColumns(`what it is for (${list.currency.code})`, choices),
       rows: partRows(priced, list, true).map(({ kind, name, amounts }): readonly Cell[] => {
         const tone = kind === 'total' ? 'strong' : 'plain';
         return [
@@ -148,7 +124,7 @@ function partsBlocks({ options, settings }: QuoteResult): readonly Block[] {
 
 function shortBlocks(options: readonly QuoteOption[]): readonly Block[] {
   const texts = [...shortTexts(options), ...reversalTexts(options)];
-  return texts.length === 0 ? [] : [list('Where less is to be had', texts)];
+  return texts.length === 0 ? [] : [list('Where fewer marks go', texts)];
 }
 
 function knowBlocks({ options, settings }: QuoteResult): readonly string[] {
@@ -171,17 +147,7 @@ function knowBlocks({ options, settings }: QuoteResult): readonly string[] {
   ];
 }
 
-function termsBlocks({ settings, options }: QuoteResult): readonly Block[] {
-  const { value } = settings.money.prices;
-  if (value === null) return [];
-  const { currency } = value.list;
-  const deposits = options.flatMap(({ aim, priced }) =>
-    priced === null || priced.deposit === 0n
-      ? []
-      : [`${aim.name} ${moneyText(priced.deposit, currency)}`],
-  );
-  return [
-    ...(deposits.length === 0 ? [] : [paragraph('Deposit', deposits.join(', '))]),
-    ...(value.terms.length === 0 ? [] : [list('Terms', value.terms)]),
-  ];
+function termsBlocks({ settings }: QuoteResult): readonly Block[] {
+  const terms = settings.money.prices.value?.terms ?? [];
+  return terms.length === 0 ? [] : [list('Terms', terms)];
 }

@@ -5,6 +5,7 @@ import { type Minor, percentOfShare } from '../../work/money.ts';
 import type { QuoteLine, Thousandths } from '../../work/price-job.ts';
 import type { MaterialPrice } from '../../work/price-list.ts';
 import { type Marginal, marginal, type QuoteOption } from '../../work/quote-option.ts';
+import { stageCosts } from '../../work/stage-costs.ts';
 import { neededMaterials } from '../../work/to-buy.ts';
 import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
@@ -16,14 +17,16 @@ export type QuoteRecordContext = RecordContext & { readonly date: string | null 
 /** `leastcut/quote/1`. Amounts are exact: `price-too-large` refuses what a number could not hold. */
 export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): MachineRecord {
   const { settings, survey, options, curve, missingKeys, exclusions } = result;
-  const { kind, prices } = settings.money;
+  const { kind, prices, shop, at } = settings.money;
   const said = prices.value;
   return {
     ...envelope('quote', result, context),
     template: survey.template.id,
+    aim: settings.aim.name,
     kind: kind.value,
     date: context.date,
     valid_until: validUntil(said, context.date),
+    price_list: at === undefined ? null : { shop, file: at.file },
     currency: said?.list.currency.code ?? null,
     currency_digits: said?.list.currency.digits ?? null,
     tax:
@@ -84,16 +87,24 @@ function optionRecord(
       reasons: reasons.map(remarkRecord),
     })),
     materials: (charged === null ? [] : neededMaterials(work, prices)).map(
-      ({ id, material, quantity, unit, listed, toBuy }) => ({
+      ({ id, material, quantity, unit, usedUp, lasts, listed, toBuy }) => ({
         id,
         material,
         quantity: machine(quantity),
+        used_up: machine(usedUp),
+        lasts,
         unit,
         pack: listed === null ? null : Number(listed.pack),
+        price_minor: minorOrNull(listed?.price),
         stock: listed?.stock ?? null,
         to_buy: toBuy,
       }),
     ),
+    stage_costs: (charged === null ? [] : stageCosts(work, prices)).map(({ stage, materials }) => ({
+      stage,
+      materials_minor: Number(materials),
+    })),
+    towel_loads: charged === null ? 0 : work.towelLoads,
   };
 }
 

@@ -11,6 +11,7 @@ import type { Exclusion, ExclusionCode } from '../../work/exclusions.ts';
 import { jobTimeQuantile } from '../../work/job-time.ts';
 import type { QuoteAim, QuoteOption } from '../../work/quote-option.ts';
 import type { Block, Curve } from '../model.ts';
+import { namesAnd } from '../words.ts';
 
 export const percentText = (share: number, digits = 0): string => shown(100 * share, digits);
 
@@ -67,13 +68,13 @@ const partText = ({ survey }: PanelPlan): string =>
 export function shortTexts(options: readonly QuoteOption[]): readonly string[] {
   const said = new Set<string>();
   return options.flatMap(({ aim, short }) => {
-    const also = said.size > 0 ? 'also ' : '';
+    const same = said.size > 0 ? 'the same, and ' : '';
     const news = [...groupBy(short, reachText)].flatMap(([reach, parts]): readonly string[] => {
       const names = parts.map(partText).filter((name) => !said.has(`${name} ${reach}`));
       for (const name of names) said.add(`${name} ${reach}`);
-      return names.length === 0 ? [] : [`${names.join(', ')} ${reach}`];
+      return names.length === 0 ? [] : [`${reach} on ${namesAnd(names)}`];
     });
-    return news.length === 0 ? [] : [`${aim.name}: ${also}${news.join(', ')}`];
+    return news.length === 0 ? [] : [`${aim.name}: ${same}${news.join(', ')}`];
   });
 }
 
@@ -90,6 +91,30 @@ export const reversalTexts = (options: readonly QuoteOption[]): readonly string[
           `${aim.name} clears less than ${before.aim.name} here: it asks for a finish without any haze, and where little paint may go that leaves less for the marks`,
         ];
   });
+
+/** Row by row, the name of an earlier one that gets and costs the same; undefined where there is none. */
+export const sameAs = (
+  options: readonly QuoteOption[],
+  option: QuoteOption,
+): QuoteOption | undefined =>
+  options
+    .slice(0, options.indexOf(option))
+    .find(
+      (before) =>
+        before.spent !== null &&
+        shownOutcome(before) === shownOutcome(option) &&
+        before.priced?.total === option.priced?.total,
+    );
+
+/** What both pages print of it. */
+const shownOutcome = (option: QuoteOption): string =>
+  [
+    percentText(option.expected),
+    filmText(option.spent, 'um', 2),
+    filmText(option.left, 'um'),
+    hoursRange(option),
+    daysText(option),
+  ].join(' ');
 
 const reachText = ({ expected }: PanelPlan): string =>
   expected === 0 ? 'nothing' : `${percentText(expected)}\u00a0%`;
@@ -108,13 +133,15 @@ export function curveBlocks(
   const drawn: Curve = {
     across: { title: titles.across, unit: unitName(unit), from: 0, to: roundUp(most) },
     up: { title: titles.up, unit: '%', from: Math.min(80, 10 * Math.floor(least / 10)), to: 100 },
-    line: curve
+    line: [...curve, ...options]
       .flatMap((option) => pointOf(option, unit) ?? [])
       .sort((a, b) => a.x - b.x || a.y - b.y)
       .filter((point, i, all) => point.x !== all[i - 1]?.x || point.y !== all[i - 1]?.y),
     marks: options.flatMap((option, i) => {
       const point = pointOf(option, unit);
-      return point === undefined ? [] : [{ ...point, sign: signOf(i), name: option.aim.name }];
+      return point === undefined || sameAs(options, option) !== undefined
+        ? []
+        : [{ ...point, sign: signOf(i), name: option.aim.name }];
     }),
   };
   return [{ kind: 'curve', label, curve: drawn }];

@@ -53,7 +53,9 @@ function unpriced(
     used.flatMap(({ listed, material }) => (listed === null ? [material] : [])),
   );
   if (names.size === 0) return [];
-  const which =
-    value.list.materials.length === 0 ? 'materials' : `${names.size} materials without a price`;
-  return [{ code: 'quote-materials', text: `${which} not charged apart`, origin }];
+  const text =
+    value.list.materials.length === 0
+      ? 'materials are not charged: the price list has none'
+      : `${names.size} materials are not charged, as the price list lacks them: ${[...names].join(', ')}`;
+  return [{ code: 'quote-materials', text, origin }];
 }

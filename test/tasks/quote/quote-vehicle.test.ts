@@ -267,7 +267,7 @@ describe('what a quote is and costs', () => {
     expect(texts('none')).toEqual([]);
   });
 
-  test('counts what is used and has no price', () => {
+  test('counts and names what is used and has no price', () => {
     const wax = [{ id: 'wax', pack: 250, unit: 'ml', price_minor: 2600 }];
     const { assumptions } = quoteOf({
       readings,
@@ -275,7 +275,7 @@ describe('what a quote is and costs', () => {
       shop: { prices: { ...prices, materials: wax } },
     });
     expect(assumptions.find(({ code }) => code === 'quote-materials')?.text).toMatch(
-      /^\d+ materials without a price not charged apart$/,
+      /^(\d+) materials are not charged, as the price list lacks them: [^,]+(, [^,]+)+$/,
     );
   });
 

@@ -1,0 +1,27 @@
+/** What the materials of each stage cost, an amount for each aim. */
+import type { PriceList } from '../../work/price-list.ts';
+import type { QuoteOption } from '../../work/quote-option.ts';
+import { stageCosts } from '../../work/stage-costs.ts';
+import { type Block, paragraph } from '../model.ts';
+import { amountText } from './money-text.ts';
+
+export function stageCostBlocks(
+  options: readonly QuoteOption[],
+  { materials, currency }: PriceList,
+): readonly Block[] {
+  const worked = options.filter(({ charged }) => charged !== null);
+  const costs = worked.map(
+    ({ work }) => new Map(stageCosts(work, materials).map((one) => [one.stage, one.materials])),
+  );
+  const stages = worked.flatMap(({ work }) => work.stages.map(({ stage }) => stage));
+  const named = new Map(stages.map(({ id, name }) => [id, name]));
+  const texts = [...named].flatMap(([id, name]) =>
+    costs.every((own) => !own.has(id))
+      ? []
+      : [`${name} ${costs.map((own) => amountText(own.get(id) ?? 0n, currency)).join('/')}`],
+  );
+  if (texts.length === 0) return [];
+  const aims = worked.map(({ aim }) => aim.name).join(' / ');
+  const text = `what is used up, before markup, for ${aims} (${currency.code}): ${texts.join(', ')}`;
+  return [paragraph('Materials by stage', text)];
+}
