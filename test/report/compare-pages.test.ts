@@ -129,14 +129,12 @@ describe.each(Object.entries(cases))('a comparison of %s', (_, comparing) => {
 });
 
 describe('the page says', () => {
+  /** Its words, however they are folded. */
   const page = (name: keyof typeof cases): string =>
     renderText(
       compareBlocks(compared(cases[name] ?? { visits: [] }), { unit: 'um', verbose: false }),
-      {
-        width: 200,
-        paint: (text) => text,
-      },
-    );
+      { width: 200, paint: (text) => text },
+    ).replaceAll(/\s+/g, ' ');
 
   test('which panels lost more or less than was foretold, and whose rate looks wrong', () => {
     const off = page('a plan that is off');
@@ -147,8 +145,21 @@ describe('the page says', () => {
 
   test('that film came on, and that nothing follows from that panel', () => {
     const off = page('a plan that is off');
-    expect(off).toMatch(/Unresolved: boot lid: reads more film than before: first find out why/);
+    expect(off).toMatch(/Cannot tell: boot lid: reads more film than before: first find out why/);
     expect(off).toContain('boot lid: reads 7.0 µm more than before');
+  });
+
+  test('where less may go than a survey of the later readings says, and why', () => {
+    expect(page('a plan that is off')).toMatch(
+      /Less may go: than a survey of the later readings says, boot lid \([\d.]+ for [\d.]+ µm\): more is held to be gone than was measured/,
+    );
+  });
+
+  test('that one more set is allowed and not asked for, and which step that is', () => {
+    expect(page('a plan that took too much for granted')).toMatch(
+      /Allowed, not asked for: one more set of da\/foam-medium\/medium \(the step that was to take most, about [\d.]+ µm\) would keep every limit on /,
+    );
+    expect(page('marked points')).not.toMatch(/\bgo on\b/i);
   });
 
   test('what each zone of a panel comes to', () => {

@@ -69,9 +69,11 @@ describe.each(Object.entries(worlds))(`${CARS} cars of known film, %s`, (name, w
     expect(outcome.breached).toBeGreaterThanOrEqual(outcome.alreadyUnder);
   });
 
-  it('are worked on at least 70 % of the panels with 4 µm or more truly free', () => {
+  // Film 10 µm thinner lies near the floor of the total: more panels are held to both sides of that line.
+  const least = world === assumed ? 0.7 : 0.55;
+  it(`are worked on at least ${100 * least} % of the panels with 4 µm or more truly free`, () => {
     expect(outcome.free).toBeGreaterThan(1000);
-    expect(outcome.freeWorked / outcome.free).toBeGreaterThanOrEqual(0.7);
+    expect(outcome.freeWorked / outcome.free).toBeGreaterThanOrEqual(least);
   });
 });
 

@@ -80,10 +80,11 @@ const JOBS = 16;
 const jobRows: string[] = [];
 
 describe.each([
-  { name: 'marked points, with the plan', marked: true, withPlan: true },
-  { name: 'marked points, no plan', marked: true, withPlan: false },
-  { name: 'no point found again, with the plan', marked: false, withPlan: true },
-])(`${JOBS} cars polished to their plan, $name`, ({ name, ...of }) => {
+  { name: 'marked points, with the plan', marked: true, withPlan: true, least: 1 / 2 },
+  { name: 'marked points, no plan', marked: true, withPlan: false, least: 1 / 2 },
+  // Other points tell the car's usual film less well: more panels stand near the line of cut-back.
+  { name: 'no point found again, with the plan', marked: false, withPlan: true, least: 1 / 3 },
+])(`${JOBS} cars polished to their plan, $name`, ({ name, least, ...of }) => {
   test('are gone on with only where one more set keeps the clear above its floor, at the risk stated', async () => {
     const { panels, goOn, stop, unresolved, breached } = await runJobs({
       ...of,
@@ -92,7 +93,7 @@ describe.each([
     });
     const shares = [goOn, stop, unresolved].map((count) => percent(count / panels));
     jobRows.push(`| ${[name, ...shares, percent(breached / goOn)].join(' | ')} |`);
-    expect(goOn).toBeGreaterThan(panels / 2);
+    expect(goOn / panels).toBeGreaterThan(least);
     expect(stop).toBeGreaterThan(0);
     expect(breached / goOn).toBeLessThanOrEqual(0.05);
   });

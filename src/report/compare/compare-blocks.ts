@@ -1,89 +1,54 @@
-/** A comparison as a page: what would show, what came off, what is left, and the word on each panel. */
+/** A comparison as a page: what came off, whether as planned, who may take one more set, then panel by panel. */
 import { shownFile } from '../../base/file-name.ts';
 import { unitName } from '../../base/sentence.ts';
-import type { LengthUnit } from '../../base/units.ts';
-import type { FilmChange } from '../../film/compare/compare-change.ts';
-import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
-import { type Block, cell, gap, paragraph, title } from '../model.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import { assumptionBlocks, type PageOptions } from '../survey/survey-blocks.ts';
+import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import { type Block, cell, gap, title } from '../model.ts';
+import { assumptionBlocks } from '../survey/assumption-blocks.ts';
+import type { ShowUnit } from '../survey/film-table.ts';
+import type { PageOptions } from '../survey/page-options.ts';
 import { counted } from '../words.ts';
+import { cameOff, legend } from './compare-answer.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
-import { planLines } from './compare-plan-lines.ts';
+import { planLine, rateLines } from './compare-plan-lines.ts';
 import { notComparedLine, pointLists, pointsLine } from './compare-points-lines.ts';
 import { changeTable } from './compare-table.ts';
-import { gainedLines, verdictLines } from './compare-verdict-lines.ts';
+import { gainedLines, leftLines, verdictLines } from './compare-verdict-lines.ts';
 import { changeText } from './compare-words.ts';
 
 export function compareBlocks(result: CompareResult, options: PageOptions): readonly Block[] {
   const { unit } = options;
   const { panels } = result;
   const compared = panels.filter(({ comparison }) => comparison.change !== null);
-  return [
-    title(heading(result)),
-    ...detectableLine(compared, unit),
-    ...(compared.length === 0 ? [] : [paragraph(null, legend(result))]),
-    gap,
-    ...(compared.length === 0 ? [] : [changeTable(compared, result, unit)]),
-    gap,
-    ...carLine(result, unit),
-    ...planLines(result, unit),
-    ...verdictLines(compared, unit),
+  const besides = [
+    ...rateLines(result),
+    ...leftLines(compared, unit),
     ...gainedLines(compared, unit),
     ...notComparedLine(result),
     ...(options.verbose ? pointLists(panels) : pointsLine(panels)),
+  ];
+  return [
+    title(heading(result)),
+    ...cameOff(result, compared, unit),
+    ...planLine(result, unit),
+    ...verdictLines(compared, unit),
+    gap,
+    ...(compared.length === 0 ? [] : [changeTable(compared, result, unit)]),
+    gap,
+    ...besides,
+    ...(besides.length === 0 ? [] : [gap]),
     ...stepsTable(result, unit),
     ...glossBlocks(result.gloss),
+    ...legend(compared, result, unit),
     ...assumptionBlocks(result, options),
     ...(options.drawn === true ? beforeAndAfter(result, unit) : []),
   ];
 }
 
-/** What the columns of the table mean. */
-const legend = ({ worked }: CompareResult): string =>
-  `n: pairs, or points before/after. ± holds what came off in 95 cases of 100.${worked === null ? '' : ' As done: planned, for the sets worked.'} May go: after that, as in a survey; a set: one more in the middle. · a pair, ‹ the mean, ┊ nothing.`;
-
 function heading({ vehicle, before, steps, total }: CompareResult): string {
   const of = vehicle === null ? '' : ` of ${vehicle}`;
   const visits = steps.length > 1 ? `, ${steps.length + 1} visits` : '';
   return `Comparison${of}: ${before.survey.template.name}, ${counted(total.panels.length, 'panel')} read before and after${visits}`;
-}
-
-/** What a comparison of this size can show at all, before it shows anything. */
-function detectableLine(panels: readonly PanelLeft[], unit: ShowUnit): readonly Block[] {
-  const said = (['pairs', 'means'] as const).flatMap((by) => {
-    const changes = panels.flatMap(({ comparison }) =>
-      comparison.by === by && comparison.change !== null ? [comparison.change] : [],
-    );
-    if (changes.length === 0) return [];
-    const range = (of: (change: FilmChange) => number): string => rangeText(changes.map(of), unit);
-    const half = range(({ detectable }) => detectable.half);
-    const surely = range(({ detectable }) => detectable.surely);
-    const what = by === 'pairs' ? 'At marked points' : 'By means of panels, no point found again,';
-    return [
-      `${what} a change of ${half} ${unitName(unit)} shows half of the time, one of ${surely} in 95 cases of 100.`,
-    ];
-  });
-  return said.length === 0
-    ? [paragraph(null, 'Nothing could be compared.')]
-    : [paragraph(null, `${said.join(' ')} Less is unresolved, which is not nothing.`)];
-}
-
-function rangeText(values: readonly number[], unit: LengthUnit): string {
-  const [low, high] = [Math.min(...values), Math.max(...values)].map((one) => thickness(one, unit));
-  return low === high ? `${low}` : `${low}–${high}`;
-}
-
-function carLine({ total: { car, panels } }: CompareResult, unit: ShowUnit): readonly Block[] {
-  if (car === null || panels.length < 2) return [];
-  const compared = panels.filter(({ change }) => change !== null).length;
-  return [
-    paragraph(
-      'Car',
-      `mean over ${counted(compared, 'panel')}, by area: ${changeText(car, unit)} ${unitName(unit)} came off${car.resolved ? '' : ', unresolved'}.`,
-    ),
-  ];
 }
 
 /** A file without its folders: the visits are numbered beside it. */
@@ -93,7 +58,6 @@ const shortName = (file: string): string => shownFile(file).split(/[\\/]/).at(-1
 function stepsTable({ steps }: CompareResult, unit: ShowUnit): readonly Block[] {
   if (steps.length < 2) return [];
   return [
-    gap,
     {
       kind: 'table',
       columns: [

@@ -10,12 +10,11 @@ import { type ShowUnit, thickness } from '../survey/film-table.ts';
 import { counted } from '../words.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
 
-export function planLines(result: CompareResult, unit: ShowUnit): readonly Block[] {
-  if (!result.planned) return [];
-  return [planLine(result, unit), ...result.rates.flatMap(rateLine)];
-}
-
-function planLine({ panels, worked }: CompareResult, unit: ShowUnit): Block {
+export function planLine(
+  { planned, panels, worked }: CompareResult,
+  unit: ShowUnit,
+): readonly Block[] {
+  if (!planned) return [];
   const judged = partsLeft(panels).filter(({ against }) => against !== null);
   const of = (word: PartLeft['against']): readonly PartLeft[] =>
     judged.filter(({ against }) => against === word);
@@ -25,18 +24,23 @@ function planLine({ panels, worked }: CompareResult, unit: ShowUnit): Block {
       ? []
       : [`${word} on ${some.map((one) => toldOf(one, unit)).join(', ')}`];
   };
-  const parts = [...told('more'), ...told('less')];
   const within = of('as-foretold').length;
-  const rest =
-    within === judged.length
-      ? `all ${counted(judged.length, 'panel')} within what plan and readings may be off by`
-      : `${counted(within, 'panel')} within what plan and readings may be off by`;
-  return paragraph(
-    'Against the plan',
-    judged.length === 0
-      ? 'none of its panels was compared.'
-      : `${asWorkedText(judged, worked)}, ${[...parts, rest].join('; ')}.`,
-  );
+  const all = within === judged.length ? 'all ' : '';
+  const parts = [
+    ...told('more'),
+    ...told('less'),
+    ...(within === 0
+      ? []
+      : [`${all}${counted(within, 'panel')} within what plan and readings may be off by`]),
+  ];
+  return [
+    paragraph(
+      'Against the plan',
+      judged.length === 0
+        ? 'none of its panels was compared.'
+        : `${parts.join('; ')}; ${asWorkedText(judged, worked)}.`,
+    ),
+  ];
 }
 
 /** What the plan is held to: all its sets, or those that were worked. */
@@ -58,6 +62,8 @@ function toldOf({ comparison, foretold }: PartLeft, unit: ShowUnit): string {
   const planned = thickness(foretold?.removal?.median ?? 0, unit);
   return `${partNameOf(comparison)} (${came} for ${planned} ${unitName(unit)})`;
 }
+
+export const rateLines = ({ rates }: CompareResult): readonly Block[] => rates.flatMap(rateLine);
 
 /** Only a rate that looks wrong is worth a line. */
 function rateLine({ combination, panels, factor, looks }: RateSeen): readonly Block[] {

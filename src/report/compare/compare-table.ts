@@ -8,7 +8,7 @@ import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
 import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import { changeText } from './compare-words.ts';
+import { changeText, GO_ON_WORDS } from './compare-words.ts';
 
 export function changeTable(
   panels: readonly PanelLeft[],
@@ -31,13 +31,12 @@ export function changeTable(
     columns: [
       { title: `panel (${unitName(unit)})`, align: 'left' },
       { title: 'n', align: 'right', said: 'points' },
-      film('came off'),
+      { ...film('came off'), leads: true },
       { title: 'seen', align: 'left' },
       ...(plan.planned ? [film('planned')] : []),
       ...(plan.worked ? [{ ...film('as done'), said: 'planned for the sets worked' }] : []),
-      film('may go'),
-      film('a set'),
-      { title: 'verdict', align: 'left' },
+      { ...film('may go'), leads: true },
+      { title: 'one more set', align: 'left', leads: true },
       { ...film(''), align: 'left', said: 'came off at points', axis: commonAxis(panels, unit) },
     ],
     rows,
@@ -53,7 +52,7 @@ function changeRow(
     unit,
   }: { readonly planned: boolean; readonly worked: boolean; readonly unit: ShowUnit },
 ): readonly Cell[] {
-  const { comparison, left, oneMore, verdict } = part;
+  const { comparison, left, verdict } = part;
   const { change, gained, pairs, counts, by } = comparison;
   const value = (one: number | undefined, digits = 1): string =>
     one === undefined ? '–' : thickness(one, unit, digits);
@@ -66,8 +65,7 @@ function changeRow(
     ...(planned ? [cell(foretoldText(part.planned, unit))] : []),
     ...(worked ? [cell(foretoldText(part.foretold, unit))] : []),
     cell(value(left?.budget, 2)),
-    cell(value(oneMore?.removal.median, 2)),
-    cell(verdict, verdict === 'stop' ? 'binding' : 'strong'),
+    cell(GO_ON_WORDS[verdict], verdict === 'stop' ? 'binding' : 'plain'),
     {
       kind: 'strip',
       values: differencesOf(pairs).map((one) => inUnit(one, unit)),

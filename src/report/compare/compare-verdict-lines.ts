@@ -1,17 +1,22 @@
-/** Go on, stop or unresolved, in words: each once for the panels it is of. */
+/**
+ * Who may take one more set, in words: each once for the panels it is of. What is allowed is told, never what is to
+ * be done: whether a panel needs more, no reading says.
+ */
 import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
+import { unitName } from '../../base/sentence.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
-import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { LESS_BECAUSE, type LessCode } from '../../tasks/compare/compare-left-reasons.ts';
+import type { OneMoreSet, PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { type Block, paragraph } from '../model.ts';
-import type { ShowUnit } from '../survey/film-table.ts';
+import { type ShowUnit, thickness } from '../survey/film-table.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
 
 const WORDS: Readonly<Record<GoOnVerdict, string>> = {
-  'go-on': 'Go on',
+  'go-on': 'Allowed, not asked for',
   stop: 'Stop',
-  unresolved: 'Unresolved',
+  unresolved: 'Cannot tell',
 };
 
 /** Each word once for the panels it is of, with what one more set is, or the limit that binds. */
@@ -24,7 +29,9 @@ export function verdictLines(panels: readonly PanelLeft[], unit: ShowUnit): read
       const [first] = group;
       if (first === undefined || first.verdict !== verdict) return [];
       const on = group.length === parts.length && group.length > 2 ? 'all panels' : names(group);
-      return [paragraph(WORDS[verdict], `${on}: ${groundOf(first, unit)}.`)];
+      const ground = groundOf(first, unit);
+      const text = verdict === 'go-on' ? `${ground} on ${on}` : `${on}: ${ground}`;
+      return [paragraph(WORDS[verdict], `${text}.`)];
     }),
   );
 }
@@ -34,24 +41,63 @@ const names = (parts: readonly PartLeft[]): string =>
 
 function groundOf({ verdict, oneMore, left, comparison }: PartLeft, unit: ShowUnit): string {
   if (oneMore === null) return 'no machine to go on with';
-  const kind = oneMore.from === 'mildest' ? ', the mildest of the shop,' : '';
-  const set = `one more set of ${oneMore.combination}${kind}`;
-  if (verdict === 'go-on') return `${set} keeps every limit`;
+  const set = setText(oneMore, unit);
+  if (verdict === 'go-on') return `${set} would keep every limit`;
   if (verdict === 'stop') {
     if (left !== null && left.budget === 0) return `nothing may go: ${textIn(left.boundBy, unit)}`;
     return `${set} takes more than may go`;
   }
   if (comparison.gained) return 'reads more film than before: first find out why';
   const how = comparison.by === 'pairs' ? 'read more marked points' : 'mark points before the work';
-  return `${set} may be too much, and the readings cannot say: ${how}`;
+  return `${set} may be too much, and the readings do not say: ${how}`;
 }
 
-export function gainedLines(panels: readonly PanelLeft[], unit: ShowUnit): readonly Block[] {
-  return panels
-    .filter(({ comparison }) => comparison.gained)
-    .flatMap(({ comparison, reasons }) =>
-      reasons
-        .filter(({ code }) => code === 'film-gained')
-        .map((reason) => paragraph(comparison.panel.name, textIn(reason, unit))),
-    );
+/** `one more set of da/foam-soft/fine (the mildest of the shop, about 0.28 µm)` */
+function setText({ combination, from, removal }: OneMoreSet, unit: ShowUnit): string {
+  const which = from === 'mildest' ? 'the mildest of the shop' : 'the step that was to take most';
+  return `one more set of ${combination} (${which}, about ${thickness(removal.median, unit, 2)} ${unitName(unit)})`;
 }
+
+export const gainedLines = (panels: readonly PanelLeft[], unit: ShowUnit): readonly Block[] =>
+  panels
+    .filter(({ comparison }) => comparison.gained)
+    .flatMap((panel) => reasonLines(panel, ['film-gained'], unit));
+
+/** Why less may go than a survey of the later readings says, cause by cause, or more than before the work. */
+export function leftLines(panels: readonly PanelLeft[], unit: ShowUnit): readonly Block[] {
+  const parts = partsLeft(panels);
+  const codes = Object.keys(LESS_BECAUSE) as readonly LessCode[];
+  const less = codes.flatMap((code) => {
+    const some = parts.flatMap((part) =>
+      part.reasons
+        .filter((one) => one.code === code)
+        .map(({ value }) => lessText(part, value, unit)),
+    );
+    return some.length === 0
+      ? []
+      : [
+          paragraph(
+            'Less may go',
+            `than a survey of the later readings says, ${some.join(', ')}: ${LESS_BECAUSE[code]}.`,
+          ),
+        ];
+  });
+  return [...less, ...parts.flatMap((part) => reasonLines(part, ['more-than-before'], unit))];
+}
+
+/** `roof (2.29 for 2.40 µm)` */
+const lessText = (
+  { comparison, left }: PartLeft,
+  asked: number | undefined,
+  unit: ShowUnit,
+): string =>
+  `${partNameOf(comparison)} (${thickness(left?.budget ?? 0, unit, 2)} for ${thickness(asked ?? 0, unit, 2)} ${unitName(unit)})`;
+
+const reasonLines = (
+  { comparison, reasons }: PartLeft,
+  codes: readonly string[],
+  unit: ShowUnit,
+): readonly Block[] =>
+  reasons
+    .filter(({ code }) => codes.includes(code))
+    .map((reason) => paragraph(partNameOf(comparison), textIn(reason, unit)));

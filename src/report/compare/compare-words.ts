@@ -1,6 +1,7 @@
 /** Words for what was compared by what, and what could not be. */
 import { sum } from '../../base/sum.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { Panel } from '../../film/template/template.ts';
@@ -49,6 +50,13 @@ export const partNameOf = ({ panel, zone }: PanelComparison): string =>
 /** `2.1 ± 0.8`: the mean, and the half-width that holds it with 95 % confidence. */
 export const changeText = ({ removed }: FilmChange, unit: ShowUnit): string =>
   `${thickness(removed.value, unit)} ± ${thickness(expandedUncertainty(removed), unit)}`;
+
+/** One more set is allowed, is not, or nobody can say: none of it says that the panel needs one. */
+export const GO_ON_WORDS: Readonly<Record<GoOnVerdict, string>> = {
+  'go-on': 'allowed',
+  stop: 'stop',
+  unresolved: 'cannot tell',
+};
 
 export const setsOf = (steps: readonly ForetoldStep[]): number =>
   sum(steps.map(({ sets }) => sets));

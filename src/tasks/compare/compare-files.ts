@@ -8,17 +8,17 @@ import {
   type PanelComparison,
   type SurveyComparison,
 } from '../../film/compare/compare-surveys.ts';
+import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
 import type { Placed } from '../../formats/placed.ts';
 import type { PlanFile } from '../../formats/plan-file.ts';
 import { chosenPanels, listed } from '../read/match-panels.ts';
 import type { LoadedFile, ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import type { Settings } from '../settings/settings.ts';
-import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
+import type { SurveyResult } from '../survey/survey-vehicle.ts';
 import { gaugesCompared, type NamedGauges } from './compare-gauges.ts';
 import { type ComparedGloss, compareGloss } from './compare-gloss.ts';
-import { readingsLeft } from './compare-left.ts';
-import { type OneMoreSet, type PartLeft, partLeft } from './compare-panel.ts';
+import { type OneMoreSet, type PartLeft, partLeft, type Surveys } from './compare-panel.ts';
 import {
   measuredParts,
   mildestSet,
@@ -27,6 +27,7 @@ import {
   type RateSeen,
   seenRates,
 } from './compare-plan.ts';
+import { type Standing, standingNow } from './compare-standing.ts';
 import { readVisits, type Visit, type VisitsRequest } from './compare-visits.ts';
 import { asWorked } from './compare-worked.ts';
 
@@ -105,7 +106,8 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   if (left.value === undefined) return { diagnostics: [...read, ...left.diagnostics] };
   const ids = new Set(panels.value.map(({ id }) => id));
   const { done, said } = worked.value;
-  const { parts, rates } = leftOn(total, { planned: planned.value, done }, left.value);
+  const surveys = { before: first.surveyed, ...left.value };
+  const { parts, rates } = leftOn(total, { planned: planned.value, done }, surveys);
   const value: CompareResult = {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
     identity: first.surveyed.identity,
@@ -126,7 +128,7 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
     rates,
     gloss: gloss.value,
     before: first.surveyed,
-    left: left.value,
+    left: left.value.known,
   };
   return { value, diagnostics: [...read, ...doubts(value, last.file)] };
 }
@@ -144,34 +146,13 @@ function unique(visits: readonly Visit[]): readonly Assumption[] {
   );
 }
 
-/** The survey of the vehicle as the last visit found it. */
-function standingNow(
-  first: Visit,
-  last: Visit,
-  { panels }: SurveyComparison,
-  { settingsAfter, job, filmRecord }: CompareRequest,
-): Outcome<SurveyResult> {
-  const readings = {
-    ...last.readings,
-    readings: readingsLeft(first.readings.readings, last.readings.readings, panels),
-  };
-  const { value } = surveyVehicle({
-    readings,
-    settings: settingsAfter,
-    job,
-    filmRecord,
-    inputs: last.surveyed.inputs,
-  });
-  // What the readings themselves raise was said where they were read.
-  return value === undefined ? { diagnostics: [] } : { value, diagnostics: [] };
-}
-
 /** Every compared panel as it stands, and what was seen of the plan's rates. */
 function leftOn(
   { panels }: SurveyComparison,
   { planned, done }: { readonly planned: Planned; readonly done: Planned },
-  { survey, settings }: SurveyResult,
+  { before, known, asked }: Standing & { readonly before: SurveyResult },
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
+  const { settings } = known;
   const measured = measuredParts(panels, done);
   const seen = seenRates(measured, settings.correction);
   const set = mildestSet(settings.correction, settings.terms.logSd);
@@ -180,7 +161,11 @@ function leftOn(
   const parts = panels.map((comparison): PanelLeft => {
     const { id } = comparison.panel;
     const [plan, worked] = [planned.get(id), done.get(id)];
-    const now = survey.panels.find(({ panel }) => panel.id === id);
+    const surveysOf = (zone: ZoneName | null): Surveys => ({
+      before: partIn(before, id, zone),
+      standing: partIn(known, id, zone),
+      asked: partIn(asked, id, zone),
+    });
     const common = { seen, mildest, grounds };
     const measuredAs = (foretold: typeof plan) =>
       measured.find((part) => part.foretold.path === foretold?.path);
@@ -193,7 +178,7 @@ function leftOn(
         planned: ofZone(plan),
         foretold,
         measured: measuredAs(foretold),
-        standing: now?.zones.find((one) => one.zone === zone.zone) ?? now,
+        surveys: surveysOf(zone.zone),
         ...common,
       });
     });
@@ -202,12 +187,22 @@ function leftOn(
       planned: plan,
       foretold: worked,
       measured: measuredAs(worked),
-      standing: now,
+      surveys: surveysOf(null),
       ...common,
     });
     return zones.length === 0 ? { ...whole, zones } : { ...byItsZones(whole, zones), zones };
   });
   return { parts, rates: seen.rates };
+}
+
+/** A panel in a survey, or the zone of it where it reads as two there too. */
+function partIn(
+  { survey }: SurveyResult,
+  id: string,
+  zone: ZoneName | null,
+): PanelSurvey | undefined {
+  const found = survey.panels.find(({ panel }) => panel.id === id);
+  return found?.zones.find((one) => one.zone === zone) ?? found;
 }
 
 /** A panel in two zones shows what the zone shows that allows least, and takes the hardest verdict. */

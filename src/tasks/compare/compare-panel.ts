@@ -13,12 +13,14 @@ import {
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
-import { type Allowance, allowance } from '../../film/limits/allowance.ts';
-import type { AllowanceGrounds } from '../../film/limits/allowance-at.ts';
+import type { Allowance } from '../../film/limits/allowance.ts';
+import { type AllowanceGrounds, allowanceAgain } from '../../film/limits/allowance-at.ts';
+import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import { factsAfter } from './compare-left.ts';
+import { allowsLess, lessReasons, moreReason } from './compare-left-reasons.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
 
 export type OneMoreSet = {
@@ -38,7 +40,10 @@ export type PartLeft = {
   readonly against: AgainstPlan | null;
   /** What is held of the removal: as foretold, by what was measured. */
   readonly held: RecordedRemoval | null;
-  /** Limits and budget once that is gone; null where nothing was compared. */
+  /**
+   * Limits and budget once that is gone: what a survey of the later readings says with this visit on record, or
+   * what is known besides, if that allows less. Null where nothing was compared.
+   */
   readonly left: Allowance | null;
   readonly oneMore: OneMoreSet | null;
   /** Chance of clear under its floor after one more set. */
@@ -47,20 +52,29 @@ export type PartLeft = {
   readonly reasons: readonly Remark[];
 };
 
+/** A part of the vehicle in its surveys. */
+export type Surveys = {
+  readonly before: PanelSurvey | undefined;
+  /** What stands there now, by all that was read at both times. */
+  readonly standing: PanelSurvey | undefined;
+  /** As whoever asks after this visit is told: by the later readings, with what came off on record. */
+  readonly asked: PanelSurvey | undefined;
+};
+
 export type PartCase = {
   readonly comparison: PanelComparison;
   readonly planned: ForetoldPanel | undefined;
   readonly foretold: ForetoldPanel | undefined;
   readonly measured: MeasuredPart | undefined;
-  /** The survey of what stands there now. */
-  readonly standing: PanelSurvey | undefined;
+  readonly surveys: Surveys;
   readonly seen: SeenRates;
   readonly mildest: OneMoreSet | null;
   readonly grounds: AllowanceGrounds;
 };
 
 export function partLeft(part: PartCase): PartLeft {
-  const { comparison, planned = null, foretold = null, standing } = part;
+  const { comparison, planned = null, foretold = null } = part;
+  const { before, standing, asked } = part.surveys;
   const { change } = comparison;
   const oneMore = nextSet(part);
   const nothing = {
@@ -72,7 +86,7 @@ export function partLeft(part: PartCase): PartLeft {
     left: null,
     riskOneMore: null,
   };
-  if (change === null || standing === undefined || oneMore === null) {
+  if (change === null || standing === undefined || asked === undefined || oneMore === null) {
     return {
       ...nothing,
       oneMore,
@@ -82,17 +96,24 @@ export function partLeft(part: PartCase): PartLeft {
   }
   const measured = measuredOf(change);
   const held = heldOf(part, measured);
+  const terms = leastSure(part.grounds.terms, oneMore.removal);
   const leftAfter = (removed: RecordedRemoval): Allowance =>
-    allowanceOnce(removed, standing, oneMore.removal.logSd, part.grounds);
-  const left = {
-    held: leftAfter(held),
-    atLeast: leftAfter(exactly(change.low)),
-    atMost: leftAfter(exactly(change.high)),
-  };
+    allowanceAgain(
+      { ...standing, facts: factsAfter(standing.facts, removed) },
+      { ...part.grounds, terms },
+    );
+  const known = leftAfter(held);
+  const isLess = allowsLess(known, asked);
+  // Its topcoat is known by all that was read and stated, whoever asks.
+  const left: Allowance = isLess ? known : { ...allowanceOf(asked), topcoat: known.topcoat };
   const against = foretold === null || comparison.gained ? null : judge(foretold, measured, change);
   const borneOut = part.measured !== undefined && against === 'as-foretold';
   const verdict = goOn({
-    left,
+    left: {
+      held: left,
+      atLeast: leftAfter(exactly(change.low)),
+      atMost: leftAfter(exactly(change.high)),
+    },
     set: oneMore.removal,
     known: change.resolved || borneOut,
     gained: comparison.gained,
@@ -103,35 +124,33 @@ export function partLeft(part: PartCase): PartLeft {
     foretold,
     against,
     held,
-    left: left.held,
+    left,
     oneMore,
-    riskOneMore: riskOfOneMore(left.held, oneMore.removal),
+    riskOneMore: riskOfOneMore(left, oneMore.removal),
     verdict,
-    reasons: reasonsFor(comparison, left.held, oneMore),
+    reasons: [
+      ...reasonsFor(comparison, left, oneMore),
+      ...(isLess
+        ? lessReasons({
+            ...{ asked, standing, known, held, comparison },
+            vaguer: terms !== part.grounds.terms,
+          })
+        : []),
+      ...moreReason(before, left),
+    ],
   };
 }
 
-/** What the panel allows once so much more has come off it. */
-function allowanceOnce(
-  removed: RecordedRemoval,
-  standing: PanelSurvey,
-  logSd: number,
-  { terms, model }: AllowanceGrounds,
-): Allowance {
-  const { film, condition, also, baseline } = standing;
-  if (film === null) return standing;
-  return allowance(
-    {
-      film,
-      facts: factsAfter(standing.facts, removed),
-      points: film.count,
-      conditions: [condition, ...also],
-      baseline,
-    },
-    { ...terms, logSd },
-    model,
-  );
-}
+const allowanceOf = ({ topcoat, limits, budget, boundBy }: PanelSurvey): Allowance => ({
+  topcoat,
+  limits,
+  budget,
+  boundBy,
+});
+
+/** A step that is known less well than is usual leaves room for that; one known better gains nothing here. */
+const leastSure = (terms: RemovalTerms, { logSd }: ExpectedRemoval): RemovalTerms =>
+  logSd > terms.logSd ? { ...terms, logSd } : terms;
 
 const exactly = (removed: Micrometres): RecordedRemoval => ({
   mean: micrometres(Math.max(0, removed)),
