@@ -12,6 +12,7 @@ import type { Found } from './found.ts';
 import type { Grade } from './grade-trainee.ts';
 import { type GradedSurvey, markedPoints, readPanels } from './graded-survey.ts';
 import type { SigmaPt } from './panel-score.ts';
+import type { ReasonCode } from './reasons.ts';
 import type { Reference, ReferencePanel } from './reference.ts';
 import type { TrainingModel } from './training-model.ts';
 
@@ -45,9 +46,15 @@ export type ClassView = {
   readonly lowSpots: FoundByClass;
   readonly repairs: FoundByClass;
   readonly gaugeRr: ClassGaugeRr | null;
-  /** Of the condition words of all surveys against the reference. */
+  /** Surveys that the figures of panels and of the gauge leave out. */
+  readonly leftOut: readonly LeftOut[];
+  /** Of the condition words of all surveys against the reference, slips and all. */
   readonly kappa: Kappa | null;
+  readonly conditions: { readonly alike: number; readonly of: number };
 };
+
+/** A slip says how somebody writes, not how hard a panel is; half a car leaves too few panels that everybody read. */
+export type LeftOut = { readonly survey: GradedSurvey; readonly why: 'slip' | 'half-unread' };
 
 type Graded = { readonly survey: GradedSurvey; readonly grade: Grade };
 
@@ -75,17 +82,34 @@ const meansOf = (surveys: readonly GradedSurvey[], id: string): readonly number[
     .map(({ statistics }) => statistics.mean);
 
 export function classView(graded: readonly Graded[], reference: Reference): ClassView {
-  // A slip says how somebody writes, not how hard a panel is.
-  const sound = graded.filter(({ grade }) => !grade.reasons.some(isSlip));
-  const pairs = sound.flatMap(({ grade }) => grade.conditions);
+  const sound = graded.filter(({ grade }) => !hasSlip(grade));
+  const full = sound.filter(({ grade }) => isFull(grade));
+  const pairs = graded.flatMap(({ grade }) => grade.conditions);
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
     lowSpots: foundByClass(graded.map(({ grade }) => grade.lowSpots)),
     repairs: foundByClass(graded.map(({ grade }) => grade.repairs)),
-    gaugeRr: rrOfClass(sound, reference),
+    gaugeRr: rrOfClass(
+      full.map(({ survey }) => survey),
+      reference,
+    ),
+    leftOut: graded
+      .filter((one) => !full.includes(one))
+      .map(({ survey, grade }) => ({ survey, why: hasSlip(grade) ? 'slip' : 'half-unread' })),
     kappa: pairs.length === 0 ? null : cohenKappa(classTable(pairs)),
+    conditions: {
+      alike: pairs.filter(([own, theirs]) => own === theirs).length,
+      of: pairs.length,
+    },
   };
 }
+
+const SLIPS: readonly ReasonCode[] = ['unit-slip', 'decimal-slip', 'sides-swapped'];
+const hasSlip = ({ reasons }: Grade): boolean => reasons.some(({ code }) => SLIPS.includes(code));
+
+const LEAST_COVERAGE = 0.5;
+const isFull = ({ coverage: { panels, panelsRead } }: Grade): boolean =>
+  panelsRead >= LEAST_COVERAGE * panels;
 
 function foundByClass(all: readonly Found[]): FoundByClass {
   const [found, of] = [sum(all.map((one) => one.found)), sum(all.map((one) => one.of))];
@@ -112,19 +136,8 @@ function classPanel(reference: ReferencePanel, graded: readonly Graded[]): Class
   };
 }
 
-/** A survey of less than half of the car leaves too few panels that everybody read. */
-const LEAST_COVERAGE = 0.5;
-
-function rrOfClass(graded: readonly Graded[], reference: Reference): ClassGaugeRr | null {
-  const surveys = graded
-    .filter(({ grade: { coverage } }) => coverage.panelsRead >= LEAST_COVERAGE * coverage.panels)
-    .map(({ survey }) => survey);
-  if (surveys.length < 2) return null;
-  return atMarks(surveys) ?? byPanels(surveys, reference);
-}
-
-const isSlip = ({ code }: { readonly code: string }): boolean =>
-  code === 'unit-slip' || code === 'decimal-slip' || code === 'sides-swapped';
+const rrOfClass = (surveys: readonly GradedSurvey[], reference: Reference): ClassGaugeRr | null =>
+  surveys.length < 2 ? null : (atMarks(surveys) ?? byPanels(surveys, reference));
 
 /** Marked points that everyone read twice or more. */
 function atMarks(surveys: readonly GradedSurvey[]): ClassGaugeRr | null {

@@ -3,6 +3,7 @@
 import { classTable, cohenKappa, type Kappa } from '../base/stats/kappa.ts';
 import { type Agreement, limitsOfAgreement } from '../base/stats/limits-of-agreement.ts';
 import type { Condition } from '../film/condition/condition.ts';
+import type { Panel } from '../film/template/template.ts';
 import { type CarBias, carBias } from './car-bias.ts';
 import { coverageOf } from './coverage.ts';
 import { faultReasons } from './fault-reasons.ts';
@@ -17,7 +18,7 @@ import {
 import { keyingFactors } from './keying-factors.ts';
 import { madeUpValues } from './made-up-values.ts';
 import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts';
-import { overallVerdict } from './overall-verdict.ts';
+import { overallVerdict, type VerdictGround } from './overall-verdict.ts';
 import { type PanelScore, type Scoring, scorePanel } from './panel-score.ts';
 import type { Reason } from './reasons.ts';
 import type { Reference } from './reference.ts';
@@ -27,10 +28,17 @@ import type { Marking, TrainingModel } from './training-model.ts';
 
 export type Grade = Judged & {
   readonly verdict: ScoreVerdict;
+  /** What makes the verdict; none of a satisfactory one. */
+  readonly grounds: readonly VerdictGround[];
   readonly mark: Mark;
   readonly bias: CarBias | null;
-  /** Over the panels that both read, those with a slip left out; null with fewer than three. */
+  /**
+   * Over the panels that both read, those with a slip left out; null with fewer than three, and where more are left
+   * out than stay: limits of the rest would flatter.
+   */
   readonly agreement: Agreement | null;
+  /** Panels that a slip explains: no limits of agreement count them. */
+  readonly slipped: readonly Panel[];
   /** Of the conditions that both surveys give the panels; null where none was read. */
   readonly kappa: Kappa | null;
   readonly conditions: readonly (readonly [trainee: Condition, reference: Condition])[];
@@ -77,9 +85,10 @@ export function gradeTrainee(request: GradeRequest): Grade {
     ...judged,
     bias,
     mark,
-    verdict: overallVerdict({ judged, bias, blunders, mark }, marking),
+    ...overallVerdict({ judged, bias, blunders, mark }, marking),
+    slipped: scores.map(({ panel }) => panel).filter(({ id }) => explained.has(id)),
     agreement:
-      agreeing.length < LEAST_FOR_AGREEMENT
+      agreeing.length < LEAST_FOR_AGREEMENT || 2 * agreeing.length < scores.length
         ? null
         : limitsOfAgreement(agreeing.map(({ difference }) => difference)),
     conditions,

@@ -20,13 +20,32 @@ type Whole = {
   readonly mark: Mark;
 };
 
+/** Why a survey is not satisfactory. */
+export type VerdictGround =
+  | 'panels-off'
+  | 'car-off'
+  | 'under-pass-mark'
+  | 'one-panel-off'
+  | 'panels-doubtful'
+  | 'car-doubtful'
+  | 'slip'
+  | 'repair-missed'
+  | 'panels-unread'
+  | 'half-unread';
+
+export type OverallVerdict = {
+  readonly verdict: ScoreVerdict;
+  /** What makes it so; none of a satisfactory one. */
+  readonly grounds: readonly VerdictGround[];
+};
+
 /** On fewer panels than this nobody fails. */
 const LEAST_AT_FAULT = 2;
 
 export function overallVerdict(
   { judged, bias, blunders, mark }: Whole,
   { passMark }: Pick<Marking, 'passMark'>,
-): ScoreVerdict {
+): OverallVerdict {
   const { scores, coverage, lowSpots, repairs } = judged;
   const withVerdict = (wanted: ScoreVerdict): readonly string[] =>
     scores.filter(({ verdict }) => verdict === wanted).map(({ panel }) => panel.id);
@@ -39,21 +58,26 @@ export function overallVerdict(
   ]);
   // A share as the sum of weights may miss a whole mark by the last digit.
   const failed = mark.share < passMark - 1e-9;
-  if (
-    off.length >= LEAST_AT_FAULT ||
-    bias?.verdict === 'unsatisfactory' ||
-    (failed && atFault.size >= LEAST_AT_FAULT)
-  ) {
-    return 'unsatisfactory';
-  }
-  const wanting =
-    off.length > 0 ||
-    doubtful.length > 1 ||
-    bias?.verdict === 'questionable' ||
-    blunders.length > 0 ||
-    repairs.missed.length > 0 ||
-    coverage.unread.length >= LEAST_AT_FAULT ||
-    2 * coverage.panelsRead <= coverage.panels ||
-    failed;
-  return wanting ? 'questionable' : 'satisfactory';
+  const failing = thoseThatHold({
+    'panels-off': off.length >= LEAST_AT_FAULT,
+    'car-off': bias?.verdict === 'unsatisfactory',
+    'under-pass-mark': failed && atFault.size >= LEAST_AT_FAULT,
+  });
+  if (failing.length > 0) return { verdict: 'unsatisfactory', grounds: failing };
+  const wanting = thoseThatHold({
+    'one-panel-off': off.length > 0,
+    'panels-doubtful': doubtful.length > 1,
+    'car-doubtful': bias?.verdict === 'questionable',
+    slip: blunders.length > 0,
+    'repair-missed': repairs.missed.length > 0,
+    'half-unread': 2 * coverage.panelsRead <= coverage.panels,
+    'panels-unread': coverage.unread.length >= LEAST_AT_FAULT,
+    'under-pass-mark': failed,
+  });
+  return { verdict: wanting.length > 0 ? 'questionable' : 'satisfactory', grounds: wanting };
 }
+
+const thoseThatHold = (
+  all: Partial<Readonly<Record<VerdictGround, boolean>>>,
+): readonly VerdictGround[] =>
+  (Object.keys(all) as VerdictGround[]).filter((ground) => all[ground] === true);

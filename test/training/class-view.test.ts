@@ -56,12 +56,37 @@ describe('a class', () => {
     expect(view.panels.every(({ count }) => count === 5)).toBe(true);
   });
 
-  test('of slipped surveys alone says nothing of panels, conditions or the gauge', () => {
+  test('names who is left out of them, and why', () => {
+    const slipped = surveyOf(changed(readings[0] ?? [], ({ thickness }) => thickness / 25.4));
+    const few = surveyOf((readings[1] ?? []).filter(({ panel }) => panel.startsWith('wing')));
+    const { leftOut } = classView(
+      graded(reference, [slipped, few, ...surveys.slice(2)]),
+      reference,
+    );
+    expect(leftOut.map(({ survey, why }) => [survey === slipped, survey === few, why])).toEqual([
+      [true, false, 'slip'],
+      [false, true, 'half-unread'],
+    ]);
+  });
+
+  test('counts the conditions of all surveys together, those with slips among them', () => {
+    const slipped = surveyOf(changed(readings[0] ?? [], ({ thickness }) => thickness * 2));
+    const all = graded(reference, [slipped, ...surveys.slice(1)]);
+    const { conditions, kappa } = classView(all, reference);
+    const own = all.map(({ grade }) => grade.conditions);
+    const alike = own.flat().filter(([one, other]) => one === other).length;
+    expect(conditions).toEqual({ alike, of: own.flat().length });
+    expect(kappa?.observed).toBeCloseTo(alike / own.flat().length, 12);
+    // It is no better than what its surveys have each by itself.
+    expect(alike).toBeLessThan(own.flat().length);
+  });
+
+  test('of slipped surveys alone says nothing of panels or the gauge', () => {
     const slipped = surveys.map((_, k) =>
       surveyOf(changed(readings[k] ?? [], ({ thickness }) => thickness / 25.4)),
     );
     const view = classView(graded(reference, slipped), reference);
-    expect([view.kappa, view.gaugeRr]).toEqual([null, null]);
+    expect(view.gaugeRr).toBeNull();
     expect(view.panels.map(({ satisfactory }) => satisfactory)).toEqual(Array(11).fill(null));
   });
 

@@ -39,6 +39,47 @@ const codes = (grade: ReturnType<typeof gradeAgainst>): readonly string[] =>
   grade.reasons.map(({ code }) => code);
 
 describe('laws of grading', () => {
+  test('a verdict has grounds exactly where it is not satisfactory', () => {
+    const verdicts = new Set<string>();
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 1_000_000 }),
+        fc.double({ min: -14, max: 14, noNaN: true }),
+        fc.integer({ min: 2, max: 11 }),
+        (seed, bias, panels) => {
+          const { own, grade } = drawn(seed);
+          const read = panelIds.slice(0, panels);
+          const { verdict, grounds } = grade(
+            changed(own, ({ thickness }) => thickness + bias).filter(({ panel }) =>
+              read.includes(panel),
+            ),
+          );
+          verdicts.add(verdict);
+          expect(grounds.length > 0).toBe(verdict !== 'satisfactory');
+        },
+      ),
+      { numRuns: 60 },
+    );
+    expect(verdicts.size).toBe(3);
+  });
+
+  test('panels that a slip explains are named where limits of agreement leave them out', () => {
+    const { own, grade } = drawn(7);
+    const slipped = grade(changed(own, (one) => (one.panel === 'roof' ? 10 : 1) * one.thickness));
+    expect(slipped.slipped.map(({ id }) => id)).toEqual(['roof']);
+    expect(slipped.agreement?.count).toBe(slipped.scores.length - 1);
+  });
+
+  test('more panels off by a slip than not leave no limits of agreement', () => {
+    const { own, grade } = drawn(7);
+    const half = panelIds.slice(0, 6);
+    const slipped = grade(
+      changed(own, (one) => (half.includes(one.panel) ? 10 : 1) * one.thickness),
+    );
+    expect(slipped.slipped).toHaveLength(6);
+    expect(slipped.agreement).toBeNull();
+  });
+
   test('a reference graded against itself is satisfactory, with full coverage and all found', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 1_000_000 }), (seed) => {

@@ -1,23 +1,19 @@
 /** The page of a class: everybody in a row, then what each has to mend, then the class as a whole. */
 import { shownFile } from '../../base/file-name.ts';
+import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
 import { figure, shown } from '../../base/rounding.ts';
 import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
-import type { Kappa } from '../../base/stats/kappa.ts';
 import { median } from '../../base/stats/summary.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
-import type {
-  ClassGaugeRr,
-  ClassPanel,
-  ClassView,
-  FoundByClass,
-} from '../../training/class-view.ts';
-import type { Reason, ReasonCode } from '../../training/reasons.ts';
+import type { ClassPanel, ClassView, FoundByClass } from '../../training/class-view.ts';
+import { type Reason, type ReasonCode, together } from '../../training/reasons.ts';
 import { type Block, type Cell, type Column, cell, gap, paragraph, title } from '../model.ts';
 import { counted } from '../words.ts';
 import {
   attemptName,
+  becauseText,
   carName,
   foundText,
   percentText,
@@ -43,8 +39,8 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     ...copiedBlocks(graded, unit),
     ...foundBlocks(graded.view),
     ...hardPanels(graded.view.panels, unit),
-    ...kappaBlocks(graded.view.kappa),
-    ...gaugeRrBlocks(graded.view.gaugeRr, unit),
+    ...conditionBlocks(graded),
+    ...gaugeRrBlocks(graded, unit),
     ...assumedBlocks(graded, unit),
   ];
 }
@@ -76,7 +72,7 @@ function comparedWith({ reference, referenceFile, assessor, date }: GradedClass)
   const day = date === null ? '' : `, ${date}`;
   return reference.kind === 'expert'
     ? `Against ${shownFile(referenceFile ?? '')}${by}${day}: ${counted(panels.length, 'panel')} at ${counted(points, 'point')}.`
-    : `Against the consensus of the class, which is the reference: ${counted(panels.length, 'panel')}.`;
+    : `Against the consensus of the class, the robust mean of each panel: ${counted(panels.length, 'panel')}.`;
 }
 
 const whatColumnsSay = ({ sigmaPt, settings }: GradedClass, unit: LengthUnit): string =>
@@ -94,8 +90,8 @@ function classTable(trainees: readonly GradedTrainee[], unit: LengthUnit): Block
     kind: 'table',
     columns: [
       column('trainee'),
-      column('verdict'),
-      right('mark'),
+      { ...column('verdict'), leads: true },
+      { ...right('mark'), leads: true },
       right('panels'),
       right('points'),
       { ...right('off'), said: 'panels off' },
@@ -149,11 +145,15 @@ function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean): reado
     return [paragraph(trainee.name, `not read: ${first?.message ?? 'no reading'}${at}`)];
   }
   const all = verbose ? grade.reasons : grade.reasons.filter(({ code }) => !QUIET.includes(code));
-  if (all.length === 0) return [];
+  if (all.length === 0 && grade.grounds.length === 0) return [];
   const shownReasons = all.slice(0, verbose ? all.length : MOST_TOLD);
   const more = all.length - shownReasons.length;
-  const text = shownReasons.map((one) => reasonText(one, unit)).join('; ');
-  return [paragraph(attemptName(trainee), `${text}${more === 0 ? '' : `; and ${more} more`}`)];
+  const texts = [
+    ...shownReasons.map((one) => reasonText(one, unit)),
+    ...(more === 0 ? [] : [`and ${more} more`]),
+  ];
+  const text = [becauseText(grade), ...(texts.length === 0 ? [] : [texts.join('; ')])].join(': ');
+  return [paragraph(attemptName(trainee), text)];
 }
 
 /** They are about all of the file: a line says nothing. */
@@ -250,22 +250,48 @@ function hardPanels(all: readonly ClassPanel[], unit: LengthUnit): readonly Bloc
       ];
 }
 
-const kappaBlocks = (kappa: Kappa | null): readonly Block[] =>
-  kappa === null
-    ? []
-    : [
-        paragraph(
-          'Conditions',
-          `${percentText(kappa.observed)} as the reference says${kappa.kappa === null ? '' : ` (kappa ${scoreText(kappa.kappa, 2)})`}`,
-        ),
-      ];
+/** All surveys together, and who has the fewest right. */
+function conditionBlocks({ view, trainees }: GradedClass): readonly Block[] {
+  const { kappa, conditions } = view;
+  if (kappa === null) return [];
+  const own = trainees
+    .filter(({ attempt, attempts }) => attempt === attempts)
+    .flatMap(({ name, grade }) =>
+      grade === null || grade.conditions.length === 0
+        ? []
+        : [
+            {
+              name,
+              alike: grade.conditions.filter(([a, b]) => a === b).length,
+              of: grade.conditions.length,
+            },
+          ],
+    )
+    .sort((one, other) => one.alike / one.of - other.alike / other.of);
+  const [least] = own;
+  const fewest =
+    least === undefined || own.length < 2 || least.alike === least.of
+      ? ''
+      : `; fewest: ${least.name}, ${least.alike} of ${least.of}`;
+  const beyond = kappa.kappa === null ? '' : `, kappa ${scoreText(kappa.kappa, 2)}`;
+  return [
+    paragraph(
+      'Conditions',
+      `${conditions.alike} of ${counted(conditions.of, 'panel')} as the reference says, all surveys together (${percentText(kappa.observed)}${beyond})${fewest}.`,
+    ),
+  ];
+}
 
-function gaugeRrBlocks(rr: ClassGaugeRr | null, unit: LengthUnit): readonly Block[] {
+function gaugeRrBlocks(
+  { view: { gaugeRr: rr }, leftOut }: GradedClass,
+  unit: LengthUnit,
+): readonly Block[] {
+  const without = leftOutText(leftOut);
   if (rr === null) {
     return [
       paragraph(
         'Gauge R&R',
-        'none: it takes two trainees with two readings or more at the same marks or panels.',
+        `none: it takes two trainees with two readings or more at the same marks or panels${without}.`,
       ),
     ];
   }
@@ -280,9 +306,23 @@ function gaugeRrBlocks(rr: ClassGaugeRr | null, unit: LengthUnit): readonly Bloc
   return [
     paragraph(
       'Gauge R&R',
-      `${counts.parts} ${parts}, ${counts.trainees} trainees, ${counts.trials} readings each: repeatability ${one(sd.ev)}${within}, reproducibility ${one(sd.av)}, interaction ${interaction}${share}${classes}.`,
+      `${counts.parts} ${parts}, ${counts.trainees} trainees${without}, ${counts.trials} readings each: repeatability ${one(sd.ev)}${within}, reproducibility ${one(sd.av)}, interaction ${interaction}${share}${classes}.`,
     ),
   ];
+}
+
+const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], string>> = {
+  slip: 'with slips in the readings',
+  'half-unread': 'with half of the car unread',
+};
+
+/** ` (without caja and dov, with slips in the readings)` */
+function leftOutText(leftOut: GradedClass['leftOut']): string {
+  const groups = groupBy(leftOut, ({ why }) => why);
+  const parts = [...groups].map(
+    ([why, some]) => `${together(some.map(({ trainee }) => trainee))}, ${WHY_LEFT_OUT[why]}`,
+  );
+  return parts.length === 0 ? '' : ` (without ${parts.join('; ')})`;
 }
 
 export const assumedBlocks = (

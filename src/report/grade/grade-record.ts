@@ -66,6 +66,7 @@ const traineeRecord = (trainee: GradedTrainee) => ({
 });
 
 const gradeKeys = (grade: Grade) => ({
+  verdict_because: grade.grounds,
   mark_pct: pct(grade.mark.share),
   criteria: grade.mark.criteria.map(markRecord),
   scores: grade.scores.map(scoreRecord),
@@ -74,17 +75,19 @@ const gradeKeys = (grade: Grade) => ({
   points_read: grade.coverage.pointsRead,
   bias: grade.bias === null ? null : biasRecord(grade.bias),
   agreement: grade.agreement === null ? null : agreementRecord(grade.agreement),
+  slipped_panels: grade.slipped.map(({ id }) => id),
   repeatability_um: machineOrNull(grade.repeatability?.sd),
   repeatability_dof: grade.repeatability?.dof ?? null,
   low_spots: foundRecord(grade.lowSpots),
   repaired_panels: foundRecord(grade.repairs),
   missed: missedOf(grade),
-  conditions: grade.kappa === null ? null : kappaRecord(grade.kappa),
+  conditions: grade.kappa === null ? null : kappaRecord(grade.kappa, grade.conditions.length),
   reasons: grade.reasons.map(reasonRecord),
 });
 
 /** A survey that could not be read. */
 const nothing = {
+  verdict_because: [],
   mark_pct: null,
   criteria: [],
   scores: [],
@@ -93,6 +96,7 @@ const nothing = {
   points_read: null,
   bias: null,
   agreement: null,
+  slipped_panels: [],
   repeatability_um: null,
   repeatability_dof: null,
   low_spots: null,
@@ -165,7 +169,8 @@ const missedOf = ({ coverage, lowSpots, repairs }: Grade) => [
   ...repairs.missed.map(({ panel: { id } }) => ({ panel: id, what: 'repair' })),
 ];
 
-const kappaRecord = ({ kappa, observed }: Kappa) => ({
+const kappaRecord = ({ kappa, observed }: Kappa, panels: number) => ({
+  n_panels: panels,
   alike_pct: pct(observed),
   kappa: machineOrNull(kappa),
 });
@@ -179,14 +184,16 @@ const reasonRecord = ({ code, text, file, line, panels }: Reason) => ({
 });
 
 /** The class as a whole; of names only those of a page for everybody. */
-const classRecord = ({ view, copied, trainees, asked }: GradedClass) => ({
+const classRecord = ({ view, copied, trainees, asked, leftOut }: GradedClass) => ({
   n_trainees: new Set(trainees.map(({ name }) => name)).size,
   n_graded: new Set(trainees.filter(({ grade }) => grade !== null).map(({ name }) => name)).size,
   panels: view.panels.map(classPanelRecord),
   low_spots: foundRecord(view.lowSpots),
   repaired_panels: foundRecord(view.repairs),
-  conditions: view.kappa === null ? null : kappaRecord(view.kappa),
+  conditions: view.kappa === null ? null : kappaRecord(view.kappa, view.conditions.of),
   gauge_rr: view.gaugeRr === null ? null : gaugeRrRecord(view.gaugeRr),
+  left_out:
+    asked === null ? leftOut.map(({ trainee, why }) => ({ trainee, left_out_as: why })) : [],
   copied:
     asked === null
       ? copied.map(({ trainees: [one, other], same, of, apart }) => ({

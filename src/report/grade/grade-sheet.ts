@@ -8,11 +8,15 @@ import type { Found } from '../../training/found.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { Mark } from '../../training/mark.ts';
 import type { PanelScore } from '../../training/panel-score.ts';
+import { together } from '../../training/reasons.ts';
 import type { ReferencePanel } from '../../training/reference.ts';
 import { type Block, type Cell, type Column, cell, gap, list, paragraph, title } from '../model.ts';
+import { wholePercents } from '../whole-percents.ts';
+import { counted } from '../words.ts';
 import { type GradePage, reasonText } from './grade-blocks.ts';
 import {
   attemptName,
+  becauseText,
   carName,
   criterionNames,
   percentText,
@@ -33,6 +37,9 @@ export function gradeSheet(
   const head = [
     title(`Sheet of ${attemptName(trainee)}: ${verdict}${mark}`),
     paragraph(null, about(trainee, graded)),
+    ...(grade === null || grade.grounds.length === 0
+      ? []
+      : [paragraph('Verdict', `${becauseText(grade)}.`)]),
   ];
   if (grade === null) return [...head, gap, ...notReadBlocks(trainee)];
   return [
@@ -92,24 +99,31 @@ const notReadBlocks = ({ notRead }: GradedTrainee): readonly Block[] => [
 const right = (name: string): Column => ({ title: name, align: 'right' });
 const column = (name: string): Column => ({ title: name, align: 'left' });
 
-/** Weights are those of what could be judged. */
-function markTable({ criteria }: Mark): Block {
-  const whole = criteria.reduce((sum, { weight, share }) => sum + (share === null ? 0 : weight), 0);
+/** Weights are those of what could be judged, and marks are counted in them: both add up as they are printed. */
+function markTable({ criteria, share: reached }: Mark): Block {
+  const judged = criteria.flatMap(({ criterion, weight, share }) =>
+    share === null || weight === 0 ? [] : [{ criterion, weight, share }],
+  );
+  const whole = judged.reduce((sum, { weight }) => sum + weight, 0);
+  const weights = wholePercents(
+    judged.map(({ weight }) => (100 * weight) / whole),
+    100,
+  );
+  const marks = wholePercents(
+    judged.map(({ share }, i) => (weights[i] ?? 0) * share),
+    100 * reached,
+  );
+  const percent = (value: number | undefined): Cell => cell(`${value ?? 0} %`);
   return {
     kind: 'table',
     columns: [column('criterion'), right('weight'), right('reached'), right('marks')],
     rows: criteria
       .filter(({ weight }) => weight > 0)
-      .map(({ criterion, weight, share }): readonly Cell[] => {
+      .map(({ criterion, share }): readonly Cell[] => {
         const name = cell(criterionNames[criterion]);
         if (share === null) return [name, cell('–'), cell('–'), cell('–')];
-        const part = whole === 0 ? 0 : weight / whole;
-        return [
-          name,
-          cell(percentText(part)),
-          cell(percentText(share)),
-          cell(percentText(part * share)),
-        ];
+        const at = judged.findIndex((one) => one.criterion === criterion);
+        return [name, percent(weights[at]), cell(percentText(share)), percent(marks[at])];
       }),
   };
 }
@@ -131,10 +145,10 @@ function panelTable(grade: Grade, { reference }: GradedClass, { unit, verbose }:
       { ...right('n'), said: 'points' },
       film('mean'),
       film('reference'),
-      film('differs'),
+      { ...film('differs'), leads: true },
       right('z'),
       ...(verbose ? [right('ζ'), right('E_n')] : []),
-      column('verdict'),
+      { ...column('verdict'), leads: true },
     ],
     rows: [...reference.panels.values()].map((panel) => {
       const score = grade.scores.find((one) => one.panel.id === panel.panel.id);
@@ -171,32 +185,46 @@ function panelRow(score: PanelScore, unit: LengthUnit, verbose: boolean): readon
   ];
 }
 
-function carBlocks({ bias, agreement, repeatability }: Grade, unit: LengthUnit): readonly Block[] {
-  const signed = (value: number): string => signedText(value, unit);
-  const [car, limits] = [
-    bias === null
-      ? []
-      : [
-          `over the whole car you read ${signed(bias.mean)} ${unitName(unit)} from the reference (95 %: ${signed(bias.low)} to ${signed(bias.high)}).`,
-        ],
-    agreement === null
-      ? []
-      : [
-          `Limits of agreement: 95 % of panels from ${signed(agreement.limits[0])} to ${signed(agreement.limits[1])} ${unitName(unit)} of it (each limit known to ± ${thicknessText((agreement.upperInterval[1] - agreement.upperInterval[0]) / 2, unit)}).`,
-        ],
-  ];
-  const repeats =
-    repeatability === null
-      ? []
-      : [
-          tell(
-            says`Repeats differ by ${um(repeatability.sd, 2)} (SD, ${figure(repeatability.dof)} degrees of freedom; up to ${bare(repeatability.allowed, 2)} is usual).`,
-            unit,
-          ),
-        ];
-  const text = [...car, ...limits, ...repeats].join(' ');
-  return text === '' ? [] : [paragraph('Agreement', text)];
+function carBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {
+  const text = [...carText(grade, unit), ...limitsText(grade, unit), ...repeatsText(grade, unit)];
+  return text.length === 0 ? [] : [paragraph('Agreement', text.join(' '))];
 }
+
+function carText({ bias }: Grade, unit: LengthUnit): readonly string[] {
+  if (bias === null) return [];
+  const [mean, low, high] = [bias.mean, bias.low, bias.high].map((one) => signedText(one, unit));
+  return [
+    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); single panels far off hardly count in that.`,
+  ];
+}
+
+/** With the panels that they leave out; of too few that are left there are none. */
+function limitsText({ agreement, slipped, scores }: Grade, unit: LengthUnit): readonly string[] {
+  const names = together(slipped.map(({ name }) => name));
+  if (agreement === null) {
+    return slipped.length === 0
+      ? []
+      : [
+          `No limits of agreement: a slip puts ${slipped.length} of ${counted(scores.length, 'panel')} off (${names}), and how well the car is read shows once it is mended.`,
+        ];
+  }
+  const [low, high] = agreement.limits.map((limit) => signedText(limit, unit));
+  const known = (agreement.upperInterval[1] - agreement.upperInterval[0]) / 2;
+  const without = slipped.length === 0 ? '' : `, without ${names}, which a slip puts off`;
+  return [
+    `Limits of agreement: 95 % of panels from ${low} to ${high} ${unitName(unit)} of it${without} (each limit known to ± ${thicknessText(known, unit)}).`,
+  ];
+}
+
+const repeatsText = ({ repeatability }: Grade, unit: LengthUnit): readonly string[] =>
+  repeatability === null
+    ? []
+    : [
+        tell(
+          says`Repeats differ by ${um(repeatability.sd, 2)} (SD, ${figure(repeatability.dof)} degrees of freedom; up to ${bare(repeatability.allowed, 2)} is usual).`,
+          unit,
+        ),
+      ];
 
 function foundBlocks({ lowSpots, repairs }: Grade): readonly Block[] {
   const parts = [...foundPart('low spots', lowSpots), ...foundPart('repaired panels', repairs)];

@@ -4,6 +4,9 @@ import { thicknessText } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { Found } from '../../training/found.ts';
+import type { Grade } from '../../training/grade-trainee.ts';
+import type { VerdictGround } from '../../training/overall-verdict.ts';
+import { together } from '../../training/reasons.ts';
 import type { ScoreVerdict } from '../../training/scores.ts';
 import type { Criterion } from '../../training/training-model.ts';
 
@@ -29,6 +32,25 @@ export function signedText(value: number, unit: LengthUnit, digits = 1): string 
 export const scoreText = (z: number, digits = 1): string => shown(z, digits).replace('-', '−');
 
 export const foundText = ({ found, of }: Found): string => (of === 0 ? '–' : `${found}/${of}`);
+
+const GROUNDS: Readonly<Record<VerdictGround, string>> = {
+  'panels-off': 'two panels or more are off',
+  'car-off': 'the whole car is off',
+  'under-pass-mark': 'the mark is under the pass mark',
+  'one-panel-off': 'one panel is off',
+  'panels-doubtful': 'two panels or more are questionable',
+  'car-doubtful': 'the whole car is off by a questionable amount',
+  slip: 'there is a blunder in the readings',
+  'repair-missed': 'a repair was missed',
+  'panels-unread': 'two panels or more were not read',
+  'half-unread': 'half of the car was not read',
+};
+
+/** `questionable, as one panel is off`; of a satisfactory survey the word alone. */
+export const becauseText = ({ verdict, grounds }: Pick<Grade, 'verdict' | 'grounds'>): string =>
+  grounds.length === 0
+    ? verdict
+    : `${verdict}, as ${together(grounds.map((ground) => GROUNDS[ground]))}`;
 
 export const criterionNames: Readonly<Record<Criterion, string>> = {
   accuracy: 'panels near the reference',

@@ -15,7 +15,10 @@ import type { Entry } from './grade-hand-in.ts';
 import type { GradedClass, GradeFilesRequest } from './grade-request.ts';
 
 export type Surveyed = { readonly entry: Entry; readonly survey: GradedSurvey };
-export type GradedSurveys = Pick<GradedClass, 'reference' | 'sigmaPt' | 'view' | 'copied'> & {
+export type GradedSurveys = Pick<
+  GradedClass,
+  'reference' | 'sigmaPt' | 'view' | 'copied' | 'leftOut'
+> & {
   readonly grades: ReadonlyMap<Entry, Grade>;
 };
 
@@ -80,7 +83,11 @@ export function gradeSurveys(
     apart: { sd: apart, usual },
   }));
   return {
-    value: { reference, sigmaPt, grades, view, copied: [...copied, ...alike] },
+    value: {
+      ...{ reference, sigmaPt, grades, view },
+      copied: [...copied, ...alike],
+      leftOut: view.leftOut.map(({ survey, why }) => ({ trainee: nameOf(survey), why })),
+    },
     diagnostics: [],
   };
 }

@@ -19,6 +19,7 @@ import {
 } from './grade-anonymous.ts';
 import type { GradeBase } from './grade-base.ts';
 import { foldedName, type HandedIn, readSurveys } from './grade-readings.ts';
+import { isExpertsOwn, isSameFile, referenceAgain } from './grade-reference-again.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
 
 export type Entry = {
@@ -48,16 +49,19 @@ type Unnamed = Pick<Entry, 'file' | 'handedIn' | 'notRead'> & { readonly given: 
 export function handIn(
   request: GradeFilesRequest,
   files: readonly LoadedFile[],
-  { read, vehicle }: GradeBase,
+  { read, vehicle, expert }: GradeBase,
 ): Outcome<HandIn> {
-  const reads = files.map((file, i) => ({
-    given: fileStem(request.trainees[i]?.name ?? file.name),
+  const [again, own] = parted(files, (file) => isSameFile(file, request.reference));
+  if (own.length === 0)
+    return { diagnostics: [...again.map(({ name }) => referenceAgain(name)), nobodyLeft()] };
+  const reads = own.map((file) => ({
+    given: fileStem(request.trainees[files.indexOf(file)]?.name ?? file.name),
     file: file.name,
     ...readSurveys(file, read, vehicle),
   }));
   const said = reads.flatMap(({ diagnostics }) => diagnostics);
   if (reads.every(({ value }) => value === undefined)) return { diagnostics: said };
-  const unnamed = reads.flatMap(({ given, file, value, diagnostics }): readonly Unnamed[] =>
+  const all = reads.flatMap(({ given, file, value, diagnostics }): readonly Unnamed[] =>
     value === undefined
       ? [{ given, file, handedIn: null, notRead: diagnostics }]
       : value.surveys.map((survey) => ({
@@ -68,6 +72,13 @@ export function handIn(
           notRead: [],
         })),
   );
+  const [copies, unnamed] = parted(
+    all,
+    ({ handedIn }) => handedIn !== null && isExpertsOwn(handedIn, expert),
+  );
+  const reference = [...again.map(({ name }) => name), ...copies.map(({ file }) => file)];
+  if (unnamed.length === 0)
+    return { diagnostics: [...reference.map(referenceAgain), nobodyLeft()] };
   const names = namesOf(unnamed, request.anonymous);
   const gauges = byTrainee(request, unnamed);
   const asked = askedFor(request.trainee, names);
@@ -85,6 +96,7 @@ export function handIn(
   const diagnostics = [
     ...gauges.diagnostics,
     ...asked.diagnostics,
+    ...reference.map(referenceAgain),
     ...said.map(asWarning).map(hide),
     ...entries.flatMap(notReadTold),
     ...attemptsTold(entries, unnamed),
@@ -97,6 +109,19 @@ export function handIn(
   );
   return { value: { entries, inputs, asked: asked.value ?? null, hidden }, diagnostics };
 }
+
+const parted = <One>(
+  all: readonly One[],
+  isFirst: (one: One) => boolean,
+): readonly [readonly One[], readonly One[]] => [
+  all.filter(isFirst),
+  all.filter((one) => !isFirst(one)),
+];
+
+const nobodyLeft = (): Diagnostic =>
+  error('usage-missing-input', 'no file of a trainee is named beside the reference', {
+    hint: 'name the reference first and the files of trainees after it, or add --consensus',
+  });
 
 /** By name without case and spare blanks, what it is told as: its first spelling, or a number. */
 function namesOf(entries: readonly Unnamed[], anonymous: boolean): Names {

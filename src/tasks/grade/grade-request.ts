@@ -5,7 +5,7 @@ import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { Job, JobVehicle } from '../../formats/job.ts';
 import type { Placed } from '../../formats/placed.ts';
 import type { Rubric } from '../../formats/rubric.ts';
-import type { ClassView } from '../../training/class-view.ts';
+import type { ClassView, LeftOut } from '../../training/class-view.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { SigmaPt } from '../../training/panel-score.ts';
 import type { Reference } from '../../training/reference.ts';
@@ -72,6 +72,8 @@ export type GradedClass = {
   readonly trainees: readonly GradedTrainee[];
   readonly view: ClassView;
   readonly copied: readonly CopiedSurveys[];
+  /** Whose surveys the figures of panels and of the gauge leave out. */
+  readonly leftOut: readonly { readonly trainee: string; readonly why: LeftOut['why'] }[];
   /** Whose sheet is asked for. */
   readonly asked: string | null;
   readonly inputs: readonly ReadInput[];

@@ -95,7 +95,50 @@ describe('the page of a class of twelve', () => {
   });
 });
 
+describe('what the page says of the class', () => {
+  test('is of all surveys together where it counts conditions, and names who has the fewest right', () => {
+    const pairs = class_.trainees.flatMap(({ grade }) => grade?.conditions ?? []);
+    const alike = pairs.filter(([own, theirs]) => own === theirs).length;
+    expect(text).toContain(`Conditions: ${alike} of ${pairs.length} panels as the reference says`);
+  });
+  test('names whom the gauge R&R leaves out, and why', () => {
+    expect(text.replaceAll(/\s+/g, ' ')).toContain(
+      '(without student-10, with slips in the readings)',
+    );
+  });
+  test('gives the grounds of every verdict that is not satisfactory', () => {
+    for (const { name, grade } of class_.trainees) {
+      if (grade === null || grade.verdict === 'satisfactory') continue;
+      expect(text.replaceAll(/\s+/g, ' ')).toContain(`${name}: ${grade.verdict}, as `);
+    }
+  });
+});
+
 describe('sheets', () => {
+  test('say which panels their limits of agreement leave out', () => {
+    const sheetOf = (name: string): string => {
+      const one = class_.trainees.find((trainee) => trainee.name === name);
+      if (one === undefined) throw new Error(name);
+      return renderText(gradeSheet(one, class_, page), plain).replaceAll(/\s+/g, ' ');
+    };
+    expect(sheetOf('student-10')).toMatch(
+      /% of panels from .* of it, without .*, which a slip puts off/,
+    );
+    expect(sheetOf('student-1')).not.toContain('a slip');
+  });
+
+  test('have weights and marks that add up as they are printed', () => {
+    for (const one of class_.trainees) {
+      if (one.grade === null) continue;
+      const sheet = renderText(gradeSheet(one, class_, page), plain);
+      const rows = [...sheet.matchAll(/^[a-z ]+ +(\d+) % +\d+ % +(\d+) %$/gm)];
+      const added = (at: 1 | 2): number => rows.reduce((sum, row) => sum + Number(row[at]), 0);
+      expect(rows.length).toBeGreaterThan(2);
+      expect(added(1)).toBe(100);
+      expect(sheet).toContain(`, ${added(2)} %`);
+    }
+  });
+
   const sheets = class_.trainees.map((one) => gradeSheet(one, class_, page));
   test('name nobody but the one they are of', () => {
     sheets.forEach((sheet, k) => {
