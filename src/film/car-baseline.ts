@@ -4,20 +4,26 @@
  * A magnetic gauge reads zinc as paint, so panels over galvanised steel and over any other metal are not alike.
  * Their medians are brought to the kind that most of them are of, by the zinc that the model expects; a panel of the
  * other kind is held to a baseline higher or lower by that zinc, and less surely by what it varies between cars.
+ *
+ * Fewer panels than `baselinePanels` are held to what factories paint, where that is less.
  */
 import { median } from '../base/stats/summary.ts';
 import { add, type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineUncertainty } from './condition/compared-figures.ts';
 import { isStatedRepaint } from './condition/condition.ts';
-import type { FilmModel } from './film-model.ts';
+import { factoryFilm } from './factory-film.ts';
+import type { FilmModel, PanelFacts } from './film-model.ts';
 import { type GatheredPanel, isRead } from './gathered-panel.ts';
+import type { Panel } from './template/template.ts';
 import { zincOf } from './zinc.ts';
 
 export type Baseline = {
   readonly value: Micrometres;
   /** With what it is uncertain by; null where it would be one panel's own. */
   readonly uncertain: Uncertain<'µm'> | null;
+  /** What factories paint, where so few panels were read that a repaint among them could pass for the usual film. */
+  readonly from: 'panels' | 'factories';
 };
 
 export type CarBaseline = {
@@ -25,6 +31,8 @@ export type CarBaseline = {
   readonly other: Baseline;
   /** Whether most of the panels that make it are of galvanised steel. */
   readonly mostGalvanised: boolean;
+  /** Panels whose medians it is the middle of. */
+  readonly makers: readonly Panel[];
 };
 
 /** Null without a panel that could make it. */
@@ -43,11 +51,30 @@ export function carBaseline(
   const own = {
     value: micrometres(median(medians)),
     uncertain: baselineUncertainty(medians, model.measurement),
-  };
+    from: 'panels',
+  } as const;
   const other = ofOtherKind(medians, mostGalvanised ? -1 : 1, model);
-  return mostGalvanised
-    ? { galvanised: own, other, mostGalvanised }
-    : { galvanised: other, other: own, mostGalvanised };
+  const kinds = mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own };
+  const held =
+    makers.length < model.conditions.baselinePanels ? ofFew(kinds, makers, model) : kinds;
+  return { ...held, mostGalvanised, makers: makers.map(({ panel }) => panel) };
+}
+
+type Kinds = Pick<CarBaseline, 'galvanised' | 'other'>;
+
+/**
+ * A repaint among few panels would pass for the usual film of the car: they are held to what factories paint where
+ * that is less.
+ */
+function ofFew(kinds: Kinds, [first]: readonly Maker[], { layers }: FilmModel): Kinds {
+  if (first === undefined) return kinds;
+  const lower = (kind: Baseline, galvanised: boolean): Baseline => {
+    const film = factoryFilm({ ...first.facts, galvanised }, layers);
+    return film.value < kind.value
+      ? { value: film.value, uncertain: film, from: 'factories' }
+      : kind;
+  };
+  return { galvanised: lower(kinds.galvanised, true), other: lower(kinds.other, false) };
 }
 
 /** What a panel of a kind is held to. */
@@ -57,18 +84,24 @@ export const baselineFor = (
 ): Baseline | null => (car === null ? null : galvanised ? car.galvanised : car.other);
 
 /** Of most of the panels that make it. */
-export const usualBaseline = (car: CarBaseline | null): Micrometres | null =>
-  car === null ? null : (car.mostGalvanised ? car.galvanised : car.other).value;
+export const usualBaseline = (car: CarBaseline | null): Baseline | null =>
+  car === null ? null : car.mostGalvanised ? car.galvanised : car.other;
 
-function makerOf(
-  panel: GatheredPanel,
-  refinished: Micrometres,
-): readonly { readonly film: Micrometres; readonly galvanised: boolean }[] {
+type Maker = {
+  readonly panel: Panel;
+  readonly film: Micrometres;
+  readonly facts: PanelFacts;
+  readonly galvanised: boolean;
+};
+
+function makerOf(panel: GatheredPanel, refinished: Micrometres): readonly Maker[] {
   const { facts, statistics } = panel;
   // Under film or wrap the gauge reads that too; of what was painted again the factory's film is no part.
   if (!isRead(panel) || facts.covered || isStatedRepaint(facts) || statistics === null) return [];
   const film = statistics.median;
-  return film > refinished ? [] : [{ film, galvanised: facts.galvanised }];
+  return film > refinished
+    ? []
+    : [{ panel: panel.panel, film, facts, galvanised: facts.galvanised }];
 }
 
 /** The same panels as if they had zinc under the paint (1), or had none (−1). */
@@ -87,5 +120,6 @@ function ofOtherKind(
   return {
     value: micrometres(median(shifted)),
     uncertain: held === null ? null : add(held, zinc),
+    from: 'panels',
   };
 }

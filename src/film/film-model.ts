@@ -54,6 +54,8 @@ export type FilmModel = {
     readonly refinishedAbove: Micrometres;
     readonly refinishedAboveShare: number;
     readonly cutBack: Micrometres;
+    /** Panels that make a baseline; what fewer are held to besides is the film that factories paint. */
+    readonly baselinePanels: number;
     readonly mirror: Micrometres;
     readonly mirrorShare: number;
     /** A condition is near its line where the truth lies on the other side with more than this chance. */

@@ -7,7 +7,9 @@ import type { KeyingSlip } from './condition/keying-slips.ts';
 import type { FlagRule } from './condition/outlying-points.ts';
 import type { PanelFacts } from './film-model.ts';
 import type { SurveyAdvice } from './help/survey-advice.ts';
-import type { Limit, PanelFilm, TopcoatCase } from './limits/removal-limits.ts';
+import type { Limit } from './limits/limit.ts';
+import type { TopcoatCase } from './limits/topcoat-cases.ts';
+import type { PanelFilm } from './panel-film.ts';
 import type { PanelPoint } from './panel-points.ts';
 import type { OwnSpread, SpreadPrior } from './spread.ts';
 import type { Panel, VehicleTemplate } from './template/template.ts';
@@ -50,6 +52,7 @@ export type PanelSurvey = {
   /** The topcoat that binds, of those the panel may carry. */
   readonly topcoat: TopcoatCase | null;
   readonly limits: readonly Limit[];
+  /** Of a panel near its line what may go whichever side it lies on: the figure to work to. */
   readonly budget: Micrometres;
   readonly boundBy: Limit;
   readonly totalFloor: Micrometres;
@@ -83,6 +86,10 @@ export type Survey = {
   readonly panels: readonly PanelSurvey[];
   /** Median of the panel medians among metal panels under the refinish mark; null without any. */
   readonly baseline: Micrometres | null;
+  /** The same with what it is uncertain by; null where it would be one panel's own. */
+  readonly baselineUncertain: Uncertain<'µm'> | null;
+  /** Panels whose medians the baseline is the middle of; none where it is what factories paint. */
+  readonly baselineMakers: readonly Panel[];
   /** What the panels of factory film say together of the spread over a panel. */
   readonly spreadPrior: SpreadPrior;
   readonly notes: readonly Remark[];

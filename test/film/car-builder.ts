@@ -101,6 +101,10 @@ export function panelOf(survey: Survey, id: string): PanelSurvey {
   return found;
 }
 
+/** What may go from a panel near its line if its word holds; from any other what may go. */
+export const ifWordHolds = ({ budget, otherSide }: PanelSurvey): number =>
+  otherSide?.ifWordHolds ?? budget;
+
 const SOUND = ['sound-a', 'sound-b', 'sound-c', 'sound-d'] as const;
 
 /** A panel under test among four sound ones read at 112. */

@@ -110,7 +110,7 @@ survey <- function(file) {
     c_sd <- sqrt(A * (1 - g) + Z95^2 * v / (2 * nu))
     limits <- c(
       clear = clear_allowance(c_mean, c_sd, 22.3),
-      life = (12.7 - 4) * exp(-Z95 * LOG_SD),
+      life = max(0, 12.7 - 4 - (if (m < baseline - 12) baseline - m else 0)) * exp(-Z95 * LOG_SD),
       total = max(0, min(x) - 80) * exp(-Z95 * LOG_SD))
     c(found, clear_mean_um = c_mean, clear_sd_um = c_sd, budget_um = min(limits),
       bound_by = names(which.min(limits)))

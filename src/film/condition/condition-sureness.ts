@@ -13,6 +13,7 @@
  * or nobody read is no matter of a line.
  */
 import type { Micrometres } from '../../base/units.ts';
+import type { Limit } from '../limits/limit.ts';
 import { type Condition, PRECEDENCE } from './condition.ts';
 import type { ConditionTest } from './condition-tests.ts';
 import { firmest, type LineComparison, nearest } from './line-comparison.ts';
@@ -32,6 +33,10 @@ export type OtherSide = {
   readonly condition: Condition;
   /** What might go then; null of a panel that would be in two zones, or no more in two: each has limits of its own. */
   readonly budget: Micrometres | null;
+  /** The limit that allows as much then; null where there is no one budget. */
+  readonly boundBy: Limit | null;
+  /** What might go if its word holds. */
+  readonly ifWordHolds: Micrometres;
   /** Where less may go then: what may go at the risk that is taken over both sides together. */
   readonly overBoth: OverBoth | null;
 };
@@ -39,8 +44,13 @@ export type OtherSide = {
 export type OverBoth = {
   /** Largest median removal that keeps to the risk. */
   readonly workTo: Micrometres;
-  /** Risk of taking all that may go if the word holds. */
+  /** Risk of taking all that might go if the word holds. */
   readonly riskOfBudget: number;
+  /** Risk of taking `workTo`: what is broken there even with nothing taken is in it. */
+  readonly riskLeft: number;
+  /** The same if the word holds, and on the other side. */
+  readonly riskHere: number;
+  readonly riskThere: number;
 };
 
 /** The first word for a panel, and those beside it. */

@@ -3,7 +3,7 @@ import { add, exactly, multiply, type Uncertain } from '../../base/uncertainty.t
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { GaugeScatter } from '../help/panel-uncertainty.ts';
-import type { PanelFilm } from '../limits/removal-limits.ts';
+import type { PanelFilm } from '../panel-film.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import type { Spread } from '../spread.ts';
 import type { ThinnestCredible } from '../thinnest-credible.ts';

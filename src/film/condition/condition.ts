@@ -56,7 +56,7 @@ export function filmFindings(
     findings.push(
       finding(
         'cut-back',
-        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: likely cut before`,
+        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: cut back or painted thin`,
         mean,
       ),
     );

@@ -54,17 +54,26 @@ type Held = Pick<LineComparison, 'compared' | 'condition' | 'side'> & {
   readonly baseline?: Micrometres | null;
 };
 
-export function compareWithLine({ figure, line, baseline = null, ...held }: Held): LineComparison {
+export function compareWithLine({
+  compared,
+  condition,
+  side,
+  figure,
+  line,
+  baseline = null,
+}: Held): LineComparison {
   const difference = subtract(figure, line);
   const standard = standardUncertainty(difference);
   const dof = effectiveDegreesOfFreedom(difference, standard);
   return {
-    ...held,
+    compared,
+    condition,
+    side,
     figure: figure.value,
     line: line.value,
     baseline,
     difference,
-    isBeyond: held.side === 'over' ? difference.value > 0 : difference.value < 0,
+    isBeyond: side === 'over' ? difference.value > 0 : difference.value < 0,
     standard: standard as Micrometres,
     dof,
     otherSide: chanceOfOtherSide(Math.abs(difference.value), standard, dof),

@@ -2,6 +2,7 @@ import { type Remark, remark } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
+import { isFactoryFilm } from './condition.ts';
 
 /**
  * Panels that face each other and differ: worth a second look on either side.
@@ -18,6 +19,8 @@ export function mirrorNotes(
     const right = left.panel.mirror === null ? undefined : byId.get(left.panel.mirror);
     if (right === undefined || left.panel.id > right.panel.id) return [];
     if (left.film === null || right.film === null) return [];
+    // Of repaint and filler it is said already.
+    if (![left, right].every(({ condition }) => isFactoryFilm(condition))) return [];
     // What its zones read says more of a mixed panel than its mean does.
     if (left.zones.length + right.zones.length > 0) return [];
     const difference = Math.abs(left.film.mean - right.film.mean);

@@ -1,18 +1,22 @@
 /**
- * What a panel near its line would be if the comparison that its word hangs on came out otherwise, and how much might
- * go then, and over both sides together. Everything else is as it was read; film that would be thin is held to have a point at the floor of the
- * total, film that would be cut back a mean on the line of that word, as it would be that or less.
+ * What a panel near its line would be if the comparison that its word hangs on came out otherwise, how much might
+ * go then, and how much over both sides together. Everything else is as it was read; film that would be thin is held
+ * to have a point at the floor of the total, film that would be cut back a mean on the line of that word, as it
+ * would be that or less.
  */
 import { micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
-import { type AllowanceCase, allowance } from '../limits/allowance.ts';
-import type { PanelFilm, RemovalTerms } from '../limits/removal-limits.ts';
+import { type AllowanceCase, unsaidAllowance } from '../limits/allowance.ts';
+import { bindingLimit, inWords } from '../limits/limit.ts';
+import type { RemovalTerms } from '../limits/removal-limits.ts';
+import type { PanelFilm } from '../panel-film.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Condition, PRECEDENCE } from './condition.ts';
 import type { ConditionSureness, OtherSide } from './condition-sureness.ts';
 import { overBothSides } from './over-both-sides.ts';
 
-type Judged = Omit<PanelSurvey, 'otherSide'>;
+/** A panel with what may go if its word holds. */
+export type Judged = Omit<PanelSurvey, 'otherSide'>;
 
 /** Null where no figure decides the word, or none comes near. */
 export function otherSideOf(
@@ -24,18 +28,22 @@ export function otherSideOf(
   if (sureness?.sure !== 'near' || film === null) return null;
   const conditions = otherConditions(panel, sureness.deciding);
   const [condition] = conditions;
-  if (zones.length > 0 || condition === 'mixed') return { condition, budget: null, overBoth: null };
-  const there = allowance(onTheOtherSide(panel, sureness.deciding, film), terms, model);
+  const ifWordHolds = panel.budget;
+  if (zones.length > 0 || condition === 'mixed') {
+    return { condition, budget: null, boundBy: null, ifWordHolds, overBoth: null };
+  }
+  const there = unsaidAllowance(onTheOtherSide(panel, sureness.deciding, film), terms, model);
   const overBoth =
-    there.budget < panel.budget
+    there.budget < ifWordHolds
       ? overBothSides(panel, there, sureness.deciding.otherSide, terms)
       : null;
-  return { condition, budget: there.budget, overBoth };
+  const boundBy = inWords(bindingLimit(there.limits));
+  return { condition, budget: there.budget, boundBy, ifWordHolds, overBoth };
 }
 
 /** The panel's film as it would be there. */
 export function onTheOtherSide(
-  panel: Judged,
+  panel: Pick<Judged, 'facts' | 'baseline' | 'totalFloor' | 'condition' | 'also'>,
   deciding: ConditionSureness['deciding'],
   film: PanelFilm,
 ): AllowanceCase {
@@ -55,7 +63,7 @@ export function onTheOtherSide(
 
 /** Strongest first. */
 function otherConditions(
-  { condition, also }: Judged,
+  { condition, also }: Pick<Judged, 'condition' | 'also'>,
   { condition: beyond, isBeyond }: ConditionSureness['deciding'],
 ): readonly [Condition, ...Condition[]] {
   const now = [condition, ...also].filter((one) => one !== beyond && one !== 'original');

@@ -1,9 +1,11 @@
 /** Everything that a panel's survey rests on, taken apart: what its page of reasons is told from. */
 import type { FilmModel } from '../film-model.ts';
 import { type AllowanceSteps, allowanceSteps } from '../limits/allowance-steps.ts';
-import type { Limit, RemovalTerms, TopcoatCase } from '../limits/removal-limits.ts';
+import type { Limit } from '../limits/limit.ts';
+import type { RemovalTerms } from '../limits/removal-limits.ts';
 import { clearRisk } from '../limits/removal-risk.ts';
 import { type ClearChain, clearChain } from '../limits/thin-clear.ts';
+import type { TopcoatCase } from '../limits/topcoat-cases.ts';
 import { type DoubtPart, doubtAboutWhatIsLeft } from '../limits/variance-of-left.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { distributionFree, type ThinnestCredible, thinnestCredible } from '../thinnest-credible.ts';

@@ -1,4 +1,5 @@
 import { type Remark, remark } from '../../base/remark.ts';
+import type { Minutes } from '../../base/units.ts';
 import {
   type Condition,
   isFactoryFilm,
@@ -9,8 +10,8 @@ import type { FilmModel, PanelFacts } from '../film-model.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import type { Panel } from '../template/template.ts';
 
-/** Something to do, with the further points to read where it is that. */
-export type SurveyAdvice = Remark & { readonly points?: number };
+/** Something to do, with the further points to read where it is that, and the time it takes. */
+export type SurveyAdvice = Remark & { readonly points?: number; readonly time?: Minutes };
 
 type Measured = { readonly panel: Panel; readonly points: readonly PanelPoint[] };
 
@@ -79,6 +80,6 @@ function filmAdvice(condition: Condition, facts: PanelFacts): readonly SurveyAdv
     // Where the job says so, it says it of the whole panel.
     ...(isStatedRepaint(facts)
       ? []
-      : [remark('repair-edge', 'find the edge of the repair with closer points')]),
+      : [remark('repair-edge', 'closer points find the edge of the repair')]),
   ];
 }

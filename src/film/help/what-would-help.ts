@@ -1,18 +1,24 @@
 /**
- * What would let more come off a panel at the same risk: each thing that could still be learned, and the
- * budget that it would free if it comes out as expected.
+ * What would let more come off a panel at the same risk: each thing that could still be learned by itself, and how
+ * much more might go if it comes out as expected. All limits are kept, so that a gain ends at the next of them.
  *
- * Computed by assessing the panel again with that one thing known, never from a table. A gain below a
- * hundredth of a micrometre is none; only what a checked gauge would gain is told however little it is, as that
- * is asked first and thought to be more.
+ * Computed by assessing the panel again with that one thing known, never from a table; a panel near its line is held to
+ * both sides of it again. A gain that would be written as nought is none; only what a checked gauge would gain is told
+ * however little it is, as that is asked first and thought to be more.
  */
 import { type Micrometres, type Minutes, micrometres } from '../../base/units.ts';
 import { isFactoryFilm } from '../condition/condition.ts';
+import type { LineComparison } from '../condition/line-comparison.ts';
+import { onTheOtherSide } from '../condition/other-side.ts';
+import { overBothSides } from '../condition/over-both-sides.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
-import { allowedBudget } from '../limits/allowance.ts';
-import type { PanelFilm, RemovalTerms, TopcoatCase } from '../limits/removal-limits.ts';
+import { unsaidAllowance } from '../limits/allowance.ts';
+import type { RemovalTerms } from '../limits/removal-limits.ts';
+import type { TopcoatCase } from '../limits/topcoat-cases.ts';
 import { doubtAboutWhatIsLeft } from '../limits/variance-of-left.ts';
+import type { PanelFilm } from '../panel-film.ts';
 import type { PanelSurvey } from '../survey.ts';
+import { chanceAfter, chanceWithExactGauge } from './measured-again.ts';
 
 export type HelpCode = 'history' | 'clear' | 'test-spot' | 'zinc' | 'points' | 'gauge';
 
@@ -38,109 +44,184 @@ export type HelpTerms = {
   readonly gaugeKnown: boolean;
 };
 
+/** A panel of factory film that was read. */
+type ReadPanel = PanelSurvey & { readonly film: PanelFilm; readonly topcoat: TopcoatCase };
+
+/** One thing more known of a panel. */
+type Known = {
+  readonly facts?: Partial<PanelFacts>;
+  readonly film?: PanelFilm;
+  readonly terms?: Partial<RemovalTerms>;
+  /** Chance that a panel near its line lies on the other side. */
+  readonly chance?: (deciding: LineComparison) => number;
+};
+
 /** Ordered by gain. Nothing for panels of which the total says nothing, or that are left alone anyway. */
 export function whatWouldHelp(
   panel: PanelSurvey,
   terms: HelpTerms,
   model: FilmModel,
 ): readonly Help[] {
-  const { film, facts } = panel;
-  const conditions = [panel.condition, ...panel.also];
-  if (film === null || panel.topcoat === null || !conditions.every(isFactoryFilm)) return [];
-  const { removal, zincKnown, gaugeKnown } = terms;
-  const budget = (known: Known): Micrometres =>
-    allowedBudget(
-      {
-        film: known.film ?? film,
-        facts: { ...facts, ...known.facts },
-        points: (known.film ?? film).count,
-        conditions,
-        baseline: panel.baseline,
-      },
-      { ...removal, ...known.terms },
-      model,
-    );
-  const { pointTime, clearTime, testSpotTime } = model.measuring;
-  const help = (
-    code: HelpCode,
-    known: Known,
-    time: Minutes | null,
-    points: number | null = null,
-  ) => ({
-    code,
-    gain: micrometres(budget(known) - panel.budget),
-    time,
-    points,
-  });
-  const all: readonly Help[] = [
-    ...(facts.taken === null ? [help('history', { facts: { taken: micrometres(0) } }, null)] : []),
-    // The expected value of a clear that somebody reads is that of today; only the doubt about it goes.
-    ...(facts.clear === null
-      ? [
-          help(
-            'clear',
-            {
-              facts: {
-                clear: {
-                  mean: panel.topcoat.meanClear.mean,
-                  sd: model.stated.clearSd,
-                  of: 'panel',
-                },
-              },
-            },
-            clearTime,
-          ),
-        ]
-      : []),
-    ...(terms.logSdAfterSpot < removal.logSd
-      ? [help('test-spot', { terms: { logSd: terms.logSdAfterSpot } }, testSpotTime)]
-      : []),
-    ...(zincKnown || facts.galvanised || panel.panel.substrate !== 'steel'
-      ? []
-      : [help('zinc', { facts: { galvanised: true } }, null)]),
-    ...nextCount(film.count, model).map((count) =>
-      help(
-        'points',
-        { film: withPoints(film, count) },
-        times(pointTime, count - film.count),
-        count,
-      ),
-    ),
+  if (!isReadFactoryFilm(panel)) return [];
+  const gainOf = (known: Known): Micrometres =>
+    micrometres(budgetWith(known, panel, terms.removal, model) - panel.budget);
+  const all = [
+    ...historyHelp(panel, gainOf),
+    ...clearHelp(panel, gainOf, terms, model),
+    ...spotHelp(gainOf, terms, model),
+    ...zincHelp(panel, gainOf, terms),
+    ...pointsHelp(panel, gainOf, model),
   ].filter(({ gain }) => Math.abs(gain) >= LEAST_GAIN);
-  const exact = { film: { ...film, calibration: micrometres(0) } };
-  const gauge =
-    gaugeKnown || panel.budget === 0
-      ? []
-      : [
-          {
-            code: 'gauge' as const,
-            // The other limits know nothing of it.
-            gain: micrometres(panel.boundBy.code === 'clear' ? budget(exact) - panel.budget : 0),
-            time: null,
-            points: null,
-            doubtShare: gaugeShare(panel.topcoat, panel.budget, removal, model),
-          },
-        ];
-  return [...all, ...gauge].sort((a, b) => b.gain - a.gain);
+  return [...all, ...gaugeHelp(panel, gainOf, terms, model)].sort((a, b) => b.gain - a.gain);
 }
 
-function gaugeShare(
-  topcoat: TopcoatCase,
-  budget: Micrometres,
-  { logSd }: RemovalTerms,
+/** Less is written as nought. */
+const LEAST_GAIN = 0.005;
+
+const isReadFactoryFilm = (panel: PanelSurvey): panel is ReadPanel =>
+  panel.film !== null &&
+  panel.topcoat !== null &&
+  [panel.condition, ...panel.also].every(isFactoryFilm);
+
+/** What might go with one thing more known, on both sides of the line that a panel is near. */
+function budgetWith(
+  known: Known,
+  panel: ReadPanel,
+  removal: RemovalTerms,
   model: FilmModel,
-): number {
-  const doubt = doubtAboutWhatIsLeft(topcoat, { median: budget, logSd }, model.topcoat);
-  return doubt.find(({ source }) => source === 'gauge')?.share ?? 0;
+): Micrometres {
+  const film = known.film ?? panel.film;
+  const facts = { ...panel.facts, ...known.facts };
+  const terms = { ...removal, ...known.terms };
+  const conditions = [panel.condition, ...panel.also];
+  const { sureness, otherSide, baseline } = panel;
+  const here = unsaidAllowance(
+    { film, facts, points: film.count, conditions, baseline },
+    terms,
+    model,
+  );
+  if (sureness === null || otherSide === null || otherSide.overBoth === null) return here.budget;
+  const { deciding } = sureness;
+  const there = unsaidAllowance(onTheOtherSide({ ...panel, facts }, deciding, film), terms, model);
+  if (there.budget >= here.budget) return here.budget;
+  const chance = known.chance?.(deciding) ?? deciding.otherSide;
+  return overBothSides(here, there, chance, terms).workTo;
 }
 
-const LEAST_GAIN = 0.01;
+type GainOf = (known: Known) => Micrometres;
 
-type Known = {
-  readonly facts?: Partial<PanelFacts>;
-  readonly film?: PanelFilm;
-  readonly terms?: Partial<RemovalTerms>;
-};
+const historyHelp = ({ facts }: ReadPanel, gainOf: GainOf): readonly Help[] =>
+  facts.taken === null
+    ? [
+        {
+          code: 'history',
+          gain: gainOf({ facts: { taken: micrometres(0) } }),
+          time: null,
+          points: null,
+        },
+      ]
+    : [];
+
+/** The expected value of a clear that somebody reads is that of today; only the doubt about it goes. */
+function clearHelp(
+  panel: ReadPanel,
+  gainOf: GainOf,
+  { removal }: HelpTerms,
+  model: FilmModel,
+): readonly Help[] {
+  if (panel.facts.clear !== null) return [];
+  const mean = expectedClear(panel, removal, model);
+  const clear = { mean, sd: model.stated.clearSd, of: 'panel' } as const;
+  return [
+    {
+      code: 'clear',
+      gain: gainOf({ facts: { clear } }),
+      time: model.measuring.clearTime,
+      points: null,
+    },
+  ];
+}
+
+/** Over both sides of the line that a panel is near, by the chance of either. */
+function expectedClear(panel: ReadPanel, removal: RemovalTerms, model: FilmModel): Micrometres {
+  const { topcoat, sureness, otherSide, film } = panel;
+  const here = topcoat.meanClear.mean;
+  if (sureness === null || otherSide === null || otherSide.overBoth === null) return here;
+  const { deciding } = sureness;
+  const there = unsaidAllowance(onTheOtherSide(panel, deciding, film), removal, model).topcoat;
+  const other = there?.meanClear.mean ?? here;
+  return micrometres(here + deciding.otherSide * (other - here));
+}
+
+const spotHelp = (
+  gainOf: GainOf,
+  { removal, logSdAfterSpot }: HelpTerms,
+  { measuring }: FilmModel,
+): readonly Help[] =>
+  logSdAfterSpot < removal.logSd
+    ? [
+        {
+          code: 'test-spot',
+          gain: gainOf({ terms: { logSd: logSdAfterSpot } }),
+          time: measuring.testSpotTime,
+          points: null,
+        },
+      ]
+    : [];
+
+const zincHelp = (
+  { facts, panel }: ReadPanel,
+  gainOf: GainOf,
+  { zincKnown }: HelpTerms,
+): readonly Help[] =>
+  zincKnown || facts.galvanised || panel.substrate !== 'steel'
+    ? []
+    : [{ code: 'zinc', gain: gainOf({ facts: { galvanised: true } }), time: null, points: null }];
+
+function pointsHelp(
+  { film, points }: ReadPanel,
+  gainOf: GainOf,
+  model: FilmModel,
+): readonly Help[] {
+  return nextCount(film.count, model).map((count) => ({
+    code: 'points',
+    gain: gainOf({
+      film: withPoints(film, count),
+      chance: (deciding) =>
+        chanceAfter(deciding, points, { count, checked: false }) ?? deciding.otherSide,
+    }),
+    time: times(model.measuring.pointTime, count - film.count),
+    points: count,
+  }));
+}
+
+/** What a gauge without any error would free. */
+function gaugeHelp(
+  panel: ReadPanel,
+  gainOf: GainOf,
+  { removal, gaugeKnown }: HelpTerms,
+  model: FilmModel,
+): readonly Help[] {
+  if (gaugeKnown || panel.budget === 0) return [];
+  const { topcoat, budget, film } = panel;
+  const doubt = doubtAboutWhatIsLeft(
+    topcoat,
+    { median: budget, logSd: removal.logSd },
+    model.topcoat,
+  );
+  return [
+    {
+      code: 'gauge',
+      gain: gainOf({
+        film: { ...film, calibration: micrometres(0) },
+        chance: chanceWithExactGauge,
+      }),
+      time: null,
+      points: null,
+      doubtShare: doubt.find(({ source }) => source === 'gauge')?.share ?? 0,
+    },
+  ];
+}
 
 /** From few points to the best count, from there to the most that is worth its time. */
 function nextCount(count: number, { reading }: FilmModel): readonly number[] {

@@ -2,13 +2,14 @@
 import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
-import type { OtherSide } from '../condition/condition-sureness.ts';
 import { onTheOtherSide } from '../condition/other-side.ts';
-import { overBothSides, worksToLess } from '../condition/over-both-sides.ts';
+import { heldToBothSides, overBothSides } from '../condition/over-both-sides.ts';
 import type { FilmModel } from '../film-model.ts';
+import type { PanelFilm } from '../panel-film.ts';
 import type { PanelSurvey } from '../survey.ts';
-import { type Allowance, allowance, bounded } from './allowance.ts';
-import type { Limit, PanelFilm, RemovalTerms, TopcoatCase } from './removal-limits.ts';
+import { type Allowance, allowance, bounded, type LookedAt, unsaidAllowance } from './allowance.ts';
+import type { Limit } from './limit.ts';
+import type { RemovalTerms } from './removal-limits.ts';
 
 export type AllowanceGrounds = {
   readonly terms: RemovalTerms;
@@ -26,21 +27,27 @@ export function allowanceAt(
   panel: PanelSurvey,
   logSd: number,
   { terms, model }: AllowanceGrounds,
-  lookedAt?: (topcoat: TopcoatCase) => TopcoatCase,
+  lookedAt?: LookedAt,
+): Allowance {
+  const isOwn = Math.abs(logSd - terms.logSd) < SAME_LOG_SD && lookedAt === undefined;
+  return isOwn ? panel : allowanceAgain(panel, { terms: { ...terms, logSd }, model }, lookedAt);
+}
+
+/** The same told anew from its film and facts, such as of a panel from which more has come off since. */
+export function allowanceAgain(
+  panel: PanelSurvey,
+  grounds: AllowanceGrounds,
+  lookedAt?: LookedAt,
 ): Allowance {
   const { film, facts, condition, also, baseline } = panel;
   if (film === null) return panel;
-  const isOwn = Math.abs(logSd - terms.logSd) < SAME_LOG_SD && lookedAt === undefined;
-  const conditions = [condition, ...also];
-  const asJudged = isOwn
-    ? panel
-    : allowance(
-        { film, facts, points: film.count, conditions, baseline },
-        { ...terms, logSd },
-        model,
-        lookedAt,
-      );
-  return onBothSides(panel, asJudged, film, { terms: { ...terms, logSd }, model }, lookedAt);
+  const asJudged = allowance(
+    { film, facts, points: film.count, conditions: [condition, ...also], baseline },
+    grounds.terms,
+    grounds.model,
+    lookedAt,
+  );
+  return onBothSides(panel, asJudged, film, grounds, lookedAt);
 }
 
 /** The same, held to what may go on either side of the line that the panel is near. */
@@ -49,26 +56,16 @@ function onBothSides(
   here: Allowance,
   film: PanelFilm,
   { terms, model }: AllowanceGrounds,
-  lookedAt?: (topcoat: TopcoatCase) => TopcoatCase,
+  lookedAt?: LookedAt,
 ): Allowance {
   const { sureness, otherSide } = panel;
   if (sureness === null || otherSide === null || otherSide.overBoth === null) return here;
   const { deciding } = sureness;
-  const there = allowance(onTheOtherSide(panel, deciding, film), terms, model, lookedAt);
+  const there = unsaidAllowance(onTheOtherSide(panel, deciding, film), terms, model, lookedAt);
   if (there.budget >= here.budget) return here;
   const both = overBothSides(here, there, deciding.otherSide, terms);
-  return worksToLess(here.budget, both)
-    ? { ...here, ...bounded([...here.limits, nearLineLimit(both.workTo, otherSide)]) }
-    : here;
+  return heldToBothSides(here, both, otherSide.condition);
 }
-
-const nearLineLimit = (value: Micrometres, { condition }: OtherSide): Limit => ({
-  code: 'near-line',
-  ...spoken(
-    says`near its line: no more than ${um(value, 2)} till it is settled if it is ${condition}`,
-  ),
-  value,
-});
 
 /** A panel left alone for its finish or its age says nothing of what sound film allows. */
 export const isSound = ({ condition, points, boundBy }: PanelSurvey): boolean =>
@@ -78,8 +75,9 @@ export const isSound = ({ condition, points, boundBy }: PanelSurvey): boolean =>
   boundBy.code !== 'fresh-paint';
 
 /**
- * Repaint on which a test spot was made: no more than the least of the car's sound panels; nothing where
- * none is sound, or where another reason forbids it.
+ * Repaint on which a test spot was made: no more than the least of the car's sound panels, what is on record to be
+ * gone (the spot among it) counted in; however well the removal is foretold, no more than the survey says of those
+ * panels. Nothing where none is sound, or where another reason forbids it.
  */
 export function allowanceAfterSpot(
   panel: PanelSurvey,
@@ -90,15 +88,21 @@ export function allowanceAfterSpot(
   const found = allowanceAt(panel, logSd, grounds);
   const sound = all.filter(isSound);
   if (sound.length === 0 || !found.limits.some(({ code }) => code === 'test-spot')) return found;
-  const cap = micrometres(Math.min(...sound.map((one) => allowanceAt(one, logSd, grounds).budget)));
+  const cap = micrometres(
+    Math.min(...sound.flatMap((one) => [one.budget, allowanceAt(one, logSd, grounds).budget])),
+  );
   const others = found.limits.filter(({ code }) => code !== 'test-spot');
-  return { topcoat: found.topcoat, ...bounded([...others, capLimit(cap)]) };
+  const gone = panel.facts.recorded?.mean ?? micrometres(0);
+  return { topcoat: found.topcoat, ...bounded([...others, capLimit(cap, gone)]) };
 }
 
-const capLimit = (value: Micrometres): Limit => ({
-  code: 'sound-panels',
-  ...spoken(
-    says`repaint with a test spot of its own: no more than ${um(value)}, the least of the original panels`,
-  ),
-  value,
-});
+function capLimit(cap: Micrometres, gone: Micrometres): Limit {
+  const counted = gone > 0 ? says`, ${um(gone, 2)} of it gone already` : '';
+  return {
+    code: 'sound-panels',
+    ...spoken(
+      says`repaint with a test spot of its own: no more than ${um(cap, 2)}, the least of the original panels${counted}`,
+    ),
+    value: micrometres(Math.max(0, cap - gone)),
+  };
+}

@@ -6,8 +6,9 @@ import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Allowance, bounded } from './allowance.ts';
 import { type AllowanceGrounds, allowanceAt } from './allowance-at.ts';
-import type { Limit, TopcoatCase } from './removal-limits.ts';
+import type { Limit } from './limit.ts';
 import { clearChain } from './thin-clear.ts';
+import type { TopcoatCase } from './topcoat-cases.ts';
 
 /**
  * The panel's limits, its clear looked at on one place anywhere: N(mean over the panel, u² + v), u the

@@ -10,7 +10,8 @@
  */
 import { normalQuantile } from '../../base/stats/normal.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
-import { type LimitRoom, type RemovalTerms, roomLeft } from './removal-limits.ts';
+import { type LimitRoom, roomLeft } from './limit.ts';
+import type { RemovalTerms } from './removal-limits.ts';
 
 export type AllowanceSteps =
   /** `factor` times the median is passed with the chance of the risk. */

@@ -1,22 +1,23 @@
 /** What may come off a panel: the limits of the topcoat that allows least. */
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import { type Condition, isFactoryFilm } from '../condition/condition.ts';
-import type { FilmModel, PanelFacts, RecordedRemoval } from '../film-model.ts';
+import type { FilmModel, PanelFacts } from '../film-model.ts';
+import type { PanelFilm } from '../panel-film.ts';
 import type { PanelSurvey } from '../survey.ts';
-import {
-  bindingLimit,
-  clearTaken,
-  type Limit,
-  leastRemoval,
-  outrightLimits,
-  type PanelFilm,
-  type RemovalTerms,
-  removalLimits,
-  type TopcoatCase,
-  topcoatCases,
-} from './removal-limits.ts';
+import { clearTaken } from './earlier-work.ts';
+import { bindingLimit, inWords, type Limit, type UnsaidLimit } from './limit.ts';
+import { outrightLimits } from './outright-limits.ts';
+import { type RemovalTerms, removalLimits } from './removal-limits.ts';
+import { type TopcoatCase, topcoatCases } from './topcoat-cases.ts';
 
 export type Allowance = Pick<PanelSurvey, 'topcoat' | 'limits' | 'budget' | 'boundBy'>;
+
+/** The same before its limits are put into words. */
+export type UnsaidAllowance = {
+  readonly topcoat: TopcoatCase | null;
+  readonly limits: readonly UnsaidLimit[];
+  readonly budget: Micrometres;
+};
 
 /** What is known of the panel that bears on what may go. */
 export type AllowanceCase = {
@@ -27,60 +28,55 @@ export type AllowanceCase = {
   readonly baseline: Micrometres | null;
 };
 
-/** The limits of the topcoat that allows least; nothing at all where the total proves nothing. */
-export function allowance(
-  { film, facts, points, conditions, baseline }: AllowanceCase,
+/** Where on the panel the clear is looked at. */
+export type LookedAt = (topcoat: TopcoatCase) => TopcoatCase;
+
+export const allowance = (
+  panel: AllowanceCase,
   terms: RemovalTerms,
   model: FilmModel,
-  /** Where on the panel the clear is looked at: the thinnest share of its face, unless told otherwise. */
-  lookedAt: (topcoat: TopcoatCase) => TopcoatCase = (topcoat) => topcoat,
-): Allowance {
-  const outright = outrightLimits(
-    facts,
-    { points, isFactoryFilm: conditions.every(isFactoryFilm), unread: null },
-    model,
-  );
+  lookedAt?: LookedAt,
+): Allowance => toldInWords(unsaidAllowance(panel, terms, model, lookedAt));
+
+/** The limits of the topcoat that allows least; nothing at all where the total proves nothing. */
+export function unsaidAllowance(
+  panel: AllowanceCase,
+  terms: RemovalTerms,
+  model: FilmModel,
+  /** The thinnest share of its face, unless told otherwise. */
+  lookedAt: LookedAt = (topcoat) => topcoat,
+): UnsaidAllowance {
+  const { film, facts, points, conditions } = panel;
+  const isFactory = conditions.every(isFactoryFilm);
+  const outright = outrightLimits(facts, { points, isFactoryFilm: isFactory, unread: null }, model);
   // Off factory film the total says nothing of the clear: there is no estimate to keep a limit on.
-  if (!conditions.every(isFactoryFilm)) return { topcoat: null, ...bounded(outright) };
-  const taken = takenOf({ film, facts, conditions, baseline }, model);
+  if (!isFactory) return { topcoat: null, limits: outright, budget: leastOf(outright) };
+  const missing = missingFilm(panel);
+  const taken = clearTaken(facts, missing, model.earlier);
   const cases = topcoatCases(film, facts, taken, terms.policy, model).map((one) => {
     const topcoat = lookedAt(one);
-    const limits = removalLimits(film, facts, topcoat, terms, model);
-    return { topcoat, ...bounded([...outright, ...limits]) };
+    const limits = [...outright, ...removalLimits({ film, facts, missing }, topcoat, terms, model)];
+    return { topcoat, limits, budget: leastOf(limits) };
   });
   return worst(cases);
 }
 
-/** The budget of the same and nothing else: no limit is put into words. */
-export function allowedBudget(
-  { film, facts, points, conditions, baseline }: AllowanceCase,
-  terms: RemovalTerms,
-  model: FilmModel,
-): Micrometres {
-  const isFactory = conditions.every(isFactoryFilm);
-  const outright = outrightLimits(facts, { points, isFactoryFilm: isFactory, unread: null }, model);
-  if (!isFactory || outright.length > 0) return micrometres(0);
-  const taken = takenOf({ film, facts, conditions, baseline }, model);
-  const budgets = topcoatCases(film, facts, taken, terms.policy, model).map((topcoat) =>
-    leastRemoval(film, facts, topcoat, terms, model),
-  );
-  return micrometres(Math.min(...budgets));
-}
+const leastOf = (limits: readonly UnsaidLimit[]): Micrometres => bindingLimit(limits).value;
 
-/** Clear that earlier work took: on a panel cut back also what is missing to the others. */
-function takenOf(
-  { film, facts, conditions, baseline }: Omit<AllowanceCase, 'points'>,
-  { earlier }: FilmModel,
-): RecordedRemoval {
-  const missing = conditions.includes('cut-back') && baseline !== null ? baseline - film.mean : 0;
-  return clearTaken(facts, micrometres(missing), earlier);
-}
+/** Film that a panel cut back lacks to the others. */
+const missingFilm = ({ film, conditions, baseline }: AllowanceCase): Micrometres =>
+  micrometres(conditions.includes('cut-back') && baseline !== null ? baseline - film.mean : 0);
 
-function worst(cases: readonly Allowance[]): Allowance {
+function worst(cases: readonly UnsaidAllowance[]): UnsaidAllowance {
   const [first, ...rest] = cases;
   if (first === undefined) throw new Error('a panel carries at least one topcoat');
   return rest.reduce((least, one) => (one.budget < least.budget ? one : least), first);
 }
+
+export const toldInWords = ({ topcoat, limits }: UnsaidAllowance): Allowance => ({
+  topcoat,
+  ...bounded(limits.map(inWords)),
+});
 
 export function bounded(
   limits: readonly Limit[],

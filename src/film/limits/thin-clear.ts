@@ -82,10 +82,20 @@ export function clearChain(
 ): ClearChain {
   const z = normalQuantile(1 - sharing.thinnestShare);
   const within = withinPanel(film.spread, knowledge, sharing);
-  const told = panelMean(film, knowledge, within.variance, sharing);
-  const { mean, variance } = told.overPanel;
+  const { under, byTotal, held, share, gapCounted, overPanel } = panelMean(
+    film,
+    knowledge,
+    within.variance,
+    sharing,
+  );
+  const { mean, variance } = overPanel;
   return {
-    ...told,
+    under,
+    byTotal,
+    held,
+    share,
+    gapCounted,
+    overPanel,
     within,
     onThinnest: {
       mean: micrometres(mean - z * Math.sqrt(within.variance)),

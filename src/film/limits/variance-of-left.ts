@@ -16,9 +16,9 @@
 
 import { micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
-import type { TopcoatCase } from './removal-limits.ts';
 import type { ExpectedRemoval } from './removal-risk.ts';
 import { thinClear } from './thin-clear.ts';
+import type { TopcoatCase } from './topcoat-cases.ts';
 
 export type DoubtSource = 'layers' | 'removal' | 'spread' | 'sampling' | 'gauge';
 

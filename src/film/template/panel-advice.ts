@@ -62,7 +62,15 @@ export function suggestionFor(
     named.map(({ end: _, kerb: __, ...rest }) => rest),
   ];
   const near = relaxed.map(only).find((name) => name !== undefined);
-  return near ?? closestName(panels, words.join(' '));
+  return near ?? closestName(panels, words.join(' ')) ?? only(oneWordSays(mended));
+}
+
+/** `bonnet scoop`: what the one known word says, where it names a part and nothing speaks against it. */
+function oneWordSays(words: readonly string[]): readonly LabelMeaning[] {
+  const [only, ...others] = words.filter(isKnownWord);
+  return only === undefined || others.length > 0 || only.length <= 3
+    ? []
+    : meanings([only]).filter(({ part }) => part !== undefined);
 }
 
 function closestName(panels: readonly KnownPanel[], label: string): string | undefined {

@@ -1,4 +1,4 @@
-import { remembered } from '../../base/remembered.ts';
+import { remembered } from '../../base/kept.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
 import type { Part } from './panel-sense.ts';
 import { rearClosures } from './panel-vocabulary.ts';

@@ -1,3 +1,4 @@
+import { once } from '../../base/kept.ts';
 import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
 import { endOfPart, englishWords, vocabulary } from './panel-vocabulary.ts';
 
@@ -27,10 +28,12 @@ const knownWords: ReadonlySet<string> = new Set(
  * without gaps may be one letter.
  */
 const gapless = /^[\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}\p{sc=Hangul}ー]+$/u;
-const gluedWords = [...vocabulary.keys()]
-  .filter((key) => !key.includes(' ') && key !== 'the')
-  .filter((key) => key.length > (gapless.test(key) ? 0 : englishWords.has(key) ? 1 : 3))
-  .sort((a, b) => b.length - a.length);
+const gluedWords = once(() =>
+  [...vocabulary.keys()]
+    .filter((key) => !key.includes(' ') && key !== 'the')
+    .filter((key) => key.length > (gapless.test(key) ? 0 : englishWords.has(key) ? 1 : 3))
+    .sort((a, b) => b.length - a.length),
+);
 
 export const isKnownWord = (word: string): boolean => knownWords.has(word);
 
@@ -68,7 +71,7 @@ const knownForm = (word: string): string | undefined => {
 
 function unglue(run: string): readonly string[] | undefined {
   if (run.length > 40) return undefined;
-  for (const word of gluedWords) {
+  for (const word of gluedWords()) {
     if (!run.startsWith(word)) continue;
     if (run.length === word.length) return [word];
     const rest = unglue(run.slice(word.length));

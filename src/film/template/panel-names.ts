@@ -6,8 +6,7 @@
  * the other labels of a panel always match, also where the vocabulary does not know them.
  */
 import { at } from '../../base/at.ts';
-import { groupBy } from '../../base/group-by.ts';
-import { remembered } from '../../base/remembered.ts';
+import { remembered } from '../../base/kept.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
@@ -77,48 +76,62 @@ function createMatchers({ panels }: VehicleTemplate, options: PanelNameOptions):
 }
 
 const plainKey = (label: string): string => label.normalize('NFKC').trim().toLowerCase();
-const spacedKey = (label: string): string =>
+/** Templates have most of their names in common. */
+const spacedKey = remembered((label) =>
   (
     label
       .normalize('NFKC')
       .toLowerCase()
       .match(/[\p{L}\p{M}\p{N}]+/gu) ?? []
-  ).join(' ');
+  ).join(' '),
+);
 const gluedKey = (label: string): string => spacedKey(label).replaceAll(' ', '');
 
-/**
- * Ids, then names, then what the template says it is also called: as written, then without their
- * separators. In this order a label is looked up.
- */
-const EXACT_KEYS = [plainKey, spacedKey, gluedKey].flatMap((keyOf) => [
-  { keyOf, textsOf: ({ id }: Panel) => [id] },
-  { keyOf, textsOf: ({ name }: Panel) => [name] },
-  { keyOf, textsOf: ({ also = [] }: Panel) => also },
-]);
+/** As written, then without its separators: in this order a label is looked up. */
+const EXACT_KEYS = [plainKey, spacedKey, gluedKey] as const;
 
-/** The panels of a template by each of their keys, built once. */
+/** Ids, then names, then what the template says a panel is also called. */
+const EXACT_TEXTS: readonly ((panel: Panel) => readonly string[])[] = [
+  ({ id }) => [id],
+  ({ name }) => [name],
+  ({ also = [] }) => also,
+];
+
+/** The panels of a template by each kind of key, built once. */
 type ExactIndex = readonly ReadonlyMap<string, readonly Panel[]>[];
 
 const indices = new WeakMap<readonly Panel[], ExactIndex>();
 
 function exactIndex(panels: readonly Panel[]): ExactIndex {
-  const index = indices.get(panels) ?? createIndex(panels);
+  const index = indices.get(panels) ?? EXACT_KEYS.map((keyOf) => panelsByKey(panels, keyOf));
   indices.set(panels, index);
   return index;
 }
 
-const createIndex = (panels: readonly Panel[]): ExactIndex =>
-  EXACT_KEYS.map(({ keyOf, textsOf }) => {
-    const keyed = panels.flatMap((panel) =>
-      [...new Set(textsOf(panel).map(keyOf))].map((key) => ({ key, panel })),
-    );
-    const byKey = groupBy(keyed, ({ key }) => key);
-    return new Map([...byKey].map(([key, of]) => [key, of.map(({ panel }) => panel)]));
-  });
+/** A key that is one panel's id leads to that, whatever others are called. */
+function panelsByKey(
+  panels: readonly Panel[],
+  keyOf: (text: string) => string,
+): ReadonlyMap<string, readonly Panel[]> {
+  const byKey = new Map<string, Panel[]>();
+  for (const textsOf of EXACT_TEXTS) {
+    const added = new Map<string, Panel[]>();
+    for (const panel of panels) {
+      for (const key of new Set(textsOf(panel).map(keyOf))) {
+        if (byKey.has(key)) continue;
+        const of = added.get(key);
+        if (of === undefined) added.set(key, [panel]);
+        else of.push(panel);
+      }
+    }
+    for (const [key, of] of added) byKey.set(key, of);
+  }
+  return byKey;
+}
 
 /** The panel whose id, else whose name, else one of whose other labels, is the label. */
 function exactMatch(index: ExactIndex, label: string): PanelMatch | undefined {
-  for (const [i, { keyOf }] of EXACT_KEYS.entries()) {
+  for (const [i, keyOf] of EXACT_KEYS.entries()) {
     const key = keyOf(label);
     const same = key === '' ? undefined : index[i]?.get(key);
     if (same !== undefined) return answerWith(same, () => 'more than one panel has this name');
@@ -131,8 +144,8 @@ function matchByMeaning(
   label: string,
   options: PanelNameOptions,
 ): PanelMatch | undefined {
-  const words = labelWords(label);
-  const said = meanings(words).flatMap((meaning) => placed(meaning, options));
+  const { words, meanings } = readLabel(label);
+  const said = meanings.flatMap((meaning) => placed(meaning, options));
   const named = said.filter(({ part }) => part !== undefined);
   for (const weak of [false, true]) {
     const read = named.filter((meaning) => (meaning.weak ?? false) === weak);
@@ -155,8 +168,8 @@ function unknownLabel(
   label: string,
   options: PanelNameOptions,
 ): PanelMatch {
-  const words = labelWords(label);
-  const named = meanings(words)
+  const { words, meanings } = readLabel(label);
+  const named = meanings
     .flatMap((meaning) => placed(meaning, options))
     .filter(({ part }) => part !== undefined);
   const suggestion = suggestionFor(panels, words, named);
@@ -257,12 +270,25 @@ function fitOf(
 const namesOwnPart = (parts: readonly Part[], panel: Panel): boolean =>
   knownPanel(panel).meanings.some(({ part }) => part !== undefined && parts.includes(part));
 
+/** A label without a template: each is read once, and held against many of them. */
+const readLabel = remembered((label) => {
+  const words = labelWords(label);
+  return { words, meanings: meanings(words) };
+});
+
 /** The parts that a label may name. */
 const partsNamed = (label: string): readonly Part[] =>
-  meanings(labelWords(label)).flatMap(({ part }) => part ?? []);
+  readLabel(label).meanings.flatMap(({ part }) => part ?? []);
+
+/** Panels that the labels name: two labels are of two panels rather than of one. */
+const panelsNamed = ({ template, unlabelled }: TemplateFit): number =>
+  template.panels.length - unlabelled;
 
 const betterFit = (a: TemplateFit, b: TemplateFit): number =>
-  b.matched - a.matched || a.unlabelled - b.unlabelled || b.ownWords - a.ownWords;
+  b.matched - a.matched ||
+  panelsNamed(b) - panelsNamed(a) ||
+  a.unlabelled - b.unlabelled ||
+  b.ownWords - a.ownWords;
 
 const totalArea = ({ panels }: VehicleTemplate): number =>
   panels.reduce((sum, { area }) => sum + area, 0);

@@ -7,6 +7,7 @@ import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
 import { abroadEntries, wordsAbroad } from './panel-words-abroad.ts';
 import { wordsEast } from './panel-words-east.ts';
 import { wordsFurther } from './panel-words-further.ts';
+import { wordsOfNeighbours } from './panel-words-neighbours.ts';
 
 const same = (senses: readonly Sense[], ...spellings: readonly string[]) =>
   spellings.map((spelling): readonly [string, readonly Sense[]] => [spelling, senses]);
@@ -89,7 +90,9 @@ export const englishWords: ReadonlyMap<string, readonly Sense[]> = new Map([
 ]);
 
 export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
-  ...Object.values({ ...wordsFurther, ...wordsEast, ...wordsAbroad }).flatMap(abroadEntries),
+  ...Object.values({ ...wordsOfNeighbours, ...wordsFurther, ...wordsEast, ...wordsAbroad }).flatMap(
+    abroadEntries,
+  ),
   ...englishWords,
 ]);
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import { amongSound, fiveAround, onFace, UNTRIED_LOG_SD } from '../car-builder.ts';
+import { amongSound, fiveAround, ifWordHolds, onFace, UNTRIED_LOG_SD } from '../car-builder.ts';
 import { gridRisk } from '../grid-risk.ts';
 
 const noFloor = { terms: { totalFloor: micrometres(1) } };
@@ -21,7 +21,7 @@ describe('what a panel near its line would be otherwise', () => {
     }).panel;
     const clear = stated.limits.find(({ code }) => code === 'clear')?.value;
     expect(panel.otherSide?.budget).toBeCloseTo(clear ?? Number.NaN, 2);
-    expect(panel.otherSide?.budget).toBeLessThan(panel.budget);
+    expect(panel.otherSide?.budget).toBeLessThan(ifWordHolds(panel));
   });
   it('is original for cut-back film a little under it', () => {
     const { panel } = amongSound(fiveAround('tested', 99), noFloor);
@@ -45,7 +45,7 @@ describe('what a panel near its line would be otherwise', () => {
   it('has no budget of its own where the panel would be in two zones, or in two no more', () => {
     const two = amongSound(onFace('tested', 110, 150, 112, 131, 114)).panel;
     expect([two.condition, two.sureness?.sure]).toEqual(['mixed', 'near']);
-    expect(two.otherSide).toEqual({ condition: 'original', budget: null, overBoth: null });
+    expect(two.otherSide).toMatchObject({ condition: 'original', budget: null, overBoth: null });
   });
   it('is not asked before a value that looks keyed wrongly is', () => {
     const { panel } = amongSound(onFace('tested', 112, 115, 1120, 110, 113));
@@ -57,10 +57,9 @@ describe('what a panel near its line would be otherwise', () => {
 describe('what may go at the risk taken, the chance of the other side counted in', () => {
   const near = (centre: number) => {
     const { panel } = amongSound(fiveAround('tested', centre), noFloor);
-    const { otherSide, budget } = panel;
-    const overBoth = otherSide?.overBoth;
+    const overBoth = panel.otherSide?.overBoth;
     if (overBoth == null) throw new Error('not near');
-    return { panel, budget, overBoth };
+    return { panel, budget: ifWordHolds(panel), overBoth };
   };
   it('is less than where the word holds, and never less than on the other side', () => {
     for (const centre of [100.2, 101, 102]) {
@@ -79,7 +78,7 @@ describe('what may go at the risk taken, the chance of the other side counted in
     const chance = panel.sureness?.deciding.otherSide ?? Number.NaN;
     if (panel.topcoat === null) throw new Error('no topcoat');
     const { clear, clearFloor } = panel.topcoat;
-    const own = gridRisk(clear.mean, clear.sd, clearFloor, panel.budget, UNTRIED_LOG_SD);
+    const own = gridRisk(clear.mean, clear.sd, clearFloor, ifWordHolds(panel), UNTRIED_LOG_SD);
     expect(panel.otherSide?.overBoth?.riskOfBudget).toBeCloseTo(chance + (1 - chance) * own, 3);
     expect(panel.otherSide?.overBoth?.workTo).toBe(0);
   });
@@ -91,7 +90,7 @@ describe('what may go at the risk taken, the chance of the other side counted in
 describe('what settles it', () => {
   const settling = (panel: ReturnType<typeof amongSound>['panel']) =>
     panel.advice.flatMap(({ code, text }) => (code === 'settle' ? [text] : []));
-  const BY_CLEAR = 'a clear read settles what may go, points would not';
+  const BY_CLEAR = 'a clear read settles what may go, more points would not';
   it('is a clear read on the very line, however many points are read', () => {
     expect(settling(amongSound(fiveAround('tested', 100.1), noFloor).panel)).toEqual([BY_CLEAR]);
   });
@@ -102,19 +101,37 @@ describe('what settles it', () => {
       .map((panel) => settling(panel).join());
     // The farther from the line, the less is asked; where it is no more near, nothing.
     expect(settled[0]).toBe(BY_CLEAR);
-    expect(settled.at(-1)).toBe('9 points would settle it');
+    expect(settled.at(-1)).toBe('9 points in all, if they read the same: settles it');
   });
-  it('is its history where nobody stated it, and not where the job does', () => {
+  it('is no history: a panel that was never polished may still have been painted thin', () => {
     const stated = (taken: number | null) =>
-      settling(
-        amongSound(fiveAround('tested', 100.5), {
-          ...noFloor,
-          facts: { taken: taken === null ? null : micrometres(taken) },
-        }).panel,
-      );
-    expect(stated(null)).toEqual(['its history would settle it']);
-    expect(stated(0)).toEqual([BY_CLEAR]);
-    expect(stated(3)).toEqual([BY_CLEAR]);
+      amongSound(fiveAround('tested', 100.5), {
+        ...noFloor,
+        facts: { taken: taken === null ? null : micrometres(taken) },
+      }).panel;
+    for (const taken of [null, 0, 3]) {
+      expect(settling(stated(taken))).toEqual([BY_CLEAR]);
+      expect(stated(taken).sureness?.sure).toBe('near');
+    }
+  });
+  it('is that it was painted again for film near that line, which leaves no doubt of the word', () => {
+    const near = amongSound(fiveAround('tested', 150)).panel;
+    expect(settling(near).join()).toContain('painted again (painted_days_ago in the job)');
+    const told = amongSound(fiveAround('tested', 150), {
+      factsOf: (id) => ({ paintedDaysAgo: id === 'tested' ? 400 : null }),
+    }).panel;
+    expect([told.condition, told.sureness]).toEqual(['refinished', null]);
+  });
+  it('is a clear read where it says so: with the clear stated as much may go on either side', () => {
+    const { panel } = amongSound(fiveAround('tested', 100.5), noFloor);
+    expect(settling(panel)).toEqual([BY_CLEAR]);
+    const clear = { mean: micrometres(38), sd: micrometres(2), of: 'panel' } as const;
+    const read = amongSound(fiveAround('tested', 100.5), {
+      ...noFloor,
+      factsOf: (id) => ({ clear: id === 'tested' ? clear : null }),
+    }).panel;
+    expect(read.otherSide?.budget).toBeCloseTo(ifWordHolds(read), 1);
+    expect(read.budget).toBeGreaterThan(2);
   });
   it('is nothing where as much may go on either side', () => {
     const { panel } = amongSound(fiveAround('tested', 101), {

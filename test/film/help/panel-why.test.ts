@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { uncertaintyBudget } from '../../../src/base/uncertainty.ts';
 import { micrometres } from '../../../src/base/units.ts';
 import { panelWhy } from '../../../src/film/help/panel-why.ts';
-import { topcoatCases } from '../../../src/film/limits/removal-limits.ts';
+import { topcoatCases } from '../../../src/film/limits/topcoat-cases.ts';
 import { doubtAboutWhatIsLeft } from '../../../src/film/limits/variance-of-left.ts';
 import { distributionFree } from '../../../src/film/thinnest-credible.ts';
 import { filmModel } from '../../../src/formats/models.ts';

@@ -52,7 +52,7 @@ describe('what would let more come off a panel', () => {
   it('is more points until nine, and not beyond', () => {
     const at = (n: number) =>
       helpFor(
-        onFace('tested', ...Array.from({ length: n }, (_, k) => 105 + (k % 3))),
+        onFace('tested', ...Array.from({ length: n }, (_, k) => 106 + 6 * (k % 3))),
         unknownHistory,
       ).find(({ code }) => code === 'points')?.points;
     expect([at(2), at(3), at(5), at(9)]).toEqual([3, 5, 9, undefined]);
@@ -88,7 +88,7 @@ describe('what would let more come off a panel', () => {
       whatWouldHelp(
         amongSound(points, options).panel,
         { ...terms, gaugeKnown: false },
-        filmModel,
+        options.model ?? filmModel,
       ).find(({ code }) => code === 'gauge');
     it('is the budget that a gauge without any error would free, and next to nothing', () => {
       const exact = { ...filmModel.measurement, fixed: micrometres(0), proportional: 0 };
@@ -114,5 +114,48 @@ describe('what would let more come off a panel', () => {
     it('is not told of a panel from which nothing may go', () => {
       expect(unchecked(fiveAround('tested', 70), unknownHistory)).toBeUndefined();
     });
+  });
+});
+
+describe('a gain', () => {
+  it('ends at the next limit: what is printed can be had', () => {
+    // Only the clear is in doubt; once it is read, the limit over the panel's life is what binds.
+    const help = helpFor(fiveAround('tested', 112), unknownHistory);
+    const { panel } = amongSound(fiveAround('tested', 112), unknownHistory);
+    const life = panel.limits.find(({ code }) => code === 'life')?.value ?? Number.NaN;
+    expect(panel.boundBy.code).toBe('clear');
+    expect(gainOf('clear', help)).toBeCloseTo(life - panel.budget, 6);
+  });
+  it('of a test spot is had at the limit over the panel’s life too, by the factor on removal that it narrows', () => {
+    const shortLife = { ...filmModel, limits: { ...filmModel.limits, life: micrometres(6) } };
+    const { panel } = amongSound(five, { model: shortLife });
+    expect(panel.boundBy.code).toBe('life');
+    const [help] = whatWouldHelp(panel, terms, shortLife).filter(
+      ({ code }) => code === 'test-spot',
+    );
+    // 6 ÷ e^(1.6449·σ), before and after.
+    const allowed = (logSd: number) => 6 * Math.exp(-1.6448536 * logSd);
+    expect(help?.gain).toBeCloseTo(allowed(0.37) - allowed(UNTRIED_LOG_SD), 6);
+  });
+  it('of a panel near its line is told from what is worked to, held to both sides again', () => {
+    const options: Options = { terms: { totalFloor: micrometres(1) } };
+    const near = fiveAround('tested', 102);
+    const { panel } = amongSound(near, options);
+    expect(panel.boundBy.code).toBe('near-line');
+    const help = whatWouldHelp(
+      panel,
+      { ...terms, removal: { ...standardTerms, totalFloor: micrometres(1) } },
+      filmModel,
+    );
+    const spot = budget(near, { terms: { ...options.terms, logSd: terms.logSdAfterSpot } });
+    expect(gainOf('test-spot', help)).toBeCloseTo(spot - panel.budget, 3);
+    // The clear that is expected is that of both sides by their chances: told from the word alone it would be more.
+    const mean = panel.topcoat?.meanClear.mean ?? Number.NaN;
+    const byWord = {
+      clear: { mean: micrometres(mean), sd: filmModel.stated.clearSd, of: 'panel' },
+    } as const;
+    const asOriginal = budget(near, { ...options, facts: byWord });
+    expect(gainOf('clear', help)).toBeGreaterThan(0);
+    expect(gainOf('clear', help)).toBeLessThan(asOriginal - panel.budget);
   });
 });

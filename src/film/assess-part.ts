@@ -1,0 +1,117 @@
+/** A panel of one population of film, or one zone of a panel: what it is, how sure that is, what may go. */
+import { unreadPanel } from './assess-unread.ts';
+import { baselineFor } from './car-baseline.ts';
+import { type CarContext, panelSpread, standingOut, totalFindings } from './car-context.ts';
+import {
+  byPrecedence,
+  isFactoryFilm,
+  isStatedRepaint,
+  thinFinding,
+} from './condition/condition.ts';
+import { conditionSureness } from './condition/condition-sureness.ts';
+import { filmTests } from './condition/condition-tests.ts';
+import type { ZoneCut } from './condition/zones.ts';
+import type { FilmModel, PanelFacts } from './film-model.ts';
+import { type GatheredPanel, isRead } from './gathered-panel.ts';
+import { calibrationUncertainty } from './gauge/calibration.ts';
+import { panelMeanUncertainty } from './help/panel-uncertainty.ts';
+import { surveyAdvice } from './help/survey-advice.ts';
+import { allowance } from './limits/allowance.ts';
+import { measuredClear } from './limits/measured-clear.ts';
+import { totalFloor } from './limits/removal-limits.ts';
+import type { PanelFilm } from './panel-film.ts';
+import { fallbackPrior, moderatedSpread } from './spread.ts';
+import type { PanelSurvey } from './survey.ts';
+import type { SurveyRequest } from './survey-request.ts';
+import { thinnestCredible } from './thinnest-credible.ts';
+import { withOtherSide } from './with-other-side.ts';
+
+/** A panel in one zone, or one zone of a panel; `cut` is where it might be in two. */
+export function assessPart(
+  gathered: GatheredPanel,
+  context: CarContext,
+  request: SurveyRequest,
+  cut: ZoneCut | null = null,
+): PanelSurvey {
+  const { points, statistics } = gathered;
+  const { model, terms } = request;
+  const facts = withMeasuredClear(gathered, context, model);
+  const floor = totalFloor(facts.finish, terms.totalFloor, model.limits);
+  const common = { ...gathered, facts, totalFloor: floor };
+  if (statistics === null || !isRead(gathered)) {
+    return unreadPanel(common, context, model);
+  }
+  const baseline = baselineFor(context.baseline, facts);
+  const known = totalFindings(gathered, context.baseline, model);
+  const factory = known.every((found) => isFactoryFilm(found.condition));
+  const prior = factory ? context.prior : fallbackPrior([statistics.mean], model.spread);
+  const own = panelSpread(points, context.leastVariance, model.measurement);
+  const film: PanelFilm = {
+    mean: statistics.mean,
+    smallest: statistics.min,
+    count: points.length,
+    spread: moderatedSpread(own, prior),
+    calibration: calibrationUncertainty(statistics.mean, model.measurement),
+  };
+  // A normal bound speaks of one population of film; on filler there are at least two.
+  const onePopulation = points.length > 1 && !known.some((found) => found.condition === 'filler');
+  const credible = onePopulation ? thinnestCredible(film, model.tolerance) : null;
+  const thinnest = credible?.thinnest ?? null;
+  const thin = thinFinding(statistics.min, thinnest, floor);
+  const findings = byPrecedence([...known, ...(thin === undefined ? [] : [thin])]);
+  const conditions = findings.map((found) => found.condition);
+  const condition = findings[0].condition;
+  const also = conditions.slice(1);
+  const uncertainty = panelMeanUncertainty({ ...film, points }, context.scatter);
+  const tests = filmTests(
+    {
+      points,
+      cut,
+      median: statistics.median,
+      film,
+      uncertainty,
+      thinnest: credible,
+      totalFloor: floor,
+    },
+    { ...context.against, baseline: baseline?.uncertain ?? null },
+    model,
+  );
+  const { low, high, rule } = standingOut(gathered, context, model);
+  return withOtherSide(request, {
+    ...common,
+    film,
+    moderation: { own, prior },
+    uncertainty,
+    thinnest,
+    condition,
+    baseline: baseline?.value ?? null,
+    sureness:
+      condition === 'refinished' && isStatedRepaint(facts)
+        ? null
+        : conditionSureness({ condition, also }, tests, model.conditions.nearRisk),
+    also,
+    evidence: findings.map(({ evidence }) => evidence),
+    ...allowance(
+      { film, facts, points: points.length, conditions, baseline: baseline?.value ?? null },
+      terms,
+      model,
+    ),
+    zones: [],
+    lowPoints: low,
+    highPoints: high,
+    flagRule: rule,
+    keyingSlips: [],
+    ashmanD: null,
+    advice: surveyAdvice(common, condition, facts, model),
+  });
+}
+
+/** What the job states of a panel's clear stands; else what was read of it; else what it states of the car's. */
+function withMeasuredClear(
+  { facts, clearPoints }: GatheredPanel,
+  { leastVariance }: CarContext,
+  model: FilmModel,
+): PanelFacts {
+  if (facts.clear?.of === 'panel') return facts;
+  return { ...facts, clear: measuredClear(clearPoints, leastVariance, model) ?? facts.clear };
+}

@@ -1,0 +1,56 @@
+/** A panel of which nothing was read that a gauge could read: why that is, and what would help. */
+import { remark } from '../base/remark.ts';
+import type { Micrometres } from '../base/units.ts';
+import { baselineFor } from './car-baseline.ts';
+import type { CarContext } from './car-context.ts';
+import { byPrecedence, type Finding, unreadFinding } from './condition/condition.ts';
+import type { FilmModel } from './film-model.ts';
+import type { GatheredPanel } from './gathered-panel.ts';
+import { surveyAdvice } from './help/survey-advice.ts';
+import { bounded } from './limits/allowance.ts';
+import { inWords } from './limits/limit.ts';
+import { outrightLimits } from './limits/outright-limits.ts';
+import type { PanelSurvey } from './survey.ts';
+
+export function unreadPanel(
+  common: GatheredPanel & { readonly totalFloor: Micrometres },
+  { baseline }: CarContext,
+  model: FilmModel,
+): PanelSurvey {
+  const { panel, facts, points, otherPoints } = common;
+  const read = { onFace: points.length > 0, offFace: otherPoints.length > 0 };
+  const findings = byPrecedence([
+    unreadFinding(panel, read),
+    ...(facts.covered ? filmCovered : []),
+  ]);
+  const limits = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: panel }, model);
+  return {
+    ...common,
+    film: null,
+    moderation: null,
+    uncertainty: null,
+    thinnest: null,
+    condition: 'unread',
+    baseline: baselineFor(baseline, facts)?.value ?? null,
+    sureness: null,
+    otherSide: null,
+    also: findings.slice(1).map((found) => found.condition),
+    evidence: findings.map(({ evidence }) => evidence),
+    topcoat: null,
+    ...bounded(limits.map(inWords)),
+    zones: [],
+    lowPoints: [],
+    highPoints: [],
+    flagRule: 'none',
+    keyingSlips: [],
+    ashmanD: null,
+    advice: surveyAdvice(common, 'unread', facts, model),
+  };
+}
+
+const filmCovered: readonly Finding[] = [
+  {
+    condition: 'covered',
+    evidence: remark('covered', 'declared as covered by film, wrap or coating'),
+  },
+];

@@ -1,0 +1,72 @@
+/** A panel in two zones: each by itself, and the panel by what the zone that allows least allows. */
+import { prefixed, type Remark } from '../base/remark.ts';
+import { micrometres } from '../base/units.ts';
+import { assessPart } from './assess-part.ts';
+import type { CarContext } from './car-context.ts';
+import { byPrecedence, type Finding } from './condition/condition.ts';
+import { conditionSureness } from './condition/condition-sureness.ts';
+import { pointTests } from './condition/condition-tests.ts';
+import { mixedFinding } from './condition/mixed-finding.ts';
+import type { Zones } from './condition/zones.ts';
+import { type GatheredPanel, partOfPanel } from './gathered-panel.ts';
+import { surveyAdvice } from './help/survey-advice.ts';
+import type { PanelSurvey, ZoneName, ZoneSurvey } from './survey.ts';
+import type { SurveyRequest } from './survey-request.ts';
+import { withOtherSide } from './with-other-side.ts';
+
+/** Both zones by themselves; the panel shows all of its points, and what the zone that allows least allows. */
+export function assessZones(
+  gathered: GatheredPanel,
+  { thinner, thicker, ashmanD, cut }: Zones,
+  context: CarContext,
+  request: SurveyRequest,
+): PanelSurvey {
+  const zoneOf = (zone: ZoneName, points: Zones['thinner']): ZoneSurvey => ({
+    ...assessPart(partOfPanel(gathered, points), context, request),
+    zone,
+  });
+  const zones = [zoneOf('thinner', thinner), zoneOf('thicker', thicker)] as const;
+  const [one, other] = zones;
+  const least = other.budget < one.budget ? other : one;
+  const findings = byPrecedence([
+    mixedFinding(zones, ashmanD),
+    ...zones.flatMap(({ zone, condition, also, evidence }) =>
+      [condition, ...also].flatMap((one, k) => inZone(zone, one, evidence[k])),
+    ),
+  ]);
+  const { zone: _, otherSide: __, ...allowing } = least;
+  const thinnest = zones.flatMap((zone) => zone.thinnest ?? []);
+  const conditions = [...new Set(findings.map((found) => found.condition))];
+  return withOtherSide(request, {
+    ...allowing,
+    ...gathered,
+    facts: allowing.facts,
+    // Both speak of one population of film: each zone has its own.
+    moderation: null,
+    uncertainty: null,
+    thinnest: thinnest.length === 0 ? null : micrometres(Math.min(...thinnest)),
+    condition: findings[0].condition,
+    sureness: conditionSureness(
+      { condition: findings[0].condition, also: conditions.slice(1) },
+      pointTests({ points: gathered.points, cut }, context.against, request.model),
+      request.model.conditions.nearRisk,
+    ),
+    also: conditions.slice(1),
+    evidence: findings.map(({ evidence }) => evidence),
+    zones,
+    ashmanD,
+    lowPoints: zones.flatMap(({ lowPoints }) => lowPoints),
+    highPoints: zones.flatMap(({ highPoints }) => highPoints),
+    advice: surveyAdvice(gathered, findings[0].condition, allowing.facts, request.model),
+  });
+}
+
+/** What stands out in a zone; factory film that is in order needs no word. */
+const inZone = (
+  zone: ZoneName,
+  condition: Finding['condition'],
+  evidence: Remark | undefined,
+): readonly Finding[] =>
+  condition === 'original' || evidence === undefined
+    ? []
+    : [{ condition, evidence: prefixed(`${zone} zone: `, evidence) }];

@@ -1,0 +1,40 @@
+/**
+ * What earlier work took of a panel: stated, else assumed; what visits on record took besides; on a panel cut back
+ * also the film that it lacks to the others.
+ *
+ * That film counts as clear that is not there, polished off or never painted. Against the limit over the panel's life
+ * it counts where nobody knows what was polished off: where somebody does, the rest was never painted; and where the
+ * clear of this panel is known by itself, what is missing lies under it.
+ */
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { FilmModel, PanelFacts, RecordedRemoval } from '../film-model.ts';
+
+const NOTHING_RECORDED: RecordedRemoval = { mean: micrometres(0), sd: micrometres(0) };
+
+/** Gone from the clear as it was painted. */
+export const clearTaken = (
+  facts: PanelFacts,
+  missing: Micrometres,
+  { unknownClear }: FilmModel['earlier'],
+): RecordedRemoval => takenInAll(facts, missing, unknownClear);
+
+/** Gone of what may come off over the panel's life. */
+export const lifeSpent = (
+  facts: PanelFacts,
+  missing: Micrometres,
+  { unknownLife }: FilmModel['earlier'],
+): RecordedRemoval =>
+  takenInAll(facts, countsForLife(facts) ? missing : micrometres(0), unknownLife);
+
+/** Whether film that a panel lacks is held to have been polished off. */
+export const countsForLife = ({ taken, clear }: PanelFacts): boolean =>
+  taken === null && clear?.of !== 'panel';
+
+function takenInAll(
+  { taken, recorded }: PanelFacts,
+  missing: Micrometres,
+  unknown: Micrometres,
+): RecordedRemoval {
+  const { mean, sd } = recorded ?? NOTHING_RECORDED;
+  return { mean: micrometres((taken ?? unknown) + mean + Math.max(0, missing)), sd };
+}

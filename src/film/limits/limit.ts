@@ -1,0 +1,65 @@
+/** A limit on what may come off a panel: how it is called, the room it leaves, what that allows. */
+import { type Remark, spoken } from '../../base/remark.ts';
+import type { Sentence } from '../../base/sentence.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import { ceilingAllowance, clearAllowance } from './removal-risk.ts';
+
+export type LimitCode =
+  | 'clear'
+  | 'life'
+  | 'total'
+  | 'readings'
+  | 'finish'
+  | 'covered'
+  | 'fresh-paint'
+  | 'test-spot'
+  | 'sound-panels'
+  | 'near-line'
+  | 'no-data';
+
+/** What a limit leaves for a removal: film over a floor, or a ceiling less what is gone. */
+export type LimitRoom = {
+  readonly of: Micrometres;
+  readonly less: Micrometres;
+  /** SD of the film or of what is gone; 0 where it is exact. */
+  readonly sd: Micrometres;
+  /** Chance of passing it that is taken. */
+  readonly risk: number;
+};
+
+export const roomLeft = ({ of, less }: LimitRoom): Micrometres => micrometres(of - less);
+
+/** A limit and the largest median removal it allows; without a room it allows nothing whatever the film. */
+export type Limit = Remark & {
+  readonly code: LimitCode;
+  readonly value: Micrometres;
+  readonly room?: LimitRoom;
+};
+
+/** A limit before it is put into words: most that are asked for are asked for their figure alone. */
+export type UnsaidLimit = {
+  readonly code: LimitCode;
+  readonly value: Micrometres;
+  readonly room?: LimitRoom;
+  readonly said: () => Sentence | string;
+};
+
+export const inWords = ({ said, ...limit }: UnsaidLimit): Limit => ({
+  ...limit,
+  ...spoken(said()),
+});
+
+const ZERO = micrometres(0);
+
+/** The largest median removal that keeps to a room. */
+export const removalIn = (room: LimitRoom, logSd: number): Micrometres =>
+  room.sd > 0
+    ? clearAllowance({ mean: roomLeft(room), sd: room.sd }, ZERO, { risk: room.risk, logSd })
+    : ceilingAllowance(roomLeft(room), { risk: room.risk, logSd });
+
+/** The smallest allowance binds; equal ones, the first. */
+export function bindingLimit<One extends Pick<Limit, 'value'>>(limits: readonly One[]): One {
+  const [first, ...rest] = limits;
+  if (first === undefined) throw new Error('a panel has at least one limit');
+  return rest.reduce((least, limit) => (limit.value < least.value ? limit : least), first);
+}

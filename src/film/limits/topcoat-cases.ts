@@ -1,0 +1,74 @@
+/** The topcoat that a panel may carry, as far as its total and what was stated tell. */
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type {
+  FilmModel,
+  LayerPrior,
+  LayerThickness,
+  LimitPolicy,
+  PanelFacts,
+  RecordedRemoval,
+} from '../film-model.ts';
+import type { PanelFilm } from '../panel-film.ts';
+import { zincOf } from '../zinc.ts';
+import {
+  clearChain,
+  type LayerKnowledge,
+  NO_ZINC,
+  type ThinClear,
+  type TotalFilm,
+} from './thin-clear.ts';
+
+/** A topcoat as it may be: its prior, its floor and the limit over the panel's life. */
+export type TopcoatCase = {
+  readonly finish: 'clear-over-base' | 'single-stage';
+  readonly clear: ThinClear;
+  /** Mean over the panel, where `clear` speaks of the thinnest part. */
+  readonly meanClear: LayerThickness;
+  readonly clearFloor: Micrometres;
+  /** What both were told from. */
+  readonly told: { readonly film: TotalFilm; readonly knowledge: LayerKnowledge };
+};
+
+/** The topcoats the panel may carry: one when the finish is known, both when it is not. */
+export function topcoatCases(
+  film: PanelFilm,
+  facts: PanelFacts,
+  taken: RecordedRemoval,
+  policy: LimitPolicy,
+  model: FilmModel,
+): readonly TopcoatCase[] {
+  const { layers, limits, stated } = model;
+  const clearOf = (prior: LayerPrior): Pick<TopcoatCase, 'clear' | 'meanClear' | 'told'> => {
+    const { mean, count, spread, calibration } = film;
+    const total = { mean, count, spread, calibration, taken };
+    const knowledge = {
+      top: prior.top,
+      under: prior.under,
+      statedClear: facts.clear,
+      statedUnder: facts.under,
+      zinc: facts.galvanised ? zincOf(layers) : NO_ZINC,
+      panelToPanel: stated.panelToPanel,
+    };
+    const { onThinnest, overPanel } = clearChain(total, knowledge, model.topcoat);
+    return {
+      clear: onThinnest,
+      meanClear: {
+        mean: micrometres(overPanel.mean),
+        sd: micrometres(Math.sqrt(overPanel.variance)),
+      },
+      told: { film: total, knowledge },
+    };
+  };
+  const clearOverBase = (): TopcoatCase => ({
+    finish: 'clear-over-base',
+    ...clearOf(layers.clearOverBase),
+    clearFloor: policy === 'strict' ? limits.clearFloorStrict : limits.clearFloor,
+  });
+  const singleStage = (): TopcoatCase => ({
+    finish: 'single-stage',
+    ...clearOf(layers.singleStage),
+    clearFloor: limits.singleStageFloor,
+  });
+  if (facts.finish === 'clear-over-base' || facts.finish === 'matte') return [clearOverBase()];
+  return facts.finish === 'unknown' ? [clearOverBase(), singleStage()] : [singleStage()];
+}

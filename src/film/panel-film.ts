@@ -1,0 +1,11 @@
+import type { Micrometres } from '../base/units.ts';
+import type { Spread } from './spread.ts';
+
+/** The film of a panel as its points tell it, its spread moderated by the other panels. */
+export type PanelFilm = {
+  readonly mean: Micrometres;
+  readonly smallest: Micrometres;
+  readonly count: number;
+  readonly spread: Spread;
+  readonly calibration: Micrometres;
+};

@@ -1,0 +1,13 @@
+import type { FilmModel, PanelFacts } from './film-model.ts';
+import type { RemovalTerms } from './limits/removal-limits.ts';
+import type { Reading } from './reading.ts';
+import type { VehicleTemplate } from './template/template.ts';
+
+export type SurveyRequest = {
+  readonly template: VehicleTemplate;
+  /** Readings of one vehicle, their panels named by the template's ids. */
+  readonly readings: readonly Reading[];
+  readonly factsOf: (panelId: string) => PanelFacts;
+  readonly terms: RemovalTerms;
+  readonly model: FilmModel;
+};

@@ -1,0 +1,80 @@
+/** A car of which few panels were read: repaint among them must not pass for its usual film. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { factoryFilm } from '../../src/film/factory-film.ts';
+import { filmModel } from '../../src/formats/models.ts';
+import { fiveAround, panelOf, plainPanel, surveyOf } from './car-builder.ts';
+
+const read = (films: readonly number[]) =>
+  surveyOf({
+    panels: films.map((_, i) => plainPanel(`p${i}`)),
+    readings: films.flatMap((film, i) => fiveAround(`p${i}`, film)),
+  });
+const lone = (film: number) => panelOf(read([film]), 'p0');
+
+describe('a panel read alone', () => {
+  it('is repaint where it reads far more than factories paint, 42 + 70 µm', () => {
+    const panel = lone(181);
+    expect(panel.condition).toBe('refinished');
+    expect(panel.budget).toBe(0);
+    expect(panel.evidence[0]?.text).toEqual(expect.anything());
+  });
+  it('is original where it reads as factories paint, and near its line in between', () => {
+    expect(lone(112).condition).toBe('original');
+    expect(lone(112).sureness?.sure).toBe('clear');
+    expect(lone(145).condition).toBe('original');
+    expect(lone(145).sureness?.sure).toBe('near');
+  });
+  it('never may give more for reading more than one as factories paint does', () => {
+    const usual = lone(112).budget;
+    fc.assert(
+      fc.property(fc.integer({ min: 113, max: 420 }), (film) => {
+        expect(lone(film).budget).toBeLessThanOrEqual(usual + 0.5);
+      }),
+      { numRuns: 60 },
+    );
+  });
+  it('is not original without a doubt at any film over what factories paint and the step of a repaint', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 153, max: 420 }), (film) => {
+        expect(lone(film).condition).not.toBe('original');
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('two panels', () => {
+  it('are both repaint where both read as repaint does', () => {
+    expect(read([183, 180]).panels.map(({ condition }) => condition)).toEqual([
+      'refinished',
+      'refinished',
+    ]);
+  });
+  it('are told apart where one was painted again', () => {
+    expect(read([112, 176]).panels.map(({ condition }) => condition)).toEqual([
+      'original',
+      'refinished',
+    ]);
+  });
+});
+
+it('from three panels on a car of thick paint speaks for itself', () => {
+  const conditions = read([178, 181, 180]).panels.map(({ condition }) => condition);
+  expect(conditions).toEqual(['original', 'original', 'original']);
+});
+
+describe('what factories paint', () => {
+  const facts = { finish: 'clear-over-base', galvanised: false, clear: null, under: null } as const;
+  const { layers } = filmModel;
+  it('is the sum of the layers with the root of their variances: 42 + 70 µm ± √(6² + 10²)', () => {
+    const film = factoryFilm(facts, layers);
+    expect(film.value).toBe(112);
+    expect(film.components.get('cars')?.contribution).toBeCloseTo(Math.sqrt(136), 12);
+  });
+  it('has the zinc of galvanised steel, and layers that the job states', () => {
+    expect(factoryFilm({ ...facts, galvanised: true }, layers).value).toBe(119);
+    const clear = { mean: 60, sd: 3, of: 'car' } as never;
+    expect(factoryFilm({ ...facts, clear }, layers).value).toBe(130);
+  });
+});

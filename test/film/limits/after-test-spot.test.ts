@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { micrometres } from '../../../src/base/units.ts';
+import { allowanceAfterSpot } from '../../../src/film/limits/allowance-at.ts';
+import { filmModel } from '../../../src/formats/models.ts';
+import { amongSound, fiveAround, standardTerms, UNTRIED_LOG_SD } from '../car-builder.ts';
+
+const repaint = fiveAround('tested', 260);
+const grounds = { terms: standardTerms, model: filmModel };
+
+describe('a test spot on repaint', () => {
+  test('is told with what its patch may take, its mark, what it yields and its minutes', () => {
+    const { panel, survey } = amongSound(repaint);
+    const least = Math.min(
+      ...survey.panels.flatMap(({ condition, budget }) => (condition === 'original' ? budget : [])),
+    );
+    const [advice] = panel.advice.filter(({ code }) => code === 'test-spot');
+    expect(advice?.text).toContain(`${least.toFixed(2)} µm off at most`);
+    expect(advice?.text).toContain('no colour on a white pad: clear is there');
+    expect(advice?.text).toContain(`up to ${least.toFixed(2)} µm in all may go (plan --spots)`);
+    expect(advice?.time).toBe(filmModel.measuring.testSpotTime);
+  });
+
+  test('yields what was told, less what it took, however well it foretells the removal', () => {
+    const { panel, survey } = amongSound(repaint);
+    const told = panel.evidence.find(({ code }) => code === 'sound-panel-cap')?.value;
+    const spent = { mean: micrometres(1.2), sd: micrometres(0.3) };
+    const spotted = amongSound(repaint, {
+      factsOf: (id) => ({ recorded: id === 'tested' ? spent : null }),
+    }).panel;
+    for (const logSd of [UNTRIED_LOG_SD, 0.3]) {
+      const after = allowanceAfterSpot(spotted, survey.panels, logSd, grounds);
+      expect(after.boundBy.code).toBe('sound-panels');
+      expect(after.budget).toBeCloseTo((told ?? Number.NaN) - 1.2, 9);
+    }
+  });
+
+  test('is not advised where it frees nothing: no original panel, or none from which anything may go', () => {
+    const none = amongSound(repaint, { facts: { covered: true } });
+    expect(none.panel.advice.some(({ code }) => code === 'test-spot')).toBe(false);
+    const spent = amongSound(repaint, { facts: { taken: micrometres(12.7) } }).panel;
+    const [advice] = spent.advice;
+    expect(advice?.code).toBe('beyond-help');
+    expect(advice?.text).toContain('repaint gets no more: leave it alone');
+  });
+});
+
+describe('the limit over a panel’s life', () => {
+  const roomy = { terms: { totalFloor: micrometres(40) } };
+  const lifeOf = (taken: number | null, clear: number | null = null) =>
+    amongSound(fiveAround('tested', 92), {
+      ...roomy,
+      factsOf: (id) =>
+        id === 'tested'
+          ? {
+              taken: taken === null ? null : micrometres(taken),
+              clear:
+                clear === null
+                  ? null
+                  : { mean: micrometres(clear), sd: micrometres(2), of: 'panel' },
+            }
+          : {},
+    }).panel.limits.find(({ code }) => code === 'life');
+
+  test('is over-spent on a panel cut back of which nobody knows the history', () => {
+    // 4 µm as ever where nobody knows, and the 20 that it lacks.
+    expect(lifeOf(null)?.value).toBe(0);
+    expect(lifeOf(null)?.room?.less).toBeCloseTo(4 + 20, 9);
+    expect(lifeOf(null)?.text).toContain('20.0 µm as what it lacks against the baseline');
+  });
+
+  test('is what is stated to be left where somebody does, or where its clear is known', () => {
+    expect(lifeOf(3)?.room?.less).toBe(3);
+    expect(lifeOf(null, 40)?.room?.less).toBe(4);
+  });
+});
