@@ -17,6 +17,8 @@ const SIGNS: Readonly<Record<string, string>> = {
   '—': '-',
   '…': '...',
   '→': '->',
+  '←': '<-',
+  '↑': '^',
   '≤': '<=',
   '≥': '>=',
   '∞': 'infinity',
@@ -91,6 +93,9 @@ const DRAWN: Readonly<Record<string, string>> = {
   '└': '+',
   '─': '-',
   '−': '-',
+  '→': '>',
+  '←': '<',
+  '↑': '^',
 };
 
 const BEYOND = /[^\p{ASCII}\u00a0]/gu;

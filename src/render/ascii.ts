@@ -1,5 +1,14 @@
 /** A page whose every text is ASCII, before it is laid out: a sign may take more columns than it did. */
-import type { Block, Cell, Column, Curve, CurveAxis, Face } from '../report/model.ts';
+import type {
+  Block,
+  BoxPanel,
+  Cell,
+  Column,
+  Curve,
+  CurveAxis,
+  Face,
+  Tick,
+} from '../report/model.ts';
 import { asciiText } from './ascii-text.ts';
 
 export const asciiBlocks = (blocks: readonly Block[]): readonly Block[] => blocks.map(asciiBlock);
@@ -24,8 +33,13 @@ function asciiBlock(block: Block): Block {
     case 'form':
       return { ...block, fields: block.fields.map(asciiText) };
     case 'ticks': {
-      const items = block.items.map((item) => ({ ...item, text: asciiText(item.text) }));
-      return { ...block, label: asciiText(block.label), items };
+      const { label, note, items } = block;
+      return {
+        ...block,
+        label: asciiText(label),
+        ...(note === undefined ? {} : { note: asciiText(note) }),
+        items: items.map(asciiTick),
+      };
     }
     case 'curve':
       return { ...block, label: asciiText(block.label), curve: asciiCurve(block.curve) };
@@ -38,10 +52,8 @@ function asciiBlock(block: Block): Block {
         faces: faces.map(asciiFace),
       };
     }
-    case 'boxes': {
-      const places = block.places.map((place) => ({ ...place, name: asciiText(place.name) }));
-      return { ...block, label: asciiText(block.label), places };
-    }
+    case 'boxes':
+      return { ...block, panels: block.panels.map(asciiPanel) };
   }
 }
 
@@ -50,6 +62,18 @@ const asciiOrNull = (text: string | null): string | null =>
 
 const asciiCell = (cell: Cell): Cell =>
   cell.kind === 'text' ? { ...cell, text: asciiText(cell.text) } : cell;
+
+const asciiTick = ({ text, apart, ...rest }: Tick): Tick => ({
+  ...rest,
+  text: asciiText(text),
+  ...(apart === undefined ? {} : { apart: apart.map(asciiText) }),
+});
+
+const asciiPanel = ({ label, towards, places }: BoxPanel): BoxPanel => ({
+  label: asciiText(label),
+  towards: towards === null ? null : { ...towards, word: asciiText(towards.word) },
+  places: places.map((place) => ({ ...place, name: asciiText(place.name) })),
+});
 
 const asciiFace = ({ name, note, points }: Face): Face => ({
   name: asciiText(name),

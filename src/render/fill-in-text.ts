@@ -1,12 +1,9 @@
 /** What is filled in by pen, as text: blanks behind labels, and a box for each point of a panel. */
-import type { BoxPlace } from '../report/model.ts';
+import { type BoxPanel, type BoxPlace, towardsText } from '../report/model.ts';
 import { displayWidth, printable } from './printable.ts';
 
 const BOX = '[______]';
-/** Columns of the label before the boxes; a longer one has a line of its own. */
-const LABEL = 24;
 const LEAST_BLANK = 16;
-const INDENT = ' '.repeat(LABEL);
 
 /** A box for each time that something is done. */
 export const tickBoxes = (count: number): string => '[ ]'.repeat(count);
@@ -32,27 +29,49 @@ function filledOut(fields: readonly string[], width: number): string {
   return fields.map((field) => `${field}: ${'_'.repeat(each)}`).join('  ');
 }
 
-/** The label, and beside it the boxes in rows from the top, each as far across as its point lies. */
+/** Panels side by side need this width each. */
+const BESIDE = 36;
+const BETWEEN = 4;
+
+/** The panels from left to right and downwards, two beside one another where there is room for two. */
 export function boxLines(
-  label: string,
-  places: readonly BoxPlace[],
+  panels: readonly BoxPanel[],
   { width }: { readonly width: number },
 ): readonly string[] {
+  const half = Math.floor((width - BETWEEN) / 2);
+  const across = half < BESIDE ? 1 : 2;
+  const each = across === 1 ? width : half;
+  const drawn = panels.map((panel) => panelLines(panel, each));
+  return drawn.flatMap((left, i) => {
+    if (i % across > 0) return [];
+    const right = across === 1 ? [] : (drawn[i + 1] ?? []);
+    const pair = Array.from({ length: Math.max(left.length, right.length) }, (_, row) =>
+      beside(left[row] ?? '', right[row] ?? '', each + BETWEEN),
+    );
+    return i === 0 ? pair : ['', ...pair];
+  });
+}
+
+const beside = (left: string, right: string, at: number): string =>
+  right === '' ? left : left + ' '.repeat(Math.max(0, at - displayWidth(left))) + right;
+
+/** The name with the arrow at its side, and the boxes in rows, each as far across as its point lies. */
+function panelLines({ label, towards, places }: BoxPanel, width: number): readonly string[] {
   const name = printable(label);
+  const arrow = towards === null ? '' : printable(towardsText(towards));
+  const blank = width - displayWidth(name) - displayWidth(arrow);
+  const head =
+    towards?.at === 'right' && blank > 0
+      ? `${name}${' '.repeat(blank)}${arrow}`
+      : `${name}  ${arrow}`;
   const heights = [...new Set(places.map(({ v }) => v))].sort((a, b) => a - b);
   const rows = heights.flatMap((height) =>
     boxRow(
       places.filter(({ v }) => v === height),
-      width - LABEL,
+      width,
     ),
   );
-  const [first = '', ...later] = rows;
-  const beside = displayWidth(name) < LABEL;
-  const start = beside ? name + ' '.repeat(LABEL - displayWidth(name)) : INDENT;
-  return [
-    ...(beside ? [] : [name]),
-    ...[start + first, ...later.map((row) => INDENT + row)].map((line) => line.trimEnd()),
-  ];
+  return [head, ...rows].map((line) => line.trimEnd());
 }
 
 /** One row of boxes, each where its point lies; where they would touch, closely from the left. */

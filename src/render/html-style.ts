@@ -2,6 +2,7 @@
  * How a page looks, on a screen in light and dark and on A4 or Letter paper. The blue is that of Okabe
  * and Ito, distinct for every kind of colour vision; what it marks has a sign, a shape or bold type too.
  */
+import { ticksIfNarrow, ticksOnPaper, ticksOnScreen } from './ticks-style.ts';
 
 export type Colours = {
   readonly ink: string;
@@ -68,6 +69,7 @@ svg text { fill: var(--ink); }
 .strip .mark { stroke: var(--mark); stroke-width: 2.2; }
 .strip .beyond { stroke: var(--ink); stroke-width: 1.4; }
 .strip .span { stroke: var(--ink); stroke-width: 1.6; }
+.strip .range { stroke: var(--ink); stroke-width: 1.2; }
 .strip .extent { fill: var(--mark); fill-opacity: .28; stroke: var(--mark); }
 .strip .stop { stroke: var(--ink); stroke-width: 2.6; }
 figure { margin: 0; break-inside: avoid; }
@@ -75,7 +77,10 @@ figcaption { font-weight: 600; font-size: .9rem; margin-bottom: .2rem; }
 figcaption small { display: block; font-size: .85rem; font-weight: 400; color: var(--quiet); }
 .figures { display: grid; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr));
   gap: 1rem 1.2rem; margin: .6rem 0 1rem; }
-.third { display: inline-block; width: 31.5%; margin: .5rem .7% .4rem 0; }
+.walk { columns: 3; column-gap: 1.2rem; margin-top: 1rem; }
+.walk figure { margin-bottom: .7rem; }
+.towards { font-weight: 400; color: var(--quiet); margin-left: .4rem; white-space: nowrap; }
+.towards.right { float: right; text-align: inherit; }
 .points { width: 100%; height: auto; }
 .points .frame { stroke: var(--ink); }
 .points .box { stroke: var(--quiet); }
@@ -92,28 +97,24 @@ figcaption small { display: block; font-size: .85rem; font-weight: 400; color: v
 .curve .letter { font-weight: 700; }
 .form { display: grid; grid-template-columns: repeat(2, 1fr); gap: .9rem 1.5rem; margin: 1.2rem 0; }
 .form div { display: flex; align-items: flex-end; gap: .5rem; }
-.form i { flex: 1; border-bottom: 1px solid var(--ink); height: 1.3rem; }
-.ticks { break-inside: avoid; font-size: 1.25rem; margin-top: 1.4rem; }
-.ticks :is(h2, h3) { font-size: 1.25rem; margin: 0; padding-bottom: .2rem;
-  border-bottom: 1px solid var(--ink); }
-.ticks .under { display: inline; }
-.ticks ul { list-style: none; padding: 0; margin-top: .4rem; max-width: none; }
-.ticks li { display: flex; align-items: flex-start; gap: .4rem; margin: .45rem 0; }
-.ticks b { flex: none; width: 1.3rem; height: 1.3rem; margin-top: .15rem;
-  border: 2px solid var(--ink); border-radius: 2px; }
-.ticks li > span { margin-left: .3rem; }`;
+.form i { flex: 1; border-bottom: 1px solid var(--ink); height: 1.3rem; }`;
 
 const narrow = `
 @media screen and (max-width: 44rem) {
   body { margin: 1.25rem auto; }
   .fact { display: block; }
-  .third { width: 100%; }
+  .walk { columns: 1; }
   .curve { font-size: 18px; }
   .curve .letter { font-size: 14px; }
   .form { grid-template-columns: 1fr; }
   .whole-word { white-space: normal; }
   thead th:first-child, tbody th { position: sticky; left: 0; background: var(--paper);
     border-right: 1px solid var(--rule); }
+  thead th:first-child, tbody th { white-space: normal; min-width: 5rem; max-width: 8rem; }
+  .wide { font-size: 13.5px; background:
+    linear-gradient(to left, var(--paper) 40%, transparent) 100% 0 / 2.2rem 100% no-repeat local,
+    linear-gradient(to left, var(--quiet), transparent) 100% 0 / .6rem 100% no-repeat scroll; }
+  .wide :is(th, td) { padding: .3rem .35rem; }${ticksIfNarrow}
 }`;
 
 /** Either size of paper: its own is not asked for, and no measure is wider than the narrower of both. */
@@ -142,11 +143,14 @@ const paper = `
   .figures { display: block; }
   .figures figure { display: inline-block; vertical-align: top; width: 31.5%;
     margin: 0 .8% 3mm 0; }
+  .walk { column-gap: 5mm; margin-top: .6rem; }
+  .walk figure { margin-bottom: 1.4mm; }
+  .walk figcaption { font-size: 8pt; margin: 0; }
   .whole { max-width: 140mm; }
-  .form { grid-template-columns: repeat(2, 1fr); }
+  .form { grid-template-columns: repeat(2, 1fr); gap: .35rem 1.5rem; margin: .6rem 0; }${ticksOnPaper}
 }`;
 
 export const pageStyle = `
 :root { color-scheme: light dark; ${colours(themes.light)} }
-@media (prefers-color-scheme: dark) { :root { ${colours(themes.dark)} } }${screen}${narrow}${paper}
+@media (prefers-color-scheme: dark) { :root { ${colours(themes.dark)} } }${screen}${ticksOnScreen}${narrow}${paper}
 `;

@@ -1,6 +1,7 @@
 /** Tables of a page. A wide one scrolls by itself, so that the page does not; on paper it is whole. */
-import { figure, shown } from '../base/rounding.ts';
-import type { Cell, Column, Curve, CurveAxis, StripAxis } from '../report/model.ts';
+import { figure } from '../base/rounding.ts';
+import type { Cell, Column, Curve, StripAxis } from '../report/model.ts';
+import { axisFigure } from './axis-figure.ts';
 import { element, escaped } from './html-text.ts';
 import { stripDrawing } from './strip-svg.ts';
 
@@ -11,7 +12,13 @@ const SHORT = 16;
 /** From so many columns on, paper holds them in smaller type. */
 const MANY = 9;
 
-export function tableHtml(columns: readonly Column[], rows: readonly (readonly Cell[])[]): string {
+export function tableHtml(
+  asWritten: readonly Column[],
+  writtenRows: readonly (readonly Cell[])[],
+): string {
+  const order = leadingFirst(asWritten);
+  const columns = order.flatMap((at) => asWritten.slice(at, at + 1));
+  const rows = writtenRows.map((row) => order.flatMap((at) => row.slice(at, at + 1)));
   const looks = columns.map((column, i) => lookOf(column, i, rows));
   const head = columns.map((column, i) => headHtml(column, looks[i] ?? ''));
   const body = rows.map((row) =>
@@ -26,6 +33,13 @@ export function tableHtml(columns: readonly Column[], rows: readonly (readonly C
     element('thead', {}, element('tr', {}, ...head)),
     element('tbody', {}, ...body),
   );
+}
+
+/** The places of the columns: the first, those that lead, then the rest, each in its order. */
+function leadingFirst(columns: readonly Column[]): readonly number[] {
+  const places = columns.map((_, at) => at);
+  const rank = (at: number): number => (at === 0 ? 0 : columns[at]?.leads === true ? 1 : 2);
+  return places.sort((one, other) => rank(one) - rank(other) || one - other);
 }
 
 type Around = {
@@ -123,16 +137,12 @@ export function curveTable({ across, up, line, marks }: Curve): string {
       ),
       row(
         acrossTitle,
-        points.map(({ x }) => pointText(x, across)),
+        points.map(({ x }) => axisFigure(x, across)),
       ),
       row(
         upTitle,
-        points.map(({ y }) => pointText(y, up)),
+        points.map(({ y }) => axisFigure(y, up)),
       ),
     ),
   );
 }
-
-/** To some thousandths of the axis: as fine as it can be seen. */
-const pointText = (value: number, { from, to }: CurveAxis): string =>
-  shown(value, Math.max(0, 2 - Math.floor(Math.log10(to - from))));

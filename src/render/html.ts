@@ -2,7 +2,7 @@
  * Blocks → one self-contained page: no script, nothing fetched from anywhere (a content security
  * policy says so to the browser), styles inside, for a screen and for A4 or Letter paper.
  */
-import type { Block, Face } from '../report/model.ts';
+import { type Block, type BoxPanel, type Face, type Tick, towardsText } from '../report/model.ts';
 import { curveDrawing } from './curve-svg.ts';
 import { facesTable } from './faces-table.ts';
 import { pageStyle } from './html-style.ts';
@@ -100,23 +100,16 @@ function blockHtml(block: Block, level: Level): string {
       return element('div', { class: 'form' }, ...fields);
     }
     case 'ticks': {
-      const items = block.items.map(({ text, boxes }) =>
-        element('li', {}, element('b', {}).repeat(boxes), element('span', {}, sentence(text))),
-      );
+      const note = block.note === undefined ? '' : element('p', {}, sentence(block.note));
       return element(
         'section',
         { class: 'ticks' },
-        element(`h${level + 1}`, {}, titleHtml(block.label)),
-        element('ul', {}, ...items),
+        element('header', {}, heading(block.label), note),
+        element('ul', {}, ...block.items.map(tickHtml)),
       );
     }
     case 'boxes':
-      return element(
-        'figure',
-        { class: 'third' },
-        element('figcaption', {}, escaped(block.label)),
-        boxesDrawing(block.label, block.places),
-      );
+      return element('div', { class: 'walk' }, ...block.panels.map(boxesHtml));
   }
 }
 
@@ -144,6 +137,11 @@ function paragraphHtml({
   );
 }
 
+function tickHtml({ text, boxes, tone = 'plain' }: Tick): string {
+  const look = tone === 'plain' ? {} : { class: tone };
+  return element('li', look, element('b', {}).repeat(boxes), element('span', {}, sentence(text)));
+}
+
 const faceHtml = (face: Face, at: number): string =>
   element(
     'figure',
@@ -157,3 +155,17 @@ const faceHtml = (face: Face, at: number): string =>
     ),
     faceDrawing(face),
   );
+
+const boxesHtml = (panel: BoxPanel, at: number): string =>
+  element(
+    'figure',
+    {},
+    element('figcaption', {}, `${at + 1} ${escaped(panel.label)}`, ' ', arrowHtml(panel)),
+    boxesDrawing(panel),
+  );
+
+/** Over the side of the drawing that it points to. */
+const arrowHtml = ({ towards }: BoxPanel): string =>
+  towards === null
+    ? ''
+    : element('span', { class: `towards ${towards.at}` }, escaped(towardsText(towards)));

@@ -3,7 +3,17 @@
  * drawn elsewhere is a table of the same numbers here.
  */
 import { figure } from '../base/rounding.ts';
-import type { Block, Cell, Column, Curve, CurveAxis } from '../report/model.ts';
+import {
+  type Block,
+  type BoxPanel,
+  type Cell,
+  type Column,
+  type Curve,
+  type CurveAxis,
+  type Tick,
+  towardsText,
+} from '../report/model.ts';
+import { axisFigure, stripFigure } from './axis-figure.ts';
 import { facesTable } from './faces-table.ts';
 import { escapedMarkdown } from './markdown-text.ts';
 
@@ -38,24 +48,38 @@ function blockMarkdown(block: Block): string {
     case 'ticks':
       return section(
         block.label,
-        listOf(block.items.map(({ text, boxes }) => '[ ] '.repeat(boxes) + escapedMarkdown(text))),
+        [
+          ...(block.note === undefined ? [] : [escapedMarkdown(block.note)]),
+          listOf(block.items.flatMap(tickItems)),
+        ].join('\n\n'),
       );
     case 'curve':
       return section(block.label, curveMarkdown(block.curve));
-    case 'boxes': {
-      const names = block.places.map(({ name }) => escapedMarkdown(name));
-      const blanks = names.map(() => '');
-      return section(
-        block.label,
-        tableOf(
-          names,
-          blanks.map(() => 'left'),
-          [blanks],
-        ),
-      );
-    }
+    case 'boxes':
+      return block.panels.map(boxesMarkdown).join('\n\n');
   }
 }
+
+/** A column for each point, in the order of the template: a table cannot show where they lie. */
+function boxesMarkdown({ label, towards, places }: BoxPanel): string {
+  const name = towards === null ? label : `${label}, ${towardsText(towards)}`;
+  const names = places.map((place) => escapedMarkdown(place.name));
+  const blanks = names.map(() => '');
+  return section(
+    name,
+    tableOf(
+      names,
+      blanks.map(() => 'left'),
+      [blanks],
+    ),
+  );
+}
+
+/** A task list has one box to a line. */
+const tickItems = ({ text, boxes, apart }: Tick): readonly string[] =>
+  boxes === 0
+    ? [escapedMarkdown(text)]
+    : (apart ?? new Array<string>(boxes).fill(text)).map((one) => `[ ] ${escapedMarkdown(one)}`);
 
 /** A line to write on: in Markdown a run of `_` would be a rule or emphasis. */
 const BLANK = '\\_'.repeat(12);
@@ -73,7 +97,7 @@ function tableMarkdown(columns: readonly Column[], rows: readonly (readonly Cell
   return tableOf(
     titles,
     aligns,
-    rows.map((row) => columns.map((_, i) => cellMarkdown(row[i]))),
+    rows.map((row) => columns.map((column, i) => cellMarkdown(row[i], column))),
   );
 }
 
@@ -81,9 +105,13 @@ function tableMarkdown(columns: readonly Column[], rows: readonly (readonly Cell
 const titleOf = ({ title, said, axis }: Column): string =>
   title === '' && axis !== undefined ? (said ?? 'values') : title;
 
-function cellMarkdown(cell: Cell | undefined): string {
+function cellMarkdown(cell: Cell | undefined, { axis }: Column): string {
   if (cell === undefined) return '';
-  if (cell.kind === 'strip') return cell.values.map((value) => figure(value)).join(', ');
+  if (cell.kind === 'strip') {
+    const shown = (value: number): string =>
+      axis === undefined ? figure(value) : stripFigure(value, axis);
+    return cell.values.map(shown).join(', ');
+  }
   const text = escapedMarkdown(cell.text);
   return cell.tone === 'strong' && text !== '' ? `**${text}**` : text;
 }
@@ -106,8 +134,12 @@ function curveMarkdown({ across, up, line, marks }: Curve): string {
     ...marks.map(({ x, y, sign, name }) => ({ x, y, name: `${sign}: ${name}` })),
   ].sort((a, b) => a.x - b.x);
   return tableOf(
-    [axis(across), axis(up), ''],
+    [axis(across), axis(up), 'on the curve'],
     ['right', 'right', 'left'],
-    points.map(({ x, y, name }) => [figure(x), figure(y), escapedMarkdown(name)]),
+    points.map(({ x, y, name }) => [
+      axisFigure(x, across),
+      axisFigure(y, up),
+      escapedMarkdown(name),
+    ]),
   );
 }

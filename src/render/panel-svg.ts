@@ -1,27 +1,39 @@
 /** A panel as a plain rectangle: with boxes to write in, or with what was read at its points. */
-import type { BoxPlace, Face, FacePoint } from '../report/model.ts';
+import {
+  type BoxPanel,
+  type BoxPlace,
+  type Face,
+  type FacePoint,
+  towardsText,
+} from '../report/model.ts';
 import { element } from './html-text.ts';
 import { drawing, drawnText, tenth } from './svg.ts';
 
 const WIDTH = 300;
-const BOX = { width: 70, height: 36 };
-const BOXES_HEIGHT = 170;
+const BOX = { width: 78, height: 32 };
+/** Room of one row of boxes; and of a panel that has no other. */
+const BOX_ROW = 38;
+const ONE_ROW = 42;
 const FACE_HEIGHT = 132;
 /** Room of one row of points, and of half a value. */
 const ROW = 38;
 const HALF_VALUE = 28;
 
-export function boxesDrawing(label: string, places: readonly BoxPlace[]): string {
+/** As high as its rows of points need. */
+export function boxesDrawing({ label, towards, places }: BoxPanel): string {
   const names = places.map(({ name }) => name).join(', ');
+  const arrow = towards === null ? '' : towardsText(towards);
+  const rows = new Set(places.map(({ v }) => v)).size;
+  const height = Math.max(ONE_ROW, rows * BOX_ROW);
   return drawing(
     {
       look: 'points',
-      box: [0, 0, WIDTH, BOXES_HEIGHT],
+      box: [0, 0, WIDTH, height],
       title: label,
-      said: `a box for each of the points ${names}`,
+      said: `${arrow === '' ? '' : `${arrow}; `}a box for each of the points ${names}`,
     },
-    frame(BOXES_HEIGHT),
-    ...places.map(pointBox),
+    frame(height),
+    ...places.map((place) => pointBox(place, height)),
   );
 }
 
@@ -40,9 +52,9 @@ const frame = (height: number): string =>
   element('rect', { class: 'frame', x: 1, y: 1, width: WIDTH - 2, height: height - 2 });
 
 /** Kept inside the panel's rectangle also where a point lies at its edge. */
-function pointBox({ name, u, v }: BoxPlace): string {
-  const x = within(u * WIDTH - BOX.width / 2, 2, WIDTH - BOX.width - 2);
-  const y = within(v * BOXES_HEIGHT - BOX.height / 2, 2, BOXES_HEIGHT - BOX.height - 2);
+function pointBox({ name, u, v }: BoxPlace, height: number): string {
+  const x = within(u * WIDTH - BOX.width / 2, 4, WIDTH - BOX.width - 4);
+  const y = within(v * height - BOX.height / 2, 4, height - BOX.height - 4);
   return (
     element('rect', { class: 'box', x, y, ...BOX }) +
     drawnText({ x: x + 4, y: y + 12, anchor: 'start', look: 'name' }, name)

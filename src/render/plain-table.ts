@@ -1,6 +1,7 @@
 /** A table as facts: the row, what the column shows, the value and its unit. */
 import { figure } from '../base/rounding.ts';
 import type { Cell, Column } from '../report/model.ts';
+import { stripFigure } from './axis-figure.ts';
 
 export function tableFacts(
   columns: readonly Column[],
@@ -32,13 +33,16 @@ function valueText(cell: Cell | undefined, column: Column): readonly string[] {
   if (cell === undefined) return [];
   const { said, unit } = heading(column);
   if (cell.kind === 'strip') {
-    const values = cell.values.map((value) => figure(value)).join(', ');
+    const values = cell.values.map((value) => valueOn(column.axis, value)).join(', ');
     return values === '' ? [] : [spaced(said || 'values', values, unit)];
   }
   if (cell.text === '') return [];
   const isNone = cell.text === '–' || cell.text === '-';
   return [isNone ? spaced(said, 'none') : spaced(said, cell.text, unit)];
 }
+
+const valueOn = (axis: Column['axis'], value: number): string =>
+  axis === undefined ? figure(value) : stripFigure(value, axis);
 
 /** `removed (µm)` is `removed 2.1 µm` with its value. */
 function heading({ title, said, unit }: Column): { readonly said: string; readonly unit: string } {

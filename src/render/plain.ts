@@ -6,8 +6,8 @@
  * What stands under a label is split where a sentence or a clause ends, and each piece has the label
  * before it. What has no label stays one line: a label from a file can then begin no line of its own.
  */
-import { figure } from '../base/rounding.ts';
-import type { Block, Curve, CurveAxis, CurvePoint } from '../report/model.ts';
+import type { Block, Curve, CurveAxis, CurvePoint, Tick } from '../report/model.ts';
+import { axisFigure } from './axis-figure.ts';
 import { facesTable } from './faces-table.ts';
 import { spaced, tableFacts } from './plain-table.ts';
 import { printable } from './printable.ts';
@@ -50,11 +50,16 @@ function blockFacts(block: Block): readonly string[] {
     case 'form':
       return block.fields.map((field) => `to fill in: ${field}`);
     case 'ticks':
-      return block.items.map(({ text, boxes }) => `${block.label}: ${toDo(boxes)}${text}`);
+      return [
+        ...(block.note === undefined ? [] : [`${block.label}: ${block.note}`]),
+        ...block.items.flatMap(tickFacts).map((fact) => `${block.label}: ${fact}`),
+      ];
     case 'curve':
       return curveFacts(block.label, block.curve);
     case 'boxes':
-      return block.places.map(({ name }) => `${block.label}: to read: point ${name}`);
+      return block.panels.flatMap(({ label, places }) =>
+        places.map(({ name }) => `${label}: to read: point ${name}`),
+      );
   }
 }
 
@@ -75,10 +80,12 @@ const SET_IN = /^[ \u00a0]{2}/;
 /** Points at the one that binds, which stands in line with the others. */
 const POINTER = '→';
 
-const toDo = (boxes: number): string => {
-  if (boxes === 0) return '';
-  return boxes === 1 ? 'to do: ' : `to do ${boxes} times: `;
-};
+/** Each box by itself where the item says what each stands for. */
+function tickFacts({ text, boxes, apart }: Tick): readonly string[] {
+  if (boxes === 0) return [text];
+  if (apart !== undefined) return apart.map((one) => `to do: ${one}`);
+  return [boxes === 1 ? `to do: ${text}` : `to do ${boxes} times: ${text}`];
+}
 
 /** A clause ends at `; `, a sentence at `. ` before a capital; within brackets neither does. */
 function clauses(text: string): readonly string[] {
@@ -107,5 +114,5 @@ function curveFacts(label: string, { across, up, line, marks }: Curve): readonly
   ];
 }
 
-const axisText = ({ title, unit }: CurveAxis, value: number): string =>
-  spaced(title, figure(value), unit);
+const axisText = (axis: CurveAxis, value: number): string =>
+  spaced(axis.title, axisFigure(value, axis), axis.unit);

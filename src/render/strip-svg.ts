@@ -10,16 +10,18 @@ const MIDDLE = HEIGHT / 2;
 const DOT = 2.6;
 const RING = 3.2;
 const BAR = 5;
+/** Half the height of either end of a range. */
+const END = 3.5;
 
 const across = (value: number, { from, to }: StripAxis): number =>
   tenth(Math.min(1, Math.max(0, (value - from) / (to - from))) * WIDTH);
 
 /**
  * A dot a value, an open one as a ring, the marked one as an arrowhead, the line dashed, a bar under
- * them; for what is off the axis a double arrowhead at its end.
+ * them, a range as a thin line with two ends; for what is off the axis a double arrowhead at its end.
  */
 export function stripDrawing(cell: StripCell, axis: StripAxis, title: string): string {
-  const { values, marked, open = [], bar } = cell;
+  const { values, marked, open = [], bar, range } = cell;
   const { line } = axis;
   const isOn = (value: number): boolean => value >= axis.from && value <= axis.to;
   const all = [...values, ...open, ...(marked === null ? [] : [marked])];
@@ -30,6 +32,7 @@ export function stripDrawing(cell: StripCell, axis: StripAxis, title: string): s
       ? ''
       : element('path', { class: 'floor', d: `M${across(line, axis)} 0V${HEIGHT}` }),
     bar === undefined ? '' : barDrawing(bar, axis),
+    range === undefined ? '' : rangeDrawing(range, axis),
     ...open.filter(isOn).map((value) => circle(value, axis, { class: 'open', r: RING })),
     ...values.filter(isOn).map((value) => circle(value, axis, { r: DOT })),
     marked !== null && isOn(marked) ? arrowhead(across(marked, axis)) : '',
@@ -67,13 +70,23 @@ function barDrawing({ from, to, look }: StripBar, axis: StripAxis): string {
   );
 }
 
-function inWords({ values, marked, open = [], bar }: StripCell, { line }: StripAxis): string {
+function rangeDrawing({ from, to }: NonNullable<StripCell['range']>, axis: StripAxis): string {
+  const [left, right] = [across(from, axis), across(to, axis)];
+  const ends = [left, right].map((x) => `M${x} ${MIDDLE - END}v${2 * END}`).join('');
+  return element('path', { class: 'range', d: `M${left} ${MIDDLE}H${right}${ends}` });
+}
+
+function inWords(
+  { values, marked, open = [], bar, range }: StripCell,
+  { line }: StripAxis,
+): string {
   const list = (all: readonly number[]): string => all.map((value) => figure(value)).join(', ');
   const said = [
     ...(bar === undefined ? [] : [`from ${figure(bar.from)} to ${figure(bar.to)}`]),
     ...(open.length === 0 ? [] : [`open ${list(open)}`]),
     ...(values.length === 0 ? [] : [`values ${list(values)}`]),
     ...(marked === null ? [] : [`marked ${figure(marked)}`]),
+    ...(range === undefined ? [] : [`range ${figure(range.from)} to ${figure(range.to)}`]),
   ];
   const drawn = said.length === 0 ? ['no values'] : said;
   return [...drawn, ...(line === null ? [] : [`line at ${figure(line)}`])].join('; ');

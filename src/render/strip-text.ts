@@ -18,11 +18,11 @@ const position = (
 ): number => Math.min(width - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * width)));
 
 /**
- * `·` one value, `:` two, `⁝` more; `○` an open one; `‹` the marked one; `┊` the line; `─` the bar; `»`
+ * `·` one value, `:` two, `⁝` more; `○` an open one; `‹` the marked one; `┊` the line; `─` the bar; `[ ]` a range; `»`
  * values beyond the axis, `«` before it.
  */
 export function drawStrip(
-  { values, marked, open = [], bar }: StripCell,
+  { values, marked, open = [], bar, range }: StripCell,
   axis: StripAxis,
   width: number,
 ): string {
@@ -32,7 +32,11 @@ export function drawStrip(
     drawn.fill('─', Math.min(from, to), Math.max(from, to) + 1);
   }
   if (axis.line !== null) drawn[position(axis.line, axis, width)] = '┊';
-  if (marked !== null) drawn[position(marked, axis, width)] = marked < axis.from ? '«' : '‹';
+  if (range !== undefined) {
+    drawn[position(range.from, axis, width)] = '[';
+    drawn[position(range.to, axis, width)] = ']';
+  }
+  if (marked !== null) drawn[position(marked, axis, width)] = '‹';
   for (const value of open) drawn[position(value, axis, width)] = '○';
   const counts = new Map<number, number>();
   for (const value of values) {
@@ -40,6 +44,7 @@ export function drawStrip(
     counts.set(at, (counts.get(at) ?? 0) + 1);
   }
   for (const [at, count] of counts) drawn[at] = count === 1 ? '·' : count === 2 ? ':' : '⁝';
+  if (marked !== null && marked < axis.from) drawn[0] = '«';
   if (values.some((value) => value > axis.to)) drawn[width - 1] = '»';
   return drawn.join('');
 }

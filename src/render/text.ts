@@ -18,7 +18,12 @@ export function renderText(blocks: readonly Block[], style: TextStyle): string {
   return `${lines.map((line) => line.replaceAll('\u00a0', ' ').trimEnd()).join('\n')}\n`;
 }
 
-function blockLines(block: Block, style: TextStyle): readonly string[] {
+/** Columns: of longer lines the eye does not find the next one. */
+const WIDEST_PROSE = 100;
+
+/** Tables and drawings have all the width there is. */
+function blockLines(block: Block, whole: TextStyle): readonly string[] {
+  const style = { ...whole, width: Math.min(whole.width, WIDEST_PROSE) };
   switch (block.kind) {
     case 'title':
       return wrap(printable(block.text), style.width, '').map((line) =>
@@ -34,44 +39,52 @@ function blockLines(block: Block, style: TextStyle): readonly string[] {
           style.paint(line, 'strong'),
         ),
         ...block.items.flatMap((item) =>
-          wrap(printable(item), style.width - 2, '  ').map((line) => `  ${line}`),
+          wrap(printable(item), style.width - 2, hangingIndent(item)).map((line) => `  ${line}`),
         ),
       ];
     case 'table': {
       const { label } = block;
-      const lines = tableLines(block, style);
+      const lines = tableLines(block, whole);
       return label === undefined ? lines : [...labelLines(label, style), ...lines];
     }
     case 'faces':
-      return [...labelLines(block.label, style), ...tableLines(facesTable(block), style)];
+      return [...labelLines(block.label, style), ...tableLines(facesTable(block), whole)];
     case 'curve':
-      return curveLines(block.curve, style);
+      return curveLines(block.curve, whole);
     case 'form':
-      return formLines(block.fields, style.width);
+      return formLines(block.fields, whole.width);
     case 'ticks':
       return [
-        ...labelLines(block.label, style),
-        ...block.items.flatMap((item) => tickLines(item, style.width)),
+        ...labelled(block.label, block.note ?? null, style),
+        ...block.items.flatMap((item) => tickLines(item, style)),
       ];
     case 'boxes':
-      return boxLines(block.label, block.places, style);
+      return boxLines(block.panels, whole);
   }
 }
+
+/** What is set in, or pointed at, goes on two columns further in: else its second line looks like a new item. */
+const hangingIndent = (item: string): string =>
+  ' '.repeat(2 + (item.match(/^(?:→ |\u00a0+ ?)/)?.[0].length ?? 0));
 
 const labelLines = (label: string, { width, paint }: TextStyle): readonly string[] =>
   wrap(printable(label), width, '  ').map((line) => paint(line, 'strong'));
 
 /** `[ ][ ] two sets of …`: the boxes in a column of their own. */
-function tickLines({ text, boxes }: Tick, width: number): readonly string[] {
-  const drawn = tickBoxes(boxes);
+function tickLines(
+  { text, boxes, tone = 'plain' }: Tick,
+  { width, paint }: TextStyle,
+): readonly string[] {
+  const drawn = boxes === 0 ? ' '.repeat(tickBoxes(1).length) : tickBoxes(boxes);
   const indent = ' '.repeat(drawn.length + 3);
   return wrap(`${printable(text)}`, width - indent.length, '').map(
-    (line, i) => `${i === 0 ? `  ${drawn} ` : indent}${line}`,
+    (line, i) => `${i === 0 ? `  ${drawn} ` : indent}${paint(line, tone)}`,
   );
 }
 
-function labelled(unsafe: string | null, text: string, style: TextStyle): readonly string[] {
-  if (unsafe === null) return wrap(printable(text), style.width, '');
+function labelled(unsafe: string | null, text: string | null, style: TextStyle): readonly string[] {
+  if (unsafe === null) return wrap(printable(text ?? ''), style.width, '');
+  if (text === null) return labelLines(unsafe, style);
   const label = printable(unsafe);
   let left = label.length;
   return wrap(`${label}: ${printable(text)}`, style.width, '  ').map((line, i) => {

@@ -13,3 +13,12 @@ export function wrap(text: string, width: number, indent: string): readonly stri
   }
   return [...lines, line];
 }
+
+/** The same of a line that is set in: the blanks it begins with stay. */
+export const wrapSetIn = (text: string, width: number, indent: string): readonly string[] => {
+  const lead = /^ */.exec(text)?.[0].length ?? 0;
+  const [first = '', ...more] = wrap(HELD.repeat(lead) + text.slice(lead), width, indent);
+  return [' '.repeat(lead) + first.slice(lead), ...more];
+};
+
+const HELD = '\u00a0';

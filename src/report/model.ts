@@ -16,6 +16,8 @@ export type StripCell = {
   readonly open?: readonly number[];
   /** Drawn from one value to the other, under all the rest. */
   readonly bar?: StripBar;
+  /** How far a value may be off to either side, as a line with two ends. */
+  readonly range?: { readonly from: number; readonly to: number };
 };
 
 /** A `span` joins two values; an `extent` is as large as it is drawn, and ends in a stop. */
@@ -41,12 +43,33 @@ export type Column = {
   /** The unit of its cells, where the title does not tell it. */
   readonly unit?: string;
   readonly align: 'left' | 'right';
+  /**
+   * What the table is read for: on a page that may be narrow it stands next to the name of the row, in
+   * front of what led to it.
+   */
+  readonly leads?: true;
   /** Given for a column of strips. */
   readonly axis?: StripAxis;
 };
 
 /** A place to write a value by pen, on a rectangle whose sides are 1: `u` across, `v` down. */
 export type BoxPlace = { readonly name: string; readonly u: number; readonly v: number };
+
+/** Which way something lies from a drawing, said at that side of it: `front →`. */
+export type Towards = { readonly word: string; readonly at: 'left' | 'right' | 'top' };
+
+/** `front →`. */
+export const towardsText = ({ word, at }: Towards): string => {
+  if (at === 'right') return `${word} →`;
+  return at === 'left' ? `← ${word}` : `↑ ${word}`;
+};
+
+/** A panel to fill in, as whoever stands before it sees it. */
+export type BoxPanel = {
+  readonly label: string;
+  readonly towards: Towards | null;
+  readonly places: readonly BoxPlace[];
+};
 
 /** A point with what was read there; `sign` where it stands out. */
 export type FacePoint = BoxPlace & {
@@ -62,7 +85,14 @@ export type Face = {
 };
 
 /** Something to do, with a box to tick each time it is done. */
-export type Tick = { readonly text: string; readonly boxes: number };
+export type Tick = {
+  readonly text: string;
+  readonly boxes: number;
+  /** A text for each box, for who hears it or has a list with one box a line. */
+  readonly apart?: readonly string[];
+  /** `strong` for what is done, among what goes with it. */
+  readonly tone?: Tone;
+};
 
 /** One side of a drawing: what it shows, in which unit, and from where to where. */
 export type CurveAxis = {
@@ -106,7 +136,13 @@ export type Block =
   /** Blanks to fill in by pen, each behind its label. */
   | { readonly kind: 'form'; readonly fields: readonly string[] }
   /** Things to do, each behind its boxes to tick. */
-  | { readonly kind: 'ticks'; readonly label: string; readonly items: readonly Tick[] }
+  | {
+      readonly kind: 'ticks';
+      readonly label: string;
+      /** What holds of all its items, in a few words beside the label. */
+      readonly note?: string;
+      readonly items: readonly Tick[];
+    }
   /** What was read at every point, on the panels' rectangles. */
   | {
       readonly kind: 'faces';
@@ -117,8 +153,8 @@ export type Block =
     }
   /** What is to be had against what it takes. */
   | { readonly kind: 'curve'; readonly label: string; readonly curve: Curve }
-  /** One rectangle with a box to write in at each place. */
-  | { readonly kind: 'boxes'; readonly label: string; readonly places: readonly BoxPlace[] };
+  /** A rectangle of each panel with a box to write in at each place, in the order of the walk. */
+  | { readonly kind: 'boxes'; readonly panels: readonly BoxPanel[] };
 
 export const title = (text: string): Block => ({ kind: 'title', text });
 export const gap: Block = { kind: 'gap' };

@@ -71,12 +71,7 @@ export function statedBlock(
 ): readonly Block[] {
   const panels = read.map((survey) => ({
     name: survey.panel.name,
-    words: [
-      ...materialWords(survey, result),
-      ...factTexts(factsOf(survey, result), unit)
-        .filter(({ stated }) => stated)
-        .map(({ words }) => words),
-    ],
+    words: [...materialWords(survey, result), ...statedWords(factsOf(survey, result), unit)],
   }));
   const [most, ...others] = [...groupBy(panels, ({ words }) => words.join(', '))].sort(
     ([, one], [, other]) => other.length - one.length,
@@ -93,6 +88,11 @@ export function statedBlock(
   return told.every((text) => text === '') ? [] : [paragraph('Stated', `${told.join('; ')}.`)];
 }
 
+const statedWords = (facts: EffectiveFacts, unit: LengthUnit): readonly string[] =>
+  factTexts(facts, unit)
+    .filter(({ stated, words }) => stated && !isOfMetal(facts, words))
+    .map(({ words }) => words);
+
 /** What the job says a panel is made of, or a template of metal without zinc where zinc is spoken of. */
 function materialWords(
   { panel, facts }: PanelSurvey,
@@ -100,8 +100,15 @@ function materialWords(
 ): readonly string[] {
   const { galvanised } = held.get(panel.id) ?? settings.facts;
   const noZinc = galvanised.value && !facts.galvanised;
-  return substrates.has(panel.id) || noZinc ? [panel.substrate] : [];
+  if (noZinc) return [`${panel.substrate}, so no zinc`];
+  return substrates.has(panel.id) ? [panel.substrate] : [];
 }
+
+/** What nobody stated but the metal does. */
+const isOfMetal = ({ galvanised }: EffectiveFacts, word: string): boolean =>
+  word === NO_ZINC && galvanised.where.startsWith('no zinc on ');
+
+const NO_ZINC = 'not galvanised';
 
 /** A fact in words; one that nobody stated and that changes nothing is only said beside another. */
 type FactText = {
@@ -133,7 +140,7 @@ const factTexts = (facts: EffectiveFacts, unit: LengthUnit): readonly FactText[]
     (value) =>
       `${facts.taken.value === 0 ? 'nothing taken before but ' : ''}${plusMinus(value, unit)} on record`,
   ),
-  said(facts.galvanised, (value) => (value ? 'galvanised' : 'not galvanised')),
+  said(facts.galvanised, (value) => (value ? 'galvanised' : NO_ZINC)),
   unlessNone(facts.clear, 'no clear stated', (value) => `clear ${layerText(value, unit)}`),
   unlessNone(
     facts.under,

@@ -31,7 +31,8 @@ export function whichPanels(these: readonly PanelSurvey[], read: readonly PanelS
   return allBut.length < named.length ? allBut : named;
 }
 
-const partNames = (parts: readonly PanelSurvey[]): string =>
+/** Whole panels, those of both sides together, then zones. */
+export const partNames = (parts: readonly PanelSurvey[]): string =>
   [
     ...panelNames(parts.filter((part) => !isZone(part)).map(({ panel }) => panel)),
     ...parts.filter(isZone).map(partName),

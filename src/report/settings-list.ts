@@ -16,7 +16,7 @@ const STANDS_ALONE: ReadonlySet<EffectiveSetting['origin']> = new Set([
   'environment',
 ]);
 
-function settingText(value: SettingValue): string {
+export function settingText(value: SettingValue): string {
   if (value === null) return '–';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'object') return value.length === 0 ? '–' : value.join(', ');

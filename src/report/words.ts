@@ -4,6 +4,10 @@
 export const counted = (count: number, noun: string): string =>
   `${count} ${noun}${count === 1 ? '' : 's'}`;
 
+/** `bonnet`, `bonnet and roof`, `bonnet, roof and boot lid`. */
+export const namesAnd = (names: readonly string[]): string =>
+  [names.slice(0, -1).join(', '), ...names.slice(-1)].filter(Boolean).join(' and ');
+
 const UNIT_AFTER = /(\d) (?=(?:%|µm|mil|mm|ml|min|m|h)(?!\p{L}))/gu;
 const SIGN_BEFORE = /± (?=\d)/g;
 

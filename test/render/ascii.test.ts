@@ -47,6 +47,23 @@ describe('a sign that ASCII lacks', () => {
   });
 });
 
+test('things to do are spelled out to the last word: the note, and each box by itself', () => {
+  const ticks: Block = {
+    kind: 'ticks',
+    label: 'Tür',
+    note: 'takes 2 µm',
+    items: [{ text: '2× it', boxes: 2, apart: ['±1', '±2'] }],
+  };
+  expect(asciiBlocks([ticks])).toEqual([
+    {
+      kind: 'ticks',
+      label: 'T\\u{fc}r',
+      note: 'takes 2 um',
+      items: [{ text: '2x it', boxes: 2, apart: ['+/-1', '+/-2'] }],
+    },
+  ]);
+});
+
 test('what is drawn keeps its places', () => {
   const table: Block = {
     kind: 'table',

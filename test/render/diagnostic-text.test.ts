@@ -62,3 +62,32 @@ test('a file name or message cannot forge a line', () => {
     'a\\u{a}\\u{1b}[31m: error[file-missing]: no\\u{a}b.csv: error\n',
   );
 });
+
+test('at a terminal it is folded between words, so that no number is broken into two', () => {
+  const one = error('reading-ambiguous', '"1.234" may be 1.234 or 1,234', {
+    at: { file: 'a-long-name-of-a-file.csv', line: 2, column: 3, length: 5, lineText: 'b;1.234' },
+    hint: 'write 1234, or fewer digits after the decimal mark',
+  });
+  for (const width of [40, 60, 80]) {
+    const lines = renderDiagnostic(one, false, { width }).trimEnd().split('\n');
+    const folded = lines.filter((line) => !line.includes('error['));
+    for (const line of folded) expect(line.length).toBeLessThanOrEqual(width);
+    const numbers = lines.join('\n').match(/\d[\d.,]*\d/g) ?? [];
+    expect(numbers).toEqual(expect.arrayContaining(['1.234', '1,234', '1234']));
+    expect(lines.join(' ').replaceAll(/\s+/g, ' ')).toBe(
+      renderDiagnostic(one).replaceAll(/\s+/g, ' ').trim(),
+    );
+  }
+});
+
+test('its head stands out where there is a way to', () => {
+  const strong = (text: string): string => `<${text}>`;
+  expect(renderDiagnostic(error('file-empty', 'nothing'), false, { strong })).toBe(
+    '<leastcut: error[file-empty]:> nothing\n',
+  );
+});
+
+test('a line without anything in it is not shown', () => {
+  const empty = error('file-empty', 'nothing', { at: at('', 1, 1) });
+  expect(renderDiagnostic(empty)).toBe('a.csv:3:1: error[file-empty]: nothing\n');
+});

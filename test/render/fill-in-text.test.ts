@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { boxLines, formLines } from '../../src/render/fill-in-text.ts';
+import type { BoxPanel, BoxPlace, Towards } from '../../src/report/model.ts';
 
 const die = [
   { name: '1', u: 0.2, v: 0.2 },
@@ -8,27 +9,55 @@ const die = [
   { name: '4', u: 0.2, v: 0.8 },
   { name: '5', u: 0.8, v: 0.8 },
 ];
+const row = [
+  { name: '1', u: 0.2, v: 0.5 },
+  { name: '2', u: 0.5, v: 0.5 },
+];
+const panel = (
+  label: string,
+  places: readonly BoxPlace[],
+  towards: Towards | null = null,
+): BoxPanel => ({ label, places, towards });
 
 describe('boxes for the points of a panel', () => {
-  test('stand in rows as the points lie, beside the name of the panel', () => {
-    expect(boxLines('bonnet', die, { width: 80 })).toEqual([
-      'bonnet                        1 [______]                        2 [______]',
-      '                                               3 [______]',
-      '                              4 [______]                        5 [______]',
+  test('stand in rows as the points lie, two panels beside one another, with an arrow', () => {
+    const panels = [
+      panel('bonnet', die, { word: 'front', at: 'top' }),
+      panel('right sill', row, { word: 'front', at: 'right' }),
+      panel('left sill', row, { word: 'front', at: 'left' }),
+    ];
+    expect(boxLines(panels, { width: 80 })).toEqual([
+      'bonnet  ↑ front                           right sill                     front →',
+      '   1 [______]            2 [______]          1 [______] 2 [______]',
+      '              3 [______]',
+      '   4 [______]            5 [______]',
+      '',
+      'left sill  ← front',
+      '   1 [______] 2 [______]',
     ]);
   });
 
-  test('go under a name that is too long to stand beside them', () => {
-    const [name, row] = boxLines('front bumper (composite)', die.slice(2, 3), { width: 80 });
-    expect(name).toBe('front bumper (composite)');
-    expect(row?.trim()).toBe('3 [______]');
+  test('take no more lines than their rows and their name', () => {
+    expect(boxLines([panel('sill', row), panel('rail', row)], { width: 80 })).toHaveLength(2);
+    expect(boxLines([panel('sill', row), panel('roof', die)], { width: 80 })).toHaveLength(4);
+  });
+
+  test('stand one panel under the other where there is no room for two', () => {
+    const lines = boxLines([panel('sill', row), panel('rail', row)], { width: 60 });
+    expect(lines.filter((line) => line !== '').map((line) => line.trim().split(' ')[0])).toEqual([
+      'sill',
+      '1',
+      'rail',
+      '1',
+    ]);
   });
 
   test('stand closely from the left, over as many lines as it takes, where they would touch', () => {
     const crowd = Array.from({ length: 7 }, (_, i) => ({ name: `${i}`, u: i / 6, v: 0.5 }));
-    expect(boxLines('rail', crowd, { width: 80 })).toEqual([
-      'rail                    0 [______] 1 [______] 2 [______] 3 [______] 4 [______]',
-      '                        5 [______] 6 [______]',
+    expect(boxLines([panel('rail', crowd)], { width: 60 })).toEqual([
+      'rail',
+      '0 [______] 1 [______] 2 [______] 3 [______] 4 [______]',
+      '5 [______] 6 [______]',
     ]);
   });
 
@@ -37,15 +66,14 @@ describe('boxes for the points of a panel', () => {
       { name: 'front', u: 0, v: 0.5 },
       { name: 'rear', u: 1, v: 0.5 },
     ];
-    for (const line of boxLines('sill', ends, { width: 80 })) {
+    for (const line of boxLines([panel('sill', ends), panel('rail', ends)], { width: 80 })) {
       expect(line.length).toBeLessThanOrEqual(80);
     }
   });
 
-  test('show no control character of a point’s name', () => {
-    expect(
-      boxLines('a\u001b', [{ name: '\u001b', u: 0, v: 0 }], { width: 80 }).join(),
-    ).not.toContain('\u001b');
+  test('show no control character of a name', () => {
+    const naughty = panel('a\u001b', [{ name: '\u001b', u: 0, v: 0 }]);
+    expect(boxLines([naughty], { width: 80 }).join()).not.toContain('\u001b');
   });
 });
 

@@ -131,12 +131,23 @@ describe('things to do on a page', () => {
     const block: Block = {
       kind: 'ticks',
       label: 'roof',
-      items: [{ text: 'cut', boxes: 2 }],
+      note: '5 sections',
+      items: [
+        { text: 'cut', boxes: 2, tone: 'strong' },
+        { text: 'wipe', boxes: 1 },
+      ],
     };
     expect(body(block)).toBe(
-      '<section class="ticks"><h2>roof</h2><ul><li><b></b><b></b><span>cut</span></li></ul></section>',
+      '<section class="ticks"><header><h2>roof</h2><p>5 sections</p></header><ul><li class="strong"><b></b><b></b><span>cut</span></li><li><b></b><span>wipe</span></li></ul></section>',
     );
-    expect(renderHtml([block])).toMatch(/\.ticks \{[^}]*font-size: 1\.25rem/);
+  });
+
+  test('are printed to be read from two metres: names at 28 pt or more, what is done at 20 pt', () => {
+    const html = renderHtml([{ kind: 'ticks', label: 'roof', items: [] }]);
+    const paper = html.slice(html.indexOf('@media print'));
+    const sizeOf = (rule: RegExp): number => Number(paper.match(rule)?.[1]);
+    expect(sizeOf(/\.ticks :is\(h2, h3\)[^}]*font-size: ([\d.]+)pt/)).toBeGreaterThanOrEqual(28);
+    expect(sizeOf(/\.ticks \.strong[^}]*font-size: ([\d.]+)pt/)).toBeGreaterThanOrEqual(20);
   });
 });
 
@@ -265,16 +276,23 @@ describe('the blocks of a page', () => {
   test('draw a box at the place of each point, named, inside the rectangle', () => {
     const html = body({
       kind: 'boxes',
-      label: 'bonnet',
-      places: [
-        { name: '1', u: 0.5, v: 0.5 },
-        { name: 'edge', u: 1, v: 0 },
+      panels: [
+        {
+          label: 'bonnet',
+          towards: { word: 'front', at: 'top' },
+          places: [
+            { name: '1', u: 0.5, v: 0.5 },
+            { name: 'edge', u: 1, v: 0 },
+          ],
+        },
       ],
     });
-    expect(html).toContain('<figcaption>bonnet</figcaption>');
-    // 300 × 170 with boxes of 70 × 36: the middle one begins at 115, 67.
-    expect(html).toContain('<rect class="box" x="115" y="67" width="70" height="36"');
-    expect(html).toContain('<rect class="box" x="228" y="2" width="70" height="36"');
+    expect(html).toContain(
+      '<figcaption>1 bonnet <span class="towards top">↑ front</span></figcaption>',
+    );
+    // 300 × 76 with boxes of 78 × 32: the middle one begins at 111, 22.
+    expect(html).toContain('<rect class="box" x="111" y="22" width="78" height="32"');
+    expect(html).toContain('<rect class="box" x="218" y="4" width="78" height="32"');
     expect(html).toMatch(/<text[^>]*>edge<\/text>/);
   });
 

@@ -33,7 +33,7 @@ describe('a page in Markdown', () => {
       [
         '| panel | n | readings |',
         '| --- | ---: | --- |',
-        '| a\\|b | **2** | 1.235, 2 |',
+        '| a\\|b | **2** | 1.235, 2.000 |',
         '|  |  |  |',
         '',
       ].join('\n'),
@@ -58,33 +58,47 @@ describe('a page in Markdown', () => {
       [
         '## Curve',
         '',
-        '| spent (µm) | clears (%) |  |',
+        '| spent (µm) | clears (%) | on the curve |',
         '| ---: | ---: | --- |',
-        '| 1 | 50 |  |',
-        '| 2 | 60 | A: enhance |',
-        '| 3 | 70 |  |',
+        '| 1.00 | 50 |  |',
+        '| 2.00 | 60 | A: enhance |',
+        '| 3.00 | 70 |  |',
         '',
       ].join('\n'),
     );
   });
 
-  test('has boxes to tick and blanks to fill in', () => {
+  test('has a box to tick in each line, as a task list has but one, and blanks to fill in', () => {
     const blank = '\\_'.repeat(12);
     expect(
       renderMarkdown([
-        { kind: 'ticks', label: 'roof', items: [{ text: 'cut', boxes: 2 }] },
+        {
+          kind: 'ticks',
+          label: 'roof',
+          note: 'takes 2 µm',
+          items: [
+            { text: 'cut', boxes: 2 },
+            { text: 'finish: 2× it', boxes: 2, apart: ['set 1 of 2', 'set 2 of 2'] },
+            { text: 'mind: warm', boxes: 0 },
+          ],
+        },
         { kind: 'form', fields: ['Date'] },
         {
           kind: 'boxes',
-          label: 'roof',
-          places: [
-            { name: '1', u: 0, v: 0 },
-            { name: '2', u: 1, v: 0 },
+          panels: [
+            {
+              label: 'roof',
+              towards: { word: 'front', at: 'top' },
+              places: [
+                { name: '1', u: 0, v: 0 },
+                { name: '2', u: 1, v: 0 },
+              ],
+            },
           ],
         },
       ]),
     ).toBe(
-      `## roof\n\n- [ ] [ ] cut\n\n- Date: ${blank}\n\n## roof\n\n| 1 | 2 |\n| --- | --- |\n|  |  |\n`,
+      `## roof\n\ntakes 2 µm\n\n- [ ] cut\n- [ ] cut\n- [ ] set 1 of 2\n- [ ] set 2 of 2\n- mind: warm\n\n- Date: ${blank}\n\n## roof, ↑ front\n\n| 1 | 2 |\n| --- | --- |\n|  |  |\n`,
     );
   });
 });

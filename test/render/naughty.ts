@@ -120,6 +120,7 @@ export const pageOf = (label: string): readonly Block[] => [
           marked: 20,
           open: [30, 200],
           bar: { from: 5, to: 50, look: 'extent' },
+          range: { from: 10, to: 90 },
         },
       ],
     ],
@@ -137,7 +138,12 @@ export const pageOf = (label: string): readonly Block[] => [
       },
     ],
   },
-  { kind: 'ticks', label, items: [{ text: label, boxes: 2 }] },
+  {
+    kind: 'ticks',
+    label,
+    note: label,
+    items: [{ text: label, boxes: 2, apart: [label, label] }],
+  },
   {
     kind: 'curve',
     label,
@@ -151,5 +157,10 @@ export const pageOf = (label: string): readonly Block[] => [
       marks: [{ x: 2, y: 50, sign: 'A', name: label }],
     },
   },
-  { kind: 'boxes', label, places: [{ name: label, u: 0.5, v: 0.5 }] },
+  {
+    kind: 'boxes',
+    panels: [
+      { label, towards: { word: label, at: 'left' }, places: [{ name: label, u: 0.5, v: 0.5 }] },
+    ],
+  },
 ];

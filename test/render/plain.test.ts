@@ -111,7 +111,7 @@ describe('a table', () => {
   });
 
   test('has a strip as its values', () => {
-    const axis = { from: 0, to: 1, line: null };
+    const axis = { from: 80, to: 120, line: null };
     const block = (said: string | undefined): Block => ({
       kind: 'table',
       columns: [
@@ -120,8 +120,8 @@ describe('a table', () => {
       ],
       rows: [[cell('roof'), { kind: 'strip', values: [101.23456, 99], marked: 90 }]],
     });
-    expect(facts(block('readings'))).toEqual(['roof: readings 101.2, 99 µm']);
-    expect(facts(block(undefined))).toEqual(['roof: values 101.2, 99']);
+    expect(facts(block('readings'))).toEqual(['roof: readings 101.2, 99.0 µm']);
+    expect(facts(block(undefined))).toEqual(['roof: values 101.2, 99.0']);
   });
 });
 
@@ -143,20 +143,28 @@ test('what is drawn or filled in is said', () => {
       {
         kind: 'ticks',
         label: 'roof',
+        note: 'takes 2 µm, 5 sections',
         items: [
           { text: 'tape', boxes: 1 },
           { text: 'cut', boxes: 3 },
+          { text: 'finish: 2× it', boxes: 2, apart: ['finish, set 1 of 2', 'finish, set 2 of 2'] },
           { text: 'mind: warm', boxes: 0 },
         ],
       },
-      { kind: 'boxes', label: 'roof', places: [{ name: '1', u: 0, v: 0 }] },
+      {
+        kind: 'boxes',
+        panels: [{ label: 'roof', towards: null, places: [{ name: '1', u: 0, v: 0 }] }],
+      },
     ),
   ).toEqual([
-    'What it takes: film spent 1.235 µm, clears 50 %',
-    'What it takes: enhance: film spent 2 µm, clears 60 %',
+    'What it takes: film spent 1.23 µm, clears 50 %',
+    'What it takes: enhance: film spent 2.00 µm, clears 60 %',
     'to fill in: Date',
+    'roof: takes 2 µm, 5 sections',
     'roof: to do: tape',
     'roof: to do 3 times: cut',
+    'roof: to do: finish, set 1 of 2',
+    'roof: to do: finish, set 2 of 2',
     'roof: mind: warm',
     'roof: to read: point 1',
   ]);

@@ -48,6 +48,23 @@ describe('a strip as a drawing', () => {
   });
 });
 
+describe('how far a value may be off', () => {
+  const range = { from: 75, to: 125 };
+
+  test('is a line with two ends under the value, said in words', () => {
+    const svg = drawn({ values: [100], range });
+    expect(svg).toContain('<path class="range" d="M56 9H168M56 5.5v7M168 5.5v7">');
+    expect(svg.indexOf('class="range"')).toBeLessThan(svg.indexOf('<circle'));
+    expect(svg).toContain('<desc>values 100; range 75 to 125; line at 80</desc>');
+  });
+
+  test('stands between brackets in text', () => {
+    expect(drawStrip(strip({ values: [100], range }), { ...axis, line: null }, 10)).toBe(
+      '  [  · ]  ',
+    );
+  });
+});
+
 describe('a strip as text', () => {
   test('draws a bar under its signs, and rings for what is open', () => {
     const bar = { from: 60, to: 140, look: 'span' } as const;

@@ -49,6 +49,23 @@ describe('running text', () => {
     ]);
   });
 
+  test('is at most 100 columns wide, whatever the window, while a table takes what it needs', () => {
+    const text = 'word '.repeat(60).trim();
+    const told = lines([title(text), paragraph('Time', text), list('Points', [text])], 200);
+    expect(Math.max(...told.map(displayWidth))).toBeLessThanOrEqual(100);
+    expect(Math.max(...told.map(displayWidth))).toBeGreaterThan(90);
+    const wide = 'w'.repeat(60);
+    const row: Block = {
+      kind: 'table',
+      columns: [
+        { title: 'one', align: 'left' },
+        { title: 'other', align: 'left' },
+      ],
+      rows: [[cell(wide), cell(wide)]],
+    };
+    expect(lines([row], 200).some((line) => line.includes(`${wide} ${wide}`))).toBe(true);
+  });
+
   test('keeps a number with its unit', () => {
     expect(lines([paragraph(null, 'takes 2.5 µm off, risk 5 %')], 10)).toEqual([
       'takes',
@@ -64,6 +81,17 @@ describe('running text', () => {
       '  one two',
       '    three',
       '  four',
+    ]);
+  });
+
+  test('of a list hangs under its own item, set in or pointed at, and never looks like a new one', () => {
+    const items = ['\u00a0\u00a01: one two three', '→ 2: one two three'];
+    expect(lines([list('Limits', items)], 14)).toEqual([
+      'Limits',
+      '    1: one two',
+      '      three',
+      '  → 2: one two',
+      '      three',
     ]);
   });
 
@@ -208,11 +236,12 @@ describe('things to do', () => {
   test('stand behind their boxes under a label, wrapped beside them', () => {
     const block: Block = {
       kind: 'ticks',
-      label: 'roof: 5 sections',
+      label: 'roof',
+      note: '5 sections',
       items: [
         { text: 'tape the edges', boxes: 1 },
         { text: 'cut: 3 sets of it', boxes: 3 },
-        { text: 'mind: warm', boxes: 0 },
+        { text: 'mind: warm', boxes: 0, tone: 'strong' },
       ],
     };
     expect(lines([block], 24)).toEqual([
@@ -220,8 +249,10 @@ describe('things to do', () => {
       '  [ ] tape the edges',
       '  [ ][ ][ ] cut: 3 sets',
       '            of it',
-      '   mind: warm',
+      '      mind: warm',
     ]);
-    expect(renderText([block], painted(40))).toContain('<strong>roof: 5 sections</strong>');
+    const text = renderText([block], painted(40));
+    expect(text).toContain('<strong>roof</strong>: 5 sections');
+    expect(text).toContain('<strong>mind: warm</strong>');
   });
 });

@@ -9,11 +9,14 @@ type Panel = {
   readonly panel: string;
   readonly condition: string;
   readonly n_points: number;
+  readonly budget_um: number;
+  readonly bound_by: string;
   readonly condition_sure: 'clear' | 'near' | null;
   readonly condition_margin_um: number | null;
   readonly if_otherwise: {
     readonly condition: string;
     readonly budget_um: number | null;
+    readonly if_word_holds_um: number;
     readonly work_to_um: number | null;
     readonly risk_over_both: number | null;
   } | null;
@@ -42,11 +45,13 @@ describe('how sure each condition is', () => {
     const near = (await panelsOf(NEAR)).filter(({ condition_sure }) => condition_sure === 'near');
     expect(near.map(({ panel }) => panel)).toEqual(['wing-front-left', 'roof']);
     const line = blockOf(out, 'Near their line');
-    expect(line.match(/\?: (median|mean) /g)).toHaveLength(near.length);
+    expect(line.match(/: (median|mean) /g)).toHaveLength(near.length);
     expect(line).toContain(
-      'front left wing, refinished?: median 154.1 µm, refinished is over 153.4 µm: 43 % that it is not, as the 0.7',
+      'front left wing: median 154.1 µm, refinished is over 153.4 µm: 43 % that it is not, as the 0.7',
     );
-    expect(line).toMatch(/if original, 2\.5\d may go, not 0\.00 µm; its history would settle it/);
+    expect(line).toMatch(
+      /0\.00 may go if refinished, 2\.5\d µm if original: 0\.00 µm holds for both; word that it was painted again/,
+    );
     expect(out).toContain('How sure: each condition over 95 %, but for those with ?');
     expect(out.match(/ (refinished|cut-back)\? /g)).toHaveLength(near.length);
   });
@@ -64,7 +69,7 @@ describe('how sure each condition is', () => {
     const text = await page(NEAR);
     for (const { if_otherwise: other } of panels) {
       if (other !== null) {
-        expect(text).toContain(`if ${other.condition}, ${other.budget_um.toFixed(2)} may go`);
+        expect(text).toContain(`${other.budget_um.toFixed(2)} µm if ${other.condition}: `);
       }
     }
   });
@@ -72,7 +77,7 @@ describe('how sure each condition is', () => {
   test('is said of every panel together where none is near, but for a second word that is less sure', async () => {
     const out = await page('samples/older-coupe/readings.csv');
     expect(out).toContain(
-      'How sure: each condition over 95 %, but for second words as said below; each mean',
+      'How sure: each condition over 95 %, but for those with ?; original means to',
     );
     expect(out).not.toMatch(/Near (its|their) line/);
   });
@@ -80,14 +85,16 @@ describe('how sure each condition is', () => {
   test('is said of every word of a panel that is not original, a second one too', async () => {
     const out = await page('samples/older-coupe/readings.csv');
     expect(blockOf(out, 'bonnet: ')).toContain(
-      'thin, 99.9 % sure, and cut-back, over 99.9 % sure; mean to ± 5.1 µm',
+      'thin, 99.9 % sure, and cut-back, over 99.9 % sure; mean ± 5.1 µm',
     );
     // Four of its five points lie within 212 and 355 µm, the fifth at 640: their spread is the doubt.
     expect(blockOf(out, 'right quarter: ')).toContain(
-      'refinished, 89 % sure, for film that varies over the panel',
+      'refinished?, 89 % sure (film that varies over the panel)',
     );
     const why = await page('samples/older-coupe/readings.csv', '--why', 'bonnet');
-    expect(why).toContain('likely cut before');
+    // That much is sure; whether it was polished off is not.
+    expect(why).toContain('cut back or painted thin');
+    expect(why).not.toContain('likely');
     expect(why).toMatch(/cut-back besides, over 99\.9 % sure: mean 83\.1 µm, under 94\.8 µm/);
   });
 
@@ -132,7 +139,7 @@ describe('how sure each condition is', () => {
 describe('what would help', () => {
   test('stands in a table, what each panel gains by each thing, as in the record', async () => {
     const [out, run] = await Promise.all([
-      page(COUPE),
+      page(COUPE, '-v'),
       runLeastcut(['survey', COUPE, '--format', 'json']),
     ]);
     const { panels } = JSON.parse(run.out) as {
@@ -146,8 +153,10 @@ describe('what would help', () => {
       'door-front-left': 'front left door',
     };
     const start = out.indexOf('What would help');
-    const rows = out.slice(start, out.indexOf('Besides')).split('\n').slice(2, -1);
-    const titles = out.slice(start).split('\n')[1] ?? '';
+    const [titles = '', ...rows] = out
+      .slice(start, out.indexOf('Besides'))
+      .split('\n')
+      .slice(1, -1);
     const order = [...titles.matchAll(/history|clear read|test spot/g)].map(([title]) => title);
     const codes = { history: 'history', 'clear read': 'clear', 'test spot': 'test-spot' };
     for (const { panel, advice } of panels) {
@@ -156,9 +165,9 @@ describe('what would help', () => {
       const gains = order.map((title) => {
         const code = codes[title as keyof typeof codes];
         const value = advice.find((one) => one.code === code)?.value ?? 0;
-        return value < 0.05 ? '–' : `+${value.toFixed(1)}`;
+        return value < 0.005 ? '–' : `+${value.toFixed(2)}`;
       });
-      expect(row.match(/\+\d+\.\d|–/g)).toEqual(gains);
+      expect(row.match(/\+\d+\.\d\d|–/g)).toEqual(gains);
     }
     expect(order.length).toBeGreaterThan(1);
   });
@@ -176,8 +185,8 @@ describe('what would help', () => {
     const gains = panels
       .flatMap(({ advice }) => advice)
       .flatMap(({ code, value }) => (code === 'test-spot' && value !== undefined ? [value] : []));
-    const range = `+${Math.min(...gains).toFixed(1)} to +${Math.max(...gains).toFixed(1)} µm`;
-    expect(out).toContain(`test spot (20 min, one per paint): ${range}: every original panel`);
+    const range = `+${Math.min(...gains).toFixed(2)} to +${Math.max(...gains).toFixed(2)} µm`;
+    expect(out).toContain(`test spot ${range} (`);
   });
 
   test('counts nothing as help that could only take film away: that stands apart', async () => {
@@ -194,8 +203,8 @@ describe('what would help', () => {
   test('is the same on the page and in --why: a test spot on repaint, nothing on a panel too thin', async () => {
     const coupe = 'samples/older-coupe/readings.csv';
     const out = await page(coupe);
-    expect(out).toContain('make a test spot on it: right quarter, front left wing');
-    expect(out).toContain('nothing that could be learnt frees any film, leave it alone: bonnet');
+    expect(out).toContain('right quarter, front left wing: test spot of its own: hand-sized patch');
+    expect(out).toContain('bonnet: nothing that could be learnt frees any film, leave it alone');
     const helpOf = async (panel: string) => {
       const why = await page(coupe, '--why', panel);
       return why.slice(why.indexOf('What would help'), why.indexOf('Assumed'));
@@ -203,12 +212,12 @@ describe('what would help', () => {
     expect(await helpOf('bonnet')).toBe(
       'What would help nothing that could be learnt frees any film, leave it alone\n',
     );
-    expect(await helpOf('front left wing')).toContain('make a test spot on it');
+    expect(await helpOf('front left wing')).toContain('test spot of its own: hand-sized patch');
   });
 
   test('says how little a checked gauge frees and of what it is a share, until there is one', async () => {
     expect(await page(SALOON)).toMatch(
-      /gauge checked on shims: \+0\.0\d µm at most: it makes 0\.\d % of the variance of the clear left/,
+      /gauge checked on shims: \+0\.0\d( to \+0\.0\d)? µm; 0\.\d % of the doubt about the clear/,
     );
     const checked = await page(SALOON, '--gauge', 'test/cases/survey-with-gauge/gauge.json');
     expect(checked).toContain('What would help');
@@ -218,12 +227,25 @@ describe('what would help', () => {
 
 describe('a panel that nobody read', () => {
   const words = [
-    'both mirrors, rear bumper, front bumper (plastic, which a gauge for metal does not read: ultrasonic gauge, or leave it alone)',
-    'both sills, both roof rails (steel: read 3 points on the face)',
+    'plastic, which no gauge for metal reads: ultrasonic gauge, or leave it alone',
+    'steel: read 3 points on the face',
   ];
   test('stands on the page with what it is made of, why nothing may go, and what to do', async () => {
-    const line = blockOf(await page(COUPE), 'Unread, so nothing is sure and nothing may go');
+    const out = await page(COUPE);
+    const line = blockOf(out, 'Unread, so nothing is sure');
     for (const text of words) expect(line).toContain(text);
+    expect(blockOf(out, 'Not read')).toBe(
+      'Not read: both mirrors (plastic), both sills, both roof rails, rear bumper (plastic), front bumper (plastic): nothing may go',
+    );
+  });
+  test('is told from one that was read in vain, which has a name of its own', async () => {
+    const out = await page(SALOON);
+    expect(blockOf(out, 'Leave')).toBe(
+      'Leave: rear bumper, front bumper (plastic, not to be read so)',
+    );
+    expect(blockOf(out, 'Unread')).toContain(
+      'rear bumper, front bumper, which no gauge for metal reads: metal after all?',
+    );
   });
   test('is told the same way by --why and -v, and promised nothing after a test spot', async () => {
     for (const panel of ['rear bumper', 'left sill']) {
@@ -232,7 +254,7 @@ describe('a panel that nobody read', () => {
         panel === 'left sill'
           ? ['steel', 'nothing is known of it until it is read', 'read 3 points on the face']
           : ['plastic', 'a gauge for metal reads no film on plastic', 'ultrasonic gauge, or leave'];
-      expect(why).toContain(`What it is: unread (${substrate}): no reading`);
+      expect(why).toContain(`What it is: unread (${substrate}, by the template): no reading`);
       expect(why).toContain('How sure: nothing is sure of a panel that was not read');
       expect(why).toContain(`→ 0.00: ${limit} (binds)`);
       expect(why.slice(why.indexOf('What would help'))).toContain(help ?? '');
@@ -260,9 +282,9 @@ test('sums of --why add up: room, mean removal and so many SDs, or room by a fac
 });
 
 test('the floor of the total is told as a number where its mark is explained', async () => {
-  expect(await page(SALOON)).toMatch(/┊\stotal\sfloor,\s80 µm/);
-  expect(await page(SALOON, '--floor-um', '75')).toMatch(/┊\stotal\sfloor,\s75 µm/);
-  expect(await page(SALOON, '--show-unit', 'mil')).toMatch(/┊\stotal\sfloor,\s3\.15 mil/);
+  expect(await page(SALOON)).toMatch(/┊\sis\sthe\stotal\sfloor,\s80 µm/);
+  expect(await page(SALOON, '--floor-um', '75')).toMatch(/┊\sis\sthe\stotal\sfloor,\s75 µm/);
+  expect(await page(SALOON, '--show-unit', 'mil')).toMatch(/┊\sis\sthe\stotal\sfloor,\s3\.15 mil/);
 });
 
 test('an aluminium bonnet on a galvanised car is held to film without zinc, which the page says', async () => {
@@ -272,12 +294,18 @@ test('an aluminium bonnet on a galvanised car is held to film without zinc, whic
     'samples/plastic-bumpers/job.json',
   ];
   const out = await page(...hatch);
-  expect(out).toContain('without zinc under the paint 109.3 µm: bonnet');
-  expect(out).toMatch(/cut-back is under 97\.3 µm: 5\.4 % that it is, .* mostly the zinc/);
+  expect(out).toContain(
+    'Baseline: 116.3 ± 5.0 µm is the usual film of this car, the middle of 11 panels; ',
+  );
+  expect(out.replaceAll('\n', ' ')).toContain('without zinc under the paint 109.3 µm: bonnet');
+  expect(out).toContain('bonnet: aluminium, so no zinc.');
+  expect(out).toMatch(
+    /cut-back is under 97\.3 µm: 5\.4 % that it is, .* mostly how thick the zinc is/,
+  );
   // The panel is 8.2 µm clear of a line that zinc alone makes uncertain by √(11² − 10²) = 4.6.
   const why = await page(...hatch, '--why', 'bonnet');
   expect(why).toMatch(
-    /8\.23 µm apart, which is uncertain by ± 5\.13 µm .*: the zinc, unknown on this car 80 %/,
+    /8\.23 µm apart, which is uncertain by ± 5\.13 µm .*: how thick the zinc is, which differs from car to car 80 %/,
   );
 });
 
@@ -290,7 +318,7 @@ test('a limit other than the clear is told once, the table says whom it binds', 
 
 test('a value that looks keyed wrongly is to be read again before anything else', async () => {
   const out = await page('test/cases/survey-keying-slip/readings.csv');
-  expect(out).toContain('read point 3 again before anything else: bonnet');
+  expect(out).toContain('bonnet: read point 3 again before anything else');
 });
 
 test('points off the face are named with what they read, and enter no statistic', async () => {
@@ -311,7 +339,9 @@ describe('what to work to while a panel is near its line', () => {
   ];
   test('stands on the page, in the record and in the risk of --why', async () => {
     const out = await page(...hatch);
-    expect(out).toMatch(/Limits\skept\sat\s5\.0 %\srisk\sa\spanel,\s\?\sif\sits\sword\sholds\./);
+    expect(out.replaceAll('\n', ' ')).toContain(
+      '? says that a condition is near its line; its figure holds on both sides.',
+    );
     const door = (await panelsOf(...hatch)).find(({ panel }) => panel === 'door-front-right');
     // As good as on its line: nothing goes without over 5 % risk, and all of it is far over.
     expect(door?.if_otherwise).toMatchObject({
@@ -320,12 +350,26 @@ describe('what to work to while a panel is near its line', () => {
       work_to_um: 0,
     });
     expect(door?.if_otherwise?.risk_over_both).toBeGreaterThan(0.25);
-    expect(out).toContain('not 1.67 µm, 30 % risk over both: work to 0.00 µm till settled');
-    const why = await page(...hatch, '--why', 'front right door');
-    expect(why).toContain('Why front right door: original?, 1.67 µm may go');
-    expect(why).toContain(
-      'all of this only if it is original: with the chance that it is cut-back counted in 30 %',
+    expect(door?.if_otherwise?.if_word_holds_um).toBeCloseTo(1.67, 2);
+    expect([door?.budget_um, door?.bound_by]).toEqual([0, 'near-line']);
+    expect(out).toMatch(
+      /front right door +5 +104\.5 ± 1\.0 +103\.4 +91\.2 +0\.00 line +original\?/,
     );
+    expect(out).toContain(
+      '1.67 may go if original, 0.00 µm if cut-back: nothing may go till it is settled',
+    );
+    const why = await page(...hatch, '--why', 'front right door');
+    expect(why).toContain('Why front right door: original?, 0.00 µm may go');
+    expect(why).toContain('taking 1.67 µm risks too little clear with 30 % over both sides');
+    // The risks of both sides add up to what is told of both together.
+    const bonnet = await page(...hatch, '--why', 'bonnet');
+    const [, all, chance, there, other, here] =
+      /with ([\d.]+) % \(([\d.]+) % × ([\d.]+) % if cut-back \+ ([\d.]+) % × ([\d.]+) % if original\)/
+        .exec(bonnet)
+        ?.map(Number) ?? [];
+    const sum = ((chance ?? 0) * (there ?? 0) + (other ?? 0) * (here ?? 0)) / 100;
+    expect(Math.abs(sum - (all ?? Number.NaN))).toBeLessThan(0.1);
+    expect(all).toBe(5);
   });
   test('is left out where nothing may go on either side', async () => {
     const out = await page('test/errors/reading-missing/input.csv');
@@ -335,18 +379,136 @@ describe('what to work to while a panel is near its line', () => {
   test('is no history where the job states it, and no points that would not settle it', async () => {
     const out = await page(...hatch);
     expect(out).not.toContain('would settle it');
-    expect(out).toContain('a clear read settles what may go, points would not');
+    expect(out).toContain('a clear read settles what may go, more points would not');
   });
 });
 
-test('the page says what its clear is reckoned from, and --why where those figures are from', async () => {
-  const [out, why] = [await page(SALOON), await page(SALOON, '--why', 'bonnet')];
-  expect(out).toContain(
-    'Assumed: clear reckoned from the total, not measured: 42 ± 6 µm as factories paint over 70 ± 10 µm; 22.3 µm must stay (thinnest published factory clear 35 less the permitted 12.7)',
+test('the page says what is built in and decides most, each with its grounds, and --why where it is from', async () => {
+  const job = ['--job', 'samples/older-coupe/job.json'];
+  const [out, verbose, why] = await Promise.all([
+    page(COUPE, ...job),
+    page(COUPE, ...job, '-v'),
+    page(SALOON, '--why', 'bonnet'),
+  ]);
+  expect(blockOf(out, 'Built in')).toBe(
+    'Built in (-v: grounds; leastcut explain film.limits): clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm, thick film adds none; 22.3 µm of clear must stay; 80 µm of film; 12.7 µm off over a life.',
   );
+  expect(blockOf(out, 'Assumed, say otherwise')).toContain(
+    'earlier work unknown: 2 µm of topcoat and 4 µm of the life limit allowed for it ("taken_um" in the job file)',
+  );
+  const line = blockOf(verbose, 'Built in (leastcut explain film.limits)');
+  for (const text of [
+    'clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm, thick film adds none (published, ± assumption)',
+    '22.3 µm of clear must stay (thinnest published factory clear 35 less the permitted 12.7)',
+    '12.7 µm off over a life (published)',
+    '80 µm of film (common practice)',
+  ]) {
+    expect(line).toContain(text);
+  }
   expect(why).toContain(
     '12.7, most that may come off over a panel’s life: published: GM 91-282-10',
   );
-  // Under another floor than the built-in one its source says nothing.
-  expect(await page(SALOON, '--policy', 'strict')).toContain('35.6 µm must stay; ');
+  // A figure that somebody set has no built-in grounds.
+  expect(await page(SALOON, '--policy', 'strict', '-v')).toContain(
+    '35.6 µm of clear must stay (published)',
+  );
+  expect(await page(SALOON, '--floor-um', '75')).toContain('75 µm of film (own setting)');
+});
+
+test('the page says what panels are made of, and who says so', async () => {
+  expect(blockOf(await page(COUPE), 'Assumed: ')).toContain('panels read are steel (template)');
+  const job = ['--job', 'samples/sound-saloon/job.json'];
+  const out = await page(SALOON, ...job);
+  expect(blockOf(out, 'Assumed: ')).toContain('other panels read are steel (template)');
+  expect(blockOf(out, 'Stated')).toContain('rear bumper, front bumper: steel');
+  expect(await page(SALOON, ...job, '--why', 'rear bumper')).toContain('(steel, by the job)');
+  expect(await page(SALOON, ...job, '--why', 'roof')).toContain('(steel, by the template)');
+});
+
+test('--why says which panels make the baseline, how sure it is, and where every line is from', async () => {
+  const why = await page(COUPE, '--why', 'roof');
+  for (const text of [
+    'baseline 106.8 ± 6.1 µm (95 %): the middle of the medians of bonnet, front right wing, both front doors, boot lid, left quarter, roof',
+    'cut-back: a mean more than 12 µm under it, so under 94.8 µm (assumption)',
+    'refinished: a median more than 40 µm or 35 % over it',
+    'filler: a point over 500 µm (published: ',
+    'mixed: two groups of points, their means more than 25 µm',
+    'under the total floor of 80 µm',
+  ]) {
+    expect(why).toContain(text);
+  }
+  expect(await page(COUPE)).toContain(
+    '106.8 ± 6.1 µm is the usual film of this car, the middle of 7 panels.',
+  );
+});
+
+test('--why names mixed among the comparisons, or why there is no question of it', async () => {
+  const [bonnet, quarter] = await Promise.all([
+    page(COUPE, '--why', 'bonnet'),
+    page(SALOON, '--why', 'right quarter'),
+  ]);
+  expect(bonnet).toContain('mixed: no question of it, as no cut leaves 2 points or more');
+  expect(quarter).toContain('its thinner and its thicker points 12.5 µm apart; mixed is over');
+});
+
+test('the clear and the life of a panel cut back speak of the same film that is gone', async () => {
+  const why = await page(COUPE, '--why', 'bonnet');
+  expect(why).toContain(
+    '25.69 not there any more (2.00 polished off, assumed, 23.69 that it lacks',
+  );
+  expect(why).toContain('12.70 − 27.69 µm leaves no room');
+  expect(await page(COUPE)).toContain('22.3 must stay (nor by life, total)');
+});
+
+test('the risk is told for a panel and for all of them, and what is worked to is told plainly', async () => {
+  const out = (await page(SALOON)).replaceAll('\n', ' ');
+  const panels = (await panelsOf(SALOON)).filter(({ budget_um }) => budget_um > 0);
+  expect(out).toContain(
+    `Risk: 5.0 % a panel of too thin clear, ${(0.05 * panels.length).toFixed(1)} panels of ${panels.length} in all.`,
+  );
+  expect(out).toContain(
+    'May go is what to aim at: 2.5 times as much, and thinner clear, are allowed for.',
+  );
+});
+
+test('the same figure stands on the page, under -v and in --why', async () => {
+  const told = [SALOON, '--job', 'samples/sound-saloon/job.json'];
+  const [out, verbose] = await Promise.all([page(...told), page(...told, '-v')]);
+  const names = ['bonnet', 'roof', 'right quarter', 'boot lid'];
+  const rows = verbose.slice(verbose.indexOf('What would help'), verbose.indexOf('Besides'));
+  for (const name of names) {
+    const why = await page(...told, '--why', name);
+    const spot = /make a test spot[^;]*; [^:]*: (\+\d\.\d\d) µm/.exec(why)?.[1] ?? 'none';
+    const clear = /tells layers apart: (\+\d\.\d\d) µm/.exec(why)?.[1] ?? 'none';
+    const row = rows.split('\n').find((one) => one.startsWith(`${name} `)) ?? '';
+    expect(row).toContain(spot);
+    expect(row).toContain(clear);
+  }
+  const zinc = await Promise.all(
+    (await panelsOf(...told))
+      .filter(({ n_points }) => n_points > 0)
+      .map(async ({ panel }) => {
+        const why = await page(...told, '--why', panel);
+        return Number(/if so: −(\d\.\d\d) µm/.exec(why)?.[1] ?? 0);
+      }),
+  );
+  const lowered = zinc.filter((one) => one > 0);
+  expect(out).toContain(
+    `zinc, if there is any: −${Math.min(...lowered).toFixed(2)} to −${Math.max(...lowered).toFixed(2)} µm`,
+  );
+  const quarter = 'high for this panel: point 1 (132.1); read it again';
+  expect(out).toContain(`right quarter: ${quarter}`);
+  expect(await page(...told, '--why', 'right quarter')).toContain(quarter);
+});
+
+test('a page of thirteen panels keeps to 56 lines, one of nine with three to talk of to 66', async () => {
+  const lines = async (...words: readonly string[]) =>
+    (await runLeastcut(['survey', ...words])).out.trimEnd().split('\n').length;
+  expect(await lines(SALOON, '--job', 'samples/sound-saloon/job.json')).toBeLessThanOrEqual(56);
+  expect(await lines(COUPE, '--job', 'samples/older-coupe/job.json')).toBeLessThanOrEqual(66);
+});
+
+test('the strip of a panel reaches down to the least that is credible on it', async () => {
+  const row = blockOf(await page(COUPE), 'bonnet  ');
+  expect(row).toMatch(/67\.3 +0\.00 clear +thin +‹/);
 });

@@ -86,32 +86,38 @@ describe.concurrent('the page of a survey', () => {
     expect(rows.map((row) => row[1])).toEqual(drawn);
   });
 
-  test('marks the points that stand out, as the list of findings does', async () => {
+  test('marks the points that stand out, as --why does', async () => {
     const html = await htmlOf('survey', ...car);
-    expect(textOf(html)).toContain('low for this panel: point 2 (212.3)');
+    const why = await htmlOf('survey', ...car, '--why', 'right quarter');
+    expect(textOf(why)).toContain('low for this panel: point 2 (212.3)');
     expect(html).toContain('2: 212.3 low');
   });
 });
 
 type Planned = {
   readonly steps: readonly unknown[];
-  readonly removal_um: { readonly median: number };
+  readonly removal_um: { readonly median: number; readonly low: number; readonly high: number };
   readonly budget_um: number;
 };
 
 describe.concurrent('the page of a plan', () => {
-  test('draws what is taken of what may go as the record has it', async () => {
+  test('draws what is taken, and how much that may turn out to be, of what may go as the record has it', async () => {
     const [html, { panels }] = await Promise.all([
       htmlOf('plan', ...car),
       recordOf<{ readonly panels: readonly Planned[] }>('plan', ...car),
     ]);
     const worked = panels.filter(({ steps }) => steps.length > 0);
     const rows = rowsAfter(html, 'What the plan takes').slice(1);
-    const drawn = rows.map((row) => numbersIn(row[5] ?? ''));
+    const drawn = rows.map((row) => numbersIn(row[6] ?? ''));
     expect(drawn.length).toBeGreaterThan(3);
     expectNear(
-      drawn.flatMap(([, budget = 0, taken = 0]) => [budget, taken]),
-      worked.flatMap(({ budget_um, removal_um }) => [budget_um, removal_um.median]),
+      drawn.flatMap(([, budget = 0, taken = 0, low = 0, high = 0]) => [budget, taken, low, high]),
+      worked.flatMap(({ budget_um, removal_um: { median, low, high } }) => [
+        budget_um,
+        median,
+        low,
+        high,
+      ]),
     );
   });
 });
@@ -156,14 +162,18 @@ describe.concurrent('the page of test spots', () => {
 });
 
 describe.concurrent('the page of a quote', () => {
-  test('has its choices as rows under one curve, with their letters on it', async () => {
+  test('has its choices side by side over one curve, with their letters on it', async () => {
     const shop = ['--shop', 'samples/shop.json', '--defects', `${saloon}defects.csv`];
     const html = await htmlOf('quote', `${saloon}readings.csv`, ...shop);
     expect(html.match(/<svg class="curve"/g)).toHaveLength(1);
-    expect(html.indexOf('<svg class="curve"')).toBeLessThan(html.indexOf('>choice</th>'));
+    const at = html.indexOf('>what you get</th>');
+    expect(at).toBeGreaterThan(0);
+    expect(at).toBeLessThan(html.indexOf('<svg class="curve"'));
     const letters = [...html.matchAll(/class="letter">(\w+)</g)].map(([, one]) => one);
-    const rows = rowsAfter(html, '>choice</th>').slice(0, letters.length);
-    expect(rows.map(([name = '']) => name.slice(0, 1))).toEqual(letters);
+    const head = html.slice(at, html.indexOf('</tr>', at));
+    const titles = [...head.matchAll(/>([A-Z])\W*(?:enhance|correct|full)</g)];
+    expect(titles.map(([, letter]) => letter)).toEqual(letters);
+    expect(letters).toHaveLength(3);
   });
 });
 

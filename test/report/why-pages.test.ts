@@ -33,7 +33,7 @@ describe.each(cars)('each panel of %s taken apart', (...car) => {
       expect(page).toMatch(/^What it is: /m);
       expect(page).toMatch(/^What limits it/m);
       expect(page).toMatch(/\(binds\)/);
-      expect(page).toMatch(/^What would help$/m);
+      expect(page).toMatch(/^What would help(;|$)/m);
     }
     const sure = out.match(/^How sure: /gm) ?? [];
     expect(sure).toHaveLength(panels.length);
@@ -80,7 +80,7 @@ test('a panel is asked for by any name it goes by, and by none that means no pan
   expect(other?.out).toBe(own?.out);
   const none = await runLeastcut(['survey', ...car, '--why', 'bonet']);
   expect(none.code).toBe(2);
-  expect(none.err).toContain('--why "bonet" names no one panel');
+  expect(none.err).toContain('--why "bonet" is no panel of the');
 });
 
 test('what would help stands in the order of what it frees over the car', async () => {
@@ -96,17 +96,17 @@ test('what would help stands in the order of what it frees over the car', async 
   const gains = codes.map(over);
   expect(gains).toEqual([...gains].sort((a, b) => b - a));
   expect(over('zinc')).toBeLessThan(0);
-  const words = ['history, if', 'clear read', 'test spot (', '9 points', 'zinc, if'];
+  const words = ['history +', 'clear read +', 'test spot +', '9 points', 'zinc, if'];
   const help = page.out.slice(page.out.indexOf('What would help'));
   const places = words.map((word) => help.indexOf(word));
   expect(places.every((place) => place > 0)).toBe(true);
   expect(places).toEqual([...places].sort((a, b) => a - b));
 });
 
-test('a survey of thirteen panels takes at most 48 lines', async () => {
+test('a survey of thirteen panels takes at most 56 lines', async () => {
   const { out } = await runLeastcut(['survey', ...(cars[0] ?? [])]);
   expect(out).toContain('13 panels');
-  expect(out.split('\n').length - 1).toBeLessThanOrEqual(48);
+  expect(out.split('\n').length - 1).toBeLessThanOrEqual(56);
 });
 
 test('the strict policy is said to allow almost nothing before any figure', async () => {

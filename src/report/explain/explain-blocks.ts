@@ -98,19 +98,32 @@ const HEADINGS: readonly (readonly [TopicKind, string])[] = [
   ['exit code', 'Exit codes'],
 ];
 
-/** What can be asked for, where nothing was. */
-export function topicListBlocks(topics: readonly Explanation[]): readonly Block[] {
+/** More codes than this are looked up one at a time, not read as a list. */
+const MANY = 40;
+const SOME = 4;
+
+/** What can be asked for, where nothing was: every word, of long lists of codes a few unless all are asked for. */
+export function topicListBlocks(
+  topics: readonly Explanation[],
+  { verbose = false }: { readonly verbose?: boolean | undefined } = {},
+): readonly Block[] {
   const idsOf = (kind: TopicKind): readonly string[] => [
     ...new Set(topics.filter((topic) => topic.kind === kind).map(({ id }) => id)),
   ];
   // Words are looked for by the alphabet; codes stand in the order of the work.
   const listed = (kind: TopicKind): readonly string[] =>
     kind === 'word' || kind === 'key' ? [...idsOf(kind)].sort() : idsOf(kind);
+  const shownOf = (kind: TopicKind): string => {
+    const all = listed(kind);
+    return verbose || kind === 'word' || all.length <= MANY
+      ? all.join(', ')
+      : `${all.length}, as ${all.slice(0, SOME).join(', ')} (-v lists them)`;
+  };
   return [
     title('What can be explained'),
-    ...HEADINGS.map(([kind, heading]) => paragraph(heading, listed(kind).join(', '))),
-    paragraph('Numbers, by the beginning of their ids', sectionsOf(idsOf('default')).join(', ')),
     paragraph(null, 'leastcut explain WORD says what it means; other words for it are found too.'),
+    ...HEADINGS.map(([kind, heading]) => paragraph(heading, shownOf(kind))),
+    paragraph('Numbers, by the beginning of their ids', sectionsOf(idsOf('default')).join(', ')),
   ];
 }
 

@@ -36,9 +36,10 @@ const VERDICTS: Readonly<Record<GaugeVerdict, string>> = {
   undecided: 'undecided',
 };
 
-const heading = ({ gauge, verdict }: CheckedGauge): string => {
+const heading = ({ gauge, verdict, adjustment }: CheckedGauge): string => {
   const name = [gauge?.instrument, gauge?.serial].filter((part) => part !== undefined).join(', ');
-  return `Gauge check${name === '' ? '' : ` of ${name}`}: ${VERDICTS[verdict]}`;
+  const needless = adjustment !== null && verdict === 'pass' ? ', no adjustment needed' : '';
+  return `Gauge check${name === '' ? '' : ` of ${name}`}: ${VERDICTS[verdict]}${needless}`;
 };
 
 const MEANINGS: Readonly<Record<GaugeVerdict, string>> = {
@@ -145,8 +146,12 @@ function adjustmentBlocks(
 ): readonly Block[] {
   if (adjustment === null) return [];
   const { line, shims, left: after } = adjustment;
+  const head =
+    found === 'pass'
+      ? 'none is needed, the gauge passes without one. Worked out, as asked'
+      : 'ADJUSTED, as asked';
   const text = tell(
-    says`ADJUSTED, as asked: ${adjustmentText(line)}. Least squares on ${counted(shims, 'shim')}; the last column is what remains of each error. With it the check says: ${after.verdict}.`,
+    says`${head}: ${adjustmentText(line)}. Least squares on ${counted(shims, 'shim')}; the last column is what remains of each error. With it the check says: ${after.verdict}.`,
     unit,
   );
   return [
@@ -154,27 +159,27 @@ function adjustmentBlocks(
   ];
 }
 
-function adjustmentCaution(
+const adjustmentCaution = (
   shims: number,
   after: GaugeVerdict,
   found: GaugeVerdict,
-): readonly string[] {
-  return [
-    ...(after === 'undecided' && shims <= 2
-      ? ['So few shims always fit their own line: read another one to prove it.']
-      : []),
-    ...(found === 'pass'
-      ? ['The gauge passes without it: leave it out, it only adds an error of its own.']
-      : []),
-    'It changes every reading of a survey that is given this gauge file.',
-  ];
-}
+): readonly string[] => [
+  ...(after === 'undecided' && shims <= 2
+    ? ['So few shims always fit their own line: read another one to prove it.']
+    : []),
+  ...(found === 'pass' ? ['It would add an error of its own.'] : []),
+  'A gauge file written with it changes every reading of a survey that is given that file.',
+];
 
 function whatToDo({ verdict, runs, drift, adjustment }: CheckedGauge): readonly string[] {
   if (verdict === 'pass') {
     return drift.some(({ proved }) => proved)
       ? ['It may be used, and is not to be trusted for small differences until it holds still.']
-      : ['Use the gauge.'];
+      : [
+          adjustment === null
+            ? 'Use the gauge.'
+            : 'Use the gauge as it is: write its gauge file without --adjust.',
+        ];
   }
   if (verdict === 'fail') {
     return adjustment === null

@@ -5,25 +5,24 @@ import { says, tell, um, unitName } from '../../base/sentence.ts';
 import { isWorked, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { hardnessWord } from '../../correction/removal/removal-knowledge.ts';
 import { stepsId } from '../../correction/removal/step.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
-import { type Block, cell, gap, paragraph, title } from '../model.ts';
+import { isLarge, largeAssumptions } from '../large-assumptions.ts';
+import { type Block, type Cell, cell, gap, paragraph, title } from '../model.ts';
 import { factsList } from '../panel-facts.ts';
 import { factorText } from '../spot/spot-blocks.ts';
+import { assumptionBlocks } from '../survey/assumption-blocks.ts';
 import { filmTable, partName, type ShowUnit, thickness } from '../survey/film-table.ts';
-import {
-  assumptionBlocks,
-  heading,
-  legend,
-  type PageOptions,
-  strictNote,
-  unreadLine,
-} from '../survey/survey-blocks.ts';
+import { heading, legend, strictNote } from '../survey/page-head.ts';
+import type { PageOptions } from '../survey/page-options.ts';
 import { counted } from '../words.ts';
+import { dayBlocks } from './day-lines.ts';
 import { localText } from './local-lines.ts';
+import { answerBlocks } from './plan-answer.ts';
 import { takenBars } from './plan-drawing.ts';
 import { planWhyBlocks } from './plan-why-blocks.ts';
-import { workBlocks, workDetailBlocks } from './work-blocks.ts';
+import { stageList, workBlocks, workDetailBlocks } from './work-blocks.ts';
 
 /** The plan as a page: film, steps by group of panels, risk, time, materials, cautions. */
 export function planBlocks(
@@ -37,7 +36,6 @@ export function planBlocks(
   const read = plans.filter(({ survey }) => survey.points.length > 0);
   const parts = partsOf(plans);
   const groups = lettered(parts.filter(isWorked));
-  const surveyed = plans.map(({ survey }) => survey);
   return [
     title(
       heading(
@@ -47,19 +45,38 @@ export function planBlocks(
       ),
     ),
     ...strictNote(result.settings),
-    paragraph(null, aimLine(result, read, options.unit)),
     gap,
-    ...(read.length === 0 ? [] : [planTable(read, groups, options.unit)]),
-    ...unreadLine(surveyed),
+    ...answerBlocks(result, plans, options.unit),
+    gap,
+    ...largeAssumptions(result.assumptions, options.unit),
+    paragraph('Aim', aimWords(result)),
+    gap,
+    ...(read.length === 0 ? [] : [planTable(read, groups, options.unit), gap]),
     ...groups.flatMap((group) => groupBlocks(group, options)),
     ...leftAlone(partsOf(read), options.unit),
     ...spotsLines(result),
     ...localLines(plans, options.unit),
     ...remarksOf(parts, options.unit),
+    gap,
+    ...(read.length === 0
+      ? []
+      : [
+          paragraph(
+            'How to read it',
+            legend(
+              result.settings,
+              read.map(({ survey }) => survey),
+              options.unit,
+            ),
+          ),
+        ]),
     ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result, options.unit))]),
+    gap,
     ...workBlocks(result.work),
     ...(options.verbose
       ? [
+          stageList(result.work),
+          ...(result.work.machineMinutes === 0 ? [] : dayBlocks(result)),
           ...workDetailBlocks(result.work, result.settings.hours),
           ...factsList(
             read.map(({ survey }) => survey),
@@ -68,10 +85,14 @@ export function planBlocks(
           ),
         ]
       : []),
+    gap,
     ...(groups.length === 0
       ? []
       : [paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`)]),
-    ...assumptionBlocks(result, options),
+    ...assumptionBlocks(
+      { ...result, assumptions: result.assumptions.filter((one) => !isLarge(one)) },
+      options,
+    ),
     ...(options.drawn === true ? takenBars(parts, options.unit) : []),
   ];
 }
@@ -85,7 +106,7 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
     ),
   ),
   ...strictNote(result.settings),
-  paragraph(null, aimWords(result)),
+  paragraph('Aim', aimWords(result)),
   ...result.why.flatMap((why) => [gap, ...planWhyBlocks(why, options)]),
   ...assumptionBlocks(result, options),
 ];
@@ -94,15 +115,10 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
 const partsOf = (plans: readonly PanelPlan[]): readonly PanelPlan[] =>
   workedParts({ panels: plans });
 
-function aimLine(result: PlanResult, read: readonly PanelPlan[], unit: ShowUnit): string {
-  const surveyed = read.map(({ survey }) => survey);
-  return `${aimWords(result)} ${legend(result.settings, surveyed, unit)}`;
-}
-
 function aimWords({ settings, paint }: PlanResult): string {
   const { aim, terms } = settings;
   const tried = triedWords(paint);
-  return `Aim ${aim.name}: ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; ${tried}.`;
+  return `${aim.name}, ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; ${tried}.`;
 }
 
 const triedWords = ({ car, tried }: PlanResult['paint']): string => {
@@ -141,7 +157,7 @@ const letterOf = (index: number): string =>
     : `${letterOf(Math.floor(index / 26) - 1)}${letterOf(index % 26)}`;
 
 function planTable(read: readonly PanelPlan[], groups: readonly Group[], unit: ShowUnit): Block {
-  const words = new Map(
+  const words: ReadonlyMap<PanelSurvey, Cell> = new Map(
     read
       .flatMap((panel) => [panel, ...panel.zones])
       .map((plan) => {
@@ -149,16 +165,17 @@ function planTable(read: readonly PanelPlan[], groups: readonly Group[], unit: S
         return [
           plan.survey,
           plan.zones.length > 0
-            ? 'by zone'
-            : letter === undefined
-              ? plan.verdict
-              : `${plan.verdict} ${letter}`,
+            ? cell('by zone')
+            : cell(
+                letter === undefined ? plan.verdict : `${plan.verdict} ${letter}`,
+                plan.verdict === 'polish' ? 'plain' : 'strong',
+              ),
         ];
       }),
   );
   return filmTable(
     read.map(({ survey }) => survey),
-    { title: 'plan', cellOf: (survey) => cell(words.get(survey) ?? '', 'strong') },
+    { title: 'plan', cellOf: (survey) => words.get(survey) ?? cell('') },
     unit,
   );
 }
@@ -168,7 +185,7 @@ function groupBlocks({ letter, plans }: Group, { unit }: PageOptions): readonly 
   if (first === undefined) return [];
   const steps = first.steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`);
   const { median, low, high } = first.removal;
-  const takes = `takes ${thickness(median, unit, 2)}\u00a0${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)})`;
+  const takes = `takes ${thickness(median, unit, 2)}\u00a0${unitName(unit)} (${thickness(low, unit)}–${thickness(high, unit)}${letter === 'A' ? ', counted in the risk' : ''})`;
   const clears = `clears ${range(plans.map(({ expected }) => expected))}\u00a0%`;
   const risks = plans.flatMap((plan) => plan.risk ?? []);
   const risk = risks.length === 0 ? 'risk not known' : `risk ${range(risks)}\u00a0%`;
@@ -197,10 +214,10 @@ function leftAlone(read: readonly PanelPlan[], unit: ShowUnit): readonly Block[]
       : [
           paragraph(
             first.verdict,
-            `${names(plans)}${conditionOf(first)}: ${first.reasons
-              .slice(0, 1)
-              .map((one) => textIn(one, unit))
-              .join('')}`,
+            [
+              `${names(plans)}${conditionOf(first)}`,
+              ...first.reasons.slice(0, 1).map((one) => textIn(one, unit)),
+            ].join(' – '),
           ),
         ];
   });
@@ -240,12 +257,29 @@ function remarksOf(plans: readonly PanelPlan[], unit: ShowUnit): readonly Block[
 function riskLine({ plan, settings: { film } }: PlanResult, unit: ShowUnit): string {
   const worked = partsOf(plan.panels).filter(isWorked);
   const share = roundTo(100 * film.topcoat.thinnestShare, 1);
-  const already = range(worked.flatMap((panel) => panel.already ?? []));
+  const known = worked.filter(({ risk }) => risk !== null);
+  const already = range(known.flatMap((panel) => panel.already ?? []));
   const hasSpots = plan.panels.some(({ local }) => local.some(({ steps }) => steps.length > 0));
   const spots = hasSpots ? ' Spots are extra: the risk of each is of its own place.' : '';
-  const thin = range(worked.flatMap((panel) => panel.riskIfThin ?? []));
+  const added = plan.expectedPanelsBelowFloor - plan.panelsBelowFloorAlready;
+  const thin = range(known.flatMap((panel) => panel.riskIfThin ?? []));
+  const thinner = tell(says`${um(film.thinnerClear, null)}`, unit);
+  const before =
+    known.length === 0
+      ? ''
+      : `Before polishing it is ${already}\u00a0% on the panels worked; with clear ${thinner} thinner ${thin}\u00a0%. `;
   return (
     `chance, over cars like those assumed, of clear (topcoat) under its floor on over ${share}\u00a0% of a panel’s face (outer ${film.edgeWidth}\u00a0mm, body lines excluded). ` +
-    `Before polishing ${already}\u00a0%; with clear ${tell(says`${um(film.thinnerClear, null)}`, unit)} thinner ${thin}\u00a0%. Such panels expected: ${shown(plan.expectedPanelsBelowFloor, 2)}.${spots}`
+    `${before}Such panels: the plan adds ${shown(added, 2)} on average${alreadyThin(plan.panels)}.${spots}`
   );
+}
+
+/** `; bonnet (99 %) is one already`: what no plan changes, lest the plan be blamed for it. */
+function alreadyThin(panels: readonly PanelPlan[]): string {
+  const thin = partsOf(panels).filter(({ already }) => already !== null && already > 0.5);
+  if (thin.length === 0) return '';
+  const told = thin.map(
+    ({ survey, already }) => `${partName(survey)} (${shown(100 * (already ?? 0), 0)}\u00a0%)`,
+  );
+  return `; ${told.join(', ')} ${thin.length === 1 ? 'is one' : 'are such'} already`;
 }

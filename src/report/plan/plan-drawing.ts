@@ -1,4 +1,4 @@
-/** What the plan takes of what may go, as bars: beside the table, where a page has room for drawings. */
+/** What the plan takes, and may turn out to take, of what may go: beside the table, where a page has room for drawings. */
 import { shown } from '../../base/rounding.ts';
 import { unitName } from '../../base/sentence.ts';
 import { isWorked, type PanelPlan } from '../../correction/plan/plan.ts';
@@ -11,18 +11,20 @@ export function takenBars(parts: readonly PanelPlan[], unit: ShowUnit): readonly
   const worked = parts.filter(isWorked);
   if (worked.length === 0) return [];
   const name = unitName(unit);
-  const values = worked.flatMap(({ survey, removal }) => [survey.budget, removal.median]);
+  const values = worked.flatMap(({ survey, removal }) => [survey.budget, removal.high]);
   return [
     {
       kind: 'table',
-      label: 'What the plan takes (‹) of what may go (bar, to the limit that binds)',
+      label:
+        'What the plan takes (dot; the line is nine cases of ten, which the risk counts in) of what may go (bar, to the limit that binds)',
       columns: [
         { title: `panel (${name})`, align: 'left' },
         { title: 'plan takes', align: 'right', unit: name },
+        { title: 'nine of ten', align: 'right', unit: name },
         { title: 'may go', align: 'right', unit: name },
         { title: 'bound by', align: 'left' },
         { title: 'risk', align: 'right' },
-        { title: `‹ of what may go (${name})`, align: 'left', axis: axisFromNothing(values, unit) },
+        { title: `of what may go (${name})`, align: 'left', axis: axisFromNothing(values, unit) },
       ],
       rows: worked.map((part) => takenRow(part, unit)),
     },
@@ -32,13 +34,15 @@ export function takenBars(parts: readonly PanelPlan[], unit: ShowUnit): readonly
 const takenRow = ({ survey, removal, risk }: PanelPlan, unit: ShowUnit): readonly Cell[] => [
   cell(partName(survey)),
   cell(thickness(removal.median, unit, 2), 'strong'),
+  cell(`${thickness(removal.low, unit)}–${thickness(removal.high, unit)}`),
   cell(thickness(survey.budget, unit, 2)),
   cell(limitWord(survey.boundBy.code, survey), 'binding'),
   cell(risk === null ? '–' : `${shown(100 * risk, 1)}\u00a0%`),
   {
     kind: 'strip',
-    values: [],
-    marked: inUnit(removal.median, unit),
+    values: [inUnit(removal.median, unit)],
+    marked: null,
+    range: { from: inUnit(removal.low, unit), to: inUnit(removal.high, unit) },
     bar: { from: 0, to: inUnit(survey.budget, unit), look: 'extent' },
   },
 ];

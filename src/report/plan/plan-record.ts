@@ -30,7 +30,10 @@ export function planRecord(
     panels: plan.panels
       .filter(({ survey: { panel } }) => ids.has(panel.id))
       .map((panel) => panelRecord(panel, result)),
-    car: { expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor) },
+    car: {
+      expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor),
+      panels_below_floor_already: machine(plan.panelsBelowFloorAlready),
+    },
     test_spots: testSpots(result),
     time: timeRecord(work.time),
     vibration_points: machine(work.vibrationPoints),
@@ -87,7 +90,7 @@ const removalRecord = ({ median, mean, low, high }: RemovalForecast) => ({
 });
 
 const localRecord = (
-  { defect, steps, removal, cleared, risk, reasons }: LocalWork,
+  { defect, steps, removal, cleared, risk, place, reasons }: LocalWork,
   passes: number,
 ) => ({
   defect: defect.kind.id,
@@ -96,6 +99,10 @@ const localRecord = (
   removal_um: removalRecord(removal),
   cleared_pct: machine(100 * cleared),
   risk_prob: machineOrNull(risk),
+  at_place:
+    place === null
+      ? null
+      : { removal_um: machine(place.removal), budget_um: machine(place.budget) },
   reasons: reasons.map(remarkRecord),
 });
 

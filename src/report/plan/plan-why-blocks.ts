@@ -1,4 +1,5 @@
 /** A panel's plan taken apart on a page: what it takes and clears, what limits it, what else there was. */
+import { groupBy } from '../../base/group-by.ts';
 import { saying, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
@@ -103,28 +104,26 @@ const limitsBlock = ({ survey: { limits, boundBy } }: PanelPlan, unit: ShowUnit)
     }),
   );
 
-const LABELS: Readonly<Record<RejectedKind, string>> = {
-  milder: 'Why nothing milder',
-  stronger: 'Why nothing stronger',
-  quicker: 'Why nothing quicker',
-};
+const KINDS: readonly RejectedKind[] = ['milder', 'stronger', 'quicker'];
 
-/** The nearest of each reason; with -v the few that are kept of it. */
-const rejectedBlocks = ({ rejected }: PartWhy, options: Options): readonly Block[] =>
-  (Object.keys(LABELS) as RejectedKind[]).flatMap((kind) => {
+/** The nearest of each reason, with -v the few that are kept of it; what is of two kinds stands once, under both. */
+function rejectedBlocks({ rejected }: PartWhy, options: Options): readonly Block[] {
+  const said = KINDS.flatMap((kind) => {
     const ofKind = rejected.filter((one) => one.kind === kind);
-    const said = ofKind.filter(
+    return ofKind.filter(
       (one, i) => options.verbose || ofKind.findIndex((other) => isLike(one, other)) === i,
     );
-    return said.length === 0
-      ? []
-      : [
-          list(
-            LABELS[kind],
-            said.map((one) => rejectedText(one, options.unit)),
-          ),
-        ];
   });
+  const byText = [...groupBy(said, (one) => rejectedText(one, options.unit))].map(
+    ([text, group]) => ({ text, kinds: group.map(({ kind }) => kind).join(' or ') }),
+  );
+  return [...groupBy(byText, ({ kinds }) => kinds)].map(([kinds, group]) =>
+    list(
+      `Why nothing ${kinds}`,
+      group.map(({ text }) => text),
+    ),
+  );
+}
 
 const isLike = (one: Rejected, other: Rejected): boolean => one.reason.code === other.reason.code;
 

@@ -1,6 +1,5 @@
 /** The job's hours, days and materials for people. */
 import { shown } from '../../base/rounding.ts';
-import type { WorkDay } from '../../work/day-plan.ts';
 import type { WorkEstimate } from '../../work/estimate-work.ts';
 import type { LearnedPace } from '../../work/history.ts';
 import { type JobTime, jobTimeQuantile } from '../../work/job-time.ts';
@@ -37,13 +36,11 @@ const amount = ({ material, quantity, unit }: Material): string =>
     ? `${material} ×\u00a0${shown(quantity, 0)}`
     : `${material} ${shown(quantity, 0)}\u00a0${unit}`;
 
-/** The same at length: each stage, each day, and why the hours are no surer. */
+/** The same at length: why the hours are no surer, and all that is used up. */
 export const workDetailBlocks = (
   work: WorkEstimate,
   learned: LearnedPace | null,
 ): readonly Block[] => [
-  stageList(work),
-  ...(work.machineMinutes === 0 ? [] : [dayList(work)]),
   spreadLine(work, learned),
   ...(learned === null ? [] : [historyLine(learned)]),
   paragraph('Materials of the whole job', work.jobMaterials.map(amount).join(', ')),
@@ -57,7 +54,7 @@ export const workDetailBlocks = (
       ]),
 ];
 
-const stageList = ({ stages }: WorkEstimate): Block =>
+export const stageList = ({ stages }: WorkEstimate): Block =>
   list(
     'Order of the job',
     stages.map(({ stage, mean, wait }, i) => {
@@ -66,18 +63,6 @@ const stageList = ({ stages }: WorkEstimate): Block =>
       return `${i + 1}. ${stage.text}${time}${wait_}`;
     }),
   );
-
-/** `1: 8.0 h, record, wheels, …; 380 points a hand (A(8) 4.9 m/s²), over the action value`. */
-const dayList = ({ days }: WorkEstimate): Block => list('Days', days.map(dayLine));
-
-export function dayLine({ day, stages, time, points, a8, actionPassed }: WorkDay): string {
-  const most = Math.max(0, ...points);
-  const exposure =
-    most === 0
-      ? ''
-      : `; ${shown(most, 0)} points of vibration a hand, A(8) ${shown(a8, 1)}\u00a0m/s²${actionPassed ? ', over the action value' : ''}`;
-  return `${day}: ${shown(time / 60, 1)}\u00a0h, ${stages.map(({ stage }) => stage).join(', ')}${exposure}`;
-}
 
 const TOP = 3;
 

@@ -1,20 +1,14 @@
 /**
- * The plan as a card to work from in the bay: settings of each step, then panel by panel in the order of
- * polishing, with boxes to tick. What to mind stands on it once.
+ * The plan as a card to work from in the bay: what to keep off and when to stop, then panel by panel in the
+ * order of polishing, with boxes to tick; how each step is set and what to mind stand on a sheet of their own.
  */
 import { groupBy } from '../../base/group-by.ts';
 import { shown } from '../../base/rounding.ts';
-import { says, tell, um, unitName } from '../../base/sentence.ts';
-import {
-  isTouched,
-  type PanelPlan,
-  type PlannedStep,
-  workedParts,
-} from '../../correction/plan/plan.ts';
+import { says, tell, um } from '../../base/sentence.ts';
+import { isTouched, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { setTime } from '../../correction/removal/removal-rate.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
-import { staged } from '../../work/polishing.ts';
 import { inPolishingOrder } from '../../work/polishing-order.ts';
 import { motionText } from '../methods/method-words.ts';
 import {
@@ -22,16 +16,18 @@ import {
   type Column,
   cell,
   gap,
-  list,
   notice,
   paragraph,
   type Tick,
   title,
 } from '../model.ts';
-import { partName, type ShowUnit, thickness } from '../survey/film-table.ts';
-import { heading, type PageOptions } from '../survey/survey-blocks.ts';
-import { counted } from '../words.ts';
-import { dayLine } from './work-blocks.ts';
+import type { ShowUnit } from '../survey/film-table.ts';
+import { heading } from '../survey/page-head.ts';
+import type { PageOptions } from '../survey/page-options.ts';
+import { dayBlocks } from './day-lines.ts';
+import { keepOffBlocks } from './keep-off.ts';
+import { panelTicks } from './panel-ticks.ts';
+import { spotFirst } from './spot-first.ts';
 
 export function workCardBlocks(
   result: PlanResult,
@@ -40,30 +36,43 @@ export function workCardBlocks(
 ): readonly Block[] {
   const ids = new Set(panels.map(({ id }) => id));
   const asked = result.plan.panels.filter(({ survey }) => ids.has(survey.panel.id));
-  const parts = inPolishingOrder(asked).flatMap(partsWithSpots);
-  const worked = parts.filter(isTouched);
+  const worked = inPolishingOrder(asked).flatMap(partsWithSpots).filter(isTouched);
   const read = asked.filter(({ survey }) => survey.points.length > 0);
   const name = heading(
     'Work card',
     result,
     read.map(({ survey }) => survey),
   );
-  if (worked.length === 0) return [title(name), paragraph(null, 'Nothing to polish.')];
+  const keepOff = keepOffBlocks(asked.flatMap(partsWithSpots));
+  if (worked.length === 0) return [title(name), paragraph(null, 'Nothing to polish.'), ...keepOff];
   return [
     title(name),
     { kind: 'form', fields: ['Date', 'By', 'Gauge check before', 'Gauge check after'] },
-    ...(worked.some(({ provisional }) => provisional) ? [spotFirst] : []),
-    notice('Stop', stopRule(result, unit)),
-    paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`),
     gap,
-    settingsTable(worked, result),
+    ...keepOff,
+    gap,
+    notice('Stop', stopRule(result, unit)),
+    gap,
+    paragraph(
+      'Order',
+      'as below: the roof, what lies flat, the sides, low parts last; a box for each set',
+    ),
+    ...spotFirst(worked).flatMap((block) => [gap, block]),
     ...worked.flatMap((part) => [gap, panelTicks(part, result, unit)]),
     gap,
     { kind: 'ticks', label: 'When all panels are done', items: closing(result) },
-    ...leftAlone(parts),
-    list('Days', result.work.days.map(dayLine)),
+    gap,
+    title(`Beside the card${vehicleText(result)}: how each step is set, what to mind`),
+    gap,
+    settingsTable(worked, result),
+    gap,
+    paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`),
+    gap,
+    ...dayBlocks(result),
   ];
 }
+
+const vehicleText = ({ vehicle }: PlanResult): string => (vehicle === null ? '' : ` of ${vehicle}`);
 
 /** What is worked by itself; spots at deep defects stand with the first part of their panel. */
 const partsWithSpots = (panel: PanelPlan): readonly PanelPlan[] =>
@@ -71,20 +80,14 @@ const partsWithSpots = (panel: PanelPlan): readonly PanelPlan[] =>
     i === 0 ? { ...part, local: panel.local } : part,
   );
 
-const spotFirst: Block = paragraph(
-  'Test spot first',
-  'no spot has shown yet how this paint gives way: work one with the mildest step, wipe, inspect, and plan anew with --spots before going on',
-);
-
 /** Sets, then the eye, then the gauge; and what one reading can show at all. */
 function stopRule({ settings: { film } }: PlanResult, unit: ShowUnit): string {
   const seen = SEEN * Math.SQRT2 * film.measurement.repeatability;
   return (
-    'first by the sets: no more than stand here. Then by the eye, on a wiped panel in good light: clear is clear. ' +
-    `The gauge is an alarm only: at a marked point, wiped and cool, one re-read cannot show a loss under ${tell(says`${um(seen)}`, unit)}; stop when it shows more than may go. Colour on the pad under clear: stop at once`
+    'do no more sets than stand here. Wipe and look in good light: once the marks are gone, do no more. ' +
+    `The gauge is an alarm only: at a marked point, wiped and cool, one re-read cannot show a loss under ${tell(says`${um(seen)}`, unit)}; stop when it shows more than may go there. Colour on the pad under clear: stop at once`
   );
 }
-
 /** A change of so many SDs of a difference is seen at the level of 95 %. */
 const SEEN = 1.96;
 
@@ -129,68 +132,10 @@ function settingsTable(
   };
 }
 
-function panelTicks(part: PanelPlan, result: PlanResult, unit: ShowUnit): Block {
-  const { panel, budget } = part.survey;
-  const { section } = result.settings.correction.removal;
-  const sections = Math.ceil(panel.area / section - 1e-9);
-  const last = part.steps.length - 1;
-  const facts = `${counted(sections, 'section')}, may go ${thickness(budget, unit, 2)}\u00a0${unitName(unit)}, plan takes ${thickness(part.removal.median, unit, 2)}`;
-  return {
-    kind: 'ticks',
-    label: `${partName(part.survey)}: ${facts}`,
-    items: [
-      tick(
-        `tape ${shown(panel.trimLength, 1)}\u00a0m of trim, the edges (${result.settings.film.edgeWidth}\u00a0mm) and body lines`,
-      ),
-      ...spotTicks(part),
-      ...staged(part.steps).flatMap(({ step, stage }, i) => [
-        stepTick(step, stage),
-        tick(
-          i === last
-            ? 'wipe, inspect; a marked point, cool: before ______ after ______'
-            : 'wipe, inspect: still needed?',
-        ),
-      ]),
-      ...part.cautions
-        .filter(({ code }) => PLACE_REMARKS.has(code))
-        .map(({ text }) => tick(`mind: ${text}`, 0)),
-    ],
-  };
-}
-
-/** Cautions that are of this panel's steps and not of all. */
-const PLACE_REMARKS: ReadonlySet<string> = new Set(['panel-heat', 'rotary-heat']);
-
-/** Spots at deep defects come before the panel's own steps, which pass over them. */
-const spotTicks = ({ local }: PanelPlan): readonly Tick[] =>
-  local.flatMap(({ defect, steps, reasons }) =>
-    steps.length === 0
-      ? reasons.map(({ text }) => tick(`leave: ${text}`, 0))
-      : steps.map(({ combination, sets }) =>
-          tick(
-            `spot at ${defect.kind.name}: ${counted(sets, 'set')} of ${combination.id}, that place only`,
-            sets,
-          ),
-        ),
-  );
-
-const tick = (text: string, boxes = 1): Tick => ({ text, boxes });
-
-const stepTick = ({ combination, sets, machineTime }: PlannedStep, stage: string): Tick =>
-  tick(
-    `${stage}: ${counted(sets, 'set')} of ${combination.id}, ${shown(machineTime, 0)}\u00a0min machine`,
-    sets,
-  );
-
-function leftAlone(parts: readonly PanelPlan[]): readonly Block[] {
-  const left = parts.filter((part) => !isTouched(part));
-  if (left.length === 0) return [];
-  const names = left.map(({ survey }) => partName(survey)).join(', ');
-  return [paragraph('Keep off', names)];
-}
-
 const AFTER = ['unmask-dust', 'panel-wipe', 'remeasure'] as const;
 
 /** What of the correction comes after the last panel, in the order of the job. */
 const closing = ({ work }: PlanResult): readonly Tick[] =>
-  work.order.filter(({ id }) => AFTER.some((after) => after === id)).map(({ text }) => tick(text));
+  work.order
+    .filter(({ id }) => AFTER.some((after) => after === id))
+    .map(({ text }): Tick => ({ text, boxes: 1 }));

@@ -1,19 +1,15 @@
 import { shownFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { unitName } from '../../base/sentence.ts';
-import type { Reading } from '../../film/reading.ts';
 import type { ReadVehicles, VehicleReadings } from '../../tasks/read/read-request.ts';
 import { type Block, type Column, cell, gap, list, paragraph, title } from '../model.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
+import type { ShowUnit } from '../survey/film-table.ts';
 import { counted } from '../words.ts';
 import { decisionLines } from './decision-lines.ts';
+import { leftOutLines } from './left-out-lines.ts';
+import { valuesByPoint } from './values-by-point.ts';
 
 const column = (name: string, align: Column['align'] = 'left'): Column => ({ title: name, align });
-
-/** Readings in a line of the table: eight of a thousand µm and more stand within 80 columns. */
-const IN_A_LINE = 8;
-const inLines = (own: readonly Reading[]): readonly (readonly Reading[])[] =>
-  own.flatMap((_, k) => (k % IN_A_LINE === 0 ? [k] : [])).map((k) => own.slice(k, k + IN_A_LINE));
 
 /** Lines for how the files were read, which leaves a screen room for their readings. */
 const SCREEN = 16;
@@ -25,13 +21,13 @@ export function readBlocks(
   { inputs, excluded }: ReadVehicles,
   unit: ShowUnit,
 ): readonly Block[] {
-  const of = vehicle === null ? '' : ` of ${vehicle}`;
+  const of = vehicle ?? sourceOf(inputs);
   const room = Math.max(LEAST_LINES, Math.floor(SCREEN / inputs.length));
   const panels = [...groupBy(readings, ({ panel }) => panel)];
   const nameOf = (id: string): string =>
     template?.panels.find((panel) => panel.id === id)?.name ?? id;
   return [
-    title(`Readings${of}: ${readings.length} on ${counted(panels.length, 'panel')}`),
+    title(`Readings of ${of}: ${readings.length} on ${counted(panels.length, 'panel')}`),
     ...inputs.flatMap(({ file, decisions }) =>
       decisions === null ? [] : [list(shownFile(file), decisionLines(decisions, room))],
     ),
@@ -43,27 +39,21 @@ export function readBlocks(
         { ...column('n', 'right'), said: 'readings' },
         { ...column('readings'), said: 'values', unit: unitName(unit) },
       ],
-      rows: panels.flatMap(([id, own]) =>
-        inLines(own).map((some, k) => [
-          cell(k === 0 ? nameOf(id) : ''),
-          cell(k === 0 ? String(own.length) : ''),
-          cell(some.map(({ thickness: value }) => thickness(value, unit)).join(' ')),
-        ]),
-      ),
+      rows: panels.map(([id, own]) => [
+        cell(nameOf(id)),
+        cell(String(own.length)),
+        cell(valuesByPoint(own, unit)),
+      ]),
     },
-    ...(excluded.length === 0
-      ? []
-      : [
-          list(
-            'Left out',
-            excluded.map(
-              ({ file, line, column: at, text, reason }) =>
-                `${shownFile(file)}:${line}:${at} "${text}" ${reason}`,
-            ),
-          ),
-        ]),
+    ...(excluded.length === 0 ? [] : [list('Left out', leftOutLines(excluded))]),
     ...(assumptions.length === 0
       ? []
       : [paragraph('Assumed', `${assumptions.map(({ text }) => text).join('; ')}.`)]),
   ];
 }
+
+/** What the readings are of, where no vehicle is named. */
+const sourceOf = ([first, ...others]: ReadVehicles['inputs']): string =>
+  first === undefined || others.length > 0
+    ? counted(1 + others.length, 'file')
+    : shownFile(first.file);

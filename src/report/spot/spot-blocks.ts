@@ -8,14 +8,16 @@ import type { Rung, RungState } from '../../correction/spot/spot-ladder.ts';
 import type { LogFactor } from '../../correction/spot/trial-observation.ts';
 import type { SpotResult } from '../../tasks/spot/spot-files.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
-import { type Block, type Cell, cell, gap, paragraph, title } from '../model.ts';
+import { type Block, type Cell, cell, gap, list, paragraph, title } from '../model.ts';
+import { assumptionBlocks } from '../survey/assumption-blocks.ts';
 import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import { assumptionBlocks, type PageOptions } from '../survey/survey-blocks.ts';
+import type { PageOptions } from '../survey/page-options.ts';
 import { counted } from '../words.ts';
 
 export function spotBlocks(result: SpotResult, options: PageOptions): readonly Block[] {
   const { trials, ladder, advice, settings, vehicle } = result;
   const [next, ...others] = advice.map((one) => textIn(one, options.unit));
+  const further = others.length === 0 ? [] : [gap, list('Besides', others)];
   const panels = new Set(trials.map(({ trial }) => trial.panel)).size;
   const of = vehicle === null ? '' : ` of ${vehicle}`;
   return [
@@ -24,18 +26,18 @@ export function spotBlocks(result: SpotResult, options: PageOptions): readonly B
       null,
       `Aim ${settings.aim.name}: ${shown(100 * settings.aim.share, 0)}\u00a0% of the defects, by eye.`,
     ),
+    paragraph('Next', next ?? ''),
     gap,
     trialTable(trials, options.unit),
     gap,
     paragraph('Paint', paintLine(result)),
-    paragraph('Next', next ?? ''),
     gap,
     ladderTable(shownRungs(ladder, options.verbose), options),
     paragraph(
       null,
-      `A set takes: now the middle of what is known, in brackets nine cases of ten; chance to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone. A plan may work a milder rung for more sets, if that reaches it.`,
+      `Now: what a set takes, the middle and in brackets nine cases of ten. Chance: to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone. A plan may work a milder rung for more sets, if that reaches it.`,
     ),
-    ...others.map((text) => paragraph('Advice', text)),
+    ...further,
     ...keptLine(result),
     ...assumptionBlocks(result, options),
   ];
@@ -62,7 +64,7 @@ function trialTable(trials: readonly ReadTrial[], unit: ShowUnit): Block {
       { title: 'sets', align: 'right' },
       { title: 'marks', align: 'right' },
       { title: `removed (${unitName(unit)})`, align: 'right' },
-      { title: 'told from', align: 'right' },
+      { title: 'shows from', align: 'right' },
       { title: 'cleared', align: 'right' },
       { title: 'haze', align: 'right' },
     ],

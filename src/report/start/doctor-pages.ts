@@ -5,7 +5,7 @@ import type { CheckedFile } from '../../tasks/start/check-files.ts';
 import type { DoctorResult, Machine } from '../../tasks/start/doctor.ts';
 import { envelope, settingRecord } from '../envelope.ts';
 import { type Block, gap, list, type MachineRecord, paragraph, title } from '../model.ts';
-import { settingsList } from '../settings-list.ts';
+import { settingsList, settingText } from '../settings-list.ts';
 
 export function doctorBlocks(result: DoctorResult, verbose: boolean): readonly Block[] {
   const { machine, terminal, files, settings, numbers, changedNumbers } = result;
@@ -23,7 +23,7 @@ export function doctorBlocks(result: DoctorResult, verbose: boolean): readonly B
       'Settings files, the first that speaks wins',
       files.map(({ kind, file, state }) => `${kind}: ${file}, ${state}`),
     ),
-    settingsList('Settings in force', settings),
+    ...inForce(settings, numbers),
     ...(verbose
       ? [settingsList('Numbers of the model', numbers)]
       : [
@@ -36,6 +36,57 @@ export function doctorBlocks(result: DoctorResult, verbose: boolean): readonly B
           ),
         ]),
   ];
+}
+
+/** What somebody set comes first; what is built in is one paragraph, and what is not set says what holds then. */
+function inForce(
+  settings: DoctorResult['settings'],
+  numbers: DoctorResult['numbers'],
+): readonly Block[] {
+  const own = settings.filter(isOwn);
+  const builtIn = settings.filter((one) => !isOwn(one));
+  const isSet = ({ value }: DoctorResult['settings'][number]): boolean =>
+    settingText(value) !== '–';
+  const as = builtIn.filter(isSet).map(({ name, value }) => `${name} ${settingText(value)}`);
+  const unset = builtIn
+    .filter((one) => !isSet(one))
+    .map(({ name }) => `${name}: ${holdsInstead(name, numbers)}`);
+  return [
+    own.length === 0
+      ? paragraph('Settings', 'none is set: all are as built in.')
+      : settingsList('Settings in force that somebody set', own),
+    gap,
+    paragraph('As built in', `${as.join('; ')}.`),
+    gap,
+    list('Not set, and what holds then', unset),
+    gap,
+  ];
+}
+
+/** What is done where a setting has no value. */
+const INSTEAD: Readonly<Record<string, string>> = {
+  taken_um: 'earlier work is unknown, and some is allowed for',
+  clear_um: 'the clear is reckoned from the total',
+  under_um: 'what lies under the clear is reckoned from the total',
+  painted_days_ago: 'the paint has long hardened',
+  colour_depth: 'no colour asks for more care than another',
+  template: 'the one whose panels fit the readings',
+  templates: 'the built-in ones',
+  gauge: 'not verified',
+  rates_file: 'rates as built in',
+  order: 'stages in the built-in order',
+  history: 'no hours of earlier jobs',
+  'prices.currency': 'no price is told',
+  'prices.labour_minor_per_h': 'no price is told',
+  'prices.tax': 'no price is told',
+  reading_unit: 'as the file says',
+};
+
+function holdsInstead(name: string, numbers: DoctorResult['numbers']): string {
+  if (name !== 'floor_um') return INSTEAD[name] ?? 'nothing is asked for';
+  const floor = (id: string): string =>
+    settingText(numbers.find((one) => one.name === `film.limits.${id}`)?.value ?? null);
+  return `${floor('total_floor_um')}\u00a0µm must stay, of single-stage paint ${floor('total_floor_single_stage_um')}\u00a0µm`;
 }
 
 /** `leastcut/doctor/1`. */

@@ -1,4 +1,5 @@
-/** What decides most and nobody measured: how thick the clear is held to be, and where that is from. */
+/** The built-in figures that decide most and that nobody measured, and what panels are taken to be made of. */
+import { groupBy } from '../../base/group-by.ts';
 import {
   bare,
   type Sentence,
@@ -9,39 +10,139 @@ import {
   unitName,
 } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { TopcoatCase } from '../../film/limits/removal-limits.ts';
+import type { FilmModel } from '../../film/film-model.ts';
+import type { TopcoatCase } from '../../film/limits/topcoat-cases.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { zincOf } from '../../film/zinc.ts';
 import { filmDefaults } from '../../formats/data/film-defaults.ts';
 import type { Default } from '../../formats/default.ts';
-import { type Block, list } from '../model.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
+import { type Block, list, paragraph } from '../model.ts';
+import { panelNames } from '../panel-list.ts';
+import type { PageOptions } from './page-options.ts';
 
-/** Of a survey, in a clause for each kind of topcoat; nothing of a clear that was stated or read. */
-export const clearAssumptions = (
+/** A clause for each figure; nothing of layers that were stated or read. With its grounds where more is asked for. */
+export function builtInBlock(
   read: readonly PanelSurvey[],
-  unit: LengthUnit,
-): readonly string[] => [
-  ...new Set(
-    read
-      .flatMap(partsOf)
-      .flatMap(({ topcoat }) => (topcoat === null || isKnown(topcoat) ? [] : [topcoat]))
-      .map((topcoat) => tell(assumed(topcoat), unit)),
-  ),
-];
+  { settings, assumptions }: SurveyResult,
+  { unit, verbose }: PageOptions,
+): readonly Block[] {
+  // What is assumed of earlier work stands at the top of the page.
+  const isWorkTold = assumptions.some(({ code }) => code === 'history');
+  const parts = read.flatMap(partsOf).filter(({ topcoat }) => topcoat !== null);
+  if (parts.length === 0) return [];
+  const told = parts.map((part) =>
+    figuresOf(part, settings.film, isWorkTold).map((one) =>
+      one === null ? null : figureText(one, unit, verbose),
+    ),
+  );
+  // The same figures of all parts together, in their order.
+  const figures = (told[0] ?? []).flatMap((_, i) => told.flatMap((some) => some[i] ?? []));
+  const where = verbose ? EXPLAIN : `-v: grounds; ${EXPLAIN}`;
+  return [paragraph(`Built in (${where})`, `${[...new Set(figures)].join('; ')}.`)];
+}
+
+const EXPLAIN = 'leastcut explain film.limits';
+
+type Figure = { readonly said: Sentence; readonly grounds: string };
+
+/** A figure that somebody set is never passed off as built in. */
+function figureText({ said, grounds }: Figure, unit: LengthUnit, isFull: boolean): string {
+  const text = tell(said, unit);
+  return isFull || grounds.includes(OWN) ? `${text} (${grounds})` : text;
+}
+
+/** In this order for every part; null of what does not bear on it. */
+function figuresOf(
+  { topcoat, facts, totalFloor }: PanelSurvey,
+  { layers, limits, earlier }: FilmModel,
+  isWorkTold: boolean,
+): readonly (Figure | null)[] {
+  if (topcoat === null) return [];
+  const { finish, clearFloor, told } = topcoat;
+  const name = finish === 'single-stage' ? 'topcoat' : 'clear';
+  const life = facts.finish === 'single-stage-solid' ? 'lifeSolid' : 'life';
+  const zinc = zincOf(layers).mean;
+  const { unknownClear, unknownLife } = earlier;
+  const { galvanisedUnder } = filmDefaults.layers;
+  return [
+    isKnown(topcoat) ? null : layersAssumed(topcoat, name),
+    facts.galvanised && told.knowledge.statedUnder === null
+      ? {
+          said: says`zinc ${um(zinc, null)}`,
+          grounds: basisOf(galvanisedUnder.mean, layers.galvanisedUnder.mean),
+        }
+      : null,
+    { said: says`${um(clearFloor)} of ${name} must stay`, grounds: floorGrounds(topcoat) },
+    { said: says`${um(totalFloor, 0)} of film`, grounds: totalFloorGrounds(topcoat, totalFloor) },
+    {
+      said: says`${um(limits[life])} off over a life`,
+      grounds: basisOf(filmDefaults.limits[life], limits[life]),
+    },
+    facts.taken === null && !isWorkTold
+      ? {
+          said: says`unknown work: ${bare(unknownClear, null)} off the ${name}, ${um(unknownLife, null)} off the life`,
+          grounds: basisOf(filmDefaults.earlier.unknownClear, unknownClear),
+        }
+      : null,
+  ];
+}
 
 const isKnown = ({ told }: TopcoatCase): boolean => told.knowledge.statedClear !== null;
 
-function assumed({ finish, clearFloor, told: { knowledge } }: TopcoatCase): Sentence {
+function layersAssumed({ finish, told: { knowledge } }: TopcoatCase, name: string): Figure {
   const { top, under, statedUnder } = knowledge;
-  const name = finish === 'single-stage' ? 'topcoat' : 'clear';
   const over =
-    statedUnder === null ? says` over ${bare(under.mean, 0)} ± ${um(under.sd, 0)}` : says``;
-  const floor = floorOf(finish);
-  const why = floor.value === clearFloor && floor.source !== '' ? says` (${floor.source})` : says``;
-  return says`${name} reckoned from the total, not measured: ${bare(top.mean, 0)} ± ${um(top.sd, 0)} as factories paint${over}; ${um(clearFloor)} must stay${why}`;
+    statedUnder === null
+      ? says` over ${bare(under.mean, 0)} ± ${um(under.sd, 0)}, thick film adds none`
+      : says``;
+  const built = layersOf(finish);
+  const [mean, spread] = [basisOf(built.top.mean, top.mean), basisOf(built.top.sd, top.sd)];
+  return {
+    said: says`${name} reckoned from factories’ ${bare(top.mean, 0)} ± ${um(top.sd, 0)}${over}`,
+    grounds: mean === spread ? mean : `${mean}, ± ${spread}`,
+  };
 }
+
+const OWN = 'own setting';
+
+/** In a word where a figure is from; one that somebody set is no built-in one. */
+const basisOf = ({ value, basis }: Default, used: number): string => (value === used ? basis : OWN);
+
+const layersOf = (finish: TopcoatCase['finish']) =>
+  finish === 'single-stage' ? filmDefaults.layers.singleStage : filmDefaults.layers.clearOverBase;
 
 const floorOf = (finish: TopcoatCase['finish']): Default =>
   finish === 'single-stage' ? filmDefaults.limits.singleStageFloor : filmDefaults.limits.clearFloor;
+
+function floorGrounds({ finish, clearFloor }: TopcoatCase): string {
+  const { limits } = filmDefaults;
+  const known = [floorOf(finish), limits.clearFloorStrict].find(
+    ({ value }) => value === clearFloor,
+  );
+  if (known === undefined) return OWN;
+  return known.basis === 'derived' ? known.source : known.basis;
+}
+
+function totalFloorGrounds({ finish }: TopcoatCase, floor: number): string {
+  const { totalFloor, totalFloorSingleStage } = filmDefaults.limits;
+  return basisOf(finish === 'single-stage' ? totalFloorSingleStage : totalFloor, floor);
+}
+
+/** What panels that were read are made of, where it is the template that says so. */
+export function materialAssumption(
+  read: readonly PanelSurvey[],
+  { substrates }: Pick<SurveyResult, 'substrates'>,
+): readonly string[] {
+  const byTemplate = read.map(({ panel }) => panel).filter(({ id }) => !substrates.has(id));
+  const [most, ...others] = [...groupBy(byTemplate, ({ substrate }) => substrate)].sort(
+    ([, one], [, other]) => other.length - one.length,
+  );
+  if (most === undefined) return [];
+  const rest = others.map(([substrate, of]) => `, ${panelNames(of).join(', ')} ${substrate}`);
+  const which = byTemplate.length === read.length ? 'panels read' : 'other panels read';
+  return [`${which} are ${most[0]}${rest.join('')} (template)`];
+}
 
 /** Of a panel: where the figures that its limits rest on are from. */
 export function sourcesOfFigures(
@@ -49,13 +150,14 @@ export function sourcesOfFigures(
   unit: LengthUnit,
 ): readonly Block[] {
   if (topcoat === null) return [];
-  const { layers, limits } = filmDefaults;
-  const { top, under } =
-    topcoat.finish === 'single-stage' ? layers.singleStage : layers.clearOverBase;
+  const { layers, limits, earlier } = filmDefaults;
+  const { top, under } = layersOf(topcoat.finish);
   const life = facts.finish === 'single-stage-solid' ? limits.lifeSolid : limits.life;
+  const beneath = facts.galvanised ? layers.galvanisedUnder : under;
   const used = [
     ...(isKnown(topcoat) ? [] : [top.mean, top.sd]),
-    ...(topcoat.told.knowledge.statedUnder === null ? [under.mean, under.sd] : []),
+    ...(topcoat.told.knowledge.statedUnder === null ? [beneath.mean, beneath.sd] : []),
+    ...(facts.taken === null ? [earlier.unknownClear, earlier.unknownLife] : []),
     floorOf(topcoat.finish),
     life,
     limits.totalFloor,
@@ -68,5 +170,8 @@ export function sourcesOfFigures(
   ];
 }
 
-const sourceOf = ({ value, basis, source, meaning }: Default, unit: LengthUnit): string =>
-  `${thicknessText(value, unit)}, ${meaning}: ${basis}${source === '' ? '' : `: ${source}`}`;
+/** A source that speaks in micrometres is left to `explain` where mil are asked for. */
+function sourceOf({ value, basis, source, meaning }: Default, unit: LengthUnit): string {
+  const told = source === '' || (unit === 'mil' && source.includes('µm')) ? '' : `: ${source}`;
+  return `${thicknessText(value, unit)}, ${meaning}: ${basis}${told}`;
+}

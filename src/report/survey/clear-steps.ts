@@ -4,6 +4,7 @@ import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import type { ClearChain } from '../../film/limits/thin-clear.ts';
+import type { TopcoatCase } from '../../film/limits/topcoat-cases.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 
 /** Two digits, so that a line adds up as it is printed. */
@@ -29,16 +30,17 @@ export function clearSteps(
     says`by the total alone: ${b(film.mean)} − ${b(under.mean)} under it = ${plusMinus(byTotal)}`,
     ...toldStep(chain),
     says`over the panel: ${plusMinus(overPanel)}`,
-    says`on the thinnest ${roundTo(100 * thinnestShare, 1)} %: ${b(overPanel.mean)} − ${z} × ${b(withinSd)}, its part of the spread, = ${b(mean)} ± ${u(sd)}`,
+    says`on the thinnest ${roundTo(100 * thinnestShare, 1)} %: ${b(overPanel.mean)} − ${z} × ${b(withinSd)}, its part of the spread, = ${b(mean)} ± ${u(sd)}, the doubt of the spread (${shown(within.dof, 0)} degrees of freedom) in it`,
   ];
 }
 
 /** What is held of the topcoat before the total is looked at. */
 function heldStep(
   { topcoat, facts }: PanelSurvey,
-  { held }: ClearChain,
+  chain: ClearChain,
   earlier: FilmModel['earlier'],
 ): readonly Sentence[] {
+  const { held } = chain;
   if (held === null || topcoat === null) return [];
   const { statedClear, top } = topcoat.told.knowledge;
   if (statedClear?.of === 'panel') {
@@ -51,13 +53,21 @@ function heldStep(
   const recorded = facts.recorded?.mean ?? 0;
   const missing = taken - gone - recorded;
   const parts = [
-    says`${b(gone)} ${facts.taken === null ? 'assumed' : 'stated'}`,
+    says`${b(gone)} polished off, ${facts.taken === null ? 'assumed' : 'stated'}`,
     ...(recorded === 0 ? [] : [says`, ${b(recorded)} on record`]),
     ...(missing < 0.005 ? [] : [says`, ${b(missing)} that it lacks against the baseline`]),
   ];
   return [
-    says`before the total is looked at: ${b(painted)} ${from} − ${b(taken)} taken before (${parts.flat()}) = ${plusMinus(held)}`,
+    says`before the total is looked at: ${b(painted)} ${from} − ${b(taken)} not there any more (${parts.flat()}) = ${plusMinus(held)}${heldDoubt(topcoat, chain)}`,
   ];
+}
+
+/** How the doubt of what factories paint comes about: its part within the panel is told apart. */
+function heldDoubt({ told }: TopcoatCase, { within }: ClearChain): Sentence {
+  const { statedClear, top } = told.knowledge;
+  if (statedClear !== null) return [];
+  const record = told.film.taken.sd === 0 ? '' : says` + ${b(told.film.taken.sd)}² of the record`;
+  return says`, ± √(${b(top.sd)}² − ${b(Math.sqrt(within.variance))}² within the panel${record})`;
 }
 
 /** What the total adds to what was held. */
@@ -66,7 +76,7 @@ function toldStep({ held, byTotal, share, gapCounted }: ClearChain): readonly Se
   const gap = byTotal.mean - held.mean;
   return gapCounted === 0
     ? [
-        says`that is ${u(gap)} more, which proves nothing of the topcoat: nothing is added (share g ${shown(share, 3)})`,
+        says`that is ${u(gap)} more: thick film adds no topcoat, as it may be thick under it, but makes a thin one less likely: only the doubt narrows (share g ${shown(share, 3)})`,
       ]
     : [
         says`what the total adds: share g ${shown(share, 3)} × ${signed(gapCounted)} = ${signed(share * gapCounted)}`,

@@ -9,7 +9,8 @@ const SOURCES: Readonly<Record<string, string>> = {
   curvature: 'curved points',
   calibration: 'gauge’s own error, shared by all points',
   baseline: 'the baseline',
-  zinc: 'the zinc, unknown on this car',
+  cars: 'what factories paint, which differs from car to car',
+  zinc: 'how thick the zinc is, which differs from car to car',
   spread: 'the spread, known from few points',
   line: 'the line, drawn from the spread',
 };

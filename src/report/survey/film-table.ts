@@ -1,7 +1,7 @@
 /** The table of panels that survey and plan share: what was read, what is credible, what may go. */
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import { type LengthUnit, MICROMETRES_PER_MIL, type Micrometres } from '../../base/units.ts';
-import type { LimitCode } from '../../film/limits/removal-limits.ts';
+import type { LimitCode } from '../../film/limits/limit.ts';
 import { isZone, type PanelSurvey } from '../../film/survey.ts';
 import { LARGEST_DRAWN } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
@@ -47,9 +47,9 @@ export function filmTable(
       film('mean ± sd'),
       { ...film('min'), said: 'thinnest reading' },
       { ...film('least'), said: 'thinnest credible' },
-      film('may go'),
-      column('bound by', 'left'),
-      { ...column(own.title, 'left') },
+      { ...film('may go'), leads: true },
+      { ...column('bound by', 'left'), leads: true },
+      { ...column(own.title, 'left'), leads: true },
       { title: '', align: 'left', axis, said: 'readings', unit: unitName(unit) },
     ],
     rows: panels.flatMap((panel) =>
@@ -91,14 +91,15 @@ export const partName = (survey: PanelSurvey): string =>
 const inUnit = (value: number, unit: ShowUnit): number =>
   unit === 'um' ? value : value / MICROMETRES_PER_MIL;
 
-/** Common to all panels: from under the floor to the largest sound total, in whole tens (or half mil). */
+/** Common to all panels: from under the floor and the least that is credible to the largest sound total, in whole tens (or half mil). */
 function commonAxis(panels: readonly PanelSurvey[], unit: ShowUnit): StripAxis {
   const step = unit === 'um' ? 10 : 0.5;
   const floors = panels.map(({ totalFloor }) => totalFloor);
   const floor = floors.length === 0 ? null : Math.min(...floors);
   const values = panels.flatMap(({ points }) => points.map((point) => point.thickness));
   const sound = values.filter((value) => value <= LARGEST_DRAWN);
-  const from = Math.min(...values, ...(floor === null ? [] : [floor]));
+  const thinnest = panels.flatMap((panel) => panel.thinnest ?? []);
+  const from = Math.min(...values, ...thinnest, ...(floor === null ? [] : [floor]));
   const to = sound.length === 0 ? LARGEST_DRAWN : Math.max(...sound);
   return {
     from: Math.max(0, Math.floor(inUnit(from, unit) / step - 0.5) * step),

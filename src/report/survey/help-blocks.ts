@@ -1,130 +1,180 @@
 /** What would help, over a car: what it frees panel by panel, then what has no figure or frees next to nothing. */
 import { groupBy } from '../../base/group-by.ts';
-import { type Sentence, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import { shown } from '../../base/rounding.ts';
+import {
+  bare,
+  type Sentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+  unitName,
+} from '../../base/sentence.ts';
+import { spotTakes } from '../../correction/spot/test-spot-forecast.ts';
 import type { Help, HelpCode } from '../../film/help/what-would-help.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, cell, list, paragraph } from '../model.ts';
 import { panelNames, whichPanels } from '../panel-list.ts';
 import { partName, type ShowUnit } from './film-table.ts';
-import { adviceOf, minutes, ofDoubt, signed } from './help-lines.ts';
+import { adviceLine, adviceOf, minutes, NOT_TO_ADD, ofDoubt, signed } from './help-lines.ts';
 
 type Gain = Help & { readonly part: PanelSurvey };
 
 /** Gains that differ from panel to panel have a column each. */
 const COLUMNS = ['history', 'clear', 'test-spot'] as const satisfies readonly HelpCode[];
+type ColumnCode = (typeof COLUMNS)[number];
 
-/** Less reads as nought. */
-const LEAST_SHOWN = 0.05;
+/** Less is written as nought. */
+const LEAST_SHOWN = 0.005;
+
+export type HelpPage = {
+  readonly helped: SurveyHelp;
+  readonly result: Pick<SurveyResult, 'settings'>;
+  /** Whether every panel's own gains are shown, however many there are. */
+  readonly verbose: boolean;
+};
 
 export function helpBlocks(
   surveyed: readonly PanelSurvey[],
-  helped: SurveyHelp,
+  page: HelpPage,
   unit: ShowUnit,
 ): readonly Block[] {
   const read = surveyed.filter(({ points }) => points.length > 0);
   const parts = read.flatMap(partsOf);
   const gains = parts.flatMap((part) =>
-    (helped.get(part) ?? []).map((help) => ({ ...help, part })),
+    (page.helped.get(part) ?? []).map((help) => ({ ...help, part })),
   );
-  const lines = [...smallGains(gains, parts), ...withoutFigure(read, helped)];
+  const further = [...smallGains(gains, parts), ...withoutFigure(read, page.helped)];
   const lowered = lowering(gains, parts);
   return [
-    ...gainTable(gains, parts, unit),
-    ...(lines.length === 0
-      ? []
-      : [besides(gains.length === 0 ? 'What would help' : 'Besides', lines, unit)]),
+    ...gainBlocks(gains, parts, { ...page, further }, unit),
     ...(lowered === null ? [] : [paragraph('Would lower it', tell(lowered, unit))]),
   ];
 }
 
 /** A few on one line, more on one each. */
-const besides = (label: string, lines: readonly Sentence[], unit: ShowUnit): Block => {
+function besides(label: string, lines: readonly Sentence[], unit: ShowUnit): readonly Block[] {
   const told = lines.map((one) => tell(one, unit));
-  return told.length > MOST_ON_A_LINE ? list(label, told) : paragraph(label, told.join('; '));
-};
+  if (told.length === 0) return [];
+  return [told.length > MOST_ON_A_LINE ? list(label, told) : paragraph(label, told.join('; '))];
+}
 
 const MOST_ON_A_LINE = 2;
 
-/** Panels of the same figures share a row; where that makes a long table, each help is a line. */
-function gainTable(
+/**
+ * What each thing is and takes, then what each panel gains: where that makes a long table, from least to most.
+ * What is `further` to be said comes last.
+ */
+function gainBlocks(
   gains: readonly Gain[],
   parts: readonly PanelSurvey[],
+  page: HelpPage & { readonly further: readonly Sentence[] },
   unit: ShowUnit,
 ): readonly Block[] {
-  const shown = gains.filter(({ gain }) => gain >= LEAST_SHOWN);
-  const columns = COLUMNS.filter((code) => shown.some((one) => one.code === code)).sort(
-    (one, other) => total(shown, other) - total(shown, one),
+  const worth = gains.filter(({ gain }) => gain >= LEAST_SHOWN);
+  const columns = COLUMNS.filter((code) => worth.some((one) => one.code === code)).sort(
+    (one, other) => total(worth, other) - total(worth, one),
   );
-  if (columns.length === 0) return [];
-  const rows = [...groupBy(shown, ({ part }) => part)].map(([part, own]) => ({
+  if (columns.length === 0) return besides('What would help', page.further, unit);
+  const rows = gainRows(worth, columns, unit);
+  const isLong = rows.length > MOST_ROWS && !page.verbose;
+  const lines = columns.map((code) => {
+    const own = worth.filter((one) => one.code === code);
+    const how = HOW[code](timeOf(own), page);
+    const gained = isLong ? says` ${gainRange(own)} (${namesOf(own, parts)})` : '';
+    return says`${TITLES[code]}${gained}: ${how}`;
+  });
+  const told = [...lines, ...(isLong ? page.further : [])].map((line) => tell(line, unit));
+  const label = `What would help, ${unitName(unit)} more may go; ${NOT_TO_ADD}`;
+  return isLong
+    ? [list(label, told)]
+    : [
+        list(label, told),
+        gainTable(rows, columns, unit),
+        ...besides('Besides', page.further, unit),
+      ];
+}
+
+type GainRow = { readonly names: string; readonly cells: readonly string[] };
+
+/** Panels of the same figures share a row. */
+function gainRows(
+  gains: readonly Gain[],
+  columns: readonly ColumnCode[],
+  unit: ShowUnit,
+): readonly GainRow[] {
+  const rows = [...groupBy(gains, ({ part }) => part)].map(([part, own]) => ({
     part,
     cells: columns.map((code) => {
       const found = own.find((one) => one.code === code);
-      return found === undefined ? '–' : `+${thicknessText(found.gain, unit)}`;
+      return found === undefined ? '–' : `+${thicknessText(found.gain, unit, 2)}`;
     }),
   }));
   const same = groupBy(
     rows.filter(({ cells }) => cells.some((text) => text !== '–')),
     ({ cells }) => cells.join(' '),
   );
-  if (same.size > MOST_ROWS) {
-    const lines = columns.map((code) => {
-      const own = shown.filter((one) => one.code === code);
-      return says`${COLUMN_WORDS[code](timeOf(own, code))}: ${gainRange(own)}: ${namesOf(own, parts)}`;
-    });
-    const label = `What would help, more may go; ${EACH_ALONE}`;
-    return [
-      list(
-        label,
-        lines.map((line) => tell(line, unit)),
-      ),
-    ];
-  }
-  return [
-    paragraph(
-      `What would help, ${unitName(unit)} more may go`,
-      `${columns.map((code) => COLUMN_WORDS[code](timeOf(shown, code))).join('; ')}; ${EACH_ALONE}`,
-    ),
-    {
-      kind: 'table',
-      columns: [
-        { title: 'panel', align: 'left' },
-        ...columns.map(
-          (code) => ({ title: TITLES[code], align: 'right', unit: unitName(unit) }) as const,
-        ),
-      ],
-      rows: [...same.values()].map((group) => [
-        cell(group.map(({ part }) => partName(part)).join(', ')),
-        ...group[0].cells.map((text) => cell(text)),
-      ]),
-    },
-  ];
+  return [...same.values()].map((group) => ({
+    names: group.map(({ part }) => partName(part)).join(', '),
+    cells: group[0].cells,
+  }));
 }
 
-/** Of a table of gains, so that a car of thirteen panels keeps to a page; `--why` has each panel's own. */
-const MOST_ROWS = 7;
+const gainTable = (
+  rows: readonly GainRow[],
+  columns: readonly ColumnCode[],
+  unit: ShowUnit,
+): Block => ({
+  kind: 'table',
+  columns: [
+    { title: 'panel', align: 'left' },
+    ...columns.map(
+      (code) =>
+        ({
+          title: TITLES[code],
+          said: WOULD_HELP[code],
+          align: 'right',
+          unit: unitName(unit),
+        }) as const,
+    ),
+  ],
+  rows: rows.map(({ names, cells }) => [cell(names), ...cells.map((text) => cell(text))]),
+});
+
+/** Of a table of gains, so that a car keeps to a page; `-v` has them all. */
+const MOST_ROWS = 4;
 
 const total = (gains: readonly Gain[], code: HelpCode): number =>
   gains.reduce((sum, one) => (one.code === code ? sum + one.gain : sum), 0);
 
-const TITLES: Readonly<Record<(typeof COLUMNS)[number], string>> = {
+const TITLES: Readonly<Record<ColumnCode, string>> = {
   history: 'history',
   clear: 'clear read',
   'test-spot': 'test spot',
 };
 
-/** Each was reckoned with all else as it is, up to the next limit. */
-const EACH_ALONE = 'each alone, not to be added up; next limit caps';
-
-const COLUMN_WORDS: Readonly<Record<(typeof COLUMNS)[number], (time: string) => string>> = {
-  history: () => 'history, if never polished before',
-  clear: (time) => `clear read (${time} a panel)`,
-  'test-spot': (time) => `test spot (${time}, one per paint)`,
+/** Read alone, a cell must not sound like something that was measured. */
+const WOULD_HELP: Readonly<Record<ColumnCode, string>> = {
+  history: 'would help: knowing its history: more may go',
+  clear: 'would help: reading the clear: more may go',
+  'test-spot': 'would help: a test spot: more may go',
 };
 
-function timeOf(gains: readonly Gain[], code: HelpCode): string {
-  const time = gains.find((one) => one.code === code)?.time ?? null;
+/** What each thing is, and what it takes. */
+const HOW: Readonly<Record<ColumnCode, (time: string, page: HelpPage) => Sentence>> = {
+  history: () => says`somebody knows that it was never polished (taken_um in the job)`,
+  clear: (time) => says`ultrasonic gauge that tells layers apart, ${time} a panel`,
+  'test-spot': (time, { result }) => {
+    const takes = spotTakes(result.settings.correction);
+    const lost = takes === null ? '' : says`, its panel loses ${um(takes)}`;
+    return says`a patch polished, read before and after (leastcut spot), ${time} for all${lost}`;
+  },
+};
+
+function timeOf(gains: readonly Gain[]): string {
+  const time = gains[0]?.time ?? null;
   return time === null ? '' : minutes(time);
 }
 
@@ -139,20 +189,16 @@ function smallGains(gains: readonly Gain[], parts: readonly PanelSurvey[]): read
     ...[...points.values()].map((group) => {
       const [{ points: count, time }] = group;
       const takes = time === null ? '' : `, ${minutes(time)} a panel`;
-      return says`${count ?? 0} points in all: ${gainRange(group)}${takes}: ${namesOf(group, parts)}`;
+      return says`${count ?? 0} points in all${takes}: ${gainRange(group)}: ${namesOf(group, parts)}`;
     }),
     ...(gauge.length === 0 ? [] : [gaugeLine(gauge)]),
   ];
 }
 
 function gaugeLine(group: readonly Gain[]): Sentence {
-  const most = Math.max(...group.map(({ gain }) => gain));
   const share = Math.max(...group.map(({ doubtShare = 0 }) => doubtShare));
-  const gained = most < LEAST_GAUGE_SHOWN ? 'next to nothing' : says`${signed(most, 2)} at most`;
-  return says`gauge checked on shims: ${gained}: ${ofDoubt(share)}`;
+  return says`gauge checked on shims: ${gainRange(group)}; ${ofDoubt(share)}`;
 }
-
-const LEAST_GAUGE_SHOWN = 0.005;
 
 /** What may be found out and takes film away from what may go. */
 function lowering(gains: readonly Gain[], parts: readonly PanelSurvey[]): Sentence | null {
@@ -161,35 +207,43 @@ function lowering(gains: readonly Gain[], parts: readonly PanelSurvey[]): Senten
   return says`zinc, if there is any: ${gainRange(zinc)}: ${namesOf(zinc, parts)}`;
 }
 
-/** `+0.2 to +0.8 µm`. */
+/** `+0.21 to +0.83 µm`, from the least change to the most; −0.02 to +0.01 µm where it goes either way. */
 function gainRange(group: readonly Gain[]): Sentence {
-  const sizes = group.map(({ gain }) => gain).sort((a, b) => Math.abs(a) - Math.abs(b));
-  const [least, most] = [sizes[0] ?? 0, sizes.at(-1) ?? 0];
-  if (Math.abs(most - least) < LEAST_SHOWN) return signed(most);
-  const sign = least < 0 ? '−' : '+';
-  return says`${sign}${bareSize(least)} to ${signed(most)}`;
+  const sizes = group.map(({ gain }) => gain).sort((a, b) => a - b);
+  const [low, high] = [sizes[0] ?? 0, sizes.at(-1) ?? 0];
+  const [least, most] = high <= 0 ? [high, low] : [low, high];
+  if (shown(least, 2) === shown(most, 2)) return signed(most);
+  return says`${least < 0 ? '−' : '+'}${bare(Math.abs(least), 2)} to ${signed(most)}`;
 }
 
-const bareSize = (gain: number): Sentence => [{ ...um(Math.abs(gain)), named: false }];
-
-const namesOf = (group: readonly Gain[], parts: readonly PanelSurvey[]): string =>
-  whichPanels(
+/** Which panels, or how many where they make a long list: `--why` has each. */
+function namesOf(group: readonly Gain[], parts: readonly PanelSurvey[]): string {
+  const names = whichPanels(
     group.map(({ part }) => part),
     parts,
   );
+  return names.length > LONGEST_LIST ? `${group.length} of ${parts.length} panels` : names;
+}
 
-/** Advice by what to do, with the panels it is for; what would settle a word stands beside that. */
+const LONGEST_LIST = 40;
+
+/** The panels with what to do on them; what would settle a word stands beside that. */
 function withoutFigure(read: readonly PanelSurvey[], helped: SurveyHelp): readonly Sentence[] {
   // What is unread has a line of its own, with what to do.
-  const pairs = read
+  const told = read
     .filter(({ condition }) => condition !== 'unread')
     .flatMap((panel) => [panel, ...panel.zones])
-    .flatMap((part) =>
-      adviceOf(part, helped)
+    .flatMap((part) => {
+      const advice = adviceOf(part, helped)
         .filter(({ code, value }) => value === undefined && code !== 'settle')
-        .map(({ text }) => ({ text, part })),
-    );
-  return [...groupBy(pairs, ({ text }) => text)].map(([text, group]) => [
-    `${text}: ${panelNames(group.map(({ part }) => part.panel)).join(', ')}`,
-  ]);
+        .map(adviceLine);
+      const [first, ...others] = advice;
+      return first === undefined
+        ? []
+        : [{ part, said: others.reduce((all, one) => says`${all}; ${one}`, first) }];
+    });
+  return [...groupBy(told, ({ said }) => tell(said, 'um'))].map(
+    ([, group]) =>
+      says`${panelNames(group.map(({ part }) => part.panel)).join(', ')}: ${group[0].said}`,
+  );
 }

@@ -12,7 +12,7 @@ import { machine } from '../envelope.ts';
 import { counted } from '../words.ts';
 
 /** Advice with what it is worth: `value` is the change of the budget in µm. */
-export type Advice = SurveyAdvice & { readonly time?: Minutes };
+export type Advice = SurveyAdvice;
 
 /** By what it gains; what cannot be put in figures comes after. */
 export function adviceOf(survey: PanelSurvey, helped: SurveyHelp): readonly Advice[] {
@@ -24,9 +24,15 @@ export function adviceOf(survey: PanelSurvey, helped: SurveyHelp): readonly Advi
 
 /** What it is as advice for a panel, and what to do. */
 const WORDS: Readonly<Record<HelpCode, readonly [string, string]>> = {
-  history: ['history', 'find out what was polished off before; if nothing was'],
-  clear: ['clear', 'read the clear by itself, with a gauge that resolves layers'],
-  'test-spot': ['test-spot', 'make a test spot: polish a patch, film read before and after'],
+  history: [
+    'history',
+    'find out what was polished off before (taken_um in the job); if nothing was',
+  ],
+  clear: ['clear', 'read the clear by itself, with an ultrasonic gauge that tells layers apart'],
+  'test-spot': [
+    'test-spot',
+    'make a test spot: polish a patch, read its film before and after; one does for all original paint',
+  ],
   zinc: [
     'zinc',
     'find out if the steel is galvanised: a magnetic gauge counts zinc as paint; if so',
@@ -58,14 +64,14 @@ const morePoints = (more: number, read: number): string =>
 const checkGauge = (doubtShare: number): string =>
   `check the gauge on shims (${ofDoubt(doubtShare)})`;
 
-/** `it makes 0.6 % of the variance of the clear left`. */
+/** `0.6 % of the doubt about the clear`. */
 export const ofDoubt = (share: number): string =>
-  `it makes ${shown(100 * share, 1)} % of the variance of the clear left`;
+  `${shown(100 * share, 1)} % of the doubt about the clear`;
 
 /** `find out what was polished off before; if nothing was: +1.1 µm`; with the time it takes. */
 export const adviceLine = (one: Advice): Sentence => {
   const { value, time } = one;
-  const gain = value === undefined ? says`` : says`: ${signed(value, 2)}`;
+  const gain = value === undefined ? says`` : says`: ${signed(value)}`;
   return says`${saying(one)}${gain}${time === undefined ? '' : ` (${minutes(time)})`}`;
 };
 
@@ -77,8 +83,11 @@ export const adviceRecord = ({ code, text, value, points, time }: Advice) => ({
   ...(time === undefined ? {} : { minutes: machine(time) }),
 });
 
-/** A change of the budget, with its sign. */
-export const signed = (gain: number, digits = 1): Sentence =>
-  says`${gain < 0 ? '−' : '+'}${um(Math.abs(gain), digits)}`;
+/** A change of the budget with its sign, in hundredths as the budget itself. */
+export const signed = (gain: number): Sentence =>
+  says`${gain < 0 ? '−' : '+'}${um(Math.abs(gain), 2)}`;
 
 export const minutes = (time: Minutes): string => `${shown(time, 0)} min`;
+
+/** What the gains of a page are, said once. */
+export const NOT_TO_ADD = 'each alone, not to be added; may turn out less';

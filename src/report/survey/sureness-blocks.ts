@@ -29,7 +29,7 @@ export function sureness(
     means.length === 0
       ? []
       : [
-          `each mean of original film to ± ${range(means)} ${unitName(unit)} (95\u00a0%)`,
+          `original means to ± ${range(means)} ${unitName(unit)} (95\u00a0%)`,
           clearText(parts, unit),
         ];
   return [paragraph('How sure', [words, ...ofMeans].join('; '))];
@@ -37,12 +37,14 @@ export function sureness(
 
 /** Words that are no such thing: near a line, declared, or beside another word. */
 const lessSure = (parts: readonly PanelSurvey[], nearRisk: number): readonly string[] => [
-  ...(parts.some(isNear) ? ['those with ?'] : []),
-  ...(parts.some(isDeclared) ? ['those declared'] : []),
-  ...(parts.some((part) => part.sureness?.beside.some((one) => one.otherSide > nearRisk))
-    ? ['second words as said below']
+  ...(parts.some((part) => isNear(part) || hasDoubtfulWord(part, nearRisk))
+    ? ['those with ?']
     : []),
+  ...(parts.some(isDeclared) ? ['those declared'] : []),
 ];
+
+const hasDoubtfulWord = ({ sureness: found }: PanelSurvey, nearRisk: number): boolean =>
+  found?.beside.some((one) => one.otherSide > nearRisk) ?? false;
 
 const isDeclared = ({ condition, sureness: found }: PanelSurvey): boolean =>
   found === null && condition !== 'unread';
@@ -52,7 +54,7 @@ function clearText(parts: readonly PanelSurvey[], unit: ShowUnit): string {
   const known = parts.flatMap(({ topcoat }) => topcoat ?? []);
   const clears = known.map(({ clear }) => Math.max(0, clear.mean));
   const doubts = known.map(({ clear }) => clear.sd);
-  return `clear, where thinnest, ${range(clears)}\u00a0± ${range(doubts)} (SD)`;
+  return `clear reckoned where thinnest ${range(clears)}\u00a0± ${range(doubts)} (SD)`;
 }
 
 const rangeIn =
@@ -74,7 +76,7 @@ export function nearTheLine(read: readonly PanelSurvey[], unit: ShowUnit): reado
     const other = otherSideText(survey);
     if (found === null || other === null) return [];
     const ways = survey.advice.filter(({ code }) => code === 'settle').map(saying);
-    const said = says`${partName(survey)}, ${survey.condition}?: ${doubtedComparison(found.deciding)}; ${other}`;
+    const said = says`${partName(survey)}: ${doubtedComparison(found.deciding)}; ${other}`;
     return [
       tell(
         [said, ...ways].reduce((all, one) => says`${all}; ${one}`),

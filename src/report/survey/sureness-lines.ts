@@ -1,14 +1,13 @@
 /** How sure the condition of a panel is, in words and in the record: what it hangs on, and how near that came. */
+import { saying } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
-import type { Micrometres } from '../../base/units.ts';
-import type { OtherSide } from '../../film/condition/condition-sureness.ts';
+import type { Condition } from '../../film/condition/condition.ts';
 import {
   type ComparedFigure,
   type LineComparison,
   marginOf,
 } from '../../film/condition/line-comparison.ts';
-import { worksToLess } from '../../film/condition/over-both-sides.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { machine, machineOrNull } from '../envelope.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
@@ -19,8 +18,9 @@ const FIGURES: Readonly<Record<ComparedFigure, (figure: number) => Sentence>> = 
   mean: (figure) => says`mean ${um(figure)}`,
   'smallest-point': (figure) => says`smallest point ${um(figure)}`,
   thinnest: (figure) => says`thinnest credible film ${um(figure)}`,
-  'halves-apart': (figure) => says`its two halves ${um(figure)} apart`,
-  'halves-gap': (figure) => says`${um(figure)} between the nearest points of its halves`,
+  'halves-apart': (figure) => says`its thinner and its thicker points ${um(figure)} apart`,
+  'halves-gap': (figure) =>
+    says`${um(figure)} between the nearest of its thinner and thicker points`,
 };
 
 /** `mean 110.3 µm; cut-back is under 106.4 µm, … (7.5 % that it is)`. */
@@ -30,7 +30,11 @@ export function comparisonText(one: LineComparison): Sentence {
   const said = isBeyond
     ? says`${figure}, ${side} ${lineText(one)}`
     : says`${figure}; ${condition} is ${side} ${lineText(one)}`;
-  return says`${said} (${chance(otherSide)} that it is${isBeyond ? ' not' : ''})`;
+  const isNot = isBeyond ? ' not' : '';
+  // The bound is drawn from few points: it is the bound that would come out otherwise.
+  return one.compared === 'thinnest'
+    ? says`${said} (${chance(otherSide)} that as many other points would ${isBeyond ? 'not put' : 'put'} it there)`
+    : says`${said} (${chance(otherSide)} that it is${isNot})`;
 }
 
 /** In short, with what the chance comes from. */
@@ -70,27 +74,52 @@ export const surenessText = ({ sureness, keyingSlips }: PanelSurvey): Sentence |
   return says`${sureOf(sureness.deciding)}${near}: ${comparisonText(sureness.deciding)}`;
 };
 
-/** What a panel near its line would be on the other side, and what might go then; null where it is not near. */
-export function otherSideText({ otherSide, budget }: PanelSurvey): Sentence | null {
+/** What may go on either side of the line that a panel is near, and what holds for both; null where it is not near. */
+export function otherSideText(survey: PanelSurvey): Sentence | null {
+  const { otherSide, condition: word } = survey;
   if (otherSide === null) return null;
-  const { condition, budget: other } = otherSide;
-  if (other === null) return says`if ${condition}, each part would have limits of its own`;
-  return Math.abs(other - budget) < LEAST_TOLD
-    ? says`if ${condition}, as much may go`
-    : says`if ${condition}, ${bare(other, 2)} may go, not ${um(budget, 2)}${workTo(otherSide, budget)}`;
+  const { condition, budget: there, ifWordHolds: here, overBoth } = otherSide;
+  if (there === null) return says`if ${condition}, each part would have limits of its own`;
+  if (Math.abs(there - here) < LEAST_TOLD) return says`if ${condition}, as much may go`;
+  const sides = says`${bare(here, 2)} may go if ${word}, ${um(there, 2)} if ${condition}`;
+  if (overBoth === null) return says`${sides}: ${um(here, 2)} holds for both`;
+  return overBoth.workTo < LEAST_TOLD
+    ? says`${sides}: nothing may go till it is settled`
+    : says`${sides}: ${um(overBoth.workTo, 2)} keeps the risk on both sides`;
 }
+
+/** How what may go on both sides comes about: the figure of the other side, and the sum of the risks. */
+export function bothSidesSteps({
+  otherSide,
+  sureness,
+  condition: word,
+}: PanelSurvey): readonly Sentence[] {
+  if (sureness === null || otherSide === null || otherSide.boundBy === null) return [];
+  const { condition, budget, boundBy, ifWordHolds, overBoth } = otherSide;
+  const there = says`if ${condition}${ON_ITS_LINE[condition] ?? ''}: ${bare(budget ?? 0, 2)}, by ${saying(boundBy)}`;
+  if (overBoth === null) return [there];
+  const { workTo, riskOfBudget, riskLeft, riskHere, riskThere } = overBoth;
+  const { otherSide: chance } = sureness.deciding;
+  const sum = `${risk(chance)} × ${risk(riskThere)} if ${condition} + ${risk(1 - chance)} × ${risk(riskHere)} if ${word}`;
+  const all = says`taking ${um(ifWordHolds, 2)} risks too little clear with ${risk(riskOfBudget)} over both sides`;
+  return [
+    there,
+    ifWordHolds - workTo < LEAST_TOLD
+      ? all
+      : says`${all}, taking ${um(workTo, 2)} with ${risk(riskLeft)} (${sum})`,
+  ];
+}
+
+/** What is held of it there. */
+const ON_ITS_LINE: Readonly<Partial<Record<Condition, string>>> = {
+  'cut-back': ', its mean held to be on the line and all that it lacks gone from its clear',
+  thin: ', a point held to be at the floor',
+};
 
 /** µm that two figures of two decimals differ by at the least. */
 const LEAST_TOLD = 0.005;
 
-/** What to work to while nobody knows on which side it lies, at the risk that is taken. */
-function workTo({ overBoth }: OtherSide, budget: Micrometres): Sentence {
-  if (overBoth === null) return says``;
-  const risk = percent(overBoth.riskOfBudget, overBoth.riskOfBudget < 0.0995 ? 1 : 0);
-  return worksToLess(budget, overBoth)
-    ? says`, ${risk} risk over both: work to ${um(overBoth.workTo, 2)} till settled`
-    : says`, which holds: ${risk} risk over both`;
-}
+const risk = (share: number): string => percent(share, share < 0.0995 || share > 0.9 ? 1 : 0);
 
 /** `condition_sure` and what belongs to it; all null where no figure decides. */
 export const surenessRecord = ({ sureness, otherSide }: PanelSurvey) => ({
@@ -103,8 +132,10 @@ export const surenessRecord = ({ sureness, otherSide }: PanelSurvey) => ({
       : {
           condition: otherSide.condition,
           budget_um: machineOrNull(otherSide.budget),
+          if_word_holds_um: machine(otherSide.ifWordHolds),
           work_to_um: machineOrNull(otherSide.overBoth?.workTo ?? null),
           risk_over_both: machineOrNull(otherSide.overBoth?.riskOfBudget ?? null),
+          risk_left: machineOrNull(otherSide.overBoth?.riskLeft ?? null),
         },
 });
 

@@ -2,9 +2,10 @@
 import { unitName } from '../../base/sentence.ts';
 import type { PanelPoint } from '../../film/panel-points.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { panelView, seenPlace } from '../../film/template/panel-view.ts';
 import type { Panel } from '../../film/template/template.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
-import { type Block, type Cell, cell, type Face, type FacePoint } from '../model.ts';
+import { type Block, type Cell, cell, type Face, type FacePoint, towardsText } from '../model.ts';
 import { limitWord, partName, type ShowUnit, thickness } from './film-table.ts';
 
 /** Without a panel that was read there is nothing to draw. */
@@ -67,14 +68,15 @@ function faceOf(
   { panel, points, statistics, lowPoints, highPoints }: PanelSurvey,
   unit: ShowUnit,
 ): Face {
-  const places = placesOf(panel, points);
+  const { places, arrow } = placesOf(panel, points);
   const facePoints = points.map(({ point, thickness: film }, i): FacePoint => {
     const { u, v } = places[i] ?? { u: 0.5, v: 0.5 };
     const sign = lowPoints.includes(point) ? 'low' : highPoints.includes(point) ? 'high' : 'none';
     return { name: point, u, v, value: thickness(film, unit), sign };
   });
   const mean = statistics === null ? '' : `mean ${thickness(statistics.mean, unit)}`;
-  return { name: panel.name, note: mean, points: facePoints };
+  const note = [mean, arrow].filter((text) => text !== '').join(', ');
+  return { name: panel.name, note, points: facePoints };
 }
 
 type Place = { readonly u: number; readonly v: number };
@@ -83,12 +85,20 @@ type Place = { readonly u: number; readonly v: number };
 const MOST_AT_PLACES = 9;
 const MOST_IN_ROW = 5;
 
-/** Where the template has points of these names; else in rows, in the order they were read. */
-function placesOf({ points: known }: Panel, points: readonly PanelPoint[]): readonly Place[] {
-  const found = points.flatMap(({ point }) => known.filter((one) => one.point === point));
-  return found.length === points.length && points.length <= MOST_AT_PLACES
-    ? found
-    : inRows(points.length);
+type Placed = { readonly places: readonly Place[]; readonly arrow: string };
+
+/**
+ * Where the template has points of these names, as whoever stands before the panel sees them; else in
+ * rows, in the order they were read.
+ */
+function placesOf(panel: Panel, points: readonly PanelPoint[]): Placed {
+  const found = points.flatMap(({ point }) => panel.points.filter((one) => one.point === point));
+  if (found.length !== points.length || points.length > MOST_AT_PLACES) {
+    return { places: inRows(points.length), arrow: '' };
+  }
+  const view = panelView(panel);
+  const arrow = view.towards === null ? '' : towardsText(view.towards);
+  return { places: found.map((place) => seenPlace(place, view)), arrow };
 }
 
 function inRows(count: number): readonly Place[] {

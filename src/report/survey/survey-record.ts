@@ -1,5 +1,6 @@
 import type { Remark } from '../../base/remark.ts';
 import { Z_95 } from '../../base/stats/normal.ts';
+import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { SurveyHelp, SurveyReport } from '../../tasks/survey/survey-help.ts';
@@ -19,6 +20,12 @@ export const surveyRecord = (
   ...envelope('survey', result, context),
   template: result.survey.template.id,
   baseline_um: machineOrNull(result.survey.baseline),
+  baseline_expanded_um: machineOrNull(
+    result.survey.baselineUncertain === null
+      ? null
+      : expandedUncertainty(result.survey.baselineUncertain),
+  ),
+  baseline_panels: result.survey.baselineMakers.map(({ id }) => id),
   notes: result.survey.notes.map(remarkRecord),
   panels: chosen(result.survey.panels, panels).map((survey) =>
     panelRecord(survey, { result, helped, isAsked: why.includes(survey.panel) }),

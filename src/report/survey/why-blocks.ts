@@ -1,6 +1,6 @@
 /** A panel taken apart on a page: what it is, how sure that is, what limits it, what would help. */
 
-import { type Remark, saying, textIn } from '../../base/remark.ts';
+import { saying, textIn } from '../../base/remark.ts';
 import { roundTo, shown } from '../../base/rounding.ts';
 import {
   bare,
@@ -20,6 +20,7 @@ import {
 import type { LengthUnit } from '../../base/units.ts';
 import { type LineComparison, marginOf } from '../../film/condition/line-comparison.ts';
 import type { FlagRule } from '../../film/condition/outlying-points.ts';
+import type { FilmModel } from '../../film/film-model.ts';
 import { type PanelWhy, panelWhy } from '../../film/help/panel-why.ts';
 import type { DoubtSource } from '../../film/limits/variance-of-left.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
@@ -28,14 +29,22 @@ import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
 import { pointLines } from '../point-lines.ts';
 import { counted } from '../words.ts';
+import { baselineBlock } from './baseline-block.ts';
 import { sourcesOfFigures } from './clear-basis.ts';
 import { clearSteps } from './clear-steps.ts';
 import { doubtShares, sourceWords } from './doubt-sources.ts';
+import { flagText, isOfFilm } from './evidence-lines.ts';
 import { partName } from './film-table.ts';
-import { type Advice, adviceLine, adviceOf } from './help-lines.ts';
+import { type Advice, adviceLine, adviceOf, NOT_TO_ADD } from './help-lines.ts';
 import { limitSteps } from './limit-steps.ts';
 import { isNear } from './sureness-blocks.ts';
-import { comparisonText, otherSideText, surenessText, sureOf } from './sureness-lines.ts';
+import {
+  bothSidesSteps,
+  comparisonText,
+  otherSideText,
+  surenessText,
+  sureOf,
+} from './sureness-lines.ts';
 
 export type WhyContext = {
   readonly result: SurveyResult;
@@ -87,40 +96,54 @@ function partBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] 
   ];
 }
 
-function whatItIs(survey: PanelSurvey, { unit }: WhyContext): readonly Block[] {
+function whatItIs(survey: PanelSurvey, context: WhyContext): readonly Block[] {
+  const { unit, result } = context;
   const conditions = [survey.condition, ...survey.also].join(', ');
   const evidence = survey.evidence
     .filter(isOfFilm)
     .map((one) => textIn(one, unit))
     .join('; ');
-  const substrate = survey.panel.substrate;
+  const { id, substrate } = survey.panel;
+  const by = result.substrates.has(id) ? 'by the job' : 'by the template';
   return [
-    paragraph('What it is', `${conditions} (${substrate}): ${evidence}`),
-    ...sureOfWord(survey, unit),
-    ...flags(survey),
+    paragraph('What it is', `${conditions} (${substrate}, ${by}): ${evidence}`),
+    ...sureOfWord(survey, context),
+    ...baselineBlock(survey, result, unit),
+    ...flags(survey, unit),
   ];
 }
 
-/** Evidence of what the film is; what a test spot would allow is a matter of limits. */
-export const isOfFilm = ({ code }: Remark): boolean => code !== 'sound-panel-cap';
-
 /** What the first word hangs on, and every other comparison that could have made it another. */
-function sureOfWord(survey: PanelSurvey, unit: LengthUnit): readonly Block[] {
+function sureOfWord(survey: PanelSurvey, { unit, result }: WhyContext): readonly Block[] {
+  const { settings } = result;
   const said = surenessText(survey);
   if (survey.condition === 'unread') {
     return [paragraph('How sure', 'nothing is sure of a panel that was not read')];
   }
   if (survey.sureness === null || said === null) return [];
   const { comparisons, beside, deciding } = survey.sureness;
-  const otherSide = otherSideText(survey);
   const lines = [
     said,
     doubtOfLine(deciding),
-    ...(otherSide === null ? [] : [otherSide]),
+    ...[otherSideText(survey)].filter((text) => text !== null),
+    ...bothSidesSteps(survey),
     ...comparisons.slice(1).map(comparisonText),
     ...beside.map((one) => says`${one.condition} besides, ${sureOf(one)}: ${comparisonText(one)}`),
+    ...noCut(survey, settings.film),
   ];
   return [list(`How sure “${survey.condition}” is`, lines.map(inUnit(unit)))];
+}
+
+/** Why no comparison speaks of two zones. */
+function noCut(
+  { points, zones, sureness }: PanelSurvey,
+  { zones: { leastPoints } }: FilmModel,
+): readonly Sentence[] {
+  const asked = sureness?.comparisons.some(({ condition }) => condition === 'mixed') ?? false;
+  if (asked || zones.length > 0 || points.length === 0) return [];
+  return [
+    says`mixed: no question of it, as no cut leaves ${leastPoints} points or more on either side, factory film among them`,
+  ];
 }
 
 /** The sum behind the chance of the other side. */
@@ -137,12 +160,10 @@ const RULES: Readonly<Record<FlagRule, string>> = {
   none: 'too few points to tell',
 };
 
-function flags({ lowPoints, highPoints, flagRule, points, zones }: PanelSurvey): readonly Block[] {
+function flags(survey: PanelSurvey, unit: LengthUnit): readonly Block[] {
+  const { flagRule, points, zones } = survey;
   if (points.length === 0 || zones.length > 0) return [];
-  const found = [
-    ...(lowPoints.length === 0 ? [] : [`low at point ${lowPoints.join(', ')}`]),
-    ...(highPoints.length === 0 ? [] : [`high at point ${highPoints.join(', ')}`]),
-  ];
+  const found = flagText(survey, unit);
   const said = found.length === 0 ? 'none' : found.join('; ');
   return [paragraph('Points that stand out', `${said} (${RULES[flagRule]})`)];
 }
@@ -283,11 +304,11 @@ function riskBlocks(
   const { thinnerClear } = result.settings.film;
   const name = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
   const both = otherSide?.overBoth ?? null;
-  const onlyIf =
+  const counted =
     both === null || otherSide === null
       ? ''
-      : `; all of this only if it is ${condition}: with the chance that it is ${otherSide.condition} counted in ${percent(both.riskOfBudget)}`;
-  const risks = says`${percent(risk.risk)} that less than ${um(topcoat.clearFloor)} of ${name} stays where it is thinnest; with the topcoat ${um(thinnerClear, null)} thinner than thought ${percent(risk.riskIfThin)}; before any polishing ${percent(risk.already)}${onlyIf}`;
+      : `; all of this if it is ${condition}: with the chance that it is ${otherSide.condition} counted in ${percent(both.riskLeft)}`;
+  const risks = says`${percent(risk.risk)} that less than ${um(topcoat.clearFloor)} of ${name} stays where it is thinnest; with the topcoat ${um(thinnerClear, null)} thinner than thought ${percent(risk.riskIfThin)}; before any polishing ${percent(risk.already)}${counted}`;
   const parts = doubt.map(({ source, share }) => `${DOUBT[source]} ${percent(share)}`);
   return [
     paragraph('Risk if a plan took it all', tell(risks, unit)),
@@ -301,13 +322,17 @@ function whatHelps(survey: PanelSurvey, { helped, unit }: WhyContext): readonly 
     some.map((one) => tell(adviceLine(one), unit));
   const helps = advice.filter((one) => !lowersIt(one));
   const lowers = advice.filter(lowersIt);
+  const hasGains = helps.some(({ value }) => value !== undefined);
   return [
-    list('What would help', helps.length === 0 ? ['nothing that is known of'] : lines(helps)),
+    list(
+      hasGains ? `What would help; ${NOT_TO_ADD}` : 'What would help',
+      helps.length === 0 ? ['nothing that is known of'] : lines(helps),
+    ),
     ...(lowers.length === 0 ? [] : [list('What would lower it', lines(lowers))]),
   ];
 }
 
 const lowersIt = ({ value }: Advice): boolean => value !== undefined && value < -LEAST_LOWERING;
 
-/** Less reads as nought. */
+/** Less is written as nought. */
 const LEAST_LOWERING = 0.005;

@@ -1,7 +1,16 @@
 /** A blank reading sheet: what to measure, in walking order, with a box for every point. */
+import { panelView, seenPlace } from '../../film/template/panel-view.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
-import { type Block, type DataTable, gap, type MachineRecord, paragraph, title } from '../model.ts';
+import {
+  type Block,
+  type BoxPanel,
+  type DataTable,
+  gap,
+  type MachineRecord,
+  paragraph,
+  title,
+} from '../model.ts';
 import { counted } from '../words.ts';
 import { templateEnvelope } from './template-record.ts';
 
@@ -17,7 +26,7 @@ export const sheetBlocks = (
   title(
     `Reading sheet: ${template.name}, ${counted(panels.length, 'panel')}, ${counted(pointCount(panels), 'point')}`,
   ),
-  { kind: 'form', fields: ['Vehicle', 'Date', 'Operator', 'Gauge', 'Unit (µm or mil)'] },
+  { kind: 'form', fields: ['Vehicle', 'Date', 'Operator', 'Gauge, and its unit (µm or mil)'] },
   gap,
   {
     kind: 'form',
@@ -26,16 +35,14 @@ export const sheetBlocks = (
   gap,
   paragraph(
     null,
-    'In walking order, one reading in each box. Flat panels are drawn with their front edge at the top, side panels with their front to the left. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.',
+    'In walking order, one reading in each box. Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.',
   ),
   paragraph(
     null,
     `At least ${fewest} points on a panel, ${best} where it is large enough, up to ${most} where readings differ; more do not help.`,
   ),
-  ...panels.flatMap((panel): readonly Block[] => [
-    gap,
-    { kind: 'boxes', label: labelOf(panel), places: placesOf(panel) },
-  ]),
+  gap,
+  { kind: 'boxes', panels: panels.map(boxPanel) },
 ];
 
 const isMetal = ({ substrate }: Panel): boolean =>
@@ -45,7 +52,14 @@ const isMetal = ({ substrate }: Panel): boolean =>
 const labelOf = (panel: Panel): string =>
   isMetal(panel) ? panel.name : `${panel.name} (${panel.substrate})`;
 
-const placesOf = ({ points }: Panel) => points.map(({ point, u, v }) => ({ name: point, u, v }));
+function boxPanel(panel: Panel): BoxPanel {
+  const view = panelView(panel);
+  return {
+    label: labelOf(panel),
+    towards: view.towards,
+    places: panel.points.map(({ point, ...place }) => ({ name: point, ...seenPlace(place, view) })),
+  };
+}
 
 /** To be filled in on a screen: once the readings stand in their column, `read` takes it as it is. */
 export const sheetTable = (panels: readonly Panel[]): DataTable => ({

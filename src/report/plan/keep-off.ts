@@ -1,0 +1,55 @@
+/** Panels that no machine may go over, in the words in which they are told from each other in the bay. */
+import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
+import { type Block, notice, paragraph } from '../model.ts';
+import { panelNames } from '../panel-list.ts';
+import { partName } from '../survey/film-table.ts';
+import { filmReason } from '../survey/leave-reason.ts';
+
+/** Those read from which nothing may go come first and stand out; then what nobody read, then what is left as it is. */
+export function keepOffBlocks(parts: readonly PanelPlan[]): readonly Block[] {
+  const left = parts.filter((part) => !isTouched(part));
+  const unread = left.filter(({ survey }) => survey.points.length === 0);
+  const read = left.filter((part) => !unread.includes(part));
+  const kept = read.filter(isKeptOff);
+  const others = read.filter((part) => !kept.includes(part));
+  return [
+    ...(kept.length === 0 ? [] : [notice('Keep off', kept.map(withReason).join(' · '))]),
+    ...named(
+      kept.length === 0 ? 'Keep off' : 'Keep off as well',
+      panelNames(unread.map(({ survey }) => survey.panel)),
+      'not read',
+    ),
+    ...named(
+      'Leave as they are',
+      others.map(({ survey }) => partName(survey)),
+      'nothing to polish',
+    ),
+  ];
+}
+
+const named = (label: string, names: readonly string[], why: string): readonly Block[] =>
+  names.length === 0 ? [] : [paragraph(label, `${names.join(', ')} (${why})`)];
+
+/** Polishing it would do harm; else it has nothing that wants it. */
+const isKeptOff = (plan: PanelPlan): boolean =>
+  plan.survey.budget === 0 || !plan.reasons.some(({ code }) => code === NOTHING_TO_CORRECT);
+
+const NOTHING_TO_CORRECT = 'nothing-to-correct';
+
+/** `bonnet (thin, cut-back)`. */
+export const withReason = (plan: PanelPlan): string =>
+  `${partName(plan.survey)} (${reasonOf(plan)})`;
+
+function reasonOf(plan: PanelPlan): string {
+  if (plan.verdict === 'refinish') return 'clear coat failed';
+  if (plan.survey.budget === 0) return filmReason(plan.survey);
+  return plan.reasons.flatMap(({ code }) => LEFT[code] ?? [])[0] ?? 'left alone';
+}
+
+/** Why nothing is done where something may go, by the code of the reason. */
+const LEFT: Readonly<Record<string, string>> = {
+  [NOTHING_TO_CORRECT]: 'nothing to polish',
+  'no-technique': 'no way to work it',
+  'nothing-fits': 'the mildest steps take too much',
+  'not-worth-it': 'what may go clears hardly a mark',
+};

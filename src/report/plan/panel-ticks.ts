@@ -1,0 +1,87 @@
+/** One panel of the work card: what is done on it, in order, with a box for each time. */
+import { textIn } from '../../base/remark.ts';
+import { shown } from '../../base/rounding.ts';
+import { unitName } from '../../base/sentence.ts';
+import type { LocalWork, PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
+import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
+import { staged } from '../../work/polishing.ts';
+import type { Block, Tick } from '../model.ts';
+import { partName, type ShowUnit, thickness } from '../survey/film-table.ts';
+import { counted } from '../words.ts';
+import { BLANK } from './spot-first.ts';
+
+/** The point is read before anything is done, and again when all is. */
+export function panelTicks(part: PanelPlan, result: PlanResult, unit: ShowUnit): Block {
+  const { panel, budget } = part.survey;
+  const { section } = result.settings.correction.removal;
+  const sections = Math.ceil(panel.area / section - 1e-9);
+  const most = thickness(budget, unit, 2);
+  const takes = `takes ${thickness(part.removal.median, unit, 2)} of ${most}\u00a0${unitName(unit)} that may go`;
+  return {
+    kind: 'ticks',
+    label: partName(part.survey),
+    note: `${part.steps.length === 0 ? 'spot only' : takes}, ${counted(sections, 'section')}`,
+    items: [
+      tick(`mark a point, wipe it, read it cool: ${BLANK}`),
+      tick(
+        `tape ${shown(panel.trimLength, 1)}\u00a0m of trim, the edges (${result.settings.film.edgeWidth}\u00a0mm) and body lines`,
+      ),
+      ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
+      ...stepTicks(part.steps),
+      tick(`wipe, inspect; read it again, cool: ${BLANK} off: ${BLANK} (${most} may go)`),
+      ...part.cautions
+        .filter(({ code }) => PLACE_REMARKS.has(code))
+        .map((one) => remarkTick('mind', textIn(one, unit))),
+    ],
+  };
+}
+
+/** Cautions that are of this panel's steps and not of all. */
+const PLACE_REMARKS: ReadonlySet<string> = new Set(['panel-heat', 'rotary-heat']);
+
+/** After each step but the last, whose end is the panel's, the eye says whether another is wanted. */
+const stepTicks = (steps: readonly PlannedStep[]): readonly Tick[] =>
+  staged(steps).flatMap(({ step, stage }, i) => {
+    const isLast = i === steps.length - 1;
+    const name = isLast && stage !== 'finish' ? `${stage} and finish` : stage;
+    return [setsTick(name, step), ...(isLast ? [] : [tick('wipe, inspect: still needed?')])];
+  });
+
+/** Spots at deep defects come before the panel's own steps, which pass over them: their film is counted with them. */
+function spotTicks(
+  { defect, steps, place, removal, reasons }: LocalWork,
+  { steps: own }: PanelPlan,
+  unit: ShowUnit,
+): readonly Tick[] {
+  if (steps.length === 0) return reasons.map((one) => remarkTick('leave', textIn(one, unit)));
+  const takes = `${thickness(removal.median, unit, 2)} ${unitName(unit)} (${thickness(removal.low, unit)}–${thickness(removal.high, unit)})`;
+  const more = own.length === 0 ? takes : `${takes} more than the rest of the panel`;
+  const inAll =
+    place === null
+      ? ''
+      : `; in all ${thickness(place.removal, unit, 2)} of ${thickness(place.budget, unit, 2)} that may go there`;
+  return [
+    ...steps.map((step) => setsTick(`spot at ${defect.kind.name}, that place only`, step)),
+    remarkTick('that place', `takes ${more}${inAll}`),
+  ];
+}
+
+const tick = (text: string): Tick => ({ text, boxes: 1 });
+
+const remarkTick = (label: string, text: string): Tick => ({
+  text: `${label}: ${text}`,
+  boxes: 0,
+});
+
+/** `cut: 3× da/foam-medium/medium, 60 min`, a box to each set; by itself each is `cut, set 1 of 3: …`. */
+function setsTick(name: string, { combination, sets, machineTime }: PlannedStep): Tick {
+  const time = (minutes: number): string => `${shown(minutes, 0)}\u00a0min`;
+  const oneOf = (_: unknown, i: number): string =>
+    `${name}, set ${i + 1} of ${sets}: ${combination.id}, ${time(machineTime / sets)}`;
+  return {
+    text: `${name}: ${sets}×\u00a0${combination.id}, ${time(machineTime)}`,
+    boxes: sets,
+    tone: 'strong',
+    ...(sets === 1 ? {} : { apart: Array.from({ length: sets }, oneOf) }),
+  };
+}

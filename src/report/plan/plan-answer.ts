@@ -1,0 +1,78 @@
+/** What a plan comes to, in three lines that stand before anything else on its page. */
+import { shown } from '../../base/rounding.ts';
+import { unitName } from '../../base/sentence.ts';
+import {
+  isTouched,
+  isWorked,
+  type PanelPlan,
+  type Verdict,
+  workedParts,
+} from '../../correction/plan/plan.ts';
+import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
+import { jobTimeQuantile } from '../../work/job-time.ts';
+import { type Block, paragraph } from '../model.ts';
+import { partName, type ShowUnit, thickness } from '../survey/film-table.ts';
+import { unreadLine } from '../survey/unread-lines.ts';
+import { counted } from '../words.ts';
+import { withReason } from './keep-off.ts';
+
+export function answerBlocks(
+  { work }: PlanResult,
+  plans: readonly PanelPlan[],
+  unit: ShowUnit,
+): readonly Block[] {
+  const parts = workedParts({ panels: plans });
+  const left = plans.filter((plan) => plan.survey.points.length > 0 && !isTouched(plan));
+  return [
+    paragraph('Work', workText(parts, plans, unit, work)),
+    ...(left.length === 0 ? [] : [paragraph('Leave', left.map(withReason).join(' · '))]),
+    ...unreadLine(plans.map(({ survey }) => survey)),
+  ];
+}
+
+function workText(
+  parts: readonly PanelPlan[],
+  plans: readonly PanelPlan[],
+  unit: ShowUnit,
+  { job, days }: PlanResult['work'],
+): string {
+  const told = [
+    ...WAYS.flatMap(([verdict, way]) => {
+      const of = parts.filter((part) => isWorked(part) && part.verdict === verdict);
+      return of.length === 0 ? [] : [`${namesOf(of)}${way}: ${taken(of, unit)}`];
+    }),
+    ...spotsOnly(plans),
+  ];
+  if (told.length === 0) return 'nothing to polish';
+  const hours = shown(jobTimeQuantile(job.time, 0.5) / 60, 1);
+  return `${told.join('; ')}; the whole job ${hours} h, ${counted(days.length, 'day')}`;
+}
+
+const WAYS: readonly (readonly [Verdict, string])[] = [
+  ['polish', ''],
+  ['lighter', ' lighter than asked'],
+  ['hand', ' by hand'],
+];
+
+/** A few are named, more are counted. */
+const namesOf = (parts: readonly PanelPlan[]): string =>
+  parts.length <= FEW
+    ? parts.map(({ survey }) => partName(survey)).join(', ')
+    : counted(parts.length, 'panel');
+
+const FEW = 3;
+
+/** What comes off in the middle, of one or from the least to the most. */
+function taken(parts: readonly PanelPlan[], unit: ShowUnit): string {
+  const medians = parts.map(({ removal }) => removal.median);
+  const [least, most] = [Math.min(...medians), Math.max(...medians)].map((one) =>
+    thickness(one, unit),
+  );
+  const each = parts.length === 1 ? '' : ' each';
+  return `${least === most ? least : `${least} to ${most}`} ${unitName(unit)}${each}`;
+}
+
+function spotsOnly(plans: readonly PanelPlan[]): readonly string[] {
+  const spots = plans.filter((plan) => isTouched(plan) && !isWorked(plan));
+  return spots.length === 0 ? [] : [`spots only: ${namesOf(spots)}`];
+}

@@ -1,0 +1,109 @@
+/** What stands out on single panels, in words; panels of which the same is to be said together. */
+import { groupBy } from '../../base/group-by.ts';
+import { type Remark, textIn } from '../../base/remark.ts';
+import { type Sentence, says, tell, um } from '../../base/sentence.ts';
+import { expandedUncertainty } from '../../base/uncertainty.ts';
+import { isFactoryFilm } from '../../film/condition/condition.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import { type Block, paragraph } from '../model.ts';
+import { mostOfDoubt } from './doubt-sources.ts';
+import { limitWord, type ShowUnit, thickness } from './film-table.ts';
+import { sureOf } from './sureness-lines.ts';
+
+/** Those of factory film that is in order have nothing to say. */
+export function evidenceLines(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+  const said = read.filter(hasMoreToSay).map((survey) => {
+    const isOriginal = survey.condition === 'original';
+    const told = survey.evidence
+      .filter(isOriginal ? isQuestion : (one) => isOfFilm(one) && !isSaidByFiller(survey, one))
+      .map((one) => textIn(one, unit));
+    const word = isOriginal ? [] : [tell(wordText(survey), unit)];
+    const flags = isFactoryFilm(survey.condition) ? flagText(survey, unit) : [];
+    const text = [...word, ...told, ...flags, ...nothing(survey, unit)].join('; ');
+    return { name: survey.panel.name, text };
+  });
+  return [...groupBy(said, ({ text }) => text)].map(([text, group]) =>
+    paragraph(group.map(({ name }) => name).join(', '), text),
+  );
+}
+
+/** Under filler it is told what the other points read like. */
+const isSaidByFiller = ({ condition }: PanelSurvey, { code }: Remark): boolean =>
+  condition === 'filler' && code === 'refinished';
+
+const hasMoreToSay = (survey: PanelSurvey): boolean => {
+  const { condition, lowPoints, highPoints, keyingSlips, boundBy } = survey;
+  return (
+    lowPoints.length + highPoints.length + keyingSlips.length > 0 ||
+    // What is unread has a line of its own, and so has what is near its line.
+    (condition !== 'unread' &&
+      (condition !== 'original' || (survey.budget === 0 && boundBy.code !== 'near-line')))
+  );
+};
+
+/** `thin, 99.9 % sure, and cut-back, over 99.9 % sure`: every word with how sure it is, a doubtful one with ?. */
+function wordText({
+  condition,
+  also,
+  sureness: found,
+  uncertainty,
+  keyingSlips,
+}: PanelSurvey): Sentence {
+  const isTold = found !== null && keyingSlips.length === 0;
+  const words = [condition, ...also].map((word, i) => {
+    const own = i === 0 ? found?.deciding : found?.beside.find((one) => one.condition === word);
+    if (!isTold || own === undefined) return word;
+    const isDoubtful = own.otherSide > SURE_ENOUGH;
+    // Of the first word a line of its own says why.
+    const why = isDoubtful && i > 0 ? ` (${mostOfDoubt(own.difference)})` : '';
+    return `${word}${isDoubtful ? '?' : ''}, ${sureOf(own)}${why}`;
+  });
+  // Over filler film is not of one kind: its mean says nothing.
+  const mean =
+    uncertainty === null || condition === 'filler'
+      ? []
+      : says`; mean ± ${um(expandedUncertainty(uncertainty))}`;
+  return says`${words.join(', and ')}${mean}`;
+}
+
+/** Chance of the other side that asks for no reason. */
+const SURE_ENOUGH = 0.05;
+
+/** Why nothing at all may go; what a test spot is for, its own advice says. */
+function nothing(survey: PanelSurvey, unit: ShowUnit): readonly string[] {
+  const { budget, zones, boundBy, limits } = survey;
+  if (budget > 0 || zones.length > 0 || boundBy.code === 'test-spot') return [];
+  const also = limits
+    .filter((one) => one !== boundBy && one.value === 0 && one.room !== undefined)
+    .map(({ code }) => limitWord(code, survey));
+  const others = also.length === 0 ? '' : ` (nor by ${also.join(', ')})`;
+  return [`nothing may go: ${textIn(boundBy, unit)}${others}`];
+}
+
+/** `low for this panel: point 2 (225.5): read it again`. */
+export const flagText = (survey: PanelSurvey, unit: ShowUnit): readonly string[] => [
+  ...flagged(survey, survey.lowPoints, 'low', unit),
+  ...flagged(survey, survey.highPoints, 'high', unit),
+];
+
+function flagged(
+  { points, condition }: PanelSurvey,
+  names: readonly string[],
+  side: 'low' | 'high',
+  unit: ShowUnit,
+): readonly string[] {
+  const found = points.filter(({ point }) => names.includes(point));
+  if (found.length === 0) return [];
+  const told = found.map(({ point, thickness: film }) => `${point} (${thickness(film, unit)})`);
+  const word = found.length === 1 ? 'point' : 'points';
+  const again = isFactoryFilm(condition)
+    ? `; read ${found.length === 1 ? 'it' : 'them'} again`
+    : '';
+  return [`${side} for this panel: ${word} ${told.join(', ')}${again}`];
+}
+
+/** What is asked of the readings themselves is worth a word on any panel. */
+const isQuestion = ({ code }: Remark): boolean => code === 'keying-slip';
+
+/** Evidence of what the film is; what a test spot would allow is a matter of limits. */
+export const isOfFilm = ({ code }: Remark): boolean => code !== 'sound-panel-cap';

@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest';
+import { builtInTemplates as templates } from '../../src/formats/data/templates.ts';
+import { runLeastcut } from '../cli/run-leastcut.ts';
+
+const CARS: readonly (readonly string[])[] = [
+  ['samples/sound-saloon/readings.csv', '--job', 'samples/sound-saloon/job.json'],
+  ['samples/older-coupe/readings.csv', '--job', 'samples/older-coupe/job.json'],
+  ['samples/plastic-bumpers/readings.tsv', '--job', 'samples/plastic-bumpers/job.json'],
+  ['test/cases/survey-near-line/readings.csv'],
+  ['samples/sound-saloon/readings.csv', '--finish', 'matte'],
+];
+
+type Panel = {
+  readonly panel: string;
+  readonly n_points: number;
+  readonly budget_um: number;
+};
+
+type Car = { readonly template: string; readonly panels: readonly Panel[] };
+
+const page = async (words: readonly string[]): Promise<string> =>
+  (await runLeastcut(['survey', ...words])).out.replaceAll('\u00a0', ' ').replace(/\n {2,}/g, ' ');
+
+const carOf = async (words: readonly string[]): Promise<Car> =>
+  JSON.parse((await runLeastcut(['survey', ...words, '--format', 'json'])).out);
+
+const ANSWER = ['May go', 'Leave', 'Settle first', 'Not read'] as const;
+
+/** Each line of the answer by its label; empty where there is none. */
+const answerOf = (out: string): Readonly<Record<(typeof ANSWER)[number], string>> => {
+  const lineOf = (label: string) =>
+    out.split('\n').find((one) => one.startsWith(`${label}: `)) ?? '';
+  const [mayGo = '', leave = '', settle = '', unread = ''] = ANSWER.map(lineOf);
+  return { 'May go': mayGo, Leave: leave, 'Settle first': settle, 'Not read': unread };
+};
+
+/** The panels of a line, each side by itself: figures and what stands in brackets are left out. */
+const namesIn = (line: string): readonly string[] =>
+  line
+    .replace(/^[A-Z][a-z ]*: (?:[\d. to]+µm(?: each)?: )?/, '')
+    .replace(/ \([^)]*\)/g, '')
+    .split(/, | · /)
+    .map((one) => one.replace(/: .*$/, ''))
+    .flatMap((one) => (one.startsWith('both ') ? sides(one) : [one]))
+    .filter((one) => one !== '' && one !== 'nothing');
+
+/** Of `both front doors` front left door and front right door: as the template orders the words. */
+const sides = (both: string): readonly string[] => {
+  const words = both.replace(/^both /, '').replace(/s$/, '');
+  return names.filter((name) => name.replace(/\b(left|right) /, '') === words && name !== words);
+};
+
+const names: readonly string[] = [
+  ...new Set(templates.flatMap(({ panels }) => panels.map(({ name }) => name))),
+];
+
+const namesOf = ({ template, panels }: Car): ReadonlyMap<string, Panel> => {
+  const of = templates.find(({ id }) => id === template);
+  return new Map(
+    (of?.panels ?? []).flatMap(({ id, name }) =>
+      panels.filter(({ panel }) => panel === id).map((panel) => [name, panel] as const),
+    ),
+  );
+};
+
+describe('the answer of a survey', () => {
+  test.each(CARS)('names every panel exactly once (%s)', async (...words) => {
+    const [out, car] = await Promise.all([page(words), carOf(words)]);
+    const told = Object.values(answerOf(out)).flatMap(namesIn);
+    expect(told.length).toBeGreaterThan(15);
+    expect([...told].sort()).toEqual([...namesOf(car).keys()].sort());
+  });
+
+  test.each(CARS)('says what may go as the table does (%s)', async (...words) => {
+    const [out, car] = await Promise.all([page(words), carOf(words)]);
+    const answer = answerOf(out);
+    const panels = namesOf(car);
+    const budgetsOf = (line: string) =>
+      namesIn(line).flatMap((name) => panels.get(name)?.budget_um ?? []);
+    const budgets = budgetsOf(answer['May go']);
+    if (answer['May go'] === 'May go: nothing') expect(budgets).toEqual([]);
+    else {
+      expect(Math.min(...budgets)).toBeGreaterThan(0);
+      const [least, most] = [Math.min(...budgets), Math.max(...budgets)].map((x) => x.toFixed(2));
+      const range = least === most ? least : `${least} to ${most}`;
+      expect(answer['May go']).toContain(`: ${range} µm`);
+    }
+    for (const budget of [...budgetsOf(answer.Leave), ...budgetsOf(answer['Not read'])]) {
+      expect(budget).toBe(0);
+    }
+    for (const name of namesIn(answer['Settle first'])) {
+      const budget = panels.get(name)?.budget_um ?? Number.NaN;
+      const figure =
+        budget < 0.005 ? 'nothing may go till then' : `work to ${budget.toFixed(2)} µm`;
+      expect(answer['Settle first']).toMatch(new RegExp(`${name} \\([a-z, -]+\\): ${figure}`));
+    }
+  });
+
+  test('gives the reason of what is left in a word, and the way out where there is one', async () => {
+    expect(answerOf(await page(CARS[1] ?? [])).Leave).toBe(
+      'Leave: bonnet (thin, cut-back) · right quarter (filler, refinished: test spot first) · front left wing (refinished: test spot first)',
+    );
+    expect(answerOf(await page(CARS[4] ?? [])).Leave).toMatch(
+      /^Leave: bonnet, .*, roof \(matte\) · /,
+    );
+  });
+
+  test('stands over the table, how to read it under it, with air between', async () => {
+    const out = await page(CARS[1] ?? []);
+    const order = [
+      'May go: ',
+      'Leave: ',
+      'Not read: ',
+      'Assumed, say otherwise: ',
+      'panel (µm)',
+      'How to read it: ',
+      'Baseline: ',
+      'How sure: ',
+      'bonnet: ',
+      'What would help',
+      'Stated: ',
+      'Built in',
+      'Assumed: ',
+    ];
+    const places = order.map((start) => `\n${out}`.indexOf(`\n${start}`));
+    expect(places.every((place) => place >= 0)).toBe(true);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    for (const start of ['May go', 'Assumed, say', 'panel (', 'How to', 'How sure', 'bonnet: ']) {
+      expect(out).toContain(`\n\n${start}`);
+    }
+  });
+
+  test('is heard line by line, and is the same in markdown and ASCII', async () => {
+    const saloon = CARS[0] ?? [];
+    const told = 'Settle first: front left door (original, perhaps cut-back): work to 3.05';
+    for (const words of [['--plain'], ['--ascii']]) {
+      expect(await page([...saloon, ...words])).toContain(told);
+    }
+    expect(await page([...saloon, '--format', 'md'])).toContain('work to 3.05 µm');
+  });
+});

@@ -1,0 +1,154 @@
+/** The card that a car is worked by: what saves it comes first, and each number stands where it is needed. */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { shown } from '../../src/base/rounding.ts';
+import { stageFacts } from '../../src/formats/data/stages.ts';
+import { runLeastcut } from '../cli/run-leastcut.ts';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
+
+const coupe = 'samples/older-coupe/';
+const COUPE = [`${coupe}readings.csv`, '--job', `${coupe}job.json`];
+const local = 'test/cases/plan-local/';
+const LOCAL = [`${local}readings.csv`, '--defects', `${local}defects.csv`];
+
+const cardOf = async (...words: readonly string[]): Promise<string> =>
+  (await runLeastcut(['plan', ...words, '--card'])).out;
+
+/** One panel's lines, each whole. */
+const panelOf = (card: string, name: string): readonly string[] => {
+  const [, block = ''] = card.match(new RegExp(`^(${name}: .*\\n(?: .*\\n)*)`, 'm')) ?? [];
+  return block
+    .replaceAll(/\n {6,}(?=\S)/g, ' ')
+    .split('\n')
+    .filter((line) => line !== '');
+};
+
+describe('a work card', () => {
+  test('says before anything is done what to keep off and why, and apart from it what nobody read', async () => {
+    const card = await cardOf(...COUPE);
+    const places = ['Keep off: ', 'Keep off as well: ', 'Stop: ', 'roof: takes'].map((text) =>
+      card.indexOf(text),
+    );
+    expect(places.every((place) => place > 0)).toBe(true);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    const text = card.replaceAll(/\n {2}/g, ' ');
+    expect(text).toContain(
+      'Keep off: bonnet (thin, cut-back) · right quarter (filler, refinished) · front left wing (refinished)\n',
+    );
+    expect(text).toContain('Keep off as well: both mirrors, both sills, both roof rails');
+  });
+
+  test('keeps off what would be harmed, and not what has nothing to polish', async () => {
+    const folder = temporaryFolder();
+    const defects = join(folder, 'defects.csv');
+    writeFileSync(defects, 'panel,defect,grade\nroof,swirl marks,3\nboot lid,swirl marks,0\n');
+    const panels = ['roof', 'boot lid', 'bonnet'].flatMap((name) => ['--panel', name]);
+    const words = [`${coupe}readings.csv`, '--defects', defects, ...panels];
+    const text = (await cardOf(...words)).replaceAll(/\n {2}/g, ' ');
+    expect(text).toContain('\nKeep off: bonnet (thin, cut-back)\n');
+    expect(text).toContain('\nLeave as they are: boot lid (nothing to polish)\n');
+    const { out } = await runLeastcut(['plan', ...words]);
+    expect(out).toContain('Leave: bonnet (thin, cut-back) · boot lid (nothing to polish)\n');
+  });
+
+  test('has in HTML what to keep off in a box like that of the rule to stop', async () => {
+    const html = await cardOf(...COUPE, '--format', 'html');
+    const notices = [...html.matchAll(/class="fact notice"><strong>([\w ]+):/g)].map(
+      ([, one]) => one,
+    );
+    expect(notices).toEqual(['Keep off', 'Stop']);
+  });
+
+  test('reads a point before the first set and again after the last, beside what may go', async () => {
+    const [head = '', ...lines] = panelOf(await cardOf(...COUPE), 'roof');
+    const [, most = ''] = head.match(/of ([\d.]+) µm that may go/) ?? [];
+    const isSet = (line: string): boolean => /\[ \] \w.*× da\//.test(line);
+    const sets = lines.flatMap((line, i) => (isSet(line) ? [i] : []));
+    const blanks = lines.flatMap((line, i) => (line.includes('______') ? [i] : []));
+    expect(sets.length).toBeGreaterThan(1);
+    expect(blanks).toHaveLength(2);
+    expect(blanks[0]).toBeLessThan(Math.min(...sets));
+    expect(blanks[1]).toBeGreaterThan(Math.max(...sets));
+    expect(lines[blanks[1] ?? 0]).toContain(
+      `read it again, cool: ______ off: ______ (${most} may go)`,
+    );
+  });
+
+  test('says at a spot what it takes, what goes there in all and what may', async () => {
+    type Local = {
+      readonly panels: readonly {
+        readonly panel: string;
+        readonly local: readonly {
+          readonly steps: readonly unknown[];
+          readonly removal_um: { readonly median: number };
+          readonly at_place: { readonly removal_um: number; readonly budget_um: number };
+        }[];
+      }[];
+    };
+    const [card, json] = await Promise.all([
+      cardOf(...LOCAL),
+      runLeastcut(['plan', ...LOCAL, '--format', 'json']),
+    ]);
+    const spots = (JSON.parse(json.out) as Local).panels.flatMap(({ local: of }) =>
+      of.filter(({ steps }) => steps.length > 0),
+    );
+    expect(spots.length).toBeGreaterThan(0);
+    const text = card.replaceAll(/\s+/g, ' ');
+    for (const { removal_um, at_place: place } of spots) {
+      expect(place.removal_um).toBeLessThanOrEqual(place.budget_um);
+      expect(text).toContain(`takes ${shown(removal_um.median, 2)} µm (`);
+      expect(text).toContain(
+        `in all ${shown(place.removal_um, 2)} of ${shown(place.budget_um, 2)} that may go there`,
+      );
+    }
+  });
+
+  test('has a place for each figure of the test spot that comes first', async () => {
+    const spot = panelOf(await cardOf(...COUPE), 'Test spot first');
+    expect(spot.join('\n').match(/______/g)).toHaveLength(4);
+    expect(spot.filter((line) => line.includes('[ ]'))).toHaveLength(5);
+  });
+
+  test('asks for each set by itself where it is heard', async () => {
+    const plain = await cardOf(...COUPE, '--plain');
+    expect(plain).toMatch(/^roof: to do: cut, set 1 of 2: da\//m);
+    expect(plain).toMatch(/^roof: to do: cut, set 2 of 2: da\//m);
+    expect(plain).not.toMatch(/times: |to fill in \w+ to fill in/);
+  });
+
+  test('says the finish where the last step is the cut itself', async () => {
+    const saloon = 'samples/sound-saloon/';
+    const card = await cardOf(
+      `${saloon}readings.csv`,
+      '--job',
+      `${saloon}job.json`,
+      '--defects',
+      `${saloon}defects.csv`,
+    );
+    expect(panelOf(card, 'rear bumper').join('\n')).toMatch(/\] cut and finish: 3× da\//);
+    expect(panelOf(card, 'roof').join('\n')).toMatch(/\] cut: 3× da[\s\S]*\] finish: 1× da/);
+  });
+
+  test('speaks of the days in words, with the panels, and of vibration once with what to do', async () => {
+    const card = await cardOf(...COUPE);
+    const text = card.slice(card.indexOf('\nDays\n')).replaceAll(/\s+/g, ' ');
+    const ids = stageFacts
+      .map(({ id }) => id)
+      .filter((id) => id.includes('-') && id !== 'pre-wash');
+    expect(ids.length).toBeGreaterThan(4);
+    expect(ids.filter((id) => text.includes(id))).toEqual([]);
+    expect(text).toMatch(/cut and finish \(roof, boot lid, /);
+    expect(text.match(/action value/g)).toHaveLength(1);
+    expect(text).toMatch(
+      /Vibration: Day 1 passes the action value of 100 points a hand: share the machine/,
+    );
+  });
+
+  test('keeps names and what stands beside them apart in HTML, so that a copy is no word of both', async () => {
+    const html = await cardOf(...COUPE, '--format', 'html');
+    expect(html).toMatch(
+      /<header><h2>roof<\/h2><p>takes [\d.]+ of [\d.]+\u00a0µm that may go, \d sections<\/p><\/header>/,
+    );
+  });
+});
