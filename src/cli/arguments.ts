@@ -2,8 +2,10 @@
 import { CommanderError, InvalidArgumentError, Option, Command as Parser } from 'commander';
 import { type Diagnostic, error, type Outcome } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
+import { wrapSetIn } from '../render/wrap.ts';
 import { type Command, formatsOf, optionsOf } from './command.ts';
 import { type CommandEntry, commands } from './commands.ts';
+import { helpWidth } from './message-look.ts';
 import { readOptionValue } from './option-values.ts';
 import {
   commonOptions,
@@ -55,21 +57,28 @@ export const commandHelp = (command: Command): string => {
 /** As `leastcut COMMAND -h` prints it: what is the command's own. */
 export function shortHelp(command: Command): string {
   const [example = ''] = command.examples;
-  const own = optionsOf(command).filter((name) => groupOf(name) === OWN_GROUP);
+  const own = optionsOf(command).filter(
+    (name) =>
+      groupOf(name) === OWN_GROUP ||
+      (command.isAboutReading === true && readingOptions.includes(name)),
+  );
   const others = optionsOf(command).length + 1 - own.length;
+  const more = `leastcut ${command.name} --help has ${others} more options, and more examples.`;
   const parser = parserOf(command, own).addHelpText(
     'after',
-    `\nExample:\n  ${example}\n\nleastcut ${command.name} --help has ${others} more options, and more examples.`,
+    ['', 'Example:', `  ${example}`, '', ...folded(more)].join('\n'),
   );
   return helpText(parser.helpOption(false));
 }
+
+const folded = (line: string): readonly string[] => wrapSetIn(line, helpWidth(), '      ');
 
 function helpText(parser: Parser): string {
   let text = '';
   const writeOut = (part: string): void => {
     text += part;
   };
-  parser.configureOutput({ writeOut }).outputHelp();
+  parser.configureOutput({ writeOut, getOutHelpWidth: helpWidth }).outputHelp();
   return text;
 }
 
@@ -81,10 +90,13 @@ function parserOf(command: Command, names: readonly OptionName[] = optionsOf(com
     .addHelpOption(new Option(helpOption.flags, helpOption.summary).helpGroup(OUTPUT_GROUP))
     .allowExcessArguments(true)
     .allowUnknownOption(command.asksAboutOptions === true);
-  parser.configureHelp({ visibleArguments: () => [] });
+  parser.configureHelp({ visibleArguments: () => [], minWidthToWrap: LEAST_FOLDED });
   for (const name of names) parser.addOption(optionOf(name, command));
   return parser;
 }
+
+/** Columns that a summary is folded into, at the least. */
+const LEAST_FOLDED = 16;
 
 const OWN_GROUP = 'Options:';
 const OUTPUT_GROUP = 'Output:';
@@ -136,13 +148,24 @@ function usageProblem(command: string, { code, message }: CommanderError): Diagn
   const [first = '', ...rest] = message.replace(/^error: /, '').split('\n');
   const meant = rest.join(' ').match(/\(Did you mean (.*)\?\)/)?.[1];
   const didYouMean = meant === undefined ? undefined : `did you mean ${meant}?`;
-  const hint = didYouMean ?? `leastcut ${command} --help lists them`;
+  const hint = didYouMean ?? panelHint(first) ?? `leastcut ${command} --help lists them`;
   return code === 'commander.unknownOption'
     ? error('usage-unknown-option', first, { hint })
     : error('usage-option-value', first.replace(/\.$/, ''), {
         hint: suggestChoice(first) ?? didYouMean ?? `leastcut ${command} --help says what it takes`,
       });
 }
+
+/** `--roof` is a panel, and no option. */
+function panelHint(sentence: string): string | undefined {
+  const panel = /option '--([a-z-]+)'/.exec(sentence)?.[1];
+  return panel !== undefined && PANEL_WORD.test(panel)
+    ? `a panel is named with --panel ${panel}`
+    : undefined;
+}
+
+const PANEL_WORD =
+  /\b(?:bonnet|hood|roof|boot|trunk|tailgate|wing|fender|door|quarter|bumper|sill|mirror)\b/;
 
 /** The choice nearest to a misspelt one, from commander's sentence. */
 function suggestChoice(sentence: string): string | undefined {
@@ -157,13 +180,19 @@ export function findCommand(word: string): Outcome<CommandEntry> {
   const entry = commands.find(({ name }) => name === word);
   if (entry !== undefined) return { value: entry, diagnostics: [] };
   const names = commands.map(({ name }) => name);
+  const hint = word.startsWith('-')
+    ? (suggest(word, ['--version', '--help']) ??
+      `the command comes first, one of ${names.join(', ')}`)
+    : (otherWordFor(word) ?? suggest(word, names) ?? `one of ${names.join(', ')}`);
   return {
-    diagnostics: [
-      error('usage-unknown-command', `"${word}" is not a command`, {
-        hint: word.startsWith('-')
-          ? `the command comes first, one of ${names.join(', ')}`
-          : (suggest(word, names) ?? `one of ${names.join(', ')}`),
-      }),
-    ],
+    diagnostics: [error('usage-unknown-command', `"${word}" is not a command`, { hint })],
   };
+}
+
+/** `price` is a word for what quote does. */
+function otherWordFor(word: string): string | undefined {
+  const meant = commands.find(({ also = [] }) => also.includes(word.toLowerCase()));
+  return meant === undefined
+    ? undefined
+    : `did you mean "${meant.name}"? It is to ${meant.summary}`;
 }

@@ -1,4 +1,4 @@
 /** The entry of a thread that runs jobs of a batch. */
 import { loadProgram } from './load-program.ts';
 
-await loadProgram(import.meta.dirname).program.serveJobs();
+void loadProgram(import.meta.dirname).program.serveJobs();

@@ -69,6 +69,8 @@ export type Command = {
   readonly filesOf?: (operands: readonly string[]) => readonly string[];
   /** True where an option of another command may stand as a word: `explain --risk-pct`. */
   readonly asksAboutOptions?: boolean;
+  /** True where how an export is read is what it is for: its short help lists those options. */
+  readonly isAboutReading?: true;
   /** The forms of output it offers; those of a page and its record where it does not say. */
   readonly formats?: readonly Format[];
   /** True where each record follows from the rows of one vehicle: a long input goes through in parts. */
@@ -97,9 +99,9 @@ export type StreamedRun = {
 };
 
 /** All that a command takes: its own options, the columns of a table where it gives one, the common ones. */
-export const optionsOf = ({ options, formats, stream }: Command): readonly OptionName[] => [
+export const optionsOf = ({ options, formats }: Command): readonly OptionName[] => [
   ...options,
-  ...(formats?.includes('csv') === true && stream === undefined ? (['fields'] as const) : []),
+  ...(formats?.includes('csv') === true ? (['fields'] as const) : []),
   ...commonOptions,
 ];
 

@@ -11,8 +11,7 @@ import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 import { type Answer, answerIsNo, type Command } from './command.ts';
 import { conclude } from './ending.ts';
 import type { TypedOptions } from './options.ts';
-import { writeOutput } from './output-files.ts';
-import { writeToReader } from './standard-output.ts';
+import { STANDARD_OUTPUT, terminalOn, writeAnswer } from './standard-output.ts';
 import { colourDecision, isAscii, textStyle, textWidth } from './terminal.ts';
 import { version } from './version.ts';
 
@@ -52,12 +51,26 @@ async function outputOf(answer: Answer, options: TypedOptions): Promise<string> 
       return renderNdjson(records);
     case 'csv':
       return table === undefined ? '' : (await import('../render/csv.ts')).renderCsv(table());
-    case 'md':
-      return (await import('../render/markdown.ts')).renderMarkdown(blocks());
-    case 'html':
-      return (await import('../render/html.ts')).renderHtml(blocks());
     case 'text':
-      return answer.script ?? textOutput(blocks(), answer.color ?? typedColour(options), options);
+      return answer.script ?? pageOutput(blocks(), options, answer.color);
+    default:
+      return pageOutput(blocks(), options, answer.color);
+  }
+}
+
+/** A page in the form that was asked for: as text where that is none for people. */
+export async function pageOutput(
+  blocks: readonly Block[],
+  options: TypedOptions,
+  color: Effective<ColourUse> = typedColour(options),
+): Promise<string> {
+  switch (options.format) {
+    case 'md':
+      return (await import('../render/markdown.ts')).renderMarkdown(blocks);
+    case 'html':
+      return (await import('../render/html.ts')).renderHtml(blocks);
+    default:
+      return textOutput(blocks, color, options);
   }
 }
 
@@ -73,9 +86,9 @@ async function textOutput(
   color: Effective<ColourUse>,
   { out, plain, ascii }: TypedOptions,
 ): Promise<string> {
-  const stream = out === undefined ? process.stdout : {};
+  const stream = out === undefined ? terminalOn(STANDARD_OUTPUT) : {};
   const { colour } = colourDecision(color, stream, process.env);
-  const style = textStyle(textWidth(stream, process.env).width, colour);
+  const style = await textStyle(textWidth(stream, process.env).width, colour);
   const renderPlain = plain === true ? (await import('../render/plain.ts')).renderPlain : undefined;
   const render = renderPlain ?? ((some: readonly Block[]) => renderText(some, style));
   if (!isAscii(ascii, stream)) return render(blocks);
@@ -95,12 +108,16 @@ function failureOutput(
 
 /** Each is the old or the new, never half. */
 async function writeBeside(files: NonNullable<Answer['files']>): Promise<readonly Diagnostic[]> {
+  if (files.length === 0) return [];
+  const { writeOutput } = await import('./output-files.ts');
   const written = await Promise.all(files.map(({ path, text }) => writeOutput(path, text)));
   return written.flatMap((problem) => problem ?? []);
 }
 
 async function write(text: string, out: string | undefined): Promise<Diagnostic | undefined> {
-  if (out !== undefined) return text === '' ? undefined : writeOutput(out, text);
-  await writeToReader(text);
-  return undefined;
+  if (out === undefined) {
+    await writeAnswer(text);
+    return undefined;
+  }
+  return text === '' ? undefined : (await import('./output-files.ts')).writeOutput(out, text);
 }

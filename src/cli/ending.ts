@@ -6,13 +6,21 @@ import { renderDiagnostic } from '../render/diagnostic-text.ts';
 import { printable } from '../render/printable.ts';
 import type { StreamedRun } from './command.ts';
 import { exitCodeOf, exitCodes } from './exit-code.ts';
+import { messageLook } from './message-look.ts';
 import type { TypedOptions } from './options.ts';
+import { STANDARD_ERROR, terminalOn, writeError } from './standard-output.ts';
 import { isAscii } from './terminal.ts';
 
-/** Errors always, warnings unless quiet, notes with -v or counted. */
 export function finish(diagnostics: readonly Diagnostic[], options: TypedOptions): number {
+  writeError(saidAtEnd(diagnostics, options));
+  return exitCodeOf(diagnostics);
+}
+
+/** Errors always, warnings unless quiet, notes with -v or counted. */
+export function saidAtEnd(diagnostics: readonly Diagnostic[], options: TypedOptions): string {
+  if (diagnostics.length === 0) return '';
   const { quiet, verbose } = options;
-  const ascii = isAscii(options.ascii, process.stderr);
+  const ascii = isAscii(options.ascii, terminalOn(STANDARD_ERROR));
   const notes = diagnostics.filter(({ severity }) => severity === 'note');
   const said = diagnostics.filter(({ severity }) => {
     if (severity === 'note') return verbose === true && quiet !== true;
@@ -23,8 +31,8 @@ export function finish(diagnostics: readonly Diagnostic[], options: TypedOptions
     hidden === 0
       ? ''
       : `leastcut: ${hidden} note${hidden === 1 ? '' : 's'} (${whatAbout(notes, ascii)}), -v shows them\n`;
-  process.stderr.write(said.map((one) => renderDiagnostic(one, ascii)).join('') + count);
-  return exitCodeOf(diagnostics);
+  const look = messageLook(options);
+  return said.map((one) => renderDiagnostic(one, ascii, look)).join('') + count;
 }
 
 /** What notes say where all say the same in a few words, else their kinds, the most frequent first. */
@@ -60,7 +68,7 @@ export function concludeStream(
 ): number {
   const code = finish([...noticed, ...diagnostics], options);
   if (options.quiet !== true) {
-    process.stderr.write(told.map((text) => `leastcut: ${text}\n`).join(''));
+    writeError(told.map((text) => `leastcut: ${text}\n`).join(''));
   }
   return code === exitCodes.done ? exit : code;
 }

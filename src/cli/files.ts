@@ -1,9 +1,10 @@
 /** Reading named files and standard input. */
 import { createHash } from 'node:crypto';
-import { createReadStream } from 'node:fs';
+import { closeSync, createReadStream, openSync, readSync } from 'node:fs';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { STANDARD_INPUT, saidFile } from '../base/file-name.ts';
 import type { World } from './command.ts';
+import { statOrNothing } from './file-status.ts';
 import { systemCodeOf } from './system-code.ts';
 
 /** Bytes without a line end after which a file is no text in lines, whatever the limit on rows. */
@@ -32,9 +33,32 @@ export const loadFile: World['load'] = async (name) => {
   }
 };
 
+/** Bytes that are read at a time. */
+const partBytes = 1024 * 1024;
+
 /** A file or standard input as it comes; left early, it is closed and the rest is never read. */
-const bytesOf = (name: string): AsyncIterable<Uint8Array> =>
-  name === STANDARD_INPUT ? process.stdin : createReadStream(name, { highWaterMark: 1024 * 1024 });
+function bytesOf(name: string): AsyncIterable<Uint8Array> | Iterable<Uint8Array> {
+  if (name === STANDARD_INPUT) return process.stdin;
+  const stat = statOrNothing(name);
+  return stat?.isFile() === true
+    ? partsOf(name, stat.size)
+    : createReadStream(name, { highWaterMark: partBytes });
+}
+
+/** Of a file on a disk, which nobody waits for: Node's stream of it takes longer to load than this to read. */
+function* partsOf(name: string, size: number): Iterable<Uint8Array> {
+  const file = openSync(name, 'r');
+  try {
+    for (;;) {
+      const part = Buffer.allocUnsafe(Math.min(partBytes, Math.max(size, 64 * 1024)));
+      const read = readSync(file, part);
+      if (read === 0) return;
+      yield part.subarray(0, read);
+    }
+  } finally {
+    closeSync(file);
+  }
+}
 
 /** Line ends so far, and bytes since the last: in every encoding that is read, one holds 0x0A or 0x0D. */
 function followLines(lines: { ended: number; sinceEnd: number }, chunk: Uint8Array): void {

@@ -9,7 +9,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { constants, Script } from 'node:vm';
+import { Script } from 'node:vm';
 import type { program } from './program.ts';
 
 type Program = typeof program;
@@ -22,17 +22,13 @@ export type LoadedProgram = {
   readonly keepCompiled: () => void;
 };
 
-/** What a CommonJS script finds about itself. */
-const parameters = ['module', 'require', '__dirname'];
-
 export function loadProgram(folder: string): LoadedProgram {
   const filename = join(folder, 'program.cjs');
   const cache = join(folder, 'program.cache');
   const text = readFileSync(filename);
   const cachedData = compiledFor(text, cache);
-  const script = new Script(`(function (${parameters.join(', ')}) {${text.toString('utf8')}\n})`, {
+  const script = new Script(text.toString('latin1'), {
     filename,
-    importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
     ...(cachedData === undefined ? {} : { cachedData }),
   });
   const module: { exports: { program?: Program } } = { exports: {} };

@@ -27,10 +27,10 @@ export async function loadSettings(
   options: TypedOptions,
   world: World,
 ): Promise<Outcome<LoadedSettings>> {
-  const [job, named, sought] = await Promise.all([
+  const sought = seekSettingsFiles(world.surroundings);
+  const [job, named] = await Promise.all([
     loadJob(options.job, world),
     loadNamedShop(options, world),
-    seekSettingsFiles(world.surroundings),
   ]);
   const found = await Promise.all(
     sought.filter((file) => file.found).map((file) => loadFoundShop(file, options.shop, world)),
@@ -76,7 +76,7 @@ async function loadFoundShop(
   named: string | undefined,
   world: World,
 ): Promise<Outcome<ShopLayer>> {
-  if (named !== undefined && (await isSameFile(named, path))) return { diagnostics: [] };
+  if (named !== undefined && isSameFile(named, path)) return { diagnostics: [] };
   const { value, diagnostics } = await readSettingsFile(path, shown, world, readShopFile);
   return value === undefined
     ? { diagnostics: diagnostics.map((one) => shownInstead(one, path, shown)) }

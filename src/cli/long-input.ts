@@ -8,7 +8,6 @@
  */
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import type { GaugePiece } from '../intake/bytes/decode.ts';
 import { sampleBytes } from '../intake/bytes/limits.ts';
@@ -16,6 +15,7 @@ import { createLongPieces } from '../intake/long-pieces.ts';
 import type { IntakeDecisions, IntakeOptions } from '../intake/read-gauge-file.ts';
 import { createLongFile } from '../intake/read-long-file.ts';
 import type { World } from './command.ts';
+import { statOrNothing } from './file-status.ts';
 
 export type LongInput = {
   readonly sha256: string;
@@ -55,7 +55,7 @@ export async function chunksOf(
   load: World['load'],
   least: number,
 ): Promise<Chunks | undefined> {
-  const known = await stat(name).catch(() => undefined);
+  const known = statOrNothing(name);
   if (known?.isFile() === true) {
     if (known.size < least) return undefined;
     return () => createReadStream(name, { highWaterMark: chunkBytes });

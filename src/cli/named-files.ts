@@ -66,7 +66,7 @@ export async function problemBeforehand(
     });
   }
   for (const name of outputs) {
-    const problem = await outputProblem(name, options.force ?? false, inputs);
+    const problem = outputProblem(name, options.force ?? false, inputs);
     if (problem !== undefined) return problem;
   }
   return options.out === undefined ? standardOutputProblem(inputs) : undefined;
@@ -78,7 +78,7 @@ export async function problemAfterwards(
   options: TypedOptions,
 ): Promise<Diagnostic | undefined> {
   for (const name of outputsOf(options)) {
-    const problem = await outputProblem(name, true, loaded);
+    const problem = outputProblem(name, true, loaded);
     if (problem !== undefined) return problem;
   }
   return undefined;
@@ -86,8 +86,10 @@ export async function problemAfterwards(
 
 /** The result, and what a command writes beside it. */
 const outputsOf = (options: TypedOptions): readonly string[] => {
-  const { out, gaugeOut, decisions, record, summary, ratesOut } = options;
-  return [out, gaugeOut, decisions, record, summary, ratesOut].flatMap((name) => name ?? []);
+  const { out, gaugeOut, decisions, record, summary, reorder, ratesOut } = options;
+  return [out, gaugeOut, decisions, record, summary, reorder, ratesOut].flatMap(
+    (name) => name ?? [],
+  );
 };
 
 const isSamePath = (a: string, b: string): boolean => resolve(a) === resolve(b);

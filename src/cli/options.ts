@@ -1,4 +1,4 @@
-import type { PageOptions } from '../report/survey/survey-blocks.ts';
+import type { PageOptions } from '../report/survey/page-options.ts';
 import type { Settings } from '../tasks/settings/settings.ts';
 
 /** The forms of output there are; a command says which it offers. */
@@ -110,7 +110,7 @@ export const optionSpecs = {
   },
   consensus: {
     flags: '--consensus',
-    summary: 'no file is a reference: the class is, by its robust mean',
+    summary: 'no file is a reference: the class is, by the middle of its means',
   },
   traineeGauge: {
     flags: '--trainee-gauge <name=file>',
@@ -271,7 +271,7 @@ export const optionSpecs = {
   },
   command: {
     flags: '--command <name>',
-    summary: 'what is done with each job',
+    summary: 'what is done with each job: quote, where none is named',
     choices: ['survey', 'plan', 'quote'],
   },
   workers: {
@@ -284,6 +284,10 @@ export const optionSpecs = {
   failFast: { flags: '--fail-fast', summary: 'begin no job after one that is not done' },
   resume: { flags: '--resume', summary: 'go on with what an earlier run left in FILE.part' },
   summary: { flags: '--summary <file>', summary: 'write a row for each job, for a spreadsheet' },
+  reorder: {
+    flags: '--reorder <file>',
+    summary: 'write what to buy for all quotes together, against stock (csv)',
+  },
   out: { flags: '-o, --out <file>', summary: 'write to a file instead of standard output' },
   force: { flags: '--force', summary: 'let an output replace a file' },
   color: {
@@ -408,6 +412,7 @@ export type TypedOptions = {
   readonly failFast?: boolean;
   readonly resume?: boolean;
   readonly summary?: string;
+  readonly reorder?: string;
   readonly showUnit?: 'um' | 'mil';
   readonly format?: Format;
   readonly points?: string;

@@ -3,15 +3,16 @@
  * stays and leads to the new; a pipe or a device is written directly.
  */
 import { randomBytes } from 'node:crypto';
-import { lstat, mkdir, open, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { mkdir, open, realpath, rename, unlink } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import type { World } from './command.ts';
+import { linkOrNothing, statOrNothing } from './file-status.ts';
 import { removedIfEnded } from './removed-if-ended.ts';
 import { readerHasGone, systemCodeOf } from './system-code.ts';
 
 export async function writeOutput(out: string, text: string): Promise<Diagnostic | undefined> {
-  const target = await statOrNothing(out);
+  const target = statOrNothing(out);
   try {
     if (target === undefined || target.isFile()) {
       await putInPlace(await fileBehind(out), text, target?.mode);
@@ -22,12 +23,9 @@ export async function writeOutput(out: string, text: string): Promise<Diagnostic
   }
 }
 
-export const statOrNothing = async (name: string) => stat(name).catch(() => undefined);
-
 /** The file that a symbolic link leads to; any other name as it is. */
 export async function fileBehind(name: string): Promise<string> {
-  const link = await lstat(name).catch(() => undefined);
-  return link?.isSymbolicLink() === true ? realpath(name) : name;
+  return linkOrNothing(name)?.isSymbolicLink() === true ? realpath(name) : name;
 }
 
 /** Written beside the target, flushed, then renamed over it; `mode` is that of a file that is replaced. */
@@ -70,9 +68,9 @@ export const cannotWrite = (out: string, problem: unknown): Diagnostic =>
 
 /** New files only: when one of them is there already, or cannot be written, none is left behind. */
 export const createFiles: World['create'] = async (folder, files) => {
-  const stats = await Promise.all(files.map(({ path }) => statOrNothing(path)));
-  const there = files.filter((_, i) => stats[i] !== undefined);
-  if (there.length > 0) return there.map(({ path }) => alreadyThere(path));
+  const there = files.filter(({ path }) => statOrNothing(path) !== undefined);
+  const [first, ...others] = there;
+  if (first !== undefined) return [alreadyThere(first.path, others.length)];
   const created: string[] = [];
   try {
     for (const { path, text } of files) {
@@ -90,8 +88,12 @@ export const createFiles: World['create'] = async (folder, files) => {
   }
 };
 
-const alreadyThere = (path: string): Diagnostic =>
-  error('init-exists', `"${path}" exists: nothing was written`, {
-    at: { file: path },
-    hint: 'name another folder, or move the file away first',
-  });
+const alreadyThere = (path: string, more: number): Diagnostic =>
+  error(
+    'init-exists',
+    `"${path}" exists${more === 0 ? '' : `, and ${more} more of these files`}: nothing was written`,
+    {
+      at: { file: path },
+      hint: 'name another folder, or move the file away first',
+    },
+  );

@@ -1,27 +1,25 @@
 /** Why an output may not be written where it was asked for, or nothing. */
 import { fstatSync, type Stats } from 'node:fs';
-import { lstat } from 'node:fs/promises';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { STANDARD_INPUT } from '../base/file-name.ts';
-import { statOrNothing } from './output-files.ts';
+import { linkOrNothing, statOrNothing } from './file-status.ts';
 
-export async function outputProblem(
+export function outputProblem(
   out: string,
   force: boolean,
   inputs: readonly string[],
-): Promise<Diagnostic | undefined> {
+): Diagnostic | undefined {
   const at = { file: out };
-  const target = await statOrNothing(out);
+  const target = statOrNothing(out);
   if (target === undefined) {
-    const link = await lstat(out).catch(() => undefined);
-    return link === undefined
+    return linkOrNothing(out) === undefined
       ? undefined
       : error('output-unwritable', `"${out}" is a link that leads to no file`, {
           at,
           hint: 'name the file itself, or remove the link',
         });
   }
-  if (await isAmong(target, inputs)) {
+  if (isAmong(target, inputs)) {
     const hint = 'an input is never changed: name another file';
     return error('output-is-input', `"${out}" is one of the inputs`, { at, hint });
   }
@@ -32,11 +30,9 @@ export async function outputProblem(
 }
 
 /** A shell may have put a file behind standard output, and that file may be an input. */
-export async function standardOutputProblem(
-  inputs: readonly string[],
-): Promise<Diagnostic | undefined> {
+export function standardOutputProblem(inputs: readonly string[]): Diagnostic | undefined {
   const target = statOfStream(1);
-  return target?.isFile() === true && (await isAmong(target, inputs))
+  return target?.isFile() === true && isAmong(target, inputs)
     ? error('output-is-input', 'standard output goes into one of the inputs', {
         hint: 'an input is never changed: send it into another file',
       })
@@ -44,9 +40,9 @@ export async function standardOutputProblem(
 }
 
 /** By the file itself, whatever names lead to it. */
-async function isAmong(target: Stats, inputs: readonly string[]): Promise<boolean> {
+function isAmong(target: Stats, inputs: readonly string[]): boolean {
   for (const input of inputs) {
-    const source = input === STANDARD_INPUT ? statOfStream(0) : await statOrNothing(input);
+    const source = input === STANDARD_INPUT ? statOfStream(0) : statOrNothing(input);
     if (source !== undefined && source.ino === target.ino && source.dev === target.dev) return true;
   }
   return false;

@@ -12,18 +12,29 @@ import { readEnvironment } from './environment.ts';
 import { exitCodes } from './exit-code.ts';
 import { loadFile } from './files.ts';
 import { rootHelp } from './help.ts';
+import { helpWidth } from './message-look.ts';
 import { namedInputs, problemAfterwards, problemBeforehand } from './named-files.ts';
 import { offeredForm } from './offered-form.ts';
 import type { OptionName, TypedOptions } from './options.ts';
-import { createFiles } from './output-files.ts';
+import {
+  endingWith,
+  STANDARD_ERROR,
+  STANDARD_OUTPUT,
+  terminalOn,
+  writeAnswer,
+  writeError,
+} from './standard-output.ts';
 import { surroundings } from './surroundings.ts';
 import { isAscii } from './terminal.ts';
 
-export async function run(words: readonly string[]): Promise<number> {
+export const run = async (words: readonly string[]): Promise<number> =>
+  endingWith(await runWords(words));
+
+async function runWords(words: readonly string[]): Promise<number> {
   const [first, ...rest] = words;
   if (first === undefined || first === '-h' || first === '--help' || first === 'help') {
     const asked = first === 'help' ? rest[0] : undefined;
-    return asked === undefined ? showHelp(first !== undefined) : run([asked, '--help']);
+    return asked === undefined ? showHelp(first !== undefined) : runWords([asked, '--help']);
   }
   const entry = findCommand(first);
   if (entry.value === undefined) return finish(entry.diagnostics, {});
@@ -31,7 +42,7 @@ export async function run(words: readonly string[]): Promise<number> {
   const parsed = parseArguments(command, rest);
   if (parsed.value === undefined) return finish(parsed.diagnostics, {});
   if (parsed.value.kind === 'help') {
-    writeHelp(parsed.value.text, process.stdout);
+    await writeHelp(parsed.value.text);
     return exitCodes.done;
   }
   const around = surroundings();
@@ -54,14 +65,19 @@ type Beginning = Pick<World, 'surroundings' | 'fromEnvironment'> & {
   readonly noticed: readonly Diagnostic[];
 };
 
-function showHelp(asked: boolean): number {
-  writeHelp(rootHelp(), asked ? process.stdout : process.stderr);
+async function showHelp(asked: boolean): Promise<number> {
+  if (asked) await writeHelp(rootHelp(helpWidth()));
+  else remind(rootHelp(helpWidth()));
   return asked ? exitCodes.done : exitCodes.usage;
 }
 
-const writeHelp = (text: string, stream: NodeJS.WriteStream): void => {
-  stream.write(isAscii(undefined, stream) ? asciiText(text) : text);
-};
+/** Help that was asked for. */
+const writeHelp = (text: string): Promise<void> =>
+  writeAnswer(isAscii(undefined, terminalOn(STANDARD_OUTPUT)) ? asciiText(text) : text);
+
+/** Help that was not, beside what is wrong. */
+const remind = (text: string): void =>
+  writeError(isAscii(undefined, terminalOn(STANDARD_ERROR)) ? asciiText(text) : text);
 
 async function runCommand(
   command: Command,
@@ -73,7 +89,7 @@ async function runCommand(
   const pipes = filesOf === undefined && typedOperands.length === 0;
   const operands = pipes ? pipedOperand() : typedOperands;
   if (operands === undefined) {
-    writeHelp(shortHelp(command), process.stderr);
+    remind(shortHelp(command));
     const message = 'no input: name a file, or - for standard input';
     return finish([error('usage-missing-input', message)], options);
   }
@@ -84,7 +100,7 @@ async function runCommand(
   const world: World = {
     ...beginning,
     load: files.load,
-    create: createFiles,
+    create: async (...files) => (await import('./output-files.ts')).createFiles(...files),
     once: (_what, _options, make) => make(world),
     command: loadCommand,
     commands: () => Promise.all(commands.map(({ load }) => load())),

@@ -3,8 +3,8 @@
  * it, and the user's own. They are shown relative to the working directory or to the home, so that
  * no output carries a private path.
  */
-import { realpath, stat } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, sep } from 'node:path';
+import { realPathOrNothing, statOrNothing } from './file-status.ts';
 import type { Surroundings } from './surroundings.ts';
 
 export type SoughtFile = {
@@ -19,29 +19,29 @@ const PROJECT_FILE = 'leastcut.json';
 const USER_FILE = join('leastcut', 'shop.json');
 
 /** Where it was looked, in order of precedence: at most one project file and one user file are found. */
-export async function seekSettingsFiles(around: Surroundings): Promise<readonly SoughtFile[]> {
-  const [project, user] = await Promise.all([seekProject(around), seekUser(around)]);
-  return [...project, ...user];
-}
+export const seekSettingsFiles = (around: Surroundings): readonly SoughtFile[] => [
+  ...seekProject(around),
+  ...seekUser(around),
+];
 
-async function seekProject({ workingDirectory }: Surroundings): Promise<readonly SoughtFile[]> {
+function seekProject({ workingDirectory }: Surroundings): readonly SoughtFile[] {
   if (workingDirectory === undefined) return [];
   for (let folder = workingDirectory; ; folder = dirname(folder)) {
     const path = join(folder, PROJECT_FILE);
     const shown = relative(workingDirectory, path).split(sep).join('/');
-    if (await isFile(path)) return [{ kind: 'project', path, shown, found: true }];
+    if (isFile(path)) return [{ kind: 'project', path, shown, found: true }];
     if (folder === dirname(folder)) break;
   }
   const path = join(workingDirectory, PROJECT_FILE);
   return [{ kind: 'project', path, shown: `${PROJECT_FILE}, here and above`, found: false }];
 }
 
-async function seekUser(around: Surroundings): Promise<readonly SoughtFile[]> {
+function seekUser(around: Surroundings): readonly SoughtFile[] {
   const folder = userFolder(around);
   if (folder === undefined) return [];
   const path = join(folder.path, USER_FILE);
   const shown = `${folder.shown}/${USER_FILE.split(sep).join('/')}`;
-  return [{ kind: 'user', path, shown, found: await isFile(path) }];
+  return [{ kind: 'user', path, shown, found: isFile(path) }];
 }
 
 type Folder = { readonly path: string; readonly shown: string };
@@ -59,14 +59,10 @@ function userFolder({ environment, home, platform }: Surroundings): Folder | und
     : { path: usual, shown: '~/.config' };
 }
 
-const isFile = async (path: string): Promise<boolean> =>
-  stat(path).then(
-    (status) => status.isFile(),
-    () => false,
-  );
+const isFile = (path: string): boolean => statOrNothing(path)?.isFile() === true;
 
 /** Whether two names lead to the same file. */
-export async function isSameFile(a: string, b: string): Promise<boolean> {
-  const [first, second] = await Promise.all([a, b].map((path) => realpath(path).catch(() => null)));
-  return first !== null && first === second;
+export function isSameFile(a: string, b: string): boolean {
+  const first = realPathOrNothing(a);
+  return first !== undefined && first === realPathOrNothing(b);
 }

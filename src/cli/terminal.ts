@@ -1,5 +1,4 @@
 /** Width and colour of the text output. */
-import { Chalk } from 'chalk';
 import type { TextStyle } from '../render/text.ts';
 import type { Tone } from '../report/model.ts';
 import type { Effective } from '../tasks/settings/setting-origin.ts';
@@ -13,11 +12,12 @@ const USUAL_WIDTH = 80;
 
 /** The terminal's width, else COLUMNS, else 80; and which of them it is. */
 export function textWidth(
-  { columns }: Stream,
+  { columns = 0 }: Stream,
   environment: Environment,
 ): { readonly width: number; readonly from: string } {
   const stated = Number.parseInt(environment['COLUMNS'] ?? '', 10);
-  if (columns !== undefined) return { width: Math.max(LEAST_WIDTH, columns), from: 'the terminal' };
+  // A terminal that does not know how wide it is says 0.
+  if (columns > 0) return { width: Math.max(LEAST_WIDTH, columns), from: 'the terminal' };
   return Number.isNaN(stated)
     ? { width: USUAL_WIDTH, from: 'the output is no terminal' }
     : { width: Math.max(LEAST_WIDTH, stated), from: 'COLUMNS' };
@@ -74,8 +74,10 @@ export const isAscii = (typed: boolean | undefined, stream: Stream): boolean =>
   asciiDecision(typed, stream, process.env, process.platform).ascii;
 
 /** Blue and bold only: safe for every kind of colour vision, and the words stand without it. */
-export function textStyle(width: number, colour: boolean): TextStyle {
-  const chalk = new Chalk({ level: colour ? 1 : 0 });
+export async function textStyle(width: number, colour: boolean): Promise<TextStyle> {
+  if (!colour) return { width, paint: (text) => text };
+  const { Chalk } = await import('chalk');
+  const chalk = new Chalk({ level: 1 });
   const paints: Readonly<Record<Tone, (text: string) => string>> = {
     plain: (text) => text,
     strong: chalk.bold,

@@ -66,20 +66,19 @@ export type FilmRecord = {
   readonly file: FilmRecordFile;
 };
 
-export const readFilmRecord = settingsReader(
-  filmRecordSchema,
-  (file): FilmRecord => ({
-    ...given({ vehicle: file.vehicle }),
-    panels: file.visits.flatMap((visit, i) =>
-      visit.panels.map((panel, j) => ({
-        panel: panel.panel,
-        taken: mostTaken(panel),
-        path: ['visits', i, 'panels', j],
-      })),
-    ),
-    file,
-  }),
-);
+export const filmRecordOf = (file: FilmRecordFile): FilmRecord => ({
+  ...given({ vehicle: file.vehicle }),
+  panels: file.visits.flatMap((visit, i) =>
+    visit.panels.map((panel, j) => ({
+      panel: panel.panel,
+      taken: mostTaken(panel),
+      path: ['visits', i, 'panels', j],
+    })),
+  ),
+  file,
+});
+
+export const readFilmRecord = settingsReader(filmRecordSchema, filmRecordOf);
 
 function mostTaken({ zones = [], ...panel }: FilmRecordVisit['panels'][number]): RecordedRemoval {
   const { taken_um, taken_sd_um } = zones.reduce<{ taken_um: number; taken_sd_um: number }>(

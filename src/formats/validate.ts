@@ -18,6 +18,7 @@ import { closest, suggest } from '../base/did-you-mean.ts';
 import { adviceOn, keyAdviceOn } from './advised.ts';
 import type { JsonDocument, JsonPath } from './json-text.ts';
 import { keyHint, sameInOtherUnit } from './key-words.ts';
+import { kindSaid } from './own-option.ts';
 import {
   bare,
   describeSchema,
@@ -105,8 +106,18 @@ function placeHint({ schema }: Request, path: JsonPath): string | undefined {
 
 /** The `schema` key is missing or wrong. */
 function wrongKind({ schema, document }: Request): Diagnostic {
-  const wanted = JSON.stringify(wordsOf(schemaAt(schema, ['schema']))[0]);
+  const [name] = wordsOf(schemaAt(schema, ['schema']));
+  const wanted = JSON.stringify(name);
   const here = lookUp(document.value, ['schema']);
+  const other = kindSaid(here.value);
+  if (other !== undefined && here.value !== name) {
+    const own = kindSaid(name);
+    const message = `this is a ${other.kind} file, where a ${own?.kind ?? 'settings'} file is wanted`;
+    return error('settings-schema', message, {
+      at: document.placeOf(['schema']),
+      hint: `name it with ${other.option}${own === undefined ? '' : `, and a ${own.kind} file with ${own.option}`}`,
+    });
+  }
   const message = here.found
     ? `"schema" is ${textOf(here.value, document.placeOf(['schema']))}; it takes ${wanted}`
     : 'the file does not say what kind it is';

@@ -91,8 +91,8 @@ describe('how wide a page is', () => {
   });
 });
 
-test('without colour the style changes nothing', () => {
-  const { paint } = textStyle(80, false);
+test('without colour the style changes nothing', async () => {
+  const { paint } = await textStyle(80, false);
   expect(paint('clear', 'binding')).toBe('clear');
 });
 

@@ -16,6 +16,11 @@ describe('the code that was compiled when the program was built', () => {
     expect(loadProgram(copyOfBuild()).isCompiled).toBe(true);
   });
 
+  test('is of a script in ASCII, as which it is decoded', () => {
+    const script = readFileSync(join(copyOfBuild(), 'program.cjs'));
+    expect(script.findIndex((byte) => byte > 0x7f)).toBe(-1);
+  });
+
   test.each<[string, (cache: string) => void]>([
     ['is missing', (cache) => rmSync(cache)],
     ['is empty', (cache) => writeFileSync(cache, '')],

@@ -37,6 +37,21 @@ describe('the manual page', () => {
     expect(page).toContain('\n\\fBLEASTCUT_RISK_PCT\\fR\n\\fB\\-\\-risk\\-pct\\fR\n');
   });
 
+  test('says once what many commands take, and names the files and the signs', () => {
+    const said = page.split('\n').filter((line) => line.startsWith('\\fB\\-\\-header\\-line'));
+    expect(said).toHaveLength(1);
+    for (const word of ['.SH FILES', '.SH SIGNS', 'leastcut.json', 'FILE.part']) {
+      expect(page).toContain(word);
+    }
+  });
+
+  test('says of every answer that is no which command gives it, and of settings the environment', () => {
+    const said = page.replaceAll('\\-', '-').replaceAll('\n', ' ');
+    for (const word of ['gauge, where it fails', '--check', 'a variable of the environment']) {
+      expect(said).toContain(word);
+    }
+  });
+
   test.each(naughty)('shows %j as text', (text) => {
     const lines = roff(text).split('\n');
     expect(lines).toHaveLength(1);

@@ -1,18 +1,10 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { type Diagnostic, note } from '../../src/base/diagnostics.ts';
-import { finish } from '../../src/cli/ending.ts';
+import { saidAtEnd } from '../../src/cli/ending.ts';
 import { runLeastcut } from './run-leastcut.ts';
 
-afterEach(() => {
-  vi.restoreAllMocks();
-});
-
 /** What a run with these ends with on standard error. */
-function said(notes: readonly Diagnostic[]): string {
-  const written = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
-  finish(notes, {});
-  return written.mock.calls.map(([text]) => text).join('');
-}
+const said = (notes: readonly Diagnostic[]): string => saidAtEnd(notes, {});
 
 const missing = note('reading-missing', 'an empty cell is no reading');
 const leftOut = note('statistics-left-out', 'a row of means is no reading');

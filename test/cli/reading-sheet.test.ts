@@ -61,6 +61,41 @@ describe('a blank reading sheet', () => {
     }
   });
 
+  test('has each point where whoever stands there sees it: at one place in text, HTML and the csv', async () => {
+    const words = ['template', 'sheet', 'saloon', '--panel'];
+    for (const [panel, first] of [
+      ['wing-front-right', 'right'],
+      ['wing-front-left', 'left'],
+    ] as const) {
+      const text = await runLeastcut([...words, panel]);
+      const [, line = ''] = text.out
+        .split('\n')
+        .flatMap((one, i, all) =>
+          one.startsWith('front ') && one.includes('wing') ? [one, all[i + 1] ?? ''] : [],
+        );
+      const html = await runLeastcut([...words, panel, '--format', 'html']);
+      const boxes = [...html.out.matchAll(/<rect class="box" x="([\d.]+)"/g)].map(([, x]) =>
+        Number(x),
+      );
+      const csv = await runLeastcut([...words, panel, '--format', 'csv']);
+      const [one, two] = csv.out
+        .split('\n')
+        .slice(1)
+        .map((row) => Number(row.split(',')[3]));
+      // The csv says how far from the front: its first point lies before its second on either side.
+      expect([one, two]).toEqual([0.2, 0.8]);
+      const leftFirst = first === 'left';
+      expect(line.indexOf('1 [') < line.indexOf('2 [')).toBe(leftFirst);
+      expect((boxes[0] ?? 0) < (boxes[1] ?? 0)).toBe(leftFirst);
+      expect(text.out).toContain(leftFirst ? '← front' : 'front →');
+    }
+  });
+
+  test('of a saloon fits one page of 66 lines', async () => {
+    const { out } = await runLeastcut(['template', 'sheet', 'saloon']);
+    expect(out.trimEnd().split('\n').length).toBeLessThanOrEqual(66);
+  });
+
   test('has the panels in walking order, whatever order they are asked for in', async () => {
     const words = ['template', 'sheet', 'saloon', '--panel', 'roof', '--panel', 'bonnet'];
     const { out } = await runLeastcut([...words, '--format', 'csv']);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readPlanFile } from '../../src/formats/plan-file.ts';
+import { recordedOutputs } from './recorded-files.ts';
 
 const step = {
   machine: 'da',
@@ -72,6 +73,41 @@ describe('a plan read again', () => {
     expect(early.map(([, message]) => message)).toContain(
       '"finish" stands before "clay": a machine would grind in what is not off yet',
     );
+  });
+
+  test('keeps its days to that order too, and to the time that a coating cures', () => {
+    const stages = [{ stage: 'coating', wait_min: 720 }, { stage: 'glass-last' }];
+    const told = (...glassDay: readonly number[]) =>
+      read({
+        ...{ ...plan, stages, scope: { hours_per_day: 8 } },
+        days: [
+          { day: 1, stages: [{ stage: 'coating', clock_min: 160 }] },
+          ...glassDay.map((day) => ({ day, stages: [{ stage: 'glass-last', clock_min: 12 }] })),
+        ],
+      }).diagnostics.map(({ code, message, at }) => [code, message, at?.lineText?.trim()]);
+    expect(told(2)).toEqual([]);
+    expect(told(1)).toEqual([
+      [
+        'stage-order',
+        '"glass-last" is begun before "coating" has waited: 720\u00a0min pass after it',
+        '"stage": "glass-last",',
+      ],
+    ]);
+    const swapped = [
+      { day: 2, stages: [{ stage: 'coating', clock_min: 160 }] },
+      { day: 1, stages: [{ stage: 'glass-last', clock_min: 12 }] },
+    ];
+    expect(read({ ...plan, days: swapped }).diagnostics.map(({ message }) => message)).toEqual([
+      '"glass-last" stands before "coating": glass is cleaned last: all else smears it',
+    ]);
+  });
+
+  test('is never refused as the program writes it', () => {
+    const plans = recordedOutputs().filter(({ text }) => text.includes('"leastcut/plan/1"'));
+    const read = plans.map(({ text }) => readPlanFile('plan.json', text));
+    expect(read.filter(({ value }) => value !== undefined).length).toBeGreaterThan(5);
+    const told = read.flatMap(({ diagnostics }) => diagnostics);
+    expect(told.filter(({ code }) => code === 'stage-order')).toEqual([]);
   });
 
   test('is refused where it is the record of another command, or of a plan that came to nothing', () => {

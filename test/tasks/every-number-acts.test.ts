@@ -74,6 +74,10 @@ const uneven: Scenario = {
 const twoPanels: Scenario = {
   readings: table(rows('bonnet', around(112, 5)), rows('roof', around(60, 4))),
 };
+/** Alike, and thicker than most factories paint. */
+const twoThick: Scenario = {
+  readings: table(rows('bonnet', around(150, 5)), rows('roof', around(148, 4))),
+};
 const thinFilm: Scenario = { readings: table(rows('bonnet', [50, 52, 48, 49, 51])) };
 const small: Scenario = { readings: table(rows('bonnet', [16, 17, 15.5, 16, 15.8])) };
 const large: Scenario = { readings: table(rows('bonnet', [1400, 4000, 1300, 1350, 1380])) };
@@ -89,6 +93,7 @@ const surveys: readonly Scenario[] = [
   outlying,
   repeated,
   twoPanels,
+  twoThick,
   thinFilm,
   small,
   large,

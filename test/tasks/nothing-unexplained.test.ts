@@ -97,7 +97,7 @@ describe('everything that comes out of the tool is explained', () => {
   });
 
   test('each limit, whether it binds a panel or forbids its work', () => {
-    const limits = literalsAfter('film/limits/removal-limits.ts', 'export type LimitCode =');
+    const limits = literalsAfter('film/limits/limit.ts', 'export type LimitCode =');
     expect(limits.length).toBeGreaterThan(5);
     expect(unexplained(limits, 'remark')).toEqual([]);
     expect(unexplained(limits.map((code) => `limit-${code}`))).toEqual([]);
@@ -147,6 +147,30 @@ describe('everything that comes out of the tool is explained', () => {
     );
     expect(words).toContain('spot 1st');
     expect(unexplained(words)).toEqual([]);
+  });
+
+  test('each word that stands in a column with a sentence of its own, and not with that of its column', () => {
+    const limits = literalsAfter('report/survey/film-table.ts', 'const LIMIT_WORDS').filter(
+      (word) => !word.includes('-'),
+    );
+    const states = [...Object.keys(conditionMeanings), ...Object.keys(verdictMeanings)];
+    const columns = ['bound by', 'condition', 'verdict', 'plan', 'risk', 'chance'];
+    const saidOf = (word: string): string => {
+      const [one] = explain([word], sources).value ?? [];
+      return (one?.topics ?? []).map(({ meaning }) => meaning).join(' ');
+    };
+    const said = new Map([...limits, ...states, ...columns].map((word) => [word, saidOf(word)]));
+    const alike = [...said].filter(([word, meaning]) =>
+      [...said].some(([other, of]) => other !== word && of === meaning),
+    );
+    // What a plan says of a panel is its verdict, whichever of the two heads the column.
+    expect(
+      alike.map(([word]) => word).filter((word) => !['plan', 'verdict'].includes(word)),
+    ).toEqual([]);
+    expect(saidOf('chance')).toMatch(/More is better/);
+    expect(saidOf('risk')).toMatch(/under its floor/);
+    expect(saidOf('chance')).not.toContain(saidOf('risk'));
+    expect(saidOf('line')).not.toContain('allows least, and so decides');
   });
 
   test('each heading of a paragraph or a list of survey, plan and read', () => {

@@ -47,7 +47,7 @@ export const compareCommand: Command = {
   formats,
   examples: [
     'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv',
-    'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv --marked --job samples/sound-saloon/job.json --check',
+    'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv --marked --job samples/sound-saloon/job.json --format csv',
     'leastcut compare samples/sound-saloon/readings.csv samples/sound-saloon/after.csv --gloss samples/sound-saloon/gloss.csv --format csv',
   ],
   run: async (operands, options, world) => {

@@ -18,6 +18,7 @@ import { type Answer, type Command, failed, type World } from '../command.ts';
 import { loadSettings } from '../load-settings.ts';
 import type { TypedOptions } from '../options.ts';
 import type { SoughtFile } from '../settings-files.ts';
+import { STANDARD_OUTPUT, terminalOn } from '../standard-output.ts';
 import { asciiDecision, colourDecision, textWidth } from '../terminal.ts';
 import { utf8Text } from '../utf8-text.ts';
 import { version } from '../version.ts';
@@ -130,7 +131,7 @@ function terminalFacts(
   { out, ascii: typed }: TypedOptions,
   { surroundings: { environment, platform: system } }: World,
 ): TerminalFacts {
-  const stream = out === undefined ? process.stdout : {};
+  const stream = out === undefined ? terminalOn(STANDARD_OUTPUT) : {};
   const { colour, why } = colourDecision(color, stream, environment);
   const { width, from } = textWidth(stream, environment);
   const { ascii, why: asciiWhy } = asciiDecision(typed, stream, environment, system);

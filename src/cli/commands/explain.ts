@@ -30,7 +30,7 @@ export const explainCommand: Command = {
     if (words.length === 0) {
       const topics = allTopics(sources);
       return {
-        pages: () => [topicListBlocks(topics)],
+        pages: () => [topicListBlocks(topics, options)],
         records: [explainRecord([{ word: null, topics }], assumptions, context)],
         diagnostics,
       };

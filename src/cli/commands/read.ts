@@ -1,4 +1,5 @@
-import { error, found, type Outcome } from '../../base/diagnostics.ts';
+import { type Diagnostic, error, found, type Outcome } from '../../base/diagnostics.ts';
+import { inPlaceOrder } from '../../base/place-order.ts';
 import { renderJson } from '../../render/json.ts';
 import { decisionsFile } from '../../report/read/decisions-file.ts';
 import { readBlocks } from '../../report/read/read-blocks.ts';
@@ -9,6 +10,7 @@ import { keepDecisions, readVehicles } from '../../tasks/read/read-vehicles.ts';
 import { type Answer, type Command, failed } from '../command.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
 import { formats, readingOptions, type TypedOptions } from '../options.ts';
+import { STANDARD_OUTPUT, terminalOn } from '../standard-output.ts';
 import { version } from '../version.ts';
 
 export const readCommand: Command = {
@@ -17,6 +19,7 @@ export const readCommand: Command = {
   operands: '<readings.csv …> | -',
   options: ['template', 'shop', 'vehicle', ...readingOptions, 'decisions'],
   formats,
+  isAboutReading: true,
   byVehicle: true,
   examples: [
     'leastcut read samples/older-coupe/readings.csv',
@@ -40,11 +43,29 @@ export const readCommand: Command = {
       table: () => readingsTable(all.vehicles),
       pages: () => all.vehicles.map((vehicle) => readBlocks(vehicle, all, settings.showUnit.value)),
       records: all.vehicles.map((vehicle) => readRecord(vehicle, all, { version, diagnostics })),
-      diagnostics,
+      diagnostics: inPlaceOrder(isReadTogether(options) ? besides(diagnostics, all) : diagnostics),
       color: settings.color,
     };
   },
 };
+
+/** Who reads the page at a terminal reads what is said on standard error there as well. */
+const isReadTogether = ({ format = 'text', out }: TypedOptions): boolean =>
+  format === 'text' && out === undefined && terminalOn(STANDARD_OUTPUT).isTTY === true;
+
+/** What the page does not tell already: why a cell is left out stands there. */
+const besides = (
+  diagnostics: readonly Diagnostic[],
+  { excluded }: ReadVehicles,
+): readonly Diagnostic[] =>
+  diagnostics.filter(
+    ({ severity, at, hint }) =>
+      severity === 'error' ||
+      hint !== undefined ||
+      !excluded.some(
+        ({ file, line, column }) => at?.file === file && at.line === line && at.column === column,
+      ),
+  );
 
 /** An empty cell beside named vehicles would say that a name is missing. */
 const someUnnamed = ({ vehicles }: ReadVehicles): boolean =>

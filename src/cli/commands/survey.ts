@@ -1,11 +1,12 @@
 import { surveyBlocks } from '../../report/survey/survey-blocks.ts';
 import { surveyRecord } from '../../report/survey/survey-record.ts';
+import { surveyTable } from '../../report/survey/survey-table.ts';
 import { surveyFiles } from '../../tasks/survey/survey-files.ts';
 import { withHelp } from '../../tasks/survey/survey-help.ts';
 import { type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load-gauge.ts';
 import { surveyRequest } from '../load-inputs.ts';
-import { pageOptions, readingOptions } from '../options.ts';
+import { formats, pageOptions, readingOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const surveyCommand: Command = {
@@ -29,11 +30,13 @@ export const surveyCommand: Command = {
     'finish',
     ...readingOptions,
   ],
+  formats,
   byVehicle: true,
   examples: [
     'leastcut survey samples/sound-saloon/readings.csv',
     'leastcut survey samples/older-coupe/readings.csv --job samples/older-coupe/job.json',
     'leastcut survey samples/sound-saloon/readings.csv --why bonnet --why "right quarter"',
+    'leastcut survey samples/sound-saloon/readings.csv --format csv --fields panel,condition,budget_um',
     'cat samples/sound-saloon/readings.csv | leastcut survey - --panel bonnet --format json',
   ],
   run: async (operands, options, world) => {
@@ -43,10 +46,12 @@ export const surveyCommand: Command = {
     const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
     if (result.value === undefined) return failed(diagnostics);
     const page = pageOptions(inputs.value.settings, options);
-    const reports = result.value.map(withHelp);
+    const surveyed = result.value;
+    const reports = surveyed.map(withHelp);
     return {
       pages: () => reports.map((report) => surveyBlocks(report, page)),
       records: reports.map((report) => surveyRecord(report, { version, diagnostics })),
+      table: () => surveyTable(surveyed),
       diagnostics,
       color: inputs.value.settings.color,
     };

@@ -162,6 +162,13 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'reference.csv':
       'vehicle,panel,point,reading_um\nFH-1,bonnet,1,112\nFH-1,bonnet,2,113\nFH-1,roof,1,118\n',
   }),
+  'grade-reference-again': example('grade reference.csv anna.csv students.csv', {
+    'anna.csv': 'panel,point,reading_um\nbonnet,1,113\nbonnet,2,111\nroof,1,119\nroof,2,120\n',
+    'reference.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,109\nroof,1,118\nroof,2,121\nroof,3,117\n',
+    'students.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,109\nroof,1,118\nroof,2,121\nroof,3,117\n',
+  }),
   'header-missing': example('survey input.csv', { 'input.csv': 'apron,1,120\nroof,1,118\n' }),
   'header-repeated': example('read input.csv -v', {
     'input.csv':

@@ -28,6 +28,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'grade-not-read': 'Mend what the warnings before it say of the file, and grade the class again.',
   'grade-attempts':
     'Nothing, if both are of one trainee. Else give the files names of their own, or a column operator.',
+  'grade-reference-again':
+    'Keep the reference out of the folder of the trainees’ files. A trainee who handed it in has handed in a copy.',
   'grade-other-vehicle':
     'Give each trainee’s readings of the car that the reference is of; --vehicle names it.',
   'grade-nameless': 'Write who took each reading in the column operator, or leave the column out.',

@@ -190,6 +190,13 @@ export const filmDefaults = {
       [0, 5],
     ),
     cutBack: um(12, 'assumption', '', 'a mean this far under the baseline was cut before'),
+    baselinePanels: pure(
+      3,
+      'assumption',
+      '',
+      'panels that may tell their own baseline; of fewer, what factories paint tells a repaint too',
+      [1, 50],
+    ),
     mirror: um(25, 'assumption', '', 'mirrored panels further apart get a note'),
     mirrorShare: pure(
       0.25,

@@ -246,6 +246,16 @@ export const glossary: readonly GlossaryEntry[] = [
     'One working of a section with one load of product, several passes over it.',
   ),
   word(
+    'allowed',
+    ['allowed, not asked for', 'go on'],
+    'One more set of the step named would keep every limit of the panel. Whether the panel needs it, no reading says.',
+  ),
+  word(
+    'cannot tell',
+    ['unresolved'],
+    'The readings do not say whether one more set is too much: read more marked points.',
+  ),
+  word(
     'pass',
     ['passes', 'crosshatch', 'section passes'],
     'Once over the section with overlapping strokes.',
@@ -330,19 +340,29 @@ export const glossary: readonly GlossaryEntry[] = [
     'How mirror-like a surface is, in gloss units at 20°, 60° or 85° (ISO 2813, ASTM D523). It tells of the look and nothing of the film.',
   ),
   word(
+    'before',
+    ['after'],
+    'What was so before something was done, beside what is so now: a reading before the work, a rate before the test spots.',
+  ),
+  word(
     'told from nothing',
-    ['told from', 'resolvable'],
+    ['told from', 'shows from', 'resolvable'],
     'The least removal that marks read so often tell from none at all; half of the time they miss it.',
   ),
   word(
     'ladder',
-    ['rung', 'rungs', 'step up', 'ladder, mildest first', 'before'],
+    ['rung', 'rungs', 'step up', 'ladder, mildest first'],
     'Combinations in order of how much they remove.',
   ),
   word(
     'test spot',
-    ['test spots', 'spot', 'test section', 'test panel', 'spot 1st', 'provisional'],
-    'A small trial that shows how this paint answers a combination: a patch is polished, its film read before and after. One does for all factory paint of a car, a refinished panel needs its own. Until one is seen, a plan is provisional.',
+    ['test spots', 'spot', 'test section', 'test panel'],
+    'A small trial that shows how this paint answers a combination: a patch of a hand’s width is polished, its film read before and after, and leastcut spot says what that shows. One does for all factory paint of a car. A refinished panel needs its own, which takes no more than may go from the original panel that allows least; it is passed if no colour comes onto a white pad. Until one is seen, a plan is provisional.',
+  ),
+  word(
+    'provisional',
+    ['no test spot yet'],
+    'A plan without a test spot on this paint: its removal rests on published physics and wide ranges. The first trial may change it.',
   ),
   word(
     'clear read',
@@ -440,8 +460,8 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'budget',
-    ['may go', 'removal budget', 'allowance'],
-    'The largest median removal that keeps every limit on a panel at the chosen risk.',
+    ['may go', 'budget_um', 'removal budget', 'allowance'],
+    'The largest median removal that keeps every limit on a panel at the chosen risk: what to aim at. It allows for a removal that turns out larger and for clear that is thinner than reckoned. Of a panel near its line it holds on both sides of it.',
   ),
   word(
     'floor',
@@ -465,12 +485,47 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'bound by',
-    ['binding limit', 'bound_by', 'n = 1', 'fresh', 'no data', 'others', 'line'],
-    'The limit that allows least, and so decides the budget.',
+    ['binding limit', 'bound_by'],
+    'The limit that allows least, and so decides what may go. The words in this column are the limits: clear or topcoat, life, total, n = 1, matte, covered, fresh, spot 1st, others, line, no data. Each has a meaning of its own.',
+  ),
+  word(
+    'line',
+    ['unsettled', 'till settled', 'till it is settled', 'not settled', 'near-its-line'],
+    'Where a panel is bound by this, it reads so near the border between two conditions (original or cut before, say) that either may be true. No more may go than is safe in the worse case, until something settles it. No body line is meant.',
+  ),
+  word(
+    'n = 1',
+    ['one point', 'single point'],
+    'A panel of which one point alone was read: that says nothing of how the film varies, so no machine work is planned on it.',
+  ),
+  word(
+    'fresh',
+    ['fresh paint', 'new paint'],
+    'Paint so young that it still hardens, by the date in the job file: nothing may go yet.',
+  ),
+  word(
+    'others',
+    ['original panels', 'sound panels'],
+    'A repainted panel with a test spot of its own: no more may go than on the original panel of the same car that allows least.',
+  ),
+  word(
+    'spot 1st',
+    ['a test spot comes first', 'spot first'],
+    'A repainted or filled panel: its total says nothing of its clear, so nothing may go until a test spot was made on that panel.',
+  ),
+  word(
+    'no data',
+    ['nothing known'],
+    'No valid reading of the panel: nothing is known of its film, so nothing may go.',
+  ),
+  word(
+    'chance',
+    ['chance to reach the aim', 'aim_prob'],
+    'In a ladder of test spots: how likely one step of that combination clears what the job aims at. More is better. The danger to the paint is another thing: see risk.',
   ),
   word(
     'risk',
-    ['chance', 'risk_prob'],
+    ['risk_prob'],
     'The chance, over cars like those assumed, that a plan leaves the clear under its floor on more than a twentieth of the panel.',
   ),
   word(
@@ -490,13 +545,13 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'price',
-    ['+1 % price', 'parts', 'what it is for'],
-    'What a choice costs, tax included; +1 % price: what each further per cent of correction costs from the row before.',
+    ['+1 % price', '+1 % costs', 'parts', 'what it is for'],
+    'What a choice costs, tax included; +1 % costs: what each further per cent of correction costs from the row before.',
   ),
   word(
     'spent',
-    ['film spent', 'paint taken', '+1 % film', 'spent_um'],
-    'Mean film that a choice takes, over the panels that polishing can help; +1 % film: what each further per cent takes.',
+    ['film spent', 'paint taken', '+1 % film', '+1 % takes', 'spent_um'],
+    'Mean film that a choice takes, over the panels that polishing can help; +1 % takes: what each further per cent takes.',
   ),
   word(
     'left',
@@ -509,11 +564,47 @@ export const glossary: readonly GlossaryEntry[] = [
     'The share of the general marks that a choice is expected to clear, over the panels that polishing can help.',
   ),
   word(
+    'panels worked',
+    ['panels read'],
+    'In a list of jobs: how many panels of the vehicle were read, and how many of those a plan works.',
+  ),
+  word(
+    'clears at least',
+    ['least_expected_pct'],
+    'In a list of jobs: what the plan clears on the panel where it clears least.',
+  ),
+  word(
+    'highest risk',
+    ['largest_risk_prob'],
+    'In a list of jobs: the risk of the panel whose risk is highest.',
+  ),
+  word(
+    'not promised',
+    ['exclusions'],
+    'What a quote does not promise, and why; in a list of jobs, how many such things there are.',
+  ),
+  word(
+    'least that may go',
+    ['least_budget_um'],
+    'In a list of jobs: what may go on the panel that allows least.',
+  ),
+  word(
+    'least film',
+    ['least_um'],
+    'In a list of jobs: the thinnest credible film of the panel where it is thinnest.',
+  ),
+  word(
     'overrun',
     ['overrun_prob'],
     'The chance that a job takes more hours than its price is made for.',
   ),
   word('already', ['already_prob'], 'The part of the risk that stands before any polishing.'),
+  word(
+    'nine of ten',
+    ['counted in the risk'],
+    'What a removal turns out to be in nine cases of ten: less than its lower end in one of twenty, more than its upper end in one of twenty. What may go, and the risk, allow for it.',
+  ),
+  word('how to read it', ['legend'], 'What the columns and the signs of the table above it mean.'),
   word(
     'policy',
     ['standard', 'strict', 'standard policy', 'strict policy'],
@@ -586,7 +677,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'expanded uncertainty',
-    ['± u', 'u95', 'k = 2'],
+    ['U', '± u', 'u95', 'k = 2'],
     'The half-width that holds the true value with 95 % confidence (GUM).',
   ),
   word(
@@ -650,7 +741,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'range',
-    ['nine cases of ten', '90 % range', 'interval'],
+    ['90 % range', 'interval'],
     'From the value that one case of twenty stays under to the one that one of twenty exceeds.',
   ),
   word('coverage', ['covers'], 'How often a stated interval holds the true value.'),
@@ -661,19 +752,29 @@ export const glossary: readonly GlossaryEntry[] = [
     'How much evidence stands behind an estimated spread, as if counted in readings.',
   ),
   word(
+    's0',
+    ['d0', 'd0 s0', 's0 d0'],
+    'How much film usually varies from point to point over a panel of this car, as a standard deviation (s0), and how much weight that has beside a panel’s own points, counted in points (d0).',
+  ),
+  word(
+    'second words',
+    ['second word', 'and cut-back', 'and refinished'],
+    'What a panel may be besides the condition in the table: thin, and cut before as well. The line under the table says how sure each is.',
+  ),
+  word(
     'moderated spread',
     ['pooled spread'],
     'A panel’s own standard deviation drawn towards what the car’s other panels show.',
   ),
   word(
     'thinnest credible film',
-    ['least', 'thinnest', 'thinnest credible', '‹'],
+    ['least', 'thinnest_um', 'thinnest', 'thinnest credible', '‹'],
     'A thickness that nearly the whole panel exceeds, stated with a confidence.',
   ),
   word(
     'baseline',
     ['usual film of this car', 'usual film', 'this car’s usual film'],
-    'The median of what a car’s metal panels read, repaints over 200 µm left out: every panel is held against it. A panel with zinc under its paint is held against film with zinc, one without against film without.',
+    'The median of what a car’s metal panels read, repaints over 200 µm left out: every panel is held against it. How sure it is follows from how far those medians lie apart. From it come the lines of cut-back film, 12 µm under it, and of repaint, 40 µm or 35 % over it but 200 µm at most; a point over 500 µm is filler for any car, and sides that face each other get a note from 25 µm. --why PANEL names the panels that make it, and each line with its grounds. A panel with zinc under its paint is held against film with zinc, one without against film without.',
   ),
   word(
     'low points',
@@ -790,6 +891,16 @@ export const glossary: readonly GlossaryEntry[] = [
     'days',
     ['days in the bay', 'day plan', 'days with us'],
     'The job laid into days: by the hours of a day, what must cure or cool, and the vibration that a person may have in a day.',
+  ),
+  word(
+    'rcd',
+    ['residual current device', 'safety switch'],
+    'A switch that cuts the current off within a moment when some of it goes astray, as through a wet cable or a person.',
+  ),
+  word(
+    'sequence',
+    ['order of steps', 'sequence of steps'],
+    'Steps one after the other, as a plan may combine them: a cut and then a finish, say. --why says how many were looked at, and why none of the milder ones was taken.',
   ),
   word(
     'a(8)',

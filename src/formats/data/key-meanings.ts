@@ -160,6 +160,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
   shop('cash_rounding_minor', '5', 'The least coin: what is to be paid in cash is rounded to it.'),
   shop('deposit_pct', '25', 'What is to be paid beforehand, in per cent.'),
   shop('validity_days', '30', 'How many days a quote holds.'),
+  shop(
+    'contact',
+    '["4 Kiln Lane, Fernhollow", "telephone 0555 0142"]',
+    'Your address and how to be reached, under your name on a quote.',
+  ),
   shop('terms', '["The rest is due when you collect it."]', 'Your terms, as they are printed.'),
   shop(
     'example',

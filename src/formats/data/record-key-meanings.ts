@@ -101,15 +101,23 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   beside: 'The comparisons that the words beside the condition hang on.',
   if_otherwise:
     'Of a panel near its line: what it would be on the other side, and what might go then; null of any other.',
+  if_word_holds_um:
+    'Of a panel near its line: what might go if its condition was settled; budget_um is what to work to until then.',
   work_to_um:
-    'Where less may go on the other side: what may go at the risk taken, with the chance of that side counted in.',
+    'Where less may go on the other side: what may go at the risk taken, with the chance of that side counted in; it is budget_um.',
   risk_over_both:
-    'Risk of taking all that may go if the condition holds, with the chance of the other side counted in.',
+    'Risk of taking all that might go if the condition holds, with the chance of the other side counted in.',
+  risk_left:
+    'Risk of taking what is worked to, with the chance of the other side counted in; that of taking nothing is part of it.',
+  baseline_expanded_um:
+    'What the baseline is uncertain by, to 95 %, in µm; null where one panel makes it.',
+  baseline_panels: 'The panels whose medians the baseline is the middle of.',
   substrate: 'What the panel is made of, as the template or the job says.',
   also: 'What else applies, or other words by which it goes.',
   clear: 'What is believed of the topcoat.',
   low_um: 'The lower end of its 95 % interval, in µm.',
-  budget_um: 'The largest median removal that keeps every limit, in µm.',
+  budget_um:
+    'The largest median removal that keeps every limit, in µm; of a panel near its line on both sides of it; under if_otherwise what might go there.',
   bound_by: 'The code of the limit that allows least.',
   limits: 'Every limit, with what it allows.',
   low_points: 'Points that read low for their panel.',
@@ -149,6 +157,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'What else was looked at, and why it was not taken: of a kind and a reason three at most, the nearest in removal.',
   car: 'The car as a whole.',
   expected_panels_below_floor: 'How many panels to expect with clear under its floor.',
+  at_place: 'Of a spot: what goes there in all, the panel’s own steps counted in, and what may.',
+  panels_below_floor_already: 'How many of them to expect before any polishing.',
   time: 'Of a job, its hours; of a reading, when it was taken as the file writes it, or null.',
   p50_h: 'Hours that half of such jobs take at most.',
   p80_h: 'Hours that eight of ten such jobs take at most.',
@@ -421,7 +431,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   tax: 'How the quote is taxed; null without prices.',
   rate_pct: 'The rate of tax, in per cent.',
   options: 'The aims side by side, from the mildest to the strongest.',
-  aim: 'The aim: enhance, correct, full, or a per cent.',
+  aim: 'The aim: enhance, correct, full, or a per cent; of a quote as a whole, the one its job has.',
   spent_um:
     'Mean film taken over the panels that polishing can help, in µm; of an extra per cent, the film it takes.',
   left_um: 'The least topcoat that is expected to be left on the thinnest part of a panel, in µm.',
@@ -430,6 +440,16 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   lines: 'What is charged, line by line; they add up to the subtotal.',
   price_minor:
     'The price of an hour or a pack, or of an extra per cent of correction, in the least unit of the currency.',
+  used_up:
+    'What is gone of it after the job, shares of a piece too; of pads what is worn of them, of towels nothing.',
+  stage_costs:
+    'What the materials of each stage cost the shop, before markup; stages that use nothing of the price list are left out.',
+  materials_minor:
+    'What is used up of them at the price of a pack, in the least unit of the currency.',
+  lasts: 'Whether what lies ready serves the next job as well, as pads and towels do.',
+  price_list:
+    'Whose prices they are: what the shop is called, and its file; null where there are none.',
+  shop: 'What the shop is called; null where its file does not say.',
   per: 'What that price is for, in the unit: 60 of an hour, or what a pack holds.',
   markup_pct: 'What is put on top of it, in per cent.',
   tax_pct: 'The rate of tax of the line, in per cent.',
@@ -459,6 +479,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   assessor: 'Who took the reference, where its file says so.',
   rubric: 'The rubric by its name, or the file it stands in; null where the usual weights hold.',
   sigma_pt_from: 'stated: by the rubric or as built in. class: from how the class scatters.',
+  verdict_because: 'What makes the verdict: each ground in a word; none of a satisfactory survey.',
   mark_pct: 'The mark, in per cent of what could be reached.',
   criteria: 'What the mark is made of.',
   criterion: 'What is judged, as the rubric names it.',
@@ -478,7 +499,9 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   points_read: 'Points that were read, of a panel no more than the reference has.',
   bias: 'How far the trainee is from the reference over the whole car; null under three panels.',
   high_um: 'Upper end of the interval, in µm.',
-  agreement: 'Limits of agreement of the panels with the reference; null under three panels.',
+  agreement:
+    'Limits of agreement of the panels with the reference, without those that a slip explains; null under three panels, or where more are left out than stay.',
+  slipped_panels: 'Panels that a slip explains: the limits of agreement leave them out.',
   low_limit: 'What the lower limit is known to, 95 %.',
   high_limit: 'What the upper limit is known to, 95 %.',
   low_spots: 'Low spots of the reference that were found.',
@@ -491,7 +514,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   missed: 'What of the reference was missed.',
   what: 'panel: not read at all. low-spot or repair: read and not found.',
   conditions: 'How often the panels read as what the reference reads them as.',
-  alike_pct: 'Panels that do, in per cent.',
+  alike_pct: 'Panels that do, in per cent; of a class those of all surveys together.',
   kappa:
     'Cohen’s kappa of that: 1 is full agreement, 0 what chance would give; null where all panels are of one kind.',
   n_trainees: 'How many trainees.',
@@ -516,6 +539,9 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   total_um: 'All of it together, as a standard deviation in µm.',
   study_variation_pct: 'Repeatability and reproducibility as a share of all, in per cent.',
   ndc: 'Classes of parts that can be told apart, by analysis of variance; compares with no other method.',
+  left_out: 'Trainees whom the figures of panels and of gauge R&R leave out.',
+  left_out_as:
+    'slip: the readings hold a slip. half-unread: less than half of the panels were read.',
   copied:
     'Pairs of surveys that hold the same values, or nearly the same, more often than chance allows.',
   apart_um:

@@ -61,6 +61,29 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Read more points, marked before the work.',
   ),
   reason('one-more-set', 'What one more set takes, and what may go.'),
+  reason(
+    'less-as-held',
+    'Less may go than a survey of the later readings says: plan and other panels speak for more gone than was measured.',
+  ),
+  reason(
+    'less-as-stated',
+    'Less may go than a survey of the later readings says: the clear the job states is taken to be from before the work.',
+    'State the clear as it is now, and survey the car anew.',
+  ),
+  reason(
+    'less-as-vague',
+    'Less may go than a survey of the later readings says: how the step to go on with cuts is known less well than usual.',
+  ),
+  reason(
+    'less-as-before',
+    'Less may go than a survey of the later readings says: what was read before the work counts as well.',
+    'Read the points again that were read before the work.',
+  ),
+  reason(
+    'more-than-before',
+    'More may go than before the work. Work adds no film: the readings differ, not the paint.',
+    'Read the panel again before more comes off.',
+  ),
   reason('not-compared', 'The panel was read both times, and there is nothing to compare by.'),
   reason('only-before', 'The panel was read before and not after.'),
   reason('only-after', 'The panel was read after and not before.'),
@@ -384,7 +407,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   limit(
     'near-line',
-    'The panel is near the line that its word hangs on: a plan takes no more than keeps the risk on both sides of it.',
+    'The panel is near the line that its word hangs on: no more goes than keeps the risk on both sides of it, in the survey and in the plan.',
     'Settle what it is first; survey --why PANEL says by what.',
   ),
   limit('no-data', 'Nothing is known of the film.', 'Read the panel.'),

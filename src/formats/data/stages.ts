@@ -12,6 +12,8 @@ type UseFacts = Omit<StageUse, 'quantity'> & {
 };
 
 export type StageFacts = Pick<JobStage, 'id' | 'text' | 'part' | 'skill' | 'scalesWith'> & {
+  /** Where the text is longer than a name. */
+  readonly name?: string;
   readonly needs?: StageNeeds;
   readonly soils?: boolean;
   readonly alone?: boolean;
@@ -49,58 +51,66 @@ const clay: StageNeeds = { decontamination: ['full', 'clay'] };
 const alone = { alone: true };
 
 export const stageFacts: readonly StageFacts[] = [
-  looking('record', 'take in, record the condition', 'job', alone),
+  looking('record', 'take in, record the condition', 'job', { ...alone, name: 'take in' }),
   washing('wheels', 'wheels: barrel, face, then tyre', 'wheels', {
+    name: 'wheels',
     needs: { wheels: ['on'] },
     soils: true,
     uses: [ml('wheel-cleaner', 'wheelCleaner', 'wheels')],
   }),
   washing('wheels-off', 'wheels off, cleaned, back on to torque', 'wheels', {
+    name: 'wheels off and back on',
     needs: { wheels: ['off'] },
     soils: true,
     uses: [ml('wheel-cleaner', 'wheelCleaner', 'wheels')],
   }),
   washing('shuts', 'door shuts', 'size', { needs: { shuts: [true] }, soils: true }),
   washing('pre-wash', 'pre-wash the dirtiest lower parts, foam over all, rinse', 'vehicle-area', {
+    name: 'pre-wash',
     soils: true,
     uses: [ml('pre-wash', 'preWash', 'vehicle-area', 'pre-wash foam')],
   }),
   washing('wash', 'two-bucket wash from the top down, rinse', 'vehicle-area', {
+    name: 'wash',
     soils: true,
     uses: [ml('shampoo', 'shampoo', 'vehicle-area')],
   }),
   washing('iron', 'iron remover, rinse', 'vehicle-area', {
+    name: 'iron remover',
     needs: iron,
     uses: [ml('iron-remover', 'ironRemover', 'vehicle-area')],
   }),
   washing('tar', 'tar remover low and rear', 'vehicle-area', {
+    name: 'tar remover',
     needs: iron,
     soils: true,
     uses: [ml('tar-remover', 'tarRemover', 'vehicle-area')],
   }),
   washing('wash-again', 'wash again: solvent off before clay', 'vehicle-area', {
+    name: 'wash again',
     needs: iron,
     uses: [ml('shampoo', 'shampoo', 'vehicle-area')],
   }),
   washing('clay', 'clay, rinse', 'vehicle-area', {
+    name: 'clay',
     needs: clay,
     soils: true,
     uses: [{ id: 'clay', material: 'clay blocks', unit: 'pieces', of: 'clay', per: 'job' }],
   }),
-  washing('dry', 'dry, blow out the gaps', 'vehicle-area'),
+  washing('dry', 'dry, blow out the gaps', 'vehicle-area', { name: 'dry' }),
   surveying('inspect', 'inspect by light', 'vehicle-area'),
-  surveying('read', 'verify the gauge, read', 'vehicle-area', alone),
+  surveying('read', 'verify the gauge, read', 'vehicle-area', { ...alone, name: 'readings' }),
   polishing('mask', 'mask the trim', 'worked-trim', {
     uses: [
       { id: 'masking-tape', material: 'masking tape', unit: 'm', of: null, per: 'worked-trim' },
     ],
   }),
-  polishing('test-spot', 'test spot: wipe, inspect', 'job', alone),
-  polishing('cut', 'cut: roof, horizontals, upper sides, low', 'polishing'),
-  polishing('check', 'wipe, inspect, re-read marked points cool', 'polishing'),
+  polishing('test-spot', 'test spot: wipe, inspect', 'job', { ...alone, name: 'test spot' }),
+  polishing('cut', 'cut: roof, horizontals, upper sides, low', 'polishing', { name: 'cut' }),
+  polishing('check', 'wipe, inspect, re-read marked points cool', 'polishing', { name: 'check' }),
   polishing('refine', 'refine', 'polishing'),
   polishing('finish', 'finish', 'polishing'),
-  polishing('unmask-dust', 'unmask, dust out', 'worked-trim'),
+  polishing('unmask-dust', 'unmask, dust out', 'worked-trim', { name: 'unmask and dust out' }),
   inside('engine-bay', 'engine bay', 'size', {
     needs: { engineBay: [true] },
     soils: true,
@@ -111,6 +121,7 @@ export const stageFacts: readonly StageFacts[] = [
     uses: [ml('trim-dressing', 'trimDressing', 'job')],
   }),
   inside('interior', 'interior: vacuum, leather, belts, roof lining, plastics', 'size', {
+    name: 'interior',
     needs: { interior: [true] },
     soils: true,
     uses: [ml('interior-cleaner', 'interiorCleaner', 'job')],
@@ -118,13 +129,12 @@ export const stageFacts: readonly StageFacts[] = [
   polishing('panel-wipe', 'panel wipe', 'worked-area', {
     uses: [ml('panel-wipe', 'panelWipe', 'worked-area')],
   }),
-  surveying(
-    'remeasure',
-    'remeasure, verify the gauge: never after protection',
-    'worked-area',
-    alone,
-  ),
+  surveying('remeasure', 'remeasure, verify the gauge: never after protection', 'worked-area', {
+    ...alone,
+    name: 'readings after',
+  }),
   washing('glass-first', 'glass first pass, tyres, wheels', 'size', {
+    name: 'glass and tyres',
     needs: { glass: [true] },
     uses: [
       ml('glass-cleaner', 'glassCleaner', 'job'),
@@ -132,21 +142,25 @@ export const stageFacts: readonly StageFacts[] = [
     ],
   }),
   protecting('wax', 'protection: wax', 'vehicle-area', {
+    name: 'wax',
     needs: { protection: ['wax'] },
     uses: [ml('wax', 'wax', 'vehicle-area')],
   }),
   protecting('sealant', 'protection: sealant', 'vehicle-area', {
+    name: 'sealant',
     needs: { protection: ['sealant'] },
     uses: [ml('sealant', 'sealant', 'vehicle-area')],
   }),
   protecting('coating', 'protection: coating, then left to cure', 'vehicle-area', {
+    name: 'coating',
     needs: { protection: ['coating'] },
     uses: [ml('coating', 'coating', 'vehicle-area')],
   }),
   washing('glass-last', 'glass, last', 'size', {
+    name: 'glass again',
     needs: { glass: [true] },
     uses: [ml('glass-cleaner', 'glassCleaner', 'job')],
   }),
-  looking('final', 'final inspection by eye', 'job', alone),
+  looking('final', 'final inspection by eye', 'job', { ...alone, name: 'final look' }),
   looking('hand-over', 'hand over', 'job', alone),
 ];

@@ -9,6 +9,7 @@ import type { NextCode } from '../../correction/spot/spot-next.ts';
 import type { ComparedBy } from '../../film/compare/compare-surveys.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import type { GaugeVerdict } from '../../film/gauge/gauge-check.ts';
+import type { VerdictGround } from '../../training/overall-verdict.ts';
 import type { ScoreVerdict } from '../../training/scores.ts';
 import type { Basis } from '../default.ts';
 
@@ -54,7 +55,7 @@ export const nextMeanings: Readonly<Record<NextCode, string>> = {
 
 /** Whether to work a panel further, once film was taken from it. */
 export const goOnMeanings: Readonly<Record<GoOnVerdict, string>> = {
-  'go-on': 'One more set of the step named keeps every limit.',
+  'go-on': 'One more set of the step named would keep every limit. It is allowed, not asked for.',
   stop: 'One more set of the step named breaks a limit.',
   unresolved: 'The readings cannot say: what came off may be little enough, or too much.',
 };
@@ -82,7 +83,8 @@ export const rateMeanings: Readonly<Record<'too-low' | 'too-high', string>> = {
 /** What a score of a trainee’s panel, or a whole survey, comes to. */
 export const scoreMeanings: Readonly<Record<ScoreVerdict, string>> = {
   satisfactory: 'As near to the reference as may be asked: |z| of 2 or less.',
-  questionable: 'Between satisfactory and not: |z| over 2 and under 3, or a survey with a blunder.',
+  questionable:
+    'Between satisfactory and not: |z| over 2 and under 3; of a survey, verdict_because says what of.',
   unsatisfactory:
     'Too far from the reference: |z| of 3 or more; of a survey, on two panels or more.',
 };
@@ -90,6 +92,21 @@ export const scoreMeanings: Readonly<Record<ScoreVerdict, string>> = {
 export const gradeVerdictMeanings: Readonly<Record<ScoreVerdict | 'not-read', string>> = {
   ...scoreMeanings,
   'not-read': 'The file of the trainee could not be read: nothing is graded.',
+};
+
+/** What makes a survey questionable or unsatisfactory. */
+export const verdictGroundMeanings: Readonly<Record<VerdictGround, string>> = {
+  'panels-off': 'Unsatisfactory: two panels or more are unsatisfactory.',
+  'car-off': 'Unsatisfactory: over the whole car the survey reads off by an unsatisfactory score.',
+  'under-pass-mark':
+    'The mark is under the pass mark: unsatisfactory where two panels or more are at fault, else questionable.',
+  'one-panel-off': 'Questionable: one panel is unsatisfactory. No one fails on one panel alone.',
+  'panels-doubtful': 'Questionable: two panels or more are questionable.',
+  'car-doubtful': 'Questionable: over the whole car the survey reads off by a questionable score.',
+  slip: 'Questionable: a blunder in the readings, such as a slip, swapped sides, or values copied or made up.',
+  'repair-missed': 'Questionable: a repaired panel was read and not found.',
+  'panels-unread': 'Questionable: two panels or more were not read.',
+  'half-unread': 'Questionable: half of the panels or more were not read.',
 };
 
 /** What a check on shims says of a gauge. */
@@ -118,7 +135,8 @@ export const exitCodeMeanings: readonly {
   {
     code: 1,
     kind: null,
-    meaning: 'The work is done, and the answer is no: no panel can be worked.',
+    meaning:
+      'The work is done, and the answer is no: plan, where no panel (or none of those named) can be worked; gauge, where it fails; compare and grade with --check, where something stops or someone does not pass.',
   },
   { code: 2, kind: 'usage', meaning: 'The command line was not understood.' },
   {
@@ -134,5 +152,9 @@ export const exitCodeMeanings: readonly {
   { code: 66, kind: 'input-file', meaning: 'A named file is missing or cannot be read.' },
   { code: 70, kind: null, meaning: 'A mistake of the program itself; please report it.' },
   { code: 73, kind: 'output', meaning: 'The output could not be written, or would overwrite.' },
-  { code: 78, kind: 'settings', meaning: 'A job, shop or template file holds a mistake.' },
+  {
+    code: 78,
+    kind: 'settings',
+    meaning: 'A job, shop or template file holds a mistake, or a variable of the environment does.',
+  },
 ];

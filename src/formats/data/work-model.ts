@@ -25,6 +25,7 @@ const jobStage = (
   { stages, wait, materials }: Numbers,
 ): JobStage => ({
   ...facts,
+  name: facts.name ?? facts.text,
   needs: facts.needs ?? {},
   soils: facts.soils ?? false,
   alone: facts.alone ?? false,

@@ -1,6 +1,11 @@
 /** `leastcut/grade/1` as the command writes it: the grades of a class, or of one trainee of it. */
 import * as z from 'zod';
-import { conditionMeanings, gradeVerdictMeanings, scoreMeanings } from '../data/state-meanings.ts';
+import {
+  conditionMeanings,
+  gradeVerdictMeanings,
+  scoreMeanings,
+  verdictGroundMeanings,
+} from '../data/state-meanings.ts';
 import {
   count,
   figure,
@@ -57,7 +62,7 @@ const found = z.strictObject({
   high_pct: percent.nullable(),
 });
 
-const conditions = z.strictObject({ alike_pct: percent, kappa: figure });
+const conditions = z.strictObject({ n_panels: count, alike_pct: percent, kappa: figure });
 
 const reason = z.strictObject({
   code: z.string(),
@@ -74,6 +79,7 @@ const trainee = z.strictObject({
   file: z.string(),
   date: word,
   verdict: keyOf(gradeVerdictMeanings),
+  verdict_because: z.array(keyOf(verdictGroundMeanings)),
   mark_pct: percent.nullable(),
   criteria: z.array(criterion),
   scores: z.array(score),
@@ -82,6 +88,7 @@ const trainee = z.strictObject({
   points_read: count.nullable(),
   bias: bias.nullable(),
   agreement: agreement.nullable(),
+  slipped_panels: z.array(z.string()),
   repeatability_um: length.nullable(),
   repeatability_dof: count.nullable(),
   low_spots: found.nullable(),
@@ -146,6 +153,9 @@ export const gradeRecordSchema = recordOf(
       repaired_panels: found,
       conditions: conditions.nullable(),
       gauge_rr: gaugeRr.nullable(),
+      left_out: z.array(
+        z.strictObject({ trainee: z.string(), left_out_as: z.enum(['slip', 'half-unread']) }),
+      ),
       copied: z.array(
         z.strictObject({
           trainees: z.array(z.string()).length(2),

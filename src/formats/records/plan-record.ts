@@ -44,6 +44,7 @@ const local = z.strictObject({
   removal_um: removal,
   cleared_pct: percent,
   risk_prob: chance,
+  at_place: z.strictObject({ removal_um: removed, budget_um: removed }).nullable(),
   reasons: z.array(remark),
 });
 
@@ -89,7 +90,10 @@ export const planSchema = resultOf('plan', {
   aim,
   risk_pct: percent,
   panels: z.array(panel),
-  car: z.strictObject({ expected_panels_below_floor: z.number().min(0) }),
+  car: z.strictObject({
+    expected_panels_below_floor: z.number().min(0),
+    panels_below_floor_already: z.number().min(0),
+  }),
   test_spots: z.array(
     z.strictObject({
       panel: word,

@@ -63,7 +63,7 @@ const input = z.strictObject({
       delimiter: z.string(),
       decimal: z.string(),
       layout: z.enum(['long', 'wide', 'repeats', 'blocks', 'list']),
-      unit: z.enum(['um', 'mil', 'mm', 'inch']),
+      unit: z.enum(['um', 'mil', 'mm', 'inch', 'cm', 'nm']),
       header_line: z.int().min(0),
       columns: z.record(z.string(), z.array(z.string())),
       evidence: z.array(z.string()),

@@ -160,7 +160,14 @@ const panel = zoned({
   condition_margin_um: figure,
   condition_evidence: comparison.nullable(),
   if_otherwise: z
-    .strictObject({ condition, budget_um: figure, work_to_um: figure, risk_over_both: figure })
+    .strictObject({
+      condition,
+      budget_um: figure,
+      if_word_holds_um: z.number().min(0),
+      work_to_um: figure,
+      risk_over_both: figure,
+      risk_left: figure,
+    })
     .nullable(),
   also: z.array(condition),
   evidence: z.array(remark),
@@ -181,6 +188,8 @@ export const surveyRecordSchema = recordOf(
     settings: z.array(setting),
     template: z.string(),
     baseline_um: figure,
+    baseline_expanded_um: figure,
+    baseline_panels: z.array(z.string()),
     notes: z.array(remark),
     panels: z.array(panel),
   }),

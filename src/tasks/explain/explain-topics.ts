@@ -20,6 +20,7 @@ import {
   gradeVerdictMeanings,
   nextMeanings,
   rungMeanings,
+  verdictGroundMeanings,
   verdictMeanings,
 } from '../../formats/data/state-meanings.ts';
 import { correctionModel } from '../../formats/models.ts';
@@ -38,6 +39,7 @@ export const allTopics = ({ options, numbers }: TopicSources): readonly Explanat
   ...pairs('verdict', verdictMeanings),
   ...pairs('verdict', gaugeVerdictMeanings),
   ...pairs('verdict', gradeVerdictMeanings),
+  ...pairs('verdict', verdictGroundMeanings),
   ...pairs('verdict', goOnMeanings),
   ...pairs('verdict', rungMeanings),
   ...pairs('verdict', nextMeanings),

@@ -76,9 +76,10 @@ export function unknownDefect(
   { defects }: Pick<CorrectionModel, 'defects'>,
 ): Diagnostic {
   const ids = defects.map(({ id }) => id);
+  const names = defects.flatMap(({ id, name, aliases }) => [id, name, ...aliases]);
   return error('defect-unknown', `"${text}" is no defect that is known here`, {
     at,
-    hint: suggest(text, ids) ?? `one of ${ids.join(', ')}`,
+    hint: suggest(text, names) ?? `one of ${ids.join(', ')}`,
   });
 }
 

@@ -77,7 +77,11 @@ export function namedPanels(
         : answer.suggestion === undefined
           ? `leastcut template show ${template.id} lists the panels`
           : `did you mean "${answer.suggestion}"?`;
-    return [error('usage-unknown-panel', `${option} "${name}" names no one panel`, { hint })];
+    const message =
+      answer.kind === 'ambiguous'
+        ? `${option} "${name}" may be ${listed(answer.panels.map((panel) => panel.name))}`
+        : `${option} "${name}" is no panel of the ${template.name} template`;
+    return [error('usage-unknown-panel', message, { hint })];
   });
   return diagnostics.length === 0 ? { value: panels, diagnostics } : { diagnostics };
 }

@@ -88,10 +88,24 @@ function unknownPanels(
   const firsts = new Map(readings.toReversed().map((reading) => [reading.panel, reading]));
   return [...firsts].reverse().flatMap(([label, reading]) => {
     const answer = match(label);
-    return answer.kind === 'match'
-      ? []
-      : [panelProblem(severity, label, answer, template, place(reading, request))];
+    if (answer.kind === 'match') return [];
+    const problem = panelProblem(severity, label, answer, template, place(reading, request));
+    return [
+      answer.kind === 'unknown' ? { ...problem, hint: waysOut(label, answer, template) } : problem,
+    ];
   });
+}
+
+/** A panel of the file that the template has not: it may be one of its panels by another name, or none. */
+function waysOut(
+  label: string,
+  { suggestion }: { readonly suggestion?: string },
+  { id }: VehicleTemplate,
+): string {
+  const naming = (name: string): string => `--panel-names "${label}=${name}"`;
+  return suggestion === undefined
+    ? `say which panel it is: ${naming('NAME')} (leastcut template show ${id} lists the names); or take its rows out`
+    : `did you mean "${suggestion}"? Then ${naming(suggestion)}; if it is no panel, take its rows out`;
 }
 
 /** Two labels of one panel ("hood", "Bonnet") may both have a point 1: repeats count on. */
@@ -107,6 +121,9 @@ function samePoints(readings: readonly Reading[]): readonly Reading[] {
   });
 }
 
+/** `coupe` of `coupé`: what is called as its id says is not named twice. */
+const bare = (name: string): string => name.normalize('NFD').replace(/\p{M}/gu, '');
+
 function templateAssumption(
   { id, name }: VehicleTemplate,
   tied: readonly VehicleTemplate[],
@@ -115,7 +132,7 @@ function templateAssumption(
   return [
     {
       code: 'template',
-      text: `template ${id} (${name}), which the panel names fit${also}: --template names yours`,
+      text: `template ${id}${bare(name) === id ? '' : ` (${name})`}, which the panel names fit${also}: --template names yours`,
       origin: 'readings',
     },
   ];

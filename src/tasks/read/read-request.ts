@@ -15,6 +15,8 @@ export type LoadedFile = {
   readonly sha256: string;
   /** Given in place of bytes: whole vehicles of a long file. */
   readonly piece?: GaugePiece;
+  /** Lines of rows that are not read. */
+  readonly leftOut?: ReadonlySet<number>;
 };
 
 export type ReadInput = {

@@ -1,6 +1,6 @@
 /** Gauge files → readings by vehicle, their panels matched to a template. */
 import { error, hasErrors, type Outcome, ofVehicle } from '../../base/diagnostics.ts';
-import { suggest } from '../../base/did-you-mean.ts';
+import { closest } from '../../base/did-you-mean.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
@@ -121,6 +121,12 @@ function renumbered(files: readonly (readonly Reading[])[]): readonly Reading[] 
   });
 }
 
+/** Of many, one that the word comes near stands first. */
+function listedWithNear(word: string, ids: readonly string[]): string {
+  const near = closest(word, ids);
+  return listed(near === undefined ? ids : [near, ...ids.filter((id) => id !== near)]);
+}
+
 function byVehicle(
   readings: readonly Reading[],
   { vehicle, files }: ReadRequest,
@@ -138,8 +144,9 @@ function byVehicle(
         diagnostics: [
           error('usage-unknown-vehicle', `no reading belongs to vehicle "${vehicle}"`, {
             hint:
-              suggest(vehicle, ids) ??
-              (ids.length === 0 ? undefined : `the input holds ${listed(ids)}`),
+              ids.length === 0
+                ? 'the input names no vehicle: leave --vehicle out'
+                : `the input holds ${listedWithNear(vehicle, ids)}`,
           }),
         ],
       }

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
+import { renderText } from '../../../src/render/text.ts';
+import { gaugeBlocks } from '../../../src/report/gauge/gauge-blocks.ts';
 import { gaugeFileText } from '../../../src/report/gauge/gauge-file.ts';
 import { type CheckGaugeRequest, checkGaugeFiles } from '../../../src/tasks/gauge/check-gauge.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
@@ -220,5 +222,30 @@ describe('the gauge file', () => {
   test('of the wildest readings can be read again', () => {
     const wild = checked([`${header}\n${rows(3000, 50, 3500, -50)}${rows(0, 0, 3500, 0)}`]);
     expect(readGauge('g', gaugeFileText(wild)).diagnostics).toEqual([]);
+  });
+});
+
+describe('the page of an adjustment that was asked for', () => {
+  const pageOf = (off: number): string => {
+    const text = `${header}\n${[0, 50, 100, 250]
+      .map((shim) => rows(shim, 0.2, shim + off, shim + off + 0.1, shim + off - 0.1))
+      .join('')}`;
+    const blocks = gaugeBlocks(checked([text], { adjust: true }), 'um');
+    return renderText(blocks, { width: 80, paint: (piece) => piece }).replaceAll(/\n +/g, ' ');
+  };
+
+  test('says first that none is needed where the gauge passes, and to use it as it is', () => {
+    const page = pageOf(0.1);
+    expect(page).toContain('Gauge check: pass, no adjustment needed');
+    expect(page).toContain('Adjustment: none is needed');
+    expect(page).toContain('Use the gauge as it is: write its gauge file without --adjust.');
+    expect(page).not.toContain('ADJUSTED');
+  });
+
+  test('says that it is adjusted where the gauge fails', () => {
+    const page = pageOf(9);
+    expect(page).toMatch(/^Gauge check: FAIL$/m);
+    expect(page).toContain('Adjustment: ADJUSTED, as asked');
+    expect(page).not.toContain('none is needed');
   });
 });

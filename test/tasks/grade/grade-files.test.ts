@@ -142,6 +142,45 @@ describe('who is graded', () => {
   });
 });
 
+describe('the reference among the trainees’ files', () => {
+  const again = ({ diagnostics }: ReturnType<typeof gradeFiles>) =>
+    diagnostics.filter(({ code }) => code === 'grade-reference-again').map(({ at }) => at?.file);
+
+  test('is told and graded as nobody’s, whatever it is called', () => {
+    const outcome = gradeFiles(
+      request({ 'ann.csv': csv(own), 'students/expert.csv': csv(reference) }),
+    );
+    expect(outcome.value?.trainees.map(({ name }) => name)).toEqual(['ann']);
+    expect(again(outcome)).toEqual(['students/expert.csv']);
+    expect(outcome.value?.view.panels[0]?.count).toBe(1);
+  });
+
+  test('is known by its readings and its assessor where it was saved anew', () => {
+    const marit = { reference: loaded('r.csv', csv(reference, ',operator', ',Marit Hale')) };
+    const saved = `${csv(reference.toReversed(), ',operator', ',marit  hale')}`;
+    const outcome = gradeFiles(request({ 'ann.csv': csv(own), 'copy.csv': saved }, marit));
+    expect(outcome.value?.trainees.map(({ name }) => name)).toEqual(['ann']);
+    expect(again(outcome)).toEqual(['copy.csv']);
+    // Another survey of the same assessor is a survey.
+    const second = csv(own, ',operator', ',Marit Hale');
+    expect(again(gradeFiles(request({ 'ann.csv': second }, marit)))).toEqual([]);
+  });
+
+  test('alone is no class', () => {
+    expect(codesOf({ 'expert.csv': csv(reference) })).toEqual([
+      'grade-reference-again',
+      'usage-missing-input',
+    ]);
+  });
+
+  test('names nobody of a nameless class', () => {
+    const { diagnostics } = gradeFiles(
+      request({ 'ann.csv': csv(own), 'marit-hale.csv': csv(reference) }, { anonymous: true }),
+    );
+    expect(JSON.stringify(diagnostics)).not.toContain('marit');
+  });
+});
+
 describe('a file that cannot be read', () => {
   test('costs its own trainee the grade, as a warning, and nobody else', () => {
     const { value, diagnostics } = gradeFiles(request({ 'ann.csv': csv(own), 'ben.csv': broken }));

@@ -69,7 +69,7 @@ describe('reading vehicles', () => {
         code: 'panel-unknown',
         severity: 'error',
         at: { file: 'a.csv', line: 3, column: 1, length: 5, lineText: 'bonet,1,110' },
-        hint: 'did you mean "bonnet"?',
+        hint: 'did you mean "bonnet"? Then --panel-names "bonet=bonnet"; if it is no panel, take its rows out',
       },
     ]);
   });
@@ -87,7 +87,7 @@ describe('reading vehicles', () => {
       request([file('a.csv', `vehicle,${header}`, 'FH-1,roof,1,110')], { vehicle: 'FH-2' }),
     );
     expect(diagnostics).toMatchObject([
-      { code: 'usage-unknown-vehicle', hint: 'did you mean "FH-1"?' },
+      { code: 'usage-unknown-vehicle', hint: 'the input holds FH-1' },
     ]);
   });
 
