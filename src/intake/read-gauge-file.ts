@@ -111,12 +111,14 @@ function readGaugeText(
   tellHiddenRows(parts.tables, findings, canonical);
   tellRepeatedRows(parts.tables, findings);
   doubtBlocksAnew(parts.tables, findings);
+  const settled = settleTables(parts, options, findings);
   if (!canonical) {
-    const outside = linesOutside(parts.tables);
+    const outside = linesOutside(parts.tables).filter(
+      ({ text }) => settled?.declaring.has(text) !== true,
+    );
     tellLinesAgainst(outside, parts.tables, findings);
     doubtLinesLikeRows(outside, split.value.context.isPanel, findings);
   }
-  const settled = settleTables(parts, options, findings);
   if (settled === undefined) return refused(...findings.list());
   const collected = collect(settled, options, findings, split.value);
   if (findings.hasErrors()) return refused(...findings.list());

@@ -253,3 +253,17 @@ test('a name with an accent before a sign is left as it is', () => {
     expect(decoded(encode(text, 'utf-8')).value).toMatchObject({ source: { text }, evidence: [] });
   }
 });
+
+test.each([
+  ['windows-1251', 'Деталь;№ точки;Толщина, мкм\nКапот;1;101\n'],
+  ['windows-1251', '№ п/п;Деталь;Толщина, мкм\n1;Капот;101\n'],
+  ['cp850', 'Prüfer: Höß\nBauteil;Punkt;µm\nTür;1;101\n'],
+  ['windows-1252', 'Prüfer: Höß\nBauteil;Punkt;µm\nTür;1;101\n'],
+] as const)(
+  'a sign or a short name that is ordinary in %s is no second encoding: %j',
+  (page, text) => {
+    const { value } = decoded(encode(text, page));
+    expect(value?.encoding).toBe(page);
+    expect(value?.source.text).toBe(text);
+  },
+);

@@ -120,6 +120,7 @@ describe('panels named by lines', () => {
 
   test('a bare list of numbers is refused until something names its panel', () => {
     expect(briefs('101,5\n102\n', { unit: 'um' })).toEqual(['1:1+5 error panel-missing']);
+    expect(briefs('µm\n101.5\n102\n')).toEqual(['2:1+5 error panel-missing']);
     expect(values('101,5\n102\n', { unit: 'um', panelNames: new Map([['', 'roof']]) })).toEqual([
       ['roof', '1', 1, 101.5],
       ['roof', '2', 1, 102],

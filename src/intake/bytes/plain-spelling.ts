@@ -11,10 +11,10 @@ import { type Alphabet, spelledWords } from './spelled-words.ts';
 export type Spelling = 'known' | 'plain' | 'lone' | 'fault';
 
 /** Signs that stand by themselves or beside a number. */
-const loneSigns = new Set('°±²³µ·–—…€£½¼¾×\u00a0');
+const loneSigns = new Set('°±²³µ·–—…€£½¼¾×№§\u00a0');
 /** Signs a word may end with, or start with. */
 const afterWord = new Set('²³°’”»‘“…™®©\u00a0–—');
-const beforeWord = new Set('°“„«‘’¿¡\u00a0–—');
+const beforeWord = new Set('°“„«‘’¿¡№§\u00a0–—');
 /** Words of one letter; any other letter alone is a dash or a sign in another page. */
 const oneLetterWords = new Set('àèéåøö');
 const joins = /[’\u00a0–—]/u;
@@ -39,9 +39,9 @@ export function alphabetOf(text: string): Alphabet | undefined {
   return parts.map((part) => spelledWords.get(part.toLowerCase())).find((one) => one !== undefined);
 }
 
-/** A capital with no letter or digit beside it. */
+/** A capital, or a letter of Cyrillic as in `п/п` and `л. дверь`, with no letter or digit beside it. */
 const isLone = (part: string, before: string, after: string): boolean =>
-  isCapital(part) &&
+  (isCapital(part) || /^\p{Script=Cyrillic}/u.test(part)) &&
   [...part].length === 1 &&
   !oneLetterWords.has(part.toLowerCase()) &&
   [before, after].every((other) => !isLetters(other) && !isDigits(other));
@@ -72,7 +72,9 @@ function oneAlphabet(word: string): boolean {
   if (!/^[\p{Lu}\p{Ll}]+$/u.test(word) || !/^\p{Script=Latin}+$/u.test(word)) return false;
   if (word.includes('ƒ')) return false;
   const ascii = word.replace(/[^a-z]/giu, '').length;
-  return ascii * 2 >= [...word].length || [...word].length < 3;
+  const { length } = [...word];
+  // `Höß`: a short name may have one plain letter only.
+  return ascii * 2 >= length || length < 3 || (length === 3 && ascii === 1);
 }
 
 /** No capital inside small letters and no small letter among capitals, ß aside. */

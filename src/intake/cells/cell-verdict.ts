@@ -13,7 +13,12 @@ export type Complaint = {
   readonly hint?: string;
 };
 export type ReadingCell =
-  | { readonly kind: 'reading'; readonly thickness: Micrometres }
+  | {
+      readonly kind: 'reading';
+      readonly thickness: Micrometres;
+      /** What is said of a reading that is kept as it stands. */
+      readonly complaint?: Complaint;
+    }
   | {
       readonly kind: 'excluded';
       readonly class: NoReadingClass;

@@ -108,7 +108,8 @@ function countVotes({ sure, weak, bare }: SortedNumbers): Votes {
  * the other readings are paint, and only a few numbers are in question.
  */
 function groupingByRange(numbers: SortedNumbers, thinnest: number): DecimalMark | undefined {
-  const { open } = numbers;
+  // -1.234 is a zero set wrong by a little, never by a thousand.
+  const open = numbers.open.filter(({ shape }) => !shape.negative);
   const [first] = open;
   if (first === undefined || first.shape.mark === '') return undefined;
   const { mark } = first.shape;

@@ -55,6 +55,15 @@ export const errorWords = wordKeys(
   'sin señal, errore, non valido, non valida, errore di misura, nessun segnale, fout, foutmelding',
   'ongeldig, meetfout, geen signaal, erro, błąd, ошибка, エラー, 错误, 錯誤, 无效',
   'mätfel, fel, målefejl, fejl, målefeil, feil, mittausvirhe, virhe, chyba, chyba měření, hiba, mérési hiba',
+  'probe error, probe fault, sensor error, sensor fault, measurement error, measuring error, reading error',
+  'Sondenfehler, Fehler Sonde, Sensorfehler, Fehler Sensor, Messungsfehler, Fehler Messung, Lesefehler',
+  'erreur sonde, erreur de sonde, erreur capteur, erreur de capteur, erreur mesure, erreur de lecture',
+  'error sonda, error de sonda, error de la sonda, error sensor, error de sensor, error medida, error de medición',
+  'error de lectura, errore sonda, errore della sonda, errore sensore, errore del sensore, errore misura',
+  'errore misurazione, errore di misurazione, errore di lettura, erro sonda, erro de sonda, erro da sonda',
+  'erro sensor, erro de sensor, erro do sensor, erro de medição, erro de medida, erro de leitura',
+  'sondefout, fout sonde, sensorfout, fout sensor, fout meting, leesfout, błąd sondy, błąd czujnika',
+  'błąd pomiaru, błąd odczytu, ошибка датчика, ошибка зонда, ошибка измерения, chyba sondy, chyba snímače',
   'hata, ölçüm hatası, eroare, greška, napaka, помилка, грешка, 오류, 에러, 測定不可, 測定エラー, 測定失敗, 测量失败',
 );
 export const deletedWords = wordKeys(

@@ -6,6 +6,8 @@
  * user took it back). None of them is a number, least of all zero. A word that is in no list is not
  * taken for one of them.
  */
+
+import { isErrorCode } from './error-codes.ts';
 import {
   deletedWords,
   errorWords,
@@ -27,6 +29,7 @@ const noReading: Meaning = { class: 'missing', says: 'marks no reading' };
 const overRange: Meaning = { class: 'over-range', says: 'means over-range' };
 const underRange: Meaning = { class: 'not-film', says: 'means under-range' };
 const unmeasured: Meaning = { class: 'missing', says: 'names a place that was not measured' };
+const errorCode: Meaning = { class: 'error', says: 'is an error code of the gauge' };
 const gaugeError: Meaning = { class: 'error', says: 'is an error of the gauge' };
 
 const signs: readonly (readonly [RegExp, Meaning])[] = [
@@ -42,10 +45,7 @@ const signs: readonly (readonly [RegExp, Meaning])[] = [
   [/^\+?1\.79769313486\d*e\+?308$/iu, overRange],
   [/^#{2,}$/u, { class: 'error', says: 'is a spreadsheet column too narrow for its number' }],
   [/^\*{2,}$/u, { class: 'error', says: 'is no number that its column could show' }],
-  [
-    /^(?:e|er|err|error|fehler|erreur|errore|fout|fallo|erro)[\s.:#_-]*\d{1,4}$/iu,
-    { class: 'error', says: 'is an error code of the gauge' },
-  ],
+  [/^(?:e|er|err|error|fehler|erreur|errore|fout|fallo|erro)[\s.:#_-]*\d{1,4}$/iu, errorCode],
   [/^(?:\++|>{2,}|\+?inf(?:inity)?|\+?∞)$/iu, overRange],
   [/^(?:<{2,}|-inf(?:inity)?|-∞)$/iu, underRange],
   [/^x{2,}$/iu, { class: 'deleted', says: 'is crossed out' }],
@@ -61,7 +61,10 @@ export function notReading(text: string): NotReading | undefined {
 }
 
 const meaningOf = (text: string): Meaning | undefined =>
-  signs.find(([form]) => form.test(text))?.[1] ?? limit(text) ?? byWord(wordKey(text), text);
+  signs.find(([form]) => form.test(text))?.[1] ??
+  limit(text) ??
+  byWord(wordKey(text), text) ??
+  (isErrorCode(text) ? errorCode : undefined);
 
 /** `>2000` and `< 5 µm`: the end of a range, which is no reading. */
 function limit(text: string): Meaning | undefined {

@@ -1,9 +1,10 @@
 /**
  * Whether a number can be the reading of a film.
  *
- * 0 is what a gauge shows on bare metal or without a signal, and a value below 0 comes from a zero
- * set on another surface: neither is a film, both are left out aloud. Over the largest
- * reading of gauges for vehicle paint (built in, 5000 µm) none of them reads; such a value is a slip of unit or key and stops the file.
+ * 0 is what a gauge shows on bare metal or without a signal: it is left out aloud. A value below 0 comes
+ * from a zero set on another surface: it is what the gauge showed, so it is kept and flagged, and makes
+ * its panel thin, which is the safe side. Over the largest reading of gauges for vehicle paint (built in,
+ * 5000 µm) none of them reads; such a value is a slip of unit or key and stops the file.
  */
 import { shown } from '../../base/rounding.ts';
 import type { Micrometres } from '../../base/units.ts';
@@ -18,30 +19,51 @@ export function judged(
   unit: TableUnit,
   largest: Micrometres,
 ): ReadingCell {
-  if (value > largestIn(unit, largest)()) {
+  if (Math.abs(value) > largestIn(unit, largest)()) {
     return wrong(
       'reading-implausible',
       `${quoted(text)} ${unitSign[unit]} is more than the ${shown(largest, 0)} µm a gauge for vehicle paint can show`,
       tooLargeHint(value, unit),
     );
   }
-  if (value > 0) {
-    return { kind: 'reading', thickness: inMicrometres(value, unit) };
+  if (value > 0) return { kind: 'reading', thickness: inMicrometres(value, unit) };
+  if (value < 0) {
+    return {
+      kind: 'reading',
+      thickness: inMicrometres(value, unit),
+      complaint: {
+        ...doubted,
+        message: `${quoted(text)}: a value below 0 is no film; it is kept as it stands`,
+        hint: 'the zero of the gauge was set on another surface: set it again and measure anew',
+      },
+    };
   }
-  const reason = value === 0 ? 'a 0 is no film reading' : 'a value below 0 is no film reading';
-  const hint =
-    value === 0
-      ? 'a gauge shows 0 on bare metal or without a signal'
-      : 'the zero of the gauge was set on another surface: set it again and measure anew';
+  const reason = 'a 0 is no film reading';
   return {
     kind: 'excluded',
     class: 'not-film',
     reason,
     complaint: {
-      severity: 'warning',
-      code: 'reading-implausible',
+      ...doubted,
       message: `${quoted(text)}: ${reason}`,
-      hint,
+      hint: 'a gauge shows 0 on bare metal or without a signal',
+    },
+  };
+}
+
+const doubted = { severity: 'warning', code: 'reading-implausible' } as const;
+
+/** Where most numbers are below 0 the dash before them may be no sign: none of them is read. */
+export function unprovedSign(text: string): ReadingCell {
+  const reason = 'a value below 0 is no film reading';
+  return {
+    kind: 'excluded',
+    class: 'not-film',
+    reason,
+    complaint: {
+      ...doubted,
+      message: `${quoted(text)}: ${reason}`,
+      hint: 'most numbers of the file have it: if the dash is no minus sign, take it out',
     },
   };
 }

@@ -9,11 +9,12 @@ import type { Micrometres } from '../../base/units.ts';
 import { plainCell } from './cell-text.ts';
 import { excluded, type ReadingCell, sentinel, wrong } from './cell-verdict.ts';
 import type { DecimalDecision } from './decimal.ts';
+import { type DeclaredNumbers, declaredReason } from './declared-numbers.ts';
 import { isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
 import { notReading } from './not-readings.ts';
 import { type NumberShape, numberOf, numberShape } from './numbers.ts';
 import { provesOwnUnit } from './own-unit.ts';
-import { judged } from './plausible-reading.ts';
+import { judged, unprovedSign } from './plausible-reading.ts';
 import { quoted } from './quoted.ts';
 import { sentinelOf } from './sentinels.ts';
 import { settleNumber } from './settled-number.ts';
@@ -38,6 +39,13 @@ export type NumberRules = {
   readonly cellsNameUnits?: boolean;
   /** Whether a few cells name another unit among many of the column’s, and prove it. */
   readonly ownUnits?: boolean;
+  /** Dates and numbers below 0 are few among the readings, so that they speak of their own cells only. */
+  readonly fewDates?: boolean;
+  readonly fewNegative?: boolean;
+  /** Whether -1 is what a program wrote for no value. */
+  readonly minusOneIsNone?: boolean;
+  /** Numbers that the file itself says are no readings. */
+  readonly declared?: DeclaredNumbers;
   /** What signs behind numbers mean, where the file explains them. */
   readonly legend?: MarkerLegend;
 };
@@ -47,19 +55,27 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
   const none = notReading(plain);
   if (none !== undefined) return excluded(none.class, none.reason);
   const shape = numberShape(plain);
-  if (shape === undefined) return notANumber(text, plain);
+  if (shape === undefined) return notANumber(text, plain, rules.fewDates);
   const { unitText, marker } = splitTail(shape.suffix);
   if (marker !== '') {
-    const told = markedNumber(text, marker, rules.legend);
+    const told = markedNumber(text, marker, rules);
     if (told !== undefined) return told;
   }
   const unit = unitText === '' ? rules.unit : unitOfCell(text, unitText, numberOf(shape), rules);
   if (typeof unit !== 'string') return unit;
   const largest = largestIn(unit, rules.largest);
+  const declared = rules.declared?.get(numberOf(shape));
+  if (declared !== undefined) return excluded('error', declaredReason(text, declared));
   const written = sentinelOf(numberOf(shape), largest());
   if (written !== undefined) return sentinel(text, written);
-  // Whatever its marks mean, a number below 0 is no film.
-  if (shape.negative) return judged(text, numberOf(shape), unit, rules.largest);
+  if (rules.minusOneIsNone === true && numberOf(shape) === -1) {
+    return excluded(
+      'missing',
+      `${quoted(text)} again and again is what programs write for no value`,
+    );
+  }
+  if (shape.negative && numberOf(shape) < 0 && rules.fewNegative !== true)
+    return unprovedSign(text);
   if (shape.plusBehind && !rules.decimal.signsBehind && endsRange(shape, unit)) {
     return excluded('over-range', `${quoted(text)} means that much and more`);
   }
@@ -77,13 +93,25 @@ function endsRange({ whole, mark }: NumberShape, unit: TableUnit): boolean {
   return mark === '' && /0$/u.test(whole) && (unit !== 'um' || /00$/u.test(whole)) && um >= 500;
 }
 
-function notANumber(text: string, plain: string): ReadingCell {
+function notANumber(text: string, plain: string, fewDates = false): ReadingCell {
   const calendar = calendarKind(plain);
   if (calendar !== undefined) {
     const number = calendar === 'date' ? '1.5' : '1:30';
     const message = `${quoted(text)} is a ${calendar}: a spreadsheet takes a number such as ${number} for one`;
     const hint = 'import the export anew with this column as text, or type the number of the gauge';
-    return wrong('reading-became-date', message, hint);
+    const told = wrong('reading-became-date', message, hint);
+    return fewDates && told.kind === 'wrong'
+      ? {
+          kind: 'excluded',
+          class: 'error',
+          reason: message,
+          complaint: {
+            ...told.complaint,
+            severity: 'warning',
+            message: `${message}; the cell is left out`,
+          },
+        }
+      : told;
   }
   return wrong(
     'reading-not-a-number',
@@ -96,7 +124,7 @@ function notANumber(text: string, plain: string): ReadingCell {
 function markedNumber(
   text: string,
   marker: string,
-  legend: MarkerLegend | undefined,
+  { legend, fewDates }: NumberRules,
 ): ReadingCell | undefined {
   const explained = legend?.get(marker);
   const meaning = explained ?? markerMeaning(marker);
@@ -111,7 +139,7 @@ function markedNumber(
     const says = meaning === 'deleted' ? 'is marked as deleted' : `is marked as ${meaning}`;
     return excluded(meaning, `${quoted(text)} ${says}`);
   }
-  if (!isSign(marker)) return notANumber(text, text);
+  if (!isSign(marker)) return notANumber(text, text, fewDates);
   const message = `${quoted(text)} carries ${quoted(marker)}, and nothing says whether the reading counts`;
   return wrong(
     'reading-ambiguous',

@@ -9,7 +9,7 @@
 export type Sentinel = { readonly class: 'over-range' | 'missing'; readonly meaning: string };
 
 const ends = new Set([32767, 65534, 65535, 6553.5, 2147483647, 4294967295]);
-const noValue = new Set([9.91e37, -32768, -2147483648]);
+const noValue = new Set([9.91e37, -32768, -2147483648, -999.25]);
 const nines = /^9{3,}(?:\.9+)?$/u;
 
 /** `largest` is the most that a reading of the column can be. */

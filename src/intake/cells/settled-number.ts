@@ -58,7 +58,8 @@ function marked(
 ): SettledNumber {
   const { whole, fraction } = shape;
   const { mark, threes, proven, thousands } = decision;
-  if (maySeparateThousands(shape) && shape.mark === thousands) return { value: joined(shape) };
+  if (maySeparateThousands(shape) && shape.mark === thousands && !shape.negative)
+    return { value: joined(shape) };
   const twoWays = readsTwoWays(shape, largest) && !(threes && shape.mark === mark);
   const weak = isWeak(shape, thinnestOf(largest)) && !proven;
   if (twoWays || weak) {

@@ -57,7 +57,9 @@ const spellings: Readonly<Record<NamedUnit, string>> = {
     mikrons mikrometer mikrometern micromètre micromètres micrómetro micrómetros micrometro micrometri
     micras mikrometr mkm мкм микрон микрона
     микронов микрометр микрометров 微米 マイクロメートル マイクロメーター ミクロン µ-meter micron(s)
-    micro-m µmeter µmetre 10^-6m 10⁻⁶m 10-6m 1e-6m 마이크로미터 마이크론`,
+    micro-m µmeter µmetre 10^-6m 10⁻⁶m 10-6m 1e-6m 마이크로미터 마이크론
+    mikrometre mikrometri mikrometriä mikrony mikronů mikronów mikrometry mikrometrů mikrometrów microni micrometru
+    micrômetro micrômetros μικρά μικρόμετρο μικρόμετρα ميكرون ميكرومتر مايكرون ميكرومتر مايكرومتر מיקרון מיקרונים מיקרומטר`,
   mil: 'mil mils mil(s) thou thous 密耳 ミル мил',
   mm: `mm millimetre millimetres millimeter millimeters millimètre millimètres milímetro milímetros
     millimetro millimetri мм 毫米 ミリ ミリメートル ㎜`,
@@ -155,6 +157,8 @@ export function splitUnit(header: string): LabelledUnit {
   if (bracketed !== null && inBrackets !== undefined) {
     return labelled(bracketed[1] ?? '', inBrackets, bracketed[2] ?? '');
   }
+  const ofAll = bracketed === null ? undefined : unitOfAll(bracketed[2] ?? '');
+  if (ofAll !== undefined) return labelled(bracketed?.[1] ?? '', ofAll.unit, ofAll.text);
   // The micro sign is part of no word: `厚さμm`, `Dickeµm`.
   const glued = /^(.*[^\s([_\-/,:;])([µμ]m|㎛)$/iu.exec(text);
   if (glued !== null) return labelled(glued[1] ?? '', 'um', glued[2] ?? '');
@@ -167,6 +171,27 @@ export function splitUnit(header: string): LabelledUnit {
     /^([^\s_]+)[\s_]+#?(\d+)$/u.exec(text) ?? /^([µμu]m|mil)(\d{1,2})$/iu.exec(text) ?? [];
   const leading = unitInText(first);
   return leading === undefined ? { label: text } : labelled(number, leading, first);
+}
+
+/** Words that say of which numbers a unit is, in brackets behind the last name or the first. */
+const wordsOfAll = new Set(
+  `all each both in en columns values readings points alle allen jeweils je spalten werte messwerte tout tous
+  toutes les valeurs mesures colonnes todo todos todas las los valores medidas tutti tutte le i valori misure
+  wszystkie w alla i все в значения`.split(/\s+/u),
+);
+
+export const saysAll = (text: string): boolean =>
+  text.split(/[\s,]+/u).every((word) => wordsOfAll.has(word.toLowerCase()));
+
+/** `T4 (all µm)`, `P3 (alle Werte in µm)`, `T2 [µm each]`: one unit among such words. */
+function unitOfAll(text: string): { readonly unit: NamedUnit; readonly text: string } | undefined {
+  if (text.length > 60) return undefined;
+  const words = text.trim().split(/[\s,]+/u);
+  const at = words.findIndex((word) => !wordsOfAll.has(word.toLowerCase()));
+  const unit = unitNamed(words[at] ?? '');
+  const others = words.toSpliced(at, 1).join(' ');
+  if (unit === undefined || words.length < 2 || !saysAll(others)) return undefined;
+  return { unit, text: words[at] ?? '' };
 }
 
 /** Words that outside brackets are seldom units. */

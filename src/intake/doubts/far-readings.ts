@@ -37,7 +37,9 @@ export function tellFarReadings(
   }
 }
 
-function farFromMiddle(readings: readonly Reading[]): readonly Reading[] {
+/** Those below 0 are told where they are read, and are no measure of the others. */
+function farFromMiddle(all: readonly Reading[]): readonly Reading[] {
+  const readings = all.filter(({ thickness }) => thickness > 0);
   if (readings.length < fewest || !areFarApart(readings)) return [];
   const middle = median(readings.map(({ thickness }) => thickness));
   return readings.filter(({ thickness }) => thickness >= FAR * middle || thickness * FAR <= middle);

@@ -19,9 +19,11 @@ export function tellThinReadings(
   const thin = readings.filter(
     ({ thickness, layer }) => thickness < (layer === '' ? leastFilm : thinnestLayer),
   );
+  // One below 0 is told where its cell is read.
+  const untold = thin.filter(({ thickness }) => thickness >= 0);
   // Of more of them the unit of the file is doubted instead.
   if (thin.length * 2 > readings.length) return;
-  for (const { thickness, origin } of thin) {
+  for (const { thickness, origin } of untold) {
     findings.add('warning', 'reading-implausible', () => ({
       message: `a reading of ${Number(thickness.toFixed(3))} µm is thinner than any film of paint`,
       at: { ...origin, length: 1 },

@@ -217,15 +217,15 @@ function readCell(
   const told = cell(text, unit);
   const panel = ofColumn === null ? about.panel : collector.spelling.panel(ofColumn);
   if (panel === '') tellNoPanel(table, row, column, told, findings);
-  if (told.kind !== 'reading') {
+  if (told.complaint !== undefined) {
     const { severity, code, message, hint } = told.complaint;
     findings.add(severity, code, () => ({
       message,
       at: placeOf(table, row, column),
       ...(hint === undefined ? {} : { hint }),
     }));
-    if (told.kind === 'wrong') return undefined;
   }
+  if (told.kind === 'wrong') return undefined;
   const counts = told.kind === 'reading' && about.deleted === undefined;
   const { vehicle, layer, place, marked, curved } = about;
   const written = pointOfColumn(reading, settled, collector) ?? about.point;

@@ -2,6 +2,7 @@
 import { groupBy } from '../../base/group-by.ts';
 import { numberShape } from '../cells/numbers.ts';
 import type { Row } from '../rows/tokens.ts';
+import type { Layout } from '../tables/layout.ts';
 import type { Parts } from '../tables/section-state.ts';
 import type { Table } from '../tables/table.ts';
 import { namesStatistic, statisticOf } from './statistic-words.ts';
@@ -123,9 +124,9 @@ export function columnClaims(table: Table): readonly Claim[] {
   const { layout, rows } = table;
   const columns = layout.unknown.filter((k) => namesStatistic(layout.header[k]?.label ?? ''));
   if (columns.length === 0) return [];
-  const readings = layout.readings.map(({ column }) => column);
   const groupsOf = groupsByRow(table);
   return columns.flatMap((column) => {
+    const readings = readingsOf(layout, column);
     const statistic = statisticOf(layout.header[column]?.label ?? '');
     return rows.flatMap((row): readonly Claim[] => {
       const text = textAt(row, column);
@@ -134,6 +135,16 @@ export function columnClaims(table: Table): readonly Claim[] {
       return [{ table, row, column, text, statistic, groups }];
     });
   });
+}
+
+/** The columns that a column of statistics sums up: of several panels with several points, the one before it. */
+function readingsOf({ kind, series, readings }: Layout, column: number): readonly number[] {
+  const before = readings.findLast((reading) => reading.column < column);
+  const own =
+    kind === 'wide' && series === 'point'
+      ? readings.filter(({ panel }) => panel === before?.panel)
+      : readings;
+  return own.map((reading) => reading.column);
 }
 
 /** The rows of a row's panel, and those of its point, where rows hold one reading each. */

@@ -17,6 +17,8 @@ import { isDataRow, type Reader } from './section-state.ts';
 
 /** No film reads less. */
 const leastFilm = 10;
+/** `roof: 111 109`: a panel and its readings in one cell. */
+const readingsBehind = /^([^:=]+)[:=]\s*\d[\d\s.,;/]*(?:\s*(?:µm|um|mils?))?$/u;
 /** Programs write a few lines; more are a table of their own. */
 const mostLines = 20;
 
@@ -39,6 +41,7 @@ export function footersOf(
     const text = (row.cells[column] ?? '').trim();
     const named = /\p{L}/u.test(text) && !panels.has(text) && !isPanel(text);
     if (!named || namesStatistic(text) || row.cells.some(mayBeFilm)) return false;
+    if (isPanel(readingsBehind.exec(text)?.[1]?.trim() ?? '')) return false;
     return !isOfOtherDialect(lineOf(source, row), context);
   };
   return new Set(below.every(isFooterOrStatistic(isFooter)) ? below.filter(isFooter) : []);

@@ -4,6 +4,7 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { numberShape } from '../cells/numbers.ts';
+import { unitNamed } from '../cells/unit.ts';
 import { columnsByNumber, type IntakeOptions } from '../intake-options.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
 import type { Source } from '../rows/source.ts';
@@ -48,10 +49,15 @@ export function headerlessTable(
   if (shots !== undefined) return found(shots);
   const bare = tries.findLast(
     ({ rows }) =>
-      rows.some(isBare) && rows.every((row) => isBare(row) || sayingOf(row) !== undefined),
+      rows.some(isBare) &&
+      rows.every((row) => isBare(row) || sayingOf(row) !== undefined || isUnitAlone(row)),
   );
   return bare === undefined ? refused() : refused(noPanel(source, bare.rows.find(isBare)));
 }
+
+/** `µm` in a line of its own above the numbers. */
+const isUnitAlone = ({ cells }: Row): boolean =>
+  cells.length === 1 && unitNamed((cells[0] ?? '').trim()) !== undefined;
 
 /** A comma may be a decimal mark: another delimiter that proves the same comes first. */
 const surer = ({ delimiter, start }: Split): number =>

@@ -10,6 +10,7 @@ import { meansNoReading } from '../cells/words.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
 import type { Layout, LayoutContext, ReadingColumn } from './layout.ts';
+import { numberedPanels, stemOfLabel } from './numbered-labels.ts';
 import { givenBy, loneText, panelSaid, sayingOf } from './sayings.ts';
 import { widest } from './table.ts';
 
@@ -41,9 +42,12 @@ function panelRows(
   { isPanel }: LayoutContext,
 ): Layout | undefined {
   const own = rows.filter(({ cells }) => cells.length > 1 && cells.some((c) => isFilm(c.trim())));
-  const panelAt = own[0]?.cells.findIndex((cell) => isPanel(cell.trim())) ?? -1;
-  if (panelAt === -1 || !own.every((row) => isPanel(textOf(row, panelAt)))) return undefined;
+  const panelAt = own[0]?.cells.findIndex((cell) => isPanel(stemOfLabel(cell.trim()))) ?? -1;
+  if (panelAt === -1) return undefined;
+  const labels = own.map((row) => textOf(row, panelAt));
   const width = widest(own);
+  const arePoints = width === panelAt + 2 && numberedPanels(labels, isPanel);
+  if (!arePoints && !labels.every((label) => isPanel(label))) return undefined;
   const columns = new Map<GaugeRole, number>([['panel', panelAt]]);
   const numbers: number[] = [];
   for (let column = 0; column < width; column += 1) {

@@ -11,6 +11,7 @@ import { namesStatistic } from '../statistics/statistic-words.ts';
 import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
 import { type HeaderCell, misspelling, type Vocabulary } from './header.ts';
 import { readGaugeHeader } from './layout.ts';
+import { isOrdinal } from './ordinals.ts';
 import { placeOf, type Table } from './table.ts';
 
 /** Doubled columns are refused; unknown ones named, and in a wide table of numbers taken as panels. */
@@ -23,6 +24,8 @@ export function adoptColumns(table: Table, findings: Findings): Table {
   const panels = layout.unknown.filter(
     (k) =>
       layout.kind === 'wide' &&
+      // Beside points under the names of their panels every column of a panel has its name above it.
+      layout.series !== 'point' &&
       !noPanel(layout.header[k]?.label ?? '') &&
       holdsNumbers(table.rows, k) &&
       !isConstant(table.rows, k),
@@ -203,7 +206,11 @@ export function explainHeader<Role extends string>(
   return needed
     .filter((role) => header.every((cell) => cell.role !== role))
     .map((role) => {
-      const slip = misspelling(vocabulary, role, header);
+      const slip = misspelling(
+        vocabulary,
+        role,
+        header.map((cell) => (isOrdinal(cell.label) ? { text: '', label: '' } : cell)),
+      );
       const meant =
         slip === undefined ? '' : `did you mean "${slip.name}" by "${header[slip.column]?.text}"? `;
       return error('column-missing', `there is no column "${role}"`, {

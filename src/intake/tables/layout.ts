@@ -81,13 +81,17 @@ export const readGaugeHeader = (cells: readonly string[]): HeaderCell<GaugeRole>
 const nameless = (cell: HeaderCell<GaugeRole>): HeaderCell<GaugeRole> =>
   cell.label === '' && cell.unit !== undefined
     ? { ...cell, role: 'reading' }
-    : isPlaceInUnit(cell)
+    : isPlaceInUnit(cell) || isLayerInUnit(cell)
       ? withoutRole(cell)
       : cell;
 
 /** `U µm` is a length, and no place across the panel: its uncertainty, perhaps. */
 const isPlaceInUnit = ({ role, unit }: HeaderCell<GaugeRole>): boolean =>
   (role === 'u' || role === 'v') && unit !== undefined;
+
+/** `Schicht (µm)` is how thick the film is; the name of a layer has no unit. */
+const isLayerInUnit = ({ role, unit }: HeaderCell<GaugeRole>): boolean =>
+  role === 'layer' && unit !== undefined;
 
 function withoutRole(cell: HeaderCell<GaugeRole>): HeaderCell<GaugeRole> {
   const { role: _, ...rest } = cell;

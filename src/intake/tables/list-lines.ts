@@ -12,6 +12,7 @@ import { meansNoReading } from '../cells/words.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
+import { numberedPanels, stemOfLabel } from './numbered-labels.ts';
 import { roleOfKey } from './sayings.ts';
 import { sizesOf } from './size-in-units.ts';
 
@@ -53,8 +54,12 @@ export function listRows(
   isPanel: (label: string) => boolean,
 ): readonly Row[] | undefined {
   const lines = rows.map((row) => lineOf(source, row));
+  const eachIsPoint = arePoints(lines, isPanel);
+  const isOwn = eachIsPoint
+    ? (label: string) => isPanel(label) || isPanel(stemOfLabel(label))
+    : isPanel;
   const known = lines.filter(
-    (line) => line !== undefined && isPanel(line.label.trim()) && hasNumber(line.value),
+    (line) => line !== undefined && isOwn(line.label.trim()) && hasNumber(line.value),
   );
   if (known.length === 0) return undefined;
   const first = lines.indexOf(known[0]);
@@ -68,10 +73,31 @@ export function listRows(
   );
   if (mark === undefined) return undefined;
   const beyond = [...lines.slice(0, first), ...lines.slice(last + 1)].flatMap((line) =>
-    line !== undefined && isLike(line, list, mark, isPanel) ? [line] : [],
+    line !== undefined &&
+    (isLike(line, list, mark, isPanel) || (eachIsPoint && isMeanOf(line, isPanel)))
+      ? [line]
+      : [],
   );
   const split = new Map([...list, ...beyond].map((line) => [line.row, cellsOf(line, mark)]));
   return rows.map((row) => split.get(row) ?? row);
+}
+
+/** `Bonnet / 1: 121 µm`: each line is one reading, of the point whose number stands behind its panel. */
+function arePoints(
+  lines: readonly (Line | undefined)[],
+  isPanel: (label: string) => boolean,
+): boolean {
+  const own = lines.flatMap((line) =>
+    line !== undefined && isPanel(stemOfLabel(line.label.trim())) ? [line] : [],
+  );
+  const labels = own.map(({ label }) => label.trim());
+  return own.every(({ value }) => isReading(value)) && numberedPanels(labels, isPanel);
+}
+
+/** `Roof / mean: 88 µm`, below the points of the last panel. */
+function isMeanOf({ label, value }: Line, isPanel: (label: string) => boolean): boolean {
+  const [, panel = '', word = ''] = /^(.*?)\s*[/:,#-]\s*([^/:,#-]+)$/u.exec(label.trim()) ?? [];
+  return isPanel(panel) && namesStatistic(word) && isReading(value);
 }
 
 /**

@@ -11,15 +11,29 @@ import { countUp } from './numbered-columns.ts';
 import { type Table, widest } from './table.ts';
 
 const behind =
-  /^(.*?\p{L}[)\].]?)(?:[\s_\-/#]+(?:p|pt|pos|no|nr|point|punkt)[\s.]*|[\s_\-/#]*)0*(\d{1,3})$/iu;
+  /^(.*?\p{L}[)\].]?)(?:[\s_\-/#,]+(?:p|pt|pos|no|nr|point|punkt|punto|ponto|punt|m|messung|mesure|reading)[\s.]*|[\s_\-/#,]*)[[(]?0*(\d{1,3})[\])]?$/iu;
 /** Nothing without a digit at its end: the form takes long to be compiled. */
 const numberBehind = (label: string): RegExpExecArray | null =>
-  /\d$/u.test(label) ? behind.exec(label) : null;
+  /\d[\])]?$/u.test(label) ? behind.exec(label) : null;
 const before = /^(\d{1,3})(?:\s*[.):-]\s*|\s+)(\D.*)$/u;
 
 /** The name without its number, or as it is. */
 export const stemOfLabel = (label: string): string =>
   (before.exec(label)?.[2] ?? numberBehind(label)?.[1] ?? label).replaceAll('_', ' ').trim();
+
+/** Whether labels are panels with the numbers of their points behind them, those of each from 1. */
+export function numberedPanels(
+  labels: readonly string[],
+  isPanel: (label: string) => boolean,
+): boolean {
+  const own = [...new Set(labels)];
+  return (
+    own.length > 1 &&
+    own.length === labels.length &&
+    own.every((label) => numberBehind(label) !== null && isPanel(stemOfLabel(label))) &&
+    pointsCount(own)
+  );
+}
 
 export type NumberedLabels = { readonly table: Table; readonly evidence: string };
 
@@ -28,7 +42,9 @@ export function partLabels(
   isPanel: (label: string) => boolean,
 ): NumberedLabels | undefined {
   const column = table.layout.columns.get('panel');
-  if (column === undefined || table.layout.kind !== 'long') return undefined;
+  const { kind, readings } = table.layout;
+  const isSingle = kind === 'long' || (kind === 'list' && readings.length === 1);
+  if (column === undefined || !isSingle) return undefined;
   const labels = [...columnTexts(table.rows, column).keys()];
   if (labels.length < 2 || labels.some((label) => !isPanel(stemOfLabel(label)))) return undefined;
   if (labels.every((label) => before.test(label))) return withoutListNumbers(table, column, labels);

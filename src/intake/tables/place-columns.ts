@@ -1,10 +1,11 @@
 /**
  * Columns of readings that are called after the place of the point on its panel, `Top left`, `Centre`, or after
- * letters, `A`, `B`, `C`. Left and right, front and rear alone may part two panels, so one of the names must say
+ * letters, `A`, `B`, `C`, or their order, `first`, `second`, `third`. Left and right, front and rear alone may part two panels, so one of the names must say
  * more: above, below or in the middle, or that it is a side (`Left side`). A point at an edge is none of the face, and such a column none of these.
  */
 import { foldedText } from '../cells/doubting-words.ts';
 import type { HeaderCell } from './header.ts';
+import { areOrdinals } from './ordinals.ts';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/u));
 const onAnyPanel = set(
@@ -18,8 +19,8 @@ const ofTwo = set(
 
 const side = set('side half end seite haelfte halfte cote lado lato zijde kant');
 
-/** `A` and `B` alone may be two gauges, two layers, or before and after. */
-const fewestLetters = 3;
+/** `A` and `B`, or `first` and `second`, alone may be two gauges, two layers, or before and after. */
+const fewestInOrder = 3;
 
 /** The columns if they are all of those that mean nothing else, in their order. */
 export function placeColumns(header: readonly HeaderCell<string>[]): readonly number[] {
@@ -28,7 +29,8 @@ export function placeColumns(header: readonly HeaderCell<string>[]): readonly nu
   );
   const names = unknown.map((k) => foldedText(header[k]?.label ?? ''));
   if (unknown.length < 2 || new Set(names).size < names.length) return [];
-  return (names.length >= fewestLetters && areLetters(names)) || arePlaces(names) ? unknown : [];
+  const areInOrder = names.length >= fewestInOrder && (areLetters(names) || areOrdinals(names));
+  return areInOrder || arePlaces(names) ? unknown : [];
 }
 
 const areLetters = (names: readonly string[]): boolean =>

@@ -193,9 +193,9 @@ const statedByUnitsRow = (table: Table, units: Row | undefined): readonly Statem
   units === undefined
     ? []
     : table.layout.readings.flatMap(({ column }) => {
-        const text = unitTextAt(units, column);
+        const { text, column: named } = unitTextAt(units, column);
         if (meansNoReading(text)) return [];
-        const at = () => placeOf(table, units, column);
+        const at = () => placeOf(table, units, named);
         return [
           { unit: unitNamed(text), text, at, evidence: `the units in line ${units.line} say` },
         ];

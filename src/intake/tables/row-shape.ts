@@ -1,5 +1,6 @@
 /** Rows that have more cells than their header names, or too few to say what they mean. */
 
+import { numberShape } from '../cells/numbers.ts';
 import { mayBeShifted } from '../doubts/shifted-cells.ts';
 import type { Findings } from '../findings.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
@@ -36,7 +37,7 @@ export function tellShape(table: Table, row: Row, misfit: Misfit, findings: Find
     findings.add('error', 'row-too-long', () => ({
       message: `the row has ${cells.length} cells, the header names ${layout.header.length} columns`,
       at: placeOf(table, row, misfit.column),
-      hint: tooLongHint(delimiter),
+      hint: tooLongHint(delimiter, (cells[misfit.column] ?? '').trim()),
     }));
     return;
   }
@@ -48,7 +49,9 @@ export function tellShape(table: Table, row: Row, misfit: Misfit, findings: Find
   }));
 }
 
-const tooLongHint = (delimiter: Delimiter): string =>
-  delimiter === ','
+function tooLongHint(delimiter: Delimiter, extra: string): string {
+  if (delimiter !== ',') return 'quote a cell that holds the delimiter';
+  return numberShape(extra) === undefined
     ? 'a decimal comma or a comma in a note? quote that cell, or separate the columns by ;'
-    : 'quote a cell that holds the delimiter';
+    : 'a decimal comma? quote each such number; a further reading? name its column';
+}

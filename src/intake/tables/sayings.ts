@@ -28,6 +28,9 @@ const opensBracket = (key: string): boolean => key.includes('(') && !key.include
 const leader = /^([^.]{1,60}?)\s*(?:\.{3,}|…+|(?:\. ){3,})\s*(\S.*)$/su;
 const bracketed = /^\[([^\]]{1,60})\]\s+(\S.*)$/su;
 
+/** `Unit | mil`, `Unit, µm`, `'Unit','µm'` where another sign parts the columns. */
+const otherPair = /^'?([^,|']{1,40}?)'?\s*[,|]\s*'?([^,|']{1,24})'?$/su;
+
 export const filledCells = ({ cells }: Row): readonly number[] =>
   [...cells.keys()].filter((k) => (cells[k] ?? '').trim() !== '');
 
@@ -39,7 +42,7 @@ export function sayingOf(row: Row): Saying | undefined {
   if (text.length > longestSaying) return undefined;
   const joined = /^([^:：=;\t]{1,60}?)\s*[:：=;\t]\s*(.*)$/su.exec(text);
   if (joined !== null && /\p{L}/u.test(joined[1] ?? '') && !opensBracket(joined[1] ?? '')) {
-    const [, key = '', start = ''] = joined;
+    const [, key = '', start = ''] = joined.map((part) => part.replace(/^'([^']*)'$/u, '$1'));
     if (filled.length === 1) return { key, value: start, column: first };
     const rest = filled.slice(1).map((k) => (row.cells[k] ?? '').trim());
     return { key, value: [start, ...rest].filter((part) => part !== '').join(', '), column: first };
@@ -48,6 +51,8 @@ export function sayingOf(row: Row): Saying | undefined {
   if (led !== null && /\p{L}/u.test(led[1] ?? '')) {
     return { key: (led[1] ?? '').trim(), value: (led[2] ?? '').trim(), column: first };
   }
+  const [, key = '', value = ''] = filled.length === 1 ? (otherPair.exec(text) ?? []) : [];
+  if (roleOfKey(key) === 'unit') return { key, value: value.trim(), column: first };
   if (filled.length !== 2 || second === undefined || !/\p{L}/u.test(text)) return undefined;
   return { key: text, value: (row.cells[second] ?? '').trim(), column: second };
 }

@@ -3,6 +3,8 @@
  * statistics, the unit of each table, and the decimal mark of the file.
  */
 import { decideDecimal } from '../cells/decimal.ts';
+import { declaredNumbers, declaredReason } from '../cells/declared-numbers.ts';
+import { fewAmong } from '../cells/few-among.ts';
 import { type MarkerLegend, markerLegend } from '../cells/markers.ts';
 import { ownUnitSentence } from '../cells/own-unit.ts';
 import { largestIn } from '../cells/unit.ts';
@@ -14,6 +16,7 @@ import type { SettledTable } from '../readings/readings.ts';
 import { marksByStatistics, withThousandsJoined } from '../statistics/marks-by-statistics.ts';
 import type { Claim } from '../statistics/statistics-check.ts';
 import { sayingClaims, summaryClaims } from '../statistics/statistics-claims.ts';
+import { linesOutside } from './lines-outside.ts';
 import { numberedSentence, placesArePoints, pointsInRows } from './numbered-readings.ts';
 import type { Parts } from './section-state.ts';
 import { shapeTable } from './shape-table.ts';
@@ -27,6 +30,8 @@ export type SettledTables = {
   readonly claims: readonly Claim[];
   readonly decimal: string;
   readonly evidence: readonly string[];
+  /** Lines that say of a number that it is no reading. */
+  readonly declaring: ReadonlySet<string>;
 };
 
 /** Undefined where a unit is missing or contradicted: the findings say which. */
@@ -55,7 +60,15 @@ export function settleTables(
   const marks = decideDecimal(counts, largestIn(first?.unit ?? 'um', largest), options.decimal);
   const decimal = marksByStatistics(marks, claims) ?? marks;
   const ownUnitsSaid = ownUnitSentence(counts, first?.unit ?? 'um');
-  const legend = legendOf(parts);
+  const few = fewAmong(counts);
+  const asides = {
+    legend: legendOf(parts),
+    declared: declaredNumbers(counts, largestIn(first?.unit ?? 'um', largest)(), () =>
+      linesOutside(own).map(({ text }) => text),
+    ),
+    fewNegative: few.fewNegative,
+    minusOneIsNone: few.minusOneIsNone,
+  };
   const tables = shaped.map(({ table }, k): SettledTable => {
     const { unit, byRow, byColumn, cellsNameUnits } = units[k] ?? {
       unit: 'um',
@@ -64,7 +77,9 @@ export function settleTables(
       cellsNameUnits: false,
     };
     const rules = {
-      ...{ unit, decimal, largest, cellsNameUnits, legend },
+      ...{ unit, decimal, largest, cellsNameUnits, ...asides },
+      // In a list without names of columns a date may stand for anything.
+      fewDates: few.fewDates && table.header !== undefined,
       ownUnits: ownUnitsSaid !== undefined && unit === first?.unit,
     };
     return {
@@ -82,12 +97,14 @@ export function settleTables(
     excluded: [...shaped.flatMap(({ excluded }) => excluded), ...excludedSayings],
     claims: withThousandsJoined(claims, decimal),
     decimal: decimal.mark,
+    declaring: new Set(asides.declared.values()),
     evidence: [
       ...shapes,
       ...numbered,
       ...unitEvidence,
       ...(ownUnitsSaid === undefined ? [] : [ownUnitsSaid]),
       decimal.evidence,
+      ...[...asides.declared].map(([number, line]) => declaredReason(String(number), line)),
     ],
   };
 }

@@ -18,12 +18,14 @@ import type { Row } from '../rows/tokens.ts';
 import type { Claim } from '../statistics/statistics-check.ts';
 import { columnClaims, rowClaims } from '../statistics/statistics-claims.ts';
 import { leaveOutStatistics } from '../statistics/statistics-rows.ts';
+import { takeCounter } from './counting-column.ts';
 import { undressNumbers } from './dressed-numbers.ts';
 import { withoutFalseRepeats } from './false-repeats.ts';
 import { fillDown } from './fill-down.ts';
 import { adoptKeepingColumn } from './keeping-column.ts';
 import { adoptColumns } from './layout-questions.ts';
 import { partLabels } from './numbered-labels.ts';
+import { withoutSecondNames } from './second-names.ts';
 import { partSeveral } from './several-in-cell.ts';
 import { joinSides } from './side-column.ts';
 import type { ExcludedCell, Table } from './table.ts';
@@ -56,7 +58,8 @@ export function shapeTable(
     evidence.push(...[made.evidence].flat());
     return made.table;
   };
-  const behind = after(written, (table) => takeUnitsBehindPanels(table, isPanel));
+  const counted = after(written, takeCounter);
+  const behind = after(counted, (table) => takeUnitsBehindPanels(table, isPanel));
   const { table: united, units: unitsRow } = takeUnitsRow(adoptUnitColumn(behind));
   const steps: readonly Step[] = [
     (table) => takeOneUnit(table, findings),
@@ -66,6 +69,7 @@ export function shapeTable(
     adoptUnnamedReadings,
     (table) => joinSides(table, isPanel),
     withoutFalseRepeats,
+    (table) => withoutSecondNames(table, isPanel),
     adoptKeepingColumn,
   ];
   const measured = adoptColumns(steps.reduce(after, united), findings);

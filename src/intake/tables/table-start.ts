@@ -5,6 +5,7 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { numberShape } from '../cells/numbers.ts';
+import { unitNamed } from '../cells/unit.ts';
 import {
   columnsByNumber,
   type IntakeOptions,
@@ -12,22 +13,26 @@ import {
   missingColumns,
 } from '../intake-options.ts';
 import { backslashSentence, withDoubledQuotes } from '../rows/backslash-quotes.ts';
+import { barePairsSentence, withBarePairs } from '../rows/bare-pairs.ts';
 import { uncommentHeader } from '../rows/commented-header.ts';
 import { chooseDialect, type Dialect } from '../rows/dialect.ts';
 import { withPlainHeadings } from '../rows/headings.ts';
 import { otherMarks } from '../rows/other-marks.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
+import { settleCounter } from './counting-column.ts';
 import { joinedHeader } from './header-over-header.ts';
 import { panelNamedBy } from './headerless.ts';
 import { headerlessTable } from './headerless-table.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
 import { explainGaugeHeader } from './layout-questions.ts';
 import { panelByCells } from './panel-column.ts';
+import { pointsUnderPanels } from './points-under-panels.ts';
 import { readingByUnit } from './reading-by-unit.ts';
 import { rowNamesSentence, withoutRowNames } from './row-names.ts';
 import { isDataRow, type Split } from './section-state.ts';
 import { placeOf } from './table.ts';
+import { unitOverNothing } from './unit-over-nothing.ts';
 
 export function findTable(written: Source, options: IntakeOptions): Outcome<Split> {
   const found = tableIn(written, options);
@@ -45,6 +50,9 @@ function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
     const { split } = headedTable(unescaped, options, context);
     if (split.value !== undefined) return withEvidence(split.value, backslashSentence);
   }
+  const paired =
+    headed.value === undefined ? tableBelowPairs(written, options, context) : undefined;
+  if (paired !== undefined) return paired;
   if (hasHeader || !lacksHeader(headed.diagnostics)) return headed;
   const marked = otherwiseMarked(written, options, context);
   if (marked !== undefined) return marked;
@@ -70,6 +78,21 @@ function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
   return headed;
 }
 
+/** The table under quoted pairs of a preamble, which are written in another way than its rows. */
+function tableBelowPairs(
+  written: Source,
+  options: IntakeOptions,
+  context: LayoutContext,
+): Outcome<Split> | undefined {
+  const bared = withBarePairs(written);
+  if (bared === undefined) return undefined;
+  const { split, hasHeader } = headedTable(bared.source, options, context);
+  if (split.value === undefined) return hasHeader ? split : undefined;
+  return split.value.start.line <= bared.last
+    ? undefined
+    : withEvidence(split.value, barePairsSentence);
+}
+
 const withEvidence = (split: Split, sentence: string): Outcome<Split> =>
   found({ ...split, evidence: [...split.evidence, sentence] });
 
@@ -90,7 +113,9 @@ function otherwiseMarked(
   const { value } = split;
   if (value === undefined) return split;
   const evidence =
-    marks.shown === undefined ? [marks.evidence, ...value.evidence] : [marks.evidence];
+    marks.shown === undefined
+      ? [marks.evidence, ...value.evidence]
+      : [marks.evidence, ...value.evidence.slice(1)];
   return { ...split, value: { ...value, shown: marks.shown ?? value.shown, evidence } };
 }
 
@@ -154,10 +179,17 @@ function headedTable(
     return { split, hasHeader: true };
   }
   const plain = withoutRowNames(source, delimiter, header, rows.value);
+  const below = (plain ?? rows.value).filter(({ line }) => line > header.line);
+  const layoutInUnit = unitOverNothing(header, below, context) ?? own;
+  const counted = settleCounter(layoutInUnit, below);
   const split = found({
     ...{ source, delimiter, shown: delimiter, rows: plain ?? rows.value, context },
-    evidence: plain === undefined ? evidence : [...evidence, rowNamesSentence],
-    start: { layout: own, header, line: header.line },
+    evidence: [
+      ...evidence,
+      ...(plain === undefined ? [] : [rowNamesSentence]),
+      ...(counted === undefined ? [] : [counted.evidence]),
+    ],
+    start: { layout: counted?.layout ?? layoutInUnit, header, line: header.line },
   });
   return { split, hasHeader: true };
 }
@@ -172,15 +204,15 @@ function headerOfTwo(
   const at = rows.findIndex(({ start }) => start === found.start);
   for (const upperAt of [at - 1, at]) {
     const [upper, lower, first] = rows.slice(Math.max(0, upperAt), upperAt + 3);
-    const cells =
-      upper === undefined || lower === undefined || upperAt < 0
-        ? undefined
-        : joinedHeader(upper, lower);
-    if (cells === undefined || lower === undefined || first === undefined) continue;
-    const layout = layoutOf(cells, context);
+    if (upper === undefined || lower === undefined || first === undefined || upperAt < 0) continue;
+    const pointed = pointsUnderPanels(upper, lower, rows.slice(upperAt + 2), context);
+    const cells = pointed?.header.map(({ text }) => text) ?? joinedHeader(upper, lower);
+    if (cells === undefined) continue;
+    const layout = pointed ?? layoutOf(cells, context);
     const more = layout !== undefined && layout.readings.length > 1;
     if (!more || layout.readings.length < own.readings.length) continue;
-    if (layout.repeated.length > 0 || !isDataRow(first, layout)) continue;
+    const units = pointed !== undefined && namesUnitsOnly(first) ? rows[upperAt + 3] : first;
+    if (layout.repeated.length > 0 || units === undefined || !isDataRow(units, layout)) continue;
     const header: Row = { ...lower, cells, quoted: true };
     return {
       rows: [...rows.slice(0, upperAt), header, ...rows.slice(upperAt + 2)],
@@ -189,6 +221,9 @@ function headerOfTwo(
   }
   return undefined;
 }
+
+const namesUnitsOnly = ({ cells }: Row): boolean =>
+  cells.every((cell) => cell.trim() === '' || unitNamed(cell.trim()) !== undefined);
 
 /** What is missing from a header; or that the row or the layout that was asked for is not there. */
 function whyNoHeader(

@@ -1,4 +1,4 @@
-/** A row of units under the header: `;;µm`, `[-];[-];[µm]`. */
+/** A row of units under the header: `;;µm`, `[-];[-];[µm]`, or `(µm);;;`, one unit for all. */
 
 import { isLostMicro, unitNamed } from '../cells/unit.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -32,6 +32,7 @@ function isUnitsRow({ cells }: Row, { layout }: Table): boolean {
   const texts = cells.map(bare);
   const known = layout.readings.some(({ column }) => isUnit(texts[column] ?? ''));
   const panelAt = layout.columns.get('panel');
+  if (loneUnit(texts) !== undefined) return true;
   return (
     known &&
     texts.every(
@@ -54,5 +55,20 @@ function closesWithUnits({ cells }: Row, { layout }: Table): boolean {
   );
 }
 
-/** The unit that a row of units gives a column. */
-export const unitTextAt = (units: Row, column: number): string => bare(units.cells[column]);
+/** The unit of a row that holds nothing else, whichever column it stands in: it is said of all readings. */
+function loneUnit(texts: readonly string[]): string | undefined {
+  const [only, ...others] = texts.filter((text) => text !== '');
+  return only !== undefined && others.length === 0 && isUnit(only) ? only : undefined;
+}
+
+/** The unit that a row of units gives a column, and where it stands. */
+export function unitTextAt(
+  { cells }: Row,
+  column: number,
+): { readonly text: string; readonly column: number } {
+  const texts = cells.map(bare);
+  const lone = loneUnit(texts);
+  return lone === undefined
+    ? { text: texts[column] ?? '', column }
+    : { text: lone, column: texts.indexOf(lone) };
+}

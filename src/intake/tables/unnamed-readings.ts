@@ -4,7 +4,8 @@
  *
  * Numbers to the right of the last column of readings are further readings where most rows have
  * them, where they are as large as those and could not be the decimals of the number before them.
- * Else nothing is taken: a number that only one row has there may be anything.
+ * Else nothing is taken: a number that only one row has there may be anything. Under a comma as delimiter
+ * `115,91,122,74,127` below four names may be five readings, or four of which one has a decimal comma.
  */
 
 import { numberOf, numberShape } from '../cells/numbers.ts';
@@ -32,7 +33,7 @@ export function adoptUnnamedReadings(
   if (next !== last.column + 1 || first.length * 3 < rows.length * 2 || rows.length < 2) {
     return undefined;
   }
-  if (!areReadings(table, last.column, further)) return undefined;
+  if (mayBeDecimals(table) || !areReadings(table, last.column, further)) return undefined;
   const columns = [...layout.readings.map(({ column }) => column), ...further];
   const readings = columns.map(
     (column, k): ReadingColumn => ({ column, panel: null, number: k + 1 }),
@@ -44,6 +45,23 @@ export function adoptUnnamedReadings(
     table: { ...table, layout: { ...layout, kind, header, readings } },
     evidence: 'columns without a name beside the readings hold further readings as large',
   };
+}
+
+/**
+ * Whether no row has more cells beyond the names than there are named readings: each of them may be the decimals
+ * of one. A decimal point or a quoted cell shows that the file writes its decimals otherwise. One name alone may
+ * be merged over the cells behind it; of several each has its own.
+ */
+function mayBeDecimals({ delimiter, layout, rows }: Table): boolean {
+  const [first, second] = layout.readings;
+  const named = layout.header.findLastIndex(({ text }) => text !== '') + 1;
+  const isMerged = second === undefined && layout.header.length > named;
+  if (delimiter !== ',' || isMerged) return false;
+  return rows.every(({ cells, quoted }) => {
+    const beyond = cells.findLastIndex((cell) => cell.trim() !== '') + 1 - named;
+    const pointed = cells.slice(first?.column).some((cell) => cell.includes('.'));
+    return !quoted && !pointed && beyond <= layout.readings.length;
+  });
 }
 
 /** The numbers of a column, or undefined if it holds anything else. */

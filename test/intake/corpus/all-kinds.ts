@@ -18,6 +18,7 @@ import { settledKinds } from './settled-kinds.ts';
 import { statisticsKinds } from './statistics-kinds.ts';
 import { summaryKinds } from './summary-kinds.ts';
 import { trapKinds } from './trap-kinds.ts';
+import { twiceNamedKinds } from './twice-named-kinds.ts';
 import { unitKinds } from './unit-kinds.ts';
 
 export const allKinds: readonly Kind[] = [
@@ -32,6 +33,7 @@ export const allKinds: readonly Kind[] = [
   ...layoutKinds,
   ...borrowedKinds,
   ...settledKinds,
+  ...twiceNamedKinds,
   ...keyedKinds,
   ...preambleKinds,
   ...statisticsKinds,

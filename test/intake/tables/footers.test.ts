@@ -44,3 +44,8 @@ describe('a unit below the last reading', () => {
     expect(values('Panel;Reading\nBonnet;112\nUnit: µm\nRoof;98\n')).toBeUndefined();
   });
 });
+
+test('a panel with its readings in one cell below the rows is no closing line', () => {
+  const text = 'Panel;Point;Reading µm\nbonnet;1;104\nbonnet;2;106\n\nroof: 111 109\n';
+  expect(briefs(text)).toEqual(['5:1+13 error row-too-short']);
+});

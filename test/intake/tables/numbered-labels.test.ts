@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { read, values } from '../helpers.ts';
 
 const table = (...labels: readonly string[]) =>
@@ -57,4 +57,25 @@ test('two numbers before one panel stay part of its names', () => {
     '2 Bonnet 1',
     '3 Roof 1',
   ]);
+});
+
+describe('lines of one point each', () => {
+  test.each([
+    ['Bonnet / 1: 121 µm\nBonnet / 2: 115 µm\nRoof / 1: 89 µm\n'],
+    ['Bonnet - P1 = 121 µm\nBonnet - P2 = 115 µm\nRoof - P1 = 89 µm\n'],
+    ['Bonnet, point 1 : 121 µm\nBonnet, point 2 : 115 µm\nRoof, point 1 : 89 µm\n'],
+    ['Bonnet [1]: 121 µm\nBonnet [2]: 115 µm\nRoof [1]: 89 µm\n'],
+    ['Bonnet/1\t121 µm\nBonnet/2\t115 µm\nRoof/1\t89 µm\n'],
+    ['Bonnet / 1: 121 µm\nBonnet / 2: 115 µm\nRoof / 1: 89 µm\nRoof / mean: 89 µm\n'],
+  ])('name panel and point before the reading: %j', (text) => {
+    expect(values(text)?.map(([panel, point, , value]) => [panel, point, value])).toEqual([
+      ['Bonnet', '1', 121],
+      ['Bonnet', '2', 115],
+      ['Roof', '1', 89],
+    ]);
+  });
+
+  test('and are refused where their numbers do not count', () => {
+    expect(values('Bonnet / 1: 121 µm\nBonnet / 3: 115 µm\nRoof / 7: 89 µm\n')).toBeUndefined();
+  });
 });

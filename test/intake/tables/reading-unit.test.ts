@@ -70,3 +70,17 @@ test('a column that names µm in one row and mil in the next is obeyed row by ro
     'the column "unit" says µm in some rows and mil in others, each row is read in its own',
   );
 });
+
+test.each([
+  'panel;1;2;3\n(µm);;;\nbonnet;101;102;103\nroof;99;98;97\n',
+  'panel;1;2;3;;\nµm;;;;;\nbonnet;101;102;103\nroof;99;98;97;\n',
+  'panel;point;value\n;µm;\nbonnet;1;101\nroof;1;99\n',
+])('a row that holds one unit and nothing else is said of all readings: %j', (text) => {
+  expect(read(text).value?.decisions.evidence).toContain('the units in line 2 say µm');
+  expect(values(text)?.map((one) => one[3])).toContain(101);
+  expect(briefs(text)).toEqual([]);
+});
+
+test('a row of one unit against the unit of the header is refused where it stands', () => {
+  expect(briefs('panel;reading_um\nmil;\nbonnet;101\n')).toEqual(['2:1+3 error unit-conflict']);
+});

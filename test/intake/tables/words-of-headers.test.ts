@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { briefs, values } from '../helpers.ts';
+import { briefs, read, values } from '../helpers.ts';
 
 test.each(['Coating (µm)', 'Lack (µm)', 'Peinture (µm)', 'Valeur mesurée (µm)', 'Измерено (мкм)'])(
   '%s holds the readings where no other column does',
@@ -38,4 +38,39 @@ test.each([
   ['Τμήμα;Σημείο;Πάχος (μm)'],
 ])('%s are a panel, a point and a reading', (header) => {
   expect(values(`${header}\nbonnet;1;112,4\n`)).toEqual([['bonnet', '1', 1, 112.4]]);
+});
+
+test.each([
+  ['اللوحة;النقطة;السماكة (µm)'],
+  ['القطعة;رقم النقطة;القراءة (ميكرون)'],
+  ['חלק;נקודה;עובי (µm)'],
+  ['Τμήμα;Σημείο;Ένδειξη (μm)'],
+  ['Parça;Nokta;Kalınlık (mikron)'],
+  ['Element;Numer punktu;Grubość warstwy (µm)'],
+  ['Díl;Číslo bodu;Naměřená hodnota (µm)'],
+  ['Elem;Mérőpont;Mérési eredmény (µm)'],
+  ['Panou;Punct;Citire (µm)'],
+  ['Detalj;Mätpunkt;Tjocklek (µm)'],
+  ['Del;Målepunkt;Tykkelse (µm)'],
+  ['Karosseridel;Målepunkt;Lakktykkelse (µm)'],
+  ['Osa;Mittauspiste;Kerrospaksuus (µm)'],
+  ['Peça;Ponto;Espessura (µm)'],
+  ['Деталь;№ точки;Показание, мкм'],
+])('%s are a panel, a point and a reading too', (header) => {
+  expect(briefs(`${header}\nbonnet;1;112,4\n`)).toEqual([]);
+  expect(values(`${header}\nbonnet;1;112,4\n`)).toEqual([['bonnet', '1', 1, 112.4]]);
+});
+
+test('Arabic digits with their decimal mark are read', () => {
+  expect(values('اللوحة;النقطة;السماكة (µm)\nbonnet;١;٨٣٫٣\n')?.map((one) => one[3])).toEqual([
+    83.3,
+  ]);
+});
+
+test('a word for a layer is the reading where it carries a unit of film, and a layer where it does not', () => {
+  const inUnit = "Bauteil;Stelle;Schicht (µm)\nbonnet;1;1'727.7\nbonnet;2;139.7\n";
+  expect(values(inUnit)?.map((one) => one[3])).toEqual([1727.7, 139.7]);
+  expect(briefs(inUnit)).toEqual(['1:16+12 warning reading-doubted']);
+  const layers = 'Bauteil;Schicht;µm\nbonnet;1;104\nbonnet;2;139\n';
+  expect(read(layers).value?.decisions.columns.get('layer')).toEqual(['Schicht']);
 });

@@ -1,0 +1,40 @@
+import { describe, expect, test } from 'vitest';
+import { briefs, read, values } from '../helpers.ts';
+
+const films = (text: string) => values(text)?.map((one) => one[3]);
+
+describe('rows under a comma with no more cells beyond the names than named readings are refused', () => {
+  const fivePerRow =
+    'Unit: µm\nPanel,m1,m2,m3,m4\nbonnet,115,91,122,74,127\nroof,114,92,117,86,113\n';
+
+  test('for a cell more may be the decimals of one reading', () => {
+    expect(values(fivePerRow)).toBeUndefined();
+    expect(briefs(fivePerRow)).toEqual(['3:22+3 error row-too-long', '4:20+3 error row-too-long']);
+    expect(read(fivePerRow).diagnostics[0]?.hint).toBe(
+      'a decimal comma? quote each such number; a further reading? name its column',
+    );
+  });
+
+  test('also where the header is filled up with empty names', () => {
+    expect(values(fivePerRow.replace('m4', 'm4,'))).toBeUndefined();
+  });
+
+  test('also where each row has a number of its own of them', () => {
+    expect(values(`${fivePerRow}boot,115,91,122,74,127,118\n`)).toBeUndefined();
+  });
+});
+
+describe('cells beyond the names are further readings', () => {
+  test.each([
+    ['where a semicolon parts the columns', 'Panel;m1;m2\nbonnet;115;91;122\nroof;114;92;117\n'],
+    ['where there are too many for decimals', 'Panel,m1\nbonnet,115,191,122\nroof,114,192,117\n'],
+    ['where one name is merged over them', 'Panel,Readings,\nbonnet,115,122\nroof,114,117\n'],
+    [
+      'where a decimal point stands in every row',
+      'Panel,m1\nbonnet,115.5,122.1\nroof,114.0,117.3\n',
+    ],
+  ])('%s', (_, text) => {
+    const cells = text.match(/(?<=[,;])\d[\d.]*/gu)?.map(Number);
+    expect(films(`Unit: µm\n${text}`)).toEqual(cells);
+  });
+});
