@@ -56,7 +56,7 @@ export function filmFindings(
     findings.push(
       finding(
         'cut-back',
-        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: cut back or painted thin`,
+        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: cut back, or painted thin; either way what it lacks is taken to be gone from the clear`,
         mean,
       ),
     );

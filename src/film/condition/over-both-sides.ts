@@ -1,5 +1,6 @@
 /**
- * What may go off a panel near its line at the risk that is taken, whichever side of the line it lies on.
+ * What may go off a panel near its line at the risk that is taken over both sides of it together; on one of them alone
+ * the risk is higher.
  *
  * With chance p it is what it would be on the other side: a removal of median m then keeps its limits with
  * p·P(broken there) + (1 − p)·P(broken here). On either side P is the risk to the clear (`clearRisk`); a removal
@@ -63,13 +64,16 @@ function riskOn({ topcoat, limits }: OneSide, median: number, logSd: number): nu
   return clearRisk(topcoat.clear, topcoat.clearFloor, { median: micrometres(median), logSd });
 }
 
+/** µm; less than a page shows is held back from nobody. */
+export const HELD_BACK = 0.01;
+
 /** What may go if the word holds, held to what may go while nobody knows whether it does. */
 export function heldToBothSides(
   here: Allowance,
   { workTo }: OverBoth,
   condition: OtherSide['condition'],
 ): Allowance {
-  if (here.budget - workTo <= FINE_ENOUGH) return here;
+  if (here.budget - workTo < HELD_BACK) return here;
   const nearLine: Limit = {
     code: 'near-line',
     ...spoken(

@@ -43,7 +43,7 @@ export function panelWhy(survey: PanelSurvey, terms: RemovalTerms, model: FilmMo
       topcoat === null
         ? null
         : clearChain(topcoat.told.film, topcoat.told.knowledge, model.topcoat),
-    risk: topcoat === null ? null : budgetRisk(topcoat, removal, model),
+    risk: budgetRisk(survey, terms, model),
     doubt: topcoat === null ? [] : doubtAboutWhatIsLeft(topcoat, removal, model.topcoat),
     limits: limits.map((limit) => ({
       limit,
@@ -52,11 +52,15 @@ export function panelWhy(survey: PanelSurvey, terms: RemovalTerms, model: FilmMo
   };
 }
 
-function budgetRisk(
-  { clear, clearFloor }: TopcoatCase,
-  removal: { readonly median: PanelSurvey['budget']; readonly logSd: number },
-  { thinnerClear }: FilmModel,
-): BudgetRisk {
+/** Null off factory film. */
+export function budgetRisk(
+  { topcoat, budget }: Pick<PanelSurvey, 'topcoat' | 'budget'>,
+  { logSd }: Pick<RemovalTerms, 'logSd'>,
+  { thinnerClear }: Pick<FilmModel, 'thinnerClear'>,
+): BudgetRisk | null {
+  if (topcoat === null) return null;
+  const { clear, clearFloor } = topcoat;
+  const removal = { median: budget, logSd };
   const thinner = { ...clear, mean: clear.mean - thinnerClear } as TopcoatCase['clear'];
   return {
     risk: clearRisk(clear, clearFloor, removal),

@@ -4,9 +4,10 @@
  * What is measured again is held to read the same on average; the doubt that more points average away goes
  * down, the rest stays. It settles where the chance of the other side then is no more than `nearRisk`. That it was
  * painted again may be known without measuring. A clear that is read by itself says how much may go from a panel that
- * may be cut back, whichever it is.
+ * may be cut back, whichever it is; once it is read, that way is used up.
  */
 import { remark } from '../../base/remark.ts';
+import { HELD_BACK } from '../condition/over-both-sides.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { chanceAfter, isOfOnePoint, SET_DOWN } from './measured-again.ts';
 import type { SurveyAdvice } from './survey-advice.ts';
@@ -15,11 +16,17 @@ export type SettlingModel = { readonly mostPoints: number; readonly nearRisk: nu
 
 /** Nothing where it is not near its line, or where as much may go on either side. */
 export function settlingAdvice(
-  { sureness, otherSide, points }: Pick<PanelSurvey, 'sureness' | 'otherSide' | 'points'>,
+  {
+    sureness,
+    otherSide,
+    points,
+    facts,
+  }: Pick<PanelSurvey, 'sureness' | 'otherSide' | 'points' | 'facts'>,
   { mostPoints, nearRisk }: SettlingModel,
 ): readonly SurveyAdvice[] {
   if (sureness === null || otherSide === null) return [];
-  if (otherSide.budget === otherSide.ifWordHolds) return [];
+  const { budget: there, ifWordHolds: here } = otherSide;
+  if (there !== null && Math.abs(there - here) < HELD_BACK) return [];
   const { deciding } = sureness;
   const { condition } = deciding;
   const again = isOfOnePoint(deciding)
@@ -35,12 +42,12 @@ export function settlingAdvice(
       ? ['word that it was painted again (painted_days_ago in the job)']
       : []),
   ];
-  return [remark('settle', settlingText(ways, condition === 'cut-back'))];
+  return [remark('settle', settlingText(ways, condition === 'cut-back' && facts.clear === null))];
 }
 
 function settlingText(ways: readonly string[], byClear: boolean): string {
   if (ways.length > 0) return `${ways.join('; or ')}: settles it`;
   return byClear
-    ? 'a clear read settles what may go, more points would not'
+    ? 'a clear read settles what may go, more points only narrow it'
     : 'neither more points nor a checked gauge would settle it';
 }

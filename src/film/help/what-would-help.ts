@@ -32,12 +32,18 @@ export type Help = {
   readonly points: number | null;
   /** Share of the doubt about what is left that the gauge is, for `gauge`. */
   readonly doubtShare?: number;
+  /** Of a panel near its line, for `clear`: the gain where the clear reads as its word has it, not as both sides. */
+  readonly gainByWord?: Micrometres;
+  /** For `test-spot`: whether the patch takes more than may go from this panel, so that it is made on another. */
+  readonly isElsewhere?: boolean;
 };
 
 export type HelpTerms = {
   readonly removal: RemovalTerms;
   /** ln-SD of a removal once a good test spot was made on this paint. */
   readonly logSdAfterSpot: number;
+  /** What the patch of such a spot loses; null where there is nothing to make it with. */
+  readonly spotTakes: Micrometres | null;
   /** Whether somebody said if the steel is galvanised. */
   readonly zincKnown: boolean;
   /** Whether a gauge file says what the gauge is worth. */
@@ -68,7 +74,7 @@ export function whatWouldHelp(
   const all = [
     ...historyHelp(panel, gainOf),
     ...clearHelp(panel, gainOf, terms, model),
-    ...spotHelp(gainOf, terms, model),
+    ...spotHelp(panel, gainOf, terms, model),
     ...zincHelp(panel, gainOf, terms),
     ...pointsHelp(panel, gainOf, model),
   ].filter(({ gain }) => Math.abs(gain) >= LEAST_GAIN);
@@ -130,14 +136,16 @@ function clearHelp(
   model: FilmModel,
 ): readonly Help[] {
   if (panel.facts.clear !== null) return [];
-  const mean = expectedClear(panel, removal, model);
-  const clear = { mean, sd: model.stated.clearSd, of: 'panel' } as const;
+  const gainAt = (mean: Micrometres): Micrometres =>
+    gainOf({ facts: { clear: { mean, sd: model.stated.clearSd, of: 'panel' } } });
+  const isNear = panel.otherSide !== null && panel.otherSide.overBoth !== null;
   return [
     {
       code: 'clear',
-      gain: gainOf({ facts: { clear } }),
+      gain: gainAt(expectedClear(panel, removal, model)),
       time: model.measuring.clearTime,
       points: null,
+      ...(isNear ? { gainByWord: gainAt(panel.topcoat.meanClear.mean) } : {}),
     },
   ];
 }
@@ -153,9 +161,11 @@ function expectedClear(panel: ReadPanel, removal: RemovalTerms, model: FilmModel
   return micrometres(here + deciding.otherSide * (other - here));
 }
 
+/** What a patch loses is lost there alone: it takes nothing from what the panels gain. */
 const spotHelp = (
+  { budget }: ReadPanel,
   gainOf: GainOf,
-  { removal, logSdAfterSpot }: HelpTerms,
+  { removal, logSdAfterSpot, spotTakes }: HelpTerms,
   { measuring }: FilmModel,
 ): readonly Help[] =>
   logSdAfterSpot < removal.logSd
@@ -165,6 +175,7 @@ const spotHelp = (
           gain: gainOf({ terms: { logSd: logSdAfterSpot } }),
           time: measuring.testSpotTime,
           points: null,
+          isElsewhere: spotTakes !== null && budget < spotTakes,
         },
       ]
     : [];

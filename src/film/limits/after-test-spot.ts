@@ -62,7 +62,7 @@ function spotOnRepaint(
   return {
     ...remark(
       'test-spot',
-      says`test spot of its own: hand-sized patch, mildest step first, ${cap} off at most; no colour on a white pad: clear is there, up to ${cap} in all may go (plan --spots); colour: leave it alone`,
+      says`test spot of its own: hand-sized patch off any filler, mildest step first, ${cap} off at most; no colour on a white pad: clear is there, how thick nothing shows; off filler ${cap} in all may go, as on the original panel that allows least (plan --spots); colour: leave it alone`,
     ),
     time: testSpotTime,
   };

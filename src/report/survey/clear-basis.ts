@@ -138,10 +138,23 @@ export function materialAssumption(
   const [most, ...others] = [...groupBy(byTemplate, ({ substrate }) => substrate)].sort(
     ([, one], [, other]) => other.length - one.length,
   );
-  if (most === undefined) return [];
+  const eddy = readByEddyCurrent(read);
+  if (most === undefined) return eddy;
   const rest = others.map(([substrate, of]) => `, ${panelNames(of).join(', ')} ${substrate}`);
   const which = byTemplate.length === read.length ? 'panels read' : 'other panels read';
-  return [`${which} are ${most[0]}${rest.join('')} (template)`];
+  return [`${which} are ${most[0]}${rest.join('')} (template)`, ...eddy];
+}
+
+/** A magnetic gauge shows nothing on aluminium, or something that is no film. */
+function readByEddyCurrent(read: readonly PanelSurvey[]): readonly string[] {
+  const panels = read
+    .map(({ panel }) => panel)
+    .filter(({ substrate }) => substrate === 'aluminium');
+  return panels.length === 0
+    ? []
+    : [
+        `${panelNames(panels).join(', ')} read by the eddy-current side of the gauge (a magnetic one cannot read aluminium)`,
+      ];
 }
 
 /** Of a panel: where the figures that its limits rest on are from. */

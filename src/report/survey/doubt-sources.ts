@@ -26,11 +26,14 @@ export const doubtShares = (of: Uncertain<'µm'>): string =>
 
 const LEAST_SHARE = 0.005;
 
-/** What makes most of it, as the end of a sentence. */
-export const mostOfDoubt = (of: Uncertain<'µm'>): string =>
+/** What makes most of it, as the end of a sentence; of how many points it is where film varies too much for so few. */
+export const mostOfDoubt = (of: Uncertain<'µm'>, points?: number): string =>
   uncertaintyBudget(of)
     .slice(0, 1)
-    .map(({ source }) =>
-      source === 'film' ? 'film that varies over the panel' : sourceWords(source),
-    )
+    .map(({ source }) => (source === 'film' ? varyingFilm(points) : sourceWords(source)))
     .join('');
+
+const varyingFilm = (points: number | undefined): string =>
+  points === undefined
+    ? 'film that varies over the panel'
+    : `film that varies so much over its ${points} points`;

@@ -8,6 +8,7 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import { type Block, paragraph } from '../model.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
 import { limitWord, type ShowUnit, thickness } from './film-table.ts';
+import { isDoubtfulWord } from './leave-reason.ts';
 import { sureOf } from './sureness-lines.ts';
 
 /** Those of factory film that is in order have nothing to say. */
@@ -48,14 +49,15 @@ function wordText({
   sureness: found,
   uncertainty,
   keyingSlips,
+  points,
 }: PanelSurvey): Sentence {
   const isTold = found !== null && keyingSlips.length === 0;
   const words = [condition, ...also].map((word, i) => {
     const own = i === 0 ? found?.deciding : found?.beside.find((one) => one.condition === word);
     if (!isTold || own === undefined) return word;
-    const isDoubtful = own.otherSide > SURE_ENOUGH;
+    const isDoubtful = isDoubtfulWord(own);
     // Of the first word a line of its own says why.
-    const why = isDoubtful && i > 0 ? ` (${mostOfDoubt(own.difference)})` : '';
+    const why = isDoubtful && i > 0 ? ` (${mostOfDoubt(own.difference, points.length)})` : '';
     return `${word}${isDoubtful ? '?' : ''}, ${sureOf(own)}${why}`;
   });
   // Over filler film is not of one kind: its mean says nothing.
@@ -65,9 +67,6 @@ function wordText({
       : says`; mean ± ${um(expandedUncertainty(uncertainty))}`;
   return says`${words.join(', and ')}${mean}`;
 }
-
-/** Chance of the other side that asks for no reason. */
-const SURE_ENOUGH = 0.05;
 
 /** Why nothing at all may go; what a test spot is for, its own advice says. */
 function nothing(survey: PanelSurvey, unit: ShowUnit): readonly string[] {

@@ -16,9 +16,11 @@ import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, cell, list, paragraph } from '../model.ts';
-import { panelNames, whichPanels } from '../panel-list.ts';
+import { panelNames, partNames, whichPanels } from '../panel-list.ts';
 import { partName, type ShowUnit } from './film-table.ts';
+import { alikeGroups } from './gain-groups.ts';
 import { adviceLine, adviceOf, minutes, NOT_TO_ADD, ofDoubt, signed } from './help-lines.ts';
+import { isToldApart } from './own-gains.ts';
 
 type Gain = Help & { readonly part: PanelSurvey };
 
@@ -31,7 +33,7 @@ const LEAST_SHOWN = 0.005;
 
 export type HelpPage = {
   readonly helped: SurveyHelp;
-  readonly result: Pick<SurveyResult, 'settings'>;
+  readonly result: SurveyResult;
   /** Whether every panel's own gains are shown, however many there are. */
   readonly verbose: boolean;
 };
@@ -82,11 +84,13 @@ function gainBlocks(
   const isLong = rows.length > MOST_ROWS && !page.verbose;
   const lines = columns.map((code) => {
     const own = worth.filter((one) => one.code === code);
-    const how = HOW[code](timeOf(own), page);
-    const gained = isLong ? says` ${gainRange(own)} (${namesOf(own, parts)})` : '';
-    return says`${TITLES[code]}${gained}: ${how}`;
+    const how = HOW[code](own, page, parts);
+    const gained = isLong ? groupsText(own, parts) : [];
+    return says`${TITLES[code]}${gained.length === 0 ? '' : ' '}${gained}: ${how}`;
   });
-  const told = [...lines, ...(isLong ? page.further : [])].map((line) => tell(line, unit));
+  const told = [...(isLong ? [...apart(parts), ...lines, ...page.further] : lines)].map((line) =>
+    tell(line, unit),
+  );
   const label = `What would help, ${unitName(unit)} more may go; ${NOT_TO_ADD}`;
   return isLong
     ? [list(label, told)]
@@ -162,16 +166,24 @@ const WOULD_HELP: Readonly<Record<ColumnCode, string>> = {
   'test-spot': 'would help: a test spot: more may go',
 };
 
+type How = (own: readonly Gain[], page: HelpPage, parts: readonly PanelSurvey[]) => Sentence;
+
 /** What each thing is, and what it takes. */
-const HOW: Readonly<Record<ColumnCode, (time: string, page: HelpPage) => Sentence>> = {
-  history: () => says`somebody knows that it was never polished (taken_um in the job)`,
-  clear: (time) => says`ultrasonic gauge that tells layers apart, ${time} a panel`,
-  'test-spot': (time, { result }) => {
+const HOW: Readonly<Record<ColumnCode, How>> = {
+  history: () => says`if never polished (taken_um)`,
+  clear: (own) => says`ultrasonic gauge that tells layers apart, ${timeOf(own)} a panel`,
+  'test-spot': (own, { result }, parts) => {
     const takes = spotTakes(result.settings.correction);
-    const lost = takes === null ? '' : says`, its panel loses ${um(takes)}`;
-    return says`a patch polished, read before and after (leastcut spot), ${time} for all${lost}`;
+    const lost = takes === null ? '' : says`; its patch loses ${um(takes)}${notOn(parts, takes)}`;
+    return says`a patch polished, read before and after (leastcut spot), ${timeOf(own)} for all${lost}`;
   },
 };
+
+/** Of original panels those that may give less than the patch takes; of others it is told that nothing may go. */
+function notOn(parts: readonly PanelSurvey[], takes: number): string {
+  const less = parts.filter(({ condition, budget }) => condition === 'original' && budget < takes);
+  return less.length === 0 ? '' : `, so not on ${partNames(less)}`;
+}
 
 function timeOf(gains: readonly Gain[]): string {
   const time = gains[0]?.time ?? null;
@@ -181,15 +193,17 @@ function timeOf(gains: readonly Gain[]): string {
 /** More points and a checked gauge: asked first, and worth little. */
 function smallGains(gains: readonly Gain[], parts: readonly PanelSurvey[]): readonly Sentence[] {
   const points = groupBy(
-    gains.filter(({ code, gain }) => code === 'points' && gain >= LEAST_SHOWN),
+    gains.filter(
+      ({ code, gain, part }) => code === 'points' && gain >= LEAST_SHOWN && !isToldApart(part),
+    ),
     ({ points: count, time }) => `${count} ${time}`,
   );
   const gauge = gains.filter(({ code }) => code === 'gauge');
   return [
     ...[...points.values()].map((group) => {
       const [{ points: count, time }] = group;
-      const takes = time === null ? '' : `, ${minutes(time)} a panel`;
-      return says`${count ?? 0} points in all${takes}: ${gainRange(group)}: ${namesOf(group, parts)}`;
+      const takes = time === null ? '' : `, ${minutes(time)} each`;
+      return says`${count ?? 0} points on a panel${takes}: ${groupsText(group, parts)}`;
     }),
     ...(gauge.length === 0 ? [] : [gaugeLine(gauge)]),
   ];
@@ -202,32 +216,64 @@ function gaugeLine(group: readonly Gain[]): Sentence {
 
 /** What may be found out and takes film away from what may go. */
 function lowering(gains: readonly Gain[], parts: readonly PanelSurvey[]): Sentence | null {
-  const zinc = gains.filter(({ code, gain }) => code === 'zinc' && gain <= -LEAST_SHOWN);
-  if (zinc.length === 0) return null;
-  return says`zinc, if there is any: ${gainRange(zinc)}: ${namesOf(zinc, parts)}`;
+  const zinc = gains.filter(
+    ({ code, gain, part }) => code === 'zinc' && gain <= -LEAST_SHOWN && !isToldApart(part),
+  );
+  return zinc.length === 0 ? null : says`zinc, if there is any: ${groupsText(zinc, parts)}`;
 }
 
-/** `+0.21 to +0.83 µm`, from the least change to the most; −0.02 to +0.01 µm where it goes either way. */
+/** `+0.21 to +0.33 µm`, from the least change to the most; `within ± 0.01 µm` where some lose. */
 function gainRange(group: readonly Gain[]): Sentence {
   const sizes = group.map(({ gain }) => gain).sort((a, b) => a - b);
   const [low, high] = [sizes[0] ?? 0, sizes.at(-1) ?? 0];
+  if (low <= -LEAST_SHOWN && high >= LEAST_SHOWN) {
+    return says`within ± ${um(Math.max(-low, high), 2)}`;
+  }
   const [least, most] = high <= 0 ? [high, low] : [low, high];
   if (shown(least, 2) === shown(most, 2)) return signed(most);
   return says`${least < 0 ? '−' : '+'}${bare(Math.abs(least), 2)} to ${signed(most)}`;
 }
 
-/** Which panels, or how many where they make a long list: `--why` has each. */
-function namesOf(group: readonly Gain[], parts: readonly PanelSurvey[]): string {
-  const names = whichPanels(
-    group.map(({ part }) => part),
-    parts,
-  );
-  return names.length > LONGEST_LIST ? `${group.length} of ${parts.length} panels` : names;
+/**
+ * `+0.22 to +0.37 µm (boot lid, roof), +0.44 to +0.78 µm (the others)`: the largest group goes without its names
+ * where it is all the rest. Those told apart are in none.
+ */
+function groupsText(gains: readonly Gain[], parts: readonly PanelSurvey[]): Sentence {
+  const others = parts.filter((part) => !isToldApart(part));
+  const own = gains.filter(({ part }) => others.includes(part));
+  const groups = alikeGroups(own);
+  const [largest] = [...groups].sort((one, other) => other.length - one.length);
+  const rest = restOf(own, others);
+  const told = groups.map((group) => {
+    const isRest = groups.length > 1 && group === largest && rest !== null;
+    return says`${gainRange(group)} (${isRest ? rest : whichPanels(partsIn(group), parts)})`;
+  });
+  const [first = [], ...further] = told;
+  return further.reduce((all, one) => says`${all}, ${one}`, first);
 }
 
-const LONGEST_LIST = 40;
+/** What is left once the smaller groups are named; null where that could not be told. */
+function restOf(own: readonly Gain[], others: readonly PanelSurvey[]): string | null {
+  if (own.length === others.length) return 'the others';
+  return whichPanels(partsIn(own), others) === 'every original panel'
+    ? 'the other originals'
+    : null;
+}
 
-/** The panels with what to do on them; what would settle a word stands beside that. */
+const partsIn = (group: readonly Gain[]): readonly PanelSurvey[] => group.map(({ part }) => part);
+
+/** Where to find the gains that are in no group. */
+function apart(parts: readonly PanelSurvey[]): readonly Sentence[] {
+  const own = parts.filter(isToldApart);
+  return own.length === 0
+    ? []
+    : [says`${partNames(own)}: told above, under near ${own.length === 1 ? 'its' : 'their'} line`];
+}
+
+/** What would settle a word stands beside that, and what nothing helps stands first of all. */
+const SAID_ELSEWHERE: readonly string[] = ['settle', 'beyond-help'];
+
+/** The panels with what to do on them. */
 function withoutFigure(read: readonly PanelSurvey[], helped: SurveyHelp): readonly Sentence[] {
   // What is unread has a line of its own, with what to do.
   const told = read
@@ -235,7 +281,7 @@ function withoutFigure(read: readonly PanelSurvey[], helped: SurveyHelp): readon
     .flatMap((panel) => [panel, ...panel.zones])
     .flatMap((part) => {
       const advice = adviceOf(part, helped)
-        .filter(({ code, value }) => value === undefined && code !== 'settle')
+        .filter(({ code, value }) => value === undefined && !SAID_ELSEWHERE.includes(code))
         .map(adviceLine);
       const [first, ...others] = advice;
       return first === undefined

@@ -41,10 +41,16 @@ const WORDS: Readonly<Record<HelpCode, readonly [string, string]>> = {
   gauge: ['gauge-check', ''],
 };
 
+/** Its patch would lose more than may go from this panel. */
+const SPOT_ELSEWHERE = [
+  'test-spot',
+  'make a test spot, on another panel (its patch loses more than may go here): polish a patch, read its film before and after; one does for all original paint',
+] as const;
+
 function adviceFrom(help: Help, { points: read }: PanelSurvey): Advice {
-  const { code, gain, time, points, doubtShare } = help;
+  const { code, gain, time, points, doubtShare, isElsewhere = false } = help;
   const more = points === null ? null : points - read.length;
-  const [word, text] = WORDS[code];
+  const [word, text] = isElsewhere ? SPOT_ELSEWHERE : WORDS[code];
   const said = [
     text,
     ...(more === null ? [] : [morePoints(more, read.length)]),

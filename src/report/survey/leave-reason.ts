@@ -1,15 +1,31 @@
 /** Why a panel is left alone, in the words in which panels are told from each other in the bay. */
+import type { LineComparison } from '../../film/condition/line-comparison.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 
-/** `thin, cut-back`; of film that is sound what stands against work on it. */
-export function filmReason({ condition, also, boundBy, otherSide, panel }: PanelSurvey): string {
+/** `filler, refinished?`; of film that is sound what stands against work on it. */
+export function filmReason(survey: PanelSurvey): string {
+  const { condition, also, boundBy, otherSide, panel } = survey;
   if (boundBy.code === 'near-line' && otherSide !== null) return `perhaps ${otherSide.condition}`;
   if (condition === 'original') return REASONS[boundBy.code];
   return condition === 'unread'
     ? `${panel.substrate}, not to be read so`
-    : [condition, ...also].join(', ');
+    : [condition, ...also.map((word) => (isDoubtedBeside(survey, word) ? `${word}?` : word))].join(
+        ', ',
+      );
 }
+
+/** Whether a word beside the first is less than sure. */
+const isDoubtedBeside = ({ sureness }: PanelSurvey, word: string): boolean =>
+  sureness?.beside.some((one) => one.condition === word && isDoubtfulWord(one)) ?? false;
+
+export const hasDoubtedWord = (survey: PanelSurvey): boolean =>
+  survey.also.some((word) => isDoubtedBeside(survey, word));
+
+export const isDoubtfulWord = ({ otherSide }: LineComparison): boolean => otherSide > SURE_ENOUGH;
+
+/** Chance of the other side that asks for no ?. */
+const SURE_ENOUGH = 0.05;
 
 /** The limit from which nothing may go, without a table beside it. */
 const REASONS: Readonly<Record<LimitCode, string>> = {
@@ -25,10 +41,3 @@ const REASONS: Readonly<Record<LimitCode, string>> = {
   'near-line': 'not settled what it is',
   'no-data': 'not known',
 };
-
-/** The same with the way out, where there is one: `filler, refinished: test spot first`. */
-export function leaveReason(survey: PanelSurvey): string {
-  const reason = filmReason(survey);
-  const spot = REASONS['test-spot'];
-  return survey.boundBy.code === 'test-spot' && reason !== spot ? `${reason}: ${spot}` : reason;
-}

@@ -2,14 +2,16 @@
 import { roundTo, shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, tell, um, unitName } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import { budgetRisk } from '../../film/help/panel-why.ts';
 import { removalFactor } from '../../film/limits/allowance-steps.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, paragraph } from '../model.ts';
 import { panelNames } from '../panel-list.ts';
 import { counted } from '../words.ts';
 import { type ShowUnit, thickness } from './film-table.ts';
+import { hasDoubtedWord } from './leave-reason.ts';
 import { isNear } from './sureness-blocks.ts';
 
 /** `Survey of AB 12, Make Model 1998: saloon, 13 panels, 65 points`. */
@@ -32,18 +34,21 @@ export function readNotes(
   unit: ShowUnit,
 ): readonly Block[] {
   const { settings } = result;
-  const near = read.some(isMarked)
-    ? [' ? says that a condition is near its line; its figure holds on both sides.']
-    : [];
   return [
-    paragraph('How to read it', [legend(settings, read, unit), ...near].join('')),
+    paragraph('How to read it', `${legend(settings, read, unit)}${questionMark(read)}`),
     paragraph('Baseline', baselineLine(result, read, unit)),
-    paragraph('Risk', riskLine(settings, read)),
+    paragraph('Risk', riskLine(settings, read, unit)),
   ];
 }
 
-/** Itself or a zone of it. */
-const isMarked = (survey: PanelSurvey): boolean => [survey, ...survey.zones].some(isNear);
+/** What the mark is put to, where there is one: behind a first word it bears on what may go. */
+function questionMark(read: readonly PanelSurvey[]): string {
+  const parts = read.flatMap((survey) => [survey, ...survey.zones]);
+  if (parts.some(isNear)) {
+    return ' ? near its line: its figure keeps the risk over both sides together, not on each.';
+  }
+  return parts.some(hasDoubtedWord) ? ' ? is under 95\u00a0% sure.' : '';
+}
 
 function baselineLine(
   { survey, settings }: SurveyResult,
@@ -76,13 +81,33 @@ function otherBaselines(read: readonly PanelSurvey[], usual: number): Sentence {
   return says`; ${zinc} zinc under the paint ${um(first.baseline ?? usual)}: ${names}`;
 }
 
-/** By how many panels that risk comes true, if all is taken that may go. */
-function riskLine({ terms }: Settings, read: readonly PanelSurvey[]): string {
-  const risk = `${shown(100 * terms.risk, 1)}\u00a0% a panel of too thin clear`;
+/** By how many panels that risk comes true, if all is taken that may go; and what it would be over thinner clear. */
+function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: ShowUnit): string {
+  const { risk } = settings.terms;
+  const each = `${shown(100 * risk, 1)}\u00a0% a panel of too thin clear, if it is what its condition says`;
   const worked = read.filter(({ budget }) => budget > 0).length;
-  return worked < 2
-    ? `${risk}.`
-    : `${risk}, ${shown(worked * terms.risk, 1)} panels of ${worked} in all.`;
+  const all = worked < 2 ? '' : `, ${shown(worked * risk, 1)} panels of ${worked} in all`;
+  return `${each}${all}${riskIfThinner(settings, read, unit)}.`;
+}
+
+/** Of a panel near its line the risk is that of both sides, and no such figure stands for it. */
+function riskIfThinner(
+  { terms, film }: Settings,
+  read: readonly PanelSurvey[],
+  unit: ShowUnit,
+): string {
+  const risks = read
+    .flatMap(partsOf)
+    .filter((part) => part.budget > 0 && !isNear(part))
+    .flatMap((part) => budgetRisk(part, terms, film)?.riskIfThin ?? [])
+    .map((risk) => shown(100 * risk, 0));
+  const [low, high] = [Math.min(...risks.map(Number)), Math.max(...risks.map(Number))];
+  if (risks.length === 0) return '';
+  const range = low === high ? `${low}` : `${low} to ${high}`;
+  return tell(
+    says`; ${range}\u00a0% were the topcoat ${um(film.thinnerClear, null)} thinner than thought`,
+    unit,
+  );
 }
 
 /** Said before anything else: who asks for the strict floors is else taken aback by what they leave. */
@@ -108,8 +133,8 @@ export function legend(
   const told = floors.map((floor) => thickness(floor, unit, 0)).join(' or ');
   const floor = floors.length === 0 ? '' : ` ┊ is the total floor, ${told} ${unitName(unit)};`;
   return (
-    `least (‹) is the film that ${content}\u00a0% of the face exceeds. ` +
-    `May go is what to aim at: ${scatter} times as much, and thinner clear, are allowed for.` +
+    `least (‹): ${content}\u00a0% of the face is thicker. ` +
+    `May go: plan no more; ${scatter} times as much gone, or thinner clear, is within the risk, not both.` +
     `${floor} each dot is a point.`
   );
 }

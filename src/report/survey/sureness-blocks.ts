@@ -7,6 +7,9 @@ import { isZone, type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { partName, type ShowUnit, thickness } from './film-table.ts';
+import type { HelpPage } from './help-blocks.ts';
+import { hasDoubtedWord } from './leave-reason.ts';
+import { ownGains } from './own-gains.ts';
 import { doubtedComparison, otherSideText, surenessText } from './sureness-lines.ts';
 
 /** How well the means are known, and the clear that the limit of that name rests on. */
@@ -23,7 +26,7 @@ export function sureness(
   );
   const range = rangeIn(unit);
   const sure = `over ${roundTo(100 * (1 - film.conditions.nearRisk), 1)}\u00a0%`;
-  const but = lessSure(partsJudged(read), film.conditions.nearRisk);
+  const but = lessSure(partsJudged(read));
   const words = `each condition ${sure}${but.length === 0 ? '' : `, but for ${but.join(' and ')}`}`;
   const ofMeans =
     means.length === 0
@@ -36,15 +39,10 @@ export function sureness(
 }
 
 /** Words that are no such thing: near a line, declared, or beside another word. */
-const lessSure = (parts: readonly PanelSurvey[], nearRisk: number): readonly string[] => [
-  ...(parts.some((part) => isNear(part) || hasDoubtfulWord(part, nearRisk))
-    ? ['those with ?']
-    : []),
+const lessSure = (parts: readonly PanelSurvey[]): readonly string[] => [
+  ...(parts.some((part) => isNear(part) || hasDoubtedWord(part)) ? ['those with ?'] : []),
   ...(parts.some(isDeclared) ? ['those declared'] : []),
 ];
-
-const hasDoubtfulWord = ({ sureness: found }: PanelSurvey, nearRisk: number): boolean =>
-  found?.beside.some((one) => one.otherSide > nearRisk) ?? false;
 
 const isDeclared = ({ condition, sureness: found }: PanelSurvey): boolean =>
   found === null && condition !== 'unread';
@@ -69,17 +67,21 @@ const rangeIn =
 /** Whether the word is less than sure. */
 export const isNear = ({ sureness: found }: PanelSurvey): boolean => found?.sure === 'near';
 
-/** Panels whose condition is near its line: the comparison it hangs on, what it would be else, what settles it. */
-export function nearTheLine(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+/** Panels whose condition is near its line: the comparison it hangs on, what it would be else, what settles it or helps. */
+export function nearTheLine(
+  read: readonly PanelSurvey[],
+  { helped, result }: HelpPage,
+  unit: ShowUnit,
+): readonly Block[] {
   const told = partsJudged(read).flatMap((survey) => {
     const found = survey.sureness;
-    const other = otherSideText(survey);
+    const other = otherSideText(survey, result.settings.terms);
     if (found === null || other === null) return [];
     const ways = survey.advice.filter(({ code }) => code === 'settle').map(saying);
     const said = says`${partName(survey)}: ${doubtedComparison(found.deciding)}; ${other}`;
     return [
       tell(
-        [said, ...ways].reduce((all, one) => says`${all}; ${one}`),
+        [said, ...ways, ...ownGains(survey, helped)].reduce((all, one) => says`${all}; ${one}`),
         unit,
       ),
     ];

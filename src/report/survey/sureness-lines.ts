@@ -1,6 +1,6 @@
 /** How sure the condition of a panel is, in words and in the record: what it hangs on, and how near that came. */
 import { saying } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
+import { roundTo, shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import {
@@ -8,6 +8,8 @@ import {
   type LineComparison,
   marginOf,
 } from '../../film/condition/line-comparison.ts';
+import { HELD_BACK } from '../../film/condition/over-both-sides.ts';
+import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { machine, machineOrNull } from '../envelope.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
@@ -41,7 +43,11 @@ export function comparisonText(one: LineComparison): Sentence {
 export const doubtedComparison = (one: LineComparison): Sentence =>
   one.standard === 0
     ? comparisonText(one)
-    : says`${FIGURES[one.compared](one.figure)}, ${one.condition} is ${one.side} ${um(one.line)}: ${chance(one.otherSide)} that it is${one.isBeyond ? ' not' : ''}, as the ${bare(marginOf(one))} between are ± ${um(one.standard)} (SD), mostly ${mostOfDoubt(one.difference)}`;
+    : says`${FIGURES[one.compared](one.figure)}, ${one.condition} is ${one.side} ${um(one.line)}: ${chance(one.otherSide)} that it is${one.isBeyond ? ' not' : ''}, as the ${bare(printedGap(one))} between are ± ${um(one.standard)} (SD), mostly ${mostOfDoubt(one.difference)}`;
+
+/** Between the two as they are printed, so that who subtracts them finds the same. */
+const printedGap = ({ figure, line }: LineComparison): number =>
+  Math.abs(roundTo(figure, 1) - roundTo(line, 1));
 
 /** `106.4 µm, 12.0 µm under the baseline of 118.4 µm`: a line, and where it is from unless it is the same for any car. */
 function lineText({ line, baseline }: LineComparison): Sentence {
@@ -74,18 +80,28 @@ export const surenessText = ({ sureness, keyingSlips }: PanelSurvey): Sentence |
   return says`${sureOf(sureness.deciding)}${near}: ${comparisonText(sureness.deciding)}`;
 };
 
-/** What may go on either side of the line that a panel is near, and what holds for both; null where it is not near. */
-export function otherSideText(survey: PanelSurvey): Sentence | null {
+/**
+ * What may go on either side of the line that a panel is near, and the risk of what may go while nobody knows: over
+ * both sides and on the worse; null where it is not near.
+ */
+export function otherSideText(
+  survey: PanelSurvey,
+  { risk: stated }: Pick<RemovalTerms, 'risk'>,
+): Sentence | null {
   const { otherSide, condition: word } = survey;
   if (otherSide === null) return null;
   const { condition, budget: there, ifWordHolds: here, overBoth } = otherSide;
   if (there === null) return says`if ${condition}, each part would have limits of its own`;
-  if (Math.abs(there - here) < LEAST_TOLD) return says`if ${condition}, as much may go`;
+  if (Math.abs(there - here) < HELD_BACK) return says`if ${condition}, as much may go`;
   const sides = says`${bare(here, 2)} may go if ${word}, ${um(there, 2)} if ${condition}`;
   if (overBoth === null) return says`${sides}: ${um(here, 2)} holds for both`;
-  return overBoth.workTo < LEAST_TOLD
-    ? says`${sides}: nothing may go till it is settled`
-    : says`${sides}: ${um(overBoth.workTo, 2)} keeps the risk on both sides`;
+  const { workTo, riskLeft, riskThere } = overBoth;
+  if (workTo >= LEAST_TOLD) {
+    return says`${sides}: ${um(workTo, 2)} risks ${risk(riskLeft)} over both, ${risk(riskThere)} if ${condition}`;
+  }
+  return riskLeft > stated
+    ? says`${sides}: too little clear with ${risk(riskLeft)} even untouched, so leave it alone till it is settled`
+    : says`${sides}: nothing may go till it is settled`;
 }
 
 /** How what may go on both sides comes about: the figure of the other side, and the sum of the risks. */

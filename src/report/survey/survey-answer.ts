@@ -1,22 +1,32 @@
 /** What a survey comes to, in a few lines that stand before anything else on its page; each panel stands in one. */
 import { groupBy } from '../../base/group-by.ts';
 import { unitName } from '../../base/sentence.ts';
+import { HELD_BACK } from '../../film/condition/over-both-sides.ts';
+import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNames } from '../panel-list.ts';
 import { partName, type ShowUnit, thickness } from './film-table.ts';
-import { leaveReason } from './leave-reason.ts';
+import { adviceOf } from './help-lines.ts';
+import { filmReason } from './leave-reason.ts';
 import { unreadLine } from './unread-lines.ts';
 
 /** `surveyed` are the panels asked for, read or not. */
-export function answerBlocks(surveyed: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+export function answerBlocks(
+  surveyed: readonly PanelSurvey[],
+  helped: SurveyHelp,
+  unit: ShowUnit,
+): readonly Block[] {
   const parts = surveyed.filter(({ points }) => points.length > 0).flatMap(partsOf);
   const open = parts.filter(isOpen);
   const rest = parts.filter((part) => !isOpen(part));
   const worked = rest.filter(({ budget }) => budget > 0);
+  const left = rest.filter(({ budget }) => budget === 0);
+  const ways = groupBy(left, (part) => wayOf(part, helped));
   return [
     paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, unit)),
-    ...line('Leave', leftAlone(rest.filter(({ budget }) => budget === 0))),
+    ...WAYS.flatMap((way) => line(way, leftAlone(ways.get(way) ?? [], helped))),
     ...line(
       'Settle first',
       open.map((part) => settle(part, unit)),
@@ -32,14 +42,37 @@ const nothingMore = (open: readonly PanelSurvey[]): string =>
   open.length === 0 ? 'nothing' : 'nothing till panels are settled';
 
 /** Those of one reason together. */
-const leftAlone = (parts: readonly PanelSurvey[]): readonly string[] =>
-  [...groupBy(parts, leaveReason)].map(([reason, group]) => `${partNames(group)} (${reason})`);
+function leftAlone(parts: readonly PanelSurvey[], helped: SurveyHelp): readonly string[] {
+  const told = groupBy(parts, (part) => {
+    const isStuck = adviceOf(part, helped).some(({ code }) => code === 'beyond-help');
+    return `(${filmReason(part)}${isStuck ? ': nothing that could be learnt frees any film' : ''})`;
+  });
+  return [...told].map(([reason, group]) => `${partNames(group)} ${reason}`);
+}
+
+/** Whether anything can be done for panels from which nothing may go. */
+const WAYS = ['Leave', 'Spot first', 'Not yet'] as const;
+
+function wayOf(part: PanelSurvey, helped: SurveyHelp): (typeof WAYS)[number] {
+  const advised = adviceOf(part, helped);
+  if (part.boundBy.code === 'test-spot' && advised.some(({ code }) => code === 'test-spot')) {
+    return 'Spot first';
+  }
+  const canPass =
+    CAN_PASS.includes(part.boundBy.code) || advised.some(({ value = 0 }) => value >= LEAST_TOLD);
+  return canPass ? 'Not yet' : 'Leave';
+}
+
+/** Limits that something other than a gain in figures does away with. */
+const CAN_PASS: readonly LimitCode[] = ['readings', 'covered', 'fresh-paint'];
 
 /** Near its line, and what may go hangs on the side it lies on. */
 function isOpen({ otherSide }: PanelSurvey): boolean {
   if (otherSide === null) return false;
-  const { budget: there, ifWordHolds: here } = otherSide;
-  return there === null || Math.abs(there - here) >= LEAST_TOLD;
+  const { budget: there, ifWordHolds: here, overBoth } = otherSide;
+  // Where both sides together allow all that its word does, nothing hangs on it.
+  if (overBoth !== null) return here - overBoth.workTo >= HELD_BACK;
+  return there === null || Math.abs(there - here) >= HELD_BACK;
 }
 
 /** µm by which two figures of two decimals differ at the least. */
@@ -56,13 +89,13 @@ function mayGo(parts: readonly PanelSurvey[], unit: ShowUnit): string {
   return `${range} ${unitName(unit)}${each}: ${partNames(parts)}`;
 }
 
-/** `front left door (original, perhaps cut-back): work to 3.05 µm`. */
+/** `front left door (original or cut-back): else no more than 3.05 µm`. */
 function settle(part: PanelSurvey, unit: ShowUnit): string {
   const { condition, otherSide, budget } = part;
-  const words = [condition, ...(otherSide === null ? [] : [`perhaps ${otherSide.condition}`])];
+  const words = [condition, ...(otherSide === null ? [] : [otherSide.condition])];
   const figure =
     budget < LEAST_TOLD
       ? 'nothing may go till then'
-      : `work to ${thickness(budget, unit, 2)} ${unitName(unit)}`;
-  return `${partName(part)} (${words.join(', ')}): ${figure}`;
+      : `else no more than ${thickness(budget, unit, 2)} ${unitName(unit)}`;
+  return `${partName(part)} (${words.join(' or ')}): ${figure}`;
 }

@@ -40,19 +40,20 @@ export function surveyBlocks(
       ...assumptionBlocks(result, options),
     ];
   }
+  const page = { helped, result, verbose: options.verbose };
   return airy([
     [title(heading('Survey', result, read)), ...strictNote(result.settings)],
-    answerBlocks(surveyed, unit),
+    answerBlocks(surveyed, helped, unit),
     largeAssumptions(result.assumptions, unit),
     readTable(read, unit),
     [...(read.length === 0 ? [] : readNotes(result, read, unit)), ...offFace(surveyed, unit)],
     [
       ...(read.length === 0 ? [] : sureness(read, result.settings, unit)),
-      ...nearTheLine(read, unit),
+      ...nearTheLine(read, page, unit),
       ...otherLimits(read, unit),
     ],
     [...evidenceLines(read, unit), ...unreadBlocks(surveyed, unit), ...notes(result, unit)],
-    helpBlocks(surveyed, { helped, result, verbose: options.verbose }, unit),
+    helpBlocks(surveyed, page, unit),
     options.verbose
       ? [
           ...surenessList(surveyed, unit),

@@ -125,7 +125,7 @@ function sureOfWord(survey: PanelSurvey, { unit, result }: WhyContext): readonly
   const lines = [
     said,
     doubtOfLine(deciding),
-    ...[otherSideText(survey)].filter((text) => text !== null),
+    ...[otherSideText(survey, settings.terms)].filter((text) => text !== null),
     ...bothSidesSteps(survey),
     ...comparisons.slice(1).map(comparisonText),
     ...beside.map((one) => says`${one.condition} besides, ${sureOf(one)}: ${comparisonText(one)}`),

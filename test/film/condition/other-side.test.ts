@@ -90,7 +90,7 @@ describe('what may go at the risk taken, the chance of the other side counted in
 describe('what settles it', () => {
   const settling = (panel: ReturnType<typeof amongSound>['panel']) =>
     panel.advice.flatMap(({ code, text }) => (code === 'settle' ? [text] : []));
-  const BY_CLEAR = 'a clear read settles what may go, more points would not';
+  const BY_CLEAR = 'a clear read settles what may go, more points only narrow it';
   it('is a clear read on the very line, however many points are read', () => {
     expect(settling(amongSound(fiveAround('tested', 100.1), noFloor).panel)).toEqual([BY_CLEAR]);
   });
@@ -132,6 +132,9 @@ describe('what settles it', () => {
     }).panel;
     expect(read.otherSide?.budget).toBeCloseTo(ifWordHolds(read), 1);
     expect(read.budget).toBeGreaterThan(2);
+    // Once it is read nothing is left to settle, and nothing is held back.
+    expect(settling(read)).toEqual([]);
+    expect(read.boundBy.code).not.toBe('near-line');
   });
   it('is nothing where as much may go on either side', () => {
     const { panel } = amongSound(fiveAround('tested', 101), {

@@ -14,6 +14,7 @@ import {
 const terms: HelpTerms = {
   removal: standardTerms,
   logSdAfterSpot: 0.37,
+  spotTakes: micrometres(1.3),
   zincKnown: false,
   gaugeKnown: true,
 };
