@@ -111,7 +111,7 @@ describe('the loop of a visit', () => {
     expect(observations[0]).toMatchObject({ vehicle: 'FH-1042', date: '2026-11-25' });
     const next = await runLeastcut(['plan', `${car}/readings.csv`, '--rates', out]);
     expect(next.code).toBe(0);
-    expect(next.out).toContain('rates from 12 observations of 1 vehicle');
+    expect(next.out.replaceAll(/\s+/g, ' ')).toContain('rates from 12 observations of 1 vehicle');
   });
 });
 

@@ -47,7 +47,8 @@ describe('in bash', () => {
       'md',
       'html',
     ]);
-    expect(offers('survey', 'a.csv', '--format', 'c')).toEqual([]);
+    expect(offers('survey', 'a.csv', '--format', 'c')).toEqual(['csv']);
+    expect(offers('survey', 'a.csv', '--format', 'x')).toEqual([]);
     expect(offers('plan', '--policy', '=', 'st')).toEqual(['standard', 'strict']);
     expect(offers('plan', '--policy', '=')).toEqual(['standard', 'strict']);
     expect(offers('plan', '--aim', 'e')).toEqual(['enhance']);

@@ -53,7 +53,7 @@ describe('what people get wrong in a decisions file', () => {
     [
       'the sign of a unit',
       '"unit": "µm"',
-      ['2:9 "unit" is "µm"; it takes "um", "mil", "mm" or "inch" | write "um"'],
+      ['2:9 "unit" is "µm"; it takes "um", "mil", "mm", "inch", "cm" or "nm" | write "um"'],
     ],
     [
       'a role that there is not',

@@ -131,7 +131,7 @@ test('a key of a job file, a job file and a broken file are refused', () => {
     '1:31+10 settings-unknown-key',
   );
   expect(told('{"schema": "leastcut/job/1", "finish": "matte"}')).toEqual([
-    '1:12+16 settings-schema: "schema" is "leastcut/job/1"; it takes "leastcut/shop/1" | "schema": "leastcut/shop/1"',
+    '1:12+16 settings-schema: this is a job file, where a shop file is wanted | name it with --job, and a shop file with --shop',
   ]);
   expect(told('{')).toEqual([
     '1:2+1 json-syntax: the file ends before { is closed | close it with }',

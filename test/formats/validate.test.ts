@@ -206,7 +206,7 @@ describe('the kind of file', () => {
 
   test('is the only problem of a file that is of another kind', () => {
     expect(told('{"schema": "leastcut/shop/1", "area_m2": 0, "x": 1}')).toEqual([
-      '1:12+17 settings-schema: "schema" is "leastcut/shop/1"; it takes "leastcut/trial/1" | "schema": "leastcut/trial/1"',
+      '1:12+17 settings-schema: this is a shop file, where a settings file is wanted | name it with --shop',
     ]);
   });
 });

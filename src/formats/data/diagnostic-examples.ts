@@ -270,7 +270,7 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'input.csv': 'panel;point;reading_um\nbonnet;1;1.234\nroof;1;118\n',
   }),
   'reading-became-date': example('read input.csv', {
-    'input.csv': 'panel,point,reading_mil\nbonnet,1,4.7\nbonnet,2,05-Apr\nroof,1,4.6\n',
+    'input.csv': 'panel,point,reading_mil\nbonnet,1,4.7\nbonnet,2,05-Apr\nroof,1,04-Jun\n',
   }),
   'reading-deleted': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\nbonnet,2,180 (deleted)\nroof,1,118\n',
@@ -396,7 +396,7 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'input.csv': 'panel,point,reading\nbonnet,1,120\n',
   }),
   'unit-unknown': example('survey input.csv', {
-    'input.csv': 'panel,point,reading (nm)\nbonnet,1,120000\n',
+    'input.csv': 'panel,point,reading (1/100 mm)\nbonnet,1,120000\n',
   }),
   'usage-missing-input': example('survey'),
   'usage-option-value': example('survey samples/sound-saloon/readings.csv --risk-pct 90'),

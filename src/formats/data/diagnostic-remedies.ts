@@ -101,7 +101,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Write the number without a thousands mark, or fewer digits after the decimal mark.',
   'reading-not-a-number': 'Correct the cell, or leave it empty where there is no reading.',
   'reading-missing': 'Nothing, if no reading was taken there.',
-  'reading-implausible': 'Look at the number again: a decimal mark may be missing.',
+  'reading-implausible':
+    'Look at the number again: a decimal mark may be missing. Below 0, set the zero of the gauge and measure anew.',
   'reading-doubted': 'Take the row out if its reading does not count; else nothing.',
   'readings-altered': 'Do the sum in the cells, or leave them if it is done, and delete the line.',
   'cell-invalid': 'Write one of the values that the message names, or leave the cell empty.',

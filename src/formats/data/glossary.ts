@@ -461,7 +461,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'budget',
     ['may go', 'budget_um', 'removal budget', 'allowance'],
-    'The largest median removal that keeps every limit on a panel at the chosen risk: what to aim at. It allows for a removal that turns out larger and for clear that is thinner than reckoned. Of a panel near its line it holds on both sides of it.',
+    'The largest median removal that keeps every limit on a panel at the chosen risk: plan no more. A removal that turns out larger, or clear that is thinner than reckoned, is within that risk; not both at once. Of a panel near its line it keeps the risk over both sides of it together, not on each.',
   ),
   word(
     'floor',
@@ -491,7 +491,17 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'line',
     ['unsettled', 'till settled', 'till it is settled', 'not settled', 'near-its-line'],
-    'Where a panel is bound by this, it reads so near the border between two conditions (original or cut before, say) that either may be true. No more may go than is safe in the worse case, until something settles it. No body line is meant.',
+    'Where a panel is bound by this, it reads so near the border between two conditions (original or cut before, say) that either may be true. Until something settles it no more may go than keeps the risk over both sides together, each weighed by its chance. It is not safe on the worse side alone: the survey says what the risk is there. Settle first what it is. No body line is meant.',
+  ),
+  word(
+    'settle first',
+    ['perhaps cut-back', 'even untouched'],
+    'Panels near their line: settle what they are before they are polished. Who does not keeps to the figure told, if there is one. “Even untouched” is the chance that too little clear is there already.',
+  ),
+  word(
+    'not yet',
+    ['way out'],
+    'Panels from which nothing may go till something is done or learnt; the page says what. Of those under “Leave” nothing that could be learnt changes it; those under “Spot first” need a test spot of their own.',
   ),
   word(
     'n = 1',

@@ -117,7 +117,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   clear: 'What is believed of the topcoat.',
   low_um: 'The lower end of its 95 % interval, in µm.',
   budget_um:
-    'The largest median removal that keeps every limit, in µm; of a panel near its line on both sides of it; under if_otherwise what might go there.',
+    'The largest median removal that keeps every limit, in µm; of a panel near its line at the risk over both sides together; under if_otherwise what might go there.',
   bound_by: 'The code of the limit that allows least.',
   limits: 'Every limit, with what it allows.',
   low_points: 'Points that read low for their panel.',

@@ -311,7 +311,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('limit-fresh-paint', 'Nothing may go from paint that is not hard yet.'),
   reason(
     'limit-near-line',
-    'The panel is near its line: no more goes than keeps the risk on both sides of it.',
+    'The panel is near its line: no more goes than keeps the risk over both sides of it together.',
   ),
   reason('limit-test-spot', 'Nothing may go before a test spot on this very panel.'),
   reason(
@@ -407,7 +407,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   limit(
     'near-line',
-    'The panel is near the line that its word hangs on: no more goes than keeps the risk on both sides of it, in the survey and in the plan.',
+    'The panel is near the line that its word hangs on: no more goes than keeps the risk over both sides of it together (not on each), in the survey and in the plan.',
     'Settle what it is first; survey --why PANEL says by what.',
   ),
   limit('no-data', 'Nothing is known of the film.', 'Read the panel.'),

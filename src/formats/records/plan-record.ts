@@ -44,7 +44,8 @@ const local = z.strictObject({
   removal_um: removal,
   cleared_pct: percent,
   risk_prob: chance,
-  at_place: z.strictObject({ removal_um: removed, budget_um: removed }).nullable(),
+  /** A plan of an earlier version has none. */
+  at_place: z.strictObject({ removal_um: removed, budget_um: removed }).nullable().optional(),
   reasons: z.array(remark),
 });
 
@@ -92,7 +93,8 @@ export const planSchema = resultOf('plan', {
   panels: z.array(panel),
   car: z.strictObject({
     expected_panels_below_floor: z.number().min(0),
-    panels_below_floor_already: z.number().min(0),
+    /** A plan of an earlier version has none. */
+    panels_below_floor_already: z.number().min(0).optional(),
   }),
   test_spots: z.array(
     z.strictObject({

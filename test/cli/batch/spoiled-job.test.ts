@@ -1,4 +1,4 @@
-/** One spoiled job among a thousand: its record stands in its place, and the others are as without it. */
+/** Spoiled jobs among a thousand: each record stands in its place, and the others are as without them. */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -6,7 +6,6 @@ import { runLeastcut } from '../run-leastcut.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 const JOBS = 1000;
-const SPOILED = 617;
 
 /** Two readings of a vehicle that is one roof: the batch is what is tested. */
 const readings = (k: number): string =>
@@ -29,15 +28,12 @@ const fileOf = (k: number): string => join(folder, 'cars', `${nameOf(k)}.csv`);
 
 type Columns = Readonly<Record<string, string>>;
 
-/** Gives the path of the list; `said` of the spoiled job, in columns of its own. */
-function listOf(said: Columns): string {
-  const names = Object.keys(said);
+/** Gives the path of the list; `said` of a spoiled job, in columns of its own. */
+function listOf(spoiled: readonly Spoiling[]): string {
+  const names = [...new Set(spoiled.flatMap(({ said = {} }) => Object.keys(said)))];
+  const saidOf = (k: number): Columns => spoiled.find(({ at }) => at === k)?.said ?? {};
   const row = (k: number): string =>
-    [
-      nameOf(k),
-      `cars/${nameOf(k)}.csv`,
-      ...names.map((name) => (k === SPOILED ? (said[name] ?? '') : '')),
-    ].join(',');
+    [nameOf(k), `cars/${nameOf(k)}.csv`, ...names.map((name) => saidOf(k)[name] ?? '')].join(',');
   const rows = Array.from({ length: JOBS }, (_, i) => row(i + 1));
   const path = join(folder, 'jobs.csv');
   writeFileSync(path, `${['job', 'readings', ...names].join(',')}\n${rows.join('\n')}\n`);
@@ -54,6 +50,8 @@ const linesOf = (out: string): readonly string[] => out.trimEnd().split('\n');
 
 type Spoiling = {
   readonly what: string;
+  /** Which of the jobs it is. */
+  readonly at: number;
   readonly text?: string | Uint8Array | null;
   readonly said?: Columns;
   readonly beside?: string;
@@ -64,55 +62,68 @@ type Spoiling = {
 
 const spoilings: readonly Spoiling[] = [
   {
-    ...{ what: 'whose file is gone', text: null },
+    ...{ what: 'whose file is gone', at: 5, text: null },
     ...{ code: 'file-missing', status: 'failed', exit: 66 },
   },
   {
-    ...{ what: 'with a cell that is no number', text: readings(1).replace('roof,1,', 'roof,1,o') },
+    ...{
+      what: 'with a cell that is no number',
+      at: 617,
+      text: readings(1).replace('roof,1,', 'roof,1,o'),
+    },
     ...{ code: 'reading-not-a-number', status: 'refused', exit: 65 },
   },
   {
-    ...{ what: 'whose file is a picture', text: Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 13, 10]) },
+    ...{
+      what: 'whose file is a picture',
+      at: 618,
+      text: Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 13, 10]),
+    },
     ...{ code: 'encoding-unknown', status: 'refused', exit: 65 },
   },
   {
-    ...{ what: 'of two vehicles' },
+    ...{ what: 'of two vehicles', at: 812 },
     text: `vehicle,${readings(1).replace('\nroof', '\nA,roof').replace('\nroof', '\nB,roof')}`,
     ...{ code: 'usage-several-vehicles', status: 'refused', exit: 2 },
   },
   {
-    ...{ what: 'whose job file is torn', said: { job_file: 'torn.json' } },
+    ...{ what: 'whose job file is torn', at: 1000, said: { job_file: 'torn.json' } },
     beside: '{ "schema": "leastcut/job/1", "finish": ',
     ...{ code: 'json-syntax', status: 'refused', exit: 78 },
   },
 ];
 
-describe('one job among a thousand', async () => {
-  const sound = await batch(listOf({}), '2');
+function spoil({ at, text, beside }: Spoiling): void {
+  if (text === null) rmSync(fileOf(at));
+  else if (text !== undefined) writeFileSync(fileOf(at), text);
+  if (beside !== undefined) writeFileSync(join(folder, 'torn.json'), beside);
+}
 
-  test('in order is like the others', () => {
+describe('among a thousand jobs', async () => {
+  const sound = await batch(listOf([]), '2');
+  const soundLines = linesOf(sound.out);
+
+  test('a list in order has a record for each', () => {
     expect(sound.code).toBe(0);
-    expect(linesOf(sound.out)).toHaveLength(JOBS);
+    expect(soundLines).toHaveLength(JOBS);
   });
 
-  test.each(spoilings)(
-    '$what has its record in its place, and changes nothing of the others',
-    async ({ text, said = {}, beside, ...wanted }) => {
-      if (text === null) rmSync(fileOf(SPOILED));
-      else if (text !== undefined) writeFileSync(fileOf(SPOILED), text);
-      if (beside !== undefined) writeFileSync(join(folder, 'torn.json'), beside);
-      const { code, out, err } = await batch(listOf(said), '1');
-      writeFileSync(fileOf(SPOILED), readings(SPOILED));
-      const lines = linesOf(out);
-      expect(code).toBe(3);
-      expect(err).toContain(`${JOBS} jobs: ${JOBS - 1} done, 1 ${wanted.status}`);
-      expect(lines.toSpliced(SPOILED - 1, 1)).toEqual(linesOf(sound.out).toSpliced(SPOILED - 1, 1));
-      const record: unknown = JSON.parse(lines[SPOILED - 1] ?? '');
-      expect(record).toMatchObject({
-        ...{ job: nameOf(SPOILED), seq: SPOILED, status: wanted.status, exit: wanted.exit },
-        result: null,
-      });
-      expect(JSON.stringify(record)).toContain(`"code":"${wanted.code}"`);
-    },
-  );
+  test.each([
+    ['one that is spoiled has its record', spoilings.filter(({ at }) => at === 617)],
+    ['five that are spoiled in five ways have theirs', spoilings],
+  ])('%s in its place, and changes nothing of the others', async (_, spoiled) => {
+    spoiled.forEach(spoil);
+    const { code, out, err } = await batch(listOf(spoiled), '1');
+    for (const { at } of spoiled) writeFileSync(fileOf(at), readings(at));
+    const lines = linesOf(out);
+    expect(code).toBe(3);
+    expect(err).toContain(`${JOBS} jobs: ${JOBS - spoiled.length} done`);
+    const isSound = (_line: string, i: number): boolean => spoiled.every(({ at }) => at !== i + 1);
+    expect(lines.filter(isSound)).toEqual(soundLines.filter(isSound));
+    for (const { at, status, exit, code: told } of spoiled) {
+      const record: unknown = JSON.parse(lines[at - 1] ?? '');
+      expect(record).toMatchObject({ job: nameOf(at), seq: at, status, exit, result: null });
+      expect(JSON.stringify(record)).toContain(`"code":"${told}"`);
+    }
+  });
 });

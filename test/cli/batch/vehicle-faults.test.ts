@@ -59,10 +59,7 @@ const thick = ([vehicle, panel, point]: Cells) => [vehicle, panel, point, 'thick
 describe('a file of vehicles in turn', () => {
   test.each([
     ['a cell that is no number', thick],
-    [
-      'a reading that a spreadsheet made a day of',
-      ([v, panel, point]: Cells) => [v, panel, point, '12-May'],
-    ],
+    ['a reading of two signs', ([v, panel, point]: Cells) => [v, panel, point, '11O.5']],
     ['a row that ends too early', ([v, panel]: Cells) => [v, panel]],
     ['a reading of no panel', ([v, , point, um]: Cells) => [v, '', point, um]],
   ])(
