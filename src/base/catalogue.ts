@@ -106,7 +106,8 @@ export const diagnosticCatalogue = {
   },
   'grade-reference-again': {
     kind: 'remark',
-    meaning: 'A file of a trainee holds the readings of the reference itself: nobody is graded by it.',
+    meaning:
+      'A file of a trainee holds the readings of the reference itself: nobody is graded by it.',
   },
   'grade-other-vehicle': {
     kind: 'data',

@@ -1,5 +1,5 @@
 /** What each thing still to be learned would free on the panels of a survey. */
-import { logSdAfterSpot } from '../../correction/spot/test-spot-forecast.ts';
+import { logSdAfterSpot, spotTakes } from '../../correction/spot/test-spot-forecast.ts';
 import { type Help, whatWouldHelp } from '../../film/help/what-would-help.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyedVehicle } from './survey-files.ts';
@@ -10,14 +10,21 @@ export type SurveyHelp = ReadonlyMap<PanelSurvey, readonly Help[]>;
 /** By panel, and by zone where a panel has two; those that nothing can be said of are not among them. */
 export function surveyHelp({ survey, settings, facts, trials }: SurveyResult): SurveyHelp {
   const { repeatability } = settings.film.measurement;
+  const parts = survey.panels.flatMap(partsOf);
+  const takes = spotTakes(settings.correction);
+  // Its patch must be somewhere where as much may go.
+  const hasPlace = takes !== null && parts.some(({ budget }) => budget >= takes);
   // Once there is a spot on this paint, its own advice says what to try next.
   const afterSpot =
-    trials.size > 0 ? settings.terms.logSd : logSdAfterSpot(settings.correction, repeatability);
-  const helped = survey.panels.flatMap(partsOf).map((part) => {
+    trials.size > 0 || !hasPlace
+      ? settings.terms.logSd
+      : logSdAfterSpot(settings.correction, repeatability);
+  const helped = parts.map((part) => {
     const { galvanised } = facts.get(part.panel.id) ?? settings.facts;
     const terms = {
       removal: settings.terms,
       logSdAfterSpot: afterSpot,
+      spotTakes: takes,
       zincKnown: galvanised.origin !== 'built-in',
       gaugeKnown: settings.gauge !== undefined,
     };
