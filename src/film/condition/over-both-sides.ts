@@ -77,7 +77,7 @@ export function heldToBothSides(
   const nearLine: Limit = {
     code: 'near-line',
     ...spoken(
-      says`near its line: no more than ${um(workTo, 2)} till it is settled if it is ${condition}`,
+      says`near its line: no more than ${um(workTo, 2)} till it is settled whether it is ${condition}`,
     ),
     value: workTo,
   };
