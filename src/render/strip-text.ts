@@ -31,12 +31,10 @@ export function drawStrip(
     const [from, to] = [position(bar.from, axis, width), position(bar.to, axis, width)];
     drawn.fill('─', Math.min(from, to), Math.max(from, to) + 1);
   }
-  if (axis.line !== null) drawn[position(axis.line, axis, width)] = '┊';
   if (range !== undefined) {
     drawn[position(range.from, axis, width)] = '[';
     drawn[position(range.to, axis, width)] = ']';
   }
-  if (marked !== null) drawn[position(marked, axis, width)] = '‹';
   for (const value of open) drawn[position(value, axis, width)] = '○';
   const counts = new Map<number, number>();
   for (const value of values) {
@@ -44,6 +42,9 @@ export function drawStrip(
     counts.set(at, (counts.get(at) ?? 0) + 1);
   }
   for (const [at, count] of counts) drawn[at] = count === 1 ? '·' : count === 2 ? ':' : '⁝';
+  // What the row is held against is not to vanish under its points.
+  if (axis.line !== null) drawn[position(axis.line, axis, width)] = '┊';
+  if (marked !== null) drawn[position(marked, axis, width)] = '‹';
   if (marked !== null && marked < axis.from) drawn[0] = '«';
   if (values.some((value) => value > axis.to)) drawn[width - 1] = '»';
   return drawn.join('');

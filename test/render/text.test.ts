@@ -199,9 +199,10 @@ describe('a strip of readings', () => {
     expect(drawn([1, 26, 26, 76, 76, 76])).toBe('·    :    ┊    ⁝');
   });
 
-  test('marks the thinnest with a sign of its own, which a reading at the same place covers', () => {
+  test('marks the thinnest and the line with signs of their own, which no reading at the same place covers', () => {
     expect(drawn([75], 25)).toBe('     ‹    ┊    ·');
-    expect(drawn([25], 25)).toBe('     ·    ┊');
+    expect(drawn([25], 25)).toBe('     ‹    ┊');
+    expect(drawn([50, 51, 52], 25)).toBe('     ‹    ┊');
   });
 
   test('shows that something lies beyond the axis, at either end', () => {
