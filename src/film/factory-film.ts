@@ -4,24 +4,29 @@
  */
 import { type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { micrometres } from '../base/units.ts';
-import type { FilmModel, LayerPrior, LayerThickness, PanelFacts } from './film-model.ts';
+import type { FilmModel, Finish, LayerPrior, LayerThickness, PanelFacts } from './film-model.ts';
+import { NO_ZINC } from './limits/thin-clear.ts';
+import { zincOf } from './zinc.ts';
 
-/** With what it varies by between cars; of a finish nobody knows, the thicker of the two it may be. */
+/** With what it varies by between cars; of a finish nobody knows, the lesser of the two it may be. */
 export function factoryFilm(
   facts: Pick<PanelFacts, 'finish' | 'galvanised' | 'clear' | 'under'>,
-  { clearOverBase, singleStage, galvanisedUnder }: FilmModel['layers'],
+  layers: FilmModel['layers'],
 ): Uncertain<'µm'> {
-  const isSingle = !['clear-over-base', 'matte', 'unknown'].includes(facts.finish);
-  const priors: readonly LayerPrior[] =
-    facts.finish === 'unknown'
-      ? [clearOverBase, singleStage]
-      : [isSingle ? singleStage : clearOverBase];
-  const totals = priors.map(({ top, under }) => {
-    const zinc = galvanisedUnder.mean - clearOverBase.under.mean;
-    const usual = { mean: under.mean + (facts.galvanised ? zinc : 0), sd: under.sd };
+  const totals = priorsOf(facts.finish, layers).map(({ top, under }) => {
+    const { mean, variance } = facts.galvanised ? zincOf(layers) : NO_ZINC;
+    const usual = { mean: under.mean + mean, sd: Math.sqrt(Math.max(0, under.sd ** 2 + variance)) };
     return together(facts.clear ?? top, facts.under ?? usual);
   });
-  return totals.reduce((most, one) => (one.value > most.value ? one : most));
+  return totals.reduce((least, one) => (one.value < least.value ? one : least));
+}
+
+function priorsOf(
+  finish: Finish,
+  { clearOverBase, singleStage }: FilmModel['layers'],
+): readonly LayerPrior[] {
+  if (finish === 'clear-over-base' || finish === 'matte') return [clearOverBase];
+  return finish === 'unknown' ? [clearOverBase, singleStage] : [singleStage];
 }
 
 const together = (

@@ -73,8 +73,19 @@ describe('what factories paint', () => {
     expect(film.components.get('cars')?.contribution).toBeCloseTo(Math.sqrt(136), 12);
   });
   it('has the zinc of galvanised steel, and layers that the job states', () => {
-    expect(factoryFilm({ ...facts, galvanised: true }, layers).value).toBe(119);
+    const zinc = factoryFilm({ ...facts, galvanised: true }, layers);
+    expect(zinc.value).toBe(119);
+    expect(zinc.components.get('cars')?.contribution).toBeCloseTo(
+      Math.hypot(layers.clearOverBase.top.sd, layers.galvanisedUnder.sd),
+      12,
+    );
     const clear = { mean: 60, sd: 3, of: 'car' } as never;
     expect(factoryFilm({ ...facts, clear }, layers).value).toBe(130);
+  });
+  it('is the lesser of the two that a finish nobody knows may be: more is called repaint', () => {
+    const of = (finish: 'clear-over-base' | 'single-stage-solid' | 'unknown') =>
+      factoryFilm({ ...facts, finish }, layers).value;
+    expect(of('unknown')).toBe(Math.min(of('clear-over-base'), of('single-stage-solid')));
+    expect(of('clear-over-base')).not.toBe(of('single-stage-solid'));
   });
 });
