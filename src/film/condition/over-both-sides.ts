@@ -74,11 +74,10 @@ export function heldToBothSides(
   condition: OtherSide['condition'],
 ): Allowance {
   if (here.budget - workTo < HELD_BACK) return here;
+  const most = workTo < HELD_BACK ? 'nothing' : says`no more than ${um(workTo, 2)}`;
   const nearLine: Limit = {
     code: 'near-line',
-    ...spoken(
-      says`near its line: no more than ${um(workTo, 2)} till it is settled whether it is ${condition}`,
-    ),
+    ...spoken(says`near its line: ${most} till it is settled whether it is ${condition}`),
     value: workTo,
   };
   return { ...here, ...bounded([...here.limits, nearLine]) };
