@@ -2,7 +2,7 @@
 import { type Diagnostic, error, hasErrors, type Outcome } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import { columnRoles } from '../intake/intake-options.ts';
-import { joinedRoles } from '../intake/tables/layout.ts';
+import { joinedRoles } from '../intake/tables/columns-by-role.ts';
 
 /** A comma ends a name only where another role follows: a header may hold one itself. */
 const NEXT_ROLE = /,(?=\s*[a-z]+=)/;

@@ -37,6 +37,8 @@ export type IntakeOptions = {
   readonly plausible: PlausibleReadings;
   /** Whether some template knows the name: used only to recognise the columns of a wide layout. */
   readonly isPanel: (label: string) => boolean;
+  /** Whether a name is that of a panel, or says where on the car and leaves several open: `LF`. */
+  readonly mayBePanel?: (label: string) => boolean;
   /** How large the parts of a file may be, where the usual limits are too narrow. */
   readonly limits?: Limits;
 };
@@ -49,7 +51,9 @@ export function layoutContext(options: IntakeOptions): LayoutContext {
   const named = new Set([...(panelNames?.keys() ?? [])].map(plain));
   const isPanel = (label: string): boolean =>
     options.isPanel(label) || (label !== '' && named.has(plain(label)));
-  const context = { isPanel, captions: false, layout: options.layout };
+  const mayBePanel = (label: string): boolean =>
+    isPanel(label) || options.mayBePanel?.(label) === true;
+  const context = { isPanel, mayBePanel, captions: false, layout: options.layout };
   return columns === undefined ? context : { ...context, given: rolesGiven(columns) };
 }
 

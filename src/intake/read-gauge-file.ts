@@ -9,7 +9,7 @@ import type { Reading } from '../film/reading.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
-import { tellCutEnd } from './doubts/cut-end.ts';
+import { withoutCutReading } from './doubts/cut-end.ts';
 import { tellFarReadings } from './doubts/far-readings.ts';
 import { tellHiddenRows } from './doubts/hidden-rows.ts';
 import { tellLinesAgainst } from './doubts/lines-against.ts';
@@ -31,8 +31,9 @@ import { createNames, pointSpelling } from './readings/same-names.ts';
 import { canonicalOptions, isCanonicalCsv, restoredRows } from './rows/canonical-csv.ts';
 import { delimiters } from './rows/dialect.ts';
 import { checkClaim } from './statistics/statistics-check.ts';
+import { joinedRoles } from './tables/columns-by-role.ts';
 import type { GaugeRole } from './tables/gauge-vocabulary.ts';
-import { joinedRoles, type Layout } from './tables/layout.ts';
+import type { Layout } from './tables/layout.ts';
 import { linesOutside } from './tables/lines-outside.ts';
 import type { Parts, Split } from './tables/section-state.ts';
 import { divideIntoParts } from './tables/sections.ts';
@@ -100,10 +101,10 @@ function readGaugeText(
   findings.addAll([...noticed, ...split.diagnostics]);
   const written = canonical ? restoredRows(split.value.rows) : split.value.rows;
   const rows = leftOut === undefined ? written : written.filter(({ line }) => !leftOut.has(line));
-  const parts = divideIntoParts(rows, split.value.start, {
-    ...split.value,
-    findings,
-  });
+  const divided = divideIntoParts(rows, split.value.start, { ...split.value, findings });
+  const whole = canonical ? withNamelessTables(divided) : divided;
+  const cut = withoutCutReading(whole.tables, findings);
+  const parts = { ...whole, tables: cut.tables };
   if (parts.tables.length === 0) {
     findings.addAll(findings.hasErrors() ? [] : [noReadings(split.value)]);
     return refused(...findings.list());
@@ -126,7 +127,6 @@ function readGaugeText(
   for (const { table, rules } of settled.tables) {
     tellNotesAgainstRows(table, rules.unit, split.value.context.isPanel, findings);
   }
-  tellCutEnd(parts.tables, findings);
   const { doubtfulUnder } = options.plausible;
   tellThinReadings(collected.readings, doubtfulUnder, findings);
   tellFarReadings(collected.readings, doubtfulUnder, split.value.source, findings);
@@ -139,7 +139,9 @@ function readGaugeText(
   for (const claim of settled.claims) checkClaim(claim, findings, earlier);
   if (findings.hasErrors()) return refused(...findings.list());
   const decisions = decisionsOf({ encoding, evidence }, split.value, parts, settled);
-  const excluded = [...settled.excluded, ...collected.excluded].sort((a, b) => a.line - b.line);
+  const excluded = [...cut.excluded, ...settled.excluded, ...collected.excluded].sort(
+    (a, b) => a.line - b.line,
+  );
   const { readings, panelsSeen } = collected;
   return found({ readings, excluded, decisions, panelsSeen }, findings.list());
 }
@@ -172,13 +174,14 @@ function collect(
 function doubtUnits(
   [first]: SettledTables['tables'],
   readings: readonly Reading[],
-  { plausible }: IntakeOptions,
+  { plausible, unit }: IntakeOptions,
   findings: Findings,
 ): void {
   const row = first?.table.header ?? first?.table.rows[0];
   if (first === undefined || row === undefined) return;
   const at = () => placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);
-  const doubted = doubtUnit(readings, first.rules.unit, plausible, at);
+  const isKnown = unit !== undefined || isCanonicalCsv(first.table.source);
+  const doubted = doubtUnit(readings, first.rules.unit, plausible, at, isKnown);
   findings.addAll(doubted.length > 0 ? doubted : doubtAllOffByTen(readings, at));
   findings.addAll(doubtNines(readings, first.rules.unit));
 }
@@ -221,6 +224,16 @@ function namesOf(layout: Layout | undefined, role: GaugeRole): readonly string[]
   if (joinedRoles.has(role)) return texts;
   const text = layout?.header[layout.columns.get(role) ?? -1]?.text ?? '';
   return text === '' ? [] : [text];
+}
+
+/** Our own table of readings whose panel nobody names: its column of panels is empty throughout. */
+function withNamelessTables(parts: Parts): Parts {
+  const tables = parts.tables.map((table) => {
+    const panelAt = table.layout.columns.get('panel') ?? -1;
+    const isNameless = table.rows.every(({ cells }) => cells[panelAt] === '');
+    return isNameless ? { ...table, given: { ...table.given, panel: '' } } : table;
+  });
+  return { ...parts, tables };
 }
 
 /** A table of names only; or one whose rows all give no reading. */

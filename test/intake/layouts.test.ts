@@ -118,9 +118,8 @@ describe('panels named by lines', () => {
     ]);
   });
 
-  test('a bare list of numbers is refused until something names its panel', () => {
-    expect(briefs('101,5\n102\n', { unit: 'um' })).toEqual(['1:1+5 error panel-missing']);
-    expect(briefs('µm\n101.5\n102\n')).toEqual(['2:1+5 error panel-missing']);
+  test('a bare list of numbers is of the panel that the user names', () => {
+    expect(values('101,5\n102\n', { unit: 'um' })?.map(([panel]) => panel)).toEqual(['', '']);
     expect(values('101,5\n102\n', { unit: 'um', panelNames: new Map([['', 'roof']]) })).toEqual([
       ['roof', '1', 1, 101.5],
       ['roof', '2', 1, 102],
@@ -244,4 +243,53 @@ describe('unquoted decimal commas', () => {
     'panel,reading_um\nroof,101,1\nroof,102,6\nboot,99,3\n',
     'panel,reading_um\nroof,101,21\nroof,102,23\nboot,99,22\n',
   ])('%j is refused', (text) => expect(briefs(text)[0]).toContain('error row-too-long'));
+});
+
+describe('two numbers by a slash in every cell', () => {
+  const rows = 'roof;1;112/118\nroof;2;114/109\nbonnet;1;121/125\n';
+
+  test('are refused where nothing says what each of them is', () => {
+    const text = `Panel;Point;µm\n${rows}`;
+    expect(briefs(text)).toEqual(['2:8+7 error reading-ambiguous']);
+    expect(read(text).diagnostics[0]?.hint).toContain('in a cell of its own');
+  });
+
+  test.each([
+    ['a plural above them', `Panel;Point;Readings (µm)\n${rows}`, 6],
+    ['a third number in one cell', `Panel;Point;µm\n${rows}bonnet;2;119/123/120\n`, 9],
+    [
+      'a column of means that agree',
+      'Panel;Point;µm;Mean\nroof;1;112/118;115\nroof;2;114/109;111.5\nbonnet;1;121/125;123\n',
+      6,
+    ],
+  ])('are readings where %s says so', (_, text, count) => {
+    expect(values(text)).toHaveLength(count);
+  });
+
+  test('are refused beside means that disagree', () => {
+    const text = 'Panel;Point;µm;Mean\nroof;1;112/118;112\nroof;2;114/109;114\n';
+    expect(briefs(text).join()).toContain('error reading-ambiguous');
+  });
+});
+
+describe('columns called after panels', () => {
+  test('of one name are read as points of one panel, and told', () => {
+    const text = 'No.;Roof (µm);Bonnet (µm);Roof (µm)\n1;115;119;105\n2;108;116;106\n';
+    expect(values(text)).toHaveLength(6);
+    expect(briefs(text)).toEqual(['1:27+9 warning reading-doubted']);
+    expect(briefs(text.replace(/Roof \(µm\)$/mu, 'Boot (µm)'))).toEqual([]);
+  });
+
+  test('are kept whatever they are called', () => {
+    const text =
+      'µm\n\nNo.,__proto__,constructor,Roof\n1,100,110,113\n2,101,110,115\n3,100,108,130\n';
+    const panels = new Set(values(text)?.map(([panel]) => panel));
+    expect([...panels]).toEqual(['__proto__', 'constructor', 'Roof']);
+  });
+
+  test('are not read where one number stands in every row of an unknown one, and that is why', () => {
+    const text = 'µm\n\nNo.,Charge,Roof\n1,100,113\n2,100,115\n3,100,130\n';
+    expect(values(text)).toHaveLength(3);
+    expect(read(text).diagnostics[0]?.message).toContain('one number in every row');
+  });
 });

@@ -127,6 +127,8 @@ const isRegular = (text: string, mark: string): boolean => {
   const width = lines[0]?.split(mark).length ?? 0;
   return (
     width > 2 &&
+    // A quote that closes says that the last cell is whole.
+    text.endsWith('\n') &&
     lines.every((line) => /^[\p{L}\d]/u.test(line) && line.split(mark).length === width)
   );
 };

@@ -60,3 +60,8 @@ describe('columns of readings with names that say nothing', () => {
     },
   );
 });
+
+test.each(['Lecturas por panel: 4, unidad µm', 'Messpunkte: 4, Einheit µm', 'Punti: 4, unità µm'])(
+  '"%s" above the readings names their unit',
+  (line) => expect(values(`${line}\n;;\nroof;105,6;106,0\nboot;94,6;101,3\n`)).toHaveLength(4),
+);

@@ -1,4 +1,5 @@
 import { closest } from '../../base/did-you-mean.ts';
+import { once } from '../../base/kept.ts';
 import { type KnownPanel, panelsThatFit } from './panel-fit.ts';
 import { isKnownWord, type LabelMeaning, labelWords, meanings } from './panel-label.ts';
 import type { KerbWord, Sense } from './panel-sense.ts';
@@ -39,9 +40,11 @@ const isFiller = (senses: readonly Sense[]): boolean =>
   senses.every((sense) => Object.keys(sense).length === 0);
 
 /** Words worth correcting a misspelling to: long enough to tell, and with something to say. */
-const spellings = [...vocabulary]
-  .filter(([word, senses]) => word.length > 3 && !word.includes(' ') && !isFiller(senses))
-  .map(([word]) => word);
+const spellings = once(() =>
+  [...vocabulary]
+    .filter(([word, senses]) => word.length > 3 && !word.includes(' ') && !isFiller(senses))
+    .map(([word]) => word),
+);
 
 /** The name of the one panel that was probably meant, if one can be told. */
 export function suggestionFor(
@@ -54,7 +57,7 @@ export function suggestionFor(
     return fitting.length === 1 ? fitting[0]?.name : undefined;
   };
   const mended = words.map((word) =>
-    isKnownWord(word) ? word : (closest(word, spellings) ?? word),
+    isKnownWord(word) ? word : (closest(word, spellings()) ?? word),
   );
   const relaxed = [
     meanings(mended).filter(({ part }) => part !== undefined),

@@ -1,4 +1,5 @@
 import { once } from '../../base/kept.ts';
+import { wordsOf } from '../../base/letters.ts';
 import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
 import { endOfPart, englishWords, vocabulary } from './panel-vocabulary.ts';
 
@@ -20,14 +21,14 @@ const longestPhrase = 4;
 const mostWords = 12;
 
 const knownWords: ReadonlySet<string> = new Set(
-  [...vocabulary.keys()].flatMap((key) => key.split(' ')),
+  [...vocabulary.keys()].flatMap((key) => (key.includes(' ') ? key.split(' ') : key)),
 );
 /**
  * Words that may be written without a gap (`frontleftdoor`, `Vordertür`): not single letters or
  * fillers, nor the short words of other languages, of which any word could be made; a word in a script
  * without gaps may be one letter.
  */
-const gapless = /^[\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}\p{sc=Hangul}ー]+$/u;
+const gapless = /^[\u3040-\u30ff\u3400-\u9fff\uac00-\ud7af]+$/;
 const gluedWords = once(() =>
   [...vocabulary.keys()]
     .filter((key) => !key.includes(' ') && key !== 'the')
@@ -42,19 +43,15 @@ export const isKnownWord = (word: string): boolean => knownWords.has(word);
  * at capitals (`doorFrontLeft`) and between known words (`lfdoor`) where the whole is not a word.
  */
 export function labelWords(label: string): readonly string[] {
-  return (
-    label
-      .normalize('NFKC')
-      .replace(/['’]s?\b/gu, '')
-      .match(/[\p{L}\p{M}\p{N}]+/gu)
-      ?.flatMap(wordsOfRun) ?? []
-  );
+  return wordsOf(label.normalize('NFKC').replace(/['’]s?\b/gu, '')).flatMap(wordsOfRun);
 }
 
 function wordsOfRun(run: string): readonly string[] {
   const whole = run.toLowerCase();
   const known = knownForm(whole);
   if (known !== undefined) return [known];
+  // A capital at most, where the word begins: no hump.
+  if (run.slice(1) === whole.slice(1)) return unglue(whole) ?? [whole];
   const humps = run
     .split(/(?<=[\p{Ll}\p{N}])(?=\p{Lu})|(?<=\p{Lu})(?=\p{Lu}\p{Ll})/u)
     .map((hump) => hump.toLowerCase());

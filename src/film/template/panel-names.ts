@@ -5,8 +5,10 @@
  * handed back as ambiguous or unknown, with what would help, and never guessed. The id, the name and
  * the other labels of a panel always match, also where the vocabulary does not know them.
  */
+
 import { at } from '../../base/at.ts';
 import { remembered } from '../../base/kept.ts';
+import { hasLetter, wordsOf } from '../../base/letters.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
@@ -44,7 +46,15 @@ export function panelRecogniser(
 ): (label: string) => boolean {
   const matchers = templates.map((template) => matchersOf(template, options));
   return remembered(
-    (label) => /\p{L}/u.test(label) && matchers.some(({ meant }) => meant(label)?.kind === 'match'),
+    (label) => hasLetter(label) && matchers.some(({ meant }) => meant(label)?.kind === 'match'),
+  );
+}
+
+/** Whether a label names a panel of some template, or says where on the car and leaves several open: `LF`. */
+export function placeRecogniser(templates: readonly VehicleTemplate[]): (label: string) => boolean {
+  const matchers = templates.map((template) => matchersOf(template, {}));
+  return remembered(
+    (label) => hasLetter(label) && matchers.some(({ meant }) => meant(label) !== undefined),
   );
 }
 
@@ -77,14 +87,7 @@ function createMatchers({ panels }: VehicleTemplate, options: PanelNameOptions):
 
 const plainKey = (label: string): string => label.normalize('NFKC').trim().toLowerCase();
 /** Templates have most of their names in common. */
-const spacedKey = remembered((label) =>
-  (
-    label
-      .normalize('NFKC')
-      .toLowerCase()
-      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? []
-  ).join(' '),
-);
+const spacedKey = remembered((label) => wordsOf(label.normalize('NFKC').toLowerCase()).join(' '));
 const gluedKey = (label: string): string => spacedKey(label).replaceAll(' ', '');
 
 /** As written, then without its separators: in this order a label is looked up. */

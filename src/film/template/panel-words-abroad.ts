@@ -52,10 +52,10 @@ const german: readonly WordRow[] = [
   [sill, 'schweller, seitenschweller, türschweller'],
   [mirror, 'spiegel, außenspiegel, seitenspiegel'],
   [rail, 'dachholm, dachrahmen'],
-  [front, 'vorne, vorn, vorder, vordere, vorderer, vorderes'],
-  [rear, 'hinten, hinter, hintere, hinterer, hinteres, heck'],
-  [left, 'links, linke, linker, linkes'],
-  [right, 'rechts, rechte, rechter, rechtes'],
+  [front, 'vorne, vorn, vorder, vordere, vorderer, vorderes, vo'],
+  [rear, 'hinten, hinter, hintere, hinterer, hinteres, heck, hi'],
+  [left, 'links, linke, linker, linkes, li'],
+  [right, 'rechts, rechte, rechter, rechtes, re'],
   [{ ...front, ...left }, 'vl, v l'],
   [{ ...front, ...right }, 'vr, v r'],
   [{ ...rear, ...left }, 'hl, h l'],
@@ -108,7 +108,7 @@ const spanish: readonly WordRow[] = [
   [front, 'delantero, delantera'],
   [rear, 'trasero, trasera, tras'],
   [left, 'izquierdo, izquierda, izq, izqdo, izqda, izdo, izda'],
-  [right, 'derecho, derecha, dcho, dcha, dch'],
+  [right, 'derecho, derecha, dcho, dcha, dch, der'],
   [[front, filler], 'del'],
   [driver, 'conductor'],
   [passenger, 'pasajero, acompañante, copiloto'],
@@ -165,6 +165,7 @@ export const wordsAbroad = { german, french, spanish, italian, dutch };
 
 /** As written, and as a keyboard without the letters writes it: `tür`, `tuer` and `tur`. */
 export function plainSpellings(word: string): readonly string[] {
+  if (/^[a-z ]*$/.test(word)) return [word];
   const unsharp = word.replaceAll('ß', 'ss');
   const twoLetters = unsharp.replace(/[äöü]/gu, (letter) => `${bare(letter)}e`);
   return [...new Set([word, unsharp, twoLetters, bare(unsharp)])];

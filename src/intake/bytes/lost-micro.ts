@@ -33,6 +33,7 @@ export function tellLostMicro(source: Source, unitKnown: boolean): Diagnostic | 
 
 /** Other letters that were lost: two names that differ in one look the same. */
 export function tellLostLetters(source: Source): readonly Diagnostic[] {
+  if (!source.text.includes('\ufffd')) return [];
   const match = /\ufffd+(?!\ufffd|m(?!\p{L}))/u.exec(source.text);
   if (match === null) return [];
   const at = source.placeAt(match.index, 1);

@@ -6,25 +6,31 @@
  * three times takes two turns. A micro sign that a program wrote out (`&micro;m`, `\u00b5m`, `=B5m`) is
  * turned back alike. A sign that was lost on the way (U+FFFD, `?`) cannot be: see `lost-micro.ts`.
  */
+import { once } from '../../base/kept.ts';
 import { decodeAs, westernPage } from './code-pages.ts';
 
 /** The byte of a character in windows-1252, or in ISO 8859-1 where programs took the one for the other. */
-const bytesOf: ReadonlyMap<string, number> = new Map(
-  Array.from({ length: 0x80 }, (_, k) => 0x80 + k).flatMap((byte) => [
-    [String.fromCharCode(byte), byte],
-    [decodeAs(westernPage, Uint8Array.of(byte)) ?? '', byte],
-  ]),
+const bytesOf = once(
+  (): ReadonlyMap<string, number> =>
+    new Map(
+      Array.from({ length: 0x80 }, (_, k) => 0x80 + k).flatMap((byte) => [
+        [String.fromCharCode(byte), byte],
+        [decodeAs(westernPage, Uint8Array.of(byte)) ?? '', byte],
+      ]),
+    ),
 );
 const characters = (from: number, to: number): string =>
-  [...bytesOf]
+  [...bytesOf()]
     .filter(([, byte]) => byte >= from && byte <= to)
     .map(([character]) => character)
     .join('');
-const tail = `[${characters(0x80, 0xbf)}]`;
-const twice = new RegExp(
-  `[${characters(0xc2, 0xdf)}]${tail}|[${characters(0xe1, 0xef)}]${tail}{2}`,
-  'gu',
-);
+const twice = once(() => {
+  const tail = `[${characters(0x80, 0xbf)}]`;
+  return new RegExp(
+    `[${characters(0xc2, 0xdf)}]${tail}|[${characters(0xe1, 0xef)}]${tail}{2}`,
+    'gu',
+  );
+});
 /** The same of the micro sign by the old Macintosh and the DOS pages. */
 const micro = /(?:¬µ|┬╡|┬Á|Œº|╬╝)(?=m)/gu;
 /** A micro sign written out for HTML, JSON, mail or an address; and the letter that stands for it in a western page. */
@@ -42,7 +48,7 @@ export function repairTwiceEncoded(text: string, repairs: Repairs): string {
   let turned = text;
   for (let turn = 0; turn < mostTurns; turn += 1) {
     const before = turned;
-    turned = before.replace(twice, (pair) => mended(pair, repairs));
+    turned = before.replace(twice(), (pair) => mended(pair, repairs));
     if (turned === before) break;
   }
   return turned
@@ -51,7 +57,7 @@ export function repairTwiceEncoded(text: string, repairs: Repairs): string {
 }
 
 function mended(pair: string, repairs: Repairs): string {
-  const bytes = Uint8Array.from(pair, (character) => bytesOf.get(character) ?? 0);
+  const bytes = Uint8Array.from(pair, (character) => bytesOf().get(character) ?? 0);
   try {
     const character = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
     return worthwhile.test(character) ? count(pair, character, repairs) : pair;

@@ -58,6 +58,11 @@ export type MarkerLegend = ReadonlyMap<string, 'deleted' | 'kept'>;
 
 const legendLine =
   /^[#/\s"]*([*†‡§!?°~]{1,3})\s*(?:[=:–-]|means|bedeutet|signifie|significa|betekent)?\s*(\p{L}.*?)["\s.]*$/iu;
+/** `values in brackets are discarded`, `tra parentesi = scartati`. */
+const bracketLine =
+  /(?:brackets?|parenthes[ei]s|klammern?|parenthèses|paréntesis|parentesi|haakjes|nawiasach|скобках|括弧|括号|\(\s*(?:…|\.{2,3})?\s*\))\s*(?:[=:–-]|are|is|means?|sind|ist|bedeutet|sont|signifie|son|significa|sono|zijn|betekent)\s*(\p{L}.*?)["\s.]*$/iu;
+/** The sign by which a legend keeps what brackets around a number mean. */
+export const BRACKETS = '()';
 const negated = /\b(?:not|nicht|non|no|ne|niet|pas)\b/iu;
 const counted =
   /(?:valid|includ|kept|count|used|averag|gültig|gezählt|inclu|compt|válid|contad|contat|geldig|geteld)/iu;
@@ -66,6 +71,9 @@ const counted =
 export function markerLegend(lines: Iterable<string>): MarkerLegend {
   const legend = new Map<string, 'deleted' | 'kept'>();
   for (const line of lines) {
+    const ofBrackets = bracketLine.exec(line.slice(0, 200))?.[1];
+    const bracketed = ofBrackets === undefined ? undefined : meaningOfLegend(ofBrackets);
+    if (bracketed !== undefined) legend.set(BRACKETS, bracketed);
     if (!/[*†‡§!?°~]/u.test(line)) continue;
     const [, sign, words = ''] = legendLine.exec(line.slice(0, 200)) ?? [];
     const meaning = sign === undefined ? undefined : meaningOfLegend(words);
@@ -74,11 +82,16 @@ export function markerLegend(lines: Iterable<string>): MarkerLegend {
   return legend;
 }
 
-function meaningOfLegend(words: string): 'deleted' | 'kept' | undefined {
+/** `rejected, do not use` says one thing twice. */
+const notToUse =
+  /\b(?:do not (?:use|count)|don['’]t (?:use|count)|not (?:to be )?(?:used|counted)|nicht (?:verwenden|benutzen|verwendet|gewertet|werten)|ne pas (?:utiliser|compter)|no (?:usar|contar)|non (?:usare|contare)|niet (?:gebruiken|meetellen))\b/iu;
+
+function meaningOfLegend(said: string): 'deleted' | 'kept' | undefined {
+  const words = said.replace(notToUse, ' ');
   const not = negated.test(words);
-  const deletion = words
-    .split(/[\s,;]+/u)
-    .some((word) => wordKey(word).length > 1 && namesDeletion(word));
+  const deletion =
+    words !== said ||
+    words.split(/[\s,;]+/u).some((word) => wordKey(word).length > 1 && namesDeletion(word));
   if (deletion) return not ? undefined : 'deleted';
   if (counted.test(words)) return not ? 'deleted' : 'kept';
   return undefined;

@@ -10,7 +10,7 @@ import { plainCell } from './cell-text.ts';
 import { excluded, type ReadingCell, sentinel, wrong } from './cell-verdict.ts';
 import type { DecimalDecision } from './decimal.ts';
 import { type DeclaredNumbers, declaredReason } from './declared-numbers.ts';
-import { isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
+import { BRACKETS, isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
 import { notReading } from './not-readings.ts';
 import { type NumberShape, numberOf, numberShape } from './numbers.ts';
 import { provesOwnUnit } from './own-unit.ts';
@@ -54,6 +54,16 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
   const plain = plainCell(text);
   const none = notReading(plain);
   if (none !== undefined) return excluded(none.class, none.reason);
+  const explained = rules.legend?.get(BRACKETS);
+  const inside = explained === undefined ? undefined : /^[([](.*)[)\]]$/u.exec(plain)?.[1];
+  if (inside !== undefined && numberShape(inside) !== undefined) {
+    return explained === 'kept'
+      ? readReadingCell(inside, rules)
+      : excluded(
+          'deleted',
+          `${quoted(text)} stands in brackets, which the file explains as deleted`,
+        );
+  }
   const shape = numberShape(plain);
   if (shape === undefined) return notANumber(text, plain, rules.fewDates);
   const { unitText, marker } = splitTail(shape.suffix);

@@ -26,11 +26,14 @@ const inFigures = [
 const time = /^\d{1,3}:\d{2}(?::\d{2}(?:[.,]\d+)?)?\s?(?:[ap]\.?m\.?)?$/iu;
 const dateThenTime = /^(.+?)[T\s]+(\d{1,2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?(?:\s?[AP]M)?Z?)$/u;
 
+/** Which is most texts: it is neither, and the forms above take long to be compiled. */
+const plainNumber = /^\d+(?:[.,]\d+)?$/;
+
 export type CalendarKind = 'date' | 'time';
 
 /** What a cell is if it is a date or a time, else undefined. */
 export function calendarKind(text: string): CalendarKind | undefined {
-  if (text.length > 40) return undefined;
+  if (text.length > 40 || plainNumber.test(text)) return undefined;
   if (time.test(text)) return 'time';
   const date = dateThenTime.exec(text)?.[1] ?? text;
   const word = dayMonth.exec(date)?.[1] ?? monthDay.exec(date)?.[1];

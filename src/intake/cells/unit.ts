@@ -168,7 +168,9 @@ export function splitUnit(header: string): LabelledUnit {
     return labelled(text.slice(0, last.index), trailing, last[1] ?? '');
   }
   const [, first = '', number = ''] =
-    /^([^\s_]+)[\s_]+#?(\d+)$/u.exec(text) ?? /^([µμu]m|mil)(\d{1,2})$/iu.exec(text) ?? [];
+    /^([^\s_]+)[\s_]+[#(]?((?:n\s?[°º.o]\s?)?\d+|\p{Lu})\)?$/u.exec(text) ??
+    /^([µμu]m|mil)(\d{1,2})$/iu.exec(text) ??
+    [];
   const leading = unitInText(first);
   return leading === undefined ? { label: text } : labelled(number, leading, first);
 }
@@ -177,16 +179,19 @@ export function splitUnit(header: string): LabelledUnit {
 const wordsOfAll = new Set(
   `all each both in en columns values readings points alle allen jeweils je spalten werte messwerte tout tous
   toutes les valeurs mesures colonnes todo todos todas las los valores medidas tutti tutte le i valori misure
-  wszystkie w alla i все в значения`.split(/\s+/u),
+  wszystkie w alla i все в значения unit units unite unites unidad unidades unidade unita einheit eenheid enhet
+  jednostka unité unités unità единица 単位 单位 單位 단위`.split(/\s+/u),
 );
 
-export const saysAll = (text: string): boolean =>
-  text.split(/[\s,]+/u).every((word) => wordsOfAll.has(word.toLowerCase()));
+const wordEnd = /[\s,:：]+/u;
 
-/** `T4 (all µm)`, `P3 (alle Werte in µm)`, `T2 [µm each]`: one unit among such words. */
+export const saysAll = (text: string): boolean =>
+  text.split(wordEnd).every((word) => wordsOfAll.has(word.toLowerCase()));
+
+/** `T4 (all µm)`, `P3 (alle Werte in µm)`, `T2 [µm each]`, `Panel (unit: µm)`: one unit among such words. */
 function unitOfAll(text: string): { readonly unit: NamedUnit; readonly text: string } | undefined {
   if (text.length > 60) return undefined;
-  const words = text.trim().split(/[\s,]+/u);
+  const words = text.trim().split(wordEnd);
   const at = words.findIndex((word) => !wordsOfAll.has(word.toLowerCase()));
   const unit = unitNamed(words[at] ?? '');
   const others = words.toSpliced(at, 1).join(' ');

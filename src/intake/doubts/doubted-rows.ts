@@ -3,6 +3,7 @@
  * (`// bonnet`, `bonnet?`, `bonnet old`), a point named by a word where the others have numbers (`prev.`).
  * They may be readings all the same, so they are read, and told.
  */
+import { hasNumber } from '../../base/letters.ts';
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
@@ -120,7 +121,7 @@ function tellOddPoints(table: Table, findings: Findings): void {
   const pointAt = table.layout.columns.get('point');
   if (pointAt === undefined) return;
   const firsts = firstRows(table.rows, pointAt);
-  const words = [...firsts].filter(([text]) => !/\p{N}/u.test(text));
+  const words = [...firsts].filter(([text]) => !hasNumber(text));
   const amongNumbers = words.length > 0 && words.length < firsts.size - words.length;
   for (const [text, row] of words) {
     const folded = foldedText(text);

@@ -3,8 +3,9 @@
  * thick or out of tolerance, and then it is the very spot one must know of. Where a row is marked so the
  * file is refused until somebody says which; where none is, nothing hangs on it.
  */
-import { meansDeleted, meansInvalid } from '../cells/words.ts';
+import { meansDeleted, meansInvalid, meansNoReading } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
+import { columnTexts } from '../rows/column-texts.ts';
 import { plainWords } from '../tables/header.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
@@ -29,7 +30,10 @@ export function doubtJudgements(table: Table, findings: Findings): void {
     const name = plainWords(label);
     const taking = against.has(name) || takes.has(name);
     const role = taking ? 'deleted' : inFavour.has(name) || keeps.has(name) ? 'valid' : undefined;
-    if (role === undefined) continue;
+    if (role === undefined) {
+      tellMarks(table, column, findings);
+      continue;
+    }
     const isMarked = (text: string): boolean =>
       taking
         ? meansDeleted(text) !== false
@@ -48,4 +52,31 @@ export function doubtJudgements(table: Table, findings: Findings): void {
           : `if such readings do not count, read with --columns ${role}=${/[\s?]/u.test(label) ? `"${label}"` : label}; else delete the column`,
     }));
   }
+}
+
+/** A tick, a cross, a short yes: what people put beside a row to pick it out. */
+const isMark = (text: string): boolean =>
+  !/\d/u.test(text) &&
+  text.length <= 4 &&
+  (meansDeleted(text) === true || /^[+!#×•■]$/u.test(text));
+
+/** At most one row in so many: marks on more of them say something of the film. */
+const rowsPerMark = 3;
+
+/** `x` on a few rows under a name that nobody knows: those may be struck out. */
+function tellMarks(table: Table, column: number, findings: Findings): void {
+  const { rows, layout } = table;
+  const texts = [...columnTexts(rows, column)].filter(([text]) => !meansNoReading(text));
+  const [first] = texts;
+  const marked = texts.reduce((sum, [, { count }]) => sum + count, 0);
+  if (first === undefined || !texts.every(([text]) => isMark(text))) return;
+  if (marked * rowsPerMark > rows.length) return;
+  const label = layout.header[column]?.label ?? '';
+  const [text, { row }] = first;
+  const which = marked === 1 ? 'one row: it' : `${marked} rows: they`;
+  findings.add('warning', 'reading-doubted', () => ({
+    message: `"${label}" is not read and has "${text}" on ${which} may be struck out`,
+    at: placeOf(table, row, column),
+    hint: `if such readings do not count, read with --columns deleted=${/[\s?]/u.test(label) ? `"${label}"` : label}`,
+  }));
 }

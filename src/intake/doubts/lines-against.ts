@@ -4,6 +4,7 @@
  * is wrong`, `not calibrated`, `includes 50 µm of protection film` speak against readings, which are read
  * as they stand, and the line is told.
  */
+import { hasLetter } from '../../base/letters.ts';
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
 import { markerLegend } from '../cells/markers.ts';
 import type { Findings } from '../findings.ts';
@@ -93,7 +94,7 @@ export function tellLinesAgainst(
   for (const line of lines) {
     const text = line.text.replace(/^[#/\s"']+|["'\s]+$/gu, '');
     const folded = foldedText(text.replace(/[;\t|"]+/gu, ' ').trim());
-    if (!/\p{L}/u.test(folded)) continue;
+    if (!hasLetter(folded)) continue;
     const role = roleOfKey(/^[^:=;,\t|]*/u.exec(text)?.[0] ?? '');
     // Names of people, cars and panels may be any words; a table of statistics is held against the readings.
     if (role !== undefined && role !== 'note' && role !== 'reading') continue;

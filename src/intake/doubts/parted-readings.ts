@@ -3,7 +3,9 @@
  * `after`. Read together they would be averaged. Words of before and after are refused; of others (`Ann`, `Ben`)
  * it is told.
  */
+
 import { groupBy } from '../../base/group-by.ts';
+import { hasLetter } from '../../base/letters.ts';
 import { foldedText, wholeWords } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
@@ -22,7 +24,7 @@ export function doubtParted(table: Table, findings: Findings): void {
   const statusAt = layout.columns.get('status');
   if (panelAt === undefined || pointAt === undefined) return;
   for (const column of statusAt === undefined ? layout.unknown : [...layout.unknown, statusAt]) {
-    const words = [...columnTexts(rows, column).keys()].filter((text) => /\p{L}/u.test(text));
+    const words = [...columnTexts(rows, column).keys()].filter((text) => hasLetter(text));
     if (words.length < 2 || words.length > mostWords) continue;
     const second = partedRow(rows, [panelAt, pointAt], column, words.length);
     if (second === undefined) continue;

@@ -12,13 +12,12 @@ import type { Findings } from '../findings.ts';
 import type { SettledTable } from '../readings/readings.ts';
 import { someText } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
+import { isMean } from '../statistics/mean-of.ts';
 import { startsAsNumber } from '../tables/section-state.ts';
 import { placeOf } from '../tables/table.ts';
 
 /** Panels on which chance does not explain it any more. */
 const PROOF = 3;
-/** Decimals that a mean may have been rounded to. */
-const ROUNDING = [0, 1, 2] as const;
 
 type Suspect = { readonly row: Row; readonly column: number };
 
@@ -114,18 +113,3 @@ function thicknessOf(
   const told = readReadingCell((cells[column] ?? '').trim(), rules);
   return told.kind === 'reading' ? told.thickness : undefined;
 }
-
-function isMean(value: number | undefined, others: readonly (number | undefined)[]): boolean {
-  const known = others.filter((one) => one !== undefined);
-  if (value === undefined || known.length < 2 || known.length < others.length) return false;
-  // Readings that are all one are their own mean.
-  if (new Set(known).size === 1) return false;
-  const mean = known.reduce((sum, one) => sum + one, 0) / known.length;
-  return ROUNDING.some(
-    (digits) => Math.abs(value - mean) <= 0.5 * 10 ** -digits + 1e-9 && fits(value, digits),
-  );
-}
-
-/** Whether a number is written with no more decimals than this. */
-const fits = (value: number, digits: number): boolean =>
-  Math.abs(value * 10 ** digits - Math.round(value * 10 ** digits)) < 1e-6;

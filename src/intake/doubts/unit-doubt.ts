@@ -6,19 +6,22 @@
  * written as 3.9 mil and read as µm are 3.9 µm, and read as mil they are 2540 µm; 0.1 mm read as µm are
  * 0.1 µm. Single layers may be thinner and are not asked.
  */
-import { type Diagnostic, type Place, warning } from '../../base/diagnostics.ts';
+import { type Diagnostic, error, type Place, warning } from '../../base/diagnostics.ts';
 import { median } from '../../base/stats/summary.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import type { Reading } from '../../film/reading.ts';
 import { micrometresPer, otherUnitHint, type TableUnit } from '../cells/unit.ts';
 
 type Doubtful = Pick<FilmModel['measurement'], 'doubtfulUnder' | 'doubtfulOver'>;
 
+/** `asked`: the user named the unit, and nothing is refused. */
 export function doubtUnit(
   readings: readonly Reading[],
   unit: TableUnit,
   { doubtfulUnder, doubtfulOver }: Doubtful,
   at: () => Place,
+  asked = false,
 ): readonly Diagnostic[] {
   if (mostAreWithin(readings, doubtfulUnder, doubtfulOver)) return [];
   const film = readings.filter(({ layer }) => layer === '').map(({ thickness }) => thickness);
@@ -32,7 +35,22 @@ export function doubtUnit(
     likelier === 'mm'
       ? otherUnitHint('mm')
       : 'if the unit is wrong, correct it where the file or --reading-unit names it';
-  return [warning('unit-doubtful', message, { at: at(), hint })];
+  const told = asked || !cannotBe(film, unit, { doubtfulUnder, doubtfulOver }) ? warning : error;
+  return [told('unit-doubtful', message, { at: at(), hint })];
+}
+
+/** So many readings, and not one of them can be paint in the unit that is named, while all can be in the other. */
+const fewest = 3;
+function cannotBe(
+  film: readonly Micrometres[],
+  unit: TableUnit,
+  { doubtfulUnder, doubtfulOver }: Doubtful,
+): boolean {
+  if (film.length < fewest || (unit !== 'um' && unit !== 'mil')) return false;
+  const factor = unit === 'um' ? micrometresPer.mil : 1 / micrometresPer.mil;
+  const outside = (value: number): boolean => value < doubtfulUnder || value > doubtfulOver;
+  const films = film.filter((value) => value > 0);
+  return films.every(outside) && films.every((value) => !outside(value * factor));
 }
 
 /** Then the middle one is as well, and nothing needs sorting. */

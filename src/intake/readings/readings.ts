@@ -138,7 +138,7 @@ function collectRow(row: Row, reader: Reader): void {
   const unitOf = ({ column }: ReadingColumn) => settled.unitsByColumn?.get(column);
   let point = about.point;
   for (const column of readings) {
-    if (header.length === 0 && column.column >= row.cells.length) break;
+    if (column.column >= row.cells.length && (header[column.column]?.text ?? '') === '') break;
     const own = point === about.point ? about : { ...about, point };
     const named = readCell(row, column, own, unitOf(column) ?? unit, reader);
     if (settled.rowsArePoints) point = named ?? point;
@@ -216,7 +216,8 @@ function readCell(
   const text = (row.cells[column] ?? '').trim();
   const told = cell(text, unit);
   const panel = ofColumn === null ? about.panel : collector.spelling.panel(ofColumn);
-  if (panel === '') tellNoPanel(table, row, column, told, findings);
+  // Nothing names the panel of a bare list, which is said of all of it.
+  if (panel === '' && table.given.panel !== '') tellNoPanel(table, row, column, told, findings);
   if (told.complaint !== undefined) {
     const { severity, code, message, hint } = told.complaint;
     findings.add(severity, code, () => ({

@@ -54,7 +54,8 @@ function allAreNumbered(tables: readonly Table[]): boolean {
 const isPointWord = (word: string): boolean =>
   word.length > 2 && roleOfKey(word.trim()) === 'point';
 
-const isForeignNumber = (text: string): boolean => /^\p{Nd}+$/u.test(text) && !/^\d+$/u.test(text);
+const isForeignNumber = (text: string): boolean =>
+  !/^[\0-\x7f]*$/.test(text) && /^\p{Nd}+$/u.test(text);
 
 function spellingOfNumbers(tables: readonly Table[], findings: Findings): (text: string) => string {
   const spellings = new Map<string, string>();

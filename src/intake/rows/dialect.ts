@@ -59,15 +59,15 @@ export function chooseDialect(
   const start = line?.start ?? { offset: 0, line: 1 };
   const settled = given ?? line?.delimiter;
   const tryAll = (rows: number): readonly Trial[] =>
-    (settled === undefined ? delimiters : [settled]).map((delimiter) =>
-      tryDelimiter(source, delimiter, start, score, rows),
-    );
+    settled === undefined
+      ? tryEach(source, start, score, rows)
+      : [tryDelimiter(source, settled, start, score, rows)];
   const nearby = tryAll(headRows);
   const asSaid = nearby.some(({ fit }) => fit !== undefined) ? nearby : tryAll(longHeadRows);
   // A line sep=, that makes no line a header, where another mark does, is a slip of a program.
   const others =
     given === undefined && line !== undefined && asSaid.every(({ fit }) => fit === undefined)
-      ? delimiters.map((one) => tryDelimiter(source, one, start, score, headRows))
+      ? tryEach(source, start, score, headRows)
       : [];
   const belied = others.some(({ fit }) => fit !== undefined);
   const trials = belied ? others : asSaid;
@@ -102,6 +102,18 @@ function separatorLine({ text }: Source): SeparatorLine | undefined {
   const delimiter = delimiters.find((candidate) => candidate === mark);
   const line = match[0].split('\n').length;
   return { mark, delimiter, start: { offset: match[0].length, line } };
+}
+
+/** All marks that stand nowhere make the same of the rows: one trial is that of each. */
+function tryEach(source: Source, start: Start, score: HeaderScore, most: number): readonly Trial[] {
+  const absent = delimiters.filter((delimiter) => !source.text.includes(delimiter));
+  const [first] = absent;
+  const uncut = first === undefined ? undefined : tryDelimiter(source, first, start, score, most);
+  return delimiters.map((delimiter) =>
+    uncut !== undefined && absent.includes(delimiter)
+      ? { ...uncut, delimiter }
+      : tryDelimiter(source, delimiter, start, score, most),
+  );
 }
 
 function tryDelimiter(

@@ -7,10 +7,13 @@ export type Row = {
   readonly start: number;
   /** Whether its cells may stand in the text in another way than here: in quotes, or not at all. */
   readonly quoted: boolean;
+  /** Where each cell stands in the text, of a line that is cut up otherwise than at a mark. */
+  readonly offsets?: readonly number[];
 };
 
 /** Where a cell of a row without quotes starts, blanks included. */
-export function cellOffset({ cells, start }: Row, column: number): number {
+export function cellOffset({ cells, start, offsets }: Row, column: number): number {
+  if (offsets !== undefined) return offsets[column] ?? start;
   let offset = start;
   for (let k = 0; k < column && k < cells.length; k += 1) offset += (cells[k] ?? '').length + 1;
   return offset;

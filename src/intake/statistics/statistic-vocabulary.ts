@@ -41,7 +41,8 @@ export const onlyAlone: StatisticWords = {
     aritmeticky prumer|prumerna hodnota|wartosc srednia|srednia arytmetyczna|aritmetik ortalama|
     atlagertek|szamtani atlag|medeltal|среднее|среднее значение|среднии|平均|平均值|平均値|均值`,
   median: 'med|mediaan|mediaani|medyan|ortanca|медиана|中位数|中央値',
-  deviation: `std abw|dev std|desv est|desv std|desviacion tipica|scarto tipo|standaarddeviatie|
+  deviation: `std abw|st afw|st afwijking|stand afw|std afw|standaard afw|st abw|s abw|stand abw|ec type|ectype|stafw|stafwijking|standafw|sabw|desvtip|devst|desv|desv tip|dev st|
+    std avv|st avv|odch stand|smerod odch|sm odchylka|stdafv|dev std|desv est|desv std|desviacion tipica|scarto tipo|standaarddeviatie|
     odchylenie standardowe|odch std|smerodatna odchylka|sm odch|smer odchylka|standart sapma|
     std sapma|keskihajonta|hajonta|szoras|standardavvikelse|std avvikelse|standardavvik|
     standardafvigelse|spredning|stdabw|st dev|стандартное отклонение|ско|标准差|标准偏差|標準差|
@@ -49,11 +50,11 @@ export const onlyAlone: StatisticWords = {
     standardhalve|standartinis nuokrypis|standartnovirze|стандартне відхилення|стандартно отклонение|τυπικη αποκλιση|표준편차|stdafw|std avv|s dev`,
   least: `↓|mini|minimi|minimaal|minst|mindste|minsta|minste|lagsta|laveste|pienin|legkisebb|
     en az|en kucuk|en dusuk|nejmensi|nejnizsi|najmniejsza|najmniejszy|menor|menor valor|мин|минимум|
-    最小|最小值|最小値|lowest|kleinster wert|niedrigster wert|tiefstwert|minimalwert|valor minimo|
+    最小|最小值|最小値|lowest|kleinstwert|kleinster wert|niedrigster wert|tiefstwert|minimalwert|valor minimo|
     valore minimo|minim|valoare minima|najmensia|najmanji|najmanja vrijednost|najmanjsi|мінімум|мін|минимална|ελαχιστο|ελαχιστη|최소|최소값|최솟값|vahim|vähim|maziausias|mazaka|valeur min|valeur minimale|laagste|laagste waarde`,
   most: `↑|maksimum|maksimi|maxi|maximaal|storst|storste|største|storsta|hogsta|højeste|høyeste|
     suurin|legnagyobb|en cok|en fazla|en buyuk|en yuksek|nejvetsi|nejvyssi|najwieksza|najwiekszy|
-    maior|maior valor|макс|максимум|最大|最大值|最大値|highest|grosster wert|hochster wert|
+    maior|maior valor|макс|максимум|最大|最大值|最大値|highest|grosstwert|grosster wert|hochster wert|
     hochstwert|maximalwert|valor maximo|valore massimo|maxim|maks|najvacsia|najveci|najveca vrijednost|najvecji|максимална|μεγιστο|μεγιστη|최대|최대값|최댓값|suurim|didziausias|lielaka|valeur max|valeur maximale|hoogste|
     hoogste waarde`,
   count: `n°|anz|nombre|numero|num|個数|数|測定回数|n readings|n points|cantidad|conteggio|contagem|
@@ -64,7 +65,8 @@ export const onlyAlone: StatisticWords = {
     aantal metingen|количество|кол во|个数|数量|件数|データ数|測定数|numar|numar masuratori|broj|broj mjerenja|stevilo|število|arv|mootmiste arv|kiekis|skaits|кількість|брой|πληθος|개수|갯수|측정수`,
   sum: `somme|suma|somma|som|soma|totale|gesamt|summa|soucet|celkem|toplam|yhteensa|osszeg|osszesen|
     сума|общо|разом|spolu|suma spolu|ukupno|zbroj|zbir|skupaj|vsota|kokku|summa kokku|is viso|kopa|σύνολο|συνολο|αθροισμα|합계|suma totala|сумма|итого|合计|总和|合計|grand total`,
-  other: `rms|mode|modus|modalwert|geometric mean|geometrisches mittel|harmonic mean|std error|standard error|standardfehler|sem|ci|95% ci|95 % ci|confidence interval|konfidenzintervall|vertrauensbereich|verdict|urteil|gesamturteil|min max|max min|span|bereich|streuung|scatter|spread|dispersion|dispersione|spreiding|rozrzut|cv %|cov %|rsd|rsd %|usl|lsl|ucl|lcl|upper limit|lower limit|upper spec limit|
+  other: `percentile|quantile|quartile|quantil|perzentil|quartil|percentil|quartile inferiore|lower quartile|upper quartile|q1|q3|iqr|
+    rms|mode|modus|modalwert|geometric mean|geometrisches mittel|harmonic mean|std error|standard error|standardfehler|sem|ci|95% ci|95 % ci|confidence interval|konfidenzintervall|vertrauensbereich|verdict|urteil|gesamturteil|min max|max min|span|bereich|streuung|scatter|spread|dispersion|dispersione|spreiding|rozrzut|cv %|cov %|rsd|rsd %|usl|lsl|ucl|lcl|upper limit|lower limit|upper spec limit|
     lower spec limit|oberer grenzwert|unterer grenzwert|obere grenze|untere grenze|
     variationskoeffizient|coefficient of variation|etendue|rango|amplitude|rozpeti|rozstep|
     vaihteluvali|terjedelem|variationsbredd|variance|varianz|rozptyl|varyans|varianssi|размах|极差|

@@ -2,7 +2,7 @@
  * Words of statistics, in the languages of the headers: `Mean`, `std. dev.`, `Mittelwert`,
  * `average of 2`, `bonnet mean`, and which statistic each names.
  */
-import { remembered } from '../../base/kept.ts';
+import { once, remembered } from '../../base/kept.ts';
 import { splitUnit } from '../cells/unit.ts';
 import {
   behindNames,
@@ -15,8 +15,9 @@ import {
 
 type Words = {
   readonly kinds: ReadonlyMap<string, Statistic>;
-  readonly numbered: RegExp;
-  readonly beside: RegExp;
+  readonly numbered: () => RegExp;
+  /** Whether the words of a name begin, or end, with one that is no name. */
+  readonly isBeside: (words: readonly string[]) => boolean;
 };
 let words: Words | undefined;
 
@@ -31,16 +32,23 @@ function wordsOfStatistics(): Words {
       for (const word of wordsIn(list)) kinds.set(plainName(word), kind);
     }
   }
-  const before = allWords(besideNames).join('|');
-  const after = [...allWords(besideNames), ...allWords(behindNames)].join('|');
+  const before = new Set(allWords(besideNames));
+  const after = new Set([...before, ...allWords(behindNames)]);
   words = {
     kinds,
     // `mean of 5`, `avg 1-2`, `mean (n=5)`, `1-2 avg`: never with `min`, which may be minutes.
-    numbered: new RegExp(
-      `^(?:(${before})(?: of)?(?: n)? \\d+(?: \\d+)?|\\d+(?: \\d+)? (${before}))$`,
-      'u',
-    ),
-    beside: new RegExp(`(?:^(?:${before}) (?:of )?\\S|\\S (?:${after})$)`, 'u'),
+    numbered: once(() => {
+      const name = [...before].join('|');
+      return new RegExp(
+        `^(?:(${name})(?: of)?(?: n)? \\d+(?: \\d+)?|\\d+(?: \\d+)? (${name}))$`,
+        'u',
+      );
+    }),
+    isBeside: (parts) =>
+      parts.some(
+        (_, k) =>
+          k > 0 && (before.has(parts.slice(0, k).join(' ')) || after.has(parts.slice(k).join(' '))),
+      ),
   };
   return words;
 }
@@ -73,7 +81,7 @@ export const statisticNamed = remembered((text): Statistic | undefined => {
   const { kinds, numbered } = wordsOfStatistics();
   const kind = kinds.get(plain);
   if (kind !== undefined) return kind;
-  const match = /\d/u.test(plain) ? numbered.exec(plain) : null;
+  const match = /\d/u.test(plain) ? numbered().exec(plain) : null;
   return match === null ? undefined : kinds.get(match[1] ?? match[2] ?? '');
 });
 
@@ -83,7 +91,10 @@ export const isStatistic = (text: string): boolean => statisticNamed(text) !== u
 /** Whether a name of a panel is, or carries, a word of statistics. */
 export const namesStatistic = remembered((text): boolean => {
   const plain = plainStatistic(text);
-  return isStatistic(text) || (wordsOfStatistics().beside.test(plain) && !avantGauche.test(plain));
+  return (
+    isStatistic(text) ||
+    (wordsOfStatistics().isBeside(plain.split(' ')) && !avantGauche.test(plain))
+  );
 });
 /** `Porte AVG` is the front left door of a French car. */
 const avantGauche = /^(?:porte|portiere|aile) avg$/u;

@@ -19,7 +19,7 @@ export function rowClaims(table: Table, statistics: readonly StatisticsRow[]): r
   const panelAt = layout.columns.get('panel');
   const byPanel =
     panelAt === undefined ? undefined : groupBy(rows, (row) => textAt(row, panelAt).toLowerCase());
-  const last = rows.at(-1)?.line ?? 0;
+  const [first, last] = [rows[0]?.line ?? 0, rows.at(-1)?.line ?? 0];
   return statistics.flatMap((own, k) => {
     const { row, statistic } = own;
     const panel =
@@ -27,7 +27,7 @@ export function rowClaims(table: Table, statistics: readonly StatisticsRow[]): r
     const groups = [
       rowsSince(rows, statistics, k),
       ...(panel === undefined ? [] : [panel]),
-      ...(row.line > last ? [rows] : []),
+      ...(row.line > last || row.line < first ? [rows] : []),
     ];
     return valuesIn(table, row).map(({ column, readings }): Claim => {
       const text = textAt(row, column);

@@ -31,6 +31,12 @@ const borrowed = {
 
 /** Numbers of a clock or a calendar, each in a column of its own: beside an hour, `Min` is a minute. */
 const hours = words('hour|hours|hr|hrs|hh|stunde|stunden|heures|horas|ore|uur|godziny|timme');
+/** Names of the hour that may as well be those of a time of day: beside a day or a month they are hours. */
+const hoursOfDay = words('heure|hora|ora|godzina|uhrzeit|saat|hodina|ura|timma|час|时|時');
+const days = words(
+  `day|month|year|tag|monat|jahr|jour|mois|annee|dia|mes|ano|año|giorno|mese|anno|dag|maand|jaar|dzien|miesiac|rok|
+  manad|ar|måned|år|день|месяц|год|日|月|年`,
+);
 const minutes = words('min|minute|minutes|minuten|minuto|minutos|minuti|minuut|minuta|minut');
 
 type Header = readonly HeaderCell<GaugeRole>[];
@@ -49,9 +55,13 @@ export function withBorrowedRoles(named: Header): Header {
 }
 
 function withMinutes(header: Header): Header {
-  const columnOf = (names: ReadonlySet<string>): number =>
-    header.findIndex(({ role, label }) => role === undefined && names.has(plainWords(label)));
-  const [hour, minute] = [columnOf(hours), columnOf(minutes)];
+  const columnOf = (names: ReadonlySet<string>, own?: GaugeRole): number =>
+    header.findIndex(
+      ({ role, label }) => (role === undefined || role === own) && names.has(plainWords(label)),
+    );
+  const minute = columnOf(minutes);
+  const ofDay = columnOf(days) === -1 ? -1 : columnOf(hoursOfDay, 'time');
+  const hour = columnOf(hours) === -1 ? ofDay : columnOf(hours);
   const cell = header[minute];
   if (cell === undefined || hour === -1 || Math.abs(minute - hour) !== 1) return header;
   return header.with(minute, { ...cell, role: 'time' });
@@ -67,10 +77,15 @@ function withRole(header: Header, words: keyof typeof borrowed): Header {
   return cell === undefined ? header : header.with(column, { ...cell, role });
 }
 
-/** The header of a table with a panel in each column, whose first one is called after them or their unit. */
+/**
+ * The header of a table with a panel in each column, whose first one is called after them, their unit, or what is
+ * counted down: `Messung;LF;RF`.
+ */
 export const withoutCorner = (header: Header): Header =>
   header.map((cell, k) =>
-    k === 0 && (cell.role === 'panel' || cell.label === '') ? { ...cell, role: 'point' } : cell,
+    k === 0 && (cell.role === 'panel' || cell.role === 'reading' || cell.label === '')
+      ? { ...cell, role: 'point' }
+      : cell,
   );
 
 /** Whether a column stands for the panel though its name is another. */

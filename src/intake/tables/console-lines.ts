@@ -7,7 +7,7 @@
  * sign apart.
  */
 import { notReading } from '../cells/not-readings.ts';
-import { numberShape } from '../cells/numbers.ts';
+import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -80,8 +80,12 @@ function isReading(text: string): boolean {
   const bare = text.trim();
   const shape = numberShape(bare);
   if (shape === undefined) return !bare.includes(' ') && notReading(bare) !== undefined;
-  return shape.suffix === '' || unitNamed(shape.suffix) !== undefined;
+  const isOne = shape.suffix === '' || unitNamed(shape.suffix) !== undefined;
+  return isOne && numberOf(shape) <= mostFilm;
 }
+
+/** `112,109,115` is three readings, and no number. */
+const mostFilm = 5000;
 
 function middleOf(shots: readonly Shot[], isPanel: (label: string) => boolean): Middle | undefined {
   if (shots.every(({ words }) => words === '')) return 'nothing';

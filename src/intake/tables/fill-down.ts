@@ -8,6 +8,7 @@
 
 import { ditto } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
+import { isCanonicalCsv } from '../rows/canonical-csv.ts';
 import { columnTexts, someText } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isDataRow } from './section-state.ts';
@@ -18,6 +19,8 @@ const roles = ['vehicle', 'panel'] as const;
 export type FilledTable = { readonly table: Table; readonly evidence: readonly string[] };
 
 export function fillDown(table: Table, findings: Findings): FilledTable {
+  // What this program writes names every row.
+  if (isCanonicalCsv(table.source)) return { table, evidence: [] };
   const below = fillFromNameRows(table);
   let filled = below ?? table;
   const evidence = below === undefined ? [] : ['each panel is named in a row above its readings'];

@@ -5,6 +5,7 @@
  * They stand behind a blank line, down to the end of the file. None begins with a panel, a known one or one of the
  * rows above, or with nothing; none has a number where the readings stand, nor anywhere one that may be a film.
  */
+import { hasLetter } from '../../base/letters.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { delimiters } from '../rows/dialect.ts';
@@ -12,7 +13,7 @@ import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
-import { filledCells } from './sayings.ts';
+import { aboutFile, filledCells, roleOfKey } from './sayings.ts';
 import { isDataRow, type Reader } from './section-state.ts';
 
 /** No film reads less. */
@@ -30,6 +31,8 @@ export function footersOf(
   const { isPanel } = context;
   const panelAt = layout.columns.get('panel');
   if (panelAt === undefined || rows.length < 2) return new Set();
+  const ofFile = rowsAboutFile(rows, context);
+  if (ofFile.length > 0) return new Set(ofFile);
   const from = rows.findLastIndex((row) => isDataRow(row, layout) && !isTimed(row, layout)) + 1;
   const below = rows.slice(from);
   const [last, first] = [rows[from - 1], below[0]];
@@ -39,12 +42,26 @@ export function footersOf(
   const isFooter = (row: Row): boolean => {
     const [column = -1] = filledCells(row);
     const text = (row.cells[column] ?? '').trim();
-    const named = /\p{L}/u.test(text) && !panels.has(text) && !isPanel(text);
+    const named = hasLetter(text) && !panels.has(text) && !isPanel(text);
     if (!named || namesStatistic(text) || row.cells.some(mayBeFilm)) return false;
     if (isPanel(readingsBehind.exec(text)?.[1]?.trim() ?? '')) return false;
     return !isOfOtherDialect(lineOf(source, row), context);
   };
   return new Set(below.every(isFooterOrStatistic(isFooter)) ? below.filter(isFooter) : []);
+}
+
+/** `Serial;004417`, `Date;2026-11-03`, `Unit;µm` behind a blank line: keys of a file, down to its end. */
+function rowsAboutFile(rows: readonly Row[], { isPanel }: LayoutContext): readonly Row[] {
+  const isOne = (row: Row): boolean => {
+    const [key = '', ...more] = filledCells(row).map((k) => (row.cells[k] ?? '').trim());
+    const role = roleOfKey(key);
+    const said = role === 'unit' || role === 'time' || role === 'operator' || aboutFile.test(key);
+    return said && more.length === 1 && !isPanel(key) && !namesStatistic(key);
+  };
+  const from = rows.findLastIndex((row) => !isOne(row)) + 1;
+  const [last, first] = [rows[from - 1], rows[from]];
+  const isApart = last !== undefined && first !== undefined && first.line > last.line + 1;
+  return isApart && rows.length - from <= mostLines ? rows.slice(from) : [];
 }
 
 function lineOf({ text }: Source, { start }: Row): string {

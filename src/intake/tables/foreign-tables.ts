@@ -6,8 +6,8 @@
 import { suggest } from '../../base/did-you-mean.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
+import { besideReadings } from './beside-readings.ts';
 import { gaugeVocabulary } from './gauge-vocabulary.ts';
-import { besideReadings } from './layout-questions.ts';
 import { filledCells, roleOfKey } from './sayings.ts';
 import { isNumber, type Reader, type State } from './section-state.ts';
 import { sizesOf } from './size-in-units.ts';
@@ -73,7 +73,11 @@ export function closeForeign(state: State, { findings, context, ...where }: Read
 }
 
 /** Units of gloss, temperature, area, shares and time, behind a name. */
-const otherUnit = /[([](?:gu|g\.?u\.?|°\s?[cf]|c|f|m²|m2|ft²|%|h|hrs?|min|kg|€|\$|£)[)\]]$/iu;
+const otherUnit =
+  /(?:[([]|[,;:/]\s*)(?:gu|g\.?u\.?|°\s?[cf]|c|f|m²|m2|ft²|%|h|hrs?|min|kg|€|\$|£)[)\]]?$/iu;
+
+const otherName =
+  /^(?:gloss|glanz|glanzgrad|brillance|brillant|brillo|brillantezza|glans|блеск|połysk|光沢|光泽|temperatur|température|temperatura|humidity|feuchte|hours|stunden)/iu;
 
 /**
  * Whether every column of numbers is of something else: by its unit, by its name, or since all of its numbers
@@ -93,7 +97,7 @@ function holdsOther(header: Row, rows: readonly Row[], { tables }: State): boole
     columns.length > 0 &&
     columns.every((k) => {
       const name = (header.cells[k] ?? '').trim();
-      if (otherUnit.test(name) || besideReadings.test(name)) return true;
+      if (otherUnit.test(name) || otherName.test(name) || besideReadings.test(name)) return true;
       const own = sizesOf(rows.map(({ cells }) => cells[k] ?? ''));
       return own !== undefined && own.most * farBelow <= sizes.least;
     })

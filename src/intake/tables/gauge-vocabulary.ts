@@ -18,7 +18,7 @@ const point = `points|point|pt|pts|pkt|spot|position|point no|point number|measu
   pos|messpunkt|punkt|messstelle|stelle|messlage|lage|messort|messposition|mess pos|measuring position|measurement position|measuring spot|test point|pt no|spot no|point id|place|position nr|punkt nr|point de mesure|endroit|point n|
   punto|punto de medicion|posicion|punto di misura|posizione|punto n|meetpunt|punt|
   positie|ponto|ponto de medicao|posicao|punkt pomiarowy|punkt pomiaru|pozycja|matpunkt|
-  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|piste|mittauspiste|pont|meresi pont|σημειο|σημειο μετρησης|포인트|측정점|측정 위치|지점|번호|tocka|točka|punct|punct de masurare|taskas|taškas|punkts|mootepunkt|mõõtepunkt|merne mesto|merno mesto|mjerna tocka|merilna tocka|mjesto|місце|точка вимірювання|място|bod merania|miesto|
+  malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|piste|mittauspiste|pont|meresi pont|σημειο|σημειο μετρησης|測定番号|測定点番号|測定位置番号|测量编号|测点编号|测点号|点号|포인트|측정점|측정 위치|지점|번호|tocka|točka|punct|punct de masurare|taskas|taškas|punkts|mootepunkt|mõõtepunkt|merne mesto|merno mesto|mjerna tocka|merilna tocka|mjesto|місце|точка вимірювання|място|bod merania|miesto|
   no точки|номер точки|точка no|cislo bodu|bod c|numer punktu|nr punktu|pkt pomiarowy|pontszam|meropont|mittauspisteen nro|malepunkt nr|maalepunkt|matpunkt nr|ponto no|ponto n|olcum noktasi no|nokta no|punct nr|nr punct|αριθμος σημειου|نقطة|النقطة|نقطة القياس|موضع|الموضع|رقم النقطة|נקודה|נקודת מדידה|מיקום|מס נקודה|מספר נקודה`;
 const reading = `reading|readings|thickness|film thickness|paint thickness|coating thickness|
   dry film thickness|layer thickness|value|dft|film|measurement|measured value|measured|result|
@@ -76,7 +76,15 @@ const deleted = `deleted|delete|excluded|exclude|rejected|removed|discarded|igno
   gestrichen|geloscht|geloescht|ausgeschlossen|ungultig|ungueltig|verworfen|supprime|exclu|eliminado|borrado|excluido|
   eliminato|cancellato|escluso|verwijderd|uitgesloten|apagado|removido|usuniety|usuniete|skreslony|
   wykluczony|borttagen|raderad|slettet|fjernet|usunieto|wykreslony|odrzucony|smazano|smazany|vyrazeno|vymazane|torolve|törölve|silindi|poistettu|hylatty|hylätty|obrisano|izbrisano|sters|видалено|изтрито|удалено|удалён|удален|исключено|已删除|删除|
-  排除|已刪除|刪除|削除|除外|無効`;
+  eliminada|eliminados|eliminadas|borrada|borrados|borradas|excluida|excluidos|excluidas|suprimido|suprimida|
+  descartado|descartada|tachado|tachada|rechazado|rechazada|anulados|anuladas|apagada|apagados|removida|
+  rejeitado|rejeitada|riscado|riscada|eliminata|eliminati|eliminate|cancellata|cancellati|esclusa|esclusi|
+  escluse|scartato|scartata|scartati|scartate|supprimee|supprimes|supprimees|exclue|exclus|exclues|efface|
+  effacee|ecarte|ecartee|rejete|rejetee|raye|rayee|geschrapt|gewist|doorgehaald|afgekeurd|vervallen|entfernt|
+  gelöschte|aussortiert|durchgestrichen|usunieta|skreslona|skreslone|wykluczona|wykluczone|odrzucona|odrzucone|
+  wykreslona|struken|strukna|utesluten|uteslutna|kasserad|kasserade|borttagna|raderade|slettede|udeladt|
+  udelukket|kasseret|utelatt|forkastet|vylouceno|vyskrtnuto|smazana|удалена|исключен|исключена|
+  отброшено|排除|已刪除|刪除|削除|除外|無効`;
 const valid = `valid|accepted|counted|included|gultig|gueltig|valide|valido|valida|geldig|wazny|giltig|
   gyldig|有效|有効|ważny|platne|platny|platny|platný|platné|ervenyes|érvényes|gecerli|geçerli|kelvollinen|voimassa|valjano|veljavno|vazeci|važeći|действительно|действителен|годен|валидно|дійсний|유효|έγκυρο|valabil|kehtiv`;
 /** Columns that may tell of a reading that it does not count, among other things. */

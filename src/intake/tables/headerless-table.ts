@@ -10,6 +10,7 @@ import { delimiterName, delimiters } from '../rows/dialect.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { consoleLines } from './console-lines.ts';
+import { freeLines } from './free-lines.ts';
 import { headerlessLayout, isBare, panelNamedBy, withoutHeader } from './headerless.ts';
 import { keyedLines } from './keyed-lines.ts';
 import { type Layout, type LayoutContext, readGaugeHeader } from './layout.ts';
@@ -26,15 +27,14 @@ export function headerlessTable(
   const tries = (options.delimiter === undefined ? delimiters : [options.delimiter]).flatMap(
     (delimiter) => {
       const rows = tokenize(source, delimiter, { offset: 0, line: 1 }).value;
-      return rows === undefined || rows.length === 0 ? [] : [{ delimiter, rows }];
+      const own = withoutRules(source, rows ?? []);
+      return own.length === 0 ? [] : [{ delimiter, rows: own }];
     },
   );
   const list = listTable(source, tries[0]?.rows ?? [], context);
   if (list !== undefined) return found(list);
   const keyed = keyedTable(source, tries[0]?.rows ?? [], options, context);
   if (keyed !== undefined) return found(keyed);
-  const spoiled = spoiledPiece(source, tries[0]?.rows ?? [], context.isPanel);
-  if (spoiled !== undefined) return refused(noNumber(source, spoiled));
   const splits = tries.flatMap(({ delimiter, rows }): readonly Split[] => {
     const proved = provedLayout(rows, delimiter, options, context);
     if (proved === undefined) return [];
@@ -44,15 +44,30 @@ export function headerlessTable(
     return [{ source, delimiter, shown: delimiter, rows, start, context, evidence }];
   });
   const [best] = splits.sort((a, b) => surer(b) - surer(a));
-  if (best !== undefined) return found(best);
-  const shots = consoleTable(source, tries[0]?.rows ?? [], options, context);
-  if (shots !== undefined) return found(shots);
+  const shots = best ?? consoleTable(source, tries[0]?.rows ?? [], options, context);
+  const free = shots ?? freeTable(source, tries[0]?.rows ?? [], options, context);
+  const spoiled =
+    shots === undefined && free !== undefined
+      ? undefined
+      : spoiledPiece(source, tries[0]?.rows ?? [], context.isPanel);
+  if (spoiled !== undefined) return refused(noNumber(source, spoiled));
+  if (free !== undefined) return found(free);
   const bare = tries.findLast(
     ({ rows }) =>
       rows.some(isBare) &&
       rows.every((row) => isBare(row) || sayingOf(row) !== undefined || isUnitAlone(row)),
   );
   return bare === undefined ? refused() : refused(noPanel(source, bare.rows.find(isBare)));
+}
+
+/** Without the rules between blocks, `--` or `====`; a dash among numbers alone stands for one that is missing. */
+function withoutRules(source: Source, rows: readonly Row[]): readonly Row[] {
+  const isRule = ({ start }: Row): boolean =>
+    /^[ \t]*([-=_*~–—])\1+[ \t]*(?:\n|$)/uy.test(source.text.slice(start, start + 200));
+  const others = rows.filter((row) => !isRule(row));
+  const isBlock = ({ cells }: Row): boolean =>
+    cells.some((cell) => /\p{L}.*\p{L}/u.test(cell) && unitNamed(cell.trim()) === undefined);
+  return others.length < rows.length && others.some(isBlock) ? others : rows;
 }
 
 /** `µm` in a line of its own above the numbers. */
@@ -195,6 +210,26 @@ function consoleTable(
     ...{ source, delimiter: '|', shown: 'blanks', rows: own.rows, context },
     start: { layout, header: undefined, line, panel: panelNames?.get('') },
     evidence: ['each line is one shot, as a gauge sends it to a terminal'],
+  };
+}
+
+/** Lines as people type them. */
+function freeTable(
+  source: Source,
+  rows: readonly Row[],
+  { delimiter, layout, panelNames }: IntakeOptions,
+  context: LayoutContext,
+): Split | undefined {
+  if (delimiter !== undefined || layout !== undefined) return undefined;
+  const own = freeLines(source, rows, context.isPanel);
+  if (own === undefined) return undefined;
+  return {
+    ...{ source, delimiter: '|', shown: 'words', rows: own.rows, context },
+    start: {
+      ...{ layout: own.layout, header: undefined, line: own.line },
+      ...(own.nameless ? { panel: panelNames?.get('') ?? '' } : {}),
+    },
+    evidence: own.nameless && panelNames?.has('') === true ? [] : [own.evidence],
   };
 }
 

@@ -1,17 +1,22 @@
 /**
  * What there is to say about a header: why none was found, which columns are doubled or unknown.
  */
+
+import { counted } from '../../base/counted.ts';
 import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
+import { groupBy } from '../../base/group-by.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import type { Source } from '../rows/source.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
+import { besideReadings } from './beside-readings.ts';
 import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
-import { type HeaderCell, misspelling, type Vocabulary } from './header.ts';
-import { readGaugeHeader } from './layout.ts';
+import { type HeaderCell, misspelling, plainWords, type Vocabulary } from './header.ts';
+import { type Layout, readGaugeHeader } from './layout.ts';
 import { isOrdinal } from './ordinals.ts';
+import { isShortSeries } from './series-columns.ts';
 import { placeOf, type Table } from './table.ts';
 
 /** Doubled columns are refused; unknown ones named, and in a wide table of numbers taken as panels. */
@@ -21,14 +26,10 @@ export function adoptColumns(table: Table, findings: Findings): Table {
   const at = (column: number) => placeOf(table, header, column);
   for (const column of layout.repeated) tellRepeated(table, column, at, findings);
   tellUnnamed(table, at, findings);
+  tellShortSeries(table, at, findings);
+  tellPanelsTwice(table, at, findings);
   const panels = layout.unknown.filter(
-    (k) =>
-      layout.kind === 'wide' &&
-      // Beside points under the names of their panels every column of a panel has its name above it.
-      layout.series !== 'point' &&
-      !noPanel(layout.header[k]?.label ?? '') &&
-      holdsNumbers(table.rows, k) &&
-      !isConstant(table.rows, k),
+    (k) => mayBePanel(layout, table.rows, k) && !isConstant(table.rows, k),
   );
   tellUnknown(table, panels, at, findings);
   if (panels.length === 0) return table;
@@ -56,11 +57,24 @@ function tellRepeated({ layout }: Table, column: number, at: At, findings: Findi
   }));
 }
 
+function tellShortSeries({ layout }: Table, at: At, findings: Findings): void {
+  const [first, second] = layout.readings;
+  if (first === undefined || second === undefined || layout.kind !== 'repeats') return;
+  const names = layout.readings.map(({ column }) => layout.header[column]?.label ?? '');
+  if (!isShortSeries(names)) return;
+  findings.add('warning', 'reading-doubted', () => ({
+    message: `"${names[0]}" and "${names[1]}" are both taken for readings of the panel`,
+    at: at(first.column),
+    hint: 'if they are two gauges, two layers or two days, name the one that counts: --columns reading=NAME',
+  }));
+}
+
 function tellUnnamed(table: Table, at: At, findings: Findings): void {
   const { layout, rows } = table;
   const read = new Set(layout.readings.map(({ column }) => column));
   for (const [column, { text, unit, role }] of layout.header.entries()) {
     if (text !== '' || unit !== undefined || role !== undefined || read.has(column)) continue;
+    if (layout.unknown.includes(column)) continue;
     if (!holdsNumbers(rows, column) || (column === 0 && isIndex(rows))) continue;
     if (countsBeside(table, column)) {
       findings.add('warning', 'column-unknown', () => ({
@@ -77,8 +91,32 @@ function tellUnnamed(table: Table, at: At, findings: Findings): void {
   }
 }
 
+/** A column of numbers beside those of panels that nothing says to be anything else. */
+const mayBePanel = (layout: Layout, rows: readonly Row[], column: number): boolean =>
+  layout.kind === 'wide' &&
+  // Beside points under the names of their panels every column of a panel has its name above it.
+  layout.series !== 'point' &&
+  !noPanel(layout.header[column]?.label ?? '') &&
+  !(column === 0 && isCounter(rows)) &&
+  holdsNumbers(rows, column);
+
+/** `Roof;Bonnet;Roof`: columns under one panel are read as points of it, and one of them may be another. */
+function tellPanelsTwice({ layout }: Table, at: At, findings: Findings): void {
+  if (layout.kind !== 'wide' || layout.series === 'point') return;
+  const byPanel = groupBy(layout.readings, ({ panel }) => plainWords(panel ?? ''));
+  const [[first, second] = [], ...others] = [...byPanel.values()].filter((own) => own.length > 1);
+  if (first === undefined || second === undefined) return;
+  const name = layout.header[first.column]?.text ?? '';
+  const more = others.length === 0 ? '' : `; so it is with ${counted(others.length, 'more name')}`;
+  findings.add('warning', 'reading-doubted', () => ({
+    message: `columns ${first.column + 1} and ${second.column + 1} are both called "${name}": they are read as points of one panel${more}`,
+    at: at(second.column),
+    hint: 'if one of them is another panel, call it so',
+  }));
+}
+
 function tellUnknown(
-  { layout }: Table,
+  { layout, rows }: Table,
   panels: readonly number[],
   at: At,
   findings: Findings,
@@ -87,8 +125,19 @@ function tellUnknown(
   for (const column of layout.unknown) {
     const cell = layout.header[column];
     if (panels.includes(column) || cell === undefined) continue;
+    if (mayBePanel(layout, rows, column) && isConstant(rows, column)) {
+      findings.add('warning', 'column-unknown', () => ({
+        message: `column "${cell.text}" is not read: it has one number in every row, as a setting has`,
+        at: at(column),
+        hint: 'if it is a panel, give it the name of one',
+      }));
+      continue;
+    }
     if (namesStatistic(cell.label)) {
-      const message = `a statistics column: ${cell.text} is no ${layout.kind === 'wide' ? 'panel' : 'reading'}`;
+      const message =
+        cell.text === ''
+          ? `column ${column + 1} has no name and is the mean of the readings beside it in every row: it is left out`
+          : `a statistics column: ${cell.text} is no ${layout.kind === 'wide' ? 'panel' : 'reading'}`;
       findings.add('warning', 'statistics-left-out', () => ({ message, at: at(column) }));
       continue;
     }
@@ -101,10 +150,16 @@ function tellUnknown(
   }
 }
 
-/** Numbers that stand beside readings and belong to no panel. */
-export const besideReadings =
-  /^(?:index|idx|s\/?n|id|serial(?: no| number)?|temp(?:erature)?|humidity|battery|row|page|batch|limits?|target|nominal|spec(?:ification)?|tolerance|lower|upper|threshold|zero|(?:reference|calibration|test) (?:plate|foil|shim|block)|foil|shim|grenzwert|soll|limite|norm)\b/iu;
 const noPanel = (label: string): boolean => namesStatistic(label) || besideReadings.test(label);
+
+/** Whether the numbers in the first cells are 1, 2, 3 and so on, and no film. */
+function isCounter(rows: readonly Row[]): boolean {
+  const numbers = rows.flatMap(({ cells }) => {
+    const text = (cells[0] ?? '').trim();
+    return /^\d{1,4}$/u.test(text) ? [Number(text)] : [];
+  });
+  return numbers.length > 1 && numbers.every((number, k) => number === k + 1);
+}
 
 /** Whether the first cells count the rows, or the points of each panel, from 0 or 1. */
 function isIndex(rows: readonly Row[]): boolean {

@@ -4,10 +4,12 @@
  */
 
 import { markerLegend } from '../cells/markers.ts';
+import { unitNamed } from '../cells/unit.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
-import { type Layout, layoutOf } from './layout.ts';
+import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
+import { legendIn } from './panel-legend.ts';
 import { filledCells, loneText, roleOfKey, type Saying } from './sayings.ts';
 import {
   isDataRow,
@@ -19,6 +21,7 @@ import {
   sameNames,
 } from './section-state.ts';
 import { placeOf } from './table.ts';
+import { isUnitAlone } from './unit-lines.ts';
 
 /** A line of text after the rows that nobody would take for a row of them. */
 export function isAside(
@@ -32,9 +35,14 @@ export function isAside(
   const filled = filledCells(row);
   if (namesRowsBelow(filled, next, layout)) return false;
   const text = (row.cells[filled[0] ?? 0] ?? '').trim();
+  if (isUnitAlone(row)) return true;
   if (context.isPanel(text) || isStatistic(text)) return false;
   if (markerLegend([text]).size > 0 || titles.has(plain(text))) return true;
+  if (isLegend(row, context)) return true;
   if (next === undefined && endOfList.test(text)) return true;
+  // `[Ende]`, a section of an ini file.
+  if (filled.length === 1 && section.test(text) && unitNamed(text.slice(1, -1)) === undefined)
+    return true;
   if (filled.length === 1) {
     const named = saying?.key ?? text.replace(/[\s\d.,]+$/u, '');
     if (context.isPanel(named) || namesStatistic(named)) return false;
@@ -46,6 +54,12 @@ export function isAside(
   const role = saying === undefined ? undefined : roleOfKey(saying.key);
   return role !== undefined && role !== 'panel';
 }
+
+const section = /^\[[^\]\d]{1,40}\]$/u;
+
+/** `1 = bonnet`, in a row of its own or several of them. */
+export const isLegend = ({ cells }: Row, { isPanel }: LayoutContext): boolean =>
+  legendIn(cells.join(';'), isPanel) !== undefined;
 
 /** `End of file;4;records`, `(12 rows)`: the last line that a program writes. */
 const endOfList =

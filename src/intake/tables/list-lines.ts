@@ -5,6 +5,7 @@
  * first: `102,104` may be one number, `102, 104` is two. The cells stay where they stand in the
  * text, so that every reading knows its place.
  */
+import { hasLetter } from '../../base/letters.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
@@ -13,7 +14,7 @@ import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { numberedPanels, stemOfLabel } from './numbered-labels.ts';
-import { roleOfKey } from './sayings.ts';
+import { aboutFile, roleOfKey } from './sayings.ts';
 import { sizesOf } from './size-in-units.ts';
 
 /**
@@ -39,13 +40,19 @@ export function spoiledPiece(
     const before = pieces.slice(0, at).reduce((sum, piece) => sum + piece.length + 1, 0);
     const piece = pieces[at] ?? '';
     const blanks = piece.length - piece.trimStart().length;
-    const offset = line.row.start + line.label.length + 1 + before + blanks;
+    const offset = line.row.start + line.at + line.label.length + 1 + before + blanks;
     return { offset, text: piece.trim() };
   }
   return undefined;
 }
 
-type Line = { readonly row: Row; readonly label: string; readonly value: string };
+type Line = {
+  readonly row: Row;
+  readonly label: string;
+  /** How many signs of the line stand before the label. */
+  readonly at: number;
+  readonly value: string;
+};
 
 /** The rows of a list, each of a panel and its readings, or undefined if the file is none. */
 export function listRows(
@@ -122,10 +129,6 @@ function isLike(
   return asLarge && (films.length > 1 || hasUnit || namesPanel);
 }
 
-/** What a preamble says in numbers: of the gauge, the job, the people. */
-const aboutFile =
-  /(?:serial|version|firmware|gauge|device|probe|model|phone|tel|fax|mobile|zip|postcode|address|customer|client|order|job|invoice|ticket|mileage|odometer|km|miles|temp|humidity|battery|limit|target|spec|tolerance|foil|shim|calibration|kalibr|zero|readings|count|page|seite|serien|gerät|kunde|auftrag|telefon|messwerte|anzahl)/iu;
-
 /** `bonnet - 104 106`, `bonnet 104/106`: what parts a name from its readings where no colon does. */
 const loneMark = /(?<=\s)[-–—](?=\s+\d)|\s(?=\d[\d.,]*\/\d)/u;
 
@@ -138,9 +141,14 @@ function lineOf({ text }: Source, row: Row): Line | undefined {
   const colon = spaced === -1 ? start.search(/[:=]/u) : spaced;
   const mark = colon === -1 ? start.search(loneMark) : colon;
   if (mark === -1 || row.quoted) return undefined;
-  const label = line.slice(0, mark);
-  return /\p{L}/u.test(label) ? { row, label, value: line.slice(mark + 1) } : undefined;
+  const before = line.slice(0, mark);
+  const label = before.replace(bullet, '');
+  const at = before.length - label.length;
+  return hasLetter(label) ? { row, label, at, value: line.slice(mark + 1) } : undefined;
 }
+
+/** `- Bonnet`, `• Roof`, `2. Boot lid`: the sign of a list, or a place in it. */
+const bullet = /^\s*(?:[-*•·–—▪◦+]|\d{1,3}[.)])\s+(?=\p{L})/u;
 
 /** Names of panels are shorter. */
 const longestLabel = 200;
@@ -199,6 +207,14 @@ const separators: readonly Separator[] = [
 ];
 
 /** One mark between two cells each, as a delimiter would stand. */
-function cellsOf({ row, label, value }: Line, { split }: Separator): Row {
-  return { ...row, cells: [label, ...split(value)] };
+function cellsOf({ row, label, at, value }: Line, { split }: Separator): Row {
+  const cells = [label, ...split(value)];
+  if (at === 0) return { ...row, cells };
+  let offset = row.start + at;
+  const offsets = cells.map((cell) => {
+    const own = offset;
+    offset += cell.length + 1;
+    return own;
+  });
+  return { ...row, cells, offsets };
 }

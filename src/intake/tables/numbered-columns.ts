@@ -4,6 +4,7 @@
  * What stands before the number says whether it counts readings or points; a bare number counts
  * readings. A series counts from 1 (or 0) without a gap.
  */
+import { plainDigits } from '../cells/digits.ts';
 import { gaugeVocabulary } from './gauge-vocabulary.ts';
 import { plainWords, roleReader } from './header.ts';
 
@@ -20,8 +21,9 @@ const readingStems = new Set([
   'rdg',
   'meas',
   'wdh',
+  ...['測定', '計測', '測量', '测量', '测定'],
 ]);
-const pointStems = new Set(['p', 'pt', 'pkt', 'mp', 'pm', 'pnt', 'pto']);
+const pointStems = new Set(['p', 's', 'pt', 'pkt', 'mp', 'pm', 'pnt', 'pto']);
 
 const romanNumbers: readonly string[] = 'I II III IV V VI VII VIII IX X XI XII'.split(' ');
 
@@ -29,8 +31,8 @@ const romanNumbers: readonly string[] = 'I II III IV V VI VII VIII IX X XI XII'.
 export function countedColumn(label: string): Counted | undefined {
   const roman = romanNumbers.indexOf(label.trim());
   if (roman !== -1) return { series: 'reading', number: roman + 1 };
-  if (!/\d/u.test(label)) return undefined;
-  const text = plainWords(label.replace(/^\((.*)\)$/u, '$1'));
+  if (!/\p{Nd}/u.test(label)) return undefined;
+  const text = plainWords(plainDigits(label).replace(/^\((.*)\)$/u, '$1'));
   const after = /^(\D*?)[\s#]*0*(\d{1,5})$/u.exec(text);
   const before = /^第?0*(\d{1,5})\s*(?:st|nd|rd|th|er|eme|e|a|o)?\s*(\D*)$/u.exec(text);
   const [stem, digits] = after === null ? [before?.[2], before?.[1]] : [after[1], after[2]];

@@ -14,7 +14,7 @@ const onAnyPanel = set(
 );
 const ofTwo = set(
   `left right front rear l r f links rechts vorne hinten vorn gauche droite avant arriere izquierda derecha
-  delante detras sinistra destra davanti dietro voor achter`,
+  delante detras sinistra destra davanti dietro voor achter av ar vo hi li re`,
 );
 
 const side = set('side half end seite haelfte halfte cote lado lato zijde kant');
@@ -33,16 +33,23 @@ export function placeColumns(header: readonly HeaderCell<string>[]): readonly nu
   return areInOrder || arePlaces(names) ? unknown : [];
 }
 
-const areLetters = (names: readonly string[]): boolean =>
-  names.every((name, k) => name === String.fromCharCode('a'.charCodeAt(0) + k));
+/** `a`, `b`, `c`, or with one sign of East Asia behind each: `a点`. */
+function areLetters(names: readonly string[]): boolean {
+  const behind = /^[a-z]([点點回次]?)$/u.exec(names[0] ?? '')?.[1] ?? '';
+  return names.every((name, k) => name === String.fromCharCode('a'.charCodeAt(0) + k) + behind);
+}
 
 function arePlaces(names: readonly string[]): boolean {
-  const words = names.map((name) => name.split(/[^\p{L}]+/u).filter((word) => word !== ''));
-  const isPlace = (word: string): boolean => onAnyPanel.has(word) || ofTwo.has(word);
   const saysMore = (word: string): boolean => onAnyPanel.has(word) || side.has(word);
-  return (
-    words.every(
-      (own) => own.some(isPlace) && own.every((word) => isPlace(word) || side.has(word)),
-    ) && words.some((own) => own.some(saysMore))
-  );
+  return names.every(isPlaceName) && names.some((name) => wordsOf(name).some(saysMore));
+}
+
+const wordsOf = (name: string): readonly string[] =>
+  name.split(/[^\p{L}]+/u).filter((word) => word !== '');
+const isPlace = (word: string): boolean => onAnyPanel.has(word) || ofTwo.has(word);
+
+/** Whether a folded name is that of a place, `top left`, on a panel or of two. */
+export function isPlaceName(name: string): boolean {
+  const words = wordsOf(name);
+  return words.some(isPlace) && words.every((word) => isPlace(word) || side.has(word));
 }

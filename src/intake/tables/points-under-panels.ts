@@ -25,7 +25,7 @@ export function pointsUnderPanels(
   upper: Row,
   lower: Row,
   below: readonly Row[],
-  { isPanel, given, layout }: LayoutContext,
+  { isPanel, mayBePanel, given, layout }: LayoutContext,
 ): Layout | undefined {
   if (given !== undefined || (layout !== undefined && layout !== 'wide')) return undefined;
   if (lower.line !== upper.line + 1) return undefined;
@@ -37,7 +37,7 @@ export function pointsUnderPanels(
   for (const [column, cell] of own.entries()) {
     const named = above[column];
     if (named !== undefined && named.text !== '') {
-      over = isPanel(named.text) || isPanel(named.label) ? named : undefined;
+      over = isPanel(named.text) || mayBePanel(named.label) ? named : undefined;
     }
     const number = countedColumn(cell.label)?.number;
     if (over === undefined || number === undefined) {

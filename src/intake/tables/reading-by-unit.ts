@@ -10,9 +10,9 @@ import { delimiters } from '../rows/dialect.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
+import { besideReadings } from './beside-readings.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
 import { type LayoutContext, layoutOf, readGaugeHeader } from './layout.ts';
-import { besideReadings } from './layout-questions.ts';
 import { stemOfLabel } from './numbered-labels.ts';
 import { placeOf } from './table.ts';
 

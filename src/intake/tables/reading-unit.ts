@@ -226,9 +226,10 @@ function statedByColumn(table: Table): readonly Statement[] {
     const text = (row.cells[column] ?? '').trim();
     if (!firsts.has(text) && !meansNoReading(text) && !ditto.test(text)) firsts.set(text, row);
   }
-  const name = table.layout.header[column]?.text ?? String(column + 1);
+  const name = table.layout.header[column]?.text;
+  const evidence = name === undefined ? 'the numbers are followed by' : `the column "${name}" says`;
   return [...firsts].map(([text, row]) => {
     const at = () => placeOf(table, row, column);
-    return { unit: unitNamed(text), text, at, evidence: `the column "${name}" says` };
+    return { unit: unitNamed(text), text, at, evidence };
   });
 }

@@ -3,6 +3,7 @@
  * `Panel: bonnet`, or a panel's name alone above its values.
  */
 
+import { hasLetter } from '../../base/letters.ts';
 import { layerNamed } from '../cells/words.ts';
 import type { Row } from '../rows/tokens.ts';
 import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
@@ -41,19 +42,19 @@ export function sayingOf(row: Row): Saying | undefined {
   const text = (row.cells[first] ?? '').trim();
   if (text.length > longestSaying) return undefined;
   const joined = /^([^:：=;\t]{1,60}?)\s*[:：=;\t]\s*(.*)$/su.exec(text);
-  if (joined !== null && /\p{L}/u.test(joined[1] ?? '') && !opensBracket(joined[1] ?? '')) {
+  if (joined !== null && hasLetter(joined[1] ?? '') && !opensBracket(joined[1] ?? '')) {
     const [, key = '', start = ''] = joined.map((part) => part.replace(/^'([^']*)'$/u, '$1'));
     if (filled.length === 1) return { key, value: start, column: first };
     const rest = filled.slice(1).map((k) => (row.cells[k] ?? '').trim());
     return { key, value: [start, ...rest].filter((part) => part !== '').join(', '), column: first };
   }
   const led = filled.length === 1 ? (leader.exec(text) ?? bracketed.exec(text)) : null;
-  if (led !== null && /\p{L}/u.test(led[1] ?? '')) {
+  if (led !== null && hasLetter(led[1] ?? '')) {
     return { key: (led[1] ?? '').trim(), value: (led[2] ?? '').trim(), column: first };
   }
   const [, key = '', value = ''] = filled.length === 1 ? (otherPair.exec(text) ?? []) : [];
   if (roleOfKey(key) === 'unit') return { key, value: value.trim(), column: first };
-  if (filled.length !== 2 || second === undefined || !/\p{L}/u.test(text)) return undefined;
+  if (filled.length !== 2 || second === undefined || !hasLetter(text)) return undefined;
   return { key: text, value: (row.cells[second] ?? '').trim(), column: second };
 }
 
@@ -66,12 +67,16 @@ export function loneText(row: Row): string | undefined {
   const [only, more] = filledCells(row);
   if (only === undefined || more !== undefined) return undefined;
   const bare = (row.cells[only] ?? '').replace(/^[\s\-=*_#>[(<]+|[\s\-=*_#<\])>:]+$/gu, '');
-  if (!/\p{L}/u.test(bare)) return undefined;
+  if (!hasLetter(bare)) return undefined;
   const named = counted.exec(bare)?.[1] ?? bare;
   if (named !== bare) return named;
   // `Bonnet (repainted)`: the bracket that closes belongs to the name.
   return bare.includes('(') && !bare.includes(')') ? `${bare})` : bare;
 }
+
+/** What a preamble says in numbers: of the gauge, the job, the people. */
+export const aboutFile =
+  /(?:serial|version|firmware|gauge|device|probe|model|phone|tel|fax|mobile|zip|postcode|address|customer|client|order|job|invoice|ticket|mileage|odometer|km|miles|temp|humidity|battery|limit|target|spec|tolerance|foil|shim|calibration|kalibr|zero|readings|count|page|seite|serien|gerät|kunde|auftrag|telefon|messwerte|anzahl)/iu;
 
 /** What a saying settles for the rows below it, if it does. */
 export function givenBy({ key, value }: Saying): Partial<Given> | undefined {

@@ -91,7 +91,8 @@ export function isDataRow({ cells }: Row, { readings }: Layout): boolean {
 
 /** A unit of the readings; `Temperature unit: °C` is none of theirs. */
 export const namesUnit = ({ key, value }: Saying): boolean =>
-  roleOfKey(key) === 'unit' || (/(?:^|\s)units?$/iu.test(key) && unitNamed(value) !== undefined);
+  roleOfKey(key) === 'unit' ||
+  (unitNamed(value) !== undefined && roleOfKey(/\S+$/u.exec(key)?.[0] ?? '') === 'unit');
 
 /** Whether a line above the rows must name their panel. */
 export const needsPanel = ({ columns, readings }: Layout): boolean =>

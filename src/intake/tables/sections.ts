@@ -16,6 +16,7 @@ import { type Layout, layoutOf } from './layout.ts';
 import {
   beginsLaterStage,
   isAside,
+  isLegend,
   setsApart,
   tellApart,
   tellAside,
@@ -69,7 +70,9 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
       if (
         state.foreign === undefined &&
         isDataRow(row, state.layout) &&
-        !countsColumns(row, state.layout)
+        !countsColumns(row, state.layout) &&
+        !isMovedHeader(row, state.layout) &&
+        reader.context.byCells?.(row.cells) === undefined
       )
         state.rows.push(row);
       else readOther(row, before, rows[k + 1], state, reader);
@@ -149,6 +152,7 @@ function readOther(
   }
   if (isAside(row, before, next, saying, state, reader)) {
     state.asideLine = row.line;
+    if (isLegend(row, reader.context)) return;
     if (saying !== undefined) {
       // The rows below a unit are a table of their own: what stands above has the unit named there.
       if (namesUnit(saying)) closeTable(state, reader);
@@ -198,7 +202,11 @@ function otherHeader(
   { context }: Reader,
 ): Layout | undefined {
   if (row.cells.length < 2 && layout.kind !== 'blocks') return undefined;
-  const numbered = layout.kind === 'repeats' || countsColumns(row, layout);
+  const numbered =
+    layout.kind === 'repeats' ||
+    countsColumns(row, layout) ||
+    namesPanels(row) ||
+    context.byCells?.(row.cells) !== undefined;
   if (!numbered && row.cells.some((cell) => startsAsNumber(cell.trim()))) return undefined;
   const other = layoutOf(row.cells, { ...context, captions: layout.kind === 'blocks' });
   if (other === undefined || next === undefined) return undefined;
@@ -211,6 +219,17 @@ function countsColumns({ cells }: Row, { columns }: Layout): boolean {
   const counted = [1, 2].every((k) => cells[panelAt + k]?.trim() === String(k));
   return panelAt !== -1 && counted && roleOfKey((cells[panelAt] ?? '').trim()) === 'panel';
 }
+
+const namesPanels = ({ cells }: Row): boolean =>
+  cells.some((cell) => roleOfKey(cell.trim()) === 'panel');
+
+/** `1 µm;2 µm;Panel` below rows of other columns: the name of the panels stands where a row has a reading. */
+const isMovedHeader = ({ cells }: Row, { readings, header }: Layout): boolean =>
+  header.length > 0 &&
+  readings.some(({ column }) => {
+    const text = cells[column] ?? '';
+    return text !== '' && !startsAsNumber(text) && roleOfKey(text.trim()) === 'panel';
+  });
 
 const isUnitsLike = ({ cells }: Row): boolean => cells.every((cell) => !/\d/u.test(cell));
 

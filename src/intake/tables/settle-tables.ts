@@ -18,11 +18,13 @@ import type { Claim } from '../statistics/statistics-check.ts';
 import { sayingClaims, summaryClaims } from '../statistics/statistics-claims.ts';
 import { linesOutside } from './lines-outside.ts';
 import { numberedSentence, placesArePoints, pointsInRows } from './numbered-readings.ts';
+import { withLegendNames } from './panel-legend.ts';
 import type { Parts } from './section-state.ts';
 import { shapeTable } from './shape-table.ts';
 import { apartTables } from './side-by-side.ts';
 import { type ExcludedCell, placeOf, type Table } from './table.ts';
 import { decideUnits } from './table-units.ts';
+import { tablesOfSides } from './tables-of-sides.ts';
 
 export type SettledTables = {
   readonly tables: readonly SettledTable[];
@@ -42,7 +44,10 @@ export function settleTables(
 ): SettledTables | undefined {
   const context = layoutContext(options);
   const { isPanel } = context;
-  const apart = parts.tables.flatMap((table) => apartTables(table, context));
+  const legend = withLegendNames(parts.tables, isPanel);
+  const apart = legend.tables
+    .flatMap((table) => apartTables(table, context))
+    .flatMap((table) => tablesOfSides(table, context, findings));
   const shaped = apart.map((table) => shapeTable(table, isPanel, findings));
   if (options.decimal !== '.') for (const { table } of shaped) doubtPairs(table, findings);
   const units = decideUnits(shaped, parts, options, findings);
@@ -90,7 +95,7 @@ export function settleTables(
   });
   const excludedSayings = leaveOutSayings(own, parts.statistics, findings);
   const unitEvidence = new Set(units.map(({ evidence }) => evidence));
-  const shapes = new Set(shaped.flatMap(({ evidence }) => evidence));
+  const shapes = new Set([...legend.evidence, ...shaped.flatMap(({ evidence }) => evidence)]);
   const numbered = new Set(tables.flatMap(numberedSentence));
   return {
     tables,

@@ -3,15 +3,22 @@
  *
  * Taken so only where one mark parts the cells of the whole column and each part can be a film by itself,
  * while the cell as one number could not. The parts become columns of their own behind the others.
+ *
+ * Two numbers by a slash in every cell may be two readings, or the film before and after, or the least and the
+ * largest: they are read where something says that they are readings, and refused otherwise.
  */
 
 import { remembered } from '../../base/kept.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import type { Row } from '../rows/tokens.ts';
+import { isMeanOf } from '../statistics/mean-of.ts';
+import { statisticOf } from '../statistics/statistic-words.ts';
+import { plainWords } from './header.ts';
 import type { ReadingColumn } from './layout.ts';
-import type { Table } from './table.ts';
+import { placeOf, type Table } from './table.ts';
 
 type Mark = { readonly name: string; readonly split: (cell: string) => readonly string[] };
 
@@ -28,6 +35,7 @@ const saysNothing = remembered((text) => notReading(text) !== undefined);
 
 export function partSeveral(
   table: Table,
+  findings: Findings,
 ): { readonly table: Table; readonly evidence: string } | undefined {
   const { layout, rows } = table;
   const [only, second] = layout.readings;
@@ -39,6 +47,9 @@ export function partSeveral(
   const mark = mostMayBeSeveral(cells) ? marks.find((one) => partsAll(cells, one)) : undefined;
   if (mark === undefined || rows.some((row) => isOverfull(row, layout.header.length)))
     return undefined;
+  if (mark.name === '/' && arePairs(cells) && !saidToBeReadings(table, only.column)) {
+    tellPairs(table, only.column, findings);
+  }
   const parted = rows.map((row) => partedRow(row, only.column, layout.header.length, mark));
   const most = Math.max(...cells.map(({ text }) => mark.split(text).length));
   const readings = Array.from(
@@ -84,6 +95,39 @@ function partsAll(cells: readonly CountedText[], { split }: Mark): boolean {
     if (split(text).length > 1) several += count;
   }
   return isMost(several, all) && cells.every(({ text }) => split(text).every(isFilm));
+}
+
+const arePairs = (cells: readonly CountedText[]): boolean =>
+  cells.every(({ text }) => text.split('/').length === 2);
+
+const pluralsOfReading = new Set(
+  `readings|values|measurements|measured values|repeats|messwerte|werte|messungen|einzelwerte|mesures|valeurs|
+  releves|lectures|medidas|lecturas|mediciones|valores|misure|letture|valori|misurazioni|metingen|meetwaarden|
+  waarden|medicoes|leituras|pomiary|odczyty|wartosci|matningar|matvarden|malinger|vaerdier|показания|измерения|
+  значения|mereni|hodnoty`
+    .split('|')
+    .map((word) => plainWords(word.trim())),
+);
+
+/** A plural above them; or a column of means that agrees with the two of each cell. */
+function saidToBeReadings({ layout, rows }: Table, column: number): boolean {
+  if (pluralsOfReading.has(plainWords(layout.header[column]?.label ?? ''))) return true;
+  return layout.unknown.some((k) => {
+    if (statisticOf(layout.header[k]?.label ?? '') !== 'mean') return false;
+    const pairs = rows.filter(({ cells }) => (cells[column] ?? '').includes('/'));
+    return pairs.every(({ cells }) => isMeanOf(cells[k] ?? '', (cells[column] ?? '').split('/')));
+  });
+}
+
+function tellPairs(table: Table, column: number, findings: Findings): void {
+  const row = table.rows.find(({ cells }) => (cells[column] ?? '').includes('/'));
+  if (row === undefined) return;
+  const text = (row.cells[column] ?? '').trim();
+  findings.add('error', 'reading-ambiguous', () => ({
+    message: `"${text}" may be two readings, or before and after, or the least and the largest`,
+    at: placeOf(table, row, column),
+    hint: 'write each in a cell of its own; if both are readings, call the column "Readings"',
+  }));
 }
 
 /** No thinner than paint in µm, or with decimals: `4/5` may be a day. */

@@ -9,6 +9,7 @@ import { tellLostDigits } from '../doubts/lost-digits.ts';
 import { tellOtherQuantities } from '../doubts/other-quantities.ts';
 import { doubtParted } from '../doubts/parted-readings.ts';
 import { doubtPointsAnew, tellPanelsAnew } from '../doubts/points-anew.ts';
+import { doubtRowsAllShort } from '../doubts/rows-all-short.ts';
 import { doubtSides } from '../doubts/side-columns.ts';
 import { doubtSwapped } from '../doubts/swapped-columns.ts';
 import { tellUnnamedCells } from '../doubts/unnamed-cells.ts';
@@ -24,6 +25,7 @@ import { withoutFalseRepeats } from './false-repeats.ts';
 import { fillDown } from './fill-down.ts';
 import { adoptKeepingColumn } from './keeping-column.ts';
 import { adoptColumns } from './layout-questions.ts';
+import { leaveOutNamelessMean } from './nameless-mean.ts';
 import { partLabels } from './numbered-labels.ts';
 import { withoutSecondNames } from './second-names.ts';
 import { partSeveral } from './several-in-cell.ts';
@@ -64,8 +66,9 @@ export function shapeTable(
   const steps: readonly Step[] = [
     (table) => takeOneUnit(table, findings),
     undressNumbers,
-    partSeveral,
+    (table) => partSeveral(table, findings),
     joinDecimalCommas,
+    leaveOutNamelessMean,
     adoptUnnamedReadings,
     (table) => joinSides(table, isPanel),
     withoutFalseRepeats,
@@ -88,6 +91,7 @@ type Step = (
 
 function doubt(table: Table, isPanel: (label: string) => boolean, findings: Findings): void {
   checkBorrowed(table, isPanel, findings);
+  doubtRowsAllShort(table, findings);
   doubtJudgements(table, findings);
   tellOtherQuantities(table, isPanel, findings);
   doubtSides(table, findings);

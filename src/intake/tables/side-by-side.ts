@@ -6,27 +6,23 @@
  */
 import type { Row } from '../rows/tokens.ts';
 import { type LayoutContext, layoutOf } from './layout.ts';
+import { namesInSpans, type Span, spansOf } from './spans.ts';
 import type { Table } from './table.ts';
-
-type Span = { readonly from: number; readonly to: number };
 
 /** The tables from left to right; the one table where it is no more than one. */
 export function apartTables(table: Table, context: LayoutContext): readonly Table[] {
   const { header, layout } = table;
   const panels = [...layout.header.keys()].filter((k) => layout.header[k]?.role === 'panel');
   if (header === undefined || panels.length < 2 || panels[0] !== 0) return [table];
-  const spans = panels.map((from, k) => ({ from, to: panels[k + 1] ?? layout.header.length }));
-  const names = spans.map(({ from, to }) =>
-    layout.header
-      .slice(from, to)
-      .map(({ text }) => text)
-      .join('\n')
-      .trimEnd(),
-  );
+  const spans = spansOf(panels, layout.header.length);
+  const names = namesInSpans(layout.header, panels);
   if (names.some((own) => own !== names[0])) return [table];
   const tables = spans.flatMap((span): readonly Table[] => {
     const own = within(header, span);
-    const alone = layoutOf(own.cells, context);
+    const alone = layoutOf(own.cells, {
+      ...context,
+      given: () => new Map([[span.from, 'panel']]),
+    });
     if (alone === undefined || alone.repeated.length > 0) return [];
     const rows = table.rows
       .map((row) => within(row, span))

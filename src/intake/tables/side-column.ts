@@ -7,6 +7,7 @@ import { foldedText } from '../cells/doubting-words.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { plainWords } from './header.ts';
+import { sideWords } from './side-words.ts';
 import type { Table } from './table.ts';
 
 const words = (text: string): ReadonlySet<string> => new Set(text.split('|'));
@@ -18,14 +19,6 @@ const frontOrRear = words(
   'f r|front rear|end|axle|v h|vorne hinten|vo hi|av ar|achse|position f r',
 );
 
-const sideWords: ReadonlyMap<string, string> = new Map(
-  (
-    [
-      ['left', 'l|lh|lhs|left|links|li|gauche|g|izquierda|izq|sinistra|sx|linker|lewa|vanster'],
-      ['right', 'r|rh|rhs|right|rechts|re|droite|d|derecha|der|destra|dx|prawa|hoger'],
-    ] as const
-  ).flatMap(([side, list]) => list.split('|').map((word) => [word, side] as const)),
-);
 const endWords: ReadonlyMap<string, string> = new Map(
   (
     [
@@ -66,19 +59,20 @@ export function joinSides(
     return said === undefined ? [] : [{ column, said }];
   });
   if (panelAt === undefined || found.length === 0) return undefined;
-  const nameIn = ({ cells }: Row): string => {
+  const labels = mergedLabels(table.rows, panelAt);
+  const nameIn = (row: Row): string => {
     const sides = found.map(({ column, said }) =>
-      said.get(foldedText((cells[column] ?? '').trim())),
+      said.get(foldedText((row.cells[column] ?? '').trim())),
     );
-    return [...sides.toReversed(), (cells[panelAt] ?? '').trim()]
+    return [...sides.toReversed(), labels.get(row) ?? '']
       .filter((part) => part !== undefined && part !== '')
       .join(' ');
   };
-  const isReading = ({ cells }: Row): boolean => !namesStatistic((cells[panelAt] ?? '').trim());
+  const isReading = (row: Row): boolean => !namesStatistic(labels.get(row) ?? '');
   const own = table.rows.filter(isReading);
   // Under a merged name the side may change; a name that has its side needs none.
   const isWhole = (name: string): boolean => name !== '' && sideNamed(name) === undefined;
-  if (!own.every(({ cells }) => isWhole((cells[panelAt] ?? '').trim()))) return undefined;
+  if (!own.every((row) => isWhole(labels.get(row) ?? ''))) return undefined;
   if (![...new Set(own.map(nameIn))].every(isPanel)) return undefined;
   const rows = table.rows.map((row) =>
     isReading(row) ? { ...row, cells: row.cells.with(panelAt, nameIn(row)), quoted: true } : row,
@@ -92,4 +86,21 @@ export function joinSides(
     table: { ...table, rows, layout: { ...layout, unknown } },
     evidence: `${called} and the panel’s name together say which panel a row is of`,
   };
+}
+
+/** The name of each row; where every panel is named on the first of its rows of two sides, for the second as well. */
+function mergedLabels(rows: readonly Row[], panelAt: number): ReadonlyMap<Row, string> {
+  const own = rows.map(({ cells }) => (cells[panelAt] ?? '').trim());
+  const isMerged =
+    own[0] !== '' &&
+    own.filter((text) => text === '').length * 2 >= own.length &&
+    own.every((text, k) => text !== '' || k === 0 || own[k - 1] !== '' || own[k - 2] !== '');
+  let last = '';
+  return new Map(
+    rows.map((row, k) => {
+      const text = own[k] ?? '';
+      last = text === '' ? last : text;
+      return [row, isMerged ? last : text];
+    }),
+  );
 }

@@ -5,7 +5,6 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { numberShape } from '../cells/numbers.ts';
-import { unitNamed } from '../cells/unit.ts';
 import {
   columnsByNumber,
   type IntakeOptions,
@@ -21,16 +20,16 @@ import { otherMarks } from '../rows/other-marks.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { settleCounter } from './counting-column.ts';
-import { joinedHeader } from './header-over-header.ts';
+import { namelessSentence } from './free-table.ts';
+import { headerOfTwo, tableUnderTwoRows } from './header-of-two.ts';
 import { panelNamedBy } from './headerless.ts';
 import { headerlessTable } from './headerless-table.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
 import { explainGaugeHeader } from './layout-questions.ts';
 import { panelByCells } from './panel-column.ts';
-import { pointsUnderPanels } from './points-under-panels.ts';
 import { readingByUnit } from './reading-by-unit.ts';
 import { rowNamesSentence, withoutRowNames } from './row-names.ts';
-import { isDataRow, type Split } from './section-state.ts';
+import type { Split } from './section-state.ts';
 import { placeOf } from './table.ts';
 import { unitOverNothing } from './unit-over-nothing.ts';
 
@@ -59,10 +58,10 @@ function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
   const nameless = panelByCells(written, context);
   if (nameless !== undefined) {
     const { split } = headedTable(written, options, nameless.context);
-    return split.value === undefined
-      ? split
-      : withEvidence({ ...split.value, context }, nameless.evidence);
+    return split.value === undefined ? split : withEvidence(split.value, nameless.evidence);
   }
+  const double = tableUnderTwoRows(written, options, context);
+  if (double !== undefined) return found(double);
   const unnamed = readingByUnit(written, context);
   if (unnamed !== undefined) {
     const { split } = headedTable(written, options, unnamed.context);
@@ -70,6 +69,15 @@ function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
   }
   const captioned = headedTable(written, options, { ...context, captions: true }).split;
   if (captioned.value !== undefined && hasCaption(captioned.value)) return captioned;
+  if (captioned.value !== undefined && isNameless(captioned.value)) {
+    const { start, evidence } = captioned.value;
+    const panel = options.panelNames?.get('');
+    return found({
+      ...captioned.value,
+      start: { ...start, panel: panel ?? '' },
+      evidence: panel === undefined ? [...evidence, namelessSentence] : evidence,
+    });
+  }
   const namedByUser =
     options.columns !== undefined && columnsByNumber(options.columns) === undefined;
   if (options.headerLine !== undefined || namedByUser) return headed;
@@ -77,6 +85,22 @@ function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
   if (bare.value !== undefined || bare.diagnostics.length > 0) return bare;
   return headed;
 }
+
+const ofNobody: ReadonlySet<string | undefined> = new Set([
+  'point',
+  'repeat',
+  'reading',
+  'time',
+  'unit',
+]);
+
+/** `No;µm`, `Time;Reading;Unit`: no column can be the panel's, for each is known to be something else. */
+const isNameless = ({ start: { layout } }: Split): boolean =>
+  layout.unknown.length === 0 &&
+  layout.repeated.length === 0 &&
+  layout.header.every(
+    ({ text, role, label }) => text === '' || ofNobody.has(role) || /^\d+$/u.test(label),
+  );
 
 /** The table under quoted pairs of a preamble, which are written in another way than its rows. */
 function tableBelowPairs(
@@ -169,12 +193,10 @@ function headedTable(
   }
   const double = headerOfTwo(rows.value, header, own, context);
   if (double !== undefined) {
+    const { said, ...rest } = double;
     const split = found({
-      ...{ source, delimiter, shown: delimiter, context, ...double },
-      evidence: [
-        ...evidence,
-        `lines ${double.start.line - 1} and ${double.start.line} name the columns together`,
-      ],
+      ...{ source, delimiter, shown: delimiter, context, ...rest },
+      evidence: [...evidence, said],
     });
     return { split, hasHeader: true };
   }
@@ -193,37 +215,6 @@ function headedTable(
   });
   return { split, hasHeader: true };
 }
-
-/** The table under a header of two rows, of which the one that was found is the upper or the lower. */
-function headerOfTwo(
-  rows: readonly Row[],
-  found: Row,
-  own: Layout,
-  context: LayoutContext,
-): Pick<Split, 'rows' | 'start'> | undefined {
-  const at = rows.findIndex(({ start }) => start === found.start);
-  for (const upperAt of [at - 1, at]) {
-    const [upper, lower, first] = rows.slice(Math.max(0, upperAt), upperAt + 3);
-    if (upper === undefined || lower === undefined || first === undefined || upperAt < 0) continue;
-    const pointed = pointsUnderPanels(upper, lower, rows.slice(upperAt + 2), context);
-    const cells = pointed?.header.map(({ text }) => text) ?? joinedHeader(upper, lower);
-    if (cells === undefined) continue;
-    const layout = pointed ?? layoutOf(cells, context);
-    const more = layout !== undefined && layout.readings.length > 1;
-    if (!more || layout.readings.length < own.readings.length) continue;
-    const units = pointed !== undefined && namesUnitsOnly(first) ? rows[upperAt + 3] : first;
-    if (layout.repeated.length > 0 || units === undefined || !isDataRow(units, layout)) continue;
-    const header: Row = { ...lower, cells, quoted: true };
-    return {
-      rows: [...rows.slice(0, upperAt), header, ...rows.slice(upperAt + 2)],
-      start: { layout, header, line: lower.line },
-    };
-  }
-  return undefined;
-}
-
-const namesUnitsOnly = ({ cells }: Row): boolean =>
-  cells.every((cell) => cell.trim() === '' || unitNamed(cell.trim()) !== undefined);
 
 /** What is missing from a header; or that the row or the layout that was asked for is not there. */
 function whyNoHeader(

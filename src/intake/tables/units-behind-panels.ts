@@ -3,6 +3,7 @@
  * where every one has the same and most name a panel without it, and holds as one above the column of panels does.
  * A word of statistics among them needs none.
  */
+import { hasLetter } from '../../base/letters.ts';
 import { splitUnit } from '../cells/unit.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
@@ -28,7 +29,7 @@ export function takeUnitsBehindPanels(
   const labels = [...names.values()].map(({ label }) => label);
   const alike = [...names.values()].every((own) => own.unit === unit);
   const known = labels.filter(isPanel).length;
-  if (!alike || known * 2 < labels.length || !labels.every((text) => /\p{L}/u.test(text))) {
+  if (!alike || known * 2 < labels.length || !labels.every((text) => hasLetter(text))) {
     return undefined;
   }
   const named = rows.map((row) => {

@@ -24,7 +24,9 @@ export function unitsByColumn(table: Table, film: Film): UnitsByColumn | undefin
   const units = new Map(named);
   const several = new Set(units.values()).size > 1 && units.size === layout.readings.length;
   const panels = layout.readings.map(({ panel }) => panel);
-  if (!several || panels.includes(null) || new Set(panels).size < panels.length) return undefined;
+  const sided = layout.readings.every(({ side }) => side !== undefined);
+  if (!several || (!sided && (panels.includes(null) || new Set(panels).size < panels.length)))
+    return undefined;
   return named.every(([column, unit]) => isFilm(table, column, unit, film)) ? units : undefined;
 }
 

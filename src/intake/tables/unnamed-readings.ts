@@ -21,6 +21,7 @@ export function adoptUnnamedReadings(
   const width = widest(rows);
   const further: number[] = [];
   for (let column = last.column + 1; column < width; column += 1) {
+    if (layout.unknown.includes(column)) continue;
     const named = layout.header[column];
     if (named !== undefined && (named.text !== '' || named.unit !== undefined)) return undefined;
     const numbers = numbersOf(table, column);

@@ -1,15 +1,15 @@
+import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { ReadVehicles, VehicleReadings } from '../../tasks/read/read-request.ts';
-import { type Block, type Column, cell, gap, list, paragraph, title } from '../model.ts';
-import type { ShowUnit } from '../survey/film-table.ts';
-import { counted } from '../words.ts';
-import { decisionLines } from './decision-lines.ts';
+import { assumedBlocks } from '../assumption-blocks.ts';
+import { column, figures } from '../columns.ts';
+import { decisionLines } from '../decision-lines.ts';
+import { type Block, cell, gap, list, title } from '../model.ts';
 import { leftOutLines } from './left-out-lines.ts';
 import { valuesByPoint } from './values-by-point.ts';
-
-const column = (name: string, align: Column['align'] = 'left'): Column => ({ title: name, align });
 
 /** Lines for how the files were read, which leaves a screen room for their readings. */
 const SCREEN = 16;
@@ -19,15 +19,17 @@ const LEAST_LINES = 3;
 export function readBlocks(
   { vehicle, template, readings, assumptions }: VehicleReadings,
   { inputs, excluded }: ReadVehicles,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   const of = vehicle ?? sourceOf(inputs);
   const room = Math.max(LEAST_LINES, Math.floor(SCREEN / inputs.length));
   const panels = [...groupBy(readings, ({ panel }) => panel)];
   const nameOf = (id: string): string =>
-    template?.panels.find((panel) => panel.id === id)?.name ?? id;
+    id === '' ? '(not named)' : (template?.panels.find((panel) => panel.id === id)?.name ?? id);
+  const named = panels.filter(([id]) => id !== '');
+  const where = named.length === 0 ? 'no panel named' : counted(named.length, 'panel');
   return [
-    title(`Readings of ${of}: ${readings.length} on ${counted(panels.length, 'panel')}`),
+    title(`Readings of ${of}: ${readings.length} on ${where}`),
     ...inputs.flatMap(({ file, decisions }) =>
       decisions === null ? [] : [list(shownFile(file), decisionLines(decisions, room))],
     ),
@@ -36,7 +38,7 @@ export function readBlocks(
       kind: 'table',
       columns: [
         column(`panel (${unitName(unit)})`),
-        { ...column('n', 'right'), said: 'readings' },
+        { ...figures('n'), said: 'readings' },
         { ...column('readings'), said: 'values', unit: unitName(unit) },
       ],
       rows: panels.map(([id, own]) => [
@@ -46,9 +48,7 @@ export function readBlocks(
       ]),
     },
     ...(excluded.length === 0 ? [] : [list('Left out', leftOutLines(excluded))]),
-    ...(assumptions.length === 0
-      ? []
-      : [paragraph('Assumed', `${assumptions.map(({ text }) => text).join('; ')}.`)]),
+    ...assumedBlocks(assumptions, unit),
   ];
 }
 

@@ -22,7 +22,7 @@ const text = (value: string | null | undefined): DataCell =>
 
 const csvColumns: readonly CsvColumn[] = [
   { name: 'vehicle', of: ({ vehicle }) => text(vehicle) },
-  { name: 'panel', always: true, of: ({ panel }) => panel },
+  { name: 'panel', always: true, of: ({ panel }) => text(panel) },
   { name: 'point', always: true, of: ({ point }) => point },
   { name: 'repeat', always: true, of: ({ repeat }) => repeat },
   { name: 'reading_um', always: true, of: ({ thickness }) => figure(thickness) },

@@ -1,12 +1,13 @@
 /** The readings of a panel in a line: one after the other, or point by point where some were repeated. */
 import { groupBy } from '../../base/group-by.ts';
+import { thicknessText } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { Reading } from '../../film/reading.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
 
 /** `112.4 109.8`, or `1: 101.8 100.3; 2: 102.1 102.9`; what belongs together is not parted. */
-export function valuesByPoint(readings: readonly Reading[], unit: ShowUnit): string {
+export function valuesByPoint(readings: readonly Reading[], unit: LengthUnit): string {
   const values = (own: readonly Reading[]): readonly string[] =>
-    own.map(({ thickness: value }) => thickness(value, unit));
+    own.map(({ thickness: value }) => thicknessText(value, unit));
   const points = [...groupBy(readings, pointName)];
   return points.length === readings.length
     ? values(readings).join(' ')

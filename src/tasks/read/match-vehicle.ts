@@ -16,6 +16,7 @@ import { shownLine } from '../../intake/rows/source.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import { scaleToVehicle } from '../template/scale-to-vehicle.ts';
 import { listed, panelProblem } from './match-panels.ts';
+import { tellNameless } from './nameless-readings.ts';
 import { namesByTemplate } from './names-by-template.ts';
 import { namesTogether } from './names-together.ts';
 import { takenAsOneVehicle } from './one-vehicle.ts';
@@ -28,7 +29,12 @@ export function matchVehicle(
   templates: readonly VehicleTemplate[],
   request: ReadRequest,
 ): Outcome<VehicleReadings> {
-  const labels = [...new Set(readings.map(({ panel }) => panel))];
+  const nameless = tellNameless(readings, request.keepUnknownPanels, (own) => place(own, request));
+  if (hasErrors(nameless)) return { diagnostics: nameless };
+  const labels = [...new Set(readings.map(({ panel }) => panel))].filter((label) => label !== '');
+  if (labels.length === 0 && nameless.length > 0) {
+    return { value: { vehicle, template: null, readings, assumptions: [] }, diagnostics: nameless };
+  }
   const [only] = templates;
   const best = request.templateId === undefined ? bestTemplate(labels, templates) : undefined;
   const unscaled = request.templateId === undefined ? best?.template : only;
@@ -53,6 +59,7 @@ export function matchVehicle(
   return {
     value: { vehicle, template, readings: samePoints(renamed), assumptions },
     diagnostics: [
+      ...nameless,
       ...unknownPanels(readings, template, request),
       ...(best === undefined
         ? []
@@ -88,7 +95,7 @@ function unknownPanels(
   const firsts = new Map(readings.toReversed().map((reading) => [reading.panel, reading]));
   return [...firsts].reverse().flatMap(([label, reading]) => {
     const answer = match(label);
-    if (answer.kind === 'match') return [];
+    if (answer.kind === 'match' || label === '') return [];
     const problem = panelProblem(severity, label, answer, template, place(reading, request));
     return [
       answer.kind === 'unknown' ? { ...problem, hint: waysOut(label, answer, template) } : problem,

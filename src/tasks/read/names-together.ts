@@ -1,14 +1,11 @@
 /** Several names of one file that are read as one panel: said, since two panels may be meant. */
 import { type Diagnostic, type Place, warning } from '../../base/diagnostics.ts';
 import { groupBy } from '../../base/group-by.ts';
+import { lettersOf } from '../../base/letters.ts';
 import type { Reading } from '../../film/reading.ts';
 
 /** Case, blanks and signs between words make no other name. */
-const plain = (label: string): string =>
-  label
-    .normalize('NFC')
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N}]+/gu, '');
+const plain = (label: string): string => lettersOf(label.normalize('NFC').toLowerCase());
 
 /** `written` maps each reading under its panel's id to the same as the file names it. */
 export function namesTogether(

@@ -25,6 +25,12 @@ export type ReadInput = {
   readonly decisions: IntakeDecisions | null;
 };
 
+/** Files that were read as they stand, with nothing to decide; what was not given is none. */
+export const inputsOf = (...files: readonly (LoadedFile | undefined)[]): readonly ReadInput[] =>
+  files.flatMap((file) =>
+    file === undefined ? [] : [{ file: file.name, sha256: file.sha256, decisions: null }],
+  );
+
 /** All readings of one vehicle; `template` is null where no template knows its panels. */
 export type VehicleReadings = {
   readonly vehicle: string | null;

@@ -4,7 +4,7 @@ import { closest } from '../../base/did-you-mean.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
-import { panelRecogniser } from '../../film/template/panel-names.ts';
+import { panelRecogniser, placeRecogniser } from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { ReadingDecisions } from '../../formats/decisions.ts';
 import { unusedPanelNames } from '../../intake/intake-options.ts';
@@ -71,7 +71,11 @@ const readingRules = (
   { intake, typed = {}, decided }: ReadRequest,
   templates: readonly VehicleTemplate[],
 ): ReadingRules => ({
-  usual: { ...intake, isPanel: panelRecogniser(templates) },
+  usual: {
+    ...intake,
+    isPanel: panelRecogniser(templates),
+    mayBePanel: placeRecogniser(templates),
+  },
   typed,
   decided,
 });

@@ -351,6 +351,18 @@ test('a mark behind a number means what the file says of it, and nothing without
   expect(read('* measured twice')).toBe('reading-ambiguous');
   expect(read('* counted in the mean')).toBe(102);
   expect(read('† = deleted')).toBe('reading-ambiguous');
+  expect(read('* = rejected by the operator, do not use')).toBe('deleted');
+});
+
+test('brackets around a number mean what the file says of them, and nothing without that', () => {
+  const rules = rulesOf(['(102)', ...wholes], 'um');
+  const read = (line: string) =>
+    brief(readReadingCell('(102)', { ...rules, legend: markerLegend([line]) }));
+  expect(read('Serial 4711')).toBe('reading-not-a-number');
+  expect(read('values in brackets are discarded')).toBe('deleted');
+  expect(read('Werte in Klammern = gestrichen')).toBe('deleted');
+  expect(read('tra parentesi = scartati')).toBe('deleted');
+  expect(read('(...) = counted as well')).toBe(102);
 });
 
 test('every cell left out says why, in a sentence that quotes it', () => {
@@ -371,3 +383,13 @@ test('a date says what the spreadsheet did and how to mend it', () => {
     hint: 'import the export anew with this column as text, or type the number of the gauge',
   });
 });
+
+test.each([
+  '无读数',
+  '値なし',
+  '값 없음',
+  'нет показаний',
+  'brak odczytu',
+  'sem leitura',
+  'aucune lecture',
+])('"%s" is no reading', (text) => expect(told(text, wholes)).toBe('missing'));

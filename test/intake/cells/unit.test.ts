@@ -12,6 +12,8 @@ test.each([
   ['Thickness (μm)', 'Thickness', 'um'],
   ['Value [㎛]', 'Value', 'um'],
   ['Film [mil]', 'Film', 'mil'],
+  ['Panel (unit: µm)', 'Panel', 'um'],
+  ['部位（単位：μm）', '部位', 'um'],
   ['thou', '', 'mil'],
   ['DFT microns', 'DFT', 'um'],
   ['Thickness (inch)', 'Thickness', 'inch'],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { briefs, values } from '../helpers.ts';
+import { briefs, read, values } from '../helpers.ts';
 
 const head = 'panel,point,reading_um,note\n';
 
@@ -77,5 +77,32 @@ describe('a point named by a word', () => {
     const text = (name: string) => `${head}roof,nose,101,\nroof,tail,103,\nroof,${name},131,\n`;
     expect(briefs(text('spine'))).toEqual([]);
     expect(briefs(text('old'))).toEqual(['4:6+3 warning reading-doubted']);
+  });
+});
+
+describe('a few marks in a column of an unknown name', () => {
+  const table = (name: string, mark: string) =>
+    `Panel;Point;µm;${name}\nroof;1;112;\nroof;2;114;${mark}\nroof;3;115;\nbonnet;1;121;\n`;
+
+  test.each(['x', 'X', '✓', '*', 'yes', 'oui'])(
+    '"%s" are told: their rows may be struck out',
+    (mark) => {
+      const { diagnostics } = read(table('Foo', mark));
+      const own = diagnostics.find(({ code }) => code === 'reading-doubted');
+      expect(own?.message).toContain('may be struck out');
+      expect(own?.hint).toContain('--columns deleted=Foo');
+      expect(values(table('Foo', mark))).toHaveLength(4);
+    },
+  );
+
+  test('are not told where the cells hold words of another matter', () => {
+    expect(briefs(table('Foo', 'red')).join()).not.toContain('reading-doubted');
+  });
+
+  test.each([
+    ...['Eliminada', 'Suprimida', 'Eliminata', 'Supprimée', 'Doorgehaald', 'Entfernt', 'Skreślona'],
+    ...['Struken', 'Udeladt', 'Rejeitada'],
+  ])('take their rows back under "%s"', (name) => {
+    expect(values(table(name, 'x'))).toHaveLength(3);
   });
 });

@@ -60,3 +60,14 @@ test('a column of statistics in a wide table is no panel', () => {
   const isPanel = (label: string) => options.isPanel(label) || label.startsWith('bonnet');
   expect(values(text, { isPanel })?.map(([panel]) => panel)).toEqual(['bonnet', 'roof']);
 });
+
+test('German rows of the least and the largest value beside a column of numbered measurements are statistics', () => {
+  const rows = (panel: string, values: readonly number[]) => [
+    ...values.map((value, k) => `${panel};${k + 1};${value}`),
+    `${panel};Kleinstwert;${Math.min(...values)}`,
+    `${panel};Größtwert;${Math.max(...values)}`,
+  ];
+  const own = [...rows('roof', [92, 93, 98]), ...rows('boot', [103, 107, 105])];
+  const text = `Teil;Messung;Wert (µm)\n${own.join('\n')}\n`;
+  expect(values(text)?.map((one) => one[3])).toEqual([92, 93, 98, 103, 107, 105]);
+});

@@ -12,3 +12,11 @@ test('"Min" without an hour beside it is held against the readings', () => {
   const text = 'Panel,Point,um,Min\nbonnet,1,112.4,11.5\nbonnet,2,109.1,11.5\nroof,1,98.6,12.5\n';
   expect(briefs(text).join()).toContain('error statistics-disagree');
 });
+
+test('so it is beside "Heure" among columns of a day and a month, and not without them', () => {
+  const dated =
+    'Mois;Jour;Heure;Min;Pièce;Point;Épaisseur (µm)\n11;24;9;14;roof;1;107,4\n11;24;9;17;roof;2;97,9\n';
+  expect(values(dated)?.map((own) => own[3])).toEqual([107.4, 97.9]);
+  const undated = 'Heure;Min;Pièce;Point;Épaisseur (µm)\n9;14;roof;1;107,4\n9;17;roof;2;97,9\n';
+  expect(briefs(undated).join()).toContain('error statistics-disagree');
+});

@@ -14,8 +14,11 @@ test.each([
   expect(values(text(...names.split('|')))?.map((one) => one[3])).toEqual([104, 105, 106]);
 });
 
+test('columns called left and right are places on a whole panel', () => {
+  expect(values(text('left', 'right'))?.map((one) => one[1])).toEqual(['left', 'right']);
+});
+
 test.each([
-  'left|right',
   'A|B',
   'first|second',
   'prima|dopo',

@@ -38,3 +38,25 @@ describe('cells beyond the names are further readings', () => {
     expect(films(`Unit: µm\n${text}`)).toEqual(cells);
   });
 });
+
+describe('a last column without a name that is the mean of the others in every row', () => {
+  const means =
+    'Panel,1 (µm),2 (µm),3 (µm),\nbonnet,95.5,95.6,71.8,87.6\nroof,139.2,137.8,144.9,140.6\n';
+
+  test('is left out and told, on three rows and more', () => {
+    const text = `${means}boot,131.7,128.5,137.2,132.5\n`;
+    expect(films(text)).toEqual([95.5, 95.6, 71.8, 139.2, 137.8, 144.9, 131.7, 128.5, 137.2]);
+    expect(briefs(text)).toEqual(['1:28+1 warning statistics-left-out']);
+    expect(read(text).diagnostics[0]?.message).toContain('is the mean of the readings beside it');
+  });
+
+  test('also where it goes beyond the header', () => {
+    const text = `${means}boot,131.7,128.5,137.2,132.5\n`.replace('(µm),\n', '(µm)\n');
+    expect(films(text)).toHaveLength(9);
+  });
+
+  test('is read as readings where one row is otherwise', () => {
+    const text = `${means}boot,131.7,128.5,137.2,130.5\n`;
+    expect(films(text)).toHaveLength(12);
+  });
+});

@@ -74,3 +74,7 @@ test('a word for a layer is the reading where it carries a unit of film, and a l
   const layers = 'Bauteil;Schicht;µm\nbonnet;1;104\nbonnet;2;139\n';
   expect(read(layers).value?.decisions.columns.get('layer')).toEqual(['Schicht']);
 });
+
+test.each(['S1;S2', '測定1;測定2', '测量1;测量2'])('%s count the readings of a panel', (names) => {
+  expect(values(`Panel;${names}\nroof;4.9 mil;3.5 mil\nboot;4.1 mil;4.3 mil\n`)).toHaveLength(4);
+});

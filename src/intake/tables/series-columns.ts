@@ -1,0 +1,76 @@
+/**
+ * Columns of readings that no list of names knows, and that are told by their unit and by each other: `First (µm)`,
+ * `Second (µm)`; `x µm`, `y µm`, `z µm`; `Ort 1 (µm)`, `Ort 2 (µm)`.
+ *
+ * All columns in a unit of film thickness are such a series, or none is: their names are one and the same but for
+ * a number that counts up from 1, a letter that goes on in the alphabet, or words for first, second, third. So no
+ * limit, no mean, no `Before` and `After` is one of them.
+ */
+import { plainDigits } from '../cells/digits.ts';
+import { foldedText } from '../cells/doubting-words.ts';
+import { isLostMicro } from '../cells/unit.ts';
+import { namesStatistic } from '../statistics/statistic-words.ts';
+import { besideReadings } from './beside-readings.ts';
+import type { GaugeRole } from './gauge-vocabulary.ts';
+import type { HeaderCell } from './header.ts';
+import { countUp } from './numbered-columns.ts';
+import { areOrdinals } from './ordinals.ts';
+
+type Cell = HeaderCell<GaugeRole>;
+
+/** The columns in their order; none where they are no series. */
+export function seriesColumns(header: readonly Cell[]): readonly number[] {
+  const inUnit = [...header.keys()].filter((k) => isInUnit(header[k]));
+  const names = inUnit.map((k) => foldedText(plainDigits(nameOf(header[k]))));
+  const others = [...header.keys()].filter((k) => !inUnit.includes(k));
+  if (inUnit.length < 2 || names.some((name) => besideReadings.test(name))) return [];
+  if (others.some((k) => header[k]?.role === 'reading')) return [];
+  // `A (µm)` and `B (µm)` may be the whole and a part of it.
+  if (names.join() === 'a,b') return [];
+  return areOrdinals(names) || areCounted(names) || areLetters(names) ? inUnit : [];
+}
+
+/** Two letters may as well be two gauges or two layers: they are read, and told. */
+export const isShortSeries = (names: readonly string[]): boolean =>
+  names.length === 2 && areLetters(names.map(foldedText));
+
+function isInUnit(cell: Cell | undefined): boolean {
+  if (cell === undefined || namesStatistic(cell.label)) return false;
+  if (cell.role !== undefined && cell.role !== 'layer' && cell.role !== 'u' && cell.role !== 'v')
+    return false;
+  return lostUnit(cell.text) !== undefined || (cell.unit !== undefined && cell.unit !== 'other');
+}
+
+/** `Reading A (?m)`: the unit whose µ was lost on the way. */
+const lostUnit = (text: string): RegExpExecArray | undefined => {
+  const match = /^(.*?)[\s_]*[([]?(\S{2,4}?)[)\]]?$/u.exec(text);
+  return match !== null && isLostMicro(match[2] ?? '') ? match : undefined;
+};
+
+const nameOf = (cell: Cell | undefined): string =>
+  (lostUnit(cell?.text ?? '')?.[1] ?? cell?.label ?? '').trim();
+
+type Counted = { readonly stem: string; readonly count: string };
+
+function partsOf(name: string, form: RegExp): Counted | undefined {
+  const [, before = '', count = '', behind = ''] = form.exec(name) ?? [];
+  return count === '' ? undefined : { stem: `${before.trim()}\0${behind.trim()}`, count };
+}
+
+const number = /^(\D*?)[\s_.#°º()-]*0*(\d{1,3})[\s.)]*(\D*)$/u;
+const letter =
+  /^((?:.*[\s_.(-])?|[\p{Script=Han}\p{Script=Katakana}]*)([a-z])[.)]?([\p{Script=Han}\p{Script=Katakana}]*)$/u;
+
+function areCounted(names: readonly string[]): boolean {
+  const parts = names.map((name) => partsOf(name, number));
+  return areOfOne(parts) && countUp(parts.map((part) => Number(part?.count)));
+}
+
+function areLetters(names: readonly string[]): boolean {
+  const parts = names.map((name) => partsOf(name, letter));
+  const codes = parts.map((part) => part?.count.charCodeAt(0) ?? 0);
+  return areOfOne(parts) && codes.every((code, k) => code === (codes[0] ?? 0) + k);
+}
+
+const areOfOne = (parts: readonly (Counted | undefined)[]): boolean =>
+  parts.every((part) => part !== undefined && part.stem === parts[0]?.stem);

@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { briefs, read, values } from '../helpers.ts';
+
+const brief = (text: string) =>
+  values(text)?.map(([panel, point, , value]) => `${panel}/${point} ${value}`);
+
+describe('lines of words and numbers are read where every word of them is understood', () => {
+  test.each([
+    ['a blank before each number', 'Bonnet 112um 109um\nRoof 104um\n'],
+    ['commas, and the unit below', 'Bonnet 112, 109\nRoof 104\nall in microns\n'],
+    ['arrows', 'paint check, microns\nBonnet -> 112 109\nRoof -> 104\n'],
+    ['slashes between blanks', 'alles in µm\n\nBonnet 112 / 109\nRoof 104\n\nGruß, Micha\n'],
+    ['a list with its numbers', 'Coating, µm\n1. Bonnet = 112, 109\n2. Roof = 104\n'],
+    ['bullets', 'Readings (µm):\n- Bonnet: 112; 109\n- Roof: 104\n'],
+    ['one line for all', 'Bonnet 112 and 109, Roof 104 µm\n'],
+    ['commas without blanks', 'Bonnet 112,109,115 µm\nRoof 104 µm\n'],
+  ])('with %s', (_, text) => {
+    const own = text.includes(',115') ? ['Bonnet/3 115'] : [];
+    expect(brief(text)).toEqual(['Bonnet/1 112', 'Bonnet/2 109', ...own, 'Roof/1 104']);
+  });
+
+  test.each([
+    ['P1 Bonnet: 121 µm\nP2 Bonnet: 118 µm\nP1 Roof: 99 µm\n', ['P1', 'P2', 'P1']],
+    [
+      'Bonnet / left: 121 µm\nBonnet / right: 118 µm\nRoof / left: 99 µm\n',
+      ['left', 'right', 'left'],
+    ],
+    ['Bonnet: left 121, right 118 µm\nRoof: left 99 µm\n', ['left', 'right', 'left']],
+    ['Bonnet P1 121µm, P2 118µm\nRoof P1 99µm\n', ['P1', 'P2', 'P1']],
+  ])('and the point is what else stands before the number: %j', (text, points) => {
+    expect(values(text)?.map(([panel, point, , value]) => [panel, point, value])).toEqual([
+      ['Bonnet', points[0], 121],
+      ['Bonnet', points[1], 118],
+      ['Roof', points[2], 99],
+    ]);
+  });
+
+  test('each reading is found again at its place in the line', () => {
+    const { origin } = read('Unit: µm\nBonnet left 121, right 118\n').value?.readings[1] ?? {};
+    expect(origin).toMatchObject({ line: 2, column: 24 });
+  });
+});
+
+describe('a line that names a panel is that of the numbers below it, however it is dressed up', () => {
+  test.each([
+    ['Bonnet (µm)\n======\n1) 112\n2) 109\nRoof (µm)\n======\n1) 104\n'],
+    ['Units: µm\n【Bonnet】\n112　109\n【Roof】\n104\n'],
+    [
+      'Units: microns\nPanel 1/2: Bonnet (2 readings)\n  112  109\nPanel 2/2: Roof (1 reading)\n  104\n',
+    ],
+    [
+      'Panel : Bonnet\nUnit : µm\nReading 1 : 112\nReading 2 : 109\n--\nPanel : Roof\nUnit : µm\nReading 1 : 104\n',
+    ],
+  ])('%j', (text) => {
+    expect(values(text)?.map(([panel, , , value]) => [panel, value])).toEqual([
+      ['Bonnet', 112],
+      ['Bonnet', 109],
+      ['Roof', 104],
+    ]);
+  });
+});
+
+describe('nothing is passed over or guessed', () => {
+  test.each([
+    ['a panel that nobody knows', 'Bonnet 112 µm\nSpoiler 120 µm\nRoof 104 µm\n'],
+    ['the same in the last line', 'all in µm\nBonnet 112\nRoof 104\nSpoiler 120\n'],
+    ['a letter among the digits', 'all in µm\nBonnet 112\nRoof 1O4\n'],
+    ['a range', 'all in µm\nBonnet 95-110\nRoof 90-105\n'],
+    ['one number or two about a comma', 'all in µm\nBonnet 112,109\nRoof 104,118\n'],
+    ['points whose numbers do not count', 'Bonnet / 1: 121 µm\nBonnet / 3: 115 µm\n'],
+    ['a table under names that mean nothing', 'Who;Before;After\nBonnet;112;109\nRoof;104;101\n'],
+  ])('%s is refused', (_, text) => {
+    expect(values(text)).toBeUndefined();
+  });
+});
+
+describe('a list of numbers and nothing else is one group of nobody’s panel', () => {
+  test.each(['112 µm\n109 µm\n', 'µm\n112\n109\n', 'Thickness (µm)\n112\n109\n', '112, 109 um\n'])(
+    '%j',
+    (text) => {
+      expect(values(text)).toEqual([
+        ['', '1', 1, 112],
+        ['', '2', 1, 109],
+      ]);
+      expect(read(text).value?.decisions.evidence.join()).toContain('nothing names a panel');
+    },
+  );
+
+  test('which the user may name', () => {
+    const named = { panelNames: new Map([['', 'roof']]) };
+    expect(values('µm\n112\n109\n', named)?.map(([panel]) => panel)).toEqual(['roof', 'roof']);
+  });
+
+  test('but without a unit it is asked about', () => {
+    expect(briefs('112\n109\n')).toEqual(['1:1+3 error unit-missing']);
+    expect(values('112\n109\n', { unit: 'um' })).toHaveLength(2);
+  });
+});
