@@ -1,4 +1,6 @@
 /** The sheet of one trainee: the mark and how it comes about, panel by panel, and what to do. No one else is named. */
+
+import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { figure, shown } from '../../base/rounding.ts';
 import { bare, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
@@ -10,10 +12,10 @@ import type { Mark } from '../../training/mark.ts';
 import type { PanelScore } from '../../training/panel-score.ts';
 import { together } from '../../training/reasons.ts';
 import type { ReferencePanel } from '../../training/reference.ts';
+import { column, figures, filmFigures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell, gap, list, paragraph, title } from '../model.ts';
 import { wholePercents } from '../whole-percents.ts';
-import { counted } from '../words.ts';
-import { type GradePage, reasonText } from './grade-blocks.ts';
+import type { GradePage } from './grade-blocks.ts';
 import {
   attemptName,
   becauseText,
@@ -25,6 +27,7 @@ import {
   verdictOf,
   verdictText,
 } from './grade-words.ts';
+import { reasonText } from './trainee-lines.ts';
 
 export function gradeSheet(
   trainee: GradedTrainee,
@@ -96,9 +99,6 @@ const notReadBlocks = ({ notRead }: GradedTrainee): readonly Block[] => [
   ),
 ];
 
-const right = (name: string): Column => ({ title: name, align: 'right' });
-const column = (name: string): Column => ({ title: name, align: 'left' });
-
 /** Weights are those of what could be judged, and marks are counted in them: both add up as they are printed. */
 function markTable({ criteria, share: reached }: Mark): Block {
   const judged = criteria.flatMap(({ criterion, weight, share }) =>
@@ -116,7 +116,7 @@ function markTable({ criteria, share: reached }: Mark): Block {
   const percent = (value: number | undefined): Cell => cell(`${value ?? 0} %`);
   return {
     kind: 'table',
-    columns: [column('criterion'), right('weight'), right('reached'), right('marks')],
+    columns: [column('criterion'), figures('weight'), figures('reached'), figures('marks')],
     rows: criteria
       .filter(({ weight }) => weight > 0)
       .map(({ criterion, share }): readonly Cell[] => {
@@ -137,17 +137,17 @@ function passText({ criteria }: Mark, { marking, rubric }: GradedClass): string 
 }
 
 function panelTable(grade: Grade, { reference }: GradedClass, { unit, verbose }: GradePage): Block {
-  const film = (name: string): Column => ({ ...right(name), unit: unitName(unit) });
+  const film = (title: string): Column => filmFigures(title, unit);
   return {
     kind: 'table',
     columns: [
       column(`panel (${unitName(unit)})`),
-      { ...right('n'), said: 'points' },
+      { ...figures('n'), said: 'points' },
       film('mean'),
       film('reference'),
       { ...film('differs'), leads: true },
-      right('z'),
-      ...(verbose ? [right('ζ'), right('E_n')] : []),
+      figures('z'),
+      ...(verbose ? [figures('ζ'), figures('E_n')] : []),
       { ...column('verdict'), leads: true },
     ],
     rows: [...reference.panels.values()].map((panel) => {

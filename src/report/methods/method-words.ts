@@ -1,15 +1,19 @@
 /** Machines and rates in words. */
 import { figure } from '../../base/rounding.ts';
+import { thicknessText } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { Machine, Motion, Stage } from '../../correction/removal/catalogue.ts';
 import type { MethodChain, RateRange } from '../../correction/removal/method.ts';
 import type { MethodNumber } from '../../tasks/methods/method-numbers.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
 
 /** Never two bare digits: a removal is known as a range. */
-export function rangeText({ low, high }: Pick<RateRange, 'low' | 'high'>, unit: ShowUnit): string {
+export function rangeText(
+  { low, high }: Pick<RateRange, 'low' | 'high'>,
+  unit: LengthUnit,
+): string {
   // What a hand takes off is a few hundredths of a µm, a thousandth of a mil.
   const digits = unit === 'um' ? 2 : 3;
-  return `${thickness(low, unit, digits)}–${thickness(high, unit, digits)}`;
+  return `${thicknessText(low, unit, digits)}–${thicknessText(high, unit, digits)}`;
 }
 
 /** Less is nothing that anyone would see: a thousandth of a rate. */

@@ -1,17 +1,19 @@
 /** A shop's own rates on a page: what they rest on, how well they foretell, and each observation. */
-import { unitName } from '../../base/sentence.ts';
+
+import { counted } from '../../base/counted.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import {
   type ForetellingRecord,
   LEAST_READINGS,
   LEAST_VEHICLES,
 } from '../../correction/rates/rate-foretelling.ts';
 import type { RatesReport, ReportedReading } from '../../tasks/methods/rates-report.ts';
+import { column, figures } from '../columns.ts';
+import { factorText } from '../log-factor.ts';
 import { type Block, cell, paragraph } from '../model.ts';
-import { factorText } from '../spot/spot-blocks.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import { counted } from '../words.ts';
 
-export const ratesBlocks = (rates: RatesReport | null, unit: ShowUnit): readonly Block[] =>
+export const ratesBlocks = (rates: RatesReport | null, unit: LengthUnit): readonly Block[] =>
   rates === null
     ? []
     : [
@@ -32,12 +34,12 @@ function restsOn({ name, readings, vehicles, usualPaint, byEye, unknown }: Rates
 /** So few vehicles prove nothing. */
 const FEW_VEHICLES = 6;
 
-function foretellingText(record: ForetellingRecord | null, unit: ShowUnit): string {
+function foretellingText(record: ForetellingRecord | null, unit: LengthUnit): string {
   if (record === null) {
     return `too few to say how well they foretell: that takes ${LEAST_READINGS} observations of ${LEAST_VEHICLES} vehicles.`;
   }
   const { readings, vehicles, error, builtInError, noise, within, nearer } = record;
-  const um = (value: number): string => thickness(value, unit, unit === 'um' ? 2 : 3);
+  const um = (value: number): string => thicknessText(value, unit, unit === 'um' ? 2 : 3);
   return [
     `each vehicle by the others alone is ${um(error)} ${unitName(unit)} a set off, by the built-in rates ${um(builtInError)}; of either, ${um(noise)} is the gauge’s own noise.`,
     `${within} of ${readings} lie in the range that is to hold nine of ten, and ${nearer} of ${vehicles} vehicles nearer than by the built-in rates.`,
@@ -53,11 +55,11 @@ const ODD = 0.01;
 const oddOnes = ({ readings }: RatesReport): readonly ReportedReading[] =>
   readings.filter(({ place }) => Math.min(place, 1 - place) < ODD / 2 / readings.length);
 
-function unlikeOthers(rates: RatesReport, unit: ShowUnit): readonly Block[] {
+function unlikeOthers(rates: RatesReport, unit: LengthUnit): readonly Block[] {
   const odd = oddOnes(rates).map((one) => {
     const { at, evidence, byOthers } = one;
     const line = at.line === undefined ? at.file : `${at.file}:${at.line}`;
-    return `${line} took ${thickness(evidence.removed.value, unit, 1)} where the others let expect ${thickness(byOthers.median, unit, 1)} ${unitName(unit)}`;
+    return `${line} took ${thicknessText(evidence.removed.value, unit, 1)} where the others let expect ${thicknessText(byOthers.median, unit, 1)} ${unitName(unit)}`;
   });
   return odd.length === 0
     ? []
@@ -68,25 +70,25 @@ function unlikeOthers(rates: RatesReport, unit: ShowUnit): readonly Block[] {
 export function observationTable(
   rates: RatesReport,
   combination: string,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   const odd = oddOnes(rates);
   const of = rates.readings.filter(({ evidence }) =>
     evidence.steps.some((step) => step.combination === combination),
   );
   if (of.length === 0) return [];
-  const um = (value: number): string => thickness(value, unit, unit === 'um' ? 1 : 2);
+  const um = (value: number): string => thicknessText(value, unit, unit === 'um' ? 1 : 2);
   return [
     {
       kind: 'table',
       columns: [
-        { title: 'date', align: 'left' },
-        { title: 'vehicle', align: 'left' },
-        { title: 'panel', align: 'left' },
-        { title: 'sets', align: 'right' },
-        { title: `took (${unitName(unit)})`, align: 'right' },
-        { title: 'foretold', align: 'right' },
-        { title: 'built in', align: 'right' },
+        column('date'),
+        column('vehicle'),
+        column('panel'),
+        figures('sets'),
+        figures(`took (${unitName(unit)})`),
+        figures('foretold'),
+        figures('built in'),
       ],
       rows: of.map((one) => {
         const { observation, evidence, byOthers, builtIn } = one;

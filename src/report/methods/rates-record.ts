@@ -1,7 +1,7 @@
 /** A shop's own rates in a machine record. */
 import type { RatesReport } from '../../tasks/methods/rates-report.ts';
 import { machine } from '../envelope.ts';
-import { factorRecord } from '../spot/spot-record.ts';
+import { factorRecord } from '../log-factor.ts';
 
 export const ratesRecord = (rates: RatesReport | null) =>
   rates === null

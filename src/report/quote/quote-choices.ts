@@ -2,9 +2,10 @@
 import { unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isTouched, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
+import { panelNames } from '../../film/template/side-names.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
-import { panelNames } from '../../work/exclusions.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
+import { column, figures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell, list, paragraph } from '../model.ts';
 import { amountText } from './money-text.ts';
 import { aimTitle, daysText, filmText, hoursRange, percentText, sameAs } from './quote-words.ts';
@@ -19,8 +20,8 @@ export const choicesOf = ({ options }: QuoteResult): readonly Choice[] =>
   );
 
 export const choiceColumns = (first: string, choices: readonly Choice[]): readonly Column[] => [
-  { title: first, align: 'left' },
-  ...choices.map(({ title }): Column => ({ title, align: 'right' })),
+  column(first),
+  ...choices.map(({ title }) => figures(title)),
 ];
 
 const AIM_WORDS: ReadonlyMap<string, string> = new Map([

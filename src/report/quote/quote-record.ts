@@ -7,9 +7,8 @@ import type { MaterialPrice } from '../../work/price-list.ts';
 import { type Marginal, marginal, type QuoteOption } from '../../work/quote-option.ts';
 import { stageCosts } from '../../work/stage-costs.ts';
 import { neededMaterials } from '../../work/to-buy.ts';
-import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
-import { remarkRecord } from '../survey/survey-record.ts';
 import { validUntil } from './quote-validity.ts';
 
 export type QuoteRecordContext = RecordContext & { readonly date: string | null };

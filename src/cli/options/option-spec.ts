@@ -1,0 +1,33 @@
+/** An option as data: the parser, the help, the manual and the completion are made from it. */
+export type OptionSpec = {
+  readonly flags: string;
+  readonly summary: string;
+  readonly choices?: readonly string[];
+  /** Words among what it takes, which may be anything else besides. */
+  readonly among?: readonly string[];
+  readonly range?: readonly [number, number];
+  /** Of a range, only whole numbers. */
+  readonly whole?: boolean;
+  /** Words that stand for what may also be typed as it is. */
+  readonly words?: Readonly<Record<string, string>>;
+  readonly repeatable?: boolean;
+  /** What it says is said once: two different values are refused. */
+  readonly once?: boolean;
+  /** It may stand in the environment, as LEASTCUT_ and its name. */
+  readonly environment?: boolean;
+};
+
+/** What an option says once it is read; a switch takes nothing and is true. */
+export type ValueOf<Spec extends OptionSpec> = Spec extends {
+  readonly choices: readonly (infer Choice)[];
+}
+  ? Choice
+  : Spec extends { readonly words: Readonly<Record<string, infer Sign>> }
+    ? Sign
+    : Spec extends { readonly range: unknown }
+      ? number
+      : Spec extends { readonly repeatable: true }
+        ? readonly string[]
+        : Spec['flags'] extends `${string}<${string}`
+          ? string
+          : boolean;

@@ -1,0 +1,42 @@
+/** What is known of a vehicle beside its readings, and what is asked about it. */
+import type { OptionSpec } from './option-spec.ts';
+
+export const vehicleSpecs = {
+  defects: { flags: '--defects <file>', summary: 'defects file (CSV): panel, defect, grade' },
+  spots: { flags: '--spots <file>', summary: 'test spots (CSV): what trials removed and cleared' },
+  filmRecord: {
+    flags: '--film-record <file>',
+    summary: 'film record: what earlier visits took; else the one the job names',
+  },
+  vehicle: { flags: '--vehicle <id>', summary: 'only this vehicle of the input' },
+  panel: { flags: '--panel <name>', summary: 'only this panel; may be repeated', repeatable: true },
+  why: {
+    flags: '--why <panel>',
+    summary: 'take this panel apart: how its figures come about; may be repeated',
+    repeatable: true,
+  },
+  card: {
+    flags: '--card',
+    summary: 'the plan as a card to work from in the bay, with boxes to tick',
+  },
+  kind: {
+    flags: '--kind <kind>',
+    summary: 'what the quote is: an estimate may change, a quotation is a fixed offer',
+    choices: ['estimate', 'quotation'],
+    once: true,
+  },
+  date: {
+    flags: '--date <date>',
+    summary: 'the day it is of, as 2026-03-31, or today',
+    among: ['today'],
+  },
+  points: {
+    flags: '--points <number>',
+    summary: 'points on each panel of the sheet; else as the template has them',
+    choices: ['3', '4', '5', '6', '7', '8', '9'],
+  },
+  for: {
+    flags: '--for <survey.json>',
+    summary: 'only what a survey (its --format json) asks to be read next',
+  },
+} as const satisfies Record<string, OptionSpec>;

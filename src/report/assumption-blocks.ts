@@ -1,0 +1,57 @@
+/** What a page rests on that nobody stated or measured, and, where more is asked for, its settings and inputs. */
+import { shownFile } from '../base/file-name.ts';
+import { textIn } from '../base/remark.ts';
+import type { LengthUnit } from '../base/units.ts';
+import type { Assumption } from '../tasks/settings/assumption.ts';
+import { isOwn } from '../tasks/settings/effective-settings.ts';
+import type { Settings } from '../tasks/settings/settings.ts';
+import type { SurveyResult } from '../tasks/survey/survey-vehicle.ts';
+import { decisionLines } from './decision-lines.ts';
+import { type Block, list, paragraph } from './model.ts';
+import type { PageOptions } from './page-options.ts';
+import { settingsList } from './settings-list.ts';
+
+/** What a survey's page says elsewhere: its risk under the table. */
+const SAID_BY_SURVEY: readonly string[] = ['risk'];
+const SAID_UP_FRONT = 'strict-policy';
+
+/** `ofSurvey` are what a survey takes for granted besides; null on other pages. */
+export function assumptionBlocks(
+  { assumptions, inputs, settings }: Pick<SurveyResult, 'assumptions' | 'inputs' | 'settings'>,
+  { unit, verbose }: PageOptions,
+  ofSurvey: readonly string[] | null = null,
+): readonly Block[] {
+  const isSaid = (code: string): boolean =>
+    code === SAID_UP_FRONT || (ofSurvey !== null && SAID_BY_SURVEY.includes(code));
+  const texts = [
+    ...(ofSurvey ?? []),
+    ...assumptions.filter(({ code }) => !isSaid(code)).map((one) => textIn(one, unit)),
+  ];
+  return [
+    ...assumed(texts),
+    ...(verbose ? ownSettings(settings) : []),
+    ...(verbose ? [list('Inputs', inputs.flatMap(inputLines))] : []),
+  ];
+}
+
+/** The same of a page that shows neither settings nor inputs. */
+export const assumedBlocks = (
+  assumptions: readonly Assumption[],
+  unit: LengthUnit,
+): readonly Block[] => assumed(assumptions.map((one) => textIn(one, unit)));
+
+const assumed = (texts: readonly string[]): readonly Block[] =>
+  texts.length === 0 ? [] : [paragraph('Assumed', `${texts.join('; ')}.`)];
+
+const ownSettings = ({ effective }: Settings): readonly Block[] => {
+  const own = effective.filter(isOwn);
+  return own.length === 0 ? [] : [settingsList('Settings that are not built in', own)];
+};
+
+const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly string[] =>
+  decisions === null
+    ? [shownFile(file)]
+    : [`${shownFile(file)}:`, ...decisionLines(decisions, MOST_LINES).map((text) => `  ${text}`)];
+
+/** Lines about how one file was read. */
+const MOST_LINES = 16;

@@ -1,0 +1,68 @@
+/** How a file was read, in lines: what was decided, on what evidence, and what else the file says. */
+
+import { counted } from '../base/counted.ts';
+import { unitName } from '../base/sentence.ts';
+import { decimalWord, delimiterWord } from '../tasks/read/decided-names.ts';
+import type { ReadInput } from '../tasks/read/read-request.ts';
+
+type Decisions = NonNullable<ReadInput['decisions']>;
+
+/** At most as many lines as are asked for, however much there is to say. */
+export function decisionLines(decisions: Decisions, most: number): readonly string[] {
+  const said = [...decisions.evidence, ...columnLine(decisions), ...metadataLine(decisions)];
+  const room = Math.max(1, most - 1);
+  if (said.length <= room) return [summary(decisions), ...said];
+  const left = said.length - room + 1;
+  return [
+    summary(decisions),
+    ...said.slice(0, room - 1),
+    `and ${counted(left, 'further statement')}: --format json has them all`,
+  ];
+}
+
+const layoutWords: Readonly<Record<Decisions['layout'], string>> = {
+  long: 'a reading in each row',
+  wide: 'a column for each panel',
+  repeats: 'several readings in each row',
+  blocks: 'lines above name the panels',
+  list: 'a list',
+};
+
+function summary({ encoding, delimiter, decimal, layout, headerLine, unit }: Decisions): string {
+  const header =
+    headerLine === 0 ? 'no line names the columns' : `line ${headerLine} names the columns`;
+  return [
+    encoding,
+    delimiterWord(delimiter),
+    `decimal ${decimalWord(decimal)}`,
+    `${layout} layout (${layoutWords[layout]})`,
+    header,
+    `readings in ${unit === 'um' || unit === 'mil' ? unitName(unit) : unit}`,
+  ].join(', ');
+}
+
+/** Only the columns that are called something else here than what they are. */
+function columnLine({ columns }: Decisions): readonly string[] {
+  const named = [...columns].flatMap(([role, names]) =>
+    names.some((name) => !isOwnName(name, role))
+      ? [`${role} "${names.map(shortened).join('" and "')}"`]
+      : [],
+  );
+  return named.length === 0 ? [] : [`columns: ${named.join(', ')}`];
+}
+
+/** `reading`, `reading_um`. */
+const isOwnName = (name: string, role: string): boolean =>
+  [role, `${role}_um`, `${role}_mil`].includes(name.trim().toLowerCase());
+
+function metadataLine({ metadata }: Decisions): readonly string[] {
+  const said = metadata.map(({ key, value, line }) => `${key} ${shortened(value)} (line ${line})`);
+  return said.length === 0 ? [] : [`the file also says: ${said.slice(0, MOST_SAYINGS).join(', ')}`];
+}
+
+/** Lines beside the readings that are shown to people: a preamble has about ten. */
+const MOST_SAYINGS = 12;
+
+const LONGEST = 50;
+const shortened = (text: string): string =>
+  text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text;

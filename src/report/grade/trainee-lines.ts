@@ -1,0 +1,54 @@
+/** What each trainee has to mend, in a line. */
+import { textIn } from '../../base/remark.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import type { GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { Reason, ReasonCode } from '../../training/reasons.ts';
+import { type Block, paragraph } from '../model.ts';
+import { attemptName, becauseText } from './grade-words.ts';
+
+/** What stands in the table already, and what makes no difference to the verdict. */
+const QUIET: readonly ReasonCode[] = [
+  'few-points',
+  'not-repeated',
+  'panel-doubtful',
+  'panel-extra',
+  'low-spot-missed',
+];
+
+const MOST_TOLD = 2;
+
+export function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean): readonly Block[] {
+  const { grade, notRead } = trainee;
+  if (grade === null) {
+    const [first] = notRead.filter(({ severity }) => severity !== 'note');
+    const at = first?.at?.line === undefined ? '' : ` (line ${first.at.line})`;
+    return [paragraph(trainee.name, `not read: ${first?.message ?? 'no reading'}${at}`)];
+  }
+  const all = verbose ? grade.reasons : grade.reasons.filter(({ code }) => !QUIET.includes(code));
+  if (all.length === 0 && grade.grounds.length === 0) return [];
+  const shownReasons = all.slice(0, verbose ? all.length : MOST_TOLD);
+  const more = all.length - shownReasons.length;
+  const texts = [
+    ...shownReasons.map((one) => reasonText(one, unit)),
+    ...(more === 0 ? [] : [`and ${more} more`]),
+  ];
+  const text = [becauseText(grade), ...(texts.length === 0 ? [] : [texts.join('; ')])].join(': ');
+  return [paragraph(attemptName(trainee), text)];
+}
+
+/** They are about all of the file: a line says nothing. */
+const OF_THE_WHOLE: readonly ReasonCode[] = [
+  'car-off',
+  'panels-unread',
+  'few-points',
+  'not-repeated',
+  'too-regular',
+  'survey-copied',
+];
+
+/** With the line of the file, where it shows. */
+export function reasonText(reason: Reason, unit: LengthUnit): string {
+  const text = textIn(reason, unit);
+  const nowhere = reason.line === null || OF_THE_WHOLE.includes(reason.code);
+  return nowhere ? text : `${text} (line ${reason.line})`;
+}

@@ -1,0 +1,9 @@
+import type { LengthUnit } from '../base/units.ts';
+
+/** How a page is to be written. */
+export type PageOptions = {
+  readonly unit: LengthUnit;
+  readonly verbose: boolean;
+  /** Whether the page has room for drawings beside its tables. */
+  readonly drawn?: boolean;
+};
