@@ -1,4 +1,5 @@
 /** How much of a panel's defects a removal clears. */
+import { at } from '../base/at.ts';
 import { normalCdf } from '../base/stats/normal.ts';
 import type { Micrometres } from '../base/units.ts';
 import type { DefectKind } from './removal/catalogue.ts';
@@ -18,12 +19,12 @@ export type Defect = {
 export function medianDepth({ kind, grade, depth }: Defect): number {
   if (depth !== null) return depth;
   if (grade <= 0 || kind.medians.length === 0) return 0;
-  const at = (index: number): number =>
-    kind.medians[Math.min(kind.medians.length, Math.max(1, index)) - 1] ?? 0;
+  const median = (of: number): number =>
+    at(kind.medians, Math.min(kind.medians.length, Math.max(1, of)) - 1);
   const below = Math.floor(grade);
   const share = grade - below;
-  if (below === 0) return at(1) * share;
-  return Math.exp((1 - share) * Math.log(at(below)) + share * Math.log(at(below + 1)));
+  if (below === 0) return median(1) * share;
+  return Math.exp((1 - share) * Math.log(median(below)) + share * Math.log(median(below + 1)));
 }
 
 /**

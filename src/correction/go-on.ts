@@ -7,7 +7,8 @@
  * the measurement shows a removal, or bears out what was foretold. Else the data cannot say.
  */
 import type { Allowance } from '../film/limits/allowance.ts';
-import { clearRisk, type ExpectedRemoval } from '../film/limits/removal-risk.ts';
+import type { ExpectedRemoval } from '../film/limits/removal-risk.ts';
+import { topcoatRisk } from '../film/limits/topcoat-risk.ts';
 
 export type GoOnVerdict = 'go-on' | 'stop' | 'unresolved';
 
@@ -42,7 +43,7 @@ export function goOn({ left, set, known, gained }: GoOnCase): GoOnVerdict {
 export const riskOfOneMore = (
   { topcoat }: Pick<Allowance, 'topcoat'>,
   set: ExpectedRemoval,
-): number | null => (topcoat === null ? null : clearRisk(topcoat.clear, topcoat.clearFloor, set));
+): number | null => (topcoat === null ? null : topcoatRisk(topcoat, set));
 
 /** Of a panel in several zones the hardest word counts: stop before unresolved, that before go on. */
 export function hardestVerdict(verdicts: readonly GoOnVerdict[]): GoOnVerdict {

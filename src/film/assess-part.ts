@@ -1,4 +1,6 @@
 /** A panel of one population of film, or one zone of a panel: what it is, how sure that is, what may go. */
+import { mean, median } from '../base/stats/summary.ts';
+import { micrometres } from '../base/units.ts';
 import { unreadPanel } from './assess-unread.ts';
 import { baselineFor } from './car-baseline.ts';
 import { type CarContext, panelSpread, standingOut, totalFindings } from './car-context.ts';
@@ -6,13 +8,15 @@ import {
   byPrecedence,
   isFactoryFilm,
   isStatedRepaint,
+  partedByFiller,
   thinFinding,
 } from './condition/condition.ts';
 import { conditionSureness } from './condition/condition-sureness.ts';
-import { filmTests } from './condition/condition-tests.ts';
+import { type BesideFiller, filmTests } from './condition/condition-tests.ts';
+import { possibleSides } from './condition/possible-sides.ts';
 import type { ZoneCut } from './condition/zones.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
-import { type GatheredPanel, isRead } from './gathered-panel.ts';
+import { type GatheredPanel, isRead, thicknesses } from './gathered-panel.ts';
 import { calibrationUncertainty } from './gauge/calibration.ts';
 import { panelMeanUncertainty } from './help/panel-uncertainty.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
@@ -36,7 +40,7 @@ export function assessPart(
   const { points, statistics } = gathered;
   const { model, terms } = request;
   const facts = withMeasuredClear(gathered, context, model);
-  const floor = totalFloor(facts.finish, terms.totalFloor, model.limits);
+  const floor = totalFloor(facts, terms.totalFloor, model);
   const common = { ...gathered, facts, totalFloor: floor };
   if (statistics === null || !isRead(gathered)) {
     return unreadPanel(common, context, model);
@@ -63,24 +67,25 @@ export function assessPart(
   const condition = findings[0].condition;
   const also = conditions.slice(1);
   const uncertainty = panelMeanUncertainty({ ...film, points }, context.scatter);
+  const all = { points, median: statistics.median, uncertainty };
   const tests = filmTests(
     {
-      points,
+      ...all,
       cut,
-      median: statistics.median,
       film,
-      uncertainty,
       thinnest: credible,
       totalFloor: floor,
+      besideFiller: besideFiller(all, context, model),
     },
     { ...context.against, baseline: baseline?.uncertain ?? null },
     model,
   );
+  const sides = possibleSides(tests, terms.risk);
   const { low, high, rule } = standingOut(gathered, context, model);
   return withOtherSide(request, {
     ...common,
     film,
-    moderation: { own, prior },
+    moderation: { own, prior, leastVariance: context.leastVariance },
     uncertainty,
     thinnest,
     condition,
@@ -90,9 +95,10 @@ export function assessPart(
         ? null
         : conditionSureness({ condition, also }, tests, model.conditions.nearRisk),
     also,
+    sides,
     evidence: findings.map(({ evidence }) => evidence),
     ...allowance(
-      { film, facts, points: points.length, conditions, baseline: baseline?.value ?? null },
+      { film, facts, conditions, baseline: baseline?.value ?? null, sides },
       terms,
       model,
     ),
@@ -104,6 +110,30 @@ export function assessPart(
     ashmanD: null,
     advice: surveyAdvice(common, condition, facts, model),
   });
+}
+
+/** The points that are no filler, where some are and some are not: its spread is no part of theirs. */
+function besideFiller(
+  all: BesideFiller,
+  { leastVariance, scatter }: CarContext,
+  model: FilmModel,
+): BesideFiller {
+  const [over, points] = partedByFiller(all.points, model.conditions);
+  if (over.length === 0 || points.length === 0) return all;
+  const films = thicknesses(points);
+  const average = micrometres(mean(films));
+  const own = panelSpread(points, leastVariance, model.measurement);
+  const sources = {
+    mean: average,
+    points,
+    spread: moderatedSpread(own, fallbackPrior([average], model.spread)),
+    calibration: calibrationUncertainty(average, model.measurement),
+  };
+  return {
+    points,
+    median: micrometres(median(films)),
+    uncertainty: panelMeanUncertainty(sources, scatter),
+  };
 }
 
 /** What the job states of a panel's clear stands; else what was read of it; else what it states of the car's. */

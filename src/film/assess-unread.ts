@@ -4,6 +4,7 @@ import type { Micrometres } from '../base/units.ts';
 import { baselineFor } from './car-baseline.ts';
 import type { CarContext } from './car-context.ts';
 import { byPrecedence, type Finding, unreadFinding } from './condition/condition.ts';
+import { NO_SIDES } from './condition/possible-sides.ts';
 import type { FilmModel } from './film-model.ts';
 import type { GatheredPanel } from './gathered-panel.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
@@ -33,6 +34,7 @@ export function unreadPanel(
     condition: 'unread',
     baseline: baselineFor(baseline, facts)?.value ?? null,
     sureness: null,
+    sides: NO_SIDES,
     otherSide: null,
     also: findings.slice(1).map((found) => found.condition),
     evidence: findings.map(({ evidence }) => evidence),

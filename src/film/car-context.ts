@@ -143,10 +143,7 @@ export function totalFindings(
 ): readonly Finding[] {
   if (statistics === null) return [];
   const baseline = baselineFor(car, facts)?.value ?? null;
-  return filmFindings(
-    { panel, facts, ...statistics, thicknesses: thicknesses(points), baseline },
-    model.conditions,
-  );
+  return filmFindings({ panel, facts, ...statistics, points, baseline }, model.conditions);
 }
 
 const hasFactoryTotal = (

@@ -5,6 +5,7 @@ import type { Condition } from './condition/condition.ts';
 import type { ConditionSureness, OtherSide } from './condition/condition-sureness.ts';
 import type { KeyingSlip } from './condition/keying-slips.ts';
 import type { FlagRule } from './condition/outlying-points.ts';
+import type { PossibleSides } from './condition/possible-sides.ts';
 import type { PanelFacts } from './film-model.ts';
 import type { SurveyAdvice } from './help/survey-advice.ts';
 import type { Limit } from './limits/limit.ts';
@@ -13,6 +14,13 @@ import type { PanelFilm } from './panel-film.ts';
 import type { PanelPoint } from './panel-points.ts';
 import type { OwnSpread, SpreadPrior } from './spread.ts';
 import type { Panel, VehicleTemplate } from './template/template.ts';
+
+export type Moderation = {
+  readonly own: OwnSpread;
+  readonly prior: SpreadPrior;
+  /** What the gauge's own noise must at least have put into the spread. */
+  readonly leastVariance: number;
+};
 
 export type PanelStatistics = {
   readonly mean: Micrometres;
@@ -36,7 +44,7 @@ export type PanelSurvey = {
   /** Moderated by the other panels. */
   readonly film: PanelFilm | null;
   /** How the spread came about: the panel's own, and what it was drawn towards. */
-  readonly moderation: { readonly own: OwnSpread; readonly prior: SpreadPrior } | null;
+  readonly moderation: Moderation | null;
   /** What the mean is uncertain by, source by source. */
   readonly uncertainty: Uncertain<'µm'> | null;
   readonly thinnest: Micrometres | null;
@@ -45,6 +53,8 @@ export type PanelSurvey = {
   readonly baseline: Micrometres | null;
   /** How near its line the condition was decided; null where no figure decides it. */
   readonly sureness: ConditionSureness | null;
+  /** What it may be besides, as far as that moves what may go. */
+  readonly sides: PossibleSides;
   /** What it would be otherwise; null where it is not near its line. */
   readonly otherSide: OtherSide | null;
   readonly also: readonly Condition[];
@@ -52,7 +62,7 @@ export type PanelSurvey = {
   /** The topcoat that binds, of those the panel may carry. */
   readonly topcoat: TopcoatCase | null;
   readonly limits: readonly Limit[];
-  /** Of a panel near its line what may go whichever side it lies on: the figure to work to. */
+  /** Over all that the panel may be, each by its chance: the figure to work to. */
   readonly budget: Micrometres;
   readonly boundBy: Limit;
   readonly totalFloor: Micrometres;

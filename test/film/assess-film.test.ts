@@ -118,6 +118,8 @@ describe('the condition of a panel', () => {
     });
     expect(panel.boundBy.code).toBe('no-data');
     expect(panel.advice[0]?.text).toBe('read 5 points on the face');
+    // A minute a point.
+    expect(panel.advice[0]?.time).toBe(5);
   });
 
   it.each(['plastic', 'composite'] as const)(
@@ -139,16 +141,16 @@ describe('the condition of a panel', () => {
     expect(panel.advice.map(({ text }) => text)).toEqual(['ultrasonic gauge, or leave it alone']);
   });
 
-  it('is filler at so many points, with what the rest reads and what that is like', () => {
+  it('is filler at the points that are named, with what the others read and what that is like', () => {
     const evidence = (...ums: readonly number[]) =>
       amongSound(onFace('tested', ...ums)).panel.evidence[0]?.text;
     expect(evidence(232, 212, 227, 354, 640)).toBe(
-      '1 of its 5 points over 500.0 µm, at 640.0 µm; the rest read 212.0 to 354.0 µm, as repaint does',
+      'point 5 reads 640.0 µm, over 500 µm; the other 4 read 212.0 to 354.0 µm, like repaint',
     );
     expect(evidence(112, 640, 114, 113, 115)).toBe(
-      '1 of its 5 points over 500.0 µm, at 640.0 µm; the rest read 112.0 to 115.0 µm, as factory film does',
+      'point 2 reads 640.0 µm, over 500 µm; the other 4 read 112.0 to 115.0 µm, like factory film',
     );
-    expect(evidence(510, 600)).toBe('all of its points over 500.0 µm, at 510.0 to 600.0 µm');
+    expect(evidence(510, 600)).toBe('all of its points over 500 µm, at 510.0 to 600.0 µm');
   });
 
   it('names the one line that a repaint is over: the car’s own, unless the one for any car is lower', () => {

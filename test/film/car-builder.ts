@@ -2,7 +2,10 @@
 
 import { metres, micrometres, millimetres, squareMetres } from '../../src/base/units.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
+import { NO_SIDES } from '../../src/film/condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from '../../src/film/film-model.ts';
+import type { Allowance } from '../../src/film/limits/allowance.ts';
+import { allowanceAgain } from '../../src/film/limits/allowance-at.ts';
 import type { RemovalTerms } from '../../src/film/limits/removal-limits.ts';
 import type { Reading } from '../../src/film/reading.ts';
 import type { PanelSurvey, Survey } from '../../src/film/survey.ts';
@@ -101,9 +104,16 @@ export function panelOf(survey: Survey, id: string): PanelSurvey {
   return found;
 }
 
-/** What may go from a panel near its line if its word holds; from any other what may go. */
-export const ifWordHolds = ({ budget, otherSide }: PanelSurvey): number =>
-  otherSide?.ifWordHolds ?? budget;
+/** Its limits if the panel were what its word says for certain. */
+export const byItsWord = (panel: PanelSurvey, terms: Partial<RemovalTerms> = {}): Allowance =>
+  allowanceAgain(
+    { ...panel, sides: NO_SIDES },
+    { terms: { ...standardTerms, ...terms }, model: filmModel },
+  );
+
+/** What might go then. */
+export const ifWordHolds = (panel: PanelSurvey, terms: Partial<RemovalTerms> = {}): number =>
+  byItsWord(panel, terms).budget;
 
 const SOUND = ['sound-a', 'sound-b', 'sound-c', 'sound-d'] as const;
 

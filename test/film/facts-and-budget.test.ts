@@ -10,7 +10,14 @@ import { micrometres } from '../../src/base/units.ts';
 import type { Finish, PanelFacts, StatedLayer } from '../../src/film/film-model.ts';
 import type { LimitCode } from '../../src/film/limits/limit.ts';
 import type { PanelSurvey } from '../../src/film/survey.ts';
-import { amongSound, fiveAround, onFace, reading, UNTRIED_LOG_SD } from './car-builder.ts';
+import {
+  amongSound,
+  byItsWord,
+  fiveAround,
+  onFace,
+  reading,
+  UNTRIED_LOG_SD,
+} from './car-builder.ts';
 import { gridBudget } from './grid-risk.ts';
 
 const um = micrometres;
@@ -24,7 +31,7 @@ const tested = (facts: Partial<PanelFacts>, centre = 112): PanelSurvey =>
   amongSound(fiveAround('tested', centre), { factsOf: (id) => (id === 'tested' ? facts : {}) })
     .panel;
 
-const limitOf = (panel: PanelSurvey, code: LimitCode): number =>
+const limitOf = (panel: Pick<PanelSurvey, 'limits'>, code: LimitCode): number =>
   panel.limits.find((limit) => limit.code === code)?.value ?? Number.NaN;
 
 /** 1.6449·√8: from the mean of the clear to its thinnest 5 %. */
@@ -206,8 +213,8 @@ describe('what a fact does to a panel', () => {
     expect(panel.topcoat?.clear.mean).toBeCloseTo(row.clear[0], 3);
     expect(panel.topcoat?.clear.sd).toBeCloseTo(row.clear[1], 3);
     const byClear = gridBudget(...row.clear, row.floor ?? 22.3, UNTRIED_LOG_SD);
-    expect(limitOf(panel, 'clear')).toBeCloseTo(byClear, 2);
-    expect(limitOf(panel, 'life')).toBeCloseTo(row.life, 3);
+    expect(limitOf(byItsWord(panel), 'clear')).toBeCloseTo(byClear, 2);
+    expect(limitOf(byItsWord(panel), 'life')).toBeCloseTo(row.life, 3);
     expect(panel.boundBy.code).toBe(row.boundBy);
     expect(panel.budget).toBe(Math.min(...panel.limits.map(({ value }) => value)));
     expect(Math.sign(panel.budget - before)).toBe({ less: -1, same: 0, more: 1 }[row.effect]);

@@ -74,7 +74,7 @@ describe('a panel in two zones', () => {
     expect(panel.condition).toBe('filler');
     expect(panel.also).toEqual(['mixed', 'refinished']);
     expect(panel.evidence[0]?.text).toMatch(
-      /^thicker zone: all of its points over 500.0 µm, at 620.0 to 640.0 µm/,
+      /^thicker zone: all of its points over 500 µm, at 620.0 to 640.0 µm/,
     );
   });
 });

@@ -1,6 +1,6 @@
 # An independent computation of a survey in base R, from the formulas alone: none of the tool's code is used.
 #   Rscript survey.R            writes expected.json from the readings beside it
-# Mean, SD, tolerance factor k, thinnest credible film, clear on the thinnest 5 %, budget, of panels and of the zones
+# Mean, SD, tolerance factor k, thinnest credible film, clear on the thinnest 5 %, budget over all that it may be, of panels and of the zones
 # of those in two; steel panels, factory finish clear over base, history unknown, risk 5 %.
 
 Z95 <- qnorm(.95)
@@ -21,13 +21,25 @@ display_step <- function(x) {
   0
 }
 
-# Largest m with the chance that clear - m*exp(s*z) < floor at most `risk`; clear and z normal and independent.
-clear_allowance <- function(mean, sd, floor, risk = .05) {
-  breach <- function(m) integrate(
+# Largest m with the chance that clear - m*exp(s*z) < floor at most `risk`, summed over what the clear may be (means,
+# sds, weights); clear and z normal and independent.
+clear_allowance <- function(means, sds, weights, floor, risk = .05) {
+  breach_of <- function(m, mean, sd) integrate(
     function(z) pnorm((floor + m * exp(LOG_SD * z) - mean) / sd) * dnorm(z),
     -10, 10, rel.tol = 1e-12, abs.tol = 1e-14, subdivisions = 2000)$value
-  if (pnorm((floor - mean) / sd) > risk) return(0)
+  breach <- function(m) sum(weights * mapply(breach_of, means, sds, MoreArgs = list(m = m)))
+  if (risk <= 0 || sum(weights * pnorm((floor - means) / sds)) > risk) return(0)
   uniroot(function(m) breach(m) - risk, c(1e-9, 60), tol = 1e-12)$root
+}
+
+u_cal <- function(x) (1 + .02 * x) / sqrt(3)
+
+# Chance that the truth lies on the other side of a line: a difference with its contributions and their degrees of
+# freedom (Welch-Satterthwaite). Chances under a 250th of the risk are not counted.
+other_side <- function(difference, u, nu) {
+  total <- sqrt(sum(u^2))
+  chance <- pt(-abs(difference) / total, 1 / sum((u / total)^4 / nu))
+  if (chance < .05 / 250) 0 else chance
 }
 
 # The two groups of least sum of squares, by trying every cut between neighbours that differ.
@@ -58,10 +70,16 @@ survey <- function(file) {
   ss <- sum(sapply(within, `[`, 1)); df <- sum(sapply(within, `[`, 2))
   repeatability <- if (df >= 5) sqrt(ss / df) else 1.5
   per_point <- nrow(rows) / nrow(points)
-  least <- max(repeatability^2 / max(1, per_point), display_step(rows$reading_um)^2 / 12)
+  repeat_dof <- if (df >= 5) df else Inf
+  step <- display_step(rows$reading_um)
+  counts <- aggregate(reading_um ~ panel + point, rows, length)
+  least <- max(repeatability^2 / max(1, per_point), step^2 / 12)
 
   medians <- sapply(values, median)
-  baseline <- median(medians[medians <= 200])
+  makers <- medians[medians <= 200]
+  baseline <- median(makers)
+  # Of a median of N normal values; the SD by the median absolute deviation.
+  u_baseline <- sqrt(pi / 2) * 1.4826 * median(abs(makers - baseline)) / sqrt(length(makers))
   is_repaint <- function(x) median(x) > 200 || median(x) > baseline + max(40, .35 * baseline)
   is_filler <- function(x) max(x) > 500
   is_factory <- function(x) !is_repaint(x) && !is_filler(x)
@@ -90,36 +108,64 @@ survey <- function(file) {
     is_apart(cuts[[p]], s0) && (is_factory(cuts[[p]]$lower) || is_factory(cuts[[p]]$upper)))
   pool <- pooled(values[factory & !mixed])
 
-  part <- function(x) {
+  # Sum of 1/readings over the points of a part of a panel.
+  per_reading <- function(p, x) {
+    own <- points$panel == p
+    sum(1 / counts$reading_um[own][match(x, points$reading_um[own])])
+  }
+
+  part <- function(p, x) {
     m <- mean(x); n <- length(x)
     found <- list(mean_um = m, sd_um = if (n > 1) sd(x) else NA)
     if (is_filler(x)) return(c(found, budget_um = 0))
     prior <- if (is_factory(x)) pool else assumed(m)
     s2 <- (prior$d0 * prior$s0 + own_dof(x) * own_var(x)) / (prior$d0 + own_dof(x))
     nu <- min(prior$d0 + own_dof(x), prior$ceiling)
-    u <- (1 + .02 * m) / sqrt(3)
+    u <- u_cal(m)
     k <- qt(.95, nu, ncp = Z95 * sqrt(n)) / sqrt(n)
     found <- c(found, k = k, moderated_sd_um = sqrt(s2), moderated_dof = nu,
                thinnest_um = max(0, min(m - k * sqrt(s2), min(x)) - Z95 * u))
     if (!is_factory(x)) return(c(found, budget_um = 0))
-    # clear
-    e <- 2 + (if (m < baseline - 12) baseline - m else 0)
-    v <- min(s2 / 2, .6 * 36); A <- 36 - v; B <- max(100 - (s2 - v), 100 / 3)
-    g <- A / (A + B + u^2 + s2 / n)
-    c_mean <- 42 - e + g * min(0, m - (42 + 70 - e)) - Z95 * sqrt(v)
-    c_sd <- sqrt(A * (1 - g) + Z95^2 * v / (2 * nu))
+    # What it may be besides: the mean against the line of film cut back, the median against that of a repaint.
+    gauge <- per_reading(p, x) * c(repeatability^2, step^2 / 12)
+    own <- c(sqrt(max(0, s2 - sum(gauge) / n) / n), sqrt(gauge) / n)
+    dof <- c(nu, repeat_dof, Inf, length(makers) - 1, Inf)
+    is_cut <- m < baseline - 12
+    p_cut <- other_side(m - (baseline - 12), c(own, u_baseline, u - u_cal(baseline)), dof)
+    times <- if (.35 * baseline > 40) 1.35 else 1
+    line <- if (times > 1) 1.35 * baseline else baseline + 40
+    f <- if (n < 3) 1 else sqrt(pi / 2)
+    p_repaint <- if (line < 200)
+      other_side(median(x) - line, c(f * own, times * u_baseline, u - times * u_cal(baseline)), dof) else
+      other_side(median(x) - 200, c(f * own, u), dof[c(1:3, 5)])
+    # clear, if it reads m and lacks what it lacks to the others
+    clear <- function(m, lacks) {
+      e <- 2 + lacks
+      v <- min(s2 / 2, .6 * 36); A <- 36 - v; B <- max(100 - (s2 - v), 100 / 3)
+      g <- A / (A + B + u^2 + s2 / n)
+      c(mean = 42 - e + g * min(0, m - (42 + 70 - e)) - Z95 * sqrt(v),
+        sd = sqrt(A * (1 - g) + Z95^2 * v / (2 * nu)))
+    }
+    as_cut <- function() { held <- min(m, baseline - 12); list(clear = clear(held, baseline - held), lacks = baseline - held) }
+    as_original <- function() list(clear = clear(m, 0), lacks = 0)
+    here <- if (is_cut) as_cut() else as_original()
+    there <- if (is_cut) as_original() else as_cut()
+    weights <- (1 - p_repaint) * c(1 - p_cut, p_cut)
+    lacks <- (1 - p_cut) * here$lacks + p_cut * there$lacks
     limits <- c(
-      clear = clear_allowance(c_mean, c_sd, 22.3),
-      life = max(0, 12.7 - 4 - (if (m < baseline - 12) baseline - m else 0)) * exp(-Z95 * LOG_SD),
+      clear = clear_allowance(c(here$clear["mean"], there$clear["mean"]), c(here$clear["sd"], there$clear["sd"]),
+                              weights, 22.3, .05 - p_repaint),
+      life = max(0, 12.7 - 4 - lacks) * exp(-Z95 * LOG_SD),
       total = max(0, min(x) - 80) * exp(-Z95 * LOG_SD))
-    c(found, clear_mean_um = c_mean, clear_sd_um = c_sd, budget_um = min(limits),
-      bound_by = names(which.min(limits)))
+    c(found, clear_mean_um = here$clear[["mean"]], clear_sd_um = here$clear[["sd"]], budget_um = min(limits),
+      # Of several that allow nothing the floor of the total binds: no reading lifts it.
+      bound_by = if (limits[["total"]] == 0) "total" else names(which.min(limits)), other_side_prob = p_cut, repaint_prob = p_repaint)
   }
 
   lapply(panels, function(p) {
     x <- values[[p]]
-    if (!mixed[[p]]) return(c(panel = p, part(x)))
-    zones <- lapply(cuts[[p]], part)
+    if (!mixed[[p]]) return(c(panel = p, part(p, x)))
+    zones <- lapply(cuts[[p]], function(x) part(p, x))
     # The panel shows all its points, and what the zone that allows least allows.
     list(panel = p, mean_um = mean(x), sd_um = sd(x),
          thinnest_um = min(unlist(lapply(zones, `[[`, "thinnest_um"))),

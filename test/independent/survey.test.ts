@@ -17,6 +17,8 @@ type Part = {
   readonly clear_mean_um?: number;
   readonly clear_sd_um?: number;
   readonly bound_by?: string;
+  readonly other_side_prob?: number;
+  readonly repaint_prob?: number;
 };
 type Zone = Part & { readonly zone: string };
 type Panel = Part & { readonly panel: string; readonly zones?: readonly Zone[] };
@@ -25,8 +27,7 @@ type Expected = { readonly file: string; readonly panels: readonly Panel[] };
 type Found = Record<string, unknown> & {
   readonly panel: string;
   readonly clear: Record<string, number>;
-  readonly limits: readonly { readonly code: string; readonly value: number }[];
-  readonly if_otherwise: { readonly if_word_holds_um: number } | null;
+  readonly may_be: readonly { readonly condition: string; readonly condition_prob: number }[];
   readonly why: { readonly thinnest: { readonly tolerance_factor: number } | null };
   readonly zones: readonly (Found & { readonly zone: string })[];
 };
@@ -40,14 +41,16 @@ async function survey({ file, panels }: Expected): Promise<readonly Found[]> {
   return JSON.parse((await runLeastcut(words)).out).panels;
 }
 
-/** R takes every panel by its word; what is worked to near a line is no matter of the formulas it shares. */
-function byItsWord({ limits, if_otherwise, ...found }: Found) {
-  const own = limits.filter(({ code }) => code !== 'near-line');
-  const least = own.reduce((one, other) => (other.value < one.value ? other : one));
-  return {
-    budget_um: if_otherwise?.if_word_holds_um ?? found['budget_um'],
-    bound_by: least.code,
-  };
+/** What R calls the clear, over all that a panel may be, is told as its line where that is near. */
+const asInR = (code: unknown): unknown => (code === 'near-line' ? 'clear' : code);
+
+/** Given that it is no repaint, as R has it. */
+function chanceOf({ may_be }: Found, conditions: readonly string[]): number {
+  const prob = (some: readonly string[]): number =>
+    may_be.reduce((sum, one) => (some.includes(one.condition) ? sum + one.condition_prob : sum), 0);
+  return conditions.includes('refinished')
+    ? prob(conditions)
+    : prob(conditions) / (1 - prob(['refinished']));
 }
 
 function expectSame(panel: Found, wanted: Part): void {
@@ -55,7 +58,9 @@ function expectSame(panel: Found, wanted: Part): void {
   const { bound_by, ...numbers } = wanted;
   const flat: Record<string, unknown> = {
     ...found,
-    ...byItsWord(panel),
+    bound_by: asInR(panel['bound_by']),
+    other_side_prob: chanceOf(panel, ['cut-back', 'original']),
+    repaint_prob: chanceOf(panel, ['refinished']),
     clear_mean_um: clear['mean_um'],
     clear_sd_um: clear['sd_um'],
     k: why.thinnest?.tolerance_factor,

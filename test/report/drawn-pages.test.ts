@@ -89,7 +89,7 @@ describe.concurrent('the page of a survey', () => {
   test('marks the points that stand out, as --why does', async () => {
     const html = await htmlOf('survey', ...car);
     const why = await htmlOf('survey', ...car, '--why', 'right quarter');
-    expect(textOf(why)).toContain('low for this panel: point 2 (212.3)');
+    expect(textOf(why)).toContain('point 2 (212.3) is low');
     expect(html).toContain('2: 212.3 low');
   });
 });

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { renderJson } from '../../src/render/json.ts';
 import { renderText } from '../../src/render/text.ts';
-import { methodListBlocks, shownMethodBlocks } from '../../src/report/methods/methods-blocks.ts';
+import { methodListBlocks } from '../../src/report/methods/method-list-blocks.ts';
 import { methodListRecord, shownMethodRecord } from '../../src/report/methods/methods-record.ts';
+import { shownMethodBlocks } from '../../src/report/methods/shown-method-blocks.ts';
 import type { Block } from '../../src/report/model.ts';
 import { listMethods, methodSources, showMethod } from '../../src/tasks/methods/methods.ts';
 import { methodAssumptions } from '../../src/tasks/methods/methods-assumptions.ts';

@@ -54,7 +54,7 @@ describe('the page of a plan', () => {
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(said(page, 'Work')).toMatch(/^6 panels: 1\.5 µm each; the whole job [\d.]+ h, 3 days$/);
     expect(said(page, 'Leave')).toBe(
-      'bonnet (thin, cut-back) · right quarter (filler, refinished?) · front left wing (refinished)',
+      'bonnet (thin, cut-back) · right quarter (filler, refinished) · front left wing (refinished)',
     );
   });
 

@@ -103,10 +103,10 @@ test('what would help stands in the order of what it frees over the car', async 
   expect(places).toEqual([...places].sort((a, b) => a - b));
 });
 
-test('a survey of thirteen panels takes at most 60 lines', async () => {
+test('a survey of thirteen panels takes at most 61 lines', async () => {
   const { out } = await runLeastcut(['survey', ...(cars[0] ?? [])]);
   expect(out).toContain('13 panels');
-  expect(out.split('\n').length - 1).toBeLessThanOrEqual(60);
+  expect(out.split('\n').length - 1).toBeLessThanOrEqual(61);
 });
 
 test('the strict policy is said to allow almost nothing before any figure', async () => {

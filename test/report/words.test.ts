@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { counted, gluedUnits } from '../../src/report/words.ts';
+import { counted } from '../../src/base/counted.ts';
+import { gluedUnits } from '../../src/report/words.ts';
 
 test('one thing is singular, none and several are plural', () => {
   expect([0, 1, 2].map((n) => counted(n, 'panel'))).toEqual(['0 panels', '1 panel', '2 panels']);

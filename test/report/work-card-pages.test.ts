@@ -34,7 +34,7 @@ describe('a work card', () => {
     expect(places).toEqual([...places].sort((a, b) => a - b));
     const text = card.replaceAll(/\n {2}/g, ' ');
     expect(text).toContain(
-      'Keep off: bonnet (thin, cut-back) · right quarter (filler, refinished?) · front left wing (refinished)\n',
+      'Keep off: bonnet (thin, cut-back) · right quarter (filler, refinished) · front left wing (refinished)\n',
     );
     expect(text).toContain('Keep off as well: both mirrors, both sills, both roof rails');
   });

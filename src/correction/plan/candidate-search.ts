@@ -56,8 +56,7 @@ function searchesIn(model: CorrectionModel): (paint: PaintKnowledge) => FindOnPa
     byIdentity.set(paint, found);
     byContent.delete(key);
     byContent.set(key, found);
-    const [oldest] = byContent.keys();
-    if (byContent.size > PAINTS_KEPT && oldest !== undefined) byContent.delete(oldest);
+    for (const oldest of [...byContent.keys()].slice(0, -PAINTS_KEPT)) byContent.delete(oldest);
     return found;
   };
   searches.set(model, search);

@@ -7,6 +7,7 @@
  * go and clears enough. What may go does not depend on the aim: the classes worth looking at are found once
  * for a part, and each aim is a look into those.
  */
+import { at } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { stepsId } from '../removal/step.ts';
@@ -126,7 +127,7 @@ export function within(all: Ranked, allowed: (heldTo: number) => number): Within
   // Even what clears nothing is a way, where nothing milder is.
   let most = -1;
   for (let place = 0; place < leastRemoval.length; place += 1) {
-    if ((leastRemoval[place] ?? 0) > widest) continue;
+    if (at(leastRemoval, place) > widest) continue;
     const rated = all.rated(place);
     if (rated.mostCleared <= most) continue;
     const members = rated.members.filter(

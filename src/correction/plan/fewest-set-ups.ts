@@ -10,6 +10,7 @@
  * a time, each branch opening on a part that has none of its candidates covered yet. What comes out does
  * not depend on the order of the parts.
  */
+import { at } from '../../base/at.ts';
 import { type Choice, isQuicker, type RatedCandidate, wholeMinutes } from './choose-steps.ts';
 
 /** A part of the car that is worked, and the candidates that may stand for each other on it. */
@@ -136,7 +137,7 @@ function precedes(
   parts: readonly PartChoice[],
 ): boolean {
   const minutes = (all: readonly RatedCandidate[]): number =>
-    all.reduce((sum, candidate, i) => sum + wholeMinutes(candidate, parts[i] ?? { area: 0 }), 0);
+    all.reduce((sum, candidate, i) => sum + wholeMinutes(candidate, at(parts, i)), 0);
   const names = (all: readonly RatedCandidate[]): string =>
     [...new Set(all.flatMap((one) => kitOf(one).ids))].sort().join(' ');
   const gained = minutes(other) - minutes(one);

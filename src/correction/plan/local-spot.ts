@@ -1,6 +1,6 @@
 /** A way to work one spot of a panel, and what comes of it wherever on the panel the spot lies. */
 import type { Allowance } from '../../film/limits/allowance.ts';
-import { clearRisk } from '../../film/limits/removal-risk.ts';
+import { topcoatRisk } from '../../film/limits/topcoat-risk.ts';
 import { expectedCorrection } from '../defects.ts';
 import { type ForetoldRemoval, foretell, meanRemoval } from '../removal/removal-knowledge.ts';
 import { type Step, strongestRung } from '../removal/step.ts';
@@ -73,7 +73,7 @@ function placeOn(
 /** Chance of clear under its floor at the place where it is worst; null where nothing is known of one. */
 export function spotRisk({ places }: Spot): number | null {
   const risks = places.flatMap(({ removal, allowance: { topcoat } }) =>
-    topcoat === null ? [] : [clearRisk(topcoat.clear, topcoat.clearFloor, removal)],
+    topcoat === null ? [] : [topcoatRisk(topcoat, removal)],
   );
   return risks.length < places.length ? null : Math.max(...risks);
 }

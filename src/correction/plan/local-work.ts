@@ -63,7 +63,7 @@ function spotFor(
   const found = ranked(inClasses(kept, choice), heldTo, (spot) => spot);
   const all = within(found, () => Infinity);
   const best = chooseSteps(all, { aim, area, ...choice })?.best;
-  const spot = kept.find((one) => one === best) ?? none;
+  const spot = kept.reduce((found, one) => (one === best ? one : found), none);
   const taken = spot.correction - none.correction >= leastCorrection ? spot : none;
   const paint = paintOf(parts[0].survey);
   const extra = foretell(taken.steps, paint, model.removal.stepLogSd);
@@ -82,9 +82,7 @@ function spotFor(
 /** Of the places on which it may lie the one with least left over. */
 function tightest({ places }: Spot): LocalWork['place'] {
   const left = ({ removal, allowance }: SpotPlace): number => allowance.budget - removal.median;
-  const [first, ...others] = places;
-  if (first === undefined) return null;
-  const place = others.reduce((one, other) => (left(other) < left(one) ? other : one), first);
+  const place = places.reduce((one, other) => (left(other) < left(one) ? other : one));
   return { removal: place.removal.median, budget: place.allowance.budget };
 }
 

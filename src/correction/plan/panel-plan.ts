@@ -1,10 +1,7 @@
 import { type Micrometres, micrometres, minutes, type SquareMetres } from '../../base/units.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
-import {
-  clearRisk,
-  type ExpectedRemoval,
-  removalQuantile,
-} from '../../film/limits/removal-risk.ts';
+import { type ExpectedRemoval, removalQuantile } from '../../film/limits/removal-risk.ts';
+import { risksOf } from '../../film/limits/topcoat-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { heatCautions } from '../heat/heat-cautions.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
@@ -39,7 +36,7 @@ export function figuresOf(
   const survey = withAllowance(part, allowanceAt(part, removal.logSd));
   return {
     survey,
-    ...risksOf(survey, removal, thinnerClear),
+    ...risksAt(survey, removal, thinnerClear),
     steps: steps.map((step) => plannedStep(step, survey.panel.area, model)),
     removal: forecast(removal),
     cautions: [
@@ -60,7 +57,7 @@ export function figuresUntouched(part: PanelSurvey, grounds: PlanGrounds): Figur
     survey,
     steps: [],
     removal: NO_REMOVAL,
-    ...risksOf(survey, none, grounds.thinnerClear),
+    ...risksAt(survey, none, grounds.thinnerClear),
     cautions: [],
   };
 }
@@ -119,17 +116,14 @@ const partPlan = (
 
 type Risks = Pick<PanelPlan, 'risk' | 'riskIfThin' | 'already'>;
 
-function risksOf({ topcoat }: PanelSurvey, expected: ExpectedRemoval, thinner: Micrometres): Risks {
-  if (topcoat === null) return { risk: null, riskIfThin: null, already: null };
-  const { clear, clearFloor } = topcoat;
-  const none = { ...expected, median: micrometres(0) };
-  const thin = { ...clear, mean: micrometres(clear.mean - thinner) };
-  return {
-    risk: clearRisk(clear, clearFloor, expected),
-    riskIfThin: clearRisk(thin, clearFloor, expected),
-    already: clearRisk(clear, clearFloor, none),
-  };
-}
+const risksAt = (
+  { topcoat }: PanelSurvey,
+  expected: ExpectedRemoval,
+  thinner: Micrometres,
+): Risks =>
+  topcoat === null
+    ? { risk: null, riskIfThin: null, already: null }
+    : risksOf(topcoat, expected, thinner);
 
 export const forecast = (removal: ExpectedRemoval): RemovalForecast => ({
   median: removal.median,

@@ -2,6 +2,7 @@
  * Survey and defects → plan: on each panel the mildest steps that reach the aim within every limit, with
  * as few combinations over the whole car as that takes.
  */
+import { valueAt } from '../../base/at.ts';
 import { once } from '../../base/kept.ts';
 import { sum } from '../../base/sum.ts';
 import type { PanelSurvey, ZoneSurvey } from '../../film/survey.ts';
@@ -112,11 +113,7 @@ function panelPlan(
   plans: ReadonlyMap<PanelSurvey, PanelPlan>,
   request: PlanRequest,
 ): PanelPlan {
-  const planOf = (part: PanelSurvey): PanelPlan => {
-    const plan = plans.get(part);
-    if (plan === undefined) throw new Error('each part is planned');
-    return plan;
-  };
+  const planOf = (part: PanelSurvey): PanelPlan => valueAt(plans, part);
   const zones = survey.zones.map((zone): ZonePlan & { readonly survey: ZoneSurvey } => {
     const plan = planOf(zone);
     return { ...plan, survey: { ...plan.survey, zone: zone.zone }, zone: zone.zone };

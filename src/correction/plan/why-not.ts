@@ -3,6 +3,7 @@
  * search, in its order. Technique first, then the limits of film, then correction, the strongest step,
  * film, time and name.
  */
+import { valueAt } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { type Remark, remark } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
@@ -85,7 +86,7 @@ export function whyNot(
     };
     return looksOf(by, part, request)
       .filter(({ id }) => id !== stepsId(plan.steps))
-      .map((look) => judged(look, rated.get(look.id), grounds));
+      .map((look) => judged(look, rated, grounds));
   });
   return {
     plan,
@@ -143,13 +144,16 @@ type Grounds = {
 
 type Judged = Omit<Rejected, 'kind' | 'minutes' | 'removal'>;
 
-function judged(look: Look, rated: RatedCandidate | undefined, grounds: Grounds): Judged {
-  const { steps, refused } = look;
-  if (refused !== undefined || rated === undefined) {
-    const { constraint = 'no-technique', reason = 'no such sequence' } = refused ?? {};
-    return { steps, expected: null, reason: remark(constraint, reason) };
+function judged(
+  { id, steps, refused }: Look,
+  rated: ReadonlyMap<string, RatedCandidate>,
+  grounds: Grounds,
+): Judged {
+  if (refused !== undefined) {
+    return { steps, expected: null, reason: remark(refused.constraint, refused.reason) };
   }
-  return { steps, expected: rated.correction, reason: reasonAgainst(rated, grounds) };
+  const one = valueAt(rated, id);
+  return { steps, expected: one.correction, reason: reasonAgainst(one, grounds) };
 }
 
 const percent = (share: number): string => `${shown(100 * share, 1)} %`;

@@ -6,9 +6,11 @@
  * is by quadrature; between 5 and 95 % it lies in the range that is to hold nine of ten.
  */
 
+import { at, valueAt } from '../../base/at.ts';
 import { add } from '../../base/stats/linear.ts';
 import { normalCdf } from '../../base/stats/normal.ts';
 import { expectOverNormal } from '../../base/stats/quadrature.ts';
+import { rootMeanSquare } from '../../base/stats/summary.ts';
 import { believedError } from '../spot/trial-grid.ts';
 import { combinationsOf, fitShop, type ShopPosterior, vehicleVariances } from './learn-rates.ts';
 import type { RateEvidence, RatePriors } from './rate-evidence.ts';
@@ -40,7 +42,7 @@ export function foretellEach(
     }),
   );
   return evidence.map((one) => {
-    const byOthers = foretold(one, withoutIt.get(one.vehicle) ?? builtIn, priors);
+    const byOthers = foretold(one, valueAt(withoutIt, one.vehicle), priors);
     return {
       evidence: one,
       byOthers,
@@ -62,10 +64,10 @@ function foretold(
     entries,
     covariance: onVehicle,
   } = vehicleCase([one], vehicleVariances(priors), placeOf);
-  const places = steps.map(({ entry }) => entries[entry] ?? 0);
-  const medians = steps.map((step, i) => step.foretold * Math.exp(mean[places[i] ?? 0] ?? 0));
+  const places = steps.map(({ entry }) => at(entries, entry));
+  const medians = steps.map((step, i) => step.foretold * Math.exp(at(mean, at(places, i))));
   const median = medians.reduce((sum, um) => sum + um, 0);
-  const ofShop = places.map((a) => places.map((b) => covariance[a]?.[b] ?? 0));
+  const ofShop = places.map((a) => places.map((b) => at(at(covariance, a), b)));
   const shares = medians.map((um) => um / median);
   return { median, logSd: Math.sqrt(sharedVariance(add(ofShop, onVehicle), shares)) };
 }
@@ -125,6 +127,3 @@ const errorOf = (each: readonly ForetoldReading[], by: 'byOthers' | 'builtIn'): 
   rootMeanSquare(
     each.map((one) => (one.evidence.removed.value - one[by].median) / one.evidence.sets),
   );
-
-const rootMeanSquare = (values: readonly number[]): number =>
-  Math.sqrt(values.reduce((sum, value) => sum + value ** 2, 0) / values.length);

@@ -9,6 +9,7 @@
  * (moments of the lognormal), and a reading is the sum over its steps + N(0, standard error²). The noise is
  * additive: an unresolved or a negative removal speaks for what it is worth.
  */
+import { at } from '../../base/at.ts';
 import { dot, type Matrix, multiply, solveLinear, transpose } from '../../base/stats/linear.ts';
 import { believedError } from '../spot/trial-grid.ts';
 import type { RateEvidence } from './rate-evidence.ts';
@@ -73,30 +74,32 @@ export function information(one: VehicleCase, shop: readonly number[]): Informat
   const { evidence, steps, entries, covariance } = one;
   const taken = steps.map(
     ({ foretold, entry }, i) =>
-      foretold * Math.exp((shop[entries[entry] ?? 0] ?? 0) + (covariance[i]?.[i] ?? 0) / 2),
+      foretold * Math.exp(at(shop, at(entries, entry)) + at(at(covariance, i), i) / 2),
   );
   const sumOver = (observation: number, of: (taken: number, step: Step, i: number) => number) =>
     steps.reduce(
-      (sum, step, i) => (step.observation === observation ? sum + of(taken[i] ?? 0, step, i) : sum),
+      (sum, step, i) => (step.observation === observation ? sum + of(at(taken, i), step, i) : sum),
       0,
     );
   const slopes = evidence.map((_, observation) =>
-    entries.map((_entry, at) => sumOver(observation, (um, { entry }) => (entry === at ? um : 0))),
+    entries.map((_entry, place) =>
+      sumOver(observation, (um, { entry }) => (entry === place ? um : 0)),
+    ),
   );
   const spread = evidence.map(({ removed }, a) =>
     evidence.map((_, b) => {
       const varying = sumOver(a, (um, _step, i) =>
-        sumOver(b, (other, _other, j) => um * other * Math.expm1(covariance[i]?.[j] ?? 0)),
+        sumOver(b, (other, _other, j) => um * other * Math.expm1(at(at(covariance, i), j))),
       );
       return varying + (a === b ? believedError(removed) ** 2 : 0);
     }),
   );
   const off = evidence.map(({ removed }, i) => believedValue(removed) - sumOver(i, (um) => um));
-  const both = slopes.map((row, i) => [...row, off[i] ?? 0]);
+  const both = slopes.map((row, i) => [...row, at(off, i)]);
   const weighted = multiply(transpose(slopes), solveLinear(spread, both));
   return {
     matrix: weighted.map((row) => row.slice(0, -1)),
-    pull: weighted.map((row) => row.at(-1) ?? 0),
+    pull: weighted.map((row) => at(row, row.length - 1)),
   };
 }
 

@@ -14,6 +14,7 @@
  * over h and d of products over combinations. No random draws: the same records give the same bytes, in any
  * order but for the last digits.
  */
+import { at } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { remembered } from '../../base/kept.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
@@ -102,7 +103,7 @@ function learnCombination(
   let seen = new Float64Array((2 * xReach + 1) * columns).fill(1);
   for (const trial of trials) {
     const one = likelihoodOf(trial, xReach, grids, { hardness, ...priors });
-    seen = scaleToLargest(seen.map((before, i) => before * ((one[i] ?? 0) + SLIP)));
+    seen = scaleToLargest(seen.map((before, i) => before * (at(one, i) + SLIP)));
   }
   const rows = grids.hardness.mass.length;
   const likelihood = new Float64Array(rows * columns);
@@ -113,9 +114,9 @@ function learnCombination(
     for (let j = 0; j < columns; j += 1) {
       let [total, first, second] = [0, 0, 0];
       for (let k = -own.reach; k <= own.reach; k += 1) {
-        const at = h + k;
-        const x = hardness.mean + at * grids.spacing;
-        const weight = (own.mass[k + own.reach] ?? 0) * (seen[(at + xReach) * columns + j] ?? 0);
+        const both = h + k;
+        const x = hardness.mean + both * grids.spacing;
+        const weight = at(own.mass, k + own.reach) * at(seen, (both + xReach) * columns + j);
         total += weight;
         first += weight * x;
         second += weight * x * x;
@@ -158,9 +159,7 @@ function likelihoodOf(
       let sum = 0;
       for (let a = Math.max(from, x - step.reach); a <= Math.min(to, x + step.reach); a += 1) {
         sum +=
-          (step.mass[a - x + step.reach] ?? 0) *
-          (gauge[a + aReach] ?? 0) *
-          (eye[a - d + eyeReach] ?? 0);
+          at(step.mass, a - x + step.reach) * at(gauge, a + aReach) * at(eye, a - d + eyeReach);
       }
       result[(x + xReach) * columns + j] = sum;
     }
@@ -198,14 +197,14 @@ function nodesOf(
   tried: readonly Learned[],
   middle: number,
 ): readonly Node[] {
-  const at = ({ stride, reach }: Grid, i: number): number => (i * stride - reach) * spacing;
+  const offset = ({ stride, reach }: Grid, i: number): number => (i * stride - reach) * spacing;
   const columns = depthScale.mass.length;
   const nodes = [...hardness.mass].flatMap((ofHardness, i) =>
     [...depthScale.mass].map((ofDepth, j) => ({
-      h: middle + at(hardness, i),
-      d: at(depthScale, j),
+      h: middle + offset(hardness, i),
+      d: offset(depthScale, j),
       weight: tried.reduce(
-        (product, { likelihood }) => product * (likelihood[i * columns + j] ?? 0),
+        (product, { likelihood }) => product * at(likelihood, i * columns + j),
         ofHardness * ofDepth,
       ),
     })),
@@ -233,12 +232,12 @@ function summarise(
   const withDepth = expect((node) => node.h * node.d) - h * d;
   const known = new Map(
     tried.map(({ combination, mean, meanSquare }) => {
-      const x = expect((_, i) => mean[i] ?? 0);
+      const x = expect((_, i) => at(mean, i));
       const own = factor(
         x,
-        expect((_, i) => meanSquare[i] ?? 0),
+        expect((_, i) => at(meanSquare, i)),
       );
-      const ofDepth = expect((node, i) => node.d * (mean[i] ?? 0)) - x * d;
+      const ofDepth = expect((node, i) => node.d * at(mean, i)) - x * d;
       return [combination, { ...own, withDepth: ofDepth }] as const;
     }),
   );

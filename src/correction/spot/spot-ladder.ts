@@ -1,4 +1,5 @@
 /** The ladder on a paint after its test spots: what each rung takes now, and which one is tried next. */
+import { valueAt } from '../../base/at.ts';
 import { normalCdf, normalQuantile } from '../../base/stats/normal.ts';
 import type { Micrometres } from '../../base/units.ts';
 import { removalQuantile } from '../../film/limits/removal-risk.ts';
@@ -65,7 +66,7 @@ export function spotLadder(ladderCase: LadderCase): readonly Rung[] {
     const oneSet = foretell([{ combination, sets: 1 }], paint, model.removal.stepLogSd);
     return {
       combination,
-      before: usual.get(combination.id) ?? combination.perSet,
+      before: valueAt(usual, combination.id),
       low: removalQuantile(oneSet, 0.05),
       high: removalQuantile(oneSet, 0.95),
       chance: chanceWithin(combination, model.spot.sets, ladderCase),

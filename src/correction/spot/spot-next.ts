@@ -1,4 +1,5 @@
 /** Next rung, next refining step, one more set, done, or stop: and why. */
+import { valueAt } from '../../base/at.ts';
 import type { Finish } from '../../film/film-model.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { type Combination, ladder } from '../removal/combination.ts';
@@ -95,7 +96,7 @@ export function refiningStep(
         (stage) => one.pad.stages.includes(stage) && one.product.stages.includes(stage),
       ),
   );
-  return milder.find(({ id }) => (usual.get(id) ?? 0) >= needed) ?? milder.at(-1);
+  return milder.find(({ id }) => valueAt(usual, id) >= needed) ?? milder.at(-1);
 }
 
 const fullSizeOrbital = ({ machines }: CorrectionModel): number =>

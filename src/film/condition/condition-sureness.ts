@@ -35,22 +35,8 @@ export type OtherSide = {
   readonly budget: Micrometres | null;
   /** The limit that allows as much then; null where there is no one budget. */
   readonly boundBy: Limit | null;
-  /** What might go if its word holds. */
+  /** What might go if its word holds for certain. */
   readonly ifWordHolds: Micrometres;
-  /** Where less may go then: what may go at the risk that is taken over both sides together. */
-  readonly overBoth: OverBoth | null;
-};
-
-export type OverBoth = {
-  /** Largest median removal that keeps to the risk. */
-  readonly workTo: Micrometres;
-  /** Risk of taking all that might go if the word holds. */
-  readonly riskOfBudget: number;
-  /** Risk of taking `workTo`: what is broken there even with nothing taken is in it. */
-  readonly riskLeft: number;
-  /** The same if the word holds, and on the other side. */
-  readonly riskHere: number;
-  readonly riskThere: number;
 };
 
 /** The first word for a panel, and those beside it. */

@@ -32,7 +32,11 @@ export type JudgedPanel = JudgedPoints & {
   /** Null where no bound was drawn. */
   readonly thinnest: ThinnestCredible | null;
   readonly totalFloor: Micrometres;
+  /** What tells whether it is repaint: all of it, but for points on filler where others are there. */
+  readonly besideFiller: BesideFiller;
 };
+
+export type BesideFiller = Pick<JudgedPanel, 'points' | 'median' | 'uncertainty'>;
 
 /** What it was judged against. */
 export type JudgedAgainst = {
@@ -69,7 +73,11 @@ export const filmTests = (
   model: FilmModel,
 ): readonly ConditionTest[] => [
   ...pointTests(panel, against, model),
-  { condition: 'refinished', needs: 'one', comparisons: repaintLines(panel, against, model) },
+  {
+    condition: 'refinished',
+    needs: 'one',
+    comparisons: repaintLines(panel.besideFiller, against, model),
+  },
   { condition: 'thin', needs: 'one', comparisons: thinLines(panel, against, model) },
   { condition: 'cut-back', needs: 'one', comparisons: cutBackLines(panel, against, model) },
 ];
@@ -89,7 +97,7 @@ const fillerLine = (
 
 /** Held to one line: that of the baseline, unless the one for any car lies lower. */
 function repaintLines(
-  { points, median, uncertainty }: JudgedPanel,
+  { points, median, uncertainty }: BesideFiller,
   { baseline }: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] {

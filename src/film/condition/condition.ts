@@ -1,4 +1,5 @@
 /** What a panel is: the first condition that applies, the others beside it, each with its evidence. */
+import { counted } from '../../base/counted.ts';
 import { type Remark, remark } from '../../base/remark.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { median as medianOf } from '../../base/stats/summary.ts';
@@ -26,10 +27,12 @@ export type ConditionEvidence = {
   readonly facts: PanelFacts;
   readonly median: Micrometres;
   readonly mean: Micrometres;
-  /** Of every point on its face. */
-  readonly thicknesses: readonly Micrometres[];
+  /** Every point on its face. */
+  readonly points: readonly ReadPoint[];
   readonly baseline: Micrometres | null;
 };
+
+type ReadPoint = { readonly point: string; readonly thickness: Micrometres };
 
 export type Finding = { readonly condition: Condition; readonly evidence: Remark };
 
@@ -39,24 +42,26 @@ export const isStatedRepaint = ({ paintedDaysAgo }: Pick<PanelFacts, 'paintedDay
 
 /** Conditions that the readings and the job decide, before any spread is known; strongest first. */
 export function filmFindings(
-  { facts, median, mean, thicknesses, baseline }: ConditionEvidence,
+  { facts, median, mean, points, baseline }: ConditionEvidence,
   model: FilmModel['conditions'],
 ): readonly Finding[] {
   const findings: Finding[] = [];
   if (facts.covered) {
     findings.push(finding('covered', 'declared as covered by film, wrap or coating'));
   }
-  const largest = Math.max(...thicknesses);
-  if (largest > model.filler) {
-    findings.push(finding('filler', fillerEvidence(thicknesses, baseline, model), largest));
+  const [over, rest] = partedByFiller(points, model);
+  if (over.length > 0) {
+    const largest = Math.max(...thicknessesOf(over));
+    findings.push(finding('filler', fillerEvidence(over, rest, { baseline, model }), largest));
   }
-  const refinished = repaintEvidence(facts, refinishedEvidence(median, baseline, model));
-  if (refinished !== undefined) findings.push(finding('refinished', refinished, median));
+  const film = over.length === 0 || rest.length === 0 ? median : medianFilm(rest);
+  const refinished = repaintEvidence(facts, refinishedEvidence(film, baseline, model));
+  if (refinished !== undefined) findings.push(finding('refinished', refinished, film));
   if (refinished === undefined && baseline !== null && mean < baseline - model.cutBack) {
     findings.push(
       finding(
         'cut-back',
-        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: cut back, or painted thin; either way what it lacks is taken to be gone from the clear`,
+        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: counts as cut-back, be it cut or painted thin, with what it lacks gone from the clear`,
         mean,
       ),
     );
@@ -64,25 +69,46 @@ export function filmFindings(
   return findings;
 }
 
-/** How many points it is, and what the others read: filler under one of them need not be under all. */
+/** Points over the line of filler, and the others: filler under one point says nothing of its neighbours. */
+export function partedByFiller<Point extends Pick<ReadPoint, 'thickness'>>(
+  points: readonly Point[],
+  { filler }: Pick<FilmModel['conditions'], 'filler'>,
+): readonly [readonly Point[], readonly Point[]] {
+  return [
+    points.filter(({ thickness }) => thickness > filler),
+    points.filter(({ thickness }) => thickness <= filler),
+  ];
+}
+
+const thicknessesOf = (points: readonly Pick<ReadPoint, 'thickness'>[]): readonly Micrometres[] =>
+  points.map(({ thickness }) => thickness);
+
+const medianFilm = (points: readonly ReadPoint[]): Micrometres =>
+  micrometres(medianOf(thicknessesOf(points)));
+
+/** Which points it is, and what the others read. */
 function fillerEvidence(
-  thicknesses: readonly Micrometres[],
-  baseline: Micrometres | null,
-  model: FilmModel['conditions'],
+  over: readonly ReadPoint[],
+  rest: readonly ReadPoint[],
+  {
+    baseline,
+    model,
+  }: { readonly baseline: Micrometres | null; readonly model: FilmModel['conditions'] },
 ): Sentence {
-  const over = thicknesses.filter((one) => one > model.filler);
-  const rest = thicknesses.filter((one) => one <= model.filler);
-  const range = (some: readonly Micrometres[]): Sentence =>
-    some.length === 1
-      ? says`${um(Math.max(...some))}`
-      : says`${bare(Math.min(...some))} to ${um(Math.max(...some))}`;
-  const [count, all] = [over.length, thicknesses.length];
-  const how = count === all ? 'all of its points' : `${count} of its ${all} points`;
-  const said = says`${how} over ${um(model.filler)}, at ${range(over)}`;
-  if (rest.length === 0) return said;
-  const isRepaint = refinishedEvidence(micrometres(medianOf(rest)), baseline, model) !== undefined;
-  const like = isRepaint ? 'as repaint does' : 'as factory film does';
-  return says`${said}; the rest ${rest.length === 1 ? 'reads' : 'read'} ${range(rest)}, ${like}`;
+  const line = um(model.filler, 0);
+  if (rest.length === 0) return says`all of its points over ${line}, at ${rangeOf(over)}`;
+  const [word, reads] = over.length === 1 ? ['point', 'reads'] : ['points', 'read'];
+  const names = over.map(({ point }) => point).join(', ');
+  const isRepaint = refinishedEvidence(medianFilm(rest), baseline, model) !== undefined;
+  const like = isRepaint ? 'like repaint' : 'like factory film';
+  const others = rest.length === 1 ? 'the other reads' : `the other ${rest.length} read`;
+  return says`${word} ${names} ${reads} ${rangeOf(over)}, over ${line}; ${others} ${rangeOf(rest)}, ${like}`;
+}
+
+function rangeOf(points: readonly ReadPoint[]): Sentence {
+  const films = thicknessesOf(points);
+  const [least, most] = [Math.min(...films), Math.max(...films)];
+  return films.length === 1 ? says`${um(most)}` : says`${bare(least)} to ${um(most)}`;
 }
 
 /** What the job states stands before what the film reads like. */
@@ -98,7 +124,7 @@ function repaintEvidence(
 }
 
 /** `30 days ago`. */
-export const daysAgo = (days: number): string => `${days} day${days === 1 ? '' : 's'} ago`;
+export const daysAgo = (days: number): string => `${counted(days, 'day')} ago`;
 
 /** Which line it is over, and where that is from: the lower of the one for any car and the car's own. */
 function refinishedEvidence(

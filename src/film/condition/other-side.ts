@@ -1,22 +1,20 @@
 /**
- * What a panel near its line would be if the comparison that its word hangs on came out otherwise, how much might
- * go then, and how much over both sides together. Everything else is as it was read; film that would be thin is held
- * to have a point at the floor of the total, film that would be cut back a mean on the line of that word, as it
- * would be that or less.
+ * What a panel near its line would be if the comparison that its word hangs on came out otherwise, and how much might
+ * go then. Everything else is as it was read: the floor of the total is held against the smallest point as it reads.
  */
-import { micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
-import { type AllowanceCase, unsaidAllowance } from '../limits/allowance.ts';
+import { unsaidAllowance } from '../limits/allowance.ts';
+import { type AllowanceCase, allowanceCase } from '../limits/allowance-case.ts';
 import { bindingLimit, inWords } from '../limits/limit.ts';
+import { acrossCutBack } from '../limits/over-sides.ts';
 import type { RemovalTerms } from '../limits/removal-limits.ts';
-import type { PanelFilm } from '../panel-film.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Condition, PRECEDENCE } from './condition.ts';
 import type { ConditionSureness, OtherSide } from './condition-sureness.ts';
-import { overBothSides } from './over-both-sides.ts';
+import { NO_SIDES } from './possible-sides.ts';
 
-/** A panel with what may go if its word holds. */
-export type Judged = Omit<PanelSurvey, 'otherSide'>;
+/** A panel with what may go over all that it may be. */
+type Judged = Omit<PanelSurvey, 'otherSide'>;
 
 /** Null where no figure decides the word, or none comes near. */
 export function otherSideOf(
@@ -24,41 +22,39 @@ export function otherSideOf(
   terms: RemovalTerms,
   model: FilmModel,
 ): OtherSide | null {
-  const { sureness, film, zones } = panel;
-  if (sureness?.sure !== 'near' || film === null) return null;
-  const conditions = otherConditions(panel, sureness.deciding);
-  const [condition] = conditions;
-  const ifWordHolds = panel.budget;
-  if (zones.length > 0 || condition === 'mixed') {
-    return { condition, budget: null, boundBy: null, ifWordHolds, overBoth: null };
-  }
-  const there = unsaidAllowance(onTheOtherSide(panel, sureness.deciding, film), terms, model);
-  const overBoth =
-    there.budget < ifWordHolds
-      ? overBothSides(panel, there, sureness.deciding.otherSide, terms)
-      : null;
-  const boundBy = inWords(bindingLimit(there.limits));
-  return { condition, budget: there.budget, boundBy, ifWordHolds, overBoth };
-}
-
-/** The panel's film as it would be there. */
-export function onTheOtherSide(
-  panel: Pick<Judged, 'facts' | 'baseline' | 'totalFloor' | 'condition' | 'also'>,
-  deciding: ConditionSureness['deciding'],
-  film: PanelFilm,
-): AllowanceCase {
-  const { facts, baseline, totalFloor } = panel;
+  const { sureness, zones } = panel;
+  const asRead = allowanceCase(panel);
+  if (sureness?.sure !== 'near' || asRead === null) return null;
+  const { deciding } = sureness;
   const conditions = otherConditions(panel, deciding);
   const [condition] = conditions;
-  const smallest = condition === 'thin' ? Math.min(film.smallest, totalFloor) : film.smallest;
-  const mean = condition === 'cut-back' ? Math.min(film.mean, deciding.line) : film.mean;
+  if (zones.length > 0 || condition === 'mixed') {
+    return { condition, budget: null, boundBy: null, ifWordHolds: panel.budget };
+  }
+  const here = unsaidAllowance({ ...asRead, sides: NO_SIDES }, terms, model);
+  const there = unsaidAllowance(onTheOtherSide(panel, asRead, deciding), terms, model);
   return {
-    film: { ...film, smallest: micrometres(smallest), mean: micrometres(mean) },
-    facts,
-    points: film.count,
-    conditions,
-    baseline,
+    condition,
+    budget: there.budget,
+    boundBy: inWords(bindingLimit(there.limits)),
+    ifWordHolds: here.budget,
   };
+}
+
+/** µm; less than a page shows is held back from nobody. */
+export const HELD_BACK = 0.01;
+
+/** The panel as it would be there. */
+function onTheOtherSide(
+  panel: Pick<Judged, 'condition' | 'also'>,
+  asRead: AllowanceCase,
+  deciding: ConditionSureness['deciding'],
+): AllowanceCase {
+  if (deciding.condition === 'cut-back') {
+    const across = acrossCutBack({ ...asRead, sides: { lost: [], cutBack: deciding } });
+    return { ...across, sides: NO_SIDES };
+  }
+  return { ...asRead, conditions: otherConditions(panel, deciding), sides: NO_SIDES };
 }
 
 /** Strongest first. */

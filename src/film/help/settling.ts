@@ -7,7 +7,7 @@
  * may be cut back, whichever it is; once it is read, that way is used up.
  */
 import { remark } from '../../base/remark.ts';
-import { HELD_BACK } from '../condition/over-both-sides.ts';
+import { HELD_BACK } from '../condition/other-side.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { chanceAfter, isOfOnePoint, SET_DOWN } from './measured-again.ts';
 import type { SurveyAdvice } from './survey-advice.ts';
@@ -42,12 +42,12 @@ export function settlingAdvice(
       ? ['word that it was painted again (painted_days_ago in the job)']
       : []),
   ];
-  return [remark('settle', settlingText(ways, condition === 'cut-back' && facts.clear === null))];
+  return ways.length === 0 && condition === 'cut-back' && facts.clear === null
+    ? [remark('settle-clear', 'a clear read settles what may go, more points only narrow it')]
+    : [remark('settle', settlingText(ways))];
 }
 
-function settlingText(ways: readonly string[], byClear: boolean): string {
-  if (ways.length > 0) return `${ways.join('; or ')}: settles it`;
-  return byClear
-    ? 'a clear read settles what may go, more points only narrow it'
+const settlingText = (ways: readonly string[]): string =>
+  ways.length > 0
+    ? `${ways.join('; or ')}: settles it`
     : 'neither more points nor a checked gauge would settle it';
-}

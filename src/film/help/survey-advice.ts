@@ -1,3 +1,4 @@
+import { counted } from '../../base/counted.ts';
 import { type Remark, remark } from '../../base/remark.ts';
 import type { Minutes } from '../../base/units.ts';
 import {
@@ -20,9 +21,9 @@ export function surveyAdvice(
   measured: Measured,
   condition: Condition,
   facts: PanelFacts,
-  model: Pick<FilmModel, 'reading' | 'freshPaintDays'>,
+  model: Pick<FilmModel, 'reading' | 'freshPaintDays' | 'measuring'>,
 ): readonly SurveyAdvice[] {
-  if (condition === 'unread') return unreadAdvice(measured);
+  if (condition === 'unread') return unreadAdvice(measured, model.measuring);
   if (facts.covered) {
     return [remark('uncover', 'once the film, wrap or coating is off, read it again')];
   }
@@ -35,9 +36,18 @@ export function surveyAdvice(
   ];
 }
 
-function unreadAdvice({ panel, points }: Measured): readonly SurveyAdvice[] {
+function unreadAdvice(
+  { panel, points }: Measured,
+  { pointTime }: FilmModel['measuring'],
+): readonly SurveyAdvice[] {
   if (!needsUltrasound(panel)) {
-    return [remark('read', `read ${panel.points.length} points on the face`)];
+    const count = panel.points.length;
+    return [
+      {
+        ...remark('read', `read ${count} points on the face`),
+        time: (pointTime * count) as Minutes,
+      },
+    ];
   }
   return [
     // A gauge that needs metal hardly ever shows anything where there is none.
@@ -57,7 +67,7 @@ function waitAdvice(
   return [
     remark(
       'wait',
-      `wait ${left} more day${left === 1 ? '' : 's'}, till the paint is hard, then make a test spot on it`,
+      `wait ${counted(left, 'more day')}, till the paint is hard, then make a test spot on it`,
     ),
   ];
 }
@@ -66,7 +76,7 @@ function pointsAdvice(points: Measured['points'], best: number): readonly Survey
   if (points.length >= best) return [];
   const more = best - points.length;
   const why = points.length === 1 ? ', one is no basis for machine work' : '';
-  const text = `read ${more} more point${more === 1 ? '' : 's'} a panel${why}`;
+  const text = `read ${counted(more, 'more point')} a panel${why}`;
   return [{ ...remark('more-points', text), points: more }];
 }
 

@@ -2,25 +2,33 @@
  * What would let more come off a panel at the same risk: each thing that could still be learned by itself, and how
  * much more might go if it comes out as expected. All limits are kept, so that a gain ends at the next of them.
  *
- * Computed by assessing the panel again with that one thing known, never from a table; a panel near its line is held to
- * both sides of it again. A gain that would be written as nought is none; only what a checked gauge would gain is told
+ * Computed by assessing the panel again with that one thing known, never from a table, over all that it may be. A gain that would be written as nought is none; only what a checked gauge would gain is told
  * however little it is, as that is asked first and thought to be more.
  */
+import { mean, median } from '../../base/stats/summary.ts';
 import { type Micrometres, type Minutes, micrometres } from '../../base/units.ts';
 import { isFactoryFilm } from '../condition/condition.ts';
-import type { LineComparison } from '../condition/line-comparison.ts';
-import { onTheOtherSide } from '../condition/other-side.ts';
-import { overBothSides } from '../condition/over-both-sides.ts';
+import { chanceWith } from '../condition/line-comparison.ts';
+import { type ChanceOf, withChances } from '../condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
+import { calibrationUncertainty } from '../gauge/calibration.ts';
 import { unsaidAllowance } from '../limits/allowance.ts';
 import type { RemovalTerms } from '../limits/removal-limits.ts';
-import type { TopcoatCase } from '../limits/topcoat-cases.ts';
+import type { PlainTopcoat, TopcoatCase } from '../limits/topcoat-cases.ts';
 import { doubtAboutWhatIsLeft } from '../limits/variance-of-left.ts';
 import type { PanelFilm } from '../panel-film.ts';
+import { moderatedSpread, ownSpread } from '../spread.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { chanceAfter, chanceWithExactGauge } from './measured-again.ts';
 
-export type HelpCode = 'history' | 'clear' | 'test-spot' | 'zinc' | 'points' | 'gauge';
+export type HelpCode =
+  | 'history'
+  | 'clear'
+  | 'test-spot'
+  | 'zinc'
+  | 'points'
+  | 'read-again'
+  | 'gauge';
 
 export type Help = {
   readonly code: HelpCode;
@@ -32,8 +40,11 @@ export type Help = {
   readonly points: number | null;
   /** Share of the doubt about what is left that the gauge is, for `gauge`. */
   readonly doubtShare?: number;
-  /** Of a panel near its line, for `clear`: the gain where the clear reads as its word has it, not as both sides. */
-  readonly gainByWord?: Micrometres;
+  /**
+   * The gain where it comes out the other way: for `history`, that twice as much was `taken` as is assumed; for `clear`
+   * of a panel near its line, that it reads as on the other side of it.
+   */
+  readonly otherwise?: { readonly gain: Micrometres; readonly taken?: Micrometres };
   /** For `test-spot`: whether the patch takes more than may go from this panel, so that it is made on another. */
   readonly isElsewhere?: boolean;
 };
@@ -58,8 +69,8 @@ type Known = {
   readonly facts?: Partial<PanelFacts>;
   readonly film?: PanelFilm;
   readonly terms?: Partial<RemovalTerms>;
-  /** Chance that a panel near its line lies on the other side. */
-  readonly chance?: (deciding: LineComparison) => number;
+  /** Chance that it lies on the other side of a line. */
+  readonly chance?: ChanceOf;
 };
 
 /** Ordered by gain. Nothing for panels of which the total says nothing, or that are left alone anyway. */
@@ -72,11 +83,12 @@ export function whatWouldHelp(
   const gainOf = (known: Known): Micrometres =>
     micrometres(budgetWith(known, panel, terms.removal, model) - panel.budget);
   const all = [
-    ...historyHelp(panel, gainOf),
-    ...clearHelp(panel, gainOf, terms, model),
+    ...historyHelp(panel, gainOf, model),
+    ...clearHelp(panel, gainOf, model),
     ...spotHelp(panel, gainOf, terms, model),
     ...zincHelp(panel, gainOf, terms),
     ...pointsHelp(panel, gainOf, model),
+    ...readAgainHelp(panel, gainOf, model),
   ].filter(({ gain }) => Math.abs(gain) >= LEAST_GAIN);
   return [...all, ...gaugeHelp(panel, gainOf, terms, model)].sort((a, b) => b.gain - a.gain);
 }
@@ -89,76 +101,63 @@ const isReadFactoryFilm = (panel: PanelSurvey): panel is ReadPanel =>
   panel.topcoat !== null &&
   [panel.condition, ...panel.also].every(isFactoryFilm);
 
-/** What might go with one thing more known, on both sides of the line that a panel is near. */
+/** What might go with one thing more known. */
 function budgetWith(
-  known: Known,
+  { chance, ...known }: Known,
   panel: ReadPanel,
   removal: RemovalTerms,
   model: FilmModel,
 ): Micrometres {
-  const film = known.film ?? panel.film;
-  const facts = { ...panel.facts, ...known.facts };
-  const terms = { ...removal, ...known.terms };
-  const conditions = [panel.condition, ...panel.also];
-  const { sureness, otherSide, baseline } = panel;
-  const here = unsaidAllowance(
-    { film, facts, points: film.count, conditions, baseline },
-    terms,
-    model,
-  );
-  if (sureness === null || otherSide === null || otherSide.overBoth === null) return here.budget;
-  const { deciding } = sureness;
-  const there = unsaidAllowance(onTheOtherSide({ ...panel, facts }, deciding, film), terms, model);
-  if (there.budget >= here.budget) return here.budget;
-  const chance = known.chance?.(deciding) ?? deciding.otherSide;
-  return overBothSides(here, there, chance, terms).workTo;
+  const asked = {
+    film: known.film ?? panel.film,
+    facts: { ...panel.facts, ...known.facts },
+    conditions: [panel.condition, ...panel.also],
+    baseline: panel.baseline,
+    sides: chance === undefined ? panel.sides : withChances(panel.sides, chance),
+  };
+  return unsaidAllowance(asked, { ...removal, ...known.terms }, model).budget;
 }
 
 type GainOf = (known: Known) => Micrometres;
 
-const historyHelp = ({ facts }: ReadPanel, gainOf: GainOf): readonly Help[] =>
-  facts.taken === null
-    ? [
-        {
-          code: 'history',
-          gain: gainOf({ facts: { taken: micrometres(0) } }),
-          time: null,
-          points: null,
-        },
-      ]
-    : [];
-
-/** The expected value of a clear that somebody reads is that of today; only the doubt about it goes. */
-function clearHelp(
-  panel: ReadPanel,
+function historyHelp(
+  { facts }: ReadPanel,
   gainOf: GainOf,
-  { removal }: HelpTerms,
-  model: FilmModel,
+  { earlier }: FilmModel,
 ): readonly Help[] {
-  if (panel.facts.clear !== null) return [];
-  const gainAt = (mean: Micrometres): Micrometres =>
-    gainOf({ facts: { clear: { mean, sd: model.stated.clearSd, of: 'panel' } } });
-  const isNear = panel.otherSide !== null && panel.otherSide.overBoth !== null;
+  if (facts.taken !== null) return [];
+  const gainAt = (taken: Micrometres): Micrometres => gainOf({ facts: { taken } });
+  const twice = micrometres(2 * earlier.unknownClear);
   return [
     {
-      code: 'clear',
-      gain: gainAt(expectedClear(panel, removal, model)),
-      time: model.measuring.clearTime,
+      code: 'history',
+      gain: gainAt(micrometres(0)),
+      otherwise: { gain: gainAt(twice), taken: twice },
+      time: null,
       points: null,
-      ...(isNear ? { gainByWord: gainAt(panel.topcoat.meanClear.mean) } : {}),
     },
   ];
 }
 
-/** Over both sides of the line that a panel is near, by the chance of either. */
-function expectedClear(panel: ReadPanel, removal: RemovalTerms, model: FilmModel): Micrometres {
-  const { topcoat, sureness, otherSide, film } = panel;
-  const here = topcoat.meanClear.mean;
-  if (sureness === null || otherSide === null || otherSide.overBoth === null) return here;
-  const { deciding } = sureness;
-  const there = unsaidAllowance(onTheOtherSide(panel, deciding, film), removal, model).topcoat;
-  const other = there?.meanClear.mean ?? here;
-  return micrometres(here + deciding.otherSide * (other - here));
+/** The expected value of a clear that somebody reads is that of today; only the doubt about it goes. */
+function clearHelp(
+  { facts, topcoat }: ReadPanel,
+  gainOf: GainOf,
+  { stated, measuring, conditions }: FilmModel,
+): readonly Help[] {
+  if (facts.clear !== null) return [];
+  const gainAt = ({ meanClear: { mean } }: PlainTopcoat): Micrometres =>
+    gainOf({ facts: { clear: { mean, sd: stated.clearSd, of: 'panel' } } });
+  const other = topcoat.besides.find(({ chance }) => chance > conditions.nearRisk)?.topcoat ?? null;
+  return [
+    {
+      code: 'clear',
+      gain: gainAt(topcoat),
+      ...(other === null ? {} : { otherwise: { gain: gainAt(other) } }),
+      time: measuring.clearTime,
+      points: null,
+    },
+  ];
 }
 
 /** What a patch loses is lost there alone: it takes nothing from what the panels gain. */
@@ -198,13 +197,49 @@ function pointsHelp(
     code: 'points',
     gain: gainOf({
       film: withPoints(film, count),
-      chance: (deciding) =>
-        chanceAfter(deciding, points, { count, checked: false }) ?? deciding.otherSide,
+      chance: (line) => chanceAfter(line, points, { count, checked: false }) ?? line.otherSide,
     }),
     time: times(model.measuring.pointTime, count - film.count),
     points: count,
   }));
 }
+
+/** Points that stand out read again, and as the middle of the others then. */
+function readAgainHelp(
+  { film, points, lowPoints, highPoints, moderation }: ReadPanel,
+  gainOf: GainOf,
+  { measurement, measuring }: FilmModel,
+): readonly Help[] {
+  const flagged = [...lowPoints, ...highPoints];
+  const others = points.filter(({ point }) => !flagged.includes(point));
+  if (moderation === null || flagged.length === 0 || others.length === 0) return [];
+  const usual = micrometres(median(others.map(({ thickness }) => thickness)));
+  const films = points.map(({ point, thickness }) => (flagged.includes(point) ? usual : thickness));
+  const average = micrometres(mean(films));
+  const again = {
+    mean: average,
+    smallest: micrometres(Math.min(...films)),
+    count: film.count,
+    spread: moderatedSpread(ownSpread(films, moderation.leastVariance), moderation.prior),
+    calibration: calibrationUncertainty(average, measurement),
+  };
+  return [
+    {
+      code: 'read-again',
+      gain: gainOf({ film: again, chance: chanceAt(micrometres(average - film.mean)) }),
+      time: times(measuring.pointTime, flagged.length),
+      points: null,
+    },
+  ];
+}
+
+/** The chance with a mean that far from what it is. */
+const chanceAt =
+  (shift: Micrometres): ChanceOf =>
+  (line) =>
+    line.compared === 'mean'
+      ? chanceWith({ ...line.difference, value: micrometres(line.difference.value + shift) })
+      : line.otherSide;
 
 /** What a gauge without any error would free. */
 function gaugeHelp(

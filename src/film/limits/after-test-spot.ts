@@ -62,7 +62,7 @@ function spotOnRepaint(
   return {
     ...remark(
       'test-spot',
-      says`test spot of its own: hand-sized patch off any filler, mildest step first, ${cap} off at most; no colour on a white pad: clear is there, how thick nothing shows; off filler ${cap} in all may go, as on the original panel that allows least (plan --spots); colour: leave it alone`,
+      says`test spot of its own: hand-sized patch off any filler, mildest step first; colour on a white pad: leave it alone; no colour: it has clear, ${cap} at most may go, patch included (plan --spots), as on the original panel that allows least, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot`,
     ),
     time: testSpotTime,
   };

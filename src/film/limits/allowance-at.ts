@@ -2,12 +2,10 @@
 import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
-import { onTheOtherSide } from '../condition/other-side.ts';
-import { heldToBothSides, overBothSides } from '../condition/over-both-sides.ts';
 import type { FilmModel } from '../film-model.ts';
-import type { PanelFilm } from '../panel-film.ts';
 import type { PanelSurvey } from '../survey.ts';
-import { type Allowance, allowance, bounded, type LookedAt, unsaidAllowance } from './allowance.ts';
+import { type Allowance, allowance, bounded } from './allowance.ts';
+import { allowanceCase, type LookedAt } from './allowance-case.ts';
 import type { Limit } from './limit.ts';
 import type { RemovalTerms } from './removal-limits.ts';
 
@@ -20,8 +18,8 @@ export type AllowanceGrounds = {
 const SAME_LOG_SD = 1e-9;
 
 /**
- * The panel's limits at another ln-SD of the removal; its own survey's where it was not read. A panel near its line is
- * held to the risk over both sides of it: work is done once, whatever the panel turns out to be.
+ * The panel's limits at another ln-SD of the removal; its own survey's where it was not read. Over all that it may be:
+ * work is done once, whatever the panel turns out to be.
  */
 export function allowanceAt(
   panel: PanelSurvey,
@@ -36,35 +34,11 @@ export function allowanceAt(
 /** The same told anew from its film and facts, such as of a panel from which more has come off since. */
 export function allowanceAgain(
   panel: PanelSurvey,
-  grounds: AllowanceGrounds,
-  lookedAt?: LookedAt,
-): Allowance {
-  const { film, facts, condition, also, baseline } = panel;
-  if (film === null) return panel;
-  const asJudged = allowance(
-    { film, facts, points: film.count, conditions: [condition, ...also], baseline },
-    grounds.terms,
-    grounds.model,
-    lookedAt,
-  );
-  return onBothSides(panel, asJudged, film, grounds, lookedAt);
-}
-
-/** The same, held to what may go on either side of the line that the panel is near. */
-function onBothSides(
-  panel: PanelSurvey,
-  here: Allowance,
-  film: PanelFilm,
   { terms, model }: AllowanceGrounds,
   lookedAt?: LookedAt,
 ): Allowance {
-  const { sureness, otherSide } = panel;
-  if (sureness === null || otherSide === null || otherSide.overBoth === null) return here;
-  const { deciding } = sureness;
-  const there = unsaidAllowance(onTheOtherSide(panel, deciding, film), terms, model, lookedAt);
-  if (there.budget >= here.budget) return here;
-  const both = overBothSides(here, there, deciding.otherSide, terms);
-  return heldToBothSides(here, both, otherSide.condition);
+  const asked = allowanceCase(panel);
+  return asked === null ? panel : allowance(asked, terms, model, lookedAt);
 }
 
 /** A panel left alone for its finish or its age says nothing of what sound film allows. */

@@ -1,14 +1,15 @@
 /** What may come off one place of a panel that nobody read: as thick as any, for all that is known. */
 import { spoken } from '../../base/remark.ts';
-import { bare, says, um } from '../../base/sentence.ts';
+import { says } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Allowance, bounded } from './allowance.ts';
 import { type AllowanceGrounds, allowanceAt } from './allowance-at.ts';
+import { clearExpected } from './clear-expected.ts';
 import type { Limit } from './limit.ts';
 import { clearChain } from './thin-clear.ts';
-import type { TopcoatCase } from './topcoat-cases.ts';
+import type { PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
 
 /**
  * The panel's limits, its clear looked at on one place anywhere: N(mean over the panel, u² + v), u the
@@ -20,15 +21,17 @@ export function allowanceOnPlace(
   logSd: number,
   grounds: AllowanceGrounds,
 ): Allowance {
-  const onPlace = (topcoat: TopcoatCase): TopcoatCase => topcoatOnPlace(topcoat, grounds.model);
+  const onPlace = (topcoat: PlainTopcoat): PlainTopcoat => topcoatOnPlace(topcoat, grounds.model);
   const { topcoat, limits } = allowanceAt(panel, logSd, grounds, onPlace);
   return {
     topcoat,
-    ...bounded(limits.map((limit) => (topcoat === null ? limit : saidOfPlace(limit, topcoat)))),
+    ...bounded(
+      limits.map((limit) => (topcoat === null ? limit : saidOfPlace(limit, topcoat, panel))),
+    ),
   };
 }
 
-function topcoatOnPlace(topcoat: TopcoatCase, model: FilmModel): TopcoatCase {
+function topcoatOnPlace(topcoat: PlainTopcoat, model: FilmModel): PlainTopcoat {
   const { film, knowledge } = topcoat.told;
   const { overPanel, within } = clearChain(film, knowledge, model.topcoat);
   const clear = {
@@ -38,9 +41,9 @@ function topcoatOnPlace(topcoat: TopcoatCase, model: FilmModel): TopcoatCase {
   return { ...topcoat, clear };
 }
 
-function saidOfPlace(limit: Limit, { clear, clearFloor, finish }: TopcoatCase): Limit {
-  if (limit.code !== 'clear') return limit;
-  const name = finish === 'single-stage' ? 'topcoat' : 'clear';
-  const said = says`${name} at that place: ${bare(Math.max(0, clear.mean))} ± ${um(clear.sd)} expected, ${bare(clearFloor)} must stay`;
-  return { ...limit, ...spoken(said) };
+function saidOfPlace(limit: Limit, topcoat: TopcoatCase, panel: PanelSurvey): Limit {
+  if (limit.code !== 'clear' && limit.code !== 'near-line') return limit;
+  const name = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
+  const words = [panel.condition, ...panel.also];
+  return { ...limit, ...spoken(says`${name} at that place: ${clearExpected(topcoat, words)}`) };
 }

@@ -1,14 +1,14 @@
 /** What may come off a panel: the limits of the topcoat that allows least. */
-import { type Micrometres, micrometres } from '../../base/units.ts';
-import { type Condition, isFactoryFilm } from '../condition/condition.ts';
-import type { FilmModel, PanelFacts } from '../film-model.ts';
-import type { PanelFilm } from '../panel-film.ts';
+import type { Micrometres } from '../../base/units.ts';
+import { isFactoryFilm } from '../condition/condition.ts';
+import type { FilmModel } from '../film-model.ts';
 import type { PanelSurvey } from '../survey.ts';
-import { clearTaken } from './earlier-work.ts';
+import type { AllowanceCase, LookedAt } from './allowance-case.ts';
 import { bindingLimit, inWords, type Limit, type UnsaidLimit } from './limit.ts';
 import { outrightLimits } from './outright-limits.ts';
+import { missingOverSides, topcoatsOverSides } from './over-sides.ts';
 import { type RemovalTerms, removalLimits } from './removal-limits.ts';
-import { type TopcoatCase, topcoatCases } from './topcoat-cases.ts';
+import type { TopcoatCase } from './topcoat-cases.ts';
 
 export type Allowance = Pick<PanelSurvey, 'topcoat' | 'limits' | 'budget' | 'boundBy'>;
 
@@ -19,18 +19,6 @@ export type UnsaidAllowance = {
   readonly budget: Micrometres;
 };
 
-/** What is known of the panel that bears on what may go. */
-export type AllowanceCase = {
-  readonly film: PanelFilm;
-  readonly facts: PanelFacts;
-  readonly points: number;
-  readonly conditions: readonly Condition[];
-  readonly baseline: Micrometres | null;
-};
-
-/** Where on the panel the clear is looked at. */
-export type LookedAt = (topcoat: TopcoatCase) => TopcoatCase;
-
 export const allowance = (
   panel: AllowanceCase,
   terms: RemovalTerms,
@@ -38,7 +26,10 @@ export const allowance = (
   lookedAt?: LookedAt,
 ): Allowance => toldInWords(unsaidAllowance(panel, terms, model, lookedAt));
 
-/** The limits of the topcoat that allows least; nothing at all where the total proves nothing. */
+/**
+ * The limits of the topcoat that allows least, over all that the panel may be; nothing at all where the total proves
+ * nothing.
+ */
 export function unsaidAllowance(
   panel: AllowanceCase,
   terms: RemovalTerms,
@@ -46,26 +37,21 @@ export function unsaidAllowance(
   /** The thinnest share of its face, unless told otherwise. */
   lookedAt: LookedAt = (topcoat) => topcoat,
 ): UnsaidAllowance {
-  const { film, facts, points, conditions } = panel;
+  const { film, facts, conditions } = panel;
   const isFactory = conditions.every(isFactoryFilm);
-  const outright = outrightLimits(facts, { points, isFactoryFilm: isFactory, unread: null }, model);
+  const read = { points: film.count, isFactoryFilm: isFactory, unread: null };
+  const outright = outrightLimits(facts, read, model);
   // Off factory film the total says nothing of the clear: there is no estimate to keep a limit on.
   if (!isFactory) return { topcoat: null, limits: outright, budget: leastOf(outright) };
-  const missing = missingFilm(panel);
-  const taken = clearTaken(facts, missing, model.earlier);
-  const cases = topcoatCases(film, facts, taken, terms.policy, model).map((one) => {
-    const topcoat = lookedAt(one);
-    const limits = [...outright, ...removalLimits({ film, facts, missing }, topcoat, terms, model)];
+  const limited = { film, facts, conditions, missing: missingOverSides(panel) };
+  const cases = topcoatsOverSides(panel, terms.policy, model, lookedAt).map((topcoat) => {
+    const limits = [...outright, ...removalLimits(limited, topcoat, terms, model)];
     return { topcoat, limits, budget: leastOf(limits) };
   });
   return worst(cases);
 }
 
 const leastOf = (limits: readonly UnsaidLimit[]): Micrometres => bindingLimit(limits).value;
-
-/** Film that a panel cut back lacks to the others. */
-const missingFilm = ({ film, conditions, baseline }: AllowanceCase): Micrometres =>
-  micrometres(conditions.includes('cut-back') && baseline !== null ? baseline - film.mean : 0);
 
 function worst(cases: readonly UnsaidAllowance[]): UnsaidAllowance {
   const [first, ...rest] = cases;

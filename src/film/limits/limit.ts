@@ -57,9 +57,22 @@ export const removalIn = (room: LimitRoom, logSd: number): Micrometres =>
     ? clearAllowance({ mean: roomLeft(room), sd: room.sd }, ZERO, { risk: room.risk, logSd })
     : ceilingAllowance(roomLeft(room), { risk: room.risk, logSd });
 
-/** The smallest allowance binds; equal ones, the first. */
-export function bindingLimit<One extends Pick<Limit, 'value'>>(limits: readonly One[]): One {
+/**
+ * The smallest allowance binds; of several that allow nothing the floor of the total, which nothing that could be
+ * learnt lifts, else the first.
+ */
+export function bindingLimit<One extends Pick<Limit, 'code' | 'value'>>(
+  limits: readonly One[],
+): One {
   const [first, ...rest] = limits;
   if (first === undefined) throw new Error('a panel has at least one limit');
-  return rest.reduce((least, limit) => (limit.value < least.value ? limit : least), first);
+  const least = rest.reduce((one, limit) => (limit.value < one.value ? limit : one), first);
+  const firm =
+    least.value === 0 && CAN_BE_LEARNT.includes(least.code)
+      ? limits.find(({ code, value }) => code === 'total' && value === 0)
+      : undefined;
+  return firm ?? least;
 }
+
+/** Limits that more may be learnt of. */
+const CAN_BE_LEARNT: readonly LimitCode[] = ['clear', 'near-line', 'life'];

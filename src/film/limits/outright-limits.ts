@@ -29,7 +29,12 @@ export function outrightLimits(
     nothing('fresh-paint', `painted ${daysAgo(facts.paintedDaysAgo)}, under ${freshPaintDays}`);
   }
   if (state.unread === null && !state.isFactoryFilm && !facts.covered) {
-    nothing('test-spot', 'the total says nothing of refinish clear, a test spot comes first');
+    nothing(
+      'test-spot',
+      facts.clear?.of === 'panel'
+        ? 'a clear that is read or stated does not count on repaint, whose coats nobody knows: a test spot comes first'
+        : 'the total says nothing of refinish clear, a test spot comes first',
+    );
   }
   if (state.unread === null && state.points === 1) {
     nothing(

@@ -1,6 +1,7 @@
 /** What may come off around a place that was read at a few marks, as far as they tell. */
 import { mean } from '../../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
+import { NO_SIDES } from '../condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import { calibrationUncertainty } from '../gauge/calibration.ts';
 import { fallbackPrior, leastPointVariance, moderatedSpread, ownSpread } from '../spread.ts';
@@ -30,7 +31,7 @@ export function placeAllowance(
     calibration: calibrationUncertainty(middle, model.measurement),
   };
   return allowance(
-    { film, facts, points: films.length, conditions: ['original'], baseline: null },
+    { film, facts, conditions: ['original'], baseline: null, sides: NO_SIDES },
     terms,
     model,
   );

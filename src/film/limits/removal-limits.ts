@@ -2,11 +2,15 @@
 import { roundTo } from '../../base/rounding.ts';
 import { bare, says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { Condition } from '../condition/condition.ts';
 import type { FilmModel, Finish, LimitPolicy, PanelFacts } from '../film-model.ts';
 import type { PanelFilm } from '../panel-film.ts';
+import { zincOf } from '../zinc.ts';
+import { clearExpected } from './clear-expected.ts';
 import { countsForLife, lifeSpent } from './earlier-work.ts';
-import { type LimitRoom, removalIn, type UnsaidLimit } from './limit.ts';
+import { removalIn, type UnsaidLimit } from './limit.ts';
 import type { TopcoatCase } from './topcoat-cases.ts';
+import { topcoatAllowance } from './topcoat-risk.ts';
 
 /** How much risk is taken, and how well a removal can be foretold on this car. */
 export type RemovalTerms = {
@@ -19,51 +23,68 @@ export type RemovalTerms = {
 
 const ZERO = micrometres(0);
 
-/** Floor for the smallest point's total: the user's, else by finish (common practice, assumption). */
-export const totalFloor = (
+/** Floor for the paint at the smallest point: the user's, else by finish (common practice, assumption). */
+const paintFloor = (
   finish: Finish,
   stated: Micrometres | null,
-  model: FilmModel['limits'],
+  limits: FilmModel['limits'],
 ): Micrometres =>
   stated ??
   (finish === 'clear-over-base' || finish === 'unknown' || finish === 'matte'
-    ? model.totalFloor
-    : model.totalFloorSingleStage);
+    ? limits.totalFloor
+    : limits.totalFloorSingleStage);
 
-/** What is known of the panel, and the film that it lacks to the others where it was cut back. */
+/** What a gauge reads of zinc: on galvanised steel so much of a total is no paint. */
+export const zincRead = (
+  { galvanised }: Pick<PanelFacts, 'galvanised'>,
+  { layers }: Pick<FilmModel, 'layers'>,
+): Micrometres => micrometres(galvanised ? zincOf(layers).mean : 0);
+
+/** What the smallest point must read: that floor, and the zinc that is read with it. */
+export const totalFloor = (
+  facts: Pick<PanelFacts, 'finish' | 'galvanised'>,
+  stated: Micrometres | null,
+  model: Pick<FilmModel, 'limits' | 'layers'>,
+): Micrometres =>
+  micrometres(paintFloor(facts.finish, stated, model.limits) + zincRead(facts, model));
+
+/** What is known of the panel, and the film that it lacks to the others, as likely as it was cut back. */
 export type LimitedPanel = {
   readonly film: PanelFilm;
   readonly facts: PanelFacts;
+  readonly conditions: readonly Condition[];
   readonly missing: Micrometres;
 };
-
-type Bound = Omit<UnsaidLimit, 'value'> & { readonly room: LimitRoom };
 
 export const removalLimits = (
   panel: LimitedPanel,
   topcoat: TopcoatCase,
   terms: RemovalTerms,
   model: FilmModel,
-): readonly UnsaidLimit[] =>
-  [
-    clearLimit(panel, topcoat, terms, model),
-    lifeLimit(panel, terms, model),
-    totalLimit(panel, terms, model),
-  ].map((one) => ({ ...one, value: removalIn(one.room, terms.logSd) }));
+): readonly UnsaidLimit[] => [
+  clearLimit(panel, topcoat, terms, model),
+  lifeLimit(panel, terms, model),
+  totalLimit(panel, terms, model),
+];
 
+/** Over all that the panel may be, each by its chance; of one that is near its line it is that which holds it back. */
 function clearLimit(
-  { facts }: LimitedPanel,
-  { clear: { mean, sd }, clearFloor, finish }: TopcoatCase,
-  { risk }: RemovalTerms,
+  { facts, conditions }: LimitedPanel,
+  topcoat: TopcoatCase,
+  { risk, logSd }: RemovalTerms,
   model: FilmModel,
-): Bound {
+): UnsaidLimit {
+  const { clear, clearFloor, finish, besides } = topcoat;
+  const isNear = besides.some(({ chance }) => chance > model.conditions.nearRisk);
   return {
-    code: 'clear',
-    room: { of: mean, less: clearFloor, sd, risk },
+    code: isNear ? 'near-line' : 'clear',
+    value: topcoatAllowance(topcoat, { risk, logSd }),
+    room: { of: clear.mean, less: clearFloor, sd: clear.sd, risk },
     said: () => {
       const thinnest = roundTo(100 * model.topcoat.thinnestShare, 1);
       const clearName = finish === 'single-stage' ? 'topcoat' : 'clear';
-      return says`${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${bare(Math.max(0, mean))} ± ${um(sd)} expected, ${bare(clearFloor)} must stay`;
+      const near = isNear ? 'near its line: ' : '';
+      return says`${near}${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${clearExpected(topcoat, conditions)}`;
     },
   };
 }
@@ -82,15 +103,17 @@ function clearBasis({ clear, under }: PanelFacts): string {
 
 /** The most that may come off over the panel's life, less all that earlier work took. */
 function lifeLimit(
-  { facts, missing }: LimitedPanel,
-  { risk }: RemovalTerms,
+  { facts, missing, conditions }: LimitedPanel,
+  { risk, logSd }: RemovalTerms,
   { limits, earlier }: FilmModel,
-): Bound {
+): UnsaidLimit {
   const life = facts.finish === 'single-stage-solid' ? limits.lifeSolid : limits.life;
   const { mean: before, sd } = lifeSpent(facts, missing, earlier);
+  const room = { of: life, less: before, sd, risk };
   return {
     code: 'life',
-    room: { of: life, less: before, sd, risk },
+    value: removalIn(room, logSd),
+    room,
     said: () => {
       const { recorded, taken } = facts;
       const record =
@@ -98,9 +121,10 @@ function lifeLimit(
           ? ''
           : says`, ${um(recorded.mean)} by the ${recorded.by ?? 'film record'}`;
       const assumed = taken === null ? 'taken to be ' : '';
+      const lacks = conditions.includes('cut-back') ? 'lacks' : 'may lack';
       const lacking =
         missing > 0 && countsForLife(facts)
-          ? says`, ${um(missing)} as what it lacks against the baseline`
+          ? says`, ${um(missing)} as what it ${lacks} against the baseline`
           : '';
       return says`at most ${um(life)} off over the panel's life, ${um(before)} of it ${assumed}gone${record}${lacking}`;
     },
@@ -110,12 +134,19 @@ function lifeLimit(
 function totalLimit(
   { film: { smallest }, facts }: LimitedPanel,
   terms: RemovalTerms,
-  { limits }: FilmModel,
-): Bound {
-  const floor = totalFloor(facts.finish, terms.totalFloor, limits);
+  model: FilmModel,
+): UnsaidLimit {
+  const floor = totalFloor(facts, terms.totalFloor, model);
+  const risk = model.limits.totalFloorRiskPct / 100;
+  const room = { of: smallest, less: floor, sd: ZERO, risk };
   return {
     code: 'total',
-    room: { of: smallest, less: floor, sd: ZERO, risk: limits.totalFloorRiskPct / 100 },
-    said: () => says`smallest point reads ${um(smallest)}, ${bare(floor, 0)} must stay`,
+    value: removalIn(room, terms.logSd),
+    room,
+    said: () => {
+      const zinc = zincRead(facts, model);
+      const ofIt = zinc > 0 ? says`, ${bare(zinc, 0)} of it zinc` : '';
+      return says`smallest point reads ${um(smallest)}, ${bare(floor, 0)} must stay${ofIt}`;
+    },
   };
 }

@@ -1,5 +1,6 @@
 /** The topcoat that a panel may carry, as far as its total and what was stated tell. */
 import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { Condition } from '../condition/condition.ts';
 import type {
   FilmModel,
   LayerPrior,
@@ -18,8 +19,8 @@ import {
   type TotalFilm,
 } from './thin-clear.ts';
 
-/** A topcoat as it may be: its prior, its floor and the limit over the panel's life. */
-export type TopcoatCase = {
+/** A topcoat as it may be, if the panel is what its word says: its prior and its floor. */
+export type PlainTopcoat = {
   readonly finish: 'clear-over-base' | 'single-stage';
   readonly clear: ThinClear;
   /** Mean over the panel, where `clear` speaks of the thinnest part. */
@@ -29,6 +30,16 @@ export type TopcoatCase = {
   readonly told: { readonly film: TotalFilm; readonly knowledge: LayerKnowledge };
 };
 
+/** What the panel may be besides, with the chance of it; no topcoat where any removal would be one too many then. */
+export type Besides = {
+  readonly condition: Condition;
+  readonly chance: number;
+  readonly topcoat: PlainTopcoat | null;
+};
+
+/** The same with all that the panel may be besides, as far as that moves what may go. */
+export type TopcoatCase = PlainTopcoat & { readonly besides: readonly Besides[] };
+
 /** The topcoats the panel may carry: one when the finish is known, both when it is not. */
 export function topcoatCases(
   film: PanelFilm,
@@ -36,9 +47,9 @@ export function topcoatCases(
   taken: RecordedRemoval,
   policy: LimitPolicy,
   model: FilmModel,
-): readonly TopcoatCase[] {
+): readonly PlainTopcoat[] {
   const { layers, limits, stated } = model;
-  const clearOf = (prior: LayerPrior): Pick<TopcoatCase, 'clear' | 'meanClear' | 'told'> => {
+  const clearOf = (prior: LayerPrior): Pick<PlainTopcoat, 'clear' | 'meanClear' | 'told'> => {
     const { mean, count, spread, calibration } = film;
     const total = { mean, count, spread, calibration, taken };
     const knowledge = {
@@ -59,12 +70,12 @@ export function topcoatCases(
       told: { film: total, knowledge },
     };
   };
-  const clearOverBase = (): TopcoatCase => ({
+  const clearOverBase = (): PlainTopcoat => ({
     finish: 'clear-over-base',
     ...clearOf(layers.clearOverBase),
     clearFloor: policy === 'strict' ? limits.clearFloorStrict : limits.clearFloor,
   });
-  const singleStage = (): TopcoatCase => ({
+  const singleStage = (): PlainTopcoat => ({
     finish: 'single-stage',
     ...clearOf(layers.singleStage),
     clearFloor: limits.singleStageFloor,

@@ -1,8 +1,8 @@
 /** Panels that no machine may go over, in the words in which they are told from each other in the bay. */
 import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
+import { panelNames } from '../../film/template/side-names.ts';
 import { type Block, notice, paragraph } from '../model.ts';
-import { panelNames } from '../panel-list.ts';
-import { partName } from '../survey/film-table.ts';
+import { partName } from '../panel-list.ts';
 import { filmReason } from '../survey/leave-reason.ts';
 
 /** Those read from which nothing may go come first and stand out; then what nobody read, then what is left as it is. */

@@ -1,22 +1,24 @@
 /** One panel of the work card: what is done on it, in order, with a box for each time. */
+
+import { counted } from '../../base/counted.ts';
 import { textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
-import { unitName } from '../../base/sentence.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { LocalWork, PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { staged } from '../../work/polishing.ts';
 import type { Block, Tick } from '../model.ts';
-import { partName, type ShowUnit, thickness } from '../survey/film-table.ts';
-import { counted } from '../words.ts';
+import { partName } from '../panel-list.ts';
 import { BLANK } from './spot-first.ts';
 
 /** The point is read before anything is done, and again when all is. */
-export function panelTicks(part: PanelPlan, result: PlanResult, unit: ShowUnit): Block {
+export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit): Block {
   const { panel, budget } = part.survey;
   const { section } = result.settings.correction.removal;
   const sections = Math.ceil(panel.area / section - 1e-9);
-  const most = thickness(budget, unit, 2);
-  const takes = `takes ${thickness(part.removal.median, unit, 2)} of ${most}\u00a0${unitName(unit)} that may go`;
+  const most = thicknessText(budget, unit, 2);
+  const takes = `takes ${thicknessText(part.removal.median, unit, 2)} of ${most}\u00a0${unitName(unit)} that may go`;
   return {
     kind: 'ticks',
     label: partName(part.survey),
@@ -51,15 +53,15 @@ const stepTicks = (steps: readonly PlannedStep[]): readonly Tick[] =>
 function spotTicks(
   { defect, steps, place, removal, reasons }: LocalWork,
   { steps: own }: PanelPlan,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Tick[] {
   if (steps.length === 0) return reasons.map((one) => remarkTick('leave', textIn(one, unit)));
-  const takes = `${thickness(removal.median, unit, 2)} ${unitName(unit)} (${thickness(removal.low, unit)}–${thickness(removal.high, unit)})`;
+  const takes = `${thicknessText(removal.median, unit, 2)} ${unitName(unit)} (${thicknessText(removal.low, unit)}–${thicknessText(removal.high, unit)})`;
   const more = own.length === 0 ? takes : `${takes} more than the rest of the panel`;
   const inAll =
     place === null
       ? ''
-      : `; in all ${thickness(place.removal, unit, 2)} of ${thickness(place.budget, unit, 2)} that may go there`;
+      : `; in all ${thicknessText(place.removal, unit, 2)} of ${thicknessText(place.budget, unit, 2)} that may go there`;
   return [
     ...steps.map((step) => setsTick(`spot at ${defect.kind.name}, that place only`, step)),
     remarkTick('that place', `takes ${more}${inAll}`),

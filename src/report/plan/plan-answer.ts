@@ -1,6 +1,9 @@
 /** What a plan comes to, in three lines that stand before anything else on its page. */
+
+import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
-import { unitName } from '../../base/sentence.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import {
   isTouched,
   isWorked,
@@ -11,29 +14,31 @@ import {
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { jobTimeQuantile } from '../../work/job-time.ts';
 import { type Block, paragraph } from '../model.ts';
-import { partName, type ShowUnit, thickness } from '../survey/film-table.ts';
+import { partName } from '../panel-list.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
-import { counted } from '../words.ts';
 import { withReason } from './keep-off.ts';
 
 export function answerBlocks(
   { work }: PlanResult,
   plans: readonly PanelPlan[],
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   const parts = workedParts({ panels: plans });
   const left = plans.filter((plan) => plan.survey.points.length > 0 && !isTouched(plan));
   return [
     paragraph('Work', workText(parts, plans, unit, work)),
     ...(left.length === 0 ? [] : [paragraph('Leave', left.map(withReason).join(' · '))]),
-    ...unreadLine(plans.map(({ survey }) => survey)),
+    ...unreadLine(
+      plans.map(({ survey }) => survey),
+      unit,
+    ),
   ];
 }
 
 function workText(
   parts: readonly PanelPlan[],
   plans: readonly PanelPlan[],
-  unit: ShowUnit,
+  unit: LengthUnit,
   { job, days }: PlanResult['work'],
 ): string {
   const told = [
@@ -63,10 +68,10 @@ const namesOf = (parts: readonly PanelPlan[]): string =>
 const FEW = 3;
 
 /** What comes off in the middle, of one or from the least to the most. */
-function taken(parts: readonly PanelPlan[], unit: ShowUnit): string {
+function taken(parts: readonly PanelPlan[], unit: LengthUnit): string {
   const medians = parts.map(({ removal }) => removal.median);
   const [least, most] = [Math.min(...medians), Math.max(...medians)].map((one) =>
-    thickness(one, unit),
+    thicknessText(one, unit),
   );
   const each = parts.length === 1 ? '' : ' each';
   return `${least === most ? least : `${least} to ${most}`} ${unitName(unit)}${each}`;

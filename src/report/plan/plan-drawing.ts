@@ -1,13 +1,16 @@
 /** What the plan takes, and may turn out to take, of what may go: beside the table, where a page has room for drawings. */
 import { shown } from '../../base/rounding.ts';
-import { unitName } from '../../base/sentence.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan } from '../../correction/plan/plan.ts';
+import { column, figures } from '../columns.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, cell } from '../model.ts';
-import { limitWord, partName, type ShowUnit, thickness } from '../survey/film-table.ts';
+import { partName } from '../panel-list.ts';
+import { limitWord } from '../survey/film-table.ts';
 
 /** Parts that nothing is taken from have no bar. */
-export function takenBars(parts: readonly PanelPlan[], unit: ShowUnit): readonly Block[] {
+export function takenBars(parts: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
   const worked = parts.filter(isWorked);
   if (worked.length === 0) return [];
   const name = unitName(unit);
@@ -18,24 +21,24 @@ export function takenBars(parts: readonly PanelPlan[], unit: ShowUnit): readonly
       label:
         'What the plan takes (dot; the line is nine cases of ten, which the risk counts in) of what may go (bar, to the limit that binds)',
       columns: [
-        { title: `panel (${name})`, align: 'left' },
-        { title: 'plan takes', align: 'right', unit: name },
-        { title: 'nine of ten', align: 'right', unit: name },
-        { title: 'may go', align: 'right', unit: name },
-        { title: 'bound by', align: 'left' },
-        { title: 'risk', align: 'right' },
-        { title: `of what may go (${name})`, align: 'left', axis: axisFromNothing(values, unit) },
+        column(`panel (${name})`),
+        { ...figures('plan takes'), unit: name },
+        { ...figures('nine of ten'), unit: name },
+        { ...figures('may go'), unit: name },
+        column('bound by'),
+        figures('risk'),
+        { ...column(`of what may go (${name})`), axis: axisFromNothing(values, unit) },
       ],
       rows: worked.map((part) => takenRow(part, unit)),
     },
   ];
 }
 
-const takenRow = ({ survey, removal, risk }: PanelPlan, unit: ShowUnit): readonly Cell[] => [
+const takenRow = ({ survey, removal, risk }: PanelPlan, unit: LengthUnit): readonly Cell[] => [
   cell(partName(survey)),
-  cell(thickness(removal.median, unit, 2), 'strong'),
-  cell(`${thickness(removal.low, unit)}–${thickness(removal.high, unit)}`),
-  cell(thickness(survey.budget, unit, 2)),
+  cell(thicknessText(removal.median, unit, 2), 'strong'),
+  cell(`${thicknessText(removal.low, unit)}–${thicknessText(removal.high, unit)}`),
+  cell(thicknessText(survey.budget, unit, 2)),
   cell(limitWord(survey.boundBy.code, survey), 'binding'),
   cell(risk === null ? '–' : `${shown(100 * risk, 1)}\u00a0%`),
   {

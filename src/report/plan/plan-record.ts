@@ -6,11 +6,10 @@ import type {
 } from '../../correction/plan/plan.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
-import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
 import { factsRecord } from '../panel-facts.ts';
-import { factorRecord } from '../spot/spot-record.ts';
-import { remarkRecord } from '../survey/survey-record.ts';
 import { planWhyRecord } from './plan-why-record.ts';
 import { timeRecord, workRecord } from './work-record.ts';
 

@@ -3,15 +3,16 @@ import { groupBy } from '../../base/group-by.ts';
 import { saying, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
 import type { PartWhy, Rejected, RejectedKind } from '../../correction/plan/why-not.ts';
 import type { Step } from '../../correction/removal/step.ts';
 import type { PanelWhy } from '../../tasks/plan/plan-vehicle.ts';
 import { type Block, gap, list, paragraph, title } from '../model.ts';
-import { partName, type ShowUnit, thickness } from '../survey/film-table.ts';
+import { partName } from '../panel-list.ts';
 import { localWhyText } from './local-lines.ts';
 
-type Options = { readonly unit: ShowUnit; readonly verbose: boolean };
+type Options = { readonly unit: LengthUnit; readonly verbose: boolean };
 
 export const planWhyBlocks = ({ plan, parts }: PanelWhy, options: Options): readonly Block[] => [
   ...parts.flatMap((part, i) => [...(i === 0 ? [] : [gap]), ...partBlocks(part, options)]),
@@ -75,23 +76,23 @@ function takenBlocks(plan: PanelPlan, { unit }: Options): readonly Block[] {
     ),
     paragraph(
       'Takes',
-      `${thickness(median, unit, 2)} ${name} in the middle, ${thickness(mean, unit, 2)} on average, nine cases of ten ${thickness(low, unit, 2)}–${thickness(high, unit, 2)}`,
+      `${thicknessText(median, unit, 2)} ${name} in the middle, ${thicknessText(mean, unit, 2)} on average, nine cases of ten ${thicknessText(low, unit, 2)}–${thicknessText(high, unit, 2)}`,
     ),
     paragraph('Clears', `${percent(plan.expected)}, the aim is ${percent(plan.aimed)}`),
     paragraph(
       'Risk',
-      `${percent(plan.risk)}; if the clear is thinner than thought ${percent(plan.riskIfThin)}; before any polishing ${percent(plan.already)}`,
+      `${percent(plan.risk)}; ${percent(plan.riskIfThin)} if the topcoat were thinner; before any polishing ${percent(plan.already)}`,
     ),
   ];
 }
 
-const stepText = ({ removal, machineTime, ...step }: PlannedStep, unit: ShowUnit): string =>
-  `${stepsText([step])}: ${thickness(removal, unit, 2)} ${unitName(unit)}, ${shown(machineTime, 0)} min`;
+const stepText = ({ removal, machineTime, ...step }: PlannedStep, unit: LengthUnit): string =>
+  `${stepsText([step])}: ${thicknessText(removal, unit, 2)} ${unitName(unit)}, ${shown(machineTime, 0)} min`;
 
 const stepsText = (steps: readonly Step[]): string =>
   steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`).join(' + ');
 
-const limitsBlock = ({ survey: { limits, boundBy } }: PanelPlan, unit: ShowUnit): Block =>
+const limitsBlock = ({ survey: { limits, boundBy } }: PanelPlan, unit: LengthUnit): Block =>
   list(
     `What limits it: median removal that each allows (${unitName(unit)})`,
     limits.map((one) => {
@@ -127,5 +128,5 @@ function rejectedBlocks({ rejected }: PartWhy, options: Options): readonly Block
 
 const isLike = (one: Rejected, other: Rejected): boolean => one.reason.code === other.reason.code;
 
-const rejectedText = ({ steps, reason }: Rejected, unit: ShowUnit): string =>
+const rejectedText = ({ steps, reason }: Rejected, unit: LengthUnit): string =>
   `${stepsText(steps)}: ${textIn(reason, unit)}`;

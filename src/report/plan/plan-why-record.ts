@@ -2,9 +2,8 @@
 import type { PanelPlan } from '../../correction/plan/plan.ts';
 import type { PartWhy, Rejected } from '../../correction/plan/why-not.ts';
 import type { PanelWhy } from '../../tasks/plan/plan-vehicle.ts';
-import { machine, machineOrNull } from '../envelope.ts';
+import { machine, machineOrNull, remarkRecord } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
-import { remarkRecord } from '../survey/survey-record.ts';
 
 /** Null where nobody asked, and on a panel in two zones, each of which has its own. */
 export function planWhyRecord(plan: PanelPlan, why: readonly PanelWhy[]): MachineRecord | null {

@@ -1,11 +1,12 @@
 /** The job's hours, days and materials for people. */
+
+import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
 import type { WorkEstimate } from '../../work/estimate-work.ts';
 import type { LearnedPace } from '../../work/history.ts';
 import { type JobTime, jobTimeQuantile } from '../../work/job-time.ts';
 import type { Material } from '../../work/materials.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { counted } from '../words.ts';
 import { percentOff } from './work-record.ts';
 
 /** What a plan says of its work: hours, days and what to have ready. */

@@ -5,25 +5,17 @@
 import { groupBy } from '../../base/group-by.ts';
 import { shown } from '../../base/rounding.ts';
 import { says, tell, um } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { isTouched, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { setTime } from '../../correction/removal/removal-rate.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { inPolishingOrder } from '../../work/polishing-order.ts';
+import { column, figures } from '../columns.ts';
 import { motionText } from '../methods/method-words.ts';
-import {
-  type Block,
-  type Column,
-  cell,
-  gap,
-  notice,
-  paragraph,
-  type Tick,
-  title,
-} from '../model.ts';
-import type { ShowUnit } from '../survey/film-table.ts';
+import { type Block, cell, gap, notice, paragraph, type Tick, title } from '../model.ts';
+import type { PageOptions } from '../page-options.ts';
 import { heading } from '../survey/page-head.ts';
-import type { PageOptions } from '../survey/page-options.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
 import { panelTicks } from './panel-ticks.ts';
@@ -81,7 +73,7 @@ const partsWithSpots = (panel: PanelPlan): readonly PanelPlan[] =>
   );
 
 /** Sets, then the eye, then the gauge; and what one reading can show at all. */
-function stopRule({ settings: { film } }: PlanResult, unit: ShowUnit): string {
+function stopRule({ settings: { film } }: PlanResult, unit: LengthUnit): string {
   const seen = SEEN * Math.SQRT2 * film.measurement.repeatability;
   return (
     'do no more sets than stand here. Wipe and look in good light: once the marks are gone, do no more. ' +
@@ -90,8 +82,6 @@ function stopRule({ settings: { film } }: PlanResult, unit: ShowUnit): string {
 }
 /** A change of so many SDs of a difference is seen at the level of 95 %. */
 const SEEN = 1.96;
-
-const column = (name: string, align: Column['align'] = 'left'): Column => ({ title: name, align });
 
 /** Each combination of the plan once, in the order it is met. */
 function settingsTable(
@@ -109,10 +99,10 @@ function settingsTable(
     columns: [
       column('step'),
       column('speed'),
-      column('pad mm', 'right'),
-      column('min a section', 'right'),
-      column('passes', 'right'),
-      column('overlap', 'right'),
+      figures('pad mm'),
+      figures('min a section'),
+      figures('passes'),
+      figures('overlap'),
     ],
     rows: all.flatMap(([step]) => {
       if (step === undefined) return [];

@@ -1,5 +1,4 @@
 /** The whole job for machines: hours, stages, days, materials. */
-
 import type { WorkEstimate } from '../../work/estimate-work.ts';
 import type { LearnedPace } from '../../work/history.ts';
 import { type JobTime, jobTimeQuantile } from '../../work/job-time.ts';

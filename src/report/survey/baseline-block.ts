@@ -6,11 +6,11 @@ import type { LengthUnit } from '../../base/units.ts';
 import { repaintReach } from '../../film/condition/condition.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import { isZone, type PanelSurvey } from '../../film/survey.ts';
+import { panelNames } from '../../film/template/side-names.ts';
 import { filmDefaults } from '../../formats/data/film-defaults.ts';
 import type { Default } from '../../formats/default.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, list } from '../model.ts';
-import { panelNames } from '../panel-list.ts';
 
 const { conditions: built, zones: zonesBuilt } = filmDefaults;
 

@@ -1,5 +1,4 @@
-/** The built-in figures that decide most and that nobody measured, and what panels are taken to be made of. */
-import { groupBy } from '../../base/group-by.ts';
+/** The built-in figures that decide most and that nobody measured. */
 import {
   bare,
   type Sentence,
@@ -18,8 +17,7 @@ import { filmDefaults } from '../../formats/data/film-defaults.ts';
 import type { Default } from '../../formats/default.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { panelNames } from '../panel-list.ts';
-import type { PageOptions } from './page-options.ts';
+import type { PageOptions } from '../page-options.ts';
 
 /** A clause for each figure; nothing of layers that were stated or read. With its grounds where more is asked for. */
 export function builtInBlock(
@@ -63,6 +61,7 @@ function figuresOf(
   const name = finish === 'single-stage' ? 'topcoat' : 'clear';
   const life = facts.finish === 'single-stage-solid' ? 'lifeSolid' : 'life';
   const zinc = zincOf(layers).mean;
+  const paint = totalFloor - (facts.galvanised ? zinc : 0);
   const { unknownClear, unknownLife } = earlier;
   const { galvanisedUnder } = filmDefaults.layers;
   return [
@@ -74,7 +73,7 @@ function figuresOf(
         }
       : null,
     { said: says`${um(clearFloor)} of ${name} must stay`, grounds: floorGrounds(topcoat) },
-    { said: says`${um(totalFloor, 0)} of film`, grounds: totalFloorGrounds(topcoat, totalFloor) },
+    { said: says`${um(paint, 0)} of paint in all`, grounds: totalFloorGrounds(topcoat, paint) },
     {
       said: says`${um(limits[life])} off over a life`,
       grounds: basisOf(filmDefaults.limits[life], limits[life]),
@@ -127,34 +126,6 @@ function floorGrounds({ finish, clearFloor }: TopcoatCase): string {
 function totalFloorGrounds({ finish }: TopcoatCase, floor: number): string {
   const { totalFloor, totalFloorSingleStage } = filmDefaults.limits;
   return basisOf(finish === 'single-stage' ? totalFloorSingleStage : totalFloor, floor);
-}
-
-/** What panels that were read are made of, where it is the template that says so. */
-export function materialAssumption(
-  read: readonly PanelSurvey[],
-  { substrates }: Pick<SurveyResult, 'substrates'>,
-): readonly string[] {
-  const byTemplate = read.map(({ panel }) => panel).filter(({ id }) => !substrates.has(id));
-  const [most, ...others] = [...groupBy(byTemplate, ({ substrate }) => substrate)].sort(
-    ([, one], [, other]) => other.length - one.length,
-  );
-  const eddy = readByEddyCurrent(read);
-  if (most === undefined) return eddy;
-  const rest = others.map(([substrate, of]) => `, ${panelNames(of).join(', ')} ${substrate}`);
-  const which = byTemplate.length === read.length ? 'panels read' : 'other panels read';
-  return [`${which} are ${most[0]}${rest.join('')} (template)`, ...eddy];
-}
-
-/** A magnetic gauge shows nothing on aluminium, or something that is no film. */
-function readByEddyCurrent(read: readonly PanelSurvey[]): readonly string[] {
-  const panels = read
-    .map(({ panel }) => panel)
-    .filter(({ substrate }) => substrate === 'aluminium');
-  return panels.length === 0
-    ? []
-    : [
-        `${panelNames(panels).join(', ')} read by the eddy-current side of the gauge (a magnetic one cannot read aluminium)`,
-      ];
 }
 
 /** Of a panel: where the figures that its limits rest on are from. */

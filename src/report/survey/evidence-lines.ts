@@ -1,25 +1,32 @@
 /** What stands out on single panels, in words; panels of which the same is to be said together. */
+
 import { groupBy } from '../../base/group-by.ts';
 import { type Remark, textIn } from '../../base/remark.ts';
-import { type Sentence, says, tell, um } from '../../base/sentence.ts';
+import { type Sentence, says, tell, thicknessText, um } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { isFactoryFilm } from '../../film/condition/condition.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import { type Block, paragraph } from '../model.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
-import { limitWord, type ShowUnit, thickness } from './film-table.ts';
+import { signed } from './help-lines.ts';
 import { isDoubtfulWord } from './leave-reason.ts';
 import { sureOf } from './sureness-lines.ts';
 
 /** Those of factory film that is in order have nothing to say. */
-export function evidenceLines(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+export function evidenceLines(
+  read: readonly PanelSurvey[],
+  helped: SurveyHelp,
+  unit: LengthUnit,
+): readonly Block[] {
   const said = read.filter(hasMoreToSay).map((survey) => {
     const isOriginal = survey.condition === 'original';
     const told = survey.evidence
       .filter(isOriginal ? isQuestion : (one) => isOfFilm(one) && !isSaidByFiller(survey, one))
       .map((one) => textIn(one, unit));
     const word = isOriginal ? [] : [tell(wordText(survey), unit)];
-    const flags = isFactoryFilm(survey.condition) ? flagText(survey, unit) : [];
+    const flags = isFactoryFilm(survey.condition) ? readAgain(survey, helped, unit) : [];
     const text = [...word, ...told, ...flags, ...nothing(survey, unit)].join('; ');
     return { name: survey.panel.name, text };
   });
@@ -42,7 +49,7 @@ const hasMoreToSay = (survey: PanelSurvey): boolean => {
   );
 };
 
-/** `thin, 99.9 % sure, and cut-back, over 99.9 % sure`: every word with how sure it is, a doubtful one with ?. */
+/** `thin, 99.9 % sure by its least, and cut-back, over 99.9 % sure`: every word with how sure it is, a doubtful one with ?. */
 function wordText({
   condition,
   also,
@@ -58,7 +65,9 @@ function wordText({
     const isDoubtful = isDoubtfulWord(own);
     // Of the first word a line of its own says why.
     const why = isDoubtful && i > 0 ? ` (${mostOfDoubt(own.difference, points.length)})` : '';
-    return `${word}${isDoubtful ? '?' : ''}, ${sureOf(own)}${why}`;
+    // A point under the floor is told besides; what is so sure is the bound drawn from all.
+    const by = own.compared === 'thinnest' ? ' by its least' : '';
+    return `${word}${isDoubtful ? '?' : ''}, ${sureOf(own)}${by}${why}`;
   });
   // Over filler film is not of one kind: its mean says nothing.
   const mean =
@@ -68,37 +77,43 @@ function wordText({
   return says`${words.join(', and ')}${mean}`;
 }
 
-/** Why nothing at all may go; what a test spot is for, its own advice says. */
-function nothing(survey: PanelSurvey, unit: ShowUnit): readonly string[] {
-  const { budget, zones, boundBy, limits } = survey;
-  if (budget > 0 || zones.length > 0 || boundBy.code === 'test-spot') return [];
-  const also = limits
-    .filter((one) => one !== boundBy && one.value === 0 && one.room !== undefined)
-    .map(({ code }) => limitWord(code, survey));
-  const others = also.length === 0 ? '' : ` (nor by ${also.join(', ')})`;
-  return [`nothing may go: ${textIn(boundBy, unit)}${others}`];
+/** Why nothing at all may go. */
+function nothing(survey: PanelSurvey, unit: LengthUnit): readonly string[] {
+  const { budget, zones, boundBy, condition } = survey;
+  // Of thin film the floor is told already, and what a test spot is for its own advice says.
+  const isTold = boundBy.code === 'test-spot' || (boundBy.code === 'total' && condition === 'thin');
+  return budget > 0 || zones.length > 0 || isTold
+    ? []
+    : [`nothing may go: ${textIn(boundBy, unit)}`];
 }
 
-/** `low for this panel: point 2 (225.5): read it again`. */
-export const flagText = (survey: PanelSurvey, unit: ShowUnit): readonly string[] => [
+/** `point 2 (225.5) is low`. */
+export const flagText = (survey: PanelSurvey, unit: LengthUnit): readonly string[] => [
   ...flagged(survey, survey.lowPoints, 'low', unit),
   ...flagged(survey, survey.highPoints, 'high', unit),
 ];
 
 function flagged(
-  { points, condition }: PanelSurvey,
+  { points }: PanelSurvey,
   names: readonly string[],
   side: 'low' | 'high',
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly string[] {
   const found = points.filter(({ point }) => names.includes(point));
   if (found.length === 0) return [];
-  const told = found.map(({ point, thickness: film }) => `${point} (${thickness(film, unit)})`);
-  const word = found.length === 1 ? 'point' : 'points';
-  const again = isFactoryFilm(condition)
-    ? `; read ${found.length === 1 ? 'it' : 'them'} again`
-    : '';
-  return [`${side} for this panel: ${word} ${told.join(', ')}${again}`];
+  const told = found.map(({ point, thickness: film }) => `${point} (${thicknessText(film, unit)})`);
+  return [
+    `${found.length === 1 ? 'point' : 'points'} ${told.join(', ')} ${found.length === 1 ? 'is' : 'are'} ${side}`,
+  ];
+}
+
+/** `point 1 (132.1) is high: read again: +0.60 µm if as the others`. */
+function readAgain(survey: PanelSurvey, helped: SurveyHelp, unit: LengthUnit): readonly string[] {
+  const told = flagText(survey, unit).join(', ');
+  if (told === '') return [];
+  const gain = (helped.get(survey) ?? []).find(({ code }) => code === 'read-again')?.gain;
+  const worth = gain === undefined ? '' : tell(says` ${signed(gain)} if as the others`, unit);
+  return [`${told}: read again${worth === '' ? '' : `:${worth}`}`];
 }
 
 /** What is asked of the readings themselves is worth a word on any panel. */

@@ -6,12 +6,6 @@ import { isZone, type PanelSurvey } from '../../film/survey.ts';
 import { LARGEST_DRAWN } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
 
-export type ShowUnit = LengthUnit;
-
-/** A thickness as people read it in the unit they asked for. */
-export const thickness = (value: Micrometres | number, unit: ShowUnit, digits = 1): string =>
-  thicknessText(value, unit, digits);
-
 const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   clear: 'clear',
   life: 'life',
@@ -34,7 +28,7 @@ export const limitWord = (code: LimitCode, { topcoat }: PanelSurvey): string =>
 export function filmTable(
   panels: readonly PanelSurvey[],
   own: { readonly title: string; readonly cellOf: (panel: PanelSurvey) => Cell },
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): Block {
   const axis = commonAxis(panels, unit);
   const column = (title: string, align: Column['align'] = 'right'): Column => ({ title, align });
@@ -58,21 +52,21 @@ export function filmTable(
   };
 }
 
-function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[] {
+function filmRow(survey: PanelSurvey, own: Cell, unit: LengthUnit): readonly Cell[] {
   const { statistics } = survey;
   const value = (one: Micrometres | null | undefined, digits = 1): string =>
-    one === null || one === undefined ? '–' : thickness(one, unit, digits);
+    one === null || one === undefined ? '–' : thicknessText(one, unit, digits);
   const sd = statistics?.sd ?? null;
   return [
     cell(isZone(survey) ? `\u00a0\u00a0${survey.zone} zone` : survey.panel.name),
     cell(String(survey.points.length)),
-    cell(`${value(statistics?.mean)}${sd === null ? '' : ` ± ${thickness(sd, unit)}`}`),
+    cell(`${value(statistics?.mean)}${sd === null ? '' : ` ± ${thicknessText(sd, unit)}`}`),
     cell(value(statistics?.min)),
     cell(value(survey.thinnest)),
     ...(survey.zones.length > 0
       ? [cell('–'), cell('by zone')]
       : [
-          cell(thickness(survey.budget, unit, 2)),
+          cell(thicknessText(survey.budget, unit, 2)),
           cell(limitWord(survey.boundBy.code, survey), 'binding'),
         ]),
     own,
@@ -84,18 +78,15 @@ function filmRow(survey: PanelSurvey, own: Cell, unit: ShowUnit): readonly Cell[
   ];
 }
 
-/** `roof`, or `roof (thinner zone)`. */
-export const partName = (survey: PanelSurvey): string =>
-  isZone(survey) ? `${survey.panel.name} (${survey.zone} zone)` : survey.panel.name;
-
-const inUnit = (value: number, unit: ShowUnit): number =>
+const inUnit = (value: number, unit: LengthUnit): number =>
   unit === 'um' ? value : value / MICROMETRES_PER_MIL;
 
 /** Common to all panels: from under the floor and the least that is credible to the largest sound total, in whole tens (or half mil). */
-function commonAxis(panels: readonly PanelSurvey[], unit: ShowUnit): StripAxis {
+function commonAxis(panels: readonly PanelSurvey[], unit: LengthUnit): StripAxis {
   const step = unit === 'um' ? 10 : 0.5;
   const floors = panels.map(({ totalFloor }) => totalFloor);
-  const floor = floors.length === 0 ? null : Math.min(...floors);
+  // Of several the highest: that of zinc, which is read as film.
+  const floor = floors.length === 0 ? null : Math.max(...floors);
   const values = panels.flatMap(({ points }) => points.map((point) => point.thickness));
   const sound = values.filter((value) => value <= LARGEST_DRAWN);
   const thinnest = panels.flatMap((panel) => panel.thinnest ?? []);

@@ -1,4 +1,6 @@
 /** What would help a panel, in words and in figures. */
+
+import { counted } from '../../base/counted.ts';
 import { remark, saying } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
@@ -9,10 +11,11 @@ import type { Help, HelpCode } from '../../film/help/what-would-help.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import { machine } from '../envelope.ts';
-import { counted } from '../words.ts';
 
-/** Advice with what it is worth: `value` is the change of the budget in µm. */
-export type Advice = SurveyAdvice;
+/** Advice with what it is worth: `value` is the change of the budget in µm; `otherwise` that where it comes out the other way. */
+export type Advice = SurveyAdvice & {
+  readonly otherwise?: { readonly said: Sentence; readonly value: number };
+};
 
 /** By what it gains; what cannot be put in figures comes after. */
 export function adviceOf(survey: PanelSurvey, helped: SurveyHelp): readonly Advice[] {
@@ -38,6 +41,7 @@ const WORDS: Readonly<Record<HelpCode, readonly [string, string]>> = {
     'find out if the steel is galvanised: a magnetic gauge counts zinc as paint; if so',
   ],
   points: ['more-points', ''],
+  'read-again': ['read-again', ''],
   gauge: ['gauge-check', ''],
 };
 
@@ -47,12 +51,17 @@ const SPOT_ELSEWHERE = [
   'make a test spot, on another panel (its patch loses more than may go here): polish a patch, read its film before and after; one does for all original paint',
 ] as const;
 
-function adviceFrom(help: Help, { points: read }: PanelSurvey): Advice {
-  const { code, gain, time, points, doubtShare, isElsewhere = false } = help;
+function adviceFrom(help: Help, survey: PanelSurvey): Advice {
+  const { points: read } = survey;
+  const { code, gain, time, points, doubtShare, otherwise, isElsewhere = false } = help;
   const more = points === null ? null : points - read.length;
   const [word, text] = isElsewhere ? SPOT_ELSEWHERE : WORDS[code];
   const said = [
     text,
+    ...(code === 'clear' && otherwise !== undefined
+      ? [`; if it reads as ${survey.condition}`]
+      : []),
+    ...(code === 'read-again' ? [againText(survey)] : []),
     ...(more === null ? [] : [morePoints(more, read.length)]),
     ...(doubtShare === undefined ? [] : [checkGauge(doubtShare)]),
   ];
@@ -60,8 +69,27 @@ function adviceFrom(help: Help, { points: read }: PanelSurvey): Advice {
     ...remark(word, said.join(''), gain),
     ...(more === null ? {} : { points: more }),
     ...(time === null ? {} : { time }),
+    ...(otherwise === undefined
+      ? {}
+      : { otherwise: { said: otherwiseText(otherwise, survey), value: otherwise.gain } }),
   };
 }
+
+/** `read point 1 again; if it reads as the others`. */
+function againText({ lowPoints, highPoints }: PanelSurvey): string {
+  const names = [...lowPoints, ...highPoints];
+  const [word, reads] = names.length === 1 ? ['point', 'it reads'] : ['points', 'they read'];
+  return `read ${word} ${names.join(', ')} again; if ${reads} as the others`;
+}
+
+/** `if 4 µm were`, of history; `as cut-back`, of a clear that is read. */
+const otherwiseText = (
+  { taken }: NonNullable<Help['otherwise']>,
+  { otherSide }: PanelSurvey,
+): Sentence =>
+  taken === undefined
+    ? says`as ${otherSide?.condition ?? 'not'}`
+    : says`if ${um(taken, null)} were`;
 
 const morePoints = (more: number, read: number): string =>
   `read ${counted(more, 'more point')}${read === 1 ? ', one is no basis for machine work' : ''}`;
@@ -76,24 +104,32 @@ export const ofDoubt = (share: number): string =>
 
 /** `find out what was polished off before; if nothing was: +1.1 µm`; with the time it takes. */
 export const adviceLine = (one: Advice): Sentence => {
-  const { value, time } = one;
+  const { value, time, otherwise } = one;
   const gain = value === undefined ? says`` : says`: ${signed(value)}`;
-  return says`${saying(one)}${gain}${time === undefined ? '' : ` (${minutes(time)})`}`;
+  const or =
+    otherwise === undefined ? says`` : says`, ${signed(otherwise.value)} ${otherwise.said}`;
+  return says`${saying(one)}${gain}${or}${time === undefined ? '' : ` (${minutes(time)})`}`;
 };
 
-export const adviceRecord = ({ code, text, value, points, time }: Advice) => ({
+export const adviceRecord = ({ code, text, value, otherwise, points, time }: Advice) => ({
   code,
   text,
   ...(value === undefined ? {} : { value: machine(value) }),
+  ...(otherwise === undefined ? {} : { value_otherwise: machine(otherwise.value) }),
   ...(points === undefined ? {} : { points }),
   ...(time === undefined ? {} : { minutes: machine(time) }),
 });
 
 /** A change of the budget with its sign, in hundredths as the budget itself. */
 export const signed = (gain: number): Sentence =>
-  says`${gain < 0 ? '−' : '+'}${um(Math.abs(gain), 2)}`;
+  Math.abs(gain) < LEAST_SIGNED
+    ? says`nothing`
+    : says`${gain < 0 ? '−' : '+'}${um(Math.abs(gain), 2)}`;
+
+/** µm; less is written as nought. */
+const LEAST_SIGNED = 0.005;
 
 export const minutes = (time: Minutes): string => `${shown(time, 0)} min`;
 
 /** What the gains of a page are, said once. */
-export const NOT_TO_ADD = 'each alone, not to be added; may turn out less';
+export const NOT_TO_ADD = 'each by itself, if it comes out as reckoned';

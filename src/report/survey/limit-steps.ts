@@ -1,9 +1,11 @@
 /** How a limit comes to what it allows, in sums that can be followed by hand. */
 import { shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { LimitWhy } from '../../film/help/panel-why.ts';
 import type { AllowanceSteps } from '../../film/limits/allowance-steps.ts';
-import { machine } from '../envelope.ts';
+import type { LimitRoom } from '../../film/limits/limit.ts';
+import { machine, machineOrNull } from '../envelope.ts';
 
 /** Two digits, so that a sum adds up as it is printed. */
 const b = (thickness: number) => bare(thickness, 2);
@@ -13,45 +15,61 @@ const u = (thickness: number) => um(thickness, 2);
 const INDENT = '\u00a0\u00a0';
 
 /** Nothing of a limit that allows nothing whatever the film. */
-export function limitSteps({ limit, steps }: LimitWhy): readonly Sentence[] {
-  if (steps === null || limit.room === undefined) return [];
+export function limitSteps({ limit, byWord, steps }: LimitWhy): readonly Sentence[] {
+  if (steps === null || byWord === null || limit.room === undefined) return [];
+  const certain = says`${INDENT}if its word held for certain it would be ${u(byWord)}:`;
+  return [
+    ...(Math.abs(byWord - limit.value) < LEAST_TOLD ? [] : [certain]),
+    ...stepsByWord(byWord, limit.room, steps),
+  ];
+}
+
+/** µm by which two figures of two decimals differ at the least. */
+const LEAST_TOLD = 0.005;
+
+function stepsByWord(
+  byWord: Micrometres,
+  limitRoom: LimitRoom,
+  steps: AllowanceSteps,
+): readonly Sentence[] {
   const { room } = steps;
-  const risk = `${shown(100 * limit.room.risk, 1)} %`;
-  const { of, less } = limit.room;
+  const risk = `${shown(100 * limitRoom.risk, 1)} %`;
+  const { of, less } = limitRoom;
   if (room <= 0) {
     return [says`${INDENT}${b(of)} − ${u(less)} leaves no room, even before anything is taken`];
   }
   const left = says`${INDENT}room ${b(of)} − ${b(less)} = ${b(room)}`;
   if (steps.kind === 'exact') {
     return [
-      says`${left}; a removal may turn out ${shown(steps.factor, 3)} times its middle (${risk} chance of more): ${b(room)} ÷ ${shown(steps.factor, 3)} = ${u(limit.value)}`,
+      says`${left}; a removal may turn out ${shown(steps.factor, 3)} times its middle (${risk} chance of more): ${b(room)} ÷ ${shown(steps.factor, 3)} = ${u(byWord)}`,
     ];
   }
-  if (limit.value === 0) {
+  if (byWord === 0) {
     return [says`${left} ± ${u(steps.roomSd)}: over ${risk} chance that it is gone already`];
   }
   return [
     says`${left}, uncertain by ± ${u(steps.roomSd)} (SD)`,
-    ...uncertainSteps(limit, steps, risk),
+    ...uncertainSteps(byWord, steps, risk),
   ];
 }
 
 function uncertainSteps(
-  limit: LimitWhy['limit'],
+  median: Micrometres,
   steps: Extract<AllowanceSteps, { kind: 'uncertain' }>,
   risk: string,
 ): readonly Sentence[] {
   const { room, removalMean, removalSd, togetherSd, sds } = steps;
   return [
-    says`${INDENT}a removal whose middle is ${b(limit.value)} takes ${b(removalMean)} ± ${u(removalSd)} (mean ± SD); both together ± ${u(togetherSd)}`,
+    says`${INDENT}a removal whose middle is ${b(median)} takes ${b(removalMean)} ± ${u(removalSd)} (mean ± SD); both together ± ${u(togetherSd)}`,
     says`${INDENT}${b(removalMean)} for the removal + ${shown(sds, 3)} × ${b(togetherSd)} for the doubt = ${u(room)}, all of the room; ${shown(sds, 3)} SDs leave ${risk} risk`,
   ];
 }
 
 /** A limit's steps in the record. */
-export const limitStepsRecord = ({ limit, steps }: LimitWhy) => ({
+export const limitStepsRecord = ({ limit, byWord, steps }: LimitWhy) => ({
   code: limit.code,
   allows_um: machine(limit.value),
+  by_word_um: machineOrNull(byWord),
   room_um: steps === null ? null : machine(steps.room),
   room_sd_um: steps === null ? null : machine(steps.kind === 'exact' ? 0 : steps.roomSd),
   limit_risk_prob: limit.room === undefined ? null : machine(limit.room.risk),

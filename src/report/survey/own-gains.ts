@@ -1,5 +1,4 @@
 /** What would help a panel near its line: told beside what it hangs on, as its gains are unlike those of the others. */
-import { shown } from '../../base/rounding.ts';
 import { type Sentence, says } from '../../base/sentence.ts';
 import type { Help } from '../../film/help/what-would-help.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
@@ -9,34 +8,65 @@ import { signed } from './help-lines.ts';
 /** Whether its gains stand in its own paragraph. */
 export const isToldApart = ({ otherSide }: PanelSurvey): boolean => otherSide !== null;
 
-/** `clear read +2.07 µm, test spot +0.49 µm, 9 points +0.32 µm`; nothing where nothing changes what may go. */
-export function ownGains(part: PanelSurvey, helped: SurveyHelp): readonly Sentence[] {
-  const told = (helped.get(part) ?? []).flatMap((help) => gainText(help, part));
-  const [first, ...others] = told;
-  return first === undefined ? [] : [others.reduce((all, one) => says`${all}, ${one}`, first)];
+/**
+ * `a clear read settles it, and ends the clear’s own doubt: +2.07 µm if it reads as original, −3.05 µm as
+ * cut-back; short of that test spot +0.49 µm`;
+ * what settles it otherwise, and its gains, where a clear read does not.
+ */
+export function ownGains(
+  part: PanelSurvey,
+  ways: readonly Sentence[],
+  helped: SurveyHelp,
+): readonly Sentence[] {
+  const help = helped.get(part) ?? [];
+  const clear = help.find(({ code }) => code === 'clear');
+  const gained = listed(help.filter(({ gain }) => gain > 0).flatMap((one) => gainText(one)));
+  const lost = listed(help.filter(({ gain }) => gain < 0).flatMap((one) => gainText(one)));
+  const lowers = lost.map((one) => says`would lower it: ${one}`);
+  if (clear === undefined || !part.advice.some(({ code }) => code === 'settle-clear')) {
+    const read = clear === undefined ? [] : [says`clear read ${clearGain(clear, part)}`];
+    return [...ways, ...read, ...gained, ...lowers];
+  }
+  const rest =
+    gained.length > 0
+      ? gained.map((one) => says`short of that ${one}`)
+      : [says`more points that read the same free none: without a clear read leave it alone`];
+  return [
+    says`a clear read settles it, and ends the clear’s own doubt: ${clearGain(clear, part)}`,
+    ...rest,
+    ...lowers,
+  ];
 }
 
+const listed = (told: readonly Sentence[]): readonly Sentence[] => {
+  const [first, ...others] = told;
+  return first === undefined ? [] : [others.reduce((all, one) => says`${all}, ${one}`, first)];
+};
+
 /** Of a checked gauge it is told over the car, as it is next to nothing everywhere. */
-function gainText(help: Help, { condition }: PanelSurvey): readonly Sentence[] {
-  const { code, gain, points, gainByWord, isElsewhere } = help;
+function gainText({ code, gain, points, otherwise, isElsewhere }: Help): readonly Sentence[] {
   switch (code) {
-    case 'clear':
-      return [says`clear read ${signed(gain)}${byWord(gain, gainByWord, condition)}`];
     case 'points':
       return [says`${points ?? 0} points ${signed(gain)}`];
     case 'test-spot':
       return [says`test spot${isElsewhere === true ? ' on another panel' : ''} ${signed(gain)}`];
-    case 'history':
-      return [says`known as never polished ${signed(gain)}`];
+    case 'history': {
+      const more =
+        otherwise === undefined ? says`` : says` (${signed(otherwise.gain)} if twice that was)`;
+      return [says`known as never polished ${signed(gain)}${more}`];
+    }
     case 'zinc':
       return [says`zinc ${signed(gain)}`];
+    case 'read-again':
+      return [says`read again as the others ${signed(gain)}`];
+    case 'clear':
     case 'gauge':
       return [];
   }
 }
 
-/** A clear read is reckoned at what is expected over both sides; it will read as one of them. */
-const byWord = (gain: number, gainByWord: number | undefined, word: string): Sentence =>
-  gainByWord === undefined || shown(gainByWord, 2) === shown(gain, 2)
-    ? says``
-    : says` if as both sides together expect, ${signed(gainByWord)} if as ${word}`;
+/** A clear that is read will read as on one side or the other. */
+const clearGain = ({ gain, otherwise }: Help, { condition, otherSide }: PanelSurvey): Sentence =>
+  otherwise === undefined || otherSide === null
+    ? signed(gain)
+    : says`${signed(gain)} if it reads as ${condition}, ${signed(otherwise.gain)} as ${otherSide.condition}`;

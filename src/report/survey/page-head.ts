@@ -1,18 +1,30 @@
 /** What stands over the table of a survey or plan: whose it is, what it is held against, what its columns mean. */
+
+import { counted } from '../../base/counted.ts';
 import { roundTo, shown } from '../../base/rounding.ts';
-import { bare, type Sentence, says, tell, um, unitName } from '../../base/sentence.ts';
+import {
+  bare,
+  type Sentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+  unitName,
+} from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { budgetRisk } from '../../film/help/panel-why.ts';
 import { removalFactor } from '../../film/limits/allowance-steps.ts';
+import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { panelNames } from '../../film/template/side-names.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, paragraph } from '../model.ts';
-import { panelNames } from '../panel-list.ts';
-import { counted } from '../words.ts';
-import { type ShowUnit, thickness } from './film-table.ts';
+import { partName } from '../panel-list.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
 import { isNear } from './sureness-blocks.ts';
+import { wereThinner } from './thinner-clear.ts';
 
 /** `Survey of AB 12, Make Model 1998: saloon, 13 panels, 65 points`. */
 export function heading(
@@ -31,7 +43,7 @@ export function heading(
 export function readNotes(
   result: SurveyResult,
   read: readonly PanelSurvey[],
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   const { settings } = result;
   return [
@@ -45,7 +57,7 @@ export function readNotes(
 function questionMark(read: readonly PanelSurvey[]): string {
   const parts = read.flatMap((survey) => [survey, ...survey.zones]);
   if (parts.some(isNear)) {
-    return ' ? near its line: its figure keeps the risk over both sides together, not on each.';
+    return ' line, ?: near the line to another word, whose chance counts too.';
   }
   return parts.some(hasDoubtedWord) ? ' ? is under 95\u00a0% sure.' : '';
 }
@@ -53,22 +65,22 @@ function questionMark(read: readonly PanelSurvey[]): string {
 function baselineLine(
   { survey, settings }: SurveyResult,
   read: readonly PanelSurvey[],
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): string {
   const { baseline, baselineUncertain, baselineMakers } = survey;
   if (baseline === null) {
-    const refinished = thickness(settings.film.conditions.refinished, unit, 0);
+    const refinished = thicknessText(settings.film.conditions.refinished, unit, 0);
     return `none, as no metal panel reads under ${refinished} ${unitName(unit)}.`;
   }
   const size =
     baselineUncertain === null
       ? says`${um(baseline)}`
-      : says`${bare(baseline)} ± ${um(expandedUncertainty(baselineUncertain))}`;
+      : says`${bare(baseline)} ± ${um(expandedUncertainty(baselineUncertain))} (95\u00a0%)`;
   const what =
     baselineMakers.length === 0
       ? 'what factories paint: too few panels were read to tell the usual film of this car'
-      : `the usual film of this car, the middle of ${counted(baselineMakers.length, 'panel')}`;
-  return tell(says`${size} is ${what}${otherBaselines(read, baseline)}.`, unit);
+      : `this car’s usual film, the middle of ${counted(baselineMakers.length, 'panel')}`;
+  return tell(says`${size}, ${what}${otherBaselines(read, baseline)}.`, unit);
 }
 
 /** `; without zinc under it 109.3 µm: bonnet`. */
@@ -81,33 +93,44 @@ function otherBaselines(read: readonly PanelSurvey[], usual: number): Sentence {
   return says`; ${zinc} zinc under the paint ${um(first.baseline ?? usual)}: ${names}`;
 }
 
-/** By how many panels that risk comes true, if all is taken that may go; and what it would be over thinner clear. */
-function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: ShowUnit): string {
-  const { risk } = settings.terms;
-  const each = `${shown(100 * risk, 1)}\u00a0% a panel of too thin clear, if it is what its condition says`;
-  const worked = read.filter(({ budget }) => budget > 0).length;
-  const all = worked < 2 ? '' : `, ${shown(worked * risk, 1)} panels of ${worked} in all`;
-  return `${each}${all}${riskIfThinner(settings, read, unit)}.`;
+/**
+ * The risk of what may go, over all that each panel may be; by how many panels it comes true if all of it is taken; and
+ * what it would be over thinner clear. All of every panel from which something may go.
+ */
+function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: LengthUnit): string {
+  const { terms, film } = settings;
+  const worked = read.flatMap(partsOf).filter(({ budget }) => budget > 0);
+  const risks = worked.flatMap((part) => budgetRisk(part, terms, film) ?? []);
+  const each = `at most ${shown(100 * terms.risk, 1)}\u00a0% chance of too thin clear on each panel worked`;
+  const sum = risks.reduce((all, { risk }) => all + risk, 0);
+  const all = risks.length < 2 ? '' : `, ${shown(sum, 1)} of ${worked.length} panels in all`;
+  return tell(says`${each}${all}${ifThinner(risks, film)}${untouched(read, settings)}.`, unit);
 }
 
-/** Of a panel near its line the risk is that of both sides, and no such figure stands for it. */
-function riskIfThinner(
-  { terms, film }: Settings,
-  read: readonly PanelSurvey[],
-  unit: ShowUnit,
-): string {
-  const risks = read
+/** `; untouched 22 % on front right door`: panels from which nothing may go for that, in no figure before. */
+function untouched(read: readonly PanelSurvey[], { terms, film }: Settings): string {
+  const told = read
     .flatMap(partsOf)
-    .filter((part) => part.budget > 0 && !isNear(part))
-    .flatMap((part) => budgetRisk(part, terms, film)?.riskIfThin ?? [])
-    .map((risk) => shown(100 * risk, 0));
-  const [low, high] = [Math.min(...risks.map(Number)), Math.max(...risks.map(Number))];
-  if (risks.length === 0) return '';
+    .filter(({ budget, boundBy }) => budget === 0 && BY_CLEAR.includes(boundBy.code))
+    .flatMap((part) => {
+      const already = budgetRisk(part, terms, film)?.already ?? 0;
+      return already > terms.risk ? [`${shown(100 * already, 0)}\u00a0% on ${partName(part)}`] : [];
+    });
+  return told.length === 0 ? '' : `; untouched ${told.join(', ')}`;
+}
+
+const BY_CLEAR: readonly LimitCode[] = ['clear', 'near-line'];
+
+/** `; 22 to 29 % were the topcoat 6 µm thinner than reckoned`. */
+function ifThinner(
+  risks: readonly { readonly riskIfThin: number }[],
+  { thinnerClear }: Settings['film'],
+): Sentence {
+  if (risks.length === 0) return says``;
+  const thin = risks.map(({ riskIfThin }) => riskIfThin);
+  const [low, high] = [Math.min(...thin), Math.max(...thin)].map((risk) => shown(100 * risk, 0));
   const range = low === high ? `${low}` : `${low} to ${high}`;
-  return tell(
-    says`; ${range}\u00a0% were the topcoat ${um(film.thinnerClear, null)} thinner than thought`,
-    unit,
-  );
+  return says`; ${range}\u00a0% ${wereThinner(thinnerClear)}`;
 }
 
 /** Said before anything else: who asks for the strict floors is else taken aback by what they leave. */
@@ -125,16 +148,17 @@ export const strictNote = ({ terms }: Settings): readonly Block[] =>
 export function legend(
   { film, terms }: Settings,
   read: readonly PanelSurvey[],
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): string {
   const content = roundTo(100 * film.tolerance.content, 1);
   const scatter = shown(removalFactor(terms), 1);
+  const jobs = shown(1 / terms.risk, 0);
   const floors = [...new Set(read.map(({ totalFloor }) => totalFloor))].sort((a, b) => a - b);
-  const told = floors.map((floor) => thickness(floor, unit, 0)).join(' or ');
-  const floor = floors.length === 0 ? '' : ` ┊ is the total floor, ${told} ${unitName(unit)};`;
+  const told = floors.map((floor) => thicknessText(floor, unit, 0)).join(' or ');
+  const drawn = floors.length > 1 ? ' (drawn)' : '';
+  const floor = floors.length === 0 ? '' : ` ┊: total floor, ${told} ${unitName(unit)}${drawn};`;
   return (
-    `least (‹): ${content}\u00a0% of the face is thicker. ` +
-    `May go: plan no more; ${scatter} times as much gone, or thinner clear, is within the risk, not both.` +
-    `${floor} each dot is a point.`
+    `least (‹): ${content}\u00a0% of the face is thicker;${floor} dots: points. ` +
+    `May go: plan no more; 1 job in ${jobs} takes ${scatter} times it (counted).`
   );
 }

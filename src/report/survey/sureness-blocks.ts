@@ -1,22 +1,33 @@
 /** How sure a survey is: of the whole in a few lines, and of each panel where it is asked for. */
+
 import { saying } from '../../base/remark.ts';
 import { roundTo } from '../../base/rounding.ts';
-import { bare, type Sentence, says, tell, um, unitName } from '../../base/sentence.ts';
+import {
+  bare,
+  type Sentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+  unitName,
+} from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { isZone, type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { partName, type ShowUnit, thickness } from './film-table.ts';
+import { partName } from '../panel-list.ts';
 import type { HelpPage } from './help-blocks.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
+import { otherWords } from './other-words.ts';
 import { ownGains } from './own-gains.ts';
 import { doubtedComparison, otherSideText, surenessText } from './sureness-lines.ts';
 
 /** How well the means are known, and the clear that the limit of that name rests on. */
 export function sureness(
   read: readonly PanelSurvey[],
-  { film }: Settings,
-  unit: ShowUnit,
+  settings: Settings,
+  unit: LengthUnit,
 ): readonly Block[] {
   const parts = read
     .flatMap(partsOf)
@@ -25,16 +36,13 @@ export function sureness(
     uncertainty === null ? [] : [expandedUncertainty(uncertainty)],
   );
   const range = rangeIn(unit);
-  const sure = `over ${roundTo(100 * (1 - film.conditions.nearRisk), 1)}\u00a0%`;
+  const sure = `over ${roundTo(100 * (1 - settings.film.conditions.nearRisk), 1)}\u00a0%`;
   const but = lessSure(partsJudged(read));
-  const words = `each condition ${sure}${but.length === 0 ? '' : `, but for ${but.join(' and ')}`}`;
+  const words = `each condition ${sure}${but.length === 0 ? '' : `, but for ${but.join(' and ')}`}${otherWords(parts, settings, unit)}`;
   const ofMeans =
     means.length === 0
       ? []
-      : [
-          `original means to ± ${range(means)} ${unitName(unit)} (95\u00a0%)`,
-          clearText(parts, unit),
-        ];
+      : [`means ± ${range(means)} ${unitName(unit)} (95\u00a0%)`, clearText(parts, unit)];
   return [paragraph('How sure', [words, ...ofMeans].join('; '))];
 }
 
@@ -47,19 +55,22 @@ const lessSure = (parts: readonly PanelSurvey[]): readonly string[] => [
 const isDeclared = ({ condition, sureness: found }: PanelSurvey): boolean =>
   found === null && condition !== 'unread';
 
-function clearText(parts: readonly PanelSurvey[], unit: ShowUnit): string {
+/** Of the panels from which something may go; of all the originals where there is none. */
+function clearText(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   const range = rangeIn(unit);
-  const known = parts.flatMap(({ topcoat }) => topcoat ?? []);
+  const worked = parts.filter(({ budget }) => budget > 0);
+  const whose = worked.length > 0 ? 'panels worked' : 'originals';
+  const known = (worked.length > 0 ? worked : parts).flatMap(({ topcoat }) => topcoat ?? []);
   const clears = known.map(({ clear }) => Math.max(0, clear.mean));
   const doubts = known.map(({ clear }) => clear.sd);
-  return `clear reckoned where thinnest ${range(clears)}\u00a0± ${range(doubts)} (SD)`;
+  return `thinnest clear reckoned of ${whose} ${range(clears)}\u00a0± ${range(doubts)} (SD)`;
 }
 
 const rangeIn =
-  (unit: ShowUnit) =>
+  (unit: LengthUnit) =>
   (values: readonly number[]): string => {
     const [low, high] = [Math.min(...values), Math.max(...values)].map((one) =>
-      thickness(one, unit),
+      thicknessText(one, unit),
     );
     return low === high ? `${low}` : `${low}–${high}`;
   };
@@ -71,7 +82,7 @@ export const isNear = ({ sureness: found }: PanelSurvey): boolean => found?.sure
 export function nearTheLine(
   read: readonly PanelSurvey[],
   { helped, result }: HelpPage,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   const told = partsJudged(read).flatMap((survey) => {
     const found = survey.sureness;
@@ -81,7 +92,7 @@ export function nearTheLine(
     const said = says`${partName(survey)}: ${doubtedComparison(found.deciding)}; ${other}`;
     return [
       tell(
-        [said, ...ways, ...ownGains(survey, helped)].reduce((all, one) => says`${all}; ${one}`),
+        [said, ...ownGains(survey, ways, helped)].reduce((all, one) => says`${all}; ${one}`),
         unit,
       ),
     ];
@@ -92,7 +103,7 @@ export function nearTheLine(
 }
 
 /** Of each panel its mean, and what its condition hangs on; of those unread, that nothing is. */
-export function surenessList(surveyed: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+export function surenessList(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {
   const lines = partsJudged(surveyed).flatMap((survey) => {
     const said = surenessText(survey);
     if (said !== null) {

@@ -1,15 +1,19 @@
 /** How sure the condition of a panel is, in words and in the record: what it hangs on, and how near that came. */
 import { saying } from '../../base/remark.ts';
-import { roundTo, shown } from '../../base/rounding.ts';
+import { shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import {
   type ComparedFigure,
   type LineComparison,
   marginOf,
 } from '../../film/condition/line-comparison.ts';
-import { HELD_BACK } from '../../film/condition/over-both-sides.ts';
+import { HELD_BACK } from '../../film/condition/other-side.ts';
+import type { SidesWhy } from '../../film/help/panel-why.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
+import type { TopcoatCase } from '../../film/limits/topcoat-cases.ts';
+import { riskTerms, topcoatRisk } from '../../film/limits/topcoat-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { machine, machineOrNull } from '../envelope.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
@@ -39,15 +43,14 @@ export function comparisonText(one: LineComparison): Sentence {
     : says`${said} (${chance(otherSide)} that it is${isNot})`;
 }
 
-/** In short, with what the chance comes from. */
-export const doubtedComparison = (one: LineComparison): Sentence =>
-  one.standard === 0
-    ? comparisonText(one)
-    : says`${FIGURES[one.compared](one.figure)}, ${one.condition} is ${one.side} ${um(one.line)}: ${chance(one.otherSide)} that it is${one.isBeyond ? ' not' : ''}, as the ${bare(printedGap(one))} between are ± ${um(one.standard)} (SD), mostly ${mostOfDoubt(one.difference)}`;
-
-/** Between the two as they are printed, so that who subtracts them finds the same. */
-const printedGap = ({ figure, line }: LineComparison): number =>
-  Math.abs(roundTo(figure, 1) - roundTo(line, 1));
+/** `mean 110.3 µm, 3.9 ± 2.6 µm (SD, mostly the baseline) over the line of cut-back: 7.5 % that it is`. */
+export function doubtedComparison(one: LineComparison): Sentence {
+  if (one.standard === 0) return comparisonText(one);
+  const { compared, figure, condition, isBeyond } = one;
+  const side = figure < one.line ? 'under' : 'over';
+  const gap = says`${bare(marginOf(one))} ± ${um(one.standard)} (SD, mostly ${mostOfDoubt(one.difference)})`;
+  return says`${FIGURES[compared](figure)}, ${gap} ${side} the line of ${condition}: ${chance(one.otherSide)} that it is${isBeyond ? ' not' : ''}`;
+}
 
 /** `106.4 µm, 12.0 µm under the baseline of 118.4 µm`: a line, and where it is from unless it is the same for any car. */
 function lineText({ line, baseline }: LineComparison): Sentence {
@@ -82,54 +85,62 @@ export const surenessText = ({ sureness, keyingSlips }: PanelSurvey): Sentence |
 
 /**
  * What may go on either side of the line that a panel is near, and the risk of what may go while nobody knows: over
- * both sides and on the worse; null where it is not near.
+ * all that it may be and on the worse side; null where it is not near.
  */
 export function otherSideText(
   survey: PanelSurvey,
-  { risk: stated }: Pick<RemovalTerms, 'risk'>,
+  { risk: stated, logSd }: Pick<RemovalTerms, 'risk' | 'logSd'>,
 ): Sentence | null {
-  const { otherSide, condition: word } = survey;
+  const { otherSide, condition: word, budget, topcoat } = survey;
   if (otherSide === null) return null;
-  const { condition, budget: there, ifWordHolds: here, overBoth } = otherSide;
+  const { condition, budget: there, ifWordHolds: here } = otherSide;
   if (there === null) return says`if ${condition}, each part would have limits of its own`;
   if (Math.abs(there - here) < HELD_BACK) return says`if ${condition}, as much may go`;
   const sides = says`${bare(here, 2)} may go if ${word}, ${um(there, 2)} if ${condition}`;
-  if (overBoth === null) return says`${sides}: ${um(here, 2)} holds for both`;
-  const { workTo, riskLeft, riskThere } = overBoth;
-  if (workTo >= LEAST_TOLD) {
-    return says`${sides}: ${um(workTo, 2)} risks ${risk(riskLeft)} over both, ${risk(riskThere)} if ${condition}`;
+  const removal = { median: budget, logSd };
+  const overAll = topcoat === null ? 0 : topcoatRisk(topcoat, removal);
+  if (topcoat === null || budget < LEAST_TOLD) {
+    return overAll > stated
+      ? says`${sides}: too little clear with ${risk(overAll)} even untouched, so leave it alone till it is settled`
+      : says`${sides}: nothing may go till it is settled`;
   }
-  return riskLeft > stated
-    ? says`${sides}: too little clear with ${risk(riskLeft)} even untouched, so leave it alone till it is settled`
-    : says`${sides}: nothing may go till it is settled`;
+  const worse = there < here ? condition : word;
+  const onIt = riskTerms(topcoat, word, removal).find((one) => one.condition === worse);
+  const onWorse = onIt === undefined ? '' : `, ${risk(onIt.risk)} if ${worse}`;
+  return says`${sides}: ${um(budget, 2)} risks ${risk(overAll)} over both${onWorse}`;
 }
 
-/** How what may go on both sides comes about: the figure of the other side, and the sum of the risks. */
-export function bothSidesSteps({
-  otherSide,
-  sureness,
-  condition: word,
-}: PanelSurvey): readonly Sentence[] {
-  if (sureness === null || otherSide === null || otherSide.boundBy === null) return [];
-  const { condition, budget, boundBy, ifWordHolds, overBoth } = otherSide;
-  const there = says`if ${condition}${ON_ITS_LINE[condition] ?? ''}: ${bare(budget ?? 0, 2)}, by ${saying(boundBy)}`;
-  if (overBoth === null) return [there];
-  const { workTo, riskOfBudget, riskLeft, riskHere, riskThere } = overBoth;
-  const { otherSide: chance } = sureness.deciding;
-  const sum = `${risk(chance)} × ${risk(riskThere)} if ${condition} + ${risk(1 - chance)} × ${risk(riskHere)} if ${word}`;
-  const all = says`taking ${um(ifWordHolds, 2)} risks too little clear with ${risk(riskOfBudget)} over both sides`;
+/** What a panel near its line allows on the other side, and by which limit. */
+export function otherSideStep({ otherSide }: PanelSurvey): readonly Sentence[] {
+  if (otherSide === null || otherSide.boundBy === null) return [];
+  const { condition, budget, boundBy } = otherSide;
   return [
-    there,
-    ifWordHolds - workTo < LEAST_TOLD
-      ? all
-      : says`${all}, taking ${um(workTo, 2)} with ${risk(riskLeft)} (${sum})`,
+    says`if ${condition}${ON_ITS_LINE[condition] ?? ''}: ${bare(budget ?? 0, 2)}, by ${saying(boundBy)}`,
+  ];
+}
+
+/** The sum of the risks over all that a panel may be. */
+export function sidesStep(
+  { condition: word, budget }: Pick<PanelSurvey, 'condition' | 'budget'>,
+  sides: SidesWhy | null,
+): readonly Sentence[] {
+  if (sides === null) return [];
+  const { byWord, riskByWord, terms } = sides;
+  const sum = terms
+    .map((one) => `${chance(one.chance)} × ${risk(one.risk)} if ${one.condition}`)
+    .join(' + ');
+  const total = terms.reduce((all, one) => all + one.chance * one.risk, 0);
+  const held = says`${um(budget, 2)} risks too little clear with ${risk(total)} over all that it may be: ${sum}`;
+  return [
+    Math.abs(byWord - budget) < LEAST_TOLD
+      ? held
+      : says`${um(byWord, 2)}, as if it were ${word} for certain, would risk ${risk(riskByWord)}; ${held}`,
   ];
 }
 
 /** What is held of it there. */
 const ON_ITS_LINE: Readonly<Partial<Record<Condition, string>>> = {
   'cut-back': ', its mean held to be on the line and all that it lacks gone from its clear',
-  thin: ', a point held to be at the floor',
 };
 
 /** µm that two figures of two decimals differ by at the least. */
@@ -138,7 +149,10 @@ const LEAST_TOLD = 0.005;
 const risk = (share: number): string => percent(share, share < 0.0995 || share > 0.9 ? 1 : 0);
 
 /** `condition_sure` and what belongs to it; all null where no figure decides. */
-export const surenessRecord = ({ sureness, otherSide }: PanelSurvey) => ({
+export const surenessRecord = (
+  { sureness, otherSide, topcoat, budget }: PanelSurvey,
+  { logSd }: Pick<RemovalTerms, 'logSd'>,
+) => ({
   condition_sure: sureness?.sure ?? null,
   condition_margin_um: sureness === null ? null : machine(marginOf(sureness.deciding)),
   condition_evidence: sureness === null ? null : comparisonRecord(sureness.deciding),
@@ -149,11 +163,14 @@ export const surenessRecord = ({ sureness, otherSide }: PanelSurvey) => ({
           condition: otherSide.condition,
           budget_um: machineOrNull(otherSide.budget),
           if_word_holds_um: machine(otherSide.ifWordHolds),
-          work_to_um: machineOrNull(otherSide.overBoth?.workTo ?? null),
-          risk_over_both: machineOrNull(otherSide.overBoth?.riskOfBudget ?? null),
-          risk_left: machineOrNull(otherSide.overBoth?.riskLeft ?? null),
+          work_to_um: otherSide.budget === null ? null : machine(budget),
+          risk_over_both: riskOf(topcoat, otherSide.ifWordHolds, logSd),
+          risk_left: riskOf(topcoat, budget, logSd),
         },
 });
+
+const riskOf = (topcoat: TopcoatCase | null, median: Micrometres, logSd: number): number | null =>
+  topcoat === null ? null : machine(topcoatRisk(topcoat, { median, logSd }));
 
 export const comparisonRecord = (one: LineComparison) => ({
   compared: one.compared,

@@ -1,13 +1,14 @@
 /** What a survey comes to, in a few lines that stand before anything else on its page; each panel stands in one. */
+
 import { groupBy } from '../../base/group-by.ts';
-import { unitName } from '../../base/sentence.ts';
-import { HELD_BACK } from '../../film/condition/over-both-sides.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import { HELD_BACK } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import { type Block, paragraph } from '../model.ts';
-import { partNames } from '../panel-list.ts';
-import { partName, type ShowUnit, thickness } from './film-table.ts';
+import { partName, partNames } from '../panel-list.ts';
 import { adviceOf } from './help-lines.ts';
 import { filmReason } from './leave-reason.ts';
 import { unreadLine } from './unread-lines.ts';
@@ -16,7 +17,7 @@ import { unreadLine } from './unread-lines.ts';
 export function answerBlocks(
   surveyed: readonly PanelSurvey[],
   helped: SurveyHelp,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   const parts = surveyed.filter(({ points }) => points.length > 0).flatMap(partsOf);
   const open = parts.filter(isOpen);
@@ -31,7 +32,7 @@ export function answerBlocks(
       'Settle first',
       open.map((part) => settle(part, unit)),
     ),
-    ...unreadLine(surveyed),
+    ...unreadLine(surveyed, unit),
   ];
 }
 
@@ -66,23 +67,21 @@ function wayOf(part: PanelSurvey, helped: SurveyHelp): (typeof WAYS)[number] {
 /** Limits that something other than a gain in figures does away with. */
 const CAN_PASS: readonly LimitCode[] = ['readings', 'covered', 'fresh-paint'];
 
-/** Near its line, and what may go hangs on the side it lies on. */
-function isOpen({ otherSide }: PanelSurvey): boolean {
+/** Near its line, and more might go on one side of it. */
+function isOpen({ otherSide, budget }: PanelSurvey): boolean {
   if (otherSide === null) return false;
-  const { budget: there, ifWordHolds: here, overBoth } = otherSide;
-  // Where both sides together allow all that its word does, nothing hangs on it.
-  if (overBoth !== null) return here - overBoth.workTo >= HELD_BACK;
-  return there === null || Math.abs(there - here) >= HELD_BACK;
+  const { budget: there, ifWordHolds: here } = otherSide;
+  return there === null || Math.max(there, here) - budget >= HELD_BACK;
 }
 
 /** µm by which two figures of two decimals differ at the least. */
 const LEAST_TOLD = 0.005;
 
 /** From the least to the most, and from which panels. */
-function mayGo(parts: readonly PanelSurvey[], unit: ShowUnit): string {
+function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   const budgets = parts.map(({ budget }) => budget);
   const [least, most] = [Math.min(...budgets), Math.max(...budgets)].map((one) =>
-    thickness(one, unit, 2),
+    thicknessText(one, unit, 2),
   );
   const range = least === most ? least : `${least} to ${most}`;
   const each = parts.length === 1 ? '' : ' each';
@@ -90,12 +89,12 @@ function mayGo(parts: readonly PanelSurvey[], unit: ShowUnit): string {
 }
 
 /** `front left door (original or cut-back): else no more than 3.05 µm`. */
-function settle(part: PanelSurvey, unit: ShowUnit): string {
+function settle(part: PanelSurvey, unit: LengthUnit): string {
   const { condition, otherSide, budget } = part;
   const words = [condition, ...(otherSide === null ? [] : [otherSide.condition])];
   const figure =
     budget < LEAST_TOLD
       ? 'nothing may go till then'
-      : `else no more than ${thickness(budget, unit, 2)} ${unitName(unit)}`;
+      : `else no more than ${thicknessText(budget, unit, 2)} ${unitName(unit)}`;
   return `${partName(part)} (${words.join(' or ')}): ${figure}`;
 }

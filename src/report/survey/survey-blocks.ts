@@ -1,26 +1,29 @@
 import { groupBy } from '../../base/group-by.ts';
 import { saying, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
-import { says, tell, um, unitName } from '../../base/sentence.ts';
+import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyReport } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
+import { assumptionBlocks } from '../assumption-blocks.ts';
 import { isLarge, largeAssumptions } from '../large-assumptions.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
+import type { PageOptions } from '../page-options.ts';
 import { factsList, statedBlock } from '../panel-facts.ts';
+import { partName } from '../panel-list.ts';
 import { pointsOffFace } from '../point-lines.ts';
-import { assumptionBlocks } from './assumption-blocks.ts';
-import { builtInBlock, materialAssumption } from './clear-basis.ts';
+import { builtInBlock } from './clear-basis.ts';
 import { evidenceLines } from './evidence-lines.ts';
-import { filmTable, limitWord, partName, type ShowUnit, thickness } from './film-table.ts';
+import { filmTable, limitWord } from './film-table.ts';
 import { helpBlocks } from './help-blocks.ts';
+import { materialAssumption, readByEddyCurrent } from './material-lines.ts';
 import { heading, readNotes, strictNote } from './page-head.ts';
-import type { PageOptions } from './page-options.ts';
 import { isNear, nearTheLine, sureness, surenessList } from './sureness-blocks.ts';
 import { answerBlocks } from './survey-answer.ts';
 import { surveyDrawings } from './survey-drawings.ts';
 import { chosen } from './survey-record.ts';
-import { unreadBlocks } from './unread-lines.ts';
+import { readInVain } from './unread-lines.ts';
 import { whyBlocks } from './why-blocks.ts';
 
 /** The survey as a page; where it is asked why of some panels, those taken apart instead. */
@@ -44,15 +47,18 @@ export function surveyBlocks(
   return airy([
     [title(heading('Survey', result, read)), ...strictNote(result.settings)],
     answerBlocks(surveyed, helped, unit),
-    largeAssumptions(result.assumptions, unit),
+    largeAssumptions(result.assumptions, unit, readByEddyCurrent(read)),
     readTable(read, unit),
-    [...(read.length === 0 ? [] : readNotes(result, read, unit)), ...offFace(surveyed, unit)],
     [
+      ...(read.length === 0 ? [] : readNotes(result, read, unit)),
+      ...offFace(surveyed, unit),
       ...(read.length === 0 ? [] : sureness(read, result.settings, unit)),
       ...nearTheLine(read, page, unit),
       ...otherLimits(read, unit),
+      ...evidenceLines(read, helped, unit),
+      ...readInVain(surveyed, unit),
+      ...notes(result, unit),
     ],
-    [...evidenceLines(read, unit), ...unreadBlocks(surveyed, unit), ...notes(result, unit)],
     helpBlocks(surveyed, page, unit),
     options.verbose
       ? [
@@ -68,7 +74,7 @@ export function surveyBlocks(
       ...assumptionBlocks(
         { ...result, assumptions: result.assumptions.filter((one) => !isLarge(one)) },
         options,
-        materialAssumption(read, result),
+        materialAssumption(surveyed, result),
       ),
     ],
     options.drawn === true ? surveyDrawings(read, unit) : [],
@@ -81,7 +87,7 @@ const airy = (groups: readonly (readonly Block[])[]): readonly Block[] =>
     .filter((blocks) => blocks.length > 0)
     .flatMap((blocks, i) => (i === 0 ? blocks : [gap, ...blocks]));
 
-const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
+const readTable = (read: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] =>
   read.length === 0
     ? [paragraph(null, 'No panel was read.')]
     : [
@@ -96,7 +102,7 @@ const readTable = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block
       ];
 
 /** What binds where it is not the clear, of panels from which something may go; the table says which. */
-function otherLimits(read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+function otherLimits(read: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {
   const told = read
     .flatMap(partsOf)
     .filter(
@@ -108,7 +114,7 @@ function otherLimits(read: readonly PanelSurvey[], unit: ShowUnit): readonly Blo
 }
 
 /** Points that enter no statistic, with where they lie. */
-function offFace(surveyed: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
+function offFace(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {
   const apart = surveyed
     .filter(({ otherPoints }) => otherPoints.length > 0)
     .map((survey) => `${survey.panel.name} ${pointsOffFace(survey, unit)}`);
@@ -116,7 +122,7 @@ function offFace(surveyed: readonly PanelSurvey[], unit: ShowUnit): readonly Blo
 }
 
 /** Of several that begin alike, what they have in common once. */
-function notes({ survey }: SurveyResult, unit: ShowUnit): readonly Block[] {
+function notes({ survey }: SurveyResult, unit: LengthUnit): readonly Block[] {
   const told = survey.notes.map((note) => textIn(note, unit));
   const parted = told.map((text) => text.split('; '));
   return [...groupBy(parted, (parts) => parts.slice(1).join('; '))].map(([rest, group]) =>
@@ -125,7 +131,7 @@ function notes({ survey }: SurveyResult, unit: ShowUnit): readonly Block[] {
 }
 
 /** What the panels of factory film say together of how much film varies over a panel. */
-function spreadLine({ survey: { spreadPrior } }: SurveyResult, unit: ShowUnit): Block {
+function spreadLine({ survey: { spreadPrior } }: SurveyResult, unit: LengthUnit): Block {
   const { variance, dof, dofCeiling } = spreadPrior;
   const from = Number.isFinite(dofCeiling)
     ? `on ${shown(dofCeiling, 0)} degrees of freedom in all`
@@ -134,7 +140,7 @@ function spreadLine({ survey: { spreadPrior } }: SurveyResult, unit: ShowUnit): 
   return paragraph('Spread', tell(said, unit));
 }
 
-const limitsList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] => [
+const limitsList = (read: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] => [
   list(
     `Every limit, and the median removal it allows (${unitName(unit)})`,
     read
@@ -142,7 +148,7 @@ const limitsList = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Bloc
       .flatMap((survey) => [
         partName(survey),
         ...survey.limits.map((one) =>
-          tell(says`\u00a0\u00a0${thickness(one.value, unit, 2)}: ${saying(one)}`, unit),
+          tell(says`\u00a0\u00a0${thicknessText(one.value, unit, 2)}: ${saying(one)}`, unit),
         ),
       ]),
   ),

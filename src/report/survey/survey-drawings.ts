@@ -1,19 +1,22 @@
 /** What a page with drawings shows of a survey beside its table: what may go as bars, every point at its place. */
-import { unitName } from '../../base/sentence.ts';
+
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { PanelPoint } from '../../film/panel-points.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import { panelView, seenPlace } from '../../film/template/panel-view.ts';
 import type { Panel } from '../../film/template/template.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, cell, type Face, type FacePoint, towardsText } from '../model.ts';
-import { limitWord, partName, type ShowUnit, thickness } from './film-table.ts';
+import { partName } from '../panel-list.ts';
+import { limitWord } from './film-table.ts';
 
 /** Without a panel that was read there is nothing to draw. */
-export const surveyDrawings = (read: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] =>
+export const surveyDrawings = (read: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] =>
   read.length === 0 ? [] : [budgetBars(read, unit), facesOf(read, unit)];
 
 /** What may go of each part as a bar, which ends at the limit that binds; the next one as a ring. */
-function budgetBars(read: readonly PanelSurvey[], unit: ShowUnit): Block {
+function budgetBars(read: readonly PanelSurvey[], unit: LengthUnit): Block {
   const parts = read.flatMap(partsOf);
   const rows = parts.map((part) => ({ part, next: nextLimit(part) }));
   const drawn = rows.flatMap(({ part, next }) => [part.budget, next?.value ?? 0]);
@@ -33,12 +36,12 @@ function budgetBars(read: readonly PanelSurvey[], unit: ShowUnit): Block {
     ],
     rows: rows.map(({ part, next }): readonly Cell[] => [
       cell(partName(part)),
-      cell(thickness(part.budget, unit, 2), 'strong'),
+      cell(thicknessText(part.budget, unit, 2), 'strong'),
       cell(limitWord(part.boundBy.code, part), 'binding'),
       cell(
         next === undefined
           ? '–'
-          : `${limitWord(next.code, part)} at ${thickness(next.value, unit, 2)}`,
+          : `${limitWord(next.code, part)} at ${thicknessText(next.value, unit, 2)}`,
       ),
       {
         kind: 'strip',
@@ -57,7 +60,7 @@ const nextLimit = ({ limits, boundBy }: PanelSurvey) =>
     .filter((one) => one.code !== boundBy.code && Number.isFinite(one.value))
     .toSorted((a, b) => a.value - b.value)[0];
 
-const facesOf = (read: readonly PanelSurvey[], unit: ShowUnit): Block => ({
+const facesOf = (read: readonly PanelSurvey[], unit: LengthUnit): Block => ({
   kind: 'faces',
   label: 'Every point, in walking order',
   values: `readings (${unitName(unit)})`,
@@ -66,15 +69,15 @@ const facesOf = (read: readonly PanelSurvey[], unit: ShowUnit): Block => ({
 
 function faceOf(
   { panel, points, statistics, lowPoints, highPoints }: PanelSurvey,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): Face {
   const { places, arrow } = placesOf(panel, points);
   const facePoints = points.map(({ point, thickness: film }, i): FacePoint => {
     const { u, v } = places[i] ?? { u: 0.5, v: 0.5 };
     const sign = lowPoints.includes(point) ? 'low' : highPoints.includes(point) ? 'high' : 'none';
-    return { name: point, u, v, value: thickness(film, unit), sign };
+    return { name: point, u, v, value: thicknessText(film, unit), sign };
   });
-  const mean = statistics === null ? '' : `mean ${thickness(statistics.mean, unit)}`;
+  const mean = statistics === null ? '' : `mean ${thicknessText(statistics.mean, unit)}`;
   const note = [mean, arrow].filter((text) => text !== '').join(', ');
   return { name: panel.name, note, points: facePoints };
 }

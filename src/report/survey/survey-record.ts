@@ -1,11 +1,11 @@
-import type { Remark } from '../../base/remark.ts';
 import { Z_95 } from '../../base/stats/normal.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import type { Besides } from '../../film/limits/topcoat-cases.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { SurveyHelp, SurveyReport } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
-import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
 import { factsRecord } from '../panel-facts.ts';
 import { adviceOf, adviceRecord } from './help-lines.ts';
@@ -40,18 +40,18 @@ export const chosen = <T extends { readonly panel: Panel }>(
   return all.filter(({ panel }) => ids.has(panel.id));
 };
 
-export const remarkRecord = ({ code, text, value }: Remark) => ({
-  code,
-  text,
-  ...(value === undefined ? {} : { value: machine(value) }),
-});
-
 type PanelContext = {
   readonly result: SurveyResult;
   readonly helped: SurveyHelp;
   /** Whether the panel is to be taken apart. */
   readonly isAsked: boolean;
 };
+
+const besidesRecord = ({ condition, chance, topcoat }: Besides): MachineRecord => ({
+  condition,
+  condition_prob: machine(chance),
+  clear_um: machineOrNull(topcoat?.clear.mean),
+});
 
 function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord {
   const { result, helped, isAsked } = context;
@@ -74,8 +74,9 @@ function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord 
     substrate: survey.panel.substrate,
     baseline_um: machineOrNull(survey.baseline),
     condition: survey.condition,
-    ...surenessRecord(survey),
+    ...surenessRecord(survey, result.settings.terms),
     also: survey.also,
+    may_be: (topcoat?.besides ?? []).map(besidesRecord),
     evidence: survey.evidence.map(remarkRecord),
     clear: {
       mean_um: machineOrNull(topcoat?.clear.mean),

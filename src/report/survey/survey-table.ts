@@ -5,74 +5,46 @@
 import { isZone, type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyedVehicle } from '../../tasks/survey/survey-files.ts';
 import { machine, machineOrNull } from '../envelope.ts';
-import type { DataCell, DataTable } from '../model.ts';
+import type { DataTable } from '../model.ts';
+import { type ColumnsOf, tableOf } from '../table-of.ts';
 import { chosen } from './survey-record.ts';
 
-export function surveyTable(vehicles: readonly SurveyedVehicle[]): DataTable {
-  const rows = vehicles.flatMap(({ result, panels }) =>
-    chosen(result.survey.panels, panels)
-      .flatMap(partsOf)
-      .map((part) => ({ vehicle: result.vehicle, ...cellsOf(part) })),
-  );
-  return {
-    columns: [...columns],
-    rows: rows.map((row: Readonly<Record<string, DataCell>>) =>
-      columns.map((name) => row[name] ?? null),
+export const surveyTable = (vehicles: readonly SurveyedVehicle[]): DataTable =>
+  tableOf(
+    columns,
+    vehicles.flatMap(({ result, panels }) =>
+      chosen(result.survey.panels, panels)
+        .flatMap(partsOf)
+        .map((survey) => ({ vehicle: result.vehicle, survey })),
     ),
-  };
-}
+  );
 
-const columns = [
-  'vehicle',
-  'panel',
-  'zone',
-  'condition',
-  'condition_sure',
-  'also',
-  'budget_um',
-  'bound_by',
-  'if_word_holds_um',
-  'otherwise',
-  'n_points',
-  'n_readings',
-  'mean_um',
-  'sd_um',
-  'min_um',
-  'max_um',
-  'median_um',
-  'thinnest_um',
-  'baseline_um',
-  'clear_um',
-  'clear_sd_um',
-  'substrate',
-  'low_points',
-  'high_points',
-  'evidence',
-] as const;
+type Row = { readonly vehicle: string | null; readonly survey: PanelSurvey };
 
-const cellsOf = (survey: PanelSurvey): Readonly<Record<string, DataCell>> => ({
-  panel: survey.panel.id,
-  zone: isZone(survey) ? survey.zone : null,
-  condition: survey.condition,
-  condition_sure: survey.sureness?.sure ?? null,
-  also: survey.also.join(' '),
-  budget_um: machine(survey.budget),
-  bound_by: survey.boundBy.code,
-  if_word_holds_um: machineOrNull(survey.otherSide?.ifWordHolds),
-  otherwise: survey.otherSide?.condition ?? null,
-  n_points: survey.points.length,
-  n_readings: survey.readingCount,
-  mean_um: machineOrNull(survey.statistics?.mean),
-  sd_um: machineOrNull(survey.statistics?.sd),
-  min_um: machineOrNull(survey.statistics?.min),
-  max_um: machineOrNull(survey.statistics?.max),
-  median_um: machineOrNull(survey.statistics?.median),
-  thinnest_um: machineOrNull(survey.thinnest),
-  baseline_um: machineOrNull(survey.baseline),
-  clear_um: machineOrNull(survey.topcoat?.clear.mean),
-  clear_sd_um: machineOrNull(survey.topcoat?.clear.sd),
-  substrate: survey.panel.substrate,
-  low_points: survey.lowPoints.join(' '),
-  high_points: survey.highPoints.join(' '),
-  evidence: survey.evidence.map(({ text }) => text).join('; '),
-});
+const columns: ColumnsOf<Row> = {
+  vehicle: ({ vehicle }) => vehicle,
+  panel: ({ survey }) => survey.panel.id,
+  zone: ({ survey }) => (isZone(survey) ? survey.zone : null),
+  condition: ({ survey }) => survey.condition,
+  condition_sure: ({ survey }) => survey.sureness?.sure ?? null,
+  also: ({ survey }) => survey.also.join(' '),
+  budget_um: ({ survey }) => machine(survey.budget),
+  bound_by: ({ survey }) => survey.boundBy.code,
+  if_word_holds_um: ({ survey }) => machineOrNull(survey.otherSide?.ifWordHolds),
+  otherwise: ({ survey }) => survey.otherSide?.condition ?? null,
+  n_points: ({ survey }) => survey.points.length,
+  n_readings: ({ survey }) => survey.readingCount,
+  mean_um: ({ survey }) => machineOrNull(survey.statistics?.mean),
+  sd_um: ({ survey }) => machineOrNull(survey.statistics?.sd),
+  min_um: ({ survey }) => machineOrNull(survey.statistics?.min),
+  max_um: ({ survey }) => machineOrNull(survey.statistics?.max),
+  median_um: ({ survey }) => machineOrNull(survey.statistics?.median),
+  thinnest_um: ({ survey }) => machineOrNull(survey.thinnest),
+  baseline_um: ({ survey }) => machineOrNull(survey.baseline),
+  clear_um: ({ survey }) => machineOrNull(survey.topcoat?.clear.mean),
+  clear_sd_um: ({ survey }) => machineOrNull(survey.topcoat?.clear.sd),
+  substrate: ({ survey }) => survey.panel.substrate,
+  low_points: ({ survey }) => survey.lowPoints.join(' '),
+  high_points: ({ survey }) => survey.highPoints.join(' '),
+  evidence: ({ survey }) => survey.evidence.map(({ text }) => text).join('; '),
+};

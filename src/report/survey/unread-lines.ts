@@ -1,39 +1,40 @@
-/** Panels that nobody read, or no gauge for metal can: what they are made of, what would help. */
+/** Panels that nobody read, or no gauge for metal can: what they are made of, and what would help. */
 import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { needsUltrasound } from '../../film/condition/condition.ts';
+import type { SurveyAdvice } from '../../film/help/survey-advice.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
-import type { Panel } from '../../film/template/template.ts';
+import { panelNames } from '../../film/template/side-names.ts';
 import { type Block, paragraph } from '../model.ts';
-import { panelNames } from '../panel-list.ts';
-import type { ShowUnit } from './film-table.ts';
+import { minutes } from './help-lines.ts';
 
-export function unreadLine(surveyed: readonly PanelSurvey[]): readonly Block[] {
-  const unread = surveyed.filter(({ points }) => points.length === 0).map(({ panel }) => panel);
-  const names = panelNames(unread, unreadName);
-  return unread.length === 0 ? [] : [paragraph('Not read', `${names.join(', ')}: nothing may go`)];
-}
-
-/** `rear bumper (plastic)`. */
-const unreadName = ({ substrate }: Panel, name: string): string =>
-  substrate === 'steel' || substrate === 'aluminium' ? name : `${name} (${substrate})`;
-
-/**
- * What would help where nothing is known, and whether a gauge reads it at all: of panels that nobody read by what
- * they are made of, as the line above names them, of those that were read in vain by name.
- */
-export function unreadBlocks(surveyed: readonly PanelSurvey[], unit: ShowUnit): readonly Block[] {
-  const said = surveyed
-    .filter(({ condition }) => condition === 'unread')
-    .map(({ panel, points, advice }) => {
-      const help = advice.map((one) => textIn(one, unit)).join(', ');
-      const what = points.length > 0 ? panel.name : panel.substrate;
-      return { what, text: `${needsUltrasound(panel) ? NO_GAUGE : ''}: ${help}` };
-    });
-  const each = [...groupBy(said, ({ text }) => text)].map(
-    ([text, group]) => `${[...new Set(group.map(({ what }) => what))].join(', ')}${text}`,
+/** `both mirrors (plastic: ultrasonic gauge, or leave it alone), both sills (steel: read 3 points on the face, 3 min)`. */
+export function unreadLine(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {
+  const unread = surveyed.filter(({ points }) => points.length === 0);
+  const groups = groupBy(unread, (one) => `${one.panel.substrate}: ${adviceText(one, unit)}`);
+  const told = [...groups].map(
+    ([what, group]) => `${panelNames(group.map(({ panel }) => panel)).join(', ')} (${what})`,
   );
-  return each.length === 0 ? [] : [paragraph('Unread, so nothing is sure', each.join('; '))];
+  return told.length === 0 ? [] : [paragraph('Not read', `${told.join(', ')}: none may go`)];
 }
 
-const NO_GAUGE = ', which no gauge for metal reads';
+/** Of panels that were read in vain what that may mean, by name. */
+export function readInVain(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {
+  const said = surveyed
+    .filter(({ condition, points }) => condition === 'unread' && points.length > 0)
+    .map((one) => ({ name: one.panel.name, text: `${noGauge(one)}: ${adviceText(one, unit)}` }));
+  const each = [...groupBy(said, ({ text }) => text)].map(
+    ([text, group]) => `${group.map(({ name }) => name).join(', ')}${text}`,
+  );
+  return each.length === 0 ? [] : [paragraph('Read in vain', each.join('; '))];
+}
+
+const adviceText = ({ advice }: PanelSurvey, unit: LengthUnit): string =>
+  advice.map((one) => `${textIn(one, unit)}${timeText(one)}`).join(', ');
+
+const timeText = ({ time }: SurveyAdvice): string =>
+  time === undefined ? '' : `, ${minutes(time)}`;
+
+const noGauge = ({ panel }: PanelSurvey): string =>
+  needsUltrasound(panel) ? ', which no gauge for metal reads' : '';

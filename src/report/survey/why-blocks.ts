@@ -1,5 +1,6 @@
 /** A panel taken apart on a page: what it is, how sure that is, what limits it, what would help. */
 
+import { counted } from '../../base/counted.ts';
 import { saying, textIn } from '../../base/remark.ts';
 import { roundTo, shown } from '../../base/rounding.ts';
 import {
@@ -27,24 +28,25 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
+import { partName } from '../panel-list.ts';
 import { pointLines } from '../point-lines.ts';
-import { counted } from '../words.ts';
 import { baselineBlock } from './baseline-block.ts';
 import { sourcesOfFigures } from './clear-basis.ts';
 import { clearSteps } from './clear-steps.ts';
 import { doubtShares, sourceWords } from './doubt-sources.ts';
 import { flagText, isOfFilm } from './evidence-lines.ts';
-import { partName } from './film-table.ts';
 import { type Advice, adviceLine, adviceOf, NOT_TO_ADD } from './help-lines.ts';
 import { limitSteps } from './limit-steps.ts';
 import { isNear } from './sureness-blocks.ts';
 import {
-  bothSidesSteps,
   comparisonText,
+  otherSideStep,
   otherSideText,
+  sidesStep,
   surenessText,
   sureOf,
 } from './sureness-lines.ts';
+import { wereThinner } from './thinner-clear.ts';
 
 export type WhyContext = {
   readonly result: SurveyResult;
@@ -126,7 +128,7 @@ function sureOfWord(survey: PanelSurvey, { unit, result }: WhyContext): readonly
     said,
     doubtOfLine(deciding),
     ...[otherSideText(survey, settings.terms)].filter((text) => text !== null),
-    ...bothSidesSteps(survey),
+    ...otherSideStep(survey),
     ...comparisons.slice(1).map(comparisonText),
     ...beside.map((one) => says`${one.condition} besides, ${sureOf(one)}: ${comparisonText(one)}`),
     ...noCut(survey, settings.film),
@@ -295,23 +297,19 @@ const DOUBT: Readonly<Record<DoubtSource, string>> = {
 };
 
 function riskBlocks(
-  { topcoat, condition, otherSide, budget }: PanelSurvey,
-  { risk, doubt }: PanelWhy,
+  survey: PanelSurvey,
+  { risk, sides, doubt }: PanelWhy,
   { result, unit }: WhyContext,
 ): readonly Block[] {
+  const { topcoat, budget } = survey;
   if (risk === null || topcoat === null || budget === 0) return [];
   const percent = (share: number): string => `${shown(100 * share, share < 0.0995 ? 1 : 0)} %`;
   const { thinnerClear } = result.settings.film;
   const name = topcoat.finish === 'single-stage' ? 'topcoat' : 'clear';
-  const both = otherSide?.overBoth ?? null;
-  const counted =
-    both === null || otherSide === null
-      ? ''
-      : `; all of this if it is ${condition}: with the chance that it is ${otherSide.condition} counted in ${percent(both.riskLeft)}`;
-  const risks = says`${percent(risk.risk)} that less than ${um(topcoat.clearFloor)} of ${name} stays where it is thinnest; with the topcoat ${um(thinnerClear, null)} thinner than thought ${percent(risk.riskIfThin)}; before any polishing ${percent(risk.already)}${counted}`;
+  const risks = says`${percent(risk.risk)} that less than ${um(topcoat.clearFloor)} of ${name} stays where it is thinnest; ${percent(risk.riskIfThin)} ${wereThinner(thinnerClear)}; before any polishing ${percent(risk.already)}`;
   const parts = doubt.map(({ source, share }) => `${DOUBT[source]} ${percent(share)}`);
   return [
-    paragraph('Risk if a plan took it all', tell(risks, unit)),
+    list('Risk if a plan took it all', [risks, ...sidesStep(survey, sides)].map(inUnit(unit))),
     paragraph(`Shares of the variance of the ${name} left then`, parts.join(', ')),
   ];
 }

@@ -11,7 +11,12 @@ import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job, JobVehicle } from '../../formats/job.ts';
 import type { Placed } from '../../formats/placed.ts';
 import { keyingNotes } from '../read/keying-notes.ts';
-import type { LoadedFile, ReadInput, VehicleReadings } from '../read/read-request.ts';
+import {
+  inputsOf,
+  type LoadedFile,
+  type ReadInput,
+  type VehicleReadings,
+} from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import { asMeasured } from '../settings/gauge-in-use.ts';
 import {
@@ -105,7 +110,7 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
     ...told,
     substrates,
     trials: tried.value,
-    inputs: [...inputs, ...spotsInput(spots)],
+    inputs: [...inputs, ...inputsOf(spots)],
     assumptions: [
       ...readings.assumptions,
       ...settings.assumptions,
@@ -115,9 +120,6 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
   const diagnostics = [...tried.diagnostics, ...keyingNotes(told.survey, readings.readings)];
   return { value, diagnostics };
 }
-
-const spotsInput = (file: LoadedFile | undefined): readonly ReadInput[] =>
-  file === undefined ? [] : [{ file: file.name, sha256: file.sha256, decisions: null }];
 
 type Facts = ReadonlyMap<string, EffectiveFacts>;
 type Assess = (facts: Facts, terms: RemovalTerms) => Survey;

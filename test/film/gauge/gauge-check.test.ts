@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { studentTQuantile } from '../../../src/base/stats/student-t.ts';
 import { micrometres } from '../../../src/base/units.ts';
-import { checkGauge, driftBetween, type ShimReading } from '../../../src/film/gauge/gauge-check.ts';
+import {
+  checkGauge,
+  driftBetween,
+  repeatabilityOver,
+  type ShimReading,
+} from '../../../src/film/gauge/gauge-check.ts';
 
 const terms = {
   permitted: { fixed: micrometres(1), proportional: 0.02 },
@@ -15,6 +20,18 @@ const onShim = (shim: number, uncertainty: number, ...readings: number[]): reado
     shimUncertainty: micrometres(uncertainty),
     reading: micrometres(reading),
   }));
+
+it('the repeatability over several checks is pooled by their degrees of freedom, and none without repeats', () => {
+  // s² = .04 on two degrees of freedom, and .02 on one: (2·.04 + .02)/3.
+  const first = checkGauge(onShim(100, 0.5, 100.2, 100.4, 100.6), terms);
+  const second = checkGauge(onShim(100, 0.5, 100.1, 100.3), terms);
+  const once = checkGauge(onShim(100, 0.5, 100.1), terms);
+  const pooled = repeatabilityOver([first, once, second]);
+  expect(pooled?.dof).toBe(3);
+  expect(pooled?.sd).toBeCloseTo(Math.sqrt((2 * 0.04 + 0.02) / 3), 10);
+  expect(repeatabilityOver([once])).toBeUndefined();
+  expect(repeatabilityOver([])).toBeUndefined();
+});
 
 describe('a gauge checked on shims', () => {
   it('has its error with shim, display and repeatability as sources', () => {

@@ -28,7 +28,7 @@ describe('the doubt about the topcoat that is left', () => {
     spread: { sd: micrometres(5.3), dof: 10 },
     calibration: micrometres((1 + 0.02 * 112) / Math.sqrt(3)),
   };
-  const [topcoat] = topcoatCases(
+  const [plain] = topcoatCases(
     film,
     knownFacts,
     { mean: micrometres(0), sd: micrometres(0) },
@@ -36,7 +36,8 @@ describe('the doubt about the topcoat that is left', () => {
     filmModel,
   );
   const parts = (median: number) => {
-    if (topcoat === undefined) throw new Error('clear over base is a topcoat');
+    if (plain === undefined) throw new Error('clear over base is a topcoat');
+    const topcoat = { ...plain, besides: [] };
     const removal = { median: micrometres(median), logSd: UNTRIED_LOG_SD };
     const doubt = doubtAboutWhatIsLeft(topcoat, removal, filmModel.topcoat);
     return new Map(doubt.map(({ source, share }) => [source, share]));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { IntakeDecisions } from '../../../src/intake/read-gauge-file.ts';
-import { decisionLines } from '../../../src/report/read/decision-lines.ts';
+import type { IntakeDecisions } from '../../src/intake/read-gauge-file.ts';
+import { decisionLines } from '../../src/report/decision-lines.ts';
 
 const decisions: IntakeDecisions = {
   ...{ encoding: 'windows-1252', delimiter: '\t', decimal: ',', layout: 'wide', unit: 'mil' },

@@ -1,0 +1,96 @@
+/** The topcoats that a panel may carry, each with what the panel may be besides. */
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { Condition } from '../condition/condition.ts';
+import { chancesOfLost } from '../condition/possible-sides.ts';
+import type { FilmModel, LimitPolicy } from '../film-model.ts';
+import type { AllowanceCase, LookedAt } from './allowance-case.ts';
+import { clearTaken } from './earlier-work.ts';
+import {
+  type Besides,
+  type PlainTopcoat,
+  type TopcoatCase,
+  topcoatCases,
+} from './topcoat-cases.ts';
+
+/** Film that a panel cut back lacks to the others. */
+export const missingFilm = ({ film, conditions, baseline }: AllowanceCase): Micrometres =>
+  micrometres(conditions.includes('cut-back') && baseline !== null ? baseline - film.mean : 0);
+
+/**
+ * The same over both sides of the line of film cut back, by the chance of either: what it lacks was polished off no
+ * more surely than it is cut back.
+ */
+export function missingOverSides(panel: AllowanceCase): Micrometres {
+  const { cutBack } = panel.sides;
+  if (cutBack === null) return missingFilm(panel);
+  const [here, there] = [missingFilm(panel), missingFilm(acrossCutBack(panel))];
+  return micrometres(here + cutBack.otherSide * (there - here));
+}
+
+/** One for each finish that it may have. */
+export function topcoatsOverSides(
+  panel: AllowanceCase,
+  policy: LimitPolicy,
+  model: FilmModel,
+  lookedAt: LookedAt,
+): readonly TopcoatCase[] {
+  const { sides } = panel;
+  const here = plainTopcoats(panel, policy, model, lookedAt);
+  if (sides.lost.length === 0 && sides.cutBack === null) {
+    return here.map((topcoat) => ({ ...topcoat, besides: NOTHING_ELSE }));
+  }
+  const { each, none } = chancesOfLost(sides);
+  const lost = each.map((one) => ({ ...one, topcoat: null }));
+  const across = sides.cutBack === null ? null : acrossCutBack(panel);
+  const there = across === null ? [] : plainTopcoats(across, policy, model, lookedAt);
+  const chance = none * (sides.cutBack?.otherSide ?? 0);
+  return here.map((topcoat, finish) => {
+    const other = there[finish];
+    const isOther = other !== undefined && !isSameClear(other, topcoat);
+    const cut = isOther ? [{ condition: otherWord(panel), chance, topcoat: other }] : [];
+    return { ...topcoat, besides: [...lost, ...cut] };
+  });
+}
+
+const NOTHING_ELSE: readonly Besides[] = [];
+
+function plainTopcoats(
+  panel: AllowanceCase,
+  policy: LimitPolicy,
+  model: FilmModel,
+  lookedAt: LookedAt,
+): readonly PlainTopcoat[] {
+  const { film, facts } = panel;
+  const taken = clearTaken(facts, missingFilm(panel), model.earlier);
+  return topcoatCases(film, facts, taken, policy, model).map(lookedAt);
+}
+
+/** Where the clear is known by itself it is the same whatever the panel is, to less than a page shows. */
+const isSameClear = (one: PlainTopcoat, other: PlainTopcoat): boolean =>
+  Math.abs(one.clear.mean - other.clear.mean) + Math.abs(one.clear.sd - other.clear.sd) < 0.1;
+
+const isCutBack = ({ conditions }: Pick<AllowanceCase, 'conditions'>): boolean =>
+  conditions.includes('cut-back');
+
+const otherWord = (panel: AllowanceCase): Condition => (isCutBack(panel) ? 'original' : 'cut-back');
+
+/** What a panel is by its word, as it stands beside what it may be besides. */
+export const sideOfWord = (conditions: readonly Condition[]): Condition =>
+  conditions.includes('cut-back') ? 'cut-back' : (conditions[0] ?? 'original');
+
+/**
+ * The panel on the other side of the line of film cut back. That it would be cut back is held of a mean on that line,
+ * as it would be that or less.
+ */
+export function acrossCutBack(panel: AllowanceCase): AllowanceCase {
+  const { film, conditions, sides } = panel;
+  if (isCutBack(panel)) {
+    return { ...panel, conditions: conditions.filter((one) => one !== 'cut-back') };
+  }
+  const line = sides.cutBack?.line ?? film.mean;
+  return {
+    ...panel,
+    film: { ...film, mean: micrometres(Math.min(film.mean, line)) },
+    conditions: [...conditions, 'cut-back'],
+  };
+}

@@ -1,0 +1,113 @@
+/** Panels of a plan by what is done to them: those with the same steps, those left alone, what to mind on each. */
+import { groupBy } from '../../base/group-by.ts';
+import { textIn } from '../../base/remark.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import { isWorked, type PanelPlan } from '../../correction/plan/plan.ts';
+import { stepsId } from '../../correction/removal/step.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import { type Block, type Cell, cell, paragraph } from '../model.ts';
+import { partName } from '../panel-list.ts';
+import { filmTable } from '../survey/film-table.ts';
+import { percentRange } from './percent-range.ts';
+
+type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
+
+/** Panels with the same steps, lettered in walking order. */
+export function lettered(worked: readonly PanelPlan[]): readonly Group[] {
+  const groups = groupBy(worked, ({ verdict, steps }) => `${verdict} ${stepsId(steps)}`);
+  return [...groups.values()].map((plans, i) => ({ letter: letterOf(i), plans }));
+}
+
+const letterOf = (index: number): string =>
+  index < 26
+    ? String.fromCharCode(65 + index)
+    : `${letterOf(Math.floor(index / 26) - 1)}${letterOf(index % 26)}`;
+
+export function planTable(
+  read: readonly PanelPlan[],
+  groups: readonly Group[],
+  unit: LengthUnit,
+): Block {
+  const words: ReadonlyMap<PanelSurvey, Cell> = new Map(
+    read
+      .flatMap((panel) => [panel, ...panel.zones])
+      .map((plan) => {
+        const letter = groups.find(({ plans }) => plans.includes(plan))?.letter;
+        return [
+          plan.survey,
+          plan.zones.length > 0
+            ? cell('by zone')
+            : cell(
+                letter === undefined ? plan.verdict : `${plan.verdict} ${letter}`,
+                plan.verdict === 'polish' ? 'plain' : 'strong',
+              ),
+        ];
+      }),
+  );
+  return filmTable(
+    read.map(({ survey }) => survey),
+    { title: 'plan', cellOf: (survey) => words.get(survey) ?? cell('') },
+    unit,
+  );
+}
+
+export function groupBlocks({ letter, plans }: Group, unit: LengthUnit): readonly Block[] {
+  const [first] = plans;
+  if (first === undefined) return [];
+  const steps = first.steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`);
+  const { median, low, high } = first.removal;
+  const takes = `takes ${thicknessText(median, unit, 2)}\u00a0${unitName(unit)} (${thicknessText(low, unit)}–${thicknessText(high, unit)}${letter === 'A' ? ', counted in the risk' : ''})`;
+  const clears = `clears ${percentRange(plans.map(({ expected }) => expected))}\u00a0%`;
+  const risks = plans.flatMap((plan) => plan.risk ?? []);
+  const risk = risks.length === 0 ? 'risk not known' : `risk ${percentRange(risks)}\u00a0%`;
+  return [
+    paragraph(`${letter} ${first.verdict}`, `${steps.join(' + ')}: ${takes}, ${clears}, ${risk}`),
+  ];
+}
+
+export function leftAlone(read: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
+  const left = read.filter((plan) => !isWorked(plan));
+  const groups = groupBy(left, (plan) =>
+    JSON.stringify([plan.verdict, conditionOf(plan), plan.reasons[0]?.text]),
+  );
+  return [...groups.values()].flatMap((plans) => {
+    const [first] = plans;
+    return first === undefined
+      ? []
+      : [
+          paragraph(
+            first.verdict,
+            [
+              `${names(plans)}${conditionOf(first)}`,
+              ...first.reasons.slice(0, 1).map((one) => textIn(one, unit)),
+            ].join(' – '),
+          ),
+        ];
+  });
+}
+
+/** ` (thin, cut-back)`; nothing for sound film. */
+function conditionOf({ survey: { condition, also } }: PanelPlan): string {
+  return condition === 'original' ? '' : ` (${[condition, ...also].join(', ')})`;
+}
+
+const names = (plans: readonly PanelPlan[]): string =>
+  plans.map(({ survey }) => partName(survey)).join(', ');
+
+/** Reasons that stand in a line of their own, or that only matter to who asks why. */
+const SAID_ELSEWHERE: ReadonlySet<string> = new Set([
+  'aim-out-of-reach',
+  'as-elsewhere',
+  'local-defect',
+]);
+
+/** What to mind, each once with its panels. */
+export function remarksOf(plans: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
+  const remarks = plans.filter(isWorked).flatMap((plan) => {
+    const reasons = plan.reasons.filter(({ code }) => !SAID_ELSEWHERE.has(code));
+    return [...reasons, ...plan.cautions].map((one) => ({ text: textIn(one, unit), plan }));
+  });
+  const groups = [...groupBy(remarks, ({ text }) => text)];
+  return groups.map(([text, group]) => paragraph(names(group.map(({ plan }) => plan)), text));
+}

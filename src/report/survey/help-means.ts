@@ -1,0 +1,72 @@
+/** What each thing that would help is, and what it takes. */
+import { type Sentence, says, um } from '../../base/sentence.ts';
+import { spotTakes } from '../../correction/spot/test-spot-forecast.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
+import { partName } from '../panel-list.ts';
+import { gainRange } from './gain-groups-text.ts';
+import type { ColumnCode, Gain } from './gain-table.ts';
+import { minutes } from './help-lines.ts';
+
+type Means = (own: readonly Gain[], of: HelpMeansOf) => Sentence;
+
+export type HelpMeansOf = {
+  readonly parts: readonly PanelSurvey[];
+  readonly result: SurveyResult;
+};
+
+export const MEANS: Readonly<Record<ColumnCode, Means>> = {
+  history: (own) => says`if never polished (taken_um)${orElse(own)}`,
+  clear: (own) => says`ultrasonic gauge for layers, ${timeOf(own)} a panel${endsAtLife(own)}`,
+  'test-spot': (own, { parts, result }) => {
+    const takes = spotTakes(result.settings.correction);
+    const lost =
+      takes === null ? '' : says`; outside its patch, which loses ${um(takes)}${bestOn(parts)}`;
+    return says`a patch polished, read before and after (leastcut spot), one for all, ${timeOf(own)}${lost}${scatter(own)}`;
+  },
+};
+
+/** `; −0.95 to −1.11 µm if 4 µm were`: what is not known may turn out to be more than is allowed for. */
+function orElse(own: readonly Gain[]): Sentence {
+  const others = own.flatMap(({ otherwise }) => otherwise ?? []);
+  const taken = others[0]?.taken;
+  return taken === undefined
+    ? says``
+    : says`; ${gainRange(others.map(({ gain }) => gain))} if ${um(taken, null)} were gone`;
+}
+
+/** Every gain ends at the next limit: where that is the one over a panel's life, it is told what that allows then. */
+function endsAtLife(own: readonly Gain[]): Sentence {
+  const ends = own.flatMap(({ part, gain }) => (hasLifeLimit(part) ? [part.budget + gain] : []));
+  return ends.length === 0
+    ? says`; a loss if it reads thin`
+    : says`; ${um(Math.max(...ends), 2)} in all at most (life); a loss if it reads thin`;
+}
+
+const hasLifeLimit = ({ limits }: PanelSurvey): boolean =>
+  limits.some(({ code }) => code === 'life');
+
+/** A removal that is foretold better scatters less, so that more may be planned by every limit. */
+const scatter = (own: readonly Gain[]): string =>
+  own.some(({ part, gain }) => {
+    const life = part.limits.find(({ code }) => code === 'life');
+    return life !== undefined && part.budget + gain > life.value + SAME;
+  })
+    ? '; removal surer, so life allows more'
+    : '';
+
+/** µm by which two figures of two decimals may differ. */
+const SAME = 0.01;
+
+/** The original panel with most to spare bears it best. */
+function bestOn(parts: readonly PanelSurvey[]): string {
+  const [first, ...rest] = parts.filter(({ condition }) => condition === 'original');
+  if (first === undefined) return '';
+  const most = rest.reduce((best, one) => (one.budget > best.budget ? one : best), first);
+  return `: best on ${partName(most)}`;
+}
+
+function timeOf(gains: readonly Gain[]): string {
+  const time = gains[0]?.time ?? null;
+  return time === null ? '' : minutes(time);
+}
