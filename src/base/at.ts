@@ -4,3 +4,10 @@ export function at<Item>(items: ArrayLike<Item>, place: number): Item {
   if (item === undefined) throw new RangeError(`there is no place ${place} among ${items.length}`);
   return item;
 }
+
+/** The same of a map: what stands under a key that is known to be there. */
+export function valueAt<Key, Value>(values: ReadonlyMap<Key, Value>, key: Key): Value {
+  const value = values.get(key);
+  if (value === undefined) throw new RangeError(`there is no ${String(key)} among ${values.size}`);
+  return value;
+}

@@ -255,7 +255,7 @@ export const diagnosticCatalogue = {
     meaning: 'Two statements about the unit of the readings contradict each other.',
   },
   'unit-doubtful': {
-    kind: 'remark',
+    kind: 'data',
     meaning: 'The readings as a whole are no paint in their unit: another is likelier.',
   },
   'reading-ambiguous': { kind: 'data', meaning: 'A number can be read in two ways.' },

@@ -7,11 +7,11 @@ import { type Command, formatsOf, optionsOf } from './command.ts';
 import { type CommandEntry, commands } from './commands.ts';
 import { helpWidth } from './message-look.ts';
 import { readOptionValue } from './option-values.ts';
+import type { OptionSpec } from './options/option-spec.ts';
 import {
   commonOptions,
   helpOption,
   type OptionName,
-  type OptionSpec,
   optionSpecs,
   readingOptions,
   type TypedOptions,

@@ -59,7 +59,7 @@ export async function runByVehicle(
     const failed = hasErrors(answer.diagnostics);
     const records = failed
       ? [emptyRecord(command.name, { version, diagnostics: answer.diagnostics })]
-      : answer.records;
+      : answer.records();
     const goesOn = await writeToReader(renderNdjson(records));
     if (failed || !goesOn) break;
   }
@@ -75,7 +75,7 @@ async function* answersOf(
 ): AsyncIterable<Pick<Answer, 'records' | 'diagnostics' | 'answersNo'>> {
   for await (const piece of pieces()) {
     if (piece === undefined) {
-      yield { records: [], diagnostics: [changedFile(name)] };
+      yield { records: () => [], diagnostics: [changedFile(name)] };
       return;
     }
     const file = { name, bytes: new Uint8Array(), sha256, piece };

@@ -4,13 +4,8 @@ import type { Block, DataTable, MachineRecord } from '../report/model.ts';
 import type { LoadedFile } from '../tasks/read/read-request.ts';
 import type { Effective } from '../tasks/settings/setting-origin.ts';
 import type { ColourUse } from '../tasks/settings/settings-layers.ts';
-import {
-  commonOptions,
-  type Format,
-  type OptionName,
-  pageFormats,
-  type TypedOptions,
-} from './options.ts';
+import { type Format, pageFormats } from './options/output-specs.ts';
+import { commonOptions, type OptionName, type TypedOptions } from './options.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** The outside world as a command sees it. */
@@ -43,7 +38,7 @@ export type World = {
 export type Answer = {
   /** For people; made when they are asked for. */
   readonly pages: () => readonly (readonly Block[])[];
-  readonly records: readonly MachineRecord[];
+  readonly records: () => readonly MachineRecord[];
   /** What --format text writes as it is, where it is made for a program and is no page. */
   readonly script?: string;
   /** What --format csv writes; given by every command that offers it. */
@@ -110,7 +105,7 @@ export const formatsOf = ({ formats = pageFormats }: Command): readonly Format[]
 /** Nothing came of it. */
 export const failed = (diagnostics: readonly Diagnostic[]): Answer => ({
   pages: () => [],
-  records: [],
+  records: () => [],
   diagnostics,
 });
 

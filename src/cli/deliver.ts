@@ -1,11 +1,12 @@
 /** An answer in the form that was asked for, written where it was asked for. */
 import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
+import { once } from '../base/kept.ts';
 import { asciiBlocks } from '../render/ascii.ts';
 import { asciiDrawing } from '../render/ascii-text.ts';
 import { renderJson, renderNdjson } from '../render/json.ts';
 import { renderText } from '../render/text.ts';
 import { emptyRecord } from '../report/envelope.ts';
-import { type Block, gap } from '../report/model.ts';
+import { type Block, gap, type MachineRecord } from '../report/model.ts';
 import type { Effective } from '../tasks/settings/setting-origin.ts';
 import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 import { type Answer, answerIsNo, type Command } from './command.ts';
@@ -22,12 +23,13 @@ export async function deliver(
   options: TypedOptions,
 ): Promise<number> {
   const format = options.format ?? 'text';
+  const records = once(answer.records);
   const several =
-    format === 'json' && answer.records.length > 1 ? [severalVehicles(answer.records.length)] : [];
+    format === 'json' && records().length > 1 ? [severalVehicles(records().length)] : [];
   const diagnostics = [...answer.diagnostics, ...several];
   const output = hasErrors(diagnostics)
     ? failureOutput(command.name, diagnostics, options)
-    : await outputOf(answer, options);
+    : await outputOf({ ...answer, records }, options);
   const beside = hasErrors(diagnostics) ? [] : await writeBeside(answer.files ?? []);
   const written = await write(output, options.out);
   const all = [...diagnostics, ...beside, ...(written === undefined ? [] : [written])];
@@ -41,14 +43,13 @@ const severalVehicles = (count: number): Diagnostic =>
 
 async function outputOf(answer: Answer, options: TypedOptions): Promise<string> {
   const { records, table } = answer;
-  const [first] = records;
   const blocks = (): readonly Block[] =>
     answer.pages().flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
   switch (options.format ?? 'text') {
     case 'json':
-      return first === undefined ? '' : renderJson(first);
+      return jsonOf(records());
     case 'ndjson':
-      return renderNdjson(records);
+      return renderNdjson(records());
     case 'csv':
       return table === undefined ? '' : (await import('../render/csv.ts')).renderCsv(table());
     case 'text':
@@ -57,6 +58,9 @@ async function outputOf(answer: Answer, options: TypedOptions): Promise<string> 
       return pageOutput(blocks(), options, answer.color);
   }
 }
+
+const jsonOf = ([first]: readonly MachineRecord[]): string =>
+  first === undefined ? '' : renderJson(first);
 
 /** A page in the form that was asked for: as text where that is none for people. */
 export async function pageOutput(

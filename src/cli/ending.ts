@@ -1,4 +1,5 @@
 /** How a run ends: what there is to say on standard error, and an exit code. */
+import { counted } from '../base/counted.ts';
 import type { Diagnostic } from '../base/diagnostics.ts';
 import { groupBy } from '../base/group-by.ts';
 import { asciiText } from '../render/ascii-text.ts';
@@ -30,7 +31,7 @@ export function saidAtEnd(diagnostics: readonly Diagnostic[], options: TypedOpti
   const count =
     hidden === 0
       ? ''
-      : `leastcut: ${hidden} note${hidden === 1 ? '' : 's'} (${whatAbout(notes, ascii)}), -v shows them\n`;
+      : `leastcut: ${counted(hidden, 'note')} (${whatAbout(notes, ascii)}), -v shows them\n`;
   const look = messageLook(options);
   return said.map((one) => renderDiagnostic(one, ascii, look)).join('') + count;
 }

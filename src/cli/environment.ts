@@ -5,7 +5,8 @@
 import { type Diagnostic, error, type Outcome, warning } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import { type ReadValue, readOptionValue } from './option-values.ts';
-import { type OptionName, type OptionSpec, optionSpecs, type TypedOptions } from './options.ts';
+import type { OptionSpec } from './options/option-spec.ts';
+import { type OptionName, optionSpecs, type TypedOptions } from './options.ts';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
 

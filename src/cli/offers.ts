@@ -2,7 +2,8 @@
 import { asciiText } from '../render/ascii-text.ts';
 import { type Command, formatsOf, optionsOf } from './command.ts';
 import { variableOf } from './environment.ts';
-import { helpOption, type OptionName, type OptionSpec, optionSpecs } from './options.ts';
+import type { OptionSpec } from './options/option-spec.ts';
+import { helpOption, type OptionName, optionSpecs } from './options.ts';
 
 export type OfferedOption = {
   /** `-o`, or undefined. */

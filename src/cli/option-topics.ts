@@ -3,13 +3,8 @@ import type { OptionTopic } from '../tasks/explain/explanation.ts';
 import { type Command, optionsOf } from './command.ts';
 import { variableOf } from './environment.ts';
 import { flagParts } from './offers.ts';
-import {
-  commonOptions,
-  helpOption,
-  type OptionName,
-  type OptionSpec,
-  optionSpecs,
-} from './options.ts';
+import type { OptionSpec } from './options/option-spec.ts';
+import { commonOptions, helpOption, type OptionName, optionSpecs } from './options.ts';
 
 export const optionTopics = (commands: readonly Command[]): readonly OptionTopic[] => [
   ...(Object.keys(optionSpecs) as OptionName[]).map((name) =>

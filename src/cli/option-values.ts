@@ -2,7 +2,8 @@
 import { isDay, localDay } from '../base/calendar.ts';
 import { closest } from '../base/did-you-mean.ts';
 import { pageNamed, pageNames } from '../intake/bytes/code-pages.ts';
-import { type OptionName, type OptionSpec, optionSpecs } from './options.ts';
+import type { OptionSpec } from './options/option-spec.ts';
+import { type OptionName, optionSpecs } from './options.ts';
 
 /** A value, or what is taken instead, with the word that may be meant. */
 export type ReadValue =

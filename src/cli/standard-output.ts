@@ -76,6 +76,9 @@ const nextOf = (stream: NodeJS.WriteStream, events: readonly string[]): Promise<
 
 const opened = new Set<Descriptor>();
 
+/** Whether nothing of what was said is still to be written: a stream may hold some of it, a direct write does not. */
+export const isAllWritten = (): boolean => opened.size === 0;
+
 /** Node would go on writing to a reader that has gone: its errors are listened to from the first. */
 function streamOf(descriptor: Descriptor): NodeJS.WriteStream {
   const stream = descriptor === STANDARD_OUTPUT ? process.stdout : process.stderr;

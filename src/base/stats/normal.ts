@@ -16,23 +16,39 @@ const ROOT_THIRTY_TWO = Math.sqrt(32);
 /** To where Φ is taken from its value at 0. */
 const CENTRE_REACH = 0.67448975;
 
-const CENTRE = {
-  numerator: [
-    0.06568233791820745, 2.2352520354606837, 161.02823106855587, 1067.6894854603709,
-    18154.98125334356,
-  ],
-  denominator: [1, 47.202581904688245, 976.0985517377767, 10260.932208618979, 45507.78933502673],
-};
-const SHOULDER = {
-  numerator: [
-    1.0765576773720192e-8, 0.39894151208813466, 8.883149794388377, 93.50665613217785,
-    597.2702763948002, 2494.5375852903726, 6848.190450536283, 11602.65143764735, 9842.714838383978,
-  ],
-  denominator: [
-    1, 22.266688044328117, 235.387901782625, 1519.3775994075547, 6485.558298266761,
-    18615.571640885097, 34900.95272114598, 38912.00328609327, 19685.429676859992,
-  ],
-};
+/** (Φ(z) − ½)/z at the centre, by z². Written out, as is the next: no functions are called more often. */
+const centre = (square: number): number =>
+  ((((0.06568233791820745 * square + 2.2352520354606837) * square + 161.02823106855587) * square +
+    1067.6894854603709) *
+    square +
+    18154.98125334356) /
+  ((((square + 47.202581904688245) * square + 976.0985517377767) * square + 10260.932208618979) *
+    square +
+    45507.78933502673);
+/** The upper tail over exp(−y²/2), to √32. */
+const shoulder = (y: number): number =>
+  ((((((((1.0765576773720192e-8 * y + 0.39894151208813466) * y + 8.883149794388377) * y +
+    93.50665613217785) *
+    y +
+    597.2702763948002) *
+    y +
+    2494.5375852903726) *
+    y +
+    6848.190450536283) *
+    y +
+    11602.65143764735) *
+    y +
+    9842.714838383978) /
+  ((((((((y + 22.266688044328117) * y + 235.387901782625) * y + 1519.3775994075547) * y +
+    6485.558298266761) *
+    y +
+    18615.571640885097) *
+    y +
+    34900.95272114598) *
+    y +
+    38912.00328609327) *
+    y +
+    19685.429676859992);
 const FAR_TAIL = {
   numerator: [
     0.023073441764940174, 0.215898534057957, 0.12740116116024736, 0.022235277870649807,
@@ -55,15 +71,15 @@ const gaussian = (y: number): number => {
   return Math.exp((-coarse * coarse) / 2) * Math.exp(-((y - coarse) * (y + coarse)) / 2);
 };
 
-/** Density φ(z) = exp(−z²/2)/√(2π). */
+/** Density φ(z) = exp(−z²/2)/√(2π). Relative error below 1e-15 to |z| = 3, 1e-13 at 38. */
 export const normalDensity = (z: number): number => {
   if (Number.isNaN(z)) throw new RangeError('normalDensity needs a number');
-  return Math.abs(z) > 40 ? 0 : INVERSE_ROOT_TWO_PI * gaussian(z);
+  return Math.abs(z) > 40 ? 0 : INVERSE_ROOT_TWO_PI * Math.exp((-z * z) / 2);
 };
 
 /** The upper tail over exp(−y²/2). */
 const tailRatio = (y: number): number => {
-  if (y < ROOT_THIRTY_TWO) return ratio(SHOULDER, y);
+  if (y < ROOT_THIRTY_TWO) return shoulder(y);
   const inverseSquare = 1 / (y * y);
   return (INVERSE_ROOT_TWO_PI - inverseSquare * ratio(FAR_TAIL, inverseSquare)) / y;
 };
@@ -72,7 +88,7 @@ const tailRatio = (y: number): number => {
 export const normalCdf = (z: number): number => {
   if (Number.isNaN(z)) throw new RangeError('normalCdf needs a number');
   const y = Math.abs(z);
-  if (y <= CENTRE_REACH) return 0.5 + z * ratio(CENTRE, y * y);
+  if (y <= CENTRE_REACH) return 0.5 + z * centre(y * y);
   const tail = y > 38.6 ? 0 : gaussian(y) * tailRatio(y);
   return z < 0 ? tail : 1 - tail;
 };
@@ -80,7 +96,7 @@ export const normalCdf = (z: number): number => {
 /** Φ(z) where φ(z) is known already: half the work of both. Relative error below 1e-13. */
 export const normalCdfFrom = (z: number, density: number): number => {
   const y = Math.abs(z);
-  if (y <= CENTRE_REACH) return 0.5 + z * ratio(CENTRE, y * y);
+  if (y <= CENTRE_REACH) return 0.5 + z * centre(y * y);
   const tail = y > 38.6 ? 0 : (density / INVERSE_ROOT_TWO_PI) * tailRatio(y);
   return z < 0 ? tail : 1 - tail;
 };

@@ -6,6 +6,7 @@
  * the panel's width, so place ends of panels on kinks.
  */
 import { at } from '../at.ts';
+import { once } from '../kept.ts';
 import { normalDensity } from './normal.ts';
 
 export type Rule = { readonly nodes: readonly number[]; readonly weights: readonly number[] };
@@ -77,48 +78,57 @@ export const integrate = (
   return sum * half;
 };
 
+/** Step and reach for what is not told to turn anywhere: 201 nodes. */
 const STEP = 0.09;
 const REACH = 9;
-/** Halvings of the step after which even a near jump is left as it is. */
-const MOST_HALVINGS = 6;
-/** Doublings of it for what turns slowly: at four steps φ itself is still summed to 1e-16. */
-const MOST_DOUBLINGS = 2;
+/** A turn goes from one level to another: what lies beyond is 8e-11 of it. */
+const TURN_REACH = 6.5;
+/** Steps on the scale of a turn of the normal itself, which is as wide as 1: √(1 + 1/width²) of them lie in one. */
+const TURN_STEP = 0.9;
+/** Steps are of few sizes, so that rules are kept; eight of them halve a step. */
+const SIZES_A_HALVING = 8;
+/** Halvings of the widest step after which even a near jump is left as it is. */
+const MOST_HALVINGS = 9;
 
 /**
- * Equal steps on ±9, weights φ scaled to sum to 1. On a bell-shaped integrand the trapezoidal rule beats
+ * Equal steps, weights φ scaled to sum to 1. On a bell-shaped integrand the trapezoidal rule beats
  * Gauss–Legendre panels of as many nodes: its error falls like exp(−2π²/h²) (Trefethen & Weideman 2014,
  * SIAM Review 56: 385–458).
  */
-const normalRule = (halvings: number): Rule => {
-  const half = (REACH / STEP) * 2 ** halvings;
-  const nodes = Array.from({ length: 2 * half + 1 }, (_, index) => (REACH * (index - half)) / half);
+function normalRule(step: number, reach: number): Rule {
+  const half = Math.ceil(reach / step);
+  const nodes = Array.from({ length: 2 * half + 1 }, (_, index) => (index - half) * step);
   const densities = nodes.map(normalDensity);
   const total = densities.reduce((sum, density) => sum + density, 0);
   return { nodes, weights: densities.map((density) => density / total) };
-};
+}
 
-const normalRules = new Map<number, Rule>();
+const plainRule = once(() => normalRule(STEP, REACH));
 
-/** Nodes and weights of `expectOverNormal`, for what turns within `width`. */
-export const normalRuleOf = (width: number): Rule => {
-  const wanted = Math.ceil(Math.log2((1.1 * STEP) / width));
-  const halvings = Math.min(MOST_HALVINGS, Math.max(-MOST_DOUBLINGS, wanted));
-  const known = normalRules.get(halvings);
-  if (known !== undefined) return known;
-  const rule = normalRule(halvings);
-  normalRules.set(halvings, rule);
-  return rule;
-};
+const turnRules = new Map<number, Rule>();
 
 /**
- * E f(Z) for Z ~ N(0, 1), on fixed nodes, 201 of them, at which alone f is called. Smooth f of moderate
- * growth: 1e-11; Φ(a + bZ) to b = 10: 1e-10. Where f turns more sharply or more slowly, `width` says over
- * what distance (1/b for Φ(a + bZ)), and the step is halved or doubled until it is a tenth finer than
- * that: 1e-10 again. At a kink the error falls with the square of the step only: 1e-3 of the change of
- * slope for max(0, Z − c); at a jump up to half a step, 3e-2.
+ * Nodes and weights for E f(Z) where f goes from one level to another and turns within `width` (1/b for Φ(a + bZ)).
+ * φ·f has a spectrum like exp(−ω²/(2 + 2/width²)), so that steps of h err by exp(−2π²/(h² (1 + 1/width²))).
  */
-export const expectOverNormal = (f: (z: number) => number, width = 1.1 * STEP): number => {
-  const { nodes, weights } = normalRuleOf(width);
+export function normalRuleOf(width: number): Rule {
+  const wanted = SIZES_A_HALVING * Math.log2(Math.hypot(1, 1 / width));
+  const size = Math.ceil(Math.min(wanted, SIZES_A_HALVING * MOST_HALVINGS));
+  const known = turnRules.get(size);
+  if (known !== undefined) return known;
+  const rule = normalRule(TURN_STEP * 2 ** (-size / SIZES_A_HALVING), TURN_REACH);
+  turnRules.set(size, rule);
+  return rule;
+}
+
+/**
+ * E f(Z) for Z ~ N(0, 1), on fixed nodes at which alone f is called. Smooth f of moderate growth: 1e-11;
+ * Φ(a + bZ) to b = 10: 1e-10. At a kink the error falls with the square of the step only: 1e-3 of the change of
+ * slope for max(0, Z − c); at a jump up to half a step, 3e-2. Of an f that turns from one level to another, `width`
+ * says over what distance (1/b for Φ(a + bZ)): then as many nodes as that wants, 17 or more, and 1e-10 for any b.
+ */
+export const expectOverNormal = (f: (z: number) => number, width?: number): number => {
+  const { nodes, weights } = width === undefined ? plainRule() : normalRuleOf(width);
   let sum = 0;
   for (let index = 0; index < nodes.length; index += 1) {
     sum += at(weights, index) * f(at(nodes, index));

@@ -1,11 +1,16 @@
 /**
  * Root of an increasing function by Newton's method kept inside a bracket (as `rtsafe` in Press et al.,
  * Numerical Recipes, 9.4): a step that leaves the bracket, or a slope of no use, is replaced by halving.
+ * Where the second derivative is told too, Halley's method: what is left after a step goes with its cube.
  *
  * `at` gives value and slope. `low` may be −∞ and `high` ∞: a missing side is looked for by doubling the
  * distance from `start`. Converges to `relative` of the root (of `absolute` near zero).
  */
-export type Slope = { readonly value: number; readonly slope: number };
+export type Slope = {
+  readonly value: number;
+  readonly slope: number;
+  readonly curvature?: number;
+};
 
 type Search = {
   readonly start: number;
@@ -26,12 +31,12 @@ export const solveIncreasing = (
   let reach = Math.max(1, Math.abs(start));
   let x = start;
   for (let step = 0; step < MOST_STEPS; step += 1) {
-    const { value, slope } = at(x);
-    const newton = x - value / slope;
-    if (Math.abs(newton - x) <= relative * Math.abs(x) + absolute) return newton;
+    const { value, slope, curvature = 0 } = at(x);
+    const stepped = x - value / (slope - (value * curvature) / (2 * slope));
+    if (Math.abs(stepped - x) <= relative * Math.abs(x) + absolute) return stepped;
     if (value < 0) below = x;
     else above = x;
-    let next = newton;
+    let next = stepped;
     if (!(next > below && next < above)) {
       if (Number.isFinite(below) && Number.isFinite(above)) next = below + (above - below) / 2;
       else next = value < 0 ? x + reach : x - reach;

@@ -26,6 +26,10 @@ export const sampleVariance = (values: readonly number[]): number =>
 export const sampleStandardDeviation = (values: readonly number[]): number =>
   Math.sqrt(sampleVariance(values));
 
+/** √(Σx²/n): how far values lie from nothing. */
+export const rootMeanSquare = (values: readonly number[]): number =>
+  Math.sqrt(demandSample(values).reduce((sum, value) => sum + value ** 2, 0) / values.length);
+
 /** Middle value, or the mean of the two middle values. */
 export const median = (values: readonly number[]): number => library.median(demandSample(values));
 

@@ -1,6 +1,7 @@
 /** The columns of a list of jobs: its name, its readings, and the options that are about one job. */
 import type { Command } from '../command.ts';
-import { type OptionName, type OptionSpec, optionSpecs } from '../options.ts';
+import type { OptionSpec } from '../options/option-spec.ts';
+import { type OptionName, optionSpecs } from '../options.ts';
 
 /** Options that say something of one job: a list may have a column for each, whatever its command. */
 const ofOneJob: readonly OptionName[] = [

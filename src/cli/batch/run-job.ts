@@ -73,11 +73,12 @@ async function attempt(
 ): Promise<Ended> {
   if (task.problems.length > 0) return stopped(task.problems);
   const answer = await command.run(task.operands, same(task.options), worldWith(loadOf(task)));
-  const [record, second] = answer.records;
+  const records = answer.records();
+  const [record, second] = records;
   const diagnostics =
     second === undefined
       ? answer.diagnostics
-      : [...answer.diagnostics, severalVehicles(answer.records.length)];
+      : [...answer.diagnostics, severalVehicles(records.length)];
   if (hasErrors(diagnostics) || record === undefined) return stopped(diagnostics);
   const exit = answerIsNo(answer) ? exitCodes.answerIsNo : exitCodes.done;
   return { status: 'done', exit, diagnostics, result: record };

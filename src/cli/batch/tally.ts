@@ -1,7 +1,8 @@
 /** How a batch goes: counted while it runs, told at its end. */
+
+import { counted } from '../../base/counted.ts';
 import { printable } from '../../render/printable.ts';
 import type { JobStatus } from '../../report/batch/batch-record.ts';
-import { counted } from '../../report/words.ts';
 import { exitCodes } from '../exit-code.ts';
 
 /** What of a job is counted. */

@@ -1,7 +1,8 @@
 /** Quotes of a batch that have no price, and what a shop file would have to say: told once at the end. */
+
+import { counted } from '../../base/counted.ts';
 import { list } from '../../report/batch/record-paths.ts';
 import type { MachineRecord } from '../../report/model.ts';
-import { counted } from '../../report/words.ts';
 
 export type UnpricedQuotes = {
   /** Takes the record of a job as a line of ndjson. */

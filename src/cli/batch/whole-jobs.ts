@@ -66,7 +66,7 @@ type Answered = {
   readonly order: readonly string[];
 };
 
-const nothing: Answered['answer'] = { records: [], diagnostics: [] };
+const nothing: Answered['answer'] = { records: () => [], diagnostics: [] };
 
 /** Asked again without the vehicles that have a fault of their own, until the others have none. */
 async function answerWithout(
@@ -105,7 +105,7 @@ function endedJobs(
   { answer, faults, order }: Answered,
   stem: string,
 ): readonly { readonly job: string; readonly ended: Ended }[] {
-  const done = answer.records.map((record, i) => {
+  const done = answer.records().map((record, i) => {
     const vehicle = typeof record['vehicle'] === 'string' ? record['vehicle'] : null;
     const exit = answer.answersNo?.[i] === true ? exitCodes.answerIsNo : exitCodes.done;
     const diagnostics = concerning(vehicle, answer.diagnostics);

@@ -11,7 +11,9 @@ import type { LoadedFile } from '../../tasks/read/read-request.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { loadGaugeFile, loadSurveyInputs } from '../load-gauge.ts';
 import { type Inputs, surveyRequest } from '../load-inputs.ts';
-import { formats, pageOptions, readingOptions, type TypedOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import { readingOptions, type TypedOptions } from '../options.ts';
+import { pageOptions } from '../page-options.ts';
 import { keptObservations, ratesOutProblem } from '../rates-out.ts';
 import { utf8Text } from '../utf8-text.ts';
 import { version } from '../version.ts';
@@ -89,7 +91,7 @@ export const compareCommand: Command = {
     );
     return {
       pages: () => [compareBlocks(value, pageOptions(settings, options))],
-      records: [compareRecord(value, { version, diagnostics })],
+      records: () => [compareRecord(value, { version, diagnostics })],
       table: () => compareTable(value),
       files: [...recordFiles(value, inputs.value, options), ...(kept?.files ?? [])],
       diagnostics,

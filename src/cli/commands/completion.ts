@@ -23,7 +23,7 @@ export const completionCommand: Command = {
     if (shell === undefined || excess.length > 0) return failed([refusal(typed, excess)]);
     const commands = await world.commands();
     const script = completionScript(shell, commands.map(offersOf));
-    return { pages: () => [], records: [], script, diagnostics: [] };
+    return { pages: () => [], records: () => [], script, diagnostics: [] };
   },
 };
 

@@ -60,7 +60,7 @@ export const doctorCommand: Command = {
     });
     return {
       pages: () => [doctorBlocks(result, options.verbose ?? false)],
-      records: [doctorRecord(result, diagnostics)],
+      records: () => [doctorRecord(result, diagnostics)],
       diagnostics,
       color: settings.color,
     };
@@ -101,7 +101,7 @@ async function checkNamed(
   if (checked === undefined || hasErrors(all)) return failed(all);
   return {
     pages: () => [checkBlocks(checked)],
-    records: [checkRecord(checked, machine(), all)],
+    records: () => [checkRecord(checked, machine(), all)],
     diagnostics: all,
   };
 }

@@ -31,7 +31,7 @@ export const explainCommand: Command = {
       const topics = allTopics(sources);
       return {
         pages: () => [topicListBlocks(topics, options)],
-        records: [explainRecord([{ word: null, topics }], assumptions, context)],
+        records: () => [explainRecord([{ word: null, topics }], assumptions, context)],
         diagnostics,
       };
     }
@@ -40,7 +40,7 @@ export const explainCommand: Command = {
     const found = explained.value;
     return {
       pages: () => [explainBlocks(found)],
-      records: [explainRecord(found, assumptions, context)],
+      records: () => [explainRecord(found, assumptions, context)],
       diagnostics,
     };
   },

@@ -8,7 +8,8 @@ import { type Command, failed } from '../command.ts';
 import { loadGaugeFile } from '../load-gauge.ts';
 import { loadGauge } from '../load-inputs.ts';
 import { loadShopSettings } from '../load-settings.ts';
-import { formats, type TypedOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import type { TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 export const gaugeCommand: Command = {
@@ -54,7 +55,7 @@ export const gaugeCommand: Command = {
     const unit = settings.value.showUnit.value;
     return {
       pages: () => [gaugeBlocks(value, unit)],
-      records: [gaugeRecord(value, { version, diagnostics })],
+      records: () => [gaugeRecord(value, { version, diagnostics })],
       table: () => gaugeTable(value),
       ...(gaugeOut === undefined
         ? {}

@@ -10,7 +10,9 @@ import { type Answer, type Command, failed, type World } from '../command.ts';
 import { loadGaugeFile } from '../load-gauge.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
 import { loadRubric, loadTraineeGauges } from '../load-rubric.ts';
-import { formats, pageOptions, readingOptions, type TypedOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import { readingOptions, type TypedOptions } from '../options.ts';
+import { pageOptions } from '../page-options.ts';
 import { version } from '../version.ts';
 
 export const gradeCommand: Command = {
@@ -47,7 +49,7 @@ export const gradeCommand: Command = {
     const page = pageOptions(request.value.settings, options);
     return {
       pages: () => pagesOf(value, options, page),
-      records: [gradeRecord(value, { version, diagnostics })],
+      records: () => [gradeRecord(value, { version, diagnostics })],
       table: () => gradeTable(value),
       diagnostics,
       color: request.value.settings.color,

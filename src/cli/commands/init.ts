@@ -25,7 +25,7 @@ export const initCommand: Command = {
     const next = `leastcut plan readings.csv --shop ${shop} --job ${job}`;
     return {
       pages: () => [initBlocks(files, next)],
-      records: [initRecord(files, next, version)],
+      records: () => [initRecord(files, next, version)],
       diagnostics: [],
     };
   },

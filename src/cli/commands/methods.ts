@@ -1,7 +1,8 @@
 import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
-import { methodListBlocks, shownMethodBlocks } from '../../report/methods/methods-blocks.ts';
+import { methodListBlocks } from '../../report/methods/method-list-blocks.ts';
 import { methodListRecord, shownMethodRecord } from '../../report/methods/methods-record.ts';
+import { shownMethodBlocks } from '../../report/methods/shown-method-blocks.ts';
 import { listMethods, methodSources, showMethod } from '../../tasks/methods/methods.ts';
 import { methodAssumptions } from '../../tasks/methods/methods-assumptions.ts';
 import { ratesReport } from '../../tasks/methods/rates-report.ts';
@@ -42,7 +43,7 @@ export const methodsCommand: Command = {
       const methods = listMethods(sources);
       return {
         pages: () => [methodListBlocks(methods, assumptions, unit, rates)],
-        records: [methodListRecord(methods, assumptions, context, rates)],
+        records: () => [methodListRecord(methods, assumptions, context, rates)],
         diagnostics,
       };
     }
@@ -51,7 +52,7 @@ export const methodsCommand: Command = {
     const method = shown.value;
     return {
       pages: () => [shownMethodBlocks(method, unit, rates)],
-      records: [shownMethodRecord(method, assumptions, context, rates)],
+      records: () => [shownMethodRecord(method, assumptions, context, rates)],
       diagnostics,
     };
   },

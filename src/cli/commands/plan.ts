@@ -8,7 +8,9 @@ import { planFiles } from '../../tasks/plan/plan-files.ts';
 import { type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load-gauge.ts';
 import { surveyRequest } from '../load-inputs.ts';
-import { formats, pageOptions, readingOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import { readingOptions } from '../options.ts';
+import { pageOptions } from '../page-options.ts';
 import { version } from '../version.ts';
 
 export const planCommand: Command = {
@@ -58,9 +60,8 @@ export const planCommand: Command = {
         planned.map(({ result: one, panels }) =>
           options.card === true ? workCardBlocks(one, panels, page) : planBlocks(one, panels, page),
         ),
-      records: planned.map(({ result: one, panels }) =>
-        planRecord(one, panels, { version, diagnostics }),
-      ),
+      records: () =>
+        planned.map(({ result: one, panels }) => planRecord(one, panels, { version, diagnostics })),
       table: () => planTable(planned),
       diagnostics,
       color: inputs.value.settings.color,

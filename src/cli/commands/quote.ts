@@ -7,7 +7,9 @@ import { quoteFiles } from '../../tasks/quote/quote-files.ts';
 import { type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load-gauge.ts';
 import { surveyRequest } from '../load-inputs.ts';
-import { formats, pageOptions, readingOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import { readingOptions } from '../options.ts';
+import { pageOptions } from '../page-options.ts';
 import { version } from '../version.ts';
 
 export const quoteCommand: Command = {
@@ -61,7 +63,7 @@ export const quoteCommand: Command = {
             ? customerBlocks(result, page)
             : quoteBlocks(result, panels, page),
         ),
-      records: results.map((result) => quoteRecord(result, { version, diagnostics, date })),
+      records: () => results.map((result) => quoteRecord(result, { version, diagnostics, date })),
       table: () => quoteTable(results),
       diagnostics,
       color: settings.color,

@@ -9,7 +9,8 @@ import type { ReadRequest, ReadVehicles } from '../../tasks/read/read-request.ts
 import { keepDecisions, readVehicles } from '../../tasks/read/read-vehicles.ts';
 import { type Answer, type Command, failed } from '../command.ts';
 import { loadInputs, readRequest } from '../load-inputs.ts';
-import { formats, readingOptions, type TypedOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import { readingOptions, type TypedOptions } from '../options.ts';
 import { STANDARD_OUTPUT, terminalOn } from '../standard-output.ts';
 import { version } from '../version.ts';
 
@@ -42,7 +43,8 @@ export const readCommand: Command = {
       files: kept.value,
       table: () => readingsTable(all.vehicles),
       pages: () => all.vehicles.map((vehicle) => readBlocks(vehicle, all, settings.showUnit.value)),
-      records: all.vehicles.map((vehicle) => readRecord(vehicle, all, { version, diagnostics })),
+      records: () =>
+        all.vehicles.map((vehicle) => readRecord(vehicle, all, { version, diagnostics })),
       diagnostics: inPlaceOrder(isReadTogether(options) ? besides(diagnostics, all) : diagnostics),
       color: settings.color,
     };

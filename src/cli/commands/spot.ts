@@ -8,7 +8,7 @@ import { loadGaugeFile } from '../load-gauge.ts';
 import { loadGauge } from '../load-inputs.ts';
 import { loadWithRates } from '../load-rates.ts';
 import { loadSettings } from '../load-settings.ts';
-import { pageOptions } from '../options.ts';
+import { pageOptions } from '../page-options.ts';
 import { keptObservations, ratesOutProblem } from '../rates-out.ts';
 import { version } from '../version.ts';
 
@@ -61,7 +61,7 @@ export const spotCommand: Command = {
     const page = pageOptions(settings.value, options);
     return {
       pages: () => [spotBlocks(result, page)],
-      records: [spotRecord(result, { version, diagnostics })],
+      records: () => [spotRecord(result, { version, diagnostics })],
       ...(kept === null ? {} : { files: kept.files }),
       diagnostics,
       color: settings.value.color,

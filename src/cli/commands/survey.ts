@@ -6,7 +6,9 @@ import { withHelp } from '../../tasks/survey/survey-help.ts';
 import { type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load-gauge.ts';
 import { surveyRequest } from '../load-inputs.ts';
-import { formats, pageOptions, readingOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import { readingOptions } from '../options.ts';
+import { pageOptions } from '../page-options.ts';
 import { version } from '../version.ts';
 
 export const surveyCommand: Command = {
@@ -50,7 +52,7 @@ export const surveyCommand: Command = {
     const reports = surveyed.map(withHelp);
     return {
       pages: () => reports.map((report) => surveyBlocks(report, page)),
-      records: reports.map((report) => surveyRecord(report, { version, diagnostics })),
+      records: () => reports.map((report) => surveyRecord(report, { version, diagnostics })),
       table: () => surveyTable(surveyed),
       diagnostics,
       color: inputs.value.settings.color,

@@ -25,7 +25,8 @@ import { type Answer, type Command, failed, type World } from '../command.ts';
 import { everyTemplate } from '../load-inputs.ts';
 import { loadShopSettings, readSettingsFile } from '../load-settings.ts';
 import { loadTemplate } from '../load-templates.ts';
-import { formats, type TypedOptions } from '../options.ts';
+import { formats } from '../options/output-specs.ts';
+import type { TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
 
 const ACTIONS = ['list', 'show', 'check', 'sheet'] as const;
@@ -119,7 +120,7 @@ async function listAll({ settings, world }: Around): Promise<Answer> {
   const { templates } = all.value;
   return {
     pages: () => [templateListBlocks(templates)],
-    records: [templateRecord(templates, version)],
+    records: () => [templateRecord(templates, version)],
     table: () => templateListTable(templates),
     diagnostics: [],
   };
@@ -127,7 +128,7 @@ async function listAll({ settings, world }: Around): Promise<Answer> {
 
 const show = (template: VehicleTemplate): Answer => ({
   pages: () => [templateBlocks(template)],
-  records: [templateRecord([template], version)],
+  records: () => [templateRecord([template], version)],
   table: () => templateTable(template),
   diagnostics: [],
 });
@@ -138,7 +139,7 @@ function check({ template, placeOfPanel }: TemplateFile, rules: TemplateRules): 
   );
   return {
     pages: () => [checkBlocks(template, diagnostics.length)],
-    records: [templateRecord([template], version, diagnostics)],
+    records: () => [templateRecord([template], version, diagnostics)],
     table: () => templateTable(template),
     diagnostics,
   };
@@ -155,7 +156,7 @@ function sheet(template: VehicleTemplate, { options, settings }: Around): Answer
   );
   return {
     pages: () => [sheetBlocks(template, panels, settings.templateRules)],
-    records: [sheetRecord(template, panels, version)],
+    records: () => [sheetRecord(template, panels, version)],
     table: () => sheetTable(panels),
     diagnostics: chosen.diagnostics,
   };
@@ -182,7 +183,7 @@ async function followUpSheet(
   const panels = further.map(({ panel }) => panel);
   return {
     pages: () => [followUpBlocks(template, further, settings.templateRules)],
-    records: [sheetRecord(template, panels, version)],
+    records: () => [sheetRecord(template, panels, version)],
     table: () => sheetTable(panels),
     diagnostics: [],
   };
