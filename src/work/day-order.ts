@@ -41,27 +41,31 @@ function unwaited(
   const faults: OrderFault[] = [];
   let clock = 0;
   /** The stage that has to wait, and until when. */
-  let held: { readonly stage: string; readonly until: number } | undefined;
+  let held: { readonly stage: string; readonly wait: number; readonly until: number } | undefined;
   for (const [index, { day, stage, time }] of pieces.entries()) {
     const morning = (day - 1) * MINUTES_A_DAY;
     const start = Math.max(clock, morning, held?.until ?? 0);
     const end = morning + 60 * hoursPerDay;
     if (held !== undefined && start + time > end + NEGLIGIBLE && held.until > morning) {
-      faults.push(tooSoon(index, stage, held.stage, waits));
+      faults.push(tooSoon(index, stage, held));
       held = undefined;
     }
     clock = start + time;
     const wait = waits.get(stage) ?? 0;
-    if (wait > 0 && order.lastIndexOf(stage) === index) held = { stage, until: clock + wait };
+    if (wait > 0 && order.lastIndexOf(stage) === index) held = { stage, wait, until: clock + wait };
   }
   return faults;
 }
 
-function tooSoon(index: number, stage: string, waiting: string, waits: Terms['waits']): OrderFault {
-  const wait = Math.round(waits.get(waiting) ?? 0);
+function tooSoon(
+  index: number,
+  stage: string,
+  held: { readonly stage: string; readonly wait: number },
+): OrderFault {
+  const wait = Math.round(held.wait);
   return {
     index,
-    message: `"${stage}" is begun before "${waiting}" has waited: ${wait}\u00a0min pass after it`,
+    message: `"${stage}" is begun before "${held.stage}" has waited: ${wait}\u00a0min pass after it`,
     hint: `put "${stage}" on a later day`,
   };
 }

@@ -93,6 +93,7 @@ function laidOut(pieces: readonly WorkPiece[], terms: Terms): readonly Stroke[] 
     const hands = piece.alone ? 1 : terms.hands;
     const whole = piece.time / hands;
     const points = piece.points / hands;
+    if (!Number.isFinite(whole + points)) throw new RangeError(`${piece.stage} would never end`);
     let left = whole === 0 ? 0 : 1;
     while (left > NEGLIGIBLE) {
       const hours = (length - clock.at) / whole;

@@ -2,11 +2,12 @@
  * What a quote does not promise and why, in words for the owner of the car: it follows from what the
  * survey found and from what even the strongest of the plans leaves.
  */
+
 import { groupBy } from '../base/group-by.ts';
 import { isWorked, type PanelPlan, type Plan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
 import type { PanelSurvey } from '../film/survey.ts';
-import type { Panel } from '../film/template/template.ts';
+import { panelNames } from '../film/template/side-names.ts';
 
 export type ExclusionCode =
   | 'not-measured'
@@ -63,15 +64,6 @@ export function exclusionsOf(plan: Plan): readonly Exclusion[] {
     }),
     ...carCodes(plan).map((code) => ({ code, text: texts[code], panels: [] })),
   ];
-}
-
-/** `both sills` where it is true of either side. */
-export function panelNames(panels: readonly Panel[]): readonly string[] {
-  const ids = new Set(panels.map(({ id }) => id));
-  const names = panels.map(({ name, mirror }) =>
-    mirror !== null && ids.has(mirror) ? `both ${name.replace(/\b(left|right) /, '')}s` : name,
-  );
-  return [...new Set(names)];
 }
 
 /** What is true of the car as soon as it is of a panel that is worked. */

@@ -6,6 +6,7 @@
 import { groupBy } from '../base/group-by.ts';
 import { type NormalKnowledge, updatedNormal } from '../base/stats/conjugate-normal.ts';
 import { normalQuantile } from '../base/stats/normal.ts';
+import { rootMeanSquare } from '../base/stats/summary.ts';
 import type { Pace } from './pace.ts';
 import type { WorkModel } from './work-model.ts';
 
@@ -109,6 +110,3 @@ function predictionError(jobs: readonly number[], model: WorkModel): LearnedPace
   });
   return { before: rootMeanSquare(jobs), after: rootMeanSquare(after) };
 }
-
-const rootMeanSquare = (values: readonly number[]): number =>
-  Math.sqrt(values.reduce((sum, value) => sum + value ** 2, 0) / values.length);

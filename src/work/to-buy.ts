@@ -1,4 +1,5 @@
 /** What a job needs and uses up, against what is on the shelf: packs to buy. */
+import { valueAt } from '../base/at.ts';
 import type { WorkEstimate } from './estimate-work.ts';
 import { type Material, TOWELS, totals } from './materials.ts';
 import { packs } from './packs.ts';
@@ -19,9 +20,11 @@ export function neededMaterials(
   { jobMaterials, stages, pads }: WorkEstimate,
   prices: readonly MaterialPrice[],
 ): readonly NeededMaterial[] {
-  const inShares = totals(
-    stages.flatMap(({ materials }) => materials),
-    false,
+  const inShares = new Map(
+    totals(
+      stages.flatMap(({ materials }) => materials),
+      false,
+    ).map((one) => [one.id, one.quantity]),
   );
   return jobMaterials.map((material) => {
     const { id, quantity } = material;
@@ -31,13 +34,12 @@ export function neededMaterials(
       listed === null || listed.stock === null
         ? null
         : packs(quantity, Number(listed.pack), listed.stock);
-    const shares = inShares.find((one) => one.id === id)?.quantity ?? quantity;
     return {
       id,
       material: material.material,
       quantity,
       unit: material.unit,
-      usedUp: id === TOWELS ? 0 : (pad?.wornOut ?? shares),
+      usedUp: id === TOWELS ? 0 : (pad?.wornOut ?? valueAt(inShares, id)),
       lasts: pad !== undefined || id === TOWELS,
       listed,
       toBuy,

@@ -12,6 +12,14 @@ describe('did you mean', () => {
     expect(closest('ROFF', panels)).toBe('roof');
   });
 
+  test('neighbours swapped are one slip, at either end of a word and at both', () => {
+    expect(closest('obnnte', panels)).toBe('bonnet');
+    expect(closest('obnnet', ['sonnet', 'bonnet'])).toBe('bonnet');
+    // Three are too many, and letters swapped over a third are no neighbours.
+    expect(closest('badcfe', ['abcdef'])).toBeUndefined();
+    expect(closest('cbafed', ['abcdef'])).toBeUndefined();
+  });
+
   test('a word that is like none gets no suggestion', () => {
     expect(closest('spoiler', panels)).toBeUndefined();
     expect(closest('', panels)).toBeUndefined();

@@ -11,6 +11,10 @@ describe('a sentence with thicknesses in it', () => {
   it('is told in mil with every thickness turned, 25.4 µm to the mil, and nothing else', () => {
     expect(tell(sentence, 'mil')).toBe('mean 4.00 ± 0.10 mil at 5 points, 3.15 mil must stay');
   });
+  it('has one digit more in mil than in micrometres, and two at least', () => {
+    const digits = [0, 1, 2, 3].map((asked) => tell(says`${um(25.4 * 1.23456, asked)}`, 'mil'));
+    expect(digits).toEqual(['1.23 mil', '1.23 mil', '1.235 mil', '1.2346 mil']);
+  });
   it('keeps its thicknesses inside another', () => {
     expect(tell(says`roof: ${says`reads ${um(25.4)}`}`, 'mil')).toBe('roof: reads 1.00 mil');
   });

@@ -3,6 +3,7 @@ import { remark } from '../../src/base/remark.ts';
 import { micrometres } from '../../src/base/units.ts';
 import { goOn, hardestVerdict, riskOfOneMore } from '../../src/correction/go-on.ts';
 import type { Allowance } from '../../src/film/limits/allowance.ts';
+import { amongSound, fiveAround } from '../film/car-builder.ts';
 
 const allows = (budget: number): Allowance => {
   const value = micrometres(budget);
@@ -43,6 +44,15 @@ describe('one more set', () => {
 
   test('has no risk where nothing is known of the clear', () => {
     expect(riskOfOneMore(allows(3), set)).toBeNull();
+  });
+
+  test('has the risk of the clear that is there: more of a stronger set', () => {
+    const { topcoat } = amongSound(fiveAround('tested', 112)).panel;
+    const [mild, strong] = [1, 12].map((um) =>
+      riskOfOneMore({ topcoat }, { median: micrometres(um), logSd: 0.5 }),
+    );
+    expect(mild).toBeLessThan(0.05);
+    expect(strong).toBeGreaterThan(mild ?? 1);
   });
 });
 

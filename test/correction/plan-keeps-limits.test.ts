@@ -73,7 +73,7 @@ describe('a plan for any car', () => {
           }
         }
       }),
-      { numRuns: 150, seed: 11 },
+      { numRuns: 250, seed: 11 },
     );
     expect(workedInAll).toBeGreaterThan(20);
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { degreesCelsius, micrometres, seconds } from '../../src/base/units.ts';
+import { micrometres, seconds } from '../../src/base/units.ts';
 import { ladder } from '../../src/correction/removal/combination.ts';
 import { cutsFasterThan, methodChain } from '../../src/correction/removal/method.ts';
 import {
@@ -18,36 +18,11 @@ import {
 } from '../../src/correction/spot/spot-trial.ts';
 import type { TrialObservation } from '../../src/correction/spot/trial-observation.ts';
 import { correctionModel, filmModel } from '../../src/formats/models.ts';
-import { defect, shopWith, untried } from './shop.ts';
+import { defect, untried } from './shop.ts';
+import { combination, marks, model, trial } from './spot-trials.ts';
 
 const gauge = filmModel.measurement;
-const model = shopWith('rotary', 'da', 'da-small', 'hand');
 const rungs = ladder(model);
-function combination(id: string) {
-  const found = rungs.find((one) => one.id === id);
-  if (found === undefined) throw new Error(`no combination ${id}`);
-  return found;
-}
-const marks = (...pairs: readonly (readonly [number, number])[]) =>
-  pairs.map(([before, after], i) => ({
-    name: `${i + 1}`,
-    before: micrometres(before),
-    after: micrometres(after),
-  }));
-const trial = (id: string, rest: Partial<SpotTrial> = {}): SpotTrial => ({
-  spot: 'A',
-  panel: 'bonnet',
-  combination: combination(id),
-  sets: 2,
-  marks: [],
-  defect: defect('swirl-marks', 3),
-  cleared: null,
-  haze: null,
-  colourOnPad: null,
-  temperature: degreesCelsius(25),
-  notes: [],
-  ...rest,
-});
 
 describe('what the gauge says of a trial', () => {
   it('tells with ten marks and s = 1.5 µm 1.3 µm half of the time, and 2.4 for sure (2.4: 3.6·s·√(2/n))', () => {
@@ -94,6 +69,20 @@ describe('what the gauge says of a trial', () => {
       cleared: { share: 0.5, depth: 1.1 },
     });
   });
+
+  it('is learned from with its error, and what was seen of a defect without depth is not', () => {
+    const film = removedFilm(marks([110, 109], [110, 107]), gauge, 6);
+    const unmarked = trial('da/foam-medium/medium', {
+      cleared: 0.5,
+      defect: defect('swirl-marks', 0),
+    });
+    expect(observationOf(unmarked, film)).toEqual({
+      combination: 'da/foam-medium/medium',
+      foretold: 2 * combination('da/foam-medium/medium').perSet,
+      removed: { value: 2, standardError: film?.standardError },
+      cleared: null,
+    });
+  });
 });
 
 const observed = (id: string, sets: number, value: number, se = 0.6): TrialObservation => ({
@@ -109,6 +98,10 @@ describe('a paint after its test spots', () => {
     const { logSd, median } = foretell(steps, untried, 0.15);
     expect(logSd).toBeCloseTo(removalLogSd(model.removal), 12);
     expect(median).toBeCloseTo(2 * 0.8965, 3);
+  });
+
+  it('foretells nothing of no steps', () => {
+    expect(foretell([], untried, 0.15)).toEqual({ median: 0, logSd: 0.15, withDepth: 0 });
   });
 
   it('weighs what is known of each step by its share', () => {
@@ -229,6 +222,70 @@ describe('the ladder', () => {
     const at = states.findIndex(({ tried }) => tried);
     expect(states.slice(0, at + 1).every(({ state }) => state === 'too-mild')).toBe(true);
     expect(states.slice(at + 1).some(({ state }) => state === 'too-mild')).toBe(false);
+  });
+
+  const statesAfter = (one: SpotTrial) => {
+    const states = ladderOf([one]);
+    const at = states.findIndex(({ tried }) => tried);
+    return {
+      milder: new Set(states.slice(0, at).map(({ state }) => state)),
+      own: states[at]?.state,
+      stronger: new Set(states.slice(at + 1).map(({ state }) => state)),
+    };
+  };
+
+  it('has a combination that cleared as such, and what is milder still open', () => {
+    expect(statesAfter(trial('da/foam-medium/medium', { cleared: 0.9 }))).toEqual({
+      milder: new Set(['open']),
+      own: 'cleared',
+      stronger: new Set(['open']),
+    });
+  });
+
+  it('rules nothing out by a trial that nobody judged by eye', () => {
+    expect(statesAfter(trial('da/foam-medium/medium'))).toEqual({
+      milder: new Set(['open']),
+      own: 'open',
+      stronger: new Set(['open']),
+    });
+  });
+
+  it('keeps a combination open of which one more set may clear, and rules out what is milder', () => {
+    expect(statesAfter(trial('da/foam-medium/medium', { cleared: 0.6, sets: 1 }))).toEqual({
+      milder: new Set(['too-mild']),
+      own: 'open',
+      stronger: new Set(['open']),
+    });
+  });
+
+  it('rules a combination out after one set where another has little chance either', () => {
+    const little = statesAfter(trial('da/foam-soft/fine', { cleared: 0.02, sets: 1 }));
+    expect(little.own).toBe('too-mild');
+  });
+
+  it('has a chance of one to clear what is not there', () => {
+    const paint = untried;
+    const nothing = defect('swirl-marks', 0);
+    const mildest = combination('da/foam-soft/fine');
+    expect(chanceWithin(mildest, 1, { paint, defect: nothing, aim: 0.85, model })).toBe(1);
+  });
+
+  it('shows beside what a set takes now what it was to take before any trial', () => {
+    const taken = { value: 0.9, standardError: 0.2 };
+    const one = trial('da/foam-medium/medium', { cleared: 0.5 });
+    const paint = paintKnowledge(
+      [{ ...observationOf(one, null), removed: taken }],
+      'unknown',
+      model,
+    );
+    const defects = { defect: defect('swirl-marks', 3), aim: 0.85 };
+    for (const rung of spotLadder({ trials: [one], paint, ...defects, budgetAt: null, model })) {
+      const { id, perSet } = rung.combination;
+      expect(rung.before).toBe(combination(id).perSet);
+      expect(perSet / rung.before).toBeCloseTo(Math.exp(paint.removal.of(id).mean), 12);
+      expect(rung.low).toBeLessThan(perSet);
+      expect(rung.high).toBeGreaterThan(perSet);
+    }
   });
 
   it('says of which rungs one set takes more than may go', () => {

@@ -1,5 +1,6 @@
 /** Blunders and faults one at a time, on a class that is drawn once: what is told, and where. */
 import { describe, expect, test } from 'vitest';
+import { algorithmA } from '../../src/base/stats/algorithm-a.ts';
 import { micrometres } from '../../src/base/units.ts';
 import type { Reading } from '../../src/film/reading.ts';
 import { copiedSurveys } from '../../src/training/copied-surveys.ts';
@@ -237,6 +238,18 @@ describe('the consensus', () => {
   });
 });
 
+test('the consensus has no repair that most surveys do not see', () => {
+  const painted = changed(own, ({ panel, thickness }) =>
+    panel === 'roof' ? thickness + 200 : thickness,
+  );
+  const reference = consensusReference(
+    [painted, own, own].map((one) => surveyOf(one)),
+    model.class,
+  );
+  expect(reference.panels.get('roof')?.repaired).toBe(false);
+  expect(reference.panels.get('quarter-left')?.repaired).toBe(true);
+});
+
 describe('surveys of one class', () => {
   const class_ = Array.from({ length: 5 }, () => readCar(random, car, coarse));
   const first = class_[0] ?? [];
@@ -257,6 +270,72 @@ describe('surveys of one class', () => {
     expect(pair?.of).toBe(55);
     expect(pair?.apart).toBeLessThan(1.5);
     expect(pair?.usual).toBeGreaterThan(4);
+    expect(pair?.same).toBe(
+      nearly.filter(({ thickness }, i) => thickness === first[i]?.thickness).length,
+    );
+    expect(pair?.same).toBeLessThan(10);
+  });
+
+  test('are usually as far apart as the two of them are from the others', () => {
+    const surveys = [...class_, nearly].map((one) => surveyOf(one));
+    const [pair] = followedSurveys(surveys, model.slips);
+    /** V of two of the class: of the differences at their 55 points, which are in one order. */
+    const spread = (a: number, b: number): number => {
+      const [one, other] = [a, b].map((k) => [...class_, nearly][k] ?? []);
+      return (
+        algorithmA((one ?? []).map(({ thickness }, i) => thickness - (other?.[i]?.thickness ?? 0)))
+          .sd ** 2
+      );
+    };
+    const others = [1, 2, 3, 4];
+    const middleOf = (values: readonly number[]): number => {
+      const sorted = [...values].sort((a, b) => a - b);
+      const half = (sorted.length - 1) / 2;
+      return ((sorted[Math.floor(half)] ?? 0) + (sorted[Math.ceil(half)] ?? 0)) / 2;
+    };
+    const broughtBy = (one: number): number =>
+      middleOf(
+        others.flatMap((k) =>
+          others
+            .filter((l) => l > k)
+            .map((l) => (spread(one, k) + spread(one, l) - spread(k, l)) / 2),
+        ),
+      );
+    const middle = middleOf(others.flatMap((k) => [spread(0, k), spread(5, k)]));
+    expect((pair?.usual ?? 0) ** 2).toBeCloseTo(Math.min(broughtBy(0) + broughtBy(5), middle), 9);
+  });
+
+  test('are not told for panels that one or both left out and the others scatter on', () => {
+    const left = /^(roof|boot|bonnet|quarter)/;
+    const scatter = [0, 400, 150, 700, 250];
+    const scattered = class_.map((one, k) =>
+      changed(one, ({ panel, thickness }) =>
+        left.test(panel) ? thickness + (scatter[k] ?? 0) * ((thickness % 3) - 1) : thickness,
+      ),
+    );
+    const [a = [], b = []] = [0, 1].map(() => readCar(random, car, coarse));
+    const part = (one: readonly Reading[]) => one.filter(({ panel }) => !left.test(panel));
+    const pairs = (...two: readonly (readonly Reading[])[]) =>
+      followedSurveys(
+        [...two, ...scattered].map((one) => surveyOf(one)),
+        model.slips,
+      ).length;
+    expect(pairs(part(a), part(b))).toBe(0);
+    expect(pairs(part(a), b)).toBe(0);
+  });
+
+  test('prove a copy by ten points in common, and nothing by nine', () => {
+    // Shown to a tenth of a micrometre, so that the same figure is no chance.
+    const some = readCar(random, car, usualHabit).filter(
+      ({ panel }) => panel === 'roof' || panel === 'boot',
+    );
+    const copied = (points: readonly Reading[]) =>
+      copiedSurveys(
+        [some, points].map((one) => surveyOf(one)),
+        model.slips,
+      );
+    expect(copied(some)).toEqual([{ surveys: [0, 1], same: 10, of: 10 }]);
+    expect(copied(some.slice(1))).toEqual([]);
   });
 
   test('too few, or with too few points in common, say nothing of that', () => {

@@ -125,6 +125,48 @@ describe('a class', () => {
     expect(kappa?.observed).toBeGreaterThan(0.9);
   });
 
+  test('has the share of each panel by the scores of that panel alone', () => {
+    const off = surveyOf(
+      changed(readings[0] ?? [], ({ panel, thickness }) => thickness + (panel === 'roof' ? 30 : 0)),
+    );
+    const { panels } = classView(graded(reference, [off, ...surveys.slice(1)]), reference);
+    const share = (id: string) => panels.find((one) => one.reference.panel.id === id)?.satisfactory;
+    expect(share('roof')).toBe(5 / 6);
+    expect(share('boot')).toBe(1);
+  });
+
+  test('keeps a survey that read just half of the panels, and scatters from two surveys on', () => {
+    const ten = expertReference(
+      surveyOf(readCar(random, car, marked).filter(({ panel }) => panel !== 'roof')),
+    );
+    const read = [...ten.panels.keys()];
+    const some = (count: number) =>
+      surveyOf((readings[0] ?? []).filter(({ panel }) => read.slice(0, count).includes(panel)));
+    const view = (count: number) =>
+      classView(graded(ten, [some(count), ...surveys.slice(1, 2)]), ten);
+    expect(view(5).leftOut).toEqual([]);
+    expect(view(4).leftOut).toHaveLength(1);
+    const first = view(5).panels.find(({ reference: { panel } }) => panel.id === read[0]);
+    expect(first?.count).toBe(2);
+    expect(first?.robust).not.toBeNull();
+  });
+
+  test('has its gauge R&R at the parts alone that every survey read twice', () => {
+    const once = surveyOf(
+      (readings[0] ?? []).filter(({ panel, repeat }) => panel !== 'roof' || repeat === 1),
+    );
+    const { gaugeRr } = classView(graded(reference, [once, ...surveys.slice(1)]), reference);
+    expect(gaugeRr?.counts).toEqual({ parts: 50, trainees: 6, trials: 2 });
+  });
+
+  test('of surveys that read no panel of the reference has no words to agree on', () => {
+    const of = (panel: string) =>
+      surveyOf((readings[0] ?? []).filter((one) => one.panel === panel));
+    const roof = expertReference(of('roof'));
+    const { kappa, conditions } = classView(graded(roof, [of('boot'), of('bonnet')]), roof);
+    expect([kappa, conditions]).toEqual([null, { alike: 0, of: 0 }]);
+  });
+
   test('gives a σ of its own: that of Algorithm A over the panels', () => {
     const sigma = sigmaOfClass(surveys, reference, model.class);
     expect(sigma?.from).toBe('class');

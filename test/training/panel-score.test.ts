@@ -96,6 +96,10 @@ describe('a panel read at the same marked points', () => {
     expect(found.kind).toBe('z-prime');
     expect(found.z).toBeCloseTo(6 / Math.sqrt(4 + 1.5 ** 2 / 5), 10);
   });
+  test('counts a point as the same only where both read it at the mark', () => {
+    expect(scored(car(shifted), car(reference, true)).shared).toBe(0);
+    expect(scored(car(shifted, true), car(reference)).shared).toBe(0);
+  });
   test('needs three marks in common: with fewer all points count', () => {
     expect(scored(car(shifted.slice(0, 2), true), car(reference, true)).shared).toBe(0);
   });

@@ -57,6 +57,8 @@ describe('days that somebody changed', () => {
     const wait = { wax: 60 };
     const fits = [piece(1, 'wax', 100), piece(1, 'glass-last', 300)];
     expect(faults(fits, wait)).toEqual([]);
+    const full = [piece(1, 'wax', 100), piece(1, 'glass-last', 320)];
+    expect(faults(full, wait)).toEqual([]);
     const late = [...fits, piece(1, 'final', 30)];
     expect(faults(late, wait).map(({ index }) => index)).toEqual([2]);
     expect(faults([...fits, piece(2, 'final', 30)], wait)).toEqual([]);

@@ -53,6 +53,12 @@ describe('a job laid into days', () => {
     expect(days[0]?.stages).toEqual([{ stage: 'cut', time: 200, panels: ['roof'] }]);
   });
 
+  it('refuses a time or an exposure that is no number: such a day would never end', () => {
+    expect(() => planDays([piece('cut', Number.NaN)], terms)).toThrow('cut would never end');
+    expect(() => planDays([piece('cut', 10, { points: Number.NaN })], terms)).toThrow(RangeError);
+    expect(() => planDays([piece('cut', Number.POSITIVE_INFINITY)], terms)).toThrow(RangeError);
+  });
+
   it('shares work and exposure between hands', () => {
     const days = planDays([piece('cut', 250, { points: 500 })], { ...terms, hands: 2 });
     expect(days.map(({ time }) => time)).toEqual([125]);

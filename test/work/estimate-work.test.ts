@@ -33,6 +33,27 @@ describe('the work of a small plan, followed by hand', () => {
     expect(stage('refine')?.likely).toBe(0);
   });
 
+  it('lays every stage that takes time into its days, all of them the middle of the job', () => {
+    const laid = work.days.flatMap(({ stages }) => stages);
+    const timed = work.stages.filter(({ mean }) => mean > 0).map((one) => one.stage.id);
+    expect([...new Set(laid.map((one) => one.stage))]).toEqual(timed);
+    const total = laid.reduce((sum, { time }) => sum + time, 0);
+    expect(total).toBeCloseTo(work.job.time.median, 6);
+  });
+
+  it('has as many loads of towels to wash as its towels fill, and no piece in shares', () => {
+    const towels = work.jobMaterials.find(({ id }) => id === 'towels')?.quantity ?? Number.NaN;
+    const shares = work.stages
+      .flatMap(({ materials }) => materials)
+      .filter(({ id }) => id === 'towels')
+      .reduce((sum, { quantity }) => sum + quantity, 0);
+    expect(shares % 1).toBeGreaterThan(0.001);
+    expect(towels).toBe(Math.ceil(shares));
+    expect(work.towelLoads).toBe(Math.ceil(towels / workModel.materials.towelsPerLoad));
+    const millilitres = work.jobMaterials.filter(({ unit }) => unit === 'ml');
+    expect(millilitres.some(({ quantity }) => quantity % 1 > 0.001)).toBe(true);
+  });
+
   it('polishes for 154.5 minutes', () => {
     expect(work.polishingMinutes).toBeCloseTo(154.5, 9);
   });

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import { exclusionsOf } from '../../src/work/exclusions.ts';
 import { quoteOf, readingsOf } from '../tasks/quotes.ts';
+import { MEDIUM, panel, plan, step } from './small-plans.ts';
 
 const readings = readingsOf({
   bonnet: 112,
@@ -69,6 +71,15 @@ test('an unknown past and an untried paint hold for the whole car', () => {
   expect(found({})['history-unknown']).toEqual([]);
   expect(found({ job: { taken_um: 0 } })['history-unknown']).toBeUndefined();
   expect(found({})['no-trial-yet']).toEqual([]);
+});
+
+test('a paint that was tried, and a past that is known, are nothing to say of the car', () => {
+  const tried = { ...panel('roof', 1, [step(MEDIUM, 2, 10)]), provisional: false };
+  const codes = (...panels: readonly (typeof tried)[]) =>
+    exclusionsOf(plan(...panels)).map(({ code }) => code);
+  expect(codes(tried)).not.toContain('no-trial-yet');
+  expect(codes(tried)).not.toContain('history-unknown');
+  expect(codes({ ...tried, provisional: true })).toContain('no-trial-yet');
 });
 
 test('each is a sentence without a word of the trade for the owner of the car', () => {

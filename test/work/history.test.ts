@@ -88,6 +88,13 @@ describe('how far off estimates were', () => {
     expect(error?.after).toBeCloseTo(Math.log(1.2) / 2, 12);
   });
 
+  it('is by the others alone: a job says nothing of itself', () => {
+    const [a, b] = [Math.log(1.2), Math.log(0.9)];
+    const { error } = learnPace([whole('A', 100, 120), whole('B', 100, 90)], workModel);
+    expect(error?.before).toBeCloseTo(Math.sqrt((a ** 2 + b ** 2) / 2), 12);
+    expect(error?.after).toBeCloseTo(Math.sqrt(((a - b / 2) ** 2 + (b - a / 2) ** 2) / 2), 12);
+  });
+
   it('is not known of a single job', () => {
     expect(learnPace([whole('A', 100, 120)], workModel).error).toBeNull();
   });

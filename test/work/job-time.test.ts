@@ -129,6 +129,8 @@ describe('where the spread of a job comes from', () => {
 
   it('is nowhere in a job of no time', () => {
     expect(spreadShares([], USUAL)).toEqual({ stages: [], own: 0, pace: 0, job: 0 });
+    const idle = { stages: [0, 0], own: 0, pace: 0, job: 0 };
+    expect(spreadShares([timed(0, 0, 0), timed(0, 0, 0)], USUAL)).toEqual(idle);
   });
 });
 

@@ -113,6 +113,17 @@ test('a discount is shared over the rates, so that each rate is taxed on what is
   expect(priced.tax).toBe(540n); // 20 % of 26.99 = 5.398
 });
 
+test('a discount and what is charged up to the minimum are named as such', () => {
+  const fixed = [fixedItem('polishing', 3_000n)];
+  const discount = { kind: 'amount', amount: 500n } as const;
+  const { lines } = priceJob(nothing, { ...bareList, fixed, discount, minimum: 2_600n });
+  expect(lines.map(({ kind, name, amount }) => [kind, name, amount])).toEqual([
+    ['fixed', 'polishing', 3_000n],
+    ['discount', 'discount', -500n],
+    ['minimum', 'up to the minimum charge', 100n],
+  ]);
+});
+
 test('where each line is taxed by itself, it is taxed on what the discount leaves of it', () => {
   const priced = priceJob(nothing, {
     ...bareList,

@@ -40,6 +40,13 @@ test('each stage costs what it uses up, by hand', () => {
   ]);
 });
 
+test('a half of the smallest coin counts as one', () => {
+  // 41 ml × 250 / 500 ml = 20.5.
+  expect(stageCosts(work, [listed('shampoo', 500n, 250n)])).toEqual([
+    { stage: 'wash', materials: 21n },
+  ]);
+});
+
 test('what is on no list has no price, and a stage of nothing else no line', () => {
   expect(stageCosts(work, [])).toEqual([]);
   expect(stageCosts(work, [listed('shampoo', 1_000n, 800n)])).toEqual([

@@ -98,6 +98,15 @@ describe('an order that breaks a rule', () => {
   });
 });
 
+it('is told of its faults in the order in which its stages stand, whatever their kind', () => {
+  // Wax stands before the cut, and the wash a second time at the end: what stands twice is looked for first.
+  const order = [...moved(everything, 'wax', 'cut'), 'wash'];
+  const places = orderFaults(order, rules).map(({ index }) => index);
+  expect(places.length).toBeGreaterThan(1);
+  expect(places).toEqual([...places].sort((a, b) => a - b));
+  expect(places.at(-1)).toBe(order.length - 1);
+});
+
 describe('the order in a job file', () => {
   const job = (keys: object) =>
     readJob('job.json', JSON.stringify({ schema: 'leastcut/job/1', ...keys }, null, 2));

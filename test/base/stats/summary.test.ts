@@ -8,6 +8,7 @@ import {
   medianAbsoluteDeviation,
   minimum,
   quantile,
+  rootMeanSquare,
   sampleStandardDeviation,
   sampleVariance,
 } from '../../../src/base/stats/summary.ts';
@@ -54,6 +55,21 @@ describe('a summary of a sample', () => {
       expect(mean(facts.values) + half).toBeCloseTo(facts.meanInterval95[1], 9);
     },
   );
+
+  test('has a root mean square that the mean and the scatter about it make up together', () => {
+    expect(rootMeanSquare([3, -4])).toBeCloseTo(Math.sqrt(12.5), 12);
+    fc.assert(
+      fc.property(sample(2), (values) => {
+        const n = values.length;
+        const square = mean(values) ** 2 + ((n - 1) / n) * sampleVariance(values);
+        expect(rootMeanSquare(values) / (Math.sqrt(square) || 1)).toBeCloseTo(
+          square > 0 ? 1 : 0,
+          9,
+        );
+      }),
+    );
+    expect(() => rootMeanSquare([])).toThrow(RangeError);
+  });
 
   test('does not depend on the order of the values and leaves them alone', () => {
     fc.assert(

@@ -2,19 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { millimetres } from '../../../src/base/units.ts';
 import { waysToWork } from '../../../src/correction/plan/candidate-search.ts';
 import { allRated, inClasses, ranked, within } from '../../../src/correction/plan/choose-steps.ts';
+import { paintKnowledge } from '../../../src/correction/removal/removal-knowledge.ts';
 import { plainPanel, surveyOf } from '../../film/car-builder.ts';
 import { shopWith, untried } from '../shop.ts';
 
 const model = shopWith('rotary', 'da', 'da-small', 'hand');
 
 /** What can be done on a panel that is flat so far. */
-function waysOn(flatWidth: number) {
+function waysOn(flatWidth: number, paint = untried) {
   const [panel] = surveyOf({
     panels: [plainPanel('a', { flatWidth: millimetres(flatWidth) })],
     readings: [],
   }).panels;
   if (panel === undefined) throw new Error('the car has a panel');
-  return waysToWork(panel, { paintOf: () => untried, model })('machine', 1.1, 1);
+  return waysToWork(panel, { paintOf: () => paint, model })('machine', 1.1, 1);
 }
 
 describe('the ways to work a panel', () => {
@@ -22,6 +23,34 @@ describe('the ways to work a panel', () => {
     expect(waysOn(400)).toBe(waysOn(200));
     expect(waysOn(400).count).toBeGreaterThan(0);
     expect(waysOn(100)).not.toBe(waysOn(400));
+  });
+
+  it('are searched once for paints that are known alike, and anew once sixteen others came between', () => {
+    const tried = (value: number) =>
+      paintKnowledge(
+        [
+          {
+            combination: 'da/foam-medium/medium',
+            foretold: 1.8,
+            removed: { value, standardError: 0.5 },
+            cleared: null,
+          },
+        ],
+        'unknown',
+        model,
+      );
+    const first = waysOn(400, tried(1));
+    const others = (count: number) => {
+      for (let k = 0; k < count; k += 1) waysOn(400, tried(2 + k / 10));
+    };
+    others(15);
+    expect(waysOn(400, tried(1))).toBe(first);
+    others(16);
+    const anew = waysOn(400, tried(1));
+    expect(anew).not.toBe(first);
+    expect(allRated(anew).map(({ removal }) => removal)).toEqual(
+      allRated(first).map(({ removal }) => removal),
+    );
   });
 
   it('are held against the defects only where they may go', () => {

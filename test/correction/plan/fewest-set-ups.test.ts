@@ -10,6 +10,7 @@ import { fewestSetUps, type PartChoice } from '../../../src/correction/plan/fewe
 import { ladder } from '../../../src/correction/removal/combination.ts';
 import { stepsId } from '../../../src/correction/removal/step.ts';
 import { correctionModel } from '../../../src/formats/models.ts';
+import { seededRandom } from '../../samples/seeded-random.ts';
 
 const [rung] = ladder(correctionModel);
 if (rung === undefined) throw new Error('the ladder has rungs');
@@ -140,17 +141,18 @@ describe('the combinations of a car', () => {
   });
 
   it('are left as they are where they are too many to look through', () => {
-    const letters = [...'abcdefghijklmnopqrstuvwxyz'];
-    const parts = letters.map((own, i) =>
+    const letters = [...'abcdefghijklmnopqrstuvwxyzäëïöüåæœøß'];
+    const random = seededRandom(7);
+    const any = (): string => letters[Math.floor(random() * letters.length)] ?? '';
+    const parts = letters.map((_, place) =>
       part([
-        using(own, 1),
-        ...letters
-          .filter((_, k) => (k * 7 + i * 5) % 13 < 6)
-          .map((one) => using(`${one}${own.toUpperCase()}`, 2)),
-        ...letters.filter((_, k) => (k + i) % 3 === 0 && k !== i).map((one) => using(one, 9)),
+        using(String.fromCodePoint(0x4e00 + place), 1),
+        ...Array.from({ length: 5 }, () => using(any(), 2)),
       ]),
     );
-    const taken = fewestSetUps(parts);
-    expect(setUps(taken)).toBeLessThanOrEqual(setUps(parts.map(({ best }) => best)));
+    const own = parts.map(({ best }) => best);
+    expect(fewestSetUps(parts)).toEqual(own);
+    // Of fewer parts of the same kind some are found to share.
+    expect(setUps(fewestSetUps(parts.slice(0, 8)))).toBeLessThan(8);
   });
 });

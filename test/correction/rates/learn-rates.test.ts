@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalDensity } from '../../../src/base/stats/normal.ts';
-import { learnRates } from '../../../src/correction/rates/learn-rates.ts';
+import { fitShop, learnRates } from '../../../src/correction/rates/learn-rates.ts';
 import type { RateEvidence } from '../../../src/correction/rates/rate-evidence.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
 import { drawnShop, measured, usualPriors as priors } from '../rates-drawn.ts';
@@ -98,6 +98,25 @@ describe('what earlier vehicles teach of a shop’s rates', () => {
     const expected = ((0.3 / 3) * weight) / (weight + 1 / 0.2 ** 2) / 10;
     const { mean } = learnRates(readings, own).combinations.get('k')?.next ?? { mean: Number.NaN };
     expect(mean).toBeCloseTo(expected, 4);
+  });
+
+  it('finds the mode however far off the readings are, where K·pull is the mean itself', () => {
+    const shared = priors.paintShare * priors.paintSd ** 2;
+    const own = priors.combinationShare * priors.combinationSd('k') ** 2;
+    for (const [count, value, error] of [
+      [1, 200, 0.1],
+      [3, 50, 0.1],
+      [10, 0.01, 0.01],
+    ] as const) {
+      const far = Array.from({ length: count }, (_, i) =>
+        measured(`v${i}`, 'k', 1, value * (1 + 0.1 * (i % 3)), error),
+      );
+      const { mean, pull } = fitShop(far, priors, ['k']);
+      // Half of the steps overshoot: the gradient of the log posterior, pull − K⁻¹·mean, is nothing at the end.
+      const [all = Number.NaN, ofK = Number.NaN] = pull;
+      expect(mean[0]).toBeCloseTo(shared * (all + ofK), 6);
+      expect(mean[1]).toBeCloseTo(shared * (all + ofK) + own * ofK, 6);
+    }
   });
 
   it('counts the observations and vehicles of each combination', () => {

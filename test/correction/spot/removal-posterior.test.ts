@@ -128,6 +128,23 @@ describe('what test spots teach of a paint', () => {
     expect(found.of('a').withDepth).toBeCloseTo((own * 0.5 ** 2) / v, 6);
   });
 
+  test('moves nothing by a record in which gauge and eye contradict each other beyond all measure', () => {
+    const impossible = trial(
+      'a',
+      1.8,
+      { value: 1.8, standardError: 0.1 },
+      { share: 0.97, depth: 1e12 },
+    );
+    const { hardness, depthScale, of } = learnRemoval([impossible], priors);
+    expect([hardness.mean, depthScale.mean, of('a').mean]).toEqual([
+      expect.closeTo(0, 6),
+      expect.closeTo(0, 6),
+      expect.closeTo(0, 6),
+    ]);
+    expect(hardness.sd).toBeCloseTo(0.35, 6);
+    expect(of('a').sd).toBeCloseTo(Math.hypot(0.35, 0.4), 6);
+  });
+
   test('does not depend on the order of the records', () => {
     const there = learnRemoval(three, priors);
     const back = learnRemoval([...three].reverse(), priors);

@@ -1,0 +1,158 @@
+import { describe, expect, test } from 'vitest';
+import { ladder } from '../../../src/correction/removal/combination.ts';
+import { paintKnowledge } from '../../../src/correction/removal/removal-knowledge.ts';
+import { spotLadder } from '../../../src/correction/spot/spot-ladder.ts';
+import {
+  isThroughClear,
+  type NextCase,
+  nextStep,
+  refiningStep,
+} from '../../../src/correction/spot/spot-next.ts';
+import { observationOf, type SpotTrial } from '../../../src/correction/spot/spot-trial.ts';
+import { defect } from '../shop.ts';
+import { combination, model, trial } from '../spot-trials.ts';
+
+const MEDIUM = 'da/foam-medium/medium';
+const HEAVY = 'rotary/wool/heavy';
+
+/** What may go at once, and what may stay of haze. */
+type Limits = Partial<Pick<NextCase, 'finish' | 'aim' | 'hazeAllowed'>> & {
+  readonly budget?: number;
+};
+
+function caseOf(trials: readonly SpotTrial[], limits: Limits = {}): NextCase {
+  const { finish = 'clear-over-base', aim = 0.85, hazeAllowed = 1, budget } = limits;
+  const paint = paintKnowledge(
+    trials.map((one) => observationOf(one, null)),
+    'unknown',
+    model,
+  );
+  const budgetAt = budget === undefined ? null : () => budget;
+  const rungs = spotLadder({
+    ...{ trials, paint, defect: defect('swirl-marks', 3), aim, budgetAt, model },
+  });
+  return { trials, ladder: rungs, paint, finish, aim, hazeAllowed, model };
+}
+const next = (trials: readonly SpotTrial[], limits?: Limits) => {
+  const { code, combination: taken } = nextStep(caseOf(trials, limits));
+  return [code, taken?.id ?? null];
+};
+
+describe('the next step of a test spot', () => {
+  test('is to start with the mildest that has a chance, where nothing was judged yet', () => {
+    const { ladder: rungs } = caseOf([]);
+    const mildest = rungs.find(({ chance }) => chance >= model.spot.leastChance);
+    expect(next([])).toEqual(['start', mildest?.combination.id]);
+    expect(next([trial('da/foam-soft/fine')])[0]).toBe('start');
+  });
+
+  test('is the next rung up from one that had its sets and did not clear', () => {
+    const tried = trial(MEDIUM, { cleared: 0.3 });
+    const { ladder: rungs } = caseOf([tried]);
+    const open = rungs.find(
+      ({ state, chance }) => state === 'open' && chance >= model.spot.leastChance,
+    );
+    expect(next([tried])).toEqual(['step-up', open?.combination.id]);
+  });
+
+  test('is one more set of what may still reach the aim', () => {
+    expect(next([trial(MEDIUM, { cleared: 0.7, sets: 1 })])).toEqual(['again', MEDIUM]);
+  });
+
+  test('is none where the next rung takes more in one set than may go', () => {
+    expect(next([trial(MEDIUM, { cleared: 0.3 })], { budget: 0.5 })[0]).toBe('stop-risk');
+  });
+
+  test('is none where no rung has a chance', () => {
+    const strongest = trial(HEAVY, { cleared: 0.01 });
+    expect(next([strongest])).toEqual(['stop-ladder', null]);
+  });
+
+  test('is none any more where one cleared and left no haze that counts', () => {
+    expect(next([trial(MEDIUM, { cleared: 0.9, haze: 1 })])).toEqual(['done', MEDIUM]);
+    // The mildest of those that did: a stronger one is not needed.
+    const both = [trial(HEAVY, { cleared: 0.95 }), trial(MEDIUM, { cleared: 0.9, haze: 0 })];
+    expect(next(both)).toEqual(['done', MEDIUM]);
+    expect(next([trial(MEDIUM, { cleared: 0.84, haze: 0 })])[0]).not.toBe('done');
+  });
+
+  test('is to refine where one cleared and left haze: as it was seen at its worst, else as it usually does', () => {
+    const seen = (...hazes: readonly (number | null)[]) =>
+      next(hazes.map((haze) => trial(HEAVY, { cleared: 0.9, haze })))[0];
+    expect(seen(0)).toBe('done');
+    expect(seen(0, 3)).toBe('refine');
+    expect(seen(null)).toBe('refine');
+    expect(combination(HEAVY).haze).toBeGreaterThan(1);
+    // What it left where it did not clear is no matter.
+    const hazed = trial(HEAVY, { cleared: 0.1, haze: 4 });
+    expect(next([hazed, trial(HEAVY, { cleared: 0.9, haze: 0 })])[0]).toBe('done');
+  });
+
+  test('is done with the haze where nothing of the shop would refine it', () => {
+    const rotaries = { ...model, machines: model.machines.filter(({ id }) => id === 'rotary') };
+    const one = caseOf([trial(HEAVY, { cleared: 0.9, haze: 4 })]);
+    expect(nextStep({ ...one, model: rotaries }).code).toBe('done');
+  });
+});
+
+describe('colour on the pad', () => {
+  const seen = [trial(MEDIUM), trial(MEDIUM, { colourOnPad: true })];
+
+  test('stops everything, but on paint that gives colour anyway', () => {
+    for (const finish of ['clear-over-base', 'unknown', 'matte'] as const) {
+      expect(isThroughClear(seen, finish), finish).toBe(true);
+      expect(next(seen, { finish })).toEqual(['stop-colour', null]);
+    }
+    for (const finish of ['single-stage-solid', 'single-stage-metallic', 'lacquer'] as const)
+      expect(isThroughClear(seen, finish), finish).toBe(false);
+  });
+
+  test('that was not seen, or not looked for, stops nothing', () => {
+    const not = [trial(MEDIUM, { colourOnPad: false }), trial(MEDIUM)];
+    expect(isThroughClear(not, 'clear-over-base')).toBe(false);
+  });
+});
+
+describe('a refining step', () => {
+  const { paint } = caseOf([]);
+  const after = combination(HEAVY);
+  const refine = (haze: number, hazeAllowed = 1, of = after) =>
+    refiningStep(of, haze, { paint, hazeAllowed, model });
+  const usual = new Map(ladder(model).map(({ id, perSet }) => [id, perSet]));
+
+  test('is by dual action, milder than what it follows, and leaves no more haze than is allowed', () => {
+    for (const haze of [1.5, 2, 3, 4]) {
+      const step = refine(haze);
+      expect(step?.machine.motion.kind).toBe('orbital');
+      expect(step?.machine.padDiameter).toBe(150);
+      expect(step?.perSet).toBeLessThan(after.perSet);
+      expect(step?.haze).toBeLessThanOrEqual(1);
+      const stages = step?.pad.stages.filter((stage) => step.product.stages.includes(stage)) ?? [];
+      expect(stages.some((stage) => stage === 'refine' || stage === 'finish')).toBe(true);
+    }
+  });
+
+  test('is the mildest that clears the haze in one set, by what a set takes on usual paint', () => {
+    const { cleared } = model.correction.haze;
+    const [heavy, light] = [refine(3), refine(1.01)];
+    expect(usual.get(heavy?.id ?? '')).toBeGreaterThanOrEqual(2 * cleared);
+    for (const [id, perSet] of usual) if (perSet < 2 * cleared) expect(heavy?.id, id).not.toBe(id);
+    expect(usual.get(light?.id ?? '')).toBeLessThan(2 * cleared);
+    expect(light?.id).toBe('da/foam-soft/fine');
+  });
+
+  test('is the one that cuts most where none clears so much in one set', () => {
+    const most = refine(40);
+    expect(most).toEqual(refine(50));
+    expect(usual.get(most?.id ?? '')).toBeGreaterThan(usual.get(refine(1.5)?.id ?? '') ?? 9);
+  });
+
+  test('after a small pad is worked with a small one too, and there is none after the mildest', () => {
+    const small = combination('da-small/foam-medium/medium');
+    expect(refine(3, 1, small)?.machine.padDiameter).toBeLessThanOrEqual(150);
+    expect(refine(3, 1, small)?.perSet).toBeLessThan(small.perSet);
+    const [mildest] = ladder(model);
+    if (mildest === undefined) throw new Error('the ladder has rungs');
+    expect(refine(3, 1, mildest)).toBeUndefined();
+  });
+});
