@@ -54,6 +54,15 @@ export const number = <T extends number>(
   range: Range = usualRange(value),
 ): Default<Widened<T>> => ({ value: value as Widened<T>, unit, basis, source, meaning, range });
 
+/** A number without a unit: a share, a factor, a count. */
+export const pure = (
+  value: number,
+  basis: Basis,
+  source: string,
+  meaning: string,
+  range: Range,
+): Default => number(value, '1', basis, source, meaning, range);
+
 /** Where nothing narrower is stated: a hundredth to a hundred times the built-in value. */
 const usualRange = (value: number): Range => [value / 100, value * 100];
 

@@ -23,7 +23,8 @@ const withoutUnits = (key: string): string =>
     .filter((word) => !unitWords.has(word))
     .join('_');
 
-const onlyOne = (found: readonly string[]): string | undefined =>
+/** What is meant, where just one thing can be. */
+export const onlyOne = (found: readonly string[]): string | undefined =>
   found.length === 1 ? found[0] : undefined;
 
 /** The known key that says the same in another unit, without one, or joined in another way. */

@@ -25,9 +25,13 @@ export type Models = {
 };
 
 /** `numbers` by the ids of `listAllDefaults`; what is not among them keeps its built-in value. */
-export function modelsWith(numbers: ReadonlyMap<string, number>): Models {
+export const modelsWith = (numbers: ReadonlyMap<string, number>): Models =>
+  numbers.size === 0 ? builtIn : modelsBy((id) => numbers.get(id()));
+
+/** An id is worked out only where it is asked for. */
+function modelsBy(numberOf: (id: () => string) => number | undefined): Models {
   const inForce = <Tree extends DefaultTree>(section: Section, tree: Tree): Values<Tree> =>
-    values(tree, (path, unit) => numbers.get(defaultId(section, path, unit)));
+    values(tree, (path, unit) => numberOf(() => defaultId(section, path, unit)));
   const correction = correctionModelOf(inForce('correction', correctionDefaults));
   return {
     film: inForce('film', filmDefaults),
@@ -42,8 +46,6 @@ export function modelsWith(numbers: ReadonlyMap<string, number>): Models {
   };
 }
 
-export const {
-  film: filmModel,
-  correction: correctionModel,
-  work: workModel,
-}: Models = modelsWith(new Map());
+const builtIn: Models = modelsBy(() => undefined);
+
+export const { film: filmModel, correction: correctionModel, work: workModel } = builtIn;

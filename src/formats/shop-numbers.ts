@@ -1,8 +1,10 @@
 /** The numbers of the model as a shop sets them: each by its id, within its range. */
+
 import * as z from 'zod';
 import { closest } from '../base/did-you-mean.ts';
 import { keysAdvised } from './advised.ts';
 import { listAllDefaults, type NamedDefault } from './data/all-defaults.ts';
+import { onlyOne } from './key-words.ts';
 
 const numberOf = ({ range: [least, most] }: NamedDefault) =>
   z.number().min(plain(least)).max(plain(most)).optional();
@@ -22,7 +24,7 @@ export const numbersObject = keysAdvised(
 export function numberHint(word: string): string {
   const typed = word.toLowerCase();
   const holding = ids.filter((id) => id.includes(typed));
-  const meant = closest(typed, ids) ?? only(holding) ?? nearestByEnd(typed);
+  const meant = closest(typed, ids) ?? onlyOne(holding) ?? nearestByEnd(typed);
   if (meant !== undefined) return `did you mean "${meant}"?`;
   return holding.length > 0
     ? `an id is written whole, such as ${holding.slice(0, 3).join(', ')}`
@@ -33,8 +35,5 @@ const lastOf = (id: string): string => id.slice(id.lastIndexOf('.') + 1);
 
 function nearestByEnd(typed: string): string | undefined {
   const end = closest(lastOf(typed), ids.map(lastOf));
-  return end === undefined ? undefined : only(ids.filter((id) => lastOf(id) === end));
+  return end === undefined ? undefined : onlyOne(ids.filter((id) => lastOf(id) === end));
 }
-
-const only = (found: readonly string[]): string | undefined =>
-  found.length === 1 ? found[0] : undefined;

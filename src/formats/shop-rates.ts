@@ -6,7 +6,7 @@ import type { OwnRate } from '../correction/removal/catalogue.ts';
 import { advised } from './advised.ts';
 import { correctionModel } from './models.ts';
 import { combination, given } from './setting-values.ts';
-import { quoted } from './shorten.ts';
+import { quoted, shorten } from './shorten.ts';
 
 export const ratesObject = z
   .record(
@@ -50,7 +50,8 @@ export function rateFault(
     const near = closest(part, has);
     return {
       message: `names ${quoted(part)}, which is not among the ${kind} of this shop`,
-      hint: near === undefined ? `${kind}: ${has.join(', ')}` : `did you mean "${near}"?`,
+      hint:
+        near === undefined ? `${kind}: ${has.map(shorten).join(', ')}` : `did you mean "${near}"?`,
     };
   }
   return undefined;

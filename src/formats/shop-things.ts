@@ -48,13 +48,16 @@ export type OwnThing = Stated & {
 
 const between = ([least, most]: Range) => z.number().min(least).max(most);
 
+/** What is longer is no slip in a name, and nothing to be told back in full. */
+const LONGEST_ID = 60;
+
 const ownId = advised(
   z
     .string()
     .regex(/^[^\s/]+$/)
     .describe('a short name without blanks and slashes'),
   (value) =>
-    typeof value === 'string' && /\S/.test(value)
+    typeof value === 'string' && /\S/.test(value) && value.length <= LONGEST_ID
       ? `write ${JSON.stringify(value.trim().replaceAll(/[\s/]+/g, '-'))}; "name" takes any words`
       : undefined,
 );

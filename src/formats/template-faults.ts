@@ -6,7 +6,7 @@ import type { Dimension, VehicleTemplate } from '../film/template/template.ts';
 import type { TemplateRules } from './data/template-defaults.ts';
 import type { JsonPath } from './json-text.ts';
 import { implausibleDimensions } from './plausible-size.ts';
-import { shorten } from './shorten.ts';
+import { quoted } from './shorten.ts';
 import { measure } from './template-schema.ts';
 import {
   type PanelSketch,
@@ -215,5 +215,3 @@ function pointFaults({ points, path, hasBothPointKeys }: PanelSketch): readonly 
     }),
   ];
 }
-
-const quoted = (text: string): string => shorten(JSON.stringify(text));

@@ -1,8 +1,9 @@
 /** What stands around every machine record. */
 import { concerning, type Diagnostic } from '../base/diagnostics.ts';
+import type { Remark } from '../base/remark.ts';
 import { roundTo } from '../base/rounding.ts';
 import type { ReadInput } from '../tasks/read/read-request.ts';
-import type { Assumption } from '../tasks/settings/assumption.ts';
+import { type Assumption, namingAll } from '../tasks/settings/assumption.ts';
 import { type EffectiveSetting, isOwn } from '../tasks/settings/effective-settings.ts';
 import type { MachineRecord } from './model.ts';
 
@@ -26,7 +27,11 @@ export const envelope = (
   command,
   vehicle: about.vehicle,
   inputs: about.inputs.map(inputRecord),
-  assumptions: about.assumptions.map(({ code, text, origin }) => ({ code, text, origin })),
+  assumptions: about.assumptions.map((one) => ({
+    code: one.code,
+    text: namingAll(one),
+    origin: one.origin,
+  })),
   ...(about.settings === undefined
     ? {}
     : { settings: about.settings.effective.filter(isOwn).map(settingRecord) }),
@@ -64,6 +69,12 @@ const inputRecord = ({ file, sha256, decisions }: ReadInput) => ({
           evidence: decisions.evidence,
           metadata: decisions.metadata.map(({ key, value, line }) => ({ key, value, line })),
         },
+});
+
+export const remarkRecord = ({ code, text, value }: Remark) => ({
+  code,
+  text,
+  ...(value === undefined ? {} : { value: machine(value) }),
 });
 
 export const diagnosticRecord = ({ code, severity, message, at, hint }: Diagnostic) => ({

@@ -22,11 +22,14 @@ export const isLarge = ({ code }: Pick<Assumption, 'code'>): boolean => code in 
 export function largeAssumptions(
   assumptions: readonly Assumption[],
   unit: LengthUnit,
+  /** What its page alone takes for granted and is as large. */
+  ofPage: readonly string[] = [],
 ): readonly Block[] {
-  const told = Object.entries(LARGE).flatMap(([code, how]) =>
+  const stated = Object.entries(LARGE).flatMap(([code, how]) =>
     assumptions
       .filter((one) => one.code === code)
       .map((one) => `${textIn(one, unit)}${how === '' ? '' : ` (${how})`}`),
   );
+  const told = [...ofPage, ...stated];
   return told.length === 0 ? [] : [paragraph('Assumed, say otherwise', `${told.join('; ')}.`)];
 }

@@ -1,20 +1,10 @@
 /** Which panels a line is about, as short as it can be said. */
 import { isZone, type PanelSurvey } from '../film/survey.ts';
-import type { Panel } from '../film/template/template.ts';
-import { partName } from './survey/film-table.ts';
+import { panelNames } from '../film/template/side-names.ts';
 
-/** `rear bumper, both sills`: both where the panels of either side are among them; `told` is what each is called. */
-export function panelNames(
-  panels: readonly Panel[],
-  told: (panel: Panel, name: string) => string = (_, name) => name,
-): readonly string[] {
-  const ids = new Set(panels.map(({ id }) => id));
-  const names = panels.map((panel) => {
-    const both = panel.mirror !== null && ids.has(panel.mirror);
-    return told(panel, both ? `both ${panel.name.replace(/\b(left|right) /, '')}s` : panel.name);
-  });
-  return [...new Set(names)];
-}
+/** `roof`, or `roof (thinner zone)`. */
+export const partName = (survey: PanelSurvey): string =>
+  isZone(survey) ? `${survey.panel.name} (${survey.zone} zone)` : survey.panel.name;
 
 /**
  * Of panels or their zones: `every panel read`, `every original panel` (by the table's own word), or those it is,

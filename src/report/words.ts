@@ -1,8 +1,4 @@
-/** Small words around numbers. */
-
-/** `1 panel`, `2 panels`. */
-export const counted = (count: number, noun: string): string =>
-  `${count} ${noun}${count === 1 ? '' : 's'}`;
+/** Small words in sentences, and what is not to be parted in them. */
 
 /** `bonnet`, `bonnet and roof`, `bonnet, roof and boot lid`. */
 export const namesAnd = (names: readonly string[]): string =>

@@ -61,6 +61,20 @@ describe('a settings file', () => {
     expect(({} as { aim?: unknown }).aim).toBeUndefined();
   });
 
+  test('whose own thing has an id of great length is told of it shortly, wherever that id is named', () => {
+    const own = readFileSync(join(projectRoot, 'samples/own-things.json'), 'utf8');
+    for (const id of ['x'.repeat(10_000), 'word '.repeat(2000)]) {
+      for (const name of ['long-throw', 'waffle', 'house-polish']) {
+        const text = own.replace(`"id": "${name}"`, `"id": "${id}"`);
+        expect(text, name).not.toBe(own);
+        const { diagnostics } = checkSettingsFile('f.json', text);
+        expect(diagnostics.length, name).toBeGreaterThan(0);
+        for (const { message, hint = '' } of diagnostics)
+          expect(message.length + hint.length, message.slice(0, 80)).toBeLessThan(400);
+      }
+    }
+  });
+
   test('of ten million characters in one text is refused with a sentence', () => {
     expect(refusal(job(`"aim":"${'x'.repeat(10_000_000)}"`))?.length).toBeLessThan(300);
   });

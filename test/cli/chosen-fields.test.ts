@@ -35,7 +35,7 @@ test('each column that is not there is told, with the one that may be meant', ()
 });
 
 test('an answer without a table, or with nothing chosen, stays as it is', () => {
-  const answer = { pages: () => [], records: [], diagnostics: [] };
+  const answer = { pages: () => [], records: () => [], diagnostics: [] };
   expect(withFields(answer, { fields: 'panel' })).toBe(answer);
   const tabled = { ...answer, table: () => table };
   expect(withFields(tabled, {})).toBe(tabled);

@@ -6,6 +6,7 @@ import * as z from 'zod';
 import { diagnosticCatalogue } from '../../src/base/catalogue.ts';
 import { exitCodes } from '../../src/cli/exit-code.ts';
 import { optionTopics } from '../../src/cli/option-topics.ts';
+import { helpOption, optionSpecs } from '../../src/cli/options.ts';
 import { readingColumns } from '../../src/formats/csv-columns.ts';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
 import { defaultUses } from '../../src/formats/data/formulas.ts';
@@ -125,9 +126,9 @@ describe('everything that comes out of the tool is explained', () => {
   test('each heading of a table', () => {
     const files = sourceFiles('report');
     const headings = [
-      ...found(files, /\b(?:column|right|film|money)\(\s*'([^']+)'/g),
+      ...found(files, /\b(?:column|figures|film|money)\(\s*'([^']+)'/g),
       ...found(files, /\bsaid: '([^']+)'/g),
-      ...found(files, /\b(?:column|right|film)\(\s*`([^`]+)`/g).flatMap((heading) =>
+      ...found(files, /\b(?:column|figures|film)\(\s*`([^`]+)`/g).flatMap((heading) =>
         ['µm', 'mil'].map((unit) =>
           heading.replace(/\$\{unitName\(\w+\)\}/, unit).replace(/ \(.*\)$/, ''),
         ),
@@ -174,7 +175,9 @@ describe('everything that comes out of the tool is explained', () => {
   });
 
   test('each heading of a paragraph or a list of survey, plan and read', () => {
-    const pages = sourceFiles('report').filter((file) => /(survey|plan|read)-blocks/.test(file));
+    const pages = sourceFiles('report').filter((file) =>
+      /(survey|plan|read|assumption)-blocks/.test(file),
+    );
     const labels = [
       ...found(pages, /\bparagraph\(\s*'([^']+)'/g),
       ...found(pages, /\blist\(\s*'([^']+)'/g),
@@ -186,9 +189,8 @@ describe('everything that comes out of the tool is explained', () => {
 
 describe('everything that one may write is explained', () => {
   test('each option, long and short', () => {
-    const files = textOf(join(projectRoot, 'src/cli/options.ts'));
-    const flags = [...files.matchAll(/flags: '([^']+)'/g)].flatMap(
-      ([, text = '']) => text.match(/--?[\w-]+/g) ?? [],
+    const flags = [...Object.values(optionSpecs), helpOption].flatMap(
+      (spec) => spec.flags.match(/--?[\w-]+/g) ?? [],
     );
     expect(flags).toContain('--risk-pct');
     expect(flags).toContain('-v');

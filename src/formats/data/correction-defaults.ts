@@ -1,17 +1,9 @@
 /** The correction room's numbers: removal, correction, haze and the planner's choices, with their grounds. */
 import { micrometres, squareMetres } from '../../base/units.ts';
-import { type Basis, type Default, number, type Range } from '../default.ts';
+import { type Default, number, pure, type Range } from '../default.ts';
 import { defectDefaults, grainDefaults, sandingDefaults } from './defect-defaults.ts';
 import { heatDefaults } from './heat-defaults.ts';
 import { machineDefaults, padDefaults, productDefaults } from './machine-defaults.ts';
-
-const pure = (
-  value: number,
-  basis: Basis,
-  source: string,
-  meaning: string,
-  range: Range,
-): Default => number(value, '1', basis, source, meaning, range);
 
 const share: Range = [0, 1];
 const logSd: Range = [0.01, 2];

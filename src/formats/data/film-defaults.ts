@@ -7,7 +7,7 @@ import {
   milToMicrometres,
   minutes,
 } from '../../base/units.ts';
-import { type Basis, type Default, number, type Range } from '../default.ts';
+import { type Basis, type Default, number, pure, type Range } from '../default.ts';
 
 const um = (
   value: number,
@@ -16,13 +16,6 @@ const um = (
   meaning: string,
   range: Range = [0, 1000],
 ): Default<Micrometres> => number(micrometres(value), 'µm', basis, source, meaning, range);
-const pure = (
-  value: number,
-  basis: Basis,
-  source: string,
-  meaning: string,
-  range: Range,
-): Default => number(value, '1', basis, source, meaning, range);
 
 const min = (value: number, meaning: string): Default<Minutes> =>
   number(minutes(value), 'min', 'assumption', '', `time to read ${meaning}`, [0, 240]);

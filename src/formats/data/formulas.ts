@@ -67,7 +67,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'P(removal > life − taken before) ≤ risk; the budget is the largest median that keeps it',
     BUDGET,
   ),
-  use('film.limits.clear_floor', 'P(clear on the thinnest 5 % − removal < floor) ≤ risk', BUDGET),
+  use(
+    'film.limits.clear_floor',
+    'Σ chance × P(clear on the thinnest 5 % − removal < floor) ≤ risk, over all that the panel may be (original, cut back; a repaint counts as 1)',
+    BUDGET,
+  ),
   use(
     'film.limits.single_stage_floor',
     'P(topcoat on the thinnest 5 % − removal < floor) ≤ risk',

@@ -296,6 +296,7 @@ export const glossary: readonly GlossaryEntry[] = [
     'came off',
     [
       'removed',
+      'took',
       'before less after',
       'film gone',
       'came off at points',
@@ -341,7 +342,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'before',
-    ['after'],
+    ['after', 'now', '○ before, ● after', '○ before, · now'],
     'What was so before something was done, beside what is so now: a reading before the work, a rate before the test spots.',
   ),
   word(
@@ -461,7 +462,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'budget',
     ['may go', 'budget_um', 'removal budget', 'allowance'],
-    'The largest median removal that keeps every limit on a panel at the chosen risk: plan no more. A removal that turns out larger, or clear that is thinner than reckoned, is within that risk; not both at once. Of a panel near its line it keeps the risk over both sides of it together, not on each.',
+    'The largest median removal that keeps every limit on a panel at the chosen risk: plan no more. That a removal turns out larger than its middle is within that risk. It keeps the risk over all that the panel may be, each by its chance, not on each side of a line alone.',
   ),
   word(
     'floor',
@@ -475,7 +476,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'plan takes',
-    ['‹ of what may go'],
+    ['‹ of what may go', 'of what may go'],
     'The middle of the removal that the steps of a plan make on a panel; drawn as ‹ on the bar of what may go.',
   ),
   word(
@@ -491,7 +492,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'line',
     ['unsettled', 'till settled', 'till it is settled', 'not settled', 'near-its-line'],
-    'Where a panel is bound by this, it reads so near the border between two conditions (original or cut before, say) that either may be true. Until something settles it no more may go than keeps the risk over both sides together, each weighed by its chance. It is not safe on the worse side alone: the survey says what the risk is there. Settle first what it is. No body line is meant.',
+    'Where a panel is bound by this, it reads so near the border between two conditions (original or cut before, say) that either may be true. What may go keeps the risk over all that it may be, each weighed by its chance, as on every panel; here that takes much of it. It is not safe on the worse side alone: the survey says what the risk is there. Settle first what it is. No body line is meant.',
   ),
   word(
     'settle first',

@@ -103,21 +103,26 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'Of a panel near its line: what it would be on the other side, and what might go then; null of any other.',
   if_word_holds_um:
     'Of a panel near its line: what might go if its condition was settled; budget_um is what to work to until then.',
-  work_to_um:
-    'Where less may go on the other side: what may go at the risk taken, with the chance of that side counted in; it is budget_um.',
+  work_to_um: 'What may go at the risk taken, over all that the panel may be; it is budget_um.',
   risk_over_both:
-    'Risk of taking all that might go if the condition holds, with the chance of the other side counted in.',
+    'Risk of taking all that might go if the condition holds, over all that the panel may be.',
   risk_left:
-    'Risk of taking what is worked to, with the chance of the other side counted in; that of taking nothing is part of it.',
+    'Risk of taking what is worked to, over all that the panel may be; that of taking nothing is part of it.',
   baseline_expanded_um:
     'What the baseline is uncertain by, to 95 %, in µm; null where one panel makes it.',
   baseline_panels: 'The panels whose medians the baseline is the middle of.',
   substrate: 'What the panel is made of, as the template or the job says.',
   also: 'What else applies, or other words by which it goes.',
+  may_be:
+    'What a panel of factory film may be besides its word, as far as that moves what may go: with the chance of it (condition_prob) and the topcoat expected then where it is thinnest (clear_um; null where no removal would be safe). What may go keeps the risk over all of it.',
+  value_otherwise:
+    'The same as value where it comes out the other way: more was polished off than is assumed, or the clear reads as on the other side of the line.',
+  condition_prob: 'The chance that the panel is this, 0 to 1.',
+  by_word_um: 'What the limit would allow if the word of the panel held for certain, in µm.',
   clear: 'What is believed of the topcoat.',
   low_um: 'The lower end of its 95 % interval, in µm.',
   budget_um:
-    'The largest median removal that keeps every limit, in µm; of a panel near its line at the risk over both sides together; under if_otherwise what might go there.',
+    'The largest median removal that keeps every limit, in µm, at the risk over all that the panel may be; under if_otherwise what might go there.',
   bound_by: 'The code of the limit that allows least.',
   limits: 'Every limit, with what it allows.',
   low_points: 'Points that read low for their panel.',

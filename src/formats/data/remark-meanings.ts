@@ -240,13 +240,18 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   advice('read', 'The panel was not read, so nothing may go.', 'Read it.'),
   advice(
     'read-again',
-    'One value looks keyed wrongly, and what the panel is hangs on it.',
+    'One value looks keyed wrongly, or stands out from the others, and the figures hang on it.',
     'Read that point again, or correct the file.',
   ),
   advice(
     'settle',
     'The panel is near a line, and what may go hangs on which side of it it lies.',
-    'Read more points, or find out what was done to it.',
+    'Its own words say by what it is settled: so many points, that point again, word of a repaint.',
+  ),
+  advice(
+    'settle-clear',
+    'The panel may be cut back, and no number of points settles whether it is.',
+    'Read its clear by itself: that says what may go, whichever it is. With a gauge for totals keep to the figure told.',
   ),
   advice(
     'wait',
@@ -311,7 +316,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('limit-fresh-paint', 'Nothing may go from paint that is not hard yet.'),
   reason(
     'limit-near-line',
-    'The panel is near its line: no more goes than keeps the risk over both sides of it together.',
+    'The panel is near its line: no more goes than keeps the risk over all that it may be.',
   ),
   reason('limit-test-spot', 'Nothing may go before a test spot on this very panel.'),
   reason(
@@ -407,7 +412,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   limit(
     'near-line',
-    'The panel is near the line that its word hangs on: no more goes than keeps the risk over both sides of it together (not on each), in the survey and in the plan.',
+    'The panel is near the line that its word hangs on: no more goes than keeps the risk over all that it may be, each by its chance (not on each side alone), in the survey and in the plan.',
     'Settle what it is first; survey --why PANEL says by what.',
   ),
   limit('no-data', 'Nothing is known of the film.', 'Read the panel.'),

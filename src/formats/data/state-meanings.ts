@@ -1,5 +1,4 @@
 /** What the words for the state of a panel, of a plan and of a run mean. */
-
 import type { DiagnosticKind } from '../../base/catalogue.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { Verdict } from '../../correction/plan/plan.ts';

@@ -31,8 +31,9 @@ const uncertainty = z
   })
   .nullable();
 
-/** `value` is what more may go, in µm, once it is done. */
+/** `value` is what more may go, in µm, once it is done, `value_otherwise` where it comes out the other way. */
 const advice = remark.extend({
+  value_otherwise: z.number().optional(),
   points: count.optional(),
   minutes: z.number().min(0).optional(),
 });
@@ -123,6 +124,7 @@ const why = z
       z.strictObject({
         code: z.string(),
         allows_um: z.number().min(0),
+        by_word_um: figure,
         room_um: figure,
         room_sd_um: figure,
         limit_risk_prob: share.nullable(),
@@ -170,6 +172,7 @@ const panel = zoned({
     })
     .nullable(),
   also: z.array(condition),
+  may_be: z.array(z.strictObject({ condition, condition_prob: share, clear_um: figure })),
   evidence: z.array(remark),
   clear: z.strictObject({ mean_um: figure, sd_um: figure, low_um: figure }),
   budget_um: z.number().min(0),

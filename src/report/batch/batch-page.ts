@@ -1,7 +1,10 @@
 /** A batch as a page for people: a row a job, and what went wrong in full below. */
+
+import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
+import { column } from '../columns.ts';
 import {
   type Block,
   type Cell,
@@ -13,7 +16,6 @@ import {
   title,
 } from '../model.ts';
 import { amountText } from '../quote/money-text.ts';
-import { counted } from '../words.ts';
 
 /** A row of the summary, each figure by the name of its column. */
 export type SummaryRow = ReadonlyMap<string, DataCell>;
@@ -124,9 +126,9 @@ export function batchBlocks(
     {
       kind: 'table',
       columns: [
-        { title: 'job', align: 'left' },
-        { title: 'vehicle', align: 'left' },
-        { title: 'status', align: 'left' },
+        column('job'),
+        column('vehicle'),
+        column('status'),
         ...columns.map(({ title: heading, align }) => ({ title: heading, align })),
       ],
       rows: rows.map((row): readonly Cell[] => [

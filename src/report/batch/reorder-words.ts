@@ -1,8 +1,9 @@
 /** A reorder list in a few lines, for whoever ran the batch. */
+
+import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { sum } from '../../base/sum.ts';
 import { moneyText } from '../quote/money-text.ts';
-import { counted } from '../words.ts';
 import type { LeftOut, ReorderLine, ReorderList } from './reorder-list.ts';
 import { costOf } from './reorder-table.ts';
 

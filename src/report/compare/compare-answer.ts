@@ -1,17 +1,17 @@
 /** The answer first: what came off, whether that is as planned, and how far readings of this kind can tell. */
-import { unitName } from '../../base/sentence.ts';
+
+import { counted } from '../../base/counted.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
 import { type Block, paragraph } from '../model.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import { counted } from '../words.ts';
 import { changeText } from './compare-words.ts';
 
 export function cameOff(
   { total: { car, panels: all } }: CompareResult,
   compared: readonly PanelLeft[],
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   const [only, second] = compared;
   if (car === null || only === undefined) return [paragraph(null, 'Nothing could be compared.')];
@@ -41,7 +41,7 @@ function seenText(seen: number, unseen: number, isOne: boolean): string {
 export function legend(
   compared: readonly PanelLeft[],
   { worked }: Pick<CompareResult, 'worked'>,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   if (compared.length === 0) return [];
   const asDone = worked === null ? '' : ' As done: planned, for the sets that were worked.';
@@ -53,7 +53,7 @@ export function legend(
   ];
 }
 
-function shownAt(panels: readonly PanelLeft[], unit: ShowUnit): string {
+function shownAt(panels: readonly PanelLeft[], unit: LengthUnit): string {
   const said = (['pairs', 'means'] as const).flatMap((by) => {
     const changes = panels.flatMap(({ comparison }) =>
       comparison.by === by && comparison.change !== null ? [comparison.change] : [],
@@ -71,6 +71,8 @@ function shownAt(panels: readonly PanelLeft[], unit: ShowUnit): string {
 }
 
 function rangeText(values: readonly number[], unit: LengthUnit): string {
-  const [low, high] = [Math.min(...values), Math.max(...values)].map((one) => thickness(one, unit));
+  const [low, high] = [Math.min(...values), Math.max(...values)].map((one) =>
+    thicknessText(one, unit),
+  );
   return low === high ? `${low}` : `${low}–${high}`;
 }

@@ -1,12 +1,14 @@
 /** A comparison as a page: what came off, whether as planned, who may take one more set, then panel by panel. */
+
+import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import { assumptionBlocks } from '../assumption-blocks.ts';
+import { column, figures } from '../columns.ts';
 import { type Block, cell, gap, title } from '../model.ts';
-import { assumptionBlocks } from '../survey/assumption-blocks.ts';
-import type { ShowUnit } from '../survey/film-table.ts';
-import type { PageOptions } from '../survey/page-options.ts';
-import { counted } from '../words.ts';
+import type { PageOptions } from '../page-options.ts';
 import { cameOff, legend } from './compare-answer.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
@@ -55,16 +57,16 @@ function heading({ vehicle, before, steps, total }: CompareResult): string {
 const shortName = (file: string): string => shownFile(file).split(/[\\/]/).at(-1) ?? file;
 
 /** More than two visits: what came off from each to the next. */
-function stepsTable({ steps }: CompareResult, unit: ShowUnit): readonly Block[] {
+function stepsTable({ steps }: CompareResult, unit: LengthUnit): readonly Block[] {
   if (steps.length < 2) return [];
   return [
     {
       kind: 'table',
       columns: [
-        { title: 'from visit to visit', align: 'left' },
-        { title: 'panels', align: 'right' },
-        { title: `came off (${unitName(unit)})`, align: 'right' },
-        { title: 'seen on', align: 'right' },
+        column('from visit to visit'),
+        figures('panels'),
+        figures(`came off (${unitName(unit)})`),
+        figures('seen on'),
       ],
       rows: steps.map(({ from, to, comparison: { car, panels } }, i) => [
         cell(`${i + 1} to ${i + 2}: ${shortName(from)} to ${shortName(to)}`),

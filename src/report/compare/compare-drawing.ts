@@ -1,18 +1,19 @@
 /** The film before and after as paired dots, where a page has room for drawings. */
-import { unitName } from '../../base/sentence.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
 import { mean } from '../../base/stats/summary.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import { column, filmFigures } from '../columns.ts';
 import { axisAround, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell } from '../model.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
 
-export function beforeAndAfter(result: CompareResult, unit: ShowUnit): readonly Block[] {
+export function beforeAndAfter(result: CompareResult, unit: LengthUnit): readonly Block[] {
   const rows = result.panels.flatMap((panel) => {
     const means = meansOf(panel, result);
     return means === undefined ? [] : [{ name: panel.comparison.panel.name, ...means }];
   });
   if (rows.length === 0) return [];
-  const film = (title: string): Column => ({ title, align: 'right', unit: unitName(unit) });
+  const film = (title: string): Column => filmFigures(title, unit);
   const axis = axisAround(
     rows.flatMap(({ before, after }) => [before, after]),
     unit,
@@ -22,17 +23,17 @@ export function beforeAndAfter(result: CompareResult, unit: ShowUnit): readonly 
       kind: 'table',
       label: 'Film before (○) and after (●), of the pairs or of the panel',
       columns: [
-        { title: `panel (${unitName(unit)})`, align: 'left' },
+        column(`panel (${unitName(unit)})`),
         film('mean before'),
         film('mean after'),
         film('came off'),
-        { title: `○ before, ● after (${unitName(unit)})`, align: 'left', axis },
+        { ...column(`○ before, ● after (${unitName(unit)})`), axis },
       ],
       rows: rows.map(({ name, before, after }): readonly Cell[] => [
         cell(name),
-        cell(thickness(before, unit)),
-        cell(thickness(after, unit)),
-        cell(thickness(before - after, unit), 'strong'),
+        cell(thicknessText(before, unit)),
+        cell(thicknessText(after, unit)),
+        cell(thicknessText(before - after, unit), 'strong'),
         {
           kind: 'strip',
           values: [inUnit(after, unit)],

@@ -1,6 +1,7 @@
 /** Gloss before and after: the look, not the film. */
 import { shown } from '../../base/rounding.ts';
 import type { GlossChange } from '../../film/compare/compare-gloss.ts';
+import { column, figures } from '../columns.ts';
 import { type Block, type Cell, cell, gap, paragraph } from '../model.ts';
 
 export function glossBlocks(gloss: readonly GlossChange[]): readonly Block[] {
@@ -11,13 +12,13 @@ export function glossBlocks(gloss: readonly GlossChange[]): readonly Block[] {
     {
       kind: 'table',
       columns: [
-        { title: 'gloss in GU', align: 'left' },
-        { title: 'angle', align: 'right' },
-        { title: 'places', align: 'right' },
-        { title: 'gloss before', align: 'right' },
-        { title: 'gloss after', align: 'right' },
-        { title: 'gloss gained', align: 'right' },
-        ...(hazed ? [{ title: 'haze', align: 'right' } as const] : []),
+        column('gloss in GU'),
+        figures('angle'),
+        figures('places'),
+        figures('gloss before'),
+        figures('gloss after'),
+        figures('gloss gained'),
+        ...(hazed ? [figures('haze')] : []),
       ],
       rows: gloss.map((one) => glossRow(one, hazed)),
     },

@@ -1,18 +1,19 @@
 /** What was planned beside what was measured, in words. */
+
+import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
-import { unitName } from '../../base/sentence.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import type { RateSeen } from '../../tasks/compare/compare-plan.ts';
+import { factorText } from '../log-factor.ts';
 import { type Block, paragraph } from '../model.ts';
-import { factorText } from '../spot/spot-blocks.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import { counted } from '../words.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
 
 export function planLine(
   { planned, panels, worked }: CompareResult,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] {
   if (!planned) return [];
   const judged = partsLeft(panels).filter(({ against }) => against !== null);
@@ -57,9 +58,9 @@ function asWorkedText(judged: readonly PartLeft[], worked: CompareResult['worked
 }
 
 /** `roof (0.6 for 2.9 µm)` */
-function toldOf({ comparison, foretold }: PartLeft, unit: ShowUnit): string {
-  const came = thickness(comparison.change?.removed.value ?? 0, unit);
-  const planned = thickness(foretold?.removal?.median ?? 0, unit);
+function toldOf({ comparison, foretold }: PartLeft, unit: LengthUnit): string {
+  const came = thicknessText(comparison.change?.removed.value ?? 0, unit);
+  const planned = thicknessText(foretold?.removal?.median ?? 0, unit);
   return `${partNameOf(comparison)} (${came} for ${planned} ${unitName(unit)})`;
 }
 

@@ -1,9 +1,10 @@
 /** What was read and not compared: panels, and points that went into no pair. */
+
+import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { counted } from '../words.ts';
 import { basisText, notCompared } from './compare-words.ts';
 
 export function notComparedLine({ total }: CompareResult): readonly Block[] {

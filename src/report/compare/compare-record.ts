@@ -1,5 +1,4 @@
 /** `leastcut/compare/1`. */
-
 import { normalQuantile } from '../../base/stats/normal.ts';
 import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
@@ -7,10 +6,9 @@ import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult, PanelLeft, VisitStep } from '../../tasks/compare/compare-files.ts';
 import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
-import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
-import { factorRecord } from '../spot/spot-record.ts';
-import { remarkRecord } from '../survey/survey-record.ts';
 import { notCompared, setsOf } from './compare-words.ts';
 
 export function compareRecord(result: CompareResult, context: RecordContext): MachineRecord {

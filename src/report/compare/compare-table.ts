@@ -1,25 +1,26 @@
 /** Panel by panel: what came off, what was to, what may still go, and the word on it. */
-import { roundTo } from '../../base/rounding.ts';
-import { unitName } from '../../base/sentence.ts';
-import { MICROMETRES_PER_MIL } from '../../base/units.ts';
+
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { differencesOf } from '../../film/compare/compare-points.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { column, figures, filmFigures } from '../columns.ts';
+import { inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
 import { changeText, GO_ON_WORDS } from './compare-words.ts';
 
 export function changeTable(
   panels: readonly PanelLeft[],
   { worked }: Pick<CompareResult, 'worked'>,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): Block {
   const plan = {
     planned: panels.some(({ planned }) => planned !== null),
     worked: worked !== null,
   };
-  const film = (title: string): Column => ({ title, align: 'right', unit: unitName(unit) });
+  const film = (title: string): Column => filmFigures(title, unit);
   const rows = panels.flatMap((panel) => [
     changeRow(panel, panel.comparison.panel.name, { ...plan, unit }),
     ...panel.zones.map((zone) =>
@@ -29,14 +30,14 @@ export function changeTable(
   return {
     kind: 'table',
     columns: [
-      { title: `panel (${unitName(unit)})`, align: 'left' },
-      { title: 'n', align: 'right', said: 'points' },
+      column(`panel (${unitName(unit)})`),
+      { ...figures('n'), said: 'points' },
       { ...film('came off'), leads: true },
-      { title: 'seen', align: 'left' },
+      column('seen'),
       ...(plan.planned ? [film('planned')] : []),
       ...(plan.worked ? [{ ...film('as done'), said: 'planned for the sets worked' }] : []),
       { ...film('may go'), leads: true },
-      { title: 'one more set', align: 'left', leads: true },
+      { ...column('one more set'), leads: true },
       { ...film(''), align: 'left', said: 'came off at points', axis: commonAxis(panels, unit) },
     ],
     rows,
@@ -50,12 +51,12 @@ function changeRow(
     planned,
     worked,
     unit,
-  }: { readonly planned: boolean; readonly worked: boolean; readonly unit: ShowUnit },
+  }: { readonly planned: boolean; readonly worked: boolean; readonly unit: LengthUnit },
 ): readonly Cell[] {
   const { comparison, left, verdict } = part;
   const { change, gained, pairs, counts, by } = comparison;
   const value = (one: number | undefined, digits = 1): string =>
-    one === undefined ? '–' : thickness(one, unit, digits);
+    one === undefined ? '–' : thicknessText(one, unit, digits);
   const count = by === 'pairs' ? `${pairs.length}` : `${counts.before}/${counts.after}`;
   return [
     cell(name),
@@ -75,15 +76,11 @@ function changeRow(
 }
 
 /** Nothing worked was to take nothing; of a panel that no plan has, a dash. */
-const foretoldText = (foretold: ForetoldPanel | null, unit: ShowUnit): string =>
-  foretold === null ? '–' : thickness(foretold.removal?.median ?? 0, unit);
-
-/** Differences of readings carry the dust of binary fractions: a chart needs none of it. */
-const inUnit = (value: number, unit: ShowUnit): number =>
-  roundTo(unit === 'um' ? value : value / MICROMETRES_PER_MIL, 4);
+const foretoldText = (foretold: ForetoldPanel | null, unit: LengthUnit): string =>
+  foretold === null ? '–' : thicknessText(foretold.removal?.median ?? 0, unit);
 
 /** From the least difference at a point to the largest, with a line where nothing came off. */
-function commonAxis(panels: readonly PanelLeft[], unit: ShowUnit): StripAxis {
+function commonAxis(panels: readonly PanelLeft[], unit: LengthUnit): StripAxis {
   const step = unit === 'um' ? 1 : 0.1;
   const values = panels.flatMap(({ comparison: { pairs, change } }) => [
     ...differencesOf(pairs),

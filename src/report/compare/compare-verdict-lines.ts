@@ -4,13 +4,13 @@
  */
 import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
-import { unitName } from '../../base/sentence.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
 import { LESS_BECAUSE, type LessCode } from '../../tasks/compare/compare-left-reasons.ts';
 import type { OneMoreSet, PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { type Block, paragraph } from '../model.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
 
 const WORDS: Readonly<Record<GoOnVerdict, string>> = {
@@ -20,7 +20,7 @@ const WORDS: Readonly<Record<GoOnVerdict, string>> = {
 };
 
 /** Each word once for the panels it is of, with what one more set is, or the limit that binds. */
-export function verdictLines(panels: readonly PanelLeft[], unit: ShowUnit): readonly Block[] {
+export function verdictLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
   const parts = partsLeft(panels);
   const groups = groupBy(parts, (part) => JSON.stringify([part.verdict, groundOf(part, unit)]));
   const order: readonly GoOnVerdict[] = ['go-on', 'stop', 'unresolved'];
@@ -39,7 +39,7 @@ export function verdictLines(panels: readonly PanelLeft[], unit: ShowUnit): read
 const names = (parts: readonly PartLeft[]): string =>
   parts.map(({ comparison }) => partNameOf(comparison)).join(', ');
 
-function groundOf({ verdict, oneMore, left, comparison }: PartLeft, unit: ShowUnit): string {
+function groundOf({ verdict, oneMore, left, comparison }: PartLeft, unit: LengthUnit): string {
   if (oneMore === null) return 'no machine to go on with';
   const set = setText(oneMore, unit);
   if (verdict === 'go-on') return `${set} would keep every limit`;
@@ -53,18 +53,18 @@ function groundOf({ verdict, oneMore, left, comparison }: PartLeft, unit: ShowUn
 }
 
 /** `one more set of da/foam-soft/fine (the mildest of the shop, about 0.28 µm)` */
-function setText({ combination, from, removal }: OneMoreSet, unit: ShowUnit): string {
+function setText({ combination, from, removal }: OneMoreSet, unit: LengthUnit): string {
   const which = from === 'mildest' ? 'the mildest of the shop' : 'the step that was to take most';
-  return `one more set of ${combination} (${which}, about ${thickness(removal.median, unit, 2)} ${unitName(unit)})`;
+  return `one more set of ${combination} (${which}, about ${thicknessText(removal.median, unit, 2)} ${unitName(unit)})`;
 }
 
-export const gainedLines = (panels: readonly PanelLeft[], unit: ShowUnit): readonly Block[] =>
+export const gainedLines = (panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] =>
   panels
     .filter(({ comparison }) => comparison.gained)
     .flatMap((panel) => reasonLines(panel, ['film-gained'], unit));
 
 /** Why less may go than a survey of the later readings says, cause by cause, or more than before the work. */
-export function leftLines(panels: readonly PanelLeft[], unit: ShowUnit): readonly Block[] {
+export function leftLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
   const parts = partsLeft(panels);
   const codes = Object.keys(LESS_BECAUSE) as readonly LessCode[];
   const less = codes.flatMap((code) => {
@@ -89,14 +89,14 @@ export function leftLines(panels: readonly PanelLeft[], unit: ShowUnit): readonl
 const lessText = (
   { comparison, left }: PartLeft,
   asked: number | undefined,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): string =>
-  `${partNameOf(comparison)} (${thickness(left?.budget ?? 0, unit, 2)} for ${thickness(asked ?? 0, unit, 2)} ${unitName(unit)})`;
+  `${partNameOf(comparison)} (${thicknessText(left?.budget ?? 0, unit, 2)} for ${thicknessText(asked ?? 0, unit, 2)} ${unitName(unit)})`;
 
 const reasonLines = (
   { comparison, reasons }: PartLeft,
   codes: readonly string[],
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Block[] =>
   reasons
     .filter(({ code }) => codes.includes(code))

@@ -1,6 +1,10 @@
 /** Words for what was compared by what, and what could not be. */
+
+import { counted } from '../../base/counted.ts';
+import { thicknessText } from '../../base/sentence.ts';
 import { sum } from '../../base/sum.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
@@ -8,8 +12,6 @@ import type { Panel } from '../../film/template/template.ts';
 import type { ForetoldStep } from '../../formats/plan-file.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import { counted } from '../words.ts';
 
 export type NotCompared = { readonly panel: Panel; readonly code: string; readonly text: string };
 
@@ -48,8 +50,8 @@ export const partNameOf = ({ panel, zone }: PanelComparison): string =>
   zone === null ? panel.name : `${panel.name} (${zone} zone)`;
 
 /** `2.1 ± 0.8`: the mean, and the half-width that holds it with 95 % confidence. */
-export const changeText = ({ removed }: FilmChange, unit: ShowUnit): string =>
-  `${thickness(removed.value, unit)} ± ${thickness(expandedUncertainty(removed), unit)}`;
+export const changeText = ({ removed }: FilmChange, unit: LengthUnit): string =>
+  `${thicknessText(removed.value, unit)} ± ${thicknessText(expandedUncertainty(removed), unit)}`;
 
 /** One more set is allowed, is not, or nobody can say: none of it says that the panel needs one. */
 export const GO_ON_WORDS: Readonly<Record<GoOnVerdict, string>> = {

@@ -2,6 +2,7 @@
 import { figure } from '../../base/rounding.ts';
 import type { Explained } from '../../tasks/explain/explain.ts';
 import type { ExplainedNumber, Explanation, TopicKind } from '../../tasks/explain/explanation.ts';
+import { column, figures } from '../columns.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
 
 /** More defaults than this under one beginning are listed a line each. */
@@ -70,11 +71,7 @@ const defaultList = (word: string, topics: readonly Explanation[]): readonly Blo
   title(`${word}: ${topics.length} numbers`),
   {
     kind: 'table',
-    columns: [
-      { title: 'id', align: 'left' },
-      { title: 'value', align: 'right' },
-      { title: 'basis', align: 'left' },
-    ],
+    columns: [column('id'), figures('value'), column('basis')],
     rows: topics.map(({ id, number }) => [
       cell(id),
       cell(number === null ? '' : figure(number.value)),

@@ -1,5 +1,6 @@
 /** A gauge's check as a page: whether it is in order, what that means, and what to do about it. */
-import { textIn } from '../../base/remark.ts';
+
+import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
 import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
 import { uncertaintyBudget } from '../../base/uncertainty.ts';
@@ -7,8 +8,9 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { Drift, GaugeVerdict } from '../../film/gauge/gauge-check.ts';
 import type { CheckedGauge, GaugeAdjusted } from '../../tasks/gauge/check-gauge.ts';
 import { adjustmentText, permittedText } from '../../tasks/gauge/gauge-words.ts';
+import { assumedBlocks } from '../assumption-blocks.ts';
+import { column, figures, filmFigures } from '../columns.ts';
 import { type Block, type Column, cell, gap, paragraph, title } from '../model.ts';
-import { counted } from '../words.ts';
 import { type CheckedShim, checkedShims } from './gauge-record.ts';
 
 export const gaugeBlocks = (checked: CheckedGauge, unit: LengthUnit): readonly Block[] => [
@@ -25,9 +27,7 @@ export const gaugeBlocks = (checked: CheckedGauge, unit: LengthUnit): readonly B
   ...driftBlocks(checked, unit),
   ...adjustmentBlocks(checked.adjustment, checked.verdict, unit),
   paragraph('What to do', [...whatToDo(checked), ...whenToCheck(checked)].join(' ')),
-  ...(checked.assumptions.length === 0
-    ? []
-    : [paragraph('Assumed', `${checked.assumptions.map((one) => textIn(one, unit)).join('; ')}.`)]),
+  ...assumedBlocks(checked.assumptions, unit),
 ];
 
 const VERDICTS: Readonly<Record<GaugeVerdict, string>> = {
@@ -52,18 +52,18 @@ function shimTable(checked: CheckedGauge, unit: LengthUnit): Block {
   const shims = checkedShims(checked);
   const both = shims.some(({ check }) => check !== null);
   const adjusted = checked.adjustment !== null;
-  const film = (name: string): Column => ({ ...right(name), unit: unitName(unit) });
+  const film = (title: string): Column => filmFigures(title, unit);
   return {
     kind: 'table',
     columns: [
       { ...film(`shim (${unitName(unit)})`), said: 'shim' },
       ...(both ? [column('check')] : []),
-      right('readings'),
+      figures('readings'),
       film('mean'),
       film('off by'),
       film('± U'),
       film('MPE'),
-      right('conforms'),
+      figures('conforms'),
       column('verdict'),
       ...(adjusted ? [film('remains')] : []),
     ],
@@ -100,9 +100,6 @@ function chanceText(probability: number): string {
   if (probability > 0.999) return '> 99.9 %';
   return probability < 0.001 ? '< 0.1 %' : `${shown(100 * probability, 1)} %`;
 }
-
-const right = (name: string): Column => ({ title: name, align: 'right' });
-const column = (name: string): Column => ({ title: name, align: 'left' });
 
 function scatterText({ repeatability, step }: CheckedGauge, unit: LengthUnit): string {
   const scatter =

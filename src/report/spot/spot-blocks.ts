@@ -1,18 +1,19 @@
 /** Test spots as a page: what each took, how hard the paint is, the ladder, and what to do next. */
+
+import { counted } from '../../base/counted.ts';
 import { textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
-import { unitName } from '../../base/sentence.ts';
-import { normalQuantile } from '../../base/stats/normal.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
 import type { Rung, RungState } from '../../correction/spot/spot-ladder.ts';
-import type { LogFactor } from '../../correction/spot/trial-observation.ts';
 import type { SpotResult } from '../../tasks/spot/spot-files.ts';
+import { assumptionBlocks } from '../assumption-blocks.ts';
+import { column, figures } from '../columns.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
+import { factorText } from '../log-factor.ts';
 import { type Block, type Cell, cell, gap, list, paragraph, title } from '../model.ts';
-import { assumptionBlocks } from '../survey/assumption-blocks.ts';
-import { type ShowUnit, thickness } from '../survey/film-table.ts';
-import type { PageOptions } from '../survey/page-options.ts';
-import { counted } from '../words.ts';
+import type { PageOptions } from '../page-options.ts';
 
 export function spotBlocks(result: SpotResult, options: PageOptions): readonly Block[] {
   const { trials, ladder, advice, settings, vehicle } = result;
@@ -53,20 +54,20 @@ function keptLine({ kept }: SpotResult): readonly Block[] {
 const percent = (share: number | null): string =>
   share === null ? '–' : `${shown(100 * share, 0)}\u00a0%`;
 
-function trialTable(trials: readonly ReadTrial[], unit: ShowUnit): Block {
+function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
   const um = (value: number | undefined): string =>
-    value === undefined ? '–' : thickness(value, unit, 1).replace('-', '−');
+    value === undefined ? '–' : thicknessText(value, unit, 1).replace('-', '−');
   return {
     kind: 'table',
     columns: [
-      { title: 'spot', align: 'left' },
-      { title: 'combination', align: 'left' },
-      { title: 'sets', align: 'right' },
-      { title: 'marks', align: 'right' },
-      { title: `removed (${unitName(unit)})`, align: 'right' },
-      { title: 'shows from', align: 'right' },
-      { title: 'cleared', align: 'right' },
-      { title: 'haze', align: 'right' },
+      column('spot'),
+      column('combination'),
+      figures('sets'),
+      figures('marks'),
+      figures(`removed (${unitName(unit)})`),
+      figures('shows from'),
+      figures('cleared'),
+      figures('haze'),
     ],
     rows: trials.map(({ trial, removed }) => [
       cell(trial.spot),
@@ -82,13 +83,6 @@ function trialTable(trials: readonly ReadTrial[], unit: ShowUnit): Block {
       cell(trial.haze === null ? '–' : shown(trial.haze, 0)),
     ]),
   };
-}
-
-/** `×0.62 (0.40–0.95)`: the middle, and nine cases of ten. */
-export function factorText({ mean, sd }: LogFactor): string {
-  const reach = normalQuantile(0.95) * sd;
-  const times = (log: number): string => shown(Math.exp(log), 2);
-  return `×\u00a0${times(mean)} (${times(mean - reach)}–${times(mean + reach)})`;
 }
 
 function paintLine({ paint, word }: SpotResult): string {
@@ -126,14 +120,12 @@ function ladderTable(
   return {
     kind: 'table',
     columns: [
-      { title: 'ladder, mildest first', align: 'left' },
-      { title: 'before', align: 'right' },
-      { title: `now (${unitName(unit)} a set)`, align: 'right' },
-      { title: 'chance', align: 'right' },
-      { title: '', align: 'left' },
-      ...(drawn
-        ? [{ title: `○ before, · now (${unitName(unit)} a set)`, align: 'left' as const, axis }]
-        : []),
+      column('ladder, mildest first'),
+      figures('before'),
+      figures(`now (${unitName(unit)} a set)`),
+      figures('chance'),
+      column(''),
+      ...(drawn ? [{ ...column(`○ before, · now (${unitName(unit)} a set)`), axis }] : []),
     ],
     rows: rungs.map((rung) => [
       ...rungCells(rung, unit),
@@ -144,12 +136,12 @@ function ladderTable(
 
 const rungCells = (
   { combination, before, low, high, chance, state, tried }: Rung,
-  unit: ShowUnit,
+  unit: LengthUnit,
 ): readonly Cell[] => [
   cell(combination.id, tried ? 'strong' : 'plain'),
-  cell(thickness(before, unit, 2)),
+  cell(thicknessText(before, unit, 2)),
   cell(
-    `${thickness(combination.perSet, unit, 2)} (${thickness(low, unit, 1)}–${thickness(high, unit, 1)})`,
+    `${thicknessText(combination.perSet, unit, 2)} (${thicknessText(low, unit, 1)}–${thicknessText(high, unit, 1)})`,
   ),
   cell(percent(chance)),
   cell(
@@ -159,7 +151,7 @@ const rungCells = (
 ];
 
 /** The 90 % range as a line with its middle on it, and what was held before any trial. */
-const rungStrip = ({ combination, before, low, high }: Rung, unit: ShowUnit): Cell => ({
+const rungStrip = ({ combination, before, low, high }: Rung, unit: LengthUnit): Cell => ({
   kind: 'strip',
   values: [inUnit(combination.perSet, unit)],
   marked: null,

@@ -1,12 +1,10 @@
 /** `leastcut/spot/1`. */
-import { normalQuantile } from '../../base/stats/normal.ts';
 import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
 import type { Rung } from '../../correction/spot/spot-ladder.ts';
-import type { LogFactor } from '../../correction/spot/trial-observation.ts';
 import type { SpotResult } from '../../tasks/spot/spot-files.ts';
-import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
-import { remarkRecord } from '../survey/survey-record.ts';
 
 export const spotRecord = (result: SpotResult, context: RecordContext): MachineRecord => ({
   ...envelope('spot', result, context),
@@ -44,16 +42,6 @@ const trialRecord = ({ trial, removed }: ReadTrial): MachineRecord => ({
   colour_on_pad: trial.colourOnPad,
   panel_c: machineOrNull(trial.temperature),
 });
-
-/** The middle and the 90 % range of a factor. */
-export function factorRecord({ mean, sd }: LogFactor) {
-  const reach = normalQuantile(0.95) * sd;
-  return {
-    factor: machine(Math.exp(mean)),
-    low: machine(Math.exp(mean - reach)),
-    high: machine(Math.exp(mean + reach)),
-  };
-}
 
 const rungRecord = ({ combination, before, low, high, chance, tried, state }: Rung) => ({
   combination: combination.id,

@@ -1,13 +1,14 @@
 /** The vehicle templates as pages: the list of them, one in full, and what a check found. */
+
+import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import { templateBasis } from '../../formats/data/templates.ts';
+import { column, figures } from '../columns.ts';
 import { machine } from '../envelope.ts';
-import { type Block, type Column, cell, type DataTable, list, paragraph, title } from '../model.ts';
-import { counted } from '../words.ts';
+import { type Block, cell, type DataTable, list, paragraph, title } from '../model.ts';
 import { BASIS } from './template-record.ts';
 
-const column = (name: string, align: Column['align'] = 'left'): Column => ({ title: name, align });
 const area = ({ panels }: VehicleTemplate): number =>
   panels.reduce((sum, one) => sum + one.area, 0);
 const tape = ({ panels }: VehicleTemplate): number =>
@@ -21,10 +22,10 @@ export const templateListBlocks = (templates: readonly VehicleTemplate[]): reado
     columns: [
       column('id'),
       column('body'),
-      column('panels', 'right'),
-      column('area m²', 'right'),
-      column('tape m', 'right'),
-      column('L × W × H m', 'right'),
+      figures('panels'),
+      figures('area m²'),
+      figures('tape m'),
+      figures('L × W × H m'),
     ],
     rows: templates.map((template) => [
       cell(template.id),
@@ -63,12 +64,12 @@ export const templateBlocks = (template: VehicleTemplate): readonly Block[] => [
     columns: [
       column('id'),
       column('panel'),
-      column('m²', 'right'),
+      figures('m²'),
       column('substrate'),
       column('facing'),
-      { ...column('n', 'right'), said: 'points' },
-      column('flat mm', 'right'),
-      column('tape m', 'right'),
+      { ...figures('n'), said: 'points' },
+      figures('flat mm'),
+      figures('tape m'),
     ],
     rows: template.panels.map((panel) => [
       cell(panel.id),

@@ -1,4 +1,6 @@
 /** A blank reading sheet: what to measure, in walking order, with a box for every point. */
+
+import { counted } from '../../base/counted.ts';
 import { panelView, seenPlace } from '../../film/template/panel-view.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
@@ -11,7 +13,6 @@ import {
   paragraph,
   title,
 } from '../model.ts';
-import { counted } from '../words.ts';
 import { templateEnvelope } from './template-record.ts';
 
 const pointCount = (panels: readonly Panel[]): number =>

@@ -12,7 +12,7 @@ import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
 import type { Placed } from '../../formats/placed.ts';
 import type { PlanFile } from '../../formats/plan-file.ts';
 import { chosenPanels, listed } from '../read/match-panels.ts';
-import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
@@ -112,7 +112,7 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
     identity: first.surveyed.identity,
     settings: request.settings,
-    inputs: [...inputs, ...named([request.planFile, request.workedFile, request.gloss])],
+    inputs: [...inputs, ...inputsOf(request.planFile, request.workedFile, request.gloss)],
     assumptions: [...unique([first, ...later]), standing.assumption],
     total,
     steps: [first, ...later].slice(1).map((to, i) => {
@@ -132,11 +132,6 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   };
   return { value, diagnostics: [...read, ...doubts(value, last.file)] };
 }
-
-const named = (files: readonly (LoadedFile | undefined)[]): readonly ReadInput[] =>
-  files.flatMap((file) =>
-    file === undefined ? [] : [{ file: file.name, sha256: file.sha256, decisions: null }],
-  );
 
 /** What the visits rest on, each said once. */
 function unique(visits: readonly Visit[]): readonly Assumption[] {

@@ -73,51 +73,54 @@ export type PartCase = {
 };
 
 export function partLeft(part: PartCase): PartLeft {
-  const { comparison, planned = null, foretold = null } = part;
-  const { before, standing, asked } = part.surveys;
-  const { change } = comparison;
+  const { change } = part.comparison;
+  const { standing, asked } = part.surveys;
   const oneMore = nextSet(part);
-  const nothing = {
+  return change === null || standing === undefined || asked === undefined || oneMore === null
+    ? notTold(part, oneMore)
+    : told(part, { change, standing, asked, oneMore });
+}
+
+/** Nothing was compared, or no step is known that one more set could be of. */
+function notTold(part: PartCase, oneMore: OneMoreSet | null): PartLeft {
+  const { comparison, planned = null, foretold = null } = part;
+  return {
     comparison,
     planned,
     foretold,
     against: null,
     held: null,
     left: null,
+    oneMore,
     riskOneMore: null,
+    verdict: 'unresolved',
+    reasons: reasonsFor(comparison, null, oneMore),
   };
-  if (change === null || standing === undefined || asked === undefined || oneMore === null) {
-    return {
-      ...nothing,
-      oneMore,
-      verdict: 'unresolved',
-      reasons: reasonsFor(comparison, null, oneMore),
-    };
-  }
+}
+
+type Compared = {
+  readonly change: FilmChange;
+  readonly standing: PanelSurvey;
+  readonly asked: PanelSurvey;
+  readonly oneMore: OneMoreSet;
+};
+
+function told(part: PartCase, { change, standing, asked, oneMore }: Compared): PartLeft {
+  const { comparison, planned = null, foretold = null, grounds } = part;
   const measured = measuredOf(change);
   const held = heldOf(part, measured);
-  const terms = leastSure(part.grounds.terms, oneMore.removal);
+  const terms = leastSure(grounds.terms, oneMore.removal);
   const leftAfter = (removed: RecordedRemoval): Allowance =>
     allowanceAgain(
       { ...standing, facts: factsAfter(standing.facts, removed) },
-      { ...part.grounds, terms },
+      { ...grounds, terms },
     );
   const known = leftAfter(held);
   const isLess = allowsLess(known, asked);
   // Its topcoat is known by all that was read and stated, whoever asks.
   const left: Allowance = isLess ? known : { ...allowanceOf(asked), topcoat: known.topcoat };
   const against = foretold === null || comparison.gained ? null : judge(foretold, measured, change);
-  const borneOut = part.measured !== undefined && against === 'as-foretold';
-  const verdict = goOn({
-    left: {
-      held: left,
-      atLeast: leftAfter(exactly(change.low)),
-      atMost: leftAfter(exactly(change.high)),
-    },
-    set: oneMore.removal,
-    known: change.resolved || borneOut,
-    gained: comparison.gained,
-  });
+  const vaguer = terms !== grounds.terms;
   return {
     comparison,
     planned,
@@ -127,16 +130,20 @@ export function partLeft(part: PartCase): PartLeft {
     left,
     oneMore,
     riskOneMore: riskOfOneMore(left, oneMore.removal),
-    verdict,
+    verdict: goOn({
+      left: {
+        held: left,
+        atLeast: leftAfter(exactly(change.low)),
+        atMost: leftAfter(exactly(change.high)),
+      },
+      set: oneMore.removal,
+      known: change.resolved || (part.measured !== undefined && against === 'as-foretold'),
+      gained: comparison.gained,
+    }),
     reasons: [
       ...reasonsFor(comparison, left, oneMore),
-      ...(isLess
-        ? lessReasons({
-            ...{ asked, standing, known, held, comparison },
-            vaguer: terms !== part.grounds.terms,
-          })
-        : []),
-      ...moreReason(before, left),
+      ...(isLess ? lessReasons({ asked, standing, known, held, comparison, vaguer }) : []),
+      ...moreReason(part.surveys.before, left),
     ],
   };
 }

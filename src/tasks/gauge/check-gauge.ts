@@ -33,7 +33,7 @@ import {
   type GaugeCheckTime,
   readGaugeChecks,
 } from '../../intake/read-gauge-checks.ts';
-import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import type { Settings } from '../settings/settings.ts';
 import { permittedText } from './gauge-words.ts';
@@ -93,7 +93,7 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
   const adjustment = request.adjust ? adjust(runs, drift) : found(null);
   const repeatability = repeatabilityOver(runs.map(({ result }) => result));
   const value = {
-    inputs: request.files.map(({ name, sha256 }) => ({ file: name, sha256, decisions: null })),
+    inputs: inputsOf(...request.files),
     assumptions: [
       ...permitted.assumptions,
       ...(repeatability === undefined ? [repeatabilityAssumption(assumedRepeatability)] : []),

@@ -10,91 +10,90 @@ import { withGauge } from '../settings/gauge-in-use.ts';
 import type { Entry } from './grade-hand-in.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
 
-export function gradeAssumptions(
-  { settings, rubric, gauge }: GradeFilesRequest,
-  about: {
-    readonly sigmaPt: SigmaPt;
-    readonly marking: Marking;
-    readonly entries: readonly Entry[];
-    /** One gauge is taken to have read the reference and every survey. */
-    readonly oneGauge: boolean;
-    /** No mark of the expert’s was read by anybody as the same. */
-    readonly ownPoints: boolean;
-  },
+/** What a grading turned out to be about. */
+type About = {
+  readonly sigmaPt: SigmaPt;
+  readonly marking: Marking;
+  readonly entries: readonly Entry[];
+  /** One gauge is taken to have read the reference and every survey. */
+  readonly oneGauge: boolean;
+  /** No mark of the expert’s was read by anybody as the same. */
+  readonly ownPoints: boolean;
+};
+
+export const gradeAssumptions = (
+  request: GradeFilesRequest,
+  about: About,
+): readonly Assumption[] => [
+  // What the survey assumes of the paint decides no grade.
+  ...request.settings.assumptions.filter(({ code }) => code === 'settings-file'),
+  ...usualRubric(request, about),
+  ...sigmaTaken(request, about),
+  ...ownPoints(about),
+  ...gaugeOfAll(request),
+  ...about.entries.flatMap(ownGauge),
+  ...oneGauge(request, about),
+];
+
+const usualRubric = ({ rubric }: GradeFilesRequest, { marking }: About): readonly Assumption[] => {
+  const passMark = shown(100 * marking.passMark, 0);
+  const text = `the usual weights and a pass mark of ${passMark} %`;
+  return rubric === undefined ? [{ code: 'rubric', text, origin: 'built-in' }] : [];
+};
+
+/** The σ_pt that nobody stated, or that stands in for one of the class. */
+function sigmaTaken(
+  { rubric, settings }: GradeFilesRequest,
+  { sigmaPt }: About,
 ): readonly Assumption[] {
-  const { sigmaPt, marking, entries, oneGauge, ownPoints } = about;
+  const stated = rubric?.value.sigmaPt;
+  if (sigmaPt.from === 'class') return [];
+  if (stated === 'class') {
+    const said = says`too few surveys for a σ_pt of the class: ${um(sigmaPt.value)} instead`;
+    return [{ code: 'sigma-pt-class', ...spoken(said), origin: 'readings' }];
+  }
+  if (stated !== undefined) return [];
+  const origin = settings.numbers.get('training.scores.sigma_pt_um')?.origin ?? 'built-in';
   return [
-    // What the survey assumes of the paint decides no grade.
-    ...settings.assumptions.filter(({ code }) => code === 'settings-file'),
-    ...(rubric === undefined
-      ? [
-          {
-            code: 'rubric',
-            text: `the usual weights and a pass mark of ${shown(100 * marking.passMark, 0)} %`,
-            origin: 'built-in' as const,
-          },
-        ]
-      : []),
-    ...(sigmaPt.from === 'class' || rubric?.value.sigmaPt !== undefined
-      ? []
-      : [
-          {
-            code: 'sigma-pt',
-            ...spoken(says`scores measured by σ_pt ${um(sigmaPt.value)}`),
-            origin: settings.numbers.get('training.scores.sigma_pt_um')?.origin ?? 'built-in',
-          },
-        ]),
-    ...(rubric?.value.sigmaPt === 'class' && sigmaPt.from !== 'class'
-      ? [
-          {
-            code: 'sigma-pt-class',
-            ...spoken(says`too few surveys for a σ_pt of the class: ${um(sigmaPt.value)} instead`),
-            origin: 'readings' as const,
-          },
-        ]
-      : []),
-    ...(ownPoints
-      ? [
-          {
-            code: 'own-points',
-            text: 'each read points of their own, as no marks are shared: --marked if names alike are one place',
-            origin: 'readings' as const,
-          },
-        ]
-      : []),
-    ...gaugeAssumptions(settings, gauge),
-    ...entries.flatMap((entry) =>
-      entry.gauge === undefined
-        ? []
-        : [
-            {
-              code: 'own-gauge',
-              ...spoken(
-                says`${entry.name} has a gauge of their own: ${permittedText(entry.gauge.file.value.permitted)}`,
-              ),
-              origin: 'flag' as const,
-            },
-          ],
-    ),
-    ...(gauge === undefined && oneGauge
-      ? [
-          {
-            code: 'one-gauge',
-            text: 'one gauge for everybody, so what it is off by cancels',
-            origin: 'built-in' as const,
-          },
-        ]
-      : []),
+    { code: 'sigma-pt', ...spoken(says`scores measured by σ_pt ${um(sigmaPt.value)}`), origin },
   ];
 }
 
+const ownPoints = ({ ownPoints: areOwn }: About): readonly Assumption[] =>
+  areOwn
+    ? [
+        {
+          code: 'own-points',
+          text: 'each read points of their own, as no marks are shared: --marked if names alike are one place',
+          origin: 'readings',
+        },
+      ]
+    : [];
+
 /** What is held of the gauge of everybody; none is no gauge that nobody verified. */
-const gaugeAssumptions = (
-  settings: GradeFilesRequest['settings'],
-  gauge: GradeFilesRequest['gauge'],
-): readonly Assumption[] =>
+const gaugeOfAll = ({ settings, gauge }: GradeFilesRequest): readonly Assumption[] =>
   gauge === undefined
     ? []
     : (withGauge(settings, gauge).value?.assumptions ?? []).filter(({ code }) =>
         code.startsWith('gauge'),
       );
+
+function ownGauge({ name, gauge }: Entry): readonly Assumption[] {
+  if (gauge === undefined) return [];
+  const said = says`${name} has a gauge of their own: ${permittedText(gauge.file.value.permitted)}`;
+  return [{ code: 'own-gauge', ...spoken(said), origin: 'flag' }];
+}
+
+const oneGauge = (
+  { gauge }: GradeFilesRequest,
+  { oneGauge: isOne }: About,
+): readonly Assumption[] =>
+  gauge === undefined && isOne
+    ? [
+        {
+          code: 'one-gauge',
+          text: 'one gauge for everybody, so what it is off by cancels',
+          origin: 'built-in',
+        },
+      ]
+    : [];

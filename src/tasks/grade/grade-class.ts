@@ -10,9 +10,10 @@ import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts
 import type { Gauges, SigmaPt } from '../../training/panel-score.ts';
 import { type Reason, reason } from '../../training/reasons.ts';
 import { consensusReference, expertReference, type Reference } from '../../training/reference.ts';
+import type { TrainingModel } from '../../training/training-model.ts';
 import type { GradeBase } from './grade-base.ts';
 import type { Entry } from './grade-hand-in.ts';
-import type { GradedClass, GradeFilesRequest } from './grade-request.ts';
+import type { CopiedSurveys, GradedClass, GradeFilesRequest } from './grade-request.ts';
 
 export type Surveyed = { readonly entry: Entry; readonly survey: GradedSurvey };
 export type GradedSurveys = Pick<
@@ -39,13 +40,7 @@ export function gradeSurveys(
     surveys.map(({ survey }) => survey),
     training.slips,
   );
-  const copies = pairs.map(({ surveys: [one, other] }) => [
-    surveys[one]?.survey,
-    surveys[other]?.survey,
-  ]);
-  const followed = followedSurveys(ofClass, training.slips).filter(
-    ({ surveys: pair }) => !copies.some((two) => pair.every((one) => two.includes(one))),
-  );
+  const followed = followedBesides(surveys, ofClass, pairs, training.slips);
   const grades = new Map(
     surveys.map(({ entry, survey }, i) => [
       entry,
@@ -67,30 +62,51 @@ export function gradeSurveys(
     }),
     reference,
   );
-  const nameAt = (i: number): string => surveys[i]?.entry.name ?? '';
-  const copied = pairs.map(({ surveys: [one, other], same, of }) => ({
-    trainees: [nameAt(one), nameAt(other)] as const,
-    same,
-    of,
-    apart: null,
-  }));
   const nameOf = (survey: GradedSurvey): string =>
     latest.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
-  const alike = followed.map(({ surveys: [one, other], same, of, apart, usual }) => ({
-    trainees: [nameOf(one), nameOf(other)] as const,
-    same,
-    of,
-    apart: { sd: apart, usual },
-  }));
   return {
     value: {
       ...{ reference, sigmaPt, grades, view },
-      copied: [...copied, ...alike],
+      copied: [
+        ...pairs.map((pair) => copiedByName(pair, surveys)),
+        ...followed.map((pair) => followedByName(pair, nameOf)),
+      ],
       leftOut: view.leftOut.map(({ survey, why }) => ({ trainee: nameOf(survey), why })),
     },
     diagnostics: [],
   };
 }
+
+/** Those that follow another survey without being told as its copy. */
+function followedBesides(
+  surveys: readonly Surveyed[],
+  ofClass: readonly GradedSurvey[],
+  copies: readonly CopiedPair[],
+  model: TrainingModel['slips'],
+): readonly FollowedPair[] {
+  const told = copies.map(({ surveys: pair }) => pair.map((i) => surveys[i]?.survey));
+  return followedSurveys(ofClass, model).filter(
+    ({ surveys: pair }) => !told.some((two) => pair.every((one) => two.includes(one))),
+  );
+}
+
+function copiedByName(
+  { surveys: [one, other], same, of }: CopiedPair,
+  surveys: readonly Surveyed[],
+): CopiedSurveys {
+  const nameAt = (i: number): string => surveys[i]?.entry.name ?? '';
+  return { trainees: [nameAt(one), nameAt(other)], same, of, apart: null };
+}
+
+const followedByName = (
+  { surveys: [one, other], same, of, apart, usual }: FollowedPair,
+  nameOf: (survey: GradedSurvey) => string,
+): CopiedSurveys => ({
+  trainees: [nameOf(one), nameOf(other)],
+  same,
+  of,
+  apart: { sd: apart, usual },
+});
 
 const noConsensus = (least: number): Outcome<GradedSurveys> => ({
   diagnostics: [

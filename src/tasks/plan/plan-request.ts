@@ -1,5 +1,4 @@
 /** What a plan is asked for: a survey, the defects recorded on its panels, and the settings in force. */
-
 import type { Defect } from '../../correction/defects.ts';
 import type { PlanRequest } from '../../correction/plan/plan-request.ts';
 import type { CorrectionModel } from '../../correction/removal/catalogue.ts';

@@ -11,7 +11,7 @@ import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import { planCautions } from '../../work/cautions.ts';
 import { estimateWork, type WorkEstimate } from '../../work/estimate-work.ts';
-import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import { inputsOf, type LoadedFile } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
 import { hasGeneral, planRequestOf } from './plan-request.ts';
@@ -66,7 +66,7 @@ export function planResult(
   );
   return {
     ...surveyed,
-    inputs: [...surveyed.inputs, ...defectsInput(file)],
+    inputs: [...surveyed.inputs, ...inputsOf(file)],
     assumptions: [
       ...surveyed.assumptions,
       ...settings.planAssumptions,
@@ -103,9 +103,6 @@ export const workOf = (
 
 const paintedArea = ({ panels }: VehicleTemplate): SquareMetres =>
   squareMetres(panels.reduce((sum, { area }) => sum + area, 0));
-
-const defectsInput = (file: LoadedFile | undefined): readonly ReadInput[] =>
-  file === undefined ? [] : [{ file: file.name, sha256: file.sha256, decisions: null }];
 
 function defectAssumption(
   missing: number,

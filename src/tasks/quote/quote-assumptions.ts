@@ -49,13 +49,14 @@ function unpriced(
   const { value, origin } = prices;
   if (value === null) return [];
   const used = options.flatMap(({ work }) => neededMaterials(work, value.list.materials));
-  const names = new Set(
-    used.flatMap(({ listed, material }) => (listed === null ? [material] : [])),
-  );
-  if (names.size === 0) return [];
-  const text =
-    value.list.materials.length === 0
-      ? 'materials are not charged: the price list has none'
-      : `${names.size} materials are not charged, as the price list lacks them: ${[...names].join(', ')}`;
-  return [{ code: 'quote-materials', text, origin }];
+  const names = [
+    ...new Set(used.flatMap(({ listed, material }) => (listed === null ? [material] : []))),
+  ];
+  if (names.length === 0) return [];
+  const code = 'quote-materials';
+  if (value.list.materials.length === 0) {
+    return [{ code, text: 'materials are not charged: the price list has none', origin }];
+  }
+  const text = `${names.length} materials are not charged, as the price list lacks them`;
+  return [{ code, text, names, origin }];
 }

@@ -1,4 +1,5 @@
 /** The shop's own observations on earlier vehicles → the settings that the next one is worked by. */
+import { counted } from '../../base/counted.ts';
 import type { Outcome } from '../../base/diagnostics.ts';
 import { modelWithRates } from '../../correction/rates/model-with-rates.ts';
 import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
@@ -65,9 +66,6 @@ function ratesAssumption(rates: KnownRates): Assumption {
   const text = left.length === 0 ? said : `${said} (${left.join('; ')})`;
   return { code: 'rates', text, origin };
 }
-
-const counted = (count: number, noun: string): string =>
-  `${count} ${noun}${count === 1 ? '' : 's'}`;
 
 /**
  * The same without what was observed on the vehicle at hand, by its id or by the very figures of its test

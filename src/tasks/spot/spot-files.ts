@@ -23,7 +23,7 @@ import { placeAllowance } from '../../film/limits/place-allowance.ts';
 import type { Job } from '../../formats/job.ts';
 import type { Placed } from '../../formats/placed.ts';
 import { usualDefect } from '../plan/recorded-defects.ts';
-import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import { asMeasured } from '../settings/gauge-in-use.ts';
 import { plainFacts } from '../settings/panel-facts.ts';
@@ -76,7 +76,7 @@ export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome
       ...value,
       vehicle,
       settings,
-      inputs: files.map(({ name, sha256 }) => ({ file: name, sha256, decisions: null })),
+      inputs: inputsOf(...files),
       assumptions: [
         ...settings.assumptions,
         ...settings.planAssumptions,

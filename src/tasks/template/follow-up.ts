@@ -1,4 +1,5 @@
 /** What a survey asks to be read next: which panels, how many points further, and where. */
+import { counted } from '../../base/counted.ts';
 import { needsUltrasound } from '../../film/condition/condition.ts';
 import { furtherPoints, pointsAboutEdge } from '../../film/help/further-points.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
@@ -39,7 +40,7 @@ function ofPanel(panel: Panel, surveyed: SurveyedPanel): readonly FollowUpPanel[
   const count = Math.max(more, repair ? ABOUT_A_REPAIR : 0);
   const why = repair
     ? `${count} closer points, to find the edge of the repair`
-    : `${count} further point${count === 1 ? '' : 's'}`;
+    : counted(count, 'further point');
   return named(panel, why, {
     prefix: repair ? 'e' : '',
     first: repair ? 1 : pointCount + 1,
