@@ -27,7 +27,13 @@ const readings = (vehicle: string, panel: string): string =>
 
 /** Names that a file system takes; a folder of its own keeps those with dots and slashes apart. */
 const isFileName = (text: string): boolean =>
-  text !== '' && !/[/\0]/.test(text) && !/^\.\.?$/.test(text) && Buffer.from(text).length < 200;
+  text !== '' && !/[/\0]/.test(text) && !/^\.\.?$/.test(text) && isBytes(text);
+
+/** A name is bytes to the disk, at most 255 with its ending: half a surrogate pair has none of its own. */
+const isBytes = (text: string): boolean => {
+  const bytes = Buffer.from(text);
+  return bytes.length < 200 && bytes.toString() === text;
+};
 
 /** An argument holds no NUL, and Linux none beyond 128 KiB. */
 const isArgument = (text: string): boolean => !text.includes('\0') && text.length < 30_000;
