@@ -23,18 +23,19 @@ const entry = join(import.meta.dirname, 'batch-worker.js');
  * a little less, to twice. A single job of a large file still has room.
  */
 const MOST_HEAP_MB = 2000;
-/** What a job leaves behind is gone with the next: more room for what is young is memory and no speed. */
-const MOST_YOUNG_MB = 12;
+/**
+ * What a survey leaves behind is gone with the next: more room for what is young is memory and no speed. A plan or a
+ * quote keeps what its planner looked up as long as a car lasts, and a small room costs it a quarter of its time.
+ */
+const youngLimit = (command: string): { readonly maxYoungGenerationSizeMb?: number } =>
+  command === 'survey' ? { maxYoungGenerationSizeMb: 12 } : {};
 
 export function startWorkers(count: number, start: WorkerStart): Workers {
   const running = new Set<Worker>();
   const create = (): Worker => {
     const worker = new Worker(entry, {
       workerData: start,
-      resourceLimits: {
-        maxOldGenerationSizeMb: MOST_HEAP_MB,
-        maxYoungGenerationSizeMb: MOST_YOUNG_MB,
-      },
+      resourceLimits: { maxOldGenerationSizeMb: MOST_HEAP_MB, ...youngLimit(start.command) },
     });
     running.add(worker);
     return worker;
