@@ -39,8 +39,10 @@ export function doubtUnit(
   return [told('unit-doubtful', message, { at: at(), hint })];
 }
 
-/** So many readings, and not one of them can be paint in the unit that is named, while all can be in the other. */
+/** One or two readings may all lie on filler, 2 to 3 mm thick: they are told (an assumption). */
 const fewest = 3;
+
+/** Not one reading can be paint in the unit that is named, and all can be in the other. */
 function cannotBe(
   film: readonly Micrometres[],
   unit: TableUnit,
