@@ -3,6 +3,7 @@
  * is the caller's to know; one that is none of them is refused, for a misspelt one would leave every
  * job at what is usual.
  */
+
 import {
   type Diagnostic,
   error,
@@ -15,6 +16,7 @@ import {
 import { closest, suggest } from '../base/did-you-mean.ts';
 import { type DecodeOptions, decode, type GaugeFileText } from './bytes/decode.ts';
 import { chooseDialect, type Dialect } from './rows/dialect.ts';
+import { cellText } from './rows/row.ts';
 import type { Source } from './rows/source.ts';
 import { cellSpan, type Row, tokenize } from './rows/tokens.ts';
 
@@ -136,7 +138,7 @@ function tooLong(table: Table, row: Row): readonly Diagnostic[] {
 function listedJob(table: Table, row: Row, several: readonly string[]): ListedJob {
   const cells = table.header.cells.flatMap((name, k): [string, readonly ListCell[]][] => {
     const key = columnKey(name);
-    const text = (row.cells[k] ?? '').trim();
+    const text = cellText(row, k);
     if (text === '') return [];
     const texts = several.includes(key) ? text.split(';').map((one) => one.trim()) : [text];
     const at = placeOf(table, row, k);

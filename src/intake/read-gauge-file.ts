@@ -21,6 +21,7 @@ import { tellRepeatedRows } from './doubts/repeated-rows.ts';
 import { doubtNines } from './doubts/row-of-nines.ts';
 import { doubtDays } from './doubts/several-days.ts';
 import { tellThinReadings } from './doubts/thin-readings.ts';
+import { doubtUnitComments } from './doubts/unit-comments.ts';
 import { doubtUnit } from './doubts/unit-doubt.ts';
 import { tellUnknownStates } from './doubts/unknown-states.ts';
 import { createFindings, type Findings } from './findings.ts';
@@ -110,6 +111,7 @@ function readGaugeText(
     return refused(...findings.list());
   }
   tellHiddenRows(parts.tables, findings, canonical);
+  doubtUnitComments(parts.tables, parts.units, findings);
   tellRepeatedRows(parts.tables, findings);
   doubtBlocksAnew(parts.tables, findings);
   const settled = settleTables(parts, options, findings);

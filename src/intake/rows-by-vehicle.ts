@@ -2,11 +2,13 @@
  * Whose each row of a table with a column of vehicles is: its line, by the name of its vehicle, in the order
  * in which the vehicles come. Nothing where it cannot be told of every row.
  */
+
 import { decode, type GaugeFileText } from './bytes/decode.ts';
 import { createFindings } from './findings.ts';
 import type { IntakeOptions } from './intake-options.ts';
 import { createNames } from './readings/same-names.ts';
 import { canonicalOptions, isCanonicalCsv, restoredRows } from './rows/canonical-csv.ts';
+import { cellText } from './rows/row.ts';
 import { fillDown } from './tables/fill-down.ts';
 import { divideIntoParts } from './tables/sections.ts';
 import { findTable } from './tables/table-start.ts';
@@ -33,7 +35,7 @@ export function rowsByVehicle(
     const column = table.layout.columns.get('vehicle');
     if (column === undefined) return undefined;
     for (const row of fillDown(table, findings).table.rows) {
-      const vehicle = name((row.cells[column] ?? '').trim());
+      const vehicle = name(cellText(row, column));
       const own = lines.get(vehicle);
       if (own === undefined) lines.set(vehicle, [row.line]);
       else own.push(row.line);

@@ -1,6 +1,9 @@
 /** A piece of a long table, which holds some vehicles, cut into pieces of one vehicle each. */
+
+import { countLineEnds } from './rows/lines.ts';
+import { cellText } from './rows/row.ts';
 import { createSource, type Source } from './rows/source.ts';
-import { countLineEnds, type Row } from './rows/tokens.ts';
+import type { Row } from './rows/tokens.ts';
 
 export type VehicleSource = { readonly vehicle: string; readonly source: Source };
 
@@ -10,7 +13,7 @@ export type VehicleSource = { readonly vehicle: string; readonly source: Source 
  */
 export function singleVehicles(piece: Source, column: number): readonly VehicleSource[] {
   const from = piece.omitted?.at ?? 0;
-  const nameIn = ({ cells }: Row): string => (cells[column] ?? '').trim();
+  const nameIn = (row: Row): string => cellText(row, column);
   const firsts: { readonly vehicle: string; readonly start: number; readonly line: number }[] = [];
   for (const row of piece.split?.rows ?? []) {
     if (row.start < from) continue;

@@ -58,7 +58,7 @@ test('a table reads back the same however it is written', () => {
       const { encoding, delimiter, mark: decimal, layout } = how;
       expect(value?.decisions).toMatchObject({ encoding, delimiter, decimal, layout, unit: 'um' });
     }),
-    { numRuns: 1000 },
+    { numRuns: 500 },
   );
 });
 
@@ -103,7 +103,7 @@ test('changed bytes never throw, never give a value that is no film, never stay 
         }
       },
     ),
-    { numRuns: 3000 },
+    { numRuns: 1000 },
   );
   expect(readings).toBeGreaterThan(0);
 });

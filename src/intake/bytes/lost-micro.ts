@@ -7,15 +7,14 @@
 import { type Diagnostic, error, note, warning } from '../../base/diagnostics.ts';
 import type { Source } from '../rows/source.ts';
 
-const lostMicro = /(?<![\p{L}\p{N}?\ufffd])(?:\ufffd{1,3}|\?{1,3})m(?![\p{L}\p{N}?])/u;
-const afterNumber = /(?<=\d ?)(?:\ufffd{1,3}|\?{1,3})m(?![\p{L}\p{N}?])/u;
-
 /**
  * The place where a micro sign was lost, for want of a unit an error; where the unit is known from
  * elsewhere a note.
  */
 export function tellLostMicro(source: Source, unitKnown: boolean): Diagnostic | undefined {
-  const match = lostMicro.exec(source.text) ?? afterNumber.exec(source.text);
+  const match =
+    /(?<![\p{L}\p{N}?\ufffd])(?:\ufffd{1,3}|\?{1,3})m(?![\p{L}\p{N}?])/u.exec(source.text) ??
+    /(?<=\d ?)(?:\ufffd{1,3}|\?{1,3})m(?![\p{L}\p{N}?])/u.exec(source.text);
   if (match === null) return undefined;
   const [text] = match;
   const at = source.placeAt(match.index, text.length);

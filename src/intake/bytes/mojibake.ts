@@ -34,7 +34,7 @@ const twice = once(() => {
 /** The same of the micro sign by the old Macintosh and the DOS pages. */
 const micro = /(?:¬µ|┬╡|┬Á|Œº|╬╝)(?=m)/gu;
 /** A micro sign written out for HTML, JSON, mail or an address; and the letter that stands for it in a western page. */
-const writtenOut =
+const writtenOut = (): RegExp =>
   /(?:&#(?:181|956|x0*b5|x0*3bc);|&(?:micro|mu);|\\u(?:00b5|03bc)|=C2=B5|%C2%B5|[=%]B5|(?<![\p{L}\p{N}])ì)(?=m(?![\p{L}]))/giu;
 /** Text that was encoded so many times more is no slip of a program. */
 const mostTurns = 3;
@@ -53,7 +53,7 @@ export function repairTwiceEncoded(text: string, repairs: Repairs): string {
   }
   return turned
     .replace(micro, (pair) => count(pair, 'µ', repairs))
-    .replace(writtenOut, (written) => count(written, 'µ', repairs));
+    .replace(writtenOut(), (written) => count(written, 'µ', repairs));
 }
 
 function mended(pair: string, repairs: Repairs): string {

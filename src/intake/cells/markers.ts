@@ -58,11 +58,19 @@ export type MarkerLegend = ReadonlyMap<string, 'deleted' | 'kept'>;
 
 const legendLine =
   /^[#/\s"]*([*†‡§!?°~]{1,3})\s*(?:[=:–-]|means|bedeutet|signifie|significa|betekent)?\s*(\p{L}.*?)["\s.]*$/iu;
-/** `values in brackets are discarded`, `tra parentesi = scartati`. */
+/** `values in brackets are discarded`, `tra parentesi = scartati`, `[ ] = mesure supprimée`. */
 const bracketLine =
-  /(?:brackets?|parenthes[ei]s|klammern?|parenthèses|paréntesis|parentesi|haakjes|nawiasach|скобках|括弧|括号|\(\s*(?:…|\.{2,3})?\s*\))\s*(?:[=:–-]|are|is|means?|sind|ist|bedeutet|sont|signifie|son|significa|sono|zijn|betekent)\s*(\p{L}.*?)["\s.]*$/iu;
-/** The sign by which a legend keeps what brackets around a number mean. */
-export const BRACKETS = '()';
+  /(brackets?|parenthes[ei]s|klammern?|parenthèses|crochets|paréntesis|corchetes|parentesi(?: quadre)?|haakjes|nawiasach|скобках|括弧|括号|(?:\(|\[)\s*(?:…|\.{2,3}|[xn]{1,3}|\d{1,4})?\s*[)\]])\s*(?:[=:–-]|are|is|means?|sind|ist|bedeutet|sont|signifie|son|significa|sono|zijn|betekent)\s*(\p{L}.*?)["\s.]*$/iu;
+/** The signs by which a legend keeps what brackets around a number mean. */
+export type Brackets = '()' | '[]';
+export const bracketsOf = (text: string): Brackets => (text.startsWith('[') ? '[]' : '()');
+
+/** Which brackets a legend speaks of: some words mean those of either shape. */
+function bracketsNamed(word: string, line: string): readonly Brackets[] {
+  if (/^\[|crochets|corchetes|quadre/iu.test(word) || square.test(line)) return ['[]'];
+  return /^\(|parenth|paréntesis|parentesi/iu.test(word) ? ['()'] : ['()', '[]'];
+}
+const square = /(?<!\p{L})(?:square|eckigen?|vierkante|kwadratowych|квадратных)(?!\p{L})/iu;
 const negated = /\b(?:not|nicht|non|no|ne|niet|pas)\b/iu;
 const counted =
   /(?:valid|includ|kept|count|used|averag|gültig|gezählt|inclu|compt|válid|contad|contat|geldig|geteld)/iu;
@@ -71,9 +79,11 @@ const counted =
 export function markerLegend(lines: Iterable<string>): MarkerLegend {
   const legend = new Map<string, 'deleted' | 'kept'>();
   for (const line of lines) {
-    const ofBrackets = bracketLine.exec(line.slice(0, 200))?.[1];
-    const bracketed = ofBrackets === undefined ? undefined : meaningOfLegend(ofBrackets);
-    if (bracketed !== undefined) legend.set(BRACKETS, bracketed);
+    const [, brackets = '', said] = bracketLine.exec(line.slice(0, 200)) ?? [];
+    const bracketed = said === undefined ? undefined : meaningOfLegend(said);
+    if (bracketed !== undefined) {
+      for (const sign of bracketsNamed(brackets, line)) legend.set(sign, bracketed);
+    }
     if (!/[*†‡§!?°~]/u.test(line)) continue;
     const [, sign, words = ''] = legendLine.exec(line.slice(0, 200)) ?? [];
     const meaning = sign === undefined ? undefined : meaningOfLegend(words);
@@ -84,7 +94,10 @@ export function markerLegend(lines: Iterable<string>): MarkerLegend {
 
 /** `rejected, do not use` says one thing twice. */
 const notToUse =
-  /\b(?:do not (?:use|count)|don['’]t (?:use|count)|not (?:to be )?(?:used|counted)|nicht (?:verwenden|benutzen|verwendet|gewertet|werten)|ne pas (?:utiliser|compter)|no (?:usar|contar)|non (?:usare|contare)|niet (?:gebruiken|meetellen))\b/iu;
+  /\b(?:do not (?:use|count)|don['’]t (?:use|count)|not (?:to be )?(?:used|counted|included)|nicht (?:verwenden|benutzen|verwendet|gewertet|werten|gezählt)|ne pas (?:utiliser|compter)|non (?:comptée?s?|retenue?s?|utilisée?s?)|no (?:usar|contar|contad[ao]s?|incluid[ao]s?)|non (?:usare|contare|contat[aeio]|usat[aeio])|niet (?:gebruiken|meetellen|meegeteld|gebruikt))(?!\p{L})/iu;
+
+/** Whether words of a legend say that something does not count. */
+export const saysDeleted = (said: string): boolean => meaningOfLegend(said) === 'deleted';
 
 function meaningOfLegend(said: string): 'deleted' | 'kept' | undefined {
   const words = said.replace(notToUse, ' ');

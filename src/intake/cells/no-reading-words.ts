@@ -29,6 +29,14 @@ export const missingWords = wordKeys(
   'ingen avläsning, ingen mätning, saknas, ingen måling, ingen aflæsning, ingen avlesning, mangler',
   'bez hodnoty, chybí, bez měření, nincs adat, nincs mérés, ölçüm yok, okuma yok, değer yok, veri yok',
   'ei lukemaa, ei mittausta, ei arvoa, fără citire, fără valoare, немає показань, немає даних',
+  'entf., entfallen, ausgelassen, übersprungen, n.b., nicht bestimmt, nicht bestimmbar, nicht vorhanden, n. vorh.',
+  'nicht geprüft, ohne Angabe, o.A., keine Anz., nicht relevant, non dispo, non disponible, n.r., non renseigné',
+  'non relevé, néant, omis, omise, sauté, non mes., non applicable, no disponible, no aplica, no aplicable',
+  'sin med., s/m, sin registro, omitido, omitida, non ril., non mis., non applicabile, omesso, saltato, n.p.',
+  'niet van toepassing, niet beschikbaar, overgeslagen, vervalt, nie dotyczy, b.d., n.z., pominięto, niezmierzone',
+  'ej uppmätt, utgår, saknar värde, ej tillgänglig, ikke tilgængelig, udgår, ikke tilgjengelig, ikke relevant',
+  'nedostupné, vynecháno, neaplikovatelné, nem elérhető, kihagyva, não aplicável, não disponível, sem medida',
+  'не изм., пропуск, пропущено, н/п, atlandı, ei saatavilla, ei mit., ohitettu, indisponibil, nu se aplică',
 );
 export const overRangeWords = wordKeys(
   'OL, O.L., ovrng, 0L, 0OL, O/L, ovl, overload, over, over range, overrange, over-range, overflow, ovf, ovr, ofl',
@@ -57,7 +65,8 @@ export const unmeasuredWords = wordKeys(
   'plastica, nessun metallo, kunststof, geen metaal, tworzywo, пластик, 塑料, 樹脂',
   'not accessible, no access, covered, nicht messbar, nicht zugänglich, verdeckt, abgedeckt',
   'unzugänglich, inaccessible, pas accessible, inaccesible, no accesible, non accessibile',
-  'niet bereikbaar',
+  'niet bereikbaar, not measurable, cannot be measured, non mesurable, pas mesurable, no medible, non misurabile',
+  'niet meetbaar, niemierzalne, não mensurável, ej mätbar, ikke målelig, neměřitelné, nem mérhető, не измеряется',
 );
 export const errorWords = wordKeys(
   'err, error, fail, failed, failure, fault, invalid, bad, nan, no signal, lost, bad reading',

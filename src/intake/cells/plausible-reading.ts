@@ -38,35 +38,29 @@ export function judged(
       },
     };
   }
-  const reason = 'a 0 is no film reading';
-  return {
-    kind: 'excluded',
-    class: 'not-film',
-    reason,
-    complaint: {
-      ...doubted,
-      message: `${quoted(text)}: ${reason}`,
-      hint: 'a gauge shows 0 on bare metal or without a signal',
-    },
-  };
+  return noFilm(
+    text,
+    'a 0 is no film reading',
+    'a gauge shows 0 on bare metal or without a signal',
+  );
 }
 
 const doubted = { severity: 'warning', code: 'reading-implausible' } as const;
 
 /** Where most numbers are below 0 the dash before them may be no sign: none of them is read. */
-export function unprovedSign(text: string): ReadingCell {
-  const reason = 'a value below 0 is no film reading';
-  return {
-    kind: 'excluded',
-    class: 'not-film',
-    reason,
-    complaint: {
-      ...doubted,
-      message: `${quoted(text)}: ${reason}`,
-      hint: 'most numbers of the file have it: if the dash is no minus sign, take it out',
-    },
-  };
-}
+export const unprovedSign = (text: string): ReadingCell =>
+  noFilm(
+    text,
+    'a value below 0 is no film reading',
+    'most numbers of the file have it: if the dash is no minus sign, take it out',
+  );
+
+const noFilm = (text: string, reason: string, hint: string): ReadingCell => ({
+  kind: 'excluded',
+  class: 'not-film',
+  reason,
+  complaint: { ...doubted, message: `${quoted(text)}: ${reason}`, hint },
+});
 
 function tooLargeHint(value: number, unit: TableUnit): string {
   if (unit !== 'um') return 'is the unit µm?';

@@ -10,7 +10,7 @@ import { plainCell } from './cell-text.ts';
 import { excluded, type ReadingCell, sentinel, wrong } from './cell-verdict.ts';
 import type { DecimalDecision } from './decimal.ts';
 import { type DeclaredNumbers, declaredReason } from './declared-numbers.ts';
-import { BRACKETS, isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
+import { bracketsOf, isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
 import { notReading } from './not-readings.ts';
 import { type NumberShape, numberOf, numberShape } from './numbers.ts';
 import { provesOwnUnit } from './own-unit.ts';
@@ -54,7 +54,7 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
   const plain = plainCell(text);
   const none = notReading(plain);
   if (none !== undefined) return excluded(none.class, none.reason);
-  const explained = rules.legend?.get(BRACKETS);
+  const explained = rules.legend?.get(bracketsOf(plain));
   const inside = explained === undefined ? undefined : /^[([](.*)[)\]]$/u.exec(plain)?.[1];
   if (inside !== undefined && numberShape(inside) !== undefined) {
     return explained === 'kept'

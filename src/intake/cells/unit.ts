@@ -57,10 +57,13 @@ const spellings: Readonly<Record<NamedUnit, string>> = {
     mikrons mikrometer mikrometern micromètre micromètres micrómetro micrómetros micrometro micrometri
     micras mikrometr mkm мкм микрон микрона
     микронов микрометр микрометров 微米 マイクロメートル マイクロメーター ミクロン µ-meter micron(s)
-    micro-m µmeter µmetre 10^-6m 10⁻⁶m 10-6m 1e-6m 마이크로미터 마이크론
+    micro-m µmeter µmetre 10^-6m 10⁻⁶m 10-6m 1e-6m ×10^-6m x10^-6m ×10⁻⁶m x10⁻⁶m 마이크로미터 마이크론
+    1/1000mm 1/1000-mm 0.001mm 0,001mm mm/1000 1e-3mm 10^-3mm 10⁻³mm 10-3mm ×10^-3mm x10^-3mm ×10⁻³mm x10⁻³mm
+    mm×10^-3 mmx10^-3 mm×10⁻³ mmx10⁻³ mm×0.001 mmx0.001 ×0.001mm x0.001mm tausendstel-mm
     mikrometre mikrometri mikrometriä mikrony mikronů mikronów mikrometry mikrometrů mikrometrów microni micrometru
     micrômetro micrômetros μικρά μικρόμετρο μικρόμετρα ميكرون ميكرومتر مايكرون ميكرومتر مايكرومتر מיקרון מיקרונים מיקרומטר`,
-  mil: 'mil mils mil(s) thou thous 密耳 ミル мил',
+  mil: `mil mils mil(s) thou thous 密耳 ミル мил 1/1000in 1/1000inch 1/1000" 1/1000″ 1/1000-inch 0.001in 0.001inch 0.001"
+    0.001″ 0,001" in/1000 inch/1000 1e-3in 10^-3in 10⁻³in 10^-3inch ×10^-3in x10^-3in ×10⁻³in x10⁻³in 1/1000-zoll 1/1000zoll`,
   mm: `mm millimetre millimetres millimeter millimeters millimètre millimètres milímetro milímetros
     millimetro millimetri мм 毫米 ミリ ミリメートル ㎜`,
   inch: 'inch inches in ″ zoll pouce pouces pulgada pulgadas pollice pollici duim 英寸 インチ',
@@ -127,8 +130,19 @@ const scaled: readonly RegExp[] = [
   /(?<![\p{L}])(?:[µμu]|micro-?)in(?:ch|ches)?(?![\p{L}])/iu,
 ];
 
+/** What stands before a unit with a factor that is µm or mil all the same: a thousandth of a mm or an inch. */
+const exactBehind = /^(.*?)(?:^|[\s([_,:;]+)((?:[x×*]\s*)?(?:\d|mm|in)[^()[\]]*)[)\]]?$/isu;
+
+/** `Dicke (1/1000 mm)`, `Thickness, 0.001"`: exactly µm, and exactly mil. */
+function exactUnit(text: string): LabelledUnit | undefined {
+  const [, label = '', unitText = ''] = exactBehind.exec(text) ?? [];
+  const unit = unitNamed(unitText);
+  return unit === 'um' || unit === 'mil' ? labelled(label, unit, unitText) : undefined;
+}
+
 /** A number by a sign of multiplication or a bracket, or an inch: the forms take long to be compiled. */
-const mayBeScaled = /\d.*[x×*/([]|[x×*/([].*\d|(?:[µμu]|micro-?)in/isu;
+const mayBeScaled = (text: string): boolean =>
+  (/\d/u.test(text) && /[x×*/([]/iu.test(text)) || /(?:[µμu]|micro-?)in/iu.test(text);
 
 /** `x0.1 µm`, `1/100 mm`, `µm x 10`, `µin`: a unit with a factor, in which no reading is taken. */
 function scaledUnit(text: string): LabelledUnit | undefined {
@@ -148,7 +162,7 @@ export type LabelledUnit = {
 /** `Thickness (µm)`, `reading_um`, `Dicke in µm`, `bonnet [mil]`, `µm 1`, `µm` → the name without its unit, and the unit. */
 export function splitUnit(header: string): LabelledUnit {
   const text = header.trim();
-  const factor = mayBeScaled.test(text) ? scaledUnit(text) : undefined;
+  const factor = mayBeScaled(text) ? (exactUnit(text) ?? scaledUnit(text)) : undefined;
   if (factor !== undefined) return factor;
   const alone = unitInText(text);
   if (alone !== undefined) return { label: '', unit: alone, unitText: text };
@@ -160,20 +174,24 @@ export function splitUnit(header: string): LabelledUnit {
   const ofAll = bracketed === null ? undefined : unitOfAll(bracketed[2] ?? '');
   if (ofAll !== undefined) return labelled(bracketed?.[1] ?? '', ofAll.unit, ofAll.text);
   // The micro sign is part of no word: `厚さμm`, `Dickeµm`.
-  const glued = /^(.*[^\s([_\-/,:;])([µμ]m|㎛)$/iu.exec(text);
+  const glued = /[Mm㎛]$/u.test(text) ? /^(.*[^\s([_\-/,:;])([µμ]m|㎛)$/iu.exec(text) : null;
   if (glued !== null) return labelled(glued[1] ?? '', 'um', glued[2] ?? '');
   const last = /[_\s\-/,:;]([^_\s\-/,:;]+)$/u.exec(text);
   const trailing = last === null ? undefined : unitInText(last[1] ?? '');
   if (last !== null && trailing !== undefined) {
     return labelled(text.slice(0, last.index), trailing, last[1] ?? '');
   }
-  const [, first = '', number = ''] =
-    /^([^\s_]+)[\s_]+[#(]?((?:n\s?[°º.o]\s?)?\d+|\p{Lu})\)?$/u.exec(text) ??
-    /^([µμu]m|mil)(\d{1,2})$/iu.exec(text) ??
-    [];
+  const [, first = '', number = ''] = mayEndInPoint.test(text)
+    ? (/^([^\s_]+)[\s_]+[#(]?((?:n\s?[°º.o]\s?)?\d+|\p{Lu})\)?$/u.exec(text) ??
+      /^([µμu]m|mil)(\d{1,2})$/iu.exec(text) ??
+      [])
+    : [];
   const leading = unitInText(first);
   return leading === undefined ? { label: text } : labelled(number, leading, first);
 }
+
+/** A number or a capital letter at the end: few headers have one, and the forms take long to be compiled. */
+const mayEndInPoint = /(?:[\dA-Z]|[^\0-\x7f])\)?$/u;
 
 /** Words that say of which numbers a unit is, in brackets behind the last name or the first. */
 const wordsOfAll = new Set(

@@ -1,4 +1,5 @@
 /** The words that cells other than readings may hold. */
+import { remembered } from '../../base/kept.ts';
 import type { PointPlace } from '../../film/reading.ts';
 import { namesDeletion, namesUnmeasured, notReading } from './not-readings.ts';
 import { wordKey, wordKeys } from './word-key.ts';
@@ -40,6 +41,30 @@ export function stateMeansDeleted(text: string): boolean | undefined {
   const kept = no.has(key) || counts.has(key) || nothing;
   return kept || text === '☐' ? false : undefined;
 }
+
+/** What a word in a column of states says of the reading beside it. */
+export type StateMeaning = 'counts' | 'deleted' | 'error';
+
+/** These may judge the film as well, or say that the gauge wants a battery. */
+const doubtfulErrors = wordKeys(
+  'fail, failed, failure, fault, bad, lost, broken, cassé, cassée, kaputt, defekt, rotto, roto, low battery',
+);
+
+/** Undefined for a word that says nothing of it. A gauge that says `ERR 12` has not read, whatever number stands there. */
+export const stateMeaning: (text: string) => StateMeaning | undefined = remembered((text) => {
+  const deleted = stateMeansDeleted(text);
+  if (deleted !== undefined) return deleted ? 'deleted' : 'counts';
+  const failed = notReading(text)?.class === 'error' && !doubtfulErrors.has(wordKey(text));
+  return failed || saysThatItCounts(text) ? (failed ? 'error' : 'counts') : undefined;
+});
+
+/** Whether a word says outright that a reading counts: a dash does not, nor `good`, which may be said of the paint. */
+export const saysThatItCounts = (text: string): boolean => passed.has(wordKey(text));
+const passed = wordKeys(
+  'ok, okay, oké, o.k., valid, accepted, pass, passed, i.O., io, in Ordnung, bestanden, gültig, valide, conforme',
+  'válido, válida, valido, valida, correcto, corretto, geldig, ważny, w porządku, platné, giltig, gyldig, годен, норма',
+  '合格, 正常, 有效, 有効',
+);
 /** A ring is the tick of Japan and China. */
 const ticked = /^[✓✔☑*○◯〇●]$/u;
 

@@ -1,5 +1,7 @@
 /** Columns that stand for another role than their name says, held against what their cells hold. */
+
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import { isStatistic } from '../statistics/statistic-words.ts';
 import { isBorrowedPanel } from '../tables/borrowed-roles.ts';
 import { roleOfKey } from '../tables/sayings.ts';
@@ -37,14 +39,13 @@ function tellFirst(
   findings: Findings,
   { why, hint }: { readonly why: (text: string) => string; readonly hint: string },
 ): void {
-  const textAt = (cells: readonly string[]): string => (cells[column] ?? '').trim();
-  const row = table.rows.find(({ cells }) => {
-    const text = textAt(cells);
+  const row = table.rows.find((one) => {
+    const text = cellText(one, column);
     return text !== '' && !isStatistic(text) && isWrong(text);
   });
   if (row === undefined) return;
   findings.add('error', 'column-missing', () => ({
-    message: why(textAt(row.cells)),
+    message: why(cellText(row, column)),
     at: placeOf(table, row, column),
     hint,
   }));

@@ -4,9 +4,11 @@
  * have as many; or it is less than a third of the least of them; or its row ends before the columns that all
  * other rows fill. Such a number may be any that begins so: it is left out, and told.
  */
+
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { type ExcludedCell, placeOf, type Table } from '../tables/table.ts';
 
@@ -26,7 +28,7 @@ export function withoutCutReading(tables: readonly Table[], findings: Findings):
   if (table === undefined || row === undefined || why === undefined) {
     return { tables, excluded: [] };
   }
-  const text = (row.cells[column] ?? '').trim();
+  const text = cellText(row, column);
   const reason = `the file ends within this line, and "${text}" ${why}: it may be cut off`;
   const at = placeOf(table, row, column);
   findings.add('warning', 'reading-doubted', () => ({
@@ -42,7 +44,7 @@ export function withoutCutReading(tables: readonly Table[], findings: Findings):
 /** The row goes as well where it holds no other reading. */
 function withoutCell(table: Table, row: Row, column: number): Table {
   const others = table.layout.readings.some(
-    (one) => one.column !== column && (row.cells[one.column] ?? '').trim() !== '',
+    (one) => one.column !== column && cellText(row, one.column) !== '',
   );
   const rest = table.rows.slice(0, -1);
   return {

@@ -3,10 +3,12 @@
  * (`// bonnet`, `bonnet?`, `bonnet old`), a point named by a word where the others have numbers (`prev.`).
  * They may be readings all the same, so they are read, and told.
  */
+
 import { hasNumber } from '../../base/letters.ts';
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { known } from '../statistics/word-test.ts';
 import { placeOf, type Table } from '../tables/table.ts';
@@ -24,7 +26,7 @@ function tellNotes(table: Table, findings: Findings): void {
     const isNote = role === 'note';
     if (!isNote && !unknown.includes(column)) continue;
     for (const row of table.rows) {
-      const text = (row.cells[column] ?? '').trim();
+      const text = cellText(row, column);
       // A lone mark in a column that is not read may mean anything.
       if (isNote ? text === '' : !telling.test(text)) continue;
       if (!isAgainst(text)) continue;

@@ -3,24 +3,25 @@
  * thick or out of tolerance, and then it is the very spot one must know of. Where a row is marked so the
  * file is refused until somebody says which; where none is, nothing hangs on it.
  */
+
 import { meansDeleted, meansInvalid, meansNoReading } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
-import { plainWords } from '../tables/header.ts';
+import { cellText } from '../rows/row.ts';
+import { plainNames, plainWords } from '../tables/header.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
-const words = (text: string): ReadonlySet<string> => new Set(text.split('|').map(plainWords));
-const against = words(
+const against = plainNames(
   'outlier|outliers|is outlier|ausreisser|ausreißer|valeur aberrante|aberrant|valor atípico|atípico|anomalo|uitschieter|odstající|外れ値|离群值',
 );
-const inFavour = words(
+const inFavour = plainNames(
   'ok|okay|o k|i o|i.o.|io|in ordnung|pass|passed|bestanden|good|gut|conforme|goed|合格|良否|判定',
 );
 /** Columns that say which rows count: any mark, or none where others have one, may take its row back. */
-const takes = words(
+const takes = plainNames(
   'void?|deleted?|ignore|ignore?|omit|omit?|skip|skip?|drop|discard|strike|deleted at|deleted on|deleted by|deletion date|removed at|removed by|rejected by|ignorieren|auslassen|löschdatum|gelöscht am|gelöscht von|loschdatum|supprimé le|supprimé par|ignorer|ignorar|ignorare|negeren|borrado el|eliminado por|eliminato il|無視|忽略',
 );
-const keeps = words(
+const keeps = plainNames(
   'use|used|use?|include|include?|keep|keep?|count|counts|take|verwenden|benutzen|behalten|werten|zählt|nutzen|garder|utiliser|usar|incluir|usare|tenere|gebruiken|meetellen|採用|使用',
 );
 
@@ -38,9 +39,9 @@ export function doubtJudgements(table: Table, findings: Findings): void {
       taking
         ? meansDeleted(text) !== false
         : (meansInvalid(text) ?? (keeps.has(name) && !/^\d+$/u.test(text)));
-    const row = table.rows.find(({ cells }) => isMarked((cells[column] ?? '').trim()));
+    const row = table.rows.find((row) => isMarked(cellText(row, column)));
     if (row === undefined) continue;
-    const text = (row.cells[column] ?? '').trim();
+    const text = cellText(row, column);
     const counts = takes.has(name) || keeps.has(name);
     const means = role === 'deleted' ? meansDeleted : meansInvalid;
     findings.add('error', 'reading-ambiguous', () => ({

@@ -12,6 +12,7 @@ import { namesStatistic } from '../statistics/statistic-words.ts';
 import type { OutsideLine } from '../tables/lines-outside.ts';
 import { roleOfKey } from '../tables/sayings.ts';
 import type { Table } from '../tables/table.ts';
+import { explainsHash } from './hidden-rows.ts';
 
 const number = /[+\-−]?\d+(?:[.,]\d+)?/u;
 
@@ -98,7 +99,7 @@ export function tellLinesAgainst(
     const role = roleOfKey(/^[^:=;,\t|]*/u.exec(text)?.[0] ?? '');
     // Names of people, cars and panels may be any words; a table of statistics is held against the readings.
     if (role !== undefined && role !== 'note' && role !== 'reading') continue;
-    if (markerLegend([line.text]).size > 0) continue;
+    if (markerLegend([line.text]).size > 0 || explainsHash(line.text)) continue;
     if (altersNumbers(folded)) tellAltered(line, text, findings);
     else if (
       !namesStatistic(text) &&

@@ -3,9 +3,11 @@
  * in a column of µm). The row is read as its own columns say, and it is told. A unit behind a number is a length of
  * something: `2 mil chip`.
  */
+
 import { type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 /** A longer note speaks of more than its row. */
@@ -28,9 +30,9 @@ export function tellNotesAgainstRows(
     }
     if (other.size === 0) continue;
     for (const row of table.rows) {
-      const text = (row.cells[column] ?? '').trim();
+      const text = cellText(row, column);
       const says = other.get(text);
-      const own = (row.cells[panelAt ?? -1] ?? '').trim().toLowerCase();
+      const own = cellText(row, panelAt ?? -1).toLowerCase();
       if (says === undefined || text.replace(edges, '').toLowerCase() === own) continue;
       findings.add('warning', 'reading-doubted', () => ({
         message: `the reading is kept as its row says, and its note names ${says}: "${text}"`,

@@ -3,8 +3,10 @@
  * What stands where the panel or the point should is known for none, and its number is no film of the
  * vehicle.
  */
+
 import type { Findings } from '../findings.ts';
 import { type ColumnTexts, columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import { roleOfKey } from '../tables/sayings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
@@ -29,7 +31,7 @@ export function tellOtherQuantities(
     if (others.size === 0) continue;
     let above = '';
     for (const row of rows) {
-      const label = (row.cells[column] ?? '').trim();
+      const label = cellText(row, column);
       if (label === above) continue;
       above = label;
       if (!others.has(label)) continue;

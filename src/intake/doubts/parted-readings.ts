@@ -9,6 +9,7 @@ import { hasLetter } from '../../base/letters.ts';
 import { foldedText, wholeWords } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
@@ -51,10 +52,10 @@ function partedRow(
   column: number,
   count: number,
 ): Row | undefined {
-  const points = groupBy(rows, ({ cells }) => by.map((at) => (cells[at] ?? '').trim()).join('\0'));
+  const points = groupBy(rows, (row) => by.map((at) => cellText(row, at)).join('\0'));
   if (points.size * count !== rows.length) return undefined;
   const parted = [...points.values()].every(
-    (own) => new Set(own.map(({ cells }) => (cells[column] ?? '').trim())).size === count,
+    (own) => new Set(own.map((row) => cellText(row, column))).size === count,
   );
   return parted ? [...points.values()][0]?.[1] : undefined;
 }

@@ -3,8 +3,10 @@
  * only, where a name may be missing; and a list of panels that starts a second time, which may be another
  * car or another day.
  */
+
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 /** In a table as it is written, before names are filled in below the first of each panel. */
@@ -17,7 +19,7 @@ export function doubtPointsAnew({ layout, ...table }: Table, findings: Findings)
   let seen = new Set<string>();
   let before = '';
   for (const row of table.rows) {
-    const [panel, point] = [panelAt, pointAt].map((at) => (row.cells[at] ?? '').trim());
+    const [panel, point] = [panelAt, pointAt].map((at) => cellText(row, at));
     if (panel !== '') seen = new Set();
     const anew = point !== undefined && point !== before && seen.has(point);
     if (panel === '' && anew && /^0*1$/u.test(point)) {
@@ -46,7 +48,7 @@ export function tellPanelsAnew({ layout, ...table }: Table, findings: Findings):
     return;
   const order: { readonly panel: string; readonly line: number }[] = [];
   for (const row of table.rows) {
-    const panel = (row.cells[panelAt] ?? '').trim();
+    const panel = cellText(row, panelAt);
     if (order.at(-1)?.panel === panel) continue;
     const first = order.find((one) => one.panel === panel);
     if (first !== undefined && order.length > 1) {

@@ -6,11 +6,13 @@
  * panel that has one, on three and more, it is a mean: read as a reading it would count the others twice.
  * The file is refused there; on fewer panels it is a doubt, told aloud.
  */
+
 import { groupBy } from '../../base/group-by.ts';
 import { readReadingCell } from '../cells/reading-cell.ts';
 import type { Findings } from '../findings.ts';
 import type { SettledTable } from '../readings/readings.ts';
 import { someText } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isMean } from '../statistics/mean-of.ts';
 import { startsAsNumber } from '../tables/section-state.ts';
@@ -66,8 +68,8 @@ function rowsWithoutPoint({ table, rules }: SettledTable): readonly Suspect[] {
   const numbered = someText(table.rows, pointAt, startsAsNumber);
   const isName = (point: string): boolean => (numbered ? startsAsNumber(point) : point !== '');
   if (!someText(table.rows, pointAt, (point) => !isName(point))) return [];
-  const named = ({ cells }: Row): boolean => isName((cells[pointAt] ?? '').trim());
-  const groups = groupBy(table.rows, ({ cells }) => (cells[panelAt] ?? '').trim());
+  const named = (row: Row): boolean => isName(cellText(row, pointAt));
+  const groups = groupBy(table.rows, (row) => cellText(row, panelAt));
   const told = [...groups.values()].flatMap((rows) => {
     const without = rows.filter((row) => !named(row));
     const [only] = without;
@@ -97,7 +99,7 @@ function meanOfAll({ table, rules }: SettledTable): readonly Suspect[] {
   const last = table.rows.at(-1);
   if (kind !== 'long' || pointAt === undefined || reading === undefined || last === undefined)
     return [];
-  const hasPoint = ({ cells }: Row): boolean => (cells[pointAt] ?? '').trim() !== '';
+  const hasPoint = (row: Row): boolean => cellText(row, pointAt) !== '';
   const others = table.rows.slice(0, -1);
   if (hasPoint(last) || !others.every(hasPoint)) return [];
   const values = others.map((row) => thicknessOf(row, reading.column, rules));
@@ -105,11 +107,7 @@ function meanOfAll({ table, rules }: SettledTable): readonly Suspect[] {
   return mean ? [{ row: last, column: reading.column }] : [];
 }
 
-function thicknessOf(
-  { cells }: Row,
-  column: number,
-  rules: SettledTable['rules'],
-): number | undefined {
-  const told = readReadingCell((cells[column] ?? '').trim(), rules);
+function thicknessOf(row: Row, column: number, rules: SettledTable['rules']): number | undefined {
+  const told = readReadingCell(cellText(row, column), rules);
   return told.kind === 'reading' ? told.thickness : undefined;
 }

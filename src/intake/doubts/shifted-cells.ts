@@ -6,6 +6,7 @@
  */
 
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic, statisticOf } from '../statistics/statistic-words.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
@@ -44,8 +45,8 @@ export function doubtfulColumns({ delimiter, layout, rows }: Table): readonly nu
       if (next.role === undefined && isChecked(next.label)) return false;
       if (next.role !== undefined && textRoles.has(next.role)) return true;
       if (next.role !== undefined && !numberedRoles.has(next.role)) return false;
-      return rows.some(({ cells }) => {
-        const text = (cells[column + 1] ?? '').trim();
+      return rows.some((row) => {
+        const text = cellText(row, column + 1);
         return text === '' || text === '0' || !whole(text);
       });
     });
@@ -79,7 +80,7 @@ export function doubtPairs(table: Table, findings: Findings): void {
     );
   if (!rows.every(inPairs)) return;
   const [first = 0] = columns;
-  const [before, after] = [first, first + 1].map((k) => (row.cells[k] ?? '').trim());
+  const [before, after] = [first, first + 1].map((k) => cellText(row, k));
   findings.add('error', 'reading-ambiguous', () => ({
     message: `"${before},${after}" may be ${before}.${after}, or two readings: every second one has a single digit`,
     at: placeOf(table, row, first),

@@ -2,8 +2,10 @@
  * A column of sides, left and right, that could not be put together with the panels' names
  * (`side-column.ts`): the door of either side would be one panel; or a name says the other side.
  */
+
 import { foldedText } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import { sideIn, sideNamed } from '../tables/side-column.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
@@ -15,7 +17,7 @@ export function doubtSides(table: Table, findings: Findings): void {
     const label = layout.header[column]?.label ?? '';
     const firsts = new Map<string, string>();
     for (const row of rows) {
-      const [panel = '', text = ''] = [panelAt, column].map((at) => (row.cells[at] ?? '').trim());
+      const [panel = '', text = ''] = [panelAt, column].map((at) => cellText(row, at));
       const side = sideIn(label, text);
       if (side === undefined) continue;
       const own = sideNamed(panel);

@@ -2,9 +2,11 @@
  * A column of readings that counts 1, 2, 3 … on each panel, beside a column of points that holds films: the two
  * names are swapped, or the rows are. As they stand a car would read 1, 2 and 3 µm.
  */
+
 import { groupBy } from '../../base/group-by.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
@@ -19,13 +21,13 @@ export function doubtSwapped({ layout, ...table }: Table, findings: Findings): v
   const [first] = table.rows;
   if (kind !== 'long' || pointAt === undefined || panelAt === undefined) return;
   if (reading === undefined || first === undefined || table.rows.length < fewestRows) return;
-  const numberIn = ({ cells }: Row, column: number): number => {
-    const shape = numberShape((cells[column] ?? '').trim());
+  const numberIn = (row: Row, column: number): number => {
+    const shape = numberShape(cellText(row, column));
     return shape === undefined ? Number.NaN : numberOf(shape);
   };
   // Few files get beyond their first row here.
   if (numberIn(first, reading.column) !== 1 || !(numberIn(first, pointAt) >= leastFilm)) return;
-  const panels = groupBy(table.rows, ({ cells }) => (cells[panelAt] ?? '').trim());
+  const panels = groupBy(table.rows, (row) => cellText(row, panelAt));
   const swapped = [...panels.values()].every((rows) =>
     rows.every(
       (row, k) => numberIn(row, reading.column) === k + 1 && numberIn(row, pointAt) >= leastFilm,

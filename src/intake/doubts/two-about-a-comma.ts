@@ -4,8 +4,10 @@
  * stands before them; so numbers that are unlike decimals in that way are refused, unless the user named the
  * decimal mark.
  */
+
 import { numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 /** Two films of one panel, one beside the other, are seldom further apart. */
@@ -32,10 +34,10 @@ export function doubtTwoAboutCommas(
   for (const table of tables) {
     for (const row of table.rows) {
       const column = table.layout.readings.find(
-        (one) => numberShape((row.cells[one.column] ?? '').trim())?.mark === ',',
+        (one) => numberShape(cellText(row, one.column))?.mark === ',',
       )?.column;
       if (column === undefined) continue;
-      const { whole, fraction } = numberShape((row.cells[column] ?? '').trim()) ?? first;
+      const { whole, fraction } = numberShape(cellText(row, column)) ?? first;
       findings.add('error', 'reading-ambiguous', () => ({
         message: `"${whole},${fraction}" may be ${whole}.${fraction}, or two readings, ${whole} and ${fraction}: so may every other`,
         at: placeOf(table, row, column),

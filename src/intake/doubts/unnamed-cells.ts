@@ -3,16 +3,18 @@
  * mean, so the reading beside them is kept, and told. One and the same text in every row parts none from the
  * others; numbers in such a column are asked about elsewhere (`layout-questions.ts`).
  */
+
 import { numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 export function tellUnnamedCells(table: Table, findings: Findings): void {
   for (const column of unnamedColumns(table)) {
     if (columnTexts(table.rows, column).size < 2) continue;
     for (const row of table.rows) {
-      const text = (row.cells[column] ?? '').trim();
+      const text = cellText(row, column);
       if (text === '' || numberShape(text) !== undefined) continue;
       findings.add('warning', 'reading-doubted', () => ({
         message: `the reading is kept, and "${text}" beside it, under no name, may say otherwise`,

@@ -1,4 +1,5 @@
 /** What a row says besides its readings: on which panel and point, by whom, whether it counts. */
+
 import type { PointPlace, Reading } from '../../film/reading.ts';
 import {
   flagNamed,
@@ -9,8 +10,9 @@ import {
   ordinal,
   placeNamed,
   placeNames,
-  stateMeansDeleted,
+  stateMeaning,
 } from '../cells/words.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import type { Layout } from '../tables/layout.ts';
@@ -23,8 +25,10 @@ export type AboutRow = Pick<
   'vehicle' | 'panel' | 'point' | 'layer' | 'place' | 'marked' | 'curved'
 > & {
   readonly repeat: number | undefined;
-  /** The mark that takes the row back. */
-  readonly deleted: { readonly column: number; readonly text: string } | undefined;
+  /** The mark that takes the row back, or says that the gauge failed. */
+  readonly deleted:
+    | { readonly column: number; readonly text: string; readonly class: 'deleted' | 'error' }
+    | undefined;
   readonly kept: KeptTexts | undefined;
 };
 
@@ -51,7 +55,7 @@ export function rowReader(table: Table, spelling: Spelling, wrong: WrongCell): R
   const { layout, given } = table;
   const { name } = spelling;
   const at = (role: GaugeRole): number | undefined => layout.columns.get(role);
-  const text = (row: Row, column: number): string => name((row.cells[column] ?? '').trim());
+  const text = (row: Row, column: number): string => name(cellText(row, column));
   const vehicle = column(
     at('vehicle'),
     () => given.vehicle,
@@ -130,7 +134,7 @@ function word<T>(
   return (row) => {
     const value = read(row);
     if (value !== undefined || at === undefined) return value ?? without;
-    const written = (row.cells[at] ?? '').trim();
+    const written = cellText(row, at);
     wrong(row, at, `"${written}" is none of ${allowed.join(', ')}`, allowed);
     return without;
   };
@@ -139,7 +143,7 @@ function word<T>(
 function repeatReader(at: number | undefined, wrong: WrongCell): Column<number | undefined> {
   if (at === undefined) return () => undefined;
   return (row) => {
-    const written = (row.cells[at] ?? '').trim();
+    const written = cellText(row, at);
     if (written === '') return undefined;
     const number = ordinal(written);
     if (number === undefined) wrong(row, at, `"${written}" is no number of a repeat`, []);
@@ -152,7 +156,6 @@ type Deletion = { readonly column: number; readonly role: 'deleted' | 'valid' | 
 const meaningOfMark = {
   deleted: meansDeleted,
   valid: meansInvalid,
-  status: stateMeansDeleted,
 } as const;
 
 /** A column of deletions must be understood; one of states may say many things. */
@@ -169,11 +172,16 @@ function deletionReader(
   return (row) => {
     for (const { column, role } of columns) {
       const written = text(row, column);
+      if (role === 'status') {
+        const meaning = stateMeaning(written);
+        if (meaning === undefined || meaning === 'counts') continue;
+        return { column, text: written, class: meaning };
+      }
       // Beside rings that delete, a cross is the answer no.
       const crossed = role === 'deleted' && rings.has(column) && cross.test(written);
       const deleted = meaningOfMark[role](written);
-      if (deleted === true && !crossed) return { column, text: written };
-      if (deleted === undefined && role !== 'status') {
+      if (deleted === true && !crossed) return { column, text: written, class: 'deleted' };
+      if (deleted === undefined) {
         wrong(row, column, `"${written}" does not say whether the row counts`, ['yes', 'no']);
       }
     }
@@ -184,7 +192,7 @@ function deletionReader(
 const ring = /^[○◯〇●]$/u;
 const cross = /^[×✗✘x]$/iu;
 const ringed = (rows: readonly Row[], column: number): boolean =>
-  rows.some(({ cells }) => ring.test((cells[column] ?? '').trim()));
+  rows.some((row) => ring.test(cellText(row, column)));
 
 /** Date and time of a reading may stand in two columns: they are kept as one text. */
 function keptReader({ header }: Layout, text: TextAt): Column<KeptTexts | undefined> {

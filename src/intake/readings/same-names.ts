@@ -6,9 +6,11 @@
  * numbers and no panel has two spellings of one number; otherwise they may be two, and stay apart. Digits of another
  * script are digits, and where every point is called `Point 1`, in whatever language, its number is its name.
  */
+
 import { plainDigits } from '../cells/digits.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { roleOfKey } from '../tables/sayings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
@@ -65,7 +67,7 @@ function spellingOfNumbers(tables: readonly Table[], findings: Findings): (text:
     const column = table.layout.columns.get('point');
     if (column === undefined) continue;
     for (const row of table.rows) {
-      const text = (row.cells[column] ?? '').trim();
+      const text = cellText(row, column);
       if (text === '' || spellings.has(text)) continue;
       const number = pointNumber.exec(text)?.[1];
       if (number === undefined) return (point) => point;
@@ -79,7 +81,7 @@ function spellingOfNumbers(tables: readonly Table[], findings: Findings): (text:
   const { row, column, table } = several;
   if (!collide(tables, spellings)) return (point) => spellings.get(point) ?? point;
   findings.add('warning', 'points-alike', () => {
-    const text = (row.cells[column] ?? '').trim();
+    const text = cellText(row, column);
     const message = `"${text}" and "${spellings.get(text)}" are points of one panel, and are kept apart`;
     return {
       message,

@@ -5,7 +5,9 @@
  * names most and splits the rows below into as many cells is taken; two that do so equally well are
  * refused, not chosen between. A first line `sep=;` settles it, an option settles it before that.
  */
+
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
+import { lineFrom } from './lines.ts';
 import type { Source } from './source.ts';
 import { type Delimiter, type Row, type Start, tokenize } from './tokens.ts';
 
@@ -175,9 +177,8 @@ function whyNone(trials: readonly Trial[], explain: ExplainHeader): readonly Dia
 
 function tie(source: Source, header: Row, best: readonly Trial[]): Diagnostic {
   const names = best.map(({ delimiter }) => delimiterName[delimiter]).join(' and ');
-  const end = source.text.indexOf('\n', header.start);
   return error('delimiter-ambiguous', `${names} split the file equally well`, {
-    at: source.placeAt(header.start, (end === -1 ? source.text.length : end) - header.start),
+    at: source.placeAt(header.start, lineFrom(source.text, header.start).length),
     hint: 'keep one of them as delimiter and quote the cells that hold the other',
   });
 }

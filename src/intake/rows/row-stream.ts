@@ -7,8 +7,9 @@
  */
 import { found, type Outcome, refused } from '../../base/diagnostics.ts';
 import type { Limits } from '../bytes/limits.ts';
+import { countLineEnds } from './lines.ts';
 import { createSource, type QuoteMark, type Source } from './source.ts';
-import { countLineEnds, type Delimiter, type Row, splitRows } from './tokens.ts';
+import { type Delimiter, type Row, splitRows } from './tokens.ts';
 
 export type Piece = { readonly source: Source; readonly rows: readonly Row[] };
 export type RowStream = {

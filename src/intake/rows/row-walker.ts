@@ -5,6 +5,7 @@
  * one stands for itself. A quote inside an unquoted cell (`12" disc`) is ordinary text. Anything
  * else is a fault at the place where it stands, since a split after it would be a guess.
  */
+import { endOfLine } from './lines.ts';
 import type { QuoteMark } from './source.ts';
 
 export type Delimiter = ',' | ';' | '\t' | '|';
@@ -75,11 +76,6 @@ function cellEnd(
   const end = delimiter === -1 || delimiter > lineEnd ? lineEnd : delimiter;
   return end > furthest ? { kind: 'long', offset: furthest } : end;
 }
-
-export const endOfLine = (text: string, from: number): number => {
-  const at = text.indexOf('\n', from);
-  return at === -1 ? text.length : at;
-};
 
 function quotedEnd(
   text: string,

@@ -11,6 +11,9 @@ export type Row = {
   readonly offsets?: readonly number[];
 };
 
+/** What a cell says, blanks around it aside; nothing where the row ends before it. */
+export const cellText = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();
+
 /** Where a cell of a row without quotes starts, blanks included. */
 export function cellOffset({ cells, start, offsets }: Row, column: number): number {
   if (offsets !== undefined) return offsets[column] ?? start;

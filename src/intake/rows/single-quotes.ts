@@ -4,6 +4,7 @@
  * Only where a file quotes no cell with " and every filled cell of some column stands in ' below
  * its head: an apostrophe that starts a word, or a foot mark, does not make a quoted column.
  */
+import { endOfLine } from './lines.ts';
 import { type Delimiter, type RowRules, walkTo } from './row-walker.ts';
 import type { QuoteMark } from './source.ts';
 
@@ -35,8 +36,7 @@ function quotedColumn(text: string, rules: RowRules): number | undefined {
   const bare = new Set<number>();
   let rows = 0;
   for (let start = 0; start < text.length && rows < rowsSeen; ) {
-    const lineEnd = text.indexOf('\n', start);
-    const stop = lineEnd === -1 ? text.length : lineEnd;
+    const stop = endOfLine(text, start);
     let end = stop;
     const cells = text[start] === '#' ? [] : cellsFrom(text, rules, start);
     const last = cells.at(-1);

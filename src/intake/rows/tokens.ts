@@ -6,19 +6,14 @@
  * time csv-parse does. Cells with a doubled quote are left to csv-parse, all in one go. Blank lines, lines that start with `#` and the rule lines of tables drawn with
  * `|` are no rows. A fault costs its own line only: the rows below are looked at as well.
  */
+
 import { parse } from 'csv-parse/sync';
 import { type Diagnostic, found, type Outcome, refused } from '../../base/diagnostics.ts';
+import { countLineEnds, endOfLine } from './lines.ts';
 import { plainCells } from './plain-cells.ts';
 import { cellOffset, type Row } from './row.ts';
 import { rowFault, tooManyColumns } from './row-faults.ts';
-import {
-  type Delimiter,
-  endOfLine,
-  type RowRules,
-  type Span,
-  walkRow,
-  walkTo,
-} from './row-walker.ts';
+import { type Delimiter, type RowRules, type Span, walkRow, walkTo } from './row-walker.ts';
 import { linesOmitted, type Source } from './source.ts';
 
 export type { Row } from './row.ts';
@@ -194,14 +189,6 @@ function unescaped(
     complete[at] = { ...row, cells: row.cells.with(column, text) };
   }
   return complete;
-}
-
-export function countLineEnds(text: string, from: number, to: number): number {
-  let count = 0;
-  for (let at = text.indexOf('\n', from); at !== -1 && at < to; at = text.indexOf('\n', at + 1)) {
-    count += 1;
-  }
-  return count;
 }
 
 /** Where a cell stands: quotes included, blanks around it not. */

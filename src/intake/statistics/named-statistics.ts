@@ -3,7 +3,9 @@
  * a spreadsheet computed from them. A word that is also a name, of a person, a car or a point, is one
  * only where the value is as well.
  */
+
 import { someText } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import type { Table } from '../tables/table.ts';
@@ -68,8 +70,8 @@ function besidePanels(table: Table, column: number): WordTest['mayBe'] {
     const statistical = namesStatistic(text) || plainStatistic(text) === 'n';
     if (!statistical || pointAt === undefined) return statistical;
     const points = table.rows
-      .filter(({ cells }) => (cells[column] ?? '').trim() === text)
-      .map(({ cells }) => (cells[pointAt] ?? '').trim());
+      .filter((row) => cellText(row, column) === text)
+      .map((row) => cellText(row, pointAt));
     const several = points.length > 1 && new Set(points).size === points.length;
     return !(several && points.every((point) => /^\d+$/u.test(point)));
   });
@@ -84,7 +86,7 @@ function besideNames(table: Table, column: number): WordTest {
   let sure: boolean | undefined;
   const isSure = (): boolean =>
     table.rows.some((row) => {
-      const text = (row.cells[column] ?? '').trim();
+      const text = cellText(row, column);
       return text !== '' && !isNumeral(text) && mayBe(text) && !mayBeName(text);
     });
   const isOne = (text: string, row: Row): boolean => {

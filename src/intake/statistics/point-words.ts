@@ -1,4 +1,5 @@
 /** Words of statistics in a column that names or counts the points: `n`, `max`, `Mean`. */
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { Table } from '../tables/table.ts';
 import { columnValues, valuesOf } from './row-values.ts';
@@ -24,9 +25,8 @@ type Bound = { least: number; most: number };
 /** Whether a reading is larger than the value called `max` in its column, or less than a `min`. */
 function beatenWords(wordAt: number, table: Table): (text: string) => boolean {
   const panelAt = table.layout.columns.get('panel') ?? -1;
-  const wordOf = ({ cells }: Row): string => (cells[wordAt] ?? '').trim();
-  const keyOf = ({ cells }: Row, column: number): string =>
-    `${column}\0${(cells[panelAt] ?? '').trim()}`;
+  const wordOf = (row: Row): string => cellText(row, wordAt);
+  const keyOf = (row: Row, column: number): string => `${column}\0${cellText(row, panelAt)}`;
   let bounds: Map<string, Bound> | undefined;
   const readBounds = () => {
     const found = new Map<string, Bound>();

@@ -6,7 +6,9 @@
  * it, all columns together; where a thousand could, and two columns agree, it does so twice over. A
  * count proves it where no film among these readings is half as thin.
  */
+
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { Table } from '../tables/table.ts';
 import { answersOf, step } from './statistics-check.ts';
@@ -47,9 +49,9 @@ export function rowAsStatistic(table: Table, row: Row, above: readonly Row[]): J
 /** The columns that have readings. */
 function columnsOf({ layout }: Table, row: Row, above: readonly Row[]): readonly Column[] {
   return layout.readings.flatMap(({ column }) => {
-    const texts = above.map(({ cells }) => (cells[column] ?? '').trim());
+    const texts = above.map((row) => cellText(row, column));
     const values = texts.flatMap((text) => numberShape(text) ?? []).map(numberOf);
-    return values.length === 0 ? [] : [{ text: (row.cells[column] ?? '').trim(), texts, values }];
+    return values.length === 0 ? [] : [{ text: cellText(row, column), texts, values }];
   });
 }
 

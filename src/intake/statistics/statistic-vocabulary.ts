@@ -72,6 +72,3 @@ export const onlyAlone: StatisticWords = {
     vaihteluvali|terjedelem|variationsbredd|variance|varianz|rozptyl|varyans|varianssi|размах|极差|
     範囲`,
 };
-
-export const wordsIn = (list: string): readonly string[] =>
-  list.split('|').map((word) => word.trim());

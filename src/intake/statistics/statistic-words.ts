@@ -2,15 +2,16 @@
  * Words of statistics, in the languages of the headers: `Mean`, `std. dev.`, `Mittelwert`,
  * `average of 2`, `bonnet mean`, and which statistic each names.
  */
+
 import { once, remembered } from '../../base/kept.ts';
 import { splitUnit } from '../cells/unit.ts';
+import { wordsIn } from '../cells/word-list.ts';
 import {
   behindNames,
   besideNames,
   onlyAlone,
   type Statistic,
   type StatisticWords,
-  wordsIn,
 } from './statistic-vocabulary.ts';
 
 type Words = {

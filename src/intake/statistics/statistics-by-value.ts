@@ -7,9 +7,11 @@
  * (`row-as-statistic.ts`); proved twice over where the rows lack nothing that the readings have. Where
  * some are proved and others are nothing known, the file is refused: half a summary is no panel.
  */
+
 import { mean as meanOf } from '../../base/stats/summary.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 import {
@@ -77,14 +79,14 @@ function entryOf(
   labelAt: number,
 ): readonly (readonly [Row, RowByValue])[] {
   if (statistic === undefined) return [];
-  const label = (row.cells[labelAt] ?? '').trim();
+  const label = cellText(row, labelAt);
   const name = label === '' ? 'without a name' : `named "${label}"`;
   const why = `a row ${name} whose values are ${said[statistic]} of the readings above: no readings`;
   return [[row, { column: labelAt, statistic, why }]];
 }
 
 function tellOdd(table: Table, row: Row, labelAt: number, findings: Findings): void {
-  const label = (row.cells[labelAt] ?? '').trim();
+  const label = cellText(row, labelAt);
   findings.add('error', 'statistics-unnamed', () => ({
     message: `"${label}" stands among statistics of the readings, and its values are none of them`,
     at: placeOf(table, row, labelAt),
@@ -94,7 +96,7 @@ function tellOdd(table: Table, row: Row, labelAt: number, findings: Findings): v
 
 /** One such row may be a panel that nobody here knows. */
 function tellDoubtful(table: Table, row: Row, labelAt: number, findings: Findings): void {
-  const label = (row.cells[labelAt] ?? '').trim();
+  const label = cellText(row, labelAt);
   findings.add('warning', 'statistics-unnamed', () => ({
     message: `"${label}" is read as a reading, and its value is the mean or spread of those above`,
     at: placeOf(table, row, labelAt),
@@ -113,11 +115,9 @@ function namelessMeans({ layout, rows }: Table): readonly [Row, RowByValue] | un
   if (columns.length < 2 || rows.length < 3) return undefined;
   const above = rows.slice(0, -1);
   const means = columns.every((column) => {
-    const text = (row.cells[column] ?? '').trim();
+    const text = cellText(row, column);
     const stated = statedIn(text);
-    const values = above
-      .flatMap(({ cells }) => numberShape((cells[column] ?? '').trim()) ?? [])
-      .map(numberOf);
+    const values = above.flatMap((row) => numberShape(cellText(row, column)) ?? []).map(numberOf);
     if (stated === undefined || values.length === 0) return false;
     return Math.abs(stated - meanOf(values)) <= step(text) / 2 + 1e-9;
   });

@@ -1,6 +1,8 @@
 /** Which readings each statistic of a table may be of. */
+
 import { groupBy } from '../../base/group-by.ts';
 import { numberShape } from '../cells/numbers.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { Layout } from '../tables/layout.ts';
 import type { Parts } from '../tables/section-state.ts';
@@ -9,7 +11,6 @@ import { namesStatistic, statisticOf } from './statistic-words.ts';
 import type { Claim } from './statistics-check.ts';
 import type { StatisticsRow } from './statistics-rows.ts';
 
-const textAt = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();
 const isNumber = (text: string): boolean => numberShape(text) !== undefined;
 
 /** Statistics in rows: of the rows since the last ones, of the panel they name, or of all. */
@@ -18,19 +19,21 @@ export function rowClaims(table: Table, statistics: readonly StatisticsRow[]): r
   const { rows, layout } = table;
   const panelAt = layout.columns.get('panel');
   const byPanel =
-    panelAt === undefined ? undefined : groupBy(rows, (row) => textAt(row, panelAt).toLowerCase());
+    panelAt === undefined
+      ? undefined
+      : groupBy(rows, (row) => cellText(row, panelAt).toLowerCase());
   const [first, last] = [rows[0]?.line ?? 0, rows.at(-1)?.line ?? 0];
   return statistics.flatMap((own, k) => {
     const { row, statistic } = own;
     const panel =
-      panelAt === undefined ? undefined : byPanel?.get(textAt(row, panelAt).toLowerCase());
+      panelAt === undefined ? undefined : byPanel?.get(cellText(row, panelAt).toLowerCase());
     const groups = [
       rowsSince(rows, statistics, k),
       ...(panel === undefined ? [] : [panel]),
       ...(row.line > last || row.line < first ? [rows] : []),
     ];
     return valuesIn(table, row).map(({ column, readings }): Claim => {
-      const text = textAt(row, column);
+      const text = cellText(row, column);
       return { table, row, column, text, statistic, groups: textsOf(groups, readings) };
     });
   });
@@ -58,13 +61,13 @@ type Value = { readonly column: number; readonly readings: readonly (readonly nu
 /** The values of a row of statistics, with the columns each may be of. */
 function valuesIn({ layout }: Table, row: Row): readonly Value[] {
   const all = layout.readings.map(({ column }) => column);
-  const own = all.filter((column) => isNumber(textAt(row, column)));
+  const own = all.filter((column) => isNumber(cellText(row, column)));
   if (own.length > 0) return own.map((column) => ({ column, readings: [[column], all] }));
   const column = row.cells.findIndex((cell) => isNumber(cell.trim()));
   return column === -1 ? [] : [{ column, readings: [all] }];
 }
 
-/** Statistics in lines of their own, of all readings of the file. */
+/** Statistics in lines of their own: of the rows above since the last such line, of all rows above, or of the file. */
 export function sayingClaims(
   tables: readonly Table[],
   sayings: Parts['statistics'],
@@ -74,7 +77,12 @@ export function sayingClaims(
   const all = tables.flatMap((own) => readingTexts(own, own.rows));
   return sayings.map(({ row, saying }): Claim => {
     const { key, value, column } = saying;
-    return { table, row, column, text: value, statistic: statisticOf(key), groups: [all] };
+    const above = tables.findLast((own) => (own.rows[0]?.line ?? 0) < row.line) ?? table;
+    const before = above.rows.filter(({ line }) => line < row.line);
+    const earlier = sayings.findLast((own) => own.row.line < row.line)?.row.line ?? 0;
+    const since = before.filter(({ line }) => line > earlier);
+    const groups = [readingTexts(above, since), readingTexts(above, before), all];
+    return { table, row, column, text: value, statistic: statisticOf(key), groups };
   });
 }
 
@@ -89,9 +97,9 @@ export function summaryClaims(
   for (const own of tables) {
     for (const row of own.rows) {
       for (const { column, panel } of own.layout.readings) {
-        const name = panel ?? textAt(row, own.layout.columns.get('panel') ?? -1);
+        const name = panel ?? cellText(row, own.layout.columns.get('panel') ?? -1);
         const key = (name === '' ? (own.given.panel ?? '') : name).toLowerCase();
-        byPanel.set(key, [...(byPanel.get(key) ?? []), textAt(row, column)]);
+        byPanel.set(key, [...(byPanel.get(key) ?? []), cellText(row, column)]);
       }
     }
   }
@@ -100,8 +108,8 @@ export function summaryClaims(
       const group = row.cells.flatMap((cell) => byPanel.get(cell.trim().toLowerCase()) ?? []);
       if (group.length === 0) return [];
       return [...header.cells.keys()].flatMap((column): readonly Claim[] => {
-        const statistic = statisticOf(textAt(header, column));
-        const text = textAt(row, column);
+        const statistic = statisticOf(cellText(header, column));
+        const text = cellText(row, column);
         return isNumber(text) ? [{ table, row, column, text, statistic, groups: [group] }] : [];
       });
     }),
@@ -109,14 +117,16 @@ export function summaryClaims(
 }
 
 const readingTexts = ({ layout }: Table, rows: readonly Row[]): readonly string[] =>
-  rows.flatMap((row) => layout.readings.map(({ column }) => textAt(row, column)));
+  rows.flatMap((row) => layout.readings.map(({ column }) => cellText(row, column)));
 
 const textsOf = (
   groups: readonly (readonly Row[])[],
   readings: readonly (readonly number[])[],
 ): readonly (readonly string[])[] =>
   groups.flatMap((rows) =>
-    readings.map((columns) => rows.flatMap((row) => columns.map((column) => textAt(row, column)))),
+    readings.map((columns) =>
+      rows.flatMap((row) => columns.map((column) => cellText(row, column))),
+    ),
   );
 
 /** Statistics in columns: of the readings of their row, or of all rows of its panel or point. */
@@ -129,7 +139,7 @@ export function columnClaims(table: Table): readonly Claim[] {
     const readings = readingsOf(layout, column);
     const statistic = statisticOf(layout.header[column]?.label ?? '');
     return rows.flatMap((row): readonly Claim[] => {
-      const text = textAt(row, column);
+      const text = cellText(row, column);
       if (!isNumber(text)) return [];
       const groups = textsOf([[row], ...groupsOf(row)], [readings]);
       return [{ table, row, column, text, statistic, groups }];
@@ -152,7 +162,7 @@ function groupsByRow({ layout, rows }: Table): (row: Row) => readonly (readonly 
   const { columns, readings } = layout;
   if (readings.length > 1) return () => [];
   const keyOf = (row: Row, roles: readonly ('vehicle' | 'panel' | 'point')[]): string =>
-    roles.map((role) => textAt(row, columns.get(role) ?? -1)).join('\0');
+    roles.map((role) => cellText(row, columns.get(role) ?? -1)).join('\0');
   const panels = groupBy(rows, (row) => keyOf(row, ['vehicle', 'panel']));
   const points = groupBy(rows, (row) => keyOf(row, ['vehicle', 'panel', 'point']));
   const mostRows = 2000;

@@ -4,7 +4,9 @@
  * What stands next to a word of statistics is computed from readings and is none itself: taken as one
  * it would count its sources twice. The same goes for a row without such a word whose values prove it.
  */
+
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { type ExcludedCell, placeOf, type Table } from '../tables/table.ts';
 import { statisticFinder } from './named-statistics.ts';
@@ -36,7 +38,7 @@ export function leaveOutStatistics(
   const named = new Map<Row, LeftOut>();
   for (const row of table.rows) {
     const column = find(row);
-    if (column !== -1) named.set(row, { column, statistic: statisticOf(textAt(row, column)) });
+    if (column !== -1) named.set(row, { column, statistic: statisticOf(cellText(row, column)) });
   }
   const byValue = statisticsByValue(table, (row) => named.has(row), isPanel, findings);
   tellNamelessBelow(table, named, findings);
@@ -47,7 +49,7 @@ export function leaveOutStatistics(
     const own: LeftOut | undefined = named.get(row) ?? byValue.get(row);
     if (own === undefined) return true;
     const { column, statistic } = own;
-    const text = textAt(row, column);
+    const text = cellText(row, column);
     const reason = own.why ?? `a statistics row: ${text} is no reading`;
     const at = placeOf(table, row, column);
     const { file, line = 0, column: first = 0 } = at;
@@ -73,7 +75,7 @@ function tellNamelessBelow(
   let above: Row | undefined;
   for (const row of table.rows) {
     const below = above !== undefined && named.get(above)?.column === panelAt;
-    if (below && !named.has(row) && textAt(row, panelAt) === '') {
+    if (below && !named.has(row) && cellText(row, panelAt) === '') {
       findings.add('error', 'panel-missing', () => ({
         message: 'the row names no panel, and the row above it is one of statistics',
         at: placeOf(table, row, panelAt),
@@ -84,5 +86,3 @@ function tellNamelessBelow(
     above = row;
   }
 }
-
-const textAt = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();

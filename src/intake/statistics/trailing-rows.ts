@@ -1,4 +1,5 @@
 /** The rows at the end of a table that may be a summary: named by no panel that is known, and by no point. */
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import type { Table } from '../tables/table.ts';
@@ -25,15 +26,16 @@ export function trailingRows(
   for (let k = rows.length - 1; k >= 0 && rows.length - k <= mostRows; k -= 1) {
     const row = rows[k];
     if (row === undefined) break;
-    const label = textAt(row, labelAt);
-    const may = !/^\d/u.test(label) && !isPanel(label) && blank.every((c) => textAt(row, c) === '');
+    const label = cellText(row, labelAt);
+    const may =
+      !/^\d/u.test(label) && !isPanel(label) && blank.every((c) => cellText(row, c) === '');
     if (!may && !isNamed(row)) break;
     start = k;
   }
   if (start === rows.length) return { rows: [], labelAt };
-  const above = new Set(rows.slice(0, start).map((row) => textAt(row, labelAt)));
+  const above = new Set(rows.slice(0, start).map((row) => cellText(row, labelAt)));
   const own = rows.slice(start);
-  const after = own.findLastIndex((row) => above.has(textAt(row, labelAt)) && !isNamed(row));
+  const after = own.findLastIndex((row) => above.has(cellText(row, labelAt)) && !isNamed(row));
   return { rows: own.slice(after + 1), labelAt };
 }
 
@@ -62,13 +64,12 @@ export function lacksWhatReadingsHave(
   row: Row,
   labelAt: number,
 ): boolean {
-  if (layout.kind === 'wide') return readings.every((own) => /^\d/u.test(textAt(own, labelAt)));
+  if (layout.kind === 'wide') return readings.every((own) => /^\d/u.test(cellText(own, labelAt)));
   const roles: readonly GaugeRole[] = ['panel', 'point', 'repeat'];
   return roles
     .flatMap((role) => layout.columns.get(role) ?? [])
     .some(
-      (column) => textAt(row, column) === '' && readings.every((own) => textAt(own, column) !== ''),
+      (column) =>
+        cellText(row, column) === '' && readings.every((own) => cellText(own, column) !== ''),
     );
 }
-
-const textAt = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();

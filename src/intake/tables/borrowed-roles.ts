@@ -7,20 +7,18 @@
  * counter of the rows, in the corner of a table whose other columns are panels, names those columns.
  */
 import type { GaugeRole } from './gauge-vocabulary.ts';
-import { type HeaderCell, plainWords } from './header.ts';
+import { type HeaderCell, plainNames, plainWords } from './header.ts';
 import { countedColumn } from './numbered-columns.ts';
 
-const words = (text: string): ReadonlySet<string> =>
-  new Set(text.split('|').map((word) => plainWords(word)));
 const borrowed = {
-  panel: words('ch|channel|kanal|canal|canale|kanaal'),
+  panel: plainNames('ch|channel|kanal|canal|canale|kanaal'),
   panelId:
-    words(`panel id|panel no|panel number|panel nr|panel code|panel ref|id panel|part no|part nr|part number|part id|
+    plainNames(`panel id|panel no|panel number|panel nr|panel code|panel ref|id panel|part no|part nr|part number|part id|
     component id|component no|bauteil nr|bauteil id|bauteilnummer|teil nr|teilenummer|blech nr|no panneau|
     numero panneau|n° panneau|piece n°|numero de panel|id pieza|numero pezzo|paneelnr|paneel nr|onderdeelnr|
     numer elementu|nr elementu|cislo dilu|номер панели|номер детали|パネル番号|部位番号|部件编号|部位编号`),
   reading:
-    words(`ist|istwert|ist wert|actual|actual value|actual reading|effettivo|valore effettivo|
+    plainNames(`ist|istwert|ist wert|actual|actual value|actual reading|effettivo|valore effettivo|
     réel|valeur réelle|valor real|werkelijk|werkelijke waarde|faktisk|rzeczywista|skutečnost|факт|
     实测|实测值|実測|実測値|измерено|измеренное|измеренное значение|gemessen|gemessener wert|mesure|
     valeur mesuree|misurato|valore misurato|medido|valor medido|gemeten|zmierzone|uppmätt|målt|
@@ -30,14 +28,13 @@ const borrowed = {
 } as const satisfies Partial<Record<GaugeRole | 'panelId', ReadonlySet<string>>>;
 
 /** Numbers of a clock or a calendar, each in a column of its own: beside an hour, `Min` is a minute. */
-const hours = words('hour|hours|hr|hrs|hh|stunde|stunden|heures|horas|ore|uur|godziny|timme');
+const hours = plainNames('hour|hours|hr|hrs|hh|stunde|stunden|heures|horas|ore|uur|godziny|timme');
 /** Names of the hour that may as well be those of a time of day: beside a day or a month they are hours. */
-const hoursOfDay = words('heure|hora|ora|godzina|uhrzeit|saat|hodina|ura|timma|час|时|時');
-const days = words(
-  `day|month|year|tag|monat|jahr|jour|mois|annee|dia|mes|ano|año|giorno|mese|anno|dag|maand|jaar|dzien|miesiac|rok|
-  manad|ar|måned|år|день|месяц|год|日|月|年`,
-);
-const minutes = words('min|minute|minutes|minuten|minuto|minutos|minuti|minuut|minuta|minut');
+const hoursOfDay = plainNames('heure|hora|ora|godzina|uhrzeit|saat|hodina|ura|timma|час|时|時');
+const days =
+  plainNames(`day|month|year|tag|monat|jahr|jour|mois|annee|dia|mes|ano|año|giorno|mese|anno|dag|maand|jaar|dzien|miesiac|rok|
+  manad|ar|måned|år|день|месяц|год|日|月|年`);
+const minutes = plainNames('min|minute|minutes|minuten|minuto|minutos|minuti|minuut|minuta|minut');
 
 type Header = readonly HeaderCell<GaugeRole>[];
 

@@ -6,9 +6,11 @@
  * is a file with a line that begins as a shot and is none. The cells stay where they stand in the text, one
  * sign apart.
  */
+
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
+import { lineFrom } from '../rows/lines.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
@@ -56,8 +58,7 @@ export function consoleLines(
 }
 
 function lineOf({ text }: Source, row: Row): string {
-  const end = text.indexOf('\n', row.start);
-  const line = text.slice(row.start, end === -1 ? text.length : end);
+  const line = lineFrom(text, row.start);
   return row.quoted || line.length > longest ? '' : line;
 }
 

@@ -10,10 +10,11 @@ import { notReading } from '../cells/not-readings.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { meansNoReading } from '../cells/words.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, plainStatistic } from '../statistics/statistic-words.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
-import type { HeaderCell } from './header.ts';
+import { type HeaderCell, withoutRole } from './header.ts';
 import type { Layout } from './layout.ts';
 import { countedColumn, countUp } from './numbered-columns.ts';
 import type { Table } from './table.ts';
@@ -120,13 +121,12 @@ function pointsByName(
 ): Counter | undefined {
   if (columns.has('point')) return undefined;
   const keys = (['vehicle', 'panel', 'layer'] as const).flatMap((role) => columns.get(role) ?? []);
-  const textAt = ({ cells }: Row, k: number): string => (cells[k] ?? '').trim();
-  const named = rows.filter((row) => !isStatistic(textAt(row, column)));
+  const named = rows.filter((row) => !isStatistic(cellText(row, column)));
   const areWords = named.every((row) => {
-    const text = textAt(row, column);
+    const text = cellText(row, column);
     return /^[^\d]*\p{L}[^\d]*$/u.test(text) && !isNoReading(text);
   });
-  const points = named.map((row) => [...keys, column].map((k) => textAt(row, k)).join('\0'));
+  const points = named.map((row) => [...keys, column].map((k) => cellText(row, k)).join('\0'));
   const isOnce = new Set(points).size === points.length && points.length >= fewestRows;
   return areWords && isOnce ? { column, role: 'point', isNamed: true } : undefined;
 }
@@ -134,10 +134,8 @@ function pointsByName(
 const isNoReading = (text: string): boolean =>
   meansNoReading(text) || notReading(text) !== undefined || unitNamed(text) !== undefined;
 
-function called(cell: HeaderCell<GaugeRole>, role: Counter['role']): HeaderCell<GaugeRole> {
-  const { role: _, ...rest } = cell;
-  return role === undefined ? rest : { ...rest, role };
-}
+const called = (cell: HeaderCell<GaugeRole>, role: Counter['role']): HeaderCell<GaugeRole> =>
+  role === undefined ? withoutRole(cell) : { ...cell, role };
 
 /** What a column counts, undefined where it does not. */
 function counterAt({ columns }: Layout, rows: readonly Row[], column: number): Counter | undefined {
@@ -162,16 +160,16 @@ function counterAt({ columns }: Layout, rows: readonly Row[], column: number): C
 const counted = /^(\D{0,12}?)[\s#.]*0*(\d{1,4})[.)]?$/u;
 
 /** Whether a column counts up from 1 within each of the groups that other columns name, but for few gaps. */
-function countsUp(rows: readonly Row[], column: number, keys: readonly number[]): boolean {
+export function countsUp(rows: readonly Row[], column: number, keys: readonly number[]): boolean {
   const last = new Map<string, number>();
   const stems = new Set<string>();
   let [own, gaps] = [0, 0];
-  for (const { cells } of rows) {
-    const text = (cells[column] ?? '').trim();
+  for (const row of rows) {
+    const text = cellText(row, column);
     if (text === '' || isStatistic(text) || plainStatistic(text) === 'n') continue;
     const [, stem = '', digits] = counted.exec(text) ?? [];
     if (digits === undefined) return false;
-    const key = keys.map((k) => (cells[k] ?? '').trim()).join('\0');
+    const key = keys.map((k) => cellText(row, k)).join('\0');
     const [number, before] = [Number(digits), last.get(key)];
     if (before !== undefined && number <= before) return false;
     gaps += Math.max(0, number - (before ?? 0) - 1);
@@ -184,7 +182,7 @@ function countsUp(rows: readonly Row[], column: number, keys: readonly number[])
 
 /** Whether a column holds numbers, and not one number all over. */
 function varies(rows: readonly Row[], column: number): boolean {
-  const texts = rows.map(({ cells }) => (cells[column] ?? '').trim());
+  const texts = rows.map((row) => cellText(row, column));
   const numbers = new Set(texts.filter((text) => numberShape(text) !== undefined));
   const others = texts.filter((text) => numberShape(text) === undefined && !meansNoReading(text));
   return numbers.size > 1 && others.length * 2 < texts.length;

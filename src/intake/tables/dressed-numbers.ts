@@ -4,8 +4,9 @@
  *
  * What is taken off becomes blanks, so that every cell keeps its length and its place.
  */
+
 import { numberOf, numberShape } from '../cells/numbers.ts';
-import type { Row } from '../rows/tokens.ts';
+import { cellText } from '../rows/row.ts';
 import type { Table } from './table.ts';
 
 export type Undressed = { readonly table: Table; readonly evidence: readonly string[] };
@@ -19,14 +20,14 @@ export function undressNumbers(table: Table): Undressed {
   const columns = table.layout.readings.map(({ column }) => column);
   const head = table.rows.slice(0, rowsLookedAt);
   const some = (form: RegExp): boolean =>
-    head.some((row) => columns.some((column) => form.test(textAt(row, column))));
+    head.some((row) => columns.some((column) => form.test(cellText(row, column))));
   const spread = some(withSpread) ? withoutSpread(table, columns) : { table, evidence: [] };
   return some(bareMark) ? withoutBareMark(spread, columns) : spread;
 }
 
 /** One cell without the mark, or with decimals, and the mark may be a sign that they were lost. */
 function withoutBareMark({ table, evidence }: Undressed, columns: readonly number[]): Undressed {
-  const texts = table.rows.flatMap((row) => columns.map((column) => textAt(row, column)));
+  const texts = table.rows.flatMap((row) => columns.map((column) => cellText(row, column)));
   const numbers = texts.filter((text) => /^\d/u.test(text));
   const marks = new Set(numbers.map((text) => bareMark.exec(text)?.[1]));
   const [mark] = marks;
@@ -71,5 +72,3 @@ function rewritten(
   });
   return { ...table, rows };
 }
-
-const textAt = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();

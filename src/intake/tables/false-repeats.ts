@@ -6,7 +6,7 @@ import { numberShape } from '../cells/numbers.ts';
 import { meansDeleted } from '../cells/words.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
-import type { HeaderCell } from './header.ts';
+import { withoutRole } from './header.ts';
 import type { Table } from './table.ts';
 
 export function withoutFalseRepeats(
@@ -48,9 +48,4 @@ function holdsMarks({ rows }: Table, column: number): boolean {
   const texts = [...columnTexts(rows, column).keys()];
   const marks = texts.filter((text) => text !== '');
   return marks.length > 0 && marks.length < texts.length && marks.every(meansDeleted);
-}
-
-function withoutRole(cell: HeaderCell<GaugeRole>): HeaderCell<GaugeRole> {
-  const { role: _, ...rest } = cell;
-  return rest;
 }

@@ -10,6 +10,7 @@ import { ditto } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
 import { isCanonicalCsv } from '../rows/canonical-csv.ts';
 import { columnTexts, someText } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isDataRow } from './section-state.ts';
 import { placeOf, type Table } from './table.ts';
@@ -36,7 +37,7 @@ export function fillDown(table: Table, findings: Findings): FilledTable {
     }
     const blank = countBlank(filled.rows, column);
     if (blank === 0 || blank === filled.rows.length) continue;
-    const names = filled.rows.map(({ cells }) => (cells[column] ?? '').trim());
+    const names = filled.rows.map((row) => cellText(row, column));
     if (isMerged(names, blank)) {
       if (role === 'panel') tellPointless(filled, column, findings);
       filled = { ...filled, rows: withNames(filled.rows, column) };
@@ -73,7 +74,7 @@ function fillFromNameRows(table: Table): Table | undefined {
       count = 0;
       continue;
     }
-    if ((row.cells[panelAt] ?? '').trim() !== '' || panelAt >= row.cells.length) return undefined;
+    if (cellText(row, panelAt) !== '' || panelAt >= row.cells.length) return undefined;
     const name = (above?.cells[panelAt] ?? '').trim();
     filled.push({ ...row, cells: row.cells.with(panelAt, name), quoted: true });
     count += 1;
@@ -96,7 +97,7 @@ const isMerged = (names: readonly string[], blank: number): boolean =>
 /** Every named panel begins at point 1, and every row without a name has the point after the one above. */
 function countsOn({ layout, rows }: Table, names: readonly string[]): boolean {
   const pointAt = layout.columns.get('point') ?? -1;
-  const points = rows.map(({ cells }) => Number((cells[pointAt] ?? '').trim()));
+  const points = rows.map((row) => Number(cellText(row, pointAt)));
   const begins = [...names.keys()].filter((k) => names[k] !== '' && isNewName(names, k));
   return (
     begins.length > 1 &&
@@ -111,7 +112,7 @@ const isNewName = (names: readonly string[], at: number): boolean =>
 
 /** `"` or `〃` below a name: the rows under the names above them; undefined where none is written so. */
 function withoutDittos(rows: readonly Row[], column: number): readonly Row[] | undefined {
-  const isSame = ({ cells }: Row): boolean => ditto.test((cells[column] ?? '').trim());
+  const isSame = (row: Row): boolean => ditto.test(cellText(row, column));
   const [first] = rows;
   const isWritten = someText(rows, column, (text) => ditto.test(text));
   if (first === undefined || !isWritten || isSame(first)) return undefined;
@@ -127,7 +128,7 @@ function withoutDittos(rows: readonly Row[], column: number): readonly Row[] | u
 function tellPointless(table: Table, panelAt: number, findings: Findings): void {
   const pointAt = table.layout.columns.get('point');
   if (pointAt === undefined) return;
-  const isBlank = ({ cells }: Row, at: number): boolean => (cells[at] ?? '').trim() === '';
+  const isBlank = (row: Row, at: number): boolean => cellText(row, at) === '';
   const isNameless = (row: Row): boolean => isBlank(row, panelAt) && isBlank(row, pointAt);
   const { rows } = table;
   const nameless = rows.filter((row) => isNameless(row) && isDataRow(row, table.layout));
@@ -146,7 +147,7 @@ function tellPointless(table: Table, panelAt: number, findings: Findings): void 
 function withNames(rows: readonly Row[], column: number): readonly Row[] {
   let last = '';
   return rows.map((row) => {
-    const name = (row.cells[column] ?? '').trim();
+    const name = cellText(row, column);
     if (name !== '') {
       last = name;
       return row;
@@ -158,7 +159,7 @@ function withNames(rows: readonly Row[], column: number): readonly Row[] {
 
 function tellNoVehicle(table: Table, column: number, findings: Findings): void {
   for (const row of table.rows) {
-    if ((row.cells[column] ?? '').trim() !== '') continue;
+    if (cellText(row, column) !== '') continue;
     findings.add('error', 'cell-invalid', () => ({
       message: 'the row names no vehicle, and other rows do',
       at: placeOf(table, row, column),

@@ -5,11 +5,13 @@
  * They stand behind a blank line, down to the end of the file. None begins with a panel, a known one or one of the
  * rows above, or with nothing; none has a number where the readings stand, nor anywhere one that may be a film.
  */
+
 import { hasLetter } from '../../base/letters.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { delimiters } from '../rows/dialect.ts';
-import type { Source } from '../rows/source.ts';
+import { lineFrom } from '../rows/lines.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
@@ -38,14 +40,14 @@ export function footersOf(
   const [last, first] = [rows[from - 1], below[0]];
   const isApart = last !== undefined && first !== undefined && first.line > last.line + 1;
   if (!isApart || below.length > mostLines) return new Set();
-  const panels = new Set(rows.slice(0, from).map(({ cells }) => (cells[panelAt] ?? '').trim()));
+  const panels = new Set(rows.slice(0, from).map((row) => cellText(row, panelAt)));
   const isFooter = (row: Row): boolean => {
     const [column = -1] = filledCells(row);
-    const text = (row.cells[column] ?? '').trim();
+    const text = cellText(row, column);
     const named = hasLetter(text) && !panels.has(text) && !isPanel(text);
     if (!named || namesStatistic(text) || row.cells.some(mayBeFilm)) return false;
     if (isPanel(readingsBehind.exec(text)?.[1]?.trim() ?? '')) return false;
-    return !isOfOtherDialect(lineOf(source, row), context);
+    return !isOfOtherDialect(lineFrom(source.text, row.start), context);
   };
   return new Set(below.every(isFooterOrStatistic(isFooter)) ? below.filter(isFooter) : []);
 }
@@ -53,7 +55,7 @@ export function footersOf(
 /** `Serial;004417`, `Date;2026-11-03`, `Unit;µm` behind a blank line: keys of a file, down to its end. */
 function rowsAboutFile(rows: readonly Row[], { isPanel }: LayoutContext): readonly Row[] {
   const isOne = (row: Row): boolean => {
-    const [key = '', ...more] = filledCells(row).map((k) => (row.cells[k] ?? '').trim());
+    const [key = '', ...more] = filledCells(row).map((k) => cellText(row, k));
     const role = roleOfKey(key);
     const said = role === 'unit' || role === 'time' || role === 'operator' || aboutFile.test(key);
     return said && more.length === 1 && !isPanel(key) && !namesStatistic(key);
@@ -62,11 +64,6 @@ function rowsAboutFile(rows: readonly Row[], { isPanel }: LayoutContext): readon
   const [last, first] = [rows[from - 1], rows[from]];
   const isApart = last !== undefined && first !== undefined && first.line > last.line + 1;
   return isApart && rows.length - from <= mostLines ? rows.slice(from) : [];
-}
-
-function lineOf({ text }: Source, { start }: Row): string {
-  const end = text.indexOf('\n', start);
-  return text.slice(start, end === -1 ? text.length : end);
 }
 
 /** A row, or the names of columns, of a table that another mark sets apart. */
@@ -84,9 +81,9 @@ const isFooterOrStatistic =
     isFooter(row) || row.cells.some((cell) => namesStatistic(cell.trim()));
 
 /** `10:11` begins as a number, and is none. */
-const isTimed = ({ cells }: Row, { readings }: Layout): boolean =>
+const isTimed = (row: Row, { readings }: Layout): boolean =>
   readings.every(({ column }) => {
-    const text = (cells[column] ?? '').trim();
+    const text = cellText(row, column);
     return text === '' || /^\d{1,2}:\d\d(?::\d\d)?$/u.test(text);
   });
 

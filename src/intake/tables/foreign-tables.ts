@@ -3,7 +3,9 @@
  * are left out as a whole and aloud, as are gloss, hours or limits of the panels; one that may hold readings
  * of them is asked about.
  */
+
 import { suggest } from '../../base/did-you-mean.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
 import { besideReadings } from './beside-readings.ts';
@@ -21,7 +23,7 @@ export function startsForeignTable(
   { layout, asideLine }: State,
   { context }: Reader,
 ): boolean {
-  const texts = filledCells(row).map((k) => (row.cells[k] ?? '').trim());
+  const texts = filledCells(row).map((k) => cellText(row, k));
   if (texts.length < 2 || texts.some((text) => /^\d/u.test(text) || context.isPanel(text)))
     return false;
   const known = texts.filter((text) => roleOfKey(text) !== undefined || namesStatistic(text));
@@ -34,7 +36,7 @@ export function startsForeignTable(
     apart &&
     next !== undefined &&
     (next.cells.length !== layout.header.length ||
-      (panelAt !== undefined && !context.isPanel((next.cells[panelAt] ?? '').trim())))
+      (panelAt !== undefined && !context.isPanel(cellText(next, panelAt))))
   );
 }
 
@@ -42,7 +44,7 @@ export function closeForeign(state: State, { findings, context, ...where }: Read
   if (state.foreign === undefined) return;
   const { header: foreign, rows: foreignRows } = state.foreign;
   state.foreign = undefined;
-  const names = filledCells(foreign).map((k) => (foreign.cells[k] ?? '').trim());
+  const names = filledCells(foreign).map((k) => cellText(foreign, k));
   const summary = names.some((name) => isStatistic(name) || name.toLowerCase() === 'n');
   const mayHold = foreignRows.find(
     ({ cells }) =>
@@ -89,14 +91,12 @@ function holdsOther(header: Row, rows: readonly Row[], { tables }: State): boole
       own.flatMap(({ cells }) => layout.readings.map(({ column }) => cells[column] ?? '')),
     ),
   );
-  const columns = filledCells(header).filter((k) =>
-    rows.some(({ cells }) => isNumber((cells[k] ?? '').trim())),
-  );
+  const columns = filledCells(header).filter((k) => rows.some((row) => isNumber(cellText(row, k))));
   return (
     sizes !== undefined &&
     columns.length > 0 &&
     columns.every((k) => {
-      const name = (header.cells[k] ?? '').trim();
+      const name = cellText(header, k);
       if (otherUnit.test(name) || otherName.test(name) || besideReadings.test(name)) return true;
       const own = sizesOf(rows.map(({ cells }) => cells[k] ?? ''));
       return own !== undefined && own.most * farBelow <= sizes.least;

@@ -7,10 +7,12 @@
  * unit stands in a line, behind its last number or each of them, is that of its numbers; one behind the name of a
  * panel that stands alone is that of the lines below it.
  */
+
 import { groupBy } from '../../base/group-by.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
-import { unitNamed } from '../cells/unit.ts';
+import { splitUnit, unitNamed } from '../cells/unit.ts';
+import { lineFrom } from '../rows/lines.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
@@ -44,7 +46,9 @@ export function freeLines(
   rows: readonly Row[],
   isPanel: IsPanel,
 ): FreeTable | undefined {
-  const lines = withoutSenders(rows.map((row): Line => ({ row, text: lineOf(source, row) })));
+  const lines = withoutSenders(
+    rows.map((row): Line => ({ row, text: lineFrom(source.text, row.start) })),
+  );
   if (lines.length > mostLines || lines.some(({ text }) => text.length > longestLine)) {
     return undefined;
   }
@@ -70,11 +74,6 @@ export function freeLines(
         rows.filter((row) => kept.has(row)),
         readings,
       );
-}
-
-function lineOf({ text }: Source, row: Row): string {
-  const end = text.indexOf('\n', row.start);
-  return text.slice(row.start, end === -1 ? text.length : end);
 }
 
 /** `[12/03/24, 10:12] Ann: Bonnet 112`: when a message was sent and by whom, as blanks. */
@@ -109,15 +108,32 @@ function understand(line: Line, commas: Commas, isPanel: IsPanel): Understood | 
     const [panel, unit] = [caption.panel, caption.unit].map((piece) => moved(piece, row.start));
     return panel === undefined ? undefined : { kind: 'caption', line, panel, unit };
   }
-  if (isKept(line)) return { kind: 'kept', line };
-  const words = wordsOfLine(withoutBullet(text));
+  const quantity = quantityOf(text);
+  if (quantity === undefined && isKept(line)) return { kind: 'kept', line };
+  const words = wordsOfLine(quantity?.rest ?? withoutBullet(text));
   if (words === undefined) return undefined;
   const { numbers, rest } = commas === 'between' ? partedAtCommas(words) : words;
   const readings =
-    numbers.length === 0 ? withoutNumber(rest, isPanel) : readingsIn(numbers, rest, isPanel);
+    numbers.length === 0
+      ? withoutNumber(rest, isPanel)
+      : readingsIn(numbers, rest, isPanel, quantity?.unit);
   return readings === undefined
     ? undefined
     : { kind: 'readings', line, readings: readings.map((one) => movedReading(one, row.start)) };
+}
+
+const quantity = /^(\s*)([^:=\d]{2,40}?)\s*[:=]\s*(?=[+-]?\d)/u;
+
+/** `Thickness in µm: 112 115 109`: what the numbers of a line are, and in which unit, before them; no panel. */
+function quantityOf(text: string): { readonly rest: string; readonly unit: Piece } | undefined {
+  const [before = '', blanks = '', label = ''] = quantity.exec(text) ?? [];
+  const { label: name, unit, unitText } = splitUnit(label);
+  if (unit === undefined || unitText === undefined) return undefined;
+  if (name !== '' && roleOfKey(name) !== 'reading') return undefined;
+  return {
+    rest: ' '.repeat(before.length) + text.slice(before.length),
+    unit: { text: unitText, at: blanks.length + label.lastIndexOf(unitText) },
+  };
 }
 
 /** `Unit: µm`, `Date: 2024-03-05`: said of the file, and no reading. */
@@ -133,9 +149,10 @@ function readingsIn(
   numbers: readonly NumberInLine[],
   rest: Piece,
   isPanel: IsPanel,
+  ofLine?: Piece,
 ): readonly OwnReading[] | undefined {
   if (rest.text !== '' && !isFiller(rest.text)) return undefined;
-  const unit = numbers.at(-1)?.unit;
+  const unit = numbers.at(-1)?.unit ?? ofLine;
   const readings: OwnReading[] = [];
   for (const one of numbers) {
     const said = saidBy(one.words, isPanel);

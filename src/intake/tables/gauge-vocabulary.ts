@@ -3,6 +3,7 @@
  * Spanish, Italian, Dutch, Portuguese, Polish, Swedish and Danish, and the plain words in other languages of Europe and in
  * Chinese, Japanese and Korean. Written without regard to case, accents and the marks between words.
  */
+import { wordsIn } from '../cells/word-list.ts';
 import type { Vocabulary } from './header.ts';
 
 const panel = `panel name|panel|part|body part|area|location|body panel|component|element|zone|
@@ -90,27 +91,25 @@ const valid = `valid|accepted|counted|included|gultig|gueltig|valide|valido|vali
 /** Columns that may tell of a reading that it does not count, among other things. */
 const status = `status|state|flag|zustand|statut|etat|estado|stato|stan|статус|状态|狀態|状態`;
 
-const words = (text: string): readonly string[] => text.split('|').map((word) => word.trim());
-
 export const gaugeVocabulary = {
-  panel: words(panel),
-  point: words(point),
-  reading: words(reading),
-  repeat: words(repeat),
-  vehicle: words(vehicle),
-  operator: words(operator),
-  time: words(time),
-  substrate: words(substrate),
-  layer: words(layer),
-  unit: words(unit),
+  panel: wordsIn(panel),
+  point: wordsIn(point),
+  reading: wordsIn(reading),
+  repeat: wordsIn(repeat),
+  vehicle: wordsIn(vehicle),
+  operator: wordsIn(operator),
+  time: wordsIn(time),
+  substrate: wordsIn(substrate),
+  layer: wordsIn(layer),
+  unit: wordsIn(unit),
   u: [],
   v: [],
-  note: words(note),
+  note: wordsIn(note),
   place: [],
   marked: ['mark'],
   curved: ['curve'],
-  deleted: words(deleted),
-  valid: words(valid),
-  status: words(status),
+  deleted: wordsIn(deleted),
+  valid: wordsIn(valid),
+  status: wordsIn(status),
 } as const satisfies Vocabulary<string>;
 export type GaugeRole = keyof typeof gaugeVocabulary;

@@ -7,7 +7,7 @@ import type { IntakeOptions } from '../intake-options.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
 import type { Source } from '../rows/source.ts';
 import { type Row, tokenize } from '../rows/tokens.ts';
-import { joinedHeader } from './header-over-header.ts';
+import { continuedHeader, joinedHeader } from './header-over-header.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
 import { pointsUnderPanels } from './points-under-panels.ts';
 import { isDataRow, type Split } from './section-state.ts';
@@ -63,10 +63,12 @@ function underTwoAt(
   if (upper === undefined || lower === undefined || first === undefined || upperAt < 0)
     return undefined;
   const pointed = pointsUnderPanels(upper, lower, rows.slice(upperAt + 2), context);
-  const cells = pointed?.header.map(({ text }) => text) ?? joinedHeader(upper, lower);
+  const continued = pointed === undefined ? continuedHeader(upper, lower) : undefined;
+  const cells = pointed?.header.map(({ text }) => text) ?? joinedHeader(upper, lower) ?? continued;
   if (cells === undefined) return undefined;
   const layout = pointed ?? layoutOf(cells, context);
-  if (layout === undefined || layout.readings.length < 2) return undefined;
+  if (layout === undefined) return undefined;
+  if (layout.readings.length < 2 && cells !== continued) return undefined;
   const units = pointed !== undefined && namesUnitsOnly(first) ? rows[upperAt + 3] : first;
   if (layout.repeated.length > 0 || units === undefined || !isDataRow(units, layout))
     return undefined;

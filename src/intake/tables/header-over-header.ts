@@ -5,6 +5,7 @@
  * They are one header where what stands above a column and what stands in it make its name together. An upper name
  * that only says that readings stand below gives its unit.
  */
+import { hasLetter } from '../../base/letters.ts';
 import type { Row } from '../rows/tokens.ts';
 import { readGaugeHeader } from './layout.ts';
 
@@ -26,6 +27,32 @@ export function joinedHeader(upper: Row, lower: Row): readonly string[] | undefi
   }
   return names;
 }
+
+/**
+ * `Panel;Point;Coating` over `name;no.;thickness µm`: names that go on in the line below. Every cell of both is in words,
+ * and only together do they name the panel and the reading.
+ */
+export function continuedHeader(upper: Row, lower: Row): readonly string[] | undefined {
+  const [above, below] = [upper, lower].map(({ cells }) => cells.map((cell) => cell.trim()));
+  if (above === undefined || below === undefined || lower.line !== upper.line + 1) return undefined;
+  const isInWords = (text: string): boolean =>
+    text === '' || (!/\d/u.test(text) && hasLetter(text));
+  if (above.length !== below.length || ![...above, ...below].every(isInWords)) return undefined;
+  const names = above.map((text, k) => `${text} ${below[k] ?? ''}`.trim());
+  const roles = (texts: readonly string[]) =>
+    new Set(readGaugeHeader(texts).map(({ role }) => role));
+  const isWhole = (own: ReadonlySet<unknown>): boolean => own.has('panel') && own.has('reading');
+  const together = roles(names);
+  if (!isWhole(together) || isWhole(roles(above)) || isWhole(roles(below))) return undefined;
+  const perhaps = new Set([...roles(above), ...roles(below)]);
+  return [...perhaps].every((role) => !decisive.has(role) || together.has(role))
+    ? names
+    : undefined;
+}
+/** Roles that change what a number is or where it belongs. */
+const decisive: ReadonlySet<unknown> = new Set(
+  'panel point reading unit vehicle layer place deleted valid status'.split(' '),
+);
 
 const startsAsNumber = (text: string): boolean => /^[+-]?\d/u.test(text);
 

@@ -1,9 +1,11 @@
 /**
  * What the names of columns mean: a role for each header cell, whatever synonym or unit it carries.
  */
+
 import { closest } from '../../base/did-you-mean.ts';
 import { remembered } from '../../base/kept.ts';
 import { type LabelledUnit, splitUnit } from '../cells/unit.ts';
+import { wordsIn } from '../cells/word-list.ts';
 
 /** A role's synonyms; the role's own name is always one. */
 export type Vocabulary<Role extends string> = Readonly<Record<Role, readonly string[]>>;
@@ -22,6 +24,14 @@ export type HeaderCell<Role extends string> = LabelledUnit & {
   readonly text: string;
   readonly role?: Role;
 };
+
+/** The same column, if its name means nothing. */
+export function withoutRole<Role extends string>({
+  role: _,
+  ...rest
+}: HeaderCell<Role>): HeaderCell<Role> {
+  return rest;
+}
 
 /** Letters that no decomposition takes apart. */
 const folded: Readonly<Record<string, string>> = {
@@ -48,6 +58,10 @@ const foldedWords = (label: string): string =>
     .replace(/[łøæßđı]/gu, (letter) => folded[letter] ?? letter)
     .replace(/[_\-./:\s°º]+/gu, ' ')
     .trim();
+
+/** A list of names of columns, each as the vocabulary writes it. */
+export const plainNames = (list: string): ReadonlySet<string> =>
+  new Set(wordsIn(list).map(plainWords));
 
 /** The role a name stands for; the table behind it is made when it is first asked. */
 export function roleReader<Role extends string>(

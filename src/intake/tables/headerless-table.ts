@@ -2,11 +2,13 @@
  * Rows that no line of names stands above, split and taken as the table they prove to be; or why
  * they cannot be.
  */
+
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { columnsByNumber, type IntakeOptions } from '../intake-options.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
+import { cellText } from '../rows/row.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { consoleLines } from './console-lines.ts';
@@ -156,7 +158,7 @@ const firstPanelLine = (
   { isPanel }: LayoutContext,
 ): number => {
   const at = columns.get('panel') ?? 0;
-  return rows.find(({ cells }) => isPanel((cells[at] ?? '').trim()))?.line ?? 0;
+  return rows.find((row) => isPanel(cellText(row, at)))?.line ?? 0;
 };
 
 function listTable(

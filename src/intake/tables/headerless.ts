@@ -7,10 +7,12 @@
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { meansNoReading } from '../cells/words.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
+import { stemOfLabel } from './label-numbers.ts';
 import type { Layout, LayoutContext, ReadingColumn } from './layout.ts';
-import { numberedPanels, stemOfLabel } from './numbered-labels.ts';
+import { numberedPanels } from './numbered-labels.ts';
 import { givenBy, loneText, panelSaid, sayingOf } from './sayings.ts';
 import { widest } from './table.ts';
 
@@ -18,7 +20,6 @@ import { widest } from './table.ts';
 const smallest = 0.5;
 const largest = 5000;
 
-const textOf = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();
 const isFilm = (text: string): boolean => {
   const shape = numberShape(text);
   if (shape === undefined) return false;
@@ -44,7 +45,7 @@ function panelRows(
   const own = rows.filter(({ cells }) => cells.length > 1 && cells.some((c) => isFilm(c.trim())));
   const panelAt = own[0]?.cells.findIndex((cell) => isPanel(stemOfLabel(cell.trim()))) ?? -1;
   if (panelAt === -1) return undefined;
-  const labels = own.map((row) => textOf(row, panelAt));
+  const labels = own.map((row) => cellText(row, panelAt));
   const width = widest(own);
   const arePoints = width === panelAt + 2 && numberedPanels(labels, isPanel);
   if (!arePoints && !labels.every((label) => isPanel(label))) return undefined;
@@ -52,7 +53,7 @@ function panelRows(
   const numbers: number[] = [];
   for (let column = 0; column < width; column += 1) {
     if (column === panelAt) continue;
-    const texts = own.map((row) => textOf(row, column)).filter((text) => text !== '');
+    const texts = own.map((row) => cellText(row, column)).filter((text) => text !== '');
     if (texts.length === 0) continue;
     if (countsPerPanel(own, column, panelAt)) columns.set('point', column);
     else if (texts.every((text) => unitNamed(text) !== undefined)) columns.set('unit', column);
@@ -74,9 +75,9 @@ function countsPerPanel(rows: readonly Row[], column: number, panelAt: number): 
   let over = 0;
   const seen = { perPanel: true, overall: true };
   for (const row of rows) {
-    const text = textOf(row, column);
+    const text = cellText(row, column);
     if (!/^\d{1,4}$/u.test(text)) return false;
-    const panel = textOf(row, panelAt);
+    const panel = cellText(row, panelAt);
     if (Number(text) !== (last.get(panel) ?? 0) + 1) seen.perPanel = false;
     if (Number(text) !== over + 1) seen.overall = false;
     last.set(panel, Number(text));
@@ -89,7 +90,7 @@ function countsPerPanel(rows: readonly Row[], column: number, panelAt: number): 
 function mayBeDecimals(rows: readonly Row[], columns: readonly number[]): boolean {
   return rows.some((row) =>
     columns.some((column) => {
-      const text = textOf(row, column);
+      const text = cellText(row, column);
       return /^0\d*$/u.test(text) || (/^\d+$/u.test(text) && Number(text) < 15);
     }),
   );
@@ -109,8 +110,8 @@ function bareBlocks(rows: readonly Row[], context: LayoutContext): Layout | unde
 }
 
 const counts = (row: Row, before: Row | undefined): boolean => {
-  const number = Number(textOf(row, 0));
-  return number === 1 || (before !== undefined && number === Number(textOf(before, 0)) + 1);
+  const number = Number(cellText(row, 0));
+  return number === 1 || (before !== undefined && number === Number(cellText(before, 0)) + 1);
 };
 
 export const isBare = ({ cells }: Row): boolean =>

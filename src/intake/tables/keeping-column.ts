@@ -6,15 +6,14 @@
  */
 import { meansDeleted, meansInvalid } from '../cells/words.ts';
 import { columnTexts } from '../rows/column-texts.ts';
-import { plainWords } from './header.ts';
+import { plainNames, plainWords } from './header.ts';
 import type { Table } from './table.ts';
 
-const words = (text: string): ReadonlySet<string> => new Set(text.split('|').map(plainWords));
-const takes = words(
+const takes = plainNames(
   `ignore|omit|skip|drop|discard|leave out|ignorieren|auslassen|weglassen|ignorer|omettre|ignorar|omitir|ignorare|
   omettere|negeren|weglaten|pominąć|ignorovat|無視|忽略`,
 );
-const keeps = words(
+const keeps = plainNames(
   `use|used|include|keep|in average|in mean|for mean|in mittelwert|im mittelwert|in mw|in moyenne|in media|verwenden|
   benutzen|behalten|werten|nutzen|garder|utiliser|incluir|usare|tenere|includere|gebruiken|meetellen|uwzględnić|
   použít|採用|使用`,

@@ -6,8 +6,10 @@
  * The keys are looked at as the names of columns are. Each line becomes a row of its keys and values, where they
  * stand, with one sign between them.
  */
+
 import { numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
+import { lineFrom } from '../rows/lines.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
@@ -33,8 +35,7 @@ export function keyedLines(
   context: LayoutContext,
 ): KeyedLines | undefined {
   const lines = rows.flatMap((row): readonly Line[] => {
-    const end = source.text.indexOf('\n', row.start);
-    const text = source.text.slice(row.start, end === -1 ? undefined : end);
+    const text = lineFrom(source.text, row.start);
     return row.quoted && !/^\s*\{/u.test(text) ? [] : [{ row, text: text.slice(0, longestLine) }];
   });
   const filled = lines.filter(({ text }) => text.trim() !== '');

@@ -8,6 +8,7 @@ import { suggest } from '../../base/did-you-mean.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Source } from '../rows/source.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
@@ -154,8 +155,8 @@ const noPanel = (label: string): boolean => namesStatistic(label) || besideReadi
 
 /** Whether the numbers in the first cells are 1, 2, 3 and so on, and no film. */
 function isCounter(rows: readonly Row[]): boolean {
-  const numbers = rows.flatMap(({ cells }) => {
-    const text = (cells[0] ?? '').trim();
+  const numbers = rows.flatMap((row) => {
+    const text = cellText(row, 0);
     return /^\d{1,4}$/u.test(text) ? [Number(text)] : [];
   });
   return numbers.length > 1 && numbers.every((number, k) => number === k + 1);
@@ -164,8 +165,8 @@ function isCounter(rows: readonly Row[]): boolean {
 /** Whether the first cells count the rows, or the points of each panel, from 0 or 1. */
 function isIndex(rows: readonly Row[]): boolean {
   let before = 0;
-  return rows.every(({ cells }) => {
-    const text = (cells[0] ?? '').trim();
+  return rows.every((row) => {
+    const text = cellText(row, 0);
     if (text === '' || numberShape(text) === undefined) return true;
     const number = Number(text);
     const counts = number === before + 1 || number === before || number === 0 || number === 1;
@@ -181,11 +182,11 @@ function isIndex(rows: readonly Row[]): boolean {
 function countsBeside({ layout, rows }: Table, column: number): boolean {
   if (layout.readings.some(({ column: own }) => own < column)) return false;
   const [largest, least] = rows.reduce(
-    ([most, few], { cells }) => {
-      const text = (cells[column] ?? '').trim();
+    ([most, few], row) => {
+      const text = cellText(row, column);
       const counted = text === '' || /^\d{1,2}$/u.test(text) ? Number(text) : Number.NaN;
       const readings = layout.readings.flatMap(({ column: own }) => {
-        const shape = numberShape((cells[own] ?? '').trim());
+        const shape = numberShape(cellText(row, own));
         return shape === undefined ? [] : [numberOf(shape)];
       });
       return [Math.max(most, counted), Math.min(few, ...readings)];
@@ -197,10 +198,10 @@ function countsBeside({ layout, rows }: Table, column: number): boolean {
 
 /** One number in every row is a setting; no film is so even. */
 const isConstant = (rows: readonly Row[], column: number): boolean =>
-  rows.length > 2 && new Set(rows.map(({ cells }) => (cells[column] ?? '').trim())).size === 1;
+  rows.length > 2 && new Set(rows.map((row) => cellText(row, column))).size === 1;
 
 const holdsNumbers = (rows: readonly Row[], column: number): boolean =>
-  rows.some(({ cells }) => numberShape((cells[column] ?? '').trim()) !== undefined);
+  rows.some((row) => numberShape(cellText(row, column)) !== undefined);
 
 export const explainGaugeHeader = (
   source: Source,

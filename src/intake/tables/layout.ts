@@ -9,7 +9,7 @@ import { hasLetter } from '../../base/letters.ts';
 import { withBorrowedRoles } from './borrowed-roles.ts';
 import { columnsByRole } from './columns-by-role.ts';
 import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
-import { type HeaderCell, headerReader } from './header.ts';
+import { type HeaderCell, headerReader, withoutRole } from './header.ts';
 import type { Layout, LayoutContext, ReadingColumn } from './layout-shape.ts';
 import { readingColumns } from './reading-columns.ts';
 import { sideHeadings } from './side-headings.ts';
@@ -37,11 +37,6 @@ const isPlaceInUnit = ({ role, unit }: HeaderCell<GaugeRole>): boolean =>
 /** `Schicht (µm)` is how thick the film is; the name of a layer has no unit. */
 const isLayerInUnit = ({ role, unit }: HeaderCell<GaugeRole>): boolean =>
   role === 'layer' && unit !== undefined;
-
-function withoutRole(cell: HeaderCell<GaugeRole>): HeaderCell<GaugeRole> {
-  const { role: _, ...rest } = cell;
-  return rest;
-}
 
 /** The layout a row of names stands for, or undefined if the row is no header. */
 export function layoutOf(cells: readonly string[], context: LayoutContext): Layout | undefined {
@@ -134,8 +129,6 @@ function withGivenRoles(
     const role = given.get(column);
     if (role !== undefined) return { ...cell, role };
     // What the user names is no longer looked for among the others.
-    if (cell.role === undefined || !named.has(cell.role)) return cell;
-    const { role: _, ...rest } = cell;
-    return rest;
+    return cell.role === undefined || !named.has(cell.role) ? cell : withoutRole(cell);
   });
 }

@@ -26,7 +26,7 @@ export type LineWords = {
 };
 
 /** Digits with no letter, digit or sign of a name before them: `P1` and `#2` are names. */
-const number = /(?<![\p{L}\p{N}#_.,])[+−-]?\d+(?:[.,]\d+)*/gu;
+const ofNumber = (): RegExp => /(?<![\p{L}\p{N}#_.,])[+−-]?\d+(?:[.,]\d+)*/gu;
 const wordBehind = /^([ \u00a0]?[([]?)([\p{L}µμ㎛]+)[)\]]?/u;
 /** `1:`, `2)`, `(3)`, `4 =` before another number is the name of a point, and `10:12` a time. */
 const namesNext = /^\s?(?:[:=)\]-]|\.(?=\s))\s*(?=[+−-]?\d)/u;
@@ -36,7 +36,7 @@ const isTime = /^:\d\d(?!\d)/u;
 export function wordsOfLine(line: string): LineWords | undefined {
   const numbers: NumberInLine[] = [];
   let from = 0;
-  for (const { 0: text, index } of line.matchAll(number)) {
+  for (const { 0: text, index } of line.matchAll(ofNumber())) {
     if (index < from) continue;
     const end = index + text.length;
     const behind = line.slice(end);

@@ -6,6 +6,8 @@
 import { markerLegend } from '../cells/markers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
+import { lineFrom } from '../rows/lines.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
@@ -69,14 +71,14 @@ const endOfList =
 function namesRowsBelow(filled: readonly number[], next: Row | undefined, layout: Layout): boolean {
   const panelAt = layout.columns.get('panel');
   if (panelAt === undefined || next === undefined || filled.length !== 1) return false;
-  const alone = filled[0] === panelAt && (next.cells[panelAt] ?? '').trim() === '';
+  const alone = filled[0] === panelAt && cellText(next, panelAt) === '';
   return alone && isDataRow(next, layout);
 }
 
 export function tellAside(row: Row, { findings, ...where }: Reader): void {
   const [column = 0] = filledCells(row);
   findings.add('warning', 'line-left-out', () => ({
-    message: `"${(row.cells[column] ?? '').trim()}" is no row of readings and is not read`,
+    message: `"${cellText(row, column)}" is no row of readings and is not read`,
     at: placeOf(where, row, column),
   }));
 }
@@ -129,7 +131,7 @@ export function beginsLaterStage(
 export function tellApart(row: Row, { findings, ...where }: Reader): void {
   const [column = 0] = filledCells(row);
   findings.add('error', 'tables-apart', () => ({
-    message: `"${(row.cells[column] ?? '').trim()}" sets the rows below apart from those above, and not by vehicle or panel`,
+    message: `"${cellText(row, column)}" sets the rows below apart from those above, and not by vehicle or panel`,
     at: placeOf(where, row, column),
     hint: 'put the tables in files of their own, or delete the one that is not wanted',
   }));
@@ -137,7 +139,7 @@ export function tellApart(row: Row, { findings, ...where }: Reader): void {
 
 /** A row of readings above the names of the columns, perhaps of another dialect, is not passed over. */
 export function tellRowAbove(row: Row, { source, context, findings }: Reader): boolean {
-  const line = source.text.slice(row.start, lineEnd(source.text, row.start));
+  const line = lineFrom(source.text, row.start);
   const isRow = delimiters.some((delimiter) => {
     const cells = line.split(delimiter).map((cell) => cell.replace(/^\s*"|"\s*$/gu, '').trim());
     return cells.length > 1 && cells.some(context.isPanel) && cells.some(isNumber);
@@ -151,17 +153,12 @@ export function tellRowAbove(row: Row, { source, context, findings }: Reader): b
   return true;
 }
 
-const lineEnd = (text: string, from: number): number => {
-  const at = text.indexOf('\n', from);
-  return at === -1 ? text.length : at;
-};
-
 /** A header in the middle of the file that another delimiter splits. */
 export function tellOtherDialect(
   row: Row,
   { source, delimiter, context, findings }: Reader,
 ): boolean {
-  const line = source.text.slice(row.start, lineEnd(source.text, row.start));
+  const line = lineFrom(source.text, row.start);
   const other = delimiters.find(
     (mark) =>
       mark !== delimiter &&

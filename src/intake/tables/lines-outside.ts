@@ -34,8 +34,10 @@ export function linesOutside(tables: readonly Table[]): readonly OutsideLine[] {
     before = row;
   };
   for (const { header, rows } of tables) {
-    if (header !== undefined) pass(header);
-    for (const row of rows) pass(row);
+    const isAmid = header !== undefined && (rows[0]?.start ?? 0) < header.start;
+    if (header !== undefined && !isAmid) pass(header);
+    const inOrder = isAmid ? [...rows, header].sort((a, b) => a.start - b.start) : rows;
+    for (const row of inOrder) pass(row);
   }
   const last = tables.at(-1)?.rows.at(-1);
   if (last !== undefined) add(last.start, source.text.length, linesOf(last));

@@ -5,15 +5,18 @@
  * first: `102,104` may be one number, `102, 104` is two. The cells stay where they stand in the
  * text, so that every reading knows its place.
  */
+
 import { hasLetter } from '../../base/letters.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { meansNoReading } from '../cells/words.ts';
+import { lineFrom } from '../rows/lines.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import { numberedPanels, stemOfLabel } from './numbered-labels.ts';
+import { stemOfLabel } from './label-numbers.ts';
+import { numberedPanels } from './numbered-labels.ts';
 import { aboutFile, roleOfKey } from './sayings.ts';
 import { sizesOf } from './size-in-units.ts';
 
@@ -133,8 +136,7 @@ function isLike(
 const loneMark = /(?<=\s)[-–—](?=\s+\d)|\s(?=\d[\d.,]*\/\d)/u;
 
 function lineOf({ text }: Source, row: Row): Line | undefined {
-  const end = text.indexOf('\n', row.start);
-  const line = text.slice(row.start, end === -1 ? text.length : end);
+  const line = lineFrom(text, row.start);
   const start = line.slice(0, longestLabel);
   // `bonnet 12:30: 104`: a colon before a blank parts a name from its readings, one in a time does not.
   const spaced = start.search(/[:=]\s/u);

@@ -5,21 +5,13 @@
  * A number behind the names is a point where the table names none and the numbers of every panel count from 1;
  * one before them is taken off where each name has its own.
  */
+
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
+import { numberOfLabel, placeInList, stemOfLabel } from './label-numbers.ts';
 import { countUp } from './numbered-columns.ts';
 import { type Table, widest } from './table.ts';
-
-const behind =
-  /^(.*?\p{L}[)\].]?)(?:[\s_\-/#,]+(?:p|pt|pos|no|nr|point|punkt|punto|ponto|punt|m|messung|mesure|reading)[\s.]*|[\s_\-/#,]*)[[(]?0*(\d{1,3})[\])]?$/iu;
-/** Nothing without a digit at its end: the form takes long to be compiled. */
-const numberBehind = (label: string): RegExpExecArray | null =>
-  /\d[\])]?$/u.test(label) ? behind.exec(label) : null;
-const before = /^(\d{1,3})(?:\s*[.):-]\s*|\s+)(\D.*)$/u;
-
-/** The name without its number, or as it is. */
-export const stemOfLabel = (label: string): string =>
-  (before.exec(label)?.[2] ?? numberBehind(label)?.[1] ?? label).replaceAll('_', ' ').trim();
 
 /** Whether labels are panels with the numbers of their points behind them, those of each from 1. */
 export function numberedPanels(
@@ -30,7 +22,7 @@ export function numberedPanels(
   return (
     own.length > 1 &&
     own.length === labels.length &&
-    own.every((label) => numberBehind(label) !== null && isPanel(stemOfLabel(label))) &&
+    own.every((label) => numberOfLabel(label) !== undefined && isPanel(stemOfLabel(label))) &&
     pointsCount(own)
   );
 }
@@ -47,10 +39,10 @@ export function partLabels(
   if (column === undefined || !isSingle) return undefined;
   const labels = [...columnTexts(table.rows, column).keys()];
   if (labels.length < 2 || labels.some((label) => !isPanel(stemOfLabel(label)))) return undefined;
-  if (labels.every((label) => before.test(label))) return withoutListNumbers(table, column, labels);
-  const numbers = labels.map(numberBehind);
-  if (table.layout.columns.has('point') || numbers.some((match) => match === null))
-    return undefined;
+  if (labels.every((label) => placeInList(label) !== undefined))
+    return withoutListNumbers(table, column, labels);
+  const numbers = labels.map(numberOfLabel);
+  if (table.layout.columns.has('point') || numbers.includes(undefined)) return undefined;
   return pointsCount(labels) ? withPoints(table, column) : undefined;
 }
 
@@ -60,9 +52,9 @@ function withoutListNumbers(
   labels: readonly string[],
 ): NumberedLabels | undefined {
   const stems = new Set(labels.map(stemOfLabel));
-  const numbers = new Set(labels.map((label) => before.exec(label)?.[1]));
+  const numbers = new Set(labels.map(placeInList));
   if (stems.size !== labels.length || numbers.size !== labels.length) return undefined;
-  const rows = table.rows.map((row) => withCell(row, column, stemOfLabel(labelOf(row, column))));
+  const rows = table.rows.map((row) => withCell(row, column, stemOfLabel(cellText(row, column))));
   return {
     table: { ...table, rows },
     evidence: 'the number before each panel is its place in a list',
@@ -74,7 +66,7 @@ function pointsCount(labels: readonly string[]): boolean {
   const points = new Map<string, number[]>();
   for (const label of labels) {
     const stem = stemOfLabel(label);
-    points.set(stem, [...(points.get(stem) ?? []), Number(behind.exec(label)?.[2])]);
+    points.set(stem, [...(points.get(stem) ?? []), numberOfLabel(label) ?? 0]);
   }
   const all = [...points.values()];
   return (
@@ -94,9 +86,9 @@ function withPoints(table: Table, column: number): NumberedLabels {
   const at = Math.max(layout.header.length, widest(table.rows));
   const blank = (length: number): string[] => Array.from({ length: at - length }, () => '');
   const rows = table.rows.map((row) => {
-    const label = labelOf(row, column);
+    const label = cellText(row, column);
     const named = withCell(row, column, stemOfLabel(label));
-    const point = String(Number(behind.exec(label)?.[2]));
+    const point = String(numberOfLabel(label));
     return { ...named, cells: [...named.cells, ...blank(named.cells.length), point] };
   });
   const empty = { text: '', label: '' };
@@ -112,7 +104,6 @@ function withPoints(table: Table, column: number): NumberedLabels {
   };
 }
 
-const labelOf = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();
 /** The cell is no longer as long as in the text, so places are read off the text itself. */
 const withCell = (row: Row, column: number, text: string): Row => ({
   ...row,

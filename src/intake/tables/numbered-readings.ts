@@ -1,5 +1,7 @@
 /** What the numbers of several columns of readings count: points of a panel, or repeats of a point. */
+
 import type { SettledTable } from '../readings/readings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Table } from './table.ts';
 
 /** Whether a table with numbered columns has several rows of one panel, and no point to tell them by. */
@@ -11,8 +13,8 @@ export function pointsInRows({ layout, rows, given }: Table): boolean {
     (role) => columns.get(role),
   );
   const seen = new Set<string>();
-  return rows.some(({ cells }) => {
-    const key = [vehicleAt, panelAt, layerAt].map((k) => (cells[k] ?? '').trim()).join('\0');
+  return rows.some((row) => {
+    const key = [vehicleAt, panelAt, layerAt].map((k) => cellText(row, k)).join('\0');
     const again = seen.has(key);
     seen.add(key);
     return again;
@@ -38,7 +40,7 @@ export const placesArePoints = (table: Table): boolean =>
 /** What numbered columns were taken for. */
 export function numberedSentence({ table, rowsArePoints }: SettledTable): readonly string[] {
   const { kind, series, columns, readings } = table.layout;
-  if (readings.length < 2 || kind === 'wide') return [];
+  if (readings.length < 2 || (kind === 'wide' && series !== 'point')) return [];
   const what = `${readings.length} columns of readings are`;
   if (series === 'point') return [`${what} points, as their names say`];
   if (columns.has('point') || table.given.point !== null)

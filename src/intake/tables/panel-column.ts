@@ -2,16 +2,18 @@
  * The column of panels where no name of a column says so: `Label`, `Pos.`, or none at all. It is known by its
  * cells, each of which names a panel, or one and a number (`Bonnet 2`).
  */
+
 import { foldedText } from '../cells/doubting-words.ts';
 import { delimiters } from '../rows/dialect.ts';
+import { cellText } from '../rows/row.ts';
 import type { Source } from '../rows/source.ts';
 import { type Row, tokenize } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
 import type { HeaderCell } from './header.ts';
+import { stemOfLabel } from './label-numbers.ts';
 import { type LayoutContext, layoutOf, readGaugeHeader } from './layout.ts';
 import { countedColumn, countUp } from './numbered-columns.ts';
-import { stemOfLabel } from './numbered-labels.ts';
 import { arePlaceCodes } from './place-codes.ts';
 import { isPlaceName } from './place-columns.ts';
 
@@ -39,7 +41,7 @@ export function panelByCells(
       const own = { ...context, byCells: () => roles };
       if (layoutOf(row.cells, own) === undefined) continue;
       found.set(namesOf(row.cells), roles);
-      const called = (row.cells[first] ?? '').trim();
+      const called = cellText(row, first);
       const which = called === '' ? `column ${first + 1}, which has no name,` : `"${called}"`;
       evidence ||= `${which} is the column of panels: each of its cells names one`;
     }
@@ -81,7 +83,7 @@ function panelColumns(
     if (label !== '' && !/^[\p{L}\p{N}]/u.test(label)) return false;
     if (role !== undefined && role !== 'point') return false;
     if (!isNamed && isPanel(stemOfLabel((cells[k] ?? '').trim()))) return false;
-    const texts = below.map((row) => (row.cells[k] ?? '').trim());
+    const texts = below.map((row) => cellText(row, k));
     const names = texts.filter((text) => text !== '' && !namesStatistic(text));
     if (names.length < fewestCells) return false;
     if (names.every((text) => isPanel(stemOfLabel(text)))) return true;

@@ -2,7 +2,9 @@
  * Lines that say what panel a number or a code stands for: `1 = bonnet`, `A: Motorhaube, B: Dach`. Where they name
  * every panel of the tables, those names are the panels'.
  */
+
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { linesOutside } from './lines-outside.ts';
 import type { Table } from './table.ts';
@@ -12,6 +14,9 @@ export type PanelLegend = ReadonlyMap<string, string>;
 const pair = /^[\s"(]*([^\s=:]{1,8})\s*(?:=|:|->|→|–|-)\s*(\p{L}[^=:]{0,40}?)[\s".)]*$/u;
 /** `Legend: 1 bonnet, 2 roof`. */
 const called = /^[\s"#*]*(?:legende?|légende|leyenda|legenda|key|codes?|panels?|teile)\s*:\s*/iu;
+/** `Panel codes;11=Bonnet;12=Roof`: the same in cells. */
+const calledInCells =
+  /^[\s"#*]*(?:[\p{L}-]{2,20}\s)?(?:legende?|légende|leyenda|legenda|key|codes?|panels?|teile)\s*[,;\t]\s*(?=[^,;\t]*=)/iu;
 const barePair = /^\s*([^\s=:]{1,8})\s*(?:=|:|->|→|–|-|\s)\s*(\p{L}[^=:]{0,40}?)[\s".)]*$/u;
 const longestLine = 400;
 /** A legend that is cut into cells stands in the last rows. */
@@ -23,13 +28,17 @@ export function legendIn(
   isPanel: (label: string) => boolean,
 ): PanelLegend | undefined {
   if (line.length > longestLine || !/[=:→–>-]/u.test(line)) return undefined;
-  const bare = line.replace(called, '').replace(/^[^=:]{2,40}:\s*(?=\S+\s*=)/u, '');
+  const bare = line
+    .replace(called, '')
+    .replace(calledInCells, '')
+    .replace(/^[^=:]{2,40}:\s*(?=\S+\s*=)/u, '');
   const legend = new Map<string, string>();
   const form = called.test(line) ? barePair : pair;
   for (const part of bare.split(/[,;|\t]/u)) {
     if (part.trim() === '') continue;
     const [, code = '', name = ''] = form.exec(part) ?? [];
     if (code === '' || !isPanel(name.trim()) || isPanel(code)) return undefined;
+    if (legend.has(code)) return undefined;
     legend.set(code, name.trim());
   }
   return legend.size === 0 ? undefined : legend;
@@ -88,6 +97,6 @@ const labelsOf = ({ layout, rows }: Table): readonly string[] => {
 };
 
 function withName(row: Row, panelAt: number, legend: PanelLegend): Row {
-  const name = legend.get((row.cells[panelAt] ?? '').trim());
+  const name = legend.get(cellText(row, panelAt));
   return name === undefined ? row : { ...row, cells: row.cells.with(panelAt, name), quoted: true };
 }

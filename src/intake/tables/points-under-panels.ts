@@ -3,11 +3,13 @@
  * Each column is one point of one panel, and several rows are repeats there. The corner may hold the unit,
  * and so may the first cell of each row below: `Thickness (µm);118;121;…`.
  */
+
 import { groupBy } from '../../base/group-by.ts';
 import { unitNamed } from '../cells/unit.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
-import type { HeaderCell } from './header.ts';
+import { type HeaderCell, withoutRole } from './header.ts';
 import { type Layout, type LayoutContext, type ReadingColumn, readGaugeHeader } from './layout.ts';
 import { countedColumn, countUp } from './numbered-columns.ts';
 import { sayingOf } from './sayings.ts';
@@ -92,7 +94,7 @@ function cornerUnit(upper: Row, own: readonly Cell[]): Pick<Cell, 'unit' | 'unit
 
 /** What every row below calls its numbers, where that is the readings in their unit and not the unit alone. */
 function quantityOf(below: readonly Row[]): Pick<Cell, 'unit' | 'unitText'> | undefined {
-  const texts = new Set(below.map(({ cells }) => (cells[0] ?? '').trim()));
+  const texts = new Set(below.map((row) => cellText(row, 0)));
   const [text = ''] = texts;
   const [cell] = readGaugeHeader([text]);
   if (texts.size !== 1 || cell?.role !== 'reading' || cell.label === '') return undefined;
@@ -121,10 +123,5 @@ function withCorner(
   return { kind: 'wide', header, columns, readings, series: 'point', unknown, repeated: [] };
 }
 
-function withoutRole({ role: _, ...rest }: Cell): Cell {
-  return rest;
-}
-
 const holdsUnits = (rows: readonly Row[], column: number): boolean =>
-  rows.length > 0 &&
-  rows.every(({ cells }) => unitNamed((cells[column] ?? '').trim()) !== undefined);
+  rows.length > 0 && rows.every((row) => unitNamed(cellText(row, column)) !== undefined);

@@ -2,7 +2,9 @@
  * What stands above and between the rows of a file and says something of them: a unit, a vehicle, a panel, in a
  * line or a comment of its own.
  */
+
 import { unitNamed } from '../cells/unit.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { tellRowAbove } from './lines-beside.ts';
 import { filledCells, givenBy, loneText, panelSaid, type Saying, sayingOf } from './sayings.ts';
@@ -78,9 +80,9 @@ function unitSaying(row: Row): Saying | undefined {
   );
   if (among[0] !== undefined) return { ...among[0], value: among[0].value.trim() };
   const [column = 0, second] = filledCells(row);
-  const text = (row.cells[column] ?? '').trim();
+  const text = cellText(row, column);
   // `paint check, microns` where the comma parts cells.
-  const last = (row.cells[second ?? -1] ?? '').trim();
+  const last = cellText(row, second ?? -1);
   if (filledCells(row).length === 2 && isThickness(last) && /^\D*\p{L}\D*$/u.test(text)) {
     return { key: 'unit', value: last, column: second ?? column };
   }

@@ -1,24 +1,29 @@
 /**
- * The column of readings where its name is in no list: `Дебљина (µm)`. It is the only column whose name carries a unit
- * of film thickness, its cells are numbers, and another column names the panels.
+ * The column of readings where its name is in no list, `Дебљина (µm)`, or where it has none. It is the only column whose
+ * name carries a unit of film thickness, or else the only one without a name whose every cell carries one; its cells are
+ * numbers, and another column names the panels.
  *
  * The word may still mean something else, a mean or a limit, so it is told.
  */
+
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { delimiters } from '../rows/dialect.ts';
+import { cellText } from '../rows/row.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { besideReadings } from './beside-readings.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
+import { stemOfLabel } from './label-numbers.ts';
 import { type LayoutContext, layoutOf, readGaugeHeader } from './layout.ts';
-import { stemOfLabel } from './numbered-labels.ts';
 import { placeOf } from './table.ts';
+import { isThickness } from './unit-lines.ts';
 
 const headRows = 60;
 const fewestRows = 2;
 
+type Header = ReturnType<typeof readGaugeHeader>;
 type Columns = { readonly panel: number; readonly reading: number };
 
 /** How rows of names are looked at where that column is taken for the readings; undefined if there is none. */
@@ -51,8 +56,9 @@ function tellTaken(
   row: Row,
   { reading }: Columns,
 ): Diagnostic {
-  const called = (row.cells[reading] ?? '').trim();
-  const message = `"${called}" is taken for the readings: it alone is in a unit of film thickness`;
+  const called = cellText(row, reading);
+  const which = called === '' ? `column ${reading + 1}, which has no name,` : `"${called}"`;
+  const message = `${which} is taken for the readings: it alone is in a unit of film thickness`;
   return warning('reading-doubted', message, {
     at: placeOf(where, row, reading),
     hint: 'if it is another quantity, name the readings: --columns reading=NAME',
@@ -63,10 +69,11 @@ function columnsOf({ cells }: Row, below: readonly Row[], context: LayoutContext
   const header = readGaugeHeader(cells);
   if (header.length < 2 || header.some(({ role }) => role === 'reading')) return undefined;
   const inUnit = [...header.entries()].filter(([, { unit }]) => unit === 'um' || unit === 'mil');
-  const [only, second] = inUnit;
+  const known = inUnit.length > 0 ? inUnit : namelessInUnit(header, below);
+  const [only, second] = known;
   if (only === undefined || second !== undefined || below.length < fewestRows) return undefined;
-  const [reading, { role, label }] = only;
-  if (role !== undefined || !/^\D*\p{L}\D*$/u.test(label)) return undefined;
+  const [reading, { role, label, text }] = only;
+  if (role !== undefined || (text !== '' && !/^\D*\p{L}\D*$/u.test(label))) return undefined;
   if (namesStatistic(label) || besideReadings.test(label)) return undefined;
   const texts = textsOf(below, reading);
   if (texts.length < fewestRows || !texts.every((text) => numberShape(text) !== undefined)) {
@@ -76,8 +83,18 @@ function columnsOf({ cells }: Row, below: readonly Row[], context: LayoutContext
   return panel === undefined || panel === reading ? undefined : { panel, reading };
 }
 
+/** Columns without a name whose every cell is a number and a unit of film thickness. */
+const namelessInUnit = (
+  header: Header,
+  below: readonly Row[],
+): readonly [number, Header[number]][] =>
+  [...header.entries()].filter(
+    ([column, { text }]) =>
+      text === '' && below.every((row) => isThickness(numberShape(cellText(row, column))?.suffix)),
+  );
+
 function panelOf(
-  header: ReturnType<typeof readGaugeHeader>,
+  header: Header,
   below: readonly Row[],
   { isPanel }: LayoutContext,
 ): number | undefined {
@@ -92,4 +109,4 @@ function panelOf(
 }
 
 const textsOf = (rows: readonly Row[], column: number): readonly string[] =>
-  rows.map(({ cells }) => (cells[column] ?? '').trim()).filter((text) => text !== '');
+  rows.map((row) => cellText(row, column)).filter((text) => text !== '');

@@ -7,12 +7,22 @@
  * 25.4. A column of units may name one unit in one row and another in the next, and is then obeyed
  * row by row.
  */
-import { error, found, type Outcome, type Place, refused } from '../../base/diagnostics.ts';
+
+import {
+  error,
+  found,
+  type Outcome,
+  type Place,
+  refused,
+  warning,
+} from '../../base/diagnostics.ts';
 import type { Micrometres } from '../../base/units.ts';
 import { factorSentence, isCoarse, whyNotCoarse } from '../cells/coarse-units.ts';
+import { numberOf, numberShape } from '../cells/numbers.ts';
 import {
   isLostMicro,
   largestIn,
+  micrometresPer,
   type NamedUnit,
   otherUnitHint,
   type TableUnit,
@@ -20,9 +30,10 @@ import {
   unitSign,
 } from '../cells/unit.ts';
 import { ditto, meansNoReading } from '../cells/words.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { UnitLine } from './section-state.ts';
-import { fitsOtherUnit, sizesOf } from './size-in-units.ts';
+import { fitsOtherUnit, isSlipOfUnit, sizesOf } from './size-in-units.ts';
 import { placeOf, type Table } from './table.ts';
 import { unitsByColumn, unitsByColumnSentence } from './units-by-column.ts';
 import { headOf, type UnitDecision, unitOfCells } from './units-in-cells.ts';
@@ -34,6 +45,8 @@ type Statement = {
   readonly text: string;
   readonly at: () => Place;
   readonly evidence: string;
+  /** `0.001 mm`: µm, or how finely a gauge reads millimetres. */
+  readonly factored?: true;
 };
 
 /** Where a table's unit may be named besides the table itself. */
@@ -78,7 +91,12 @@ export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDeci
       : `${first.evidence} ${unitSign[unit]}${factorSentence(unit)}`;
     const decision = { unit, evidence, byRow: mixed, cellsNameUnits: false };
     // A row in mm proves itself: see `unitOfRow`.
-    return mixed ? found(decision) : provedByNumbers(decision, first.at, sources);
+    if (mixed) return ofTwoUnits(table, decision);
+    const factor = stated.value.find(({ factored }) => factored === true);
+    if (factor !== undefined && !isFilm(sources, unit)) {
+      return refused(noUnit(factor.text, factor.at()));
+    }
+    return provedByNumbers(decision, first.at, sources);
   }
   const atHead = () => headOf(table);
   if (given !== undefined) {
@@ -96,7 +114,7 @@ export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDeci
  */
 function unitlessOfOtherSize({ layout, rows, ...table }: Table, unit: TableUnit) {
   const column = layout.columns.get('unit') ?? -1;
-  const isNamed = ({ cells }: Row): boolean => !meansNoReading((cells[column] ?? '').trim());
+  const isNamed = (row: Row): boolean => !meansNoReading(cellText(row, column));
   const textsOf = ({ cells }: Row): readonly string[] =>
     layout.readings.map(({ column: k }) => cells[k] ?? '');
   const nameless = rows.filter((row) => !isNamed(row));
@@ -112,6 +130,41 @@ function unitlessOfOtherSize({ layout, rows, ...table }: Table, unit: TableUnit)
   );
 }
 
+/**
+ * Rows in µm among rows in mil, each read in its own. Of `121 mil` among 98 to 119 µm the unit is wrong, or the number:
+ * where no row in that unit is like the others the file is refused, else such a row is told.
+ */
+function ofTwoUnits(table: Table, decision: UnitDecision): Outcome<UnitDecision> {
+  const { layout, rows } = table;
+  const column = layout.columns.get('unit') ?? -1;
+  const textsOf = ({ cells }: Row): readonly string[] =>
+    layout.readings.map(({ column: k }) => cells[k] ?? '');
+  const rowsIn = (unit: TableUnit): readonly Row[] =>
+    rows.filter((row) => unitNamed(cellText(row, column)) === unit);
+  const [fewer, more] = (['um', 'mil'] as const)
+    .map((unit) => ({ unit, own: rowsIn(unit) }))
+    .sort((a, b) => a.own.length - b.own.length);
+  const sizes = more === undefined ? undefined : sizesOf(more.own.flatMap(textsOf));
+  if (fewer === undefined || more === undefined || sizes === undefined) return found(decision);
+  const doubted = fewer.own.filter((row) =>
+    textsOf(row).some((text) => isSlipOfUnit(text, fewer.unit, more.unit, sizes)),
+  );
+  const [row] = doubted;
+  if (row === undefined) return found(decision);
+  const at = placeOf(table, row, column);
+  const [own, others] = [unitSign[fewer.unit], unitSign[more.unit]];
+  const message = `the row says ${own}, in which its number is far from all others: in ${others} it would be like them`;
+  const hint = `if the unit is wrong, write ${others} there; else correct the number`;
+  return doubted.length === fewer.own.length
+    ? refused(error('unit-conflict', message, { at, hint }))
+    : found(
+        decision,
+        doubted.map((each) =>
+          warning('reading-doubted', message, { at: placeOf(table, each, column), hint }),
+        ),
+      );
+}
+
 /** Millimetres and inches are believed only where the numbers can be nothing else. */
 function provedByNumbers(
   decision: UnitDecision,
@@ -122,6 +175,20 @@ function provedByNumbers(
   const why = isCoarse(unit) ? whyNotCoarse(texts, unit, largestIn(unit, largest)) : undefined;
   if (why === undefined) return found(decision);
   return refused(error('unit-unknown', why.message, { at: at(), hint: why.hint }));
+}
+
+/** Whether the middle of the numbers is a film in the unit. */
+function isFilm({ texts, film }: UnitSources, unit: TableUnit): boolean {
+  const numbers = [...texts].flatMap(([text, count]) => {
+    const shape = numberShape(text);
+    return shape === undefined
+      ? []
+      : Array.from({ length: Math.min(count, 1000) }, () => numberOf(shape));
+  });
+  const middle = numbers.toSorted((a, b) => a - b)[numbers.length >> 1];
+  if (middle === undefined) return false;
+  const um = middle * micrometresPer[unit];
+  return um >= film.least && um <= film.most;
 }
 
 /** `µm in some rows and mil in others`. */
@@ -186,6 +253,10 @@ const statedByNames = (table: Table, columns: readonly number[]): readonly State
     const at = () => placeOf(table, row, column);
     const known = cell.unit === 'um' || cell.unit === 'mil';
     const text = known ? cell.text : (cell.unitText ?? cell.text);
+    if (known && /\d/u.test(cell.unitText ?? '')) {
+      const evidence = `the header says ${cell.unitText}, which is`;
+      return [{ unit: cell.unit, text: cell.unitText ?? '', at, evidence, factored: true }];
+    }
     return [{ unit: cell.unit, text, at, evidence: 'the header says' }];
   });
 
@@ -223,7 +294,7 @@ function statedByColumn(table: Table): readonly Statement[] {
   if (column === undefined) return [];
   const firsts = new Map<string, Row>();
   for (const row of table.rows) {
-    const text = (row.cells[column] ?? '').trim();
+    const text = cellText(row, column);
     if (!firsts.has(text) && !meansNoReading(text) && !ditto.test(text)) firsts.set(text, row);
   }
   const name = table.layout.header[column]?.text;

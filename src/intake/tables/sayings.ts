@@ -5,6 +5,7 @@
 
 import { hasLetter } from '../../base/letters.ts';
 import { layerNamed } from '../cells/words.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
 import { roleReader } from './header.ts';
@@ -39,13 +40,13 @@ export const filledCells = ({ cells }: Row): readonly number[] =>
 export function sayingOf(row: Row): Saying | undefined {
   const filled = filledCells(row);
   const [first = 0, second] = filled;
-  const text = (row.cells[first] ?? '').trim();
+  const text = cellText(row, first);
   if (text.length > longestSaying) return undefined;
   const joined = /^([^:：=;\t]{1,60}?)\s*[:：=;\t]\s*(.*)$/su.exec(text);
   if (joined !== null && hasLetter(joined[1] ?? '') && !opensBracket(joined[1] ?? '')) {
     const [, key = '', start = ''] = joined.map((part) => part.replace(/^'([^']*)'$/u, '$1'));
     if (filled.length === 1) return { key, value: start, column: first };
-    const rest = filled.slice(1).map((k) => (row.cells[k] ?? '').trim());
+    const rest = filled.slice(1).map((k) => cellText(row, k));
     return { key, value: [start, ...rest].filter((part) => part !== '').join(', '), column: first };
   }
   const led = filled.length === 1 ? (leader.exec(text) ?? bracketed.exec(text)) : null;
@@ -55,7 +56,7 @@ export function sayingOf(row: Row): Saying | undefined {
   const [, key = '', value = ''] = filled.length === 1 ? (otherPair.exec(text) ?? []) : [];
   if (roleOfKey(key) === 'unit') return { key, value: value.trim(), column: first };
   if (filled.length !== 2 || second === undefined || !hasLetter(text)) return undefined;
-  return { key: text, value: (row.cells[second] ?? '').trim(), column: second };
+  return { key: text, value: cellText(row, second), column: second };
 }
 
 /** `1. Bonnet`, `Bonnet (3 readings)`, `Bonnet (n=3)`: a place in a list, and how many readings follow. */

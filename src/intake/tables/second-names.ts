@@ -7,8 +7,10 @@
 
 import { unitNamed } from '../cells/unit.ts';
 import { placeNamed } from '../cells/words.ts';
+import { cellText } from '../rows/row.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
-import { stemOfLabel } from './numbered-labels.ts';
+import { withoutRole } from './header.ts';
+import { stemOfLabel } from './label-numbers.ts';
 import type { Table } from './table.ts';
 
 type IsPanel = (label: string) => boolean;
@@ -34,10 +36,7 @@ export function withoutSecondNames(
   const left = new Set(own.map((one) => one.left));
   const columns = new Map(layout.columns);
   for (const { role, kept } of own) columns.set(role, kept);
-  const header = layout.header.map((cell, k) => {
-    const { role: _, ...rest } = cell;
-    return left.has(k) ? rest : cell;
-  });
+  const header = layout.header.map((cell, k) => (left.has(k) ? withoutRole(cell) : cell));
   const repeated = layout.repeated.filter(
     (k) => !own.some(({ kept, left: l }) => k === kept || k === l),
   );
@@ -60,8 +59,8 @@ function keptOf(
 ): number | undefined {
   const groups = role === 'point' ? (['vehicle', 'panel', 'layer'] as const) : [];
   const keys = groups.flatMap((other) => layout.columns.get(other) ?? []);
-  const pairs = rows.map(({ cells }) => {
-    const text = (k: number): string => (cells[k] ?? '').trim();
+  const pairs = rows.map((row) => {
+    const text = (k: number): string => cellText(row, k);
     return { group: keys.map(text).join('\0'), a: text(first), b: text(second) };
   });
   const [as, bs] = [pairs.map(({ a }) => a), pairs.map(({ b }) => b)];

@@ -21,8 +21,16 @@ export type Parts = {
   readonly summaries: readonly Summary[];
 };
 
-/** A line that names a unit: of the tables below it, or as the last line of the file of all above it. */
-export type UnitLine = { readonly row: Row; readonly saying: Saying; readonly ofAll?: true };
+/**
+ * A line that names a unit: of the tables below it, or as the last line of the file of all above it. One by which the
+ * gauge was `set` to a unit is never said of what stands above.
+ */
+export type UnitLine = {
+  readonly row: Row;
+  readonly saying: Saying;
+  readonly ofAll?: true;
+  readonly set?: true;
+};
 
 export type Summary = { readonly header: Row; readonly rows: readonly Row[] };
 

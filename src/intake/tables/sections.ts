@@ -8,6 +8,8 @@
 
 import { markerLegend } from '../cells/markers.ts';
 import { notReading } from '../cells/not-readings.ts';
+import { unitNamed } from '../cells/unit.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
 import { footersOf } from './footers.ts';
@@ -46,6 +48,7 @@ import {
   type UnitLine,
 } from './section-state.ts';
 import { type Given, nothingGiven, placeOf } from './table.ts';
+import { unitSetBy } from './unit-lines.ts';
 
 export function divideIntoParts(rows: readonly Row[], start: TableStart, reader: Reader): Parts {
   const state: State = {
@@ -64,9 +67,11 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
   for (let k = 0; k < rows.length; k += 1) {
     const row = rows[k];
     if (row === undefined) continue;
-    if (row.line < start.line) readPreamble(row, state, reader);
-    else if (footers.has(row)) readFooter(row, state, reader);
-    else if (start.header === undefined || row.line > start.line) {
+    if (row.line < start.line) {
+      if (!hearUnitSet(row, state, reader)) readPreamble(row, state, reader);
+    } else if (footers.has(row)) {
+      if (!hearUnitSet(row, state, reader)) readFooter(row, state, reader);
+    } else if (start.header === undefined || row.line > start.line) {
       if (
         state.foreign === undefined &&
         isDataRow(row, state.layout) &&
@@ -86,6 +91,16 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
   return { tables, metadata, units, evidence, statistics, summaries };
 }
 
+/** `Unit set to mil`: the rows below are a table of their own, in that unit. */
+function hearUnitSet(row: Row, state: State, reader: Reader): boolean {
+  const unit = unitSetBy(row);
+  if (unit === undefined) return false;
+  closeTable(state, reader);
+  state.metadata.push({ key: 'unit', value: unit, line: row.line });
+  state.units.push({ row, saying: { key: 'unit', value: unit, column: 0 }, set: true });
+  return true;
+}
+
 function readFooter(row: Row, state: State, reader: Reader): void {
   const unit = unitOfAll(row);
   const saying = sayingOf(row);
@@ -97,7 +112,9 @@ function readFooter(row: Row, state: State, reader: Reader): void {
 /** A unit that stands below the last row of the file is that of all above it. */
 function withLinesOfAll(units: readonly UnitLine[], tables: Parts['tables']): readonly UnitLine[] {
   const last = tables.at(-1)?.rows.at(-1)?.line ?? 0;
-  return units.map((line) => (line.row.line > last ? { ...line, ofAll: true } : line));
+  return units.map((line) =>
+    line.row.line > last && line.set !== true ? { ...line, ofAll: true } : line,
+  );
 }
 
 function readOther(
@@ -111,10 +128,16 @@ function readOther(
     repeatHeader(row, state, reader);
     return;
   }
+  if (hearUnitSet(row, state, reader)) return;
   if (tellOtherDialect(row, reader)) return;
   const other = otherHeader(row, next, state, reader);
   if (other !== undefined) {
     openTable(row, other, state, reader);
+    return;
+  }
+  const sums = statisticsOf(row);
+  if (sums.length > 0) {
+    state.statistics.push(...sums.map((saying) => ({ row, saying })));
     return;
   }
   const saying = sayingOf(row);
@@ -166,6 +189,28 @@ function readOther(
   }
   state.rows.push(row);
 }
+
+/** `Mean 100.5 µm / Min 97 µm / n 4`: words of statistics, each with its number. */
+const sumOf = /^(\D*?\S)\s*[:=]?\s+([+-]?\d+(?:[.,]\d+)?)\s*(\S*)$/u;
+
+function statisticsOf(row: Row): readonly Saying[] {
+  const [column, more] = filledCells(row);
+  if (column === undefined || more !== undefined) return [];
+  const parts = cellText(row, column)
+    .slice(0, longestSums)
+    .split(/\s*[/;|·•]\s*|,\s+|\s{2,}|\t/u)
+    .filter((part) => part !== '');
+  if (parts.length < 2) return [];
+  const sums = parts.map((part): Saying | undefined => {
+    const [, key = '', value = '', unit = ''] = sumOf.exec(part) ?? [];
+    const isSum = isStatistic(key) || /^n$/iu.test(key);
+    return isSum && (unit === '' || unitNamed(unit) !== undefined)
+      ? { key, value: unit === '' ? value : `${value} ${unit}`, column }
+      : undefined;
+  });
+  return sums.every((sum) => sum !== undefined) ? sums : [];
+}
+const longestSums = 300;
 
 /** `Mean: 101.3`, in one cell: in two it is a row of the table. */
 const isStatisticSaying = (row: Row, { key, value }: Saying): boolean =>

@@ -25,6 +25,7 @@ import { apartTables } from './side-by-side.ts';
 import { type ExcludedCell, placeOf, type Table } from './table.ts';
 import { decideUnits } from './table-units.ts';
 import { tablesOfSides } from './tables-of-sides.ts';
+import { withLegendUnits } from './unit-legend.ts';
 
 export type SettledTables = {
   readonly tables: readonly SettledTable[];
@@ -38,11 +39,13 @@ export type SettledTables = {
 
 /** Undefined where a unit is missing or contradicted: the findings say which. */
 export function settleTables(
-  parts: Parts,
+  written: Parts,
   options: IntakeOptions,
   findings: Findings,
 ): SettledTables | undefined {
   const context = layoutContext(options);
+  const inUnits = withLegendUnits(written);
+  const { parts } = inUnits;
   const { isPanel } = context;
   const legend = withLegendNames(parts.tables, isPanel);
   const apart = legend.tables
@@ -95,7 +98,11 @@ export function settleTables(
   });
   const excludedSayings = leaveOutSayings(own, parts.statistics, findings);
   const unitEvidence = new Set(units.map(({ evidence }) => evidence));
-  const shapes = new Set([...legend.evidence, ...shaped.flatMap(({ evidence }) => evidence)]);
+  const shapes = new Set([
+    ...inUnits.evidence,
+    ...legend.evidence,
+    ...shaped.flatMap(({ evidence }) => evidence),
+  ]);
   const numbered = new Set(tables.flatMap(numberedSentence));
   return {
     tables,

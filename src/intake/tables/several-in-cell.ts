@@ -13,10 +13,11 @@ import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isMeanOf } from '../statistics/mean-of.ts';
 import { statisticOf } from '../statistics/statistic-words.ts';
-import { plainWords } from './header.ts';
+import { plainNames, plainWords } from './header.ts';
 import type { ReadingColumn } from './layout.ts';
 import { placeOf, type Table } from './table.ts';
 
@@ -100,13 +101,11 @@ function partsAll(cells: readonly CountedText[], { split }: Mark): boolean {
 const arePairs = (cells: readonly CountedText[]): boolean =>
   cells.every(({ text }) => text.split('/').length === 2);
 
-const pluralsOfReading = new Set(
+const pluralsOfReading = plainNames(
   `readings|values|measurements|measured values|repeats|messwerte|werte|messungen|einzelwerte|mesures|valeurs|
   releves|lectures|medidas|lecturas|mediciones|valores|misure|letture|valori|misurazioni|metingen|meetwaarden|
   waarden|medicoes|leituras|pomiary|odczyty|wartosci|matningar|matvarden|malinger|vaerdier|показания|измерения|
-  значения|mereni|hodnoty`
-    .split('|')
-    .map((word) => plainWords(word.trim())),
+  значения|mereni|hodnoty`,
 );
 
 /** A plural above them; or a column of means that agrees with the two of each cell. */
@@ -122,7 +121,7 @@ function saidToBeReadings({ layout, rows }: Table, column: number): boolean {
 function tellPairs(table: Table, column: number, findings: Findings): void {
   const row = table.rows.find(({ cells }) => (cells[column] ?? '').includes('/'));
   if (row === undefined) return;
-  const text = (row.cells[column] ?? '').trim();
+  const text = cellText(row, column);
   findings.add('error', 'reading-ambiguous', () => ({
     message: `"${text}" may be two readings, or before and after, or the least and the largest`,
     at: placeOf(table, row, column),

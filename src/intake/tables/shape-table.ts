@@ -2,6 +2,7 @@
  * The rows and columns of a table that are readings, and nothing else: units, statistics and numbers written
  * otherwise are taken out or put right, names filled in, and what speaks against a row is said.
  */
+
 import { checkBorrowed } from '../doubts/borrowed-columns.ts';
 import { tellDoubtedRows } from '../doubts/doubted-rows.ts';
 import { doubtJudgements } from '../doubts/judging-columns.ts';
@@ -15,6 +16,7 @@ import { doubtSwapped } from '../doubts/swapped-columns.ts';
 import { tellUnnamedCells } from '../doubts/unnamed-cells.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { Claim } from '../statistics/statistics-check.ts';
 import { columnClaims, rowClaims } from '../statistics/statistics-claims.ts';
@@ -23,6 +25,7 @@ import { takeCounter } from './counting-column.ts';
 import { undressNumbers } from './dressed-numbers.ts';
 import { withoutFalseRepeats } from './false-repeats.ts';
 import { fillDown } from './fill-down.ts';
+import { takeIndex } from './index-column.ts';
 import { adoptKeepingColumn } from './keeping-column.ts';
 import { adoptColumns } from './layout-questions.ts';
 import { leaveOutNamelessMean } from './nameless-mean.ts';
@@ -30,6 +33,7 @@ import { partLabels } from './numbered-labels.ts';
 import { withoutSecondNames } from './second-names.ts';
 import { partSeveral } from './several-in-cell.ts';
 import { joinSides } from './side-column.ts';
+import { adoptStateColumn } from './state-column.ts';
 import type { ExcludedCell, Table } from './table.ts';
 import { takeOneUnit } from './two-units.ts';
 import { adoptUnitColumn } from './unit-column.ts';
@@ -68,12 +72,14 @@ export function shapeTable(
     undressNumbers,
     (table) => partSeveral(table, findings),
     joinDecimalCommas,
+    takeIndex,
     leaveOutNamelessMean,
     adoptUnnamedReadings,
     (table) => joinSides(table, isPanel),
     withoutFalseRepeats,
     (table) => withoutSecondNames(table, isPanel),
     adoptKeepingColumn,
+    adoptStateColumn,
   ];
   const measured = adoptColumns(steps.reduce(after, united), findings);
   const { table: named, excluded, rows } = leaveOutStatistics(measured, isPanel, findings);
@@ -111,9 +117,9 @@ function countReadingTexts({ layout, rows }: Table): ReadonlyMap<string, number>
     for (const [text, { count }] of columnTexts(rows, only.column)) counts.set(text, count);
     return counts;
   }
-  for (const { cells } of rows) {
+  for (const row of rows) {
     for (const { column } of layout.readings) {
-      const text = (cells[column] ?? '').trim();
+      const text = cellText(row, column);
       counts.set(text, (counts.get(text) ?? 0) + 1);
     }
   }

@@ -3,30 +3,28 @@
  * together are the panel, where every such name is one that is known; else the doubt stays
  * (`side-columns.ts`).
  */
+
 import { foldedText } from '../cells/doubting-words.ts';
+import { meaningOfWords } from '../cells/word-list.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import { plainWords } from './header.ts';
+import { plainNames, plainWords } from './header.ts';
 import { sideWords } from './side-words.ts';
 import type { Table } from './table.ts';
 
-const words = (text: string): ReadonlySet<string> => new Set(text.split('|'));
 /** Of columns that tell left from right, and of those that tell front from rear. */
-const leftOrRight = words(
+const leftOrRight = plainNames(
   'side|sides|hand|l r|r l|lh rh|left right|seite|links rechts|li re|cote|lado|lato|zijde|kant|strona|sida|side l r|сторона',
 );
-const frontOrRear = words(
+const frontOrRear = plainNames(
   'f r|front rear|end|axle|v h|vorne hinten|vo hi|av ar|achse|position f r',
 );
 
-const endWords: ReadonlyMap<string, string> = new Map(
-  (
-    [
-      ['front', 'f|front|v|vorne|vorn|vo|av|avant'],
-      ['rear', 'r|rear|back|h|hinten|hi|ar|arriere'],
-    ] as const
-  ).flatMap(([end, list]) => list.split('|').map((word) => [word, end] as const)),
-);
+const endWords = meaningOfWords({
+  front: 'f|front|v|vorne|vorn|vo|av|avant',
+  rear: 'r|rear|back|h|hinten|hi|ar|arriere',
+});
 
 /** The side that a cell of such a column names. */
 export const sideIn = (label: string, text: string): string | undefined =>
@@ -61,9 +59,7 @@ export function joinSides(
   if (panelAt === undefined || found.length === 0) return undefined;
   const labels = mergedLabels(table.rows, panelAt);
   const nameIn = (row: Row): string => {
-    const sides = found.map(({ column, said }) =>
-      said.get(foldedText((row.cells[column] ?? '').trim())),
-    );
+    const sides = found.map(({ column, said }) => said.get(foldedText(cellText(row, column))));
     return [...sides.toReversed(), labels.get(row) ?? '']
       .filter((part) => part !== undefined && part !== '')
       .join(' ');
@@ -90,7 +86,7 @@ export function joinSides(
 
 /** The name of each row; where every panel is named on the first of its rows of two sides, for the second as well. */
 function mergedLabels(rows: readonly Row[], panelAt: number): ReadonlyMap<Row, string> {
-  const own = rows.map(({ cells }) => (cells[panelAt] ?? '').trim());
+  const own = rows.map((row) => cellText(row, panelAt));
   const isMerged =
     own[0] !== '' &&
     own.filter((text) => text === '').length * 2 >= own.length &&

@@ -27,12 +27,27 @@ export function sizesOf(texts: Iterable<string>): Sizes | undefined {
   return most === 0 ? undefined : { least, most };
 }
 
+const isLike = (own: number, { least, most }: Sizes): boolean =>
+  own >= least / beyond && own <= most * beyond;
+
+/** Whether a number in a unit of its own is far from the others, and is like them as they are written. */
+export function isSlipOfUnit(
+  text: string,
+  own: 'um' | 'mil',
+  ofOthers: 'um' | 'mil',
+  others: Sizes,
+): boolean {
+  const value = numberIn(text);
+  if (value === undefined || value <= 0) return false;
+  const asSaid = (value * micrometresPer[own]) / micrometresPer[ofOthers];
+  return isLike(value, others) && !isLike(asSaid, others);
+}
+
 /** Whether a number would be like the others if it were in the other unit, and is not in this one. */
-export function fitsOtherUnit(text: string, unit: TableUnit, { least, most }: Sizes): boolean {
+export function fitsOtherUnit(text: string, unit: TableUnit, sizes: Sizes): boolean {
   const value = numberIn(text);
   if (value === undefined || (unit !== 'um' && unit !== 'mil')) return false;
   const factor = micrometresPer.mil / micrometresPer.um;
   const other = unit === 'um' ? value * factor : value / factor;
-  const isLike = (own: number): boolean => own >= least / beyond && own <= most * beyond;
-  return !isLike(value) && isLike(other);
+  return !isLike(value, sizes) && isLike(other, sizes);
 }

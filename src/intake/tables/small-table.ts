@@ -4,6 +4,7 @@
  * Read in any dialect that exports of gauges come in. A doubled column and a row longer than its header
  * are refused; a column that means nothing is named and left out. What a cell holds is its reader's to say.
  */
+
 import { error, type Outcome, type Place, refused } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { type Micrometres, micrometres, milToMicrometres } from '../../base/units.ts';
@@ -14,6 +15,7 @@ import { settleNumber } from '../cells/settled-number.ts';
 import { largestIn, type ReadingUnit, unitNamed } from '../cells/unit.ts';
 import { createFindings, type Findings } from '../findings.ts';
 import { chooseDialect } from '../rows/dialect.ts';
+import { cellText } from '../rows/row.ts';
 import { cellSpan, type Row, tokenize } from '../rows/tokens.ts';
 import { type HeaderCell, headerReader, type Vocabulary } from './header.ts';
 import { explainHeader } from './layout-questions.ts';
@@ -81,7 +83,7 @@ export function readSmallTable<Role extends string>(
   };
   tellColumns(header, columns.split(','), (column) => cellPlace(headerRow, column), findings);
   const columnOf = (role: Role): number => header.findIndex((cell) => cell.role === role);
-  const textOf = (row: Row, role: Role): string => (row.cells[columnOf(role)] ?? '').trim();
+  const textOf = (row: Row, role: Role): string => cellText(row, columnOf(role));
   const placeOf = (row: Row, role: Role): Place => cellPlace(row, columnOf(role));
   const rows = split.value
     .filter(({ line }) => line > headerRow.line)

@@ -14,7 +14,8 @@ import {
 import { backslashSentence, withDoubledQuotes } from '../rows/backslash-quotes.ts';
 import { barePairsSentence, withBarePairs } from '../rows/bare-pairs.ts';
 import { uncommentHeader } from '../rows/commented-header.ts';
-import { chooseDialect, type Dialect } from '../rows/dialect.ts';
+import { chooseDialect, type Dialect, delimiters } from '../rows/dialect.ts';
+import { withOneDelimiter } from '../rows/header-delimiter.ts';
 import { withPlainHeadings } from '../rows/headings.ts';
 import { otherMarks } from '../rows/other-marks.ts';
 import type { Source } from '../rows/source.ts';
@@ -26,10 +27,12 @@ import { panelNamedBy } from './headerless.ts';
 import { headerlessTable } from './headerless-table.ts';
 import { type Layout, type LayoutContext, layoutOf } from './layout.ts';
 import { explainGaugeHeader } from './layout-questions.ts';
+import { panelByLegend } from './panel-by-legend.ts';
 import { panelByCells } from './panel-column.ts';
 import { readingByUnit } from './reading-by-unit.ts';
 import { rowNamesSentence, withoutRowNames } from './row-names.ts';
 import type { Split } from './section-state.ts';
+import { isSortedIn, sortedHeaderSentence } from './sorted-header.ts';
 import { placeOf } from './table.ts';
 import { unitOverNothing } from './unit-over-nothing.ts';
 
@@ -59,6 +62,11 @@ function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
   if (nameless !== undefined) {
     const { split } = headedTable(written, options, nameless.context);
     return split.value === undefined ? split : withEvidence(split.value, nameless.evidence);
+  }
+  const coded = panelByLegend(written, context);
+  if (coded !== undefined) {
+    const { split } = headedTable(written, options, coded.context);
+    if (split.value !== undefined) return withEvidence(split.value, coded.evidence);
   }
   const double = tableUnderTwoRows(written, options, context);
   if (double !== undefined) return found(double);
@@ -180,12 +188,22 @@ function headedTable(
     asWritten.value === undefined && options.headerLine === undefined
       ? uncommentHeader(written, (cells) => score(cells, 0) > 0)
       : undefined;
-  const source = uncommented ?? written;
-  const dialect = uncommented === undefined ? asWritten : choose(uncommented);
+  const asMarked = uncommented ?? written;
+  const chosen = uncommented === undefined ? asWritten : choose(uncommented);
+  const alike =
+    chosen.value === undefined || options.delimiter !== undefined
+      ? undefined
+      : withOneDelimiter(asMarked, chosen.value.header, chosen.value.delimiter, delimiters);
+  const source = alike?.source ?? asMarked;
+  const dialect = alike === undefined ? chosen : choose(alike.source);
   if (dialect.value === undefined) {
     return { split: refused(...dialect.diagnostics), hasHeader: false };
   }
-  const { delimiter, start, header, evidence } = dialect.value;
+  const { delimiter, start, header, evidence: dialectSaid } = dialect.value;
+  const evidence =
+    alike === undefined
+      ? dialectSaid
+      : [...dialectSaid, `line ${header.line} parts its names by another mark than the rows`];
   const own = layout(header.cells, header.line);
   const rows = tokenize(source, delimiter, start);
   if (rows.value === undefined || own === undefined) {
@@ -197,6 +215,15 @@ function headedTable(
     const split = found({
       ...{ source, delimiter, shown: delimiter, context, ...rest },
       evidence: [...evidence, said],
+    });
+    return { split, hasHeader: true };
+  }
+  if (isSortedIn(rows.value, header, own, context)) {
+    const split = found({
+      ...{ source, delimiter, shown: delimiter, context },
+      rows: rows.value.filter(({ start: at }) => at !== header.start),
+      evidence: [...evidence, sortedHeaderSentence(header.line)],
+      start: { layout: own, header, line: 0 },
     });
     return { split, hasHeader: true };
   }

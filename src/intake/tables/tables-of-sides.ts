@@ -1,5 +1,7 @@
 /** A table whose columns are called after sides → that of the whole panels, and one of each side of the others. */
+
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import type { LayoutContext, ReadingColumn } from './layout-shape.ts';
@@ -16,7 +18,7 @@ export function tablesOfSides(
   const panelAt = layout.columns.get('panel');
   const sides = [...new Set(layout.readings.flatMap(({ side }) => side?.text ?? []))];
   if (panelAt === undefined || sides.length === 0) return [table];
-  const nameOf = ({ cells }: Row): string => (cells[panelAt] ?? '').trim();
+  const nameOf = (row: Row): string => cellText(row, panelAt);
   // `Rear door` is a whole panel on a van, and half of two on a saloon.
   const isHalf = (name: string): boolean => sides.every((side) => isPanel(`${name} ${side}`));
   const isWhole = (row: Row): boolean => {

@@ -4,11 +4,14 @@
  * The column in µm is taken, else the first. Each row must prove that the other says the same, within
  * what both were rounded to; a row that does not holds two readings, and the file is refused there.
  */
+
 import { joined, maySeparateThousands, numberOf, numberShape } from '../cells/numbers.ts';
 import { micrometresPer, type TableUnit, unitSign } from '../cells/unit.ts';
 import { meansNoReading } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
+import { withoutRole } from './header.ts';
 import { placeOf, type Table } from './table.ts';
 
 type UnitColumn = { readonly column: number; readonly unit: TableUnit };
@@ -48,11 +51,7 @@ export function takeOneUnit(
 function withOneReading(table: Table, column: number, others: readonly UnitColumn[]): Table {
   const { layout } = table;
   const left = new Set(others.map((other) => other.column));
-  const header = layout.header.map((cell, k) => {
-    if (!left.has(k)) return cell;
-    const { role: _, ...rest } = cell;
-    return rest;
-  });
+  const header = layout.header.map((cell, k) => (left.has(k) ? withoutRole(cell) : cell));
   return {
     ...table,
     layout: {
@@ -67,7 +66,7 @@ function withOneReading(table: Table, column: number, others: readonly UnitColum
 
 /** Undefined where one of them is empty beside a reading, or neither is a number. */
 function saysTheSame(row: Row, taken: UnitColumn, other: UnitColumn): boolean | undefined {
-  const [text, again] = [textAt(row, taken.column), textAt(row, other.column)];
+  const [text, again] = [cellText(row, taken.column), cellText(row, other.column)];
   const [own, second] = [lengthsOf(text, taken.unit), lengthsOf(again, other.unit)];
   if (own.length === 0) return second.length === 0 ? undefined : false;
   if (second.length === 0) return meansNoReading(again) ? undefined : false;
@@ -96,12 +95,10 @@ function tellTwo(
   findings: Findings,
 ): void {
   const shown = ({ column, unit }: UnitColumn): string =>
-    `"${textAt(row, column)}" ${unitSign[unit]}`;
+    `"${cellText(row, column)}" ${unitSign[unit]}`;
   findings.add('error', 'unit-conflict', () => ({
     message: `${shown(taken)} and ${shown(other)} in one row are not one reading`,
     at: placeOf(table, row, other.column),
     hint: 'delete the column that is not meant, or mend the cell',
   }));
 }
-
-const textAt = ({ cells }: Row, column: number): string => (cells[column] ?? '').trim();

@@ -2,7 +2,9 @@
  * `| Panel | A | B | C |  (mil)`: a unit behind the names of the columns, in a cell of its own that stands above
  * nothing. It is the unit of all the readings, and no column.
  */
+
 import { saysAll } from '../cells/unit.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { type Layout, type LayoutContext, layoutOf, readGaugeHeader } from './layout.ts';
 import { roleOfKey } from './sayings.ts';
@@ -16,7 +18,7 @@ export function unitOverNothing(
   const at = header.cells.findLastIndex((cell) => cell.trim() !== '');
   const [cell] = readGaugeHeader([header.cells[at] ?? '']);
   if (at < 2 || cell?.unit === undefined || !isForAll(cell.label)) return undefined;
-  if (below.length === 0 || below.some(({ cells }) => (cells[at] ?? '').trim() !== '')) {
+  if (below.length === 0 || below.some((row) => cellText(row, at) !== '')) {
     return undefined;
   }
   const layout = layoutOf(header.cells.with(at, ''), context);

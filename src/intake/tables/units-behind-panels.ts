@@ -3,9 +3,11 @@
  * where every one has the same and most name a panel without it, and holds as one above the column of panels does.
  * A word of statistics among them needs none.
  */
+
 import { hasLetter } from '../../base/letters.ts';
 import { splitUnit } from '../cells/unit.ts';
 import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import type { Table } from './table.ts';
 
@@ -33,7 +35,7 @@ export function takeUnitsBehindPanels(
     return undefined;
   }
   const named = rows.map((row) => {
-    const label = names.get((row.cells[column] ?? '').trim())?.label;
+    const label = names.get(cellText(row, column))?.label;
     return label === undefined ? row : { ...row, cells: row.cells.with(column, label) };
   });
   const ofUnit = { ...cell, unit, ...(unitText === undefined ? {} : { unitText }) };

@@ -1,9 +1,11 @@
 /** The unit of a table's readings where only the cells name one. */
+
 import { error, found, type Outcome, type Place, refused } from '../../base/diagnostics.ts';
 import { factorSentence, isCoarse, isFine } from '../cells/coarse-units.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { provesOwnUnit } from '../cells/own-unit.ts';
 import { type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from './table.ts';
 import type { UnitsByColumn } from './units-by-column.ts';
@@ -102,7 +104,7 @@ function bareNumber({ rows, layout }: Table) {
   }
   for (const row of rows) {
     const found = layout.readings.find(
-      ({ column }) => numberShape((row.cells[column] ?? '').trim())?.suffix === '',
+      ({ column }) => numberShape(cellText(row, column))?.suffix === '',
     );
     if (found !== undefined) return { row, column: found.column };
   }

@@ -9,6 +9,7 @@
  */
 
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import { cellText } from '../rows/row.ts';
 import type { ReadingColumn } from './layout.ts';
 import { type Table, widest } from './table.ts';
 
@@ -67,7 +68,7 @@ function mayBeDecimals({ delimiter, layout, rows }: Table): boolean {
 
 /** The numbers of a column, or undefined if it holds anything else. */
 function numbersOf({ rows }: Table, column: number): readonly string[] | undefined {
-  const texts = rows.map(({ cells }) => (cells[column] ?? '').trim()).filter((text) => text !== '');
+  const texts = rows.map((row) => cellText(row, column)).filter((text) => text !== '');
   return texts.every((text) => numberShape(text) !== undefined) ? texts : undefined;
 }
 

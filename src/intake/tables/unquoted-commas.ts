@@ -12,7 +12,9 @@
  *
  * One row that does not fit, and none is read so.
  */
+
 import { numberShape } from '../cells/numbers.ts';
+import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
 import type { Table } from './table.ts';
@@ -72,10 +74,10 @@ function fitsBehind(split: Table, joined: Table): boolean {
   const behind = [...header.keys()].filter((k) => k > (readings[0]?.column ?? 0));
   const words = behind.find((k) => wordy.has(header[k]?.role));
   const isNumeral = (table: Table, column: number): boolean =>
-    table.rows.every(({ cells }) => numberShape((cells[column] ?? '').trim())?.suffix === '');
+    table.rows.every((row) => numberShape(cellText(row, column))?.suffix === '');
   const isWord = (table: Table, column: number): boolean =>
-    table.rows.every(({ cells }) => {
-      const text = (cells[column] ?? '').trim();
+    table.rows.every((row) => {
+      const text = cellText(row, column);
       return text !== '' && (numberShape(text) === undefined || numberShape(text)?.suffix !== '');
     });
   if (
@@ -96,9 +98,9 @@ function countsUp({ layout, rows }: Table, column: number): boolean {
   const panelAt = layout.columns.get('panel');
   if (panelAt === undefined) return false;
   const last = new Map<string, number>();
-  const counts = rows.every(({ cells }) => {
-    const panel = (cells[panelAt] ?? '').trim();
-    const number = Number((cells[column] ?? '').trim());
+  const counts = rows.every((row) => {
+    const panel = cellText(row, panelAt);
+    const number = Number(cellText(row, column));
     const next = (last.get(panel) ?? 0) + 1;
     last.set(panel, number);
     return number === next;

@@ -8,6 +8,8 @@ import type { HeaderCell } from './header.ts';
 import type { Layout, LayoutContext, ReadingColumn } from './layout-shape.ts';
 import { arePlaceCodes } from './place-codes.ts';
 import { isPlaceName } from './place-columns.ts';
+import { pointsInHeadings } from './points-in-headings.ts';
+import { taggedColumns } from './tagged-columns.ts';
 
 const wideRoles: ReadonlySet<GaugeRole> = new Set([
   'point',
@@ -45,8 +47,14 @@ export function wideLayout(
   repeated: readonly number[],
   context: LayoutContext,
 ): Layout | undefined {
+  const tagged = taggedColumns(header);
+  if (tagged !== undefined) return ofNumbered(header, tagged, columns, repeated);
   // Told first, for to ask whether a text names a panel takes long, and rows of readings are many.
   if (header.length < 2 || header.some(({ text }) => startsAsNumber.test(text))) return undefined;
+  const pointed = pointsInHeadings(header, context.isPanel);
+  if (pointed !== undefined) {
+    return { ...ofNumbered(header, pointed, columns, repeated), series: 'point' };
+  }
   const readings: ReadingColumn[] = [];
   const unknown: number[] = [];
   for (const [column, cell] of header.entries()) {
@@ -71,6 +79,20 @@ export function wideLayout(
   if (enough) return { ...rest, readings, unknown };
   const coded = codedPanels(header, readings, unknown, context);
   return coded === undefined ? undefined : { ...rest, readings: coded, unknown: [] };
+}
+
+/** Columns that their own names tell to be readings; the others say something of the row, or nothing. */
+function ofNumbered(
+  header: readonly HeaderCell<GaugeRole>[],
+  readings: readonly ReadingColumn[],
+  columns: ReadonlyMap<GaugeRole, number>,
+  repeated: readonly number[],
+): Layout {
+  const taken = new Set(readings.map(({ column }) => column));
+  const unknown = [...header.keys()].filter(
+    (k) => header[k]?.role === undefined && header[k]?.text !== '' && !taken.has(k),
+  );
+  return { kind: 'wide', header, columns, readings, series: 'reading', unknown, repeated };
 }
 
 /** `Porte AVG` apart, AVG beside AVD is the front left of a French car and no average. */

@@ -3,6 +3,7 @@ import { borrowedKinds } from './borrowed-kinds.ts';
 import { dialectKinds } from './dialect-kinds.ts';
 import { dressedKinds } from './dressed-kinds.ts';
 import { encodingKinds } from './encoding-kinds.ts';
+import { explainedKinds } from './explained-kinds.ts';
 import { keyedKinds } from './keyed-kinds.ts';
 import type { Kind } from './kind.ts';
 import { labelDateSizeKinds } from './label-kinds.ts';
@@ -29,6 +30,7 @@ export const allKinds: readonly Kind[] = [
   ...dressedKinds,
   ...unitKinds,
   ...notReadingKinds,
+  ...explainedKinds,
   ...needlessKinds,
   ...layoutKinds,
   ...borrowedKinds,
