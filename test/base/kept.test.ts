@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { kept, once, remembered } from '../../src/base/kept.ts';
+import { kept, keptWith, once, remembered } from '../../src/base/kept.ts';
 
 test('an answer is worked out once for each text, also where the answer is nothing', () => {
   const asked: string[] = [];
@@ -54,4 +54,17 @@ test('what is made once is made when it is first asked for, also where it is not
   expect(made).toBe(0);
   expect([nothing(), nothing()]).toEqual([undefined, undefined]);
   expect(made).toBe(1);
+});
+
+test('an answer to a thing is worked out once for that thing, also where it is nothing, and anew for its like', () => {
+  let worked = 0;
+  const size = keptWith(({ parts }: { readonly parts: readonly string[] }) => {
+    worked += 1;
+    return parts.length === 0 ? undefined : parts.length;
+  });
+  const [one, like, empty] = [{ parts: ['a'] }, { parts: ['a'] }, { parts: [] }];
+  expect([size(one), size(one), size(empty), size(empty)]).toEqual([1, 1, undefined, undefined]);
+  expect(worked).toBe(2);
+  expect(size(like)).toBe(1);
+  expect(worked).toBe(3);
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { roundTo, shown } from '../../src/base/rounding.ts';
+import { figure, finePercent, roundTo, shown } from '../../src/base/rounding.ts';
 
 describe('a number as a person reads it', () => {
   test.each([
@@ -73,4 +73,32 @@ describe('a number as a person reads it', () => {
       ),
     );
   });
+});
+
+describe('a share', () => {
+  test.each([
+    [0, '0.0 %'],
+    [0.0004, '0.0 %'],
+    [0.0005, '0.1 %'],
+    [0.0126, '1.3 %'],
+    [0.0994, '9.9 %'],
+    // 9.95 % would be written as 10.0: ten and more have no figure behind the point.
+    [0.0995, '10 %'],
+    [0.1, '10 %'],
+    [0.126, '13 %'],
+    [1, '100 %'],
+  ])('of %d is told as %s', (share, text) => {
+    expect(finePercent(share)).toBe(text);
+  });
+});
+
+test('a number of the model has the figures that count, and no noughts behind them', () => {
+  expect([figure(12.7), figure(0.05), figure(25.40001), figure(1234.5), figure(2, 2)]).toEqual([
+    '12.7',
+    '0.05',
+    '25.4',
+    '1235',
+    '2',
+  ]);
+  expect(figure(0.123456, 2)).toBe('0.12');
 });

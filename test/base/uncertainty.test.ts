@@ -14,6 +14,7 @@ import {
   uncertaintyBudget,
 } from '../../src/base/uncertainty.ts';
 import { micrometres } from '../../src/base/units.ts';
+import { evenly } from '../evenly.ts';
 import { endGauge, typeBFactors } from '../reference/gum-examples.ts';
 
 const gauge = uncertain(micrometres(endGauge.length / 1000), endGauge.components);
@@ -88,7 +89,7 @@ describe('the uncertainty of a value', () => {
 });
 
 describe('sources of one name', () => {
-  const contribution = fc.double({ min: -10, max: 10, noNaN: true });
+  const contribution = evenly(-10, 10);
   const reading = fc
     .tuple(contribution, contribution, fc.integer({ min: 1, max: 50 }))
     .map(([shared, own, dof]) => ({ shared, own, dof }));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  compare,
+  inLengthUnit,
   micrometres,
   micrometresToMil,
   milToMicrometres,
@@ -25,12 +25,16 @@ describe('thickness units', () => {
     );
   });
 
-  test('quantities of one unit add, subtract, scale and compare as numbers do', () => {
+  test('a thickness is told in the unit that is shown', () => {
+    expect(inLengthUnit(101.6, 'um')).toBe(101.6);
+    expect(inLengthUnit(101.6, 'mil')).toBeCloseTo(4, 12);
+  });
+
+  test('quantities of one unit add, subtract and scale as numbers do', () => {
     const thin = micrometres(80);
     const thick = micrometres(120);
     expect(plus(thin, thick)).toBe(200);
     expect(minus(thick, thin)).toBe(40);
     expect(scale(thin, 1.5)).toBe(120);
-    expect(compare(thin, thick)).toBeLessThan(0);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { micrometres, millimetres } from '../../src/base/units.ts';
 import { isWorked, workedParts } from '../../src/correction/plan/plan.ts';
 import { onFace, plainPanel, surveyOf, UNTRIED_LOG_SD } from '../film/car-builder.ts';
+import { inFull } from '../in-full.ts';
 import { defect, planOf } from './shop.ts';
 
 /** exp(1.6449·σ): the removal's upper 95 % over its median. */
@@ -75,6 +76,6 @@ describe('a plan for any car', () => {
       }),
       { numRuns: 250, seed: 11 },
     );
-    expect(workedInAll).toBeGreaterThan(20);
+    if (inFull) expect(workedInAll).toBeGreaterThan(20);
   });
 });

@@ -13,12 +13,13 @@ import { moreEvidence } from '../../src/correction/spot/more-evidence.ts';
 import { chanceWithin, spotLadder } from '../../src/correction/spot/spot-ladder.ts';
 import {
   observationOf,
+  observationsOf,
   removedFilm,
   type SpotTrial,
 } from '../../src/correction/spot/spot-trial.ts';
 import type { TrialObservation } from '../../src/correction/spot/trial-observation.ts';
 import { correctionModel, filmModel } from '../../src/formats/models.ts';
-import { defect, untried } from './shop.ts';
+import { defect, shopWith, untried } from './shop.ts';
 import { combination, marks, model, trial } from './spot-trials.ts';
 
 const gauge = filmModel.measurement;
@@ -54,6 +55,9 @@ describe('what the gauge says of a trial', () => {
     // Δ = 0 and 6: s² = 18 on one degree of freedom; (6·4.5 + 18)/7 = 6.4286; /2 = 3.2143
     const film = removedFilm(marks([110, 110], [110, 104]), { ...gauge, proportional: 0 }, 6);
     expect(film?.standardError).toBeCloseTo(Math.sqrt(3.2143), 4);
+    // Student's t of 97.5 % at 6 + 1 degrees of freedom: 2.3646 (NIST/SEMATECH e-Handbook, 1.3.6.7.2: 2.365).
+    expect(film?.low).toBeCloseTo(3 - 2.3646 * Math.sqrt(3.2143), 3);
+    expect(film?.high).toBeCloseTo(3 + 2.3646 * Math.sqrt(3.2143), 3);
   });
 
   it('lets the gauge’s proportional error act on the difference alone', () => {
@@ -82,6 +86,22 @@ describe('what the gauge says of a trial', () => {
       removed: { value: 2, standardError: film?.standardError },
       cleared: null,
     });
+  });
+});
+
+describe('the trials of one paint', () => {
+  it('are learned from one by one, each with the error of its own marks', () => {
+    const trials = [
+      trial('da/foam-medium/medium', { marks: marks([110, 108], [110, 107]), cleared: 0.5 }),
+      trial('da/foam-soft/fine', { cleared: 0.2 }),
+    ];
+    expect(observationsOf(trials, gauge, model)).toEqual(
+      trials.map((one) => observationOf(one, removedFilm(one.marks, gauge, model.spot.scatterDof))),
+    );
+    expect(observationsOf(trials, gauge, model).map(({ removed }) => removed?.value)).toEqual([
+      2.5,
+      undefined,
+    ]);
   });
 });
 
@@ -144,6 +164,15 @@ describe('a paint after its test spots', () => {
     expect([word(0.4), word(1), word(2.2)]).toEqual(['hard', 'medium', 'soft']);
   });
 
+  it('is one and the same as long as nobody tried it, for each declared hardness', () => {
+    const [hard, again, soft] = (['hard', 'hard', 'soft'] as const).map((hardness) =>
+      paintKnowledge([], hardness, model),
+    );
+    expect(again).toBe(hard);
+    expect(soft?.removal.hardness.mean).toBeCloseTo(Math.log(1.5), 12);
+    expect(hard?.removal.hardness.mean).toBeCloseTo(Math.log(0.65), 12);
+  });
+
   it('is provisional until film was read on a spot', () => {
     const eye = { ...observed('da/foam-medium/medium', 1, 1), removed: null };
     const seen = { ...eye, cleared: { share: 0.5, depth: 1.1 } };
@@ -183,6 +212,31 @@ describe('a paint after its test spots', () => {
     expect(sds).toEqual([...sds].sort((a, b) => b - a));
     expect(sds[0]).toBeLessThan(Math.hypot(0.35, 0.4));
   });
+
+  it('would be known after more marks as if a trial had come out as it is foretold now', () => {
+    const one = combination('da/foam-medium/medium');
+    const known = [observed(one.id, 2, 2.6)];
+    const now = { ...one, perSet: micrometres(1.2) };
+    const offers = moreEvidence(now, one.perSet, {
+      observations: known,
+      hardness: 'hard',
+      model,
+      gauge,
+    });
+    expect(offers.map(({ marks, repeats, sets }) => [marks, repeats, sets])).toEqual([
+      [5, 1, 1],
+      [10, 1, 1],
+      [10, 1, 2],
+      [10, 3, 2],
+    ]);
+    for (const { marks, repeats, sets, logSd } of offers) {
+      // s = 1.5 µm a reading, before and after.
+      const error = 1.5 * Math.sqrt(2 / (marks * repeats));
+      const trials = [...known, observed(one.id, sets, 1.2 * sets, error)];
+      const { removal } = paintKnowledge(trials, 'hard', model);
+      expect(logSd).toBeCloseTo(removal.of(one.id).sd, 12);
+    }
+  });
 });
 
 const ladderOf = (trials: readonly SpotTrial[], budget: number | null = null) =>
@@ -206,6 +260,23 @@ describe('the ladder', () => {
     expect(takes).toEqual([...takes].sort((a, b) => a - b));
     expect(all[0]?.combination.id).toBe('da/foam-soft/fine');
     expect(all.every((rung) => rung.combination.machine.padDiameter === 150)).toBe(true);
+  });
+
+  it('has no finishing by rotary on it, which would leave holograms', () => {
+    const ids = ladderOf([]).map((rung) => rung.combination.id);
+    expect(ids).toContain('da/foam-soft/fine');
+    expect(ids).toContain('rotary/foam-soft/heavy');
+    expect(ids).not.toContain('rotary/foam-soft/fine');
+  });
+
+  it('is one of small pads, and of no hand, where the shop has no larger one', () => {
+    const small = shopWith('da-small', 'hand');
+    const [pad, hand] = small.machines.map(({ padDiameter }) => padDiameter);
+    expect(Math.min(pad ?? 0, hand ?? 0)).toBeLessThan(Math.max(pad ?? 0, hand ?? 0));
+    const terms = { paint: untried, defect: defect('swirl-marks', 3), aim: 0.85, budgetAt: null };
+    const all = spotLadder({ ...terms, trials: [], model: small });
+    expect(all.length).toBeGreaterThan(5);
+    expect(new Set(all.map((rung) => rung.combination.machine.id))).toEqual(new Set(['da-small']));
   });
 
   it('after medium pad and medium polish by dual action on old hard clear goes on to rungs that include a stronger product on a softer pad by rotary', () => {
@@ -240,6 +311,11 @@ describe('the ladder', () => {
       own: 'cleared',
       stronger: new Set(['open']),
     });
+  });
+
+  it('takes just what is aimed at as cleared', () => {
+    expect(statesAfter(trial('da/foam-medium/medium', { cleared: 0.85 })).own).toBe('cleared');
+    expect(statesAfter(trial('da/foam-medium/medium', { cleared: 0.84 })).own).toBe('too-mild');
   });
 
   it('rules nothing out by a trial that nobody judged by eye', () => {

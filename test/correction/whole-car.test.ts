@@ -10,6 +10,7 @@ import { stepsId } from '../../src/correction/removal/step.ts';
 import type { PanelSurvey } from '../../src/film/survey.ts';
 import { correctionModel } from '../../src/formats/models.ts';
 import { fiveAround, panelOf, plainPanel, surveyOf, UNTRIED_LOG_SD } from '../film/car-builder.ts';
+import { inFull } from '../in-full.ts';
 import { type Move, nameOf, type Tool, takes } from './brute-force.ts';
 import {
   bestCount,
@@ -197,6 +198,7 @@ describe('a plan for a whole car', () => {
       }),
       RUNS,
     );
+    if (!inFull) return;
     // The comparison means something only where there was something to compare.
     expect(seen.worked).toBeGreaterThan(500);
     expect(seen.zoned).toBeGreaterThan(300);
@@ -229,7 +231,7 @@ describe('a plan for a whole car', () => {
       }),
       fewer,
     );
-    expect(counted).toBeGreaterThan(80);
+    if (inFull) expect(counted).toBeGreaterThan(80);
   });
 
   it('does not depend on the order of the panels', () => {

@@ -263,18 +263,27 @@ describe('the budget of a panel', () => {
     expect(codes(panelOf(survey, 'a').advice)).not.toContain('sound-panel-cap');
   });
 
-  it('of an unknown finish is the worse of clear over base and single-stage', () => {
-    const as = (finish: 'unknown' | 'clear-over-base' | 'single-stage-metallic') =>
-      amongSound(fiveAround('tested', 112), {
-        facts: { finish },
-        terms: { totalFloor: micrometres(60) },
-      }).panel;
-    const both = [as('clear-over-base'), as('single-stage-metallic')];
-    const worst = both.reduce((a, b) => (a.budget <= b.budget ? a : b));
-    expect(both[0]?.budget).not.toBe(both[1]?.budget);
-    expect(as('unknown').budget).toBe(worst.budget);
-    expect(as('unknown').topcoat?.finish).toBe(worst.topcoat?.finish);
-  });
+  it.each([
+    ['as it is', 20, 'clear-over-base'],
+    ['that asks more of single-stage paint', 30, 'single-stage'],
+  ] as const)(
+    'of an unknown finish is the worse of clear over base and single-stage, by a model %s',
+    (_, floor, finish) => {
+      const limits = { ...filmModel.limits, singleStageFloor: micrometres(floor) };
+      const as = (stated: 'unknown' | 'clear-over-base' | 'single-stage-metallic') =>
+        amongSound(fiveAround('tested', 112), {
+          facts: { finish: stated },
+          terms: { totalFloor: micrometres(60) },
+          model: { ...filmModel, limits },
+        }).panel;
+      const both = [as('clear-over-base'), as('single-stage-metallic')];
+      const worst = both.reduce((a, b) => (a.budget <= b.budget ? a : b));
+      expect(both[0]?.budget).not.toBe(both[1]?.budget);
+      expect(as('unknown').budget).toBe(worst.budget);
+      expect(as('unknown').topcoat?.finish).toBe(finish);
+      expect(worst.topcoat?.finish).toBe(finish);
+    },
+  );
 
   it('under the strict policy keeps 35.6 µm (GM 86-10-24, 1986) and so allows nothing by a total', () => {
     const { panel } = amongSound(fiveAround('tested', 112), { terms: { policy: 'strict' } });
@@ -455,7 +464,13 @@ describe('notes on mirrored panels', () => {
 
   it('are given once for a pair more than 25 µm apart', () => {
     expect(pair(112, 137)).toEqual([]);
-    expect(pair(112, 137.5)).toMatchObject([{ code: 'mirror-difference', value: 25.5 }]);
+    expect(pair(112, 137.5)).toMatchObject([
+      {
+        code: 'mirror-difference',
+        text: 'door left and door right differ by 25.5 µm; sides painted alike do by under 25.0 µm as a rule',
+        value: 25.5,
+      },
+    ]);
   });
 
   it('are given from 25 % of the thinner one where that is less', () => {
@@ -473,7 +488,135 @@ describe('notes on mirrored panels', () => {
   });
 });
 
+describe('notes on mirrored panels of which one is in two zones', () => {
+  it('are not given: what its zones read says more than its mean', () => {
+    const panels = [
+      plainPanel('l', { mirror: 'r' }),
+      plainPanel('r', { mirror: 'l' }),
+      ...['c', 'd', 'e'].map((id) => plainPanel(id)),
+    ];
+    const readings = [
+      ...['c', 'd', 'e'].flatMap((id) => fiveAround(id, 112)),
+      ...onFace('l', 110, 158, 112, 161, 114),
+    ];
+    const survey = surveyOf({ panels, readings: [...readings, ...fiveAround('r', 90)] });
+    expect(panelOf(survey, 'l').zones).toHaveLength(2);
+    expect(survey.notes).toEqual([]);
+  });
+});
+
+describe('a note on readings of single layers', () => {
+  const notes = (...layers: readonly string[]) =>
+    amongSound([
+      ...fiveAround('tested', 112),
+      ...layers.map((layer, i) => reading('tested', `${i + 1}`, 35, { layer })),
+    ]).survey.notes;
+
+  it('says how many there are, and how many of them the clear is told from', () => {
+    expect(notes('clear', 'primer', 'clear').map(({ text }) => text)).toEqual([
+      '3 readings are of a single layer, not of the whole film: kept apart, 2 of the clear used for it',
+    ]);
+    expect(notes('primer')).toEqual([
+      {
+        code: 'layer-readings',
+        text: '1 reading is of a single layer, not of the whole film: kept apart, not used',
+        value: 1,
+      },
+    ]);
+    expect(notes()).toEqual([]);
+  });
+});
+
+describe('a value that looks keyed wrongly', () => {
+  const painted = (...ums: readonly number[]) =>
+    amongSound(onFace('tested', ...ums), {
+      factsOf: (id) => ({ paintedDaysAgo: id === 'tested' ? 200 : null }),
+    }).panel;
+
+  it('leaves a word near its line that its figure decides, and decides nothing where the job does', () => {
+    const slip = amongSound(onFace('tested', 112, 11.2, 113, 111, 112)).panel;
+    expect(slip.sureness?.sure).toBe('near');
+    const stated = painted(250, 25, 251, 249, 252);
+    expect(stated.keyingSlips.map(({ point, factor }) => [point, factor])).toEqual([['2', 0.1]]);
+    expect([stated.condition, stated.sureness]).toEqual(['refinished', null]);
+  });
+  it('is to be read again before anything else that is advised', () => {
+    const { advice, evidence } = painted(250, 25, 251, 249, 252);
+    expect(advice[0]).toMatchObject({
+      code: 'read-again',
+      text: 'read point 2 again before anything else',
+    });
+    expect(advice.length).toBeGreaterThan(1);
+    expect(evidence[0]?.text).toBe(
+      'point 2 reads 25 µm, a tenth of its neighbours: keyed wrongly?',
+    );
+  });
+  it('is one alone: of two that read ten times the others neither is', () => {
+    expect(painted(112, 1120, 1120, 112, 112).keyingSlips).toEqual([]);
+  });
+});
+
+describe('a panel that nobody read', () => {
+  it('has no film, zone, point that stands out or doubt, and is no matter of other sides', () => {
+    for (const panel of [
+      amongSound([]).panel,
+      amongSound(fiveAround('tested', 60), { panel: { substrate: 'plastic' } }).panel,
+    ]) {
+      expect(panel).toMatchObject({
+        film: null,
+        moderation: null,
+        uncertainty: null,
+        thinnest: null,
+        sureness: null,
+        sides: { lost: [], cutBack: null },
+        otherSide: null,
+        also: [],
+        topcoat: null,
+        zones: [],
+        lowPoints: [],
+        highPoints: [],
+        flagRule: 'none',
+        keyingSlips: [],
+        ashmanD: null,
+      });
+    }
+  });
+  it('was perhaps read on metal after all, where a gauge for metal showed something', () => {
+    const plastic = (readings: Parameters<typeof amongSound>[0]) =>
+      amongSound(readings, { panel: { substrate: 'plastic' } }).panel.advice.map(
+        ({ text }) => text,
+      );
+    expect(plastic(fiveAround('tested', 60))).toEqual([
+      'metal after all? State its substrate in the job',
+      'ultrasonic gauge, or leave it alone',
+    ]);
+    expect(plastic([])).toEqual(['ultrasonic gauge, or leave it alone']);
+  });
+});
+
 describe('a survey', () => {
+  it('names the panels that its baseline is the middle of, and none where factories make it', () => {
+    expect(amongSound(fiveAround('tested', 260)).survey.baselineMakers.map(({ id }) => id)).toEqual(
+      ['sound-a', 'sound-b', 'sound-c', 'sound-d'],
+    );
+    const few = surveyOf({ panels: [plainPanel('a')], readings: fiveAround('a', 150) });
+    expect([few.baseline, few.baselineMakers]).toEqual([112, []]);
+    const none = surveyOf({ panels: [plainPanel('a')], readings: [] });
+    expect([none.baseline, none.baselineMakers]).toEqual([null, []]);
+  });
+  it('holds a car of thick paint to its own baseline, and its panels to the line for any car besides', () => {
+    // 35 % over 165 µm is over 222: the line of 200 µm for any car lies lower.
+    const ids = ['a', 'b', 'c'];
+    const survey = surveyOf({
+      panels: [...ids, 'd'].map((id) => plainPanel(id)),
+      readings: [...ids.flatMap((id) => fiveAround(id, 165)), ...fiveAround('d', 205)],
+    });
+    const panel = panelOf(survey, 'd');
+    expect([panel.condition, panel.evidence[0]?.text]).toEqual([
+      'refinished',
+      'median 205.0 µm is over 200.0 µm, the line for any car',
+    ]);
+  });
   it('lists all panels of the template in walking order, read or not', () => {
     const survey = surveyOf({
       panels: ['c', 'a', 'b'].map((id) => plainPanel(id)),

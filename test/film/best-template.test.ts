@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bestTemplate } from '../../src/film/template/panel-names.ts';
+import { bestTemplate } from '../../src/film/template/template-fit.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 
 const best = (...labels: readonly string[]) => bestTemplate(labels, builtInTemplates);

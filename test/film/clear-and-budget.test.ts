@@ -14,6 +14,7 @@ import {
   type TotalFilm,
 } from '../../src/film/limits/thin-clear.ts';
 import { filmModel } from '../../src/formats/models.ts';
+import { evenly } from '../evenly.ts';
 import { gridRisk } from './grid-risk.ts';
 
 /** The project's own check value: x̄ = 112, s̃ = 5.3, n = 5, ν = 10, nothing taken before. */
@@ -60,7 +61,7 @@ describe('the clear on the thinnest 5 % of a panel', () => {
 
   it('is never raised by a thick total', () => {
     fc.assert(
-      fc.property(fc.double({ min: 112, max: 190, noNaN: true }), (mean) => {
+      fc.property(evenly(112, 190), (mean) => {
         const thick = thinClear({ ...checked, mean: micrometres(mean) }, clearOverBase);
         expect(thick.mean).toBe(thinClear(checked, clearOverBase).mean);
       }),
@@ -126,13 +127,10 @@ describe('what the limits allow', () => {
     fc.assert(
       fc.property(
         fc.record({
-          mean: fc.double({ min: 20, max: 60, noNaN: true }),
-          sd: fc.double({ min: 1, max: 10, noNaN: true }),
-          logSd: fc.double({ min: 0.05, max: 1, noNaN: true }),
-          risks: fc.tuple(
-            fc.double({ min: 0.001, max: 0.5, noNaN: true }),
-            fc.double({ min: 0.001, max: 0.5, noNaN: true }),
-          ),
+          mean: evenly(20, 60),
+          sd: evenly(1, 10),
+          logSd: evenly(0.05, 1),
+          risks: fc.tuple(evenly(0.001, 0.5), evenly(0.001, 0.5)),
         }),
         ({ mean, sd, logSd, risks }) => {
           const [low, high] = [Math.min(...risks), Math.max(...risks)];
@@ -155,10 +153,10 @@ describe('what the limits allow', () => {
   it('agrees with a plain sum over a fine grid of removals', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 25, max: 50, noNaN: true }),
-        fc.double({ min: 1, max: 6, noNaN: true }),
-        fc.double({ min: 0, max: 12, noNaN: true }),
-        fc.double({ min: 0, max: 0.8, noNaN: true }),
+        evenly(25, 50),
+        evenly(1, 6),
+        evenly(0, 12),
+        evenly(0, 0.8),
         (mean, sd, median, logSd) => {
           const own = gridRisk(mean, sd, 22.3, median, logSd);
           const film = { mean: micrometres(mean), sd: micrometres(sd) };

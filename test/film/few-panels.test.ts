@@ -1,7 +1,9 @@
 /** A car of which few panels were read: repaint among them must not pass for its usual film. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
 import { factoryFilm } from '../../src/film/factory-film.ts';
+import type { Finish } from '../../src/film/film-model.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { fiveAround, panelOf, plainPanel, surveyOf } from './car-builder.ts';
 
@@ -83,9 +85,23 @@ describe('what factories paint', () => {
     expect(factoryFilm({ ...facts, clear }, layers).value).toBe(130);
   });
   it('is the lesser of the two that a finish nobody knows may be: more is called repaint', () => {
-    const of = (finish: 'clear-over-base' | 'single-stage-solid' | 'unknown') =>
-      factoryFilm({ ...facts, finish }, layers).value;
-    expect(of('unknown')).toBe(Math.min(of('clear-over-base'), of('single-stage-solid')));
-    expect(of('clear-over-base')).not.toBe(of('single-stage-solid'));
+    const thick = { mean: micrometres(90), sd: micrometres(6) };
+    const own = { ...layers, singleStage: { ...layers.singleStage, top: thick } };
+    for (const [by, lesser] of [
+      [layers, 'single-stage-solid'],
+      [own, 'clear-over-base'],
+    ] as const) {
+      const of = (finish: 'clear-over-base' | 'single-stage-solid' | 'unknown') =>
+        factoryFilm({ ...facts, finish }, by).value;
+      expect(of('unknown')).toBe(Math.min(of('clear-over-base'), of('single-stage-solid')));
+      expect(of('unknown')).toBe(of(lesser));
+      expect(of('clear-over-base')).not.toBe(of('single-stage-solid'));
+    }
+  });
+  it('is clear over base under a matte clear, and single-stage under lacquer', () => {
+    const of = (finish: Finish) => factoryFilm({ ...facts, finish }, layers).value;
+    expect(of('matte')).toBe(of('clear-over-base'));
+    expect(of('lacquer')).toBe(of('single-stage-metallic'));
+    expect(of('lacquer')).not.toBe(of('matte'));
   });
 });

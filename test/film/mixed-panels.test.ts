@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { amongSound, fiveAround, onFace, panelOf, plainPanel, surveyOf } from './car-builder.ts';
+import { isZone, nameWithZone, partsOf } from '../../src/film/survey.ts';
+import {
+  amongSound,
+  fiveAround,
+  onFace,
+  panelOf,
+  plainPanel,
+  reading,
+  surveyOf,
+} from './car-builder.ts';
 
 /** Three points of factory film, two repainted. */
 const halfRepainted = onFace('tested', 110, 158, 112, 161, 114);
@@ -68,6 +77,41 @@ describe('a panel in two zones', () => {
   it('is refinished and no more where both of its levels are repaint', () => {
     const { panel } = amongSound(onFace('tested', 230, 233, 300, 304, 231));
     expect([panel.condition, panel.zones]).toEqual(['refinished', []]);
+  });
+  it('is advised the edge of its repair to be found, and no test spot on part of it', () => {
+    const { advice } = amongSound(halfRepainted).panel;
+    expect(advice.map(({ code }) => code)).toContain('repair-edge');
+    expect(advice.map(({ code }) => code)).not.toContain('test-spot');
+  });
+  it('has the bound of its thinner zone, and no doubt that would be one population’s', () => {
+    const { panel } = amongSound(halfRepainted);
+    const bounds = panel.zones.map(({ thinnest }) => thinnest);
+    expect(bounds.every((bound) => bound !== null)).toBe(true);
+    expect(panel.thinnest).toBe(Math.min(...bounds.map((bound) => bound ?? Number.NaN)));
+    expect([panel.moderation, panel.uncertainty]).toEqual([null, null]);
+  });
+  it('is surveyed and worked as its two zones, where a panel of one film is worked as it is', () => {
+    const { panel } = amongSound(halfRepainted);
+    expect(partsOf(panel)).toBe(panel.zones);
+    expect(panel.zones.map(isZone)).toEqual([true, true]);
+    const whole = amongSound(fiveAround('tested', 112)).panel;
+    expect(partsOf(whole)).toEqual([whole]);
+    expect([panel, whole].map(isZone)).toEqual([false, false]);
+  });
+  it('has the clear of its own points alone in each zone, where that was read by itself', () => {
+    const clear = [38, 60, 40, 62, 39].map((um, i) =>
+      reading('tested', `${i + 1}`, um, { layer: 'clear' }),
+    );
+    const [thinner, thicker] = amongSound([...halfRepainted, ...clear]).panel.zones;
+    expect(thinner?.facts.clear?.mean).toBe(39);
+    expect(thicker?.facts.clear?.mean).toBe(61);
+    expect([thinner?.readingCount, thicker?.readingCount]).toEqual([3, 2]);
+  });
+  it('is named with its zone, and by itself where it has none', () => {
+    expect([nameWithZone('roof', 'thinner'), nameWithZone('roof', null)]).toEqual([
+      'roof (thinner zone)',
+      'roof',
+    ]);
   });
   it('stays filler first where a zone lies on filler, and says so of the zone', () => {
     const { panel } = amongSound(onFace('tested', 110, 112, 620, 640, 111));

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import { filmModel } from '../../src/formats/models.ts';
+import { evenly } from '../evenly.ts';
 import { onFace, plainPanel, surveyOf } from './car-builder.ts';
 
 const film = fc.array(fc.integer({ min: 1000, max: 1240 }), { minLength: 3, maxLength: 6 });
@@ -21,8 +22,8 @@ test('a gauge held to scatter more never raises the thinnest credible film', () 
   fc.assert(
     fc.property(
       fc.array(film, { minLength: 3, maxLength: 8 }),
-      fc.double({ min: 0.2, max: 3, noNaN: true }),
-      fc.double({ min: 0, max: 3, noNaN: true }),
+      evenly(0.2, 3),
+      evenly(0, 3),
       (panels, sd, more) => {
         const [quiet, noisy] = [surveyAt(panels, sd), surveyAt(panels, sd + more)];
         for (const [k, { thinnest, condition }] of quiet.entries()) {

@@ -1,9 +1,6 @@
 import { expect, test } from 'vitest';
-import {
-  bestTemplate,
-  panelMatcher,
-  panelRecogniser,
-} from '../../src/film/template/panel-names.ts';
+import { panelMatcher, panelRecogniser } from '../../src/film/template/panel-names.ts';
+import { bestTemplate } from '../../src/film/template/template-fit.ts';
 import { plainPanel, plainTemplate } from './car-builder.ts';
 
 const german = plainTemplate(

@@ -5,6 +5,7 @@ import {
   leastPointVariance,
   moderatedSpread,
   ownSpread,
+  pooledSpread,
   spreadPrior,
 } from '../../src/film/spread.ts';
 import { filmModel } from '../../src/formats/models.ts';
@@ -55,6 +56,18 @@ describe('the spread over a panel', () => {
     expect(prior.dofCeiling).toBe(10);
     expect(prior.dof).toBeGreaterThan(0);
     expect(prior.dof).toBeLessThanOrEqual(6);
+  });
+
+  it('pools what panels tell without asking how alike they are: the same, or nothing of fewer than three', () => {
+    const panels = [
+      { variance: 16, sample: 16, dof: 4 },
+      { variance: 0, sample: 0, dof: 0 },
+      { variance: 25, sample: 25, dof: 4 },
+      { variance: 10, sample: 10, dof: 2 },
+    ];
+    const { variance, dofCeiling } = spreadPrior(panels, [110, 110, 110, 110], model);
+    expect(pooledSpread(panels, model)).toEqual({ variance, dofCeiling });
+    expect(pooledSpread(panels.slice(0, 3), model)).toBeNull();
   });
 
   it('moves a panel’s own variance towards the pool’s by their weights', () => {

@@ -1,6 +1,8 @@
 import { relative } from 'node:path';
-import { defineConfig } from 'vitest/config';
+import { fileURLToPath } from 'node:url';
+import { defineConfig, type Plugin } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
+import { branchesReporter } from '../branches-by-room.ts';
 
 /** The tests of one room, in process: what a mutant of that room must not survive. */
 const room = process.env['ROOM'] ?? 'base';
@@ -16,7 +18,18 @@ class QuickestFirst extends BaseSequencer {
   }
 }
 
+const fewerCases = fileURLToPath(new URL('fewer-cases.ts', import.meta.url));
+
+/** With `CASES=12` no property tries more than 12 cases. */
+const capped: Plugin = {
+  name: 'fewer-cases',
+  enforce: 'pre',
+  resolveId: (source, importer) =>
+    source === 'fast-check' && importer !== fewerCases ? fewerCases : null,
+};
+
 export default defineConfig({
+  plugins: process.env['CASES'] === undefined ? [] : [capped],
   test: {
     include: [`test/${room}/**/*.test.ts`],
     setupFiles: ['test/property-seed.ts'],
@@ -24,5 +37,8 @@ export default defineConfig({
     // The runner has limits of its own; a busy machine fails no test.
     testTimeout: 600_000,
     hookTimeout: 600_000,
+    // With `--coverage`: which branches of the room its own tests take.
+    reporters: ['default', branchesReporter],
+    coverage: { provider: 'v8', include: [`src/${room}/**/*.ts`], reporter: ['json'] },
   },
 });

@@ -42,6 +42,24 @@ describe('a class', () => {
     expect(Math.abs((gaugeRr?.result.sd.av ?? 0) - 4 / Math.sqrt(6))).toBeLessThan(0.5);
   });
 
+  test('has it at two marks that all read twice, and by panels where that is one', () => {
+    const twiceAt = (...marks: readonly string[]) => {
+      const some = readings.map((one) =>
+        surveyOf(
+          one.filter(
+            ({ panel, point, repeat }) => repeat === 1 || marks.includes(`${panel} ${point}`),
+          ),
+        ),
+      );
+      return classView(graded(reference, some), reference).gaugeRr;
+    };
+    expect(twiceAt('roof 1', 'boot 2')).toMatchObject({
+      parts: 'marked points',
+      counts: { parts: 2, trainees: 6, trials: 2 },
+    });
+    expect(twiceAt('roof 1')?.parts).toBe('panels');
+  });
+
   test('has it by panels where points are one’s own, and none where only one survey is sound', () => {
     const own = readings.map((one) => surveyOf(one.map((row) => ({ ...row, marked: false }))));
     const { gaugeRr } = classView(graded(reference, own), reference);

@@ -1,8 +1,10 @@
-import * as fc from 'fast-check';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/film/reading.ts';
 import { gradeTrainee } from '../../src/training/grade-trainee.ts';
 import { expertReference } from '../../src/training/reference.ts';
+import { evenly } from '../evenly.ts';
+import { inFull } from '../in-full.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 import {
   changed,
@@ -44,7 +46,7 @@ describe('laws of grading', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 0, max: 1_000_000 }),
-        fc.double({ min: -14, max: 14, noNaN: true }),
+        evenly(-14, 14),
         fc.integer({ min: 2, max: 11 }),
         (seed, bias, panels) => {
           const { own, grade } = drawn(seed);
@@ -60,7 +62,7 @@ describe('laws of grading', () => {
       ),
       { numRuns: 60 },
     );
-    expect(verdicts.size).toBe(3);
+    if (inFull) expect(verdicts.size).toBe(3);
   });
 
   test('panels that a slip explains are named where limits of agreement leave them out', () => {
@@ -119,7 +121,7 @@ describe('laws of grading', () => {
       fc.property(
         fc.integer({ min: 0, max: 1_000_000 }),
         fc.constantFrom(...panelIds.filter((id) => id !== 'quarter-left')),
-        fc.double({ min: 0, max: 40, noNaN: true }),
+        evenly(0, 40),
         (seed, panel, by) => {
           const { own, grade, reference } = drawn(seed);
           const off = (more: number): number => {

@@ -80,6 +80,16 @@ describe('a hand that reads more or less all over the car', () => {
   });
 });
 
+test('points read once are told at the first of them, since nobody can say how well they repeat', () => {
+  const { reasons } = gradeAgainst(surveyOf(read()), expertReference(surveyOf(read())));
+  expect(reasons.find(({ code }) => code === 'not-repeated')).toEqual({
+    code: 'not-repeated',
+    text: 'no point was read twice, so nobody can say how well your readings repeat: read each point three times',
+    panels: [],
+    ...{ file: 'a.csv', line: 2 },
+  });
+});
+
 test('a panel that is off is told with the line of its farthest reading', () => {
   const trainee = read((panel, film) => film + (panel === 'door-front-left' ? 14 : 0));
   // The second of its five is 130 where the reference is 112.
@@ -235,6 +245,36 @@ describe('values that nobody read', () => {
     });
   });
 
+  test('are not told of panels read at unlike counts of points, though the shorter is the beginning of the longer', () => {
+    const own = new Map(
+      panelIds.map((id, i) => [id, FILM.map((film, k) => film + ((7 * i + 3 * k * i) % 11))]),
+    );
+    const of = (copied: boolean, points: number) =>
+      all(
+        read((panel, _, point) => {
+          if (panel === 'boot' && point > points) return UNREAD;
+          const from = panel === 'boot' && copied ? 'roof' : panel;
+          return own.get(from)?.[point - 1] ?? UNREAD;
+        }),
+      ).flatMap(({ code, panels }) => (code === 'values-repeated' ? [panels] : []));
+    expect(of(true, 5)).toEqual([['boot', 'roof']]);
+    expect(of(true, 4)).toEqual([]);
+    expect(of(false, 5)).toEqual([]);
+  });
+
+  test('all alike on one panel may be chance where the display is coarse: λ = Σ (δ/(σ√2π))ⁿ⁻¹/√n over all panels', () => {
+    // σ = √10, δ = 1: .1262⁴/√5 = 1.13e-4 a panel. Of 11 panels 1 − e^−.00125 is over the .001 of a false alarm, of 8 not.
+    const codes = (panels: number) =>
+      all(
+        read((panel, film) => {
+          const place = panelIds.indexOf(panel);
+          return place >= panels ? UNREAD : place === 0 ? 113 : film + (place % 3);
+        }),
+      ).map(({ code }) => code);
+    expect(codes(11)).not.toContain('values-alike');
+    expect(codes(8)).toContain('values-alike');
+  });
+
   test('all alike are told with the film that the car shows', () => {
     const trainee = read((panel, film) => (panel === 'roof' || panel === 'boot' ? 112 : film));
     // √10 within each panel.
@@ -271,6 +311,22 @@ describe('sides', () => {
     const backwards = [...car(true, true)].reverse();
     expect(swapped(backwards, car(true, false))).toHaveLength(1);
     expect(swapped(car(true, false), car(true, false))).toEqual([]);
+  });
+
+  test('are none on a car of which no pair was read', () => {
+    const trainee = read((panel, film) => (/-(left|right)$/.test(panel) ? UNREAD : film));
+    expect(told(trainee, trainee)).toEqual([]);
+  });
+
+  test('all over the car need proof all together: pairs that differ by little are no proof', () => {
+    const sides = (right: number, left: number) =>
+      read(
+        (panel, film) => film + (/-left$/.test(panel) ? left : /-right$/.test(panel) ? right : 0),
+      );
+    // Four pairs, each z² = d²/(3² + 2·10/5) on both sides: 4·2·d²/13 is 5.5 for 3 µm, 22.2 for 6; proof is 2·ln 1000 = 13.8.
+    const found = (by: number) => swapped(sides(by, 0), sides(0, by)).length;
+    expect(found(3)).toBe(0);
+    expect(found(6)).toBe(1);
   });
 
   test('need three marks on either side: with fewer the means are compared, which are alike', () => {

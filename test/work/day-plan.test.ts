@@ -53,6 +53,13 @@ describe('a job laid into days', () => {
     expect(days[0]?.stages).toEqual([{ stage: 'cut', time: 200, panels: ['roof'] }]);
   });
 
+  it('passes the action value with more than its 100 points, not with just so many', () => {
+    const passed = (points: number) =>
+      planDays([piece('cut', 60, { points })], terms).map(({ actionPassed }) => actionPassed);
+    expect(passed(100)).toEqual([false]);
+    expect(passed(100.5)).toEqual([true]);
+  });
+
   it('refuses a time or an exposure that is no number: such a day would never end', () => {
     expect(() => planDays([piece('cut', Number.NaN)], terms)).toThrow('cut would never end');
     expect(() => planDays([piece('cut', 10, { points: Number.NaN })], terms)).toThrow(RangeError);

@@ -1,9 +1,9 @@
-import { describe, expect, it } from 'vitest';
-import { micrometres, squareMetres } from '../../src/base/units.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { micrometres, minutes, squareMetres } from '../../src/base/units.ts';
 import type { LocalWork } from '../../src/correction/plan/plan.ts';
 import { correctionModel, workModel } from '../../src/formats/models.ts';
 import { planCautions } from '../../src/work/cautions.ts';
-import { estimateWork } from '../../src/work/estimate-work.ts';
+import { estimateWork, type WorkEstimate } from '../../src/work/estimate-work.ts';
 import { usualScope } from '../../src/work/job-scope.ts';
 import { FINE, MEDIUM, noRemoval, panel, plan, SECTION, step } from './small-plans.ts';
 
@@ -14,7 +14,10 @@ describe('the work of a small plan, followed by hand', () => {
   const roof = panel('roof', 4, [step(MEDIUM, 3, 52), step(FINE, 1, 18)]);
   const door = panel('door', 2, [step(MEDIUM, 2, 17), step(FINE, 1, 9)]);
   const bumper = panel('bumper', 3);
-  const work = estimateWork(plan(roof, door, bumper), workModel, { vehicleArea });
+  let work: WorkEstimate;
+  beforeEach(() => {
+    work = estimateWork(plan(roof, door, bumper), workModel, { vehicleArea });
+  });
   const amount = (material: string) => work.materials.find((one) => one.material === material);
   const stage = (id: string) => work.stages.find((one) => one.stage.id === id);
 
@@ -39,6 +42,19 @@ describe('the work of a small plan, followed by hand', () => {
     expect([...new Set(laid.map((one) => one.stage))]).toEqual(timed);
     const total = laid.reduce((sum, { time }) => sum + time, 0);
     expect(total).toBeCloseTo(work.job.time.median, 6);
+  });
+
+  it('lets a stage of polishing wait once, after the last of its panels', () => {
+    const wing = panel('wing', 2, [step(MEDIUM, 1, 17)]);
+    const daysWith = (wait: number): number => {
+      const stages = workModel.stages.map((one) =>
+        one.id === 'cut' ? { ...one, wait: minutes(wait) } : one,
+      );
+      return estimateWork(plan(roof, door, wing), { ...workModel, stages }, { vehicleArea }).days
+        .length;
+    };
+    // Three days to the minute: all that follows is at the same time of a later day.
+    expect(daysWith(3 * 1440)).toBe(daysWith(0) + 3);
   });
 
   it('has as many loads of towels to wash as its towels fill, and no piece in shares', () => {
@@ -328,11 +344,11 @@ describe('hand–arm vibration (2002/44/EC; points by the HSE’s 2a² an hour)'
 });
 
 describe('a plan without work', () => {
-  const work = estimateWork(plan(panel('roof', 2)), workModel);
+  const work = () => estimateWork(plan(panel('roof', 2)), workModel);
 
   it('takes no time for a correction and uses nothing up for it', () => {
-    expect(work.time).toEqual({ mean: 0, median: 0, logSd: 0 });
-    expect(work).toMatchObject({
+    expect(work().time).toEqual({ mean: 0, median: 0, logSd: 0 });
+    expect(work()).toMatchObject({
       machineMinutes: 0,
       polishingMinutes: 0,
       vibrationPoints: 0,
@@ -342,7 +358,7 @@ describe('a plan without work', () => {
   });
 
   it('still washes the vehicle and hands it over', () => {
-    expect(work.job.time.mean).toBeGreaterThan(0);
-    expect(work.stages.every(({ stage }) => stage.part === 'rest')).toBe(true);
+    expect(work().job.time.mean).toBeGreaterThan(0);
+    expect(work().stages.every(({ stage }) => stage.part === 'rest')).toBe(true);
   });
 });

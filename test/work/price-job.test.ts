@@ -51,6 +51,12 @@ test('pounds with VAT of 20 % on the total, rounded down: labour, material, item
     1_504n,
     -4_089n, // 10 % of 408.93 = 40.893
   ]);
+  // What a line is reckoned from, quantities in thousandths: 445 min by the hour, 137 ml by the pack of 500.
+  expect(priced.lines.map(({ unitPrice }) => unitPrice).slice(1, 4)).toEqual([
+    { quantity: 445_000n, unit: 'min', price: 4_800n, per: 60n, markup: 0n },
+    { quantity: 137_000n, unit: 'ml', price: 2_400n, per: 500n, markup: percent(20) },
+    null,
+  ]);
   expect(priced.subtotal).toBe(36_804n); // 408.93 − 40.89
   expect(priced.tax).toBe(7_360n); // 20 % of 368.04 = 73.608, down
   expect(priced.total).toBe(44_164n);

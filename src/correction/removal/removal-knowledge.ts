@@ -112,7 +112,7 @@ export function foretell(
   const median = medianRemoval(steps);
   let [ofRates, withDepth] = [0, 0];
   for (const { combination, sets } of steps) {
-    const share = median === 0 ? 0 : (sets * combination.perSet) / median;
+    const share = (sets * combination.perSet) / median;
     const rate = removal.of(combination.id);
     ofRates += share * rate.sd;
     withDepth += share * rate.withDepth;

@@ -14,12 +14,14 @@ import {
 } from '../../../src/base/stats/gamma.ts';
 import { noncentralTCdf, noncentralTQuantile } from '../../../src/base/stats/noncentral-t.ts';
 import {
+  fillNormal,
+  type NormalTable,
   normalCdf,
-  normalCdfFrom,
   normalDensity,
   normalQuantile,
 } from '../../../src/base/stats/normal.ts';
 import { studentTCdf, studentTQuantile } from '../../../src/base/stats/student-t.ts';
+import { evenly } from '../../evenly.ts';
 import {
   digammas,
   logGammas,
@@ -36,13 +38,27 @@ import {
 const relative = (value: number, expected: number): number =>
   Math.abs(value - expected) / (Math.abs(expected) || 1);
 
-test('Φ from a density that is known is Φ', () => {
+test('a table of the normal distribution holds φ and Φ of each of its values', () => {
   fc.assert(
-    fc.property(fc.double({ min: -37, max: 37, noNaN: true }), (z) => {
-      expect(relative(normalCdfFrom(z, normalDensity(z)), normalCdf(z))).toBeLessThan(1e-13);
+    fc.property(fc.array(evenly(-37, 37), { minLength: 1, maxLength: 9 }), (values) => {
+      const { density, below } = tableOf(values);
+      expect([...density]).toEqual(values.map(normalDensity));
+      for (const [k, z] of values.entries()) {
+        expect(relative(below[k] ?? Number.NaN, normalCdf(z))).toBeLessThan(1e-13);
+      }
     }),
   );
 });
+
+function tableOf(values: readonly number[]): NormalTable {
+  const table = {
+    z: Float64Array.from(values),
+    density: new Float64Array(values.length),
+    below: new Float64Array(values.length),
+  };
+  fillNormal(table);
+  return table;
+}
 
 describe('the gamma function and its kin', () => {
   test('agree with 40-digit arithmetic', () => {
@@ -92,7 +108,7 @@ describe('the normal distribution', () => {
   });
   test('is symmetric, rises, and its quantile undoes it', () => {
     fc.assert(
-      fc.property(fc.double({ min: -8, max: 8, noNaN: true }), (z) => {
+      fc.property(evenly(-8, 8), (z) => {
         expect(normalCdf(z) + normalCdf(-z)).toBeCloseTo(1, 14);
         expect(normalDensity(z)).toBe(normalDensity(-z));
         expect(normalCdf(z + 0.01)).toBeGreaterThanOrEqual(normalCdf(z));
@@ -156,16 +172,12 @@ describe('Student’s t distribution', () => {
   });
   test('undoes itself and is symmetric for any ν from 0.5 to 10⁶', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 1e-6, max: 0.5, noNaN: true }),
-        fc.double({ min: -0.3, max: 6, noNaN: true }),
-        (p, logDof) => {
-          const dof = 10 ** logDof;
-          const t = studentTQuantile(p, dof);
-          expect(relative(studentTCdf(t, dof), p)).toBeLessThan(1e-11);
-          expect(studentTCdf(-t, dof)).toBeCloseTo(1 - p, 12);
-        },
-      ),
+      fc.property(evenly(1e-6, 0.5), evenly(-0.3, 6), (p, logDof) => {
+        const dof = 10 ** logDof;
+        const t = studentTQuantile(p, dof);
+        expect(relative(studentTCdf(t, dof), p)).toBeLessThan(1e-11);
+        expect(studentTCdf(-t, dof)).toBeCloseTo(1 - p, 12);
+      }),
     );
   });
 });
@@ -193,18 +205,10 @@ describe('the noncentral t distribution', () => {
   });
   test('obeys P(T ≤ 0) = Φ(−δ) and reflection', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: -6, max: 6, noNaN: true }),
-        fc.double({ min: 1, max: 300, noNaN: true }),
-        fc.double({ min: -9, max: 9, noNaN: true }),
-        (delta, dof, t) => {
-          expect(noncentralTCdf(0, dof, delta)).toBeCloseTo(normalCdf(-delta), 11);
-          expect(noncentralTCdf(t, dof, delta) + noncentralTCdf(-t, dof, -delta)).toBeCloseTo(
-            1,
-            11,
-          );
-        },
-      ),
+      fc.property(evenly(-6, 6), evenly(1, 300), evenly(-9, 9), (delta, dof, t) => {
+        expect(noncentralTCdf(0, dof, delta)).toBeCloseTo(normalCdf(-delta), 11);
+        expect(noncentralTCdf(t, dof, delta) + noncentralTCdf(-t, dof, -delta)).toBeCloseTo(1, 11);
+      }),
     );
   });
   test('undoes its quantile over the whole range of the tool', () => {

@@ -50,6 +50,14 @@ describe('Algorithm A', () => {
       expect(found.sd).toBeCloseTo(sd, 8);
     }
   });
+  test('comes to rest as near in any unit: thousandths and thousands give the same figures', () => {
+    const whole = algorithmA(creosote.values);
+    for (const unit of [1e-9, 1e-3, 1e6]) {
+      const found = algorithmA(creosote.values.map((value) => unit * value));
+      expect(found.mean / unit).toBeCloseTo(whole.mean, 10);
+      expect(found.sd / unit).toBeCloseTo(whole.sd, 10);
+    }
+  });
   test('gives no spread where all values are one, and some where more than half are', () => {
     expect(algorithmA([5, 5, 5])).toEqual({ mean: 5, sd: 0 });
     const found = algorithmA([5, 5, 5, 5, 6, 7, 9]);

@@ -22,6 +22,21 @@ describe('a Gauss–Legendre rule', () => {
       if (count < 8) expect(Math.abs(power(2 * count) - 2 / (2 * count + 1))).toBeGreaterThan(1e-4);
     }
   });
+  test('is even about the middle, where an odd rule has a node to the last digit', () => {
+    for (const count of [1, 2, 3, 4, 5, 16, 21, 31]) {
+      const { nodes, weights } = gaussLegendre(count);
+      nodes.forEach((node, k) => {
+        expect(node + (nodes[count - 1 - k] ?? Number.NaN), `${count}`).toBe(0);
+        expect(weights[k]).toBeCloseTo(weights[count - 1 - k] ?? Number.NaN, 13);
+        if (k > 0) expect(node).toBeGreaterThan(nodes[k - 1] ?? Number.NaN);
+      });
+      if (count % 2 === 1) expect(nodes[(count - 1) / 2]).toBe(0);
+    }
+  });
+  test('is worked out once', () => {
+    expect(gaussLegendre(11)).toBe(gaussLegendre(11));
+    expect(gaussLegendre(11)).not.toBe(gaussLegendre(12));
+  });
   test('refuses a number of nodes that is none', () => {
     expect(() => gaussLegendre(0)).toThrow(RangeError);
     expect(() => gaussLegendre(2.5)).toThrow(RangeError);

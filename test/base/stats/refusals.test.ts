@@ -3,9 +3,13 @@ import { expect, test } from 'vitest';
 import { conformanceProbability } from '../../../src/base/conformance.ts';
 import { chiSquareCdf, chiSquareQuantile } from '../../../src/base/stats/chi-square.ts';
 import {
+  digamma,
   inverseTrigamma,
+  logGamma,
+  logGammaHalfStep,
   regularisedLowerGamma,
   regularisedUpperGamma,
+  stirlingError,
   trigamma,
 } from '../../../src/base/stats/gamma.ts';
 import { gaugeRr } from '../../../src/base/stats/gauge-rr.ts';
@@ -19,6 +23,7 @@ import { solveLinear } from '../../../src/base/stats/linear.ts';
 import { differenceInterval, pairedDifference } from '../../../src/base/stats/mean-difference.ts';
 import { noncentralTCdf, noncentralTQuantile } from '../../../src/base/stats/noncentral-t.ts';
 import { normalCdf, normalDensity, normalQuantile } from '../../../src/base/stats/normal.ts';
+import { farthest, generalisedEsd, grubbsCritical } from '../../../src/base/stats/outliers.ts';
 import { exactInterval, wilsonInterval } from '../../../src/base/stats/proportion-interval.ts';
 import { gaussLegendre, integrate } from '../../../src/base/stats/quadrature.ts';
 import { studentTCdf, studentTQuantile } from '../../../src/base/stats/student-t.ts';
@@ -26,6 +31,8 @@ import { mean, quantile, sampleVariance } from '../../../src/base/stats/summary.
 import { toleranceFactor } from '../../../src/base/stats/tolerance-factor.ts';
 import { splitInTwo } from '../../../src/base/stats/two-groups.ts';
 import { fitVariancePrior, moderateVariance } from '../../../src/base/stats/variance-prior.ts';
+import { exactly, multiply, uncertain } from '../../../src/base/uncertainty.ts';
+import { micrometres } from '../../../src/base/units.ts';
 
 const { NaN: none, POSITIVE_INFINITY: endless } = Number;
 const factor = { content: 0.95, confidence: 0.95, count: 5, dof: 10 };
@@ -46,6 +53,39 @@ test.each([
   ['regularisedLowerGamma needs x of zero or more', () => regularisedLowerGamma(1, -1)],
   ['regularisedUpperGamma needs x of zero or more', () => regularisedUpperGamma(1, -1)],
   ['trigamma needs a finite number above zero', () => trigamma(0)],
+  ['digamma needs a finite number above zero', () => digamma(-1)],
+  ['logGamma needs a finite number above zero', () => logGamma(endless)],
+  ['logGammaHalfStep needs a finite number above zero', () => logGammaHalfStep(0)],
+  ['stirlingError needs a finite number above zero', () => stirlingError(none)],
+  ['regularisedLowerGamma needs a finite number above zero', () => regularisedLowerGamma(0, 1)],
+  ['regularisedUpperGamma needs a finite number above zero', () => regularisedUpperGamma(0, 1)],
+  ['a test for outliers needs three values or more', () => farthest([1, 2])],
+  ['a level must lie between 0 and 1', () => grubbsCritical(5, 1, 2)],
+  ['a level must lie between 0 and 1', () => generalisedEsd([1, 2, 3, 4], { most: 1, level: 0 })],
+  ['Grubbs’ test needs n of 3 or more', () => grubbsCritical(2, 0.05, 2)],
+  ['Grubbs’ test needs n of 3 or more', () => grubbsCritical(4.5, 0.05, 2)],
+  [
+    'each step must leave two values or more',
+    () => generalisedEsd([1, 2, 3, 4], { most: 3, level: 0.05 }),
+  ],
+  [
+    'each step must leave two values or more',
+    () => generalisedEsd([1, 2, 3, 4], { most: 0, level: 0.05 }),
+  ],
+  [
+    'each step must leave two values or more',
+    () => generalisedEsd([1, 2, 3, 4], { most: 1.5, level: 0.05 }),
+  ],
+  ['an uncertain value must be finite', () => exactly(micrometres(endless))],
+  ['a factor must be finite', () => multiply(exactly(micrometres(1)), endless)],
+  [
+    'the contribution of gauge must be finite',
+    () => uncertain(micrometres(1), { gauge: { contribution: none, dof: 3 } }),
+  ],
+  [
+    'the degrees of freedom of gauge must be above zero',
+    () => uncertain(micrometres(1), { gauge: { contribution: 1, dof: 0 } }),
+  ],
   ['inverseTrigamma needs a finite number above zero', () => inverseTrigamma(0)],
   [
     'parts, operators and trials must be two or more, and the table even',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { halved, type Slope, solveIncreasing } from '../../../src/base/stats/root.ts';
+import { evenly } from '../../evenly.ts';
 
 /** Rises everywhere, and so little far from `middle` that its slope is lost there. */
 const steep =
@@ -21,6 +22,23 @@ describe('the root of an increasing function', () => {
     const cube = (x: number): Slope => ({ value: x ** 3 - 8, slope: 3 * x ** 2 });
     for (const start of [0, 1e-9, -1e-4, 1e-3, 1e6, -1e6])
       expect(solveIncreasing(cube, { start }), `${start}`).toBeCloseTo(2, 12);
+  });
+
+  test('is looked for on its own side of the start, by steps that double', () => {
+    const asked: number[] = [];
+    const line =
+      (root: number) =>
+      (x: number): Slope => {
+        asked.push(x);
+        return { value: 1e-9 * (x - root), slope: 1e-9 };
+      };
+    expect(solveIncreasing(line(1e6), { start: 0 })).toBeCloseTo(1e6, 6);
+    expect(Math.min(...asked)).toBe(0);
+    expect(asked.slice(0, 5)).toEqual([0, 1, 3, 7, 15]);
+    asked.length = 0;
+    expect(solveIncreasing(line(-1e6), { start: 0 })).toBeCloseTo(-1e6, 6);
+    expect(Math.max(...asked)).toBe(0);
+    expect(asked.slice(0, 5)).toEqual([0, -1, -3, -7, -15]);
   });
 
   test('is found within limits that the function is asked in alone', () => {
@@ -64,8 +82,8 @@ describe('the root of an increasing function', () => {
   });
 
   test('is the one of any straight line, wherever the search begins', () => {
-    const root = fc.double({ min: -1e6, max: 1e6, noNaN: true });
-    const slope = fc.double({ min: 1e-3, max: 1e3, noNaN: true });
+    const root = evenly(-1e6, 1e6);
+    const slope = evenly(1e-3, 1e3);
     fc.assert(
       fc.property(root, slope, root, (wanted, rise, start) => {
         const line = (x: number): Slope => ({ value: rise * (x - wanted), slope: rise });

@@ -184,5 +184,10 @@ describe('the smallest of n values as a limit', () => {
       ),
     );
     expect(distributionFreeCount(0.5, 0.75)).toBe(2);
+    // In floating point ln(1 − .271)/ln .9 is 3 and a last digit: three values suffice, not four.
+    expect(Math.log1p(-0.271) / Math.log(0.9)).toBeGreaterThan(3);
+    expect(distributionFreeCount(0.9, 0.271)).toBe(3);
+    expect(distributionFreeCount(0.8, 0.488)).toBe(3);
+    expect(distributionFreeCount(0.999, 1e-9)).toBe(1);
   });
 });

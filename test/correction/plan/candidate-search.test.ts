@@ -18,6 +18,21 @@ function waysOn(flatWidth: number, paint = untried) {
   return waysToWork(panel, { paintOf: () => paint, model })('machine', 1.1, 1);
 }
 
+/** A paint on which one spot was read. */
+const tried = (value: number) =>
+  paintKnowledge(
+    [
+      {
+        combination: 'da/foam-medium/medium',
+        foretold: 1.8,
+        removed: { value, standardError: 0.5 },
+        cleared: null,
+      },
+    ],
+    'unknown',
+    model,
+  );
+
 describe('the ways to work a panel', () => {
   it('are searched once for all panels on which the same pads are used', () => {
     expect(waysOn(400)).toBe(waysOn(200));
@@ -26,19 +41,6 @@ describe('the ways to work a panel', () => {
   });
 
   it('are searched once for paints that are known alike, and anew once sixteen others came between', () => {
-    const tried = (value: number) =>
-      paintKnowledge(
-        [
-          {
-            combination: 'da/foam-medium/medium',
-            foretold: 1.8,
-            removed: { value, standardError: 0.5 },
-            cleared: null,
-          },
-        ],
-        'unknown',
-        model,
-      );
     const first = waysOn(400, tried(1));
     const others = (count: number) => {
       for (let k = 0; k < count; k += 1) waysOn(400, tried(2 + k / 10));
@@ -51,6 +53,19 @@ describe('the ways to work a panel', () => {
     expect(allRated(anew).map(({ removal }) => removal)).toEqual(
       allRated(first).map(({ removal }) => removal),
     );
+  });
+
+  it('are held to an ln-SD not under their own, nor over that of the least sure of them', () => {
+    const ways = waysOn(400, tried(1));
+    const all = allRated(ways);
+    const logSds = all.map(({ removal }) => removal.logSd);
+    const widest = Math.max(...logSds);
+    expect(widest - Math.min(...logSds)).toBeGreaterThan(0.02);
+    for (const { removal, heldTo } of all) {
+      expect(heldTo).toBeGreaterThanOrEqual(removal.logSd - 1e-12);
+      expect(heldTo).toBeLessThanOrEqual(widest);
+    }
+    expect(new Set(ways.heldTo)).toEqual(new Set(all.map(({ heldTo }) => heldTo)));
   });
 
   it('are held against the defects only where they may go', () => {

@@ -10,6 +10,7 @@ import { fewestSetUps, type PartChoice } from '../../../src/correction/plan/fewe
 import { ladder } from '../../../src/correction/removal/combination.ts';
 import { stepsId } from '../../../src/correction/removal/step.ts';
 import { correctionModel } from '../../../src/formats/models.ts';
+import { inFull } from '../../in-full.ts';
 import { seededRandom } from '../../samples/seeded-random.ts';
 
 const [rung] = ladder(correctionModel);
@@ -58,6 +59,13 @@ describe('of ways that are as good on each panel', () => {
     ];
     expect(lettersOf(fewestSetUps(shared(9, 8)))).toEqual(['y', 'y']);
     expect(lettersOf(fewestSetUps(shared(8, 8)))).toEqual(['x', 'x']);
+  });
+
+  it('the first by name is taken of as quick ones, in whatever order they are found', () => {
+    // Of two combinations p with z, and q with a, would do; the bonnet is looked at first, by p before q.
+    const bonnet = part([using('r', 1), using('p', 10), using('q', 10)]);
+    const roof = part([using('st', 1), using('uv', 1), using('pz', 10), using('aq', 10)]);
+    expect(lettersOf(fewestSetUps([bonnet, roof]))).toEqual(['q', 'aq']);
   });
 
   it('nothing is made of no panel at all', () => {
@@ -123,7 +131,7 @@ describe('the combinations of a car', () => {
       }),
       RUNS,
     );
-    expect(saved).toBeGreaterThan(400);
+    if (inFull) expect(saved).toBeGreaterThan(400);
   });
 
   it('are of each part’s own equals, whatever the order of the parts', () => {

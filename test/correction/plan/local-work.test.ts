@@ -6,6 +6,7 @@ import { setTime } from '../../../src/correction/removal/removal-rate.ts';
 import { allowanceAt } from '../../../src/film/limits/allowance-at.ts';
 import { allowanceOnPlace } from '../../../src/film/limits/allowance-on-place.ts';
 import { clearRisk } from '../../../src/film/limits/removal-risk.ts';
+import { isZone } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
   amongSound,
@@ -50,12 +51,16 @@ const codes = ({ local }: PanelPlan): readonly (readonly string[])[] =>
   local.map(({ reasons }) => reasons.map(({ code }) => code));
 
 describe('a named deep defect', () => {
-  const withScratch = plan([swirls, defect('deep-scratches', 2)]);
-  const [spot] = withScratch.local;
-  if (spot === undefined) throw new Error('the scratch has an entry');
-  const panel = plan([swirls]);
+  /** Of a panel with swirl marks and a scratch, beside the same without the scratch. */
+  const scratched = () => {
+    const withScratch = plan([swirls, defect('deep-scratches', 2)]);
+    const [spot] = withScratch.local;
+    if (spot === undefined) throw new Error('the scratch has an entry');
+    return { withScratch, spot, panel: plan([swirls]) };
+  };
 
   it('is worked as a spot by the smallest pad, in three sets at most, and never over the panel', () => {
+    const { withScratch, spot, panel } = scratched();
     expect(spot.steps).toHaveLength(1);
     const [step] = spot.steps;
     expect(step?.combination.machine.id).toBe('da-small');
@@ -65,6 +70,7 @@ describe('a named deep defect', () => {
   });
 
   it('takes its machine time on a small section, .05 m² at the default', () => {
+    const { spot } = scratched();
     const [step] = spot.steps;
     if (step === undefined) throw new Error('a spot has a step');
     const model = shopWith('da-small');
@@ -74,6 +80,7 @@ describe('a named deep defect', () => {
   });
 
   it('clears what the spot and the panel’s own steps take together', () => {
+    const { spot, panel } = scratched();
     const together = {
       median: micrometres(spot.removal.median + panel.removal.median),
       logSd: UNTRIED_LOG_SD,
@@ -83,6 +90,7 @@ describe('a named deep defect', () => {
   });
 
   it('states the risk of its place, with the panel’s own steps spent there too', () => {
+    const { withScratch, spot, panel } = scratched();
     const place = allowanceOnPlace(withScratch.survey, UNTRIED_LOG_SD, grounds);
     if (place.topcoat === null) throw new Error('the panel was read');
     const median = micrometres(spot.removal.median + panel.removal.median);
@@ -93,9 +101,12 @@ describe('a named deep defect', () => {
     );
     expect(spot.risk).toBeLessThanOrEqual(0.05);
     expect(median).toBeLessThanOrEqual(place.budget);
+    expect(spot.place?.removal).toBeCloseTo(median, 12);
+    expect(spot.place?.budget).toBeCloseTo(place.budget, 12);
   });
 
   it('says what comes of it, and what keeps it from more', () => {
+    const { spot } = scratched();
     expect(spot.reasons[0]?.text).toMatch(
       /^random deep scratches of grade 2: a spot clears \d+ % of such marks, the panel’s own steps \d+ %$/,
     );
@@ -126,13 +137,24 @@ describe('a named deep defect', () => {
       const left = plan(scratch, { readings });
       expect(left.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null });
       expect(codes(left)).toEqual([['local-left', 'local-limit']]);
+      expect(left.local[0]?.reasons.map(({ text }) => text)).toEqual([
+        'random deep scratches of grade 3: left',
+        expect.stringMatching(/^nothing may go there: ./),
+      ]);
+      expect(left.local[0]?.reasons[1]?.value).toBe(0);
     }
   });
 
   it('is left where the clear coat has failed', () => {
     const failed = plan([swirls, defect('deep-scratches', 3), defect('clear-coat-failure', 2)]);
-    expect(failed.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null });
-    expect(codes(failed)).toEqual([['local-left']]);
+    expect(failed.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null, place: null });
+    expect(failed.local[0]?.removal).toEqual({ median: 0, mean: 0, low: 0, high: 0 });
+    expect(failed.local[0]?.reasons).toEqual([
+      {
+        code: 'local-left',
+        text: 'random deep scratches of grade 3: left, the clear coat has failed',
+      },
+    ]);
   });
 
   it('is worked without any work on the panel, where there is nothing else to correct', () => {
@@ -147,6 +169,9 @@ describe('a named deep defect', () => {
       facts: { taken: micrometres(0) },
     });
     expect(codes(roomy)).toEqual([['local-spot', 'local-haze']]);
+    expect(roomy.local[0]?.reasons[1]?.text).toBe(
+      'stronger sets would leave haze that nothing else clears there',
+    );
   });
 
   it('is rubbed by hand in a shop whose pads are all too wide there', () => {
@@ -154,9 +179,18 @@ describe('a named deep defect', () => {
       machines: ['da', 'hand'],
       panel: { flatWidth: 90 as never },
     });
-    const used = tight.local.flatMap(({ steps }) => steps.map((one) => one.combination.machine.id));
-    expect(used.every((id) => id === 'hand')).toBe(true);
-    expect(tight.local).toHaveLength(1);
+    const used = tight.local.map(({ steps }) => steps.map((one) => one.combination.machine.id));
+    expect(used).toEqual([['hand']]);
+  });
+
+  it('is worked in no more sets than it takes, where more would hardly take more film', () => {
+    // By hand a set takes less than the tenth of a micrometre by which ways are told apart.
+    const faint = plan([defect('swirl-marks', 0), defect('deep-scratches', 1, 0.01)], {
+      machines: ['hand'],
+    });
+    const [step] = faint.local[0]?.steps ?? [];
+    expect(2 * (step?.combination.perSet ?? 1)).toBeLessThan(0.08);
+    expect(step?.sets).toBe(1);
   });
 
   it('of grade 0 has no entry, and none of the general ones has', () => {
@@ -166,9 +200,9 @@ describe('a named deep defect', () => {
 
 describe('a spot on a panel in two zones', () => {
   const readings = onFace('tested', 110, 112, 114, 142, 144, 143);
-  const zoned = plan([swirls, defect('deep-scratches', 2)], { readings });
 
   it('stands with the panel, and keeps the limits of both zones', () => {
+    const zoned = plan([swirls, defect('deep-scratches', 2)], { readings });
     expect(zoned.zones).toHaveLength(2);
     expect(zoned.local).toHaveLength(1);
     for (const zone of zoned.zones) expect(zone.local).toEqual([]);
@@ -178,5 +212,29 @@ describe('a spot on a panel in two zones', () => {
       const { budget } = allowanceOnPlace(zone.survey, UNTRIED_LOG_SD, grounds);
       expect(extra + zone.removal.median).toBeLessThanOrEqual(budget + 1e-9);
     }
+  });
+
+  it('is told of the place on which least is left over, whichever zone that is in', () => {
+    const { survey } = amongSound(readings);
+    const placeBy = (budgets: readonly [thinner: number, thicker: number]) => {
+      const allowing = planOf(survey, {
+        defectsOf: () => [swirls, defect('deep-scratches', 2)],
+        model: shopWith('da', 'da-small'),
+        allowanceAt: (part, logSd) => allowanceAt(part, logSd, grounds),
+        allowanceOnPlace: (part, logSd) => {
+          const budget = micrometres(budgets[isZone(part) && part.zone === 'thinner' ? 0 : 1]);
+          return { ...allowanceOnPlace(part, logSd, grounds), budget };
+        },
+      });
+      const { local, zones } = planned(allowing, 'tested');
+      const [spot] = local;
+      const [thinner = Number.NaN, thicker] = zones.map(({ removal }) => removal.median);
+      // Swirls alone are worked alike in both.
+      expect(thinner).toBe(thicker);
+      expect(spot?.place?.removal).toBeCloseTo(thinner + (spot?.removal.median ?? 0), 12);
+      return spot?.place?.budget;
+    };
+    expect(placeBy([4, 5])).toBe(4);
+    expect(placeBy([5.5, 4.5])).toBe(4.5);
   });
 });

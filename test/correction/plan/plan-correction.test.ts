@@ -1,8 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { micrometres, millimetres } from '../../../src/base/units.ts';
-import { isWorked } from '../../../src/correction/plan/plan.ts';
+import { isWorked, type PanelPlan } from '../../../src/correction/plan/plan.ts';
+import { planCorrection } from '../../../src/correction/plan/plan-correction.ts';
 import { paintKnowledge, removalLogSd } from '../../../src/correction/removal/removal-knowledge.ts';
 import { clearRisk } from '../../../src/film/limits/removal-risk.ts';
+import { isZone } from '../../../src/film/survey.ts';
 import { correctionModel } from '../../../src/formats/models.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
 import {
@@ -14,7 +16,7 @@ import {
   surveyOf,
 } from '../../film/car-builder.ts';
 import { layersOf } from '../../tasks/layers.ts';
-import { defect, planned, planOf, shopWith, stepsOf } from '../shop.ts';
+import { defect, planned, planOf, shopWith, stepsOf, untried } from '../shop.ts';
 
 const codes = (list: readonly { readonly code: string }[]): readonly string[] =>
   list.map(({ code }) => code);
@@ -25,7 +27,12 @@ const checkCar = (rest: Parameters<typeof plainPanel>[1] = {}) =>
   surveyOf({ panels: [plainPanel('a', rest)], readings: checkReadings });
 
 describe('the worked example of the planner', () => {
-  const plan = planned(planOf(checkCar(), { model: shopWith('rotary', 'da') }), 'a');
+  const { pads, ...others } = shopWith('rotary', 'da');
+  const shop = { ...others, pads: pads.filter(({ id }) => id.startsWith('foam')) };
+  let plan: PanelPlan;
+  beforeEach(() => {
+    plan = planned(planOf(checkCar(), { model: shop }), 'a');
+  });
 
   it('is da/foam-medium/medium × 3, then da/foam-soft/fine × 1', () => {
     expect(stepsOf(plan)).toEqual(['da/foam-medium/medium × 3', 'da/foam-soft/fine × 1']);
@@ -137,7 +144,11 @@ describe('the verdict on a panel', () => {
 
   it('is refinish on clear coat failure, declared or recorded, whatever the film', () => {
     const declared = amongSound(fiveAround('tested', 112), { facts: { clearCoatFailure: true } });
-    expect(planned(planOf(declared.survey), 'tested').verdict).toBe('refinish');
+    const refinish = planned(planOf(declared.survey), 'tested');
+    expect(refinish).toMatchObject({ verdict: 'refinish', steps: [] });
+    expect(refinish.reasons.map(({ text }) => text)).toEqual([
+      'clear coat failure: no polishing, refinish',
+    ]);
     const { survey } = amongSound(fiveAround('tested', 112));
     const recorded = planOf(survey, { defectsOf: () => [defect('clear-coat-failure', 2)] });
     expect(planned(recorded, 'tested').verdict).toBe('refinish');
@@ -150,6 +161,7 @@ describe('the verdict on a panel', () => {
   it('is leave where there is nothing to correct', () => {
     const plan = planned(planOf(checkCar(), { defectsOf: () => [defect('swirl-marks', 0)] }), 'a');
     expect([plan.verdict, ...codes(plan.reasons)]).toEqual(['leave', 'nothing-to-correct']);
+    expect(plan.reasons[0]?.text).toBe('no general defect to correct');
     expect(plan.risk).toBe(plan.already);
   });
 });
@@ -284,5 +296,67 @@ describe('the whole car', () => {
     const sum = worked.reduce((total, { risk }) => total + (risk ?? 0), 0);
     expect(plan.expectedPanelsBelowFloor).toBeCloseTo(sum, 12);
     expect(sum).toBeGreaterThan(0);
+  });
+});
+
+describe('a panel in two zones', () => {
+  const { survey } = amongSound(onFace('tested', 110, 112, 114, 142, 144, 143));
+  const allowing = (thinner: number, thicker: number) =>
+    planOf(survey, {
+      model: shopWith('da'),
+      allowanceAt: (part) => ({
+        ...part,
+        budget: micrometres(isZone(part) && part.zone === 'thicker' ? thicker : thinner),
+      }),
+    });
+
+  it('shows the plan of the zone that allows least, whichever that is', () => {
+    for (const [thinner, thicker] of [
+      [1.2, 3],
+      [3, 1.2],
+    ] as const) {
+      const shown = planned(allowing(thinner, thicker), 'tested');
+      const zones = shown.zones.map(({ zone, survey: { budget } }) => [zone, budget]);
+      expect(zones).toEqual([
+        ['thinner', thinner],
+        ['thicker', thicker],
+      ]);
+      const least = shown.zones.find((zone) => zone.survey.budget === 1.2);
+      expect(shown.survey.budget).toBe(1.2);
+      expect(shown.steps).toBe(least?.steps);
+      expect(shown.steps).not.toEqual(shown.zones.find((zone) => zone !== least)?.steps);
+    }
+  });
+
+  it('counts among the panels under the floor with the risks of both, and as no more than one', () => {
+    const plan = allowing(3, 3);
+    const risks = plan.panels.map(({ risk, zones }) =>
+      zones.length === 0 ? (risk ?? 0) : zones.reduce((sum, zone) => sum + (zone.risk ?? 0), 0),
+    );
+    expect(plan.expectedPanelsBelowFloor).toBeCloseTo(
+      risks.reduce((sum, risk) => sum + risk, 0),
+      12,
+    );
+    expect(planned(plan, 'tested').zones.every(({ risk }) => (risk ?? 0) > 0)).toBe(true);
+    const sure = planCorrection({
+      panels: survey.panels.filter(({ zones }) => zones.length > 0),
+      defectsOf: () => [defect('swirl-marks', 3)],
+      aim: 0.85,
+      hazeAllowed: 1,
+      paintOf: () => untried,
+      allowanceAt: (part) => ({
+        ...part,
+        budget: micrometres(4),
+        topcoat:
+          part.topcoat === null
+            ? null
+            : { ...part.topcoat, clear: { ...part.topcoat.clear, mean: micrometres(1) } },
+      }),
+      model: shopWith('da'),
+      thinnerClear: micrometres(6),
+      edgeWidth: millimetres(25),
+    });
+    expect(sure.panels).toHaveLength(1);
+    expect(sure.expectedPanelsBelowFloor).toBe(1);
   });
 });

@@ -14,6 +14,7 @@ import type { CorrectionModel } from '../../../src/correction/removal/catalogue.
 import { ladder } from '../../../src/correction/removal/combination.ts';
 import { medianRemoval, type Step } from '../../../src/correction/removal/step.ts';
 import { correctionModel } from '../../../src/formats/models.ts';
+import { inFull } from '../../in-full.ts';
 import {
   allowedByTechnique,
   bestByHand,
@@ -135,7 +136,7 @@ describe('the search for steps', () => {
       RUNS,
     );
     // The comparison means something only where there was a choice to make.
-    expect(chosen).toBeGreaterThanOrEqual(300);
+    if (inFull) expect(chosen).toBeGreaterThanOrEqual(300);
   });
 
   it.each(Object.keys(broken))('never returns steps that break the rule %s', (name) => {

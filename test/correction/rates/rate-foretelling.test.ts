@@ -6,6 +6,7 @@ import {
   foretellingRecord,
   placeBuiltIn,
 } from '../../../src/correction/rates/rate-foretelling.ts';
+import { inFull } from '../../in-full.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
 import { drawnShop, measured, usualPriors as priors } from '../rates-drawn.ts';
 
@@ -62,6 +63,17 @@ describe('each vehicle foretold by the others', () => {
   });
 });
 
+describe('the place of a reading among those foretold', () => {
+  it('is the same where all is so many times as much, however small the error against it', () => {
+    const places = [0.01, 1, 100].map((times) =>
+      placeBuiltIn(measured('a', 'k', 2 * times, 2.6 * times, 0.02 * times), priors),
+    );
+    // Φ(ln(2.6/2)/√(.35² + .4² + .15²)) = Φ(.47504) = .68262, but for the error of a twentieth.
+    expect(places[1]).toBeCloseTo(0.6826, 2);
+    for (const place of places) expect(place).toBeCloseTo(places[1] ?? Number.NaN, 9);
+  });
+});
+
 describe('how well they foretell', () => {
   it('is not said of two vehicles, nor of four readings', () => {
     const two = three.filter(({ vehicle }) => vehicle !== 'c');
@@ -69,6 +81,11 @@ describe('how well they foretell', () => {
     expect(foretellingRecord(foretellEach(three, priors))).toBeNull();
     const five = [...three, measured('d', 'l', 0.9, 0.8, 0.4)];
     expect(foretellingRecord(foretellEach(five, priors))).not.toBeNull();
+    const ofThree = [...three, measured('a', 'l', 0.9, 0.8, 0.4)];
+    expect(foretellingRecord(foretellEach(ofThree, priors))).toMatchObject({
+      readings: 5,
+      vehicles: 3,
+    });
   });
 
   it('is the root mean square of read less foretold a set, for both, and what noise adds', () => {
@@ -96,7 +113,7 @@ describe('how well they foretell', () => {
     expect(nearer).toContain('c');
   });
 
-  it('is in simulation how far a vehicle that was never seen is off', () => {
+  it.runIf(inFull)('is in simulation how far a vehicle that was never seen is off', () => {
     const random = seededRandom(303);
     const [left, fresh, within]: [number[], number[], number[]] = [[], [], []];
     for (let i = 0; i < 150; i += 1) {

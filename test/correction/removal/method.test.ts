@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres, newtons, seconds } from '../../../src/base/units.ts';
+import { panelFlux, standingWarming } from '../../../src/correction/heat/heat.ts';
 import type { CorrectionModel, Machine } from '../../../src/correction/removal/catalogue.ts';
 import { ladder } from '../../../src/correction/removal/combination.ts';
 import {
@@ -34,6 +35,23 @@ describe('the chain from setting to rate', () => {
     ['rotary/wool/heavy', 3.402],
   ])('gives %s a median of %d µm a set', (id, um) => {
     expect(chain(id).rate.median).toBeCloseTo(um, 3);
+  });
+
+  it('shows what it is made of: coefficient, pressure, speed and contact give the rate (by hand)', () => {
+    const made = chain('da/foam-medium/medium');
+    // 49 N on a 150 mm pad; π · 15 mm · 70 a second; 4 passes · π · .15/(4 · .075 · .5).
+    expect(made.coefficient).toBeCloseTo(7.8e-12, 20);
+    expect(made.pressure).toBeCloseTo(2772.8, 1);
+    expect(made.speed).toBeCloseTo(3.2987, 4);
+    expect(made.contact).toBeCloseTo(12.566, 3);
+    const { coefficient, pressure, speed, contact, derived } = made;
+    expect(1e6 * coefficient * pressure * speed * contact).toBeCloseTo(derived.median, 12);
+    expect(chain('da/wool/heavy').coefficient / coefficient).toBeCloseTo(
+      (chain('da/wool/medium').coefficient * chain('da/foam-medium/heavy').coefficient) /
+        coefficient ** 2,
+      9,
+    );
+    expect(made).toMatchObject({ own: null, learned: null });
   });
 
   it('gives a range that holds nine cases of ten at ln-SD .552', () => {
@@ -159,6 +177,16 @@ describe('the heat of a combination', () => {
     const { heat } = chain('rotary/wool/heavy', { ...correctionModel, heat: warm });
     expect(heat[0]?.verdict).toBe('caution');
     expect(chain('rotary/wool/heavy').heat[0]?.verdict).toBe('cool');
+  });
+
+  it('lets a pad stand until the panel is at the caution', () => {
+    const { heat } = chain('rotary/wool/heavy');
+    const model = correctionModel.heat;
+    const { machine } = chain('rotary/wool/heavy').combination;
+    for (const { skin, standing } of heat) {
+      const rise = standingWarming(panelFlux(machine, model), standing, skin, model);
+      expect(rise).toBeCloseTo(model.caution - model.start, 9);
+    }
   });
 
   it('lets a pad stand for no time at all on a panel that is too warm already', () => {

@@ -5,6 +5,7 @@ import type {
   RemovalPriors,
   TrialObservation,
 } from '../../../src/correction/spot/trial-observation.ts';
+import { inFull } from '../../in-full.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
 
 const priors: RemovalPriors = {
@@ -82,7 +83,7 @@ describe('what test spots teach of a paint', () => {
     expect(of('any').withDepth).toBeCloseTo(0, 12);
   });
 
-  test('agrees with 400,000 weighted draws from the prior', () => {
+  test.runIf(inFull)('agrees with 400,000 weighted draws from the prior', () => {
     const found = learnRemoval(three, priors);
     const drawn = byDrawing(three, 400_000);
     expect(found.hardness.mean).toBeCloseTo(drawn('h').mean, 2);
@@ -127,6 +128,30 @@ describe('what test spots teach of a paint', () => {
     expect(found.of('a').mean).toBeCloseTo((own / v) * y, 6);
     expect(found.of('a').withDepth).toBeCloseTo((own * 0.5 ** 2) / v, 6);
   });
+
+  test.each([
+    [1, 6, 0.3],
+    [6, 1, 0.3],
+    [2, 2.4, 0.2],
+    [1, 1, 3],
+  ])(
+    'of the gauge alone is one integral over the sum of all that varies: %d µm foretold, %d ± %d read',
+    (foretold, value, standardError) => {
+      // a = h + k + e: of its normal prior each part has its share of variance in what a is found to be.
+      const variance = 0.35 ** 2 + 0.4 ** 2 + 0.15 ** 2;
+      let [total, first] = [0, 0];
+      for (let a = -4; a <= 4; a += 1e-4) {
+        const off = (value - foretold * Math.exp(a)) / standardError;
+        const weight = normalDensity(a / Math.sqrt(variance)) * normalDensity(off);
+        total += weight;
+        first += weight * a;
+      }
+      const found = learnRemoval([trial('a', foretold, { value, standardError })], priors);
+      expect(found.hardness.mean).toBeCloseTo(((0.35 ** 2 / variance) * first) / total, 6);
+      const own = 0.35 ** 2 + 0.4 ** 2;
+      expect(found.of('a').mean).toBeCloseTo(((own / variance) * first) / total, 6);
+    },
+  );
 
   test('moves nothing by a record in which gauge and eye contradict each other beyond all measure', () => {
     const impossible = trial(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { degreesCelsius } from '../../../src/base/units.ts';
+import { degreesCelsius, micrometres as um } from '../../../src/base/units.ts';
 import {
   evidenceRemark,
   nextRemark,
@@ -100,6 +100,18 @@ describe('what a trial gives occasion to', () => {
     ]);
   });
 
+  test('takes what just can be told from nothing as film that went, and as much the other way as noise', () => {
+    const told = (mean: number) =>
+      clear === null
+        ? []
+        : advice({}, { ...clear, mean: um(mean), resolvable: um(2), sure: um(4) });
+    expect(told(2)).toEqual([]);
+    expect(told(-2)[0]?.[1]).toBe(
+      "A: what went is lost in the gauge's noise, 2.0 µm can be told from nothing at best, 4.0 µm for sure",
+    );
+    expect(told(-2.1)[0]?.[0]).toBe('spot-film-gained');
+  });
+
   test('is to let it cool, the sooner the warmer, and nothing at the line itself', () => {
     const { caution, stop } = model.heat;
     const at = (celsius: number) => advice({ temperature: degreesCelsius(celsius) });
@@ -122,7 +134,12 @@ describe('what a trial gives occasion to', () => {
 
   test('is to work wetter where a note says that it dusted', () => {
     for (const note of ['a lot of dust', 'Powder on the sill', 'Staub'])
-      expect(advice({ notes: ['fine', note] }).map(([code]) => code)).toEqual(['spot-dusting']);
+      expect(advice({ notes: ['fine', note] })).toEqual([
+        [
+          'spot-dusting',
+          'A: it dusted: clean the pad, take less product and stop a pass earlier, before it runs dry',
+        ],
+      ]);
     expect(advice({ notes: ['industrial estate'] })).toEqual([]);
   });
 });

@@ -9,7 +9,7 @@ import {
   refiningStep,
 } from '../../../src/correction/spot/spot-next.ts';
 import { observationOf, type SpotTrial } from '../../../src/correction/spot/spot-trial.ts';
-import { defect } from '../shop.ts';
+import { defect, shopWith } from '../shop.ts';
 import { combination, model, trial } from '../spot-trials.ts';
 
 const MEDIUM = 'da/foam-medium/medium';
@@ -83,6 +83,8 @@ describe('the next step of a test spot', () => {
     expect(seen(0, 3)).toBe('refine');
     expect(seen(null)).toBe('refine');
     expect(combination(HEAVY).haze).toBeGreaterThan(1);
+    expect(combination(MEDIUM).haze).toBe(1);
+    expect(next([trial(MEDIUM, { cleared: 0.9, haze: null })])).toEqual(['done', MEDIUM]);
     // What it left where it did not clear is no matter.
     const hazed = trial(HEAVY, { cleared: 0.1, haze: 4 });
     expect(next([hazed, trial(HEAVY, { cleared: 0.9, haze: 0 })])[0]).toBe('done');
@@ -145,6 +147,13 @@ describe('a refining step', () => {
     const most = refine(40);
     expect(most).toEqual(refine(50));
     expect(usual.get(most?.id ?? '')).toBeGreaterThan(usual.get(refine(1.5)?.id ?? '') ?? 9);
+  });
+
+  test('is by the largest dual action of the shop, where that is smaller than its rotary', () => {
+    const small = shopWith('rotary', 'da-small');
+    const step = refiningStep(after, 3, { paint, hazeAllowed: 1, model: small });
+    expect(after.machine.padDiameter).toBe(150);
+    expect(step?.machine.id).toBe('da-small');
   });
 
   test('after a small pad is worked with a small one too, and there is none after the mildest', () => {

@@ -106,6 +106,18 @@ describe('what the gauge may be off by', () => {
     expect([...components.keys()].sort()).toEqual(['calibration', 'marks']);
   });
 
+  test('hides no change where it only grows with it', () => {
+    const proportional = { ...measurement, proportional: 0.5 };
+    const { detectable, removed } = pair({
+      cancels: true,
+      before: proportional,
+      after: proportional,
+    });
+    // t at 97.5 % of 50 degrees of freedom is 2.0086 (tables), on the marks' 1 µm alone.
+    expect(detectable.half).toBeCloseTo(2.0086, 3);
+    expect(expandedUncertainty(removed)).toBeGreaterThan(2.5);
+  });
+
   test('counts in full, before and after, where it does not', () => {
     const { removed, detectable } = pair({
       cancels: false,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { hasGained } from '../../../src/film/compare/compare-change.ts';
 import {
   type ComparisonRules,
   compareSurveys,
@@ -90,6 +91,18 @@ describe('panels read before and after', () => {
     expect(counts).toEqual({ before: 5, after: 3 });
   });
 
+  test('read with two gauges are uncertain by what each may be off by at the means of their points', () => {
+    const { measurement } = filmModel;
+    const two = rules(true, {
+      gauges: { cancels: false, before: measurement, after: measurement },
+    });
+    const { change } = panelOf(compareSurveys(survey(before), survey(after), two), 'a');
+    const part = (name: string) => change?.removed.components.get(name)?.contribution;
+    // (1 + 2 % of the mean)/√3: 113.6 before, 111.2 after.
+    expect(part('calibration-before')).toBeCloseTo((1 + 0.02 * 113.6) / Math.sqrt(3), 9);
+    expect(part('calibration-after')).toBeCloseTo((1 + 0.02 * 111.2) / Math.sqrt(3), 9);
+  });
+
   test('are told apart from those read at one time only', () => {
     const told = compare(
       before.filter(({ panel }) => panel !== 'a'),
@@ -126,6 +139,26 @@ describe('panels read before and after', () => {
       before.map((one) => ({ ...one, thickness: one.thickness })),
     );
     expect(same.panels.some(({ gained }) => gained)).toBe(false);
+  });
+
+  test('share the chance of a flag: each of four is called a gain at a quarter of it', () => {
+    const shifts = Array.from({ length: 41 }, (_, i) => i / 10);
+    const told = shifts.map((shift) => {
+      const more = before.map((one, i) =>
+        reading(
+          one.panel,
+          one.point,
+          one.thickness + (i % 3) - 1 + (one.panel === 'c' ? shift : 0),
+        ),
+      );
+      const { change, gained } = panelOf(compare(before, more), 'c');
+      if (change === null) throw new Error('the panel was read twice');
+      const { flagRisk } = filmModel;
+      expect(gained, `${shift}`).toBe(hasGained(change, flagRisk / 4));
+      return { gained, atAll: hasGained(change, flagRisk) };
+    });
+    expect(told.some(({ gained, atAll }) => atAll && !gained)).toBe(true);
+    expect(told.at(-1)?.gained).toBe(true);
   });
 
   test('share how their differences scatter: an even panel is not taken for certain', () => {

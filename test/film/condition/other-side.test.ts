@@ -95,10 +95,28 @@ describe('what settles it', () => {
   it('is that it was painted again for film near that line, which leaves no doubt of the word', () => {
     const near = amongSound(fiveAround('tested', 150)).panel;
     expect(settling(near).join()).toContain('painted again (painted_days_ago in the job)');
+    // A little farther from the line further points would do as well.
+    const ways = [147, 147.5, 148, 148.5, 149].flatMap((centre) =>
+      settling(amongSound(fiveAround('tested', centre)).panel),
+    );
+    expect(ways).toContain(
+      '9 points in all, if they read the same; or word that it was painted again (painted_days_ago in the job): settles it',
+    );
     const told = amongSound(fiveAround('tested', 150), {
       factsOf: (id) => ({ paintedDaysAgo: id === 'tested' ? 400 : null }),
     }).panel;
     expect([told.condition, told.sureness]).toEqual(['refinished', null]);
+  });
+  it('is the point that decides, read again, for a zone whose largest point is near the line of filler', () => {
+    const { panel } = amongSound(onFace('tested', 110, 480, 112, 498, 114));
+    expect([panel.condition, panel.sureness?.deciding.compared]).toEqual([
+      'mixed',
+      'largest-point',
+    ]);
+    // The gauge is most of what a reading of 498 µm is uncertain by: first that is to be checked.
+    expect(settling(panel)).toEqual([
+      'a checked gauge with that point read 3 more times, if it reads the same: settles it',
+    ]);
   });
   it('is a clear read where it says so: with the clear stated as much may go on either side', () => {
     const { panel } = amongSound(fiveAround('tested', 100.5), noFloor);

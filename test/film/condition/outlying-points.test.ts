@@ -32,6 +32,11 @@ describe('a point that stands out', () => {
       high: [],
       rule: 'none',
     });
+    expect(outlyingPoints(pointsOf([60, 112, 113]), others, 0.05)).toEqual({
+      low: ['1'],
+      high: [],
+      rule: 'other-panels',
+    });
   });
   it('is found by Grubbs’ test where the panel stands alone (NIST e-Handbook 1.3.5.17.1)', () => {
     expect(outlyingPoints(pointsOf(uraniumIsotopes.values), null, 0.05)).toEqual({
@@ -72,6 +77,16 @@ describe('a slip of the key', () => {
   it('is not suspected of film that is thick, or thick at two points', () => {
     expect(keyingSlips(pointsOf([112, 620, 108, 110]))).toEqual([]);
     expect(keyingSlips(pointsOf([112, 1120, 1090, 108, 110]))).toEqual([]);
+  });
+  it('is held against the middle of the other points, and near to ten times that by a factor of 1.25', () => {
+    const slips = (...values: readonly number[]) =>
+      keyingSlips(pointsOf(values)).map(({ point }) => point);
+    // 8.7 times 115; against 130, the middle of all three, it would be no slip.
+    expect(slips(100, 130, 1000)).toEqual(['3']);
+    expect(slips(112, 112, 1120 / 1.26)).toEqual([]);
+    expect(slips(112, 112, 1120 / 1.24)).toEqual(['3']);
+    expect(slips(112, 112, 1120 * 1.26)).toEqual([]);
+    expect(slips(112, 112, 1120 * 1.24)).toEqual(['3']);
   });
   it('needs two neighbours', () => {
     expect(keyingSlips(pointsOf([112, 1120]))).toEqual([]);

@@ -7,6 +7,7 @@ import {
   checkAdjusted,
   fitAdjustment,
 } from '../../../src/film/gauge/gauge-adjustment.ts';
+import { evenly } from '../../evenly.ts';
 
 const read = (shim: number, mean: number, count = 1) => ({
   shim: micrometres(shim),
@@ -46,9 +47,9 @@ describe('the adjustment of a gauge', () => {
 
   it('brings back any sound line from shims read without scatter', () => {
     const sound = fc.record({
-      offset: fc.double({ min: -20, max: 20, noNaN: true }),
-      slope: fc.double({ min: 0.8, max: 1.25, noNaN: true }),
-      thickness: fc.double({ min: 0, max: 500, noNaN: true }),
+      offset: evenly(-20, 20),
+      slope: evenly(0.8, 1.25),
+      thickness: evenly(0, 500),
     });
     fc.assert(
       fc.property(sound, ({ offset, slope, thickness }) => {

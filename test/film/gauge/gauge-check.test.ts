@@ -54,6 +54,14 @@ describe('a gauge checked on shims', () => {
     expect(repeatability.dof).toBe(3);
     expect(repeatability.sd).toBeCloseTo(Math.sqrt((2 * 0.04 + 0.02) / 3), 12);
   });
+  it('has it from the shims that were read more than once, whatever else was read once', () => {
+    const { repeatability } = checkGauge(
+      [...onShim(100, 0.5, 100.2, 100.4, 100.6), ...onShim(50, 0.5, 57)],
+      terms,
+    );
+    expect(repeatability.dof).toBe(2);
+    expect(repeatability.sd).toBeCloseTo(0.2, 12);
+  });
   it('needs a reading', () => {
     expect(() => checkGauge([], terms)).toThrow('at least one reading');
   });

@@ -15,6 +15,10 @@ describe('points to read next', () => {
     expect(next).toHaveLength(9 - read);
     expect(new Set(next.map(key)).size).toBe(9 - read);
   });
+  it('are no more than there is room for: a narrow panel read at 70 points has every place taken', () => {
+    expect(furtherPoints(pointsInRow(70), 70, 4)).toEqual([]);
+    expect(furtherPoints(pointsInRow(5), 5, 0)).toEqual([]);
+  });
   it('stay in a row on a panel that is read in one', () => {
     const next = furtherPoints(pointsInRow(5), 5, 4);
     expect(next.map(({ v }) => v)).toEqual([0.5, 0.5, 0.5, 0.5]);
@@ -35,6 +39,27 @@ describe('points about the edge of a repair', () => {
       v: ((one?.v ?? 0) + (middle?.v ?? 0)) / 2,
     });
     expect(edge).toHaveLength(2);
+  });
+  it('are none beside a zone whose points the template does not have', () => {
+    const five = pointsOverFace(5);
+    expect(pointsAboutEdge(five, [['1', '4'], ['x']])).toEqual([]);
+    expect(pointsAboutEdge(five, [['x'], ['1', '4']])).toEqual([]);
+  });
+  it('are towards the first of two that are as near', () => {
+    const row = [
+      { point: '1', u: 0.5, v: 0.5 },
+      { point: '2', u: 0.2, v: 0.5 },
+      { point: '3', u: 0.8, v: 0.5 },
+    ];
+    expect(pointsAboutEdge(row, [['1'], ['2', '3']])).toEqual([{ u: 0.35, v: 0.5 }]);
+  });
+  it('are told once where two points have the same nearest', () => {
+    const cross = [
+      { point: '1', u: 0.2, v: 0.5 },
+      { point: '2', u: 0.2, v: 0.5 },
+      { point: '3', u: 0.8, v: 0.5 },
+    ];
+    expect(pointsAboutEdge(cross, [['1', '2'], ['3']])).toEqual([{ u: 0.5, v: 0.5 }]);
   });
   it('are none where the points are not those of the template', () => {
     expect(pointsAboutEdge(pointsOverFace(5), [['a', 'b'], ['c']])).toEqual([]);

@@ -28,14 +28,14 @@ describe('the doubt about the topcoat that is left', () => {
     spread: { sd: micrometres(5.3), dof: 10 },
     calibration: micrometres((1 + 0.02 * 112) / Math.sqrt(3)),
   };
-  const [plain] = topcoatCases(
-    film,
-    knownFacts,
-    { mean: micrometres(0), sd: micrometres(0) },
-    'standard',
-    filmModel,
-  );
   const parts = (median: number) => {
+    const [plain] = topcoatCases(
+      film,
+      knownFacts,
+      { mean: micrometres(0), sd: micrometres(0) },
+      'standard',
+      filmModel,
+    );
     if (plain === undefined) throw new Error('clear over base is a topcoat');
     const topcoat = { ...plain, besides: [] };
     const removal = { median: micrometres(median), logSd: UNTRIED_LOG_SD };
@@ -55,6 +55,36 @@ describe('the doubt about the topcoat that is left', () => {
     const shares = [...parts(4).values()];
     expect(shares.reduce((sum, one) => sum + one, 0)).toBeCloseTo(1, 12);
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
+  });
+  it('names the removal first where that is most of it', () => {
+    const [first] = parts(12).keys();
+    expect(first).toBe('removal');
+    expect([...parts(2.5).keys()][0]).toBe('layers');
+  });
+  it('has no share of anything where there is no doubt at all', () => {
+    const exact = {
+      mean: micrometres(112),
+      count: Number.POSITIVE_INFINITY,
+      spread: { sd: micrometres(0), dof: 10 },
+      calibration: micrometres(0),
+      taken: { mean: micrometres(0), sd: micrometres(0) },
+    };
+    const certain = { mean: micrometres(42), sd: micrometres(0), of: 'panel' } as const;
+    const under = { mean: micrometres(70), sd: micrometres(10) };
+    const knowledge = {
+      top: { mean: micrometres(42), sd: micrometres(6) },
+      under,
+      statedClear: certain,
+      statedUnder: null,
+      zinc: { mean: 0, variance: 0 },
+      panelToPanel: micrometres(3),
+    };
+    const doubt = doubtAboutWhatIsLeft(
+      { told: { film: exact, knowledge } },
+      { median: micrometres(0), logSd: UNTRIED_LOG_SD },
+      filmModel.topcoat,
+    );
+    expect(doubt.map(({ share }) => share)).toEqual([0, 0, 0, 0, 0]);
   });
   it('has no part of the removal where nothing is removed', () => {
     expect(parts(0).get('removal')).toBe(0);
@@ -131,8 +161,9 @@ describe('what points prove whatever the shape of the film', () => {
 });
 
 describe('a value that looks keyed wrongly', () => {
-  const { panel } = amongSound(onFace('tested', 112, 115, 1120, 110, 113));
+  const keyed = () => amongSound(onFace('tested', 112, 115, 1120, 110, 113)).panel;
   it('is asked about before anything that it leads to', () => {
+    const panel = keyed();
     expect(panel.evidence[0]).toMatchObject({
       code: 'keying-slip',
       text: 'point 3 reads 1120 µm, ten times its neighbours: keyed wrongly?',
@@ -140,6 +171,7 @@ describe('a value that looks keyed wrongly', () => {
     expect(panel.condition).toBe('filler');
   });
   it('is never changed', () => {
+    const panel = keyed();
     expect(panel.statistics?.max).toBe(1120);
     expect(panel.points.map(({ thickness }) => thickness)).toEqual([112, 115, 1120, 110, 113]);
   });

@@ -51,6 +51,12 @@ describe('advice without a figure', () => {
     const near = amongSound(fiveAround('tested', 99), { facts: { taken: null } }).panel;
     expect(codesOf(usefulAdvice(near, []))).not.toContain('beyond-help');
   });
+  it('leaves nothing out where there is no estimate of the topcoat to reckon with', () => {
+    const { panel } = amongSound(onFace('tested', 260, 262, 258));
+    expect(panel.topcoat).toBeNull();
+    expect(codesOf(panel.advice)).toContain('more-points');
+    expect(usefulAdvice(panel, [])).toBe(panel.advice);
+  });
   it('is beyond help on a matte finish', () => {
     const { panel } = amongSound(fiveAround('tested', 112), { facts: { finish: 'matte' } });
     expect(codesOf(usefulAdvice(panel, []))).toEqual(['beyond-help']);

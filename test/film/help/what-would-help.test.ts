@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
+import { NO_SIDES } from '../../../src/film/condition/possible-sides.ts';
 import { type HelpTerms, whatWouldHelp } from '../../../src/film/help/what-would-help.ts';
+import { allowanceAgain } from '../../../src/film/limits/allowance-at.ts';
+import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
   amongSound,
@@ -79,9 +82,127 @@ describe('what would let more come off a panel', () => {
     expect(helpFor(onFace('tested', 260, 262, 258, 261, 259), unknownHistory)).toEqual([]);
     expect(helpFor([], unknownHistory)).toEqual([]);
   });
+  it('is nothing that leaves a panel as likely a repaint as the risk that may be taken', () => {
+    const near = fiveAround('tested', 150);
+    const { panel } = amongSound(near, unknownHistory);
+    expect([panel.condition, panel.budget]).toEqual(['original', 0]);
+    expect(gainOf('history', helpFor(near, unknownHistory))).toBe(0);
+    expect(gainOf('test-spot', helpFor(near, unknownHistory))).toBe(0);
+  });
   it('is nothing that frees less than a hundredth of a micrometre', () => {
     const matte = { facts: { taken: null, finish: 'matte' } } as Options;
     expect(helpFor(five, matte)).toEqual([]);
+  });
+
+  it('is not the clear where that is stated or was read by itself', () => {
+    const clear = { mean: micrometres(38), sd: micrometres(2), of: 'panel' } as const;
+    const codes = helpFor(five, { facts: { clear } }).map(({ code }) => code);
+    expect(codes).not.toContain('clear');
+    expect(helpFor(five).map(({ code }) => code)).toContain('clear');
+  });
+  it('is no test spot where a spot would foretell the removal no better', () => {
+    const codes = (logSdAfterSpot: number) =>
+      whatWouldHelp(amongSound(five).panel, { ...terms, logSdAfterSpot }, filmModel).map(
+        ({ code }) => code,
+      );
+    expect(codes(UNTRIED_LOG_SD)).not.toContain('test-spot');
+    expect(codes(UNTRIED_LOG_SD - 0.1)).toContain('test-spot');
+  });
+  it('is a test spot elsewhere where its patch takes more than may go from this panel', () => {
+    const { panel } = amongSound(five, unknownHistory);
+    const isElsewhere = (spotTakes: number | null) =>
+      whatWouldHelp(
+        panel,
+        { ...terms, spotTakes: spotTakes === null ? null : micrometres(spotTakes) },
+        filmModel,
+      ).find(({ code }) => code === 'test-spot')?.isElsewhere;
+    expect(isElsewhere(panel.budget)).toBe(false);
+    expect(isElsewhere(panel.budget + 0.01)).toBe(true);
+    expect(isElsewhere(null)).toBe(false);
+  });
+  it('has the time of points and of a clear read by itself, and what an unknown history is at worst', () => {
+    const help = helpFor(five, unknownHistory);
+    const { measuring, earlier } = filmModel;
+    const timeOf = (code: string) => help.find((one) => one.code === code)?.time;
+    expect(timeOf('points')).toBe(4 * measuring.pointTime);
+    expect(timeOf('clear')).toBe(measuring.clearTime);
+    expect(timeOf('test-spot')).toBe(measuring.testSpotTime);
+    expect(timeOf('history')).toBeNull();
+    const twice = 2 * earlier.unknownClear;
+    const history = help.find(({ code }) => code === 'history');
+    expect(history?.otherwise?.taken).toBe(twice);
+    expect(history?.otherwise?.gain).toBeCloseTo(
+      budget(five, { facts: { taken: micrometres(twice) } }) - budget(five, unknownHistory),
+      10,
+    );
+  });
+
+  describe('from points that stand out', () => {
+    const low = (middle: number, point: number) =>
+      onFace('tested', middle, middle + 2, point, middle + 1, middle - 1, middle);
+    const roomy: Options = { terms: { totalFloor: micrometres(1) } };
+    const readAgain = (points: ReturnType<typeof onFace>) => {
+      const { panel } = amongSound(points, roomy);
+      const removal = { ...standardTerms, ...roomy.terms };
+      const help = whatWouldHelp(panel, { ...terms, removal }, filmModel);
+      return { panel, help: help.find(({ code }) => code === 'read-again') };
+    };
+    /** The panel as it would be with its third point at the middle of the others, its car as it is. */
+    const asAgain = (panel: PanelSurvey, middle: number): PanelSurvey => {
+      const { film, moderation } = panel;
+      if (film === null || moderation === null) throw new Error('six points have a film');
+      const { prior, leastVariance } = moderation;
+      // m, m + 2, m, m + 1, m − 1, m: mean m + 1/3, sum of squares 16/3.
+      const own = Math.max(16 / 15, leastVariance);
+      const variance = (prior.dof * prior.variance + 5 * own) / (prior.dof + 5);
+      const mean = middle + 1 / 3;
+      const again = {
+        mean: micrometres(mean),
+        smallest: micrometres(middle - 1),
+        count: 6,
+        spread: {
+          sd: micrometres(Math.sqrt(variance)),
+          dof: Math.min(prior.dof + 5, prior.dofCeiling),
+        },
+        calibration: micrometres((1 + 0.02 * mean) / Math.sqrt(3)),
+      };
+      return { ...panel, film: again };
+    };
+    const budgetOf = (panel: PanelSurvey) =>
+      allowanceAgain(panel, { terms: { ...standardTerms, ...roomy.terms }, model: filmModel })
+        .budget;
+
+    it('is what the panel would allow if they read as the middle of the others', () => {
+      const { panel, help } = readAgain(low(124, 100));
+      expect(panel.lowPoints).toEqual(['3']);
+      expect(panel.sides).toEqual(NO_SIDES);
+      expect(help?.gain).toBeCloseTo(budgetOf(asAgain(panel, 124)) - panel.budget, 9);
+      expect(help?.gain).toBeGreaterThan(0.5);
+      expect(help?.time).toBe(filmModel.measuring.pointTime);
+    });
+    it('takes the panel further from the line of film cut back, by what its mean rises', () => {
+      const { panel, help } = readAgain(low(106, 76));
+      expect([panel.boundBy.code, panel.lowPoints]).toEqual(['near-line', ['3']]);
+      const again = asAgain(panel, 106);
+      expect(help?.gain).toBeGreaterThan(budgetOf(again) - panel.budget + 0.1);
+      expect(help?.gain).toBeLessThan(
+        budgetOf({ ...again, sides: NO_SIDES }) - panel.budget + 1e-9,
+      );
+    });
+    it('leaves the chance of a repaint as it is, which hangs on the median', () => {
+      const { panel, help } = readAgain(low(138, 104));
+      expect(panel.sides.lost.map(({ condition }) => condition)).toEqual(['refinished']);
+      expect(panel.lowPoints).toEqual(['3']);
+      expect(help?.gain).toBeCloseTo(budgetOf(asAgain(panel, 138)) - panel.budget, 4);
+    });
+    it('is less than nothing where a point stands out high, as the mean falls with it', () => {
+      const { panel, help } = readAgain(low(106, 128));
+      expect([panel.highPoints, panel.lowPoints]).toEqual([['3'], []]);
+      expect(help?.gain).toBeLessThan(0);
+    });
+    it('is not told where none does', () => {
+      expect(helpFor(five).some(({ code }) => code === 'read-again')).toBe(false);
+    });
   });
 
   describe('from a gauge that is checked on shims', () => {

@@ -1,10 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import { allowanceAfterSpot } from '../../../src/film/limits/allowance-at.ts';
+import type { PanelFacts } from '../../../src/film/film-model.ts';
+import { allowanceAfterSpot, allowanceAt, isSound } from '../../../src/film/limits/allowance-at.ts';
 import { filmModel } from '../../../src/formats/models.ts';
-import { amongSound, fiveAround, standardTerms, UNTRIED_LOG_SD } from '../car-builder.ts';
+import {
+  amongSound,
+  fiveAround,
+  onFace,
+  panelOf,
+  standardTerms,
+  UNTRIED_LOG_SD,
+} from '../car-builder.ts';
 
 const repaint = fiveAround('tested', 260);
+const um = micrometres;
 const grounds = { terms: standardTerms, model: filmModel };
 
 describe('a test spot on repaint', () => {
@@ -50,6 +59,57 @@ describe('a test spot on repaint', () => {
       expect(after.boundBy.code).toBe('sound-panels');
       expect(after.budget).toBeCloseTo((told ?? Number.NaN) - 1.2, 9);
     }
+  });
+
+  test('takes nothing off where nothing of it is on record, and says what is', () => {
+    const { panel, survey } = amongSound(repaint);
+    const told = panel.evidence.find(({ code }) => code === 'sound-panel-cap')?.value;
+    const plain = allowanceAfterSpot(panel, survey.panels, UNTRIED_LOG_SD, grounds);
+    expect([plain.boundBy.code, plain.budget]).toEqual(['sound-panels', told]);
+    expect(plain.boundBy.text).toBe(
+      `repaint with a test spot of its own: no more than ${told?.toFixed(2)} µm, the least of the original panels`,
+    );
+    const spent = { ...panel, facts: { ...panel.facts, recorded: { mean: um(1.2), sd: um(0.3) } } };
+    const after = allowanceAfterSpot(spent, survey.panels, UNTRIED_LOG_SD, grounds);
+    expect(after.boundBy.text).toMatch(
+      /the least of the original panels, 1\.20 µm of it gone already$/,
+    );
+    const all = { ...panel, facts: { ...panel.facts, recorded: { mean: um(99), sd: um(1) } } };
+    expect(allowanceAfterSpot(all, survey.panels, UNTRIED_LOG_SD, grounds).budget).toBe(0);
+  });
+
+  test('changes nothing on a panel that needs none, nor where no panel is sound', () => {
+    const { panel, survey } = amongSound(repaint);
+    const sound = panelOf(survey, 'sound-a');
+    expect(allowanceAfterSpot(sound, survey.panels, UNTRIED_LOG_SD, grounds)).toBe(sound);
+    const alone = allowanceAfterSpot(panel, [panel], UNTRIED_LOG_SD, grounds);
+    expect(alone).toBe(panel);
+    expect(alone.boundBy.code).toBe('test-spot');
+  });
+
+  test('yields no more than a sound panel allows where the removal is foretold worse than in the survey', () => {
+    const { panel, survey } = amongSound(repaint);
+    const at = (logSd: number) => allowanceAfterSpot(panel, survey.panels, logSd, grounds).budget;
+    expect(at(1)).toBeCloseTo(allowanceAt(panelOf(survey, 'sound-a'), 1, grounds).budget, 9);
+    expect(at(1)).toBeLessThan(at(UNTRIED_LOG_SD));
+  });
+
+  test('is told from sound panels alone: original, of two points or more, neither matte nor fresh', () => {
+    const { survey } = amongSound(onFace('tested', 112));
+    expect(survey.panels.map(isSound)).toEqual([true, true, true, true, false]);
+    const one = (facts: Partial<PanelFacts>) =>
+      isSound(amongSound(fiveAround('tested', 112), { facts }).panel);
+    expect([one({}), one({ finish: 'matte' }), one({ paintedDaysAgo: 10 })]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    expect(isSound(amongSound(fiveAround('tested', 99)).panel)).toBe(false);
+  });
+
+  test('leaves a panel that was not read as its survey has it', () => {
+    const { panel } = amongSound([]);
+    expect(allowanceAt(panel, 0.3, grounds)).toBe(panel);
   });
 
   test('is not advised where it frees nothing: no original panel, or none from which anything may go', () => {

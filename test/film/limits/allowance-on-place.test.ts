@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
+import type { PanelFacts } from '../../../src/film/film-model.ts';
 import { allowanceAt } from '../../../src/film/limits/allowance-at.ts';
 import { allowanceOnPlace } from '../../../src/film/limits/allowance-on-place.ts';
 import { clearRisk } from '../../../src/film/limits/removal-risk.ts';
@@ -10,10 +11,15 @@ import { amongSound, fiveAround, onFace, standardTerms, UNTRIED_LOG_SD } from '.
 const grounds = { terms: standardTerms, baseline: micrometres(112), model: filmModel };
 
 describe('what may come off one place of a panel', () => {
-  const { panel } = amongSound(fiveAround('tested', 112), { facts: { taken: micrometres(2) } });
-  const place = allowanceOnPlace(panel, UNTRIED_LOG_SD, grounds);
+  const looked = (facts: Partial<PanelFacts> = {}) => {
+    const { panel } = amongSound(fiveAround('tested', 112), {
+      facts: { taken: micrometres(2), ...facts },
+    });
+    return { panel, place: allowanceOnPlace(panel, UNTRIED_LOG_SD, grounds) };
+  };
 
   it('is told from the clear of any place: the mean over the panel, with its spread and its doubt', () => {
+    const { panel, place } = looked();
     const { topcoat } = place;
     const { told, clear } = panel.topcoat ?? {};
     if (topcoat === null || told === undefined || clear === undefined) throw new Error('read');
@@ -25,6 +31,7 @@ describe('what may come off one place of a panel', () => {
   });
 
   it('takes the stated risk that its clear ends under the floor, where the clear binds', () => {
+    const { place } = looked();
     const clear = place.limits.find(({ code }) => code === 'clear');
     if (clear === undefined || place.topcoat === null) throw new Error('the clear is a limit');
     const removal = { median: clear.value, logSd: UNTRIED_LOG_SD };
@@ -35,12 +42,18 @@ describe('what may come off one place of a panel', () => {
   });
 
   it('is held to the same life and to the smallest point as the panel', () => {
+    const { panel, place } = looked();
     const ofPanel = allowanceAt(panel, UNTRIED_LOG_SD, grounds);
     for (const code of ['life', 'total']) {
       expect(place.limits.find((one) => one.code === code)).toEqual(
         ofPanel.limits.find((one) => one.code === code),
       );
     }
+  });
+
+  it('speaks of the topcoat of single-stage paint, which has no clear', () => {
+    const { place } = looked({ finish: 'single-stage-solid' });
+    expect(place.limits[0]?.text).toMatch(/^topcoat at that place: .*, 20\.0 must stay$/);
   });
 
   it('is nothing where nothing may come off the panel', () => {

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { squareMetres } from '../../../src/base/units.ts';
-import { type PanelNameOptions, panelMatcher } from '../../../src/film/template/panel-names.ts';
+import {
+  type PanelNameOptions,
+  panelMatcher,
+  panelRecogniser,
+  placeRecogniser,
+} from '../../../src/film/template/panel-names.ts';
 import type { Panel, VehicleTemplate } from '../../../src/film/template/template.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 
@@ -185,6 +190,28 @@ describe('matching panel names', () => {
     expect(answer(template('hatch'), label, { driveSide })).toBe(expected);
   });
 
+  it.each([
+    ['LH mirror', 'mirror-left'],
+    ['RH mirror', 'mirror-right'],
+    ['hood', 'bonnet'],
+    ['nearside left mirror', 'mirror-left'],
+  ])('reads %j the same wherever traffic keeps, where no kerb word decides it', (label, id) => {
+    expect(answer(template('hatch'), label)).toBe(id);
+    expect(answer(template('hatch'), label, { driveSide: 'left' })).toBe(id);
+    if (!label.includes('nearside'))
+      expect(answer(template('hatch'), label, { driveSide: 'right' })).toBe(id);
+  });
+
+  it('keeps a code and a short word apart by their capitals, where no other gap tells', () => {
+    expect(answer(template('hatch'), 'LHTür')).toBe('? door-rear-left door-front-left');
+    expect(answer(template('hatch'), 'TürLH')).toBe('? door-rear-left door-front-left');
+  });
+
+  it('knows no side of the doors across the back', () => {
+    expect(answer(template('medium-van'), 'left barn doors')).toBe('-');
+    expect(answer(template('medium-van'), 'nearside barn doors')).toBe('-');
+  });
+
   it('takes the side that is written beside a kerb word, unless the two contradict', () => {
     expect(answer(template('hatch'), 'nearside left mirror')).toBe('mirror-left');
     const answered = answer(template('hatch'), 'nearside right mirror', { driveSide: 'left' });
@@ -192,14 +219,58 @@ describe('matching panel names', () => {
   });
 
   it.each([
-    ['NSF door', 'nearside means the kerb side, which depends on the country: write left or right'],
-    ['r door', '"r" may mean right or rear: write the word'],
-    ['left door', 'it does not say front or rear'],
-    ['door', 'it does not say front or rear, nor left or right'],
-    ['sill', 'it does not say left or right'],
-    ['LF', 'it says where and not which panel'],
+    ['door NSF', 'nearside means the kerb side, which depends on the country: write left or right'],
+    [
+      'offside door',
+      'offside means the side away from the kerb, which depends on the country: write left or right',
+    ],
+    ['drivers mirror', 'which side is the driver’s depends on the country: write left or right'],
+    [
+      'passenger mirror',
+      'which side is the passenger’s depends on the country: write left or right',
+    ],
+    ['door r', '"r" may mean right or rear: write the word'],
+    ['door left', 'it does not say front or rear'],
+    ['doors', 'it does not say front or rear, nor left or right'],
+    ['sills', 'it does not say left or right'],
+    ['left', 'it says where and not which panel'],
+    ['front', 'it says where and not which panel'],
   ])('says of %j why it cannot tell: %s', (label, why) => {
     expect(panelMatcher(template('hatch'))(label)).toMatchObject({ kind: 'ambiguous', why });
+  });
+});
+
+describe('a label that fits no panel', () => {
+  it.each([
+    ['bonnet scoop', '- bonnet'],
+    ['roof antenna', '- roof'],
+    ['scoop', '-'],
+    ['left scoop', '-'],
+    ['rs door', '-'],
+    ['lfs mirror', '- left mirror'],
+    ['bonet, frnt', '- bonnet'],
+    ['tail lamp', '-'],
+    ['left bonnet scoop', '-'],
+  ])('%j is answered with %j', (label, expected) => {
+    expect(answer(template('hatch'), label)).toBe(expected);
+  });
+});
+
+describe('a word that names a place on some vehicle', () => {
+  const isPlace = placeRecogniser([template('coupe'), template('hatch')]);
+  it('is a panel of any of the templates, or says where on the car', () => {
+    for (const label of ['bonnet', 'left rear door', 'LF', 'door', 'nearside mirror'])
+      expect(isPlace(label), label).toBe(true);
+  });
+  it('is nothing else: no number, no blank, no other word', () => {
+    for (const label of ['', '12', '—', 'windscreen', 'total', 'left bedside'])
+      expect(isPlace(label), label).toBe(false);
+  });
+  it('names one panel only where no more than one fits', () => {
+    const isPanel = panelRecogniser([template('coupe'), template('hatch')]);
+    for (const label of ['bonnet', 'left rear door']) expect(isPanel(label), label).toBe(true);
+    for (const label of ['LF', 'rear door', 'mirror', '', '12', 'windscreen'])
+      expect(isPanel(label), label).toBe(false);
   });
 });
 
@@ -327,6 +398,20 @@ describe('a template of one’s own', () => {
     expect(answer(both, 'trunk')).toBe('boot');
     expect(answer(both, 'liftgate')).toBe('tailgate');
     expect(answer(both, 'boot / tailgate')).toBe('? boot tailgate');
+  });
+
+  it('is not told where two of its panels differ by nothing that words say', () => {
+    const doubled = of(own('hood-a', 'bonnet, outer'), own('p2', 'hood skin'), own('p3', 'hood'));
+    expect(panelMatcher(doubled)('motorhaube')).toMatchObject({
+      kind: 'ambiguous',
+      why: 'several panels fit it',
+    });
+  });
+
+  it('is not guessed from a corner where a panel’s own name says only where it is', () => {
+    const where = of(own('p1', 'front left'), own('p2', 'roof'));
+    expect(answer(where, 'LF')).toBe('-');
+    expect(answer(where, 'front left')).toBe('p1');
   });
 
   it('is ambiguous where two panels bear one name, but not by their ids', () => {

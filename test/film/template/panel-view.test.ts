@@ -43,6 +43,16 @@ describe('a panel as whoever stands before it sees it', () => {
     expect(panelView(nameless)).toEqual({ isMirrored: false, towards: null });
   });
 
+  test('is drawn as it is where its id and its name tell different sides', () => {
+    const [door] = panels.filter(({ id }) => id === 'door-front-left');
+    if (door === undefined) throw new Error('a door');
+    const torn = { ...door, name: 'front right door' };
+    // Both say front, which is the vehicle's left at the right for whoever stands before it.
+    expect(panelView(torn)).toEqual({ isMirrored: true, towards: { word: 'left', at: 'right' } });
+    const turned = { ...door, id: 'door-left', name: 'rear right door' };
+    expect(panelView(turned)).toEqual({ isMirrored: false, towards: null });
+  });
+
   test('puts a point of u 0.2 a fifth from the right where it is mirrored, its height kept', () => {
     const mirrored = { isMirrored: true, towards: null };
     expect(seenPlace({ u: 0.2, v: 0.3 }, mirrored)).toEqual({ u: 0.8, v: 0.3 });

@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { panelMatcher } from '../../../src/film/template/panel-names.ts';
 import { englishWords } from '../../../src/film/template/panel-vocabulary.ts';
-import {
-  abroadEntries,
-  plainSpellings,
-  wordsAbroad,
-} from '../../../src/film/template/panel-words-abroad.ts';
+import { plainSpellings, wordSenses } from '../../../src/film/template/panel-word-rows.ts';
+import { wordsAbroad } from '../../../src/film/template/panel-words-abroad.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 
 const matcher = (id: string) => {
@@ -158,7 +155,7 @@ describe('words of other languages elsewhere', () => {
 });
 
 describe('the words of all languages together', () => {
-  const all = Object.values(wordsAbroad).flatMap(abroadEntries);
+  const all = Object.values(wordsAbroad).flatMap(wordSenses);
 
   it('give every word one meaning, in whichever language it is said', () => {
     const meaning = new Map<string, unknown>(englishWords);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { panelMatcher } from '../../../src/film/template/panel-names.ts';
 import { englishWords } from '../../../src/film/template/panel-vocabulary.ts';
-import { abroadEntries, wordsAbroad } from '../../../src/film/template/panel-words-abroad.ts';
+import { wordSenses } from '../../../src/film/template/panel-word-rows.ts';
+import { wordsAbroad } from '../../../src/film/template/panel-words-abroad.ts';
 import { wordsEast } from '../../../src/film/template/panel-words-east.ts';
 import { wordsFurther } from '../../../src/film/template/panel-words-further.ts';
 import { wordsOfNeighbours } from '../../../src/film/template/panel-words-neighbours.ts';
@@ -184,7 +185,7 @@ it('gives every word one meaning, in whichever language it is said', () => {
   const meaning = new Map<string, unknown>(englishWords);
   const all = { ...wordsAbroad, ...wordsFurther, ...wordsEast, ...wordsOfNeighbours };
   const different = Object.values(all)
-    .flatMap(abroadEntries)
+    .flatMap(wordSenses)
     .filter(([word, senses]) => {
       const before = meaning.get(word);
       meaning.set(word, senses);

@@ -49,6 +49,20 @@ describe('what is unusual about a template', () => {
     ]);
   });
 
+  test('is told with its kind, its panel and what to look at', () => {
+    const template = plainTemplate(
+      plainPanel('door-front-left', { mirror: 'door-front-right', area: squareMetres(0.8) }),
+      plainPanel('door-front-right', { mirror: 'door-front-left', area: squareMetres(0.9) }),
+    );
+    const [found, ...others] = unusualThings(template, builtInTemplates, templateRules);
+    expect(others).toEqual([]);
+    expect(found).toMatchObject({
+      code: 'sides',
+      panel: 'door-front-left',
+      hint: 'the two sides of a vehicle are mostly alike',
+    });
+  });
+
   test('is a left panel much smaller than its right one', () => {
     expect(doors({ area: squareMetres(0.8) }, { area: squareMetres(0.9) })).toEqual([
       'door front left: 0.80 m², and door front right 0.90 m²',
