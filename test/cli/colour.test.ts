@@ -1,7 +1,7 @@
 import { stripVTControlCharacters } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import { colourDecision, textStyle, textWidth } from '../../src/cli/terminal.ts';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 
 const words = ['survey', 'samples/sound-saloon/readings.csv'];
 const ESC = '\u001b';
@@ -99,8 +99,8 @@ test('without colour the style changes nothing', async () => {
 describe.concurrent('colour of the built program', () => {
   test('text with its colours taken off is the plain text', async () => {
     const [plain, coloured] = await Promise.all([
-      runLeastcut([...words, '--color', 'never']),
-      runLeastcut([...words, '--color', 'always']),
+      askLeastcut([...words, '--color', 'never']),
+      askLeastcut([...words, '--color', 'always']),
     ]);
     expect(plain.out).not.toContain(ESC);
     expect(coloured.out).toContain(ESC);
@@ -108,7 +108,7 @@ describe.concurrent('colour of the built program', () => {
   });
 
   test('NO_COLOR and FORCE_COLOR together are plain and say nothing on standard error', async () => {
-    const { out, err } = await runLeastcut(words, { env: { NO_COLOR: '1', FORCE_COLOR: '1' } });
+    const { out, err } = await askLeastcut(words, { env: { NO_COLOR: '1', FORCE_COLOR: '1' } });
     expect(out).not.toContain(ESC);
     expect(err).toBe('');
   });
@@ -116,8 +116,8 @@ describe.concurrent('colour of the built program', () => {
   test('FORCE_COLOR paints a pipe, and JSON never', async () => {
     const env = { FORCE_COLOR: '1' };
     const [text, json] = await Promise.all([
-      runLeastcut(words, { env }),
-      runLeastcut([...words, '--format', 'json'], { env }),
+      askLeastcut(words, { env }),
+      askLeastcut([...words, '--format', 'json'], { env }),
     ]);
     expect(text.out).toContain(ESC);
     expect(json.out).not.toContain(ESC);

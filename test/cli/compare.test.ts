@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const car = 'samples/sound-saloon';
@@ -12,7 +12,7 @@ const at = (name: string): string => join(folder, name);
 
 const plan = at('plan.json');
 beforeAll(async () => {
-  const { out, code } = await runLeastcut([
+  const { out, code } = await askLeastcut([
     'plan',
     `${car}/readings.csv`,
     ...job,
@@ -26,7 +26,7 @@ beforeAll(async () => {
 describe('the loop of a visit', () => {
   test('goes from a plan to a film record, and the next survey knows what came off', async () => {
     const record = at('record.json');
-    const run = await runLeastcut([
+    const run = await askLeastcut([
       ...visits,
       ...job,
       '--plan',
@@ -39,7 +39,7 @@ describe('the loop of a visit', () => {
     expect(run.code).toBe(0);
     expect(run.out).toContain('Against the plan');
     const life = async (...words: readonly string[]): Promise<number> => {
-      const { out } = await runLeastcut([
+      const { out } = await askLeastcut([
         'survey',
         `${car}/after.csv`,
         ...job,
@@ -61,12 +61,12 @@ describe('the loop of a visit', () => {
     const text = readFileSync('samples/film-record.json', 'utf8');
     writeFileSync(first, text);
     const more = [...visits, ...job, '--film-record', first, '--date', '2026-11-25', '--record'];
-    expect((await runLeastcut([...more, at('second.json')])).code).toBe(0);
+    expect((await askLeastcut([...more, at('second.json')])).code).toBe(0);
     const { visits: kept } = JSON.parse(readFileSync(at('second.json'), 'utf8')) as {
       visits: readonly { date: string }[];
     };
     expect(kept.map(({ date }) => date)).toEqual(['2023-04-11', '2025-09-02', '2026-11-25']);
-    const over = await runLeastcut([...more, first, '--force']);
+    const over = await askLeastcut([...more, first, '--force']);
     expect([over.code, readFileSync(first, 'utf8')]).toEqual([73, text]);
   });
 
@@ -78,7 +78,7 @@ describe('the loop of a visit', () => {
     );
     const kept = readFileSync('samples/film-record.json', 'utf8');
     writeFileSync(at('kept.json'), kept);
-    const { code, err } = await runLeastcut([
+    const { code, err } = await askLeastcut([
       ...visits,
       '--job',
       named,
@@ -93,7 +93,7 @@ describe('the loop of a visit', () => {
   });
 
   test('needs a day for a record', async () => {
-    const { code, err } = await runLeastcut([...visits, '--record', at('undated.json')]);
+    const { code, err } = await askLeastcut([...visits, '--record', at('undated.json')]);
     expect(code).toBe(2);
     expect(err).toContain('--record needs the day of the visit');
   });
@@ -101,15 +101,15 @@ describe('the loop of a visit', () => {
   test('keeps what the planned steps took for the shop’s rates, and only with the plan', async () => {
     const out = at('rates.json');
     const words = [...visits, ...job, '--date', '2026-11-25', '--rates-out', out];
-    const without = await runLeastcut(words);
+    const without = await askLeastcut(words);
     expect([without.code, without.err]).toEqual([2, expect.stringContaining('needs the plan')]);
-    expect((await runLeastcut([...words, '--plan', plan])).code).toBe(0);
+    expect((await askLeastcut([...words, '--plan', plan])).code).toBe(0);
     const { observations } = JSON.parse(readFileSync(out, 'utf8')) as {
       observations: readonly { panel: string; vehicle: string; steps: readonly object[] }[];
     };
     expect(observations).toHaveLength(12);
     expect(observations[0]).toMatchObject({ vehicle: 'FH-1042', date: '2026-11-25' });
-    const next = await runLeastcut(['plan', `${car}/readings.csv`, '--rates', out]);
+    const next = await askLeastcut(['plan', `${car}/readings.csv`, '--rates', out]);
     expect(next.code).toBe(0);
     expect(next.out.replaceAll(/\s+/g, ' ')).toContain('rates from 12 observations of 1 vehicle');
   });
@@ -121,8 +121,8 @@ describe('the exit code', () => {
   const words = stop.map((word) => (word.endsWith('.csv') ? `${inFolder}/${word}` : word));
 
   test('is 1 for a panel to stop at only where --check asks for it', async () => {
-    expect((await runLeastcut(words)).code).toBe(0);
-    expect((await runLeastcut([...words, '--check'])).code).toBe(1);
-    expect((await runLeastcut([...words, '--check', '--panel', 'bonnet'])).code).toBe(0);
+    expect((await askLeastcut(words)).code).toBe(0);
+    expect((await askLeastcut([...words, '--check'])).code).toBe(1);
+    expect((await askLeastcut([...words, '--check', '--panel', 'bonnet'])).code).toBe(0);
   });
 });

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 type PanelRecord = {
@@ -37,7 +37,7 @@ describe('what a fact of the job makes of a panel', () => {
   beforeAll(async () => {
     const file = join(temporaryFolder(), 'job.json');
     writeFileSync(file, JSON.stringify(job));
-    const { out } = await runLeastcut([
+    const { out } = await askLeastcut([
       ...['plan', 'samples/sound-saloon/readings.csv', '--job', file, '--format', 'json'],
     ]);
     panels = (JSON.parse(out) as { panels: readonly PanelRecord[] }).panels;

@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { asciiDecision } from '../../src/cli/terminal.ts';
 import { displayWidth } from '../../src/render/printable.ts';
-import { program, projectRoot, runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
+import { program, projectRoot } from './run-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const saloon = 'samples/sound-saloon';
@@ -37,7 +38,7 @@ describe.concurrent.each(pages.map((words) => ({ words, page: words.join(' ') })
   '$page',
   ({ words }) => {
     test('is one fact a line when plain, never with a colour', async () => {
-      const { out, err, code } = await runLeastcut([...words, '--plain', '--color', 'always']);
+      const { out, err, code } = await askLeastcut([...words, '--plain', '--color', 'always']);
       expect({ err: err.replace(/.*-v shows them\n/, ''), code }).toEqual({ err: '', code: 0 });
       expect(out).not.toContain(ESC);
       expect(out).not.toMatch(/\n\n|^ | {2}|[│└─]|\[ \]|__/mu);
@@ -45,8 +46,8 @@ describe.concurrent.each(pages.map((words) => ({ words, page: words.join(' ') })
 
     test('is ASCII when asked for, and says the same', async () => {
       const [ascii, text] = await Promise.all([
-        runLeastcut([...words, '--ascii']),
-        runLeastcut(words),
+        askLeastcut([...words, '--ascii']),
+        askLeastcut(words),
       ]);
       expect(ascii.code).toBe(text.code);
       expect(ascii.out).toMatch(/^[\n\x20-\x7e]+$/);
@@ -54,7 +55,7 @@ describe.concurrent.each(pages.map((words) => ({ words, page: words.join(' ') })
     });
 
     test('is Markdown whose tables have as many cells in every row', async () => {
-      const { out, code } = await runLeastcut([...words, '--format', 'md']);
+      const { out, code } = await askLeastcut([...words, '--format', 'md']);
       expect(code).toBe(0);
       expect(out).toMatch(/^# \S/);
       for (const table of out
@@ -69,7 +70,7 @@ describe.concurrent.each(pages.map((words) => ({ words, page: words.join(' ') })
     test.each([60, 120, 200])(
       'keeps within %i columns, but for a word longer than that',
       async (width) => {
-        const { out } = await runLeastcut(words, { env: { COLUMNS: String(width) } });
+        const { out } = await askLeastcut(words, { env: { COLUMNS: String(width) } });
         const long = out.split('\n').filter((line) => displayWidth(line) > width);
         const breakable = long.filter((line) => line.trim().includes(' '));
         expect(breakable).toEqual([]);
@@ -123,21 +124,21 @@ describe.concurrent('the environment', () => {
   test('sets plain text and ASCII for every run, and what is typed adds to it', async () => {
     const env = { LEASTCUT_PLAIN: 'yes', LEASTCUT_ASCII: '1' };
     const [set, typed, unset] = await Promise.all([
-      runLeastcut(['survey', readings], { env }),
-      runLeastcut(['survey', readings, '--plain', '--ascii']),
-      runLeastcut(['survey', readings], { env: { LEASTCUT_PLAIN: '0' } }),
+      askLeastcut(['survey', readings], { env }),
+      askLeastcut(['survey', readings, '--plain', '--ascii']),
+      askLeastcut(['survey', readings], { env: { LEASTCUT_PLAIN: '0' } }),
     ]);
     expect(set).toEqual(typed);
     expect(unset.out).toContain('panel (µm)');
   });
 
   test('is answered with the word that was meant', async () => {
-    const { err } = await runLeastcut(['doctor'], { env: { LEASTCUT_AIM: 'fulll' } });
+    const { err } = await askLeastcut(['doctor'], { env: { LEASTCUT_AIM: 'fulll' } });
     expect(err).toContain('hint: did you mean "full"?');
   });
 
   test('is told where it says neither yes nor no', async () => {
-    const { err, code } = await runLeastcut(['doctor'], { env: { LEASTCUT_PLAIN: 'maybe' } });
+    const { err, code } = await askLeastcut(['doctor'], { env: { LEASTCUT_PLAIN: 'maybe' } });
     expect(code).toBe(78);
     expect(err).toContain('LEASTCUT_PLAIN is "maybe"; it takes yes or no, 1 or 0');
   });
@@ -145,9 +146,9 @@ describe.concurrent('the environment', () => {
   test('asks in vain, aloud, for a form that a command does not give', async () => {
     const env = { LEASTCUT_FORMAT: 'csv' };
     const [doctor, typed, completion] = await Promise.all([
-      runLeastcut(['doctor'], { env }),
-      runLeastcut(['doctor', '--format', 'md'], { env }),
-      runLeastcut(['completion', 'bash'], { env }),
+      askLeastcut(['doctor'], { env }),
+      askLeastcut(['doctor', '--format', 'md'], { env }),
+      askLeastcut(['completion', 'bash'], { env }),
     ]);
     expect(doctor.err).toContain(
       'warning[environment-unknown]: LEASTCUT_FORMAT is "csv", which doctor does not give\n' +
@@ -186,7 +187,7 @@ describe.concurrent('a misspelt word is answered with the one that was meant', (
     [['check', 'job.json'], 'doctor'],
     [['mark', readings], 'grade'],
   ] as const)('%j', async (words, meant) => {
-    const { err, code } = await runLeastcut(words);
+    const { err, code } = await askLeastcut(words);
     expect(code).not.toBe(0);
     expect(err).toMatch(new RegExp(`did you mean "?${meant}"?[?,]`));
   });
@@ -194,7 +195,7 @@ describe.concurrent('a misspelt word is answered with the one that was meant', (
 
 describe.concurrent('what belongs elsewhere is answered with where', () => {
   test('a job file in the place of a shop file: with the option of each', async () => {
-    const { err } = await runLeastcut([
+    const { err } = await askLeastcut([
       'quote',
       readings,
       '--shop',
@@ -206,18 +207,18 @@ describe.concurrent('what belongs elsewhere is answered with where', () => {
   });
 
   test('a panel typed as an option: with --panel', async () => {
-    const { err } = await runLeastcut(['survey', readings, '--roof']);
+    const { err } = await askLeastcut(['survey', readings, '--roof']);
     expect(err).toContain('hint: a panel is named with --panel roof');
   });
 
   test('a vehicle that is not there: with those that are, or that there are none', async () => {
-    const none = await runLeastcut(['survey', readings, '--vehicle', 'XX']);
+    const none = await askLeastcut(['survey', readings, '--vehicle', 'XX']);
     expect(none.err).toContain('the input names no vehicle: leave --vehicle out');
     const csv = 'panel,point,reading_um\nroof,1,110\n';
     const two = ['A', 'B'].map((id) => `${id},roof,1,110\n`).join('');
-    const nameless = await runLeastcut(['survey', '-', '--vehicle', 'C'], { stdin: csv });
+    const nameless = await askLeastcut(['survey', '-', '--vehicle', 'C'], { stdin: csv });
     expect(nameless.err).toContain('the input names no vehicle: leave --vehicle out');
-    const named = await runLeastcut(['survey', '-', '--vehicle', 'C'], {
+    const named = await askLeastcut(['survey', '-', '--vehicle', 'C'], {
       stdin: `vehicle,panel,point,reading_um\n${two}`,
     });
     expect(named.err).toMatch(/hint: the input holds (?:A, B|B, A)/);
@@ -225,14 +226,14 @@ describe.concurrent('what belongs elsewhere is answered with where', () => {
 
   test('a panel that the template has not: with --panel-names, and what it may be', async () => {
     const stdin = 'panel,point,reading_um\nBonet scoop,1,112\nroof,1,110\nroof,2,111\n';
-    const { err } = await runLeastcut(['survey', '-', '--template', 'coupe'], { stdin });
+    const { err } = await askLeastcut(['survey', '-', '--template', 'coupe'], { stdin });
     expect(err).toContain('did you mean "bonnet"? Then --panel-names "Bonet scoop=bonnet"');
-    const named = await runLeastcut(
+    const named = await askLeastcut(
       ['survey', '-', '--template', 'coupe', '--panel-names', 'Bonet scoop=bonnet'],
       { stdin },
     );
     expect(named.code).toBe(0);
-    const strange = await runLeastcut(['survey', '-', '--template', 'coupe'], {
+    const strange = await askLeastcut(['survey', '-', '--template', 'coupe'], {
       stdin: stdin.replace('Bonet scoop', 'Qwxz'),
     });
     expect(strange.err).toContain('--panel-names "Qwxz=NAME"');
@@ -240,13 +241,13 @@ describe.concurrent('what belongs elsewhere is answered with where', () => {
 
   test('a list of jobs whose column is misspelt: with the column, and with nothing of panels', async () => {
     const stdin = 'vehicle,reeadings\nA,x.csv\n';
-    const { err } = await runLeastcut(['batch', '-'], { stdin });
+    const { err } = await askLeastcut(['batch', '-'], { stdin });
     expect(err).toContain('did you mean "readings" by "reeadings"?');
     expect(err).not.toContain('panel');
   });
 
   test('the short help of read has the options that an export may need', async () => {
-    const { out } = await runLeastcut(['read', '-h']);
+    const { out } = await askLeastcut(['read', '-h']);
     for (const option of ['--header-line', '--columns', '--reading-unit', '--panel-names']) {
       expect(out).toContain(option);
     }
@@ -255,14 +256,14 @@ describe.concurrent('what belongs elsewhere is answered with where', () => {
 
 describe.concurrent('one fact a line', () => {
   test('never tells advice as if it had been measured', async () => {
-    const { out } = await runLeastcut(['survey', readings, '--plain']);
+    const { out } = await askLeastcut(['survey', readings, '--plain']);
     const gains = out.split('\n').filter((line) => /\+\d+\.\d+ (?:to|µm)/.test(line));
     expect(gains.length).toBeGreaterThan(3);
     expect(gains.filter((line) => !/would help|Near (?:its|their) line/.test(line))).toEqual([]);
   });
 
   test('shows the readings of a panel with as many decimals each', async () => {
-    const { out } = await runLeastcut(['survey', readings, '--plain']);
+    const { out } = await askLeastcut(['survey', readings, '--plain']);
     const rows = out.split('\n').filter((line) => / readings [\d.]+, /.test(line));
     expect(rows.length).toBeGreaterThan(5);
     for (const row of rows) {
@@ -277,7 +278,7 @@ describe.concurrent('one fact a line', () => {
 describe.concurrent('help is as wide as the terminal', () => {
   test.each(['60', '80'])('of %s columns', async (columns) => {
     for (const words of [['--help'], ['survey', '-h'], ['plan', '--help'], ['read', '-h']]) {
-      const { out } = await runLeastcut(words, { env: { COLUMNS: columns } });
+      const { out } = await askLeastcut(words, { env: { COLUMNS: columns } });
       const long = out.split('\n').filter((line) => line.length > Number(columns));
       // An example is to be copied: it stays in one line.
       expect(long.filter((line) => !/^ {2}(?:cat|leastcut) /.test(line))).toEqual([]);
@@ -311,7 +312,7 @@ describe.concurrent('a misspelt word in a file is answered with the one that was
   ])('%s of %s', async (_, name, content, option, meant) => {
     const file = join(temporaryFolder(), name);
     writeFileSync(file, content);
-    const { err } = await runLeastcut(['plan', readings, option, file]);
+    const { err } = await askLeastcut(['plan', readings, option, file]);
     expect(err).toMatch(new RegExp(`did you mean "${meant}"`));
   });
 });

@@ -10,21 +10,26 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { commandOfCase } from './case-command.ts';
-import type { Run } from './run-command.ts';
-import { projectRoot, runLeastcut } from './run-leastcut.ts';
+import type { Run, RunOptions } from './run-command.ts';
+import { projectRoot } from './run-leastcut.ts';
 
 /** As `doctor` names it. */
 const node = `${process.version} on ${process.platform} ${process.arch}`;
 
 export type Prepare = (tmp: string) => void;
+type RunProgram = (words: readonly string[], options: RunOptions) => Promise<Run>;
 
 /** Runs the case of a folder; `{tmp}` is named so in what comes back, since its name differs each time. */
-export async function runCase(folder: string, prepare: Prepare = () => {}): Promise<Run> {
+export async function runCase(
+  folder: string,
+  runProgram: RunProgram,
+  prepare: Prepare = () => {},
+): Promise<Run> {
   const tmp = mkdtempSync(join(tmpdir(), 'leastcut-case-'));
   try {
     prepare(tmp);
     const { words, env, stdin } = commandOfCase(folder, projectRoot, tmp);
-    const run = await runLeastcut(words, { env, stdin });
+    const run = await runProgram(words, { env, stdin });
     const named = (text: string): string =>
       text.replaceAll(tmp, '{tmp}').replaceAll(node, '{node}');
     return { ...run, out: named(run.out), err: named(run.err) };

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const car = 'samples/plastic-bumpers/readings.tsv';
@@ -13,15 +13,15 @@ describe('init', () => {
   });
 
   it('writes files that change nothing in a plan but what is assumed', async () => {
-    const written = await runLeastcut(['init', join(folder, 'new/job')]);
+    const written = await askLeastcut(['init', join(folder, 'new/job')]);
     expect(written).toMatchObject({ code: 0, err: '' });
     const files = ['shop', 'job'].flatMap((kind) => [
       `--${kind}`,
       join(folder, 'new/job', `${kind}.json`),
     ]);
     const [bare, begun] = await Promise.all([
-      runLeastcut(['plan', car, '--format', 'json']),
-      runLeastcut(['plan', car, ...files, '--format', 'json']),
+      askLeastcut(['plan', car, '--format', 'json']),
+      askLeastcut(['plan', car, ...files, '--format', 'json']),
     ]);
     expect(begun.code).toBe(bare.code);
     expect(results(begun.out)).toEqual(results(bare.out));
@@ -30,7 +30,7 @@ describe('init', () => {
   });
 
   it('says on the page what it wrote, that nothing changes yet, and what to type next', async () => {
-    const { out } = await runLeastcut(['init', folder]);
+    const { out } = await askLeastcut(['init', folder]);
     const words = out.replaceAll(/\s+/g, ' ');
     for (const name of ['shop.json', 'job.json', 'schemas/shop.schema.json']) {
       expect(words).toContain(`${join(folder, name)}: what`);
@@ -42,17 +42,17 @@ describe('init', () => {
   });
 
   it('names the files it wrote and the command to type next, which runs', async () => {
-    const { out } = await runLeastcut(['init', folder, '--format', 'json']);
+    const { out } = await askLeastcut(['init', folder, '--format', 'json']);
     const record = JSON.parse(out) as { written: readonly string[]; next: string };
     for (const path of record.written) expect(existsSync(path), path).toBe(true);
     const words = record.next.replace('readings.csv', car).split(' ').slice(1);
-    expect((await runLeastcut(words)).code).toBe(0);
+    expect((await askLeastcut(words)).code).toBe(0);
   });
 
   it('writes nothing at all where one of its files exists, and leaves that one as it is', async () => {
     writeFileSync(join(folder, 'job.json'), 'mine');
     for (const more of [[], ['--force']]) {
-      const { code, out, err } = await runLeastcut(['init', folder, ...more]);
+      const { code, out, err } = await askLeastcut(['init', folder, ...more]);
       expect(code).toBe(73);
       expect(out).toBe('');
       expect(err).toContain('job.json" exists: nothing was written');
@@ -63,14 +63,14 @@ describe('init', () => {
 
   it('leaves nothing half-written where it cannot write', async () => {
     writeFileSync(join(folder, 'schemas'), 'a file where a folder is wanted');
-    const { code, err } = await runLeastcut(['init', folder]);
+    const { code, err } = await askLeastcut(['init', folder]);
     expect(code).toBe(73);
     expect(err).toContain('[output-unwritable]');
     expect(readdirSync(folder)).toEqual(['schemas']);
   });
 
   it('takes one folder', async () => {
-    expect((await runLeastcut(['init', folder, 'another'])).code).toBe(2);
+    expect((await askLeastcut(['init', folder, 'another'])).code).toBe(2);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 
 /** What no label may bring to a terminal: control characters but line ends, and marks of direction. */
 const UNSAFE = /[\p{Cc}\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/u;
@@ -15,18 +15,18 @@ const csv = (vehicle: string, panel: string): string =>
 describe.concurrent.each(evil)('a label with %j', (label) => {
   test('comes out as text that moves nothing, in pages and in refusals', async () => {
     const runs = await Promise.all([
-      runLeastcut(['read', '-'], { stdin: csv(`FH ${label}`, `shelf ${label}`) }),
-      runLeastcut(['survey', '-'], { stdin: csv(`FH ${label}`, 'boot lid') }),
-      runLeastcut(['plan', '-'], { stdin: csv(`FH ${label}`, 'boot lid') }),
-      runLeastcut(['survey', '-'], { stdin: csv('FH', `shelf ${label}`) }),
-      runLeastcut(['survey', '-', '--vehicle', label], { stdin: csv('FH', 'boot lid') }),
-      runLeastcut(['survey', '-', '--panel', label], { stdin: csv('FH', 'boot lid') }),
-      runLeastcut(['survey', `${label}.csv`]),
-      runLeastcut([label]),
-      runLeastcut(['survey', `--${label}`]),
-      runLeastcut(['survey', '-', '--format', label]),
+      askLeastcut(['read', '-'], { stdin: csv(`FH ${label}`, `shelf ${label}`) }),
+      askLeastcut(['survey', '-'], { stdin: csv(`FH ${label}`, 'boot lid') }),
+      askLeastcut(['plan', '-'], { stdin: csv(`FH ${label}`, 'boot lid') }),
+      askLeastcut(['survey', '-'], { stdin: csv('FH', `shelf ${label}`) }),
+      askLeastcut(['survey', '-', '--vehicle', label], { stdin: csv('FH', 'boot lid') }),
+      askLeastcut(['survey', '-', '--panel', label], { stdin: csv('FH', 'boot lid') }),
+      askLeastcut(['survey', `${label}.csv`]),
+      askLeastcut([label]),
+      askLeastcut(['survey', `--${label}`]),
+      askLeastcut(['survey', '-', '--format', label]),
       ...[['--plain'], ['--ascii'], ['--format', 'md'], ['--format', 'html']].map((form) =>
-        runLeastcut(['survey', '-', ...form], { stdin: csv(`FH ${label}`, 'boot lid') }),
+        askLeastcut(['survey', '-', ...form], { stdin: csv(`FH ${label}`, 'boot lid') }),
       ),
     ]);
     expect(runs.map(({ out, err }) => unsafeIn(out + err))).toEqual(runs.map(() => undefined));
@@ -36,7 +36,7 @@ describe.concurrent.each(evil)('a label with %j', (label) => {
 
   test('stays exact in JSON, escaped where a terminal would obey it', async () => {
     const stdin = csv(`FH ${label}`, 'boot lid');
-    const { out } = await runLeastcut(['survey', '-', '--format', 'json'], { stdin });
+    const { out } = await askLeastcut(['survey', '-', '--format', 'json'], { stdin });
     expect(JSON.parse(out).vehicle).toBe(`FH ${label}`);
     expect(unsafeIn(out)).toBeUndefined();
   });

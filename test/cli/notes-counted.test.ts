@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Diagnostic, note } from '../../src/base/diagnostics.ts';
 import { saidAtEnd } from '../../src/cli/ending.ts';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 
 /** What a run with these ends with on standard error. */
 const said = (notes: readonly Diagnostic[]): string => saidAtEnd(notes, {});
@@ -11,7 +11,7 @@ const leftOut = note('statistics-left-out', 'a row of means is no reading');
 
 test('notes that all say the same are counted with what they say, and told one by one with -v', async () => {
   const car = ['survey', 'samples/plastic-bumpers/readings.tsv'];
-  const [counted, told] = await Promise.all([runLeastcut(car), runLeastcut([...car, '-v'])]);
+  const [counted, told] = await Promise.all([askLeastcut(car), askLeastcut([...car, '-v'])]);
   expect(counted.err).toBe('leastcut: 10 notes (an empty cell is no reading), -v shows them\n');
   expect(told.err.match(/an empty cell is no reading/g)).toHaveLength(10);
 });

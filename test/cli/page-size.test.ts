@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { displayWidth } from '../../src/render/printable.ts';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 
 const folder = 'samples/sound-saloon';
 const readings = `${folder}/readings.csv`;
@@ -20,7 +20,7 @@ describe.concurrent.each(pages)('the $page of a car of 13 panels', ({ words }) =
   test.each([80, 120])(
     'says its answer and its table on one screen of %i columns, all in less than two',
     async (width) => {
-      const { code, out } = await runLeastcut(words, { env: { COLUMNS: String(width) } });
+      const { code, out } = await askLeastcut(words, { env: { COLUMNS: String(width) } });
       const lines = out.trimEnd().split('\n');
       expect(code).toBe(0);
       const head = lines.findIndex((line) => line.startsWith('panel (µm)'));
@@ -33,16 +33,16 @@ describe.concurrent.each(pages)('the $page of a car of 13 panels', ({ words }) =
 
   test('is 80 columns wide where nothing states a width', async () => {
     const [bare, stated] = await Promise.all([
-      runLeastcut(words),
-      runLeastcut(words, { env: { COLUMNS: '80' } }),
+      askLeastcut(words),
+      askLeastcut(words, { env: { COLUMNS: '80' } }),
     ]);
     expect(bare.out).toBe(stated.out);
   });
 
   test('names for every panel that was read the limit that binds, and it is that of the record', async () => {
     const [text, json] = await Promise.all([
-      runLeastcut(words),
-      runLeastcut([...words, '--format', 'json']),
+      askLeastcut(words),
+      askLeastcut([...words, '--format', 'json']),
     ]);
     const lines = text.out.split('\n');
     const head = lines.find((line) => line.startsWith('panel (µm)')) ?? '';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { displayWidth } from '../../src/render/printable.ts';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 
 const cars = [
   ['samples/sound-saloon/readings.csv', '--job', 'samples/sound-saloon/job.json'],
@@ -11,7 +11,7 @@ const cars = [
 describe.concurrent.each(cars)('the quote of %s', (...words: readonly string[]) => {
   test.each([80, 120])('is at most 48 lines of %i columns', async (width) => {
     const quote = ['quote', ...words, '--shop', 'samples/shop.json'];
-    const { code, out } = await runLeastcut(quote, { env: { COLUMNS: String(width) } });
+    const { code, out } = await askLeastcut(quote, { env: { COLUMNS: String(width) } });
     const lines = out.trimEnd().split('\n');
     expect(code).toBe(0);
     expect(lines.length).toBeLessThanOrEqual(48);
@@ -23,8 +23,8 @@ test('a page for the customer has a day on it only where one is asked for', asyn
   const [car = ''] = cars[0] ?? [];
   const quote = ['quote', car, '--shop', 'samples/shop.json', '--format', 'html'];
   const [undated, dated] = await Promise.all([
-    runLeastcut(quote),
-    runLeastcut([...quote, '--date', 'today']),
+    askLeastcut(quote),
+    askLeastcut([...quote, '--date', 'today']),
   ]);
   expect(undated.out).not.toMatch(/\d{4}-\d\d-\d\d/);
   expect(dated.out).toMatch(/Of \d{4}-\d\d-\d\d; holds until \d{4}-\d\d-\d\d\./);

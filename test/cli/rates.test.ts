@@ -2,7 +2,8 @@ import { copyFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { readRates } from '../../src/formats/rates.ts';
-import { projectRoot, runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
+import { projectRoot } from './run-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const spots = 'samples/older-coupe/spots.csv';
@@ -15,7 +16,7 @@ const observationsIn = (file: string) =>
 describe.concurrent('--rates-out', () => {
   test('writes what the spots showed, with the day and the vehicle', async () => {
     const file = inFolder('rates.json');
-    const run = await runLeastcut(['spot', spots, ...job, ...day, '--rates-out', file]);
+    const run = await askLeastcut(['spot', spots, ...job, ...day, '--rates-out', file]);
     expect(run).toMatchObject({ code: 0, err: '' });
     expect(observationsIn(file)).toMatchObject([
       {
@@ -34,11 +35,11 @@ describe.concurrent('--rates-out', () => {
     const [first, second] = [inFolder('first.json'), inFolder('second.json')];
     const given = join(projectRoot, 'samples/rates.json');
     const args = ['spot', spots, ...job, ...day];
-    await runLeastcut([...args, '--rates', given, '--rates-out', first]);
+    await askLeastcut([...args, '--rates', given, '--rates-out', first]);
     const before = observationsIn(given);
     expect(observationsIn(first).slice(0, before.length)).toEqual(before);
     expect(observationsIn(first)).toHaveLength(before.length + 2);
-    const again = await runLeastcut([...args, '--rates', first, '--rates-out', second]);
+    const again = await askLeastcut([...args, '--rates', first, '--rates-out', second]);
     expect(again.out.replaceAll(/\s+/g, ' ')).toContain(
       '0 observations added to the rates; 2 stood there already',
     );
@@ -55,7 +56,7 @@ describe.concurrent('--rates-out', () => {
       ['--rates', own],
       ['--shop', shop],
     ]) {
-      const run = await runLeastcut([
+      const run = await askLeastcut([
         'spot',
         spots,
         ...job,
@@ -74,7 +75,7 @@ describe.concurrent('--rates-out', () => {
   test('writes nothing where the day or the vehicle is not said', async () => {
     const file = inFolder('rates.json');
     for (const args of [job, day]) {
-      const run = await runLeastcut(['spot', spots, ...args, '--rates-out', file]);
+      const run = await askLeastcut(['spot', spots, ...args, '--rates-out', file]);
       expect(run).toMatchObject({ code: 2, out: '' });
     }
     expect(existsSync(file)).toBe(false);
@@ -106,7 +107,7 @@ describe.concurrent('a rates file', () => {
       );
     }
     const said = async (args: readonly string[], env: Record<string, string> = {}) => {
-      const { out } = await runLeastcut(['methods', 'list', ...args], { env, stdin: '' });
+      const { out } = await askLeastcut(['methods', 'list', ...args], { env, stdin: '' });
       return /(\d) observations? of \d vehicles?/.exec(out.replaceAll(/\s+/g, ' '))?.[1];
     };
     const env = { LEASTCUT_RATES: join(folder, 'environment.json') };

@@ -1,13 +1,13 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const german = 'Teil;Dicke, gemessen\nHaube;4,1\nDach;4,2\n';
 const columns = ['--columns', 'panel=Teil,reading=Dicke, gemessen'];
 const readText = (words: readonly string[], text = german, env = {}) =>
-  runLeastcut(['read', '-', ...words], { stdin: text, env });
+  askLeastcut(['read', '-', ...words], { stdin: text, env });
 
 const errorOf = ({ err }: { readonly err: string }) => err.split('\n').slice(0, 1).join('');
 const hintOf = ({ err }: { readonly err: string }) => /hint: (.*)/.exec(err)?.[1];
@@ -71,7 +71,7 @@ describe('options that settle how a file is read', () => {
   test('survey and plan read by the same options', async () => {
     for (const command of ['survey', 'plan']) {
       const words = [command, '-', ...columns, '--reading-unit', 'mil', '--panel-names'];
-      const run = await runLeastcut([...words, 'Haube=bonnet', '--panel-names', 'Dach=roof'], {
+      const run = await askLeastcut([...words, 'Haube=bonnet', '--panel-names', 'Dach=roof'], {
         stdin: german,
       });
       expect(run.err).not.toContain('error');
@@ -142,10 +142,10 @@ test('readings of a vehicle without a name beside others make no table', async (
   const [named, bare] = [join(folder, 'named.csv'), join(folder, 'bare.csv')];
   writeFileSync(named, 'vehicle,panel,reading_um\nA,roof,101\n');
   writeFileSync(bare, 'panel,reading_um\nroof,101\nbonnet,99\n');
-  const run = await runLeastcut(['read', named, bare, '--format', 'csv']);
+  const run = await askLeastcut(['read', named, bare, '--format', 'csv']);
   expect(run).toMatchObject({ code: 2, out: '' });
   expect(errorOf(run)).toContain('error[usage-several-vehicles]');
-  expect((await runLeastcut(['read', bare, '--format', 'csv'])).code).toBe(0);
+  expect((await askLeastcut(['read', bare, '--format', 'csv'])).code).toBe(0);
 });
 
 test('standard input is called that in messages, and - in records', async () => {

@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 /** Writes 100 + n at the nth line of a blank sheet, as somebody would in a spreadsheet. */
@@ -25,11 +25,11 @@ describe('a blank reading sheet', () => {
       const folder = temporaryFolder();
       const blank = join(folder, 'blank.csv');
       const sheet = join(folder, 'sheet.csv');
-      const made = await runLeastcut(['template', 'sheet', id, '--format', 'csv', '-o', blank]);
+      const made = await askLeastcut(['template', 'sheet', id, '--format', 'csv', '-o', blank]);
       expect(made).toMatchObject({ code: 0, out: '', err: '' });
       writeFileSync(sheet, filledIn(readFileSync(blank, 'utf8')));
 
-      const read = await runLeastcut(['read', sheet, '--format', 'json']);
+      const read = await askLeastcut(['read', sheet, '--format', 'json']);
       const template = builtInTemplates.find((one) => one.id === id);
       const points = (template?.panels ?? []).flatMap((panel) =>
         panel.points.map(({ point }) => ({ panel: panel.id, point })),
@@ -40,7 +40,7 @@ describe('a blank reading sheet', () => {
         points.map((_, i) => 100 + (i % 20)),
       );
 
-      const survey = await runLeastcut(['survey', sheet, '--template', id, '--format', 'json']);
+      const survey = await askLeastcut(['survey', sheet, '--template', id, '--format', 'json']);
       expect(survey.code).toBe(0);
       const { panels } = JSON.parse(survey.out) as { panels: { n_points: number }[] };
       expect(panels.map(({ n_points }) => n_points)).toEqual(
@@ -51,7 +51,7 @@ describe('a blank reading sheet', () => {
 
   test('fits a page of 80 columns for every built-in template, with a box for each point', async () => {
     for (const { id, panels } of builtInTemplates) {
-      const { out } = await runLeastcut(['template', 'sheet', id]);
+      const { out } = await askLeastcut(['template', 'sheet', id]);
       for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
       const boxes = panels.reduce((sum, { points }) => sum + points.length, 0);
       expect(out.match(/\[______\]/g)).toHaveLength(boxes);
@@ -67,17 +67,17 @@ describe('a blank reading sheet', () => {
       ['wing-front-right', 'right'],
       ['wing-front-left', 'left'],
     ] as const) {
-      const text = await runLeastcut([...words, panel]);
+      const text = await askLeastcut([...words, panel]);
       const [, line = ''] = text.out
         .split('\n')
         .flatMap((one, i, all) =>
           one.startsWith('front ') && one.includes('wing') ? [one, all[i + 1] ?? ''] : [],
         );
-      const html = await runLeastcut([...words, panel, '--format', 'html']);
+      const html = await askLeastcut([...words, panel, '--format', 'html']);
       const boxes = [...html.out.matchAll(/<rect class="box" x="([\d.]+)"/g)].map(([, x]) =>
         Number(x),
       );
-      const csv = await runLeastcut([...words, panel, '--format', 'csv']);
+      const csv = await askLeastcut([...words, panel, '--format', 'csv']);
       const [one, two] = csv.out
         .split('\n')
         .slice(1)
@@ -92,13 +92,13 @@ describe('a blank reading sheet', () => {
   });
 
   test('of a saloon fits one page of 66 lines', async () => {
-    const { out } = await runLeastcut(['template', 'sheet', 'saloon']);
+    const { out } = await askLeastcut(['template', 'sheet', 'saloon']);
     expect(out.trimEnd().split('\n').length).toBeLessThanOrEqual(66);
   });
 
   test('has the panels in walking order, whatever order they are asked for in', async () => {
     const words = ['template', 'sheet', 'saloon', '--panel', 'roof', '--panel', 'bonnet'];
-    const { out } = await runLeastcut([...words, '--format', 'csv']);
+    const { out } = await askLeastcut([...words, '--format', 'csv']);
     const panels = out
       .split('\n')
       .slice(1, -1)
@@ -109,7 +109,7 @@ describe('a blank reading sheet', () => {
   test('passes over, aloud, what was left blank', async () => {
     const folder = temporaryFolder();
     const sheet = join(folder, 'sheet.csv');
-    const { out } = await runLeastcut([
+    const { out } = await askLeastcut([
       'template',
       'sheet',
       'saloon',
@@ -119,7 +119,7 @@ describe('a blank reading sheet', () => {
       'csv',
     ]);
     writeFileSync(sheet, out.replace('roof,1,,', 'roof,1,110,').replace('roof,2,,', 'roof,2,112,'));
-    const read = await runLeastcut(['read', sheet, '--template', 'saloon', '--format', 'json']);
+    const read = await askLeastcut(['read', sheet, '--template', 'saloon', '--format', 'json']);
     const { readings, excluded } = JSON.parse(read.out) as {
       readings: unknown[];
       excluded: unknown[];

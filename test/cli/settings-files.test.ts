@@ -2,7 +2,8 @@ import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { machineRecords } from '../../src/formats/records/machine-records.ts';
-import { projectRoot, runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
+import { projectRoot } from './run-leastcut.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const readings = join(projectRoot, 'samples/sound-saloon/readings.csv');
@@ -26,7 +27,7 @@ function workshop(files: { readonly user?: object; readonly project?: object }) 
   const env = { HOME: home };
   const survey = async (words: readonly string[] = [], more: Record<string, string> = {}) => {
     const options = { env: { ...env, ...more }, cwd: bay };
-    const run = await runLeastcut(['survey', readings, '--format', 'json', ...words], options);
+    const run = await askLeastcut(['survey', readings, '--format', 'json', ...words], options);
     const record = JSON.parse(run.out) as {
       settings: readonly Setting[];
       assumptions: readonly { code: string; text: string; origin: string }[];
@@ -76,7 +77,7 @@ describe.concurrent('settings files that are found', () => {
 
   test('are told when they are wrong, without the private path, and end with 78', async () => {
     const { env, bay, home } = workshop({ user: { risk_pt: 8 }, project: { machines: ['daa'] } });
-    const { code, err } = await runLeastcut(['survey', readings], { env, cwd: bay });
+    const { code, err } = await askLeastcut(['survey', readings], { env, cwd: bay });
     expect(code).toBe(78);
     expect(err).toContain('../leastcut.json:4:5: error[settings-invalid]');
     expect(err).toContain('~/.config/leastcut/shop.json:3:3: error[settings-unknown-key]');
@@ -133,8 +134,8 @@ describe.concurrent('the environment', () => {
     const words = ['survey', readings];
     const set = { ...env, LEASTCUT_SHOW_UNIT: 'mil', LEASTCUT_TEMPLATE: 'coupe' };
     const [byFlag, byVariable] = await Promise.all([
-      runLeastcut([...words, '--show-unit', 'mil', '--template', 'coupe'], { env, cwd: bay }),
-      runLeastcut(words, { env: set, cwd: bay }),
+      askLeastcut([...words, '--show-unit', 'mil', '--template', 'coupe'], { env, cwd: bay }),
+      askLeastcut(words, { env: set, cwd: bay }),
     ]);
     expect(byVariable).toEqual(byFlag);
   });
@@ -142,7 +143,7 @@ describe.concurrent('the environment', () => {
   test('tells every wrong variable at once', async () => {
     const { env, bay } = workshop({});
     const set = { ...env, LEASTCUT_AIM: 'everything', LEASTCUT_RISK_PCT: '0' };
-    const { code, err } = await runLeastcut(['survey', readings], { env: set, cwd: bay });
+    const { code, err } = await askLeastcut(['survey', readings], { env: set, cwd: bay });
     expect(code).toBe(78);
     expect(err).toContain(
       'LEASTCUT_AIM is "everything"; it takes enhance, correct, full, or a number from 1 to 99',
@@ -156,7 +157,7 @@ describe.concurrent('doctor', () => {
     words: readonly string[],
     { env, cwd }: { env: Record<string, string>; cwd: string },
   ) => {
-    const run = await runLeastcut(['doctor', '--format', 'json', ...words], { env, cwd });
+    const run = await askLeastcut(['doctor', '--format', 'json', ...words], { env, cwd });
     const record = JSON.parse(run.out) as {
       schema: string;
       node: string;
@@ -188,7 +189,7 @@ describe.concurrent('doctor', () => {
     writeFileSync(join(bay, 'shop.json'), shopWith({ policy: 'strict' }));
     const words = ['--shop', join(bay, 'shop.json'), '-v'];
     const { out } = await doctor(words, { env, cwd: bay });
-    const text = await runLeastcut(['doctor', ...words], { env, cwd: bay });
+    const text = await askLeastcut(['doctor', ...words], { env, cwd: bay });
     expect(out + text.out).not.toContain(home);
     expect(text.out).toContain('policy strict (~/garage/bay/shop.json:3, shop)');
   });
@@ -223,7 +224,7 @@ describe.concurrent('doctor', () => {
 
   test('keeps its page within 80 columns, also with every number', async () => {
     const { env, bay } = workshop({});
-    const { out } = await runLeastcut(['doctor', '-v'], { env, cwd: bay });
+    const { out } = await askLeastcut(['doctor', '-v'], { env, cwd: bay });
     expect(out.split('\n').filter((line) => line.length > 80)).toEqual([]);
   });
 
@@ -253,7 +254,7 @@ describe.concurrent('doctor', () => {
   });
 
   test('takes no table of readings', async () => {
-    const { code, err } = await runLeastcut(['doctor', 'readings.csv']);
+    const { code, err } = await askLeastcut(['doctor', 'readings.csv']);
     expect(code).toBe(2);
     expect(err).toContain('"readings.csv" is a table');
     expect(err).toContain('leastcut read readings.csv');
@@ -262,7 +263,7 @@ describe.concurrent('doctor', () => {
 
 test('-v says which settings are not built in, and where each is from', async () => {
   const { env, bay } = workshop({ project: { risk_pct: 7, show_unit: 'mil' } });
-  const { out } = await runLeastcut(['survey', readings, '-v', '--finish', 'lacquer'], {
+  const { out } = await askLeastcut(['survey', readings, '-v', '--finish', 'lacquer'], {
     env,
     cwd: bay,
   });

@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
-import { runLeastcut } from './run-leastcut.ts';
+import { askLeastcut } from './ask-leastcut.ts';
 
 type Row = Readonly<Record<string, string>>;
 const parsedCsv = (text: string): readonly Row[] => parse<Row>(text, { columns: true });
@@ -25,8 +25,8 @@ describe('a survey as csv', () => {
   test.each(vehicles)(
     'of %s has a row for each panel, and says what its record says',
     async (...words) => {
-      const csv = await runLeastcut(['survey', ...words, '--format', 'csv']);
-      const json = await runLeastcut(['survey', ...words, '--format', 'json']);
+      const csv = await askLeastcut(['survey', ...words, '--format', 'csv']);
+      const json = await askLeastcut(['survey', ...words, '--format', 'json']);
       const { panels } = JSON.parse(json.out) as { panels: readonly Part[] };
       const parts = panels.flatMap((panel) => (panel.zones.length === 0 ? [panel] : panel.zones));
       const rows = parsedCsv(csv.out);
@@ -49,7 +49,7 @@ describe('a survey as csv', () => {
 
   test('gives the figure to work to, which is never more than if the word of a panel holds', async () => {
     for (const words of vehicles) {
-      const { out } = await runLeastcut(['survey', ...words, '--format', 'csv']);
+      const { out } = await askLeastcut(['survey', ...words, '--format', 'csv']);
       const doubted = parsedCsv(out).filter((row) => row['if_word_holds_um'] !== '');
       for (const row of doubted) {
         expect(Number(row['budget_um'])).toBeLessThanOrEqual(Number(row['if_word_holds_um']));

@@ -1,10 +1,6 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdtempSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll } from 'vitest';
+import { inject } from 'vitest';
 
-const base = mkdtempSync(join(tmpdir(), 'leastcut-test-'));
-afterAll(() => rmSync(base, { recursive: true, force: true }));
-
-/** An empty folder, gone after the tests of the file. */
-export const temporaryFolder = (): string => mkdtempSync(join(base, 'folder-'));
+/** An empty folder, gone after the run. */
+export const temporaryFolder = (): string => mkdtempSync(join(inject('folder'), 'folder-'));

@@ -8,7 +8,7 @@ import {
 } from '../../src/base/catalogue.ts';
 import { caseNames } from '../cli/case-command.ts';
 import { expectRecorded, type Prepare, runCase } from '../cli/golden.ts';
-import { projectRoot } from '../cli/run-leastcut.ts';
+import { projectRoot, runLeastcut } from '../cli/run-leastcut.ts';
 
 /** As the help and the README list them. */
 const exitCodeOfKind: Readonly<Record<DiagnosticKind, number>> = {
@@ -39,7 +39,7 @@ describe.concurrent('the error catalogue', () => {
     '%s is said where it belongs, and decides the exit code by its kind',
     async (code) => {
       const folder = join(import.meta.dirname, code);
-      const run = await runCase(folder, prepared[code]);
+      const run = await runCase(folder, runLeastcut, prepared[code]);
       const { kind } = diagnosticCatalogue[code];
       expect(run.err).toContain(`[${code}]: `);
       expect(run.code).toBe(exitCodeOfKind[kind]);

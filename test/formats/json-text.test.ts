@@ -295,7 +295,7 @@ test('a text of JSON-like pieces is refused by syntax exactly when JSON.parse re
         expect(place?.column).toBeLessThanOrEqual((place?.lineText?.length ?? 0) + 1);
       }
     }),
-    { numRuns: 20_000 },
+    { numRuns: 5000 },
   );
-  expect(valid).toBeGreaterThan(1000);
+  expect(valid).toBeGreaterThan(250);
 });

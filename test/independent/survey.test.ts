@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 
 type Part = {
   readonly mean_um: number;
@@ -38,7 +38,7 @@ const cars = JSON.parse(readFileSync(new URL('expected.json', folder), 'utf8')) 
 async function survey({ file, panels }: Expected): Promise<readonly Found[]> {
   const asked = panels.flatMap(({ panel }) => ['--why', panel]);
   const words = ['survey', `test/independent/${file}`, ...asked, '--format', 'json'];
-  return JSON.parse((await runLeastcut(words)).out).panels;
+  return JSON.parse((await askLeastcut(words)).out).panels;
 }
 
 /** What R calls the clear, over all that a panel may be, is told as its line where that is near. */

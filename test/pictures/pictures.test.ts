@@ -5,7 +5,8 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { projectRoot, runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
+import { projectRoot } from '../cli/run-leastcut.ts';
 import { shellWords } from '../cli/shell-words.ts';
 import { drawingOf } from './page-drawing.ts';
 import { runsOf, screenSvg } from './screen-svg.ts';
@@ -42,7 +43,7 @@ const pictures: readonly Picture[] = [
 async function draw({ command, drawing }: Picture): Promise<string> {
   const [, ...words] = shellWords(command);
   const form = drawing === undefined ? ['--color', 'always'] : ['--format', 'html'];
-  const { out, code } = await runLeastcut([...words, ...form, '--quiet'], {
+  const { out, code } = await askLeastcut([...words, ...form, '--quiet'], {
     env: { COLUMNS: String(COLUMNS) },
   });
   expect(code).toBe(0);

@@ -2,7 +2,7 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 
 const COUPE = 'samples/older-coupe/readings.csv';
 const NEAR = 'test/cases/survey-near-line/readings.csv';
@@ -31,10 +31,10 @@ type Panel = {
 };
 
 const page = async (...words: readonly string[]): Promise<string> =>
-  (await runLeastcut(['survey', ...words])).out.replaceAll('\u00a0', ' ').replace(/\n {2,}/g, ' ');
+  (await askLeastcut(['survey', ...words])).out.replaceAll('\u00a0', ' ').replace(/\n {2,}/g, ' ');
 
 async function panelsOf(...words: readonly string[]): Promise<readonly Panel[]> {
-  const { out } = await runLeastcut(['survey', ...words, '--format', 'json']);
+  const { out } = await askLeastcut(['survey', ...words, '--format', 'json']);
   return (JSON.parse(out) as { panels: readonly Panel[] }).panels;
 }
 
@@ -60,7 +60,7 @@ describe('how sure each condition is', () => {
   });
 
   test('says otherwise what the record says, and of none but those near their line', async () => {
-    const { out } = await runLeastcut(['survey', NEAR, '--format', 'json']);
+    const { out } = await askLeastcut(['survey', NEAR, '--format', 'json']);
     const { panels } = JSON.parse(out) as {
       readonly panels: readonly (Panel & {
         readonly if_otherwise: { readonly condition: string; readonly budget_um: number } | null;
@@ -175,7 +175,7 @@ describe('what would help', () => {
   test('stands in a table, what each panel gains by each thing, as in the record', async () => {
     const [out, run] = await Promise.all([
       page(COUPE, '-v'),
-      runLeastcut(['survey', COUPE, '--format', 'json']),
+      askLeastcut(['survey', COUPE, '--format', 'json']),
     ]);
     const { panels } = JSON.parse(run.out) as {
       readonly panels: readonly {
@@ -210,7 +210,7 @@ describe('what would help', () => {
   test('is a line for each thing, from the least to the largest gain, where a table would be long', async () => {
     const [out, run] = await Promise.all([
       page(SALOON),
-      runLeastcut(['survey', SALOON, '--format', 'json']),
+      askLeastcut(['survey', SALOON, '--format', 'json']),
     ]);
     const { panels } = JSON.parse(run.out) as {
       readonly panels: readonly {
@@ -486,14 +486,14 @@ test('the page says what is built in and decides most, each with its grounds, an
     page(SALOON, '--why', 'bonnet'),
   ]);
   expect(blockOf(out, 'Built in')).toBe(
-    'Built in (-v: grounds; leastcut explain film.limits): clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm, thick film adds none; 22.3 µm of clear must stay; 80 µm of paint in all; 12.7 µm off over a life.',
+    'Built in (-v: grounds; leastcut explain film.limits): clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm (SD), thick film adds none; 22.3 µm of clear must stay; 80 µm of paint in all; 12.7 µm off over a life.',
   );
   expect(blockOf(out, 'Assumed, say otherwise')).toContain(
     'earlier work unknown: 2 µm of topcoat and 4 µm of the life limit allowed for it ("taken_um" in the job file)',
   );
   const line = blockOf(verbose, 'Built in (leastcut explain film.limits)');
   for (const text of [
-    'clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm, thick film adds none (published, ± assumption)',
+    'clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm (SD), thick film adds none (published, SD assumption)',
     '22.3 µm of clear must stay (thinnest published factory clear 35 less the permitted 12.7)',
     '12.7 µm off over a life (published)',
     '80 µm of paint in all (common practice)',
@@ -625,7 +625,7 @@ test('the same figure stands on the page, under -v and in --why', async () => {
 
 test('a page of thirteen panels keeps to 61 lines, one of nine with three to talk of to 69', async () => {
   const lines = async (...words: readonly string[]) =>
-    (await runLeastcut(['survey', ...words])).out.trimEnd().split('\n').length;
+    (await askLeastcut(['survey', ...words])).out.trimEnd().split('\n').length;
   expect(await lines(SALOON, '--job', 'samples/sound-saloon/job.json')).toBeLessThanOrEqual(61);
   expect(await lines(COUPE, '--job', 'samples/older-coupe/job.json')).toBeLessThanOrEqual(69);
 });

@@ -1,7 +1,7 @@
 /** What is drawn on the pages in HTML against the records: the same figures, beside a table of them. */
 import { describe, expect, test } from 'vitest';
 import { shown } from '../../src/base/rounding.ts';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 
 const saloon = 'samples/sound-saloon/';
 const coupe = 'samples/older-coupe/';
@@ -10,10 +10,10 @@ const compare = ['compare', `${saloon}readings.csv`, `${saloon}after.csv`, '--ma
 const spot = ['spot', `${coupe}spots.csv`, '--job', `${coupe}job.json`];
 
 const htmlOf = async (...words: readonly string[]): Promise<string> =>
-  (await runLeastcut([...words, '--format', 'html'])).out;
+  (await askLeastcut([...words, '--format', 'html'])).out;
 
 const recordOf = async <T>(...words: readonly string[]): Promise<T> =>
-  JSON.parse((await runLeastcut([...words, '--format', 'json'])).out) as T;
+  JSON.parse((await askLeastcut([...words, '--format', 'json'])).out) as T;
 
 const textOf = (html: string): string => html.replaceAll(/<[^>]+>/g, '').replaceAll('\u00a0', ' ');
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { shown } from '../../src/base/rounding.ts';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 
 type PanelRecord = {
   readonly panel: string;
@@ -24,8 +24,8 @@ const digits = (value: number | null, places: number): string =>
 describe.concurrent.each(cars)('the survey of %s', (...words: readonly string[]) => {
   test('has the same numbers on the page as in the record', async () => {
     const [text, json] = await Promise.all([
-      runLeastcut(['survey', ...words]),
-      runLeastcut(['survey', ...words, '--format', 'json']),
+      askLeastcut(['survey', ...words]),
+      askLeastcut(['survey', ...words, '--format', 'json']),
     ]);
     const panels = (JSON.parse(json.out) as { panels: readonly PanelRecord[] }).panels;
     const read = panels.filter(({ n_points }) => n_points > 0);
@@ -49,8 +49,8 @@ describe.concurrent.each(cars)('the survey of %s', (...words: readonly string[])
   test.each(['survey', 'plan', 'read'])('and %s hold no value that is none', async (command) => {
     const own = command === 'read' ? words.slice(0, 1) : words;
     const [text, json] = await Promise.all([
-      runLeastcut([command, ...own, '-v']),
-      runLeastcut([command, ...own, '--format', 'json']),
+      askLeastcut([command, ...own, '-v']),
+      askLeastcut([command, ...own, '--format', 'json']),
     ]);
     expect(text.out).not.toMatch(/NaN|Infinity|undefined|\[object|null/);
     expect(json.out).not.toMatch(/NaN|Infinity|undefined|\[object|-0[,\n]/);

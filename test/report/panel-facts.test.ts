@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 
 type Fact = { readonly value: unknown; readonly origin: string; readonly where: string };
@@ -12,7 +12,7 @@ const withJob = async (job: string, readings = 'samples/sound-saloon/readings.cs
   const file = join(temporaryFolder(), 'job.json');
   writeFileSync(file, job);
   const run = (command: string, ...more: readonly string[]) =>
-    runLeastcut([command, readings, '--job', file, ...more]);
+    askLeastcut([command, readings, '--job', file, ...more]);
   return { file, run };
 };
 
@@ -62,7 +62,7 @@ describe('facts of each panel', () => {
       );
       expect(words).toContain('bonnet: not galvanised (no zinc on aluminium)');
       expect(words).toContain(
-        'roof: 1.5 µm taken before (job.json:5); clear 41.0 ± 2.0 µm (job.json:5)',
+        'roof: 1.5 µm taken before (job.json:5); clear 41.0 ± 2.0 µm (SD) (job.json:5)',
       );
       expect(quiet.out).not.toContain('What is held');
     }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { shown } from '../../src/base/rounding.ts';
 import { isLarge } from '../../src/report/large-assumptions.ts';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 
 const saloon = 'samples/sound-saloon/';
@@ -33,7 +33,7 @@ type Planned = {
 };
 
 const pageOf = async (...words: readonly string[]): Promise<string> =>
-  (await runLeastcut(['plan', ...words])).out;
+  (await askLeastcut(['plan', ...words])).out;
 
 const recordOf = async (...words: readonly string[]): Promise<Planned> =>
   JSON.parse(await pageOf(...words, '--format', 'json')) as Planned;

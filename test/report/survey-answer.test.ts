@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { builtInTemplates as templates } from '../../src/formats/data/templates.ts';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 
 const CARS: readonly (readonly string[])[] = [
   ['samples/sound-saloon/readings.csv', '--job', 'samples/sound-saloon/job.json'],
@@ -19,10 +19,10 @@ type Panel = {
 type Car = { readonly template: string; readonly panels: readonly Panel[] };
 
 const page = async (words: readonly string[]): Promise<string> =>
-  (await runLeastcut(['survey', ...words])).out.replaceAll('\u00a0', ' ').replace(/\n {2,}/g, ' ');
+  (await askLeastcut(['survey', ...words])).out.replaceAll('\u00a0', ' ').replace(/\n {2,}/g, ' ');
 
 const carOf = async (words: readonly string[]): Promise<Car> =>
-  JSON.parse((await runLeastcut(['survey', ...words, '--format', 'json'])).out);
+  JSON.parse((await askLeastcut(['survey', ...words, '--format', 'json'])).out);
 
 const ANSWER = ['May go', 'Leave', 'Spot first', 'Not yet', 'Settle first', 'Not read'] as const;
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 
 type Panel = {
   readonly panel: string;
@@ -18,7 +18,7 @@ const cars: readonly (readonly string[])[] = [
 ];
 
 async function everyPanelOf(car: readonly string[]) {
-  const { out } = await runLeastcut(['survey', ...car, '--format', 'json']);
+  const { out } = await askLeastcut(['survey', ...car, '--format', 'json']);
   const { panels } = JSON.parse(out) as { panels: readonly Panel[] };
   return { panels, asked: panels.flatMap(({ panel }) => ['--why', panel]) };
 }
@@ -26,7 +26,7 @@ async function everyPanelOf(car: readonly string[]) {
 describe.each(cars)('each panel of %s taken apart', (...car) => {
   test('says what it is, how sure that is, what limits it and what would help', async () => {
     const { panels, asked } = await everyPanelOf(car);
-    const { out } = await runLeastcut(['survey', ...car, ...asked]);
+    const { out } = await askLeastcut(['survey', ...car, ...asked]);
     const pages = out.split(/^Why /m).slice(1);
     expect(pages.length).toBeGreaterThanOrEqual(panels.length);
     for (const page of pages) {
@@ -43,7 +43,7 @@ describe.each(cars)('each panel of %s taken apart', (...car) => {
     const { asked } = await everyPanelOf(car);
     const [um, mil] = await Promise.all(
       ['um', 'mil'].map((unit) =>
-        runLeastcut(['survey', ...car, ...asked, '--show-unit', unit]).then((run) => run.out),
+        askLeastcut(['survey', ...car, ...asked, '--show-unit', unit]).then((run) => run.out),
       ),
     );
     const lines = `${um}${mil}`.split('\n');
@@ -56,7 +56,7 @@ describe.each(cars)('each panel of %s taken apart', (...car) => {
     const { panels } = await everyPanelOf(car);
     expect(panels.every(({ why }) => why === null)).toBe(true);
     const read = panels.find(({ n_points }) => n_points > 0)?.panel ?? '';
-    const run = await runLeastcut(['survey', ...car, '--why', read, '--format', 'json']);
+    const run = await askLeastcut(['survey', ...car, '--why', read, '--format', 'json']);
     const asked = (JSON.parse(run.out) as { panels: readonly Panel[] }).panels;
     expect(asked.filter(({ why }) => why !== null).map(({ panel }) => panel)).toEqual([read]);
   });
@@ -74,18 +74,18 @@ describe.each(cars)('each panel of %s taken apart', (...car) => {
 test('a panel is asked for by any name it goes by, and by none that means no panel', async () => {
   const car = ['samples/sound-saloon/readings.csv'];
   const [own, other] = await Promise.all(
-    ['bonnet', 'hood'].map((name) => runLeastcut(['survey', ...car, '--why', name])),
+    ['bonnet', 'hood'].map((name) => askLeastcut(['survey', ...car, '--why', name])),
   );
   expect(own?.out).toContain('Why bonnet: original');
   expect(other?.out).toBe(own?.out);
-  const none = await runLeastcut(['survey', ...car, '--why', 'bonet']);
+  const none = await askLeastcut(['survey', ...car, '--why', 'bonet']);
   expect(none.code).toBe(2);
   expect(none.err).toContain('--why "bonet" is no panel of the');
 });
 
 test('what would help stands in the order of what it frees over the car', async () => {
   const [page, { panels }] = await Promise.all([
-    runLeastcut(['survey', ...(cars[1] ?? [])]),
+    askLeastcut(['survey', ...(cars[1] ?? [])]),
     everyPanelOf(cars[1] ?? []),
   ]);
   const over = (code: string) =>
@@ -104,13 +104,13 @@ test('what would help stands in the order of what it frees over the car', async 
 });
 
 test('a survey of thirteen panels takes at most 61 lines', async () => {
-  const { out } = await runLeastcut(['survey', ...(cars[0] ?? [])]);
+  const { out } = await askLeastcut(['survey', ...(cars[0] ?? [])]);
   expect(out).toContain('13 panels');
   expect(out.split('\n').length - 1).toBeLessThanOrEqual(61);
 });
 
 test('the strict policy is said to allow almost nothing before any figure', async () => {
-  const page = await runLeastcut(['survey', ...(cars[0] ?? []), '--policy', 'strict']);
+  const page = await askLeastcut(['survey', ...(cars[0] ?? []), '--policy', 'strict']);
   const [said, table] = ['Strict policy:', 'panel (µm)'].map((text) => page.out.indexOf(text));
   expect(said).toBeGreaterThan(0);
   expect(said).toBeLessThan(table ?? 0);
@@ -118,7 +118,7 @@ test('the strict policy is said to allow almost nothing before any figure', asyn
 
 describe.each(cars)('in mil, survey and plan of %s', (...car) => {
   test.each(['survey', 'plan'])('name no thickness in µm: %s', async (command) => {
-    const { out } = await runLeastcut([command, ...car, '-v', '--show-unit', 'mil']);
+    const { out } = await askLeastcut([command, ...car, '-v', '--show-unit', 'mil']);
     // How the file gives its readings is quoted as it is; so are ids and values of settings.
     const own = out.slice(0, out.search(/^(Settings that are not built in|Inputs)$/m));
     expect(own).toContain('mil');

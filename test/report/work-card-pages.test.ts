@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { shown } from '../../src/base/rounding.ts';
 import { stageFacts } from '../../src/formats/data/stages.ts';
-import { runLeastcut } from '../cli/run-leastcut.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 import { temporaryFolder } from '../cli/temporary-folder.ts';
 
 const coupe = 'samples/older-coupe/';
@@ -13,7 +13,7 @@ const local = 'test/cases/plan-local/';
 const LOCAL = [`${local}readings.csv`, '--defects', `${local}defects.csv`];
 
 const cardOf = async (...words: readonly string[]): Promise<string> =>
-  (await runLeastcut(['plan', ...words, '--card'])).out;
+  (await askLeastcut(['plan', ...words, '--card'])).out;
 
 /** One panel's lines, each whole. */
 const panelOf = (card: string, name: string): readonly string[] => {
@@ -48,7 +48,7 @@ describe('a work card', () => {
     const text = (await cardOf(...words)).replaceAll(/\n {2}/g, ' ');
     expect(text).toContain('\nKeep off: bonnet (thin, cut-back)\n');
     expect(text).toContain('\nLeave as they are: boot lid (nothing to polish)\n');
-    const { out } = await runLeastcut(['plan', ...words]);
+    const { out } = await askLeastcut(['plan', ...words]);
     expect(out).toContain('Leave: bonnet (thin, cut-back) · boot lid (nothing to polish)\n');
   });
 
@@ -88,7 +88,7 @@ describe('a work card', () => {
     };
     const [card, json] = await Promise.all([
       cardOf(...LOCAL),
-      runLeastcut(['plan', ...LOCAL, '--format', 'json']),
+      askLeastcut(['plan', ...LOCAL, '--format', 'json']),
     ]);
     const spots = (JSON.parse(json.out) as Local).panels.flatMap(({ local: of }) =>
       of.filter(({ steps }) => steps.length > 0),

@@ -287,6 +287,7 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
   ['film.limits.clear_floor_strict', [surveyWith({ policy: 'strict' })]],
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],
+  ['film.edge_width_mm', [planOf(with_(mixed, {}, { machines: ['da'] }))]],
 ];
 const surveyWitnesses = [...surveys.map(surveyOf), planOf(with_(mixed, {}, { machines: ['da'] }))];
 const defectPlans = new Map<string, Witness>();
@@ -322,13 +323,18 @@ const usually = (witness: Witness): string => {
   return known;
 };
 
-test('each number of the model, set otherwise, changes what some command says', () => {
-  const silent = listAllDefaults().filter(({ id, value, range }) => {
+test('each number of the model, set otherwise, changes what some command says', async () => {
+  const silent: string[] = [];
+  for (const { id, value, range } of listAllDefaults()) {
+    // Lets the runner speak in between.
+    await new Promise((resolve) => setImmediate(resolve));
     // One value is enough to see that an idle one is still idle where it is looked for first.
     const others = otherValues(value, range).slice(0, Object.hasOwn(idle, id) ? 1 : undefined);
-    return !others.some((other) =>
-      witnessesOf(id).some((witness) => witness({ [id]: other }) !== usually(witness)),
+    // What one witness makes of every value before the next one is asked: the likeliest come first.
+    const acts = witnessesOf(id).some((witness) =>
+      others.some((other) => witness({ [id]: other }) !== usually(witness)),
     );
-  });
-  expect(silent.map(({ id }) => id)).toEqual(Object.keys(idle));
+    if (!acts) silent.push(id);
+  }
+  expect(silent).toEqual(Object.keys(idle));
 }, 120_000);

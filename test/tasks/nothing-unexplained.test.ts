@@ -22,18 +22,19 @@ import {
 } from '../../src/formats/data/state-meanings.ts';
 import { fileKinds } from '../../src/formats/file-kinds.ts';
 import { correctionModel } from '../../src/formats/models.ts';
-import { explain } from '../../src/tasks/explain/explain.ts';
+import { explainerOf } from '../../src/tasks/explain/explain.ts';
 import { allTopics } from '../../src/tasks/explain/explain-topics.ts';
 import type { TopicKind } from '../../src/tasks/explain/explanation.ts';
 import { projectRoot } from '../cli/run-leastcut.ts';
 
 const sources = { options: optionTopics([]), numbers: new Map() };
 const topics = allTopics(sources);
+const explain = explainerOf(sources);
 
 /** Words that explain does not know, or knows as nothing of the kinds wanted. */
 const unexplained = (words: Iterable<string>, ...kinds: readonly TopicKind[]): readonly string[] =>
   [...new Set(words)].filter((word) => {
-    const [found] = explain([word], sources).value ?? [];
+    const [found] = explain([word]).value ?? [];
     return !(found?.topics ?? []).some(({ kind }) => kinds.length === 0 || kinds.includes(kind));
   });
 
@@ -157,7 +158,7 @@ describe('everything that comes out of the tool is explained', () => {
     const states = [...Object.keys(conditionMeanings), ...Object.keys(verdictMeanings)];
     const columns = ['bound by', 'condition', 'verdict', 'plan', 'risk', 'chance'];
     const saidOf = (word: string): string => {
-      const [one] = explain([word], sources).value ?? [];
+      const [one] = explain([word]).value ?? [];
       return (one?.topics ?? []).map(({ meaning }) => meaning).join(' ');
     };
     const said = new Map([...limits, ...states, ...columns].map((word) => [word, saidOf(word)]));

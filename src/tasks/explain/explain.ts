@@ -10,21 +10,28 @@ export type Explained = {
   readonly topics: readonly Explanation[];
 };
 
+type Explain = (words: readonly string[]) => Outcome<readonly Explained[]>;
+
 /** Several words may be one term (`orange peel`) or a term each. */
-export function explain(
-  words: readonly string[],
-  sources: TopicSources,
-): Outcome<readonly Explained[]> {
+export const explain = (words: readonly string[], sources: TopicSources): ReturnType<Explain> =>
+  explainerOf(sources)(words);
+
+/** For many questions: all that can be asked for is gathered once. */
+export function explainerOf(sources: TopicSources): Explain {
   const topics = allTopics(sources);
   const find = finder(topics);
-  const phrase = words.join(' ');
-  const together = find(phrase);
-  if (together.length > 0) return { value: [{ word: phrase, topics: together }], diagnostics: [] };
-  const each = words.map((word) => ({ word, topics: find(word) }));
-  const unknown = each.filter((one) => one.topics.length === 0);
-  return unknown.length === 0
-    ? { value: each, diagnostics: [] }
-    : { diagnostics: unknown.map(({ word }) => unknownTopic(word, topics)) };
+  return (words) => {
+    const phrase = words.join(' ');
+    const together = find(phrase);
+    if (together.length > 0) {
+      return { value: [{ word: phrase, topics: together }], diagnostics: [] };
+    }
+    const each = words.map((word) => ({ word, topics: find(word) }));
+    const unknown = each.filter((one) => one.topics.length === 0);
+    return unknown.length === 0
+      ? { value: each, diagnostics: [] }
+      : { diagnostics: unknown.map(({ word }) => unknownTopic(word, topics)) };
+  };
 }
 
 /** Case, blanks, hyphens and underlines do not matter, nor how the micro sign is typed. */

@@ -4,7 +4,8 @@ import { micrometres } from '../../../src/base/units.ts';
 import type { Reading } from '../../../src/film/reading.ts';
 import { leftOutLines } from '../../../src/report/read/left-out-lines.ts';
 import { valuesByPoint } from '../../../src/report/read/values-by-point.ts';
-import { program, projectRoot, runLeastcut } from '../../cli/run-leastcut.ts';
+import { askLeastcut } from '../../cli/ask-leastcut.ts';
+import { program, projectRoot } from '../../cli/run-leastcut.ts';
 
 const reading = (point: string, value: number): Reading => ({
   ...{ vehicle: null, panel: 'roof', point, repeat: 1, thickness: micrometres(value) },
@@ -41,7 +42,7 @@ describe('the page of read', () => {
   });
 
   test.each(['md', 'html'])('has no row without a panel, as %s', async (format) => {
-    const { out } = await runLeastcut([
+    const { out } = await askLeastcut([
       'read',
       'samples/older-coupe/readings.csv',
       '--format',
@@ -72,13 +73,13 @@ describe('the page of read', () => {
   );
 
   test('says elsewhere on standard error, in the order of the file, all that is left out', async () => {
-    const { err } = await runLeastcut(['read', printout]);
+    const { err } = await askLeastcut(['read', printout]);
     const lines = [...err.matchAll(/^\S+?:(\d+):\d+: /gm)].map(([, line]) => Number(line));
     expect(lines).toEqual([6, 8, 10]);
   });
 
   test('names the file where no vehicle is named', async () => {
-    const { out } = await runLeastcut(['read', 'samples/spoiled/printout.csv']);
+    const { out } = await askLeastcut(['read', 'samples/spoiled/printout.csv']);
     expect(out).toMatch(/^Readings of samples\/spoiled\/printout\.csv: 3 on 2 panels/);
   });
 });

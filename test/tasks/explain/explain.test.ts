@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { diagnosticCatalogue } from '../../../src/base/catalogue.ts';
 import { listAllDefaults } from '../../../src/formats/data/all-defaults.ts';
-import { explain } from '../../../src/tasks/explain/explain.ts';
+import { explainerOf } from '../../../src/tasks/explain/explain.ts';
 import { allTopics, sentence } from '../../../src/tasks/explain/explain-topics.ts';
 import type { Explanation, OptionTopic } from '../../../src/tasks/explain/explanation.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
@@ -16,9 +16,10 @@ const riskPct: OptionTopic = {
   variable: 'LEASTCUT_RISK_PCT',
 };
 const sources = { options: [riskPct], numbers: new Map() };
+const explain = explainerOf(sources);
 
 function topicsOf(...words: readonly string[]): readonly Explanation[] {
-  const { value, diagnostics } = explain(words, sources);
+  const { value, diagnostics } = explain(words);
   if (value === undefined) throw new Error(diagnostics.map(({ message }) => message).join());
   return value.flatMap(({ topics }) => topics);
 }
@@ -107,7 +108,7 @@ describe('a default', () => {
   test('set by a shop file is told with its line, and what is built in beside it', () => {
     const layers = layersOf({ shop: { numbers: { [life]: 10 } } });
     const { numbers } = resolveSettings(layers);
-    const { value } = explain([life], { options: [], numbers });
+    const { value } = explainerOf({ options: [], numbers })([life]);
     const number = value?.[0]?.topics[0]?.number;
     expect(number).toMatchObject({ value: 10, origin: 'shop', builtIn: 12.7 });
     expect(number?.where).toMatch(/^shop\.json:\d+$/);
@@ -145,10 +146,8 @@ describe('options, keys, states and exit codes', () => {
   });
 
   test('an option that is said anew for every run has no variable', () => {
-    const { value } = explain(['--job'], {
-      ...sources,
-      options: [{ ...riskPct, name: '--job', also: [], takes: '', variable: null }],
-    });
+    const job = { ...riskPct, name: '--job', also: [], takes: '', variable: null };
+    const { value } = explainerOf({ ...sources, options: [job] })(['--job']);
     const option = value?.[0]?.topics.find(({ kind }) => kind === 'option');
     expect(option?.details.map(({ label }) => label)).toEqual(['Commands']);
   });
@@ -182,7 +181,7 @@ describe('options, keys, states and exit codes', () => {
 
 describe('a word that is not known', () => {
   const hints = (...words: readonly string[]) =>
-    explain(words, sources).diagnostics.map(({ code, message, hint }) => ({ code, message, hint }));
+    explain(words).diagnostics.map(({ code, message, hint }) => ({ code, message, hint }));
 
   test('is refused with the nearest', () => {
     expect(hints('holgrams')).toEqual([
@@ -205,7 +204,7 @@ describe('a word that is not known', () => {
   });
 
   test('keeps the known ones from being told: every unknown one is named', () => {
-    const { value } = explain(['dft', 'zebra', 'holgrams'], sources);
+    const { value } = explain(['dft', 'zebra', 'holgrams']);
     expect(value).toBeUndefined();
     expect(hints('dft', 'zebra', 'holgrams')).toHaveLength(2);
   });
