@@ -1,11 +1,11 @@
 /** Values as they are drawn, and the axes they are drawn on. */
 import { roundTo } from '../base/rounding.ts';
-import { type LengthUnit, MICROMETRES_PER_MIL } from '../base/units.ts';
+import { inLengthUnit, type LengthUnit } from '../base/units.ts';
 import type { StripAxis } from './model.ts';
 
 /** In the unit that is shown, without the dust of binary fractions. */
 export const inUnit = (value: number, unit: LengthUnit): number =>
-  roundTo(unit === 'um' ? value : value / MICROMETRES_PER_MIL, 4);
+  roundTo(inLengthUnit(value, unit), 4);
 
 /** Film thicker than this (µm) is drawn as being off the axis: it is no factory paint, and would press the rest together. */
 export const LARGEST_DRAWN = 200;

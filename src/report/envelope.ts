@@ -1,11 +1,11 @@
 /** What stands around every machine record. */
 import { concerning, type Diagnostic } from '../base/diagnostics.ts';
 import type { Remark } from '../base/remark.ts';
-import { roundTo } from '../base/rounding.ts';
 import type { ReadInput } from '../tasks/read/read-request.ts';
 import { type Assumption, namingAll } from '../tasks/settings/assumption.ts';
 import { type EffectiveSetting, isOwn } from '../tasks/settings/effective-settings.ts';
 import type { MachineRecord } from './model.ts';
+import { recorded } from './recorded.ts';
 
 export type RecordContext = {
   readonly version: string;
@@ -41,7 +41,7 @@ export const envelope = (
 /** A setting with where it came from; `origin` and `where` as the text has them. */
 export const settingRecord = ({ name, value, origin, where }: EffectiveSetting) => ({
   name,
-  value: typeof value === 'number' ? machine(value) : value,
+  value: typeof value === 'number' ? recorded(value) : value,
   origin,
   where,
 });
@@ -74,7 +74,7 @@ const inputRecord = ({ file, sha256, decisions }: ReadInput) => ({
 export const remarkRecord = ({ code, text, value }: Remark) => ({
   code,
   text,
-  ...(value === undefined ? {} : { value: machine(value) }),
+  ...(value === undefined ? {} : { value: recorded(value) }),
 });
 
 export const diagnosticRecord = ({ code, severity, message, at, hint }: Diagnostic) => ({
@@ -93,16 +93,3 @@ export const diagnosticRecord = ({ code, severity, message, at, hint }: Diagnost
         },
   hint: hint ?? null,
 });
-
-/** Machine output carries six decimals: far below what any gauge can tell. */
-const MACHINE_DIGITS = 6;
-
-export const machine = (value: number): number => {
-  const rounded = roundTo(value, MACHINE_DIGITS);
-  return rounded === 0 ? 0 : rounded;
-};
-/** The same for numbers of the model, of which some (Preston's coefficient) lie far below a millionth. */
-export const machineFigure = (value: number): number =>
-  Math.abs(value) < 1e-3 ? value : machine(value);
-export const machineOrNull = (value: number | null | undefined): number | null =>
-  value === null || value === undefined ? null : machine(value);

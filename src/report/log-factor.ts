@@ -2,7 +2,7 @@
 import { shown } from '../base/rounding.ts';
 import { normalQuantile } from '../base/stats/normal.ts';
 import type { LogFactor } from '../correction/spot/trial-observation.ts';
-import { machine } from './envelope.ts';
+import { recorded } from './recorded.ts';
 
 function rangeOf({ mean, sd }: LogFactor) {
   const reach = normalQuantile(0.95) * sd;
@@ -17,5 +17,5 @@ export function factorText(of: LogFactor): string {
 
 export function factorRecord(of: LogFactor) {
   const { factor, low, high } = rangeOf(of);
-  return { factor: machine(factor), low: machine(low), high: machine(high) };
+  return { factor: recorded(factor), low: recorded(low), high: recorded(high) };
 }

@@ -7,8 +7,7 @@ import type { PanelSurvey } from '../film/survey.ts';
 import type { EffectiveFacts } from '../tasks/settings/panel-facts.ts';
 import type { Effective } from '../tasks/settings/setting-origin.ts';
 import type { SurveyResult } from '../tasks/survey/survey-vehicle.ts';
-import { machine, machineOrNull } from './envelope.ts';
-import { type Block, list, type MachineRecord, paragraph } from './model.ts';
+import { type Block, list, paragraph } from './model.ts';
 
 /**
  * As the survey used them: no zinc where the panel is not steel, and the clear that was read where
@@ -28,7 +27,7 @@ function factsUsed({ panel, facts }: PanelSurvey, said: EffectiveFacts): Effecti
   };
 }
 
-const factsOf = (survey: PanelSurvey, { facts, settings }: SurveyResult): EffectiveFacts =>
+export const factsOf = (survey: PanelSurvey, { facts, settings }: SurveyResult): EffectiveFacts =>
   factsUsed(survey, facts.get(survey.panel.id) ?? settings.facts);
 
 /**
@@ -170,7 +169,7 @@ function takenText(value: PanelFacts['taken'], unit: LengthUnit): string {
 }
 
 const plusMinus = ({ mean, sd }: RecordedRemoval, unit: LengthUnit): string =>
-  tell(says`${bare(mean)} ± ${um(sd)}`, unit);
+  tell(says`${bare(mean)} ± ${um(sd)} (SD)`, unit);
 
 const layerText = (layer: StatedLayer, unit: LengthUnit): string =>
   `${plusMinus(layer, unit)}${layer.of === 'car' ? ' on this car' : ''}`;
@@ -196,33 +195,3 @@ const unlessNone = <T>(
 
 /** The folder is left to the record: a page has 80 columns. */
 const fileAndLine = (where: string): string => where.replace(/^.*[/\\]/, '');
-
-/** `facts` of a panel in the records of survey and plan. */
-export function factsRecord(survey: PanelSurvey, result: SurveyResult): MachineRecord {
-  const facts = factsOf(survey, result);
-  return {
-    finish: facts.finish,
-    taken_um: inRecord(facts.taken, machineOrNull),
-    recorded_um: inRecord(facts.recorded, layerRecord),
-    clear_um: inRecord(facts.clear, layerRecord),
-    under_um: inRecord(facts.under, layerRecord),
-    galvanised: facts.galvanised,
-    covered: facts.covered,
-    clear_coat_failure: facts.clearCoatFailure,
-    painted_days_ago: facts.paintedDaysAgo,
-  };
-}
-
-const inRecord = <T>({ value, ...from }: Effective<T>, recordOf: (value: T) => unknown) => ({
-  value: recordOf(value),
-  ...from,
-});
-
-const layerRecord = (layer: PanelFacts['clear'] | PanelFacts['recorded']) =>
-  layer === null
-    ? null
-    : {
-        value: machine(layer.mean),
-        sd: machine(layer.sd),
-        ...('of' in layer ? { of: layer.of } : {}),
-      };

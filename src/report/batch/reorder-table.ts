@@ -1,7 +1,7 @@
 /** A reorder list for a spreadsheet: a row for each material, for the towels to wash, for each job left out. */
 import type { Reorder } from '../../work/reorder.ts';
-import { machine, machineOrNull } from '../envelope.ts';
 import type { DataCell, DataTable } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import type { LeftOut, ReorderLine, ReorderList } from './reorder-list.ts';
 
 const columns = [
@@ -37,9 +37,9 @@ function lineRow(line: ReorderLine): Row {
   return {
     status: statusOf(line),
     ...{ id, material, unit, jobs, shop },
-    needed: machine(needed),
-    used_up: machine(usedUp),
-    stock: machineOrNull(listed?.stock ?? null),
+    needed: recorded(needed),
+    used_up: recorded(usedUp),
+    stock: recordedOrNull(listed?.stock ?? null),
     pack: listed?.pack ?? null,
     packs_to_buy: toBuy,
     pack_price_minor: listed?.price ?? null,

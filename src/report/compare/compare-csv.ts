@@ -1,8 +1,8 @@
 /** A comparison as a table for spreadsheets: one row a panel. */
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
-import { machine, machineOrNull } from '../envelope.ts';
 import type { DataTable } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import { setsOf } from './compare-words.ts';
 
 const columns = [
@@ -43,29 +43,29 @@ export const compareTable = ({ panels }: CompareResult): DataTable => ({
       comparison.pairs.length,
       counts.before,
       counts.after,
-      machineOrNull(change?.removed.value),
-      machineOrNull(change?.low),
-      machineOrNull(change?.high),
+      recordedOrNull(change?.removed.value),
+      recordedOrNull(change?.low),
+      recordedOrNull(change?.high),
       yesNo(change?.resolved ?? false),
       yesNo(comparison.gained),
-      machineOrNull(change?.detectable.surely),
+      recordedOrNull(change?.detectable.surely),
       medianOf(planned),
       medianOf(foretold),
       planned === null ? null : setsOf(planned.steps),
       foretold === null ? null : setsOf(foretold.steps),
       against,
-      machineOrNull(left?.topcoat?.clear.mean),
-      machineOrNull(left?.budget),
+      recordedOrNull(left?.topcoat?.clear.mean),
+      recordedOrNull(left?.budget),
       left?.boundBy.code ?? null,
       oneMore?.combination ?? null,
-      machineOrNull(oneMore?.removal.median),
-      machineOrNull(riskOneMore),
+      recordedOrNull(oneMore?.removal.median),
+      recordedOrNull(riskOneMore),
       verdict,
     ];
   }),
 });
 
 const medianOf = (foretold: ForetoldPanel | null): number | null =>
-  foretold === null ? null : machine(foretold.removal?.median ?? 0);
+  foretold === null ? null : recorded(foretold.removal?.median ?? 0);
 
 const yesNo = (value: boolean): string => (value ? 'yes' : 'no');

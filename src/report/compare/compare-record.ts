@@ -6,9 +6,10 @@ import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult, PanelLeft, VisitStep } from '../../tasks/compare/compare-files.ts';
 import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
-import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import { notCompared, setsOf } from './compare-words.ts';
 
 export function compareRecord(result: CompareResult, context: RecordContext): MachineRecord {
@@ -16,7 +17,7 @@ export function compareRecord(result: CompareResult, context: RecordContext): Ma
   return {
     ...envelope('compare', result, context),
     template: result.before.survey.template.id,
-    risk_pct: machine(100 * result.settings.terms.risk),
+    risk_pct: recorded(100 * result.settings.terms.risk),
     panels: panels.map(panelRecord),
     not_compared: notCompared(total).map(({ panel, code, text }) => ({
       panel: panel.id,
@@ -35,17 +36,17 @@ export function compareRecord(result: CompareResult, context: RecordContext): Ma
       panel: one.panel.id,
       angle_deg: one.angle,
       n_points: one.places,
-      before_gu: machine(one.before),
-      after_gu: machine(one.after),
+      before_gu: recorded(one.before),
+      after_gu: recorded(one.after),
       gained_gu: {
-        mean: machine(one.gained),
-        low: machineOrNull(one.interval?.[0]),
-        high: machineOrNull(one.interval?.[1]),
+        mean: recorded(one.gained),
+        low: recordedOrNull(one.interval?.[0]),
+        high: recordedOrNull(one.interval?.[1]),
       },
       haze_hu:
         one.haze === null
           ? null
-          : { before: machine(one.haze.before), after: machine(one.haze.after) },
+          : { before: recorded(one.haze.before), after: recorded(one.haze.after) },
       better_angle_deg: one.betterAngle,
     })),
   };
@@ -71,31 +72,31 @@ function partRecord(part: PartLeft): MachineRecord {
     n_before: counts.before,
     n_after: counts.after,
     removed_um: changeRecord(change),
-    removed_sd_um: change === null ? null : machine(standardUncertainty(change.removed)),
-    removed_dof: change === null ? null : machineOrNull(changeDof(change)),
+    removed_sd_um: change === null ? null : recorded(standardUncertainty(change.removed)),
+    removed_dof: change === null ? null : recordedOrNull(changeDof(change)),
     uncertainty:
       change === null
         ? []
         : uncertaintyBudget(change.removed).map(({ source, contribution, share }) => ({
             source,
-            sd_um: machine(Math.abs(contribution)),
-            share: machine(share),
+            sd_um: recorded(Math.abs(contribution)),
+            share: recorded(share),
           })),
     resolved: change?.resolved ?? false,
     gained: comparison.gained,
-    seen_half_um: machineOrNull(change?.detectable.half),
-    seen_surely_um: machineOrNull(change?.detectable.surely),
+    seen_half_um: recordedOrNull(change?.detectable.half),
+    seen_surely_um: recordedOrNull(change?.detectable.surely),
     planned_um: foretoldRecord(part.planned),
     worked_um: foretoldRecord(part.foretold),
     steps: stepsRecord(part),
     against_plan: part.against,
     held_um:
-      part.held === null ? null : { mean: machine(part.held.mean), sd: machine(part.held.sd) },
+      part.held === null ? null : { mean: recorded(part.held.mean), sd: recorded(part.held.sd) },
     clear_um:
       left === null || left.topcoat === null
         ? null
-        : { mean: machine(left.topcoat.clear.mean), sd: machine(left.topcoat.clear.sd) },
-    budget_left_um: machineOrNull(left?.budget),
+        : { mean: recorded(left.topcoat.clear.mean), sd: recorded(left.topcoat.clear.sd) },
+    budget_left_um: recordedOrNull(left?.budget),
     bound_by: left?.boundBy.code ?? null,
     limits: left === null ? [] : left.limits.map(remarkRecord),
     one_more_set:
@@ -104,8 +105,8 @@ function partRecord(part: PartLeft): MachineRecord {
         : {
             combination: oneMore.combination,
             from: oneMore.from,
-            removal_um: machine(oneMore.removal.median),
-            risk_prob: machineOrNull(part.riskOneMore),
+            removal_um: recorded(oneMore.removal.median),
+            risk_prob: recordedOrNull(part.riskOneMore),
           },
     verdict: part.verdict,
     reasons: part.reasons.map(remarkRecord),
@@ -122,9 +123,9 @@ const changeRecord = (change: FilmChange | null) =>
   change === null
     ? null
     : {
-        mean: machine(change.removed.value),
-        low: machine(change.low),
-        high: machine(change.high),
+        mean: recorded(change.removed.value),
+        low: recorded(change.low),
+        high: recorded(change.high),
       };
 
 /** The middle, and the 90 % range. */
@@ -132,7 +133,11 @@ function foretoldRecord(foretold: ForetoldPanel | null) {
   if (foretold === null) return null;
   const { median, logSd } = foretold.removal ?? { median: 0, logSd: 0 };
   const reach = Math.exp(normalQuantile(0.95) * logSd);
-  return { median: machine(median), low: machine(median / reach), high: machine(median * reach) };
+  return {
+    median: recorded(median),
+    low: recorded(median / reach),
+    high: recorded(median * reach),
+  };
 }
 
 /** The plan's steps with the sets that were worked of each. */

@@ -8,6 +8,7 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import { nameWithZone } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { ForetoldStep } from '../../formats/plan-file.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
@@ -47,7 +48,7 @@ export const partsLeft = (panels: readonly PanelLeft[]): readonly PartLeft[] =>
 
 /** `roof`, or `roof (thinner zone)`. */
 export const partNameOf = ({ panel, zone }: PanelComparison): string =>
-  zone === null ? panel.name : `${panel.name} (${zone} zone)`;
+  nameWithZone(panel.name, zone);
 
 /** `2.1 ± 0.8`: the mean, and the half-width that holds it with 95 % confidence. */
 export const changeText = ({ removed }: FilmChange, unit: LengthUnit): string =>

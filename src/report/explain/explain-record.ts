@@ -1,8 +1,9 @@
 import type { Explained } from '../../tasks/explain/explain.ts';
 import type { Explanation } from '../../tasks/explain/explanation.ts';
 import type { Assumption } from '../../tasks/settings/assumption.ts';
-import { envelope, machineFigure, type RecordContext } from '../envelope.ts';
+import { envelope, type RecordContext } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { recordedFigure } from '../recorded.ts';
 
 /** `leastcut/explain/1`: every meaning of every word asked for. */
 export const explainRecord = (
@@ -26,13 +27,13 @@ const topicRecord = ({ kind, id, also, meaning, details, number, example }: Expl
     number === null
       ? null
       : {
-          value: machineFigure(number.value),
+          value: recordedFigure(number.value),
           unit: number.unit,
           origin: number.origin,
           where: number.where,
-          built_in: machineFigure(number.builtIn),
-          least: machineFigure(number.range[0]),
-          most: machineFigure(number.range[1]),
+          built_in: recordedFigure(number.builtIn),
+          least: recordedFigure(number.range[0]),
+          most: recordedFigure(number.range[1]),
           basis: number.basis,
           source: number.source,
           formula: number.formula,

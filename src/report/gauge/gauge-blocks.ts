@@ -21,7 +21,7 @@ export const gaugeBlocks = (checked: CheckedGauge, unit: LengthUnit): readonly B
   gap,
   paragraph(
     'MPE',
-    `the largest error permitted is ${tell(permittedText(checked.permitted), unit)}. Pass: what it is off by and U together keep within that. Fail: even with U taken off, it is off by more. Between the two nobody can tell: undecided.`,
+    `the largest error permitted is ${tell(permittedText(checked.permitted), unit)}. Pass: what it is off by and its uncertainty U (95\u00a0%) together keep within that. Fail: even with U taken off, it is off by more. Between the two nobody can tell: undecided.`,
   ),
   paragraph('Readings', scatterText(checked, unit)),
   ...driftBlocks(checked, unit),
@@ -134,7 +134,7 @@ const driftList = (drift: readonly Drift[], unit: LengthUnit): string =>
       return `${at}: ${sign}${signed(change, unit)} ± ${thicknessText(expanded, unit, 2)}`;
     })
     .join(', ')
-    .concat(` ${unitName(unit)}`);
+    .concat(` ${unitName(unit)} (95\u00a0%)`);
 
 function adjustmentBlocks(
   adjustment: GaugeAdjusted | null,

@@ -2,7 +2,8 @@
 import { micrometres } from '../../base/units.ts';
 import type { GaugeFile } from '../../formats/gauge.ts';
 import type { CheckedGauge } from '../../tasks/gauge/check-gauge.ts';
-import { machine } from '../envelope.ts';
+import { recorded } from '../recorded.ts';
+import { driftRecord, permittedRecord } from './gauge-record.ts';
 
 export const gaugeFileText = (checked: CheckedGauge): string =>
   `${JSON.stringify(gaugeFile(checked), null, 2)}\n`;
@@ -14,43 +15,31 @@ export function gaugeFile(checked: CheckedGauge): GaugeFile {
     schema: 'leastcut/gauge/1',
     ...(gauge?.instrument === undefined ? {} : { instrument: gauge.instrument }),
     ...(gauge?.serial === undefined ? {} : { serial: gauge.serial }),
-    permitted_error: {
-      fixed_um: machine(permitted.fixed),
-      proportional_pct: machine(100 * permitted.proportional),
-    },
-    ...(step > micrometres(0) ? { resolution_um: machine(step) } : {}),
+    permitted_error: permittedRecord(permitted),
+    ...(step > micrometres(0) ? { resolution_um: recorded(step) } : {}),
     ...(repeatability === undefined
       ? {}
       : {
-          repeatability_um: machine(repeatability.sd),
+          repeatability_um: recorded(repeatability.sd),
           repeatability_dof: repeatability.dof,
         }),
     verdict,
     checks: runs.flatMap(({ check, result }) =>
       result.shims.map((shim) => ({
         ...(check === null ? {} : { check }),
-        shim_um: machine(shim.shim),
-        shim_uncertainty_um: machine(shim.shimUncertainty),
-        mean_um: machine(shim.mean),
+        shim_um: recorded(shim.shim),
+        shim_uncertainty_um: recorded(shim.shimUncertainty),
+        mean_um: recorded(shim.mean),
         n: shim.count,
-        error_um: machine(shim.error.value),
-        expanded_um: machine(shim.expanded),
+        error_um: recorded(shim.error.value),
+        expanded_um: recorded(shim.expanded),
         verdict: shim.verdict,
       })),
     ),
-    ...(drift.length === 0
-      ? {}
-      : {
-          drift: drift.map((one) => ({
-            shim_um: machine(one.shim),
-            change_um: machine(one.change),
-            expanded_um: machine(one.expanded),
-            proved: one.proved,
-          })),
-        }),
+    ...(drift.length === 0 ? {} : { drift: drift.map(driftRecord) }),
     adjustment:
       adjustment === null
         ? null
-        : { offset_um: machine(adjustment.line.offset), slope: machine(adjustment.line.slope) },
+        : { offset_um: recorded(adjustment.line.offset), slope: recorded(adjustment.line.slope) },
   };
 }

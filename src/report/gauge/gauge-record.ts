@@ -1,8 +1,9 @@
 import type { AdjustedShim } from '../../film/gauge/gauge-adjustment.ts';
-import type { ShimCheck } from '../../film/gauge/gauge-check.ts';
+import type { Drift, ShimCheck } from '../../film/gauge/gauge-check.ts';
 import type { CheckedGauge, GaugeAdjusted, GaugeRun } from '../../tasks/gauge/check-gauge.ts';
-import { envelope, machine, machineOrNull, type RecordContext } from '../envelope.ts';
+import { envelope, type RecordContext } from '../envelope.ts';
 import type { DataTable, MachineRecord } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 
 /** `leastcut/gauge/1`, the record. */
 export const gaugeRecord = (checked: CheckedGauge, context: RecordContext): MachineRecord => ({
@@ -14,21 +15,25 @@ export const gaugeRecord = (checked: CheckedGauge, context: RecordContext): Mach
   instrument: checked.gauge?.instrument ?? null,
   serial: checked.gauge?.serial ?? null,
   verdict: checked.verdict,
-  permitted_error: {
-    fixed_um: machine(checked.permitted.fixed),
-    proportional_pct: machine(100 * checked.permitted.proportional),
-  },
-  resolution_um: checked.step === 0 ? null : machine(checked.step),
-  repeatability_um: machineOrNull(checked.repeatability?.sd),
+  permitted_error: permittedRecord(checked.permitted),
+  resolution_um: checked.step === 0 ? null : recorded(checked.step),
+  repeatability_um: recordedOrNull(checked.repeatability?.sd),
   repeatability_dof: checked.repeatability?.dof ?? null,
   shims: checkedShims(checked).map(shimRecord),
-  drift: checked.drift.map((one) => ({
-    shim_um: machine(one.shim),
-    change_um: machine(one.change),
-    expanded_um: machine(one.expanded),
-    proved: one.proved,
-  })),
+  drift: checked.drift.map(driftRecord),
   adjustment: checked.adjustment === null ? null : adjustmentRecord(checked.adjustment),
+});
+
+export const permittedRecord = ({ fixed, proportional }: CheckedGauge['permitted']) => ({
+  fixed_um: recorded(fixed),
+  proportional_pct: recorded(100 * proportional),
+});
+
+export const driftRecord = ({ shim, change, expanded, proved }: Drift) => ({
+  shim_um: recorded(shim),
+  change_um: recorded(change),
+  expanded_um: recorded(expanded),
+  proved,
 });
 
 /** A shim of a run, with what adjusting leaves of its error. */
@@ -45,21 +50,21 @@ export function checkedShims({ runs, adjustment }: CheckedGauge): readonly Check
 
 const shimRecord = ({ check, shim, left }: CheckedShim) => ({
   check,
-  shim_um: machine(shim.shim),
-  shim_uncertainty_um: machine(shim.shimUncertainty),
+  shim_um: recorded(shim.shim),
+  shim_uncertainty_um: recorded(shim.shimUncertainty),
   n: shim.count,
-  mean_um: machine(shim.mean),
-  error_um: machine(shim.error.value),
-  expanded_um: machine(shim.expanded),
-  permitted_um: machine(shim.permitted),
-  conformance_prob: machine(shim.conformance),
+  mean_um: recorded(shim.mean),
+  error_um: recorded(shim.error.value),
+  expanded_um: recorded(shim.expanded),
+  permitted_um: recorded(shim.permitted),
+  conformance_prob: recorded(shim.conformance),
   verdict: shim.verdict,
-  residual_um: machineOrNull(left?.residual),
+  residual_um: recordedOrNull(left?.residual),
 });
 
 const adjustmentRecord = ({ line, shims, left }: GaugeAdjusted) => ({
-  offset_um: machine(line.offset),
-  slope: machine(line.slope),
+  offset_um: recorded(line.offset),
+  slope: recorded(line.slope),
   n_shims: shims,
   verdict: left.verdict,
 });

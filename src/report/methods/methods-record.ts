@@ -4,14 +4,9 @@ import type { MethodChain, RateRange } from '../../correction/removal/method.ts'
 import type { MethodList, ShownMethod } from '../../tasks/methods/methods.ts';
 import type { RatesReport } from '../../tasks/methods/rates-report.ts';
 import type { Assumption } from '../../tasks/settings/assumption.ts';
-import {
-  envelope,
-  machine,
-  machineFigure,
-  machineOrNull,
-  type RecordContext,
-} from '../envelope.ts';
+import { envelope, type RecordContext } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded, recordedFigure, recordedOrNull } from '../recorded.ts';
 import { basisOf, chainLines } from './method-words.ts';
 import { ratesRecord } from './rates-record.ts';
 
@@ -33,28 +28,28 @@ const machineRecord = ({ id, name, motion, padDiameter, force, armSpeed }: Machi
   machine: id,
   name,
   motion: motion.kind,
-  rpm: motion.kind === 'rotary' ? machine(motion.rpm) : null,
-  throw_mm: motion.kind === 'orbital' ? machine(motion.throwDiameter) : null,
-  orbits_per_min: motion.kind === 'orbital' ? machine(motion.orbitsPerMinute) : null,
-  forced_rpm: motion.kind === 'orbital' ? machine(motion.forcedRpm) : null,
-  pad_mm: machine(padDiameter),
-  force_n: machine(force),
-  arm_speed_m_per_s: machine(armSpeed),
+  rpm: motion.kind === 'rotary' ? recorded(motion.rpm) : null,
+  throw_mm: motion.kind === 'orbital' ? recorded(motion.throwDiameter) : null,
+  orbits_per_min: motion.kind === 'orbital' ? recorded(motion.orbitsPerMinute) : null,
+  forced_rpm: motion.kind === 'orbital' ? recorded(motion.forcedRpm) : null,
+  pad_mm: recorded(padDiameter),
+  force_n: recorded(force),
+  arm_speed_m_per_s: recorded(armSpeed),
 });
 
 const thingRecord = ({ id, name, factor, haze, stages }: Pad | Product) => ({
   id,
   name,
-  factor: machine(factor),
-  haze: machine(haze),
+  factor: recorded(factor),
+  haze: recorded(haze),
   stages,
 });
 
 const rangeRecord = ({ median, low, high, logSd }: RateRange) => ({
-  median: machine(median),
-  low: machine(low),
-  high: machine(high),
-  ln_sd: machine(logSd),
+  median: recorded(median),
+  low: recorded(low),
+  high: recorded(high),
+  ln_sd: recorded(logSd),
 });
 
 function combinationRecord(chain: MethodChain) {
@@ -71,9 +66,9 @@ function combinationRecord(chain: MethodChain) {
     observations: observed?.observations ?? 0,
     vehicles: observed?.vehicles ?? 0,
     basis: basisOf(chain),
-    min_per_section: machine(chain.sectionMinutes),
-    min_per_m2: machine(chain.minutesPerSquareMetre),
-    haze: machine(chain.combination.haze),
+    min_per_section: recorded(chain.sectionMinutes),
+    min_per_m2: recorded(chain.minutesPerSquareMetre),
+    haze: recorded(chain.combination.haze),
     stages: chain.stages,
   };
 }
@@ -90,26 +85,26 @@ export const shownMethodRecord = (
   id: method.id,
   name: method.name,
   owned: method.owned,
-  numbers: method.numbers.map(({ value, ...rest }) => ({ ...rest, value: machineFigure(value) })),
+  numbers: method.numbers.map(({ value, ...rest }) => ({ ...rest, value: recordedFigure(value) })),
   ...(method.kind === 'combination'
     ? {
         combinations: [combinationRecord(method.chain)],
         chain: chainLines(method.chain).map((line) => ({
           ...line,
-          value: machineFigure(line.value),
+          value: recordedFigure(line.value),
           range: line.range === null ? null : rangeRecord(line.range),
         })),
         heat: method.chain.heat.map((heat) => ({
           skin: heat.skin,
-          per_pass_k: machine(heat.perPass),
-          per_set_k: machine(heat.perSet),
-          per_step_k: machine(heat.perStep),
-          reached_c: machine(heat.reached),
+          per_pass_k: recorded(heat.perPass),
+          per_set_k: recorded(heat.perSet),
+          per_step_k: recorded(heat.perStep),
+          reached_c: recorded(heat.reached),
           verdict: heat.verdict,
-          standing_s: machine(heat.standing),
+          standing_s: recorded(heat.standing),
         })),
         compared_with: method.compared?.with ?? null,
-        compared_times: machineOrNull(method.compared?.times),
+        compared_times: recordedOrNull(method.compared?.times),
         measured_at: method.measuredAt,
       }
     : {

@@ -1,6 +1,6 @@
 /** `leastcut/rates/1`, the file: an observation on each line, so that what was added is seen at a glance. */
 import type { RateObservation, RatesFile } from '../../formats/rates.ts';
-import { machine } from '../envelope.ts';
+import { recorded } from '../recorded.ts';
 
 export function ratesFileText({ observations, note }: RatesFile): string {
   const lines = observations.map((one) => `    ${onOneLine(observationKeys(one))}`);
@@ -27,8 +27,8 @@ function observationKeys(one: RateObservation): Readonly<Record<string, unknown>
     ...(others.length === 0 ? step : { steps }),
     ...(removed === undefined
       ? {}
-      : { removed_um: machine(removed.mean), standard_error_um: machine(removed.standardError) }),
-    ...(cleared === undefined ? {} : { cleared_pct: machine(100 * cleared) }),
+      : { removed_um: recorded(removed.mean), standard_error_um: recorded(removed.standardError) }),
+    ...(cleared === undefined ? {} : { cleared_pct: recorded(100 * cleared) }),
     ...(hazeGrade === undefined ? {} : { haze_grade: hazeGrade }),
     ...(note === undefined ? {} : { note }),
   };

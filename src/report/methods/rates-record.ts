@@ -1,7 +1,7 @@
 /** A shop's own rates in a machine record. */
 import type { RatesReport } from '../../tasks/methods/rates-report.ts';
-import { machine } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
+import { recorded } from '../recorded.ts';
 
 export const ratesRecord = (rates: RatesReport | null) =>
   rates === null
@@ -20,11 +20,11 @@ export const ratesRecord = (rates: RatesReport | null) =>
           vehicle: observation.vehicle ?? null,
           panel: observation.panel ?? null,
           worked: observation.steps.map(({ combination, sets }) => ({ combination, sets })),
-          removed_um: machine(evidence.removed.value),
-          standard_error_um: machine(evidence.removed.standardError),
-          foretold_um: machine(byOthers.median),
-          built_in_um: machine(builtIn.median),
-          place_prob: machine(place),
+          removed_um: recorded(evidence.removed.value),
+          standard_error_um: recorded(evidence.removed.standardError),
+          foretold_um: recorded(byOthers.median),
+          built_in_um: recorded(builtIn.median),
+          place_prob: recorded(place),
         })),
       };
 
@@ -32,9 +32,9 @@ const foretellingRecord = (record: RatesReport['foretelling']) =>
   record === null
     ? null
     : {
-        error_um_per_set: machine(record.error),
-        built_in_error_um_per_set: machine(record.builtInError),
-        noise_um_per_set: machine(record.noise),
+        error_um_per_set: recorded(record.error),
+        built_in_error_um_per_set: recorded(record.builtInError),
+        noise_um_per_set: recorded(record.noise),
         within_range: record.within,
         vehicles_nearer: record.nearer,
       };

@@ -12,7 +12,7 @@ import {
   workedParts,
 } from '../../correction/plan/plan.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
-import { jobTimeQuantile } from '../../work/job-time.ts';
+import { jobHours } from '../../work/job-time.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partName } from '../panel-list.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
@@ -49,7 +49,7 @@ function workText(
     ...spotsOnly(plans),
   ];
   if (told.length === 0) return 'nothing to polish';
-  const hours = shown(jobTimeQuantile(job.time, 0.5) / 60, 1);
+  const hours = shown(jobHours(job.time, 0.5), 1);
   return `${told.join('; ')}; the whole job ${hours} h, ${counted(days.length, 'day')}`;
 }
 

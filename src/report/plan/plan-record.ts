@@ -6,10 +6,11 @@ import type {
 } from '../../correction/plan/plan.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
-import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
+import { factsRecord } from '../facts-record.ts';
 import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
-import { factsRecord } from '../panel-facts.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import { planWhyRecord } from './plan-why-record.ts';
 import { timeRecord, workRecord } from './work-record.ts';
 
@@ -25,20 +26,20 @@ export function planRecord(
     ...envelope('plan', result, context),
     template: survey.template.id,
     aim: settings.aim.name,
-    risk_pct: machine(100 * settings.terms.risk),
+    risk_pct: recorded(100 * settings.terms.risk),
     panels: plan.panels
       .filter(({ survey: { panel } }) => ids.has(panel.id))
       .map((panel) => panelRecord(panel, result)),
     car: {
-      expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor),
-      panels_below_floor_already: machine(plan.panelsBelowFloorAlready),
+      expected_panels_below_floor: recorded(plan.expectedPanelsBelowFloor),
+      panels_below_floor_already: recorded(plan.panelsBelowFloorAlready),
     },
     test_spots: testSpots(result),
     time: timeRecord(work.time),
-    vibration_points: machine(work.vibrationPoints),
+    vibration_points: recorded(work.vibrationPoints),
     materials: work.materials.map(({ material, quantity, unit }) => ({
       material,
-      quantity: machine(quantity),
+      quantity: recorded(quantity),
       unit,
     })),
     order: work.order.map(({ id, text }) => ({ stage: id, text })),
@@ -62,11 +63,14 @@ const panelRecord = (plan: PanelPlan, result: PlanResult): MachineRecord => ({
   verdict: plan.verdict,
   steps: plan.steps.map((step) => stepRecord(step, result.settings.correction.removal.passes)),
   removal_um: removalRecord(plan.removal),
-  correction: { aimed_pct: machine(100 * plan.aimed), expected_pct: machine(100 * plan.expected) },
-  risk_prob: machineOrNull(plan.risk),
-  risk_if_thin_prob: machineOrNull(plan.riskIfThin),
-  already_prob: machineOrNull(plan.already),
-  budget_um: machine(plan.survey.budget),
+  correction: {
+    aimed_pct: recorded(100 * plan.aimed),
+    expected_pct: recorded(100 * plan.expected),
+  },
+  risk_prob: recordedOrNull(plan.risk),
+  risk_if_thin_prob: recordedOrNull(plan.riskIfThin),
+  already_prob: recordedOrNull(plan.already),
+  budget_um: recorded(plan.survey.budget),
   bound_by: plan.survey.boundBy.code,
   facts: factsRecord(plan.survey, result),
   provisional: plan.provisional,
@@ -82,10 +86,10 @@ const panelRecord = (plan: PanelPlan, result: PlanResult): MachineRecord => ({
 });
 
 const removalRecord = ({ median, mean, low, high }: RemovalForecast) => ({
-  median: machine(median),
-  mean: machine(mean),
-  low: machine(low),
-  high: machine(high),
+  median: recorded(median),
+  mean: recorded(mean),
+  low: recorded(low),
+  high: recorded(high),
 });
 
 const localRecord = (
@@ -96,12 +100,12 @@ const localRecord = (
   grade: defect.grade,
   steps: steps.map((step) => stepRecord(step, passes)),
   removal_um: removalRecord(removal),
-  cleared_pct: machine(100 * cleared),
-  risk_prob: machineOrNull(risk),
+  cleared_pct: recorded(100 * cleared),
+  risk_prob: recordedOrNull(risk),
   at_place:
     place === null
       ? null
-      : { removal_um: machine(place.removal), budget_um: machine(place.budget) },
+      : { removal_um: recorded(place.removal), budget_um: recorded(place.budget) },
   reasons: reasons.map(remarkRecord),
 });
 
@@ -111,6 +115,6 @@ const stepRecord = ({ combination, sets, removal, machineTime }: PlannedStep, pa
   product: combination.product.id,
   sets,
   passes,
-  removal_um: machine(removal),
-  time_min: machine(machineTime),
+  removal_um: recorded(removal),
+  time_min: recorded(machineTime),
 });

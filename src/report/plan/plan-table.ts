@@ -3,8 +3,8 @@ import { type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { stepsId } from '../../correction/removal/step.ts';
 import { isZone } from '../../film/survey.ts';
 import type { PlannedVehicle } from '../../tasks/plan/plan-files.ts';
-import { machine, machineOrNull } from '../envelope.ts';
 import type { DataTable } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import { type ColumnsOf, tableOf } from '../table-of.ts';
 
 export const planTable = (vehicles: readonly PlannedVehicle[]): DataTable =>
@@ -26,18 +26,18 @@ const columns: ColumnsOf<Row> = {
   zone: ({ plan }) => (isZone(plan.survey) ? plan.survey.zone : null),
   verdict: ({ plan }) => plan.verdict,
   steps: ({ plan }) => stepsId(plan.steps),
-  removal_um: ({ plan }) => machine(plan.removal.median),
-  removal_low_um: ({ plan }) => machine(plan.removal.low),
-  removal_high_um: ({ plan }) => machine(plan.removal.high),
-  aimed_pct: ({ plan }) => machine(100 * plan.aimed),
-  expected_pct: ({ plan }) => machine(100 * plan.expected),
-  risk_prob: ({ plan }) => machineOrNull(plan.risk),
-  risk_if_thin_prob: ({ plan }) => machineOrNull(plan.riskIfThin),
-  already_prob: ({ plan }) => machineOrNull(plan.already),
-  budget_um: ({ plan }) => machine(plan.survey.budget),
+  removal_um: ({ plan }) => recorded(plan.removal.median),
+  removal_low_um: ({ plan }) => recorded(plan.removal.low),
+  removal_high_um: ({ plan }) => recorded(plan.removal.high),
+  aimed_pct: ({ plan }) => recorded(100 * plan.aimed),
+  expected_pct: ({ plan }) => recorded(100 * plan.expected),
+  risk_prob: ({ plan }) => recordedOrNull(plan.risk),
+  risk_if_thin_prob: ({ plan }) => recordedOrNull(plan.riskIfThin),
+  already_prob: ({ plan }) => recordedOrNull(plan.already),
+  budget_um: ({ plan }) => recorded(plan.survey.budget),
   bound_by: ({ plan }) => plan.survey.boundBy.code,
   provisional: ({ plan }) => (plan.provisional ? 'yes' : 'no'),
   time_min: ({ plan }) =>
-    machine(plan.steps.reduce((sum, { machineTime }) => sum + machineTime, 0)),
+    recorded(plan.steps.reduce((sum, { machineTime }) => sum + machineTime, 0)),
   reasons: ({ plan }) => plan.reasons.map(({ text }) => text).join('; '),
 };

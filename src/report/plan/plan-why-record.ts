@@ -2,8 +2,9 @@
 import type { PanelPlan } from '../../correction/plan/plan.ts';
 import type { PartWhy, Rejected } from '../../correction/plan/why-not.ts';
 import type { PanelWhy } from '../../tasks/plan/plan-vehicle.ts';
-import { machine, machineOrNull, remarkRecord } from '../envelope.ts';
+import { remarkRecord } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 
 /** Null where nobody asked, and on a panel in two zones, each of which has its own. */
 export function planWhyRecord(plan: PanelPlan, why: readonly PanelWhy[]): MachineRecord | null {
@@ -12,7 +13,7 @@ export function planWhyRecord(plan: PanelPlan, why: readonly PanelWhy[]): Machin
 }
 
 const partRecord = ({ plan, depth, lookedAt, rejected }: PartWhy) => ({
-  depth_um: machine(depth),
+  depth_um: recorded(depth),
   looked_at: lookedAt,
   limits: plan.survey.limits.map(remarkRecord),
   rejected: rejected.map(rejectedRecord),
@@ -27,7 +28,7 @@ const rejectedRecord = ({ kind, steps, removal, minutes, expected, reason }: Rej
     product: combination.product.id,
     sets,
   })),
-  removal_um: machine(removal),
-  time_min: machine(minutes),
-  expected_pct: expected === null ? null : machineOrNull(100 * expected),
+  removal_um: recorded(removal),
+  time_min: recorded(minutes),
+  expected_pct: expected === null ? null : recordedOrNull(100 * expected),
 });

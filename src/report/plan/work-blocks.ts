@@ -4,7 +4,7 @@ import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
 import type { WorkEstimate } from '../../work/estimate-work.ts';
 import type { LearnedPace } from '../../work/history.ts';
-import { type JobTime, jobTimeQuantile } from '../../work/job-time.ts';
+import { type JobTime, jobHours } from '../../work/job-time.ts';
 import type { Material } from '../../work/materials.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { percentOff } from './work-record.ts';
@@ -23,7 +23,7 @@ export function workBlocks(work: WorkEstimate): readonly Block[] {
 
 /** `16.9, 20.2, 24.0 h`: half of such jobs take less, four in five, nineteen in twenty. */
 const hoursOf = (time: JobTime): string =>
-  `${[0.5, 0.8, 0.95].map((p) => shown(jobTimeQuantile(time, p) / 60, 1)).join(', ')}\u00a0h`;
+  `${[0.5, 0.8, 0.95].map((p) => shown(jobHours(time, p), 1)).join(', ')}\u00a0h`;
 
 /** `: 4 days, 5 at P80`; hours are of one person, days of all of them. */
 function daysText({ scope: { hands }, days, daysP80 }: WorkEstimate): string {

@@ -1,10 +1,10 @@
 /** The whole job for machines: hours, stages, days, materials. */
 import type { WorkEstimate } from '../../work/estimate-work.ts';
 import type { LearnedPace } from '../../work/history.ts';
-import { type JobTime, jobTimeQuantile } from '../../work/job-time.ts';
+import { type JobTime, jobHours } from '../../work/job-time.ts';
 import type { Material } from '../../work/materials.ts';
-import { machine } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded } from '../recorded.ts';
 
 /** Keys of a record that has a job in it. */
 export const workRecord = (work: WorkEstimate, hours: LearnedPace | null): MachineRecord => ({
@@ -15,27 +15,27 @@ export const workRecord = (work: WorkEstimate, hours: LearnedPace | null): Machi
     text: stage.text,
     part: stage.part,
     skill: stage.skill,
-    mean_min: machine(mean),
-    sd_min: machine(Math.sqrt(variance)),
-    wait_min: machine(wait),
-    spread_pct: machine(100 * (work.job.spread.stages[i] ?? 0)),
+    mean_min: recorded(mean),
+    sd_min: recorded(Math.sqrt(variance)),
+    wait_min: recorded(wait),
+    spread_pct: recorded(100 * (work.job.spread.stages[i] ?? 0)),
     materials: materials.map(materialRecord),
   })),
   time_spread: {
-    stages_pct: machine(100 * work.job.spread.own),
-    pace_pct: machine(100 * work.job.spread.pace),
-    job_pct: machine(100 * work.job.spread.job),
+    stages_pct: recorded(100 * work.job.spread.own),
+    pace_pct: recorded(100 * work.job.spread.pace),
+    job_pct: recorded(100 * work.job.spread.job),
   },
   days: work.days.map(({ day, stages, time, points, a8, actionPassed }) => ({
     day,
-    hours_h: machine(time / 60),
+    hours_h: recorded(time / 60),
     stages: stages.map((one) => ({
       stage: one.stage,
-      clock_min: machine(one.time),
+      clock_min: recorded(one.time),
       panels: one.panels,
     })),
-    points: points.map(machine),
-    a8_m_per_s2: machine(a8),
+    points: points.map(recorded),
+    a8_m_per_s2: recorded(a8),
     action_passed: actionPassed,
   })),
   days_p80: work.daysP80,
@@ -44,22 +44,22 @@ export const workRecord = (work: WorkEstimate, hours: LearnedPace | null): Machi
     id,
     material,
     ready,
-    worn_out: machine(wornOut),
+    worn_out: recorded(wornOut),
   })),
   towel_loads: work.towelLoads,
   history: hours === null ? null : historyRecord(hours),
 });
 
 export const timeRecord = (time: JobTime) => ({
-  p50_h: machine(jobTimeQuantile(time, 0.5) / 60),
-  p80_h: machine(jobTimeQuantile(time, 0.8) / 60),
-  p95_h: machine(jobTimeQuantile(time, 0.95) / 60),
+  p50_h: recorded(jobHours(time, 0.5)),
+  p80_h: recorded(jobHours(time, 0.8)),
+  p95_h: recorded(jobHours(time, 0.95)),
 });
 
 const materialRecord = ({ id, material, quantity, unit }: Material) => ({
   id,
   material,
-  quantity: machine(quantity),
+  quantity: recorded(quantity),
   unit,
 });
 
@@ -74,23 +74,23 @@ const scopeRecord = ({ scope }: WorkEstimate) => ({
   protection: scope.protection,
   arrival: scope.soiling,
   hands: scope.hands,
-  hours_per_day: machine(scope.hoursPerDay),
+  hours_per_day: recorded(scope.hoursPerDay),
 });
 
 const historyRecord = ({ jobs, factor, stages, error }: LearnedPace) => ({
   jobs,
   factor: {
-    middle: machine(factor.middle),
-    low: machine(factor.low),
-    high: machine(factor.high),
+    middle: recorded(factor.middle),
+    low: recorded(factor.low),
+    high: recorded(factor.high),
   },
   stages: stages.map((one) => ({
     stage: one.stage,
     records: one.records,
-    factor: machine(one.factor),
+    factor: recorded(one.factor),
   })),
-  error_before_pct: error === null ? null : machine(percentOff(error.before)),
-  error_after_pct: error === null ? null : machine(percentOff(error.after)),
+  error_before_pct: error === null ? null : recorded(percentOff(error.before)),
+  error_after_pct: error === null ? null : recorded(percentOff(error.after)),
 });
 
 /** An ln-error as per cent of the estimate. */

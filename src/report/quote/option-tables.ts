@@ -5,7 +5,7 @@ import { marginal, type QuoteOption } from '../../work/quote-option.ts';
 import { column, figures, filmFigures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell } from '../model.ts';
 import { amountText } from './money-text.ts';
-import { partRows } from './quote-lines.ts';
+import { partCells } from './quote-lines.ts';
 import { aimTitle, daysText, filmText, hoursRange, percentText } from './quote-words.ts';
 
 export function optionTable(
@@ -70,15 +70,6 @@ export function partsBlocks(
 ): readonly Block[] {
   const priced = options.map((option) => option.priced);
   if (prices === null || priced.every((one) => one === null)) return [];
-  const rows = partRows(priced, prices, verbose).map(({ kind, name, amounts }): readonly Cell[] => {
-    const tone = kind === 'total' ? 'strong' : 'plain';
-    return [
-      cell(name, tone),
-      ...amounts.map((amount) =>
-        cell(amount === null ? '–' : amountText(amount, prices.currency), tone),
-      ),
-    ];
-  });
   const columns = [
     column(`parts (${prices.currency.code})`),
     ...options.map(({ aim }, i) => ({
@@ -86,5 +77,5 @@ export function partsBlocks(
       unit: prices.currency.code,
     })),
   ];
-  return [{ kind: 'table', columns, rows }];
+  return [{ kind: 'table', columns, rows: partCells(priced, prices, verbose) }];
 }

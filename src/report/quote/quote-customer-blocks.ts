@@ -6,11 +6,10 @@ import { shown } from '../../base/rounding.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
-import { type Block, type Cell, cell, list, paragraph, title } from '../model.ts';
-import { amountText } from './money-text.ts';
+import { type Block, list, paragraph, title } from '../model.ts';
 import type { QuotePageOptions } from './quote-blocks.ts';
 import { choiceBlocks, choiceColumns, choicesOf } from './quote-choices.ts';
-import { partRows } from './quote-lines.ts';
+import { partCells } from './quote-lines.ts';
 import { validityText } from './quote-validity.ts';
 import { curveBlocks, exclusionText, reversalTexts, shortTexts } from './quote-words.ts';
 
@@ -109,15 +108,7 @@ function partsBlocks(result: QuoteResult): readonly Block[] {
     {
       kind: 'table',
       columns: choiceColumns(`what it is for (${list.currency.code})`, choices),
-      rows: partRows(priced, list, true).map(({ kind, name, amounts }): readonly Cell[] => {
-        const tone = kind === 'total' ? 'strong' : 'plain';
-        return [
-          cell(name, tone),
-          ...amounts.map((amount) =>
-            cell(amount === null ? '–' : amountText(amount, list.currency), tone),
-          ),
-        ];
-      }),
+      rows: partCells(priced, list, true),
     },
   ];
 }

@@ -3,7 +3,8 @@ import { total } from '../../work/money.ts';
 import type { LineKind, PricedJob, QuoteLine } from '../../work/price-job.ts';
 import type { PriceList } from '../../work/price-list.ts';
 import type { Skill } from '../../work/work-model.ts';
-import { shareText } from './money-text.ts';
+import { type Cell, cell } from '../model.ts';
+import { amountText, shareText } from './money-text.ts';
 
 const SKILL_WORDS: Readonly<Record<Skill, string>> = {
   wash: 'washing and cleaning the paint',
@@ -14,7 +15,7 @@ const SKILL_WORDS: Readonly<Record<Skill, string>> = {
 };
 
 /** A row of the table of parts; an amount for each aim, null where the aim has no price. */
-export type PartRow = {
+type PartRow = {
   readonly kind: LineKind | 'subtotal' | 'tax' | 'total' | 'payable' | 'deposit';
   readonly name: string;
   readonly amounts: readonly (bigint | null)[];
@@ -23,7 +24,19 @@ export type PartRow = {
 type Priced = PricedJob | null;
 
 /** Each part that any of the aims has, then the sums; labour by skill, or in one row. */
-export function partRows(
+export const partCells = (
+  priced: readonly Priced[],
+  list: PriceList,
+  bySkill: boolean,
+): readonly (readonly Cell[])[] =>
+  partRows(priced, list, bySkill).map(({ kind, name, amounts }) => {
+    const tone = kind === 'total' ? 'strong' : 'plain';
+    const textOf = (amount: bigint | null): string =>
+      amount === null ? '–' : amountText(amount, list.currency);
+    return [cell(name, tone), ...amounts.map((amount) => cell(textOf(amount), tone))];
+  });
+
+function partRows(
   priced: readonly Priced[],
   list: PriceList,
   bySkill: boolean,

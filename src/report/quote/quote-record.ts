@@ -1,14 +1,15 @@
 import { isZone } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
-import { jobTimeQuantile } from '../../work/job-time.ts';
 import { type Minor, percentOfShare } from '../../work/money.ts';
 import type { QuoteLine, Thousandths } from '../../work/price-job.ts';
 import type { MaterialPrice } from '../../work/price-list.ts';
 import { type Marginal, marginal, type QuoteOption } from '../../work/quote-option.ts';
 import { stageCosts } from '../../work/stage-costs.ts';
 import { neededMaterials } from '../../work/to-buy.ts';
-import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
+import { optionFigures, optionHours } from './option-figures.ts';
 import { validUntil } from './quote-validity.ts';
 
 export type QuoteRecordContext = RecordContext & { readonly date: string | null };
@@ -40,9 +41,9 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
           },
     options: options.map((option, i) => optionRecord(option, options[i - 1], said?.list.materials)),
     curve: curve.map((option) => ({
-      aimed_pct: machine(100 * option.aim.share),
-      expected_pct: machine(100 * option.expected),
-      spent_um: machineOrNull(option.spent),
+      aimed_pct: recorded(100 * option.aim.share),
+      expected_pct: recorded(100 * option.expected),
+      spent_um: recordedOrNull(option.spent),
     })),
     missing_keys: missingKeys,
     exclusions: exclusions.map(({ code, text, panels }) => ({ code, text, panels })),
@@ -55,20 +56,14 @@ function optionRecord(
   before: QuoteOption | undefined,
   prices: readonly MaterialPrice[] = [],
 ): MachineRecord {
-  const { aim, plan, work, charged, priced } = option;
-  const hours = (p: number): number | null =>
-    charged === null ? null : machine(jobTimeQuantile(work.job.time, p) / 60);
+  const { plan, work, charged, priced } = option;
+  const hours = (chance: number) => optionHours(option, chance);
   return {
-    aim: aim.name,
-    aimed_pct: machine(100 * aim.share),
-    expected_pct: machine(100 * option.expected),
-    spent_um: machineOrNull(option.spent),
-    left_um: machineOrNull(option.left),
-    risk_prob: machineOrNull(option.risk),
-    expected_panels_below_floor: machine(plan.expectedPanelsBelowFloor),
+    ...optionFigures(option),
+    expected_panels_below_floor: recorded(plan.expectedPanelsBelowFloor),
     time: { p50_h: hours(0.5), p80_h: hours(0.8), p95_h: hours(0.95) },
     charged_min: charged,
-    overrun_prob: machineOrNull(option.overrun),
+    overrun_prob: recordedOrNull(option.overrun),
     days: charged === null ? null : work.days.length,
     days_p80: charged === null ? null : work.daysP80,
     lines: (priced?.lines ?? []).map(lineRecord),
@@ -82,15 +77,15 @@ function optionRecord(
       panel: survey.panel.id,
       zone: isZone(survey) ? survey.zone : null,
       verdict,
-      expected_pct: machine(100 * expected),
+      expected_pct: recorded(100 * expected),
       reasons: reasons.map(remarkRecord),
     })),
     materials: (charged === null ? [] : neededMaterials(work, prices)).map(
       ({ id, material, quantity, unit, usedUp, lasts, listed, toBuy }) => ({
         id,
         material,
-        quantity: machine(quantity),
-        used_up: machine(usedUp),
+        quantity: recorded(quantity),
+        used_up: recorded(usedUp),
         lasts,
         unit,
         pack: listed === null ? null : Number(listed.pack),
@@ -121,7 +116,7 @@ export const lineRecord = ({ kind, id, name, unitPrice, taxShare, amount, tax }:
   tax_minor: Number(tax),
 });
 
-const quantityOf = (quantity: Thousandths): number => machine(Number(quantity) / 1000);
+const quantityOf = (quantity: Thousandths): number => recorded(Number(quantity) / 1000);
 
 export const minorOrNull = (amount: Minor | undefined): number | null =>
   amount === undefined ? null : Number(amount);
@@ -131,5 +126,5 @@ const marginalRecord = (further: Marginal | null) =>
     ? null
     : {
         price_minor: further.price === null ? null : Number(further.price),
-        spent_um: machine(further.film),
+        spent_um: recorded(further.film),
       };

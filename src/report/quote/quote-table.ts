@@ -1,10 +1,9 @@
 /** A quote for a spreadsheet: a row for each line of each aim; one row where an aim has no line. */
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
-import { jobTimeQuantile } from '../../work/job-time.ts';
 import type { QuoteLine } from '../../work/price-job.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
-import { machine, machineOrNull } from '../envelope.ts';
 import type { DataCell, DataTable } from '../model.ts';
+import { optionFigures, optionHours } from './option-figures.ts';
 import { lineRecord, minorOrNull } from './quote-record.ts';
 
 type Row = Readonly<Record<string, DataCell>>;
@@ -60,18 +59,12 @@ const quoteCells = ({ vehicle, settings: { money } }: QuoteResult): Row => ({
   currency: money.prices.value?.list.currency.code ?? null,
 });
 
-function optionCells({ work, charged, priced, aim, ...option }: QuoteOption): Row {
-  const hours = (p: number): number | null =>
-    charged === null ? null : machine(jobTimeQuantile(work.job.time, p) / 60);
+function optionCells(option: QuoteOption): Row {
+  const { work, charged, priced } = option;
   return {
-    aim: aim.name,
-    aimed_pct: machine(100 * aim.share),
-    expected_pct: machine(100 * option.expected),
-    spent_um: machineOrNull(option.spent),
-    left_um: machineOrNull(option.left),
-    risk_prob: machineOrNull(option.risk),
-    p50_h: hours(0.5),
-    p80_h: hours(0.8),
+    ...optionFigures(option),
+    p50_h: optionHours(option, 0.5),
+    p80_h: optionHours(option, 0.8),
     days: charged === null ? null : work.days.length,
     subtotal_minor: minorOrNull(priced?.subtotal),
     tax_minor: minorOrNull(priced?.tax),

@@ -2,15 +2,14 @@
 import { groupBy } from '../../base/group-by.ts';
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
-import type { LengthUnit } from '../../base/units.ts';
-import { MICROMETRES_PER_MIL } from '../../base/units.ts';
+import { inLengthUnit, type LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
-import { isZone } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { Exclusion, ExclusionCode } from '../../work/exclusions.ts';
-import { jobTimeQuantile } from '../../work/job-time.ts';
+import { jobHours } from '../../work/job-time.ts';
 import type { QuoteAim, QuoteOption } from '../../work/quote-option.ts';
 import type { Block, Curve } from '../model.ts';
+import { partName } from '../panel-list.ts';
 import { namesAnd } from '../words.ts';
 
 export const percentText = (share: number, digits = 0): string => shown(100 * share, digits);
@@ -22,7 +21,7 @@ export const aimTitle = ({ name }: QuoteAim, index: number): string =>
 const signOf = (index: number): string => String.fromCharCode(65 + index);
 
 const hoursText = ({ work }: QuoteOption, p: number): string =>
-  shown(jobTimeQuantile(work.job.time, p) / 60, 1);
+  shown(jobHours(work.job.time, p), 1);
 
 /** From the middle to what four in five such jobs keep within. */
 export const hoursRange = (option: QuoteOption): string =>
@@ -61,16 +60,15 @@ export const shortExclusion = ({ code, panels }: Exclusion): string =>
 export const exclusionText = ({ text, panels }: Exclusion): string =>
   panels.length === 0 ? text : `${panels.join(', ')}: ${text}`;
 
-const partText = ({ survey }: PanelPlan): string =>
-  isZone(survey) ? `${survey.panel.name} (${survey.zone} zone)` : survey.panel.name;
-
 /** For each aim that is not had everywhere, where and how far; what an aim before it says is not said again. */
 export function shortTexts(options: readonly QuoteOption[]): readonly string[] {
   const said = new Set<string>();
   return options.flatMap(({ aim, short }) => {
     const same = said.size > 0 ? 'the same, and ' : '';
     const news = [...groupBy(short, reachText)].flatMap(([reach, parts]): readonly string[] => {
-      const names = parts.map(partText).filter((name) => !said.has(`${name} ${reach}`));
+      const names = parts
+        .map(({ survey }) => partName(survey))
+        .filter((name) => !said.has(`${name} ${reach}`));
       for (const name of names) said.add(`${name} ${reach}`);
       return names.length === 0 ? [] : [`${reach} on ${namesAnd(names)}`];
     });
@@ -148,9 +146,7 @@ export function curveBlocks(
 }
 
 const pointOf = ({ spent, expected }: Pick<QuoteOption, 'spent' | 'expected'>, unit: LengthUnit) =>
-  spent === null || spent === 0
-    ? undefined
-    : { x: unit === 'mil' ? spent / MICROMETRES_PER_MIL : spent, y: 100 * expected };
+  spent === null || spent === 0 ? undefined : { x: inLengthUnit(spent, unit), y: 100 * expected };
 
 /** The next of 1, 2, 4, 5, 6, 8, 10 and their tens: ends that four parts divide well. */
 function roundUp(value: number): number {

@@ -1,7 +1,8 @@
 import type { Reading } from '../../film/reading.ts';
 import type { ReadVehicles, VehicleReadings } from '../../tasks/read/read-request.ts';
-import { envelope, machine, type RecordContext } from '../envelope.ts';
+import { envelope, type RecordContext } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded } from '../recorded.ts';
 
 /** `leastcut/read/1`: one vehicle's readings as understood, and every cell left out of the input. */
 export const readRecord = (
@@ -26,7 +27,7 @@ const readingRecord = (reading: Reading) => ({
   panel: reading.panel,
   point: reading.point,
   repeat: reading.repeat,
-  reading_um: machine(reading.thickness),
+  reading_um: recorded(reading.thickness),
   layer: reading.layer,
   place: reading.place,
   marked: reading.marked,

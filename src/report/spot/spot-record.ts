@@ -2,9 +2,10 @@
 import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
 import type { Rung } from '../../correction/spot/spot-ladder.ts';
 import type { SpotResult } from '../../tasks/spot/spot-files.ts';
-import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 
 export const spotRecord = (result: SpotResult, context: RecordContext): MachineRecord => ({
   ...envelope('spot', result, context),
@@ -33,25 +34,25 @@ const trialRecord = ({ trial, removed }: ReadTrial): MachineRecord => ({
   removed_um:
     removed === null
       ? null
-      : { mean: machine(removed.mean), low: machine(removed.low), high: machine(removed.high) },
-  resolvable_um: machineOrNull(removed?.resolvable),
-  seen_surely_um: machineOrNull(removed?.sure),
+      : { mean: recorded(removed.mean), low: recorded(removed.low), high: recorded(removed.high) },
+  resolvable_um: recordedOrNull(removed?.resolvable),
+  seen_surely_um: recordedOrNull(removed?.sure),
   defect: trial.defect.kind.id,
-  cleared_pct: trial.cleared === null ? null : machine(100 * trial.cleared),
+  cleared_pct: trial.cleared === null ? null : recorded(100 * trial.cleared),
   haze_grade: trial.haze,
   colour_on_pad: trial.colourOnPad,
-  panel_c: machineOrNull(trial.temperature),
+  panel_c: recordedOrNull(trial.temperature),
 });
 
 const rungRecord = ({ combination, before, low, high, chance, tried, state }: Rung) => ({
   combination: combination.id,
-  before_um_per_set: machine(before),
+  before_um_per_set: recorded(before),
   removal_um_per_set: {
-    median: machine(combination.perSet),
-    low: machine(low),
-    high: machine(high),
+    median: recorded(combination.perSet),
+    low: recorded(low),
+    high: recorded(high),
   },
-  reaches_aim_prob: machine(chance),
+  reaches_aim_prob: recorded(chance),
   tried,
   state,
 });

@@ -93,13 +93,13 @@ function layersAssumed({ finish, told: { knowledge } }: TopcoatCase, name: strin
   const { top, under, statedUnder } = knowledge;
   const over =
     statedUnder === null
-      ? says` over ${bare(under.mean, 0)} ± ${um(under.sd, 0)}, thick film adds none`
-      : says``;
+      ? says` over ${bare(under.mean, 0)} ± ${um(under.sd, 0)} (SD), thick film adds none`
+      : says` (SD)`;
   const built = layersOf(finish);
   const [mean, spread] = [basisOf(built.top.mean, top.mean), basisOf(built.top.sd, top.sd)];
   return {
     said: says`${name} reckoned from factories’ ${bare(top.mean, 0)} ± ${um(top.sd, 0)}${over}`,
-    grounds: mean === spread ? mean : `${mean}, ± ${spread}`,
+    grounds: mean === spread ? mean : `${mean}, SD ${spread}`,
   };
 }
 

@@ -1,5 +1,5 @@
 /** How the estimate of a topcoat comes about, as a chain of figures that can be followed by hand. */
-import { roundTo, shown } from '../../base/rounding.ts';
+import { LEAST_TOLD, roundTo, shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
 import type { FilmModel } from '../../film/film-model.ts';
@@ -55,7 +55,7 @@ function heldStep(
   const parts = [
     says`${b(gone)} polished off, ${facts.taken === null ? 'assumed' : 'stated'}`,
     ...(recorded === 0 ? [] : [says`, ${b(recorded)} on record`]),
-    ...(missing < 0.005 ? [] : [says`, ${b(missing)} that it lacks against the baseline`]),
+    ...(missing < LEAST_TOLD ? [] : [says`, ${b(missing)} that it lacks against the baseline`]),
   ];
   return [
     says`before the total is looked at: ${b(painted)} ${from} − ${b(taken)} not there any more (${parts.flat()}) = ${plusMinus(held)}${heldDoubt(topcoat, chain)}`,

@@ -73,7 +73,7 @@ function wordText({
   const mean =
     uncertainty === null || condition === 'filler'
       ? []
-      : says`; mean ± ${um(expandedUncertainty(uncertainty))}`;
+      : says`; mean ± ${um(expandedUncertainty(uncertainty))} (95\u00a0%)`;
   return says`${words.join(', and ')}${mean}`;
 }
 

@@ -1,6 +1,6 @@
 /** The table of panels that survey and plan share: what was read, what is credible, what may go. */
 import { thicknessText, unitName } from '../../base/sentence.ts';
-import { type LengthUnit, MICROMETRES_PER_MIL, type Micrometres } from '../../base/units.ts';
+import { inLengthUnit, type LengthUnit, type Micrometres } from '../../base/units.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { isZone, type PanelSurvey } from '../../film/survey.ts';
 import { LARGEST_DRAWN } from '../drawn-axis.ts';
@@ -72,14 +72,11 @@ function filmRow(survey: PanelSurvey, own: Cell, unit: LengthUnit): readonly Cel
     own,
     {
       kind: 'strip',
-      values: survey.points.map((point) => inUnit(point.thickness, unit)),
-      marked: survey.thinnest === null ? null : inUnit(survey.thinnest, unit),
+      values: survey.points.map((point) => inLengthUnit(point.thickness, unit)),
+      marked: survey.thinnest === null ? null : inLengthUnit(survey.thinnest, unit),
     },
   ];
 }
-
-const inUnit = (value: number, unit: LengthUnit): number =>
-  unit === 'um' ? value : value / MICROMETRES_PER_MIL;
 
 /** Common to all panels: from under the floor and the least that is credible to the largest sound total, in whole tens (or half mil). */
 function commonAxis(panels: readonly PanelSurvey[], unit: LengthUnit): StripAxis {
@@ -93,8 +90,8 @@ function commonAxis(panels: readonly PanelSurvey[], unit: LengthUnit): StripAxis
   const from = Math.min(...values, ...thinnest, ...(floor === null ? [] : [floor]));
   const to = sound.length === 0 ? LARGEST_DRAWN : Math.max(...sound);
   return {
-    from: Math.max(0, Math.floor(inUnit(from, unit) / step - 0.5) * step),
-    to: Math.ceil(inUnit(to, unit) / step + 0.01) * step,
-    line: floor === null ? null : inUnit(floor, unit),
+    from: Math.max(0, Math.floor(inLengthUnit(from, unit) / step - 0.5) * step),
+    to: Math.ceil(inLengthUnit(to, unit) / step + 0.01) * step,
+    line: floor === null ? null : inLengthUnit(floor, unit),
   };
 }

@@ -1,10 +1,10 @@
 /** Gains of many panels in a line: ranges with the panels that they are of. */
-import { shown } from '../../base/rounding.ts';
+import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { partNames, whichPanels } from '../panel-list.ts';
 import { alikeGroups } from './gain-groups.ts';
-import { type Gain, LEAST_SHOWN } from './gain-table.ts';
+import type { Gain } from './gain-table.ts';
 import { signed } from './help-lines.ts';
 import { isToldApart } from './own-gains.ts';
 
@@ -12,7 +12,7 @@ import { isToldApart } from './own-gains.ts';
 export function gainRange(gains: readonly number[]): Sentence {
   const sizes = [...gains].sort((a, b) => a - b);
   const [low, high] = [sizes[0] ?? 0, sizes.at(-1) ?? 0];
-  if (low <= -LEAST_SHOWN && high >= LEAST_SHOWN) {
+  if (low <= -LEAST_TOLD && high >= LEAST_TOLD) {
     return says`within ± ${um(Math.max(-low, high), 2)}`;
   }
   const [least, most] = high <= 0 ? [high, low] : [low, high];

@@ -13,9 +13,6 @@ export type Gain = Help & { readonly part: PanelSurvey };
 const COLUMNS = ['history', 'clear', 'test-spot'] as const satisfies readonly HelpCode[];
 export type ColumnCode = (typeof COLUMNS)[number];
 
-/** Less is written as nought. */
-export const LEAST_SHOWN = 0.005;
-
 export const TITLES: Readonly<Record<ColumnCode, string>> = {
   history: 'history',
   clear: 'clear read',

@@ -1,6 +1,6 @@
 /** What would help, over a car: what it frees panel by panel, then what has no figure or frees next to nothing. */
 import { groupBy } from '../../base/group-by.ts';
-import { shown } from '../../base/rounding.ts';
+import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { type Sentence, says, tell, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
@@ -9,7 +9,7 @@ import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { gainRange, groupsText } from './gain-groups-text.ts';
-import { columnsOf, type Gain, gainRows, gainTable, LEAST_SHOWN, TITLES } from './gain-table.ts';
+import { columnsOf, type Gain, gainRows, gainTable, TITLES } from './gain-table.ts';
 import { adviceLine, adviceOf, minutes, NOT_TO_ADD } from './help-lines.ts';
 import { MEANS } from './help-means.ts';
 import { isToldApart } from './own-gains.ts';
@@ -33,7 +33,7 @@ export function helpBlocks(
   );
   const ofOthers = gains.filter(({ part }) => !isToldApart(part));
   const further = [...smallGains(ofOthers, gains, parts), ...withoutFigure(read, page.helped)];
-  const zinc = ofOthers.filter(({ code, gain }) => code === 'zinc' && gain <= -LEAST_SHOWN);
+  const zinc = ofOthers.filter(({ code, gain }) => code === 'zinc' && gain <= -LEAST_TOLD);
   return [
     ...gainBlocks(gains, parts, { ...page, further }, unit),
     ...(zinc.length === 0
@@ -66,7 +66,7 @@ function gainBlocks(
   page: HelpPage & { readonly further: readonly Sentence[] },
   unit: LengthUnit,
 ): readonly Block[] {
-  const worth = gains.filter(({ gain }) => gain >= LEAST_SHOWN);
+  const worth = gains.filter(({ gain }) => gain >= LEAST_TOLD);
   const columns = columnsOf(worth);
   if (columns.length === 0) return besides('What would help', page.further, unit);
   const rows = gainRows(worth, columns, unit);
@@ -98,7 +98,7 @@ function smallGains(
   parts: readonly PanelSurvey[],
 ): readonly Sentence[] {
   const points = groupBy(
-    gains.filter(({ code, gain }) => code === 'points' && gain >= LEAST_SHOWN),
+    gains.filter(({ code, gain }) => code === 'points' && gain >= LEAST_TOLD),
     ({ points: count, time }) => `${count} ${time}`,
   );
   const gauge = all.filter(({ code }) => code === 'gauge');

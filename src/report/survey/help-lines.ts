@@ -2,7 +2,7 @@
 
 import { counted } from '../../base/counted.ts';
 import { remark, saying } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
+import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { Minutes } from '../../base/units.ts';
 import type { SurveyAdvice } from '../../film/help/survey-advice.ts';
@@ -10,7 +10,7 @@ import { usefulAdvice } from '../../film/help/useful-advice.ts';
 import type { Help, HelpCode } from '../../film/help/what-would-help.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
-import { machine } from '../envelope.ts';
+import { recorded } from '../recorded.ts';
 
 /** Advice with what it is worth: `value` is the change of the budget in µm; `otherwise` that where it comes out the other way. */
 export type Advice = SurveyAdvice & {
@@ -114,20 +114,17 @@ export const adviceLine = (one: Advice): Sentence => {
 export const adviceRecord = ({ code, text, value, otherwise, points, time }: Advice) => ({
   code,
   text,
-  ...(value === undefined ? {} : { value: machine(value) }),
-  ...(otherwise === undefined ? {} : { value_otherwise: machine(otherwise.value) }),
+  ...(value === undefined ? {} : { value: recorded(value) }),
+  ...(otherwise === undefined ? {} : { value_otherwise: recorded(otherwise.value) }),
   ...(points === undefined ? {} : { points }),
-  ...(time === undefined ? {} : { minutes: machine(time) }),
+  ...(time === undefined ? {} : { minutes: recorded(time) }),
 });
 
 /** A change of the budget with its sign, in hundredths as the budget itself. */
 export const signed = (gain: number): Sentence =>
-  Math.abs(gain) < LEAST_SIGNED
+  Math.abs(gain) < LEAST_TOLD
     ? says`nothing`
     : says`${gain < 0 ? '−' : '+'}${um(Math.abs(gain), 2)}`;
-
-/** µm; less is written as nought. */
-const LEAST_SIGNED = 0.005;
 
 export const minutes = (time: Minutes): string => `${shown(time, 0)} min`;
 

@@ -1,11 +1,11 @@
 /** How a limit comes to what it allows, in sums that can be followed by hand. */
-import { shown } from '../../base/rounding.ts';
+import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import type { Micrometres } from '../../base/units.ts';
 import type { LimitWhy } from '../../film/help/panel-why.ts';
 import type { AllowanceSteps } from '../../film/limits/allowance-steps.ts';
 import type { LimitRoom } from '../../film/limits/limit.ts';
-import { machine, machineOrNull } from '../envelope.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 
 /** Two digits, so that a sum adds up as it is printed. */
 const b = (thickness: number) => bare(thickness, 2);
@@ -23,9 +23,6 @@ export function limitSteps({ limit, byWord, steps }: LimitWhy): readonly Sentenc
     ...stepsByWord(byWord, limit.room, steps),
   ];
 }
-
-/** µm by which two figures of two decimals differ at the least. */
-const LEAST_TOLD = 0.005;
 
 function stepsByWord(
   byWord: Micrometres,
@@ -68,14 +65,14 @@ function uncertainSteps(
 /** A limit's steps in the record. */
 export const limitStepsRecord = ({ limit, byWord, steps }: LimitWhy) => ({
   code: limit.code,
-  allows_um: machine(limit.value),
-  by_word_um: machineOrNull(byWord),
-  room_um: steps === null ? null : machine(steps.room),
-  room_sd_um: steps === null ? null : machine(steps.kind === 'exact' ? 0 : steps.roomSd),
-  limit_risk_prob: limit.room === undefined ? null : machine(limit.room.risk),
-  removal_factor: steps?.kind === 'exact' ? machine(steps.factor) : null,
-  removal_mean_um: steps?.kind === 'uncertain' ? machine(steps.removalMean) : null,
-  removal_sd_um: steps?.kind === 'uncertain' ? machine(steps.removalSd) : null,
-  together_sd_um: steps?.kind === 'uncertain' ? machine(steps.togetherSd) : null,
-  sds: steps?.kind === 'uncertain' ? machine(steps.sds) : null,
+  allows_um: recorded(limit.value),
+  by_word_um: recordedOrNull(byWord),
+  room_um: steps === null ? null : recorded(steps.room),
+  room_sd_um: steps === null ? null : recorded(steps.kind === 'exact' ? 0 : steps.roomSd),
+  limit_risk_prob: limit.room === undefined ? null : recorded(limit.room.risk),
+  removal_factor: steps?.kind === 'exact' ? recorded(steps.factor) : null,
+  removal_mean_um: steps?.kind === 'uncertain' ? recorded(steps.removalMean) : null,
+  removal_sd_um: steps?.kind === 'uncertain' ? recorded(steps.removalSd) : null,
+  together_sd_um: steps?.kind === 'uncertain' ? recorded(steps.togetherSd) : null,
+  sds: steps?.kind === 'uncertain' ? recorded(steps.sds) : null,
 });

@@ -1,10 +1,11 @@
 /** What panels may be besides their word, though they are not near its line, and what that takes from what may go. */
 import { groupBy } from '../../base/group-by.ts';
-import { roundTo, shown } from '../../base/rounding.ts';
+import { LEAST_TOLD, roundTo, shown } from '../../base/rounding.ts';
 import { bare, says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import { sidesWhy } from '../../film/help/panel-why.ts';
+import { LEAST_CHANCE } from '../../film/limits/clear-expected.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { partName, partNames } from '../panel-list.ts';
@@ -24,7 +25,7 @@ export function otherWords(
 ): string {
   const found = parts
     .flatMap(wordsBesides)
-    .filter(({ condition, chance }) => chance >= (condition === 'thin' ? LEAST_THIN : LEAST_TOLD))
+    .filter(({ condition, chance }) => chance >= (condition === 'thin' ? LEAST_THIN : LEAST_CHANCE))
     .sort((one, other) => other.chance - one.chance);
   const told = [...groupBy(found, ({ condition }) => condition)].map(([condition, group]) =>
     condition === 'thin'
@@ -34,8 +35,6 @@ export function otherWords(
   return told.length === 0 ? '' : `; ${told.join('; ')}`;
 }
 
-/** Chance under which a side moves what may go by less than 0.1 µm. */
-const LEAST_TOLD = 0.005;
 /** That of thin film is told of the total, and moves nothing. */
 const LEAST_THIN = 0.01;
 
@@ -79,13 +78,10 @@ function takesText(
   unit: LengthUnit,
 ): string {
   const taken = Math.max(...some.map(({ part }) => takenFrom(part, settings)));
-  return taken < LEAST_TAKEN
+  return taken < LEAST_TOLD
     ? ''
     : tell(says` (${verb}${verb === '' ? bare(taken, 2) : um(taken, 2)})`, unit);
 }
-
-/** µm. */
-const LEAST_TAKEN = 0.005;
 
 /** What may go if its word held, less what may: of the two as they are printed, so that the sum can be followed. */
 function takenFrom(part: PanelSurvey, { terms, film }: Settings): number {

@@ -100,24 +100,31 @@ function otherBaselines(read: readonly PanelSurvey[], usual: number): Sentence {
 function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: LengthUnit): string {
   const { terms, film } = settings;
   const worked = read.flatMap(partsOf).filter(({ budget }) => budget > 0);
+  const untouched = atRiskUntouched(read, settings);
+  if (worked.length === 0) return noRisk(untouched);
   const risks = worked.flatMap((part) => budgetRisk(part, terms, film) ?? []);
   const each = `at most ${shown(100 * terms.risk, 1)}\u00a0% chance of too thin clear on each panel worked`;
   const sum = risks.reduce((all, { risk }) => all + risk, 0);
   const all = risks.length < 2 ? '' : `, ${shown(sum, 1)} of ${worked.length} panels in all`;
-  return tell(says`${each}${all}${ifThinner(risks, film)}${untouched(read, settings)}.`, unit);
+  return tell(
+    says`${each}${all}${ifThinner(risks, film)}${untouched === '' ? '' : `; untouched ${untouched}`}.`,
+    unit,
+  );
 }
 
-/** `; untouched 22 % on front right door`: panels from which nothing may go for that, in no figure before. */
-function untouched(read: readonly PanelSurvey[], { terms, film }: Settings): string {
-  const told = read
+const noRisk = (untouched: string): string =>
+  `none is taken, as nothing may go${untouched === '' ? '' : `; chance of too thin clear even untouched: ${untouched}`}.`;
+
+/** `22 % on front right door`: panels from which nothing may go for that, in no figure before. */
+const atRiskUntouched = (read: readonly PanelSurvey[], { terms, film }: Settings): string =>
+  read
     .flatMap(partsOf)
     .filter(({ budget, boundBy }) => budget === 0 && BY_CLEAR.includes(boundBy.code))
     .flatMap((part) => {
       const already = budgetRisk(part, terms, film)?.already ?? 0;
       return already > terms.risk ? [`${shown(100 * already, 0)}\u00a0% on ${partName(part)}`] : [];
-    });
-  return told.length === 0 ? '' : `; untouched ${told.join(', ')}`;
-}
+    })
+    .join(', ');
 
 const BY_CLEAR: readonly LimitCode[] = ['clear', 'near-line'];
 

@@ -1,8 +1,7 @@
-/** How sure the condition of a panel is, in words and in the record: what it hangs on, and how near that came. */
+/** How sure the condition of a panel is, in words: what it hangs on, and how near that came. */
 import { saying } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
+import { finePercent, LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
-import type { Micrometres } from '../../base/units.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import {
   type ComparedFigure,
@@ -12,10 +11,8 @@ import {
 import { HELD_BACK } from '../../film/condition/other-side.ts';
 import type { SidesWhy } from '../../film/help/panel-why.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
-import type { TopcoatCase } from '../../film/limits/topcoat-cases.ts';
 import { riskTerms, topcoatRisk } from '../../film/limits/topcoat-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
-import { machine, machineOrNull } from '../envelope.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
 
 const FIGURES: Readonly<Record<ComparedFigure, (figure: number) => Sentence>> = {
@@ -61,7 +58,7 @@ function lineText({ line, baseline }: LineComparison): Sentence {
 
 /** Under a thousandth it is no figure any more. */
 const chance = (share: number): string =>
-  share < LEAST_SHOWN ? 'under 0.1 %' : percent(share, share < 0.0995 ? 1 : 0);
+  share < LEAST_SHOWN ? 'under 0.1 %' : finePercent(share);
 
 const LEAST_SHOWN = 0.001;
 
@@ -143,44 +140,4 @@ const ON_ITS_LINE: Readonly<Partial<Record<Condition, string>>> = {
   'cut-back': ', its mean held to be on the line and all that it lacks gone from its clear',
 };
 
-/** µm that two figures of two decimals differ by at the least. */
-const LEAST_TOLD = 0.005;
-
 const risk = (share: number): string => percent(share, share < 0.0995 || share > 0.9 ? 1 : 0);
-
-/** `condition_sure` and what belongs to it; all null where no figure decides. */
-export const surenessRecord = (
-  { sureness, otherSide, topcoat, budget }: PanelSurvey,
-  { logSd }: Pick<RemovalTerms, 'logSd'>,
-) => ({
-  condition_sure: sureness?.sure ?? null,
-  condition_margin_um: sureness === null ? null : machine(marginOf(sureness.deciding)),
-  condition_evidence: sureness === null ? null : comparisonRecord(sureness.deciding),
-  if_otherwise:
-    otherSide === null
-      ? null
-      : {
-          condition: otherSide.condition,
-          budget_um: machineOrNull(otherSide.budget),
-          if_word_holds_um: machine(otherSide.ifWordHolds),
-          work_to_um: otherSide.budget === null ? null : machine(budget),
-          risk_over_both: riskOf(topcoat, otherSide.ifWordHolds, logSd),
-          risk_left: riskOf(topcoat, budget, logSd),
-        },
-});
-
-const riskOf = (topcoat: TopcoatCase | null, median: Micrometres, logSd: number): number | null =>
-  topcoat === null ? null : machine(topcoatRisk(topcoat, { median, logSd }));
-
-export const comparisonRecord = (one: LineComparison) => ({
-  compared: one.compared,
-  value_um: machine(one.figure),
-  line_um: machine(one.line),
-  by_baseline: one.baseline !== null,
-  side: one.side,
-  beyond: one.condition,
-  is_beyond: one.isBeyond,
-  standard_um: machine(one.standard),
-  dof: Number.isFinite(one.dof) ? machine(one.dof) : null,
-  other_side_prob: machine(one.otherSide),
-});

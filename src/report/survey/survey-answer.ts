@@ -1,6 +1,7 @@
 /** What a survey comes to, in a few lines that stand before anything else on its page; each panel stands in one. */
 
 import { groupBy } from '../../base/group-by.ts';
+import { LEAST_TOLD } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { HELD_BACK } from '../../film/condition/other-side.ts';
@@ -73,9 +74,6 @@ function isOpen({ otherSide, budget }: PanelSurvey): boolean {
   const { budget: there, ifWordHolds: here } = otherSide;
   return there === null || Math.max(there, here) - budget >= HELD_BACK;
 }
-
-/** µm by which two figures of two decimals differ at the least. */
-const LEAST_TOLD = 0.005;
 
 /** From the least to the most, and from which panels. */
 function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {

@@ -142,7 +142,7 @@ function spreadLine({ survey: { spreadPrior } }: SurveyResult, unit: LengthUnit)
 
 const limitsList = (read: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] => [
   list(
-    `Every limit, and the median removal it allows (${unitName(unit)})`,
+    `Every limit, and the median removal it allows (${unitName(unit)}, ± SD)`,
     read
       .flatMap(partsOf)
       .flatMap((survey) => [

@@ -5,11 +5,12 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { SurveyHelp, SurveyReport } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
-import { envelope, machine, machineOrNull, type RecordContext, remarkRecord } from '../envelope.ts';
+import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
+import { factsRecord } from '../facts-record.ts';
 import type { MachineRecord } from '../model.ts';
-import { factsRecord } from '../panel-facts.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import { adviceOf, adviceRecord } from './help-lines.ts';
-import { surenessRecord } from './sureness-lines.ts';
+import { surenessRecord } from './sureness-record.ts';
 import { pointRecord, uncertaintyRecord, whyRecord } from './why-record.ts';
 
 /** `leastcut/survey/1`. */
@@ -19,8 +20,8 @@ export const surveyRecord = (
 ): MachineRecord => ({
   ...envelope('survey', result, context),
   template: result.survey.template.id,
-  baseline_um: machineOrNull(result.survey.baseline),
-  baseline_expanded_um: machineOrNull(
+  baseline_um: recordedOrNull(result.survey.baseline),
+  baseline_expanded_um: recordedOrNull(
     result.survey.baselineUncertain === null
       ? null
       : expandedUncertainty(result.survey.baselineUncertain),
@@ -49,8 +50,8 @@ type PanelContext = {
 
 const besidesRecord = ({ condition, chance, topcoat }: Besides): MachineRecord => ({
   condition,
-  condition_prob: machine(chance),
-  clear_um: machineOrNull(topcoat?.clear.mean),
+  condition_prob: recorded(chance),
+  clear_um: recordedOrNull(topcoat?.clear.mean),
 });
 
 function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord {
@@ -60,30 +61,30 @@ function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord 
     panel: survey.panel.id,
     n_points: survey.points.length,
     n_readings: survey.readingCount,
-    mean_um: machineOrNull(statistics?.mean),
-    sd_um: machineOrNull(statistics?.sd),
-    min_um: machineOrNull(statistics?.min),
-    max_um: machineOrNull(statistics?.max),
-    median_um: machineOrNull(statistics?.median),
-    moderated_sd_um: machineOrNull(survey.film?.spread.sd),
-    moderated_dof: machineOrNull(survey.film?.spread.dof),
-    calibration_um: machineOrNull(survey.film?.calibration),
+    mean_um: recordedOrNull(statistics?.mean),
+    sd_um: recordedOrNull(statistics?.sd),
+    min_um: recordedOrNull(statistics?.min),
+    max_um: recordedOrNull(statistics?.max),
+    median_um: recordedOrNull(statistics?.median),
+    moderated_sd_um: recordedOrNull(survey.film?.spread.sd),
+    moderated_dof: recordedOrNull(survey.film?.spread.dof),
+    calibration_um: recordedOrNull(survey.film?.calibration),
     uncertainty: uncertaintyRecord(survey),
-    thinnest_um: machineOrNull(survey.thinnest),
+    thinnest_um: recordedOrNull(survey.thinnest),
     facts: factsRecord(survey, result),
     substrate: survey.panel.substrate,
-    baseline_um: machineOrNull(survey.baseline),
+    baseline_um: recordedOrNull(survey.baseline),
     condition: survey.condition,
     ...surenessRecord(survey, result.settings.terms),
     also: survey.also,
     may_be: (topcoat?.besides ?? []).map(besidesRecord),
     evidence: survey.evidence.map(remarkRecord),
     clear: {
-      mean_um: machineOrNull(topcoat?.clear.mean),
-      sd_um: machineOrNull(topcoat?.clear.sd),
-      low_um: topcoat === null ? null : machine(topcoat.clear.mean - Z_95 * topcoat.clear.sd),
+      mean_um: recordedOrNull(topcoat?.clear.mean),
+      sd_um: recordedOrNull(topcoat?.clear.sd),
+      low_um: topcoat === null ? null : recorded(topcoat.clear.mean - Z_95 * topcoat.clear.sd),
     },
-    budget_um: machine(survey.budget),
+    budget_um: recorded(survey.budget),
     bound_by: survey.boundBy.code,
     limits: survey.limits.map(remarkRecord),
     low_points: survey.lowPoints,

@@ -4,8 +4,8 @@
  */
 import { isZone, type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyedVehicle } from '../../tasks/survey/survey-files.ts';
-import { machine, machineOrNull } from '../envelope.ts';
 import type { DataTable } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import { type ColumnsOf, tableOf } from '../table-of.ts';
 import { chosen } from './survey-record.ts';
 
@@ -28,21 +28,21 @@ const columns: ColumnsOf<Row> = {
   condition: ({ survey }) => survey.condition,
   condition_sure: ({ survey }) => survey.sureness?.sure ?? null,
   also: ({ survey }) => survey.also.join(' '),
-  budget_um: ({ survey }) => machine(survey.budget),
+  budget_um: ({ survey }) => recorded(survey.budget),
   bound_by: ({ survey }) => survey.boundBy.code,
-  if_word_holds_um: ({ survey }) => machineOrNull(survey.otherSide?.ifWordHolds),
+  if_word_holds_um: ({ survey }) => recordedOrNull(survey.otherSide?.ifWordHolds),
   otherwise: ({ survey }) => survey.otherSide?.condition ?? null,
   n_points: ({ survey }) => survey.points.length,
   n_readings: ({ survey }) => survey.readingCount,
-  mean_um: ({ survey }) => machineOrNull(survey.statistics?.mean),
-  sd_um: ({ survey }) => machineOrNull(survey.statistics?.sd),
-  min_um: ({ survey }) => machineOrNull(survey.statistics?.min),
-  max_um: ({ survey }) => machineOrNull(survey.statistics?.max),
-  median_um: ({ survey }) => machineOrNull(survey.statistics?.median),
-  thinnest_um: ({ survey }) => machineOrNull(survey.thinnest),
-  baseline_um: ({ survey }) => machineOrNull(survey.baseline),
-  clear_um: ({ survey }) => machineOrNull(survey.topcoat?.clear.mean),
-  clear_sd_um: ({ survey }) => machineOrNull(survey.topcoat?.clear.sd),
+  mean_um: ({ survey }) => recordedOrNull(survey.statistics?.mean),
+  sd_um: ({ survey }) => recordedOrNull(survey.statistics?.sd),
+  min_um: ({ survey }) => recordedOrNull(survey.statistics?.min),
+  max_um: ({ survey }) => recordedOrNull(survey.statistics?.max),
+  median_um: ({ survey }) => recordedOrNull(survey.statistics?.median),
+  thinnest_um: ({ survey }) => recordedOrNull(survey.thinnest),
+  baseline_um: ({ survey }) => recordedOrNull(survey.baseline),
+  clear_um: ({ survey }) => recordedOrNull(survey.topcoat?.clear.mean),
+  clear_sd_um: ({ survey }) => recordedOrNull(survey.topcoat?.clear.sd),
   substrate: ({ survey }) => survey.panel.substrate,
   low_points: ({ survey }) => survey.lowPoints.join(' '),
   high_points: ({ survey }) => survey.highPoints.join(' '),

@@ -5,8 +5,8 @@ import { shown } from '../../base/rounding.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import { templateBasis } from '../../formats/data/templates.ts';
 import { column, figures } from '../columns.ts';
-import { machine } from '../envelope.ts';
 import { type Block, cell, type DataTable, list, paragraph, title } from '../model.ts';
+import { recorded } from '../recorded.ts';
 import { BASIS } from './template-record.ts';
 
 const area = ({ panels }: VehicleTemplate): number =>
@@ -139,8 +139,8 @@ export const templateListTable = (templates: readonly VehicleTemplate[]): DataTa
     template.id,
     template.name,
     template.panels.length,
-    machine(area(template)),
-    machine(tape(template)),
+    recorded(area(template)),
+    recorded(tape(template)),
     template.size?.length ?? null,
     template.size?.width ?? null,
     template.size?.height ?? null,
@@ -163,12 +163,12 @@ export const templateTable = ({ panels }: VehicleTemplate): DataTable => ({
   rows: panels.map((panel) => [
     panel.id,
     panel.name,
-    machine(panel.area),
+    recorded(panel.area),
     panel.substrate,
     panel.facing,
     panel.mirror,
-    machine(panel.flatWidth),
-    machine(panel.trimLength),
+    recorded(panel.flatWidth),
+    recorded(panel.trimLength),
     panel.points.length,
   ]),
 });

@@ -5,8 +5,9 @@ import { spansOf } from '../../film/template/scale-template.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import { templateRules } from '../../formats/data/template-defaults.ts';
 import { templateBasis } from '../../formats/data/templates.ts';
-import { envelope, machine, machineOrNull } from '../envelope.ts';
+import { envelope } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 
 export const templateEnvelope = (
   version: string,
@@ -27,9 +28,9 @@ export const templateRecord = (
     name: template.name,
     file: template.origin?.file ?? null,
     base: template.origin?.base ?? null,
-    length_m: machineOrNull(template.size?.length),
-    width_m: machineOrNull(template.size?.width),
-    height_m: machineOrNull(template.size?.height),
+    length_m: recordedOrNull(template.size?.length),
+    width_m: recordedOrNull(template.size?.width),
+    height_m: recordedOrNull(template.size?.height),
     panels: template.panels.map((panel) => panelRecord(panel, template)),
   })),
   basis: {
@@ -52,12 +53,12 @@ const plainBasis = ({ basis, source }: { readonly basis: string; readonly source
 const panelRecord = (panel: Panel, { origin }: VehicleTemplate): MachineRecord => ({
   panel: panel.id,
   name: panel.name,
-  area_m2: machine(panel.area),
+  area_m2: recorded(panel.area),
   substrate: panel.substrate,
   facing: panel.facing,
   mirror: panel.mirror,
-  flat_width_mm: machine(panel.flatWidth),
-  trim_m: machine(panel.trimLength),
+  flat_width_mm: recorded(panel.flatWidth),
+  trim_m: recorded(panel.trimLength),
   also: panel.also ?? [],
   spans: spansOf(panel),
   points: panel.points,

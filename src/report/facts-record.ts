@@ -1,0 +1,38 @@
+/** What is held of each panel’s paint, in the records of survey and plan. */
+import type { PanelFacts } from '../film/film-model.ts';
+import type { PanelSurvey } from '../film/survey.ts';
+import type { Effective } from '../tasks/settings/setting-origin.ts';
+import type { SurveyResult } from '../tasks/survey/survey-vehicle.ts';
+import type { MachineRecord } from './model.ts';
+import { factsOf } from './panel-facts.ts';
+import { recorded, recordedOrNull } from './recorded.ts';
+
+/** `facts` of a panel in the records of survey and plan. */
+export function factsRecord(survey: PanelSurvey, result: SurveyResult): MachineRecord {
+  const facts = factsOf(survey, result);
+  return {
+    finish: facts.finish,
+    taken_um: inRecord(facts.taken, recordedOrNull),
+    recorded_um: inRecord(facts.recorded, layerRecord),
+    clear_um: inRecord(facts.clear, layerRecord),
+    under_um: inRecord(facts.under, layerRecord),
+    galvanised: facts.galvanised,
+    covered: facts.covered,
+    clear_coat_failure: facts.clearCoatFailure,
+    painted_days_ago: facts.paintedDaysAgo,
+  };
+}
+
+const inRecord = <T>({ value, ...from }: Effective<T>, recordOf: (value: T) => unknown) => ({
+  value: recordOf(value),
+  ...from,
+});
+
+const layerRecord = (layer: PanelFacts['clear'] | PanelFacts['recorded']) =>
+  layer === null
+    ? null
+    : {
+        value: recorded(layer.mean),
+        sd: recorded(layer.sd),
+        ...('of' in layer ? { of: layer.of } : {}),
+      };

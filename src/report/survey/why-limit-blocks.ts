@@ -1,0 +1,43 @@
+/** What limits the removal of a panel: its clear, and what each limit allows. */
+import { saying, textIn } from '../../base/remark.ts';
+import { says, thicknessText, unitName } from '../../base/sentence.ts';
+import type { PanelWhy } from '../../film/help/panel-why.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import { type Block, list } from '../model.ts';
+import { clearSteps } from './clear-steps.ts';
+import { isOfFilm } from './evidence-lines.ts';
+import { limitSteps } from './limit-steps.ts';
+import { toldIn, type WhyContext } from './why-context.ts';
+
+export function clearBlocks(
+  survey: PanelSurvey,
+  { clear }: PanelWhy,
+  context: WhyContext,
+): readonly Block[] {
+  const { topcoat } = survey;
+  if (topcoat === null || clear === null) return [];
+  const name = topcoat.finish === 'single-stage' ? 'Topcoat' : 'Clear';
+  const steps = clearSteps(survey, clear, context.result.settings.film);
+  return [list(`${name}, step by step (± SD)`, steps.map(toldIn(context.unit)))];
+}
+
+/** Every limit side by side, the one that binds marked. */
+export function limitBlocks(
+  { boundBy, evidence }: PanelSurvey,
+  { limits }: PanelWhy,
+  { unit }: WhyContext,
+): readonly Block[] {
+  const after = evidence.filter((one) => !isOfFilm(one));
+  return [
+    list(`What limits it: median removal that each allows (${unitName(unit)}, ± SD)`, [
+      ...limits.flatMap((why) => {
+        const { limit } = why;
+        const mark = limit === boundBy ? '→' : '\u00a0';
+        const allows = thicknessText(limit.value, unit, 2);
+        const said = says`${mark} ${allows}: ${saying(limit)}${limit === boundBy ? ' (binds)' : ''}`;
+        return [said, ...limitSteps(why)].map(toldIn(unit));
+      }),
+      ...after.map((one) => textIn(one, unit)),
+    ]),
+  ];
+}
