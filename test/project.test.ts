@@ -106,6 +106,7 @@ describe('what is packed', () => {
         'dist/package.json',
         'dist/program.cache',
         'dist/program.cjs',
+        'dist/survey.cache',
         ...schemas,
         'package.json',
         ...samples,

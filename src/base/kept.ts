@@ -31,6 +31,20 @@ export function kept<Question extends readonly (string | number)[], Answer>(
   };
 }
 
+/** To a thing that never changes, such as a model or a template: as long as there is that thing. */
+export function keptWith<Thing extends object, Answer>(
+  answer: (thing: Thing) => Answer,
+): (thing: Thing) => Answer {
+  const known = new WeakMap<Thing, { readonly answer: Answer }>();
+  return (thing) => {
+    const before = known.get(thing);
+    if (before !== undefined) return before.answer;
+    const made = { answer: answer(thing) };
+    known.set(thing, made);
+    return made.answer;
+  };
+}
+
 /** Made when it is first asked for. */
 export function once<Answer>(make: () => Answer): () => Answer {
   let made: { readonly answer: Answer } | undefined;

@@ -3,19 +3,20 @@
  * much where a whole file is read in twenty; most texts are ASCII, and are answered without.
  */
 const ASCII = /^[\0-\x7f]*$/;
+export const isAsciiOnly = (text: string): boolean => ASCII.test(text);
 
 /** Whether a text holds a letter. */
 export const hasLetter = (text: string): boolean =>
-  /[A-Za-z]/.test(text) || (!ASCII.test(text) && /\p{L}/u.test(text));
+  /[A-Za-z]/.test(text) || (!isAsciiOnly(text) && /\p{L}/u.test(text));
 
 /** Whether a text holds a digit, or another sign for a number. */
 export const hasNumber = (text: string): boolean =>
-  /\d/.test(text) || (!ASCII.test(text) && /\p{N}/u.test(text));
+  /\d/.test(text) || (!isAsciiOnly(text) && /\p{N}/u.test(text));
 
 /** Runs of letters, of the marks on them, and of digits. */
 export const wordsOf = (text: string): readonly string[] =>
-  text.match(ASCII.test(text) ? /[A-Za-z\d]+/g : /[\p{L}\p{M}\p{N}]+/gu) ?? [];
+  text.match(isAsciiOnly(text) ? /[A-Za-z\d]+/g : /[\p{L}\p{M}\p{N}]+/gu) ?? [];
 
 /** Its letters and digits alone. */
 export const lettersOf = (text: string): string =>
-  text.replace(ASCII.test(text) ? /[^A-Za-z\d]+/g : /[^\p{L}\p{N}]+/gu, '');
+  text.replace(isAsciiOnly(text) ? /[^A-Za-z\d]+/g : /[^\p{L}\p{N}]+/gu, '');

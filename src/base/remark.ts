@@ -12,11 +12,10 @@ export type Remark = {
   readonly value?: number;
 };
 
-export const remark = (code: string, said: string | Sentence, value?: number): Remark => ({
-  code,
-  ...spoken(said),
-  ...(value === undefined ? {} : { value }),
-});
+export function remark(code: string, said: string | Sentence, value?: number): Remark {
+  const told = { ...spoken(said), code };
+  return value === undefined ? told : { ...told, value };
+}
 
 /** The part of a remark that is read by people. */
 export const spoken = (said: string | Sentence): Pick<Remark, 'text' | 'sentence'> =>

@@ -34,6 +34,13 @@ export function shown(value: number, digits: number): string {
   return (rounded === 0 ? 0 : rounded).toFixed(digits);
 }
 
+/** A chance or a share: a figure behind the point where it is under ten per cent. */
+export const finePercent = (share: number): string =>
+  `${shown(100 * share, share < 0.0995 ? 1 : 0)} %`;
+
+/** Of what is told with two decimals: less is written as nought, and two that differ by less look the same. */
+export const LEAST_TOLD = 0.005;
+
 /** A number of the model as a person writes it: at most `digits` that count, no trailing noughts. */
 export const figure = (value: number, digits = 4): string =>
   String(Number(value.toPrecision(digits)));

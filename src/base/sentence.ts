@@ -3,7 +3,7 @@
  * or in mil, with the figures rounded for people in one place.
  */
 import { figure, shown } from './rounding.ts';
-import { type LengthUnit, MICROMETRES_PER_MIL } from './units.ts';
+import { inLengthUnit, type LengthUnit } from './units.ts';
 
 /** A thickness in a sentence, in µm; `digits` after the point in µm, null for as many as it has. */
 export type Thickness = {
@@ -54,7 +54,7 @@ const thicknessIn = ({ thickness, digits, named }: Thickness, unit: LengthUnit):
 /** A thickness in figures. A mil is coarse: it gets one digit more, and two at least. */
 export function thicknessText(value: number, unit: LengthUnit, digits: number | null = 1): string {
   if (unit === 'um') return digits === null ? figure(value) : shown(value, digits);
-  return shown(value / MICROMETRES_PER_MIL, Math.max(2, (digits ?? 1) + 1));
+  return shown(inLengthUnit(value, unit), Math.max(2, (digits ?? 1) + 1));
 }
 
 export const unitName = (unit: LengthUnit): string => (unit === 'um' ? 'µm' : 'mil');

@@ -8,6 +8,7 @@
  *
  * NaN, an infinite contribution or degrees of freedom not above zero throw a RangeError.
  */
+import { kept } from './kept.ts';
 import { studentTQuantile } from './stats/student-t.ts';
 import { minus, plus, type Quantity, scale } from './units.ts';
 
@@ -28,22 +29,53 @@ export type BudgetLine = Component & {
   readonly share: number;
 };
 
+const NO_COMPONENTS: Uncertain<string>['components'] = new Map();
+
 /** A value without uncertainty. */
-export const exactly = <U extends string>(value: Quantity<U>): Uncertain<U> => uncertain(value, {});
+export const exactly = <U extends string>(value: Quantity<U>): Uncertain<U> =>
+  withComponents(value, NO_COMPONENTS);
 
 /** A value with standard uncertainties by source. */
 export const uncertain = <U extends string>(
   value: Quantity<U>,
   sources: Readonly<Record<string, Component>>,
 ): Uncertain<U> => {
-  if (!Number.isFinite(value)) throw new RangeError('an uncertain value must be finite');
-  const components = Object.entries(sources);
-  for (const [source, { contribution, dof }] of components) {
-    if (!Number.isFinite(contribution))
-      throw new RangeError(`the contribution of ${source} must be finite`);
-    if (!(dof > 0)) throw new RangeError(`the degrees of freedom of ${source} must be above zero`);
+  const components = new Map<string, Component>();
+  for (const source in sources) {
+    const component = sources[source];
+    if (component !== undefined) components.set(source, sound(source, component));
   }
-  return { value, components: new Map(components) };
+  return withComponents(value, components);
+};
+
+/** Another value, uncertain by the same sources as `of`, each changed; a source that is changed to nothing is left out. */
+export const uncertainAs = <U extends string>(
+  value: Quantity<U>,
+  of: Uncertain<U>,
+  changed: (source: string, component: Component) => Component | null,
+): Uncertain<U> => {
+  const components = new Map<string, Component>();
+  for (const [source, component] of of.components) {
+    const now = changed(source, component);
+    if (now !== null) components.set(source, sound(source, now));
+  }
+  return withComponents(value, components);
+};
+
+const withComponents = <U extends string>(
+  value: Quantity<U>,
+  components: Uncertain<U>['components'],
+): Uncertain<U> => {
+  if (!Number.isFinite(value)) throw new RangeError('an uncertain value must be finite');
+  return { value, components };
+};
+
+const sound = (source: string, component: Component): Component => {
+  const { contribution, dof } = component;
+  if (!Number.isFinite(contribution))
+    throw new RangeError(`the contribution of ${source} must be finite`);
+  if (!(dof > 0)) throw new RangeError(`the degrees of freedom of ${source} must be above zero`);
+  return component;
 };
 
 /** Standard uncertainty of a value known only to lie within ± halfWidth: a/√3 (GUM 4.3.7). */
@@ -52,32 +84,29 @@ export const rectangular = (halfWidth: number): number => halfWidth / Math.sqrt(
 /** Standard uncertainty of a display that moves in steps: δ/√12 (GUM F.2.2.1). */
 export const resolution = (step: number): number => step / Math.sqrt(12);
 
-const scaleComponents = (
-  components: ReadonlyMap<string, Component>,
-  factor: number,
-): ReadonlyMap<string, Component> =>
-  new Map(
-    [...components].map(([source, { contribution, dof }]) => [
-      source,
-      { contribution: contribution * factor, dof },
-    ]),
-  );
+const scaled = ({ contribution, dof }: Component, factor: number): Component => ({
+  contribution: contribution * factor,
+  dof,
+});
 
+/** Those of `a`, and those of `b` times a factor. */
 const merge = (
   a: ReadonlyMap<string, Component>,
   b: ReadonlyMap<string, Component>,
+  factor: 1 | -1,
 ): ReadonlyMap<string, Component> => {
   if (b.size === 0) return a;
   const merged = new Map(a);
   for (const [source, component] of b) {
     const known = merged.get(source);
+    const own = scaled(component, factor);
     merged.set(
       source,
       known === undefined
-        ? component
+        ? own
         : {
-            contribution: known.contribution + component.contribution,
-            dof: Math.min(known.dof, component.dof),
+            contribution: known.contribution + own.contribution,
+            dof: Math.min(known.dof, own.dof),
           },
     );
   }
@@ -87,7 +116,7 @@ const merge = (
 /** Sum; contributions of a shared source add up, with the smaller degrees of freedom. */
 export const add = <U extends string>(a: Uncertain<U>, b: NoInfer<Uncertain<U>>): Uncertain<U> => ({
   value: plus(a.value, b.value),
-  components: merge(a.components, b.components),
+  components: merge(a.components, b.components, 1),
 });
 
 /** Difference; what both have in common cancels. */
@@ -96,18 +125,18 @@ export const subtract = <U extends string>(
   b: NoInfer<Uncertain<U>>,
 ): Uncertain<U> => ({
   value: minus(a.value, b.value),
-  components: merge(a.components, scaleComponents(b.components, -1)),
+  components: merge(a.components, b.components, -1),
 });
 
 /** Multiple by an exactly known factor. */
 export const multiply = <U extends string>(a: Uncertain<U>, factor: number): Uncertain<U> => {
   if (!Number.isFinite(factor)) throw new RangeError('a factor must be finite');
-  return { value: scale(a.value, factor), components: scaleComponents(a.components, factor) };
+  return uncertainAs(scale(a.value, factor), a, (_, component) => scaled(component, factor));
 };
 
 /** Combined standard uncertainty: the root of the sum of squared contributions. */
 export const standardUncertainty = <U extends string>({ components }: Uncertain<U>): number =>
-  Math.hypot(...[...components.values()].map(({ contribution }) => contribution));
+  Math.hypot(...Array.from(components.values(), ({ contribution }) => contribution));
 
 /**
  * ν_eff = u⁴/Σ(uᵢ⁴/νᵢ) (Welch–Satterthwaite, GUM G.2b), from unrounded u. ∞ where nothing limits it.
@@ -137,8 +166,14 @@ export const expandedUncertainty = <U extends string>(
   if (u === 0) return 0;
   // Equal contributions give whole degrees of freedom but for the last digits: do not lose one to them.
   const dof = Math.max(1, Math.floor(effectiveDegreesOfFreedom(a) * (1 + 1e-12)));
-  return studentTQuantile((1 + confidence) / 2, dof) * u;
+  return coverageFactor(confidence, dof) * u;
 };
+
+/** k of an expanded uncertainty (GUM G.3). Kept: whole degrees of freedom are few. */
+const coverageFactor = kept(
+  (confidence: number, dof: number) => studentTQuantile((1 + confidence) / 2, dof),
+  1024,
+);
 
 /** The sources by size, each with its share of the variance. */
 export const uncertaintyBudget = <U extends string>(a: Uncertain<U>): readonly BudgetLine[] => {

@@ -40,11 +40,14 @@ export const milToMicrometres = (mil: number): Micrometres =>
   micrometres(mil * MICROMETRES_PER_MIL);
 export const micrometresToMil = (thickness: Micrometres): number => thickness / MICROMETRES_PER_MIL;
 
-/** Sum, difference, multiple and order of quantities of one unit; mixed units do not compile. */
+/** A number of micrometres as one of the unit that is shown. */
+export const inLengthUnit = (value: number, unit: LengthUnit): number =>
+  unit === 'um' ? value : micrometresToMil(micrometres(value));
+
+/** Sum, difference and multiple of quantities of one unit; mixed units do not compile. */
 export const plus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> =>
   (a + b) as Quantity<U>;
 export const minus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> =>
   (a - b) as Quantity<U>;
 export const scale = <U extends string>(a: Quantity<U>, factor: number): Quantity<U> =>
   (a * factor) as Quantity<U>;
-export const compare = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): number => a - b;

@@ -1,8 +1,10 @@
 /** Reading named files and standard input. */
-import { createHash } from 'node:crypto';
 import { closeSync, createReadStream, openSync, readSync } from 'node:fs';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { STANDARD_INPUT, saidFile } from '../base/file-name.ts';
+import { once } from '../base/kept.ts';
+import type { LoadedFile } from '../tasks/read/read-request.ts';
+import { sha256Of } from './checksum.ts';
 import type { World } from './command.ts';
 import { statOrNothing } from './file-status.ts';
 import { systemCodeOf } from './system-code.ts';
@@ -15,7 +17,6 @@ const largestFile = 256 * 1024 * 1024;
 export const loadFile: World['load'] = async (name) => {
   try {
     const chunks: Uint8Array[] = [];
-    const hash = createHash('sha256');
     const lines = { ended: 0, sinceEnd: 0 };
     let size = 0;
     for await (const chunk of bytesOf(name)) {
@@ -23,15 +24,25 @@ export const loadFile: World['load'] = async (name) => {
       followLines(lines, chunk);
       if (lines.sinceEnd > longestLine) return { diagnostics: [endless(name, lines.ended + 1)] };
       if (size > largestFile) return { diagnostics: [tooLarge(name)] };
-      hash.update(chunk);
       chunks.push(chunk);
     }
-    const bytes = Buffer.concat(chunks, size);
-    return { file: { name, bytes, sha256: hash.digest('hex') }, diagnostics: [] };
+    return { file: fileOf(name, Buffer.concat(chunks, size)), diagnostics: [] };
   } catch (problem) {
     return { diagnostics: [unreadable(name, systemCodeOf(problem))] };
   }
 };
+
+/** Its sum is for records, and to tell files apart: a page of one file never asks for it. */
+function fileOf(name: string, bytes: Uint8Array): LoadedFile {
+  const sum = once(() => sha256Of(bytes));
+  return {
+    name,
+    bytes,
+    get sha256() {
+      return sum();
+    },
+  };
+}
 
 /** Bytes that are read at a time. */
 const partBytes = 1024 * 1024;
@@ -98,3 +109,16 @@ const unreadable = (name: string, code: string): Diagnostic =>
         at: { file: name },
         hint: code === 'EISDIR' ? 'name a file, not a folder' : 'check its permissions',
       });
+
+/** A pipe can be read once: what is loaded is kept for the run. */
+export function loadedOnce(): Pick<World, 'load'> & { readonly names: () => readonly string[] } {
+  const loaded = new Map<string, ReturnType<World['load']>>();
+  return {
+    load: (name) => {
+      const file = loaded.get(name) ?? loadFile(name);
+      loaded.set(name, file);
+      return file;
+    },
+    names: () => [...loaded.keys()],
+  };
+}

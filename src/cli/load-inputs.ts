@@ -72,15 +72,18 @@ export async function loadGauge(
   for (const name of operands) loaded.push(await world.load(name));
   const diagnostics = loaded.flatMap((one) => one.diagnostics);
   const files = loaded.flatMap(({ file }) => file ?? []);
+  const firstLike = (file: LoadedFile): number => files.findIndex((other) => isSame(other, file));
   const twice = files.flatMap((file, i) => {
-    const first = files.findIndex(({ sha256 }) => sha256 === file.sha256);
+    const first = firstLike(file);
     return first === i ? [] : [readOnce(file, files[first] ?? file)];
   });
-  const value = files.filter(
-    ({ sha256 }, i) => files.findIndex((other) => other.sha256 === sha256) === i,
-  );
+  const value = files.filter((file, i) => firstLike(file) === i);
   return { value, diagnostics: [...diagnostics, ...twice] };
 }
+
+/** A file by itself is not asked for its sum. */
+const isSame = (one: LoadedFile, other: LoadedFile): boolean =>
+  one === other || one.sha256 === other.sha256;
 
 /** The same bytes under two names are one file: its readings are not doubled. */
 const readOnce = (file: LoadedFile, first: LoadedFile): Diagnostic =>

@@ -10,7 +10,8 @@ async function main(words: readonly string[]): Promise<number> {
   }
   try {
     const { loadProgram } = await import('./load-program.ts');
-    return await loadProgram(import.meta.dirname).program.run(words);
+    const what = words[0] === 'survey' ? 'survey' : 'program';
+    return await loadProgram(import.meta.dirname, what).program.run(words);
   } catch (problem) {
     const trace = problem instanceof Error ? problem.stack : String(problem);
     writeError(`leastcut ${version}: a bug of ours, please report it with the input\n${trace}\n`);

@@ -1,7 +1,6 @@
 /** What was typed → what is meant → answer → text on a stream, and an exit code. */
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { STANDARD_INPUT } from '../base/file-name.ts';
-import { asciiText } from '../render/ascii-text.ts';
 import { findCommand, parseArguments, shortHelp } from './arguments.ts';
 import { withFields } from './chosen-fields.ts';
 import { type Command, failed, type World } from './command.ts';
@@ -10,22 +9,13 @@ import { deliver } from './deliver.ts';
 import { conclude, concludeStream, finish } from './ending.ts';
 import { readEnvironment } from './environment.ts';
 import { exitCodes } from './exit-code.ts';
-import { loadFile } from './files.ts';
-import { rootHelp } from './help.ts';
-import { helpWidth } from './message-look.ts';
+import { loadedOnce } from './files.ts';
 import { namedInputs, problemAfterwards, problemBeforehand } from './named-files.ts';
 import { offeredForm } from './offered-form.ts';
 import type { OptionName, TypedOptions } from './options.ts';
-import {
-  endingWith,
-  STANDARD_ERROR,
-  STANDARD_OUTPUT,
-  terminalOn,
-  writeAnswer,
-  writeError,
-} from './standard-output.ts';
+import { remind, showHelp, writeHelp } from './show-help.ts';
+import { endingWith } from './standard-output.ts';
 import { surroundings } from './surroundings.ts';
-import { isAscii } from './terminal.ts';
 
 export const run = async (words: readonly string[]): Promise<number> =>
   endingWith(await runWords(words));
@@ -64,20 +54,6 @@ async function runWords(words: readonly string[]): Promise<number> {
 type Beginning = Pick<World, 'surroundings' | 'fromEnvironment'> & {
   readonly noticed: readonly Diagnostic[];
 };
-
-async function showHelp(asked: boolean): Promise<number> {
-  if (asked) await writeHelp(rootHelp(helpWidth()));
-  else remind(rootHelp(helpWidth()));
-  return asked ? exitCodes.done : exitCodes.usage;
-}
-
-/** Help that was asked for. */
-const writeHelp = (text: string): Promise<void> =>
-  writeAnswer(isAscii(undefined, terminalOn(STANDARD_OUTPUT)) ? asciiText(text) : text);
-
-/** Help that was not, beside what is wrong. */
-const remind = (text: string): void =>
-  writeError(isAscii(undefined, terminalOn(STANDARD_ERROR)) ? asciiText(text) : text);
 
 async function runCommand(
   command: Command,
@@ -125,16 +101,3 @@ async function runCommand(
 /** Nothing named: standard input, unless it is a terminal. */
 const pipedOperand = (): readonly string[] | undefined =>
   process.stdin.isTTY === true ? undefined : [STANDARD_INPUT];
-
-/** A pipe can be read once: what is loaded is kept for the run. */
-function loadedOnce(): Pick<World, 'load'> & { readonly names: () => readonly string[] } {
-  const loaded = new Map<string, ReturnType<World['load']>>();
-  return {
-    load: (name) => {
-      const file = loaded.get(name) ?? loadFile(name);
-      loaded.set(name, file);
-      return file;
-    },
-    names: () => [...loaded.keys()],
-  };
-}

@@ -15,15 +15,18 @@ const rest = [
 ];
 
 const { program, keepCompiled } = loadProgram(folder);
-for (const words of [
-  ['survey', readings],
-  ['survey', readings, '--format', 'json'],
-  ['plan', readings, ...rest],
-  ['quote', readings, ...rest],
-  ['read', readings],
-]) {
+await run(['survey', readings]);
+keepCompiled('survey');
+await run(['survey', readings, '--format', 'json']);
+await run(['plan', readings, ...rest]);
+await run(['quote', readings, ...rest]);
+await run(['read', readings]);
+keepCompiled('program');
+for (const what of ['survey', 'program'] as const) {
+  if (!loadProgram(folder, what).isCompiled) throw new Error(`${what}.cache was not taken`);
+}
+
+async function run(words: readonly string[]): Promise<void> {
   const code = await program.run(words);
   if (code !== 0) throw new Error(`${words.join(' ')} ended with ${code}`);
 }
-keepCompiled();
-if (!loadProgram(folder).isCompiled) throw new Error('the compiled code was not taken');

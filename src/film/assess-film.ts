@@ -25,7 +25,8 @@ export function assessFilm(request: SurveyRequest): Survey {
     panels: withAfterTestSpot(panels, request.model),
     baseline: baseline?.value ?? null,
     baselineUncertain: baseline?.uncertain ?? null,
-    baselineMakers: baseline?.from === 'panels' ? (context.baseline?.makers ?? []) : [],
+    baselineMakers:
+      context.baseline !== null && baseline?.from === 'panels' ? context.baseline.makers : [],
     spreadPrior: context.prior,
     notes: [...layerNotes(request.readings), ...mirrorNotes(panels, request.model.conditions)],
   };

@@ -37,14 +37,11 @@ export function assessPart(
   request: SurveyRequest,
   cut: ZoneCut | null = null,
 ): PanelSurvey {
-  const { points, statistics } = gathered;
   const { model, terms } = request;
   const facts = withMeasuredClear(gathered, context, model);
   const floor = totalFloor(facts, terms.totalFloor, model);
-  const common = { ...gathered, facts, totalFloor: floor };
-  if (statistics === null || !isRead(gathered)) {
-    return unreadPanel(common, context, model);
-  }
+  if (!isRead(gathered)) return unreadPanel(gathered, { facts, totalFloor: floor }, context, model);
+  const { points, statistics } = gathered;
   const baseline = baselineFor(context.baseline, facts);
   const known = totalFindings(gathered, context.baseline, model);
   const factory = known.every((found) => isFactoryFilm(found.condition));
@@ -82,8 +79,19 @@ export function assessPart(
   );
   const sides = possibleSides(tests, terms.risk);
   const { low, high, rule } = standingOut(gathered, context, model);
-  return withOtherSide(request, {
-    ...common,
+  const { topcoat, limits, budget, boundBy } = allowance(
+    { film, facts, conditions, baseline: baseline?.value ?? null, sides },
+    terms,
+    model,
+  );
+  const survey = {
+    panel: gathered.panel,
+    facts,
+    points,
+    otherPoints: gathered.otherPoints,
+    readingCount: gathered.readingCount,
+    statistics,
+    totalFloor: floor,
     film,
     moderation: { own, prior, leastVariance: context.leastVariance },
     uncertainty,
@@ -97,19 +105,18 @@ export function assessPart(
     also,
     sides,
     evidence: findings.map(({ evidence }) => evidence),
-    ...allowance(
-      { film, facts, conditions, baseline: baseline?.value ?? null, sides },
-      terms,
-      model,
-    ),
+    topcoat,
+    limits,
+    budget,
+    boundBy,
     zones: [],
     lowPoints: low,
     highPoints: high,
     flagRule: rule,
     keyingSlips: [],
     ashmanD: null,
-    advice: surveyAdvice(common, condition, facts, model),
-  });
+  };
+  return withOtherSide(request, survey, surveyAdvice(gathered, condition, facts, model));
 }
 
 /** The points that are no filler, where some are and some are not: its spread is no part of theirs. */

@@ -1,6 +1,5 @@
 /** A panel of which nothing was read that a gauge could read: why that is, and what would help. */
 import { remark } from '../base/remark.ts';
-import type { Micrometres } from '../base/units.ts';
 import { baselineFor } from './car-baseline.ts';
 import type { CarContext } from './car-context.ts';
 import { byPrecedence, type Finding, unreadFinding } from './condition/condition.ts';
@@ -14,19 +13,27 @@ import { outrightLimits } from './limits/outright-limits.ts';
 import type { PanelSurvey } from './survey.ts';
 
 export function unreadPanel(
-  common: GatheredPanel & { readonly totalFloor: Micrometres },
+  gathered: GatheredPanel,
+  { facts, totalFloor }: Pick<PanelSurvey, 'facts' | 'totalFloor'>,
   { baseline }: CarContext,
   model: FilmModel,
 ): PanelSurvey {
-  const { panel, facts, points, otherPoints } = common;
+  const { panel, points, otherPoints } = gathered;
   const read = { onFace: points.length > 0, offFace: otherPoints.length > 0 };
   const findings = byPrecedence([
     unreadFinding(panel, read),
     ...(facts.covered ? filmCovered : []),
   ]);
-  const limits = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: panel }, model);
+  const outright = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: panel }, model);
+  const { limits, budget, boundBy } = bounded(outright.map(inWords));
   return {
-    ...common,
+    panel,
+    facts,
+    points,
+    otherPoints,
+    readingCount: gathered.readingCount,
+    statistics: gathered.statistics,
+    totalFloor,
     film: null,
     moderation: null,
     uncertainty: null,
@@ -39,14 +46,16 @@ export function unreadPanel(
     also: findings.slice(1).map((found) => found.condition),
     evidence: findings.map(({ evidence }) => evidence),
     topcoat: null,
-    ...bounded(limits.map(inWords)),
+    limits,
+    budget,
+    boundBy,
     zones: [],
     lowPoints: [],
     highPoints: [],
     flagRule: 'none',
     keyingSlips: [],
     ashmanD: null,
-    advice: surveyAdvice(common, 'unread', facts, model),
+    advice: surveyAdvice(gathered, 'unread', facts, model),
   };
 }
 

@@ -34,17 +34,18 @@ export function assessZones(
       [condition, ...also].flatMap((one, k) => inZone(zone, one, evidence[k])),
     ),
   ]);
-  const { zone: _, otherSide: __, ...allowing } = least;
+  const { zone: _, otherSide: __, advice: ___, ...allowing } = least;
   const thinnest = zones.flatMap((zone) => zone.thinnest ?? []);
   const conditions = [...new Set(findings.map((found) => found.condition))];
-  return withOtherSide(request, {
+  const survey = {
     ...allowing,
     ...gathered,
     facts: allowing.facts,
     // Both speak of one population of film: each zone has its own.
     moderation: null,
     uncertainty: null,
-    thinnest: thinnest.length === 0 ? null : micrometres(Math.min(...thinnest)),
+    // One zone at least is factory film, of which a bound is drawn.
+    thinnest: micrometres(Math.min(...thinnest)),
     condition: findings[0].condition,
     sureness: conditionSureness(
       { condition: findings[0].condition, also: conditions.slice(1) },
@@ -57,8 +58,9 @@ export function assessZones(
     ashmanD,
     lowPoints: zones.flatMap(({ lowPoints }) => lowPoints),
     highPoints: zones.flatMap(({ highPoints }) => highPoints),
-    advice: surveyAdvice(gathered, findings[0].condition, allowing.facts, request.model),
-  });
+  };
+  const advice = surveyAdvice(gathered, findings[0].condition, allowing.facts, request.model);
+  return withOtherSide(request, survey, advice);
 }
 
 /** What stands out in a zone; factory film that is in order needs no word. */

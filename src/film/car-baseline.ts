@@ -41,7 +41,8 @@ export function carBaseline(
   model: FilmModel,
 ): CarBaseline | null {
   const makers = gathered.flatMap((panel) => makerOf(panel, model.conditions.refinished));
-  if (makers.length === 0) return null;
+  const [first] = makers;
+  if (first === undefined) return null;
   const withZinc = makers.filter(({ galvanised }) => galvanised).length;
   const mostGalvanised = 2 * withZinc > makers.length;
   const zinc = zincOf(model.layers);
@@ -56,7 +57,7 @@ export function carBaseline(
   const other = ofOtherKind(medians, mostGalvanised ? -1 : 1, model);
   const kinds = mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own };
   const held =
-    makers.length < model.conditions.baselinePanels ? ofFew(kinds, makers, model) : kinds;
+    makers.length < model.conditions.baselinePanels ? ofFew(kinds, first.facts, model) : kinds;
   return { ...held, mostGalvanised, makers: makers.map(({ panel }) => panel) };
 }
 
@@ -66,10 +67,9 @@ type Kinds = Pick<CarBaseline, 'galvanised' | 'other'>;
  * A repaint among few panels would pass for the usual film of the car: they are held to what factories paint where
  * that is less.
  */
-function ofFew(kinds: Kinds, [first]: readonly Maker[], { layers }: FilmModel): Kinds {
-  if (first === undefined) return kinds;
+function ofFew(kinds: Kinds, facts: PanelFacts, { layers }: FilmModel): Kinds {
   const lower = (kind: Baseline, galvanised: boolean): Baseline => {
-    const film = factoryFilm({ ...first.facts, galvanised }, layers);
+    const film = factoryFilm({ ...facts, galvanised }, layers);
     return film.value < kind.value
       ? { value: film.value, uncertain: film, from: 'factories' }
       : kind;
@@ -95,10 +95,10 @@ type Maker = {
 };
 
 function makerOf(panel: GatheredPanel, refinished: Micrometres): readonly Maker[] {
-  const { facts, statistics } = panel;
   // Under film or wrap the gauge reads that too; of what was painted again the factory's film is no part.
-  if (!isRead(panel) || facts.covered || isStatedRepaint(facts) || statistics === null) return [];
-  const film = statistics.median;
+  if (!isRead(panel) || panel.facts.covered || isStatedRepaint(panel.facts)) return [];
+  const { facts } = panel;
+  const film = panel.statistics.median;
   return film > refinished
     ? []
     : [{ panel: panel.panel, film, facts, galvanised: facts.galvanised }];

@@ -1,19 +1,25 @@
 /** What the panels of a car say of one another: the baseline, and how much film varies over a panel. */
-import { mean } from '../base/stats/summary.ts';
-import { micrometres } from '../base/units.ts';
+import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineFor, type CarBaseline, carBaseline } from './car-baseline.ts';
 import { type Finding, filmFindings, isFactoryFilm } from './condition/condition.ts';
 import type { JudgedAgainst } from './condition/condition-tests.ts';
 import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
 import { bestCut, splitZones, type ZoneCut, type Zones } from './condition/zones.ts';
 import type { FilmModel } from './film-model.ts';
-import { type GatheredPanel, isRead, partOfPanel, thicknesses } from './gathered-panel.ts';
+import {
+  type GatheredFilm,
+  type GatheredPanel,
+  isRead,
+  partOfPanel,
+  thicknesses,
+} from './gathered-panel.ts';
 import type { GaugeScatter } from './help/panel-uncertainty.ts';
 import { displayStep, type PanelPoint, pooledRepeatability } from './panel-points.ts';
 import {
   leastPointVariance,
   type OwnSpread,
   ownSpread,
+  pooledSpread,
   type Spread,
   type SpreadPrior,
   spreadPrior,
@@ -26,30 +32,33 @@ export type CarContext = {
   readonly leastVariance: number;
   /** How the gauge scatters, by this car's own repeats where they are enough. */
   readonly scatter: GaugeScatter;
-  /** Panels of factory film in one zone, which say how much such film varies over a panel. */
-  readonly pool: ReadonlyMap<string, readonly PanelPoint[]>;
+  /** Panels of factory film in one zone, which say how much such film varies over a panel: what each says. */
+  readonly pool: ReadonlyMap<string, Witness>;
   /** Panels in two zones. */
   readonly zones: ReadonlyMap<string, Zones>;
   readonly prior: SpreadPrior;
 };
 
+type Witness = { readonly mean: Micrometres; readonly spread: OwnSpread };
+
 export function carContext(gathered: readonly GatheredPanel[], model: FilmModel): CarContext {
   const baseline = carBaseline(gathered, model);
   const points = gathered.flatMap((panel) => panel.points);
-  const pooled = pooledRepeatability(points);
+  const repeated = pooledRepeatability(points);
   const repeatability =
-    pooled !== undefined && pooled.dof >= model.measurement.repeatabilityLeastDof
-      ? pooled
+    repeated !== undefined && repeated.dof >= model.measurement.repeatabilityLeastDof
+      ? repeated
       : { sd: model.measurement.repeatability, dof: Number.POSITIVE_INFINITY };
   const readings = points.flatMap(({ repeats }) => repeats);
   const repeatsPerPoint = points.length === 0 ? 1 : readings.length / points.length;
   const step = micrometres(Math.max(displayStep(readings), model.measurement.step ?? 0));
   const leastVariance = leastPointVariance(repeatability.sd, repeatsPerPoint, step);
-  const factory = gathered.filter(
-    (panel) => isRead(panel) && hasFactoryTotal(panel, baseline, model),
-  );
-  const { zones, zoneSpread } = zonesOf(gathered, factory, { baseline, leastVariance }, model);
-  const pool = poolOf(factory.filter(({ panel }) => !zones.has(panel.id)));
+  const factory = gathered
+    .filter(isRead)
+    .filter((panel) => hasFactoryTotal(panel, baseline, model));
+  const pooled = poolOf(factory, leastVariance, model);
+  const { zones, zoneSpread } = zonesOf(gathered, pooled, baseline, model);
+  const pool = without(pooled, (id) => zones.has(id));
   const scatter = { repeatability, step, curvature: model.measurement.curvature };
   return {
     baseline,
@@ -58,12 +67,22 @@ export function carContext(gathered: readonly GatheredPanel[], model: FilmModel)
     scatter,
     pool,
     zones,
-    prior: poolPrior(pool, leastVariance, model),
+    prior: poolPrior(pool, model),
   };
 }
 
-const poolOf = (panels: readonly GatheredPanel[]): CarContext['pool'] =>
-  new Map(panels.map((panel) => [panel.panel.id, panel.points]));
+type Pool = CarContext['pool'];
+
+const poolOf = (panels: readonly GatheredFilm[], leastVariance: number, model: FilmModel): Pool =>
+  new Map(
+    panels.map(({ panel, points, statistics }) => [
+      panel.id,
+      { mean: statistics.mean, spread: panelSpread(points, leastVariance, model.measurement) },
+    ]),
+  );
+
+const without = (pool: Pool, isOut: (id: string) => boolean): Pool =>
+  new Map([...pool].filter(([id]) => !isOut(id)));
 
 /**
  * Panels in two zones, by the spread of the other panels of factory film. A panel that might be in two
@@ -71,15 +90,18 @@ const poolOf = (panels: readonly GatheredPanel[]): CarContext['pool'] =>
  */
 function zonesOf(
   gathered: readonly GatheredPanel[],
-  factory: readonly GatheredPanel[],
-  { baseline, leastVariance }: Pick<CarContext, 'baseline' | 'leastVariance'>,
+  factory: Pool,
+  baseline: CarBaseline | null,
   model: FilmModel,
 ): { readonly zones: CarContext['zones']; readonly zoneSpread: Spread } {
   const suspects = gathered.filter(
     (panel) => isRead(panel) && splitZones(panel.points, 0, model.zones) !== undefined,
   );
-  const pool = poolOf(factory.filter((panel) => !suspects.includes(panel)));
-  const prior = poolPrior(pool, leastVariance, model);
+  const suspected = new Set(suspects.map(({ panel }) => panel.id));
+  const prior = poolPrior(
+    without(factory, (id) => suspected.has(id)),
+    model,
+  );
   const zoneSpread = {
     sd: micrometres(Math.sqrt(prior.variance)),
     // An assumption is no more evidence than its weight.
@@ -107,13 +129,15 @@ export function possibleCut(
 ): ZoneCut | null {
   const cut = bestCut(panel.points, model.zones);
   if (cut === undefined) return null;
-  const parts = [cut.lower, cut.upper].map((values) =>
+  const partOf = (values: readonly number[]): GatheredFilm =>
     partOfPanel(
       panel,
       panel.points.filter(({ thickness }) => values.includes(thickness)),
-    ),
+    );
+  const isFactory = [cut.lower, cut.upper].some((values) =>
+    hasFactoryTotal(partOf(values), baseline, model),
   );
-  return parts.some((part) => hasFactoryTotal(part, baseline, model)) ? cut : null;
+  return isFactory ? cut : null;
 }
 
 /** A panel's own spread: at least what the gauge puts there, and more where points are curved. */
@@ -126,28 +150,27 @@ export function panelSpread(
   return ownSpread(thicknesses(points), leastVariance + curved * curvature ** 2);
 }
 
-function poolPrior(pool: CarContext['pool'], leastVariance: number, model: FilmModel): SpreadPrior {
-  const panels = [...pool.values()];
+function poolPrior(pool: Pool, model: FilmModel): SpreadPrior {
+  const witnesses = [...pool.values()];
   return spreadPrior(
-    panels.map((points) => panelSpread(points, leastVariance, model.measurement)),
-    panels.map((points) => mean(thicknesses(points))),
+    witnesses.map(({ spread }) => spread),
+    witnesses.map(({ mean }) => mean),
     model.spread,
   );
 }
 
 /** Conditions that the total film alone decides. */
 export function totalFindings(
-  { panel, facts, points, statistics }: GatheredPanel,
+  { panel, facts, points, statistics }: GatheredFilm,
   car: CarBaseline | null,
   model: FilmModel,
 ): readonly Finding[] {
-  if (statistics === null) return [];
   const baseline = baselineFor(car, facts)?.value ?? null;
   return filmFindings({ panel, facts, ...statistics, points, baseline }, model.conditions);
 }
 
 const hasFactoryTotal = (
-  panel: GatheredPanel,
+  panel: GatheredFilm,
   baseline: CarBaseline | null,
   model: FilmModel,
 ): boolean =>
@@ -156,10 +179,9 @@ const hasFactoryTotal = (
 /** Flags rest on the other panels' spread; with too few of them, on the panel's own points. */
 export function standingOut(
   { panel, points }: GatheredPanel,
-  { pool, leastVariance }: CarContext,
+  { pool }: CarContext,
   model: FilmModel,
 ): OutlyingPoints {
-  const others = new Map([...pool].filter(([id]) => id !== panel.id));
-  const prior = poolPrior(others, leastVariance, model);
-  return outlyingPoints(points, Number.isFinite(prior.dofCeiling) ? prior : null, model.flagRisk);
+  const others = [...pool].flatMap(([id, { spread }]) => (id === panel.id ? [] : [spread]));
+  return outlyingPoints(points, pooledSpread(others, model.spread), model.flagRisk);
 }

@@ -20,6 +20,9 @@ export type GatheredPanel = {
   readonly statistics: PanelStatistics | null;
 };
 
+/** One that was read, or a part of it. */
+export type GatheredFilm = GatheredPanel & { readonly statistics: PanelStatistics };
+
 export function gatherPanel(
   panel: Panel,
   facts: PanelFacts,
@@ -42,7 +45,7 @@ export function gatherPanel(
 }
 
 /** The part of a panel that these points speak for: its share of area and trim is their share of the points. */
-export function partOfPanel(whole: GatheredPanel, points: readonly PanelPoint[]): GatheredPanel {
+export function partOfPanel(whole: GatheredPanel, points: readonly PanelPoint[]): GatheredFilm {
   const names = new Set(points.map(({ point }) => point));
   const share = points.length / whole.points.length;
   return {
@@ -77,5 +80,5 @@ export const thicknesses = (points: readonly PanelPoint[]): readonly Micrometres
   points.map(({ thickness }) => thickness);
 
 /** Metal with a reading on its face: an electromagnetic gauge says nothing of the rest. */
-export const isRead = ({ panel, points }: GatheredPanel): boolean =>
-  points.length > 0 && !needsUltrasound(panel);
+export const isRead = (gathered: GatheredPanel): gathered is GatheredFilm =>
+  gathered.statistics !== null && !needsUltrasound(gathered.panel);

@@ -11,11 +11,10 @@ import type { FilmModel } from './film-model.ts';
 export type Spread = { readonly sd: Micrometres; readonly dof: number };
 
 /** What the pooled panels say together; `dofCeiling` is the evidence there is in all. */
-export type SpreadPrior = {
-  readonly variance: number;
-  readonly dof: number;
-  readonly dofCeiling: number;
-};
+export type PooledSpread = { readonly variance: number; readonly dofCeiling: number };
+
+/** The same as a panel is drawn towards it, by as much as `dof`. */
+export type SpreadPrior = PooledSpread & { readonly dof: number };
 
 /** A panel's own evidence. Two points or fewer say nothing of their own: variance 0 on 0 degrees. */
 export type OwnSpread = {
@@ -64,8 +63,9 @@ export function spreadPrior(
   panelMeans: readonly number[],
   model: FilmModel['spread'],
 ): SpreadPrior {
-  const telling = spreads.filter(({ dof }) => dof > 0);
-  if (telling.length < model.leastPanels) return fallbackPrior(panelMeans, model);
+  const pooled = pooledSpread(spreads, model);
+  if (pooled === null) return fallbackPrior(panelMeans, model);
+  const telling = spreads.filter(tellsSpread);
   const samples = telling.map(({ sample }) => sample);
   const least = model.leastShareOfMedian * median(samples);
   const { dof } = samples.some((sample) => sample > 0)
@@ -74,14 +74,22 @@ export function spreadPrior(
         telling.map((own) => own.dof),
       )
     : { dof: model.priorDofCap };
+  return { ...pooled, dof: Math.min(dof, model.priorDofCap) };
+}
+
+/** The mean of the panels' variances, each by its degrees of freedom; null where too few panels tell theirs. */
+export function pooledSpread(
+  spreads: readonly OwnSpread[],
+  { leastPanels }: Pick<FilmModel['spread'], 'leastPanels'>,
+): PooledSpread | null {
+  const telling = spreads.filter(tellsSpread);
+  if (telling.length < leastPanels) return null;
   const dofCeiling = telling.reduce((sum, own) => sum + own.dof, 0);
   const weighted = telling.reduce((sum, own) => sum + own.variance * own.dof, 0);
-  return {
-    variance: weighted / dofCeiling,
-    dof: Math.min(dof, model.priorDofCap),
-    dofCeiling,
-  };
+  return { variance: weighted / dofCeiling, dofCeiling };
 }
+
+const tellsSpread = ({ dof }: OwnSpread): boolean => dof > 0;
 
 /** s̃² = (d₀s₀² + d s²)/(d₀ + d) on min(d₀ + d, Σd) degrees of freedom. */
 export function moderatedSpread(own: OwnSpread, prior: SpreadPrior): Spread {

@@ -88,6 +88,10 @@ export type ZoneName = 'thinner' | 'thicker';
 export const partsOf = (survey: PanelSurvey): readonly PanelSurvey[] =>
   survey.zones.length === 0 ? [survey] : survey.zones;
 
+/** `roof`, or `roof (thinner zone)`. */
+export const nameWithZone = (name: string, zone: string | null): string =>
+  zone === null ? name : `${name} (${zone} zone)`;
+
 export const isZone = (survey: PanelSurvey): survey is ZoneSurvey => 'zone' in survey;
 
 export type Survey = {

@@ -1,16 +1,12 @@
 import { normalQuantile } from '../base/stats/normal.ts';
-import { toleranceFactor } from '../base/stats/tolerance-factor.ts';
+import {
+  distributionFreeConfidence,
+  distributionFreeCount,
+  toleranceFactor,
+} from '../base/stats/tolerance-factor.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel } from './film-model.ts';
-import type { Spread } from './spread.ts';
-
-type ReadPanel = {
-  readonly mean: Micrometres;
-  readonly smallest: Micrometres;
-  readonly count: number;
-  readonly spread: Spread;
-  readonly calibration: Micrometres;
-};
+import type { PanelFilm } from './panel-film.ts';
 
 /** How a thinnest credible film comes about. */
 export type ThinnestCredible = {
@@ -32,7 +28,7 @@ export type ThinnestCredible = {
  * never thinner than nothing: a bound under 0 is 0.
  */
 export function thinnestCredible(
-  { mean, smallest, count, spread, calibration }: ReadPanel,
+  { mean, smallest, count, spread, calibration }: PanelFilm,
   { content, confidence }: FilmModel['tolerance'],
 ): ThinnestCredible {
   const factor = toleranceFactor({ content, confidence, count, dof: spread.dof });
@@ -45,12 +41,12 @@ export function thinnestCredible(
 /**
  * What n points say without assuming any shape of distribution: the smallest of them is under a share
  * `content` of the face with confidence 1 − contentⁿ only (order statistics, Wilks 1941); the confidence
- * asked for takes ⌈ln(1 − confidence)/ln content⌉ points (59 for 95 %/95 %).
+ * asked for takes so many points (59 for 95 %/95 %).
  */
 export const distributionFree = (
   count: number,
   { content, confidence }: FilmModel['tolerance'],
 ): { readonly confidence: number; readonly pointsNeeded: number } => ({
-  confidence: 1 - content ** count,
-  pointsNeeded: Math.ceil(Math.log(1 - confidence) / Math.log(content)),
+  confidence: distributionFreeConfidence(content, count),
+  pointsNeeded: distributionFreeCount(content, confidence),
 });

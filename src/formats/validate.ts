@@ -39,7 +39,8 @@ export function validate<S extends z.ZodType>(
   document: JsonDocument,
 ): Outcome<z.output<S>> {
   const request = { schema, document };
-  const result = schema.safeParse(document.value);
+  // A file is checked once or twice: a parser compiled for its schema would take longer than it saves.
+  const result = schema.safeParse(document.value, { jitless: true });
   const lost = pathsOfPrototypeKeys(document.value).map((path) => unknownKey(request, path));
   if (result.success && lost.length === 0) return found(result.data);
   const issues = result.success

@@ -5,6 +5,7 @@
  */
 import { groupBy, type OneOrMore } from '../base/group-by.ts';
 import { says, um } from '../base/sentence.ts';
+import { MICROMETRES_PER_MIL } from '../base/units.ts';
 import type { Reading } from '../film/reading.ts';
 import { faceReadings, type GradedSurvey, pointKey } from './graded-survey.ts';
 import { type Reason, reason } from './reasons.ts';
@@ -19,8 +20,6 @@ type Slip = {
   readonly what: string;
   readonly instead: string;
 };
-
-const MICROMETRES_PER_MIL = 25.4;
 
 const unitSlip = (unit: string, factor: number, is: string): Slip => ({
   code: 'unit-slip',

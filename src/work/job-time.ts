@@ -54,6 +54,9 @@ export function jobTime(
 export const jobTimeQuantile = ({ median, logSd }: JobTime, p: number): Minutes =>
   minutes(median * Math.exp(normalQuantile(p) * logSd));
 
+/** The same in hours. */
+export const jobHours = (time: JobTime, p: number): number => jobTimeQuantile(time, p) / 60;
+
 /** Where the spread of the whole comes from. */
 export type SpreadShares = {
   /**

@@ -1,8 +1,8 @@
 /**
- * Differences of means with their t intervals: pairs, and two samples of unequal spread.
+ * The mean difference of pairs with its t interval.
  *
- * A RangeError is thrown for fewer than two values or pairs, for lists of unequal length where pairs are
- * meant, and for a confidence outside 0 to 1. Degrees of freedom are not truncated.
+ * A RangeError is thrown for fewer than two pairs, for lists of unequal length, and for a confidence
+ * outside 0 to 1.
  */
 import { at } from '../at.ts';
 import { studentTQuantile } from './student-t.ts';
@@ -22,23 +22,6 @@ export function pairedDifference(x: readonly number[], y: readonly number[]): Me
     difference: mean(differences),
     standardError: Math.sqrt(sampleVariance(differences) / differences.length),
     dof: differences.length - 1,
-  };
-}
-
-/**
- * x̄ − ȳ with √(s₁²/n₁ + s₂²/n₂) on the degrees of freedom of Welch (1947, Biometrika 34:28) and
- * Satterthwaite. Two samples without any spread have standard error 0 and ∞ degrees of freedom.
- */
-export function welchDifference(x: readonly number[], y: readonly number[]): MeanDifference {
-  const [a, b] = [sampleVariance(x) / x.length, sampleVariance(y) / y.length];
-  const variance = a + b;
-  return {
-    difference: mean(x) - mean(y),
-    standardError: Math.sqrt(variance),
-    dof:
-      variance === 0
-        ? Number.POSITIVE_INFINITY
-        : variance ** 2 / (a ** 2 / (x.length - 1) + b ** 2 / (y.length - 1)),
   };
 }
 

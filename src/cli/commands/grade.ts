@@ -1,7 +1,8 @@
 import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { gradeBlocks } from '../../report/grade/grade-blocks.ts';
-import { askedTrainees, gradeRecord, gradeTable } from '../../report/grade/grade-record.ts';
+import { askedTrainees, gradeRecord } from '../../report/grade/grade-record.ts';
 import { gradeSheet } from '../../report/grade/grade-sheet.ts';
+import { gradeTable } from '../../report/grade/grade-table.ts';
 import { verdictOf } from '../../report/grade/grade-words.ts';
 import { gradeFiles } from '../../tasks/grade/grade-files.ts';
 import type { GradedClass, GradeFilesRequest } from '../../tasks/grade/grade-request.ts';

@@ -101,15 +101,15 @@ function searchOnPaint(
   });
   const found = kept((by: By, pad: number, hazeAllowed: number, depth: number) => {
     const { classes, widest, ...found } = search(by, pad, hazeAllowed);
-    return ranked(classes, found.heldTo, (way) => ({
-      ...way,
-      correction: expectedCorrection(
-        way.removal,
-        depth,
-        paint.removal.depthScale,
-        model.correction.depthLogSd,
-      ),
-      heldTo: heldTo(way.removal.logSd, widest),
+    const { depthScale } = paint.removal;
+    return ranked(classes, found.heldTo, ({ steps, removal, mean, strongest, pace }) => ({
+      steps,
+      removal,
+      mean,
+      strongest,
+      pace,
+      correction: expectedCorrection(removal, depth, depthScale, model.correction.depthLogSd),
+      heldTo: heldTo(removal.logSd, widest),
     }));
   });
   return (by, flatWidth, hazeAllowed, depth) =>

@@ -92,14 +92,14 @@ export const withinBudget: Constraint = {
   },
 };
 
-/** Limits of technique on each step by itself, and on what stands at the end of all of them. */
+/** Limits of technique on each step by itself. */
 export const stepConstraints: readonly Constraint[] = [padLiesFlat, fullSizeWhereItFits];
-export const endConstraints: readonly Constraint[] = [lastStepNotRotary, hazeCleared];
 
 export const techniqueConstraints: readonly Constraint[] = [
   ...stepConstraints,
   eachStepMilder,
-  ...endConstraints,
+  lastStepNotRotary,
+  hazeCleared,
 ];
 
 export const allConstraints: readonly Constraint[] = [...techniqueConstraints, withinBudget];

@@ -3,12 +3,12 @@ import { micrometres } from '../../base/units.ts';
 import type { CorrectionModel, Stage } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
 import { type ForetoldRemoval, meanRemoval } from '../removal/removal-knowledge.ts';
-import { type Step, strongestRung } from '../removal/step.ts';
+import { hazeAfterStep, type Step, strongestRung } from '../removal/step.ts';
 import {
   type Constraint,
   type ConstraintContext,
-  endConstraints,
   isMilder,
+  lastStepNotRotary,
   refusal,
   stepConstraints,
   techniqueConstraints,
@@ -35,6 +35,8 @@ export type Measures = {
   readonly mostSets: MostSets;
 };
 
+const STAGES: readonly Stage[] = ['cut', 'refine', 'finish'];
+
 /** Each combination that a stage is worked with, in each number of sets. */
 function stepsOf(
   stage: Stage,
@@ -47,22 +49,18 @@ function stepsOf(
     .flatMap((combination) => counts.map((sets) => ({ combination, sets })));
 }
 
-/** Every sequence cut → refine → finish but the empty one, in which each step may follow the one before. */
+/** Every sequence cut → refine → finish but the empty one. */
 export const sequences = (
   ladder: readonly Combination[],
   mostSets: MostSets,
-  mayFollow: (before: Step, step: Step) => boolean = () => true,
 ): readonly (readonly Step[])[] =>
-  (['cut', 'refine', 'finish'] as const)
-    .map((stage) => stepsOf(stage, ladder, mostSets))
+  STAGES.map((stage) => stepsOf(stage, ladder, mostSets))
     .reduce<readonly (readonly Step[])[]>(
       (beginnings, steps) =>
-        beginnings.flatMap((beginning) => {
-          const before = beginning.at(-1);
-          const next =
-            before === undefined ? steps : steps.filter((step) => mayFollow(before, step));
-          return [beginning, ...next.map((step) => [...beginning, step])];
-        }),
+        beginnings.flatMap((beginning) => [
+          beginning,
+          ...steps.map((step) => [...beginning, step]),
+        ]),
       [[]],
     )
     .filter((steps) => steps.length > 0);
@@ -88,23 +86,80 @@ const withoutLimit = (context: Omit<ConstraintContext, 'budget'>): ConstraintCon
   budget: micrometres(Infinity),
 });
 
-/** Every sequence that the technique constraints allow, in no particular order; never the empty one. */
+/** A step, with what is the same of it wherever it stands. */
+type Move = {
+  readonly step: Step;
+  readonly pace: number;
+  readonly mayBeLast: boolean;
+};
+
+/** A sequence as far as it has come, with what its steps come to together. */
+type Beginning = {
+  readonly last: Move;
+  readonly before: Beginning | undefined;
+  readonly pace: number;
+  readonly haze: number;
+};
+
+/**
+ * Every sequence that the technique constraints allow, in no particular order; never the empty one. Most of
+ * ten thousand leave haze or are no milder at their end: each is looked at as a shorter one with a step
+ * more, and measured when it is allowed.
+ */
 export function candidates(
   ladder: readonly Combination[],
   context: Omit<ConstraintContext, 'budget'>,
   { paceOf, mostSets, foretell }: Measures,
 ): readonly Candidate[] {
-  const anyBudget = withoutLimit(context);
-  return sequences(inReach(ladder, context), mostSets, isMilder)
-    .filter((steps) => refusal(steps, anyBudget, endConstraints) === undefined)
-    .map((steps) => {
-      const removal = foretell(steps);
-      return {
-        steps,
-        removal,
-        mean: meanRemoval(removal),
-        strongest: strongestRung(steps),
-        pace: steps.reduce((sum, step) => sum + paceOf(step), 0),
-      };
-    });
+  const reached = inReach(ladder, context);
+  const moveOf = (step: Step): Move => ({
+    step,
+    pace: paceOf(step),
+    mayBeLast: technique([step], context, [lastStepNotRotary]) === undefined,
+  });
+  const stages = STAGES.map((stage) => stepsOf(stage, reached, mostSets).map(moveOf));
+  const found: Candidate[] = [];
+  const goOn = (before: Beginning | undefined, place: number): void => {
+    const moves = stages[place];
+    if (moves === undefined) {
+      if (before?.last.mayBeLast === true && before.haze <= context.hazeAllowed) {
+        found.push(measured(before, foretell));
+      }
+      return;
+    }
+    goOn(before, place + 1);
+    for (const last of moves) {
+      if (before === undefined || isMilder(before.last.step, last.step)) {
+        goOn(withStep(before, last, context), place + 1);
+      }
+    }
+  };
+  goOn(undefined, 0);
+  return found;
 }
+
+const withStep = (
+  before: Beginning | undefined,
+  last: Move,
+  { hazeCleared }: Pick<ConstraintContext, 'hazeCleared'>,
+): Beginning => ({
+  last,
+  before,
+  pace: (before?.pace ?? 0) + last.pace,
+  haze: hazeAfterStep(before?.haze ?? 0, last.step, hazeCleared),
+});
+
+function measured(end: Beginning, foretell: Measures['foretell']): Candidate {
+  const steps = stepsTo(end);
+  const removal = foretell(steps);
+  return {
+    steps,
+    removal,
+    mean: meanRemoval(removal),
+    strongest: strongestRung(steps),
+    pace: end.pace,
+  };
+}
+
+const stepsTo = ({ before, last }: Beginning): readonly Step[] =>
+  before === undefined ? [last.step] : [...stepsTo(before), last.step];

@@ -18,10 +18,16 @@ export const strongestRung = (steps: readonly Step[]): number =>
 
 /** Haze left when all is done: each step clears a grade per `cleared` it removes and leaves its own. */
 export const hazeAfter = (steps: readonly Step[], cleared: Micrometres): number =>
-  steps.reduce((haze, { combination, sets }) => {
-    const grades = Math.floor((combination.perSet * sets) / cleared + 1e-9);
-    return Math.max(combination.haze, haze - grades);
-  }, 0);
+  steps.reduce((haze, step) => hazeAfterStep(haze, step, cleared), 0);
+
+export function hazeAfterStep(
+  before: number,
+  { combination, sets }: Step,
+  cleared: Micrometres,
+): number {
+  const grades = Math.floor((combination.perSet * sets) / cleared + 1e-9);
+  return Math.max(combination.haze, before - grades);
+}
 
 export const stepsId = (steps: readonly Step[]): string =>
   steps.map(({ combination, sets }) => `${combination.id}×${sets}`).join(' + ');

@@ -1,4 +1,5 @@
 /** What a good test spot would teach, before it is made. */
+import { keptWith } from '../../base/kept.ts';
 import { type Micrometres, scale } from '../../base/units.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { type Combination, ladder } from '../removal/combination.ts';
@@ -17,7 +18,7 @@ const SETS = 2;
  */
 export function logSdAfterSpot(model: CorrectionModel, repeatability: Micrometres): number {
   const { hardness, combinationSd, usualCombinationSd, stepSd } = removalPriors('unknown', model);
-  const middle = middleOf(ladder(model));
+  const middle = middleOf(model);
   if (middle === undefined) return Math.hypot(hardness.sd, usualCombinationSd, stepSd);
   const before = hardness.sd ** 2 + combinationSd(middle.id) ** 2;
   const width = (repeatability * Math.sqrt(2 / MARKS)) / (SETS * middle.perSet);
@@ -27,9 +28,12 @@ export function logSdAfterSpot(model: CorrectionModel, repeatability: Micrometre
 
 /** What such a spot takes off its patch; null where the shop has nothing to polish with. */
 export function spotTakes(model: CorrectionModel): Micrometres | null {
-  const middle = middleOf(ladder(model));
+  const middle = middleOf(model);
   return middle === undefined ? null : scale(middle.perSet, SETS);
 }
 
-const middleOf = (rungs: readonly Combination[]): Combination | undefined =>
-  rungs[Math.floor(rungs.length / 2)];
+/** Kept, for every car of a shop is asked about it. */
+const middleOf = keptWith((model: CorrectionModel): Combination | undefined => {
+  const rungs = ladder(model);
+  return rungs[Math.floor(rungs.length / 2)];
+});

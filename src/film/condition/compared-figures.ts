@@ -4,11 +4,13 @@
  */
 import { medianAbsoluteDeviation, median as medianOf } from '../../base/stats/summary.ts';
 import {
+  add,
   type Component,
   rectangular,
   resolution,
   type Uncertain,
   uncertain,
+  uncertainAs,
 } from '../../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../film-model.ts';
@@ -52,11 +54,10 @@ export function medianUncertainty(
   ofMean: Uncertain<'µm'>,
 ): Uncertain<'µm'> {
   const factor = count < LEAST_FOR_MEDIAN ? 1 : MEDIAN_FACTOR;
-  const sources = [...ofMean.components].map(([source, { contribution, dof }]) => [
-    source,
-    { contribution: source === 'calibration' ? contribution : factor * contribution, dof },
-  ]);
-  return uncertain(median, Object.fromEntries(sources));
+  return uncertainAs(median, ofMean, (source, { contribution, dof }) => ({
+    contribution: source === 'calibration' ? contribution : factor * contribution,
+    dof,
+  }));
 }
 
 /**
@@ -68,11 +69,13 @@ export function boundUncertainty(
   { sd, dof }: Spread,
   ofMean: Uncertain<'µm'>,
 ): Uncertain<'µm'> {
-  const sources = [...ofMean.components].filter(([source]) => source !== 'calibration');
-  return uncertain(thinnest, {
-    ...Object.fromEntries(sources),
+  const bound = uncertainAs(thinnest, ofMean, (source, component) =>
+    source === 'calibration' ? null : component,
+  );
+  const spread = uncertain(micrometres(0), {
     spread: { contribution: (factor * sd) / Math.sqrt(2 * dof), dof },
   });
+  return add(bound, spread);
 }
 
 /** Between two parts of a panel, `inSds` SDs of film uncertain; the gauge errs on the difference alone. */

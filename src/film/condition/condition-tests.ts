@@ -15,7 +15,7 @@ import {
   pointUncertainty,
 } from './compared-figures.ts';
 import { type Condition, repaintReach } from './condition.ts';
-import { compareWithLine, type LineComparison } from './line-comparison.ts';
+import { type ComparedFigure, compareWithLine, type LineComparison } from './line-comparison.ts';
 import { type ZoneCut, zoneLines } from './zones.ts';
 
 /** The points of a panel, and where they might be cut in two; null where they may not. */
@@ -101,19 +101,18 @@ function repaintLines(
   { baseline }: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] {
-  const held = {
-    compared: 'median',
-    condition: 'refinished',
-    side: 'over',
-    figure: medianUncertainty(median, points.length, uncertainty),
-  } as const;
   const ofAnyCar = exactly(conditions.refinished);
-  if (baseline === null) return [compareWithLine({ ...held, line: ofAnyCar })];
-  const line = repaintLine(baseline, conditions);
+  const ofCar = baseline === null ? ofAnyCar : repaintLine(baseline, conditions);
+  const isByCar = ofCar.value < ofAnyCar.value;
   return [
-    line.value < ofAnyCar.value
-      ? compareWithLine({ ...held, line, baseline: baseline.value })
-      : compareWithLine({ ...held, line: ofAnyCar }),
+    compareWithLine({
+      compared: 'median',
+      condition: 'refinished',
+      side: 'over',
+      figure: medianUncertainty(median, points.length, uncertainty),
+      line: isByCar ? ofCar : ofAnyCar,
+      baseline: isByCar && baseline !== null ? baseline.value : null,
+    }),
   ];
 }
 
@@ -148,20 +147,14 @@ function thinLines(
   { scatter }: JudgedAgainst,
   { measurement }: FilmModel,
 ): readonly LineComparison[] {
-  const held = { condition: 'thin', side: 'under', line: exactly(totalFloor) } as const;
+  const line = exactly(totalFloor);
+  const compare = (compared: ComparedFigure, figure: Uncertain<'µm'>): LineComparison =>
+    compareWithLine({ compared, condition: 'thin', side: 'under', figure, line });
   const smallest = pointUncertainty(extreme(points, -1), scatter, measurement);
-  return [
-    compareWithLine({ ...held, compared: 'smallest-point', figure: smallest }),
-    ...(thinnest === null
-      ? []
-      : [
-          compareWithLine({
-            ...held,
-            compared: 'thinnest',
-            figure: boundUncertainty(thinnest, film.spread, uncertainty),
-          }),
-        ]),
-  ];
+  const ofPoint = compare('smallest-point', smallest);
+  return thinnest === null
+    ? [ofPoint]
+    : [ofPoint, compare('thinnest', boundUncertainty(thinnest, film.spread, uncertainty))];
 }
 
 function cutLines(
@@ -170,18 +163,19 @@ function cutLines(
   { zones, measurement }: FilmModel,
 ): readonly LineComparison[] {
   const lines = zoneLines(zoneSpread.sd, zones);
-  const held = { condition: 'mixed', side: 'over' } as const;
   const inMeans = Math.sqrt(1 / lower.length + 1 / upper.length);
   return [
     compareWithLine({
-      ...held,
       compared: 'halves-apart',
+      condition: 'mixed',
+      side: 'over',
       figure: differenceUncertainty(apart, inMeans, zoneSpread, measurement),
       line: lineOfSds(lines.apart, zones.meansApartSds, zoneSpread),
     }),
     compareWithLine({
-      ...held,
       compared: 'halves-gap',
+      condition: 'mixed',
+      side: 'over',
       figure: differenceUncertainty(gap, Math.SQRT2, zoneSpread, measurement),
       line: lineOfSds(lines.gap, zones.gapSds, zoneSpread),
     }),

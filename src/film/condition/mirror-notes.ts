@@ -19,10 +19,8 @@ export function mirrorNotes(
     const right = left.panel.mirror === null ? undefined : byId.get(left.panel.mirror);
     if (right === undefined || left.panel.id > right.panel.id) return [];
     if (left.film === null || right.film === null) return [];
-    // Of repaint and filler it is said already.
+    // Of repaint and filler it is said already, and the zones of a mixed panel say more than its mean.
     if (![left, right].every(({ condition }) => isFactoryFilm(condition))) return [];
-    // What its zones read says more of a mixed panel than its mean does.
-    if (left.zones.length + right.zones.length > 0) return [];
     const difference = Math.abs(left.film.mean - right.film.mean);
     const reach = Math.min(
       model.mirror,

@@ -1,6 +1,8 @@
 import { remark } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
+import { mean } from '../../base/stats/summary.ts';
+import { thicknesses } from '../gathered-panel.ts';
 import type { ZoneSurvey } from '../survey.ts';
 import type { Finding } from './condition.ts';
 
@@ -9,14 +11,15 @@ export function mixedFinding(
   [thinner, thicker]: readonly [ZoneSurvey, ZoneSurvey],
   ashmanD: number | null,
 ): Finding {
-  const [low, high] = [mean(thinner), mean(thicker)];
+  const [low, high] = [filmOf(thinner), filmOf(thicker)];
   const apart = high - low;
   const separation = ashmanD === null ? '' : `, Ashman’s D ${shown(ashmanD, 1)}`;
   const text = says`two zones ${um(apart)} apart${separation}: ${um(low)} at ${named(thinner)}, ${um(high)} at ${named(thicker)}`;
   return { condition: 'mixed', evidence: remark('mixed', text, apart) };
 }
 
-const mean = ({ statistics }: ZoneSurvey): number => statistics?.mean ?? Number.NaN;
+const filmOf = ({ points }: ZoneSurvey): number => mean(thicknesses(points));
 
+/** A zone has two points at least. */
 const named = ({ points }: ZoneSurvey): string =>
-  `${points.length === 1 ? 'point' : 'points'} ${points.map(({ point }) => point).join(', ')}`;
+  `points ${points.map(({ point }) => point).join(', ')}`;

@@ -3,7 +3,7 @@
  * go then. Everything else is as it was read: the floor of the total is held against the smallest point as it reads.
  */
 import type { FilmModel } from '../film-model.ts';
-import { unsaidAllowance } from '../limits/allowance.ts';
+import { budgetOf, unsaidAllowance } from '../limits/allowance.ts';
 import { type AllowanceCase, allowanceCase } from '../limits/allowance-case.ts';
 import { bindingLimit, inWords } from '../limits/limit.ts';
 import { acrossCutBack } from '../limits/over-sides.ts';
@@ -14,7 +14,7 @@ import type { ConditionSureness, OtherSide } from './condition-sureness.ts';
 import { NO_SIDES } from './possible-sides.ts';
 
 /** A panel with what may go over all that it may be. */
-type Judged = Omit<PanelSurvey, 'otherSide'>;
+type Judged = Omit<PanelSurvey, 'otherSide' | 'advice'>;
 
 /** Null where no figure decides the word, or none comes near. */
 export function otherSideOf(
@@ -31,13 +31,12 @@ export function otherSideOf(
   if (zones.length > 0 || condition === 'mixed') {
     return { condition, budget: null, boundBy: null, ifWordHolds: panel.budget };
   }
-  const here = unsaidAllowance({ ...asRead, sides: NO_SIDES }, terms, model);
   const there = unsaidAllowance(onTheOtherSide(panel, asRead, deciding), terms, model);
   return {
     condition,
     budget: there.budget,
     boundBy: inWords(bindingLimit(there.limits)),
-    ifWordHolds: here.budget,
+    ifWordHolds: budgetOf({ ...asRead, sides: NO_SIDES }, terms, model),
   };
 }
 
@@ -51,8 +50,7 @@ function onTheOtherSide(
   deciding: ConditionSureness['deciding'],
 ): AllowanceCase {
   if (deciding.condition === 'cut-back') {
-    const across = acrossCutBack({ ...asRead, sides: { lost: [], cutBack: deciding } });
-    return { ...across, sides: NO_SIDES };
+    return { ...acrossCutBack(asRead, deciding), sides: NO_SIDES };
   }
   return { ...asRead, conditions: otherConditions(panel, deciding), sides: NO_SIDES };
 }

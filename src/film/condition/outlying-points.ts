@@ -6,11 +6,12 @@
  * only itself: from ten points on the generalised ESD test (Rosner 1983) for up to a fifth of the points,
  * from five on Grubbs' test for the farthest; under five nothing can be said.
  */
+import { kept } from '../../base/kept.ts';
 import { farthest, generalisedEsd, grubbsCritical } from '../../base/stats/outliers.ts';
 import { studentTQuantile } from '../../base/stats/student-t.ts';
 import { median as medianOf } from '../../base/stats/summary.ts';
 import type { PanelPoint } from '../panel-points.ts';
-import type { SpreadPrior } from '../spread.ts';
+import type { PooledSpread } from '../spread.ts';
 
 /** Variance of a median of n normal values, in units of σ²/n, for large n: π/2. */
 const MEDIAN_VARIANCE = 1.57;
@@ -35,7 +36,7 @@ export type OutlyingPoints = {
  */
 export function outlyingPoints(
   points: readonly PanelPoint[],
-  others: SpreadPrior | null,
+  others: PooledSpread | null,
   level: number,
 ): OutlyingPoints {
   const values = points.map(({ thickness }) => thickness);
@@ -51,22 +52,25 @@ export function outlyingPoints(
   return { low: named((value) => value < centre), high: named((value) => value > centre), rule };
 }
 
-function ruleFor(count: number, others: SpreadPrior | null): FlagRule {
+function ruleFor(count: number, others: PooledSpread | null): FlagRule {
   if (others !== null) return count < LEAST_BESIDE_OTHERS ? 'none' : 'other-panels';
   if (count >= LEAST_FOR_ESD) return 'esd';
   return count < LEAST_FOR_GRUBBS ? 'none' : 'grubbs';
 }
 
+/** Kept: panels have few counts of points, and the other panels of a car few degrees of freedom. */
+const reachInSds = kept(studentTQuantile, 1024);
+
 function beyondReach(
   values: readonly number[],
-  others: SpreadPrior,
+  others: PooledSpread,
   level: number,
 ): readonly number[] {
   if (values.length < LEAST_BESIDE_OTHERS) return [];
-  const t = studentTQuantile(1 - level / values.length, others.dofCeiling);
+  const t = reachInSds(1 - level / values.length, others.dofCeiling);
   const reach = t * Math.sqrt(others.variance) * Math.sqrt(1 + MEDIAN_VARIANCE / values.length);
   const centre = medianOf(values);
-  return [...values.keys()].filter((k) => Math.abs((values[k] ?? centre) - centre) > reach);
+  return values.flatMap((value, k) => (Math.abs(value - centre) > reach ? [k] : []));
 }
 
 function standingAlone(values: readonly number[], level: number): readonly number[] {

@@ -2,7 +2,7 @@
 import type { Micrometres } from '../../base/units.ts';
 import { NO_SIDES } from '../condition/possible-sides.ts';
 import type { FilmModel } from '../film-model.ts';
-import { unsaidAllowance } from '../limits/allowance.ts';
+import { budgetOf } from '../limits/allowance.ts';
 import { allowanceCase } from '../limits/allowance-case.ts';
 import { type AllowanceSteps, allowanceSteps } from '../limits/allowance-steps.ts';
 import { type Limit, removalIn } from '../limits/limit.ts';
@@ -70,7 +70,7 @@ export function sidesWhy(
   const { topcoat, budget } = survey;
   const asRead = allowanceCase(survey);
   if (topcoat === null || topcoat.besides.length === 0 || asRead === null) return null;
-  const { budget: byWord } = unsaidAllowance({ ...asRead, sides: NO_SIDES }, terms, model);
+  const byWord = budgetOf({ ...asRead, sides: NO_SIDES }, terms, model);
   const { logSd } = terms;
   return {
     byWord,

@@ -5,6 +5,7 @@
  * Computed by assessing the panel again with that one thing known, never from a table, over all that it may be. A gain that would be written as nought is none; only what a checked gauge would gain is told
  * however little it is, as that is asked first and thought to be more.
  */
+import { LEAST_TOLD } from '../../base/rounding.ts';
 import { mean, median } from '../../base/stats/summary.ts';
 import { type Micrometres, type Minutes, micrometres } from '../../base/units.ts';
 import { isFactoryFilm } from '../condition/condition.ts';
@@ -12,14 +13,14 @@ import { chanceWith } from '../condition/line-comparison.ts';
 import { type ChanceOf, withChances } from '../condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import { calibrationUncertainty } from '../gauge/calibration.ts';
-import { unsaidAllowance } from '../limits/allowance.ts';
+import { budgetOf } from '../limits/allowance.ts';
 import type { RemovalTerms } from '../limits/removal-limits.ts';
 import type { PlainTopcoat, TopcoatCase } from '../limits/topcoat-cases.ts';
-import { doubtAboutWhatIsLeft } from '../limits/variance-of-left.ts';
+import { doubtAboutWhatIsLeft, shareOf } from '../limits/variance-of-left.ts';
 import type { PanelFilm } from '../panel-film.ts';
 import { moderatedSpread, ownSpread } from '../spread.ts';
 import type { PanelSurvey } from '../survey.ts';
-import { chanceAfter, chanceWithExactGauge } from './measured-again.ts';
+import { chanceOfMore, chanceWithExactGauge } from './measured-again.ts';
 
 export type HelpCode =
   | 'history'
@@ -89,12 +90,9 @@ export function whatWouldHelp(
     ...zincHelp(panel, gainOf, terms),
     ...pointsHelp(panel, gainOf, model),
     ...readAgainHelp(panel, gainOf, model),
-  ].filter(({ gain }) => Math.abs(gain) >= LEAST_GAIN);
+  ].filter(({ gain }) => Math.abs(gain) >= LEAST_TOLD);
   return [...all, ...gaugeHelp(panel, gainOf, terms, model)].sort((a, b) => b.gain - a.gain);
 }
-
-/** Less is written as nought. */
-const LEAST_GAIN = 0.005;
 
 const isReadFactoryFilm = (panel: PanelSurvey): panel is ReadPanel =>
   panel.film !== null &&
@@ -110,12 +108,13 @@ function budgetWith(
 ): Micrometres {
   const asked = {
     film: known.film ?? panel.film,
-    facts: { ...panel.facts, ...known.facts },
+    facts: known.facts === undefined ? panel.facts : { ...panel.facts, ...known.facts },
     conditions: [panel.condition, ...panel.also],
     baseline: panel.baseline,
     sides: chance === undefined ? panel.sides : withChances(panel.sides, chance),
   };
-  return unsaidAllowance(asked, { ...removal, ...known.terms }, model).budget;
+  const terms = known.terms === undefined ? removal : { ...removal, ...known.terms };
+  return budgetOf(asked, terms, model);
 }
 
 type GainOf = (known: Known) => Micrometres;
@@ -197,7 +196,7 @@ function pointsHelp(
     code: 'points',
     gain: gainOf({
       film: withPoints(film, count),
-      chance: (line) => chanceAfter(line, points, { count, checked: false }) ?? line.otherSide,
+      chance: (line) => chanceOfMore(line, points, { count, checked: false }),
     }),
     time: times(model.measuring.pointTime, count - film.count),
     points: count,
@@ -264,7 +263,7 @@ function gaugeHelp(
       }),
       time: null,
       points: null,
-      doubtShare: doubt.find(({ source }) => source === 'gauge')?.share ?? 0,
+      doubtShare: shareOf('gauge', doubt),
     },
   ];
 }

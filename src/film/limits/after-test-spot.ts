@@ -25,7 +25,9 @@ export function withAfterTestSpot(
           ),
         }
       : part;
-  return panels.map((panel) => ({ ...told(panel), zones: panel.zones.map(told) }));
+  return panels.map((panel) =>
+    panel.zones.length === 0 ? told(panel) : { ...panel, zones: panel.zones.map(told) },
+  );
 }
 
 function allowsLeast(sound: readonly PanelSurvey[]): PanelSurvey | null {

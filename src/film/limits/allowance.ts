@@ -7,8 +7,14 @@ import type { AllowanceCase, LookedAt } from './allowance-case.ts';
 import { bindingLimit, inWords, type Limit, type UnsaidLimit } from './limit.ts';
 import { outrightLimits } from './outright-limits.ts';
 import { missingOverSides, topcoatsOverSides } from './over-sides.ts';
-import { type RemovalTerms, removalLimits } from './removal-limits.ts';
+import {
+  type LimitedPanel,
+  mostBesideClear,
+  type RemovalTerms,
+  removalLimits,
+} from './removal-limits.ts';
 import type { TopcoatCase } from './topcoat-cases.ts';
+import { topcoatAllowanceUpTo } from './topcoat-risk.ts';
 
 export type Allowance = Pick<PanelSurvey, 'topcoat' | 'limits' | 'budget' | 'boundBy'>;
 
@@ -34,16 +40,12 @@ export function unsaidAllowance(
   panel: AllowanceCase,
   terms: RemovalTerms,
   model: FilmModel,
-  /** The thinnest share of its face, unless told otherwise. */
-  lookedAt: LookedAt = (topcoat) => topcoat,
+  lookedAt: LookedAt = onThinnest,
 ): UnsaidAllowance {
-  const { film, facts, conditions } = panel;
-  const isFactory = conditions.every(isFactoryFilm);
-  const read = { points: film.count, isFactoryFilm: isFactory, unread: null };
-  const outright = outrightLimits(facts, read, model);
+  const outright = outrightOf(panel, model);
   // Off factory film the total says nothing of the clear: there is no estimate to keep a limit on.
-  if (!isFactory) return { topcoat: null, limits: outright, budget: leastOf(outright) };
-  const limited = { film, facts, conditions, missing: missingOverSides(panel) };
+  if (!isOfFactory(panel)) return { topcoat: null, limits: outright, budget: leastOf(outright) };
+  const limited = limitedPanel(panel);
   const cases = topcoatsOverSides(panel, terms.policy, model, lookedAt).map((topcoat) => {
     const limits = [...outright, ...removalLimits(limited, topcoat, terms, model)];
     return { topcoat, limits, budget: leastOf(limits) };
@@ -51,13 +53,43 @@ export function unsaidAllowance(
   return worst(cases);
 }
 
+/**
+ * The budget of `unsaidAllowance` by itself: the clear is looked into only as far as life and total allow anyway.
+ * Nearly all that is asked of a panel besides its survey is this.
+ */
+export function budgetOf(panel: AllowanceCase, terms: RemovalTerms, model: FilmModel): Micrometres {
+  const outright = outrightOf(panel, model);
+  if (outright.length > 0) return leastOf(outright);
+  return topcoatsOverSides(panel, terms.policy, model, onThinnest).reduce(
+    (least, topcoat) => topcoatAllowanceUpTo(least, topcoat, terms),
+    mostBesideClear(limitedPanel(panel), terms, model),
+  );
+}
+
+/** Where the clear is looked at unless told otherwise: on the thinnest share of the face. */
+const onThinnest: LookedAt = (topcoat) => topcoat;
+
+const isOfFactory = ({ conditions }: AllowanceCase): boolean => conditions.every(isFactoryFilm);
+
+const outrightOf = (panel: AllowanceCase, model: FilmModel): readonly UnsaidLimit[] =>
+  outrightLimits(
+    panel.facts,
+    { points: panel.film.count, isFactoryFilm: isOfFactory(panel), unread: null },
+    model,
+  );
+
+const limitedPanel = (panel: AllowanceCase): LimitedPanel => ({
+  film: panel.film,
+  facts: panel.facts,
+  conditions: panel.conditions,
+  missing: missingOverSides(panel),
+});
+
 const leastOf = (limits: readonly UnsaidLimit[]): Micrometres => bindingLimit(limits).value;
 
-function worst(cases: readonly UnsaidAllowance[]): UnsaidAllowance {
-  const [first, ...rest] = cases;
-  if (first === undefined) throw new Error('a panel carries at least one topcoat');
-  return rest.reduce((least, one) => (one.budget < least.budget ? one : least), first);
-}
+/** Of one topcoat at least. */
+const worst = (cases: readonly UnsaidAllowance[]): UnsaidAllowance =>
+  cases.reduce((least, one) => (one.budget < least.budget ? one : least));
 
 export const toldInWords = ({ topcoat, limits }: UnsaidAllowance): Allowance => ({
   topcoat,

@@ -1,5 +1,5 @@
 /** What is expected of a topcoat, in words: by its word, and by all that the panel may be besides. */
-import { shown } from '../../base/rounding.ts';
+import { finePercent } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import type { Condition } from '../condition/condition.ts';
 import { sideOfWord } from './over-sides.ts';
@@ -8,7 +8,7 @@ import type { Besides, PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
 /** `37.7 ± 4.9 µm expected if original, 26.1 ± 4.9 µm if cut-back (7.5 %), 22.3 must stay`. */
 export function clearExpected(topcoat: TopcoatCase, conditions: readonly Condition[]): Sentence {
   const { clearFloor } = topcoat;
-  const besides = topcoat.besides.filter(({ chance }) => chance >= LEAST_TOLD);
+  const besides = topcoat.besides.filter(({ chance }) => chance >= LEAST_CHANCE);
   const ifWord = besides.length === 0 ? '' : ` if ${sideOfWord(conditions)}`;
   return [...besides.map(besidesText), says`${bare(clearFloor)} must stay`].reduce(
     (all, one) => says`${all}, ${one}`,
@@ -20,12 +20,9 @@ const sizeOf = ({ clear: { mean, sd } }: PlainTopcoat): Sentence =>
   says`${bare(Math.max(0, mean))} ± ${um(sd)}`;
 
 function besidesText({ condition, chance, topcoat }: Besides): Sentence {
-  const how = `if ${condition} (${shareText(chance)})`;
+  const how = `if ${condition} (${finePercent(chance)})`;
   return topcoat === null ? says`none to go by ${how}` : says`${sizeOf(topcoat)} ${how}`;
 }
 
 /** Chance under which a side moves what may go by hundredths: `--why` has its part in the sum. */
-const LEAST_TOLD = 0.005;
-
-/** `7.5 %`, `46 %`. */
-const shareText = (share: number): string => `${shown(100 * share, share < 0.0995 ? 1 : 0)} %`;
+export const LEAST_CHANCE = 0.005;

@@ -44,10 +44,10 @@ export type UnsaidLimit = {
   readonly said: () => Sentence | string;
 };
 
-export const inWords = ({ said, ...limit }: UnsaidLimit): Limit => ({
-  ...limit,
-  ...spoken(said()),
-});
+export function inWords({ code, value, room, said }: UnsaidLimit): Limit {
+  const limit = { ...spoken(said()), code, value };
+  return room === undefined ? limit : { ...limit, room };
+}
 
 const ZERO = micrometres(0);
 
@@ -64,9 +64,7 @@ export const removalIn = (room: LimitRoom, logSd: number): Micrometres =>
 export function bindingLimit<One extends Pick<Limit, 'code' | 'value'>>(
   limits: readonly One[],
 ): One {
-  const [first, ...rest] = limits;
-  if (first === undefined) throw new Error('a panel has at least one limit');
-  const least = rest.reduce((one, limit) => (limit.value < one.value ? limit : one), first);
+  const least = limits.reduce((one, limit) => (limit.value < one.value ? limit : one));
   const firm =
     least.value === 0 && CAN_BE_LEARNT.includes(least.code)
       ? limits.find(({ code, value }) => code === 'total' && value === 0)

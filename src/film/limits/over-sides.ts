@@ -1,6 +1,8 @@
 /** The topcoats that a panel may carry, each with what the panel may be besides. */
+import { at } from '../../base/at.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Condition } from '../condition/condition.ts';
+import type { LineComparison } from '../condition/line-comparison.ts';
 import { chancesOfLost } from '../condition/possible-sides.ts';
 import type { FilmModel, LimitPolicy } from '../film-model.ts';
 import type { AllowanceCase, LookedAt } from './allowance-case.ts';
@@ -23,7 +25,7 @@ export const missingFilm = ({ film, conditions, baseline }: AllowanceCase): Micr
 export function missingOverSides(panel: AllowanceCase): Micrometres {
   const { cutBack } = panel.sides;
   if (cutBack === null) return missingFilm(panel);
-  const [here, there] = [missingFilm(panel), missingFilm(acrossCutBack(panel))];
+  const [here, there] = [missingFilm(panel), missingFilm(acrossCutBack(panel, cutBack))];
   return micrometres(here + cutBack.otherSide * (there - here));
 }
 
@@ -41,8 +43,10 @@ export function topcoatsOverSides(
   }
   const { each, none } = chancesOfLost(sides);
   const lost = each.map((one) => ({ ...one, topcoat: null }));
-  const across = sides.cutBack === null ? null : acrossCutBack(panel);
-  const there = across === null ? [] : plainTopcoats(across, policy, model, lookedAt);
+  const there =
+    sides.cutBack === null
+      ? []
+      : plainTopcoats(acrossCutBack(panel, sides.cutBack), policy, model, lookedAt);
   const chance = none * (sides.cutBack?.otherSide ?? 0);
   return here.map((topcoat, finish) => {
     const other = there[finish];
@@ -76,18 +80,20 @@ const otherWord = (panel: AllowanceCase): Condition => (isCutBack(panel) ? 'orig
 
 /** What a panel is by its word, as it stands beside what it may be besides. */
 export const sideOfWord = (conditions: readonly Condition[]): Condition =>
-  conditions.includes('cut-back') ? 'cut-back' : (conditions[0] ?? 'original');
+  conditions.includes('cut-back') ? 'cut-back' : at(conditions, 0);
 
 /**
  * The panel on the other side of the line of film cut back. That it would be cut back is held of a mean on that line,
  * as it would be that or less.
  */
-export function acrossCutBack(panel: AllowanceCase): AllowanceCase {
-  const { film, conditions, sides } = panel;
+export function acrossCutBack(
+  panel: AllowanceCase,
+  { line }: Pick<LineComparison, 'line'>,
+): AllowanceCase {
+  const { film, conditions } = panel;
   if (isCutBack(panel)) {
     return { ...panel, conditions: conditions.filter((one) => one !== 'cut-back') };
   }
-  const line = sides.cutBack?.line ?? film.mean;
   return {
     ...panel,
     film: { ...film, mean: micrometres(Math.min(film.mean, line)) },

@@ -8,7 +8,7 @@ import type { PanelFilm } from '../panel-film.ts';
 import { zincOf } from '../zinc.ts';
 import { clearExpected } from './clear-expected.ts';
 import { countsForLife, lifeSpent } from './earlier-work.ts';
-import { removalIn, type UnsaidLimit } from './limit.ts';
+import { type LimitRoom, removalIn, type UnsaidLimit } from './limit.ts';
 import type { TopcoatCase } from './topcoat-cases.ts';
 import { topcoatAllowance } from './topcoat-risk.ts';
 
@@ -101,20 +101,39 @@ function clearBasis({ clear, under }: PanelFacts): string {
   return basis.length === 0 ? '' : ` by ${basis.join(' and ')}`;
 }
 
+/** What the panel's life and its total allow, whatever its clear: the smaller of the two. */
+export const mostBesideClear = (
+  panel: LimitedPanel,
+  terms: RemovalTerms,
+  model: FilmModel,
+): Micrometres =>
+  micrometres(
+    Math.min(
+      removalIn(lifeRoom(panel, terms, model), terms.logSd),
+      removalIn(totalRoom(panel, terms, model), terms.logSd),
+    ),
+  );
+
 /** The most that may come off over the panel's life, less all that earlier work took. */
-function lifeLimit(
-  { facts, missing, conditions }: LimitedPanel,
-  { risk, logSd }: RemovalTerms,
+function lifeRoom(
+  { facts, missing }: LimitedPanel,
+  { risk }: RemovalTerms,
   { limits, earlier }: FilmModel,
-): UnsaidLimit {
+): LimitRoom {
   const life = facts.finish === 'single-stage-solid' ? limits.lifeSolid : limits.life;
   const { mean: before, sd } = lifeSpent(facts, missing, earlier);
-  const room = { of: life, less: before, sd, risk };
+  return { of: life, less: before, sd, risk };
+}
+
+function lifeLimit(panel: LimitedPanel, terms: RemovalTerms, model: FilmModel): UnsaidLimit {
+  const { facts, missing, conditions } = panel;
+  const room = lifeRoom(panel, terms, model);
   return {
     code: 'life',
-    value: removalIn(room, logSd),
+    value: removalIn(room, terms.logSd),
     room,
     said: () => {
+      const { of: life, less: before } = room;
       const { recorded, taken } = facts;
       const record =
         recorded === null
@@ -131,19 +150,27 @@ function lifeLimit(
   };
 }
 
-function totalLimit(
-  { film: { smallest }, facts }: LimitedPanel,
+/** What the smallest point reads over the floor of the total. */
+const totalRoom = (
+  { film, facts }: LimitedPanel,
   terms: RemovalTerms,
   model: FilmModel,
-): UnsaidLimit {
-  const floor = totalFloor(facts, terms.totalFloor, model);
-  const risk = model.limits.totalFloorRiskPct / 100;
-  const room = { of: smallest, less: floor, sd: ZERO, risk };
+): LimitRoom => ({
+  of: film.smallest,
+  less: totalFloor(facts, terms.totalFloor, model),
+  sd: ZERO,
+  risk: model.limits.totalFloorRiskPct / 100,
+});
+
+function totalLimit(panel: LimitedPanel, terms: RemovalTerms, model: FilmModel): UnsaidLimit {
+  const { facts } = panel;
+  const room = totalRoom(panel, terms, model);
   return {
     code: 'total',
     value: removalIn(room, terms.logSd),
     room,
     said: () => {
+      const { of: smallest, less: floor } = room;
       const zinc = zincRead(facts, model);
       const ofIt = zinc > 0 ? says`, ${bare(zinc, 0)} of it zinc` : '';
       return says`smallest point reads ${um(smallest)}, ${bare(floor, 0)} must stay${ofIt}`;

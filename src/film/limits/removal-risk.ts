@@ -1,12 +1,13 @@
 /** What the three published kinds of limit allow, at a stated risk and a stated spread of removal. */
 import { at } from '../../base/at.ts';
+import { keptWith } from '../../base/kept.ts';
 import {
+  fillNormal,
+  type NormalTable,
   normalCdf,
-  normalCdfFrom,
-  normalDensity,
   normalQuantile,
 } from '../../base/stats/normal.ts';
-import { expectOverNormal, normalRuleOf } from '../../base/stats/quadrature.ts';
+import { normalRuleOf, type Rule } from '../../base/stats/quadrature.ts';
 import { type Slope, solveIncreasing } from '../../base/stats/root.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { ThinClear } from './thin-clear.ts';
@@ -24,14 +25,49 @@ export function clearRisk(
   floor: Micrometres,
   { median, logSd }: ExpectedRemoval,
 ): number {
-  const below = (removed: number): number => {
-    const z = (floor + removed - clear.mean) / clear.sd;
-    return normalCdfFrom(z, normalDensity(z));
-  };
-  return median === 0
-    ? below(0)
-    : expectOverNormal((z) => below(median * Math.exp(logSd * z)), turnWidth(clear, floor, logSd));
+  if (median === 0) return normalCdf((floor - clear.mean) / clear.sd);
+  const { weights, factors, table } = removalNodes(turnWidth(clear, floor, logSd), logSd);
+  const { z, below } = table;
+  const { mean, sd } = clear;
+  for (let k = 0; k < z.length; k += 1) z[k] = (floor + median * of(factors, k) - mean) / sd;
+  fillNormal(table);
+  let sum = 0;
+  for (let k = 0; k < z.length; k += 1) sum += of(weights, k) * of(below, k);
+  return sum;
 }
+
+/** In a column of numbers alone: what serves lists of any kind would make an object of each. */
+const of = (column: Float64Array, place: number): number => column[place] as number;
+
+/** A rule over the removal, what its nodes are of the median, and columns to work in. */
+type RemovalNodes = {
+  readonly weights: Float64Array;
+  /** e^{σz} at its nodes. */
+  readonly factors: Float64Array;
+  readonly table: NormalTable;
+};
+
+/** Kept: the panels of a car share σ, and most of them the rule. */
+function removalNodes(width: number, logSd: number): RemovalNodes {
+  const rule = normalRuleOf(width);
+  const known = nodesOfRule(rule);
+  const before = known.get(logSd);
+  if (before !== undefined) return before;
+  if (known.size >= MOST_LOG_SDS) known.clear();
+  const { nodes, weights } = rule;
+  const column = (): Float64Array => new Float64Array(nodes.length);
+  const made = {
+    weights: Float64Array.from(weights),
+    factors: Float64Array.from(nodes, (z) => Math.exp(logSd * z)),
+    table: { z: column(), density: column(), below: column() },
+  };
+  known.set(logSd, made);
+  return made;
+}
+
+const nodesOfRule = keptWith((_: Rule) => new Map<number, RemovalNodes>());
+/** A survey asks of two, a plan of each combination that was tried. */
+const MOST_LOG_SDS = 16;
 
 /** How far z has to move for the clear left to pass its floor: sd over the removal's slope an sd beyond. */
 const turnWidth = ({ mean, sd }: ThinClear, floor: Micrometres, logSd: number): number =>
@@ -75,14 +111,39 @@ export function allowanceOver(
       curvature: total.curvature / total.value - slope * slope,
     };
   };
-  const [likeliest] = possible;
-  if (likeliest === undefined) throw new Error('no clear to keep');
-  const start = roughAllowance(likeliest.clear, floor, { risk, logSd });
+  const start = roughAllowance(at(possible, 0).clear, floor, { risk, logSd });
   const sharpest = Math.min(...possible.map(({ clear }) => clear.sd));
   const [relative, absolute] = [2e-3 * logSd, 2e-3 * sharpest];
   // Beyond nothing the risk goes on as smoothly, so that no step is cut off there.
   return micrometres(Math.max(0, solveIncreasing(excess, { start, relative, absolute })));
 }
+
+/**
+ * The smaller of `allowanceOver` and `most`. Where `most` looks as if it might go, one look at its risk proves it; the
+ * search for the largest median looks twice.
+ */
+export function allowanceUpTo(
+  most: Micrometres,
+  possible: readonly PossibleClear[],
+  floor: Micrometres,
+  terms: RiskTerms,
+): Micrometres {
+  const looksKept = roughAllowance(at(possible, 0).clear, floor, terms) > most;
+  if (looksKept && riskOver(possible, floor, most, terms.logSd) <= terms.risk) return most;
+  return micrometres(Math.min(most, allowanceOver(possible, floor, terms)));
+}
+
+/** Σ chance · `clearRisk` of one removal. */
+const riskOver = (
+  possible: readonly PossibleClear[],
+  floor: Micrometres,
+  median: Micrometres,
+  logSd: number,
+): number =>
+  possible.reduce(
+    (sum, { clear, chance }) => sum + chance * clearRisk(clear, floor, { median, logSd }),
+    0,
+  );
 
 /** Adds `clearRisk` of a median and its two derivatives in that, by the chance of the clear, to a total. */
 function riskSum(
@@ -92,20 +153,23 @@ function riskSum(
 ): (median: number, total: { value: number; slope: number; curvature: number }) => void {
   const { sd } = clear;
   const room = (clear.mean - floor) / sd;
-  const { nodes, weights } = normalRuleOf(turnWidth(clear, floor, logSd));
-  const terms = nodes.map((z, k) => ({
-    per: Math.exp(logSd * z) / sd,
-    weight: chance * at(weights, k),
-  }));
+  const { weights, factors, table } = removalNodes(turnWidth(clear, floor, logSd), logSd);
+  const { z, density, below } = table;
   return (median, total) => {
-    for (const { per, weight } of terms) {
-      const z = median * per - room;
-      const density = normalDensity(z);
-      const slope = weight * density * per;
-      total.value += weight * normalCdfFrom(z, density);
-      total.slope += slope;
-      total.curvature -= slope * per * z;
+    for (let k = 0; k < z.length; k += 1) z[k] = median * (of(factors, k) / sd) - room;
+    fillNormal(table);
+    let { value, slope, curvature } = total;
+    for (let k = 0; k < z.length; k += 1) {
+      const weight = chance * of(weights, k);
+      const per = of(factors, k) / sd;
+      const rising = weight * of(density, k) * per;
+      value += weight * of(below, k);
+      slope += rising;
+      curvature -= rising * per * of(z, k);
     }
+    total.value = value;
+    total.slope = slope;
+    total.curvature = curvature;
   };
 }
 

@@ -49,12 +49,16 @@ export function topcoatCases(
   model: FilmModel,
 ): readonly PlainTopcoat[] {
   const { layers, limits, stated } = model;
-  const clearOf = (prior: LayerPrior): Pick<PlainTopcoat, 'clear' | 'meanClear' | 'told'> => {
-    const { mean, count, spread, calibration } = film;
-    const total = { mean, count, spread, calibration, taken };
+  const { mean, count, spread, calibration } = film;
+  const total = { mean, count, spread, calibration, taken };
+  const topcoatOf = (
+    finish: PlainTopcoat['finish'],
+    { top, under }: LayerPrior,
+    clearFloor: Micrometres,
+  ): PlainTopcoat => {
     const knowledge = {
-      top: prior.top,
-      under: prior.under,
+      top,
+      under,
       statedClear: facts.clear,
       statedUnder: facts.under,
       zinc: facts.galvanised ? zincOf(layers) : NO_ZINC,
@@ -62,24 +66,24 @@ export function topcoatCases(
     };
     const { onThinnest, overPanel } = clearChain(total, knowledge, model.topcoat);
     return {
+      finish,
       clear: onThinnest,
       meanClear: {
         mean: micrometres(overPanel.mean),
         sd: micrometres(Math.sqrt(overPanel.variance)),
       },
+      clearFloor,
       told: { film: total, knowledge },
     };
   };
-  const clearOverBase = (): PlainTopcoat => ({
-    finish: 'clear-over-base',
-    ...clearOf(layers.clearOverBase),
-    clearFloor: policy === 'strict' ? limits.clearFloorStrict : limits.clearFloor,
-  });
-  const singleStage = (): PlainTopcoat => ({
-    finish: 'single-stage',
-    ...clearOf(layers.singleStage),
-    clearFloor: limits.singleStageFloor,
-  });
+  const clearOverBase = (): PlainTopcoat =>
+    topcoatOf(
+      'clear-over-base',
+      layers.clearOverBase,
+      policy === 'strict' ? limits.clearFloorStrict : limits.clearFloor,
+    );
+  const singleStage = (): PlainTopcoat =>
+    topcoatOf('single-stage', layers.singleStage, limits.singleStageFloor);
   if (facts.finish === 'clear-over-base' || facts.finish === 'matte') return [clearOverBase()];
   return facts.finish === 'unknown' ? [clearOverBase(), singleStage()] : [singleStage()];
 }

@@ -1,7 +1,13 @@
 /** The risk of a removal to the topcoat of a panel, over all that the panel may be. */
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Condition } from '../condition/condition.ts';
-import { allowanceOver, clearRisk, type ExpectedRemoval } from './removal-risk.ts';
+import {
+  allowanceOver,
+  allowanceUpTo,
+  clearRisk,
+  type ExpectedRemoval,
+  type PossibleClear,
+} from './removal-risk.ts';
 import type { Besides, PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
 
 const NOTHING = micrometres(0);
@@ -44,20 +50,36 @@ function riskBesides(
 }
 
 /** The largest median removal that keeps `topcoatRisk` at `risk` or under; 0 when none does. */
-export function topcoatAllowance(
-  topcoat: TopcoatCase,
-  { risk, logSd }: { readonly risk: number; readonly logSd: number },
-): Micrometres {
-  const { besides, clear, clearFloor } = topcoat;
-  const lost = besides.reduce((sum, one) => (one.topcoat === null ? sum + one.chance : sum), 0);
+export function topcoatAllowance(topcoat: TopcoatCase, { risk, logSd }: TopcoatTerms): Micrometres {
+  const lost = chanceOfLost(topcoat);
   if (lost >= risk) return NOTHING;
-  const others = besides.flatMap(({ topcoat: other, chance }) =>
+  return allowanceOver(possibleClears(topcoat), topcoat.clearFloor, { risk: risk - lost, logSd });
+}
+
+/** The same or `most`, whichever is less. */
+export function topcoatAllowanceUpTo(
+  most: Micrometres,
+  topcoat: TopcoatCase,
+  { risk, logSd }: TopcoatTerms,
+): Micrometres {
+  const lost = chanceOfLost(topcoat);
+  if (lost >= risk) return NOTHING;
+  const terms = { risk: risk - lost, logSd };
+  return allowanceUpTo(most, possibleClears(topcoat), topcoat.clearFloor, terms);
+}
+
+type TopcoatTerms = { readonly risk: number; readonly logSd: number };
+
+/** Chance that no topcoat is known, so that any removal is one too many. */
+const chanceOfLost = ({ besides }: Pick<TopcoatCase, 'besides'>): number =>
+  besides.reduce((sum, one) => (one.topcoat === null ? sum + one.chance : sum), 0);
+
+function possibleClears(topcoat: TopcoatCase): readonly PossibleClear[] {
+  const own = { clear: topcoat.clear, chance: chanceOfWord(topcoat) };
+  const others = topcoat.besides.flatMap(({ topcoat: other, chance }) =>
     other === null ? [] : [{ clear: other.clear, chance }],
   );
-  return allowanceOver([{ clear, chance: chanceOfWord(topcoat) }, ...others], clearFloor, {
-    risk: risk - lost,
-    logSd,
-  });
+  return [own, ...others];
 }
 
 /** What a removal risks. */

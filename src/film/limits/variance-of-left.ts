@@ -26,7 +26,7 @@ export type DoubtPart = { readonly source: DoubtSource; readonly share: number }
 
 /** Sources by size. Without any variance every share is 0. */
 export function doubtAboutWhatIsLeft(
-  { told }: TopcoatCase,
+  { told }: Pick<TopcoatCase, 'told'>,
   removal: ExpectedRemoval,
   sharing: FilmModel['topcoat'],
 ): readonly DoubtPart[] {
@@ -49,6 +49,10 @@ export function doubtAboutWhatIsLeft(
     .map((source) => ({ source, share: sum === 0 ? 0 : parts[source] / sum }))
     .sort((one, other) => other.share - one.share);
 }
+
+/** Of one source among them. */
+export const shareOf = (wanted: DoubtSource, parts: readonly DoubtPart[]): number =>
+  parts.reduce((sum, { source, share }) => (source === wanted ? sum + share : sum), 0);
 
 const lognormalVariance = ({ median, logSd }: ExpectedRemoval): number =>
   median ** 2 * Math.exp(logSd ** 2) * (Math.exp(logSd ** 2) - 1);

@@ -6,13 +6,12 @@
  * the other labels of a panel always match, also where the vocabulary does not know them.
  */
 
-import { at } from '../../base/at.ts';
 import { remembered } from '../../base/kept.ts';
 import { hasLetter, wordsOf } from '../../base/letters.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
 import { type LabelMeaning, labelWords, meanings } from './panel-label.ts';
-import type { Part, Side } from './panel-sense.ts';
+import type { Side } from './panel-sense.ts';
 import type { Panel, VehicleTemplate } from './template.ts';
 
 export type PanelMatch =
@@ -31,7 +30,6 @@ export type PanelNameOptions = {
 
 type PanelMatcher = (label: string) => PanelMatch;
 
-/** Answers for one template; each template and each label is worked out once. */
 export function panelMatcher(
   template: VehicleTemplate,
   options: PanelNameOptions = {},
@@ -66,7 +64,8 @@ type Matchers = {
 
 const matchersByTemplate = new WeakMap<VehicleTemplate, Matchers>();
 
-function matchersOf(template: VehicleTemplate, options: PanelNameOptions): Matchers {
+/** Answers for one template; each template and each label is worked out once. */
+export function matchersOf(template: VehicleTemplate, options: PanelNameOptions): Matchers {
   if (options.driveSide !== undefined) return createMatchers(template, options);
   const matchers = matchersByTemplate.get(template) ?? createMatchers(template, options);
   matchersByTemplate.set(template, matchers);
@@ -197,101 +196,8 @@ function placed(
   return meaning.side === undefined || meaning.side === side ? [{ ...meaning, side }] : [];
 }
 
-/** How well a template fits a set of labels. */
-export type TemplateFit = {
-  readonly template: VehicleTemplate;
-  /** Labels that match one panel each. */
-  readonly matched: number;
-  readonly unmatched: string[];
-  /** Panels of the template that no label names. */
-  readonly unlabelled: number;
-  /** Labels that name a panel in its own words: `boot` for a boot lid, not for a tailgate. */
-  readonly ownWords: number;
-};
-
-export type BestTemplate = TemplateFit & {
-  /** Templates the labels cannot tell from the best one; not empty means it is an assumption. */
-  readonly tied: readonly VehicleTemplate[];
-  /** All the others, best first; the tied ones lead. */
-  readonly runnersUp: readonly TemplateFit[];
-};
-
-/**
- * The template whose panels the labels name: the most labels matched, then the fewest panels left
- * without a label, then the most panels named in their own words. Among templates the labels cannot
- * tell apart one that was read from a file goes first, for somebody made it for such a vehicle; then
- * the one of middling total area (the lower of two). None when fewer than half of the labels match, or
- * there are no labels.
- */
-export function bestTemplate(
-  labels: readonly string[],
-  templates: readonly VehicleTemplate[],
-  options: PanelNameOptions = {},
-): BestTemplate | undefined {
-  const distinct = [...new Set(labels)];
-  const parts = new Map(distinct.map((label) => [label, partsNamed(label)]));
-  const ranked = templates.map((template) => fitOf(template, parts, options)).sort(betterFit);
-  const [first] = ranked;
-  if (first === undefined || first.matched === 0 || 2 * first.matched < distinct.length) {
-    return undefined;
-  }
-  const equal = ranked
-    .filter((fit) => betterFit(fit, first) === 0)
-    .sort((a, b) => totalArea(a.template) - totalArea(b.template));
-  const own = equal.filter(({ template }) => template.origin !== undefined);
-  const likely = own.length > 0 ? own : equal;
-  const best = at(likely, Math.floor((likely.length - 1) / 2));
-  return {
-    ...best,
-    tied: equal.filter((fit) => fit !== best).map(({ template }) => template),
-    runnersUp: ranked.filter((fit) => fit !== best),
-  };
-}
-
-function fitOf(
-  template: VehicleTemplate,
-  parts: ReadonlyMap<string, readonly Part[]>,
-  options: PanelNameOptions,
-): TemplateFit {
-  const labels = [...parts.keys()];
-  const { meant } = matchersOf(template, options);
-  const matches = labels.flatMap((label) => {
-    const answer = meant(label);
-    return answer?.kind === 'match' ? [{ label, panel: answer.panel }] : [];
-  });
-  const matchedLabels = new Set(matches.map(({ label }) => label));
-  return {
-    template,
-    matched: matches.length,
-    unmatched: labels.filter((label) => !matchedLabels.has(label)),
-    unlabelled: template.panels.length - new Set(matches.map(({ panel }) => panel.id)).size,
-    ownWords: matches.filter(({ label, panel }) => namesOwnPart(parts.get(label) ?? [], panel))
-      .length,
-  };
-}
-
-const namesOwnPart = (parts: readonly Part[], panel: Panel): boolean =>
-  knownPanel(panel).meanings.some(({ part }) => part !== undefined && parts.includes(part));
-
 /** A label without a template: each is read once, and held against many of them. */
-const readLabel = remembered((label) => {
+export const readLabel = remembered((label) => {
   const words = labelWords(label);
   return { words, meanings: meanings(words) };
 });
-
-/** The parts that a label may name. */
-const partsNamed = (label: string): readonly Part[] =>
-  readLabel(label).meanings.flatMap(({ part }) => part ?? []);
-
-/** Panels that the labels name: two labels are of two panels rather than of one. */
-const panelsNamed = ({ template, unlabelled }: TemplateFit): number =>
-  template.panels.length - unlabelled;
-
-const betterFit = (a: TemplateFit, b: TemplateFit): number =>
-  b.matched - a.matched ||
-  panelsNamed(b) - panelsNamed(a) ||
-  a.unlabelled - b.unlabelled ||
-  b.ownWords - a.ownWords;
-
-const totalArea = ({ panels }: VehicleTemplate): number =>
-  panels.reduce((sum, { area }) => sum + area, 0);

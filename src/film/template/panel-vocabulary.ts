@@ -4,7 +4,8 @@
  * words. All are singular.
  */
 import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
-import { abroadEntries, wordsAbroad } from './panel-words-abroad.ts';
+import { wordSenses } from './panel-word-rows.ts';
+import { wordsAbroad } from './panel-words-abroad.ts';
 import { wordsEast } from './panel-words-east.ts';
 import { wordsFurther } from './panel-words-further.ts';
 import { wordsOfNeighbours } from './panel-words-neighbours.ts';
@@ -91,7 +92,7 @@ export const englishWords: ReadonlyMap<string, readonly Sense[]> = new Map([
 
 export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
   ...Object.values({ ...wordsOfNeighbours, ...wordsFurther, ...wordsEast, ...wordsAbroad }).flatMap(
-    abroadEntries,
+    wordSenses,
   ),
   ...englishWords,
 ]);

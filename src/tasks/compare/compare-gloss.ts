@@ -7,7 +7,7 @@ import {
 } from '../../film/compare/compare-gloss.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import { readGlossFile } from '../../intake/read-gloss-file.ts';
-import { byPanelId } from '../read/match-panels.ts';
+import { rowsByPanelId } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 
 export type ComparedGloss = GlossChange;
@@ -20,10 +20,7 @@ export function compareGloss(
   if (file === undefined) return { value: [], diagnostics: [] };
   const read = readGlossFile(file);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
-  const matched = byPanelId(
-    read.value.map((row) => ({ name: row.panel, value: row, at: row.at })),
-    template,
-  );
+  const matched = rowsByPanelId(read.value, template);
   const diagnostics = [...read.diagnostics, ...matched.diagnostics];
   if (matched.value === undefined || hasErrors(diagnostics)) return { diagnostics };
   const { value: rows } = matched;

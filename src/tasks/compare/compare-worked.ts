@@ -8,10 +8,11 @@ import {
 } from '../../base/diagnostics.ts';
 import { sum } from '../../base/sum.ts';
 import { micrometres } from '../../base/units.ts';
+import { nameWithZone } from '../../film/survey.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import { readWorkedFile, type WorkedRow } from '../../intake/read-worked-file.ts';
-import { byPanelId } from '../read/match-panels.ts';
+import { rowsByPanelId } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { Planned } from './compare-plan.ts';
 
@@ -30,10 +31,7 @@ export function asWorked(
   if (file === undefined) return { value: { done: planned, said: null }, diagnostics: [] };
   const read = readWorkedFile(file);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
-  const matched = byPanelId(
-    read.value.map((row) => ({ name: row.panel, value: row, at: row.at })),
-    template,
-  );
+  const matched = rowsByPanelId(read.value, template);
   const diagnostics = [...read.diagnostics, ...matched.diagnostics];
   if (matched.value === undefined) return { diagnostics };
   const rowsOf = matched.value;
@@ -106,7 +104,7 @@ function mistakesOf(panel: Panel, plan: ForetoldPanel, rows: Rows): readonly Dia
   if (parts.length === 0) return notInPlan(panel, rows);
   const about = parts.flatMap((part) =>
     part.steps.map((step, place) => ({
-      name: part.zone === null ? panel.name : `${panel.name} (${part.zone} zone)`,
+      name: nameWithZone(panel.name, part.zone),
       step: `step ${place + 1} (${step.combination})`,
       rows: rowsAbout(part, place, rows),
     })),

@@ -22,6 +22,16 @@ export function byPanelId<T>(
   return diagnostics.length === 0 ? { value: found, diagnostics } : { diagnostics };
 }
 
+/** The same for rows of a file, each of which names its panel. */
+export const rowsByPanelId = <Row extends { readonly panel: string; readonly at: Place }>(
+  rows: readonly Row[],
+  template: VehicleTemplate,
+): Outcome<ReadonlyMap<string, readonly Row[]>> =>
+  byPanelId(
+    rows.map((row) => ({ name: row.panel, value: row, at: row.at })),
+    template,
+  );
+
 const LISTED = 6;
 
 /** A few words as a list; of many, the first and how many more. */

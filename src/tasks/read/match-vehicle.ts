@@ -8,8 +8,9 @@ import {
   warning,
 } from '../../base/diagnostics.ts';
 import type { Reading } from '../../film/reading.ts';
-import { bestTemplate, panelMatcher } from '../../film/template/panel-names.ts';
+import { panelMatcher } from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
+import { bestTemplate } from '../../film/template/template-fit.ts';
 import { templateRules } from '../../formats/data/template-defaults.ts';
 import { decode } from '../../intake/bytes/decode.ts';
 import { shownLine } from '../../intake/rows/source.ts';
@@ -119,11 +120,11 @@ function waysOut(
 function samePoints(readings: readonly Reading[]): readonly Reading[] {
   const taken = new Set<string>();
   return readings.map((reading) => {
-    const keyOf = (repeat: number): string =>
-      JSON.stringify([reading.panel, reading.point, reading.layer, reading.place, repeat]);
+    const { panel, point, layer, place } = reading;
+    const at = `${panel}\0${point}\0${layer}\0${place}\0`;
     let { repeat } = reading;
-    while (taken.has(keyOf(repeat))) repeat += 1;
-    taken.add(keyOf(repeat));
+    while (taken.has(`${at}${repeat}`)) repeat += 1;
+    taken.add(`${at}${repeat}`);
     return repeat === reading.repeat ? reading : { ...reading, repeat };
   });
 }

@@ -12,6 +12,7 @@ import type { AsDecided, TypedReading } from './reading-rules.ts';
 export type LoadedFile = {
   readonly name: string;
   readonly bytes: Uint8Array;
+  /** May be worked out when it is first asked for: `inputOf` hands it on without asking. */
   readonly sha256: string;
   /** Given in place of bytes: whole vehicles of a long file. */
   readonly piece?: GaugePiece;
@@ -27,9 +28,15 @@ export type ReadInput = {
 
 /** Files that were read as they stand, with nothing to decide; what was not given is none. */
 export const inputsOf = (...files: readonly (LoadedFile | undefined)[]): readonly ReadInput[] =>
-  files.flatMap((file) =>
-    file === undefined ? [] : [{ file: file.name, sha256: file.sha256, decisions: null }],
-  );
+  files.flatMap((file) => (file === undefined ? [] : [inputOf(file, null)]));
+
+export const inputOf = (file: LoadedFile, decisions: ReadInput['decisions']): ReadInput => ({
+  file: file.name,
+  get sha256() {
+    return file.sha256;
+  },
+  decisions,
+});
 
 /** All readings of one vehicle; `template` is null where no template knows its panels. */
 export type VehicleReadings = {

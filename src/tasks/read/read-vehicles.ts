@@ -14,7 +14,7 @@ import { readWithRules } from './as-decided.ts';
 import { decisionsToKeep } from './decisions-to-keep.ts';
 import { listed } from './match-panels.ts';
 import { matchVehicle } from './match-vehicle.ts';
-import type { ReadRequest, ReadVehicles } from './read-request.ts';
+import { inputOf, type ReadRequest, type ReadVehicles } from './read-request.ts';
 import type { ReadingRules } from './reading-rules.ts';
 import { toldByVehicle } from './told-by-vehicle.ts';
 
@@ -27,11 +27,7 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
     file,
     outcome: readWithRules(file, rules),
   }));
-  const inputs = read.map(({ file, outcome }) => ({
-    file: file.name,
-    sha256: file.sha256,
-    decisions: outcome.value?.decisions ?? null,
-  }));
+  const inputs = read.map(({ file, outcome }) => inputOf(file, outcome.value?.decisions ?? null));
   const seen = new Set(read.flatMap(({ outcome }) => [...(outcome.value?.panelsSeen ?? [])]));
   const unread = read.some(({ outcome }) => outcome.value === undefined);
   const readings = renumbered(read.map(({ outcome }) => outcome.value?.readings ?? []));
