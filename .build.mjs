@@ -48,16 +48,16 @@ const { metafile, outputFiles } = buildSync({
   write: false,
   alias: {
     // Commander can start other programs as subcommands. This one never does, and so holds no means to.
-    'node:child_process': './src/cli/no-child-process.ts',
+    'node:child_process': './src/cli/build/no-child-process.ts',
     // File by file: of the one that it comes as, all classes are made at each start (1 ms) for six functions.
     'simple-statistics': './node_modules/simple-statistics/index.js',
   },
 });
 writeFileSync(join(folder, 'program.cjs'), scriptOf(outputFiles[0].text), 'latin1');
 writeFileSync(join(folder, 'LICENSES.txt'), licencesOf(metafile.inputs));
-write('src/cli/write-schemas.ts', join(folder, 'schemas'));
-write('src/cli/write-man.ts', join(folder, 'man'));
-write('src/cli/write-cache.ts', folder);
+write('src/cli/build/write-schemas.ts', join(folder, 'schemas'));
+write('src/cli/build/write-man.ts', join(folder, 'man'));
+write('src/cli/build/write-cache.ts', folder);
 
 /**
  * A function of what a CommonJS module finds about itself, ready to be run. In ASCII: it is decoded in no

@@ -13,7 +13,7 @@ import { exitCodes } from '../src/cli/exit-code.ts';
 import type { OptionSpec } from '../src/cli/options/option-spec.ts';
 import { helpOption, type OptionName, optionSpecs } from '../src/cli/options.ts';
 import { basisMeanings } from '../src/formats/data/state-meanings.ts';
-import { shopSchema } from '../src/formats/shop.ts';
+import { shopSchema } from '../src/formats/shop/shop.ts';
 import { projectRoot, runShell } from './cli/run-leastcut.ts';
 import { temporaryFolder } from './cli/temporary-folder.ts';
 

@@ -12,10 +12,10 @@ import { renderNdjson } from '../render/json.ts';
 import { emptyRecord } from '../report/envelope.ts';
 import { intakeOptions } from '../tasks/read/read-vehicles.ts';
 import { type Answer, answerIsNo, type Command, type World } from './command.ts';
-import { loadInputs, readRequest } from './load-inputs.ts';
+import { writeToReader } from './files/standard-output.ts';
+import { loadInputs, readRequest } from './load/load-inputs.ts';
 import { changedFile, type LongInput, openLongInput } from './long-input.ts';
 import type { OptionName, TypedOptions } from './options.ts';
-import { writeToReader } from './standard-output.ts';
 import { version } from './version.ts';
 
 /** Options that say something of one vehicle, or of the input as a whole. */

@@ -11,8 +11,8 @@ import type { Effective } from '../tasks/settings/setting-origin.ts';
 import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 import { type Answer, answerIsNo, type Command } from './command.ts';
 import { conclude } from './ending.ts';
+import { STANDARD_OUTPUT, terminalOn, writeAnswer } from './files/standard-output.ts';
 import type { TypedOptions } from './options.ts';
-import { STANDARD_OUTPUT, terminalOn, writeAnswer } from './standard-output.ts';
 import { colourDecision, isAscii, textStyle, textWidth } from './terminal.ts';
 import { version } from './version.ts';
 
@@ -113,7 +113,7 @@ function failureOutput(
 /** Each is the old or the new, never half. */
 async function writeBeside(files: NonNullable<Answer['files']>): Promise<readonly Diagnostic[]> {
   if (files.length === 0) return [];
-  const { writeOutput } = await import('./output-files.ts');
+  const { writeOutput } = await import('./files/output-files.ts');
   const written = await Promise.all(files.map(({ path, text }) => writeOutput(path, text)));
   return written.flatMap((problem) => problem ?? []);
 }
@@ -123,5 +123,5 @@ async function write(text: string, out: string | undefined): Promise<Diagnostic 
     await writeAnswer(text);
     return undefined;
   }
-  return text === '' ? undefined : (await import('./output-files.ts')).writeOutput(out, text);
+  return text === '' ? undefined : (await import('./files/output-files.ts')).writeOutput(out, text);
 }

@@ -7,9 +7,9 @@ import { renderDiagnostic } from '../render/diagnostic-text.ts';
 import { printable } from '../render/printable.ts';
 import type { StreamedRun } from './command.ts';
 import { exitCodeOf, exitCodes } from './exit-code.ts';
+import { STANDARD_ERROR, terminalOn, writeError } from './files/standard-output.ts';
 import { messageLook } from './message-look.ts';
 import type { TypedOptions } from './options.ts';
-import { STANDARD_ERROR, terminalOn, writeError } from './standard-output.ts';
 import { isAscii } from './terminal.ts';
 
 export function finish(diagnostics: readonly Diagnostic[], options: TypedOptions): number {

@@ -15,7 +15,7 @@ import { createLongPieces } from '../intake/long-pieces.ts';
 import type { IntakeDecisions, IntakeOptions } from '../intake/read-gauge-file.ts';
 import { createLongFile } from '../intake/read-long-file.ts';
 import type { World } from './command.ts';
-import { statOrNothing } from './file-status.ts';
+import { statOrNothing } from './files/file-status.ts';
 
 export type LongInput = {
   readonly sha256: string;

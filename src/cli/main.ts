@@ -1,6 +1,6 @@
 /** The entry: small, so that the version is printed before anything else is loaded. */
 import { exitCodes } from './exit-code.ts';
-import { endingWith, isAllWritten, writeAnswer, writeError } from './standard-output.ts';
+import { endingWith, isAllWritten, writeAnswer, writeError } from './files/standard-output.ts';
 import { version } from './version.ts';
 
 async function main(words: readonly string[]): Promise<number> {

@@ -1,7 +1,7 @@
 /** How wide help and messages are, and how messages stand out: as the terminal they are read on. */
 import type { MessageLook } from '../render/diagnostic-text.ts';
+import { STANDARD_ERROR, STANDARD_OUTPUT, terminalOn } from './files/standard-output.ts';
 import type { TypedOptions } from './options.ts';
-import { STANDARD_ERROR, STANDARD_OUTPUT, terminalOn } from './standard-output.ts';
 import { colourDecision, textWidth } from './terminal.ts';
 
 /** Longer lines are hard to follow. */

@@ -1,20 +1,20 @@
 /** What was typed → what is meant → answer → text on a stream, and an exit code. */
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { STANDARD_INPUT } from '../base/file-name.ts';
-import { findCommand, parseArguments, shortHelp } from './arguments.ts';
 import { withFields } from './chosen-fields.ts';
 import { type Command, failed, type World } from './command.ts';
 import { commands, loadCommand } from './commands.ts';
 import { deliver } from './deliver.ts';
 import { conclude, concludeStream, finish } from './ending.ts';
-import { readEnvironment } from './environment.ts';
 import { exitCodes } from './exit-code.ts';
-import { loadedOnce } from './files.ts';
-import { namedInputs, problemAfterwards, problemBeforehand } from './named-files.ts';
-import { offeredForm } from './offered-form.ts';
+import { loadedOnce } from './files/files.ts';
+import { namedInputs, problemAfterwards, problemBeforehand } from './files/named-files.ts';
+import { endingWith } from './files/standard-output.ts';
+import { remind, showHelp, writeHelp } from './help/show-help.ts';
+import { findCommand, parseArguments, shortHelp } from './options/arguments.ts';
+import { readEnvironment } from './options/environment.ts';
+import { offeredForm } from './options/offered-form.ts';
 import type { OptionName, TypedOptions } from './options.ts';
-import { remind, showHelp, writeHelp } from './show-help.ts';
-import { endingWith } from './standard-output.ts';
 import { surroundings } from './surroundings.ts';
 
 export const run = async (words: readonly string[]): Promise<number> =>
@@ -76,7 +76,7 @@ async function runCommand(
   const world: World = {
     ...beginning,
     load: files.load,
-    create: async (...files) => (await import('./output-files.ts')).createFiles(...files),
+    create: async (...files) => (await import('./files/output-files.ts')).createFiles(...files),
     once: (_what, _options, make) => make(world),
     command: loadCommand,
     commands: () => Promise.all(commands.map(({ load }) => load())),

@@ -1,6 +1,6 @@
 /** What a run finds around it; read once, in `run.ts`, and handed on as a value. */
 import { homedir } from 'node:os';
-import type { Environment } from './environment.ts';
+import type { Environment } from './options/environment.ts';
 
 export type Surroundings = {
   readonly environment: Environment;

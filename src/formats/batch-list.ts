@@ -4,9 +4,9 @@
  */
 import * as z from 'zod';
 import { found, type Outcome, type Place } from '../base/diagnostics.ts';
-import { parseJson } from './json-text.ts';
-import { text } from './setting-values.ts';
-import { validate } from './validate.ts';
+import { parseJson } from './json/json-text.ts';
+import { text } from './json/setting-values.ts';
+import { validate } from './json/validate.ts';
 
 type ListCell = { readonly text: string; readonly at: Place };
 

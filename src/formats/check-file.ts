@@ -2,9 +2,9 @@
 import { error, hasErrors, type Outcome } from '../base/diagnostics.ts';
 import { closest } from '../base/did-you-mean.ts';
 import { type FileKind, type FileKindName, fileKinds } from './file-kinds.ts';
-import { type JsonDocument, parseJson } from './json-text.ts';
-import { keysOf } from './schema-words.ts';
-import { shorten } from './shorten.ts';
+import { type JsonDocument, parseJson } from './json/json-text.ts';
+import { keysOf } from './json/schema-words.ts';
+import { shorten } from './json/shorten.ts';
 
 export function checkSettingsFile(file: string, text: string): Outcome<FileKindName> {
   const { value: document, diagnostics } = parseJson(file, text);

@@ -4,10 +4,10 @@
  * column that it has; `panel_names` says which panel is meant by a word of the export.
  */
 import * as z from 'zod';
-import { advised } from './advised.ts';
 import { readingColumns } from './csv-columns.ts';
-import { given, identifier, note, text } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { advised } from './json/advised.ts';
+import { given, identifier, note, text } from './json/setting-values.ts';
+import { settingsReader } from './json/settings-reader.ts';
 
 /** A sign that was written as its name. */
 const byName =

@@ -5,14 +5,14 @@ import { builtInTemplates } from './data/templates.ts';
 import { decisionsSchema, readDecisions } from './decisions.ts';
 import { filmRecordSchema, readFilmRecord } from './film-record.ts';
 import { gaugeSchema, readGauge } from './gauge.ts';
-import { jobSchema, readJob } from './job.ts';
+import { jobSchema, readJob } from './job/job.ts';
+import { settingsReader } from './json/settings-reader.ts';
 import { ratesSchema, readRates } from './rates.ts';
 import { planSchema } from './records/plan-record.ts';
 import { readRubric, rubricSchema } from './rubric.ts';
-import { settingsReader } from './settings-reader.ts';
-import { readShop, shopSchema } from './shop.ts';
-import { readTemplate } from './template.ts';
-import { templateSchema } from './template-schema.ts';
+import { readShop, shopSchema } from './shop/shop.ts';
+import { readTemplate } from './template/template.ts';
+import { templateSchema } from './template/template-schema.ts';
 
 export type FileKindName =
   | 'job'

@@ -7,8 +7,8 @@
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
 import type { RecordedRemoval } from '../film/film-model.ts';
-import { date, given, identifier, note, text } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { date, given, identifier, note, text } from './json/setting-values.ts';
+import { settingsReader } from './json/settings-reader.ts';
 
 const readingUm = z.number().min(0).max(2000);
 

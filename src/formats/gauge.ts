@@ -7,9 +7,9 @@ import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { ADJUSTABLE, type GaugeAdjustment } from '../film/gauge/gauge-adjustment.ts';
 import type { GaugeVerdict } from '../film/gauge/gauge-check.ts';
-import { advised } from './advised.ts';
-import { asQuantity, date, given, note, text } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { advised } from './json/advised.ts';
+import { asQuantity, date, given, note, text } from './json/setting-values.ts';
+import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
 
 /** Within the guard bands of JCGM 106, or between them. */

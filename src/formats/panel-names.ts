@@ -1,7 +1,7 @@
 /** Names of panels as a JSON object: the word of the export, and the panel it means. */
 import * as z from 'zod';
-import { text } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { text } from './json/setting-values.ts';
+import { settingsReader } from './json/settings-reader.ts';
 
 const panelNamesSchema = z.record(z.string(), text);
 

@@ -12,11 +12,11 @@ import type { ZoneName } from '../film/survey.ts';
 import { dayFaults } from '../work/day-order.ts';
 import { stageRules } from './data/stage-rules.ts';
 import { verdictMeanings } from './data/state-meanings.ts';
-import type { Placed } from './placed.ts';
+import { stageOrderErrors } from './job/stage-order-errors.ts';
+import type { Placed } from './json/placed.ts';
+import { identifier } from './json/setting-values.ts';
+import { type SettingsReader, settingsReader } from './json/settings-reader.ts';
 import { keyOf } from './records/record-parts.ts';
-import { identifier } from './setting-values.ts';
-import { type SettingsReader, settingsReader } from './settings-reader.ts';
-import { stageOrderErrors } from './stage-order-errors.ts';
 
 export type ForetoldStep = {
   /** `machine/pad/product`. */

@@ -8,9 +8,9 @@
  */
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { advised } from './advised.ts';
-import { asQuantity, combination, date, given, note, text } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { advised } from './json/advised.ts';
+import { asQuantity, combination, date, given, note, text } from './json/setting-values.ts';
+import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
 
 const percentAdvice = (value: unknown): string | undefined => {

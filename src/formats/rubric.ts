@@ -5,9 +5,9 @@
  */
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { advised } from './advised.ts';
-import { given, note, shownName } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { advised } from './json/advised.ts';
+import { given, note, shownName } from './json/setting-values.ts';
+import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
 
 const weight = z.number().min(0).max(1000).optional();

@@ -3,8 +3,8 @@
  * Other keys of the record are let by: later versions may have more of them.
  */
 import * as z from 'zod';
-import { given } from './setting-values.ts';
-import { settingsReader } from './settings-reader.ts';
+import { given } from './json/setting-values.ts';
+import { settingsReader } from './json/settings-reader.ts';
 
 const part = z.object({
   n_points: z.int().min(0),

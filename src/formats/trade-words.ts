@@ -1,7 +1,7 @@
 /** Words and figures of the trade that settings files are filled in with, and what to write instead. */
 import { shown } from '../base/rounding.ts';
 import { MICROMETRES_PER_MIL } from '../base/units.ts';
-import type { Advice } from './advised.ts';
+import type { Advice } from './json/advised.ts';
 
 const plain = (value: unknown): string =>
   typeof value === 'string' ? value.toLowerCase().replaceAll(/[^\p{L}\d]+/gu, '') : '';

@@ -1,7 +1,7 @@
 /** What was decided about a file on the way from its bytes to its readings. */
 import type { TableUnit } from './cells/unit.ts';
-import type { GaugeRole } from './tables/gauge-vocabulary.ts';
-import type { LayoutName } from './tables/layout.ts';
+import type { GaugeRole } from './header/gauge-vocabulary.ts';
+import type { LayoutName } from './header/layout.ts';
 import type { Metadatum } from './tables/table.ts';
 
 export type IntakeDecisions = {

@@ -5,10 +5,10 @@ import { shownFile } from '../base/file-name.ts';
 import type { FilmModel } from '../film/film-model.ts';
 import type { Limits } from './bytes/limits.ts';
 import type { TableUnit } from './cells/unit.ts';
+import { type GaugeRole, gaugeVocabulary } from './header/gauge-vocabulary.ts';
+import type { LayoutContext, LayoutName } from './header/layout.ts';
 import type { Source } from './rows/source.ts';
 import type { Row } from './rows/tokens.ts';
-import { type GaugeRole, gaugeVocabulary } from './tables/gauge-vocabulary.ts';
-import type { LayoutContext, LayoutName } from './tables/layout.ts';
 
 /** What readings of vehicle paint can be, and how far two of one place may differ. */
 export type PlausibleReadings = Pick<

@@ -13,8 +13,8 @@ import { numberShape } from './cells/numbers.ts';
 import { settleNumber } from './cells/settled-number.ts';
 import { type ReadingUnit, unitSign } from './cells/unit.ts';
 import { meansNoReading } from './cells/words.ts';
+import { type DefectRole, defectVocabulary } from './header/header.ts';
 import type { Row } from './rows/tokens.ts';
-import { type DefectRole, defectVocabulary } from './tables/header.ts';
 import { readLength, readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 export type DefectRow = {

@@ -12,9 +12,9 @@ import type { GaugeFileText } from './bytes/decode.ts';
 import type { DecimalDecision } from './cells/decimal.ts';
 import { type ReadingUnit, unitSign } from './cells/unit.ts';
 import { meansNoReading } from './cells/words.ts';
+import { gaugeVocabulary } from './header/gauge-vocabulary.ts';
+import type { Vocabulary } from './header/header.ts';
 import type { Row } from './rows/tokens.ts';
-import { gaugeVocabulary } from './tables/gauge-vocabulary.ts';
-import type { Vocabulary } from './tables/header.ts';
 import { readLength, readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 export type GaugeCheckTime = 'before' | 'after';

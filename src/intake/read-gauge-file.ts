@@ -6,6 +6,7 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
+import { linesOutside } from './beside/lines-outside.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
@@ -25,22 +26,21 @@ import { doubtUnitComments } from './doubts/unit-comments.ts';
 import { doubtUnit } from './doubts/unit-doubt.ts';
 import { tellUnknownStates } from './doubts/unknown-states.ts';
 import { createFindings, type Findings } from './findings.ts';
+import { joinedRoles } from './header/columns-by-role.ts';
+import type { GaugeRole } from './header/gauge-vocabulary.ts';
+import type { Layout } from './header/layout.ts';
 import type { IntakeDecisions } from './intake-decisions.ts';
 import { type IntakeOptions, panelSpelling, unknownRoles } from './intake-options.ts';
+import type { Parts, Split } from './parts/section-state.ts';
+import { divideIntoParts } from './parts/sections.ts';
+import { findTable } from './parts/table-start.ts';
 import { collectTable, createCollector, reservePoints } from './readings/readings.ts';
 import { createNames, pointSpelling } from './readings/same-names.ts';
 import { canonicalOptions, isCanonicalCsv, restoredRows } from './rows/canonical-csv.ts';
 import { delimiters } from './rows/dialect.ts';
 import { checkClaim } from './statistics/statistics-check.ts';
-import { joinedRoles } from './tables/columns-by-role.ts';
-import type { GaugeRole } from './tables/gauge-vocabulary.ts';
-import type { Layout } from './tables/layout.ts';
-import { linesOutside } from './tables/lines-outside.ts';
-import type { Parts, Split } from './tables/section-state.ts';
-import { divideIntoParts } from './tables/sections.ts';
 import { type SettledTables, settleTables } from './tables/settle-tables.ts';
 import { type ExcludedCell, placeOf } from './tables/table.ts';
-import { findTable } from './tables/table-start.ts';
 
 export type { GaugeFileText } from './bytes/decode.ts';
 export type { IntakeDecisions } from './intake-decisions.ts';

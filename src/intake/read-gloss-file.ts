@@ -11,8 +11,8 @@ import type { DecimalDecision } from './cells/decimal.ts';
 import { numberShape } from './cells/numbers.ts';
 import { settleNumber } from './cells/settled-number.ts';
 import { meansNoReading } from './cells/words.ts';
+import type { Vocabulary } from './header/header.ts';
 import type { Row } from './rows/tokens.ts';
-import type { Vocabulary } from './tables/header.ts';
 import { readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const glossVocabulary = {

@@ -13,8 +13,8 @@ import { numberShape } from './cells/numbers.ts';
 import { settleNumber } from './cells/settled-number.ts';
 import { type ReadingUnit, unitSign } from './cells/unit.ts';
 import { flagNamed, meansNoReading } from './cells/words.ts';
+import type { Vocabulary } from './header/header.ts';
 import type { Row } from './rows/tokens.ts';
-import type { Vocabulary } from './tables/header.ts';
 import { readLength, readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const spotVocabulary = {

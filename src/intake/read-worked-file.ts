@@ -5,8 +5,8 @@
 import { error, found, type Outcome, type Place, refused } from '../base/diagnostics.ts';
 import type { ZoneName } from '../film/survey.ts';
 import type { GaugeFileText } from './bytes/decode.ts';
+import type { Vocabulary } from './header/header.ts';
 import type { Row } from './rows/tokens.ts';
-import type { Vocabulary } from './tables/header.ts';
 import { readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const workedVocabulary = {

@@ -6,12 +6,12 @@
 import { decode, type GaugeFileText } from './bytes/decode.ts';
 import { createFindings } from './findings.ts';
 import type { IntakeOptions } from './intake-options.ts';
+import { divideIntoParts } from './parts/sections.ts';
+import { findTable } from './parts/table-start.ts';
 import { createNames } from './readings/same-names.ts';
 import { canonicalOptions, isCanonicalCsv, restoredRows } from './rows/canonical-csv.ts';
 import { cellText } from './rows/row.ts';
 import { fillDown } from './tables/fill-down.ts';
-import { divideIntoParts } from './tables/sections.ts';
-import { findTable } from './tables/table-start.ts';
 
 export type RowsByVehicle = ReadonlyMap<string, readonly number[]>;
 

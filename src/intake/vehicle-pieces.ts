@@ -8,11 +8,11 @@ import { found, type Outcome, refused } from '../base/diagnostics.ts';
 import { type Limits, usualLimits } from './bytes/limits.ts';
 import { numberShape } from './cells/numbers.ts';
 import type { IntakeOptions } from './intake-options.ts';
+import { findTable } from './parts/table-start.ts';
 import { createRowStream } from './rows/row-stream.ts';
 import { chooseQuote } from './rows/single-quotes.ts';
 import { createSource, type QuoteMark, type Source } from './rows/source.ts';
 import type { Delimiter, Row } from './rows/tokens.ts';
-import { findTable } from './tables/table-start.ts';
 
 export type VehicleTable = {
   readonly delimiter: Delimiter;

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { commands } from '../../src/cli/commands.ts';
 import { completionScript, shells } from '../../src/cli/completion/shells.ts';
-import { offersOf } from '../../src/cli/offers.ts';
+import { offersOf } from '../../src/cli/help/offers.ts';
 import { runLeastcut } from './run-leastcut.ts';
 
 const offered = (await Promise.all(commands.map(({ load }) => load()))).map(offersOf);

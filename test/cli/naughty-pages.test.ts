@@ -5,9 +5,9 @@
 import { createHash } from 'node:crypto';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
-import { parseArguments } from '../../src/cli/arguments.ts';
 import type { Answer, World } from '../../src/cli/command.ts';
 import { commands, loadCommand } from '../../src/cli/commands.ts';
+import { parseArguments } from '../../src/cli/options/arguments.ts';
 import { asciiBlocks } from '../../src/render/ascii.ts';
 import { asciiDrawing } from '../../src/render/ascii-text.ts';
 import { renderCsv } from '../../src/render/csv.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { csvTables } from '../../src/formats/csv-columns.ts';
 import { flagNames, placeNames } from '../../src/intake/cells/words.ts';
-import { gaugeVocabulary } from '../../src/intake/tables/gauge-vocabulary.ts';
-import { defectVocabulary, headerReader } from '../../src/intake/tables/header.ts';
+import { gaugeVocabulary } from '../../src/intake/header/gauge-vocabulary.ts';
+import { defectVocabulary, headerReader } from '../../src/intake/header/header.ts';
 
 const columnsOf = (kind: string) => csvTables.find((table) => table.kind === kind)?.columns ?? [];
 const roles = (kind: string) => columnsOf(kind).map(({ role }) => role);

@@ -1,6 +1,6 @@
 /** Corner cases of RFC 8259 that parsers are known to differ on. */
 import { describe, expect, test } from 'vitest';
-import { parseJson } from '../../src/formats/json-text.ts';
+import { parseJson } from '../../src/formats/json/json-text.ts';
 
 const valid: readonly (readonly [string, unknown])[] = [
   ['[]', []],

@@ -1,6 +1,6 @@
 /** What people get wrong in a shop file: each mistake gives one sentence that leads to the mend. */
 import { expect, test } from 'vitest';
-import { readShop } from '../../src/formats/shop.ts';
+import { readShop } from '../../src/formats/shop/shop.ts';
 
 /** Each text follows a first line that opens the file and says its kind. */
 const mistakes: readonly {

@@ -1,6 +1,6 @@
 /** Settings layers for tests, from the text of settings files as a user writes them. */
-import { readJob } from '../../src/formats/job.ts';
-import { readShop } from '../../src/formats/shop.ts';
+import { readJob } from '../../src/formats/job/job.ts';
+import { readShop } from '../../src/formats/shop/shop.ts';
 import type { Layers, ShopLayer, TypedSettings } from '../../src/tasks/settings/settings-layers.ts';
 
 type Said = {

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { diagnosticCatalogue } from '../../src/base/catalogue.ts';
 import { exitCodes } from '../../src/cli/exit-code.ts';
-import { optionTopics } from '../../src/cli/option-topics.ts';
+import { optionTopics } from '../../src/cli/options/option-topics.ts';
 import { helpOption, optionSpecs } from '../../src/cli/options.ts';
 import { readingColumns } from '../../src/formats/csv-columns.ts';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';

@@ -2,9 +2,9 @@
 import { squareMetres } from '../../src/base/units.ts';
 import { unusualThings } from '../../src/film/template/unusual-template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
-import { readJob } from '../../src/formats/job.ts';
+import { readJob } from '../../src/formats/job/job.ts';
 import { readRates } from '../../src/formats/rates.ts';
-import { readTemplate } from '../../src/formats/template.ts';
+import { readTemplate } from '../../src/formats/template/template.ts';
 import { gradeRecord } from '../../src/report/grade/grade-record.ts';
 import { methodListRecord, shownMethodRecord } from '../../src/report/methods/methods-record.ts';
 import { planBlocks } from '../../src/report/plan/plan-blocks.ts';

@@ -10,9 +10,9 @@ import { reorderWords } from '../../report/batch/reorder-words.ts';
 import type { DataCell, MachineRecord } from '../../report/model.ts';
 import type { ChosenColumns } from '../chosen-fields.ts';
 import { pageOutput } from '../deliver.ts';
+import { writeOutput } from '../files/output-files.ts';
+import { writeToReader } from '../files/standard-output.ts';
 import type { TypedOptions } from '../options.ts';
-import { writeOutput } from '../output-files.ts';
-import { writeToReader } from '../standard-output.ts';
 import { openLineFile } from './line-file.ts';
 import { createUnpriced } from './unpriced.ts';
 

@@ -2,9 +2,9 @@
 import { stat } from 'node:fs/promises';
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import type { Command, World } from '../command.ts';
+import { outputProblem } from '../files/output-problem.ts';
+import { seekSettingsFiles } from '../load/settings-files.ts';
 import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
-import { outputProblem } from '../output-problem.ts';
-import { seekSettingsFiles } from '../settings-files.ts';
 import { filesOfTask, type JobTask } from './job-task.ts';
 import { partName } from './line-file.ts';
 import type { JobList } from './open-list.ts';

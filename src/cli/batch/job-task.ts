@@ -3,7 +3,7 @@ import { isAbsolute, join } from 'node:path';
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { isTemplatePath } from '../../film/template/template-name.ts';
 import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
-import { readOptionValue } from '../option-values.ts';
+import { readOptionValue } from '../options/option-values.ts';
 import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
 import { type JobColumns, mayNameFile } from './job-columns.ts';
 import type { VehiclePart } from './vehicle-part.ts';

@@ -4,9 +4,9 @@
  * may take the place of, is written directly.
  */
 import { type FileHandle, open, rename, truncate } from 'node:fs/promises';
-import { statOrNothing } from '../file-status.ts';
-import { fileBehind } from '../output-files.ts';
-import { readerHasGone } from '../system-code.ts';
+import { statOrNothing } from '../files/file-status.ts';
+import { fileBehind } from '../files/output-files.ts';
+import { readerHasGone } from '../files/system-code.ts';
 
 export const partName = async (out: string): Promise<string> => `${await fileBehind(out)}.part`;
 

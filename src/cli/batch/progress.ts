@@ -1,6 +1,7 @@
 /** How far a batch has come, on a terminal only, in one line that is written over. */
+
+import { STANDARD_ERROR, terminalOn, writeError } from '../files/standard-output.ts';
 import type { TypedOptions } from '../options.ts';
-import { STANDARD_ERROR, terminalOn, writeError } from '../standard-output.ts';
 
 export type Progress = { readonly show: (done: number) => void; readonly end: () => void };
 

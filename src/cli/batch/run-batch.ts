@@ -5,10 +5,10 @@ import { summaryColumns } from '../../report/batch/batch-summary.ts';
 import { type ChosenColumns, chosenColumns, namesOf } from '../chosen-fields.ts';
 import type { Command, StreamedRun, World } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
+import { cannotWrite, writeOutput } from '../files/output-files.ts';
+import { writeToReader } from '../files/standard-output.ts';
+import { seekSettingsFiles } from '../load/settings-files.ts';
 import type { OptionName, TypedOptions } from '../options.ts';
-import { cannotWrite, writeOutput } from '../output-files.ts';
-import { seekSettingsFiles } from '../settings-files.ts';
-import { writeToReader } from '../standard-output.ts';
 import { openOutput } from './batch-output.ts';
 import {
   foreignOption,

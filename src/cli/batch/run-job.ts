@@ -7,7 +7,7 @@ import { renderNdjson } from '../../render/json.ts';
 import { batchRecord, type FinishedJob, type JobStatus } from '../../report/batch/batch-record.ts';
 import { answerIsNo, type Command, type World } from '../command.ts';
 import { exitCodeOf, exitCodes } from '../exit-code.ts';
-import { loadFile } from '../files.ts';
+import { loadFile } from '../files/files.ts';
 import { version } from '../version.ts';
 import { filesOfTask, type JobTask } from './job-task.ts';
 import { createJobWorlds, type LoadedSums } from './job-world.ts';

@@ -2,8 +2,8 @@
 import { availableParallelism } from 'node:os';
 import type { Command } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
+import { writeError } from '../files/standard-output.ts';
 import type { TypedOptions } from '../options.ts';
-import { writeError } from '../standard-output.ts';
 import type { BatchOutput } from './batch-output.ts';
 import { inOrder, type Runner } from './in-order.ts';
 import type { JobTask } from './job-task.ts';

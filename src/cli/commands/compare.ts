@@ -1,5 +1,5 @@
 import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import { type PlanFile, readPlanFile } from '../../formats/plan-file.ts';
 import { compareBlocks } from '../../report/compare/compare-blocks.ts';
 import { compareTable } from '../../report/compare/compare-csv.ts';
@@ -9,13 +9,13 @@ import { type CompareResult, compareFiles } from '../../tasks/compare/compare-fi
 import { compareObservations } from '../../tasks/compare/compare-observations.ts';
 import type { LoadedFile } from '../../tasks/read/read-request.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
-import { loadGaugeFile, loadSurveyInputs } from '../load-gauge.ts';
-import { type Inputs, surveyRequest } from '../load-inputs.ts';
+import { utf8Text } from '../files/utf8-text.ts';
+import { loadGaugeFile, loadSurveyInputs } from '../load/load-gauge.ts';
+import { type Inputs, surveyRequest } from '../load/load-inputs.ts';
 import { formats } from '../options/output-specs.ts';
 import { readingOptions, type TypedOptions } from '../options.ts';
 import { pageOptions } from '../page-options.ts';
 import { keptObservations, ratesOutProblem } from '../rates-out.ts';
-import { utf8Text } from '../utf8-text.ts';
 import { version } from '../version.ts';
 
 export const compareCommand: Command = {

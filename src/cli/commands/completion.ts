@@ -2,7 +2,7 @@ import { error } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { type Command, failed } from '../command.ts';
 import { completionScript, shells } from '../completion/shells.ts';
-import { offersOf } from '../offers.ts';
+import { offersOf } from '../help/offers.ts';
 
 export const completionCommand: Command = {
   name: 'completion',

@@ -15,12 +15,12 @@ import {
   type TerminalFacts,
 } from '../../tasks/start/doctor.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
-import { loadSettings } from '../load-settings.ts';
+import { STANDARD_OUTPUT, terminalOn } from '../files/standard-output.ts';
+import { utf8Text } from '../files/utf8-text.ts';
+import { loadSettings } from '../load/load-settings.ts';
+import type { SoughtFile } from '../load/settings-files.ts';
 import type { TypedOptions } from '../options.ts';
-import type { SoughtFile } from '../settings-files.ts';
-import { STANDARD_OUTPUT, terminalOn } from '../standard-output.ts';
 import { asciiDecision, colourDecision, textWidth } from '../terminal.ts';
-import { utf8Text } from '../utf8-text.ts';
 import { version } from '../version.ts';
 
 export const doctorCommand: Command = {

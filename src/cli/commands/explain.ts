@@ -4,8 +4,8 @@ import { explainRecord } from '../../report/explain/explain-record.ts';
 import { explain } from '../../tasks/explain/explain.ts';
 import { allTopics } from '../../tasks/explain/explain-topics.ts';
 import { type Command, failed } from '../command.ts';
-import { loadShopSettings } from '../load-settings.ts';
-import { optionTopics } from '../option-topics.ts';
+import { loadShopSettings } from '../load/load-settings.ts';
+import { optionTopics } from '../options/option-topics.ts';
 import { version } from '../version.ts';
 
 export const explainCommand: Command = {

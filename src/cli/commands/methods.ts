@@ -7,8 +7,8 @@ import { listMethods, methodSources, showMethod } from '../../tasks/methods/meth
 import { methodAssumptions } from '../../tasks/methods/methods-assumptions.ts';
 import { ratesReport } from '../../tasks/methods/rates-report.ts';
 import { type Command, failed } from '../command.ts';
-import { loadWithRates } from '../load-rates.ts';
-import { loadShopSettings } from '../load-settings.ts';
+import { loadWithRates } from '../load/load-rates.ts';
+import { loadShopSettings } from '../load/load-settings.ts';
 import { version } from '../version.ts';
 
 const ACTIONS = ['list', 'show'] as const;

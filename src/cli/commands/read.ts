@@ -8,10 +8,10 @@ import { readingsTable } from '../../report/read/readings-table.ts';
 import type { ReadRequest, ReadVehicles } from '../../tasks/read/read-request.ts';
 import { keepDecisions, readVehicles } from '../../tasks/read/read-vehicles.ts';
 import { type Answer, type Command, failed } from '../command.ts';
-import { loadInputs, readRequest } from '../load-inputs.ts';
+import { STANDARD_OUTPUT, terminalOn } from '../files/standard-output.ts';
+import { loadInputs, readRequest } from '../load/load-inputs.ts';
 import { formats } from '../options/output-specs.ts';
 import { readingOptions, type TypedOptions } from '../options.ts';
-import { STANDARD_OUTPUT, terminalOn } from '../standard-output.ts';
 import { version } from '../version.ts';
 
 export const readCommand: Command = {

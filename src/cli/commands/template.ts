@@ -5,7 +5,7 @@ import { isTemplatePath } from '../../film/template/template-name.ts';
 import { unusualThings } from '../../film/template/unusual-template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import { builtInTemplates } from '../../formats/data/templates.ts';
-import type { TemplateFile } from '../../formats/template.ts';
+import type { TemplateFile } from '../../formats/template/template.ts';
 import { followUpBlocks } from '../../report/template/follow-up-sheet.ts';
 import {
   checkBlocks,
@@ -22,9 +22,9 @@ import { followUp } from '../../tasks/template/follow-up.ts';
 import { withPoints } from '../../tasks/template/sheet-points.ts';
 import { unknownTemplate } from '../../tasks/template/template-set.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
-import { everyTemplate } from '../load-inputs.ts';
-import { loadShopSettings, readSettingsFile } from '../load-settings.ts';
-import { loadTemplate } from '../load-templates.ts';
+import { everyTemplate } from '../load/load-inputs.ts';
+import { loadShopSettings, readSettingsFile } from '../load/load-settings.ts';
+import { loadTemplate } from '../load/load-templates.ts';
 import { formats } from '../options/output-specs.ts';
 import type { TypedOptions } from '../options.ts';
 import { version } from '../version.ts';

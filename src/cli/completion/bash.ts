@@ -3,7 +3,7 @@
  * (`complete -o default`). The lists hold letters, digits and `. / - _` only, so that the shell has
  * nothing in them to expand.
  */
-import { type OfferedCommand, rootWords } from '../offers.ts';
+import { type OfferedCommand, rootWords } from '../help/offers.ts';
 import { flagsOf, sharedOptions } from './choices.ts';
 
 export const bashScript = (commands: readonly OfferedCommand[]): string => `\

@@ -1,4 +1,4 @@
-import type { OfferedCommand, OfferedOption } from '../offers.ts';
+import type { OfferedCommand, OfferedOption } from '../help/offers.ts';
 
 /** An option with the words it takes, and the commands in which it takes just these. */
 export type SharedOption = {

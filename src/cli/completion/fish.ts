@@ -1,5 +1,5 @@
 /** For fish: `leastcut completion fish | source`, or as a file in its folder of completions. */
-import type { OfferedCommand, OfferedOption } from '../offers.ts';
+import type { OfferedCommand, OfferedOption } from '../help/offers.ts';
 import { sharedOptions } from './choices.ts';
 
 export const fishScript = (commands: readonly OfferedCommand[]): string => `\

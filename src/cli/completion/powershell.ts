@@ -1,5 +1,5 @@
 /** For PowerShell 5.1 and later; where it has nothing to offer, the shell offers files. */
-import { type OfferedCommand, rootWords } from '../offers.ts';
+import { type OfferedCommand, rootWords } from '../help/offers.ts';
 import { flagsOf, sharedOptions } from './choices.ts';
 
 export const powershellScript = (commands: readonly OfferedCommand[]): string => `\

@@ -1,5 +1,5 @@
 /** Completion of command lines: a script for each shell, written from what the commands offer. */
-import type { OfferedCommand } from '../offers.ts';
+import type { OfferedCommand } from '../help/offers.ts';
 import { bashScript } from './bash.ts';
 import { fishScript } from './fish.ts';
 import { powershellScript } from './powershell.ts';

@@ -1,5 +1,5 @@
 /** For zsh with compinit: as a file `_leastcut` on the fpath, or by `eval`. */
-import type { OfferedCommand, OfferedOption } from '../offers.ts';
+import type { OfferedCommand, OfferedOption } from '../help/offers.ts';
 
 export const zshScript = (commands: readonly OfferedCommand[]): string => `\
 #compdef leastcut

@@ -1,6 +1,6 @@
 /** What is held of a panel's paint, in the records of survey and plan: each value with its origin. */
 import * as z from 'zod';
-import { finish } from '../setting-values.ts';
+import { finish } from '../json/setting-values.ts';
 import { origin } from './record-parts.ts';
 
 const effective = <S extends z.ZodType>(value: S) =>

@@ -4,7 +4,7 @@
  */
 import * as z from 'zod';
 import { verdictMeanings } from '../data/state-meanings.ts';
-import { aim } from '../setting-values.ts';
+import { aim } from '../json/setting-values.ts';
 import { facts } from './facts-record.ts';
 import {
   count,

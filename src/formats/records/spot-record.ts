@@ -1,7 +1,7 @@
 /** `leastcut/spot/1`: what test spots showed, and what to try next. */
 import * as z from 'zod';
 import { nextMeanings, rungMeanings } from '../data/state-meanings.ts';
-import { aim } from '../setting-values.ts';
+import { aim } from '../json/setting-values.ts';
 import {
   count,
   factor,

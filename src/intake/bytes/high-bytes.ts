@@ -5,7 +5,7 @@
  * at the same places. A word that stands only behind a `#` or in a column of notes decides nothing
  * about a reading: it is kept apart.
  */
-import { gaugeVocabulary } from '../tables/gauge-vocabulary.ts';
+import { gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 
 export type HighWord = {
   readonly bytes: Uint8Array;

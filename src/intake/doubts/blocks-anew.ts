@@ -4,8 +4,8 @@
  * Points that go on are a page that ended; of readings without points nobody can tell, so they are told.
  */
 import type { Findings } from '../findings.ts';
+import { needsPanel } from '../parts/section-state.ts';
 import { columnTexts } from '../rows/column-texts.ts';
-import { needsPanel } from '../tables/section-state.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 export function doubtBlocksAnew(tables: readonly Table[], findings: Findings): void {

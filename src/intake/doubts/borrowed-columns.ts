@@ -1,10 +1,10 @@
 /** Columns that stand for another role than their name says, held against what their cells hold. */
 
+import { roleOfKey } from '../beside/sayings.ts';
 import type { Findings } from '../findings.ts';
+import { isBorrowedPanel } from '../header/borrowed-roles.ts';
 import { cellText } from '../rows/row.ts';
 import { isStatistic } from '../statistics/statistic-words.ts';
-import { isBorrowedPanel } from '../tables/borrowed-roles.ts';
-import { roleOfKey } from '../tables/sayings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 /** Refuses a column whose cells are not what its borrowed role would have them. */

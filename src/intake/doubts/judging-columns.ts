@@ -6,9 +6,9 @@
 
 import { meansDeleted, meansInvalid, meansNoReading } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
+import { plainNames, plainWords } from '../header/header.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
-import { plainNames, plainWords } from '../tables/header.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 const against = plainNames(

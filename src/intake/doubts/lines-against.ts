@@ -5,12 +5,12 @@
  * as they stand, and the line is told.
  */
 import { hasLetter } from '../../base/letters.ts';
+import type { OutsideLine } from '../beside/lines-outside.ts';
+import { roleOfKey } from '../beside/sayings.ts';
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
 import { markerLegend } from '../cells/markers.ts';
 import type { Findings } from '../findings.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import type { OutsideLine } from '../tables/lines-outside.ts';
-import { roleOfKey } from '../tables/sayings.ts';
 import type { Table } from '../tables/table.ts';
 import { explainsHash } from './hidden-rows.ts';
 

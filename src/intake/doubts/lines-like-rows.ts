@@ -2,10 +2,11 @@
  * Lines beside the rows that name a panel and readings, and are not written as the rows are: `bonnet 104
  * 106 µm` above `roof: 111 109 µm`. Passed over, a panel of the vehicle would be missing.
  */
+
+import type { OutsideLine } from '../beside/lines-outside.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import type { Findings } from '../findings.ts';
-import type { OutsideLine } from '../tables/lines-outside.ts';
 
 /** No film reads less, so that `roof 2` is no row, nor `bonnet, 3 points`. */
 const leastFilm = 10;

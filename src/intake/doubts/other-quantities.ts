@@ -4,10 +4,10 @@
  * vehicle.
  */
 
+import { roleOfKey } from '../beside/sayings.ts';
 import type { Findings } from '../findings.ts';
 import { type ColumnTexts, columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
-import { roleOfKey } from '../tables/sayings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 const words =

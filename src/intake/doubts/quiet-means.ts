@@ -10,12 +10,12 @@
 import { groupBy } from '../../base/group-by.ts';
 import { readReadingCell } from '../cells/reading-cell.ts';
 import type { Findings } from '../findings.ts';
+import { startsAsNumber } from '../parts/section-state.ts';
 import type { SettledTable } from '../readings/readings.ts';
 import { someText } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isMean } from '../statistics/mean-of.ts';
-import { startsAsNumber } from '../tables/section-state.ts';
 import { placeOf } from '../tables/table.ts';
 
 /** Panels on which chance does not explain it any more. */

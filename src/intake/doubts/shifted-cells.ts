@@ -6,10 +6,10 @@
  */
 
 import type { Findings } from '../findings.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic, statisticOf } from '../statistics/statistic-words.ts';
-import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 const whole = (text: string | undefined): boolean => /^\d+$/u.test((text ?? '').trim());

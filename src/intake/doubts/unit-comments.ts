@@ -2,13 +2,14 @@
  * Comments amid the rows that name another unit than the table: `# unit: mil` below rows in µm. A comment is no row, so
  * that the rows below it would be read in the wrong unit: the file is refused.
  */
+
+import { roleOfKey, sayingOf } from '../beside/sayings.ts';
+import { isThickness, unitSetBy } from '../beside/unit-lines.ts';
 import { unitNamed } from '../cells/unit.ts';
 import type { Findings } from '../findings.ts';
+import type { UnitLine } from '../parts/section-state.ts';
 import { lineFrom } from '../rows/lines.ts';
-import { roleOfKey, sayingOf } from '../tables/sayings.ts';
-import type { UnitLine } from '../tables/section-state.ts';
 import type { Table } from '../tables/table.ts';
-import { isThickness, unitSetBy } from '../tables/unit-lines.ts';
 
 export function doubtUnitComments(
   tables: readonly Table[],

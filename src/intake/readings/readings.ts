@@ -10,13 +10,13 @@ import type { NumberRules } from '../cells/reading-cell.ts';
 import type { TableUnit } from '../cells/unit.ts';
 import { doubtfulColumns } from '../doubts/shifted-cells.ts';
 import type { Findings } from '../findings.ts';
+import type { ReadingColumn } from '../header/layout.ts';
 import { countLineEnds } from '../rows/lines.ts';
 import { cellColumn, cellText } from '../rows/row.ts';
 import { cellSpan, type Row } from '../rows/tokens.ts';
-import type { ReadingColumn } from '../tables/layout.ts';
 import { type RowShape, rowShape, tellShape } from '../tables/row-shape.ts';
 import { type ExcludedCell, placeOf, type Table } from '../tables/table.ts';
-import type { UnitsByColumn } from '../tables/units-by-column.ts';
+import type { UnitsByColumn } from '../units/units-by-column.ts';
 import {
   leaveOutDeleted,
   tellDoubtful,

@@ -12,10 +12,10 @@ import {
   placeNames,
   stateMeaning,
 } from '../cells/words.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
+import type { Layout } from '../header/layout.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
-import type { Layout } from '../tables/layout.ts';
 import type { Table } from '../tables/table.ts';
 
 export type KeptTexts = Pick<Reading, 'operator' | 'time' | 'substrate' | 'note' | 'u' | 'v'>;

@@ -7,12 +7,12 @@
  * script are digits, and where every point is called `Point 1`, in whatever language, its number is its name.
  */
 
+import { roleOfKey } from '../beside/sayings.ts';
 import { plainDigits } from '../cells/digits.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import { roleOfKey } from '../tables/sayings.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
 /** Each name in the spelling that came first. */

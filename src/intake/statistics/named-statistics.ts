@@ -4,10 +4,10 @@
  * only where the value is as well.
  */
 
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
 import { someText } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import type { Table } from '../tables/table.ts';
 import { besideNumbers } from './point-words.ts';
 import { valuesOf } from './row-values.ts';

@@ -2,10 +2,10 @@
 
 import { groupBy } from '../../base/group-by.ts';
 import { numberShape } from '../cells/numbers.ts';
+import type { Layout } from '../header/layout.ts';
+import type { Parts } from '../parts/section-state.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import type { Layout } from '../tables/layout.ts';
-import type { Parts } from '../tables/section-state.ts';
 import type { Table } from '../tables/table.ts';
 import { namesStatistic, statisticOf } from './statistic-words.ts';
 import type { Claim } from './statistics-check.ts';

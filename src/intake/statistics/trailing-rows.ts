@@ -1,7 +1,8 @@
 /** The rows at the end of a table that may be a summary: named by no panel that is known, and by no point. */
+
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import type { GaugeRole } from '../tables/gauge-vocabulary.ts';
 import type { Table } from '../tables/table.ts';
 
 /** A summary has a handful of rows. */

@@ -10,13 +10,13 @@ import { notReading } from '../cells/not-readings.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { meansNoReading } from '../cells/words.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
+import { type HeaderCell, withoutRole } from '../header/header.ts';
+import type { Layout } from '../header/layout.ts';
+import { countedColumn, countUp } from '../header/numbered-columns.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isStatistic, plainStatistic } from '../statistics/statistic-words.ts';
-import type { GaugeRole } from './gauge-vocabulary.ts';
-import { type HeaderCell, withoutRole } from './header.ts';
-import type { Layout } from './layout.ts';
-import { countedColumn, countUp } from './numbered-columns.ts';
 import type { Table } from './table.ts';
 
 const fewestRows = 3;

@@ -4,9 +4,9 @@
  */
 import { numberShape } from '../cells/numbers.ts';
 import { meansDeleted } from '../cells/words.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
+import { withoutRole } from '../header/header.ts';
 import { columnTexts } from '../rows/column-texts.ts';
-import type { GaugeRole } from './gauge-vocabulary.ts';
-import { withoutRole } from './header.ts';
 import type { Table } from './table.ts';
 
 export function withoutFalseRepeats(

@@ -8,11 +8,11 @@
 
 import { ditto } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
+import { isDataRow } from '../parts/section-state.ts';
 import { isCanonicalCsv } from '../rows/canonical-csv.ts';
 import { columnTexts, someText } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import { isDataRow } from './section-state.ts';
 import { placeOf, type Table } from './table.ts';
 
 const roles = ['vehicle', 'panel'] as const;

@@ -2,8 +2,9 @@
  * A column that counts the rows of each panel by another name than that of a point: `Index`, `Seq`, `Idx`, from 0 or 1.
  * Its numbers are the points; where it counts the rows of the file they are none.
  */
+
+import { plainNames, plainWords } from '../header/header.ts';
 import { countsUp } from './counting-column.ts';
-import { plainNames, plainWords } from './header.ts';
 import type { Table } from './table.ts';
 
 const names = plainNames(

@@ -5,8 +5,8 @@
  * a number too, it may say another thing of its row, and is asked about (`judging-columns.ts`).
  */
 import { meansDeleted, meansInvalid } from '../cells/words.ts';
+import { plainNames, plainWords } from '../header/header.ts';
 import { columnTexts } from '../rows/column-texts.ts';
-import { plainNames, plainWords } from './header.ts';
 import type { Table } from './table.ts';
 
 const takes = plainNames(

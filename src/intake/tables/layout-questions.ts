@@ -8,16 +8,16 @@ import { suggest } from '../../base/did-you-mean.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
+import { besideReadings } from '../header/beside-readings.ts';
+import { type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
+import { type HeaderCell, misspelling, plainWords, type Vocabulary } from '../header/header.ts';
+import { type Layout, readGaugeHeader } from '../header/layout.ts';
+import { isOrdinal } from '../header/ordinals.ts';
+import { isShortSeries } from '../header/series-columns.ts';
 import { cellText } from '../rows/row.ts';
 import type { Source } from '../rows/source.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import { besideReadings } from './beside-readings.ts';
-import { type GaugeRole, gaugeVocabulary } from './gauge-vocabulary.ts';
-import { type HeaderCell, misspelling, plainWords, type Vocabulary } from './header.ts';
-import { type Layout, readGaugeHeader } from './layout.ts';
-import { isOrdinal } from './ordinals.ts';
-import { isShortSeries } from './series-columns.ts';
 import { placeOf, type Table } from './table.ts';
 
 /** Doubled columns are refused; unknown ones named, and in a wide table of numbers taken as panels. */

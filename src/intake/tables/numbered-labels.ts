@@ -6,11 +6,11 @@
  * one before them is taken off where each name has its own.
  */
 
+import { numberOfLabel, placeInList, stemOfLabel } from '../header/label-numbers.ts';
+import { countUp } from '../header/numbered-columns.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import { numberOfLabel, placeInList, stemOfLabel } from './label-numbers.ts';
-import { countUp } from './numbered-columns.ts';
 import { type Table, widest } from './table.ts';
 
 /** Whether labels are panels with the numbers of their points behind them, those of each from 1. */

@@ -4,18 +4,18 @@
  */
 
 import { foldedText } from '../cells/doubting-words.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
+import type { HeaderCell } from '../header/header.ts';
+import { stemOfLabel } from '../header/label-numbers.ts';
+import { type LayoutContext, layoutOf, readGaugeHeader } from '../header/layout.ts';
+import { countedColumn, countUp } from '../header/numbered-columns.ts';
+import { arePlaceCodes } from '../header/place-codes.ts';
+import { isPlaceName } from '../header/place-columns.ts';
 import { delimiters } from '../rows/dialect.ts';
 import { cellText } from '../rows/row.ts';
 import type { Source } from '../rows/source.ts';
 import { type Row, tokenize } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import type { GaugeRole } from './gauge-vocabulary.ts';
-import type { HeaderCell } from './header.ts';
-import { stemOfLabel } from './label-numbers.ts';
-import { type LayoutContext, layoutOf, readGaugeHeader } from './layout.ts';
-import { countedColumn, countUp } from './numbered-columns.ts';
-import { arePlaceCodes } from './place-codes.ts';
-import { isPlaceName } from './place-columns.ts';
 
 /** The first header is looked for among so many rows, further ones among many more. */
 const headRows = 60;

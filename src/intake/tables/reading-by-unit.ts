@@ -7,18 +7,18 @@
  */
 
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
+import { isThickness } from '../beside/unit-lines.ts';
 import { numberShape } from '../cells/numbers.ts';
+import { besideReadings } from '../header/beside-readings.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
+import { stemOfLabel } from '../header/label-numbers.ts';
+import { type LayoutContext, layoutOf, readGaugeHeader } from '../header/layout.ts';
 import { delimiters } from '../rows/dialect.ts';
 import { cellText } from '../rows/row.ts';
 import type { Source } from '../rows/source.ts';
 import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import { besideReadings } from './beside-readings.ts';
-import type { GaugeRole } from './gauge-vocabulary.ts';
-import { stemOfLabel } from './label-numbers.ts';
-import { type LayoutContext, layoutOf, readGaugeHeader } from './layout.ts';
 import { placeOf } from './table.ts';
-import { isThickness } from './unit-lines.ts';
 
 const headRows = 60;
 const fewestRows = 2;

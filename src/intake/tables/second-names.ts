@@ -7,10 +7,10 @@
 
 import { unitNamed } from '../cells/unit.ts';
 import { placeNamed } from '../cells/words.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
+import { withoutRole } from '../header/header.ts';
+import { stemOfLabel } from '../header/label-numbers.ts';
 import { cellText } from '../rows/row.ts';
-import type { GaugeRole } from './gauge-vocabulary.ts';
-import { withoutRole } from './header.ts';
-import { stemOfLabel } from './label-numbers.ts';
 import type { Table } from './table.ts';
 
 type IsPanel = (label: string) => boolean;

@@ -2,6 +2,9 @@
  * What is decided about the numbers of all tables of a file together: which rows and columns are
  * statistics, the unit of each table, and the decimal mark of the file.
  */
+
+import { linesOutside } from '../beside/lines-outside.ts';
+import { withLegendNames } from '../beside/panel-legend.ts';
 import { decideDecimal } from '../cells/decimal.ts';
 import { declaredNumbers, declaredReason } from '../cells/declared-numbers.ts';
 import { fewAmong } from '../cells/few-among.ts';
@@ -12,20 +15,18 @@ import { doubtPairs } from '../doubts/shifted-cells.ts';
 import { doubtTwoAboutCommas } from '../doubts/two-about-a-comma.ts';
 import type { Findings } from '../findings.ts';
 import { type IntakeOptions, layoutContext } from '../intake-options.ts';
+import type { Parts } from '../parts/section-state.ts';
+import { apartTables } from '../parts/side-by-side.ts';
 import type { SettledTable } from '../readings/readings.ts';
 import { marksByStatistics, withThousandsJoined } from '../statistics/marks-by-statistics.ts';
 import type { Claim } from '../statistics/statistics-check.ts';
 import { sayingClaims, summaryClaims } from '../statistics/statistics-claims.ts';
-import { linesOutside } from './lines-outside.ts';
+import { decideUnits } from '../units/table-units.ts';
+import { withLegendUnits } from '../units/unit-legend.ts';
 import { numberedSentence, placesArePoints, pointsInRows } from './numbered-readings.ts';
-import { withLegendNames } from './panel-legend.ts';
-import type { Parts } from './section-state.ts';
 import { shapeTable } from './shape-table.ts';
-import { apartTables } from './side-by-side.ts';
 import { type ExcludedCell, placeOf, type Table } from './table.ts';
-import { decideUnits } from './table-units.ts';
 import { tablesOfSides } from './tables-of-sides.ts';
-import { withLegendUnits } from './unit-legend.ts';
 
 export type SettledTables = {
   readonly tables: readonly SettledTable[];

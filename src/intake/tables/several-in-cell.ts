@@ -12,13 +12,13 @@ import { remembered } from '../../base/kept.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
+import { plainNames, plainWords } from '../header/header.ts';
+import type { ReadingColumn } from '../header/layout.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { isMeanOf } from '../statistics/mean-of.ts';
 import { statisticOf } from '../statistics/statistic-words.ts';
-import { plainNames, plainWords } from './header.ts';
-import type { ReadingColumn } from './layout.ts';
 import { placeOf, type Table } from './table.ts';
 
 type Mark = { readonly name: string; readonly split: (cell: string) => readonly string[] };

@@ -6,11 +6,11 @@
 
 import { foldedText } from '../cells/doubting-words.ts';
 import { meaningOfWords } from '../cells/word-list.ts';
+import { plainNames, plainWords } from '../header/header.ts';
+import { sideWords } from '../header/side-words.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import { plainNames, plainWords } from './header.ts';
-import { sideWords } from './side-words.ts';
 import type { Table } from './table.ts';
 
 /** Of columns that tell left from right, and of those that tell front from rear. */

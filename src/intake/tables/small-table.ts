@@ -14,10 +14,10 @@ import { numberShape } from '../cells/numbers.ts';
 import { settleNumber } from '../cells/settled-number.ts';
 import { largestIn, type ReadingUnit, unitNamed } from '../cells/unit.ts';
 import { createFindings, type Findings } from '../findings.ts';
+import { type HeaderCell, headerReader, type Vocabulary } from '../header/header.ts';
 import { chooseDialect } from '../rows/dialect.ts';
 import { cellText } from '../rows/row.ts';
 import { cellSpan, type Row, tokenize } from '../rows/tokens.ts';
-import { type HeaderCell, headerReader, type Vocabulary } from './header.ts';
 import { explainHeader } from './layout-questions.ts';
 
 export type SmallTableForm<Role extends string> = {

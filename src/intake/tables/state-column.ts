@@ -6,9 +6,9 @@
  * It is obeyed as a column called `Status` is: an error takes its reading out, a word that may mean either is asked about.
  */
 import { saysThatItCounts, stateMeaning } from '../cells/words.ts';
+import { plainNames, plainWords } from '../header/header.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
-import { plainNames, plainWords } from './header.ts';
 import type { Table } from './table.ts';
 
 export type StateColumn = { readonly table: Table; readonly evidence: string };

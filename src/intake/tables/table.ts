@@ -1,8 +1,8 @@
 /** A table whose columns are known, and what is said of a cell that gives no reading. */
 import type { Place } from '../../base/diagnostics.ts';
+import type { Layout } from '../header/layout.ts';
 import type { Source } from '../rows/source.ts';
 import { cellSpan, type Delimiter, type Row } from '../rows/tokens.ts';
-import type { Layout } from './layout.ts';
 
 /** Why a cell gives no reading, in one word. */
 export type ExcludedClass =

@@ -1,11 +1,11 @@
 /** A table whose columns are called after sides → that of the whole panels, and one of each side of the others. */
 
+import { roleOfKey } from '../beside/sayings.ts';
 import type { Findings } from '../findings.ts';
+import type { LayoutContext, ReadingColumn } from '../header/layout-shape.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
-import type { LayoutContext, ReadingColumn } from './layout-shape.ts';
-import { roleOfKey } from './sayings.ts';
 import { placeOf, type Table } from './table.ts';
 
 /** The tables of whole panels, and of the panels of either side. */

@@ -9,8 +9,8 @@
  */
 
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import type { ReadingColumn } from '../header/layout.ts';
 import { cellText } from '../rows/row.ts';
-import type { ReadingColumn } from './layout.ts';
 import { type Table, widest } from './table.ts';
 
 export function adoptUnnamedReadings(

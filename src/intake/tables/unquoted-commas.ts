@@ -14,9 +14,9 @@
  */
 
 import { numberShape } from '../cells/numbers.ts';
+import type { GaugeRole } from '../header/gauge-vocabulary.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import type { GaugeRole } from './gauge-vocabulary.ts';
 import type { Table } from './table.ts';
 
 const fewestRows = 2;

@@ -1,7 +1,7 @@
 /** The day a quote is of and how long it holds: only what was asked for or is in the price list. */
 import { daysLater } from '../../base/calendar.ts';
 import { counted } from '../../base/counted.ts';
-import type { Prices } from '../../formats/shop-prices.ts';
+import type { Prices } from '../../formats/shop/shop-prices.ts';
 
 /** Null where there is nothing to say. */
 export function validityText(prices: Prices | null, date: string | null): string | null {

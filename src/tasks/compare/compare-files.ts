@@ -9,7 +9,7 @@ import {
   type SurveyComparison,
 } from '../../film/compare/compare-surveys.ts';
 import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import type { PlanFile } from '../../formats/plan-file.ts';
 import { chosenPanels, listed } from '../read/match-panels.ts';
 import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';

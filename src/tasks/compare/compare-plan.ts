@@ -17,7 +17,7 @@ import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import type { ForetoldPanel, ForetoldStep, PlanFile } from '../../formats/plan-file.ts';
 import { settingsPanels } from '../settings/settings-panels.ts';
 

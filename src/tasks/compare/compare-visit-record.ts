@@ -13,7 +13,7 @@ import {
   type FilmRecordVisit,
   filmRecordOf,
 } from '../../formats/film-record.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 
 export type VisitPanels = FilmRecordVisit['panels'];
 

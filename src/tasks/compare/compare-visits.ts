@@ -3,8 +3,8 @@ import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diag
 import { shownFile } from '../../base/file-name.ts';
 import type { MarkedAt } from '../../film/compare/compare-points.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
-import type { Job } from '../../formats/job.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Job } from '../../formats/job/job.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import type { LoadedFile, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 import type { Settings } from '../settings/settings.ts';

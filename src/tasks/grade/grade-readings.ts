@@ -9,8 +9,8 @@ import { error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { fileStem, saidFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
-import type { GaugeRole } from '../../intake/tables/gauge-vocabulary.ts';
-import { roleOfKey } from '../../intake/tables/sayings.ts';
+import { roleOfKey } from '../../intake/beside/sayings.ts';
+import type { GaugeRole } from '../../intake/header/gauge-vocabulary.ts';
 import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 

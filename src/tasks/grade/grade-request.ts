@@ -2,8 +2,8 @@
 import type { Diagnostic } from '../../base/diagnostics.ts';
 import type { Micrometres } from '../../base/units.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
-import type { Job, JobVehicle } from '../../formats/job.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Job, JobVehicle } from '../../formats/job/job.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import type { Rubric } from '../../formats/rubric.ts';
 import type { ClassView, LeftOut } from '../../training/class-view.ts';
 import type { Grade } from '../../training/grade-trainee.ts';

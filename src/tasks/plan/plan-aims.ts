@@ -2,7 +2,7 @@
 import { kept, once } from '../../base/kept.ts';
 import { type PlannedCar, plannerFor } from '../../correction/plan/plan-correction.ts';
 import type { PlanGrounds } from '../../correction/plan/plan-request.ts';
-import type { Aim } from '../../formats/setting-values.ts';
+import type { Aim } from '../../formats/json/setting-values.ts';
 import type { WorkEstimate } from '../../work/estimate-work.ts';
 import { type Settings, withAim } from '../settings/settings.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';

@@ -1,7 +1,7 @@
 /** A vehicle's survey → the aims side by side, each with its film, hours and price; what is left out. */
 import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import type { Panel } from '../../film/template/template.ts';
-import type { Aim } from '../../formats/setting-values.ts';
+import type { Aim } from '../../formats/json/setting-values.ts';
 import { type Exclusion, exclusionsOf } from '../../work/exclusions.ts';
 import {
   type CurvePoint,

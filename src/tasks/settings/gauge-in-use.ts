@@ -19,7 +19,7 @@ import {
 } from '../../film/gauge/gauge-in-use.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { Gauge } from '../../formats/gauge.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import { adjustmentText, permittedText } from '../gauge/gauge-words.ts';
 import type { Assumption } from './assumption.ts';
 import type { SettingOrigin } from './setting-origin.ts';

@@ -3,7 +3,7 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { Hardness } from '../../correction/removal/removal-knowledge.ts';
 import type { Finish, LimitPolicy } from '../../film/film-model.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
-import type { Aim } from '../../formats/setting-values.ts';
+import type { Aim } from '../../formats/json/setting-values.ts';
 import { type Effective, firstSaid } from './setting-origin.ts';
 import { type ColourUse, type Layers, sayings } from './settings-layers.ts';
 

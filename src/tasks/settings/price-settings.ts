@@ -1,6 +1,6 @@
 /** What the shop charges and what its quotes are, from the first layer that speaks of it. */
 import type { Place } from '../../base/diagnostics.ts';
-import type { Prices } from '../../formats/shop-prices.ts';
+import type { Prices } from '../../formats/shop/shop-prices.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import { builtIn, type Effective, firstSaid, type Said } from './setting-origin.ts';
 import { type Layers, saidIn } from './settings-layers.ts';

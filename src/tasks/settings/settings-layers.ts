@@ -5,11 +5,11 @@
 import type { Place } from '../../base/diagnostics.ts';
 import type { LengthUnit, Micrometres } from '../../base/units.ts';
 import type { Finish, LimitPolicy } from '../../film/film-model.ts';
-import type { Job } from '../../formats/job.ts';
-import type { JsonPath } from '../../formats/json-text.ts';
-import type { Placed } from '../../formats/placed.ts';
-import type { Aim } from '../../formats/setting-values.ts';
-import type { Shop } from '../../formats/shop.ts';
+import type { Job } from '../../formats/job/job.ts';
+import type { JsonPath } from '../../formats/json/json-text.ts';
+import type { Placed } from '../../formats/json/placed.ts';
+import type { Aim } from '../../formats/json/setting-values.ts';
+import type { Shop } from '../../formats/shop/shop.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { Effective, Said, SettingOrigin } from './setting-origin.ts';
 import { placeText } from './settings-panels.ts';

@@ -8,8 +8,8 @@ import type {
   Pad,
   Product,
 } from '../../correction/removal/catalogue.ts';
-import type { JsonPath } from '../../formats/json-text.ts';
-import type { OwnMachine, OwnThing } from '../../formats/shop-things.ts';
+import type { JsonPath } from '../../formats/json/json-text.ts';
+import type { OwnMachine, OwnThing } from '../../formats/shop/shop-things.ts';
 import type { OwnedThing } from './owned-thing.ts';
 import { type Effective, firstSaid } from './setting-origin.ts';
 import { type Layers, type ShopLayer, saidIn } from './settings-layers.ts';

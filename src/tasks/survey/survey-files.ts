@@ -8,8 +8,8 @@ import {
 } from '../../base/diagnostics.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
-import type { Job } from '../../formats/job.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Job } from '../../formats/job/job.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import { chosenPanels, namedPanels } from '../read/match-panels.ts';
 import type { LoadedFile, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';

@@ -8,8 +8,8 @@ import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import type { Survey } from '../../film/survey.ts';
 import type { Substrate } from '../../film/template/template.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
-import type { Job, JobVehicle } from '../../formats/job.ts';
-import type { Placed } from '../../formats/placed.ts';
+import type { Job, JobVehicle } from '../../formats/job/job.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import { keyingNotes } from '../read/keying-notes.ts';
 import {
   inputsOf,

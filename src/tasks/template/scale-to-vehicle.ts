@@ -4,7 +4,7 @@ import { shown } from '../../base/rounding.ts';
 import { scaledDimensions, scaleTemplate } from '../../film/template/scale-template.ts';
 import type { Dimension, VehicleSize, VehicleTemplate } from '../../film/template/template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
-import { implausibleDimensions } from '../../formats/plausible-size.ts';
+import { implausibleDimensions } from '../../formats/template/plausible-size.ts';
 import type { Assumption } from '../settings/assumption.ts';
 
 /** The measures of a vehicle as a settings file states them. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Prices } from '../../../src/formats/shop-prices.ts';
+import type { Prices } from '../../../src/formats/shop/shop-prices.ts';
 import { validityText, validUntil } from '../../../src/report/quote/quote-validity.ts';
 
 const holding = (validityDays: number | null): Prices => ({ validityDays }) as Prices;

@@ -3,7 +3,7 @@ import { hasErrors } from '../../../src/base/diagnostics.ts';
 import { MICROMETRES_PER_MIL } from '../../../src/base/units.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
-import { readJob } from '../../../src/formats/job.ts';
+import { readJob } from '../../../src/formats/job/job.ts';
 import { readRubric } from '../../../src/formats/rubric.ts';
 import { gradeRecord } from '../../../src/report/grade/grade-record.ts';
 import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';

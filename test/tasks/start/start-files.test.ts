@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readJob } from '../../../src/formats/job.ts';
-import { readShop } from '../../../src/formats/shop.ts';
+import { readJob } from '../../../src/formats/job/job.ts';
+import { readShop } from '../../../src/formats/shop/shop.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
 import { startFiles } from '../../../src/tasks/start/start-files.ts';
 

@@ -1,0 +1,206 @@
+/** The files a command names → loaded files and settings; every problem of all of them at once. */
+import { isAbsolute, join } from 'node:path';
+import { type Diagnostic, hasErrors, type Outcome, warning } from '../../base/diagnostics.ts';
+import { saidFile } from '../../base/file-name.ts';
+import type { FilmRecord } from '../../formats/film-record.ts';
+import type { Job, JobVehicle } from '../../formats/job/job.ts';
+import type { Placed } from '../../formats/json/placed.ts';
+import type { LoadedFile, ReadRequest } from '../../tasks/read/read-request.ts';
+import type { Settings } from '../../tasks/settings/settings.ts';
+import type { JobLayer, Located } from '../../tasks/settings/settings-layers.ts';
+import type { SurveyFilesRequest } from '../../tasks/survey/survey-files.ts';
+import type { StatedSize } from '../../tasks/template/scale-to-vehicle.ts';
+import type { World } from '../command.ts';
+import type { TypedOptions } from '../options.ts';
+import { loadReadingChoices, type ReadingChoices } from './load-reading.ts';
+import { loadSettings, readSettingsFile } from './load-settings.ts';
+import { type LoadedTemplates, loadTemplates, type NamedTemplate } from './load-templates.ts';
+
+export type Inputs = {
+  readonly gauge: readonly LoadedFile[];
+  readonly reading: ReadingChoices;
+  readonly defects: LoadedFile | undefined;
+  readonly spots: LoadedFile | undefined;
+  readonly job: Placed<Job> | undefined;
+  readonly filmRecord: Placed<FilmRecord> | undefined;
+  readonly templates: LoadedTemplates;
+  readonly settings: Settings;
+};
+
+export async function loadInputs(
+  operands: readonly string[],
+  options: TypedOptions,
+  world: World,
+): Promise<Outcome<Inputs>> {
+  const gauge = await loadGauge(operands, world);
+  const [defects, spots, loaded, reading] = await Promise.all([
+    loadOptional(options.defects, world),
+    loadOptional(options.spots, world),
+    loadSettings(options, world),
+    loadReadingChoices(options, world),
+  ]);
+  const diagnostics = [gauge, defects, spots, loaded, reading].flatMap((part) => part.diagnostics);
+  if (gauge.value === undefined || loaded.value === undefined || reading.value === undefined) {
+    return { diagnostics };
+  }
+  const { settings, job } = loaded.value;
+  const [templates, filmRecord] = await Promise.all([
+    templatesInForce(settings, world),
+    loadFilmRecord(options.filmRecord, job, world),
+  ]);
+  const all = [...diagnostics, ...templates.diagnostics, ...filmRecord.diagnostics];
+  if (templates.value === undefined || hasErrors(all)) return { diagnostics: all };
+  const value = {
+    gauge: gauge.value,
+    reading: reading.value,
+    defects: defects.value,
+    spots: spots.value,
+    job: job?.file,
+    filmRecord: filmRecord.value,
+    templates: templates.value,
+    settings,
+  };
+  return { value, diagnostics: all };
+}
+
+export async function loadGauge(
+  operands: readonly string[],
+  world: World,
+): Promise<Outcome<readonly LoadedFile[]>> {
+  const loaded = [];
+  // In order, for a pipe can be read once.
+  for (const name of operands) loaded.push(await world.load(name));
+  const diagnostics = loaded.flatMap((one) => one.diagnostics);
+  const files = loaded.flatMap(({ file }) => file ?? []);
+  const firstLike = (file: LoadedFile): number => files.findIndex((other) => isSame(other, file));
+  const twice = files.flatMap((file, i) => {
+    const first = firstLike(file);
+    return first === i ? [] : [readOnce(file, files[first] ?? file)];
+  });
+  const value = files.filter((file, i) => firstLike(file) === i);
+  return { value, diagnostics: [...diagnostics, ...twice] };
+}
+
+/** A file by itself is not asked for its sum. */
+const isSame = (one: LoadedFile, other: LoadedFile): boolean =>
+  one === other || one.sha256 === other.sha256;
+
+/** The same bytes under two names are one file: its readings are not doubled. */
+const readOnce = (file: LoadedFile, first: LoadedFile): Diagnostic =>
+  warning(
+    'file-twice',
+    `${saidFile(file.name)} holds the same bytes as ${saidFile(first.name)}: read once`,
+    {
+      at: { file: file.name },
+    },
+  );
+
+async function loadOptional(name: string | undefined, world: World): Promise<Outcome<LoadedFile>> {
+  if (name === undefined) return { diagnostics: [] };
+  const { file, diagnostics } = await world.load(name);
+  return file === undefined ? { diagnostics } : { value: file, diagnostics };
+}
+
+/** What earlier visits took, as typed; else as the job names it, relative to its own folder. */
+async function loadFilmRecord(
+  typed: string | undefined,
+  job: JobLayer | undefined,
+  world: World,
+): Promise<Outcome<Placed<FilmRecord>>> {
+  if (typed !== undefined) return readSettingsFile(typed, typed, world, readFilmRecordFile);
+  const name = job?.file.value.filmRecord;
+  if (job === undefined || name === undefined) return { diagnostics: [] };
+  const path = isAbsolute(name) ? name : join(job.folder, name);
+  const read = await readSettingsFile(path, path, world, readFilmRecordFile);
+  const at = job.file.placeOf(['film_record']);
+  const hint = 'mend the path: it is relative to this file';
+  return {
+    ...read,
+    diagnostics: read.diagnostics.map((one) =>
+      one.code === 'file-missing' ? { ...one, at, hint } : one,
+    ),
+  };
+}
+
+const readFilmRecordFile = async (
+  file: string,
+  text: string,
+): Promise<Outcome<Placed<FilmRecord>>> =>
+  (await import('../../formats/film-record.ts')).readFilmRecord(file, text);
+
+const named = ({ value, folder, at }: Located<string>): NamedTemplate => ({
+  word: value,
+  folder,
+  at,
+});
+
+/** The templates to choose from, and the one that is named. */
+export const templatesInForce = (
+  { template, templates, templateRules }: Settings,
+  world: World,
+): Promise<Outcome<LoadedTemplates>> =>
+  loadTemplates(
+    { chosen: template === undefined ? undefined : named(template), own: templates.map(named) },
+    world,
+    templateRules,
+  );
+
+/** Every template there is to choose from: the built-in ones, and those of the shop files. */
+export const everyTemplate = (
+  { templates, templateRules }: Settings,
+  world: World,
+): Promise<Outcome<LoadedTemplates>> =>
+  loadTemplates({ chosen: undefined, own: templates.map(named) }, world, templateRules);
+
+/** What to read and how. */
+export const readRequest = (
+  {
+    gauge,
+    reading,
+    settings,
+    templates,
+  }: Pick<Inputs, 'gauge' | 'reading' | 'settings' | 'templates'>,
+  { vehicle }: TypedOptions,
+): ReadRequest => {
+  const { value: unit, origin } = settings.readingUnit;
+  const { usual, typed, decided } = reading;
+  const plausible = settings.film.measurement;
+  return {
+    files: gauge,
+    ...templates,
+    templateRules: settings.templateRules,
+    intake: { ...usual, plausible, ...(unit === null || origin === 'flag' ? {} : { unit }) },
+    typed,
+    decided,
+    vehicle,
+    keepUnknownPanels: false,
+  };
+};
+
+/** The same for a survey of what was read. */
+export function surveyRequest(inputs: Inputs, options: TypedOptions): SurveyFilesRequest {
+  const { job, filmRecord, settings } = inputs;
+  return {
+    ...readRequest(inputs, options),
+    size: job === undefined ? undefined : statedSize(job),
+    settings,
+    job,
+    filmRecord,
+    panels: options.panel ?? [],
+    why: options.why ?? [],
+    spots: inputs.spots,
+    defects: inputs.defects,
+  };
+}
+
+function statedSize({ value, placeOf }: Placed<Job>): StatedSize {
+  const { length, width, height }: JobVehicle = value.vehicle ?? {};
+  return {
+    size: {
+      ...(length === undefined ? {} : { length }),
+      ...(width === undefined ? {} : { width }),
+      ...(height === undefined ? {} : { height }),
+    },
+    placeOf: (dimension) => placeOf(['vehicle', `${dimension}_m`]),
+  };
+}

@@ -1,0 +1,312 @@
+/**
+ * The rows of a file → its parts: lines that say something of the whole, tables of readings, each
+ * under its header and the panel or vehicle that a line above names, and what is no part of either.
+ *
+ * Most rows have a number where a reading stands and are rows of the table they are in; only the
+ * others are asked what they are.
+ */
+
+import { footersOf } from '../beside/footers.ts';
+import { closeForeign, startsForeignTable } from '../beside/foreign-tables.ts';
+import {
+  beginsLaterStage,
+  isAside,
+  isLegend,
+  setsApart,
+  tellApart,
+  tellAside,
+  tellOtherDialect,
+} from '../beside/lines-beside.ts';
+import { hear, hearComments, readPreamble, unitOfAll } from '../beside/preamble.ts';
+import {
+  filledCells,
+  givenBy,
+  loneText,
+  panelSaid,
+  roleOfKey,
+  type Saying,
+  sayingOf,
+} from '../beside/sayings.ts';
+import { unitSetBy } from '../beside/unit-lines.ts';
+import { markerLegend } from '../cells/markers.ts';
+import { notReading } from '../cells/not-readings.ts';
+import { unitNamed } from '../cells/unit.ts';
+import { type Layout, layoutOf } from '../header/layout.ts';
+import { cellText } from '../rows/row.ts';
+import type { Row } from '../rows/tokens.ts';
+import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
+import { type Given, nothingGiven, placeOf } from '../tables/table.ts';
+import {
+  isDataRow,
+  isNumber,
+  namesUnit,
+  needsPanel,
+  type Parts,
+  type Reader,
+  type State,
+  sameNames,
+  startsAsNumber,
+  type TableStart,
+  type UnitLine,
+} from './section-state.ts';
+
+export function divideIntoParts(rows: readonly Row[], start: TableStart, reader: Reader): Parts {
+  const state: State = {
+    ...{ tables: [], metadata: [], units: [], evidence: [], statistics: [], summaries: [] },
+    titles: new Set<string>(),
+    layout: start.layout,
+    header: start.header,
+    given: { ...nothingGiven, panel: start.panel ?? null },
+    rows: [],
+    foreign: undefined,
+    asideLine: 0,
+  };
+  hearComments(start, state, reader);
+  const footers = footersOf(rows, start.layout, reader);
+  let before: Row | undefined;
+  for (let k = 0; k < rows.length; k += 1) {
+    const row = rows[k];
+    if (row === undefined) continue;
+    if (row.line < start.line) {
+      if (!hearUnitSet(row, state, reader)) readPreamble(row, state, reader);
+    } else if (footers.has(row)) {
+      if (!hearUnitSet(row, state, reader)) readFooter(row, state, reader);
+    } else if (start.header === undefined || row.line > start.line) {
+      if (
+        state.foreign === undefined &&
+        isDataRow(row, state.layout) &&
+        !countsColumns(row, state.layout) &&
+        !isMovedHeader(row, state.layout) &&
+        reader.context.byCells?.(row.cells) === undefined
+      )
+        state.rows.push(row);
+      else readOther(row, before, rows[k + 1], state, reader);
+    }
+    before = row;
+  }
+  closeTable(state, reader);
+  closeForeign(state, reader);
+  const { tables, metadata, evidence, statistics, summaries } = state;
+  const units = withLinesOfAll(state.units, tables);
+  return { tables, metadata, units, evidence, statistics, summaries };
+}
+
+/** `Unit set to mil`: the rows below are a table of their own, in that unit. */
+function hearUnitSet(row: Row, state: State, reader: Reader): boolean {
+  const unit = unitSetBy(row);
+  if (unit === undefined) return false;
+  closeTable(state, reader);
+  state.metadata.push({ key: 'unit', value: unit, line: row.line });
+  state.units.push({ row, saying: { key: 'unit', value: unit, column: 0 }, set: true });
+  return true;
+}
+
+function readFooter(row: Row, state: State, reader: Reader): void {
+  const unit = unitOfAll(row);
+  const saying = sayingOf(row);
+  if (unit !== undefined) state.units.push({ row, saying: unit });
+  else if (saying !== undefined && givenBy(saying) === undefined) hear(row, saying, state);
+  else tellAside(row, reader);
+}
+
+/** A unit that stands below the last row of the file is that of all above it. */
+function withLinesOfAll(units: readonly UnitLine[], tables: Parts['tables']): readonly UnitLine[] {
+  const last = tables.at(-1)?.rows.at(-1)?.line ?? 0;
+  return units.map((line) =>
+    line.row.line > last && line.set !== true ? { ...line, ofAll: true } : line,
+  );
+}
+
+function readOther(
+  row: Row,
+  before: Row | undefined,
+  next: Row | undefined,
+  state: State,
+  reader: Reader,
+): void {
+  if (sameNames(row, state.header)) {
+    repeatHeader(row, state, reader);
+    return;
+  }
+  if (hearUnitSet(row, state, reader)) return;
+  if (tellOtherDialect(row, reader)) return;
+  const other = otherHeader(row, next, state, reader);
+  if (other !== undefined) {
+    openTable(row, other, state, reader);
+    return;
+  }
+  const sums = statisticsOf(row);
+  if (sums.length > 0) {
+    state.statistics.push(...sums.map((saying) => ({ row, saying })));
+    return;
+  }
+  const saying = sayingOf(row);
+  if (saying !== undefined && isStatisticSaying(row, saying)) {
+    state.statistics.push({ row, saying });
+    return;
+  }
+  const given = saying === undefined ? undefined : givenBy(saying);
+  if (saying !== undefined && given !== undefined && isNews(given, state.layout, row)) {
+    closeTable(state, reader);
+    closeForeign(state, reader);
+    hear(row, saying, state);
+    return;
+  }
+  const caption = captionOf(row, next, state, reader);
+  if (caption !== undefined) {
+    closeTable(state, reader);
+    closeForeign(state, reader);
+    state.given = { ...state.given, panel: caption, point: null };
+    return;
+  }
+  if (state.foreign !== undefined) {
+    state.foreign.rows.push(row);
+    return;
+  }
+  if (startsForeignTable(row, before, next, state, reader)) {
+    closeTable(state, reader);
+    state.foreign = { header: row, rows: [] };
+    return;
+  }
+  if (setsApart(row, next, saying, state, reader) || beginsLaterStage(row, next, state, reader)) {
+    closeTable(state, reader);
+    tellApart(row, reader);
+    return;
+  }
+  if (isAside(row, before, next, saying, state, reader)) {
+    state.asideLine = row.line;
+    if (isLegend(row, reader.context)) return;
+    if (saying !== undefined) {
+      // The rows below a unit are a table of their own: what stands above has the unit named there.
+      if (namesUnit(saying)) closeTable(state, reader);
+      hear(row, saying, state);
+      return;
+    }
+    const unit = unitOfAll(row);
+    if (unit !== undefined) state.units.push({ row, saying: unit });
+    else if (markerLegend(row.cells).size === 0) tellAside(row, reader);
+    return;
+  }
+  state.rows.push(row);
+}
+
+/** `Mean 100.5 µm / Min 97 µm / n 4`: words of statistics, each with its number. */
+const sumOf = /^(\D*?\S)\s*[:=]?\s+([+-]?\d+(?:[.,]\d+)?)\s*(\S*)$/u;
+
+function statisticsOf(row: Row): readonly Saying[] {
+  const [column, more] = filledCells(row);
+  if (column === undefined || more !== undefined) return [];
+  const parts = cellText(row, column)
+    .slice(0, longestSums)
+    .split(/\s*[/;|·•]\s*|,\s+|\s{2,}|\t/u)
+    .filter((part) => part !== '');
+  if (parts.length < 2) return [];
+  const sums = parts.map((part): Saying | undefined => {
+    const [, key = '', value = '', unit = ''] = sumOf.exec(part) ?? [];
+    const isSum = isStatistic(key) || /^n$/iu.test(key);
+    return isSum && (unit === '' || unitNamed(unit) !== undefined)
+      ? { key, value: unit === '' ? value : `${value} ${unit}`, column }
+      : undefined;
+  });
+  return sums.every((sum) => sum !== undefined) ? sums : [];
+}
+const longestSums = 300;
+
+/** `Mean: 101.3`, in one cell: in two it is a row of the table. */
+const isStatisticSaying = (row: Row, { key, value }: Saying): boolean =>
+  filledCells(row).length === 1 &&
+  (isStatistic(key) || /^n$/iu.test(key.trim())) &&
+  (isNumber(value) || value === '');
+
+/** `Panel: roof` where the panels have a column is a row gone wrong, not news. */
+const roleOfGiven = { panel: 'panel', vehicle: 'vehicle', layer: 'layer', point: 'point' } as const;
+function isNews(given: Partial<Given>, layout: Layout, row: Row): boolean {
+  const keys = Object.keys(given).filter((key): key is keyof Given => key in roleOfGiven);
+  if (keys.includes('panel')) return needsPanel(layout);
+  return keys.every((key) => !layout.columns.has(roleOfGiven[key])) && filledCells(row).length <= 2;
+}
+
+function repeatHeader(row: Row, state: State, reader: Reader): void {
+  const { findings } = reader;
+  closeTable(state, reader);
+  closeForeign(state, reader);
+  const line = state.header?.line;
+  state.header = row;
+  if (needsPanel(state.layout)) return;
+  findings.add('note', 'header-repeated', () => ({
+    message: `the header of line ${line} stands here again`,
+    at: placeOf(reader, row, 0),
+  }));
+}
+
+/** Another row of names in the middle of the file, with readings under it. */
+function otherHeader(
+  row: Row,
+  next: Row | undefined,
+  { layout }: State,
+  { context }: Reader,
+): Layout | undefined {
+  if (row.cells.length < 2 && layout.kind !== 'blocks') return undefined;
+  const numbered =
+    layout.kind === 'repeats' ||
+    countsColumns(row, layout) ||
+    namesPanels(row) ||
+    context.byCells?.(row.cells) !== undefined;
+  if (!numbered && row.cells.some((cell) => startsAsNumber(cell.trim()))) return undefined;
+  const other = layoutOf(row.cells, { ...context, captions: layout.kind === 'blocks' });
+  if (other === undefined || next === undefined) return undefined;
+  return isDataRow(next, other) || isUnitsLike(next) ? other : undefined;
+}
+
+/** `Panel;1;2` below rows of one reading: names of columns, where a row would have its numbers. */
+function countsColumns({ cells }: Row, { columns }: Layout): boolean {
+  const panelAt = columns.get('panel') ?? -1;
+  const counted = [1, 2].every((k) => cells[panelAt + k]?.trim() === String(k));
+  return panelAt !== -1 && counted && roleOfKey((cells[panelAt] ?? '').trim()) === 'panel';
+}
+
+const namesPanels = ({ cells }: Row): boolean =>
+  cells.some((cell) => roleOfKey(cell.trim()) === 'panel');
+
+/** `1 µm;2 µm;Panel` below rows of other columns: the name of the panels stands where a row has a reading. */
+const isMovedHeader = ({ cells }: Row, { readings, header }: Layout): boolean =>
+  header.length > 0 &&
+  readings.some(({ column }) => {
+    const text = cells[column] ?? '';
+    return text !== '' && !startsAsNumber(text) && roleOfKey(text.trim()) === 'panel';
+  });
+
+const isUnitsLike = ({ cells }: Row): boolean => cells.every((cell) => !/\d/u.test(cell));
+
+function openTable(row: Row, layout: Layout, state: State, reader: Reader): void {
+  closeTable(state, reader);
+  closeForeign(state, reader);
+  state.header = row;
+  state.layout = layout;
+}
+
+/** A panel's name above its values; between blocks any line of text is one, known or not. */
+function captionOf(
+  row: Row,
+  next: Row | undefined,
+  { layout, header }: State,
+  { context }: Reader,
+): string | undefined {
+  if (!needsPanel(layout)) return undefined;
+  const text = loneText(row);
+  if (text === undefined || namesStatistic(text) || notReading(text) !== undefined)
+    return undefined;
+  if (context.isPanel(text)) return text;
+  const saying = sayingOf(row);
+  const said = saying === undefined ? undefined : panelSaid(saying, context.isPanel);
+  if (next === undefined || (saying !== undefined && said === undefined)) return undefined;
+  if (said !== undefined)
+    return sameNames(next, header) || isDataRow(next, layout) ? said : undefined;
+  return sameNames(next, header) || isDataRow(next, layout) ? text : undefined;
+}
+
+function closeTable(state: State, { source, delimiter }: Reader): void {
+  const { layout, header, given, rows } = state;
+  if (rows.length > 0) state.tables.push({ source, delimiter, layout, header, given, rows });
+  state.rows = [];
+}

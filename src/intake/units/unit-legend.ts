@@ -1,0 +1,80 @@
+/**
+ * Lines that say which unit a code stands for: `Units: 1 = micrometre, 2 = mil`. Where they name every code in the
+ * column of units, each once, those are the units of its rows; a code that no line explains is refused as it stands.
+ */
+
+import { linesOutside } from '../beside/lines-outside.ts';
+import { type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
+import type { Parts } from '../parts/section-state.ts';
+import { columnTexts } from '../rows/column-texts.ts';
+import { cellText } from '../rows/row.ts';
+import type { Table } from '../tables/table.ts';
+
+type UnitLegend = ReadonlyMap<string, TableUnit>;
+
+const heading = /^[\s#/"*]*(?:[^=:,;\d]{2,40}[:,;\t]\s*)?/u;
+const pair = /^\s*"?([^\s=:]{1,8})"?\s*(?:=|:|->|→)\s*(\S(?:.{0,22}\S)?)[\s".]*$/u;
+const longestLine = 200;
+
+/** What a line says of codes, undefined where any part of it says something else. */
+export function unitLegendIn(line: string): UnitLegend | undefined {
+  if (line.length > longestLine || !/[=:>→]/u.test(line)) return undefined;
+  const legend = new Map<string, TableUnit>();
+  const parts = line.replace(heading, '').split(/[,;|\t]/u);
+  for (const part of parts.filter((own) => own.trim() !== '')) {
+    const [, code = '', name = ''] = pair.exec(part) ?? [];
+    const unit = unitNamed(name);
+    if (unit === undefined || unit === 'other' || unitNamed(code) !== undefined) return undefined;
+    if (legend.has(code)) return undefined;
+    legend.set(code, unit);
+  }
+  return legend.size === 0 ? undefined : legend;
+}
+
+export function withLegendUnits(parts: Parts): {
+  readonly parts: Parts;
+  readonly evidence: readonly string[];
+} {
+  const none = { parts, evidence: [] };
+  const codes = new Set(parts.tables.flatMap(codesOf));
+  // Nearly every file ends here.
+  if (codes.size === 0) return none;
+  const legend = new Map<string, TableUnit>();
+  for (const { text } of linesOutside(parts.tables)) {
+    for (const [code, unit] of unitLegendIn(text) ?? []) {
+      if (legend.has(code) && legend.get(code) !== unit) return none;
+      legend.set(code, unit);
+    }
+  }
+  if (![...codes].every((code) => legend.has(code))) return none;
+  const said = [...codes].map((code) => `${code} is ${unitSign[legend.get(code) ?? 'um']}`);
+  return {
+    parts: {
+      ...parts,
+      tables: parts.tables.map((table) => withUnits(table, legend)),
+      units: parts.units.filter(({ row }) => unitLegendIn(row.cells.join(';')) === undefined),
+    },
+    evidence: [`the file says what its units are: ${said.join(', ')}`],
+  };
+}
+
+/** What stands in the column of units and is none; an empty cell says nothing. */
+function codesOf({ layout, rows }: Table): readonly string[] {
+  const column = layout.columns.get('unit');
+  if (column === undefined) return [];
+  return [...columnTexts(rows, column).keys()].filter(
+    (text) => text !== '' && text.length <= 8 && unitNamed(text) === undefined,
+  );
+}
+
+function withUnits(table: Table, legend: UnitLegend): Table {
+  const column = table.layout.columns.get('unit');
+  if (column === undefined) return table;
+  const rows = table.rows.map((row) => {
+    const unit = legend.get(cellText(row, column));
+    return unit === undefined
+      ? row
+      : { ...row, cells: row.cells.with(column, unitSign[unit]), quoted: true };
+  });
+  return { ...table, rows };
+}
