@@ -76,7 +76,8 @@ function checksum(bytes: Buffer): number {
     hash = Math.imul(hash ^ (words[i] ?? 0), 0x5bd1e995);
     hash ^= hash >>> 15;
   }
-  return hash;
+  const afterWords = bytes.subarray(words.length << 2);
+  return Math.imul(hash ^ afterWords.reduce((word, byte) => (word << 8) | byte, 0), 0x5bd1e995);
 }
 
 /** The compiled code in a file, if it was made of this text and is whole. */

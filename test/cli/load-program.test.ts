@@ -47,6 +47,15 @@ describe.each(ownCode)('the code that was compiled for a %s when the program was
     expect(program.run).toBeTypeOf('function');
   });
 
+  test('is left alone when a line break of the last bytes of the script is a blank', () => {
+    const folder = copyOfBuild();
+    const script = join(folder, 'program.cjs');
+    const text = readFileSync(script, 'latin1');
+    writeFileSync(script, text.replace(/\n\}\)$/u, ' })'), 'latin1');
+    expect(readFileSync(script, 'latin1')).not.toBe(text);
+    expect(loadProgram(folder, what).isCompiled).toBe(false);
+  });
+
   test('is left alone when the script is another one of the same length', () => {
     const folder = copyOfBuild();
     const script = join(folder, 'program.cjs');
