@@ -15,9 +15,9 @@ export function gainRange(gains: readonly number[]): Sentence {
   if (low <= -LEAST_TOLD && high >= LEAST_TOLD) {
     return says`within ± ${um(Math.max(-low, high), 2)}`;
   }
-  const [least, most] = high <= 0 ? [high, low] : [low, high];
+  const [least, most] = Math.abs(low) > Math.abs(high) ? [high, low] : [low, high];
   if (shown(least, 2) === shown(most, 2)) return signed(most);
-  return says`${least < 0 ? '−' : '+'}${bare(Math.abs(least), 2)} to ${signed(most)}`;
+  return says`${most < 0 ? '−' : '+'}${bare(Math.abs(least), 2)} to ${signed(most)}`;
 }
 
 const sizesOf = (gains: readonly Gain[]): readonly number[] => gains.map(({ gain }) => gain);
