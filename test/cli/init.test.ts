@@ -35,7 +35,7 @@ describe('init', () => {
     for (const name of ['shop.json', 'job.json', 'schemas/shop.schema.json']) {
       expect(words).toContain(`${join(folder, name)}: what`);
     }
-    expect(words).toContain('no result changes until you edit them');
+    expect(words).toContain('no figure changes until you edit them');
     expect(words).toContain(
       `Next: leastcut plan readings.csv --shop ${join(folder, 'shop.json')} --job ${join(folder, 'job.json')}`,
     );

@@ -571,7 +571,7 @@ test('the risk is told for a panel and for all of them, and what is worked to is
   );
   expect(sum).toBeLessThan(0.05 * panels.length);
   expect(out).toContain(
-    `Risk: at most 5.0 % chance of too thin clear on each panel worked, ${sum.toFixed(1)} of ${panels.length} panels in all; `,
+    `Risk: at most 5.0 % chance of too thin clear on each panel worked, ${sum.toFixed(1)} of ${panels.length} panels expected in all; `,
   );
   expect(out).toContain('May go: plan no more; 1 job in 20 takes 2.5 times it (counted).');
   // What it would be over thinner clear: as --why says of each panel, those near their line too.

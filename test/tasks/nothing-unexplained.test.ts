@@ -25,7 +25,9 @@ import { correctionModel } from '../../src/formats/models.ts';
 import { explainerOf } from '../../src/tasks/explain/explain.ts';
 import { allTopics } from '../../src/tasks/explain/explain-topics.ts';
 import type { TopicKind } from '../../src/tasks/explain/explanation.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 import { projectRoot } from '../cli/run-leastcut.ts';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
 
 const sources = { options: optionTopics([]), numbers: new Map() };
 const topics = allTopics(sources);
@@ -186,6 +188,47 @@ describe('everything that comes out of the tool is explained', () => {
     expect(labels).toContain('Assumed');
     expect(unexplained(labels)).toEqual([]);
   });
+});
+
+test('each column of the csv of each command that lets one choose columns', async () => {
+  const saloon = 'samples/sound-saloon/readings.csv';
+  const shop = ['--shop', 'samples/shop.json'];
+  const week = ['batch', 'samples/week/jobs.csv', ...shop];
+  const runs = [
+    ['survey', saloon],
+    ['plan', saloon],
+    ['quote', saloon, ...shop],
+    ['compare', saloon, 'samples/sound-saloon/after.csv', '--marked'],
+    ['gauge', 'samples/gauge-checks.csv'],
+    ['grade', 'samples/class/reference.csv', 'samples/class/anneke.csv'],
+    ...['survey', 'plan', 'quote'].map((command) => [...week, '--command', command]),
+    ['template', 'list'],
+    ['template', 'show', 'saloon'],
+    ['template', 'sheet', 'saloon'],
+    ['read', saloon],
+  ];
+  const { commands } = optionTopics([]).find(({ name }) => name === '--fields') ?? { commands: [] };
+  expect([...new Set(runs.map(([command]) => command))]).toEqual(
+    expect.arrayContaining([...commands]),
+  );
+  const columns: string[] = [];
+  for (const words of runs) {
+    const { out } = await askLeastcut([...words, '--format', 'csv', '--fields=']);
+    const [head, ...names] = out.trim().split(/\r?\n/);
+    expect(head, words.join(' ')).toBe('field');
+    columns.push(...names);
+  }
+  const reorder = join(temporaryFolder(), 'to-buy.csv');
+  await askLeastcut([...week, '--reorder', reorder]);
+  columns.push(...(textOf(reorder).split(/\r?\n/)[0] ?? '').split(','));
+  // A column of readings stands only where a reading fills it, so these are taken from the source.
+  columns.push(
+    ...found([join(projectRoot, 'src/report/read/readings-table.ts')], /\bname: '(\w+)'/g),
+  );
+  for (const name of ['if_word_holds_um', 'most_p80_h', 'packs_to_buy', 'curved']) {
+    expect(columns).toContain(name);
+  }
+  expect(unexplained(columns)).toEqual([]);
 });
 
 describe('everything that one may write is explained', () => {

@@ -42,7 +42,7 @@ export type PanelComparison = {
   readonly counts: { readonly before: number; readonly after: number };
   /** Null where there is nothing to compare by. */
   readonly change: FilmChange | null;
-  /** More film than before, beyond chance: not paint that grew, but a gauge, wax, or other places. */
+  /** More film than before, beyond chance, here or over the car: no paint that grew, but a gauge, wax, other places. */
   readonly gained: boolean;
   /** The two zones of a panel that carries two films, each by itself. */
   readonly zones: readonly PanelComparison[];
@@ -81,15 +81,17 @@ export function compareSurveys(
   const scatter = scatterOfDifferences(both, rules);
   const panels = both.map(({ first, second }) => comparePanel(first, second, scatter, rules));
   const risk = rules.model.flagRisk / Math.max(1, panels.length);
+  const car = changeOfCar(panels);
+  const gains = { risk, byCar: car !== null && hasGained(car, risk) };
   return {
-    panels: panels.map((one) => withGain(one, risk)),
+    panels: panels.map((one) => withGain(one, gains)),
     onlyBefore: before.panels
       .filter((one) => isRead(one) && !isRead(later.get(one.panel.id)))
       .map(({ panel }) => panel),
     onlyAfter: after.panels
       .filter((one) => isRead(one) && !both.some(({ second }) => second === one))
       .map(({ panel }) => panel),
-    car: changeOfCar(panels),
+    car,
   };
 }
 
@@ -208,11 +210,17 @@ function compareZones(
   });
 }
 
-function withGain(one: PanelComparison, risk: number): PanelComparison {
+/** Where the panels read more film together, each that reads more does, though too little to tell by itself. */
+type Gains = { readonly risk: number; readonly byCar: boolean };
+
+function withGain(one: PanelComparison, gains: Gains): PanelComparison {
+  const { change } = one;
   return {
     ...one,
-    gained: one.change !== null && hasGained(one.change, risk),
-    zones: one.zones.map((zone) => withGain(zone, risk)),
+    gained:
+      change !== null &&
+      (hasGained(change, gains.risk) || (gains.byCar && change.removed.value < 0)),
+    zones: one.zones.map((zone) => withGain(zone, gains)),
   };
 }
 

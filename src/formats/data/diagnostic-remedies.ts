@@ -82,7 +82,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'compare-vehicles-differ':
     'Give files of one vehicle; of several in a file, name it with --vehicle.',
   'compare-film-gained':
-    'Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again.',
+    'Give the earlier file first. Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again.',
   'compare-not-marked':
     'Mark points before the work and say so in a column "marked"; if they were marked, give --marked.',
   'worked-mismatch':

@@ -732,7 +732,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'standard deviation',
     ['sd', '±', 'spread', 'scatter'],
-    'How far values lie from their mean, typically.',
+    'How far values lie from their mean, typically. Behind a mean, ± is the standard deviation of the points; where ± is a 95 % interval, the page says 95 % beside it.',
   ),
   word('median', ['middle', 'typical'], 'The value with as many above it as below.'),
   word(

@@ -22,7 +22,10 @@ export function cameOff(
     second === undefined
       ? ` on ${only.comparison.panel.name}`
       : ` on average over ${counted(all.filter((one) => one.change !== null).length, 'panel')}, by area`;
-  const told = seenText(seen, unseen, second === undefined);
+  const told =
+    change.high < 0
+      ? 'more film than before, which no work adds'
+      : seenText(seen, unseen, second === undefined);
   return [paragraph('Came off', `${changeText(change, unit)} ${unitName(unit)}${where}: ${told}.`)];
 }
 

@@ -89,6 +89,7 @@ const HEADINGS: readonly (readonly [TopicKind, string])[] = [
   ['basis', 'What a number stands on'],
   ['option', 'Options'],
   ['key', 'Keys of settings files'],
+  ['column', 'Columns of csv'],
   ['diagnostic', 'Errors, warnings and notes'],
   ['remark', 'Codes of a record'],
   ['stage', 'Stages of a job'],
@@ -109,7 +110,7 @@ export function topicListBlocks(
   ];
   // Words are looked for by the alphabet; codes stand in the order of the work.
   const listed = (kind: TopicKind): readonly string[] =>
-    kind === 'word' || kind === 'key' ? [...idsOf(kind)].sort() : idsOf(kind);
+    kind === 'word' || kind === 'key' || kind === 'column' ? [...idsOf(kind)].sort() : idsOf(kind);
   const shownOf = (kind: TopicKind): string => {
     const all = listed(kind);
     return verbose || kind === 'word' || all.length <= MANY

@@ -27,7 +27,7 @@ export const choiceColumns = (first: string, choices: readonly Choice[]): readon
 const AIM_WORDS: ReadonlyMap<string, string> = new Map([
   ['enhance', 'the marks get fainter and the paint shines more'],
   ['correct', 'most marks go'],
-  ['full', 'as many marks go as can be had'],
+  ['full', 'more of them go, as far as the paint allows'],
 ]);
 
 export function choiceBlocks(result: QuoteResult, unit: LengthUnit): readonly Block[] {

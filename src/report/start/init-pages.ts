@@ -14,7 +14,7 @@ export function initBlocks(written: readonly WrittenFile[], next: string): reado
     ),
     paragraph(
       null,
-      'They hold the built-in values, so no result changes until you edit them. The notes in them say what may stand where. The prices are made up, and marked so: no quote takes them until you put in yours.',
+      'They hold the built-in values, so no figure changes until you edit them. But what they state stands no longer under Assumed: keep what you know of the car and the shop, and take the rest out. The notes in them say what may stand where. The prices are made up, and marked so: no quote takes them until you put in yours.',
     ),
     paragraph('Next', next),
   ];

@@ -105,8 +105,8 @@ function smallGains(
   return [
     ...[...points.values()].map((group) => {
       const [{ points: count, time }] = group;
-      const takes = time === null ? '' : `, ${minutes(time)} a panel`;
-      return says`${count ?? 0} points in all${takes}: ${groupsText(group, parts)}`;
+      const takes = time === null ? '' : `, ${minutes(time)} each`;
+      return says`${count ?? 0} points on a panel${takes}: ${groupsText(group, parts)}`;
     }),
     ...(gauge.length === 0 ? [] : [gaugeLine(gauge)]),
   ];

@@ -243,7 +243,7 @@ function filmGained(gained: readonly PanelComparison[], after: string): Diagnost
     `${shownFile(after)} reads more film than before: ${listed(told)}`,
     {
       at: { file: after },
-      hint: 'check the gauge, wipe off wax and polish, read the same places again',
+      hint: 'are the files the wrong way round? else check the gauge, wipe off wax and polish, read the same places again',
     },
   );
 }

@@ -3,6 +3,7 @@ import { type DiagnosticCode, diagnosticCatalogue } from '../../base/catalogue.t
 import { shown } from '../../base/rounding.ts';
 import type { DefectKind } from '../../correction/removal/catalogue.ts';
 import { listAllDefaults, type NamedDefault } from '../../formats/data/all-defaults.ts';
+import { columnMeanings } from '../../formats/data/column-meanings.ts';
 import { diagnosticExamples } from '../../formats/data/diagnostic-examples.ts';
 import { diagnosticRemedies } from '../../formats/data/diagnostic-remedies.ts';
 import { type DefaultUse, defaultUses } from '../../formats/data/formulas.ts';
@@ -49,6 +50,7 @@ export const allTopics = ({ options, numbers }: TopicSources): readonly Explanat
   ...(Object.keys(diagnosticCatalogue) as DiagnosticCode[]).map(diagnosticTopic),
   ...options.map(optionTopic),
   ...keyMeanings.map(keyTopic),
+  ...pairs('column', columnMeanings),
   ...exitCodeMeanings.map(exitTopic),
   ...pairs('basis', basisMeanings),
   ...listAllDefaults().map((one) => defaultTopic(one, numbers)),

@@ -8,6 +8,7 @@ export type TopicKind =
   | 'diagnostic'
   | 'option'
   | 'key'
+  | 'column'
   | 'condition'
   | 'verdict'
   | 'remark'

@@ -96,17 +96,19 @@ function workList({ scope, panelTemperature, roomTemperature }: WorkSettings) {
 }
 
 /** What decides most of a price; the rest stands in the file. */
-function priceList({ prices }: PriceSettings): readonly EffectiveSetting[] {
+function priceList({ prices, whereOf }: PriceSettings): readonly EffectiveSetting[] {
   const list = prices.value?.list;
   const rates = [...(list?.labour.bySkill ?? [])].map(([skill, rate]) => `${skill} ${rate}`);
   const other = list?.labour.other ?? null;
   const labour =
     other === null ? rates : [...rates, rates.length === 0 ? `${other}` : `other ${other}`];
   const taxed = list === undefined ? null : `${list.tax.name} ${percentOfShare(list.tax.share)} %`;
+  const part = (key: keyof typeof whereOf, value: SettingValue): EffectiveSetting =>
+    setting(`prices.${key}`, { value, origin: prices.origin, where: whereOf[key] });
   return [
-    setting('prices.currency', { ...prices, value: list?.currency.code ?? null }),
-    setting('prices.labour_minor_per_h', { ...prices, value: list === undefined ? null : labour }),
-    setting('prices.tax', { ...prices, value: taxed }),
+    part('currency', list?.currency.code ?? null),
+    part('labour_minor_per_h', list === undefined ? null : labour),
+    part('tax', taxed),
   ];
 }
 

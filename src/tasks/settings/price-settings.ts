@@ -4,10 +4,15 @@ import type { Prices } from '../../formats/shop/shop-prices.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import { builtIn, type Effective, firstSaid, type Said } from './setting-origin.ts';
 import { type Layers, saidIn } from './settings-layers.ts';
+import { placeText } from './settings-panels.ts';
+
+type PricePart = 'currency' | 'labour_minor_per_h' | 'tax';
 
 export type PriceSettings = {
   /** Of one file as a whole: prices of two files are never mixed. Null where no file has any. */
   readonly prices: Effective<Prices | null>;
+  /** Where each part stands that is listed by itself; one that the file leaves out, where the prices begin. */
+  readonly whereOf: Readonly<Record<PricePart, string>>;
   /** What the shop is called that they are of. */
   readonly shop: string | null;
   /** Where they stand; undefined where there are none. */
@@ -30,8 +35,17 @@ export function priceSettings({ typed, shops }: Layers): PriceSettings {
     ({ origin, file }): Said<QuoteKind> =>
       saidIn(file, origin, file.value.prices?.kind ?? undefined, ['prices', 'kind']),
   );
+  const whereOf = (part: PricePart): string =>
+    layer === undefined
+      ? builtIn(null).where
+      : placeText(layer.file.placeOf(['prices', part], 'key'));
   return {
     prices: said ?? builtIn(null),
+    whereOf: {
+      currency: whereOf('currency'),
+      labour_minor_per_h: whereOf('labour_minor_per_h'),
+      tax: whereOf('tax'),
+    },
     shop: layer?.file.value.name ?? null,
     at: layer?.file.placeOf(['prices'], 'key'),
     areExample: layer === undefined && shops.some(({ file }) => file.value.examplePrices === true),

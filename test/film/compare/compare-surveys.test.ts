@@ -141,6 +141,21 @@ describe('panels read before and after', () => {
     expect(same.panels.some(({ gained }) => gained)).toBe(false);
   });
 
+  test('that read more film together are flagged, though each reads too little more to tell', () => {
+    const scatter = [-2, 1.9, 0.2, -1.8, 2.1];
+    const more = before.map((one, i) =>
+      reading(one.panel, one.point, one.thickness + 1.4 + (scatter[i % 5] ?? 0)),
+    );
+    const told = compare(before, more);
+    const risk = filmModel.flagRisk / IDS.length;
+    const byThemselves = told.panels.map(
+      ({ change }) => change !== null && hasGained(change, risk),
+    );
+    expect(byThemselves).toEqual([false, false, false, false]);
+    expect(told.car !== null && hasGained(told.car, risk)).toBe(true);
+    expect(told.panels.map(({ gained }) => gained)).toEqual([true, true, true, true]);
+  });
+
   test('share the chance of a flag: each of four is called a gain at a quarter of it', () => {
     const shifts = Array.from({ length: 41 }, (_, i) => i / 10);
     const told = shifts.map((shift) => {

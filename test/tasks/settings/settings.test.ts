@@ -50,6 +50,17 @@ describe('the first layer that speaks', () => {
   });
 });
 
+test('each part of the prices is traced to its own line, and one left out to where they begin', () => {
+  const settings = settingsOf({
+    shop: { name: 'Shop', prices: { currency: 'GBP', labour_minor_per_h: 4200 } },
+  });
+  const where = ['currency', 'labour_minor_per_h', 'tax'].map(
+    (part) => effective(settings, `prices.${part}`)?.where,
+  );
+  expect(where).toEqual(['shop.json:5', 'shop.json:6', 'shop.json:4']);
+  expect(effective(settingsOf(), 'prices.tax')?.where).toBe('built-in');
+});
+
 test('a number is traced to its line, by its own id or its older name', () => {
   const settings = settingsOf({
     shop: { minutes: { setup_min_per_combination: 7 } },
