@@ -52,7 +52,9 @@ function gainText({ code, gain, points, otherwise, isElsewhere }: Help): readonl
       return [says`test spot${isElsewhere === true ? ' on another panel' : ''} ${signed(gain)}`];
     case 'history': {
       const more =
-        otherwise === undefined ? says`` : says` (${signed(otherwise.gain)} if twice the allowance was gone)`;
+        otherwise === undefined
+          ? says``
+          : says` (${signed(otherwise.gain)} if twice the allowance was gone)`;
       return [says`known as never polished ${signed(gain)}${more}`];
     }
     case 'zinc':

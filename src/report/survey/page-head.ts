@@ -105,7 +105,8 @@ function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: Length
   const risks = worked.flatMap((part) => budgetRisk(part, terms, film) ?? []);
   const each = `at most ${shown(100 * terms.risk, 1)}\u00a0% chance of too thin clear on each panel worked`;
   const sum = risks.reduce((all, { risk }) => all + risk, 0);
-  const all = risks.length < 2 ? '' : `, ${shown(sum, 1)} of ${worked.length} panels expected in all`;
+  const all =
+    risks.length < 2 ? '' : `, ${shown(sum, 1)} of ${worked.length} panels expected in all`;
   return tell(
     says`${each}${all}${ifThinner(risks, film)}${untouched === '' ? '' : `; untouched ${untouched}`}.`,
     unit,
