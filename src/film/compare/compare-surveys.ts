@@ -82,7 +82,9 @@ export function compareSurveys(
   const panels = both.map(({ first, second }) => comparePanel(first, second, scatter, rules));
   const risk = rules.model.flagRisk / Math.max(1, panels.length);
   const car = changeOfCar(panels);
-  const gains = { risk, byCar: car !== null && hasGained(car, risk) };
+  // A gain of the car flags up to all of its panels at once: their chance, by their number.
+  const byCar = car !== null && hasGained(car, risk / Math.max(1, panels.length));
+  const gains = { risk, byCar };
   return {
     panels: panels.map((one) => withGain(one, gains)),
     onlyBefore: before.panels
