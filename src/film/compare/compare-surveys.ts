@@ -82,8 +82,10 @@ export function compareSurveys(
   const panels = both.map(({ first, second }) => comparePanel(first, second, scatter, rules));
   const risk = rules.model.flagRisk / Math.max(1, panels.length);
   const car = changeOfCar(panels);
-  // A gain of the car flags up to all of its panels at once: their chance, by their number.
-  const byCar = car !== null && hasGained(car, risk / Math.max(1, panels.length));
+  // A gain of the car flags up to all of its panels at once: their chance, by their number; and at marked points
+  // only, as other places than before may all lie in thicker film.
+  const marked = panels.every(({ by }) => by !== 'means');
+  const byCar = marked && car !== null && hasGained(car, risk / Math.max(1, panels.length));
   const gains = { risk, byCar };
   return {
     panels: panels.map((one) => withGain(one, gains)),
