@@ -51,8 +51,11 @@ export const tell = (sentence: Sentence, unit: LengthUnit): string =>
 const thicknessIn = ({ thickness, digits, named }: Thickness, unit: LengthUnit): string =>
   `${thicknessText(thickness, unit, digits)}${named ? ` ${unitName(unit)}` : ''}`;
 
-/** A thickness in figures. A mil is coarse: it gets one digit more, and two at least. */
-export function thicknessText(value: number, unit: LengthUnit, digits: number | null = 1): string {
+/** A thickness in figures, for people: below nothing with U+2212. A mil is coarse: one digit more, and two at least. */
+export const thicknessText = (value: number, unit: LengthUnit, digits: number | null = 1): string =>
+  digitsOf(value, unit, digits).replace('-', '−');
+
+function digitsOf(value: number, unit: LengthUnit, digits: number | null): string {
   if (unit === 'um') return digits === null ? figure(value) : shown(value, digits);
   return shown(inLengthUnit(value, unit), Math.max(2, (digits ?? 1) + 1));
 }

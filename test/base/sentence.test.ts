@@ -47,3 +47,8 @@ describe('a remark', () => {
     expect(textIn(remark('read', 'read 5 points'), 'mil')).toBe('read 5 points');
   });
 });
+
+it('what is below nothing has a minus, and nothing has none', () => {
+  expect(tell(says`${um(-2.34)} and ${um(-0.04)}`, 'um')).toBe('−2.3 µm and 0.0 µm');
+  expect(tell(says`${um(-25.4, 2)}`, 'mil')).toBe('−1.000 mil');
+});

@@ -76,7 +76,7 @@ function shimRow(
   columns: { readonly unit: LengthUnit; readonly both: boolean; readonly adjusted: boolean },
 ) {
   const { unit } = columns;
-  const thick = (value: number) => cell(signed(value, unit));
+  const thick = (value: number) => cell(thicknessText(value, unit, 2));
   return [
     cell(shim.shim === 0 ? 'plate' : thicknessText(shim.shim, unit, 1)),
     ...(columns.both ? [cell(check ?? '')] : []),
@@ -90,10 +90,6 @@ function shimRow(
     ...(columns.adjusted ? [adjusted === undefined ? cell('') : thick(adjusted.residual)] : []),
   ];
 }
-
-/** A thickness of two digits, with a minus that is one. */
-const signed = (value: number, unit: LengthUnit): string =>
-  thicknessText(value, unit, 2).replace('-', '−');
 
 /** Chance that the error is within what is permitted: never told as certain. */
 function chanceText(probability: number): string {
@@ -131,7 +127,7 @@ const driftList = (drift: readonly Drift[], unit: LengthUnit): string =>
     .map(({ shim, change, expanded }) => {
       const sign = change > 0 ? '+' : '';
       const at = shim === 0 ? 'plate' : thicknessText(shim, unit, 1);
-      return `${at}: ${sign}${signed(change, unit)} ± ${thicknessText(expanded, unit, 2)}`;
+      return `${at}: ${sign}${thicknessText(change, unit, 2)} ± ${thicknessText(expanded, unit, 2)}`;
     })
     .join(', ')
     .concat(` ${unitName(unit)} (95\u00a0%)`);

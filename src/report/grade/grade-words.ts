@@ -25,7 +25,7 @@ export const percentText = (share: number): string => `${shown(100 * share, 0)} 
 
 /** A difference with its sign: +1.2, −0.4. */
 export function signedText(value: number, unit: LengthUnit, digits = 1): string {
-  const text = thicknessText(value, unit, digits).replace('-', '−');
+  const text = thicknessText(value, unit, digits);
   return /[1-9]/.test(text) && value > 0 ? `+${text}` : text;
 }
 

@@ -56,7 +56,7 @@ const percent = (share: number | null): string =>
 
 function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
   const um = (value: number | undefined): string =>
-    value === undefined ? '–' : thicknessText(value, unit, 1).replace('-', '−');
+    value === undefined ? '–' : thicknessText(value, unit, 1);
   return {
     kind: 'table',
     columns: [
