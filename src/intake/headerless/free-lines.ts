@@ -24,7 +24,7 @@ import { divisions, isFiller, type Said, saidBy } from './line-meaning.ts';
 import { type LineWords, moved, type NumberInLine, type Piece, wordsOfLine } from './line-words.ts';
 
 type IsPanel = (label: string) => boolean;
-type Line = { readonly row: Row; readonly text: string };
+export type Line = { readonly row: Row; readonly text: string };
 type Understood =
   | { readonly kind: 'readings'; readonly line: Line; readonly readings: readonly OwnReading[] }
   | {
@@ -41,11 +41,19 @@ type OwnReading = Said & Pick<NumberInLine, 'number' | 'unit'>;
 const longestLine = 400;
 const mostLines = 2000;
 
-export function freeLines(
+/** The lines, and from the first to the last of them that is of readings what each is understood as. */
+type LinesUnderstood = {
+  readonly own: readonly (Understood | undefined)[];
+  readonly outside: readonly Line[];
+  /** Those that are no notes of readings, and may be no remark beside them. */
+  readonly strange: readonly Line[];
+};
+
+export function understoodLines(
   source: Source,
   rows: readonly Row[],
   isPanel: IsPanel,
-): FreeTable | undefined {
+): LinesUnderstood | undefined {
   const lines = withoutSenders(
     rows.map((row): Line => ({ row, text: lineFrom(source.text, row.start) })),
   );
@@ -60,9 +68,20 @@ export function freeLines(
   if (first === -1 || last < first) return undefined;
   const own = understood.slice(first, last + 1);
   const outside = [...lines.slice(0, first), ...lines.slice(last + 1)];
-  if (own.includes(undefined) || outside.some((line) => mayBeReading(line, isPanel))) {
-    return undefined;
-  }
+  const strange = lines.filter((line, k) =>
+    k < first || k > last ? mayBeReading(line, isPanel) : understood[k] === undefined,
+  );
+  return { own, outside, strange };
+}
+
+export function freeLines(
+  source: Source,
+  rows: readonly Row[],
+  isPanel: IsPanel,
+): FreeTable | undefined {
+  const all = understoodLines(source, rows, isPanel);
+  if (all === undefined || all.strange.length > 0) return undefined;
+  const { own, outside } = all;
   const known = own.flatMap((one) => one ?? []);
   const kept = new Set(known.flatMap(({ kind, line }) => (kind === 'kept' ? [line.row] : [])));
   for (const { row } of outside) kept.add(row);
@@ -151,16 +170,25 @@ function readingsIn(
   isPanel: IsPanel,
   ofLine?: Piece,
 ): readonly OwnReading[] | undefined {
-  if (rest.text !== '' && !isFiller(rest.text)) return undefined;
+  const behind = rest.text === '' || isFiller(rest.text) ? [] : withoutNumber(rest, isPanel, shows);
   const unit = numbers.at(-1)?.unit ?? ofLine;
   const readings: OwnReading[] = [];
   for (const one of numbers) {
     const said = saidBy(one.words, isPanel);
-    if (said === undefined || !mayBeFilm(one)) return undefined;
-    readings.push({ ...said, number: one.number, unit: one.unit ?? unit });
+    const before = said === undefined ? withoutNumber(one.words, isPanel, shows) : [];
+    if (before === undefined || !mayBeFilm(one)) return undefined;
+    const own = { panel: said?.panel, point: said?.point, number: one.number };
+    readings.push(...before, { ...own, unit: one.unit ?? unit });
   }
-  return readings;
+  return behind === undefined ? undefined : [...readings, ...behind];
 }
+
+/**
+ * `112 OL 109`, `112 ERR`: what a gauge shows for a reading that there is none of. Other words beside a number,
+ * `112 low`, `112 bad`, may be said of that number.
+ */
+const shows = (text: string): boolean =>
+  /^(?:[o0]l|o\.l\.|ov[lr]|err(?:or)?|n\/?a|nan)$/iu.test(text);
 
 const movedReading = ({ panel, point, number, unit }: OwnReading, by: number): OwnReading => ({
   panel: moved(panel, by),
@@ -170,7 +198,7 @@ const movedReading = ({ panel, point, number, unit }: OwnReading, by: number): O
 });
 
 /** `2. Roof`, `3) Boot`: its place in a list, as blanks. */
-const withoutBullet = (text: string): string =>
+export const withoutBullet = (text: string): string =>
   text.replace(/^\s*\d{1,3}[.)]\s+(?=\p{L})/u, (bullet) => ' '.repeat(bullet.length));
 
 function partedAtCommas({ numbers, rest }: LineWords): LineWords {
@@ -191,12 +219,16 @@ function partedAtCommas({ numbers, rest }: LineWords): LineWords {
 }
 
 /** What stands for a reading that there is none of: `Roof OL`, `OL`. */
-function withoutNumber(rest: Piece, isPanel: IsPanel): readonly OwnReading[] | undefined {
-  if (rest.text !== '' && notReading(rest.text) !== undefined) {
+function withoutNumber(
+  rest: Piece,
+  isPanel: IsPanel,
+  isNone = (text: string): boolean => notReading(text) !== undefined,
+): readonly OwnReading[] | undefined {
+  if (rest.text !== '' && isNone(rest.text)) {
     return [{ panel: undefined, point: undefined, number: rest, unit: undefined }];
   }
   for (const [before, behind] of divisions(rest)) {
-    const said = notReading(behind.text) === undefined ? undefined : saidBy(before, isPanel);
+    const said = isNone(behind.text) ? saidBy(before, isPanel) : undefined;
     if (said !== undefined) return [{ ...said, number: behind, unit: undefined }];
   }
   return undefined;

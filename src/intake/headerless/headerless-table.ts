@@ -20,6 +20,7 @@ import { freeLines } from './free-lines.ts';
 import { headerlessLayout, isBare, panelNamedBy, withoutHeader } from './headerless.ts';
 import { keyedLines } from './keyed-lines.ts';
 import { listRows, spoiledPiece } from './list-lines.ts';
+import { strangeLine } from './strange-line.ts';
 
 export function headerlessTable(
   source: Source,
@@ -60,6 +61,17 @@ export function headerlessTable(
       rows.every((row) => isBare(row) || sayingOf(row) !== undefined || isUnitAlone(row)),
   );
   return bare === undefined ? refused() : refused(noPanel(source, bare.rows.find(isBare)));
+}
+
+/** Why notes that most lines read as are not read: the line that is none. */
+export function strangeNote(
+  source: Source,
+  { delimiter }: IntakeOptions,
+  { isPanel }: LayoutContext,
+): Diagnostic | undefined {
+  if (delimiter !== undefined) return undefined;
+  const rows = tokenize(source, delimiters[0] ?? ',', { offset: 0, line: 1 }).value ?? [];
+  return strangeLine(source, withoutRules(source, rows), isPanel);
 }
 
 /** Without the rules between blocks, `--` or `====`; a dash among numbers alone stands for one that is missing. */
@@ -222,7 +234,8 @@ function freeTable(
   { delimiter, layout, panelNames }: IntakeOptions,
   context: LayoutContext,
 ): Split | undefined {
-  if (delimiter !== undefined || layout !== undefined) return undefined;
+  const isAskedOtherwise = layout !== undefined && layout !== 'list';
+  if (delimiter !== undefined || isAskedOtherwise) return undefined;
   const own = freeLines(source, rows, context.isPanel);
   if (own === undefined) return undefined;
   return {

@@ -8,7 +8,7 @@ import { numberShape } from '../cells/numbers.ts';
 import { type Layout, type LayoutContext, layoutOf } from '../header/layout.ts';
 import { namelessSentence } from '../headerless/free-table.ts';
 import { panelNamedBy } from '../headerless/headerless.ts';
-import { headerlessTable } from '../headerless/headerless-table.ts';
+import { headerlessTable, strangeNote } from '../headerless/headerless-table.ts';
 import {
   columnsByNumber,
   type IntakeOptions,
@@ -91,7 +91,9 @@ function tableIn(written: Source, options: IntakeOptions): Outcome<Split> {
   if (options.headerLine !== undefined || namedByUser) return headed;
   const bare = headerlessTable(written, options, context);
   if (bare.value !== undefined || bare.diagnostics.length > 0) return bare;
-  return headed;
+  const isNamed = headed.diagnostics.some(({ code }) => code !== 'header-missing');
+  const strange = isNamed ? undefined : strangeNote(written, options, context);
+  return strange === undefined ? headed : refused(strange);
 }
 
 const ofNobody: ReadonlySet<string | undefined> = new Set([

@@ -96,3 +96,67 @@ describe('a list of numbers and nothing else is one group of nobody’s panel', 
     expect(values('112\n109\n', { unit: 'um' })).toHaveLength(2);
   });
 });
+
+describe('one line that is no note among others is refused where it stands', () => {
+  test.each([
+    ['a panel that nobody knows', 'Bonnet 112 115\nSpoiler 130 128\n', '2:1+7 error panel-unknown'],
+    ['the same above the others', 'Spoiler 130\nBonnet 112\n', '1:1+7 error panel-unknown'],
+    [
+      'a side that depends on the country',
+      'Bonnet 112\n  n/s/f wing 130\nRoof 104\n',
+      '2:3+10 error panel-ambiguous',
+    ],
+    [
+      'a letter among the digits',
+      'Bonnet 112\nRoof 1O4\nBoot 110\n',
+      '2:1+8 error reading-not-a-number',
+    ],
+  ])('%s', (_, text, said) => {
+    expect(briefs(text, { unit: 'um' })).toEqual([said]);
+  });
+
+  test('in its own words, with the option that names its panel', () => {
+    const text = 'Bonnet 112\nn/s/f wing 130\nRoof 104\n';
+    const [said] = read(text, { unit: 'um' }).diagnostics;
+    expect(said?.message).toBe('"n/s/f wing" may be left or right');
+    expect(said?.hint).toContain('--panel-names "n/s/f wing=PANEL"');
+    const panelNames = new Map([['n/s/f wing', 'front left wing']]);
+    expect(values(text, { unit: 'um', panelNames })?.map(([panel]) => panel)).toContain(
+      'front left wing',
+    );
+  });
+
+  test('but not where most lines are no notes, or a delimiter is asked for', () => {
+    const many = 'Bonnet 112\nSpoiler 130\nTank 131\nRoof 104\nSeat 90\n';
+    expect(briefs(many, { unit: 'um' })).toEqual(['1:1+10 error header-missing']);
+    const asked = { unit: 'um', delimiter: ';' } as const;
+    expect(briefs('Bonnet 112\nSpoiler 130\n', asked)).toEqual(['1:1+10 error header-missing']);
+  });
+});
+
+describe('what a gauge shows for no reading is left out of a line', () => {
+  test.each([
+    ['behind the others', 'Bonnet 112 115 ERR\nRoof 104\n', '1:16+3 warning reading-error'],
+    ['between them', 'Bonnet 112 OL 115\nRoof 104\n', '1:12+2 warning reading-over-range'],
+    ['before them', 'Bonnet OL 112 115\nRoof 104\n', '1:8+2 warning reading-over-range'],
+  ])('%s', (_, text, said) => {
+    expect(values(text, { unit: 'um' })?.map(([panel, , , film]) => [panel, film])).toEqual([
+      ['Bonnet', 112],
+      ['Bonnet', 115],
+      ['Roof', 104],
+    ]);
+    expect(briefs(text, { unit: 'um' })).toContain(said);
+  });
+
+  test.each(['low', 'bad', 'deleted'])('but "%s" may be said of the number before it', (word) => {
+    const text = `Bonnet 112 115 ${word}\nRoof 104\nBoot 101\n`;
+    expect(values(text, { unit: 'um' })).toBeUndefined();
+  });
+});
+
+test('notes are the layout "list", and are read where it is asked for', () => {
+  const text = 'Bonnet 112 115 109\nRoof 104 101 99\n';
+  expect(values(text, { unit: 'um', layout: 'list' })).toEqual(values(text, { unit: 'um' }));
+  expect(values(text, { unit: 'um', layout: 'list' })).toHaveLength(6);
+  expect(values(text, { unit: 'um', layout: 'wide' })).toBeUndefined();
+});
