@@ -1,12 +1,12 @@
 /** Days as text, `2026-03-31`: no clock is read here, and no time zone has a say. */
 
-const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
 const MS_PER_DAY = 86_400_000;
 
 /** Milliseconds of the day's beginning in UTC; undefined where the calendar has no such day. */
 function beginningOf(text: string): number | undefined {
-  const [, year = '', month = '', day = ''] = DAY.exec(text) ?? [];
-  if (year === '') return undefined;
+  if (!DAY.test(text)) return undefined;
+  const [year, month, day] = [text.slice(0, 4), text.slice(5, 7), text.slice(8)];
   const beginning = Date.UTC(Number(year), Number(month) - 1, Number(day));
   return dayText(beginning) === text ? beginning : undefined;
 }

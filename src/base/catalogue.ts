@@ -62,6 +62,11 @@ export const diagnosticCatalogue = {
     kind: 'usage',
     meaning: 'There is no machine, pad, product or combination of that name.',
   },
+  'substrate-contradicted': {
+    kind: 'remark',
+    meaning:
+      'The readings say of a panel that it is of another substrate than the job says, or of two: the job is believed, else the template.',
+  },
   'rates-twice': {
     kind: 'remark',
     meaning: 'An observation stands in a rates file twice, the same in all: it counts once.',
@@ -142,6 +147,10 @@ export const diagnosticCatalogue = {
   'character-lost': {
     kind: 'data',
     meaning: 'A letter was lost before the file came here, such as the µ of µm.',
+  },
+  'file-other-kind': {
+    kind: 'data',
+    meaning: 'The file is of another kind than is wanted there, such as a job file for readings.',
   },
   'file-empty': { kind: 'data', meaning: 'The file holds nothing but blanks.' },
   'quote-unclosed': { kind: 'data', meaning: 'A quoted cell is never closed.' },

@@ -10,15 +10,17 @@ import { at } from './at.ts';
 export function closest(word: string, candidates: Iterable<string>): string | undefined {
   const typed = word.toLowerCase();
   const reach = Math.min(2, Math.max(1, Math.ceil(typed.length / 2) - 1));
-  let best: { candidate: string; distance: number } | undefined;
+  let best: string | undefined;
+  let nearest = reach + 1;
   for (const candidate of candidates) {
     if (Math.abs(candidate.length - typed.length) > reach) continue;
     const distance = alignmentDistance(typed, candidate.toLowerCase());
-    if (distance <= reach && (best === undefined || distance < best.distance)) {
-      best = { candidate, distance };
+    if (distance < nearest) {
+      best = candidate;
+      nearest = distance;
     }
   }
-  return best?.candidate;
+  return best;
 }
 
 /** A hint ready for a diagnostic: `did you mean "bonnet"?`, or undefined. */
@@ -28,18 +30,18 @@ export function suggest(word: string, candidates: Iterable<string>): string | un
 }
 
 function alignmentDistance(a: string, b: string): number {
-  const width = b.length + 1;
-  let beforePrevious = new Array<number>(width).fill(0);
-  let previous = Array.from({ length: width }, (_, j) => j);
+  let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
+  let beforePrevious = previous;
   for (let i = 1; i <= a.length; i += 1) {
-    const current = new Array<number>(width).fill(i);
-    for (let j = 1; j < width; j += 1) {
+    const current = [i];
+    for (let j = 1; j <= b.length; j += 1) {
       const substitution = at(previous, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
       let least = Math.min(at(previous, j) + 1, at(current, j - 1) + 1, substitution);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
+      // Before the first letter there is none, which equals no letter.
+      if (a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
         least = Math.min(least, at(beforePrevious, j - 2) + 1);
       }
-      current[j] = least;
+      current.push(least);
     }
     beforePrevious = previous;
     previous = current;

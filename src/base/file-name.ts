@@ -12,5 +12,5 @@ export const saidFile = (name: string): string =>
 /** The name of a file without its folders and its ending. */
 export const fileStem = (name: string): string =>
   shownFile(name)
-    .replace(/^.*[/\\]/, '')
+    .replace(/.*[/\\]/s, '')
     .replace(/(?<=.)\.[^.]*$/, '');

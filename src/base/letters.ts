@@ -13,6 +13,10 @@ export const hasLetter = (text: string): boolean =>
 export const hasNumber = (text: string): boolean =>
   /\d/.test(text) || (!isAsciiOnly(text) && /\p{N}/u.test(text));
 
+/** Whether a text holds a decimal digit. */
+export const hasDigit = (text: string): boolean =>
+  /\d/.test(text) || (!isAsciiOnly(text) && /\p{Nd}/u.test(text));
+
 /** Runs of letters, of the marks on them, and of digits. */
 export const wordsOf = (text: string): readonly string[] =>
   text.match(isAsciiOnly(text) ? /[A-Za-z\d]+/g : /[\p{L}\p{M}\p{N}]+/gu) ?? [];

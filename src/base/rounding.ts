@@ -6,11 +6,11 @@
 /** Rounded half away from zero in decimal, so that 2.675 shown with two digits is 2.68. */
 export function roundTo(value: number, digits: number): number {
   if (!Number.isFinite(value)) return value;
-  const scale = powersOfTen[digits];
-  const scaled = Math.abs(value) * (scale ?? Number.NaN);
+  const scale = powersOfTen[digits] ?? Number.NaN;
+  const scaled = Math.abs(value) * scale;
   const rest = scaled - Math.floor(scaled);
   // Away from a tie the binary number rounds as its decimal digits do, without writing them down.
-  if (scale !== undefined && scaled < mostExact && Math.abs(rest - 0.5) > nearTie)
+  if (scaled < mostExact && Math.abs(rest - 0.5) > nearTie)
     return (Math.sign(value) * Math.round(scaled)) / scale;
   return roundDigits(value, digits);
 }
@@ -22,17 +22,15 @@ const nearTie = 1e-6;
 
 /** The same by the shortest decimal digits that stand for the number. */
 function roundDigits(value: number, digits: number): number {
-  const [mantissa = '0', exponent = '0'] = Math.abs(value).toString().split('e');
+  const [mantissa, exponent = 0] = Math.abs(value).toString().split('e');
   const shifted = Math.round(Number(`${mantissa}e${Number(exponent) + digits}`));
-  const [whole = '0', power = '0'] = shifted.toString().split('e');
+  const [whole, power = 0] = shifted.toString().split('e');
   return Math.sign(value) * Number(`${whole}e${Number(power) - digits}`);
 }
 
-/** A number as a person reads it, with a fixed count of decimals and never `-0`. */
-export function shown(value: number, digits: number): string {
-  const rounded = roundTo(value, digits);
-  return (rounded === 0 ? 0 : rounded).toFixed(digits);
-}
+/** A number as a person reads it, with a fixed count of decimals. `toFixed` gives −0 no sign. */
+export const shown = (value: number, digits: number): string =>
+  roundTo(value, digits).toFixed(digits);
 
 /** A chance or a share: a figure behind the point where it is under ten per cent. */
 export const finePercent = (share: number): string =>

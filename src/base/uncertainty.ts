@@ -163,9 +163,8 @@ export const expandedUncertainty = <U extends string>(
   if (!(confidence > 0 && confidence < 1))
     throw new RangeError('confidence must lie between 0 and 1');
   const u = standardUncertainty(a);
-  if (u === 0) return 0;
   // Equal contributions give whole degrees of freedom but for the last digits: do not lose one to them.
-  const dof = Math.max(1, Math.floor(effectiveDegreesOfFreedom(a) * (1 + 1e-12)));
+  const dof = Math.max(1, Math.floor(effectiveDegreesOfFreedom(a, u) * (1 + 1e-12)));
   return coverageFactor(confidence, dof) * u;
 };
 

@@ -34,6 +34,12 @@ test('without uncertainty it is certain, and a limit itself conforms', () => {
   expect(conformanceProbability(-3.001, normal(0), limits)).toBe(0);
 });
 
+test('limits that are one leave room for that value alone, where it is certain', () => {
+  const limits = { lower: 2, upper: 2 };
+  expect(conformanceProbability(2, normal(0), limits)).toBe(1);
+  expect(conformanceProbability(2, normal(1), limits)).toBe(0);
+});
+
 test('it is never asked of nonsense', () => {
   const limits = { lower: 0, upper: 1 };
   expect(() => conformanceProbability(0, normal(Number.NaN), limits)).toThrow(RangeError);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hasLetter, hasNumber, lettersOf, wordsOf } from '../../src/base/letters.ts';
+import { hasDigit, hasLetter, hasNumber, lettersOf, wordsOf } from '../../src/base/letters.ts';
 
 const text = fc.oneof(
   fc.string(),
@@ -25,6 +25,7 @@ describe('letters and digits', () => {
       fc.property(text, (some) => {
         expect(hasLetter(some)).toBe(/\p{L}/u.test(some));
         expect(hasNumber(some)).toBe(/\p{N}/u.test(some));
+        expect(hasDigit(some)).toBe(/\p{Nd}/u.test(some));
         expect(wordsOf(some)).toEqual(some.match(/[\p{L}\p{M}\p{N}]+/gu) ?? []);
         expect(lettersOf(some)).toBe(some.replace(/[^\p{L}\p{N}]+/gu, ''));
       }),

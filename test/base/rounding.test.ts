@@ -21,6 +21,8 @@ describe('a number as a person reads it', () => {
     [1.5e-7, 7, '0.0000002'],
     [1234567.891, 1, '1234567.9'],
     [114, 1, '114.0'],
+    // So large that a hundred times it lies under the half, which its digits do not.
+    [138900000000.895, 2, '138900000000.90'],
   ])('%f with %i decimals is %s', (value, digits, text) => {
     expect(shown(value, digits)).toBe(text);
   });

@@ -38,6 +38,10 @@ describe('a remark', () => {
       'a point reads 3.00 mil',
     ]);
   });
+  it('has a figure where it is given one, and else no place for any', () => {
+    expect(remark('thin', 'a point reads 76.2 µm', 76.2).value).toBe(76.2);
+    expect(remark('read', 'read 5 points')).toStrictEqual({ code: 'read', text: 'read 5 points' });
+  });
   it('can be told with words before it in either unit', () => {
     const zoned = prefixed('thinner zone: ', said);
     expect(zoned.text).toBe('thinner zone: a point reads 76.2 µm');

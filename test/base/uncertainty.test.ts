@@ -11,6 +11,7 @@ import {
   standardUncertainty,
   subtract,
   uncertain,
+  uncertainAs,
   uncertaintyBudget,
 } from '../../src/base/uncertainty.ts';
 import { micrometres } from '../../src/base/units.ts';
@@ -76,6 +77,18 @@ describe('the uncertainty of a value', () => {
     expect(effectiveDegreesOfFreedom(sum)).toBeCloseTo(12, 12);
     expect(expandedUncertainty(sum) / standardUncertainty(sum)).toBeCloseTo(2.178812829667, 9);
   });
+  test('of another value has the same sources, each changed, but for those changed to nothing', () => {
+    const other = uncertainAs(micrometres(7), gauge, (source, { contribution, dof }) =>
+      source === 'standard' ? null : { contribution: 2 * contribution, dof },
+    );
+    expect(other.value).toBe(7);
+    expect([...other.components.keys()]).not.toContain('standard');
+    expect(other.components.size).toBe(gauge.components.size - 1);
+    for (const [source, { contribution, dof }] of other.components) {
+      const own = gauge.components.get(source);
+      expect([contribution / 2, dof]).toEqual([own?.contribution, own?.dof]);
+    }
+  });
   test('shows its budget by size, with shares that make one', () => {
     const budget = uncertaintyBudget(gauge);
     expect(budget.map(({ source }) => source)).toEqual([
@@ -140,6 +153,7 @@ describe('sources of one name', () => {
     expect(() => uncertain(micrometres(1), { a: { contribution: 1, dof: 0 } })).toThrow(RangeError);
     expect(() => exactly(micrometres(Number.NaN))).toThrow(RangeError);
     expect(() => multiply(gauge, Infinity)).toThrow(RangeError);
-    expect(() => expandedUncertainty(gauge, 1)).toThrow(RangeError);
+    for (const confidence of [0, 1])
+      expect(() => expandedUncertainty(gauge, confidence)).toThrow(RangeError);
   });
 });

@@ -5,8 +5,7 @@
  * the distribution function, 1e-12 for the quantile (ν from 0.5 to 1e5). x below zero gives 0; a
  * probability of 0 gives 0 and of 1 gives ∞. NaN or arguments outside the domain throw a RangeError.
  */
-import { logGamma, poissonTerm, regularisedLowerGamma, regularisedUpperGamma } from './gamma.ts';
-import { normalQuantile } from './normal.ts';
+import { poissonTerm, regularisedLowerGamma, regularisedUpperGamma } from './gamma.ts';
 import { solveIncreasing } from './root.ts';
 
 const demandDof = (dof: number): void => {
@@ -18,20 +17,11 @@ const demandDof = (dof: number): void => {
 export const chiSquareCdf = (x: number, dof: number): number => {
   demandDof(dof);
   if (Number.isNaN(x)) throw new RangeError('chiSquareCdf needs a number');
-  return x <= 0 ? 0 : regularisedLowerGamma(dof / 2, x / 2);
+  return regularisedLowerGamma(dof / 2, Math.max(0, x) / 2);
 };
 
 /** Density of ln x, which is x times the density of x. */
 const densityOfLog = (x: number, dof: number): number => (dof / 2) * poissonTerm(dof / 2, x / 2);
-
-/** Wilson & Hilferty 1931, or the leading term of the series where that would be below zero. */
-const firstGuess = (p: number, dof: number): number => {
-  const spread = 2 / (9 * dof);
-  const cube = (1 - spread + normalQuantile(p) * Math.sqrt(spread)) ** 3;
-  const a = dof / 2;
-  if (cube > 0.05) return dof * cube;
-  return 2 * Math.exp((Math.log(p * a) + logGamma(a)) / a);
-};
 
 /** The x that a chi-square value with `dof` degrees of freedom stays below with probability p. */
 export const chiSquareQuantile = (p: number, dof: number): number => {
@@ -51,7 +41,7 @@ export const chiSquareQuantile = (p: number, dof: number): number => {
     const upper = regularisedUpperGamma(a, x / 2);
     return { value: Math.log((1 - p) / upper), slope: density / upper };
   };
-  const start = Math.max(-700, Math.log(firstGuess(p, dof)));
+  const start = Math.log(dof);
   return Math.exp(
     solveIncreasing(logOfTail, { start, low: -745, high: 700, relative: 1e-15, absolute: 1e-15 }),
   );

@@ -87,7 +87,7 @@ const upperFraction = (a: number, x: number): number => {
     c = b + coefficient / c;
     const factor = c * d;
     value *= factor;
-    if (Math.abs(factor - 1) < 1e-16) break;
+    if (factor === 1) break;
   }
   return a * poissonTerm(a, x) * value;
 };
@@ -99,7 +99,6 @@ const upperFraction = (a: number, x: number): number => {
 export const regularisedLowerGamma = (a: number, x: number): number => {
   demandPositive('regularisedLowerGamma', a);
   if (!(x >= 0)) throw new RangeError('regularisedLowerGamma needs x of zero or more');
-  if (x === 0) return 0;
   if (x === Infinity) return 1;
   return x < a + 1 ? lowerSeries(a, x) : 1 - upperFraction(a, x);
 };
@@ -108,9 +107,19 @@ export const regularisedLowerGamma = (a: number, x: number): number => {
 export const regularisedUpperGamma = (a: number, x: number): number => {
   demandPositive('regularisedUpperGamma', a);
   if (!(x >= 0)) throw new RangeError('regularisedUpperGamma needs x of zero or more');
-  if (x === 0) return 1;
   if (x === Infinity) return 0;
   return x < a + 1 ? 1 - lowerSeries(a, x) : upperFraction(a, x);
+};
+
+/** x raised to where the series has converged, and the sum of what the recurrence gives at each step below. */
+const raise = (x: number, term: (x: number) => number): { raised: number; below: number } => {
+  let raised = x;
+  let below = 0;
+  while (raised < LEAST_FOR_SERIES) {
+    below += term(raised);
+    raised += 1;
+  }
+  return { raised, below };
 };
 
 /** B₂ₖ/(2k), k from 7 down to 1. */
@@ -119,12 +128,7 @@ const DIGAMMA_SERIES = [1 / 12, -691 / 32760, 1 / 132, -1 / 240, 1 / 252, -1 / 1
 /** ψ(x) = d ln Γ(x)/dx for x > 0. */
 export const digamma = (x: number): number => {
   demandPositive('digamma', x);
-  let raised = x;
-  let below = 0;
-  while (raised < LEAST_FOR_SERIES) {
-    below += 1 / raised;
-    raised += 1;
-  }
+  const { raised, below } = raise(x, (at) => 1 / at);
   const inverseSquare = 1 / (raised * raised);
   return (
     Math.log(raised) -
@@ -140,12 +144,7 @@ const BERNOULLI = [7 / 6, -691 / 2730, 5 / 66, -1 / 30, 1 / 42, -1 / 30, 1 / 6];
 /** ψ′(x) for x > 0. */
 export const trigamma = (x: number): number => {
   demandPositive('trigamma', x);
-  let raised = x;
-  let below = 0;
-  while (raised < LEAST_FOR_SERIES) {
-    below += 1 / (raised * raised);
-    raised += 1;
-  }
+  const { raised, below } = raise(x, (at) => 1 / (at * at));
   const inverse = 1 / raised;
   const square = inverse * inverse;
   return below + inverse + square / 2 + inverse * square * polynomial(BERNOULLI, square);
@@ -156,12 +155,7 @@ const TETRAGAMMA_SERIES = [35 / 2, -691 / 210, 5 / 6, -3 / 10, 1 / 6, -1 / 6, 1 
 
 /** ψ″(x), which is negative, for x > 0. */
 const tetragamma = (x: number): number => {
-  let raised = x;
-  let below = 0;
-  while (raised < LEAST_FOR_SERIES) {
-    below += 2 / (raised * raised * raised);
-    raised += 1;
-  }
+  const { raised, below } = raise(x, (at) => 2 / (at * at * at));
   const inverse = 1 / raised;
   const square = inverse * inverse;
   return (
@@ -171,18 +165,18 @@ const tetragamma = (x: number): number => {
 
 /**
  * The y > 0 with ψ′(y) = x, for x > 0, by the Newton steps on 1/ψ′ of Smyth 2004 (Stat. Appl. Genet.
- * Mol. Biol. 3(1):3, appendix), which approach from one side.
+ * Mol. Biol. 3(1):3, appendix), which come down to it from above until the last digit stops them.
  */
 export const inverseTrigamma = (x: number): number => {
   demandPositive('inverseTrigamma', x);
   if (x > 1e14) return 1 / Math.sqrt(x);
   if (x < 1e-14) return 1 / x;
-  let y = 0.5 + 1 / x;
-  for (let step = 0; step < 60; step += 1) {
+  let y = Infinity;
+  let next = 0.5 + 1 / x;
+  while (next < y) {
+    y = next;
     const value = trigamma(y);
-    const change = (value * (1 - value / x)) / tetragamma(y);
-    y += change;
-    if (Math.abs(change) <= 1e-15 * y) break;
+    next = y + (value * (1 - value / x)) / tetragamma(y);
   }
   return y;
 };

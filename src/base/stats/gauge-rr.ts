@@ -43,8 +43,8 @@ export function gaugeRr(readings: Table, { poolOver = 0.05 } = {}): GaugeRr {
   const [p, o, r] = sizes(readings);
   const { parts, operators, interaction, within } = sumsOfSquares(readings);
   const [msWithin, msInteraction] = [within.ss / within.dof, interaction.ss / interaction.dof];
-  const f = msWithin === 0 ? Number.POSITIVE_INFINITY : msInteraction / msWithin;
-  const interactionChance = msInteraction === 0 ? 1 : fUpperTail(f, interaction.dof, within.dof);
+  const interactionChance =
+    msInteraction === 0 ? 1 : fUpperTail(msInteraction / msWithin, interaction.dof, within.dof);
   const pooled = interactionChance > poolOver;
   const ev = pooled ? (within.ss + interaction.ss) / (within.dof + interaction.dof) : msWithin;
   const beside = pooled ? ev : msInteraction;

@@ -59,7 +59,7 @@ function bringUpPivot(rows: number[][], column: number): number[] {
   for (let i = column + 1; i < rows.length; i += 1) {
     if (Math.abs(at(at(rows, i), column)) > Math.abs(at(at(rows, largest), column))) largest = i;
   }
-  const [pivot = [], other = []] = [rows[largest], rows[column]];
+  const [pivot, other] = [at(rows, largest), at(rows, column)];
   if (!(Math.abs(at(pivot, column)) > 0)) throw new RangeError('these equations have no answer');
   rows[largest] = other;
   rows[column] = pivot;
@@ -67,6 +67,5 @@ function bringUpPivot(rows: number[][], column: number): number[] {
 }
 
 function subtract(row: number[], pivot: readonly number[], share: number, from: number): void {
-  if (share === 0) return;
   for (let i = from; i < row.length; i += 1) row[i] = at(row, i) - share * at(pivot, i);
 }

@@ -33,7 +33,6 @@ export function differenceInterval(
   if (!(confidence > 0 && confidence < 1)) {
     throw new RangeError('a confidence must lie between 0 and 1');
   }
-  const reach =
-    standardError === 0 ? 0 : studentTQuantile((1 + confidence) / 2, dof) * standardError;
+  const reach = studentTQuantile((1 + confidence) / 2, dof) * standardError;
   return [difference - reach, difference + reach];
 }

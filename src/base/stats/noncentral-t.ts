@@ -18,7 +18,7 @@ import { solveIncreasing } from './root.ts';
 const NODES = 16;
 /** Exponent below which the density of ln s is left out: e⁻⁴² = 6e-19. */
 const DEEPEST = -42;
-/** Values of t·s − δ at the ends of panels; beyond the outer ones Φ is flat to the last digit. */
+/** Values of t·s − δ at the ends of panels; beyond the outer ones Φ is 0 or 1 to the last digit. */
 const TURNS = [-9, -6, -3, 0, 3, 6, 9];
 const FLAT = 9;
 
@@ -67,15 +67,10 @@ const tailOf = (side: Side, t: number, parameters: Parameters): Tail => {
     const half = (at(ends, panel) - from) / 2;
     const middle = from + half;
     const zOfMiddle = t * Math.exp(middle) - delta;
-    const flat = Math.abs(zOfMiddle) > FLAT;
-    if (flat && sign * zOfMiddle < 0) continue;
+    if (sign * zOfMiddle < -FLAT) continue;
     for (let index = 0; index < NODES; index += 1) {
       const x = middle + half * at(nodes, index);
       const weight = half * at(weights, index) * Math.exp(exponent(x, dof));
-      if (flat) {
-        chance += weight;
-        continue;
-      }
       const s = Math.exp(x);
       const z = t * s - delta;
       chance += weight * normalCdf(sign * z);
@@ -97,17 +92,14 @@ export const noncentralTCdf = (t: number, dof: number, delta: number): number =>
   if (Number.isNaN(t)) throw new RangeError('noncentralTCdf needs a number');
   if (dof === Infinity) return normalCdf(t - delta);
   if (!Number.isFinite(t)) return t < 0 ? 0 : 1;
-  return t <= delta
-    ? tailOf('lower', t, { dof, delta }).chance
-    : 1 - tailOf('upper', t, { dof, delta }).chance;
+  return tailOf('lower', t, { dof, delta }).chance;
 };
 
-/** Normal approximation of the quantile (Natrella 1963), or δ + z where it has no root. */
+/** Normal approximation of the quantile (Natrella 1963), or δ + z where degrees of freedom are too few for it. */
 const firstGuess = (p: number, { dof, delta }: Parameters): number => {
   const z = normalQuantile(p);
   const a = 1 - (z * z) / (2 * dof);
-  const root = 1 + (delta * delta - z * z) / (2 * dof);
-  return a > 0.2 && root > 0 ? (delta + z * Math.sqrt(root)) / a : delta + z;
+  return a > 0.2 ? (delta + z * Math.sqrt(a + (delta * delta) / (2 * dof))) / a : delta + z;
 };
 
 /** The t that a noncentral t value stays below with probability p. */

@@ -19,13 +19,12 @@ export function wilsonInterval(
 ): readonly [low: number, high: number] {
   assertShare(successes, trials);
   const z = normalQuantile((1 + confidence) / 2);
-  const middle = 2 * successes + z ** 2;
-  const reach = z * Math.sqrt(z ** 2 + 4 * successes * (1 - successes / trials));
-  const below = 2 * (trials + z ** 2);
-  return [
-    successes === 0 ? 0 : (middle - reach) / below,
-    successes === trials ? 1 : (middle + reach) / below,
-  ];
+  const square = z * z;
+  const middle = 2 * successes + square;
+  // Of no successes it is z² to the last digit: the root of a rounded square is the number itself.
+  const reach = z * Math.sqrt(square + 4 * successes * (1 - successes / trials));
+  const below = 2 * (trials + square);
+  return [(middle - reach) / below, successes === trials ? 1 : (middle + reach) / below];
 }
 
 /**
@@ -42,10 +41,7 @@ export function exactInterval(
   const tail = (1 - confidence) / 2;
   const shareWith = (least: number, chance: number): number =>
     halved((share) => binomialUpperTail(least, trials, share) - chance, 0, 1);
-  return [
-    successes === 0 ? 0 : shareWith(successes, tail),
-    successes === trials ? 1 : shareWith(successes + 1, 1 - tail),
-  ];
+  return [shareWith(successes, tail), shareWith(successes + 1, 1 - tail)];
 }
 
 function assertShare(successes: number, trials: number): void {

@@ -21,24 +21,23 @@ const legendre = (degree: number, x: number): { value: number; slope: number } =
   return { value, slope: (degree * (x * value - previous)) / (x * x - 1) };
 };
 
+/** By Newton's steps: each doubles the digits, of which the guess has two. */
 const legendreRoot = (degree: number, index: number): number => {
   let x = Math.cos((Math.PI * (index + 0.75)) / (degree + 0.5));
-  for (let step = 0; step < 50; step += 1) {
+  for (let step = 0; step < 4; step += 1) {
     const { value, slope } = legendre(degree, x);
-    const change = value / slope;
-    x -= change;
-    if (Math.abs(change) < 1e-16) break;
+    x -= value / slope;
   }
   return x;
 };
 
 const computeRule = (count: number): Rule => {
-  const nodes = Array.from({ length: count }, (_, index) => {
-    if (2 * index + 1 === count) return 0;
-    return 2 * index < count ? -legendreRoot(count, index) : legendreRoot(count, count - 1 - index);
-  });
+  const roots = Array.from({ length: Math.floor(count / 2) }, (_, index) =>
+    legendreRoot(count, index),
+  );
+  const middle = count % 2 === 1 ? [0] : [];
+  const nodes = [...roots.map((root) => -root), ...middle, ...roots.toReversed()];
   const weights = nodes.map((x) => {
-    if (count === 1) return 2;
     const { slope } = legendre(count, x);
     return 2 / ((1 - x * x) * slope * slope);
   });

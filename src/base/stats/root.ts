@@ -36,15 +36,11 @@ export const solveIncreasing = (
     if (Math.abs(stepped - x) <= relative * Math.abs(x) + absolute) return stepped;
     if (value < 0) below = x;
     else above = x;
+    const isInside = stepped > below && stepped < above;
     let next = stepped;
-    if (!(next > below && next < above)) {
-      if (Number.isFinite(below) && Number.isFinite(above)) next = below + (above - below) / 2;
-      else next = value < 0 ? x + reach : x - reach;
-      reach *= 2;
-    } else if (
-      !(Number.isFinite(below) && Number.isFinite(above)) &&
-      Math.abs(next - x) > 8 * reach
-    ) {
+    if (Number.isFinite(above - below)) {
+      if (!isInside) next = below + (above - below) / 2;
+    } else if (!isInside || Math.abs(stepped - x) > 8 * reach) {
       next = value < 0 ? x + reach : x - reach;
       reach *= 2;
     }

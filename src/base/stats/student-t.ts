@@ -87,7 +87,6 @@ export const studentTQuantile = (p: number, dof: number): number => {
   demandDof(dof);
   if (!(p >= 0 && p <= 1)) throw new RangeError('studentTQuantile needs a probability');
   if (dof === Infinity) return normalQuantile(p);
-  if (p === 0.5) return 0;
   const tail = Math.min(p, 1 - p);
   if (tail === 0) return p === 0 ? -Infinity : Infinity;
   const size = tail <= 0.25 ? fromTail(tail, dof) : fromCentre(Math.abs(p - 0.5), dof);

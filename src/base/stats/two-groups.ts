@@ -1,5 +1,6 @@
 /** A sample seen as two groups of values. */
 import { ckmeans } from 'simple-statistics';
+import { at } from '../at.ts';
 
 export type TwoGroups = { readonly lower: readonly number[]; readonly upper: readonly number[] };
 
@@ -11,8 +12,8 @@ export function splitInTwo(values: readonly number[]): TwoGroups | undefined {
   if (values.length < 2) throw new RangeError('two groups need two values or more');
   if (!values.every(Number.isFinite))
     throw new RangeError('a sample must hold finite numbers only');
-  const [lower, upper] = ckmeans([...values], 2);
-  return lower === undefined || upper === undefined ? undefined : { lower, upper };
+  const groups = ckmeans([...values], 2);
+  return groups.length < 2 ? undefined : { lower: at(groups, 0), upper: at(groups, 1) };
 }
 
 /**

@@ -50,6 +50,14 @@ test('a table of the normal distribution holds φ and Φ of each of its values',
   );
 });
 
+test('a table of the normal distribution is as good at its centre', () => {
+  const values = Array.from({ length: 135 }, (_, k) => (k - 67) / 100);
+  const { below } = tableOf(values);
+  for (const [k, z] of values.entries()) {
+    expect(relative(below[k] ?? Number.NaN, normalCdf(z))).toBeLessThan(1e-15);
+  }
+});
+
 function tableOf(values: readonly number[]): NormalTable {
   const table = {
     z: Float64Array.from(values),
@@ -81,6 +89,9 @@ describe('the gamma function and its kin', () => {
       const stirling = (a - 0.5) * Math.log(a) - a + Math.log(2 * Math.PI) / 2;
       expect(stirlingError(a)).toBeCloseTo(logGamma(a) - stirling, 12);
     }
+    // Far out they keep digits that the difference has lost: 1/(12a), and ½ ln a less 1/(8a).
+    expect(relative(stirlingError(1e9), 1 / 12e9)).toBeLessThan(1e-14);
+    expect(logGammaHalfStep(1e9)).toBeCloseTo(Math.log(1e9) / 2 - 1 / 8e9, 14);
   });
   test('have an inverse of trigamma over 20 decades', () => {
     for (const x of [1e-10, 1e-5, 0.1, 1, 7, 1e4, 1e10])
@@ -142,6 +153,8 @@ describe('the chi-square distribution', () => {
   test('with two degrees of freedom is exponential', () => {
     for (const p of [1e-9, 0.3, 0.9999])
       expect(relative(chiSquareQuantile(p, 2), -2 * Math.log1p(-p))).toBeLessThan(1e-12);
+    // So far up only the upper tail has digits left: 2⁻⁴⁰ of it.
+    expect(relative(chiSquareQuantile(1 - 2 ** -40, 2), 80 * Math.LN2)).toBeLessThan(1e-12);
   });
 });
 

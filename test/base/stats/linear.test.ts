@@ -90,6 +90,7 @@ it('products and transposes go by rows and columns', () => {
     [14, 32],
     [32, 77],
   ]);
+  expect(multiply(identity(2), a)).toEqual(a);
   expect(dot([1, 2], [3, 4])).toBe(11);
   expect(transpose([])).toEqual([]);
 });

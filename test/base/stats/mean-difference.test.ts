@@ -18,6 +18,9 @@ describe('a difference of means', () => {
   test('refuses pairs that do not match, a single pair and impossible confidences', () => {
     expect(() => pairedDifference([1, 2], [1])).toThrow(RangeError);
     expect(() => pairedDifference([1], [2])).toThrow(RangeError);
-    expect(() => differenceInterval(pairedDifference([1, 2], [2, 4]), 1)).toThrow(RangeError);
+    for (const confidence of [0, 1])
+      expect(() => differenceInterval(pairedDifference([1, 2], [2, 4]), confidence)).toThrow(
+        RangeError,
+      );
   });
 });

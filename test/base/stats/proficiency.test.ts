@@ -124,6 +124,9 @@ describe('gauge R&R', () => {
     expect(found.pooled).toBe(false);
     expect(found.sd.int).toBeCloseTo(Math.sqrt((200 - 0.005) / 2), 9);
     expect([found.sd.av, found.sd.pv]).toEqual([0, 0]);
+    // Of two readings .1 apart the variance is .005: the gauge's own comes to what the interaction adds.
+    expect(found.sd.ev).toBeCloseTo(Math.sqrt(0.005), 9);
+    expect(found.sd.grr).toBeCloseTo(Math.sqrt(0.005 + (200 - 0.005) / 2), 9);
     expect(found.ndc).toBe(1);
   });
   test('says nothing of shares where nothing varies, and refuses uneven tables', () => {
@@ -139,6 +142,10 @@ describe('gauge R&R', () => {
     ];
     expect(gaugeRr(same)).toMatchObject({ studyVariation: null, ndc: null });
     expect(() => gaugeRr([[[1, 2]], [[1, 2]]])).toThrow(RangeError);
+    expect(() => gaugeRr(same.slice(1))).toThrow(RangeError);
+    expect(() => gaugeRr(same.map((part) => part.map((trials) => trials.slice(1))))).toThrow(
+      RangeError,
+    );
     expect(() => gaugeRr([[[1, 2], [1]], same[0] ?? []])).toThrow(RangeError);
   });
 });
@@ -173,6 +180,14 @@ describe('Cohen’s kappa', () => {
       expect(found.kappa).toBeCloseTo(kappa, 12);
       expect(found.observed).toBeCloseTo(observed, 12);
     }
+  });
+  test('is .5 where three of four agree, two of which would by the margins alone, and one cell is empty', () => {
+    const found = cohenKappa([
+      [1, 1],
+      [0, 2],
+    ]);
+    // p_o = 3/4; the margins alone give 1/2 · 1/4 + 1/2 · 3/4 = 1/2.
+    expect(found).toEqual({ kappa: 0.5, observed: 0.75, expected: 0.5 });
   });
   test('is not there where both have one class only', () => {
     expect(cohenKappa([[13]])).toMatchObject({ kappa: null, observed: 1 });
@@ -221,6 +236,16 @@ describe('the interval of a share', () => {
     }
     for (const { x, n, confidence, exact } of smallShares) {
       close(exactInterval(x, n, confidence), exact, 9);
+    }
+  });
+  test('begins at nothing where none succeeded and ends at all where all did, to the last digit', () => {
+    for (const interval of [wilsonInterval, exactInterval]) {
+      for (const [trials, confidence] of [1, 3, 7, 12, 49, 300].flatMap((n) =>
+        [0.5, 0.8, 0.9, 0.95, 0.99].map((share) => [n, share] as const),
+      )) {
+        expect(interval(0, trials, confidence)[0]).toBe(0);
+        expect(interval(trials, trials, confidence)[1]).toBe(1);
+      }
     }
   });
   test('is never narrower by the exact one than the confidence asks for', () => {
@@ -279,6 +304,7 @@ describe('the incomplete beta function', () => {
     expect(binomialUpperTail(2, 3, 0.5)).toBeCloseTo(0.5, 12);
     expect(binomialUpperTail(0, 3, 0.5)).toBe(1);
     expect(binomialUpperTail(4, 3, 0.5)).toBe(0);
+    expect([binomialUpperTail(0, 0, 0.5), binomialUpperTail(1, 0, 0.5)]).toEqual([1, 0]);
     expect([regularisedBeta(0, 1, 2), regularisedBeta(1, 1, 2)]).toEqual([0, 1]);
   });
   test('refuses what lies outside its domain', () => {

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { normalCdf, normalDensity } from '../../../src/base/stats/normal.ts';
-import { expectOverNormal, gaussLegendre, integrate } from '../../../src/base/stats/quadrature.ts';
+import {
+  expectOverNormal,
+  gaussLegendre,
+  integrate,
+  normalRuleOf,
+} from '../../../src/base/stats/quadrature.ts';
 
 describe('a Gauss–Legendre rule', () => {
   test('has the five nodes and weights of Abramowitz & Stegun table 25.4', () => {
@@ -89,7 +94,24 @@ describe('an expectation over the standard normal', () => {
           9,
         );
   });
+  test('has steps as fine as the turn wants, an eighth of a halving finer at most', () => {
+    // .9 on the scale of φ·f, whose spectrum is that of a normal of width 1/√(1 + 1/width²).
+    for (const width of [100, 3, 1, 0.7, 0.1, 0.02]) {
+      const step = stepOf(width) * Math.hypot(1, 1 / width);
+      expect(step, `${width}`).toBeLessThanOrEqual(0.9);
+      expect(step, `${width}`).toBeGreaterThan(0.9 * 2 ** (-1 / 8));
+    }
+  });
+  test('has no finer steps for a jump than 512 of the widest', () => {
+    for (const width of [1e-3, 1e-9]) expect(stepOf(width)).toBeCloseTo(0.9 / 512, 12);
+    expect(normalRuleOf(1e-9)).toBe(normalRuleOf(1e-3));
+  });
   test('is the same each time', () => {
     expect(expectOverNormal(Math.cos)).toBe(expectOverNormal(Math.cos));
   });
 });
+
+const stepOf = (width: number): number => {
+  const { nodes } = normalRuleOf(width);
+  return (nodes[1] ?? Number.NaN) - (nodes[0] ?? Number.NaN);
+};

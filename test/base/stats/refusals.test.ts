@@ -28,7 +28,11 @@ import { exactInterval, wilsonInterval } from '../../../src/base/stats/proportio
 import { gaussLegendre, integrate } from '../../../src/base/stats/quadrature.ts';
 import { studentTCdf, studentTQuantile } from '../../../src/base/stats/student-t.ts';
 import { mean, quantile, sampleVariance } from '../../../src/base/stats/summary.ts';
-import { toleranceFactor } from '../../../src/base/stats/tolerance-factor.ts';
+import {
+  distributionFreeConfidence,
+  distributionFreeCount,
+  toleranceFactor,
+} from '../../../src/base/stats/tolerance-factor.ts';
 import { splitInTwo } from '../../../src/base/stats/two-groups.ts';
 import { fitVariancePrior, moderateVariance } from '../../../src/base/stats/variance-prior.ts';
 import { exactly, multiply, uncertain } from '../../../src/base/uncertainty.ts';
@@ -113,8 +117,14 @@ test.each([
     'the incomplete beta function needs a, b above 0 and x from 0 to 1',
     () => regularisedBeta(0.5, 1, 0),
   ],
+  [
+    'the incomplete beta function needs a, b above 0 and x from 0 to 1',
+    () => regularisedBeta(-0.5, 1, 1),
+  ],
   ['a binomial tail needs whole numbers', () => binomialUpperTail(1.5, 3, 0.5)],
+  ['a binomial tail needs whole numbers', () => binomialUpperTail(1, -1, 0.5)],
   ['kappa needs a square table of counts that is not empty', () => cohenKappa([])],
+  ['kappa needs a square table of counts that is not empty', () => cohenKappa([[1, 2], [3]])],
   ['these equations have no answer', () => solveLinear([[0]], [[1]])],
   ['pairs need lists of equal length', () => pairedDifference([1, 2], [1])],
   [
@@ -139,15 +149,24 @@ test.each([
   ['a sample of 2 or more values is needed', () => sampleVariance([1])],
   ['a sample must hold finite numbers only', () => mean([1, none])],
   ['quantile needs a share between 0 and 1', () => quantile([1, 2], 1.5)],
+  ['quantile needs a share between 0 and 1', () => quantile([1, 2], -0.5)],
   ['content must lie between 0 and 1', () => toleranceFactor({ ...factor, content: 1 })],
   ['confidence must lie between 0 and 1', () => toleranceFactor({ ...factor, confidence: 0 })],
   ['count must be a whole number above zero', () => toleranceFactor({ ...factor, count: 0 })],
+  ['content must lie between 0 and 1', () => distributionFreeConfidence(1, 5)],
+  ['count must be a whole number above zero', () => distributionFreeConfidence(0.9, 0.5)],
+  ['content must lie between 0 and 1', () => distributionFreeCount(0, 0.95)],
+  ['confidence must lie between 0 and 1', () => distributionFreeCount(0.9, 1)],
   ['two groups need two values or more', () => splitInTwo([1])],
   ['a sample must hold finite numbers only', () => splitInTwo([1, none])],
   ['each variance needs its degrees of freedom', () => fitVariancePrior([1, 2], [1])],
   ['variances must not be below zero nor all be zero', () => fitVariancePrior([0, 0], [1, 1])],
   ['variances must not be below zero nor all be zero', () => fitVariancePrior([-1, 2], [1, 1])],
   ['degrees of freedom must be finite and above zero', () => fitVariancePrior([1, 2], [1, 0])],
+  [
+    'degrees of freedom must be finite and above zero',
+    () => fitVariancePrior([1, 2], [1, endless]),
+  ],
   [
     'moderateVariance needs a variance and its dof',
     () => moderateVariance(-1, 1, { dof: 1, variance: 1 }),

@@ -66,6 +66,28 @@ describe('the root of an increasing function', () => {
     expect(looks(true)).toBeLessThan(looks(false));
   });
 
+  test('is the end of Halley’s first step on a hyperbola', () => {
+    const asked: number[] = [];
+    const hyperbola = (x: number): Slope => {
+      asked.push(x);
+      return { value: (x - 3) / (x + 1), slope: 4 / (x + 1) ** 2, curvature: -8 / (x + 1) ** 3 };
+    };
+    expect(solveIncreasing(hyperbola, { start: 0, low: -1 })).toBe(3);
+    expect(asked).toEqual([0, 3]);
+  });
+
+  test('is the end of Newton’s first step on a straight line, with both limits, one or none', () => {
+    for (const limits of [{}, { low: 0 }, { high: 100 }, { low: 0, high: 100 }]) {
+      const asked: number[] = [];
+      const line = (x: number): Slope => {
+        asked.push(x);
+        return { value: x - 75, slope: 1 };
+      };
+      expect(solveIncreasing(line, { start: 10, ...limits })).toBe(75);
+      expect(asked).toEqual([10, 75]);
+    }
+  });
+
   test('is as near as is asked for, and no nearer', () => {
     const steps = (absolute: number): number => {
       let count = 0;
@@ -79,6 +101,16 @@ describe('the root of an increasing function', () => {
       return count;
     };
     expect(steps(1e-1)).toBeLessThan(steps(1e-9));
+  });
+
+  test('is told to the last digit by halving alone, after as many looks as there are digits', () => {
+    let looks = 0;
+    const unhelpful = (x: number): Slope => {
+      looks += 1;
+      return { value: x - 0.3, slope: 0 };
+    };
+    expect(solveIncreasing(unhelpful, { start: 0.9, low: 0, high: 1 })).toBeCloseTo(0.3, 15);
+    expect(looks).toBeLessThan(60);
   });
 
   test('is the one of any straight line, wherever the search begins', () => {

@@ -168,6 +168,10 @@ describe('the smallest of n values as a limit', () => {
   test('covers 0.8826538 with n = 24 at 95 % (US EPA 2009 example 17-4)', () => {
     expect(distributionFreeConfidence(0.8826538, 24)).toBeCloseTo(0.95, 6);
   });
+  test('takes as many values as reach a confidence, however many they are', () => {
+    for (let count = 100; count <= 8000; count += 100)
+      expect(distributionFreeCount(0.999, distributionFreeConfidence(0.999, count))).toBe(count);
+  });
   test('takes the fewest values that suffice', () => {
     fc.assert(
       fc.property(

@@ -41,6 +41,20 @@ describe('a prior on variances', () => {
       }),
     );
   });
+  test('scales so too where a variance is nothing, and counts as 1e-5 of the middle one', () => {
+    const [variances, dofs] = [
+      [0, 4, 9, 5],
+      [3, 3, 3, 3],
+    ];
+    const prior = fitVariancePrior(variances, dofs);
+    const scaled = fitVariancePrior(
+      variances.map((variance) => 100 * variance),
+      dofs,
+    );
+    expect(scaled.variance / prior.variance).toBeCloseTo(100, 9);
+    expect(scaled.dof / prior.dof).toBeCloseTo(1, 9);
+    expect(prior).toEqual(fitVariancePrior([4.5e-5, 4, 9, 5], dofs));
+  });
   test('pulls every variance towards the prior and past neither', () => {
     fc.assert(
       fc.property(sets, (pairs) => {
