@@ -7,6 +7,8 @@ export type SurveyRequest = {
   readonly template: VehicleTemplate;
   /** Readings of one vehicle, their panels named by the template's ids. */
   readonly readings: readonly Reading[];
+  /** Of the same car: they make the baseline that its panels are held to. Absent, the readings do so themselves. */
+  readonly baselineReadings?: readonly Reading[] | undefined;
   readonly factsOf: (panelId: string) => PanelFacts;
   readonly terms: RemovalTerms;
   readonly model: FilmModel;

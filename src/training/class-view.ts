@@ -1,18 +1,23 @@
 /** What the surveys of a class say together: how it scatters, which panels are hard, who agrees. */
 import { at } from '../base/at.ts';
-import { algorithmA, type RobustSummary } from '../base/stats/algorithm-a.ts';
+import type { RobustSummary } from '../base/stats/algorithm-a.ts';
 import { type GaugeRr, gaugeRr } from '../base/stats/gauge-rr.ts';
-import { classTable, cohenKappa, type Kappa } from '../base/stats/kappa.ts';
 import { exactInterval } from '../base/stats/proportion-interval.ts';
+import { robustSummary } from '../base/stats/robust-summary.ts';
 import { mean } from '../base/stats/summary.ts';
 import { sum } from '../base/sum.ts';
 import { micrometres } from '../base/units.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
+import {
+  type ConditionAgreement,
+  conditionAgreement,
+  conditionPairs,
+} from './condition-agreement.ts';
 import type { Found } from './found.ts';
 import type { Grade } from './grade-trainee.ts';
 import { type GradedSurvey, markedPoints, readPanels } from './graded-survey.ts';
 import type { SigmaPt } from './panel-score.ts';
-import type { ReasonCode } from './reasons.ts';
+import { isSlip } from './reasons.ts';
 import type { Reference, ReferencePanel } from './reference.ts';
 import type { TrainingModel } from './training-model.ts';
 
@@ -20,7 +25,7 @@ export type ClassPanel = {
   readonly reference: ReferencePanel;
   /** Surveys without slips that read it. */
   readonly count: number;
-  /** Of their means (Algorithm A); null for fewer than two. */
+  /** Of their means; null for fewer than two. */
   readonly robust: RobustSummary | null;
   /** Share of them that are satisfactory on it; null where nobody read it. */
   readonly satisfactory: number | null;
@@ -49,8 +54,7 @@ export type ClassView = {
   /** Surveys that the figures of panels and of the gauge leave out. */
   readonly leftOut: readonly LeftOut[];
   /** Of the condition words of all surveys against the reference, slips and all. */
-  readonly kappa: Kappa | null;
-  readonly conditions: { readonly alike: number; readonly of: number };
+  readonly conditions: ConditionAgreement | null;
 };
 
 /** A slip says how somebody writes, not how hard a panel is; half a car leaves too few panels that everybody read. */
@@ -59,19 +63,20 @@ export type LeftOut = { readonly survey: GradedSurvey; readonly why: 'slip' | 'h
 type Graded = { readonly survey: GradedSurvey; readonly grade: Grade };
 
 /**
- * The standard deviation that scores are measured by, from the class: √ of the mean of s*² over the panels that
- * enough surveys read. Undefined where no panel is.
+ * The standard deviation that scores are measured by, from the class: the mean of s* over the panels that enough
+ * surveys read. (Of few surveys s* scatters much: the root of its mean square would be a quarter too large at three.)
+ * Undefined where no panel is.
  */
 export function sigmaOfClass(
   surveys: readonly GradedSurvey[],
   reference: Reference,
   { leastSurveys }: TrainingModel['class'],
 ): SigmaPt | undefined {
-  const squares = [...reference.panels.keys()].flatMap((id) => {
+  const deviations = [...reference.panels.keys()].flatMap((id) => {
     const means = meansOf(surveys, id);
-    return means.length < Math.max(2, leastSurveys) ? [] : [algorithmA(means).sd ** 2];
+    return means.length < Math.max(2, leastSurveys) ? [] : [robustSummary(means).sd];
   });
-  const sd = squares.length === 0 ? 0 : Math.sqrt(mean(squares));
+  const sd = deviations.length === 0 ? 0 : mean(deviations);
   return sd === 0 ? undefined : { value: micrometres(sd), from: 'class' };
 }
 
@@ -84,7 +89,6 @@ const meansOf = (surveys: readonly GradedSurvey[], id: string): readonly number[
 export function classView(graded: readonly Graded[], reference: Reference): ClassView {
   const sound = graded.filter(({ grade }) => !hasSlip(grade));
   const full = sound.filter(({ grade }) => isFull(grade));
-  const pairs = graded.flatMap(({ grade }) => grade.conditions);
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
     lowSpots: foundByClass(graded.map(({ grade }) => grade.lowSpots)),
@@ -96,16 +100,13 @@ export function classView(graded: readonly Graded[], reference: Reference): Clas
     leftOut: graded
       .filter((one) => !full.includes(one))
       .map(({ survey, grade }) => ({ survey, why: hasSlip(grade) ? 'slip' : 'half-unread' })),
-    kappa: pairs.length === 0 ? null : cohenKappa(classTable(pairs)),
-    conditions: {
-      alike: pairs.filter(([own, theirs]) => own === theirs).length,
-      of: pairs.length,
-    },
+    conditions: conditionAgreement(
+      graded.flatMap(({ survey }) => conditionPairs(survey, reference)),
+    ),
   };
 }
 
-const SLIPS: readonly ReasonCode[] = ['unit-slip', 'decimal-slip', 'sides-swapped'];
-const hasSlip = ({ reasons }: Grade): boolean => reasons.some(({ code }) => SLIPS.includes(code));
+const hasSlip = ({ reasons }: Grade): boolean => reasons.some(isSlip);
 
 const LEAST_COVERAGE = 0.5;
 const isFull = ({ coverage: { panels, panelsRead } }: Grade): boolean =>
@@ -128,7 +129,7 @@ function classPanel(reference: ReferencePanel, graded: readonly Graded[]): Class
   return {
     reference,
     count: means.length,
-    robust: means.length < 2 ? null : algorithmA(means),
+    robust: means.length < 2 ? null : robustSummary(means),
     satisfactory:
       verdicts.length === 0
         ? null

@@ -1,14 +1,23 @@
 /** What a survey falls short in, in words that a trainee can act on. */
 import { figure, shown } from '../base/rounding.ts';
 import { bare, says, um } from '../base/sentence.ts';
+import type { Reading } from '../film/reading.ts';
 import type { Panel } from '../film/template/template.ts';
 import type { CarBias } from './car-bias.ts';
 import { type Found, repairsInvented } from './found.ts';
+import type { GaugeDrift } from './gauge-drift.ts';
 import { faceReadings, type GradedSurvey, type ReadPanel, readPanel } from './graded-survey.ts';
 import type { Judged } from './mark.ts';
+import type { MarksOff } from './marks-off.ts';
 import type { PanelScore } from './panel-score.ts';
 import { type Reason, reason, together } from './reasons.ts';
 import type { Reference, ReferencePanel } from './reference.ts';
+
+/** What the marks that both read show of where and when the trainee reads off; null where they show nothing. */
+export type MarksPattern = {
+  readonly drift: GaugeDrift | null;
+  readonly marksOff: MarksOff | null;
+};
 
 export type FaultsOf = {
   readonly trainee: GradedSurvey;
@@ -19,11 +28,12 @@ export type FaultsOf = {
   readonly explained: ReadonlySet<string>;
   /** A blunder of the whole survey: no word of its panels one by one. */
   readonly wholeSurvey: boolean;
+  readonly pattern: MarksPattern;
 };
 
 export function faultReasons(all: FaultsOf): readonly Reason[] {
   return [
-    ...(all.wholeSurvey ? [] : biasReason(all.bias, all.trainee)),
+    ...(all.wholeSurvey ? [] : ofTheCar(all)),
     ...(all.wholeSurvey ? [] : panelReasons(all)),
     ...(all.wholeSurvey ? [] : repairReasons(all)),
     ...lowSpotReasons(all),
@@ -31,6 +41,38 @@ export function faultReasons(all: FaultsOf): readonly Reason[] {
     ...repeatabilityReasons(all),
   ];
 }
+
+/** A gauge that creeps, or a hand that reads off at some marks, is not off all over the car. */
+function ofTheCar({ pattern: { drift, marksOff }, bias, trainee }: FaultsOf): readonly Reason[] {
+  const at = faceReadings(trainee)[0];
+  if (drift !== null) return [driftReason(drift, at)];
+  return marksOff === null ? biasReason(bias, trainee) : [marksOffReason(marksOff, at)];
+}
+
+function driftReason({ total, marks }: GaugeDrift, at: Reading | undefined): Reason {
+  const side = total > 0 ? 'more' : 'less';
+  return reason(
+    'gauge-drift',
+    says`reads more and more beside the reference, ${um(Math.abs(total))} ${side} at the last of ${marks} marks than at the first, in the order of the file: the gauge drifts; check its zero and a shim before, in between and after, let it come to the temperature of the car`,
+    { at },
+  );
+}
+
+function marksOffReason(
+  { off, agreeing, mean, atEdges }: MarksOff,
+  at: Reading | undefined,
+): Reason {
+  const side = mean > 0 ? 'more' : 'less';
+  const where = atEdges ? ', which lie nearest to the edges' : '';
+  return reason(
+    'marks-off',
+    says`reads ${um(Math.abs(mean))} ${side} than the reference at ${marksNamed(off)} of the panels${where}, and like it at ${marksNamed(agreeing)}: the whole foot of the probe on the paint, square, and away from edges and bends`,
+    { at },
+  );
+}
+
+const marksNamed = (names: readonly string[]): string =>
+  `${names.length === 1 ? 'mark' : 'marks'} ${together(names)}`;
 
 function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reason[] {
   if (bias === null || bias.verdict === 'satisfactory') return [];
@@ -45,13 +87,20 @@ function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reaso
   ];
 }
 
-function panelReasons({ judged, trainee, explained, bias }: FaultsOf): readonly Reason[] {
+function panelReasons({ judged, trainee, explained, bias, pattern }: FaultsOf): readonly Reason[] {
   const known = bias !== null && bias.verdict !== 'satisfactory';
   return judged.scores
     .filter(({ verdict, panel }) => verdict !== 'satisfactory' && !explained.has(panel.id))
+    .filter((score) => !isDriftedOff(score, pattern.drift))
     .filter(({ difference }) => !(known && isLikeBias(difference, bias)))
     .sort((a, b) => Math.abs(b.z) - Math.abs(a.z))
     .map((score) => panelReason(score, trainee));
+}
+
+/** A panel that is off by what the gauge had drifted by then needs no word of its own: by half of its difference or more. */
+function isDriftedOff({ panel, difference }: PanelScore, drift: GaugeDrift | null): boolean {
+  const drifted = drift?.onPanel.get(panel.id) ?? 0;
+  return Math.abs(difference - drifted) < Math.abs(difference) / 2;
 }
 
 /** A panel that is off as the whole car is needs no word of its own. */

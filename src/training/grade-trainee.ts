@@ -1,29 +1,29 @@
 /** One survey against the reference: scores, blunders, what was found, the mark and the verdict. */
 
-import { classTable, cohenKappa, type Kappa } from '../base/stats/kappa.ts';
 import { type Agreement, limitsOfAgreement } from '../base/stats/limits-of-agreement.ts';
-import type { Condition } from '../film/condition/condition.ts';
 import type { Panel } from '../film/template/template.ts';
 import { type CarBias, carBias } from './car-bias.ts';
-import { coverageOf } from './coverage.ts';
-import { faultReasons } from './fault-reasons.ts';
-import { lowSpotsFound, repairsFound } from './found.ts';
 import {
-  conditionWord,
-  type GradedSurvey,
-  ownRepeatability,
-  readPanel,
-  readPanels,
-} from './graded-survey.ts';
+  type ConditionAgreement,
+  conditionAgreement,
+  conditionPairs,
+} from './condition-agreement.ts';
+import { coverageOf } from './coverage.ts';
+import { faultReasons, type MarksPattern } from './fault-reasons.ts';
+import { lowSpotsFound, repairsFound } from './found.ts';
+import { gaugeDrift } from './gauge-drift.ts';
+import { ownRepeatability, readPanels } from './graded-survey.ts';
 import { keyingFactors } from './keying-factors.ts';
 import { madeUpValues } from './made-up-values.ts';
 import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts';
+import { marksCompared } from './marks-compared.ts';
+import { marksOff } from './marks-off.ts';
 import { overallVerdict, type VerdictGround } from './overall-verdict.ts';
 import { type PanelScore, type Scoring, scorePanel } from './panel-score.ts';
-import type { Reason } from './reasons.ts';
-import type { Reference } from './reference.ts';
+import { isSlip, type Reason } from './reasons.ts';
 import type { ScoreVerdict } from './scores.ts';
-import { swappedSides } from './swapped-sides.ts';
+import { stepChanges } from './step-changes.ts';
+import { swappedPanels } from './swapped-panels.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
 
 export type Grade = Judged & {
@@ -39,9 +39,8 @@ export type Grade = Judged & {
   readonly agreement: Agreement | null;
   /** Panels that a slip explains: no limits of agreement count them. */
   readonly slipped: readonly Panel[];
-  /** Of the conditions that both surveys give the panels; null where none was read. */
-  readonly kappa: Kappa | null;
-  readonly conditions: readonly (readonly [trainee: Condition, reference: Condition])[];
+  /** Of the panels that both read; null where there is none. */
+  readonly conditions: ConditionAgreement | null;
   readonly reasons: readonly Reason[];
 };
 
@@ -57,11 +56,12 @@ const LEAST_FOR_AGREEMENT = 3;
 
 export function gradeTrainee(request: GradeRequest): Grade {
   const { trainee, reference, marking, model, fromClass = [] } = request;
+  const keyed = keyingFactors(trainee, reference, model.slips);
+  const scoring = { ...request, keyed: keyed.panels };
   const scores = readPanels(trainee).flatMap((read): readonly PanelScore[] => {
     const panel = reference.panels.get(read.panel.id);
-    return panel === undefined ? [] : [scorePanel(read, panel, request, model.scores)];
+    return panel === undefined ? [] : [scorePanel(read, panel, scoring, model.scores)];
   });
-  const keyed = keyingFactors(trainee, reference, model.slips);
   const repeated = ownRepeatability(trainee, keyed.points);
   const judged: Judged = {
     scores,
@@ -70,17 +70,17 @@ export function gradeTrainee(request: GradeRequest): Grade {
     repairs: repairsFound(trainee, reference),
     repeatability: repeated === null ? null : allowedRepeatability(repeated, trainee.repeatability),
   };
-  const bias = carBias(scores, { ...request, calibration: calibrationOf(request) }, model.scores);
   const blunders = [
     ...keyed.reasons,
-    ...swappedSides(request, model),
+    ...swappedPanels(request, model),
+    ...stepChanges(trainee, { ...model.slips, keyed: keyed.points }),
     ...madeUpValues(trainee, reference, { ...model.slips, keyed: keyed.panels }),
     ...fromClass,
   ];
-  const explained = new Set(blunders.filter(isKeyed).flatMap(({ panels }) => panels));
-  const agreeing = scores.filter(({ panel }) => !explained.has(panel.id));
+  const explained = new Set(blunders.filter(isSlip).flatMap(({ panels }) => panels));
+  const sound = soundScores(scores, explained);
+  const bias = carBias(sound, { ...request, calibration: calibrationOf(request) }, model.scores);
   const mark = markOf(judged, marking);
-  const conditions = conditionPairs(trainee, reference);
   return {
     ...judged,
     bias,
@@ -88,11 +88,10 @@ export function gradeTrainee(request: GradeRequest): Grade {
     ...overallVerdict({ judged, bias, blunders, mark }, marking),
     slipped: scores.map(({ panel }) => panel).filter(({ id }) => explained.has(id)),
     agreement:
-      agreeing.length < LEAST_FOR_AGREEMENT || 2 * agreeing.length < scores.length
+      sound.length < LEAST_FOR_AGREEMENT
         ? null
-        : limitsOfAgreement(agreeing.map(({ difference }) => difference)),
-    conditions,
-    kappa: conditions.length === 0 ? null : cohenKappa(classTable(conditions)),
+        : limitsOfAgreement(sound.map(({ difference }) => difference)),
+    conditions: conditionAgreement(conditionPairs(trainee, reference)),
     reasons: [
       ...blunders,
       ...faultReasons({
@@ -101,15 +100,42 @@ export function gradeTrainee(request: GradeRequest): Grade {
         judged,
         bias,
         explained,
-        wholeSurvey: blunders.some((one) => isKeyed(one) && one.panels.length === 0),
+        wholeSurvey: blunders.some((one) => isSlip(one) && one.panels.length === 0),
+        pattern: patternOf(request, explained, keyed.points),
       }),
     ],
   };
 }
 
-/** A slip that explains how far off a panel is. */
-const isKeyed = ({ code }: Reason): boolean =>
-  code === 'unit-slip' || code === 'decimal-slip' || code === 'sides-swapped';
+/** Those that no slip puts off; none where more are put off than are left, for the rest would flatter. */
+function soundScores(
+  scores: readonly PanelScore[],
+  slipped: ReadonlySet<string>,
+): readonly PanelScore[] {
+  const sound = scores.filter(({ panel }) => !slipped.has(panel.id));
+  return 2 * sound.length < scores.length ? [] : sound;
+}
+
+/** How differences lie over the marks that both read. */
+function patternOf(
+  { trainee, reference, sigmaPt, model }: GradeRequest,
+  slipped: ReadonlySet<string>,
+  keyed: ReadonlySet<string>,
+): MarksPattern {
+  const marks = marksCompared(trainee, reference, keyed).filter(
+    ({ panel }) => !slipped.has(panel.id),
+  );
+  const { falseAlarm } = model.slips;
+  const { value } = sigmaPt;
+  return {
+    drift: gaugeDrift(marks, { falseAlarm, sigmaPt: value }),
+    marksOff: marksOff(marks, {
+      falseAlarm,
+      agrees: value,
+      off: model.scores.questionable * value,
+    }),
+  };
+}
 
 /** Of both gauges, where they are not one: the largest over the panels. */
 function calibrationOf({ trainee, reference, gauges }: Scoring): number {
@@ -121,12 +147,3 @@ function calibrationOf({ trainee, reference, gauges }: Scoring): number {
       : Math.max(most, Math.hypot(film.calibration, theirs.calibration));
   }, 0);
 }
-
-const conditionPairs = (
-  trainee: GradedSurvey,
-  reference: Reference,
-): readonly (readonly [Condition, Condition])[] =>
-  [...reference.panels.values()].flatMap(({ panel, condition }) => {
-    const read = readPanel(trainee, panel.id);
-    return read === undefined ? [] : [[conditionWord(read), condition] as const];
-  });

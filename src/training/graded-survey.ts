@@ -11,7 +11,7 @@ export type GradedSurvey = {
   readonly survey: Survey;
   /** As they were surveyed, their panels named by the ids of the template. */
   readonly readings: readonly Reading[];
-  /** SD of a reading set down again, as its gauge file or the model says. */
+  /** SD of a reading set down again on a car: as the model says, or its gauge file where that says more. */
   readonly repeatability: Micrometres;
 };
 

@@ -118,11 +118,12 @@ export function beyondSigma(
 export function scorePanel(
   read: ReadPanel,
   panel: ReferencePanel,
-  { trainee, reference, sigmaPt, gauges }: Scoring,
+  { trainee, reference, sigmaPt, gauges, keyed = NOTHING_KEYED }: KeyedScoring,
   model: TrainingModel['scores'],
 ): PanelScore {
   const comparison = compared(read, panel, trainee, reference);
-  const { difference, shared, ofReference, ofOwn } = comparison;
+  const { difference, shared, ofReference } = comparison;
+  const ofOwn = shared === 0 && keyed.size > 0 ? ofOwnAlone(read) : comparison.ofOwn;
   const [ofOwnGauge, ofReferenceGauge] = gauges.same
     ? [0, 0]
     : [read.film.calibration, panel.calibration];
@@ -134,7 +135,8 @@ export function scorePanel(
     Math.hypot(Math.sqrt(ofOwn), ofOwnGauge),
     Math.hypot(Math.sqrt(ofReference), ofReferenceGauge),
   ];
-  const known = ownU + referenceU > 0;
+  // What a wrong figure is uncertain by says nothing of the reading that it stands for.
+  const known = ownU + referenceU > 0 && !keyed.has(read.panel.id);
   return {
     panel: read.panel,
     count: read.points.length,
@@ -152,6 +154,15 @@ export function scorePanel(
     verdict: scoreVerdict(z, model),
   };
 }
+
+/** By the panel’s own points: a reading that is keyed wrongly elsewhere on the car is in all that is learned from the car. */
+const ofOwnAlone = ({ moderation, film, points }: ReadPanel): number =>
+  (moderation?.own.variance ?? film.spread.sd ** 2) / points.length;
+
+const NOTHING_KEYED: ReadonlySet<string> = new Set();
+
+/** With the ids of the panels that have a reading keyed wrongly. */
+type KeyedScoring = Scoring & { readonly keyed?: ReadonlySet<string> };
 
 export type Scoring = {
   readonly trainee: GradedSurvey;

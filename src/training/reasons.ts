@@ -11,15 +11,19 @@ export type BlunderCode =
   | 'unit-slip'
   | 'decimal-slip'
   | 'sides-swapped'
+  | 'panels-swapped'
   | 'values-alike'
   | 'values-repeated'
   | 'values-in-order'
   | 'too-regular'
+  | 'step-changes'
   | 'survey-copied';
 
 /** The readings are what they are, and the survey falls short. */
 export type FaultCode =
   | 'car-off'
+  | 'gauge-drift'
+  | 'marks-off'
   | 'panel-off'
   | 'panel-doubtful'
   | 'panels-unread'
@@ -28,6 +32,16 @@ export type FaultCode =
   | 'repair-missed'
   | 'repair-invented'
   | 'repeats-apart';
+
+const SLIPS: readonly ReasonCode[] = [
+  'unit-slip',
+  'decimal-slip',
+  'sides-swapped',
+  'panels-swapped',
+];
+
+/** A slip of the pen, which explains how far off its panels are. */
+export const isSlip = ({ code }: Pick<Reason, 'code'>): boolean => SLIPS.includes(code);
 
 export type Reason = Omit<Remark, 'value' | 'code'> & {
   readonly code: ReasonCode;

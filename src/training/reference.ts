@@ -1,13 +1,13 @@
 /**
  * What trainees are compared with: the survey of an expert, or the consensus of the class.
  *
- * The consensus of a panel is the robust mean x* of the trainees' means (Algorithm A, ISO 13528), with the
- * standard uncertainty (1.25/√p)·s* of p of them. It has no points and no low spots, and a panel is repaired
- * where more than half of the trainees read it so.
+ * The consensus of a panel is the robust mean x* of the trainees' means (the median of few, Algorithm A of ISO 13528
+ * of eight or more), with the standard uncertainty (1.25/√p)·s* of p of them. It has no points and no low spots, and
+ * a panel is repaired where more than half of the trainees read it so.
  */
 
 import { groupBy, type OneOrMore } from '../base/group-by.ts';
-import { algorithmA } from '../base/stats/algorithm-a.ts';
+import { robustSummary } from '../base/stats/robust-summary.ts';
 import { median, sampleVariance } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { Condition } from '../film/condition/condition.ts';
@@ -51,6 +51,10 @@ export type ReferencePanel = {
 
 export type Reference = {
   readonly kind: 'expert' | 'consensus';
+  /** How many it is made of. */
+  readonly surveys: number;
+  /** Null of a consensus. */
+  readonly expert: GradedSurvey | null;
   readonly panels: ReadonlyMap<string, ReferencePanel>;
   /** How much factory film varies over a panel of this car. */
   readonly film: { readonly variance: number; readonly dof: number };
@@ -83,6 +87,8 @@ function filmSpread(surveys: readonly GradedSurvey[]): Reference['film'] {
 export function expertReference(expert: GradedSurvey): Reference {
   return {
     kind: 'expert',
+    surveys: 1,
+    expert,
     panels: byPanel(readPanels(expert).map((panel) => expertPanel(panel, expert))),
     film: filmSpread([expert]),
     repeatability: expert.repeatability,
@@ -136,6 +142,8 @@ export function consensusReference(
     .map(consensusPanel);
   return {
     kind: 'consensus',
+    surveys: surveys.length,
+    expert: null,
     panels: byPanel(shared),
     film: filmSpread(surveys),
     repeatability: micrometres(median(surveys.map(({ repeatability }) => repeatability))),
@@ -144,7 +152,7 @@ export function consensusReference(
 
 function consensusPanel(reads: OneOrMore<ReadPanel>): ReferencePanel {
   const [first] = reads;
-  const { mean, sd } = algorithmA(reads.map(({ statistics }) => statistics.mean));
+  const { mean, sd } = robustSummary(reads.map(({ statistics }) => statistics.mean));
   const most = (of: (read: ReadPanel) => boolean): boolean =>
     reads.filter(of).length > reads.length / 2;
   return {

@@ -37,6 +37,20 @@ export const antibody = {
   sd: 0.46494938398542557,
 } as const;
 
+/**
+ * Rousseeuw & Hubert 2011 (WIREs Data Mining and Knowledge Discovery 1:73), section on robust location and scale: five
+ * measurements, and the same with a decimal mark lost in the fourth.
+ */
+export const fiveMeasurements = {
+  clean: [6.27, 6.34, 6.25, 6.31, 6.28],
+  slipped: [6.27, 6.34, 6.25, 63.1, 6.28],
+  /** As printed. */
+  mean: { clean: 6.29, slipped: 17.65 },
+  median: { clean: 6.28, slipped: 6.28 },
+  /** 1.483·MAD, without a factor for few values; the same for both. */
+  mad: 0.044,
+} as const;
+
 /** AIAG, Measurement Systems Analysis, 4th edition: 10 parts, 3 appraisers, 3 trials. */
 export const aiag = {
   readings: [

@@ -119,6 +119,45 @@ export const faultVariants: readonly FaultVariant[] = [
     habit: { marked: true },
   },
   {
+    name: 'bonnet and roof swapped, at marks',
+    codes: ['panels-swapped'],
+    spoil: (readings) =>
+      readings.map((one) => ({
+        ...one,
+        panel: { bonnet: 'roof', roof: 'bonnet' }[one.panel] ?? one.panel,
+      })),
+    habit: { marked: true },
+    // Film that is alike at every mark tells no two panels apart.
+    seen: 0.75,
+  },
+  {
+    name: 'three panels in whole micrometres, the others in tenths',
+    codes: ['step-changes'],
+    spoil: (readings, random) => {
+      const panels = somePanels(readings, random, 3);
+      return changed(readings, ({ panel, thickness }) =>
+        panels.includes(panel) ? rounded(thickness, 1) : thickness,
+      );
+    },
+    seen: 0.7,
+  },
+  {
+    name: 'a gauge that creeps by 8 µm, each mark read twice',
+    codes: ['gauge-drift'],
+    spoil: (readings) =>
+      changed(readings, ({ thickness }, i) => thickness + (8 * i) / (readings.length - 1)),
+    habit: { marked: true, repeats: 2 },
+  },
+  {
+    name: 'marks 1 and 5 read 9 µm less, on panel after panel',
+    codes: ['marks-off'],
+    spoil: (readings) =>
+      changed(readings, ({ point, thickness }) =>
+        point === '1' || point === '5' ? thickness - 9 : thickness,
+      ),
+    habit: { marked: true },
+  },
+  {
     name: 'two panels with one value at every point',
     codes: ['values-alike'],
     spoil: (readings, random) => {

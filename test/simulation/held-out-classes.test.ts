@@ -33,10 +33,12 @@ const BLUNDERS: readonly string[] = [
   'unit-slip',
   'decimal-slip',
   'sides-swapped',
+  'panels-swapped',
   'values-alike',
   'values-repeated',
   'values-in-order',
   'too-regular',
+  'step-changes',
 ];
 
 describe.each(faultVariants)('$name', ({ name, codes, spoil, habit = {}, seen = NAMED }) => {
@@ -164,10 +166,12 @@ test('of 1,000 honest surveys in 50 classes at most 2 in 100 get the label of a 
     const surveys = Array.from({ length: size }, () =>
       surveyOf(readCar(random, car, handOf(random, base))),
     );
+    // The reference is one to copy from as well.
+    const all = [...surveys, ...(reference.expert === null ? [] : [reference.expert])];
     const copied = new Set([
-      ...followedSurveys(surveys, model.slips).flatMap(({ surveys: two }) => two),
-      ...copiedSurveys(surveys, model.slips).flatMap(({ surveys: two }) =>
-        two.flatMap((place) => surveys[place] ?? []),
+      ...followedSurveys(all, model.slips).flatMap(({ surveys: two }) => two),
+      ...copiedSurveys(all, model.slips).flatMap(({ surveys: two }) =>
+        two.flatMap((place) => all[place] ?? []),
       ),
     ]);
     for (const survey of surveys) {

@@ -1,11 +1,15 @@
 /** A thousand honest trainees: no blunder is laid to them, and none is unsatisfactory, but for chance. */
 import { expect, test } from 'vitest';
+import { copiedSurveys } from '../../src/training/copied-surveys.ts';
+import type { GradedSurvey } from '../../src/training/graded-survey.ts';
+import type { Reference } from '../../src/training/reference.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
 import {
   drawCar,
   expertOf,
   gradeAgainst,
   type Habit,
+  model,
   readCar,
   surveyOf,
   usualHabit,
@@ -14,14 +18,18 @@ import {
 const CARS = 40;
 const ON_EACH = 25;
 const SEED = 13_528;
+/** No blunder, and as wrong of an honest survey. */
+const PATTERNS: readonly string[] = ['gauge-drift', 'marks-off', 'repair-invented'];
 const BLUNDERS: readonly string[] = [
   'unit-slip',
   'decimal-slip',
   'sides-swapped',
+  'panels-swapped',
   'values-alike',
   'values-repeated',
   'values-in-order',
   'too-regular',
+  'step-changes',
 ];
 
 /** Three and five points of one's own, coarse and fine displays, hands that differ a little. */
@@ -35,9 +43,12 @@ const habitOf = (k: number, random: () => number): Habit => ({
   bias: 3 * (random() - 0.5),
 });
 
+const isCopied = (survey: GradedSurvey, { expert }: Reference): boolean =>
+  expert !== null && copiedSurveys([survey, expert], model.slips).length > 0;
+
 test(`of ${CARS * ON_EACH} honest surveys at most 2 in 100 get the label of a blunder or are unsatisfactory`, () => {
   const random = seededRandom(SEED);
-  const wronged = { blunder: 0, unsatisfactory: 0, questionable: 0, either: 0 };
+  const wronged = { blunder: 0, pattern: 0, unsatisfactory: 0, questionable: 0, either: 0 };
   for (let i = 0; i < CARS; i += 1) {
     const car = drawCar(random);
     const references = [false, true].map((marked) =>
@@ -47,8 +58,11 @@ test(`of ${CARS * ON_EACH} honest surveys at most 2 in 100 get the label of a bl
       const habit = habitOf(k, random);
       const reference = references[habit.marked ? 1 : 0];
       if (reference === undefined) throw new Error('two references were drawn');
-      const { verdict, reasons } = gradeAgainst(surveyOf(readCar(random, car, habit)), reference);
-      const blunder = reasons.some(({ code }) => BLUNDERS.includes(code));
+      const survey = surveyOf(readCar(random, car, habit), undefined, reference);
+      const { verdict, reasons } = gradeAgainst(survey, reference);
+      const blunder =
+        reasons.some(({ code }) => BLUNDERS.includes(code)) || isCopied(survey, reference);
+      wronged.pattern += reasons.some(({ code }) => PATTERNS.includes(code)) ? 1 : 0;
       wronged.blunder += blunder ? 1 : 0;
       wronged.unsatisfactory += verdict === 'unsatisfactory' ? 1 : 0;
       wronged.questionable += verdict === 'questionable' ? 1 : 0;
@@ -56,6 +70,7 @@ test(`of ${CARS * ON_EACH} honest surveys at most 2 in 100 get the label of a bl
     }
   }
   expect(wronged.either / (CARS * ON_EACH)).toBeLessThanOrEqual(0.02);
+  expect(wronged.pattern / (CARS * ON_EACH)).toBeLessThanOrEqual(0.005);
   // Not so mild that nothing is ever asked: some are questionable, by chance.
   expect(wronged.questionable / (CARS * ON_EACH)).toBeLessThanOrEqual(0.06);
 });

@@ -68,6 +68,32 @@ const faults: Readonly<Record<string, readonly [ReasonCode, Fault, Partial<Habit
     'sides-swapped',
     (readings) => readings.map((reading) => ({ ...reading, panel: otherSide(reading.panel) })),
   ],
+  'a repaired quarter and the boot lid under each other’s names': [
+    'panels-swapped',
+    (readings) =>
+      readings.map((one) => ({
+        ...one,
+        panel: { 'quarter-left': 'boot', boot: 'quarter-left' }[one.panel] ?? one.panel,
+      })),
+  ],
+  'half of the readings in whole micrometres, the others in tenths': [
+    'step-changes',
+    (readings, random) =>
+      changed(readings, ({ thickness }) =>
+        random() < 0.5 ? rounded(thickness, 1) : rounded(thickness, 0.1),
+      ),
+  ],
+  'a gauge that creeps by 10 µm over the car, at marks': [
+    'gauge-drift',
+    (readings) =>
+      changed(readings, ({ thickness }, i) => thickness + (10 * i) / (readings.length - 1)),
+    { marked: true },
+  ],
+  'a probe at the edge on all marks but one, which reads 10 µm less': [
+    'marks-off',
+    (readings) => changed(readings, ({ point, thickness }) => thickness - (point === '3' ? 0 : 10)),
+    { marked: true },
+  ],
   'three panels with one value at every point': [
     'values-alike',
     (readings, random) => {

@@ -395,3 +395,78 @@ describe('surveys of one class', () => {
     expect(leastPointSd(surveyOf(first))).toBeCloseTo(usual / 3, 6);
   });
 });
+
+describe('two panels under each other’s names', () => {
+  const swapped = (one: string, other: string, readings: readonly Reading[]) =>
+    readings.map((reading) => ({
+      ...reading,
+      panel: { [one]: other, [other]: one }[reading.panel] ?? reading.panel,
+    }));
+  const of = (readings: readonly Reading[]) =>
+    told(readings).filter(({ code }) => code === 'panels-swapped');
+
+  test('are named with both, and neither is told to be read again', () => {
+    const [reason, ...others] = of(swapped('quarter-left', 'boot', own));
+    expect(others).toEqual([]);
+    expect(reason?.text).toMatch(
+      /^(boot lid and left quarter|left quarter and boot lid) are swapped: /u,
+    );
+    const codes = told(swapped('quarter-left', 'boot', own)).map(({ code }) => code);
+    expect(codes).not.toContain('panel-off');
+    expect(codes).not.toContain('repair-missed');
+    expect(codes).not.toContain('repair-invented');
+  });
+
+  test('at marks are told by how film goes up and down, where their means are alike', () => {
+    const found = of(swapped('wing-front-right', 'roof', atMarks));
+    expect(found.map(({ panels }) => [...panels].sort())).toEqual([['roof', 'wing-front-right']]);
+  });
+
+  test('are told as sides where they are the left and the right', () => {
+    expect(of(swapped('quarter-left', 'quarter-right', own))).toEqual([]);
+  });
+
+  test('are none where one of them was read wrongly, or a low spot was filled up', () => {
+    const off = changed(atMarks, ({ panel, thickness }) =>
+      panel === 'roof' ? thickness + 25 : thickness,
+    );
+    expect(of(off)).toEqual([]);
+    const filled = changed(atMarks, ({ panel, point, thickness }) =>
+      panel === 'wing-front-right' && point === '4' ? thickness + 32 : thickness,
+    );
+    expect(of(filled)).toEqual([]);
+  });
+});
+
+describe('readings by two steps of the display', () => {
+  const halfWhole = (whole: (index: number) => boolean, readings: readonly Reading[]) =>
+    changed(readings, ({ thickness }, i) => rounded(thickness, whole(i) ? 1 : 0.1));
+  const steps = (readings: readonly Reading[]): string => textOf(readings, 'step-changes');
+  const fine = readCar(random, car, usualHabit);
+
+  test('are told with how many lack the last figure', () => {
+    const text = steps(halfWhole((i) => i >= 40, fine));
+    expect(text).toMatch(/^\d\d of \d\d readings stand without the last figure that the others/u);
+  });
+
+  test('are told of three panels, half of which were made up in whole micrometres', () => {
+    const few = fine.filter(({ panel }) => /^(bonnet|roof|boot)$/.test(panel));
+    expect(steps(few)).toBe('');
+    expect(steps(halfWhole((i) => i >= 7, few))).not.toBe('');
+  });
+
+  test('are no matter where a gauge shows wholes from some film on, or throughout', () => {
+    const autoRange = changed(fine, ({ thickness }) =>
+      rounded(thickness, thickness < 110 ? 0.1 : 1),
+    );
+    expect(steps(autoRange)).toBe('');
+    expect(steps(own)).toBe('');
+  });
+
+  test('are no matter of readings that are keyed in another unit', () => {
+    const inMil = changed(fine, ({ panel, thickness }) =>
+      panel === 'roof' ? rounded(thickness / 25.4, 0.01) : thickness,
+    );
+    expect(steps(inMil)).toBe('');
+  });
+});

@@ -7,6 +7,7 @@ import { seededRandom } from '../samples/seeded-random.ts';
 import {
   changed,
   drawCar,
+  gradeAgainst,
   model,
   oneGauge,
   readCar,
@@ -112,4 +113,28 @@ describe('a panel read at the same marked points', () => {
     });
     expect(stated.en).toBeCloseTo((found.zeta ?? 0) / 2, 12);
   });
+});
+
+test('what a panel is uncertain by is no more for a slip elsewhere on the car, and the slip has no zeta', () => {
+  const random = seededRandom(9);
+  const drawn = drawCar(random);
+  const expert = expertReference(surveyOf(readCar(random, drawn, usualHabit)));
+  const own = readCar(random, drawn, usualHabit).filter(({ panel }) =>
+    /^(bonnet|roof|boot)$/.test(panel),
+  );
+  const slipped = changed(own, ({ panel, point, thickness }) =>
+    panel === 'roof' && point === '2' ? 10 * thickness : thickness,
+  );
+  const zetas = gradeAgainst(surveyOf(slipped), expert).scores.map(
+    ({ panel, difference, zeta }) => ({
+      panel: panel.id,
+      u: zeta === null ? null : difference / zeta,
+    }),
+  );
+  expect(zetas.find(({ panel }) => panel === 'roof')?.u).toBeNull();
+  for (const { u } of zetas.filter(({ panel }) => panel !== 'roof')) {
+    // Two means of five points of film that varies by 3.5 to 5.5 µm.
+    expect(u).toBeGreaterThan(1);
+    expect(u).toBeLessThan(5);
+  }
 });

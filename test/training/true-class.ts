@@ -121,13 +121,16 @@ export const readingAt = (
   origin: { file, line, column: 1 },
 });
 
+/** `heldTo` makes the baseline, as a reference does for the surveys that are graded against it. */
 export const surveyOf = (
   readings: readonly Reading[],
   repeatability: Micrometres = settings.film.measurement.repeatability,
+  heldTo?: Reference,
 ): GradedSurvey => ({
   survey: assessFilm({
     template,
     readings,
+    baselineReadings: heldTo?.expert?.readings,
     factsOf: () => plainFacts(settings.facts),
     terms: settings.terms,
     model: settings.film,

@@ -5,7 +5,11 @@ import { gradeSheet } from '../../report/grade/grade-sheet.ts';
 import { gradeTable } from '../../report/grade/grade-table.ts';
 import { verdictOf } from '../../report/grade/grade-words.ts';
 import { gradeFiles } from '../../tasks/grade/grade-files.ts';
-import type { GradedClass, GradeFilesRequest } from '../../tasks/grade/grade-request.ts';
+import type {
+  GradedClass,
+  GradeFilesRequest,
+  HandedFile,
+} from '../../tasks/grade/grade-request.ts';
 import type { LoadedFile } from '../../tasks/read/read-request.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { loadGaugeFile } from '../load/load-gauge.ts';
@@ -84,15 +88,24 @@ const nobodyToGrade = ({ consensus }: TypedOptions): Diagnostic =>
         hint: 'name the reference first and the files of trainees after it, or add --consensus',
       });
 
+type Loaded = {
+  readonly name: string;
+  readonly file?: LoadedFile;
+  readonly diagnostics: readonly Diagnostic[];
+};
+
+const handedFile = ({ name, file, diagnostics }: Loaded): HandedFile =>
+  file ?? { name, bytes: new Uint8Array(), sha256: '', notLoaded: diagnostics };
+
 /** Every problem of all the files at once. */
 async function loadRequest(
   operands: readonly string[],
   options: TypedOptions,
   world: World,
 ): Promise<Outcome<GradeFilesRequest>> {
-  const loaded = [];
+  const loaded: Loaded[] = [];
   // In order, for a pipe can be read once.
-  for (const name of operands) loaded.push(await world.load(name));
+  for (const name of operands) loaded.push({ name, ...(await world.load(name)) });
   const inputs = await loadInputs([], options, world);
   const [rubric, traineeGauges] = await Promise.all([
     loadRubric(options.rubric, world),
@@ -102,16 +115,16 @@ async function loadRequest(
     inputs.value === undefined
       ? { diagnostics: [] }
       : await loadGaugeFile(inputs.value.settings, world);
-  const diagnostics = [...loaded, inputs, rubric, traineeGauges, gauge].flatMap(
-    (part) => part.diagnostics,
+  const [first, ...others] = loaded;
+  // Without a reference nobody is graded; a file of a trainee that is not there costs that trainee the grade alone.
+  const needed = options.consensus === true ? [] : [first];
+  const diagnostics = [...needed, inputs, rubric, traineeGauges, gauge].flatMap(
+    (part) => part?.diagnostics ?? [],
   );
   if (inputs.value === undefined || hasErrors(diagnostics)) return { diagnostics };
   if (operands.length < 2) return { diagnostics: [nobodyToGrade(options)] };
-  const files = loaded.flatMap(({ file }): readonly LoadedFile[] =>
-    file === undefined ? [] : [file],
-  );
-  const reference = options.consensus === true ? undefined : files[0];
-  const trainees = options.consensus === true ? files : files.slice(1);
+  const reference = options.consensus === true ? undefined : first?.file;
+  const trainees = (options.consensus === true ? loaded : others).map(handedFile);
   return {
     value: {
       read: readRequest(inputs.value, options),

@@ -39,6 +39,7 @@ const score = z.strictObject({
 const criterion = z.strictObject({
   criterion: z.enum(['accuracy', 'coverage', 'low_points', 'repairs', 'repeatability']),
   weight: share,
+  counted_pct: percent.nullable(),
   reached_pct: percent.nullable(),
 });
 
@@ -63,6 +64,15 @@ const found = z.strictObject({
 });
 
 const conditions = z.strictObject({ n_panels: count, alike_pct: percent, kappa: figure });
+const ownConditions = conditions.extend({
+  otherwise: z.array(
+    z.strictObject({
+      panel: z.string(),
+      condition: keyOf(conditionMeanings),
+      reference_condition: keyOf(conditionMeanings),
+    }),
+  ),
+});
 
 const reason = z.strictObject({
   code: z.string(),
@@ -96,7 +106,7 @@ const trainee = z.strictObject({
   missed: z.array(
     z.strictObject({ panel: z.string(), what: z.enum(['panel', 'low-spot', 'repair']) }),
   ),
-  conditions: conditions.nullable(),
+  conditions: ownConditions.nullable(),
   reasons: z.array(reason),
 });
 
@@ -158,7 +168,8 @@ export const gradeRecordSchema = recordOf(
       ),
       copied: z.array(
         z.strictObject({
-          trainees: z.array(z.string()).length(2),
+          trainees: z.array(z.string()).min(1).max(2),
+          from_reference: z.boolean(),
           same: count,
           out_of: count,
           apart_um: length.nullable(),

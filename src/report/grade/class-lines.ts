@@ -6,14 +6,17 @@ import { shown } from '../../base/rounding.ts';
 import { says, tell, um } from '../../base/sentence.ts';
 import { median } from '../../base/stats/summary.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { CopiedSurveys, GradedClass } from '../../tasks/grade/grade-request.ts';
+import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { ClassPanel, ClassView, FoundByClass } from '../../training/class-view.ts';
 import { together } from '../../training/reasons.ts';
 import { type Block, paragraph } from '../model.ts';
 import { percentText, scoreText } from './grade-words.ts';
 
-function copiedText({ trainees, same, of, apart }: CopiedSurveys, unit: LengthUnit): string {
-  const names = trainees.join(' and ');
+function copiedText(
+  { trainees, fromReference, same, of, apart }: CopiedSurveys,
+  unit: LengthUnit,
+): string {
+  const names = [...trainees, ...(fromReference ? ['the reference'] : [])].join(' and ');
   return apart === null
     ? `${names} have ${same} of ${of} values in common`
     : tell(
@@ -28,7 +31,7 @@ export const copiedBlocks = ({ copied }: GradedClass, unit: LengthUnit): readonl
     : [
         paragraph(
           'Copied',
-          `${copied.map((pair) => copiedText(pair, unit)).join('; ')}; by chance that hardly happens. Ask both.`,
+          `${copied.map((pair) => copiedText(pair, unit)).join('; ')}; by chance that hardly happens. Ask them.`,
         ),
       ];
 
@@ -92,34 +95,33 @@ export function hardPanels(all: readonly ClassPanel[], unit: LengthUnit): readon
 
 /** All surveys together, and who has the fewest right. */
 export function conditionBlocks({ view, trainees }: GradedClass): readonly Block[] {
-  const { kappa, conditions } = view;
-  if (kappa === null) return [];
-  const own = trainees
-    .filter(({ attempt, attempts }) => attempt === attempts)
-    .flatMap(({ name, grade }) =>
-      grade === null || grade.conditions.length === 0
-        ? []
-        : [
-            {
-              name,
-              alike: grade.conditions.filter(([a, b]) => a === b).length,
-              of: grade.conditions.length,
-            },
-          ],
-    )
-    .sort((one, other) => one.alike / one.of - other.alike / other.of);
-  const [least] = own;
-  const fewest =
-    least === undefined || own.length < 2 || least.alike === least.of
-      ? ''
-      : `; fewest: ${least.name}, ${least.alike} of ${least.of}`;
-  const beyond = kappa.kappa === null ? '' : `, kappa ${scoreText(kappa.kappa, 2)}`;
+  if (view.conditions === null) return [];
+  const { of, alike, kappa } = view.conditions;
+  const beyond = kappa === null ? '' : `, kappa ${scoreText(kappa, 2)}`;
   return [
     paragraph(
       'Conditions',
-      `${conditions.alike} of ${counted(conditions.of, 'panel')} as the reference says, all surveys together (${percentText(kappa.observed)}${beyond})${fewest}.`,
+      `${alike} of ${counted(of, 'panel')} as the reference says, all surveys together (${percentText(alike / of)}${beyond})${fewestAlike(trainees)}.`,
     ),
   ];
+}
+
+/** `; fewest: dov, 2 of 3`, with everybody who shares that place. */
+function fewestAlike(trainees: readonly GradedTrainee[]): string {
+  const own = trainees
+    .filter(({ attempt, attempts }) => attempt === attempts)
+    .flatMap(({ name, grade }) =>
+      grade === null || grade.conditions === null ? [] : [{ name, ...grade.conditions }],
+    );
+  const share = ({ alike, of }: (typeof own)[number]): number => alike / of;
+  const least = Math.min(...own.map(share));
+  const fewest = own.filter((one) => share(one) === least);
+  const [first] = fewest;
+  if (first === undefined || least === 1 || fewest.length === own.length) return '';
+  const ofThem = fewest.every(({ of }) => of === first.of)
+    ? `${first.alike} of ${first.of}`
+    : percentText(least);
+  return `; fewest: ${together(fewest.map(({ name }) => name))}, ${ofThem}${fewest.length > 1 ? ' each' : ''}`;
 }
 
 export function gaugeRrBlocks(

@@ -1,7 +1,7 @@
 /** A class as a whole in the record of its grades, and what it has in common with that of a trainee. */
-import type { Kappa } from '../../base/stats/kappa.ts';
 import type { GradedClass } from '../../tasks/grade/grade-request.ts';
 import type { ClassGaugeRr, ClassPanel, FoundByClass } from '../../training/class-view.ts';
+import type { ConditionAgreement } from '../../training/condition-agreement.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
 
 export const pct = (share: number | null): number | null =>
@@ -14,14 +14,15 @@ export const classRecord = ({ view, copied, trainees, asked, leftOut }: GradedCl
   panels: view.panels.map(classPanelRecord),
   low_spots: foundRecord(view.lowSpots),
   repaired_panels: foundRecord(view.repairs),
-  conditions: view.kappa === null ? null : kappaRecord(view.kappa, view.conditions.of),
+  conditions: view.conditions === null ? null : kappaRecord(view.conditions),
   gauge_rr: view.gaugeRr === null ? null : gaugeRrRecord(view.gaugeRr),
   left_out:
     asked === null ? leftOut.map(({ trainee, why }) => ({ trainee, left_out_as: why })) : [],
   copied:
     asked === null
-      ? copied.map(({ trainees: [one, other], same, of, apart }) => ({
-          trainees: [one, other],
+      ? copied.map(({ trainees: who, fromReference, same, of, apart }) => ({
+          trainees: who,
+          from_reference: fromReference,
           same,
           out_of: of,
           apart_um: recordedOrNull(apart?.sd),
@@ -67,8 +68,8 @@ export const foundRecord = ({ found, of, interval }: FoundByClass) => ({
   high_pct: pct(interval?.[1] ?? null),
 });
 
-export const kappaRecord = ({ kappa, observed }: Kappa, panels: number) => ({
-  n_panels: panels,
-  alike_pct: pct(observed),
+export const kappaRecord = ({ of, alike, kappa }: ConditionAgreement) => ({
+  n_panels: of,
+  alike_pct: pct(alike / of),
   kappa: recordedOrNull(kappa),
 });

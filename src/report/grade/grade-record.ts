@@ -1,8 +1,10 @@
 import type { Agreement } from '../../base/stats/limits-of-agreement.ts';
+import { sum } from '../../base/sum.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { CarBias } from '../../training/car-bias.ts';
+import type { ConditionAgreement } from '../../training/condition-agreement.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
-import type { CriterionMark } from '../../training/mark.ts';
+import type { CriterionMark, Mark } from '../../training/mark.ts';
 import type { PanelScore } from '../../training/panel-score.ts';
 import type { Reason } from '../../training/reasons.ts';
 import type { Criterion } from '../../training/training-model.ts';
@@ -66,7 +68,7 @@ const traineeRecord = (trainee: GradedTrainee) => ({
 const gradeKeys = (grade: Grade) => ({
   verdict_because: grade.grounds,
   mark_pct: pct(grade.mark.share),
-  criteria: grade.mark.criteria.map(markRecord),
+  criteria: grade.mark.criteria.map((one) => markRecord(one, grade.mark)),
   scores: grade.scores.map(scoreRecord),
   coverage_pct: pct(grade.coverage.share),
   panels_read: grade.coverage.panelsRead,
@@ -79,7 +81,7 @@ const gradeKeys = (grade: Grade) => ({
   low_spots: foundRecord(grade.lowSpots),
   repaired_panels: foundRecord(grade.repairs),
   missed: missedOf(grade),
-  conditions: grade.kappa === null ? null : kappaRecord(grade.kappa, grade.conditions.length),
+  conditions: grade.conditions === null ? null : conditionsRecord(grade.conditions),
   reasons: grade.reasons.map(reasonRecord),
 });
 
@@ -112,11 +114,16 @@ const CRITERIA: Readonly<Record<Criterion, string>> = {
   repeatability: 'repeatability',
 };
 
-const markRecord = ({ criterion, weight, share }: CriterionMark) => ({
+const markRecord = ({ criterion, weight, share }: CriterionMark, { criteria }: Mark) => ({
   criterion: CRITERIA[criterion],
   weight: recorded(weight),
+  counted_pct: share === null ? null : pct(weight / judgedWeight(criteria)),
   reached_pct: pct(share),
 });
+
+/** Of what could be judged; a rubric may weigh nothing of it. */
+const judgedWeight = (criteria: readonly CriterionMark[]): number =>
+  sum(criteria.filter(({ share }) => share !== null).map(({ weight }) => weight)) || 1;
 
 export const scoreRecord = (score: PanelScore) => ({
   panel: score.panel.id,
@@ -159,6 +166,15 @@ const missedOf = ({ coverage, lowSpots, repairs }: Grade) => [
   ...lowSpots.missed.map(({ panel: { id } }) => ({ panel: id, what: 'low-spot' })),
   ...repairs.missed.map(({ panel: { id } }) => ({ panel: id, what: 'repair' })),
 ];
+
+const conditionsRecord = (conditions: ConditionAgreement) => ({
+  ...kappaRecord(conditions),
+  otherwise: conditions.otherwise.map(({ panel, own, theirs }) => ({
+    panel: panel.id,
+    condition: own,
+    reference_condition: theirs,
+  })),
+});
 
 const reasonRecord = ({ code, text, file, line, panels }: Reason) => ({
   code,

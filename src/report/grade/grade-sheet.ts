@@ -194,7 +194,7 @@ function carText({ bias }: Grade, unit: LengthUnit): readonly string[] {
   if (bias === null) return [];
   const [mean, low, high] = [bias.mean, bias.low, bias.high].map((one) => signedText(one, unit));
   return [
-    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); single panels far off hardly count in that.`,
+    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); a single panel far off hardly moves that.`,
   ];
 }
 
@@ -239,15 +239,21 @@ function foundPart(what: string, { found, of, interval }: Found): readonly strin
   ];
 }
 
-const conditionBlocks = ({ kappa, conditions }: Grade): readonly Block[] =>
-  kappa === null
-    ? []
-    : [
-        paragraph(
-          'Conditions',
-          `${Math.round(kappa.observed * conditions.length)} of ${conditions.length} panels as the reference says${kappa.kappa === null ? '' : ` (kappa ${scoreText(kappa.kappa, 2)})`}.`,
-        ),
-      ];
+function conditionBlocks({ conditions }: Grade): readonly Block[] {
+  if (conditions === null) return [];
+  const { of, alike, kappa, otherwise } = conditions;
+  const beyond = kappa === null ? '' : ` (kappa ${scoreText(kappa, 2)})`;
+  const others = otherwise.map(
+    ({ panel, own, theirs }) => `${panel.name} reads as ${own}, the reference as ${theirs}`,
+  );
+  const named = others.length === 0 ? '' : `: ${others.join('; ')}`;
+  return [
+    paragraph(
+      'Conditions',
+      `${alike} of ${counted(of, 'panel')} as the reference says${beyond}${named}.`,
+    ),
+  ];
+}
 
 const whatToDo = ({ reasons }: Grade, unit: LengthUnit): readonly Block[] =>
   reasons.length === 0

@@ -1,7 +1,8 @@
 /** Grades for a spreadsheet. */
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { Grade } from '../../training/grade-trainee.ts';
 import type { DataTable } from '../model.ts';
-import { recorded } from '../recorded.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 import { pct } from './class-record.ts';
 import { askedTrainees, scoreRecord } from './grade-record.ts';
 import { verdictOf } from './grade-words.ts';
@@ -13,6 +14,10 @@ const COLUMNS = [
   'date',
   'trainee_verdict',
   'mark_pct',
+  'verdict_because',
+  'bias_um',
+  'repeatability_um',
+  'reasons',
   'panel',
   'n',
   'mean_um',
@@ -32,6 +37,14 @@ export const gradeTable = (graded: GradedClass): DataTable => ({
   rows: askedTrainees(graded).flatMap((trainee) => traineeRows(trainee, graded)),
 });
 
+const gradeColumns = ({ mark, grounds, bias, repeatability, reasons }: Grade) => ({
+  mark_pct: pct(mark.share),
+  verdict_because: grounds.join(' '),
+  bias_um: recordedOrNull(bias?.mean),
+  repeatability_um: recordedOrNull(repeatability?.sd),
+  reasons: [...new Set(reasons.map(({ code }) => code))].join(' '),
+});
+
 function traineeRows(
   trainee: GradedTrainee,
   { reference }: GradedClass,
@@ -43,7 +56,7 @@ function traineeRows(
     file: trainee.file,
     date: trainee.date,
     trainee_verdict: verdictOf(trainee),
-    mark_pct: grade === null ? null : pct(grade.mark.share),
+    ...(grade === null ? {} : gradeColumns(grade)),
   };
   const row = (panel: Partial<ReturnType<typeof scoreRecord>>) => {
     const all: Partial<Record<(typeof COLUMNS)[number], string | number | null>> = {

@@ -44,6 +44,8 @@ const OF_THE_WHOLE: readonly ReasonCode[] = [
   'not-repeated',
   'too-regular',
   'survey-copied',
+  'gauge-drift',
+  'marks-off',
 ];
 
 /** With the line of the file, where it shows. */

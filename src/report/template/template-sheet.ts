@@ -36,7 +36,7 @@ export const sheetBlocks = (
   gap,
   paragraph(
     null,
-    'In walking order, one reading in each box. Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.',
+    'In walking order, a box for every point: one reading, or its repeats one under the other (three where a class is graded). Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.',
   ),
   paragraph(
     null,

@@ -3,10 +3,11 @@
  * of the files, and in place of their files `survey-1.csv`, `survey-2.csv` …
  */
 import type { Diagnostic } from '../../base/diagnostics.ts';
-import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import type { ReadInput } from '../read/read-request.ts';
+import type { HandedFile } from './grade-request.ts';
 
 /** Files are renamed before they are read, so that no message ever knows the name. */
-export const namelessFiles = (files: readonly LoadedFile[]): readonly LoadedFile[] =>
+export const namelessFiles = (files: readonly HandedFile[]): readonly HandedFile[] =>
   files.map((file, i) => ({ ...file, name: `survey-${i + 1}.csv` }));
 
 export const namelessTrainee = (place: number): string => `Trainee ${place + 1}`;

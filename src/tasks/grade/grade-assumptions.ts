@@ -29,6 +29,7 @@ export const gradeAssumptions = (
   ...request.settings.assumptions.filter(({ code }) => code === 'settings-file'),
   ...usualRubric(request, about),
   ...sigmaTaken(request, about),
+  ...usualRepeats(request),
   ...ownPoints(about),
   ...gaugeOfAll(request),
   ...about.entries.flatMap(ownGauge),
@@ -56,6 +57,21 @@ function sigmaTaken(
   const origin = settings.numbers.get('training.scores.sigma_pt_um')?.origin ?? 'built-in';
   return [
     { code: 'sigma-pt', ...spoken(says`scores measured by σ_pt ${um(sigmaPt.value)}`), origin },
+  ];
+}
+
+/** By what repeats, ζ and copies are judged, where no gauge file says that the gauge repeats worse. */
+function usualRepeats({ settings, gauge }: GradeFilesRequest): readonly Assumption[] {
+  const usual = settings.film.measurement.repeatability;
+  const ofGauge = withGauge(settings, gauge).value?.film.measurement.repeatability ?? usual;
+  if (ofGauge > usual) return [];
+  const origin = settings.numbers.get('film.measurement.repeatability_um')?.origin ?? 'built-in';
+  return [
+    {
+      code: 'usual-repeats',
+      ...spoken(says`repeats on a car usually differ by ${um(usual)} (SD)`),
+      origin,
+    },
   ];
 }
 

@@ -5,7 +5,7 @@ import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../rea
 import { readVehicles } from '../read/read-vehicles.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import { signedBy } from './grade-readings.ts';
-import type { GradeFilesRequest } from './grade-request.ts';
+import type { GradeFilesRequest, HandedFile } from './grade-request.ts';
 
 export type GradeBase = {
   /** How every file of the class is read. */
@@ -27,7 +27,7 @@ export type Expert = {
 
 export function gradeBase(
   { read, reference }: GradeFilesRequest,
-  files: readonly LoadedFile[],
+  files: readonly HandedFile[],
 ): Outcome<GradeBase> {
   return reference === undefined ? baseOfClass(read, files) : baseOfExpert(read, reference);
 }
@@ -48,8 +48,12 @@ function baseOfExpert(read: ReadRequest, reference: LoadedFile): Outcome<GradeBa
 }
 
 /** By the template of whoever read the most panels. */
-function baseOfClass(read: ReadRequest, files: readonly LoadedFile[]): Outcome<GradeBase> {
-  const found = files.map((file) => readVehicles({ ...read, files: [file] }));
+function baseOfClass(read: ReadRequest, files: readonly HandedFile[]): Outcome<GradeBase> {
+  const found = files.map((file) =>
+    file.notLoaded === undefined
+      ? readVehicles({ ...read, files: [file] })
+      : { diagnostics: file.notLoaded },
+  );
   const all = found.flatMap(({ value }) => value?.vehicles ?? []);
   const [first, ...rest] = all;
   if (first === undefined) return { diagnostics: found.flatMap((one) => one.diagnostics) };

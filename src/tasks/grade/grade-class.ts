@@ -1,9 +1,10 @@
 /** Surveys of a class and its reference → grades, and the class as a whole by each one’s latest attempt. */
+import { at } from '../../base/at.ts';
 import { error, type Outcome } from '../../base/diagnostics.ts';
 import { says, um } from '../../base/sentence.ts';
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import { classView, sigmaOfClass } from '../../training/class-view.ts';
-import { type CopiedPair, copiedSurveys } from '../../training/copied-surveys.ts';
+import { copiedSurveys } from '../../training/copied-surveys.ts';
 import { type FollowedPair, followedSurveys } from '../../training/followed-surveys.ts';
 import { type Grade, gradeTrainee } from '../../training/grade-trainee.ts';
 import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts';
@@ -36,13 +37,9 @@ export function gradeSurveys(
     expert === undefined ? consensusReference(ofClass, training.class) : expertReference(expert);
   if (reference.panels.size === 0) return noConsensus(training.class.leastSurveys);
   const sigmaPt = sigmaInForce(request, ofClass, reference);
-  const pairs = copiedSurveys(
-    surveys.map(({ survey }) => survey),
-    training.slips,
-  );
-  const followed = followedBesides(surveys, ofClass, pairs, training.slips);
+  const copies = copiesAmong(surveys, ofClass, expert, training.slips);
   const grades = new Map(
-    surveys.map(({ entry, survey }, i) => [
+    surveys.map(({ entry, survey }) => [
       entry,
       gradeTrainee({
         trainee: survey,
@@ -51,7 +48,7 @@ export function gradeSurveys(
         gauges: gaugesOf(entry, base, request),
         marking: request.rubric?.value ?? usualMarking(training),
         model: training,
-        fromClass: [...copiedReasons(i, survey, pairs), ...followedReasons(survey, followed)],
+        fromClass: copies.flatMap((copy) => copyReasons(survey, copy, expert)),
       }),
     ]),
   );
@@ -63,50 +60,53 @@ export function gradeSurveys(
     reference,
   );
   const nameOf = (survey: GradedSurvey): string =>
-    latest.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
+    surveys.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
   return {
     value: {
       ...{ reference, sigmaPt, grades, view },
-      copied: [
-        ...pairs.map((pair) => copiedByName(pair, surveys)),
-        ...followed.map((pair) => followedByName(pair, nameOf)),
-      ],
+      copied: copies.map(({ surveys: two, ...copy }) => ({
+        ...copy,
+        trainees: two.filter((one) => one !== expert).map(nameOf),
+        fromReference: two.some((one) => one === expert),
+      })),
       leftOut: view.leftOut.map(({ survey, why }) => ({ trainee: nameOf(survey), why })),
     },
     diagnostics: [],
   };
 }
 
-/** Those that follow another survey without being told as its copy. */
-function followedBesides(
+/** Two surveys one of which has its values from the other, by values that are the same or by how near they lie. */
+type Copy = Pick<CopiedSurveys, 'same' | 'of' | 'apart'> & {
+  readonly surveys: readonly GradedSurvey[];
+};
+
+/** The expert’s survey is one to copy from as well. Those that follow another are told where they are no plain copy. */
+function copiesAmong(
   surveys: readonly Surveyed[],
   ofClass: readonly GradedSurvey[],
-  copies: readonly CopiedPair[],
+  expert: GradedSurvey | undefined,
   model: TrainingModel['slips'],
-): readonly FollowedPair[] {
-  const told = copies.map(({ surveys: pair }) => pair.map((i) => surveys[i]?.survey));
-  return followedSurveys(ofClass, model).filter(
-    ({ surveys: pair }) => !told.some((two) => pair.every((one) => two.includes(one))),
-  );
+): readonly Copy[] {
+  const experts = expert === undefined ? [] : [expert];
+  const all = [...surveys.map(({ survey }) => survey), ...experts];
+  const plain = copiedSurveys(all, model).map(({ surveys: places, same, of }): Copy => {
+    const two = places.map((place) => at(all, place));
+    return { surveys: two, same, of, apart: null };
+  });
+  const told = (pair: FollowedPair['surveys']): boolean =>
+    plain.some((copy) => pair.every((one) => copy.surveys.includes(one)));
+  const followed = followedSurveys([...ofClass, ...experts], model)
+    .filter((pair) => !told(pair.surveys))
+    .map(
+      ({ surveys: two, same, of, apart, usual }): Copy => ({
+        surveys: two,
+        same,
+        of,
+        apart: { sd: apart, usual },
+      }),
+    );
+  return [...plain, ...followed];
 }
-
-function copiedByName(
-  { surveys: [one, other], same, of }: CopiedPair,
-  surveys: readonly Surveyed[],
-): CopiedSurveys {
-  const nameAt = (i: number): string => surveys[i]?.entry.name ?? '';
-  return { trainees: [nameAt(one), nameAt(other)], same, of, apart: null };
-}
-
-const followedByName = (
-  { surveys: [one, other], same, of, apart, usual }: FollowedPair,
-  nameOf: (survey: GradedSurvey) => string,
-): CopiedSurveys => ({
-  trainees: [nameOf(one), nameOf(other)],
-  same,
-  of,
-  apart: { sd: apart, usual },
-});
 
 const noConsensus = (least: number): Outcome<GradedSurveys> => ({
   diagnostics: [
@@ -146,28 +146,17 @@ const isLater = (one: Entry, other: Entry): boolean =>
   one.name === other.name && one.attempt > other.attempt;
 
 /** Neither side is named to the other. */
-const copiedReasons = (
-  place: number,
+function copyReasons(
   survey: GradedSurvey,
-  pairs: readonly CopiedPair[],
-): readonly Reason[] =>
-  pairs
-    .filter(({ surveys }) => surveys.includes(place))
-    .map(({ same, of }) =>
-      reason(
-        'survey-copied',
-        `${same} of ${of} values are those of another survey of this class: each reads the car alone`,
-        { at: faceReadings(survey)[0] },
-      ),
-    );
-
-const followedReasons = (survey: GradedSurvey, pairs: readonly FollowedPair[]): readonly Reason[] =>
-  pairs
-    .filter(({ surveys }) => surveys.includes(survey))
-    .map(({ of, apart, usual }) =>
-      reason(
-        'survey-copied',
-        says`at ${of} points your values lie ${um(apart)} (SD) from those of another survey, in this class ${um(usual)} is usual: each chooses and reads points alone; if you both read the very same places, say so`,
-        { at: faceReadings(survey)[0] },
-      ),
-    );
+  { surveys, same, of, apart }: Copy,
+  expert: GradedSurvey | undefined,
+): readonly Reason[] {
+  if (!surveys.includes(survey)) return [];
+  const fromExpert = expert !== undefined && surveys.includes(expert);
+  const other = fromExpert ? 'the reference' : 'another survey of this class';
+  const said =
+    apart === null
+      ? `${same} of ${of} values are those of ${other}: each reads the car alone`
+      : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}, in this class ${um(apart.usual)} is usual: each reads the car alone`;
+  return [reason('survey-copied', said, { at: faceReadings(survey)[0] })];
+}

@@ -7,6 +7,7 @@
 import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
+import type { GradedSurvey } from '../../training/graded-survey.ts';
 import { withGauge } from '../settings/gauge-in-use.ts';
 import { namelessDiagnostic, namelessFiles } from './grade-anonymous.ts';
 import { gradeAssumptions } from './grade-assumptions.ts';
@@ -29,7 +30,7 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
   ];
   if (hasErrors(before)) return { diagnostics: before };
   const handed = handIn(request, files, base.value);
-  const surveys = surveysOf(handed.value, request);
+  const surveys = surveysOf(handed.value, expert.value, request);
   const said = [...before, ...handed.diagnostics, ...surveys.diagnostics];
   if (handed.value === undefined || surveys.value === undefined || hasErrors(said)) {
     return { diagnostics: said };
@@ -43,10 +44,11 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
 /** Of every file that could be read. */
 function surveysOf(
   handed: HandIn | undefined,
+  expert: GradedSurvey | undefined,
   request: GradeFilesRequest,
 ): Outcome<readonly Surveyed[]> {
   if (handed === undefined) return { diagnostics: [] };
-  const all = handed.entries.map((entry) => ({ entry, ...entrySurvey(entry, request) }));
+  const all = handed.entries.map((entry) => ({ entry, ...entrySurvey(entry, expert, request) }));
   const diagnostics = all.flatMap((one) => one.diagnostics);
   return {
     value: all.flatMap(({ entry, value }) =>

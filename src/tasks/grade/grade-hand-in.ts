@@ -8,8 +8,9 @@ import {
 } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { fileStem, saidFile } from '../../base/file-name.ts';
+import { groupBy } from '../../base/group-by.ts';
 import { listed } from '../read/match-panels.ts';
-import type { LoadedFile, ReadInput } from '../read/read-request.ts';
+import type { ReadInput } from '../read/read-request.ts';
 import type { NamedGauge } from '../settings/gauge-in-use.ts';
 import {
   type Names,
@@ -20,7 +21,7 @@ import {
 import type { GradeBase } from './grade-base.ts';
 import { foldedName, type HandedIn, readSurveys } from './grade-readings.ts';
 import { isExpertsOwn, isSameFile, referenceAgain } from './grade-reference-again.ts';
-import type { GradeFilesRequest } from './grade-request.ts';
+import type { GradeFilesRequest, HandedFile } from './grade-request.ts';
 
 export type Entry = {
   /** As it is told. */
@@ -48,17 +49,18 @@ type Unnamed = Pick<Entry, 'file' | 'handedIn' | 'notRead'> & { readonly given: 
 
 export function handIn(
   request: GradeFilesRequest,
-  files: readonly LoadedFile[],
+  files: readonly HandedFile[],
   { read, vehicle, expert }: GradeBase,
 ): Outcome<HandIn> {
   const [again, own] = parted(files, (file) => isSameFile(file, request.reference));
   if (own.length === 0)
     return { diagnostics: [...again.map(({ name }) => referenceAgain(name)), nobodyLeft()] };
-  const reads = own.map((file) => ({
-    given: fileStem(request.trainees[files.indexOf(file)]?.name ?? file.name),
-    file: file.name,
-    ...readSurveys(file, read, vehicle),
-  }));
+  const reads = own.map((file) => {
+    const given = fileStem(request.trainees[files.indexOf(file)]?.name ?? file.name);
+    const { value, diagnostics } = readSurveys(file, read, vehicle);
+    const told = fewOfEach(diagnostics);
+    return { given, file: file.name, value, diagnostics: told };
+  });
   const said = reads.flatMap(({ diagnostics }) => diagnostics);
   if (reads.every(({ value }) => value === undefined)) return { diagnostics: said };
   const all = reads.flatMap(({ given, file, value, diagnostics }): readonly Unnamed[] =>
@@ -108,6 +110,24 @@ export function handIn(
       : [request.anonymous ? namelessInput(value.input, hidden) : value.input],
   );
   return { value: { entries, inputs, asked: asked.value ?? null, hidden }, diagnostics };
+}
+
+const MOST_OF_A_KIND = 3;
+
+/** Of many remarks of one kind on one file the first, and how many more. */
+function fewOfEach(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  return [...groupBy(diagnostics, ({ code }) => code).values()].flatMap((kind) => {
+    const more = kind.length - MOST_OF_A_KIND;
+    if (more < 2) return kind;
+    const [{ code, severity, at: place }] = kind;
+    const rest: Diagnostic = {
+      code,
+      severity,
+      message: `${more} more places of this kind in the file`,
+      ...(place === undefined ? {} : { at: { file: place.file } }),
+    };
+    return [...kind.slice(0, MOST_OF_A_KIND), rest];
+  });
 }
 
 const parted = <One>(

@@ -13,6 +13,7 @@ import { roleOfKey } from '../../intake/beside/sayings.ts';
 import type { GaugeRole } from '../../intake/header/gauge-vocabulary.ts';
 import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
+import type { HandedFile } from './grade-request.ts';
 
 /** One trainee’s readings in one file. */
 export type HandedIn = {
@@ -31,10 +32,11 @@ export type ReadSurveys = {
 
 /** `vehicle` is the one that is graded; null where nobody names it. */
 export function readSurveys(
-  file: LoadedFile,
+  file: HandedFile,
   read: ReadRequest,
   vehicle: string | null,
 ): Outcome<ReadSurveys> {
+  if (file.notLoaded !== undefined) return { diagnostics: file.notLoaded };
   const { value, diagnostics } = readVehicles({ ...read, files: [file], vehicle: undefined });
   const [input] = value?.inputs ?? [];
   if (value === undefined || input === undefined) return { diagnostics };

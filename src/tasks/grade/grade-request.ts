@@ -15,12 +15,15 @@ import type { Assumption } from '../settings/assumption.ts';
 import type { NamedGauge } from '../settings/gauge-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
 
+/** A file of a trainee; one that could not even be loaded is empty, and says why. */
+export type HandedFile = LoadedFile & { readonly notLoaded?: readonly Diagnostic[] };
+
 export type GradeFilesRequest = {
   /** How every file is read; its own list of files is empty. */
   readonly read: ReadRequest;
   /** The expert’s file; undefined where the class is its own reference. */
   readonly reference: LoadedFile | undefined;
-  readonly trainees: readonly LoadedFile[];
+  readonly trainees: readonly HandedFile[];
   readonly settings: Settings;
   readonly job: Placed<Job> | undefined;
   readonly rubric: { readonly name: string; readonly value: Rubric } | undefined;
@@ -50,7 +53,9 @@ export type GradedTrainee = {
 };
 
 export type CopiedSurveys = {
-  readonly trainees: readonly [string, string];
+  /** Both, or the one who copied the reference. */
+  readonly trainees: readonly string[];
+  readonly fromReference: boolean;
   readonly same: number;
   readonly of: number;
   /** SD of their differences where that gives them away, and what is usual in the class; null else. */

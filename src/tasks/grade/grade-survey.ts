@@ -1,5 +1,6 @@
 /** Readings that were handed in → a survey of them, by the gauge that took them. */
 import type { Outcome } from '../../base/diagnostics.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { GradedSurvey } from '../../training/graded-survey.ts';
 import type { VehicleReadings } from '../read/read-request.ts';
 import { asMeasured, type NamedGauge, withGauge } from '../settings/gauge-in-use.ts';
@@ -13,18 +14,25 @@ export function expertSurvey(
   { expert }: GradeBase,
   request: GradeFilesRequest,
 ): Outcome<GradedSurvey | undefined> {
-  return expert === null ? { diagnostics: [] } : surveyed(expert.readings, undefined, request);
+  return expert === null ? { diagnostics: [] } : surveyed(expert.readings, {}, request);
 }
 
+/** Held to the baseline of the expert’s readings, so that the same readings of a panel make the same word of it. */
 export const entrySurvey = (
   { handedIn, gauge }: Entry,
+  expert: GradedSurvey | undefined,
   request: GradeFilesRequest,
 ): Outcome<GradedSurvey | undefined> =>
-  handedIn === null ? { diagnostics: [] } : surveyed(handedIn.readings, gauge, request);
+  handedIn === null ? { diagnostics: [] } : surveyed(handedIn.readings, { gauge, expert }, request);
+
+type By = {
+  readonly gauge?: NamedGauge | undefined;
+  readonly expert?: GradedSurvey | undefined;
+};
 
 function surveyed(
   readings: VehicleReadings,
-  own: NamedGauge | undefined,
+  { gauge: own, expert }: By,
   request: GradeFilesRequest,
 ): Outcome<GradedSurvey> {
   const gauged = withGauge(request.settings, own ?? request.gauge);
@@ -36,6 +44,7 @@ function surveyed(
   const { job } = request;
   const { value, diagnostics } = surveyVehicle({
     readings: asRead,
+    baselineReadings: expert?.readings,
     settings,
     job,
     filmRecord: undefined,
@@ -49,8 +58,14 @@ function surveyed(
         value: {
           survey: value.survey,
           readings: asMeasured(asRead.readings, settings).readings,
-          repeatability: settings.film.measurement.repeatability,
+          repeatability: onCar(settings.film.measurement.repeatability, request),
         },
         diagnostics: all,
       };
 }
+
+/** A gauge that repeats well on flat shims is set down on a car no better than is usual. */
+const onCar = (
+  ofGauge: Micrometres,
+  { settings }: Pick<GradeFilesRequest, 'settings'>,
+): Micrometres => micrometres(Math.max(ofGauge, settings.film.measurement.repeatability));

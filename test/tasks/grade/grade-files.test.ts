@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { hasErrors } from '../../../src/base/diagnostics.ts';
+import { error, hasErrors } from '../../../src/base/diagnostics.ts';
 import { MICROMETRES_PER_MIL } from '../../../src/base/units.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
@@ -9,7 +9,11 @@ import { gradeRecord } from '../../../src/report/grade/grade-record.ts';
 import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
 import { gradeTable } from '../../../src/report/grade/grade-table.ts';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
-import type { GradedClass, GradeFilesRequest } from '../../../src/tasks/grade/grade-request.ts';
+import type {
+  GradedClass,
+  GradeFilesRequest,
+  HandedFile,
+} from '../../../src/tasks/grade/grade-request.ts';
 import type { NamedGauge } from '../../../src/tasks/settings/gauge-in-use.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
 import { drawCar, type Habit, readCar, settings, usualHabit } from '../../training/true-class.ts';
@@ -491,4 +495,185 @@ test('the table for the mark book has a row for each trainee and panel, and one 
   expect([roof?.[at('z')], roof?.[at('verdict')]]).toEqual([null, null]);
   expect(rows[11]?.[at('trainee')]).toBe('ben');
   expect(rows[11]?.[at('trainee_verdict')]).toBe('not-read');
+});
+
+describe('what a panel is', () => {
+  /** A car of eleven panels of which few are read: some of these make the door repaint, and some do not. */
+  const light = reference.map((row) => ({
+    ...row,
+    // A repaint that reads 165 µm: over the line of this car, and under the one for any car.
+    value: row.panel === 'quarter-left' ? 165 + row.value / 100 : row.value,
+  }));
+  const panels = (ids: readonly string[], by = 0): string =>
+    csv(
+      light
+        .filter(({ panel }) => ids.includes(panel))
+        .map((row) => ({ ...row, value: row.value + by })),
+    );
+  const few = ['quarter-left', 'roof', 'boot'];
+  const wordsOf = (more: Parameters<typeof graded>[0], theirs: string) =>
+    graded(more, {
+      reference: loaded('reference.csv', theirs),
+      read: { ...request({}).read, templateId: 'saloon' },
+    }).trainees[0]?.grade;
+
+  test('is the same by the same readings, however few panels a trainee reads', () => {
+    for (const ids of [few, ['quarter-left'], ['quarter-left', 'door-front-left', 'bonnet']]) {
+      const grade = wordsOf({ 'part.csv': panels(ids, 0.2) }, csv(light));
+      expect(grade?.conditions).toMatchObject({ of: ids.length, otherwise: [] });
+      expect(grade?.repairs).toMatchObject({ of: 1, found: 1 });
+      expect(grade?.reasons.map(({ code }) => code)).not.toContain('repair-missed');
+    }
+  });
+
+  test('is the same by the same readings where the trainee read panels that the reference lacks', () => {
+    for (const ids of [few, ['quarter-left', 'bonnet'], ['roof', 'boot', 'wing-front-right']]) {
+      const grade = wordsOf({ 'whole.csv': csv(light) }, panels(ids));
+      expect(grade?.conditions).toMatchObject({ of: ids.length, otherwise: [] });
+      expect(grade?.reasons.map(({ code }) => code)).not.toContain('repair-invented');
+    }
+  });
+
+  test('is named with both words where they differ, on the sheet and in the record', () => {
+    const painted = csv(
+      reference.map((row) => ({ ...row, value: row.value + (row.panel === 'roof' ? 150 : 0) })),
+    );
+    const class_ = graded({ 'ann.csv': painted, 'ben.csv': csv(own) });
+    const [ann] = class_.trainees;
+    if (ann === undefined) throw new Error('Ann was graded');
+    const sheet = JSON.stringify(gradeSheet(ann, class_, { unit: 'um', verbose: false }));
+    expect(sheet).toContain('10 of 11 panels as the reference says');
+    expect(sheet).toContain('roof reads as refinished, the reference as original');
+    const record = JSON.stringify(gradeRecord(class_, { version: '0', diagnostics: [] }));
+    expect(record).toContain(
+      '"otherwise":[{"panel":"roof","condition":"refinished","reference_condition":"original"}]',
+    );
+  });
+});
+
+describe('a copy of the reference', () => {
+  const byZed = (rows: readonly Row[]): string => csv(rows, ',operator', ',Zed');
+  const oneDigit = reference.map((row, i) => (i === 40 ? { ...row, value: row.value + 1 } : row));
+  const copyOf = (rows: readonly Row[]) =>
+    graded({ 'zed.csv': byZed(rows), 'ann.csv': csv(own), 'ben.csv': csv(rowsOf()) });
+
+  test('under another name is told, with one digit changed or none', () => {
+    for (const rows of [reference, oneDigit]) {
+      const { trainees, copied } = copyOf(rows);
+      expect(copied).toEqual([
+        expect.objectContaining({ trainees: ['Zed'], fromReference: true, apart: null }),
+      ]);
+      const [zed, ...others] = trainees;
+      expect(zed?.grade?.verdict).toBe('questionable');
+      expect(zed?.grade?.reasons.find(({ code }) => code === 'survey-copied')?.text).toMatch(
+        /^5[45] of 55 values are those of the reference: each reads the car alone$/u,
+      );
+      expect(others.map(({ grade }) => grade?.verdict)).toEqual(['satisfactory', 'satisfactory']);
+    }
+  });
+
+  test('changed a little all over is known by the class', () => {
+    const nearly = reference.map((row) => ({ ...row, value: row.value + 0.4 * normal(random) }));
+    const class_ = graded({
+      'zed.csv': byZed(nearly),
+      ...Object.fromEntries(Array.from({ length: 5 }, (_, k) => [`t${k}.csv`, csv(rowsOf())])),
+    });
+    expect(class_.copied.map(({ trainees, fromReference }) => [trainees, fromReference])).toEqual([
+      [['Zed'], true],
+    ]);
+  });
+
+  test('stands in the record without a second trainee', () => {
+    const record = gradeRecord(copyOf(oneDigit), { version: '0', diagnostics: [] });
+    expect(JSON.stringify(record)).toContain('"trainees":["Zed"],"from_reference":true');
+  });
+});
+
+describe('a file of a trainee that is not there', () => {
+  const missing: HandedFile = {
+    name: 'zoe.csv',
+    bytes: new Uint8Array(),
+    sha256: '',
+    notLoaded: [error('file-missing', 'there is no file "zoe.csv"')],
+  };
+  const withMissing = (more: Partial<GradeFilesRequest> = {}) => {
+    const all = request({
+      'ann.csv': csv(own),
+      'ben.csv': csv(rowsOf()),
+      'cor.csv': csv(rowsOf()),
+    });
+    return gradeFiles({ ...all, trainees: [missing, ...all.trainees], ...more });
+  };
+
+  test('costs its own trainee the grade and nobody else, with a reference or a consensus', () => {
+    for (const more of [{}, { reference: undefined }]) {
+      const { value, diagnostics } = withMissing(more);
+      expect(hasErrors(diagnostics)).toBe(false);
+      expect(value?.trainees.map(({ name, grade }) => [name, grade?.verdict ?? null])).toEqual([
+        ['zoe', null],
+        ['ann', 'satisfactory'],
+        ['ben', 'satisfactory'],
+        ['cor', 'satisfactory'],
+      ]);
+      expect(diagnostics.map(({ code }) => code)).toEqual(
+        expect.arrayContaining(['file-missing', 'grade-not-read']),
+      );
+    }
+  });
+
+  test('stops the run where nobody else is left', () => {
+    const { value, diagnostics } = withMissing({ trainees: [missing] });
+    expect(value).toBeUndefined();
+    expect(hasErrors(diagnostics)).toBe(true);
+  });
+
+  test('is nameless where the class is', () => {
+    const { value, diagnostics } = withMissing({ anonymous: true });
+    expect(value?.trainees[0]?.name).toBe('Trainee 1');
+    expect(JSON.stringify([diagnostics, value?.trainees[0]])).not.toContain('zoe');
+  });
+});
+
+test('of many remarks of one kind on a file the first three are told, and how many more', () => {
+  const strange = csv(
+    own.map((row, i) => ({ ...row, panel: i < 2 * 15 ? `part ${i}` : row.panel })),
+  );
+  const said = gradeFiles(request({ 'ann.csv': csv(own), 'zoe.csv': strange })).diagnostics.filter(
+    ({ code }) => code === 'panel-unknown',
+  );
+  expect(said).toHaveLength(4);
+  expect(said[3]?.message).toBe('27 more places of this kind in the file');
+});
+
+test('the mark book has the bias, the repeats and the reasons, and the record what each criterion counted', () => {
+  const class_ = graded({ 'ben.csv': csv(biased) });
+  const { columns, rows } = gradeTable(class_);
+  const cellOf = (name: string) => rows[0]?.[columns.indexOf(name)];
+  expect(Math.abs(Number(cellOf('bias_um')) - 9)).toBeLessThan(1.5);
+  expect(Math.abs(Number(cellOf('repeatability_um')) - 1.5)).toBeLessThan(0.4);
+  expect(cellOf('reasons')).toContain('car-off');
+  expect(cellOf('verdict_because')).toContain('panels-off');
+  const criteria = (
+    gradeRecord(class_, { version: '0', diagnostics: [] }) as unknown as {
+      trainees: { criteria: { counted_pct: number | null }[] }[];
+    }
+  ).trainees[0]?.criteria.map(({ counted_pct: counted }) => counted ?? 0);
+  expect(criteria?.reduce((sum, one) => sum + one, 0)).toBeCloseTo(100, 4);
+});
+
+test('a gauge that repeats well on shims makes no hand on a car worse, and what is usual is told as assumed', () => {
+  const text =
+    '{"schema":"leastcut/gauge/1","permitted_error":{"fixed_um":1,"proportional_pct":1},"repeatability_um":0.3}';
+  const file = readGauge('own.json', text).value;
+  if (file === undefined) throw new Error('a gauge file was refused');
+  const class_ = graded(
+    { 'ann.csv': csv(own) },
+    { traineeGauges: new Map([['ann', { file, name: 'own.json', origin: 'flag' as const }]]) },
+  );
+  const usual = settings.film.measurement.repeatability;
+  expect(class_.trainees[0]?.grade?.repeatability?.allowed).toBeGreaterThan(usual);
+  expect(class_.trainees[0]?.grade?.reasons.map(({ code }) => code)).not.toContain('repeats-apart');
+  expect(class_.assumptions.find(({ code }) => code === 'usual-repeats')?.text).toBe(
+    'repeats on a car usually differ by 1.5 µm (SD)',
+  );
 });

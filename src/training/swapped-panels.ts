@@ -1,14 +1,14 @@
 /**
- * Panels of the left and the right mixed up, by the likelihood ratio of the two ways of naming them:
+ * Two panels mixed up, by the likelihood ratio of the two ways of naming them:
  * 2·ln LR = Σ z²(as named) − Σ z²(swapped) over a pair. An honest survey has an LR over K with a chance of at
- * most 1/K (Markov), so K is the count of pairs over the chance of a false alarm. Besides each pair, all pairs
- * together are tried: who mixes up the sides of the car does so on every panel, each a little apart.
+ * most 1/K (Markov), so K is the count of pairs over the chance of a false alarm. Pairs of the left and the right are
+ * tried first, and all of them together besides: who mixes up the sides of the car does so on every panel, each a
+ * little apart. Then all other pairs are, such as bonnet and roof, the surest first and no panel twice.
  *
  * At marks of one name the film of each mark is compared, z = d/√(σ_pt² + s_r²/k + s_r²/k_ref) a mark: where film
  * goes up and down over a panel tells two panels apart whose means are alike. Else the means are compared.
  */
 import { says } from '../base/sentence.ts';
-import { mean } from '../base/stats/summary.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import { faceReadings, markedPoints, type ReadPanel, readPanels } from './graded-survey.ts';
 import { beyondSigma, compared, type Scoring } from './panel-score.ts';
@@ -21,42 +21,55 @@ type Pair = {
   readonly panels: readonly [ReadPanel, ReadPanel];
   /** 2·ln of the likelihood ratio for swapped. */
   readonly evidence: number;
-  /** Largest |z| of a panel once swapped, the mean over its marks. */
+  /** Largest |z| of a mark once swapped, of a mean where means are compared: one low spot makes no swap. */
   readonly left: number;
 };
 
-export function swappedSides(scoring: Scoring, model: TrainingModel): readonly Reason[] {
-  const pairs = mirrorPairs(readPanels(scoring.trainee)).flatMap((panels) =>
+export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly Reason[] {
+  const pairs = allPairs(readPanels(scoring.trainee)).flatMap((panels) =>
     pairEvidence(panels, scoring),
   );
-  if (pairs.length === 0) return [];
-  const { falseAlarm } = model.slips;
-  const proof = 2 * Math.log(1 / falseAlarm);
-  const all = pairs.reduce((sum, { evidence }) => sum + evidence, 0);
+  const sides = pairs.filter(({ panels: [one, other] }) => one.panel.mirror === other.panel.id);
+  const proof = 2 * Math.log(1 / model.slips.falseAlarm);
   const fits = ({ left }: Pair): boolean => left < model.scores.unsatisfactory;
-  const most = pairs.filter(({ evidence }) => evidence > 0).length > pairs.length / 2;
-  if (pairs.length > 1 && all > proof && most && pairs.every(fits)) {
+  if (areAllSwapped(sides, proof) && sides.every(fits)) {
     return [
-      told(
-        pairs.flatMap(({ panels }) => panels),
+      toldSides(
+        sides.flatMap(({ panels }) => panels),
         'all over the car',
         scoring,
       ),
     ];
   }
-  const single = proof + 2 * Math.log(pairs.length);
-  return pairs
-    .filter((pair) => pair.evidence > single && fits(pair))
-    .map(({ panels }) => told(panels, together(panels.map(({ panel }) => panel.name)), scoring));
+  const proved = (some: readonly Pair[]): readonly Pair[] =>
+    some.filter((pair) => pair.evidence > proof + 2 * Math.log(some.length) && fits(pair));
+  const ofSides = proved(sides);
+  const others = proved(pairs.filter((pair) => !sides.includes(pair)));
+  return [
+    ...ofSides.map(({ panels }) =>
+      toldSides(panels, together(panels.map(({ panel }) => panel.name)), scoring),
+    ),
+    ...surestFirst(others, ofSides).map(({ panels }) => toldPanels(panels, scoring)),
+  ];
 }
 
-function mirrorPairs(panels: readonly ReadPanel[]): readonly (readonly [ReadPanel, ReadPanel])[] {
-  return panels.flatMap((one, i) =>
-    panels
-      .slice(i + 1)
-      .filter((other) => one.panel.mirror === other.panel.id)
-      .map((other) => [one, other] as const),
-  );
+function areAllSwapped(sides: readonly Pair[], proof: number): boolean {
+  const all = sides.reduce((sum, { evidence }) => sum + evidence, 0);
+  const most = sides.filter(({ evidence }) => evidence > 0).length > sides.length / 2;
+  return sides.length > 1 && all > proof && most;
+}
+
+const allPairs = (panels: readonly ReadPanel[]): readonly Pair['panels'][] =>
+  panels.flatMap((one, i) => panels.slice(i + 1).map((other) => [one, other] as const));
+
+/** Of pairs that share a panel the surest; none of a panel that is told already. */
+function surestFirst(pairs: readonly Pair[], told: readonly Pair[]): readonly Pair[] {
+  const kept: Pair[] = [];
+  for (const pair of [...pairs].sort((one, other) => other.evidence - one.evidence)) {
+    const taken = [...told, ...kept].flatMap(({ panels }) => panels);
+    if (!pair.panels.some((panel) => taken.includes(panel))) kept.push(pair);
+  }
+  return kept;
 }
 
 function pairEvidence([one, other]: Pair['panels'], scoring: Scoring): readonly Pair[] {
@@ -76,7 +89,7 @@ function pairEvidence([one, other]: Pair['panels'], scoring: Scoring): readonly 
     {
       panels: [one, other],
       evidence: asNamed - sumOfSquares([...oneSwapped, ...otherSwapped]),
-      left: Math.max(Math.abs(mean(oneSwapped)), Math.abs(mean(otherSwapped))),
+      left: Math.max(...[...oneSwapped, ...otherSwapped].map(Math.abs)),
     },
   ];
 }
@@ -117,7 +130,17 @@ function scoreOfMeans(read: ReadPanel, panel: ReferencePanel, scoring: Scoring):
   return zScore(found.difference, scoring.sigmaPt.value, uncertainty);
 }
 
-const told = (
+const toldPanels = (panels: readonly ReadPanel[], { trainee }: Pick<Scoring, 'trainee'>): Reason =>
+  reason(
+    'panels-swapped',
+    says`${together(panels.map(({ panel }) => panel.name))} are swapped: with their names changed the readings agree with the reference; write the name of a panel while you stand before it`,
+    {
+      panels: panels.map(({ panel }) => panel.id),
+      at: faceReadings(trainee, panels[0]?.panel.id)[0],
+    },
+  );
+
+const toldSides = (
   panels: readonly PanelSurvey[],
   where: string,
   { trainee }: Pick<Scoring, 'trainee'>,

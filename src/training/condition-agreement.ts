@@ -1,0 +1,51 @@
+/**
+ * What panels read as, by a trainee and by the reference: how many alike, and Cohen’s kappa of it.
+ *
+ * There is no kappa where one of the two has one word for all panels: chance then gives what was observed, κ is 0
+ * whatever the other says, and would pass for worthless.
+ */
+import { classTable, cohenKappa } from '../base/stats/kappa.ts';
+import type { Condition } from '../film/condition/condition.ts';
+import type { Panel } from '../film/template/template.ts';
+import { conditionWord, type GradedSurvey, readPanel } from './graded-survey.ts';
+import type { Reference } from './reference.ts';
+
+export type ConditionPair = {
+  readonly panel: Panel;
+  readonly own: Condition;
+  readonly theirs: Condition;
+};
+
+export type ConditionAgreement = {
+  readonly of: number;
+  readonly alike: number;
+  readonly kappa: number | null;
+  /** Panels that the two have other words for. */
+  readonly otherwise: readonly ConditionPair[];
+};
+
+/** Of the panels that both read. */
+export const conditionPairs = (
+  trainee: GradedSurvey,
+  reference: Reference,
+): readonly ConditionPair[] =>
+  [...reference.panels.values()].flatMap(({ panel, condition }) => {
+    const read = readPanel(trainee, panel.id);
+    return read === undefined ? [] : [{ panel, own: conditionWord(read), theirs: condition }];
+  });
+
+/** Null where there is no panel to agree on. */
+export function conditionAgreement(pairs: readonly ConditionPair[]): ConditionAgreement | null {
+  if (pairs.length === 0) return null;
+  const otherwise = pairs.filter(({ own, theirs }) => own !== theirs);
+  const kinds = [pairs.map(({ own }) => own), pairs.map(({ theirs }) => theirs)];
+  const oneWord = kinds.some((words) => new Set(words).size === 1);
+  return {
+    of: pairs.length,
+    alike: pairs.length - otherwise.length,
+    kappa: oneWord
+      ? null
+      : cohenKappa(classTable(pairs.map(({ own, theirs }) => [own, theirs]))).kappa,
+    otherwise,
+  };
+}

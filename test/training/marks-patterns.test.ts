@@ -1,0 +1,101 @@
+/** Where, and when, a trainee reads off at marks that the reference has as well. */
+import { describe, expect, test } from 'vitest';
+import type { Reading } from '../../src/film/reading.ts';
+import { expertReference } from '../../src/training/reference.ts';
+import { normal, seededRandom } from '../samples/seeded-random.ts';
+import { changed, drawCar, gradeAgainst, readCar, surveyOf, usualHabit } from './true-class.ts';
+
+const random = seededRandom(8_088);
+const car = drawCar(random);
+const marked = { ...usualHabit, marked: true };
+const expert = expertReference(surveyOf(readCar(random, car, { ...marked, repeats: 3 })));
+const own = readCar(random, car, marked);
+const three = own.filter(({ panel }) => /^(bonnet|roof|boot)$/.test(panel));
+
+const told = (readings: readonly Reading[]) => gradeAgainst(surveyOf(readings), expert).reasons;
+const codes = (readings: readonly Reading[]) => told(readings).map(({ code }) => code);
+const textOf = (readings: readonly Reading[], code: string): string =>
+  told(readings).find((one) => one.code === code)?.text ?? '';
+/** From nothing at the first reading to all of it at the last. */
+const creeping = (by: number, readings: readonly Reading[]) =>
+  changed(readings, ({ thickness }, i) => thickness + (by * i) / (readings.length - 1));
+const onPanels = (by: Readonly<Record<string, number>>, readings: readonly Reading[]) =>
+  changed(readings, ({ panel, thickness }) => thickness + (by[panel] ?? 0));
+
+describe('a gauge that drifts', () => {
+  test('is told with how far, and neither the car nor its panels are', () => {
+    const text = textOf(creeping(12, own), 'gauge-drift');
+    const [, by] = /([\d.]+) µm more at the last of 55 marks than at the first/u.exec(text) ?? [];
+    expect(Math.abs(Number(by) - 12)).toBeLessThan(2.5);
+    for (const code of ['car-off', 'panel-off', 'panel-doubtful']) {
+      expect(codes(creeping(12, own))).not.toContain(code);
+    }
+    expect(textOf(creeping(-12, own), 'gauge-drift')).toContain('µm less at the last');
+  });
+
+  test('shows on three panels as well', () => {
+    expect(codes(creeping(14, three))).toContain('gauge-drift');
+  });
+
+  test('is followed in the order of the file, whatever that is', () => {
+    const backwards = creeping(12, [...own].reverse());
+    expect(textOf(backwards, 'gauge-drift')).toContain('µm more at the last');
+    expect(codes([...backwards].sort((a, b) => a.point.localeCompare(b.point)))).not.toContain(
+      'gauge-drift',
+    );
+  });
+
+  test('is none where the last panel, or each by itself, was read wrongly', () => {
+    const panels = [...new Set(own.map(({ panel }) => panel))];
+    const last = panels[panels.length - 1] ?? '';
+    for (const by of [8, 12, 25]) {
+      expect(codes(onPanels({ [last]: by }, own))).not.toContain('gauge-drift');
+      expect(codes(onPanels({ boot: by }, three))).not.toContain('gauge-drift');
+      expect(codes(onPanels({ roof: by, boot: 2 * by }, three))).not.toContain('gauge-drift');
+    }
+  });
+
+  test('is none of a steady hand, nor of one that reads more everywhere', () => {
+    expect(codes(own)).not.toContain('gauge-drift');
+    expect(codes(changed(own, ({ thickness }) => thickness + 9))).toEqual(
+      expect.arrayContaining(['car-off']),
+    );
+    expect(codes(changed(own, ({ thickness }) => thickness + 9))).not.toContain('gauge-drift');
+  });
+
+  test('takes marks: points of one’s own show none', () => {
+    const unmarked = creeping(12, own).map((one) => ({ ...one, marked: false }));
+    expect(codes(unmarked)).not.toContain('gauge-drift');
+  });
+});
+
+describe('a probe at the edge', () => {
+  const atEdges = (readings: readonly Reading[], by = -10, middle: readonly string[] = ['3']) =>
+    changed(
+      readings,
+      ({ point, thickness }) => thickness + (middle.includes(point) ? 0 : by + normal(random)),
+    );
+
+  test('is told by its marks, and not as a car that reads less all over', () => {
+    const text = textOf(atEdges(three), 'marks-off');
+    expect(text).toMatch(
+      /^reads (9|10|11)(\.\d)? µm less than the reference at marks 1, 2, 4 and 5 of the panels.*, and like it at mark 3: /u,
+    );
+    expect(codes(atEdges(three))).not.toContain('car-off');
+    expect(codes(atEdges(own))).toContain('marks-off');
+  });
+
+  test('is none of a hand that reads less at all marks, or at none', () => {
+    expect(codes(changed(own, ({ thickness }) => thickness - 10))).not.toContain('marks-off');
+    expect(codes(own)).not.toContain('marks-off');
+  });
+
+  test('is none of one panel, nor of two', () => {
+    const some = (ids: RegExp) =>
+      own.flatMap((one) => (ids.test(one.panel) ? atEdges([one]) : [one]));
+    expect(codes(some(/^bonnet$/))).not.toContain('marks-off');
+    expect(codes(atEdges(three.filter(({ panel }) => panel !== 'boot')))).not.toContain(
+      'marks-off',
+    );
+  });
+});
