@@ -3,8 +3,16 @@
  * may be several files; every other value is a text or a number.
  */
 import * as z from 'zod';
-import { found, type Outcome, type Place } from '../base/diagnostics.ts';
-import { parseJson } from './json/json-text.ts';
+import {
+  type Diagnostic,
+  error,
+  found,
+  type Outcome,
+  type Place,
+  refused,
+} from '../base/diagnostics.ts';
+import { kindSaid, takenAs } from '../base/own-files.ts';
+import { type JsonDocument, parseJson } from './json/json-text.ts';
 import { text } from './json/setting-values.ts';
 import { validate } from './json/validate.ts';
 
@@ -24,6 +32,8 @@ export function readBatchListJson(
   const { value: document, diagnostics } = parseJson(file, json);
   if (document === undefined) return { diagnostics };
   const { placeOf } = document;
+  const other = otherKind(document);
+  if (other !== undefined) return refused(other);
   const checked = validate(listSchema(columns), document);
   if (checked.value === undefined) return { diagnostics: checked.diagnostics };
   const jobs = checked.value.map((typed, i): ListedJob => {
@@ -36,6 +46,15 @@ export function readBatchListJson(
     return { at: placeOf([i]), cells: new Map(cells) };
   });
   return found(jobs, checked.diagnostics);
+}
+
+/** A settings file or a record of ours, which is no list. */
+function otherKind({ value, placeOf }: JsonDocument): Diagnostic | undefined {
+  if (typeof value !== 'object' || value === null || !('schema' in value)) return undefined;
+  const kind = kindSaid(value.schema);
+  if (kind === undefined) return undefined;
+  const message = `this is a ${kind.kind} file, where a list of jobs is wanted`;
+  return error('file-other-kind', message, { at: placeOf(['schema']), hint: takenAs(kind) });
 }
 
 type Typed = Readonly<Record<string, string | number | readonly string[]>>;

@@ -32,14 +32,12 @@ export type GaugeCheckOptions = {
 };
 
 const checkVocabulary = {
-  shim: [
-    ...['foil', 'shims', 'shim thickness', 'foil thickness', 'shim value', 'foil value'],
-    ...['nominal', 'reference', 'standard', 'certified', 'certified value', 'true value'],
-  ],
-  shim_uncertainty: ['foil uncertainty', 'uncertainty', 'expanded uncertainty', 'u95'],
+  shim: `foil|shims|shim thickness|foil thickness|shim value|foil value|
+    nominal|reference|standard|certified|certified value|true value`,
+  shim_uncertainty: 'foil uncertainty|uncertainty|expanded uncertainty|u95',
   reading: gaugeVocabulary.reading,
   repeat: gaugeVocabulary.repeat,
-  check: ['when', 'run'],
+  check: 'when|run',
 } as const satisfies Vocabulary<string>;
 type Role = keyof typeof checkVocabulary;
 type CheckTable = SmallTable<Role>;

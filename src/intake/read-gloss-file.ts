@@ -16,13 +16,13 @@ import type { Row } from './rows/tokens.ts';
 import { readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const glossVocabulary = {
-  panel: ['panel name', 'part', 'body part', 'area', 'location'],
-  point: ['mark', 'marked point', 'place'],
-  angle: ['angle deg', 'geometry', 'degrees'],
-  before: ['before gu', 'gloss before'],
-  after: ['after gu', 'gloss after'],
-  haze_before: ['before haze', 'haze before'],
-  haze_after: ['after haze', 'haze after'],
+  panel: 'panel name|part|body part|area|location',
+  point: 'mark|marked point|place',
+  angle: 'angle deg|geometry|degrees',
+  before: 'before gu|gloss before',
+  after: 'after gu|gloss after',
+  haze_before: 'before haze|haze before',
+  haze_after: 'after haze|haze after',
 } as const satisfies Vocabulary<string>;
 type Role = keyof typeof glossVocabulary;
 type GlossTable = SmallTable<Role>;

@@ -16,11 +16,11 @@ import type { Row } from './rows/tokens.ts';
 import { readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const historyVocabulary = {
-  job: ['job number', 'vehicle', 'order', 'car'],
-  stage: ['work', 'task', 'step'],
-  estimated: ['estimated min', 'estimate min', 'estimate', 'planned min', 'planned'],
-  actual: ['actual min', 'taken min', 'actual', 'taken'],
-  date: ['day', 'on'],
+  job: 'job number|vehicle|order|car',
+  stage: 'work|task|step',
+  estimated: 'estimated min|estimate min|estimate|planned min|planned',
+  actual: 'actual min|taken min|actual|taken',
+  date: 'day|on',
 } as const satisfies Vocabulary<string>;
 type Role = keyof typeof historyVocabulary;
 

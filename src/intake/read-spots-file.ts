@@ -18,21 +18,21 @@ import type { Row } from './rows/tokens.ts';
 import { readLength, readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const spotVocabulary = {
-  spot: ['test spot', 'spot name', 'trial'],
-  panel: ['panel name', 'part', 'body part', 'area', 'location'],
-  machine: ['tool', 'polisher'],
-  pad: ['pad type'],
-  product: ['polish', 'compound', 'liquid'],
-  sets: ['set', 'number of sets'],
-  mark: ['point', 'marked point'],
-  before: ['film before', 'reading before'],
-  after: ['film after', 'reading after'],
-  defect: ['defects', 'damage', 'fault'],
-  cleared: ['cleared pct', 'cleared %', 'removed pct', 'corrected pct'],
-  haze: ['haze grade'],
-  colour: ['colour on pad', 'color on pad', 'pad colour'],
-  temperature: ['panel c', 'panel temperature', 'panel temp'],
-  note: ['notes', 'comment', 'comments', 'remark', 'remarks'],
+  spot: 'test spot|spot name|trial',
+  panel: 'panel name|part|body part|area|location',
+  machine: 'tool|polisher',
+  pad: 'pad type',
+  product: 'polish|compound|liquid',
+  sets: 'set|number of sets',
+  mark: 'point|marked point',
+  before: 'film before|reading before',
+  after: 'film after|reading after',
+  defect: 'defects|damage|fault',
+  cleared: 'cleared pct|cleared %|removed pct|corrected pct',
+  haze: 'haze grade',
+  colour: 'colour on pad|color on pad|pad colour',
+  temperature: 'panel c|panel temperature|panel temp',
+  note: 'notes|comment|comments|remark|remarks',
 } as const satisfies Vocabulary<string>;
 type SpotRole = keyof typeof spotVocabulary;
 

@@ -10,11 +10,11 @@ import type { Row } from './rows/tokens.ts';
 import { readSmallTable, type SmallTable } from './tables/small-table.ts';
 
 const workedVocabulary = {
-  panel: ['panel name', 'part', 'body part', 'area', 'location'],
-  zone: ['part of panel'],
-  step: ['step number', 'combination'],
-  sets: ['sets done', 'done', 'sets worked'],
-  note: ['notes', 'comment', 'comments', 'remark', 'remarks'],
+  panel: 'panel name|part|body part|area|location',
+  zone: 'part of panel',
+  step: 'step number|combination',
+  sets: 'sets done|done|sets worked',
+  note: 'notes|comment|comments|remark|remarks',
 } as const satisfies Vocabulary<string>;
 type Role = keyof typeof workedVocabulary;
 

@@ -55,10 +55,11 @@ describe('the best template for a set of panel names', () => {
     expect(bestTemplate(['bonnet'], [])).toBeUndefined();
   });
 
-  it('reads nearside and offside once the side of the road is known', () => {
+  it('reads nearside and offside once it is said which is which', () => {
     const labels = ['bonnet', 'NSF door', 'OSF door', 'boot'];
     expect(best(...labels)?.matched).toBe(2);
-    expect(bestTemplate(labels, builtInTemplates, { driveSide: 'left' })?.matched).toBe(4);
+    const known = builtInTemplates.map((one) => ({ ...one, nearside: 'left' as const }));
+    expect(bestTemplate(labels, known)?.matched).toBe(4);
   });
 
   it('ranks all the other templates behind the best', () => {

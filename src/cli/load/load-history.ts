@@ -27,7 +27,7 @@ export async function loadWithHistory(
   // The reader of tables is brought along only where there is one to read.
   const { withHistory } = await import('../../tasks/settings/work-history.ts');
   const { value, diagnostics: found } = withHistory(settings, {
-    file: { ...file, name: shown },
+    file: { name: shown, bytes: file.bytes },
     origin,
   });
   return value === undefined

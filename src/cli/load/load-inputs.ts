@@ -136,21 +136,24 @@ const named = ({ value, folder, at }: Located<string>): NamedTemplate => ({
 
 /** The templates to choose from, and the one that is named. */
 export const templatesInForce = (
-  { template, templates, templateRules }: Settings,
+  { template, templates, templateRules, nearside }: Settings,
   world: World,
 ): Promise<Outcome<LoadedTemplates>> =>
   loadTemplates(
     { chosen: template === undefined ? undefined : named(template), own: templates.map(named) },
     world,
-    templateRules,
+    { rules: templateRules, nearside: nearside.value },
   );
 
 /** Every template there is to choose from: the built-in ones, and those of the shop files. */
 export const everyTemplate = (
-  { templates, templateRules }: Settings,
+  { templates, templateRules, nearside }: Settings,
   world: World,
 ): Promise<Outcome<LoadedTemplates>> =>
-  loadTemplates({ chosen: undefined, own: templates.map(named) }, world, templateRules);
+  loadTemplates({ chosen: undefined, own: templates.map(named) }, world, {
+    rules: templateRules,
+    nearside: nearside.value,
+  });
 
 /** What to read and how. */
 export const readRequest = (

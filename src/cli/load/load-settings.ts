@@ -5,7 +5,6 @@ import { micrometres } from '../../base/units.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { Shop } from '../../formats/shop/shop.ts';
-import type { LoadedFile } from '../../tasks/read/read-request.ts';
 import type { Effective } from '../../tasks/settings/setting-origin.ts';
 import { resolveSettings, type Settings } from '../../tasks/settings/settings.ts';
 import type { JobLayer, ShopLayer, TypedSettings } from '../../tasks/settings/settings-layers.ts';
@@ -100,8 +99,7 @@ export async function readSettingsFile<T>(
 ): Promise<Outcome<Placed<T>>> {
   const { file, diagnostics } = await world.load(path);
   if (file === undefined) return { diagnostics };
-  const named: LoadedFile = { ...file, name: shown };
-  const text = utf8Text(named);
+  const text = utf8Text({ name: shown, bytes: file.bytes });
   return text.value === undefined ? { diagnostics: text.diagnostics } : read(shown, text.value);
 }
 
@@ -132,6 +130,7 @@ function typedSettings(options: TypedOptions, { fromEnvironment }: World): Typed
     history: said('history', options.history),
     kind: said('kind', options.kind),
     readingUnit: said('readingUnit', options.readingUnit),
+    nearside: said('nearside', options.nearside),
     showUnit: said('showUnit', options.showUnit),
     color: said('color', options.color),
   };

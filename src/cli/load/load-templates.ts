@@ -8,6 +8,8 @@ import {
   type Place,
   refused,
 } from '../../base/diagnostics.ts';
+import { keptWith } from '../../base/kept.ts';
+import type { Side } from '../../film/template/panel-sense.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import { isTemplatePath } from '../../film/template/template-name.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
@@ -39,7 +41,32 @@ export type LoadedTemplates = {
   readonly templateId: string | undefined;
 };
 
+/** By what rules templates are read, and which side is called the nearside. */
+export type TemplateTerms = { readonly rules: TemplateRules; readonly nearside: Side | null };
+
 export async function loadTemplates(
+  names: TemplateNames,
+  world: World,
+  { rules, nearside }: TemplateTerms,
+): Promise<Outcome<LoadedTemplates>> {
+  const { value, diagnostics } = await namedTemplates(names, world, rules);
+  if (value === undefined || nearside === null) {
+    return value === undefined ? { diagnostics } : { value, diagnostics };
+  }
+  const templates = value.templates.map((template) => withNearside(template, nearside));
+  return { value: { ...value, templates }, diagnostics };
+}
+
+/** The same object each time: what its labels mean is worked out once. */
+const withNearside = (template: VehicleTemplate, nearside: Side): VehicleTemplate =>
+  sided[nearside](template);
+
+const sided = {
+  left: keptWith((template: VehicleTemplate) => ({ ...template, nearside: 'left' as const })),
+  right: keptWith((template: VehicleTemplate) => ({ ...template, nearside: 'right' as const })),
+};
+
+async function namedTemplates(
   { chosen, own }: TemplateNames,
   world: World,
   rules: TemplateRules,

@@ -5,6 +5,7 @@ import { suggest } from '../../base/did-you-mean.ts';
 import { wrapSetIn } from '../../render/wrap.ts';
 import { type Command, formatsOf, optionsOf } from '../command.ts';
 import { type CommandEntry, commands } from '../commands.ts';
+import { foldedExample } from '../help/folded-example.ts';
 import { helpWidth } from '../message-look.ts';
 import {
   commonOptions,
@@ -50,8 +51,10 @@ const helpAskedFor = (command: Command, words: readonly string[]): string =>
 
 /** Help of one command, as `leastcut COMMAND --help` prints it: every option, and examples. */
 export const commandHelp = (command: Command): string => {
-  const examples = command.examples.map((one) => `  ${one}`).join('\n');
-  return helpText(parserOf(command).addHelpText('after', `\nExamples:\n${examples}`));
+  const examples = command.examples.flatMap((one) => foldedExample(one, helpWidth()));
+  return helpText(
+    parserOf(command).addHelpText('after', ['', 'Examples:', ...examples].join('\n')),
+  );
 };
 
 /** As `leastcut COMMAND -h` prints it: what is the command's own. */
@@ -66,7 +69,7 @@ export function shortHelp(command: Command): string {
   const more = `leastcut ${command.name} --help has ${others} more options, and more examples.`;
   const parser = parserOf(command, own).addHelpText(
     'after',
-    ['', 'Example:', `  ${example}`, '', ...folded(more)].join('\n'),
+    ['', 'Example:', ...foldedExample(example, helpWidth()), '', ...folded(more)].join('\n'),
   );
   return helpText(parser.helpOption(false));
 }

@@ -47,6 +47,12 @@ export const readingSpecs = {
     summary: 'panels by the names of the file: Haube=bonnet, or a file of them',
     repeatable: true,
   },
+  nearside: {
+    environment: true,
+    flags: '--nearside <side>',
+    summary: 'the side that nearside is: left where traffic keeps left',
+    choices: ['left', 'right'],
+  },
   asDecided: {
     flags: '--as-decided <file>',
     summary: 'read as a decisions file says; flags win over it',

@@ -14,7 +14,8 @@ export const kerbHint = (word: KerbWord): string => {
     driver: 'which side is the driver’s depends on the country',
     passenger: 'which side is the passenger’s depends on the country',
   };
-  return `${means[word]}: write left or right`;
+  const say = word === 'nearside' || word === 'offside' ? ', or say which with --nearside' : '';
+  return `${means[word]}: write left or right${say}`;
 };
 
 /** What the label leaves open, in words. */
@@ -41,31 +42,42 @@ const isFiller = (senses: readonly Sense[]): boolean =>
 
 /** Words worth correcting a misspelling to: long enough to tell, and with something to say. */
 const spellings = once(() =>
-  [...vocabulary]
+  [...vocabulary()]
     .filter(([word, senses]) => word.length > 3 && !word.includes(' ') && !isFiller(senses))
     .map(([word]) => word),
 );
 
-/** The name of the one panel that was probably meant, if one can be told. */
+/**
+ * The name of the one panel that was probably meant, if one can be told. A word too many is forgiven (`left
+ * bonnet`); a panel at another end or on another side is another panel, and never named (`rear right door` of a
+ * car with two).
+ */
 export function suggestionFor(
   panels: readonly KnownPanel[],
   words: readonly string[],
   named: readonly LabelMeaning[],
 ): string | undefined {
-  const only = (said: readonly LabelMeaning[]): string | undefined => {
-    const fitting = panelsThatFit(panels, said);
+  const only = (said: readonly LabelMeaning[], among = panels): string | undefined => {
+    const fitting = panelsThatFit(among, said);
     return fitting.length === 1 ? fitting[0]?.name : undefined;
   };
   const mended = words.map((word) =>
     isKnownWord(word) ? word : (closest(word, spellings()) ?? word),
   );
-  const relaxed = [
-    meanings(mended).filter(({ part }) => part !== undefined),
-    named.map(({ side: _, kerb: __, ...rest }) => rest),
-    named.map(({ end: _, kerb: __, ...rest }) => rest),
-  ];
-  const near = relaxed.map(only).find((name) => name !== undefined);
-  return near ?? closestName(panels, words.join(' ')) ?? only(oneWordSays(mended));
+  const without = (key: 'side' | 'end') =>
+    panels.filter((panel) => panel.meanings.every((meaning) => meaning[key] === undefined));
+  const near =
+    only(meanings(mended).filter(({ part }) => part !== undefined)) ??
+    only(
+      named.map(({ side: _, kerb: __, ...rest }) => rest),
+      without('side'),
+    ) ??
+    only(
+      named.map(({ end: _, kerb: __, ...rest }) => rest),
+      without('end'),
+    );
+  if (near !== undefined || named.length > 0) return near;
+  return closestName(panels, words.join(' ')) ?? only(oneWordSays(mended));
 }
 
 /** `bonnet scoop`: what the one known word says, where it names a part and nothing speaks against it. */

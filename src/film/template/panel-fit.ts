@@ -17,25 +17,28 @@ export const knownPanel = (panel: Panel): KnownPanel => ({
   meanings: [...said(panel.id), ...said(panel.name)],
 });
 
-export const panelsThatFit = (
+export function panelsThatFit(
   panels: readonly KnownPanel[],
   said: readonly LabelMeaning[],
-): readonly Panel[] =>
-  panels
-    .filter((known) => said.some((meaning) => fits(panels, meaning, known)))
+): readonly Panel[] {
+  const wanted = said.map((meaning) => ({ ...meaning, parts: partsMeant(panels, meaning.part) }));
+  return panels
+    .filter((known) => wanted.some((meaning) => fits(meaning, known)))
     .map(({ panel }) => panel);
+}
+
+/** A label's meaning, with the parts that its part may be on the template. */
+type Wanted = LabelMeaning & { readonly parts: readonly Part[] | undefined };
 
 /** Whatever is said must be so: a label with a side does not fit a panel on the centre line. */
-function fits(panels: readonly KnownPanel[], said: LabelMeaning, known: KnownPanel): boolean {
-  const wanted = partsMeant(panels, said.part);
-  return known.meanings.some(
+const fits = (said: Wanted, known: KnownPanel): boolean =>
+  known.meanings.some(
     (panel) =>
-      (wanted === undefined || (panel.part !== undefined && wanted.includes(panel.part))) &&
+      (said.parts === undefined || (panel.part !== undefined && said.parts.includes(panel.part))) &&
       (said.end === undefined || said.end === panel.end) &&
       (said.side === undefined || said.side === panel.side) &&
       (said.kerb === undefined || panel.side !== undefined),
   );
-}
 
 /**
  * Boot and tailgate name the rear closure of a template that has just one; a quarter is the bedside

@@ -1,7 +1,13 @@
 import { once } from '../../base/kept.ts';
 import { wordsOf } from '../../base/letters.ts';
 import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
-import { endOfPart, englishWords, vocabulary } from './panel-vocabulary.ts';
+import {
+  endOfPart,
+  englishWords,
+  type Vocabulary,
+  vocabulary,
+  vocabularyFor,
+} from './panel-vocabulary.ts';
 
 /** What a label says when one sense is chosen for each of its words. */
 export type LabelMeaning = {
@@ -20,8 +26,9 @@ const longestPhrase = 4;
 /** Longer labels are prose, not panel names. */
 const mostWords = 12;
 
-const knownWords: ReadonlySet<string> = new Set(
-  [...vocabulary.keys()].flatMap((key) => (key.includes(' ') ? key.split(' ') : key)),
+const knownWords = once(
+  (): ReadonlySet<string> =>
+    new Set([...vocabulary().keys()].flatMap((key) => (key.includes(' ') ? key.split(' ') : key))),
 );
 /**
  * Words that may be written without a gap (`frontleftdoor`, `Vordertür`): not single letters or
@@ -30,13 +37,14 @@ const knownWords: ReadonlySet<string> = new Set(
  */
 const gapless = /^[\u3040-\u30ff\u3400-\u9fff\uac00-\ud7af]+$/;
 const gluedWords = once(() =>
-  [...vocabulary.keys()]
+  [...vocabulary().keys()]
     .filter((key) => !key.includes(' ') && key !== 'the')
     .filter((key) => key.length > (gapless.test(key) ? 0 : englishWords.has(key) ? 1 : 3))
     .sort((a, b) => b.length - a.length),
 );
 
-export const isKnownWord = (word: string): boolean => knownWords.has(word);
+export const isKnownWord = (word: string): boolean =>
+  englishWords.has(word) || knownWords().has(word);
 
 /**
  * The words of a label, in lower case: Unicode NFKC, split at anything but letters and digits, then
@@ -60,11 +68,14 @@ function wordsOfRun(run: string): readonly string[] {
   return unglue(whole) ?? (humps.length > 1 ? humps : [whole]);
 }
 
-const knownForm = (word: string): string | undefined => {
-  if (knownWords.has(word)) return word;
-  const singular = word.replace(/s$/, '');
-  return singular.length > 2 && knownWords.has(singular) ? singular : undefined;
-};
+/** English first, of which no plural is a word of another language. */
+function knownForm(word: string): string | undefined {
+  if (englishWords.has(word)) return word;
+  const singular = word.endsWith('s') ? word.slice(0, -1) : '';
+  if (singular.length > 2 && englishWords.has(singular)) return singular;
+  if (knownWords().has(word)) return word;
+  return singular.length > 2 && knownWords().has(singular) ? singular : undefined;
+}
 
 function unglue(run: string): readonly string[] | undefined {
   if (run.length > 40) return undefined;
@@ -80,19 +91,20 @@ function unglue(run: string): readonly string[] | undefined {
 /** Every meaning the words can have together; none when a word is unknown or two contradict. */
 export function meanings(words: readonly string[]): readonly LabelMeaning[] {
   if (words.length === 0 || words.length > mostWords) return [];
-  return combine(words, 0, {}).flatMap(settle);
+  return combine(words, 0, {}, vocabularyFor(words)).flatMap(settle);
 }
 
 function combine(
   words: readonly string[],
   from: number,
   soFar: LabelMeaning,
+  known: Vocabulary,
 ): readonly LabelMeaning[] {
   if (from === words.length) return [soFar];
-  return phrasesAt(words, from).flatMap(({ length, phrase, senses }) =>
+  return phrasesAt(words, from, known).flatMap(({ length, phrase, senses }) =>
     senses.flatMap((sense) => {
       const merged = merge(soFar, sense, phrase.length === 1);
-      return merged === undefined ? [] : combine(words, from + length, merged);
+      return merged === undefined ? [] : combine(words, from + length, merged, known);
     }),
   );
 }
@@ -104,10 +116,10 @@ type Phrase = {
 };
 
 /** The known phrases that begin here; of one that means something as a whole, no part of it. */
-function phrasesAt(words: readonly string[], from: number): readonly Phrase[] {
+function phrasesAt(words: readonly string[], from: number, known: Vocabulary): readonly Phrase[] {
   const all = Array.from({ length: Math.min(longestPhrase, words.length - from) }, (_, i) => {
     const phrase = words.slice(from, from + i + 1).join(' ');
-    return { length: i + 1, phrase, senses: vocabulary.get(phrase) ?? [] };
+    return { length: i + 1, phrase, senses: known.get(phrase) ?? [] };
   });
   const asOne = all.filter(({ senses }) => senses.some((sense) => sense.asOne));
   return asOne.length > 0 ? asOne : all;

@@ -6,7 +6,7 @@
  * the other labels of a panel always match, also where the vocabulary does not know them.
  */
 
-import { remembered } from '../../base/kept.ts';
+import { once, remembered } from '../../base/kept.ts';
 import { hasLetter, wordsOf } from '../../base/letters.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
@@ -19,30 +19,15 @@ export type PanelMatch =
   | { readonly kind: 'ambiguous'; readonly panels: readonly Panel[]; readonly why: string }
   | { readonly kind: 'unknown'; readonly suggestion?: string };
 
-export type PanelNameOptions = {
-  /**
-   * The side of the road on which the country drives: left in the United Kingdom. Nearside and
-   * passenger side are then that side, offside and driver side the other; unless it is given, they
-   * are refused as ambiguous.
-   */
-  readonly driveSide?: Side;
-};
-
 type PanelMatcher = (label: string) => PanelMatch;
 
-export function panelMatcher(
-  template: VehicleTemplate,
-  options: PanelNameOptions = {},
-): PanelMatcher {
-  return matchersOf(template, options).match;
+export function panelMatcher(template: VehicleTemplate): PanelMatcher {
+  return matchersOf(template).match;
 }
 
 /** Whether a label names one panel of any of the templates; quick, since it gives no advice. */
-export function panelRecogniser(
-  templates: readonly VehicleTemplate[],
-  options: PanelNameOptions = {},
-): (label: string) => boolean {
-  const matchers = templates.map((template) => matchersOf(template, options));
+export function panelRecogniser(templates: readonly VehicleTemplate[]): (label: string) => boolean {
+  const matchers = templates.map(matchersOf);
   return remembered(
     (label) => hasLetter(label) && matchers.some(({ meant }) => meant(label)?.kind === 'match'),
   );
@@ -50,7 +35,7 @@ export function panelRecogniser(
 
 /** Whether a label names a panel of some template, or says where on the car and leaves several open: `LF`. */
 export function placeRecogniser(templates: readonly VehicleTemplate[]): (label: string) => boolean {
-  const matchers = templates.map((template) => matchersOf(template, {}));
+  const matchers = templates.map(matchersOf);
   return remembered(
     (label) => hasLetter(label) && matchers.some(({ meant }) => meant(label) !== undefined),
   );
@@ -65,21 +50,20 @@ type Matchers = {
 const matchersByTemplate = new WeakMap<VehicleTemplate, Matchers>();
 
 /** Answers for one template; each template and each label is worked out once. */
-export function matchersOf(template: VehicleTemplate, options: PanelNameOptions): Matchers {
-  if (options.driveSide !== undefined) return createMatchers(template, options);
-  const matchers = matchersByTemplate.get(template) ?? createMatchers(template, options);
+export function matchersOf(template: VehicleTemplate): Matchers {
+  const matchers = matchersByTemplate.get(template) ?? createMatchers(template);
   matchersByTemplate.set(template, matchers);
   return matchers;
 }
 
-function createMatchers({ panels }: VehicleTemplate, options: PanelNameOptions): Matchers {
-  const known = () => panels.map(knownPanel);
+function createMatchers({ panels, nearside }: VehicleTemplate): Matchers {
+  const known = once(() => panels.map(knownPanel));
   const meant = remembered(
     (label: string) =>
-      exactMatch(exactIndex(panels), label) ?? matchByMeaning(known(), label, options),
+      exactMatch(exactIndex(panels), label) ?? matchByMeaning(known(), label, nearside),
   );
   const match = remembered(
-    (label: string) => meant(label) ?? unknownLabel(known(), label, options),
+    (label: string) => meant(label) ?? unknownLabel(known(), label, nearside),
   );
   return { meant, match };
 }
@@ -99,13 +83,14 @@ const EXACT_TEXTS: readonly ((panel: Panel) => readonly string[])[] = [
   ({ also = [] }) => also,
 ];
 
-/** The panels of a template by each kind of key, built once. */
-type ExactIndex = readonly ReadonlyMap<string, readonly Panel[]>[];
+/** The panels of a template by each kind of key, built once; most labels are found by the first. */
+type ExactIndex = readonly (() => ReadonlyMap<string, readonly Panel[]>)[];
 
 const indices = new WeakMap<readonly Panel[], ExactIndex>();
 
 function exactIndex(panels: readonly Panel[]): ExactIndex {
-  const index = indices.get(panels) ?? EXACT_KEYS.map((keyOf) => panelsByKey(panels, keyOf));
+  const index =
+    indices.get(panels) ?? EXACT_KEYS.map((keyOf) => once(() => panelsByKey(panels, keyOf)));
   indices.set(panels, index);
   return index;
 }
@@ -135,7 +120,7 @@ function panelsByKey(
 function exactMatch(index: ExactIndex, label: string): PanelMatch | undefined {
   for (const [i, keyOf] of EXACT_KEYS.entries()) {
     const key = keyOf(label);
-    const same = key === '' ? undefined : index[i]?.get(key);
+    const same = key === '' ? undefined : index[i]?.().get(key);
     if (same !== undefined) return answerWith(same, () => 'more than one panel has this name');
   }
   return undefined;
@@ -144,10 +129,10 @@ function exactMatch(index: ExactIndex, label: string): PanelMatch | undefined {
 function matchByMeaning(
   panels: readonly KnownPanel[],
   label: string,
-  options: PanelNameOptions,
+  nearside: Side | undefined,
 ): PanelMatch | undefined {
   const { words, meanings } = readLabel(label);
-  const said = meanings.flatMap((meaning) => placed(meaning, options));
+  const said = meanings.flatMap((meaning) => placed(meaning, nearside));
   const named = said.filter(({ part }) => part !== undefined);
   for (const weak of [false, true]) {
     const read = named.filter((meaning) => (meaning.weak ?? false) === weak);
@@ -168,11 +153,11 @@ function matchByMeaning(
 function unknownLabel(
   panels: readonly KnownPanel[],
   label: string,
-  options: PanelNameOptions,
+  nearside: Side | undefined,
 ): PanelMatch {
   const { words, meanings } = readLabel(label);
   const named = meanings
-    .flatMap((meaning) => placed(meaning, options))
+    .flatMap((meaning) => placed(meaning, nearside))
     .filter(({ part }) => part !== undefined);
   const suggestion = suggestionFor(panels, words, named);
   return suggestion === undefined ? { kind: 'unknown' } : { kind: 'unknown', suggestion };
@@ -184,15 +169,19 @@ const answerWith = (panels: readonly Panel[], why: () => string): PanelMatch => 
   return { kind: 'ambiguous', panels, why: why() };
 };
 
-/** Kerb words as left or right, where the label or the country says which; else kept as they are. */
+/**
+ * Nearside and offside as left or right, where the label or the user says which; else kept as they are. So are
+ * driver's and passenger's: a car driven on the other side of the road has them the other way round.
+ */
 function placed(
   { kerb, ...meaning }: LabelMeaning,
-  { driveSide }: PanelNameOptions,
+  nearside: Side | undefined,
 ): readonly LabelMeaning[] {
   if (kerb === undefined) return [meaning];
-  if (driveSide === undefined) return [meaning.side === undefined ? { ...meaning, kerb } : meaning];
-  const atKerb = kerb === 'nearside' || kerb === 'passenger';
-  const side = atKerb === (driveSide === 'left') ? 'left' : 'right';
+  if (nearside === undefined || kerb === 'driver' || kerb === 'passenger') {
+    return [meaning.side === undefined ? { ...meaning, kerb } : meaning];
+  }
+  const side = (kerb === 'nearside') === (nearside === 'left') ? 'left' : 'right';
   return meaning.side === undefined || meaning.side === side ? [{ ...meaning, side }] : [];
 }
 

@@ -3,6 +3,7 @@
  * each can mean. A word may have several senses (`r` is right or rear); phrases are keys of several
  * words. All are singular.
  */
+import { once } from '../../base/kept.ts';
 import type { End, KerbWord, Part, Sense, Side } from './panel-sense.ts';
 import { wordSenses } from './panel-word-rows.ts';
 import { wordsAbroad } from './panel-words-abroad.ts';
@@ -20,7 +21,9 @@ const corner = (end: End, side: Side, ...spellings: readonly string[]) =>
 const kerbCorner = (word: KerbWord, end: End, ...spellings: readonly string[]) =>
   same([{ kerb: word, end }], ...spellings);
 
-export const englishWords: ReadonlyMap<string, readonly Sense[]> = new Map([
+export type Vocabulary = ReadonlyMap<string, readonly Sense[]>;
+
+export const englishWords: Vocabulary = new Map([
   ...parts('bonnet', 'bonnet', 'hood'),
   ...parts('roof', 'roof', 'top', 'rooftop', 'roof top'),
   ...parts('wing', 'wing', 'fender', 'guard'),
@@ -90,12 +93,26 @@ export const englishWords: ReadonlyMap<string, readonly Sense[]> = new Map([
   ),
 ]);
 
-export const vocabulary: ReadonlyMap<string, readonly Sense[]> = new Map([
-  ...Object.values({ ...wordsOfNeighbours, ...wordsFurther, ...wordsEast, ...wordsAbroad }).flatMap(
-    wordSenses,
-  ),
-  ...englishWords,
-]);
+/** The words of all languages; a thousand, which take long to be made. */
+export const vocabulary = once(
+  (): Vocabulary =>
+    new Map([
+      ...Object.values({
+        ...wordsOfNeighbours,
+        ...wordsFurther,
+        ...wordsEast,
+        ...wordsAbroad,
+      }).flatMap(wordSenses),
+      ...englishWords,
+    ]),
+);
+
+/**
+ * Where these words are looked up, alone and in phrases: words that are English all of them in English alone, for no
+ * other language has a phrase of such words.
+ */
+export const vocabularyFor = (words: readonly string[]): Vocabulary =>
+  words.every((word) => englishWords.has(word)) ? englishWords : vocabulary();
 
 /** The end of the vehicle at which a part always is; other parts are at both ends or at neither. */
 export const endOfPart: ReadonlyMap<Part, End> = new Map<Part, End>([

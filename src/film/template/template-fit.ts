@@ -1,7 +1,7 @@
 /** Which template a set of labels is of. */
 import { at } from '../../base/at.ts';
 import { knownPanel } from './panel-fit.ts';
-import { matchersOf, type PanelNameOptions, readLabel } from './panel-names.ts';
+import { matchersOf, readLabel } from './panel-names.ts';
 import type { Part } from './panel-sense.ts';
 import type { Panel, VehicleTemplate } from './template.ts';
 
@@ -34,11 +34,10 @@ export type BestTemplate = TemplateFit & {
 export function bestTemplate(
   labels: readonly string[],
   templates: readonly VehicleTemplate[],
-  options: PanelNameOptions = {},
 ): BestTemplate | undefined {
   const distinct = [...new Set(labels)];
   const parts = new Map(distinct.map((label) => [label, partsNamed(label)]));
-  const ranked = templates.map((template) => fitOf(template, parts, options)).sort(betterFit);
+  const ranked = templates.map((template) => fitOf(template, parts)).sort(betterFit);
   const [first] = ranked;
   if (first === undefined || first.matched === 0 || 2 * first.matched < distinct.length) {
     return undefined;
@@ -59,9 +58,8 @@ export function bestTemplate(
 function fitOf(
   template: VehicleTemplate,
   parts: ReadonlyMap<string, readonly Part[]>,
-  options: PanelNameOptions,
 ): TemplateFit {
-  const { meant } = matchersOf(template, options);
+  const { meant } = matchersOf(template);
   const matches = [...parts].flatMap(([label, named]) => {
     const answer = meant(label);
     return answer?.kind === 'match' ? [{ label, named, panel: answer.panel }] : [];

@@ -1,4 +1,5 @@
 import type { Metres, Millimetres, SquareMetres } from '../../base/units.ts';
+import type { Side } from './panel-sense.ts';
 
 export type Substrate = 'steel' | 'aluminium' | 'plastic' | 'composite';
 export type Facing = 'horizontal' | 'vertical' | 'low';
@@ -43,6 +44,11 @@ export type VehicleTemplate = {
   readonly size?: Partial<VehicleSize>;
   /** Where it was read; absent for a built-in one. */
   readonly origin?: TemplateOrigin;
+  /**
+   * The side that files call the nearside: left where traffic keeps left. Unless it is said, nearside and
+   * offside are refused as ambiguous.
+   */
+  readonly nearside?: Side;
 };
 
 /** The file a template was read from. */

@@ -68,6 +68,7 @@ const shopObject = z.strictObject({
     .describe('a list in brackets of paths to template files')
     .optional(),
   reading_unit: z.enum(['um', 'mil']).optional(),
+  nearside: z.enum(['left', 'right']).optional(),
   show_unit: z.enum(['um', 'mil']).optional(),
   color: z.enum(['auto', 'always', 'never']).optional(),
   minutes: z
@@ -162,6 +163,7 @@ export type Shop = {
   /** Paths of template files, relative to the shop file. */
   readonly templates?: readonly string[];
   readonly readingUnit?: 'um' | 'mil';
+  readonly nearside?: 'left' | 'right';
   readonly showUnit?: 'um' | 'mil';
   readonly color?: 'auto' | 'always' | 'never';
   readonly prices?: Prices;
@@ -191,6 +193,7 @@ const toShop = (typed: TypedShop): Shop => ({
     ratesFile: typed.rates_file,
     templates: typed.templates,
     readingUnit: typed.reading_unit,
+    nearside: typed.nearside,
     showUnit: typed.show_unit,
     color: typed.color,
     prices:

@@ -55,10 +55,11 @@ export function footersOf(
 /** `Serial;004417`, `Date;2026-11-03`, `Unit;µm` behind a blank line: keys of a file, down to its end. */
 function rowsAboutFile(rows: readonly Row[], { isPanel }: LayoutContext): readonly Row[] {
   const isOne = (row: Row): boolean => {
-    const [key = '', ...more] = filledCells(row).map((k) => cellText(row, k));
+    const [key = '', value, ...more] = filledCells(row).map((k) => cellText(row, k));
+    if (value === undefined || more.length > 0) return false;
     const role = roleOfKey(key);
     const said = role === 'unit' || role === 'time' || role === 'operator' || aboutFile.test(key);
-    return said && more.length === 1 && !isPanel(key) && !namesStatistic(key);
+    return said && !isPanel(key) && !namesStatistic(key);
   };
   const from = rows.findLastIndex((row) => !isOne(row)) + 1;
   const [last, first] = [rows[from - 1], rows[from]];

@@ -5,6 +5,7 @@
  */
 
 import { suggest } from '../../base/did-you-mean.ts';
+import { wordsIn } from '../cells/word-list.ts';
 import { besideReadings } from '../header/beside-readings.ts';
 import { gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 import { isNumber, type Reader, type State } from '../parts/section-state.ts';
@@ -58,7 +59,7 @@ export function closeForeign(state: State, { findings, context, ...where }: Read
     findings.add('error', 'column-missing', () => ({
       message: `another table starts here, and no column of it is known as the reading`,
       at,
-      hint: `${suggest(names[1] ?? '', gaugeVocabulary.reading) ?? 'name the column "reading"'}; columns found: ${names.join(', ')}`,
+      hint: `${suggest(names[1] ?? '', wordsIn(gaugeVocabulary.reading)) ?? 'name the column "reading"'}; columns found: ${names.join(', ')}`,
     }));
     return;
   }

@@ -3,6 +3,7 @@
  * every panel of the tables, those names are the panels'.
  */
 
+import { once } from '../../base/kept.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -11,13 +12,19 @@ import { linesOutside } from './lines-outside.ts';
 
 export type PanelLegend = ReadonlyMap<string, string>;
 
-const pair = /^[\s"(]*([^\s=:]{1,8})\s*(?:=|:|->|→|–|-)\s*(\p{L}[^=:]{0,40}?)[\s".)]*$/u;
+const pair = once(
+  () => /^[\s"(]*([^\s=:]{1,8})\s*(?:=|:|->|→|–|-)\s*(\p{L}[^=:]{0,40}?)[\s".)]*$/u,
+);
 /** `Legend: 1 bonnet, 2 roof`. */
 const called = /^[\s"#*]*(?:legende?|légende|leyenda|legenda|key|codes?|panels?|teile)\s*:\s*/iu;
 /** `Panel codes;11=Bonnet;12=Roof`: the same in cells. */
-const calledInCells =
-  /^[\s"#*]*(?:[\p{L}-]{2,20}\s)?(?:legende?|légende|leyenda|legenda|key|codes?|panels?|teile)\s*[,;\t]\s*(?=[^,;\t]*=)/iu;
-const barePair = /^\s*([^\s=:]{1,8})\s*(?:=|:|->|→|–|-|\s)\s*(\p{L}[^=:]{0,40}?)[\s".)]*$/u;
+const calledInCells = once(
+  () =>
+    /^[\s"#*]*(?:[\p{L}-]{2,20}\s)?(?:legende?|légende|leyenda|legenda|key|codes?|panels?|teile)\s*[,;\t]\s*(?=[^,;\t]*=)/iu,
+);
+const barePair = once(
+  () => /^\s*([^\s=:]{1,8})\s*(?:=|:|->|→|–|-|\s)\s*(\p{L}[^=:]{0,40}?)[\s".)]*$/u,
+);
 const longestLine = 400;
 /** A legend that is cut into cells stands in the last rows. */
 const mostLegendRows = 12;
@@ -30,10 +37,10 @@ export function legendIn(
   if (line.length > longestLine || !/[=:→–>-]/u.test(line)) return undefined;
   const bare = line
     .replace(called, '')
-    .replace(calledInCells, '')
+    .replace(calledInCells(), '')
     .replace(/^[^=:]{2,40}:\s*(?=\S+\s*=)/u, '');
   const legend = new Map<string, string>();
-  const form = called.test(line) ? barePair : pair;
+  const form = called.test(line) ? barePair() : pair();
   for (const part of bare.split(/[,;|\t]/u)) {
     if (part.trim() === '') continue;
     const [, code = '', name = ''] = form.exec(part) ?? [];

@@ -3,6 +3,7 @@
  * line or a comment of its own.
  */
 
+import { once } from '../../base/kept.ts';
 import { unitNamed } from '../cells/unit.ts';
 import {
   namesUnit,
@@ -88,21 +89,23 @@ function unitSaying(row: Row): Saying | undefined {
   }
   const alone = filledCells(row).length === 1 ? unitNamed(text) : undefined;
   if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
-  const value = [wordAtEnd, partAtEnd].map((form) => form.exec(text)?.[1]).find(isThickness);
+  const value = [wordAtEnd(), partAtEnd()].map((form) => form.exec(text)?.[1]).find(isThickness);
   return value === undefined ? undefined : { key: 'unit', value, column };
 }
 
 /** `Readings in µm:`, `Paint report [µm]`. */
-const wordAtEnd =
-  /(?:(?<!\p{L})(?:units?|einheit|unit[ée]s?|unidad(?:es)?|unidade|unità|eenheid|enhet|enhed|jednostka|единица|in|en|em|w|v|в|readings?|values?|messwerte|werte|valeurs|valores|valori|waarden)\s+|[([（]\s*)([^\s()[\]（）]+?)\s*[)\]）]?[\s:.]*$/iu;
+const wordAtEnd = once(
+  () =>
+    /(?:(?<!\p{L})(?:units?|einheit|unit[ée]s?|unidad(?:es)?|unidade|unità|eenheid|enhet|enhed|jednostka|единица|in|en|em|w|v|в|readings?|values?|messwerte|werte|valeurs|valores|valori|waarden)\s+|[([（]\s*)([^\s()[\]（）]+?)\s*[)\]）]?[\s:.]*$/iu,
+);
 /** `Coating, mil`, `paint check - microns`: words, and the unit as the last part of them. */
-const partAtEnd = /^\D*\p{L}\D*[,;:|–-]\s*([^\s,;:|–-]+)[\s:.]*$/u;
+const partAtEnd = once(() => /^\D*\p{L}\D*[,;:|–-]\s*([^\s,;:|–-]+)[\s:.]*$/u);
 
 /** `All values in µm`, `* thickness in microns` below the rows of the file. */
 export function unitOfAll(row: Row): Saying | undefined {
   const text = loneText(row) ?? '';
   if (isUnitAlone(row)) return { key: 'unit', value: bareUnit(row), column: 0 };
-  if (!ofReadings.test(text)) return undefined;
+  if (!ofReadings().test(text)) return undefined;
   const last = /\S+$/u.exec(text)?.[0];
   const own = unitSaying(row);
   return own === undefined && isThickness(last)
@@ -110,8 +113,10 @@ export function unitOfAll(row: Row): Saying | undefined {
     : own;
 }
 
-const ofReadings =
-  /^(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu;
+const ofReadings = once(
+  () =>
+    /^(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu,
+);
 
 /** Keeps a saying, and lets it settle what it names for the rows below. */
 export function hear(row: Row, saying: Saying, state: State): void {

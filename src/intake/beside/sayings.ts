@@ -3,6 +3,7 @@
  * `Panel: bonnet`, or a panel's name alone above its values.
  */
 
+import { once } from '../../base/kept.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { layerNamed } from '../cells/words.ts';
 import { type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
@@ -60,8 +61,10 @@ export function sayingOf(row: Row): Saying | undefined {
 }
 
 /** `1. Bonnet`, `Bonnet (3 readings)`, `Bonnet (n=3)`: a place in a list, and how many readings follow. */
-const counted =
-  /^(?:\d{1,3}[.)]\s+)?(\p{L}.*?)(?:\s*[,([–-]\s*(?:n\s*=\s*\d{1,4}|\d{1,4}\s\p{L}{3,}\.?)\s*[)\]]?)?$/u;
+const counted = once(
+  () =>
+    /^(?:\d{1,3}[.)]\s+)?(\p{L}.*?)(?:\s*[,([–-]\s*(?:n\s*=\s*\d{1,4}|\d{1,4}\s\p{L}{3,}\.?)\s*[)\]]?)?$/u,
+);
 
 /** A line of one cell, without the dashes and brackets that dress it up. */
 export function loneText(row: Row): string | undefined {
@@ -69,7 +72,7 @@ export function loneText(row: Row): string | undefined {
   if (only === undefined || more !== undefined) return undefined;
   const bare = (row.cells[only] ?? '').replace(/^[\s\-=*_#>[(<]+|[\s\-=*_#<\])>:]+$/gu, '');
   if (!hasLetter(bare)) return undefined;
-  const named = counted.exec(bare)?.[1] ?? bare;
+  const named = counted().exec(bare)?.[1] ?? bare;
   if (named !== bare) return named;
   // `Bonnet (repainted)`: the bracket that closes belongs to the name.
   return bare.includes('(') && !bare.includes(')') ? `${bare})` : bare;

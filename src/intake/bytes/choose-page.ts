@@ -16,7 +16,7 @@ import {
 } from './code-pages.ts';
 import { type HighWord, highWords } from './high-bytes.ts';
 import { alphabetOf, judgeSpelling } from './plain-spelling.ts';
-import { spelledWords } from './spelled-words.ts';
+import { alphabetOfWord } from './spelled-words.ts';
 import { sequenceLength } from './utf8.ts';
 
 export type PageChoice =
@@ -137,7 +137,7 @@ function eastAsian(
   const known = new Set<string>();
   for (const [word] of text.matchAll(/[\p{L}\p{M}]+/gu)) {
     const plain = word.normalize('NFKC');
-    if (spelledWords.get(plain) === 'east-asian') known.add(plain);
+    if (alphabetOfWord(plain) === 'east-asian') known.add(plain);
   }
   if (known.size === 0) return undefined;
   return { page, spelled: words.map(() => ''), known: [...known] };

@@ -4,14 +4,16 @@
  * behind them may be the rest of another file. Zero bytes that fill a name up to the end of its cell become blanks;
  * behind a digit they may have been one.
  */
+
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
+import { once } from '../../base/kept.ts';
 import { createSource } from '../rows/source.ts';
 
 const [zero, ctrlZ] = ['\0', '\u001a'];
 const filling = new RegExp(`[${zero}${ctrlZ}]`, 'u');
 const beyondFilling = new RegExp(`[^${zero}${ctrlZ}\\s]`, 'u');
 
-const fillsName = new RegExp(`(?<=[\\p{L}\\p{M})\\]])${zero}+(?= *[;,\\t|"\\n])`, 'gu');
+const fillsName = once(() => new RegExp(`(?<=[\\p{L}\\p{M})\\]])${zero}+(?= *[;,\\t|"\\n])`, 'gu'));
 
 export type FileEnd = {
   /** The next part of the text, without what may be the filling at the end. */
@@ -25,7 +27,7 @@ export function createFileEnd(name: string): FileEnd {
   let suspect: { readonly text: string; readonly offset: number } | undefined;
   let filled = 0;
   const withoutFilling = (text: string): string =>
-    text.replace(fillsName, (zeros) => {
+    text.replace(fillsName(), (zeros) => {
       filled += 1;
       return ' '.repeat(zeros.length);
     });

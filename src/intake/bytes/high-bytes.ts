@@ -5,6 +5,8 @@
  * at the same places. A word that stands only behind a `#` or in a column of notes decides nothing
  * about a reading: it is kept apart.
  */
+import { once } from '../../base/kept.ts';
+import { wordsIn } from '../cells/word-list.ts';
 import { gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 
 export type HighWord = {
@@ -53,7 +55,7 @@ export function highWords(bytes: Uint8Array): readonly HighWord[] {
 
 const keyOf = (bytes: Uint8Array): string => String.fromCharCode(...bytes);
 
-const noteWords: ReadonlySet<string> = new Set(gaugeVocabulary.note);
+const noteWords = once((): ReadonlySet<string> => new Set(wordsIn(gaugeVocabulary.note)));
 const delimiterBytes = [',', ';', '\t', '|'].map((mark) => mark.charCodeAt(0));
 const lineFeed = 10;
 const carriageReturn = 13;
@@ -87,7 +89,9 @@ function noteColumn(bytes: Uint8Array): NoteColumn | undefined {
     const text = keyOf(bytes.subarray(start, Math.min(end, start + 2_000))).toLowerCase();
     for (const delimiter of delimiterBytes) {
       const cells = text.split(String.fromCharCode(delimiter));
-      const index = cells.findIndex((cell) => noteWords.has(cell.replace(/^[\s"]+|[\s"]+$/gu, '')));
+      const index = cells.findIndex((cell) =>
+        noteWords().has(cell.replace(/^[\s"]+|[\s"]+$/gu, '')),
+      );
       if (index !== -1 && cells.length > 1) return { line: start, delimiter, index };
     }
     start = end + 1;

@@ -1,8 +1,9 @@
 /**
- * Files that are no text at all, known by the bytes they start with: a workbook, a printed page. None is read; each
- * is told for what it is, with the way out.
+ * Files that are no table at all, known by the bytes they start with: a workbook, a printed page, settings and
+ * records of our own. None is read; each is told for what it is, with the way out.
  */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
+import { ownJson } from '../../base/own-files.ts';
 
 type Known = {
   readonly bytes: readonly number[];
@@ -30,10 +31,27 @@ const known: readonly Known[] = [
   },
 ];
 
-/** What the file is instead of text, undefined where it may be text. */
+/** What the file is instead of a table, undefined where it may be one. */
 export function otherFile(name: string, bytes: Uint8Array): Diagnostic | undefined {
-  const own = known.find((one) => one.bytes.every((byte, k) => bytes[k] === byte));
-  if (own === undefined) return undefined;
   const at = { file: name, line: 1, column: 1, length: 1, lineText: '' };
-  return error('encoding-unknown', own.message, { at, hint: own.hint });
+  const own = known.find((one) => one.bytes.every((byte, k) => bytes[k] === byte));
+  if (own !== undefined) return error('encoding-unknown', own.message, { at, hint: own.hint });
+  const json = opensAsJson(bytes) ? ownJson(startOf(bytes)) : undefined;
+  if (json === undefined) return undefined;
+  return error('file-other-kind', `this is ${json.called} (JSON), and no table`, {
+    at,
+    hint: json.wayOut,
+  });
 }
+
+/** Whether the first byte that is no blank and no byte order mark is a brace or a bracket. */
+function opensAsJson(bytes: Uint8Array): boolean {
+  const first = bytes.find((byte) => !passedOver.has(byte));
+  return first === 0x7b || first === 0x5b;
+}
+const passedOver: ReadonlySet<number> = new Set([0xef, 0xbb, 0xbf, 0x09, 0x0a, 0x0d, 0x20]);
+
+/** Enough to find the `schema` that a file says it has. */
+const startLength = 64 * 1024;
+const startOf = (bytes: Uint8Array): string =>
+  new TextDecoder().decode(bytes.subarray(0, startLength));

@@ -5,7 +5,7 @@
  * letters of another alphabet. Such a spelling is a fault and rules the page out. A word of the
  * trade (`spelled-words.ts`) counts for it.
  */
-import { type Alphabet, spelledWords } from './spelled-words.ts';
+import { type Alphabet, alphabetOfWord } from './spelled-words.ts';
 
 /** `lone`: a letter by itself, as in `Type-Ж`: in most pages a byte there is a sign. */
 export type Spelling = 'known' | 'plain' | 'lone' | 'fault';
@@ -26,7 +26,7 @@ export function judgeSpelling(word: string): Spelling {
   for (const [k, part] of parts.entries()) {
     const [before = '', after = ''] = [parts[k - 1], parts[k + 1]];
     if ([...part].every(isAscii)) continue;
-    if (spelledWords.has(part.toLowerCase())) known = true;
+    if (alphabetOfWord(part.toLowerCase()) !== undefined) known = true;
     else if (isLone(part, before, after)) lone = true;
     else if (!isPlain(part, before, after)) return 'fault';
   }
@@ -36,7 +36,7 @@ export function judgeSpelling(word: string): Spelling {
 /** Whose letters the first word of the trade in a text is written in. */
 export function alphabetOf(text: string): Alphabet | undefined {
   const parts = text.match(/[\p{L}\p{M}]+/gu) ?? [];
-  return parts.map((part) => spelledWords.get(part.toLowerCase())).find((one) => one !== undefined);
+  return parts.map((part) => alphabetOfWord(part.toLowerCase())).find((one) => one !== undefined);
 }
 
 /** A capital, or a letter of Cyrillic as in `п/п` and `л. дверь`, with no letter or digit beside it. */

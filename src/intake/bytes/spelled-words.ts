@@ -4,6 +4,8 @@
  * They serve one purpose: a byte that is one letter in one code page and another in the next is
  * settled where one of the two makes a word of the trade and the other makes none.
  */
+import { once } from '../../base/kept.ts';
+
 const signs = `µ µm μm nº`;
 const western = `säule für größe gerät prüfer stärke lackstärke schichtstärke messgerät tür türe türen
   kotflügel seitentür kofferraumtür vordertür hintertür hecktür fahrertür beifahrertür
@@ -64,8 +66,14 @@ const lists: readonly (readonly [Alphabet, string])[] = [
   ['east-asian', eastAsian],
 ];
 
-export const spelledWords: ReadonlyMap<string, Alphabet> = new Map(
-  lists.flatMap(([alphabet, words]) =>
-    words.split(/\s+/u).map((word) => [word, alphabet] as const),
-  ),
+const spelledWords = once(
+  (): ReadonlyMap<string, Alphabet> =>
+    new Map(
+      lists.flatMap(([alphabet, words]) =>
+        words.split(/\s+/u).map((word) => [word, alphabet] as const),
+      ),
+    ),
 );
+
+/** Whose word it is, in lower case; undefined for one of none of the lists. */
+export const alphabetOfWord = (word: string): Alphabet | undefined => spelledWords().get(word);

@@ -64,14 +64,16 @@ const against = wholeWords(
 const signs =
   /異常値|外れ値|异常值|離群值|离群值|実際は|其实|其實|誤り|誤測|無視|無効|削除|除外|无效|無效|错误|錯誤|忽略|作废|作廢|删除|刪除|排除/u;
 /** `Errors: 0`, `no errors`, `Deleted: none`: nothing is taken back. */
-const nothing =
-  /^(?:no|without|keine?|ohne|aucune?|sans|sin|ningun\p{L}*|nessun\p{L}*|senza|geen)\s+\p{L}+\.?$|[:=;,\t ]\s*(?:0|no|none|nil|keine?|nein|aucune?|non|ningun\p{L}*|nessun\p{L}*|geen|nee|-+)\s*$/u;
+const nothing = once(
+  () =>
+    /^(?:no|without|keine?|ohne|aucune?|sans|sin|ningun\p{L}*|nessun\p{L}*|senza|geen)\s+\p{L}+\.?$|[:=;,\t ]\s*(?:0|no|none|nil|keine?|nein|aucune?|non|ningun\p{L}*|nessun\p{L}*|geen|nee|-+)\s*$/u,
+);
 
 /** Whether a text of a person speaks against a reading. */
 export function speaksAgainst(text: string): boolean {
   if (text === '' || /^[\d.,]+$/u.test(text)) return false;
   const folded = foldedText(text);
-  if (nothing.test(folded)) return false;
+  if (nothing().test(folded)) return false;
   if (/^e(?:rr?)?[\s.:#_-]*\d{1,4}$/u.test(folded)) return true;
   return against.test(folded) || signs.test(text) || namesDeletion(text);
 }

@@ -4,6 +4,7 @@
  * A word says itself what it means. A sign does not: whether `*` marks a reading left out or one of
  * interest only the file can say, in a line such as `* = deleted`; without one the cell is refused.
  */
+import { once } from '../../base/kept.ts';
 import { namesDeletion, notReading } from './not-readings.ts';
 import { isLostMicro, unitNamed } from './unit.ts';
 import { wordKey, wordKeys } from './word-key.ts';
@@ -56,36 +57,48 @@ export function markerMeaning(marker: string): MarkerMeaning | undefined {
 /** What signs behind numbers mean, as the file itself explains them. */
 export type MarkerLegend = ReadonlyMap<string, 'deleted' | 'kept'>;
 
-const legendLine =
-  /^[#/\s"]*([*†‡§!?°~]{1,3})\s*(?:[=:–-]|means|bedeutet|signifie|significa|betekent)?\s*(\p{L}.*?)["\s.]*$/iu;
+const legendLine = once(
+  () =>
+    /^[#/\s"]*([*†‡§!?°~]{1,3})\s*(?:[=:–-]|means|bedeutet|signifie|significa|betekent)?\s*(\p{L}.*?)["\s.]*$/iu,
+);
 /** `values in brackets are discarded`, `tra parentesi = scartati`, `[ ] = mesure supprimée`. */
-const bracketLine =
-  /(brackets?|parenthes[ei]s|klammern?|parenthèses|crochets|paréntesis|corchetes|parentesi(?: quadre)?|haakjes|nawiasach|скобках|括弧|括号|(?:\(|\[)\s*(?:…|\.{2,3}|[xn]{1,3}|\d{1,4})?\s*[)\]])\s*(?:[=:–-]|are|is|means?|sind|ist|bedeutet|sont|signifie|son|significa|sono|zijn|betekent)\s*(\p{L}.*?)["\s.]*$/iu;
+const bracketLine = once(
+  () =>
+    /(brackets?|parenthes[ei]s|klammern?|parenthèses|crochets|paréntesis|corchetes|parentesi(?: quadre)?|haakjes|nawiasach|скобках|括弧|括号|(?:\(|\[)\s*(?:…|\.{2,3}|[xn]{1,3}|\d{1,4})?\s*[)\]])\s*(?:[=:–-]|are|is|means?|sind|ist|bedeutet|sont|signifie|son|significa|sono|zijn|betekent)\s*(\p{L}.*?)["\s.]*$/iu,
+);
+/** One of them, or part of a word for them: few lines have any, and the form takes long to be compiled. */
+const ofBrackets =
+  /[([]|bracket|parent|parént|klammer|crochet|corchete|haakje|nawiasach|скобках|括/iu;
 /** The signs by which a legend keeps what brackets around a number mean. */
 export type Brackets = '()' | '[]';
 export const bracketsOf = (text: string): Brackets => (text.startsWith('[') ? '[]' : '()');
 
 /** Which brackets a legend speaks of: some words mean those of either shape. */
 function bracketsNamed(word: string, line: string): readonly Brackets[] {
-  if (/^\[|crochets|corchetes|quadre/iu.test(word) || square.test(line)) return ['[]'];
+  if (/^\[|crochets|corchetes|quadre/iu.test(word) || square().test(line)) return ['[]'];
   return /^\(|parenth|paréntesis|parentesi/iu.test(word) ? ['()'] : ['()', '[]'];
 }
-const square = /(?<!\p{L})(?:square|eckigen?|vierkante|kwadratowych|квадратных)(?!\p{L})/iu;
+const square = once(
+  () => /(?<!\p{L})(?:square|eckigen?|vierkante|kwadratowych|квадратных)(?!\p{L})/iu,
+);
 const negated = /\b(?:not|nicht|non|no|ne|niet|pas)\b/iu;
-const counted =
-  /(?:valid|includ|kept|count|used|averag|gültig|gezählt|inclu|compt|válid|contad|contat|geldig|geteld)/iu;
+const counted = once(
+  () =>
+    /(?:valid|includ|kept|count|used|averag|gültig|gezählt|inclu|compt|válid|contad|contat|geldig|geteld)/iu,
+);
 
 /** Lines such as `* = deleted` among the texts around a table; one that says neither is no legend. */
 export function markerLegend(lines: Iterable<string>): MarkerLegend {
   const legend = new Map<string, 'deleted' | 'kept'>();
   for (const line of lines) {
-    const [, brackets = '', said] = bracketLine.exec(line.slice(0, 200)) ?? [];
+    const [, brackets = '', said] =
+      (ofBrackets.test(line) ? bracketLine().exec(line.slice(0, 200)) : null) ?? [];
     const bracketed = said === undefined ? undefined : meaningOfLegend(said);
     if (bracketed !== undefined) {
       for (const sign of bracketsNamed(brackets, line)) legend.set(sign, bracketed);
     }
     if (!/[*†‡§!?°~]/u.test(line)) continue;
-    const [, sign, words = ''] = legendLine.exec(line.slice(0, 200)) ?? [];
+    const [, sign, words = ''] = legendLine().exec(line.slice(0, 200)) ?? [];
     const meaning = sign === undefined ? undefined : meaningOfLegend(words);
     if (sign !== undefined && meaning !== undefined) legend.set(sign, meaning);
   }
@@ -93,19 +106,21 @@ export function markerLegend(lines: Iterable<string>): MarkerLegend {
 }
 
 /** `rejected, do not use` says one thing twice. */
-const notToUse =
-  /\b(?:do not (?:use|count)|don['’]t (?:use|count)|not (?:to be )?(?:used|counted|included)|nicht (?:verwenden|benutzen|verwendet|gewertet|werten|gezählt)|ne pas (?:utiliser|compter)|non (?:comptée?s?|retenue?s?|utilisée?s?)|no (?:usar|contar|contad[ao]s?|incluid[ao]s?)|non (?:usare|contare|contat[aeio]|usat[aeio])|niet (?:gebruiken|meetellen|meegeteld|gebruikt))(?!\p{L})/iu;
+const notToUse = once(
+  () =>
+    /\b(?:do not (?:use|count)|don['’]t (?:use|count)|not (?:to be )?(?:used|counted|included)|nicht (?:verwenden|benutzen|verwendet|gewertet|werten|gezählt)|ne pas (?:utiliser|compter)|non (?:comptée?s?|retenue?s?|utilisée?s?)|no (?:usar|contar|contad[ao]s?|incluid[ao]s?)|non (?:usare|contare|contat[aeio]|usat[aeio])|niet (?:gebruiken|meetellen|meegeteld|gebruikt))(?!\p{L})/iu,
+);
 
 /** Whether words of a legend say that something does not count. */
 export const saysDeleted = (said: string): boolean => meaningOfLegend(said) === 'deleted';
 
 function meaningOfLegend(said: string): 'deleted' | 'kept' | undefined {
-  const words = said.replace(notToUse, ' ');
+  const words = said.replace(notToUse(), ' ');
   const not = negated.test(words);
   const deletion =
     words !== said ||
     words.split(/[\s,;]+/u).some((word) => wordKey(word).length > 1 && namesDeletion(word));
   if (deletion) return not ? undefined : 'deleted';
-  if (counted.test(words)) return not ? 'deleted' : 'kept';
+  if (counted().test(words)) return not ? 'deleted' : 'kept';
   return undefined;
 }

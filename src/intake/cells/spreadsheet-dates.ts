@@ -2,6 +2,9 @@
  * Numbers that a spreadsheet turned into dates or times: `1.5` typed where a point stands between day
  * and month becomes `01-May`. The number cannot be had back for certain, so such a cell is refused.
  */
+
+import { once } from '../../base/kept.ts';
+
 const monthStarts: ReadonlySet<string> = new Set(
   `jan ene gen фев янв feb fev fév mar mär mrz maa мар apr abr avr апр may mai mag mei май мая jun jui
     giu jún июн jul lug июл aug ago aoû août авг sep set сен oct okt ott out окт nov ноя dec dez déc dic
@@ -10,19 +13,23 @@ const monthStarts: ReadonlySet<string> = new Set(
 const isMonth = (word: string): boolean => monthStarts.has(word.toLowerCase().slice(0, 3));
 
 /** `01-May`, `1. Mai 2024`, `Jan 04`. */
-const dayMonth = /^\d{1,2}\.?[-\s./]?(?:de\s)?(\p{L}{3,9})\.?(?:[-\s./,]{0,2}(?:de\s)?\d{2,4})?$/u;
-const monthDay = /^(\p{L}{3,9})\.?[-\s./]?\d{1,4}(?:[,\s-]+\d{2,4})?$/u;
+const dayMonth = once(
+  () => /^\d{1,2}\.?[-\s./]?(?:de\s)?(\p{L}{3,9})\.?(?:[-\s./,]{0,2}(?:de\s)?\d{2,4})?$/u,
+);
+const monthDay = once(() => /^(\p{L}{3,9})\.?[-\s./]?\d{1,4}(?:[,\s-]+\d{2,4})?$/u);
 const day = '(?:0?[1-9]|[12]\\d|3[01])';
 const month = '(?:0?[1-9]|1[0-2])';
 const year = '(?:(?:19|20)\\d{2}|\\d{2})';
-const inFigures = [
-  `${day}([./-])${month}\\1${year}`,
-  `${month}([./-])${day}\\1${year}`,
-  `${day}\\.${month}\\.`,
-  `(?:19|20)\\d{2}([./-])${month}\\1${day}`,
-  `${day}[/-]${month}|${month}[/-](?:${day}|(?:19|20)\\d{2})`,
-  `(?:\\d{4}年)?${month}月(?:${day}日)?`,
-].map((form) => new RegExp(`^(?:${form})$`, 'u'));
+const inFigures = once(() =>
+  [
+    `${day}([./-])${month}\\1${year}`,
+    `${month}([./-])${day}\\1${year}`,
+    `${day}\\.${month}\\.`,
+    `(?:19|20)\\d{2}([./-])${month}\\1${day}`,
+    `${day}[/-]${month}|${month}[/-](?:${day}|(?:19|20)\\d{2})`,
+    `(?:\\d{4}年)?${month}月(?:${day}日)?`,
+  ].map((form) => new RegExp(`^(?:${form})$`, 'u')),
+);
 const time = /^\d{1,3}:\d{2}(?::\d{2}(?:[.,]\d+)?)?\s?(?:[ap]\.?m\.?)?$/iu;
 const dateThenTime = /^(.+?)[T\s]+(\d{1,2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?(?:\s?[AP]M)?Z?)$/u;
 
@@ -36,8 +43,9 @@ export function calendarKind(text: string): CalendarKind | undefined {
   if (text.length > 40 || plainNumber.test(text)) return undefined;
   if (time.test(text)) return 'time';
   const date = dateThenTime.exec(text)?.[1] ?? text;
-  const word = dayMonth.exec(date)?.[1] ?? monthDay.exec(date)?.[1];
-  const isDate = (word !== undefined && isMonth(word)) || inFigures.some((form) => form.test(date));
+  const word = dayMonth().exec(date)?.[1] ?? monthDay().exec(date)?.[1];
+  const isDate =
+    (word !== undefined && isMonth(word)) || inFigures().some((form) => form.test(date));
   return isDate ? 'date' : undefined;
 }
 

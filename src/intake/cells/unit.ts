@@ -6,6 +6,8 @@
  * (`coarse-units.ts`). A unit with a factor (`1/100 mm`) is known for what it is and refused. A micro sign that a code
  * page has lost leaves `?m`: it is known as lost, and is no unit until the user names one.
  */
+import { once } from '../../base/kept.ts';
+import { isAsciiOnly } from '../../base/letters.ts';
 import {
   MICROMETRES_PER_MIL,
   type Micrometres,
@@ -74,15 +76,19 @@ const spellings: Readonly<Record<NamedUnit, string>> = {
 
 const units: ReadonlyMap<string, NamedUnit> = new Map(
   (Object.keys(spellings) as NamedUnit[]).flatMap((unit) =>
-    spellings[unit].split(/\s+/u).map((word) => [plainWord(word), unit] as const),
+    alike(spellings[unit])
+      .split(/\s+/u)
+      .map((word) => [word, unit] as const),
   ),
 );
 
 /** One spelling for what looks alike: both micro signs, squared signs, wide letters, case, accents. */
-function plainWord(word: string): string {
-  const plain = word.normalize('NFKD').replace(/\p{M}/gu, '');
-  return plain.toLowerCase().trim().replace(/\s+/gu, '').replace(/\.$/u, '');
+function alike(text: string): string {
+  const plain = isAsciiOnly(text) ? text : text.normalize('NFKD').replace(/\p{M}/gu, '');
+  return plain.toLowerCase();
 }
+
+const plainWord = (word: string): string => alike(word).replace(/\s+/gu, '').replace(/\.$/u, '');
 
 /** The unit a word names, or undefined for a word that names none. */
 export const unitNamed = (word: string): NamedUnit | undefined =>
@@ -122,13 +128,13 @@ export function otherUnitHint(text: string): string {
 }
 
 const named = '(?:[µμu]m|micron|mm|mils?|nm|in(?:ch)?)(?![\\p{L}])';
-const scaled: readonly RegExp[] = [
+const scaled = once((): readonly RegExp[] => [
   new RegExp(`[x×*]\\s*(?:\\d[\\d.,/^]*)\\s*${named}`, 'iu'),
   new RegExp(`(?<![\\p{L}])${named}\\s*[x×*/]\\s*10`, 'iu'),
   new RegExp(`1\\s*/\\s*10+\\s*${named}`, 'iu'),
   new RegExp(`[([]\\s*(?:0[.,]0*1|10+)\\s*${named}\\s*[)\\]]`, 'iu'),
   /(?<![\p{L}])(?:[µμu]|micro-?)in(?:ch|ches)?(?![\p{L}])/iu,
-];
+]);
 
 /** What stands before a unit with a factor that is µm or mil all the same: a thousandth of a mm or an inch. */
 const exactBehind = /^(.*?)(?:^|[\s([_,:;]+)((?:[x×*]\s*)?(?:\d|mm|in)[^()[\]]*)[)\]]?$/isu;
@@ -146,7 +152,9 @@ const mayBeScaled = (text: string): boolean =>
 
 /** `x0.1 µm`, `1/100 mm`, `µm x 10`, `µin`: a unit with a factor, in which no reading is taken. */
 function scaledUnit(text: string): LabelledUnit | undefined {
-  const at = scaled.map((form) => text.search(form)).filter((index) => index !== -1);
+  const at = scaled()
+    .map((form) => text.search(form))
+    .filter((index) => index !== -1);
   if (at.length === 0) return undefined;
   const from = Math.min(...at);
   const label = text.slice(0, from).replace(/[\s([,;:]+$/u, '');

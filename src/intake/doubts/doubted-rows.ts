@@ -4,6 +4,7 @@
  * They may be readings all the same, so they are read, and told.
  */
 
+import { once } from '../../base/kept.ts';
 import { hasNumber } from '../../base/letters.ts';
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
@@ -28,7 +29,7 @@ function tellNotes(table: Table, findings: Findings): void {
     for (const row of table.rows) {
       const text = cellText(row, column);
       // A lone mark in a column that is not read may mean anything.
-      if (isNote ? text === '' : !telling.test(text)) continue;
+      if (isNote ? text === '' : !telling().test(text)) continue;
       if (!isAgainst(text)) continue;
       findings.add('warning', 'reading-doubted', () => ({
         message: `the reading is kept, and its ${isNote ? 'note' : `"${heading}"`} may say otherwise: "${text}"`,
@@ -40,11 +41,13 @@ function tellNotes(table: Table, findings: Findings): void {
 }
 
 /** A word, or a code of an error as gauges show it. */
-const telling = /\p{L}{4}|^e(?:rr?)?[\s.:#_-]*\d{1,4}$/iu;
+const telling = once(() => /\p{L}{4}|^e(?:rr?)?[\s.:#_-]*\d{1,4}$/iu);
 
 /** A sign before, behind or around a name, as people put a row out. */
-const signed =
-  /^[^\p{L}\p{N}\s"'([{<]+\s*(?=\p{L})|^\(.*\)$|^\[.*\]$|^\{.*\}$|^<.*>$|(?<=\p{L}\s*)[!?*~✗✘☒×†‡§]+$/u;
+const signed = once(
+  () =>
+    /^[^\p{L}\p{N}\s"'([{<]+\s*(?=\p{L})|^\(.*\)$|^\[.*\]$|^\{.*\}$|^<.*>$|(?<=\p{L}\s*)[!?*~✗✘☒×†‡§]+$/u,
+);
 const stateOfPanel = wholeWords(
   `not|no longer|ex|old|former|previous|prev|before|after|wrong|deleted|void|invalid|ignore|skip|skipped|rem|
   repeat|repeated|again|copy|duplicate|test|x|cancelled|struck|nicht|kein|keine|alt|alte|alter|falsch|
@@ -55,7 +58,7 @@ const stateOfPanel = wholeWords(
 /** Nothing that `signed` looks for: it takes long to be compiled. */
 const isUnsigned = /^[a-z0-9](?:.*[a-z0-9])?$/isu;
 const isMarked = (name: string): boolean =>
-  (!isUnsigned.test(name) && signed.test(name)) || stateOfPanel.test(foldedText(name));
+  (!isUnsigned.test(name) && signed().test(name)) || stateOfPanel.test(foldedText(name));
 
 /** Every letter of a name was lost, so that two panels may have it. */
 const lostName = /^[?\ufffd\s]+$/u;

@@ -4,6 +4,7 @@
  * is wrong`, `not calibrated`, `includes 50 µm of protection film` speak against readings, which are read
  * as they stand, and the line is told.
  */
+import { once } from '../../base/kept.ts';
 import { hasLetter } from '../../base/letters.ts';
 import type { OutsideLine } from '../beside/lines-outside.ts';
 import { roleOfKey } from '../beside/sayings.ts';
@@ -37,12 +38,18 @@ const verb = wholeWords(
   moltiplicare|moltiplicato|dividere|diviso per|sottrarre|sottratto|vermenigvuldigen|delen door|
   aftrekken|afgetrokken|pomnozyc|podzielic|odjac|вычесть|умножить|разделить`,
 );
-const amount =
-  /(?:\b(?:minus|plus|less|add|added|zuzuglich|abzuglich|moins|ajouter|mas|menos|sumar|meno|aggiungere)\b|^[+\-−])\s*\d+(?:[.,]\d+)?\s*(?:µm|μm|um|mil|mils|microns?|mikrom?\p{L}*|%)(?!\p{L})/u;
-const times =
-  /(?:values?|readings?|numbers?|results?|all|alle|werte|messwerte|valeurs?|mesures?|valores|lecturas|valori|letture|waarden|wartosci|значения)\b.*(?:(?<!\p{L})x|[×*÷]|\/|\btimes|\bmal|\bfois|\bpor|\bper)\s*\d+(?:[.,]\d+)?\s*$/u;
-const parts =
-  /(?:tenths?|hundredths?|zehnteln?|hundertsteln?|dixiemes?|centiemes?|decim[ao]s?|centesim[oi]|tienden?|десят\p{L}*)\b.*(?:mi[ck]rom?\p{L}*|µm|μm|um|mm|milli\p{L}*|mils?)(?!\p{L})/u;
+const amount = once(
+  () =>
+    /(?:\b(?:minus|plus|less|add|added|zuzuglich|abzuglich|moins|ajouter|mas|menos|sumar|meno|aggiungere)\b|^[+\-−])\s*\d+(?:[.,]\d+)?\s*(?:µm|μm|um|mil|mils|microns?|mikrom?\p{L}*|%)(?!\p{L})/u,
+);
+const times = once(
+  () =>
+    /(?:values?|readings?|numbers?|results?|all|alle|werte|messwerte|valeurs?|mesures?|valores|lecturas|valori|letture|waarden|wartosci|значения)\b.*(?:(?<!\p{L})x|[×*÷]|\/|\btimes|\bmal|\bfois|\bpor|\bper)\s*\d+(?:[.,]\d+)?\s*$/u,
+);
+const parts = once(
+  () =>
+    /(?:tenths?|hundredths?|zehnteln?|hundertsteln?|dixiemes?|centiemes?|decim[ao]s?|centesim[oi]|tienden?|десят\p{L}*)\b.*(?:mi[ck]rom?\p{L}*|µm|μm|um|mm|milli\p{L}*|mils?)(?!\p{L})/u,
+);
 /** What such numbers may belong to besides the readings. */
 const ofSomethingElse = wholeWords(
   `resolution|auflosung|accuracy|precision|genauigkeit|messunsicherheit|uncertainty|tolerance|toleranz|
@@ -51,7 +58,7 @@ const ofSomethingElse = wholeWords(
 
 function altersNumbers(folded: string): boolean {
   if (ofSomethingElse.test(folded)) return false;
-  if (verb.test(folded) || amount.test(folded) || times.test(folded) || parts.test(folded))
+  if (verb.test(folded) || amount().test(folded) || times().test(folded) || parts().test(folded))
     return true;
   const neutral = factor.test(folded) ? 1 : shift.test(folded) ? 0 : undefined;
   const value = number.exec(folded)?.[0].replace(',', '.').replace('−', '-');
@@ -70,8 +77,10 @@ const doubtsAll = wholeWords(
   `test only|test data|sample data|example data|demo|demo data|dummy|not real|testdaten|beispieldaten|
   corrected|korrigiert|corrige|corriges|corregido|corregidos|corretto|corretti|gecorrigeerd`,
 );
-const under =
-  /(?<!\p{L})(?:includ\p{L}*|incl|inkl|inklusive|einschliesslich|inclus\p{L}*|y compris|incluy\p{L}*|compres\p{L}*|under|over|through|unter|durch|uber|sous|sotto|bajo|onder)(?!\p{L})/u;
+const under = once(
+  () =>
+    /(?<!\p{L})(?:includ\p{L}*|incl|inkl|inklusive|einschliesslich|inclus\p{L}*|y compris|incluy\p{L}*|compres\p{L}*|under|over|through|unter|durch|uber|sous|sotto|bajo|onder)(?!\p{L})/u,
+);
 const coverings = wholeWords(
   `protection film|protective film|protecting film|film|ppf|wrap|vinyl|foil|shim|folie|schutzfolie|
   film de protection|pellicola|pelicula|lamina|folia|wax|ceramic|coating|magnet|paper|papier|tape`,
@@ -80,7 +89,7 @@ const coverings = wholeWords(
 /** What a line says against the readings, the panels of the table being known. */
 function doubtsReadings(text: string, folded: string, namesPanel: (folded: string) => boolean) {
   if (speaksAgainst(text) || doubtsAll.test(folded)) return true;
-  if (under.test(folded) && coverings.test(folded)) return true;
+  if (under().test(folded) && coverings.test(folded)) return true;
   // `Bonnet 2: 105, not 188`: a line about one reading.
   return namesPanel(folded);
 }

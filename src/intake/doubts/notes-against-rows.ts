@@ -4,6 +4,7 @@
  * something: `2 mil chip`.
  */
 
+import { once } from '../../base/kept.ts';
 import { type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
@@ -12,7 +13,7 @@ import { placeOf, type Table } from '../tables/table.ts';
 
 /** A longer note speaks of more than its row. */
 const longestNote = 40;
-const edges = /^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu;
+const edges = once(() => /^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu);
 
 export function tellNotesAgainstRows(
   table: Table,
@@ -33,7 +34,7 @@ export function tellNotesAgainstRows(
       const text = cellText(row, column);
       const says = other.get(text);
       const own = cellText(row, panelAt ?? -1).toLowerCase();
-      if (says === undefined || text.replace(edges, '').toLowerCase() === own) continue;
+      if (says === undefined || text.replace(edges(), '').toLowerCase() === own) continue;
       findings.add('warning', 'reading-doubted', () => ({
         message: `the reading is kept as its row says, and its note names ${says}: "${text}"`,
         at: placeOf(table, row, column),
@@ -48,7 +49,7 @@ function whatElse(
   unit: TableUnit,
   isPanel: (label: string) => boolean,
 ): string | undefined {
-  const bare = text.replace(edges, '');
+  const bare = text.replace(edges(), '');
   if (bare !== '' && isPanel(bare)) return 'another panel';
   const words = text.split(/[\s!?.,;:()]+/u);
   const named = words.map((word, k) =>

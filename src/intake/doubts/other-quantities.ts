@@ -4,14 +4,17 @@
  * vehicle.
  */
 
+import { once } from '../../base/kept.ts';
 import { roleOfKey } from '../beside/sayings.ts';
 import type { Findings } from '../findings.ts';
 import { type ColumnTexts, columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
-const words =
-  /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?)(?:\s*[:#\d].*)?$/iu;
+const words = once(
+  () =>
+    /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?)(?:\s*[:#\d].*)?$/iu,
+);
 
 export function tellOtherQuantities(
   { layout, ...table }: Table,
@@ -26,7 +29,7 @@ export function tellOtherQuantities(
     const isOther = (label: string): boolean =>
       !/^\d/u.test(label) &&
       !isPanel(label) &&
-      (words.test(label) || (role === 'panel' && isHeading(label, texts)));
+      (words().test(label) || (role === 'panel' && isHeading(label, texts)));
     const others = new Set([...texts.keys()].filter(isOther));
     if (others.size === 0) continue;
     let above = '';

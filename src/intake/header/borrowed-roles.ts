@@ -7,7 +7,7 @@
  * counter of the rows, in the corner of a table whose other columns are panels, names those columns.
  */
 import type { GaugeRole } from './gauge-vocabulary.ts';
-import { type HeaderCell, plainNames, plainWords } from './header.ts';
+import { type HeaderCell, type PlainNames, plainNames, plainWords } from './header.ts';
 import { countedColumn } from './numbered-columns.ts';
 
 const borrowed = {
@@ -25,7 +25,7 @@ const borrowed = {
     paint|paintwork|coating|coating µm|lack|lackierung|peinture|revetement|vernis|pintura|recubrimiento|
     vernice|rivestimento|tinta|revestimento|lak|coating dikte|lakier|powloka|lakka|boya|краска|лкп|покрытие|
     涂层|漆|塗装|塗膜|도막|도장`),
-} as const satisfies Partial<Record<GaugeRole | 'panelId', ReadonlySet<string>>>;
+} as const satisfies Partial<Record<GaugeRole | 'panelId', PlainNames>>;
 
 /** Numbers of a clock or a calendar, each in a column of its own: beside an hour, `Min` is a minute. */
 const hours = plainNames('hour|hours|hr|hrs|hh|stunde|stunden|heures|horas|ore|uur|godziny|timme');
@@ -52,7 +52,7 @@ export function withBorrowedRoles(named: Header): Header {
 }
 
 function withMinutes(header: Header): Header {
-  const columnOf = (names: ReadonlySet<string>, own?: GaugeRole): number =>
+  const columnOf = (names: PlainNames, own?: GaugeRole): number =>
     header.findIndex(
       ({ role, label }) => (role === undefined || role === own) && names.has(plainWords(label)),
     );

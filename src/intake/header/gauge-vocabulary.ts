@@ -3,7 +3,6 @@
  * Spanish, Italian, Dutch, Portuguese, Polish, Swedish and Danish, and the plain words in other languages of Europe and in
  * Chinese, Japanese and Korean. Written without regard to case, accents and the marks between words.
  */
-import { wordsIn } from '../cells/word-list.ts';
 import type { Vocabulary } from './header.ts';
 
 const panel = `panel name|panel|part|body part|area|location|body panel|component|element|zone|
@@ -92,24 +91,24 @@ const valid = `valid|accepted|counted|included|gultig|gueltig|valide|valido|vali
 const status = `status|state|flag|zustand|statut|etat|estado|stato|stan|статус|状态|狀態|状態`;
 
 export const gaugeVocabulary = {
-  panel: wordsIn(panel),
-  point: wordsIn(point),
-  reading: wordsIn(reading),
-  repeat: wordsIn(repeat),
-  vehicle: wordsIn(vehicle),
-  operator: wordsIn(operator),
-  time: wordsIn(time),
-  substrate: wordsIn(substrate),
-  layer: wordsIn(layer),
-  unit: wordsIn(unit),
-  u: [],
-  v: [],
-  note: wordsIn(note),
-  place: [],
-  marked: ['mark'],
-  curved: ['curve'],
-  deleted: wordsIn(deleted),
-  valid: wordsIn(valid),
-  status: wordsIn(status),
+  panel,
+  point,
+  reading,
+  repeat,
+  vehicle,
+  operator,
+  time,
+  substrate,
+  layer,
+  unit,
+  u: '',
+  v: '',
+  note,
+  place: '',
+  marked: 'mark',
+  curved: 'curve',
+  deleted,
+  valid,
+  status,
 } as const satisfies Vocabulary<string>;
 export type GaugeRole = keyof typeof gaugeVocabulary;

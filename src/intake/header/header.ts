@@ -3,20 +3,20 @@
  */
 
 import { closest } from '../../base/did-you-mean.ts';
-import { remembered } from '../../base/kept.ts';
+import { keptWith, once, remembered } from '../../base/kept.ts';
 import { type LabelledUnit, splitUnit } from '../cells/unit.ts';
 import { wordsIn } from '../cells/word-list.ts';
 
-/** A role's synonyms; the role's own name is always one. */
-export type Vocabulary<Role extends string> = Readonly<Record<Role, readonly string[]>>;
+/** A role's synonyms, parted by `|`; the role's own name is always one. */
+export type Vocabulary<Role extends string> = Readonly<Record<Role, string>>;
 
 export const defectVocabulary = {
-  panel: ['panel name', 'part', 'body part', 'area', 'location'],
-  defect: ['defects', 'damage', 'fault'],
-  grade: ['rating', 'severity'],
-  extent: ['spread', 'coverage'],
-  depth: [],
-  note: ['notes', 'comment', 'comments', 'remark', 'remarks'],
+  panel: 'panel name|part|body part|area|location',
+  defect: 'defects|damage|fault',
+  grade: 'rating|severity',
+  extent: 'spread|coverage',
+  depth: '',
+  note: 'notes|comment|comments|remark|remarks',
 } as const satisfies Vocabulary<string>;
 export type DefectRole = keyof typeof defectVocabulary;
 
@@ -43,10 +43,9 @@ const folded: Readonly<Record<string, string>> = {
   ı: 'i',
 };
 
-/** Most of the vocabulary is written so already. */
 const isPlain = /^[a-z\d]+(?: [a-z\d]+)*$/u;
 
-/** `Film_Thickness.` → `film thickness`, `Épaisseur` → `epaisseur`: as the vocabulary writes it. */
+/** `Film_Thickness.` → `film thickness`, `Épaisseur` → `epaisseur`: as names are compared. */
 export const plainWords = (label: string): string =>
   isPlain.test(label) ? label : foldedWords(label);
 
@@ -59,28 +58,35 @@ const foldedWords = (label: string): string =>
     .replace(/[_\-./:\s°º]+/gu, ' ')
     .trim();
 
-/** A list of names of columns, each as the vocabulary writes it. */
-export const plainNames = (list: string): ReadonlySet<string> =>
-  new Set(wordsIn(list).map(plainWords));
+/** Names parted by `|`, each by its plain words; they are folded together, for one by one it takes long. */
+const plainWordsIn = (list: string): readonly string[] => wordsIn(foldedWords(list));
 
-/** The role a name stands for; the table behind it is made when it is first asked. */
-export function roleReader<Role extends string>(
-  vocabulary: Vocabulary<Role>,
-): (name: string) => Role | undefined {
-  let roles: Map<string, Role> | undefined;
-  return (name) => {
-    roles ??= rolesByName(vocabulary);
-    return roles.get(plainWords(name));
+/** Names of columns, to be asked for one in plain words. */
+export type PlainNames = { readonly has: (words: string) => boolean };
+
+/** Of a list whose names are parted by `|`; made when it is first asked. */
+export function plainNames(list: string): PlainNames {
+  const names = once((): ReadonlySet<string> => new Set(plainWordsIn(list)));
+  return { has: (words) => names().has(words) };
+}
+
+/** The role a name stands for; few files name each by its own, and need no table of the others. */
+export const roleReader =
+  <Role extends string>(vocabulary: Vocabulary<Role>) =>
+  (name: string): Role | undefined => {
+    const words = plainWords(name);
+    const role = Object.hasOwn(vocabulary, words) ? words : rolesByName(vocabulary).get(words);
+    return role as Role | undefined;
   };
-}
 
-function rolesByName<Role extends string>(vocabulary: Vocabulary<Role>): Map<string, Role> {
-  const roles = new Map<string, Role>();
-  for (const role of Object.keys(vocabulary) as Role[]) {
-    for (const name of [role, ...vocabulary[role]]) roles.set(plainWords(name), role);
+const rolesByName = keptWith((vocabulary: Vocabulary<string>): ReadonlyMap<string, string> => {
+  const roles = new Map<string, string>();
+  for (const [role, names] of Object.entries(vocabulary)) {
+    for (const name of plainWordsIn(`${role}|${names}`)) roles.set(name, role);
   }
+  roles.delete('');
   return roles;
-}
+});
 
 export function headerReader<Role extends string>(
   vocabulary: Vocabulary<Role>,
@@ -115,7 +121,7 @@ export function misspelling<Role extends string>(
   role: Role,
   header: readonly HeaderCell<Role>[],
 ): { readonly column: number; readonly name: string } | undefined {
-  const names = [role, ...vocabulary[role]].filter((name) => name.length > 2);
+  const names = wordsIn(`${role}|${vocabulary[role]}`).filter((name) => name.length > 2);
   for (const [column, cell] of header.entries()) {
     if (cell.role !== undefined || cell.text === '') continue;
     const name = closest(plainWords(cell.label), names);

@@ -1,10 +1,14 @@
 /** The number in a panel’s name: behind it, of a point (`Bonnet 2`), or before it, of a place in a list (`1. Bonnet`). */
 
-const behind =
-  /^(.*?\p{L}[)\].]?)(?:[\s_\-/#,]+(?:p|pt|pos|no|nr|point|punkt|punto|ponto|punt|m|messung|mesure|reading)[\s.]*|[\s_\-/#,]*)[[(]?0*(\d{1,3})[\])]?$/iu;
+import { once } from '../../base/kept.ts';
+
+const behind = once(
+  () =>
+    /^(.*?\p{L}[)\].]?)(?:[\s_\-/#,]+(?:p|pt|pos|no|nr|point|punkt|punto|ponto|punt|m|messung|mesure|reading)[\s.]*|[\s_\-/#,]*)[[(]?0*(\d{1,3})[\])]?$/iu,
+);
 /** Nothing without a digit at its end: the form takes long to be compiled. */
 const numberBehind = (label: string): RegExpExecArray | null =>
-  /\d[\])]?$/u.test(label) ? behind.exec(label) : null;
+  /\d[\])]?$/u.test(label) ? behind().exec(label) : null;
 const before = /^(\d{1,3})(?:\s*[.):-]\s*|\s+)(\D.*)$/u;
 
 /** The name without its number, or as it is. */

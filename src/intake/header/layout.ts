@@ -45,6 +45,8 @@ export function layoutOf(cells: readonly string[], context: LayoutContext): Layo
 }
 
 function anyLayoutOf(cells: readonly string[], context: LayoutContext): Layout | undefined {
+  // One name alone can only be that of the readings, and then lines must name their panel.
+  if (cells.length === 1 && !context.captions) return undefined;
   const asked = context.given?.(cells);
   if (context.given !== undefined && asked === undefined) return undefined;
   const given = asked ?? context.byCells?.(cells);

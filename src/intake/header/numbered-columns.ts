@@ -4,6 +4,7 @@
  * What stands before the number says whether it counts readings or points; a bare number counts
  * readings. A series counts from 1 (or 0) without a gap.
  */
+import { hasDigit } from '../../base/letters.ts';
 import { plainDigits } from '../cells/digits.ts';
 import { gaugeVocabulary } from './gauge-vocabulary.ts';
 import { plainWords, roleReader } from './header.ts';
@@ -31,7 +32,7 @@ const romanNumbers: readonly string[] = 'I II III IV V VI VII VIII IX X XI XII'.
 export function countedColumn(label: string): Counted | undefined {
   const roman = romanNumbers.indexOf(label.trim());
   if (roman !== -1) return { series: 'reading', number: roman + 1 };
-  if (!/\p{Nd}/u.test(label)) return undefined;
+  if (!hasDigit(label)) return undefined;
   const text = plainWords(plainDigits(label).replace(/^\((.*)\)$/u, '$1'));
   const after = /^(\D*?)[\s#]*0*(\d{1,5})$/u.exec(text);
   const before = /^第?0*(\d{1,5})\s*(?:st|nd|rd|th|er|eme|e|a|o)?\s*(\D*)$/u.exec(text);

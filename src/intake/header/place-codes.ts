@@ -2,7 +2,10 @@
  * Codes by which people call places on the car: `LF`, `KVL`, `AVG`, `右F`. They are known to be such where some of
  * them say where, or where they come in pairs that differ in left and right only.
  */
-const code = /^(?=.*\p{L})[\p{Lu}\p{Lo}\p{N}]{2,5}$/u;
+
+import { once } from '../../base/kept.ts';
+
+const code = once(() => /^(?=.*\p{L})[\p{Lu}\p{Lo}\p{N}]{2,5}$/u);
 
 const pairs = ['LR', 'GD', 'ID', 'SD', '左右'] as const;
 
@@ -14,7 +17,7 @@ export function arePlaceCodes(
   const own = new Set(labels);
   const places = [...own].filter(mayBePanel);
   if (places.length === own.size) return own.size > 1;
-  if (![...own].every((label) => mayBePanel(label) || code.test(label))) return false;
+  if (![...own].every((label) => mayBePanel(label) || code().test(label))) return false;
   const sided = pairs.some(
     (pair) => [...own].filter((label) => hasPartner(label, pair, own)).length * 2 >= own.size,
   );

@@ -2,7 +2,8 @@
  * `Bonnet 1;Bonnet 2;Roof 1;Roof 2`: columns that are each one point of one panel, the number of the point behind its
  * name. Several rows are several vehicles, or repeats.
  *
- * The numbers of every panel count from 1, and most panels have more than one: `Door 1;Door 2;Roof` may be two doors.
+ * The numbers of every panel count from 1, and most panels have more than one, or no heading is anything but such a
+ * point (`Bonnet 1;Bonnet 2;Roof 1`): `Door 1;Door 2;Roof` may be two doors.
  */
 import { groupBy } from '../../base/group-by.ts';
 import type { GaugeRole } from './gauge-vocabulary.ts';
@@ -32,7 +33,8 @@ export function pointsInHeadings(
       [1],
     ),
   );
-  return count && panels.length >= fewestPanels && several.length * 2 > panels.length
-    ? found
-    : undefined;
+  const named = header.filter(({ role, text }) => role === undefined && text !== '');
+  const areMost = several.length * 2 > panels.length;
+  const areAll = several.length > 0 && found.length === named.length;
+  return count && panels.length >= fewestPanels && (areMost || areAll) ? found : undefined;
 }

@@ -6,6 +6,7 @@
  * a number that counts up from 1, a letter that goes on in the alphabet, or words for first, second, third. So no
  * limit, no mean, no `Before` and `After` is one of them.
  */
+import { once } from '../../base/kept.ts';
 import { plainDigits } from '../cells/digits.ts';
 import { foldedText } from '../cells/doubting-words.ts';
 import { isLostMicro } from '../cells/unit.ts';
@@ -58,8 +59,10 @@ function partsOf(name: string, form: RegExp): Counted | undefined {
 }
 
 const number = /^(\D*?)[\s_.#°º()-]*0*(\d{1,3})[\s.)]*(\D*)$/u;
-const letter =
-  /^((?:.*[\s_.(-])?|[\p{Script=Han}\p{Script=Katakana}]*)([a-z])[.)]?([\p{Script=Han}\p{Script=Katakana}]*)$/u;
+const letter = once(
+  () =>
+    /^((?:.*[\s_.(-])?|[\p{Script=Han}\p{Script=Katakana}]*)([a-z])[.)]?([\p{Script=Han}\p{Script=Katakana}]*)$/u,
+);
 
 function areCounted(names: readonly string[]): boolean {
   const parts = names.map((name) => partsOf(name, number));
@@ -67,7 +70,7 @@ function areCounted(names: readonly string[]): boolean {
 }
 
 function areLetters(names: readonly string[]): boolean {
-  const parts = names.map((name) => partsOf(name, letter));
+  const parts = names.map((name) => partsOf(name, letter()));
   const codes = parts.map((part) => part?.count.charCodeAt(0) ?? 0);
   return areOfOne(parts) && codes.every((code, k) => code === (codes[0] ?? 0) + k);
 }

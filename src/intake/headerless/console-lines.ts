@@ -7,6 +7,7 @@
  * sign apart.
  */
 
+import { once } from '../../base/kept.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
@@ -28,7 +29,7 @@ export type ConsoleLines = {
 const beginning =
   /^\s*(?:\[?(?:\d{4}-\d\d-\d\d[T ])?\d{1,2}:\d\d(?::\d\d)?\]?|(?:N[ =:]|No\.? ?)\d{1,4}[.):]?)(?= |$)/u;
 /** The last word, or the last two where a blank stands before the unit. */
-const ending = /(\S+ \p{L}[\p{L}.]*|\S+)\s*$/u;
+const ending = once(() => /(\S+ \p{L}[\p{L}.]*|\S+)\s*$/u);
 const metals = /^(?:n?fe|nfe|al|alu|steel|f|n)$/iu;
 /** A longer line is no shot. */
 const longest = 200;
@@ -65,7 +66,7 @@ function lineOf({ text }: Source, row: Row): string {
 function shotOf(row: Row, line: string): readonly Shot[] {
   const start = beginning.exec(line)?.[0] ?? '';
   const from = start === '' ? 0 : start.length + 1;
-  const at = ending.exec(line.slice(from))?.index;
+  const at = ending().exec(line.slice(from))?.index;
   if (at === undefined) return [];
   const two = line.slice(from + at);
   // `bonnet OL` is a panel and no reading: only a unit stands as a second word.

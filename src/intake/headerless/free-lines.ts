@@ -235,7 +235,7 @@ function withoutNumber(
 }
 
 /** As large as a film in one of the units; a small whole number counts something. */
-function mayBeFilm({ number, unit }: NumberInLine): boolean {
+export function mayBeFilm({ number, unit }: NumberInLine): boolean {
   const shape = numberShape(number.text);
   if (shape === undefined || shape.negative) return false;
   const value = numberOf(shape);

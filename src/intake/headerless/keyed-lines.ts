@@ -7,6 +7,7 @@
  * stand, with one sign between them.
  */
 
+import { once } from '../../base/kept.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import type { GaugeRole } from '../header/gauge-vocabulary.ts';
@@ -77,7 +78,7 @@ const keysOf = (cells: readonly string[]): readonly string[] =>
 function pairsIn(text: string): readonly string[] {
   const bare = /^\s*\{.*\}\s*,?\s*$/u.test(text) ? withoutBraces(text) : text;
   const parted = [';', '|', '\t', ','].find(
-    (mark) => bare.includes(mark) && bare.split(mark).every((piece) => pair.test(piece)),
+    (mark) => bare.includes(mark) && bare.split(mark).every((piece) => pair().test(piece)),
   );
   const pieces = parted === undefined ? blankPairs(bare) : bare.split(parted);
   const cells = pieces.flatMap((piece) => {
@@ -87,7 +88,7 @@ function pairsIn(text: string): readonly string[] {
   return cells.length === pieces.length * 2 ? cells : [];
 }
 
-const pair = /^[^:=]*\p{L}[^:=]*[:=]/u;
+const pair = once(() => /^[^:=]*\p{L}[^:=]*[:=]/u);
 
 /** `{"panel":"bonnet","um":112.4}` with blanks for its braces and quotes. */
 const withoutBraces = (text: string): string =>
@@ -112,7 +113,7 @@ function ofValues(layout: Layout): Layout {
 }
 
 /** A number of a point, a sign of a list or the word for a reading, and the reading behind it. */
-const numbered = /^(\s*(?:\p{L}{1,12}\.?\s?)?#?\d{1,4}\s*)[:=)](?=\s*[\d.,+-])(.*)$/u;
+const numbered = once(() => /^(\s*(?:\p{L}{1,12}\.?\s?)?#?\d{1,4}\s*)[:=)](?=\s*[\d.,+-])(.*)$/u);
 const listed = /^(\s*(?:\d{1,4}\.|[-*•–+]))\s(.*)$/u;
 const named = /^([^:=\d]{2,40})[:=](.*)$/u;
 
@@ -155,7 +156,7 @@ const panelOfLine = (row: Row, text: string, context: LayoutContext): string | u
 
 function begunBy({ row, text }: Line): readonly Begun[] {
   for (const [kind, form] of [
-    ['numbered', numbered],
+    ['numbered', numbered()],
     ['listed', listed],
     ['named', named],
   ] as const) {

@@ -2,6 +2,7 @@
  * A line as people type it → its numbers, each with the words before it and the unit behind it:
  * `Bonnet: left 121, right 117 µm` → 121 after `Bonnet: left`, 117 in µm after `right`.
  */
+import { once } from '../../base/kept.ts';
 import { unitNamed } from '../cells/unit.ts';
 
 /** A stretch of a line, and where it begins in it. */
@@ -27,7 +28,7 @@ export type LineWords = {
 
 /** Digits with no letter, digit or sign of a name before them: `P1` and `#2` are names. */
 const ofNumber = (): RegExp => /(?<![\p{L}\p{N}#_.,])[+−-]?\d+(?:[.,]\d+)*/gu;
-const wordBehind = /^([ \u00a0]?[([]?)([\p{L}µμ㎛]+)[)\]]?/u;
+const wordBehind = once(() => /^([ \u00a0]?[([]?)([\p{L}µμ㎛]+)[)\]]?/u);
 /** `1:`, `2)`, `(3)`, `4 =` before another number is the name of a point, and `10:12` a time. */
 const namesNext = /^\s?(?:[:=)\]-]|\.(?=\s))\s*(?=[+−-]?\d)/u;
 const isTime = /^:\d\d(?!\d)/u;
@@ -66,7 +67,7 @@ const endOf = (line: string, { text, at }: Piece): number => {
 const everyday = new Set(['in', 'my']);
 
 function unitBehind(behind: string, end: number): Piece | undefined {
-  const [, before = '', word = ''] = wordBehind.exec(behind) ?? [];
+  const [, before = '', word = ''] = wordBehind().exec(behind) ?? [];
   if (word === '' || unitNamed(word) === undefined) return undefined;
   if (before.trim() === '' && before !== '' && everyday.has(word.toLowerCase())) return undefined;
   return { text: word, at: end + before.length };

@@ -6,6 +6,7 @@
  * text, so that every reading knows its place.
  */
 
+import { once } from '../../base/kept.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { aboutFile, roleOfKey } from '../beside/sayings.ts';
 import { notReading } from '../cells/not-readings.ts';
@@ -71,7 +72,7 @@ export function listRows(
   const known = lines.filter(
     (line) => line !== undefined && isOwn(line.label.trim()) && hasNumber(line.value),
   );
-  if (known.length === 0) return undefined;
+  if (known.length <= withoutMark(source, rows, lines, isOwn)) return undefined;
   const first = lines.indexOf(known[0]);
   const last = lines.lastIndexOf(known.at(-1));
   const own = lines
@@ -91,6 +92,19 @@ export function listRows(
   const split = new Map([...list, ...beyond].map((line) => [line.row, cellsOf(line, mark)]));
   return rows.map((row) => split.get(row) ?? row);
 }
+
+/** Lines `bonnet 102 104` between name and readings of which no mark stands: where they are as many, it is no such list. */
+const withoutMark = (
+  { text }: Source,
+  rows: readonly Row[],
+  lines: readonly (Line | undefined)[],
+  isOwn: (label: string) => boolean,
+): number =>
+  rows.filter((row, i) => {
+    if (lines[i] !== undefined) return false;
+    const [, name = ''] = /^([^\d]+?)\s+\d/u.exec(lineFrom(text, row.start)) ?? [];
+    return isOwn(name.trim());
+  }).length;
 
 /** `Bonnet / 1: 121 µm`: each line is one reading, of the point whose number stands behind its panel. */
 function arePoints(
@@ -144,13 +158,13 @@ function lineOf({ text }: Source, row: Row): Line | undefined {
   const mark = colon === -1 ? start.search(loneMark) : colon;
   if (mark === -1 || row.quoted) return undefined;
   const before = line.slice(0, mark);
-  const label = before.replace(bullet, '');
+  const label = before.replace(bullet(), '');
   const at = before.length - label.length;
   return hasLetter(label) ? { row, label, at, value: line.slice(mark + 1) } : undefined;
 }
 
 /** `- Bonnet`, `• Roof`, `2. Boot lid`: the sign of a list, or a place in it. */
-const bullet = /^\s*(?:[-*•·–—▪◦+]|\d{1,3}[.)])\s+(?=\p{L})/u;
+const bullet = once(() => /^\s*(?:[-*•·–—▪◦+]|\d{1,3}[.)])\s+(?=\p{L})/u);
 
 /** Names of panels are shorter. */
 const longestLabel = 200;

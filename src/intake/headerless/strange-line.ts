@@ -6,9 +6,10 @@ import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { kerbHint } from '../../film/template/panel-advice.ts';
 import { readLabel } from '../../film/template/panel-names.ts';
+import type { KerbWord } from '../../film/template/panel-sense.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
-import { type Line, understoodLines, withoutBullet } from './free-lines.ts';
+import { type Line, mayBeFilm, understoodLines, withoutBullet } from './free-lines.ts';
 import { saidBy } from './line-meaning.ts';
 import { type Piece, wordsOfLine } from './line-words.ts';
 
@@ -22,19 +23,31 @@ export function strangeLine(
   const sound = own.filter(
     (one) => one?.kind === 'readings' && one.readings.some(({ panel }) => panel !== undefined),
   );
-  const [line] = strange;
-  if (line === undefined || sound.length < strange.length) return undefined;
+  const sides = strange.filter((line) => kerbOf(unknownName(line, isPanel)) !== undefined);
+  const others = strange.length - sides.length;
+  const line = sides[0] ?? strange[0];
+  // `nsf door` is a panel, whichever: notes that have most of their panels by such names are notes.
+  if (line === undefined || sound.length + sides.length < others || sound.length === 0) {
+    return undefined;
+  }
   const name = unknownName(line, isPanel);
   const piece = name ?? trimmed(line.text);
   const at = source.placeAt(line.row.start + piece.at, piece.text.length);
   if (name === undefined) {
+    const count = smallNumber(line);
+    if (count !== undefined) {
+      const message = `"${count.text}" may be a reading, or count something`;
+      const hint = `if it is a reading, write ${count.text}.0; else take it out of the line`;
+      const place = source.placeAt(line.row.start + count.at, count.text.length);
+      return error('reading-ambiguous', message, { at: place, hint });
+    }
     const message = `"${piece.text}" is not a panel and its readings, as other lines are`;
     return error('reading-not-a-number', message, {
       at,
       hint: 'correct the line, or take it out if it is no reading',
     });
   }
-  const kerb = readLabel(name.text).meanings.find((meaning) => meaning.kerb !== undefined)?.kerb;
+  const kerb = kerbOf(name);
   const remedy = `--panel-names "${name.text}=PANEL" says which panel it is`;
   return kerb === undefined
     ? error('panel-unknown', `"${name.text}" is no panel that any template has`, {
@@ -46,6 +59,22 @@ export function strangeLine(
         hint: `${kerbHint(kerb)}; or ${remedy}`,
       });
 }
+
+/** The one whole number among readings that is too small for a film in µm: `4` of `roof 4.0 3.9 4`. */
+function smallNumber({ text }: Line): Piece | undefined {
+  const numbers = wordsOfLine(withoutBullet(text))?.numbers ?? [];
+  const [small, second] = numbers.filter((one) => !mayBeFilm(one));
+  const isWhole = small !== undefined && /^\d$/.test(small.number.text);
+  return isWhole && second === undefined && numbers.length > 1 ? small.number : undefined;
+}
+
+/** A panel named by its side to the kerb, which is left in one country and right in another. */
+const kerbOf = (name: Piece | undefined): KerbWord | undefined =>
+  name === undefined
+    ? undefined
+    : readLabel(name.text).meanings.find(
+        ({ part, kerb }) => part !== undefined && kerb !== undefined,
+      )?.kerb;
 
 /** The words before a number of the line that name no panel and no point, where they may be a name. */
 function unknownName({ text }: Line, isPanel: (label: string) => boolean): Piece | undefined {

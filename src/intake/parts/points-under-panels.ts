@@ -22,6 +22,8 @@ import { namesUnit } from './section-state.ts';
 
 type Cell = HeaderCell<GaugeRole>;
 const fewestPanels = 2;
+/** Of each of these panels two points at least. */
+const fewestColumns = 2 * fewestPanels;
 
 /** Roles that a column beside those of the panels may have. */
 const beside: ReadonlySet<GaugeRole> = new Set([
@@ -35,7 +37,7 @@ export function pointsUnderPanels(
   { isPanel, mayBePanel, given, layout }: LayoutContext,
 ): Layout | undefined {
   if (given !== undefined || (layout !== undefined && layout !== 'wide')) return undefined;
-  if (lower.line !== upper.line + 1) return undefined;
+  if (lower.line !== upper.line + 1 || lower.cells.length < fewestColumns) return undefined;
   const [above, own] = [upper, lower].map(({ cells }) => readGaugeHeader(cells));
   if (above === undefined || own === undefined) return undefined;
   const readings: ReadingColumn[] = [];

@@ -18,34 +18,23 @@ import {
   tellOtherDialect,
 } from '../beside/lines-beside.ts';
 import { hear, hearComments, readPreamble, unitOfAll } from '../beside/preamble.ts';
-import {
-  filledCells,
-  givenBy,
-  loneText,
-  panelSaid,
-  roleOfKey,
-  type Saying,
-  sayingOf,
-} from '../beside/sayings.ts';
+import { givenBy, sayingOf } from '../beside/sayings.ts';
+import { isStatisticSaying, statisticsOf } from '../beside/statistics-lines.ts';
 import { unitSetBy } from '../beside/unit-lines.ts';
 import { markerLegend } from '../cells/markers.ts';
-import { notReading } from '../cells/not-readings.ts';
-import { unitNamed } from '../cells/unit.ts';
-import { type Layout, layoutOf } from '../header/layout.ts';
-import { cellText } from '../rows/row.ts';
+import type { Layout } from '../header/layout.ts';
 import type { Row } from '../rows/tokens.ts';
-import { isStatistic, namesStatistic } from '../statistics/statistic-words.ts';
-import { type Given, nothingGiven, placeOf } from '../tables/table.ts';
+import { nothingGiven, placeOf } from '../tables/table.ts';
+import { countsColumns, isMovedHeader, otherHeader } from './headers-below.ts';
+import { captionOf, isNews } from './named-above.ts';
 import {
   isDataRow,
-  isNumber,
   namesUnit,
   needsPanel,
   type Parts,
   type Reader,
   type State,
   sameNames,
-  startsAsNumber,
   type TableStart,
   type UnitLine,
 } from './section-state.ts';
@@ -190,42 +179,6 @@ function readOther(
   state.rows.push(row);
 }
 
-/** `Mean 100.5 µm / Min 97 µm / n 4`: words of statistics, each with its number. */
-const sumOf = /^(\D*?\S)\s*[:=]?\s+([+-]?\d+(?:[.,]\d+)?)\s*(\S*)$/u;
-
-function statisticsOf(row: Row): readonly Saying[] {
-  const [column, more] = filledCells(row);
-  if (column === undefined || more !== undefined) return [];
-  const parts = cellText(row, column)
-    .slice(0, longestSums)
-    .split(/\s*[/;|·•]\s*|,\s+|\s{2,}|\t/u)
-    .filter((part) => part !== '');
-  if (parts.length < 2) return [];
-  const sums = parts.map((part): Saying | undefined => {
-    const [, key = '', value = '', unit = ''] = sumOf.exec(part) ?? [];
-    const isSum = isStatistic(key) || /^n$/iu.test(key);
-    return isSum && (unit === '' || unitNamed(unit) !== undefined)
-      ? { key, value: unit === '' ? value : `${value} ${unit}`, column }
-      : undefined;
-  });
-  return sums.every((sum) => sum !== undefined) ? sums : [];
-}
-const longestSums = 300;
-
-/** `Mean: 101.3`, in one cell: in two it is a row of the table. */
-const isStatisticSaying = (row: Row, { key, value }: Saying): boolean =>
-  filledCells(row).length === 1 &&
-  (isStatistic(key) || /^n$/iu.test(key.trim())) &&
-  (isNumber(value) || value === '');
-
-/** `Panel: roof` where the panels have a column is a row gone wrong, not news. */
-const roleOfGiven = { panel: 'panel', vehicle: 'vehicle', layer: 'layer', point: 'point' } as const;
-function isNews(given: Partial<Given>, layout: Layout, row: Row): boolean {
-  const keys = Object.keys(given).filter((key): key is keyof Given => key in roleOfGiven);
-  if (keys.includes('panel')) return needsPanel(layout);
-  return keys.every((key) => !layout.columns.has(roleOfGiven[key])) && filledCells(row).length <= 2;
-}
-
 function repeatHeader(row: Row, state: State, reader: Reader): void {
   const { findings } = reader;
   closeTable(state, reader);
@@ -239,70 +192,11 @@ function repeatHeader(row: Row, state: State, reader: Reader): void {
   }));
 }
 
-/** Another row of names in the middle of the file, with readings under it. */
-function otherHeader(
-  row: Row,
-  next: Row | undefined,
-  { layout }: State,
-  { context }: Reader,
-): Layout | undefined {
-  if (row.cells.length < 2 && layout.kind !== 'blocks') return undefined;
-  const numbered =
-    layout.kind === 'repeats' ||
-    countsColumns(row, layout) ||
-    namesPanels(row) ||
-    context.byCells?.(row.cells) !== undefined;
-  if (!numbered && row.cells.some((cell) => startsAsNumber(cell.trim()))) return undefined;
-  const other = layoutOf(row.cells, { ...context, captions: layout.kind === 'blocks' });
-  if (other === undefined || next === undefined) return undefined;
-  return isDataRow(next, other) || isUnitsLike(next) ? other : undefined;
-}
-
-/** `Panel;1;2` below rows of one reading: names of columns, where a row would have its numbers. */
-function countsColumns({ cells }: Row, { columns }: Layout): boolean {
-  const panelAt = columns.get('panel') ?? -1;
-  const counted = [1, 2].every((k) => cells[panelAt + k]?.trim() === String(k));
-  return panelAt !== -1 && counted && roleOfKey((cells[panelAt] ?? '').trim()) === 'panel';
-}
-
-const namesPanels = ({ cells }: Row): boolean =>
-  cells.some((cell) => roleOfKey(cell.trim()) === 'panel');
-
-/** `1 µm;2 µm;Panel` below rows of other columns: the name of the panels stands where a row has a reading. */
-const isMovedHeader = ({ cells }: Row, { readings, header }: Layout): boolean =>
-  header.length > 0 &&
-  readings.some(({ column }) => {
-    const text = cells[column] ?? '';
-    return text !== '' && !startsAsNumber(text) && roleOfKey(text.trim()) === 'panel';
-  });
-
-const isUnitsLike = ({ cells }: Row): boolean => cells.every((cell) => !/\d/u.test(cell));
-
 function openTable(row: Row, layout: Layout, state: State, reader: Reader): void {
   closeTable(state, reader);
   closeForeign(state, reader);
   state.header = row;
   state.layout = layout;
-}
-
-/** A panel's name above its values; between blocks any line of text is one, known or not. */
-function captionOf(
-  row: Row,
-  next: Row | undefined,
-  { layout, header }: State,
-  { context }: Reader,
-): string | undefined {
-  if (!needsPanel(layout)) return undefined;
-  const text = loneText(row);
-  if (text === undefined || namesStatistic(text) || notReading(text) !== undefined)
-    return undefined;
-  if (context.isPanel(text)) return text;
-  const saying = sayingOf(row);
-  const said = saying === undefined ? undefined : panelSaid(saying, context.isPanel);
-  if (next === undefined || (saying !== undefined && said === undefined)) return undefined;
-  if (said !== undefined)
-    return sameNames(next, header) || isDataRow(next, layout) ? said : undefined;
-  return sameNames(next, header) || isDataRow(next, layout) ? text : undefined;
 }
 
 function closeTable(state: State, { source, delimiter }: Reader): void {

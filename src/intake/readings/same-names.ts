@@ -43,7 +43,9 @@ export function pointSpelling(
 
 /** `Точка 1`, `Punkt Nr. 2`. */
 const numberedPoint = (text: string): RegExpExecArray | null =>
-  text.length > 40 ? null : /^(\p{L}[\p{L}\s.°#№]*?)[\s.:#№-]*(\d{1,5})$/u.exec(text);
+  text.length > 40 || /^\d/u.test(text)
+    ? null
+    : /^(\p{L}[\p{L}\s.°#№]*?)[\s.:#№-]*(\d{1,5})$/u.exec(text);
 
 /** Whether every point of every table is a number behind a word that means a point. */
 function allAreNumbered(tables: readonly Table[]): boolean {

@@ -30,7 +30,7 @@ function wordsOfStatistics(): Words {
   const kinds = new Map<string, Statistic>();
   for (const group of [besideNames, behindNames, onlyAlone]) {
     for (const [kind, list] of Object.entries(group) as [Statistic, string][]) {
-      for (const word of wordsIn(list)) kinds.set(plainName(word), kind);
+      for (const word of wordsIn(plainName(list))) kinds.set(word, kind);
     }
   }
   const before = new Set(allWords(besideNames));

@@ -1,22 +1,20 @@
 /**
- * What there is to say about a header: why none was found, which columns are doubled or unknown.
+ * What there is to say about a header that was found: which columns are doubled or unknown.
  */
 
 import { counted } from '../../base/counted.ts';
-import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
+import type { Place } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import { besideReadings } from '../header/beside-readings.ts';
-import { type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
-import { type HeaderCell, misspelling, plainWords, type Vocabulary } from '../header/header.ts';
-import { type Layout, readGaugeHeader } from '../header/layout.ts';
-import { isOrdinal } from '../header/ordinals.ts';
+import { gaugeVocabulary } from '../header/gauge-vocabulary.ts';
+import { plainWords } from '../header/header.ts';
+import type { Layout } from '../header/layout.ts';
 import { isShortSeries } from '../header/series-columns.ts';
 import { cellText } from '../rows/row.ts';
-import type { Source } from '../rows/source.ts';
-import type { Delimiter, Row } from '../rows/tokens.ts';
+import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { placeOf, type Table } from './table.ts';
 
@@ -202,76 +200,3 @@ const isConstant = (rows: readonly Row[], column: number): boolean =>
 
 const holdsNumbers = (rows: readonly Row[], column: number): boolean =>
   rows.some((row) => numberShape(cellText(row, column)) !== undefined);
-
-export const explainGaugeHeader = (
-  source: Source,
-  rows: readonly Row[],
-  delimiter: Delimiter,
-): readonly Diagnostic[] =>
-  explainHeader(source, rows, delimiter, {
-    vocabulary: gaugeVocabulary,
-    read: readGaugeHeader,
-    needed: ['panel', 'reading'],
-    otherwise: 'the columns need names: a panel and a reading, or one column per panel',
-    further: wayOut,
-  });
-
-/** What to do where no name of a column is near: say which it is, unless there are but means. */
-function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): string {
-  if (role === 'reading' && header.some(({ label }) => namesStatistic(label))) {
-    return '; means and extremes are no readings: export the single ones';
-  }
-  return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
-}
-
-type Wanted<Role extends string> = {
-  readonly vocabulary: Vocabulary<Role>;
-  readonly read: (cells: readonly string[]) => readonly HeaderCell<Role>[];
-  readonly needed: readonly Role[];
-  readonly otherwise: string;
-  readonly further?: (role: Role, header: readonly HeaderCell<Role>[]) => string;
-};
-
-/** The row nearest to a header decides what is said: a column missing, or no header at all. */
-export function explainHeader<Role extends string>(
-  source: Source,
-  rows: readonly Row[],
-  delimiter: Delimiter,
-  { vocabulary, read, needed, otherwise, further }: Wanted<Role>,
-): readonly Diagnostic[] {
-  const nearest = rows.find((row) => {
-    const header = read(row.cells);
-    const near = needed.some((role) => misspelling(vocabulary, role, header) !== undefined);
-    return header.length > 1 && (near || header.some(({ role }) => role !== undefined));
-  });
-  if (nearest === undefined) {
-    const [first] = rows;
-    const at =
-      first === undefined
-        ? source.placeAt(Math.max(0, source.text.search(/\S/u)), 1)
-        : placeOf({ source, delimiter }, first, 0);
-    return [
-      error('header-missing', 'no line of the file names the columns', { at, hint: otherwise }),
-    ];
-  }
-  const header = read(nearest.cells);
-  const columns = header
-    .map(({ text }) => text)
-    .filter((text) => text !== '')
-    .join(', ');
-  return needed
-    .filter((role) => header.every((cell) => cell.role !== role))
-    .map((role) => {
-      const slip = misspelling(
-        vocabulary,
-        role,
-        header.map((cell) => (isOrdinal(cell.label) ? { text: '', label: '' } : cell)),
-      );
-      const meant =
-        slip === undefined ? '' : `did you mean "${slip.name}" by "${header[slip.column]?.text}"? `;
-      return error('column-missing', `there is no column "${role}"`, {
-        at: placeOf({ source, delimiter }, nearest, slip?.column ?? 0),
-        hint: `${meant}columns found: ${columns}${slip === undefined ? (further?.(role, header) ?? '') : ''}`,
-      });
-    });
-}

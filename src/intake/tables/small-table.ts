@@ -18,7 +18,7 @@ import { type HeaderCell, headerReader, type Vocabulary } from '../header/header
 import { chooseDialect } from '../rows/dialect.ts';
 import { cellText } from '../rows/row.ts';
 import { cellSpan, type Row, tokenize } from '../rows/tokens.ts';
-import { explainHeader } from './layout-questions.ts';
+import { explainHeader } from './why-no-header.ts';
 
 export type SmallTableForm<Role extends string> = {
   readonly vocabulary: Vocabulary<Role>;

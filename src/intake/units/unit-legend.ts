@@ -1,6 +1,6 @@
 /**
- * Lines that say which unit a code stands for: `Units: 1 = micrometre, 2 = mil`. Where they name every code in the
- * column of units, each once, those are the units of its rows; a code that no line explains is refused as it stands.
+ * Lines that say which unit a code stands for: `Units: 1 = micrometre, 2 = mil`. Codes that they name in the column of
+ * units, each once, are the units of those rows; a code that no line explains is refused where it stands.
  */
 
 import { linesOutside } from '../beside/lines-outside.ts';
@@ -46,8 +46,11 @@ export function withLegendUnits(parts: Parts): {
       legend.set(code, unit);
     }
   }
-  if (![...codes].every((code) => legend.has(code))) return none;
-  const said = [...codes].map((code) => `${code} is ${unitSign[legend.get(code) ?? 'um']}`);
+  if (legend.size === 0) return none;
+  const said = [...codes].flatMap((code) => {
+    const unit = legend.get(code);
+    return unit === undefined ? [] : [`${code} is ${unitSign[unit]}`];
+  });
   return {
     parts: {
       ...parts,

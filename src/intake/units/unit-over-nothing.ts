@@ -17,10 +17,9 @@ export function unitOverNothing(
 ): Layout | undefined {
   const at = header.cells.findLastIndex((cell) => cell.trim() !== '');
   const [cell] = readGaugeHeader([header.cells[at] ?? '']);
-  if (at < 2 || cell?.unit === undefined || !isForAll(cell.label)) return undefined;
-  if (below.length === 0 || below.some((row) => cellText(row, at) !== '')) {
-    return undefined;
-  }
+  if (at < 2 || cell?.unit === undefined) return undefined;
+  if (below.length === 0 || below.some((row) => cellText(row, at) !== '')) return undefined;
+  if (!isForAll(cell.label)) return undefined;
   const layout = layoutOf(header.cells.with(at, ''), context);
   const [first] = layout?.readings ?? [];
   const named = layout?.header[first?.column ?? -1];

@@ -50,8 +50,8 @@ function closesWithUnits({ cells }: Row, { layout }: Table): boolean {
   const named = texts.filter((text, k) => !at.has(k) && text !== '');
   return (
     named.length > 0 &&
-    named.every((text) => roleOfKey(text) === 'unit') &&
-    [...at].every((column) => isUnit(texts[column] ?? ''))
+    [...at].every((column) => isUnit(texts[column] ?? '')) &&
+    named.every((text) => roleOfKey(text) === 'unit')
   );
 }
 

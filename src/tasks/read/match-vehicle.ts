@@ -99,7 +99,9 @@ function unknownPanels(
     if (answer.kind === 'match' || label === '') return [];
     const problem = panelProblem(severity, label, answer, template, place(reading, request));
     return [
-      answer.kind === 'unknown' ? { ...problem, hint: waysOut(label, answer, template) } : problem,
+      answer.kind === 'unknown'
+        ? { ...problem, hint: waysOut(label, answer, template, request.templates) }
+        : problem,
     ];
   });
 }
@@ -109,7 +111,12 @@ function waysOut(
   label: string,
   { suggestion }: { readonly suggestion?: string },
   { id }: VehicleTemplate,
+  templates: readonly VehicleTemplate[],
 ): string {
+  const others = templates.filter((one) => panelMatcher(one)(label).kind === 'match');
+  if (others.length > 0) {
+    return `it is a panel of ${listed(others.map((one) => one.id))}: name the vehicle’s with --template; if the vehicle has none, take its rows out`;
+  }
   const naming = (name: string): string => `--panel-names "${label}=${name}"`;
   return suggestion === undefined
     ? `say which panel it is: ${naming('NAME')} (leastcut template show ${id} lists the names); or take its rows out`

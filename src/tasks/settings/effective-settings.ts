@@ -70,6 +70,8 @@ export function effectiveSettings(
       setting(`rates.${key}`, { ...rate, value: rate.value.rate }),
     ),
     setting('reading_unit', plain.readingUnit),
+    // It matters only to files that have such names.
+    ...(plain.nearside.value === null ? [] : [setting('nearside', plain.nearside)]),
     setting('show_unit', plain.showUnit),
     setting('color', plain.color),
     ...[...numbers].filter(([id]) => id !== RISK).map(([id, number]) => setting(id, number)),

@@ -183,7 +183,7 @@ export function layerAssumptions(
   ];
 }
 
-/** The template with the job's own substrates. */
+/** The template with the vehicle's own substrates. */
 export const withSubstrates = (
   template: VehicleTemplate,
   substrateOf: (panelId: string) => Substrate | undefined,

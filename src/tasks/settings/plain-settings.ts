@@ -3,6 +3,7 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { Hardness } from '../../correction/removal/removal-knowledge.ts';
 import type { Finish, LimitPolicy } from '../../film/film-model.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
+import type { Side } from '../../film/template/panel-sense.ts';
 import type { Aim } from '../../formats/json/setting-values.ts';
 import { type Effective, firstSaid } from './setting-origin.ts';
 import { type ColourUse, type Layers, sayings } from './settings-layers.ts';
@@ -19,6 +20,7 @@ export type PlainSettings = {
   readonly hardness: Effective<Hardness>;
   readonly colourDepth: Effective<'light' | 'dark' | null>;
   readonly readingUnit: Effective<LengthUnit | null>;
+  readonly nearside: Effective<Side | null>;
   readonly showUnit: Effective<LengthUnit>;
   readonly color: Effective<ColourUse>;
 };
@@ -93,6 +95,13 @@ export function plainSettings(
       sayings<LengthUnit | null>(layers, {
         typed: (typed) => typed.readingUnit,
         shop: [(shop) => shop.readingUnit, 'reading_unit'],
+      }),
+      null,
+    ),
+    nearside: firstSaid(
+      sayings<Side | null>(layers, {
+        typed: (typed) => typed.nearside,
+        shop: [(shop) => shop.nearside, 'nearside'],
       }),
       null,
     ),

@@ -5,6 +5,7 @@
 import type { Place } from '../../base/diagnostics.ts';
 import type { LengthUnit, Micrometres } from '../../base/units.ts';
 import type { Finish, LimitPolicy } from '../../film/film-model.ts';
+import type { Side } from '../../film/template/panel-sense.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { JsonPath } from '../../formats/json/json-text.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -29,6 +30,7 @@ export type TypedSettings = {
   readonly history?: Effective<string>;
   readonly kind?: Effective<QuoteKind>;
   readonly readingUnit?: Effective<LengthUnit>;
+  readonly nearside?: Effective<Side>;
   readonly showUnit?: Effective<LengthUnit>;
   readonly color?: Effective<ColourUse>;
 };

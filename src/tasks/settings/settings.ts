@@ -5,6 +5,7 @@ import { type Hardness, removalLogSd } from '../../correction/removal/removal-kn
 import type { FilmModel } from '../../film/film-model.ts';
 import type { GaugeAdjustment } from '../../film/gauge/gauge-adjustment.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
+import type { Side } from '../../film/template/panel-sense.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import type { Aim } from '../../formats/json/setting-values.ts';
 import { modelsWith } from '../../formats/models.ts';
@@ -69,6 +70,8 @@ export type Settings = {
   /** What puts its readings right; null before that file is read, and where it has none. */
   readonly adjustment: GaugeAdjustment | null;
   readonly readingUnit: Effective<LengthUnit | null>;
+  /** What files call the nearside; null where nobody said. */
+  readonly nearside: Effective<Side | null>;
   readonly showUnit: Effective<LengthUnit>;
   readonly color: Effective<ColourUse>;
   /** The numbers of the model that are not at their built-in value. */
@@ -130,6 +133,7 @@ export function resolveSettings(layers: Layers): Settings {
     training: models.training,
     facts,
     readingUnit: plain.readingUnit,
+    nearside: plain.nearside,
     showUnit: plain.showUnit,
     color: plain.color,
     effective: effectiveSettings(plain, facts, own),

@@ -7,7 +7,10 @@ import type { LoadedFile } from '../read/read-request.ts';
 import type { SettingOrigin } from './setting-origin.ts';
 import type { Settings } from './settings.ts';
 
-export type NamedHistory = { readonly file: LoadedFile; readonly origin: SettingOrigin };
+export type NamedHistory = {
+  readonly file: Pick<LoadedFile, 'name' | 'bytes'>;
+  readonly origin: SettingOrigin;
+};
 
 /** Settings with the pace that the hours of a file teach. */
 export function withHistory(settings: Settings, { file, origin }: NamedHistory): Outcome<Settings> {

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { labelWords } from '../../../src/film/template/panel-label.ts';
 import { panelMatcher } from '../../../src/film/template/panel-names.ts';
-import { englishWords } from '../../../src/film/template/panel-vocabulary.ts';
+import {
+  englishWords,
+  vocabulary,
+  vocabularyFor,
+} from '../../../src/film/template/panel-vocabulary.ts';
 import { wordSenses } from '../../../src/film/template/panel-word-rows.ts';
 import { wordsAbroad } from '../../../src/film/template/panel-words-abroad.ts';
 import { wordsEast } from '../../../src/film/template/panel-words-east.ts';
@@ -192,4 +197,37 @@ it('gives every word one meaning, in whichever language it is said', () => {
       return before !== undefined && JSON.stringify(before) !== JSON.stringify(senses);
     });
   expect(different).toEqual([]);
+});
+
+describe('words that are all English are looked up in English alone, for', () => {
+  const further = [...vocabulary().keys()].filter((phrase) => !englishWords.has(phrase));
+
+  it('no other language has a phrase of such words', () => {
+    const english = further.filter((phrase) =>
+      phrase.split(' ').every((word) => englishWords.has(word)),
+    );
+    expect(further.length).toBeGreaterThan(1000);
+    expect(english).toEqual([]);
+  });
+
+  it('no other language has a word that is the plural of one', () => {
+    const words = new Set(further.flatMap((phrase) => phrase.split(' ')));
+    const plurals = [...words].filter(
+      (word) => !englishWords.has(word) && englishWords.has(word.replace(/s$/, '')),
+    );
+    expect(plurals).toEqual([]);
+  });
+
+  it.each(['Left front doors', 'rear doors', 'Dach', 'Tür hinten', 'door av g', 'roof rail links'])(
+    'of "%s" every phrase means what it means among all languages',
+    (label) => {
+      const words = labelWords(label);
+      const phrases = words.flatMap((_, from) =>
+        words.slice(from).map((__, k) => words.slice(from, from + k + 1).join(' ')),
+      );
+      for (const phrase of phrases) {
+        expect(vocabularyFor(words).get(phrase)).toEqual(vocabulary().get(phrase));
+      }
+    },
+  );
 });

@@ -21,7 +21,7 @@ test('a full shop file is read, key by key', () => {
     "rates": { "rotary/wool/fine": { "rate_um_per_set": 1.2, "ln_sd": 0.3, "note": "scrap door" } },
     "risk_pct": 4, "policy": "strict", "aim": 85, "floor_um": 90, "finish": "lacquer",
     "galvanised": true, "template": "own.json", "templates": ["van.json"],
-    "reading_unit": "mil", "show_unit": "mil", "color": "never",
+    "reading_unit": "mil", "nearside": "left", "show_unit": "mil", "color": "never",
     "minutes": { "wipe_min_per_section": 0, "pad_cleaning_min_per_section": 0.5 },
     "numbers": { "film.earlier.unknown_clear_um": 3 } }`;
   expect(shopOf(text)).toStrictEqual({
@@ -41,6 +41,7 @@ test('a full shop file is read, key by key', () => {
     template: 'own.json',
     templates: ['van.json'],
     readingUnit: 'mil',
+    nearside: 'left',
     showUnit: 'mil',
     color: 'never',
     numbers: new Map([

@@ -365,6 +365,15 @@ test('brackets around a number mean what the file says of them, and nothing with
   expect(read('(...) = counted as well')).toBe(102);
 });
 
+test.each([
+  ...['bracket', 'brackets', 'parenthesis', 'Parentheses', 'Klammer', 'KLAMMERN', 'parenthèses'],
+  ...['crochets', 'paréntesis', 'corchetes', 'parentesi', 'parentesi quadre', 'haakjes'],
+  ...['nawiasach', 'скобках', '括弧', '括号', '( )', '[]', '(x)', '(1234)', '[…]'],
+])('a line may speak of brackets as "%s"', (word) => {
+  expect(markerLegend([`${word} = deleted`]).size).toBeGreaterThan(0);
+  expect(markerLegend(['deleted', 'wing-front-left,1,110']).size).toBe(0);
+});
+
 test('every cell left out says why, in a sentence that quotes it', () => {
   for (const text of ['OL', '#N/A', 'deleted', '9.9E37', '-9999', '102 (deleted)', '<5']) {
     const cell = readReadingCell(text, rulesOf(wholes, 'um'));

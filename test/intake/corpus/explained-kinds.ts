@@ -68,9 +68,11 @@ const sortedIn = (random: Random, spoil: (lines: string[]) => string[], rest: Re
 const inOneRow = (
   random: Random,
   heading: (panel: string, k: number) => string,
-  rest: Rest = {},
+  { onePoint = [], ...rest }: Rest & { readonly onePoint?: readonly string[] } = {},
 ) => {
-  const survey = inventSurvey(random, { points: 2, panels: ['Bonnet', 'Roof', 'Boot lid'] });
+  const all = inventSurvey(random, { points: 2, panels: ['Bonnet', 'Roof', 'Boot lid'] });
+  const shots = all.shots.filter(({ panel, point }) => point === '1' || !onePoint.includes(panel));
+  const survey = { ...all, shots };
   const show = showing(survey);
   const names = survey.shots.map(({ panel, point }) => heading(panel, Number(point)));
   const values = survey.shots.map(({ value }) => show(value));
@@ -268,6 +270,14 @@ export const explainedKinds: readonly Kind[] = [
   ),
   layout('columns of panels whose numbers do not count', 'refused', (random) =>
     inOneRow(random, (panel, k) => `${panel} ${k === 2 ? 3 : k}`),
+  ),
+  layout('columns of points, of which most panels have one', 'read', (random) =>
+    inOneRow(random, (panel, k) => `${panel} ${k}`, { onePoint: ['Roof', 'Boot lid'] }),
+  ),
+  layout('columns of points that begin at 2 on a panel', 'refused', (random) =>
+    inOneRow(random, (panel, k) => `${panel} ${panel === 'Roof' ? k + 1 : k}`, {
+      onePoint: ['Roof', 'Boot lid'],
+    }),
   ),
   layout('columns called by tags of 20 digits', 'read', (random) => {
     const panels = ['40172600000000000011', '40172600000000000012', '40172600000000000013'];

@@ -74,6 +74,20 @@ describe('reading vehicles', () => {
     ]);
   });
 
+  test('of a panel that only other vehicles have, theirs is named and no panel of this one', () => {
+    const { diagnostics } = readVehicles(
+      request([file('a.csv', header, 'roof,1,110', 'rear right door,1,110')], {
+        templateId: 'coupe',
+      }),
+    );
+    expect(diagnostics.map(({ code, hint }) => [code, hint])).toEqual([
+      [
+        'panel-unknown',
+        'it is a panel of supermini, hatch, saloon, estate, mid-suv, double-cab-pickup: name the vehicle’s with --template; if the vehicle has none, take its rows out',
+      ],
+    ]);
+  });
+
   test('where nothing is computed an unknown panel keeps its name, said in a warning', () => {
     const { value, diagnostics } = readVehicles(
       request([file('a.csv', header, 'roof,1,110', 'bonet,1,111')], { keepUnknownPanels: true }),

@@ -33,6 +33,14 @@ describe('the first layer that speaks', () => {
     expect(effective(settings, 'risk_pct')).toMatchObject({ value: riskPct, where });
   });
 
+  test('says what the nearside is, listed among the settings only where it is said', () => {
+    expect(settingsOf({ shop: { nearside: 'left' } }).nearside.value).toBe('left');
+    expect(effective(settingsOf({ shop: { nearside: 'left' } }), 'nearside')?.where).toBe(
+      'shop.json:3',
+    );
+    expect(effective(settingsOf({}), 'nearside')).toBeUndefined();
+  });
+
   test('decides its own keys only: the others come from the next layer', () => {
     const settings = settingsOf({
       shop: { policy: 'strict' },
