@@ -9,15 +9,17 @@ import { mirrorNotes } from './condition/mirror-notes.ts';
 import { type GatheredPanel, gatherPanel } from './gathered-panel.ts';
 import { layerNotes } from './layer-notes.ts';
 import { withAfterTestSpot } from './limits/after-test-spot.ts';
+import { putBackNote } from './put-back-note.ts';
+import type { Reading } from './reading.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
 
 export function assessFilm(request: SurveyRequest): Survey {
-  const byPanel = groupBy(request.readings, ({ panel }) => panel);
-  const gathered = request.template.panels.map((panel) =>
-    gatherPanel(panel, request.factsOf(panel.id), byPanel.get(panel.id) ?? []),
-  );
-  const context = carContext(gathered, request.model);
+  const gathered = gatheredFrom(request.readings, request);
+  const { baselineReadings } = request;
+  const makers =
+    baselineReadings === undefined ? gathered : gatheredFrom(baselineReadings, request);
+  const context = carContext(gathered, makers, request.model);
   const panels = gathered.map((panel) => withKeyingSlips(assessPanel(panel, context, request)));
   const baseline = usualBaseline(context.baseline);
   return {
@@ -28,8 +30,22 @@ export function assessFilm(request: SurveyRequest): Survey {
     baselineMakers:
       context.baseline !== null && baseline?.from === 'panels' ? context.baseline.makers : [],
     spreadPrior: context.prior,
-    notes: [...layerNotes(request.readings), ...mirrorNotes(panels, request.model.conditions)],
+    notes: [
+      ...putBackNote(gathered),
+      ...layerNotes(request.readings),
+      ...mirrorNotes(panels, request.model.conditions),
+    ],
   };
+}
+
+function gatheredFrom(
+  readings: readonly Reading[],
+  { template, factsOf }: SurveyRequest,
+): readonly GatheredPanel[] {
+  const byPanel = groupBy(readings, ({ panel }) => panel);
+  return template.panels.map((panel) =>
+    gatherPanel(panel, factsOf(panel.id), byPanel.get(panel.id) ?? []),
+  );
 }
 
 function assessPanel(

@@ -24,6 +24,7 @@ import { allowance } from './limits/allowance.ts';
 import { measuredClear } from './limits/measured-clear.ts';
 import { totalFloor } from './limits/removal-limits.ts';
 import type { PanelFilm } from './panel-film.ts';
+import { goneUncertain } from './put-back.ts';
 import { fallbackPrior, moderatedSpread } from './spread.ts';
 import type { PanelSurvey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
@@ -69,6 +70,7 @@ export function assessPart(
     {
       ...all,
       cut,
+      gone: goneUncertain(facts),
       film,
       thinnest: credible,
       totalFloor: floor,

@@ -10,6 +10,7 @@ import { mixedFinding } from './condition/mixed-finding.ts';
 import type { Zones } from './condition/zones.ts';
 import { type GatheredPanel, partOfPanel } from './gathered-panel.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
+import { goneUncertain } from './put-back.ts';
 import type { PanelSurvey, ZoneName, ZoneSurvey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
 import { withOtherSide } from './with-other-side.ts';
@@ -49,7 +50,11 @@ export function assessZones(
     condition: findings[0].condition,
     sureness: conditionSureness(
       { condition: findings[0].condition, also: conditions.slice(1) },
-      pointTests({ points: gathered.points, cut }, context.against, request.model),
+      pointTests(
+        { points: gathered.points, cut, gone: goneUncertain(gathered.facts) },
+        context.against,
+        request.model,
+      ),
       request.model.conditions.nearRisk,
     ),
     also: conditions.slice(1),
@@ -60,7 +65,9 @@ export function assessZones(
     highPoints: zones.flatMap(({ highPoints }) => highPoints),
   };
   const advice = surveyAdvice(gathered, findings[0].condition, allowing.facts, request.model);
-  return withOtherSide(request, survey, advice);
+  // Where a test spot is of use is a matter of each zone.
+  const ofAll = advice.filter(({ code }) => code !== 'test-spot');
+  return withOtherSide(request, survey, ofAll);
 }
 
 /** What stands out in a zone; factory film that is in order needs no word. */

@@ -5,6 +5,8 @@
  * Their medians are brought to the kind that most of them are of, by the zinc that the model expects; a panel of the
  * other kind is held to a baseline higher or lower by that zinc, and less surely by what it varies between cars.
  *
+ * What earlier work on record took is put back before: film polished off the others makes no panel thick.
+ *
  * Fewer panels than `baselinePanels` are held to what factories paint, where that is less.
  */
 import { median } from '../base/stats/summary.ts';
@@ -15,6 +17,7 @@ import { isStatedRepaint } from './condition/condition.ts';
 import { factoryFilm } from './factory-film.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
 import { type GatheredPanel, isRead } from './gathered-panel.ts';
+import { putBack, recordsOfMiddle } from './put-back.ts';
 import type { Panel } from './template/template.ts';
 import { zincOf } from './zinc.ts';
 
@@ -49,12 +52,13 @@ export function carBaseline(
   const medians = makers.map(({ film, galvanised }) =>
     micrometres(film + zinc.mean * (Number(mostGalvanised) - Number(galvanised))),
   );
+  const records = recordsOfMiddle(makers.map(({ facts }) => facts));
   const own = {
     value: micrometres(median(medians)),
-    uncertain: baselineUncertainty(medians, model.measurement),
+    uncertain: baselineUncertainty(medians, records, model.measurement),
     from: 'panels',
   } as const;
-  const other = ofOtherKind(medians, mostGalvanised ? -1 : 1, model);
+  const other = ofOtherKind(medians, records, mostGalvanised ? -1 : 1, model);
   const kinds = mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own };
   const held =
     makers.length < model.conditions.baselinePanels ? ofFew(kinds, first.facts, model) : kinds;
@@ -98,7 +102,7 @@ function makerOf(panel: GatheredPanel, refinished: Micrometres): readonly Maker[
   // Under film or wrap the gauge reads that too; of what was painted again the factory's film is no part.
   if (!isRead(panel) || panel.facts.covered || isStatedRepaint(panel.facts)) return [];
   const { facts } = panel;
-  const film = panel.statistics.median;
+  const film = putBack(panel.statistics.median, facts);
   return film > refinished
     ? []
     : [{ panel: panel.panel, film, facts, galvanised: facts.galvanised }];
@@ -107,12 +111,13 @@ function makerOf(panel: GatheredPanel, refinished: Micrometres): readonly Maker[
 /** The same panels as if they had zinc under the paint (1), or had none (−1). */
 function ofOtherKind(
   medians: readonly Micrometres[],
+  records: ReturnType<typeof recordsOfMiddle>,
   sign: 1 | -1,
   { layers, measurement }: FilmModel,
 ): Baseline {
   const { mean, variance } = zincOf(layers);
   const shifted = medians.map((film) => micrometres(film + sign * mean));
-  const held = baselineUncertainty(shifted, measurement);
+  const held = baselineUncertainty(shifted, records, measurement);
   // A shop may hold film with zinc to be known better than film without: the zinc adds no doubt then.
   const zinc = uncertain(micrometres(0), {
     zinc: { contribution: Math.sqrt(Math.max(0, variance)), dof: Number.POSITIVE_INFINITY },

@@ -15,6 +15,7 @@ import {
 } from './gathered-panel.ts';
 import type { GaugeScatter } from './help/panel-uncertainty.ts';
 import { displayStep, type PanelPoint, pooledRepeatability } from './panel-points.ts';
+import { putBack } from './put-back.ts';
 import {
   leastPointVariance,
   type OwnSpread,
@@ -41,8 +42,13 @@ export type CarContext = {
 
 type Witness = { readonly mean: Micrometres; readonly spread: OwnSpread };
 
-export function carContext(gathered: readonly GatheredPanel[], model: FilmModel): CarContext {
-  const baseline = carBaseline(gathered, model);
+/** `makers` make the baseline: the panels themselves, but where readings of others do. */
+export function carContext(
+  gathered: readonly GatheredPanel[],
+  makers: readonly GatheredPanel[],
+  model: FilmModel,
+): CarContext {
+  const baseline = carBaseline(makers, model);
   const points = gathered.flatMap((panel) => panel.points);
   const repeated = pooledRepeatability(points);
   const repeatability =
@@ -75,9 +81,12 @@ type Pool = CarContext['pool'];
 
 const poolOf = (panels: readonly GatheredFilm[], leastVariance: number, model: FilmModel): Pool =>
   new Map(
-    panels.map(({ panel, points, statistics }) => [
+    panels.map(({ panel, facts, points, statistics }) => [
       panel.id,
-      { mean: statistics.mean, spread: panelSpread(points, leastVariance, model.measurement) },
+      {
+        mean: putBack(statistics.mean, facts),
+        spread: panelSpread(points, leastVariance, model.measurement),
+      },
     ]),
   );
 

@@ -151,6 +151,8 @@ export type RecordedRemoval = {
   readonly sd: Micrometres;
   /** What says so, where it is not the film record alone. */
   readonly by?: string;
+  /** The part of it that is gone all over the panel, where patches of test spots lost some; else all of it. */
+  readonly allOver?: Pick<RecordedRemoval, 'mean' | 'sd'>;
 };
 
 /** What the job says of a panel beyond its readings. */

@@ -100,11 +100,12 @@ export const lineOfSds = (line: number, sds: number, { sd, dof }: Spread): Uncer
 const NORMAL_DEVIATION = 1.4826;
 
 /**
- * Of the baseline, the middle of the medians of N panels: √(π/2)·σ/√N, σ by their median absolute deviation.
- * Null where it would be one panel's own.
+ * Of the baseline, the middle of the medians of N panels: √(π/2)·σ/√N, σ by their median absolute deviation, and
+ * what `records` put back on them are uncertain by. Null where it would be one panel's own.
  */
 export function baselineUncertainty(
   medians: readonly Micrometres[],
+  records: Readonly<Record<string, Component>>,
   measurement: Measurement,
 ): Uncertain<'µm'> | null {
   if (medians.length < 2) return null;
@@ -116,5 +117,6 @@ export function baselineUncertainty(
       dof: medians.length - 1,
     },
     calibration: known(calibrationUncertainty(baseline, measurement)),
+    ...records,
   });
 }

@@ -22,6 +22,8 @@ import { type ZoneCut, zoneLines } from './zones.ts';
 export type JudgedPoints = {
   readonly points: readonly PanelPoint[];
   readonly cut: ZoneCut | null;
+  /** What is on record as taken: put back where it is asked what the panel was painted with. */
+  readonly gone: Uncertain<'µm'>;
 };
 
 /** A panel as it was judged. */
@@ -56,11 +58,11 @@ export type ConditionTest = {
 
 /** What the points alone decide, strongest first: all that speaks for a panel in two zones. */
 export const pointTests = (
-  { points, cut }: JudgedPoints,
+  { points, cut, gone }: JudgedPoints,
   against: Omit<JudgedAgainst, 'baseline'>,
   model: FilmModel,
 ): readonly ConditionTest[] => [
-  { condition: 'filler', needs: 'one', comparisons: [fillerLine(points, against, model)] },
+  { condition: 'filler', needs: 'one', comparisons: [fillerLine(points, gone, against, model)] },
   ...(cut === null
     ? []
     : [{ condition: 'mixed', needs: 'all', comparisons: cutLines(cut, against, model) } as const]),
@@ -76,7 +78,7 @@ export const filmTests = (
   {
     condition: 'refinished',
     needs: 'one',
-    comparisons: repaintLines(panel.besideFiller, against, model),
+    comparisons: repaintLines(panel.besideFiller, panel.gone, against, model),
   },
   { condition: 'thin', needs: 'one', comparisons: thinLines(panel, against, model) },
   { condition: 'cut-back', needs: 'one', comparisons: cutBackLines(panel, against, model) },
@@ -84,6 +86,7 @@ export const filmTests = (
 
 const fillerLine = (
   points: readonly PanelPoint[],
+  gone: Uncertain<'µm'>,
   { scatter }: Pick<JudgedAgainst, 'scatter'>,
   { conditions, measurement }: FilmModel,
 ): LineComparison =>
@@ -91,13 +94,15 @@ const fillerLine = (
     compared: 'largest-point',
     condition: 'filler',
     side: 'over',
-    figure: pointUncertainty(extreme(points, 1), scatter, measurement),
+    figure: add(pointUncertainty(extreme(points, 1), scatter, measurement), gone),
+    putBack: gone.value,
     line: exactly(conditions.filler),
   });
 
 /** Held to one line: that of the baseline, unless the one for any car lies lower. */
 function repaintLines(
   { points, median, uncertainty }: BesideFiller,
+  gone: Uncertain<'µm'>,
   { baseline }: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] {
@@ -109,7 +114,8 @@ function repaintLines(
       compared: 'median',
       condition: 'refinished',
       side: 'over',
-      figure: medianUncertainty(median, points.length, uncertainty),
+      figure: add(medianUncertainty(median, points.length, uncertainty), gone),
+      putBack: gone.value,
       line: isByCar ? ofCar : ofAnyCar,
       baseline: isByCar && baseline !== null ? baseline.value : null,
     }),
@@ -125,7 +131,7 @@ function repaintLine(baseline: Uncertain<'µm'>, model: FilmModel['conditions'])
 }
 
 const cutBackLines = (
-  { uncertainty }: JudgedPanel,
+  { uncertainty, gone }: JudgedPanel,
   { baseline }: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] =>
@@ -136,7 +142,8 @@ const cutBackLines = (
           compared: 'mean',
           condition: 'cut-back',
           side: 'under',
-          figure: uncertainty,
+          figure: add(uncertainty, gone),
+          putBack: gone.value,
           line: add(baseline, exactly(micrometres(-conditions.cutBack))),
           baseline: baseline.value,
         }),

@@ -5,6 +5,7 @@ import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { median as medianOf } from '../../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
+import { goneAllOver, putBack } from '../put-back.ts';
 import type { Panel } from '../template/template.ts';
 
 /** In order of precedence. */
@@ -40,11 +41,16 @@ export type Finding = { readonly condition: Condition; readonly evidence: Remark
 export const isStatedRepaint = ({ paintedDaysAgo }: Pick<PanelFacts, 'paintedDaysAgo'>): boolean =>
   paintedDaysAgo !== null;
 
-/** Conditions that the readings and the job decide, before any spread is known; strongest first. */
+/**
+ * Conditions that the readings and the job decide, before any spread is known; strongest first. What is on record as
+ * taken is put back before.
+ */
 export function filmFindings(
-  { facts, median, mean, points, baseline }: ConditionEvidence,
+  read: ConditionEvidence,
   model: FilmModel['conditions'],
 ): readonly Finding[] {
+  const { facts, median, mean, points, baseline } = beforeWorkOnRecord(read);
+  const told = tellPutBack(facts);
   const findings: Finding[] = [];
   if (facts.covered) {
     findings.push(finding('covered', 'declared as covered by film, wrap or coating'));
@@ -52,21 +58,42 @@ export function filmFindings(
   const [over, rest] = partedByFiller(points, model);
   if (over.length > 0) {
     const largest = Math.max(...thicknessesOf(over));
-    findings.push(finding('filler', fillerEvidence(over, rest, { baseline, model }), largest));
+    findings.push(
+      finding('filler', told(fillerEvidence(over, rest, { baseline, model })), largest),
+    );
   }
   const film = over.length === 0 || rest.length === 0 ? median : medianFilm(rest);
   const refinished = repaintEvidence(facts, refinishedEvidence(film, baseline, model));
-  if (refinished !== undefined) findings.push(finding('refinished', refinished, film));
+  if (refinished !== undefined) findings.push(finding('refinished', told(refinished), film));
   if (refinished === undefined && baseline !== null && mean < baseline - model.cutBack) {
     findings.push(
       finding(
         'cut-back',
-        says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: counts as cut-back, be it cut or painted thin, with what it lacks gone from the clear`,
+        told(
+          says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: counts as cut-back, be it cut or painted thin, with what it lacks gone from the clear`,
+        ),
         mean,
       ),
     );
   }
   return findings;
+}
+
+const beforeWorkOnRecord = (read: ConditionEvidence): ConditionEvidence => ({
+  ...read,
+  median: putBack(read.median, read.facts),
+  mean: putBack(read.mean, read.facts),
+  points: read.points.map(({ point, thickness }) => ({
+    point,
+    thickness: putBack(thickness, read.facts),
+  })),
+});
+
+/** `with the 2.9 µm on record put back, mean 107.1 µm is …`. */
+function tellPutBack(facts: PanelFacts): (evidence: Sentence) => Sentence {
+  const { mean } = goneAllOver(facts);
+  return (evidence) =>
+    mean === 0 ? evidence : says`with the ${um(mean)} on record put back, ${evidence}`;
 }
 
 /** Points over the line of filler, and the others: filler under one point says nothing of its neighbours. */

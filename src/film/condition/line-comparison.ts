@@ -6,6 +6,9 @@
  * P(T_ν > |figure − line|/u), a conformance probability (JCGM 106:2012, 7) with nothing held of the figure
  * beforehand. It is a half on the line itself, and falls as the figure moves away from it. What figure and
  * line have in common, the gauge above all, cancels before.
+ *
+ * What the film record is uncertain by only ever speaks against a panel: it makes one beyond its line no less surely
+ * so, and being held to be known as well as any it leaves ν as it was without.
  */
 import { studentTCdf } from '../../base/stats/student-t.ts';
 import {
@@ -13,8 +16,10 @@ import {
   standardUncertainty,
   subtract,
   type Uncertain,
+  uncertainAs,
 } from '../../base/uncertainty.ts';
-import type { Micrometres } from '../../base/units.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import { isOfRecord } from '../put-back.ts';
 import type { Condition } from './condition.ts';
 
 /** What is held against a line. */
@@ -32,6 +37,8 @@ export type Side = 'over' | 'under';
 export type LineComparison = {
   readonly compared: ComparedFigure;
   readonly figure: Micrometres;
+  /** The part of the figure that was not read: it is on record as taken. */
+  readonly putBack: Micrometres;
   readonly line: Micrometres;
   /** What the panel is beyond the line, and on which side of it that is. */
   readonly condition: Condition;
@@ -52,6 +59,7 @@ type Held = Pick<LineComparison, 'compared' | 'condition' | 'side'> & {
   readonly figure: Uncertain<'µm'>;
   readonly line: Uncertain<'µm'>;
   readonly baseline?: Micrometres | null;
+  readonly putBack?: Micrometres;
 };
 
 export function compareWithLine({
@@ -61,19 +69,22 @@ export function compareWithLine({
   figure,
   line,
   baseline = null,
+  putBack = micrometres(0),
 }: Held): LineComparison {
-  const difference = subtract(figure, line);
-  const standard = standardUncertainty(difference);
-  const dof = effectiveDegreesOfFreedom(difference, standard);
+  const apart = subtract(figure, line);
+  const isBeyond = side === 'over' ? apart.value > 0 : apart.value < 0;
+  const difference = isBeyond ? withoutRecord(apart) : apart;
+  const { standard, dof } = doubtOf(difference);
   return {
     compared,
     condition,
     side,
     figure: figure.value,
+    putBack,
     line: line.value,
     baseline,
     difference,
-    isBeyond: side === 'over' ? difference.value > 0 : difference.value < 0,
+    isBeyond,
     standard: standard as Micrometres,
     dof,
     otherSide: chanceOfOtherSide(Math.abs(difference.value), standard, dof),
@@ -82,10 +93,29 @@ export function compareWithLine({
 
 /** The chance that there would be if the same difference came out with other doubts. */
 export function chanceWith(difference: Uncertain<'µm'>): number {
-  const standard = standardUncertainty(difference);
-  const dof = effectiveDegreesOfFreedom(difference, standard);
+  const { standard, dof } = doubtOf(difference);
   return chanceOfOtherSide(Math.abs(difference.value), standard, dof);
 }
+
+function doubtOf(difference: Uncertain<'µm'>): {
+  readonly standard: number;
+  readonly dof: number;
+} {
+  const standard = standardUncertainty(difference);
+  const read = withoutRecord(difference);
+  return {
+    standard,
+    dof: effectiveDegreesOfFreedom(read, read === difference ? standard : undefined),
+  };
+}
+
+/** The same difference where no record bears on it. */
+const withoutRecord = (difference: Uncertain<'µm'>): Uncertain<'µm'> =>
+  [...difference.components.keys()].some(isOfRecord)
+    ? uncertainAs(difference.value, difference, (source, component) =>
+        isOfRecord(source) ? null : component,
+      )
+    : difference;
 
 function chanceOfOtherSide(margin: number, standard: number, dof: number): number {
   if (standard === 0) return margin === 0 ? 0.5 : 0;

@@ -1,6 +1,7 @@
 import { type Remark, remark } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../film-model.ts';
+import { putBack } from '../put-back.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { isFactoryFilm } from './condition.ts';
 
@@ -21,11 +22,12 @@ export function mirrorNotes(
     if (left.film === null || right.film === null) return [];
     // Of repaint and filler it is said already, and the zones of a mixed panel say more than its mean.
     if (![left, right].every(({ condition }) => isFactoryFilm(condition))) return [];
-    const difference = Math.abs(left.film.mean - right.film.mean);
-    const reach = Math.min(
-      model.mirror,
-      model.mirrorShare * Math.min(left.film.mean, right.film.mean),
-    );
+    const [one, other] = [
+      putBack(left.film.mean, left.facts),
+      putBack(right.film.mean, right.facts),
+    ];
+    const difference = Math.abs(one - other);
+    const reach = Math.min(model.mirror, model.mirrorShare * Math.min(one, other));
     return difference <= reach
       ? []
       : [

@@ -8,6 +8,7 @@ import { type AllowanceCase, allowanceCase } from '../limits/allowance-case.ts';
 import { bindingLimit, inWords } from '../limits/limit.ts';
 import { acrossCutBack } from '../limits/over-sides.ts';
 import type { RemovalTerms } from '../limits/removal-limits.ts';
+import type { Besides } from '../limits/topcoat-cases.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { type Condition, PRECEDENCE } from './condition.ts';
 import type { ConditionSureness, OtherSide } from './condition-sureness.ts';
@@ -42,6 +43,22 @@ export function otherSideOf(
 
 /** µm; less than a page shows is held back from nobody. */
 export const HELD_BACK = 0.01;
+
+/** The word that takes from what may go: across the line it is near, or where as much may go there, what it may be besides. */
+export function wordThatTakes({
+  otherSide,
+  topcoat,
+}: Pick<PanelSurvey, 'otherSide' | 'topcoat'>): Condition | null {
+  if (otherSide === null || !isAlike(otherSide)) return otherSide?.condition ?? null;
+  return likeliestBesides(topcoat)?.condition ?? otherSide.condition;
+}
+
+/** Whether as much may go on either side. */
+export const isAlike = ({ budget, ifWordHolds }: OtherSide): boolean =>
+  budget !== null && Math.abs(budget - ifWordHolds) < HELD_BACK;
+
+export const likeliestBesides = (topcoat: PanelSurvey['topcoat']): Besides | undefined =>
+  [...(topcoat?.besides ?? [])].sort((one, other) => other.chance - one.chance)[0];
 
 /** The panel as it would be there. */
 function onTheOtherSide(

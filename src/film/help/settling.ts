@@ -7,7 +7,7 @@
  * may be cut back, whichever it is; once it is read, that way is used up.
  */
 import { remark } from '../../base/remark.ts';
-import { HELD_BACK } from '../condition/other-side.ts';
+import { isAlike } from '../condition/other-side.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { chanceAfter, isOfOnePoint, SET_DOWN } from './measured-again.ts';
 import type { SurveyAdvice } from './survey-advice.ts';
@@ -25,8 +25,7 @@ export function settlingAdvice(
   { mostPoints, nearRisk }: SettlingModel,
 ): readonly SurveyAdvice[] {
   if (sureness === null || otherSide === null) return [];
-  const { budget: there, ifWordHolds: here } = otherSide;
-  if (there !== null && Math.abs(there - here) < HELD_BACK) return [];
+  if (isAlike(otherSide)) return [];
   const { deciding } = sureness;
   const { condition } = deciding;
   const again = isOfOnePoint(deciding)

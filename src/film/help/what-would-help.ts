@@ -6,19 +6,15 @@
  * however little it is, as that is asked first and thought to be more.
  */
 import { LEAST_TOLD } from '../../base/rounding.ts';
-import { mean, median } from '../../base/stats/summary.ts';
 import { type Micrometres, type Minutes, micrometres } from '../../base/units.ts';
 import { isFactoryFilm } from '../condition/condition.ts';
-import { chanceWith } from '../condition/line-comparison.ts';
 import { type ChanceOf, withChances } from '../condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
-import { calibrationUncertainty } from '../gauge/calibration.ts';
 import { budgetOf } from '../limits/allowance.ts';
 import type { RemovalTerms } from '../limits/removal-limits.ts';
 import type { PlainTopcoat, TopcoatCase } from '../limits/topcoat-cases.ts';
 import { doubtAboutWhatIsLeft, shareOf } from '../limits/variance-of-left.ts';
 import type { PanelFilm } from '../panel-film.ts';
-import { moderatedSpread, ownSpread } from '../spread.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { chanceOfMore, chanceWithExactGauge } from './measured-again.ts';
 
@@ -29,6 +25,7 @@ export type HelpCode =
   | 'zinc'
   | 'points'
   | 'read-again'
+  | 'edge-point'
   | 'gauge';
 
 export type Help = {
@@ -43,12 +40,16 @@ export type Help = {
   readonly doubtShare?: number;
   /**
    * The gain where it comes out the other way: for `history`, that twice as much was `taken` as is assumed; for `clear`
-   * of a panel near its line, that it reads as on the other side of it.
+   * of a panel near its line, that it reads as on the other side of it; for `read-again`, that it reads the same.
    */
   readonly otherwise?: { readonly gain: Micrometres; readonly taken?: Micrometres };
   /** For `test-spot`: whether the patch takes more than may go from this panel, so that it is made on another. */
   readonly isElsewhere?: boolean;
+  /** For `read-again`: what it would change of the other parts of the car. */
+  readonly elsewhere?: readonly PartGain[];
 };
+
+export type PartGain = { readonly part: PanelSurvey; readonly gain: Micrometres };
 
 export type HelpTerms = {
   readonly removal: RemovalTerms;
@@ -60,6 +61,8 @@ export type HelpTerms = {
   readonly zincKnown: boolean;
   /** Whether a gauge file says what the gauge is worth. */
   readonly gaugeKnown: boolean;
+  /** What points that stand out would free if they were read again; a matter of the whole car. */
+  readonly readAgain: (part: PanelSurvey) => readonly Help[];
 };
 
 /** A panel of factory film that was read. */
@@ -89,9 +92,10 @@ export function whatWouldHelp(
     ...spotHelp(panel, gainOf, terms, model),
     ...zincHelp(panel, gainOf, terms),
     ...pointsHelp(panel, gainOf, model),
-    ...readAgainHelp(panel, gainOf, model),
   ].filter(({ gain }) => Math.abs(gain) >= LEAST_TOLD);
-  return [...all, ...gaugeHelp(panel, gainOf, terms, model)].sort((a, b) => b.gain - a.gain);
+  return [...all, ...terms.readAgain(panel), ...gaugeHelp(panel, gainOf, terms, model)].sort(
+    (a, b) => b.gain - a.gain,
+  );
 }
 
 const isReadFactoryFilm = (panel: PanelSurvey): panel is ReadPanel =>
@@ -202,43 +206,6 @@ function pointsHelp(
     points: count,
   }));
 }
-
-/** Points that stand out read again, and as the middle of the others then. */
-function readAgainHelp(
-  { film, points, lowPoints, highPoints, moderation }: ReadPanel,
-  gainOf: GainOf,
-  { measurement, measuring }: FilmModel,
-): readonly Help[] {
-  const flagged = [...lowPoints, ...highPoints];
-  const others = points.filter(({ point }) => !flagged.includes(point));
-  if (moderation === null || flagged.length === 0 || others.length === 0) return [];
-  const usual = micrometres(median(others.map(({ thickness }) => thickness)));
-  const films = points.map(({ point, thickness }) => (flagged.includes(point) ? usual : thickness));
-  const average = micrometres(mean(films));
-  const again = {
-    mean: average,
-    smallest: micrometres(Math.min(...films)),
-    count: film.count,
-    spread: moderatedSpread(ownSpread(films, moderation.leastVariance), moderation.prior),
-    calibration: calibrationUncertainty(average, measurement),
-  };
-  return [
-    {
-      code: 'read-again',
-      gain: gainOf({ film: again, chance: chanceAt(micrometres(average - film.mean)) }),
-      time: times(measuring.pointTime, flagged.length),
-      points: null,
-    },
-  ];
-}
-
-/** The chance with a mean that far from what it is. */
-const chanceAt =
-  (shift: Micrometres): ChanceOf =>
-  (line) =>
-    line.compared === 'mean'
-      ? chanceWith({ ...line.difference, value: micrometres(line.difference.value + shift) })
-      : line.otherSide;
 
 /** What a gauge without any error would free. */
 function gaugeHelp(

@@ -4,10 +4,11 @@
  */
 import { remark } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
+import { HELD_BACK } from '../condition/other-side.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { SurveyAdvice } from '../help/survey-advice.ts';
 import type { PanelSurvey } from '../survey.ts';
-import { isSound } from './allowance-at.ts';
+import { type AllowanceGrounds, allowanceAfterSpot, isSound } from './allowance-at.ts';
 
 /** The panels, those that wait for a test spot of their own with what it would allow. */
 export function withAfterTestSpot(
@@ -16,7 +17,7 @@ export function withAfterTestSpot(
 ): readonly PanelSurvey[] {
   const least = allowsLeast(panels.filter(isSound));
   const told = <Part extends PanelSurvey>(part: Part): Part =>
-    part.boundBy.code === 'test-spot' && part.zones.length === 0
+    waitsForSpot(part)
       ? {
           ...part,
           evidence: [...part.evidence, ...capOf(least)],
@@ -25,9 +26,7 @@ export function withAfterTestSpot(
           ),
         }
       : part;
-  return panels.map((panel) =>
-    panel.zones.length === 0 ? told(panel) : { ...panel, zones: panel.zones.map(told) },
-  );
+  return overParts(panels, told);
 }
 
 function allowsLeast(sound: readonly PanelSurvey[]): PanelSurvey | null {
@@ -53,13 +52,13 @@ function spotOnRepaint(
   least: PanelSurvey | null,
   { testSpotTime }: FilmModel['measuring'],
 ): SurveyAdvice {
-  if (least === null || least.budget === 0) {
-    const why =
-      least === null
-        ? 'no original panel is there to go by'
-        : `nothing may go from ${least.panel.name}, and repaint gets no more`;
-    return remark('beyond-help', `${why}: leave it alone, a test spot frees nothing`);
+  if (least === null) {
+    return remark(
+      'beyond-help',
+      'no original panel is there to go by: leave it alone, a test spot frees nothing',
+    );
   }
+  if (least.budget === 0) return noMoreThanNothing(least, ', then make a test spot here');
   const cap = um(least.budget, 2);
   return {
     ...remark(
@@ -69,3 +68,64 @@ function spotOnRepaint(
     time: testSpotTime,
   };
 }
+
+/** While it is not settled what the sound panel is, more may go from it one day, and from repaint with it. */
+function noMoreThanNothing(least: PanelSurvey, then: string): SurveyAdvice {
+  const { name } = least.panel;
+  return isUnsettled(least)
+    ? remark(
+        'sound-panel-first',
+        `nothing may go from ${name} till it is settled what it is, and repaint gets no more: settle that first${then}`,
+      )
+    : remark(
+        'beyond-help',
+        `nothing may go from ${name}, and repaint gets no more: leave it alone, a test spot frees nothing`,
+      );
+}
+
+const isUnsettled = ({ otherSide }: PanelSurvey): boolean =>
+  otherSide !== null && Math.max(otherSide.budget ?? 0, otherSide.ifWordHolds) >= HELD_BACK;
+
+/**
+ * The same panels once test spots were made: repaint with one of its own has what that allows. `logSdOf` foretells a
+ * removal there; null of a part without a spot.
+ */
+export function withOwnSpots(
+  panels: readonly PanelSurvey[],
+  logSdOf: (part: PanelSurvey) => number | null,
+  grounds: AllowanceGrounds,
+): readonly PanelSurvey[] {
+  const least = allowsLeast(panels.filter(isSound));
+  const allowed = <Part extends PanelSurvey>(part: Part): Part => {
+    const logSd = logSdOf(part);
+    if (least === null || logSd === null || !waitsForSpot(part)) return part;
+    const { topcoat, limits, budget, boundBy } = allowanceAfterSpot(part, panels, logSd, grounds);
+    return {
+      ...part,
+      topcoat,
+      limits,
+      budget,
+      boundBy,
+      evidence: part.evidence.filter(({ code }) => code !== 'sound-panel-cap'),
+      advice: [
+        ...(least.budget === 0 ? [noMoreThanNothing(least, '')] : []),
+        ...part.advice.filter(({ code }) => !OF_A_SPOT.includes(code)),
+      ],
+    };
+  };
+  return overParts(panels, allowed);
+}
+
+const OF_A_SPOT: readonly string[] = ['test-spot', 'sound-panel-first', 'beyond-help'];
+
+const waitsForSpot = ({ boundBy, zones }: PanelSurvey): boolean =>
+  boundBy.code === 'test-spot' && zones.length === 0;
+
+/** Of a panel in two zones its zones; the panel itself shows what the zone that allows least allows. */
+const overParts = (
+  panels: readonly PanelSurvey[],
+  to: <Part extends PanelSurvey>(part: Part) => Part,
+): readonly PanelSurvey[] =>
+  panels.map((panel) =>
+    panel.zones.length === 0 ? to(panel) : { ...panel, zones: panel.zones.map(to) },
+  );

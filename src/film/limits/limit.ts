@@ -51,9 +51,12 @@ export function inWords({ code, value, room, said }: UnsaidLimit): Limit {
 
 const ZERO = micrometres(0);
 
+/** µm; a doubt that is less is none. */
+const LEAST_SD = 1e-9;
+
 /** The largest median removal that keeps to a room. */
 export const removalIn = (room: LimitRoom, logSd: number): Micrometres =>
-  room.sd > 0
+  room.sd > LEAST_SD
     ? clearAllowance({ mean: roomLeft(room), sd: room.sd }, ZERO, { risk: room.risk, logSd })
     : ceilingAllowance(roomLeft(room), { risk: room.risk, logSd });
 

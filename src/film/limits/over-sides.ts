@@ -5,6 +5,7 @@ import type { Condition } from '../condition/condition.ts';
 import type { LineComparison } from '../condition/line-comparison.ts';
 import { chancesOfLost } from '../condition/possible-sides.ts';
 import type { FilmModel, LimitPolicy } from '../film-model.ts';
+import { goneAllOver, putBack } from '../put-back.ts';
 import type { AllowanceCase, LookedAt } from './allowance-case.ts';
 import { clearTaken } from './earlier-work.ts';
 import {
@@ -14,9 +15,11 @@ import {
   topcoatCases,
 } from './topcoat-cases.ts';
 
-/** Film that a panel cut back lacks to the others. */
-export const missingFilm = ({ film, conditions, baseline }: AllowanceCase): Micrometres =>
-  micrometres(conditions.includes('cut-back') && baseline !== null ? baseline - film.mean : 0);
+/** Film that a panel cut back lacks to the others, beyond what is on record. */
+export const missingFilm = ({ film, facts, conditions, baseline }: AllowanceCase): Micrometres =>
+  micrometres(
+    conditions.includes('cut-back') && baseline !== null ? baseline - putBack(film.mean, facts) : 0,
+  );
 
 /**
  * The same over both sides of the line of film cut back, by the chance of either: what it lacks was polished off no
@@ -90,13 +93,13 @@ export function acrossCutBack(
   panel: AllowanceCase,
   { line }: Pick<LineComparison, 'line'>,
 ): AllowanceCase {
-  const { film, conditions } = panel;
+  const { film, facts, conditions } = panel;
   if (isCutBack(panel)) {
     return { ...panel, conditions: conditions.filter((one) => one !== 'cut-back') };
   }
   return {
     ...panel,
-    film: { ...film, mean: micrometres(Math.min(film.mean, line)) },
+    film: { ...film, mean: micrometres(Math.min(film.mean, line - goneAllOver(facts).mean)) },
     conditions: [...conditions, 'cut-back'],
   };
 }

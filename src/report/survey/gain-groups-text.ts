@@ -5,7 +5,7 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import { partNames, whichPanels } from '../panel-list.ts';
 import { alikeGroups } from './gain-groups.ts';
 import type { Gain } from './gain-table.ts';
-import { signed } from './help-lines.ts';
+import { plusOf, signed } from './help-lines.ts';
 import { isToldApart } from './own-gains.ts';
 
 /** `+0.21 to +0.33 µm`, from the least change to the most; `within ± 0.01 µm` where some lose. */
@@ -17,7 +17,7 @@ export function gainRange(gains: readonly number[]): Sentence {
   }
   const [least, most] = Math.abs(low) > Math.abs(high) ? [high, low] : [low, high];
   if (shown(least, 2) === shown(most, 2)) return signed(most);
-  return says`${most < 0 ? '−' : '+'}${bare(Math.abs(least), 2)} to ${signed(most)}`;
+  return says`${plusOf(least)}${bare(least, 2)} to ${signed(most)}`;
 }
 
 const sizesOf = (gains: readonly Gain[]): readonly number[] => gains.map(({ gain }) => gain);

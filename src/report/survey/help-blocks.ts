@@ -3,14 +3,18 @@ import { groupBy } from '../../base/group-by.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { type Sentence, says, tell, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
+import type { PartGain } from '../../film/help/what-would-help.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, list, paragraph } from '../model.ts';
+import { partName, whichPanels } from '../panel-list.ts';
+import { flagText } from './evidence-lines.ts';
+import { alikeGroups } from './gain-groups.ts';
 import { gainRange, groupsText } from './gain-groups-text.ts';
 import { columnsOf, type Gain, gainRows, gainTable, TITLES } from './gain-table.ts';
-import { adviceLine, adviceOf, minutes, NOT_TO_ADD } from './help-lines.ts';
+import { adviceLine, adviceOf, edgeText, minutes, NOT_TO_ADD, signed } from './help-lines.ts';
 import { MEANS } from './help-means.ts';
 import { isToldApart } from './own-gains.ts';
 
@@ -32,10 +36,12 @@ export function helpBlocks(
     (page.helped.get(part) ?? []).map((help) => ({ ...help, part })),
   );
   const ofOthers = gains.filter(({ part }) => !isToldApart(part));
+  const first = readAgainLines(gains, parts, unit);
   const further = [...smallGains(ofOthers, gains, parts), ...withoutFigure(read, page.helped)];
   const zinc = ofOthers.filter(({ code, gain }) => code === 'zinc' && gain <= -LEAST_TOLD);
+  const anyUnread = surveyed.some(({ condition }) => condition === 'unread');
   return [
-    ...gainBlocks(gains, parts, { ...page, further }, unit),
+    ...gainBlocks(gains, parts, { ...page, first, further, anyUnread }, unit),
     ...(zinc.length === 0
       ? []
       : [
@@ -45,6 +51,48 @@ export function helpBlocks(
           ),
         ]),
   ];
+}
+
+/**
+ * `front right wing: point 5 (71.0) is low, read it again, 1 min: +3.51 µm if as the others, nothing if it reads the
+ * same; …`: a doubtful reading from which nothing may go, or which weighs on the whole car, is asked about first. What
+ * another frees stands beside it, where it is told that it stands out.
+ */
+function readAgainLines(
+  gains: readonly Gain[],
+  parts: readonly PanelSurvey[],
+  unit: LengthUnit,
+): readonly Sentence[] {
+  return gains.flatMap(({ code, part, gain, time, elsewhere = [] }) => {
+    const others = elsewhere.filter((one) => one.gain >= LEAST_TOLD);
+    const isFirst =
+      (part.budget < LEAST_TOLD && gain >= LEAST_TOLD) ||
+      others.some((one) => one.gain >= WEIGHS_ON_OTHERS);
+    if (code !== 'read-again' || !isFirst) return [];
+    const isOne = part.lowPoints.length + part.highPoints.length === 1;
+    const [it, reads] = isOne ? ['it', 'it reads'] : ['them', 'they read'];
+    const takes = time === null ? '' : `, ${minutes(time)}`;
+    const edge = gains.find((one) => one.part === part && one.code === 'edge-point');
+    return [
+      says`${partName(part)}: ${flagText(part, unit).join(', ')}, read ${it} again${takes}: ${signed(gain)} if as the others, nothing if ${reads} the same${
+        others.length === 0 ? '' : says`; others gain with it ${othersText(others, parts)}`
+      }${edge === undefined ? '' : says`; ${edgeText(part)}: ${signed(edge.gain)}`}`,
+    ];
+  });
+}
+
+/** µm that a doubtful reading takes from another panel. */
+const WEIGHS_ON_OTHERS = 0.5;
+
+function othersText(others: readonly PartGain[], parts: readonly PanelSurvey[]): Sentence {
+  const [first = [], ...more] = alikeGroups(others).map((group) => {
+    const which = whichPanels(
+      group.map(({ part }) => part),
+      parts,
+    );
+    return says`${gainRange(group.map(({ gain }) => gain))} (${which})`;
+  });
+  return more.reduce((all, one) => says`${all}, ${one}`, first);
 }
 
 /** A few on one line, more on one each. */
@@ -57,18 +105,24 @@ function besides(label: string, lines: readonly Sentence[], unit: LengthUnit): r
 const MOST_ON_A_LINE = 2;
 
 /**
- * What each thing is and takes, then what each panel gains: where that makes a long table, from least to most, but for
- * panels that are told apart. What is `further` to be said comes last.
+ * What comes `first`, then what each thing is and takes, then what each panel gains: where that makes a long table, from
+ * least to most, but for panels that are told apart. What is `further` to be said comes last.
  */
 function gainBlocks(
   gains: readonly Gain[],
   parts: readonly PanelSurvey[],
-  page: HelpPage & { readonly further: readonly Sentence[] },
+  page: HelpPage & {
+    readonly first: readonly Sentence[];
+    readonly further: readonly Sentence[];
+    readonly anyUnread: boolean;
+  },
   unit: LengthUnit,
 ): readonly Block[] {
   const worth = gains.filter(({ gain }) => gain >= LEAST_TOLD);
   const columns = columnsOf(worth);
-  if (columns.length === 0) return besides('What would help', page.further, unit);
+  if (columns.length === 0) {
+    return besides('What would help', [...page.first, ...page.further], unit);
+  }
   const rows = gainRows(worth, columns, unit);
   const isLong = rows.length > MOST_ROWS && !page.verbose;
   const lines = columns.flatMap((code) => {
@@ -77,8 +131,14 @@ function gainBlocks(
     const gained = isLong ? says` ${groupsText(own, parts)}` : '';
     return [says`${TITLES[code]}${gained}: ${MEANS[code](own, { parts, result: page.result })}`];
   });
-  const label = `What would help, ${unitName(unit)} more may go; ${NOT_TO_ADD}`;
-  const told = [...lines, ...(isLong ? page.further : [])].map((line) => tell(line, unit));
+  // In one line of 80 columns.
+  const apart = page.anyUnread
+    ? ' (unread: unknown); each alone, if as reckoned'
+    : `; ${NOT_TO_ADD}`;
+  const label = `What would help, ${unitName(unit)} more may go${apart}`;
+  const told = [...page.first, ...lines, ...(isLong ? page.further : [])].map((line) =>
+    tell(line, unit),
+  );
   return isLong
     ? [list(label, told)]
     : [

@@ -5,6 +5,7 @@ import { remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { Minutes } from '../../base/units.ts';
+import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { SurveyAdvice } from '../../film/help/survey-advice.ts';
 import { usefulAdvice } from '../../film/help/useful-advice.ts';
 import type { Help, HelpCode } from '../../film/help/what-would-help.ts';
@@ -42,6 +43,7 @@ const WORDS: Readonly<Record<HelpCode, readonly [string, string]>> = {
   ],
   points: ['more-points', ''],
   'read-again': ['read-again', ''],
+  'edge-point': ['edge-point', ''],
   gauge: ['gauge-check', ''],
 };
 
@@ -62,6 +64,7 @@ function adviceFrom(help: Help, survey: PanelSurvey): Advice {
       ? [`; if it reads as ${survey.condition}`]
       : []),
     ...(code === 'read-again' ? [againText(survey)] : []),
+    ...(code === 'edge-point' ? [edgeText(survey)] : []),
     ...(more === null ? [] : [morePoints(more, read.length)]),
     ...(doubtShare === undefined ? [] : [checkGauge(doubtShare)]),
   ];
@@ -71,7 +74,7 @@ function adviceFrom(help: Help, survey: PanelSurvey): Advice {
     ...(time === null ? {} : { time }),
     ...(otherwise === undefined
       ? {}
-      : { otherwise: { said: otherwiseText(otherwise, survey), value: otherwise.gain } }),
+      : { otherwise: { said: otherwiseText(help, otherwise, survey), value: otherwise.gain } }),
   };
 }
 
@@ -82,14 +85,24 @@ function againText({ lowPoints, highPoints }: PanelSurvey): string {
   return `read ${word} ${names.join(', ')} again; if ${reads} as the others`;
 }
 
-/** `if 4 µm were`, of history; `as cut-back`, of a clear that is read. */
-const otherwiseText = (
+/** `if point 5 lies near an edge or on a body line, write edge in the column place`. */
+export function edgeText({ lowPoints }: PanelSurvey): string {
+  const [word, lies] = lowPoints.length === 1 ? ['point', 'lies'] : ['points', 'lie'];
+  return `if ${word} ${lowPoints.join(', ')} ${lies} near an edge or on a body line, write edge in the column place`;
+}
+
+/** `if 4 µm were`, of history; `as cut-back`, of a clear that is read; `if it reads the same`, of a point. */
+function otherwiseText(
+  { code }: Help,
   { taken }: NonNullable<Help['otherwise']>,
-  { otherSide }: PanelSurvey,
-): Sentence =>
-  taken === undefined
-    ? says`as ${otherSide?.condition ?? 'not'}`
-    : says`if ${um(taken, null)} were`;
+  survey: PanelSurvey,
+): Sentence {
+  if (taken !== undefined) return says`if ${um(taken, null)} were`;
+  if (code !== 'read-again') return says`as ${wordThatTakes(survey) ?? 'not'}`;
+  return survey.lowPoints.length + survey.highPoints.length === 1
+    ? says`if it reads the same`
+    : says`if they read the same`;
+}
 
 const morePoints = (more: number, read: number): string =>
   `read ${counted(more, 'more point')}${read === 1 ? ', one is no basis for machine work' : ''}`;
@@ -122,9 +135,10 @@ export const adviceRecord = ({ code, text, value, otherwise, points, time }: Adv
 
 /** A change of the budget with its sign, in hundredths as the budget itself. */
 export const signed = (gain: number): Sentence =>
-  Math.abs(gain) < LEAST_TOLD
-    ? says`nothing`
-    : says`${gain < 0 ? '−' : '+'}${um(Math.abs(gain), 2)}`;
+  Math.abs(gain) < LEAST_TOLD ? says`nothing` : says`${plusOf(gain)}${um(gain, 2)}`;
+
+/** A loss brings its own sign; what shows as nothing has none. */
+export const plusOf = (gain: number): string => (gain >= LEAST_TOLD ? '+' : '');
 
 export const minutes = (time: Minutes): string => `${shown(time, 0)} min`;
 

@@ -1,12 +1,14 @@
 /** Why a panel is left alone, in the words in which panels are told from each other in the bay. */
 import type { LineComparison } from '../../film/condition/line-comparison.ts';
+import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 
 /** `filler, refinished?`; of film that is sound what stands against work on it. */
 export function filmReason(survey: PanelSurvey): string {
-  const { condition, also, boundBy, otherSide, panel } = survey;
-  if (boundBy.code === 'near-line' && otherSide !== null) return `perhaps ${otherSide.condition}`;
+  const { condition, also, boundBy, panel } = survey;
+  const other = wordThatTakes(survey);
+  if (boundBy.code === 'near-line' && other !== null) return `perhaps ${other}`;
   if (condition === 'original') return REASONS[boundBy.code];
   return condition === 'unread'
     ? `${panel.substrate}, not to be read so`

@@ -20,11 +20,16 @@ export function materialAssumption(
   return [`${rest.join('')}${which} ${most[0]} (template)`];
 }
 
-/** A magnetic gauge shows nothing on aluminium, or something that is no film. */
-export function readByEddyCurrent(read: readonly PanelSurvey[]): readonly string[] {
+/** A magnetic gauge shows nothing on aluminium, or something that is no film. The readings may say it. */
+export function readByEddyCurrent(
+  read: readonly PanelSurvey[],
+  { substrates }: Pick<SurveyResult, 'substrates'>,
+): readonly string[] {
   const panels = read
     .map(({ panel }) => panel)
-    .filter(({ substrate }) => substrate === 'aluminium');
+    .filter(
+      ({ id, substrate }) => substrate === 'aluminium' && substrates.get(id)?.inReadings !== true,
+    );
   return panels.length === 0
     ? []
     : [

@@ -1,5 +1,6 @@
 /** What would help a panel near its line: told beside what it hangs on, as its gains are unlike those of the others. */
 import { type Sentence, says } from '../../base/sentence.ts';
+import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { Help } from '../../film/help/what-would-help.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
@@ -61,6 +62,8 @@ function gainText({ code, gain, points, otherwise, isElsewhere }: Help): readonl
       return [says`zinc ${signed(gain)}`];
     case 'read-again':
       return [says`read again as the others ${signed(gain)}`];
+    case 'edge-point':
+      return [says`a low point written as edge, if it is one, ${signed(gain)}`];
     case 'clear':
     case 'gauge':
       return [];
@@ -68,7 +71,9 @@ function gainText({ code, gain, points, otherwise, isElsewhere }: Help): readonl
 }
 
 /** A clear that is read will read as on one side or the other. */
-const clearGain = ({ gain, otherwise }: Help, { condition, otherSide }: PanelSurvey): Sentence =>
-  otherwise === undefined || otherSide === null
+function clearGain({ gain, otherwise }: Help, part: PanelSurvey): Sentence {
+  const other = wordThatTakes(part);
+  return otherwise === undefined || other === null
     ? signed(gain)
-    : says`${signed(gain)} if it reads as ${condition}, ${signed(otherwise.gain)} as ${otherSide.condition}`;
+    : says`${signed(gain)} if it reads as ${part.condition}, ${signed(otherwise.gain)} as ${other}`;
+}

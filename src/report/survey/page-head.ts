@@ -158,7 +158,9 @@ export function legend(
   read: readonly PanelSurvey[],
   unit: LengthUnit,
 ): string {
-  const content = roundTo(100 * film.tolerance.content, 1);
+  const [content, sure] = [film.tolerance.content, film.tolerance.confidence].map(
+    (share) => `${roundTo(100 * share, 1)}\u00a0%`,
+  );
   const scatter = shown(removalFactor(terms), 1);
   const jobs = shown(1 / terms.risk, 0);
   const floors = [...new Set(read.map(({ totalFloor }) => totalFloor))].sort((a, b) => a - b);
@@ -166,7 +168,7 @@ export function legend(
   const drawn = floors.length > 1 ? ' (drawn)' : '';
   const floor = floors.length === 0 ? '' : ` ┊: total floor, ${told} ${unitName(unit)}${drawn};`;
   return (
-    `least (‹): ${content}\u00a0% of the face is thicker;${floor} dots: points. ` +
+    `least (‹): ${content} is thicker (${sure} sure);${floor} dots: points. ` +
     `May go: plan no more; 1 job in ${jobs} takes ${scatter} times it (counted).`
   );
 }

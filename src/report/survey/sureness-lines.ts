@@ -8,7 +8,7 @@ import {
   type LineComparison,
   marginOf,
 } from '../../film/condition/line-comparison.ts';
-import { HELD_BACK } from '../../film/condition/other-side.ts';
+import { HELD_BACK, isAlike, likeliestBesides } from '../../film/condition/other-side.ts';
 import type { SidesWhy } from '../../film/help/panel-why.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import { riskTerms, topcoatRisk } from '../../film/limits/topcoat-risk.ts';
@@ -26,10 +26,16 @@ const FIGURES: Readonly<Record<ComparedFigure, (figure: number) => Sentence>> = 
     says`${um(figure)} between the nearest of its thinner and thicker points`,
 };
 
+/** `mean 107.1 µm (2.9 of it put back)`: what is on record as taken stands in the figure. */
+const figureText = ({ compared, figure, putBack }: LineComparison): Sentence =>
+  putBack === 0
+    ? FIGURES[compared](figure)
+    : says`${FIGURES[compared](figure)} (${bare(putBack)} of it put back)`;
+
 /** `mean 110.3 µm; cut-back is under 106.4 µm, … (7.5 % that it is)`. */
 export function comparisonText(one: LineComparison): Sentence {
   const { condition, side, isBeyond, otherSide } = one;
-  const figure = FIGURES[one.compared](one.figure);
+  const figure = figureText(one);
   const said = isBeyond
     ? says`${figure}, ${side} ${lineText(one)}`
     : says`${figure}; ${condition} is ${side} ${lineText(one)}`;
@@ -43,10 +49,10 @@ export function comparisonText(one: LineComparison): Sentence {
 /** `mean 110.3 µm, 3.9 ± 2.6 µm (SD, mostly the baseline) over the line of cut-back: 7.5 % that it is`. */
 export function doubtedComparison(one: LineComparison): Sentence {
   if (one.standard === 0) return comparisonText(one);
-  const { compared, figure, condition, isBeyond } = one;
+  const { figure, condition, isBeyond } = one;
   const side = figure < one.line ? 'under' : 'over';
   const gap = says`${bare(marginOf(one))} ± ${um(one.standard)} (SD, mostly ${mostOfDoubt(one.difference)})`;
-  return says`${FIGURES[compared](figure)}, ${gap} ${side} the line of ${condition}: ${chance(one.otherSide)} that it is${isBeyond ? ' not' : ''}`;
+  return says`${figureText(one)}, ${gap} ${side} the line of ${condition}: ${chance(one.otherSide)} that it is${isBeyond ? ' not' : ''}`;
 }
 
 /** `106.4 µm, 12.0 µm under the baseline of 118.4 µm`: a line, and where it is from unless it is the same for any car. */
@@ -92,7 +98,7 @@ export function otherSideText(
   if (otherSide === null) return null;
   const { condition, budget: there, ifWordHolds: here } = otherSide;
   if (there === null) return says`if ${condition}, each part would have limits of its own`;
-  if (Math.abs(there - here) < HELD_BACK) return says`if ${condition}, as much may go`;
+  if (isAlike(otherSide)) return says`if ${condition}, as much may go${heldBack(survey)}`;
   const sides = says`${bare(here, 2)} may go if ${word}, ${um(there, 2)} if ${condition}`;
   const removal = { median: budget, logSd };
   const overAll = topcoat === null ? 0 : topcoatRisk(topcoat, removal);
@@ -105,6 +111,15 @@ export function otherSideText(
   const onIt = riskTerms(topcoat, word, removal).find((one) => one.condition === worse);
   const onWorse = onIt === undefined ? '' : `, ${risk(onIt.risk)} if ${worse}`;
   return says`${sides}: ${um(budget, 2)} risks ${risk(overAll)} over both${onWorse}`;
+}
+
+/** `; 2.60 may go as original for certain, 0.00 µm with the 11 % that it is cut-back`: near a line that takes nothing. */
+function heldBack({ topcoat, budget, otherSide, condition: word }: PanelSurvey): Sentence {
+  const besides = likeliestBesides(topcoat);
+  const here = otherSide?.ifWordHolds ?? budget;
+  return besides === undefined || here - budget < HELD_BACK
+    ? says``
+    : says`; ${bare(here, 2)} may go as ${word} for certain, ${um(budget, 2)} with the ${chance(besides.chance)} that it is ${besides.condition}`;
 }
 
 /** What a panel near its line allows on the other side, and by which limit. */

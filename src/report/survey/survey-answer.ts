@@ -4,7 +4,7 @@ import { groupBy } from '../../base/group-by.ts';
 import { LEAST_TOLD } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { HELD_BACK } from '../../film/condition/other-side.ts';
+import { HELD_BACK, wordThatTakes } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
@@ -45,11 +45,23 @@ const nothingMore = (open: readonly PanelSurvey[]): string =>
 
 /** Those of one reason together. */
 function leftAlone(parts: readonly PanelSurvey[], helped: SurveyHelp): readonly string[] {
-  const told = groupBy(parts, (part) => {
-    const isStuck = adviceOf(part, helped).some(({ code }) => code === 'beyond-help');
-    return `(${filmReason(part)}${isStuck ? ': nothing that could be learnt frees any film' : ''})`;
-  });
+  const told = groupBy(parts, (part) => `(${filmReason(part)}${outlook(part, helped)})`);
   return [...told].map(([reason, group]) => `${partNames(group)} ${reason}`);
+}
+
+/** What is to be done first, or that nothing is of use. */
+function outlook(part: PanelSurvey, helped: SurveyHelp): string {
+  const advised = adviceOf(part, helped);
+  if (advised.some(({ code, value = 0 }) => code === 'read-again' && value >= LEAST_TOLD)) {
+    const names = [...part.lowPoints, ...part.highPoints];
+    return `: read ${names.length === 1 ? 'point' : 'points'} ${names.join(', ')} again first`;
+  }
+  if (advised.some(({ code }) => code === 'sound-panel-first')) {
+    return ': no more than on the original panels, of which one is not settled';
+  }
+  return advised.some(({ code }) => code === 'beyond-help')
+    ? ': nothing that could be learnt frees any film'
+    : '';
 }
 
 /** Whether anything can be done for panels from which nothing may go. */
@@ -61,7 +73,8 @@ function wayOf(part: PanelSurvey, helped: SurveyHelp): (typeof WAYS)[number] {
     return 'Spot first';
   }
   const canPass =
-    CAN_PASS.includes(part.boundBy.code) || advised.some(({ value = 0 }) => value >= LEAST_TOLD);
+    CAN_PASS.includes(part.boundBy.code) ||
+    advised.some(({ code, value = 0 }) => code === 'sound-panel-first' || value >= LEAST_TOLD);
   return canPass ? 'Not yet' : 'Leave';
 }
 
@@ -88,8 +101,8 @@ function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {
 
 /** `front left door (original or cut-back): else no more than 3.05 µm`. */
 function settle(part: PanelSurvey, unit: LengthUnit): string {
-  const { condition, otherSide, budget } = part;
-  const words = [condition, ...(otherSide === null ? [] : [otherSide.condition])];
+  const { condition, budget } = part;
+  const words = [condition, wordThatTakes(part) ?? []].flat();
   const figure =
     budget < LEAST_TOLD
       ? 'nothing may go till then'

@@ -47,7 +47,7 @@ export function surveyBlocks(
   return airy([
     [title(heading('Survey', result, read)), ...strictNote(result.settings)],
     answerBlocks(surveyed, helped, unit),
-    largeAssumptions(result.assumptions, unit, readByEddyCurrent(read)),
+    largeAssumptions(result.assumptions, unit, readByEddyCurrent(read, result)),
     readTable(read, unit),
     [
       ...(read.length === 0 ? [] : readNotes(result, read, unit)),

@@ -2,13 +2,11 @@
 
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { PanelPoint } from '../../film/panel-points.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
-import { panelView, seenPlace } from '../../film/template/panel-view.ts';
-import type { Panel } from '../../film/template/template.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
-import { type Block, type Cell, cell, type Face, type FacePoint, towardsText } from '../model.ts';
+import { type Block, type Cell, cell, type Face, type FacePoint } from '../model.ts';
 import { partName } from '../panel-list.ts';
+import { placesOf } from '../point-places.ts';
 import { limitWord } from './film-table.ts';
 
 /** Without a panel that was read there is nothing to draw. */
@@ -80,35 +78,4 @@ function faceOf(
   const mean = statistics === null ? '' : `mean ${thicknessText(statistics.mean, unit)}`;
   const note = [mean, arrow].filter((text) => text !== '').join(', ');
   return { name: panel.name, note, points: facePoints };
-}
-
-type Place = { readonly u: number; readonly v: number };
-
-/** More than this many do not fit in rows as the template has them. */
-const MOST_AT_PLACES = 9;
-const MOST_IN_ROW = 5;
-
-type Placed = { readonly places: readonly Place[]; readonly arrow: string };
-
-/**
- * Where the template has points of these names, as whoever stands before the panel sees them; else in
- * rows, in the order they were read.
- */
-function placesOf(panel: Panel, points: readonly PanelPoint[]): Placed {
-  const found = points.flatMap(({ point }) => panel.points.filter((one) => one.point === point));
-  if (found.length !== points.length || points.length > MOST_AT_PLACES) {
-    return { places: inRows(points.length), arrow: '' };
-  }
-  const view = panelView(panel);
-  const arrow = view.towards === null ? '' : towardsText(view.towards);
-  return { places: found.map((place) => seenPlace(place, view)), arrow };
-}
-
-function inRows(count: number): readonly Place[] {
-  const columns = Math.min(MOST_IN_ROW, Math.max(1, Math.ceil(Math.sqrt(1.5 * count))));
-  const rows = Math.ceil(count / columns);
-  return Array.from({ length: count }, (_, i) => ({
-    u: ((i % columns) + 0.5) / columns,
-    v: (Math.floor(i / columns) + 0.5) / rows,
-  }));
 }

@@ -71,7 +71,7 @@ function whatItIs(survey: PanelSurvey, context: WhyContext): readonly Block[] {
     .map((one) => textIn(one, unit))
     .join('; ');
   const { id, substrate } = survey.panel;
-  const by = result.substrates.has(id) ? 'by the job' : 'by the template';
+  const by = `by the ${result.substrates.get(id)?.by ?? 'template'}`;
   return [
     paragraph('What it is', `${conditions} (${substrate}, ${by}): ${evidence}`),
     ...wordBlocks(survey, context),

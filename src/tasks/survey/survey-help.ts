@@ -1,5 +1,6 @@
 /** What each thing still to be learned would free on the panels of a survey. */
 import { logSdAfterSpot, spotTakes } from '../../correction/spot/test-spot-forecast.ts';
+import { readAgainHelp } from '../../film/help/read-again.ts';
 import { type Help, whatWouldHelp } from '../../film/help/what-would-help.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyedVehicle } from './survey-files.ts';
@@ -8,7 +9,7 @@ import type { SurveyResult } from './survey-vehicle.ts';
 export type SurveyHelp = ReadonlyMap<PanelSurvey, readonly Help[]>;
 
 /** By panel, and by zone where a panel has two; those that nothing can be said of are not among them. */
-export function surveyHelp({ survey, settings, facts, trials }: SurveyResult): SurveyHelp {
+export function surveyHelp({ survey, request, settings, facts, trials }: SurveyResult): SurveyHelp {
   const { repeatability } = settings.film.measurement;
   const parts = survey.panels.flatMap(partsOf);
   const takes = spotTakes(settings.correction);
@@ -27,6 +28,7 @@ export function surveyHelp({ survey, settings, facts, trials }: SurveyResult): S
       spotTakes: takes,
       zincKnown: galvanised.origin !== 'built-in',
       gaugeKnown: settings.gauge !== undefined,
+      readAgain: (part: PanelSurvey) => readAgainHelp(part, survey, request),
     };
     return [part, whatWouldHelp(part, terms, settings.film)] as const;
   });

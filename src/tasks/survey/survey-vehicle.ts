@@ -1,12 +1,15 @@
 /** Readings and settings of a vehicle → its survey, with what it rests on. */
 import type { Outcome } from '../../base/diagnostics.ts';
+import { micrometres } from '../../base/units.ts';
 import { untriedLogSd } from '../../correction/removal/removal-knowledge.ts';
 import type { Gauge } from '../../correction/spot/spot-trial.ts';
 import { assessFilm } from '../../film/assess-film.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
+import { withOwnSpots } from '../../film/limits/after-test-spot.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
-import type { Survey } from '../../film/survey.ts';
-import type { Substrate } from '../../film/template/template.ts';
+import type { Reading } from '../../film/reading.ts';
+import type { PanelSurvey, Survey } from '../../film/survey.ts';
+import type { SurveyRequest } from '../../film/survey-request.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job, JobVehicle } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -36,6 +39,7 @@ import {
   type TrialsByPanel,
   trialsOnPanels,
 } from './car-paint.ts';
+import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
 import { takenInAll } from './taken-in-all.ts';
 
 /** A vehicle's survey and everything a report says around it. */
@@ -43,10 +47,12 @@ export type SurveyResult = {
   readonly vehicle: string | null;
   readonly identity: JobVehicle | null;
   readonly survey: Survey;
+  /** What the survey was made from, to be made again with something else known. */
+  readonly request: SurveyRequest;
   /** What is held of each panel's paint besides its readings, and where that is from. */
   readonly facts: ReadonlyMap<string, EffectiveFacts>;
-  /** What the job says panels are made of. */
-  readonly substrates: ReadonlyMap<string, Substrate>;
+  /** What panels are made of where it is said, and by whom. */
+  readonly substrates: SaidSubstrates['substrates'];
   /** How it gives way, by its test spots if there are any. */
   readonly paint: CarPaint;
   readonly trials: TrialsByPanel;
@@ -58,6 +64,8 @@ export type SurveyResult = {
 
 export type SurveyVehicleRequest = {
   readonly readings: VehicleReadings;
+  /** As measured, of the same car: panels are held to the baseline that they make. Absent, to their own. */
+  readonly baselineReadings?: readonly Reading[] | undefined;
   readonly settings: Settings;
   readonly job: Placed<Job> | undefined;
   readonly filmRecord: Placed<FilmRecord> | undefined;
@@ -83,27 +91,32 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
       panelFacts(settings.facts, id, knowledge, settings.film.stated),
     ]),
   );
-  const substrates = new Map(
+  const byJob = new Map(
     [...knowledge.job].flatMap(([id, { paint }]) =>
       paint.substrate === undefined ? [] : [[id, paint.substrate] as const],
     ),
   );
+  const { substrates, diagnostics: contradicted } = saidSubstrates(
+    readings.readings,
+    byJob,
+    template,
+  );
   const measured = asMeasured(readings.readings, settings);
-  const assess: Assess = (ofPanel, terms) =>
-    assessFilm({
-      template: withSubstrates(template, (id) => substrates.get(id)),
-      readings: measured.readings,
-      factsOf: (id) => plainFacts(ofPanel.get(id) ?? settings.facts),
-      terms,
-      model: measured.model,
-    });
+  const asking: Asking = (ofPanel, terms) => ({
+    template: withSubstrates(template, (id) => substrates.get(id)?.substrate),
+    readings: measured.readings,
+    baselineReadings: request.baselineReadings,
+    factsOf: (id) => plainFacts(ofPanel.get(id) ?? settings.facts),
+    terms,
+    model: measured.model,
+  });
   const tried =
     spots === undefined
       ? { value: new Map(), diagnostics: [] }
       : trialsOnPanels(spots, request.defects, template, settings);
   if (tried.value === undefined) return { diagnostics: tried.diagnostics };
   const known = { facts, settings, gauge: measured.model.measurement };
-  const told = afterSpots(tried.value, known, assess);
+  const told = afterSpots(tried.value, known, asking);
   const value = {
     vehicle,
     identity,
@@ -117,13 +130,17 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
       ...layerAssumptions(job, settings.film.stated),
     ],
   };
-  const diagnostics = [...tried.diagnostics, ...keyingNotes(told.survey, readings.readings)];
+  const diagnostics = [
+    ...tried.diagnostics,
+    ...contradicted,
+    ...keyingNotes(told.survey, readings.readings),
+  ];
   return { value, diagnostics };
 }
 
 type Facts = ReadonlyMap<string, EffectiveFacts>;
-type Assess = (facts: Facts, terms: RemovalTerms) => Survey;
-type Told = Pick<SurveyResult, 'survey' | 'facts' | 'paint' | 'settings'>;
+type Asking = (facts: Facts, terms: RemovalTerms) => SurveyRequest;
+type Told = Pick<SurveyResult, 'survey' | 'request' | 'facts' | 'paint' | 'settings'>;
 
 /**
  * The survey with what test spots taught. Which panels carry factory paint the readings alone say, so
@@ -133,11 +150,12 @@ type Told = Pick<SurveyResult, 'survey' | 'facts' | 'paint' | 'settings'>;
 function afterSpots(
   trials: TrialsByPanel,
   { facts, settings, gauge }: { facts: Facts; settings: Settings; gauge: Gauge },
-  assess: Assess,
+  asking: Asking,
 ): Told {
-  const before = assess(facts, settings.terms);
+  const untaught = asking(facts, settings.terms);
+  const before = assessFilm(untaught);
   const paint = carPaint(trials, before.panels, settings, gauge);
-  if (trials.size === 0) return { survey: before, facts, paint, settings };
+  if (trials.size === 0) return { survey: before, request: untaught, facts, paint, settings };
   const { correction } = settings;
   const logSd = untriedLogSd(paint.car, correction.removal.stepLogSd);
   const terms = { ...settings.terms, logSd };
@@ -151,18 +169,38 @@ function afterSpots(
     }),
   );
   const all = new Map([...facts, ...spent]);
-  return { survey: assess(all, terms), facts: all, paint, settings: { ...settings, terms } };
+  const request = asking(all, terms);
+  const survey = assessFilm(request);
+  const logSdOf = (part: PanelSurvey): number | null =>
+    paint.hasOwnSpot(part.panel.id)
+      ? untriedLogSd(paint.paintOf(part), correction.removal.stepLogSd)
+      : null;
+  return {
+    survey: {
+      ...survey,
+      panels: withOwnSpots(survey.panels, logSdOf, { terms, model: settings.film }),
+    },
+    request,
+    facts: all,
+    paint,
+    settings: { ...settings, terms },
+  };
 }
 
-/** What spots took, beside what is on record of earlier visits. */
+/** What spots took, beside what is on record of earlier visits; it is gone from their patches alone. */
 const withSpent = (facts: EffectiveFacts, taken: RecordedRemoval): EffectiveFacts => ({
   ...facts,
   recorded: {
     value: {
-      ...takenInAll([...(facts.recorded.value === null ? [] : [facts.recorded.value]), taken]),
+      ...takenInAll([
+        ...(facts.recorded.value === null ? [] : [facts.recorded.value]),
+        { ...taken, allOver: NOTHING },
+      ]),
       by: facts.recorded.value === null ? 'test spots' : 'film record and test spots',
     },
     origin: 'readings',
     where: 'test spots',
   },
 });
+
+const NOTHING = { mean: micrometres(0), sd: micrometres(0) };

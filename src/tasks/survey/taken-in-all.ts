@@ -1,8 +1,16 @@
 import { micrometres } from '../../base/units.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 
-/** All that the visits took: Σ of the means, at least 0, with √Σ of the variances. */
-export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval => ({
+/** All that the visits took, and what of it is gone all over the panel where that is less. */
+export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval =>
+  visits.some(({ allOver }) => allOver !== undefined)
+    ? { ...sumOf(visits), allOver: sumOf(visits.map((visit) => visit.allOver ?? visit)) }
+    : sumOf(visits);
+
+type Taken = Pick<RecordedRemoval, 'mean' | 'sd'>;
+
+/** Σ of the means, at least 0, with √Σ of the variances. */
+const sumOf = (visits: readonly Taken[]): Taken => ({
   mean: micrometres(
     Math.max(
       0,

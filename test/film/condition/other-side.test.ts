@@ -1,8 +1,27 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
+import { wordThatTakes } from '../../../src/film/condition/other-side.ts';
 import { amongSound, byItsWord, fiveAround, ifWordHolds, onFace } from '../car-builder.ts';
 
 const noFloor = { terms: { totalFloor: micrometres(1) } };
+
+describe('the word that takes from what may go', () => {
+  it('is that across the line, where less may go there', () => {
+    const { panel } = amongSound(fiveAround('tested', 101), noFloor);
+    expect(wordThatTakes(panel)).toBe('cut-back');
+    expect(wordThatTakes(amongSound(fiveAround('tested', 118)).panel)).toBeNull();
+  });
+  it('is what it may be besides, where as much may go across the line', () => {
+    const credible = amongSound(fiveAround('tested', 104)).panel.thinnest ?? Number.NaN;
+    const { panel } = amongSound(fiveAround('tested', 104), {
+      terms: { totalFloor: micrometres(credible - 0.001) },
+    });
+    expect(panel.otherSide).toMatchObject({ condition: 'thin' });
+    expect(panel.otherSide?.budget).toBeCloseTo(panel.otherSide?.ifWordHolds ?? 0, 2);
+    expect(panel.budget).toBeLessThan((panel.otherSide?.ifWordHolds ?? 0) - 0.1);
+    expect(wordThatTakes(panel)).toBe('cut-back');
+  });
+});
 
 describe('what a panel near its line would be otherwise', () => {
   it('is nothing where it is not near', () => {

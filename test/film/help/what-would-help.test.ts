@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import { NO_SIDES } from '../../../src/film/condition/possible-sides.ts';
 import { type HelpTerms, whatWouldHelp } from '../../../src/film/help/what-would-help.ts';
-import { allowanceAgain } from '../../../src/film/limits/allowance-at.ts';
-import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
   amongSound,
@@ -20,6 +17,7 @@ const terms: HelpTerms = {
   spotTakes: micrometres(1.3),
   zincKnown: false,
   gaugeKnown: true,
+  readAgain: () => [],
 };
 type Options = Omit<Partial<CarOptions>, 'readings' | 'panels'>;
 
@@ -73,8 +71,12 @@ describe('what would let more come off a panel', () => {
   it('says of zinc what it would take away', () => {
     expect(gainOf('zinc', helpFor(fiveAround('tested', 104), unknownHistory))).toBeLessThan(0);
   });
-  it('comes in order of what it gains', () => {
-    const gains = helpFor(five, unknownHistory).map(({ gain }) => gain);
+  it('comes in order of what it gains, points read again among it', () => {
+    const again = { code: 'read-again', gain: micrometres(0.4), time: null, points: null } as const;
+    const { panel } = amongSound(five, unknownHistory);
+    const help = whatWouldHelp(panel, { ...terms, readAgain: () => [again] }, filmModel);
+    expect(help).toContain(again);
+    const gains = help.map(({ gain }) => gain);
     expect(gains).toEqual([...gains].sort((a, b) => b - a));
     expect(gains.length).toBeGreaterThan(3);
   });
@@ -135,74 +137,6 @@ describe('what would let more come off a panel', () => {
       budget(five, { facts: { taken: micrometres(twice) } }) - budget(five, unknownHistory),
       10,
     );
-  });
-
-  describe('from points that stand out', () => {
-    const low = (middle: number, point: number) =>
-      onFace('tested', middle, middle + 2, point, middle + 1, middle - 1, middle);
-    const roomy: Options = { terms: { totalFloor: micrometres(1) } };
-    const readAgain = (points: ReturnType<typeof onFace>) => {
-      const { panel } = amongSound(points, roomy);
-      const removal = { ...standardTerms, ...roomy.terms };
-      const help = whatWouldHelp(panel, { ...terms, removal }, filmModel);
-      return { panel, help: help.find(({ code }) => code === 'read-again') };
-    };
-    /** The panel as it would be with its third point at the middle of the others, its car as it is. */
-    const asAgain = (panel: PanelSurvey, middle: number): PanelSurvey => {
-      const { film, moderation } = panel;
-      if (film === null || moderation === null) throw new Error('six points have a film');
-      const { prior, leastVariance } = moderation;
-      // m, m + 2, m, m + 1, m − 1, m: mean m + 1/3, sum of squares 16/3.
-      const own = Math.max(16 / 15, leastVariance);
-      const variance = (prior.dof * prior.variance + 5 * own) / (prior.dof + 5);
-      const mean = middle + 1 / 3;
-      const again = {
-        mean: micrometres(mean),
-        smallest: micrometres(middle - 1),
-        count: 6,
-        spread: {
-          sd: micrometres(Math.sqrt(variance)),
-          dof: Math.min(prior.dof + 5, prior.dofCeiling),
-        },
-        calibration: micrometres((1 + 0.02 * mean) / Math.sqrt(3)),
-      };
-      return { ...panel, film: again };
-    };
-    const budgetOf = (panel: PanelSurvey) =>
-      allowanceAgain(panel, { terms: { ...standardTerms, ...roomy.terms }, model: filmModel })
-        .budget;
-
-    it('is what the panel would allow if they read as the middle of the others', () => {
-      const { panel, help } = readAgain(low(124, 100));
-      expect(panel.lowPoints).toEqual(['3']);
-      expect(panel.sides).toEqual(NO_SIDES);
-      expect(help?.gain).toBeCloseTo(budgetOf(asAgain(panel, 124)) - panel.budget, 9);
-      expect(help?.gain).toBeGreaterThan(0.5);
-      expect(help?.time).toBe(filmModel.measuring.pointTime);
-    });
-    it('takes the panel further from the line of film cut back, by what its mean rises', () => {
-      const { panel, help } = readAgain(low(106, 76));
-      expect([panel.boundBy.code, panel.lowPoints]).toEqual(['near-line', ['3']]);
-      const again = asAgain(panel, 106);
-      expect(help?.gain).toBeGreaterThan(budgetOf(again) - panel.budget + 0.1);
-      expect(help?.gain).toBeLessThan(
-        budgetOf({ ...again, sides: NO_SIDES }) - panel.budget + 1e-9,
-      );
-    });
-    it('leaves the chance of a repaint as it is, which hangs on the median', () => {
-      const { panel, help } = readAgain(low(138, 104));
-      expect(panel.sides.lost.map(({ condition }) => condition)).toEqual(['refinished']);
-      expect(panel.lowPoints).toEqual(['3']);
-      expect(help?.gain).toBeCloseTo(budgetOf(asAgain(panel, 138)) - panel.budget, 4);
-    });
-    it('is less than nothing where a point stands out high, as the mean falls with it', () => {
-      const { panel, help } = readAgain(low(106, 128));
-      expect([panel.highPoints, panel.lowPoints]).toEqual([['3'], []]);
-      expect(help?.gain).toBeLessThan(0);
-    });
-    it('is not told where none does', () => {
-      expect(helpFor(five).some(({ code }) => code === 'read-again')).toBe(false);
-    });
   });
 
   describe('from a gauge that is checked on shims', () => {

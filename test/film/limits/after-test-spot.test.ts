@@ -1,14 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import type { PanelFacts } from '../../../src/film/film-model.ts';
+import { withOwnSpots } from '../../../src/film/limits/after-test-spot.ts';
 import { allowanceAfterSpot, allowanceAt, isSound } from '../../../src/film/limits/allowance-at.ts';
+import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
   amongSound,
   fiveAround,
   onFace,
   panelOf,
+  plainPanel,
   standardTerms,
+  surveyOf,
   UNTRIED_LOG_SD,
 } from '../car-builder.ts';
 
@@ -119,6 +123,68 @@ describe('a test spot on repaint', () => {
     const [advice] = spent.advice;
     expect(advice?.code).toBe('beyond-help');
     expect(advice?.text).toContain('repaint gets no more: leave it alone');
+  });
+});
+
+describe('repaint of a car whose original panel that allows least is not settled', () => {
+  const car = surveyOf({
+    panels: ['a', 'b', 'c', 'near', 'repaint'].map((id) => plainPanel(id)),
+    readings: [
+      ...['a', 'b', 'c'].flatMap((id) => fiveAround(id, 119)),
+      ...fiveAround('near', 107.6),
+      ...fiveAround('repaint', 260),
+    ],
+  });
+  const codesOf = (id: string) => panelOf(car, id).advice.map(({ code }) => code);
+
+  test('waits for that panel, and is not given up', () => {
+    const near = panelOf(car, 'near');
+    expect([near.condition, near.budget]).toEqual(['original', 0]);
+    expect(codesOf('repaint')).toContain('sound-panel-first');
+    expect(codesOf('repaint')).not.toContain('beyond-help');
+    expect(panelOf(car, 'repaint').advice[0]?.text).toContain(
+      'nothing may go from near till it is settled what it is, and repaint gets no more: settle that first, then make a test spot here',
+    );
+  });
+  test('waits for it with a spot made too', () => {
+    const spotted = withOwnSpots(car.panels, logSdOn('repaint'), grounds);
+    const panel = spotted.find((one) => one.panel.id === 'repaint');
+    expect([panel?.boundBy.code, panel?.budget]).toEqual(['sound-panels', 0]);
+    expect(panel?.advice[0]?.text).toMatch(/settle that first$/);
+  });
+});
+
+const logSdOn =
+  (id: string) =>
+  ({ panel }: PanelSurvey): number | null =>
+    panel.id === id ? UNTRIED_LOG_SD : null;
+
+describe('a survey once test spots were made', () => {
+  test('allows repaint with a spot of its own what that allows, and asks for none', () => {
+    const { panel, survey } = amongSound(repaint);
+    const spotted = withOwnSpots(survey.panels, logSdOn('tested'), grounds);
+    const after = spotted.find((one) => one.panel.id === 'tested');
+    const allowed = allowanceAfterSpot(panel, survey.panels, UNTRIED_LOG_SD, grounds);
+    expect(after?.budget).toBe(allowed.budget);
+    expect(allowed.budget).toBeGreaterThan(0);
+    expect(after?.boundBy).toEqual(allowed.boundBy);
+    expect(after?.advice.map(({ code }) => code)).not.toContain('test-spot');
+    expect(after?.evidence.map(({ code }) => code)).not.toContain('sound-panel-cap');
+  });
+  test('leaves repaint without a spot, and panels that need none, as they are', () => {
+    const { survey } = amongSound(repaint);
+    expect(withOwnSpots(survey.panels, () => null, grounds)).toEqual(survey.panels);
+    expect(withOwnSpots(survey.panels, logSdOn('sound-a'), grounds)).toEqual(survey.panels);
+  });
+  test('allows each zone of a panel its own', () => {
+    const { survey } = amongSound(onFace('tested', 112, 110, 113, 240, 244));
+    const thicker = (panels: readonly PanelSurvey[]) =>
+      panels.find(({ panel }) => panel.id === 'tested')?.zones[1];
+    expect(thicker(survey.panels)?.boundBy.code).toBe('test-spot');
+    const spotted = withOwnSpots(survey.panels, logSdOn('tested'), grounds);
+    expect(thicker(spotted)?.boundBy.code).toBe('sound-panels');
+    // That a spot is of use is said of the zone, and not once more of the panel.
+    expect(panelOf(survey, 'tested').advice.map(({ code }) => code)).not.toContain('test-spot');
   });
 });
 

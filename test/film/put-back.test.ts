@@ -1,0 +1,201 @@
+/** Panels are compared for the film that they were painted with: what is on record as taken is put back before. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
+import type { RecordedRemoval } from '../../src/film/film-model.ts';
+import type { PanelSurvey, Survey } from '../../src/film/survey.ts';
+import { amongSound, fiveAround, onFace, panelOf, plainPanel, surveyOf } from './car-builder.ts';
+
+const OTHERS = ['a', 'b', 'c', 'd', 'e', 'f'] as const;
+const UNTOUCHED = 'untouched';
+
+type Other = {
+  readonly films: readonly number[];
+  readonly taken: number;
+  readonly sd: number;
+};
+
+type Car = { readonly own: readonly number[]; readonly others: readonly Other[] };
+
+const recordOf = ({ taken, sd }: Other): RecordedRemoval | null =>
+  taken === 0 ? null : { mean: micrometres(taken), sd: micrometres(sd) };
+
+/** The car as it was, or once film came off the others, all of it on record with these SDs. */
+function surveyed({ own, others }: Car, isAfter: boolean, sdOf: (one: Other) => number): Survey {
+  const panels = OTHERS.slice(0, others.length);
+  const factsOf = (id: string) => {
+    const other = others[(panels as readonly string[]).indexOf(id)];
+    return {
+      taken: null,
+      recorded: other === undefined || !isAfter ? null : recordOf({ ...other, sd: sdOf(other) }),
+    };
+  };
+  return surveyOf({
+    panels: [...panels, UNTOUCHED].map((id) => plainPanel(id)),
+    readings: [
+      ...others.flatMap(({ films, taken }, i) =>
+        onFace(panels[i] ?? '', ...films.map((film) => film - (isAfter ? taken : 0))),
+      ),
+      ...onFace(UNTOUCHED, ...own),
+    ],
+    factsOf,
+  });
+}
+
+const exact = (): number => 0;
+const asRecorded = ({ sd }: Other): number => sd;
+
+/** Whole micrometres, so that the display's step stays what it was; factory film, thin, repaint and filler. */
+const films = fc
+  .tuple(
+    fc.oneof(
+      { weight: 8, arbitrary: fc.integer({ min: 96, max: 130 }) },
+      { weight: 1, arbitrary: fc.integer({ min: 84, max: 520 }) },
+    ),
+    fc.array(fc.integer({ min: -5, max: 5 }), { minLength: 3, maxLength: 5 }),
+  )
+  .map(([centre, about]) => about.map((one) => centre + one));
+
+const cars: fc.Arbitrary<Car> = fc.record({
+  // Neither five nor ten is the step of these.
+  own: films.map((own) => [...own, 113]),
+  others: fc.array(
+    fc.record({
+      films,
+      taken: fc.integer({ min: 0, max: 14 }),
+      sd: fc.integer({ min: 0, max: 30 }).map((tenths) => tenths / 10),
+    }),
+    { minLength: 1, maxLength: OTHERS.length },
+  ),
+});
+
+const untouched = (survey: Survey): PanelSurvey => panelOf(survey, UNTOUCHED);
+const partBudgets = ({ zones, budget }: PanelSurvey): readonly number[] =>
+  zones.length === 0 ? [budget] : zones.map((zone) => zone.budget);
+
+describe('film taken off other panels and on record', () => {
+  it('changes nothing of an untouched panel where the record is exact', () => {
+    fc.assert(
+      fc.property(cars, (car) => {
+        const before = untouched(surveyed(car, false, exact));
+        const after = untouched(surveyed(car, true, exact));
+        expect(after.condition).toBe(before.condition);
+        expect(after.also).toEqual(before.also);
+        expect(after.baseline).toBeCloseTo(before.baseline ?? Number.NaN, 9);
+        expect(partBudgets(after).length).toBe(partBudgets(before).length);
+        partBudgets(after).forEach((budget, i) => {
+          expect(budget).toBeCloseTo(partBudgets(before)[i] ?? Number.NaN, 6);
+        });
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('never frees film of it where the record is not, however unsure that is', () => {
+    fc.assert(
+      fc.property(cars, (car) => {
+        const before = untouched(surveyed(car, false, exact));
+        const after = untouched(surveyed(car, true, asRecorded));
+        expect(after.condition).toBe(before.condition);
+        partBudgets(after).forEach((budget, i) => {
+          expect(budget).toBeLessThanOrEqual((partBudgets(before)[i] ?? Number.NaN) + 1e-6);
+        });
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+const cutBackLine = ({ sureness }: PanelSurvey) =>
+  sureness?.comparisons.find(({ condition }) => condition === 'cut-back');
+
+const taken = (mean: number, sd = 0): RecordedRemoval => ({
+  mean: micrometres(mean),
+  sd: micrometres(sd),
+});
+
+describe('what a record is uncertain by', () => {
+  const car = (sd: number, own = 112) =>
+    surveyOf({
+      panels: ['a', 'b', 'c', 'd', UNTOUCHED].map((id) => plainPanel(id)),
+      readings: [
+        ...['a', 'b', 'c', 'd'].flatMap((id) => fiveAround(id, 116)),
+        ...fiveAround(UNTOUCHED, own),
+      ],
+      factsOf: (id) => ({ recorded: id === UNTOUCHED ? null : taken(4, sd) }),
+    });
+
+  it('makes the baseline as uncertain as if all records erred alike: 4 of 5 panels by 2 µm, 1.6', () => {
+    const [exactly, unsure] = [0, 2].map((sd) => cutBackLine(untouched(car(sd))));
+    expect(unsure?.baseline).toBe(120);
+    expect((unsure?.standard ?? 0) ** 2 - (exactly?.standard ?? 0) ** 2).toBeCloseTo(1.6 ** 2, 9);
+    expect(unsure?.dof).toBe(exactly?.dof);
+    expect(unsure?.otherSide).toBeGreaterThan(exactly?.otherSide ?? 1);
+  });
+  it('makes no panel beyond its line less surely so', () => {
+    const [exactly, unsure] = [0, 2].map((sd) => cutBackLine(untouched(car(sd, 106))));
+    expect([exactly?.isBeyond, unsure?.isBeyond]).toEqual([true, true]);
+    expect(unsure?.otherSide).toBe(exactly?.otherSide);
+    expect(exactly?.otherSide).toBeGreaterThan(0.1);
+  });
+});
+
+describe('a panel from which film went on record', () => {
+  const worked = (recorded: RecordedRemoval | null, centre: number): PanelSurvey =>
+    amongSound(fiveAround('tested', centre), {
+      factsOf: (id) => (id === 'tested' ? { recorded } : {}),
+    }).panel;
+
+  it('is held against the others with that put back, and says so', () => {
+    const panel = worked(taken(5), 97);
+    expect(worked(null, 97).condition).toBe('cut-back');
+    expect(panel.condition).toBe('original');
+    expect(cutBackLine(panel)?.figure).toBe(102);
+    expect(cutBackLine(panel)?.putBack).toBe(5);
+    expect(worked(taken(5), 94).evidence.map(({ text }) => text)).toContainEqual(
+      expect.stringContaining('with the 5.0 µm on record put back, mean 99.0 µm is 13.0 µm under'),
+    );
+  });
+  it('has lost that once: what it lacks besides is what went unrecorded', () => {
+    // The mean of 94 lacks 18 µm to 112: 5 of it on record, so 13 that nobody knows of.
+    const lost = worked(taken(5), 94).topcoat?.told.film.taken.mean;
+    expect(lost).toBe(5 + 13);
+    expect(worked(null, 94).topcoat?.told.film.taken.mean).toBe(18);
+  });
+  it('is told the same by a record that is all but exact as by one that is', () => {
+    expect(worked(taken(5, Number.MIN_VALUE), 110).budget).toBe(worked(taken(5), 110).budget);
+  });
+  it('keeps its limits by what is there now', () => {
+    // A smallest point of 78 is under the floor of 80, whatever was there before.
+    const panel = worked(taken(5), 82);
+    expect(panel.also.concat(panel.condition)).toContain('thin');
+    expect(panel.limits.find(({ code }) => code === 'total')?.value).toBe(0);
+    expect(panel.film?.mean).toBe(82);
+  });
+  it('gets nothing put back of what its patches alone lost', () => {
+    const panel = worked({ ...taken(5), allOver: taken(0) }, 97);
+    expect(panel.condition).toBe('cut-back');
+    expect(panel.topcoat?.told.film.taken.mean).toBe(5 + 15);
+  });
+});
+
+describe('panels that face each other', () => {
+  const differing = (recorded: RecordedRemoval | null) =>
+    surveyOf({
+      panels: [
+        plainPanel('left', { mirror: 'right' }),
+        plainPanel('right', { mirror: 'left' }),
+        ...['a', 'b', 'c'].map((id) => plainPanel(id)),
+      ],
+      readings: [
+        ...['right', 'a', 'b', 'c'].flatMap((id) => fiveAround(id, 130)),
+        ...fiveAround('left', 104),
+      ],
+      factsOf: (id) => ({ recorded: id === 'left' ? recorded : null }),
+    }).notes.filter(({ code }) => code === 'mirror-difference');
+
+  it('do not differ by what is on record', () => {
+    expect(differing(null)).toHaveLength(1);
+    expect(differing(taken(6))).toEqual([]);
+  });
+});
