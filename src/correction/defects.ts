@@ -33,13 +33,39 @@ export function medianDepth({ kind, grade, depth }: Defect): number {
  * depth may go together: Var[ln R/D] = Var[ln R] + Var[ln D] − 2·Cov.
  */
 export function expectedCorrection(
-  { median, logSd, withDepth }: ForetoldRemoval,
+  removal: ForetoldRemoval,
   depth: number,
   depthScale: LogFactor,
   depthLogSd: number,
 ): number {
   if (depth === 0) return 1;
-  if (median <= 0) return 0;
-  const variance = depthLogSd ** 2 + depthScale.sd ** 2 + logSd ** 2 - 2 * withDepth;
-  return normalCdf((Math.log(median / depth) - depthScale.mean) / Math.sqrt(variance));
+  if (removal.median <= 0) return 0;
+  const sd = ratioLogSd(doubtOf(removal), depthScale, depthLogSd);
+  return normalCdf((Math.log(removal.median / depth) - depthScale.mean) / sd);
+}
+
+/** The doubt that a removal brings along: Var[ln R] − 2·Cov. */
+export const doubtOf = ({ logSd, withDepth }: ForetoldRemoval): number =>
+  logSd ** 2 - 2 * withDepth;
+
+/** √(σ_D² + Var[ln R/D]). */
+const ratioLogSd = (doubt: number, depthScale: LogFactor, depthLogSd: number): number =>
+  Math.sqrt(depthLogSd ** 2 + depthScale.sd ** 2 + doubt);
+
+/**
+ * The least median that may be expected to clear more than another does, whatever the doubt about each between two. At
+ * the same correction E[ln R/D] is as many of its SDs from 0: ln M' = ln D + (ln M − ln D) · σ'/σ.
+ */
+export function leastClearingMore(
+  { median }: Pick<ForetoldRemoval, 'median'>,
+  [least, most]: readonly [least: number, most: number],
+  depth: number,
+  depthScale: LogFactor,
+  depthLogSd: number,
+): number {
+  const ratio =
+    ratioLogSd(least, depthScale, depthLogSd) / ratioLogSd(most, depthScale, depthLogSd);
+  const middle = Math.log(depth) + depthScale.mean;
+  const over = Math.log(median) - middle;
+  return Math.exp(middle + Math.min(over * ratio, over / ratio));
 }

@@ -28,11 +28,13 @@ export type GoOnCase = {
   readonly known: boolean;
   /** Whether it says that film was added: then it is no measurement of a removal. */
   readonly gained: boolean;
+  /** Whether more came off than might go: then nobody goes on before it is known why. */
+  readonly overrun: boolean;
 };
 
-export function goOn({ left, set, known, gained }: GoOnCase): GoOnVerdict {
+export function goOn({ left, set, known, gained, overrun }: GoOnCase): GoOnVerdict {
   const allows = ({ budget }: Allowance): boolean => budget >= set.median;
-  if (!allows(left.atLeast)) return 'stop';
+  if (overrun || !allows(left.atLeast)) return 'stop';
   if (gained) return 'unresolved';
   if (allows(left.atMost) && allows(left.held)) return 'go-on';
   if (!known) return 'unresolved';

@@ -34,6 +34,8 @@ export type ForetoldPanel = {
   readonly steps: readonly ForetoldStep[];
   /** Null where nothing was to be taken. */
   readonly removal: ExpectedRemoval | null;
+  /** What might go; null in a plan that does not say it. */
+  readonly allowed: Micrometres | null;
   readonly zones: readonly ForetoldPanel[];
   /** Where in the plan it stands. */
   readonly path: readonly (string | number)[];
@@ -62,6 +64,7 @@ const planned = {
     }),
   ),
   removal_um: z.object({ median: um, high: um }),
+  budget_um: um.optional(),
 };
 
 /** Stages of the job, as they stand in a plan. */
@@ -153,7 +156,7 @@ const toPlanFile = ({ vehicle, panels }: WrittenPlan): PlanFile => ({
 });
 
 const toForetold = (
-  { panel, verdict, steps, removal_um: { median, high } }: Omit<WrittenPanel, 'zones'>,
+  { panel, verdict, steps, removal_um: { median, high }, budget_um }: Omit<WrittenPanel, 'zones'>,
   path: ForetoldPanel['path'],
 ): ForetoldPanel => ({
   panel,
@@ -168,6 +171,7 @@ const toForetold = (
     median > 0
       ? { median: micrometres(median), logSd: Math.max(0, Math.log(high / median) / Z_HIGH) }
       : null,
+  allowed: budget_um === undefined ? null : micrometres(budget_um),
   zones: [],
   path,
 });

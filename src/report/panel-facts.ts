@@ -92,7 +92,7 @@ const statedWords = (facts: EffectiveFacts, unit: LengthUnit): readonly string[]
     .filter(({ stated, words }) => stated && !isOfMetal(facts, words))
     .map(({ words }) => words);
 
-/** What the job says a panel is made of, or a template of metal without zinc where zinc is spoken of. */
+/** What a panel is said to be made of, or a template of metal without zinc where zinc is spoken of. */
 function materialWords(
   { panel, facts }: PanelSurvey,
   { substrates, facts: held, settings }: SurveyResult,

@@ -5,7 +5,7 @@ import type { WorkModel } from './work-model.ts';
 
 /** What every plan has to warn of. */
 export function planCautions(
-  work: Pick<WorkEstimate, 'vibrationPoints' | 'days'>,
+  work: Pick<WorkEstimate, 'days'>,
   { vibration }: Pick<WorkModel, 'vibration'>,
 ): readonly Remark[] {
   return [
@@ -27,7 +27,7 @@ export function planCautions(
  * action value it is to be made less, and the hands kept warm and rested (2002/44/EC, art. 5(2): duration, rest, warmth).
  */
 function vibrationCaution(
-  { vibrationPoints: points, days }: Pick<WorkEstimate, 'vibrationPoints' | 'days'>,
+  { days }: Pick<WorkEstimate, 'days'>,
   { actionPoints, limitPoints }: WorkModel['vibration'],
 ): Remark {
   const most = Math.max(0, ...days.flatMap((day) => day.points));
@@ -36,6 +36,6 @@ function vibrationCaution(
   return remark(
     'vibration',
     `vibration up to ${shown(most, 0)} points a hand in a day (${rule})${advice}`,
-    points,
+    most,
   );
 }

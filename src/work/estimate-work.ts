@@ -27,7 +27,7 @@ export type WorkEstimate = {
   readonly machineMinutes: number;
   /** Likely minutes of polishing: machine, wiping, pad cleaning and set-up. */
   readonly polishingMinutes: number;
-  /** Points of hand–arm vibration of the whole correction; 100 a day is the action value, 400 the limit. */
+  /** Points of hand–arm vibration of the whole correction at its likely machine minutes; 100 a day is the action value, 400 the limit. */
   readonly vibrationPoints: number;
   /** What the correction uses up. */
   readonly materials: readonly Material[];
@@ -37,6 +37,8 @@ export type WorkEstimate = {
   readonly stages: readonly StageWork[];
   /** Of the whole job, one person's hands; and where its spread comes from, the stages in their order. */
   readonly job: { readonly time: JobTime; readonly spread: SpreadShares };
+  /** What the middle of the job's time is of the mean of its stages: so long does each take in such a job. */
+  readonly medianShare: number;
   /** What the whole job uses up. */
   readonly jobMaterials: readonly Material[];
   readonly pads: readonly PadUse[];
@@ -78,8 +80,9 @@ export function estimateWork(
     hoursPerDay: scope.hoursPerDay,
     vibration: model.vibration,
   };
+  const shareOf = (time: Minutes): number => time / Math.max(addedMean(stages), LEAST);
   const piecesIn = (time: Minutes): readonly WorkPiece[] =>
-    piecesOf(stages, byStage, time / Math.max(addedMean(stages), LEAST), pace);
+    piecesOf(stages, byStage, shareOf(time), pace);
   return {
     scope,
     time: jobTime(correction, model, pace),
@@ -93,6 +96,7 @@ export function estimateWork(
     order,
     stages,
     job: { time: whole, spread: spreadShares(stages, model, pace) },
+    medianShare: shareOf(whole.median),
     jobMaterials,
     pads: padUses(polishing, model),
     towelLoads: Math.ceil(towels / model.materials.towelsPerLoad),

@@ -6,7 +6,7 @@
 import { groupBy } from '../base/group-by.ts';
 import { isWorked, type PanelPlan, type Plan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
-import type { PanelSurvey } from '../film/survey.ts';
+import { isZone, nameWithZone, type PanelSurvey } from '../film/survey.ts';
 import { panelNames } from '../film/template/side-names.ts';
 
 export type ExclusionCode =
@@ -28,7 +28,7 @@ export type Exclusion = {
   readonly code: ExclusionCode;
   /** For the owner of the car. */
   readonly text: string;
-  /** Panels by their names; none where it is about the whole car. */
+  /** Panels by their names, or a zone of one; none where it is about the whole car. */
   readonly panels: readonly string[];
 };
 
@@ -55,11 +55,15 @@ export function exclusionsOf(plan: Plan): readonly Exclusion[] {
   const found = plan.panels.flatMap((panel) =>
     codesOf(panel).map((code) => ({ code, panel: panel.survey.panel })),
   );
+  const leftZones = plan.panels.flatMap(zonesLeft);
   const byCode = groupBy(found, ({ code }) => code);
   const order = Object.keys(texts) as ExclusionCode[];
   return [
     ...order.flatMap((code) => {
-      const panels = panelNames((byCode.get(code) ?? []).map(({ panel }) => panel));
+      const panels = [
+        ...panelNames((byCode.get(code) ?? []).map(({ panel }) => panel)),
+        ...(code === 'left-alone' ? leftZones : []),
+      ];
       return panels.length === 0 ? [] : [{ code, text: texts[code], panels }];
     }),
     ...carCodes(plan).map((code) => ({ code, text: texts[code], panels: [] })),
@@ -78,7 +82,7 @@ function carCodes(plan: Plan): readonly ExclusionCode[] {
   ];
 }
 
-function codesOf({ survey, verdict, reasons }: PanelPlan): readonly ExclusionCode[] {
+function codesOf({ survey, verdict, reasons, zones }: PanelPlan): readonly ExclusionCode[] {
   if (survey.points.length === 0) return ['not-measured'];
   if (survey.facts.covered) return ['under-film'];
   if (verdict === 'refinish') return ['clear-failed'];
@@ -88,10 +92,22 @@ function codesOf({ survey, verdict, reasons }: PanelPlan): readonly ExclusionCod
     if (code === 'local-defect') return ['deep-marks'];
     return code === 'not-polishing' ? ['not-by-polishing'] : [];
   });
-  const nothing = reasons[0]?.code === 'nothing-to-correct';
-  const left: readonly ExclusionCode[] = verdict === 'leave' && !nothing ? ['left-alone'] : [];
+  const left: readonly ExclusionCode[] =
+    !zones.some(isWorked) && isLeft({ verdict, reasons }) ? ['left-alone'] : [];
   return [...new Set([...conditions, ...marks, ...left])];
 }
+
+const isLeft = ({ verdict, reasons }: Pick<PanelPlan, 'verdict' | 'reasons'>): boolean =>
+  verdict === 'leave' && reasons[0]?.code !== 'nothing-to-correct';
+
+/** Of a panel whose other zone is worked, the one that is not. */
+const zonesLeft = ({ zones }: PanelPlan): readonly string[] =>
+  zones.some(isWorked)
+    ? zones.filter(isLeft).map(({ survey }) => {
+        const { panel } = survey;
+        return nameWithZone(panel.name, isZone(survey) ? survey.zone : null);
+      })
+    : [];
 
 const byCondition: Readonly<Partial<Record<Condition, ExclusionCode>>> = {
   filler: 'filler-found',

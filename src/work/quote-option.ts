@@ -22,10 +22,12 @@ export type QuoteAim = { readonly name: string; readonly share: number };
 
 /** What the car gets and gives under one aim. */
 export type AimOutcome = {
-  /** Share of the general defects that go, over the area that polishing can help. */
+  /** Share of the general defects that go, over all paint that was read, is bare and sound, and has some. */
   readonly expected: number;
   /** Mean film taken over the same area; null where there is none. */
   readonly spent: Micrometres | null;
+  /** Both over what is worked alone; null where nothing is. */
+  readonly polished: { readonly expected: number; readonly spent: Micrometres } | null;
   /** The least that is expected to be left of the topcoat on the thinnest part of a panel that is worked. */
   readonly left: Micrometres | null;
   /** The highest risk of a panel that is worked. */
@@ -105,7 +107,7 @@ export const missingRates = (
   ),
 ];
 
-/** Whether polishing could help a part's marks: read, bare, with sound clear and something to correct. */
+/** Whether a part's marks count: read, bare, with sound clear and something to correct. */
 const isCorrectable = (
   { points, facts }: PanelSurvey,
   reason: Pick<Remark, 'code'> | undefined,
@@ -125,18 +127,20 @@ export function aimOutcome(plan: Plan): AimOutcome {
     topcoat === null ? [] : [topcoat.clear.mean - removal.mean],
   );
   const risks = worked.flatMap(({ risk }) => risk ?? []);
+  const { expected, spent } = overArea(worked.map(gotAndGiven));
   return {
-    ...overArea(
-      parts.map(({ survey, expected, removal }) => ({
-        area: survey.panel.area,
-        expected,
-        spent: removal.mean,
-      })),
-    ),
+    ...overArea(parts.map(gotAndGiven)),
+    polished: spent === null ? null : { expected, spent },
     left: left.length === 0 ? null : micrometres(Math.min(...left)),
     risk: risks.length === 0 ? null : Math.max(...risks),
   };
 }
+
+const gotAndGiven = ({ survey, expected, removal }: PanelPlan) => ({
+  area: survey.panel.area,
+  expected,
+  spent: removal.mean,
+});
 
 /** Means of what some parts get and give, each by its area. */
 function overArea(

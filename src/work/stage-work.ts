@@ -1,6 +1,7 @@
 /** One stage of this job: how long, how sure, and what it uses up. */
 import { groupBy } from '../base/group-by.ts';
 import { type Minutes, minutes, scale } from '../base/units.ts';
+import type { Stage } from '../correction/removal/catalogue.ts';
 import type { JobScope } from './job-scope.ts';
 import { addedMoments, type Moments, threePointMoments } from './job-time.ts';
 import { type Amounts, type Material, polishingMaterials, suppliesOf } from './materials.ts';
@@ -39,6 +40,7 @@ export function stageWorks(
   const amounts = amountsOf(terms);
   return order
     .filter(({ part }) => part === 'rest' || polishing.length > 0)
+    .filter(({ id }) => !isStep(id) || byStage.has(id))
     .map((stage) => {
       const own = byStage.get(stage.id) ?? [];
       const likely = [
@@ -57,6 +59,10 @@ export function stageWorks(
       };
     });
 }
+
+/** A refining step, say, that this plan has none of is no stage of the job. */
+const isStep = (id: string): boolean => STEPS.some((step) => step === id);
+const STEPS: readonly Stage[] = ['cut', 'refine', 'finish'];
 
 /** Its polishing and what the stage takes besides, as this shop takes for it. */
 function timesOf(stage: JobStage, polishing: readonly Minutes[], terms: Terms) {

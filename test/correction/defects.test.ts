@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
-import { expectedCorrection, medianDepth } from '../../src/correction/defects.ts';
+import {
+  doubtOf,
+  expectedCorrection,
+  leastClearingMore,
+  medianDepth,
+} from '../../src/correction/defects.ts';
 import { correctionModel } from '../../src/formats/models.ts';
 import { UNTRIED_LOG_SD } from '../film/car-builder.ts';
 import { defect } from './shop.ts';
@@ -86,6 +91,45 @@ describe('the expected correction', () => {
   it('is nothing without removal and everything without defects', () => {
     expect(expected(0, 0.5)).toBe(0);
     expect(expected(1, 0.5, 0)).toBe(1);
+  });
+});
+
+describe('what it takes to clear more than another removal', () => {
+  const logSds = [0.15, 0.3, 0.55];
+  const medians = [0.3, 0.9, 1.5, 4];
+
+  it('is no less than is said, however well each is foretold', () => {
+    for (const depth of [0.7, 1.7]) {
+      for (const [logSd, median] of logSds.flatMap((sd) => medians.map((m) => [sd, m] as const))) {
+        const than = removal(median, logSd, 0.02);
+        const doubts = logSds.map((sd) => doubtOf(removal(1, sd, 0.02)));
+        const [least, most] = [Math.min(...doubts), Math.max(...doubts)];
+        const needed = leastClearingMore(
+          than,
+          [least, most],
+          depth,
+          depthScale,
+          correction.depthLogSd,
+        );
+        const share = (one: ReturnType<typeof removal>): number =>
+          expectedCorrection(one, depth, depthScale, correction.depthLogSd);
+        for (const other of logSds) {
+          expect(share(removal(0.999 * needed, other, 0.02))).toBeLessThan(share(than));
+        }
+      }
+    }
+  });
+
+  it('is as much as that takes where all are foretold alike', () => {
+    const doubt = doubtOf(removal(1, 0.5));
+    const needed = leastClearingMore(
+      removal(1.5, 0.5),
+      [doubt, doubt],
+      1.1,
+      depthScale,
+      correction.depthLogSd,
+    );
+    expect(needed).toBeCloseTo(1.5, 12);
   });
 });
 

@@ -18,12 +18,16 @@ const left = (atLeast: number, held: number, atMost: number) => ({
   atMost: allows(atMost),
 });
 const set = { median: micrometres(1), logSd: 0.5 };
-const known = { set, known: true, gained: false };
-const unknown = { set, known: false, gained: false };
+const known = { set, known: true, gained: false, overrun: false };
+const unknown = { set, known: false, gained: false, overrun: false };
 
 describe('one more set', () => {
   test('may be worked where even the most that came off leaves room for it', () => {
     expect(goOn({ left: left(5, 4, 1), ...unknown })).toBe('go-on');
+  });
+
+  test('may not where more came off than might go, whatever room is left', () => {
+    expect(goOn({ left: left(5, 4, 1), ...known, overrun: true })).toBe('stop');
   });
 
   test('may not where even the least that came off leaves none', () => {

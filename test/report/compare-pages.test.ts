@@ -97,6 +97,8 @@ const cases: Readonly<Record<string, Comparing>> = {
   },
 };
 
+type Row = { readonly panel: string; readonly verdict: string };
+
 describe.each(Object.entries(cases))('a comparison of %s', (_, comparing) => {
   const result = compared(comparing);
   const record = compareRecord(result, { version: '0', diagnostics: [] });
@@ -119,10 +121,11 @@ describe.each(Object.entries(cases))('a comparison of %s', (_, comparing) => {
   test('says of each panel the same in the table as in the record', () => {
     const { columns, rows } = compareTable(result);
     const { panels } = record as {
-      readonly panels: readonly { readonly panel: string; readonly verdict: string }[];
+      readonly panels: readonly (Row & { readonly zones: readonly Row[] })[];
     };
+    const parts = panels.flatMap((one) => (one.zones.length === 0 ? [one] : one.zones));
     expect(rows.map((row) => [row[0], row.at(-1)])).toEqual(
-      panels.map(({ panel, verdict }) => [panel, verdict]),
+      parts.map(({ panel, verdict }) => [panel, verdict]),
     );
     expect(rows.every((row) => row.length === columns.length)).toBe(true);
   });
@@ -138,9 +141,18 @@ describe('the page says', () => {
 
   test('which panels lost more or less than was foretold, and whose rate looks wrong', () => {
     const off = page('a plan that is off');
-    expect(off).toContain('more on roof (12.0 for 3.0 µm)');
+    expect(off).toContain('more than might go on bonnet (6.0 for 3.0 µm), roof (12.0 for 3.0 µm)');
     expect(off).toContain('da/foam-medium/medium, most of the work on 2 panels, cuts more');
     expect(page('a plan that took too much for granted')).toContain('cuts less than its rate says');
+  });
+
+  test('of many panels that lost too much what each lost, and which limits they are beyond', () => {
+    const thin = page('a thin car');
+    expect(thin).toMatch(
+      /^\S.* Too much came off: for what might go: bonnet \(36\.0 ± [\d.]+ for [\d.]+ µm\), .*roof \(36\.0 ± /,
+    );
+    expect(thin).toMatch(/More is gone than may come off over a life on each\./);
+    expect(thin).toMatch(/Do not work them further\./);
   });
 
   test('that film came on, and that nothing follows from that panel', () => {

@@ -304,7 +304,7 @@ describe('what would help', () => {
 
   test('says how little a checked gauge frees and of what it is a share, until there is one', async () => {
     expect(await page(SALOON)).toMatch(
-      /gauge checked on shims: \+0\.0\d( to \+0\.0\d)? µm where any may go, 0\.\d % of its doubt/,
+      /gauge checked on shims: \+?0\.0\d( to \+0\.0\d)? µm where any may go, 0\.\d % of its doubt/,
     );
     const checked = await page(SALOON, '--gauge', 'test/cases/survey-with-gauge/gauge.json');
     expect(checked).toContain('What would help');

@@ -8,12 +8,12 @@ test.each<[string, readonly number[], string]>([
   [
     'as nothing and a gain where the loss is too small to be told',
     [-0.004, 0.37],
-    '+0.00 to +0.37 µm',
+    '0.00 to +0.37 µm',
   ],
   [
     'as nothing and a loss where the gain is too small to be told',
     [0.004, -0.37],
-    '−0.00 to −0.37 µm',
+    '0.00 to −0.37 µm',
   ],
   ['as a size either way where some gain and some lose', [-0.01, 0.008], 'within ± 0.01 µm'],
   ['as one where all are alike', [0.211, 0.209], '+0.21 µm'],

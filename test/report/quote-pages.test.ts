@@ -152,7 +152,7 @@ describe('a quote with little to say', () => {
   test('tells film in mil where that is asked for', () => {
     const { forShop, forCustomer } = pagesOf(plain, 'mil');
     expect(forShop).toContain('Film and money in mil and EUR');
-    expect(forCustomer).toContain('paint taken (mil)');
+    expect(forCustomer).toContain('paint taken there (mil)');
   });
 
   test('draws no curve and makes no price where nothing can be polished', () => {

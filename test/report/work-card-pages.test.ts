@@ -9,8 +9,16 @@ import { temporaryFolder } from '../cli/temporary-folder.ts';
 
 const coupe = 'samples/older-coupe/';
 const COUPE = [`${coupe}readings.csv`, '--job', `${coupe}job.json`];
+const saloon = 'samples/sound-saloon/';
+const SALOON = [
+  ...[`${saloon}readings.csv`, '--job', `${saloon}job.json`],
+  ...['--defects', `${saloon}defects.csv`],
+];
 const local = 'test/cases/plan-local/';
 const LOCAL = [`${local}readings.csv`, '--defects', `${local}defects.csv`];
+
+const shop = 'test/cases/plan-card-shop/';
+const SHOP = [`${shop}readings.csv`, '--template', 'saloon', '--shop', `${shop}shop.json`];
 
 const cardOf = async (...words: readonly string[]): Promise<string> =>
   (await askLeastcut(['plan', ...words, '--card'])).out;
@@ -70,8 +78,8 @@ describe('a work card', () => {
     expect(blanks).toHaveLength(2);
     expect(blanks[0]).toBeLessThan(Math.min(...sets));
     expect(blanks[1]).toBeGreaterThan(Math.max(...sets));
-    expect(lines[blanks[1] ?? 0]).toContain(
-      `read it again, cool: ______ off: ______ (${most} may go)`,
+    expect(lines[blanks[1] ?? 0]).toMatch(
+      new RegExp(`read (it )?again, cool: (mean )?______ off: ______ \\(${most} may go\\)`),
     );
   });
 
@@ -106,8 +114,78 @@ describe('a work card', () => {
 
   test('has a place for each figure of the test spot that comes first', async () => {
     const spot = panelOf(await cardOf(...COUPE), 'Test spot first');
-    expect(spot.join('\n').match(/______/g)).toHaveLength(4);
+    expect(spot.join('\n').match(/______/g)).toHaveLength(5);
     expect(spot.filter((line) => line.includes('[ ]'))).toHaveLength(5);
+    expect(spot[2]).toMatch(/^ {2}(\[ \])+ work it/);
+  });
+
+  test('tries what a panel begins with, on the sound panel with most to spare, by name', async () => {
+    const spot = panelOf(await cardOf(...SALOON), 'Test spot first').join('\n');
+    const { out } = await askLeastcut(['plan', ...SALOON, '--format', 'json']);
+    const { panels } = JSON.parse(out) as {
+      readonly panels: readonly {
+        readonly panel: string;
+        readonly steps: readonly { readonly machine: string; readonly pad: string }[];
+        readonly budget_um: number;
+      }[];
+    };
+    const most = panels
+      .filter(({ steps }) => steps.length > 0)
+      .reduce((one, other) => (other.budget_um > one.budget_um ? other : one));
+    const [, named = ''] =
+      spot.match(/mark a place on (.*), which has most to spare, 5 points/) ?? [];
+    expect(named.split(' ').toSorted()).toEqual(most.panel.split('-').toSorted());
+    const [, tried = ''] = spot.match(/up to \d× (\S+), the mildest that/) ?? [];
+    const first = panels.flatMap(({ steps }) => steps.slice(0, 1));
+    expect(first.map(({ machine, pad }) => `${machine}/${pad}`)).toContain(
+      tried.split('/').slice(0, 2).join('/'),
+    );
+  });
+
+  test('sends no one to a zone without its points, where they lie, and its edge to be found and taped', async () => {
+    const card = await cardOf(...SHOP);
+    expect(card.replaceAll(/\s+/g, ' ')).toContain(
+      'Keep off: right quarter (thicker zone) (filler, refinished), about points 3 (middle), 4 (front foot)',
+    );
+    const [head, edge] = panelOf(card, 'right quarter \\(thinner zone\\)');
+    expect(head).toContain(
+      'work only about points 1 (front top), 2 (rear top), 5 (rear foot); the thicker zone lies about points 3 (middle), 4 (front foot), 640.0–655.0 µm',
+    );
+    expect(edge).toMatch(
+      /\[ \] find the edge: closer points from 1, 2, 5 towards 3, 4 .*tape along it, 25 mm on this side.*Not found: leave the panel/,
+    );
+    const html = await cardOf(...SHOP, '--format', 'html');
+    expect(html).toMatch(/Panels in two zones[\s\S]*<svg[\s\S]*right quarter[\s\S]*640\.0/);
+    expect(await cardOf(...COUPE, '--panel', 'roof')).not.toMatch(/find the edge|two zones/);
+  });
+
+  test('calls things as the shop does, and built-in ones by their ids', async () => {
+    const card = (await cardOf(...SHOP)).replaceAll(/\s+/g, ' ');
+    expect(card).toContain('2× 21 mm polisher + black + One Step, ');
+    expect(card).toContain('2× 21 mm polisher + orange foam + fine, ');
+    expect(card).not.toContain('big-throw');
+    expect(await cardOf(...COUPE)).toMatch(/× da\/foam-/);
+  });
+
+  test('keeps the order of the plan, and tells the minutes of the machine from those of the work', async () => {
+    const { out } = await askLeastcut(['plan', ...SHOP, '--format', 'json']);
+    const { panels, time } = JSON.parse(out) as {
+      readonly panels: readonly {
+        readonly steps: readonly { readonly time_min: number }[];
+        readonly zones: readonly { readonly steps: readonly { readonly time_min: number }[] }[];
+      }[];
+      readonly time: { readonly p50_h: number };
+    };
+    const steps = panels.flatMap((one) => [...one.steps, ...one.zones.flatMap((z) => z.steps)]);
+    const minutes = shown(
+      steps.reduce((sum, { time_min }) => sum + time_min, 0),
+      0,
+    );
+    const card = (await cardOf(...SHOP)).replaceAll(/\s+/g, ' ');
+    expect(card).toContain('Order: cut all panels first, as they stand below;');
+    expect(card).toContain('then finish them all:');
+    expect(card).toContain(`machine in hand, ${minutes} in all; `);
+    expect(card).toContain(`half of such corrections take ${shown(time.p50_h, 1)} h at most`);
   });
 
   test('asks for each set by itself where it is heard', async () => {
@@ -118,14 +196,7 @@ describe('a work card', () => {
   });
 
   test('says the finish where the last step is the cut itself', async () => {
-    const saloon = 'samples/sound-saloon/';
-    const card = await cardOf(
-      `${saloon}readings.csv`,
-      '--job',
-      `${saloon}job.json`,
-      '--defects',
-      `${saloon}defects.csv`,
-    );
+    const card = await cardOf(...SALOON);
     expect(panelOf(card, 'rear bumper').join('\n')).toMatch(/\] cut and finish: 3× da\//);
     expect(panelOf(card, 'roof').join('\n')).toMatch(/\] cut: 3× da[\s\S]*\] finish: 1× da/);
   });

@@ -9,6 +9,7 @@ import { optionTopics } from '../../src/cli/options/option-topics.ts';
 import { helpOption, optionSpecs } from '../../src/cli/options.ts';
 import { readingColumns } from '../../src/formats/csv-columns.ts';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
+import { columnMeanings } from '../../src/formats/data/column-meanings.ts';
 import { defaultUses } from '../../src/formats/data/formulas.ts';
 import { glossary } from '../../src/formats/data/glossary.ts';
 import { keyMeanings } from '../../src/formats/data/key-meanings.ts';
@@ -229,6 +230,35 @@ test('each column of the csv of each command that lets one choose columns', asyn
     expect(columns).toContain(name);
   }
   expect(unexplained(columns)).toEqual([]);
+  expect(Object.keys(columnMeanings).filter((name) => !columns.includes(name))).toEqual([]);
+});
+
+test.each([
+  ['also', /besides its condition/],
+  ['check', /before the work or after/],
+  ['clear_um', /thinnest part of the panel/],
+  ['command', /survey, plan or quote/],
+  ['date', /day of the readings/],
+  ['error', /first thing that is wrong/],
+  ['job', /name of the job/],
+  ['kind', /estimate/],
+  ['line', /line of the quote/],
+  ['material', /bought or washed/],
+  ['mean_um', /Mean of the points/],
+  ['n', /How many points/],
+  ['removed_um', /came off the panel/],
+  ['repeat', /Which reading/],
+  ['shop', /price list/],
+  ['status', /Of a job/],
+  ['stock', /on the shelf, in the unit of the row/],
+  ['time', /When the reading was taken/],
+  ['u', /across its panel/],
+  ['unit', /amounts of the row/],
+  ['v', /down its panel/],
+])('the column "%s" is explained as a column, whatever else has that name', (name, meaning) => {
+  const [answer] = explain([name]).value ?? [];
+  const told = (answer?.topics ?? []).filter(({ kind, id }) => kind === 'column' && id === name);
+  expect(told.map((topic) => topic.meaning)).toEqual([expect.stringMatching(meaning)]);
 });
 
 describe('everything that one may write is explained', () => {

@@ -4,8 +4,7 @@ import { planCautions } from '../../src/work/cautions.ts';
 import type { WorkDay } from '../../src/work/day-plan.ts';
 
 const day = (...points: readonly number[]) => ({ points }) as unknown as WorkDay;
-const cautions = (days: readonly WorkDay[], vibrationPoints = 0) =>
-  planCautions({ vibrationPoints, days }, workModel);
+const cautions = (days: readonly WorkDay[]) => planCautions({ days }, workModel);
 
 describe('what every plan warns of', () => {
   test('is said each under a code of its own', () => {
@@ -25,12 +24,12 @@ describe('what every plan warns of', () => {
     for (const { code, text } of all) expect(text, code).toMatch(/^\p{L}.{18,}/u);
   });
 
-  test('is vibration by the hands that have most of it on the worst day, the whole job beside it', () => {
-    const [said] = cautions([day(60, 20), day(10, 99.6)], 189).filter(
+  test('is vibration by the hands that have most of it on the worst day, in its words and in its figure', () => {
+    const [said] = cautions([day(60, 20), day(10, 99.6)]).filter(
       ({ code }) => code === 'vibration',
     );
     expect(said?.text).toBe('vibration up to 100 points a hand in a day (action 100, limit 400)');
-    expect(said?.value).toBe(189);
+    expect(said?.value).toBe(99.6);
   });
 
   test('asks to share the machine and to keep hands warm past the action value, and not at it', () => {

@@ -30,10 +30,10 @@ describe('the work of a small plan, followed by hand', () => {
     expect(stage('cut')?.likely).toBeCloseTo(107, 9);
   });
 
-  it('finishes for 47.5 minutes', () => {
+  it('finishes for 47.5 minutes, and has no stage of a step that it has none of', () => {
     // Roof 18 + 4 · 1.75 = 25; door 9 + 2 · 1.75 = 12.5; one set-up of 10.
     expect(stage('finish')?.likely).toBeCloseTo(47.5, 9);
-    expect(stage('refine')?.likely).toBe(0);
+    expect(stage('refine')).toBeUndefined();
   });
 
   it('lays every stage that takes time into its days, all of them the middle of the job', () => {
@@ -42,6 +42,15 @@ describe('the work of a small plan, followed by hand', () => {
     expect([...new Set(laid.map((one) => one.stage))]).toEqual(timed);
     const total = laid.reduce((sum, { time }) => sum + time, 0);
     expect(total).toBeCloseTo(work.job.time.median, 6);
+  });
+
+  it('tells each stage as long as it is in the days, all of them the middle of the job', () => {
+    const laid = work.days.flatMap(({ stages }) => stages);
+    for (const { stage: one, mean } of work.stages) {
+      const own = laid.filter((each) => each.stage === one.id);
+      const clock = own.reduce((sum, { time }) => sum + time, 0);
+      expect(mean * work.medianShare, one.id).toBeCloseTo(clock, 6);
+    }
   });
 
   it('lets a stage of polishing wait once, after the last of its panels', () => {

@@ -58,6 +58,16 @@ test('a panel in two zones is left out for what either of them is', () => {
   expect(all['painted-again']).toEqual(['left quarter']);
 });
 
+test('of a panel whose one zone is worked only the other is left as found', () => {
+  const split = `${readings}quarter left,1,116\nquarter left,2,117\nquarter left,3,116\nquarter left,4,118\nquarter left,5,186\nquarter left,6,188\n`;
+  const { exclusions, plan } = quoteOf({ readings: split, job: { taken_um: 0 } });
+  const quarter = plan.panels.find(({ survey }) => survey.panel.id === 'quarter-left');
+  expect(quarter?.zones.map(({ verdict }) => verdict === 'leave')).toEqual([false, true]);
+  const left = exclusions.find(({ code }) => code === 'left-alone')?.panels;
+  expect(left).toContain('left quarter (thicker zone)');
+  expect(left).not.toContain('left quarter');
+});
+
 test('marks that are local, and faults that are none of polishing, are named', () => {
   const defects =
     'panel,defect,grade\nbonnet,deep scratches,3\nroof,orange peel,2\nboot,swirl marks,0\n';

@@ -51,9 +51,10 @@ describe('what a car gets and gives under an aim', () => {
 
   test('counts a panel that is left in the means, and neither its film nor its risk', () => {
     const leftAlone = { ...sill, expected: 0, risk: 0.4, reasons: [] };
-    const { expected, spent, left, risk } = aimOutcome(plan(bonnet, leftAlone));
+    const { expected, spent, polished, left, risk } = aimOutcome(plan(bonnet, leftAlone));
     expect(expected).toBeCloseTo((2 * 0.8) / 3, 12);
     expect(spent).toBeCloseTo((2 * 2) / 3, 12);
+    expect(polished).toEqual({ expected: 0.8, spent: 2 });
     expect([left, risk]).toEqual([(bonnet.survey.topcoat?.clear.mean ?? 0) - 2, 0.03]);
   });
 
@@ -74,7 +75,13 @@ describe('what a car gets and gives under an aim', () => {
     ];
     for (const one of beside) {
       expect(aimOutcome(plan(bonnet, one)), one.reasons[0]?.code).toEqual(aimOutcome(plan(bonnet)));
-      expect(aimOutcome(plan(one))).toEqual({ expected: 0, spent: null, left: null, risk: null });
+      expect(aimOutcome(plan(one))).toEqual({
+        expected: 0,
+        spent: null,
+        polished: null,
+        left: null,
+        risk: null,
+      });
     }
     expect(aimOutcome(plan(bonnet, because('within-budget')))).not.toEqual(
       aimOutcome(plan(bonnet)),

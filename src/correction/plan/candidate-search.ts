@@ -5,16 +5,16 @@
 import { kept } from '../../base/kept.ts';
 import { millimetres, squareMetres } from '../../base/units.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
-import { expectedCorrection } from '../defects.ts';
+import { doubtOf, expectedCorrection, leastClearingMore } from '../defects.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
-import { foretell, ladderOn, type PaintKnowledge } from '../removal/removal-knowledge.ts';
+import { ladderOn, type PaintKnowledge, stepRemoval } from '../removal/removal-knowledge.ts';
 import { setTime } from '../removal/removal-rate.ts';
 import type { Step } from '../removal/step.ts';
 import { heldTo } from './allowed-removal.ts';
-import { inClasses, type Ranked, ranked } from './choose-steps.ts';
+import { inClasses, type Ranked, type RatedCandidate, ranked } from './choose-steps.ts';
 import type { ConstraintContext } from './constraints.ts';
-import { candidates } from './step-search.ts';
+import { type Candidate, candidates } from './step-search.ts';
 
 export type By = 'machine' | 'hand';
 
@@ -89,31 +89,51 @@ function searchOnPaint(
     const ways = candidates(usable, technique, {
       paceOf: (step) => paceOf(step, model),
       mostSets: model.correction.mostSets,
-      foretell: (steps) => foretell(steps, paint, model.removal.stepLogSd),
+      removalOf: (step) => stepRemoval(step, paint),
+      stepLogSd: model.removal.stepLogSd,
     });
-    const logSds = ways.map(({ removal }) => removal.logSd);
+    const logSds = [...new Set(ways.map(({ removal }) => removal.logSd))];
     const widest = logSds.reduce((most, logSd) => Math.max(most, logSd), 0);
     return {
       classes: inClasses(ways, model.correction.choice),
       heldTo: [...new Set(logSds.map((logSd) => heldTo(logSd, widest)))],
       widest,
+      doubts: doubtsOf(ways),
     };
   });
   const found = kept((by: By, pad: number, hazeAllowed: number, depth: number) => {
-    const { classes, widest, ...found } = search(by, pad, hazeAllowed);
+    const { classes, widest, doubts, ...found } = search(by, pad, hazeAllowed);
     const { depthScale } = paint.removal;
-    return ranked(classes, found.heldTo, ({ steps, removal, mean, strongest, pace }) => ({
+    const { depthLogSd } = model.correction;
+    const rate = ({ steps, removal, mean, strongest, pace }: Candidate): RatedCandidate => ({
       steps,
       removal,
       mean,
       strongest,
       pace,
-      correction: expectedCorrection(removal, depth, depthScale, model.correction.depthLogSd),
+      correction: expectedCorrection(removal, depth, depthScale, depthLogSd),
       heldTo: heldTo(removal.logSd, widest),
-    }));
+    });
+    const leastToClearMore = ({ removal }: RatedCandidate): number =>
+      ROUNDED * leastClearingMore(removal, doubts, depth, depthScale, depthLogSd);
+    return ranked(classes, found.heldTo, rate, leastToClearMore);
   });
   return (by, flatWidth, hazeAllowed, depth) =>
     found(by, fullSizePad(flatWidth, rungsBy(by, rungs)), hazeAllowed, depth);
+}
+
+/** What two sums of the same steps may differ by. */
+const ROUNDED = 1 - 1e-12;
+
+/** The least and the most doubt about what one of the ways clears. */
+function doubtsOf(ways: readonly Candidate[]): readonly [least: number, most: number] {
+  let [least, most] = [Infinity, 0];
+  for (const { removal } of ways) {
+    const doubt = doubtOf(removal);
+    least = Math.min(least, doubt);
+    most = Math.max(most, doubt);
+  }
+  return [least, most];
 }
 
 export const rungsBy = (by: By, rungs: readonly Combination[]): readonly Combination[] =>

@@ -7,7 +7,7 @@
  * go and clears enough. What may go does not depend on the aim: the classes worth looking at are found once
  * for a part, and each aim is a look into those.
  */
-import { at } from '../../base/at.ts';
+import { at, valueAt } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { stepsId } from '../removal/step.ts';
@@ -32,8 +32,9 @@ export type Classes<One extends Candidate> = {
   readonly count: number;
   /** Members of each class. */
   readonly classes: readonly (readonly One[])[];
-  /** The least that a member of each takes. */
+  /** The least and the most that a member of each takes. */
   readonly leastRemoval: Float64Array;
+  readonly mostRemoval: Float64Array;
 };
 
 /** Members of a class held against some defects, and the most that one of them clears. */
@@ -48,6 +49,8 @@ export type Ranked = Omit<Classes<Candidate>, 'classes'> & {
   readonly heldTo: readonly number[];
   /** A class by its place. */
   readonly rated: (place: number) => RatedClass;
+  /** What takes less than this clears no more than the one that is named. */
+  readonly leastToClearMore: (than: RatedCandidate) => number;
 };
 
 /** Number of the bin that the expected removal falls into. */
@@ -60,31 +63,46 @@ export function inClasses<One extends Candidate>(
   all: readonly One[],
   choice: CorrectionModel['correction']['choice'],
 ): Classes<One> {
-  const byStep = [...groupBy(all, ({ strongest }) => strongest)].sort(byFirst);
-  const classes = byStep.flatMap(([, ofStep]) =>
-    [...groupBy(ofStep, (one) => removalBinOf(one, choice))].sort(byFirst).map(([, some]) => some),
+  const most = all.reduce((most, { mean }) => Math.max(most, mean), 0);
+  const bins = removalBinOf({ mean: most }, choice) + 1;
+  // By one number, the strongest step before the bin: numbers are sorted without being asked about two by two.
+  const byMildness = groupBy(all, (one) => one.strongest * bins + removalBinOf(one, choice));
+  const classes = Array.from(Float64Array.from(byMildness.keys()).sort(), (mildness) =>
+    valueAt(byMildness, mildness),
   );
-  return {
-    count: all.length,
-    classes,
-    leastRemoval: Float64Array.from(classes, leastRemovalOf),
-  };
+  const leastRemoval = new Float64Array(classes.length);
+  const mostRemoval = new Float64Array(classes.length);
+  classes.forEach((some, place) => {
+    let [least, most] = [Infinity, 0];
+    for (const { removal } of some) {
+      least = Math.min(least, removal.median);
+      most = Math.max(most, removal.median);
+    }
+    leastRemoval[place] = least;
+    mostRemoval[place] = most;
+  });
+  return { count: all.length, classes, leastRemoval, mostRemoval };
 }
 
-/** `rate` holds a candidate against the defects; it is asked about a class when that is first looked into. */
+/**
+ * `rate` holds a candidate against the defects; it is asked about a class when that is first looked into. Unless it is
+ * told how much that takes, anything may clear more than something else.
+ */
 export function ranked<One extends Candidate>(
   { classes, ...rest }: Classes<One>,
   heldTo: readonly number[],
   rate: (one: One) => RatedCandidate,
+  leastToClearMore: Ranked['leastToClearMore'] = () => 0,
 ): Ranked {
   const known: RatedClass[] = [];
   const rateClass = (some: readonly One[] = []): RatedClass => {
     const members = some.map(rate);
-    return { members, mostCleared: mostClearedBy(members) };
+    return { members, mostCleared: mostClearing(members)?.correction ?? 0 };
   };
   return {
     ...rest,
     heldTo,
+    leastToClearMore,
     rated: (place) => {
       const found = known[place] ?? rateClass(classes[place]);
       known[place] = found;
@@ -97,14 +115,11 @@ export function ranked<One extends Candidate>(
 export const allRated = ({ leastRemoval, rated }: Ranked): readonly RatedCandidate[] =>
   Array.from(leastRemoval, (_, place) => rated(place).members).flat();
 
-const byFirst = ([one]: readonly [number, unknown], [other]: readonly [number, unknown]): number =>
-  one - other;
-
-const leastRemovalOf = (some: readonly Candidate[]): number =>
-  some.reduce((least, { removal }) => Math.min(least, removal.median), Infinity);
-
-const mostClearedBy = (some: readonly RatedCandidate[]): number =>
-  some.reduce((most, { correction }) => Math.max(most, correction), 0);
+const mostClearing = (some: readonly RatedCandidate[]): RatedCandidate | undefined =>
+  some.reduce<RatedCandidate | undefined>(
+    (most, one) => (most === undefined || one.correction > most.correction ? one : most),
+    undefined,
+  );
 
 /** What a part allows of the candidates, whatever is aimed at. */
 export type Within = {
@@ -121,22 +136,24 @@ export type Within = {
 
 /** `allowed` says how much may go at the ln-SD that a candidate is held to. */
 export function within(all: Ranked, allowed: (heldTo: number) => number): Within {
-  const { count, leastRemoval } = all;
+  const { count, leastRemoval, mostRemoval } = all;
   const widest = Math.max(...all.heldTo.map(allowed));
   const climb: Within['climb'][number][] = [];
   // Even what clears nothing is a way, where nothing milder is.
   let most = -1;
+  let needed = 0;
   for (let place = 0; place < leastRemoval.length; place += 1) {
-    if (at(leastRemoval, place) > widest) continue;
+    if (at(leastRemoval, place) > widest || at(mostRemoval, place) < needed) continue;
     const rated = all.rated(place);
     if (rated.mostCleared <= most) continue;
     const members = rated.members.filter(
       ({ removal, heldTo }) => removal.median <= allowed(heldTo),
     );
-    const cleared = mostClearedBy(members);
-    if (members.length === 0 || cleared <= most) continue;
-    climb.push({ members, mostCleared: cleared });
-    most = cleared;
+    const best = mostClearing(members);
+    if (best === undefined || best.correction <= most) continue;
+    climb.push({ members, mostCleared: best.correction });
+    most = best.correction;
+    needed = all.leastToClearMore(best);
   }
   return { lookedAt: count, mostCleared: Math.max(0, most), climb };
 }

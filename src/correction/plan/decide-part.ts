@@ -97,9 +97,17 @@ export function waysWithin(
 ): WaysWithin {
   const find = waysToWork(survey, grounds);
   const allowed = allowedRemoval(survey, grounds.allowanceAt);
-  const waysBy = (by: By) => once(() => within(find(by, depth, grounds.hazeAllowed), allowed));
+  const nothingMayGo = once(() => isNothingAllowed(survey, grounds));
+  const waysBy = (by: By) =>
+    once(() => (nothingMayGo() ? NO_WAYS : within(find(by, depth, grounds.hazeAllowed), allowed)));
   return { machine: waysBy('machine'), hand: waysBy('hand') };
 }
+
+const NO_WAYS: Within = { lookedAt: 0, mostCleared: 0, climb: [] };
+
+/** However well steps are foretold: never better than to the doubt of a step by itself. */
+const isNothingAllowed = (survey: PanelSurvey, { allowanceAt, model }: DecisionGrounds): boolean =>
+  survey.budget === 0 && allowanceAt(survey, model.removal.stepLogSd).budget === 0;
 
 /** The best by machine and, where that is not worth its film, by hand. */
 export function bestWays(

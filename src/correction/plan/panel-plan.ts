@@ -12,7 +12,13 @@ import type { RatedCandidate } from './choose-steps.ts';
 import type { PartDecision } from './decide-car.ts';
 import { allowanceUntried, reaches } from './decide-part.ts';
 import type { PanelPlan, PlannedStep, RemovalForecast, Verdict } from './plan.ts';
-import { asElsewhere, cautionsOf, choiceReasons, defectRemarks } from './plan-remarks.ts';
+import {
+  asElsewhere,
+  cautionsOf,
+  choiceReasons,
+  defectRemarks,
+  otherThanSurveyed,
+} from './plan-remarks.ts';
 import type { PlanGrounds, PlanRequest } from './plan-request.ts';
 
 export const NO_REMOVAL: RemovalForecast = {
@@ -78,6 +84,7 @@ export function workedPlan(
   const reasons = [
     ...choiceReasons(verdict, figures.survey),
     ...asElsewhere(taken, choice.best),
+    ...otherThanSurveyed(part, figures.survey),
     ...defectRemarks(request.defectsOf(part.panel.id)),
   ];
   return partPlan(figures, { verdict, expected: taken.correction, reasons }, request);

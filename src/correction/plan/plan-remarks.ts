@@ -1,6 +1,6 @@
 /** What a panel's plan has to say: why it is as it is, what is local work, what to mind. */
 import { type Remark, remark, saying } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
+import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
@@ -66,6 +66,24 @@ export const asElsewhere = (taken: RatedCandidate, own: RatedCandidate): readonl
         remark(
           'as-elsewhere',
           `as other panels are worked, for fewer set-ups: ${stepsId(own.steps)} would be as good here`,
+        ),
+      ];
+
+/**
+ * A survey foretells a removal as that of a step not tried on this paint: steps that were tried are surer, so that
+ * more of them may go. The value is how much more.
+ */
+export const otherThanSurveyed = (
+  { budget: surveyed }: Pick<PanelSurvey, 'budget'>,
+  { budget: ofSteps }: Pick<PanelSurvey, 'budget'>,
+): readonly Remark[] =>
+  Math.abs(ofSteps - surveyed) < LEAST_TOLD
+    ? []
+    : [
+        remark(
+          'of-these-steps',
+          says`${um(surveyed, 2)} may go by a step not tried on this paint, as the survey says; these steps are foretold ${ofSteps > surveyed ? 'better' : 'worse'}, so ${um(ofSteps, 2)}`,
+          ofSteps - surveyed,
         ),
       ];
 

@@ -2,11 +2,18 @@
 import { micrometres } from '../../base/units.ts';
 import type { CorrectionModel, Stage } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
-import { type ForetoldRemoval, meanRemoval } from '../removal/removal-knowledge.ts';
-import { hazeAfterStep, type Step, strongestRung } from '../removal/step.ts';
+import {
+  type ForetoldRemoval,
+  foretold,
+  meanRemoval,
+  type SummedRemoval,
+  together,
+} from '../removal/removal-knowledge.ts';
+import { hazeAfterStep, type Step } from '../removal/step.ts';
 import {
   type Constraint,
   type ConstraintContext,
+  hazeCleared,
   isMilder,
   lastStepNotRotary,
   refusal,
@@ -31,7 +38,8 @@ type MostSets = CorrectionModel['correction']['mostSets'];
 export type Measures = {
   /** Machine minutes per square metre. */
   readonly paceOf: (step: Step) => number;
-  readonly foretell: (steps: readonly Step[]) => ForetoldRemoval;
+  readonly removalOf: (step: Step) => SummedRemoval;
+  readonly stepLogSd: number;
   readonly mostSets: MostSets;
 };
 
@@ -89,77 +97,83 @@ const withoutLimit = (context: Omit<ConstraintContext, 'budget'>): ConstraintCon
 /** A step, with what is the same of it wherever it stands. */
 type Move = {
   readonly step: Step;
+  readonly removal: SummedRemoval;
   readonly pace: number;
+  /** Whether it may end a sequence, as far as it goes by itself: no step before it lessens the haze that it leaves. */
   readonly mayBeLast: boolean;
 };
 
-/** A sequence as far as it has come, with what its steps come to together. */
-type Beginning = {
-  readonly last: Move;
-  readonly before: Beginning | undefined;
+/** Steps as far as they have come, with what they come to together. */
+type Sequence = {
+  readonly steps: readonly [Step, ...Step[]];
+  readonly last: Step;
+  readonly removal: SummedRemoval;
   readonly pace: number;
   readonly haze: number;
 };
 
 /**
- * Every sequence that the technique constraints allow, in no particular order; never the empty one. Most of
- * ten thousand leave haze or are no milder at their end: each is looked at as a shorter one with a step
+ * Every sequence that the technique constraints allow, in no particular order; never the empty one. Of ten
+ * thousand most leave haze or are no milder at their end: each is looked at as a shorter one with a step
  * more, and measured when it is allowed.
  */
 export function candidates(
   ladder: readonly Combination[],
   context: Omit<ConstraintContext, 'budget'>,
-  { paceOf, mostSets, foretell }: Measures,
+  { paceOf, removalOf, stepLogSd, mostSets }: Measures,
 ): readonly Candidate[] {
   const reached = inReach(ladder, context);
   const moveOf = (step: Step): Move => ({
     step,
+    removal: removalOf(step),
     pace: paceOf(step),
-    mayBeLast: technique([step], context, [lastStepNotRotary]) === undefined,
+    mayBeLast: technique([step], context, [lastStepNotRotary, hazeCleared]) === undefined,
   });
-  const stages = STAGES.map((stage) => stepsOf(stage, reached, mostSets).map(moveOf));
+  const movesOf = (stage: Stage): readonly Move[] => {
+    const moves = stepsOf(stage, reached, mostSets).map(moveOf);
+    // After a finish there is nothing.
+    return stage === 'finish' ? moves.filter(({ mayBeLast }) => mayBeLast) : moves;
+  };
+  const stages = STAGES.map(movesOf);
   const found: Candidate[] = [];
-  const goOn = (before: Beginning | undefined, place: number): void => {
+  const goOn = (before: Sequence | undefined, place: number): void => {
     const moves = stages[place];
-    if (moves === undefined) {
-      if (before?.last.mayBeLast === true && before.haze <= context.hazeAllowed) {
-        found.push(measured(before, foretell));
-      }
-      return;
-    }
+    if (moves === undefined) return;
     goOn(before, place + 1);
-    for (const last of moves) {
-      if (before === undefined || isMilder(before.last.step, last.step)) {
-        goOn(withStep(before, last, context), place + 1);
+    for (const move of moves) {
+      // They stand as the ladder does, the mildest first.
+      if (before !== undefined && !isMilder(before.last, move.step)) return;
+      const sequence = withMove(before, move, context);
+      if (move.mayBeLast && sequence.haze <= context.hazeAllowed) {
+        found.push(measured(sequence, stepLogSd));
       }
+      goOn(sequence, place + 1);
     }
   };
   goOn(undefined, 0);
   return found;
 }
 
-const withStep = (
-  before: Beginning | undefined,
-  last: Move,
-  { hazeCleared }: Pick<ConstraintContext, 'hazeCleared'>,
-): Beginning => ({
-  last,
-  before,
-  pace: (before?.pace ?? 0) + last.pace,
-  haze: hazeAfterStep(before?.haze ?? 0, last.step, hazeCleared),
-});
+const withMove = (
+  before: Sequence | undefined,
+  { step, removal, pace }: Move,
+  context: Pick<ConstraintContext, 'hazeCleared'>,
+): Sequence => {
+  const haze = hazeAfterStep(before?.haze ?? 0, step, context.hazeCleared);
+  return before === undefined
+    ? { steps: [step], last: step, removal, pace, haze }
+    : {
+        steps: [...before.steps, step],
+        last: step,
+        removal: together(before.removal, removal),
+        pace: before.pace + pace,
+        haze,
+      };
+};
 
-function measured(end: Beginning, foretell: Measures['foretell']): Candidate {
-  const steps = stepsTo(end);
-  const removal = foretell(steps);
-  return {
-    steps,
-    removal,
-    mean: meanRemoval(removal),
-    strongest: strongestRung(steps),
-    pace: end.pace,
-  };
+/** Each step is milder than the one before: the first is the strongest. */
+function measured({ steps, removal: summed, pace }: Sequence, stepLogSd: number): Candidate {
+  const [{ combination }] = steps;
+  const removal = foretold(summed, stepLogSd);
+  return { steps, removal, mean: meanRemoval(removal), strongest: combination.rung, pace };
 }
-
-const stepsTo = ({ before, last }: Beginning): readonly Step[] =>
-  before === undefined ? [last.step] : [...stepsTo(before), last.step];

@@ -1,11 +1,11 @@
 /** What is known of how a paint gives way, before test spots and after them, and what steps take then. */
-import { type Micrometres, micrometres } from '../../base/units.ts';
+import { type Micrometres, micrometres, plus, scale } from '../../base/units.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import { learnRemoval, type RemovalPosterior } from '../spot/removal-posterior.ts';
 import type { RemovalPriors, TrialObservation } from '../spot/trial-observation.ts';
 import type { CorrectionModel } from './catalogue.ts';
 import { type Combination, ladder } from './combination.ts';
-import { medianRemoval, type Step } from './step.ts';
+import type { Step } from './step.ts';
 
 export type Hardness = 'soft' | 'medium' | 'hard' | 'unknown';
 
@@ -106,19 +106,45 @@ export const ladderOn = (
  */
 export function foretell(
   steps: readonly Step[],
-  { removal }: PaintKnowledge,
+  paint: PaintKnowledge,
   stepSd: number,
 ): ForetoldRemoval {
-  const median = medianRemoval(steps);
-  let [ofRates, withDepth] = [0, 0];
-  for (const { combination, sets } of steps) {
-    const share = (sets * combination.perSet) / median;
-    const rate = removal.of(combination.id);
-    ofRates += share * rate.sd;
-    withDepth += share * rate.withDepth;
-  }
-  return { median, logSd: Math.hypot(ofRates, stepSd), withDepth };
+  const [first, ...rest] = steps.map((step) => stepRemoval(step, paint));
+  return first === undefined
+    ? { median: micrometres(0), logSd: stepSd, withDepth: 0 }
+    : foretold(rest.reduce(together, first), stepSd);
 }
+
+/** What steps take together, and what is known of their rates, that of each times what it takes. */
+export type SummedRemoval = {
+  readonly median: Micrometres;
+  readonly rateSds: number;
+  readonly withDepth: number;
+};
+
+export function stepRemoval(
+  { combination, sets }: Step,
+  { removal }: PaintKnowledge,
+): SummedRemoval {
+  const median = scale(combination.perSet, sets);
+  const { sd, withDepth } = removal.of(combination.id);
+  return { median, rateSds: median * sd, withDepth: median * withDepth };
+}
+
+export const together = (some: SummedRemoval, more: SummedRemoval): SummedRemoval => ({
+  median: plus(some.median, more.median),
+  rateSds: some.rateSds + more.rateSds,
+  withDepth: some.withDepth + more.withDepth,
+});
+
+export const foretold = (
+  { median, rateSds, withDepth }: SummedRemoval,
+  stepSd: number,
+): ForetoldRemoval => ({
+  median,
+  logSd: Math.hypot(rateSds / median, stepSd),
+  withDepth: withDepth / median,
+});
 
 /** ln-SD of one step by a combination that nobody tried on this paint. */
 export const untriedLogSd = ({ removal }: PaintKnowledge, stepSd: number): number =>

@@ -113,9 +113,12 @@ const figuresOf: Readonly<Record<string, Figures>> = {
 
 const jobColumns: readonly string[] = ['job', 'seq', 'command', 'status', 'exit'];
 
+/** The template may have been guessed, for each vehicle by itself. */
+const resultColumns: readonly string[] = ['vehicle', 'template'];
+
 export const summaryColumns = (command: string): readonly string[] => [
   ...jobColumns,
-  'vehicle',
+  ...resultColumns,
   ...(figuresOf[command] ?? []).map(({ name }) => name),
   'error',
 ];
@@ -127,7 +130,7 @@ export function summaryRow(command: string, record: MachineRecord): readonly Dat
   const error = list(record, 'diagnostics').find((one) => at(one, 'severity') === 'error');
   return [
     ...jobColumns.map((key) => plain(at(record, key))),
-    isResult ? plain(at(result, 'vehicle')) : null,
+    ...resultColumns.map((key) => (isResult ? plain(at(result, key)) : null)),
     ...(figuresOf[command] ?? []).map(({ of }) => (isResult ? of(result as MachineRecord) : null)),
     plain(at(error, 'message')),
   ];

@@ -6,7 +6,7 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
 import { type Block, paragraph } from '../model.ts';
-import { changeText } from './compare-words.ts';
+import { changeText, isSeen } from './compare-words.ts';
 
 export function cameOff(
   { total: { car, panels: all } }: CompareResult,
@@ -15,7 +15,7 @@ export function cameOff(
 ): readonly Block[] {
   const [only, second] = compared;
   if (car === null || only === undefined) return [paragraph(null, 'Nothing could be compared.')];
-  const seen = compared.filter(({ comparison }) => comparison.change?.resolved === true).length;
+  const seen = compared.filter(({ comparison }) => isSeen(comparison)).length;
   const unseen = compared.length - seen;
   const change = second === undefined ? (only.comparison.change ?? car) : car;
   const where =

@@ -12,11 +12,12 @@ import type { PageOptions } from '../page-options.ts';
 import { cameOff, legend } from './compare-answer.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
+import { overrunLines } from './compare-overrun-lines.ts';
 import { planLine, rateLines } from './compare-plan-lines.ts';
 import { notComparedLine, pointLists, pointsLine } from './compare-points-lines.ts';
 import { changeTable } from './compare-table.ts';
 import { gainedLines, leftLines, verdictLines } from './compare-verdict-lines.ts';
-import { changeText } from './compare-words.ts';
+import { changeText, isSeen } from './compare-words.ts';
 
 export function compareBlocks(result: CompareResult, options: PageOptions): readonly Block[] {
   const { unit } = options;
@@ -31,6 +32,7 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
   ];
   return [
     title(heading(result)),
+    ...overrunLines(compared, unit),
     ...cameOff(result, compared, unit),
     ...planLine(result, unit),
     ...verdictLines(compared, unit),
@@ -72,7 +74,7 @@ function stepsTable({ steps }: CompareResult, unit: LengthUnit): readonly Block[
         cell(`${i + 1} to ${i + 2}: ${shortName(from)} to ${shortName(to)}`),
         cell(`${panels.length}`),
         cell(car === null ? '–' : changeText(car, unit), 'strong'),
-        cell(`${panels.filter(({ change }) => change?.resolved === true).length}`),
+        cell(`${panels.filter(isSeen).length}`),
       ]),
     },
     gap,

@@ -1,71 +1,45 @@
-/** A comparison as a table for spreadsheets: one row a panel. */
+/** A comparison for a spreadsheet: a row for each panel, and for each zone in place of one in two. */
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import type { DataTable } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
-import { setsOf } from './compare-words.ts';
+import { type ColumnsOf, tableOf } from '../table-of.ts';
+import { isSeen, partsLeft, setsOf } from './compare-words.ts';
 
-const columns = [
-  'panel',
-  'compared_by',
-  'n_pairs',
-  'n_before',
-  'n_after',
-  'removed_um',
-  'removed_low_um',
-  'removed_high_um',
-  'resolved',
-  'gained',
-  'seen_surely_um',
-  'planned_um',
-  'worked_um',
-  'planned_sets',
-  'worked_sets',
-  'against_plan',
-  'clear_um',
-  'budget_left_um',
-  'bound_by',
-  'one_more_set',
-  'one_more_um',
-  'risk_prob',
-  'verdict',
-] as const;
-
-/** One row a panel. */
-export const compareTable = ({ panels }: CompareResult): DataTable => ({
-  columns,
-  rows: panels.map((panel) => {
-    const { comparison, planned, foretold, against, left, oneMore, riskOneMore, verdict } = panel;
-    const { change, counts } = comparison;
-    return [
-      comparison.panel.id,
-      comparison.by,
-      comparison.pairs.length,
-      counts.before,
-      counts.after,
-      recordedOrNull(change?.removed.value),
-      recordedOrNull(change?.low),
-      recordedOrNull(change?.high),
-      yesNo(change?.resolved ?? false),
-      yesNo(comparison.gained),
-      recordedOrNull(change?.detectable.surely),
-      medianOf(planned),
-      medianOf(foretold),
-      planned === null ? null : setsOf(planned.steps),
-      foretold === null ? null : setsOf(foretold.steps),
-      against,
-      recordedOrNull(left?.topcoat?.clear.mean),
-      recordedOrNull(left?.budget),
-      left?.boundBy.code ?? null,
-      oneMore?.combination ?? null,
-      recordedOrNull(oneMore?.removal.median),
-      recordedOrNull(riskOneMore),
-      verdict,
-    ];
-  }),
-});
+export const compareTable = ({ panels }: CompareResult): DataTable =>
+  tableOf(columns, partsLeft(panels));
 
 const medianOf = (foretold: ForetoldPanel | null): number | null =>
   foretold === null ? null : recorded(foretold.removal?.median ?? 0);
 
 const yesNo = (value: boolean): string => (value ? 'yes' : 'no');
+
+const columns: ColumnsOf<PartLeft> = {
+  panel: ({ comparison }) => comparison.panel.id,
+  zone: ({ comparison }) => comparison.zone,
+  compared_by: ({ comparison }) => comparison.by,
+  n_pairs: ({ comparison }) => comparison.pairs.length,
+  n_before: ({ comparison }) => comparison.counts.before,
+  n_after: ({ comparison }) => comparison.counts.after,
+  removed_um: ({ comparison }) => recordedOrNull(comparison.change?.removed.value),
+  removed_low_um: ({ comparison }) => recordedOrNull(comparison.change?.low),
+  removed_high_um: ({ comparison }) => recordedOrNull(comparison.change?.high),
+  resolved: ({ comparison }) => yesNo(isSeen(comparison)),
+  gained: ({ comparison }) => yesNo(comparison.gained),
+  seen_surely_um: ({ comparison }) => recordedOrNull(comparison.change?.detectable.surely),
+  planned_um: ({ planned }) => medianOf(planned),
+  worked_um: ({ foretold }) => medianOf(foretold),
+  planned_sets: ({ planned }) => (planned === null ? null : setsOf(planned.steps)),
+  worked_sets: ({ foretold }) => (foretold === null ? null : setsOf(foretold.steps)),
+  against_plan: ({ against }) => against,
+  allowed_um: ({ allowed }) => recordedOrNull(allowed?.most),
+  overrun: ({ overruns }) => overruns.map(({ code }) => code).join(' '),
+  clear_um: ({ left }) => recordedOrNull(left?.topcoat?.clear.mean),
+  budget_left_um: ({ left }) => recordedOrNull(left?.budget),
+  bound_by: ({ left }) => left?.boundBy.code ?? null,
+  one_more_set: ({ oneMore }) => oneMore?.combination ?? null,
+  one_more_um: ({ oneMore }) => recordedOrNull(oneMore?.removal.median),
+  risk_prob: ({ riskOneMore }) => recordedOrNull(riskOneMore),
+  verdict: ({ verdict }) => verdict,
+};

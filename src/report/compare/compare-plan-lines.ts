@@ -16,32 +16,47 @@ export function planLine(
   unit: LengthUnit,
 ): readonly Block[] {
   if (!planned) return [];
-  const judged = partsLeft(panels).filter(({ against }) => against !== null);
-  const of = (word: PartLeft['against']): readonly PartLeft[] =>
-    judged.filter(({ against }) => against === word);
-  const told = (word: 'more' | 'less'): readonly string[] => {
-    const some = of(word);
-    return some.length === 0
-      ? []
-      : [`${word} on ${some.map((one) => toldOf(one, unit)).join(', ')}`];
-  };
-  const within = of('as-foretold').length;
-  const all = within === judged.length ? 'all ' : '';
+  const judged = panels
+    .map((panel) => partsLeft([panel]).filter(({ against }) => against !== null))
+    .filter((parts) => parts.length > 0);
+  const within = judged.filter((parts) => parts.every((part) => wordOf(part) === 'as-foretold'));
+  const all = within.length === judged.length ? 'all ' : '';
   const parts = [
-    ...told('more'),
-    ...told('less'),
-    ...(within === 0
+    ...WORDS.flatMap(({ word, told }) => toldOn(told, judged.flat(), word, unit)),
+    ...(within.length === 0
       ? []
-      : [`${all}${counted(within, 'panel')} within what plan and readings may be off by`]),
+      : [`${all}${counted(within.length, 'panel')} within what plan and readings may be off by`]),
   ];
   return [
     paragraph(
       'Against the plan',
       judged.length === 0
         ? 'none of its panels was compared.'
-        : `${parts.join('; ')}; ${asWorkedText(judged, worked)}.`,
+        : `${parts.join('; ')}; ${asWorkedText(judged.flat(), worked)}.`,
     ),
   ];
+}
+
+/** A plan allows for rates that are far off: what might go is said before it, and is no matter of what it foretold. */
+type PlanWord = 'over' | NonNullable<PartLeft['against']>;
+
+const wordOf = ({ overruns, against }: PartLeft): PlanWord | null =>
+  overruns.some(({ code }) => code === 'more-than-allowed') ? 'over' : against;
+
+const WORDS: readonly { readonly word: PlanWord; readonly told: string }[] = [
+  { word: 'over', told: 'more than might go on' },
+  { word: 'more', told: 'more on' },
+  { word: 'less', told: 'less on' },
+];
+
+function toldOn(
+  told: string,
+  judged: readonly PartLeft[],
+  word: PlanWord,
+  unit: LengthUnit,
+): readonly string[] {
+  const some = judged.filter((part) => wordOf(part) === word);
+  return some.length === 0 ? [] : [`${told} ${some.map((one) => toldOf(one, unit)).join(', ')}`];
 }
 
 /** What the plan is held to: all its sets, or those that were worked. */

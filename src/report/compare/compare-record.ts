@@ -10,7 +10,7 @@ import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
-import { notCompared, setsOf } from './compare-words.ts';
+import { isSeen, notCompared, setsOf } from './compare-words.ts';
 
 export function compareRecord(result: CompareResult, context: RecordContext): MachineRecord {
   const { total, panels, steps, rates, gloss } = result;
@@ -82,7 +82,7 @@ function partRecord(part: PartLeft): MachineRecord {
             sd_um: recorded(Math.abs(contribution)),
             share: recorded(share),
           })),
-    resolved: change?.resolved ?? false,
+    resolved: isSeen(comparison),
     gained: comparison.gained,
     seen_half_um: recordedOrNull(change?.detectable.half),
     seen_surely_um: recordedOrNull(change?.detectable.surely),
@@ -90,6 +90,9 @@ function partRecord(part: PartLeft): MachineRecord {
     worked_um: foretoldRecord(part.foretold),
     steps: stepsRecord(part),
     against_plan: part.against,
+    allowed_um: recordedOrNull(part.allowed?.most),
+    allowed_by: part.allowed?.by ?? null,
+    overrun: part.overruns.map(remarkRecord),
     held_um:
       part.held === null ? null : { mean: recorded(part.held.mean), sd: recorded(part.held.sd) },
     clear_um:
@@ -155,10 +158,10 @@ const stepRecord = ({ from, to, comparison }: VisitStep): MachineRecord => ({
   panels: comparison.panels.map(stepPanel),
 });
 
-const stepPanel = ({ panel, by, change, gained }: PanelComparison): MachineRecord => ({
-  panel: panel.id,
-  compared_by: by,
-  removed_um: changeRecord(change),
-  resolved: change?.resolved ?? false,
-  gained,
+const stepPanel = (one: PanelComparison): MachineRecord => ({
+  panel: one.panel.id,
+  compared_by: one.by,
+  removed_um: changeRecord(one.change),
+  resolved: isSeen(one),
+  gained: one.gained,
 });

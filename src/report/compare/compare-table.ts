@@ -9,7 +9,7 @@ import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { column, figures, filmFigures } from '../columns.ts';
 import { inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
-import { changeText, GO_ON_WORDS } from './compare-words.ts';
+import { changeText, GO_ON_WORDS, isSeen, partsLeft } from './compare-words.ts';
 
 export function changeTable(
   panels: readonly PanelLeft[],
@@ -17,7 +17,7 @@ export function changeTable(
   unit: LengthUnit,
 ): Block {
   const plan = {
-    planned: panels.some(({ planned }) => planned !== null),
+    planned: partsLeft(panels).some(({ planned }) => planned !== null),
     worked: worked !== null,
   };
   const film = (title: string): Column => filmFigures(title, unit);
@@ -62,7 +62,7 @@ function changeRow(
     cell(name),
     cell(count),
     cell(change === null ? '–' : changeText(change, unit), 'strong'),
-    cell(gained ? 'gained' : change?.resolved === true ? 'yes' : 'no'),
+    cell(gained ? 'gained' : isSeen(comparison) ? 'yes' : 'no'),
     ...(planned ? [cell(foretoldText(part.planned, unit))] : []),
     ...(worked ? [cell(foretoldText(part.foretold, unit))] : []),
     cell(value(left?.budget, 2)),
@@ -75,7 +75,7 @@ function changeRow(
   ];
 }
 
-/** Nothing worked was to take nothing; of a panel that no plan has, a dash. */
+/** Nothing worked was to take nothing; of a panel that no plan has, or whose zones are planned apart, a dash. */
 const foretoldText = (foretold: ForetoldPanel | null, unit: LengthUnit): string =>
   foretold === null ? '–' : thicknessText(foretold.removal?.median ?? 0, unit);
 

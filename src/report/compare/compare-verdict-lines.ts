@@ -39,13 +39,14 @@ export function verdictLines(panels: readonly PanelLeft[], unit: LengthUnit): re
 const names = (parts: readonly PartLeft[]): string =>
   parts.map(({ comparison }) => partNameOf(comparison)).join(', ');
 
-function groundOf({ verdict, oneMore, left, comparison }: PartLeft, unit: LengthUnit): string {
+function groundOf(part: PartLeft, unit: LengthUnit): string {
+  const { verdict, oneMore, left, comparison, overruns } = part;
   if (oneMore === null) return 'no machine to go on with';
   const set = setText(oneMore, unit);
   if (verdict === 'go-on') return `${set} would keep every limit`;
   if (verdict === 'stop') {
     if (left !== null && left.budget === 0) return `nothing may go: ${textIn(left.boundBy, unit)}`;
-    return `${set} takes more than may go`;
+    return overruns.length > 0 ? 'more came off than might go' : `${set} takes more than may go`;
   }
   if (comparison.gained) return 'reads more film than before: first find out why';
   const how = comparison.by === 'pairs' ? 'read more marked points' : 'mark points before the work';

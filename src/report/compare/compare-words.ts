@@ -36,6 +36,10 @@ export const notCompared = ({
     })),
 ];
 
+/** Whether film surely came off: of a panel in two zones, off either. Its mean over both may not show it. */
+export const isSeen = ({ change, zones }: PanelComparison): boolean =>
+  change?.resolved === true || zones.some(isSeen);
+
 /** `5 pairs`, or `5/4 pts`: what a change rests on. */
 export const basisText = ({ by, pairs, counts }: PanelComparison): string =>
   by === 'pairs' ? counted(pairs.length, 'pair') : `${counts.before}/${counts.after} points`;

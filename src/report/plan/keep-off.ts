@@ -1,9 +1,11 @@
 /** Panels that no machine may go over, in the words in which they are told from each other in the bay. */
 import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
+import { isZone } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import { type Block, notice, paragraph } from '../model.ts';
 import { partName } from '../panel-list.ts';
 import { filmReason } from '../survey/leave-reason.ts';
+import { wherePoints } from './zone-ticks.ts';
 
 /** Those read from which nothing may go come first and stand out; then what nobody read, then what is left as it is. */
 export function keepOffBlocks(parts: readonly PanelPlan[]): readonly Block[] {
@@ -13,7 +15,7 @@ export function keepOffBlocks(parts: readonly PanelPlan[]): readonly Block[] {
   const kept = read.filter(isKeptOff);
   const others = read.filter((part) => !kept.includes(part));
   return [
-    ...(kept.length === 0 ? [] : [notice('Keep off', kept.map(withReason).join(' · '))]),
+    ...(kept.length === 0 ? [] : [notice('Keep off', kept.map(withPlace).join(' · '))]),
     ...named(
       kept.length === 0 ? 'Keep off' : 'Keep off as well',
       panelNames(unread.map(({ survey }) => survey.panel)),
@@ -39,6 +41,10 @@ const NOTHING_TO_CORRECT = 'nothing-to-correct';
 /** `bonnet (thin, cut-back)`. */
 export const withReason = (plan: PanelPlan): string =>
   `${partName(plan.survey)} (${reasonOf(plan)})`;
+
+/** The same, and of a zone where on its panel it lies. */
+const withPlace = (plan: PanelPlan): string =>
+  isZone(plan.survey) ? `${withReason(plan)}, about ${wherePoints(plan.survey)}` : withReason(plan);
 
 function reasonOf(plan: PanelPlan): string {
   if (plan.verdict === 'refinish') return 'clear coat failed';

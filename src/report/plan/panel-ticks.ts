@@ -10,27 +10,38 @@ import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { staged } from '../../work/polishing.ts';
 import type { Block, Tick } from '../model.ts';
 import { partName } from '../panel-list.ts';
+import { combinationWords } from '../step-words.ts';
+import { marksFor } from './marked-points.ts';
 import { BLANK } from './spot-first.ts';
+import { zoneTicks } from './zone-ticks.ts';
 
-/** The point is read before anything is done, and again when all is. */
+/** Points are read before anything is done, and again when all is: as many as show the loss of what may go. */
 export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit): Block {
   const { panel, budget } = part.survey;
   const { section } = result.settings.correction.removal;
   const sections = Math.ceil(panel.area / section - 1e-9);
   const most = thicknessText(budget, unit, 2);
+  const marks = marksFor(budget, result);
   const takes = `takes ${thicknessText(part.removal.median, unit, 2)} of ${most}\u00a0${unitName(unit)} that may go`;
   return {
     kind: 'ticks',
     label: partName(part.survey),
     note: `${part.steps.length === 0 ? 'spot only' : takes}, ${counted(sections, 'section')}`,
     items: [
-      tick(`mark a point, wipe it, read it cool: ${BLANK}`),
+      ...zoneTicks(part, result, unit),
+      tick(
+        marks === 1
+          ? `mark a point, wipe it, read it cool: ${BLANK}`
+          : `mark ${marks} points, wipe, read them cool: mean ${BLANK}`,
+      ),
       tick(
         `tape ${shown(panel.trimLength, 1)}\u00a0m of trim, the edges (${result.settings.film.edgeWidth}\u00a0mm) and body lines`,
       ),
       ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
       ...stepTicks(part.steps),
-      tick(`wipe, inspect; read it again, cool: ${BLANK} off: ${BLANK} (${most} may go)`),
+      tick(
+        `wipe, inspect; read ${marks === 1 ? 'it again, cool:' : 'again, cool: mean'} ${BLANK} off: ${BLANK} (${most} may go)`,
+      ),
       ...part.cautions
         .filter(({ code }) => PLACE_REMARKS.has(code))
         .map((one) => remarkTick('mind', textIn(one, unit))),
@@ -78,10 +89,11 @@ const remarkTick = (label: string, text: string): Tick => ({
 /** `cut: 3× da/foam-medium/medium, 60 min`, a box to each set; by itself each is `cut, set 1 of 3: …`. */
 function setsTick(name: string, { combination, sets, machineTime }: PlannedStep): Tick {
   const time = (minutes: number): string => `${shown(minutes, 0)}\u00a0min`;
+  const words = combinationWords(combination);
   const oneOf = (_: unknown, i: number): string =>
-    `${name}, set ${i + 1} of ${sets}: ${combination.id}, ${time(machineTime / sets)}`;
+    `${name}, set ${i + 1} of ${sets}: ${words}, ${time(machineTime / sets)}`;
   return {
-    text: `${name}: ${sets}×\u00a0${combination.id}, ${time(machineTime)}`,
+    text: `${name}: ${sets}×\u00a0${words}, ${time(machineTime)}`,
     boxes: sets,
     tone: 'strong',
     ...(sets === 1 ? {} : { apart: Array.from({ length: sets }, oneOf) }),

@@ -2,6 +2,7 @@
 
 import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
+import { says, tell } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { hardnessWord } from '../../correction/removal/removal-knowledge.ts';
@@ -15,6 +16,7 @@ import { type Block, gap, paragraph, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { factsList } from '../panel-facts.ts';
 import { partName } from '../panel-list.ts';
+import { gainRange } from '../survey/gain-groups-text.ts';
 import { heading, legend, strictNote } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { localText } from './local-lines.ts';
@@ -51,6 +53,7 @@ export function planBlocks(
     ...groups.flatMap((group) => groupBlocks(group, unit)),
     ...leftAlone(workedParts({ panels: read }), unit),
     ...spotsLines(result),
+    ...ofTheseSteps(parts, unit),
     ...localLines(plans, unit),
     ...remarksOf(parts, unit),
     gap,
@@ -127,6 +130,24 @@ const spotsLines = ({ paint, survey, settings }: PlanResult): readonly Block[] =
       `${counted(trials, 'trial')}${where}${film}: paint ${word}, gives way ${factorText(hardness)} as fast as usual; defects ${factorText(depthScale)} as deep as taken. What was taken counts as spent there.`,
     );
   });
+
+/** What may go is a matter of the steps planned: of one not tried on this paint the survey speaks. */
+function ofTheseSteps(parts: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
+  const gains = parts.flatMap(({ reasons }) =>
+    reasons.flatMap(({ code, value }) => (code === 'of-these-steps' ? (value ?? []) : [])),
+  );
+  return gains.length === 0
+    ? []
+    : [
+        paragraph(
+          'May go',
+          tell(
+            says`told here of the steps planned; the survey tells it of a step not tried on this paint: ${gainRange(gains)} here (--why PANEL)`,
+            unit,
+          ),
+        ),
+      ];
+}
 
 /** A line for each deep defect of a panel. */
 const localLines = (plans: readonly PanelPlan[], unit: LengthUnit): readonly Block[] =>

@@ -1,5 +1,5 @@
 /** Panels of a plan by what is done to them: those with the same steps, those left alone, what to mind on each. */
-import { groupBy } from '../../base/group-by.ts';
+import { groupBy, type OneOrMore } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
@@ -13,9 +13,9 @@ import { percentRange } from './percent-range.ts';
 
 type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
 
-/** Panels with the same steps, lettered in walking order. */
+/** Panels with the same steps, lettered in walking order, whatever those steps come to on each. */
 export function lettered(worked: readonly PanelPlan[]): readonly Group[] {
-  const groups = groupBy(worked, ({ verdict, steps }) => `${verdict} ${stepsId(steps)}`);
+  const groups = groupBy(worked, ({ steps }) => stepsId(steps));
   return [...groups.values()].map((plans, i) => ({ letter: letterOf(i), plans }));
 }
 
@@ -52,18 +52,29 @@ export function planTable(
   );
 }
 
-export function groupBlocks({ letter, plans }: Group, unit: LengthUnit): readonly Block[] {
+/** The steps once; a line for each verdict that they come to. */
+export const groupBlocks = ({ letter, plans }: Group, unit: LengthUnit): readonly Block[] =>
+  [...groupBy(plans, ({ verdict }) => verdict).values()].map((same, i) =>
+    verdictBlock({ letter, plans: same }, i === 0 ? stepsText(same[0]) : SAME_STEPS, unit),
+  );
+
+const SAME_STEPS = 'the same steps';
+
+const stepsText = ({ steps }: PanelPlan): string =>
+  steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`).join(' + ');
+
+function verdictBlock(
+  { letter, plans }: { readonly letter: string; readonly plans: OneOrMore<PanelPlan> },
+  steps: string,
+  unit: LengthUnit,
+): Block {
   const [first] = plans;
-  if (first === undefined) return [];
-  const steps = first.steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`);
   const { median, low, high } = first.removal;
-  const takes = `takes ${thicknessText(median, unit, 2)}\u00a0${unitName(unit)} (${thicknessText(low, unit)}–${thicknessText(high, unit)}${letter === 'A' ? ', counted in the risk' : ''})`;
+  const takes = `takes ${thicknessText(median, unit, 2)}\u00a0${unitName(unit)} (${thicknessText(low, unit)}–${thicknessText(high, unit)}${letter === 'A' && steps !== SAME_STEPS ? ', counted in the risk' : ''})`;
   const clears = `clears ${percentRange(plans.map(({ expected }) => expected))}\u00a0%`;
   const risks = plans.flatMap((plan) => plan.risk ?? []);
   const risk = risks.length === 0 ? 'risk not known' : `risk ${percentRange(risks)}\u00a0%`;
-  return [
-    paragraph(`${letter} ${first.verdict}`, `${steps.join(' + ')}: ${takes}, ${clears}, ${risk}`),
-  ];
+  return paragraph(`${letter} ${first.verdict}`, `${steps}: ${takes}, ${clears}, ${risk}`);
 }
 
 export function leftAlone(read: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
@@ -99,6 +110,7 @@ const names = (plans: readonly PanelPlan[]): string =>
 const SAID_ELSEWHERE: ReadonlySet<string> = new Set([
   'aim-out-of-reach',
   'as-elsewhere',
+  'of-these-steps',
   'local-defect',
 ]);
 

@@ -14,7 +14,9 @@ export function riskLine({ plan, settings: { film } }: PlanResult, unit: LengthU
   const known = worked.filter(({ risk }) => risk !== null);
   const already = percentRange(known.flatMap((panel) => panel.already ?? []));
   const hasSpots = plan.panels.some(({ local }) => local.some(({ steps }) => steps.length > 0));
-  const spots = hasSpots ? ' Spots are extra: the risk of each is of its own place.' : '';
+  const spots = hasSpots
+    ? ` Spots are extra: each by its own place, any of the panel, which has more clear than the thinnest ${share}\u00a0% that the panel is held to.`
+    : '';
   const added = plan.expectedPanelsBelowFloor - plan.panelsBelowFloorAlready;
   const thin = percentRange(known.flatMap((panel) => panel.riskIfThin ?? []));
   const thinner = tell(wereThinner(film.thinnerClear), unit);

@@ -55,15 +55,19 @@ export const workDetailBlocks = (
       ]),
 ];
 
-export const stageList = ({ stages }: WorkEstimate): Block =>
+/** Each stage's part of the hours that half of such jobs take at most, as the days have them. */
+export const stageList = (work: WorkEstimate): Block =>
   list(
-    'Order of the job',
-    stages.map(({ stage, mean, wait }, i) => {
+    `Order of the job, as long as half of such jobs take at most (${shown(jobHours(work.job.time, 0.5), 1)}\u00a0h of one person)`,
+    work.stages.map(({ stage, mean, wait }, i) => {
       const wait_ = wait === 0 ? '' : `, then ${shown(wait, 0)}\u00a0min to wait`;
-      const time = mean === 0 ? '' : `: ${shown(mean, 0)}\u00a0min`;
+      const time = mean === 0 ? WITH_THE_STEPS : `: ${shown(mean * work.medianShare, 0)}\u00a0min`;
       return `${i + 1}. ${stage.text}${time}${wait_}`;
     }),
   );
+
+/** A look between two steps takes no time of its own. */
+const WITH_THE_STEPS = ' (its time is in the steps)';
 
 const TOP = 3;
 

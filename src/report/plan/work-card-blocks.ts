@@ -10,16 +10,21 @@ import { isTouched, type PanelPlan, workedParts } from '../../correction/plan/pl
 import { setTime } from '../../correction/removal/removal-rate.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
+import { jobHours } from '../../work/job-time.ts';
+import { staged } from '../../work/polishing.ts';
 import { inPolishingOrder } from '../../work/polishing-order.ts';
 import { column, figures } from '../columns.ts';
 import { motionText } from '../methods/method-words.ts';
 import { type Block, cell, gap, notice, paragraph, type Tick, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
+import { combinationWords } from '../step-words.ts';
 import { heading } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
+import { seenAtOnePoint } from './marked-points.ts';
 import { panelTicks } from './panel-ticks.ts';
 import { spotFirst } from './spot-first.ts';
+import { zoneFaces } from './zone-ticks.ts';
 
 export function workCardBlocks(
   result: PlanResult,
@@ -45,11 +50,9 @@ export function workCardBlocks(
     gap,
     notice('Stop', stopRule(result, unit)),
     gap,
-    paragraph(
-      'Order',
-      'as below: the roof, what lies flat, the sides, low parts last; a box for each set',
-    ),
+    paragraph('Order', orderText(worked, result)),
     ...spotFirst(worked).flatMap((block) => [gap, block]),
+    ...zoneFaces(worked, result, unit).flatMap((block) => [gap, block]),
     ...worked.flatMap((part) => [gap, panelTicks(part, result, unit)]),
     gap,
     { kind: 'ticks', label: 'When all panels are done', items: closing(result) },
@@ -73,15 +76,25 @@ const partsWithSpots = (panel: PanelPlan): readonly PanelPlan[] =>
   );
 
 /** Sets, then the eye, then the gauge; and what one reading can show at all. */
-function stopRule({ settings: { film } }: PlanResult, unit: LengthUnit): string {
-  const seen = SEEN * Math.SQRT2 * film.measurement.repeatability;
+function stopRule(result: PlanResult, unit: LengthUnit): string {
+  const seen = tell(says`${um(seenAtOnePoint(result))}`, unit);
   return (
     'do no more sets than stand here. Wipe and look in good light: once the marks are gone, do no more. ' +
-    `The gauge is an alarm only: at a marked point, wiped and cool, one re-read cannot show a loss under ${tell(says`${um(seen)}`, unit)}; stop when it shows more than may go there. Colour on the pad under clear: stop at once`
+    `The gauge is an alarm only: at one marked point, wiped and cool, a re-read cannot show a loss under ${seen}, so the mean of as many is read as show what may go; stop when it shows more. Colour on the pad under clear: stop at once`
   );
 }
-/** A change of so many SDs of a difference is seen at the level of 95 %. */
-const SEEN = 1.96;
+
+/** As the plan lays the stages: all panels once with each of its steps, as a combination is set up once. */
+function orderText(worked: readonly PanelPlan[], { work }: PlanResult): string {
+  const stages = new Set(worked.flatMap(({ steps }) => staged(steps).map(({ stage }) => stage)));
+  const [first, ...later] = [...stages];
+  const rounds =
+    first === undefined || later.length === 0
+      ? 'as below'
+      : `${first} all panels first, as they stand below; wipe, look, re-read marked points cool; then ${later.join(', then ')} them all`;
+  const whole = shown(jobHours(work.time, 0.5), 1);
+  return `${rounds}: the roof, what lies flat, the sides, low parts last; a box for each set. Minutes are machine in hand, ${shown(work.machineMinutes, 0)} in all; with masking, wipes, pads, set-up and readings half of such corrections take ${whole}\u00a0h at most`;
+}
 
 /** Each combination of the plan once, in the order it is met. */
 function settingsTable(
@@ -106,11 +119,11 @@ function settingsTable(
     ],
     rows: all.flatMap(([step]) => {
       if (step === undefined) return [];
-      const { id, machine } = step.combination;
+      const { machine } = step.combination;
       const time = setTime(machine, removal.section, removal);
       return [
         [
-          cell(id, 'strong'),
+          cell(combinationWords(step.combination), 'strong'),
           cell(motionText(machine)),
           cell(shown(machine.padDiameter, 0)),
           cell(shown(time, 1)),

@@ -16,6 +16,7 @@ export const workRecord = (work: WorkEstimate, hours: LearnedPace | null): Machi
     part: stage.part,
     skill: stage.skill,
     mean_min: recorded(mean),
+    p50_min: recorded(mean * work.medianShare),
     sd_min: recorded(Math.sqrt(variance)),
     wait_min: recorded(wait),
     spread_pct: recorded(100 * (work.job.spread.stages[i] ?? 0)),

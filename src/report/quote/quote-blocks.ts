@@ -82,7 +82,7 @@ function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions)
   return [
     ...(validity === null ? [] : [validity]),
     `${what}; priced at hours that ${share}\u00a0% of such jobs keep within.`,
-    `${units}. Clears: of the marks that polishing can help; spent: mean film there; left: least clear (topcoat) left; hours: one person, half to four in five of such jobs; +1 %: each further per cent.`,
+    `${units}. Clears: of the marks on all that was read, left panels too; spent: mean film there; left: least clear (topcoat) left; hours: one person, half to four in five of such jobs; +1 %: each further per cent.`,
   ].join(' ');
 }
 

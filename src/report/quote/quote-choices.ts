@@ -26,7 +26,7 @@ export const choiceColumns = (first: string, choices: readonly Choice[]): readon
 
 const AIM_WORDS: ReadonlyMap<string, string> = new Map([
   ['enhance', 'the marks get fainter and the paint shines more'],
-  ['correct', 'most marks go'],
+  ['correct', 'most marks go where the paint allows it'],
   ['full', 'more of them go, as far as the paint allows'],
 ]);
 
@@ -66,8 +66,13 @@ function choiceTable(
     kind: 'table',
     columns: choiceColumns('what you get', choices),
     rows: [
-      row('marks that go', ({ expected }) => `${percentText(expected)}\u00a0%`),
-      row(`paint taken (${unitName(unit)})`, ({ spent }) => filmText(spent, unit)),
+      row('marks that go, of all measured', ({ expected }) => `${percentText(expected)}\u00a0%`),
+      row('of those where it is polished', ({ polished }) =>
+        polished === null ? '–' : `${percentText(polished.expected)}\u00a0%`,
+      ),
+      row(`paint taken there (${unitName(unit)})`, ({ polished }) =>
+        filmText(polished?.spent ?? null, unit),
+      ),
       row(`top layer left (${unitName(unit)})`, ({ left }) => filmText(left, unit)),
       row('hours of work', hoursRange),
       row('days with us', daysText),

@@ -37,7 +37,7 @@ export function customerBlocks(
     ),
     ...curveBlocks(
       result,
-      'Marks that go, against paint that is taken',
+      'Marks that go, against paint that is taken, over all that was measured',
       { across: 'paint taken', up: 'marks that go' },
       unit,
     ),
@@ -127,7 +127,7 @@ function knowBlocks({ options, settings }: QuoteResult): readonly string[] {
     'A reading is no promise. A gauge reads all layers together; how much of it is the clear top layer is judged from what is usual.',
     'One µm is a thousandth of a millimetre. All the paint together is about as thick as a sheet of paper.',
     `We plan so that the chance of too thin a top layer on a panel, on cars like those assumed, stays under ${shown(100 * risk, 1)}\u00a0%. It is never nothing.`,
-    'Marks that go are a share of the fine marks over the panels that polishing can help; single deep scratches may stay.',
+    'Marks that go are a share of the fine marks on all paint that was measured; where nothing may be polished, none go. Single deep scratches may stay.',
     ...(most === null
       ? []
       : [

@@ -106,7 +106,7 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   if (left.value === undefined) return { diagnostics: [...read, ...left.diagnostics] };
   const ids = new Set(panels.value.map(({ id }) => id));
   const { done, said } = worked.value;
-  const surveys = { before: first.surveyed, ...left.value };
+  const surveys = left.value;
   const { parts, rates } = leftOn(total, { planned: planned.value, done }, surveys);
   const value: CompareResult = {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
@@ -145,7 +145,7 @@ function unique(visits: readonly Visit[]): readonly Assumption[] {
 function leftOn(
   { panels }: SurveyComparison,
   { planned, done }: { readonly planned: Planned; readonly done: Planned },
-  { before, known, asked }: Standing & { readonly before: SurveyResult },
+  { before, known, asked }: Standing,
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
   const { settings } = known;
   const measured = measuredParts(panels, done);
@@ -209,7 +209,12 @@ function byItsZones({ comparison }: PartLeft, zones: readonly PartLeft[]): PartL
   return {
     ...least,
     comparison,
+    // Steps, and what they were to take, are those of its zones.
+    planned: null,
+    foretold: null,
+    allowed: null,
     against: null,
+    overruns: zones.flatMap((zone) => zone.overruns),
     verdict: hardestVerdict(zones.map(({ verdict }) => verdict)),
   };
 }

@@ -21,6 +21,7 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import { factsAfter } from './compare-left.ts';
 import { allowsLess, lessReasons, moreReason } from './compare-left-reasons.ts';
+import { type Allowed, overruns } from './compare-overrun.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
 
 export type OneMoreSet = {
@@ -38,6 +39,10 @@ export type PartLeft = {
   readonly foretold: ForetoldPanel | null;
   /** Null without a plan of it. */
   readonly against: AgainstPlan | null;
+  /** What might go before the work. */
+  readonly allowed: Allowed | null;
+  /** More came off than might go, or a limit is passed; nothing where all was kept. */
+  readonly overruns: readonly Remark[];
   /** What is held of the removal: as foretold, by what was measured. */
   readonly held: RecordedRemoval | null;
   /**
@@ -55,7 +60,7 @@ export type PartLeft = {
 /** A part of the vehicle in its surveys. */
 export type Surveys = {
   readonly before: PanelSurvey | undefined;
-  /** What stands there now, by all that was read at both times. */
+  /** What stands there now, by all that was read at both times, with what came off at marked points on record. */
   readonly standing: PanelSurvey | undefined;
   /** As whoever asks after this visit is told: by the later readings, with what came off on record. */
   readonly asked: PanelSurvey | undefined;
@@ -74,12 +79,18 @@ export type PartCase = {
 
 export function partLeft(part: PartCase): PartLeft {
   const { change } = part.comparison;
-  const { standing, asked } = part.surveys;
+  const { before, standing, asked } = part.surveys;
   const oneMore = nextSet(part);
   return change === null || standing === undefined || asked === undefined || oneMore === null
     ? notTold(part, oneMore)
-    : told(part, { change, standing, asked, oneMore });
+    : told(part, { change, standing: asBefore(standing, before), asked, oneMore });
 }
+
+/** What is held to have come off takes the place of what was measured: its record goes back to before the work. */
+const asBefore = (standing: PanelSurvey, before: PanelSurvey | undefined): PanelSurvey => ({
+  ...standing,
+  facts: { ...standing.facts, recorded: before?.facts.recorded ?? null },
+});
 
 /** Nothing was compared, or no step is known that one more set could be of. */
 function notTold(part: PartCase, oneMore: OneMoreSet | null): PartLeft {
@@ -89,6 +100,8 @@ function notTold(part: PartCase, oneMore: OneMoreSet | null): PartLeft {
     planned,
     foretold,
     against: null,
+    allowed: allowedBefore(part),
+    overruns: [],
     held: null,
     left: null,
     oneMore,
@@ -121,11 +134,15 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   const left: Allowance = isLess ? known : { ...allowanceOf(asked), topcoat: known.topcoat };
   const against = foretold === null || comparison.gained ? null : judge(foretold, measured, change);
   const vaguer = terms !== grounds.terms;
+  const allowed = allowedBefore(part);
+  const over = comparison.gained ? [] : overruns({ change, allowed, left, grounds });
   return {
     comparison,
     planned,
     foretold,
     against,
+    allowed,
+    overruns: over,
     held,
     left,
     oneMore,
@@ -139,13 +156,22 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
       set: oneMore.removal,
       known: change.resolved || (part.measured !== undefined && against === 'as-foretold'),
       gained: comparison.gained,
+      overrun: over.length > 0,
     }),
     reasons: [
+      ...over,
       ...reasonsFor(comparison, left, oneMore),
       ...(isLess ? lessReasons({ asked, standing, known, held, comparison, vaguer }) : []),
       ...moreReason(part.surveys.before, left),
     ],
   };
+}
+
+/** By the plan that was worked to, else by the survey of the readings before the work. */
+function allowedBefore({ planned, surveys: { before } }: PartCase): Allowed | null {
+  const { allowed = null } = planned ?? {};
+  if (allowed !== null) return { most: allowed, by: 'plan' };
+  return before === undefined ? null : { most: before.budget, by: 'survey' };
 }
 
 const allowanceOf = ({ topcoat, limits, budget, boundBy }: PanelSurvey): Allowance => ({

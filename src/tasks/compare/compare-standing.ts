@@ -8,7 +8,9 @@ import { recordsAround, visitPanels } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
 
 export type Standing = {
-  /** By all that is known of it: what was not read again stands as before. What came off now is not on record. */
+  /** As it stood before the work: without this visit, though a record that was named may hold it already. */
+  readonly before: SurveyResult;
+  /** By all that is known of it, with what came off at marked points on record: what was not read again stands as before. */
   readonly known: SurveyResult;
   /** By the later readings alone with what came off on record, as a survey of them says from now on. */
   readonly asked: SurveyResult;
@@ -18,22 +20,29 @@ export function standingNow(
   first: Visit,
   last: Visit,
   { panels }: SurveyComparison,
-  { settingsAfter, job, filmRecord }: VisitsRequest,
+  { settings, settingsAfter, job, filmRecord }: VisitsRequest,
 ): Outcome<Standing> {
   const { earlier, withThis } = recordsAround(filmRecord, visitPanels(panels));
-  const surveyed = (readings: VehicleReadings, record: typeof filmRecord) =>
-    surveyVehicle({
-      readings,
-      settings: settingsAfter,
-      job,
-      filmRecord: record,
-      inputs: last.surveyed.inputs,
-    }).value;
+  const surveyed = (
+    readings: VehicleReadings,
+    record: typeof filmRecord,
+    { inputs }: SurveyResult = last.surveyed,
+    by = settingsAfter,
+  ) => surveyVehicle({ readings, settings: by, job, filmRecord: record, inputs }).value;
   const left = readingsLeft(first.readings.readings, last.readings.readings, panels);
-  const known = surveyed({ ...last.readings, readings: left }, earlier);
+  // Means over other points tell what came off too vaguely: put back, their scatter would look like film.
+  const paired = visitPanels(panels.filter(({ by }) => by === 'pairs'));
+  const known = surveyed(
+    { ...last.readings, readings: left },
+    recordsAround(earlier, paired).withThis,
+  );
   const asked = surveyed(last.readings, withThis);
+  const before =
+    filmRecord === undefined
+      ? first.surveyed
+      : surveyed(first.readings, earlier, first.surveyed, settings);
   // What the readings themselves raise was said where they were read.
-  return known === undefined || asked === undefined
+  return before === undefined || known === undefined || asked === undefined
     ? { diagnostics: [] }
-    : { value: { known, asked }, diagnostics: [] };
+    : { value: { before, known, asked }, diagnostics: [] };
 }

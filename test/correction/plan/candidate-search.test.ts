@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { millimetres } from '../../../src/base/units.ts';
 import { waysToWork } from '../../../src/correction/plan/candidate-search.ts';
-import { allRated, inClasses, ranked, within } from '../../../src/correction/plan/choose-steps.ts';
+import {
+  allRated,
+  inClasses,
+  type RatedCandidate,
+  ranked,
+  within,
+} from '../../../src/correction/plan/choose-steps.ts';
 import { paintKnowledge } from '../../../src/correction/removal/removal-knowledge.ts';
 import { plainPanel, surveyOf } from '../../film/car-builder.ts';
 import { shopWith, untried } from '../shop.ts';
@@ -66,6 +72,33 @@ describe('the ways to work a panel', () => {
       expect(heldTo).toBeLessThanOrEqual(widest);
     }
     expect(new Set(ways.heldTo)).toEqual(new Set(all.map(({ heldTo }) => heldTo)));
+  });
+
+  it('are the same to a part where those that cannot clear more than milder ones are passed over', () => {
+    for (const paint of [untried, tried(1), tried(3)]) {
+      const ways = waysOn(400, paint);
+      const classes = inClasses(allRated(waysOn(400, paint)), model.correction.choice);
+      const oneByOne = ranked(classes, ways.heldTo, (one) => one);
+      for (const budget of [0.5, 1.2, 2.5, 4, 7]) {
+        const allowed = (heldTo: number) => budget / (1 + heldTo);
+        expect(within(ways, allowed)).toEqual(within(oneByOne, allowed));
+      }
+    }
+  });
+
+  it('that can clear no more than milder ones are not held against the defects', () => {
+    const all = allRated(waysOn(400));
+    const looks = (leastToClearMore: (than: RatedCandidate) => number) => {
+      let count = 0;
+      const classes = inClasses(all, model.correction.choice);
+      const rate = (one: RatedCandidate) => {
+        count += 1;
+        return one;
+      };
+      within(ranked(classes, waysOn(400).heldTo, rate, leastToClearMore), () => 4);
+      return count;
+    };
+    expect(looks(waysOn(400).leastToClearMore)).toBeLessThan(looks(() => 0) / 3);
   });
 
   it('are held against the defects only where they may go', () => {

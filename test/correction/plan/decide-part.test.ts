@@ -31,6 +31,26 @@ describe('a part on which nothing is worth its film', () => {
   });
 });
 
+describe('a part from which nothing may go', () => {
+  const { panel } = amongSound(fiveAround('tested', 112));
+  const bare = { ...panel, budget: micrometres(0) };
+  const lookedAt = (budget: (logSd: number) => number): number => {
+    const grounds = {
+      ...groundsAt(0, 3),
+      allowanceAt: (part: object, logSd: number) => ({ ...part, budget: budget(logSd) }),
+    } as unknown as Grounds;
+    return waysWithin(bare, 1.1, grounds).machine().lookedAt;
+  };
+
+  it('has no ways looked for', () => {
+    expect(lookedAt(() => 0)).toBe(0);
+  });
+
+  it('has them looked for where something may once removal is foretold better', () => {
+    expect(lookedAt((logSd) => (logSd < 0.2 ? 0.5 : 0))).toBeGreaterThan(0);
+  });
+});
+
 describe('what may stand for the best way to work a part', () => {
   const { panel } = amongSound(fiveAround('tested', 112));
   /** Two machines that are all but alike: steps by the other take a hair less, in the same time. */

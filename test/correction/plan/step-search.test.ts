@@ -86,7 +86,11 @@ function search(shop: CorrectionModel, task: Task) {
     {
       paceOf: ({ combination, sets }: Step) => sets * pace(combination),
       mostSets: { cut: 3, refine: 2, finish: 2 },
-      foretell: (steps) => removal(medianRemoval(steps)),
+      removalOf: (step) => {
+        const median = medianRemoval([step]);
+        return { median, rateSds: median * LOG_SD, withDepth: 0 };
+      },
+      stepLogSd: 0,
     },
   ).map((one) => ({
     ...one,

@@ -127,6 +127,7 @@ describe('a plan beside what was measured', () => {
     expect(roof.zones.map(({ verdict }) => verdict)).toEqual(['go-on', 'stop']);
     // The panel shows what the zone shows that allows least.
     expect([roof.verdict, roof.left?.budget, roof.against]).toEqual(['stop', 0, null]);
+    expect([roof.planned, roof.foretold]).toEqual([null, null]);
   });
 });
 

@@ -1,0 +1,56 @@
+/** The first thing to be said: who lost more than might go, or is beyond a limit, and what follows. */
+import { textIn } from '../../base/remark.ts';
+import { thicknessText, unitName } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { OverrunCode } from '../../tasks/compare/compare-overrun.ts';
+import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { type Block, notice } from '../model.ts';
+import { changeText, partNameOf, partsLeft } from './compare-words.ts';
+
+/** One or two panels or zones by all their figures; more of them with what came off, and by limit. */
+export function overrunLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
+  const over = partsLeft(panels).filter(({ overruns }) => overruns.length > 0);
+  if (over.length === 0) return [];
+  const told =
+    over.length <= FEW
+      ? over.map((part) => `${partNameOf(part.comparison)}: ${figuresOf(part, unit)}.`)
+      : [
+          `for what might go: ${over.map((part) => nameWithLoss(part, unit)).join(', ')}.`,
+          ...byLimit(over),
+        ];
+  return [notice('Too much came off', `${told.join(' ')} ${whatFollows(over)}`)];
+}
+
+const FEW = 2;
+
+const figuresOf = ({ overruns }: PartLeft, unit: LengthUnit): string =>
+  overruns.map((one) => textIn(one, unit)).join('; ');
+
+/** `roof (36.0 ± 0.9 for 4.84 µm)`: what came off, and what might go. */
+function nameWithLoss({ comparison, allowed }: PartLeft, unit: LengthUnit): string {
+  const came = comparison.change === null ? '' : changeText(comparison.change, unit);
+  const might = allowed === null ? '' : ` for ${thicknessText(allowed.most, unit, 2)}`;
+  return `${partNameOf(comparison)} (${came}${might} ${unitName(unit)})`;
+}
+
+const LIMITS: readonly (readonly [OverrunCode, string])[] = [
+  ['life-passed', 'More is gone than may come off over a life'],
+  ['total-passed', 'The smallest point reads less than must stay'],
+  ['clear-passed', 'Less clear is expected than must stay'],
+  ['clear-at-risk', 'The clear is under its floor with more than the chance accepted'],
+];
+
+const byLimit = (over: readonly PartLeft[]): readonly string[] =>
+  LIMITS.flatMap(([code, said]) => {
+    const some = over.filter(({ overruns }) => overruns.some((one) => one.code === code));
+    if (some.length === 0) return [];
+    const on =
+      some.length === over.length
+        ? 'on each'
+        : `on ${some.map(({ comparison }) => partNameOf(comparison)).join(', ')}`;
+    return [`${said} ${on}.`];
+  });
+
+const whatFollows = ({ length }: readonly PartLeft[]): string =>
+  `Do not work ${length === 1 ? 'it' : 'them'} further. Wipe, let cool and read the same points again; if that stands, find out what took it (sets, pad, pressure) before the next panel.`;

@@ -1,0 +1,121 @@
+/**
+ * Whether more came off a part than might go, and which of its limits it is beyond by now.
+ *
+ * - more than might go: the whole 95 % interval of what came off lies over what the plan, else the survey before the
+ *   work, allowed. A forecast may be off by far more, and bears nothing out here: what may go is what may go.
+ * - a limit passed, where film surely came off: more gone than may come off over the panel's life; the smallest point
+ *   under the floor of the total; less clear expected on the thinnest 5 % than must stay.
+ * - with any of these, the chance that the clear is under its floor by now, where it is over the one accepted.
+ */
+import { type Remark, remark } from '../../base/remark.ts';
+import { finePercent, roundTo } from '../../base/rounding.ts';
+import { bare, says, um } from '../../base/sentence.ts';
+import { expandedUncertainty } from '../../base/uncertainty.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { FilmChange } from '../../film/compare/compare-change.ts';
+import type { Allowance } from '../../film/limits/allowance.ts';
+import type { AllowanceGrounds } from '../../film/limits/allowance-at.ts';
+import type { Limit, LimitRoom } from '../../film/limits/limit.ts';
+import { topcoatRisk } from '../../film/limits/topcoat-risk.ts';
+
+export type OverrunCode =
+  | 'more-than-allowed'
+  | 'life-passed'
+  | 'total-passed'
+  | 'clear-passed'
+  | 'clear-at-risk';
+
+/** What might go before the work, and who said so. */
+export type Allowed = { readonly most: Micrometres; readonly by: 'plan' | 'survey' };
+
+export type OverrunCase = {
+  readonly change: FilmChange;
+  readonly allowed: Allowed | null;
+  /** As the part stands now. */
+  readonly left: Allowance;
+  readonly grounds: AllowanceGrounds;
+};
+
+/** Nothing where the part kept to what might go and to its limits. */
+export function overruns(part: OverrunCase): readonly Remark[] {
+  const { change, left, grounds } = part;
+  const passed = [
+    ...overAllowed(part),
+    ...(change.resolved ? limitsPassed(left, grounds.model) : []),
+  ];
+  return passed.length === 0 ? [] : [...passed, ...clearAtRisk(left, grounds.terms)];
+}
+
+function overAllowed({ change, allowed }: OverrunCase): readonly Remark[] {
+  if (allowed === null || change.low <= allowed.most) return [];
+  const { removed } = change;
+  const { most, by } = allowed;
+  const said = by === 'plan' ? 'the plan' : 'the survey before the work';
+  const might = most === 0 ? says`nothing might go` : says`${um(most, 2)} might go`;
+  return [
+    remark(
+      'more-than-allowed',
+      says`${bare(removed.value)} ± ${um(expandedUncertainty(removed))} came off, ${might} by ${said}`,
+      most,
+    ),
+  ];
+}
+
+function limitsPassed(
+  { limits, topcoat }: Allowance,
+  { topcoat: { thinnestShare } }: AllowanceGrounds['model'],
+): readonly Remark[] {
+  const thinnest = roundTo(100 * thinnestShare, 1);
+  const [life, total] = [passedRoom(limits, 'life'), passedRoom(limits, 'total')];
+  return [
+    ...(life === null
+      ? []
+      : [
+          remark(
+            'life-passed',
+            says`${bare(life.less)} of the ${um(life.of)} that may come off over its life are gone`,
+            life.less,
+          ),
+        ]),
+    ...(total === null
+      ? []
+      : [
+          remark(
+            'total-passed',
+            says`the smallest point reads ${um(total.of)}, ${bare(total.less, 0)} must stay`,
+            total.of,
+          ),
+        ]),
+    ...(topcoat === null || topcoat.clear.mean >= topcoat.clearFloor
+      ? []
+      : [
+          remark(
+            'clear-passed',
+            says`on the thinnest ${thinnest} % ${um(Math.max(0, topcoat.clear.mean))} of clear are expected, ${bare(topcoat.clearFloor)} must stay`,
+            Math.max(0, topcoat.clear.mean),
+          ),
+        ]),
+  ];
+}
+
+/** The room of a limit in which less than nothing is left. */
+const passedRoom = (limits: readonly Limit[], code: Limit['code']): LimitRoom | null => {
+  const room = limits.find((one) => one.code === code)?.room;
+  return room !== undefined && room.of < room.less ? room : null;
+};
+
+function clearAtRisk(
+  { topcoat }: Allowance,
+  { risk, logSd }: AllowanceGrounds['terms'],
+): readonly Remark[] {
+  const now = topcoat === null ? 0 : topcoatRisk(topcoat, { median: micrometres(0), logSd });
+  return now <= risk
+    ? []
+    : [
+        remark(
+          'clear-at-risk',
+          `the clear is under its floor by now with a chance of ${finePercent(now)}, and ${finePercent(risk)} was accepted`,
+          now,
+        ),
+      ];
+}

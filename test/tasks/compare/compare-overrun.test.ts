@@ -1,0 +1,189 @@
+/** A panel that lost more than might go, or is beyond a limit, is named before anything else. */
+import { describe, expect, test } from 'vitest';
+import { renderText } from '../../../src/render/text.ts';
+import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
+import { compareTable } from '../../../src/report/compare/compare-csv.ts';
+import { compareRecord } from '../../../src/report/compare/compare-record.ts';
+import { filmRecordText } from '../../../src/report/compare/film-record-file.ts';
+import type { CompareResult } from '../../../src/tasks/compare/compare-files.ts';
+import {
+  type Comparing,
+  compared,
+  type Film,
+  panelLeft,
+  readingsText,
+  soundFilm,
+  worked,
+} from '../comparing.ts';
+
+const job = { finish: 'clear-over-base', taken_um: 0 };
+const visitsOf = (removed: (panel: string) => number, film: Film = soundFilm) => [
+  readingsText(film),
+  readingsText(worked(film, removed)),
+];
+const roofAlone = (removed: number) => visitsOf((panel) => (panel === 'roof' ? removed : 2));
+const roofOf = (comparing: Comparing) => panelLeft(compared(comparing), 'roof');
+const codesOf = (comparing: Comparing): readonly string[] =>
+  roofOf(comparing).overruns.map(({ code }) => code);
+
+/** A plan that foretells 3 µm of the roof with a wide spread, where so much might go. */
+const planOf = (allowed: number): string =>
+  JSON.stringify({
+    schema: 'leastcut/plan/1',
+    vehicle: null,
+    panels: [
+      {
+        panel: 'roof',
+        verdict: 'polish',
+        steps: [{ machine: 'da', pad: 'foam-soft', product: 'fine', sets: 4, removal_um: 3 }],
+        removal_um: { median: 3, high: 3 * Math.exp(1.6449 * 0.55) },
+        budget_um: allowed,
+        zones: [],
+      },
+    ],
+  });
+
+const textOf = (result: CompareResult): string =>
+  renderText(compareBlocks(result, { unit: 'um', verbose: false }), {
+    width: 80,
+    paint: (text: string) => text,
+  });
+
+describe('more than might go', () => {
+  test('is said where the whole interval lies over what the survey before the work allowed', () => {
+    const roof = roofOf({ visits: roofAlone(9), job });
+    expect(roof.allowed).toMatchObject({ by: 'survey' });
+    expect(roof.allowed?.most).toBeGreaterThan(4);
+    expect(roof.allowed?.most).toBeLessThan(8);
+    expect(roof.overruns.map(({ code }) => code)).toContain('more-than-allowed');
+    expect(roof.verdict).toBe('stop');
+    expect(codesOf({ visits: roofAlone(2), job })).toEqual([]);
+  });
+
+  test('goes by the plan that was worked to, where there is one', () => {
+    const visits = roofAlone(3);
+    expect(codesOf({ visits, job, plan: planOf(2) })).toEqual(['more-than-allowed']);
+    expect(codesOf({ visits, job, plan: planOf(4) })).toEqual([]);
+    const { allowed, verdict, reasons, left } = roofOf({ visits, job, plan: planOf(2) });
+    expect(allowed).toEqual({ most: 2, by: 'plan' });
+    // Room is left by the limits, and nobody goes on before it is known what took so much.
+    expect(left?.budget).toBeGreaterThan(1);
+    expect(verdict).toBe('stop');
+    expect(reasons[0]?.text).toMatch(/^3\.0 ± 0\.\d µm came off, 2\.00 µm might go by the plan$/);
+  });
+
+  test('is not said of what the readings may be off by', () => {
+    const [before, after] = [soundFilm, worked(soundFilm, () => 3, 6)].map((one) =>
+      readingsText(one),
+    );
+    const roof = roofOf({ visits: [before ?? '', after ?? ''], job, plan: planOf(2.5) });
+    const { change } = roof.comparison;
+    expect(change?.removed.value).toBeGreaterThan(2.5);
+    expect(change?.low).toBeLessThan(2.5);
+    expect(roof.overruns).toEqual([]);
+  });
+
+  test('is said of film that came off where nothing might go', () => {
+    const visits = visitsOf(() => 3, { ...soundFilm, roof: [220, 224, 218, 221, 223] });
+    const roof = roofOf({ visits, job });
+    expect(roof.allowed?.most).toBe(0);
+    expect(roof.overruns[0]?.text).toMatch(/ came off, nothing might go by the survey before/);
+  });
+
+  test('is held to what might go before this visit, though a record holds the visit already', () => {
+    const visits = roofAlone(3);
+    const once = compared({ visits, job });
+    const filmRecord = filmRecordText(once, '2026-03-31', undefined);
+    const again = roofOf({ visits, job, filmRecord });
+    expect(again.allowed?.most).toBeCloseTo(roofOf({ visits, job }).allowed?.most ?? 0, 9);
+    expect(again.overruns).toEqual([]);
+  });
+
+  test('is told first, by name, with what follows, and the plan does not call it borne out', () => {
+    const result = compared({ visits: roofAlone(5), job, plan: planOf(2) });
+    expect(panelLeft(result, 'roof').against).toBe('as-foretold');
+    const [, first, ...rest] = textOf(result)
+      .replaceAll(/\n {2}/g, ' ')
+      .split('\n');
+    expect(first).toMatch(/^Too much came off: roof: 5\.0 ± 0\.\d µm came off, 2\.00 µm might go/);
+    expect(first).toMatch(/Do not work it further\./);
+    expect(rest.join('\n')).toMatch(/Against the plan: more than might go on roof \(5\.0 for 3\.0/);
+    expect(rest.join('\n')).not.toMatch(/all .* within what plan/);
+  });
+
+  test('stands in the record and in the row for a spreadsheet', () => {
+    const result = compared({ visits: roofAlone(5), job, plan: planOf(2) });
+    const { columns, rows } = compareTable(result);
+    const row = rows.find(([panel]) => panel === 'roof') ?? [];
+    expect(row[columns.indexOf('overrun')]).toBe('more-than-allowed');
+    expect(row[columns.indexOf('allowed_um')]).toBe(2);
+    const { panels } = compareRecord(result, { version: '0', diagnostics: [] }) as {
+      readonly panels: readonly { readonly panel: string; readonly overrun: readonly object[] }[];
+    };
+    expect(panels.find(({ panel }) => panel === 'roof')).toMatchObject({
+      allowed_um: 2,
+      allowed_by: 'plan',
+      overrun: [{ code: 'more-than-allowed', value: 2 }],
+      verdict: 'stop',
+    });
+    expect(panels.find(({ panel }) => panel === 'boot')?.overrun).toEqual([]);
+  });
+});
+
+describe('limits that are passed', () => {
+  test('are named: life, clear and total, with the chance that the clear is under its floor', () => {
+    expect(codesOf({ visits: roofAlone(13), job })).toEqual([
+      'more-than-allowed',
+      'life-passed',
+      'clear-at-risk',
+    ]);
+    expect(codesOf({ visits: roofAlone(45), job })).toEqual([
+      'more-than-allowed',
+      'life-passed',
+      'total-passed',
+      'clear-passed',
+      'clear-at-risk',
+    ]);
+    const life = roofOf({ visits: roofAlone(13), job }).overruns[1];
+    expect(life?.text).toBe('13.0 of the 12.7 µm that may come off over its life are gone');
+  });
+
+  test('are passed by what earlier work took as well', () => {
+    const visits = roofAlone(3);
+    const some = { ...job, taken_um: 11 };
+    expect(codesOf({ visits, job: some })).toContain('life-passed');
+    expect(codesOf({ visits, job: { ...job, taken_um: 5 } })).not.toContain('life-passed');
+  });
+
+  test('are no matter of a panel from which nothing is shown to have come off', () => {
+    const film = { ...soundFilm, roof: [79, 78, 79, 78, 79] };
+    expect(codesOf({ visits: visitsOf(() => 0, film), job })).toEqual([]);
+  });
+});
+
+describe('a panel in two zones', () => {
+  const film = { ...soundFilm, roof: [112, 115, 110, 250, 254, 252] };
+  const off = { ...worked(film, () => 3), roof: [109, 112, 107, 251, 255, 252] };
+  const result = compared({ visits: [readingsText(film), readingsText(off)], job });
+  const roof = panelLeft(result, 'roof');
+
+  test('lost film where one of them did, though its mean over both does not show it', () => {
+    expect(roof.comparison.change?.resolved).toBe(false);
+    expect(textOf(result)).toMatch(/surely some on each/);
+    const rows = textOf(result).split('\n');
+    expect(rows.find((line) => line.startsWith('roof'))).toMatch(/ yes /);
+  });
+
+  test('is worked by its zones: nothing is planned of it as a whole', () => {
+    expect([roof.planned, roof.foretold, roof.allowed]).toEqual([null, null, null]);
+    const { columns, rows } = compareTable(result);
+    expect(
+      rows
+        .filter(([panel]) => panel === 'roof')
+        .map((row) => [row[columns.indexOf('zone')], row[columns.indexOf('resolved')]]),
+    ).toEqual([
+      ['thinner', 'yes'],
+      ['thicker', 'no'],
+    ]);
+  });
+});
