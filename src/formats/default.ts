@@ -83,11 +83,15 @@ export function values<const Tree extends DefaultTree>(
 
 function plain(tree: DefaultTree, path: string, override: Override): unknown {
   if (isDefault(tree)) return override(path, tree.unit) ?? tree.value;
-  const branches = Object.entries(tree).map(
-    ([key, branch]) => [key, plain(branch, joined(path, key), override)] as const,
-  );
-  return Array.isArray(tree) ? branches.map(([, value]) => value) : Object.fromEntries(branches);
+  if (isList(tree)) return tree.map((branch, i) => plain(branch, joined(path, `${i}`), override));
+  const branches: Record<string, unknown> = {};
+  for (const [key, branch] of Object.entries(tree)) {
+    branches[key] = plain(branch, joined(path, key), override);
+  }
+  return branches;
 }
+
+const isList = (tree: DefaultTree): tree is readonly DefaultTree[] => Array.isArray(tree);
 
 const joined = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 

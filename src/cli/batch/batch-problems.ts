@@ -26,6 +26,14 @@ export function foreignOption(
   });
 }
 
+/** Of several inputs none is left out unsaid: a shell makes them of `cars/*.csv`. */
+export function severalInputs(operands: readonly string[]): Diagnostic | undefined {
+  if (operands.length <= 1) return undefined;
+  const hint = 'put them into a folder and name that, or name them in a list, a row for each';
+  const message = `batch takes one list, folder or file, and ${operands.length} are named`;
+  return error('usage-option-value', message, { hint });
+}
+
 export function withoutOutput({ resume, out, format }: TypedOptions): Diagnostic | undefined {
   if (resume !== true) return undefined;
   if (out === undefined) {

@@ -14,6 +14,8 @@ import type { CountedJob } from './tally.ts';
 export type Standing = {
   /** Jobs that need not be done again. */
   readonly jobs: readonly CountedJob[];
+  /** The first job whose record no longer stands, as its question or its files are others; undefined where all do. */
+  readonly anewFrom: string | undefined;
   /** Bytes of the file that hold their records. */
   readonly bytes: number;
   readonly lines: () => AsyncIterable<string>;
@@ -31,6 +33,7 @@ export async function standing(
   const jobs: CountedJob[] = [];
   let bytes = 0;
   let undone: JobTask | undefined;
+  let anewFrom: string | undefined;
   const path = await partName(out);
   if (resume === true) {
     const sums = new Map<string, string | null>();
@@ -38,7 +41,10 @@ export async function standing(
       const { value: task, done } = await left.next();
       if (done === true) break;
       undone = task;
-      if (!isOf(record, task, question(task)) || !(await filesStand(record, sums))) break;
+      if (!isOf(record, task, question(task)) || !(await filesStand(record, sums))) {
+        anewFrom = task.id;
+        break;
+      }
       undone = undefined;
       jobs.push({ job: task.id, status: record['status'] as JobStatus, told: '' });
       bytes = end;
@@ -46,6 +52,7 @@ export async function standing(
   }
   return {
     jobs,
+    anewFrom,
     bytes,
     lines: async function* () {
       if (bytes === 0) return;

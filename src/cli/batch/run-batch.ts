@@ -1,6 +1,7 @@
 /** A list of jobs → a record for each, in the order of the list, and how it went. */
 import { type Diagnostic, hasErrors } from '../../base/diagnostics.ts';
 import { renderCsv } from '../../render/csv.ts';
+import { printable } from '../../render/printable.ts';
 import { summaryColumns } from '../../report/batch/batch-summary.ts';
 import { type ChosenColumns, chosenColumns, namesOf } from '../chosen-fields.ts';
 import type { Command, StreamedRun, World } from '../command.ts';
@@ -14,6 +15,7 @@ import {
   foreignOption,
   outputAmongInputs,
   reorderOfOthers,
+  severalInputs,
   unfinishedOutput,
   withoutOutput,
 } from './batch-problems.ts';
@@ -46,7 +48,7 @@ const ofBatch: readonly OptionName[] = [
 ];
 
 export async function runBatch(
-  list: string,
+  operands: readonly string[],
   options: TypedOptions,
   world: World,
 ): Promise<StreamedRun> {
@@ -55,6 +57,7 @@ export async function runBatch(
     Object.entries(options).filter(([name]) => !ofBatch.includes(name as OptionName)),
   ) as TypedOptions;
   const problem =
+    severalInputs(operands) ??
     foreignOption(command, typed, world) ??
     withoutOutput(options) ??
     reorderOfOthers(command, options) ??
@@ -66,6 +69,7 @@ export async function runBatch(
     options.fields,
   );
   if (columns === undefined) return stopped(diagnostics);
+  const [list = '-'] = operands;
   const opened = await openList(list, command, typed, world);
   if (opened.value === undefined || hasErrors(opened.diagnostics)) {
     return stopped(opened.diagnostics);
@@ -177,9 +181,21 @@ async function doJobs(run: Run): Promise<StreamedRun> {
     return {
       diagnostics: [...trouble, ...closed.diagnostics],
       exit: tally.exit(),
-      told: [...tally.summary(list.count, before.jobs.length), ...closed.told],
+      told: [
+        ...begunAnew(before.anewFrom),
+        ...tally.summary(list.count, before.jobs.length),
+        ...closed.told,
+      ],
     };
   });
   progress.end();
   return ended;
 }
+
+/** Records that an earlier run left and that are of no use any more are not dropped unsaid. */
+const begunAnew = (job: string | undefined): readonly string[] =>
+  job === undefined
+    ? []
+    : [
+        `job ${printable(JSON.stringify(job))} or what is asked of it is not as it was: done anew from there`,
+      ];

@@ -35,5 +35,5 @@ export const batchCommand: Command = {
   run: async () => {
     throw new Error('a batch is streamed');
   },
-  stream: ([list = '-'], options, world) => runBatch(list, options, world),
+  stream: runBatch,
 };

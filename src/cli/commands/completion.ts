@@ -13,10 +13,10 @@ export const completionCommand: Command = {
   options: [],
   formats: ['text'],
   examples: [
-    'leastcut completion bash        # in ~/.bashrc: eval "$(leastcut completion bash)"',
-    'leastcut completion zsh         # in ~/.zshrc: eval "$(leastcut completion zsh)"',
-    'leastcut completion fish        # then: | source',
-    'leastcut completion powershell  # then: | Out-String | Invoke-Expression',
+    'leastcut completion bash       # ~/.bashrc: eval "$(leastcut completion bash)"',
+    'leastcut completion zsh        # ~/.zshrc: eval "$(leastcut completion zsh)"',
+    'leastcut completion fish       # then: | source',
+    'leastcut completion powershell # then: | Out-String | Invoke-Expression',
   ],
   run: async ([typed, ...excess], _options, world) => {
     const shell = shells.find((known) => known === typed);

@@ -50,7 +50,7 @@ const SIGNS: readonly (readonly [string, string])[] = [
   ['one dot (.)', 'One point.'],
   ['two dots (:)', 'Two points.'],
   ['four dots (#)', 'More points.'],
-  ['angle (<)', 'The thinnest credible film: 95 % of the face is thicker.'],
+  ['angle (<)', 'The thinnest credible film: 95 % of the face is thicker, 95 % sure.'],
   ['dashed line (|)', 'The floor that the total must keep.'],
   ['double angles ({ })', 'A value beyond the end of the strip.'],
   ['?', 'Behind a condition: near its line, so less than 95 % sure.'],

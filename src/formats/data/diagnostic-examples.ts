@@ -94,6 +94,9 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'environment-unknown': example('template list'),
   'file-empty': example('survey input.csv', { 'input.csv': ' \n\n' }),
   'file-missing': example('survey nowhere.csv'),
+  'file-other-kind': example('survey job.json', {
+    'job.json': '{\n  "schema": "leastcut/job/1",\n  "aim": "correct"\n}\n',
+  }),
   'file-twice': example('read input.csv copy.csv', {
     'copy.csv': 'panel,point,reading_um\nbonnet,1,112.0\nroof,1,121.5\n',
     'input.csv': 'panel,point,reading_um\nbonnet,1,112.0\nroof,1,121.5\n',
@@ -365,6 +368,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'statistics-unnamed': example('read input.csv', {
     'input.csv':
       'panel,point,reading_um\nbonnet,1,101\nbonnet,2,103\nbonnet,,102\nroof,1,99\nroof,2,96\nroof,,97.5\nboot,1,104\nboot,2,107\nboot,,105.5\n',
+  }),
+  'substrate-contradicted': example('survey input.csv', {
+    'input.csv':
+      'panel,point,reading_um,substrate\nbonnet,1,118,Fe\nbonnet,2,121,NFe\nbonnet,3,119,Fe\nroof,1,119,Fe\nroof,2,120,Fe\nroof,3,117,Fe\n',
   }),
   'table-left-out': example('read input.csv', {
     'input.csv':

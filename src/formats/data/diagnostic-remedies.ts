@@ -43,6 +43,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'output-exists': 'Choose another name, or let --force replace the file.',
   'output-is-input': 'Choose another name. An input is never changed.',
   'output-unwritable': 'Check that the folder exists, that you may write there, and the disk.',
+  'substrate-contradicted':
+    'Look under which panel the reading stands, and what the panel is made of; then mend the readings or the "substrate" in the job file.',
   'rates-twice':
     'Take one of the two out of the rates file; if both were made, tell them apart by their panel.',
   'rates-unknown':
@@ -60,6 +62,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'gauge-not-adjusted':
     'Look whether the shims were mixed up, and check again; a gauge that no line fits wants service.',
   'encoding-unknown': 'Open the file in the program it came from and save it as CSV in UTF-8.',
+  'file-other-kind':
+    'Name the file where it belongs, as the hint says, and the table that is wanted in its place.',
   'file-empty': 'Export it again; the gauge or its program wrote nothing.',
   'quote-unclosed': 'Close the quote with a second one, or take the first away.',
   'delimiter-ambiguous':

@@ -140,7 +140,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'grade',
     ['defect grade', 'rating'],
-    'How bad a defect is, from 0 none to 5 extreme, half steps allowed (ISO 4628-1).',
+    'How bad a defect is, from 0 none to 5 extreme, half steps allowed (ISO 4628-1). The command grade is another matter: it marks the surveys of trainees, each with a verdict and a mark in per cent.',
   ),
 
   // Machines and what is done with them.
@@ -561,8 +561,8 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'spent',
-    ['film spent', 'paint taken', '+1 % film', '+1 % takes', 'spent_um'],
-    'Mean film that a choice takes, over the panels that polishing can help; +1 % takes: what each further per cent takes.',
+    ['film spent', 'paint taken', 'paint taken there', '+1 % film', '+1 % takes', 'spent_um'],
+    'Mean film that a choice takes, over all paint that was read and has marks, polished or not; +1 % takes: what each further per cent takes.',
   ),
   word(
     'left',
@@ -571,8 +571,8 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'clears',
-    ['marks that go', 'choice'],
-    'The share of the general marks that a choice is expected to clear, over the panels that polishing can help.',
+    ['marks that go', 'marks that go, of all measured', 'of those where it is polished', 'choice'],
+    'The share of the general marks that a choice is expected to clear, over all paint that was read and has marks: a panel left alone counts with nothing.',
   ),
   word(
     'panels worked',
@@ -780,7 +780,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'thinnest credible film',
     ['least', 'thinnest_um', 'thinnest', 'thinnest credible', '‹'],
-    'A thickness that nearly the whole panel exceeds, stated with a confidence.',
+    'A thickness that at least 95 % of the face of the panel exceeds, with 95 % confidence, where a shop sets nothing else. Edges and body lines are no part of it.',
   ),
   word(
     'baseline',
@@ -1014,7 +1014,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'consensus',
     ['algorithm a', 'robust mean'],
-    'The robust mean of a class by Algorithm A of ISO 13528: single values far off hardly move it.',
+    'The robust mean of a class: the median of fewer than eight surveys, of more by Algorithm A of ISO 13528. Of three to six surveys one may be as far off as it likes. What the consensus itself is uncertain by (1.25·s*/√p) counts in every score and in the bias.',
   ),
   word(
     'trainee',
@@ -1028,7 +1028,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'z score',
-    ['z', 'z′', 'z prime', 'off', 'panels off'],
+    ['z', 'z′', "z'", 'z prime', 'off', 'panels off'],
     'How far a panel’s mean is from the reference in units of σ_pt: up to 2 satisfactory, under 3 questionable, from 3 on unsatisfactory, or off. z′ allows besides for what the comparison is uncertain by.',
   ),
   word(
@@ -1074,7 +1074,82 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'kappa',
     ['cohen’s kappa', 'cohen kappa'],
-    'Agreement on conditions beyond chance: 1 is full, 0 what chance would give. It depends on how common each condition is.',
+    'Agreement on conditions beyond chance: 1 is full, 0 what chance would give. It depends on how common each condition is; where one side calls all panels the same there is none.',
+  ),
+  word(
+    'conditions',
+    ['agreement on conditions', 'conditions of a class'],
+    'In a grading: on how many panels the survey’s word for what a panel is (original, refinished …) is that of the reference. Both are held to one baseline, the reference’s.',
+  ),
+  word(
+    'standard uncertainty',
+    ['u'],
+    'What a figure may be off by, as one standard deviation: all sources together, each by its square (GUM).',
+  ),
+  word(
+    't factor',
+    ['student’s t', "student's t"],
+    'How many standard uncertainties a 95 % interval reaches to either side where the spread is known from few values: 1.96 from many, 2.78 from five, 4.30 from three.',
+  ),
+  word(
+    'tolerance factor',
+    ['factor k'],
+    'How many standard deviations under the mean film is credible somewhere on a panel: larger the fewer points were read, for both mean and spread are then known less well.',
+  ),
+  word(
+    'Grubbs’ test',
+    ["grubbs' test", 'grubbs'],
+    'Whether the point that is farthest from the others stands out by more than chance allows, by the spread of its own panel.',
+  ),
+  word(
+    'step of the display',
+    ['display step'],
+    'The smallest difference that a gauge shows, such as 0.1 or 1 µm; a reading is unsure by a part of it.',
+  ),
+  word(
+    'gauge set down again',
+    [],
+    'How much readings of one point differ where the probe is lifted and set down again: the repeatability.',
+  ),
+  word(
+    'hard panels',
+    ['hard panel'],
+    'Panels that fewer of a class read satisfactorily than is usual on the car; where there are none, the one that the class differs most on.',
+  ),
+  word(
+    'interaction',
+    [],
+    'In gauge R&R: what hands differ by on one part and not on another, beyond what they differ by all over.',
+  ),
+  word(
+    'blunder',
+    ['slip in the readings'],
+    'Something that went wrong with the readings themselves: another unit, a lost decimal mark, swapped panels, values that nobody read, a copy. A survey with one is questionable at best.',
+  ),
+  word(
+    'points read',
+    [],
+    'A criterion of the mark: the share of the reference’s points that the survey read.',
+  ),
+  word(
+    'panels near the reference',
+    [],
+    'A criterion of the mark: a panel counts whole where it is satisfactory, half where it is questionable.',
+  ),
+  word(
+    'repeats close together',
+    [],
+    'A criterion of the mark: how near readings of one point are to each other, against what is usual of the gauge. It takes points that were read twice or more.',
+  ),
+  word(
+    'copied',
+    [],
+    'Surveys that have more values in common with each other, or with the reference, than chance allows, or lie nearer to each other than the class does.',
+  ),
+  word(
+    'found',
+    [],
+    'How many low spots and repaired panels of the reference were found, with the 95 % interval of that share.',
   ),
   word(
     'keying slip',

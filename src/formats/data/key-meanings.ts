@@ -93,6 +93,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'Template files of your own, found from the folder of the shop file.',
   ),
   shop('reading_unit', '"um"', 'The unit of readings where the file does not say: um or mil.'),
+  shop(
+    'nearside',
+    '"left"',
+    'The side that files call the nearside: left where traffic keeps left. Without it such names are refused.',
+  ),
   shop('show_unit', '"mil"', 'The unit of the text output: um or mil.'),
   shop('color', '"never"', 'Colour in the text: auto, always or never.'),
 

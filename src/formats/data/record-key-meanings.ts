@@ -165,10 +165,12 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   at_place: 'Of a spot: what goes there in all, the panel’s own steps counted in, and what may.',
   panels_below_floor_already: 'How many of them to expect before any polishing.',
   time: 'Of a job, its hours; of a reading, when it was taken as the file writes it, or null.',
-  p50_h: 'Hours that half of such jobs take at most.',
+  p50_h:
+    'Hours that half of such jobs take at most: of the correction in the time of a plan and in a batch of plans, of the whole job in job_time and in a quote.',
   p80_h: 'Hours that eight of ten such jobs take at most.',
   p95_h: 'Hours that nineteen of twenty such jobs take at most.',
-  vibration_points: 'Exposure of the hands to vibration over the job, in points.',
+  vibration_points:
+    'Exposure of all hands to vibration over the job at the machine minutes of its steps, in points; the days have it at the hours that half of such jobs take at most.',
   materials: 'What will be used up.',
   material: 'What it is.',
   quantity: 'How much of it.',
@@ -190,6 +192,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   part: 'Whether the stage belongs to the correction or to the rest of the job.',
   skill: 'The trade that the stage wants.',
   mean_min: 'Mean time, of one person’s hands, in minutes.',
+  p50_min:
+    'Its part of the hours that half of such jobs take at most (p50_h of job_time), in minutes; the days are laid out by it.',
   sd_min: 'Standard deviation of that time by itself, in minutes.',
   wait_min: 'Time on the clock that must pass after it, in minutes.',
   spread_pct: 'Its part in the variance of the whole job’s time, in per cent.',
@@ -343,6 +347,11 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   planned_sets: 'Sets that the plan has on the panel, all steps together.',
   worked_sets: 'Sets that were worked of them.',
   against_plan: 'Whether it is more or less than was foretold, beyond what both may be off by.',
+  allowed_um:
+    'What might go before the work, in µm; null where nobody says, and for a panel whose zones are told apart.',
+  allowed_by: 'Who says so: the plan that was worked to, or the survey of the readings before.',
+  overrun:
+    'More came off than might go, or a limit is passed: the panel is not to be worked further. Empty where all was kept.',
   held_um: 'What is held of the removal, by plan and readings together, in µm.',
   clear_um: 'Clear on the thinnest part of the panel after that, in µm.',
   budget_left_um: 'The largest median removal that still keeps every limit, in µm.',
@@ -438,7 +447,10 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   options: 'The aims side by side, from the mildest to the strongest.',
   aim: 'The aim: enhance, correct, full, or a per cent; of a quote as a whole, the one its job has.',
   spent_um:
-    'Mean film taken over the panels that polishing can help, in µm; of an extra per cent, the film it takes.',
+    'Mean film taken over all paint that was read, is bare and sound, and has marks, in µm; of an extra per cent, the film it takes.',
+  expected_polished_pct:
+    'Share of the general marks that go where the paint is polished, in per cent; null where none is.',
+  spent_polished_um: 'Mean film taken where the paint is polished, in µm; null where none is.',
   left_um: 'The least topcoat that is expected to be left on the thinnest part of a panel, in µm.',
   charged_min: 'The minutes that are charged; null where there is nothing to work.',
   overrun_prob: 'The chance that the job takes longer than is charged, 0 to 1.',
@@ -489,6 +501,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   criteria: 'What the mark is made of.',
   criterion: 'What is judged, as the rubric names it.',
   weight: 'Its share of the whole, before what cannot be judged is left out.',
+  counted_pct:
+    'Its weight among what could be judged, in per cent: what counts in the mark; null where there was nothing to judge by.',
   reached_pct: 'How much of it was reached; null where there was nothing to judge by.',
   scores: 'How far each panel is from the reference.',
   score:
@@ -521,13 +535,17 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   conditions: 'How often the panels read as what the reference reads them as.',
   alike_pct: 'Panels that do, in per cent; of a class those of all surveys together.',
   kappa:
-    'Cohen’s kappa of that: 1 is full agreement, 0 what chance would give; null where all panels are of one kind.',
+    'Cohen’s kappa of that: 1 is full agreement, 0 what chance would give; null where one of the two calls all panels the same, for chance then gives what was found.',
+  otherwise: 'Panels that the two call by different words.',
+  reference_condition: 'What the panel is by the reference.',
   n_trainees: 'How many trainees.',
   n_graded: 'How many of them have a survey that could be read.',
   reference_u_um: 'Standard uncertainty of the reference’s mean, the gauge left out, in µm.',
   low_spot: 'The point of the low spot; null where there is none.',
-  robust_mean_um: 'Robust mean of the class by Algorithm A, in µm.',
-  robust_sd_um: 'Robust standard deviation of the class by Algorithm A, in µm.',
+  robust_mean_um:
+    'Robust mean of the class, in µm: the median of fewer than eight, else by Algorithm A (ISO 13528).',
+  robust_sd_um:
+    'Robust standard deviation of the class, in µm: the scaled median absolute deviation of fewer than eight, else by Algorithm A.',
   satisfactory_pct: 'Surveys that are satisfactory on the panel, in per cent.',
   gauge_rr:
     'Repeatability and reproducibility of the class by analysis of variance; null where the readings do not allow it.',
@@ -553,6 +571,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'Standard deviation of the differences of the two, in µm, where that gives them away; null where the same values do.',
   usual_um: 'What it usually is between two of this class, in µm; null likewise.',
   same: 'Values that are the same.',
+  from_reference: 'Whether the other side is the reference itself.',
   grade: 'How bad the defect is, from 0 (none) to 5 (severe).',
   depth_um: 'Depth of the marks, the middle of them, in µm.',
 };

@@ -84,6 +84,31 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'More may go than before the work. Work adds no film: the readings differ, not the paint.',
     'Read the panel again before more comes off.',
   ),
+  reason(
+    'more-than-allowed',
+    'More came off than might go before the work, beyond what the readings may be off by; the value is what might go.',
+    'Do not work the panel further; wipe it, let it cool, read the same points again.',
+  ),
+  reason(
+    'life-passed',
+    'More is gone than may come off over the life of the panel; the value is what is gone.',
+    'Leave the panel alone, now and at every later visit.',
+  ),
+  reason(
+    'total-passed',
+    'The smallest point reads less than must stay of the total; the value is what it reads.',
+    'Leave the panel alone.',
+  ),
+  reason(
+    'clear-passed',
+    'Less clear is expected on the thinnest part of the panel than must stay; the value is what is expected.',
+    'Leave the panel alone.',
+  ),
+  reason(
+    'clear-at-risk',
+    'With what came off, the clear is under its floor by now with more than the chance that was accepted; the value is that chance.',
+    'Leave the panel alone.',
+  ),
   reason('not-compared', 'The panel was read both times, and there is nothing to compare by.'),
   reason('only-before', 'The panel was read before and not after.'),
   reason('only-after', 'The panel was read after and not before.'),
@@ -244,6 +269,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Read that point again, or correct the file.',
   ),
   advice(
+    'edge-point',
+    'A point reads low, and film is thin towards edges and on body lines: there it enters no statistic.',
+    'If it lies there, write edge in its column place; else read it again.',
+  ),
+  advice(
     'settle',
     'The panel is near a line, and what may go hangs on which side of it it lies.',
     'Its own words say by what it is settled: so many points, that point again, word of a repaint.',
@@ -262,6 +292,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'uncover',
     'What lies over the paint is read as paint.',
     'Read the panel once the film, wrap or coating is off.',
+  ),
+  advice(
+    'sound-panel-first',
+    'From repaint no more may go than from the original panel that allows least, and from that one nothing may go till it is settled what it is.',
+    'Settle what that panel is: what may go from it may then go here, with a test spot of its own.',
   ),
   advice(
     'beyond-help',
@@ -289,6 +324,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('aim-out-of-reach', 'The aim takes more film than may go; the plan stops short of it.'),
   reason('by-hand', 'A machine does not fit here or takes too much; the hand takes least.'),
   reason('as-elsewhere', 'Of steps that are as good here, those that other panels need anyway.'),
+  reason(
+    'of-these-steps',
+    'Survey and plan differ in what may go: the survey speaks of a step not tried on this paint, the plan of its own steps, which a test spot or the shop’s rates foretell better or worse.',
+  ),
   reason('local-spot', 'Extra sets of a small pad at one deep mark, before the panel’s own steps.'),
   reason('local-left', 'A spot would gain too little at this mark, or may take nothing there.'),
   reason('local-limit', 'What keeps a spot from more sets: the film of that place.'),
@@ -465,6 +504,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Grade more surveys together, or state "sigma_pt_um" as a number.',
   ),
   assumption(
+    'usual-repeats',
+    'How much readings of one point differ on a car was taken as usual: what repeats, ζ and copies are judged by.',
+    'Set film.measurement.repeatability_um among the numbers of the shop file, by repeats on cars; shims are flatter than any panel.',
+  ),
+  assumption(
     'one-gauge',
     'Nothing says that several gauges were used: what the one is off by cancels in each difference.',
     'Name the gauge of a trainee with --trainee-gauge, if it was another.',
@@ -491,6 +535,16 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Left and right are as seen from the driver’s seat.',
   ),
   reason(
+    'panels-swapped',
+    'With the names of two panels changed the readings agree with the reference, as they stand they do not.',
+    'Write the name of a panel while you stand before it.',
+  ),
+  reason(
+    'step-changes',
+    'Far more readings than chance allows lack the last figure that the others show: a display has one step all through.',
+    'Write each reading as the gauge shows it.',
+  ),
+  reason(
     'values-alike',
     'All points of a panel read the same, which film does not.',
     'Read each point, and write what the gauge shows.',
@@ -512,13 +566,23 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   reason(
     'survey-copied',
-    'The values are those of another survey of the class, or lie nearer to them, than chance allows.',
+    'The values are those of the reference or of another survey of the class, or lie nearer to them, than chance allows.',
     'Each reads the car alone.',
   ),
   reason(
     'car-off',
     'The survey reads more, or less, than the reference over the whole car.',
     'Set the gauge to zero, check it on a shim, hold it square, and wipe the paint first.',
+  ),
+  reason(
+    'gauge-drift',
+    'At marked points the survey reads more and more, or less and less, beside the reference, in the order of the file.',
+    'Check the zero and a shim before, in between and after; let the gauge come to the temperature of the car.',
+  ),
+  reason(
+    'marks-off',
+    'At some marks the survey is off on panel after panel, at others of the same panels it agrees.',
+    'Set the whole foot of the probe on the paint, square, and away from edges and bends.',
   ),
   reason(
     'panel-off',
@@ -562,6 +626,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Read each point three times.',
   ),
   reason('panel-extra', 'The reference did not read the panel, so it has no score.'),
+  note(
+    'record-put-back',
+    'Film taken by earlier work on record is put back before panels are compared with each other: what was polished off some makes no other panel thick. What may go is told from what each reads now.',
+  ),
   note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
   note(
     'sound-panel-cap',

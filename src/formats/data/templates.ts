@@ -49,10 +49,9 @@ function buildTemplate(bodyClass: BodyClass): VehicleTemplate {
   };
 }
 
-const otherSide = ({ id, side }: PanelKind): string | null => {
-  if (side === null) return null;
-  return id.replace(new RegExp(`${side}$`), side === 'left' ? 'right' : 'left');
-};
+/** What has a side ends in it. */
+const otherSide = ({ id, side }: PanelKind): string | null =>
+  side === null ? null : `${id.slice(0, -side.length)}${side === 'left' ? 'right' : 'left'}`;
 
 const buildPanel = (kind: PanelKind, area: number, trim: number): Panel => ({
   id: kind.id,

@@ -15,7 +15,7 @@ import {
   refused,
 } from '../../base/diagnostics.ts';
 import { closest, suggest } from '../../base/did-you-mean.ts';
-import { kindSaid } from '../own-option.ts';
+import { kindSaid } from '../../base/own-files.ts';
 import { adviceOn, keyAdviceOn } from './advised.ts';
 import type { JsonDocument, JsonPath } from './json-text.ts';
 import { keyHint, sameInOtherUnit } from './key-words.ts';

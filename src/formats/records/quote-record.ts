@@ -64,6 +64,8 @@ const option = z.strictObject({
   aimed_pct: percent,
   expected_pct: percent,
   spent_um: thickness,
+  expected_polished_pct: percent.nullable(),
+  spent_polished_um: thickness,
   left_um: figure,
   risk_prob: share.nullable(),
   expected_panels_below_floor: z.number().min(0),

@@ -35,6 +35,8 @@ const stage = z.strictObject({
   part: z.enum(['correction', 'rest']),
   skill: z.enum(['wash', 'survey', 'polish', 'interior', 'protect']),
   mean_min: amount,
+  // Absent in plans of before: half of such jobs take no longer.
+  p50_min: amount.optional(),
   sd_min: amount,
   wait_min: amount,
   spread_pct: percent,

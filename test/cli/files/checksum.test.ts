@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { sha256Of } from '../../../src/cli/files/checksum.ts';
 import { loadFile } from '../../../src/cli/files/files.ts';
+import { readSettingsFile } from '../../../src/cli/load/load-settings.ts';
+import { readJob } from '../../../src/formats/job/job.ts';
 import { inputOf } from '../../../src/tasks/read/read-request.ts';
 
 describe('the checksum of bytes', () => {
@@ -35,5 +37,20 @@ describe('the checksum of a file', () => {
     expect(asked).toBe(0);
     expect(input.sha256).toBe('sum');
     expect(asked).toBe(1);
+  });
+
+  test('of settings is not asked for to read them', async () => {
+    const file = {
+      name: '/private/job.json',
+      bytes: Buffer.from('{ "schema": "leastcut/job/1", "aim": "correct" }'),
+      get sha256(): string {
+        throw new Error('nobody needs it');
+      },
+    };
+    const world = { load: async () => ({ file, diagnostics: [] }) };
+    const reader = async (name: string, text: string) => readJob(name, text);
+    const { value } = await readSettingsFile('/private/job.json', 'job.json', world, reader);
+    expect(value?.value.aim).toBe('correct');
+    expect(value?.placeOf(['aim'])).toMatchObject({ file: 'job.json', line: 1 });
   });
 });
