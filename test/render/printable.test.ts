@@ -16,6 +16,14 @@ describe('text that is safe on a terminal', () => {
     expect(printable(text)).toBe(safe);
   });
 
+  test('shows every control character and every half of a pair by its number', () => {
+    for (let code = 0; code <= 0xffff; code += 1) {
+      const mark = String.fromCharCode(code);
+      if (!/[\p{Cc}\p{Cs}]/u.test(mark)) continue;
+      expect(printable(`a${mark}b`)).toBe(`a\\u{${code.toString(16)}}b`);
+    }
+  });
+
   test('leaves letters of every script as they stand', () => {
     const text = 'coupé Δ капот 車体 µm “bound by” 5 %';
     expect(printable(text)).toBe(text);
