@@ -9,8 +9,6 @@ test('the page and explain say of the thinnest credible film how much is thicker
     askLeastcut(['survey', 'samples/sound-saloon/readings.csv']),
     askLeastcut(['explain', 'least']),
   ]);
-  expect(page.out.replaceAll(/\s+/g, ' ')).toContain(
-    'least (‹): 95 % is thicker (95 % sure);',
-  );
+  expect(page.out.replaceAll(/\s+/g, ' ')).toContain('least (‹): 95 % is thicker (95 % sure);');
   expect(word.out.replaceAll(/\s+/g, ' ')).toContain('exceeds, with 95 % confidence');
 });
