@@ -94,6 +94,10 @@ export const nameWithZone = (name: string, zone: string | null): string =>
 
 export const isZone = (survey: PanelSurvey): survey is ZoneSurvey => 'zone' in survey;
 
+/** `roof`, or `roof (thinner zone)`. */
+export const partName = (survey: PanelSurvey): string =>
+  nameWithZone(survey.panel.name, isZone(survey) ? survey.zone : null);
+
 export type Survey = {
   readonly template: VehicleTemplate;
   /** All panels of the template in walking order, read or not. */

@@ -1,10 +1,6 @@
 /** Which panels a line is about, as short as it can be said. */
-import { isZone, nameWithZone, type PanelSurvey } from '../film/survey.ts';
+import { isZone, type PanelSurvey, partName } from '../film/survey.ts';
 import { panelNames } from '../film/template/side-names.ts';
-
-/** `roof`, or `roof (thinner zone)`. */
-export const partName = (survey: PanelSurvey): string =>
-  nameWithZone(survey.panel.name, isZone(survey) ? survey.zone : null);
 
 /**
  * Of panels or their zones: `every panel read`, `every original panel` (by the table's own word), or those it is,

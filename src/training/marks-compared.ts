@@ -21,8 +21,9 @@ export function marksCompared(
     const key = pointKey(panel, point);
     if (!order.has(key)) order.set(key, order.size);
   }
+  // Every point of a panel has a reading.
   const placeOf = ({ panel, point }: MarkCompared): number =>
-    order.get(pointKey(panel.id, point)) ?? order.size;
+    order.get(pointKey(panel.id, point)) as number;
   return readPanels(trainee)
     .flatMap(({ panel, points }) => {
       const theirs = panels.get(panel.id);

@@ -82,7 +82,5 @@ function chanceOf(table: readonly MarkCompared[]): number {
 }
 
 /** As a share of the panel, where the template says where the mark is. */
-function edgeDistance({ panel, point }: MarkCompared): readonly number[] {
-  const place = panel.points.find((one) => one.point === point);
-  return place === undefined ? [] : [Math.min(place.u, 1 - place.u, place.v, 1 - place.v)];
-}
+const edgeDistance = ({ panel, point }: MarkCompared): readonly number[] =>
+  panel.points.filter((one) => one.point === point).map(({ u, v }) => Math.min(u, 1 - u, v, 1 - v));

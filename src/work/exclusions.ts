@@ -6,7 +6,7 @@
 import { groupBy } from '../base/group-by.ts';
 import { isWorked, type PanelPlan, type Plan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
-import { isZone, nameWithZone, type PanelSurvey } from '../film/survey.ts';
+import { type PanelSurvey, partName } from '../film/survey.ts';
 import { panelNames } from '../film/template/side-names.ts';
 
 export type ExclusionCode =
@@ -102,12 +102,7 @@ const isLeft = ({ verdict, reasons }: Pick<PanelPlan, 'verdict' | 'reasons'>): b
 
 /** Of a panel whose other zone is worked, the one that is not. */
 const zonesLeft = ({ zones }: PanelPlan): readonly string[] =>
-  zones.some(isWorked)
-    ? zones.filter(isLeft).map(({ survey }) => {
-        const { panel } = survey;
-        return nameWithZone(panel.name, isZone(survey) ? survey.zone : null);
-      })
-    : [];
+  zones.some(isWorked) ? zones.filter(isLeft).map(({ survey }) => partName(survey)) : [];
 
 const byCondition: Readonly<Partial<Record<Condition, ExclusionCode>>> = {
   filler: 'filler-found',

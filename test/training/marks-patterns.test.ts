@@ -83,6 +83,7 @@ describe('a probe at the edge', () => {
     );
     expect(codes(atEdges(three))).not.toContain('car-off');
     expect(codes(atEdges(own))).toContain('marks-off');
+    expect(textOf(atEdges(three, 10), 'marks-off')).toMatch(/µm more than the reference at/u);
   });
 
   test('is none of a hand that reads less at all marks, or at none', () => {

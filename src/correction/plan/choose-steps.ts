@@ -97,7 +97,7 @@ export function ranked<One extends Candidate>(
   const known: RatedClass[] = [];
   const rateClass = (some: readonly One[] = []): RatedClass => {
     const members = some.map(rate);
-    return { members, mostCleared: mostClearing(members)?.correction ?? 0 };
+    return { members, mostCleared: Math.max(0, ...members.map(({ correction }) => correction)) };
   };
   return {
     ...rest,

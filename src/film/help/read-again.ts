@@ -5,8 +5,10 @@
  * The whole car is surveyed once more as it would be then: such a point raises the spread that every panel is drawn
  * towards, so that it holds others back too. If it reads the same again nothing changes.
  */
+import { at } from '../../base/at.ts';
 import { LEAST_TOLD } from '../../base/rounding.ts';
 import { median } from '../../base/stats/summary.ts';
+import { sum } from '../../base/sum.ts';
 import { type Micrometres, type Minutes, micrometres } from '../../base/units.ts';
 import { assessFilm } from '../assess-film.ts';
 import type { Reading } from '../reading.ts';
@@ -91,19 +93,22 @@ function told(
 ): { readonly gain: Micrometres; readonly elsewhere: readonly PartGain[] } {
   const again = assessFilm(then);
   const gains = survey.panels
-    .flatMap(partsOf)
+    .flatMap((panel, i) =>
+      partsOf(panel).map((one) => ({
+        part: one,
+        gain: micrometres(budgetIn(at(again.panels, i), one) - one.budget),
+      })),
+    )
     // Off factory film limits hang on spots and other panels, not on its readings.
-    .filter(({ topcoat }) => topcoat !== null)
-    .map((one) => ({ part: one, gain: micrometres(budgetIn(again, one) - one.budget) }));
+    .map((one) => (one.part.topcoat === null ? { ...one, gain: NOTHING } : one));
   return {
-    gain: gains.find((one) => one.part === part)?.gain ?? NOTHING,
+    gain: micrometres(sum(gains.filter((one) => one.part === part).map(({ gain }) => gain))),
     elsewhere: gains.filter((one) => one.part !== part && Math.abs(one.gain) >= LEAST_TOLD),
   };
 }
 
 /** Of a zone that is none any more, what its panel allows. */
-function budgetIn({ panels }: Survey, part: PanelSurvey): Micrometres {
-  const panel = panels.find((one) => one.panel.id === part.panel.id);
-  const zone = isZone(part) ? panel?.zones.find((one) => one.zone === part.zone) : undefined;
-  return (zone ?? panel ?? part).budget;
+function budgetIn(panel: PanelSurvey, part: PanelSurvey): Micrometres {
+  const zone = panel.zones.find((one) => isZone(part) && one.zone === part.zone);
+  return (zone ?? panel).budget;
 }

@@ -84,7 +84,10 @@ function noMoreThanNothing(least: PanelSurvey, then: string): SurveyAdvice {
 }
 
 const isUnsettled = ({ otherSide }: PanelSurvey): boolean =>
-  otherSide !== null && Math.max(otherSide.budget ?? 0, otherSide.ifWordHolds) >= HELD_BACK;
+  otherSide !== null &&
+  [otherSide.budget, otherSide.ifWordHolds].some(
+    (budget) => budget !== null && budget >= HELD_BACK,
+  );
 
 /**
  * The same panels once test spots were made: repaint with one of its own has what that allows. `logSdOf` foretells a

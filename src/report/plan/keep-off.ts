@@ -1,9 +1,8 @@
 /** Panels that no machine may go over, in the words in which they are told from each other in the bay. */
 import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
-import { isZone } from '../../film/survey.ts';
+import { isZone, partName } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import { type Block, notice, paragraph } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { filmReason } from '../survey/leave-reason.ts';
 import { wherePoints } from './zone-ticks.ts';
 

@@ -11,10 +11,10 @@ import {
   type Verdict,
   workedParts,
 } from '../../correction/plan/plan.ts';
+import { partName } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { jobHours } from '../../work/job-time.ts';
 import { type Block, paragraph } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
 import { withReason } from './keep-off.ts';
 

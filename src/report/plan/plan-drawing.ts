@@ -1,12 +1,13 @@
 /** What the plan takes, and may turn out to take, of what may go: beside the table, where a page has room for drawings. */
+
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan } from '../../correction/plan/plan.ts';
+import { partName } from '../../film/survey.ts';
 import { column, figures } from '../columns.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, cell } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { limitWord } from '../survey/film-table.ts';
 
 /** Parts that nothing is taken from have no bar. */

@@ -5,9 +5,8 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan } from '../../correction/plan/plan.ts';
 import { stepsId } from '../../correction/removal/step.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { type PanelSurvey, partName } from '../../film/survey.ts';
 import { type Block, type Cell, cell, paragraph } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { filmTable } from '../survey/film-table.ts';
 import { percentRange } from './percent-range.ts';
 

@@ -1,10 +1,11 @@
 /** What risk a plan takes, beside what the panels carry already. */
+
 import { roundTo, shown } from '../../base/rounding.ts';
 import { tell } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
+import { partName } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
-import { partName } from '../panel-list.ts';
 import { wereThinner } from '../survey/thinner-clear.ts';
 import { percentRange } from './percent-range.ts';
 

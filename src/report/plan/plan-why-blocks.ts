@@ -1,4 +1,5 @@
 /** A panel's plan taken apart on a page: what it takes and clears, what limits it, what else there was. */
+
 import { groupBy } from '../../base/group-by.ts';
 import { saying, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
@@ -7,9 +8,9 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
 import type { PartWhy, Rejected, RejectedKind } from '../../correction/plan/why-not.ts';
 import type { Step } from '../../correction/removal/step.ts';
+import { partName } from '../../film/survey.ts';
 import type { PanelWhy } from '../../tasks/plan/plan-vehicle.ts';
 import { type Block, gap, list, paragraph, title } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { localWhyText } from './local-lines.ts';
 
 type Options = { readonly unit: LengthUnit; readonly verbose: boolean };

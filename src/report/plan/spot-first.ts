@@ -1,8 +1,7 @@
 /** What is to be done before any panel where no test spot has shown how the paint gives way. */
 import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { Block } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { combinationWords } from '../step-words.ts';
 
 /**

@@ -1,15 +1,16 @@
 /** Sentences and figures that the page for the shop and the one for the customer share. */
+
 import { groupBy } from '../../base/group-by.ts';
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import { inLengthUnit, type LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
+import { partName } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { Exclusion, ExclusionCode } from '../../work/exclusions.ts';
 import { jobHours } from '../../work/job-time.ts';
 import type { QuoteAim, QuoteOption } from '../../work/quote-option.ts';
 import type { Block, Curve } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { namesAnd } from '../words.ts';
 
 export const percentText = (share: number, digits = 0): string => shown(100 * share, digits);

@@ -3,9 +3,8 @@ import { groupBy } from '../../base/group-by.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { Help, HelpCode } from '../../film/help/what-would-help.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { type PanelSurvey, partName } from '../../film/survey.ts';
 import { type Block, cell } from '../model.ts';
-import { partName } from '../panel-list.ts';
 
 export type Gain = Help & { readonly part: PanelSurvey };
 

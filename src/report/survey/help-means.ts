@@ -1,9 +1,8 @@
 /** What each thing that would help is, and what it takes. */
 import { type Sentence, says, um } from '../../base/sentence.ts';
 import { spotTakes } from '../../correction/spot/test-spot-forecast.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
-import { partName } from '../panel-list.ts';
 import { gainRange } from './gain-groups-text.ts';
 import type { ColumnCode, Gain } from './gain-table.ts';
 import { minutes } from './help-lines.ts';

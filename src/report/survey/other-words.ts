@@ -6,9 +6,9 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import { sidesWhy } from '../../film/help/panel-why.ts';
 import { LEAST_CHANCE } from '../../film/limits/clear-expected.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
-import { partName, partNames } from '../panel-list.ts';
+import { partNames } from '../panel-list.ts';
 import { isToldApart } from './own-gains.ts';
 
 type OtherWord = {

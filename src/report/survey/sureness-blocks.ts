@@ -13,10 +13,9 @@ import {
 } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { isZone, type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { isZone, type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import type { HelpPage } from './help-blocks.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
 import { otherWords } from './other-words.ts';

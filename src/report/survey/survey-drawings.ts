@@ -2,10 +2,9 @@
 
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, cell, type Face, type FacePoint } from '../model.ts';
-import { partName } from '../panel-list.ts';
 import { placesOf } from '../point-places.ts';
 import { limitWord } from './film-table.ts';
 

@@ -104,3 +104,13 @@ describe('a point that stands out, read again', () => {
     expect(withLayer?.gain).toBeCloseTo(panelOf(after, 'tested').budget, 9);
   });
 });
+
+describe('a point that stands out on a panel painted again', () => {
+  it('frees nothing there, where no reading decides what may go', () => {
+    const repaint = onFace('tested', 232, 230, 231, 233, 190);
+    const survey = surveyed(repaint);
+    expect(panelOf(survey, 'tested').lowPoints).toEqual(['5']);
+    const own = helpFor(repaint).find(({ code }) => code === 'read-again');
+    expect(own?.gain ?? 0).toBe(0);
+  });
+});

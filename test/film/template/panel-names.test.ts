@@ -210,6 +210,12 @@ describe('matching panel names', () => {
     expect(answer(template('hatch'), 'TürLH')).toBe('? door-rear-left door-front-left');
   });
 
+  it('reads words of any language set together, in the plural as well', () => {
+    expect(answer(template('saloon'), 'AileAvantGauche')).toBe('wing-front-left');
+    expect(answer(template('saloon'), 'AilesAvantGauche')).toBe('wing-front-left');
+    expect(answer(template('saloon'), 'PortieresAvantGauche')).toBe('door-front-left');
+  });
+
   it('knows no side of the doors across the back', () => {
     expect(answer(template('medium-van'), 'left barn doors')).toBe('-');
     expect(answer(template('medium-van'), 'nearside barn doors')).toBe('-');
