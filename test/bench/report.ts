@@ -24,8 +24,10 @@ export const isBad = (line: Line): boolean =>
   (line.limit?.isHeld === true && ratioOf(line) > line.limit.ratio) ||
   line.ours.readings !== line.plain.readings;
 
+const secondsText = (seconds: number): string => seconds.toFixed(seconds < 1 ? 3 : 2);
+
 export const sideText = ({ name, seconds, megabytes, readings }: Side): string =>
-  `  ${name.padEnd(26)} ${seconds.toFixed(2)} s${megabytes === null ? '' : `  ${megabytes.toFixed(0)} MB at most`}  ${readings} readings`;
+  `  ${name.padEnd(26)} ${secondsText(seconds)} s${megabytes === null ? '' : `  ${megabytes.toFixed(0)} MB at most`}  ${readings} readings`;
 
 export const ratioText = (line: Line): string => {
   const { limit } = line;
@@ -49,11 +51,11 @@ export function markdown(
   }: { readonly day: string; readonly runs: number; readonly missing: readonly string[] },
 ): string {
   const side = ({ name, seconds, megabytes }: Side): string =>
-    `${name}: ${seconds.toFixed(2)} s${megabytes === null ? '' : `, ${megabytes.toFixed(0)} MB`}`;
+    `${name}: ${secondsText(seconds)} s${megabytes === null ? '' : `, ${megabytes.toFixed(0)} MB`}`;
   return [
     `# Bench of ${day}`,
     '',
-    `${machineText()}. Processor time, medians of ${runs} runs in turn; a ratio below 1 is faster than the other side.`,
+    `${machineText()}. Processor time (of starts the clock), medians of ${runs} runs in turn; a ratio below 1 is faster than the other side.`,
     ...(missing.length === 0 ? [] : ['', `Not installed, so not run: ${missing.join(', ')}.`]),
     '',
     '| what | ours | against | ratio |',

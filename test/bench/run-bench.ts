@@ -12,11 +12,15 @@ import { parseArgs } from 'node:util';
 import { counts } from './car-counts.ts';
 import { comparePrograms, hasMiller } from './programs.ts';
 import { isBad, type Line, machineText, markdown, ratioText, sideText } from './report.ts';
+import { compareStarts } from './starts.ts';
 import { median } from './stats.ts';
 import { type Comparison, comparisons, type Subject } from './subjects.ts';
 
 type Run = { readonly seconds: number; readonly peakMegabytes: number; readonly readings: number };
 type Who = 'ours' | 'plain';
+
+/** Starts are short and vary much: so many for each run of the others. */
+const STARTS = 6;
 
 /** One run of one side; the file is in memory before the clock starts. */
 function measure(subject: Subject, bytes: Uint8Array): Run {
@@ -96,6 +100,7 @@ async function runAll(runs: number, only: string, cars: number, record: boolean)
   for (const [index, comparison] of comparisons.entries()) {
     if (comparison.title.includes(only)) tell(compare(comparison, index, runs));
   }
+  if ('start'.includes(only)) for (const line of compareStarts(STARTS * runs)) tell(line);
   if ('survey of many cars'.includes(only)) {
     if (hasMiller()) tell(await comparePrograms(runs, cars));
     else missing.push('Miller (mlr)');
