@@ -110,7 +110,9 @@ async function runAll(runs: number, only: string, cars: number, record: boolean)
   if (!record) return;
   const day = new Date().toISOString().slice(0, 10);
   mkdirSync('test/bench/results', { recursive: true });
-  writeFileSync(`test/bench/results/${day}.md`, markdown(lines, { day, runs, missing }));
+  const path = `test/bench/results/${day}.md`;
+  writeFileSync(path, markdown(lines, { day, runs, missing }));
+  spawnSync('npx', ['biome', 'format', '--write', path]);
 }
 
 const { values } = parseArgs({
