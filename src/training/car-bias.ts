@@ -12,6 +12,7 @@
  * A bias that no panel shows by itself shows here; one that may as well be none is satisfactory. Needs three panels.
  */
 import { algorithmA } from '../base/stats/algorithm-a.ts';
+import { ENOUGH_FOR_ALGORITHM_A } from '../base/stats/robust-summary.ts';
 import { mean, median, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { expandedUncertainty, standardUncertainty, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
@@ -29,8 +30,6 @@ export type CarBias = {
 };
 
 const LEAST_PANELS = 3;
-/** Of fewer, Algorithm A ends at the plain mean. */
-const ENOUGH_FOR_ALGORITHM_A = 8;
 
 type Against = {
   readonly sigmaPt: SigmaPt;

@@ -6,7 +6,9 @@
  * A spot missed with points of one’s own is told and takes no marks: it may lie between them.
  * A repair is found where the trainee’s own readings say repaint, filler or two films.
  */
+
 import { wilsonInterval } from '../base/stats/proportion-interval.ts';
+import { repeatabilityLimit } from '../base/stats/repeatability-limit.ts';
 import {
   type GradedSurvey,
   isRepaired,
@@ -27,8 +29,6 @@ export type Found<Wanted extends ReferencePanel = ReferencePanel> = {
   /** How many of the missed are to blame: a small spot between points of one’s own is missed honestly. */
   readonly blamed: number;
 };
-
-const DIFFERENCE_OF_TWO = 1.96 * Math.SQRT2;
 
 export type LowSpotPanel = ReferencePanel & { readonly lowSpot: LowSpot };
 
@@ -88,7 +88,7 @@ function isSpotFound(
   const read = readPanel(trainee, panel.id);
   if (read === undefined) return false;
   const nearer = (lowSpot.thickness + median) / 2;
-  const repeated = lowSpot.thickness + DIFFERENCE_OF_TWO * reference.repeatability;
+  const repeated = lowSpot.thickness + repeatabilityLimit(reference.repeatability);
   const atMark = marked.has(lowSpot.point) && markedPoints(trainee, panel.id).has(lowSpot.point);
   const looked = atMark ? read.points.filter(({ point }) => point === lowSpot.point) : read.points;
   return looked.some(({ thickness }) => thickness <= Math.max(nearer, repeated));

@@ -13,7 +13,8 @@ import { at } from '../at.ts';
 import { algorithmA, type RobustSummary } from './algorithm-a.ts';
 import { median, medianAbsoluteDeviation } from './summary.ts';
 
-const ENOUGH_FOR_ALGORITHM_A = 8;
+/** Of fewer values Algorithm A is no longer robust. */
+export const ENOUGH_FOR_ALGORITHM_A = 8;
 const OF_MAD = 1.4826;
 /** b_n from two values on. */
 const FOR_FEW = [1.196, 1.495, 1.363, 1.206, 1.2, 1.14] as const;

@@ -7,7 +7,7 @@
  * both set down with repeatability s: 10 µm on film of 100 µm, as built in.
  */
 import { groupBy } from '../../base/group-by.ts';
-import { normalQuantile } from '../../base/stats/normal.ts';
+import { repeatabilityLimit } from '../../base/stats/repeatability-limit.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { Findings } from '../findings.ts';
 import type { PlausibleReadings } from '../intake-options.ts';
@@ -17,12 +17,10 @@ import type { Source } from '../rows/source.ts';
 /** How far a gauge may be off, and how it scatters. */
 export type Scatter = Pick<PlausibleReadings, 'fixed' | 'proportional' | 'repeatability'>;
 
-const Z_975 = normalQuantile(0.975);
-
 export const furthestApart = (
   film: number,
   { fixed, proportional, repeatability }: Scatter,
-): number => 2 * (fixed + proportional * film) + Z_975 * Math.SQRT2 * repeatability;
+): number => 2 * (fixed + proportional * film) + repeatabilityLimit(repeatability);
 
 /** Told once of a file: where many points are so, that is how it was measured. */
 export function tellPointsApart(

@@ -7,11 +7,11 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { LocalWork, PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
 import { partName } from '../../film/survey.ts';
+import { marksFor } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { staged } from '../../work/polishing.ts';
 import type { Block, Tick } from '../model.ts';
 import { combinationWords } from '../step-words.ts';
-import { marksFor } from './marked-points.ts';
 import { BLANK } from './spot-first.ts';
 import { zoneTicks } from './zone-ticks.ts';
 

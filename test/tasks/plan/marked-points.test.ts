@@ -1,10 +1,10 @@
 /** How many points are marked, so that what may go can be told when they are read again. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { micrometres } from '../../src/base/units.ts';
-import { filmModel } from '../../src/formats/models.ts';
-import { marksFor, seenAtOnePoint } from '../../src/report/plan/marked-points.ts';
-import type { PlanResult } from '../../src/tasks/plan/plan-vehicle.ts';
+import { micrometres } from '../../../src/base/units.ts';
+import { filmModel } from '../../../src/formats/models.ts';
+import { marksFor, seenAtOnePoint } from '../../../src/tasks/plan/marked-points.ts';
+import type { PlanResult } from '../../../src/tasks/plan/plan-vehicle.ts';
 
 const result = { settings: { film: filmModel } } as unknown as PlanResult;
 const seen = seenAtOnePoint(result);
