@@ -57,10 +57,13 @@ function read({ bytes, unit }: FuzzCase): string | undefined {
       (at?.file !== name || (at.line === undefined && code !== 'file-empty')),
   );
   if (lost !== undefined) return `no place: ${lost.code} ${lost.message}`;
-  return slipIn(
-    outcome,
-    Buffer.from(bytes).toString('latin1') + Buffer.from(bytes).toString('utf8'),
-  );
+  return slipIn(outcome, Buffer.from(bytes).toString('latin1') + quotable(bytes));
+}
+
+/** As it stands, and without the signs nobody sees, which no message repeats. */
+function quotable(bytes: Uint8Array): string {
+  const text = Buffer.from(bytes).toString('utf8');
+  return `${text}\n${text.replace(/\p{Cf}/gu, '')}`;
 }
 
 function deeper({ bytes, unit }: FuzzCase, depth: 'survey' | 'plan'): string | undefined {
@@ -80,7 +83,7 @@ function deeper({ bytes, unit }: FuzzCase, depth: 'survey' | 'plan'): string | u
   };
   const outcome =
     depth === 'survey' ? surveyFiles(request) : planFiles({ ...request, defects: undefined });
-  return slipIn(outcome.value, Buffer.from(bytes).toString('utf8'), depth);
+  return slipIn(outcome.value, quotable(bytes), depth);
 }
 
 /** What is wrong with how a case was taken; nothing if all is well. */
