@@ -1,25 +1,20 @@
 /** Readings → survey: what is on each panel, how sure that is, and how much may come off. */
-import { groupBy } from '../base/group-by.ts';
 import { assessPart } from './assess-part.ts';
 import { assessZones } from './assess-zones.ts';
 import { usualBaseline } from './car-baseline.ts';
-import { type CarContext, carContext, possibleCut } from './car-context.ts';
+import { type CarContext, possibleCut } from './car-context.ts';
 import { keyingQuestion, keyingSlips, readAgain } from './condition/keying-slips.ts';
 import { mirrorNotes } from './condition/mirror-notes.ts';
-import { type GatheredPanel, gatherPanel } from './gathered-panel.ts';
+import { gatherCar } from './gathered-car.ts';
+import type { GatheredPanel } from './gathered-panel.ts';
 import { layerNotes } from './layer-notes.ts';
 import { withAfterTestSpot } from './limits/after-test-spot.ts';
 import { putBackNote } from './put-back-note.ts';
-import type { Reading } from './reading.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
 
 export function assessFilm(request: SurveyRequest): Survey {
-  const gathered = gatheredFrom(request.readings, request);
-  const { baselineReadings } = request;
-  const makers =
-    baselineReadings === undefined ? gathered : gatheredFrom(baselineReadings, request);
-  const context = carContext(gathered, makers, request.model);
+  const { panels: gathered, context } = gatherCar(request);
   const panels = gathered.map((panel) => withKeyingSlips(assessPanel(panel, context, request)));
   const baseline = usualBaseline(context.baseline);
   return {
@@ -36,16 +31,6 @@ export function assessFilm(request: SurveyRequest): Survey {
       ...mirrorNotes(panels, request.model.conditions),
     ],
   };
-}
-
-function gatheredFrom(
-  readings: readonly Reading[],
-  { template, factsOf }: SurveyRequest,
-): readonly GatheredPanel[] {
-  const byPanel = groupBy(readings, ({ panel }) => panel);
-  return template.panels.map((panel) =>
-    gatherPanel(panel, factsOf(panel.id), byPanel.get(panel.id) ?? []),
-  );
 }
 
 function assessPanel(

@@ -1,5 +1,6 @@
 /** A panel in two zones: each by itself, and the panel by what the zone that allows least allows. */
 import { prefixed, type Remark } from '../base/remark.ts';
+import { mean } from '../base/stats/summary.ts';
 import { micrometres } from '../base/units.ts';
 import { assessPart } from './assess-part.ts';
 import type { CarContext } from './car-context.ts';
@@ -8,7 +9,7 @@ import { conditionSureness } from './condition/condition-sureness.ts';
 import { pointTests } from './condition/condition-tests.ts';
 import { mixedFinding } from './condition/mixed-finding.ts';
 import type { Zones } from './condition/zones.ts';
-import { type GatheredPanel, partOfPanel } from './gathered-panel.ts';
+import { type GatheredPanel, partOfPanel, thicknesses } from './gathered-panel.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
 import { goneUncertain } from './put-back.ts';
 import type { PanelSurvey, ZoneName, ZoneSurvey } from './survey.ts';
@@ -38,6 +39,8 @@ export function assessZones(
   const { zone: _, otherSide: __, advice: ___, ...allowing } = least;
   const thinnest = zones.flatMap((zone) => zone.thinnest ?? []);
   const conditions = [...new Set(findings.map((found) => found.condition))];
+  const film = micrometres(mean(thicknesses(gathered.points)));
+  const gone = goneUncertain(film, gathered.facts, request.model.measurement);
   const survey = {
     ...allowing,
     ...gathered,
@@ -50,11 +53,7 @@ export function assessZones(
     condition: findings[0].condition,
     sureness: conditionSureness(
       { condition: findings[0].condition, also: conditions.slice(1) },
-      pointTests(
-        { points: gathered.points, cut, gone: goneUncertain(gathered.facts) },
-        context.against,
-        request.model,
-      ),
+      pointTests({ points: gathered.points, gone }, cut, context.against, request.model),
       request.model.conditions.nearRisk,
     ),
     also: conditions.slice(1),

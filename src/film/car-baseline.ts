@@ -5,7 +5,7 @@
  * Their medians are brought to the kind that most of them are of, by the zinc that the model expects; a panel of the
  * other kind is held to a baseline higher or lower by that zinc, and less surely by what it varies between cars.
  *
- * What earlier work on record took is put back before: film polished off the others makes no panel thick.
+ * What earlier work is known to have taken is put back before: film polished off the others makes no panel thick.
  *
  * Fewer panels than `baselinePanels` are held to what factories paint, where that is less.
  */

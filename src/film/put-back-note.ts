@@ -9,11 +9,12 @@ export function putBackNote(gathered: readonly GatheredPanel[]): readonly Remark
   const panels = gathered.filter((one) => isRead(one) && goneAllOver(one.facts).mean > 0);
   if (panels.length === 0) return [];
   const gone = rangeOf(panels.map(({ facts }) => goneAllOver(facts).mean));
-  const names = panelNames(panels.map(({ panel }) => panel)).join(', ');
+  const isAll = panels.length === gathered.filter(isRead).length;
+  const names = isAll ? 'every panel' : panelNames(panels.map(({ panel }) => panel)).join(', ');
   return [
     remark(
       'record-put-back',
-      says`panels are compared with each other (baseline, cut-back, repaint) as they read before work on record: ${gone} put back on ${names}. What may go is told from what they read now`,
+      says`panels are compared with each other (baseline, cut-back, repaint) as they read before earlier work, as far as that is on record or stated: ${gone} put back on ${names}. What may go is told from what they read now`,
       panels.length,
     ),
   ];

@@ -1,27 +1,43 @@
 /**
- * What earlier work on record took, put back: a panel is compared with the others for the film that it was painted
- * with, so that what was polished off them makes no other panel thick. What is left on it, and what may go, is told
- * from what it reads now.
+ * What earlier work took, put back: a panel is compared with the others for the film that it was painted with, so that
+ * what was polished off them makes no other panel thick. It is all that anybody knows of: what is stated, which nobody
+ * holds to be off, and what is on record besides. What is left on the panel, and what may go, is told from what it
+ * reads now.
  */
-import { type Component, type Uncertain, uncertain } from '../base/uncertainty.ts';
+import { type Component, exactly, type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import type { PanelFacts, RecordedRemoval } from './film-model.ts';
+import type { FilmModel, PanelFacts, RecordedRemoval } from './film-model.ts';
+import { calibrationUncertainty } from './gauge/calibration.ts';
 
-type Facts = Pick<PanelFacts, 'recorded'>;
+type Facts = Pick<PanelFacts, 'taken' | 'recorded' | 'paintedDaysAgo'>;
+type Gone = Pick<RecordedRemoval, 'mean' | 'sd'>;
 
-/** What its readings lack by the record; a patch that lost film lies between them. */
-export const goneAllOver = ({ recorded }: Facts): Pick<RecordedRemoval, 'mean' | 'sd'> =>
-  recorded?.allOver ?? recorded ?? NOTHING;
+/**
+ * What its readings lack of the film that it was painted with. A patch that lost film lies between them; what went
+ * before the panel was painted again is no part of its paint.
+ */
+export function goneAllOver({ taken, recorded, paintedDaysAgo }: Facts): Gone {
+  if (paintedDaysAgo !== null) return NOTHING;
+  const onRecord = recorded?.allOver ?? recorded ?? NOTHING;
+  return { mean: micrometres((taken ?? 0) + onRecord.mean), sd: onRecord.sd };
+}
 
-const NOTHING = { mean: micrometres(0), sd: micrometres(0) };
+const NOTHING: Gone = { mean: micrometres(0), sd: micrometres(0) };
 
 export const putBack = (film: Micrometres, facts: Facts): Micrometres =>
   micrometres(film + goneAllOver(facts).mean);
 
-/** To be added to a figure of the panel. */
-export function goneUncertain(facts: Facts): Uncertain<'µm'> {
+/** To be added to a figure of the panel that reads `film`: the gauge errs on what is put back as on what is there. */
+export function goneUncertain(
+  film: Micrometres,
+  facts: Facts,
+  measurement: FilmModel['measurement'],
+): Uncertain<'µm'> {
   const { mean, sd } = goneAllOver(facts);
-  return uncertain(mean, sd === 0 ? {} : { record: known(sd) });
+  if (mean === 0 && sd === 0) return exactly(mean);
+  const before = calibrationUncertainty(putBack(film, facts), measurement);
+  const calibration = known(before - calibrationUncertainty(film, measurement));
+  return uncertain(mean, sd === 0 ? { calibration } : { record: known(sd), calibration });
 }
 
 /** Of the middle of several panels, as if their records all erred the same way. */

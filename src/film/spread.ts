@@ -4,7 +4,7 @@
  * agree do not pass for an even film.
  */
 import { mean, median, sampleVariance } from '../base/stats/summary.ts';
-import { fitVariancePrior } from '../base/stats/variance-prior.ts';
+import { fitVariancePrior, moderateVariance } from '../base/stats/variance-prior.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel } from './film-model.ts';
 
@@ -93,7 +93,6 @@ const tellsSpread = ({ dof }: OwnSpread): boolean => dof > 0;
 
 /** s̃² = (d₀s₀² + d s²)/(d₀ + d) on min(d₀ + d, Σd) degrees of freedom. */
 export function moderatedSpread(own: OwnSpread, prior: SpreadPrior): Spread {
-  const dof = prior.dof + own.dof;
-  const variance = (prior.dof * prior.variance + own.dof * own.variance) / dof;
-  return { sd: micrometres(Math.sqrt(variance)), dof: Math.min(dof, prior.dofCeiling) };
+  const sd = micrometres(Math.sqrt(moderateVariance(own.variance, own.dof, prior)));
+  return { sd, dof: Math.min(prior.dof + own.dof, prior.dofCeiling) };
 }

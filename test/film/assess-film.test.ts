@@ -117,6 +117,9 @@ describe('the condition of a panel', () => {
       budget: 0,
     });
     expect(panel.boundBy.code).toBe('no-data');
+    expect(panel.evidence.map(({ text }) => text)).toEqual([
+      'no reading: what paint it carries is not known',
+    ]);
     expect(panel.advice[0]?.text).toBe('read 5 points on the face');
     // A minute a point.
     expect(panel.advice[0]?.time).toBe(5);
@@ -363,6 +366,9 @@ describe('points of a survey', () => {
   it('are all a panel is read by: edge points alone leave it unread', () => {
     const { panel } = amongSound([reading('tested', 'e1', 70, { place: 'edge' })]);
     expect(panel.condition).toBe('unread');
+    expect(panel.evidence.map(({ text }) => text)).toEqual([
+      'no reading on its face, only off it: what paint it carries is not known',
+    ]);
   });
 
   it('with repeats count once, as their mean', () => {

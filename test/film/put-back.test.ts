@@ -1,8 +1,8 @@
-/** Panels are compared for the film that they were painted with: what is on record as taken is put back before. */
+/** Panels are compared for the film that they were painted with: what is known as taken is put back before. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
-import type { RecordedRemoval } from '../../src/film/film-model.ts';
+import type { PanelFacts, RecordedRemoval } from '../../src/film/film-model.ts';
 import type { PanelSurvey, Survey } from '../../src/film/survey.ts';
 import { amongSound, fiveAround, onFace, panelOf, plainPanel, surveyOf } from './car-builder.ts';
 
@@ -17,18 +17,18 @@ type Other = {
 
 type Car = { readonly own: readonly number[]; readonly others: readonly Other[] };
 
-const recordOf = ({ taken, sd }: Other): RecordedRemoval | null =>
+const recordOf = ({ taken, sd }: Pick<Other, 'taken' | 'sd'>): RecordedRemoval | null =>
   taken === 0 ? null : { mean: micrometres(taken), sd: micrometres(sd) };
 
-/** The car as it was, or once film came off the others, all of it on record with these SDs. */
-function surveyed({ own, others }: Car, isAfter: boolean, sdOf: (one: Other) => number): Survey {
+type KnownOf = (one: Other) => Partial<PanelFacts>;
+
+/** The car as it was, or once film came off the others and is known to have. */
+function surveyed({ own, others }: Car, knownOf: KnownOf | null): Survey {
+  const isAfter = knownOf !== null;
   const panels = OTHERS.slice(0, others.length);
   const factsOf = (id: string) => {
     const other = others[(panels as readonly string[]).indexOf(id)];
-    return {
-      taken: null,
-      recorded: other === undefined || !isAfter ? null : recordOf({ ...other, sd: sdOf(other) }),
-    };
+    return { taken: null, ...(other === undefined || !isAfter ? {} : knownOf(other)) };
   };
   return surveyOf({
     panels: [...panels, UNTOUCHED].map((id) => plainPanel(id)),
@@ -42,8 +42,14 @@ function surveyed({ own, others }: Car, isAfter: boolean, sdOf: (one: Other) => 
   });
 }
 
-const exact = (): number => 0;
-const asRecorded = ({ sd }: Other): number => sd;
+const recordedExactly: KnownOf = (one) => ({ recorded: recordOf({ ...one, sd: 0 }) });
+const asRecorded: KnownOf = (one) => ({ recorded: recordOf(one) });
+const asStated: KnownOf = (one) => ({ taken: micrometres(one.taken) });
+/** Some of it on record, the rest stated besides. */
+const asBoth: KnownOf = (one) => ({
+  recorded: recordOf({ taken: Math.floor(one.taken / 3), sd: 0 }),
+  taken: micrometres(one.taken - Math.floor(one.taken / 3)),
+});
 
 /** Whole micrometres, so that the display's step stays what it was; factory film, thin, repaint and filler. */
 const films = fc
@@ -73,12 +79,16 @@ const untouched = (survey: Survey): PanelSurvey => panelOf(survey, UNTOUCHED);
 const partBudgets = ({ zones, budget }: PanelSurvey): readonly number[] =>
   zones.length === 0 ? [budget] : zones.map((zone) => zone.budget);
 
-describe('film taken off other panels and on record', () => {
-  it('changes nothing of an untouched panel where the record is exact', () => {
+describe('film taken off other panels and known of', () => {
+  it.each([
+    ['the record is exact', recordedExactly],
+    ['the job states it by panel', asStated],
+    ['record and job state a part each', asBoth],
+  ])('changes nothing of an untouched panel where %s', (_, knownOf) => {
     fc.assert(
       fc.property(cars, (car) => {
-        const before = untouched(surveyed(car, false, exact));
-        const after = untouched(surveyed(car, true, exact));
+        const before = untouched(surveyed(car, null));
+        const after = untouched(surveyed(car, knownOf));
         expect(after.condition).toBe(before.condition);
         expect(after.also).toEqual(before.also);
         expect(after.baseline).toBeCloseTo(before.baseline ?? Number.NaN, 9);
@@ -94,8 +104,8 @@ describe('film taken off other panels and on record', () => {
   it('never frees film of it where the record is not, however unsure that is', () => {
     fc.assert(
       fc.property(cars, (car) => {
-        const before = untouched(surveyed(car, false, exact));
-        const after = untouched(surveyed(car, true, asRecorded));
+        const before = untouched(surveyed(car, null));
+        const after = untouched(surveyed(car, asRecorded));
         expect(after.condition).toBe(before.condition);
         partBudgets(after).forEach((budget, i) => {
           expect(budget).toBeLessThanOrEqual((partBudgets(before)[i] ?? Number.NaN) + 1e-6);
@@ -105,6 +115,72 @@ describe('film taken off other panels and on record', () => {
     );
   });
 });
+
+describe('what a job states of panels', () => {
+  it('says of every panel of the car what an exact record of the same says', () => {
+    fc.assert(
+      fc.property(cars, (car) => {
+        const known = [
+          (one: Other) => ({ ...recordedExactly(one), taken: micrometres(0) }),
+          asStated,
+          asBoth,
+        ].map((of) => figuresOf(surveyed(car, of)));
+        expect(known[1]).toEqual(known[0]);
+        expect(known[2]).toEqual(known[0]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+  it('is told with the panels that it is put back on, or that it is all of them', () => {
+    const told = (factsOf: (id: string) => Partial<PanelFacts>) =>
+      amongSound(fiveAround('tested', 110), { factsOf }).survey.notes.map(({ text }) => text);
+    const three = { taken: micrometres(3) };
+    expect(told(() => three)).toEqual([expect.stringContaining('3.0 µm put back on every panel.')]);
+    expect(told((id) => (id === 'tested' ? three : {}))).toEqual([
+      expect.stringContaining('3.0 µm put back on tested.'),
+    ]);
+    expect(told(() => ({ taken: null }))).toEqual([]);
+  });
+  it('changes no comparison where it is a history of the whole car', () => {
+    const panel = (taken: number) =>
+      amongSound(fiveAround('tested', 103), { facts: { taken: micrometres(taken) } }).panel;
+    const chances = (taken: number) =>
+      panel(taken).sureness?.comparisons.map(({ condition, otherSide }) => [
+        condition,
+        condition === 'refinished' ? 0 : rounded(otherSide),
+      ]);
+    expect(chances(6)).toEqual(chances(0));
+    expect(panel(6).baseline).toBe((panel(0).baseline ?? Number.NaN) + 6);
+  });
+  it('is of the paint that is there: nothing is put back on one that was painted since', () => {
+    const painted = amongSound(fiveAround('tested', 110), {
+      factsOf: (id) => (id === 'tested' ? { taken: micrometres(9), paintedDaysAgo: 400 } : {}),
+    });
+    expect(painted.survey.notes).toEqual([]);
+    expect(painted.panel.evidence.map(({ text }) => text).join()).not.toContain('put back');
+  });
+});
+
+/** What a survey says of each panel, but for the words and facts that tell where it is from. */
+const figuresOf = ({ panels, baseline, notes }: Survey) => ({
+  baseline: rounded(baseline),
+  notes: notes.map(({ code, value }) => [code, value]),
+  panels: panels.flatMap((panel) =>
+    [panel, ...panel.zones].map((part) => ({
+      condition: part.condition,
+      also: part.also,
+      chances: part.sureness?.comparisons.map(({ otherSide }) => rounded(otherSide)),
+      limits: part.limits.map(({ code, value }) => [code, rounded(value)]),
+      budget: rounded(part.budget),
+      thinnest: rounded(part.thinnest),
+      otherSide: rounded(part.otherSide?.budget ?? null),
+    })),
+  ),
+});
+
+/** Sums of the same parts in another order differ in their last digits. */
+const rounded = (value: number | null): number | null =>
+  value === null ? null : Math.round(value * 1e6) / 1e6;
 
 const cutBackLine = ({ sureness }: PanelSurvey) =>
   sureness?.comparisons.find(({ condition }) => condition === 'cut-back');
@@ -153,7 +229,9 @@ describe('a panel from which film went on record', () => {
     expect(cutBackLine(panel)?.figure).toBe(102);
     expect(cutBackLine(panel)?.putBack).toBe(5);
     expect(worked(taken(5), 94).evidence.map(({ text }) => text)).toContainEqual(
-      expect.stringContaining('with the 5.0 µm on record put back, mean 99.0 µm is 13.0 µm under'),
+      expect.stringContaining(
+        'with the 5.0 µm taken before put back, mean 99.0 µm is 13.0 µm under',
+      ),
     );
   });
   it('has lost that once: what it lacks besides is what went unrecorded', () => {

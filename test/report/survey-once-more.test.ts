@@ -7,6 +7,7 @@ import { askLeastcut } from '../cli/ask-leastcut.ts';
 
 const POLISHED = 'test/cases/survey-neighbours-polished';
 const LOW = 'test/cases/survey-low-point/readings.csv';
+const STATED = 'test/cases/survey-work-stated';
 const SPOTTED = 'test/cases/survey-spot-on-repaint';
 
 const page = async (...words: readonly string[]): Promise<string> =>
@@ -17,6 +18,8 @@ type Panel = {
   readonly budget_um: number;
   readonly bound_by: string;
   readonly baseline_um: number;
+  readonly mean_um: number;
+  readonly why: { readonly comparisons: readonly { readonly compared: string }[] } | null;
   readonly advice: readonly { readonly code: string; readonly value?: number }[];
   readonly reasons: readonly { readonly code: string; readonly value?: number }[];
 };
@@ -58,10 +61,10 @@ describe('a car whose other panels were polished on record', () => {
   test('is said to have been compared as it was before, on the page and panel by panel', async () => {
     const out = await page(...recorded);
     expect(lineOf(out, 'Note: ')).toContain('1.9 to 6.2 µm put back on both rear doors');
-    expect(out).toContain('with the 1.9 µm on record put back, median');
+    expect(out).toContain('with the 1.9 µm taken before put back, median');
     const why = await page(...recorded, '--why', 'front left door');
     expect(why).toContain('(6.2 of it put back)');
-    expect(why).toContain('with what is on record put back: 2.1 µm on rear right door');
+    expect(why).toContain('with what was taken before put back: 2.1 µm on rear right door');
     expect(await page(...again)).not.toContain('put back');
   });
 });
@@ -162,8 +165,24 @@ describe('survey and plan of a car with test spots', () => {
     expect(more).toBeGreaterThan(0.01);
     expect(planned.budget_um - surveyed.budget_um).toBeCloseTo(more ?? Number.NaN, 5);
     expect(await page('plan', ...tried)).toContain(
-      'May go: told here of the steps planned; the survey tells it of a step not tried on this paint: +',
+      'May go: told here of the steps planned: work to it; the survey tells it of a step not tried on this paint: +',
     );
+    const told =
+      'May go: told here of a step not tried on this paint; a plan tells it of the steps planned, more or less as these are known: work to the plan.';
+    expect(await page('survey', ...tried)).toContain(told);
+    expect(await page('survey', LOW, '--template', 'saloon')).not.toContain('work to the plan');
+  });
+});
+
+test('work that the job states of panels is put back as by a record, and its record says how much', async () => {
+  const stated = ['survey', `${STATED}/readings.csv`, '--job', `${STATED}/job.json`];
+  const untouched = await panelOf('boot', ...stated);
+  expect([untouched.baseline_um, untouched.budget_um]).toEqual([116, 0]);
+  // Eight micrometres by the job and two by the record.
+  const door = await panelOf('door-rear-right', ...stated, '--why', 'rear right door');
+  expect(door.why?.comparisons.find(({ compared }) => compared === 'mean')).toMatchObject({
+    value_um: door.mean_um + 10,
+    put_back_um: 10,
   });
 });
 

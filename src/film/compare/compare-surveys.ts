@@ -191,8 +191,7 @@ function changeAt(
 }
 
 /** Null where an electromagnetic gauge says nothing of the film, and for a face in two zones. */
-const meanOf = ({ film, zones }: PanelSurvey): PanelMean | null =>
-  film === null || zones.length > 0 ? null : film;
+const meanOf = ({ film, zones }: PanelSurvey): PanelMean | null => (zones.length > 0 ? null : film);
 
 /**
  * Each zone of a panel that was in two before: its marked points by their names, or zone with zone where

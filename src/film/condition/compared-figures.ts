@@ -2,7 +2,11 @@
  * Standard uncertainties of the figures that decide what a panel is (GUM: JCGM 100:2008), source by source:
  * what a figure and its line have in common cancels when they are held against each other.
  */
-import { medianAbsoluteDeviation, median as medianOf } from '../../base/stats/summary.ts';
+import {
+  medianAbsoluteDeviation,
+  median as medianOf,
+  SIGMA_OF_MAD,
+} from '../../base/stats/summary.ts';
 import {
   add,
   type Component,
@@ -96,9 +100,6 @@ export const lineOfSds = (line: number, sds: number, { sd, dof }: Spread): Uncer
     line: { contribution: sds * sd < line ? 0 : line / Math.sqrt(2 * dof), dof },
   });
 
-/** 1.4826 times the median absolute deviation of normal values is their SD. */
-const NORMAL_DEVIATION = 1.4826;
-
 /**
  * Of the baseline, the middle of the medians of N panels: √(π/2)·σ/√N, σ by their median absolute deviation, and
  * what `records` put back on them are uncertain by. Null where it would be one panel's own.
@@ -110,7 +111,7 @@ export function baselineUncertainty(
 ): Uncertain<'µm'> | null {
   if (medians.length < 2) return null;
   const baseline = micrometres(medianOf(medians));
-  const sd = NORMAL_DEVIATION * medianAbsoluteDeviation(medians);
+  const sd = SIGMA_OF_MAD * medianAbsoluteDeviation(medians);
   return uncertain(baseline, {
     baseline: {
       contribution: (MEDIAN_FACTOR * sd) / Math.sqrt(medians.length),

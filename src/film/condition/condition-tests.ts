@@ -18,27 +18,32 @@ import { type Condition, repaintReach } from './condition.ts';
 import { type ComparedFigure, compareWithLine, type LineComparison } from './line-comparison.ts';
 import { type ZoneCut, zoneLines } from './zones.ts';
 
-/** The points of a panel, and where they might be cut in two; null where they may not. */
+/** The points of a panel, and what is known as taken: put back where it is asked what the panel was painted with. */
 export type JudgedPoints = {
   readonly points: readonly PanelPoint[];
-  readonly cut: ZoneCut | null;
-  /** What is on record as taken: put back where it is asked what the panel was painted with. */
   readonly gone: Uncertain<'µm'>;
 };
 
 /** A panel as it was judged. */
 export type JudgedPanel = JudgedPoints & {
-  readonly median: Micrometres;
   readonly film: PanelFilm;
   readonly uncertainty: Uncertain<'µm'>;
-  /** Null where no bound was drawn. */
-  readonly thinnest: ThinnestCredible | null;
-  readonly totalFloor: Micrometres;
   /** What tells whether it is repaint: all of it, but for points on filler where others are there. */
   readonly besideFiller: BesideFiller;
 };
 
-export type BesideFiller = Pick<JudgedPanel, 'points' | 'median' | 'uncertainty'>;
+export type BesideFiller = Pick<JudgedPanel, 'points' | 'uncertainty'> & {
+  readonly median: Micrometres;
+};
+
+/** A panel, where its points might be cut in two, and what its least film is. */
+type JudgedFilm = Pick<JudgedPanel, 'points' | 'film' | 'uncertainty'> & {
+  /** Null where they may not. */
+  readonly cut: ZoneCut | null;
+  /** Null where no bound was drawn. */
+  readonly thinnest: ThinnestCredible | null;
+  readonly totalFloor: Micrometres;
+};
 
 /** What it was judged against. */
 export type JudgedAgainst = {
@@ -56,33 +61,74 @@ export type ConditionTest = {
   readonly comparisons: readonly LineComparison[];
 };
 
-/** What the points alone decide, strongest first: all that speaks for a panel in two zones. */
-export const pointTests = (
-  { points, cut, gone }: JudgedPoints,
-  against: Omit<JudgedAgainst, 'baseline'>,
-  model: FilmModel,
-): readonly ConditionTest[] => [
-  { condition: 'filler', needs: 'one', comparisons: [fillerLine(points, gone, against, model)] },
-  ...(cut === null
-    ? []
-    : [{ condition: 'mixed', needs: 'all', comparisons: cutLines(cut, against, model) } as const]),
-];
+/** Those whose other side moves what may go. */
+export type SideTests = {
+  readonly filler: ConditionTest;
+  readonly refinished: ConditionTest;
+  readonly cutBack: ConditionTest;
+};
 
-/** What a panel of one population of film is tested for, strongest first. */
-export const filmTests = (
+export const sideTests = (
   panel: JudgedPanel,
   against: JudgedAgainst,
   model: FilmModel,
-): readonly ConditionTest[] => [
-  ...pointTests(panel, against, model),
-  {
+): SideTests => ({
+  filler: fillerTest(panel, against, model),
+  refinished: {
     condition: 'refinished',
     needs: 'one',
     comparisons: repaintLines(panel.besideFiller, panel.gone, against, model),
   },
-  { condition: 'thin', needs: 'one', comparisons: thinLines(panel, against, model) },
-  { condition: 'cut-back', needs: 'one', comparisons: cutBackLines(panel, against, model) },
+  cutBack: {
+    condition: 'cut-back',
+    needs: 'one',
+    comparisons: cutBackLines(panel, against, model),
+  },
+});
+
+/** What the points alone decide, strongest first: all that speaks for a panel in two zones. */
+export const pointTests = (
+  points: JudgedPoints,
+  cut: ZoneCut | null,
+  against: Omit<JudgedAgainst, 'baseline'>,
+  model: FilmModel,
+): readonly ConditionTest[] => [
+  fillerTest(points, against, model),
+  ...mixedTest(cut, against, model),
 ];
+
+/** What a panel of one population of film is tested for, strongest first. */
+export const filmTests = (
+  { filler, refinished, cutBack }: SideTests,
+  film: JudgedFilm,
+  against: Omit<JudgedAgainst, 'baseline'>,
+  model: FilmModel,
+): readonly ConditionTest[] => [
+  filler,
+  ...mixedTest(film.cut, against, model),
+  refinished,
+  { condition: 'thin', needs: 'one', comparisons: thinLines(film, against, model) },
+  cutBack,
+];
+
+const fillerTest = (
+  { points, gone }: JudgedPoints,
+  against: Omit<JudgedAgainst, 'baseline'>,
+  model: FilmModel,
+): ConditionTest => ({
+  condition: 'filler',
+  needs: 'one',
+  comparisons: [fillerLine(points, gone, against, model)],
+});
+
+const mixedTest = (
+  cut: ZoneCut | null,
+  against: Omit<JudgedAgainst, 'baseline'>,
+  model: FilmModel,
+): readonly ConditionTest[] =>
+  cut === null
+    ? []
+    : [{ condition: 'mixed', needs: 'all', comparisons: cutLines(cut, against, model) }];
 
 const fillerLine = (
   points: readonly PanelPoint[],
@@ -150,8 +196,8 @@ const cutBackLines = (
       ];
 
 function thinLines(
-  { points, film, uncertainty, thinnest, totalFloor }: JudgedPanel,
-  { scatter }: JudgedAgainst,
+  { points, film, uncertainty, thinnest, totalFloor }: JudgedFilm,
+  { scatter }: Pick<JudgedAgainst, 'scatter'>,
   { measurement }: FilmModel,
 ): readonly LineComparison[] {
   const line = exactly(totalFloor);

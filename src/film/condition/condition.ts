@@ -42,14 +42,14 @@ export const isStatedRepaint = ({ paintedDaysAgo }: Pick<PanelFacts, 'paintedDay
   paintedDaysAgo !== null;
 
 /**
- * Conditions that the readings and the job decide, before any spread is known; strongest first. What is on record as
- * taken is put back before.
+ * Conditions that the readings and the job decide, before any spread is known; strongest first. What is known to have
+ * been taken is put back before.
  */
 export function filmFindings(
   read: ConditionEvidence,
   model: FilmModel['conditions'],
 ): readonly Finding[] {
-  const { facts, median, mean, points, baseline } = beforeWorkOnRecord(read);
+  const { facts, median, mean, points, baseline } = beforeEarlierWork(read);
   const told = tellPutBack(facts);
   const findings: Finding[] = [];
   if (facts.covered) {
@@ -79,21 +79,22 @@ export function filmFindings(
   return findings;
 }
 
-const beforeWorkOnRecord = (read: ConditionEvidence): ConditionEvidence => ({
-  ...read,
-  median: putBack(read.median, read.facts),
-  mean: putBack(read.mean, read.facts),
-  points: read.points.map(({ point, thickness }) => ({
-    point,
-    thickness: putBack(thickness, read.facts),
-  })),
-});
+function beforeEarlierWork(read: ConditionEvidence): ConditionEvidence {
+  const { facts, median, mean, points } = read;
+  if (goneAllOver(facts).mean === 0) return read;
+  return {
+    ...read,
+    median: putBack(median, facts),
+    mean: putBack(mean, facts),
+    points: points.map(({ point, thickness }) => ({ point, thickness: putBack(thickness, facts) })),
+  };
+}
 
-/** `with the 2.9 µm on record put back, mean 107.1 µm is …`. */
+/** `with the 2.9 µm taken before put back, mean 107.1 µm is …`. */
 function tellPutBack(facts: PanelFacts): (evidence: Sentence) => Sentence {
   const { mean } = goneAllOver(facts);
   return (evidence) =>
-    mean === 0 ? evidence : says`with the ${um(mean)} on record put back, ${evidence}`;
+    mean === 0 ? evidence : says`with the ${um(mean)} taken before put back, ${evidence}`;
 }
 
 /** Points over the line of filler, and the others: filler under one point says nothing of its neighbours. */

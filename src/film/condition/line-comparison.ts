@@ -37,7 +37,7 @@ export type Side = 'over' | 'under';
 export type LineComparison = {
   readonly compared: ComparedFigure;
   readonly figure: Micrometres;
-  /** The part of the figure that was not read: it is on record as taken. */
+  /** The part of the figure that was not read: it is known to have been taken. */
   readonly putBack: Micrometres;
   readonly line: Micrometres;
   /** What the panel is beyond the line, and on which side of it that is. */

@@ -6,8 +6,9 @@
  * cut back where it reads original, or the other way round. The floor of the total is held against the smallest point
  * as it reads, which no other side changes; two zones would have limits of their own each.
  */
+import { type Micrometres, plus } from '../../base/units.ts';
 import type { Condition } from './condition.ts';
-import type { ConditionTest } from './condition-tests.ts';
+import type { ConditionTest, SideTests } from './condition-tests.ts';
 import type { LineComparison } from './line-comparison.ts';
 
 export type PossibleSides = {
@@ -26,12 +27,13 @@ export const NO_SIDES: PossibleSides = { lost: [], cutBack: null };
  */
 const LEAST_SHARE = 1 / 250;
 
-export function possibleSides(tests: readonly ConditionTest[], risk: number): PossibleSides {
-  const counts = ({ otherSide }: LineComparison): boolean => otherSide >= LEAST_SHARE * risk;
-  const linesOf = (condition: Condition): readonly LineComparison[] =>
-    tests.flatMap((test) => (test.condition === condition ? test.comparisons.filter(counts) : []));
-  const lost = [...linesOf('filler'), ...linesOf('refinished')].filter(({ isBeyond }) => !isBeyond);
-  const [cutBack = null] = linesOf('cut-back');
+export function possibleSides(tests: SideTests, risk: number): PossibleSides {
+  const linesOf = ({ comparisons }: ConditionTest): readonly LineComparison[] =>
+    comparisons.filter(({ otherSide }) => otherSide >= LEAST_SHARE * risk);
+  const lost = [...linesOf(tests.filler), ...linesOf(tests.refinished)].filter(
+    ({ isBeyond }) => !isBeyond,
+  );
+  const [cutBack = null] = linesOf(tests.cutBack);
   return lost.length === 0 && cutBack === null ? NO_SIDES : { lost, cutBack };
 }
 
@@ -42,6 +44,15 @@ export const withChances = ({ lost, cutBack }: PossibleSides, of: ChanceOf): Pos
   const again = (line: LineComparison): LineComparison => ({ ...line, otherSide: of(line) });
   return { lost: lost.map(again), cutBack: cutBack === null ? null : again(cutBack) };
 };
+
+/** The same where as much is put back on the panel as on those that make its baseline. */
+export const withLinesUp = (
+  { lost, cutBack }: PossibleSides,
+  film: Micrometres,
+): PossibleSides => ({
+  lost,
+  cutBack: cutBack === null ? null : { ...cutBack, line: plus(cutBack.line, film) },
+});
 
 /**
  * Chance that nothing at all may go because of each line, the first that holds deciding, and that none of them does.

@@ -7,6 +7,7 @@
  * halves that look well apart. Ashman's D, computed after such a cut, passes nine homogeneous panels in
  * ten, so it is shown and decides nothing.
  */
+import { keptWith } from '../../base/kept.ts';
 import { mean, sampleStandardDeviation } from '../../base/stats/summary.ts';
 import { ashmanD, splitInTwo } from '../../base/stats/two-groups.ts';
 import type { FilmModel } from '../film-model.ts';
@@ -35,13 +36,18 @@ export const zoneLines = (spreadOfOthers: number, rule: FilmModel['zones']) => (
   gap: Math.max(rule.gap, rule.gapSds * spreadOfOthers),
 });
 
+/** Kept: whether a panel is in two zones is asked first, and then how nearly it is. */
+const halvesOf = keptWith((points: readonly PanelPoint[]) =>
+  splitInTwo(points.map(({ thickness }) => thickness)),
+);
+
 /** Undefined where either side would be left with too few points to be a zone. */
 export function bestCut(
   points: readonly PanelPoint[],
   { leastPoints }: Pick<FilmModel['zones'], 'leastPoints'>,
 ): ZoneCut | undefined {
   if (points.length < 2 * leastPoints) return undefined;
-  const groups = splitInTwo(points.map(({ thickness }) => thickness));
+  const groups = halvesOf(points);
   if (groups === undefined) return undefined;
   const { lower, upper } = groups;
   if (Math.min(lower.length, upper.length) < leastPoints) return undefined;

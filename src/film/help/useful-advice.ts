@@ -14,8 +14,8 @@ export function usefulAdvice(
 ): readonly SurveyAdvice[] {
   if (topcoat === null) return advice;
   const useful = advice.filter(({ code }) => !RECKONED.includes(code));
-  const frees = ({ gain, elsewhere = [] }: Help): boolean =>
-    gain > 0 || elsewhere.some((one) => one.gain > 0);
+  const frees = ({ gain, otherwise, elsewhere = [] }: Help): boolean =>
+    gain > 0 || (otherwise?.gain ?? 0) > 0 || elsewhere.some((one) => one.gain > 0);
   const isStuck = budget === 0 && zones.length === 0 && !help.some(frees);
   return isStuck && useful.length === 0
     ? [remark('beyond-help', 'nothing that could be learnt frees any film, leave it alone')]

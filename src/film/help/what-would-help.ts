@@ -6,9 +6,9 @@
  * however little it is, as that is asked first and thought to be more.
  */
 import { LEAST_TOLD } from '../../base/rounding.ts';
-import { type Micrometres, type Minutes, micrometres } from '../../base/units.ts';
+import { type Micrometres, type Minutes, micrometres, plus } from '../../base/units.ts';
 import { isFactoryFilm } from '../condition/condition.ts';
-import { type ChanceOf, withChances } from '../condition/possible-sides.ts';
+import { type ChanceOf, withChances, withLinesUp } from '../condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import { budgetOf } from '../limits/allowance.ts';
 import type { RemovalTerms } from '../limits/removal-limits.ts';
@@ -75,6 +75,8 @@ type Known = {
   readonly terms?: Partial<RemovalTerms>;
   /** Chance that it lies on the other side of a line. */
   readonly chance?: ChanceOf;
+  /** Put back on this panel and on all that it is compared with. */
+  readonly putBackOnAll?: Micrometres;
 };
 
 /** Ordered by gain. Nothing for panels of which the total says nothing, or that are left alone anyway. */
@@ -92,7 +94,7 @@ export function whatWouldHelp(
     ...spotHelp(panel, gainOf, terms, model),
     ...zincHelp(panel, gainOf, terms),
     ...pointsHelp(panel, gainOf, model),
-  ].filter(({ gain }) => Math.abs(gain) >= LEAST_TOLD);
+  ].filter(({ gain, otherwise }) => Math.max(Math.abs(gain), otherwise?.gain ?? 0) >= LEAST_TOLD);
   return [...all, ...terms.readAgain(panel), ...gaugeHelp(panel, gainOf, terms, model)].sort(
     (a, b) => b.gain - a.gain,
   );
@@ -105,7 +107,7 @@ const isReadFactoryFilm = (panel: PanelSurvey): panel is ReadPanel =>
 
 /** What might go with one thing more known. */
 function budgetWith(
-  { chance, ...known }: Known,
+  { chance, putBackOnAll = micrometres(0), ...known }: Known,
   panel: ReadPanel,
   removal: RemovalTerms,
   model: FilmModel,
@@ -114,8 +116,11 @@ function budgetWith(
     film: known.film ?? panel.film,
     facts: known.facts === undefined ? panel.facts : { ...panel.facts, ...known.facts },
     conditions: [panel.condition, ...panel.also],
-    baseline: panel.baseline,
-    sides: chance === undefined ? panel.sides : withChances(panel.sides, chance),
+    baseline: panel.baseline === null ? null : plus(panel.baseline, putBackOnAll),
+    sides: withLinesUp(
+      chance === undefined ? panel.sides : withChances(panel.sides, chance),
+      putBackOnAll,
+    ),
   };
   const terms = known.terms === undefined ? removal : { ...removal, ...known.terms };
   return budgetOf(asked, terms, model);
@@ -129,7 +134,9 @@ function historyHelp(
   { earlier }: FilmModel,
 ): readonly Help[] {
   if (facts.taken !== null) return [];
-  const gainAt = (taken: Micrometres): Micrometres => gainOf({ facts: { taken } });
+  // A history is the car's: what it took off one panel it took off those that this one is compared with.
+  const gainAt = (taken: Micrometres): Micrometres =>
+    gainOf({ facts: { taken }, putBackOnAll: taken });
   const twice = micrometres(2 * earlier.unknownClear);
   return [
     {

@@ -1,4 +1,4 @@
-/** What the three published kinds of limit allow, at a stated risk and a stated spread of removal. */
+/** The risk of a removal not yet made, and the most that keeps a stated one: to the clear, and to a ceiling. */
 import { at } from '../../base/at.ts';
 import { keptWith } from '../../base/kept.ts';
 import {

@@ -43,7 +43,7 @@ const isFiller = (senses: readonly Sense[]): boolean =>
 /** Words worth correcting a misspelling to: long enough to tell, and with something to say. */
 const spellings = once(() =>
   [...vocabulary()]
-    .filter(([word, senses]) => word.length > 3 && !word.includes(' ') && !isFiller(senses))
+    .filter(([word, senses]) => word.length > 3 && !isFiller(senses))
     .map(([word]) => word),
 );
 

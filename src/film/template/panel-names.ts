@@ -6,7 +6,7 @@
  * the other labels of a panel always match, also where the vocabulary does not know them.
  */
 
-import { once, remembered } from '../../base/kept.ts';
+import { keptWith, once, remembered } from '../../base/kept.ts';
 import { hasLetter, wordsOf } from '../../base/letters.ts';
 import { kerbHint, suggestionFor, whyUndecided } from './panel-advice.ts';
 import { type KnownPanel, knownPanel, panelsThatFit } from './panel-fit.ts';
@@ -26,20 +26,20 @@ export function panelMatcher(template: VehicleTemplate): PanelMatcher {
 }
 
 /** Whether a label names one panel of any of the templates; quick, since it gives no advice. */
-export function panelRecogniser(templates: readonly VehicleTemplate[]): (label: string) => boolean {
+export const panelRecogniser = keptWith((templates: readonly VehicleTemplate[]) => {
   const matchers = templates.map(matchersOf);
   return remembered(
     (label) => hasLetter(label) && matchers.some(({ meant }) => meant(label)?.kind === 'match'),
   );
-}
+});
 
 /** Whether a label names a panel of some template, or says where on the car and leaves several open: `LF`. */
-export function placeRecogniser(templates: readonly VehicleTemplate[]): (label: string) => boolean {
+export const placeRecogniser = keptWith((templates: readonly VehicleTemplate[]) => {
   const matchers = templates.map(matchersOf);
   return remembered(
     (label) => hasLetter(label) && matchers.some(({ meant }) => meant(label) !== undefined),
   );
-}
+});
 
 type Matchers = {
   /** What a label means here, without advice for one that means nothing. */

@@ -1,5 +1,6 @@
 /** Which template a set of labels is of. */
 import { at } from '../../base/at.ts';
+import { keptWith, remembered } from '../../base/kept.ts';
 import { knownPanel } from './panel-fit.ts';
 import { matchersOf, readLabel } from './panel-names.ts';
 import type { Part } from './panel-sense.ts';
@@ -10,7 +11,7 @@ export type TemplateFit = {
   readonly template: VehicleTemplate;
   /** Labels that match one panel each. */
   readonly matched: number;
-  readonly unmatched: string[];
+  readonly unmatched: readonly string[];
   /** Panels of the template that no label names. */
   readonly unlabelled: number;
   /** Labels that name a panel in its own words: `boot` for a boot lid, not for a tailgate. */
@@ -31,11 +32,20 @@ export type BestTemplate = TemplateFit & {
  * the one of middling total area (the lower of two). None when fewer than half of the labels match, or
  * there are no labels.
  */
-export function bestTemplate(
+export const bestTemplate = (
   labels: readonly string[],
   templates: readonly VehicleTemplate[],
+): BestTemplate | undefined => bestAmong(templates)(JSON.stringify([...new Set(labels)]));
+
+/** Kept: the vehicles of a batch bear few sets of labels. */
+const bestAmong = keptWith((templates: readonly VehicleTemplate[]) =>
+  remembered((labels) => fittingBest(JSON.parse(labels), templates), 64),
+);
+
+function fittingBest(
+  distinct: readonly string[],
+  templates: readonly VehicleTemplate[],
 ): BestTemplate | undefined {
-  const distinct = [...new Set(labels)];
   const parts = new Map(distinct.map((label) => [label, partsNamed(label)]));
   const ranked = templates.map((template) => fitOf(template, parts)).sort(betterFit);
   const [first] = ranked;

@@ -11,8 +11,8 @@ import { marksFor } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { staged } from '../../work/polishing.ts';
 import type { Block, Tick } from '../model.ts';
-import { combinationWords } from '../step-words.ts';
 import { BLANK } from './spot-first.ts';
+import { combinationWords } from './step-words.ts';
 import { zoneTicks } from './zone-ticks.ts';
 
 /** Points are read before anything is done, and again when all is: as many as show the loss of what may go. */

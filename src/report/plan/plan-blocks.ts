@@ -141,7 +141,7 @@ function ofTheseSteps(parts: readonly PanelPlan[], unit: LengthUnit): readonly B
         paragraph(
           'May go',
           tell(
-            says`told here of the steps planned; the survey tells it of a step not tried on this paint: ${gainRange(gains)} here (--why PANEL)`,
+            says`told here of the steps planned: work to it; the survey tells it of a step not tried on this paint: ${gainRange(gains)} here (--why PANEL)`,
             unit,
           ),
         ),

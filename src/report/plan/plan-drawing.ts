@@ -5,7 +5,7 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan } from '../../correction/plan/plan.ts';
 import { partName } from '../../film/survey.ts';
-import { column, figures } from '../columns.ts';
+import { column, figures, filmFigures } from '../columns.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, cell } from '../model.ts';
 import { limitWord } from '../survey/film-table.ts';
@@ -23,9 +23,9 @@ export function takenBars(parts: readonly PanelPlan[], unit: LengthUnit): readon
         'What the plan takes (dot; the line is nine cases of ten, which the risk counts in) of what may go (bar, to the limit that binds)',
       columns: [
         column(`panel (${name})`),
-        { ...figures('plan takes'), unit: name },
-        { ...figures('nine of ten'), unit: name },
-        { ...figures('may go'), unit: name },
+        filmFigures('plan takes', unit),
+        filmFigures('nine of ten', unit),
+        filmFigures('may go', unit),
         column('bound by'),
         figures('risk'),
         { ...column(`of what may go (${name})`), axis: axisFromNothing(values, unit) },

@@ -9,6 +9,7 @@ import { type PanelSurvey, partName } from '../../film/survey.ts';
 import { type Block, type Cell, cell, paragraph } from '../model.ts';
 import { filmTable } from '../survey/film-table.ts';
 import { percentRange } from './percent-range.ts';
+import { stepsText } from './step-words.ts';
 
 type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
 
@@ -54,13 +55,10 @@ export function planTable(
 /** The steps once; a line for each verdict that they come to. */
 export const groupBlocks = ({ letter, plans }: Group, unit: LengthUnit): readonly Block[] =>
   [...groupBy(plans, ({ verdict }) => verdict).values()].map((same, i) =>
-    verdictBlock({ letter, plans: same }, i === 0 ? stepsText(same[0]) : SAME_STEPS, unit),
+    verdictBlock({ letter, plans: same }, i === 0 ? stepsText(same[0].steps) : SAME_STEPS, unit),
   );
 
 const SAME_STEPS = 'the same steps';
-
-const stepsText = ({ steps }: PanelPlan): string =>
-  steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`).join(' + ');
 
 function verdictBlock(
   { letter, plans }: { readonly letter: string; readonly plans: OneOrMore<PanelPlan> },

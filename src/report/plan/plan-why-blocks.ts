@@ -7,11 +7,11 @@ import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts'
 import type { LengthUnit } from '../../base/units.ts';
 import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
 import type { PartWhy, Rejected, RejectedKind } from '../../correction/plan/why-not.ts';
-import type { Step } from '../../correction/removal/step.ts';
 import { partName } from '../../film/survey.ts';
 import type { PanelWhy } from '../../tasks/plan/plan-vehicle.ts';
 import { type Block, gap, list, paragraph, title } from '../model.ts';
 import { localWhyText } from './local-lines.ts';
+import { stepsText } from './step-words.ts';
 
 type Options = { readonly unit: LengthUnit; readonly verbose: boolean };
 
@@ -89,9 +89,6 @@ function takenBlocks(plan: PanelPlan, { unit }: Options): readonly Block[] {
 
 const stepText = ({ removal, machineTime, ...step }: PlannedStep, unit: LengthUnit): string =>
   `${stepsText([step])}: ${thicknessText(removal, unit, 2)} ${unitName(unit)}, ${shown(machineTime, 0)} min`;
-
-const stepsText = (steps: readonly Step[]): string =>
-  steps.map(({ combination, sets }) => `${sets}×\u00a0${combination.id}`).join(' + ');
 
 const limitsBlock = ({ survey: { limits, boundBy } }: PanelPlan, unit: LengthUnit): Block =>
   list(

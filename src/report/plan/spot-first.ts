@@ -2,7 +2,7 @@
 import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { Block } from '../model.ts';
-import { combinationWords } from '../step-words.ts';
+import { combinationWords } from './step-words.ts';
 
 /**
  * With a place for each figure that a plan by test spots wants. What a panel begins with is tried: a finish after it

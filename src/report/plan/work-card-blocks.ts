@@ -18,12 +18,12 @@ import { column, figures } from '../columns.ts';
 import { motionText } from '../methods/method-words.ts';
 import { type Block, cell, gap, notice, paragraph, type Tick, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
-import { combinationWords } from '../step-words.ts';
 import { heading } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
 import { panelTicks } from './panel-ticks.ts';
 import { spotFirst } from './spot-first.ts';
+import { combinationWords } from './step-words.ts';
 import { zoneFaces } from './zone-ticks.ts';
 
 export function workCardBlocks(

@@ -67,7 +67,7 @@ function baselineLines(
   return [says`baseline ${size}: ${from}${zinc}`];
 }
 
-/** `, put back what is on record: 2.9 on rear left door, 2.1 µm on roof`. */
+/** `, with what was taken before put back: 2.9 µm on rear left door, 2.1 µm on roof`. */
 function putBackText(makers: readonly Panel[], panels: SurveyResult['survey']['panels']): Sentence {
   const gone = panels
     .filter(({ panel }) => makers.includes(panel))
@@ -79,7 +79,7 @@ function putBackText(makers: readonly Panel[], panels: SurveyResult['survey']['p
     ? says``
     : others.reduce(
         (all, one) => says`${all}, ${one}`,
-        says`, with what is on record put back: ${first}`,
+        says`, with what was taken before put back: ${first}`,
       );
 }
 

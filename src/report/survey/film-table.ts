@@ -1,8 +1,10 @@
 /** The table of panels that survey and plan share: what was read, what is credible, what may go. */
+
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import { inLengthUnit, type LengthUnit, type Micrometres } from '../../base/units.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { isZone, type PanelSurvey } from '../../film/survey.ts';
+import { column, figures, filmFigures } from '../columns.ts';
 import { LARGEST_DRAWN } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';
 
@@ -31,20 +33,19 @@ export function filmTable(
   unit: LengthUnit,
 ): Block {
   const axis = commonAxis(panels, unit);
-  const column = (title: string, align: Column['align'] = 'right'): Column => ({ title, align });
-  const film = (title: string): Column => ({ ...column(title), unit: unitName(unit) });
+  const film = (title: string): Column => filmFigures(title, unit);
   return {
     kind: 'table',
     columns: [
-      column(`panel (${unitName(unit)})`, 'left'),
-      { ...column('n'), said: 'points' },
+      column(`panel (${unitName(unit)})`),
+      { ...figures('n'), said: 'points' },
       film('mean ± sd'),
       { ...film('min'), said: 'thinnest reading' },
       { ...film('least'), said: 'thinnest credible' },
       { ...film('may go'), leads: true },
-      { ...column('bound by', 'left'), leads: true },
-      { ...column(own.title, 'left'), leads: true },
-      { title: '', align: 'left', axis, said: 'readings', unit: unitName(unit) },
+      { ...column('bound by'), leads: true },
+      { ...column(own.title), leads: true },
+      { ...column(''), axis, said: 'readings', unit: unitName(unit) },
     ],
     rows: panels.flatMap((panel) =>
       [panel, ...panel.zones].map((part) => filmRow(part, own.cellOf(part), unit)),

@@ -1,9 +1,11 @@
 /** What each panel gains by each thing, as a table; panels of the same figures share a row. */
+
 import { groupBy } from '../../base/group-by.ts';
-import { thicknessText, unitName } from '../../base/sentence.ts';
+import { thicknessText } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { Help, HelpCode } from '../../film/help/what-would-help.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
+import { column, filmFigures } from '../columns.ts';
 import { type Block, cell } from '../model.ts';
 
 export type Gain = Help & { readonly part: PanelSurvey };
@@ -65,16 +67,8 @@ export const gainTable = (
 ): Block => ({
   kind: 'table',
   columns: [
-    { title: 'panel', align: 'left' },
-    ...columns.map(
-      (code) =>
-        ({
-          title: TITLES[code],
-          said: WOULD_HELP[code],
-          align: 'right',
-          unit: unitName(unit),
-        }) as const,
-    ),
+    column('panel'),
+    ...columns.map((code) => ({ ...filmFigures(TITLES[code], unit), said: WOULD_HELP[code] })),
   ],
   rows: rows.map(({ names, cells }) => [cell(names), ...cells.map((text) => cell(text))]),
 });

@@ -36,21 +36,21 @@ function orElse(own: readonly Gain[]): Sentence {
 
 /** Every gain ends at the next limit: where that is the one over a panel's life, it is told what that allows then. */
 function endsAtLife(own: readonly Gain[]): Sentence {
-  const ends = own.flatMap(({ part, gain }) => (hasLifeLimit(part) ? [part.budget + gain] : []));
+  const ends = own.flatMap(({ part, gain }) => {
+    const end = part.budget + gain;
+    return end > lifeOf(part) - SAME ? [end] : [];
+  });
   return ends.length === 0
     ? says`; a loss if it reads thin`
     : says`; ${um(Math.max(...ends), 2)} in all at most (life); a loss if it reads thin`;
 }
 
-const hasLifeLimit = ({ limits }: PanelSurvey): boolean =>
-  limits.some(({ code }) => code === 'life');
+const lifeOf = ({ limits }: PanelSurvey): number =>
+  limits.find(({ code }) => code === 'life')?.value ?? Number.POSITIVE_INFINITY;
 
 /** A removal that is foretold better scatters less, so that more may be planned by every limit. */
 const scatter = (own: readonly Gain[]): string =>
-  own.some(({ part, gain }) => {
-    const life = part.limits.find(({ code }) => code === 'life');
-    return life !== undefined && part.budget + gain > life.value + SAME;
-  })
+  own.some(({ part, gain }) => part.budget + gain > lifeOf(part) + SAME)
     ? '; removal surer, so life allows more'
     : '';
 

@@ -3,13 +3,16 @@ import type { LineComparison } from '../../film/condition/line-comparison.ts';
 import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import { coatName } from './coat-name.ts';
 
 /** `filler, refinished?`; of film that is sound what stands against work on it. */
 export function filmReason(survey: PanelSurvey): string {
   const { condition, also, boundBy, panel } = survey;
   const other = wordThatTakes(survey);
   if (boundBy.code === 'near-line' && other !== null) return `perhaps ${other}`;
-  if (condition === 'original') return REASONS[boundBy.code];
+  if (condition === 'original') {
+    return boundBy.code === 'clear' ? `too little ${coatName([survey])}` : REASONS[boundBy.code];
+  }
   return condition === 'unread'
     ? `${panel.substrate}, not to be read so`
     : [condition, ...also.map((word) => (isDoubtedBeside(survey, word) ? `${word}?` : word))].join(
@@ -30,8 +33,7 @@ export const isDoubtfulWord = ({ otherSide }: LineComparison): boolean => otherS
 const SURE_ENOUGH = 0.05;
 
 /** The limit from which nothing may go, without a table beside it. */
-const REASONS: Readonly<Record<LimitCode, string>> = {
-  clear: 'too little clear',
+const REASONS: Readonly<Record<Exclude<LimitCode, 'clear'>, string>> = {
   life: 'all gone that may go in its life',
   total: 'too thin',
   readings: 'one reading only',

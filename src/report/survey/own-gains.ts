@@ -2,6 +2,7 @@
 import { type Sentence, says } from '../../base/sentence.ts';
 import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { Help } from '../../film/help/what-would-help.ts';
+import { sideOfWord } from '../../film/limits/over-sides.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import { signed } from './help-lines.ts';
@@ -73,7 +74,8 @@ function gainText({ code, gain, points, otherwise, isElsewhere }: Help): readonl
 /** A clear that is read will read as on one side or the other. */
 function clearGain({ gain, otherwise }: Help, part: PanelSurvey): Sentence {
   const other = wordThatTakes(part);
+  const own = sideOfWord([part.condition, ...part.also]);
   return otherwise === undefined || other === null
     ? signed(gain)
-    : says`${signed(gain)} if it reads as ${part.condition}, ${signed(otherwise.gain)} as ${other}`;
+    : says`${signed(gain)} if it reads as ${own}, ${signed(otherwise.gain)} as ${other}`;
 }

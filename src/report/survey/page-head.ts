@@ -21,6 +21,7 @@ import { panelNames } from '../../film/template/side-names.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { type Block, paragraph } from '../model.ts';
+import { coatName } from './coat-name.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
 import { isNear } from './sureness-blocks.ts';
 import { wereThinner } from './thinner-clear.ts';
@@ -46,10 +47,28 @@ export function readNotes(
 ): readonly Block[] {
   const { settings } = result;
   return [
+    ...ofUntriedStep(result, read),
     paragraph('How to read it', `${legend(settings, read, unit)}${questionMark(read)}`),
     paragraph('Baseline', baselineLine(result, read, unit)),
     paragraph('Risk', riskLine(settings, read, unit)),
   ];
+}
+
+/** Where steps were tried, a plan tells what may go by the steps it plans: one reads both and must know which holds. */
+function ofUntriedStep(
+  { paint, settings }: SurveyResult,
+  read: readonly PanelSurvey[],
+): readonly Block[] {
+  const isTried = settings.rates !== null || paint.tried.some((one) => !one.paint.provisional);
+  const mayGo = read.flatMap(partsOf).some(({ budget }) => budget > 0);
+  return isTried && mayGo
+    ? [
+        paragraph(
+          'May go',
+          'told here of a step not tried on this paint; a plan tells it of the steps planned, more or less as these are known: work to the plan.',
+        ),
+      ]
+    : [];
 }
 
 /** What the mark is put to, where there is one: behind a first word it bears on what may go. */
@@ -98,11 +117,13 @@ function otherBaselines(read: readonly PanelSurvey[], usual: number): Sentence {
  */
 function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: LengthUnit): string {
   const { terms, film } = settings;
-  const worked = read.flatMap(partsOf).filter(({ budget }) => budget > 0);
+  const parts = read.flatMap(partsOf);
+  const worked = parts.filter(({ budget }) => budget > 0);
   const untouched = atRiskUntouched(read, settings);
-  if (worked.length === 0) return noRisk(untouched);
+  const tooThin = `too thin ${coatName(parts)}`;
+  if (worked.length === 0) return noRisk(tooThin, untouched);
   const risks = worked.flatMap((part) => budgetRisk(part, terms, film) ?? []);
-  const each = `at most ${shown(100 * terms.risk, 1)}\u00a0% chance of too thin clear on each panel worked`;
+  const each = `at most ${shown(100 * terms.risk, 1)}\u00a0% chance of ${tooThin} on each panel worked`;
   const sum = risks.reduce((all, { risk }) => all + risk, 0);
   const all =
     risks.length < 2 ? '' : `, ${shown(sum, 1)} of ${worked.length} panels expected in all`;
@@ -112,8 +133,8 @@ function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: Length
   );
 }
 
-const noRisk = (untouched: string): string =>
-  `none is taken, as nothing may go${untouched === '' ? '' : `; chance of too thin clear even untouched: ${untouched}`}.`;
+const noRisk = (tooThin: string, untouched: string): string =>
+  `none is taken, as nothing may go${untouched === '' ? '' : `; chance of ${tooThin} even untouched: ${untouched}`}.`;
 
 /** `22 % on front right door`: panels from which nothing may go for that, in no figure before. */
 const atRiskUntouched = (read: readonly PanelSurvey[], { terms, film }: Settings): string =>

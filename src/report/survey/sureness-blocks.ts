@@ -16,6 +16,7 @@ import type { LengthUnit } from '../../base/units.ts';
 import { isZone, type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { type Block, list, paragraph } from '../model.ts';
+import { coatName } from './coat-name.ts';
 import type { HelpPage } from './help-blocks.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
 import { otherWords } from './other-words.ts';
@@ -62,7 +63,7 @@ function clearText(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   const known = (worked.length > 0 ? worked : parts).flatMap(({ topcoat }) => topcoat ?? []);
   const clears = known.map(({ clear }) => Math.max(0, clear.mean));
   const doubts = known.map(({ clear }) => clear.sd);
-  return `thinnest clear reckoned of ${whose} ${range(clears)}\u00a0± ${range(doubts)} (SD)`;
+  return `thinnest ${coatName(parts)} reckoned of ${whose} ${range(clears)}\u00a0± ${range(doubts)} (SD)`;
 }
 
 const rangeIn =

@@ -13,6 +13,7 @@ import type { SidesWhy } from '../../film/help/panel-why.ts';
 import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import { riskTerms, topcoatRisk } from '../../film/limits/topcoat-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import { coatName } from './coat-name.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
 
 const FIGURES: Readonly<Record<ComparedFigure, (figure: number) => Sentence>> = {
@@ -26,7 +27,7 @@ const FIGURES: Readonly<Record<ComparedFigure, (figure: number) => Sentence>> = 
     says`${um(figure)} between the nearest of its thinner and thicker points`,
 };
 
-/** `mean 107.1 µm (2.9 of it put back)`: what is on record as taken stands in the figure. */
+/** `mean 107.1 µm (2.9 of it put back)`: what is known as taken stands in the figure. */
 const figureText = ({ compared, figure, putBack }: LineComparison): Sentence =>
   putBack === 0
     ? FIGURES[compared](figure)
@@ -104,7 +105,7 @@ export function otherSideText(
   const overAll = topcoat === null ? 0 : topcoatRisk(topcoat, removal);
   if (topcoat === null || budget < LEAST_TOLD) {
     return overAll > stated
-      ? says`${sides}: too little clear with ${risk(overAll)} even untouched, so leave it alone till it is settled`
+      ? says`${sides}: too little ${coatName([survey])} with ${risk(overAll)} even untouched, so leave it alone till it is settled`
       : says`${sides}: nothing may go till it is settled`;
   }
   const worse = there < here ? condition : word;
@@ -133,7 +134,7 @@ export function otherSideStep({ otherSide }: PanelSurvey): readonly Sentence[] {
 
 /** The sum of the risks over all that a panel may be. */
 export function sidesStep(
-  { condition: word, budget }: Pick<PanelSurvey, 'condition' | 'budget'>,
+  { condition: word, budget, topcoat }: Pick<PanelSurvey, 'condition' | 'budget' | 'topcoat'>,
   sides: SidesWhy | null,
 ): readonly Sentence[] {
   if (sides === null) return [];
@@ -142,7 +143,7 @@ export function sidesStep(
     .map((one) => `${chance(one.chance)} × ${risk(one.risk)} if ${one.condition}`)
     .join(' + ');
   const total = terms.reduce((all, one) => all + one.chance * one.risk, 0);
-  const held = says`${um(budget, 2)} risks too little clear with ${risk(total)} over all that it may be: ${sum}`;
+  const held = says`${um(budget, 2)} risks too little ${coatName([{ topcoat }])} with ${risk(total)} over all that it may be: ${sum}`;
   return [
     Math.abs(byWord - budget) < LEAST_TOLD
       ? held

@@ -34,6 +34,7 @@ const riskOf = (topcoat: TopcoatCase | null, median: Micrometres, logSd: number)
 export const comparisonRecord = (one: LineComparison) => ({
   compared: one.compared,
   value_um: recorded(one.figure),
+  put_back_um: recorded(one.putBack),
   line_um: recorded(one.line),
   by_baseline: one.baseline !== null,
   side: one.side,

@@ -4,7 +4,7 @@ import { groupBy } from '../../base/group-by.ts';
 import { LEAST_TOLD } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { HELD_BACK, wordThatTakes } from '../../film/condition/other-side.ts';
+import { HELD_BACK, isAlike, wordThatTakes } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
@@ -40,8 +40,12 @@ export function answerBlocks(
 const line = (label: string, told: readonly string[]): readonly Block[] =>
   told.length === 0 ? [] : [paragraph(label, told.join(' · '))];
 
-const nothingMore = (open: readonly PanelSurvey[]): string =>
-  open.length === 0 ? 'nothing' : 'nothing till panels are settled';
+function nothingMore(open: readonly PanelSurvey[]): string {
+  if (open.length === 0) return 'nothing';
+  return open.some(({ budget }) => budget >= LEAST_TOLD)
+    ? 'no more than stands under Settle first'
+    : 'nothing till panels are settled';
+}
 
 /** Those of one reason together. */
 function leftAlone(parts: readonly PanelSurvey[], helped: SurveyHelp): readonly string[] {
@@ -74,6 +78,7 @@ function wayOf(part: PanelSurvey, helped: SurveyHelp): (typeof WAYS)[number] {
   }
   const canPass =
     CAN_PASS.includes(part.boundBy.code) ||
+    (helped.get(part) ?? []).some(({ otherwise }) => (otherwise?.gain ?? 0) >= LEAST_TOLD) ||
     advised.some(({ code, value = 0 }) => code === 'sound-panel-first' || value >= LEAST_TOLD);
   return canPass ? 'Not yet' : 'Leave';
 }
@@ -81,11 +86,13 @@ function wayOf(part: PanelSurvey, helped: SurveyHelp): (typeof WAYS)[number] {
 /** Limits that something other than a gain in figures does away with. */
 const CAN_PASS: readonly LimitCode[] = ['readings', 'covered', 'fresh-paint'];
 
-/** Near its line, and more might go on one side of it. */
-function isOpen({ otherSide, budget }: PanelSurvey): boolean {
+/** Near a line, and more might go on one side of it; near that of thin film, which takes nothing, it may be worked. */
+function isOpen({ otherSide, budget, boundBy }: PanelSurvey): boolean {
   if (otherSide === null) return false;
   const { budget: there, ifWordHolds: here } = otherSide;
-  return there === null || Math.max(there, here) - budget >= HELD_BACK;
+  if (there === null) return true;
+  const isHeldBack = Math.max(there, here) - budget >= HELD_BACK;
+  return isHeldBack && (!isAlike(otherSide) || boundBy.code === 'near-line');
 }
 
 /** From the least to the most, and from which panels. */

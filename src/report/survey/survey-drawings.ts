@@ -3,6 +3,7 @@
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
+import { column, filmFigures } from '../columns.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, cell, type Face, type FacePoint } from '../model.ts';
 import { placesOf } from '../point-places.ts';
@@ -21,15 +22,11 @@ function budgetBars(read: readonly PanelSurvey[], unit: LengthUnit): Block {
     kind: 'table',
     label: 'What may go, and the limit it ends at; ○ where the next limit would end it',
     columns: [
-      { title: `panel (${unitName(unit)})`, align: 'left' },
-      { title: 'may go', align: 'right', unit: unitName(unit) },
-      { title: 'bound by', align: 'left' },
-      { title: 'next limit', align: 'left' },
-      {
-        title: `may go (${unitName(unit)})`,
-        align: 'left',
-        axis: axisFromNothing(drawn, unit),
-      },
+      column(`panel (${unitName(unit)})`),
+      filmFigures('may go', unit),
+      column('bound by'),
+      column('next limit'),
+      { ...column(`may go (${unitName(unit)})`), axis: axisFromNothing(drawn, unit) },
     ],
     rows: rows.map(({ part, next }): readonly Cell[] => [
       cell(partName(part)),

@@ -1,4 +1,5 @@
 /** How well the film of a panel is known: its mean, its spread, the thinnest that is credible. */
+
 import { counted } from '../../base/counted.ts';
 import { roundTo, shown } from '../../base/rounding.ts';
 import {
@@ -18,6 +19,7 @@ import {
 } from '../../base/uncertainty.ts';
 import type { PanelWhy } from '../../film/help/panel-why.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import { column, figures } from '../columns.ts';
 import { type Block, cell, list, paragraph } from '../model.ts';
 import { sourceWords } from './doubt-sources.ts';
 import { degrees, toldIn, type WhyContext } from './why-context.ts';
@@ -39,10 +41,10 @@ export function filmBlocks(
     {
       kind: 'table',
       columns: [
-        { title: 'the mean is uncertain by', align: 'left' },
-        { title: `SD (${unitName(unit)})`, align: 'right' },
-        { title: 'of its variance', align: 'right' },
-        { title: 'dof', align: 'right' },
+        column('the mean is uncertain by'),
+        figures(`SD (${unitName(unit)})`),
+        figures('of its variance'),
+        figures('dof'),
       ],
       rows: uncertaintyBudget(uncertainty).map(({ source, contribution, share, dof: own }) => [
         cell(sourceWords(source)),

@@ -20,6 +20,7 @@ export function surveyHelp({ survey, request, settings, facts, trials }: SurveyR
     trials.size > 0 || !hasPlace
       ? settings.terms.logSd
       : logSdAfterSpot(settings.correction, repeatability);
+  const readAgain = readAgainHelp(survey, request);
   const helped = parts.map((part) => {
     const { galvanised } = facts.get(part.panel.id) ?? settings.facts;
     const terms = {
@@ -28,7 +29,7 @@ export function surveyHelp({ survey, request, settings, facts, trials }: SurveyR
       spotTakes: takes,
       zincKnown: galvanised.origin !== 'built-in',
       gaugeKnown: settings.gauge !== undefined,
-      readAgain: (part: PanelSurvey) => readAgainHelp(part, survey, request),
+      readAgain,
     };
     return [part, whatWouldHelp(part, terms, settings.film)] as const;
   });

@@ -21,6 +21,7 @@ import {
   type VehicleReadings,
 } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
+import { earlierWorkAssumption } from '../settings/earlier-work-assumption.ts';
 import { asMeasured } from '../settings/gauge-in-use.ts';
 import {
   type EffectiveFacts,
@@ -128,6 +129,7 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
       ...readings.assumptions,
       ...settings.assumptions,
       ...layerAssumptions(job, settings.film.stated),
+      ...earlierWorkAssumption(facts, template),
     ],
   };
   const diagnostics = [

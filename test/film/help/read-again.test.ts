@@ -35,7 +35,7 @@ const surveyed = (tested: readonly Reading[]): Survey => assessFilm(requestOf(te
 const helpFor = (tested: readonly Reading[]): readonly Help[] => {
   const request = requestOf(tested);
   const survey = assessFilm(request);
-  return readAgainHelp(panelOf(survey, 'tested'), survey, request);
+  return readAgainHelp(survey, request)(panelOf(survey, 'tested'));
 };
 const helpOf = (code: string, tested: readonly Reading[]): Help | undefined =>
   helpFor(tested).find((one) => one.code === code);

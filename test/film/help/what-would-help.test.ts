@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
+import { usefulAdvice } from '../../../src/film/help/useful-advice.ts';
 import { type HelpTerms, whatWouldHelp } from '../../../src/film/help/what-would-help.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
@@ -222,5 +223,15 @@ describe('a gain', () => {
     expect(clear?.gain).toBeCloseTo(readAs(panel.topcoat?.meanClear.mean), 6);
     expect(clear?.otherwise?.gain).toBeCloseTo(readAs(other?.topcoat?.meanClear.mean), 6);
     expect(clear?.otherwise?.gain).toBeLessThan(clear?.gain ?? Number.NaN);
+  });
+  it('is a clear that is read where it frees film only if it comes out the other way', () => {
+    const { panel } = amongSound(fiveAround('tested', 97), unknownHistory);
+    expect([panel.condition, panel.budget]).toEqual(['cut-back', 0]);
+    expect(panel.sides.cutBack?.otherSide).toBeGreaterThan(0.05);
+    const help = whatWouldHelp(panel, terms, filmModel);
+    const clear = help.find(({ code }) => code === 'clear');
+    expect(clear?.gain).toBe(0);
+    expect(clear?.otherwise?.gain).toBeGreaterThan(1);
+    expect(usefulAdvice(panel, help).map(({ code }) => code)).not.toContain('beyond-help');
   });
 });

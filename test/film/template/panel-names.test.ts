@@ -116,6 +116,7 @@ const fourDoors: readonly (readonly [string, string])[] = [
   ['bonet', '- bonnet'],
   ['frnt left dor', '- front left door'],
   ['rear bumpre', '- rear bumper'],
+  ['left wingmiror', '- left mirror'],
   ['bonnet left', '- bonnet'],
   ['rear bonnet', '-'],
   ['left front bumper', '- front bumper'],
@@ -145,6 +146,8 @@ const others: readonly (readonly [string, string, string])[] = [
   ['mid-suv', 'hatch', 'tailgate'],
   ['mid-suv', 'trunk', 'tailgate'],
   ['mid-suv', 'tailgait', '- tailgate'],
+  // Not the three letters of another language that are as near.
+  ['saloon', 'bul', '- boot lid'],
   ['coupe', 'left door', 'door-front-left'],
   ['coupe', 'R door', 'door-front-right'],
   ['coupe', 'LF door', 'door-front-left'],
