@@ -135,10 +135,17 @@ function tooLong(table: Table, row: Row): readonly Diagnostic[] {
   return [error('row-too-long', message, { at, hint: 'quote a cell that holds the delimiter' })];
 }
 
+/** A number has its unit in its name; an aim is a word or a number. */
+const ofNumber = /_(?:pct|um)$|^aim$/;
+
+/** `3,5` where no comma parts the columns: fewer than three digits behind it are decimals. */
+const withPoint = (text: string, key: string, delimiter: Dialect['delimiter']): string =>
+  delimiter !== ',' && ofNumber.test(key) ? text.replace(/^(\d+),(\d{1,2})$/, '$1.$2') : text;
+
 function listedJob(table: Table, row: Row, several: readonly string[]): ListedJob {
   const cells = table.header.cells.flatMap((name, k): [string, readonly ListCell[]][] => {
     const key = columnKey(name);
-    const text = cellText(row, k);
+    const text = withPoint(cellText(row, k), key, table.delimiter);
     if (text === '') return [];
     const texts = several.includes(key) ? text.split(';').map((one) => one.trim()) : [text];
     const at = placeOf(table, row, k);

@@ -36,7 +36,12 @@ import { divideIntoParts } from './parts/sections.ts';
 import { findTable } from './parts/table-start.ts';
 import { collectTable, createCollector, reservePoints } from './readings/readings.ts';
 import { createNames, pointSpelling } from './readings/same-names.ts';
-import { canonicalOptions, isCanonicalCsv, restoredRows } from './rows/canonical-csv.ts';
+import {
+  canonicalOptions,
+  isCanonicalCsv,
+  ownEvidence,
+  restoredRows,
+} from './rows/canonical-csv.ts';
 import { delimiters } from './rows/dialect.ts';
 import { checkClaim } from './statistics/statistics-check.ts';
 import { type SettledTables, settleTables } from './tables/settle-tables.ts';
@@ -115,13 +120,11 @@ function readGaugeText(
   tellRepeatedRows(parts.tables, findings);
   doubtBlocksAnew(parts.tables, findings);
   const settled = settleTables(parts, options, findings);
-  if (!canonical) {
-    const outside = linesOutside(parts.tables).filter(
-      ({ text }) => settled?.declaring.has(text) !== true,
-    );
-    tellLinesAgainst(outside, parts.tables, findings);
-    doubtLinesLikeRows(outside, split.value.context.isPanel, findings);
-  }
+  const outside = linesOutside(parts.tables).filter(
+    ({ text }) => settled?.declaring.has(text) !== true,
+  );
+  tellLinesAgainst(outside, parts.tables, findings);
+  doubtLinesLikeRows(outside, split.value.context.isPanel, findings);
   if (settled === undefined) return refused(...findings.list());
   const collected = collect(settled, options, findings, split.value);
   if (findings.hasErrors()) return refused(...findings.list());
@@ -130,7 +133,7 @@ function readGaugeText(
     tellNotesAgainstRows(table, rules.unit, split.value.context.isPanel, findings);
   }
   const { doubtfulUnder } = options.plausible;
-  tellThinReadings(collected.readings, doubtfulUnder, findings);
+  tellThinReadings(collected.readings, doubtfulUnder, split.value.source, findings);
   tellFarReadings(collected.readings, doubtfulUnder, split.value.source, findings);
   tellPointsApart(collected.readings, options.plausible, split.value.source, findings);
   tellUnknownStates(
@@ -140,7 +143,8 @@ function readGaugeText(
   findings.addAll(doubtDays(source.name, collected.readings, parts.metadata));
   for (const claim of settled.claims) checkClaim(claim, findings, earlier);
   if (findings.hasErrors()) return refused(...findings.list());
-  const decisions = decisionsOf({ encoding, evidence }, split.value, parts, settled);
+  const told = decisionsOf({ encoding, evidence }, split.value, parts, settled);
+  const decisions = canonical ? { ...told, evidence: ownEvidence(told.evidence, asked) } : told;
   const excluded = [...cut.excluded, ...settled.excluded, ...collected.excluded].sort(
     (a, b) => a.line - b.line,
   );

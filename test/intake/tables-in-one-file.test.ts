@@ -64,3 +64,15 @@ test('a row cut short before the panel stays short', () => {
   const text = 'point,panel,reading_um\n1,roof,101\n2\n3,,99\n';
   expect(briefs(text)).toEqual(['3:1+1 error row-too-short']);
 });
+
+test('names of panels right above another header are refused, for they may say which side the tables below are of', () => {
+  const rows = 'bonnet;1;120;bonnet;1;118\nroof;1;122;roof;1;117\n';
+  const text = `roof;;;bonnet;;\nPanel;Point;µm;Panel;Point;µm\n${rows}`;
+  const [said] = read(text).diagnostics;
+  expect(said).toMatchObject({
+    severity: 'error',
+    code: 'panel-ambiguous',
+    at: { line: 1, column: 1 },
+  });
+  expect(said?.message).toContain('"roof" and "bonnet" may name the panels below');
+});

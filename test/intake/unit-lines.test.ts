@@ -65,3 +65,20 @@ test.each(['Lecturas por panel: 4, unidad µm', 'Messpunkte: 4, Einheit µm', 'P
   '"%s" above the readings names their unit',
   (line) => expect(values(`${line}\n;;\nroof;105,6;106,0\nboot;94,6;101,3\n`)).toHaveLength(4),
 );
+
+test.each([
+  ['padded by a spreadsheet', 'Panel;1;2\nbonnet;112;109\nroof;98;101\nmicrons;;\n'],
+  ['in Czech', 'Díl;1;2\nbonnet;112;109\nroof;98;101\nHodnoty v µm\n'],
+  [
+    'at the end of a sentence with a comma',
+    'the readings of today, all in microns:\nbonnet: 112, 109\nroof: 98, 101\n',
+  ],
+  ['in the corner, over the panels', 'Readings (µm);1;2\nbonnet;112;109\nroof;98;101\n'],
+])('a unit is heard %s', (_, text) => {
+  expect(values(text)?.map(([panel, , , film]) => [panel, film])).toEqual([
+    ['bonnet', 112],
+    ['bonnet', 109],
+    ['roof', 98],
+    ['roof', 101],
+  ]);
+});

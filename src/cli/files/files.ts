@@ -7,7 +7,7 @@ import type { LoadedFile } from '../../tasks/read/read-request.ts';
 import type { World } from '../command.ts';
 import { sha256Of } from './checksum.ts';
 import { statOrNothing } from './file-status.ts';
-import { systemCodeOf } from './system-code.ts';
+import { reasonOf, systemCodeOf } from './system-code.ts';
 
 /** Bytes without a line end after which a file is no text in lines, whatever the limit on rows. */
 const longestLine = 8 * 1024 * 1024;
@@ -28,7 +28,7 @@ export const loadFile: World['load'] = async (name) => {
     }
     return { file: fileOf(name, Buffer.concat(chunks, size)), diagnostics: [] };
   } catch (problem) {
-    return { diagnostics: [unreadable(name, systemCodeOf(problem))] };
+    return { diagnostics: [unreadable(name, problem)] };
   }
 };
 
@@ -99,16 +99,22 @@ const tooLarge = (name: string): Diagnostic =>
     hint: 'cut it into files of some vehicles each',
   });
 
-const unreadable = (name: string, code: string): Diagnostic =>
-  code === 'ENOENT'
-    ? error('file-missing', `there is no file "${name}"`, {
-        at: { file: name },
-        hint: 'check the path',
-      })
-    : error('file-unreadable', `${saidFile(name)} cannot be read (${code})`, {
-        at: { file: name },
-        hint: code === 'EISDIR' ? 'name a file, not a folder' : 'check its permissions',
-      });
+function unreadable(name: string, problem: unknown): Diagnostic {
+  const at = { file: name };
+  const code = systemCodeOf(problem);
+  if (code === 'ENOENT') {
+    return error('file-missing', `there is no file "${name}"`, { at, hint: 'check the path' });
+  }
+  return error('file-unreadable', `${saidFile(name)} cannot be read: ${reasonOf(problem)}`, {
+    at,
+    hint: hints.get(code) ?? 'check the path and the disk',
+  });
+}
+const hints: ReadonlyMap<string, string> = new Map([
+  ['EISDIR', 'name a file, not a folder'],
+  ['EACCES', 'check its permissions'],
+  ['EPERM', 'check its permissions'],
+]);
 
 /** A pipe can be read once: what is loaded is kept for the run. */
 export function loadedOnce(): Pick<World, 'load'> & { readonly names: () => readonly string[] } {

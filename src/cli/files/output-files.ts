@@ -9,7 +9,7 @@ import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import type { World } from '../command.ts';
 import { linkOrNothing, statOrNothing } from './file-status.ts';
 import { removedIfEnded } from './removed-if-ended.ts';
-import { readerHasGone, systemCodeOf } from './system-code.ts';
+import { readerHasGone, reasonOf } from './system-code.ts';
 
 export async function writeOutput(out: string, text: string): Promise<Diagnostic | undefined> {
   const target = statOrNothing(out);
@@ -61,7 +61,7 @@ async function writeThrough(path: string, text: string): Promise<void> {
 }
 
 export const cannotWrite = (out: string, problem: unknown): Diagnostic =>
-  error('output-unwritable', `"${out}" cannot be written (${systemCodeOf(problem)})`, {
+  error('output-unwritable', `"${out}" cannot be written: ${reasonOf(problem)}`, {
     at: { file: out },
     hint: 'check the folder, its permissions and the room on the disk',
   });
@@ -83,7 +83,7 @@ export const createFiles: World['create'] = async (folder, files) => {
   } catch (problem) {
     await Promise.all(created.map((path) => unlink(path).catch(() => undefined)));
     const hint = 'check the folder, its permissions and the room on the disk';
-    const message = `nothing can be written in "${folder}" (${systemCodeOf(problem)})`;
+    const message = `nothing can be written in "${folder}": ${reasonOf(problem)}`;
     return [error('output-unwritable', message, { at: { file: folder }, hint })];
   }
 };

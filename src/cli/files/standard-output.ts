@@ -2,12 +2,12 @@
  * Standard output and standard error, written to the last byte.
  *
  * Node's streams take longer to load than a page takes to write, and of a file they make one write and
- * take a short one for the whole. So a file, a pipe or a socket is written to directly; a terminal goes by
+ * take a short one for the whole. So a file, a pipe, a socket or /dev/null is written to directly; a terminal goes by
  * its stream, and so does what a pipe that never blocks does not take at once.
  */
-import { fstatSync, type Stats, writeSync } from 'node:fs';
+import { fstatSync, type Stats, statSync, writeSync } from 'node:fs';
 import { exitCodes } from '../exit-code.ts';
-import { readerHasGone, systemCodeOf } from './system-code.ts';
+import { readerHasGone, reasonOf, systemCodeOf } from './system-code.ts';
 
 type Descriptor = 1 | 2;
 export const STANDARD_OUTPUT: Descriptor = 1;
@@ -22,8 +22,8 @@ function loseOutput(problem: unknown): void {
   lost = readerHasGone(problem) ? 'the reader has gone' : 'it cannot be written';
   if (lost === 'the reader has gone') return;
   process.exitCode = exitCodes.output;
-  const code = systemCodeOf(problem);
-  writeError(`leastcut: error[output-unwritable]: standard output cannot be written (${code})\n`);
+  const why = reasonOf(problem);
+  writeError(`leastcut: error[output-unwritable]: standard output cannot be written: ${why}\n`);
 }
 
 /** What a run that was to end with a code ends with. */
@@ -40,7 +40,8 @@ export const terminalOn = (descriptor: Descriptor): { isTTY?: boolean; columns?:
  */
 export async function writeToReader(text: string): Promise<boolean> {
   if (lost === undefined) {
-    if (statOf(STANDARD_OUTPUT)?.isFile() === true) writeDirectly(STANDARD_OUTPUT, text);
+    if (statOf(() => fstatSync(STANDARD_OUTPUT))?.isFile() === true)
+      writeDirectly(STANDARD_OUTPUT, text);
     else await writeToStream(text);
   }
   return lost === undefined;
@@ -91,14 +92,18 @@ function streamOf(descriptor: Descriptor): NodeJS.WriteStream {
 
 /** What can be written to without its stream. */
 function isDirect(descriptor: Descriptor): boolean {
-  const stat = statOf(descriptor);
-  return stat !== undefined && (stat.isFile() || stat.isFIFO() || stat.isSocket());
+  const stat = statOf(() => fstatSync(descriptor));
+  if (stat === undefined) return false;
+  return stat.isFile() || stat.isFIFO() || stat.isSocket() || isNowhere(stat);
 }
 
+/** What is written is thrown away. Not every system has the device. */
+const isNowhere = ({ rdev }: Stats): boolean => statOf(() => statSync('/dev/null'))?.rdev === rdev;
+
 /** Nothing stands behind a descriptor that is closed. */
-function statOf(descriptor: Descriptor): Stats | undefined {
+function statOf(stat: () => Stats): Stats | undefined {
   try {
-    return fstatSync(descriptor);
+    return stat();
   } catch {
     return undefined;
   }

@@ -37,7 +37,8 @@ export function isAside(
   const filled = filledCells(row);
   if (namesRowsBelow(filled, next, layout)) return false;
   const text = (row.cells[filled[0] ?? 0] ?? '').trim();
-  if (isUnitAlone(row)) return true;
+  // Padded amid the rows it is a row of units; below the last of them it is said of all.
+  if (isUnitAlone(row) && (row.cells.length === 1 || next === undefined)) return true;
   if (context.isPanel(text) || isStatistic(text)) return false;
   if (markerLegend([text]).size > 0 || titles.has(plain(text))) return true;
   if (isLegend(row, context)) return true;

@@ -89,8 +89,16 @@ function unitSaying(row: Row): Saying | undefined {
   }
   const alone = filledCells(row).length === 1 ? unitNamed(text) : undefined;
   if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
-  const value = [wordAtEnd(), partAtEnd()].map((form) => form.exec(text)?.[1]).find(isThickness);
+  const whole = inWords(row) ?? text;
+  const value = [wordAtEnd(), partAtEnd()].map((form) => form.exec(whole)?.[1]).find(isThickness);
   return value === undefined ? undefined : { key: 'unit', value, column };
+}
+
+/** `here are the readings, all in microns:` where the comma parts cells: a sentence without a number. */
+function inWords(row: Row): string | undefined {
+  const cells = filledCells(row).map((k) => cellText(row, k));
+  const isOne = cells.length > 1 && cells.every((cell) => /^\D*\p{L}\s\D*$/u.test(cell));
+  return isOne ? cells.join(', ') : undefined;
 }
 
 /** `Readings in µm:`, `Paint report [µm]`. */
@@ -115,7 +123,7 @@ export function unitOfAll(row: Row): Saying | undefined {
 
 const ofReadings = once(
   () =>
-    /^(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu,
+    /^(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|hodnoty|měření|tloušťky|merania|hrúbky|wartości|pomiary|grubości|värden|mätvärden|værdier|verdier|måleværdier|måleverdier|arvot|mittaukset|értékek|mérések|değerler|ölçümler|vrijednosti|vrednosti|valorile|medições|leituras|значения|показания|замеры|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu,
 );
 
 /** Keeps a saying, and lets it settle what it names for the rows below. */

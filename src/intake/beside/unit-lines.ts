@@ -42,5 +42,6 @@ export function unitSetBy(row: Row): string | undefined {
   return isSet ? unit : undefined;
 }
 
+/** A spreadsheet pads such a line with empty cells. */
 export const isUnitAlone = (row: Row): boolean =>
-  row.cells.length === 1 && isThickness(bareUnit(row));
+  isThickness(bareUnit(row)) && row.cells.every((cell, k) => k === 0 || cell.trim() === '');

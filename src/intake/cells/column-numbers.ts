@@ -5,7 +5,9 @@
  * grouped digits that no gauge can show (`12.345`, `65.535`): likely decimals, and not proof enough
  * alone. *Open* ones (`1.234`) fit both readings. *Grouped* ones certainly have thousands.
  */
+
 import { remembered } from '../../base/kept.ts';
+import { middleNumber } from './middle-number.ts';
 import {
   type DecimalMark,
   joined,
@@ -150,15 +152,8 @@ function middleOf(
   numbers: readonly ColumnNumber[],
   factor: (shape: NumberShape) => number,
 ): number {
-  const sorted = numbers
-    .map(({ shape, count }) => ({ value: numberOf(shape) * factor(shape), count }))
-    .filter(({ value }) => value > 0)
-    .sort((a, b) => a.value - b.value);
-  const half = sorted.reduce((sum, { count }) => sum + count, 0) / 2;
-  let before = 0;
-  for (const { value, count } of sorted) {
-    before += count;
-    if (before >= half) return value;
-  }
-  return 0;
+  const values = numbers.map(
+    ({ shape, count }) => [numberOf(shape) * factor(shape), count] as const,
+  );
+  return middleNumber(values.filter(([value]) => value > 0));
 }

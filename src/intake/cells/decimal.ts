@@ -173,6 +173,9 @@ function thousandsOf(
   return most?.[0] ?? '';
 }
 
+/** What is said of a mark that the caller named. */
+export const decimalAsked = (mark: DecimalMark): string => `decimal ${nameOfMark[mark]} as asked`;
+
 function sentence(
   mark: DecimalMark,
   votes: number,
@@ -180,7 +183,7 @@ function sentence(
   given: DecimalMark | undefined,
 ): string {
   const name = `decimal ${nameOfMark[mark]}`;
-  if (given !== undefined) return `${name} as asked`;
+  if (given !== undefined) return decimalAsked(given);
   if (votes > 0)
     return `${votes} of ${count} readings ${votes === 1 ? 'fits' : 'fit'} only a ${name}`;
   return ownMarks > 0

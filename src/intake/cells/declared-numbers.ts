@@ -6,8 +6,10 @@
  * usual reading of the file: 0 and less, beyond what a gauge shows, or one digit three times and more, far
  * from the others. `Invalid: 12` counts readings, and `over 888 is invalid` is a limit: neither is taken.
  */
+
 import { once } from '../../base/kept.ts';
 import { foldedText, wholeWords } from './doubting-words.ts';
+import { middleNumber } from './middle-number.ts';
 import { numberOf, numberShape } from './numbers.ts';
 import { quoted } from './quoted.ts';
 
@@ -38,7 +40,7 @@ function oddNumbers(counts: ReadonlyMap<string, number>, largest: number): Reado
     const shape = numberShape(text);
     return shape === undefined ? [] : [[numberOf(shape), count]];
   });
-  const middle = once(() => middleOf(numbers));
+  const middle = once(() => middleNumber(numbers));
   return new Set(
     numbers
       .map(([number]) => number)
@@ -49,17 +51,6 @@ function oddNumbers(counts: ReadonlyMap<string, number>, largest: number): Reado
           (/^(\d)\1\1+$/u.test(String(number).replace('.', '')) && number >= FAR * middle()),
       ),
   );
-}
-
-function middleOf(numbers: readonly (readonly [number, number])[]): number {
-  const sorted = [...numbers].sort(([a], [b]) => a - b);
-  const half = sorted.reduce((sum, [, count]) => sum + count, 0) / 2;
-  let before = 0;
-  for (const [number, count] of sorted) {
-    before += count;
-    if (before >= half) return number;
-  }
-  return 0;
 }
 
 const none = wholeWords(

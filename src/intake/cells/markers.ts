@@ -6,6 +6,7 @@
  */
 import { once } from '../../base/kept.ts';
 import { namesDeletion, notReading } from './not-readings.ts';
+import { isRemark } from './remark-words.ts';
 import { isLostMicro, unitNamed } from './unit.ts';
 import { wordKey, wordKeys } from './word-key.ts';
 
@@ -46,12 +47,20 @@ const verdicts = wordKeys(
 
 /** What a marker says in words, undefined where it does not. */
 export function markerMeaning(marker: string): MarkerMeaning | undefined {
-  const inside = marker.replace(/^[([]\s*|\s*[)\]]$/gu, '');
+  const inside = withoutBrackets(marker);
   const key = wordKey(inside);
-  if (sound.has(key)) return 'kept';
+  if (sound.has(key) || isRemark(inside)) return 'kept';
   if (namesDeletion(inside) || key === 'd') return 'deleted';
   const told = verdicts.has(key) ? undefined : notReading(inside)?.class;
   return told === 'error' || told === 'over-range' ? told : undefined;
+}
+
+const withoutBrackets = (marker: string): string => marker.replace(/^[([]\s*|\s*[)\]]$/gu, '');
+
+/** What was seen of the paint, where a marker says that and no more. */
+export function remarkIn(marker: string): string | undefined {
+  const inside = withoutBrackets(marker);
+  return inside !== '' && isRemark(inside) ? inside : undefined;
 }
 
 /** What signs behind numbers mean, as the file itself explains them. */

@@ -57,7 +57,6 @@ export const underRangeWords = wordKeys(
   'Unterlauf, unter Bereich, Messbereich unterschritten, Bereich unterschritten, zu dünn',
   'sous gamme, trop fin, bajo rango, demasiado fino, sotto scala, sotto portata, te dun, onder bereik',
 );
-/** Devices and spreadsheets that failed. */
 /** A place that no gauge for metal measures on, or that the probe does not reach. */
 export const unmeasuredWords = wordKeys(
   'plastic, no metal, not metal, non metal, non-metallic, non-fe?, no substrate, grp, cfrp, carbon, glass',
@@ -68,6 +67,8 @@ export const unmeasuredWords = wordKeys(
   'niet bereikbaar, not measurable, cannot be measured, non mesurable, pas mesurable, no medible, non misurabile',
   'niet meetbaar, niemierzalne, não mensurável, ej mätbar, ikke målelig, neměřitelné, nem mérhető, не измеряется',
 );
+
+/** Devices and spreadsheets that failed. */
 export const errorWords = wordKeys(
   'err, error, fail, failed, failure, fault, invalid, bad, nan, no signal, lost, bad reading',
   'broken, cassé, cassée, kaputt, defekt, rotto, roto, low battery, no probe, no contact, Fehler, Fehlmessung, Messfehler, ungültig, kein Signal',

@@ -121,6 +121,12 @@ export function numberOf({ negative, whole, fraction, exponent = 0 }: NumberShap
   return negative && size !== 0 ? -size : size;
 }
 
+/** That of a cell, undefined where it is none. */
+export function numberIn(cell: string): number | undefined {
+  const shape = numberShape(cell.trim());
+  return shape === undefined ? undefined : numberOf(shape);
+}
+
 /** Whether the one mark of a shape may stand between thousands: `1.234`, `101,234`, not `0.123`. */
 export const maySeparateThousands = (shape: NumberShape): boolean =>
   shape.mark !== '' &&

@@ -59,7 +59,7 @@ const noFilm = (text: string, reason: string, hint: string): ReadingCell => ({
   kind: 'excluded',
   class: 'not-film',
   reason,
-  complaint: { ...doubted, message: `${quoted(text)}: ${reason}`, hint },
+  complaint: { ...doubted, message: `${quoted(text)}: ${reason}; the cell is left out`, hint },
 });
 
 function tooLargeHint(value: number, unit: TableUnit): string {

@@ -10,7 +10,14 @@ import { plainCell } from './cell-text.ts';
 import { excluded, type ReadingCell, sentinel, wrong } from './cell-verdict.ts';
 import type { DecimalDecision } from './decimal.ts';
 import { type DeclaredNumbers, declaredReason } from './declared-numbers.ts';
-import { bracketsOf, isSign, type MarkerLegend, markerMeaning, splitTail } from './markers.ts';
+import {
+  bracketsOf,
+  isSign,
+  type MarkerLegend,
+  markerMeaning,
+  remarkIn,
+  splitTail,
+} from './markers.ts';
 import { notReading } from './not-readings.ts';
 import { type NumberShape, numberOf, numberShape } from './numbers.ts';
 import { provesOwnUnit } from './own-unit.ts';
@@ -93,9 +100,12 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
   if (settled.value === undefined) return wrong('reading-ambiguous', settled.message, settled.hint);
   const meant = sentinelOf(settled.value, largest());
   return meant === undefined
-    ? judged(text, settled.value, unit, rules.largest)
+    ? noted(judged(text, settled.value, unit, rules.largest), remarkIn(marker))
     : sentinel(text, meant);
 }
+
+const noted = (told: ReadingCell, note: string | undefined): ReadingCell =>
+  told.kind === 'reading' && note !== undefined ? { ...told, note } : told;
 
 /** `2000+`: a round number beyond usual paint, where a range ends. */
 function endsRange({ whole, mark }: NumberShape, unit: TableUnit): boolean {

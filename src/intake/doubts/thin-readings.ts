@@ -6,6 +6,8 @@
 import type { Micrometres } from '../../base/units.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { Findings } from '../findings.ts';
+import { readingPlace } from '../readings/reading-place.ts';
+import type { Source } from '../rows/source.ts';
 
 /** A µm of paint does not cover: no film is thinner, in no layer. */
 const thinnestLayer = 1;
@@ -14,6 +16,7 @@ const thinnestLayer = 1;
 export function tellThinReadings(
   readings: readonly Reading[],
   leastFilm: Micrometres,
+  source: Source,
   findings: Findings,
 ): void {
   const thin = readings.filter(
@@ -23,10 +26,10 @@ export function tellThinReadings(
   const untold = thin.filter(({ thickness }) => thickness >= 0);
   // Of more of them the unit of the file is doubted instead.
   if (thin.length * 2 > readings.length) return;
-  for (const { thickness, origin } of untold) {
+  for (const reading of untold) {
     findings.add('warning', 'reading-implausible', () => ({
-      message: `a reading of ${Number(thickness.toFixed(3))} µm is thinner than any film of paint`,
-      at: { ...origin, length: 1 },
+      message: `a reading of ${Number(reading.thickness.toFixed(3))} µm is thinner than any film of paint`,
+      at: readingPlace(source, reading),
       hint: 'bare metal reads so; else a digit, the decimal mark or the unit is wrong',
     }));
   }

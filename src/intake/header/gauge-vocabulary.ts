@@ -5,8 +5,24 @@
  */
 import type { Vocabulary } from './header.ts';
 
-const panel = `panel name|panel|part|body part|area|location|body panel|component|element|zone|
-  section|bauteil|karosserieteil|teil|blech|blechteil|bereich|
+/** The English names of the columns that files mostly have: what a name in no language may be a slip of. */
+export const english = {
+  panel: `panel name|panel|part|body part|area|location|body panel|component|element|zone|
+  section`,
+  point: `points|point|pt|pts|pkt|spot|position|point no|point number|measuring point|measurement point|
+  pos`,
+  reading: `reading|readings|thickness|film thickness|paint thickness|coating thickness|
+  dry film thickness|layer thickness|value|dft|film|measurement|measured value|measured|result`,
+  repeat: `repeat|no|nr|number|reading no|reading number|repeat no|measurement no`,
+  vehicle: `vehicle|car|vin|reg|registration|vehicle id|car id|registration no|reg no|
+  licence plate|license plate|number plate|plate`,
+  operator: `operator|user|inspector|trainee|student|measured by|technician`,
+  time: `time|date|date time|datetime|timestamp|measured at|measured on`,
+  unit: `unit|units|uom|unit of measure|unit of measurement|measurement unit|measuring unit`,
+  note: `note|notes|comment|comments|remark|remarks`,
+} as const;
+
+const panel = `${english.panel}|bauteil|karosserieteil|teil|blech|blechteil|bereich|
   panneau|piece|element de carrosserie|partie|emplacement|panel de carroceria|pieza|parte|
   elemento|zona|area de medicion|pannello|pezzo|parte carrozzeria|paneel|onderdeel|deel|plaatdeel|
   painel|peca|panel nadwozia|element nadwozia|czesc|miejsce|panel namn|del|karossdel|karosseridel|
@@ -14,15 +30,12 @@ const panel = `panel name|panel|part|body part|area|location|body panel|componen
   パネル名|dil|dil karoserie|panel karoserie|plech|parca|panel adi|kaporta|kaporta parcasi|osa|korinosa|pelti|paneeli|elem|karosszeriaelem|alkatresz|τμημα|εξαρτημα|πανελ|패널|도어/패널|부위|부품|판넬|
   diel|cast|dio|detale|detalė|dala|detaļa|детайл|част|елемент|кузовна деталь|deo|karosijos dalis|virsbuves dala|kereosa|kere osa|detail|piesa|del karoserije|
   detalj|panou|panou caroserie|element caroserie|element karoserie|karosseri del|karosserielement|platdel|plat|korin osa|karosszeria elem|kaporta panel|τμημα αμαξωματος|لوحة|اللوحة|لوح|اللوح|الجزء|جزء|القطعة|قطعة|جزء الهيكل|اسم اللوحة|פאנל|לוח|חלק|חלק מרכב|שם החלק|חלק פח`;
-const point = `points|point|pt|pts|pkt|spot|position|point no|point number|measuring point|measurement point|
-  pos|messpunkt|punkt|messstelle|stelle|messlage|lage|messort|messposition|mess pos|measuring position|measurement position|measuring spot|test point|pt no|spot no|point id|place|position nr|punkt nr|point de mesure|endroit|point n|
+const point = `${english.point}|messpunkt|punkt|messstelle|stelle|messlage|lage|messort|messposition|mess pos|measuring position|measurement position|measuring spot|test point|pt no|spot no|point id|place|position nr|punkt nr|point de mesure|endroit|point n|
   punto|punto de medicion|posicion|punto di misura|posizione|punto n|meetpunt|punt|
   positie|ponto|ponto de medicao|posicao|punkt pomiarowy|punkt pomiaru|pozycja|matpunkt|
   malepunkt|точка|точка измерения|место|点|测点|测量点|點|測點|ポイント|測定点|点番号|位置|bod|merici bod|nokta|olcum noktasi|piste|mittauspiste|pont|meresi pont|σημειο|σημειο μετρησης|測定番号|測定点番号|測定位置番号|测量编号|测点编号|测点号|点号|포인트|측정점|측정 위치|지점|번호|tocka|točka|punct|punct de masurare|taskas|taškas|punkts|mootepunkt|mõõtepunkt|merne mesto|merno mesto|mjerna tocka|merilna tocka|mjesto|місце|точка вимірювання|място|bod merania|miesto|
   no точки|номер точки|точка no|cislo bodu|bod c|numer punktu|nr punktu|pkt pomiarowy|pontszam|meropont|mittauspisteen nro|malepunkt nr|maalepunkt|matpunkt nr|ponto no|ponto n|olcum noktasi no|nokta no|punct nr|nr punct|αριθμος σημειου|نقطة|النقطة|نقطة القياس|موضع|الموضع|رقم النقطة|נקודה|נקודת מדידה|מיקום|מס נקודה|מספר נקודה`;
-const reading = `reading|readings|thickness|film thickness|paint thickness|coating thickness|
-  dry film thickness|layer thickness|value|dft|film|measurement|measured value|measured|result|
-  messwert|messwerte|wert|starke|staerke|schichtstarke|schichtstaerke|lackstarke|lackstaerke|schichtdicke|lackdicke|lackschichtdicke|dicke|messung|lackschicht|
+const reading = `${english.reading}|messwert|messwerte|wert|starke|staerke|schichtstarke|schichtstaerke|lackstarke|lackstaerke|schichtdicke|lackdicke|lackschichtdicke|dicke|messung|lackschicht|
   mesure|mesures|valeur|epaisseur|epaisseur du film|epaisseur de peinture|epaisseur peinture|
   epaisseur mesuree|releve|medicion|medida|medidas|lectura|lecturas|valor|espesor|espesor de pintura|
   espesor de pelicula|misura|misure|misurazione|lettura|valore|spessore|spessore vernice|
@@ -38,20 +51,18 @@ const reading = `reading|readings|thickness|film thickness|paint thickness|coati
   товщина|товщина лфп|товщина покриття|значення|вимірювання|показник|дебелина|дебелина на боята|стойност|измерване|debljina|debljina laka|debljina boje|vrijednost|vrednost|mjerenje|merenje|
   debelina|debelina laka|meritev|izmerjena vrednost|paksus|varvi paksus|värvi paksus|mootmine|mõõtmine|vaartus|väärtus|storis|dazu storis|dažų storis|verte|vertė|matavimas|biezums|krasas biezums|krāsas biezums|vertiba|vērtība|merijums|mērījums|дебелина на покритието|
   odecet|zmerena hodnota|wynik|wynik pomiaru|wartosc pomiaru|grubosc warstwy|leolvasas|meres|meresi eredmeny|ertek|citire|valoare masurata|grosime strat|lakktykkelse|belegningstykkelse|maleverdi|verdi|avlesning|mattvarde|fargtjocklek|arvo|mittaus|mittausarvo|kerrospaksuus|kerroksen paksuus|okuma|olculen deger|ενδειξη|μετρηση παχους|τιμη μετρησης|valor medido|espessura medida|espessura do revestimento|سماكة|السماكة|سمك|السمك|سمك الطلاء|سماكة الطلاء|سماكه|قراءة|القراءة|قياس|القياس|قيمة|القيمة|القيمة المقاسة|עובי|עובי צבע|עובי הצבע|עובי שכבה|קריאה|מדידה|ערך|ערך נמדד`;
-const repeat = `repeat|no|nr|number|reading no|reading number|repeat no|measurement no|
-  wiederholung|wdh|lfd nr|messung nr|repetition|repeticion|ripetizione|herhaling|repeticao|
+const repeat = `${english.repeat}|wiederholung|wdh|lfd nr|messung nr|repetition|repeticion|ripetizione|herhaling|repeticao|
   powtorzenie|upprepning|gentagelse|repetition n|n lecture|повтор|重复|重複|繰り返し`;
-const vehicle = `vehicle|car|vin|reg|registration|vehicle id|car id|registration no|reg no|
-  licence plate|license plate|number plate|plate|fahrzeug|fahrzeugnr|fahrzeug id|kennzeichen|fin|
+const vehicle = `${english.vehicle}|fahrzeug|fahrzeugnr|fahrzeug id|kennzeichen|fin|
   fahrgestellnummer|wagen|auto|vehicule|voiture|immatriculation|chassis|vehiculo|coche|matricula|
   bastidor|veicolo|vettura|targa|telaio|voertuig|kenteken|veiculo|carro|viatura|placa|pojazd|
   samochod|nr rejestracyjny|fordon|bil|registreringsnummer|koretoj|køretøj|nummerplade|
   автомобиль|машина|авто|госномер|车辆|车|车牌|車輛|車|車両|車両番号|ナンバー`;
-const operator = `operator|user|inspector|trainee|student|measured by|technician|prufer|bediener|
+const operator = `${english.operator}|prufer|bediener|
   benutzer|operateur|utilisateur|controleur|operador|usuario|operatore|utente|uzytkownik|
   gebruiker|bediende|utilizador|operator pomiaru|anvandare|bruger|оператор|操作员|操作員|
   測定者|作業者`;
-const time = `time|date|date time|datetime|timestamp|measured at|measured on|datum|zeit|uhrzeit|
+const time = `${english.time}|datum|zeit|uhrzeit|
   zeitstempel|datum zeit|datum uhrzeit|heure|horodatage|date heure|date et heure|fecha|hora|
   fecha hora|fecha y hora|data|ora|data ora|data e ora|tijd|tijdstip|datum tijd|data hora|
   data e hora|godzina|czas|data godzina|tid|tidpunkt|dato|tidspunkt|klokkeslaet|дата|время|
@@ -61,12 +72,11 @@ const substrate = `substrate|material|metal|base material|untergrund|grundwerkst
   support|sustrato|substrato|supporto|ondergrond|podloze|podłoże|underlag|подложка|основа|底材|
   基材|素地`;
 const layer = `layer|coat|schicht|couche|capa|strato|laag|camada|warstwa|skikt|lag|слой|层|層`;
-const unit = `unit|units|uom|unit of measure|unit of measurement|measurement unit|measuring unit|
-  masseinheit|unite de mesure|unidad de medida|meeteenheid|reading unit|einheit|messeinheit|unite|unites|unidad|unidades|unita|
+const unit = `${english.unit}|masseinheit|unite de mesure|unidad de medida|meeteenheid|reading unit|einheit|messeinheit|unite|unites|unidad|unidades|unita|
   unita di misura|eenheid|unidade|jednostka|enhet|enhed|единица|единицы|ед изм|единица измерения|
   单位|單位|単位|단위|jednotka|jedinica|enota|uhik|ühik|vienetas|merviniba|mervieniba|mērvienība|одиниця|одиниці|мерна единица|yksikko|yksikkö|mertekegyseg|μονάδα|birim|unitate|unitate de masura|
   egyseg|olcu birimi|jednostka miary|maleenhet|maleenhed|mittayksikko|yksikot|μοναδα μετρησης|μοναδες|um unidade|unidade de medida|وحدة|الوحدة|وحدة القياس|الوحدات|יחידה|יחידות|יחידת מידה`;
-const note = `note|notes|comment|comments|remark|remarks|bemerkung|bemerkungen|kommentar|notiz|
+const note = `${english.note}|bemerkung|bemerkungen|kommentar|notiz|
   anmerkung|remarque|commentaire|observacion|observaciones|nota|comentario|commento|osservazioni|
   opmerking|opmerkingen|comentario obs|observacao|observacoes|obs|uwaga|uwagi|komentarz|anmarkning|
   bemaerkning|bemærkning|примечание|комментарий|备注|備註|備考|メモ|コメント|비고|메모|poznamka|poznamky|poznámka|napomena|opomba|markus|märkus|pastaba|piezime|piezīme|примітка|коментар|забележка|huomautus|huomio|megjegyzes|not|notlar|aciklama|σχόλια|παρατηρησεις|observatii|nota bene|

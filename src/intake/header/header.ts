@@ -115,17 +115,39 @@ function splitHeader(text: string): LabelledUnit {
   return split.unit === undefined ? { ...splitUnit(text.normalize('NFKC')) } : split;
 }
 
-/** The header cell closest to one of a role's names, for a hint. */
+/**
+ * The header cell closest to one of a role's names, for a hint: to an English one (`plain`, where a vocabulary has
+ * others), or, where the other names are not all English, to any that begins with the same letter.
+ */
 export function misspelling<Role extends string>(
   vocabulary: Vocabulary<Role>,
   role: Role,
   header: readonly HeaderCell<Role>[],
+  plain: Partial<Vocabulary<Role>> = vocabulary,
 ): { readonly column: number; readonly name: string } | undefined {
-  const names = wordsIn(`${role}|${vocabulary[role]}`).filter((name) => name.length > 2);
+  const own = namesOf(plain[role] ?? vocabulary[role], role);
+  const all = isInPlain(header, plain) ? [] : namesOf(vocabulary[role], role);
   for (const [column, cell] of header.entries()) {
     if (cell.role !== undefined || cell.text === '') continue;
-    const name = closest(plainWords(cell.label), names);
+    const words = plainWords(cell.label);
+    const alike = all.filter((name) => name[0] === words[0]);
+    const name = closest(words, [...own, ...alike]);
     if (name !== undefined) return { column, name };
   }
   return undefined;
+}
+
+const namesOf = (names: string, role: string): readonly string[] =>
+  wordsIn(`${role}|${names}`).filter((name) => name.length > 2);
+
+/** Whether a header has names that are known, and all of them are plain ones. */
+function isInPlain<Role extends string>(
+  header: readonly HeaderCell<Role>[],
+  plain: Partial<Vocabulary<Role>>,
+): boolean {
+  const known = header.flatMap(({ role, label }) => {
+    const names = role === undefined ? undefined : plain[role];
+    return names === undefined ? [] : [wordsIn(`${role}|${names}`).includes(plainWords(label))];
+  });
+  return known.length > 0 && known.every((is) => is);
 }

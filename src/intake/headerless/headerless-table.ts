@@ -244,7 +244,7 @@ function freeTable(
       ...{ layout: own.layout, header: undefined, line: own.line },
       ...(own.nameless ? { panel: panelNames?.get('') ?? '' } : {}),
     },
-    evidence: own.nameless && panelNames?.has('') === true ? [] : [own.evidence],
+    evidence: own.nameless && panelNames?.has('') === true ? [] : own.evidence,
   };
 }
 

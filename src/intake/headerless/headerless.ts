@@ -102,12 +102,19 @@ function bareBlocks(rows: readonly Row[], context: LayoutContext): Layout | unde
   const first = rows.findIndex(isBare);
   if (named === -1 || first === -1 || first < named) return undefined;
   const own = rows.filter(isBare);
-  const width = widest(own);
-  const counted = width === 2 && own.every((row, k) => counts(row, own[k - 1]));
+  const width = filledWidth(own);
+  const counted = width > 1 && own.every((row, k) => counts(row, own[k - 1]));
   const columns = new Map<GaugeRole, number>(counted ? [['point', 0]] : []);
   const all = Array.from({ length: width }, (_, k) => k);
-  return withoutHeader('blocks', columns, counted ? [1] : all);
+  return withoutHeader('blocks', columns, counted ? all.slice(1) : all);
 }
+
+/** Without the columns at the end that a spreadsheet leaves empty. */
+const filledWidth = (rows: readonly Row[]): number =>
+  rows.reduce(
+    (most, { cells }) => Math.max(most, cells.findLastIndex((cell) => cell.trim() !== '') + 1),
+    0,
+  );
 
 const counts = (row: Row, before: Row | undefined): boolean => {
   const number = Number(cellText(row, 0));

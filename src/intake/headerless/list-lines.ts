@@ -89,9 +89,18 @@ export function listRows(
       ? [line]
       : [],
   );
-  const split = new Map([...list, ...beyond].map((line) => [line.row, cellsOf(line, mark)]));
+  const split = new Map([
+    ...list.map((line) => [line.row, cellsOf(line, mark)] as const),
+    ...beyond.map((line) => [line.row, cellsOf(line, markOf(line, mark))] as const),
+  ]);
   return rows.map((row) => split.get(row) ?? row);
 }
+
+/** What parts the readings of one line: the mark of the others, or where that leaves words, its own. */
+const markOf = (line: Line, mark: Separator): Separator =>
+  [mark, ...separators.filter(({ sure }) => sure([line]))].find(({ split }) =>
+    allNumbers(split(line.value)),
+  ) ?? mark;
 
 /** Lines `bonnet 102 104` between name and readings of which no mark stands: where they are as many, it is no such list. */
 const withoutMark = (
@@ -129,15 +138,16 @@ function isMeanOf({ label, value }: Line, isPanel: (label: string) => boolean): 
  * readings, or one with its unit as the others have it. What is called as no panel would be is none.
  */
 function isLike(
-  { label, value }: Line,
+  line: Line,
   list: readonly Line[],
   { split }: Separator,
   isPanel: (label: string) => boolean,
 ): boolean {
-  const name = label.trim();
+  const name = line.label.trim();
   if (aboutFile.test(name) || namesStatistic(name) || roleOfKey(name) !== undefined) return false;
-  const pieces = split(value).map((piece) => numberShape(piece.trim()));
-  const sizes = sizesOf(list.flatMap((line) => split(line.value)));
+  const own = markOf(line, { split, sure: () => true }).split(line.value);
+  const pieces = own.map((piece) => numberShape(piece.trim()));
+  const sizes = sizesOf(list.flatMap((one) => split(one.value)));
   const films = pieces.flatMap((shape) => (shape === undefined ? [] : [numberOf(shape)]));
   if (sizes === undefined || films.length === 0 || films.length < pieces.length) return false;
   const hasUnit = unitNamed(pieces.at(-1)?.suffix ?? '') !== undefined;

@@ -9,9 +9,10 @@ import { readLabel } from '../../film/template/panel-names.ts';
 import type { KerbWord } from '../../film/template/panel-sense.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
-import { type Line, mayBeFilm, understoodLines, withoutBullet } from './free-lines.ts';
+import { understoodLines } from './free-lines.ts';
 import { saidBy } from './line-meaning.ts';
 import { type Piece, wordsOfLine } from './line-words.ts';
+import { type Line, mayBeFilm, withoutBullet } from './understood-line.ts';
 
 /** Undefined where the file is no such notes, or every line of it is. */
 export function strangeLine(
@@ -19,7 +20,7 @@ export function strangeLine(
   rows: readonly Row[],
   isPanel: (label: string) => boolean,
 ): Diagnostic | undefined {
-  const { own = [], strange = [] } = understoodLines(source, rows, isPanel) ?? {};
+  const { own = [], outside = [], strange = [] } = understoodLines(source, rows, isPanel) ?? {};
   const sound = own.filter(
     (one) => one?.kind === 'readings' && one.readings.some(({ panel }) => panel !== undefined),
   );
@@ -27,9 +28,9 @@ export function strangeLine(
   const others = strange.length - sides.length;
   const line = sides[0] ?? strange[0];
   // `nsf door` is a panel, whichever: notes that have most of their panels by such names are notes.
-  if (line === undefined || sound.length + sides.length < others || sound.length === 0) {
-    return undefined;
-  }
+  const known = sound.length + sides.length;
+  const areNotes = known === 0 ? areNamed(outside, strange, isPanel) : known >= others;
+  if (line === undefined || !areNotes) return undefined;
   const name = unknownName(line, isPanel);
   const piece = name ?? trimmed(line.text);
   const at = source.placeAt(line.row.start + piece.at, piece.text.length);
@@ -58,6 +59,23 @@ export function strangeLine(
         at,
         hint: `${kerbHint(kerb)}; or ${remedy}`,
       });
+}
+
+/** `nsf 112 109`, `osf 118 117`: names that no panel has and their films, from the first line on, with no mark of a table. */
+function areNamed(
+  lines: readonly Line[],
+  strange: readonly Line[],
+  isPanel: (label: string) => boolean,
+): boolean {
+  return (
+    strange.length > 1 &&
+    strange[0] === lines[0] &&
+    strange.every((line) => {
+      const [first] = wordsOfLine(withoutBullet(line.text))?.numbers ?? [];
+      const name = unknownName(line, isPanel);
+      return name !== undefined && name.at === first?.words.at && !/[;\t|]/u.test(line.text);
+    })
+  );
 }
 
 /** The one whole number among readings that is too small for a film in µm: `4` of `roof 4.0 3.9 4`. */

@@ -121,6 +121,8 @@ function readOther(
   if (tellOtherDialect(row, reader)) return;
   const other = otherHeader(row, next, state, reader);
   if (other !== undefined) {
+    if (before !== undefined && before.start === state.header?.start)
+      doubtPassedOver(state, reader);
     openTable(row, other, state, reader);
     return;
   }
@@ -189,6 +191,18 @@ function repeatHeader(row: Row, state: State, reader: Reader): void {
   findings.add('note', 'header-repeated', () => ({
     message: `the header of line ${line} stands here again`,
     at: placeOf(reader, row, 0),
+  }));
+}
+
+/** `Left side;;Right side;` right above another header: names of panels that no reading would stand under. */
+function doubtPassedOver({ header, layout }: State, { findings, ...where }: Reader): void {
+  const [first] = layout.readings;
+  const panels = layout.readings.flatMap(({ panel }) => (panel === null ? [] : `"${panel}"`));
+  if (header === undefined || first === undefined || panels.length === 0) return;
+  findings.add('error', 'panel-ambiguous', () => ({
+    message: `${panels.join(' and ')} may name the panels below, or a part of each: another line of names follows at once`,
+    at: placeOf(where, header, first.column),
+    hint: 'name each panel in full in its rows, and delete the line; or the other one if it is not wanted',
   }));
 }
 

@@ -26,7 +26,13 @@ import {
 } from './cell-messages.ts';
 import { type CellReader, cellReader } from './cell-reader.ts';
 import { createPointNames, type PointNames } from './point-names.ts';
-import { type AboutRow, type RowReader, rowReader, type Spelling } from './row-columns.ts';
+import {
+  type AboutRow,
+  type KeptTexts,
+  type RowReader,
+  rowReader,
+  type Spelling,
+} from './row-columns.ts';
 import { unitOfRow } from './row-unit.ts';
 
 /** A table with all that is decided about its numbers. */
@@ -165,9 +171,15 @@ function readCell(
   if (taken) tellTaken(table, row, { point, repeat, panel }, findings);
   const { thickness } = told;
   const plain = { vehicle, panel, point, repeat, thickness, layer, place, marked, curved, origin };
-  readings.push(about.kept === undefined ? plain : { ...plain, ...about.kept });
+  const kept = told.note === undefined ? about.kept : withNote(about.kept, told.note);
+  readings.push(kept === undefined ? plain : { ...plain, ...kept });
   return point;
 }
+
+const withNote = (kept: KeptTexts | undefined, note: string): KeptTexts => ({
+  ...kept,
+  note: kept?.note === undefined ? note : `${kept.note}; ${note}`,
+});
 
 /** The point that a column is, where its name says so. */
 function pointOfColumn(

@@ -6,7 +6,9 @@
  * names that `read --format csv` writes, in its order, and in no other file: there an apostrophe is
  * the user's own. The decimal mark of such a table is a point.
  */
+import { decimalAsked } from '../cells/decimal.ts';
 import type { IntakeOptions } from '../intake-options.ts';
+import { delimiterAsked } from './dialect.ts';
 import type { Source } from './source.ts';
 import type { Row } from './tokens.ts';
 
@@ -21,6 +23,25 @@ export const canonicalOptions = (options: IntakeOptions): IntakeOptions => ({
   delimiter: options.delimiter ?? ',',
   decimal: options.decimal ?? '.',
 });
+
+const ofOwnTable = 'as in every table that this program writes';
+
+/** What nobody asked for is said to be so because the table is one of ours. */
+export function ownEvidence(
+  evidence: readonly string[],
+  { delimiter, decimal }: IntakeOptions,
+): readonly string[] {
+  const asked = [
+    ...(delimiter === undefined ? [delimiterAsked(',')] : []),
+    ...(decimal === undefined ? [decimalAsked('.')] : []),
+  ];
+  return evidence.map((sentence) => {
+    const own = asked.find((begin) => sentence.startsWith(begin));
+    return own === undefined
+      ? sentence
+      : own.replace(/,? as asked$/, `, ${ofOwnTable}`) + sentence.slice(own.length);
+  });
+}
 
 const guarded = /^'+[=+\-@\t\r]/u;
 const escaped = /\\u\{([\da-f]{1,6})\}/gu;

@@ -30,6 +30,9 @@ export const delimiterName: Readonly<Record<Delimiter, string>> = {
   '\t': 'tab',
   '|': 'pipe',
 };
+/** What is said of one that the caller named. */
+export const delimiterAsked = (delimiter: Delimiter): string =>
+  `${delimiterName[delimiter]} as delimiter, as asked`;
 export const delimiters: readonly Delimiter[] = [',', ';', '\t', '|'];
 /** The header is looked for among these first rows; where none of them is one, in many more. */
 const headRows = 60;
@@ -77,18 +80,18 @@ export function chooseDialect(
   const [first, second] = best;
   if (first?.fit === undefined) return refused(...whyNone(trials, explain));
   if (second !== undefined) return refused(tie(source, first.fit.header, best));
-  const reason =
-    given !== undefined
-      ? 'as asked'
-      : belied
-        ? `not the "${line?.mark ?? ''}" of the sep= line, which makes no line a header`
-        : line !== undefined
-          ? 'named by the sep= line'
-          : '';
+  const { delimiter, fit } = first;
+  const reason = belied
+    ? `not the "${line?.mark ?? ''}" of the sep= line, which makes no line a header`
+    : line !== undefined
+      ? 'named by the sep= line'
+      : `it alone makes line ${fit.header.line} a header`;
   const evidence = [
-    `${delimiterName[first.delimiter]} as delimiter, ${reason || `it alone makes line ${first.fit.header.line} a header`}`,
+    given === undefined
+      ? `${delimiterName[delimiter]} as delimiter, ${reason}`
+      : delimiterAsked(delimiter),
   ];
-  return found({ delimiter: first.delimiter, start, header: first.fit.header, evidence });
+  return found({ delimiter, start, header: fit.header, evidence });
 }
 
 type SeparatorLine = {

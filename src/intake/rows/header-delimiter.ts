@@ -6,7 +6,7 @@
  * header’s; the header holds nothing of the other mark. One row that does not fit, and the file stays as it is.
  */
 import { endOfLine } from './lines.ts';
-import { createSource, type Source } from './source.ts';
+import { rewritten, type Source } from './source.ts';
 import { type Delimiter, type Row, tokenize } from './tokens.ts';
 
 const fewestRows = 2;
@@ -19,7 +19,7 @@ export function withOneDelimiter(
   own: Delimiter,
   others: readonly Delimiter[],
 ): OneDelimiter | undefined {
-  const { name, text, ...rules } = source;
+  const { text } = source;
   const width = header.cells.length;
   if (header.quoted || width < 2) return undefined;
   const end = endOfLine(text, header.start);
@@ -37,5 +37,5 @@ export function withOneDelimiter(
   });
   if (delimiter === undefined || rowsBy(own).some(fits)) return undefined;
   const marked = text.slice(0, header.start) + line.replaceAll(own, delimiter) + text.slice(end);
-  return { source: createSource(name, marked, { ...rules, written: text }), delimiter };
+  return { source: rewritten(source, marked), delimiter };
 }

@@ -1,5 +1,5 @@
 /** `## Bonnet`: a heading of Markdown that names a panel. A `#` begins a comment else, which is no row. */
-import { createSource, type Source } from './source.ts';
+import { rewritten, type Source } from './source.ts';
 
 const heading = /^(#{1,6})(?=[ \t]+(\S.*?)[ \t]*#*$)/gmu;
 
@@ -8,10 +8,9 @@ export function withPlainHeadings(
   source: Source,
   isPanel: (label: string) => boolean,
 ): Source | undefined {
-  const { name, text: written, ...rules } = source;
-  if (!written.includes('#')) return undefined;
-  const text = written.replace(heading, (signs, _, label: string) =>
+  if (!source.text.includes('#')) return undefined;
+  const text = source.text.replace(heading, (signs, _, label: string) =>
     isPanel(label) ? ' '.repeat(signs.length) : signs,
   );
-  return text === written ? undefined : createSource(name, text, { ...rules, written });
+  return text === source.text ? undefined : rewritten(source, text);
 }

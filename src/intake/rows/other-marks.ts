@@ -9,9 +9,9 @@
  */
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { alignByBlanks } from './aligned-columns.ts';
+import { delimiters } from './dialect.ts';
 import { plainRows } from './plain-rows.ts';
-import { createSource, type Source } from './source.ts';
-import type { Delimiter } from './tokens.ts';
+import { rewritten, type Source } from './source.ts';
 
 export type OtherMarks = {
   readonly source: Source;
@@ -20,7 +20,6 @@ export type OtherMarks = {
   readonly evidence: string;
 };
 
-const delimiters: readonly Delimiter[] = [',', ';', '\t', '|'];
 /** Signs that stand for nothing else in a table; a colon may, and comes last. */
 const marks = ['^', '~', '¦', '\u001f', '\\t', '/', ':'] as const;
 const nameOfMark: Partial<Record<(typeof marks)[number], string>> = {
@@ -36,15 +35,13 @@ export function otherMarks(
   source: Source,
   isHeader: (cells: readonly string[]) => boolean,
 ): Outcome<OtherMarks> | undefined {
-  const { name, text: written, ...rules } = source;
-  const rewritten = (own: string): Source => createSource(name, own, { ...rules, written });
   const headed = (line: string): boolean =>
     delimiters.some((delimiter) =>
       isHeader(line.split(delimiter).map((cell) => cell.replace(/^\s*"|"\s*$/gu, ''))),
     );
-  const { text, evidence: bared } = plainRows(written);
+  const { text, evidence: bared } = plainRows(source.text);
   if (bared.length > 0 && text.split('\n').slice(0, headLines).some(headed)) {
-    return found({ source: rewritten(text), shown: undefined, evidence: bared.join('; ') });
+    return found({ source: rewritten(source, text), shown: undefined, evidence: bared.join('; ') });
   }
   const lines = text.split('\n');
   const own = marks.find((one) =>
@@ -56,21 +53,21 @@ export function otherMarks(
     const shown = nameOfMark[own] ?? own;
     const evidence = said(`the sign ${shown} as delimiter, it alone makes a line a header`);
     const apart = text.replaceAll(own, own.length === 1 ? '\t' : ' \t');
-    return found({ source: rewritten(apart), shown, evidence });
+    return found({ source: rewritten(source, apart), shown, evidence });
   }
   if (text.includes('\t')) return undefined;
   const aligned = alignByBlanks(text, isHeader);
   const single = aligned === undefined ? bySingleBlanks(lines, isHeader) : undefined;
   if (single !== undefined) {
     const evidence = said('one blank between columns: every row has as many cells as the header');
-    return found({ source: rewritten(single), shown: 'blanks', evidence });
+    return found({ source: rewritten(source, single), shown: 'blanks', evidence });
   }
   if (aligned === undefined) return undefined;
   if (aligned.text === undefined) return refused(tellOdd(source, lines, aligned.odd));
   const evidence = said(
     'two blanks and more between columns: every row has its cells under the header',
   );
-  return found({ source: rewritten(aligned.text), shown: 'blanks', evidence });
+  return found({ source: rewritten(source, aligned.text), shown: 'blanks', evidence });
 }
 
 /** Where names of several words stood among the cells, some row would have more of them. */

@@ -4,8 +4,10 @@
  * Only where a file quotes no cell with " and every filled cell of some column stands in ' below
  * its head: an apostrophe that starts a word, or a foot mark, does not make a quoted column.
  */
+
+import { delimiters } from './dialect.ts';
 import { endOfLine } from './lines.ts';
-import { type Delimiter, type RowRules, walkTo } from './row-walker.ts';
+import { type RowRules, walkTo } from './row-walker.ts';
 import type { QuoteMark } from './source.ts';
 
 export type QuoteChoice = { readonly quote: QuoteMark; readonly evidence: readonly string[] };
@@ -14,7 +16,6 @@ export type QuoteChoice = { readonly quote: QuoteMark; readonly evidence: readon
 const rowsSeen = 200;
 const columnsSeen = 50;
 const headLength = 200_000;
-const delimiters: readonly Delimiter[] = [',', ';', '\t', '|'];
 const double: QuoteChoice = { quote: '"', evidence: [] };
 
 export function chooseQuote(text: string): QuoteChoice {

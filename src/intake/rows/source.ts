@@ -71,6 +71,15 @@ export function createSource(
   return { name, text, firstLine, quote, limits, omitted, written, split, placeAt };
 }
 
+/**
+ * The same file with signs replaced one by one, so that every place stays. What is shown of a line is the line as
+ * the user wrote it, however often it was replaced.
+ */
+export const rewritten = (
+  { name, text: before, written = before, split: _, ...rules }: Source,
+  text: string,
+): Source => createSource(name, text, { ...rules, written });
+
 /** How many lines of the file are left out before an offset of the text. */
 export const linesOmitted = (omitted: Omitted | undefined, offset: number): number =>
   omitted !== undefined && offset >= omitted.at ? omitted.lines : 0;

@@ -32,7 +32,7 @@ export function rowClaims(table: Table, statistics: readonly StatisticsRow[]): r
       ...(panel === undefined ? [] : [panel]),
       ...(row.line > last || row.line < first ? [rows] : []),
     ];
-    return valuesIn(table, row).map(({ column, readings }): Claim => {
+    return valuesIn(table, own).map(({ column, readings }): Claim => {
       const text = cellText(row, column);
       return { table, row, column, text, statistic, groups: textsOf(groups, readings) };
     });
@@ -58,12 +58,12 @@ function rowsSince(
 
 type Value = { readonly column: number; readonly readings: readonly (readonly number[])[] };
 
-/** The values of a row of statistics, with the columns each may be of. */
-function valuesIn({ layout }: Table, row: Row): readonly Value[] {
+/** The values of a row of statistics, with the columns each may be of. A number before its word is that of the row. */
+function valuesIn({ layout }: Table, { row, column: word }: StatisticsRow): readonly Value[] {
   const all = layout.readings.map(({ column }) => column);
   const own = all.filter((column) => isNumber(cellText(row, column)));
   if (own.length > 0) return own.map((column) => ({ column, readings: [[column], all] }));
-  const column = row.cells.findIndex((cell) => isNumber(cell.trim()));
+  const column = row.cells.findIndex((cell, k) => k > word && isNumber(cell.trim()));
   return column === -1 ? [] : [{ column, readings: [all] }];
 }
 

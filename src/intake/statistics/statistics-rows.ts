@@ -14,7 +14,12 @@ import type { Statistic } from './statistic-vocabulary.ts';
 import { statisticOf } from './statistic-words.ts';
 import { statisticsByValue } from './statistics-by-value.ts';
 
-export type StatisticsRow = { readonly row: Row; readonly statistic: Statistic };
+export type StatisticsRow = {
+  readonly row: Row;
+  readonly statistic: Statistic;
+  /** Where its word stands. */
+  readonly column: number;
+};
 export type WithoutStatistics = {
   readonly table: Table;
   readonly excluded: readonly ExcludedCell[];
@@ -54,7 +59,7 @@ export function leaveOutStatistics(
     const at = placeOf(table, row, column);
     const { file, line = 0, column: first = 0 } = at;
     excluded.push({ file, line, column: first, text, class: 'statistics', reason });
-    found.push({ row, statistic });
+    found.push({ row, statistic, column });
     findings.add('warning', 'statistics-left-out', () => ({ message: reason, at }));
     return false;
   });

@@ -3,7 +3,7 @@
  * a spreadsheet computed it, and taken as a reading it would count the others twice. It is known as a statistic from
  * here on, left out aloud and held against the readings as those with a name are.
  */
-import { numberOf, numberShape } from '../cells/numbers.ts';
+import { numberIn } from '../cells/numbers.ts';
 import { isMean } from '../statistics/mean-of.ts';
 import { type Table, widest } from './table.ts';
 
@@ -25,7 +25,7 @@ export function leaveOutNamelessMean(
     (k) => own.has(k) || (layout.header[k]?.text ?? '') === '',
   );
   const means = rows.every(({ cells }) => {
-    const [mean, ...others] = [column, ...before].map((k) => numberIn(cells[k]));
+    const [mean, ...others] = [column, ...before].map((k) => numberIn(cells[k] ?? ''));
     return isMean(mean, others);
   });
   if (!means) return undefined;
@@ -42,9 +42,4 @@ export function leaveOutNamelessMean(
     },
     evidence: `column ${column + 1} has no name and is the mean of the readings beside it in every row`,
   };
-}
-
-function numberIn(cell = ''): number | undefined {
-  const shape = numberShape(cell.trim());
-  return shape === undefined ? undefined : numberOf(shape);
 }

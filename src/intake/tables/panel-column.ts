@@ -81,7 +81,9 @@ function panelColumns(
   const isOne = (text: string): boolean => isPanel(stemOfLabel(text)) || mayBePanel(text);
   const holdsPanels = ({ role, label }: HeaderCell<GaugeRole>, k: number): boolean => {
     if (label !== '' && !/^[\p{L}\p{N}]/u.test(label)) return false;
-    if (role !== undefined && role !== 'point') return false;
+    // `Readings (µm);1;2;3`: the corner says what stands in the table.
+    const isCorner = role === 'reading' && k === 0 && isNamed;
+    if (role !== undefined && role !== 'point' && !isCorner) return false;
     if (!isNamed && isPanel(stemOfLabel((cells[k] ?? '').trim()))) return false;
     const texts = below.map((row) => cellText(row, k));
     const names = texts.filter((text) => text !== '' && !namesStatistic(text));

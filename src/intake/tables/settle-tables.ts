@@ -10,6 +10,7 @@ import { declaredNumbers, declaredReason } from '../cells/declared-numbers.ts';
 import { fewAmong } from '../cells/few-among.ts';
 import { type MarkerLegend, markerLegend } from '../cells/markers.ts';
 import { ownUnitSentence } from '../cells/own-unit.ts';
+import { remarksSentence } from '../cells/remarks-said.ts';
 import { largestIn } from '../cells/unit.ts';
 import { doubtPairs } from '../doubts/shifted-cells.ts';
 import { doubtTwoAboutCommas } from '../doubts/two-about-a-comma.ts';
@@ -105,6 +106,7 @@ export function settleTables(
     ...shaped.flatMap(({ evidence }) => evidence),
   ]);
   const numbered = new Set(tables.flatMap(numberedSentence));
+  const remarks = remarksSentence(counts.keys());
   return {
     tables,
     excluded: [...shaped.flatMap(({ excluded }) => excluded), ...excludedSayings],
@@ -117,6 +119,7 @@ export function settleTables(
       ...unitEvidence,
       ...(ownUnitsSaid === undefined ? [] : [ownUnitsSaid]),
       decimal.evidence,
+      ...(remarks === undefined ? [] : [remarks]),
       ...[...asides.declared].map(([number, line]) => declaredReason(String(number), line)),
     ],
   };

@@ -1,7 +1,7 @@
 /** Why no line of a file names the columns that are wanted: which one lacks, or that it is another table of ours. */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { ownTable, takenAs } from '../../base/own-files.ts';
-import { type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
+import { english, type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 import { type HeaderCell, misspelling, type Vocabulary } from '../header/header.ts';
 import { readGaugeHeader } from '../header/layout.ts';
 import { isOrdinal } from '../header/ordinals.ts';
@@ -17,6 +17,7 @@ export const explainGaugeHeader = (
 ): readonly Diagnostic[] =>
   explainHeader(source, rows, delimiter, {
     vocabulary: gaugeVocabulary,
+    plain: english,
     read: readGaugeHeader,
     needed: ['panel', 'reading'],
     otherwise: 'the columns need names: a panel and a reading, or one column per panel',
@@ -33,6 +34,8 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
 
 type Wanted<Role extends string> = {
   readonly vocabulary: Vocabulary<Role>;
+  /** The English names of it, where it has others. */
+  readonly plain?: Partial<Vocabulary<Role>>;
   readonly read: (cells: readonly string[]) => readonly HeaderCell<Role>[];
   readonly needed: readonly Role[];
   readonly otherwise: string;
@@ -47,12 +50,14 @@ export function explainHeader<Role extends string>(
   source: Source,
   rows: readonly Row[],
   delimiter: Delimiter,
-  { vocabulary, read, needed, otherwise, further }: Wanted<Role>,
+  { vocabulary, plain, read, needed, otherwise, further }: Wanted<Role>,
 ): readonly Diagnostic[] {
   const nearest = rows.find((row) => {
     const header = read(row.cells);
-    const near = needed.some((role) => misspelling(vocabulary, role, header) !== undefined);
-    return header.length > 1 && (near || header.some(({ role }) => role !== undefined));
+    const near = needed.some((role) => misspelling(vocabulary, role, header, plain) !== undefined);
+    // `Units: µm;;` is no row of names, however many cells a spreadsheet gives it.
+    const named = header.filter(({ text }) => text !== '');
+    return named.length > 1 && (near || header.some(({ role }) => role !== undefined));
   });
   const hasOf = (cells: readonly string[]): number => {
     const header = read(cells);
@@ -82,6 +87,7 @@ export function explainHeader<Role extends string>(
         vocabulary,
         role,
         header.map((cell) => (isOrdinal(cell.label) ? { text: '', label: '' } : cell)),
+        plain,
       );
       const meant =
         slip === undefined ? '' : `did you mean "${slip.name}" by "${header[slip.column]?.text}"? `;

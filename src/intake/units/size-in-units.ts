@@ -2,18 +2,13 @@
  * Numbers that fit those beside them in the other unit only: 106 among 4.1 to 4.4 mil is 4.2 mil if it is
  * in µm. µm and mil are a factor of 25.4 apart, and no two films of a car's paint need be.
  */
-import { numberOf, numberShape } from '../cells/numbers.ts';
+import { numberIn } from '../cells/numbers.ts';
 import { micrometresPer, type TableUnit } from '../cells/unit.ts';
 
 export type Sizes = { readonly least: number; readonly most: number };
 
 /** How far beyond the others a film may lie and still be like them. */
 const beyond = 2;
-
-const numberIn = (text: string): number | undefined => {
-  const shape = numberShape(text.trim());
-  return shape === undefined ? undefined : numberOf(shape);
-};
 
 /** The least and the largest of the numbers, undefined where there is none. */
 export function sizesOf(texts: Iterable<string>): Sizes | undefined {

@@ -6,22 +6,29 @@
  * where it holds numbers.
  */
 import { unitNamed } from '../cells/unit.ts';
+import type { Layout } from '../header/layout.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import type { Table } from '../tables/table.ts';
 
 export function adoptUnitColumn(table: Table): Table {
   const { layout, rows } = table;
-  if (layout.columns.has('unit') || layout.header.length === 0) return table;
-  const column = (layout.readings.at(-1)?.column ?? -1) + 1;
-  const cell = layout.header[column];
-  const free = cell !== undefined && (cell.role === undefined || cell.role === 'u');
-  if (cell === undefined || !free || cell.text === '' || !holdsUnits(rows, column)) return table;
+  const column = mayHoldUnits(layout);
+  const cell = layout.header[column ?? -1];
+  if (column === undefined || cell === undefined || !holdsUnits(rows, column)) return table;
   const columns = new Map(layout.columns);
   if (cell.role !== undefined) columns.delete(cell.role);
   columns.set('unit', column);
   const header = layout.header.with(column, { ...cell, role: 'unit' });
   const unknown = layout.unknown.filter((k) => k !== column);
   return { ...table, layout: { ...layout, header, columns, unknown } };
+}
+
+/** The column where units stand that no name calls so, if the table has no other. */
+export function mayHoldUnits({ columns, header, readings }: Layout): number | undefined {
+  if (columns.has('unit') || header.length === 0) return undefined;
+  const column = (readings.at(-1)?.column ?? -1) + 1;
+  const { text = '', role } = header[column] ?? {};
+  return text !== '' && (role === undefined || role === 'u') ? column : undefined;
 }
 
 function holdsUnits(rows: Table['rows'], column: number): boolean {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sha256Of } from '../../../src/cli/files/checksum.ts';
 import { loadFile } from '../../../src/cli/files/files.ts';
-import { readSettingsFile } from '../../../src/cli/load/load-settings.ts';
+import { readShown } from '../../../src/cli/load/named-file.ts';
 import { readJob } from '../../../src/formats/job/job.ts';
 import { inputOf } from '../../../src/tasks/read/read-request.ts';
 
@@ -49,7 +49,8 @@ describe('the checksum of a file', () => {
     };
     const world = { load: async () => ({ file, diagnostics: [] }) };
     const reader = async (name: string, text: string) => readJob(name, text);
-    const { value } = await readSettingsFile('/private/job.json', 'job.json', world, reader);
+    const shown = { path: '/private/job.json', shown: 'job.json' };
+    const { value } = await readShown(shown, world, reader);
     expect(value?.value.aim).toBe('correct');
     expect(value?.placeOf(['aim'])).toMatchObject({ file: 'job.json', line: 1 });
   });

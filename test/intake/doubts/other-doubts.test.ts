@@ -6,7 +6,7 @@ const codes = (text: string) => briefs(text).map((one) => one.split(' ').slice(1
 describe('readings', () => {
   test('thinner than a film are told, each at its cell, and stand', () => {
     const text = 'panel,point,reading_um\nroof,1,104\nroof,2,12\nroof,3,106\n';
-    expect(briefs(text)).toEqual(['3:8+1 warning reading-implausible']);
+    expect(briefs(text)).toEqual(['3:8+2 warning reading-implausible']);
     expect(values(text)).toHaveLength(3);
     expect(briefs(text.replace(',12\n', ',22\n'))).toEqual([]);
   });

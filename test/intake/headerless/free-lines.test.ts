@@ -160,3 +160,81 @@ test('notes are the layout "list", and are read where it is asked for', () => {
   expect(values(text, { unit: 'um', layout: 'list' })).toHaveLength(6);
   expect(values(text, { unit: 'um', layout: 'wide' })).toBeUndefined();
 });
+
+describe('notes without one plain panel name', () => {
+  test.each([
+    'wing nsf 112 109 111\nwing osf 118 117 121\ndoor nsf 101 99 103\n',
+    'n/s/f wing 112 109 111\no/s/f wing 118 117 121\n',
+  ])('are refused at the first name that may be left or right, with the way out: %j', (text) => {
+    const [said] = read(text, { unit: 'um' }).diagnostics;
+    const name = text.slice(0, text.indexOf(' 112'));
+    expect(said).toMatchObject({ code: 'panel-ambiguous', at: { line: 1, length: name.length } });
+    expect(said?.hint).toContain('--nearside');
+    expect(said?.hint).toContain(`--panel-names "${name}=PANEL"`);
+  });
+
+  test('are refused at the first name that no template has, where every line is a name and its films', () => {
+    const [said] = read('nsf 112 109 111\nosf 118 117 121\n', { unit: 'um' }).diagnostics;
+    expect(said).toMatchObject({ code: 'panel-unknown', at: { line: 1, column: 1, length: 3 } });
+    expect(said?.hint).toContain('--panel-names "nsf=PANEL"');
+  });
+
+  test.each(['Abc;112\nDef;118\n', 'name value\nAbc 112\nDef 118\n', 'Abc 112\n'])(
+    'but rows of a table are asked for the names of their columns: %j',
+    (text) => {
+      expect(read(text, { unit: 'um' }).diagnostics[0]?.code).toMatch(
+        /^(?:header|column)-missing$/u,
+      );
+    },
+  );
+
+  test('are read once each name is said', () => {
+    const names = new Map([
+      ['wing nsf', 'roof'],
+      ['door nsf', 'bonnet'],
+    ]);
+    const text = 'wing nsf 112 109\ndoor nsf 101\n';
+    expect(values(text, { unit: 'um', panelNames: names })).toHaveLength(3);
+  });
+});
+
+describe('what was seen of the paint, behind the numbers of a line', () => {
+  test.each(['Bonnet 112 115 (patched)', 'Bonnet 112 115 patched', 'Bonnet 112 115 - stone chips'])(
+    'is kept as a note of its readings, and said: %s',
+    (line) => {
+      const word = line.includes('stone') ? 'stone chips' : 'patched';
+      const { value, diagnostics } = read(`${line}\nRoof 104\n`, { unit: 'um' });
+      expect(value?.readings.map(({ note }) => note)).toEqual([word, word, undefined]);
+      expect(value?.decisions.evidence).toContain(
+        `"${word}" behind the numbers of a line is kept as a note`,
+      );
+      expect(diagnostics).toEqual([]);
+    },
+  );
+
+  test('is of the panel that the line names last', () => {
+    const { value } = read('Bonnet 112, roof 104 repainted\n', { unit: 'um' });
+    expect(value?.readings.map(({ note }) => note)).toEqual([undefined, 'repainted']);
+  });
+
+  test.each(['slipped', 'not sure', 'patched, ignore', 'edge', 'wet'])(
+    'and a word that is none of these is refused: %s',
+    (word) => {
+      expect(values(`Bonnet 112 115 (${word})\nRoof 104\n`, { unit: 'um' })).toBeUndefined();
+    },
+  );
+});
+
+describe('a line of a list whose panel is not plain', () => {
+  test('is not lost where another mark parts its readings', () => {
+    const text = 'n/s wing: 112, 109\no/s wing: 118, 117\nroof: 99 100\n';
+    expect(values(text, { unit: 'um' })?.map(([panel, , , film]) => [panel, film])).toEqual([
+      ['n/s wing', 112],
+      ['n/s wing', 109],
+      ['o/s wing', 118],
+      ['o/s wing', 117],
+      ['roof', 99],
+      ['roof', 100],
+    ]);
+  });
+});

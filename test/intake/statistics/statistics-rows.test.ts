@@ -71,3 +71,20 @@ test('German rows of the least and the largest value beside a column of numbered
   const text = `Teil;Messung;Wert (µm)\n${own.join('\n')}\n`;
   expect(values(text)?.map((one) => one[3])).toEqual([92, 93, 98, 103, 107, 105]);
 });
+
+test.each(['5;Total;---', '5;Mean;', '5;Total;n/a'])(
+  'a row of statistics without a value is left out aloud, and its number is none of them: %s',
+  (row) => {
+    const text = `No;Panel;Reading µm\n3;bonnet;112\n4;roof;109\n${row}\n6;roof;108\n`;
+    expect(briefs(text)).toEqual([
+      expect.stringMatching(/^4:3\+\d+ warning statistics-left-out$/u),
+    ]);
+    expect(values(text)?.map(([, , , value]) => value)).toEqual([112, 109, 108]);
+    expect(read(text).value?.excluded).toMatchObject([{ line: 4, class: 'statistics' }]);
+  },
+);
+
+test('a total that holds a number is told twice, so that no panel of that name is lost quietly', () => {
+  const text = 'No;Panel;Reading µm\n1;bonnet;112\n2;total;109\n3;roof;108\n';
+  expect(briefs(text)).toContain('3:9+3 warning statistics-disagree');
+});

@@ -1,0 +1,28 @@
+/** A name such as `quote.html` for an output that nobody asked to be a page: what it will hold is said. */
+import { type Diagnostic, warning } from '../../base/diagnostics.ts';
+import { type Command, formatsOf } from '../command.ts';
+import type { TypedOptions } from '../options.ts';
+import type { Format } from './output-specs.ts';
+
+const formatOfEnding: ReadonlyMap<string, Format> = new Map([
+  ['json', 'json'],
+  ['ndjson', 'ndjson'],
+  ['jsonl', 'ndjson'],
+  ['csv', 'csv'],
+  ['md', 'md'],
+  ['html', 'html'],
+  ['htm', 'html'],
+]);
+
+/** -o never implies a format, whatever the file is called. */
+export function doubtEnding(
+  command: Pick<Command, 'formats'>,
+  { out, format }: TypedOptions,
+): readonly Diagnostic[] {
+  const [, ending = ''] = /\.([a-z]+)$/iu.exec(out ?? '') ?? [];
+  const called = formatOfEnding.get(ending.toLowerCase());
+  if (out === undefined || format !== undefined || called === undefined) return [];
+  if (!formatsOf(command).includes(called)) return [];
+  const message = `"${out}" will hold text, for its name chooses no form`;
+  return [warning('output-ending', message, { at: { file: out }, hint: `add --format ${called}` })];
+}
