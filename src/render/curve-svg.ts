@@ -1,5 +1,5 @@
 /** A curve as a drawing, with the points that are spoken of as ringed signs; in words for who cannot see it. */
-import { figure } from '../base/rounding.ts';
+import { figure, toDigits } from '../base/rounding.ts';
 import type { Curve, CurveAxis, CurveMark, CurvePoint } from '../report/model.ts';
 import { element } from './html-text.ts';
 import { drawing, drawnText, tenth } from './svg.ts';
@@ -55,7 +55,7 @@ function ticks({ from, to }: CurveAxis): readonly number[] {
   const step = power * (ROUND_STEPS.find((one) => one * power >= least) ?? 10);
   const first = Math.ceil(from / step - 1e-9);
   const count = Math.floor(to / step + 1e-9) - first + 1;
-  return Array.from({ length: count }, (_, i) => Number(((first + i) * step).toPrecision(6)));
+  return Array.from({ length: count }, (_, i) => toDigits((first + i) * step, 6));
 }
 
 const pathOf = (points: readonly CurvePoint[]): string =>

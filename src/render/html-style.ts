@@ -46,7 +46,7 @@ table { border-collapse: separate; border-spacing: 0; width: 100%; font-variant-
 th, td { border-bottom: 1px solid var(--rule); padding: .25rem .55rem; text-align: left;
   vertical-align: top; white-space: nowrap; }
 :is(th, td):first-child { padding-left: 0; }
-:is(th, td):last-child { padding-right: 0; }
+:is(th, td):last-child { padding-right: .25rem; }
 thead :is(th, td) { color: var(--quiet); font-weight: 600; vertical-align: bottom;
   white-space: normal; border-bottom: 1px solid var(--ink); }
 tbody th { font-weight: 400; }
@@ -119,11 +119,19 @@ const narrow = `
 
 /** Either size of paper: its own is not asked for, and no measure is wider than the narrower of both. */
 const paper = `
-@page { margin: 14mm 13mm 16mm;
+@page { margin: 12mm 13mm 14mm;
   @bottom-right { content: counter(page) " / " counter(pages); font: 8pt system-ui, sans-serif; } }
 @media print {
   :root { color-scheme: light; ${colours(themes.print)} }
-  body { margin: 0; padding: 0; max-width: none; font-size: 9.5pt; print-color-adjust: exact; }
+  body { margin: 0; padding: 0; max-width: none; font-size: 9pt; line-height: 1.34;
+    print-color-adjust: exact; }
+  .title { font-size: 14pt; margin: 0 0 .5rem; padding-bottom: .25rem; }
+  h2.title { font-size: 13pt; }
+  .under { font-size: 10pt; }
+  :is(h2, h3):not(.title) { font-size: 10.5pt; margin: .8rem 0 .2rem; }
+  p { margin: .25rem 0; max-width: none; }
+  ul { margin: .2rem 0 .45rem; max-width: none; }
+  .wide { margin: .5rem 0; }
   .sheet:not(.head) + .sheet { margin: 0; break-before: page; }
   .head + .sheet { margin-top: 2rem; }
   h1, h2, h3, figcaption { break-after: avoid; }
@@ -131,13 +139,13 @@ const paper = `
   p, li { orphans: 3; widows: 3; }
   thead { display: table-header-group; }
   .wide { overflow: visible; }
-  th, td { padding: .16rem .3rem; }
+  th, td { padding: .1rem .3rem; }
   .prose { min-width: 0; }
   .strip, .axis { width: 40mm; }
   .strip { height: 3.7mm; }
   .axis { padding: 0 1.5mm; }
   .many { font-size: 8.5pt; }
-  .many :is(th, td):not(:first-child) { padding: .16rem .2rem; }
+  .many :is(th, td):not(:first-child) { padding: .1rem .2rem; }
   .fact { grid-template-columns: 31mm 1fr; max-width: none; }
   .short { break-inside: avoid; }
   .figures { display: block; }
@@ -147,7 +155,7 @@ const paper = `
   .walk figure { margin-bottom: 1.4mm; }
   .walk figcaption { font-size: 8pt; margin: 0; }
   .whole { max-width: 140mm; }
-  .form { grid-template-columns: repeat(2, 1fr); gap: .35rem 1.5rem; margin: .6rem 0; }${ticksOnPaper}
+  .form { grid-template-columns: repeat(2, 1fr); gap: .3rem 1.5rem; margin: .45rem 0; }${ticksOnPaper}
 }`;
 
 export const pageStyle = `

@@ -8,7 +8,7 @@ import { stripDrawing } from './strip-svg.ts';
 /** A column with a longer text than this is prose, which may be wrapped; anything else stays in a line. */
 const NAME = 30;
 /** So many rows stay on one page. */
-const SHORT = 16;
+const SHORT = 10;
 /** From so many columns on, paper holds them in smaller type. */
 const MANY = 9;
 

@@ -4,7 +4,8 @@
  * its unit. A part of a row stands with it: `bonnet, thinner zone: …`.
  *
  * What stands under a label is split where a sentence or a clause ends, and each piece has the label
- * before it. What has no label stays one line: a label from a file can then begin no line of its own.
+ * before it, so that a label from a file begins no line of its own. A clause that points back stays with
+ * what it points to. A long label is said once, and its first words before each piece.
  */
 import type { Block, Curve, CurveAxis, CurvePoint, Tick } from '../report/model.ts';
 import { axisFigure } from './axis-figure.ts';
@@ -34,7 +35,9 @@ function blockFacts(block: Block): readonly string[] {
       return [];
     case 'paragraph': {
       const { label, text } = block;
-      return label === null ? [text] : clauses(text).map((clause) => `${label}: ${clause}`);
+      const parts = clauses(text);
+      if (label === null) return parts.length === 1 ? parts : labelled(UNNAMED, parts);
+      return labelled(label, parts);
     }
     case 'list':
       return listFacts(block.label, block.items);
@@ -63,14 +66,32 @@ function blockFacts(block: Block): readonly string[] {
   }
 }
 
+/** What stands before the pieces of a text that has no label of its own. */
+const UNNAMED = 'Note';
+
+/** So long a label may be before each of its pieces. */
+const LONGEST_LABEL = 32;
+
+function labelled(label: string, parts: readonly string[]): readonly string[] {
+  const [short, first] = shortened(label);
+  return [...first, ...parts.map((part) => `${short}: ${part}`)];
+}
+
+/** Its first words, and the whole in a line of its own where they are not all. */
+function shortened(label: string): readonly [string, readonly string[]] {
+  const [short = label] = label.split(/, | \(|; |: /, 1);
+  return label.length <= LONGEST_LABEL || short === label ? [label, []] : [short, [label]];
+}
+
 /** An item that is set in belongs to the one above it: `Inputs, readings.csv: utf-8`. */
 function listFacts(label: string, items: readonly string[]): readonly string[] {
-  const facts: string[] = [];
-  let above = label;
+  const [short, first] = shortened(label);
+  const facts: string[] = [...first];
+  let above = short;
   items.forEach((item, i) => {
     const isPart = SET_IN.test(item);
     const isAbove = !isPart && !item.startsWith(POINTER) && SET_IN.test(items[i + 1] ?? '');
-    if (!isPart) above = isAbove ? `${label}, ${item.replace(/:$/, '')}` : label;
+    if (!isPart) above = isAbove ? `${short}, ${item.replace(/:$/, '')}` : short;
     if (!isAbove) facts.push(`${above}: ${item}`);
   });
   return facts;
@@ -104,7 +125,12 @@ function clauses(text: string): readonly string[] {
 }
 
 const endsAt = (text: string, at: number): boolean =>
-  text[at] === ';' || (text[at] === '.' && /^\p{Lu}\p{Ll}/u.test(text.slice(at + 2)));
+  (text[at] === ';' && !POINTS_BACK.test(text.slice(at + 2))) ||
+  (text[at] === '.' && /^\p{Lu}\p{Ll}/u.test(text.slice(at + 2)));
+
+/** A figure without what it is of, or a word for what was named before; `+1 %: …` names itself. */
+const POINTS_BACK =
+  /^(?![^;:]{1,12}: )(?:[±+−<>~×]|[\d.,–]+[ \u00a0](?:%|µm|mil|h)(?![\p{L}])|(?:so|and|but|it|its|they|their|there|as|in|of|the same|less|outside|of them|check)\b)/u;
 
 function curveFacts(label: string, { across, up, line, marks }: Curve): readonly string[] {
   const at = ({ x, y }: CurvePoint): string => `${axisText(across, x)}, ${axisText(up, y)}`;

@@ -35,9 +35,7 @@ function blockLines(block: Block, whole: TextStyle): readonly string[] {
       return labelled(block.label, block.text, style);
     case 'list':
       return [
-        ...wrap(printable(block.label), style.width, '  ').map((line) =>
-          style.paint(line, 'strong'),
-        ),
+        ...labelLines(block.label, style),
         ...block.items.flatMap((item) =>
           wrap(printable(item), style.width - 2, hangingIndent(item)).map((line) => `  ${line}`),
         ),

@@ -1,6 +1,7 @@
 /**
- * How things to do look: to be read standing, from some two metres. By the rule of thumb that a letter
- * wants a 200th of the distance, capitals of a name are 7 mm or more (29 pt), of what is done 5 mm (20 pt).
+ * How things to do look. By the rule of thumb that a letter wants a 200th of the distance, capitals are to be
+ * 3.5 mm for a page at arm's length (.7 m): on paper a name and what is done are 14 pt or more, in two columns so
+ * that a car is two or three sheets; what is done once for each panel is smaller.
  */
 
 export const ticksOnScreen = `
@@ -22,9 +23,16 @@ export const ticksIfNarrow = `
   .ticks .strong { font-size: 1.35rem; }`;
 
 export const ticksOnPaper = `
-  .ticks { font-size: 12.5pt; margin-top: 6mm; }
-  .ticks :is(h2, h3):not(.title) { font-size: 29pt; }
-  .ticks header p { font-size: 19pt; }
-  .ticks .strong { font-size: 20pt; font-weight: 400; }
-  .ticks li { margin: 1.2mm 0; }
-  .notice { font-size: 14pt; line-height: 1.3; }`;
+  .sheet:has(> .ticks) { columns: 2; column-gap: 5mm; }
+  .sheet:has(> .ticks) + .sheet { break-before: auto; break-inside: avoid; padding-top: 5mm; }
+  .sheet:has(> .ticks) > :not(.ticks) { column-span: all; }
+  .ticks { font-size: 10.5pt; line-height: 1.2; margin: 0; padding-top: 2.2mm; }
+  .ticks :is(h2, h3):not(.title) { font-size: 16pt; line-height: 1.1; }
+  .ticks header { column-gap: .8rem; }
+  .ticks header p { font-size: 10.5pt; }
+  .ticks .strong { font-size: 14pt; line-height: 1.1; font-weight: 400; }
+  .ticks ul { margin-top: .8mm; }
+  .ticks li { margin: .6mm 0; gap: .22em; }
+  .ticks b { width: .82em; height: .82em; border-width: 1.2pt; }
+  .ticks li > span:first-child { margin-left: 1.25em; }
+  .notice { font-size: 11pt; line-height: 1.25; }`;

@@ -19,7 +19,7 @@ type Terms = Pick<WorkModel, 'rules'> & {
   readonly hoursPerDay: number;
 };
 
-const MINUTES_A_DAY = 1440;
+export const MINUTES_A_DAY = 1440;
 /** Minutes that rounding may add up to. */
 const NEGLIGIBLE = 0.01;
 

@@ -5,9 +5,11 @@
  * People share a stage evenly where more than one can be at it. A day whose exposure is used up is over
  * for machines, and so for the job, as the stages keep their order.
  */
+
 import { groupBy } from '../base/group-by.ts';
 import { sum } from '../base/sum.ts';
 import { type Minutes, minutes } from '../base/units.ts';
+import { MINUTES_A_DAY } from './day-order.ts';
 import type { JobScope } from './job-scope.ts';
 import type { WorkModel } from './work-model.ts';
 
@@ -46,7 +48,6 @@ export type WorkDay = {
 
 type Terms = Pick<JobScope, 'hands' | 'hoursPerDay'> & Pick<WorkModel, 'vibration'>;
 
-const MINUTES_A_DAY = 1440;
 /** A share of a piece smaller than this is rounding, not work. */
 const NEGLIGIBLE = 1e-9;
 

@@ -6,7 +6,7 @@
 import { groupBy } from '../base/group-by.ts';
 import { isWorked, type PanelPlan, type Plan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
-import { type PanelSurvey, partName } from '../film/survey.ts';
+import { isZone, type PanelSurvey } from '../film/survey.ts';
 import { panelNames } from '../film/template/side-names.ts';
 
 export type ExclusionCode =
@@ -97,12 +97,16 @@ function codesOf({ survey, verdict, reasons, zones }: PanelPlan): readonly Exclu
   return [...new Set([...conditions, ...marks, ...left])];
 }
 
+/** `roof`, or `roof (where its paint is thinner)`: nobody but the trade knows what a zone is. */
+export const partForOwner = (survey: PanelSurvey): string =>
+  isZone(survey) ? `${survey.panel.name} (where its paint is ${survey.zone})` : survey.panel.name;
+
 const isLeft = ({ verdict, reasons }: Pick<PanelPlan, 'verdict' | 'reasons'>): boolean =>
   verdict === 'leave' && reasons[0]?.code !== 'nothing-to-correct';
 
 /** Of a panel whose other zone is worked, the one that is not. */
 const zonesLeft = ({ zones }: PanelPlan): readonly string[] =>
-  zones.some(isWorked) ? zones.filter(isLeft).map(({ survey }) => partName(survey)) : [];
+  zones.some(isWorked) ? zones.filter(isLeft).map(({ survey }) => partForOwner(survey)) : [];
 
 const byCondition: Readonly<Partial<Record<Condition, ExclusionCode>>> = {
   filler: 'filler-found',

@@ -6,7 +6,8 @@ import {
   type PlannedStep,
   workedParts,
 } from '../correction/plan/plan.ts';
-import type { Machine, Stage } from '../correction/removal/catalogue.ts';
+import { type Machine, STAGES, type Stage } from '../correction/removal/catalogue.ts';
+import { stagesOf } from '../correction/removal/combination.ts';
 import type { Panel } from '../film/template/template.ts';
 import { inPolishingOrder } from './polishing-order.ts';
 import type { WorkModel } from './work-model.ts';
@@ -80,11 +81,10 @@ const polishing = (
 export function staged(
   steps: readonly PlannedStep[],
 ): readonly { readonly step: PlannedStep; readonly stage: Stage }[] {
-  let left: readonly Stage[] = ['cut', 'refine', 'finish'];
+  let left: readonly Stage[] = STAGES;
   return steps.map((step) => {
-    const { pad, product } = step.combination;
-    const stage: Stage =
-      left.find((one) => pad.stages.includes(one) && product.stages.includes(one)) ?? 'finish';
+    const own = stagesOf(step.combination);
+    const stage = left.find((one) => own.includes(one)) ?? 'finish';
     left = left.slice(left.indexOf(stage) + 1);
     return { step, stage };
   });

@@ -1,5 +1,7 @@
 /** Which stages a job has and in which order, and what is wrong with an order of one's own. */
+
 import { groupBy } from '../base/group-by.ts';
+import { STAGES } from '../correction/removal/catalogue.ts';
 import { isAsked, type JobScope } from './job-scope.ts';
 import type { JobStage, WorkModel } from './work-model.ts';
 
@@ -46,13 +48,11 @@ export function orderFaults(
 
 /** Stages of polishing that an order leaves out: whether anything is done in one is for the plan to say. */
 export const unsaidPolishing = (order: readonly string[]): readonly OrderFault[] =>
-  ['cut', 'refine', 'finish']
-    .filter((stage) => !order.includes(stage))
-    .map((stage) => ({
-      index: 0,
-      message: `"${stage}" is not in the order: the plan decides whether anything is done in it`,
-      hint: `add "${stage}" where it belongs`,
-    }));
+  STAGES.filter((stage) => !order.includes(stage)).map((stage) => ({
+    index: 0,
+    message: `"${stage}" is not in the order: the plan decides whether anything is done in it`,
+    hint: `add "${stage}" where it belongs`,
+  }));
 
 /** Each stage that stands before one that must come first; `endOf` is where a stage is over. */
 export function earlyFaults(

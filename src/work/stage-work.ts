@@ -1,7 +1,7 @@
 /** One stage of this job: how long, how sure, and what it uses up. */
 import { groupBy } from '../base/group-by.ts';
 import { type Minutes, minutes, scale } from '../base/units.ts';
-import type { Stage } from '../correction/removal/catalogue.ts';
+import { STAGES } from '../correction/removal/catalogue.ts';
 import type { JobScope } from './job-scope.ts';
 import { addedMoments, type Moments, threePointMoments } from './job-time.ts';
 import { type Amounts, type Material, polishingMaterials, suppliesOf } from './materials.ts';
@@ -47,13 +47,9 @@ export function stageWorks(
         ...own.map((one) => one.likely),
         ...setUps.filter((first) => first === stage.id).map(() => terms.model.setUp),
       ];
-      const times = timesOf(stage, likely, terms);
       return {
         stage,
-        mean: times.mean,
-        variance: times.variance,
-        likely: times.likely,
-        polishingTime: times.polishingTime,
+        ...timesOf(stage, likely, terms),
         wait: stage.wait,
         materials: [...(used.get(stage.id) ?? []), ...suppliesOf(stage, amounts)],
       };
@@ -61,8 +57,7 @@ export function stageWorks(
 }
 
 /** A refining step, say, that this plan has none of is no stage of the job. */
-const isStep = (id: string): boolean => STEPS.some((step) => step === id);
-const STEPS: readonly Stage[] = ['cut', 'refine', 'finish'];
+const isStep = (id: string): boolean => STAGES.some((step) => step === id);
 
 /** Its polishing and what the stage takes besides, as this shop takes for it. */
 function timesOf(stage: JobStage, polishing: readonly Minutes[], terms: Terms) {

@@ -15,6 +15,7 @@ test('a settings file of every kind is known by what it says it is', () => {
   for (const { kind, schemaName } of fileKinds) {
     expect(kindSaid(schemaName)?.kind, kind).toBe(kind.replace('-', ' '));
   }
+  expect(kindSaid('leastcut/job/10')?.kind).toBe('job');
   expect(kindSaid('leastcut/jobs/1')).toBeUndefined();
   expect(kindSaid('job')).toBeUndefined();
 });

@@ -142,12 +142,13 @@ describe('things to do on a page', () => {
     );
   });
 
-  test('are printed to be read from two metres: names at 28 pt or more, what is done at 20 pt', () => {
+  test('are printed to be read at arm’s length: names and what is done at 14 pt or more, in two columns', () => {
     const html = renderHtml([{ kind: 'ticks', label: 'roof', items: [] }]);
     const paper = html.slice(html.indexOf('@media print'));
     const sizeOf = (rule: RegExp): number => Number(paper.match(rule)?.[1]);
-    expect(sizeOf(/\.ticks :is\(h2, h3\)[^}]*font-size: ([\d.]+)pt/)).toBeGreaterThanOrEqual(28);
-    expect(sizeOf(/\.ticks \.strong[^}]*font-size: ([\d.]+)pt/)).toBeGreaterThanOrEqual(20);
+    expect(sizeOf(/\.ticks :is\(h2, h3\)[^}]*font-size: ([\d.]+)pt/)).toBeGreaterThanOrEqual(14);
+    expect(sizeOf(/\.ticks \.strong[^}]*font-size: ([\d.]+)pt/)).toBeGreaterThanOrEqual(14);
+    expect(paper).toMatch(/\.sheet:has\(> \.ticks\) \{ columns: 2;/);
   });
 });
 
@@ -189,6 +190,13 @@ describe('the blocks of a page', () => {
     expect(table('a sentence that is longer than any name')).toContain('class="left prose"');
   });
 
+  test('leave room behind a table’s last column: a prime after its figure (z′) was cut by the edge', () => {
+    const html = renderHtml([title('One')]);
+    expect(Number(html.match(/:last-child \{ padding-right: ([.\d]+)rem/)?.[1])).toBeGreaterThan(
+      0.2,
+    );
+  });
+
   test('keep a short table on one page, and cut a long one between rows', () => {
     const table = (rows: number): string =>
       body({
@@ -196,8 +204,8 @@ describe('the blocks of a page', () => {
         columns: [{ title: 'a', align: 'left' }],
         rows: Array.from({ length: rows }, () => [cell('x')]),
       });
-    expect(table(16)).toContain('class="wide short"');
-    expect(table(17)).toContain('class="wide"');
+    expect(table(10)).toContain('class="wide short"');
+    expect(table(11)).toContain('class="wide"');
   });
 
   test('say the axis over a column of strips, with its line', () => {

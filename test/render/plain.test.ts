@@ -32,19 +32,42 @@ describe('one fact a line', () => {
   });
 
   test('ends where a clause or a sentence ends, not within brackets or at a number', () => {
-    const said = 'one (a; b. Then c); 2.5 µm. Next is 3. x. Done.';
+    const said = 'one (a; b. Then c); two 2.5 µm. Next is 3. x. Done.';
     expect(facts(paragraph('roof', said))).toEqual([
       'roof: one (a; b. Then c)',
-      'roof: 2.5 µm.',
+      'roof: two 2.5 µm.',
       'roof: Next is 3. x.',
       'roof: Done.',
     ]);
   });
 
-  test('stays whole where it has no label: no word of a file can begin a line of its own', () => {
+  test('that points back stays with what it points to: a figure alone, or a word for what was named', () => {
+    expect(
+      facts(paragraph('Risk', 'it is 2 %; 7–17 % if thinner; so be careful; spots are extra')),
+    ).toEqual(['Risk: it is 2 %; 7–17 % if thinner; so be careful', 'Risk: spots are extra']);
+    expect(
+      facts(paragraph('Columns', 'hours: of one person; +1 %: each further per cent')),
+    ).toEqual(['Columns: hours: of one person', 'Columns: +1 %: each further per cent']);
+  });
+
+  test('has a note’s name where it has none of its own: no word of a file can begin a line', () => {
     expect(facts(paragraph(null, 'By A; roof: may go 9 µm. Done'))).toEqual([
-      'By A; roof: may go 9 µm. Done',
+      'Note: By A',
+      'Note: roof: may go 9 µm.',
+      'Note: Done',
     ]);
+    expect(facts(paragraph(null, 'By A'))).toEqual(['By A']);
+  });
+
+  test('has the first words of a long label, which is said once in a line of its own', () => {
+    const label = 'What would help, µm more may go (unread: unknown); each alone';
+    expect(facts(list(label, ['spot +0.5', 'clear read +1.0']))).toEqual([
+      label,
+      'What would help: spot +0.5',
+      'What would help: clear read +1.0',
+    ]);
+    const grounds = 'Built in (-v: grounds; leastcut explain film.limits)';
+    expect(facts(paragraph(grounds, 'one thing'))).toEqual([grounds, 'Built in: one thing']);
   });
 });
 

@@ -116,6 +116,60 @@ describe.each([
   });
 });
 
+describe('a panel of two kinds of film', () => {
+  const split = `${readingsOf({ bonnet: 112, roof: 114, 'wing front left': 113, 'door front left': 112 })}boot,1,112
+boot,2,114
+boot,3,111
+boot,4,240
+boot,5,252
+boot,6,247
+`;
+  const mixed = quoteOf({ readings: split, job, shop });
+
+  test('is told to the owner by where its paint is thicker, with no word of a zone', () => {
+    const owner = textOf(customerBlocks(mixed, page));
+    expect(owner).toContain('nothing on boot lid (where its paint is thicker)');
+    expect(owner).toContain('boot lid (where its paint is thicker): left as found');
+    expect(owner).not.toContain('zone');
+    expect(textOf(quoteBlocks(mixed, panels, page))).toContain('boot lid (thicker zone)');
+  });
+});
+
+describe('what is to be bought', () => {
+  const material = (id: string, stock?: number) => ({
+    id,
+    pack: 1000,
+    unit: 'ml',
+    price_minor: 3750,
+    ...(stock === undefined ? {} : { stock }),
+  });
+  const boughtFor = (...materials: readonly ReturnType<typeof material>[]) => {
+    const prices = { ...shop.prices, materials };
+    const one = quoteOf({ readings, job, shop: { prices } });
+    const pageWith = (verbose: boolean): string =>
+      textOf(quoteBlocks(one, panels, { ...page, verbose }));
+    return { brief: pageWith(false), full: pageWith(true) };
+  };
+
+  test('names what stock does not cover, and says how many materials it knows nothing of', () => {
+    const { brief, full } = boughtFor(material('medium', 0), material('fine', 9000));
+    expect(brief).toMatch(
+      /packs for A\/B\/C: medium polish of 1000 ml 1\/1\/1; no stock listed of \d\d \(-v\)/,
+    );
+    expect(full).toMatch(/so look yourself: wheel cleaner, .* and wax"/);
+    expect(full).not.toMatch(/look yourself: [^"]*fine polish/);
+  });
+
+  test('counts a material on the list without a stock among those it knows nothing of', () => {
+    const { full } = boughtFor(material('medium', 9000), material('fine'));
+    expect(full).toMatch(/nothing of what is counted; [^"]*look yourself: [^"]*fine polish/);
+  });
+
+  test('is no line at all where the shop counts nothing', () => {
+    expect(boughtFor(material('medium')).brief).not.toContain('To buy');
+  });
+});
+
 describe('a quote with little to say', () => {
   const plain = quoteOf({
     readings,

@@ -64,7 +64,7 @@ test('of a panel whose one zone is worked only the other is left as found', () =
   const quarter = plan.panels.find(({ survey }) => survey.panel.id === 'quarter-left');
   expect(quarter?.zones.map(({ verdict }) => verdict === 'leave')).toEqual([false, true]);
   const left = exclusions.find(({ code }) => code === 'left-alone')?.panels;
-  expect(left).toContain('left quarter (thicker zone)');
+  expect(left).toContain('left quarter (where its paint is thicker)');
   expect(left).not.toContain('left quarter');
 });
 

@@ -3,9 +3,11 @@
  *
  * `coupe.job.json` says what is known of the job "coupe", `coupe.csv` holds its readings; beside them
  * may lie `coupe.defects.csv`, `coupe.spots.csv` and `coupe.gauge.json`. A file of readings alone is
- * a job as well. Folders within it are not looked into.
+ * a job as well. Folders within it are not looked into, and results that an earlier run left there are no jobs.
  */
-import { readdir } from 'node:fs/promises';
+import { open, readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { ownResult } from '../../base/own-files.ts';
 import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
 
 /** What lies beside the readings of a job, by the end of its name. */
@@ -17,11 +19,43 @@ const beside: Readonly<Record<string, string>> = {
 };
 const readings = /\.(?:csv|tsv|txt)$/i;
 
+/** What a command wrote, by what stands in it. */
+export type ResultFile = { readonly path: string; readonly called: string };
+
 export async function folderJobs(
   folder: string,
   columns: readonly string[],
-): Promise<readonly BatchEntry[]> {
-  return jobsAmong(folder, await readdir(folder), columns);
+): Promise<{
+  readonly entries: readonly BatchEntry[];
+  readonly results: readonly ResultFile[];
+}> {
+  const names = [...(await readdir(folder))].sort(byCode);
+  const results: ResultFile[] = [];
+  const others: string[] = [];
+  for (const name of names) {
+    const path = join(folder, name);
+    const called = readings.test(name) ? ownResult(await beginningOf(path)) : undefined;
+    if (called === undefined) others.push(name);
+    else results.push({ path, called });
+  }
+  return { entries: jobsAmong(folder, others, columns), results };
+}
+
+/** Bytes that hold the names of the columns. */
+const HEAD = 4096;
+
+/** As far as it can be read: a job says itself what is wrong with its file. */
+async function beginningOf(path: string): Promise<string> {
+  const handle = await open(path).catch(() => undefined);
+  if (handle === undefined) return '';
+  try {
+    const { buffer, bytesRead } = await handle.read(new Uint8Array(HEAD), 0, HEAD, 0);
+    return new TextDecoder('latin1').decode(buffer.subarray(0, bytesRead));
+  } catch {
+    return '';
+  } finally {
+    await handle.close();
+  }
 }
 
 /** The same from the names of the files. */

@@ -1,19 +1,17 @@
 /** What was named as a list → its jobs, whatever form it has. */
 import { open } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { type Diagnostic, error, type Outcome, warning } from '../../base/diagnostics.ts';
 import { closest } from '../../base/did-you-mean.ts';
 import { STANDARD_INPUT, saidFile } from '../../base/file-name.ts';
 import type { IntakeOptions } from '../../intake/intake-options.ts';
 import { readBatchList } from '../../intake/read-batch-list.ts';
 import { type BatchEntry, batchEntries } from '../../tasks/batch/batch-jobs.ts';
-import { intakeOptions } from '../../tasks/read/read-vehicles.ts';
 import type { Command, World } from '../command.ts';
 import { statOrNothing } from '../files/file-status.ts';
 import { utf8Text } from '../files/utf8-text.ts';
-import { loadInputs, readRequest } from '../load/load-inputs.ts';
 import type { TypedOptions } from '../options.ts';
-import { folderJobs } from './folder-jobs.ts';
+import { folderJobs, type ResultFile } from './folder-jobs.ts';
 import { type JobColumns, jobColumns } from './job-columns.ts';
 import { type JobTask, jobTask } from './job-task.ts';
 import { openVehicleJobs, type VehicleJob } from './vehicle-jobs.ts';
@@ -29,26 +27,29 @@ export type JobList =
   /** Readings in a form that is read whole: a job for each vehicle in it. */
   | { readonly kind: 'whole'; readonly readings: string; readonly intake: IntakeOptions };
 
-/** `options` are those typed for all jobs. */
+/** What holds for all jobs: the options that were typed, and how readings are read under them. */
+type ForAll = { readonly options: TypedOptions; readonly intake: IntakeOptions };
+
 export async function openList(
   name: string,
   command: Command,
-  options: TypedOptions,
+  { options, intake }: ForAll,
   world: World,
 ): Promise<Outcome<JobList>> {
   const columns = jobColumns(command);
   const known = name === STANDARD_INPUT ? undefined : statOrNothing(name);
   if (known?.isDirectory() === true) {
-    const entries = await folderJobs(name, columns.columns);
+    const { entries, results } = await folderJobs(name, columns.columns);
+    const diagnostics = results.map(resultLeftOut);
     return entries.length === 0
-      ? { diagnostics: [emptyFolder(name)] }
-      : { value: listOf(entries, name, columns, options), diagnostics: [] };
+      ? { diagnostics: [...diagnostics, emptyFolder(name)] }
+      : { value: listOf(entries, name, columns, options), diagnostics };
   }
   const start = await beginning(name, known?.isFile() === true, world);
   if (start.value === undefined) return { diagnostics: start.diagnostics };
   const folder = name === STANDARD_INPUT ? '' : dirname(name);
   const form = formOf(start.value, columns);
-  if (form === 'readings') return vehicleList(name, options, world);
+  if (form === 'readings') return vehicleList(name, { options, intake }, world);
   const { file, diagnostics } = await world.load(name);
   if (file === undefined) return { diagnostics };
   const listed = form === 'table' ? readBatchList(file, columns) : await jsonList(file, columns);
@@ -125,18 +126,12 @@ function formOf(start: string, { columns }: JobColumns): 'json' | 'table' | 'rea
 
 async function vehicleList(
   name: string,
-  options: TypedOptions,
+  { options, intake }: ForAll,
   world: World,
 ): Promise<Outcome<JobList>> {
-  const inputs = await loadInputs([], options, world);
-  if (inputs.value === undefined || hasErrors(inputs.diagnostics)) {
-    return { diagnostics: inputs.diagnostics };
-  }
-  const intake = intakeOptions(readRequest(inputs.value, options));
-  if (intake.value === undefined) return { diagnostics: intake.diagnostics };
-  const vehicles = await openVehicleJobs(name, intake.value, world.load);
+  const vehicles = await openVehicleJobs(name, intake, world.load);
   if (vehicles === undefined) {
-    return { value: { kind: 'whole', readings: name, intake: intake.value }, diagnostics: [] };
+    return { value: { kind: 'whole', readings: name, intake }, diagnostics: [] };
   }
   const { count, jobs, afterwards } = vehicles;
   const tasks = vehicleTasks(name, options, jobs);
@@ -154,6 +149,12 @@ async function* vehicleTasks(
     yield { seq, id: vehicle, operands: [name], options, problems: [], part };
   }
 }
+
+const resultLeftOut = ({ path, called }: ResultFile): Diagnostic =>
+  warning('batch-result', `${saidFile(path)} is no job: it is ${called}, a result of ours`, {
+    at: { file: path },
+    hint: 'keep results in another folder than the jobs',
+  });
 
 const emptyFolder = (name: string): Diagnostic =>
   error('batch-empty', `the folder "${name}" holds no job`, {

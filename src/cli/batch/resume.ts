@@ -1,14 +1,20 @@
 /**
- * What of a batch that was cut off still stands: the jobs at its start whose name, question and files
- * are the same as now. From the first that is not, all are done anew, so that records stay in order.
+ * What of an earlier run still stands: jobs whose name, place, question and files are the same as now.
+ *
+ * Of a run that was cut off it is those at its start: from the first that is not the same, all are done anew, so
+ * that its file can be gone on with. Of a run that came to its end, it is any of them.
  */
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
+import { open } from 'node:fs/promises';
 import type { JobStatus } from '../../report/batch/batch-record.ts';
 import type { MachineRecord } from '../../report/model.ts';
+import { statOrNothing } from '../files/file-status.ts';
+import { fileBehind } from '../files/output-files.ts';
 import type { TypedOptions } from '../options.ts';
 import type { JobTask } from './job-task.ts';
 import { partName } from './line-file.ts';
+import type { JobDone } from './run-job.ts';
 import type { CountedJob } from './tally.ts';
 
 export type Standing = {
@@ -21,6 +27,8 @@ export type Standing = {
   readonly lines: () => AsyncIterable<string>;
   /** The jobs that are still to be done. */
   readonly rest: AsyncIterable<JobTask>;
+  /** What a run that came to its end has of one of them, if that still stands. */
+  readonly stood: (task: JobTask) => Promise<JobDone | undefined>;
 };
 
 /** `question` is the checksum of what a job asks besides its files. */
@@ -35,8 +43,8 @@ export async function standing(
   let undone: JobTask | undefined;
   let anewFrom: string | undefined;
   const path = await partName(out);
+  const sums = new Map<string, string | null>();
   if (resume === true) {
-    const sums = new Map<string, string | null>();
     for await (const { record, end } of recordsIn(path, Number.POSITIVE_INFINITY)) {
       const { value: task, done } = await left.next();
       if (done === true) break;
@@ -59,7 +67,51 @@ export async function standing(
       for await (const { line } of recordsIn(path, bytes)) yield line;
     },
     rest: following(undone, left),
+    stood:
+      resume === true && statOrNothing(path) === undefined
+        ? await finishedJobs(await fileBehind(out), { question, sums })
+        : async () => undefined,
   };
+}
+
+/** Where the line of a job is in a file of records. */
+type Place = { readonly start: number; readonly end: number };
+
+/** It grows with the number of jobs, not with their records: those are read again when they are asked for. */
+async function finishedJobs(
+  path: string,
+  now: {
+    readonly question: (task: JobTask) => string;
+    readonly sums: Map<string, string | null>;
+  },
+): Promise<Standing['stood']> {
+  const places = new Map<string, Place>();
+  let start = 0;
+  for await (const { record, end } of recordsIn(path, Number.POSITIVE_INFINITY)) {
+    places.set(String(record['job']), { start, end });
+    start = end;
+  }
+  return async (task) => {
+    const place = places.get(task.id);
+    const line = place === undefined ? undefined : await lineAt(path, place);
+    const record = line === undefined ? undefined : recordOf(line);
+    if (line === undefined || record === undefined) return undefined;
+    if (!isOf(record, task, now.question(task)) || !(await filesStand(record, now.sums))) {
+      return undefined;
+    }
+    const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;
+    return { job: task.id, seq: task.seq, status, exit, line, told: '' };
+  };
+}
+
+async function lineAt(path: string, { start, end }: Place): Promise<string> {
+  const handle = await open(path);
+  try {
+    const { buffer } = await handle.read(Buffer.alloc(end - start), 0, end - start, start);
+    return buffer.toString('utf8');
+  } finally {
+    await handle.close();
+  }
 }
 
 async function* iterated<T>(values: AsyncIterable<T> | readonly T[]): AsyncGenerator<T, undefined> {

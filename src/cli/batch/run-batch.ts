@@ -19,12 +19,13 @@ import {
   unfinishedOutput,
   withoutOutput,
 } from './batch-problems.ts';
+import { commonSettings } from './common-settings.ts';
 import type { JobTask } from './job-task.ts';
 import { type JobList, openList } from './open-list.ts';
 import { showProgress } from './progress.ts';
 import { standing } from './resume.ts';
 import { type JobSetup, settingsSumOf } from './run-job.ts';
-import { createTally } from './tally.ts';
+import { createTally, type Tally } from './tally.ts';
 import { wholeJobs } from './whole-jobs.ts';
 import { workThrough } from './work-through.ts';
 
@@ -69,8 +70,11 @@ export async function runBatch(
     options.fields,
   );
   if (columns === undefined) return stopped(diagnostics);
+  const common = await commonSettings(typed, world);
+  if (common.value === undefined) return stopped(common.diagnostics);
   const [list = '-'] = operands;
-  const opened = await openList(list, command, typed, world);
+  const forAll = { options: typed, intake: common.value };
+  const opened = await openList(list, command, forAll, world);
   if (opened.value === undefined || hasErrors(opened.diagnostics)) {
     return stopped(opened.diagnostics);
   }
@@ -168,6 +172,7 @@ async function doJobs(run: Run): Promise<StreamedRun> {
   const question = (task: JobTask): string => settingsSumOf(command.name, task, setup.found);
   const before = await standing(list.tasks, options, question);
   for (const one of before.jobs) tally.add(one);
+  let stood = before.jobs.length;
   const ended = await guarded(options, async () => {
     const output = await openOutput(command.name, options, { columns, keep: before.bytes });
     for await (const line of before.lines()) await output.recall(line);
@@ -175,6 +180,11 @@ async function doJobs(run: Run): Promise<StreamedRun> {
       output,
       tally,
       tell: () => progress.show(tally.seen()),
+      stood: async (task) => {
+        const done = await before.stood(task);
+        if (done !== undefined) stood += 1;
+        return done;
+      },
     });
     const trouble = list.afterwards();
     const closed = await output.close(complete && trouble.length === 0);
@@ -183,7 +193,8 @@ async function doJobs(run: Run): Promise<StreamedRun> {
       exit: tally.exit(),
       told: [
         ...begunAnew(before.anewFrom),
-        ...tally.summary(list.count, before.jobs.length),
+        ...tally.summary(list.count, stood),
+        ...(complete ? wayBack(tally, options) : []),
         ...closed.told,
       ],
     };
@@ -191,6 +202,12 @@ async function doJobs(run: Run): Promise<StreamedRun> {
   progress.end();
   return ended;
 }
+
+/** How to do again what was not done, and that alone. */
+const wayBack = (tally: Tally, { out, format = 'ndjson' }: TypedOptions): readonly string[] =>
+  tally.exit() === exitCodes.done || out === undefined || format !== 'ndjson'
+    ? []
+    : ['once they are mended, the same with --resume --force does again only what has changed'];
 
 /** Records that an earlier run left and that are of no use any more are not dropped unsaid. */
 const begunAnew = (job: string | undefined): readonly string[] =>

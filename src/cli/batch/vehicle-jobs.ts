@@ -53,11 +53,15 @@ export async function openVehicleJobs(
   if (seen.size === 0) return undefined;
   const sha256 = hash.digest('hex');
   const again = createHash('sha256');
-  const isSame = (): boolean => again.digest('hex') === sha256;
+  let isThrough = false;
+  const jobs = jobsOf(vehiclesOf(name, options, chunks, again), { sha256, decided }, () => {
+    isThrough = true;
+  });
   return {
     count: seen.size,
-    jobs: jobsOf(vehiclesOf(name, options, chunks, again), { sha256, decided }),
-    afterwards: () => (isSame() ? [] : [changedFile(name)]),
+    jobs,
+    // A batch that stops on its way has not read all of the file again.
+    afterwards: () => (!isThrough || again.digest('hex') === sha256 ? [] : [changedFile(name)]),
   };
 }
 
@@ -93,6 +97,7 @@ async function* vehiclesOf(
 async function* jobsOf(
   read: AsyncIterable<readonly Vehicle[] | undefined>,
   about: Pick<VehiclePart, 'sha256' | 'decided'>,
+  atEnd: () => void,
 ): AsyncIterable<VehicleJob> {
   for await (const vehicles of read) {
     for (const { vehicle, decoded } of vehicles ?? []) {
@@ -100,4 +105,5 @@ async function* jobsOf(
       yield { vehicle, part: toPart(source, { encoding, evidence, ...about }) };
     }
   }
+  atEnd();
 }

@@ -8,7 +8,13 @@ import type { BatchOutput } from './batch-output.ts';
 import { inOrder, type Runner } from './in-order.ts';
 import type { JobTask } from './job-task.ts';
 import type { JobList } from './open-list.ts';
-import { createJobRunner, finished, type JobSetup, settingsSumOf } from './run-job.ts';
+import {
+  createJobRunner,
+  finished,
+  type JobDone,
+  type JobSetup,
+  settingsSumOf,
+} from './run-job.ts';
 import type { Tally } from './tally.ts';
 import { startWorkers, traceOf, type WorkerAnswer } from './workers.ts';
 
@@ -23,27 +29,35 @@ type Ends = {
   readonly output: BatchOutput;
   readonly tally: Tally;
   readonly tell: () => void;
+  /** What need not be done, as an earlier run has it. */
+  readonly stood: (task: JobTask) => Promise<JobDone | undefined>;
 };
 
 /** True when every job came to an end and was written. */
 export async function workThrough(
   { command, options, setup, list }: Work,
   tasks: AsyncIterable<JobTask>,
-  { output, tally, tell }: Ends,
+  { output, tally, tell, stood }: Ends,
 ): Promise<boolean> {
   const count = workersFor(list.count, options);
   const workers = count === 1 ? undefined : startWorkers(count, { command: command.name, setup });
   const runners = workers?.runners ?? [alone(command, setup)];
   let complete = true;
   try {
-    await inOrder(tasks, withTask(runners), aheadOfEach * count, async ({ task, answer }) => {
-      const done = 'done' in answer ? answer.done : broken(answer.broke, task, { command, setup });
-      tally.add(done);
-      tell();
-      complete &&= await output.add(done.line);
-      complete &&= !(options.failFast === true && done.status !== 'done');
-      return complete;
-    });
+    await inOrder(
+      tasks,
+      withTask(runners.map((run) => unlessStood(run, stood))),
+      aheadOfEach * count,
+      async ({ task, answer }) => {
+        const done =
+          'done' in answer ? answer.done : broken(answer.broke, task, { command, setup });
+        tally.add(done);
+        tell();
+        complete &&= await output.add(done.line);
+        complete &&= !(options.failFast === true && done.status !== 'done');
+        return complete;
+      },
+    );
   } finally {
     await workers?.stop();
   }
@@ -65,6 +79,13 @@ const alone = (command: Command, setup: JobSetup): Runner<JobTask, WorkerAnswer>
       (problem: unknown) => ({ broke: traceOf(problem) }),
     );
 };
+
+const unlessStood =
+  (run: Runner<JobTask, WorkerAnswer>, stood: Ends['stood']): Runner<JobTask, WorkerAnswer> =>
+  async (task) => {
+    const done = await stood(task);
+    return done === undefined ? run(task) : { done };
+  };
 
 type Answered = { readonly task: JobTask; readonly answer: WorkerAnswer };
 

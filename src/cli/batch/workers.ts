@@ -25,7 +25,8 @@ const entry = join(import.meta.dirname, 'batch-worker.js');
 const MOST_HEAP_MB = 2000;
 /**
  * What a survey leaves behind is gone with the next: more room for what is young is memory and no speed. A plan or a
- * quote keeps what its planner looked up as long as a car lasts, and a small room costs it a quarter of its time.
+ * quote keeps what its planner looked up as long as a car lasts, and a small room costs it a quarter of its time. Half
+ * of the usual room (24 MB) spares 11 MB of 300, and all is cleared up more than twice as often.
  */
 const youngLimit = (command: string): { readonly maxYoungGenerationSizeMb?: number } =>
   command === 'survey' ? { maxYoungGenerationSizeMb: 12 } : {};

@@ -17,13 +17,16 @@ export type ReorderLine = Reorder & {
 
 export type LeftOut = { readonly job: string; readonly status: string };
 
+/** How many jobs, and those of them of which nobody says at what. */
+export type JobsAtAim = { readonly jobs: number; readonly unsaid: number };
+
 export type ReorderList = {
   /** What to buy first, then what nobody counts, then what stock covers. */
   readonly lines: readonly ReorderLine[];
   /** Jobs that are in it. */
   readonly jobs: number;
-  /** Those of them that name no aim, by the aim they are counted at. */
-  readonly withoutAim: ReadonlyMap<string, number>;
+  /** By the aim they are counted at. */
+  readonly byAim: ReadonlyMap<string, JobsAtAim>;
   /** Loads of towels to wash, each job by itself. */
   readonly towelLoads: number;
   readonly leftOut: readonly LeftOut[];
@@ -40,7 +43,7 @@ type Entry = Pick<ReorderLine, 'shop' | 'currency' | 'currencyDigits'> & { reado
 /** It grows with the materials and with the jobs that are left out, not with those that are done. */
 export function createReorderBook(): ReorderBook {
   const entries = new Map<string, Entry>();
-  const withoutAim = new Map<string, number>();
+  const byAim = new Map<string, JobsAtAim>();
   const leftOut: LeftOut[] = [];
   let jobs = 0;
   let towelLoads = 0;
@@ -56,7 +59,8 @@ export function createReorderBook(): ReorderBook {
     jobs += 1;
     towelLoads += numberAt(option, 'towel_loads') ?? 0;
     const isSaid = list(quote, 'settings').some(({ name }) => name === 'aim');
-    if (!isSaid) withoutAim.set(aim, (withoutAim.get(aim) ?? 0) + 1);
+    const atAim = byAim.get(aim) ?? { jobs: 0, unsaid: 0 };
+    byAim.set(aim, { jobs: atAim.jobs + 1, unsaid: atAim.unsaid + Number(!isSaid) });
     const shop = textAt(quote, 'price_list', 'file');
     const about = {
       shop,
@@ -81,7 +85,7 @@ export function createReorderBook(): ReorderBook {
       lines: [...entries.values()]
         .map(({ need, ...about }) => ({ ...about, ...reorderOf(need) }))
         .sort((a, b) => urgency(a) - urgency(b)),
-      ...{ jobs, withoutAim, towelLoads, leftOut },
+      ...{ jobs, byAim, towelLoads, leftOut },
     }),
   };
 }

@@ -1,8 +1,8 @@
-/** A reorder list for a spreadsheet: a row for each material, for the towels to wash, for each job left out. */
+/** A reorder list for a spreadsheet: a row for each material, for the towels to wash, for each aim, for each job left out. */
 import type { Reorder } from '../../work/reorder.ts';
 import type { DataCell, DataTable } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
-import type { LeftOut, ReorderLine, ReorderList } from './reorder-list.ts';
+import type { JobsAtAim, LeftOut, ReorderLine, ReorderList } from './reorder-list.ts';
 
 const columns = [
   'status',
@@ -23,11 +23,18 @@ const columns = [
 
 type Row = Partial<Readonly<Record<(typeof columns)[number], DataCell>>>;
 
-export const reorderTable = ({ lines, jobs, towelLoads, leftOut }: ReorderList): DataTable => ({
+export const reorderTable = ({
+  lines,
+  jobs,
+  byAim,
+  towelLoads,
+  leftOut,
+}: ReorderList): DataTable => ({
   columns,
   rows: [
     ...lines.map(lineRow),
     ...(towelLoads === 0 ? [] : [loadsRow(towelLoads, jobs)]),
+    ...[...byAim].map(aimRow),
     ...leftOut.map(leftOutRow),
   ].map((row) => columns.map((name) => row[name] ?? null)),
 });
@@ -64,6 +71,13 @@ const loadsRow = (loads: number, jobs: number): Row => ({
   material: 'loads of towels to wash',
   unit: 'loads',
   needed: loads,
+  jobs,
+});
+
+const aimRow = ([aim, { jobs }]: readonly [string, JobsAtAim]): Row => ({
+  status: 'counted-at',
+  id: aim,
+  material: 'the aim that jobs are counted at',
   jobs,
 });
 

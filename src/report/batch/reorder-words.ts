@@ -10,11 +10,23 @@ import { costOf } from './reorder-table.ts';
 export const reorderWords = (list: ReorderList): readonly string[] => [
   buyText(list),
   ...uncountedText(list.lines),
-  ...[...list.withoutAim].map(
-    ([aim, jobs]) => `${counted(jobs, 'job')} without an aim, counted at "${aim}"`,
-  ),
+  ...aimsText(list),
   ...leftOutText(list.leftOut),
 ];
+
+/** A quote has several aims, and each of them uses other amounts. */
+function aimsText({ byAim }: ReorderList): readonly string[] {
+  const parts = [...byAim].map(([aim, { jobs, unsaid }]) => {
+    const why =
+      unsaid === 0 ? '' : unsaid === jobs ? ' (no aim said)' : ` (${unsaid}: no aim said)`;
+    return `${counted(jobs, 'job')} at "${aim}"${why}`;
+  });
+  return parts.length === 0
+    ? []
+    : [
+        `amounts are those of one aim of each job: ${parts.join(', ')}; --aim counts all at another`,
+      ];
+}
 
 /** `to buy for 3 jobs: 5 packs of 2 materials, 74.10 GBP without tax; 5 loads of towels`. */
 function buyText({ lines, jobs, towelLoads }: ReorderList): string {

@@ -7,6 +7,7 @@ import { type Block, type Cell, type Column, cell } from '../model.ts';
 import { amountText } from './money-text.ts';
 import { partCells } from './quote-lines.ts';
 import { aimTitle, daysText, filmText, hoursRange, percentText } from './quote-words.ts';
+import { taxBlocks } from './tax-block.ts';
 
 export function optionTable(
   options: readonly QuoteOption[],
@@ -77,5 +78,11 @@ export function partsBlocks(
       unit: prices.currency.code,
     })),
   ];
-  return [{ kind: 'table', columns, rows: partCells(priced, prices, verbose) }];
+  return [
+    { kind: 'table', columns, rows: partCells(priced, prices, verbose) },
+    ...taxBlocks(
+      options.map(({ aim, priced }) => ({ title: aim.name, priced })),
+      prices,
+    ),
+  ];
 }

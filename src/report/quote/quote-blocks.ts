@@ -8,10 +8,10 @@ import { assumptionBlocks } from '../assumption-blocks.ts';
 import { type Block, gap, paragraph, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { heading, strictNote } from '../survey/page-head.ts';
+import { materialBlocks } from './material-blocks.ts';
 import { optionTable, partsBlocks } from './option-tables.ts';
 import {
   exclusionBlocks,
-  materialBlocks,
   missingBlocks,
   overrunBlocks,
   shortBlocks,
@@ -54,7 +54,7 @@ export function quoteBlocks(
     ),
     ...partsBlocks(result.options, priceList, options.verbose),
     ...missingBlocks(result),
-    ...shortBlocks(result.options),
+    ...shortBlocks(result.options, priceList),
     ...(options.verbose ? overrunBlocks(result.options) : []),
     ...materialBlocks(result.options, priceList, options.verbose),
     ...(options.verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),

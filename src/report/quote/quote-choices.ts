@@ -7,6 +7,7 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { column, figures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell, list, paragraph } from '../model.ts';
+import { cheaperForOwner } from './cheaper-texts.ts';
 import { amountText } from './money-text.ts';
 import { aimTitle, daysText, filmText, hoursRange, percentText, sameAs } from './quote-words.ts';
 
@@ -36,6 +37,7 @@ export function choiceBlocks(result: QuoteResult, unit: LengthUnit): readonly Bl
     ...namesBlock(choices),
     choiceTable(result, choices, unit),
     ...sameBlocks(result),
+    ...cheaperForOwner(choices).map((text) => paragraph('Price', text)),
     ...untouchedBlocks(result),
   ];
 }

@@ -4,6 +4,7 @@
  */
 import { shown } from '../../base/rounding.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
+import { partForOwner } from '../../work/exclusions.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { type Block, list, paragraph, title } from '../model.ts';
@@ -12,6 +13,7 @@ import { choiceBlocks, choiceColumns, choicesOf } from './quote-choices.ts';
 import { partCells } from './quote-lines.ts';
 import { validityText } from './quote-validity.ts';
 import { curveBlocks, exclusionText, reversalTexts, shortTexts } from './quote-words.ts';
+import { taxBlocks } from './tax-block.ts';
 
 export function customerBlocks(
   result: QuoteResult,
@@ -110,11 +112,15 @@ function partsBlocks(result: QuoteResult): readonly Block[] {
       columns: choiceColumns(`what it is for (${list.currency.code})`, choices),
       rows: partCells(priced, list, true),
     },
+    ...taxBlocks(
+      choices.map(({ option, title }) => ({ title, priced: option.priced })),
+      list,
+    ),
   ];
 }
 
 function shortBlocks(options: readonly QuoteOption[]): readonly Block[] {
-  const texts = [...shortTexts(options), ...reversalTexts(options)];
+  const texts = [...shortTexts(options, partForOwner), ...reversalTexts(options)];
   return texts.length === 0 ? [] : [list('Where fewer marks go', texts)];
 }
 

@@ -5,7 +5,7 @@ import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import { inLengthUnit, type LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
-import { partName } from '../../film/survey.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { Exclusion, ExclusionCode } from '../../work/exclusions.ts';
 import { jobHours } from '../../work/job-time.ts';
@@ -17,9 +17,9 @@ export const percentText = (share: number, digits = 0): string => shown(100 * sh
 
 /** `A enhance`: the sign of its point on the curve before its name. */
 export const aimTitle = ({ name }: QuoteAim, index: number): string =>
-  `${signOf(index)}\u00a0${name}`;
+  `${aimSign(index)}\u00a0${name}`;
 
-const signOf = (index: number): string => String.fromCharCode(65 + index);
+export const aimSign = (index: number): string => String.fromCharCode(65 + index);
 
 const hoursText = ({ work }: QuoteOption, p: number): string =>
   shown(jobHours(work.job.time, p), 1);
@@ -62,18 +62,24 @@ export const exclusionText = ({ text, panels }: Exclusion): string =>
   panels.length === 0 ? text : `${panels.join(', ')}: ${text}`;
 
 /** For each aim that is not had everywhere, where and how far; what an aim before it says is not said again. */
-export function shortTexts(options: readonly QuoteOption[]): readonly string[] {
+export function shortTexts(
+  options: readonly QuoteOption[],
+  nameOf: (part: PanelSurvey) => string,
+): readonly string[] {
   const said = new Set<string>();
+  let before = '';
   return options.flatMap(({ aim, short }) => {
-    const same = said.size > 0 ? 'the same, and ' : '';
+    const same = before === '' ? '' : `as ${before}, and `;
     const news = [...groupBy(short, reachText)].flatMap(([reach, parts]): readonly string[] => {
       const names = parts
-        .map(({ survey }) => partName(survey))
+        .map(({ survey }) => nameOf(survey))
         .filter((name) => !said.has(`${name} ${reach}`));
       for (const name of names) said.add(`${name} ${reach}`);
       return names.length === 0 ? [] : [`${reach} on ${namesAnd(names)}`];
     });
-    return news.length === 0 ? [] : [`${aim.name}: ${same}${news.join(', ')}`];
+    if (news.length === 0) return [];
+    before = aim.name;
+    return [`${aim.name}: ${same}${news.join(', ')}`];
   });
 }
 
@@ -140,7 +146,7 @@ export function curveBlocks(
       const point = pointOf(option, unit);
       return point === undefined || sameAs(options, option) !== undefined
         ? []
-        : [{ ...point, sign: signOf(i), name: option.aim.name }];
+        : [{ ...point, sign: aimSign(i), name: option.aim.name }];
     }),
   };
   return [{ kind: 'curve', label, curve: drawn }];

@@ -9,8 +9,9 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { ownResult } from '../../../src/base/own-files.ts';
 import { carsCsv } from '../cars.ts';
-import { program, runLeastcut } from '../run-leastcut.ts';
+import { program, projectRoot, runLeastcut } from '../run-leastcut.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 type JobRecord = { readonly job: string; readonly seq: number; readonly status: string };
@@ -215,5 +216,112 @@ describe.concurrent('a batch that was cut off', () => {
     writeFileSync(join(folder, 'a.csv'), carsCsv(1));
     const { code } = await runLeastcut([...words, '--resume']);
     expect(code).toBe(0);
+  });
+});
+
+describe.concurrent('a batch that came to its end', () => {
+  /** Cars of which the second has no reading in it. */
+  async function oneSpoiled() {
+    const folder = temporaryFolder();
+    const cars = join(folder, 'cars');
+    mkdirSync(cars);
+    for (const name of ['a', 'b', 'c']) writeFileSync(join(cars, `${name}.csv`), carsCsv(1));
+    writeFileSync(join(cars, 'b.csv'), 'panel,point,reading\nbonnet,1,112\n');
+    const out = join(folder, 'out.ndjson');
+    const words = survey(cars, '-o', out, '--summary', join(cars, 'summary.csv'));
+    const first = await runLeastcut(words);
+    return { cars, out, words: [...words, '--resume', '--force'], first };
+  }
+
+  test('says how to do again what was refused, and does that alone', async () => {
+    const { cars, out, words, first } = await oneSpoiled();
+    expect(first.code).toBe(3);
+    expect(first.err).toContain('--resume --force does again only what has changed');
+    writeFileSync(join(cars, 'b.csv'), carsCsv(1));
+    const again = await runLeastcut(words);
+    expect(again.code).toBe(0);
+    expect(again.err).toContain('3 jobs: 3 done, 2 of them stood from before');
+    expect(readFileSync(out, 'utf8')).toBe((await runLeastcut(survey(cars))).out);
+    expect(readFileSync(join(cars, 'summary.csv'), 'utf8').trimEnd().split('\n')).toHaveLength(4);
+  });
+
+  test('does nothing again where nothing has changed, and still says what is refused', async () => {
+    const { out, words } = await oneSpoiled();
+    const before = readFileSync(out, 'utf8');
+    const { code, err } = await runLeastcut(words);
+    expect(code).toBe(3);
+    expect(err).toContain('3 jobs: 2 done, 1 refused, 3 of them stood from before');
+    expect(readFileSync(out, 'utf8')).toBe(before);
+  });
+
+  test('does all again under other settings', async () => {
+    const { words } = await oneSpoiled();
+    const { err } = await runLeastcut([...words, '--finish', 'lacquer']);
+    expect(err).toContain('3 jobs: 2 done, 1 refused\n');
+  });
+});
+
+describe.concurrent('results among the jobs of a folder', () => {
+  test('are no jobs, and each is named', async () => {
+    const folder = temporaryFolder();
+    const car = join(folder, 'a.csv');
+    writeFileSync(car, carsCsv(1));
+    const results = ['survey', 'plan', 'quote'].map((command) => ({
+      name: `${command}.csv`,
+      words: [command, car, '--format', 'csv'],
+    }));
+    const shop = join(projectRoot, 'samples/shop.json');
+    const batch = ['batch', folder, '--shop', shop];
+    for (const { name, words } of results) {
+      writeFileSync(join(folder, name), (await runLeastcut(words)).out);
+    }
+    const reorder = join(folder, 'to-buy.txt');
+    const written = await runLeastcut([...batch, '--reorder', reorder, '--format', 'csv']);
+    writeFileSync(join(folder, 'summary.csv'), written.out);
+    const { code, out, err } = await runLeastcut(survey(folder));
+    expect(code).toBe(0);
+    expect(recordsOf(out).map(({ job }) => job)).toEqual(['a']);
+    for (const name of [...results.map((one) => one.name), 'to-buy.txt', 'summary.csv']) {
+      expect(err).toContain(`${name}" is no job: it is `);
+    }
+  });
+
+  test('are what every table of a command is known by, and readings are none', async () => {
+    const sample = (name: string): string => join(projectRoot, 'samples', name);
+    const sound = sample('sound-saloon/readings.csv');
+    const after = [sample('sound-saloon/after.csv'), '--marked'];
+    const classFiles = ['reference', 'bram'].map((name) => sample(`class/${name}.csv`));
+    const commands = [
+      ['compare', sound, ...after],
+      ['grade', ...classFiles],
+      ['gauge', sample('gauge-checks.csv')],
+    ];
+    for (const words of commands) {
+      const { out } = await runLeastcut([...words, '--format', 'csv', '-q']);
+      expect(ownResult(out), words[0]).toBeDefined();
+    }
+    const { out: record } = await runLeastcut(['survey', sound, '--format', 'ndjson', '-q']);
+    expect(ownResult(record)).toBe('a record');
+    const { out: readings } = await runLeastcut(['read', sound, '--format', 'csv', '-q']);
+    expect(ownResult(readings)).toBeUndefined();
+    expect(ownResult(readFileSync(sound, 'utf8'))).toBeUndefined();
+  });
+});
+
+describe.concurrent('what is wrong with what all jobs share', () => {
+  const refused = [
+    ['--columns', 'foo=bar', 2],
+    ['--template', 'nosuch', 2],
+    ['--shop', 'missing.json', 66],
+    ['--gauge', join(projectRoot, 'samples/shop.json'), 78],
+  ] as const;
+
+  test.each(refused)('is said once, before any job: %s %s', async (flag, value, exit) => {
+    const folder = temporaryFolder();
+    for (const name of ['a', 'b']) writeFileSync(join(folder, `${name}.csv`), carsCsv(1));
+    const { code, out, err } = await runLeastcut(survey(folder, flag, value));
+    expect([code, out]).toEqual([exit, '']);
+    expect(err.match(/error\[/g)).toHaveLength(1);
+    expect(err).not.toContain('job "a"');
   });
 });

@@ -1,0 +1,67 @@
+/** Why a further aim costs less than the one before it: in the words of the shop, and in those of the owner of the car. */
+import { valueAt } from '../../base/at.ts';
+import { counted } from '../../base/counted.ts';
+import { shown } from '../../base/rounding.ts';
+import type { PanelPlan } from '../../correction/plan/plan.ts';
+import { type PanelSurvey, partName } from '../../film/survey.ts';
+import { type CheaperAim, cheaperAims } from '../../work/cheaper-aims.ts';
+import { partForOwner } from '../../work/exclusions.ts';
+import type { Currency } from '../../work/money.ts';
+import type { QuoteOption } from '../../work/quote-option.ts';
+import { namesAnd } from '../words.ts';
+import { moneyText } from './money-text.ts';
+
+export const cheaperTexts = (
+  options: readonly QuoteOption[],
+  currency: Currency | null,
+): readonly string[] => cheaperAims(options).map((one) => shopText(one, currency));
+
+function shopText(one: CheaperAim, currency: Currency | null): string {
+  const { aim, than, left, stronger, quicker, fewerSetUps, finer } = one;
+  const reasons = [
+    ...onParts('it leaves', left),
+    ...onParts('stronger steps take less time on', stronger),
+    ...onParts('quicker steps on', quicker),
+    ...(fewerSetUps > 0 ? [`${counted(fewerSetUps, 'combination')} fewer to set up`] : []),
+  ];
+  const why = reasons.length > 0 ? namesAnd(reasons) : otherwise(one);
+  const haze = finer ? `, as it asks for a finish without the haze that ${than.name} leaves` : '';
+  return `${aim.name} ${savedText(one, currency)}: ${why}${haze}`;
+}
+
+function savedText({ than, saved, timeSaved }: CheaperAim, currency: Currency | null): string {
+  const hours = shown(timeSaved / 60, 1);
+  const less = `${hours}\u00a0h less`;
+  return saved === null || currency === null
+    ? `takes ${less} than ${than.name}`
+    : `costs ${moneyText(saved, currency)} less than ${than.name}${timeSaved > 0 ? `, for ${less}` : ''}`;
+}
+
+/** What no panel as a whole shows. */
+const otherwise = ({ timeSaved }: CheaperAim): string =>
+  timeSaved > 0 ? 'less time in all, single marks and wiping counted' : 'less is used up';
+
+const onParts = (
+  words: string,
+  parts: readonly PanelPlan[],
+  nameOf: (part: PanelSurvey) => string = partName,
+): readonly string[] =>
+  parts.length === 0 ? [] : [`${words} ${namesAnd(parts.map(({ survey }) => nameOf(survey)))}`];
+
+/** For the owner, each under the name that it has there: no step and no combination is spoken of. */
+export function cheaperForOwner(
+  choices: readonly { readonly option: QuoteOption; readonly title: string }[],
+): readonly string[] {
+  const titles = new Map(choices.map(({ option, title }) => [option.aim, title]));
+  return cheaperAims(choices.map(({ option }) => option)).map((one) => {
+    const title = valueAt(titles, one.aim);
+    const than = valueAt(titles, one.than);
+    const reasons = [
+      ...onParts('it leaves out', one.left, partForOwner),
+      ...(one.stronger.length === 0 ? [] : ['its passes are stronger and take less time']),
+      ...(one.finer ? [`it ends without the faint veil (haze) that ${than} may leave`] : []),
+    ];
+    const why = reasons.length === 0 ? 'it takes less time, or less is used up' : namesAnd(reasons);
+    return `${title} ${one.saved === null ? 'takes less time' : 'costs less'} than ${than}: ${why}`;
+  });
+}

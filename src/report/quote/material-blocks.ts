@@ -1,0 +1,79 @@
+/** What a quote says of its materials, for the shop: what must be bought, what nobody counts, with -v all that is used. */
+import { shown } from '../../base/rounding.ts';
+import type { PriceList } from '../../work/price-list.ts';
+import type { QuoteOption } from '../../work/quote-option.ts';
+import { type NeededMaterial, neededMaterials } from '../../work/to-buy.ts';
+import { type Block, paragraph } from '../model.ts';
+import { namesAnd } from '../words.ts';
+import { aimSign } from './quote-words.ts';
+
+/** A material with what is needed of it under each aim; none where that aim does without. */
+type Across = {
+  readonly material: NeededMaterial;
+  readonly each: readonly (NeededMaterial | undefined)[];
+};
+
+/** With -v, and where there are no prices, whatever is used. An amount for each aim. */
+export function materialBlocks(
+  options: readonly QuoteOption[],
+  prices: PriceList | null,
+  verbose: boolean,
+): readonly Block[] {
+  const worked = options.filter(({ charged }) => charged !== null);
+  const all = across(worked.map(({ work }) => neededMaterials(work, prices?.materials ?? [])));
+  const aims = aimsText(options);
+  return [
+    ...(prices === null ? [] : toBuyBlocks(all, aims, verbose)),
+    ...(all.length > 0 && (verbose || prices === null)
+      ? [paragraph('Materials', `for ${aims}: ${all.map(useText).join(', ')}`)]
+      : []),
+  ];
+}
+
+/** `A/B/C`, as the table of the aims calls them. */
+function aimsText(options: readonly QuoteOption[]): string {
+  const [first] = options;
+  if (options.length === 1 && first !== undefined) return first.aim.name;
+  return options.flatMap(({ charged }, i) => (charged === null ? [] : [aimSign(i)])).join('/');
+}
+
+function across(needed: readonly (readonly NeededMaterial[])[]): readonly Across[] {
+  const first = new Map(needed.flat().map((one) => [one.id, one]));
+  return [...first.values()].map((material) => ({
+    material,
+    each: needed.map((list) => list.find(({ id }) => id === material.id)),
+  }));
+}
+
+/** None where the shop counts no stock at all: then nothing is claimed of what is to be bought. */
+function toBuyBlocks(all: readonly Across[], aims: string, verbose: boolean): readonly Block[] {
+  const known = all.filter(({ material }) => material.toBuy !== null);
+  if (known.length === 0) return [];
+  const buys = known.flatMap(buyText);
+  const told =
+    buys.length === 0 ? 'nothing of what is counted' : `packs for ${aims}: ${buys.join(', ')}`;
+  const rest = all.filter(({ material }) => material.toBuy === null);
+  return [
+    paragraph('To buy', rest.length === 0 ? told : `${told}; ${uncountedText(rest, verbose)}`),
+  ];
+}
+
+function buyText({ material: { material, listed }, each }: Across): readonly string[] {
+  const counts = each.map((one) => one?.toBuy ?? 0);
+  if (listed === null || counts.every((count) => count === 0)) return [];
+  const pack = listed.pack === 1n ? '' : ` of ${listed.pack}\u00a0${listed.unit}`;
+  return [`${material}${pack} ${counts.join('/')}`];
+}
+
+/** Of those the shop must look for itself. */
+function uncountedText(rest: readonly Across[], verbose: boolean): string {
+  const names = rest.map(({ material }) => material.material);
+  return verbose
+    ? `without a stock in the price list, so look yourself: ${namesAnd(names)}`
+    : `no stock listed of ${names.length} (-v)`;
+}
+
+function useText({ material: { material, unit }, each }: Across): string {
+  const amounts = each.map((one) => shown(one?.quantity ?? 0, 0)).join('/');
+  return `${material} ${amounts}${unit === 'pieces' ? '' : `\u00a0${unit}`}`;
+}

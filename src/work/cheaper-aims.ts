@@ -1,0 +1,90 @@
+/**
+ * A further aim may come to less than the one before it: it may do without panels that it cannot finish, or get as
+ * much from stronger steps in less time. Which of these it is, by comparing the two plans part by part.
+ */
+import { sum } from '../base/sum.ts';
+import { type Minutes, minutes } from '../base/units.ts';
+import { isTouched, isWorked, type PanelPlan, workedParts } from '../correction/plan/plan.ts';
+import { strongestRung } from '../correction/removal/step.ts';
+import { isZone } from '../film/survey.ts';
+import type { Minor } from './money.ts';
+import type { QuoteAim, QuoteOption } from './quote-option.ts';
+
+export type CheaperAim = {
+  readonly aim: QuoteAim;
+  readonly than: QuoteAim;
+  /** Of the price; null where one of the two has none, as it is then told by its hours. */
+  readonly saved: Minor | null;
+  /** Of what is charged; under 0 where it takes longer. */
+  readonly timeSaved: Minutes;
+  /** What the aim before it works, and it does not. */
+  readonly left: readonly PanelPlan[];
+  /** As it works them: parts whose strongest step is stronger, and whose machine runs shorter. */
+  readonly stronger: readonly PanelPlan[];
+  /** The same, with no stronger step. */
+  readonly quicker: readonly PanelPlan[];
+  /** Combinations that it need not set up; under 0 where it has more. */
+  readonly fewerSetUps: number;
+  /** Whether the aim before it ends with a step that leaves haze where this one, if it works there, does not. */
+  readonly finer: boolean;
+};
+
+/** Each against the one before it; none where it costs as much or more. */
+export const cheaperAims = (options: readonly QuoteOption[]): readonly CheaperAim[] =>
+  options.flatMap((option, i) => {
+    const before = options[i - 1];
+    return before === undefined ? [] : cheaperAim(before, option);
+  });
+
+function cheaperAim(before: QuoteOption, option: QuoteOption): readonly CheaperAim[] {
+  if (before.charged === null || option.charged === null) return [];
+  const saved =
+    before.priced === null || option.priced === null
+      ? null
+      : before.priced.total - option.priced.total;
+  const timeSaved = minutes(before.charged - option.charged);
+  if (saved === null ? timeSaved <= 0 : saved <= 0n) return [];
+  const pairs = pairsOf(before, option);
+  const quicker = pairs.filter(
+    ([one, other]) => isWorked(other) && machineOf(other) < machineOf(one),
+  );
+  const isStronger = ([one, other]: Pair): boolean =>
+    strongestRung(other.steps) > strongestRung(one.steps);
+  const laterOf = ([, later]: Pair): PanelPlan => later;
+  return [
+    {
+      aim: option.aim,
+      than: before.aim,
+      saved,
+      timeSaved,
+      left: pairs.filter(([one, other]) => isTouched(one) && !isTouched(other)).map(laterOf),
+      stronger: quicker.filter(isStronger).map(laterOf),
+      quicker: quicker.filter((pair) => !isStronger(pair)).map(laterOf),
+      fewerSetUps: setUpsOf(before) - setUpsOf(option),
+      finer: pairs.some(([one, other]) => lastHaze(one) > lastHaze(other)),
+    },
+  ];
+}
+
+/** A part as the one aim works it, and as the other does. */
+type Pair = readonly [PanelPlan, PanelPlan];
+
+function pairsOf(before: QuoteOption, option: QuoteOption): readonly Pair[] {
+  const later = new Map(workedParts(option.plan).map((part) => [keyOf(part), part]));
+  return workedParts(before.plan).flatMap((part): readonly Pair[] => {
+    const same = later.get(keyOf(part));
+    return same === undefined ? [] : [[part, same]];
+  });
+}
+
+const keyOf = ({ survey }: PanelPlan): string =>
+  isZone(survey) ? `${survey.panel.id} ${survey.zone}` : survey.panel.id;
+
+const machineOf = ({ steps }: PanelPlan): number =>
+  sum(steps.map(({ machineTime }) => machineTime));
+
+const lastHaze = ({ steps }: PanelPlan): number => steps.at(-1)?.combination.haze ?? 0;
+
+const setUpsOf = ({ plan }: QuoteOption): number =>
+  new Set(workedParts(plan).flatMap(({ steps }) => steps.map(({ combination }) => combination.id)))
+    .size;

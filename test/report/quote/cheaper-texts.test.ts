@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import type { Block } from '../../../src/report/model.ts';
+import { quoteBlocks } from '../../../src/report/quote/quote-blocks.ts';
+import { customerBlocks } from '../../../src/report/quote/quote-customer-blocks.ts';
+import { cheaperAims } from '../../../src/work/cheaper-aims.ts';
+import { quoteOf, readingsOf } from '../../tasks/quotes.ts';
+
+const page = { unit: 'um', verbose: false, date: null } as const;
+const textOf = (blocks: readonly Block[]): string =>
+  JSON.stringify(blocks).replaceAll('\u00a0', ' ');
+
+const job = { taken_um: 3, galvanised: true };
+const shop = { prices: { currency: 'EUR', labour_minor_per_h: 4500 } };
+const panels = ['bonnet', 'roof', 'boot', 'wing front left', 'door front left'];
+
+/** The thinnest of a row of cars of which so little may go that a finish without haze takes stronger steps. */
+const readings = Array.from({ length: 36 }, (_, car) =>
+  readingsOf(Object.fromEntries(panels.map((id, i) => [id, 94 + car + ((7 * car + 5 * i) % 13)]))),
+).find((one) =>
+  cheaperAims(quoteOf({ readings: one, job, shop }).options).some(
+    ({ stronger }) => stronger.length > 0,
+  ),
+);
+if (readings === undefined) throw new Error('no such car');
+const priced = quoteOf({ readings, job, shop });
+const unpriced = quoteOf({ readings, job });
+const pagesOf = (result: typeof priced): readonly string[] => [
+  textOf(quoteBlocks(result, result.survey.template.panels, page)),
+  textOf(customerBlocks(result, page)),
+];
+
+describe('a further aim that costs less', () => {
+  test('says so, and why, to the shop and to the owner', () => {
+    expect(cheaperAims(priced.options)).toHaveLength(1);
+    const [shop = '', owner = ''] = pagesOf(priced);
+    expect(shop).toMatch(/full costs \d+\.\d\d EUR less than correct, for \d+\.\d h less: /);
+    expect(shop).toContain('stronger steps take less time on');
+    expect(owner).toContain('C full costs less than B correct: its passes are stronger');
+    expect(owner).not.toMatch(/combination|steps/);
+  });
+
+  test('is told by its hours where the shop has no prices', () => {
+    const [shop = '', owner = ''] = pagesOf(unpriced);
+    expect(shop).toMatch(/full takes \d+\.\d h less than correct: /);
+    expect(owner).toContain('C full takes less time than B correct: ');
+  });
+});
