@@ -9,7 +9,7 @@
  * of freedom less than surveys made it. The interval is b ± t·√(u² + u_x²), with Welch and Satterthwaite's degrees of
  * freedom; z = b/√(σ_pt² + u² + u_x² + u_cal²), u_cal the calibration of both gauges where they are not one.
  *
- * A bias that no panel shows by itself shows here; one that may as well be none is satisfactory. Needs three panels.
+ * A bias that no panel shows by itself shows here; one that may as well be none is satisfactory. Needs as many panels as the model says.
  */
 import { algorithmA } from '../base/stats/algorithm-a.ts';
 import { ENOUGH_FOR_ALGORITHM_A } from '../base/stats/robust-summary.ts';
@@ -29,8 +29,6 @@ export type CarBias = {
   readonly verdict: ScoreVerdict;
 };
 
-const LEAST_PANELS = 3;
-
 type Against = {
   readonly sigmaPt: SigmaPt;
   readonly calibration: number;
@@ -42,7 +40,7 @@ export function carBias(
   { sigmaPt, calibration, reference }: Against,
   model: TrainingModel['scores'],
 ): CarBias | null {
-  if (scores.length < LEAST_PANELS) return null;
+  if (scores.length < model.carPanels) return null;
   const { middle, sd } = summaryOf(scores.map(({ difference }) => difference));
   const bias = uncertain(micrometres(middle), {
     panels: { contribution: (1.25 * sd) / Math.sqrt(scores.length), dof: scores.length - 1 },

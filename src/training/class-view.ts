@@ -86,9 +86,13 @@ const meansOf = (surveys: readonly GradedSurvey[], id: string): readonly number[
     .filter(({ panel }) => panel.id === id)
     .map(({ statistics }) => statistics.mean);
 
-export function classView(graded: readonly Graded[], reference: Reference): ClassView {
+export function classView(
+  graded: readonly Graded[],
+  reference: Reference,
+  { readShare }: TrainingModel['verdict'],
+): ClassView {
   const sound = graded.filter(({ grade }) => !hasSlip(grade));
-  const full = sound.filter(({ grade }) => isFull(grade));
+  const full = sound.filter(({ grade }) => isFull(grade, readShare));
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
     lowSpots: foundByClass(graded.map(({ grade }) => grade.lowSpots)),
@@ -108,9 +112,8 @@ export function classView(graded: readonly Graded[], reference: Reference): Clas
 
 const hasSlip = ({ reasons }: Grade): boolean => reasons.some(isSlip);
 
-const LEAST_COVERAGE = 0.5;
-const isFull = ({ coverage: { panels, panelsRead } }: Grade): boolean =>
-  panelsRead >= LEAST_COVERAGE * panels;
+const isFull = ({ coverage: { panels, panelsRead } }: Grade, readShare: number): boolean =>
+  panelsRead >= readShare * panels;
 
 function foundByClass(all: readonly Found[]): FoundByClass {
   const [found, of] = [sum(all.map((one) => one.found)), sum(all.map((one) => one.of))];

@@ -18,30 +18,29 @@ export type CopiedPair = {
   readonly of: number;
 };
 
-/** Fewer points in common prove nothing. */
-const LEAST_COMPARED = 10;
-const FINEST_STEP = 0.1;
-/** Two honest readings of a place may show the same figure at most that often. */
-const MOST_ALIKE = 0.7;
-
 export function copiedSurveys(
   surveys: readonly GradedSurvey[],
-  { falseAlarm }: TrainingModel['slips'],
+  model: TrainingModel,
 ): readonly CopiedPair[] {
+  const { slips, copies } = model;
   const pairs = surveys.flatMap((one, i) =>
     surveys.slice(i + 1).map((other, k) => ({ one, other, surveys: [i, i + 1 + k] as const })),
   );
   return pairs.flatMap(({ one, other, surveys: at }) => {
     const points = pointsInCommon(one, other);
     const [same, of] = [points.filter((at) => at.one === at.other).length, points.length];
-    const chance = binomialUpperTail(same, of, honestShare(one, other));
-    const proved = of >= LEAST_COMPARED && chance < falseAlarm / pairs.length;
+    const chance = binomialUpperTail(same, of, honestShare(one, other, model));
+    const proved = of >= copies.samePoints && chance < slips.falseAlarm / pairs.length;
     return proved ? [{ surveys: at, same, of }] : [];
   });
 }
 
-function honestShare(one: GradedSurvey, other: GradedSurvey): number {
-  const step = Math.max(stepOf(one), stepOf(other), FINEST_STEP);
-  const repeatability = Math.min(leastPointSd(one), leastPointSd(other));
-  return Math.min(MOST_ALIKE, step / (2 * repeatability * Math.sqrt(Math.PI)));
+function honestShare(
+  one: GradedSurvey,
+  other: GradedSurvey,
+  { slips, copies }: TrainingModel,
+): number {
+  const step = Math.max(stepOf(one), stepOf(other), slips.finestStep);
+  const repeatability = Math.min(leastPointSd(one, copies), leastPointSd(other, copies));
+  return Math.min(copies.mostAlike, step / (2 * repeatability * Math.sqrt(Math.PI)));
 }

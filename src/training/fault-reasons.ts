@@ -75,7 +75,7 @@ const marksNamed = (names: readonly string[]): string =>
   `${names.length === 1 ? 'mark' : 'marks'} ${together(names)}`;
 
 function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reason[] {
-  if (bias === null || bias.verdict === 'satisfactory') return [];
+  if (!isKnown(bias)) return [];
   const side = bias.mean > 0 ? 'more' : 'less';
   const ends = [Math.abs(bias.low), Math.abs(bias.high)];
   return [
@@ -88,11 +88,10 @@ function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reaso
 }
 
 function panelReasons({ judged, trainee, explained, bias, pattern }: FaultsOf): readonly Reason[] {
-  const known = bias !== null && bias.verdict !== 'satisfactory';
   return judged.scores
     .filter(({ verdict, panel }) => verdict !== 'satisfactory' && !explained.has(panel.id))
     .filter((score) => !isDriftedOff(score, pattern.drift))
-    .filter(({ difference }) => !(known && isLikeBias(difference, bias)))
+    .filter(({ difference }) => !(isKnown(bias) && isLikeBias(difference, bias)))
     .sort((a, b) => Math.abs(b.z) - Math.abs(a.z))
     .map((score) => panelReason(score, trainee));
 }
@@ -102,6 +101,9 @@ function isDriftedOff({ panel, difference }: PanelScore, drift: GaugeDrift | nul
   const drifted = drift?.onPanel.get(panel.id) ?? 0;
   return Math.abs(difference - drifted) < Math.abs(difference) / 2;
 }
+
+const isKnown = (bias: CarBias | null): bias is CarBias =>
+  bias !== null && bias.verdict !== 'satisfactory';
 
 /** A panel that is off as the whole car is needs no word of its own. */
 const isLikeBias = (difference: number, { mean }: CarBias): boolean =>
@@ -129,12 +131,17 @@ function farthestReading(panel: Panel, mean: number, trainee: GradedSurvey) {
   );
 }
 
-function repairReasons({ trainee, reference, judged, explained }: FaultsOf): readonly Reason[] {
+function repairReasons(all: FaultsOf): readonly Reason[] {
+  const { trainee, reference, judged, explained, bias } = all;
+  // Who reads so much more all over the car reads no panel as refinished besides.
+  const isAsTheCar = (id: string): boolean =>
+    isKnown(bias) &&
+    judged.scores.some(({ panel, difference }) => panel.id === id && isLikeBias(difference, bias));
   const missed = readMissed(judged.repairs, trainee).filter(
     ({ panel }) => !explained.has(panel.id),
   );
   const invented = repairsInvented(trainee, reference).filter(
-    ({ panel }) => !explained.has(panel.id),
+    ({ panel }) => !explained.has(panel.id) && !isAsTheCar(panel.id),
   );
   return [
     ...missed.map(({ panel, condition, mean }) =>

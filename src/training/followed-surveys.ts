@@ -30,11 +30,6 @@ export type FollowedPair = {
   readonly usual: Micrometres;
 };
 
-/** Fewer points in common prove nothing. */
-const LEAST_COMPARED = 20;
-/** Others of the class that both must share points with. */
-const LEAST_OTHERS = 3;
-
 type Between = {
   readonly surveys: readonly [GradedSurvey, GradedSurvey];
   /** Of both in the class. */
@@ -47,18 +42,21 @@ type Between = {
 /** A panel keyed wrongly, or left out by one, makes all other pairs look apart: on their own panels both must stand out as well. */
 export function followedSurveys(
   surveys: readonly GradedSurvey[],
-  { falseAlarm }: Pick<TrainingModel['slips'], 'falseAlarm'>,
+  model: TrainingModel,
 ): readonly FollowedPair[] {
-  const all = differencesIn(surveys);
-  const alarm = falseAlarm / all.length;
+  const all = differencesIn(surveys, model);
+  const rule = { alarm: model.slips.falseAlarm / all.length, copies: model.copies };
   return all
-    .flatMap((one) => followed(one, all, alarm))
+    .flatMap((one) => followed(one, all, rule))
     .filter((pair) => {
-      const own = differencesIn(surveys.map((survey) => onPanelsOf(pair.surveys, survey)));
+      const own = differencesIn(
+        surveys.map((survey) => onPanelsOf(pair.surveys, survey)),
+        model,
+      );
       const [one, other] = pair.surveys.map((survey) => surveys.indexOf(survey));
       return own
         .filter(({ places }) => places[0] === one && places[1] === other)
-        .some((difference) => followed(difference, own, alarm).length > 0);
+        .some((difference) => followed(difference, own, rule).length > 0);
     });
 }
 
@@ -73,12 +71,14 @@ const onPanelsOf = (pair: FollowedPair['surveys'], survey: GradedSurvey): Graded
   },
 });
 
+type Copies = TrainingModel['copies'];
+
 function followed(
   { surveys, variance, of, same }: Between,
   all: readonly Between[],
-  alarm: number,
+  { alarm, copies }: { readonly alarm: number; readonly copies: Copies },
 ): readonly FollowedPair[] {
-  const usual = usualVariance(surveys, all);
+  const usual = usualVariance(surveys, all, copies);
   if (usual === null) return [];
   const chance = 1 - fUpperTail(variance / usual, of / 2, of / 2);
   if (chance >= alarm) return [];
@@ -86,21 +86,25 @@ function followed(
   return [{ surveys, of, same, apart, usual: expected }];
 }
 
-const differencesIn = (surveys: readonly GradedSurvey[]): readonly Between[] =>
+const differencesIn = (
+  surveys: readonly GradedSurvey[],
+  model: TrainingModel,
+): readonly Between[] =>
   surveys.flatMap((one, i) =>
-    surveys.slice(i + 1).flatMap((other, k) => differenceOf(one, other, [i, i + 1 + k])),
+    surveys.slice(i + 1).flatMap((other, k) => differenceOf([one, other], [i, i + 1 + k], model)),
   );
 
 function differenceOf(
-  one: GradedSurvey,
-  other: GradedSurvey,
+  [one, other]: Between['surveys'],
   places: Between['places'],
+  { slips, copies }: TrainingModel,
 ): readonly Between[] {
   const points = pointsInCommon(one, other);
-  if (points.length < LEAST_COMPARED) return [];
+  if (points.length < copies.nearPoints) return [];
   const { sd } = algorithmA(points.map((point) => point.one - point.other));
   // Figures that are rounded differ by the rounding of both.
-  const rounding = (stepOf(one) ** 2 + stepOf(other) ** 2) / 12;
+  const rounding =
+    sum([one, other].map((each) => Math.max(stepOf(each), slips.finestStep) ** 2)) / 12;
   return [
     {
       surveys: [one, other],
@@ -113,10 +117,16 @@ function differenceOf(
 }
 
 /** Null where too few others share points with both. */
-function usualVariance(pair: Between['surveys'], all: readonly Between[]): number | null {
+function usualVariance(
+  pair: Between['surveys'],
+  all: readonly Between[],
+  copies: Copies,
+): number | null {
   const sides = pair.map((survey) => ({ survey, others: toOthers(survey, pair, all) }));
-  if (sides.some(({ others }) => others.length < LEAST_OTHERS)) return null;
-  const brought = sides.map(({ survey, others }) => ownVariance(survey, others, all));
+  if (sides.some(({ others }) => others.length < copies.others)) return null;
+  const brought = sides.map(({ survey, others }) =>
+    Math.max(leastPointSd(survey, copies) ** 2, ownVariance(others, all)),
+  );
   const middle = median(sides.flatMap(({ others }) => others.map(({ variance }) => variance)));
   return Math.min(sum(brought), middle);
 }
@@ -135,14 +145,11 @@ const toOthers = (
       surveys.filter((one) => !pair.includes(one)).map((other) => ({ other, variance })),
     );
 
-function ownVariance(
-  survey: GradedSurvey,
-  others: readonly ToOther[],
-  all: readonly Between[],
-): number {
+/** The middle of what every two others say of it; 0 where no two of them share points. */
+function ownVariance(others: readonly ToOther[], all: readonly Between[]): number {
   const shares = all.flatMap(({ surveys, variance }) => {
     const ends = others.filter(({ other }) => surveys.includes(other));
     return ends.length < 2 ? [] : [(sum(ends.map((end) => end.variance)) - variance) / 2];
   });
-  return Math.max(leastPointSd(survey) ** 2, shares.length === 0 ? 0 : median(shares));
+  return shares.length === 0 ? 0 : median(shares);
 }

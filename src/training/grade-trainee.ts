@@ -33,7 +33,7 @@ export type Grade = Judged & {
   readonly mark: Mark;
   readonly bias: CarBias | null;
   /**
-   * Over the panels that both read, those with a slip left out; null with fewer than three, and where more are left
+   * Over the panels that both read, those with a slip left out; null with too few, and where more are left
    * out than stay: limits of the rest would flatter.
    */
   readonly agreement: Agreement | null;
@@ -51,9 +51,6 @@ export type GradeRequest = Scoring & {
   readonly fromClass?: readonly Reason[];
 };
 
-/** Differences of fewer panels have no limits worth telling. */
-const LEAST_FOR_AGREEMENT = 3;
-
 export function gradeTrainee(request: GradeRequest): Grade {
   const { trainee, reference, marking, model, fromClass = [] } = request;
   const keyed = keyingFactors(trainee, reference, model.slips);
@@ -70,25 +67,29 @@ export function gradeTrainee(request: GradeRequest): Grade {
     repairs: repairsFound(trainee, reference),
     repeatability: repeated === null ? null : allowedRepeatability(repeated, trainee.repeatability),
   };
+  const { told: madeUp, tooFew } = madeUpValues(trainee, reference, {
+    slips: model.slips,
+    keyed: keyed.panels,
+  });
   const blunders = [
     ...keyed.reasons,
     ...swappedPanels(request, model),
     ...stepChanges(trainee, { ...model.slips, keyed: keyed.points }),
-    ...madeUpValues(trainee, reference, { ...model.slips, keyed: keyed.panels }),
+    ...madeUp,
     ...fromClass,
   ];
   const explained = new Set(blunders.filter(isSlip).flatMap(({ panels }) => panels));
   const sound = soundScores(scores, explained);
   const bias = carBias(sound, { ...request, calibration: calibrationOf(request) }, model.scores);
-  const mark = markOf(judged, marking);
+  const mark = markOf(judged, marking, model.scores);
   return {
     ...judged,
     bias,
     mark,
-    ...overallVerdict({ judged, bias, blunders, mark }, marking),
+    ...overallVerdict({ judged, bias, blunders, mark }, marking, model.verdict),
     slipped: scores.map(({ panel }) => panel).filter(({ id }) => explained.has(id)),
     agreement:
-      sound.length < LEAST_FOR_AGREEMENT
+      sound.length < model.scores.carPanels
         ? null
         : limitsOfAgreement(sound.map(({ difference }) => difference)),
     conditions: conditionAgreement(conditionPairs(trainee, reference)),
@@ -103,6 +104,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
         wholeSurvey: blunders.some((one) => isSlip(one) && one.panels.length === 0),
         pattern: patternOf(request, explained, keyed.points),
       }),
+      ...(blunders.length === 0 ? tooFew : []),
     ],
   };
 }
@@ -126,11 +128,14 @@ function patternOf(
     ({ panel }) => !slipped.has(panel.id),
   );
   const { falseAlarm } = model.slips;
+  const { driftMarks, offPanels, offMarks, ...levels } = model.patterns;
   const { value } = sigmaPt;
   return {
-    drift: gaugeDrift(marks, { falseAlarm, sigmaPt: value }),
+    drift: gaugeDrift(marks, { falseAlarm, sigmaPt: value, leastMarks: driftMarks, ...levels }),
     marksOff: marksOff(marks, {
       falseAlarm,
+      leastPanels: offPanels,
+      leastMarks: offMarks,
       agrees: value,
       off: model.scores.questionable * value,
     }),

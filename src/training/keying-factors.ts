@@ -48,9 +48,6 @@ const slips: readonly Slip[] = [
   decimalSlip(0.01, 'a hundredth of'),
 ];
 
-/** Share of the readings from which a slip is one of the whole survey. */
-const WHOLE_SURVEY = 2 / 3;
-
 type Slipped = { readonly reading: Reading; readonly panel: ReferencePanel; readonly slip: Slip };
 
 export type KeyingFactors = {
@@ -64,7 +61,7 @@ export type KeyingFactors = {
 export function keyingFactors(
   trainee: GradedSurvey,
   reference: Reference,
-  { likeness }: TrainingModel['slips'],
+  { likeness, wholeSurvey }: TrainingModel['slips'],
 ): KeyingFactors {
   const compared = faceReadings(trainee).flatMap((reading) => {
     const panel = reference.panels.get(reading.panel);
@@ -75,12 +72,12 @@ export function keyingFactors(
     return slip === undefined ? [] : [{ reading, panel, slip }];
   });
   const whole = (alike: readonly Slipped[]): boolean =>
-    alike.length >= WHOLE_SURVEY * compared.length;
+    alike.length >= wholeSurvey * compared.length;
   const bySlip = [...groupBy(slipped, ({ slip }) => slip).values()];
   return {
     reasons: bySlip.flatMap((alike) =>
       whole(alike)
-        ? wholeSurvey(alike)
+        ? onWholeSurvey(alike)
         : [...groupBy(alike, ({ panel }) => panel).values()].flatMap(onPanel),
     ),
     // A whole survey in another unit repeats as well as its readings do.
@@ -106,7 +103,7 @@ function slipOf(
 
 type Alike = OneOrMore<Slipped>;
 
-const wholeSurvey = ([first, ...rest]: Alike): Reason => {
+const onWholeSurvey = ([first, ...rest]: Alike): Reason => {
   const { slip, reading, panel } = first;
   return reason(
     slip.code,

@@ -7,10 +7,12 @@
  * - the values of another panel again, in order: λ = Σ over pairs (δ/(2σ√π))ⁿ
  * - values that only rise or only fall: λ = Σ 2/n! (panels whose reference does so at its marks left out)
  * - too regular: variance between points against that of the reference, by F, all panels together; and panels
- *   whose F against their own in the reference has a chance under 2 %, counted (binomial); even film only
+ *   whose F against their own in the reference has a chance under that of an even panel, counted (binomial); even film
+ *   only
  */
 
 import { at } from '../base/at.ts';
+import { counted } from '../base/counted.ts';
 import { says, um } from '../base/sentence.ts';
 import { regularisedLowerGamma } from '../base/stats/gamma.ts';
 import { binomialUpperTail, fUpperTail } from '../base/stats/incomplete-beta.ts';
@@ -25,11 +27,10 @@ import {
 } from './graded-survey.ts';
 import { type BlunderCode, type Reason, reason, together } from './reasons.ts';
 import type { Reference } from './reference.ts';
+import type { TrainingModel } from './training-model.ts';
 
-/** Under this a sequence of values says nothing. */
+/** Two values always rise or fall. */
 const LEAST_POINTS = 3;
-/** The finest step that a display has, in µm: exact equality of finer figures is no more telling. */
-const FINEST_STEP = 0.1;
 
 type Checked = {
   readonly trainee: GradedSurvey;
@@ -37,15 +38,21 @@ type Checked = {
   readonly panels: readonly ReadPanel[];
   readonly step: number;
   readonly film: number;
-  readonly falseAlarm: number;
+  readonly slips: TrainingModel['slips'];
+};
+
+export type MadeUpValues = {
+  readonly told: readonly Reason[];
+  /** No blunder: what was handed in proves neither. */
+  readonly tooFew: readonly Reason[];
 };
 
 /** Panels whose readings are in another unit, or lost a decimal mark, are told as that and left out here. */
 export function madeUpValues(
   trainee: GradedSurvey,
   reference: Reference,
-  { falseAlarm, keyed }: { readonly falseAlarm: number; readonly keyed: ReadonlySet<string> },
-): readonly Reason[] {
+  { slips, keyed }: { readonly slips: TrainingModel['slips']; readonly keyed: ReadonlySet<string> },
+): MadeUpValues {
   const panels = readPanels(trainee).filter(
     ({ panel, points }) => points.length >= LEAST_POINTS && !keyed.has(panel.id),
   );
@@ -53,18 +60,19 @@ export function madeUpValues(
     trainee,
     reference,
     panels,
-    step: Math.max(stepOf(trainee), FINEST_STEP),
+    step: Math.max(stepOf(trainee), slips.finestStep),
     film: Math.sqrt(reference.film.variance),
-    falseAlarm,
+    slips,
   };
   const alike = valuesAlike(checked);
-  return [
+  const told = [
     ...alike,
     ...valuesRepeated(checked),
     ...valuesInOrder(checked),
     // Points that are all alike are too regular as well: once is enough.
     ...(alike.length === 0 ? tooRegular(checked) : []),
   ];
+  return { told, tooFew: told.length === 0 ? tooFewToTell(checked) : [] };
 }
 
 const valuesOf = ({ points }: { readonly points: readonly PanelPoint[] }): readonly number[] =>
@@ -77,14 +85,14 @@ const atLeast = (count: number, expected: number): number =>
   count === 0 ? 1 : regularisedLowerGamma(count, expected);
 
 function valuesAlike(checked: Checked): readonly Reason[] {
-  const { panels, step, film, falseAlarm } = checked;
+  const { panels, step, film, slips } = checked;
   const found = panels.filter((panel) => isAlike(valuesOf(panel)));
   const alike = Math.min(1, step / (film * Math.sqrt(2 * Math.PI)));
   const expected = panels.reduce(
     (sum, { points: { length: n } }) => sum + alike ** (n - 1) / Math.sqrt(n),
     0,
   );
-  if (atLeast(found.length, expected) >= falseAlarm) return [];
+  if (atLeast(found.length, expected) >= slips.falseAlarm) return [];
   return [
     toldOf(
       'values-alike',
@@ -97,7 +105,7 @@ function valuesAlike(checked: Checked): readonly Reason[] {
 }
 
 function valuesRepeated(checked: Checked): readonly Reason[] {
-  const { panels, step, film, falseAlarm } = checked;
+  const { panels, step, film, slips } = checked;
   const match = Math.min(1, step / (2 * film * Math.sqrt(Math.PI)));
   const pairs = panels.flatMap((one, i) =>
     panels
@@ -110,7 +118,7 @@ function valuesRepeated(checked: Checked): readonly Reason[] {
     const values = valuesOf(one);
     return !isAlike(values) && valuesOf(other).every((value, k) => value === values[k]);
   });
-  if (atLeast(found.length, expected) >= falseAlarm) return [];
+  if (atLeast(found.length, expected) >= slips.falseAlarm) return [];
   return [
     toldOf(
       'values-repeated',
@@ -123,13 +131,13 @@ function valuesRepeated(checked: Checked): readonly Reason[] {
 }
 
 function valuesInOrder(checked: Checked): readonly Reason[] {
-  const { reference, falseAlarm } = checked;
+  const { reference, slips } = checked;
   const panels = checked.panels.filter(
     ({ panel }) => !isInOrder(reference.panels.get(panel.id)?.points ?? []),
   );
   const found = panels.filter(({ points }) => isInOrder(points));
   const expected = panels.reduce((sum, { points }) => sum + 2 / factorial(points.length), 0);
-  if (atLeast(found.length, expected) >= falseAlarm) return [];
+  if (atLeast(found.length, expected) >= slips.falseAlarm) return [];
   return [
     toldOf(
       'values-in-order',
@@ -149,30 +157,22 @@ function isInOrder(points: readonly PanelPoint[]): boolean {
 
 const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));
 
-/** Chance under which a panel counts as one that reads too even. */
-const EVEN_PANEL = 0.02;
-
 /**
  * Over all panels together, and by how many of them read more even than theirs in the reference: who makes up
  * half of a survey is seen by the second.
  */
 function tooRegular(checked: Checked): readonly Reason[] {
-  const even = checked.panels.flatMap((read): readonly EvenPanel[] => {
-    const reference = checked.reference.panels.get(read.panel.id);
-    if (reference?.even !== true) return [];
-    const [dof, variance] = [read.points.length - 1, sampleVariance(valuesOf(read))];
-    const ratio = variance / reference.spread.sd ** 2;
-    return [{ read, dof, variance, chance: lowerF(ratio, dof, reference.spread.dof) }];
-  });
+  const even = evenPanels(checked);
   if (even.length === 0) return [];
   const { film } = checked.reference;
   const dof = even.reduce((sum, one) => sum + one.dof, 0);
   const pooled = even.reduce((sum, one) => sum + one.dof * one.variance, 0) / dof;
-  if (lowerF(pooled / film.variance, dof, film.dof) < checked.falseAlarm) {
+  if (lowerF(pooled / film.variance, dof, film.dof) < checked.slips.falseAlarm) {
     return [regular(checked, even, pooled, 'on a panel')];
   }
-  const flat = even.filter(({ chance }) => chance < EVEN_PANEL);
-  if (binomialUpperTail(flat.length, even.length, EVEN_PANEL) >= checked.falseAlarm) return [];
+  const { evenPanel } = checked.slips;
+  const flat = even.filter(({ chance }) => chance < evenPanel);
+  if (binomialUpperTail(flat.length, even.length, evenPanel) >= checked.slips.falseAlarm) return [];
   const ofFlat = flat.reduce((sum, one) => sum + one.dof * one.variance, 0);
   return [
     regular(
@@ -182,6 +182,33 @@ function tooRegular(checked: Checked): readonly Reason[] {
       `on ${flat.length} of ${even.length} panels (${together(flat.map(({ read }) => read.panel.name))})`,
     ),
   ];
+}
+
+/** Said where values that scatter by a share of the film only would not be told: of these nobody knows. */
+function tooFewToTell(checked: Checked): readonly Reason[] {
+  const { reference, slips, trainee } = checked;
+  const dof = evenPanels(checked).reduce((sum, one) => sum + one.dof, 0);
+  const seen =
+    dof > 0 && lowerF(slips.madeUpSpread ** 2, dof, reference.film.dof) < slips.falseAlarm;
+  if (seen) return [];
+  const points = readPanels(trainee).reduce((sum, panel) => sum + panel.points.length, 0);
+  return [
+    reason(
+      'too-few-to-tell',
+      `${counted(points, 'point')} ${points === 1 ? 'is' : 'are'} too few to tell by their scatter whether they were read at the car or made up: read more panels, at more points`,
+      { at: faceReadings(trainee)[0] },
+    ),
+  ];
+}
+
+function evenPanels({ panels, reference }: Checked): readonly EvenPanel[] {
+  return panels.flatMap((read): readonly EvenPanel[] => {
+    const theirs = reference.panels.get(read.panel.id);
+    if (theirs?.even !== true) return [];
+    const [dof, variance] = [read.points.length - 1, sampleVariance(valuesOf(read))];
+    const ratio = variance / theirs.spread.sd ** 2;
+    return [{ read, dof, variance, chance: lowerF(ratio, dof, theirs.spread.dof) }];
+  });
 }
 
 type EvenPanel = {

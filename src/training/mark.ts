@@ -2,7 +2,7 @@
  * The mark: what share of each criterion was met, weighted. A criterion with nothing to judge by (no low spot
  * on the car, no point read twice) gives its weight to the others.
  *
- * - accuracy: a panel counts 1 where satisfactory, ½ where questionable, 0 where unsatisfactory;
+ * - accuracy: a panel counts 1 where satisfactory, a share where questionable, 0 where unsatisfactory;
  * - coverage: share of the reference’s points that were read;
  * - low points, repairs: share that was found, of those that nobody can miss honestly (src/training/found.ts);
  * - repeatability: 1 while the SD of repeats s is no larger than chance allows of the usual one,
@@ -15,7 +15,7 @@ import type { Coverage } from './coverage.ts';
 import type { Found, LowSpotPanel } from './found.ts';
 import type { PanelScore } from './panel-score.ts';
 import type { ScoreVerdict } from './scores.ts';
-import { type Criterion, criteria, type Marking } from './training-model.ts';
+import { type Criterion, criteria, type Marking, type TrainingModel } from './training-model.ts';
 
 export type Repeatability = {
   readonly sd: Micrometres;
@@ -42,12 +42,6 @@ export const allowedRepeatability = (
   allowed: micrometres(usual * Math.sqrt(chiSquareQuantile(0.95, dof) / dof)),
 });
 
-const PANEL_MARKS: Readonly<Record<ScoreVerdict, number>> = {
-  satisfactory: 1,
-  questionable: 0.5,
-  unsatisfactory: 0,
-};
-
 export type Judged = {
   readonly scores: readonly PanelScore[];
   readonly coverage: Coverage;
@@ -56,10 +50,19 @@ export type Judged = {
   readonly repeatability: Repeatability | null;
 };
 
-export function markOf(judged: Judged, { weights }: Pick<Marking, 'weights'>): Mark {
+export function markOf(
+  judged: Judged,
+  { weights }: Pick<Marking, 'weights'>,
+  { questionableShare }: Pick<TrainingModel['scores'], 'questionableShare'>,
+): Mark {
   const { scores, coverage, lowSpots, repairs, repeatability } = judged;
+  const marks: Readonly<Record<ScoreVerdict, number>> = {
+    satisfactory: 1,
+    questionable: questionableShare,
+    unsatisfactory: 0,
+  };
   const shares: Readonly<Record<Criterion, number | null>> = {
-    accuracy: scores.length === 0 ? 0 : mean(scores.map(({ verdict }) => PANEL_MARKS[verdict])),
+    accuracy: scores.length === 0 ? 0 : mean(scores.map(({ verdict }) => marks[verdict])),
     coverage: coverage.share,
     lowPoints: shareOf(lowSpots),
     repairs: shareOf(repairs),
@@ -70,15 +73,17 @@ export function markOf(judged: Judged, { weights }: Pick<Marking, 'weights'>): M
           ? 1
           : repeatability.allowed / repeatability.sd,
   };
-  const marks = criteria.map((criterion) => ({
+  const judgedBy = criteria.map((criterion) => ({
     criterion,
     weight: weights[criterion],
     share: shares[criterion],
   }));
-  const known = marks.flatMap(({ weight, share }) => (share === null ? [] : [{ weight, share }]));
+  const known = judgedBy.flatMap(({ weight, share }) =>
+    share === null ? [] : [{ weight, share }],
+  );
   const whole = known.reduce((sum, { weight }) => sum + weight, 0);
   const met = known.reduce((sum, { weight, share }) => sum + weight * share, 0);
-  return { share: whole === 0 ? 0 : met / whole, criteria: marks };
+  return { share: whole === 0 ? 0 : met / whole, criteria: judgedBy };
 }
 
 const shareOf = ({ found, blamed }: Found): number | null =>

@@ -21,21 +21,20 @@ export type MarksOff = {
   readonly atEdges: boolean;
 };
 
-/** On fewer panels it is a matter of the panel. */
-const LEAST_PANELS = 3;
-const LEAST_NAMES = 3;
-
 type Limits = {
   readonly falseAlarm: number;
+  /** On fewer panels it is a matter of the panel. */
+  readonly leastPanels: number;
+  readonly leastMarks: number;
   /** A difference that agrees, and from when one is off. */
   readonly agrees: number;
   readonly off: number;
 };
 
 export function marksOff(marks: readonly MarkCompared[], limits: Limits): MarksOff | null {
-  const table = onAllPanels(marks);
+  const table = onAllPanels(marks, limits.leastPanels);
   const names = [...groupBy(table, ({ point }) => point).entries()];
-  if (names.length < LEAST_NAMES || chanceOf(table) >= limits.falseAlarm) return null;
+  if (names.length < limits.leastMarks || chanceOf(table) >= limits.falseAlarm) return null;
   const means = names.map(([name, own]) => ({ name, own, mean: meanOf(own) }));
   const agreeing = means.filter((one) => Math.abs(one.mean) <= limits.agrees);
   const off = means.filter((one) => Math.abs(one.mean) > limits.off);
@@ -56,11 +55,11 @@ const meanOf = (marks: readonly MarkCompared[]): number =>
   mean(marks.map(({ difference }) => difference));
 
 /** Panels on which the most marks were read, and the marks that all of them have: a full table. */
-function onAllPanels(marks: readonly MarkCompared[]): readonly MarkCompared[] {
+function onAllPanels(marks: readonly MarkCompared[], leastPanels: number): readonly MarkCompared[] {
   const panels = [...groupBy(marks, ({ panel }) => panel.id).values()];
   const most = Math.max(0, ...panels.map(({ length }) => length));
   const full = panels.filter(({ length }) => length === most);
-  if (full.length < LEAST_PANELS) return [];
+  if (full.length < leastPanels) return [];
   const onEach = (name: string): boolean =>
     full.every((own) => own.some(({ point }) => point === name));
   return full.flat().filter(({ point }) => onEach(point));

@@ -11,7 +11,7 @@ import type { CarBias } from './car-bias.ts';
 import type { Judged, Mark } from './mark.ts';
 import type { Reason } from './reasons.ts';
 import type { ScoreVerdict } from './scores.ts';
-import type { Marking } from './training-model.ts';
+import type { Marking, TrainingModel } from './training-model.ts';
 
 type Whole = {
   readonly judged: Judged;
@@ -39,12 +39,10 @@ export type OverallVerdict = {
   readonly grounds: readonly VerdictGround[];
 };
 
-/** On fewer panels than this nobody fails. */
-const LEAST_AT_FAULT = 2;
-
 export function overallVerdict(
   { judged, bias, blunders, mark }: Whole,
   { passMark }: Pick<Marking, 'passMark'>,
+  { panelsAtFault, readShare }: TrainingModel['verdict'],
 ): OverallVerdict {
   const { scores, coverage, lowSpots, repairs } = judged;
   const withVerdict = (wanted: ScoreVerdict): readonly string[] =>
@@ -59,9 +57,9 @@ export function overallVerdict(
   // A share as the sum of weights may miss a whole mark by the last digit.
   const failed = mark.share < passMark - 1e-9;
   const failing = thoseThatHold({
-    'panels-off': off.length >= LEAST_AT_FAULT,
+    'panels-off': off.length >= panelsAtFault,
     'car-off': bias?.verdict === 'unsatisfactory',
-    'under-pass-mark': failed && atFault.size >= LEAST_AT_FAULT,
+    'under-pass-mark': failed && atFault.size >= panelsAtFault,
   });
   if (failing.length > 0) return { verdict: 'unsatisfactory', grounds: failing };
   const wanting = thoseThatHold({
@@ -70,8 +68,8 @@ export function overallVerdict(
     'car-doubtful': bias?.verdict === 'questionable',
     slip: blunders.length > 0,
     'repair-missed': repairs.missed.length > 0,
-    'half-unread': 2 * coverage.panelsRead <= coverage.panels,
-    'panels-unread': coverage.unread.length >= LEAST_AT_FAULT,
+    'half-unread': coverage.panelsRead <= readShare * coverage.panels,
+    'panels-unread': coverage.unread.length >= panelsAtFault,
     'under-pass-mark': failed,
   });
   return { verdict: wanting.length > 0 ? 'questionable' : 'satisfactory', grounds: wanting };

@@ -45,29 +45,30 @@ export type PanelScore = {
   readonly verdict: ScoreVerdict;
 };
 
-/** Fewer marks than this in common are no basis: then all points count. */
-const LEAST_SHARED = 3;
 /** Coverage factor of an expanded uncertainty of about 95 %. */
 const COVERAGE_FACTOR = 2;
 
 export type Comparison = {
   readonly difference: number;
   readonly shared: number;
-  /** Variances: of the reference, of the trainee’s sampling of the film, of the trainee’s own noise. */
+  /** Variances: of the reference, of the trainee’s sampling of the film (none at shared marks), of the trainee’s own noise. */
   readonly ofReference: number;
   readonly ofSampling: number;
   readonly ofOwn: number;
 };
 
-/** A trainee’s panel beside one of the reference, which need not be the same panel. */
+/**
+ * A trainee’s panel beside one of the reference, which need not be the same panel. Fewer marks in common than `least`
+ * are no basis: then all points count.
+ */
 export function compared(
   read: ReadPanel,
   panel: ReferencePanel,
-  trainee: GradedSurvey,
-  reference: Reference,
+  { trainee, reference }: Pick<Scoring, 'trainee' | 'reference'>,
+  least: number,
 ): Comparison {
   const pairs = sharedPoints(read, panel, trainee);
-  if (pairs.length >= Math.min(LEAST_SHARED, panel.count) && pairs.length > 0) {
+  if (pairs.length >= Math.min(least, panel.count) && pairs.length > 0) {
     const noise = (points: readonly PanelPoint[], repeatability: Micrometres): number =>
       points.reduce((sum, { repeats }) => sum + repeatability ** 2 / repeats.length, 0) /
       points.length ** 2;
@@ -107,11 +108,11 @@ function sharedPoints(read: ReadPanel, panel: ReferencePanel, trainee: GradedSur
 
 /** What the difference is uncertain by, besides what σ_pt allows a trainee. */
 export function beyondSigma(
-  { ofReference, ofSampling, shared }: Comparison,
+  { ofReference, ofSampling }: Comparison,
   calibration: number,
   sigmaPt: SigmaPt,
 ): number {
-  const sampling = shared > 0 || sigmaPt.from === 'class' ? 0 : ofSampling;
+  const sampling = sigmaPt.from === 'class' ? 0 : ofSampling;
   return Math.sqrt(ofReference + sampling + calibration ** 2);
 }
 
@@ -121,7 +122,7 @@ export function scorePanel(
   { trainee, reference, sigmaPt, gauges, keyed = NOTHING_KEYED }: KeyedScoring,
   model: TrainingModel['scores'],
 ): PanelScore {
-  const comparison = compared(read, panel, trainee, reference);
+  const comparison = compared(read, panel, { trainee, reference }, model.sharedMarks);
   const { difference, shared, ofReference } = comparison;
   const ofOwn = shared === 0 && keyed.size > 0 ? ofOwnAlone(read) : comparison.ofOwn;
   const [ofOwnGauge, ofReferenceGauge] = gauges.same
@@ -156,8 +157,8 @@ export function scorePanel(
 }
 
 /** By the panel’s own points: a reading that is keyed wrongly elsewhere on the car is in all that is learned from the car. */
-const ofOwnAlone = ({ moderation, film, points }: ReadPanel): number =>
-  (moderation?.own.variance ?? film.spread.sd ** 2) / points.length;
+const ofOwnAlone = (read: ReadPanel): number =>
+  (read.moderation?.own.variance ?? betweenPoints(read).sd ** 2) / read.points.length;
 
 const NOTHING_KEYED: ReadonlySet<string> = new Set();
 

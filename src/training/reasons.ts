@@ -4,7 +4,12 @@ import { type Remark, spoken } from '../base/remark.ts';
 import type { Sentence } from '../base/sentence.ts';
 import type { Reading } from '../film/reading.ts';
 
-export type ReasonCode = BlunderCode | FaultCode | 'not-repeated' | 'panel-extra';
+export type ReasonCode =
+  | BlunderCode
+  | FaultCode
+  | 'not-repeated'
+  | 'panel-extra'
+  | 'too-few-to-tell';
 
 /** Something went wrong with the readings themselves. */
 export type BlunderCode =

@@ -62,10 +62,7 @@ export type Reference = {
   readonly repeatability: Micrometres;
 };
 
-/** Degrees of freedom that the spread a survey assumes counts as, where no even panel tells one. */
-const ASSUMED_DOF = 6;
-
-/** Over the panels of even film: a low spot or a repair is no spread of the film. */
+/** Over the panels of even film: a low spot or a repair is no spread of the film. Without such panels as the surveys take it. */
 function filmSpread(surveys: readonly GradedSurvey[]): Reference['film'] {
   const even = surveys
     .flatMap(readPanels)
@@ -80,7 +77,7 @@ function filmSpread(surveys: readonly GradedSurvey[]): Reference['film'] {
     ? { variance: squares / dof, dof }
     : {
         variance: median(surveys.map(({ survey }) => survey.spreadPrior.variance)),
-        dof: ASSUMED_DOF,
+        dof: median(surveys.map(({ survey }) => survey.spreadPrior.dof)),
       };
 }
 

@@ -27,7 +27,7 @@ type Pair = {
 
 export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly Reason[] {
   const pairs = allPairs(readPanels(scoring.trainee)).flatMap((panels) =>
-    pairEvidence(panels, scoring),
+    pairEvidence(panels, scoring, model.scores.sharedMarks),
   );
   const sides = pairs.filter(({ panels: [one, other] }) => one.panel.mirror === other.panel.id);
   const proof = 2 * Math.log(1 / model.slips.falseAlarm);
@@ -72,15 +72,20 @@ function surestFirst(pairs: readonly Pair[], told: readonly Pair[]): readonly Pa
   return kept;
 }
 
-function pairEvidence([one, other]: Pair['panels'], scoring: Scoring): readonly Pair[] {
+/** Fewer marks in common than `least` say nothing of how film goes up and down. */
+function pairEvidence(
+  [one, other]: Pair['panels'],
+  scoring: Scoring,
+  least: number,
+): readonly Pair[] {
   const { panels } = scoring.reference;
   const [first, second] = [panels.get(one.panel.id), panels.get(other.panel.id)];
   if (first === undefined || second === undefined) return [];
   const marks = [one, other].every((read) =>
-    [first, second].every((panel) => sharedMarks(read, panel, scoring).length >= LEAST_SHARED),
+    [first, second].every((panel) => sharedMarks(read, panel, scoring).length >= least),
   );
   const z = (read: ReadPanel, panel: ReferencePanel): readonly number[] =>
-    marks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring)];
+    marks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring, least)];
   const sumOfSquares = (scores: readonly number[]): number =>
     scores.reduce((sum, score) => sum + score ** 2, 0);
   const asNamed = sumOfSquares([...z(one, first), ...z(other, second)]);
@@ -93,9 +98,6 @@ function pairEvidence([one, other]: Pair['panels'], scoring: Scoring): readonly 
     },
   ];
 }
-
-/** Fewer marks than this say nothing of how film goes up and down. */
-const LEAST_SHARED = 3;
 
 function sharedMarks(read: ReadPanel, { points, marked }: ReferencePanel, { trainee }: Scoring) {
   const own = markedPoints(trainee, read.panel.id);
@@ -123,9 +125,14 @@ const scoresAtMarks = (
     ),
   );
 
-function scoreOfMeans(read: ReadPanel, panel: ReferencePanel, scoring: Scoring): number {
+function scoreOfMeans(
+  read: ReadPanel,
+  panel: ReferencePanel,
+  scoring: Scoring,
+  least: number,
+): number {
   const unmarked = { ...panel, marked: new Set<string>() };
-  const found = compared(read, unmarked, scoring.trainee, scoring.reference);
+  const found = compared(read, unmarked, scoring, least);
   const uncertainty = beyondSigma(found, 0, { ...scoring.sigmaPt, from: 'stated' });
   return zScore(found.difference, scoring.sigmaPt.value, uncertainty);
 }

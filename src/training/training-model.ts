@@ -10,6 +10,18 @@ export type TrainingModel = {
     readonly unsatisfactory: number;
     /** A plain z takes a reference that is known to this share of sigmaPt or better. */
     readonly plainUpTo: number;
+    /** What a questionable panel counts as, of a satisfactory one. */
+    readonly questionableShare: number;
+    /** Marks of one name that two readings of a panel must share to be compared mark by mark. */
+    readonly sharedMarks: number;
+    /** Scored panels from which something is said of the whole car. */
+    readonly carPanels: number;
+  };
+  readonly verdict: {
+    /** On fewer panels than this nobody fails. */
+    readonly panelsAtFault: number;
+    /** Share of the panels up to which a survey read is questionable, and under which the class leaves it out. */
+    readonly readShare: number;
   };
   readonly marks: {
     readonly passPct: number;
@@ -28,6 +40,38 @@ export type TrainingModel = {
     readonly likeness: number;
     /** Chance that a check for made-up values speaks of an honest survey. */
     readonly falseAlarm: number;
+    /** Share of the readings from which a slip is one of the whole survey. */
+    readonly wholeSurvey: number;
+    /** Chance under which a panel counts as one that reads too even. */
+    readonly evenPanel: number;
+    /** Made-up values scatter by this share of the film: where they would not be seen, nobody can tell. */
+    readonly madeUpSpread: number;
+    /** The finest step that a display has: exact equality of finer figures is no more telling. */
+    readonly finestStep: Micrometres;
+  };
+  readonly copies: {
+    /** Points that two surveys must share for the same values, or for values that lie near, to prove anything. */
+    readonly samePoints: number;
+    readonly nearPoints: number;
+    /** Two honest readings of a place show the same figure at most that often. */
+    readonly mostAlike: number;
+    /** Others of the class that both of two near surveys must share points with. */
+    readonly others: number;
+    /** How many times better than usual a steady hand on a good gauge repeats. */
+    readonly steadyHand: number;
+    /** Degrees of freedom from which a trainee’s own repeats tell the hand. */
+    readonly ownRepeats: number;
+  };
+  readonly patterns: {
+    /** Marks from which a drift is looked for. */
+    readonly driftMarks: number;
+    /** Chance under which levels of their own fit the panels better than a drift does. */
+    readonly levelsChance: number;
+    /** What an honest hand reads panels apart by (SD). */
+    readonly levelSd: Micrometres;
+    /** Panels read at the same marks, and marks on each, from which marks that read off are looked for. */
+    readonly offPanels: number;
+    readonly offMarks: number;
   };
 };
 

@@ -44,7 +44,7 @@ const habitOf = (k: number, random: () => number): Habit => ({
 });
 
 const isCopied = (survey: GradedSurvey, { expert }: Reference): boolean =>
-  expert !== null && copiedSurveys([survey, expert], model.slips).length > 0;
+  expert !== null && copiedSurveys([survey, expert], model).length > 0;
 
 test(`of ${CARS * ON_EACH} honest surveys at most 2 in 100 get the label of a blunder or are unsatisfactory`, () => {
   const random = seededRandom(SEED);

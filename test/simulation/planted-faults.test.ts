@@ -184,7 +184,7 @@ test('a survey copied from a neighbour, with one value in eight changed, is foun
     );
     return copiedSurveys(
       [...honest, copied].map((one) => surveyOf(one)),
-      model.slips,
+      model,
     );
   });
   const found = classes.filter((pairs) =>

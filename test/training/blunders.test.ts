@@ -84,6 +84,16 @@ describe('a slip of the pen', () => {
     expect(reasons.map(({ code }) => code)).not.toContain('too-regular');
     expect(reasons.map(({ code }) => code)).not.toContain('panel-off');
     expect(reasons[0]?.text).toMatch(/^55 readings are 1\/25\.4 of the reference/u);
+    // From two thirds of the readings on: 10 of 15.
+    const three = own.filter(({ panel }) => /^(bonnet|roof|boot)$/.test(panel));
+    const ofUnit = (panels: RegExp) =>
+      told(
+        changed(three, ({ panel, thickness }) =>
+          panels.test(panel) ? rounded(thickness / 25.4, 0.1) : thickness,
+        ),
+      ).flatMap(({ code, panels: about }) => (code === 'unit-slip' ? [about] : []));
+    expect(ofUnit(/^(bonnet|roof)$/)).toEqual([[]]);
+    expect(ofUnit(/^roof$/)).toEqual([['roof']]);
   });
 
   test('is left out of the limits of agreement', () => {
@@ -251,6 +261,47 @@ test('the consensus has no repair that most surveys do not see', () => {
   expect(reference.panels.get('quarter-left')?.repaired).toBe(true);
 });
 
+describe('too few points to tell by their scatter', () => {
+  const codesOn = (panels: RegExp, points: number, change = (value: number) => value) =>
+    told(
+      changed(
+        atMarks.filter(({ panel, point }) => panels.test(panel) && Number(point) <= points),
+        ({ thickness }) => change(thickness),
+      ),
+    ).map(({ code }) => code);
+
+  test('are told, of three panels at three points and of panels of one or two', () => {
+    expect(codesOn(/^(bonnet|roof|boot)$/, 3)).toContain('too-few-to-tell');
+    expect(codesOn(/./, 2)).toContain('too-few-to-tell');
+    expect(codesOn(/^(bonnet|roof|boot)$/, 5)).not.toContain('too-few-to-tell');
+    expect(codesOn(/./, 5)).not.toContain('too-few-to-tell');
+  });
+
+  test('are of panels of even film: a repaired one tells nothing by its scatter', () => {
+    expect(codesOn(/^quarter-left$/, 5)).toContain('too-few-to-tell');
+  });
+
+  test('make no verdict, and are no matter where something was proved', () => {
+    const few = atMarks.filter(
+      ({ panel, point }) => /^(bonnet|roof|boot)$/.test(panel) && Number(point) <= 3,
+    );
+    const part = expertReference(
+      surveyOf(
+        readCar(random, car, marked).filter(({ panel }) => /^(bonnet|roof|boot)$/.test(panel)),
+      ),
+    );
+    const { verdict, grounds } = gradeAgainst(surveyOf(few), part);
+    expect([verdict, grounds]).toEqual(['satisfactory', []]);
+    const inMil = (value: number) => rounded(value / 25.4, 0.01);
+    expect(codesOn(/^(bonnet|roof|boot)$/, 3, inMil)).not.toContain('too-few-to-tell');
+    const [reason] = told(few).filter(({ code }) => code === 'too-few-to-tell');
+    expect(reason?.text).toBe(
+      '9 points are too few to tell by their scatter whether they were read at the car or made up: read more panels, at more points',
+    );
+    expect(reason?.line).toBe(few[0]?.origin.line);
+  });
+});
+
 describe('surveys of one class', () => {
   const class_ = Array.from({ length: 5 }, () => readCar(random, car, coarse));
   const first = class_[0] ?? [];
@@ -259,13 +310,13 @@ describe('surveys of one class', () => {
 
   test('that hold the same values are told with how many', () => {
     const surveys = [...class_, copy].map((one) => surveyOf(one));
-    expect(copiedSurveys(surveys, model.slips)).toEqual([{ surveys: [0, 5], same: 45, of: 55 }]);
-    expect(copiedSurveys(surveys.slice(0, 5), model.slips)).toEqual([]);
+    expect(copiedSurveys(surveys, model)).toEqual([{ surveys: [0, 5], same: 45, of: 55 }]);
+    expect(copiedSurveys(surveys.slice(0, 5), model)).toEqual([]);
   });
 
   test('that lie nearer to each other than the class does are told with how near', () => {
     const surveys = [...class_, nearly].map((one) => surveyOf(one));
-    const [pair, ...others] = followedSurveys(surveys, model.slips);
+    const [pair, ...others] = followedSurveys(surveys, model);
     expect(others).toEqual([]);
     expect(pair?.surveys).toEqual([surveys[0], surveys[5]]);
     expect(pair?.of).toBe(55);
@@ -279,7 +330,7 @@ describe('surveys of one class', () => {
 
   test('are usually as far apart as the two of them are from the others', () => {
     const surveys = [...class_, nearly].map((one) => surveyOf(one));
-    const [pair] = followedSurveys(surveys, model.slips);
+    const [pair] = followedSurveys(surveys, model);
     /** V of two of the class: of the differences at their 55 points, which are in one order. */
     const spread = (a: number, b: number): number => {
       const [one, other] = [a, b].map((k) => [...class_, nearly][k] ?? []);
@@ -319,7 +370,7 @@ describe('surveys of one class', () => {
     const pairs = (...two: readonly (readonly Reading[])[]) =>
       followedSurveys(
         [...two, ...scattered].map((one) => surveyOf(one)),
-        model.slips,
+        model,
       ).length;
     expect(pairs(part(a), part(b))).toBe(0);
     expect(pairs(part(a), b)).toBe(0);
@@ -327,7 +378,7 @@ describe('surveys of one class', () => {
     const [one = []] = scattered;
     const copy = changed(one, ({ thickness }) => rounded(thickness + 0.5 * normal(random), 0.1));
     const surveys = [part(a), part(b), ...scattered, copy].map((each) => surveyOf(each));
-    const found = followedSurveys(surveys, model.slips).map((pair) =>
+    const found = followedSurveys(surveys, model).map((pair) =>
       pair.surveys.map((each) => surveys.indexOf(each)),
     );
     expect(found).toEqual([[2, 7]]);
@@ -341,7 +392,7 @@ describe('surveys of one class', () => {
     const copied = (points: readonly Reading[]) =>
       copiedSurveys(
         [some, points].map((one) => surveyOf(one)),
-        model.slips,
+        model,
       );
     expect(copied(some)).toEqual([{ surveys: [0, 1], same: 10, of: 10 }]);
     expect(copied(some.slice(1))).toEqual([]);
@@ -351,7 +402,7 @@ describe('surveys of one class', () => {
     const of = (...all: readonly (readonly Reading[])[]) =>
       followedSurveys(
         all.map((one) => surveyOf(one)),
-        model.slips,
+        model,
       );
     expect(of(first, nearly, class_[1] ?? [])).toEqual([]);
     const few = class_.slice(1).map((one) => one.filter(({ panel }) => panel === 'roof'));
@@ -362,7 +413,7 @@ describe('surveys of one class', () => {
     expect(
       copiedSurveys(
         roofs.map((one) => surveyOf(one)),
-        model.slips,
+        model,
       ),
     ).toEqual([]);
   });
@@ -376,7 +427,7 @@ describe('surveys of one class', () => {
     const pairsWith = (other: readonly Reading[]) =>
       followedSurveys(
         [one, other, ...parts].map((readings) => surveyOf(readings)),
-        model.slips,
+        model,
       ).length;
     expect(
       pairsWith(changed(one, ({ thickness }) => rounded(thickness + normal(random), 0.1))),
@@ -390,9 +441,9 @@ describe('surveys of one class', () => {
     const repeated = (sd: number) =>
       surveyOf(readCar(random, car, { ...usualHabit, repeats: 3, repeatability: sd }));
     const usual = surveyOf(first).repeatability;
-    expect(leastPointSd(repeated(0.4))).toBeLessThan(0.3);
-    expect(leastPointSd(repeated(6))).toBeCloseTo(usual / Math.sqrt(3), 6);
-    expect(leastPointSd(surveyOf(first))).toBeCloseTo(usual / 3, 6);
+    expect(leastPointSd(repeated(0.4), model.copies)).toBeLessThan(0.3);
+    expect(leastPointSd(repeated(6), model.copies)).toBeCloseTo(usual / Math.sqrt(3), 6);
+    expect(leastPointSd(surveyOf(first), model.copies)).toBeCloseTo(usual / 3, 6);
   });
 });
 
@@ -461,6 +512,9 @@ describe('readings by two steps of the display', () => {
     );
     expect(steps(autoRange)).toBe('');
     expect(steps(own)).toBe('');
+    // Of a display of wholes many readings may well be full tens.
+    const tens = changed(own, ({ thickness }, i) => rounded(thickness, i % 9 === 0 ? 1 : 10));
+    expect(steps(tens)).toBe('');
   });
 
   test('are no matter of readings that are keyed in another unit', () => {

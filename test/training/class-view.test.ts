@@ -32,7 +32,7 @@ const graded = (against: Reference, some = surveys) =>
 
 describe('a class', () => {
   test('has its gauge R&R at the marks that all read twice', () => {
-    const { gaugeRr } = classView(graded(reference), reference);
+    const { gaugeRr } = classView(graded(reference), reference, model.verdict);
     expect(gaugeRr).toMatchObject({
       parts: 'marked points',
       counts: { parts: 55, trainees: 6, trials: 2 },
@@ -51,7 +51,7 @@ describe('a class', () => {
           ),
         ),
       );
-      return classView(graded(reference, some), reference).gaugeRr;
+      return classView(graded(reference, some), reference, model.verdict).gaugeRr;
     };
     expect(twiceAt('roof 1', 'boot 2')).toMatchObject({
       parts: 'marked points',
@@ -62,14 +62,20 @@ describe('a class', () => {
 
   test('has it by panels where points are one’s own, and none where only one survey is sound', () => {
     const own = readings.map((one) => surveyOf(one.map((row) => ({ ...row, marked: false }))));
-    const { gaugeRr } = classView(graded(reference, own), reference);
+    const { gaugeRr } = classView(graded(reference, own), reference, model.verdict);
     expect(gaugeRr).toMatchObject({ parts: 'panels', counts: { parts: 11, trials: 5 } });
-    expect(classView(graded(reference, surveys.slice(0, 1)), reference).gaugeRr).toBeNull();
+    expect(
+      classView(graded(reference, surveys.slice(0, 1)), reference, model.verdict).gaugeRr,
+    ).toBeNull();
   });
 
   test('leaves a survey with slips out of what it says of panels and of the gauge', () => {
     const slipped = surveyOf(changed(readings[0] ?? [], ({ thickness }) => thickness / 25.4));
-    const view = classView(graded(reference, [slipped, ...surveys.slice(1)]), reference);
+    const view = classView(
+      graded(reference, [slipped, ...surveys.slice(1)]),
+      reference,
+      model.verdict,
+    );
     expect(view.gaugeRr?.counts.trainees).toBe(5);
     expect(view.panels.every(({ count }) => count === 5)).toBe(true);
   });
@@ -80,6 +86,7 @@ describe('a class', () => {
     const { leftOut } = classView(
       graded(reference, [slipped, few, ...surveys.slice(2)]),
       reference,
+      model.verdict,
     );
     expect(leftOut.map(({ survey, why }) => [survey === slipped, survey === few, why])).toEqual([
       [true, false, 'slip'],
@@ -90,7 +97,7 @@ describe('a class', () => {
   test('counts the conditions of all surveys together, those with slips among them', () => {
     const slipped = surveyOf(changed(readings[0] ?? [], ({ thickness }) => thickness * 2));
     const all = graded(reference, [slipped, ...surveys.slice(1)]);
-    const { conditions } = classView(all, reference);
+    const { conditions } = classView(all, reference, model.verdict);
     const own = all.flatMap(({ grade }) => grade.conditions ?? []);
     const sumOf = (of: (one: (typeof own)[number]) => number): number =>
       own.reduce((sum, one) => sum + of(one), 0);
@@ -105,13 +112,13 @@ describe('a class', () => {
     const slipped = surveys.map((_, k) =>
       surveyOf(changed(readings[k] ?? [], ({ thickness }) => thickness / 25.4)),
     );
-    const view = classView(graded(reference, slipped), reference);
+    const view = classView(graded(reference, slipped), reference, model.verdict);
     expect(view.gaugeRr).toBeNull();
     expect(view.panels.map(({ satisfactory }) => satisfactory)).toEqual(Array(11).fill(null));
   });
 
   test('tells of all low spots and repairs that were found with an exact interval, and of none without one', () => {
-    const found = classView(graded(reference), reference);
+    const found = classView(graded(reference), reference, model.verdict);
     expect([found.repairs.found, found.repairs.of]).toEqual([6, 6]);
     // Six of six, by Clopper and Pearson: (α/2)^(1/6) to 1.
     expect(found.repairs.interval?.[0]).toBeCloseTo(0.025 ** (1 / 6), 9);
@@ -120,7 +127,7 @@ describe('a class', () => {
       ({ panel }) => panel !== 'quarter-left' && panel !== 'wing-front-right',
     );
     const nothing = expertReference(surveyOf(plain));
-    expect(classView(graded(nothing), nothing).repairs).toEqual({
+    expect(classView(graded(nothing), nothing, model.verdict).repairs).toEqual({
       found: 0,
       of: 0,
       interval: null,
@@ -129,13 +136,17 @@ describe('a class', () => {
 
   test('counts a panel by those who read it', () => {
     const part = surveyOf((readings[0] ?? []).filter(({ panel }) => panel !== 'roof'));
-    const view = classView(graded(reference, [part, ...surveys.slice(1)]), reference);
+    const view = classView(
+      graded(reference, [part, ...surveys.slice(1)]),
+      reference,
+      model.verdict,
+    );
     const count = (id: string) => view.panels.find((one) => one.reference.panel.id === id)?.count;
     expect([count('roof'), count('boot')]).toEqual([5, 6]);
   });
 
   test('says of each panel how many read it satisfactorily, and how the class scatters', () => {
-    const { panels, conditions } = classView(graded(reference), reference);
+    const { panels, conditions } = classView(graded(reference), reference, model.verdict);
     const roof = panels.find((one) => one.reference.panel.id === 'roof');
     const means = surveys.map(
       ({ survey }) => survey.panels.find(({ panel }) => panel.id === 'roof')?.statistics?.mean ?? 0,
@@ -149,7 +160,11 @@ describe('a class', () => {
     const off = surveyOf(
       changed(readings[0] ?? [], ({ panel, thickness }) => thickness + (panel === 'roof' ? 30 : 0)),
     );
-    const { panels } = classView(graded(reference, [off, ...surveys.slice(1)]), reference);
+    const { panels } = classView(
+      graded(reference, [off, ...surveys.slice(1)]),
+      reference,
+      model.verdict,
+    );
     const share = (id: string) => panels.find((one) => one.reference.panel.id === id)?.satisfactory;
     expect(share('roof')).toBe(5 / 6);
     expect(share('boot')).toBe(1);
@@ -163,7 +178,7 @@ describe('a class', () => {
     const some = (count: number) =>
       surveyOf((readings[0] ?? []).filter(({ panel }) => read.slice(0, count).includes(panel)));
     const view = (count: number) =>
-      classView(graded(ten, [some(count), ...surveys.slice(1, 2)]), ten);
+      classView(graded(ten, [some(count), ...surveys.slice(1, 2)]), ten, model.verdict);
     expect(view(5).leftOut).toEqual([]);
     expect(view(4).leftOut).toHaveLength(1);
     const first = view(5).panels.find(({ reference: { panel } }) => panel.id === read[0]);
@@ -175,7 +190,11 @@ describe('a class', () => {
     const once = surveyOf(
       (readings[0] ?? []).filter(({ panel, repeat }) => panel !== 'roof' || repeat === 1),
     );
-    const { gaugeRr } = classView(graded(reference, [once, ...surveys.slice(1)]), reference);
+    const { gaugeRr } = classView(
+      graded(reference, [once, ...surveys.slice(1)]),
+      reference,
+      model.verdict,
+    );
     expect(gaugeRr?.counts).toEqual({ parts: 50, trainees: 6, trials: 2 });
   });
 
@@ -183,7 +202,9 @@ describe('a class', () => {
     const of = (panel: string) =>
       surveyOf((readings[0] ?? []).filter((one) => one.panel === panel));
     const roof = expertReference(of('roof'));
-    expect(classView(graded(roof, [of('boot'), of('bonnet')]), roof).conditions).toBeNull();
+    expect(
+      classView(graded(roof, [of('boot'), of('bonnet')]), roof, model.verdict).conditions,
+    ).toBeNull();
   });
 
   test('gives a σ of its own: the mean of the robust deviations over the panels', () => {
@@ -236,7 +257,7 @@ test('surveys that read few points in common are not called copies', () => {
   expect(
     copiedSurveys(
       [few[0], few[0]].flatMap((one) => one ?? []),
-      model.slips,
+      model,
     ),
   ).toEqual([]);
 });

@@ -14,7 +14,7 @@ import type { ReferencePanel } from '../../src/training/reference.ts';
 import type { ScoreVerdict } from '../../src/training/scores.ts';
 import type { Criterion } from '../../src/training/training-model.ts';
 import { plainPanel } from '../film/car-builder.ts';
-import { marking } from './true-class.ts';
+import { marking, model } from './true-class.ts';
 
 const um = micrometres;
 const panels = (...ids: readonly string[]) => ids.map((id) => plainPanel(id));
@@ -45,8 +45,9 @@ const sound: Judged = {
 
 describe('the mark', () => {
   const shareOf = (criterion: Criterion, judged: Partial<Judged>) =>
-    markOf({ ...sound, ...judged }, marking).criteria.find((one) => one.criterion === criterion)
-      ?.share;
+    markOf({ ...sound, ...judged }, marking, model.scores).criteria.find(
+      (one) => one.criterion === criterion,
+    )?.share;
 
   test('gives a panel a half where it is questionable and nothing where it is unsatisfactory', () => {
     const accuracy = (...verdicts: readonly ScoreVerdict[]) =>
@@ -78,16 +79,12 @@ describe('the mark', () => {
       scores: scoresOf('unsatisfactory'),
       lowSpots: { ...nothing, found: 1, of: 4, blamed: 3 },
     };
-    const { share } = markOf(judged, { weights });
+    const { share } = markOf(judged, { weights }, model.scores);
     // 0 of 60, 20 of 20, a quarter of 10; no repair on the car.
     expect(share).toBeCloseTo(22.5 / 90, 12);
-    expect(markOf(judged, { weights }).criteria.map(({ share: one }) => one)).toEqual([
-      0,
-      1,
-      0.25,
-      null,
-      null,
-    ]);
+    expect(markOf(judged, { weights }, model.scores).criteria.map(({ share: one }) => one)).toEqual(
+      [0, 1, 0.25, null, null],
+    );
   });
 });
 
@@ -116,6 +113,7 @@ describe('the verdict on a survey as a whole', () => {
         mark: { share: rest.mark ?? 1, criteria: [] },
       },
       { passMark: 0.7 },
+      model.verdict,
     );
     return [verdict, ...grounds];
   };

@@ -55,6 +55,36 @@ describe('a gauge that drifts', () => {
     }
   });
 
+  test('is told of values that lie on a line to the last digit, made up of the reference’s', () => {
+    const of = (by: number) =>
+      changed(expert.expert?.readings.filter(({ repeat }) => repeat === 1) ?? [], (_, i) => {
+        const { panel = '', point = '' } = own[i] ?? {};
+        const read = expert.panels.get(panel)?.points.find((one) => one.point === point);
+        return (read?.thickness ?? 0) + by * i;
+      });
+    expect(textOf(of(0.25), 'gauge-drift')).toContain('13.5 µm more at the last of 55 marks');
+    expect(codes(of(0))).not.toContain('gauge-drift');
+  });
+
+  test('is none of one mark on each panel, whose levels nothing tells from it', () => {
+    const once = own.filter(({ point }) => point === '1');
+    expect(codes(creeping(30, once))).not.toContain('gauge-drift');
+  });
+
+  test('is told as well of panels read to and fro, to the last digit or not', () => {
+    const order = ['bonnet', 'roof', 'boot'].flatMap((panel) =>
+      own.filter((one) => one.panel === panel && Number(one.point) < 5),
+    );
+    const [there, back] = [/[12]/, /[34]/].map((points) =>
+      order.filter(({ point }) => points.test(point)),
+    );
+    const exact = changed([...(there ?? []), ...(back ?? []).reverse()], ({ panel, point }, i) => {
+      const read = expert.panels.get(panel)?.points.find((one) => one.point === point);
+      return (read?.thickness ?? 0) + 2 * i;
+    });
+    expect(textOf(exact, 'gauge-drift')).toContain('22.0 µm more at the last of 12 marks');
+  });
+
   test('is none of a steady hand, nor of one that reads more everywhere', () => {
     expect(codes(own)).not.toContain('gauge-drift');
     expect(codes(changed(own, ({ thickness }) => thickness + 9))).toEqual(
@@ -82,6 +112,11 @@ describe('a probe at the edge', () => {
       /^reads (9|10|11)(\.\d)? µm less than the reference at marks 1, 2, 4 and 5 of the panels.*, and like it at mark 3: /u,
     );
     expect(codes(atEdges(three))).not.toContain('car-off');
+    const [first] = three;
+    expect(told(atEdges(three)).find(({ code }) => code === 'marks-off')).toMatchObject({
+      file: first?.origin.file,
+      line: first?.origin.line,
+    });
     expect(codes(atEdges(own))).toContain('marks-off');
     expect(textOf(atEdges(three, 10), 'marks-off')).toMatch(/µm more than the reference at/u);
   });

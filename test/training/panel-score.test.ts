@@ -138,3 +138,28 @@ test('what a panel is uncertain by is no more for a slip elsewhere on the car, a
     expect(u).toBeLessThan(5);
   }
 });
+
+test('a panel in two films is uncertain by both of them, a slip elsewhere on the car or none', () => {
+  const random = seededRandom(11);
+  const twoFilms = (readings: readonly Reading[]) =>
+    changed(readings, ({ panel, point, thickness }) =>
+      panel === 'roof' && Number(point) > 3 ? thickness + 140 : thickness,
+    );
+  const drawn = drawCar(random);
+  const expert = expertReference(surveyOf(twoFilms(readCar(random, drawn, usualHabit))));
+  const own = twoFilms(readCar(random, drawn, usualHabit));
+  const slipped = changed(own, ({ panel, point, thickness }) =>
+    panel === 'boot' && point === '2' ? 10 * thickness : thickness,
+  );
+  const roof = readPanel(surveyOf(own), 'roof');
+  const u = Math.hypot(
+    (roof?.statistics.sd ?? 0) / Math.sqrt(5),
+    expert.panels.get('roof')?.uncertainty ?? 0,
+  );
+  for (const readings of [own, slipped]) {
+    const score = gradeAgainst(surveyOf(readings), expert).scores.find(
+      ({ panel }) => panel.id === 'roof',
+    );
+    expect(score?.zeta).toBeCloseTo((score?.difference ?? Number.NaN) / u, 9);
+  }
+});

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import type { Reading } from '../../src/film/reading.ts';
+import { readPanel } from '../../src/training/graded-survey.ts';
 import { expertReference } from '../../src/training/reference.ts';
 import { gradeAgainst, panelIds, readingAt, surveyOf } from './true-class.ts';
 
@@ -72,6 +73,13 @@ describe('a hand that reads more or less all over the car', () => {
     expect(textsOf(off(7, 13))).toEqual([car('more')]);
   });
 
+  test('invents no repair by reading factory film as thick as repaint', () => {
+    expect(textsOf(off(90, 90)).map((text) => text.slice(0, 30))).toEqual([
+      'reads 90.0 µm more than the re',
+    ]);
+    expect(told(off(90, 290)).map(({ code }) => code)).toContain('repair-invented');
+  });
+
   test('leaves a panel to be told that is off twice as far, or the other way', () => {
     // z′ = d/√(3² + 2·s²/5) with s² = 10 on both sides: 30/√13 = 8.32 and −13/√13 = −3.61.
     expect(textsOf(off(7, 30))).toEqual([car('more'), bonnet('142.0', '8.3')]);
@@ -130,6 +138,11 @@ test('the film of a car varies as its even panels do, whatever the others show',
           : value,
   );
   expect(film(some)).toEqual({ variance: expect.closeTo(10, 9), dof: 36 });
+  // Nor does a panel with a point that stands out of it, though it be factory film.
+  const spot = read((panel, value, point) => (panel === 'roof' && point === 4 ? 92 : value));
+  const roof = readPanel(surveyOf(spot), 'roof');
+  expect([roof?.condition, roof?.also, roof?.lowPoints]).toEqual(['original', [], ['4']]);
+  expect(film(spot)).toEqual({ variance: expect.closeTo(10, 9), dof: 40 });
 });
 
 test('a panel in two films is mixed in the words that are compared', () => {
@@ -169,6 +182,21 @@ test('repairs missed and invented and a low spot are told with what each side sh
     'roof: your readings say refinished (360.0 µm), the reference does not: read it again',
     'front right wing: the low spot (78.0 µm at point 4) was not found, your lowest reading is 108.0 µm: feel and look for sanded places, read closer points there',
   ]);
+});
+
+test('of two low points the lowest is the low spot, whichever was read first', () => {
+  const films = [...FILM, 109, 115, 111, 113];
+  const spotOf = (second: number, fourth: number) => {
+    const reference = panelIds.flatMap((panel) =>
+      films.map((film, k) => {
+        const low = panel === 'roof' ? [film, second, film, fourth][k] : film;
+        return readingAt(panel, `${k + 1}`, 1, low ?? film);
+      }),
+    );
+    return expertReference(surveyOf(reference)).panels.get('roof')?.lowSpot;
+  };
+  expect(spotOf(88, 90)).toEqual({ point: '2', thickness: 88 });
+  expect(spotOf(90, 88)).toEqual({ point: '4', thickness: 88 });
 });
 
 describe('a low spot', () => {
@@ -286,6 +314,16 @@ describe('values that nobody read', () => {
       ...{ file: 'a.csv', line: lineOf('boot') },
     });
   });
+});
+
+test('a panel that would agree under two other names is told with the surer of them', () => {
+  const cars = (bonnet: number, boot: number, roof: number) =>
+    read((panel, film) => film - 112 + ({ bonnet, boot, roof }[panel] ?? 112));
+  // Bonnet for boot lid leaves 5 and 3 µm, bonnet for roof 1 and 1 µm; all of them are under 3·√13.
+  const found = told(cars(123, 103, 101), cars(100, 118, 124));
+  expect(found.filter(({ code }) => code === 'panels-swapped').map(({ panels }) => panels)).toEqual(
+    [['bonnet', 'roof']],
+  );
 });
 
 describe('sides', () => {

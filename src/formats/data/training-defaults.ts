@@ -1,11 +1,15 @@
 /** How surveys of trainees are scored and marked, each number with its grounds. */
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Marking, TrainingModel } from '../../training/training-model.ts';
-import { number } from '../default.ts';
+import { number, pure } from '../default.ts';
 
 const ISO_13528 = 'ISO 13528 and ISO/IEC 17043: |z| ≤ 2 satisfactory, under 3 questionable';
 const weight = (value: number, meaning: string) =>
   number(value, '1', 'assumption', '', meaning, [0, 1000]);
+
+const HONEST = 'test/simulation/honest-trainees.test.ts';
+const HELD_OUT = 'test/simulation/GRADING.md';
+const PATTERNS = 'test/simulation/MARKS.md';
 
 export const trainingDefaults = {
   scores: {
@@ -40,6 +44,43 @@ export const trainingDefaults = {
       'ISO 13528, 9.2: a reference that is uncertain by no more is taken as exact',
       'share of sigma_pt up to which the reference may be uncertain for a plain z; beyond it z′',
       [0, 1],
+    ),
+    questionableShare: pure(
+      0.5,
+      'assumption',
+      '',
+      'what a questionable panel counts as in the mark, of a satisfactory one',
+      [0, 1],
+    ),
+    sharedMarks: pure(
+      3,
+      'assumption',
+      'fewer are no basis for the mean of a panel',
+      'marked points that trainee and reference must share on a panel to be compared point by point',
+      [1, 20],
+    ),
+    carPanels: pure(
+      3,
+      'derived',
+      'test/training/car-bias.test.ts: intervals from three panels on hold in 97 of 100',
+      'scored panels from which something is said of the whole car',
+      [2, 20],
+    ),
+  },
+  verdict: {
+    panelsAtFault: pure(
+      2,
+      'derived',
+      'an honest survey of 13 panels at three points of its own exceeds |z| 3 on some panel in 42 of 100',
+      'panels at fault from which a survey fails, or unread ones from which it is questionable',
+      [2, 20],
+    ),
+    readShare: pure(
+      0.5,
+      'assumption',
+      '',
+      'share of the panels up to which a survey read is questionable, and under which the class leaves it out',
+      [0, 0.99],
     ),
   },
   marks: {
@@ -83,6 +124,117 @@ export const trainingDefaults = {
       '',
       'chance that a check for swapped, copied or made-up values speaks of an honest survey',
       [1e-9, 0.05],
+    ),
+    wholeSurvey: pure(
+      2 / 3,
+      'assumption',
+      '',
+      'share of the readings from which a unit or decimal slip is one of the whole survey',
+      [0.5, 1],
+    ),
+    evenPanel: pure(
+      0.02,
+      'derived',
+      HELD_OUT,
+      'chance under which a panel counts as one that reads too even; so many of them are then judged by the binomial law',
+      [0.001, 0.2],
+    ),
+    madeUpSpread: pure(
+      1 / 3,
+      'assumption',
+      '',
+      'spread of made-up values, as a share of the film’s, that too few points would not show',
+      [0.01, 0.9],
+    ),
+    finestStep: number<Micrometres>(
+      micrometres(0.1),
+      'µm',
+      'common practice',
+      'the last figure of a finer display is noise',
+      'step that a display counts as at the least where values that are the same are counted',
+      [0.01, 2],
+    ),
+  },
+  copies: {
+    samePoints: pure(
+      10,
+      'derived',
+      HONEST,
+      'points in common from which the same values may prove a copy',
+      [3, 200],
+    ),
+    mostAlike: pure(
+      0.7,
+      'assumption',
+      HONEST,
+      'share of points at which two honest readings show the same figure, at the most',
+      [0.01, 0.99],
+    ),
+    nearPoints: pure(
+      20,
+      'derived',
+      HELD_OUT,
+      'points in common from which values that lie near may prove a copy',
+      [3, 200],
+    ),
+    others: pure(
+      3,
+      'derived',
+      HELD_OUT,
+      'others of the class that must share those points, to say what is usual',
+      [2, 20],
+    ),
+    steadyHand: pure(
+      3,
+      'assumption',
+      HONEST,
+      'how many times better than usual a steady hand repeats, where the trainee’s own repeats tell nothing',
+      [1, 20],
+    ),
+    ownRepeats: pure(
+      5,
+      'assumption',
+      '',
+      'repeats (degrees of freedom) from which a trainee’s own repeatability is taken',
+      [1, 100],
+    ),
+  },
+  patterns: {
+    driftMarks: pure(
+      10,
+      'derived',
+      PATTERNS,
+      'marks in common from which a drift of the gauge is looked for',
+      [5, 200],
+    ),
+    levelsChance: pure(
+      0.01,
+      'derived',
+      PATTERNS,
+      'chance under which a level of each panel’s own fits better than a drift, which is then not told',
+      [0.0001, 0.5],
+    ),
+    levelSd: number<Micrometres>(
+      micrometres(1.5),
+      'µm',
+      'assumption',
+      `${PATTERNS}: at most 2 honest surveys in 1,000 are then told to drift, 5 where it is 2 µm`,
+      'how far an honest hand reads panels apart (SD), a drift aside',
+      [0.1, 20],
+    ),
+    offPanels: pure(
+      3,
+      'derived',
+      PATTERNS,
+      'panels read at the same marks from which marks that read off are looked for',
+      [2, 20],
+    ),
+    offMarks: pure(
+      3,
+      'assumption',
+      '',
+      'marks on each panel from which marks that read off are looked for',
+      [2, 20],
     ),
   },
 } as const;

@@ -10,7 +10,7 @@ import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grad
 import type { ClassPanel, ClassView, FoundByClass } from '../../training/class-view.ts';
 import { together } from '../../training/reasons.ts';
 import { type Block, paragraph } from '../model.ts';
-import { percentText, scoreText } from './grade-words.ts';
+import { attemptName, percentText, scoreText } from './grade-words.ts';
 
 function copiedText(
   { trainees, fromReference, same, of, apart }: CopiedSurveys,
@@ -30,10 +30,26 @@ export const copiedBlocks = ({ copied }: GradedClass, unit: LengthUnit): readonl
     ? []
     : [
         paragraph(
-          'Copied',
-          `${copied.map((pair) => copiedText(pair, unit)).join('; ')}; by chance that hardly happens. Ask them.`,
+          'Too alike',
+          `${copied.map((pair) => copiedText(pair, unit)).join('; ')}. Two who measure hardly ever agree so closely: one has the other’s values, or neither read the car. Ask them.`,
         ),
       ];
+
+/** Whose values nobody can tell from made-up ones: no blunder, and no proof that there is none. */
+export function tooFewBlocks({ trainees }: GradedClass): readonly Block[] {
+  const few = trainees.filter(({ grade }) =>
+    grade?.reasons.some(({ code }) => code === 'too-few-to-tell'),
+  );
+  if (few.length === 0) return [];
+  const whose =
+    few.length === trainees.length ? 'everybody’s' : `those of ${together(few.map(attemptName))}`;
+  return [
+    paragraph(
+      'Too few points',
+      `to tell by their scatter whether values were read at the car or made up: ${whose}.`,
+    ),
+  ];
+}
 
 /** How many of the low spots and repairs the class found, all surveys together. */
 export function foundBlocks({ lowSpots, repairs }: ClassView): readonly Block[] {

@@ -14,6 +14,7 @@ import {
   foundBlocks,
   gaugeRrBlocks,
   hardPanels,
+  tooFewBlocks,
 } from './class-lines.ts';
 import { classTable } from './class-table.ts';
 import { carName, type TraineeVerdict, verdictOf, verdictText } from './grade-words.ts';
@@ -32,6 +33,7 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     gap,
     ...graded.trainees.flatMap((trainee) => told(trainee, unit, verbose)),
     ...copiedBlocks(graded, unit),
+    ...tooFewBlocks(graded),
     ...foundBlocks(graded.view),
     ...hardPanels(graded.view.panels, unit),
     ...conditionBlocks(graded),

@@ -35,11 +35,11 @@ export const foundText = ({ found, of }: Found): string => (of === 0 ? '–' : `
 
 const GROUNDS: Readonly<Record<VerdictGround, string>> = {
   'panels-off': 'two panels or more are off',
-  'car-off': 'the whole car is off',
+  'car-off': 'the mean over the car is off',
   'under-pass-mark': 'the mark is under the pass mark',
   'one-panel-off': 'one panel is off',
   'panels-doubtful': 'two panels or more are questionable',
-  'car-doubtful': 'the whole car is off by a questionable amount',
+  'car-doubtful': 'the mean over the car is off by a questionable amount',
   slip: 'there is a blunder in the readings',
   'repair-missed': 'a repair was missed',
   'panels-unread': 'two panels or more were not read',

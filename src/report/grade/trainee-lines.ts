@@ -13,6 +13,7 @@ const QUIET: readonly ReasonCode[] = [
   'panel-doubtful',
   'panel-extra',
   'low-spot-missed',
+  'too-few-to-tell',
 ];
 
 const MOST_TOLD = 2;
@@ -46,6 +47,7 @@ const OF_THE_WHOLE: readonly ReasonCode[] = [
   'survey-copied',
   'gauge-drift',
   'marks-off',
+  'too-few-to-tell',
 ];
 
 /** With the line of the file, where it shows. */

@@ -6,11 +6,18 @@ import { type Block, gap, list, paragraph, title } from '../model.ts';
 import { sheetBlocks } from './template-sheet.ts';
 
 export function followUpBlocks(
-  template: VehicleTemplate,
-  panels: readonly FollowUpPanel[],
+  {
+    template,
+    further,
+    repeats,
+  }: {
+    readonly template: VehicleTemplate;
+    readonly further: readonly FollowUpPanel[];
+    readonly repeats: number;
+  },
   rules: TemplateRules,
 ): readonly Block[] {
-  if (panels.length === 0) {
+  if (further.length === 0) {
     return [
       title(`Reading sheet: ${template.name}, nothing more to read`),
       paragraph(
@@ -19,11 +26,8 @@ export function followUpBlocks(
       ),
     ];
   }
-  const sheet = sheetBlocks(
-    template,
-    panels.map(({ panel }) => panel),
-    rules,
-  );
-  const why = panels.map(({ panel, why: reason }) => `${panel.name}: ${reason}`);
+  const panels = further.map(({ panel }) => panel);
+  const sheet = sheetBlocks({ template, panels, repeats }, rules);
+  const why = further.map(({ panel, why: reason }) => `${panel.name}: ${reason}`);
   return [...sheet, gap, list('Why these points', why)];
 }

@@ -18,10 +18,16 @@ import { templateEnvelope } from './template-record.ts';
 const pointCount = (panels: readonly Panel[]): number =>
   panels.reduce((sum, { points }) => sum + points.length, 0);
 
+/** What is to be read, and how often each point. */
+export type Sheet = {
+  readonly template: VehicleTemplate;
+  readonly panels: readonly Panel[];
+  readonly repeats: number;
+};
+
 /** To be printed and filled in by pen. */
 export const sheetBlocks = (
-  template: VehicleTemplate,
-  panels: readonly Panel[],
+  { template, panels, repeats }: Sheet,
   { points: { fewest, best, most } }: TemplateRules,
 ): readonly Block[] => [
   title(
@@ -36,7 +42,7 @@ export const sheetBlocks = (
   gap,
   paragraph(
     null,
-    'In walking order, a box for every point: one reading, or its repeats one under the other (three where a class is graded). Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.',
+    `In walking order, a box for every point: ${readingsAsked(repeats)}. Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.`,
   ),
   paragraph(
     null,
@@ -45,6 +51,11 @@ export const sheetBlocks = (
   gap,
   { kind: 'boxes', panels: panels.map(boxPanel) },
 ];
+
+const readingsAsked = (repeats: number): string =>
+  repeats === 1
+    ? 'one reading, or its repeats one under the other (three where a class is graded)'
+    : `${repeats} readings of each point, one under the other: lift the probe and set it down anew for each`;
 
 const isMetal = ({ substrate }: Panel): boolean =>
   substrate === 'steel' || substrate === 'aluminium';
@@ -63,19 +74,27 @@ function boxPanel(panel: Panel): BoxPanel {
 }
 
 /** To be filled in on a screen: once the readings stand in their column, `read` takes it as it is. */
-export const sheetTable = (panels: readonly Panel[]): DataTable => ({
-  columns: ['panel', 'point', 'reading_um', 'u', 'v', 'note'],
-  rows: panels.flatMap(({ id, points }) =>
-    points.map(({ point, u, v }) => [id, point, null, u, v, null]),
-  ),
-});
+export function sheetTable(panels: readonly Panel[], repeats: number): DataTable {
+  const column = repeats === 1 ? [] : ['repeat'];
+  return {
+    columns: ['panel', 'point', ...column, 'reading_um', 'u', 'v', 'note'],
+    rows: panels.flatMap(({ id, points }) =>
+      points.flatMap(({ point, u, v }) =>
+        countedTo(repeats).map((one) => [id, point, ...column.map(() => one), null, u, v, null]),
+      ),
+    ),
+  };
+}
+
+const countedTo = (count: number): readonly number[] =>
+  Array.from({ length: count }, (_, k) => k + 1);
 
 export const sheetRecord = (
-  template: VehicleTemplate,
-  panels: readonly Panel[],
+  { template, panels, repeats }: Sheet,
   version: string,
 ): MachineRecord => ({
   ...templateEnvelope(version),
   template: template.id,
+  repeats,
   sheet: panels.map(({ id, name, points }) => ({ panel: id, name, points })),
 });

@@ -5,9 +5,10 @@ import { says, um } from '../../base/sentence.ts';
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import { classView, sigmaOfClass } from '../../training/class-view.ts';
 import { copiedSurveys } from '../../training/copied-surveys.ts';
-import { type FollowedPair, followedSurveys } from '../../training/followed-surveys.ts';
+import { followedSurveys } from '../../training/followed-surveys.ts';
 import { type Grade, gradeTrainee } from '../../training/grade-trainee.ts';
 import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts';
+import { keyedLeftOut } from '../../training/keyed-left-out.ts';
 import type { Gauges, SigmaPt } from '../../training/panel-score.ts';
 import { type Reason, reason } from '../../training/reasons.ts';
 import { consensusReference, expertReference, type Reference } from '../../training/reference.ts';
@@ -37,7 +38,7 @@ export function gradeSurveys(
     expert === undefined ? consensusReference(ofClass, training.class) : expertReference(expert);
   if (reference.panels.size === 0) return noConsensus(training.class.leastSurveys);
   const sigmaPt = sigmaInForce(request, ofClass, reference);
-  const copies = copiesAmong(surveys, ofClass, expert, training.slips);
+  const copies = copiesAmong(surveys, ofClass, reference, training);
   const grades = new Map(
     surveys.map(({ entry, survey }) => [
       entry,
@@ -58,6 +59,7 @@ export function gradeSurveys(
       return grade === undefined ? [] : [{ survey, grade }];
     }),
     reference,
+    training.verdict,
   );
   const nameOf = (survey: GradedSurvey): string =>
     surveys.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
@@ -84,18 +86,21 @@ type Copy = Pick<CopiedSurveys, 'same' | 'of' | 'apart'> & {
 function copiesAmong(
   surveys: readonly Surveyed[],
   ofClass: readonly GradedSurvey[],
-  expert: GradedSurvey | undefined,
-  model: TrainingModel['slips'],
+  reference: Reference,
+  model: TrainingModel,
 ): readonly Copy[] {
-  const experts = expert === undefined ? [] : [expert];
+  const experts = reference.expert === null ? [] : [reference.expert];
   const all = [...surveys.map(({ survey }) => survey), ...experts];
-  const plain = copiedSurveys(all, model).map(({ surveys: places, same, of }): Copy => {
+  const bare = all.map((one) => keyedLeftOut(one, reference, model.slips));
+  const plain = copiedSurveys(bare, model).map(({ surveys: places, same, of }): Copy => {
     const two = places.map((place) => at(all, place));
     return { surveys: two, same, of, apart: null };
   });
-  const told = (pair: FollowedPair['surveys']): boolean =>
+  const told = (pair: Copy['surveys']): boolean =>
     plain.some((copy) => pair.every((one) => copy.surveys.includes(one)));
-  const followed = followedSurveys([...ofClass, ...experts], model)
+  const latest = bare.filter((_, place) => [...ofClass, ...experts].includes(at(all, place)));
+  const followed = followedSurveys(latest, model)
+    .map((pair) => ({ ...pair, surveys: pair.surveys.map((one) => at(all, bare.indexOf(one))) }))
     .filter((pair) => !told(pair.surveys))
     .map(
       ({ surveys: two, same, of, apart, usual }): Copy => ({
@@ -156,7 +161,7 @@ function copyReasons(
   const other = fromExpert ? 'the reference' : 'another survey of this class';
   const said =
     apart === null
-      ? `${same} of ${of} values are those of ${other}: each reads the car alone`
-      : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}, in this class ${um(apart.usual)} is usual: each reads the car alone`;
+      ? `${same} of ${of} values are those of ${other}, more than two who measure have in common: each reads the car alone, and writes what the gauge shows`
+      : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}, nearer than two who measure come (in this class ${um(apart.usual)} is usual): each reads the car alone, and writes what the gauge shows`;
   return [reason('survey-copied', said, { at: faceReadings(survey)[0] })];
 }

@@ -8,6 +8,7 @@ import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diag
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { GradedSurvey } from '../../training/graded-survey.ts';
+import { middleSurvey } from '../../training/middle-survey.ts';
 import { withGauge } from '../settings/gauge-in-use.ts';
 import { namelessDiagnostic, namelessFiles } from './grade-anonymous.ts';
 import { gradeAssumptions } from './grade-assumptions.ts';
@@ -41,14 +42,18 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
     : { value: classOf(graded.value, handed.value, base.value, request), diagnostics: said };
 }
 
-/** Of every file that could be read. */
+/** Of every file that could be read, all by one baseline: the expert’s, or that of the class. */
 function surveysOf(
   handed: HandIn | undefined,
   expert: GradedSurvey | undefined,
   request: GradeFilesRequest,
 ): Outcome<readonly Surveyed[]> {
   if (handed === undefined) return { diagnostics: [] };
-  const all = handed.entries.map((entry) => ({ entry, ...entrySurvey(entry, expert, request) }));
+  const by = (baseline: GradedSurvey | undefined) =>
+    handed.entries.map((entry) => ({ entry, ...entrySurvey(entry, baseline, request) }));
+  const ofClass = (): GradedSurvey | undefined =>
+    middleSurvey(by(undefined).flatMap(({ value }) => value ?? []));
+  const all = by(expert ?? ofClass());
   const diagnostics = all.flatMap((one) => one.diagnostics);
   return {
     value: all.flatMap(({ entry, value }) =>

@@ -47,7 +47,7 @@ export function readSurveys(
   const named = byOperator(chosen.value.readings, file, input);
   const all = [...diagnostics, ...named.diagnostics];
   if (named.value === undefined || hasErrors(all)) return { diagnostics: all };
-  const { vehicle: _, ...about } = { ...chosen.value };
+  const { vehicle: _, ...about } = chosen.value;
   const surveys = [...named.value].map(([name, readings]): HandedIn => {
     const { date, serial } = signedBy(readings, input);
     return { name, file: file.name, date, serial, readings: { ...about, vehicle, readings } };

@@ -17,22 +17,24 @@ export function expertSurvey(
   return expert === null ? { diagnostics: [] } : surveyed(expert.readings, {}, request);
 }
 
-/** Held to the baseline of the expert’s readings, so that the same readings of a panel make the same word of it. */
+/** Held to one baseline for everybody, so that the same readings of a panel make the same word of it. */
 export const entrySurvey = (
   { handedIn, gauge }: Entry,
-  expert: GradedSurvey | undefined,
+  baseline: GradedSurvey | undefined,
   request: GradeFilesRequest,
 ): Outcome<GradedSurvey | undefined> =>
-  handedIn === null ? { diagnostics: [] } : surveyed(handedIn.readings, { gauge, expert }, request);
+  handedIn === null
+    ? { diagnostics: [] }
+    : surveyed(handedIn.readings, { gauge, baseline }, request);
 
 type By = {
   readonly gauge?: NamedGauge | undefined;
-  readonly expert?: GradedSurvey | undefined;
+  readonly baseline?: GradedSurvey | undefined;
 };
 
 function surveyed(
   readings: VehicleReadings,
-  { gauge: own, expert }: By,
+  { gauge: own, baseline }: By,
   request: GradeFilesRequest,
 ): Outcome<GradedSurvey> {
   const gauged = withGauge(request.settings, own ?? request.gauge);
@@ -44,7 +46,7 @@ function surveyed(
   const { job } = request;
   const { value, diagnostics } = surveyVehicle({
     readings: asRead,
-    baselineReadings: expert?.readings,
+    baselineReadings: baseline?.readings,
     settings,
     job,
     filmRecord: undefined,

@@ -369,6 +369,22 @@ describe('a class that is its own reference', () => {
     expect(codesOf(two, { reference: undefined })).toContain('grade-no-consensus');
     expect(codesOf({ 'a.csv': broken }, { reference: undefined })).toContain('reading-ambiguous');
   });
+
+  test('judges what a panel is by one baseline, so that who read three panels of a thick car invents no repair', () => {
+    const thick = (): readonly Row[] =>
+      rowsOf().map((row) =>
+        row.panel === 'quarter-left' ? row : { ...row, value: 1.5 * row.value },
+      );
+    const few = thick().filter(({ panel }) => /^(bonnet|roof|quarter-left)$/.test(panel));
+    const mil = inMil(own).replace('reading_mil', 'reading_um');
+    // One who read in mil and wrote µm makes no baseline.
+    const files = { a: csv(thick()), b: csv(thick()), few: csv(few), c: csv(thick()), mil };
+    const { trainees, view } = graded(files, { reference: undefined });
+    const fewOf = trainees.find(({ name }) => name === 'few')?.grade;
+    expect(fewOf?.reasons.map(({ code }) => code)).not.toContain('repair-invented');
+    expect(fewOf?.conditions).toMatchObject({ of: 3, alike: 3 });
+    expect(view.repairs).toMatchObject({ found: 4, of: 5 });
+  });
 });
 
 test('a latest attempt that cannot be read leaves the class the one before it', () => {
@@ -409,6 +425,21 @@ describe('copied surveys', () => {
     expect(told.flat()[0]?.text).toMatch(
       /^at 55 points your values lie 0\.\d µm \(SD\) from those/u,
     );
+  });
+
+  test('are none of two who both wrote mil under µm: their values lie near for that', () => {
+    const asUm = (text: string): string => text.replace('reading_mil', 'reading_um');
+    const files = { a: csv(rowsOf()), b: csv(rowsOf()), c: csv(rowsOf()), d: csv(rowsOf()) };
+    const { trainees, copied } = graded({
+      ...files,
+      e: asUm(inMil(rowsOf())),
+      f: asUm(inMil(rowsOf())),
+    });
+    expect(copied).toEqual([]);
+    expect(trainees.map(({ grade }) => grade?.reasons[0]?.code).slice(4)).toEqual([
+      'unit-slip',
+      'unit-slip',
+    ]);
   });
 
   test('are told to both without a name, and to the trainer with both', () => {
@@ -566,7 +597,7 @@ describe('a copy of the reference', () => {
       const [zed, ...others] = trainees;
       expect(zed?.grade?.verdict).toBe('questionable');
       expect(zed?.grade?.reasons.find(({ code }) => code === 'survey-copied')?.text).toMatch(
-        /^5[45] of 55 values are those of the reference: each reads the car alone$/u,
+        /^5[45] of 55 values are those of the reference, more than two who measure have in common: each reads the car alone, and writes what the gauge shows$/u,
       );
       expect(others.map(({ grade }) => grade?.verdict)).toEqual(['satisfactory', 'satisfactory']);
     }
