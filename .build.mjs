@@ -4,14 +4,14 @@
  *   main.js, batch-worker.js   the entries: small, they load the rest when it is needed
  *   package.json               says that they are CommonJS, which starts without the loader of modules
  *   program.cjs                everything else in one script, as src/cli/load-program.ts runs it
- *   program.cache              what V8 compiled of it, for the Node that built it (src/cli/load-program.ts)
- *   survey.cache               the same with no more than a survey runs
+ *   survey.cjs, plan.cjs       the same with no more than these commands take
+ *   program.cache, …           what V8 compiled of each, for the Node that built it
  *   LICENSES.txt               the terms of the packages whose code it holds
  *   schemas/, man/             what the program says of itself, as files
  */
 import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { basename, join, resolve } from 'node:path';
 import { build, buildSync } from 'esbuild';
 import ts from 'typescript';
 
@@ -29,22 +29,24 @@ const common = {
   logLevel: 'warning',
 };
 
-const commonJs = {
-  ...common,
-  format: 'cjs',
-  define: { 'import.meta.dirname': '__dirname' },
-};
+const define = { 'import.meta.dirname': '__dirname' };
 
 rmSync(folder, { recursive: true, force: true });
 buildSync({
-  ...commonJs,
+  ...common,
+  define,
+  format: 'cjs',
   entryPoints: ['src/cli/main.ts', 'src/cli/batch-worker.ts'],
   outdir: folder,
 });
 writeFileSync(join(folder, 'package.json'), '{ "type": "commonjs" }\n');
 const { metafile, outputFiles } = await build({
-  ...commonJs,
+  ...common,
+  define,
+  format: 'esm',
+  splitting: true,
   entryPoints: ['src/cli/program.ts'],
+  outdir: folder,
   metafile: true,
   write: false,
   alias: {
@@ -53,11 +55,12 @@ const { metafile, outputFiles } = await build({
   },
   plugins: [statisticsByFile()],
 });
-writeFileSync(
-  join(folder, 'program.cjs'),
-  scriptOf(withPlainSpreads(outputFiles[0].text)),
-  'latin1',
-);
+const parts = new Map(outputFiles.map(({ path, text }) => [basename(path), partOf(text)]));
+writeScript('program', [...parts.keys()]);
+const forms = ['csv', 'html', 'markdown', 'plain'].map((form) => `src/render/${form}.ts`);
+const answer = [...forms, 'src/cli/files/output-files.ts', 'src/cli/by-vehicle.ts'];
+writeScript('survey', partsFor('src/cli/commands/survey.ts', ...answer));
+writeScript('plan', partsFor('src/cli/commands/plan.ts', 'src/formats/job/job.ts', ...answer));
 writeFileSync(join(folder, 'LICENSES.txt'), licencesOf(metafile.inputs));
 write('src/cli/build/write-schemas.ts', join(folder, 'schemas'));
 write('src/cli/build/write-man.ts', join(folder, 'man'));
@@ -81,40 +84,108 @@ function statisticsByFile() {
   };
 }
 
+/** Names of the parts that the program and some modules of it take. */
+function partsFor(...modules) {
+  const outputs = Object.entries(metafile.outputs);
+  const paths = new Set(
+    ['src/cli/program.ts', ...modules].map((module) => {
+      const found = outputs.find(([, { entryPoint }]) => entryPoint === module);
+      if (found === undefined) throw new Error(`${module} is no part of its own`);
+      return found[0];
+    }),
+  );
+  for (const path of paths)
+    for (const { path: other, kind, external } of metafile.outputs[path].imports)
+      if (kind === 'import-statement' && !external) paths.add(other);
+  return [...paths].map((path) => basename(path));
+}
+
+/**
+ * A function of what a CommonJS module finds about itself, ready to be run, that gives parts by their names. In ASCII:
+ * it is decoded in no time and takes half of the memory. Regular expressions are the last to hold other characters.
+ */
+function writeScript(name, names) {
+  const list = names.map((one) => `"${one}":${parts.get(one)}`).join(',\n');
+  const ascii = list.replaceAll(
+    /[^\0-\x7f]/g,
+    (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+  const script = `(function (require, __dirname) {"use strict";return {${ascii}}\n})`;
+  writeFileSync(join(folder, `${name}.cjs`), script, 'latin1');
+}
+
+/**
+ * One of esbuild's files as a function: it takes a way to ask for other parts, and gives what it exports, by value.
+ * Were all of them written into one function, V8 would make every name and function of the program at each start.
+ */
+function partOf(text) {
+  const file = ts.createSourceFile('part.js', text, ts.ScriptTarget.ES2023);
+  const changes = [];
+  const change = (node, into) => changes.push({ from: node.getStart(file), to: node.end, into });
+  const visit = (node) => {
+    if (ts.isImportDeclaration(node)) change(node, importOf(node));
+    else if (isDynamicImport(node))
+      change(node, `Promise.resolve().then(()=>${moduleOf(node.arguments[0])})`);
+    else if (goesOnAfterSpread(node)) changes.push(spreadOfNothing(node.properties[0], file));
+    ts.forEachChild(node, visit);
+  };
+  visit(file);
+  const last = file.statements.at(-1);
+  if (ts.isExportDeclaration(last))
+    change(last, `return{${last.exportClause.elements.map(exported)}}`);
+  return `(part)=>{${withChanges(text, changes)}}`;
+}
+
+function isDynamicImport(node) {
+  return ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword;
+}
+
+function moduleOf({ text }) {
+  return text.startsWith('.') ? `part("${basename(text)}")` : `require("${text}")`;
+}
+
+function importOf({ importClause, moduleSpecifier }) {
+  const module = moduleOf(moduleSpecifier);
+  const { name, namedBindings } = importClause ?? {};
+  const names = namedBindings && `{${namedBindings.elements.map(imported)}}`;
+  const targets = [name?.text, names].filter((target) => target !== undefined);
+  return targets.length === 0
+    ? `${module};`
+    : targets.map((one) => `var ${one}=${module};`).join('');
+}
+
+function imported({ propertyName, name }) {
+  return `${(propertyName ?? name).text}:${name.text}`;
+}
+
+function exported({ propertyName, name }) {
+  return `${name.text}:${(propertyName ?? name).text}`;
+}
+
 /**
  * `{ ...null, ...one, last }` for `{ ...one, last }`, which says the same. Where a literal begins with a spread and
  * goes on, V8 of Node 20 makes a hidden class for each object by itself: that takes seven times as long, and nothing
  * that reads such objects is ever quick. A batch had to clear up all its memory every hundred cars because of these
  * classes, and lost the machine code of its functions each time.
  */
-function withPlainSpreads(text) {
-  const file = ts.createSourceFile('program.js', text, ts.ScriptTarget.ES2023);
-  const places = [];
-  const visit = (node) => {
-    if (ts.isObjectLiteralExpression(node) && node.properties.length > 1) {
-      const [first] = node.properties;
-      if (ts.isSpreadAssignment(first)) places.push(first.getStart(file));
-    }
-    ts.forEachChild(node, visit);
-  };
-  visit(file);
-  const cuts = [0, ...places.sort((one, other) => one - other), text.length];
-  return cuts
-    .slice(1)
-    .map((end, i) => text.slice(cuts[i], end))
-    .join('...null,');
+function goesOnAfterSpread(node) {
+  return (
+    ts.isObjectLiteralExpression(node) &&
+    node.properties.length > 1 &&
+    ts.isSpreadAssignment(node.properties[0])
+  );
 }
 
-/**
- * A function of what a CommonJS module finds about itself, ready to be run. In ASCII: it is decoded in no
- * time and takes half of the memory. Regular expressions are the last to hold other characters.
- */
-function scriptOf(text) {
-  const ascii = text.replaceAll(
-    /[^\0-\x7f]/g,
-    (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
-  );
-  return `(function (module, require, __dirname) {${ascii}\n})`;
+function spreadOfNothing(first, file) {
+  const at = first.getStart(file);
+  return { from: at, to: at, into: '...null,' };
+}
+
+function withChanges(text, changes) {
+  const sorted = changes.sort((one, other) => one.from - other.from);
+  const starts = [0, ...sorted.map(({ to }) => to)];
+  const ends = [...sorted.map(({ from }) => from), text.length];
+  return ends.map((end, i) => text.slice(starts[i], end) + (sorted[i]?.into ?? '')).join('');
 }
 
 /** Of every package that the script is made of: each asks that its terms go with what is made of it. */

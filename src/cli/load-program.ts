@@ -1,17 +1,18 @@
 /**
- * Loads the program that the build made into one script. Beside it lies what V8 compiled of it when it
+ * Loads the program from the scripts that the build made. Beside each lies what V8 compiled of it when it
  * was built: a command that runs once spends most of its time on being compiled, and so starts in about
  * half of it. V8 takes compiled code only where its version and flags are the same, and it takes that on
  * trust, so it is handed over only when it is whole and was made of this very script. Anywhere else the
  * script is compiled as ever.
  *
- * V8 makes all that is handed over into objects before it runs any of it: a survey, which is run most and by
- * itself, has compiled code of its own, without what only other commands need (5 ms).
+ * V8 makes all that is handed over into objects before it runs any of it: the commands that are run most have
+ * scripts and compiled code of their own, without what only other commands need.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { Script } from 'node:vm';
+import { once } from '../base/kept.ts';
 import type { program } from './program.ts';
 
 type Program = typeof program;
@@ -21,35 +22,54 @@ export type LoadedProgram = {
   /** Whether compiled code lay ready and V8 took it. */
   readonly isCompiled: boolean;
   /** Keeps what has been compiled until now for the next start for the same. */
-  readonly keepCompiled: (what: Compiled) => void;
+  readonly keepCompiled: () => void;
 };
 
-/** What compiled code is for. */
-export type Compiled = 'survey' | 'program';
+/** What a script is for: `program` holds all. */
+export const scripts = ['survey', 'plan', 'program'] as const;
+export type ScriptName = (typeof scripts)[number];
 
-export function loadProgram(folder: string, what: Compiled = 'program'): LoadedProgram {
-  const filename = join(folder, 'program.cjs');
+/** A file that esbuild made: gives what it exports, when it is run with a way to ask for others. */
+type Part = (part: (name: string) => unknown) => unknown;
+
+export function loadProgram(folder: string, what: ScriptName = 'program'): LoadedProgram {
+  const { parts, isCompiled, keepCompiled } = openScript(folder, what);
+  const all = once(() => openScript(folder, 'program').parts);
+  const made = new Map<string, unknown>();
+  const part = (name: string): unknown => {
+    if (!made.has(name)) {
+      const make = parts[name] ?? all()[name];
+      if (make === undefined) throw new Error(`the scripts are of different builds: no ${name}`);
+      made.set(name, make(part));
+    }
+    return made.get(name);
+  };
+  const { program } = part('program.js') as { readonly program: Program };
+  return { program, isCompiled, keepCompiled };
+}
+
+type OpenedScript = Pick<LoadedProgram, 'isCompiled' | 'keepCompiled'> & {
+  readonly parts: Readonly<Record<string, Part>>;
+};
+
+function openScript(folder: string, name: ScriptName): OpenedScript {
+  const filename = join(folder, `${name}.cjs`);
+  const compiledFile = join(folder, `${name}.cache`);
   const text = readFileSync(filename);
-  const cachedData = compiledFor(text, compiledFile(folder, what));
+  const cachedData = compiledFor(text, compiledFile);
   const script = new Script(text.toString('latin1'), {
     filename,
     ...(cachedData === undefined ? {} : { cachedData }),
   });
-  const module: { exports: { program?: Program } } = { exports: {} };
-  script.runInThisContext()(module, createRequire(filename), folder);
-  const { program } = module.exports;
-  if (program === undefined) throw new Error(`${filename} holds no program`);
   return {
-    program,
+    parts: script.runInThisContext()(createRequire(filename), folder),
     isCompiled: script.cachedDataRejected === false,
-    keepCompiled: (what) => {
+    keepCompiled: () => {
       const compiled = script.createCachedData();
-      writeFileSync(compiledFile(folder, what), Buffer.concat([sealOf(text, compiled), compiled]));
+      writeFileSync(compiledFile, Buffer.concat([sealOf(text, compiled), compiled]));
     },
   };
 }
-
-const compiledFile = (folder: string, what: Compiled): string => join(folder, `${what}.cache`);
 
 /** V8 would copy code that does not lie on a multiple of eight. */
 const SEAL_BYTES = 8;

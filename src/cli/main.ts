@@ -9,9 +9,9 @@ async function main(words: readonly string[]): Promise<number> {
     return endingWith(exitCodes.done);
   }
   try {
-    const { loadProgram } = await import('./load-program.ts');
-    const what = words[0] === 'survey' ? 'survey' : 'program';
-    return await loadProgram(import.meta.dirname, what).program.run(words);
+    const { loadProgram, scripts } = await import('./load-program.ts');
+    const script = scripts.find((name) => name === words[0]);
+    return await loadProgram(import.meta.dirname, script).program.run(words);
   } catch (problem) {
     const trace = problem instanceof Error ? problem.stack : String(problem);
     writeError(`leastcut ${version}: a bug of ours, please report it with the input\n${trace}\n`);

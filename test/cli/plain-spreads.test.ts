@@ -1,4 +1,4 @@
-/** What the build makes of object literals that begin with a spread: `withPlainSpreads` of `.build.mjs`. */
+/** What the build makes of object literals that begin with a spread: `spreadOfNothing` of `.build.mjs`. */
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';

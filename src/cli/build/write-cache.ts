@@ -2,7 +2,7 @@
  * Runs the built program over a sample, as its users do most, and keeps what was compiled on the way.
  * A step of the build; no command loads it.
  */
-import { loadProgram } from '../load-program.ts';
+import { loadProgram, type ScriptName, scripts } from '../load-program.ts';
 
 const [folder = 'dist'] = process.argv.slice(2);
 
@@ -14,19 +14,25 @@ const rest = [
   'samples/sound-saloon/defects.csv',
 ];
 
-const { program, keepCompiled } = loadProgram(folder);
-await run(['survey', readings]);
-keepCompiled('survey');
-await run(['survey', readings, '--format', 'json']);
-await run(['plan', readings, ...rest]);
-await run(['quote', readings, ...rest]);
-await run(['read', readings]);
-keepCompiled('program');
-for (const what of ['survey', 'program'] as const) {
-  if (!loadProgram(folder, what).isCompiled) throw new Error(`${what}.cache was not taken`);
-}
+const plan = ['plan', readings, ...rest];
+const runs: Readonly<Record<ScriptName, readonly (readonly string[])[]>> = {
+  survey: [['survey', readings]],
+  plan: [plan],
+  program: [
+    ['survey', readings],
+    ['survey', readings, '--format', 'json'],
+    plan,
+    ['quote', readings, ...rest],
+    ['read', readings],
+  ],
+};
 
-async function run(words: readonly string[]): Promise<void> {
-  const code = await program.run(words);
-  if (code !== 0) throw new Error(`${words.join(' ')} ended with ${code}`);
+for (const name of scripts) {
+  const { program, keepCompiled } = loadProgram(folder, name);
+  for (const words of runs[name]) {
+    const code = await program.run(words);
+    if (code !== 0) throw new Error(`${words.join(' ')} ended with ${code}`);
+  }
+  keepCompiled();
+  if (!loadProgram(folder, name).isCompiled) throw new Error(`${name}.cache was not taken`);
 }
