@@ -140,6 +140,10 @@ export const diagnosticCatalogue = {
   'output-exists': { kind: 'output', meaning: 'The output file exists; --force would replace it.' },
   'output-is-input': { kind: 'output', meaning: 'The output file is one of the inputs.' },
   'output-unwritable': { kind: 'output', meaning: 'The output file cannot be written.' },
+  'output-ending': {
+    kind: 'remark',
+    meaning: 'The output is called as another form than the text that it holds.',
+  },
   'encoding-unknown': {
     kind: 'data',
     meaning: 'The bytes of the file are not text in an encoding that can be told for certain.',
@@ -382,6 +386,10 @@ export const diagnosticCatalogue = {
     meaning: 'A list says something of a job that its option cannot take.',
   },
   'batch-empty': { kind: 'data', meaning: 'A list or a folder holds no job.' },
+  'batch-result': {
+    kind: 'remark',
+    meaning: 'A file in a folder of jobs is what a command of ours wrote: it is no job.',
+  },
   'init-exists': {
     kind: 'output',
     meaning: 'A file that init would write exists already: nothing is written.',

@@ -1,6 +1,3 @@
-/** How many of a thing there are, in words. */
-/** Small words around numbers. */
-
-/** `1 panel`, `2 panels`. */
+/** How many of a thing there are, in words: `1 panel`, `2 panels`. */
 export const counted = (count: number, noun: string): string =>
   `${count} ${noun}${count === 1 ? '' : 's'}`;

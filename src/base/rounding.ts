@@ -39,6 +39,9 @@ export const finePercent = (share: number): string =>
 /** Of what is told with two decimals: less is written as nought, and two that differ by less look the same. */
 export const LEAST_TOLD = 0.005;
 
+/** Rounded to as many digits as count, wherever the point stands. */
+export const toDigits = (value: number, digits: number): number =>
+  Number(value.toPrecision(digits));
+
 /** A number of the model as a person writes it: at most `digits` that count, no trailing noughts. */
-export const figure = (value: number, digits = 4): string =>
-  String(Number(value.toPrecision(digits)));
+export const figure = (value: number, digits = 4): string => String(toDigits(value, digits));

@@ -135,8 +135,11 @@ export const multiply = <U extends string>(a: Uncertain<U>, factor: number): Unc
 };
 
 /** Combined standard uncertainty: the root of the sum of squared contributions. */
-export const standardUncertainty = <U extends string>({ components }: Uncertain<U>): number =>
-  Math.hypot(...Array.from(components.values(), ({ contribution }) => contribution));
+export const standardUncertainty = <U extends string>({ components }: Uncertain<U>): number => {
+  const contributions: number[] = [];
+  for (const { contribution } of components.values()) contributions.push(contribution);
+  return Math.hypot(...contributions);
+};
 
 /**
  * ν_eff = u⁴/Σ(uᵢ⁴/νᵢ) (Welch–Satterthwaite, GUM G.2b), from unrounded u. ∞ where nothing limits it.

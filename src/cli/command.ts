@@ -100,7 +100,8 @@ export const optionsOf = ({ options, formats }: Command): readonly OptionName[] 
   ...commonOptions,
 ];
 
-export const formatsOf = ({ formats = pageFormats }: Command): readonly Format[] => formats;
+export const formatsOf = ({ formats = pageFormats }: Pick<Command, 'formats'>): readonly Format[] =>
+  formats;
 
 /** Nothing came of it. */
 export const failed = (diagnostics: readonly Diagnostic[]): Answer => ({

@@ -14,6 +14,7 @@ import { remind, showHelp, writeHelp } from './help/show-help.ts';
 import { findCommand, parseArguments, shortHelp } from './options/arguments.ts';
 import { readEnvironment } from './options/environment.ts';
 import { offeredForm } from './options/offered-form.ts';
+import { doubtEnding } from './options/output-ending.ts';
 import type { OptionName, TypedOptions } from './options.ts';
 import { surroundings } from './surroundings.ts';
 
@@ -46,7 +47,7 @@ async function runWords(words: readonly string[]): Promise<number> {
   return runCommand(command, parsed.value.operands, options, {
     surroundings: around,
     fromEnvironment,
-    noticed: [...given.diagnostics, ...diagnostics],
+    noticed: [...given.diagnostics, ...diagnostics, ...doubtEnding(command, options)],
   });
 }
 

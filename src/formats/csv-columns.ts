@@ -2,6 +2,8 @@
  * The columns of the tables people fill in or export as CSV, in the canonical names. `role` is what a
  * column is to the program, whatever an export calls it: the name without its unit.
  */
+import { filmDefaults } from './data/film-defaults.ts';
+
 export type CsvKind =
   | 'readings'
   | 'defects'
@@ -46,7 +48,11 @@ function column(name: string, meaning: string, rest: Rest = {}): CsvColumn {
 const required = { required: true } as const;
 const share = { range: [0, 1] } as const;
 const yesOrNo = { words: ['yes', 'no', 'true', 'false'] } as const;
-const count = (least: number): Rest => ({ type: 'whole number', range: [least, 1000] });
+const count = (least: number, most = 1000): Rest => ({
+  type: 'whole number',
+  range: [least, most],
+});
+const film = { range: [0, filmDefaults.measurement.largestReading.value] } as const;
 
 const panel = column('panel', 'Which panel it is.', required);
 const note = column('note', 'Anything you want to remember; nothing is read from it.');
@@ -56,7 +62,7 @@ export const readingColumns: readonly CsvColumn[] = [
   column('point', 'Which point of the panel; without it each reading is a point of its own.'),
   column('reading_um', 'What the gauge showed, in µm: all layers unless "layer" names one.', {
     ...required,
-    range: [0, 3000],
+    ...film,
   }),
   column('repeat', 'Which reading it is at this point.', count(1)),
   column('vehicle', 'Which vehicle it is, where a file holds several.'),
@@ -84,7 +90,7 @@ const defectColumns: readonly CsvColumn[] = [
     range: [0, 5],
   }),
   column('extent', 'How far it goes, in your words.'),
-  column('depth_um', 'How deep it is, where that was measured.', { range: [0, 3000] }),
+  column('depth_um', 'How deep it is, where that was measured.', film),
   note,
 ];
 
@@ -94,10 +100,10 @@ const testSpotColumns: readonly CsvColumn[] = [
   column('machine', 'The machine, by its id.', required),
   column('pad', 'The pad, by its id.', required),
   column('product', 'The product, by its id.', required),
-  column('sets', 'How many sets were worked; one where it is empty.', count(1)),
+  column('sets', 'How many sets were worked; one where it is empty.', count(1, 50)),
   column('mark', 'Which marked point of the spot this row is of.'),
-  column('before_um', 'What the mark read before.', { range: [0, 3000] }),
-  column('after_um', 'What the mark read after.', { range: [0, 3000] }),
+  column('before_um', 'What the mark read before.', film),
+  column('after_um', 'What the mark read after.', film),
   column('defect', 'Which defect was to go.'),
   column('cleared_pct', 'How much of it went, by eye.', { range: [0, 100] }),
   column('haze_grade', 'The haze that was left, 0 mirror to 4 heavy.', { range: [0, 4] }),
@@ -128,11 +134,11 @@ const gaugeCheckColumns: readonly CsvColumn[] = [
 const historyColumns: readonly CsvColumn[] = [
   column('job', 'Which job it was.', required),
   column('stage', 'Which stage of it, by its id; empty for the whole job.'),
-  column('estimated_min', 'The minutes it was to take, in the middle (P50).', {
+  column('estimated_min', 'The minutes it was to take, in the middle (P50): more than 0.', {
     ...required,
     range: [0, 43_200],
   }),
-  column('actual_min', 'The minutes it took.', { ...required, range: [0, 43_200] }),
+  column('actual_min', 'The minutes it took: more than 0.', { ...required, range: [0, 43_200] }),
   column('date', 'The day, for you; nothing is read from it.'),
 ];
 

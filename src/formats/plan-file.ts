@@ -4,7 +4,7 @@
  */
 import * as z from 'zod';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
-import { normalQuantile } from '../base/stats/normal.ts';
+import { Z_95 } from '../base/stats/normal.ts';
 import { type Micrometres, micrometres, minutes } from '../base/units.ts';
 import type { Verdict } from '../correction/plan/plan.ts';
 import type { ExpectedRemoval } from '../film/limits/removal-risk.ts';
@@ -45,9 +45,6 @@ export type PlanFile = {
   readonly vehicle: string | null;
   readonly panels: readonly ForetoldPanel[];
 };
-
-/** `high` of a plan is the 95 % quantile. */
-const Z_HIGH = normalQuantile(0.95);
 
 const um = z.number().min(0);
 
@@ -169,7 +166,8 @@ const toForetold = (
   })),
   removal:
     median > 0
-      ? { median: micrometres(median), logSd: Math.max(0, Math.log(high / median) / Z_HIGH) }
+      ? // Its high end is the 95 % quantile.
+        { median: micrometres(median), logSd: Math.max(0, Math.log(high / median) / Z_95) }
       : null,
   allowed: budget_um === undefined ? null : micrometres(budget_um),
   zones: [],

@@ -13,6 +13,7 @@ const LARGE: Readonly<Record<string, string>> = {
   template: '',
   finish: '--finish',
   history: '"taken_um" in the job file',
+  'record-and-stated': '',
   aim: '--aim',
 };
 

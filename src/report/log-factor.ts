@@ -1,11 +1,11 @@
 /** A factor whose logarithm is normal, as its middle and the range of nine cases of ten. */
 import { shown } from '../base/rounding.ts';
-import { normalQuantile } from '../base/stats/normal.ts';
+import { Z_95 } from '../base/stats/normal.ts';
 import type { LogFactor } from '../correction/spot/trial-observation.ts';
 import { recorded } from './recorded.ts';
 
 function rangeOf({ mean, sd }: LogFactor) {
-  const reach = normalQuantile(0.95) * sd;
+  const reach = Z_95 * sd;
   return { factor: Math.exp(mean), low: Math.exp(mean - reach), high: Math.exp(mean + reach) };
 }
 

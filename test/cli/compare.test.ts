@@ -126,3 +126,22 @@ describe('the exit code', () => {
     expect((await askLeastcut([...words, '--check', '--panel', 'bonnet'])).code).toBe(0);
   });
 });
+
+describe('what is wrong with files that both gauges share', () => {
+  test('is told once, and like mistakes in two places are told twice', async () => {
+    const misspelt = at('misspelt.json');
+    writeFileSync(
+      misspelt,
+      '{ "schema": "leastcut/job/1",\n"panels": {\n"bonnet": { "finsh": "matte" },\n"roof": { "finsh": "matte" } } }',
+    );
+    const gauge = at('gauge.json');
+    const check = ['gauge', 'samples/gauge-checks.csv', '--gauge-out', gauge];
+    expect((await askLeastcut(check)).code).toBe(0);
+    for (const more of [[], ['--gauge-after', gauge]]) {
+      const { err, code } = await askLeastcut([...visits, '--job', misspelt, ...more]);
+      expect(code).toBe(78);
+      const places = [...err.matchAll(/misspelt\.json:(\d+):\d+: error/g)].map(([, line]) => line);
+      expect(places).toEqual(['3', '4']);
+    }
+  });
+});

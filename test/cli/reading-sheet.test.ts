@@ -49,6 +49,40 @@ describe('a blank reading sheet', () => {
     },
   );
 
+  test('asks for as many readings of each point as a class is to take, and grade finds nothing wanting', async () => {
+    const folder = temporaryFolder();
+    const words = ['template', 'sheet', 'hatch', '--panel', 'bonnet', '--panel', 'roof'];
+    const blank = await askLeastcut([...words, '--repeats', '3', '--format', 'csv']);
+    const [header, ...rows] = blank.out.trimEnd().split('\n');
+    expect(header).toBe('panel,point,repeat,reading_um,u,v,note');
+    const once = await askLeastcut([...words, '--format', 'csv']);
+    expect(rows).toHaveLength(3 * (once.out.trimEnd().split('\n').length - 1));
+    expect(rows.slice(0, 4).map((row) => row.split(',').slice(0, 3).join(','))).toEqual([
+      'bonnet,1,1',
+      'bonnet,1,2',
+      'bonnet,1,3',
+      'bonnet,2,1',
+    ]);
+    const [reference, ann] = ['reference', 'ann'].map((name) => join(folder, `${name}.csv`));
+    writeFileSync(reference ?? '', filledIn(blank.out));
+    writeFileSync(ann ?? '', filledIn(blank.out).replace(',100,', ',101,'));
+    const grade = await askLeastcut(['grade', reference ?? '', ann ?? '', '--format', 'json']);
+    const { trainees } = JSON.parse(grade.out) as {
+      trainees: { repeatability_um: number | null; reasons: { code: string }[] }[];
+    };
+    expect(trainees[0]?.repeatability_um).toBeGreaterThan(0);
+    expect(trainees[0]?.reasons.map(({ code }) => code)).not.toContain('not-repeated');
+    const printed = await askLeastcut([...words, '--repeats', '3']);
+    expect(printed.out.replace(/\s+/g, ' ')).toContain(
+      '3 readings of each point, one under the other: lift the probe and set it down anew for each',
+    );
+    const record = await askLeastcut([...words, '--repeats', '3', '--format', 'json']);
+    expect(JSON.parse(record.out)).toMatchObject({ template: 'hatch', repeats: 3 });
+    const refused = await askLeastcut(['template', 'show', 'hatch', '--repeats', '3']);
+    expect(refused).toMatchObject({ code: 2 });
+    expect(refused.err).toContain('template show takes no --repeats');
+  });
+
   test('fits a page of 80 columns for every built-in template, with a box for each point', async () => {
     for (const { id, panels } of builtInTemplates) {
       const { out } = await askLeastcut(['template', 'sheet', id]);

@@ -14,13 +14,6 @@ export const clearCoatPanels = {
   medianAbsoluteDeviation: 2,
   minimum: 58.2,
   maximum: 71.3,
-  /** R type 7. */
-  quantiles: [
-    [0.05, 60.595],
-    [0.25, 62.275],
-    [0.75, 66.25],
-    [0.95, 68.015],
-  ] as const,
   meanInterval95: [63.3908582517, 65.1291417483] as const,
   lowerLimits: [
     [0.9, 59.6476863772],

@@ -20,6 +20,12 @@ describe('the risk on the page of a survey', () => {
     );
   });
 
+  test('is of the topcoat on single-stage paint, which has no clear', async () => {
+    expect(await riskOf(saloon[0], '--finish', 'single-stage-solid')).toMatch(
+      /^Risk: at most 5\.0 % chance of too thin topcoat on each panel worked, /,
+    );
+  });
+
   test('is none where nothing may go from any panel', async () => {
     expect(await riskOf('samples/sound-saloon/readings.csv', '--finish', 'matte')).toBe(
       'Risk: none is taken, as nothing may go.',

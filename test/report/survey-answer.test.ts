@@ -1,6 +1,9 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { builtInTemplates as templates } from '../../src/formats/data/templates.ts';
 import { askLeastcut } from '../cli/ask-leastcut.ts';
+import { temporaryFolder } from '../cli/temporary-folder.ts';
 
 const CARS: readonly (readonly string[])[] = [
   ['samples/sound-saloon/readings.csv', '--job', 'samples/sound-saloon/job.json'],
@@ -17,6 +20,12 @@ type Panel = {
 };
 
 type Car = { readonly template: string; readonly panels: readonly Panel[] };
+
+const written = (name: string, text: string): string => {
+  const path = join(temporaryFolder(), name);
+  writeFileSync(path, text);
+  return path;
+};
 
 const page = async (words: readonly string[]): Promise<string> =>
   (await askLeastcut(['survey', ...words])).out.replaceAll('\u00a0', ' ').replace(/\n {2,}/g, ' ');
@@ -119,6 +128,26 @@ describe('the answer of a survey', () => {
     );
     const onePoint = answerOf(await page(['test/cases/survey-why-one-point/readings.csv']));
     expect([onePoint.Leave, onePoint['Not yet']]).toEqual(['', 'Not yet: roof (one reading only)']);
+  });
+
+  test('lets a panel go that is near the line of thin film alone, as its plan works it', async () => {
+    const few = written(
+      'few.csv',
+      [
+        'panel,point,reading_um',
+        ...['bonnet', 'roof', 'boot lid', 'left quarter'].flatMap((panel, i) =>
+          [111, 116].map((um, k) => `${panel},${k + 1},${um + i}`),
+        ),
+      ].join('\n'),
+    );
+    const car = [few, '--template', 'saloon'];
+    const answer = answerOf(await page(car));
+    expect(await page(car)).toContain('over the line of thin');
+    expect(answer['Settle first']).toBe('');
+    expect(namesIn(answer['May go'])).toHaveLength(4);
+    const plan = (await askLeastcut(['plan', ...car])).out.replace(/\n {2,}/g, ' ');
+    expect(plan).toMatch(/Work: 4 panels/);
+    expect(plan).toContain('only 2 points: read 3 more points a panel first');
   });
 
   test('stands over the table, how to read it under it, with air between', async () => {

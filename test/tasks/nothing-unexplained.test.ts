@@ -10,6 +10,7 @@ import { helpOption, optionSpecs } from '../../src/cli/options.ts';
 import { readingColumns } from '../../src/formats/csv-columns.ts';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
 import { columnMeanings } from '../../src/formats/data/column-meanings.ts';
+import { currencies } from '../../src/formats/data/currencies.ts';
 import { defaultUses } from '../../src/formats/data/formulas.ts';
 import { glossary } from '../../src/formats/data/glossary.ts';
 import { keyMeanings } from '../../src/formats/data/key-meanings.ts';
@@ -178,6 +179,39 @@ describe('everything that comes out of the tool is explained', () => {
     expect(saidOf('line')).not.toContain('allows least, and so decides');
   });
 
+  test('each state of a job and of a material to buy, and each row of the parts of a price', () => {
+    const states = [
+      ...literalsAfter('report/batch/batch-record.ts', 'export type JobStatus ='),
+      ...found(
+        [join(projectRoot, 'src/report/batch/reorder-table.ts')],
+        /(?:return|\?|:) '([\w-]+)'/g,
+      ),
+    ];
+    for (const state of ['refused', 'buy', 'not-on-price-list', 'counted-at']) {
+      expect(states).toContain(state);
+    }
+    const rows = [
+      ...found([join(projectRoot, 'src/report/quote/quote-lines.ts')], /^ {2}\w+: '([a-z ]+)',$/gm),
+      ...found([join(projectRoot, 'src/report/quote/quote-lines.ts')], /row\('\w+', '([^']+)'/g),
+    ];
+    expect(rows).toContain('washing and cleaning the paint');
+    expect(rows).toContain('subtotal');
+    expect(unexplained([...states, ...rows])).toEqual([]);
+  });
+
+  test('each heading of a paragraph or a list of quote and batch', () => {
+    // What the owner of the car is told explains itself.
+    const labels = found(
+      sourceFiles('report/quote', 'report/batch').filter(
+        (file) => !/quote-(customer-blocks|choices)/.test(file),
+      ),
+      /\b(?:paragraph|list)\(\s*'([^']+)'/g,
+    );
+    expect(labels).toContain('To buy');
+    expect(labels).toContain('Short of the aim');
+    expect(unexplained(labels)).toEqual([]);
+  });
+
   test('each heading of a paragraph or a list of survey, plan and read', () => {
     const pages = sourceFiles('report').filter((file) =>
       /(survey|plan|read|assumption)-blocks/.test(file),
@@ -301,6 +335,17 @@ describe('everything that one may write is explained', () => {
     }
   });
 
+  test('each word that a key of a settings file may be set to, but codes of currencies and signs', () => {
+    const ofFiles = fileKinds
+      .filter(({ kind }) => kind !== 'plan')
+      .flatMap(({ schema }) => [...valuesOf(z.toJSONSchema(schema, lenient))]);
+    const words = ofFiles.filter(
+      (value) => /\w/.test(value) && !currencies.has(value) && !value.startsWith('leastcut/'),
+    );
+    for (const word of ['uk-vat', 'half-up', 'da-forced', 'usual']) expect(words).toContain(word);
+    expect(unexplained(words)).toEqual([]);
+  });
+
   test('each stage of a job, with what must come before it', () => {
     const ids = stageFacts.map(({ id }) => id);
     expect(unexplained(ids, 'stage')).toEqual([]);
@@ -383,6 +428,17 @@ describe('what explains is in order itself', () => {
 const lenient = { io: 'input', unrepresentable: 'any' } as const;
 
 /** Every key that an object of the schema may have, at any depth. */
+/** The words of every enumeration in a schema. */
+function valuesOf(schema: unknown, values = new Set<string>()): ReadonlySet<string> {
+  if (typeof schema !== 'object' || schema === null) return values;
+  for (const [word, inner] of Object.entries(schema)) {
+    const own = word === 'enum' ? (inner as readonly unknown[]) : word === 'const' ? [inner] : [];
+    for (const value of own) if (typeof value === 'string') values.add(value);
+    valuesOf(inner, values);
+  }
+  return values;
+}
+
 function keysOf(schema: unknown, keys = new Set<string>()): ReadonlySet<string> {
   if (typeof schema !== 'object' || schema === null) return keys;
   for (const [word, inner] of Object.entries(schema)) {

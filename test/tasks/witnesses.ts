@@ -235,6 +235,6 @@ export function templateText(keys: Keys, numbers: Numbers): string {
   const { value, diagnostics } = readTemplate('own.json', text, builtInTemplates, templateRules);
   const template = value?.template;
   if (template === undefined) return said(diagnostics);
-  const sheet = sheetBlocks(template, template.panels, templateRules);
+  const sheet = sheetBlocks({ template, panels: template.panels, repeats: 1 }, templateRules);
   return said([template, sheet, unusualThings(template, builtInTemplates, templateRules)]);
 }

@@ -11,11 +11,10 @@
  */
 import { at } from '../at.ts';
 import { algorithmA, type RobustSummary } from './algorithm-a.ts';
-import { median, medianAbsoluteDeviation } from './summary.ts';
+import { median, medianAbsoluteDeviation, SIGMA_OF_MAD } from './summary.ts';
 
 /** Of fewer values Algorithm A is no longer robust. */
 export const ENOUGH_FOR_ALGORITHM_A = 8;
-const OF_MAD = 1.4826;
 /** b_n from two values on. */
 const FOR_FEW = [1.196, 1.495, 1.363, 1.206, 1.2, 1.14] as const;
 
@@ -25,6 +24,6 @@ export function robustSummary(values: readonly number[]): RobustSummary {
   if (count >= ENOUGH_FOR_ALGORITHM_A) return algorithmA(values);
   return {
     mean: median(values),
-    sd: OF_MAD * at(FOR_FEW, count - 2) * medianAbsoluteDeviation(values),
+    sd: SIGMA_OF_MAD * at(FOR_FEW, count - 2) * medianAbsoluteDeviation(values),
   };
 }

@@ -1,7 +1,7 @@
 /**
  * Summaries of a sample: location, spread, order.
  *
- * Behind them stands simple-statistics (compensated sums; variance in two passes; quantiles R-7). Mean and
+ * Behind them stands simple-statistics (compensated sums; variance in two passes). Mean and
  * sample standard deviation reproduce the NIST StRD univariate sets to the digits their data leave in
  * double precision. The input is never changed, skipped or repaired: an empty sample, a NaN or an infinity
  * throws a RangeError, and so does a spread of fewer than two values.
@@ -33,15 +33,12 @@ export const rootMeanSquare = (values: readonly number[]): number =>
 /** Middle value, or the mean of the two middle values. */
 export const median = (values: readonly number[]): number => library.median(demandSample(values));
 
-/** Median of the distances from the median, without the factor 1.4826 that estimates a normal σ. */
+/** Of normal values σ is so many times their median absolute deviation. */
+export const SIGMA_OF_MAD = 1.4826;
+
+/** Median of the distances from the median, without the factor that estimates a normal σ. */
 export const medianAbsoluteDeviation = (values: readonly number[]): number =>
   library.medianAbsoluteDeviation(demandSample(values));
-
-/** Quantile by linear interpolation between order statistics at (n − 1)p: Hyndman & Fan 1996, type 7. */
-export const quantile = (values: readonly number[], p: number): number => {
-  if (!(p >= 0 && p <= 1)) throw new RangeError('quantile needs a share between 0 and 1');
-  return library.quantile(demandSample(values), p);
-};
 
 export const minimum = (values: readonly number[]): number => library.min(demandSample(values));
 

@@ -11,7 +11,7 @@ import type { LoadedFile } from '../../tasks/read/read-request.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { utf8Text } from '../files/utf8-text.ts';
 import { loadGaugeFile, loadSurveyInputs } from '../load/load-gauge.ts';
-import { type Inputs, surveyRequest } from '../load/load-inputs.ts';
+import { type Inputs, loadOptional, surveyRequest } from '../load/load-inputs.ts';
 import { formats } from '../options/output-specs.ts';
 import { readingOptions, type TypedOptions } from '../options.ts';
 import { pageOptions } from '../page-options.ts';
@@ -58,7 +58,7 @@ export const compareCommand: Command = {
       loadLater(options, world),
       loadPlan(options.plan, world),
       loadWorked(options, world),
-      loadNamed(options.gloss, world),
+      loadOptional(options.gloss, world),
     ]);
     const loaded = told([inputs, after, plan, worked, gloss]);
     if (inputs.value === undefined || hasErrors(loaded)) return failed(loaded);
@@ -104,10 +104,7 @@ export const compareCommand: Command = {
 /** What several loads had to say, each thing once: two gauges share all other files. */
 const told = (parts: readonly Outcome<unknown>[]): readonly Diagnostic[] => {
   const all = parts.flatMap(({ diagnostics }) => diagnostics);
-  return all.filter(
-    (one, i) =>
-      all.findIndex(({ code, message }) => code === one.code && message === one.message) === i,
-  );
+  return [...new Map(all.map((one) => [JSON.stringify(one), one])).values()];
 };
 
 /** The inputs by the gauge that took the later readings, where it is another. */
@@ -115,12 +112,6 @@ const loadLater = async (options: TypedOptions, world: World): Promise<Outcome<I
   options.gaugeAfter === undefined
     ? { diagnostics: [] }
     : loadSurveyInputs([], { ...options, gauge: options.gaugeAfter }, world);
-
-async function loadNamed(name: string | undefined, world: World): Promise<Outcome<LoadedFile>> {
-  if (name === undefined) return { diagnostics: [] };
-  const { file, diagnostics } = await world.load(name);
-  return file === undefined ? { diagnostics } : { value: file, diagnostics };
-}
 
 /** Sets are those of a plan. */
 const loadWorked = async (
@@ -135,12 +126,12 @@ const loadWorked = async (
           }),
         ],
       }
-    : loadNamed(worked, world);
+    : loadOptional(worked, world);
 
 type LoadedPlan = { readonly plan: Placed<PlanFile>; readonly file: LoadedFile };
 
 async function loadPlan(name: string | undefined, world: World): Promise<Outcome<LoadedPlan>> {
-  const { value: file, diagnostics } = await loadNamed(name, world);
+  const { value: file, diagnostics } = await loadOptional(name, world);
   if (file === undefined) return { diagnostics };
   const text = utf8Text(file);
   if (text.value === undefined) return { diagnostics: text.diagnostics };

@@ -23,8 +23,9 @@ import { withPoints } from '../../tasks/template/sheet-points.ts';
 import { unknownTemplate } from '../../tasks/template/template-set.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { everyTemplate } from '../load/load-inputs.ts';
-import { loadShopSettings, readSettingsFile } from '../load/load-settings.ts';
+import { loadShopSettings } from '../load/load-settings.ts';
 import { loadTemplate } from '../load/load-templates.ts';
+import { asTyped, readShown } from '../load/named-file.ts';
 import { formats } from '../options/output-specs.ts';
 import type { TypedOptions } from '../options.ts';
 import { version } from '../version.ts';
@@ -37,7 +38,7 @@ export const templateCommand: Command = {
   summary: 'list, show and check vehicle templates; print a blank reading sheet',
   operands: 'list | show|check|sheet <id|file>',
   words: ACTIONS,
-  options: ['shop', 'points', 'panel', 'for'],
+  options: ['shop', 'points', 'repeats', 'panel', 'for'],
   formats,
   filesOf: (operands) => operands.filter(isTemplatePath),
   examples: [
@@ -47,6 +48,7 @@ export const templateCommand: Command = {
     'leastcut template sheet saloon --format csv',
     'leastcut survey samples/older-coupe/readings.csv --format json | leastcut template sheet --for -',
     'leastcut template sheet hatch --panel bonnet --panel roof --points 9',
+    'leastcut template sheet saloon --repeats 3 --format csv',
   ],
   run: async (operands, options, world) => {
     const asked = request(operands, options);
@@ -72,8 +74,9 @@ function request(operands: readonly string[], options: TypedOptions): Outcome<Re
       suggest(typed, ACTIONS) ?? `one of ${ACTIONS.join(', ')}`,
     );
   }
-  if (options.for !== undefined && action !== 'sheet') {
-    return refuse(`template ${action} takes no --for`, 'template sheet does');
+  const ofSheet = (['for', 'repeats'] as const).find((name) => options[name] !== undefined);
+  if (ofSheet !== undefined && action !== 'sheet') {
+    return refuse(`template ${action} takes no --${ofSheet}`, 'template sheet does');
   }
   // A survey names its own template.
   const bare = action === 'list' || (options.for !== undefined && word === undefined);
@@ -103,7 +106,8 @@ async function answerTo({ action, word }: Request, around: Around): Promise<Answ
 /** The file of a path; else the template of that id, the shop's own ones among them. */
 async function find(word: string, { settings, world }: Around): Promise<Outcome<TemplateFile>> {
   if (isTemplatePath(word)) {
-    return loadTemplate({ word, folder: '' }, world, settings.templateRules);
+    const named = { value: word, folder: '', origin: 'flag' } as const;
+    return loadTemplate(named, world, settings.templateRules);
   }
   const all = await everyTemplate(settings, world);
   if (all.value === undefined) return { diagnostics: all.diagnostics };
@@ -147,6 +151,7 @@ function check({ template, placeOfPanel }: TemplateFile, rules: TemplateRules): 
 
 function sheet(template: VehicleTemplate, { options, settings }: Around): Answer {
   const { panel, points } = options;
+  const repeats = repeatsOf(options);
   const chosen = chosenPanels(panel ?? [], template);
   if (chosen.value === undefined || hasErrors(chosen.diagnostics)) {
     return failed(chosen.diagnostics);
@@ -155,12 +160,14 @@ function sheet(template: VehicleTemplate, { options, settings }: Around): Answer
     withPoints(one, points === undefined ? undefined : Number(points)),
   );
   return {
-    pages: () => [sheetBlocks(template, panels, settings.templateRules)],
-    records: () => [sheetRecord(template, panels, version)],
-    table: () => sheetTable(panels),
+    pages: () => [sheetBlocks({ template, panels, repeats }, settings.templateRules)],
+    records: () => [sheetRecord({ template, panels, repeats }, version)],
+    table: () => sheetTable(panels, repeats),
     diagnostics: chosen.diagnostics,
   };
 }
+
+const repeatsOf = ({ repeats = '1' }: TypedOptions): number => Number(repeats);
 
 /** What a survey asks to be read next, on the template it was made with. */
 async function followUpSheet(
@@ -169,7 +176,7 @@ async function followUpSheet(
   around: Around,
 ): Promise<Answer> {
   const { options, settings, world } = around;
-  const survey = await readSettingsFile(name, name, world, async (file, text) =>
+  const survey = await readShown(asTyped(name), world, async (file, text) =>
     (await import('../../formats/survey-file.ts')).readSurveyFile(file, text),
   );
   if (survey.value === undefined) return failed(survey.diagnostics);
@@ -181,10 +188,11 @@ async function followUpSheet(
   const asked = new Set(chosen.value.map(({ id }) => id));
   const further = followUp(survey.value.value, template).filter(({ panel }) => asked.has(panel.id));
   const panels = further.map(({ panel }) => panel);
+  const repeats = repeatsOf(options);
   return {
-    pages: () => [followUpBlocks(template, further, settings.templateRules)],
-    records: () => [sheetRecord(template, panels, version)],
-    table: () => sheetTable(panels),
+    pages: () => [followUpBlocks({ template, further, repeats }, settings.templateRules)],
+    records: () => [sheetRecord({ template, panels, repeats }, version)],
+    table: () => sheetTable(panels, repeats),
     diagnostics: [],
   };
 }

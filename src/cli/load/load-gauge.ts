@@ -1,5 +1,4 @@
 /** The gauge file that is named, by whatever layer, and the settings that go with it. */
-import { isAbsolute, join } from 'node:path';
 import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import type { Gauge } from '../../formats/gauge.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -10,7 +9,7 @@ import type { TypedOptions } from '../options.ts';
 import { loadWithHistory } from './load-history.ts';
 import { type Inputs, loadGauge, loadInputs } from './load-inputs.ts';
 import { loadWithRates } from './load-rates.ts';
-import { readSettingsFile } from './load-settings.ts';
+import { namedFile, type Reader, readNamed } from './named-file.ts';
 
 /** The inputs of a command that computes from readings: by what is known of the gauge that took them. */
 export async function loadSurveyInputs(
@@ -51,22 +50,11 @@ export async function loadGaugeFile(
   world: World,
 ): Promise<Outcome<NamedGauge>> {
   if (gauge === undefined) return { diagnostics: [] };
-  const { value: name, folder, at, origin } = gauge;
-  const path = isAbsolute(name) || folder === '' ? name : join(folder, name);
-  // The folder of a file that nobody named is private.
-  const shown = origin === 'project' || origin === 'user' ? name : path;
-  const { value: file, diagnostics } = await readSettingsFile(path, shown, world, readGaugeFile);
-  if (file !== undefined) return { value: { file, name: shown, origin }, diagnostics };
-  if (at === undefined) return { diagnostics };
-  const hint = 'mend the path: it is relative to this file';
-  return {
-    diagnostics: diagnostics.map((one) =>
-      one.code === 'file-missing'
-        ? { ...one, message: one.message.replaceAll(path, shown), at, hint }
-        : one,
-    ),
-  };
+  const { value: file, diagnostics } = await readNamed(gauge, world, readGaugeFile);
+  if (file === undefined) return { diagnostics };
+  const { origin } = gauge;
+  return { value: { file, name: namedFile(gauge).shown, origin }, diagnostics };
 }
 
-const readGaugeFile = async (file: string, text: string): Promise<Outcome<Placed<Gauge>>> =>
+const readGaugeFile: Reader<Placed<Gauge>> = async (file, text) =>
   (await import('../../formats/gauge.ts')).readGauge(file, text);

@@ -1,8 +1,8 @@
 /** The hours that jobs took, by whatever layer they are named, and the settings that go with them. */
-import { isAbsolute, join } from 'node:path';
 import type { Outcome } from '../../base/diagnostics.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { World } from '../command.ts';
+import { loadShown, namedFile, toldWhereNamed } from './named-file.ts';
 
 export async function loadWithHistory(
   settings: Settings,
@@ -10,27 +10,9 @@ export async function loadWithHistory(
 ): Promise<Outcome<Settings>> {
   const { history } = settings;
   if (history === undefined) return { value: settings, diagnostics: [] };
-  const { value: name, folder, at, origin } = history;
-  const path = isAbsolute(name) || folder === '' ? name : join(folder, name);
-  const { file, diagnostics } = await world.load(path);
-  // The folder of a file that nobody named is private.
-  const shown = origin === 'project' || origin === 'user' ? name : path;
-  if (file === undefined) {
-    const hint = 'mend the path: it is relative to this file';
-    const told = diagnostics.map((one) => ({
-      ...one,
-      message: one.message.replaceAll(path, shown),
-      ...(at === undefined ? {} : { at, hint }),
-    }));
-    return { diagnostics: told };
-  }
+  const { value: file, diagnostics } = await loadShown(namedFile(history), world);
+  if (file === undefined) return { diagnostics: diagnostics.map(toldWhereNamed(history)) };
   // The reader of tables is brought along only where there is one to read.
   const { withHistory } = await import('../../tasks/settings/work-history.ts');
-  const { value, diagnostics: found } = withHistory(settings, {
-    file: { name: shown, bytes: file.bytes },
-    origin,
-  });
-  return value === undefined
-    ? { diagnostics: [...diagnostics, ...found] }
-    : { value, diagnostics: [...diagnostics, ...found] };
+  return withHistory(settings, { file, origin: history.origin });
 }

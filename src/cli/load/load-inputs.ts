@@ -1,5 +1,4 @@
 /** The files a command names → loaded files and settings; every problem of all of them at once. */
-import { isAbsolute, join } from 'node:path';
 import { type Diagnostic, hasErrors, type Outcome, warning } from '../../base/diagnostics.ts';
 import { saidFile } from '../../base/file-name.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
@@ -7,14 +6,15 @@ import type { Job, JobVehicle } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { LoadedFile, ReadRequest } from '../../tasks/read/read-request.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
-import type { JobLayer, Located } from '../../tasks/settings/settings-layers.ts';
+import type { JobLayer } from '../../tasks/settings/settings-layers.ts';
 import type { SurveyFilesRequest } from '../../tasks/survey/survey-files.ts';
 import type { StatedSize } from '../../tasks/template/scale-to-vehicle.ts';
 import type { World } from '../command.ts';
 import type { TypedOptions } from '../options.ts';
 import { loadReadingChoices, type ReadingChoices } from './load-reading.ts';
-import { loadSettings, readSettingsFile } from './load-settings.ts';
-import { type LoadedTemplates, loadTemplates, type NamedTemplate } from './load-templates.ts';
+import { loadSettings } from './load-settings.ts';
+import { type LoadedTemplates, loadTemplates } from './load-templates.ts';
+import { asTyped, type Reader, readNamed, readShown } from './named-file.ts';
 
 export type Inputs = {
   readonly gauge: readonly LoadedFile[];
@@ -95,7 +95,11 @@ const readOnce = (file: LoadedFile, first: LoadedFile): Diagnostic =>
     },
   );
 
-async function loadOptional(name: string | undefined, world: World): Promise<Outcome<LoadedFile>> {
+/** Nothing where none is named. */
+export async function loadOptional(
+  name: string | undefined,
+  world: World,
+): Promise<Outcome<LoadedFile>> {
   if (name === undefined) return { diagnostics: [] };
   const { file, diagnostics } = await world.load(name);
   return file === undefined ? { diagnostics } : { value: file, diagnostics };
@@ -107,50 +111,33 @@ async function loadFilmRecord(
   job: JobLayer | undefined,
   world: World,
 ): Promise<Outcome<Placed<FilmRecord>>> {
-  if (typed !== undefined) return readSettingsFile(typed, typed, world, readFilmRecordFile);
-  const name = job?.file.value.filmRecord;
-  if (job === undefined || name === undefined) return { diagnostics: [] };
-  const path = isAbsolute(name) ? name : join(job.folder, name);
-  const read = await readSettingsFile(path, path, world, readFilmRecordFile);
-  const at = job.file.placeOf(['film_record']);
-  const hint = 'mend the path: it is relative to this file';
-  return {
-    ...read,
-    diagnostics: read.diagnostics.map((one) =>
-      one.code === 'file-missing' ? { ...one, at, hint } : one,
-    ),
-  };
+  if (typed !== undefined) return readShown(asTyped(typed), world, readFilmRecordFile);
+  const value = job?.file.value.filmRecord;
+  if (job === undefined || value === undefined) return { diagnostics: [] };
+  const { file, folder } = job;
+  const named = { value, folder, origin: 'job', at: file.placeOf(['film_record']) } as const;
+  return readNamed(named, world, readFilmRecordFile);
 }
 
-const readFilmRecordFile = async (
-  file: string,
-  text: string,
-): Promise<Outcome<Placed<FilmRecord>>> =>
+const readFilmRecordFile: Reader<Placed<FilmRecord>> = async (file, text) =>
   (await import('../../formats/film-record.ts')).readFilmRecord(file, text);
-
-const named = ({ value, folder, at }: Located<string>): NamedTemplate => ({
-  word: value,
-  folder,
-  at,
-});
 
 /** The templates to choose from, and the one that is named. */
 export const templatesInForce = (
   { template, templates, templateRules, nearside }: Settings,
   world: World,
 ): Promise<Outcome<LoadedTemplates>> =>
-  loadTemplates(
-    { chosen: template === undefined ? undefined : named(template), own: templates.map(named) },
-    world,
-    { rules: templateRules, nearside: nearside.value },
-  );
+  loadTemplates({ chosen: template, own: templates }, world, {
+    rules: templateRules,
+    nearside: nearside.value,
+  });
 
 /** Every template there is to choose from: the built-in ones, and those of the shop files. */
 export const everyTemplate = (
   { templates, templateRules, nearside }: Settings,
   world: World,
 ): Promise<Outcome<LoadedTemplates>> =>
-  loadTemplates({ chosen: undefined, own: templates.map(named) }, world, {
+  loadTemplates({ chosen: undefined, own: templates }, world, {
     rules: templateRules,
     nearside: nearside.value,
   });

@@ -4,7 +4,7 @@ import type { Rubric } from '../../formats/rubric.ts';
 import type { NamedGauge } from '../../tasks/settings/gauge-in-use.ts';
 import type { World } from '../command.ts';
 import { loadGaugeFile } from './load-gauge.ts';
-import { readSettingsFile } from './load-settings.ts';
+import { asTyped, readShown } from './named-file.ts';
 
 /** Nothing where none is named. */
 export async function loadRubric(
@@ -12,7 +12,7 @@ export async function loadRubric(
   world: World,
 ): Promise<Outcome<{ readonly name: string; readonly value: Rubric }>> {
   if (name === undefined) return { diagnostics: [] };
-  const { value, diagnostics } = await readSettingsFile(name, name, world, async (file, text) =>
+  const { value, diagnostics } = await readShown(asTyped(name), world, async (file, text) =>
     (await import('../../formats/rubric.ts')).readRubric(file, text),
   );
   return value === undefined

@@ -1,6 +1,6 @@
 /** Settings files, named and found, with what was typed → the settings in force. */
 import { dirname } from 'node:path';
-import { type Diagnostic, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { micrometres } from '../../base/units.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -9,9 +9,9 @@ import type { Effective } from '../../tasks/settings/setting-origin.ts';
 import { resolveSettings, type Settings } from '../../tasks/settings/settings.ts';
 import type { JobLayer, ShopLayer, TypedSettings } from '../../tasks/settings/settings-layers.ts';
 import type { World } from '../command.ts';
-import { utf8Text } from '../files/utf8-text.ts';
 import { variableOf } from '../options/environment.ts';
 import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
+import { asTyped, type Reader, readShown } from './named-file.ts';
 import { isSameFile, type SoughtFile, seekSettingsFiles } from './settings-files.ts';
 
 export type LoadedSettings = {
@@ -53,7 +53,7 @@ export async function loadShopSettings(
 
 async function loadJob(name: string | undefined, world: World): Promise<Outcome<JobLayer>> {
   if (name === undefined) return { diagnostics: [] };
-  const { value, diagnostics } = await readSettingsFile(name, name, world, readJobFile);
+  const { value, diagnostics } = await readShown(asTyped(name), world, readJobFile);
   return value === undefined
     ? { diagnostics }
     : { value: { file: value, folder: dirname(name) }, diagnostics };
@@ -62,7 +62,7 @@ async function loadJob(name: string | undefined, world: World): Promise<Outcome<
 async function loadNamedShop(options: TypedOptions, world: World): Promise<Outcome<ShopLayer>> {
   const { shop: name } = options;
   if (name === undefined) return { diagnostics: [] };
-  const { value, diagnostics } = await readSettingsFile(name, name, world, readShopFile);
+  const { value, diagnostics } = await readShown(asTyped(name), world, readShopFile);
   const named = world.fromEnvironment.has('shop') ? variableOf('shop') : 'flag';
   return value === undefined
     ? { diagnostics }
@@ -76,37 +76,16 @@ async function loadFoundShop(
   world: World,
 ): Promise<Outcome<ShopLayer>> {
   if (named !== undefined && isSameFile(named, path)) return { diagnostics: [] };
-  const { value, diagnostics } = await readSettingsFile(path, shown, world, readShopFile);
+  const { value, diagnostics } = await readShown({ path, shown }, world, readShopFile);
   return value === undefined
-    ? { diagnostics: diagnostics.map((one) => shownInstead(one, path, shown)) }
+    ? { diagnostics }
     : { value: { origin: kind, file: value, folder: dirname(path), named: null }, diagnostics };
 }
 
-/** A path that nobody typed is private. */
-const shownInstead = (diagnostic: Diagnostic, path: string, shown: string): Diagnostic => ({
-  ...diagnostic,
-  message: diagnostic.message.replaceAll(path, shown),
-  ...(diagnostic.at === undefined ? {} : { at: { ...diagnostic.at, file: shown } }),
-});
-
-type Reader<T> = (name: string, text: string) => Promise<Outcome<Placed<T>>>;
-
-export async function readSettingsFile<T>(
-  path: string,
-  shown: string,
-  world: Pick<World, 'load'>,
-  read: Reader<T>,
-): Promise<Outcome<Placed<T>>> {
-  const { file, diagnostics } = await world.load(path);
-  if (file === undefined) return { diagnostics };
-  const text = utf8Text({ name: shown, bytes: file.bytes });
-  return text.value === undefined ? { diagnostics: text.diagnostics } : read(shown, text.value);
-}
-
 // The readers of settings bring a validation library along, which most runs do without.
-const readJobFile: Reader<Job> = async (name, text) =>
+const readJobFile: Reader<Placed<Job>> = async (name, text) =>
   (await import('../../formats/job/job.ts')).readJob(name, text);
-const readShopFile: Reader<Shop> = async (name, text) =>
+const readShopFile: Reader<Placed<Shop>> = async (name, text) =>
   (await import('../../formats/shop/shop.ts')).readShop(name, text);
 
 /** What was typed or stands in the environment, each with its flag or its variable. */

@@ -1,13 +1,5 @@
 /** Templates named by id or by file → those to choose from, and which one is chosen. */
-import { isAbsolute, join } from 'node:path';
-import {
-  type Diagnostic,
-  found,
-  hasErrors,
-  type Outcome,
-  type Place,
-  refused,
-} from '../../base/diagnostics.ts';
+import { found, hasErrors, type Outcome, refused } from '../../base/diagnostics.ts';
 import { keptWith } from '../../base/kept.ts';
 import type { Side } from '../../film/template/panel-sense.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
@@ -17,22 +9,13 @@ import { builtInTemplates } from '../../formats/data/templates.ts';
 import type { TemplateFile } from '../../formats/template/template.ts';
 import { noSuchTemplate, templatesInForce } from '../../tasks/template/template-set.ts';
 import type { World } from '../command.ts';
-import { utf8Text } from '../files/utf8-text.ts';
-
-/** How a template was named, and where. */
-export type NamedTemplate = {
-  /** An id, or the path of a file. */
-  readonly word: string;
-  /** What a path is relative to: empty for the working directory, else the folder of a settings file. */
-  readonly folder: string;
-  /** The line of a settings file that names it; absent for a flag. */
-  readonly at?: Place | undefined;
-};
+import { type NamedFile, readNamed } from './named-file.ts';
 
 export type TemplateNames = {
-  readonly chosen: NamedTemplate | undefined;
+  /** By its id, or by the path of a file. */
+  readonly chosen: NamedFile | undefined;
   /** Files whose templates are among those to choose from. */
-  readonly own: readonly NamedTemplate[];
+  readonly own: readonly NamedFile[];
 };
 
 export type LoadedTemplates = {
@@ -71,7 +54,7 @@ async function namedTemplates(
   world: World,
   rules: TemplateRules,
 ): Promise<Outcome<LoadedTemplates>> {
-  if (chosen !== undefined && isTemplatePath(chosen.word)) {
+  if (chosen !== undefined && isTemplatePath(chosen.value)) {
     const { value, diagnostics } = await loadTemplate(chosen, world, rules);
     return value === undefined
       ? { diagnostics }
@@ -86,31 +69,20 @@ async function namedTemplates(
   );
   if (all.value === undefined) return { diagnostics: [...diagnostics, ...all.diagnostics] };
   const missing =
-    chosen === undefined ? undefined : noSuchTemplate(chosen.word, all.value, chosen.at);
+    chosen === undefined ? undefined : noSuchTemplate(chosen.value, all.value, chosen.at);
   return missing === undefined
-    ? found({ templates: all.value, templateId: chosen?.word }, diagnostics)
+    ? found({ templates: all.value, templateId: chosen?.value }, diagnostics)
     : refused(...diagnostics, missing);
 }
 
 /** One template file, with what is wrong with it. */
-export async function loadTemplate(
-  { word, folder, at }: NamedTemplate,
+export const loadTemplate = (
+  named: NamedFile,
   world: World,
   rules: TemplateRules,
-): Promise<Outcome<TemplateFile>> {
-  const { file, diagnostics } = await world.load(
-    isAbsolute(word) || folder === '' ? word : join(folder, word),
-  );
-  if (file === undefined) return { diagnostics: diagnostics.map((one) => namedAt(one, at)) };
-  const text = utf8Text(file);
-  if (text.value === undefined) return { diagnostics: text.diagnostics };
-  // It brings a validation library along, which most runs do without.
-  const { readTemplate } = await import('../../formats/template/template.ts');
-  return readTemplate(file.name, text.value, builtInTemplates, rules);
-}
-
-/** A file that is not there was named somewhere: that is the line to mend. */
-const namedAt = (diagnostic: Diagnostic, at: Place | undefined): Diagnostic =>
-  at === undefined
-    ? diagnostic
-    : { ...diagnostic, at, hint: 'mend the path: it is relative to this file' };
+): Promise<Outcome<TemplateFile>> =>
+  readNamed(named, world, async (name, text) => {
+    // It brings a validation library along, which most runs do without.
+    const { readTemplate } = await import('../../formats/template/template.ts');
+    return readTemplate(name, text, builtInTemplates, rules);
+  });

@@ -15,7 +15,10 @@ export const batchSpecs = {
     whole: true,
   },
   failFast: { flags: '--fail-fast', summary: 'begin no job after one that is not done' },
-  resume: { flags: '--resume', summary: 'go on with what an earlier run left in FILE.part' },
+  resume: {
+    flags: '--resume',
+    summary: 'go on after a run that was cut off; with --force redo only what has changed',
+  },
   summary: { flags: '--summary <file>', summary: 'write a row for each job, for a spreadsheet' },
   reorder: {
     flags: '--reorder <file>',

@@ -35,6 +35,11 @@ export const vehicleSpecs = {
     summary: 'points on each panel of the sheet; else as the template has them',
     choices: ['3', '4', '5', '6', '7', '8', '9'],
   },
+  repeats: {
+    flags: '--repeats <number>',
+    summary: 'readings of each point on the sheet; where a class is graded 3; else 1',
+    choices: ['1', '2', '3', '4', '5'],
+  },
   for: {
     flags: '--for <survey.json>',
     summary: 'only what a survey (its --format json) asks to be read next',

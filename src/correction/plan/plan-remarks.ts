@@ -1,4 +1,5 @@
 /** What a panel's plan has to say: why it is as it is, what is local work, what to mind. */
+import { counted } from '../../base/counted.ts';
 import { type Remark, remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
@@ -109,6 +110,11 @@ export function cautionsOf(
   { edgeWidth, heat }: CautionFigures,
 ): readonly Remark[] {
   const cautions: Remark[] = [];
+  const more = survey.advice.find(({ code }) => code === 'more-points');
+  if (more !== undefined) {
+    const read = counted(survey.points.length, 'point');
+    cautions.push(remark(more.code, `only ${read}: ${more.text} first`));
+  }
   if (survey.otherPoints.some(({ place }) => place === 'edge')) {
     const text = `edge points were read apart: pad off the outer ${edgeWidth} mm`;
     cautions.push(remark('edges-read', text));

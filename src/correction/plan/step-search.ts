@@ -1,7 +1,7 @@
 /** Search over sequences cut → refine → finish. Exhaustive: the space is small enough to look at all. */
 import { micrometres } from '../../base/units.ts';
-import type { CorrectionModel, Stage } from '../removal/catalogue.ts';
-import type { Combination } from '../removal/combination.ts';
+import { type CorrectionModel, STAGES, type Stage } from '../removal/catalogue.ts';
+import { type Combination, stagesOf } from '../removal/combination.ts';
 import {
   type ForetoldRemoval,
   foretold,
@@ -43,8 +43,6 @@ export type Measures = {
   readonly mostSets: MostSets;
 };
 
-const STAGES: readonly Stage[] = ['cut', 'refine', 'finish'];
-
 /** Each combination that a stage is worked with, in each number of sets. */
 function stepsOf(
   stage: Stage,
@@ -53,7 +51,7 @@ function stepsOf(
 ): readonly Step[] {
   const counts = Array.from({ length: mostSets[stage] }, (_, i) => i + 1);
   return ladder
-    .filter(({ pad, product }) => pad.stages.includes(stage) && product.stages.includes(stage))
+    .filter((combination) => stagesOf(combination).includes(stage))
     .flatMap((combination) => counts.map((sets) => ({ combination, sets })));
 }
 

@@ -36,8 +36,9 @@ export type Machine = {
   readonly vibration?: number;
 };
 
-/** Where in a correction a step stands. */
-export type Stage = 'cut' | 'refine' | 'finish';
+/** Where in a correction a step stands, in the order of the work. */
+export const STAGES = ['cut', 'refine', 'finish'] as const;
+export type Stage = (typeof STAGES)[number];
 
 export type Pad = {
   readonly id: string;

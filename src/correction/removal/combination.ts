@@ -1,5 +1,5 @@
 import { type Micrometres, scale } from '../../base/units.ts';
-import type { CorrectionModel, HazeRules, Machine, Pad, Product } from './catalogue.ts';
+import type { CorrectionModel, HazeRules, Machine, Pad, Product, Stage } from './catalogue.ts';
 import { removalPerSet } from './removal-rate.ts';
 
 /** A machine with a pad and a product, and what one set of it takes and leaves. */
@@ -47,6 +47,13 @@ export function ladder(
     .sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1))
     .map((combination, rung) => ({ ...combination, rung }));
 }
+
+/** What pad and product are both for. */
+export const stagesOf = ({
+  pad,
+  product,
+}: Pick<Combination, 'pad' | 'product'>): readonly Stage[] =>
+  pad.stages.filter((stage) => product.stages.includes(stage));
 
 const learnedFactor = (id: string, { learned }: CorrectionModel): number =>
   Math.exp(learned?.combinations.get(id)?.own.mean ?? 0);

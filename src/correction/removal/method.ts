@@ -25,7 +25,7 @@ import {
 import { SKINS, type Skin } from '../heat/heat-model.ts';
 import type { LearnedRate } from '../rates/shop-rates.ts';
 import type { CorrectionModel, OwnRate, Stage } from './catalogue.ts';
-import type { Combination } from './combination.ts';
+import { type Combination, stagesOf } from './combination.ts';
 import { removalLogSd, removalPriors } from './removal-knowledge.ts';
 import {
   contactPressure,
@@ -87,7 +87,7 @@ export function methodChain(
   const { range, learned } = rateInForce(combination, model);
   return {
     combination,
-    stages: pad.stages.filter((stage) => product.stages.includes(stage)),
+    stages: stagesOf(combination),
     pressure: contactPressure(machine),
     speed: metresPerSecond(slidingSpeed(machine)),
     contact: seconds(contactTime(machine, model.removal)),

@@ -5,7 +5,7 @@ import type { Micrometres } from '../../base/units.ts';
 import { removalQuantile } from '../../film/limits/removal-risk.ts';
 import { type Defect, medianDepth } from '../defects.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
-import { type Combination, ladder } from '../removal/combination.ts';
+import { type Combination, ladder, stagesOf } from '../removal/combination.ts';
 import { foretell, ladderOn, type PaintKnowledge } from '../removal/removal-knowledge.ts';
 import type { SpotTrial } from './spot-trial.ts';
 
@@ -77,10 +77,8 @@ export function spotLadder(ladderCase: LadderCase): readonly Rung[] {
 }
 
 /** Pad and product go together; and nobody finishes by rotary, for it leaves holograms. */
-function isUseful({ machine, pad, product }: Combination): boolean {
-  const stages = pad.stages.filter((stage) => product.stages.includes(stage));
-  return stages.some((stage) => stage !== 'finish' || machine.motion.kind !== 'rotary');
-}
+const isUseful = (one: Combination): boolean =>
+  stagesOf(one).some((stage) => stage !== 'finish' || one.machine.motion.kind !== 'rotary');
 
 const leftTooMuch = (trial: SpotTrial, aim: number): boolean =>
   trial.cleared !== null && !hasCleared(trial, aim);

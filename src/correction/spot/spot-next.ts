@@ -2,7 +2,7 @@
 import { valueAt } from '../../base/at.ts';
 import type { Finish } from '../../film/film-model.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
-import { type Combination, ladder } from '../removal/combination.ts';
+import { type Combination, ladder, stagesOf } from '../removal/combination.ts';
 import { ladderOn, type PaintKnowledge } from '../removal/removal-knowledge.ts';
 import { hasCleared, type Rung } from './spot-ladder.ts';
 import type { SpotTrial } from './spot-trial.ts';
@@ -92,9 +92,7 @@ export function refiningStep(
       one.machine.padDiameter >= Math.min(after.machine.padDiameter, fullSizeOrbital(model)) &&
       one.perSet < after.perSet &&
       one.haze <= hazeAllowed &&
-      (['refine', 'finish'] as const).some(
-        (stage) => one.pad.stages.includes(stage) && one.product.stages.includes(stage),
-      ),
+      stagesOf(one).some((stage) => stage !== 'cut'),
   );
   return milder.find(({ id }) => valueAt(usual, id) >= needed) ?? milder.at(-1);
 }

@@ -107,7 +107,7 @@ const own: Readonly<Record<string, string>> = {
   sd_um: 'Standard deviation of the points, in µm; empty from one point.',
   shop: 'The shop whose price list the row goes by, as its file calls it.',
   status:
-    'Of a job: done, refused (what was given cannot be used) or failed. On a list of what to buy: buy, in-stock, no-stock-given, not-on-price-list, wash, or job-left-out.',
+    'Of a job: done, refused (what was given cannot be used) or failed. On a list of what to buy: buy, in-stock, no-stock-given, not-on-price-list, wash, counted-at (the aim that jobs are counted at), or job-left-out.',
   stock: 'What is on the shelf, in the unit of the row; empty where nobody says.',
   tax_minor: 'The tax of the whole quote, in the least unit of the currency.',
   time: 'When the reading was taken, as its file writes it.',

@@ -30,6 +30,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'batch-job-twice': example('batch jobs.csv --command survey', {
     'jobs.csv': 'job,readings\ncoupe,a.csv\ncoupe,b.csv\n',
   }),
+  'batch-result': example('batch a-folder --command survey --workers 1', {
+    'coupe.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nbonnet,3,113\n',
+    'quotes.csv': 'job,seq,command,status,exit,vehicle,error\ncoupe,1,quote,done,0,,\n',
+  }),
   'batch-value': example('batch jobs.csv --command plan', {
     'coupe.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nbonnet,3,113\n',
     'jobs.csv': 'job,readings,aim\ncoupe,coupe.csv,perfect\n',
@@ -199,6 +203,7 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'no-readings': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,\nroof,1,-\n',
   }),
+  'output-ending': example('survey samples/sound-saloon/readings.csv -o survey.html'),
   'output-exists': example('survey samples/sound-saloon/readings.csv -o report.txt'),
   'output-is-input': example('survey readings.csv --out readings.csv --force'),
   'output-unwritable': example(

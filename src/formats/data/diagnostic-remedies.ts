@@ -43,6 +43,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'output-exists': 'Choose another name, or let --force replace the file.',
   'output-is-input': 'Choose another name. An input is never changed.',
   'output-unwritable': 'Check that the folder exists, that you may write there, and the disk.',
+  'output-ending': 'Ask for the form with --format; or give the file another name.',
   'substrate-contradicted':
     'Look under which panel the reading stands, and what the panel is made of; then mend the readings or the "substrate" in the job file.',
   'rates-twice':
@@ -145,6 +146,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'batch-value': 'Write in the list what the option of that name takes, or leave the cell empty.',
   'batch-empty':
     'Write a row for each job, or put the files of readings into the folder that is named.',
+  'batch-result':
+    'Nothing has to be done: the file is left alone. Kept in a folder of its own it is not told every time.',
   'stage-order':
     'Move the stage that is named to where the reason asks for it, or leave "order" out: the usual order keeps every rule.',
   'init-exists': 'Name another folder, or move the files that are there away first.',

@@ -283,6 +283,41 @@ export const defaultUses: readonly DefaultUse[] = [
     'a check speaks where an honest survey would look like this with a smaller chance',
     'grade: swapped sides, copied, alike, ordered and too regular values',
   ),
+  use(
+    'training.slips.whole_survey',
+    'compared with the share of the readings that are the reference by one factor',
+    'grade: unit and decimal slips, of the whole survey or by panel',
+  ),
+  use(
+    'training.slips.even_panel',
+    'panels whose F against the reference has a smaller chance are counted, and their number judged by the binomial law',
+    'grade: too regular values',
+  ),
+  use(
+    'training.slips.made_up_spread',
+    'too few to tell where F = its square has no chance under the false alarm, at the points that were read',
+    'grade: what is said where too little was handed in',
+  ),
+  use(
+    'training.slips.finest_step_um',
+    'chance that two values are the same = step/(2·s·√π), step this or the display’s',
+    'grade: alike, repeated and copied values',
+  ),
+  use(
+    'training.verdict',
+    'panels at fault, and panels read, are compared with this',
+    'grade: the verdict, and who is left out of the class',
+  ),
+  use(
+    'training.copies',
+    'same values by the binomial law, near ones by F against what is usual in the class',
+    'grade: copies',
+  ),
+  use(
+    'training.patterns',
+    'marks and panels in common are counted; a drift by t and F, marks that read off by F',
+    'grade: a gauge that drifts, marks that read off',
+  ),
 
   use('template', 'used as it stands', 'template; survey and plan: areas and points of panels'),
 ];

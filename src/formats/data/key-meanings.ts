@@ -294,7 +294,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   key('job', 'film record')(
     'taken_um',
     '3',
-    'What earlier work took, in µm; 0 if surely nothing, "unknown" if nobody knows.',
+    'What earlier work took, in µm; in a job besides what a film record holds, 0 if surely nothing else, "unknown" if nobody knows. It is put back before panels are compared with each other.',
   ),
   job(
     'scope',

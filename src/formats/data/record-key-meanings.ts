@@ -93,6 +93,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'The comparisons that could have made the condition another, nearest its line first.',
   compared: 'The figure that was held against a line.',
   line_um: 'The line, in µm.',
+  put_back_um:
+    'The part of the figure that was not read: film known to have been taken before, put back.',
   by_baseline: 'Whether the line is drawn from the baseline of the car.',
   side: 'On which side of the line the condition lies.',
   beyond: 'What the panel is beyond the line.',
@@ -224,6 +226,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
 
   templates: 'The templates asked for.',
   sheet: 'The panels to read, in walking order.',
+  repeats: 'How often each point is to be read.',
   points: 'The points of the panel or the zone; u and v are shares of its length and height.',
   base: 'The built-in template that a file changes; null for any other.',
   basis: 'On what grounds a number stands.',

@@ -187,6 +187,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'State "taken_um" in the job file; 0 for paint that was never polished.',
   ),
   assumption(
+    'record-and-stated',
+    'The job states film as taken of a panel whose earlier work is on record: both count, as what is stated is what went besides the record.',
+    'If the record holds it, take it out of "taken_um": 0 where nothing else was ever done.',
+  ),
+  assumption(
     'risk',
     'The risk was not chosen, so the built-in one holds.',
     'State --risk-pct, or "risk_pct" in the job or shop file.',
@@ -565,9 +570,14 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Spread the points over the panel, and write each reading as it comes.',
   ),
   reason(
+    'too-few-to-tell',
+    'Too few points were handed in to tell, by how they scatter, values that were read from values that were made up.',
+    'Nothing is held against the trainee. Read more panels, at more points.',
+  ),
+  reason(
     'survey-copied',
-    'The values are those of the reference or of another survey of the class, or lie nearer to them, than chance allows.',
-    'Each reads the car alone.',
+    'The values agree with the reference, or with another survey of the class, more closely than two measurements can: one has the other’s values, or neither was read at the car.',
+    'Each reads the car alone, and writes what the gauge shows.',
   ),
   reason(
     'car-off',
@@ -628,7 +638,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('panel-extra', 'The reference did not read the panel, so it has no score.'),
   note(
     'record-put-back',
-    'Film taken by earlier work on record is put back before panels are compared with each other: what was polished off some makes no other panel thick. What may go is told from what each reads now.',
+    'Film that earlier work took, by a film record or as the job states it ("taken_um"), is put back before panels are compared with each other: what was polished off some makes no other panel thick. What may go is told from what each reads now.',
   ),
   note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
   note(

@@ -15,6 +15,14 @@ export function advised<S extends z.ZodType>(schema: S, advice: Advice): S {
   return schema;
 }
 
+/** A word of the trade that has another name here. */
+export const wordAdvice =
+  (words: ReadonlyMap<string, string>): Advice =>
+  (value) => {
+    const meant = typeof value === 'string' ? words.get(value.trim().toLowerCase()) : undefined;
+    return meant === undefined ? undefined : `write "${meant}"`;
+  };
+
 const keyRegistry = z.registry<{ readonly keyAdvice: KeyAdvice }>();
 
 /** What was meant by a key that means nothing in an object. */

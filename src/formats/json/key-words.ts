@@ -2,7 +2,9 @@
  * What a key that means nothing was meant to be: another unit of a known key (`area_ft2` for
  * `area_m2`), another way to join its words (`riskPct`), or a slip of the pen.
  */
+
 import { suggest } from '../../base/did-you-mean.ts';
+import { toDigits } from '../../base/rounding.ts';
 
 const unitWords = new Set(
   `um µm micron microns micrometre micrometres micrometer micrometers mil mils thou nm mm cm m metre
@@ -54,12 +56,15 @@ function inUnitOf(known: string, key: string, value: unknown): number | undefine
   if (typeof value !== 'number' || to === undefined || to.length !== from?.length) return undefined;
   const factors = to.map((unit, i) => (unit === from[i] ? 1 : worth[unit]?.[from[i] ?? '']));
   return factors.every((factor) => factor !== undefined)
-    ? shortened(factors.reduce((product, factor) => product * factor, value))
+    ? toDigits(
+        factors.reduce((product, factor) => product * factor, value),
+        MEASURED_DIGITS,
+      )
     : undefined;
 }
 
-/** Four digits say as much as anybody measures. */
-const shortened = (value: number): number => Number(value.toPrecision(4));
+/** They say as much as anybody measures. */
+const MEASURED_DIGITS = 4;
 
 /** A list of keys longer than this helps nobody. */
 const MOST_KEYS_LISTED = 24;

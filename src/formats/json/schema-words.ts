@@ -2,7 +2,9 @@
  * A zod schema in plain words, and the part of it that stands at a path: what diagnostics need to
  * say what a place takes. A schema with a description is said by it.
  */
+
 import * as z from 'zod';
+import { inWords } from '../../base/in-words.ts';
 import type { JsonPath } from './json-text.ts';
 
 export type Schema = z.core.$ZodType;
@@ -70,7 +72,7 @@ export function wordsOf(schema: Schema | undefined): readonly string[] {
 }
 
 /** What a schema takes: `a number from 0.1 to 50`, `"light" or "dark"`. */
-export const describeSchema = (schema: Schema): string => alternatives(choices(bare(schema)));
+export const describeSchema = (schema: Schema): string => inWords(choices(bare(schema)), 'or');
 
 function choices(schema: Schema): readonly string[] {
   const { description } = z.globalRegistry.get(schema) ?? {};
@@ -102,8 +104,3 @@ function describeNumber(schema: z.ZodNumber): string {
 /** Whole numbers are bounded by what a double holds exactly: no bound that people set. */
 const bound = (value: number | null): number | undefined =>
   value === null || Math.abs(value) >= Number.MAX_SAFE_INTEGER ? undefined : value;
-
-function alternatives(words: readonly string[]): string {
-  const last = words.at(-1) ?? '';
-  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;
-}

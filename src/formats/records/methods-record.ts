@@ -1,5 +1,7 @@
 /** `leastcut/methods/1`: what the shop works with, or one thing of it with the numbers behind it. */
+
 import * as z from 'zod';
+import { STAGES } from '../../correction/removal/catalogue.ts';
 import { basisMeanings } from '../data/state-meanings.ts';
 import {
   count,
@@ -13,7 +15,7 @@ import {
   word,
 } from './record-parts.ts';
 
-const stages = z.array(z.enum(['cut', 'refine', 'finish']));
+const stages = z.array(z.enum(STAGES));
 
 const machine = z.strictObject({
   machine: z.string(),

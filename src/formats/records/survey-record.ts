@@ -59,6 +59,7 @@ const comparison = z.strictObject({
     'halves-gap',
   ]),
   value_um: z.number(),
+  put_back_um: z.number().min(0),
   line_um: z.number(),
   by_baseline: z.boolean(),
   side: z.enum(['over', 'under']),

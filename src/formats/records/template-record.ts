@@ -50,6 +50,7 @@ export const templateRecordSchema = recordOf(
   }),
   resultOf('template', {
     template: z.string(),
+    repeats: z.number(),
     sheet: z.array(z.strictObject({ panel: z.string(), name: z.string(), points })),
   }),
 );

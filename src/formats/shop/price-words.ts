@@ -1,8 +1,8 @@
 /** What price lists are filled in with in other words and other units, and what to write instead. */
 import { suggest } from '../../base/did-you-mean.ts';
-import { roundTo } from '../../base/rounding.ts';
+import { roundTo, shown } from '../../base/rounding.ts';
 import { currencies, currencyWords } from '../data/currencies.ts';
-import type { Advice } from '../json/advised.ts';
+import { type Advice, wordAdvice } from '../json/advised.ts';
 
 /** `45.50`, `"£45"`: pounds and pence where pence are asked for. */
 const IN_MAJOR = /^\s*\D{0,4}\s*(\d+)(?:[.,](\d{1,2}))?\s*\D{0,4}\s*$/;
@@ -16,7 +16,7 @@ export const minorAdvice: Advice = (value) => {
 };
 
 const inMinor = (amount: number): string =>
-  `it is in the least unit, such as pence or cents: ${roundTo(100 * amount, 0)} for ${amount.toFixed(2)}`;
+  `it is in the least unit, such as pence or cents: ${roundTo(100 * amount, 0)} for ${shown(amount, 2)}`;
 
 /** `£`, `euro`, `gbp`: the code. A `$` or `kr` may be several currencies. */
 export const currencyAdvice: Advice = (value) => {
@@ -41,7 +41,7 @@ const modeWords: ReadonlyMap<string, string> = new Map([
   ...['ceil', 'ceiling'].map((word) => [word, 'up'] as const),
 ]);
 
-export const modeAdvice: Advice = (value) => wordAdvice(value, modeWords);
+export const modeAdvice = wordAdvice(modeWords);
 
 const levelWords: ReadonlyMap<string, string> = new Map([
   ...['category', 'group', 'per-rate', 'vat rate'].map((word) => [word, 'rate'] as const),
@@ -49,12 +49,7 @@ const levelWords: ReadonlyMap<string, string> = new Map([
   ...['invoice', 'document', 'sum', 'all', 'whole'].map((word) => [word, 'total'] as const),
 ]);
 
-export const taxLevelAdvice: Advice = (value) => wordAdvice(value, levelWords);
-
-function wordAdvice(value: unknown, words: ReadonlyMap<string, string>): string | undefined {
-  const meant = typeof value === 'string' ? words.get(value.trim().toLowerCase()) : undefined;
-  return meant === undefined ? undefined : `write "${meant}"`;
-}
+export const taxLevelAdvice = wordAdvice(levelWords);
 
 const keyWords: ReadonlyMap<string, string> = new Map([
   ['vat', 'tax: "tax": { "preset": "uk-vat" }'],

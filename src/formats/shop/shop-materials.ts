@@ -6,11 +6,9 @@ import { suggest } from '../../base/did-you-mean.ts';
 import type { MaterialUnit } from '../../work/work-model.ts';
 import { quoted } from '../json/shorten.ts';
 import { correctionModel, workModel } from '../models.ts';
+import type { Owned } from './shop-rates.ts';
 
 export type PricedMaterial = { readonly id: string; readonly unit: MaterialUnit };
-
-/** What the shop has of each kind: all that is built in where it does not say. */
-type Owned = Readonly<Record<'pads' | 'products', readonly string[] | undefined>>;
 
 export type MaterialFault = {
   readonly key: 'id' | 'unit';
@@ -22,7 +20,7 @@ const PAD = /^(.+)-(\d{2,3})$/;
 
 export function materialFault(
   { id, unit }: PricedMaterial,
-  owned: Owned,
+  owned: Pick<Owned, 'pads' | 'products'>,
 ): MaterialFault | undefined {
   const products = owned.products ?? correctionModel.products.map((one) => one.id);
   const pads = owned.pads ?? correctionModel.pads.map((one) => one.id);

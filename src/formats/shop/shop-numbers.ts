@@ -2,6 +2,7 @@
 
 import * as z from 'zod';
 import { closest } from '../../base/did-you-mean.ts';
+import { toDigits } from '../../base/rounding.ts';
 import { listAllDefaults, type NamedDefault } from '../data/all-defaults.ts';
 import { keysAdvised } from '../json/advised.ts';
 import { onlyOne } from '../json/key-words.ts';
@@ -10,7 +11,7 @@ const numberOf = ({ range: [least, most] }: NamedDefault) =>
   z.number().min(plain(least)).max(plain(most)).optional();
 
 /** Ranges that follow from a value are shown to people: no tail of binary digits. */
-const plain = (bound: number): number => Number(bound.toPrecision(6));
+const plain = (bound: number): number => toDigits(bound, 6);
 
 const defaults = listAllDefaults();
 const ids = defaults.map(({ id }) => id);

@@ -33,7 +33,9 @@ export const toRates = (typed: Rates): ReadonlyMap<string, OwnRate> =>
   );
 
 /** What the shop has of each kind: all that is built in where it does not say. */
-type Owned = Readonly<Record<'machines' | 'pads' | 'products', readonly string[] | undefined>>;
+export type Owned = Readonly<
+  Record<'machines' | 'pads' | 'products', readonly string[] | undefined>
+>;
 
 const KINDS = ['machines', 'pads', 'products'] as const;
 

@@ -3,10 +3,12 @@
  * object with a built-in id changes that one; `like` names a built-in one whose values fill what is
  * left out; else the object says itself what its kind needs.
  */
+
 import * as z from 'zod';
+import { inWords } from '../../base/in-words.ts';
 import type { MetresPerSecond, Millimetres, Minutes, Newtons } from '../../base/units.ts';
 import { metresPerSecond, millimetres, minutes, newtons } from '../../base/units.ts';
-import type { Motion, Stage } from '../../correction/removal/catalogue.ts';
+import { type Motion, STAGES, type Stage } from '../../correction/removal/catalogue.ts';
 import { factorRange, hazeRange, machineRanges, vibrationRange } from '../data/machine-defaults.ts';
 import type { Range } from '../default.ts';
 import { advised } from '../json/advised.ts';
@@ -190,17 +192,14 @@ function checkMachine(entry: TypedMachine, context: Context): void {
   const like = correctionModel.machines.find(({ motion: { kind } }) => kind === motion)?.id;
   const them = toSay.length === 1 ? 'it' : 'them';
   complain(context, {
-    message: `lacks ${listed(toSay)}: ${withArticle(motion)} needs ${them}`,
+    message: `lacks ${inWords(toSay)}: ${withArticle(motion)} needs ${them}`,
     hint: `say ${them}, or "like": "${like}" to take what is left out from the built-in one`,
     lacks: toSay,
   });
 }
 
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-
 const stages = z
-  .array(advised(z.enum(['cut', 'refine', 'finish']), stageAdvice))
+  .array(advised(z.enum(STAGES), stageAdvice))
   .min(1)
   .describe('a list in brackets of "cut", "refine", "finish"');
 
@@ -220,7 +219,7 @@ const thingObject = (known: readonly Known[], kind: string) =>
       const toSay = (['factor', 'stages'] as const).filter((key) => entry[key] === undefined);
       if (toSay.length === 0) return;
       const hint = `"like": "${known[1]?.id}" takes what is left out from the built-in ${kind}`;
-      const message = `lacks ${listed(toSay)}, and does not say what it is like`;
+      const message = `lacks ${inWords(toSay)}, and does not say what it is like`;
       complain(context, { message, hint, lacks: [...toSay, 'like'] });
     });
 

@@ -1,7 +1,7 @@
 /** What shop files are filled in with in other units and other words, and what to write instead. */
 import { suggest } from '../../base/did-you-mean.ts';
 import { roundTo } from '../../base/rounding.ts';
-import type { Advice } from '../json/advised.ts';
+import { type Advice, wordAdvice } from '../json/advised.ts';
 
 const MILLIMETRES_PER_INCH = 25.4;
 /** Pads and throws are sold in inches up to this size. */
@@ -46,10 +46,7 @@ const stageWords: ReadonlyMap<string, string> = new Map(
 );
 
 /** `compounding`, `polish`, `finishing`: the stage as it is called here. */
-export const stageAdvice: Advice = (value) => {
-  const stage = typeof value === 'string' ? stageWords.get(value.trim().toLowerCase()) : undefined;
-  return stage === undefined ? undefined : `write "${stage}"`;
-};
+export const stageAdvice = wordAdvice(stageWords);
 
 const orbitalWords =
   /^(dual action|dual-action|da|random orbital|orbital|eccentric|forced.*|free.*)$/i;

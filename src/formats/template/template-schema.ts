@@ -3,7 +3,9 @@
  * problem is told where it stands: `panels` says everything, `base` with `remove`, `change` and `add`
  * changes a built-in template. Which keys go together is checked beside the schema.
  */
+
 import * as z from 'zod';
+import { figure } from '../../base/rounding.ts';
 import { type TemplateRules, templateRules } from '../data/template-defaults.ts';
 import { type Advice, advised } from '../json/advised.ts';
 import { note, shownName, text } from '../json/setting-values.ts';
@@ -15,7 +17,7 @@ export const shortName = z
 
 const asShare: Advice = (value) =>
   typeof value === 'number' && value >= 2 && value <= 100
-    ? `it is a share of the panel: ${value} % is ${Number((value / 100).toPrecision(6))}`
+    ? `it is a share of the panel: ${value} % is ${figure(value / 100, 6)}`
     : undefined;
 const share = advised(z.number().min(0).max(1), asShare);
 
@@ -27,7 +29,7 @@ const inUnit =
     const meant = factors.find(([factor]) => value * factor >= least && value * factor <= most);
     return meant === undefined
       ? undefined
-      : `${value} ${meant[1]} is ${Number((value * meant[0]).toPrecision(6))} ${unit}`;
+      : `${value} ${meant[1]} is ${figure(value * meant[0], 6)} ${unit}`;
   };
 
 const pointSchema = z.strictObject({

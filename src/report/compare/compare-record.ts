@@ -1,5 +1,5 @@
 /** `leastcut/compare/1`. */
-import { normalQuantile } from '../../base/stats/normal.ts';
+import { Z_95 } from '../../base/stats/normal.ts';
 import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
@@ -135,7 +135,7 @@ const changeRecord = (change: FilmChange | null) =>
 function foretoldRecord(foretold: ForetoldPanel | null) {
   if (foretold === null) return null;
   const { median, logSd } = foretold.removal ?? { median: 0, logSd: 0 };
-  const reach = Math.exp(normalQuantile(0.95) * logSd);
+  const reach = Math.exp(Z_95 * logSd);
   return {
     median: recorded(median),
     low: recorded(median / reach),

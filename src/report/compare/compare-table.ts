@@ -1,5 +1,6 @@
 /** Panel by panel: what came off, what was to, what may still go, and the word on it. */
 
+import { toDigits } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { differencesOf } from '../../film/compare/compare-points.ts';
@@ -86,7 +87,7 @@ function commonAxis(panels: readonly PanelLeft[], unit: LengthUnit): StripAxis {
     ...differencesOf(pairs),
     ...(change === null ? [] : [change.removed.value]),
   ]);
-  const whole = (value: number): number => Number((value * step).toPrecision(12));
+  const whole = (value: number): number => toDigits(value * step, 12);
   return {
     from: whole(Math.floor(inUnit(Math.min(0, ...values), unit) / step)),
     to: whole(Math.ceil(inUnit(Math.max(0, ...values), unit) / step + 0.01)),

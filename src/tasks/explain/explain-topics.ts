@@ -24,6 +24,7 @@ import {
   verdictGroundMeanings,
   verdictMeanings,
 } from '../../formats/data/state-meanings.ts';
+import { valueWords } from '../../formats/data/value-words.ts';
 import { correctionModel } from '../../formats/models.ts';
 import { builtIn, type Effective } from '../settings/setting-origin.ts';
 import type { ExplainedNumber, Explanation, OptionTopic, TopicKind } from './explanation.ts';
@@ -35,7 +36,7 @@ export type TopicSources = {
 };
 
 export const allTopics = ({ options, numbers }: TopicSources): readonly Explanation[] => [
-  ...glossary.map(wordTopic),
+  ...[...glossary, ...valueWords].map(wordTopic),
   ...pairs('condition', conditionMeanings),
   ...pairs('verdict', verdictMeanings),
   ...pairs('verdict', gaugeVerdictMeanings),

@@ -1,5 +1,5 @@
 /** Readings of shims, of one check or of one before and one after the work → what the gauge is worth. */
-import { error, hasErrors, type Outcome, warning } from '../../base/diagnostics.ts';
+import { error, found, hasErrors, type Outcome, warning } from '../../base/diagnostics.ts';
 import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import {
@@ -109,8 +109,6 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
   };
   return { value, diagnostics: [...read.diagnostics, ...adjustment.diagnostics] };
 }
-
-const found = <T>(value: T): Outcome<T> => ({ value, diagnostics: [] });
 
 function readChecks({ files, settings, shimUncertainty }: CheckGaugeRequest): Outcome<GaugeChecks> {
   if (files.length > 2) {

@@ -1,12 +1,13 @@
 /** What the shop works with: the list of it, or one thing with the chain of numbers behind it. */
+
 import { error, type Outcome } from '../../base/diagnostics.ts';
 import { closest, suggest } from '../../base/did-you-mean.ts';
 import { type Seconds, seconds } from '../../base/units.ts';
 import type { CorrectionModel, Machine, Pad, Product } from '../../correction/removal/catalogue.ts';
 import { ladder } from '../../correction/removal/combination.ts';
 import { cutsFasterThan, type MethodChain, methodChain } from '../../correction/removal/method.ts';
-import { modelsWith } from '../../formats/models.ts';
 import type { WorkModel } from '../../work/work-model.ts';
+import { modelsInForce } from '../settings/models-in-force.ts';
 import type { Settings } from '../settings/settings.ts';
 import {
   type MethodNumber,
@@ -31,7 +32,7 @@ export const methodSources = ({
   catalogue,
 }: Pick<Settings, 'correction' | 'work' | 'numbers' | 'catalogue'>): MethodSources => ({
   correction,
-  builtIn: modelsWith(new Map([...numbers].map(([id, { value }]) => [id, value]))).correction,
+  builtIn: modelsInForce(numbers).correction,
   work,
   numbers,
   owned: catalogue.owned,

@@ -38,7 +38,7 @@ function taxAssumption({ money: { prices } }: Settings): readonly Assumption[] {
   const { taxPreset } = value;
   if (taxPreset === null || taxPreset === 'none') return [];
   const { basis, source } = taxPresets[taxPreset];
-  return [{ code: 'quote-tax', text: `${taxPreset} ${basis}: ${source}; check it`, origin }];
+  return [{ code: 'quote-tax', text: `${taxPreset} ${basis}, to be checked: ${source}`, origin }];
 }
 
 /** What is used and not on the list is not charged apart, and that is said. */
@@ -57,6 +57,9 @@ function unpriced(
   if (value.list.materials.length === 0) {
     return [{ code, text: 'materials are not charged: the price list has none', origin }];
   }
-  const text = `${names.length} materials are not charged, as the price list lacks them`;
+  const text =
+    names.length === 1
+      ? '1 material is not charged, as the price list lacks it'
+      : `${names.length} materials are not charged, as the price list lacks them`;
   return [{ code, text, names, origin }];
 }

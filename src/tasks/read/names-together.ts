@@ -1,6 +1,8 @@
 /** Several names of one file that are read as one panel: said, since two panels may be meant. */
+
 import { type Diagnostic, type Place, warning } from '../../base/diagnostics.ts';
 import { groupBy } from '../../base/group-by.ts';
+import { inWords } from '../../base/in-words.ts';
 import { lettersOf } from '../../base/letters.ts';
 import type { Reading } from '../../film/reading.ts';
 
@@ -23,8 +25,7 @@ export function namesTogether(
     const [, second] = firsts;
     if (second === undefined) return [];
     const told = firsts.map(([label]) => `"${label}"`);
-    const most = told.slice(0, -1).join(', ');
-    const message = `${most} and ${told.at(-1)} are read as one panel, the ${nameOf(second[1].panel)}`;
+    const message = `${inWords(told)} are read as one panel, the ${nameOf(second[1].panel)}`;
     const hint = 'if they are different panels, name each as leastcut template show does';
     return [warning('panel-names-together', message, { at: placeOf(second[1]), hint })];
   });

@@ -1,12 +1,11 @@
 /** The shop's own observations on earlier vehicles → the settings that the next one is worked by. */
+
 import { counted } from '../../base/counted.ts';
 import type { Outcome } from '../../base/diagnostics.ts';
 import { modelWithRates } from '../../correction/rates/model-with-rates.ts';
-import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
 import { foreseenLogSd } from '../../correction/removal/removal-knowledge.ts';
 import { removedFilm } from '../../correction/spot/spot-trial.ts';
 import type { Placed } from '../../formats/json/placed.ts';
-import { modelsWith } from '../../formats/models.ts';
 import type { RatesFile } from '../../formats/rates.ts';
 import { seenKey } from '../methods/add-observations.ts';
 import { type KnownRates, type PlacedEvidence, rateEvidence } from '../methods/rate-evidence.ts';
@@ -14,6 +13,7 @@ import type { LoadedFile } from '../read/read-request.ts';
 import { readTrials } from '../spot/spot-trials.ts';
 import type { Assumption } from './assumption.ts';
 import { asMeasured } from './gauge-in-use.ts';
+import { modelsInForce } from './models-in-force.ts';
 import type { SettingOrigin } from './setting-origin.ts';
 import type { Settings } from './settings.ts';
 
@@ -27,14 +27,11 @@ export function withRates(settings: Settings, rates: NamedRates | undefined): Ou
   if (rates === undefined) return { value: settings, diagnostics: [] };
   const { file, name, origin } = rates;
   const plain = { ...settings.correction, learned: null };
-  const read = rateEvidence(file, plain, builtInOf(settings));
+  const read = rateEvidence(file, plain, modelsInForce(settings.numbers).correction);
   const { evidence, byEye, unknown } = read;
   const known = { name, origin, file: file.value, evidence, byEye, unknown, ofThisVehicle: 0 };
   return { value: learnedBy(settings, known), diagnostics: read.diagnostics };
 }
-
-const builtInOf = ({ numbers }: Settings): CorrectionModel =>
-  modelsWith(new Map([...numbers].map(([id, { value }]) => [id, value]))).correction;
 
 function learnedBy(settings: Settings, rates: KnownRates): Settings {
   const correction = modelWithRates(

@@ -1,5 +1,7 @@
 /** Panels that a settings file names, by the template's ids: each once, or refused where it stands. */
+
 import { type Diagnostic, error, type Outcome, type Place } from '../../base/diagnostics.ts';
+import type { OneOrMore } from '../../base/group-by.ts';
 import { panelMatcher } from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { Named } from '../read/match-panels.ts';
@@ -22,15 +24,13 @@ export function settingsPanels<T>(
     : { value: new Map(groups.map(([id, [only]]) => [id, only.value])), diagnostics };
 }
 
-type Group<T> = readonly [Named<T>, ...Named<T>[]];
-
 /** The same where a panel may be named again and again, as in a record of visits. */
 export function settingsPanelGroups<T>(
   named: readonly Named<T>[],
   template: VehicleTemplate,
-): Outcome<ReadonlyMap<string, Group<T>>> {
+): Outcome<ReadonlyMap<string, Readonly<OneOrMore<Named<T>>>>> {
   const match = panelMatcher(template);
-  const groups = new Map<string, Group<T>>();
+  const groups = new Map<string, OneOrMore<Named<T>>>();
   const diagnostics: Diagnostic[] = [];
   for (const one of named) {
     const answer = match(one.name);

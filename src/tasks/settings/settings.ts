@@ -1,4 +1,5 @@
 /** What the layers say and what is built in → the settings in force, each with where it came from. */
+
 import type { LengthUnit } from '../../base/units.ts';
 import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
 import { type Hardness, removalLogSd } from '../../correction/removal/removal-knowledge.ts';
@@ -8,7 +9,6 @@ import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import type { Side } from '../../film/template/panel-sense.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import type { Aim } from '../../formats/json/setting-values.ts';
-import { modelsWith } from '../../formats/models.ts';
 import type { TrainingModel } from '../../training/training-model.ts';
 import type { LearnedPace } from '../../work/history.ts';
 import type { JobScope } from '../../work/job-scope.ts';
@@ -19,6 +19,7 @@ import type { KnownRates } from '../methods/rate-evidence.ts';
 import type { Assumption } from './assumption.ts';
 import { planAssumptions, settingsFileAssumptions, surveyAssumptions } from './assumptions.ts';
 import { type EffectiveSetting, effectiveSettings } from './effective-settings.ts';
+import { modelsInForce } from './models-in-force.ts';
 import { carFacts, type EffectiveFacts } from './panel-facts.ts';
 import { type PlainSettings, plainSettings } from './plain-settings.ts';
 import { type PriceSettings, priceSettings } from './price-settings.ts';
@@ -90,7 +91,7 @@ export type Settings = {
 
 export function resolveSettings(layers: Layers): Settings {
   const numbers = saidNumbers(layers);
-  const models = modelsWith(new Map([...numbers].map(([id, { value }]) => [id, value])));
+  const models = modelsInForce(numbers);
   const catalogue = catalogueOf(layers, models.correction);
   const job = workSettings(layers, catalogue.model.heat, numbers);
   const correction = { ...catalogue.model, heat: heatOf(job, catalogue.model.heat) };

@@ -1,4 +1,4 @@
-import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { machineRecords } from '../../../src/formats/records/machine-records.ts';
@@ -82,6 +82,39 @@ describe.concurrent('settings files that are found', () => {
     expect(err).toContain('../leastcut.json:4:5: error[settings-invalid]');
     expect(err).toContain('~/.config/leastcut/shop.json:3:3: error[settings-unknown-key]');
     expect(err).not.toContain(home);
+  });
+
+  test('name files beside them, which are told as they are named there', async () => {
+    const { env, bay, home } = workshop({ user: { templates: ['vans/two-door.json'] } });
+    mkdirSync(join(home, '.config/leastcut/vans'));
+    const template = readFileSync(join(projectRoot, 'samples/two-door.json'));
+    writeFileSync(join(home, '.config/leastcut/vans/two-door.json'), template);
+    const list = ['template', 'list'];
+    const { out } = await askLeastcut(list, { env, cwd: bay });
+    const { out: record } = await askLeastcut([...list, '--format', 'json'], { env, cwd: bay });
+    expect(out).toContain('two-door: vans/two-door.json, changes saloon');
+    expect(record).toContain('"file": "vans/two-door.json"');
+    expect(out + record).not.toContain(home);
+  });
+
+  test.each([
+    ['gauge', 'gauge.json', 'survey'],
+    ['rates_file', 'rates.json', 'survey'],
+    ['history', 'hours.csv', 'plan'],
+    ['template', 'long-roof.json', 'survey'],
+  ])('name as %s what cannot be read, and no private path is told of it', async (...named) => {
+    const [key, name, command] = named;
+    const { env, bay, home } = workshop({ user: { [key]: name } });
+    const missing = await askLeastcut([command, readings], { env, cwd: bay });
+    expect(missing.err).toContain(
+      `~/.config/leastcut/shop.json:3:${key.length + 7}: error[file-missing]: there is no file "${name}"`,
+    );
+    expect(missing.err).toContain('hint: mend the path: it is relative to this file');
+    mkdirSync(join(home, '.config/leastcut', name));
+    const folder = await askLeastcut([command, readings], { env, cwd: bay });
+    expect(folder.err).toContain(`${name}: error[file-unreadable]: "${name}" cannot be read`);
+    expect([missing.code, folder.code]).toEqual([66, 66]);
+    expect(missing.err + folder.err).not.toContain(home);
   });
 
   test('count as named where they are', async () => {

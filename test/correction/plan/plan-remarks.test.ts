@@ -162,6 +162,14 @@ describe('what to mind while a panel is worked', () => {
     ]);
   });
 
+  it('is that few points were read, and how many more to read before it is worked', () => {
+    const few = (count: number) =>
+      said(amongSound(fiveAround('tested', 112).slice(0, count)).panel, [], figures);
+    expect(few(2)).toEqual([['more-points', 'only 2 points: read 3 more points a panel first']]);
+    expect(few(4)).toEqual([['more-points', 'only 4 points: read 1 more point a panel first']]);
+    expect(few(5)).toEqual([]);
+  });
+
   it('is not an edge where a point of another place was read apart', () => {
     const { panel } = amongSound(fiveAround('tested', 112));
     const apart = [{ ...reading('tested', 'j1', 85), place: 'jamb' }];
