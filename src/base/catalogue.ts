@@ -243,6 +243,11 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'A panel reads more film after the work than before, beyond chance.',
   },
+  'compare-spots-left-out': {
+    kind: 'remark',
+    meaning:
+      'A comparison is held against a plan that test spots went into, and is not told of the spots.',
+  },
   'compare-not-marked': {
     kind: 'remark',
     meaning: 'Points are called alike before and after, and nothing says that they were marked.',

@@ -44,6 +44,8 @@ export type ForetoldPanel = {
 export type PlanFile = {
   readonly vehicle: string | null;
   readonly panels: readonly ForetoldPanel[];
+  /** Whether it was made by what test spots showed: what they took is gone as well. */
+  readonly bySpots: boolean;
 };
 
 const um = z.number().min(0);
@@ -85,6 +87,7 @@ const plannedSchema = z.object({
   stages: stageList,
   scope: z.object({ hours_per_day: z.number().positive().optional() }).optional(),
   days: dayList,
+  test_spots: z.array(z.unknown()).optional(),
   panels: z.array(
     z.object({
       ...planned,
@@ -141,8 +144,9 @@ function dayErrors(
 /** Where a plan does not say how long a day is. */
 const HOURS_OF_ANY_DAY = 24;
 
-const toPlanFile = ({ vehicle, panels }: WrittenPlan): PlanFile => ({
+const toPlanFile = ({ vehicle, panels, test_spots = [] }: WrittenPlan): PlanFile => ({
   vehicle,
+  bySpots: test_spots.length > 0,
   panels: panels.map((panel, i) => ({
     ...toForetold(panel, ['panels', i]),
     zones: panel.zones.map((zone, j) => ({

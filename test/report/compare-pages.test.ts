@@ -146,6 +146,27 @@ describe('the page says', () => {
     expect(page('a plan that took too much for granted')).toContain('cuts less than its rate says');
   });
 
+  test('which panel a rate that looks wrong rests on, where the panels disagree', () => {
+    const some: Comparing = {
+      visits: [before, afterOf((panel) => ({ roof: 6.9, bonnet: 2.9 })[panel] ?? 0)],
+      plan: planOf(foretold('roof', 3), foretold('bonnet', 3)),
+      job: known,
+    };
+    const of = (panels: readonly string[]): string =>
+      renderText(compareBlocks(compared({ ...some, panels }), { unit: 'um', verbose: false }), {
+        width: 400,
+        paint: (text) => text,
+      }).replaceAll(/\s+/g, ' ');
+    expect(of([])).toContain(
+      'most of the work on 2 panels: × 2.30 what was foretold on roof, × 0.97 on bonnet: not the rate alone.',
+    );
+    expect(of([])).toMatch(/Allowed once that is known, not asked for: [^:]* on [^:]*bonnet/);
+    const bonnet = of(['bonnet']);
+    expect(bonnet).not.toContain('Rate:');
+    expect(bonnet).toContain('Against the plan: within what plan and readings may be off by;');
+    expect(bonnet).not.toContain('once that is known');
+  });
+
   test('of many panels that lost too much what each lost, and which limits they are beyond', () => {
     const thin = page('a thin car');
     expect(thin).toMatch(

@@ -25,6 +25,8 @@ export type Comparing = {
   readonly plan?: string;
   readonly workedSets?: string;
   readonly filmRecord?: string;
+  /** Test spots, as a table. */
+  readonly spots?: string;
   readonly gauge?: Keys;
   readonly gaugeAfter?: Keys;
   readonly gloss?: string;
@@ -57,6 +59,7 @@ export function requestOf(comparing: Comparing): CompareRequest {
     plan,
     workedSets,
     filmRecord,
+    spots,
     gloss,
     panels = [],
   } = comparing;
@@ -81,6 +84,7 @@ export function requestOf(comparing: Comparing): CompareRequest {
       filmRecord === undefined
         ? undefined
         : present(readFilmRecord('record.json', filmRecord).value),
+    spots: spots === undefined ? undefined : fileOf('spots.csv', spots),
     marked,
     plan: plan === undefined ? undefined : planOf(plan),
     planFile: plan === undefined ? undefined : fileOf('plan.json', plan),

@@ -25,6 +25,7 @@ export const compareCommand: Command = {
   options: [
     'plan',
     'worked',
+    'spots',
     'marked',
     'template',
     'job',

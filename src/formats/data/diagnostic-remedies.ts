@@ -88,6 +88,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Give files of one vehicle; of several in a file, name it with --vehicle.',
   'compare-film-gained':
     'Give the earlier file first. Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again.',
+  'compare-spots-left-out': 'Name the test spots with --spots, as for the plan.',
   'compare-not-marked':
     'Mark points before the work and say so in a column "marked"; if they were marked, give --marked.',
   'worked-mismatch':

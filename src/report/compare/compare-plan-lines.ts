@@ -2,11 +2,12 @@
 
 import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
+import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
-import type { RateSeen } from '../../tasks/compare/compare-plan.ts';
+import { mainStep, type RateSeen } from '../../tasks/compare/compare-plan.ts';
 import { factorText } from '../log-factor.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
@@ -20,12 +21,11 @@ export function planLine(
     .map((panel) => partsLeft([panel]).filter(({ against }) => against !== null))
     .filter((parts) => parts.length > 0);
   const within = judged.filter((parts) => parts.every((part) => wordOf(part) === 'as-foretold'));
-  const all = within.length === judged.length ? 'all ' : '';
   const parts = [
     ...WORDS.flatMap(({ word, told }) => toldOn(told, judged.flat(), word, unit)),
     ...(within.length === 0
       ? []
-      : [`${all}${counted(within.length, 'panel')} within what plan and readings may be off by`]),
+      : [`${withinText(within.length, judged.length)}within what plan and readings may be off by`]),
   ];
   return [
     paragraph(
@@ -35,6 +35,11 @@ export function planLine(
         : `${parts.join('; ')}; ${asWorkedText(judged.flat(), worked)}.`,
     ),
   ];
+}
+
+function withinText(within: number, judged: number): string {
+  if (judged === 1) return '';
+  return `${within === judged ? 'all ' : ''}${counted(within, 'panel')} `;
 }
 
 /** A plan allows for rates that are far off: what might go is said before it, and is no matter of what it foretold. */
@@ -79,17 +84,49 @@ function toldOf({ comparison, foretold }: PartLeft, unit: LengthUnit): string {
   return `${partNameOf(comparison)} (${came} for ${planned} ${unitName(unit)})`;
 }
 
-export const rateLines = ({ rates }: CompareResult): readonly Block[] => rates.flatMap(rateLine);
+export const rateLines = ({ rates, panels }: CompareResult): readonly Block[] =>
+  rates.flatMap((rate) => rateLine(rate, partsOfRate(rate, panels)));
 
-/** Only a rate that looks wrong is worth a line. */
-function rateLine({ combination, panels, factor, looks }: RateSeen): readonly Block[] {
+/** What was to be done mostly by this combination, and was compared. */
+const partsOfRate = ({ combination }: RateSeen, panels: CompareResult['panels']) =>
+  partsLeft(panels).filter(
+    ({ foretold, against }) =>
+      against !== null &&
+      foretold !== null &&
+      foretold.removal !== null &&
+      mainStep(foretold)?.combination === combination,
+  );
+
+/** Only a rate that looks wrong is worth a line; where the panels disagree, it is not the rate alone. */
+function rateLine(
+  { combination, panels, factor, looks }: RateSeen,
+  parts: readonly PartLeft[],
+): readonly Block[] {
   if (looks === null) return [];
+  const on = `${combination}, most of the work on ${counted(panels, 'panel')}`;
+  if (new Set(parts.map(wordOf)).size > 1) {
+    return [paragraph('Rate', `${on}: ${timesForetold(parts)}: not the rate alone.`)];
+  }
   const word =
     looks === 'too-low' ? 'cuts more than its rate says' : 'cuts less than its rate says';
-  return [
-    paragraph(
-      'Rate',
-      `${combination}, most of the work on ${counted(panels, 'panel')}, ${word}: ${factorText(factor)} what was foretold.`,
-    ),
-  ];
+  return [paragraph('Rate', `${on}, ${word}: ${factorText(factor)} what was foretold.`)];
 }
+
+/** `× 2.30 what was foretold on boot lid, × 0.97 on bonnet`, most first; many within only by their count. */
+function timesForetold(parts: readonly PartLeft[]): string {
+  const told = parts
+    .map((part) => ({ part, times: timesOf(part) }))
+    .sort((one, other) => other.times - one.times);
+  const within = told.filter(({ part }) => wordOf(part) === 'as-foretold');
+  const named = within.length > FEW ? told.filter((one) => !within.includes(one)) : told;
+  const texts = named.map(
+    ({ part, times }, i) =>
+      `×\u00a0${shown(times, 2)}${i === 0 ? ' what was foretold' : ''} on ${partNameOf(part.comparison)}`,
+  );
+  return [...texts, ...(within.length > FEW ? [`${within.length} others within`] : [])].join(', ');
+}
+
+const FEW = 3;
+
+const timesOf = ({ comparison, foretold }: PartLeft): number =>
+  (comparison.change?.removed.value ?? 0) / (foretold?.removal?.median ?? Number.NaN);

@@ -19,11 +19,17 @@ const WORDS: Readonly<Record<GoOnVerdict, string>> = {
   unresolved: 'Cannot tell',
 };
 
+/** Where too much came off somewhere, no panel is worked before it is known what took it. */
+const ONCE_KNOWN = 'Allowed once that is known, not asked for';
+
 /** Each word once for the panels it is of, with what one more set is, or the limit that binds. */
 export function verdictLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
   const parts = partsLeft(panels);
   const groups = groupBy(parts, (part) => JSON.stringify([part.verdict, groundOf(part, unit)]));
   const order: readonly GoOnVerdict[] = ['go-on', 'stop', 'unresolved'];
+  const isOverrun = parts.some(({ overruns }) => overruns.length > 0);
+  const wordOf = (verdict: GoOnVerdict): string =>
+    isOverrun && verdict === 'go-on' ? ONCE_KNOWN : WORDS[verdict];
   return order.flatMap((verdict) =>
     [...groups.values()].flatMap((group) => {
       const [first] = group;
@@ -31,7 +37,7 @@ export function verdictLines(panels: readonly PanelLeft[], unit: LengthUnit): re
       const on = group.length === parts.length && group.length > 2 ? 'all panels' : names(group);
       const ground = groundOf(first, unit);
       const text = verdict === 'go-on' ? `${ground} on ${on}` : `${on}: ${ground}`;
-      return [paragraph(WORDS[verdict], `${text}.`)];
+      return [paragraph(wordOf(verdict), `${text}.`)];
     }),
   );
 }

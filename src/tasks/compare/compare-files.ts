@@ -92,7 +92,7 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   ) {
     return { diagnostics: read };
   }
-  const inputs = [first, ...later].flatMap(({ surveyed }) => surveyed.inputs);
+  const inputs = onceEach([first, ...later].flatMap(({ surveyed }) => surveyed.inputs));
   const standing = gaugesCompared({ ...request, inputs });
   const compare = (from: Visit, to: Visit): SurveyComparison =>
     compareSurveys(from.surveyed.survey, to.surveyed.survey, {
@@ -107,7 +107,7 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   const ids = new Set(panels.value.map(({ id }) => id));
   const { done, said } = worked.value;
   const surveys = left.value;
-  const { parts, rates } = leftOn(total, { planned: planned.value, done }, surveys);
+  const { parts, rates } = leftOn(total, { planned: planned.value, done, ids }, surveys);
   const value: CompareResult = {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
     identity: first.surveyed.identity,
@@ -130,7 +130,26 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
     before: first.surveyed,
     left: left.value.known,
   };
-  return { value, diagnostics: [...read, ...doubts(value, last.file)] };
+  return {
+    value,
+    diagnostics: [...read, ...spotsLeftOut(request), ...doubts(value, last.file)],
+  };
+}
+
+/** Each survey of a visit names the test spots anew. */
+const onceEach = (inputs: readonly ReadInput[]): readonly ReadInput[] =>
+  inputs.filter(({ file }, i) => inputs.findIndex((one) => one.file === file) === i);
+
+function spotsLeftOut({ plan, planFile, spots }: CompareRequest): readonly Diagnostic[] {
+  if (plan?.value.bySpots !== true || spots !== undefined) return [];
+  const message =
+    'the plan was made with test spots, and what they took counts here no longer: more may seem to be left than is';
+  return [
+    warning('compare-spots-left-out', message, {
+      ...(planFile === undefined ? {} : { at: { file: planFile.name } }),
+      hint: 'add --spots, with the file that the plan was made with',
+    }),
+  ];
 }
 
 /** What the visits rest on, each said once. */
@@ -141,10 +160,17 @@ function unique(visits: readonly Visit[]): readonly Assumption[] {
   );
 }
 
-/** Every compared panel as it stands, and what was seen of the plan's rates. */
+/** What was to come off, what of it was worked, and the panels asked about. */
+type ComparedWork = {
+  readonly planned: Planned;
+  readonly done: Planned;
+  readonly ids: ReadonlySet<string>;
+};
+
+/** Every compared panel as it stands, by all that was seen, and the plan's rates on the panels asked about. */
 function leftOn(
   { panels }: SurveyComparison,
-  { planned, done }: { readonly planned: Planned; readonly done: Planned },
+  { planned, done, ids }: ComparedWork,
   { before, known, asked }: Standing,
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
   const { settings } = known;
@@ -187,7 +213,11 @@ function leftOn(
     });
     return zones.length === 0 ? { ...whole, zones } : { ...byItsZones(whole, zones), zones };
   });
-  return { parts, rates: seen.rates };
+  const ofAsked = measuredParts(
+    panels.filter(({ panel }) => ids.has(panel.id)),
+    done,
+  );
+  return { parts, rates: seenRates(ofAsked, settings.correction).rates };
 }
 
 /** A panel in a survey, or the zone of it where it reads as two there too. */

@@ -20,7 +20,7 @@ export function standingNow(
   first: Visit,
   last: Visit,
   { panels }: SurveyComparison,
-  { settings, settingsAfter, job, filmRecord }: VisitsRequest,
+  { settings, settingsAfter, job, filmRecord, spots }: VisitsRequest,
 ): Outcome<Standing> {
   const { earlier, withThis } = recordsAround(filmRecord, visitPanels(panels));
   const surveyed = (
@@ -28,7 +28,7 @@ export function standingNow(
     record: typeof filmRecord,
     { inputs }: SurveyResult = last.surveyed,
     by = settingsAfter,
-  ) => surveyVehicle({ readings, settings: by, job, filmRecord: record, inputs }).value;
+  ) => surveyVehicle({ readings, settings: by, job, filmRecord: record, inputs, spots }).value;
   const left = readingsLeft(first.readings.readings, last.readings.readings, panels);
   // Means over other points tell what came off too vaguely: put back, their scatter would look like film.
   const paired = visitPanels(panels.filter(({ by }) => by === 'pairs'));

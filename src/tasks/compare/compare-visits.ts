@@ -24,6 +24,8 @@ export type VisitsRequest = ReadRequest & {
   readonly settingsAfter: Settings;
   readonly job: Placed<Job> | undefined;
   readonly filmRecord: Placed<FilmRecord> | undefined;
+  /** Test spots worked before the work: what they took is gone, and what they proved may be worked. */
+  readonly spots?: LoadedFile | undefined;
   /** True where every point is said to be marked. */
   readonly marked: boolean;
 };
@@ -54,8 +56,8 @@ function readVisit(file: LoadedFile, request: VisitsRequest, settings: Settings)
   if (readings === undefined || second !== undefined) {
     return { diagnostics: [...read.diagnostics, severalVehicles(file.name, vehicles.length)] };
   }
-  const { job, filmRecord } = request;
-  const surveyed = surveyVehicle({ readings, settings, job, filmRecord, inputs });
+  const { job, filmRecord, spots } = request;
+  const surveyed = surveyVehicle({ readings, settings, job, filmRecord, inputs, spots });
   const diagnostics = [...read.diagnostics, ...surveyed.diagnostics];
   if (surveyed.value === undefined) return { diagnostics };
   const marked = request.marked ? () => true : markedIn(readings);

@@ -5,6 +5,7 @@ import { shown } from '../../../src/base/rounding.ts';
 import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { filmRecordText } from '../../../src/report/compare/film-record-file.ts';
 import { planRecord } from '../../../src/report/plan/plan-record.ts';
+import type { CompareResult } from '../../../src/tasks/compare/compare-files.ts';
 import { LESS_BECAUSE } from '../../../src/tasks/compare/compare-left-reasons.ts';
 import { planFiles } from '../../../src/tasks/plan/plan-files.ts';
 import { surveyFiles } from '../../../src/tasks/survey/survey-files.ts';
@@ -22,10 +23,17 @@ import {
 const job = { vehicle: { id: 'FH-7' }, finish: 'clear-over-base', taken_um: 0 };
 const hundredths = (value: number): number => Number(shown(value, 2));
 
-function surveyOf(readings: string, filmRecord?: string): readonly PanelSurvey[] {
+type Known = Pick<Comparing, 'filmRecord' | 'spots'>;
+
+function surveyOf(
+  readings: string,
+  filmRecord?: string,
+  known: Known = {},
+): readonly PanelSurvey[] {
   const request = requestOf({
     visits: [readings],
     job,
+    ...known,
     ...(filmRecord === undefined ? {} : { filmRecord }),
   });
   const [vehicle] = surveyFiles(request).value ?? [];
@@ -147,6 +155,30 @@ describe('what may still go', () => {
     const alone = budgetOf(surveyOf(after, record), 'bonnet');
     expect(hundredths(bonnet.left?.budget ?? Number.NaN)).toBeLessThan(alone);
     expect(bonnet.reasons.map(({ code }) => code)).toContain('less-as-before');
+  });
+
+  test('counts what test spots took, as a survey of the later readings with them does', () => {
+    const row = (mark: number): string =>
+      `A,bonnet,da,foam-medium,medium,4,${mark},118.0,115.4,swirl marks,60,1`;
+    const spots = [
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct,haze_grade',
+      ...[1, 2, 3, 4, 5].map(row),
+    ].join('\n');
+    const visits = [readingsText(soundFilm), readingsText(worked(soundFilm, () => 1.5))];
+    const told = (more: Known): CompareResult => compared({ visits, job, ...more });
+    const budget = (result: CompareResult): number =>
+      hundredths(panelLeft(result, 'bonnet').left?.budget ?? Number.NaN);
+    const [without, withSpots] = [told({}), told({ spots })];
+    const record = filmRecordText(withSpots, '2026-11-26', undefined);
+    expect(budget(withSpots)).toBe(
+      budgetOf(surveyOf(visits[1] ?? '', record, { spots }), 'bonnet'),
+    );
+    expect(budget(withSpots)).toBeLessThan(budget(without) - 0.5);
+    expect(withSpots.inputs.map(({ file }) => file)).toEqual([
+      'visit-1.csv',
+      'spots.csv',
+      'visit-2.csv',
+    ]);
   });
 
   test('says why where it is more than before the work: other readings, not other paint', () => {
