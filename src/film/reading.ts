@@ -31,6 +31,8 @@ export type Reading = {
   readonly time?: string;
   readonly substrate?: string;
   readonly note?: string;
+  /** Whether its last decimal is written and 0, which a number no longer shows; known where it was looked for. */
+  readonly zeroWritten?: boolean;
   /** Where on the panel, as fractions of its length and height or whatever the file means by it. */
   readonly u?: string;
   readonly v?: string;

@@ -69,10 +69,11 @@ const asciiTick = ({ text, apart, ...rest }: Tick): Tick => ({
   ...(apart === undefined ? {} : { apart: apart.map(asciiText) }),
 });
 
-const asciiPanel = ({ label, towards, places }: BoxPanel): BoxPanel => ({
+const asciiPanel = ({ label, towards, places, boxes }: BoxPanel): BoxPanel => ({
   label: asciiText(label),
   towards: towards === null ? null : { ...towards, word: asciiText(towards.word) },
   places: places.map((place) => ({ ...place, name: asciiText(place.name) })),
+  boxes,
 });
 
 const asciiFace = ({ name, note, points }: Face): Face => ({

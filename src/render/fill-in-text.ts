@@ -56,7 +56,7 @@ const beside = (left: string, right: string, at: number): string =>
   right === '' ? left : left + ' '.repeat(Math.max(0, at - displayWidth(left))) + right;
 
 /** The name with the arrow at its side, and the boxes in rows, each as far across as its point lies. */
-function panelLines({ label, towards, places }: BoxPanel, width: number): readonly string[] {
+function panelLines({ label, towards, places, boxes }: BoxPanel, width: number): readonly string[] {
   const name = printable(label);
   const arrow = towards === null ? '' : printable(towardsText(towards));
   const blank = width - displayWidth(name) - displayWidth(arrow);
@@ -66,12 +66,26 @@ function panelLines({ label, towards, places }: BoxPanel, width: number): readon
       : `${name}  ${arrow}`;
   const heights = [...new Set(places.map(({ v }) => v))].sort((a, b) => a - b);
   const rows = heights.flatMap((height) =>
-    boxRow(
+    stacked(
       places.filter(({ v }) => v === height),
+      boxes,
       width,
     ),
   );
   return [head, ...rows].map((line) => line.trimEnd());
+}
+
+/** A row of boxes, and under it those for further readings of the same points. */
+function stacked(places: readonly BoxPlace[], boxes: number, width: number): readonly string[] {
+  const unnamed = places.map((place) => ({
+    ...place,
+    name: ' '.repeat(displayWidth(printable(place.name))),
+  }));
+  const further = boxRow(unnamed, width);
+  return boxRow(places, width).flatMap((line, i) => [
+    line,
+    ...Array.from({ length: boxes - 1 }, () => further[i] ?? ''),
+  ]);
 }
 
 /** One row of boxes, each where its point lies; where they would touch, closely from the left. */

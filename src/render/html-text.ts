@@ -18,13 +18,24 @@ const WHOLE_WORD =
   /((?<![\w-])--[a-z][\w-]{1,20}(?![\w-])|(?<![\w/-])(?:[a-z][\w-]{1,15}\/){2}[a-z][\w-]{1,15}(?![\w/-]))/;
 
 /** Text of a sentence, with the words in it that are typed as they stand kept in one piece. */
-export const sentence = (text: string): string =>
+export const sentence = (text: string): string => withWhole(text, wholeWord);
+
+/** The same for short lines, on which a step of long names has no room: it breaks after a slash, and nowhere else. */
+export const shortLines = (text: string): string =>
+  withWhole(text, (word) =>
+    word
+      .split(/(?<=\/)/)
+      .map(wholeWord)
+      .join('<wbr>'),
+  );
+
+const withWhole = (text: string, whole: (word: string) => string): string =>
   text
     .split(WHOLE_WORD)
-    .map((part, at) =>
-      at % 2 === 0 ? escaped(part) : element('span', { class: 'whole-word' }, escaped(part)),
-    )
+    .map((part, at) => (at % 2 === 0 ? escaped(part) : whole(part)))
     .join('');
+
+const wholeWord = (word: string): string => element('span', { class: 'whole-word' }, escaped(word));
 
 /** `<tag attributes>content</tag>`; attributes are escaped, the content is HTML already. */
 export function element(

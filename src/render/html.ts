@@ -7,7 +7,7 @@ import { curveDrawing } from './curve-svg.ts';
 import { facesTable } from './faces-table.ts';
 import { pageStyle } from './html-style.ts';
 import { curveTable, tableHtml } from './html-table.ts';
-import { element, escaped, sentence } from './html-text.ts';
+import { element, escaped, sentence, shortLines } from './html-text.ts';
 import { boxesDrawing, faceDrawing } from './panel-svg.ts';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
@@ -139,7 +139,7 @@ function paragraphHtml({
 
 function tickHtml({ text, boxes, tone = 'plain' }: Tick): string {
   const look = tone === 'plain' ? {} : { class: tone };
-  return element('li', look, element('b', {}).repeat(boxes), element('span', {}, sentence(text)));
+  return element('li', look, element('b', {}).repeat(boxes), element('span', {}, shortLines(text)));
 }
 
 const faceHtml = (face: Face, at: number): string =>

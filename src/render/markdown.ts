@@ -61,7 +61,7 @@ function blockMarkdown(block: Block): string {
 }
 
 /** A column for each point, in the order of the template: a table cannot show where they lie. */
-function boxesMarkdown({ label, towards, places }: BoxPanel): string {
+function boxesMarkdown({ label, towards, places, boxes }: BoxPanel): string {
   const name = towards === null ? label : `${label}, ${towardsText(towards)}`;
   const names = places.map((place) => escapedMarkdown(place.name));
   const blanks = names.map(() => '');
@@ -70,7 +70,7 @@ function boxesMarkdown({ label, towards, places }: BoxPanel): string {
     tableOf(
       names,
       blanks.map(() => 'left'),
-      [blanks],
+      Array.from({ length: boxes }, () => blanks),
     ),
   );
 }

@@ -20,20 +20,20 @@ const ROW = 38;
 const HALF_VALUE = 28;
 
 /** As high as its rows of points need. */
-export function boxesDrawing({ label, towards, places }: BoxPanel): string {
+export function boxesDrawing({ label, towards, places, boxes }: BoxPanel): string {
   const names = places.map(({ name }) => name).join(', ');
   const arrow = towards === null ? '' : towardsText(towards);
   const rows = new Set(places.map(({ v }) => v)).size;
-  const height = Math.max(ONE_ROW, rows * BOX_ROW);
+  const height = Math.max(ONE_ROW, rows * boxes * BOX_ROW);
   return drawing(
     {
       look: 'points',
       box: [0, 0, WIDTH, height],
       title: label,
-      said: `${arrow === '' ? '' : `${arrow}; `}a box for each of the points ${names}`,
+      said: `${arrow === '' ? '' : `${arrow}; `}${boxes === 1 ? 'a box' : `${boxes} boxes`} for each of the points ${names}`,
     },
     frame(height),
-    ...places.map((place) => pointBox(place, height)),
+    ...places.map((place) => pointBoxes(place, boxes, height)),
   );
 }
 
@@ -52,13 +52,14 @@ const frame = (height: number): string =>
   element('rect', { class: 'frame', x: 1, y: 1, width: WIDTH - 2, height: height - 2 });
 
 /** Kept inside the panel's rectangle also where a point lies at its edge. */
-function pointBox({ name, u, v }: BoxPlace, height: number): string {
+function pointBoxes({ name, u, v }: BoxPlace, boxes: number, height: number): string {
+  const all = boxes * BOX.height;
   const x = within(u * WIDTH - BOX.width / 2, 4, WIDTH - BOX.width - 4);
-  const y = within(v * height - BOX.height / 2, 4, height - BOX.height - 4);
-  return (
-    element('rect', { class: 'box', x, y, ...BOX }) +
-    drawnText({ x: x + 4, y: y + 12, anchor: 'start', look: 'name' }, name)
+  const y = within(v * height - all / 2, 4, height - all - 4);
+  const rects = Array.from({ length: boxes }, (_, k) =>
+    element('rect', { class: 'box', x, y: tenth(y + k * BOX.height), ...BOX }),
   );
+  return rects.join('') + drawnText({ x: x + 4, y: y + 12, anchor: 'start', look: 'name' }, name);
 }
 
 const signWord = ({ sign }: FacePoint): string => (sign === 'none' ? '' : ` ${sign}`);

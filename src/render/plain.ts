@@ -60,8 +60,10 @@ function blockFacts(block: Block): readonly string[] {
     case 'curve':
       return curveFacts(block.label, block.curve);
     case 'boxes':
-      return block.panels.flatMap(({ label, places }) =>
-        places.map(({ name }) => `${label}: to read: point ${name}`),
+      return block.panels.flatMap(({ label, places, boxes }) =>
+        places.map(
+          ({ name }) => `${label}: to read: point ${name}${boxes === 1 ? '' : `, ${boxes} times`}`,
+        ),
       );
   }
 }

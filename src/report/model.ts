@@ -69,6 +69,8 @@ export type BoxPanel = {
   readonly label: string;
   readonly towards: Towards | null;
   readonly places: readonly BoxPlace[];
+  /** Boxes of each point, one under the other. */
+  readonly boxes: number;
 };
 
 /** A point with what was read there; `sign` where it stands out. */

@@ -57,8 +57,14 @@ export type ClassView = {
   readonly conditions: ConditionAgreement | null;
 };
 
-/** A slip says how somebody writes, not how hard a panel is; half a car leaves too few panels that everybody read. */
-export type LeftOut = { readonly survey: GradedSurvey; readonly why: 'slip' | 'half-unread' };
+/**
+ * A slip says how somebody writes, not how hard a panel is; half a car leaves too few panels that everybody read;
+ * repeats that are all alike say nothing of the gauge.
+ */
+export type LeftOut = {
+  readonly survey: GradedSurvey;
+  readonly why: 'slip' | 'half-unread' | 'repeats-alike';
+};
 
 type Graded = { readonly survey: GradedSurvey; readonly grade: Grade };
 
@@ -92,7 +98,7 @@ export function classView(
   { readShare }: TrainingModel['verdict'],
 ): ClassView {
   const sound = graded.filter(({ grade }) => !hasSlip(grade));
-  const full = sound.filter(({ grade }) => isFull(grade, readShare));
+  const full = sound.filter(({ grade }) => isFull(grade, readShare) && !hasAlikeRepeats(grade));
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
     lowSpots: foundByClass(graded.map(({ grade }) => grade.lowSpots)),
@@ -103,7 +109,7 @@ export function classView(
     ),
     leftOut: graded
       .filter((one) => !full.includes(one))
-      .map(({ survey, grade }) => ({ survey, why: hasSlip(grade) ? 'slip' : 'half-unread' })),
+      .map(({ survey, grade }) => ({ survey, why: whyLeftOut(grade, readShare) })),
     conditions: conditionAgreement(
       graded.flatMap(({ survey }) => conditionPairs(survey, reference)),
     ),
@@ -111,6 +117,14 @@ export function classView(
 }
 
 const hasSlip = ({ reasons }: Grade): boolean => reasons.some(isSlip);
+
+const hasAlikeRepeats = ({ reasons }: Grade): boolean =>
+  reasons.some(({ code }) => code === 'repeats-alike');
+
+function whyLeftOut(grade: Grade, readShare: number): LeftOut['why'] {
+  if (hasSlip(grade)) return 'slip';
+  return isFull(grade, readShare) ? 'repeats-alike' : 'half-unread';
+}
 
 const isFull = ({ coverage: { panels, panelsRead } }: Grade, readShare: number): boolean =>
   panelsRead >= readShare * panels;

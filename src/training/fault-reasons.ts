@@ -23,6 +23,8 @@ export type FaultsOf = {
   readonly trainee: GradedSurvey;
   readonly reference: Reference;
   readonly judged: Judged;
+  /** Told in place of how well the readings repeat, which nobody knows then. */
+  readonly repeatsAlike: Reason | null;
   readonly bias: CarBias | null;
   /** Panels that a blunder speaks of already. */
   readonly explained: ReadonlySet<string>;
@@ -222,7 +224,12 @@ function coverageReasons({ judged: { coverage }, trainee }: FaultsOf): readonly 
   ];
 }
 
-function repeatabilityReasons({ judged: { repeatability }, trainee }: FaultsOf): readonly Reason[] {
+function repeatabilityReasons({
+  judged: { repeatability },
+  repeatsAlike,
+  trainee,
+}: FaultsOf): readonly Reason[] {
+  if (repeatsAlike !== null) return [repeatsAlike];
   if (repeatability === null) {
     return [
       reason(

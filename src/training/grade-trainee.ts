@@ -2,6 +2,7 @@
 
 import { type Agreement, limitsOfAgreement } from '../base/stats/limits-of-agreement.ts';
 import type { Panel } from '../film/template/template.ts';
+import { alikeRepeats } from './alike-repeats.ts';
 import { type CarBias, carBias } from './car-bias.ts';
 import {
   type ConditionAgreement,
@@ -59,7 +60,8 @@ export function gradeTrainee(request: GradeRequest): Grade {
     const panel = reference.panels.get(read.panel.id);
     return panel === undefined ? [] : [scorePanel(read, panel, scoring, model.scores)];
   });
-  const repeated = ownRepeatability(trainee, keyed.points);
+  const repeatsAlike = alikeRepeats(trainee, model);
+  const repeated = repeatsAlike === null ? ownRepeatability(trainee, keyed.points) : null;
   const judged: Judged = {
     scores,
     coverage: coverageOf(trainee, reference),
@@ -99,6 +101,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
         trainee,
         reference,
         judged,
+        repeatsAlike,
         bias,
         explained,
         wholeSurvey: blunders.some((one) => isSlip(one) && one.panels.length === 0),

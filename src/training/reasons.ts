@@ -8,6 +8,7 @@ export type ReasonCode =
   | BlunderCode
   | FaultCode
   | 'not-repeated'
+  | 'repeats-alike'
   | 'panel-extra'
   | 'too-few-to-tell';
 

@@ -2,7 +2,8 @@
  * Readings of one survey by two steps of the display: some in tenths, and far more of the others in wholes than
  * chance gives. A gauge shows tenths all through, or wholes; a last figure is 0 in one reading of ten, and as many as
  * were found have a chance by the binomial law. Gauges that show wholes from some film on are no matter: only readings
- * among those with tenths count. The same of hundredths, and of tenths and hundredths of a mil.
+ * among those with tenths count, and of these no reading whose 0 is written. The same of hundredths, and of tenths
+ * and hundredths of a mil.
  */
 import { says } from '../base/sentence.ts';
 import { binomialUpperTail } from '../base/stats/incomplete-beta.ts';
@@ -31,13 +32,13 @@ export function stepChanges(
   const fine = readings.filter((one) => !isWhole(one)).map(({ thickness }) => thickness);
   const [low, high] = [Math.min(...fine), Math.max(...fine)];
   const among = readings.filter(({ thickness }) => thickness >= low && thickness <= high);
-  const whole = among.filter(isWhole);
-  if (binomialUpperTail(whole.length, among.length, TENTH) >= falseAlarm) return [];
+  const lacking = among.filter((one) => one.zeroWritten !== true && isWhole(one));
+  if (binomialUpperTail(lacking.length, among.length, TENTH) >= falseAlarm) return [];
   return [
     reason(
       'step-changes',
-      says`${whole.length} of ${among.length} readings stand without the last figure that the others have: a display shows it all through; write each reading as the gauge shows it`,
-      { at: whole[0] },
+      says`${lacking.length} of ${faceReadings(trainee).length} readings stand without the last figure that the others have: a display shows it all through; write each reading as the gauge shows it`,
+      { at: lacking[0] },
     ),
   ];
 }

@@ -74,7 +74,7 @@ describe('a blank reading sheet', () => {
     expect(trainees[0]?.reasons.map(({ code }) => code)).not.toContain('not-repeated');
     const printed = await askLeastcut([...words, '--repeats', '3']);
     expect(printed.out.replace(/\s+/g, ' ')).toContain(
-      '3 readings of each point, one under the other: lift the probe and set it down anew for each',
+      '3 boxes for every point, one under the other, for 3 readings: lift the probe and set it down anew for each',
     );
     const record = await askLeastcut([...words, '--repeats', '3', '--format', 'json']);
     expect(JSON.parse(record.out)).toMatchObject({ template: 'hatch', repeats: 3 });

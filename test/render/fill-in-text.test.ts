@@ -17,7 +17,7 @@ const panel = (
   label: string,
   places: readonly BoxPlace[],
   towards: Towards | null = null,
-): BoxPanel => ({ label, places, towards });
+): BoxPanel => ({ label, places, towards, boxes: 1 });
 
 describe('boxes for the points of a panel', () => {
   test('stand in rows as the points lie, two panels beside one another, with an arrow', () => {
@@ -34,6 +34,15 @@ describe('boxes for the points of a panel', () => {
       '',
       'left sill  ← front',
       '   1 [______] 2 [______]',
+    ]);
+  });
+
+  test('stand one under the other for several readings of a point, the name at the first', () => {
+    expect(boxLines([{ ...panel('sill', row), boxes: 3 }], { width: 60 })).toEqual([
+      'sill',
+      '       1 [______]        2 [______]',
+      '         [______]          [______]',
+      '         [______]          [______]',
     ]);
   });
 

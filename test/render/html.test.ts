@@ -96,6 +96,14 @@ describe('words that are typed as they stand', () => {
     expect(pageStyle).toContain('.whole-word { white-space: nowrap; }');
   });
 
+  test('a step to tick, which stands in a narrow column, may break after its slashes alone', () => {
+    const text = '3×\u00a0da-small/foam-medium/heavy, 3 min';
+    const html = body({ kind: 'ticks', label: 'roof', items: [{ text, boxes: 1 }] });
+    const parts = ['da-small/', 'foam-medium/', 'heavy'];
+    const broken = parts.map((part) => `<span class="whole-word">${part}</span>`).join('<wbr>');
+    expect(html).toContain(`<span>3×\u00a0${broken}, 3 min</span>`);
+  });
+
   test.each(['a--b', '---', 'a/b', 'a/b/c/d', `--${'x'.repeat(40)}`, 'x/y/z/'])(
     '%s is no such word',
     (text) => {
@@ -292,6 +300,7 @@ describe('the blocks of a page', () => {
             { name: '1', u: 0.5, v: 0.5 },
             { name: 'edge', u: 1, v: 0 },
           ],
+          boxes: 1,
         },
       ],
     });

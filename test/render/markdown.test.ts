@@ -93,6 +93,7 @@ describe('a page in Markdown', () => {
                 { name: '1', u: 0, v: 0 },
                 { name: '2', u: 1, v: 0 },
               ],
+              boxes: 1,
             },
           ],
         },

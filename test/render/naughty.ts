@@ -160,7 +160,12 @@ export const pageOf = (label: string): readonly Block[] => [
   {
     kind: 'boxes',
     panels: [
-      { label, towards: { word: label, at: 'left' }, places: [{ name: label, u: 0.5, v: 0.5 }] },
+      {
+        label,
+        towards: { word: label, at: 'left' },
+        places: [{ name: label, u: 0.5, v: 0.5 }],
+        boxes: 2,
+      },
     ],
   },
 ];

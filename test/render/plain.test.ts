@@ -176,7 +176,7 @@ test('what is drawn or filled in is said', () => {
       },
       {
         kind: 'boxes',
-        panels: [{ label: 'roof', towards: null, places: [{ name: '1', u: 0, v: 0 }] }],
+        panels: [{ label: 'roof', towards: null, places: [{ name: '1', u: 0, v: 0 }], boxes: 1 }],
       },
     ),
   ).toEqual([

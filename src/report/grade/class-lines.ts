@@ -25,13 +25,32 @@ function copiedText(
       );
 }
 
-export const copiedBlocks = ({ copied }: GradedClass, unit: LengthUnit): readonly Block[] =>
-  copied.length === 0
+export function copiedBlocks({ copied }: GradedClass, unit: LengthUnit): readonly Block[] {
+  const twice = copied.filter(isOfOne);
+  const alike = copied.filter((pair) => !isOfOne(pair));
+  return [...alikeBlocks(alike, unit), ...twiceBlocks(twice)];
+}
+
+const isOfOne = ({ trainees }: CopiedSurveys): boolean =>
+  trainees.length === 2 && trainees[0] === trainees[1];
+
+const twiceBlocks = (twice: readonly CopiedSurveys[]): readonly Block[] =>
+  twice.length === 0
+    ? []
+    : [
+        paragraph(
+          'Handed in twice',
+          `${twice.map(({ trainees: [name], same, of }) => `${name} (${same} of ${of} values are the same in both)`).join('; ')}: the same file was given twice, or one with its values; it is no second attempt.`,
+        ),
+      ];
+
+const alikeBlocks = (alike: readonly CopiedSurveys[], unit: LengthUnit): readonly Block[] =>
+  alike.length === 0
     ? []
     : [
         paragraph(
           'Too alike',
-          `${copied.map((pair) => copiedText(pair, unit)).join('; ')}. Two who measure hardly ever agree so closely: one has the other’s values, or neither read the car. Ask them.`,
+          `${alike.map((pair) => copiedText(pair, unit)).join('; ')}. Two who measure hardly ever agree so closely: one has the other’s values, or neither read the car. Ask them.`,
         ),
       ];
 
@@ -172,6 +191,7 @@ export function gaugeRrBlocks(
 const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], string>> = {
   slip: 'with slips in the readings',
   'half-unread': 'with half of the car unread',
+  'repeats-alike': 'with repeats all alike',
 };
 
 /** ` (without caja and dov, with slips in the readings)` */

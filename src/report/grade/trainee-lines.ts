@@ -43,6 +43,7 @@ const OF_THE_WHOLE: readonly ReasonCode[] = [
   'panels-unread',
   'few-points',
   'not-repeated',
+  'repeats-alike',
   'too-regular',
   'survey-copied',
   'gauge-drift',

@@ -42,20 +42,20 @@ export const sheetBlocks = (
   gap,
   paragraph(
     null,
-    `In walking order, a box for every point: ${readingsAsked(repeats)}. Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.`,
+    `In walking order, ${readingsAsked(repeats)}. Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.`,
   ),
   paragraph(
     null,
     `At least ${fewest} points on a panel, ${best} where it is large enough, up to ${most} where readings differ; more do not help.`,
   ),
   gap,
-  { kind: 'boxes', panels: panels.map(boxPanel) },
+  { kind: 'boxes', panels: panels.map((panel) => boxPanel(panel, repeats)) },
 ];
 
 const readingsAsked = (repeats: number): string =>
   repeats === 1
-    ? 'one reading, or its repeats one under the other (three where a class is graded)'
-    : `${repeats} readings of each point, one under the other: lift the probe and set it down anew for each`;
+    ? 'a box for every point: one reading, or its repeats one under the other (three where a class is graded)'
+    : `${repeats} boxes for every point, one under the other, for ${repeats} readings: lift the probe and set it down anew for each`;
 
 const isMetal = ({ substrate }: Panel): boolean =>
   substrate === 'steel' || substrate === 'aluminium';
@@ -64,12 +64,13 @@ const isMetal = ({ substrate }: Panel): boolean =>
 const labelOf = (panel: Panel): string =>
   isMetal(panel) ? panel.name : `${panel.name} (${panel.substrate})`;
 
-function boxPanel(panel: Panel): BoxPanel {
+function boxPanel(panel: Panel, boxes: number): BoxPanel {
   const view = panelView(panel);
   return {
     label: labelOf(panel),
     towards: view.towards,
     places: panel.points.map(({ point, ...place }) => ({ name: point, ...seenPlace(place, view) })),
+    boxes,
   };
 }
 

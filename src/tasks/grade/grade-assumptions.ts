@@ -19,6 +19,8 @@ type About = {
   readonly oneGauge: boolean;
   /** No mark of the expert’s was read by anybody as the same. */
   readonly ownPoints: boolean;
+  /** There are marks, and a consensus, which has none. */
+  readonly marksUnused: boolean;
 };
 
 export const gradeAssumptions = (
@@ -31,6 +33,7 @@ export const gradeAssumptions = (
   ...sigmaTaken(request, about),
   ...usualRepeats(request),
   ...ownPoints(about),
+  ...marksUnused(about),
   ...gaugeOfAll(request),
   ...about.entries.flatMap(ownGauge),
   ...oneGauge(request, about),
@@ -82,6 +85,17 @@ const ownPoints = ({ ownPoints: areOwn }: About): readonly Assumption[] =>
           code: 'own-points',
           text: 'each read points of their own, as no marks are shared: --marked if names alike are one place',
           origin: 'readings',
+        },
+      ]
+    : [];
+
+const marksUnused = ({ marksUnused: areUnused }: About): readonly Assumption[] =>
+  areUnused
+    ? [
+        {
+          code: 'consensus-marks',
+          text: 'panels compared by their means, as a consensus has no marks, so no drift and no mark that reads off is looked for: the file of an expert as reference compares mark by mark',
+          origin: 'built-in',
         },
       ]
     : [];

@@ -39,6 +39,10 @@ export function gradeSurveys(
   if (reference.panels.size === 0) return noConsensus(training.class.leastSurveys);
   const sigmaPt = sigmaInForce(request, ofClass, reference);
   const copies = copiesAmong(surveys, ofClass, reference, training);
+  const nameOf = (survey: GradedSurvey): string =>
+    surveys.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
+  // Handed in twice by one trainee is told to the trainer, and is nobody’s blunder.
+  const ofTwo = copies.filter(({ surveys: two }) => new Set(two.map(nameOf)).size > 1);
   const grades = new Map(
     surveys.map(({ entry, survey }) => [
       entry,
@@ -49,7 +53,7 @@ export function gradeSurveys(
         gauges: gaugesOf(entry, base, request),
         marking: request.rubric?.value ?? usualMarking(training),
         model: training,
-        fromClass: copies.flatMap((copy) => copyReasons(survey, copy, expert)),
+        fromClass: ofTwo.flatMap((copy) => copyReasons(survey, copy, expert)),
       }),
     ]),
   );
@@ -61,8 +65,6 @@ export function gradeSurveys(
     reference,
     training.verdict,
   );
-  const nameOf = (survey: GradedSurvey): string =>
-    surveys.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
   return {
     value: {
       ...{ reference, sigmaPt, grades, view },

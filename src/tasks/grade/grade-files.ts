@@ -79,7 +79,8 @@ function classOf(
   const ownPoints =
     expert !== null &&
     [...grades.values()].every(({ scores }) => scores.every(({ shared }) => shared === 0));
-  const about = { sigmaPt: graded.sigmaPt, marking, entries, oneGauge, ownPoints };
+  const marksUnused = expert === null && (request.marked || entries.some(hasMarks));
+  const about = { sigmaPt: graded.sigmaPt, marking, entries, oneGauge, ownPoints, marksUnused };
   return {
     ...graded,
     vehicle: base.vehicle ?? identity?.id ?? null,
@@ -98,6 +99,9 @@ function classOf(
     settings,
   };
 }
+
+const hasMarks = ({ handedIn }: Entry): boolean =>
+  handedIn?.readings.readings.some(({ marked }) => marked) ?? false;
 
 const traineeOf = (entry: Entry, grades: ReadonlyMap<Entry, Grade>): GradedTrainee => ({
   name: entry.name,

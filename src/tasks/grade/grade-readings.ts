@@ -14,6 +14,7 @@ import type { GaugeRole } from '../../intake/header/gauge-vocabulary.ts';
 import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 import type { HandedFile } from './grade-request.ts';
+import { withWrittenZeros } from './written-zeros.ts';
 
 /** One trainee’s readings in one file. */
 export type HandedIn = {
@@ -44,7 +45,8 @@ export function readSurveys(
   if (chosen.value === undefined) {
     return { diagnostics: [...diagnostics, ...chosen.diagnostics] };
   }
-  const named = byOperator(chosen.value.readings, file, input);
+  const written = withWrittenZeros(chosen.value.readings, file, input);
+  const named = byOperator(written, file, input);
   const all = [...diagnostics, ...named.diagnostics];
   if (named.value === undefined || hasErrors(all)) return { diagnostics: all };
   const { vehicle: _, ...about } = chosen.value;

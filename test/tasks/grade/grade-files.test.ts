@@ -5,6 +5,7 @@ import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
 import { readJob } from '../../../src/formats/job/job.ts';
 import { readRubric } from '../../../src/formats/rubric.ts';
+import { copiedBlocks } from '../../../src/report/grade/class-lines.ts';
 import { gradeRecord } from '../../../src/report/grade/grade-record.ts';
 import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
 import { gradeTable } from '../../../src/report/grade/grade-table.ts';
@@ -364,6 +365,18 @@ describe('a class that is its own reference', () => {
     ]);
     expect([class_.referenceFile, class_.assessor]).toEqual([null, null]);
   });
+  test('says that it compares no marks, where there are any', () => {
+    const plain = (rows: readonly Row[]) => csv(rows).replaceAll(',yes', ',');
+    const codes = (write: (rows: readonly Row[]) => string, marked: boolean) =>
+      graded(
+        { 'ann.csv': write(own), 'ben.csv': write(reference), 'cor.csv': write(rowsOf()) },
+        { reference: undefined, marked },
+      ).assumptions.map(({ code }) => code);
+    expect(codes(plain, true)).toContain('consensus-marks');
+    expect(codes(csv, false)).toContain('consensus-marks');
+    expect(codes(plain, false)).not.toContain('consensus-marks');
+  });
+
   test('is refused where too few read the same', () => {
     const two = { 'a.csv': csv(own), 'b.csv': csv(own) };
     expect(codesOf(two, { reference: undefined })).toContain('grade-no-consensus');
@@ -579,6 +592,22 @@ describe('what a panel is', () => {
     expect(record).toContain(
       '"otherwise":[{"panel":"roof","condition":"refinished","reference_condition":"original"}]',
     );
+  });
+});
+
+describe('one file that was given twice', () => {
+  test('is told as that, and is no blunder of its trainee', () => {
+    const twice = csv(own, ',operator', ',Zed');
+    const class_ = graded({ 'zed.csv': twice, 'zed-2.csv': twice, 'ben.csv': csv(rowsOf()) });
+    expect(class_.copied.map(({ trainees }) => trainees)).toEqual([['Zed', 'Zed']]);
+    const codes = class_.trainees.flatMap(({ grade }) => grade?.reasons ?? []);
+    expect(codes.map(({ code }) => code)).not.toContain('survey-copied');
+    const [block, ...more] = copiedBlocks(class_, 'um');
+    expect(more).toEqual([]);
+    expect(block).toMatchObject({
+      label: 'Handed in twice',
+      text: 'Zed (55 of 55 values are the same in both): the same file was given twice, or one with its values; it is no second attempt.',
+    });
   });
 });
 

@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import type { Reading } from '../../src/film/reading.ts';
+import { classView } from '../../src/training/class-view.ts';
+import { expertReference } from '../../src/training/reference.ts';
+import { seededRandom } from '../samples/seeded-random.ts';
+import {
+  changed,
+  drawCar,
+  gradeAgainst,
+  model,
+  readCar,
+  rounded,
+  surveyOf,
+  usualHabit,
+} from './true-class.ts';
+
+const random = seededRandom(88);
+const car = drawCar(random);
+const read = (repeatability = 1) =>
+  readCar(random, car, { ...usualHabit, marked: true, repeats: 3, repeatability });
+const expert = expertReference(surveyOf(read()));
+/** The first reading of a point, written again in place of those that follow. */
+function copied(readings: readonly Reading[]): readonly Reading[] {
+  const firsts = new Map(
+    readings.flatMap(({ panel, point, repeat, thickness }) =>
+      repeat === 1 ? [[`${panel} ${point}`, thickness] as const] : [],
+    ),
+  );
+  return changed(readings, ({ panel, point, thickness }) => {
+    return firsts.get(`${panel} ${point}`) ?? thickness;
+  });
+}
+const gradeOf = (readings: readonly Reading[]) => gradeAgainst(surveyOf(readings), expert);
+const codes = (readings: readonly Reading[]) => gradeOf(readings).reasons.map(({ code }) => code);
+
+describe('repeats that are all alike', () => {
+  test('are told, and earn no marks for repeatability, and fail nobody', () => {
+    const { verdict, repeatability, mark, reasons } = gradeOf(copied(read()));
+    expect(verdict).toBe('satisfactory');
+    expect(repeatability).toBeNull();
+    expect(mark.criteria.find(({ criterion }) => criterion === 'repeatability')?.share).toBeNull();
+    expect(reasons.find(({ code }) => code === 'repeats-alike')?.text).toMatch(
+      /^repeats are the same figure at 55 of 55 points: the probe was not set down anew, or one reading/u,
+    );
+  });
+
+  test('are not those of a steady hand, nor of a display of whole micrometres', () => {
+    expect(codes(read(0.3))).not.toContain('repeats-alike');
+    const whole = changed(read(0.1), ({ thickness }) => rounded(thickness, 1));
+    expect(codes(whole)).not.toContain('repeats-alike');
+  });
+
+  test('are no part of the gauge R&R of the class, which says whose they are', () => {
+    const surveys = [read(), read(), copied(read())].map((one) => surveyOf(one));
+    const graded = surveys.map((survey) => ({ survey, grade: gradeAgainst(survey, expert) }));
+    const view = classView(graded, expert, model.verdict);
+    expect(view.gaugeRr?.counts.trainees).toBe(2);
+    expect(view.leftOut).toEqual([{ survey: surveys[2], why: 'repeats-alike' }]);
+  });
+});
