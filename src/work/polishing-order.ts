@@ -3,10 +3,11 @@ import type { PanelPlan } from '../correction/plan/plan.ts';
 import type { Panel } from '../film/template/template.ts';
 
 /** Dirt and product run down: what is lower is worked later. */
-const rank = ({ id, facing }: Panel): number =>
+export const polishingRank = ({ id, facing }: Panel): number =>
   facing === 'horizontal' ? (id === 'roof' ? 0 : 1) : facing === 'vertical' ? 2 : 3;
 
 /** The same panels, those of one height in walking order. */
 export const inPolishingOrder = <Part extends Pick<PanelPlan, 'survey'>>(
   parts: readonly Part[],
-): readonly Part[] => [...parts].sort((a, b) => rank(a.survey.panel) - rank(b.survey.panel));
+): readonly Part[] =>
+  [...parts].sort((a, b) => polishingRank(a.survey.panel) - polishingRank(b.survey.panel));

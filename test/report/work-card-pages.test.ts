@@ -127,11 +127,13 @@ describe('a work card', () => {
         readonly panel: string;
         readonly steps: readonly { readonly machine: string; readonly pad: string }[];
         readonly budget_um: number;
+        readonly removal_um: { readonly median: number };
       }[];
     };
+    const spare = (one: (typeof panels)[number]): number => one.budget_um - one.removal_um.median;
     const most = panels
       .filter(({ steps }) => steps.length > 0)
-      .reduce((one, other) => (other.budget_um > one.budget_um ? other : one));
+      .reduce((one, other) => (spare(other) > spare(one) ? other : one));
     const [, named = ''] =
       spot.match(/mark a place on (.*), which has most to spare, 5 points/) ?? [];
     expect(named.split(' ').toSorted()).toEqual(most.panel.split('-').toSorted());
@@ -140,6 +142,68 @@ describe('a work card', () => {
     expect(first.map(({ machine, pad }) => `${machine}/${pad}`)).toContain(
       tried.split('/').slice(0, 2).join('/'),
     );
+  });
+
+  test('calls a panel one with most to spare by what its plan leaves, not by what may go alone', async () => {
+    const folder = temporaryFolder();
+    const readings = join(folder, 'readings.csv');
+    const names = ['bonnet', 'front left door', 'boot lid'];
+    const rows = names.flatMap((name) =>
+      [1, 2, 3, 4, 5].map((point) => `${name},${point},${[131, 128, 133, 130, 129][point - 1]}\n`),
+    );
+    writeFileSync(readings, `panel,point,um\n${rows.join('')}`);
+    const defects = join(folder, 'defects.csv');
+    writeFileSync(
+      defects,
+      'panel,defect,grade\nbonnet,swirl marks,4\nboot lid,swirl marks,4\nfront left door,swirl marks,1\n',
+    );
+    const words = [readings, '--template', 'saloon', '--defects', defects, '--aim', 'correct'];
+    const card = await cardOf(...words);
+    expect(panelOf(card, 'Test spot first').join('\n')).toContain(
+      'mark a place on front left door, which has most to spare',
+    );
+  });
+
+  test('warns at a panel freed by its own test spot that its risk is not known, before its first set', async () => {
+    const spots = 'test/cases/plan-with-spots-repaint/spots.csv';
+    const card = await cardOf(...COUPE, '--spots', spots);
+    const wing = panelOf(card, 'front left wing');
+    const isWarning = (line: string): boolean =>
+      line.includes(
+        'mind: risk not known, the clear here cannot be read: look at the pad after each set; first colour on it: stop, no more on this panel',
+      );
+    const at = wing.findIndex(isWarning);
+    expect(at).toBeGreaterThan(-1);
+    expect(at).toBeLessThan(wing.findIndex((line) => line.includes('× da/')));
+    expect(card.match(/risk not known/g)).toHaveLength(1);
+  });
+
+  test('orders no height of which no panel is worked, and no stage on panels that have none', async () => {
+    const orderOf = async (...words: readonly string[]): Promise<string> =>
+      (await cardOf(...words)).replaceAll(/\s+/g, ' ').match(/Order: .*?;/g)?.[0] ?? '';
+    const panels = (...names: readonly string[]) => names.flatMap((name) => ['--panel', name]);
+    expect(await orderOf(...COUPE)).toBe(
+      'Order: cut all panels, as they stand below (the roof, what lies flat, the sides last);',
+    );
+    expect(await orderOf(...COUPE, ...panels('bonnet', 'boot lid', 'left quarter'))).toBe(
+      'Order: cut all panels, as they stand below (what lies flat, the sides last);',
+    );
+    const all = (await cardOf(...SALOON)).replaceAll(/\s+/g, ' ');
+    expect(all).toContain('the sides, low parts last); wipe, look');
+    expect(all).toContain('then finish where that stands in the same order;');
+  });
+
+  test('has spots at deep defects first of all where the days have them first', async () => {
+    const card = (await cardOf(...SALOON)).replaceAll(/\s+/g, ' ');
+    expect(card).toContain(
+      'Order: spots at deep defects before the rest (front left door); then cut all panels,',
+    );
+    expect(card).toMatch(/Days 1: .* cut \(front left door, roof, /);
+    const localCard = (await cardOf(...LOCAL)).replaceAll(/\s+/g, ' ');
+    const [, named = ''] = localCard.match(/before the rest \((.+?)\); then/) ?? [];
+    expect(named).not.toBe('');
+    expect(localCard).toContain(`cut (${named}, `);
+    expect(await cardOf(...COUPE)).not.toContain('spots at deep');
   });
 
   test('sends no one to a zone without its points, where they lie, and its edge to be found and taped', async () => {
@@ -182,8 +246,8 @@ describe('a work card', () => {
       0,
     );
     const card = (await cardOf(...SHOP)).replaceAll(/\s+/g, ' ');
-    expect(card).toContain('Order: cut all panels first, as they stand below;');
-    expect(card).toContain('then finish them all:');
+    expect(card).toContain('Order: cut all panels, as they stand below; ');
+    expect(card).toContain('then finish them all in the same order; a box for each set');
     expect(card).toContain(`machine in hand, ${minutes} in all; `);
     expect(card).toContain(`half of such corrections take ${shown(time.p50_h, 1)} h at most`);
   });

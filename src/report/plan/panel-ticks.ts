@@ -37,6 +37,7 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
       tick(
         `tape ${shown(panel.trimLength, 1)}\u00a0m of trim, the edges (${result.settings.film.edgeWidth}\u00a0mm) and body lines`,
       ),
+      ...unknownRisk(part),
       ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
       ...stepTicks(part.steps),
       tick(
@@ -48,6 +49,20 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
     ],
   };
 }
+
+/** Where no clear could be told from what lies under it, as on repaint freed by a test spot, only the pad shows its end. */
+const unknownRisk = ({ steps, risk, local }: PanelPlan): readonly Tick[] =>
+  [{ steps, risk }, ...local].some((one) => one.steps.length > 0 && one.risk === null)
+    ? [
+        {
+          ...remarkTick(
+            'mind',
+            'risk not known, the clear here cannot be read: look at the pad after each set; first colour on it: stop, no more on this panel',
+          ),
+          tone: 'strong',
+        },
+      ]
+    : [];
 
 /** Cautions that are of this panel's steps and not of all. */
 const PLACE_REMARKS: ReadonlySet<string> = new Set(['panel-heat', 'rotary-heat']);

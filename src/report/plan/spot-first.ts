@@ -1,6 +1,6 @@
 /** What is to be done before any panel where no test spot has shown how the paint gives way. */
 import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
-import { type PanelSurvey, partName } from '../../film/survey.ts';
+import { partName } from '../../film/survey.ts';
 import type { Block } from '../model.ts';
 import { combinationWords } from './step-words.ts';
 
@@ -44,16 +44,17 @@ const setsApart = (sets: number, words: string): readonly string[] =>
     (_, i) => `work it, set ${i + 1} of up to ${sets}: ${words}, wipe, look`,
   );
 
-/** Of sound film the panel with most to spare bears it best; what it takes there is gone from it. */
+/** Of sound film the panel whose plan leaves most of what may go bears it best: what it takes there is gone from it. */
 function bestFor(unproved: readonly PanelPlan[]): string {
-  const sound = unproved.map(({ survey }) => survey).filter(isSound);
-  const best = sound.toSorted((a, b) => b.budget - a.budget)[0];
+  const best = unproved.filter(isSound).toSorted((a, b) => toSpare(b) - toSpare(a))[0];
   return best === undefined
     ? 'a panel of this paint'
-    : `${partName(best)}, which has most to spare`;
+    : `${partName(best.survey)}, which has most to spare`;
 }
 
-const isSound = ({ condition }: PanelSurvey): boolean => condition === 'original';
+const isSound = ({ survey }: PanelPlan): boolean => survey.condition === 'original';
+
+const toSpare = ({ survey, removal }: PanelPlan): number => survey.budget - removal.median;
 
 /** As many as tell a loss of some 2 µm. */
 const MARKS = 5;

@@ -11,8 +11,6 @@ import { setTime } from '../../correction/removal/removal-rate.ts';
 import type { Panel } from '../../film/template/template.ts';
 import { seenAtOnePoint } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
-import { jobHours } from '../../work/job-time.ts';
-import { staged } from '../../work/polishing.ts';
 import { inPolishingOrder } from '../../work/polishing-order.ts';
 import { column, figures } from '../columns.ts';
 import { motionText } from '../methods/method-words.ts';
@@ -21,6 +19,7 @@ import type { PageOptions } from '../page-options.ts';
 import { heading } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
+import { orderText } from './order-text.ts';
 import { panelTicks } from './panel-ticks.ts';
 import { spotFirst } from './spot-first.ts';
 import { combinationWords } from './step-words.ts';
@@ -82,18 +81,6 @@ function stopRule(result: PlanResult, unit: LengthUnit): string {
     'do no more sets than stand here. Wipe and look in good light: once the marks are gone, do no more. ' +
     `The gauge is an alarm only: at one marked point, wiped and cool, a re-read cannot show a loss under ${seen}, so the mean of as many is read as show what may go; stop when it shows more. Colour on the pad under clear: stop at once`
   );
-}
-
-/** As the plan lays the stages: all panels once with each of its steps, as a combination is set up once. */
-function orderText(worked: readonly PanelPlan[], { work }: PlanResult): string {
-  const stages = new Set(worked.flatMap(({ steps }) => staged(steps).map(({ stage }) => stage)));
-  const [first, ...later] = [...stages];
-  const rounds =
-    first === undefined || later.length === 0
-      ? 'as below'
-      : `${first} all panels first, as they stand below; wipe, look, re-read marked points cool; then ${later.join(', then ')} them all`;
-  const whole = shown(jobHours(work.time, 0.5), 1);
-  return `${rounds}: the roof, what lies flat, the sides, low parts last; a box for each set. Minutes are machine in hand, ${shown(work.machineMinutes, 0)} in all; with masking, wipes, pads, set-up and readings half of such corrections take ${whole}\u00a0h at most`;
 }
 
 /** Each combination of the plan once, in the order it is met. */
