@@ -38,7 +38,7 @@ async function runWords(words: readonly string[]): Promise<number> {
   }
   const around = surroundings();
   const given = readEnvironment(around.environment);
-  const typed = parsed.value.options;
+  const typed = withoutDash(parsed.value.options);
   if (given.value === undefined) return deliver(command, failed(given.diagnostics), typed);
   const fromEnvironment = new Set(
     (Object.keys(given.value) as OptionName[]).filter((name) => typed[name] === undefined),
@@ -49,6 +49,12 @@ async function runWords(words: readonly string[]): Promise<number> {
     fromEnvironment,
     noticed: [...given.diagnostics, ...diagnostics, ...doubtEnding(command, options)],
   });
+}
+
+/** `-o -` is standard output, as `-` among the inputs is standard input. */
+function withoutDash(options: TypedOptions): TypedOptions {
+  const { out, ...others } = options;
+  return out === '-' ? others : options;
 }
 
 /** What stood around the run before anything was loaded. */

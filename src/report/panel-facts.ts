@@ -44,8 +44,7 @@ export function factsList(
     name: survey.panel.name,
     texts: factTexts(factsOf(survey, result), unit),
   }));
-  const most =
-    panels[0]?.texts.map((_, i) => mostFrequent(panels.map(({ texts }) => texts[i]))) ?? [];
+  const most = panels[0]?.texts.map((_, i) => usualOf(panels.map(({ texts }) => texts[i]))) ?? [];
   const differing = panels.flatMap(({ name, texts }) => {
     const text = texts.filter((one, i) => one.text !== most[i]?.text).map(({ text: own }) => own);
     return text.length === 0 ? [] : [{ name, text: text.join('; ') }];
@@ -62,35 +61,45 @@ export function factsList(
   ];
 }
 
-/** What somebody stated of the paint, in a line or two: of most panels, then what is different of others. */
+/**
+ * What somebody stated of the paint, in a line or two: of most panels, then what is different of others. What stands
+ * on record is of its panel alone, and never of most.
+ */
 export function statedBlock(
   read: readonly PanelSurvey[],
   result: SurveyResult,
   unit: LengthUnit,
 ): readonly Block[] {
-  const panels = read.map((survey) => ({
-    name: survey.panel.name,
-    words: [...materialWords(survey, result), ...statedWords(factsOf(survey, result), unit)],
-  }));
-  const [most, ...others] = [...groupBy(panels, ({ words }) => words.join(', '))].sort(
-    ([, one], [, other]) => other.length - one.length,
-  );
-  if (most === undefined) return [];
-  const usual = most[1][0].words;
+  const panels = read.map((survey) => {
+    const stated = statedFacts(factsOf(survey, result), unit);
+    const material = materialWords(survey, result);
+    const shared = stated.filter(({ isOfOnePanel }) => !isOfOnePanel).map(({ words }) => words);
+    return {
+      name: survey.panel.name,
+      shared: [...material, ...shared],
+      words: [...material, ...stated.map(({ words }) => words)],
+    };
+  });
+  const [most] = largestFirst(groupBy(panels, ({ shared }) => shared.join(', ')));
+  const usual = most?.[0].shared ?? [];
+  const groups = largestFirst(groupBy(panels, ({ words }) => words.join(', ')));
+  const others = groups.filter(([{ words }]) => words.join(', ') !== usual.join(', '));
+  const silent = panels.filter(({ words }) => words.length === 0).length;
   const told = [
-    others.length > 0 && most[0] === '' ? 'nothing of most panels' : most[0],
-    ...others.map(([, of]) => {
+    others.length > 0 && 2 * silent > panels.length ? 'nothing of most panels' : usual.join(', '),
+    ...others.map((of) => {
       const own = of[0].words.filter((word) => !usual.includes(word));
       return `${of.map(({ name }) => name).join(', ')}: ${own.join(', ') || 'nothing else'}`;
     }),
-  ];
-  return told.every((text) => text === '') ? [] : [paragraph('Stated', `${told.join('; ')}.`)];
+  ].filter((text) => text !== '');
+  return told.length === 0 ? [] : [paragraph('Stated', `${told.join('; ')}.`)];
 }
 
-const statedWords = (facts: EffectiveFacts, unit: LengthUnit): readonly string[] =>
-  factTexts(facts, unit)
-    .filter(({ stated, words }) => stated && !isOfMetal(facts, words))
-    .map(({ words }) => words);
+const largestFirst = <T>(groups: ReadonlyMap<string, readonly [T, ...T[]]>) =>
+  [...groups.values()].sort((one, other) => other.length - one.length);
+
+const statedFacts = (facts: EffectiveFacts, unit: LengthUnit): readonly FactText[] =>
+  factTexts(facts, unit).filter(({ stated, words }) => stated && !isOfMetal(facts, words));
 
 /** What a panel is said to be made of, or a template of metal without zinc where zinc is spoken of. */
 function materialWords(
@@ -116,9 +125,17 @@ type FactText = {
   /** The same without where it is said, and whether a file or an option says it. */
   readonly words: string;
   readonly stated: boolean;
+  /** True of what nobody can say of the whole car. */
+  readonly isOfOnePanel?: boolean;
 };
 
 const NOTHING: FactText = { text: '', worthSaying: false, words: '', stated: false };
+
+const NOTHING_ON_RECORD: FactText = { ...NOTHING, text: 'nothing on record' };
+
+/** What holds where nothing else is said: a record is of its panel, so there is none to go by. */
+const usualOf = (texts: readonly (FactText | undefined)[]): FactText =>
+  texts.some((one) => one?.isOfOnePanel) ? NOTHING_ON_RECORD : mostFrequent(texts);
 
 function mostFrequent(texts: readonly (FactText | undefined)[]): FactText {
   const groups = [...groupBy(texts, (one) => one?.text ?? '').values()];
@@ -133,12 +150,7 @@ function mostFrequent(texts: readonly (FactText | undefined)[]): FactText {
 const factTexts = (facts: EffectiveFacts, unit: LengthUnit): readonly FactText[] => [
   said(facts.finish, (value) => value),
   takenFact(facts, unit),
-  unlessNone(
-    facts.recorded,
-    'nothing on record',
-    (value) =>
-      `${facts.taken.value === 0 ? 'nothing taken before but ' : ''}${plusMinus(value, unit)} on record`,
-  ),
+  recordFact(facts, unit),
   said(facts.galvanised, (value) => (value ? 'galvanised' : NO_ZINC)),
   unlessNone(facts.clear, 'no clear stated', (value) => `clear ${layerText(value, unit)}`),
   unlessNone(
@@ -150,6 +162,15 @@ const factTexts = (facts: EffectiveFacts, unit: LengthUnit): readonly FactText[]
   unlessNone(facts.covered, 'not covered', () => 'covered'),
   unlessNone(facts.clearCoatFailure, 'no clear coat failure', () => 'clear coat failure'),
 ];
+
+function recordFact({ taken, recorded }: EffectiveFacts, unit: LengthUnit): FactText {
+  if (recorded.value === null) return NOTHING_ON_RECORD;
+  const value = `${plusMinus(recorded.value, unit)} on record`;
+  const fact = said(recorded, () =>
+    taken.value === 0 ? `nothing taken before but ${value}` : value,
+  );
+  return { ...fact, isOfOnePanel: true };
+}
 
 /** What the record says of earlier work stands before `never`, and a new coat of paint before both. */
 function takenFact(

@@ -94,7 +94,10 @@ function codesOf({ survey, verdict, reasons, zones }: PanelPlan): readonly Exclu
   });
   const left: readonly ExclusionCode[] =
     !zones.some(isWorked) && isLeft({ verdict, reasons }) ? ['left-alone'] : [];
-  return [...new Set([...conditions, ...marks, ...left])];
+  const all = new Set([...conditions, ...marks, ...left]);
+  // Of a panel that is left, nothing is done as far as its paint allows.
+  if (all.has('left-alone')) all.delete('thin-paint');
+  return [...all];
 }
 
 /** `roof`, or `roof (where its paint is thinner)`: nobody but the trade knows what a zone is. */

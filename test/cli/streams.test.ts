@@ -23,6 +23,15 @@ describe.concurrent('pipes', () => {
     expect(out.endsWith('\n')).toBe(true);
   });
 
+  test('-o - is standard output, and no file of that name', async () => {
+    const [plain, dashed] = await Promise.all([
+      runLeastcut(['read', 'samples/older-coupe/readings.csv', '-q']),
+      runLeastcut(['read', 'samples/older-coupe/readings.csv', '-q', '-o', '-']),
+    ]);
+    expect(dashed).toEqual(plain);
+    expect(existsSync('-')).toBe(false);
+  });
+
   test('a reader of standard error that goes is no fault either', async () => {
     const stdin = `panel,point,reading_um\n${'bonnet,1,thick\n'.repeat(5000)}`;
     const { code, out } = await runShell(`${leastcut} survey - 2>&1 >/dev/null | head -n 1`, {

@@ -402,6 +402,21 @@ test('a limit other than the clear is told once, the table says whom it binds', 
   );
 });
 
+test('a limit that reads in two ways is told with the panels of each', async () => {
+  const folder = 'test/cases/survey-spot-on-repaint';
+  const out = await page(
+    `${folder}/readings.csv`,
+    '--template',
+    'saloon',
+    '--spots',
+    `${folder}/spots.csv`,
+  );
+  expect(out).toContain(
+    "Bound by: life (boot lid): at most 12.7 µm off over the panel's life, 4.1 µm of it",
+  );
+  expect(out).toContain('Bound by: life (front right wing, rear right door, ');
+});
+
 test('a value that looks keyed wrongly is to be read again before anything else', async () => {
   const out = await page('test/cases/survey-keying-slip/readings.csv');
   expect(out).toContain('bonnet: read point 3 again before anything else');
@@ -466,7 +481,7 @@ describe('what to work to while a panel is near its line', () => {
   });
   test('is left out where nothing may go on either side', async () => {
     const out = await page('test/errors/reading-missing/input.csv');
-    expect(out).toContain('if cut-back, as much may go');
+    expect(out).toContain('if cut-back, nothing may go either');
     expect(out).not.toContain('0.00 may go, not 0.00');
   });
   test('is no history where the job states it, and no points that would not settle it', async () => {

@@ -84,4 +84,23 @@ describe('facts of each panel', () => {
       where: 'readings of the layer',
     });
   });
+
+  it('never tell what is on record of one panel as what all panels have', async () => {
+    const record = join(temporaryFolder(), 'rec.json');
+    writeFileSync(
+      record,
+      `{ "schema": "leastcut/film-record/1", "visits": [{ "date": "2026-03-08", "panels": [
+{ "panel": "roof", "taken_um": 2.5, "taken_sd_um": 0.2 }] }] }`,
+    );
+    const { run } = await withJob('{ "schema": "leastcut/job/1" }');
+    const asked = ['--film-record', record, '--panel', 'roof', '--panel', 'bonnet'];
+    const pages = await Promise.all([run('survey', ...asked), run('survey', '-v', ...asked)]);
+    const [quiet, verbose] = pages.map(({ out }) => out.replaceAll(/\s+/g, ' '));
+    expect(quiet).toMatch(/history: if never polished/);
+    expect(quiet).toMatch(/bonnet \+[\d.]+ .* roof – /);
+    expect(quiet).toContain('Stated: roof: 2.5 ± 0.2 µm (SD) on record.');
+    expect(verbose).toMatch(
+      /if nothing else is said: [^:]*\(built-in\) roof: 2\.5 ± 0\.2 µm \(SD\) on record/,
+    );
+  });
 });

@@ -67,10 +67,16 @@ export async function problemBeforehand(
   }
   for (const name of outputs) {
     const problem = outputProblem(name, options.force ?? false, inputs);
-    if (problem !== undefined) return problem;
+    if (problem !== undefined) return forResumed(problem, options);
   }
   return options.out === undefined ? standardOutputProblem(inputs) : undefined;
 }
+
+/** A batch that goes on keeps what stands: --force replaces no more than has changed. */
+const forResumed = (problem: Diagnostic, { resume }: TypedOptions): Diagnostic =>
+  resume === true && problem.code === 'output-exists'
+    ? { ...problem, hint: '--resume --force does again only what has changed' }
+    : problem;
 
 /** The same of files that were read without being named: settings found, and what settings name. */
 export async function problemAfterwards(

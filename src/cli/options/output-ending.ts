@@ -22,7 +22,8 @@ export function doubtEnding(
   const [, ending = ''] = /\.([a-z]+)$/iu.exec(out ?? '') ?? [];
   const called = formatOfEnding.get(ending.toLowerCase());
   if (out === undefined || format !== undefined || called === undefined) return [];
-  if (!formatsOf(command).includes(called)) return [];
-  const message = `"${out}" will hold text, for its name chooses no form`;
+  const [first = 'text', ...others] = formatsOf(command);
+  if (called === first || !others.includes(called)) return [];
+  const message = `"${out}" will hold ${first}, for its name chooses no form`;
   return [warning('output-ending', message, { at: { file: out }, hint: `add --format ${called}` })];
 }

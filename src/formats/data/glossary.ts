@@ -140,7 +140,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'grade',
     ['defect grade', 'rating'],
-    'How bad a defect is, from 0 none to 5 extreme, half steps allowed (ISO 4628-1). The command grade is another matter: it marks the surveys of trainees, each with a verdict and a mark in per cent.',
+    'How bad a defect is, from 0 none to 5 severe, half steps allowed (ISO 4628-1). The command grade is another matter: it marks the surveys of trainees, each with a verdict and a mark in per cent.',
   ),
 
   // Machines and what is done with them.
@@ -185,7 +185,11 @@ export const glossary: readonly GlossaryEntry[] = [
     ['not warm'],
     'Warming that asks for nothing: the panel stays under the temperature of caution.',
   ),
-  word('stop', ['too hot'], 'Warming that a panel must not reach.'),
+  word(
+    'stop',
+    ['too hot'],
+    'Work no further. Of warming: a temperature that a panel must not reach, so take the machine off and let it cool.',
+  ),
   word('formula', ['what follows'], 'How a number is reckoned from others.'),
   word(
     'setting',
@@ -359,6 +363,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'test spot',
     ['test spots', 'spot', 'test section', 'test panel'],
     'A small trial that shows how this paint answers a combination: a patch of a hand’s width is polished, its film read before and after, and leastcut spot says what that shows. One does for all factory paint of a car. A refinished panel needs its own, which takes no more than may go from the original panel that allows least; it is passed if no colour comes onto a white pad. Until one is seen, a plan is provisional.',
+  ),
+  word(
+    'patch',
+    ['test patch'],
+    'The place that a test spot polishes, about a hand’s width. What it loses is lost there alone, and has to be allowed there.',
   ),
   word(
     'provisional',
@@ -834,6 +843,11 @@ export const glossary: readonly GlossaryEntry[] = [
     ['hand-arm vibration', 'vibration', 'havs', 'vibration points', 'exposure'],
     'What the machine shakes into hands and arms. 100 points a day are the action value, 400 the limit (2002/44/EC; HSE).',
   ),
+  word(
+    'points a hand',
+    ['action value', 'exposure action value', 'points a hand in a day'],
+    'The vibration points of one pair of hands in a day. Over the action value, 100 points, the exposure is to be made less: share the machine, keep hands warm, rest them. 400 points are the limit (2002/44/EC; HSE).',
+  ),
   word('job file', ['job', 'leastcut/job/1'], 'One job as JSON: vehicle, finish, history, aim.'),
   word(
     'shop file',
@@ -907,6 +921,21 @@ export const glossary: readonly GlossaryEntry[] = [
     'rcd',
     ['residual current device', 'safety switch'],
     'A switch that cuts the current off within a moment when some of it goes astray, as through a wet cable or a person.',
+  ),
+  word(
+    'strip',
+    ['strip of dots', 'dot strip'],
+    'The small drawing in a row of a table: a dot for each point along one scale of film, the same for all rows. The line under the table says what its other signs mean.',
+  ),
+  word(
+    'take in',
+    ['taking in', 'intake of the vehicle'],
+    'The first stage of a job: the vehicle is received and its condition recorded.',
+  ),
+  word(
+    'dust out',
+    ['unmask and dust out'],
+    'After the machine work: masking off, and polishing dust out of gaps, trim and shuts.',
   ),
   word(
     'sequence',

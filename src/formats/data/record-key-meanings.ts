@@ -512,7 +512,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'z: the same marked points, and a reference known well enough. z-prime: allows besides for what the comparison is uncertain by.',
   reference_um: 'Mean of the reference, in µm.',
   difference_um: 'Mean of the trainee less that of the reference, in µm.',
-  shared_points: 'Marked points that both read; 0 where each read points of their own.',
+  shared_points:
+    'Marked points that both read, and by which the panel is compared; 0 where too few are shared, and with a consensus, which has no marks: the means of all points are compared then.',
   z: 'The difference in units of what is allowed; 2 and 3 are the limits of ISO 13528.',
   zeta: 'The difference in units of the standard uncertainties of both.',
   en: 'The difference in units of the expanded uncertainties of both, where gauge files state them; null else.',
@@ -567,7 +568,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   ndc: 'Classes of parts that can be told apart, by analysis of variance; compares with no other method.',
   left_out: 'Trainees whom the figures of panels and of gauge R&R leave out.',
   left_out_as:
-    'slip: the readings hold a slip. half-unread: less than half of the panels were read.',
+    'slip: the readings hold a slip. half-unread: less than half of the panels were read. repeats-alike: the gauge alone leaves it out, as its repeats are all the same figure.',
   copied:
     'Pairs of surveys that hold the same values, or nearly the same, more often than chance allows.',
   apart_um:

@@ -523,6 +523,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'No marked point was read by both sides: scores allow for the film between the points.',
     'Mark the points and say so in a column marked, or with --marked.',
   ),
+  assumption(
+    'consensus-marks',
+    'Points are marked, and the class is its own reference: a consensus is of the means of panels and has no marks, so no two readings of a mark are compared, no drift and no mark that reads off is looked for.',
+    'Name the file of an expert who read the marks as the reference, in place of --consensus.',
+  ),
   assumption('own-gauge', 'A trainee read with a gauge of their own, by its file.'),
   reason(
     'unit-slip',
@@ -629,6 +634,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'repeats-apart',
     'Readings of one point differ by more than is usual.',
     'Lift the probe and set it down at the very same place, square and without sliding.',
+  ),
+  reason(
+    'repeats-alike',
+    'Repeats are the same figure at nearly every point, finer than a hand repeats to: how well readings repeat is not known, is not marked, and is no part of the gauge R&R.',
+    'Nothing else is held against the trainee. Lift the probe, set it down again and write what the gauge shows each time.',
   ),
   reason(
     'not-repeated',

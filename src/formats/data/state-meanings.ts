@@ -25,7 +25,7 @@ export const conditionMeanings: Readonly<Record<Condition, string>> = {
 };
 
 export const verdictMeanings: Readonly<Record<Verdict, string>> = {
-  polish: 'Steps were found that reach the aim and keep every limit.',
+  polish: 'Steps were found that reach the aim, to within a point of it, and keep every limit.',
   lighter: 'The aim takes more film than may go: the steps do what the limits allow.',
   hand: 'The panel is worked by hand.',
   leave: 'The panel is left as it is; the reason stands beside it.',
@@ -55,7 +55,7 @@ export const nextMeanings: Readonly<Record<NextCode, string>> = {
 /** Whether to work a panel further, once film was taken from it. */
 export const goOnMeanings: Readonly<Record<GoOnVerdict, string>> = {
   'go-on': 'One more set of the step named would keep every limit. It is allowed, not asked for.',
-  stop: 'One more set of the step named breaks a limit.',
+  stop: 'No more work on this panel: more came off than might go, nothing more may go, or one more set of the step named breaks a limit.',
   unresolved: 'The readings cannot say: what came off may be little enough, or too much.',
 };
 

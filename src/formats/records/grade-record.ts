@@ -164,7 +164,10 @@ export const gradeRecordSchema = recordOf(
       conditions: conditions.nullable(),
       gauge_rr: gaugeRr.nullable(),
       left_out: z.array(
-        z.strictObject({ trainee: z.string(), left_out_as: z.enum(['slip', 'half-unread']) }),
+        z.strictObject({
+          trainee: z.string(),
+          left_out_as: z.enum(['slip', 'half-unread', 'repeats-alike']),
+        }),
       ),
       copied: z.array(
         z.strictObject({

@@ -19,19 +19,22 @@ export function spotBlocks(result: SpotResult, options: PageOptions): readonly B
   const { trials, ladder, advice, settings, vehicle } = result;
   const [next, ...others] = advice.map((one) => textIn(one, options.unit));
   const further = others.length === 0 ? [] : [gap, list('Besides', others)];
-  const panels = new Set(trials.map(({ trial }) => trial.panel)).size;
+  const panels = panelsOf(trials);
+  const [only = '', second] = panels;
+  const where = second === undefined ? only : counted(panels.length, 'panel');
   const of = vehicle === null ? '' : ` of ${vehicle}`;
   return [
-    title(`Test spots${of}: ${counted(trials.length, 'trial')} on ${counted(panels, 'panel')}`),
+    title(`Test spots${of}: ${counted(trials.length, 'trial')} on ${where}`),
     paragraph(
       null,
       `Aim ${settings.aim.name}: ${shown(100 * settings.aim.share, 0)}\u00a0% of the defects, by eye.`,
     ),
-    paragraph('Next', next ?? ''),
+    paragraph(second === undefined ? `Next on ${only}` : 'Next, by all panels', next ?? ''),
+    ...allTogether(panels),
     gap,
     trialTable(trials, options.unit),
     gap,
-    paragraph('Paint', paintLine(result)),
+    paragraph(second === undefined ? 'Paint' : 'Paint, by all panels', paintLine(result)),
     gap,
     ladderTable(shownRungs(ladder, options.verbose), options),
     paragraph(
@@ -43,6 +46,21 @@ export function spotBlocks(result: SpotResult, options: PageOptions): readonly B
     ...assumptionBlocks(result, options),
   ];
 }
+
+const panelsOf = (trials: readonly ReadTrial[]): readonly string[] => [
+  ...new Set(trials.map(({ trial }) => trial.panel)),
+];
+
+/** Whether one of the panels is repainted, no trial says; a rung for factory paint may be too strong for it. */
+const allTogether = (panels: readonly string[]): readonly Block[] =>
+  panels.length < 2
+    ? []
+    : [
+        paragraph(
+          'Mind',
+          `paint, ladder and what comes next hold the trials on ${panels.join(', ')} for one paint. A repaint is judged by itself: put its trials into a file of their own.`,
+        ),
+      ];
 
 function keptLine({ kept }: SpotResult): readonly Block[] {
   if (kept === undefined || kept === null) return [];
@@ -57,10 +75,12 @@ const percent = (share: number | null): string =>
 function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
   const um = (value: number | undefined): string =>
     value === undefined ? '–' : thicknessText(value, unit, 1);
+  const onSeveral = panelsOf(trials).length > 1;
   return {
     kind: 'table',
     columns: [
       column('spot'),
+      ...(onSeveral ? [column('panel')] : []),
       column('combination'),
       figures('sets'),
       figures('marks'),
@@ -71,6 +91,7 @@ function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
     ],
     rows: trials.map(({ trial, removed }) => [
       cell(trial.spot),
+      ...(onSeveral ? [cell(trial.panel)] : []),
       cell(trial.combination.id),
       cell(`${trial.sets}`),
       cell(`${trial.marks.length}`),

@@ -33,7 +33,9 @@ export function helpBlocks(
   const read = surveyed.filter(({ points }) => points.length > 0);
   const parts = read.flatMap(partsOf);
   const gains = parts.flatMap((part) =>
-    (page.helped.get(part) ?? []).map((help) => ({ ...help, part })),
+    (page.helped.get(part) ?? [])
+      .filter(({ code }) => code !== 'history' || !isOnFilmRecord(part))
+      .map((help) => ({ ...help, part })),
   );
   const ofOthers = gains.filter(({ part }) => !isToldApart(part));
   const first = readAgainLines(gains, parts, unit);
@@ -52,6 +54,10 @@ export function helpBlocks(
         ]),
   ];
 }
+
+/** It was polished, so nobody finds out that it never was; what test spots took is gone from their patches alone. */
+const isOnFilmRecord = ({ facts: { recorded } }: PanelSurvey): boolean =>
+  recorded !== null && recorded.by !== 'test spots';
 
 /**
  * `front right wing: point 5 (71.0) is low, read it again, 1 min: +3.51 µm if as the others, nothing if it reads the

@@ -99,6 +99,7 @@ export function otherSideText(
   if (otherSide === null) return null;
   const { condition, budget: there, ifWordHolds: here } = otherSide;
   if (there === null) return says`if ${condition}, each part would have limits of its own`;
+  if (isAlike(otherSide) && there < LEAST_TOLD) return says`if ${condition}, nothing may go either`;
   if (isAlike(otherSide)) return says`if ${condition}, as much may go${heldBack(survey)}`;
   const sides = says`${bare(here, 2)} may go if ${word}, ${um(there, 2)} if ${condition}`;
   const removal = { median: budget, logSd };

@@ -108,8 +108,19 @@ function otherLimits(read: readonly PanelSurvey[], unit: LengthUnit): readonly B
       ({ budget, boundBy }) =>
         budget > 0 && boundBy.code !== 'clear' && boundBy.code !== 'near-line',
     )
-    .map((part) => `${limitWord(part.boundBy.code, part)}: ${textIn(part.boundBy, unit)}`);
-  return [...new Set(told)].map((text) => paragraph('Bound by', text));
+    .map((part) => ({
+      part,
+      word: limitWord(part.boundBy.code, part),
+      text: textIn(part.boundBy, unit),
+    }));
+  const groups = [...groupBy(told, ({ word, text }) => `${word}: ${text}`).values()];
+  return groups.map((group) => {
+    const [{ word, text }] = group;
+    // Where one limit reads in two ways, which panels each is of.
+    const isOne = groups.filter(([one]) => one.word === word).length === 1;
+    const on = isOne ? '' : ` (${group.map(({ part }) => partName(part)).join(', ')})`;
+    return paragraph('Bound by', `${word}${on}: ${text}`);
+  });
 }
 
 /** Points that enter no statistic, with where they lie. */

@@ -34,14 +34,15 @@ export function explainerOf(sources: TopicSources): Explain {
   };
 }
 
-/** Case, blanks, hyphens and underlines do not matter, nor how the micro sign is typed. */
+/** Case, blanks, hyphens and underlines do not matter, nor how the micro sign is typed, nor the mark after a word: `thin?`. */
 const plain = (text: string): string =>
   text
     .normalize('NFKC')
     .toLowerCase()
     .replaceAll('’', "'")
     .replace(/[-\s_]+/g, ' ')
-    .trim();
+    .trim()
+    .replace(/(?<=.)[?:]$/, '');
 
 const namesOf = ({ id, also }: Explanation): readonly string[] => [id, ...also];
 

@@ -245,6 +245,14 @@ describe.concurrent('a batch that came to its end', () => {
     expect(readFileSync(join(cars, 'summary.csv'), 'utf8').trimEnd().split('\n')).toHaveLength(4);
   });
 
+  test('is not gone on with unasked, and told how only what has changed is done again', async () => {
+    const { words } = await oneSpoiled();
+    const { code, err } = await runLeastcut(words.filter((word) => word !== '--force'));
+    expect(code).not.toBe(0);
+    expect(err).toContain('hint: --resume --force does again only what has changed');
+    expect(err).not.toContain('--force replaces it');
+  });
+
   test('does nothing again where nothing has changed, and still says what is refused', async () => {
     const { out, words } = await oneSpoiled();
     const before = readFileSync(out, 'utf8');

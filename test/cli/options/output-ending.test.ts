@@ -29,6 +29,14 @@ test.each([
   expect(said(out, more, command)).toEqual([]);
 });
 
+test('what a command gives without being asked is told by its name', () => {
+  const batch = { formats: ['ndjson', 'csv', 'text', 'html'] };
+  expect(said('quotes.ndjson', {}, batch)).toEqual([]);
+  expect(said('quotes.html', {}, batch)).toEqual([
+    ['"quotes.html" will hold ndjson, for its name chooses no form', 'add --format html'],
+  ]);
+});
+
 test('nor is standard output', () => {
   expect(doubtEnding({}, {})).toEqual([]);
 });

@@ -28,6 +28,25 @@ const named = (...words: readonly string[]): readonly string[] =>
 const detail = ({ details }: Explanation, label: string): string | undefined =>
   details.find((one) => one.label === label)?.text;
 
+test('a word is known with the mark that stands after it on a page', () => {
+  expect(named('thin?')).toEqual(named('thin'));
+  expect(named('Stop:')).toEqual(named('stop'));
+  expect(named('?')).toContain('word near the line');
+});
+
+test('stop is a word for warming and for work', () => {
+  const meanings = topicsOf('stop').map(({ meaning }) => meaning);
+  expect(meanings.some((one) => /temperature that a panel must not reach/.test(one))).toBe(true);
+  expect(meanings.some((one) => /No more work on this panel/.test(one))).toBe(true);
+});
+
+test.each(['strip', 'points a hand', 'action value', 'dust out', 'take in', 'patch'])(
+  '%s, which stands on a page, is explained',
+  (word) => {
+    expect(topicsOf(word)).not.toEqual([]);
+  },
+);
+
 describe('a word', () => {
   test.each([
     ['dft', 'film'],
