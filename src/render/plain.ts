@@ -82,7 +82,8 @@ function labelled(label: string, parts: readonly string[]): readonly string[] {
 /** Its first words, and the whole in a line of its own where they are not all. */
 function shortened(label: string): readonly [string, readonly string[]] {
   const [short = label] = label.split(/, | \(|; |: /, 1);
-  return label.length <= LONGEST_LABEL || short === label ? [label, []] : [short, [label]];
+  const isWhole = label.length <= LONGEST_LABEL || short === label || short === '';
+  return isWhole ? [label, []] : [short, [label]];
 }
 
 /** An item that is set in belongs to the one above it: `Inputs, readings.csv: utf-8`. */

@@ -59,6 +59,11 @@ describe('one fact a line', () => {
     expect(facts(paragraph(null, 'By A'))).toEqual(['By A']);
   });
 
+  test('has a label whole that begins where its first words would end', () => {
+    const label = '; drop the readings of every panel of the car';
+    expect(facts(list(label, ['one', 'two']))).toEqual([`${label}: one`, `${label}: two`]);
+  });
+
   test('has the first words of a long label, which is said once in a line of its own', () => {
     const label = 'What would help, µm more may go (unread: unknown); each alone';
     expect(facts(list(label, ['spot +0.5', 'clear read +1.0']))).toEqual([
