@@ -94,7 +94,7 @@ export const nameWithZone = (name: string, zone: string | null): string =>
 
 export const isZone = (survey: PanelSurvey): survey is ZoneSurvey => 'zone' in survey;
 
-/** `roof`, or `roof (thinner zone)`. */
+/** The same of a survey, with its zone where it is of one. */
 export const partName = (survey: PanelSurvey): string =>
   nameWithZone(survey.panel.name, isZone(survey) ? survey.zone : null);
 
