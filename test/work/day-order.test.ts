@@ -68,6 +68,11 @@ describe('days that somebody changed', () => {
     expect(faults([piece(1, 'cut', 500), piece(1, 'finish', 60)])).toEqual([]);
   });
 
+  test('longer than their hours are no matter of a wait that was over by the morning', () => {
+    const waited = [piece(1, 'wash', 100), piece(2, 'cut', 500)];
+    expect(faults(waited, { wash: 720 })).toEqual([]);
+  });
+
   test('count the wait from the end of the stage, over as many days as it takes', () => {
     const long = { coating: 2 * 1440 };
     const coated = [piece(1, 'coating', 300), piece(2, 'coating', 100)];

@@ -93,6 +93,17 @@ describe('a job laid into days', () => {
     ]);
   });
 
+  it('begins the exposure anew after a wait over night', () => {
+    const days = planDays(
+      [piece('cut', 200, { points: 400, wait: minutes(720) }), piece('cut', 10, { points: 100 })],
+      terms,
+    );
+    expect(days.map(({ day, points }) => [day, points[0]])).toEqual([
+      [1, 400],
+      [2, 100],
+    ]);
+  });
+
   it('goes on the same day after a short wait', () => {
     const days = planDays([piece('iron', 10, { wait: minutes(5) }), piece('tar', 10)], terms);
     expect(days.map(({ time }) => time)).toEqual([20]);

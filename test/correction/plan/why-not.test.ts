@@ -269,6 +269,18 @@ describe('why nothing else is planned', () => {
     }
   });
 
+  it('comes after those of limits and choice where technique refuses it, and is never what is planned', () => {
+    const { rejected, plan } = usualWhy();
+    expect(rejected.map(({ steps }) => textOf(steps))).not.toContain(textOf(plan.steps));
+    const kinds = groupBy(rejected, ({ kind }) => kind);
+    for (const some of kinds.values()) {
+      const byTechnique = some.map(({ expected }) => expected === null);
+      expect(byTechnique).toEqual([...byTechnique].sort((a, b) => Number(a) - Number(b)));
+    }
+    const both = rejected.filter(({ kind }) => kind === 'milder');
+    expect(new Set(both.map(({ expected }) => expected === null)).size).toBe(2);
+  });
+
   it('is told of as near ones by name', () => {
     const { machines: one, ...rest } = shopWith('da');
     const twins = one.flatMap((machine) => ['b', 'a'].map((id) => ({ ...machine, id })));

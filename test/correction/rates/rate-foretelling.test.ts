@@ -113,6 +113,13 @@ describe('how well they foretell', () => {
     expect(nearer).toContain('c');
   });
 
+  it('is better than the built-in rates on each vehicle by itself', () => {
+    const softer = ['a', 'b', 'c', 'd'].map((vehicle) => measured(vehicle, 'k', 1.8, 2.9, 0.2));
+    const asBuiltIn = measured('e', 'k', 1.8, 1.8, 0.2);
+    const each = foretellEach([...softer, asBuiltIn], priors);
+    expect(foretellingRecord(each)).toMatchObject({ vehicles: 5, nearer: 4 });
+  });
+
   it.runIf(inFull)('is in simulation how far a vehicle that was never seen is off', () => {
     const random = seededRandom(303);
     const [left, fresh, within]: [number[], number[], number[]] = [[], [], []];
