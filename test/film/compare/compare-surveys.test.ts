@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hasGained } from '../../../src/film/compare/compare-change.ts';
+import { type FilmChange, hasGained } from '../../../src/film/compare/compare-change.ts';
 import {
   type ComparisonRules,
   compareSurveys,
@@ -156,6 +156,17 @@ describe('panels read before and after', () => {
     expect(told.panels.map(({ gained }) => gained)).toEqual([true, true, true, true]);
   });
 
+  test('that read more film together at other places are not: these may lie in thicker film', () => {
+    const more = before.map((one) => reading(one.panel, one.point, one.thickness + 4));
+    const told = compare(before, more, false);
+    const risk = filmModel.flagRisk / IDS.length;
+    expect(told.car !== null && hasGained(told.car, risk / IDS.length)).toBe(true);
+    expect(told.panels.map(({ gained }) => gained)).toEqual(
+      told.panels.map(({ change }) => change !== null && hasGained(change, risk)),
+    );
+    expect(told.panels.some(({ gained }) => !gained)).toBe(true);
+  });
+
   test('share the chance of a flag: each of four is called a gain at a quarter of it', () => {
     const shifts = Array.from({ length: 41 }, (_, i) => i / 10);
     const told = shifts.map((shift) => {
@@ -227,6 +238,19 @@ describe('a panel in two zones', () => {
     expect(told.zones.map(({ change }) => change?.removed.value)).toEqual([2, 6]);
     expect(told.by).toBe('means');
     expect(told.change?.removed.value).toBe(4);
+  });
+
+  test('has of each zone the doubt of its own: in quadrature, by their points', () => {
+    const told = panelOf(compare(zoned(0, 0), zoned(2, 6), false), 'a');
+    const ofMeans = (change: FilmChange | null | undefined): number => {
+      const own = [...(change?.removed.components ?? [])].filter(([name]) =>
+        /^film-(?:before|after)/u.test(name),
+      );
+      return Math.hypot(...own.map(([, { contribution }]) => contribution));
+    };
+    const zones = told.zones.map(({ change }) => ofMeans(change) / 2);
+    expect(Math.min(...zones)).toBeGreaterThan(0);
+    expect(ofMeans(told.change)).toBeCloseTo(Math.hypot(...zones), 9);
   });
 
   test('says nothing of a zone that has no counterpart', () => {
