@@ -42,6 +42,14 @@ describe('the condition of a panel', () => {
     expect(panelOf(survey, 'a').condition).toBe('refinished');
   });
 
+  it('draws the spread of a repaint towards a twentieth of its own mean, not towards the sound panels', () => {
+    const { panel } = amongSound(fiveAround('tested', 260));
+    expect(panel.condition).toBe('refinished');
+    const mean = panel.statistics?.mean ?? Number.NaN;
+    const { fallbackShare } = filmModel.spread;
+    expect(panel.moderation?.prior.variance).toBeCloseTo((fallbackShare * mean) ** 2, 9);
+  });
+
   it.each([
     // 35 % of 112 is 39.2, so 40 µm is the greater: over 152 is a repaint.
     [152, 'original'],

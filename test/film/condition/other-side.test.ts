@@ -151,6 +151,11 @@ describe('what settles it', () => {
     expect(settling(read)).toEqual([]);
     expect(read.boundBy.code).not.toBe('near-line');
   });
+  it('is said to be nothing where no more points and no checked gauge would', () => {
+    // On the line of two zones: read again, it would lie there as well.
+    const { panel } = amongSound(onFace('tested', 110, 500, 112, 499, 114));
+    expect(settling(panel)).toEqual(['neither more points nor a checked gauge would settle it']);
+  });
   it('is nothing where as much may go on either side', () => {
     const { panel } = amongSound(fiveAround('tested', 101), {
       facts: { finish: 'matte' },
