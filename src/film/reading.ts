@@ -31,8 +31,8 @@ export type Reading = {
   readonly time?: string;
   readonly substrate?: string;
   readonly note?: string;
-  /** Whether its last decimal is written and 0, which a number no longer shows; known where it was looked for. */
-  readonly zeroWritten?: boolean;
+  /** How many decimals its text has, zeros included, which a number no longer shows; known where a text was read. */
+  readonly decimals?: number;
   /** Where on the panel, as fractions of its length and height or whatever the file means by it. */
   readonly u?: string;
   readonly v?: string;

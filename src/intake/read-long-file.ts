@@ -15,6 +15,7 @@ import {
   refused,
 } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
+import type { GaugePiece } from './bytes/decode.ts';
 import { sampleBytes } from './bytes/limits.ts';
 import type { IntakeOptions } from './intake-options.ts';
 import { createLongPieces } from './long-pieces.ts';
@@ -22,9 +23,15 @@ import { type GaugeReadings, type IntakeDecisions, readGaugeFile } from './read-
 import { ownText } from './rows/own-text.ts';
 import { noTotals, totalsWith, valuesIn } from './statistics/earlier-totals.ts';
 
+/** Whole vehicles of the file as they were read, and the piece of it that they stand in. */
+export type LongPart = GaugeReadings & {
+  readonly piece: GaugePiece;
+  readonly diagnostics: readonly Diagnostic[];
+};
+
 export type LongFile = {
   /** The vehicles that are complete by now; with `last`, all that are left. */
-  readonly push: (bytes: Uint8Array, last: boolean) => Outcome<readonly GaugeReadings[]>;
+  readonly push: (bytes: Uint8Array, last: boolean) => Outcome<readonly LongPart[]>;
   /** What the first piece decided. */
   readonly decisions: () => IntakeDecisions | undefined;
 };
@@ -39,16 +46,14 @@ export function createLongFile(
   let decided: IntakeDecisions | undefined;
   let earlier = noTotals;
 
-  const push = (bytes: Uint8Array, last: boolean): Outcome<readonly GaugeReadings[]> => {
+  const push = (bytes: Uint8Array, last: boolean): Outcome<readonly LongPart[]> => {
     const next = pieces.push(bytes, last);
     if (next.value === undefined || !next.value.byVehicle) return refused(...next.diagnostics);
-    const complete: GaugeReadings[] = [];
+    const complete: LongPart[] = [];
     const noticed: Diagnostic[] = [];
-    for (const piece of next.value.pieces) {
-      const read = readGaugeFile(
-        { name, bytes: noBytes, piece: { ...piece, decided, earlier } },
-        options,
-      );
+    for (const text of next.value.pieces) {
+      const piece = { ...text, decided, earlier };
+      const read = readGaugeFile({ name, bytes: noBytes, piece }, options);
       noticed.push(...read.diagnostics);
       if (read.value === undefined) return refused(...noticed);
       const { readings, excluded, decisions } = read.value;
@@ -56,7 +61,7 @@ export function createLongFile(
       if (hasErrors(doubts)) return refused(...noticed, ...doubts);
       decided ??= decisions;
       earlier = totalsWith(earlier, valuesIn(readings, decisions.unit), excluded.length);
-      complete.push(read.value);
+      complete.push({ ...read.value, piece, diagnostics: read.diagnostics });
     }
     return found(complete, noticed);
   };

@@ -56,7 +56,9 @@ describe('columns of readings with names that say nothing', () => {
     (names) => {
       const text = `${names}\nbonnet,101,98\nroof,99,97\n`;
       expect(values(text, { unit: 'um' })).toBeUndefined();
-      expect(briefs(text, { unit: 'um' })[0]).toMatch(/^1:1\+\d+ error (?:column|header)-missing$/);
+      expect(briefs(text, { unit: 'um' })[0]).toMatch(
+        /^1:[12]\+\d+ error (?:column|header)-missing$/,
+      );
     },
   );
 });

@@ -130,7 +130,8 @@ function merge(meaning: LabelMeaning, sense: Sense, letter: boolean): LabelMeani
   const part = mergePart(meaning.part, sense.part);
   if (part === null) return undefined;
   for (const key of ['end', 'side', 'kerb'] as const) {
-    const [before, added] = [meaning[key], sense[key]];
+    const before = meaning[key];
+    const added = sense[key];
     if (before !== undefined && added !== undefined && (before !== added || letter))
       return undefined;
   }

@@ -83,8 +83,11 @@ const EXACT_TEXTS: readonly ((panel: Panel) => readonly string[])[] = [
   ({ also = [] }) => also,
 ];
 
+/** The panels that have a key, and what it is of them: one of `EXACT_TEXTS`. */
+type Keyed = { readonly kind: number; readonly panels: Panel[] };
+
 /** The panels of a template by each kind of key, built once; most labels are found by the first. */
-type ExactIndex = readonly (() => ReadonlyMap<string, readonly Panel[]>)[];
+type ExactIndex = readonly (() => ReadonlyMap<string, Keyed>)[];
 
 const indices = new WeakMap<readonly Panel[], ExactIndex>();
 
@@ -99,20 +102,18 @@ function exactIndex(panels: readonly Panel[]): ExactIndex {
 function panelsByKey(
   panels: readonly Panel[],
   keyOf: (text: string) => string,
-): ReadonlyMap<string, readonly Panel[]> {
-  const byKey = new Map<string, Panel[]>();
-  for (const textsOf of EXACT_TEXTS) {
-    const added = new Map<string, Panel[]>();
+): ReadonlyMap<string, Keyed> {
+  const byKey = new Map<string, Keyed>();
+  EXACT_TEXTS.forEach((textsOf, kind) => {
     for (const panel of panels) {
-      for (const key of new Set(textsOf(panel).map(keyOf))) {
-        if (byKey.has(key)) continue;
-        const of = added.get(key);
-        if (of === undefined) added.set(key, [panel]);
-        else of.push(panel);
+      for (const text of textsOf(panel)) {
+        const key = keyOf(text);
+        const before = byKey.get(key);
+        if (before === undefined) byKey.set(key, { kind, panels: [panel] });
+        else if (before.kind === kind && before.panels.at(-1) !== panel) before.panels.push(panel);
       }
     }
-    for (const [key, of] of added) byKey.set(key, of);
-  }
+  });
   return byKey;
 }
 
@@ -121,7 +122,8 @@ function exactMatch(index: ExactIndex, label: string): PanelMatch | undefined {
   for (const [i, keyOf] of EXACT_KEYS.entries()) {
     const key = keyOf(label);
     const same = key === '' ? undefined : index[i]?.().get(key);
-    if (same !== undefined) return answerWith(same, () => 'more than one panel has this name');
+    if (same !== undefined)
+      return answerWith(same.panels, () => 'more than one panel has this name');
   }
   return undefined;
 }

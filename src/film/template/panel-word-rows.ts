@@ -1,5 +1,6 @@
 /** Words for panels as the lists of each language write them: a row says what its words mean. */
 import { remembered } from '../../base/kept.ts';
+import { withoutMarks } from '../../base/letters.ts';
 import type { End, Part, Sense, Side } from './panel-sense.ts';
 
 /** A part, where one is, or both; `filler` says nothing. */
@@ -60,4 +61,4 @@ export function plainSpellings(word: string): readonly string[] {
   return [...new Set([word, unsharp, twoLetters, bare(unsharp)])];
 }
 
-const bare = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '');
+const bare = (text: string): string => withoutMarks(text.normalize('NFD'));

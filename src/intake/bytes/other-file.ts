@@ -1,40 +1,95 @@
 /**
- * Files that are no table at all, known by the bytes they start with: a workbook, a printed page, settings and
+ * Files that are no table at all, known by the bytes they start with: a workbook, a picture, a page, settings and
  * records of our own. None is read; each is told for what it is, with the way out.
  */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { ownJson } from '../../base/own-files.ts';
 
 type Known = {
-  readonly bytes: readonly number[];
+  /** The first bytes, each as the sign of its number, a point for any. */
+  readonly starts: readonly string[];
+  /** What stands near the start as well. */
+  readonly near?: readonly string[];
   readonly message: string;
   readonly hint: string;
 };
 
 const asCsv = 'open it in a spreadsheet and save the sheet with the readings as CSV (UTF-8)';
+const unpack = 'unpack it, and name the file with the readings';
+const zipped = 'PK\x03\x04';
 
+/** The first that fits holds. */
 const known: readonly Known[] = [
   {
-    bytes: [0x50, 0x4b, 0x03, 0x04],
-    message: 'the file is a workbook or another zipped file, and no text',
-    hint: asCsv,
+    starts: [zipped],
+    near: ['word/', 'opendocument.text'],
+    message: 'the file is a document of a word processor, and no table',
+    hint: 'copy its table into a spreadsheet and save that as CSV (UTF-8)',
   },
   {
-    bytes: [0xd0, 0xcf, 0x11, 0xe0],
+    starts: [zipped],
+    message: 'the file is a workbook or another zipped file, and no text',
+    hint: `${asCsv}; if it is no workbook, ${unpack}`,
+  },
+  {
+    starts: ['\xd0\xcf\x11\xe0'],
     message: 'the file is a workbook in an old format, and no text',
     hint: asCsv,
   },
   {
-    bytes: [0x25, 0x50, 0x44, 0x46],
+    starts: ['%PDF'],
     message: 'the file is a printed page (PDF), and no table',
     hint: 'export the readings from the gauge or its program as CSV',
   },
+  {
+    starts: [
+      ...['\x89PNG', '\xff\xd8\xff', 'GIF87a', 'GIF89a', 'II*\0', 'MM\0*', 'BM....\0\0\0\0'],
+      ...['RIFF....WEBP', 'RIFF....WAVE', 'RIFF....AVI', '....ftyp', 'ID3\x03', 'ID3\x04'],
+    ],
+    message: 'the file is a picture or a recording, and no text',
+    hint: 'type its readings into a table, or export them from the gauge or its program as CSV',
+  },
+  {
+    starts: ['\x1f\x8b', '7z\xbc\xaf', 'Rar!\x1a', 'BZh91AY', '\xfd7zXZ', '(\xb5/\xfd'],
+    message: 'the file is packed, and no text',
+    hint: unpack,
+  },
+  {
+    starts: ['SQLite format 3\0'],
+    message: 'the file is a database, and no text',
+    hint: 'export its table with the readings as CSV',
+  },
+  {
+    starts: ['{\\rtf'],
+    message: 'the file is a document of a word processor, and no table',
+    hint: 'save it as plain text (UTF-8)',
+  },
 ];
+/** Where a zipped file says what it holds. */
+const nearStart = 4096;
+
+const page: Omit<Known, 'starts'> = {
+  message: 'the file is a page of the web (HTML) or other XML, and no table of plain text',
+  hint: asCsv,
+};
+const isPage = (start: string): boolean =>
+  /^(?:\xef\xbb\xbf)?\s*<(?:\?xml|!doctype html|html|head|body|table)[\s>]/iu.test(start);
+
+function knownBy(bytes: Uint8Array): Omit<Known, 'starts'> | undefined {
+  const start = String.fromCharCode(...bytes.subarray(0, nearStart));
+  const startsWith = (sign: string): boolean =>
+    [...sign].every((one, k) => one === '.' || one === start[k]);
+  const own = known.find(
+    ({ starts, near }) =>
+      starts.some(startsWith) && (near?.some((text) => start.includes(text)) ?? true),
+  );
+  return own ?? (isPage(start) ? page : undefined);
+}
 
 /** What the file is instead of a table, undefined where it may be one. */
 export function otherFile(name: string, bytes: Uint8Array): Diagnostic | undefined {
   const at = { file: name, line: 1, column: 1, length: 1, lineText: '' };
-  const own = known.find((one) => one.bytes.every((byte, k) => bytes[k] === byte));
+  const own = knownBy(bytes);
   if (own !== undefined) return error('encoding-unknown', own.message, { at, hint: own.hint });
   const json = opensAsJson(bytes) ? ownJson(startOf(bytes)) : undefined;
   if (json === undefined) return undefined;

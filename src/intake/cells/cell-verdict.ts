@@ -16,6 +16,8 @@ export type ReadingCell =
   | {
       readonly kind: 'reading';
       readonly thickness: Micrometres;
+      /** How many decimals are written, zeros included. */
+      readonly decimals: number;
       /** What stands behind the number and speaks of the paint. */
       readonly note?: string;
       /** What is said of a reading that is kept as it stands. */

@@ -6,15 +6,15 @@
  * reading (`suspect`, `removed`, `old`) are not among them.
  */
 import { once } from '../../base/kept.ts';
-import { isAsciiOnly } from '../../base/letters.ts';
+import { isAsciiOnly, withoutMarks } from '../../base/letters.ts';
 import { namesDeletion } from './not-readings.ts';
 
 /** Lower case, without accents, as the lists below are written. */
 export const foldedText = (text: string): string =>
-  text
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
+  isAsciiOnly(text) ? text.toLowerCase() : foldedLetters(text);
+
+const foldedLetters = (text: string): string =>
+  withoutMarks(text.toLowerCase().normalize('NFKD'))
     .replace(/ß/gu, 'ss')
     .replace(/ł/gu, 'l')
     .replace(/’/gu, "'");

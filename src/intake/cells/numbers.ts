@@ -38,7 +38,7 @@ const groups =
   /^([1-9]\d{0,2})(?:([.,'’٬\u0020\u00a0\u2007\u2009\u202f])\d{3})(?:\2\d{3})*(?:([.,٫])(\d+))?$/u;
 
 /** A double has 17 significant digits; a run of digits longer than this is no number of a gauge. */
-const longestNumber = 40;
+export const longestNumber = 40;
 
 /** How a cell is built if it is a number, else undefined. */
 export const numberShape = (text: string): NumberShape | undefined =>

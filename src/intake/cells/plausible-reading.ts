@@ -15,7 +15,7 @@ import { inMicrometres, largestIn, type TableUnit, unitSign } from './unit.ts';
 
 export function judged(
   text: string,
-  value: number,
+  { value, decimals }: { readonly value: number; readonly decimals: number },
   unit: TableUnit,
   largest: Micrometres,
 ): ReadingCell {
@@ -26,11 +26,12 @@ export function judged(
       tooLargeHint(value, unit),
     );
   }
-  if (value > 0) return { kind: 'reading', thickness: inMicrometres(value, unit) };
+  if (value > 0) return { kind: 'reading', thickness: inMicrometres(value, unit), decimals };
   if (value < 0) {
     return {
       kind: 'reading',
       thickness: inMicrometres(value, unit),
+      decimals,
       complaint: {
         ...doubted,
         message: `${quoted(text)}: a value below 0 is no film; it is kept as it stands`,

@@ -19,7 +19,7 @@ import {
   splitTail,
 } from './markers.ts';
 import { notReading } from './not-readings.ts';
-import { type NumberShape, numberOf, numberShape } from './numbers.ts';
+import { longestNumber, type NumberShape, numberOf, numberShape } from './numbers.ts';
 import { provesOwnUnit } from './own-unit.ts';
 import { judged, unprovedSign } from './plausible-reading.ts';
 import { quoted } from './quoted.ts';
@@ -100,7 +100,7 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
   if (settled.value === undefined) return wrong('reading-ambiguous', settled.message, settled.hint);
   const meant = sentinelOf(settled.value, largest());
   return meant === undefined
-    ? noted(judged(text, settled.value, unit, rules.largest), remarkIn(marker))
+    ? noted(judged(text, settled, unit, rules.largest), remarkIn(marker))
     : sentinel(text, meant);
 }
 
@@ -132,6 +132,14 @@ function notANumber(text: string, plain: string, fewDates = false): ReadingCell 
           },
         }
       : told;
+  }
+  const digits = /^[+-]?[\d.,]+$/u.test(plain) ? plain.replace(/\D/gu, '').length : 0;
+  if (digits > longestNumber) {
+    return wrong(
+      'reading-not-a-number',
+      `${quoted(text)} has ${digits} digits, more than any number that a gauge shows`,
+      'write the number as the gauge shows it; are several of them in one?',
+    );
   }
   return wrong(
     'reading-not-a-number',

@@ -15,7 +15,7 @@ import { quoted } from './quoted.ts';
 import type { Largest } from './unit.ts';
 
 export type SettledNumber =
-  | { readonly value: number }
+  | { readonly value: number; readonly decimals: number }
   | { readonly value?: undefined; readonly message: string; readonly hint: string };
 
 /** `largest` is the most that a number of the column can be, in its unit. */
@@ -30,9 +30,14 @@ export function settleNumber(
     return { message, hint: 'write the number without the plus' };
   }
   if (shape.thousands !== '') return grouped(text, shape, decision);
-  if (shape.mark === '' || shape.ownMark) return { value: numberOf(shape) };
+  if (shape.mark === '' || shape.ownMark) return exactly(shape);
   return marked(text, shape, largestFor(shape, largest), decision);
 }
+
+const exactly = (shape: NumberShape): SettledNumber => ({
+  value: numberOf(shape),
+  decimals: Math.max(0, shape.fraction.length - (shape.exponent ?? 0)),
+});
 
 function grouped(text: string, shape: NumberShape, decision: DecimalDecision): SettledNumber {
   const hint = 'write the number without separators between its digits';
@@ -47,7 +52,7 @@ function grouped(text: string, shape: NumberShape, decision: DecimalDecision): S
   if (shape.mark !== '' && !shape.ownMark && shape.mark !== decision.mark) {
     return mixed(text, shape, decision);
   }
-  return { value: numberOf(shape) };
+  return exactly(shape);
 }
 
 function marked(
@@ -59,16 +64,14 @@ function marked(
   const { whole, fraction } = shape;
   const { mark, threes, proven, thousands } = decision;
   if (maySeparateThousands(shape) && shape.mark === thousands && !shape.negative)
-    return { value: joined(shape) };
+    return { value: joined(shape), decimals: 0 };
   const twoWays = readsTwoWays(shape, largest) && !(threes && shape.mark === mark);
   const weak = isWeak(shape, thinnestOf(largest)) && !proven;
   if (twoWays || weak) {
     const message = `${quoted(text)} may be ${whole}.${fraction} or ${whole},${fraction}`;
     return { message, hint: `write ${whole}${fraction}, or fewer digits after the decimal mark` };
   }
-  return shape.mark === mark || decision.both
-    ? { value: numberOf(shape) }
-    : mixed(text, shape, decision);
+  return shape.mark === mark || decision.both ? exactly(shape) : mixed(text, shape, decision);
 }
 
 function mixed(text: string, { whole, fraction }: NumberShape, decision: DecimalDecision) {

@@ -7,7 +7,7 @@
  * page has lost leaves `?m`: it is known as lost, and is no unit until the user names one.
  */
 import { once } from '../../base/kept.ts';
-import { isAsciiOnly } from '../../base/letters.ts';
+import { isAsciiOnly, withoutMarks } from '../../base/letters.ts';
 import {
   MICROMETRES_PER_MIL,
   type Micrometres,
@@ -74,17 +74,17 @@ const spellings: Readonly<Record<NamedUnit, string>> = {
   other: 'µin microinch microinches',
 };
 
-const units: ReadonlyMap<string, NamedUnit> = new Map(
-  (Object.keys(spellings) as NamedUnit[]).flatMap((unit) =>
-    alike(spellings[unit])
-      .split(/\s+/u)
-      .map((word) => [word, unit] as const),
-  ),
-);
+const units = ((): ReadonlyMap<string, NamedUnit> => {
+  const made = new Map<string, NamedUnit>();
+  for (const unit of Object.keys(spellings) as NamedUnit[]) {
+    for (const word of alike(spellings[unit]).split(/\s+/u)) made.set(word, unit);
+  }
+  return made;
+})();
 
 /** One spelling for what looks alike: both micro signs, squared signs, wide letters, case, accents. */
 function alike(text: string): string {
-  const plain = isAsciiOnly(text) ? text : text.normalize('NFKD').replace(/\p{M}/gu, '');
+  const plain = isAsciiOnly(text) ? text : withoutMarks(text.normalize('NFKD'));
   return plain.toLowerCase();
 }
 
@@ -182,7 +182,9 @@ export function splitUnit(header: string): LabelledUnit {
   const ofAll = bracketed === null ? undefined : unitOfAll(bracketed[2] ?? '');
   if (ofAll !== undefined) return labelled(bracketed?.[1] ?? '', ofAll.unit, ofAll.text);
   // The micro sign is part of no word: `厚さμm`, `Dickeµm`.
-  const glued = /[Mm㎛]$/u.test(text) ? /^(.*[^\s([_\-/,:;])([µμ]m|㎛)$/iu.exec(text) : null;
+  const glued = /(?:[^\0-\x7f][Mm]|㎛)$/u.test(text)
+    ? /^(.*[^\s([_\-/,:;])([µμ]m|㎛)$/iu.exec(text)
+    : null;
   if (glued !== null) return labelled(glued[1] ?? '', 'um', glued[2] ?? '');
   const last = /[_\s\-/,:;]([^_\s\-/,:;]+)$/u.exec(text);
   const trailing = last === null ? undefined : unitInText(last[1] ?? '');

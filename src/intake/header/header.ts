@@ -4,6 +4,7 @@
 
 import { closest } from '../../base/did-you-mean.ts';
 import { keptWith, once, remembered } from '../../base/kept.ts';
+import { withoutMarks } from '../../base/letters.ts';
 import { type LabelledUnit, splitUnit } from '../cells/unit.ts';
 import { wordsIn } from '../cells/word-list.ts';
 
@@ -50,10 +51,7 @@ export const plainWords = (label: string): string =>
   isPlain.test(label) ? label : foldedWords(label);
 
 const foldedWords = (label: string): string =>
-  label
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/\p{M}/gu, '')
+  withoutMarks(label.normalize('NFKD').toLowerCase())
     .replace(/[łøæßđı]/gu, (letter) => folded[letter] ?? letter)
     .replace(/[_\-./:\s°º]+/gu, ' ')
     .trim();
@@ -130,7 +128,8 @@ export function misspelling<Role extends string>(
   for (const [column, cell] of header.entries()) {
     if (cell.role !== undefined || cell.text === '') continue;
     const words = plainWords(cell.label);
-    const alike = all.filter((name) => name[0] === words[0]);
+    // A short word is near to some word of any language.
+    const alike = words.length < 5 ? [] : all.filter((name) => name[0] === words[0]);
     const name = closest(words, [...own, ...alike]);
     if (name !== undefined) return { column, name };
   }

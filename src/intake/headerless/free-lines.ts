@@ -104,6 +104,7 @@ const mostFilm = 1000;
 
 /** Whether a line beside the others may hold readings as well: it ends in a number as large as a film, or names a panel. */
 function mayBeReading(line: Line, isPanel: IsPanel): boolean {
+  if (isMisread(line.text, isPanel)) return true;
   const words = wordsOfLine(line.text);
   if (words === undefined) {
     const [label = ''] = /^[^\d:=]*/u.exec(line.text) ?? [];
@@ -116,6 +117,14 @@ function mayBeReading(line: Line, isPanel: IsPanel): boolean {
   const films = numbers.filter((one) => mayBeFilm(one) && Number(one.number.text) <= mostFilm);
   return !isKnown && rest.text === '' && numbers.length > 0 && films.length === numbers.length;
 }
+
+/** `bonnet l12 1O9`: a panel, and behind it letters that are written for digits. */
+function isMisread(text: string, isPanel: IsPanel): boolean {
+  const { index = -1 } = letterForDigit.exec(text) ?? {};
+  return index > 0 && isPanel(text.slice(0, index).replace(/[\s:=-]+$/u, ''));
+}
+const letterForDigit =
+  /(?<![\p{L}\p{N}])(?=[lIOoSBZ]*\d)(?=\d*[lIOoSBZ])[\dlIOoSBZ]{3,4}(?![\p{L}\p{N}])/u;
 
 /** A line that is cut into cells as the rows below it is a row of names: what stands in it may say anything of them. */
 function isHeaded(outside: readonly Line[], own: readonly Line[]): boolean {

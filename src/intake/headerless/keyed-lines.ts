@@ -37,7 +37,9 @@ export function keyedLines(
 ): KeyedLines | undefined {
   const lines = rows.flatMap((row): readonly Line[] => {
     const text = lineFrom(source.text, row.start);
-    return row.quoted && !/^\s*\{/u.test(text) ? [] : [{ row, text: text.slice(0, longestLine) }];
+    return row.quoted && !/^\s*\[?\s*\{/u.test(text)
+      ? []
+      : [{ row, text: text.slice(0, longestLine) }];
   });
   const filled = lines.filter(({ text }) => text.trim() !== '');
   return recordsIn(rows, filled, context) ?? pointsUnderNames(rows, filled, context);
@@ -76,7 +78,7 @@ const keysOf = (cells: readonly string[]): readonly string[] =>
 
 /** Key, value, key, value …, one sign apart; empty where the line is not of pairs throughout. */
 function pairsIn(text: string): readonly string[] {
-  const bare = /^\s*\{.*\}\s*,?\s*$/u.test(text) ? withoutBraces(text) : text;
+  const bare = /^\s*\[?\s*\{.*\}\s*,?\s*\]?\s*$/u.test(text) ? withoutBraces(text) : text;
   const parted = [';', '|', '\t', ','].find(
     (mark) => bare.includes(mark) && bare.split(mark).every((piece) => pair().test(piece)),
   );
@@ -90,9 +92,11 @@ function pairsIn(text: string): readonly string[] {
 
 const pair = once(() => /^[^:=]*\p{L}[^:=]*[:=]/u);
 
-/** `{"panel":"bonnet","um":112.4}` with blanks for its braces and quotes. */
+/** `{"panel":"bonnet","um":112.4}`, alone or in a list, with blanks for its braces, brackets and quotes. */
 const withoutBraces = (text: string): string =>
-  text.replace(/[{}"]/gu, ' ').replace(/,(?=\s*$)/u, ' ');
+  text
+    .replace(/[{}"]|^\s*\[|\]\s*$/gu, (signs) => ' '.repeat(signs.length))
+    .replace(/,(?=\s*$)/u, ' ');
 
 /** `panel=bonnet point=1`: a blank before each key. */
 const blankPairs = (text: string): readonly string[] =>

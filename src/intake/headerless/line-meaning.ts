@@ -45,6 +45,7 @@ const fillers = new Set(
 );
 export const isFiller = (text: string): boolean => fillers.has(text.toLowerCase());
 
-/** `left`, `P1`, `2`, `Messung 3`. */
+/** `left`, `P1`, `2`, `Messung 3`; `l12` and `x98` are perhaps readings, ill written or crossed out. */
 export const isPoint = (text: string): boolean =>
-  isPlaceName(foldedText(text)) || (/\d/u.test(text) && countedColumn(text) !== undefined);
+  isPlaceName(foldedText(text)) ||
+  (/\d/u.test(text) && !/^[lIOxX]\d{2,}$/u.test(text) && countedColumn(text) !== undefined);

@@ -33,7 +33,7 @@ const wordBehind = once(() => /^([ \u00a0]?[([]?)([\p{L}µμ㎛]+)[)\]]?/u);
 const namesNext = /^\s?(?:[:=)\]-]|\.(?=\s))\s*(?=[+−-]?\d)/u;
 const isTime = /^:\d\d(?!\d)/u;
 
-/** Undefined where a stretch of digits is neither a number nor a name: `12:30`, `3rd`, `2024-03-05`. */
+/** Undefined where a stretch of digits is neither a number nor a name: `12:30`, `3rd`, `2024-03-05`, `>2000`. */
 export function wordsOfLine(line: string): LineWords | undefined {
   const numbers: NumberInLine[] = [];
   let from = 0;
@@ -42,6 +42,7 @@ export function wordsOfLine(line: string): LineWords | undefined {
     const end = index + text.length;
     const behind = line.slice(end);
     if (isTime.test(behind) || isDay.test(line.slice(index))) return undefined;
+    if (isBound.test(line.slice(0, index))) return undefined;
     if (/^\d{1,3}$/u.test(text) && namesNext.test(behind)) continue;
     const unit = unitBehind(behind, end);
     if (unit === undefined && /^\p{L}/u.test(behind)) return undefined;
@@ -55,6 +56,9 @@ export function wordsOfLine(line: string): LineWords | undefined {
   }
   return { numbers, rest: bare(line.slice(from), from) };
 }
+
+/** `>2000`, `~110`: beyond the range, or about; `->` and a `~` before a blank only lead on. */
+const isBound = /(?:[<≤≥≈±~]|(?<![-–—=>])>)$/u;
 
 const isDay = /^(?:\d{4}-\d\d?-\d\d?|\d{1,2}\/\d{1,2}\/\d{2,4}|\d{1,2}\.\d{1,2}\.\d{2,4})(?!\d)/u;
 

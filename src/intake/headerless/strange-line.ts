@@ -4,8 +4,8 @@
  */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { hasLetter } from '../../base/letters.ts';
+import { kerbWordIn } from '../../film/template/kerb-word.ts';
 import { kerbHint } from '../../film/template/panel-advice.ts';
-import { readLabel } from '../../film/template/panel-names.ts';
 import type { KerbWord } from '../../film/template/panel-sense.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -42,10 +42,26 @@ export function strangeLine(
       const place = source.placeAt(line.row.start + count.at, count.text.length);
       return error('reading-ambiguous', message, { at: place, hint });
     }
+    const doubted = /\d[\d.,]*\s?\?+/u.exec(line.text);
+    if (doubted !== null) {
+      const place = source.placeAt(line.row.start + doubted.index, doubted[0].length);
+      const message = `"${doubted[0]}" is doubted, and nothing says whether the reading counts`;
+      return error('reading-ambiguous', message, {
+        at: place,
+        hint: 'take the mark out, or the reading',
+      });
+    }
     const message = `"${piece.text}" is not a panel and its readings, as other lines are`;
     return error('reading-not-a-number', message, {
       at,
       hint: 'correct the line, or take it out if it is no reading',
+    });
+  }
+  if (name.text.split(/\s+/u).some((word) => unsure.has(word.toLowerCase()))) {
+    const message = `"${name.text}" leaves open what the reading is`;
+    return error('reading-ambiguous', message, {
+      at,
+      hint: 'write one number, as the gauge showed it',
     });
   }
   const kerb = kerbOf(name);
@@ -60,6 +76,11 @@ export function strangeLine(
         hint: `${kerbHint(kerb)}; or ${remedy}`,
       });
 }
+
+/** Before a number: two readings of which one holds, or none that was read off. */
+const unsure: ReadonlySet<string> = new Set(
+  'or oder ou about approx approximately around circa ca maybe perhaps etwa env environ'.split(' '),
+);
 
 /** `nsf 112 109`, `osf 118 117`: names that no panel has and their films, from the first line on, with no mark of a table. */
 function areNamed(
@@ -86,13 +107,8 @@ function smallNumber({ text }: Line): Piece | undefined {
   return isWhole && second === undefined && numbers.length > 1 ? small.number : undefined;
 }
 
-/** A panel named by its side to the kerb, which is left in one country and right in another. */
 const kerbOf = (name: Piece | undefined): KerbWord | undefined =>
-  name === undefined
-    ? undefined
-    : readLabel(name.text).meanings.find(
-        ({ part, kerb }) => part !== undefined && kerb !== undefined,
-      )?.kerb;
+  name === undefined ? undefined : kerbWordIn(name.text);
 
 /** The words before a number of the line that name no panel and no point, where they may be a name. */
 function unknownName({ text }: Line, isPanel: (label: string) => boolean): Piece | undefined {

@@ -99,7 +99,9 @@ function readingsIn(
   const behind = says ? withoutNumber(rest, isPanel, shows) : [];
   const unit = numbers.at(-1)?.unit ?? ofLine;
   const readings: OwnReading[] = [];
-  for (const one of numbers) {
+  for (const [k, one] of numbers.entries()) {
+    // `112 (was 125)`: the reading that another took the place of.
+    if (k > 0 && /^was$/iu.test(one.words.text)) return undefined;
     const said = saidBy(one.words, isPanel);
     const before = said === undefined ? withoutNumber(one.words, isPanel, shows) : [];
     if (before === undefined || !mayBeFilm(one)) return undefined;

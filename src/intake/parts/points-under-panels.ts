@@ -59,6 +59,8 @@ export function pointsUnderPanels(
     header.push({ ...unit, text: `${over.text} ${cell.text}`, label: over.label });
   }
   if (!pointsCount(readings)) return undefined;
+  // Panels beside the rows as well: the names above are not theirs, but say where on them, or of which side.
+  if (readings[0]?.column !== 0 && below.some((row) => isPanel(cellText(row, 0)))) return undefined;
   const quantity = quantityOf(below);
   if (quantity !== undefined) header[0] = { text: '', label: '' };
   const corner = cornerUnit(upper, own) ?? quantity;

@@ -256,7 +256,7 @@ function whyNoHeader(
   const own = rows.filter(({ line }) => headerLine === undefined || line === headerLine);
   const why =
     columns === undefined
-      ? explainGaugeHeader(source, own, delimiter)
+      ? explainGaugeHeader(source, own, delimiter, layoutContext(options).isPanel)
       : missingColumns(source, own, options);
   const plain = headerLine === undefined && layout === undefined && columns === undefined;
   if (why.length > 0 && (plain || own.length > 0)) return why;

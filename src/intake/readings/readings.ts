@@ -169,8 +169,20 @@ function readCell(
     return point;
   }
   if (taken) tellTaken(table, row, { point, repeat, panel }, findings);
-  const { thickness } = told;
-  const plain = { vehicle, panel, point, repeat, thickness, layer, place, marked, curved, origin };
+  const { thickness, decimals } = told;
+  const plain = {
+    vehicle,
+    panel,
+    point,
+    repeat,
+    thickness,
+    decimals,
+    layer,
+    place,
+    marked,
+    curved,
+    origin,
+  };
   const kept = told.note === undefined ? about.kept : withNote(about.kept, told.note);
   readings.push(kept === undefined ? plain : { ...plain, ...kept });
   return point;

@@ -169,7 +169,7 @@ function whyNone(trials: readonly Trial[], explain: ExplainHeader): readonly Dia
     .flatMap(({ diagnostics }) => diagnostics)
     .find(({ code }) => code === 'row-too-long');
   if (beyond !== undefined) return [beyond];
-  const cells = ({ rows }: Trial): number => rows[0]?.cells.length ?? 0;
+  const cells = ({ rows }: Trial): number => rows.reduce((sum, own) => sum + own.cells.length, 0);
   const [widest] = [...trials].sort((a, b) => cells(b) - cells(a));
   if (widest !== undefined && widest.rows.length > 0 && widest.diagnostics.length === 0) {
     return explain(widest.rows, widest.delimiter);

@@ -4,6 +4,7 @@
  */
 
 import { once, remembered } from '../../base/kept.ts';
+import { isAsciiOnly, withoutMarks } from '../../base/letters.ts';
 import { splitUnit } from '../cells/unit.ts';
 import { wordsIn } from '../cells/word-list.ts';
 import {
@@ -62,16 +63,19 @@ function withoutUnit(text: string): string {
 
 /** `Std. Dev.` → `std dev`, `x̄` → `⌀`, `Σ` → `sum` and not the small σ, as the words are compared. */
 const plainName = (text: string): string =>
-  text
-    .normalize('NFKD')
-    .replace(/[Σ∑]/gu, 'sum')
-    .toLowerCase()
-    .replace(/x\u0304/gu, '⌀')
-    .replace(/\p{M}/gu, '')
-    .replace(/ß/gu, 'ss')
+  (isAsciiOnly(text) ? text.toLowerCase() : plainLetters(text))
     .replace(/\./gu, '')
     .replace(/[_:=()[\]/\s–-]+/gu, ' ')
     .trim();
+
+const plainLetters = (text: string): string =>
+  withoutMarks(
+    text
+      .normalize('NFKD')
+      .replace(/[Σ∑]/gu, 'sum')
+      .toLowerCase()
+      .replace(/x\u0304/gu, '⌀'),
+  ).replace(/ß/gu, 'ss');
 
 /** The same of a text that may carry a unit; the words themselves have none. */
 export const plainStatistic = remembered((text) => plainName(withoutUnit(text)));

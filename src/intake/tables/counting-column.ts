@@ -27,6 +27,8 @@ type Counter = {
   readonly column: number;
   readonly role: 'point' | 'repeat' | undefined;
   readonly isNamed?: true;
+  /** The newest reading stands first. */
+  readonly isDownward?: boolean;
 };
 export type Settled = { readonly layout: Layout; readonly evidence: string };
 
@@ -96,7 +98,8 @@ function withCounter(layout: Layout, rows: readonly Row[], counter: Counter): Se
   const { role, column } = counter;
   const name = (k: number): string => `"${header[k]?.text ?? ''}"`;
   const what = { point: 'the points', repeat: 'the repeats' };
-  const does = counter.isNamed ? 'names' : 'counts 1, 2, 3 and numbers';
+  const counts = counter.isDownward ? 'counts down to 1' : 'counts 1, 2, 3';
+  const does = counter.isNamed ? 'names' : `${counts} and numbers`;
   const held =
     at.size > 1 ? 'the numbered columns hold' : `${name(readings[0]?.column ?? -1)} holds`;
   const own = layout.unknown.filter((k) => !at.has(k));
@@ -137,8 +140,19 @@ const isNoReading = (text: string): boolean =>
 const called = (cell: HeaderCell<GaugeRole>, role: Counter['role']): HeaderCell<GaugeRole> =>
   role === undefined ? withoutRole(cell) : { ...cell, role };
 
-/** What a column counts, undefined where it does not. */
-function counterAt({ columns }: Layout, rows: readonly Row[], column: number): Counter | undefined {
+/** What a column counts, upwards or, where the newest reading stands first, downwards; undefined where it does not. */
+function counterAt(layout: Layout, rows: readonly Row[], column: number): Counter | undefined {
+  const upward = upwardCounter(layout, rows, column);
+  if (upward !== undefined) return upward;
+  const downward = upwardCounter(layout, rows.toReversed(), column);
+  return downward === undefined ? undefined : { ...downward, isDownward: true };
+}
+
+function upwardCounter(
+  { columns }: Layout,
+  rows: readonly Row[],
+  column: number,
+): Counter | undefined {
   const within = (...roles: readonly GaugeRole[]): boolean =>
     countsUp(
       rows,

@@ -42,10 +42,11 @@ export function tellShape(table: Table, row: Row, misfit: Misfit, findings: Find
     return;
   }
   const { needed } = misfit;
+  const name = layout.header[needed - 1]?.text ?? '';
   findings.add('error', 'row-too-short', () => ({
-    message: `the row ends before column ${needed}, "${layout.header[needed - 1]?.text ?? ''}"`,
+    message: `the row ends before column ${needed}${name === '' ? '' : `, "${name}"`}`,
     at: placeOf(table, row, cells.length - 1),
-    hint: 'add the missing cells',
+    hint: 'add the missing cells, or take the line out if it is no row',
   }));
 }
 

@@ -24,6 +24,7 @@ import { leaveOutStatistics } from '../statistics/statistics-rows.ts';
 import { takeOneUnit } from '../units/two-units.ts';
 import { adoptUnitColumn } from '../units/unit-column.ts';
 import { takeUnitsBehindPanels } from '../units/units-behind-panels.ts';
+import { takeUnitsBehindPoints } from '../units/units-behind-points.ts';
 import { takeUnitsRow } from '../units/units-row.ts';
 import { takeCounter } from './counting-column.ts';
 import { undressNumbers } from './dressed-numbers.ts';
@@ -66,7 +67,8 @@ export function shapeTable(
   };
   const counted = after(written, takeCounter);
   const behind = after(counted, (table) => takeUnitsBehindPanels(table, isPanel));
-  const { table: united, units: unitsRow } = takeUnitsRow(adoptUnitColumn(behind));
+  const points = after(behind, takeUnitsBehindPoints);
+  const { table: united, units: unitsRow } = takeUnitsRow(adoptUnitColumn(points));
   const steps: readonly Step[] = [
     (table) => takeOneUnit(table, findings),
     undressNumbers,

@@ -8,12 +8,15 @@ import { isOrdinal } from '../header/ordinals.ts';
 import type { Source } from '../rows/source.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
+import { nearestHeader, tellNearest } from './nearest-header.ts';
 import { placeOf } from './table.ts';
+import { whyNameless } from './why-nameless.ts';
 
 export const explainGaugeHeader = (
   source: Source,
   rows: readonly Row[],
   delimiter: Delimiter,
+  isPanel: (label: string) => boolean,
 ): readonly Diagnostic[] =>
   explainHeader(source, rows, delimiter, {
     vocabulary: gaugeVocabulary,
@@ -22,11 +25,22 @@ export const explainGaugeHeader = (
     needed: ['panel', 'reading'],
     otherwise: 'the columns need names: a panel and a reading, or one column per panel',
     further: wayOut,
+    nameless: (isNear) => {
+      const nearest = nearestHeader(rows);
+      // Names over nothing but numbers may be panels, however near they are to names of columns.
+      if (isNear && nearest?.words.length !== 0) return undefined;
+      return nearest === undefined
+        ? whyNameless({ source, delimiter, rows, isPanel })
+        : tellNearest(nearest, { source, delimiter });
+    },
   });
 
 /** What to do where no name of a column is near: say which it is, unless there are but means. */
 function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): string {
-  if (role === 'reading' && header.some(({ label }) => namesStatistic(label))) {
+  const isOther = ({ unit, label }: HeaderCell<GaugeRole>): boolean =>
+    (unit === 'um' || unit === 'mil') && !namesStatistic(label);
+  const hasStatistics = header.some(({ label }) => namesStatistic(label));
+  if (role === 'reading' && hasStatistics && !header.some(isOther)) {
     return '; means and extremes are no readings: export the single ones';
   }
   return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
@@ -40,6 +54,8 @@ type Wanted<Role extends string> = {
   readonly needed: readonly Role[];
   readonly otherwise: string;
   readonly further?: (role: Role, header: readonly HeaderCell<Role>[]) => string;
+  /** What else is said where no row has a name that is known; `isNear`: but one that is near. */
+  readonly nameless?: (isNear: boolean) => Diagnostic | undefined;
 };
 
 /**
@@ -50,9 +66,10 @@ export function explainHeader<Role extends string>(
   source: Source,
   rows: readonly Row[],
   delimiter: Delimiter,
-  { vocabulary, plain, read, needed, otherwise, further }: Wanted<Role>,
+  { vocabulary, plain, read, needed, otherwise, further, nameless }: Wanted<Role>,
 ): readonly Diagnostic[] {
   const nearest = rows.find((row) => {
+    if (holdsReadings(row)) return false;
     const header = read(row.cells);
     const near = needed.some((role) => misspelling(vocabulary, role, header, plain) !== undefined);
     // `Units: µm;;` is no row of names, however many cells a spreadsheet gives it.
@@ -65,6 +82,9 @@ export function explainHeader<Role extends string>(
   };
   const other = otherTable(rows, { source, delimiter, hasOf });
   if (other !== undefined) return [other];
+  const isKnown = nearest !== undefined && hasOf(nearest.cells) > 0;
+  const told = isKnown ? undefined : nameless?.(nearest !== undefined);
+  if (told !== undefined) return [told];
   if (nearest === undefined) {
     const [first] = rows;
     const at =
@@ -96,6 +116,15 @@ export function explainHeader<Role extends string>(
         hint: `${meant}columns found: ${columns}${slip === undefined ? (further?.(role, header) ?? '') : ''}`,
       });
     });
+}
+
+/** Numbers among names of columns count them. */
+function holdsReadings({ cells }: Row): boolean {
+  const numbers = cells
+    .map((cell) => cell.trim())
+    .filter((text) => /^\d+(?:[.,]\d+)?$/u.test(text));
+  const follows = (text: string, k: number): boolean => Number(text) === Number(numbers[k - 1]) + 1;
+  return numbers.some((text, k) => (k === 0 ? Number(text) > 1 : !follows(text, k)));
 }
 
 /** Lines among which a head stands, below a few that are no rows. */

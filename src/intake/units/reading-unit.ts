@@ -18,9 +18,12 @@ import {
   micrometresPer,
   otherUnitHint,
   type TableUnit,
+  unitNamed,
   unitSign,
 } from '../cells/unit.ts';
+import type { Claim } from '../statistics/statistics-check.ts';
 import type { Table } from '../tables/table.ts';
+import { unitOfStatistics } from './unit-of-statistics.ts';
 import {
   type Statement,
   statedByColumn,
@@ -34,6 +37,8 @@ import { ofTwoUnits, unitlessOfOtherSize } from './units-in-rows.ts';
 /** Where a table's unit may be named besides the table itself. */
 export type UnitSources = UnitPlaces & {
   readonly texts: ReadonlyMap<string, number>;
+  /** The statistics beside the readings. */
+  readonly claims: readonly Claim[];
   readonly given: TableUnit | undefined;
   /** More than this no gauge for vehicle paint shows. */
   readonly largest: Micrometres;
@@ -42,7 +47,7 @@ export type UnitSources = UnitPlaces & {
 };
 
 export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDecision> {
-  const { texts, given } = sources;
+  const { texts, given, claims } = sources;
   const elsewhere = statedElsewhere(table, sources);
   const inColumn = statedByColumn(table);
   const columns = given === undefined ? unitsByColumn(table, sources.film) : undefined;
@@ -79,8 +84,20 @@ export function decideUnit(table: Table, sources: UnitSources): Outcome<UnitDeci
     return provedByNumbers(decision, atHead, sources);
   }
   const inCells = unitOfCells(table, texts);
-  return inCells.value === undefined ? inCells : provedByNumbers(inCells.value, atHead, sources);
+  if (inCells.value !== undefined) return provedByNumbers(inCells.value, atHead, sources);
+  const { unit, name } = namesNoUnit(texts) ? (unitOfStatistics(table, claims) ?? none) : none;
+  if (unit === undefined) return inCells;
+  const evidence = `"${name}" is in ${unitSign[unit]}, and the readings give its numbers: they are in`;
+  return found({
+    ...{ unit, evidence: `${evidence} ${unitSign[unit]}` },
+    ...{ byRow: false, cellsNameUnits: false },
+  });
 }
+
+const none = { unit: undefined, name: '' };
+
+const namesNoUnit = (texts: ReadonlyMap<string, number>): boolean =>
+  [...texts.keys()].every((text) => unitNamed(numberShape(text)?.suffix ?? '') === undefined);
 
 /** Millimetres and inches are believed only where the numbers can be nothing else. */
 function provedByNumbers(

@@ -21,9 +21,9 @@ export function decideUnits(
   options: IntakeOptions,
   findings: Findings,
 ): readonly UnitDecision[] | undefined {
-  const outcomes = shaped.map(({ table, unitsRow, texts }, k) =>
+  const outcomes = shaped.map(({ table, unitsRow, texts, claims }, k) =>
     decideUnit(table, {
-      ...{ above, unitsRow, texts, given: options.unit },
+      ...{ above, unitsRow, texts, claims, given: options.unit },
       since: shaped[k - 1]?.table.rows.at(-1)?.line ?? 0,
       largest: options.plausible.largestReading,
       film: { least: options.plausible.doubtfulUnder, most: options.plausible.doubtfulOver },

@@ -4,7 +4,7 @@
  */
 
 import type { Place } from '../../base/diagnostics.ts';
-import { type NamedUnit, unitNamed } from '../cells/unit.ts';
+import { type NamedUnit, splitUnit, unitNamed } from '../cells/unit.ts';
 import { ditto, meansNoReading } from '../cells/words.ts';
 import type { UnitLine } from '../parts/section-state.ts';
 import { cellText } from '../rows/row.ts';
@@ -42,10 +42,24 @@ function statedByHeader(table: Table): readonly Statement[] {
     table,
     table.layout.readings.map(({ column }) => column),
   );
+  const behind = statedBehindNames(table);
   const { columns, kind } = table.layout;
   const corner = columns.get('panel') ?? (kind === 'wide' ? columns.get('point') : undefined);
+  if (stated.length + behind.length > 0 || corner === undefined) return [...stated, ...behind];
   // `Panel (µm)`, the corner of the table: a panel has no unit, the readings beside it have.
-  return stated.length > 0 || corner === undefined ? stated : statedByNames(table, [corner]);
+  return statedByNames(table, [corner]);
+}
+
+/** `Bonnet (µm)`, `P1 (µm)` down the rows, where each has the unit: the name of their column has it not. */
+function statedBehindNames(table: Table): readonly Statement[] {
+  const [row] = table.rows;
+  return (['panel', 'point'] as const).flatMap((role): readonly Statement[] => {
+    const column = table.layout.columns.get(role) ?? -1;
+    const { unit, text = '', unitText = '' } = table.layout.header[column] ?? {};
+    if (row === undefined || unit === undefined || splitUnit(text).unit !== undefined) return [];
+    const at = () => placeOf(table, row, column);
+    return [{ unit, text: unitText, at, evidence: `each name of a ${role} says` }];
+  });
 }
 
 const statedByNames = (table: Table, columns: readonly number[]): readonly Statement[] =>

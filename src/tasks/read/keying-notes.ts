@@ -1,15 +1,15 @@
 import { type Diagnostic, note } from '../../base/diagnostics.ts';
-import { keyingQuestion } from '../../film/condition/keying-slips.ts';
+import { keyingQuestion, keyingSlips } from '../../film/condition/keying-slips.ts';
 import type { Reading } from '../../film/reading.ts';
-import type { Survey } from '../../film/survey.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
 
 /** A value that looks keyed wrongly is pointed at where it stands, and taken as it is. */
 export const keyingNotes = (
-  { panels }: Survey,
+  panels: readonly Pick<PanelSurvey, 'panel' | 'points'>[],
   readings: readonly Reading[],
 ): readonly Diagnostic[] =>
-  panels.flatMap(({ panel, keyingSlips }) =>
-    keyingSlips.map((slip) => {
+  panels.flatMap(({ panel, points }) =>
+    keyingSlips(points).map((slip) => {
       const origin = readings.find(
         (reading) => reading.panel === panel.id && reading.point === slip.point,
       )?.origin;

@@ -7,7 +7,10 @@ import {
   type Place,
   warning,
 } from '../../base/diagnostics.ts';
+import { withoutMarks } from '../../base/letters.ts';
 import type { Reading } from '../../film/reading.ts';
+import { kerbWordIn } from '../../film/template/kerb-word.ts';
+import { kerbHint } from '../../film/template/panel-advice.ts';
 import { panelMatcher } from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import { bestTemplate } from '../../film/template/template-fit.ts';
@@ -43,8 +46,10 @@ export function matchVehicle(
   const scaled = scaleToVehicle(unscaled, request.size, request.templateRules ?? templateRules);
   if (scaled.value === undefined) return { diagnostics: scaled.diagnostics };
   const { template } = scaled.value;
-  const written = asWritten(readings, template);
-  const renamed = [...written.keys()];
+  const idOf = idsOf(labels, template);
+  const written = asWritten(readings, idOf);
+  const renamed = written.size === 0 ? readings : [...written.keys()];
+  const isTogether = new Set(idOf.values()).size < idOf.size;
   const told = {
     nameOf: (id: string): string => template.panels.find((panel) => panel.id === id)?.name ?? id,
     placeOf: (reading: Reading) => place(written.get(reading) ?? reading, request),
@@ -61,27 +66,40 @@ export function matchVehicle(
     value: { vehicle, template, readings: samePoints(renamed), assumptions },
     diagnostics: [
       ...nameless,
-      ...unknownPanels(readings, template, request),
+      ...(idOf.size === labels.length ? [] : unknownPanels(readings, template, request)),
       ...(best === undefined
         ? []
         : namesByTemplate(readings, template, request.templates, (own) => place(own, request))),
-      ...namesTogether(written, told),
+      ...(isTogether ? namesTogether(written, told) : []),
       ...(one?.diagnostics ?? []),
     ],
   };
 }
 
-/** Each reading under the id of its panel, where that is known → the same as the file names it. */
+/** The panels of the template that labels name; of a label that names none there is nothing. */
+function idsOf(labels: readonly string[], template: VehicleTemplate): ReadonlyMap<string, string> {
+  const match = panelMatcher(template);
+  const ids = new Map<string, string>();
+  for (const label of labels) {
+    const found = match(label);
+    if (found.kind === 'match') ids.set(label, found.panel.id);
+  }
+  return ids;
+}
+
+/**
+ * Each reading under the id of its panel, where that is known → the same as the file names it; nothing where the file
+ * names every panel by its id.
+ */
 function asWritten(
   readings: readonly Reading[],
-  template: VehicleTemplate,
+  idOf: ReadonlyMap<string, string>,
 ): ReadonlyMap<Reading, Reading> {
-  const match = panelMatcher(template);
+  if ([...idOf].every(([label, id]) => label === id)) return new Map();
   return new Map(
     readings.map((reading) => {
-      const found = match(reading.panel);
-      const named = found.kind === 'match' ? { ...reading, panel: found.panel.id } : reading;
-      return [named, reading];
+      const panel = idOf.get(reading.panel);
+      return [panel === undefined ? reading : { ...reading, panel }, reading];
     }),
   );
 }
@@ -125,6 +143,7 @@ function waysOut(
 
 /** Two labels of one panel ("hood", "Bonnet") may both have a point 1: repeats count on. */
 function samePoints(readings: readonly Reading[]): readonly Reading[] {
+  if (eachReadOnce(readings)) return readings;
   const taken = new Set<string>();
   return readings.map((reading) => {
     const { panel, point, layer, place } = reading;
@@ -136,8 +155,20 @@ function samePoints(readings: readonly Reading[]): readonly Reading[] {
   });
 }
 
+/** Nearly every vehicle: points on faces, none of them read again. */
+function eachReadOnce(readings: readonly Reading[]): boolean {
+  const taken = new Map<string, Set<string>>();
+  for (const { panel, point, layer, place, repeat } of readings) {
+    if (repeat !== 1 || layer !== '' || place !== 'face') return false;
+    const points = taken.get(panel) ?? new Set();
+    if (points.has(point)) return false;
+    taken.set(panel, points.add(point));
+  }
+  return true;
+}
+
 /** `coupe` of `coupé`: what is called as its id says is not named twice. */
-const bare = (name: string): string => name.normalize('NFD').replace(/\p{M}/gu, '');
+const bare = (name: string): string => withoutMarks(name.normalize('NFD'));
 
 function templateAssumption(
   { id, name }: VehicleTemplate,
@@ -163,13 +194,15 @@ function undecided(
   const ids = request.templates.map(({ id }) => id).join(', ');
   const [reading] = readings;
   const at = reading === undefined ? undefined : place(reading, request);
+  const kerb = labels.flatMap((label) => kerbWordIn(label) ?? [])[0];
+  const sides = kerb === undefined ? undefined : kerbHint(kerb);
   if (request.keepUnknownPanels) {
     return {
       value: { vehicle, template: null, readings, assumptions: [] },
       diagnostics: [
         warning('panel-unmatched', `no template fits the panels ${names}: kept as they stand`, {
           at,
-          hint: 'say which panels they are: --panel-names NAME=bonnet',
+          hint: sides ?? `say which panels they are: --panel-names "${labels[0]}=PANEL"`,
         }),
       ],
     };
@@ -178,7 +211,7 @@ function undecided(
     diagnostics: [
       error('template-undecided', `no template fits the panels ${names}`, {
         at,
-        hint: `name one with --template: ${ids}`,
+        hint: sides ?? `name one with --template: ${ids}`,
       }),
     ],
   };

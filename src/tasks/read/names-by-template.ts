@@ -3,6 +3,7 @@
  * on a saloon. Where nobody named the template, the file does not say which; the panel is taken, and told.
  */
 import { type Diagnostic, type Place, warning } from '../../base/diagnostics.ts';
+import { keptWith, remembered } from '../../base/kept.ts';
 import type { Reading } from '../../film/reading.ts';
 import { panelMatcher } from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
@@ -14,15 +15,12 @@ export function namesByTemplate(
   templates: readonly VehicleTemplate[],
   placeOf: (reading: Reading) => Place,
 ): readonly Diagnostic[] {
+  const names = JSON.stringify([...new Set(readings.map(({ panel }) => panel))]);
+  const others = leavingOpen(templates)(names).filter(({ id }) => id !== taken.id);
+  if (others.length === 0) return [];
   const firsts = new Map(readings.toReversed().map((reading) => [reading.panel, reading]));
   const labels = [...firsts.keys()].reverse();
   const match = panelMatcher(taken);
-  // A car that has all of the panels, whichever of its own some of them are.
-  const others = templates.filter(
-    (template) =>
-      template.id !== taken.id &&
-      labels.every((label) => panelMatcher(template)(label).kind !== 'unknown'),
-  );
   return labels.flatMap((label) => {
     const own = match(label);
     const [open] = others.flatMap((template) => {
@@ -37,3 +35,20 @@ export function namesByTemplate(
     return [warning('panel-ambiguous', message, { at: placeOf(reading), hint })];
   });
 }
+
+/**
+ * Templates of cars that have all of the panels and more than one for some name. Kept: the vehicles of a long file bear
+ * few sets of names.
+ */
+const leavingOpen = keptWith((templates: readonly VehicleTemplate[]) =>
+  remembered((written) => {
+    const names: readonly string[] = JSON.parse(written);
+    return templates.filter((template) => {
+      const match = panelMatcher(template);
+      return (
+        names.every((name) => match(name).kind !== 'unknown') &&
+        names.some((name) => match(name).kind === 'ambiguous')
+      );
+    });
+  }, 64),
+);

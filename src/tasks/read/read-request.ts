@@ -1,9 +1,15 @@
 /** What to read and how, and the readings that come of it. */
+import type { Outcome } from '../../base/diagnostics.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import type { GaugePiece } from '../../intake/bytes/decode.ts';
-import type { ExcludedCell, IntakeDecisions, IntakeOptions } from '../../intake/read-gauge-file.ts';
+import type {
+  ExcludedCell,
+  GaugeReadings,
+  IntakeDecisions,
+  IntakeOptions,
+} from '../../intake/read-gauge-file.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import type { StatedSize } from '../template/scale-to-vehicle.ts';
 import type { AsDecided, TypedReading } from './reading-rules.ts';
@@ -16,6 +22,8 @@ export type LoadedFile = {
   readonly sha256: string;
   /** Given in place of bytes: whole vehicles of a long file. */
   readonly piece?: GaugePiece;
+  /** What was read of the piece, where that is done already. */
+  readonly read?: Outcome<GaugeReadings>;
   /** Lines of rows that are not read. */
   readonly leftOut?: ReadonlySet<number>;
 };

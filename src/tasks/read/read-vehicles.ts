@@ -25,7 +25,7 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
   const rules = readingRules(request, templates);
   const read = request.files.map((file) => ({
     file,
-    outcome: readWithRules(file, rules),
+    outcome: file.read ?? readWithRules(file, rules),
   }));
   const inputs = read.map(({ file, outcome }) => inputOf(file, outcome.value?.decisions ?? null));
   const seen = new Set(read.flatMap(({ outcome }) => [...(outcome.value?.panelsSeen ?? [])]));

@@ -29,6 +29,7 @@ import { asMeasured } from '../settings/gauge-in-use.ts';
 import { plainFacts } from '../settings/panel-facts.ts';
 import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
+import { panelsAlike } from './panels-alike.ts';
 import { readTrials } from './spot-trials.ts';
 
 export type SpotResult = {
@@ -57,7 +58,10 @@ export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome
   const settings = withoutOwnObservations(request.settings, vehicle, files);
   const read = files.map((file) => readTrials(file, settings));
   const diagnostics = read.flatMap((one) => one.diagnostics);
-  const placed = read.flatMap(({ value }) => value ?? []);
+  const alike = panelsAlike();
+  const placed = read
+    .flatMap(({ value }) => value ?? [])
+    .map(({ trial, at }) => ({ trial: { ...trial, panel: alike(trial.panel) }, at }));
   const names = placed.map(({ trial }) => trial.spot);
   for (const [i, { trial, at }] of placed.entries()) {
     if (names.indexOf(trial.spot) === i) continue;

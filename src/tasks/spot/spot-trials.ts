@@ -22,6 +22,7 @@ import { defectNamed, unknownDefect, usualDefect } from '../plan/recorded-defect
 import { listed } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
+import { panelsAlike } from './panels-alike.ts';
 
 export type PlacedTrial = { readonly trial: SpotTrial; readonly at: Place };
 
@@ -32,7 +33,9 @@ export function readTrials(file: LoadedFile, settings: Known): Outcome<readonly 
   const rows = readSpotsFile(file, settings.film.measurement.largestReading);
   if (rows.value === undefined) return refused(...rows.diagnostics);
   const rungs = ladder(settings.correction);
-  const trials = [...groupBy(rows.value, ({ spot }) => spot).values()].map((ofSpot) =>
+  const alike = panelsAlike();
+  const own = rows.value.map((row) => ({ ...row, panel: alike(row.panel) }));
+  const trials = [...groupBy(own, ({ spot }) => spot).values()].map((ofSpot) =>
     toTrial(ofSpot, rungs, settings),
   );
   const diagnostics = [...rows.diagnostics, ...trials.flatMap((one) => one.diagnostics)];

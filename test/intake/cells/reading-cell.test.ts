@@ -402,3 +402,21 @@ test.each([
   'sem leitura',
   'aucune lecture',
 ])('"%s" is no reading', (text) => expect(told(text, wholes)).toBe('missing'));
+
+test.each([
+  ['102', wholes, 0],
+  ['102.0', points, 1],
+  ['102,50', commas, 2],
+  ['102.50 µm', points, 2],
+  ['1.0250e2', points, 2],
+  ['1,020', ['1,102', ...points], 0],
+])('"%s" is written with so many decimals as it has: a 0 at the end counts', (text, others, n) => {
+  const cell = readReadingCell(text, rulesOf([text, ...others], 'um'));
+  expect(cell).toMatchObject({ kind: 'reading', decimals: n });
+});
+
+test('a number of more digits than any gauge shows is told as that, with how many it has', () => {
+  const cell = readReadingCell('1'.repeat(400), rulesOf(wholes, 'um'));
+  expect(cell).toMatchObject({ kind: 'wrong', complaint: { code: 'reading-not-a-number' } });
+  expect(cell.kind === 'wrong' && cell.complaint.message).toContain('has 400 digits');
+});

@@ -4,6 +4,7 @@ import { dialectKinds } from './dialect-kinds.ts';
 import { dressedKinds } from './dressed-kinds.ts';
 import { encodingKinds } from './encoding-kinds.ts';
 import { explainedKinds } from './explained-kinds.ts';
+import { foundKinds } from './found-kinds.ts';
 import { keyedKinds } from './keyed-kinds.ts';
 import type { Kind } from './kind.ts';
 import { labelDateSizeKinds } from './label-kinds.ts';
@@ -31,6 +32,7 @@ export const allKinds: readonly Kind[] = [
   ...unitKinds,
   ...notReadingKinds,
   ...explainedKinds,
+  ...foundKinds,
   ...needlessKinds,
   ...layoutKinds,
   ...borrowedKinds,

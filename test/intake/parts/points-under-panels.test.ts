@@ -45,3 +45,20 @@ describe('panels over the numbers of their points are one header', () => {
     expect(values('µm,bonnet,,roof,\npass,1,3,1,2\nA,137,143,115,109\n')).toBeUndefined();
   });
 });
+
+test('sides over the numbers of points are no panels where the rows name panels', () => {
+  const text = 'µm,Left,,Right,\nPanel,1,2,1,2\nBonnet,112,110,98,97\nRoof,111,109,99,96\n';
+  const found = values(text, {
+    mayBePanel: (label) => /^(?:left|right|bonnet|roof)$/iu.test(label),
+  });
+  expect(found?.map(([panel, , , value]) => [panel, value])).toEqual([
+    ['Bonnet', 112],
+    ['Bonnet', 110],
+    ['Bonnet', 98],
+    ['Bonnet', 97],
+    ['Roof', 111],
+    ['Roof', 109],
+    ['Roof', 99],
+    ['Roof', 96],
+  ]);
+});

@@ -31,6 +31,23 @@ describe('of two columns that name the reading, the one that counts numbers the 
     ]);
   });
 
+  test('where the newest reading stands first, on each panel or in the whole file', () => {
+    const panels = ['roof;3;137', 'roof;2;139', 'roof;1;138', 'boot;2;111', 'boot;1;118'];
+    const text = `Panel;Reading;Value (µm)\n${panels.join('\n')}\n`;
+    const numbered = [
+      ['3', 137],
+      ['2', 139],
+      ['1', 138],
+      ['2', 111],
+      ['1', 118],
+    ];
+    expect(values(text)?.map(([, point, , value]) => [point, value])).toEqual(numbered);
+    expect(saysOf(text)).toContain('"Reading" counts down to 1 and numbers the points');
+    const file = ['5;roof;137', '4;roof;139', '3;roof;138', '2;boot;111', '1;boot;118'];
+    const whole = `Reading;Panel;Value (µm)\n${file.join('\n')}\n`;
+    expect(values(whole)?.map(([, point]) => point)).toEqual(['5', '4', '3', '2', '1']);
+  });
+
   test('where statistics stand among its numbers', () => {
     const own = ['roof;1;120', 'roof;2;122', 'roof;gemiddelde;121', 'boot;1;110', 'boot;2;112'];
     const text = `Paneel;Meting;µm\n${own.join('\n')}\nboot;gemiddelde;111\n`;
@@ -75,6 +92,7 @@ describe('of two columns that name the reading, the one that counts numbers the 
     ['neither counts', 'roof,137,141\nroof,139,140\nbonnet,111,112\n'],
     ['both count', 'roof,1,1\nroof,2,2\nbonnet,1,1\nbonnet,2,2\n'],
     ['the other holds one number all over', 'roof,1,100\nroof,2,100\nbonnet,1,100\n'],
+    ['it counts up on one panel and down on the other', 'roof,1,9\nroof,2,9\nboot,2,8\nboot,1,8\n'],
     ['too few rows show it', 'roof,1,137\nroof,2,139\n'],
   ])('and the file is refused where %s', (_, rows) => {
     const text = `panel,reading,value,unit\n${rows.replaceAll('\n', ',µm\n')}`;

@@ -40,6 +40,18 @@ describe('reading vehicles', () => {
     expect(bonnet?.map(({ repeat }) => repeat)).toEqual([1, 2]);
   });
 
+  test('panels by the side to the kerb that no template fits are told by the option that settles them', () => {
+    const nearside = file('a.csv', header, 'NSF wing,1,110', 'OSF wing,1,112', 'bonnet,1,120');
+    for (const keepUnknownPanels of [false, true]) {
+      const [told] = readVehicles(request([nearside], { keepUnknownPanels })).diagnostics;
+      expect(told?.hint).toMatch(/write left or right, or say which with --nearside$/u);
+    }
+    const [place] = readVehicles(
+      request([file('b.csv', header, 'NSF,1,110')], { keepUnknownPanels: true }),
+    ).diagnostics;
+    expect(place?.hint).toBe('say which panels they are: --panel-names "NSF=PANEL"');
+  });
+
   test('each vehicle of a file has its own readings and its own template', () => {
     const { value } = readVehicles(
       request([

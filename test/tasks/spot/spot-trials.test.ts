@@ -36,6 +36,18 @@ describe('rows of test spots', () => {
     expect(one?.trial.defect.kind.id).toBe('swirl-marks');
   });
 
+  it('are of one panel however its name is spelled, in one file or several', () => {
+    const row = (spot: string, panel: string): string =>
+      `${spot},${panel},da,foam-medium,medium,1,1,112,111,,50,,,,`;
+    expect(codes(row('A', 'Roof'), row('A', 'roof').replace(',1,112', ',2,112'))).toEqual([]);
+    const both = spotFiles({
+      files: [file(row('A', 'bonnet')), { ...file(row('B', 'Hood')), name: 'more.csv' }],
+      settings: settings(),
+      job: undefined,
+    });
+    expect(both.value?.trials.map(({ trial }) => trial.panel)).toEqual(['bonnet', 'bonnet']);
+  });
+
   it.each([
     ['panel', 'A,bonnet,da,foam-medium,medium,1,2,,,,50,,,,'],
     ['pad', 'A,roof,da,foam-soft,medium,1,2,,,,50,,,,'],
