@@ -32,6 +32,16 @@ function roundDigits(value: number, digits: number): number {
 export const shown = (value: number, digits: number): string =>
   roundTo(value, digits).toFixed(digits);
 
+/** `2.3–3.1`, from the least to the most; the one where both are written alike. */
+export function rangeShown(
+  values: readonly number[],
+  textOf: (value: number) => string,
+  to = '–',
+): string {
+  const [low, high] = [textOf(Math.min(...values)), textOf(Math.max(...values))];
+  return low === high ? low : `${low}${to}${high}`;
+}
+
 /** A chance or a share: a figure behind the point where it is under ten per cent. */
 export const finePercent = (share: number): string =>
   `${shown(100 * share, share < 0.0995 ? 1 : 0)} %`;

@@ -13,7 +13,14 @@ export type Thickness = {
   readonly named: boolean;
 };
 
-export type Sentence = readonly (string | Thickness)[];
+/** Where a fact ends and another begins: `; ` in one text. */
+export type Break = { readonly joiner: string };
+
+export const nextFact: Break = { joiner: '; ' };
+/** The same where what goes before ends in a full stop. */
+export const nextSentence: Break = { joiner: ' ' };
+
+export type Sentence = readonly (string | Thickness | Break)[];
 
 /** A thickness with its unit: `12.3 µm`, `0.48 mil`. */
 export const um = (thickness: number, digits: number | null = 1): Thickness => ({
@@ -31,22 +38,41 @@ export const bare = (thickness: number, digits: number | null = 1): Thickness =>
 /** says`median ${um(212)} is over ${um(200)}`; a sentence inside another becomes part of it. */
 export const says = (
   texts: readonly string[],
-  ...pieces: readonly (string | number | Thickness | Sentence)[]
+  ...pieces: readonly (string | number | Thickness | Break | Sentence)[]
 ): Sentence => {
-  const said: (string | Thickness)[] = [];
-  for (const [i, text] of texts.entries()) {
+  const said: (string | Thickness | Break)[] = [];
+  texts.forEach((text, i) => {
     const piece = pieces[i];
     if (typeof piece === 'string' || typeof piece === 'number') said.push(`${text}${piece}`);
     else if (piece === undefined) said.push(text);
-    else if ('thickness' in piece) said.push(text, piece);
-    else said.push(text, ...piece);
-  }
+    else if ('length' in piece) said.push(text, ...piece);
+    else said.push(text, piece);
+  });
   return said;
 };
 
+/** Several as one, with the joiner between them. */
+export const joinSentences = (sentences: readonly Sentence[], joiner: string | Break): Sentence =>
+  sentences.flatMap((one, i) => (i === 0 ? one : [joiner, ...one]));
+
 /** The sentence as people read it in a unit. */
 export const tell = (sentence: Sentence, unit: LengthUnit): string =>
-  sentence.map((piece) => (typeof piece === 'string' ? piece : thicknessIn(piece, unit))).join('');
+  sentence.map((piece) => pieceIn(piece, unit)).join('');
+
+/** The same, each fact by itself. */
+export function tellApart(sentence: Sentence, unit: LengthUnit): readonly string[] {
+  const facts = [''];
+  for (const piece of sentence) {
+    if (typeof piece === 'object' && 'joiner' in piece) facts.push('');
+    else facts.push(`${facts.pop()}${pieceIn(piece, unit)}`);
+  }
+  return facts;
+}
+
+function pieceIn(piece: Sentence[number], unit: LengthUnit): string {
+  if (typeof piece === 'string') return piece;
+  return 'joiner' in piece ? piece.joiner : thicknessIn(piece, unit);
+}
 
 const thicknessIn = ({ thickness, digits, named }: Thickness, unit: LengthUnit): string =>
   `${thicknessText(thickness, unit, digits)}${named ? ` ${unitName(unit)}` : ''}`;

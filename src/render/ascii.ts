@@ -1,13 +1,14 @@
 /** A page whose every text is ASCII, before it is laid out: a sign may take more columns than it did. */
-import type {
-  Block,
-  BoxPanel,
-  Cell,
-  Column,
-  Curve,
-  CurveAxis,
-  Face,
-  Tick,
+import {
+  type Block,
+  type BoxPanel,
+  type Cell,
+  type Column,
+  type Curve,
+  type CurveAxis,
+  type Face,
+  mapSaid,
+  type Tick,
 } from '../report/model.ts';
 import { asciiText } from './ascii-text.ts';
 
@@ -20,9 +21,19 @@ function asciiBlock(block: Block): Block {
     case 'gap':
       return block;
     case 'paragraph':
-      return { ...block, label: asciiOrNull(block.label), text: asciiText(block.text) };
+      return {
+        ...block,
+        ...asciiShort(block),
+        label: asciiOrNull(block.label),
+        text: mapSaid(block.text, asciiText),
+      };
     case 'list':
-      return { ...block, label: asciiText(block.label), items: block.items.map(asciiText) };
+      return {
+        ...block,
+        ...asciiShort(block),
+        label: asciiText(block.label),
+        items: block.items.map((item) => mapSaid(item, asciiText)),
+      };
     case 'table':
       return {
         ...block,
@@ -56,6 +67,9 @@ function asciiBlock(block: Block): Block {
       return { ...block, panels: block.panels.map(asciiPanel) };
   }
 }
+
+const asciiShort = ({ short }: { readonly short?: string }): { readonly short?: string } =>
+  short === undefined ? {} : { short: asciiText(short) };
 
 const asciiOrNull = (text: string | null): string | null =>
   text === null ? null : asciiText(text);

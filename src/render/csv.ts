@@ -20,9 +20,13 @@ export const renderCsv = ({ columns, rows }: DataTable): string =>
 /** One row, for a table that is written as it grows. */
 export const renderCsvRow = (row: readonly DataCell[]): string => `${row.map(csvCell).join(',')}\n`;
 
+/** Nearly every cell: a text that is itself in any spreadsheet and on any terminal. */
+const PLAIN = /^[A-Za-z0-9][A-Za-z0-9 ._:;/()-]*$/;
+
 function csvCell(value: DataCell): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(value);
+  if (PLAIN.test(value)) return value;
   const shown = value.replaceAll('\\u{', '\\u{5c}u{').replace(/[^\t\r\n]+/g, printable);
   const harmless = FORMULA.test(value) ? `'${shown}` : shown;
   return NEEDS_QUOTES.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;

@@ -2,7 +2,14 @@
  * Blocks → one self-contained page: no script, nothing fetched from anywhere (a content security
  * policy says so to the browser), styles inside, for a screen and for A4 or Letter paper.
  */
-import { type Block, type BoxPanel, type Face, type Tick, towardsText } from '../report/model.ts';
+import {
+  type Block,
+  type BoxPanel,
+  type Face,
+  type Tick,
+  textOf,
+  towardsText,
+} from '../report/model.ts';
 import { curveDrawing } from './curve-svg.ts';
 import { facesTable } from './faces-table.ts';
 import { pageStyle } from './html-style.ts';
@@ -71,7 +78,7 @@ function blockHtml(block: Block, level: Level): string {
     case 'paragraph':
       return paragraphHtml(block);
     case 'list': {
-      const items = block.items.map((item) => element('li', {}, sentence(item)));
+      const items = block.items.map((item) => element('li', {}, sentence(textOf(item))));
       return heading(block.label) + element('ul', {}, ...items);
     }
     case 'table': {
@@ -127,13 +134,13 @@ function paragraphHtml({
   text,
   tone = 'plain',
 }: Extract<Block, { kind: 'paragraph' }>): string {
-  if (label === null) return element('p', {}, sentence(text));
+  if (label === null) return element('p', {}, sentence(textOf(text)));
   return element(
     'p',
     { class: tone === 'binding' ? 'fact notice' : 'fact' },
     element('strong', {}, escaped(label), ':'),
     ' ',
-    element('span', {}, sentence(text)),
+    element('span', {}, sentence(textOf(text))),
   );
 }
 

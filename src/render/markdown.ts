@@ -11,6 +11,7 @@ import {
   type Curve,
   type CurveAxis,
   type Tick,
+  textOf,
   towardsText,
 } from '../report/model.ts';
 import { axisFigure, stripFigure } from './axis-figure.ts';
@@ -30,11 +31,11 @@ function blockMarkdown(block: Block): string {
     case 'gap':
       return '';
     case 'paragraph': {
-      const text = escapedMarkdown(block.text);
+      const text = escapedMarkdown(textOf(block.text));
       return block.label === null ? text : `**${escapedMarkdown(block.label)}:** ${text}`;
     }
     case 'list':
-      return section(block.label, listOf(block.items.map(escapedMarkdown)));
+      return section(block.label, listOf(block.items.map((item) => escapedMarkdown(textOf(item)))));
     case 'table': {
       const table = tableMarkdown(block.columns, block.rows);
       return block.label === undefined ? table : section(block.label, table);

@@ -25,9 +25,12 @@ export function tableFacts(
   return facts;
 }
 
-/** A number needs to be said of what it is; a name does not. */
-const rowName = (name: string, column: Column | undefined): string =>
-  column?.unit === undefined ? name : spaced(heading(column).said, name, column.unit);
+/** A number needs to be said of what it is; a name only where its column says so. */
+function rowName(name: string, column: Column | undefined): string {
+  if (column === undefined || (column.said ?? column.unit) === undefined) return name;
+  const isNumber = Number.isFinite(Number(name));
+  return spaced(heading(column).said, name, isNumber ? (column.unit ?? '') : '');
+}
 
 function valueText(cell: Cell | undefined, column: Column): readonly string[] {
   if (cell === undefined) return [];

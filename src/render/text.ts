@@ -1,5 +1,5 @@
 /** Blocks → text for a terminal or a pipe. Nothing is cut: what does not fit makes the line longer. */
-import type { Block, Tick, Tone } from '../report/model.ts';
+import { type Block, type Tick, type Tone, textOf } from '../report/model.ts';
 import { curveLines } from './curve-text.ts';
 import { facesTable } from './faces-table.ts';
 import { boxLines, formLines, tickBoxes } from './fill-in-text.ts';
@@ -32,13 +32,15 @@ function blockLines(block: Block, whole: TextStyle): readonly string[] {
     case 'gap':
       return [''];
     case 'paragraph':
-      return labelled(block.label, block.text, style);
+      return labelled(block.label, textOf(block.text), style);
     case 'list':
       return [
         ...labelLines(block.label, style),
-        ...block.items.flatMap((item) =>
-          wrap(printable(item), style.width - 2, hangingIndent(item)).map((line) => `  ${line}`),
-        ),
+        ...block.items
+          .map(textOf)
+          .flatMap((item) =>
+            wrap(printable(item), style.width - 2, hangingIndent(item)).map((line) => `  ${line}`),
+          ),
       ];
     case 'table': {
       const { label } = block;

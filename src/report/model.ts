@@ -117,17 +117,42 @@ export type Curve = {
   readonly marks: readonly CurveMark[];
 };
 
+/** What is said in one text, and the facts that are in it, each complete where it stands by itself. */
+export type Facts = { readonly text: string; readonly facts: readonly string[] };
+
+/** A text is one fact; several are facts. */
+export type Said = string | Facts;
+
+export const textOf = (said: Said): string => (typeof said === 'string' ? said : said.text);
+
+export const mapSaid = (said: Said, change: (text: string) => string): Said =>
+  typeof said === 'string'
+    ? change(said)
+    : { text: change(said.text), facts: said.facts.map(change) };
+
+export const eachFact = (said: Said): readonly string[] =>
+  typeof said === 'string' ? [said] : said.facts;
+
+/** A label, and the words of it that stand before each fact once the whole was said. */
+export type Label = { readonly text: string; readonly short: string };
+
 export type Block =
   | { readonly kind: 'title'; readonly text: string }
   | { readonly kind: 'gap' }
   | {
       readonly kind: 'paragraph';
       readonly label: string | null;
-      readonly text: string;
+      readonly short?: string;
+      readonly text: Said;
       /** `binding` for what work stops at: it stands out on a page that is carried about. */
       readonly tone?: Tone;
     }
-  | { readonly kind: 'list'; readonly label: string; readonly items: readonly string[] }
+  | {
+      readonly kind: 'list';
+      readonly label: string;
+      readonly short?: string;
+      readonly items: readonly Said[];
+    }
   | {
       readonly kind: 'table';
       /** Said over it where nothing on the page leads to it. */
@@ -160,23 +185,26 @@ export type Block =
 
 export const title = (text: string): Block => ({ kind: 'title', text });
 export const gap: Block = { kind: 'gap' };
-export const paragraph = (label: string | null, text: string): Block => ({
+export const paragraph = (label: string | Label | null, said: Said): Block => ({
   kind: 'paragraph',
-  label,
-  text: gluedUnits(text),
+  ...(label === null ? { label } : named(label)),
+  text: glued(said),
 });
 /** A paragraph of what work stops at. */
-export const notice = (label: string, text: string): Block => ({
+export const notice = (label: string, said: Said): Block => ({
   kind: 'paragraph',
   label,
-  text: gluedUnits(text),
+  text: glued(said),
   tone: 'binding',
 });
-export const list = (label: string, items: readonly string[]): Block => ({
+export const list = (label: string | Label, items: readonly Said[]): Block => ({
   kind: 'list',
-  label,
-  items: items.map(gluedUnits),
+  ...named(label),
+  items: items.map(glued),
 });
+const named = (label: string | Label) =>
+  typeof label === 'string' ? { label } : { label: label.text, short: label.short };
+const glued = (said: Said): Said => mapSaid(said, gluedUnits);
 export const cell = (text: string, tone: Tone = 'plain'): Cell => ({ kind: 'text', text, tone });
 
 /** One cell for a spreadsheet; null is an empty one. */

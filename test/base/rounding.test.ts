@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { figure, finePercent, roundTo, shown } from '../../src/base/rounding.ts';
+import { figure, finePercent, rangeShown, roundTo, shown } from '../../src/base/rounding.ts';
 
 describe('a number as a person reads it', () => {
   test.each([
@@ -103,4 +103,11 @@ test('a number of the model has the figures that count, and no noughts behind th
     '2',
   ]);
   expect(figure(0.123456, 2)).toBe('0.12');
+});
+
+test('a range is from the least to the most, and one figure where both are written alike', () => {
+  const whole = (value: number): string => shown(value, 0);
+  expect(rangeShown([3, 1, 2], whole)).toBe('1–3');
+  expect(rangeShown([2.4, 1.6], whole, ' to ')).toBe('2');
+  expect(rangeShown([-1, 4], whole, ' to ')).toBe('-1 to 4');
 });

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { prefixed, remark, textIn } from '../../src/base/remark.ts';
-import { bare, says, tell, um } from '../../src/base/sentence.ts';
+import {
+  bare,
+  joinSentences,
+  nextFact,
+  nextSentence,
+  says,
+  tell,
+  tellApart,
+  um,
+} from '../../src/base/sentence.ts';
 
 const sentence = says`mean ${bare(101.6)} ± ${um(2.54)} at ${5} points, ${um(80, 0)} must stay`;
 
@@ -55,4 +64,27 @@ describe('a remark', () => {
 it('what is below nothing has a minus, and nothing has none', () => {
   expect(tell(says`${um(-2.34)} and ${um(-0.04)}`, 'um')).toBe('−2.3 µm and 0.0 µm');
   expect(tell(says`${um(-25.4, 2)}`, 'mil')).toBe('−1.000 mil');
+});
+
+describe('several facts in a sentence', () => {
+  const facts = [says`reads ${um(25.4)}`, says`is ${'thin; cut'}`, says`leave it`];
+
+  it('are joined by words, or so that each can be told by itself', () => {
+    expect(tell(joinSentences(facts, ', '), 'mil')).toBe('reads 1.00 mil, is thin; cut, leave it');
+    expect(tell(joinSentences(facts, nextFact), 'mil')).toBe(
+      'reads 1.00 mil; is thin; cut; leave it',
+    );
+    expect(tellApart(joinSentences(facts, nextFact), 'mil')).toEqual([
+      'reads 1.00 mil',
+      'is thin; cut',
+      'leave it',
+    ]);
+    expect(joinSentences([], nextFact)).toEqual([]);
+  });
+
+  it('go on after a full stop', () => {
+    const said = says`one.${nextSentence}${says`Two ${bare(2)}${nextFact}three`}`;
+    expect(tell(said, 'um')).toBe('one. Two 2.0; three');
+    expect(tellApart(said, 'um')).toEqual(['one.', 'Two 2.0', 'three']);
+  });
 });

@@ -100,8 +100,9 @@ export const pageOf = (label: string): readonly Block[] => [
   { kind: 'title', text: label },
   { kind: 'gap' },
   { kind: 'paragraph', label, text: label },
+  { kind: 'paragraph', label, short: label, text: { text: label, facts: [label, label] } },
   { kind: 'paragraph', label: null, text: label },
-  { kind: 'list', label, items: [label, label] },
+  { kind: 'list', label, items: [label, { text: label, facts: [label] }] },
   {
     kind: 'table',
     label,

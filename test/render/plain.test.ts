@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { renderPlain } from '../../src/render/plain.ts';
+import { headingOf, joined, setIn } from '../../src/report/facts.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../../src/report/model.ts';
 import { pageOf } from './naughty.ts';
 
@@ -12,67 +13,61 @@ describe('one fact a line', () => {
     expect(page).not.toMatch(/[│└─┊‹⁝_|]|\n\n| {2}|\[ \]/u);
   });
 
-  test('is a title, an item under its list, a labelled clause', () => {
+  test('is a title, an item under its list, a labelled text', () => {
     expect(
       facts(title('Survey'), gap, list('Help', ['a; b', 'c']), paragraph('Care', 'cool it')),
     ).toEqual(['Survey', 'Help: a; b', 'Help: c', 'Care: cool it']);
   });
 
-  test('that is set in under another is said with it', () => {
-    const two = '\u00a0\u00a0';
-    const items = ['a.csv:', `${two}utf-8`, `${two}comma`, 'b.csv', '→ 1', `${two}2`];
+  test('is each of several that a text holds, and never a part of one', () => {
+    const said = joined(
+      ['one; two. Three', { text: '7 % else', facts: ['risk 7 % else'] }],
+      '; ',
+      '.',
+    );
+    expect(facts(paragraph('Risk', said), list('Risk', [said]))).toEqual([
+      'Risk: one; two. Three',
+      'Risk: risk 7 % else',
+      'Risk: one; two. Three',
+      'Risk: risk 7 % else',
+    ]);
+  });
+
+  test('that is set in under another is said with it, and the heading over it is none', () => {
+    const items = [headingOf('a.csv:'), setIn('a.csv', joined(['utf-8', 'comma'], ', ')), 'b.csv'];
     expect(facts(list('Inputs', items))).toEqual([
-      'Inputs, a.csv: utf-8',
-      'Inputs, a.csv: comma',
+      'Inputs: a.csv: utf-8',
+      'Inputs: a.csv: comma',
       'Inputs: b.csv',
-      'Inputs: → 1',
-      'Inputs: 2',
     ]);
     expect(facts(list('To do', ['before ______ µm']))).toEqual(['To do: before to fill in µm']);
   });
 
-  test('ends where a clause or a sentence ends, not within brackets or at a number', () => {
-    const said = 'one (a; b. Then c); two 2.5 µm. Next is 3. x. Done.';
-    expect(facts(paragraph('roof', said))).toEqual([
-      'roof: one (a; b. Then c)',
-      'roof: two 2.5 µm.',
-      'roof: Next is 3. x.',
-      'roof: Done.',
-    ]);
-  });
-
-  test('that points back stays with what it points to: a figure alone, or a word for what was named', () => {
-    expect(
-      facts(paragraph('Risk', 'it is 2 %; 7–17 % if thinner; so be careful; spots are extra')),
-    ).toEqual(['Risk: it is 2 %; 7–17 % if thinner; so be careful', 'Risk: spots are extra']);
-    expect(
-      facts(paragraph('Columns', 'hours: of one person; +1 %: each further per cent')),
-    ).toEqual(['Columns: hours: of one person', 'Columns: +1 %: each further per cent']);
-  });
-
   test('has a note’s name where it has none of its own: no word of a file can begin a line', () => {
-    expect(facts(paragraph(null, 'By A; roof: may go 9 µm. Done'))).toEqual([
+    expect(facts(paragraph(null, joined(['By A', 'roof: may go 9 µm'], '; ')))).toEqual([
       'Note: By A',
-      'Note: roof: may go 9 µm.',
-      'Note: Done',
+      'Note: roof: may go 9 µm',
     ]);
-    expect(facts(paragraph(null, 'By A'))).toEqual(['By A']);
+    expect(facts(paragraph(null, 'By A; roof: may go 9 µm'))).toEqual(['By A; roof: may go 9 µm']);
   });
 
-  test('has a label whole that begins where its first words would end', () => {
-    const label = '; drop the readings of every panel of the car';
-    expect(facts(list(label, ['one', 'two']))).toEqual([`${label}: one`, `${label}: two`]);
+  test('has all of a label that names panels before it, however long', () => {
+    const label = 'bonnet, front right wing, both front doors, boot lid, roof';
+    expect(facts(paragraph(label, joined(['one', 'two'], '; ')))).toEqual([
+      `${label}: one`,
+      `${label}: two`,
+    ]);
   });
 
-  test('has the first words of a long label, which is said once in a line of its own', () => {
-    const label = 'What would help, µm more may go (unread: unknown); each alone';
-    expect(facts(list(label, ['spot +0.5', 'clear read +1.0']))).toEqual([
-      label,
+  test('has the short form of a label that has one, which is said whole in a line of its own', () => {
+    const text = 'What would help, µm more may go (unread: unknown); each alone';
+    expect(facts(list({ text, short: 'What would help' }, ['spot +0.5', 'clear +1.0']))).toEqual([
+      text,
       'What would help: spot +0.5',
-      'What would help: clear read +1.0',
+      'What would help: clear +1.0',
     ]);
-    const grounds = 'Built in (-v: grounds; leastcut explain film.limits)';
-    expect(facts(paragraph(grounds, 'one thing'))).toEqual([grounds, 'Built in: one thing']);
+    const grounds = { text: 'Built in (-v: grounds)', short: 'Built in' };
+    expect(facts(paragraph(grounds, 'one thing'))).toEqual([grounds.text, 'Built in: one thing']);
   });
 });
 
@@ -133,9 +128,12 @@ describe('a table', () => {
         { title: 'shim (µm)', align: 'right', said: 'shim', unit: 'µm' },
         { title: 'off by', align: 'right', unit: 'µm' },
       ],
-      rows: [[cell('50.0'), cell('+0.3')]],
+      rows: [
+        [cell('50.0'), cell('+0.3')],
+        [cell('plate'), cell('0.0')],
+      ],
     };
-    expect(facts(block)).toEqual(['shim 50.0 µm: off by +0.3 µm']);
+    expect(facts(block)).toEqual(['shim 50.0 µm: off by +0.3 µm', 'shim plate: off by 0.0 µm']);
   });
 
   test('has a strip as its values', () => {
