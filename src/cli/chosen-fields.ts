@@ -1,5 +1,5 @@
 /** `--fields`: the columns of a table that were asked for, in that order; or which there are. */
-import { error, found, type Outcome, refused } from '../base/diagnostics.ts';
+import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import type { DataCell, DataTable } from '../report/model.ts';
 import type { Answer } from './command.ts';
@@ -19,6 +19,9 @@ export const namesOf = (columns: DataTable['columns']): DataTable => ({
   rows: columns.map((name) => [name]),
 });
 
+export const namesIn = (fields: string): readonly string[] =>
+  fields.split(',').map((name) => name.trim());
+
 export type ChosenColumns = {
   readonly columns: readonly string[];
   /** What a row of all columns has in these. */
@@ -31,19 +34,41 @@ export function chosenColumns(
   fields: string | undefined,
 ): Outcome<ChosenColumns> {
   if (fields === undefined) return found({ columns: all, of: (row) => row });
-  const columns = fields.split(',').map((name) => name.trim());
+  const columns = namesIn(fields);
+  const odd = oddList(columns);
+  if (odd !== undefined) return refused(odd);
   const unknown = columns.filter((name) => !all.includes(name));
   if (unknown.length > 0) {
     return refused(
       ...unknown.map((name) =>
         error('usage-unknown-field', `"${name}" is no column of this table`, {
-          hint: suggest(name, all) ?? `one of ${all.join(', ')}`,
+          hint: suggest(name, all) ?? withUnit(name, all) ?? `one of ${all.join(', ')}`,
         }),
       ),
     );
   }
   const places = columns.map((name) => all.indexOf(name));
   return found({ columns, of: (row) => places.map((place) => row[place] ?? null) });
+}
+
+/** What no table could be made of: programs that read csv by names keep one of two columns of a name. */
+function oddList(columns: readonly string[]): Diagnostic | undefined {
+  const twice = columns.find((name, i) => columns.indexOf(name) < i);
+  if (columns.includes('')) {
+    return error('usage-option-value', `--fields has a comma too many: "${columns.join(',')}"`, {
+      hint: 'put one comma between two columns',
+    });
+  }
+  if (twice === undefined) return undefined;
+  return error('usage-option-value', `--fields names the column "${twice}" twice`, {
+    hint: 'name each column once',
+  });
+}
+
+/** `mean` for `mean_um`. */
+function withUnit(name: string, all: readonly string[]): string | undefined {
+  const longer = all.filter((one) => one.startsWith(`${name}_`));
+  return longer.length === 1 ? `did you mean "${longer[0]}"?` : undefined;
 }
 
 /** An answer whose table has the columns that were asked for. */

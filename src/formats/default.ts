@@ -76,18 +76,19 @@ export type Override = (path: string, unit: string) => number | undefined;
 
 export function values<const Tree extends DefaultTree>(
   tree: Tree,
-  override: Override = () => undefined,
+  override?: Override,
 ): Values<Tree> {
   return plain(tree, '', override) as Values<Tree>;
 }
 
-function plain(tree: DefaultTree, path: string, override: Override): unknown {
-  if (isDefault(tree)) return override(path, tree.unit) ?? tree.value;
-  if (isList(tree)) return tree.map((branch, i) => plain(branch, joined(path, `${i}`), override));
+/** Paths are put together only for an override to ask about: every start reads four hundred numbers. */
+function plain(tree: DefaultTree, path: string, override: Override | undefined): unknown {
+  if (isDefault(tree)) return override?.(path, tree.unit) ?? tree.value;
+  const below = (branch: DefaultTree, key: string): unknown =>
+    plain(branch, override === undefined ? '' : joined(path, key), override);
+  if (isList(tree)) return tree.map((branch, i) => below(branch, `${i}`));
   const branches: Record<string, unknown> = {};
-  for (const [key, branch] of Object.entries(tree)) {
-    branches[key] = plain(branch, joined(path, key), override);
-  }
+  for (const key of Object.keys(tree)) branches[key] = below(tree[key] as DefaultTree, key);
   return branches;
 }
 

@@ -2,12 +2,13 @@
  * The film record, `leastcut/film-record/1`: what was taken from each panel at earlier visits, as it
  * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
  * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs. A panel that
- * carries two films lost what the zone lost that lost most.
+ * carries two films lost what the zone lost that lost most. What might go before that work stands beside it, so that
+ * a loss beyond it is not forgotten.
  */
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
-import type { RecordedRemoval } from '../film/film-model.ts';
-import { date, given, identifier, note, text } from './json/setting-values.ts';
+import type { Overrun, RecordedRemoval } from '../film/film-model.ts';
+import { asQuantity, date, given, identifier, note, text } from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 
 const readingUm = z.number().min(0).max(2000);
@@ -21,6 +22,8 @@ const pointSchema = z.strictObject({
 const takenShape = {
   taken_um: z.number().min(-20).max(100),
   taken_sd_um: z.number().min(0).max(20),
+  allowed_um: z.number().min(0).max(100).nullable().optional(),
+  over_allowed: z.boolean().nullable().optional(),
   points: z.array(pointSchema).optional(),
 };
 
@@ -71,7 +74,7 @@ export const filmRecordOf = (file: FilmRecordFile): FilmRecord => ({
   panels: file.visits.flatMap((visit, i) =>
     visit.panels.map((panel, j) => ({
       panel: panel.panel,
-      taken: mostTaken(panel),
+      taken: { ...mostTaken(panel), ...overrunOf(visit.date, panel) },
       path: ['visits', i, 'panels', j],
     })),
   ),
@@ -86,4 +89,18 @@ function mostTaken({ zones = [], ...panel }: FilmRecordVisit['panels'][number]):
     panel,
   );
   return { mean: micrometres(taken_um), sd: micrometres(taken_sd_um) };
+}
+
+/** Of a panel in zones, what is told of the first that lost more than might go from it. */
+function overrunOf(
+  date: string,
+  { zones = [], ...panel }: FilmRecordVisit['panels'][number],
+): { readonly overruns?: readonly Overrun[] } {
+  const over = [panel, ...zones].find(({ over_allowed }) => over_allowed === true);
+  if (over === undefined) return {};
+  const allowed = asQuantity(micrometres, over.allowed_um ?? undefined) ?? null;
+  const { taken_um, taken_sd_um } = over;
+  return {
+    overruns: [{ date, mean: micrometres(taken_um), sd: micrometres(taken_sd_um), allowed }],
+  };
 }

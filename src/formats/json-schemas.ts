@@ -3,30 +3,28 @@
  * tests hold a record to. Each key carries its meaning. A file is strict, so that an editor marks what
  * means nothing. A record is open in its published form: later versions may add keys to it.
  *
- * The records of `template` and `gauge` are published as `template-record` and `gauge-record`: the names
- * themselves are those of the files.
- * The record of `plan` is the plan file, so there is one schema for both.
+ * What says `"schema": "leastcut/<kind>/1"` is published under that very `$id`. A gauge and a template
+ * are files and records: their schema takes what has a `command` for a record, and all else for a file.
+ * The record of `plan` is the plan file, so there is one schema for both: it asks for no key that plans
+ * of earlier versions have not.
  */
 import * as z from 'zod';
 import { readingColumns } from './csv-columns.ts';
 import { listAllDefaults } from './data/all-defaults.ts';
 import { keyMeanings } from './data/key-meanings.ts';
-import { recordKeyMeanings } from './data/record-key-meanings.ts';
+import { recordMeaning } from './data/record-meanings.ts';
 import { type FileKindName, fileKinds } from './file-kinds.ts';
 import { machineRecords, type RecordName } from './records/machine-records.ts';
+import { keptPlanSchema } from './records/plan-record.ts';
 
-export type SchemaKind =
-  | FileKindName
-  | Exclude<RecordName, 'template' | 'gauge'>
-  | 'template-record'
-  | 'gauge-record';
+export type SchemaKind = FileKindName | RecordName;
 
 export type JsonSchema = { readonly [key: string]: unknown };
 
 /** The keys around a key, outermost first. */
 type Path = readonly string[];
 
-type Published = {
+type Form = {
   readonly kind: SchemaKind;
   readonly title: string;
   readonly schema: z.ZodType;
@@ -46,10 +44,12 @@ function meaningInFile(key: string, path: Path): string | undefined {
   return number.unit === '1' ? number.meaning : `${number.meaning} (${number.unit})`;
 }
 
-const meaningInRecord = (key: string): string | undefined =>
-  Object.hasOwn(recordKeyMeanings, key) ? recordKeyMeanings[key] : keysOfFiles.get(key);
+const meaningInRecord =
+  (record: RecordName) =>
+  (key: string, path: Path): string | undefined =>
+    recordMeaning(record, [...path, key])?.meaning;
 
-const files: readonly Published[] = fileKinds
+const files: readonly Form[] = fileKinds
   .filter(({ kind }) => kind !== 'plan')
   .map(({ kind, purpose, schema }) => ({
     kind,
@@ -59,33 +59,45 @@ const files: readonly Published[] = fileKinds
     meaningOf: meaningInFile,
   }));
 
-const records: readonly Published[] = (Object.keys(machineRecords) as RecordName[]).map(
-  (command) => ({
-    kind: command === 'template' || command === 'gauge' ? `${command}-record` : command,
-    title: `leastcut ${command}: the record that --format json writes`,
-    schema: machineRecords[command],
-    open: true,
-    meaningOf: meaningInRecord,
-  }),
-);
+const records: readonly Form[] = (Object.keys(machineRecords) as RecordName[]).map((command) => ({
+  kind: command,
+  title: `leastcut ${command}: the record that --format json writes`,
+  schema: command === 'plan' ? keptPlanSchema : machineRecords[command],
+  open: true,
+  meaningOf: meaningInRecord(command),
+}));
 
-const published = [...files, ...records];
-
-export function jsonSchemaOf(kind: SchemaKind): JsonSchema {
-  const one = published.find((each) => each.kind === kind);
-  if (one === undefined) throw new Error(`no schema is published for ${kind}`);
-  return jsonSchema(one);
-}
+const kinds = [...new Set([...files, ...records].map(({ kind }) => kind))];
 
 export const listSchemas = (): readonly {
   readonly kind: SchemaKind;
   readonly schema: JsonSchema;
-}[] => published.map((one) => ({ kind: one.kind, schema: jsonSchema(one) }));
+}[] => kinds.map((kind) => ({ kind, schema: jsonSchemaOf(kind) }));
 
-function jsonSchema({ kind, title, schema, open, meaningOf }: Published): JsonSchema {
+export function jsonSchemaOf(kind: SchemaKind): JsonSchema {
+  const file = files.find((one) => one.kind === kind);
+  const record = records.find((one) => one.kind === kind);
+  const form = record ?? file;
+  if (form === undefined) throw new Error(`no schema is published for ${kind}`);
+  const $schema = 'https://json-schema.org/draft/2020-12/schema';
+  const about = { $schema, $id: `leastcut/${kind}/1` };
+  if (file === undefined || record === undefined) {
+    return { ...about, title: form.title, ...formSchema(form) };
+  }
+  return {
+    ...about,
+    title: `${file.title}; or ${record.title}`,
+    if: { required: ['command'] },
+    // biome-ignore lint/suspicious/noThenProperty: it is a word of JSON Schema
+    then: formSchema(record),
+    else: formSchema(file),
+  };
+}
+
+function formSchema({ schema, open, meaningOf }: Form): JsonSchema {
   const made = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
-  const { $schema, ...rest } = made;
-  return { $schema, $id: `leastcut/${kind}/1`, title, ...(described(rest, []) as JsonSchema) };
+  const { $schema: _, ...rest } = made;
+  return described(rest, []) as JsonSchema;
 
   /** A copy in which each key has its meaning: parts that stand in two places are told apart. */
   function described(part: unknown, path: Path): unknown {

@@ -26,12 +26,11 @@ export type Models = {
 
 /** `numbers` by the ids of `listAllDefaults`; what is not among them keeps its built-in value. */
 export const modelsWith = (numbers: ReadonlyMap<string, number>): Models =>
-  numbers.size === 0 ? builtIn : modelsBy((id) => numbers.get(id()));
+  numbers.size === 0 ? builtIn : modelsBy(numbers);
 
-/** An id is worked out only where it is asked for. */
-function modelsBy(numberOf: (id: () => string) => number | undefined): Models {
+function modelsBy(numbers: ReadonlyMap<string, number> | undefined): Models {
   const inForce = <Tree extends DefaultTree>(section: Section, tree: Tree): Values<Tree> =>
-    values(tree, (path, unit) => numberOf(() => defaultId(section, path, unit)));
+    values(tree, numbers && ((path, unit) => numbers.get(defaultId(section, path, unit))));
   const correction = correctionModelOf(inForce('correction', correctionDefaults));
   return {
     film: inForce('film', filmDefaults),
@@ -46,6 +45,6 @@ function modelsBy(numberOf: (id: () => string) => number | undefined): Models {
   };
 }
 
-const builtIn: Models = modelsBy(() => undefined);
+const builtIn: Models = modelsBy(undefined);
 
 export const { film: filmModel, correction: correctionModel, work: workModel } = builtIn;

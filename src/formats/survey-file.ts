@@ -10,7 +10,7 @@ const part = z.object({
   n_points: z.int().min(0),
   condition: z.string(),
   advice: z.array(
-    z.object({ code: z.string(), points: z.int().min(1).optional(), value: z.number().optional() }),
+    z.object({ code: z.string(), points: z.int().min(1).nullish(), value: z.number().optional() }),
   ),
 });
 
@@ -61,7 +61,7 @@ export const readSurveyFile = settingsReader(
       condition,
       advice: advice.map(({ code, points, value }) => ({
         code,
-        ...given({ points, gain: value }),
+        ...given({ points: points ?? undefined, gain: value }),
       })),
       zones: zones.map(({ points }) => points),
     })),

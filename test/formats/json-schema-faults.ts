@@ -57,6 +57,13 @@ const judges: Readonly<Record<string, Judge>> = {
     const forms = (rule as readonly Schema[]).map((form) => schemaFaults(form, value, at));
     return forms.some((faults) => faults.length === 0) ? [] : (forms[0] ?? []);
   },
+  if: (rule, value, at, around) => {
+    const holds = schemaFaults(rule as Schema, value, at).length === 0;
+    return schemaFaults((around[holds ? 'then' : 'else'] ?? {}) as Schema, value, at);
+  },
+  // biome-ignore lint/suspicious/noThenProperty: it is a word of JSON Schema
+  then: () => [],
+  else: () => [],
   properties: (rule, value, at) =>
     !isObject(value)
       ? []

@@ -11,12 +11,7 @@ import { schemaFaults } from './json-schema-faults.ts';
 const schemas = listSchemas();
 
 test('there is a schema for each kind of file and each record', () => {
-  const wanted = [
-    ...fileKinds.map(({ kind }) => kind),
-    ...Object.keys(machineRecords).map((command) =>
-      ['template', 'gauge'].includes(command) ? `${command}-record` : command,
-    ),
-  ];
+  const wanted = [...fileKinds.map(({ kind }) => kind), ...Object.keys(machineRecords)];
   expect(schemas.map(({ kind }) => kind).sort()).toEqual([...new Set(wanted)].sort());
 });
 

@@ -185,6 +185,11 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'students.csv':
       'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,109\nroof,1,118\nroof,2,121\nroof,3,117\n',
   }),
+  'grade-reference-doubted': example('grade reference.csv anna.csv', {
+    'anna.csv': 'panel,point,reading_um\nbonnet,1,113\nbonnet,2,111\nroof,1,119\nroof,2,120\n',
+    'reference.csv':
+      'panel,point,repeat,reading_um\nbonnet,1,1,112.3\nbonnet,1,2,112.3\nbonnet,2,1,115.1\nbonnet,2,2,115.1\nbonnet,3,1,109.4\nbonnet,3,2,109.4\nroof,1,1,118.2\nroof,1,2,118.2\nroof,2,1,121.9\nroof,2,2,121.9\nroof,3,1,117.6\nroof,3,2,117.6\n',
+  }),
   'header-missing': example('survey input.csv', { 'input.csv': 'apron,1,120\nroof,1,118\n' }),
   'header-repeated': example('read input.csv -v', {
     'input.csv':
@@ -344,6 +349,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'settings-unknown-key': example('plan samples/sound-saloon/readings.csv --shop shop.json', {
     'shop.json': '{\n  "schema": "leastcut/shop/1",\n  "machine": ["da"]\n}\n',
+  }),
+  'sheet-nothing-more': example('template sheet --for survey.json --panel bonnet', {
+    'survey.json':
+      '{\n  "schema": "leastcut/survey/1",\n  "vehicle": null,\n  "template": "saloon",\n  "panels": [\n    { "panel": "bonnet", "n_points": 9, "condition": "original", "advice": [], "zones": [] },\n    { "panel": "roof", "n_points": 0, "condition": "unread", "advice": [], "zones": [] }\n  ]\n}\n',
   }),
   'spot-disagrees': example('spot spots.csv', {
     'spots.csv':

@@ -30,6 +30,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Nothing, if both are of one trainee. Else give the files names of their own, or a column operator.',
   'grade-reference-again':
     'Keep the reference out of the folder of the trainees’ files. A trainee who handed it in has handed in a copy.',
+  'grade-reference-doubted':
+    'Read the reference again: each point anew, the probe lifted each time, and each figure as the gauge shows it.',
   'grade-other-vehicle':
     'Give each trainee’s readings of the car that the reference is of; --vehicle names it.',
   'grade-nameless': 'Write who took each reading in the column operator, or leave the column out.',
@@ -126,6 +128,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Nothing, if they are one panel; else name each as leastcut template show does.',
   'panel-unmatched': 'Nothing, to read. To survey or plan, the panels must be those of a template.',
   'template-unusual': 'Measure again. If it is right, nothing: the template is taken as it stands.',
+  'sheet-nothing-more': 'Nothing. For every point of the panel, ask for the sheet without --for.',
   'template-undecided': 'Name the template with --template.',
   'defect-unknown': 'Write one of the defects that leastcut explain defects names.',
   'json-syntax': 'Mend the place that the caret shows. JSON has no comments, no last comma.',

@@ -264,6 +264,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'grade: scores and verdicts',
   ),
   use(
+    'training.scores.slipped_share',
+    'score of a panel in the mark = min(by its verdict, this) where a slip spoils its readings',
+    'grade: mark, and the void panels',
+  ),
+  use(
     'training.marks',
     'mark = Σ weight·reached/Σ weight over what can be judged',
     'grade: mark and verdict, where no rubric is given',
@@ -271,7 +276,7 @@ export const defaultUses: readonly DefaultUse[] = [
   use(
     'training.class.least_surveys',
     'compared with the surveys that read a panel',
-    'grade --consensus, and a sigma_pt of the class',
+    'grade --consensus, a sigma_pt of the class, and its hard panels',
   ),
   use(
     'training.slips.likeness',
@@ -282,6 +287,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'training.slips.false_alarm',
     'a check speaks where an honest survey would look like this with a smaller chance',
     'grade: swapped sides, copied, alike, ordered and too regular values',
+  ),
+  use(
+    'training.slips.proved_alarm',
+    'panels of a check for made-up values count as not read where an honest survey would look like this with a smaller chance',
+    'grade: mark, and the void panels',
   ),
   use(
     'training.slips.whole_survey',

@@ -8,13 +8,20 @@ export type GlossaryEntry = {
   /** Synonyms, short forms, headings, the same word as others spell it. */
   readonly also: readonly string[];
   readonly meaning: string;
+  /** A word of the trade and of measuring, one that heads something on a page, or one that stands as a value. */
+  readonly kind: 'word' | 'heading' | 'value';
 };
 
-const word = (term: string, also: readonly string[], meaning: string): GlossaryEntry => ({
-  term,
-  also,
-  meaning,
-});
+const entry =
+  (kind: GlossaryEntry['kind']) =>
+  (term: string, also: readonly string[], meaning: string): GlossaryEntry => ({
+    term,
+    also,
+    meaning,
+    kind,
+  });
+const word = entry('word');
+const heading = entry('heading');
 
 export const glossary: readonly GlossaryEntry[] = [
   // The paint.
@@ -154,33 +161,33 @@ export const glossary: readonly GlossaryEntry[] = [
     ['pad mm', 'pad size'],
     'How wide the pad is, in mm. A pad wider than the flat of a panel does not lie flat there.',
   ),
-  word('name', ['what it is'], 'What a thing is called, in plain words.'),
+  heading('name', ['what it is'], 'What a thing is called, in plain words.'),
   word(
     'motion',
     ['movement of the pad'],
     'How a machine moves its pad: it turns, it orbits, or a hand rubs.',
   ),
-  word(
+  heading(
     'factor',
     ['factor of the pad', 'factor of the product'],
     'Removal against a medium foam pad, or against a medium polish: 2 takes twice as much.',
   ),
-  word(
+  heading(
     'related',
     ['related rate'],
     'A rate without observations of its own, moved by those of combinations with the same machine, pad or product.',
   ),
-  word(
+  heading(
     'learned',
     ['own rates', 'rates file', 'learned rate'],
     'A rate that follows from what was measured on earlier vehicles of the shop, weighed against what is built in.',
   ),
-  word(
+  heading(
     'measured',
     ['own rate', 'measured by the shop'],
     'A rate that the shop measured itself. It counts in place of the derived one.',
   ),
-  word(
+  heading(
     'cool',
     ['not warm'],
     'Warming that asks for nothing: the panel stays under the temperature of caution.',
@@ -190,7 +197,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['too hot'],
     'Work no further. Of warming: a temperature that a panel must not reach, so take the machine off and let it cool.',
   ),
-  word('formula', ['what follows'], 'How a number is reckoned from others.'),
+  heading('formula', ['what follows'], 'How a number is reckoned from others.'),
   word(
     'setting',
     ['settings', 'value', 'unit'],
@@ -249,12 +256,12 @@ export const glossary: readonly GlossaryEntry[] = [
     ['sets', 'section pass', 'work cycle', 'a set', 'one more set'],
     'One working of a section with one load of product, several passes over it.',
   ),
-  word(
+  heading(
     'allowed',
     ['allowed, not asked for', 'go on'],
     'One more set of the step named would keep every limit of the panel. Whether the panel needs it, no reading says.',
   ),
-  word(
+  heading(
     'cannot tell',
     ['unresolved'],
     'The readings do not say whether one more set is too much: read more marked points.',
@@ -296,7 +303,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['haze grade', 'micro haze'],
     'A fine dullness that a step leaves, from 0 mirror to 4 heavy; a milder step clears it.',
   ),
-  word(
+  heading(
     'came off',
     [
       'removed',
@@ -309,23 +316,23 @@ export const glossary: readonly GlossaryEntry[] = [
     ],
     'What a panel read before less what it read after, with the interval that holds the truth in 95 cases of 100.',
   ),
-  word(
+  heading(
     'seen',
     ['seen on', 'resolved'],
     'Whether the readings show that film came off. No does not mean that none did: the change is within what they scatter.',
   ),
-  word(
+  heading(
     'pair',
     ['pairs', 'marked pair', 'paired'],
     'A marked point read before and again after: the film’s own variation goes out of the difference.',
   ),
-  word('planned', ['foretold'], 'The middle of what a plan foretold to come off.'),
-  word(
+  heading('planned', ['foretold'], 'The middle of what a plan foretold to come off.'),
+  heading(
     'as done',
     ['planned for the sets worked', 'worked'],
     'The middle of what a plan foretold for the sets that were worked of it (--worked).',
   ),
-  word(
+  heading(
     'visit',
     ['visits', 'from visit to visit'],
     'One going over the car with the gauge; each has a file of readings of its own.',
@@ -344,12 +351,12 @@ export const glossary: readonly GlossaryEntry[] = [
     ],
     'How mirror-like a surface is, in gloss units at 20°, 60° or 85° (ISO 2813, ASTM D523). It tells of the look and nothing of the film.',
   ),
-  word(
+  heading(
     'before',
     ['after', 'now', '○ before, ● after', '○ before, · now'],
     'What was so before something was done, beside what is so now: a reading before the work, a rate before the test spots.',
   ),
-  word(
+  heading(
     'told from nothing',
     ['told from', 'shows from', 'resolvable'],
     'The least removal that marks read so often tell from none at all; half of the time they miss it.',
@@ -364,7 +371,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['test spots', 'spot', 'test section', 'test panel'],
     'A small trial that shows how this paint answers a combination: a patch of a hand’s width is polished, its film read before and after, and leastcut spot says what that shows. One does for all factory paint of a car. A refinished panel needs its own, which takes no more than may go from the original panel that allows least; it is passed if no colour comes onto a white pad. Until one is seen, a plan is provisional.',
   ),
-  word(
+  heading(
     'patch',
     ['test patch'],
     'The place that a test spot polishes, about a hand’s width. What it loses is lost there alone, and has to be allowed there.',
@@ -374,7 +381,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['no test spot yet'],
     'A plan without a test spot on this paint: its removal rests on published physics and wide ranges. The first trial may change it.',
   ),
-  word(
+  heading(
     'clear read',
     ['clear reading', 'clear by itself'],
     'The clear measured apart from what lies under it, by a gauge that resolves layers (mostly ultrasonic), panel by panel. A gauge that reads the whole film cannot.',
@@ -448,8 +455,11 @@ export const glossary: readonly GlossaryEntry[] = [
       'panel temperature',
       'warmth',
       'one pass',
+      'one pass warms by',
       'one set',
+      'one set warms by',
       'a step',
+      'a step warms by',
       'stand at most',
       'stand',
       'reaches °C',
@@ -483,57 +493,57 @@ export const glossary: readonly GlossaryEntry[] = [
     ['life', 'life budget'],
     'The most that may ever be taken off one panel, earlier work counted.',
   ),
-  word(
+  heading(
     'plan takes',
     ['‹ of what may go', 'of what may go'],
     'The middle of the removal that the steps of a plan make on a panel; drawn as ‹ on the bar of what may go.',
   ),
-  word(
+  heading(
     'next limit',
     ['○'],
     'The limit that would bind if the one that does were lifted, and what it allows; drawn as a ring beyond the bar.',
   ),
-  word(
+  heading(
     'bound by',
     ['binding limit', 'bound_by'],
     'The limit that allows least, and so decides what may go. The words in this column are the limits: clear or topcoat, life, total, n = 1, matte, covered, fresh, spot 1st, others, line, no data. Each has a meaning of its own.',
   ),
-  word(
+  heading(
     'line',
     ['unsettled', 'till settled', 'till it is settled', 'not settled', 'near-its-line'],
     'Where a panel is bound by this, it reads so near the border between two conditions (original or cut before, say) that either may be true. What may go keeps the risk over all that it may be, each weighed by its chance, as on every panel; here that takes much of it. It is not safe on the worse side alone: the survey says what the risk is there. Settle first what it is. No body line is meant.',
   ),
-  word(
+  heading(
     'settle first',
     ['perhaps cut-back', 'even untouched'],
     'Panels near their line: settle what they are before they are polished. Who does not keeps to the figure told, if there is one. “Even untouched” is the chance that too little clear is there already.',
   ),
-  word(
+  heading(
     'not yet',
     ['way out'],
     'Panels from which nothing may go till something is done or learnt; the page says what. Of those under “Leave” nothing that could be learnt changes it; those under “Spot first” need a test spot of their own.',
   ),
-  word(
+  heading(
     'n = 1',
     ['one point', 'single point'],
     'A panel of which one point alone was read: that says nothing of how the film varies, so no machine work is planned on it.',
   ),
-  word(
+  heading(
     'fresh',
     ['fresh paint', 'new paint'],
     'Paint so young that it still hardens, by the date in the job file: nothing may go yet.',
   ),
-  word(
+  heading(
     'others',
     ['original panels', 'sound panels'],
     'A repainted panel with a test spot of its own: no more may go than on the original panel of the same car that allows least.',
   ),
-  word(
+  heading(
     'spot 1st',
     ['a test spot comes first', 'spot first'],
     'A repainted or filled panel: its total says nothing of its clear, so nothing may go until a test spot was made on that panel.',
   ),
-  word(
+  heading(
     'no data',
     ['nothing known'],
     'No valid reading of the panel: nothing is known of its film, so nothing may go.',
@@ -548,7 +558,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['risk_prob'],
     'The chance, over cars like those assumed, that a plan leaves the clear under its floor on more than a twentieth of the panel.',
   ),
-  word(
+  heading(
     'if thin',
     ['risk if thin', 'risk_if_thin', 'risk_if_thin_prob'],
     'The same risk on a car whose clear is thinner than usual.',
@@ -563,52 +573,52 @@ export const glossary: readonly GlossaryEntry[] = [
     ['fixed price', 'offer'],
     'A fixed offer for what is written in it. An estimate may change.',
   ),
-  word(
+  heading(
     'price',
     ['+1 % price', '+1 % costs', 'parts', 'what it is for'],
     'What a choice costs, tax included; +1 % costs: what each further per cent of correction costs from the row before.',
   ),
-  word(
+  heading(
     'spent',
     ['film spent', 'paint taken', 'paint taken there', '+1 % film', '+1 % takes', 'spent_um'],
     'Mean film that a choice takes, over all paint that was read and has marks, polished or not; +1 % takes: what each further per cent takes.',
   ),
-  word(
+  heading(
     'left',
     ['top layer left', 'clear left', 'left_um'],
     'The least clear, or topcoat, that is expected to stay on the thinnest part of any panel that is worked.',
   ),
-  word(
+  heading(
     'clears',
     ['marks that go', 'marks that go, of all measured', 'of those where it is polished', 'choice'],
     'The share of the general marks that a choice is expected to clear, over all paint that was read and has marks: a panel left alone counts with nothing.',
   ),
-  word(
+  heading(
     'panels worked',
     ['panels read'],
     'In a list of jobs: how many panels of the vehicle were read, and how many of those a plan works.',
   ),
-  word(
+  heading(
     'clears at least',
     ['least_expected_pct'],
     'In a list of jobs: what the plan clears on the panel where it clears least.',
   ),
-  word(
+  heading(
     'highest risk',
     ['largest_risk_prob'],
     'In a list of jobs: the risk of the panel whose risk is highest.',
   ),
-  word(
+  heading(
     'not promised',
     ['exclusions'],
     'What a quote does not promise, and why; in a list of jobs, how many such things there are.',
   ),
-  word(
+  heading(
     'least that may go',
     ['least_budget_um'],
     'In a list of jobs: what may go on the panel that allows least.',
   ),
-  word(
+  heading(
     'least film',
     ['least_um'],
     'In a list of jobs: the thinnest credible film of the panel where it is thinnest.',
@@ -618,13 +628,17 @@ export const glossary: readonly GlossaryEntry[] = [
     ['overrun_prob'],
     'The chance that a job takes more hours than its price is made for.',
   ),
-  word('already', ['already_prob'], 'The part of the risk that stands before any polishing.'),
-  word(
+  heading('already', ['already_prob'], 'The part of the risk that stands before any polishing.'),
+  heading(
     'nine of ten',
     ['counted in the risk'],
     'What a removal turns out to be in nine cases of ten: less than its lower end in one of twenty, more than its upper end in one of twenty. What may go, and the risk, allow for it.',
   ),
-  word('how to read it', ['legend'], 'What the columns and the signs of the table above it mean.'),
+  heading(
+    'how to read it',
+    ['legend'],
+    'What the columns and the signs of the table above it mean.',
+  ),
   word(
     'policy',
     ['standard', 'strict', 'standard policy', 'strict policy'],
@@ -744,7 +758,7 @@ export const glossary: readonly GlossaryEntry[] = [
     'How far values lie from their mean, typically. Behind a mean, ± is the standard deviation of the points; where ± is a 95 % interval, the page says 95 % beside it.',
   ),
   word('median', ['middle', 'typical'], 'The value with as many above it as below.'),
-  word(
+  heading(
     'min',
     ['minimum', 'smallest point', 'thinnest reading'],
     'The least point of a panel. In the list of methods: the minutes that one set takes on one section.',
@@ -776,7 +790,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['d0', 'd0 s0', 's0 d0'],
     'How much film usually varies from point to point over a panel of this car, as a standard deviation (s0), and how much weight that has beside a panel’s own points, counted in points (d0).',
   ),
-  word(
+  heading(
     'second words',
     ['second word', 'and cut-back', 'and refinished'],
     'What a panel may be besides the condition in the table: thin, and cut before as well. The line under the table says how sure each is.',
@@ -827,7 +841,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['flat mm', 'flat'],
     'The narrowest flat stretch of a panel: a wider pad does not lie flat there.',
   ),
-  word(
+  heading(
     'area m²',
     ['m²', 'area m2', 'square metres'],
     'The area of paint that is worked, without glass and openings.',
@@ -837,13 +851,13 @@ export const glossary: readonly GlossaryEntry[] = [
     ['car', 'van', 'vehicle id'],
     'What is surveyed and worked; one job is of one vehicle.',
   ),
-  word('id', ['identifier'], 'The short name by which files and options mean a thing.'),
+  heading('id', ['identifier'], 'The short name by which files and options mean a thing.'),
   word(
     'hand–arm vibration',
     ['hand-arm vibration', 'vibration', 'havs', 'vibration points', 'exposure'],
     'What the machine shakes into hands and arms. 100 points a day are the action value, 400 the limit (2002/44/EC; HSE).',
   ),
-  word(
+  heading(
     'points a hand',
     ['action value', 'exposure action value', 'points a hand in a day'],
     'The vibration points of one pair of hands in a day. Over the action value, 100 points, the exposure is to be made less: share the machine, keep hands warm, rest them. 400 points are the limit (2002/44/EC; HSE).',
@@ -887,32 +901,32 @@ export const glossary: readonly GlossaryEntry[] = [
     ['diagnostics', 'error', 'warning'],
     'What the tool has to say of an input: a code, a sentence, the place and a way out. An error stops, a warning does not.',
   ),
-  word(
+  heading(
     'note',
     ['notes', 'remark'],
     'Something that stops nothing and may be worth knowing; -v shows it.',
   ),
-  word(
+  heading(
     'time',
     ['p50 p80 p95', 'hours', 'hours of work'],
     'Hours of the correction as a range: half of such jobs take less than P50, four of five less than P80.',
   ),
-  word(
+  heading(
     'materials',
     ['material', 'towels', 'product used'],
     'What the correction uses up: product, pads, towels, tape.',
   ),
-  word(
+  heading(
     'order of the job',
     ['order'],
     'The stages of the whole job, from the first look to the last.',
   ),
-  word(
+  heading(
     'whole job',
     ['scope', 'materials of the whole job'],
     'Everything from taking the vehicle in to handing it over; what of it is done is its scope.',
   ),
-  word(
+  heading(
     'days',
     ['days in the bay', 'day plan', 'days with us'],
     'The job laid into days: by the hours of a day, what must cure or cool, and the vibration that a person may have in a day.',
@@ -922,42 +936,42 @@ export const glossary: readonly GlossaryEntry[] = [
     ['residual current device', 'safety switch'],
     'A switch that cuts the current off within a moment when some of it goes astray, as through a wet cable or a person.',
   ),
-  word(
+  heading(
     'strip',
     ['strip of dots', 'dot strip'],
     'The small drawing in a row of a table: a dot for each point along one scale of film, the same for all rows. The line under the table says what its other signs mean.',
   ),
-  word(
+  heading(
     'take in',
     ['taking in', 'intake of the vehicle'],
     'The first stage of a job: the vehicle is received and its condition recorded.',
   ),
-  word(
+  heading(
     'dust out',
     ['unmask and dust out'],
     'After the machine work: masking off, and polishing dust out of gaps, trim and shuts.',
   ),
-  word(
+  heading(
     'sequence',
     ['order of steps', 'sequence of steps'],
     'Steps one after the other, as a plan may combine them: a cut and then a finish, say. --why says how many were looked at, and why none of the milder ones was taken.',
   ),
-  word(
+  heading(
     'a(8)',
     ['daily exposure', 'a8'],
     'Hand–arm vibration of a day as if it had lasted eight hours: a·√(t/8 h). 2.5 m/s² is the action value, 5 the limit (2002/44/EC).',
   ),
-  word(
+  heading(
     'spread of the time',
     ['share of the spread'],
     'Which stages the uncertainty of the hours comes from, and how much of it is a pace that the shop’s own hours would tell.',
   ),
-  word(
+  heading(
     'own hours',
     ['history of hours', 'own pace'],
     'What jobs of this shop took against their estimates: it moves and narrows the next estimate.',
   ),
-  word(
+  heading(
     'pads and towels',
     ['worn out', 'pad life'],
     'Pads to have ready and how much of their life the job takes; towels to wash after.',
@@ -967,17 +981,17 @@ export const glossary: readonly GlossaryEntry[] = [
     ['card', 'bay card', 'keep off', 'test spot first'],
     'The plan as a page to work from in the bay: steps and sets by panel, with boxes to tick.',
   ),
-  word(
+  heading(
     'machine speed',
     ['speed', 'rpm', 'orbits a minute'],
     'How fast the machine turns its pad or moves it round its orbit.',
   ),
-  word(
+  heading(
     'min a section',
-    ['minutes a section'],
+    ['minutes a section', 'a section takes', 'a set on a section takes'],
     'How long one set takes on one section of usual size; the arm speed follows from it.',
   ),
-  word(
+  heading(
     'not read',
     ['unread panel', 'unread, so nothing is sure and nothing may go'],
     'Panels without a valid reading: nothing is known of them, so nothing may go.',
@@ -993,29 +1007,29 @@ export const glossary: readonly GlossaryEntry[] = [
     ],
     'A condition is near its line, and marked with ?, where the truth lies with over 5 % chance on the other side of the line that decided it.',
   ),
-  word(
+  heading(
     'off the face',
     ['off the face, kept apart', 'kept apart', 'reported apart'],
     'Points near an edge, on a body line or in a shut: they are told, and enter no statistic of their panel.',
   ),
-  word('left out', ['excluded'], 'Cells that are not readings, each with its reason.'),
-  word('care', [], 'What to mind while working.'),
-  word(
+  heading('left out', ['excluded'], 'Cells that are not readings, each with its reason.'),
+  heading('care', [], 'What to mind while working.'),
+  heading(
     'outer size',
     ['L × W × H m', 'vehicle size'],
     'Length, width and height of a vehicle in m, by which a template is scaled.',
   ),
-  word('inputs', ['input'], 'The files that were read, and how each was understood.'),
+  heading('inputs', ['input'], 'The files that were read, and how each was understood.'),
 
   // A panel taken apart.
-  word(
+  heading(
     'share',
     ['of its variance'],
     'The part of a whole that something makes up; of an uncertainty, of its variance.',
   ),
-  word(
+  heading(
     'uncertain by',
-    ['uncertainty budget', 'how sure', 'the mean is uncertain by'],
+    ['uncertainty budget', 'how sure', 'the mean is uncertain by', 'uncertainty of the mean,'],
     'What makes a mean uncertain, source by source: film that varies, the gauge’s scatter, its step, its own error.',
   ),
   word(
@@ -1023,12 +1037,12 @@ export const glossary: readonly GlossaryEntry[] = [
     ['whatever its shape'],
     'What points prove if nothing is assumed of how film varies: much less than where it varies normally.',
   ),
-  word(
+  heading(
     'what limits it',
     ['side by side'],
     'Every limit on a panel with the removal that it allows; the smallest binds.',
   ),
-  word(
+  heading(
     'points that stand out',
     ['low_points', 'high_points'],
     'Points that read lower or higher than the spread explains: to be looked at again, never left out.',
@@ -1085,7 +1099,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['low', 'low spots found'],
     'The lowest point of a panel that stands out low or is under the floor.',
   ),
-  word(
+  heading(
     'repairs found',
     ['repairs', 'repaired panel'],
     'Panels that the reference reads as repainted, filled or mixed, and the survey as well.',
@@ -1105,7 +1119,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ['cohen’s kappa', 'cohen kappa'],
     'Agreement on conditions beyond chance: 1 is full, 0 what chance would give. It depends on how common each condition is; where one side calls all panels the same there is none.',
   ),
-  word(
+  heading(
     'conditions',
     ['agreement on conditions', 'conditions of a class'],
     'In a grading: on how many panels the survey’s word for what a panel is (original, refinished …) is that of the reference. Both are held to one baseline, the reference’s.',
@@ -1130,7 +1144,7 @@ export const glossary: readonly GlossaryEntry[] = [
     ["grubbs' test", 'grubbs'],
     'Whether the point that is farthest from the others stands out by more than chance allows, by the spread of its own panel.',
   ),
-  word(
+  heading(
     'step of the display',
     ['display step'],
     'The smallest difference that a gauge shows, such as 0.1 or 1 µm; a reading is unsure by a part of it.',
@@ -1140,7 +1154,7 @@ export const glossary: readonly GlossaryEntry[] = [
     [],
     'How much readings of one point differ where the probe is lifted and set down again: the repeatability.',
   ),
-  word(
+  heading(
     'hard panels',
     ['hard panel'],
     'Panels that fewer of a class read satisfactorily than is usual on the car; where there are none, the one that the class differs most on.',
@@ -1155,27 +1169,27 @@ export const glossary: readonly GlossaryEntry[] = [
     ['slip in the readings'],
     'Something that went wrong with the readings themselves: another unit, a lost decimal mark, swapped panels, values that nobody read, a copy. A survey with one is questionable at best.',
   ),
-  word(
+  heading(
     'points read',
     [],
     'A criterion of the mark: the share of the reference’s points that the survey read.',
   ),
-  word(
+  heading(
     'panels near the reference',
     [],
     'A criterion of the mark: a panel counts whole where it is satisfactory, half where it is questionable.',
   ),
-  word(
+  heading(
     'repeats close together',
     [],
     'A criterion of the mark: how near readings of one point are to each other, against what is usual of the gauge. It takes points that were read twice or more.',
   ),
-  word(
+  heading(
     'copied',
     [],
     'Surveys that have more values in common with each other, or with the reference, than chance allows, or lie nearer to each other than the class does.',
   ),
-  word(
+  heading(
     'found',
     [],
     'How many low spots and repaired panels of the reference were found, with the 95 % interval of that share.',
@@ -1185,22 +1199,22 @@ export const glossary: readonly GlossaryEntry[] = [
     ['keyed wrongly'],
     'A value that looks ten times too large or too small, by a slip of the key or of the decimal mark.',
   ),
-  word(
+  heading(
     'what is left is unsure by',
     ['doubt'],
     'The parts of the doubt about the clear that is left: how the total is shared between layers, the removal, the spread, the points, the gauge.',
   ),
-  word(
+  heading(
     'spread over the panel',
     [],
     'How much film varies from point to point over one panel, as a standard deviation.',
   ),
-  word(
+  heading(
     'step by step',
     ['chain of figures'],
     'The estimate of the clear, each figure following from the one before.',
   ),
-  word(
+  heading(
     'why these points',
     ['follow-up sheet'],
     'What a survey asks to be read next: further points, unread panels, the edge of a repair.',

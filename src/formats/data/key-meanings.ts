@@ -294,7 +294,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   key('job', 'film record')(
     'taken_um',
     '3',
-    'What earlier work took, in µm; in a job besides what a film record holds, 0 if surely nothing else, "unknown" if nobody knows. It is put back before panels are compared with each other.',
+    'What earlier work took, in µm; in a job besides what a film record holds, 0 if surely nothing else, "unknown" if nobody knows, { "value": 3, "sd": 1 } in a job if it may be off. It is put back before panels are compared with each other.',
   ),
   job(
     'scope',
@@ -433,6 +433,16 @@ export const keyMeanings: readonly KeyMeaning[] = [
   ),
   key('film record', 'rates')('panel', '"bonnet"', 'Which panel it is.'),
   record('taken_sd_um', '0.8', 'What the film taken may be off by, as a standard deviation in µm.'),
+  record(
+    'allowed_um',
+    '2.4',
+    'What might go before that work, in µm, by its plan or the survey of the readings before; null where nobody said, and of a panel whose zones are told apart.',
+  ),
+  record(
+    'over_allowed',
+    'false',
+    'Whether surely more came off than might go: the next survey and plan say so of the panel. Null where what might go is not known.',
+  ),
   record(
     'zones',
     '[{ "zone": "thinner", "taken_um": 2 }]',

@@ -187,6 +187,16 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'State "taken_um" in the job file; 0 for paint that was never polished.',
   ),
   assumption(
+    'taken-exact',
+    'What the job states as taken by earlier work has no SD beside it, so nothing is counted for what it may be off by. What a film record holds has one.',
+    'Write it as { "value": 3, "sd": 1 } in the job file.',
+  ),
+  assumption(
+    'taken-instead',
+    'Where nobody knows what earlier work took, a usual amount is allowed for. What the job states takes its place: less than that lets more go, as it is then known.',
+    'State "taken_um" only as far as somebody knows it; else "unknown".',
+  ),
+  assumption(
     'record-and-stated',
     'The job states film as taken of a panel whose earlier work is on record: both count, as what is stated is what went besides the record.',
     'If the record holds it, take it out of "taken_um": 0 where nothing else was ever done.',
@@ -334,11 +344,24 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Survey and plan differ in what may go: the survey speaks of a step not tried on this paint, the plan of its own steps, which a test spot or the shop’s rates foretell better or worse.',
   ),
   reason('local-spot', 'Extra sets of a small pad at one deep mark, before the panel’s own steps.'),
+  reason(
+    'local-less',
+    'Less may go at the place of a deep defect than by the panel’s own steps: the spot takes a step that is foretold less well, as one not tried on this paint, or the risk accepted is so small that it counts how thin a single place may be.',
+  ),
+  reason(
+    'local-mildest',
+    'Of single combinations of the smallest pad the mildest that clears as much of the mark. Where the panel’s own steps take less, as at a lower aim, the spot has to take more, and may need a harsher pad for the same share.',
+  ),
   reason('local-left', 'A spot would gain too little at this mark, or may take nothing there.'),
   reason('local-limit', 'What keeps a spot from more sets: the film of that place.'),
   reason('local-haze', 'Stronger sets on a spot would leave haze that no later step clears.'),
   reason('pad-lies-flat', 'The pad is wider than the flat of the panel.'),
   reason('full-size-where-it-fits', 'A small pad where a full-size one lies flat costs hours.'),
+  reason(
+    'stronger-than-tried',
+    'Of repaint nothing is known but what test spots on it showed: no step is planned there that is stronger than the strongest tried on it without colour on the pad.',
+    'Try the next rung on a spot of that panel, and name it with --spots.',
+  ),
   reason('each-step-milder', 'Each step must be milder than the one before.'),
   reason('last-step-not-rotary', 'A rotary leaves holograms: it is never the last step.'),
   reason('haze-cleared', 'More haze would be left than may be.'),
@@ -591,7 +614,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   reason(
     'gauge-drift',
-    'At marked points the survey reads more and more, or less and less, beside the reference, in the order of the file.',
+    'At marked points the survey reads more and more, or less and less, beside the reference, in the order of the file. What is read last shows film that is not there, or misses some. By itself it takes no marks: panels that it puts off do; over 2 σ_pt the survey is questionable.',
     'Check the zero and a shim before, in between and after; let the gauge come to the temperature of the car.',
   ),
   reason(
@@ -649,6 +672,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   note(
     'record-put-back',
     'Film that earlier work took, by a film record or as the job states it ("taken_um"), is put back before panels are compared with each other: what was polished off some makes no other panel thick. What may go is told from what each reads now.',
+  ),
+  caution(
+    'overrun-on-record',
+    'At an earlier visit surely more came off the panel than might go, by a comparison that the film record kept. What went counts in its limits, with what it is uncertain by; what took so much (sets, pad, pressure, softer paint) nobody wrote down.',
   ),
   note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
   note(

@@ -102,7 +102,12 @@ export const verdictGroundMeanings: Readonly<Record<VerdictGround, string>> = {
   'one-panel-off': 'Questionable: one panel is unsatisfactory. No one fails on one panel alone.',
   'panels-doubtful': 'Questionable: two panels or more are questionable.',
   'car-doubtful': 'Questionable: over the whole car the survey reads off by a questionable score.',
-  slip: 'Questionable: a blunder in the readings, such as a slip, swapped sides, or values copied or made up.',
+  'gauge-drift':
+    'Questionable: over the car the gauge drifts by a questionable score or more. Panels that it puts off count by themselves.',
+  'marks-off': 'Questionable: some marks read off on panel after panel.',
+  slip: 'Questionable: a blunder in the readings, such as a slip, swapped sides, or values made up.',
+  copied:
+    'Questionable: the values agree too closely with another survey’s, or with the reference’s. Whose they are is to be asked; the mark stays.',
   'repair-missed': 'Questionable: a repaired panel was read and not found.',
   'panels-unread': 'Questionable: two panels or more were not read.',
   'half-unread': 'Questionable: half of the panels or more were not read.',

@@ -52,6 +52,13 @@ export const trainingDefaults = {
       'what a questionable panel counts as in the mark, of a satisfactory one',
       [0, 1],
     ),
+    slippedShare: pure(
+      0,
+      'assumption',
+      'whoever works by the sheet meets another film there than it says',
+      'what a panel with a slip (another unit, a decimal mark, panels swapped) counts as at the most, of a satisfactory one',
+      [0, 1],
+    ),
     sharedMarks: pure(
       3,
       'assumption',
@@ -124,6 +131,14 @@ export const trainingDefaults = {
       '',
       'chance that a check for swapped, copied or made-up values speaks of an honest survey',
       [1e-9, 0.05],
+    ),
+    provedAlarm: number(
+      0.00001,
+      '1',
+      'assumption',
+      `a hundredth of false_alarm: ${HONEST} marks no honest survey down by it`,
+      'chance under which made-up values count as not read in the mark; up to false_alarm they are told, and cost nothing',
+      [1e-12, 0.05],
     ),
     wholeSurvey: pure(
       2 / 3,

@@ -8,6 +8,7 @@ const word = (term: string, also: readonly string[], meaning: string): GlossaryE
   term,
   also,
   meaning,
+  kind: 'value',
 });
 
 export const valueWords: readonly GlossaryEntry[] = [
@@ -57,6 +58,16 @@ export const valueWords: readonly GlossaryEntry[] = [
     'given away',
     ['not charged'],
     'Materials that are used and that the price list does not name: nothing is charged for them.',
+  ),
+  word(
+    'nothing polished',
+    [],
+    'Of jobs of a batch: nothing is worked under any aim, as the paint allows nothing or no mark wants it.',
+  ),
+  word(
+    'amount',
+    [],
+    'On the list of materials: how much of it is used up, and for what: a job, a wheel, a m², a fresh pad.',
   ),
   word(
     'short of the aim',

@@ -6,7 +6,7 @@ import { unsaidPolishing } from '../../work/stage-order.ts';
 import { stageFacts } from '../data/stages.ts';
 import { advised } from '../json/advised.ts';
 import type { Placed } from '../json/placed.ts';
-import { given } from '../json/setting-values.ts';
+import { between, given, wholeBetween } from '../json/setting-values.ts';
 import { yesOrNoAdvice } from '../trade-words.ts';
 import { stageOrderErrors } from './stage-order-errors.ts';
 import {
@@ -16,25 +16,25 @@ import {
   wheelsAdvice,
 } from './work-words.ts';
 
-const yesOrNo = advised(z.boolean(), yesOrNoAdvice);
+export const optionalYesOrNo = advised(z.boolean(), yesOrNoAdvice).optional();
 
 const scopeSchema = z.strictObject({
   wheels: advised(z.enum(['on', 'off', 'none']), wheelsAdvice).optional(),
-  shuts: yesOrNo.optional(),
+  shuts: optionalYesOrNo,
   decontamination: advised(
     z.enum(['full', 'chemical', 'clay', 'none']),
     decontaminationAdvice,
   ).optional(),
-  trim: yesOrNo.optional(),
-  engine_bay: yesOrNo.optional(),
-  interior: yesOrNo.optional(),
-  glass: yesOrNo.optional(),
+  trim: optionalYesOrNo,
+  engine_bay: optionalYesOrNo,
+  interior: optionalYesOrNo,
+  glass: optionalYesOrNo,
   protection: advised(z.enum(['none', 'wax', 'sealant', 'coating']), protectionAdvice).optional(),
 });
 
-export const hands = z.int().min(1).max(20);
-export const hoursPerDay = z.number().min(1).max(16);
-const temperature = z.number().min(-20).max(90);
+export const hands = wholeBetween(1, 20);
+export const hoursPerDay = between(1, 16);
+const optionalTemperature = between(-20, 90).optional();
 
 /** Keys of a job file. */
 export const workShape = {
@@ -47,8 +47,8 @@ export const workShape = {
     .min(1)
     .describe('a list in brackets of stages of the job')
     .optional(),
-  panel_c: temperature.optional(),
-  room_c: temperature.optional(),
+  panel_c: optionalTemperature,
+  room_c: optionalTemperature,
 };
 
 export type JobWork = {

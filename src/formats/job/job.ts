@@ -4,7 +4,7 @@
  * said of a panel stands above what is said of the car.
  *
  * `taken_um` is what earlier work took, film that is on record apart: 0 where it is known that nothing
- * was, "unknown" where nobody knows. `clear_um` of a panel is what is on it now; of the car, the clear
+ * was, "unknown" where nobody knows; with an SD where what is stated may be off. `clear_um` of a panel is what is on it now; of the car, the clear
  * as it was painted, from which earlier work is then taken. `under_um` is all that lies under the clear.
  */
 import * as z from 'zod';
@@ -15,35 +15,46 @@ import {
   type Aim,
   aim,
   asQuantity,
+  between,
   type Finish,
   finish,
   given,
-  identifier,
-  note,
+  optionalNote,
+  optionalText,
   type Policy,
   policy,
   riskPct,
   text,
+  wholeBetween,
 } from '../json/setting-values.ts';
 import { settingsReader } from '../json/settings-reader.ts';
-import { daysAdvice, layerAdvice, takenAdvice, yesOrNoAdvice } from '../trade-words.ts';
-import { type JobWork, toWork, withOrderChecked, workShape } from './job-scope.ts';
+import { daysAdvice, layerAdvice, takenAdvice } from '../trade-words.ts';
+import { type JobWork, optionalYesOrNo, toWork, withOrderChecked, workShape } from './job-scope.ts';
 
 const substrates = ['steel', 'aluminium', 'plastic', 'composite'] as const satisfies Substrate[];
 
-const yesOrNo = advised(z.boolean(), yesOrNoAdvice);
-const takenUm = advised(z.union([z.number().min(0).max(100), z.literal('unknown')]), takenAdvice);
-const paintedDaysAgo = advised(z.int().min(0).max(100_000), daysAdvice);
-const sdUm = z.number().min(0.1).max(50);
+const MOST_TAKEN = 100;
+const takenUm = advised(
+  z
+    .union([
+      between(0, MOST_TAKEN),
+      z.literal('unknown'),
+      z.strictObject({
+        value: between(0, MOST_TAKEN),
+        sd: between(0, 20),
+      }),
+    ])
+    .describe(`a number from 0 to ${MOST_TAKEN}, "unknown", or { "value": 3, "sd": 1 }`),
+  takenAdvice,
+);
+const paintedDaysAgo = advised(wholeBetween(0, 100_000), daysAdvice);
+const sdUm = between(0.1, 50);
 
 /** A layer's thickness as a number, or with what it may be off by. */
 const layerUm = (most: number, example: string) =>
   advised(
     z
-      .union([
-        z.number().min(0).max(most),
-        z.strictObject({ value: z.number().min(0).max(most), sd: sdUm }),
-      ])
+      .union([between(0, most), z.strictObject({ value: between(0, most), sd: sdUm })])
       .describe(`a number from 0 to ${most}, or ${example}`),
     layerAdvice,
   );
@@ -52,24 +63,24 @@ const clearUm = layerUm(200, '{ "value": 45, "sd": 3 }');
 const underUm = layerUm(400, '{ "value": 72, "sd": 4 }');
 
 const vehicleSchema = z.strictObject({
-  id: identifier.optional(),
-  make: text.optional(),
-  model: text.optional(),
-  year: z.int().min(1880).max(2200).optional(),
-  colour: text.optional(),
-  owner: text.optional(),
-  length_m: z.number().min(1).max(20).optional(),
-  width_m: z.number().min(0.5).max(4).optional(),
-  height_m: z.number().min(0.5).max(5).optional(),
-  note: note.optional(),
+  id: optionalText,
+  make: optionalText,
+  model: optionalText,
+  year: wholeBetween(1880, 2200).optional(),
+  colour: optionalText,
+  owner: optionalText,
+  length_m: between(1, 20).optional(),
+  width_m: between(0.5, 4).optional(),
+  height_m: between(0.5, 5).optional(),
+  note: optionalNote,
 });
 
 /** What may be said of the car and of a panel alike. */
 const paintShape = {
   finish: finish.optional(),
   taken_um: takenUm.optional(),
-  galvanised: yesOrNo.optional(),
-  covered: yesOrNo.optional(),
+  galvanised: optionalYesOrNo,
+  covered: optionalYesOrNo,
   painted_days_ago: paintedDaysAgo.optional(),
   clear_um: clearUm.optional(),
   under_um: underUm.optional(),
@@ -78,27 +89,27 @@ const paintShape = {
 const panelSchema = z.strictObject({
   ...paintShape,
   substrate: z.enum(substrates).optional(),
-  clear_coat_failure: yesOrNo.optional(),
-  note: note.optional(),
+  clear_coat_failure: optionalYesOrNo,
+  note: optionalNote,
 });
 
 export const jobSchema = z.strictObject({
   $schema: z.string().optional(),
   schema: z.literal('leastcut/job/1'),
   vehicle: vehicleSchema.optional(),
-  template: identifier.optional(),
-  gauge: identifier.optional(),
+  template: optionalText,
+  gauge: optionalText,
   aim: aim.optional(),
   risk_pct: riskPct.optional(),
   policy: policy.optional(),
   colour_depth: z.enum(['light', 'dark']).optional(),
   hardness: z.enum(['soft', 'medium', 'hard', 'unknown']).optional(),
-  floor_um: z.number().min(10).max(300).optional(),
+  floor_um: between(10, 300).optional(),
   ...workShape,
   ...paintShape,
-  film_record: identifier.optional(),
+  film_record: optionalText,
   panels: z.record(text, panelSchema).optional(),
-  note: note.optional(),
+  note: optionalNote,
 });
 
 export type JobVehicle = {
@@ -120,6 +131,8 @@ export type JobPaint = {
   readonly finish?: Finish;
   /** Film removed by earlier work, as stated. */
   readonly taken?: Micrometres | 'unknown';
+  /** What that may be off by, where it is stated. */
+  readonly takenSd?: Micrometres;
   readonly galvanised?: boolean;
   /** Under film, wrap or coating: not worked. */
   readonly covered?: boolean;
@@ -205,13 +218,21 @@ type TypedPaint = {
 const toPaint = (typed: TypedPaint): JobPaint =>
   given({
     finish: typed.finish,
-    taken: typed.taken_um === 'unknown' ? typed.taken_um : asQuantity(micrometres, typed.taken_um),
+    ...toTaken(typed.taken_um),
     galvanised: typed.galvanised,
     covered: typed.covered,
     paintedDaysAgo: typed.painted_days_ago,
     clear: toLayer(typed.clear_um),
     under: toLayer(typed.under_um),
   });
+
+function toTaken(typed: z.output<typeof takenUm> | undefined): Pick<JobPaint, 'taken' | 'takenSd'> {
+  if (typed === undefined) return {};
+  if (typeof typed === 'object') {
+    return { taken: micrometres(typed.value), takenSd: micrometres(typed.sd) };
+  }
+  return { taken: typed === 'unknown' ? typed : micrometres(typed) };
+}
 
 function toLayer(typed: z.output<typeof clearUm> | undefined): JobLayer | undefined {
   if (typed === undefined) return undefined;

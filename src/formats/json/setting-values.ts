@@ -7,6 +7,12 @@ import { advised } from './advised.ts';
 
 export const text = z.string().regex(/\S/).describe('text that is not blank');
 export const identifier = text;
+
+/** Both checks at once: each `min` and `max` of its own would make the schema anew, which every start pays for. */
+export const between = (least: number, most: number): z.ZodNumber =>
+  z.number().check(z.gte(least), z.lte(most));
+export const wholeBetween = (least: number, most: number): z.ZodInt =>
+  z.int().check(z.gte(least), z.lte(most));
 /** What people are shown: blanks around it are no part of it, and could set it in under another name. */
 export const shownName = text.trim();
 
@@ -14,6 +20,10 @@ export const shownName = text.trim();
 export const note = z
   .union([z.string(), z.array(z.string())])
   .describe('text, or a list of lines in brackets');
+
+/** Made once for all keys that take it: every schema costs every start that reads such a file. */
+export const optionalText = text.optional();
+export const optionalNote = note.optional();
 
 const DAY_SHAPE = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
 
@@ -32,9 +42,9 @@ export const combination = z
   .regex(/^[^\s/]+\/[^\s/]+\/[^\s/]+$/)
   .describe('a combination: machine/pad/product');
 
-export const aim = z.union([z.enum(['enhance', 'correct', 'full']), z.number().min(1).max(99)]);
+export const aim = z.union([z.enum(['enhance', 'correct', 'full']), between(1, 99)]);
 export const policy = z.enum(['standard', 'strict']);
-export const riskPct = advised(z.number().min(0.1).max(50), (value) =>
+export const riskPct = advised(between(0.1, 50), (value) =>
   typeof value === 'number' && value > 0 && value < 0.1
     ? `it is in per cent: write ${roundTo(100 * value, 3)} for ${roundTo(100 * value, 3)} %`
     : undefined,

@@ -44,6 +44,8 @@ const panel = zoned({
   planned_um: foretold.nullable(),
   worked_um: foretold.nullable(),
   steps: z.array(z.strictObject({ combination: z.string(), sets: count, sets_worked: count })),
+  planned_sets: count.nullable(),
+  worked_sets: count.nullable(),
   against_plan: keyOf(againstPlanMeanings).nullable(),
   allowed_um: figure,
   allowed_by: z.enum(['plan', 'survey']).nullable(),

@@ -24,7 +24,7 @@ const example = z.strictObject({
 });
 
 const topic = z.strictObject({
-  word: z.string(),
+  word: z.string().nullable(),
   kind: z.string(),
   id: z.string(),
   also: z.array(z.string()),

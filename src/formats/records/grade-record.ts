@@ -91,6 +91,8 @@ const trainee = z.strictObject({
   verdict: keyOf(gradeVerdictMeanings),
   verdict_because: z.array(keyOf(verdictGroundMeanings)),
   mark_pct: percent.nullable(),
+  void_panels: z.array(z.strictObject({ panel: z.string(), void_as: z.enum(['unread', 'wrong']) })),
+  mark_if_sound_pct: percent.nullable(),
   criteria: z.array(criterion),
   scores: z.array(score),
   coverage_pct: percent.nullable(),
@@ -166,13 +168,14 @@ export const gradeRecordSchema = recordOf(
       left_out: z.array(
         z.strictObject({
           trainee: z.string(),
-          left_out_as: z.enum(['slip', 'half-unread', 'repeats-alike']),
+          left_out_as: z.enum(['slip', 'made-up', 'copied', 'half-unread', 'repeats-alike']),
         }),
       ),
       copied: z.array(
         z.strictObject({
           trainees: z.array(z.string()).min(1).max(2),
           from_reference: z.boolean(),
+          identical: z.enum(['file', 'readings']).nullable(),
           same: count,
           out_of: count,
           apart_um: length.nullable(),

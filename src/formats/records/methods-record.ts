@@ -126,6 +126,28 @@ const ownRates = z
   })
   .nullable();
 
+const material = z.strictObject({
+  id: z.string(),
+  material: z.string(),
+  unit: z.enum(['ml', 'pieces', 'm']),
+  uses: z.array(
+    z.strictObject({
+      quantity: z.number().gt(0),
+      per: z.enum([
+        'job',
+        'wheels',
+        'vehicle-area',
+        'worked-area',
+        'worked-trim',
+        'set-area',
+        'fresh-pad',
+        'section',
+      ]),
+    }),
+  ),
+  used_by: z.array(z.string()),
+});
+
 export const methodsRecordSchema = recordOf(
   'methods',
   resultOf('methods', {
@@ -149,4 +171,5 @@ export const methodsRecordSchema = recordOf(
     compared_times: figure,
     measured_at: word,
   }),
+  resultOf('methods', { materials: z.array(material) }),
 );

@@ -9,7 +9,9 @@ import { facts } from './facts-record.ts';
 import {
   count,
   factor,
+  type KeptAs,
   keyOf,
+  later,
   percent,
   recordOf,
   remark,
@@ -37,17 +39,17 @@ const chance = share.nullable();
 const removal = z.strictObject({ median: removed, mean: removed, low: removed, high: removed });
 
 /** A spot at one deep defect; none of its own in a zone, where it stands with the panel. */
-const local = z.strictObject({
-  defect: z.string(),
-  grade: z.number().min(0).max(5),
-  steps: z.array(step),
-  removal_um: removal,
-  cleared_pct: percent,
-  risk_prob: chance,
-  /** A plan of an earlier version has none. */
-  at_place: z.strictObject({ removal_um: removed, budget_um: removed }).nullable().optional(),
-  reasons: z.array(remark),
-});
+const local = (as: KeptAs) =>
+  z.strictObject({
+    defect: z.string(),
+    grade: z.number().min(0).max(5),
+    steps: z.array(step),
+    removal_um: removal,
+    cleared_pct: percent,
+    risk_prob: chance,
+    at_place: later(z.strictObject({ removal_um: removed, budget_um: removed }).nullable(), as),
+    reasons: z.array(remark),
+  });
 
 const why = z
   .strictObject({
@@ -66,53 +68,65 @@ const why = z
   })
   .nullable();
 
-const panel = zoned({
-  panel: z.string(),
-  verdict: keyOf(verdictMeanings),
-  steps: z.array(step),
-  removal_um: removal,
-  correction: z.strictObject({ aimed_pct: percent, expected_pct: percent }),
-  risk_prob: chance,
-  risk_if_thin_prob: chance,
-  already_prob: chance,
-  budget_um: z.number().min(0),
-  bound_by: z.string(),
-  facts,
-  provisional: z.boolean(),
-  reasons: z.array(remark),
-  cautions: z.array(remark),
-  local: z.array(local),
-  why,
-});
+const panel = (as: KeptAs) =>
+  zoned({
+    panel: z.string(),
+    verdict: keyOf(verdictMeanings),
+    steps: z.array(step),
+    removal_um: removal,
+    correction: z.strictObject({ aimed_pct: percent, expected_pct: percent }),
+    risk_prob: chance,
+    risk_if_thin_prob: chance,
+    already_prob: chance,
+    budget_um: z.number().min(0),
+    bound_by: z.string(),
+    facts: facts(as),
+    provisional: z.boolean(),
+    reasons: z.array(remark),
+    cautions: z.array(remark),
+    local: z.array(local(as)),
+    why,
+  });
 
-export const planSchema = resultOf('plan', {
-  settings: z.array(setting),
-  template: z.string(),
-  aim,
-  risk_pct: percent,
-  panels: z.array(panel),
-  car: z.strictObject({
-    expected_panels_below_floor: z.number().min(0),
-    /** A plan of an earlier version has none. */
-    panels_below_floor_already: z.number().min(0).optional(),
-  }),
-  test_spots: z.array(
-    z.strictObject({
-      panel: word,
-      trials: count,
-      hardness: z.strictObject(factor),
-      depth_scale: z.strictObject(factor),
-      provisional: z.boolean(),
+const planAs = (as: KeptAs) =>
+  resultOf('plan', {
+    settings: z.array(setting),
+    template: z.string(),
+    aim,
+    risk_pct: percent,
+    panels: z.array(panel(as)),
+    car: z.strictObject({
+      expected_panels_below_floor: z.number().min(0),
+      panels_below_floor_already: later(z.number().min(0), as),
     }),
-  ),
-  time: jobHours,
-  vibration_points: z.number().min(0),
-  materials: z.array(
-    z.strictObject({ material: z.string(), quantity: z.number().min(0), unit: z.string() }),
-  ),
-  order: z.array(z.strictObject({ stage: z.string(), text: z.string() })),
-  ...workShape,
-  cautions: z.array(remark),
-});
+    test_spots: z.array(
+      z.strictObject({
+        panel: word,
+        trials: count,
+        hardness: z.strictObject(factor),
+        depth_scale: z.strictObject(factor),
+        provisional: z.boolean(),
+      }),
+    ),
+    time: jobHours,
+    vibration_points: z.number().min(0),
+    materials: z.array(
+      z.strictObject({
+        id: later(z.string(), as),
+        material: z.string(),
+        quantity: z.number().min(0),
+        unit: z.string(),
+      }),
+    ),
+    order: z.array(z.strictObject({ stage: z.string(), text: z.string() })),
+    ...workShape(as),
+    cautions: z.array(remark),
+  });
 
-export const planRecordSchema = recordOf('plan', planSchema);
+/** A plan that is read back: it may be of an earlier version. */
+export const planSchema = planAs('file');
+
+export const planRecordSchema = recordOf('plan', planAs('record'));
+
+/** As it is published: for a record that was just written, and for one that is kept as a file. */
+export const keptPlanSchema = recordOf('plan', planSchema);

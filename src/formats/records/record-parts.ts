@@ -40,6 +40,13 @@ export const remark = z.strictObject({
   value: z.number().optional(),
 });
 
+/** A record as it is written, or one that is read back as a file, maybe from an earlier version. */
+export type KeptAs = 'record' | 'file';
+
+/** A key that earlier versions did not write: a record has it, a file may not. */
+export const later = <Schema extends z.ZodType>(schema: Schema, as: KeptAs) =>
+  as === 'record' ? schema : schema.optional();
+
 /** A panel, and in it the zones it has, each with the keys of a panel; a zone has none itself. */
 export const zoned = <Shape extends z.core.$ZodLooseShape>(shape: Shape) =>
   z.strictObject({

@@ -26,16 +26,16 @@ const uncertainty = z
     expanded_um: z.number().min(0),
     confidence_pct: percent,
     sources: z.array(
-      z.strictObject({ source: z.string(), um: z.number().min(0), share, dof: figure }),
+      z.strictObject({ source: z.string(), sd_um: z.number().min(0), share, dof: figure }),
     ),
   })
   .nullable();
 
 /** `value` is what more may go, in µm, once it is done, `value_otherwise` where it comes out the other way. */
 const advice = remark.extend({
-  value_otherwise: z.number().optional(),
-  points: count.optional(),
-  minutes: z.number().min(0).optional(),
+  value_otherwise: figure,
+  points: count.nullable(),
+  time_min: z.number().min(0).nullable(),
 });
 
 const estimate = z.strictObject({ mean_um: z.number(), sd_um: z.number().min(0) });
@@ -155,7 +155,7 @@ const panel = zoned({
   calibration_um: figure,
   uncertainty,
   thinnest_um: figure,
-  facts,
+  facts: facts('record'),
   substrate: z.enum(['steel', 'aluminium', 'plastic', 'composite']),
   baseline_um: figure,
   condition,
@@ -168,8 +168,8 @@ const panel = zoned({
       budget_um: figure,
       if_word_holds_um: z.number().min(0),
       work_to_um: figure,
-      risk_over_both: figure,
-      risk_left: figure,
+      risk_over_both_prob: share.nullable(),
+      risk_left_prob: share.nullable(),
     })
     .nullable(),
   also: z.array(condition),

@@ -1,7 +1,7 @@
 /** `leastcut/template/1` as the command writes it: templates in full, or the points of a sheet. */
 import * as z from 'zod';
 import { basisMeanings } from '../data/state-meanings.ts';
-import { figure, keyOf, recordOf, resultOf, share, word } from './record-parts.ts';
+import { count, figure, keyOf, recordOf, resultOf, share, word } from './record-parts.ts';
 
 const points = z.array(z.strictObject({ point: z.string(), u: share, v: share }));
 
@@ -16,6 +16,7 @@ const panel = z.strictObject({
   trim_m: z.number().min(0),
   also: z.array(z.string()),
   spans: z.array(z.enum(['length', 'width', 'height'])),
+  n_points: count,
   points,
   origin: z.enum(['file', 'built-in']),
 });
@@ -28,6 +29,9 @@ const template = z.strictObject({
   length_m: figure,
   width_m: figure,
   height_m: figure,
+  n_panels: count,
+  area_m2: z.number().gt(0),
+  trim_m: z.number().min(0),
   panels: z.array(panel),
 });
 

@@ -1,6 +1,6 @@
 /** The whole job in a record: hours, stages, days, materials. */
 import * as z from 'zod';
-import { count, percent } from './record-parts.ts';
+import { count, type KeptAs, later, percent } from './record-parts.ts';
 
 const hours = z.number().min(0);
 const word = z.string();
@@ -29,19 +29,19 @@ const scope = z.strictObject({
   hours_per_day: z.number().min(1),
 });
 
-const stage = z.strictObject({
-  stage: word,
-  text: word,
-  part: z.enum(['correction', 'rest']),
-  skill: z.enum(['wash', 'survey', 'polish', 'interior', 'protect']),
-  mean_min: amount,
-  // Absent in plans of before: half of such jobs take no longer.
-  p50_min: amount.optional(),
-  sd_min: amount,
-  wait_min: amount,
-  spread_pct: percent,
-  materials: z.array(material),
-});
+const stage = (as: KeptAs) =>
+  z.strictObject({
+    stage: word,
+    text: word,
+    part: z.enum(['correction', 'rest']),
+    skill: z.enum(['wash', 'survey', 'polish', 'interior', 'protect']),
+    mean_min: amount,
+    p50_min: later(amount, as),
+    sd_min: amount,
+    wait_min: amount,
+    spread_pct: percent,
+    materials: z.array(material),
+  });
 
 const day = z.strictObject({
   day: z.int().min(1),
@@ -60,10 +60,10 @@ const history = z.strictObject({
   error_after_pct: amount.nullable(),
 });
 
-export const workShape = {
+export const workShape = (as: KeptAs) => ({
   scope,
   job_time: jobHours,
-  stages: z.array(stage),
+  stages: z.array(stage(as)),
   time_spread: z.strictObject({ stages_pct: percent, pace_pct: percent, job_pct: percent }),
   days: z.array(day),
   days_p80: count,
@@ -71,4 +71,4 @@ export const workShape = {
   pads: z.array(z.strictObject({ id: word, material: word, ready: count, worn_out: amount })),
   towel_loads: count,
   history: history.nullable(),
-};
+});

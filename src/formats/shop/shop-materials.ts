@@ -55,6 +55,6 @@ function idHint(id: string, used: readonly string[], pads: readonly string[]): s
   if (pads.includes(id)) return `a pad is named with its diameter in mm: "${id}-150"`;
   return (
     suggest(id, [...used, ...pads.map((pad) => `${pad}-150`)]) ??
-    `known are ${used.join(', ')}, and pads as ${pads[0] ?? 'foam-soft'}-150`
+    'leastcut methods materials lists every id'
   );
 }

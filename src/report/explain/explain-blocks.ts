@@ -3,7 +3,8 @@ import { figure } from '../../base/rounding.ts';
 import type { Explained } from '../../tasks/explain/explain.ts';
 import type { ExplainedNumber, Explanation, TopicKind } from '../../tasks/explain/explanation.ts';
 import { column, figures } from '../columns.ts';
-import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
+import { joined } from '../facts.ts';
+import { type Block, cell, type Facts, gap, list, paragraph, title } from '../model.ts';
 
 /** More defaults than this under one beginning are listed a line each. */
 const FEW = 3;
@@ -28,13 +29,16 @@ function topicBlocks({
 }: Explanation): readonly Block[] {
   return [
     title(`${id} (${kind})`),
-    paragraph(null, meaning),
+    paragraph(null, inSentences(meaning)),
     ...(number === null ? [] : numberBlocks(number)),
-    ...details.map(({ label, text }) => paragraph(label, text)),
+    ...details.map(({ label, text }) => paragraph(label, inSentences(text))),
     ...(example === null ? [] : exampleBlocks(example)),
     ...(also.length === 0 ? [] : [paragraph('Also', also.join(', '))]),
   ];
 }
+
+/** Words of ours that no file has a part in. */
+const inSentences = (text: string): Facts => joined(text.split(/(?<=\.) (?=\p{Lu})/u), ' ');
 
 function numberBlocks(number: ExplainedNumber): readonly Block[] {
   const { formula, used, basis, source, range, unit, change } = number;
@@ -82,14 +86,17 @@ const defaultList = (word: string, topics: readonly Explanation[]): readonly Blo
 ];
 
 const HEADINGS: readonly (readonly [TopicKind, string])[] = [
-  ['word', 'Words'],
+  ['word', 'Words of the trade and of measuring'],
+  ['heading', 'Headings and other words on the pages'],
   ['condition', 'Conditions of a panel'],
   ['verdict', 'Verdicts'],
   ['defect', 'Defects'],
   ['basis', 'What a number stands on'],
   ['option', 'Options'],
   ['key', 'Keys of settings files'],
-  ['column', 'Columns of csv'],
+  ['value', 'Words that they, or the columns of a page, are set to'],
+  ['record key', 'Keys of records (json), also columns of csv'],
+  ['column', 'Columns of csv that no key is called'],
   ['diagnostic', 'Errors, warnings and notes'],
   ['remark', 'Codes of a record'],
   ['stage', 'Stages of a job'],
@@ -100,6 +107,22 @@ const HEADINGS: readonly (readonly [TopicKind, string])[] = [
 const MANY = 40;
 const SOME = 4;
 
+/** Words are looked for by the alphabet; codes stand in the order of the work. */
+const BY_ALPHABET: ReadonlySet<TopicKind> = new Set([
+  'word',
+  'heading',
+  'value',
+  'key',
+  'record key',
+  'column',
+]);
+
+const byAlphabet = (ids: readonly string[]): readonly string[] =>
+  ids
+    .map((id) => ({ id, folded: id.toLowerCase() }))
+    .sort((one, other) => (one.folded < other.folded ? -1 : 1))
+    .map(({ id }) => id);
+
 /** What can be asked for, where nothing was: every word, of long lists of codes a few unless all are asked for. */
 export function topicListBlocks(
   topics: readonly Explanation[],
@@ -108,9 +131,8 @@ export function topicListBlocks(
   const idsOf = (kind: TopicKind): readonly string[] => [
     ...new Set(topics.filter((topic) => topic.kind === kind).map(({ id }) => id)),
   ];
-  // Words are looked for by the alphabet; codes stand in the order of the work.
   const listed = (kind: TopicKind): readonly string[] =>
-    kind === 'word' || kind === 'key' || kind === 'column' ? [...idsOf(kind)].sort() : idsOf(kind);
+    BY_ALPHABET.has(kind) ? byAlphabet(idsOf(kind)) : idsOf(kind);
   const shownOf = (kind: TopicKind): string => {
     const all = listed(kind);
     return verbose || kind === 'word' || all.length <= MANY
@@ -119,7 +141,10 @@ export function topicListBlocks(
   };
   return [
     title('What can be explained'),
-    paragraph(null, 'leastcut explain WORD says what it means; other words for it are found too.'),
+    paragraph(
+      null,
+      'leastcut explain WORD says what it means; other words for it are found too. A word may be one of the trade (clear coat), one that stands on a page (may go), a code, an option (--risk-pct), a key with or without its command (survey budget_um), or the id of a number (film.limits).',
+    ),
     ...HEADINGS.map(([kind, heading]) => paragraph(heading, shownOf(kind))),
     paragraph('Numbers, by the beginning of their ids', sectionsOf(idsOf('default')).join(', ')),
   ];

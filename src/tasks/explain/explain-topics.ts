@@ -3,7 +3,6 @@ import { type DiagnosticCode, diagnosticCatalogue } from '../../base/catalogue.t
 import { shown } from '../../base/rounding.ts';
 import type { DefectKind } from '../../correction/removal/catalogue.ts';
 import { listAllDefaults, type NamedDefault } from '../../formats/data/all-defaults.ts';
-import { columnMeanings } from '../../formats/data/column-meanings.ts';
 import { diagnosticExamples } from '../../formats/data/diagnostic-examples.ts';
 import { diagnosticRemedies } from '../../formats/data/diagnostic-remedies.ts';
 import { type DefaultUse, defaultUses } from '../../formats/data/formulas.ts';
@@ -28,6 +27,7 @@ import { valueWords } from '../../formats/data/value-words.ts';
 import { correctionModel } from '../../formats/models.ts';
 import { builtIn, type Effective } from '../settings/setting-origin.ts';
 import type { ExplainedNumber, Explanation, OptionTopic, TopicKind } from './explanation.ts';
+import { allWritten, inRecords, recordTopics, type Written } from './record-topics.ts';
 
 export type TopicSources = {
   readonly options: readonly OptionTopic[];
@@ -35,7 +35,10 @@ export type TopicSources = {
   readonly numbers: ReadonlyMap<string, Effective<number>>;
 };
 
-export const allTopics = ({ options, numbers }: TopicSources): readonly Explanation[] => [
+export const allTopics = (
+  { options, numbers }: TopicSources,
+  written: Written = allWritten(),
+): readonly Explanation[] => [
   ...[...glossary, ...valueWords].map(wordTopic),
   ...pairs('condition', conditionMeanings),
   ...pairs('verdict', verdictMeanings),
@@ -50,8 +53,8 @@ export const allTopics = ({ options, numbers }: TopicSources): readonly Explanat
   ...remarkMeanings.map(remarkTopic),
   ...(Object.keys(diagnosticCatalogue) as DiagnosticCode[]).map(diagnosticTopic),
   ...options.map(optionTopic),
-  ...keyMeanings.map(keyTopic),
-  ...pairs('column', columnMeanings),
+  ...keyTopics(written),
+  ...recordTopics(written),
   ...exitCodeMeanings.map(exitTopic),
   ...pairs('basis', basisMeanings),
   ...listAllDefaults().map((one) => defaultTopic(one, numbers)),
@@ -82,8 +85,8 @@ const pairs = (
 ): readonly Explanation[] =>
   Object.entries(meanings).map(([id, meaning]) => topic(kind, id, meaning));
 
-const wordTopic = ({ term, also, meaning }: GlossaryEntry): Explanation =>
-  topic('word', term, meaning, { also });
+const wordTopic = ({ term, also, meaning, kind }: GlossaryEntry): Explanation =>
+  topic(kind, term, meaning, { also });
 
 const SCOPES: Readonly<Record<DefectKind['scope'], string>> = {
   general: 'A general defect: it decides what is done to the whole panel.',
@@ -156,11 +159,20 @@ const optionTopic = ({
     ],
   });
 
-const keyTopic = ({ key, files, meaning, example }: KeyMeaning): Explanation =>
+function keyTopics(written: Written): readonly Explanation[] {
+  const ofRecords = inRecords(written);
+  return keyMeanings.map((one) => keyTopic(one, ofRecords.get(one.key) ?? []));
+}
+
+const keyTopic = (
+  { key, files, meaning, example }: KeyMeaning,
+  ofRecords: Explanation['details'],
+): Explanation =>
   topic('key', key, meaning, {
     details: [
       ...detail('Stands in', files.map((file) => `${file} file`).join(', ')),
       ...detail('For example', example),
+      ...ofRecords,
     ],
   });
 

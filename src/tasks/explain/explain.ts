@@ -3,6 +3,7 @@ import { type Diagnostic, error, type Outcome } from '../../base/diagnostics.ts'
 import { closest } from '../../base/did-you-mean.ts';
 import { allTopics, type TopicSources } from './explain-topics.ts';
 import type { Explanation } from './explanation.ts';
+import { allWritten, writtenAs, writtenTopics } from './record-topics.ts';
 
 export type Explained = {
   /** As it was asked for; null where everything is listed. */
@@ -18,11 +19,13 @@ export const explain = (words: readonly string[], sources: TopicSources): Return
 
 /** For many questions: all that can be asked for is gathered once. */
 export function explainerOf(sources: TopicSources): Explain {
-  const topics = allTopics(sources);
+  const written = allWritten();
+  const topics = allTopics(sources, written);
   const find = finder(topics);
   return (words) => {
     const phrase = words.join(' ');
-    const together = find(phrase);
+    // A key may have its record before it, or the keys that lead to it.
+    const together = [...find(phrase), ...writtenTopics(writtenAs(phrase, written))];
     if (together.length > 0) {
       return { value: [{ word: phrase, topics: together }], diagnostics: [] };
     }

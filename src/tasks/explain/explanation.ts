@@ -4,10 +4,13 @@ import type { SettingOrigin } from '../settings/setting-origin.ts';
 
 export type TopicKind =
   | 'word'
+  | 'heading'
+  | 'value'
   | 'default'
   | 'diagnostic'
   | 'option'
   | 'key'
+  | 'record key'
   | 'column'
   | 'condition'
   | 'verdict'

@@ -88,6 +88,14 @@ test('a full job file is read, key by key', () => {
   });
 });
 
+test('earlier work is read with what it may be off by, and may be off though nothing is thought gone', () => {
+  const read = (taken: string) =>
+    readJob('f', `{"schema": "leastcut/job/1", "taken_um": ${taken}}`).value;
+  expect(read('{ "value": 3, "sd": 1 }')).toMatchObject({ taken: 3, takenSd: 1 });
+  expect(read('{ "value": 0, "sd": 2 }')).toMatchObject({ taken: 0, takenSd: 2 });
+  expect(read('3')).not.toHaveProperty('takenSd');
+});
+
 test('a job file that says only its kind is a job of which nothing is known', () => {
   const { value } = readJob('job.json', '{"schema": "leastcut/job/1"}');
   expect(value).toStrictEqual({ panels: new Map() });
@@ -211,6 +219,12 @@ describe('what people write by mistake leads to what to write', () => {
       '"taken_um": "never"',
       '"taken_um" is "never"',
       'write 0 where nothing was ever taken, "unknown" where nobody knows',
+    ],
+    ['"taken_um": {"value": 3}', '"taken_um.sd" is missing; it takes a number from 0 to 20', ''],
+    [
+      '"taken_um": {"value": 3, "sd": -1}',
+      '"taken_um.sd" is -1; it takes a number from 0 to 20',
+      '',
     ],
     ['"taken_um": "3"', '"taken_um" is "3"', 'write it without quotes: 3'],
     ['"vehicle": {"year": "2019"}', '"vehicle.year" is "2019"', 'write it without quotes: 2019'],
