@@ -17,13 +17,13 @@ import type { Found } from './found.ts';
 import type { Grade } from './grade-trainee.ts';
 import { type GradedSurvey, markedPoints, readPanels } from './graded-survey.ts';
 import type { SigmaPt } from './panel-score.ts';
-import { isSlip } from './reasons.ts';
+import { isCopied, isMadeUp, isSlip, type Reason } from './reasons.ts';
 import type { Reference, ReferencePanel } from './reference.ts';
 import type { TrainingModel } from './training-model.ts';
 
 export type ClassPanel = {
   readonly reference: ReferencePanel;
-  /** Surveys without slips that read it. */
+  /** Surveys that read it, those with slips, made-up values or another’s values left out. */
   readonly count: number;
   /** Of their means; null for fewer than two. */
   readonly robust: RobustSummary | null;
@@ -58,13 +58,16 @@ export type ClassView = {
 };
 
 /**
- * A slip says how somebody writes, not how hard a panel is; half a car leaves too few panels that everybody read;
- * repeats that are all alike say nothing of the gauge.
+ * A slip says how somebody writes, not how hard a panel is; values that were made up, or are another’s, say nothing of
+ * who wrote them; half a car leaves too few panels that everybody read; repeats that are all alike say nothing of the
+ * gauge.
  */
 export type LeftOut = {
   readonly survey: GradedSurvey;
-  readonly why: 'slip' | 'half-unread' | 'repeats-alike';
+  readonly why: Unsound | 'half-unread' | 'repeats-alike';
 };
+
+type Unsound = 'slip' | 'made-up' | 'copied';
 
 type Graded = { readonly survey: GradedSurvey; readonly grade: Grade };
 
@@ -97,7 +100,7 @@ export function classView(
   reference: Reference,
   { readShare }: TrainingModel['verdict'],
 ): ClassView {
-  const sound = graded.filter(({ grade }) => !hasSlip(grade));
+  const sound = graded.filter(({ grade }) => whyUnsound(grade) === null);
   const full = sound.filter(({ grade }) => isFull(grade, readShare) && !hasAlikeRepeats(grade));
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
@@ -116,14 +119,20 @@ export function classView(
   };
 }
 
-const hasSlip = ({ reasons }: Grade): boolean => reasons.some(isSlip);
+const UNSOUND: readonly (readonly [Unsound, (one: Reason) => boolean])[] = [
+  ['slip', isSlip],
+  ['made-up', isMadeUp],
+  ['copied', isCopied],
+];
+
+const whyUnsound = ({ reasons }: Grade): Unsound | null =>
+  UNSOUND.find(([, is]) => reasons.some(is))?.[0] ?? null;
 
 const hasAlikeRepeats = ({ reasons }: Grade): boolean =>
   reasons.some(({ code }) => code === 'repeats-alike');
 
 function whyLeftOut(grade: Grade, readShare: number): LeftOut['why'] {
-  if (hasSlip(grade)) return 'slip';
-  return isFull(grade, readShare) ? 'repeats-alike' : 'half-unread';
+  return whyUnsound(grade) ?? (isFull(grade, readShare) ? 'repeats-alike' : 'half-unread');
 }
 
 const isFull = ({ coverage: { panels, panelsRead } }: Grade, readShare: number): boolean =>

@@ -1,4 +1,5 @@
 /** What a survey falls short in, in words that a trainee can act on. */
+import { counted } from '../base/counted.ts';
 import { figure, shown } from '../base/rounding.ts';
 import { bare, says, um } from '../base/sentence.ts';
 import type { Reading } from '../film/reading.ts';
@@ -45,17 +46,27 @@ export function faultReasons(all: FaultsOf): readonly Reason[] {
 }
 
 /** A gauge that creeps, or a hand that reads off at some marks, is not off all over the car. */
-function ofTheCar({ pattern: { drift, marksOff }, bias, trainee }: FaultsOf): readonly Reason[] {
+function ofTheCar(all: FaultsOf): readonly Reason[] {
+  const { drift, marksOff } = all.pattern;
+  const { bias, trainee } = all;
   const at = faceReadings(trainee)[0];
-  if (drift !== null) return [driftReason(drift, at)];
+  if (drift !== null) return [driftReason(drift, putOff(drift, all), at)];
   return marksOff === null ? biasReason(bias, trainee) : [marksOffReason(marksOff, at)];
 }
 
-function driftReason({ total, marks }: GaugeDrift, at: Reading | undefined): Reason {
+/** Panels that a drift puts off: they cost marks, the drift itself none. */
+const putOff = (drift: GaugeDrift, { judged }: FaultsOf): number =>
+  judged.scores.filter((score) => score.verdict !== 'satisfactory' && isDriftedOff(score, drift))
+    .length;
+
+function driftReason({ total, marks }: GaugeDrift, off: number, at: Reading | undefined): Reason {
   const side = total > 0 ? 'more' : 'less';
+  const film = total > 0 ? 'shows film at the end that is not there' : 'misses film at the end';
+  const panels =
+    off === 0 ? 'no panel is put off by it yet' : `it puts ${counted(off, 'panel')} off`;
   return reason(
     'gauge-drift',
-    says`reads more and more beside the reference, ${um(Math.abs(total))} ${side} at the last of ${marks} marks than at the first, in the order of the file: the gauge drifts; check its zero and a shim before, in between and after, let it come to the temperature of the car`,
+    says`reads ${side} and ${side} beside the reference, ${um(Math.abs(total))} ${side} at the last of ${marks} marks than at the first, in the order of the file: the gauge drifts, and ${film} (${panels}); check its zero and a shim before, in between and after, let it come to the temperature of the car`,
     { at },
   );
 }
@@ -194,7 +205,7 @@ function coverageReasons({ judged: { coverage }, trainee }: FaultsOf): readonly 
       : [
           reason(
             'panels-unread',
-            `not read: ${names(unread)} (${unread.length} of ${panels} panels)`,
+            `not read: ${names(unread)} (${unread.length} of ${panels} panels): walk round the car in one order, and read every panel`,
             {
               panels: unread.map(({ id }) => id),
               at: faceReadings(trainee)[0],

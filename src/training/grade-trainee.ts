@@ -13,7 +13,7 @@ import { coverageOf } from './coverage.ts';
 import { faultReasons, type MarksPattern } from './fault-reasons.ts';
 import { lowSpotsFound, repairsFound } from './found.ts';
 import { gaugeDrift } from './gauge-drift.ts';
-import { ownRepeatability, readPanels } from './graded-survey.ts';
+import { type GradedSurvey, ownRepeatability, readPanels } from './graded-survey.ts';
 import { keyingFactors } from './keying-factors.ts';
 import { madeUpValues } from './made-up-values.ts';
 import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts';
@@ -26,19 +26,23 @@ import type { ScoreVerdict } from './scores.ts';
 import { stepChanges } from './step-changes.ts';
 import { swappedPanels } from './swapped-panels.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
+import { asFarAsRead, blamedAs, mostOf, type VoidPanel, voidPanels } from './void-panels.ts';
 
 export type Grade = Judged & {
   readonly verdict: ScoreVerdict;
   /** What makes the verdict; none of a satisfactory one. */
   readonly grounds: readonly VerdictGround[];
   readonly mark: Mark;
+  /** Panels whose readings a blunder voids, and the mark if it did not; null where it voids none. */
+  readonly voided: readonly VoidPanel[];
+  readonly markIfSound: Mark | null;
   readonly bias: CarBias | null;
   /**
-   * Over the panels that both read, those with a slip left out; null with too few, and where more are left
+   * Over the panels that both read, those that are void left out; null with too few, and where more are left
    * out than stay: limits of the rest would flatter.
    */
   readonly agreement: Agreement | null;
-  /** Panels that a slip explains: no limits of agreement count them. */
+  /** Panels that a slip explains, or that were made up: no limits of agreement count them. */
   readonly slipped: readonly Panel[];
   /** Of the panels that both read; null where there is none. */
   readonly conditions: ConditionAgreement | null;
@@ -61,34 +65,42 @@ export function gradeTrainee(request: GradeRequest): Grade {
     return panel === undefined ? [] : [scorePanel(read, panel, scoring, model.scores)];
   });
   const repeatsAlike = alikeRepeats(trainee, model);
-  const repeated = repeatsAlike === null ? ownRepeatability(trainee, keyed.points) : null;
-  const judged: Judged = {
-    scores,
-    coverage: coverageOf(trainee, reference),
-    lowSpots: lowSpotsFound(trainee, reference),
-    repairs: repairsFound(trainee, reference),
-    repeatability: repeated === null ? null : allowedRepeatability(repeated, trainee.repeatability),
-  };
-  const { told: madeUp, tooFew } = madeUpValues(trainee, reference, {
-    slips: model.slips,
-    keyed: keyed.panels,
-  });
+  const ofHand = repeatsAlike === null ? keyed.points : null;
+  const judged = judgedBy(trainee, scores, ofHand, request);
+  const madeUp = madeUpValues(trainee, reference, { slips: model.slips, keyed: keyed.panels });
   const blunders = [
     ...keyed.reasons,
     ...swappedPanels(request, model),
     ...stepChanges(trainee, { ...model.slips, keyed: keyed.points }),
-    ...madeUp,
+    ...madeUp.told,
     ...fromClass,
   ];
-  const explained = new Set(blunders.filter(isSlip).flatMap(({ panels }) => panels));
+  const voided = voidPanels(trainee, blunders, madeUp.proved);
+  const marked = { ...marking, ...model.scores };
+  const ifSound = markOf(judged, marked);
+  const mark =
+    voided.length === 0
+      ? ifSound
+      : markOf(judgedWithout(voided, scores, ofHand, request), {
+          ...marked,
+          most: mostOf(voided, model.scores.slippedShare),
+        });
+  const slips = blunders.filter(isSlip).flatMap(({ panels }) => panels);
+  const explained = new Set([...slips, ...madeUp.proved]);
   const sound = soundScores(scores, explained);
   const bias = carBias(sound, { ...request, calibration: calibrationOf(request) }, model.scores);
-  const mark = markOf(judged, marking, model.scores);
+  const pattern = patternOf(request, explained, keyed.points);
   return {
     ...judged,
     bias,
     mark,
-    ...overallVerdict({ judged, bias, blunders, mark }, marking, model.verdict),
+    voided,
+    markIfSound: voided.length === 0 ? null : ifSound,
+    ...overallVerdict(
+      { judged, bias, blunders, voided, pattern, sigmaPt: request.sigmaPt.value, mark },
+      marking,
+      model,
+    ),
     slipped: scores.map(({ panel }) => panel).filter(({ id }) => explained.has(id)),
     agreement:
       sound.length < model.scores.carPanels
@@ -105,11 +117,39 @@ export function gradeTrainee(request: GradeRequest): Grade {
         bias,
         explained,
         wholeSurvey: blunders.some((one) => isSlip(one) && one.panels.length === 0),
-        pattern: patternOf(request, explained, keyed.points),
+        pattern,
       }),
-      ...(blunders.length === 0 ? tooFew : []),
+      ...(blunders.length === 0 ? madeUp.tooFew : []),
     ],
   };
+}
+
+/** `keyed` are points that say nothing of the hand; null where all repeats say nothing of it. */
+function judgedBy(
+  trainee: GradedSurvey,
+  scores: readonly PanelScore[],
+  keyed: ReadonlySet<string> | null,
+  { reference }: Pick<Scoring, 'reference'>,
+): Judged {
+  const repeated = keyed === null ? null : ownRepeatability(trainee, keyed);
+  return {
+    scores,
+    coverage: coverageOf(trainee, reference),
+    lowSpots: lowSpotsFound(trainee, reference),
+    repairs: repairsFound(trainee, reference),
+    repeatability: repeated === null ? null : allowedRepeatability(repeated, trainee.repeatability),
+  };
+}
+
+/** As far as it was read; repairs of a panel that is not there are missed as it is. */
+function judgedWithout(
+  voided: readonly VoidPanel[],
+  scores: readonly PanelScore[],
+  keyed: ReadonlySet<string> | null,
+  request: Pick<Scoring, 'trainee' | 'reference'>,
+): Judged {
+  const judged = judgedBy(asFarAsRead(request.trainee, voided), scores, keyed, request);
+  return { ...judged, lowSpots: blamedAs(voided, judged.lowSpots) };
 }
 
 /** Those that no slip puts off; none where more are put off than are left, for the rest would flatter. */

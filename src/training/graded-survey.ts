@@ -1,11 +1,11 @@
 /** A survey that somebody handed in, with the readings behind it. */
-import { sampleStandardDeviation } from '../base/stats/summary.ts';
+import { mean, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { type Condition, isFactoryFilm } from '../film/condition/condition.ts';
-import { displayStep, pooledRepeatability } from '../film/panel-points.ts';
+import { displayStep, type PanelPoint, pooledRepeatability } from '../film/panel-points.ts';
 import type { Reading } from '../film/reading.ts';
 import type { Spread } from '../film/spread.ts';
-import type { PanelSurvey, Survey } from '../film/survey.ts';
+import type { PanelSurvey, Survey, ZoneName } from '../film/survey.ts';
 
 export type GradedSurvey = {
   readonly survey: Survey;
@@ -54,8 +54,31 @@ export const markedPoints = (
   );
 
 /** Repaint, filler, or a part of the panel in either. */
-export const isRepaired = ({ condition, also }: PanelSurvey): boolean =>
-  [condition, ...also].some((one) => one === 'refinished' || one === 'filler' || one === 'mixed');
+export const isRepaired = (panel: PanelSurvey): boolean =>
+  [panel.condition, ...panel.also].some(
+    (one) =>
+      one === 'refinished' ||
+      one === 'filler' ||
+      (one === 'mixed' && lowZonePoints(panel).length === 0),
+  );
+
+/**
+ * Points of the thinner zone of a panel in two, where that is the one that is not the film of the car: several low spots,
+ * and no repair. None where the thicker zone is farther from that film, or nobody knows it.
+ */
+export function lowZonePoints({
+  zones,
+  baseline,
+}: Pick<PanelSurvey, 'zones' | 'baseline'>): readonly string[] {
+  const pointsOf = (name: ZoneName): readonly PanelPoint[] =>
+    zones.filter(({ zone }) => zone === name).flatMap(({ points }) => points);
+  const [thinner, thicker] = [pointsOf('thinner'), pointsOf('thicker')];
+  if (thinner.length === 0 || baseline === null) return [];
+  const [low, high] = [thinner, thicker].map((points) =>
+    mean(points.map(({ thickness }) => thickness)),
+  ) as [number, number];
+  return baseline - low > Math.abs(high - baseline) ? thinner.map(({ point }) => point) : [];
+}
 
 /** Factory film that nothing stands out of: what such panels vary by is the film of the car. */
 export const isEven = (panel: PanelSurvey): boolean =>

@@ -2,7 +2,8 @@
  * The mark: what share of each criterion was met, weighted. A criterion with nothing to judge by (no low spot
  * on the car, no point read twice) gives its weight to the others.
  *
- * - accuracy: a panel counts 1 where satisfactory, a share where questionable, 0 where unsatisfactory;
+ * - accuracy: a panel counts 1 where satisfactory, a share where questionable, 0 where unsatisfactory, and no more than
+ *   a blunder leaves of it (src/training/void-panels.ts);
  * - coverage: share of the reference’s points that were read;
  * - low points, repairs: share that was found, of those that nobody can miss honestly (src/training/found.ts);
  * - repeatability: 1 while the SD of repeats s is no larger than chance allows of the usual one,
@@ -50,10 +51,16 @@ export type Judged = {
   readonly repeatability: Repeatability | null;
 };
 
+type Marked = {
+  readonly weights: Marking['weights'];
+  readonly questionableShare: TrainingModel['scores']['questionableShare'];
+  /** The most that the score of a panel counts, 0 to 1. */
+  readonly most?: (score: PanelScore) => number;
+};
+
 export function markOf(
   judged: Judged,
-  { weights }: Pick<Marking, 'weights'>,
-  { questionableShare }: Pick<TrainingModel['scores'], 'questionableShare'>,
+  { weights, questionableShare, most = () => 1 }: Marked,
 ): Mark {
   const { scores, coverage, lowSpots, repairs, repeatability } = judged;
   const marks: Readonly<Record<ScoreVerdict, number>> = {
@@ -62,7 +69,10 @@ export function markOf(
     unsatisfactory: 0,
   };
   const shares: Readonly<Record<Criterion, number | null>> = {
-    accuracy: scores.length === 0 ? 0 : mean(scores.map(({ verdict }) => marks[verdict])),
+    accuracy:
+      scores.length === 0
+        ? 0
+        : mean(scores.map((score) => Math.min(marks[score.verdict], most(score)))),
     coverage: coverage.share,
     lowPoints: shareOf(lowSpots),
     repairs: shareOf(repairs),

@@ -4,19 +4,24 @@
  *
  * Unsatisfactory: two panels unsatisfactory or more; or the car read off as a whole by a |z| of 3 or more; or a
  * mark under the pass mark with two panels at fault or more. Questionable: one panel unsatisfactory, two
- * questionable or unread, half of the car unread, the car off by a |z| over 2, a blunder, a repair missed, or a
- * mark under the pass mark.
+ * questionable or unread, half of the car unread, the car off by a |z| over 2, a gauge that drifts by as much, marks
+ * that read off, a blunder, values too like another’s, a repair missed, or a mark under the pass mark.
  */
 import type { CarBias } from './car-bias.ts';
+import type { MarksPattern } from './fault-reasons.ts';
 import type { Judged, Mark } from './mark.ts';
-import type { Reason } from './reasons.ts';
-import type { ScoreVerdict } from './scores.ts';
+import { isCopied, type Reason } from './reasons.ts';
+import { type ScoreVerdict, scoreVerdict, zScore } from './scores.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
+import type { VoidPanel } from './void-panels.ts';
 
 type Whole = {
   readonly judged: Judged;
   readonly bias: CarBias | null;
   readonly blunders: readonly Reason[];
+  readonly voided: readonly VoidPanel[];
+  readonly pattern: MarksPattern;
+  readonly sigmaPt: number;
   readonly mark: Mark;
 };
 
@@ -28,7 +33,10 @@ export type VerdictGround =
   | 'one-panel-off'
   | 'panels-doubtful'
   | 'car-doubtful'
+  | 'gauge-drift'
+  | 'marks-off'
   | 'slip'
+  | 'copied'
   | 'repair-missed'
   | 'panels-unread'
   | 'half-unread';
@@ -40,9 +48,12 @@ export type OverallVerdict = {
 };
 
 export function overallVerdict(
-  { judged, bias, blunders, mark }: Whole,
+  { judged, bias, blunders, voided, pattern, sigmaPt, mark }: Whole,
   { passMark }: Pick<Marking, 'passMark'>,
-  { panelsAtFault, readShare }: TrainingModel['verdict'],
+  {
+    scores: limits,
+    verdict: { panelsAtFault, readShare },
+  }: Pick<TrainingModel, 'scores' | 'verdict'>,
 ): OverallVerdict {
   const { scores, coverage, lowSpots, repairs } = judged;
   const withVerdict = (wanted: ScoreVerdict): readonly string[] =>
@@ -52,7 +63,7 @@ export function overallVerdict(
     ...off,
     ...doubtful,
     ...[...coverage.unread, ...coverage.short].map(({ id }) => id),
-    ...[...lowSpots.missed, ...repairs.missed].map(({ panel }) => panel.id),
+    ...[...lowSpots.missed, ...repairs.missed, ...voided].map(({ panel }) => panel.id),
   ]);
   // A share as the sum of weights may miss a whole mark by the last digit.
   const failed = mark.share < passMark - 1e-9;
@@ -66,7 +77,10 @@ export function overallVerdict(
     'one-panel-off': off.length > 0,
     'panels-doubtful': doubtful.length > 1,
     'car-doubtful': bias?.verdict === 'questionable',
-    slip: blunders.length > 0,
+    'gauge-drift': isDriftDoubtful(pattern, sigmaPt, limits),
+    'marks-off': pattern.marksOff !== null,
+    slip: blunders.some((one) => !isCopied(one)),
+    copied: blunders.some(isCopied),
     'repair-missed': repairs.missed.length > 0,
     'half-unread': coverage.panelsRead <= readShare * coverage.panels,
     'panels-unread': coverage.unread.length >= panelsAtFault,
@@ -74,6 +88,14 @@ export function overallVerdict(
   });
   return { verdict: wanting.length > 0 ? 'questionable' : 'satisfactory', grounds: wanting };
 }
+
+/** By what it comes to over the car, as the mean over the car is judged; panels that it puts off fail by themselves. */
+const isDriftDoubtful = (
+  { drift }: MarksPattern,
+  sigmaPt: number,
+  limits: TrainingModel['scores'],
+): boolean =>
+  drift !== null && scoreVerdict(zScore(drift.total, sigmaPt), limits) !== 'satisfactory';
 
 const thoseThatHold = (
   all: Partial<Readonly<Record<VerdictGround, boolean>>>,

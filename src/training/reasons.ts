@@ -49,6 +49,19 @@ const SLIPS: readonly ReasonCode[] = [
 /** A slip of the pen, which explains how far off its panels are. */
 export const isSlip = ({ code }: Pick<Reason, 'code'>): boolean => SLIPS.includes(code);
 
+const MADE_UP: readonly ReasonCode[] = [
+  'values-alike',
+  'values-repeated',
+  'values-in-order',
+  'too-regular',
+];
+
+/** No hand at a car writes such values: whether its panels were read, nobody knows. */
+export const isMadeUp = ({ code }: Pick<Reason, 'code'>): boolean => MADE_UP.includes(code);
+
+/** Nobody can tell by the values alone who has them from whom. */
+export const isCopied = ({ code }: Pick<Reason, 'code'>): boolean => code === 'survey-copied';
+
 export type Reason = Omit<Remark, 'value' | 'code'> & {
   readonly code: ReasonCode;
   /** Ids of the panels it is about; none where it is about the whole survey. */

@@ -7,8 +7,9 @@
  */
 
 import { groupBy, type OneOrMore } from '../base/group-by.ts';
+import { pooledVarianceOf } from '../base/stats/pooled-variance.ts';
 import { robustSummary } from '../base/stats/robust-summary.ts';
-import { median, sampleVariance } from '../base/stats/summary.ts';
+import { median } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { Condition } from '../film/condition/condition.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
@@ -20,6 +21,7 @@ import {
   type GradedSurvey,
   isEven,
   isRepaired,
+  lowZonePoints,
   markedPoints,
   type ReadPanel,
   readPanels,
@@ -66,15 +68,11 @@ export type Reference = {
 function filmSpread(surveys: readonly GradedSurvey[]): Reference['film'] {
   const even = surveys
     .flatMap(readPanels)
-    .filter((panel) => isEven(panel) && panel.points.length > 1)
+    .filter(isEven)
     .map(({ points }) => points.map(({ thickness }) => thickness));
-  const dof = even.reduce((sum, values) => sum + values.length - 1, 0);
-  const squares = even.reduce(
-    (sum, values) => sum + (values.length - 1) * sampleVariance(values),
-    0,
-  );
-  return squares > 0
-    ? { variance: squares / dof, dof }
+  const pooled = pooledVarianceOf(even);
+  return pooled !== undefined && pooled.variance > 0
+    ? pooled
     : {
         variance: median(surveys.map(({ survey }) => survey.spreadPrior.variance)),
         dof: median(surveys.map(({ survey }) => survey.spreadPrior.dof)),
@@ -113,14 +111,16 @@ function expertPanel(read: ReadPanel, expert: GradedSurvey): ReferencePanel {
 }
 
 /**
- * The lowest of the points that stand out low or read under the floor of the total; on a repaired panel film
- * varies as it may, and low says nothing.
+ * The lowest of the points that stand out low, read under the floor of the total or make a thinner zone of their own; on
+ * a repaired panel film varies as it may, and low says nothing.
  */
 function lowSpotOf(read: ReadPanel): LowSpot | null {
   const { points, lowPoints, totalFloor } = read;
   if (isRepaired(read)) return null;
+  const ofZone = lowZonePoints(read);
   const low = points.filter(
-    ({ point, thickness }) => lowPoints.includes(point) || thickness < totalFloor,
+    ({ point, thickness }) =>
+      lowPoints.includes(point) || ofZone.includes(point) || thickness < totalFloor,
   );
   const [first, ...rest] = low;
   if (first === undefined) return null;

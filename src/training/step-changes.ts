@@ -8,6 +8,7 @@
 import { says } from '../base/sentence.ts';
 import { binomialUpperTail } from '../base/stats/incomplete-beta.ts';
 import { displayStep } from '../film/panel-points.ts';
+import type { Reading } from '../film/reading.ts';
 import { faceReadings, type GradedSurvey, pointKey } from './graded-survey.ts';
 import { type Reason, reason } from './reasons.ts';
 
@@ -29,10 +30,13 @@ export function stepChanges(
     const wholes = thickness / (step / TENTH);
     return Math.abs(wholes - Math.round(wholes)) < 1e-6;
   };
-  const fine = readings.filter((one) => !isWhole(one)).map(({ thickness }) => thickness);
-  const [low, high] = [Math.min(...fine), Math.max(...fine)];
+  const fine = readings.filter((one) => !isWhole(one));
+  const films = fine.map(({ thickness }) => thickness);
+  const [low, high] = [Math.min(...films), Math.max(...films)];
+  const shown = Math.min(...fine.map(({ decimals = 0 }) => decimals));
   const among = readings.filter(({ thickness }) => thickness >= low && thickness <= high);
-  const lacking = among.filter((one) => one.zeroWritten !== true && isWhole(one));
+  const zeroWritten = ({ decimals = 0 }: Reading): boolean => shown > 0 && decimals >= shown;
+  const lacking = among.filter((one) => isWhole(one) && !zeroWritten(one));
   if (binomialUpperTail(lacking.length, among.length, TENTH) >= falseAlarm) return [];
   return [
     reason(

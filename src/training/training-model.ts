@@ -12,6 +12,8 @@ export type TrainingModel = {
     readonly plainUpTo: number;
     /** What a questionable panel counts as, of a satisfactory one. */
     readonly questionableShare: number;
+    /** What a panel with a slip in its readings counts as. */
+    readonly slippedShare: number;
     /** Marks of one name that two readings of a panel must share to be compared mark by mark. */
     readonly sharedMarks: number;
     /** Scored panels from which something is said of the whole car. */
@@ -40,6 +42,8 @@ export type TrainingModel = {
     readonly likeness: number;
     /** Chance that a check for made-up values speaks of an honest survey. */
     readonly falseAlarm: number;
+    /** The same, from which on made-up values count as not read. */
+    readonly provedAlarm: number;
     /** Share of the readings from which a slip is one of the whole survey. */
     readonly wholeSurvey: number;
     /** Chance under which a panel counts as one that reads too even. */

@@ -148,6 +148,13 @@ describe('values that nobody read', () => {
     const flat = on(/^(roof|boot|bonnet)$/, () => 118);
     expect(textOf(flat, 'values-alike')).toMatch(/^bonnet, .*: all points read the same/u);
     expect(told(flat).map(({ code }) => code)).not.toContain('too-regular');
+    // The others are looked at for themselves.
+    const others = changed(flat, ({ panel, thickness }, i) =>
+      /^(door|wing|quarter-right)/.test(panel) ? 112 + 0.1 * (i % 7) : thickness,
+    );
+    expect(textOf(others, 'too-regular')).not.toContain('roof');
+    expect(told(others).map(({ code }) => code)).toContain('values-alike');
+    expect(told(others).map(({ code }) => code)).toContain('too-regular');
   });
 
   test('repeated from another panel are named with both', () => {
@@ -166,10 +173,16 @@ describe('values that nobody read', () => {
   });
 
   test('that are too regular on all panels are told of the survey, on some by their names', () => {
-    const about = (of: RegExp) => on(of, (_, k) => 116 + (k % 2 === 0 ? 0.4 : -0.3) - 0.1 * k);
+    // Each panel at a level of its own: those of another panel again are told as that.
+    const about = (of: RegExp) =>
+      changed(own, ({ panel, point, thickness }) => {
+        const k = Number(point) - 1;
+        const level = 113 + 0.5 * own.findIndex((one) => one.panel === panel);
+        return of.test(panel) ? level + (k % 2 === 0 ? 0.4 : -0.3) - 0.1 * k : thickness;
+      });
     expect(textOf(about(/./), 'too-regular')).toContain('on a panel differ by');
     expect(textOf(about(/^(door|wing-front-left)/), 'too-regular')).toMatch(
-      // Of 116.4, 115.6, 116.2, 115.4 and 116.0 the SD is √(.688/4).
+      // Of .4, −.4, .2, −.6 and .0 over the level the SD is √(.688/4).
       /on 5 of 9 panels \(.*front left wing.*\) differ by 0\.41 µm \(SD\)/u,
     );
   });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { robustSummary } from '../../src/base/stats/robust-summary.ts';
 import { classView, sigmaOfClass } from '../../src/training/class-view.ts';
 import { copiedSurveys } from '../../src/training/copied-surveys.ts';
+import { reason } from '../../src/training/reasons.ts';
 import {
   consensusReference,
   expertReference,
@@ -67,6 +68,37 @@ describe('a class', () => {
     expect(
       classView(graded(reference, surveys.slice(0, 1)), reference, model.verdict).gaugeRr,
     ).toBeNull();
+  });
+
+  test('leaves surveys that were made up, or are too like another’s, out of the gauge and of the panels, and says so', () => {
+    const roof = (readings[1] ?? []).filter(({ panel }) => panel === 'roof');
+    const madeUp = surveyOf(
+      changed(readings[0] ?? [], ({ panel, thickness }, i) =>
+        /^(bonnet|boot|door)/.test(panel)
+          ? (roof[i % roof.length]?.thickness ?? thickness)
+          : thickness,
+      ),
+    );
+    const all = [madeUp, ...surveys.slice(1)];
+    const some = graded(reference, all).map((one, k) =>
+      k === 1 || k === 2
+        ? {
+            ...one,
+            grade: {
+              ...one.grade,
+              reasons: [...one.grade.reasons, reason('survey-copied', 'too alike')],
+            },
+          }
+        : one,
+    );
+    const view = classView(some, reference, model.verdict);
+    expect(view.leftOut).toEqual([
+      { survey: all[0], why: 'made-up' },
+      { survey: all[1], why: 'copied' },
+      { survey: all[2], why: 'copied' },
+    ]);
+    expect(view.gaugeRr?.counts.trainees).toBe(3);
+    expect(view.panels.every(({ count }) => count === 3)).toBe(true);
   });
 
   test('leaves a survey with slips out of what it says of panels and of the gauge', () => {

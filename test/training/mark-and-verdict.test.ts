@@ -4,6 +4,7 @@ import { chiSquareQuantile } from '../../src/base/stats/chi-square.ts';
 import { micrometres } from '../../src/base/units.ts';
 import type { CarBias } from '../../src/training/car-bias.ts';
 import type { Coverage } from '../../src/training/coverage.ts';
+import type { MarksPattern } from '../../src/training/fault-reasons.ts';
 import type { Found } from '../../src/training/found.ts';
 import { conditionWord, type ReadPanel } from '../../src/training/graded-survey.ts';
 import { allowedRepeatability, type Judged, markOf } from '../../src/training/mark.ts';
@@ -13,6 +14,7 @@ import type { Reason } from '../../src/training/reasons.ts';
 import type { ReferencePanel } from '../../src/training/reference.ts';
 import type { ScoreVerdict } from '../../src/training/scores.ts';
 import type { Criterion } from '../../src/training/training-model.ts';
+import type { VoidPanel } from '../../src/training/void-panels.ts';
 import { plainPanel } from '../film/car-builder.ts';
 import { marking, model } from './true-class.ts';
 
@@ -45,7 +47,7 @@ const sound: Judged = {
 
 describe('the mark', () => {
   const shareOf = (criterion: Criterion, judged: Partial<Judged>) =>
-    markOf({ ...sound, ...judged }, marking, model.scores).criteria.find(
+    markOf({ ...sound, ...judged }, { ...marking, ...model.scores }).criteria.find(
       (one) => one.criterion === criterion,
     )?.share;
 
@@ -79,12 +81,12 @@ describe('the mark', () => {
       scores: scoresOf('unsatisfactory'),
       lowSpots: { ...nothing, found: 1, of: 4, blamed: 3 },
     };
-    const { share } = markOf(judged, { weights }, model.scores);
+    const { share } = markOf(judged, { weights, ...model.scores });
     // 0 of 60, 20 of 20, a quarter of 10; no repair on the car.
     expect(share).toBeCloseTo(22.5 / 90, 12);
-    expect(markOf(judged, { weights }, model.scores).criteria.map(({ share: one }) => one)).toEqual(
-      [0, 1, 0.25, null, null],
-    );
+    expect(
+      markOf(judged, { weights, ...model.scores }).criteria.map(({ share: one }) => one),
+    ).toEqual([0, 1, 0.25, null, null]);
   });
 });
 
@@ -102,6 +104,8 @@ describe('the verdict on a survey as a whole', () => {
     rest: {
       readonly bias?: CarBias;
       readonly blunders?: readonly Reason[];
+      readonly voided?: readonly VoidPanel[];
+      readonly pattern?: Partial<MarksPattern>;
       readonly mark?: number;
     } = {},
   ): readonly [ScoreVerdict, ...VerdictGround[]] => {
@@ -110,10 +114,13 @@ describe('the verdict on a survey as a whole', () => {
         judged: { ...sound, ...judged },
         bias: rest.bias ?? null,
         blunders: rest.blunders ?? [],
+        voided: rest.voided ?? [],
+        pattern: { drift: null, marksOff: null, ...rest.pattern },
+        sigmaPt: 3,
         mark: { share: rest.mark ?? 1, criteria: [] },
       },
       { passMark: 0.7 },
-      model.verdict,
+      model,
     );
     return [verdict, ...grounds];
   };
@@ -159,6 +166,30 @@ describe('the verdict on a survey as a whole', () => {
     const half = (panelsRead: number) => ({ coverage: { ...coverage, panelsRead } });
     expect(verdictOn(half(5))).toEqual(['questionable', 'half-unread']);
     expect(verdictOn(half(6))).toEqual(['satisfactory']);
+  });
+
+  test('is questionable by a drift of over two σ_pt and by marks that read off, and fails by neither', () => {
+    const drift = (total: number) =>
+      verdictOn({}, { pattern: { drift: { total: um(total), marks: 50, onPanel: new Map() } } });
+    expect(drift(6)).toEqual(['satisfactory']);
+    expect(drift(6.1)).toEqual(['questionable', 'gauge-drift']);
+    expect(drift(-30)).toEqual(['questionable', 'gauge-drift']);
+    const marksOff = { off: ['1'], agreeing: ['2'], mean: um(-9), atEdges: true };
+    expect(verdictOn({}, { pattern: { marksOff } })).toEqual(['questionable', 'marks-off']);
+  });
+
+  test('is questionable by values too like another’s, which is no blunder', () => {
+    const copied = { ...slip, code: 'survey-copied' } as Reason;
+    expect(verdictOn({}, { blunders: [copied] })).toEqual(['questionable', 'copied']);
+    expect(verdictOn({}, { blunders: [copied, slip] })).toEqual(['questionable', 'slip', 'copied']);
+  });
+
+  test('under the pass mark counts panels that are void as panels at fault', () => {
+    const voided = panels('roof', 'boot').map((panel) => ({ panel, as: 'unread' as const }));
+    const under = (some: readonly VoidPanel[]) => verdictOn({}, { voided: some, mark: 0.69 });
+    expect(under(voided.slice(1))).toEqual(['questionable', 'under-pass-mark']);
+    expect(under(voided)).toEqual(['unsatisfactory', 'under-pass-mark']);
+    expect(verdictOn({}, { voided })).toEqual(['satisfactory']);
   });
 
   test('under the pass mark is unsatisfactory with two panels at fault, whatever is wrong with them', () => {

@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import type { Reading } from '../../src/film/reading.ts';
-import { readPanel } from '../../src/training/graded-survey.ts';
-import { expertReference } from '../../src/training/reference.ts';
-import { gradeAgainst, panelIds, readingAt, surveyOf } from './true-class.ts';
+import { type GradedSurvey, readPanel } from '../../src/training/graded-survey.ts';
+import { expertReference, type Reference } from '../../src/training/reference.ts';
+import { gradeAgainst, model, panelIds, readingAt, surveyOf } from './true-class.ts';
 
 /** Mean 112. */
 const FILM = [108, 116, 110, 114, 112];
@@ -24,9 +24,11 @@ const read = (
   );
 const lineOf = (panel: string, point = 1): number => 1 + 5 * panelIds.indexOf(panel) + point;
 
-/** All panels carry the same figures here, which is told as well. */
+/** All panels carry the same figures here, which is told as well, and is to prove nothing. */
+const graded = (trainee: GradedSurvey, reference: Reference) =>
+  gradeAgainst(trainee, reference, { ...model, slips: { ...model.slips, provedAlarm: 0 } });
 const told = (trainee: readonly Reading[], reference = read()) =>
-  gradeAgainst(surveyOf(trainee), expertReference(surveyOf(reference))).reasons.filter(
+  graded(surveyOf(trainee), expertReference(surveyOf(reference))).reasons.filter(
     ({ code }) => code !== 'values-repeated' && code !== 'not-repeated',
   );
 const textsOf = (...all: Parameters<typeof told>) => told(...all).map(({ text }) => text);
@@ -40,7 +42,7 @@ test('panels that were not read, points too few and a panel too many are told wi
   expect(told(trainee, reference)).toEqual([
     {
       code: 'panels-unread',
-      text: 'not read: boot lid and roof (2 of 10 panels)',
+      text: 'not read: boot lid and roof (2 of 10 panels): walk round the car in one order, and read every panel',
       panels: ['boot', 'roof'],
       ...{ file, line: 2 },
     },
@@ -89,7 +91,7 @@ describe('a hand that reads more or less all over the car', () => {
 });
 
 test('points read once are told at the first of them, since nobody can say how well they repeat', () => {
-  const { reasons } = gradeAgainst(surveyOf(read()), expertReference(surveyOf(read())));
+  const { reasons } = graded(surveyOf(read()), expertReference(surveyOf(read())));
   expect(reasons.find(({ code }) => code === 'not-repeated')).toEqual({
     code: 'not-repeated',
     text: 'no point was read twice, so nobody can say how well your readings repeat: read each point three times',
@@ -148,7 +150,7 @@ test('the film of a car varies as its even panels do, whatever the others show',
 test('a panel in two films is mixed in the words that are compared', () => {
   const reference = read();
   const trainee = read((panel, film, point) => film + (panel === 'roof' && point > 3 ? 150 : 0));
-  const { conditions } = gradeAgainst(surveyOf(trainee), expertReference(surveyOf(reference)));
+  const { conditions } = graded(surveyOf(trainee), expertReference(surveyOf(reference)));
   expect(conditions).toMatchObject({
     of: 11,
     alike: 10,
@@ -199,6 +201,44 @@ test('of two low points the lowest is the low spot, whichever was read first', (
   expect(spotOf(90, 88)).toEqual({ point: '4', thickness: 88 });
 });
 
+describe('several low points on one panel', () => {
+  const nine = [...FILM, 109, 115, 111, 113, 110, 114];
+  const surveyed = (...low: readonly number[]) =>
+    surveyOf(
+      panelIds.flatMap((panel) =>
+        nine.map((film, k) => {
+          const roof = panel === 'roof' ? (low[k] ?? film) : film;
+          return readingAt(panel, `${k + 1}`, 1, roof);
+        }),
+      ),
+    );
+  const roofOf = (...low: readonly number[]) =>
+    expertReference(surveyed(...low)).panels.get('roof');
+
+  test('are a low spot of it and no repair, though the panel reads as of two films', () => {
+    const roof = roofOf(80, 78);
+    expect(roof).toMatchObject({
+      condition: 'mixed',
+      repaired: false,
+      lowSpot: { point: '2', thickness: 78 },
+    });
+  });
+
+  test('are none where more film than the car has lies on the panel', () => {
+    expect(roofOf(160, 158)).toMatchObject({ condition: 'mixed', repaired: true, lowSpot: null });
+    expect(roofOf(250, 258)).toMatchObject({ repaired: true, lowSpot: null });
+  });
+
+  test('are no repair that anybody invents, and none that anybody misses', () => {
+    const read = (trainee: GradedSurvey, theirs: GradedSurvey): readonly string[] =>
+      graded(trainee, expertReference(theirs)).reasons.map(({ code }) => code);
+    expect(read(surveyed(112, 78), surveyed(80, 78))).not.toContain('repair-missed');
+    expect(read(surveyed(80, 78), surveyed(112, 78))).not.toContain('repair-invented');
+    expect(read(surveyed(160, 158), surveyed())).toContain('repair-invented');
+    expect(read(surveyed(), surveyed(160, 158))).toContain('repair-missed');
+  });
+});
+
 describe('a low spot', () => {
   const spot = (low: number, marked: boolean) =>
     read(
@@ -206,7 +246,7 @@ describe('a low spot', () => {
       marked,
     );
   const found = (trainee: readonly Reading[], reference: readonly Reading[]) =>
-    gradeAgainst(surveyOf(trainee), expertReference(surveyOf(reference))).lowSpots.found;
+    graded(surveyOf(trainee), expertReference(surveyOf(reference))).lowSpots.found;
 
   test('at a mark is to be found at that mark', () => {
     expect(found(spot(4, true), spot(4, true))).toBe(1);
@@ -215,7 +255,7 @@ describe('a low spot', () => {
 
   test('takes its share of the marks, found or missed at a mark, and none where nobody marked it', () => {
     const share = (trainee: readonly Reading[], reference: readonly Reading[]) =>
-      gradeAgainst(surveyOf(trainee), expertReference(surveyOf(reference))).mark.criteria.find(
+      graded(surveyOf(trainee), expertReference(surveyOf(reference))).mark.criteria.find(
         ({ criterion }) => criterion === 'lowPoints',
       )?.share;
     const two = (...panels: readonly string[]) =>
@@ -262,7 +302,7 @@ describe('repeats', () => {
 
 describe('values that nobody read', () => {
   const all = (trainee: readonly Reading[]) =>
-    gradeAgainst(surveyOf(trainee), expertReference(surveyOf(read()))).reasons;
+    graded(surveyOf(trainee), expertReference(surveyOf(read()))).reasons;
 
   test('are told with their panels, the first four by name, and the line of the first', () => {
     const [repeated] = all(read());

@@ -11,6 +11,7 @@ import { resolveSettings } from '../../src/tasks/settings/settings.ts';
 import { type Grade, gradeTrainee } from '../../src/training/grade-trainee.ts';
 import type { GradedSurvey } from '../../src/training/graded-survey.ts';
 import { expertReference, type Reference } from '../../src/training/reference.ts';
+import type { TrainingModel } from '../../src/training/training-model.ts';
 import { normal } from '../samples/seeded-random.ts';
 
 export type Random = () => number;
@@ -142,8 +143,11 @@ export const surveyOf = (
 export const sigmaPt = { value: model.scores.sigmaPt, from: 'stated' } as const;
 export const oneGauge = { same: true, stated: false } as const;
 
-export const gradeAgainst = (trainee: GradedSurvey, reference: Reference): Grade =>
-  gradeTrainee({ trainee, reference, sigmaPt, gauges: oneGauge, marking, model });
+export const gradeAgainst = (
+  trainee: GradedSurvey,
+  reference: Reference,
+  by: TrainingModel = model,
+): Grade => gradeTrainee({ trainee, reference, sigmaPt, gauges: oneGauge, marking, model: by });
 
 export const expertOf = (random: Random, car: TrueCar, habit: Habit = usualHabit): Reference =>
   expertReference(surveyOf(readCar(random, car, habit, 'reference.csv')));

@@ -18,7 +18,7 @@ import { templateRecord } from '../../report/template/template-record.ts';
 import { sheetBlocks, sheetRecord, sheetTable } from '../../report/template/template-sheet.ts';
 import { chosenPanels } from '../../tasks/read/match-panels.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
-import { followUp } from '../../tasks/template/follow-up.ts';
+import { followUp, notOnSheet } from '../../tasks/template/follow-up.ts';
 import { withPoints } from '../../tasks/template/sheet-points.ts';
 import { unknownTemplate } from '../../tasks/template/template-set.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
@@ -161,7 +161,7 @@ function sheet(template: VehicleTemplate, { options, settings }: Around): Answer
   );
   return {
     pages: () => [sheetBlocks({ template, panels, repeats }, settings.templateRules)],
-    records: () => [sheetRecord({ template, panels, repeats }, version)],
+    records: () => [sheetRecord({ template, panels, repeats }, version, chosen.diagnostics)],
     table: () => sheetTable(panels, repeats),
     diagnostics: chosen.diagnostics,
   };
@@ -181,19 +181,25 @@ async function followUpSheet(
   );
   if (survey.value === undefined) return failed(survey.diagnostics);
   const { value: file, diagnostics } = await find(word ?? survey.value.value.template, around);
-  if (file === undefined) return failed(diagnostics);
+  if (file === undefined) return failed([...survey.diagnostics, ...diagnostics]);
   const { template } = file;
-  const chosen = chosenPanels(options.panel ?? [], template);
-  if (chosen.value === undefined) return failed(chosen.diagnostics);
+  const named = options.panel ?? [];
+  const chosen = chosenPanels(named, template);
+  if (chosen.value === undefined) return failed([...survey.diagnostics, ...chosen.diagnostics]);
+  const said = [
+    ...[...survey.diagnostics, ...diagnostics, ...chosen.diagnostics],
+    ...notOnSheet(survey.value, template, named.length === 0 ? [] : chosen.value),
+  ];
   const asked = new Set(chosen.value.map(({ id }) => id));
   const further = followUp(survey.value.value, template).filter(({ panel }) => asked.has(panel.id));
   const panels = further.map(({ panel }) => panel);
   const repeats = repeatsOf(options);
+  const ofSome = named.length > 0;
   return {
-    pages: () => [followUpBlocks({ template, further, repeats }, settings.templateRules)],
-    records: () => [sheetRecord({ template, panels, repeats }, version)],
+    pages: () => [followUpBlocks({ template, further, repeats, ofSome }, settings.templateRules)],
+    records: () => [sheetRecord({ template, panels, repeats }, version, said)],
     table: () => sheetTable(panels, repeats),
-    diagnostics: [],
+    diagnostics: said,
   };
 }
 

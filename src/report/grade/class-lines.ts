@@ -7,16 +7,25 @@ import { says, tell, um } from '../../base/sentence.ts';
 import { median } from '../../base/stats/summary.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
-import type { ClassPanel, ClassView, FoundByClass } from '../../training/class-view.ts';
+import type { ClassView, FoundByClass } from '../../training/class-view.ts';
 import { together } from '../../training/reasons.ts';
-import { type Block, paragraph } from '../model.ts';
+import { joined } from '../facts.ts';
+import { type Block, type Facts, paragraph } from '../model.ts';
 import { attemptName, percentText, scoreText } from './grade-words.ts';
 
+/** Said of all of them, and so of each. */
+const ofEach = (parts: readonly string[], said: string): Facts => ({
+  text: `${parts.join('; ')}${said}`,
+  facts: parts.map((part) => `${part}${said}`),
+});
+
 function copiedText(
-  { trainees, fromReference, same, of, apart }: CopiedSurveys,
+  { trainees, fromReference, same, of, apart, identical }: CopiedSurveys,
   unit: LengthUnit,
 ): string {
   const names = [...trainees, ...(fromReference ? ['the reference'] : [])].join(' and ');
+  if (identical === 'file') return `${names} are the same file, byte by byte`;
+  if (identical === 'readings') return `${names} have the same readings in the same order`;
   return apart === null
     ? `${names} have ${same} of ${of} values in common`
     : tell(
@@ -40,9 +49,19 @@ const twiceBlocks = (twice: readonly CopiedSurveys[]): readonly Block[] =>
     : [
         paragraph(
           'Handed in twice',
-          `${twice.map(({ trainees: [name], same, of }) => `${name} (${same} of ${of} values are the same in both)`).join('; ')}: the same file was given twice, or one with its values; it is no second attempt.`,
+          ofEach(
+            twice.map((pair) => `${pair.trainees[0]} (${twiceText(pair)})`),
+            ': it is no second attempt.',
+          ),
         ),
       ];
+
+const twiceText = ({ same, of, identical }: CopiedSurveys): string => {
+  if (identical === 'file') return 'the same file under two names';
+  return identical === 'readings'
+    ? 'the same readings in the same order'
+    : `${same} of ${of} values are the same in both`;
+};
 
 const alikeBlocks = (alike: readonly CopiedSurveys[], unit: LengthUnit): readonly Block[] =>
   alike.length === 0
@@ -50,7 +69,18 @@ const alikeBlocks = (alike: readonly CopiedSurveys[], unit: LengthUnit): readonl
     : [
         paragraph(
           'Too alike',
-          `${alike.map((pair) => copiedText(pair, unit)).join('; ')}. Two who measure hardly ever agree so closely: one has the other’s values, or neither read the car. Ask them.`,
+          joined(
+            [
+              joined(
+                alike.map((pair) => copiedText(pair, unit)),
+                '; ',
+                '.',
+              ),
+              'Two who measure hardly ever agree so closely: one has the other’s values, or neither read the car.',
+              'Ask them; until then nobody loses marks for it.',
+            ],
+            ' ',
+          ),
         ),
       ];
 
@@ -81,20 +111,21 @@ export function foundBlocks({ lowSpots, repairs }: ClassView): readonly Block[] 
   const parts = [...part('low spots', lowSpots), ...part('repaired panels', repairs)];
   return parts.length === 0
     ? []
-    : [paragraph('Found', `${parts.join('; ')}, all surveys together; 95 % intervals, exact.`)];
+    : [paragraph('Found', ofEach(parts, ', all surveys together; 95 % intervals, exact.'))];
 }
 
 const MOST_HARD = 3;
 
-/** Of fewer, what is hard for one is no matter of the panel. */
-const LEAST_READ_BY = 3;
+type Hard = Pick<GradedClass, 'view' | 'settings'>;
 
 /**
  * Those that fewer read satisfactorily than is usual on this car: who is off everywhere makes no panel hard. Where
  * there is none, the one that scatters most.
  */
-export function hardPanels(all: readonly ClassPanel[], unit: LengthUnit): readonly Block[] {
-  const panels = all.filter(({ count }) => count >= LEAST_READ_BY);
+export function hardPanels({ view, settings }: Hard, unit: LengthUnit): readonly Block[] {
+  // Of fewer, what is hard for one is no matter of the panel.
+  const { leastSurveys } = settings.training.class;
+  const panels = view.panels.filter(({ count }) => count >= leastSurveys);
   const shares = panels.flatMap(({ satisfactory }) => satisfactory ?? []);
   const usual = shares.length === 0 ? 1 : median(shares);
   const wrong = panels
@@ -104,13 +135,14 @@ export function hardPanels(all: readonly ClassPanel[], unit: LengthUnit): readon
     .filter(({ satisfactory }) => satisfactory < usual)
     .sort((a, b) => a.satisfactory - b.satisfactory);
   if (wrong.length > 0) {
-    const names = wrong
-      .slice(0, MOST_HARD)
-      .map(
-        ({ name, satisfactory, count }) =>
-          `${name} (${Math.round(satisfactory * count)} of ${count})`,
-      );
-    return [paragraph('Hard panels', `fewest satisfactory on ${names.join(', ')}`)];
+    const names = wrong.map(
+      ({ name, satisfactory, count }) =>
+        `${name} (${Math.round(satisfactory * count)} of ${count})`,
+    );
+    const shownNames = names.slice(0, names.length > MOST_HARD + 1 ? MOST_HARD : names.length);
+    const more = names.length - shownNames.length;
+    const rest = more === 0 ? '' : `, and fewer than usual on ${more} more`;
+    return [paragraph('Hard panels', `fewest satisfactory on ${shownNames.join(', ')}${rest}`)];
   }
   const widest = panels
     .flatMap(({ reference, robust }) =>
@@ -136,13 +168,20 @@ export function conditionBlocks({ view, trainees }: GradedClass): readonly Block
   return [
     paragraph(
       'Conditions',
-      `${alike} of ${counted(of, 'panel')} as the reference says, all surveys together (${percentText(alike / of)}${beyond})${fewestAlike(trainees)}.`,
+      joined(
+        [
+          `${alike} of ${counted(of, 'panel')} as the reference says, all surveys together (${percentText(alike / of)}${beyond})`,
+          ...fewestAlike(trainees),
+        ],
+        '; ',
+        '.',
+      ),
     ),
   ];
 }
 
-/** `; fewest: dov, 2 of 3`, with everybody who shares that place. */
-function fewestAlike(trainees: readonly GradedTrainee[]): string {
+/** `fewest: dov, 2 of 3`, with everybody who shares that place. */
+function fewestAlike(trainees: readonly GradedTrainee[]): readonly string[] {
   const own = trainees
     .filter(({ attempt, attempts }) => attempt === attempts)
     .flatMap(({ name, grade }) =>
@@ -152,11 +191,13 @@ function fewestAlike(trainees: readonly GradedTrainee[]): string {
   const least = Math.min(...own.map(share));
   const fewest = own.filter((one) => share(one) === least);
   const [first] = fewest;
-  if (first === undefined || least === 1 || fewest.length === own.length) return '';
+  if (first === undefined || least === 1 || fewest.length === own.length) return [];
   const ofThem = fewest.every(({ of }) => of === first.of)
     ? `${first.alike} of ${first.of}`
     : percentText(least);
-  return `; fewest: ${together(fewest.map(({ name }) => name))}, ${ofThem}${fewest.length > 1 ? ' each' : ''}`;
+  return [
+    `fewest: ${together(fewest.map(({ name }) => name))}, ${ofThem}${fewest.length > 1 ? ' each' : ''}`,
+  ];
 }
 
 export function gaugeRrBlocks(
@@ -177,19 +218,32 @@ export function gaugeRrBlocks(
   const one = (value: number): string => tell([um(value, 2)], unit);
   const within = parts === 'panels' ? ' (the film between points in it)' : '';
   const interaction = pooled ? 'not proved' : one(sd.int);
+  const figures = [
+    `repeatability ${one(sd.ev)}${within}`,
+    `reproducibility ${one(sd.av)}`,
+    `interaction ${interaction}`,
+  ];
   const share =
-    studyVariation === null ? '' : `; R&R is ${percentText(studyVariation)} of the study variation`;
-  const classes = ndc === null ? '' : `, ndc ${ndc} by ANOVA`;
+    studyVariation === null ? [] : [`R&R is ${percentText(studyVariation)} of the study variation`];
+  const classes = ndc === null ? [] : [`ndc ${ndc} by ANOVA`];
   return [
     paragraph(
       'Gauge R&R',
-      `${counts.parts} ${parts}, ${counts.trainees} trainees${without}, ${counts.trials} readings each: repeatability ${one(sd.ev)}${within}, reproducibility ${one(sd.av)}, interaction ${interaction}${share}${classes}.`,
+      joined(
+        [
+          `${counts.parts} ${parts}, ${counts.trainees} trainees${without}, ${counts.trials} readings each`,
+          joined([joined([joined(figures, ', '), ...share], '; '), ...classes], ', ', '.'),
+        ],
+        ': ',
+      ),
     ),
   ];
 }
 
 const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], string>> = {
   slip: 'with slips in the readings',
+  'made-up': 'with values that look made up',
+  copied: 'with values too like another’s',
   'half-unread': 'with half of the car unread',
   'repeats-alike': 'with repeats all alike',
 };

@@ -20,9 +20,10 @@ export const classRecord = ({ view, copied, trainees, asked, leftOut }: GradedCl
     asked === null ? leftOut.map(({ trainee, why }) => ({ trainee, left_out_as: why })) : [],
   copied:
     asked === null
-      ? copied.map(({ trainees: who, fromReference, same, of, apart }) => ({
+      ? copied.map(({ trainees: who, fromReference, same, of, apart, identical }) => ({
           trainees: who,
           from_reference: fromReference,
+          identical,
           same,
           out_of: of,
           apart_um: recordedOrNull(apart?.sd),

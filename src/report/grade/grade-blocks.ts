@@ -3,11 +3,12 @@
 import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { figure } from '../../base/rounding.ts';
-import { says, tell, um } from '../../base/sentence.ts';
+import { nextFact, nextSentence, says, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import { assumedBlocks } from '../assumption-blocks.ts';
-import { type Block, gap, paragraph, title } from '../model.ts';
+import { toldFacts } from '../facts.ts';
+import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import {
   conditionBlocks,
   copiedBlocks,
@@ -35,7 +36,7 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     ...copiedBlocks(graded, unit),
     ...tooFewBlocks(graded),
     ...foundBlocks(graded.view),
-    ...hardPanels(graded.view.panels, unit),
+    ...hardPanels(graded, unit),
     ...conditionBlocks(graded),
     ...gaugeRrBlocks(graded, unit),
     ...assumedBlocks(graded.assumptions, unit),
@@ -72,8 +73,8 @@ function comparedWith({ reference, referenceFile, assessor, date }: GradedClass)
     : `Against the consensus of the class, the robust mean of each panel: ${counted(panels.length, 'panel')}.`;
 }
 
-const whatColumnsSay = ({ sigmaPt, settings }: GradedClass, unit: LengthUnit): string =>
-  tell(
-    says`off: panels ${figure(settings.training.scores.unsatisfactory)} σ or more from the reference (σ_pt ${um(sigmaPt.value)}); bias: over the whole car; SD: of repeats; low, repairs: low spots and repaired panels found. No one fails on one panel alone.`,
+const whatColumnsSay = ({ sigmaPt, settings }: GradedClass, unit: LengthUnit): Said =>
+  toldFacts(
+    says`off: panels ${figure(settings.training.scores.unsatisfactory)} σ or more from the reference (σ_pt ${um(sigmaPt.value)})${nextFact}bias: over the whole car${nextFact}SD: of repeats${nextFact}low, repairs: low spots and repaired panels found.${nextSentence}No one fails on one panel alone.`,
     unit,
   );

@@ -1,3 +1,4 @@
+import type { Diagnostic } from '../../base/diagnostics.ts';
 import type { Agreement } from '../../base/stats/limits-of-agreement.ts';
 import { sum } from '../../base/sum.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
@@ -62,12 +63,27 @@ const traineeRecord = (trainee: GradedTrainee) => ({
   file: trainee.file,
   date: trainee.date,
   verdict: verdictOf(trainee),
-  ...(trainee.grade === null ? nothing : gradeKeys(trainee.grade)),
+  ...(trainee.grade === null
+    ? { ...nothing, reasons: trainee.notRead.filter(isSaid).map(notReadRecord) }
+    : gradeKeys(trainee.grade)),
+});
+
+/** Why a file cannot be read, as far as it is more than a remark. */
+const isSaid = ({ severity }: Diagnostic): boolean => severity !== 'note';
+
+const notReadRecord = ({ code, message, hint, at }: Diagnostic) => ({
+  code,
+  text: hint === undefined ? message : `${message}: ${hint}`,
+  file: at?.file ?? null,
+  line: at?.line ?? null,
+  panels: [],
 });
 
 const gradeKeys = (grade: Grade) => ({
   verdict_because: grade.grounds,
   mark_pct: pct(grade.mark.share),
+  void_panels: grade.voided.map(({ panel: { id }, as }) => ({ panel: id, void_as: as })),
+  mark_if_sound_pct: pct(grade.markIfSound?.share ?? null),
   criteria: grade.mark.criteria.map((one) => markRecord(one, grade.mark)),
   scores: grade.scores.map(scoreRecord),
   coverage_pct: pct(grade.coverage.share),
@@ -89,6 +105,8 @@ const gradeKeys = (grade: Grade) => ({
 const nothing = {
   verdict_because: [],
   mark_pct: null,
+  void_panels: [],
+  mark_if_sound_pct: null,
   criteria: [],
   scores: [],
   coverage_pct: null,

@@ -3,17 +3,39 @@
 import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { figure, shown } from '../../base/rounding.ts';
-import { bare, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import {
+  bare,
+  nextFact,
+  nextSentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+  unitName,
+} from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { CarBias } from '../../training/car-bias.ts';
 import type { Found } from '../../training/found.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { Mark } from '../../training/mark.ts';
 import type { PanelScore } from '../../training/panel-score.ts';
 import { together } from '../../training/reasons.ts';
 import type { ReferencePanel } from '../../training/reference.ts';
+import type { VoidPanel } from '../../training/void-panels.ts';
 import { column, figures, filmFigures } from '../columns.ts';
-import { type Block, type Cell, type Column, cell, gap, list, paragraph, title } from '../model.ts';
+import { joined, toldFacts } from '../facts.ts';
+import {
+  type Block,
+  type Cell,
+  type Column,
+  cell,
+  gap,
+  list,
+  paragraph,
+  type Said,
+  title,
+} from '../model.ts';
 import { wholePercents } from '../whole-percents.ts';
 import type { GradePage } from './grade-blocks.ts';
 import {
@@ -26,6 +48,7 @@ import {
   signedText,
   verdictOf,
   verdictText,
+  voidText,
 } from './grade-words.ts';
 import { reasonText } from './trainee-lines.ts';
 
@@ -49,7 +72,8 @@ export function gradeSheet(
     ...head,
     gap,
     markTable(grade.mark),
-    paragraph(null, passText(grade.mark, graded)),
+    paragraph(null, passText(grade, graded)),
+    ...voidBlocks(grade),
     gap,
     panelTable(grade, graded, { unit, verbose }),
     ...carBlocks(grade, unit),
@@ -60,18 +84,15 @@ export function gradeSheet(
     gap,
     paragraph(
       'How it is scored',
-      tell(
-        says`z is how far a panel’s mean is from the reference, in units of σ_pt (${um(graded.sigmaPt.value)}); z′ allows besides for the film between your points and the reference’s. Up to 2 is satisfactory, under 3 questionable, 3 and more unsatisfactory (ISO 13528). No one fails on one panel alone.`,
+      toldFacts(
+        says`z is how far a panel’s mean is from the reference, in units of σ_pt (${um(graded.sigmaPt.value)})${nextFact}z′ allows besides for the film between your points and the reference’s.${nextSentence}Up to 2 is satisfactory, under 3 questionable, 3 and more unsatisfactory (ISO 13528).${nextSentence}No one fails on one panel alone.`,
         unit,
       ),
     ),
   ];
 }
 
-function about(
-  { file, date, attempt, attempts, name }: GradedTrainee,
-  graded: GradedClass,
-): string {
+function about({ file, date, attempt, attempts, name }: GradedTrainee, graded: GradedClass): Said {
   const earlier = graded.trainees
     .filter((one) => one.name === name && one.attempt !== attempt)
     .map((one) => {
@@ -86,7 +107,7 @@ function about(
     ...(graded.assessor === null ? [] : [`reference by ${graded.assessor}`]),
     ...(attempts === 1 ? [] : [`attempt ${attempt} of ${attempts} (${earlier.join(', ')})`]),
   ];
-  return `${parts.join('; ')}.`;
+  return joined(parts, '; ', '.');
 }
 
 const notReadBlocks = ({ notRead }: GradedTrainee): readonly Block[] => [
@@ -128,12 +149,29 @@ function markTable({ criteria, share: reached }: Mark): Block {
   };
 }
 
-function passText({ criteria }: Mark, { marking, rubric }: GradedClass): string {
+function passText(
+  { mark: { criteria, share: reached }, verdict, grounds }: Grade,
+  { marking, rubric }: GradedClass,
+): string {
   const by = rubric === null ? '' : ` (rubric ${rubric})`;
   const none = criteria.some(({ share, weight }) => share === null && weight > 0)
     ? ' A dash: nothing to judge by, its weight goes to the others.'
     : '';
-  return `The pass mark is ${percentText(marking.passMark)}${by}.${none}`;
+  const failedBy = grounds.includes('under-pass-mark') || reached < marking.passMark;
+  const otherwise =
+    verdict === 'unsatisfactory' && !failedBy
+      ? ' The mark would pass: the verdict is for what is told above.'
+      : '';
+  return `The pass mark is ${percentText(marking.passMark)}${by}.${none}${otherwise}`;
+}
+
+/** Who read them must be able to say so. */
+function voidBlocks(grade: Grade): readonly Block[] {
+  const text = voidText(grade);
+  if (text === '') return [];
+  const unread = grade.voided.some(({ as }) => as === 'unread');
+  const say = unread ? ['If you read these panels at the car, say so to your trainer.'] : [];
+  return [paragraph('Void', joined([`${text}.`, ...say], ' '))];
 }
 
 function panelTable(grade: Grade, { reference }: GradedClass, { unit, verbose }: GradePage): Block {
@@ -152,7 +190,9 @@ function panelTable(grade: Grade, { reference }: GradedClass, { unit, verbose }:
     ],
     rows: [...reference.panels.values()].map((panel) => {
       const score = grade.scores.find((one) => one.panel.id === panel.panel.id);
-      return score === undefined ? unreadRow(panel, unit, verbose) : panelRow(score, unit, verbose);
+      if (score === undefined) return unreadRow(panel, unit, verbose);
+      const voided = grade.voided.find((one) => one.panel.id === panel.panel.id);
+      return panelRow(score, voided, { unit, verbose });
     }),
   };
 }
@@ -170,7 +210,13 @@ const unreadRow = (
   cell('not read', 'binding'),
 ];
 
-function panelRow(score: PanelScore, unit: LengthUnit, verbose: boolean): readonly Cell[] {
+const VOID: Readonly<Record<VoidPanel['as'], string>> = { unread: 'not counted', wrong: 'slip' };
+
+function panelRow(
+  score: PanelScore,
+  voided: VoidPanel | undefined,
+  { unit, verbose }: GradePage,
+): readonly Cell[] {
   const { panel, count, mean, reference, difference, kind, z, zeta, en, verdict } = score;
   const plain = (value: number | null): Cell => cell(value === null ? '–' : scoreText(value));
   return [
@@ -181,22 +227,30 @@ function panelRow(score: PanelScore, unit: LengthUnit, verbose: boolean): readon
     cell(signedText(difference, unit)),
     cell(`${scoreText(z)}${kind === 'z' ? '' : '′'}`),
     ...(verbose ? [plain(zeta), plain(en)] : []),
-    cell(verdict, verdict === 'satisfactory' ? 'plain' : 'binding'),
+    voided === undefined
+      ? cell(verdict, verdict === 'satisfactory' ? 'plain' : 'binding')
+      : cell(VOID[voided.as], 'binding'),
   ];
 }
 
 function carBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {
   const text = [...carText(grade, unit), ...limitsText(grade, unit), ...repeatsText(grade, unit)];
-  return text.length === 0 ? [] : [paragraph('Agreement', text.join(' '))];
+  return text.length === 0 ? [] : [paragraph('Agreement', joined(text, ' '))];
 }
 
 function carText({ bias }: Grade, unit: LengthUnit): readonly string[] {
   if (bias === null) return [];
   const [mean, low, high] = [bias.mean, bias.low, bias.high].map((one) => signedText(one, unit));
   return [
-    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); a single panel far off hardly moves that.`,
+    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); a single panel far off hardly moves that.${slightBias(bias)}`,
   ];
 }
+
+/** A bias that is no chance and no fault either: worth a look at the gauge, and costs nothing. */
+const slightBias = ({ low, high, verdict }: CarBias): string =>
+  verdict === 'satisfactory' && low * high > 0
+    ? ' That is more than chance and no more than is allowed: check the gauge’s zero and a shim before the next car.'
+    : '';
 
 /** With the panels that they leave out; of too few that are left there are none. */
 function limitsText({ agreement, slipped, scores }: Grade, unit: LengthUnit): readonly string[] {
@@ -205,12 +259,12 @@ function limitsText({ agreement, slipped, scores }: Grade, unit: LengthUnit): re
     return slipped.length === 0
       ? []
       : [
-          `No limits of agreement: a slip puts ${slipped.length} of ${counted(scores.length, 'panel')} off (${names}), and how well the car is read shows once it is mended.`,
+          `No limits of agreement: ${slipped.length} of ${counted(scores.length, 'panel')} are void (${names}), and how well the car is read shows once that is mended.`,
         ];
   }
   const [low, high] = agreement.limits.map((limit) => signedText(limit, unit));
   const known = (agreement.upperInterval[1] - agreement.upperInterval[0]) / 2;
-  const without = slipped.length === 0 ? '' : `, without ${names}, which a slip puts off`;
+  const without = slipped.length === 0 ? '' : `, ${names} left out as void`;
   return [
     `Limits of agreement: 95 % of panels from ${low} to ${high} ${unitName(unit)} of it${without} (each limit known to ± ${thicknessText(known, unit)}).`,
   ];
@@ -228,7 +282,7 @@ const repeatsText = ({ repeatability }: Grade, unit: LengthUnit): readonly strin
 
 function foundBlocks({ lowSpots, repairs }: Grade): readonly Block[] {
   const parts = [...foundPart('low spots', lowSpots), ...foundPart('repaired panels', repairs)];
-  return parts.length === 0 ? [] : [paragraph('Found', `${parts.join('; ')}.`)];
+  return parts.length === 0 ? [] : [paragraph('Found', joined(parts, '; ', '.'))];
 }
 
 function foundPart(what: string, { found, of, interval }: Found): readonly string[] {
@@ -243,15 +297,15 @@ function conditionBlocks({ conditions }: Grade): readonly Block[] {
   if (conditions === null) return [];
   const { of, alike, kappa, otherwise } = conditions;
   const beyond = kappa === null ? '' : ` (kappa ${scoreText(kappa, 2)})`;
+  const said = `${alike} of ${counted(of, 'panel')} as the reference says${beyond}`;
   const others = otherwise.map(
     ({ panel, own, theirs }) => `${panel.name} reads as ${own}, the reference as ${theirs}`,
   );
-  const named = others.length === 0 ? '' : `: ${others.join('; ')}`;
   return [
-    paragraph(
-      'Conditions',
-      `${alike} of ${counted(of, 'panel')} as the reference says${beyond}${named}.`,
-    ),
+    paragraph('Conditions', {
+      text: `${said}${others.length === 0 ? '' : `: ${others.join('; ')}`}.`,
+      facts: [said, ...others],
+    }),
   ];
 }
 

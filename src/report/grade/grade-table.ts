@@ -3,6 +3,7 @@ import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { DataTable } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
+import { codesOf } from '../table-of.ts';
 import { pct } from './class-record.ts';
 import { askedTrainees, scoreRecord } from './grade-record.ts';
 import { verdictOf } from './grade-words.ts';
@@ -15,7 +16,7 @@ const COLUMNS = [
   'trainee_verdict',
   'mark_pct',
   'verdict_because',
-  'bias_um',
+  'bias_mean_um',
   'repeatability_um',
   'reasons',
   'panel',
@@ -40,9 +41,9 @@ export const gradeTable = (graded: GradedClass): DataTable => ({
 const gradeColumns = ({ mark, grounds, bias, repeatability, reasons }: Grade) => ({
   mark_pct: pct(mark.share),
   verdict_because: grounds.join(' '),
-  bias_um: recordedOrNull(bias?.mean),
+  bias_mean_um: recordedOrNull(bias?.mean),
   repeatability_um: recordedOrNull(repeatability?.sd),
-  reasons: [...new Set(reasons.map(({ code }) => code))].join(' '),
+  reasons: codesOf(reasons),
 });
 
 function traineeRows(
@@ -56,7 +57,7 @@ function traineeRows(
     file: trainee.file,
     date: trainee.date,
     trainee_verdict: verdictOf(trainee),
-    ...(grade === null ? {} : gradeColumns(grade)),
+    ...(grade === null ? { reasons: codesOf(trainee.notRead) } : gradeColumns(grade)),
   };
   const row = (panel: Partial<ReturnType<typeof scoreRecord>>) => {
     const all: Partial<Record<(typeof COLUMNS)[number], string | number | null>> = {

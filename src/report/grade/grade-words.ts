@@ -9,6 +9,7 @@ import type { VerdictGround } from '../../training/overall-verdict.ts';
 import { together } from '../../training/reasons.ts';
 import type { ScoreVerdict } from '../../training/scores.ts';
 import type { Criterion } from '../../training/training-model.ts';
+import type { VoidPanel } from '../../training/void-panels.ts';
 
 export type TraineeVerdict = ScoreVerdict | 'not-read';
 
@@ -40,7 +41,10 @@ const GROUNDS: Readonly<Record<VerdictGround, string>> = {
   'one-panel-off': 'one panel is off',
   'panels-doubtful': 'two panels or more are questionable',
   'car-doubtful': 'the mean over the car is off by a questionable amount',
+  'gauge-drift': 'the gauge drifts',
+  'marks-off': 'some marks are read off on panel after panel',
   slip: 'there is a blunder in the readings',
+  copied: 'values are too like another’s, which is to be cleared up',
   'repair-missed': 'a repair was missed',
   'panels-unread': 'two panels or more were not read',
   'half-unread': 'half of the car was not read',
@@ -64,4 +68,24 @@ export const criterionNames: Readonly<Record<Criterion, string>> = {
 export function carName({ vehicle, identity }: Pick<GradedClass, 'vehicle' | 'identity'>): string {
   const make = [identity?.make, identity?.model, identity?.year].filter(Boolean).join(' ');
   return [vehicle, make].filter((part) => part !== null && part !== '').join(', ');
+}
+
+type Voided = Pick<Grade, 'voided' | 'scores' | 'mark' | 'markIfSound'>;
+
+/** `counted as not read: roof; as off, for a slip: bonnet (without that …)`; nothing where none is void. */
+export function voidText({ voided, scores, mark, markIfSound }: Voided): string {
+  if (markIfSound === null) return '';
+  const names = (wanted: VoidPanel['as']): string => {
+    const panels = voided.filter(({ as }) => as === wanted).map(({ panel }) => panel.name);
+    const isAll = panels.length > 1 && panels.length === scores.length;
+    return isAll ? `all ${panels.length} panels` : together(panels);
+  };
+  const [unread, wrong] = [names('unread'), names('wrong')];
+  const parts = [
+    ...(unread === '' ? [] : [`as not read: ${unread}`]),
+    ...(wrong === '' ? [] : [`as off, for a slip: ${wrong}`]),
+  ];
+  const [own, sound] = [mark, markIfSound].map(({ share }) => percentText(share));
+  const otherwise = own === sound ? '' : ` (without that the mark would be ${sound})`;
+  return `counted ${parts.join('; ')}${otherwise}`;
 }

@@ -3,8 +3,9 @@ import { textIn } from '../../base/remark.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { Reason, ReasonCode } from '../../training/reasons.ts';
+import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
-import { attemptName, becauseText } from './grade-words.ts';
+import { attemptName, becauseText, voidText } from './grade-words.ts';
 
 /** What stands in the table already, and what makes no difference to the verdict. */
 const QUIET: readonly ReasonCode[] = [
@@ -29,12 +30,14 @@ export function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean)
   if (all.length === 0 && grade.grounds.length === 0) return [];
   const shownReasons = all.slice(0, verbose ? all.length : MOST_TOLD);
   const more = all.length - shownReasons.length;
+  const counted = voidText(grade);
   const texts = [
+    ...(counted === '' ? [] : [counted]),
     ...shownReasons.map((one) => reasonText(one, unit)),
     ...(more === 0 ? [] : [`and ${more} more`]),
   ];
-  const text = [becauseText(grade), ...(texts.length === 0 ? [] : [texts.join('; ')])].join(': ');
-  return [paragraph(attemptName(trainee), text)];
+  const said = texts.length === 0 ? [] : [joined(texts, '; ')];
+  return [paragraph(attemptName(trainee), joined([becauseText(grade), ...said], ': '))];
 }
 
 /** They are about all of the file: a line says nothing. */

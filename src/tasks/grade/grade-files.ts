@@ -4,19 +4,22 @@
  * A file that cannot be read costs its trainee the grade and nobody else’s: it is told as a warning. Only where the
  * reference, or every file, cannot be read does nothing come of it.
  */
-import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import { type Diagnostic, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { GradedSurvey } from '../../training/graded-survey.ts';
 import { middleSurvey } from '../../training/middle-survey.ts';
 import { withGauge } from '../settings/gauge-in-use.ts';
+import { jobOfAnother } from '../survey/survey-files.ts';
+import type { Surveyed } from './class-copies.ts';
 import { namelessDiagnostic, namelessFiles } from './grade-anonymous.ts';
 import { gradeAssumptions } from './grade-assumptions.ts';
 import { type GradeBase, gradeBase } from './grade-base.ts';
-import { type GradedSurveys, gaugesOf, gradeSurveys, type Surveyed } from './grade-class.ts';
+import { type GradedSurveys, gaugesOf, gradeSurveys } from './grade-class.ts';
 import { type Entry, type HandIn, handIn } from './grade-hand-in.ts';
 import type { GradedClass, GradedTrainee, GradeFilesRequest } from './grade-request.ts';
 import { entrySurvey, expertSurvey } from './grade-survey.ts';
+import { referenceDoubts } from './reference-doubts.ts';
 
 export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
   const files = request.anonymous ? namelessFiles(request.trainees) : request.trainees;
@@ -25,9 +28,10 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
   const expert = expertSurvey(base.value, request);
   const before = [
     ...base.diagnostics,
-    ...jobOfAnother(request, base.value),
+    ...mismatchOf(request, base.value),
     ...withGauge(request.settings, request.gauge).diagnostics,
     ...expert.diagnostics,
+    ...referenceDoubts(expert.value, request.settings.training),
   ];
   if (hasErrors(before)) return { diagnostics: before };
   const handed = handIn(request, files, base.value);
@@ -114,12 +118,7 @@ const traineeOf = (entry: Entry, grades: ReadonlyMap<Entry, Grade>): GradedTrain
 });
 
 /** What a job states of one vehicle is not lent to another. */
-function jobOfAnother({ job }: GradeFilesRequest, { vehicle }: GradeBase): readonly Diagnostic[] {
-  const stated = job?.value.vehicle?.id;
-  if (job === undefined || stated === undefined || vehicle === null || vehicle === stated) {
-    return [];
-  }
-  const message = `the job is of vehicle "${stated}", the readings are of "${vehicle}"`;
-  const hint = 'give the job of this vehicle, or mend its vehicle.id';
-  return [error('job-mismatch', message, { at: job.placeOf(['vehicle', 'id']), hint })];
+function mismatchOf({ job }: GradeFilesRequest, { vehicle }: GradeBase): readonly Diagnostic[] {
+  const mismatch = job === undefined ? undefined : jobOfAnother(job, vehicle);
+  return mismatch === undefined ? [] : [mismatch];
 }

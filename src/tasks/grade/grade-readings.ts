@@ -9,17 +9,18 @@ import { error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { fileStem, saidFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
+import { isSameVehicle } from '../../film/same-vehicle.ts';
 import { roleOfKey } from '../../intake/beside/sayings.ts';
 import type { GaugeRole } from '../../intake/header/gauge-vocabulary.ts';
 import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 import type { HandedFile } from './grade-request.ts';
-import { withWrittenZeros } from './written-zeros.ts';
 
 /** One trainee’s readings in one file. */
 export type HandedIn = {
   readonly name: string;
   readonly file: string;
+  readonly sha256: string;
   readonly date: string | null;
   /** Serial number of the gauge, where the file says it. */
   readonly serial: string | null;
@@ -45,14 +46,20 @@ export function readSurveys(
   if (chosen.value === undefined) {
     return { diagnostics: [...diagnostics, ...chosen.diagnostics] };
   }
-  const written = withWrittenZeros(chosen.value.readings, file, input);
-  const named = byOperator(written, file, input);
+  const named = byOperator(chosen.value.readings, file, input);
   const all = [...diagnostics, ...named.diagnostics];
   if (named.value === undefined || hasErrors(all)) return { diagnostics: all };
   const { vehicle: _, ...about } = chosen.value;
   const surveys = [...named.value].map(([name, readings]): HandedIn => {
     const { date, serial } = signedBy(readings, input);
-    return { name, file: file.name, date, serial, readings: { ...about, vehicle, readings } };
+    return {
+      name,
+      file: file.name,
+      sha256: file.sha256,
+      date,
+      serial,
+      readings: { ...about, vehicle, readings },
+    };
   });
   return { value: { surveys, input }, diagnostics: all };
 }
@@ -64,7 +71,7 @@ function vehicleOf(
   file: LoadedFile,
 ): Outcome<VehicleReadings> {
   const same = (one: string | null): boolean =>
-    one === null || wanted === null || one.toLowerCase() === wanted.toLowerCase();
+    one === null || wanted === null || isSameVehicle(one, wanted);
   const [first, second] = vehicles.filter((one) => same(one.vehicle));
   if (first !== undefined && second === undefined) return { value: first, diagnostics: [] };
   const names = vehicles.map((one) => `"${one.vehicle ?? ''}"`).join(', ');

@@ -58,6 +58,8 @@ export type CopiedSurveys = {
   readonly fromReference: boolean;
   readonly same: number;
   readonly of: number;
+  /** They are one and the same: byte by byte, or reading by reading in the same order. */
+  readonly identical: 'file' | 'readings' | null;
   /** SD of their differences where that gives them away, and what is usual in the class; null else. */
   readonly apart: { readonly sd: Micrometres; readonly usual: Micrometres } | null;
 };

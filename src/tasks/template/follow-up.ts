@@ -1,8 +1,10 @@
 /** What a survey asks to be read next: which panels, how many points further, and where. */
 import { counted } from '../../base/counted.ts';
+import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { needsUltrasound } from '../../film/condition/condition.ts';
 import { furtherPoints, pointsAboutEdge } from '../../film/help/further-points.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
+import type { Placed } from '../../formats/json/placed.ts';
 import type { SurveyedPanel, SurveyFile } from '../../formats/survey-file.ts';
 
 /** A panel with the points that are still to be read on it, and why. */
@@ -23,6 +25,46 @@ export function followUp(
     const one = surveyed.get(panel.id);
     return one === undefined || needsUltrasound(panel) ? [] : ofPanel(panel, one);
   });
+}
+
+/** Panels of the survey that the template has not, and those asked for by name that get no row. */
+export function notOnSheet(
+  { value: { panels }, placeOf }: Placed<SurveyFile>,
+  template: VehicleTemplate,
+  named: readonly Panel[],
+): readonly Diagnostic[] {
+  const onSheet = new Set(followUp({ panels }, template).map(({ panel }) => panel.id));
+  const known = new Set(template.panels.map(({ id }) => id));
+  const unknown = panels.flatMap(({ panel }, i) =>
+    known.has(panel)
+      ? []
+      : [
+          warning(
+            'panel-unknown',
+            `"${panel}" of the survey is no panel of the ${template.name} template: it is not on the sheet`,
+            {
+              at: placeOf(['panels', i, 'panel']),
+              hint: 'leave the template out, and the one that the survey names is taken',
+            },
+          ),
+        ],
+  );
+  const surveyed = new Set(panels.map(({ panel }) => panel));
+  const done = named
+    .filter(({ id }) => !onSheet.has(id))
+    .map((panel) =>
+      warning('sheet-nothing-more', `${panel.name}: ${whyNothing(panel, surveyed)}`, {
+        hint: 'without --for the sheet has every point of the panels that are named',
+      }),
+    );
+  return [...unknown, ...done];
+}
+
+function whyNothing(panel: Panel, surveyed: ReadonlySet<string>): string {
+  if (!surveyed.has(panel.id)) return 'the survey does not have it, so it is not on the sheet';
+  return needsUltrasound(panel)
+    ? `of ${panel.substrate}, which this gauge does not read, so it is not on the sheet`
+    : 'the survey asks for nothing more there, so it is not on the sheet';
 }
 
 function ofPanel(panel: Panel, surveyed: SurveyedPanel): readonly FollowUpPanel[] {

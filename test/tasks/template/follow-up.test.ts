@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readSurveyFile, type SurveyedPanel } from '../../../src/formats/survey-file.ts';
-import { followUp } from '../../../src/tasks/template/follow-up.ts';
+import { followUp, notOnSheet } from '../../../src/tasks/template/follow-up.ts';
 
 const saloon = (() => {
   const found = builtInTemplates.find(({ id }) => id === 'saloon');
@@ -99,5 +99,53 @@ describe('a survey read back', () => {
     const { value, diagnostics } = readSurveyFile('plan.json', plan);
     expect(value).toBeUndefined();
     expect(diagnostics.length).toBeGreaterThan(0);
+  });
+});
+
+describe('what a sheet for a survey leaves out', () => {
+  const placed = (...panels: readonly SurveyedPanel[]) => ({
+    value: { vehicle: null, template: 'saloon', panels },
+    placeOf: (path: readonly (string | number)[]) => ({
+      file: 's.json',
+      line: Number(path[1]) + 5,
+    }),
+  });
+  const panelOf = (id: string) => saloon.panels.filter((panel) => panel.id === id);
+
+  it('is said of a panel of the survey that the template has not, with its place', () => {
+    expect(notOnSheet(placed(surveyed('bonnet'), surveyed('cab-roof')), saloon, [])).toEqual([
+      {
+        code: 'panel-unknown',
+        severity: 'warning',
+        message:
+          '"cab-roof" of the survey is no panel of the saloon template: it is not on the sheet',
+        at: { file: 's.json', line: 6 },
+        hint: 'leave the template out, and the one that the survey names is taken',
+      },
+    ]);
+  });
+
+  it('is said of a panel asked for by name, with the reason why it has no row', () => {
+    const named = ['bonnet', 'roof', 'bumper-front', 'boot'].flatMap(panelOf);
+    const survey = placed(
+      surveyed('bonnet'),
+      surveyed('bumper-front', { pointCount: 0 }),
+      surveyed('boot', { pointCount: 0 }),
+    );
+    expect(notOnSheet(survey, saloon, named).map(({ code, message }) => [code, message])).toEqual([
+      [
+        'sheet-nothing-more',
+        'bonnet: the survey asks for nothing more there, so it is not on the sheet',
+      ],
+      ['sheet-nothing-more', 'roof: the survey does not have it, so it is not on the sheet'],
+      [
+        'sheet-nothing-more',
+        'front bumper: of plastic, which this gauge does not read, so it is not on the sheet',
+      ],
+    ]);
+  });
+
+  it('is nothing where every panel of the survey is on the template and none is named', () => {
+    expect(notOnSheet(placed(surveyed('bonnet')), saloon, [])).toEqual([]);
   });
 });

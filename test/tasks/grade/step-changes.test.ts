@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
@@ -9,7 +10,7 @@ const car = drawCar(random);
 const read = () => readCar(random, car, { ...usualHabit, marked: true, repeats: 3 });
 type Write = (value: number, index: number) => string;
 
-const csv = (write: Write, sign: string): string =>
+const csv = (write: Write, sign: string, lineEnd = '\n'): string =>
   [
     ['panel', 'point', 'repeat', 'reading_um', 'marked'],
     ...read().map(({ panel, point, repeat, thickness }, i) => [
@@ -17,14 +18,14 @@ const csv = (write: Write, sign: string): string =>
     ]),
   ]
     .map((cells) => cells.join(sign))
-    .join('\n');
+    .join(lineEnd);
 const loaded = (name: string, text: string) => ({
   name,
   bytes: new TextEncoder().encode(text),
-  sha256: '',
+  sha256: createHash('sha256').update(text).digest('hex'),
 });
 
-function stepsTold(write: Write, sign = ','): readonly string[] {
+function stepsTold(write: Write, sign = ',', lineEnd = '\n'): readonly string[] {
   const { value } = gradeFiles({
     read: {
       files: [],
@@ -38,7 +39,7 @@ function stepsTold(write: Write, sign = ','): readonly string[] {
       'reference.csv',
       csv((value) => value.toFixed(1), ','),
     ),
-    trainees: [loaded('own.csv', csv(write, sign))],
+    trainees: [loaded('own.csv', csv(write, sign, lineEnd))],
     settings,
     job: undefined,
     rubric: undefined,
@@ -61,6 +62,11 @@ describe('a last figure of 0', () => {
     expect(stepsTold((value, i) => coarse(value, i).toFixed(1))).toEqual([]);
     const comma: Write = (value, i) => coarse(value, i).toFixed(1).replace('.', ',');
     expect(stepsTold(comma, ';')).toEqual([]);
+  });
+
+  test('is known however the lines of the file end, and with a unit behind it', () => {
+    const unit: Write = (value, i) => `${coarse(value, i).toFixed(1)} µm`;
+    expect(stepsTold(unit, ',', '\r')).toEqual([]);
   });
 
   test('that is not written is told, of all readings, though some others end in a written 0', () => {

@@ -1,0 +1,105 @@
+/** Surveys of a class that have their values from one another, or that are one and the same, and how each is told. */
+import { at } from '../../base/at.ts';
+import { says, um } from '../../base/sentence.ts';
+import { copiedSurveys } from '../../training/copied-surveys.ts';
+import { followedSurveys } from '../../training/followed-surveys.ts';
+import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts';
+import { haveSameReadings } from '../../training/identical-surveys.ts';
+import { keyedLeftOut } from '../../training/keyed-left-out.ts';
+import { pointsInCommon } from '../../training/points-in-common.ts';
+import { type Reason, reason } from '../../training/reasons.ts';
+import type { Reference } from '../../training/reference.ts';
+import type { TrainingModel } from '../../training/training-model.ts';
+import type { Entry } from './grade-hand-in.ts';
+import type { CopiedSurveys } from './grade-request.ts';
+
+export type Surveyed = { readonly entry: Entry; readonly survey: GradedSurvey };
+
+/** Two surveys one of which has its values from the other, by values that are the same or by how near they lie. */
+type Copy = Pick<CopiedSurveys, 'same' | 'of' | 'apart' | 'identical'> & {
+  readonly surveys: readonly GradedSurvey[];
+};
+
+/** The expert’s survey is one to copy from as well. Those that follow another are told where they are no plain copy. */
+export function copiesAmong(
+  surveys: readonly Surveyed[],
+  ofClass: readonly GradedSurvey[],
+  reference: Reference,
+  model: TrainingModel,
+): readonly Copy[] {
+  const experts = reference.expert === null ? [] : [reference.expert];
+  const all = [...surveys.map(({ survey }) => survey), ...experts];
+  const bare = all.map((one) => keyedLeftOut(one, reference, model.slips));
+  const identical = identicalPairs(surveys, experts, model.copies.samePoints);
+  const plain = copiedSurveys(bare, model).map(({ surveys: places, same, of }): Copy => {
+    const two = places.map((place) => at(all, place));
+    return { surveys: two, same, of, apart: null, identical: null };
+  });
+  const latest = bare.filter((_, place) => [...ofClass, ...experts].includes(at(all, place)));
+  const followed = followedSurveys(latest, model).map(
+    ({ surveys: two, same, of, apart, usual }): Copy => ({
+      ...{ same, of, identical: null, apart: { sd: apart, usual } },
+      surveys: two.map((one) => at(all, bare.indexOf(one))),
+    }),
+  );
+  return [...identical, ...plain, ...followed].filter(isFirstOfPair);
+}
+
+/** A pair is told once, by what says most. */
+const isFirstOfPair = ({ surveys }: Copy, place: number, all: readonly Copy[]): boolean =>
+  all.findIndex((copy) => surveys.every((one) => copy.surveys.includes(one))) === place;
+
+function identicalPairs(
+  surveys: readonly Surveyed[],
+  experts: readonly GradedSurvey[],
+  leastReadings: number,
+): readonly Copy[] {
+  const all: readonly { readonly entry?: Entry; readonly survey: GradedSurvey }[] = [
+    ...surveys,
+    ...experts.map((survey) => ({ survey })),
+  ];
+  return all.flatMap((one, i) =>
+    all.slice(i + 1).flatMap((other): readonly Copy[] => {
+      const identical = isSameFile(one.entry, other.entry)
+        ? 'file'
+        : haveSameReadings(one.survey, other.survey, leastReadings)
+          ? 'readings'
+          : null;
+      if (identical === null) return [];
+      const points = pointsInCommon(one.survey, other.survey);
+      const same = points.filter((point) => point.one === point.other).length;
+      const two = [one.survey, other.survey];
+      return [{ surveys: two, same, of: points.length, apart: null, identical }];
+    }),
+  );
+}
+
+/** By checksum, under two names; two who share one file are no copies for that. */
+const isSameFile = (one: Entry | undefined, other: Entry | undefined): boolean =>
+  one !== undefined &&
+  other !== undefined &&
+  one.file !== other.file &&
+  one.handedIn?.sha256 === other.handedIn?.sha256;
+
+/** Neither side is named to the other, and neither is told to be the one who took them. */
+export function copyReasons(
+  survey: GradedSurvey,
+  copy: Copy,
+  expert: GradedSurvey | undefined,
+): readonly Reason[] {
+  if (!copy.surveys.includes(survey)) return [];
+  const fromExpert = expert !== undefined && copy.surveys.includes(expert);
+  const other = fromExpert ? 'the reference' : 'another survey of this class';
+  const mend = `each reads the car alone, and writes what the gauge shows; if these are your own readings, say so to your trainer`;
+  return [reason('survey-copied', said(copy, other, mend), { at: faceReadings(survey)[0] })];
+}
+
+function said({ same, of, apart, identical }: Copy, other: string, mend: string) {
+  if (identical === 'file') return `your file is, byte by byte, that of ${other}: ${mend}`;
+  if (identical === 'readings') {
+    return `all your readings are those of ${other}, in the same order: ${mend}`;
+  }
+  return apart === null
+    ? `${same} of ${of} values are those of ${other}, more than two who measure have in common: ${mend}`
+    : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}, nearer than two who measure come (in this class ${um(apart.usual)} is usual): ${mend}`;
+}

@@ -1,0 +1,35 @@
+/** What the expert’s own readings are doubted for: every trainee is measured by them. */
+import { type Diagnostic, warning } from '../../base/diagnostics.ts';
+import { alikeRepeats } from '../../training/alike-repeats.ts';
+import type { GradedSurvey } from '../../training/graded-survey.ts';
+import { madeUpValues } from '../../training/made-up-values.ts';
+import { expertReference, type Reference } from '../../training/reference.ts';
+import type { TrainingModel } from '../../training/training-model.ts';
+
+/** Repeats that are all one figure, panels with one value or with those of another panel. */
+export function referenceDoubts(
+  expert: GradedSurvey | undefined,
+  model: TrainingModel,
+): readonly Diagnostic[] {
+  if (expert === undefined) return [];
+  const alike = alikeRepeats(expert, model);
+  const { told } = madeUpValues(expert, byItself(expert), {
+    slips: model.slips,
+    keyed: new Set(),
+  });
+  return [...(alike === null ? [] : [alike]), ...told].map(({ text, file, line }) =>
+    warning('grade-reference-doubted', `the reference is in doubt: ${text}`, {
+      at: { file: file ?? '', ...(line === null ? {} : { line }) },
+      hint: 'everybody is measured by it: grade by a reference that was read at the car',
+    }),
+  );
+}
+
+/** Without its marks: beside its own, no value of a mark is ever too even. */
+function byItself(expert: GradedSurvey): Reference {
+  const reference = expertReference(expert);
+  const panels = [...reference.panels].map(
+    ([id, panel]) => [id, { ...panel, marked: new Set<string>() }] as const,
+  );
+  return { ...reference, panels: new Map(panels) };
+}
