@@ -1,5 +1,6 @@
 import { type Remark, remark } from '../base/remark.ts';
 import { shown } from '../base/rounding.ts';
+import { nextFact, says } from '../base/sentence.ts';
 import type { WorkEstimate } from './estimate-work.ts';
 import type { WorkModel } from './work-model.ts';
 
@@ -13,9 +14,9 @@ export function planCautions(
     remark('not-a-promise', 'a reading is no promise'),
     remark('pad', 'pad flat and moving, off edges, lines, handles'),
     remark('colour-on-pad', 'colour on the pad under clear: stop'),
-    remark('protection', 'protect eyes, ears, lungs, skin; RCD, dry cables'),
+    remark('protection', says`protect eyes, ears, lungs, skin${nextFact}RCD, dry cables`),
     vibrationCaution(work, vibration),
-    remark('chemicals', 'solvents, iron remover: gloves, air, no acid; no fluoride'),
+    remark('chemicals', says`solvents, iron remover: gloves, air, no acid${nextFact}no fluoride`),
     remark('old-paint', 'never sand old paint dry (lead, chromate)'),
     remark('hot-parts', 'brakes, exhaust cool first'),
     remark('licensed', 'clear failure, airbags, structure: licensed practice'),

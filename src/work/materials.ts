@@ -2,6 +2,7 @@
 
 import { groupBy } from '../base/group-by.ts';
 import { sum } from '../base/sum.ts';
+import type { Pad } from '../correction/removal/catalogue.ts';
 import type { Polishing } from './polishing.ts';
 import type { JobStage, MaterialUnit, StageUse, WorkModel } from './work-model.ts';
 
@@ -86,13 +87,16 @@ const padsFor = (
 const sectionsOf = (group: readonly Polishing[]): number =>
   sum(group.map(({ sections }) => sections));
 
-const padOf = ({ step: { combination } }: Polishing): Pick<Material, 'id' | 'material'> => {
-  const { pad, machine } = combination;
-  return {
-    id: `${pad.id}-${machine.padDiameter}`,
-    material: `${pad.name} pad ${machine.padDiameter}\u00a0mm`,
-  };
-};
+const padOf = ({ step: { combination } }: Polishing): Pick<Material, 'id' | 'material'> =>
+  padMaterial(combination.pad, combination.machine.padDiameter);
+
+export const padMaterial = (
+  { id, name }: Pick<Pad, 'id' | 'name'>,
+  diameter: number,
+): Pick<Material, 'id' | 'material'> => ({
+  id: `${id}-${diameter}`,
+  material: `${name} pad ${diameter}\u00a0mm`,
+});
 
 /** How many pads of each kind lie ready, and how much of their life the job takes. */
 export function padUses(

@@ -8,7 +8,7 @@
 import { groupBy } from '../base/group-by.ts';
 import { apportioned } from './apportion.ts';
 import { divided, isExactNumber, type Minor, type Share, toCash, total, WHOLE } from './money.ts';
-import { type Discount, type MaterialPrice, type PriceList, rateOf } from './price-list.ts';
+import { type MaterialPrice, type PriceList, rateOf } from './price-list.ts';
 import { type Taxable, withTax } from './tax.ts';
 import type { MaterialUnit, Skill } from './work-model.ts';
 
@@ -73,7 +73,7 @@ const HOUR = 60n;
 
 export function priceJob(job: Chargeable, list: PriceList): PricedJob {
   const listed = [...labourLines(job, list), ...materialLines(job, list), ...fixedLines(list)];
-  const discounts = discountLines(listed, list.discount);
+  const discounts = discountLines(listed, list);
   const lines = [...listed, ...discounts, ...minimumLine([...listed, ...discounts], list)];
   const taxed = list.tax.level === 'line' ? afterDiscount(lines) : lines.map(asItStands);
   const shown = withTax(taxed, list.tax).map(({ line, tax }): QuoteLine => {
@@ -151,13 +151,16 @@ const fixedLines = ({ fixed, tax }: PriceList): readonly Line[] =>
   }));
 
 /** A line for each rate of tax, so that each rate is taxed on what is left of it. */
-function discountLines(lines: readonly Line[], discount: Discount | null): readonly Line[] {
+function discountLines(
+  lines: readonly Line[],
+  { discount, rounding }: Pick<PriceList, 'discount' | 'rounding'>,
+): readonly Line[] {
   const before = total(lines.map(({ amount }) => amount));
   if (discount === null || before === 0n) return [];
   const asked =
     discount.kind === 'amount'
       ? discount.amount
-      : divided(before * discount.share, WHOLE, 'half-up');
+      : divided(before * discount.share, WHOLE, rounding);
   const isAll = asked >= before;
   const off = isAll ? before : asked;
   // By rate, so that what is left over does not go by the order of the lines.

@@ -1,7 +1,12 @@
 /** The pages that are looked at: every command that gives one, where it counts for 1, 12 and 60 panels. */
 export const panelCounts = [1, 12, 60] as const;
 
-export type PageWords = { readonly name: string; readonly words: readonly string[] };
+export type PageWords = {
+  readonly name: string;
+  readonly words: readonly string[];
+  /** Sheets of either paper that a vehicle of a usual size may take, where somebody carries them. */
+  readonly most?: number;
+};
 
 const own = ['--job', 'job.json'];
 const defects = ['--defects', 'defects.csv'];
@@ -13,11 +18,11 @@ const template = ['--template', 'template.json'];
 export const vehiclePages: readonly PageWords[] = [
   { name: 'survey', words: ['survey', 'readings.csv', ...own] },
   { name: 'plan', words: ['plan', 'readings.csv', ...own, ...defects] },
-  { name: 'plan --card', words: ['plan', 'readings.csv', ...own, ...defects, '--card'] },
+  { name: 'plan --card', words: ['plan', 'readings.csv', ...own, ...defects, '--card'], most: 3 },
   { name: 'quote', words: ['quote', 'readings.csv', ...own, ...defects, ...shop] },
   { name: 'compare', words: ['compare', 'readings.csv', 'after.csv', ...own, '--marked'] },
   { name: 'grade', words: [...classOf, ...template] },
-  { name: 'template sheet', words: ['template', 'sheet', 'template.json'] },
+  { name: 'template sheet', words: ['template', 'sheet', 'template.json'], most: 1 },
 ];
 
 /** What is told in more detail: of a vehicle of a usual size. */

@@ -16,7 +16,11 @@ import { detailPages, panelCounts, samplePages, usualCount, vehiclePages } from 
 import { plantedPages } from './planted-pages.ts';
 import { vehicleFiles } from './vehicle-files.ts';
 
-type Page = { readonly name: string; readonly write: () => Promise<string> };
+type Page = {
+  readonly name: string;
+  readonly write: () => Promise<string>;
+  readonly most?: number | undefined;
+};
 const execute = promisify(execFile);
 
 /** Several at a time, in their order. */
@@ -64,9 +68,10 @@ function pagesIn(folder: string, only: string): readonly Page[] {
       writeFileSync(join(cwd, name), text);
     }
     const pages = panels === usualCount ? [...vehiclePages, ...detailPages] : vehiclePages;
-    return pages.map(({ name, words }, at) =>
-      pageOf(`${name}, ${panels} panel${panels === 1 ? '' : 's'}`, words, cwd, at),
-    );
+    return pages.map(({ name, words, most }, at) => ({
+      ...pageOf(`${name}, ${panels} panel${panels === 1 ? '' : 's'}`, words, cwd, at),
+      most: panels === usualCount ? most : undefined,
+    }));
   };
   const amongSamples = workFolder('samples');
   const ofSamples = samplePages.map(({ name, words }, at) => pageOf(name, words, amongSamples, at));
@@ -92,9 +97,14 @@ async function blindness(browser: Browser, folder: string): Promise<readonly str
 }
 
 /** A page that is not written, or that the browser dies of, is a fault and no end. */
-async function lookAt({ write }: Page, tab: Tab): Promise<Checked> {
+async function lookAt(
+  { write, most = Number.POSITIVE_INFINITY }: Page,
+  tab: Tab,
+): Promise<Checked> {
   try {
-    return await checkPage(tab, pathToFileURL(await write()).href);
+    const { faults, sheets } = await checkPage(tab, pathToFileURL(await write()).href);
+    const tooMany = sheets.some((count) => count > most) ? [`more than ${most} sheets`] : [];
+    return { faults: [...faults, ...tooMany], sheets };
   } catch (problem) {
     return { faults: [String(problem)], sheets: [] };
   }

@@ -1,5 +1,7 @@
 /** Quotes reckoned by hand, every intermediate in the comment beside it. */
+
 import { describe, expect, test } from 'vitest';
+import type { RoundingMode } from '../../src/work/money.ts';
 import { isWithinNumbers, type PricedJob, priceJob } from '../../src/work/price-job.ts';
 import type { PriceList } from '../../src/work/price-list.ts';
 import type { TaxRule } from '../../src/work/tax.ts';
@@ -117,6 +119,22 @@ test('a discount is shared over the rates, so that each rate is taxed on what is
   expect(amounts(priced)).toEqual([3_000n, 1_000n, -301n, -100n]);
   expect(priced.subtotal).toBe(3_599n);
   expect(priced.tax).toBe(540n); // 20 % of 26.99 = 5.398
+});
+
+test('a discount of so many per cent is rounded as the price list rounds every amount', () => {
+  const fixed = [fixedItem('polishing', 1_015n)];
+  const discount = { kind: 'share', share: percent(10) } as const;
+  const off = (rounding: RoundingMode) =>
+    amounts(priceJob(nothing, { ...bareList, fixed, discount, rounding }))[1];
+  // 10 % of 10.15 = 1.015.
+  expect(off('half-up')).toBe(-102n);
+  expect(off('up')).toBe(-102n);
+  expect(off('down')).toBe(-101n);
+  const even = priceJob(nothing, {
+    ...{ ...bareList, fixed: [fixedItem('polishing', 1_025n)], discount },
+    rounding: 'half-even',
+  });
+  expect(amounts(even)[1]).toBe(-102n);
 });
 
 test('a discount and what is charged up to the minimum are named as such', () => {

@@ -1,9 +1,10 @@
 /** What was named as a list → its jobs, whatever form it has. */
 import { open } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { type Diagnostic, error, type Outcome, warning } from '../../base/diagnostics.ts';
 import { closest } from '../../base/did-you-mean.ts';
-import { STANDARD_INPUT, saidFile } from '../../base/file-name.ts';
+import { STANDARD_INPUT, saidFile, shownFile } from '../../base/file-name.ts';
+import { inWords } from '../../base/in-words.ts';
 import type { IntakeOptions } from '../../intake/intake-options.ts';
 import { readBatchList } from '../../intake/read-batch-list.ts';
 import { type BatchEntry, batchEntries } from '../../tasks/batch/batch-jobs.ts';
@@ -40,7 +41,7 @@ export async function openList(
   const known = name === STANDARD_INPUT ? undefined : statOrNothing(name);
   if (known?.isDirectory() === true) {
     const { entries, results } = await folderJobs(name, columns.columns);
-    const diagnostics = results.map(resultLeftOut);
+    const diagnostics = resultsLeftOut(name, results);
     return entries.length === 0
       ? { diagnostics: [...diagnostics, emptyFolder(name)] }
       : { value: listOf(entries, name, columns, options), diagnostics };
@@ -150,11 +151,28 @@ async function* vehicleTasks(
   }
 }
 
-const resultLeftOut = ({ path, called }: ResultFile): Diagnostic =>
-  warning('batch-result', `${saidFile(path)} is no job: it is ${called}, a result of ours`, {
-    at: { file: path },
-    hint: 'keep results in another folder than the jobs',
-  });
+/** All of them in one, each by its name: a job of the user's own may be among them. */
+function resultsLeftOut(folder: string, results: readonly ResultFile[]): readonly Diagnostic[] {
+  const [first, ...more] = results;
+  if (first === undefined) return [];
+  const hint = 'keep results in another folder than the jobs';
+  const named = results.map(({ path, called }) => `${shownFile(basename(path))} (${called})`);
+  return more.length === 0
+    ? [
+        warning(
+          'batch-result',
+          `${saidFile(first.path)} is no job: it is ${first.called}, a result of ours`,
+          { at: { file: first.path }, hint },
+        ),
+      ]
+    : [
+        warning(
+          'batch-result',
+          `${results.length} files are no jobs but results of ours: ${inWords(named)}`,
+          { at: { file: folder }, hint },
+        ),
+      ];
+}
 
 const emptyFolder = (name: string): Diagnostic =>
   error('batch-empty', `the folder "${name}" holds no job`, {

@@ -16,6 +16,7 @@ import type { JobTask } from './job-task.ts';
 import { partName } from './line-file.ts';
 import type { JobDone } from './run-job.ts';
 import type { CountedJob } from './tally.ts';
+import { whyRecalled } from './why-not-done.ts';
 
 export type Standing = {
   /** Jobs that need not be done again. */
@@ -54,7 +55,7 @@ export async function standing(
         break;
       }
       undone = undefined;
-      jobs.push({ job: task.id, status: record['status'] as JobStatus, told: '' });
+      jobs.push({ job: task.id, status: record['status'] as JobStatus, ...whyRecalled(record) });
       bytes = end;
     }
   }
@@ -100,7 +101,7 @@ async function finishedJobs(
       return undefined;
     }
     const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;
-    return { job: task.id, seq: task.seq, status, exit, line, told: '' };
+    return { job: task.id, seq: task.seq, status, exit, line, ...whyRecalled(record) };
   };
 }
 

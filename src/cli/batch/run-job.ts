@@ -2,7 +2,6 @@
 import { createHash } from 'node:crypto';
 import { isAbsolute, relative } from 'node:path';
 import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
-import { renderDiagnostic } from '../../render/diagnostic-text.ts';
 import { renderNdjson } from '../../render/json.ts';
 import { batchRecord, type FinishedJob, type JobStatus } from '../../report/batch/batch-record.ts';
 import { answerIsNo, type Command, type World } from '../command.ts';
@@ -12,14 +11,14 @@ import { version } from '../version.ts';
 import { filesOfTask, type JobTask } from './job-task.ts';
 import { createJobWorlds, type LoadedSums } from './job-world.ts';
 import { toPiece } from './vehicle-part.ts';
+import { type WhyNotDone, whyNotDone } from './why-not-done.ts';
 
 /** What a job came to, ready to be written. */
-export type JobDone = Pick<FinishedJob, 'job' | 'seq' | 'status' | 'exit'> & {
-  /** The record as a line. */
-  readonly line: string;
-  /** The first error as people are told it; empty where there is none. */
-  readonly told: string;
-};
+export type JobDone = Pick<FinishedJob, 'job' | 'seq' | 'status' | 'exit'> &
+  WhyNotDone & {
+    /** The record as a line. */
+    readonly line: string;
+  };
 
 export type JobRunner = (task: JobTask) => Promise<JobDone>;
 
@@ -42,14 +41,11 @@ export function createJobRunner(command: Command, { found, ...around }: JobSetup
   };
 }
 
-export const finished = (job: FinishedJob): JobDone => {
-  const [first] = job.diagnostics.filter(({ severity }) => severity === 'error');
-  return {
-    ...{ job: job.job, seq: job.seq, status: job.status, exit: job.exit },
-    line: renderNdjson([batchRecord(job, version)]),
-    told: first === undefined ? '' : renderDiagnostic(first),
-  };
-};
+export const finished = (job: FinishedJob): JobDone => ({
+  ...{ job: job.job, seq: job.seq, status: job.status, exit: job.exit },
+  line: renderNdjson([batchRecord(job, version)]),
+  ...whyNotDone(job.diagnostics),
+});
 
 /** The same question is asked again where this is the same, and so are the files. */
 export const settingsSumOf = (

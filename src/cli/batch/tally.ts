@@ -1,17 +1,13 @@
 /** How a batch goes: counted while it runs, told at its end. */
-
 import { counted } from '../../base/counted.ts';
+import { inWords } from '../../base/in-words.ts';
 import { printable } from '../../render/printable.ts';
 import type { JobStatus } from '../../report/batch/batch-record.ts';
 import { exitCodes } from '../exit-code.ts';
+import type { WhyNotDone } from './why-not-done.ts';
 
 /** What of a job is counted. */
-export type CountedJob = {
-  readonly job: string;
-  readonly status: JobStatus;
-  /** Its first error as people are told it. */
-  readonly told: string;
-};
+export type CountedJob = WhyNotDone & { readonly job: string; readonly status: JobStatus };
 
 export type Tally = {
   readonly add: (job: CountedJob) => void;
@@ -22,19 +18,30 @@ export type Tally = {
   readonly summary: (jobs: number, stood: number) => readonly string[];
 };
 
-/** Failures that are told one by one; more are counted. */
+/** Reasons that are told, and names of jobs for each; more are counted. */
 const mostTold = 5;
+
+type Alike = { readonly first: CountedJob; readonly jobs: string[]; count: number };
 
 export function createTally(): Tally {
   const counts: Record<JobStatus, number> = { done: 0, refused: 0, failed: 0 };
-  const failures: string[] = [];
+  const reasons = new Map<string, Alike>();
   const seen = (): number => counts.done + counts.refused + counts.failed;
   const wrong = (): number => counts.refused + counts.failed;
+  const note = (job: CountedJob): void => {
+    const key = `${job.status} ${job.reason}`;
+    const alike = reasons.get(key);
+    if (alike === undefined) {
+      if (reasons.size < mostTold) reasons.set(key, { first: job, jobs: [job.job], count: 1 });
+      return;
+    }
+    alike.count += 1;
+    if (alike.jobs.length < mostTold) alike.jobs.push(job.job);
+  };
   return {
-    add: ({ job, status, told }) => {
-      counts[status] += 1;
-      if (status === 'done' || failures.length >= mostTold) return;
-      failures.push(`job ${printable(JSON.stringify(job))} ${status}\n${told.trimEnd()}`.trimEnd());
+    add: (job) => {
+      counts[job.status] += 1;
+      if (job.status !== 'done') note(job);
     },
     seen,
     exit: () => {
@@ -42,10 +49,11 @@ export function createTally(): Tally {
       return counts.done === 0 ? exitCodes.data : exitCodes.someFailed;
     },
     summary: (jobs, stood) => {
-      const more = wrong() - failures.length;
+      const told = [...reasons.values()];
+      const more = wrong() - told.reduce((sum, { count }) => sum + count, 0);
       const left = jobs - seen();
       return [
-        ...failures,
+        ...told.map(alikeText),
         ...(more > 0 ? [`and ${counted(more, 'more job')} not done`] : []),
         [
           `${counted(jobs, 'job')}: ${counts.done} done`,
@@ -57,4 +65,11 @@ export function createTally(): Tally {
       ];
     },
   };
+}
+
+function alikeText({ first, jobs, count }: Alike): string {
+  const names = jobs.map((job) => printable(JSON.stringify(job)));
+  const more = count > jobs.length ? [`${count - jobs.length} more`] : [];
+  const who = `${count === 1 ? 'job' : 'jobs'} ${inWords([...names, ...more])} ${first.status}`;
+  return `${who}${count === 1 ? '' : ' alike'}\n${first.told.trimEnd()}`.trimEnd();
 }

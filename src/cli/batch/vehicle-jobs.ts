@@ -12,8 +12,9 @@ import type { IntakeOptions } from '../../intake/intake-options.ts';
 import { createLongPieces } from '../../intake/long-pieces.ts';
 import { type IntakeDecisions, readGaugeFile } from '../../intake/read-gauge-file.ts';
 import { singleVehicles, type VehicleSource } from '../../intake/single-vehicles.ts';
+import { type Chunks, chunksOf } from '../chunks.ts';
 import type { World } from '../command.ts';
-import { type Chunks, changedFile, chunksOf } from '../long-input.ts';
+import { changedFile } from '../long-input.ts';
 import { toPart, type VehiclePart } from './vehicle-part.ts';
 
 export type VehicleJob = { readonly vehicle: string; readonly part: VehiclePart };

@@ -3,20 +3,22 @@ import { suggest } from '../../base/did-you-mean.ts';
 import { methodListBlocks } from '../../report/methods/method-list-blocks.ts';
 import { methodListRecord, shownMethodRecord } from '../../report/methods/methods-record.ts';
 import { shownMethodBlocks } from '../../report/methods/shown-method-blocks.ts';
+import { suppliesBlocks, suppliesRecord } from '../../report/methods/supplies-pages.ts';
 import { listMethods, methodSources, showMethod } from '../../tasks/methods/methods.ts';
 import { methodAssumptions } from '../../tasks/methods/methods-assumptions.ts';
 import { ratesReport } from '../../tasks/methods/rates-report.ts';
+import { supplies } from '../../work/supplies.ts';
 import { type Command, failed } from '../command.ts';
 import { loadWithRates } from '../load/load-rates.ts';
 import { loadShopSettings } from '../load/load-settings.ts';
 import { version } from '../version.ts';
 
-const ACTIONS = ['list', 'show'] as const;
+const ACTIONS = ['list', 'show', 'materials'] as const;
 
 export const methodsCommand: Command = {
   name: 'methods',
-  summary: 'list what cuts how much, or show how one rate is reckoned',
-  operands: 'list | show <id>',
+  summary: 'list what cuts how much, show how a rate is reckoned, list what is used up',
+  operands: 'list | show <id> | materials',
   words: ACTIONS,
   filesOf: () => [],
   options: ['shop', 'rates'],
@@ -24,6 +26,7 @@ export const methodsCommand: Command = {
     'leastcut methods list',
     'leastcut methods show da/foam-medium/medium',
     'leastcut methods list --rates samples/rates.json',
+    'leastcut methods materials',
     'leastcut methods show rotary --shop samples/shop.json --format json',
   ],
   run: async ([action = 'list', id, ...excess], options, world) => {
@@ -34,6 +37,14 @@ export const methodsCommand: Command = {
     const { value: settings, diagnostics: found } = await loadWithRates(plain.value, world);
     const diagnostics = [...plain.diagnostics, ...found];
     if (settings === undefined || hasErrors(diagnostics)) return failed(diagnostics);
+    if (action === 'materials') {
+      const used = supplies(settings.work, settings.correction);
+      return {
+        pages: () => [suppliesBlocks(used)],
+        records: () => [suppliesRecord(used, { version, diagnostics })],
+        diagnostics,
+      };
+    }
     const rates = ratesReport(settings);
     const sources = methodSources(settings);
     const assumptions = methodAssumptions(settings);
@@ -58,7 +69,7 @@ export const methodsCommand: Command = {
   },
 };
 
-const HINT = 'leastcut methods list, or leastcut methods show <id>';
+const HINT = 'leastcut methods list, leastcut methods show <id>, or leastcut methods materials';
 
 function operandProblem(
   action: string,
@@ -69,7 +80,8 @@ function operandProblem(
     const message = `"${action}" is nothing that methods does`;
     return error('usage-option-value', message, { hint: suggest(action, ACTIONS) ?? HINT });
   }
-  if ((action === 'list') === (id === undefined) && excess.length === 0) return undefined;
-  const takes = action === 'list' ? 'nothing more' : 'one id';
+  const takesId = action === 'show';
+  if (takesId === (id !== undefined) && excess.length === 0) return undefined;
+  const takes = takesId ? 'one id' : 'nothing more';
   return error('usage-option-value', `methods ${action} takes ${takes}`, { hint: HINT });
 }

@@ -7,6 +7,7 @@ import type { LoadedFile } from '../../tasks/read/read-request.ts';
 import type { World } from '../command.ts';
 import { sha256Of } from './checksum.ts';
 import { statOrNothing } from './file-status.ts';
+import { missingHint } from './missing-file.ts';
 import { reasonOf, systemCodeOf } from './system-code.ts';
 
 /** Bytes without a line end after which a file is no text in lines, whatever the limit on rows. */
@@ -103,7 +104,8 @@ function unreadable(name: string, problem: unknown): Diagnostic {
   const at = { file: name };
   const code = systemCodeOf(problem);
   if (code === 'ENOENT') {
-    return error('file-missing', `there is no file "${name}"`, { at, hint: 'check the path' });
+    const hint = missingHint(name);
+    return error('file-missing', `there is no file "${name}"`, { at, hint });
   }
   return error('file-unreadable', `${saidFile(name)} cannot be read: ${reasonOf(problem)}`, {
     at,

@@ -53,7 +53,7 @@ export async function problemBeforehand(
   }
   if (options.fields !== undefined && options.format !== 'csv') {
     return error('usage-option-value', '--fields chooses columns of a table, and only csv is one', {
-      hint: 'add --format csv',
+      hint: 'add --format csv; --fields= with it lists the columns',
     });
   }
   const outputs = outputsOf(options);

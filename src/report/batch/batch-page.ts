@@ -1,7 +1,7 @@
 /** A batch as a page for people: a row a job, and what went wrong in full below. */
 
 import { counted } from '../../base/counted.ts';
-import { shown } from '../../base/rounding.ts';
+import { rangeShown, shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { column } from '../columns.ts';
@@ -13,6 +13,7 @@ import {
   type DataCell,
   gap,
   list,
+  paragraph,
   title,
 } from '../model.ts';
 import { amountText } from '../quote/money-text.ts';
@@ -40,10 +41,8 @@ const figure =
 const range =
   (least: string, most: string, textOf: (value: number, row: SummaryRow) => string) =>
   (row: SummaryRow): string => {
-    const ends = [numberOf(row, least), numberOf(row, most)].flatMap((value) =>
-      value === null ? [] : [textOf(value, row)],
-    );
-    return ends.length === 0 ? NONE : [...new Set(ends)].join('–');
+    const ends = [numberOf(row, least), numberOf(row, most)].filter((value) => value !== null);
+    return ends.length === 0 ? NONE : rangeShown(ends, (value) => textOf(value, row));
   };
 
 const of =
@@ -65,25 +64,41 @@ const priced = (row: SummaryRow): string => {
   return amounts === NONE || typeof currency !== 'string' ? NONE : `${amounts}\u00a0${currency}`;
 };
 
+/** From the mildest to the strongest. */
+const aims = (row: SummaryRow): string => {
+  const [first, ...more] = String(row.get('aims') ?? NONE).split(', ');
+  return [first, ...more.slice(-1)].join('–');
+};
+
+/** Hours are of what is worked: none where nothing may be, or nothing wants it. */
+const isUnworked = (row: SummaryRow): boolean =>
+  row.get('status') === 'done' &&
+  (row.get('least_p50_h') === null || row.get('n_panels_worked') === 0);
+
 const right = (heading: string, textOf: ShownColumn['of']): ShownColumn => ({
   title: heading,
   align: 'right',
   of: textOf,
 });
 
-function columnsOf(command: string, unit: LengthUnit): readonly ShownColumn[] {
+function columnsOf(
+  command: string,
+  rows: readonly SummaryRow[],
+  unit: LengthUnit,
+): readonly ShownColumn[] {
   const film = (value: number): string => thicknessText(value, unit, 1);
   const name = unitName(unit);
+  const quoted = rows.filter((row) => row.get('aims') !== null);
   switch (command) {
     case 'survey':
       return [
-        right('panels read', of('panels_read', 'panels')),
+        right('panels read', of('n_panels_read', 'n_panels')),
         right(`least film (${name})`, figure('thinnest_um', film)),
         right(`least that may go (${name})`, figure('least_budget_um', film)),
       ];
     case 'plan':
       return [
-        right('panels worked', of('panels_worked', 'panels')),
+        right('panels worked', of('n_panels_worked', 'n_panels')),
         right(
           'clears at least',
           figure('least_expected_pct', (value) => `${shown(value, 0)}\u00a0%`),
@@ -96,11 +111,12 @@ function columnsOf(command: string, unit: LengthUnit): readonly ShownColumn[] {
       ];
     default:
       return [
+        ...(new Set(quoted.map(aims)).size > 1 ? [{ ...column('aims'), of: aims }] : []),
         right('hours', range('least_p50_h', 'most_p80_h', hours)),
         right('price', priced),
         right(
           'not promised',
-          figure('exclusions', (value) => counted(value, 'thing')),
+          figure('n_exclusions', (value) => counted(value, 'thing')),
         ),
       ];
   }
@@ -117,7 +133,8 @@ export function batchBlocks(
   rows: readonly SummaryRow[],
   unit: LengthUnit,
 ): readonly Block[] {
-  const columns = columnsOf(command, unit);
+  const columns = columnsOf(command, rows, unit);
+  const unworked = rows.filter(isUnworked);
   const wrong = rows.filter((row) => row.get('status') !== 'done');
   const text = (row: SummaryRow, name: string): string => String(row.get(name) ?? NONE);
   return [
@@ -138,6 +155,9 @@ export function batchBlocks(
         ...columns.map((column) => cell(column.of(row))),
       ]),
     },
+    ...(unworked.length === 0
+      ? []
+      : [gap, paragraph('Nothing polished', unworked.map((row) => text(row, 'job')).join(', '))]),
     ...(wrong.length === 0
       ? []
       : [

@@ -27,9 +27,9 @@ const steps = (panel: MachineRecord) => [
 const worked = (result: MachineRecord) => panels(result).filter((panel) => steps(panel).length > 0);
 
 const surveyFigures: Figures = [
-  { name: 'panels', of: (result) => panels(result).length },
+  { name: 'n_panels', of: (result) => panels(result).length },
   {
-    name: 'panels_read',
+    name: 'n_panels_read',
     of: (result) => panels(result).filter((panel) => at(panel, 'mean_um') !== null).length,
   },
   {
@@ -48,8 +48,8 @@ const surveyFigures: Figures = [
 ];
 
 const planFigures: Figures = [
-  { name: 'panels', of: (result) => panels(result).length },
-  { name: 'panels_worked', of: (result) => worked(result).length },
+  { name: 'n_panels', of: (result) => panels(result).length },
+  { name: 'n_panels_worked', of: (result) => worked(result).length },
   {
     name: 'least_expected_pct',
     of: (result) => leastOf(worked(result).map((panel) => at(panel, 'correction', 'expected_pct'))),
@@ -76,6 +76,13 @@ function inCurrency(result: MachineRecord, minor: DataCell): DataCell {
 /** Of the aims side by side, the least and the most. */
 const quoteFigures: Figures = [
   { name: 'kind', of: (result) => plain(at(result, 'kind')) },
+  {
+    name: 'aims',
+    of: (result) =>
+      options(result)
+        .map((option) => at(option, 'aim'))
+        .join(', '),
+  },
   { name: 'currency', of: (result) => plain(at(result, 'currency')) },
   { name: 'currency_digits', of: (result) => plain(at(result, 'currency_digits')) },
   {
@@ -102,7 +109,7 @@ const quoteFigures: Figures = [
     name: 'most_p80_h',
     of: (result) => mostOf(options(result).map((option) => at(option, 'time', 'p80_h'))),
   },
-  { name: 'exclusions', of: (result) => list(result, 'exclusions').length },
+  { name: 'n_exclusions', of: (result) => list(result, 'exclusions').length },
 ];
 
 const figuresOf: Readonly<Record<string, Figures>> = {
@@ -120,6 +127,7 @@ export const summaryColumns = (command: string): readonly string[] => [
   ...jobColumns,
   ...resultColumns,
   ...(figuresOf[command] ?? []).map(({ name }) => name),
+  'error_code',
   'error',
 ];
 
@@ -132,6 +140,7 @@ export function summaryRow(command: string, record: MachineRecord): readonly Dat
     ...jobColumns.map((key) => plain(at(record, key))),
     ...resultColumns.map((key) => (isResult ? plain(at(result, key)) : null)),
     ...(figuresOf[command] ?? []).map(({ of }) => (isResult ? of(result as MachineRecord) : null)),
+    plain(at(error, 'code')),
     plain(at(error, 'message')),
   ];
 }

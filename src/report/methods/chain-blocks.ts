@@ -4,7 +4,8 @@ import { unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { MethodChain, SkinHeat } from '../../correction/removal/method.ts';
 import type { ShownMethod } from '../../tasks/methods/methods.ts';
-import { column, figures } from '../columns.ts';
+import { column, figures, measures } from '../columns.ts';
+import { joined } from '../facts.ts';
 import { type Block, cell, gap, paragraph } from '../model.ts';
 import { type ChainLine, chainLines, machineLines, rangeText } from './method-words.ts';
 
@@ -46,17 +47,22 @@ const heatBlocks = ({ heat }: MethodChain): readonly Block[] => [
   paragraph(null, HEAT),
 ];
 
-const HEAT =
-  'Warming by friction in °C, and what the panel reaches. Stand: seconds that the running pad may rest on one spot before it is at the caution.';
+const HEAT = joined(
+  [
+    'Warming by friction in °C, and what the panel reaches.',
+    'Stand: seconds that the running pad may rest on one spot before it is at the caution.',
+  ],
+  ' ',
+);
 
 const heatTable = (heat: readonly SkinHeat[]): Block => ({
   kind: 'table',
   columns: [
     column('heat'),
-    figures('one pass'),
-    figures('one set'),
-    figures('a step'),
-    figures('reaches °C'),
+    { ...figures('one pass'), said: 'one pass warms by', unit: '°C' },
+    { ...figures('one set'), said: 'one set warms by', unit: '°C' },
+    { ...figures('a step'), said: 'a step warms by', unit: '°C' },
+    measures('reaches', '°C'),
     column('verdict'),
     figures('stand at most'),
   ],

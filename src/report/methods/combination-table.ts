@@ -4,11 +4,19 @@ import { unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { MethodChain } from '../../correction/removal/method.ts';
 import { column, figures } from '../columns.ts';
-import { type Block, cell } from '../model.ts';
+import { joined } from '../facts.ts';
+import { type Block, cell, type Facts } from '../model.ts';
 import { basisOf, rangeText, stagesText } from './method-words.ts';
 
-export const rangeLegend = (unit: LengthUnit): string =>
-  `${unitName(unit)} a set: nine cases of ten lie within, over paints as they come. min: minutes of one set on one section, machine running. Mildest first.`;
+export const rangeLegend = (unit: LengthUnit): Facts =>
+  joined(
+    [
+      `${unitName(unit)} a set: nine cases of ten lie within, over paints as they come.`,
+      'min: minutes of one set on one section, machine running.',
+      'Mildest first.',
+    ],
+    ' ',
+  );
 
 export const combinationTable = (
   combinations: readonly MethodChain[],
@@ -18,7 +26,7 @@ export const combinationTable = (
   columns: [
     column('combination'),
     figures(`${unitName(unit)} a set`),
-    figures('min'),
+    { ...figures('min'), said: 'a set on a section takes', unit: 'min' },
     figures('haze'),
     column('stages'),
     column('basis'),

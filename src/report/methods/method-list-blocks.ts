@@ -8,7 +8,7 @@ import type { MethodList } from '../../tasks/methods/methods.ts';
 import type { RatesReport } from '../../tasks/methods/rates-report.ts';
 import type { Assumption } from '../../tasks/settings/assumption.ts';
 import { assumedBlocks } from '../assumption-blocks.ts';
-import { column, figures } from '../columns.ts';
+import { column, figures, measures } from '../columns.ts';
 import { type Block, cell, gap, paragraph, title } from '../model.ts';
 import { combinationTable, rangeLegend } from './combination-table.ts';
 import { motionText, stagesText } from './method-words.ts';
@@ -63,8 +63,8 @@ const machineTable = (machines: readonly Machine[]): Block => ({
     column('machine'),
     column('what it is'),
     column('motion'),
-    figures('pad mm'),
-    figures('force N'),
+    measures('pad', 'mm'),
+    measures('force', 'N'),
   ],
   rows: machines.map((machine) => [
     cell(machine.id),

@@ -10,8 +10,9 @@ import {
 } from '../../correction/rates/rate-foretelling.ts';
 import type { RatesReport, ReportedReading } from '../../tasks/methods/rates-report.ts';
 import { column, figures } from '../columns.ts';
+import { joined } from '../facts.ts';
 import { factorText } from '../log-factor.ts';
-import { type Block, cell, paragraph } from '../model.ts';
+import { type Block, cell, paragraph, type Said } from '../model.ts';
 
 export const ratesBlocks = (rates: RatesReport | null, unit: LengthUnit): readonly Block[] =>
   rates === null
@@ -22,30 +23,37 @@ export const ratesBlocks = (rates: RatesReport | null, unit: LengthUnit): readon
         ...unlikeOthers(rates, unit),
       ];
 
-function restsOn({ name, readings, vehicles, usualPaint, byEye, unknown }: RatesReport): string {
+function restsOn({ name, readings, vehicles, usualPaint, byEye, unknown }: RatesReport): Said {
   const others = [
     ...(byEye === 0 ? [] : [`${byEye} by eye alone`]),
     ...(unknown === 0 ? [] : [`${unknown} with what is not known here`]),
   ];
-  const left = others.length === 0 ? '' : ` Not used: ${others.join(', ')}.`;
-  return `${counted(readings.length, 'observation')} of ${counted(vehicles, 'vehicle')} in ${name}. Paint as it comes here gives way ${factorText(usualPaint)} as fast as usual paint.${left}`;
+  return joined(
+    [
+      `${counted(readings.length, 'observation')} of ${counted(vehicles, 'vehicle')} in ${name}.`,
+      `Paint as it comes here gives way ${factorText(usualPaint)} as fast as usual paint.`,
+      ...(others.length === 0 ? [] : [`Not used: ${others.join(', ')}.`]),
+    ],
+    ' ',
+  );
 }
 
 /** So few vehicles prove nothing. */
 const FEW_VEHICLES = 6;
 
-function foretellingText(record: ForetellingRecord | null, unit: LengthUnit): string {
+function foretellingText(record: ForetellingRecord | null, unit: LengthUnit): Said {
   if (record === null) {
     return `too few to say how well they foretell: that takes ${LEAST_READINGS} observations of ${LEAST_VEHICLES} vehicles.`;
   }
   const { readings, vehicles, error, builtInError, noise, within, nearer } = record;
   const um = (value: number): string => thicknessText(value, unit, unit === 'um' ? 2 : 3);
-  return [
+  const told = [
     `each vehicle by the others alone is ${um(error)} ${unitName(unit)} a set off, by the built-in rates ${um(builtInError)}; of either, ${um(noise)} is the gauge’s own noise.`,
     `${within} of ${readings} lie in the range that is to hold nine of ten, and ${nearer} of ${vehicles} vehicles nearer than by the built-in rates.`,
     ...(error < builtInError ? [] : ['So far they foretell no better than the built-in ones.']),
     ...(vehicles < FEW_VEHICLES ? ['From so few vehicles that is a hint, no proof.'] : []),
-  ].join(' ');
+  ];
+  return joined(told, ' ');
 }
 
 /** Chance that any of the observations lies so far out, either way, by itself. */
@@ -63,7 +71,12 @@ function unlikeOthers(rates: RatesReport, unit: LengthUnit): readonly Block[] {
   });
   return odd.length === 0
     ? []
-    : [paragraph('Unlike the others', `${odd.join('; ')}. Look for a slip there.`)];
+    : [
+        paragraph(
+          'Unlike the others',
+          joined([joined(odd, '; ', '.'), 'Look for a slip there.'], ' '),
+        ),
+      ];
 }
 
 /** The observations in which a combination was worked, beside what the other vehicles foretell. */
@@ -107,7 +120,10 @@ export function observationTable(
     },
     paragraph(
       null,
-      'Took: all sets, with its standard error. Foretold: by the other vehicles alone.',
+      joined(
+        ['Took: all sets, with its standard error.', 'Foretold: by the other vehicles alone.'],
+        ' ',
+      ),
     ),
   ];
 }

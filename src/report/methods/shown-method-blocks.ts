@@ -9,6 +9,7 @@ import type { MethodNumber } from '../../tasks/methods/method-numbers.ts';
 import type { ShownMethod } from '../../tasks/methods/methods.ts';
 import type { RatesReport } from '../../tasks/methods/rates-report.ts';
 import { column, figures } from '../columns.ts';
+import { joined } from '../facts.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
 import { chainBlocks } from './chain-blocks.ts';
 import { combinationTable, rangeLegend } from './combination-table.ts';
@@ -57,14 +58,40 @@ function combinationBlocks(
       : [
           paragraph(
             'Measured by the shop',
-            `${rangeText(own.range, unit)} ${unitName(unit)} a set${measuredAt === null ? '' : ` (${measuredAt})`}${own.note === undefined ? '' : `, ${own.note}`}; reckoned it would be ${rangeText(derived, unit)}. ${rates === null ? 'What was measured counts.' : 'From there the own rates start.'}`,
+            joined(
+              [
+                joined(
+                  [
+                    `${rangeText(own.range, unit)} ${unitName(unit)} a set${measuredAt === null ? '' : ` (${measuredAt})`}${own.note === undefined ? '' : `, ${own.note}`}`,
+                    reckoned(derived, unit),
+                  ],
+                  '; ',
+                  '.',
+                ),
+                rates === null ? 'What was measured counts.' : 'From there the own rates start.',
+              ],
+              ' ',
+            ),
           ),
         ];
   const uses = stages.length === 0 ? 'serves no stage' : `serves to ${stages.join(', ')}`;
   return [
     paragraph(
       null,
-      `Takes ${rangeText(rate, unit)} ${unitName(unit)} a set in nine cases of ten; ${shown(chain.sectionMinutes, 1)} min a section, ${shown(chain.minutesPerSquareMetre, 1)} min/m². Leaves haze of grade ${figure(combination.haze)}; ${uses}.`,
+      joined(
+        [
+          joined(
+            [
+              `Takes ${rangeText(rate, unit)} ${unitName(unit)} a set in nine cases of ten`,
+              `${shown(chain.sectionMinutes, 1)} min a section, ${shown(chain.minutesPerSquareMetre, 1)} min/m²`,
+            ],
+            '; ',
+            '.',
+          ),
+          joined([`Leaves haze of grade ${figure(combination.haze)}`, uses], '; ', '.'),
+        ],
+        ' ',
+      ),
     ),
     ...measured,
     ...(rates === null ? [] : learnedBlocks(chain, rates, unit)),
@@ -77,18 +104,28 @@ function learnedBlocks(
   unit: LengthUnit,
 ): readonly Block[] {
   if (learned === null || learned.observations === 0) {
-    const text = `none of the observations in ${rates.name} is of this combination; they move it as far as it shares its machine, pad or product with others, and by the paint that comes here. Reckoned it would be ${rangeText(derived, unit)}.`;
-    return [paragraph('Not observed', text), ...ratesBlocks(rates, unit)];
+    const text = [
+      `none of the observations in ${rates.name} is of this combination; they move it as far as it shares its machine, pad or product with others, and by the paint that comes here.`,
+      `Reckoned it would be ${rangeText(derived, unit)}.`,
+    ];
+    return [paragraph('Not observed', joined(text, ' ')), ...ratesBlocks(rates, unit)];
   }
   const { range, observations, vehicles } = learned;
-  const text = `${rangeText(range, unit)} ${unitName(unit)} a set, from ${counted(observations, 'observation')} on ${counted(vehicles, 'vehicle')}; reckoned it would be ${rangeText(derived, unit)}.`;
+  const text = [
+    `${rangeText(range, unit)} ${unitName(unit)} a set, from ${counted(observations, 'observation')} on ${counted(vehicles, 'vehicle')}`,
+    reckoned(derived, unit),
+  ];
   return [
-    paragraph('Learned', text),
+    paragraph('Learned', joined(text, '; ', '.')),
     ...ratesBlocks(rates, unit),
     gap,
     ...observationTable(rates, combination.id, unit),
   ];
 }
+
+/** What it would take by the numbers alone. */
+const reckoned = (derived: MethodChain['derived'], unit: LengthUnit): string =>
+  `reckoned it would be ${rangeText(derived, unit)}`;
 
 /** Which files the lines are of. */
 const fileLine = (numbers: readonly MethodNumber[]): readonly Block[] => {
@@ -127,6 +164,9 @@ const sourceList = (numbers: readonly MethodNumber[]): readonly Block[] => {
 
 const changeList = (numbers: readonly MethodNumber[]): readonly Block[] => {
   const items = numbers.flatMap(({ id, value }) => (id === null ? [] : [`"${id}": ${value}`]));
-  const label = 'To change a number, write it under "numbers" in the shop file';
+  const label = {
+    text: 'To change a number, write it under "numbers" in the shop file',
+    short: 'To change a number',
+  };
   return items.length === 0 ? [] : [list(label, items)];
 };

@@ -3,7 +3,8 @@ import { shown } from '../../base/rounding.ts';
 import type { PriceList } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { type NeededMaterial, neededMaterials } from '../../work/to-buy.ts';
-import { type Block, paragraph } from '../model.ts';
+import { about, joined } from '../facts.ts';
+import { type Block, type Facts, paragraph } from '../model.ts';
 import { namesAnd } from '../words.ts';
 import { aimSign } from './quote-words.ts';
 
@@ -25,7 +26,7 @@ export function materialBlocks(
   return [
     ...(prices === null ? [] : toBuyBlocks(all, aims, verbose)),
     ...(all.length > 0 && (verbose || prices === null)
-      ? [paragraph('Materials', `for ${aims}: ${all.map(useText).join(', ')}`)]
+      ? [paragraph('Materials', perAim(`for ${aims}`, all.map(useText)))]
       : []),
   ];
 }
@@ -50,13 +51,18 @@ function toBuyBlocks(all: readonly Across[], aims: string, verbose: boolean): re
   const known = all.filter(({ material }) => material.toBuy !== null);
   if (known.length === 0) return [];
   const buys = known.flatMap(buyText);
-  const told =
-    buys.length === 0 ? 'nothing of what is counted' : `packs for ${aims}: ${buys.join(', ')}`;
+  const told = buys.length === 0 ? 'nothing of what is counted' : perAim(`packs for ${aims}`, buys);
   const rest = all.filter(({ material }) => material.toBuy === null);
   return [
-    paragraph('To buy', rest.length === 0 ? told : `${told}; ${uncountedText(rest, verbose)}`),
+    paragraph(
+      'To buy',
+      rest.length === 0 ? told : joined([told, uncountedText(rest, verbose)], '; '),
+    ),
   ];
 }
+
+/** `for A/B: towels 12/14, wax 27/27 ml`. */
+const perAim = (aims: string, texts: readonly string[]): Facts => about(aims, joined(texts, ', '));
 
 function buyText({ material: { material, listed }, each }: Across): readonly string[] {
   const counts = each.map((one) => one?.toBuy ?? 0);

@@ -1,9 +1,9 @@
 /** Money for people: the amount with as many digits as the currency has. No locale has a say. */
 import { type Currency, type Minor, percentOfShare, type Share } from '../../work/money.ts';
 
-/** `1,234.50`, `-12`; thousands are parted by commas. */
+/** `1,234.50`, `−12`; thousands are parted by commas. */
 export function amountText(amount: Minor, { digits }: Pick<Currency, 'digits'>): string {
-  const sign = amount < 0n ? '-' : '';
+  const sign = amount < 0n ? '−' : '';
   const written = String(amount < 0n ? -amount : amount).padStart(digits + 1, '0');
   const whole = written.slice(0, written.length - digits);
   const parted = whole.replace(/\B(?=(\d{3})+$)/g, ',');

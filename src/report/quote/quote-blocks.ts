@@ -5,7 +5,8 @@ import type { Panel } from '../../film/template/template.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { Assumption } from '../../tasks/settings/assumption.ts';
 import { assumptionBlocks } from '../assumption-blocks.ts';
-import { type Block, gap, paragraph, title } from '../model.ts';
+import { joined } from '../facts.ts';
+import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { heading, strictNote } from '../survey/page-head.ts';
 import { materialBlocks } from './material-blocks.ts';
@@ -19,7 +20,7 @@ import {
   unchargedBlocks,
 } from './quote-notes.ts';
 import { validityText } from './quote-validity.ts';
-import { curveBlocks } from './quote-words.ts';
+import { curveBlocks, isNothingWorked } from './quote-words.ts';
 import { stageCostBlocks } from './stage-cost-lines.ts';
 
 export type QuotePageOptions = PageOptions & {
@@ -39,9 +40,21 @@ export function quoteBlocks(
   const { unit } = options;
   const { kind, prices } = result.settings.money;
   const priceList = prices.value?.list ?? null;
-  return [
+  const head = [
     title(heading(kind.value === 'estimate' ? 'Estimate' : 'Quotation', result, read)),
     ...strictNote(result.settings),
+  ];
+  const news = { ...result, assumptions: result.assumptions.filter(isNews) };
+  if (isNothingWorked(result.options)) {
+    return [
+      ...head,
+      ...missingBlocks(result),
+      ...exclusionBlocks(result, options.verbose),
+      ...assumptionBlocks(news, options),
+    ];
+  }
+  return [
+    ...head,
     paragraph(null, legendText(result, options)),
     gap,
     optionTable(result.options, priceList, unit),
@@ -61,12 +74,12 @@ export function quoteBlocks(
     ...unchargedBlocks(result, options.verbose),
     ...exclusionBlocks(result, options.verbose),
     ...(options.verbose ? termsBlocks(result) : []),
-    ...assumptionBlocks({ ...result, assumptions: result.assumptions.filter(isNews) }, options),
+    ...assumptionBlocks(news, options),
   ];
 }
 
 /** What it is, and what the columns are. */
-function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions): string {
+function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions): Said {
   const { money, price } = settings;
   const prices = money.prices.value;
   const validity = validityText(prices, date);
@@ -79,14 +92,29 @@ function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions)
     prices === null
       ? `Film in ${unitName(unit)}`
       : `Film and money in ${unitName(unit)} and ${prices.list.currency.code}`;
-  return [
-    ...(validity === null ? [] : [validity]),
-    `${what}; priced at hours that ${share}\u00a0% of such jobs keep within.`,
-    `${units}. Clears: of the marks on all that was read, left panels too; spent: mean film there; left: least clear (topcoat) left; hours: one person, half to four in five of such jobs; +1 %: each further per cent.`,
-  ].join(' ');
+  const offer = joined(
+    [what, `priced at hours that ${share}\u00a0% of such jobs keep within`],
+    '; ',
+    '.',
+  );
+  const columns = joined(
+    [
+      'Clears: of the marks on all that was read, left panels too',
+      'spent: mean film there',
+      'left: least clear (topcoat) left',
+      'hours: one person, half to four in five of such jobs',
+      '+1 %: each further per cent',
+    ],
+    '; ',
+    '.',
+  );
+  return joined([...(validity === null ? [] : [validity]), offer, `${units}.`, columns], ' ');
 }
 
-/** What other lines of the page say. */
-const SAID: readonly string[] = ['quote-kind', 'quote-hours', 'quote-materials'];
+/** What other lines of the page say, and what survey and plan say of how much may go. */
+const SAID: readonly string[] = [
+  ...['quote-kind', 'quote-hours', 'quote-materials'],
+  ...['taken-exact', 'taken-instead'],
+];
 
 const isNews = ({ code }: Assumption): boolean => !SAID.includes(code);

@@ -7,20 +7,29 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { partForOwner } from '../../work/exclusions.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
-import { type Block, list, paragraph, title } from '../model.ts';
+import { joined } from '../facts.ts';
+import { type Block, list, paragraph, type Said, title } from '../model.ts';
 import type { QuotePageOptions } from './quote-blocks.ts';
 import { choiceBlocks, choiceColumns, choicesOf } from './quote-choices.ts';
 import { partCells } from './quote-lines.ts';
 import { validityText } from './quote-validity.ts';
-import { curveBlocks, exclusionText, reversalTexts, shortTexts } from './quote-words.ts';
+import {
+  areWithoutMarks,
+  curveBlocks,
+  exclusionText,
+  isNothingWorked,
+  reversalTexts,
+  shortTexts,
+} from './quote-words.ts';
 import { taxBlocks } from './tax-block.ts';
 
 export function customerBlocks(
   result: QuoteResult,
   { unit, date }: QuotePageOptions,
 ): readonly Block[] {
-  const { exclusions, settings } = result;
+  const { settings } = result;
   const { money } = settings;
+  if (isNothingWorked(result.options)) return nothingBlocks(result, date);
   return [
     title(headingText(result)),
     ...addressBlocks(result),
@@ -30,13 +39,8 @@ export function customerBlocks(
     ...shortBlocks(choicesOf(result).map(({ option }) => option)),
     ...partsBlocks(result),
     ...orderBlocks(result),
-    ...(exclusions.length === 0
-      ? []
-      : [list('What is not promised, and why', exclusions.map(exclusionText))]),
-    paragraph(
-      'What polishing does',
-      'It takes off a thin layer of the paint, and with it the marks in that layer. More marks go if more paint goes, and paint that is gone does not come back: what is left is yours for later years.',
-    ),
+    ...notPromisedBlocks(result),
+    ...polishingBlocks,
     ...curveBlocks(
       result,
       'Marks that go, against paint that is taken, over all that was measured',
@@ -48,6 +52,40 @@ export function customerBlocks(
   ];
 }
 
+/** Of a car that nothing is done to: what was found, and why. No choice, no price, nothing that holds. */
+const nothingBlocks = (result: QuoteResult, date: string | null): readonly Block[] => [
+  title(headingText(result)),
+  ...addressBlocks(result),
+  date === null ? dayForm : paragraph('Date', date),
+  paragraph(
+    'What we found',
+    areWithoutMarks(result.options)
+      ? 'There is no mark that wants polishing on what was measured.'
+      : 'Nothing on this car can be polished; why is said below.',
+  ),
+  ...notPromisedBlocks(result),
+  ...polishingBlocks,
+  list('What to know', knowBlocks(result)),
+];
+
+const notPromisedBlocks = ({ exclusions }: QuoteResult): readonly Block[] =>
+  exclusions.length === 0
+    ? []
+    : [list('What is not promised, and why', exclusions.map(exclusionText))];
+
+const polishingBlocks: readonly Block[] = [
+  paragraph(
+    'What polishing does',
+    joined(
+      [
+        'It takes off a thin layer of the paint, and with it the marks in that layer.',
+        'More marks go if more paint goes, and paint that is gone does not come back: what is left is yours for later years.',
+      ],
+      ' ',
+    ),
+  ),
+];
+
 /** Who offers it, and to whom. */
 function addressBlocks({ settings: { money }, identity }: QuoteResult): readonly Block[] {
   const from = [money.shop, ...(money.prices.value?.contact ?? [])].filter(Boolean).join(', ');
@@ -58,11 +96,14 @@ function addressBlocks({ settings: { money }, identity }: QuoteResult): readonly
   ];
 }
 
-/** A day to write in where nobody asked for one, as it holds from then. */
+/** A day to write in where nobody asked for one. */
+const dayForm: Block = { kind: 'form', fields: ['Date'] };
+
+/** What is offered holds from that day. */
 function dateBlocks({ settings: { money } }: QuoteResult, date: string | null): readonly Block[] {
   const validity = validityText(money.prices.value, date);
   return [
-    ...(date === null ? [{ kind: 'form', fields: ['Date'] } as const] : []),
+    ...(date === null ? [dayForm] : []),
     ...(validity === null ? [] : [paragraph('When', validity)]),
   ];
 }
@@ -92,14 +133,19 @@ function headingText({ vehicle, identity, settings }: QuoteResult): string {
   return `${what}: paint correction${of === '' ? '' : ` of ${of}`}`;
 }
 
-const MEANINGS: Readonly<Record<QuoteKind, string>> = {
-  estimate:
-    'This is our best judgement before the work begins. It may change when the work shows what nobody can see now; you are asked before it does.',
-  quotation:
-    'This is a fixed offer for what is written here. It does not change, whatever the work turns out to take.',
+const MEANINGS: Readonly<Record<QuoteKind, readonly string[]>> = {
+  estimate: [
+    'This is our best judgement before the work begins.',
+    'It may change when the work shows what nobody can see now; you are asked before it does.',
+  ],
+  quotation: [
+    'This is a fixed offer for what is written here.',
+    'It does not change, whatever the work turns out to take.',
+  ],
 };
 
-const meaning = ({ settings }: QuoteResult): string => MEANINGS[settings.money.kind.value];
+const meaning = ({ settings }: QuoteResult): Said =>
+  joined(MEANINGS[settings.money.kind.value], ' ');
 
 function partsBlocks(result: QuoteResult): readonly Block[] {
   const list = result.settings.money.prices.value?.list ?? null;

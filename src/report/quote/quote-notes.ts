@@ -5,11 +5,14 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { namingAll } from '../../tasks/settings/assumption.ts';
 import type { PriceList } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
+import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { cheaperTexts } from './cheaper-texts.ts';
 import { sameTexts } from './quote-choices.ts';
 import {
+  areWithoutMarks,
   exclusionText,
+  isNothingWorked,
   percentText,
   reversalTexts,
   shortExclusion,
@@ -17,8 +20,9 @@ import {
 } from './quote-words.ts';
 
 export function missingBlocks({ missingKeys, options, settings }: QuoteResult): readonly Block[] {
-  if (options.every(({ charged }) => charged === null)) {
-    return [paragraph('No price', 'nothing can be polished')];
+  if (isNothingWorked(options)) {
+    const why = areWithoutMarks(options) ? ': no panel has marks to polish' : '';
+    return [paragraph('No price', `nothing is polished under any aim${why}`)];
   }
   if (missingKeys.length === 0) return [];
   if (settings.money.areExample) {
@@ -27,7 +31,12 @@ export function missingBlocks({ missingKeys, options, settings }: QuoteResult): 
     return [paragraph('No price', text)];
   }
   const keys = missingKeys.join(', ');
-  return [paragraph('No price', `the shop file does not say ${keys}; no price is made up`)];
+  return [
+    paragraph(
+      'No price',
+      joined([`the shop file does not say ${keys}`, 'no price is made up'], '; '),
+    ),
+  ];
 }
 
 /** With -v by name. */
@@ -47,7 +56,7 @@ export function shortBlocks(
     ...sameTexts(options),
   ];
   return [
-    ...(texts.length === 0 ? [] : [paragraph('Short of the aim', texts.join('; '))]),
+    ...(texts.length === 0 ? [] : [paragraph('Short of the aim', joined(texts, '; '))]),
     ...notes.map((text) => paragraph('Note', text)),
   ];
 }
@@ -57,7 +66,7 @@ export function exclusionBlocks({ exclusions }: QuoteResult, verbose: boolean): 
   if (exclusions.length === 0) return [];
   return verbose
     ? [list('Not promised', exclusions.map(exclusionText))]
-    : [paragraph('Not promised', `${exclusions.map(shortExclusion).join('; ')}.`)];
+    : [paragraph('Not promised', joined(exclusions.map(shortExclusion), '; ', '.'))];
 }
 
 /** They are alike for all aims, as each is priced by the same share of jobs. */
@@ -78,5 +87,5 @@ export function overrunBlocks(options: readonly QuoteOption[]): readonly Block[]
 
 export function termsBlocks({ settings }: QuoteResult): readonly Block[] {
   const terms = settings.money.prices.value?.terms ?? [];
-  return terms.length === 0 ? [] : [paragraph('Terms', terms.join(' '))];
+  return terms.length === 0 ? [] : [paragraph('Terms', joined(terms, ' '))];
 }

@@ -37,7 +37,7 @@ const columns = [
   'p50_h',
   'p80_h',
   'days',
-  'line',
+  'line_kind',
   'id',
   'name',
   'quantity',
@@ -75,5 +75,5 @@ function optionCells(option: QuoteOption): Row {
 function lineCells(line: QuoteLine | undefined): Row {
   if (line === undefined) return {};
   const { kind, tax_minor: lineTax, ...rest } = lineRecord(line);
-  return { ...rest, line: kind, line_tax_minor: lineTax };
+  return { ...rest, line_kind: kind, line_tax_minor: lineTax };
 }

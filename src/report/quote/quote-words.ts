@@ -87,6 +87,14 @@ export function shortTexts(
 const SAME_SHARE = 0.005;
 
 /** An aim that asks for a finish without haze may have to leave film to it that another cuts with. */
+/** Then there is nothing to choose from, and nothing to pay for. */
+export const isNothingWorked = (options: readonly QuoteOption[]): boolean =>
+  options.every(({ charged }) => charged === null);
+
+/** Nothing is worked because nothing wants it, and not because the paint allows nothing. */
+export const areWithoutMarks = (options: readonly QuoteOption[]): boolean =>
+  options.every(({ spent }) => spent === null);
+
 export const reversalTexts = (options: readonly QuoteOption[]): readonly string[] =>
   options.flatMap(({ aim, expected }, i) => {
     const before = options[i - 1];

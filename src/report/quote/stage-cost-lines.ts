@@ -22,6 +22,11 @@ export function stageCostBlocks(
   );
   if (texts.length === 0) return [];
   const aims = worked.map(({ aim }) => aim.name).join(' / ');
-  const text = `what is used up, before markup, for ${aims} (${currency.code}): ${texts.join(', ')}`;
-  return [paragraph('Materials by stage', text)];
+  const what = `what is used up, before markup, for ${aims} (${currency.code})`;
+  return [
+    paragraph('Materials by stage', {
+      text: `${what}: ${texts.join(', ')}`,
+      facts: texts.map((text) => `for ${aims} (${currency.code}): ${text}`),
+    }),
+  ];
 }

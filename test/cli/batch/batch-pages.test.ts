@@ -1,6 +1,9 @@
 /** A batch for people: its page shows what its records hold, and a want of prices is told. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { runLeastcut } from '../run-leastcut.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const week = 'samples/week/jobs.csv';
 const batch = async (...more: readonly string[]) => {
@@ -55,3 +58,22 @@ test.each(['text', 'md', 'html'])(
     for (const job of ['meridew', 'quillon', 'pipkin']) expect(out.split(job)).toHaveLength(2);
   },
 );
+
+test('the page and the rows of quotes say which aims they are of, and name a car that nothing is done to', async () => {
+  const folder = temporaryFolder();
+  const thin = [1, 2, 3].map((point) => `bonnet,${point},5${point}`).join('\n');
+  writeFileSync(join(folder, 'thin.csv'), `panel,point,reading_um\n${thin}\n`);
+  writeFileSync(join(folder, 'sound.csv'), readFileSync('samples/sound-saloon/readings.csv'));
+  writeFileSync(
+    join(folder, 'jobs.csv'),
+    'job,readings,aim\nthin one,thin.csv,\nsound one,sound.csv,70\nboth,sound.csv,\n',
+  );
+  const words = ['batch', join(folder, 'jobs.csv'), '--shop', 'samples/shop.json'];
+  const page = (await runLeastcut([...words, '--format', 'text'])).out.replaceAll('\u00a0', ' ');
+  expect(page).toMatch(/^both +– +done +enhance–full /m);
+  expect(page).toMatch(/^sound one +– +done +70 % /m);
+  expect(page).toContain('Nothing polished: thin one\n');
+  const rows = (await runLeastcut([...words, '--format', 'csv', '--fields', 'job,aims'])).out;
+  expect(rows).toContain('both,"enhance, correct, full"\n');
+  expect(rows).toContain('sound one,70 %\n');
+});

@@ -21,9 +21,9 @@ describe('the columns of a batch', () => {
   });
 
   test('are named where one is asked for that is none', async () => {
-    const { code, out, err } = await batch('--fields', 'job,panles');
+    const { code, out, err } = await batch('--fields', 'job,n_panles');
     expect(code).toBe(2);
     expect(out).toBe('');
-    expect(err).toContain('did you mean "panels"?');
+    expect(err).toContain('did you mean "n_panels"?');
   });
 });

@@ -68,21 +68,21 @@ describe('what to buy for a batch', () => {
     const sumOf = (id: string): number => of(id).reduce((sum, one) => sum + one.used_up, 0);
     const rows = new Map(rowsOf(list).map((row) => [row['id'], row]));
 
-    expect(Number(rows.get('fine')?.['needed'])).toBeCloseTo(sumOf('fine'), 4);
-    expect(rows.get('fine')?.['packs_to_buy']).toBe(
+    expect(Number(rows.get('fine')?.['quantity'])).toBeCloseTo(sumOf('fine'), 4);
+    expect(rows.get('fine')?.['to_buy']).toBe(
       String(Math.max(0, Math.ceil((sumOf('fine') - 100) / 250))),
     );
     const towels = Math.max(...of('towels').map(({ quantity }) => quantity));
-    expect(rows.get('towels')).toMatchObject({ needed: String(towels), used_up: '0' });
+    expect(rows.get('towels')).toMatchObject({ quantity: String(towels), used_up: '0' });
     const pads = Math.max(...of('foam-soft-150').map(({ quantity }) => quantity));
     expect(rows.get('foam-soft-150')).toMatchObject({
-      ...{ status: 'buy', needed: String(pads), jobs: '4' },
-      packs_to_buy: String(pads - 1),
+      ...{ status: 'buy', quantity: String(pads), jobs: '4' },
+      to_buy: String(pads - 1),
       cost_minor: String(900 * (pads - 1)),
     });
-    expect(rows.get('wax')).toMatchObject({ status: 'no-stock-given', packs_to_buy: '' });
+    expect(rows.get('wax')).toMatchObject({ status: 'no-stock-given', to_buy: '' });
     expect(rows.get('shampoo')).toMatchObject({ status: 'not-on-price-list', stock: '' });
-    expect(Number(rows.get('towel-loads')?.['needed'])).toBe(4 * Math.ceil(towels / 12));
+    expect(Number(rows.get('towel-loads')?.['quantity'])).toBe(4 * Math.ceil(towels / 12));
     expect(err).toMatch(
       /to buy for 4 jobs: \d+ packs of \d materials, [\d.]+\u00a0EUR without tax/,
     );
@@ -103,7 +103,7 @@ describe('what to buy for a batch', () => {
       { id: 'full', jobs: '1' },
     ]);
     expect(quoted?.length).toBeGreaterThan(8);
-    expect(listed.map(({ id, packs_to_buy }) => `${id} ${packs_to_buy}`).sort()).toEqual(
+    expect(listed.map(({ id, to_buy }) => `${id} ${to_buy}`).sort()).toEqual(
       [...(quoted ?? [])].sort(),
     );
   });

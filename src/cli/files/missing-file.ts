@@ -1,0 +1,24 @@
+/** What may be meant by a file that is not there. Its neighbours are looked at, and none is taken for it. */
+import { existsSync, readdirSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { suggest } from '../../base/did-you-mean.ts';
+
+/** A hint: how it is written here, the folder that is not there either, or a name that is near. */
+export function missingHint(name: string): string {
+  const parted = name.replaceAll('\\', '/');
+  if (parted !== name && existsSync(parted)) return `folders are parted by / here: "${parted}"`;
+  const folder = dirname(parted);
+  if (!existsSync(folder)) return `check the path: there is no folder "${folder}"`;
+  const near = suggest(basename(parted), namesIn(folder));
+  if (near === undefined) return 'check the path';
+  return folder === '.' ? near : near.replace('"', () => `"${join(folder, '/')}`);
+}
+
+/** None where the folder may not be read. */
+function namesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
+}
