@@ -3,19 +3,23 @@ import { assessPart } from './assess-part.ts';
 import { assessZones } from './assess-zones.ts';
 import { usualBaseline } from './car-baseline.ts';
 import { type CarContext, possibleCut } from './car-context.ts';
-import { keyingQuestion, keyingSlips, readAgain } from './condition/keying-slips.ts';
+import { asMeant, keyingQuestion, keyingSlips, readAgain } from './condition/keying-slips.ts';
 import { mirrorNotes } from './condition/mirror-notes.ts';
 import { gatherCar } from './gathered-car.ts';
 import type { GatheredPanel } from './gathered-panel.ts';
 import { layerNotes } from './layer-notes.ts';
 import { withAfterTestSpot } from './limits/after-test-spot.ts';
+import { overrunNotes } from './overrun-note.ts';
 import { putBackNote } from './put-back-note.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
 
 export function assessFilm(request: SurveyRequest): Survey {
   const { panels: gathered, context } = gatherCar(request);
-  const panels = gathered.map((panel) => withKeyingSlips(assessPanel(panel, context, request)));
+  const ifMeant = withoutSlips(gathered, request);
+  const panels = gathered.map((panel) =>
+    withKeyingSlips(withOverruns(assessPanel(panel, context, request)), ifMeant),
+  );
   const baseline = usualBaseline(context.baseline);
   return {
     template: request.template,
@@ -44,9 +48,26 @@ function assessPanel(
     : assessZones(gathered, zones, context, request);
 }
 
+/** The car as it would be if each value that looks keyed wrongly was; null without any. */
+function withoutSlips(gathered: readonly GatheredPanel[], request: SurveyRequest): Survey | null {
+  const slips = new Map(gathered.map(({ panel, points }) => [panel.id, keyingSlips(points)]));
+  return [...slips.values()].every((ofPanel) => ofPanel.length === 0)
+    ? null
+    : assessFilm({ ...request, readings: asMeant(request.readings, slips) });
+}
+
+/** What an earlier visit took beyond what might go is said of the panel, whatever it is. */
+function withOverruns(survey: PanelSurvey): PanelSurvey {
+  const notes = overrunNotes(survey.facts);
+  return notes.length === 0 ? survey : { ...survey, evidence: [...survey.evidence, ...notes] };
+}
+
 /** A value that looks keyed wrongly is asked about before anything else that it leads to, and nothing it leads to is sure. */
-function withKeyingSlips(survey: PanelSurvey): PanelSurvey {
-  const slips = keyingSlips(survey.points);
+function withKeyingSlips(survey: PanelSurvey, ifMeant: Survey | null): PanelSurvey {
+  const then = ifMeant?.panels.find(({ panel }) => panel.id === survey.panel.id);
+  if (then === undefined) return survey;
+  const { condition, budget } = then;
+  const slips = keyingSlips(survey.points).map((slip) => ({ ...slip, condition, budget }));
   return slips.length === 0
     ? survey
     : {

@@ -3,6 +3,7 @@ import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineFor, type CarBaseline, carBaseline } from './car-baseline.ts';
 import { type Finding, filmFindings, isFactoryFilm } from './condition/condition.ts';
 import type { JudgedAgainst } from './condition/condition-tests.ts';
+import { keyingSlips } from './condition/keying-slips.ts';
 import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
 import { bestCut, splitZones, type ZoneCut, type Zones } from './condition/zones.ts';
 import type { FilmModel } from './film-model.ts';
@@ -61,6 +62,8 @@ export function carContext(
   const leastVariance = leastPointVariance(repeatability.sd, repeatsPerPoint, step);
   const factory = gathered
     .filter(isRead)
+    // One value that was keyed wrongly would make all film of the car seem to vary as much.
+    .filter((panel) => keyingSlips(panel.points).length === 0)
     .filter((panel) => hasFactoryTotal(panel, baseline, model));
   const pooled = poolOf(factory, leastVariance, model);
   const { zones, zoneSpread } = zonesOf(gathered, pooled, baseline, model);
@@ -103,9 +106,7 @@ function zonesOf(
   baseline: CarBaseline | null,
   model: FilmModel,
 ): { readonly zones: CarContext['zones']; readonly zoneSpread: Spread } {
-  const suspects = gathered.filter(
-    (panel) => isRead(panel) && splitZones(panel.points, 0, model.zones) !== undefined,
-  );
+  const suspects = gathered.filter((panel) => mayBeInZones(panel, model));
   const suspected = new Set(suspects.map(({ panel }) => panel.id));
   const prior = poolPrior(
     without(factory, (id) => suspected.has(id)),
@@ -129,6 +130,10 @@ function zonesOf(
   );
   return { zones, zoneSpread };
 }
+
+/** Whether its points lie so that it is in two zones, if film varies little over the other panels. */
+export const mayBeInZones = (panel: GatheredPanel, { zones }: FilmModel): boolean =>
+  isRead(panel) && splitZones(panel.points, 0, zones) !== undefined;
 
 /** Where a panel might be cut in two; null where it may not, or where both parts would be repaint. */
 export function possibleCut(

@@ -145,12 +145,22 @@ export type StatedLayer = LayerThickness & {
   readonly within?: { readonly sd: Micrometres; readonly dof: number };
 };
 
+/** A visit that surely took more than might go, and what might, where it says so. */
+export type Overrun = {
+  readonly date: string;
+  readonly mean: Micrometres;
+  readonly sd: Micrometres;
+  readonly allowed: Micrometres | null;
+};
+
 /** Film that visits on record took, all together. */
 export type RecordedRemoval = {
   readonly mean: Micrometres;
   readonly sd: Micrometres;
   /** What says so, where it is not the film record alone. */
   readonly by?: string;
+  /** Visits at which more came off than might go. */
+  readonly overruns?: readonly Overrun[];
   /** The part of it that is gone all over the panel, where patches of test spots lost some; else all of it. */
   readonly allOver?: Pick<RecordedRemoval, 'mean' | 'sd'>;
 };
@@ -160,6 +170,8 @@ export type PanelFacts = {
   readonly finish: Finish;
   /** Film taken off before, apart from what is on record, where it is known. */
   readonly taken: Micrometres | null;
+  /** What that may be off by, as an SD: 0 where it is stated without. */
+  readonly takenSd: Micrometres;
   readonly recorded: RecordedRemoval | null;
   readonly clear: StatedLayer | null;
   /** Everything under the clear. */

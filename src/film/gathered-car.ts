@@ -16,10 +16,10 @@ export type GatheredCar = {
 
 /** Kept: a survey asks for it, and then what would help. */
 export const gatherCar = keptWith((request: SurveyRequest): GatheredCar => {
-  const panels = gatheredFrom(request.readings, request);
+  const panels = gatherPanels(request.readings, request);
   const { baselineReadings } = request;
   const otherMakers =
-    baselineReadings === undefined ? null : gatheredFrom(baselineReadings, request);
+    baselineReadings === undefined ? null : gatherPanels(baselineReadings, request);
   return seenTogether(panels, otherMakers, request);
 });
 
@@ -46,7 +46,8 @@ const seenTogether = (
   context: carContext(panels, otherMakers ?? panels, model),
 });
 
-function gatheredFrom(
+/** In the order of the template. */
+export function gatherPanels(
   readings: readonly Reading[],
   { template, factsOf }: SurveyRequest,
 ): readonly GatheredPanel[] {

@@ -1,6 +1,7 @@
 /** Readings of one panel, gathered to points: the value of a point is the mean of its repeats. */
 import { groupBy } from '../base/group-by.ts';
-import { mean, sampleVariance } from '../base/stats/summary.ts';
+import { pooledVarianceOf } from '../base/stats/pooled-variance.ts';
+import { mean } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { PointPlace, Reading } from './reading.ts';
 
@@ -14,19 +15,23 @@ export type PanelPoint = {
 
 /** Points in order of first appearance; all readings are of the same layer, or of the total film. */
 export function gatherPoints(readings: readonly Reading[]): readonly PanelPoint[] {
-  const byPoint = groupBy(readings, ({ place, point }) => `${place}\u0000${point}`);
+  const byPoint = groupBy(readings, pointKey);
   return [...byPoint.values()].map((repeats) => {
     const [first] = repeats;
     const values = repeats.map(({ thickness }) => thickness);
     return {
       point: first.point,
-      thickness: micrometres(mean(values)),
+      thickness: repeats.length === 1 ? first.thickness : micrometres(mean(values)),
       repeats: values,
       place: first.place,
       curved: repeats.some(({ curved }) => curved),
     };
   });
 }
+
+/** Most points are on the face, and their names are keys as they are. */
+const pointKey = ({ place, point }: Reading): string =>
+  place === 'face' && point.charCodeAt(0) !== 0 ? point : `\u0000${place}\u0000${point}`;
 
 /**
  * SD of a reading repeated at its point, pooled over the points that have repeats, with the degrees
@@ -35,14 +40,10 @@ export function gatherPoints(readings: readonly Reading[]): readonly PanelPoint[
 export function pooledRepeatability(
   points: readonly PanelPoint[],
 ): { readonly sd: Micrometres; readonly dof: number } | undefined {
-  const repeated = points.filter(({ repeats }) => repeats.length > 1);
-  const dof = repeated.reduce((sum, { repeats }) => sum + repeats.length - 1, 0);
-  if (dof === 0) return undefined;
-  const squares = repeated.reduce(
-    (sum, { repeats }) => sum + (repeats.length - 1) * sampleVariance(repeats),
-    0,
-  );
-  return { sd: micrometres(Math.sqrt(squares / dof)), dof };
+  const pooled = pooledVarianceOf(points.map(({ repeats }) => repeats));
+  return pooled === undefined
+    ? undefined
+    : { sd: micrometres(Math.sqrt(pooled.variance)), dof: pooled.dof };
 }
 
 /** Display steps in use, largest first: tenths and wholes of a micrometre, the same of a mil. */

@@ -1,25 +1,27 @@
 /**
  * What earlier work took, put back: a panel is compared with the others for the film that it was painted with, so that
- * what was polished off them makes no other panel thick. It is all that anybody knows of: what is stated, which nobody
- * holds to be off, and what is on record besides. What is left on the panel, and what may go, is told from what it
- * reads now.
+ * what was polished off them makes no other panel thick. It is all that anybody knows of: what is stated, and what is
+ * on record besides, each with its SD. What is left on the panel, and what may go, is told from what it reads now.
  */
 import { type Component, exactly, type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { FilmModel, PanelFacts, RecordedRemoval } from './film-model.ts';
 import { calibrationUncertainty } from './gauge/calibration.ts';
 
-type Facts = Pick<PanelFacts, 'taken' | 'recorded' | 'paintedDaysAgo'>;
+type Facts = Pick<PanelFacts, 'taken' | 'takenSd' | 'recorded' | 'paintedDaysAgo'>;
 type Gone = Pick<RecordedRemoval, 'mean' | 'sd'>;
 
 /**
  * What its readings lack of the film that it was painted with. A patch that lost film lies between them; what went
  * before the panel was painted again is no part of its paint.
  */
-export function goneAllOver({ taken, recorded, paintedDaysAgo }: Facts): Gone {
+export function goneAllOver({ taken, takenSd, recorded, paintedDaysAgo }: Facts): Gone {
   if (paintedDaysAgo !== null) return NOTHING;
   const onRecord = recorded?.allOver ?? recorded ?? NOTHING;
-  return { mean: micrometres((taken ?? 0) + onRecord.mean), sd: onRecord.sd };
+  return {
+    mean: micrometres((taken ?? 0) + onRecord.mean),
+    sd: micrometres(Math.hypot(takenSd, onRecord.sd)),
+  };
 }
 
 const NOTHING: Gone = { mean: micrometres(0), sd: micrometres(0) };
@@ -51,6 +53,6 @@ const known = (contribution: number): Component => ({
   dof: Number.POSITIVE_INFINITY,
 });
 
-/** What a record is uncertain by, of the panel's own and of those it is compared with. */
+/** What is known to have been taken is uncertain by, of the panel's own and of those it is compared with. */
 export const isOfRecord = (source: string): boolean =>
   source === 'record' || source === 'other-records';

@@ -3,6 +3,7 @@
  * panel (Smyth 2004, Stat. Appl. Genet. Mol. Biol. 3(1):3), so that five readings that happen to
  * agree do not pass for an even film.
  */
+import { pooledVariance } from '../base/stats/pooled-variance.ts';
 import { mean, median, sampleVariance } from '../base/stats/summary.ts';
 import { fitVariancePrior, moderateVariance } from '../base/stats/variance-prior.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
@@ -83,10 +84,8 @@ export function pooledSpread(
   { leastPanels }: Pick<FilmModel['spread'], 'leastPanels'>,
 ): PooledSpread | null {
   const telling = spreads.filter(tellsSpread);
-  if (telling.length < leastPanels) return null;
-  const dofCeiling = telling.reduce((sum, own) => sum + own.dof, 0);
-  const weighted = telling.reduce((sum, own) => sum + own.variance * own.dof, 0);
-  return { variance: weighted / dofCeiling, dofCeiling };
+  const pooled = telling.length < leastPanels ? undefined : pooledVariance(telling);
+  return pooled === undefined ? null : { variance: pooled.variance, dofCeiling: pooled.dof };
 }
 
 const tellsSpread = ({ dof }: OwnSpread): boolean => dof > 0;

@@ -3,7 +3,7 @@ import type { Uncertain } from '../base/uncertainty.ts';
 import type { Micrometres } from '../base/units.ts';
 import type { Condition } from './condition/condition.ts';
 import type { ConditionSureness, OtherSide } from './condition/condition-sureness.ts';
-import type { KeyingSlip } from './condition/keying-slips.ts';
+import type { AskedSlip } from './condition/keying-slips.ts';
 import type { FlagRule } from './condition/outlying-points.ts';
 import type { PossibleSides } from './condition/possible-sides.ts';
 import type { PanelFacts } from './film-model.ts';
@@ -72,7 +72,7 @@ export type PanelSurvey = {
   readonly highPoints: readonly string[];
   readonly flagRule: FlagRule;
   /** A value to be asked about first; it is never changed. */
-  readonly keyingSlips: readonly KeyingSlip[];
+  readonly keyingSlips: readonly AskedSlip[];
   /** Ashman's D of two zones: shown, never decided by. */
   readonly ashmanD: number | null;
   readonly advice: readonly SurveyAdvice[];

@@ -1,13 +1,13 @@
 /** What a page rests on that nobody stated or measured, and, where more is asked for, its settings and inputs. */
 import { shownFile } from '../base/file-name.ts';
-import { textIn } from '../base/remark.ts';
 import type { LengthUnit } from '../base/units.ts';
 import type { Assumption } from '../tasks/settings/assumption.ts';
 import { isOwn } from '../tasks/settings/effective-settings.ts';
 import type { Settings } from '../tasks/settings/settings.ts';
 import type { SurveyResult } from '../tasks/survey/survey-vehicle.ts';
 import { decisionLines } from './decision-lines.ts';
-import { type Block, list, paragraph } from './model.ts';
+import { headingOf, joined, remarkFacts, setIn } from './facts.ts';
+import { type Block, list, paragraph, type Said } from './model.ts';
 import type { PageOptions } from './page-options.ts';
 import { settingsList } from './settings-list.ts';
 
@@ -25,7 +25,7 @@ export function assumptionBlocks(
     code === SAID_UP_FRONT || (ofSurvey !== null && SAID_BY_SURVEY.includes(code));
   const texts = [
     ...(ofSurvey ?? []),
-    ...assumptions.filter(({ code }) => !isSaid(code)).map((one) => textIn(one, unit)),
+    ...assumptions.filter(({ code }) => !isSaid(code)).map((one) => remarkFacts(one, unit)),
   ];
   return [
     ...assumed(texts),
@@ -38,20 +38,25 @@ export function assumptionBlocks(
 export const assumedBlocks = (
   assumptions: readonly Assumption[],
   unit: LengthUnit,
-): readonly Block[] => assumed(assumptions.map((one) => textIn(one, unit)));
+): readonly Block[] => assumed(assumptions.map((one) => remarkFacts(one, unit)));
 
-const assumed = (texts: readonly string[]): readonly Block[] =>
-  texts.length === 0 ? [] : [paragraph('Assumed', `${texts.join('; ')}.`)];
+const assumed = (texts: readonly Said[]): readonly Block[] =>
+  texts.length === 0 ? [] : [paragraph('Assumed', joined(texts, '; ', '.'))];
 
 const ownSettings = ({ effective }: Settings): readonly Block[] => {
   const own = effective.filter(isOwn);
   return own.length === 0 ? [] : [settingsList('Settings that are not built in', own)];
 };
 
-const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly string[] =>
-  decisions === null
-    ? [shownFile(file)]
-    : [`${shownFile(file)}:`, ...decisionLines(decisions, MOST_LINES).map((text) => `  ${text}`)];
+const inputLines = ({ file, decisions }: SurveyResult['inputs'][number]): readonly Said[] => {
+  const name = shownFile(file);
+  return decisions === null
+    ? [name]
+    : [
+        headingOf(`${name}:`),
+        ...decisionLines(decisions, MOST_LINES).map((said) => setIn(name, said)),
+      ];
+};
 
 /** Lines about how one file was read. */
 const MOST_LINES = 16;

@@ -7,6 +7,13 @@ export const column = (title: string): Column => ({ title, align: 'left' });
 
 export const figures = (title: string): Column => ({ title, align: 'right' });
 
+/** A title that ends in a unit: `pad mm`. */
+export const measures = (said: string, unit: string): Column => ({
+  ...figures(`${said} ${unit}`),
+  said,
+  unit,
+});
+
 export const filmFigures = (title: string, unit: LengthUnit): Column => ({
   ...figures(title),
   unit: unitName(unit),

@@ -4,11 +4,13 @@ import { counted } from '../base/counted.ts';
 import { unitName } from '../base/sentence.ts';
 import { decimalWord, delimiterWord } from '../tasks/read/decided-names.ts';
 import type { ReadInput } from '../tasks/read/read-request.ts';
+import { about, joined } from './facts.ts';
+import type { Facts, Said } from './model.ts';
 
 type Decisions = NonNullable<ReadInput['decisions']>;
 
 /** At most as many lines as are asked for, however much there is to say. */
-export function decisionLines(decisions: Decisions, most: number): readonly string[] {
+export function decisionLines(decisions: Decisions, most: number): readonly Said[] {
   const said = [...decisions.evidence, ...columnLine(decisions), ...metadataLine(decisions)];
   const room = Math.max(1, most - 1);
   if (said.length <= room) return [summary(decisions), ...said];
@@ -28,37 +30,43 @@ const layoutWords: Readonly<Record<Decisions['layout'], string>> = {
   list: 'a list',
 };
 
-function summary({ encoding, delimiter, decimal, layout, headerLine, unit }: Decisions): string {
+function summary({ encoding, delimiter, decimal, layout, headerLine, unit }: Decisions): Facts {
   const header =
     headerLine === 0 ? 'no line names the columns' : `line ${headerLine} names the columns`;
-  return [
-    encoding,
-    delimiterWord(delimiter),
-    `decimal ${decimalWord(decimal)}`,
-    `${layout} layout (${layoutWords[layout]})`,
-    header,
-    `readings in ${unit === 'um' || unit === 'mil' ? unitName(unit) : unit}`,
-  ].join(', ');
+  const sign = delimiterWord(delimiter);
+  return joined(
+    [
+      { text: encoding, facts: [`encoding ${encoding}`] },
+      { text: sign, facts: [`delimiter ${sign}`] },
+      `decimal ${decimalWord(decimal)}`,
+      `${layout} layout (${layoutWords[layout]})`,
+      header,
+      `readings in ${unit === 'um' || unit === 'mil' ? unitName(unit) : unit}`,
+    ],
+    ', ',
+  );
 }
 
 /** Only the columns that are called something else here than what they are. */
-function columnLine({ columns }: Decisions): readonly string[] {
+function columnLine({ columns }: Decisions): readonly Said[] {
   const named = [...columns].flatMap(([role, names]) =>
     names.some((name) => !isOwnName(name, role))
       ? [`${role} "${names.map(shortened).join('" and "')}"`]
       : [],
   );
-  return named.length === 0 ? [] : [`columns: ${named.join(', ')}`];
+  return named.length === 0 ? [] : [listed('columns', named)];
 }
 
 /** `reading`, `reading_um`. */
 const isOwnName = (name: string, role: string): boolean =>
   [role, `${role}_um`, `${role}_mil`].includes(name.trim().toLowerCase());
 
-function metadataLine({ metadata }: Decisions): readonly string[] {
+function metadataLine({ metadata }: Decisions): readonly Said[] {
   const said = metadata.map(({ key, value, line }) => `${key} ${shortened(value)} (line ${line})`);
-  return said.length === 0 ? [] : [`the file also says: ${said.slice(0, MOST_SAYINGS).join(', ')}`];
+  return said.length === 0 ? [] : [listed('the file also says', said.slice(0, MOST_SAYINGS))];
 }
+
+const listed = (what: string, said: readonly string[]): Facts => about(what, joined(said, ', '));
 
 /** Lines beside the readings that are shown to people: a preamble has about ten. */
 const MOST_SAYINGS = 12;

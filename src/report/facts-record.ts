@@ -13,6 +13,7 @@ export function factsRecord(survey: PanelSurvey, result: SurveyResult): MachineR
   return {
     finish: facts.finish,
     taken_um: inRecord(facts.taken, recordedOrNull),
+    taken_sd_um: inRecord(facts.takenSd, recorded),
     recorded_um: inRecord(facts.recorded, layerRecord),
     clear_um: inRecord(facts.clear, layerRecord),
     under_um: inRecord(facts.under, layerRecord),

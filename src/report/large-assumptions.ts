@@ -5,6 +5,7 @@
 import { textIn } from '../base/remark.ts';
 import type { LengthUnit } from '../base/units.ts';
 import type { Assumption } from '../tasks/settings/assumption.ts';
+import { joined } from './facts.ts';
 import { type Block, paragraph } from './model.ts';
 
 /** By code, how it is said otherwise; nothing where its own words tell. */
@@ -32,5 +33,5 @@ export function largeAssumptions(
       .map((one) => `${textIn(one, unit)}${how === '' ? '' : ` (${how})`}`),
   );
   const told = [...ofPage, ...stated];
-  return told.length === 0 ? [] : [paragraph('Assumed, say otherwise', `${told.join('; ')}.`)];
+  return told.length === 0 ? [] : [paragraph('Assumed, say otherwise', joined(told, '; ', '.'))];
 }

@@ -7,6 +7,7 @@ import type { PanelSurvey } from '../film/survey.ts';
 import type { EffectiveFacts } from '../tasks/settings/panel-facts.ts';
 import type { Effective } from '../tasks/settings/setting-origin.ts';
 import type { SurveyResult } from '../tasks/survey/survey-vehicle.ts';
+import { about, joined } from './facts.ts';
 import { type Block, list, paragraph } from './model.ts';
 
 /**
@@ -47,15 +48,15 @@ export function factsList(
   const most = panels[0]?.texts.map((_, i) => usualOf(panels.map(({ texts }) => texts[i]))) ?? [];
   const differing = panels.flatMap(({ name, texts }) => {
     const text = texts.filter((one, i) => one.text !== most[i]?.text).map(({ text: own }) => own);
-    return text.length === 0 ? [] : [{ name, text: text.join('; ') }];
+    return text.length === 0 ? [] : [{ name, text: joined(text, '; ') }];
   });
   const rest = differing.length === 0 ? 'every panel' : 'panels, if nothing else is said';
   const common = most.filter(({ worthSaying }) => worthSaying).map(({ text }) => text);
   return [
     list('What is held of the paint, and where it is said', [
-      `${rest}: ${common.join('; ')}`,
-      ...[...groupBy(differing, ({ text }) => text)].map(
-        ([text, of]) => `${of.map(({ name }) => name).join(', ')}: ${text}`,
+      about(rest, joined(common, '; ')),
+      ...[...groupBy(differing, ({ text }) => text.text).values()].map((of) =>
+        about(of.map(({ name }) => name).join(', '), of[0].text),
       ),
     ]),
   ];
@@ -92,7 +93,7 @@ export function statedBlock(
       return `${of.map(({ name }) => name).join(', ')}: ${own.join(', ') || 'nothing else'}`;
     }),
   ].filter((text) => text !== '');
-  return told.length === 0 ? [] : [paragraph('Stated', `${told.join('; ')}.`)];
+  return told.length === 0 ? [] : [paragraph('Stated', joined(told, '; ', '.'))];
 }
 
 const largestFirst = <T>(groups: ReadonlyMap<string, readonly [T, ...T[]]>) =>
@@ -174,18 +175,23 @@ function recordFact({ taken, recorded }: EffectiveFacts, unit: LengthUnit): Fact
 
 /** What the record says of earlier work stands before `never`, and a new coat of paint before both. */
 function takenFact(
-  { taken, recorded, paintedDaysAgo }: EffectiveFacts,
+  { taken, takenSd, recorded, paintedDaysAgo }: EffectiveFacts,
   unit: LengthUnit,
 ): FactText {
-  const fact = said(taken, (value) => takenText(value, unit));
+  const fact = said(taken, (value) => takenText(value, takenSd.value, unit));
   if (paintedDaysAgo.value !== null) {
     return { ...fact, text: 'painted since any earlier work', stated: false };
   }
   return taken.value === 0 && recorded.value !== null ? { ...fact, stated: false } : fact;
 }
 
-function takenText(value: PanelFacts['taken'], unit: LengthUnit): string {
+function takenText(
+  value: PanelFacts['taken'],
+  sd: PanelFacts['takenSd'],
+  unit: LengthUnit,
+): string {
   if (value === null) return 'earlier work unknown';
+  if (sd > 0) return `${plusMinus({ mean: value, sd }, unit)} taken before`;
   return value === 0 ? 'never worked before' : tell(says`${um(value)} taken before`, unit);
 }
 

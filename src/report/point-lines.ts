@@ -2,16 +2,19 @@ import { thicknessText } from '../base/sentence.ts';
 import type { LengthUnit } from '../base/units.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import type { PanelSurvey } from '../film/survey.ts';
+import { about, joined } from './facts.ts';
+import type { Said } from './model.ts';
 
 /** The points of a panel with what was read at each; those off the face on a line of their own. */
 export function pointLines(
   { points, otherPoints }: PanelSurvey,
   unit: LengthUnit,
-): readonly string[] {
-  const other = otherPoints.map((one) => `${pointText(one, unit)} (${one.place})`).join('; ');
+): readonly Said[] {
+  const texts = points.map((one) => pointText(one, unit));
+  const other = otherPoints.map((one) => `${pointText(one, unit)} (${one.place})`);
   return [
-    ...(points.length === 0 ? [] : [points.map((one) => pointText(one, unit)).join('; ')]),
-    ...(other === '' ? [] : [`reported apart: ${other}`]),
+    ...(texts.length === 0 ? [] : [joined(texts, '; ')]),
+    ...(other.length === 0 ? [] : [about('reported apart', joined(other, '; '))]),
   ];
 }
 

@@ -558,11 +558,58 @@ describe('a value that looks keyed wrongly', () => {
     const { advice, evidence } = painted(250, 25, 251, 249, 252);
     expect(advice[0]).toMatchObject({
       code: 'read-again',
-      text: 'read point 2 again before anything else',
+      text: 'read point 2 again before anything else: if 250 µm was meant, it is refinished and nothing may go',
     });
     expect(advice.length).toBeGreaterThan(1);
     expect(evidence[0]?.text).toBe(
       'point 2 reads 25 µm, a tenth of its neighbours: keyed wrongly?',
+    );
+  });
+  it('is no witness of how film varies over the other panels, nor takes anything from them', () => {
+    const film = (value: number) => onFace('tested', 112, value, 113, 111, 115);
+    const [sound, slipped, tenth] = [114, 1140, 11.4].map((value) => amongSound(film(value)));
+    if (sound === undefined) throw new Error('three cars');
+    const others = ({ survey }: typeof sound) =>
+      survey.panels
+        .filter(({ panel }) => panel.id !== 'tested')
+        .map(({ condition, thinnest, budget }) => ({ condition, thinnest, budget }));
+    for (const car of [slipped, tenth]) {
+      for (const [i, other] of others(car ?? sound).entries()) {
+        const as = others(sound)[i];
+        expect(other.condition).toBe('original');
+        // What a fifth even panel says of the spread is missing, and no more.
+        expect(Math.abs((other.thinnest ?? 0) - (as?.thinnest ?? 0))).toBeLessThan(3);
+        expect(Math.abs(other.budget - (as?.budget ?? 0))).toBeLessThan(0.2);
+      }
+    }
+  });
+  it('is told with what its panel would be if it was one, and what might go then', () => {
+    const { panel } = amongSound(onFace('tested', 112, 1140, 113, 111, 115));
+    const meant = amongSound(onFace('tested', 112, 114, 113, 111, 115)).panel;
+    expect([panel.condition, panel.budget]).toEqual(['filler', 0]);
+    expect(panel.keyingSlips).toEqual([
+      { point: '2', thickness: 1140, factor: 10, condition: 'original', budget: meant.budget },
+    ]);
+    expect(panel.advice[0]?.text).toBe(
+      `read point 2 again before anything else: if 114 µm was meant, it is original and ${meant.budget.toFixed(2)} µm may go`,
+    );
+  });
+  it('is put right with all others of the car, for what each would be without', () => {
+    const slips = [
+      ...onFace('tested', 112, 1140, 113, 111, 115),
+      ...onFace('other', 118, 119, 11.7, 121, 116),
+    ];
+    const meant = [
+      ...onFace('tested', 112, 114, 113, 111, 115),
+      ...onFace('other', 118, 119, 117, 121, 116),
+    ];
+    const panels = ['tested', 'other', 'third', 'fourth'].map((id) => plainPanel(id));
+    const rest = ['third', 'fourth'].flatMap((id) => fiveAround(id, 115));
+    const [read, right] = [slips, meant].map(
+      (some) => surveyOf({ panels, readings: [...some, ...rest] }).panels,
+    );
+    expect(read?.slice(0, 2).map(({ keyingSlips }) => keyingSlips[0]?.budget)).toEqual(
+      right?.slice(0, 2).map(({ budget }) => budget),
     );
   });
   it('is one alone: of two that read ten times the others neither is', () => {

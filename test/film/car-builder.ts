@@ -37,6 +37,7 @@ export const plainTemplate = (...panels: readonly Panel[]): VehicleTemplate => (
 export const knownFacts: PanelFacts = {
   finish: 'clear-over-base',
   taken: micrometres(0),
+  takenSd: micrometres(0),
   recorded: null,
   clear: null,
   under: null,

@@ -445,3 +445,21 @@ describe('whatever a panel reads', () => {
     );
   });
 });
+
+describe('what earlier work took, with what it may be off by', () => {
+  it('counts as the same on record does, and lets less go the less it is known', () => {
+    const off = (taken: number, sd: number) => tested({ taken: um(taken), takenSd: um(sd) });
+    fc.assert(
+      fc.property(evenly(0, 6), evenly(0.1, 4), (taken, sd) => {
+        const stated = off(taken, sd);
+        const onRecord = tested({ taken: um(0), recorded: { mean: um(taken), sd: um(sd) } });
+        expect(stated.budget).toBeCloseTo(onRecord.budget, 9);
+        for (const code of ['clear', 'life'] as const) {
+          expect(limitOf(stated, code)).toBeCloseTo(limitOf(onRecord, code), 9);
+          expect(limitOf(stated, code)).toBeLessThan(limitOf(off(taken, 0), code));
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+});

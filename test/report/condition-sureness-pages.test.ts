@@ -21,7 +21,7 @@ type Panel = {
     readonly budget_um: number | null;
     readonly if_word_holds_um: number;
     readonly work_to_um: number | null;
-    readonly risk_over_both: number | null;
+    readonly risk_over_both_prob: number | null;
   } | null;
   readonly condition_evidence: {
     readonly value_um: number;
@@ -450,7 +450,7 @@ describe('what to work to while a panel is near its line', () => {
       budget_um: 0,
       work_to_um: 0,
     });
-    expect(door?.if_otherwise?.risk_over_both).toBeGreaterThan(0.25);
+    expect(door?.if_otherwise?.risk_over_both_prob).toBeGreaterThan(0.25);
     expect(door?.if_otherwise?.if_word_holds_um).toBeCloseTo(1.67, 2);
     expect([door?.budget_um, door?.bound_by]).toEqual([0, 'near-line']);
     expect(out).toMatch(

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { IntakeDecisions } from '../../src/intake/read-gauge-file.ts';
 import { decisionLines } from '../../src/report/decision-lines.ts';
+import { eachFact, textOf } from '../../src/report/model.ts';
 
 const decisions: IntakeDecisions = {
   ...{ encoding: 'windows-1252', delimiter: '\t', decimal: ',', layout: 'wide', unit: 'mil' },
@@ -17,7 +18,7 @@ const decisions: IntakeDecisions = {
 
 describe('how a file was read', () => {
   test('is one line of what was decided, then why, then what else the file says', () => {
-    expect(decisionLines(decisions, 16)).toEqual([
+    expect(decisionLines(decisions, 16).map(textOf)).toEqual([
       'windows-1252, tab, decimal comma, wide layout (a column for each panel), line 4 names the columns, readings in mil',
       '3 of 4 readings fit only a decimal comma',
       'columns: point "Punkt", time "Datum" and "Uhrzeit"',
@@ -25,9 +26,24 @@ describe('how a file was read', () => {
     ]);
   });
 
+  test('is as many facts as were decided, each named where it stands alone', () => {
+    expect(decisionLines(decisions, 16).flatMap(eachFact)).toEqual([
+      'encoding windows-1252',
+      'delimiter tab',
+      'decimal comma',
+      'wide layout (a column for each panel)',
+      'line 4 names the columns',
+      'readings in mil',
+      '3 of 4 readings fit only a decimal comma',
+      'columns: point "Punkt"',
+      'columns: time "Datum" and "Uhrzeit"',
+      'the file also says: Serial 0042 (line 1)',
+    ]);
+  });
+
   test('never takes more lines than are asked for, and says how many are left', () => {
     const evidence = Array.from({ length: 100 }, (_, k) => `line ${k} says vehicle ${k}`);
-    const lines = decisionLines({ ...decisions, evidence }, 10);
+    const lines = decisionLines({ ...decisions, evidence }, 10).map(textOf);
     expect(lines).toHaveLength(10);
     expect(lines.at(-1)).toBe('and 94 further statements: --format json has them all');
     expect(lines[8]).toBe('line 7 says vehicle 7');
@@ -35,7 +51,9 @@ describe('how a file was read', () => {
 
   test('says so where no line names the columns, and shortens a long saying', () => {
     const metadata = [{ key: 'Remark', value: 'x'.repeat(80), line: 9 }];
-    const [summary, ...more] = decisionLines({ ...decisions, headerLine: 0, metadata }, 16);
+    const [summary, ...more] = decisionLines({ ...decisions, headerLine: 0, metadata }, 16).map(
+      textOf,
+    );
     expect(summary).toContain('no line names the columns');
     expect(more.at(-1)).toBe(`the file also says: Remark ${'x'.repeat(49)}… (line 9)`);
   });

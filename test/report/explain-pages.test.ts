@@ -80,18 +80,38 @@ describe('the list of what can be explained', () => {
 
   test('is at most 80 columns wide and names every kind', () => {
     expect(Math.max(...page.split('\n').map(displayWidth))).toBeLessThanOrEqual(80);
-    for (const heading of ['Words', 'Verdicts', 'Defects', 'Options', 'Exit codes']) {
+    for (const heading of [
+      'Words of the trade and of measuring',
+      'Verdicts',
+      'Defects',
+      'Options',
+      'Exit codes',
+    ]) {
       expect(page).toMatch(new RegExp(`^${heading}:`, 'm'));
     }
     expect(flowing(page)).toContain('correction.heat (11)');
   });
 
   test('has words by the alphabet', () => {
-    const [, words = ''] = flowing(page).match(/Words: (.*?) Conditions/) ?? [];
+    const [, words = ''] =
+      flowing(page).match(/Words of the trade and of measuring: (.*?) Headings/) ?? [];
     const listed = words.split(', ');
     expect(listed.length).toBeGreaterThan(100);
-    expect(listed).toEqual([...listed].sort());
+    const folded = listed.map((word) => word.toLowerCase());
+    expect(folded).toEqual([...folded].sort());
   });
+});
+
+test('small words that are values are answered, and not among the words a beginner reads', () => {
+  const page = flowing(text(topicListBlocks(allTopics(sources))));
+  const [, words = ''] = page.match(/Words of the trade and of measuring: (.*?) Headings/) ?? [];
+  const listed = words.split(', ');
+  for (const word of ['m', 'on', 'up', 'none', 'before', 'how to read it']) {
+    expect(listed).not.toContain(word);
+    expect(explained([word]).page).toMatch(/\((value|heading)\)$/m);
+  }
+  expect(listed).toContain('clear coat');
+  expect(page).toMatch(/Words that they, or the columns of a page, are set to: \d+, as /);
 });
 
 test('the record is leastcut/explain/1, each topic with the word it was asked by', () => {

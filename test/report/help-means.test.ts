@@ -1,6 +1,6 @@
 /** What each thing that would help is told to bring, from surveys of cars of known film. */
 import { describe, expect, test } from 'vitest';
-import { tell } from '../../src/base/sentence.ts';
+import { joinSentences, nextFact, tell } from '../../src/base/sentence.ts';
 import { micrometres } from '../../src/base/units.ts';
 import { type HelpTerms, whatWouldHelp } from '../../src/film/help/what-would-help.ts';
 import { filmModel } from '../../src/formats/models.ts';
@@ -23,7 +23,11 @@ function clearRead(centre: number, facts: CarOptions['facts']) {
     .map((help) => ({ ...help, part: panel }));
   const life = panel.limits.find(({ code }) => code === 'life')?.value ?? Number.NaN;
   const all = panel.budget + (own[0]?.gain ?? Number.NaN);
-  return { said: tell(MEANS.clear(own, {} as HelpMeansOf), 'um'), life, all };
+  return {
+    said: tell(joinSentences(MEANS.clear(own, {} as HelpMeansOf), nextFact), 'um'),
+    life,
+    all,
+  };
 }
 
 describe('a clear that is read', () => {

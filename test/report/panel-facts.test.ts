@@ -37,6 +37,7 @@ describe('facts of each panel', () => {
     expect(of(survey, 'roof')).toEqual({
       finish: { value: 'clear-over-base', origin: 'built-in', where: 'built-in' },
       taken_um: { value: 1.5, origin: 'job', where: `${file}:5` },
+      taken_sd_um: { value: 0, origin: 'job', where: `${file}:5` },
       recorded_um: { value: null, origin: 'built-in', where: 'built-in' },
       clear_um: { value: { value: 41, sd: 2, of: 'panel' }, origin: 'job', where: `${file}:5` },
       under_um: { value: null, origin: 'built-in', where: 'built-in' },

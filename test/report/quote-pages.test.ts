@@ -209,14 +209,48 @@ describe('a quote with little to say', () => {
     expect(forCustomer).toContain('paint taken there (mil)');
   });
 
-  test('draws no curve and makes no price where nothing can be polished', () => {
+  describe('of a car on which nothing can be polished', () => {
     const thin = quoteOf({
       readings: readingsOf({ bonnet: 50, roof: 51 }, 1),
-      shop: { prices: { currency: 'EUR', labour_minor_per_h: 4500 } },
+      shop: {
+        prices: {
+          currency: 'EUR',
+          labour_minor_per_h: 4500,
+          materials: [{ id: 'wax', pack: 1, unit: 'ml', price_minor: 1 }],
+          validity_days: 9,
+          terms: ['Pay in cash.'],
+        },
+      },
     });
     const { forShop, forCustomer } = pagesOf(thin);
-    expect(forShop).toContain('nothing can be polished');
-    for (const text of [forShop, forCustomer]) expect(text).not.toContain('"kind":"curve"');
+
+    test('draws no curve, makes no price and says why', () => {
+      expect(forShop).toContain('nothing is polished under any aim');
+      expect(forCustomer).toContain('Nothing on this car can be polished');
+      for (const text of [forShop, forCustomer]) {
+        expect(text).not.toContain('"kind":"curve"');
+        expect(text).toContain('left as found');
+      }
+    });
+
+    test('offers and compares nothing, and asks for nothing to be paid or signed', () => {
+      for (const text of [forShop, forCustomer]) {
+        expect(text).not.toMatch(/costs the same|choose from|Not offered|enhance|Given away|Holds/);
+        expect(text).not.toMatch(/Signature|Pay in cash|Short of|best judgement/);
+      }
+    });
+  });
+
+  test('says of a car without marks that there is nothing to polish, and not that it cannot be', () => {
+    const clean = quoteOf({
+      readings: readingsOf({ bonnet: 112, roof: 113 }, 1),
+      shop: { prices: { currency: 'EUR', labour_minor_per_h: 4500 } },
+      defects: 'panel,defect,grade\nbonnet,swirl marks,0\nroof,swirl marks,0\n',
+    });
+    const { forShop, forCustomer } = pagesOf(clean);
+    expect(forShop).toContain('nothing is polished under any aim');
+    expect(forCustomer).toContain('no mark that wants polishing');
+    expect(forCustomer).not.toContain('can be polished');
   });
 });
 
@@ -271,7 +305,8 @@ test('an aim that clears less than a milder one says why, and no other does', ()
 });
 
 test('where an aim falls short, each panel is named once, at the aim where it first does', () => {
-  const [, told = ''] = /"label":"Short of the aim","text":"([^"]*)"/.exec(shopPage) ?? [];
+  const [, told = ''] =
+    /"label":"Short of the aim","text":(?:\{"text":)?"([^"]*)"/.exec(shopPage) ?? [];
   expect(told).toMatch(/^(enhance|correct|full): /);
   expect(told.match(/bonnet/g)).toHaveLength(1);
 });

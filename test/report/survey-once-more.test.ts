@@ -120,7 +120,7 @@ describe('what takes film from a panel near a line that takes none', () => {
     expect(lineOf(out, 'Settle first: ')).not.toMatch(/bonnet \(original or thin\)/);
     expect(lineOf(out, 'Settle first: ')).toMatch(/bonnet \(original or cut-back\)/);
     expect(out).toMatch(
-      /bonnet: thinnest credible film .* if thin, as much may go; \d\.\d\d may go as original for certain, \d\.\d\d µm with the 1\d % that it is cut-back/,
+      /bonnet: thinnest credible film .* original or thin, the same may go; \d\.\d\d may go as original for certain, \d\.\d\d µm with the 1\d % that it is cut-back/,
     );
   });
 });

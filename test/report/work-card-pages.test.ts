@@ -287,3 +287,11 @@ describe('a work card', () => {
     );
   });
 });
+
+test('what is done once for each panel is a line of half a sheet: of two, a car takes a sheet more', async () => {
+  const { out } = await askLeastcut(['plan', ...SALOON, '--card', '--plain']);
+  const once = out.split('\n').flatMap((line) => line.match(/(?:mark \d points|tape: ).*/) ?? []);
+  expect(once.length).toBeGreaterThan(10);
+  // As wide as a column is at 10.5 pt in a wide font, DejaVu Sans; blanks are as long as on paper.
+  expect(Math.max(...once.map((line) => line.length))).toBeLessThanOrEqual(44);
+});

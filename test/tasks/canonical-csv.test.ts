@@ -25,10 +25,10 @@ const readBytes = (bytes: Uint8Array, intake: Partial<ReadRequest['intake']> = {
 
 const readText = (text: string) => readBytes(new TextEncoder().encode(text));
 
-/** All of a reading but where its file had it. */
+/** All of a reading but where its file had it, and how it was written there: in mil, say. */
 const known = ({ vehicles }: ReadVehicles) =>
   vehicles.flatMap(({ readings }) =>
-    readings.map(({ origin: _, thickness, ...rest }: Reading) => ({
+    readings.map(({ origin: _, decimals: __, thickness, ...rest }: Reading) => ({
       ...rest,
       thickness: Math.round(thickness * 1e9) / 1e9,
     })),

@@ -101,7 +101,7 @@ export function gradeText(files: Files, numbers: Numbers, consensus = false): st
   const [reference, ...trainees] = Object.entries(files).map(([name, text]) => ({
     name,
     bytes: bytes(text),
-    sha256: '',
+    sha256: name,
   }));
   const { value, diagnostics } = gradeFiles({
     read: {

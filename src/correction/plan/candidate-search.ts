@@ -8,7 +8,7 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import { doubtOf, expectedCorrection, leastClearingMore } from '../defects.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
-import { ladderOn, type PaintKnowledge, stepRemoval } from '../removal/removal-knowledge.ts';
+import { type PaintKnowledge, stepRemoval, workableOn } from '../removal/removal-knowledge.ts';
 import { setTime } from '../removal/removal-rate.ts';
 import type { Step } from '../removal/step.ts';
 import { heldTo } from './allowed-removal.ts';
@@ -50,7 +50,7 @@ function searchesIn(model: CorrectionModel): (paint: PaintKnowledge) => FindOnPa
   const search = (paint: PaintKnowledge): FindOnPaint => {
     const before = byIdentity.get(paint);
     if (before !== undefined) return before;
-    const rungs = ladderOn(paint, model);
+    const rungs = workableOn(paint, model);
     const key = paintKey(paint, rungs);
     const found = byContent.get(key) ?? searchOnPaint(paint, rungs, model);
     byIdentity.set(paint, found);

@@ -7,7 +7,7 @@
  * go and clears enough. What may go does not depend on the aim: the classes worth looking at are found once
  * for a part, and each aim is a look into those.
  */
-import { at, valueAt } from '../../base/at.ts';
+import { valueAt } from '../../base/at.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { stepsId } from '../removal/step.ts';
@@ -73,13 +73,9 @@ export function inClasses<One extends Candidate>(
   const leastRemoval = new Float64Array(classes.length);
   const mostRemoval = new Float64Array(classes.length);
   classes.forEach((some, place) => {
-    let [least, most] = [Infinity, 0];
-    for (const { removal } of some) {
-      least = Math.min(least, removal.median);
-      most = Math.max(most, removal.median);
-    }
-    leastRemoval[place] = least;
-    mostRemoval[place] = most;
+    const medians = some.map(({ removal }) => removal.median);
+    leastRemoval[place] = Math.min(...medians);
+    mostRemoval[place] = Math.max(...medians);
   });
   return { count: all.length, classes, leastRemoval, mostRemoval };
 }
@@ -143,7 +139,8 @@ export function within(all: Ranked, allowed: (heldTo: number) => number): Within
   let most = -1;
   let needed = 0;
   for (let place = 0; place < leastRemoval.length; place += 1) {
-    if (at(leastRemoval, place) > widest || at(mostRemoval, place) < needed) continue;
+    const isOut = (leastRemoval[place] as number) > widest;
+    if (isOut || (mostRemoval[place] as number) < needed) continue;
     const rated = all.rated(place);
     if (rated.mostCleared <= most) continue;
     const members = rated.members.filter(

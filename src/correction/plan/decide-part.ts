@@ -69,7 +69,10 @@ export function decisionsOn(
     const before = left.get(best);
     if (before !== undefined) return before;
     const untried = allowanceUntried(part, grounds);
-    const reason = nothingFits(untried, best, ways.machine().lookedAt, model.machines);
+    const reason =
+      untried.budget > 0 && grounds.paintOf(part).triedHere !== undefined
+        ? TRIED_TOO_MILD
+        : nothingFits(untried, best, ways.machine().lookedAt, model.machines);
     const decision = none('leave', reason);
     left.set(best, decision);
     return decision;
@@ -86,6 +89,11 @@ export function decisionsOn(
     return leftAlone((machine ?? hand)?.best);
   };
 }
+
+const TRIED_TOO_MILD = remark(
+  'stronger-than-tried',
+  'steps no stronger than those tried on this repaint clear too little to be worth their film: try the next rung on its spot first',
+);
 
 /** What a part's limits allow of the ways to work it; looked for when it is asked for. */
 export type WaysWithin = Readonly<Record<By, () => Within>>;

@@ -77,3 +77,7 @@ export function spotRisk({ places }: Spot): number | null {
   );
   return risks.length < places.length ? null : Math.max(...risks);
 }
+
+export const keepsFilm = ({ places }: Spot): boolean => places.every((place) => place.keepsFilm);
+export const keepsTechnique = ({ places }: Spot): boolean =>
+  places.every((place) => place.keepsTechnique);

@@ -8,16 +8,27 @@
  * removal, time, name), and it must clear so much more than the panel's own steps that a plan for that
  * alone would be worth its film.
  */
-import { type Remark, remark, saying } from '../../base/remark.ts';
-import { shown } from '../../base/rounding.ts';
-import { says } from '../../base/sentence.ts';
 import { type Defect, medianDepth } from '../defects.ts';
-import { foretell, ladderOn } from '../removal/removal-knowledge.ts';
+import { foretell, workableOn } from '../removal/removal-knowledge.ts';
 import type { Step } from '../removal/step.ts';
 import { rungsBy } from './candidate-search.ts';
 import { chooseSteps, inClasses, ranked, within } from './choose-steps.ts';
 import { hasFailed } from './decide-part.ts';
-import { type Spot, type SpotPlace, spotRisk, spotWith } from './local-spot.ts';
+import {
+  clearCoatFailed,
+  heldBack,
+  lessThanOnPanel,
+  mildestOfItsKind,
+  whatComesOfIt,
+} from './local-remarks.ts';
+import {
+  keepsFilm,
+  keepsTechnique,
+  type Spot,
+  type SpotPlace,
+  spotRisk,
+  spotWith,
+} from './local-spot.ts';
 import { forecast, NO_REMOVAL, plannedStep } from './panel-plan.ts';
 import type { LocalWork, PanelPlan } from './plan.ts';
 import type { PlanRequest } from './plan-request.ts';
@@ -41,10 +52,8 @@ const failedPaint = (defect: Defect): LocalWork => ({
   cleared: 0,
   risk: null,
   place: null,
-  reasons: [remark('local-left', `${named(defect)}: left, the clear coat has failed`)],
+  reasons: [clearCoatFailed(defect)],
 });
-
-const named = ({ kind, grade }: Defect): string => `${kind.name} of grade ${grade}`;
 
 /** Which of two zones a defect lies in nobody says: a spot keeps the limits of both. */
 function spotFor(
@@ -75,7 +84,12 @@ function spotFor(
     cleared: taken.correction,
     risk: spotRisk(taken),
     place: tightest(taken),
-    reasons: [whatComesOfIt(defect, taken, none), ...(isEnough ? [] : heldBack(taken, spots))],
+    reasons: [
+      whatComesOfIt(defect, taken, none),
+      ...lessThanOnPanel(taken, none, parts),
+      ...mildestOfItsKind(taken, model.correction.mostSets.cut),
+      ...(isEnough ? [] : heldBack(taken, spots)),
+    ],
   };
 }
 
@@ -86,13 +100,10 @@ function tightest({ places }: Spot): LocalWork['place'] {
   return { removal: place.removal.median, budget: place.allowance.budget };
 }
 
-const keepsFilm = ({ places }: Spot): boolean => places.every((place) => place.keepsFilm);
-const keepsTechnique = ({ places }: Spot): boolean => places.every((place) => place.keepsTechnique);
-
 /** One combination of the smallest pad that lies flat, or by hand, in so many sets. */
 function stepsOnSpot({ survey }: PanelPlan, { model, paintOf }: PlanRequest): readonly Step[] {
   const { flatWidth } = survey.panel;
-  const rungs = ladderOn(paintOf(survey), model);
+  const rungs = workableOn(paintOf(survey), model);
   const flat = rungsBy('machine', rungs).filter(({ machine }) => machine.padDiameter <= flatWidth);
   const smallest = Math.min(...flat.map(({ machine }) => machine.padDiameter));
   const usable =
@@ -101,36 +112,4 @@ function stepsOnSpot({ survey }: PanelPlan, { model, paintOf }: PlanRequest): re
       : flat.filter(({ machine }) => machine.padDiameter === smallest);
   const counts = Array.from({ length: model.correction.mostSets.cut }, (_, i) => i + 1);
   return usable.flatMap((combination) => counts.map((sets) => ({ combination, sets })));
-}
-
-function whatComesOfIt(defect: Defect, taken: Spot, none: Spot): Remark {
-  const percent = (share: number): string => `${shown(100 * share, 0)} %`;
-  const alone = percent(none.correction);
-  if (taken.steps.length > 0) {
-    const text = `${named(defect)}: a spot clears ${percent(taken.correction)} of such marks, the panel’s own steps ${alone}`;
-    return remark('local-spot', text);
-  }
-  return none.removal.median > 0
-    ? remark(
-        'local-left',
-        `${named(defect)}: no spot, the panel’s own steps clear ${alone} of such marks`,
-      )
-    : remark('local-left', `${named(defect)}: left`);
-}
-
-/** What keeps a spot from clearing more: the film of its place, else the haze it would leave. */
-function heldBack(taken: Spot, spots: readonly Spot[]): readonly Remark[] {
-  const better = spots.filter(({ correction }) => correction > taken.correction);
-  if (better.some((spot) => keepsTechnique(spot) && !keepsFilm(spot))) {
-    const least = taken.places
-      .map(({ allowance }) => allowance)
-      .reduce((one, other) => (other.budget < one.budget ? other : one));
-    const much = least.budget === 0 ? 'nothing' : 'no more';
-    return [
-      remark('local-limit', says`${much} may go there: ${saying(least.boundBy)}`, least.budget),
-    ];
-  }
-  return better.some((spot) => !keepsTechnique(spot))
-    ? [remark('local-haze', 'stronger sets would leave haze that nothing else clears there')]
-    : [];
 }

@@ -2,10 +2,16 @@ import { type Micrometres, micrometres, minutes, type SquareMetres } from '../..
 import type { Allowance } from '../../film/limits/allowance.ts';
 import { type ExpectedRemoval, removalQuantile } from '../../film/limits/removal-risk.ts';
 import { risksOf } from '../../film/limits/topcoat-risk.ts';
+import { overrunNotes } from '../../film/overrun-note.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { heatCautions } from '../heat/heat-cautions.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
-import { meanRemoval, untriedLogSd } from '../removal/removal-knowledge.ts';
+import {
+  ladderOn,
+  meanRemoval,
+  strongestTried,
+  untriedLogSd,
+} from '../removal/removal-knowledge.ts';
 import { setTime } from '../removal/removal-rate.ts';
 import type { Step } from '../removal/step.ts';
 import type { RatedCandidate } from './choose-steps.ts';
@@ -64,7 +70,7 @@ export function figuresUntouched(part: PanelSurvey, grounds: PlanGrounds): Figur
     steps: [],
     removal: NO_REMOVAL,
     ...risksAt(survey, none, grounds.thinnerClear),
-    cautions: [],
+    cautions: overrunNotes(part.facts),
   };
 }
 
@@ -82,12 +88,18 @@ export function workedPlan(
 ): PanelPlan {
   const verdict: Verdict = by === 'hand' ? 'hand' : reaches(taken, request) ? 'polish' : 'lighter';
   const reasons = [
-    ...choiceReasons(verdict, figures.survey),
+    ...choiceReasons(verdict, figures.survey, strongestTriedOn(part, request)),
     ...asElsewhere(taken, choice.best),
     ...otherThanSurveyed(part, figures.survey),
     ...defectRemarks(request.defectsOf(part.panel.id)),
   ];
   return partPlan(figures, { verdict, expected: taken.correction, reasons }, request);
+}
+
+/** Of repaint; nothing limits the steps on other paint. */
+function strongestTriedOn(part: PanelSurvey, { paintOf, model }: PlanRequest) {
+  const paint = paintOf(part);
+  return paint.triedHere === undefined ? undefined : strongestTried(paint, ladderOn(paint, model));
 }
 
 /** The plan of a part that is left alone. */

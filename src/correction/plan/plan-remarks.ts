@@ -4,9 +4,11 @@ import { type Remark, remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../../film/film-model.ts';
+import { overrunNotes } from '../../film/overrun-note.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Defect } from '../defects.ts';
 import type { CorrectionModel, Machine } from '../removal/catalogue.ts';
+import type { Combination } from '../removal/combination.ts';
 import { type Step, stepsId } from '../removal/step.ts';
 import type { RatedCandidate } from './choose-steps.ts';
 import type { Verdict } from './plan.ts';
@@ -41,10 +43,21 @@ function whyNoTechnique(machines: readonly Machine[]): string {
     : 'no machine of the shop lies flat here and ends without rotary holograms';
 }
 
+/** `tried` is the strongest that may be worked on repaint, as it was tried there; anything may be on other paint. */
 export function choiceReasons(
   verdict: Verdict,
   { budget, boundBy }: PanelSurvey,
+  tried?: Combination | undefined,
 ): readonly Remark[] {
+  if (verdict === 'lighter' && tried !== undefined) {
+    return [
+      remark(
+        'stronger-than-tried',
+        says`the aim takes a step stronger than ${tried.id}, the strongest that was tried on this repaint, or more than the ${um(budget, 2)} that may go: try the next rung on its spot first`,
+        budget,
+      ),
+    ];
+  }
   if (verdict === 'lighter') {
     return [
       remark(
@@ -109,7 +122,7 @@ export function cautionsOf(
   steps: readonly Step[],
   { edgeWidth, heat }: CautionFigures,
 ): readonly Remark[] {
-  const cautions: Remark[] = [];
+  const cautions: Remark[] = [...overrunNotes(survey.facts)];
   const more = survey.advice.find(({ code }) => code === 'more-points');
   if (more !== undefined) {
     const read = counted(survey.points.length, 'point');

@@ -138,14 +138,16 @@ export function candidates(
     const moves = stages[place];
     if (moves === undefined) return;
     goOn(before, place + 1);
+    const goesOn = place + 1 < stages.length;
     for (const move of moves) {
       // They stand as the ladder does, the mildest first.
       if (before !== undefined && !isMilder(before.last, move.step)) return;
-      const sequence = withMove(before, move, context);
-      if (move.mayBeLast && sequence.haze <= context.hazeAllowed) {
-        found.push(measured(sequence, stepLogSd));
-      }
-      goOn(sequence, place + 1);
+      const haze = hazeAfterStep(before?.haze ?? 0, move.step, context.hazeCleared);
+      const mayEnd = move.mayBeLast && haze <= context.hazeAllowed;
+      if (!mayEnd && !goesOn) continue;
+      const sequence = withMove(before, move, haze);
+      if (mayEnd) found.push(measured(sequence, stepLogSd));
+      if (goesOn) goOn(sequence, place + 1);
     }
   };
   goOn(undefined, 0);
@@ -155,10 +157,9 @@ export function candidates(
 const withMove = (
   before: Sequence | undefined,
   { step, removal, pace }: Move,
-  context: Pick<ConstraintContext, 'hazeCleared'>,
-): Sequence => {
-  const haze = hazeAfterStep(before?.haze ?? 0, step, context.hazeCleared);
-  return before === undefined
+  haze: number,
+): Sequence =>
+  before === undefined
     ? { steps: [step], last: step, removal, pace, haze }
     : {
         steps: [...before.steps, step],
@@ -167,7 +168,6 @@ const withMove = (
         pace: before.pace + pace,
         haze,
       };
-};
 
 /** Each step is milder than the one before: the first is the strongest. */
 function measured({ steps, removal: summed, pace }: Sequence, stepLogSd: number): Candidate {

@@ -10,7 +10,8 @@ import { shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
-import { ladderOn } from '../removal/removal-knowledge.ts';
+import type { Combination } from '../removal/combination.ts';
+import { ladderOn, strongestTried } from '../removal/removal-knowledge.ts';
 import { medianRemoval, type Step, stepsId, strongestRung } from '../removal/step.ts';
 import { allowedRemoval } from './allowed-removal.ts';
 import { type By, paceOf, rungsBy, techniqueOn, waysToWork } from './candidate-search.ts';
@@ -120,8 +121,25 @@ function looksOf(by: By, part: PanelSurvey, request: PlanRequest): readonly Look
     ...out.map((combination) => [{ combination, sets: 1 }]),
   ];
   const byId = new Map(all.filter(isOfDifferent).map((steps) => [stepsId(steps), steps]));
-  return [...byId].map(([id, steps]) => ({ id, steps, refused: technique(steps, context) }));
+  const most = strongestTried(paintOf(part), rungs);
+  return [...byId].map(([id, steps]) => ({
+    id,
+    steps,
+    refused: technique(steps, context) ?? strongerThanTried(steps, most),
+  }));
 }
+
+/** On repaint nothing is worked that is stronger than what was tried there. */
+const strongerThanTried = (
+  steps: readonly Step[],
+  most: Combination | undefined,
+): Look['refused'] =>
+  most === undefined || strongestRung(steps) <= most.rung
+    ? undefined
+    : {
+        constraint: 'stronger-than-tried',
+        reason: `stronger than ${most.id}, the strongest that was tried on this repaint: try it there first`,
+      };
 
 /** Twice the same combination is one step of more sets. */
 const isOfDifferent = (steps: readonly Step[]): boolean =>

@@ -14,6 +14,11 @@ export type PaintKnowledge = {
   readonly removal: RemovalPosterior;
   /** True until a test spot on this paint has been seen with its film. */
   readonly provisional: boolean;
+  /**
+   * Of repaint, of which nothing is known but what its own spots showed: combinations that were tried on it and brought
+   * no colour. Nothing stronger is worked there. Absent of factory paint.
+   */
+  readonly triedHere?: ReadonlySet<string>;
 };
 
 /** A removal not yet made, and how it goes together with the depth scale (covariance of the logarithms). */
@@ -96,6 +101,20 @@ export const ladderOn = (
   { removal }: PaintKnowledge,
   model: CorrectionModel,
 ): readonly Combination[] => ladder(model, (id) => Math.exp(removal.of(id).mean));
+
+/** Those of them that may be worked on it. */
+export function workableOn(paint: PaintKnowledge, model: CorrectionModel): readonly Combination[] {
+  const rungs = ladderOn(paint, model);
+  const most = strongestTried(paint, rungs);
+  return most === undefined ? rungs : rungs.filter(({ rung }) => rung <= most.rung);
+}
+
+/** The strongest that was tried, where nothing stronger may be worked. */
+export const strongestTried = (
+  { triedHere }: PaintKnowledge,
+  rungs: readonly Combination[],
+): Combination | undefined =>
+  triedHere === undefined ? undefined : rungs.findLast(({ id }) => triedHere.has(id));
 
 /**
  * Steps on a paint: the sum of their medians; as ln-SD that of their rates, each by its share in the sum,

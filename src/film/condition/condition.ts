@@ -1,7 +1,7 @@
 /** What a panel is: the first condition that applies, the others beside it, each with its evidence. */
 import { counted } from '../../base/counted.ts';
 import { type Remark, remark } from '../../base/remark.ts';
-import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { bare, nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import { median as medianOf } from '../../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
@@ -130,7 +130,7 @@ function fillerEvidence(
   const isRepaint = refinishedEvidence(medianFilm(rest), baseline, model) !== undefined;
   const like = isRepaint ? 'like repaint' : 'like factory film';
   const others = rest.length === 1 ? 'the other reads' : `the other ${rest.length} read`;
-  return says`${word} ${names} ${reads} ${rangeOf(over)}, over ${line}; ${others} ${rangeOf(rest)}, ${like}`;
+  return says`${word} ${names} ${reads} ${rangeOf(over)}, over ${line}${nextFact}${others} ${rangeOf(rest)}, ${like}`;
 }
 
 function rangeOf(points: readonly ReadPoint[]): Sentence {
@@ -148,7 +148,7 @@ function repaintEvidence(
   const stated = says`painted ${daysAgo(paintedDaysAgo)}, by the job`;
   return byFilm === undefined
     ? says`${stated}, so no factory film, whatever the total reads`
-    : says`${stated}; ${byFilm}`;
+    : says`${stated}${nextFact}${byFilm}`;
 }
 
 /** `30 days ago`. */

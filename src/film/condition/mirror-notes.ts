@@ -1,5 +1,5 @@
 import { type Remark, remark } from '../../base/remark.ts';
-import { says, um } from '../../base/sentence.ts';
+import { nextFact, says, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../film-model.ts';
 import { putBack } from '../put-back.ts';
 import type { PanelSurvey } from '../survey.ts';
@@ -33,7 +33,7 @@ export function mirrorNotes(
       : [
           remark(
             'mirror-difference',
-            says`${left.panel.name} and ${right.panel.name} differ by ${um(difference)}; sides painted alike do by under ${um(reach)} as a rule`,
+            says`${left.panel.name} and ${right.panel.name} differ by ${um(difference)}${nextFact}sides painted alike do by under ${um(reach)} as a rule`,
             difference,
           ),
         ];

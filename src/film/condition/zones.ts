@@ -61,8 +61,10 @@ export function splitZones(
   spreadOfOthers: number,
   rule: FilmModel['zones'],
 ): Zones | undefined {
-  const cut = bestCut(points, rule);
   const lines = zoneLines(spreadOfOthers, rule);
+  // The means of two sides are no farther apart than the points of both.
+  if (rangeOf(points) <= lines.apart) return undefined;
+  const cut = bestCut(points, rule);
   if (cut === undefined || !(cut.apart > lines.apart && cut.gap > lines.gap)) return undefined;
   const [top = Number.NaN] = cut.lower.slice(-1);
   return {
@@ -71,6 +73,15 @@ export function splitZones(
     cut,
     ashmanD: separation(cut.lower, cut.upper),
   };
+}
+
+function rangeOf(points: readonly PanelPoint[]): number {
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { thickness } of points) {
+    if (thickness < least) least = thickness;
+    if (thickness > most) most = thickness;
+  }
+  return most - least;
 }
 
 function separation(lower: readonly number[], upper: readonly number[]): number | null {

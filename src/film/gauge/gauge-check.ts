@@ -10,7 +10,8 @@
  */
 import { conformanceProbability } from '../../base/conformance.ts';
 import { groupBy } from '../../base/group-by.ts';
-import { mean, sampleVariance } from '../../base/stats/summary.ts';
+import { pooledVariance, pooledVarianceOf } from '../../base/stats/pooled-variance.ts';
+import { mean } from '../../base/stats/summary.ts';
 import {
   effectiveDegreesOfFreedom,
   expandedUncertainty,
@@ -91,12 +92,10 @@ function byShim(readings: readonly ShimReading[]): readonly ReadShim[] {
 }
 
 function pooledRepeatability(shims: readonly ReadShim[], assumed: Micrometres): Repeatability {
-  const dof = shims.reduce((sum, { shown }) => sum + shown.length - 1, 0);
-  if (dof === 0) return { sd: assumed, dof: Number.POSITIVE_INFINITY };
-  const squares = shims
-    .filter(({ shown }) => shown.length > 1)
-    .reduce((sum, { shown }) => sum + (shown.length - 1) * sampleVariance(shown), 0);
-  return { sd: micrometres(Math.sqrt(squares / dof)), dof };
+  const pooled = pooledVarianceOf(shims.map(({ shown }) => shown));
+  return pooled === undefined
+    ? { sd: assumed, dof: Number.POSITIVE_INFINITY }
+    : { sd: micrometres(Math.sqrt(pooled.variance)), dof: pooled.dof };
 }
 
 function checkShim(
@@ -155,10 +154,10 @@ export function overallVerdict(shims: readonly { readonly verdict: GaugeVerdict 
 /** Repeatability over several checks of one gauge; undefined where no shim was read twice. */
 export function repeatabilityOver(checks: readonly GaugeCheck[]): Repeatability | undefined {
   const own = checks.map(({ repeatability }) => repeatability).filter(({ dof }) => dof < Infinity);
-  const dof = own.reduce((sum, one) => sum + one.dof, 0);
-  if (dof === 0) return undefined;
-  const squares = own.reduce((sum, one) => sum + one.dof * one.sd ** 2, 0);
-  return { sd: micrometres(Math.sqrt(squares / dof)), dof };
+  const pooled = pooledVariance(own.map(({ sd, dof }) => ({ variance: sd ** 2, dof })));
+  return pooled === undefined
+    ? undefined
+    : { sd: micrometres(Math.sqrt(pooled.variance)), dof: pooled.dof };
 }
 
 export type Drift = {

@@ -3,7 +3,7 @@
  * that allows least, so nothing where none is sound.
  */
 import { remark } from '../../base/remark.ts';
-import { says, um } from '../../base/sentence.ts';
+import { nextFact, says, um } from '../../base/sentence.ts';
 import { HELD_BACK } from '../condition/other-side.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { SurveyAdvice } from '../help/survey-advice.ts';
@@ -63,7 +63,7 @@ function spotOnRepaint(
   return {
     ...remark(
       'test-spot',
-      says`test spot of its own: hand-sized patch off any filler, mildest step first; colour on a white pad: leave it alone; no colour: it has clear, ${cap} at most may go, patch included (plan --spots), as on the original panel that allows least, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot`,
+      says`test spot of its own: hand-sized patch off any filler, mildest step first${nextFact}colour on a white pad: leave it alone${nextFact}no colour: it has clear, ${cap} at most may go, patch included (plan --spots), as on the original panel that allows least, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot`,
     ),
     time: testSpotTime,
   };

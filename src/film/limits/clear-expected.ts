@@ -1,6 +1,6 @@
 /** What is expected of a topcoat, in words: by its word, and by all that the panel may be besides. */
 import { finePercent } from '../../base/rounding.ts';
-import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { bare, joinSentences, type Sentence, says, um } from '../../base/sentence.ts';
 import type { Condition } from '../condition/condition.ts';
 import { sideOfWord } from './over-sides.ts';
 import type { Besides, PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
@@ -10,9 +10,13 @@ export function clearExpected(topcoat: TopcoatCase, conditions: readonly Conditi
   const { clearFloor } = topcoat;
   const besides = topcoat.besides.filter(({ chance }) => chance >= LEAST_CHANCE);
   const ifWord = besides.length === 0 ? '' : ` if ${sideOfWord(conditions)}`;
-  return [...besides.map(besidesText), says`${bare(clearFloor)} must stay`].reduce(
-    (all, one) => says`${all}, ${one}`,
-    says`${sizeOf(topcoat)} expected${ifWord}`,
+  return joinSentences(
+    [
+      says`${sizeOf(topcoat)} expected${ifWord}`,
+      ...besides.map(besidesText),
+      says`${bare(clearFloor)} must stay`,
+    ],
+    ', ',
   );
 }
 

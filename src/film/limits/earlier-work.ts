@@ -26,15 +26,25 @@ export const lifeSpent = (
 ): RecordedRemoval =>
   takenInAll(facts, countsForLife(facts) ? missing : micrometres(0), unknownLife);
 
+/** Whether visits on record took some of it, as test spots of this one are none of its history. */
+export const isOnRecord = ({ recorded }: Pick<PanelFacts, 'recorded'>): boolean =>
+  recorded !== null && recorded.mean > 0 && recorded.by !== TEST_SPOTS;
+
+/** What says of film that it is gone, where no record does. */
+export const TEST_SPOTS = 'test spots';
+
 /** Whether film that a panel lacks is held to have been polished off. */
 export const countsForLife = ({ taken, clear }: PanelFacts): boolean =>
   taken === null && clear?.of !== 'panel';
 
 function takenInAll(
-  { taken, recorded }: PanelFacts,
+  { taken, takenSd, recorded }: PanelFacts,
   missing: Micrometres,
   unknown: Micrometres,
 ): RecordedRemoval {
   const { mean, sd } = recorded ?? NOTHING_RECORDED;
-  return { mean: micrometres((taken ?? unknown) + mean + Math.max(0, missing)), sd };
+  return {
+    mean: micrometres((taken ?? unknown) + mean + Math.max(0, missing)),
+    sd: micrometres(Math.hypot(takenSd, sd)),
+  };
 }

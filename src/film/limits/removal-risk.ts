@@ -29,17 +29,18 @@ export function clearRisk(
   const { weights, factors, table } = removalNodes(turnWidth(clear, floor, logSd), logSd);
   const { z, below } = table;
   const { mean, sd } = clear;
-  for (let k = 0; k < z.length; k += 1) z[k] = (floor + median * of(factors, k) - mean) / sd;
+  for (let k = 0; k < z.length; k += 1)
+    z[k] = (floor + median * (factors[k] as number) - mean) / sd;
   fillNormal(table);
   let sum = 0;
-  for (let k = 0; k < z.length; k += 1) sum += of(weights, k) * of(below, k);
+  for (let k = 0; k < z.length; k += 1) sum += (weights[k] as number) * (below[k] as number);
   return sum;
 }
 
-/** In a column of numbers alone: what serves lists of any kind would make an object of each. */
-const of = (column: Float64Array, place: number): number => column[place] as number;
-
-/** A rule over the removal, what its nodes are of the median, and columns to work in. */
+/**
+ * A rule over the removal, what its nodes are of the median, and columns to work in. They are read where they stand:
+ * a function that hands on one of their numbers has V8 make an object of it.
+ */
 type RemovalNodes = {
   readonly weights: Float64Array;
   /** e^{σz} at its nodes. */
@@ -156,16 +157,16 @@ function riskSum(
   const { weights, factors, table } = removalNodes(turnWidth(clear, floor, logSd), logSd);
   const { z, density, below } = table;
   return (median, total) => {
-    for (let k = 0; k < z.length; k += 1) z[k] = median * (of(factors, k) / sd) - room;
+    for (let k = 0; k < z.length; k += 1) z[k] = median * ((factors[k] as number) / sd) - room;
     fillNormal(table);
     let { value, slope, curvature } = total;
     for (let k = 0; k < z.length; k += 1) {
-      const weight = chance * of(weights, k);
-      const per = of(factors, k) / sd;
-      const rising = weight * of(density, k) * per;
-      value += weight * of(below, k);
+      const weight = chance * (weights[k] as number);
+      const per = (factors[k] as number) / sd;
+      const rising = weight * (density[k] as number) * per;
+      value += weight * (below[k] as number);
       slope += rising;
-      curvature -= rising * per * of(z, k);
+      curvature -= rising * per * (z[k] as number);
     }
     total.value = value;
     total.slope = slope;

@@ -1,10 +1,12 @@
 /** The answer first: what came off, whether that is as planned, and how far readings of this kind can tell. */
 
 import { counted } from '../../base/counted.ts';
+import { rangeShown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { changeText, isSeen } from './compare-words.ts';
 
@@ -47,22 +49,36 @@ export function legend(
   unit: LengthUnit,
 ): readonly Block[] {
   if (compared.length === 0) return [];
-  const asDone = worked === null ? '' : ' As done: planned, for the sets that were worked.';
+  const asDone = worked === null ? [] : ['As done: planned, for the sets that were worked.'];
   return [
     paragraph(
       'How to read it',
-      `n: pairs, or points before/after. ±: what came off lies within it in 95 cases of 100. Seen: more than the readings scatter. ${shownAt(compared, unit)} Less goes unseen, and is not nothing.${asDone} May go: what a survey of the later readings says, with this visit on record. · a pair, ‹ the mean, ┊ nothing.`,
+      joined(
+        [
+          'n: pairs, or points before/after.',
+          '±: what came off lies within it in 95 cases of 100.',
+          'Seen: more than the readings scatter.',
+          ...shownAt(compared, unit),
+          'Less goes unseen, and is not nothing.',
+          ...asDone,
+          'May go: what a survey of the later readings says, with this visit on record.',
+          // Where nothing is drawn, no sign is explained.
+          { text: '· a pair, ‹ the mean, ┊ nothing.', facts: [] },
+        ],
+        ' ',
+      ),
     ),
   ];
 }
 
-function shownAt(panels: readonly PanelLeft[], unit: LengthUnit): string {
-  const said = (['pairs', 'means'] as const).flatMap((by) => {
+function shownAt(panels: readonly PanelLeft[], unit: LengthUnit): readonly string[] {
+  return (['pairs', 'means'] as const).flatMap((by) => {
     const changes = panels.flatMap(({ comparison }) =>
       comparison.by === by && comparison.change !== null ? [comparison.change] : [],
     );
     if (changes.length === 0) return [];
-    const range = (of: (change: FilmChange) => number): string => rangeText(changes.map(of), unit);
+    const range = (of: (change: FilmChange) => number): string =>
+      rangeShown(changes.map(of), (one) => thicknessText(one, unit));
     const half = range(({ detectable }) => detectable.half);
     const surely = range(({ detectable }) => detectable.surely);
     const what = by === 'pairs' ? 'At marked points' : 'By means of panels, no point found again,';
@@ -70,12 +86,4 @@ function shownAt(panels: readonly PanelLeft[], unit: LengthUnit): string {
       `${what} a change of ${half} ${unitName(unit)} shows half of the time, one of ${surely} in 95 cases of 100.`,
     ];
   });
-  return said.join(' ');
-}
-
-function rangeText(values: readonly number[], unit: LengthUnit): string {
-  const [low, high] = [Math.min(...values), Math.max(...values)].map((one) =>
-    thicknessText(one, unit),
-  );
-  return low === high ? `${low}` : `${low}–${high}`;
 }

@@ -4,11 +4,14 @@ import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import type { DataTable } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
-import { type ColumnsOf, tableOf } from '../table-of.ts';
-import { isSeen, partsLeft, setsOf } from './compare-words.ts';
+import { type ColumnsOf, codesOf, tableOf } from '../table-of.ts';
+import { setsRecord } from './compare-record.ts';
+import { isSeen, partsLeft } from './compare-words.ts';
 
-export const compareTable = ({ panels }: CompareResult): DataTable =>
-  tableOf(columns, partsLeft(panels));
+export function compareTable({ vehicle, panels }: CompareResult): DataTable {
+  const { columns: names, rows } = tableOf(columns, partsLeft(panels));
+  return { columns: ['vehicle', ...names], rows: rows.map((row) => [vehicle, ...row]) };
+}
 
 const medianOf = (foretold: ForetoldPanel | null): number | null =>
   foretold === null ? null : recorded(foretold.removal?.median ?? 0);
@@ -30,16 +33,19 @@ const columns: ColumnsOf<PartLeft> = {
   seen_surely_um: ({ comparison }) => recordedOrNull(comparison.change?.detectable.surely),
   planned_um: ({ planned }) => medianOf(planned),
   worked_um: ({ foretold }) => medianOf(foretold),
-  planned_sets: ({ planned }) => (planned === null ? null : setsOf(planned.steps)),
-  worked_sets: ({ foretold }) => (foretold === null ? null : setsOf(foretold.steps)),
+  planned_sets: (part) => setsRecord(part).planned_sets,
+  worked_sets: (part) => setsRecord(part).worked_sets,
   against_plan: ({ against }) => against,
   allowed_um: ({ allowed }) => recordedOrNull(allowed?.most),
-  overrun: ({ overruns }) => overruns.map(({ code }) => code).join(' '),
+  overrun: ({ overruns }) => codesOf(overruns),
   clear_um: ({ left }) => recordedOrNull(left?.topcoat?.clear.mean),
+  clear_sd_um: ({ left }) => recordedOrNull(left?.topcoat?.clear.sd),
   budget_left_um: ({ left }) => recordedOrNull(left?.budget),
   bound_by: ({ left }) => left?.boundBy.code ?? null,
-  one_more_set: ({ oneMore }) => oneMore?.combination ?? null,
-  one_more_um: ({ oneMore }) => recordedOrNull(oneMore?.removal.median),
-  risk_prob: ({ riskOneMore }) => recordedOrNull(riskOneMore),
+  one_more_set_combination: ({ oneMore }) => oneMore?.combination ?? null,
+  one_more_set_removal_um: ({ oneMore }) => recordedOrNull(oneMore?.removal.median),
+  one_more_set_risk_prob: ({ riskOneMore }) => recordedOrNull(riskOneMore),
   verdict: ({ verdict }) => verdict,
+  reasons: ({ reasons }) => codesOf(reasons),
+  reasons_text: ({ reasons }) => reasons.map(({ text }) => text).join('; '),
 };

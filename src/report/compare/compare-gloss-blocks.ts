@@ -2,6 +2,7 @@
 import { shown } from '../../base/rounding.ts';
 import type { GlossChange } from '../../film/compare/compare-gloss.ts';
 import { column, figures } from '../columns.ts';
+import { joined } from '../facts.ts';
 import { type Block, type Cell, cell, gap, paragraph } from '../model.ts';
 
 export function glossBlocks(gloss: readonly GlossChange[]): readonly Block[] {
@@ -22,7 +23,10 @@ export function glossBlocks(gloss: readonly GlossChange[]): readonly Block[] {
       ],
       rows: gloss.map((one) => glossRow(one, hazed)),
     },
-    paragraph(null, `Gloss tells of the look and not of the film.${angleAdvice(gloss)}`),
+    paragraph(
+      null,
+      joined(['Gloss tells of the look and not of the film.', ...angleAdvice(gloss)], ' '),
+    ),
   ];
 }
 
@@ -43,15 +47,14 @@ function glossRow(one: GlossChange, hazed: boolean): readonly Cell[] {
 }
 
 /** The standards' own rule for the angle. */
-function angleAdvice(gloss: readonly GlossChange[]): string {
+function angleAdvice(gloss: readonly GlossChange[]): readonly string[] {
   const better = new Set(gloss.flatMap(({ betterAngle }) => betterAngle ?? []));
-  const advice = [
+  return [
     ...(better.has(20)
-      ? [' Over 70 GU at 60° read at 20° too: differences show better there.']
+      ? ['Over 70 GU at 60° read at 20° too: differences show better there.']
       : []),
     ...(better.has(85)
-      ? [' Under 10 GU at 60° read at 85° too: differences show better there.']
+      ? ['Under 10 GU at 60° read at 85° too: differences show better there.']
       : []),
   ];
-  return advice.join('');
 }

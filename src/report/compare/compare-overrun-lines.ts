@@ -5,7 +5,8 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
 import type { OverrunCode } from '../../tasks/compare/compare-overrun.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
-import { type Block, notice } from '../model.ts';
+import { about, joined } from '../facts.ts';
+import { type Block, notice, type Said } from '../model.ts';
 import { changeText, partNameOf, partsLeft } from './compare-words.ts';
 
 /** One or two panels or zones by all their figures; more of them with what came off, and by limit. */
@@ -14,18 +15,22 @@ export function overrunLines(panels: readonly PanelLeft[], unit: LengthUnit): re
   if (over.length === 0) return [];
   const told =
     over.length <= FEW
-      ? over.map((part) => `${partNameOf(part.comparison)}: ${figuresOf(part, unit)}.`)
+      ? over.map((part) => about(partNameOf(part.comparison), figuresOf(part, unit)))
       : [
           `for what might go: ${over.map((part) => nameWithLoss(part, unit)).join(', ')}.`,
           ...byLimit(over),
         ];
-  return [notice('Too much came off', `${told.join(' ')} ${whatFollows(over)}`)];
+  return [notice('Too much came off', joined([...told, ...whatFollows(over)], ' '))];
 }
 
 const FEW = 2;
 
-const figuresOf = ({ overruns }: PartLeft, unit: LengthUnit): string =>
-  overruns.map((one) => textIn(one, unit)).join('; ');
+const figuresOf = ({ overruns }: PartLeft, unit: LengthUnit): Said =>
+  joined(
+    overruns.map((one) => textIn(one, unit)),
+    '; ',
+    '.',
+  );
 
 /** `roof (36.0 ± 0.9 for 4.84 µm)`: what came off, and what might go. */
 function nameWithLoss({ comparison, allowed }: PartLeft, unit: LengthUnit): string {
@@ -52,5 +57,7 @@ const byLimit = (over: readonly PartLeft[]): readonly string[] =>
     return [`${said} ${on}.`];
   });
 
-const whatFollows = ({ length }: readonly PartLeft[]): string =>
-  `Do not work ${length === 1 ? 'it' : 'them'} further. Wipe, let cool and read the same points again; if that stands, find out what took it (sets, pad, pressure) before the next panel.`;
+const whatFollows = ({ length }: readonly PartLeft[]): readonly string[] => [
+  `Do not work ${length === 1 ? 'it' : 'them'} further.`,
+  'Wipe, let cool and read the same points again; if that stands, find out what took it (sets, pad, pressure) before the next panel.',
+];

@@ -8,6 +8,7 @@ import type { LengthUnit } from '../../base/units.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { mainStep, type RateSeen } from '../../tasks/compare/compare-plan.ts';
+import { joined } from '../facts.ts';
 import { factorText } from '../log-factor.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
@@ -32,7 +33,7 @@ export function planLine(
       'Against the plan',
       judged.length === 0
         ? 'none of its panels was compared.'
-        : `${parts.join('; ')}; ${asWorkedText(judged.flat(), worked)}.`,
+        : joined([...parts, asWorkedText(judged.flat(), worked)], '; ', '.'),
     ),
   ];
 }

@@ -4,6 +4,7 @@ import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import { about, joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { basisText, notCompared } from './compare-words.ts';
 
@@ -14,10 +15,13 @@ export function notComparedLine({ total }: CompareResult): readonly Block[] {
     : [
         paragraph(
           'Not compared',
-          [...groups]
-            .map(([text, panels]) => `${panels.map(({ panel }) => panel.name).join(', ')}: ${text}`)
-            .join('; ')
-            .concat('.'),
+          joined(
+            [...groups].map(
+              ([text, panels]) => `${panels.map(({ panel }) => panel.name).join(', ')}: ${text}`,
+            ),
+            '; ',
+            '.',
+          ),
         ),
       ];
 }
@@ -36,7 +40,14 @@ export function pointsLine(panels: readonly PanelLeft[]): readonly Block[] {
     [edges, 'off the face'],
   ] as const;
   const texts = said.flatMap(([n, text]) => (n === 0 ? [] : [`${counted(n, 'point')} ${text}`]));
-  return texts.length === 0 ? [] : [paragraph('Left out', `${texts.join(', ')} (-v: which).`)];
+  return texts.length === 0
+    ? []
+    : [
+        paragraph('Left out', {
+          text: `${texts.join(', ')} (-v: which).`,
+          facts: texts.map((text) => `${text} (-v: which)`),
+        }),
+      ];
 }
 
 /** The same by name. */
@@ -54,7 +65,7 @@ export function pointLists(panels: readonly PanelLeft[]): readonly Block[] {
     );
     return texts.length === 0
       ? []
-      : [`${panel.name} (by ${basisText(comparison)}): ${texts.join('; ')}`];
+      : [about(`${panel.name} (by ${basisText(comparison)})`, joined(texts, '; '))];
   });
   return items.length === 0 ? [] : [list('Points left out of the pairs', items)];
 }

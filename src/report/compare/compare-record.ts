@@ -89,6 +89,7 @@ function partRecord(part: PartLeft): MachineRecord {
     planned_um: foretoldRecord(part.planned),
     worked_um: foretoldRecord(part.foretold),
     steps: stepsRecord(part),
+    ...setsRecord(part),
     against_plan: part.against,
     allowed_um: recordedOrNull(part.allowed?.most),
     allowed_by: part.allowed?.by ?? null,
@@ -150,6 +151,12 @@ const stepsRecord = ({ planned, foretold }: PartLeft) =>
     sets,
     sets_worked: setsOf((foretold?.steps ?? []).filter((step) => step.combination === combination)),
   }));
+
+/** All steps together; null without a plan. */
+export const setsRecord = ({ planned, foretold }: PartLeft) => ({
+  planned_sets: planned === null ? null : setsOf(planned.steps),
+  worked_sets: foretold === null ? null : setsOf(foretold.steps),
+});
 
 const stepRecord = ({ from, to, comparison }: VisitStep): MachineRecord => ({
   from,

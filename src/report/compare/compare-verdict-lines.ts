@@ -10,6 +10,7 @@ import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
 import { LESS_BECAUSE, type LessCode } from '../../tasks/compare/compare-left-reasons.ts';
 import type { OneMoreSet, PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { remarkFacts } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
 
@@ -107,4 +108,4 @@ const reasonLines = (
 ): readonly Block[] =>
   reasons
     .filter(({ code }) => codes.includes(code))
-    .map((reason) => paragraph(partNameOf(comparison), textIn(reason, unit)));
+    .map((reason) => paragraph(partNameOf(comparison), remarkFacts(reason, unit)));

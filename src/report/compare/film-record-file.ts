@@ -1,9 +1,9 @@
 /** `leastcut/film-record/1`: what these readings say came off, added to what earlier visits took. */
 import type { FilmRecord, FilmRecordFile } from '../../formats/film-record.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
-import { visitPanels } from '../../tasks/compare/compare-visit-record.ts';
+import { takenText } from '../../tasks/compare/compare-visit-record.ts';
 
-type Written = Pick<CompareResult, 'vehicle' | 'total'>;
+type Written = Pick<CompareResult, 'vehicle' | 'visit'>;
 
 export const filmRecordText = (
   result: Written,
@@ -13,15 +13,15 @@ export const filmRecordText = (
 
 /** The visits as they stood, and this one after them; one that stands there already is not added again. */
 export function filmRecordFile(
-  { vehicle, total }: Written,
+  { vehicle, visit: panels }: Written,
   date: string,
   earlier: FilmRecord | undefined,
 ): FilmRecordFile {
   const before = earlier?.file;
   const name = before?.vehicle ?? vehicle;
-  const visit = { date, panels: visitPanels(total.panels) };
+  const visit = { date, panels };
   const visits = before?.visits ?? [];
-  const stands = visits.some((one) => JSON.stringify(one) === JSON.stringify(visit));
+  const stands = visits.some((one) => takenText(one) === takenText(visit));
   return {
     ...before,
     schema: 'leastcut/film-record/1',

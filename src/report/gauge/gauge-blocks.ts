@@ -2,7 +2,15 @@
 
 import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
-import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import {
+  nextFact,
+  nextSentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+  unitName,
+} from '../../base/sentence.ts';
 import { uncertaintyBudget } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { Drift, GaugeVerdict } from '../../film/gauge/gauge-check.ts';
@@ -10,7 +18,8 @@ import type { CheckedGauge, GaugeAdjusted } from '../../tasks/gauge/check-gauge.
 import { adjustmentText, permittedText } from '../../tasks/gauge/gauge-words.ts';
 import { assumedBlocks } from '../assumption-blocks.ts';
 import { column, figures, filmFigures } from '../columns.ts';
-import { type Block, type Column, cell, gap, paragraph, title } from '../model.ts';
+import { joined, toldFacts } from '../facts.ts';
+import { type Block, type Column, cell, gap, paragraph, type Said, title } from '../model.ts';
 import { type CheckedShim, checkedShims } from './gauge-record.ts';
 
 export const gaugeBlocks = (checked: CheckedGauge, unit: LengthUnit): readonly Block[] => [
@@ -21,12 +30,20 @@ export const gaugeBlocks = (checked: CheckedGauge, unit: LengthUnit): readonly B
   gap,
   paragraph(
     'MPE',
-    `the largest error permitted is ${tell(permittedText(checked.permitted), unit)}. Pass: what it is off by and its uncertainty U (95\u00a0%) together keep within that. Fail: even with U taken off, it is off by more. Between the two nobody can tell: undecided.`,
+    joined(
+      [
+        `the largest error permitted is ${tell(permittedText(checked.permitted), unit)}.`,
+        'Pass: what it is off by and its uncertainty U (95\u00a0%) together keep within that.',
+        'Fail: even with U taken off, it is off by more.',
+        'Between the two nobody can tell: undecided.',
+      ],
+      ' ',
+    ),
   ),
   paragraph('Readings', scatterText(checked, unit)),
   ...driftBlocks(checked, unit),
   ...adjustmentBlocks(checked.adjustment, checked.verdict, unit),
-  paragraph('What to do', [...whatToDo(checked), ...whenToCheck(checked)].join(' ')),
+  paragraph('What to do', joined([...whatToDo(checked), ...whenToCheck(checked)], ' ')),
   ...assumedBlocks(checked.assumptions, unit),
 ];
 
@@ -97,14 +114,14 @@ function chanceText(probability: number): string {
   return probability < 0.001 ? '< 0.1 %' : `${shown(100 * probability, 1)} %`;
 }
 
-function scatterText({ repeatability, step }: CheckedGauge, unit: LengthUnit): string {
+function scatterText({ repeatability, step }: CheckedGauge, unit: LengthUnit): Said {
   const scatter =
     repeatability === undefined
       ? 'No shim was read twice, so how far readings repeat is not known.'
       : `Read again, a shim comes out ${tell([um(repeatability.sd, 2)], unit)} differently (SD, ${repeatability.dof} degrees of freedom).`;
   return step === 0
     ? scatter
-    : `${scatter} The display moves in steps of ${tell([um(step, 2)], unit)}.`;
+    : joined([scatter, `The display moves in steps of ${tell([um(step, 2)], unit)}.`], ' ');
 }
 
 function driftBlocks({ runs, drift }: CheckedGauge, unit: LengthUnit): readonly Block[] {
@@ -117,9 +134,13 @@ function driftBlocks({ runs, drift }: CheckedGauge, unit: LengthUnit): readonly 
   const moved = drift.filter(({ proved }) => proved);
   const text =
     moved.length === 0
-      ? `${driftList(drift, unit)}: no more than readings scatter. It held still.`
-      : `${driftList(moved, unit)}: more than readings scatter. It moved between the checks, so what was read before does not compare with what was read after. Read both anew.`;
-  return [paragraph('Drift', text)];
+      ? [`${driftList(drift, unit)}: no more than readings scatter.`, 'It held still.']
+      : [
+          `${driftList(moved, unit)}: more than readings scatter.`,
+          'It moved between the checks, so what was read before does not compare with what was read after.',
+          'Read both anew.',
+        ];
+  return [paragraph('Drift', joined(text, ' '))];
 }
 
 const driftList = (drift: readonly Drift[], unit: LengthUnit): string =>
@@ -141,14 +162,14 @@ function adjustmentBlocks(
   const { line, shims, left: after } = adjustment;
   const head =
     found === 'pass'
-      ? 'none is needed, the gauge passes without one. Worked out, as asked'
-      : 'ADJUSTED, as asked';
-  const text = tell(
-    says`${head}: ${adjustmentText(line)}. Least squares on ${counted(shims, 'shim')}; the last column is what remains of each error. With it the check says: ${after.verdict}.`,
+      ? says`none is needed, the gauge passes without one.${nextSentence}Worked out, as asked`
+      : says`ADJUSTED, as asked`;
+  const text = toldFacts(
+    says`${head}: ${adjustmentText(line)}.${nextSentence}Least squares on ${counted(shims, 'shim')}${nextFact}the last column is what remains of each error.${nextSentence}With it the check says: ${after.verdict}.`,
     unit,
   );
   return [
-    paragraph('Adjustment', [text, ...adjustmentCaution(shims, after.verdict, found)].join(' ')),
+    paragraph('Adjustment', joined([text, ...adjustmentCaution(shims, after.verdict, found)], ' ')),
   ];
 }
 
@@ -177,7 +198,8 @@ function whatToDo({ verdict, runs, drift, adjustment }: CheckedGauge): readonly 
   if (verdict === 'fail') {
     return adjustment === null
       ? [
-          'Set it to zero on the bare plate and to its shim, as its manual says, and check again; if it still fails, have it serviced. A survey with its gauge file trusts its readings that much less.',
+          'Set it to zero on the bare plate and to its shim, as its manual says, and check again; if it still fails, have it serviced.',
+          'A survey with its gauge file trusts its readings that much less.',
         ]
       : ['Have it serviced; until then the adjustment stands in for it.'];
   }

@@ -3,7 +3,8 @@ import { shown } from '../../base/rounding.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import type { DayStage, WorkDay } from '../../work/day-plan.ts';
 import type { WorkModel } from '../../work/work-model.ts';
-import { type Block, list, paragraph } from '../model.ts';
+import { about, joined } from '../facts.ts';
+import { type Block, list, paragraph, type Said } from '../model.ts';
 
 /** `1: 7.9 h: take in, wheels, …, cut (roof, bonnet); vibration 245 of 400 points a hand`. */
 export function dayBlocks(result: PlanResult): readonly Block[] {
@@ -18,12 +19,13 @@ export function dayBlocks(result: PlanResult): readonly Block[] {
   ];
 }
 
-function dayLine({ day, stages, time, points }: WorkDay, result: PlanResult): string {
+function dayLine({ day, stages, time, points }: WorkDay, result: PlanResult): Said {
   const { limitPoints } = result.settings.work.vibration;
   const most = Math.max(0, ...points);
   const exposure =
-    most === 0 ? '' : `; vibration ${shown(most, 0)} of ${limitPoints} points a hand`;
-  return `${day}: ${shown(time / 60, 1)} h: ${stagesText(stages, result)}${exposure}`;
+    most === 0 ? [] : [`vibration ${shown(most, 0)} of ${limitPoints} points a hand`];
+  const work = joined([`${shown(time / 60, 1)} h`, stagesText(stages, result)], ': ');
+  return about(`${day}`, joined([work, ...exposure], '; '));
 }
 
 /** By name, and the panels where one goes from panel to panel: `dry, cut and finish (roof, bonnet)`. */
@@ -57,12 +59,25 @@ function vibrationLine(
   if (past.length === 0) return [];
   const limit =
     full.length === 0
-      ? ''
-      : ` ${daysText(full, 'is', 'are')} at the limit of ${limitPoints}: no machine after that.`;
+      ? []
+      : [`${daysText(full, 'is', 'are')} at the limit of ${limitPoints}: no machine after that.`];
   return [
     paragraph(
       'Vibration',
-      `${daysText(past, 'passes', 'pass')} the action value of ${actionPoints} points a hand: share the machine between people, keep hands warm, rest them; tingling or numb fingers: stop, and tell.${limit}`,
+      joined(
+        [
+          joined(
+            [
+              `${daysText(past, 'passes', 'pass')} the action value of ${actionPoints} points a hand: share the machine between people, keep hands warm, rest them`,
+              'tingling or numb fingers: stop, and tell',
+            ],
+            '; ',
+            '.',
+          ),
+          ...limit,
+        ],
+        ' ',
+      ),
     ),
   ];
 }

@@ -2,6 +2,7 @@
 import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
 import { isZone, partName } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
+import { joined } from '../facts.ts';
 import { type Block, notice, paragraph } from '../model.ts';
 import { filmReason } from '../survey/leave-reason.ts';
 import { wherePoints } from './zone-ticks.ts';
@@ -14,7 +15,7 @@ export function keepOffBlocks(parts: readonly PanelPlan[]): readonly Block[] {
   const kept = read.filter(isKeptOff);
   const others = read.filter((part) => !kept.includes(part));
   return [
-    ...(kept.length === 0 ? [] : [notice('Keep off', kept.map(withPlace).join(' · '))]),
+    ...(kept.length === 0 ? [] : [notice('Keep off', joined(kept.map(withPlace), ' · '))]),
     ...named(
       kept.length === 0 ? 'Keep off' : 'Keep off as well',
       panelNames(unread.map(({ survey }) => survey.panel)),

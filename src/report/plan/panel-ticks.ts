@@ -32,10 +32,10 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
       tick(
         marks === 1
           ? `mark a point, wipe it, read it cool: ${BLANK}`
-          : `mark ${marks} points, wipe, read them cool: mean ${BLANK}`,
+          : `mark ${marks} points; wiped, cool: mean ${BLANK}`,
       ),
       tick(
-        `tape ${shown(panel.trimLength, 1)}\u00a0m of trim, the edges (${result.settings.film.edgeWidth}\u00a0mm) and body lines`,
+        `tape: trim ${shown(panel.trimLength, 1)}\u00a0m, edges ${result.settings.film.edgeWidth}\u00a0mm, body lines`,
       ),
       ...unknownRisk(part),
       ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
@@ -65,7 +65,11 @@ const unknownRisk = ({ steps, risk, local }: PanelPlan): readonly Tick[] =>
     : [];
 
 /** Cautions that are of this panel's steps and not of all. */
-const PLACE_REMARKS: ReadonlySet<string> = new Set(['panel-heat', 'rotary-heat']);
+const PLACE_REMARKS: ReadonlySet<string> = new Set([
+  'overrun-on-record',
+  'panel-heat',
+  'rotary-heat',
+]);
 
 /** After each step but the last, whose end is the panel's, the eye says whether another is wanted. */
 const stepTicks = (steps: readonly PlannedStep[]): readonly Tick[] =>

@@ -1,7 +1,7 @@
 /** What a plan comes to, in three lines that stand before anything else on its page. */
 
 import { counted } from '../../base/counted.ts';
-import { shown } from '../../base/rounding.ts';
+import { rangeShown, shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import {
@@ -14,7 +14,9 @@ import {
 import { partName } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { jobHours } from '../../work/job-time.ts';
-import { type Block, paragraph } from '../model.ts';
+import { joined } from '../facts.ts';
+import { type Block, paragraph, type Said } from '../model.ts';
+import { readAgainFirst } from '../survey/slip-lines.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
 import { withReason } from './keep-off.ts';
 
@@ -26,8 +28,12 @@ export function answerBlocks(
   const parts = workedParts({ panels: plans });
   const left = plans.filter((plan) => plan.survey.points.length > 0 && !isTouched(plan));
   return [
+    ...readAgainFirst(
+      plans.map(({ survey }) => survey),
+      unit,
+    ),
     paragraph('Work', workText(parts, plans, unit, work)),
-    ...(left.length === 0 ? [] : [paragraph('Leave', left.map(withReason).join(' · '))]),
+    ...(left.length === 0 ? [] : [paragraph('Leave', joined(left.map(withReason), ' · '))]),
     ...unreadLine(
       plans.map(({ survey }) => survey),
       unit,
@@ -40,7 +46,7 @@ function workText(
   plans: readonly PanelPlan[],
   unit: LengthUnit,
   { job, days }: PlanResult['work'],
-): string {
+): Said {
   const told = [
     ...WAYS.flatMap(([verdict, way]) => {
       const of = parts.filter((part) => isWorked(part) && part.verdict === verdict);
@@ -50,7 +56,7 @@ function workText(
   ];
   if (told.length === 0) return 'nothing to polish';
   const hours = shown(jobHours(job.time, 0.5), 1);
-  return `${told.join('; ')}; the whole job ${hours} h, ${counted(days.length, 'day')}`;
+  return joined([...told, `the whole job ${hours} h, ${counted(days.length, 'day')}`], '; ');
 }
 
 const WAYS: readonly (readonly [Verdict, string])[] = [
@@ -70,11 +76,9 @@ const FEW = 3;
 /** What comes off in the middle, of one or from the least to the most. */
 function taken(parts: readonly PanelPlan[], unit: LengthUnit): string {
   const medians = parts.map(({ removal }) => removal.median);
-  const [least, most] = [Math.min(...medians), Math.max(...medians)].map((one) =>
-    thicknessText(one, unit),
-  );
+  const range = rangeShown(medians, (one) => thicknessText(one, unit), ' to ');
   const each = parts.length === 1 ? '' : ' each';
-  return `${least === most ? least : `${least} to ${most}`} ${unitName(unit)}${each}`;
+  return `${range} ${unitName(unit)}${each}`;
 }
 
 function spotsOnly(plans: readonly PanelPlan[]): readonly string[] {

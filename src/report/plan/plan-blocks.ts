@@ -2,7 +2,7 @@
 
 import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
-import { says, tell } from '../../base/sentence.ts';
+import { nextFact, says } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { hardnessWord } from '../../correction/removal/removal-knowledge.ts';
@@ -10,9 +10,10 @@ import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { assumptionBlocks } from '../assumption-blocks.ts';
+import { joined, remarkFacts, toldFacts } from '../facts.ts';
 import { isLarge, largeAssumptions } from '../large-assumptions.ts';
 import { factorText } from '../log-factor.ts';
-import { type Block, gap, paragraph, title } from '../model.ts';
+import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { factsList } from '../panel-facts.ts';
 import { gainRange } from '../survey/gain-groups-text.ts';
@@ -85,8 +86,12 @@ const detailBlocks = (
   ...factsList(surveys, result, unit),
 ];
 
-const careWords = ({ cautions }: PlanResult): string =>
-  `${cautions.map(({ text }) => text).join('; ')}.`;
+export const careWords = ({ cautions }: PlanResult): Said =>
+  joined(
+    cautions.map((one) => remarkFacts(one, 'um')),
+    '; ',
+    '.',
+  );
 
 const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => [
   title(
@@ -102,10 +107,11 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
   ...assumptionBlocks(result, options),
 ];
 
-function aimWords({ settings, paint }: PlanResult): string {
+function aimWords({ settings, paint }: PlanResult): Said {
   const { aim, terms } = settings;
-  const tried = triedWords(paint);
-  return `${aim.name}, ${shown(100 * aim.share, 0)}\u00a0% of general defects, risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel; ${tried}.`;
+  const share = `${aim.name}, ${shown(100 * aim.share, 0)}\u00a0% of general defects`;
+  const risk = `risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel`;
+  return joined([joined([share, risk], ', '), triedWords(paint)], '; ', '.');
 }
 
 const triedWords = ({ car, tried }: PlanResult['paint']): string => {
@@ -126,7 +132,20 @@ const spotsLines = ({ paint, survey, settings }: PlanResult): readonly Block[] =
     const word = hardnessWord(one, settings.correction.removal);
     return paragraph(
       'Test spots',
-      `${counted(trials, 'trial')}${where}${film}: paint ${word}, gives way ${factorText(hardness)} as fast as usual; defects ${factorText(depthScale)} as deep as taken. What was taken counts as spent there.`,
+      joined(
+        [
+          joined(
+            [
+              `${counted(trials, 'trial')}${where}${film}: paint ${word}, gives way ${factorText(hardness)} as fast as usual`,
+              `defects ${factorText(depthScale)} as deep as taken`,
+            ],
+            '; ',
+            '.',
+          ),
+          'What was taken counts as spent there.',
+        ],
+        ' ',
+      ),
     );
   });
 
@@ -140,8 +159,8 @@ function ofTheseSteps(parts: readonly PanelPlan[], unit: LengthUnit): readonly B
     : [
         paragraph(
           'May go',
-          tell(
-            says`told here of the steps planned: work to it; the survey tells it of a step not tried on this paint: ${gainRange(gains)} here (--why PANEL)`,
+          toldFacts(
+            says`told here of the steps planned: work to it${nextFact}the survey tells it of a step not tried on this paint: ${gainRange(gains)} here (--why PANEL)`,
             unit,
           ),
         ),

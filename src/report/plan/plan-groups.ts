@@ -71,7 +71,10 @@ function verdictBlock(
   const clears = `clears ${percentRange(plans.map(({ expected }) => expected))}\u00a0%`;
   const risks = plans.flatMap((plan) => plan.risk ?? []);
   const risk = risks.length === 0 ? 'risk not known' : `risk ${percentRange(risks)}\u00a0%`;
-  return paragraph(`${letter} ${first.verdict}`, `${steps}: ${takes}, ${clears}, ${risk}`);
+  return paragraph(`${letter} ${first.verdict}`, {
+    text: `${steps}: ${takes}, ${clears}, ${risk}`,
+    facts: [steps, takes, clears, risk],
+  });
 }
 
 export function leftAlone(read: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
@@ -113,8 +116,11 @@ const SAID_ELSEWHERE: ReadonlySet<string> = new Set([
 
 /** What to mind, each once with its panels. */
 export function remarksOf(plans: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
-  const remarks = plans.filter(isWorked).flatMap((plan) => {
-    const reasons = plan.reasons.filter(({ code }) => !SAID_ELSEWHERE.has(code));
+  const remarks = plans.flatMap((plan) => {
+    // Why a panel is left stands beside its name.
+    const reasons = isWorked(plan)
+      ? plan.reasons.filter(({ code }) => !SAID_ELSEWHERE.has(code))
+      : [];
     return [...reasons, ...plan.cautions].map((one) => ({ text: textIn(one, unit), plan }));
   });
   const groups = [...groupBy(remarks, ({ text }) => text)];

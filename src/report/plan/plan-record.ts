@@ -12,7 +12,7 @@ import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
 import { planWhyRecord } from './plan-why-record.ts';
-import { timeRecord, workRecord } from './work-record.ts';
+import { materialRecord, timeRecord, workRecord } from './work-record.ts';
 
 /** `leastcut/plan/1`. */
 export function planRecord(
@@ -37,11 +37,7 @@ export function planRecord(
     test_spots: testSpots(result),
     time: timeRecord(work.time),
     vibration_points: recorded(work.vibrationPoints),
-    materials: work.materials.map(({ material, quantity, unit }) => ({
-      material,
-      quantity: recorded(quantity),
-      unit,
-    })),
+    materials: work.materials.map(materialRecord),
     order: work.order.map(({ id, text }) => ({ stage: id, text })),
     ...workRecord(work, settings.hours),
     cautions: result.cautions.map(remarkRecord),

@@ -5,7 +5,7 @@ import { isZone } from '../../film/survey.ts';
 import type { PlannedVehicle } from '../../tasks/plan/plan-files.ts';
 import type { DataTable } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
-import { type ColumnsOf, tableOf } from '../table-of.ts';
+import { type ColumnsOf, codesOf, tableOf } from '../table-of.ts';
 
 export const planTable = (vehicles: readonly PlannedVehicle[]): DataTable =>
   tableOf(
@@ -39,5 +39,6 @@ const columns: ColumnsOf<Row> = {
   provisional: ({ plan }) => (plan.provisional ? 'yes' : 'no'),
   time_min: ({ plan }) =>
     recorded(plan.steps.reduce((sum, { machineTime }) => sum + machineTime, 0)),
-  reasons: ({ plan }) => plan.reasons.map(({ text }) => text).join('; '),
+  reasons: ({ plan }) => codesOf(plan.reasons),
+  reasons_text: ({ plan }) => plan.reasons.map(({ text }) => text).join('; '),
 };

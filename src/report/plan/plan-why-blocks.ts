@@ -9,6 +9,7 @@ import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
 import type { PartWhy, Rejected, RejectedKind } from '../../correction/plan/why-not.ts';
 import { partName } from '../../film/survey.ts';
 import type { PanelWhy } from '../../tasks/plan/plan-vehicle.ts';
+import { joined, remarkFacts } from '../facts.ts';
 import { type Block, gap, list, paragraph, title } from '../model.ts';
 import { localWhyText } from './local-lines.ts';
 import { stepsText } from './step-words.ts';
@@ -46,7 +47,7 @@ function partBlocks(why: PartWhy, options: Options): readonly Block[] {
       : [
           list(
             'Reasons',
-            reasons.map((one) => textIn(one, unit)),
+            reasons.map((one) => remarkFacts(one, unit)),
           ),
         ]),
     limitsBlock(plan, unit),
@@ -68,6 +69,8 @@ function partBlocks(why: PartWhy, options: Options): readonly Block[] {
 function takenBlocks(plan: PanelPlan, { unit }: Options): readonly Block[] {
   const { median, mean, low, high } = plan.removal;
   const name = unitName(unit);
+  const film = (value: number): string => thicknessText(value, unit, 2);
+  const range = `nine cases of ten ${film(low)}–${film(high)}`;
   const percent = (share: number | null): string =>
     share === null ? 'not known' : `${shown(100 * share, 1)} %`;
   return [
@@ -77,12 +80,29 @@ function takenBlocks(plan: PanelPlan, { unit }: Options): readonly Block[] {
     ),
     paragraph(
       'Takes',
-      `${thicknessText(median, unit, 2)} ${name} in the middle, ${thicknessText(mean, unit, 2)} on average, nine cases of ten ${thicknessText(low, unit, 2)}–${thicknessText(high, unit, 2)}`,
+      joined(
+        [
+          `${film(median)} ${name} in the middle`,
+          { text: `${film(mean)} on average`, facts: [`${film(mean)} ${name} on average`] },
+          { text: range, facts: [`${range} ${name}`] },
+        ],
+        ', ',
+      ),
     ),
-    paragraph('Clears', `${percent(plan.expected)}, the aim is ${percent(plan.aimed)}`),
+    paragraph(
+      'Clears',
+      joined([percent(plan.expected), `the aim is ${percent(plan.aimed)}`], ', '),
+    ),
     paragraph(
       'Risk',
-      `${percent(plan.risk)}; ${percent(plan.riskIfThin)} if the topcoat were thinner; before any polishing ${percent(plan.already)}`,
+      joined(
+        [
+          percent(plan.risk),
+          `${percent(plan.riskIfThin)} if the topcoat were thinner`,
+          `before any polishing ${percent(plan.already)}`,
+        ],
+        '; ',
+      ),
     ),
   ];
 }
@@ -92,14 +112,15 @@ const stepText = ({ removal, machineTime, ...step }: PlannedStep, unit: LengthUn
 
 const limitsBlock = ({ survey: { limits, boundBy } }: PanelPlan, unit: LengthUnit): Block =>
   list(
-    `What limits it: median removal that each allows (${unitName(unit)})`,
+    {
+      text: `What limits it: median removal that each allows (${unitName(unit)})`,
+      short: 'What limits it',
+    },
     limits.map((one) => {
       const isBinding = one === boundBy;
       const allows = thicknessText(one.value, unit, 2);
-      return tell(
-        says`${isBinding ? '→' : '\u00a0'} ${allows}: ${saying(one)}${isBinding ? ' (binds)' : ''}`,
-        unit,
-      );
+      const said = tell(says`${allows}: ${saying(one)}${isBinding ? ' (binds)' : ''}`, unit);
+      return { text: `${isBinding ? '→' : '\u00a0'} ${said}`, facts: [said] };
     }),
   );
 

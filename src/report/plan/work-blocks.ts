@@ -6,18 +6,39 @@ import type { WorkEstimate } from '../../work/estimate-work.ts';
 import type { LearnedPace } from '../../work/history.ts';
 import { type JobTime, jobHours } from '../../work/job-time.ts';
 import type { Material } from '../../work/materials.ts';
+import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { percentOff } from './work-record.ts';
 
 /** What a plan says of its work: hours, days and what to have ready. */
 export function workBlocks(work: WorkEstimate): readonly Block[] {
   if (work.machineMinutes === 0) return [paragraph('Time', 'nothing to polish')];
+  const inHand = shown(work.machineMinutes / 60, 1);
+  const whole = hoursOf(work.job.time);
   return [
     paragraph(
       'Time',
-      `correction ${hoursOf(work.time)} (P50, P80, P95), ${shown(work.machineMinutes / 60, 1)}\u00a0h of it machine in hand; whole job ${hoursOf(work.job.time)}${daysText(work)} (-v: stages, days)`,
+      joined(
+        [
+          joined(
+            [
+              `correction ${hoursOf(work.time)} (P50, P80, P95)`,
+              {
+                text: `${inHand}\u00a0h of it machine in hand`,
+                facts: [`correction ${inHand}\u00a0h machine in hand`],
+              },
+            ],
+            ', ',
+          ),
+          {
+            text: `whole job ${whole}${daysText(work)} (-v: stages, days)`,
+            facts: [`whole job ${whole} (P50, P80, P95)${daysText(work)} (-v: stages, days)`],
+          },
+        ],
+        '; ',
+      ),
     ),
-    paragraph('Materials', work.materials.map(amount).join(', ')),
+    paragraph('Materials', joined(work.materials.map(amount), ', ')),
   ];
 }
 
@@ -44,13 +65,22 @@ export const workDetailBlocks = (
 ): readonly Block[] => [
   spreadLine(work, learned),
   ...(learned === null ? [] : [historyLine(learned)]),
-  paragraph('Materials of the whole job', work.jobMaterials.map(amount).join(', ')),
+  paragraph('Materials of the whole job', joined(work.jobMaterials.map(amount), ', ')),
   ...(work.pads.length === 0
     ? []
     : [
         paragraph(
           'Pads and towels',
-          `${work.pads.map(({ material, ready, wornOut }) => `${material} ×\u00a0${ready}, ${shown(wornOut, 1)} worn out`).join('; ')}; ${counted(work.towelLoads, 'load')} of towels to wash`,
+          joined(
+            [
+              ...work.pads.map(
+                ({ material, ready, wornOut }) =>
+                  `${material} ×\u00a0${ready}, ${shown(wornOut, 1)} worn out`,
+              ),
+              `${counted(work.towelLoads, 'load')} of towels to wash`,
+            ],
+            '; ',
+          ),
         ),
       ]),
 ];
@@ -58,7 +88,10 @@ export const workDetailBlocks = (
 /** Each stage's part of the hours that half of such jobs take at most, as the days have them. */
 export const stageList = (work: WorkEstimate): Block =>
   list(
-    `Order of the job, as long as half of such jobs take at most (${shown(jobHours(work.job.time, 0.5), 1)}\u00a0h of one person)`,
+    {
+      text: `Order of the job, as long as half of such jobs take at most (${shown(jobHours(work.job.time, 0.5), 1)}\u00a0h of one person)`,
+      short: 'Order of the job',
+    },
     work.stages.map(({ stage, mean, wait }, i) => {
       const wait_ = wait === 0 ? '' : `, then ${shown(wait, 0)}\u00a0min to wait`;
       const time = mean === 0 ? WITH_THE_STEPS : `: ${shown(mean * work.medianShare, 0)}\u00a0min`;
@@ -79,7 +112,19 @@ function spreadLine({ stages, job: { spread } }: WorkEstimate, learned: LearnedP
     .map(({ id, share }) => `${id} ${shown(100 * share, 0)}\u00a0%`);
   return paragraph(
     'Spread of the time',
-    `most of it from ${top.join(', ')}; ${shown(100 * spread.pace, 0)}\u00a0% is a pace not yet known${learned === null ? ' (your own hours narrow it: --history)' : ''}, ${shown(100 * spread.job, 0)}\u00a0% one job against the next`,
+    joined(
+      [
+        `most of it from ${top.join(', ')}`,
+        joined(
+          [
+            `${shown(100 * spread.pace, 0)}\u00a0% is a pace not yet known${learned === null ? ' (your own hours narrow it: --history)' : ''}`,
+            `${shown(100 * spread.job, 0)}\u00a0% one job against the next`,
+          ],
+          ', ',
+        ),
+      ],
+      '; ',
+    ),
   );
 }
 
@@ -87,13 +132,22 @@ function historyLine({ jobs, factor, stages, error }: LearnedPace): Block {
   const off = (logError: number): string => `${shown(percentOff(logError), 0)}\u00a0%`;
   const errors =
     error === null
-      ? ''
-      : `; estimates were off by ${off(error.before)}, by the other jobs’ pace by ${off(error.after)}`;
+      ? []
+      : [
+          `estimates were off by ${off(error.before)}, by the other jobs’ pace by ${off(error.after)}`,
+        ];
   const own = stages.map(
     (one) => `${one.stage} ×\u00a0${shown(one.factor, 2)} (${counted(one.records, 'record')})`,
   );
   return paragraph(
     'Own hours',
-    `${counted(jobs, 'job')} took ${shown(factor.middle, 2)} times the estimate (${shown(factor.low, 2)}–${shown(factor.high, 2)})${errors}${own.length === 0 ? '' : `; beyond that ${own.join(', ')}`}`,
+    joined(
+      [
+        `${counted(jobs, 'job')} took ${shown(factor.middle, 2)} times the estimate (${shown(factor.low, 2)}–${shown(factor.high, 2)})`,
+        ...errors,
+        ...(own.length === 0 ? [] : [`beyond that ${own.join(', ')}`]),
+      ],
+      '; ',
+    ),
   );
 }

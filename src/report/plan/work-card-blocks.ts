@@ -12,15 +12,17 @@ import type { Panel } from '../../film/template/template.ts';
 import { seenAtOnePoint } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { inPolishingOrder } from '../../work/polishing-order.ts';
-import { column, figures } from '../columns.ts';
+import { column, figures, measures } from '../columns.ts';
+import { joined } from '../facts.ts';
 import { motionText } from '../methods/method-words.ts';
-import { type Block, cell, gap, notice, paragraph, type Tick, title } from '../model.ts';
+import { type Block, cell, gap, notice, paragraph, type Said, type Tick, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { heading } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
 import { orderText } from './order-text.ts';
 import { panelTicks } from './panel-ticks.ts';
+import { careWords } from './plan-blocks.ts';
 import { spotFirst } from './spot-first.ts';
 import { combinationWords } from './step-words.ts';
 import { zoneFaces } from './zone-ticks.ts';
@@ -60,7 +62,7 @@ export function workCardBlocks(
     gap,
     settingsTable(worked, result),
     gap,
-    paragraph('Care', `${result.cautions.map(({ text }) => text).join('; ')}.`),
+    paragraph('Care', careWords(result)),
     gap,
     ...dayBlocks(result),
   ];
@@ -75,11 +77,16 @@ const partsWithSpots = (panel: PanelPlan): readonly PanelPlan[] =>
   );
 
 /** Sets, then the eye, then the gauge; and what one reading can show at all. */
-function stopRule(result: PlanResult, unit: LengthUnit): string {
+function stopRule(result: PlanResult, unit: LengthUnit): Said {
   const seen = tell(says`${um(seenAtOnePoint(result))}`, unit);
-  return (
-    'do no more sets than stand here. Wipe and look in good light: once the marks are gone, do no more. ' +
-    `The gauge is an alarm only: at one marked point, wiped and cool, a re-read cannot show a loss under ${seen}, so the mean of as many is read as show what may go; stop when it shows more. Colour on the pad under clear: stop at once`
+  return joined(
+    [
+      'do no more sets than stand here.',
+      'Wipe and look in good light: once the marks are gone, do no more.',
+      `The gauge is an alarm only: at one marked point, wiped and cool, a re-read cannot show a loss under ${seen}, so the mean of as many is read as show what may go; stop when it shows more.`,
+      'Colour on the pad under clear: stop at once',
+    ],
+    ' ',
   );
 }
 
@@ -99,8 +106,8 @@ function settingsTable(
     columns: [
       column('step'),
       column('speed'),
-      figures('pad mm'),
-      figures('min a section'),
+      measures('pad', 'mm'),
+      { ...figures('min a section'), said: 'a section takes', unit: 'min' },
       figures('passes'),
       figures('overlap'),
     ],

@@ -57,7 +57,7 @@ export const timeRecord = (time: JobTime) => ({
   p95_h: recorded(jobHours(time, 0.95)),
 });
 
-const materialRecord = ({ id, material, quantity, unit }: Material) => ({
+export const materialRecord = ({ id, material, quantity, unit }: Material) => ({
   id,
   material,
   quantity: recorded(quantity),

@@ -1,4 +1,5 @@
 /** What to do before one of a panel's two zones is worked: where it lies, where it ends, what is taped off. */
+import { rangeShown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
@@ -39,10 +40,7 @@ const names = ({ points }: PanelSurvey): string => points.map(({ point }) => poi
 
 function rangeText({ points }: ZoneSurvey, unit: LengthUnit): string {
   const values = points.map(({ thickness }) => thickness);
-  const [low, high] = [Math.min(...values), Math.max(...values)].map((one) =>
-    thicknessText(one, unit),
-  );
-  return `${low === high ? low : `${low}–${high}`}\u00a0${unitName(unit)}`;
+  return `${rangeShown(values, (one) => thicknessText(one, unit))}\u00a0${unitName(unit)}`;
 }
 
 /** The panels whose zones are worked as they lie: what stands out upwards is the thicker zone. */

@@ -11,8 +11,9 @@ import type { SpotResult } from '../../tasks/spot/spot-files.ts';
 import { assumptionBlocks } from '../assumption-blocks.ts';
 import { column, figures } from '../columns.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
+import { joined } from '../facts.ts';
 import { factorText } from '../log-factor.ts';
-import { type Block, type Cell, cell, gap, list, paragraph, title } from '../model.ts';
+import { type Block, type Cell, cell, gap, list, paragraph, type Said, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 
 export function spotBlocks(result: SpotResult, options: PageOptions): readonly Block[] {
@@ -39,7 +40,14 @@ export function spotBlocks(result: SpotResult, options: PageOptions): readonly B
     ladderTable(shownRungs(ladder, options.verbose), options),
     paragraph(
       null,
-      `Now: what a set takes, the middle and in brackets nine cases of ten. Chance: to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone. A plan may work a milder rung for more sets, if that reaches it.`,
+      joined(
+        [
+          'Now: what a set takes, the middle and in brackets nine cases of ten.',
+          `Chance: to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone.`,
+          'A plan may work a milder rung for more sets, if that reaches it.',
+        ],
+        ' ',
+      ),
     ),
     ...further,
     ...keptLine(result),
@@ -58,15 +66,22 @@ const allTogether = (panels: readonly string[]): readonly Block[] =>
     : [
         paragraph(
           'Mind',
-          `paint, ladder and what comes next hold the trials on ${panels.join(', ')} for one paint. A repaint is judged by itself: put its trials into a file of their own.`,
+          joined(
+            [
+              `paint, ladder and what comes next hold the trials on ${panels.join(', ')} for one paint.`,
+              'A repaint is judged by itself: put its trials into a file of their own.',
+            ],
+            ' ',
+          ),
         ),
       ];
 
 function keptLine({ kept }: SpotResult): readonly Block[] {
   if (kept === undefined || kept === null) return [];
   const { added, already } = kept;
-  const before = already === 0 ? '' : `; ${already} stood there already`;
-  return [paragraph('Kept', `${counted(added, 'observation')} added to the rates${before}.`)];
+  const before = already === 0 ? [] : [`${already} stood there already`];
+  const told = [`${counted(added, 'observation')} added to the rates`, ...before];
+  return [paragraph('Kept', joined(told, '; ', '.'))];
 }
 
 const percent = (share: number | null): string =>
@@ -85,7 +100,7 @@ function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
       figures('sets'),
       figures('marks'),
       figures(`removed (${unitName(unit)})`),
-      figures('shows from'),
+      { ...figures('shows from'), unit: unitName(unit) },
       figures('cleared'),
       figures('haze'),
     ],
@@ -106,10 +121,14 @@ function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
   };
 }
 
-function paintLine({ paint, word }: SpotResult): string {
+function paintLine({ paint, word }: SpotResult): Said {
   const { hardness, depthScale } = paint.removal;
-  const film = paint.provisional ? ' No film was read on the spots: by eye alone.' : '';
-  return `${word}: gives way ${factorText(hardness)} as fast as usual paint; defects ${factorText(depthScale)} as deep as taken.${film}`;
+  const film = paint.provisional ? ['No film was read on the spots: by eye alone.'] : [];
+  const told = [
+    `${word}: gives way ${factorText(hardness)} as fast as usual paint`,
+    `defects ${factorText(depthScale)} as deep as taken`,
+  ];
+  return joined([joined(told, '; ', '.'), ...film], ' ');
 }
 
 const STATES: Readonly<Record<RungState, string>> = {
@@ -142,7 +161,7 @@ function ladderTable(
     kind: 'table',
     columns: [
       column('ladder, mildest first'),
-      figures('before'),
+      { ...figures('before'), unit: `${unitName(unit)} a set` },
       figures(`now (${unitName(unit)} a set)`),
       figures('chance'),
       column(''),

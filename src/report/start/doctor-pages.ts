@@ -4,6 +4,7 @@ import { isOwn } from '../../tasks/settings/effective-settings.ts';
 import type { CheckedFile } from '../../tasks/start/check-files.ts';
 import type { DoctorResult, Machine } from '../../tasks/start/doctor.ts';
 import { envelope, settingRecord } from '../envelope.ts';
+import { joined } from '../facts.ts';
 import { type Block, gap, list, type MachineRecord, paragraph, title } from '../model.ts';
 import { settingsList, settingText } from '../settings-list.ts';
 
@@ -13,10 +14,22 @@ export function doctorBlocks(result: DoctorResult, verbose: boolean): readonly B
   return [
     title(`leastcut ${machine.version}`),
     paragraph('Node', `${machine.node} on ${machine.platform}`),
-    paragraph('Locale', `${machine.locale}; no figure depends on it`),
+    paragraph('Locale', joined([machine.locale, 'no figure depends on it'], '; ')),
     paragraph(
       'Output',
-      `${terminal.width} columns (${terminal.widthFrom}), ${terminal.colour ? 'in colour' : 'without colour'}: ${terminal.colourWhy}; ${terminal.ascii ? 'in ASCII' : 'in Unicode'}: ${terminal.asciiWhy}`,
+      joined(
+        [
+          joined(
+            [
+              `${terminal.width} columns (${terminal.widthFrom})`,
+              `${terminal.colour ? 'in colour' : 'without colour'}: ${terminal.colourWhy}`,
+            ],
+            ', ',
+          ),
+          `${terminal.ascii ? 'in ASCII' : 'in Unicode'}: ${terminal.asciiWhy}`,
+        ],
+        '; ',
+      ),
     ),
     gap,
     list(
@@ -56,7 +69,7 @@ function inForce(
       ? paragraph('Settings', 'none is set: all are as built in.')
       : settingsList('Settings in force that somebody set', own),
     gap,
-    paragraph('As built in', `${as.join('; ')}.`),
+    paragraph('As built in', joined(as, '; ', '.')),
     gap,
     list('Not set, and what holds then', unset),
     gap,

@@ -1,6 +1,6 @@
 /** How the lines that a panel is held against come about: the baseline, what makes it, and what is drawn from it. */
 import { roundTo } from '../../base/rounding.ts';
-import { bare, type Sentence, says, tell, um } from '../../base/sentence.ts';
+import { bare, joinSentences, nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { repaintReach } from '../../film/condition/condition.ts';
@@ -12,6 +12,7 @@ import type { Panel } from '../../film/template/template.ts';
 import { filmDefaults } from '../../formats/data/film-defaults.ts';
 import type { Default } from '../../formats/default.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
+import { toldFacts } from '../facts.ts';
 import { type Block, list } from '../model.ts';
 
 const { conditions: built, zones: zonesBuilt } = filmDefaults;
@@ -41,7 +42,7 @@ export function baselineBlock(
   return [
     list(
       'Where its lines are from',
-      lines.map((one) => tell(one, unit)),
+      lines.map((one) => toldFacts(one, unit)),
     ),
   ];
 }
@@ -59,7 +60,7 @@ function baselineLines(
   const zinc =
     own === baseline
       ? ''
-      : says`; ${bare(own)} here, the zinc ${own < baseline ? 'taken off' : 'added'} that this panel has ${own < baseline ? 'not' : 'and most have not'}`;
+      : says`${nextFact}${bare(own)} here, the zinc ${own < baseline ? 'taken off' : 'added'} that this panel has ${own < baseline ? 'not' : 'and most have not'}`;
   const from =
     baselineMakers.length === 0
       ? 'what factories paint, as a repaint among so few panels could pass for the usual film (film.conditions.baseline_panels)'
@@ -74,13 +75,9 @@ function putBackText(makers: readonly Panel[], panels: SurveyResult['survey']['p
     .map(({ panel, facts }) => ({ panel, film: goneAllOver(facts).mean }))
     .filter(({ film }) => film > 0)
     .map(({ panel, film }) => says`${um(film)} on ${panel.name}`);
-  const [first, ...others] = gone;
-  return first === undefined
+  return gone.length === 0
     ? says``
-    : others.reduce(
-        (all, one) => says`${all}, ${one}`,
-        says`, with what was taken before put back: ${first}`,
-      );
+    : says`, with what was taken before put back: ${joinSentences(gone, ', ')}`;
 }
 
 const cutBackLine = (baseline: number, { cutBack }: FilmModel['conditions']): Sentence =>

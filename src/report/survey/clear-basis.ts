@@ -16,6 +16,7 @@ import { zincOf } from '../../film/zinc.ts';
 import { filmDefaults } from '../../formats/data/film-defaults.ts';
 import type { Default } from '../../formats/default.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
+import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 
@@ -37,7 +38,12 @@ export function builtInBlock(
   // The same figures of all parts together, in their order.
   const figures = (told[0] ?? []).flatMap((_, i) => told.flatMap((some) => some[i] ?? []));
   const where = verbose ? EXPLAIN : `-v: grounds; ${EXPLAIN}`;
-  return [paragraph(`Built in (${where})`, `${[...new Set(figures)].join('; ')}.`)];
+  return [
+    paragraph(
+      { text: `Built in (${where})`, short: 'Built in' },
+      joined([...new Set(figures)], '; ', '.'),
+    ),
+  ];
 }
 
 const EXPLAIN = 'leastcut explain film.limits';
@@ -148,7 +154,10 @@ export function sourcesOfFigures(
   ];
   return [
     list(
-      `Where the built-in figures are from (${unitName(unit)}; sources in micrometres)`,
+      {
+        text: `Where the built-in figures are from (${unitName(unit)}; sources in micrometres)`,
+        short: 'Where the built-in figures are from',
+      },
       used.map((one) => sourceOf(one, unit)),
     ),
   ];

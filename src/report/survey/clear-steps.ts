@@ -66,7 +66,8 @@ function heldStep(
 function heldDoubt({ told }: TopcoatCase, { within }: ClearChain): Sentence {
   const { statedClear, top } = told.knowledge;
   if (statedClear !== null) return [];
-  const record = told.film.taken.sd === 0 ? '' : says` + ${b(told.film.taken.sd)}² of the record`;
+  const record =
+    told.film.taken.sd === 0 ? '' : says` + ${b(told.film.taken.sd)}² of what was taken`;
   return says`, ± √(${b(top.sd)}² − ${b(Math.sqrt(within.variance))}² within the panel${record})`;
 }
 

@@ -13,8 +13,8 @@ const SOURCES: Readonly<Record<string, string>> = {
   zinc: 'how thick the zinc is, which differs from car to car',
   spread: 'the spread, known from few points',
   line: 'the line, drawn from the spread',
-  record: 'what is on record as taken',
-  'other-records': 'what is on record as taken from the other panels',
+  record: 'what is on record or stated as taken',
+  'other-records': 'what is on record or stated as taken from the other panels',
 };
 
 export const sourceWords = (source: string): string => SOURCES[source] ?? source;

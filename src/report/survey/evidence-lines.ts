@@ -2,13 +2,14 @@
 
 import { groupBy } from '../../base/group-by.ts';
 import { type Remark, textIn } from '../../base/remark.ts';
-import { type Sentence, says, tell, thicknessText, um } from '../../base/sentence.ts';
+import { says, tell, thicknessText, um } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isFactoryFilm } from '../../film/condition/condition.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
-import { type Block, paragraph } from '../model.ts';
+import { joined, remarkFacts } from '../facts.ts';
+import { type Block, paragraph, type Said } from '../model.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
 import { signed } from './help-lines.ts';
 import { isDoubtfulWord } from './leave-reason.ts';
@@ -23,15 +24,15 @@ export function evidenceLines(
   const said = read.filter(hasMoreToSay).map((survey) => {
     const isOriginal = survey.condition === 'original';
     const told = survey.evidence
-      .filter(isOriginal ? isQuestion : (one) => isOfFilm(one) && !isSaidByFiller(survey, one))
-      .map((one) => textIn(one, unit));
-    const word = isOriginal ? [] : [tell(wordText(survey), unit)];
+      .filter(isOriginal ? isOfAny : (one) => isOfFilm(one) && !isSaidByFiller(survey, one))
+      .map((one) => remarkFacts(one, unit));
+    const word = isOriginal ? [] : wordTexts(survey, unit);
     const flags = isFactoryFilm(survey.condition) ? readAgain(survey, helped, unit) : [];
-    const text = [...word, ...told, ...flags, ...nothing(survey, unit)].join('; ');
+    const text = joined([...word, ...told, ...flags, ...nothing(survey, unit)], '; ');
     return { name: survey.panel.name, text };
   });
-  return [...groupBy(said, ({ text }) => text)].map(([text, group]) =>
-    paragraph(group.map(({ name }) => name).join(', '), text),
+  return [...groupBy(said, ({ text }) => text.text).values()].map((group) =>
+    paragraph(group.map(({ name }) => name).join(', '), group[0].text),
   );
 }
 
@@ -40,9 +41,10 @@ const isSaidByFiller = ({ condition }: PanelSurvey, { code }: Remark): boolean =
   condition === 'filler' && code === 'refinished';
 
 const hasMoreToSay = (survey: PanelSurvey): boolean => {
-  const { condition, lowPoints, highPoints, keyingSlips, boundBy } = survey;
+  const { condition, lowPoints, highPoints, evidence, boundBy } = survey;
   return (
-    lowPoints.length + highPoints.length + keyingSlips.length > 0 ||
+    lowPoints.length + highPoints.length > 0 ||
+    evidence.some(isOfAny) ||
     // What is unread has a line of its own, and so has what is near its line.
     (condition !== 'unread' &&
       (condition !== 'original' || (survey.budget === 0 && boundBy.code !== 'near-line')))
@@ -50,14 +52,10 @@ const hasMoreToSay = (survey: PanelSurvey): boolean => {
 };
 
 /** `thin, 99.9 % sure by its least, and cut-back, over 99.9 % sure`: every word with how sure it is, a doubtful one with ?. */
-function wordText({
-  condition,
-  also,
-  sureness: found,
-  uncertainty,
-  keyingSlips,
-  points,
-}: PanelSurvey): Sentence {
+function wordTexts(
+  { condition, also, sureness: found, uncertainty, keyingSlips, points }: PanelSurvey,
+  unit: LengthUnit,
+): readonly Said[] {
   const isTold = found !== null && keyingSlips.length === 0;
   const words = [condition, ...also].map((word, i) => {
     const own = i === 0 ? found?.deciding : found?.beside.find((one) => one.condition === word);
@@ -73,8 +71,8 @@ function wordText({
   const mean =
     uncertainty === null || condition === 'filler'
       ? []
-      : says`; mean ± ${um(expandedUncertainty(uncertainty))} (95\u00a0%)`;
-  return says`${words.join(', and ')}${mean}`;
+      : [tell(says`mean ± ${um(expandedUncertainty(uncertainty))} (95\u00a0%)`, unit)];
+  return [joined(words, ', and '), ...mean];
 }
 
 /** Why nothing at all may go. */
@@ -116,8 +114,9 @@ function readAgain(survey: PanelSurvey, helped: SurveyHelp, unit: LengthUnit): r
   return [`${told}: read again${worth === '' ? '' : `:${worth}`}`];
 }
 
-/** What is asked of the readings themselves is worth a word on any panel. */
-const isQuestion = ({ code }: Remark): boolean => code === 'keying-slip';
+/** What is asked of the readings themselves, and a loss beyond what might go, are worth a word on any panel. */
+const isOfAny = ({ code }: Remark): boolean =>
+  code === 'keying-slip' || code === 'overrun-on-record';
 
 /** Evidence of what the film is; what a test spot would allow is a matter of limits. */
 export const isOfFilm = ({ code }: Remark): boolean => code !== 'sound-panel-cap';

@@ -1,6 +1,6 @@
 /** Gains of many panels in a line: ranges with the panels that they are of. */
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { bare, joinSentences, type Sentence, says, um } from '../../base/sentence.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { partNames, whichPanels } from '../panel-list.ts';
 import { alikeGroups } from './gain-groups.ts';
@@ -34,8 +34,7 @@ export function groupsText(gains: readonly Gain[], parts: readonly PanelSurvey[]
   const told = named.map((group) => says`${gainRange(sizesOf(group))} (${whichOf(group, parts)})`);
   const last =
     rest === null || largest === undefined ? [] : [says`${gainRange(sizesOf(largest))} (${rest})`];
-  const [first = [], ...further] = [...told, ...last];
-  return further.reduce((all, one) => says`${all}, ${one}`, first);
+  return joinSentences([...told, ...last], ', ');
 }
 
 const whichOf = (gains: readonly Gain[], parts: readonly PanelSurvey[]): string =>

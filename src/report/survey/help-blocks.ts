@@ -1,14 +1,22 @@
 /** What would help, over a car: what it frees panel by panel, then what has no figure or frees next to nothing. */
 import { groupBy } from '../../base/group-by.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { type Sentence, says, tell, unitName } from '../../base/sentence.ts';
+import {
+  joinSentences,
+  nextFact,
+  type Sentence,
+  says,
+  tell,
+  unitName,
+} from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { PartGain } from '../../film/help/what-would-help.ts';
 import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
-import { type Block, list, paragraph } from '../model.ts';
+import { about, joined, toldFacts } from '../facts.ts';
+import { type Block, type Facts, list, paragraph, type Said } from '../model.ts';
 import { whichPanels } from '../panel-list.ts';
 import { flagText } from './evidence-lines.ts';
 import { alikeGroups } from './gain-groups.ts';
@@ -39,7 +47,10 @@ export function helpBlocks(
   );
   const ofOthers = gains.filter(({ part }) => !isToldApart(part));
   const first = readAgainLines(gains, parts, unit);
-  const further = [...smallGains(ofOthers, gains, parts), ...withoutFigure(read, page.helped)];
+  const further = [
+    ...smallGains(ofOthers, gains, parts).map((one) => tell(one, unit)),
+    ...withoutFigure(read, page.helped, unit),
+  ];
   const zinc = ofOthers.filter(({ code, gain }) => code === 'zinc' && gain <= -LEAST_TOLD);
   const anyUnread = surveyed.some(({ condition }) => condition === 'unread');
   return [
@@ -68,7 +79,7 @@ function readAgainLines(
   gains: readonly Gain[],
   parts: readonly PanelSurvey[],
   unit: LengthUnit,
-): readonly Sentence[] {
+): readonly Facts[] {
   return gains.flatMap(({ code, part, gain, time, elsewhere = [] }) => {
     const others = elsewhere.filter((one) => one.gain >= LEAST_TOLD);
     const isFirst =
@@ -79,11 +90,12 @@ function readAgainLines(
     const [it, reads] = isOne ? ['it', 'it reads'] : ['them', 'they read'];
     const takes = time === null ? '' : `, ${minutes(time)}`;
     const edge = gains.find((one) => one.part === part && one.code === 'edge-point');
-    return [
-      says`${partName(part)}: ${flagText(part, unit).join(', ')}, read ${it} again${takes}: ${signed(gain)} if as the others, nothing if ${reads} the same${
-        others.length === 0 ? '' : says`; others gain with it ${othersText(others, parts)}`
-      }${edge === undefined ? '' : says`; ${edgeText(part)}: ${signed(edge.gain)}`}`,
+    const facts = [
+      says`${flagText(part, unit).join(', ')}, read ${it} again${takes}: ${signed(gain)} if as the others, nothing if ${reads} the same`,
+      ...(others.length === 0 ? [] : [says`others gain with it ${othersText(others, parts)}`]),
+      ...(edge === undefined ? [] : [says`${edgeText(part)}: ${signed(edge.gain)}`]),
     ];
+    return [about(partName(part), toldFacts(joinSentences(facts, nextFact), unit))];
   });
 }
 
@@ -91,21 +103,20 @@ function readAgainLines(
 const WEIGHS_ON_OTHERS = 0.5;
 
 function othersText(others: readonly PartGain[], parts: readonly PanelSurvey[]): Sentence {
-  const [first = [], ...more] = alikeGroups(others).map((group) => {
+  const groups = alikeGroups(others).map((group) => {
     const which = whichPanels(
       group.map(({ part }) => part),
       parts,
     );
     return says`${gainRange(group.map(({ gain }) => gain))} (${which})`;
   });
-  return more.reduce((all, one) => says`${all}, ${one}`, first);
+  return joinSentences(groups, ', ');
 }
 
 /** A few on one line, more on one each. */
-function besides(label: string, lines: readonly Sentence[], unit: LengthUnit): readonly Block[] {
-  const told = lines.map((one) => tell(one, unit));
+function besides(label: string, told: readonly Said[]): readonly Block[] {
   if (told.length === 0) return [];
-  return [told.length > MOST_ON_A_LINE ? list(label, told) : paragraph(label, told.join('; '))];
+  return [told.length > MOST_ON_A_LINE ? list(label, told) : paragraph(label, joined(told, '; '))];
 }
 
 const MOST_ON_A_LINE = 2;
@@ -118,8 +129,8 @@ function gainBlocks(
   gains: readonly Gain[],
   parts: readonly PanelSurvey[],
   page: HelpPage & {
-    readonly first: readonly Sentence[];
-    readonly further: readonly Sentence[];
+    readonly first: readonly Said[];
+    readonly further: readonly Said[];
     readonly anyUnread: boolean;
   },
   unit: LengthUnit,
@@ -127,31 +138,33 @@ function gainBlocks(
   const worth = gains.filter(({ gain }) => gain >= LEAST_TOLD);
   const columns = columnsOf(worth);
   if (columns.length === 0) {
-    return besides('What would help', [...page.first, ...page.further], unit);
+    return besides('What would help', [...page.first, ...page.further]);
   }
   const rows = gainRows(worth, columns, unit);
   const isLong = rows.length > MOST_ROWS && !page.verbose;
   const lines = columns.flatMap((code) => {
     const own = worth.filter((one) => one.code === code && !(isLong && isToldApart(one.part)));
     if (own.length === 0) return [];
-    const gained = isLong ? says` ${groupsText(own, parts)}` : '';
-    return [says`${TITLES[code]}${gained}: ${MEANS[code](own, { parts, result: page.result })}`];
+    const gained = isLong ? tell(says` ${groupsText(own, parts)}`, unit) : '';
+    const [first, ...more] = MEANS[code](own, { parts, result: page.result }).map((one) =>
+      tell(one, unit),
+    );
+    const said = `${TITLES[code]}${gained}: ${first}`;
+    const text = [said, ...more].join('; ');
+    return [{ text, facts: [said, ...more.map((one) => `${TITLES[code]}: ${one}`)] }];
   });
   // In one line of 80 columns.
   const apart = page.anyUnread
     ? ' (unread: unknown); each alone, if as reckoned'
     : `; ${NOT_TO_ADD}`;
-  const label = `What would help, ${unitName(unit)} more may go${apart}`;
-  const told = [...page.first, ...lines, ...(isLong ? page.further : [])].map((line) =>
-    tell(line, unit),
-  );
+  const label = {
+    text: `What would help, ${unitName(unit)} more may go${apart}`,
+    short: 'What would help',
+  };
+  const told = [...page.first, ...lines, ...(isLong ? page.further : [])];
   return isLong
     ? [list(label, told)]
-    : [
-        list(label, told),
-        gainTable(rows, columns, unit),
-        ...besides('Besides', page.further, unit),
-      ];
+    : [list(label, told), gainTable(rows, columns, unit), ...besides('Besides', page.further)];
 }
 
 /** Of a table of gains, so that a car keeps to a page; `-v` has them all. */
@@ -191,7 +204,11 @@ function gaugeLine(group: readonly Gain[]): Sentence {
 const SAID_ELSEWHERE: readonly string[] = ['settle', 'settle-clear', 'beyond-help'];
 
 /** The panels with what to do on them. */
-function withoutFigure(read: readonly PanelSurvey[], helped: SurveyHelp): readonly Sentence[] {
+function withoutFigure(
+  read: readonly PanelSurvey[],
+  helped: SurveyHelp,
+  unit: LengthUnit,
+): readonly Facts[] {
   // What is unread has a line of its own, with what to do.
   const told = read
     .filter(({ condition }) => condition !== 'unread')
@@ -200,13 +217,11 @@ function withoutFigure(read: readonly PanelSurvey[], helped: SurveyHelp): readon
       const advice = adviceOf(part, helped)
         .filter(({ code, value }) => value === undefined && !SAID_ELSEWHERE.includes(code))
         .map(adviceLine);
-      const [first, ...others] = advice;
-      return first === undefined
+      return advice.length === 0
         ? []
-        : [{ part, said: others.reduce((all, one) => says`${all}; ${one}`, first) }];
+        : [{ part, said: toldFacts(joinSentences(advice, nextFact), unit) }];
     });
-  return [...groupBy(told, ({ said }) => tell(said, 'um'))].map(
-    ([, group]) =>
-      says`${panelNames(group.map(({ part }) => part.panel)).join(', ')}: ${group[0].said}`,
+  return [...groupBy(told, ({ said }) => said.text).values()].map((group) =>
+    about(panelNames(group.map(({ part }) => part.panel)).join(', '), group[0].said),
   );
 }

@@ -9,9 +9,10 @@ import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { SurveyAdvice } from '../../film/help/survey-advice.ts';
 import { usefulAdvice } from '../../film/help/useful-advice.ts';
 import type { Help, HelpCode } from '../../film/help/what-would-help.ts';
+import { isOnRecord } from '../../film/limits/earlier-work.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
-import { recorded } from '../recorded.ts';
+import { recorded, recordedOrNull } from '../recorded.ts';
 
 /** Advice with what it is worth: `value` is the change of the budget in µm; `otherwise` that where it comes out the other way. */
 export type Advice = SurveyAdvice & {
@@ -47,6 +48,10 @@ const WORDS: Readonly<Record<HelpCode, readonly [string, string]>> = {
   gauge: ['gauge-check', ''],
 };
 
+/** What a record holds is known. */
+const HISTORY_BESIDES =
+  'find out what was polished off besides what is on record (taken_um in the job); if nothing was';
+
 /** Its patch would lose more than may go from this panel. */
 const SPOT_ELSEWHERE = [
   'test-spot',
@@ -59,7 +64,7 @@ function adviceFrom(help: Help, survey: PanelSurvey): Advice {
   const more = points === null ? null : points - read.length;
   const [word, text] = isElsewhere ? SPOT_ELSEWHERE : WORDS[code];
   const said = [
-    text,
+    code === 'history' && isOnRecord(survey.facts) ? HISTORY_BESIDES : text,
     ...(code === 'clear' && otherwise !== undefined
       ? [`; if it reads as ${survey.condition}`]
       : []),
@@ -128,9 +133,9 @@ export const adviceRecord = ({ code, text, value, otherwise, points, time }: Adv
   code,
   text,
   ...(value === undefined ? {} : { value: recorded(value) }),
-  ...(otherwise === undefined ? {} : { value_otherwise: recorded(otherwise.value) }),
-  ...(points === undefined ? {} : { points }),
-  ...(time === undefined ? {} : { minutes: recorded(time) }),
+  value_otherwise: recordedOrNull(otherwise?.value),
+  points: points ?? null,
+  time_min: recordedOrNull(time),
 });
 
 /** A change of the budget with its sign, in hundredths as the budget itself. */

@@ -1,13 +1,14 @@
 /** What each thing that would help is, and what it takes. */
 import { type Sentence, says, um } from '../../base/sentence.ts';
 import { spotTakes } from '../../correction/spot/test-spot-forecast.ts';
+import { isOnRecord } from '../../film/limits/earlier-work.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { gainRange } from './gain-groups-text.ts';
 import type { ColumnCode, Gain } from './gain-table.ts';
 import { minutes } from './help-lines.ts';
 
-type Means = (own: readonly Gain[], of: HelpMeansOf) => Sentence;
+type Means = (own: readonly Gain[], of: HelpMeansOf) => readonly Sentence[];
 
 export type HelpMeansOf = {
   readonly parts: readonly PanelSurvey[];
@@ -15,44 +16,54 @@ export type HelpMeansOf = {
 };
 
 export const MEANS: Readonly<Record<ColumnCode, Means>> = {
-  history: (own) => says`if never polished (taken_um)${orElse(own)}`,
-  clear: (own) => says`ultrasonic gauge for layers, ${timeOf(own)} a panel${endsAtLife(own)}`,
+  history: (own) => [says`if never polished${besides(own)} (taken_um)`, ...orElse(own)],
+  clear: (own) => [
+    says`ultrasonic gauge for layers, ${timeOf(own)} a panel`,
+    ...endsAtLife(own),
+    says`a loss if it reads thin`,
+  ],
   'test-spot': (own, { parts, result }) => {
     const takes = spotTakes(result.settings.correction);
     const lost =
-      takes === null ? '' : says`; outside its patch, which loses ${um(takes)}${bestOn(parts)}`;
-    return says`a patch polished, read before and after (leastcut spot), one for all, ${timeOf(own)}${lost}${scatter(own)}`;
+      takes === null ? [] : [says`outside its patch, which loses ${um(takes)}${bestOn(parts)}`];
+    return [
+      says`a patch polished, read before and after (leastcut spot), one for all, ${timeOf(own)}`,
+      ...lost,
+      ...scatter(own),
+    ];
   },
 };
 
-/** `; −0.95 to −1.11 µm if 4 µm were`: what is not known may turn out to be more than is allowed for. */
-function orElse(own: readonly Gain[]): Sentence {
+/** What a record holds of a panel is known, and is no question of its history. */
+const besides = (own: readonly Gain[]): string =>
+  own.some(({ part }) => isOnRecord(part.facts)) ? ' but as on record' : '';
+
+/** `−0.95 to −1.11 µm if 4 µm were`: what is not known may turn out to be more than is allowed for. */
+function orElse(own: readonly Gain[]): readonly Sentence[] {
   const others = own.flatMap(({ otherwise }) => otherwise ?? []);
   const taken = others[0]?.taken;
   return taken === undefined
-    ? says``
-    : says`; ${gainRange(others.map(({ gain }) => gain))} if ${um(taken, null)} were gone`;
+    ? []
+    : [says`${gainRange(others.map(({ gain }) => gain))} if ${um(taken, null)} were gone`];
 }
 
 /** Every gain ends at the next limit: where that is the one over a panel's life, it is told what that allows then. */
-function endsAtLife(own: readonly Gain[]): Sentence {
+function endsAtLife(own: readonly Gain[]): readonly Sentence[] {
   const ends = own.flatMap(({ part, gain }) => {
     const end = part.budget + gain;
     return end > lifeOf(part) - SAME ? [end] : [];
   });
-  return ends.length === 0
-    ? says`; a loss if it reads thin`
-    : says`; ${um(Math.max(...ends), 2)} in all at most (life); a loss if it reads thin`;
+  return ends.length === 0 ? [] : [says`${um(Math.max(...ends), 2)} in all at most (life)`];
 }
 
 const lifeOf = ({ limits }: PanelSurvey): number =>
   limits.find(({ code }) => code === 'life')?.value ?? Number.POSITIVE_INFINITY;
 
 /** A removal that is foretold better scatters less, so that more may be planned by every limit. */
-const scatter = (own: readonly Gain[]): string =>
+const scatter = (own: readonly Gain[]): readonly Sentence[] =>
   own.some(({ part, gain }) => part.budget + gain > lifeOf(part) + SAME)
-    ? '; removal surer, so life allows more'
-    : '';
+    ? [says`removal surer, so life allows more`]
+    : [];
 
 /** µm by which two figures of two decimals may differ. */
 const SAME = 0.01;

@@ -1,6 +1,6 @@
 /** How a limit comes to what it allows, in sums that can be followed by hand. */
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { bare, nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import type { Micrometres } from '../../base/units.ts';
 import type { LimitWhy } from '../../film/help/panel-why.ts';
 import type { AllowanceSteps } from '../../film/limits/allowance-steps.ts';
@@ -11,13 +11,10 @@ import { recorded, recordedOrNull } from '../recorded.ts';
 const b = (thickness: number) => bare(thickness, 2);
 const u = (thickness: number) => um(thickness, 2);
 
-/** Where the words of a limit stand, and where a line of them goes on. */
-const INDENT = '\u00a0\u00a0';
-
 /** Nothing of a limit that allows nothing whatever the film. */
 export function limitSteps({ limit, byWord, steps }: LimitWhy): readonly Sentence[] {
   if (steps === null || byWord === null || limit.room === undefined) return [];
-  const certain = says`${INDENT}if its word held for certain it would be ${u(byWord)}:`;
+  const certain = says`if its word held for certain it would be ${u(byWord)}:`;
   return [
     ...(Math.abs(byWord - limit.value) < LEAST_TOLD ? [] : [certain]),
     ...stepsByWord(byWord, limit.room, steps),
@@ -33,12 +30,12 @@ function stepsByWord(
   const risk = `${shown(100 * limitRoom.risk, 1)} %`;
   const { of, less } = limitRoom;
   if (room <= 0) {
-    return [says`${INDENT}${b(of)} − ${u(less)} leaves no room, even before anything is taken`];
+    return [says`${b(of)} − ${u(less)} leaves no room, even before anything is taken`];
   }
-  const left = says`${INDENT}room ${b(of)} − ${b(less)} = ${b(room)}`;
+  const left = says`room ${b(of)} − ${b(less)} = ${b(room)}`;
   if (steps.kind === 'exact') {
     return [
-      says`${left}; a removal may turn out ${shown(steps.factor, 3)} times its middle (${risk} chance of more): ${b(room)} ÷ ${shown(steps.factor, 3)} = ${u(byWord)}`,
+      says`${left}${nextFact}a removal may turn out ${shown(steps.factor, 3)} times its middle (${risk} chance of more): ${b(room)} ÷ ${shown(steps.factor, 3)} = ${u(byWord)}`,
     ];
   }
   if (byWord === 0) {
@@ -57,8 +54,8 @@ function uncertainSteps(
 ): readonly Sentence[] {
   const { room, removalMean, removalSd, togetherSd, sds } = steps;
   return [
-    says`${INDENT}a removal whose middle is ${b(median)} takes ${b(removalMean)} ± ${u(removalSd)} (mean ± SD); both together ± ${u(togetherSd)}`,
-    says`${INDENT}${b(removalMean)} for the removal + ${shown(sds, 3)} × ${b(togetherSd)} for the doubt = ${u(room)}, all of the room; ${shown(sds, 3)} SDs leave ${risk} risk`,
+    says`a removal whose middle is ${b(median)} takes ${b(removalMean)} ± ${u(removalSd)} (mean ± SD)${nextFact}both together ± ${u(togetherSd)}`,
+    says`${b(removalMean)} for the removal + ${shown(sds, 3)} × ${b(togetherSd)} for the doubt = ${u(room)}, all of the room${nextFact}${shown(sds, 3)} SDs leave ${risk} risk`,
   ];
 }
 

@@ -17,22 +17,21 @@ type OtherWord = {
   readonly chance: number;
 };
 
-/** `; cut-back 3.4 % likely on roof (takes 0.75 µm), 2.3 % on rear right door (0.51)`: by the likeliest first. */
+/** `cut-back 3.4 % likely on roof (takes 0.75 µm), 2.3 % on rear right door (0.51)`: by the likeliest first. */
 export function otherWords(
   parts: readonly PanelSurvey[],
   settings: Settings,
   unit: LengthUnit,
-): string {
+): readonly string[] {
   const found = parts
     .flatMap(wordsBesides)
     .filter(({ condition, chance }) => chance >= (condition === 'thin' ? LEAST_THIN : LEAST_CHANCE))
     .sort((one, other) => other.chance - one.chance);
-  const told = [...groupBy(found, ({ condition }) => condition)].map(([condition, group]) =>
+  return [...groupBy(found, ({ condition }) => condition)].map(([condition, group]) =>
     condition === 'thin'
       ? `${wordText(group, () => '')} (a warning, no limit)`
       : wordText(group, (some, verb) => takesText(some, verb, settings, unit)),
   );
-  return told.length === 0 ? '' : `; ${told.join('; ')}`;
 }
 
 /** That of thin film is told of the total, and moves nothing. */

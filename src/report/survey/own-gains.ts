@@ -1,7 +1,8 @@
 /** What would help a panel near its line: told beside what it hangs on, as its gains are unlike those of the others. */
-import { type Sentence, says } from '../../base/sentence.ts';
+import { joinSentences, type Sentence, says } from '../../base/sentence.ts';
 import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { Help } from '../../film/help/what-would-help.ts';
+import { isOnRecord } from '../../film/limits/earlier-work.ts';
 import { sideOfWord } from '../../film/limits/over-sides.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
@@ -22,8 +23,8 @@ export function ownGains(
 ): readonly Sentence[] {
   const help = helped.get(part) ?? [];
   const clear = help.find(({ code }) => code === 'clear');
-  const gained = listed(help.filter(({ gain }) => gain > 0).flatMap((one) => gainText(one)));
-  const lost = listed(help.filter(({ gain }) => gain < 0).flatMap((one) => gainText(one)));
+  const gained = listed(help.filter(({ gain }) => gain > 0).flatMap((one) => gainText(one, part)));
+  const lost = listed(help.filter(({ gain }) => gain < 0).flatMap((one) => gainText(one, part)));
   const lowers = lost.map((one) => says`would lower it: ${one}`);
   if (clear === undefined || !part.advice.some(({ code }) => code === 'settle-clear')) {
     const read = clear === undefined ? [] : [says`clear read ${clearGain(clear, part)}`];
@@ -40,13 +41,14 @@ export function ownGains(
   ];
 }
 
-const listed = (told: readonly Sentence[]): readonly Sentence[] => {
-  const [first, ...others] = told;
-  return first === undefined ? [] : [others.reduce((all, one) => says`${all}, ${one}`, first)];
-};
+const listed = (told: readonly Sentence[]): readonly Sentence[] =>
+  told.length === 0 ? [] : [joinSentences(told, ', ')];
 
 /** Of a checked gauge it is told over the car, as it is next to nothing everywhere. */
-function gainText({ code, gain, points, otherwise, isElsewhere }: Help): readonly Sentence[] {
+function gainText(
+  { code, gain, points, otherwise, isElsewhere }: Help,
+  part: PanelSurvey,
+): readonly Sentence[] {
   switch (code) {
     case 'points':
       return [says`${points ?? 0} points ${signed(gain)}`];
@@ -57,7 +59,10 @@ function gainText({ code, gain, points, otherwise, isElsewhere }: Help): readonl
         otherwise === undefined
           ? says``
           : says` (${signed(otherwise.gain)} if twice the allowance was gone)`;
-      return [says`known as never polished ${signed(gain)}${more}`];
+      const known = isOnRecord(part.facts)
+        ? 'known as never polished but as on record'
+        : 'known as never polished';
+      return [says`${known} ${signed(gain)}${more}`];
     }
     case 'zinc':
       return [says`zinc ${signed(gain)}`];

@@ -1,7 +1,7 @@
 /** What stands over the table of a survey or plan: whose it is, what it is held against, what its columns mean. */
 
 import { counted } from '../../base/counted.ts';
-import { roundTo, shown } from '../../base/rounding.ts';
+import { rangeShown, roundTo, shown } from '../../base/rounding.ts';
 import {
   bare,
   type Sentence,
@@ -20,7 +20,8 @@ import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
-import { type Block, paragraph } from '../model.ts';
+import { joined } from '../facts.ts';
+import { type Block, paragraph, type Said } from '../model.ts';
 import { coatName } from './coat-name.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
 import { isNear } from './sureness-blocks.ts';
@@ -48,7 +49,7 @@ export function readNotes(
   const { settings } = result;
   return [
     ...ofUntriedStep(result, read),
-    paragraph('How to read it', `${legend(settings, read, unit)}${questionMark(read)}`),
+    paragraph('How to read it', joined([legend(settings, read, unit), ...questionMark(read)], ' ')),
     paragraph('Baseline', baselineLine(result, read, unit)),
     paragraph('Risk', riskLine(settings, read, unit)),
   ];
@@ -72,19 +73,19 @@ function ofUntriedStep(
 }
 
 /** What the mark is put to, where there is one: behind a first word it bears on what may go. */
-function questionMark(read: readonly PanelSurvey[]): string {
+function questionMark(read: readonly PanelSurvey[]): readonly Said[] {
   const parts = read.flatMap((survey) => [survey, ...survey.zones]);
   if (parts.some(isNear)) {
-    return ' line, ?: near the line to another word, whose chance counts too.';
+    return ['line, ?: near the line to another word, whose chance counts too.'];
   }
-  return parts.some(hasDoubtedWord) ? ' ? is under 95\u00a0% sure.' : '';
+  return parts.some(hasDoubtedWord) ? ['? is under 95\u00a0% sure.'] : [];
 }
 
 function baselineLine(
   { survey, settings }: SurveyResult,
   read: readonly PanelSurvey[],
   unit: LengthUnit,
-): string {
+): Said {
   const { baseline, baselineUncertain, baselineMakers } = survey;
   if (baseline === null) {
     const refinished = thicknessText(settings.film.conditions.refinished, unit, 0);
@@ -98,24 +99,29 @@ function baselineLine(
     baselineMakers.length === 0
       ? 'what factories paint: too few panels were read to tell the usual film of this car'
       : `this car’s usual film, the middle of ${counted(baselineMakers.length, 'panel')}`;
-  return tell(says`${size}, ${what}${otherBaselines(read, baseline)}.`, unit);
+  const usual = tell(says`${size}, ${what}`, unit);
+  return joined([usual, ...otherBaselines(read, baseline, unit)], '; ', '.');
 }
 
-/** `; without zinc under it 109.3 µm: bonnet`. */
-function otherBaselines(read: readonly PanelSurvey[], usual: number): Sentence {
+/** `without zinc under it 109.3 µm: bonnet`. */
+function otherBaselines(
+  read: readonly PanelSurvey[],
+  usual: number,
+  unit: LengthUnit,
+): readonly string[] {
   const others = read.filter(({ baseline }) => baseline !== null && baseline !== usual);
   const [first] = others;
   if (first === undefined) return [];
   const zinc = first.facts.galvanised ? 'with' : 'without';
   const names = panelNames(others.map(({ panel }) => panel)).join(', ');
-  return says`; ${zinc} zinc under the paint ${um(first.baseline ?? usual)}: ${names}`;
+  return [tell(says`${zinc} zinc under the paint ${um(first.baseline ?? usual)}: ${names}`, unit)];
 }
 
 /**
  * The risk of what may go, over all that each panel may be; by how many panels it comes true if all of it is taken; and
  * what it would be over thinner clear. All of every panel from which something may go.
  */
-function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: LengthUnit): string {
+function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: LengthUnit): Said {
   const { terms, film } = settings;
   const parts = read.flatMap(partsOf);
   const worked = parts.filter(({ budget }) => budget > 0);
@@ -125,16 +131,34 @@ function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: Length
   const risks = worked.flatMap((part) => budgetRisk(part, terms, film) ?? []);
   const each = `at most ${shown(100 * terms.risk, 1)}\u00a0% chance of ${tooThin} on each panel worked`;
   const sum = risks.reduce((all, { risk }) => all + risk, 0);
-  const all =
-    risks.length < 2 ? '' : `, ${shown(sum, 1)} of ${worked.length} panels expected in all`;
-  return tell(
-    says`${each}${all}${ifThinner(risks, film)}${untouched === '' ? '' : `; untouched ${untouched}`}.`,
-    unit,
-  );
+  const all = `${shown(sum, 1)} of ${worked.length} panels`;
+  const expected =
+    risks.length < 2
+      ? []
+      : [{ text: `${all} expected in all`, facts: [`${tooThin} expected on ${all} in all`] }];
+  const apart =
+    untouched === ''
+      ? []
+      : [{ text: `untouched ${untouched}`, facts: [evenUntouched(tooThin, untouched)] }];
+  const thinner = ifThinner(risks, film).map((one) => {
+    const text = tell(one, unit);
+    return { text, facts: [`chance of ${tooThin} ${text}`] };
+  });
+  return joined([joined([each, ...expected], ', '), ...thinner, ...apart], '; ', '.');
 }
 
-const noRisk = (tooThin: string, untouched: string): string =>
-  `none is taken, as nothing may go${untouched === '' ? '' : `; chance of ${tooThin} even untouched: ${untouched}`}.`;
+const noRisk = (tooThin: string, untouched: string): Said =>
+  joined(
+    [
+      'none is taken, as nothing may go',
+      ...(untouched === '' ? [] : [evenUntouched(tooThin, untouched)]),
+    ],
+    '; ',
+    '.',
+  );
+
+const evenUntouched = (tooThin: string, untouched: string): string =>
+  `chance of ${tooThin} even untouched: ${untouched}`;
 
 /** `22 % on front right door`: panels from which nothing may go for that, in no figure before. */
 const atRiskUntouched = (read: readonly PanelSurvey[], { terms, film }: Settings): string =>
@@ -149,16 +173,15 @@ const atRiskUntouched = (read: readonly PanelSurvey[], { terms, film }: Settings
 
 const BY_CLEAR: readonly LimitCode[] = ['clear', 'near-line'];
 
-/** `; 22 to 29 % were the topcoat 6 µm thinner than reckoned`. */
+/** `22 to 29 % were the topcoat 6 µm thinner than reckoned`. */
 function ifThinner(
   risks: readonly { readonly riskIfThin: number }[],
   { thinnerClear }: Settings['film'],
-): Sentence {
-  if (risks.length === 0) return says``;
+): readonly Sentence[] {
+  if (risks.length === 0) return [];
   const thin = risks.map(({ riskIfThin }) => riskIfThin);
-  const [low, high] = [Math.min(...thin), Math.max(...thin)].map((risk) => shown(100 * risk, 0));
-  const range = low === high ? `${low}` : `${low} to ${high}`;
-  return says`; ${range}\u00a0% ${wereThinner(thinnerClear)}`;
+  const range = rangeShown(thin, (risk) => shown(100 * risk, 0), ' to ');
+  return [says`${range}\u00a0% ${wereThinner(thinnerClear)}`];
 }
 
 /** Said before anything else: who asks for the strict floors is else taken aback by what they leave. */
@@ -177,7 +200,7 @@ export function legend(
   { film, terms }: Settings,
   read: readonly PanelSurvey[],
   unit: LengthUnit,
-): string {
+): Said {
   const [content, sure] = [film.tolerance.content, film.tolerance.confidence].map(
     (share) => `${roundTo(100 * share, 1)}\u00a0%`,
   );
@@ -186,9 +209,22 @@ export function legend(
   const floors = [...new Set(read.map(({ totalFloor }) => totalFloor))].sort((a, b) => a - b);
   const told = floors.map((floor) => thicknessText(floor, unit, 0)).join(' or ');
   const drawn = floors.length > 1 ? ' (drawn)' : '';
-  const floor = floors.length === 0 ? '' : ` ┊: total floor, ${told} ${unitName(unit)}${drawn};`;
-  return (
-    `least (‹): ${content} is thicker (${sure} sure);${floor} dots: points. ` +
-    `May go: plan no more; 1 job in ${jobs} takes ${scatter} times it (counted).`
+  const floor = `${told} ${unitName(unit)}`;
+  const thicker = `${content} is thicker (${sure} sure)`;
+  // Where nothing is drawn, no sign is explained.
+  return joined(
+    [
+      { text: `least (‹): ${thicker};`, facts: [`thinnest credible: ${thicker}`] },
+      ...(floors.length === 0
+        ? []
+        : [{ text: `┊: total floor, ${floor}${drawn};`, facts: [`total floor: ${floor}`] }]),
+      { text: 'dots: points.', facts: [] },
+      { text: 'May go: plan no more;', facts: ['may go: plan no more than this'] },
+      {
+        text: `1 job in ${jobs} takes ${scatter} times it (counted).`,
+        facts: [`may go: 1 job in ${jobs} takes ${scatter} times what is planned (counted)`],
+      },
+    ],
+    ' ',
   );
 }

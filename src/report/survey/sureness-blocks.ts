@@ -1,12 +1,13 @@
 /** How sure a survey is: of the whole in a few lines, and of each panel where it is asked for. */
 
 import { saying } from '../../base/remark.ts';
-import { roundTo } from '../../base/rounding.ts';
+import { rangeShown, roundTo } from '../../base/rounding.ts';
 import {
   bare,
+  joinSentences,
+  nextFact,
   type Sentence,
   says,
-  tell,
   thicknessText,
   um,
   unitName,
@@ -15,7 +16,8 @@ import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isZone, type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
-import { type Block, list, paragraph } from '../model.ts';
+import { about, joined, toldFacts } from '../facts.ts';
+import { type Block, list, paragraph, type Said } from '../model.ts';
 import { coatName } from './coat-name.ts';
 import type { HelpPage } from './help-blocks.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
@@ -38,12 +40,18 @@ export function sureness(
   const range = rangeIn(unit);
   const sure = `over ${roundTo(100 * (1 - settings.film.conditions.nearRisk), 1)}\u00a0%`;
   const but = lessSure(partsJudged(read));
-  const words = `each condition ${sure}${but.length === 0 ? '' : `, but for ${but.join(' and ')}`}${otherWords(parts, settings, unit)}`;
+  const besides = but.length === 0 ? '' : `, but for ${but.join(' and ')}`;
+  const words = {
+    text: `each condition ${sure}${besides}`,
+    facts: [`each condition is ${sure} sure${besides}`],
+  };
   const ofMeans =
     means.length === 0
       ? []
       : [`means ± ${range(means)} ${unitName(unit)} (95\u00a0%)`, clearText(parts, unit)];
-  return [paragraph('How sure', [words, ...ofMeans].join('; '))];
+  return [
+    paragraph('How sure', joined([words, ...otherWords(parts, settings, unit), ...ofMeans], '; ')),
+  ];
 }
 
 /** Words that are no such thing: near a line, declared, or beside another word. */
@@ -68,12 +76,8 @@ function clearText(parts: readonly PanelSurvey[], unit: LengthUnit): string {
 
 const rangeIn =
   (unit: LengthUnit) =>
-  (values: readonly number[]): string => {
-    const [low, high] = [Math.min(...values), Math.max(...values)].map((one) =>
-      thicknessText(one, unit),
-    );
-    return low === high ? `${low}` : `${low}–${high}`;
-  };
+  (values: readonly number[]): string =>
+    rangeShown(values, (one) => thicknessText(one, unit));
 
 /** Whether the word is less than sure. */
 export const isNear = ({ sureness: found }: PanelSurvey): boolean => found?.sure === 'near';
@@ -89,13 +93,8 @@ export function nearTheLine(
     const other = otherSideText(survey, result.settings.terms);
     if (found === null || other === null) return [];
     const ways = survey.advice.filter(({ code }) => code === 'settle').map(saying);
-    const said = says`${partName(survey)}: ${doubtedComparison(found.deciding)}; ${other}`;
-    return [
-      tell(
-        [said, ...ownGains(survey, ways, helped)].reduce((all, one) => says`${all}; ${one}`),
-        unit,
-      ),
-    ];
+    const said = [doubtedComparison(found.deciding), other, ...ownGains(survey, ways, helped)];
+    return [about(partName(survey), toldFacts(joinSentences(said, nextFact), unit))];
   });
   const [only, second] = told;
   if (only === undefined) return [];
@@ -104,21 +103,22 @@ export function nearTheLine(
 
 /** Of each panel its mean, and what its condition hangs on; of those unread, that nothing is. */
 export function surenessList(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {
-  const lines = partsJudged(surveyed).flatMap((survey) => {
+  const lines = partsJudged(surveyed).flatMap((survey): readonly Said[] => {
     const said = surenessText(survey);
     if (said !== null) {
-      return [says`${partName(survey)}: ${meanText(survey)}${survey.condition}, ${said}`];
+      const text = toldFacts(says`${meanText(survey)}${survey.condition}, ${said}`, unit);
+      return [about(partName(survey), text)];
     }
     return survey.condition === 'unread' && !isZone(survey)
-      ? [says`${survey.panel.name}: unread (${survey.panel.substrate}), so nothing is known of it`]
+      ? [`${survey.panel.name}: unread (${survey.panel.substrate}), so nothing is known of it`]
       : [];
   });
   return lines.length === 0
     ? []
     : [
         list(
-          'How sure each mean (95 %) and each condition is',
-          lines.map((one) => tell(one, unit)),
+          { text: 'How sure each mean (95 %) and each condition is', short: 'How sure (± 95 %)' },
+          lines,
         ),
       ];
 }
@@ -127,7 +127,7 @@ export function surenessList(surveyed: readonly PanelSurvey[], unit: LengthUnit)
 const meanText = ({ uncertainty }: PanelSurvey): Sentence =>
   uncertainty === null
     ? says``
-    : says`mean ${bare(uncertainty.value)} ± ${um(expandedUncertainty(uncertainty))}; `;
+    : says`mean ${bare(uncertainty.value)} ± ${um(expandedUncertainty(uncertainty))}${nextFact}`;
 
 /** A panel in two zones is judged as one and each of them by itself. */
 const partsJudged = (read: readonly PanelSurvey[]): readonly PanelSurvey[] =>

@@ -1,7 +1,7 @@
 /** How sure the condition of a panel is, in words: what it hangs on, and how near that came. */
 import { saying } from '../../base/remark.ts';
 import { finePercent, LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { bare, nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import {
   type ComparedFigure,
@@ -100,7 +100,7 @@ export function otherSideText(
   const { condition, budget: there, ifWordHolds: here } = otherSide;
   if (there === null) return says`if ${condition}, each part would have limits of its own`;
   if (isAlike(otherSide) && there < LEAST_TOLD) return says`if ${condition}, nothing may go either`;
-  if (isAlike(otherSide)) return says`if ${condition}, as much may go${heldBack(survey)}`;
+  if (isAlike(otherSide)) return says`${word} or ${condition}, the same may go${heldBack(survey)}`;
   const sides = says`${bare(here, 2)} may go if ${word}, ${um(there, 2)} if ${condition}`;
   const removal = { median: budget, logSd };
   const overAll = topcoat === null ? 0 : topcoatRisk(topcoat, removal);
@@ -121,7 +121,7 @@ function heldBack({ topcoat, budget, otherSide, condition: word }: PanelSurvey):
   const here = otherSide?.ifWordHolds ?? budget;
   return besides === undefined || here - budget < HELD_BACK
     ? says``
-    : says`; ${bare(here, 2)} may go as ${word} for certain, ${um(budget, 2)} with the ${chance(besides.chance)} that it is ${besides.condition}`;
+    : says`${nextFact}${bare(here, 2)} may go as ${word} for certain, ${um(budget, 2)} with the ${chance(besides.chance)} that it is ${besides.condition}`;
 }
 
 /** What a panel near its line allows on the other side, and by which limit. */
@@ -148,7 +148,7 @@ export function sidesStep(
   return [
     Math.abs(byWord - budget) < LEAST_TOLD
       ? held
-      : says`${um(byWord, 2)}, as if it were ${word} for certain, would risk ${risk(riskByWord)}; ${held}`,
+      : says`${um(byWord, 2)}, as if it were ${word} for certain, would risk ${risk(riskByWord)}${nextFact}${held}`,
   ];
 }
 

@@ -23,8 +23,8 @@ export const surenessRecord = (
           budget_um: recordedOrNull(otherSide.budget),
           if_word_holds_um: recorded(otherSide.ifWordHolds),
           work_to_um: otherSide.budget === null ? null : recorded(budget),
-          risk_over_both: riskOf(topcoat, otherSide.ifWordHolds, logSd),
-          risk_left: riskOf(topcoat, budget, logSd),
+          risk_over_both_prob: riskOf(topcoat, otherSide.ifWordHolds, logSd),
+          risk_left_prob: riskOf(topcoat, budget, logSd),
         },
 });
 

@@ -1,17 +1,19 @@
 /** What a survey comes to, in a few lines that stand before anything else on its page; each panel stands in one. */
 
 import { groupBy } from '../../base/group-by.ts';
-import { LEAST_TOLD } from '../../base/rounding.ts';
+import { LEAST_TOLD, rangeShown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { HELD_BACK, isAlike, wordThatTakes } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
+import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNames } from '../panel-list.ts';
 import { adviceOf } from './help-lines.ts';
 import { filmReason } from './leave-reason.ts';
+import { readAgainFirst } from './slip-lines.ts';
 import { unreadLine } from './unread-lines.ts';
 
 /** `surveyed` are the panels asked for, read or not. */
@@ -20,13 +22,16 @@ export function answerBlocks(
   helped: SurveyHelp,
   unit: LengthUnit,
 ): readonly Block[] {
-  const parts = surveyed.filter(({ points }) => points.length > 0).flatMap(partsOf);
+  const parts = surveyed
+    .filter(({ points, keyingSlips }) => points.length > 0 && keyingSlips.length === 0)
+    .flatMap(partsOf);
   const open = parts.filter(isOpen);
   const rest = parts.filter((part) => !isOpen(part));
   const worked = rest.filter(({ budget }) => budget > 0);
   const left = rest.filter(({ budget }) => budget === 0);
   const ways = groupBy(left, (part) => wayOf(part, helped));
   return [
+    ...readAgainFirst(surveyed, unit),
     paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, unit)),
     ...WAYS.flatMap((way) => line(way, leftAlone(ways.get(way) ?? [], helped))),
     ...line(
@@ -38,7 +43,7 @@ export function answerBlocks(
 }
 
 const line = (label: string, told: readonly string[]): readonly Block[] =>
-  told.length === 0 ? [] : [paragraph(label, told.join(' · '))];
+  told.length === 0 ? [] : [paragraph(label, joined(told, ' · '))];
 
 function nothingMore(open: readonly PanelSurvey[]): string {
   if (open.length === 0) return 'nothing';
@@ -98,10 +103,7 @@ function isOpen({ otherSide, budget, boundBy }: PanelSurvey): boolean {
 /** From the least to the most, and from which panels. */
 function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   const budgets = parts.map(({ budget }) => budget);
-  const [least, most] = [Math.min(...budgets), Math.max(...budgets)].map((one) =>
-    thicknessText(one, unit, 2),
-  );
-  const range = least === most ? least : `${least} to ${most}`;
+  const range = rangeShown(budgets, (one) => thicknessText(one, unit, 2), ' to ');
   const each = parts.length === 1 ? '' : ' each';
   return `${range} ${unitName(unit)}${each}: ${partNames(parts)}`;
 }

@@ -1,12 +1,13 @@
 import { groupBy } from '../../base/group-by.ts';
 import { saying, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
-import { says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import { nextFact, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { SurveyReport } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { assumptionBlocks } from '../assumption-blocks.ts';
+import { headingOf, joined, remarkFacts, setIn, toldFacts } from '../facts.ts';
 import { isLarge, largeAssumptions } from '../large-assumptions.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
@@ -128,16 +129,17 @@ function offFace(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly B
   const apart = surveyed
     .filter(({ otherPoints }) => otherPoints.length > 0)
     .map((survey) => `${survey.panel.name} ${pointsOffFace(survey, unit)}`);
-  return apart.length === 0 ? [] : [paragraph('Off the face, kept apart', apart.join('; '))];
+  return apart.length === 0 ? [] : [paragraph('Off the face, kept apart', joined(apart, '; '))];
 }
 
 /** Of several that begin alike, what they have in common once. */
 function notes({ survey }: SurveyResult, unit: LengthUnit): readonly Block[] {
-  const told = survey.notes.map((note) => textIn(note, unit));
-  const parted = told.map((text) => text.split('; '));
-  return [...groupBy(parted, (parts) => parts.slice(1).join('; '))].map(([rest, group]) =>
-    paragraph('Note', [group.map(([first]) => first).join(', '), rest].filter(Boolean).join('; ')),
-  );
+  const told = survey.notes.map((note) => remarkFacts(note, unit).facts);
+  return [...groupBy(told, ([, ...rest]) => rest.join('; ')).values()].map((group) => {
+    const [[, ...rest]] = group;
+    const first = group.map(([one = '']) => one);
+    return paragraph('Note', joined([joined(first, ', '), ...rest], '; '));
+  });
 }
 
 /** What the panels of factory film say together of how much film varies over a panel. */
@@ -146,19 +148,25 @@ function spreadLine({ survey: { spreadPrior } }: SurveyResult, unit: LengthUnit)
   const from = Number.isFinite(dofCeiling)
     ? `on ${shown(dofCeiling, 0)} degrees of freedom in all`
     : 'assumed, as too few panels of factory film tell';
-  const said = says`SD s0 ${um(Math.sqrt(variance))} over a panel, ${from}; each panel is drawn towards it with the weight of d0 ${shown(dof, 1)}`;
-  return paragraph('Spread', tell(said, unit));
+  const said = says`SD s0 ${um(Math.sqrt(variance))} over a panel, ${from}${nextFact}each panel is drawn towards it with the weight of d0 ${shown(dof, 1)}`;
+  return paragraph('Spread', toldFacts(said, unit));
 }
 
 const limitsList = (read: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] => [
   list(
-    `Every limit, and the median removal it allows (${unitName(unit)}, ± SD)`,
+    {
+      text: `Every limit, and the median removal it allows (${unitName(unit)}, ± SD)`,
+      short: `Allows (${unitName(unit)}, ± SD)`,
+    },
     read
       .flatMap(partsOf)
       .flatMap((survey) => [
-        partName(survey),
+        headingOf(partName(survey)),
         ...survey.limits.map((one) =>
-          tell(says`\u00a0\u00a0${thicknessText(one.value, unit, 2)}: ${saying(one)}`, unit),
+          setIn(
+            partName(survey),
+            tell(says`${thicknessText(one.value, unit, 2)}: ${saying(one)}`, unit),
+          ),
         ),
       ]),
   ),

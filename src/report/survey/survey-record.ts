@@ -54,6 +54,10 @@ const besidesRecord = ({ condition, chance, topcoat }: Besides): MachineRecord =
   clear_um: recordedOrNull(topcoat?.clear.mean),
 });
 
+/** One clear of twenty is less. */
+export const clearLow = ({ topcoat }: PanelSurvey): number | null =>
+  topcoat === null ? null : recorded(topcoat.clear.mean - Z_95 * topcoat.clear.sd);
+
 function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord {
   const { result, helped, isAsked } = context;
   const { statistics, topcoat } = survey;
@@ -82,7 +86,7 @@ function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord 
     clear: {
       mean_um: recordedOrNull(topcoat?.clear.mean),
       sd_um: recordedOrNull(topcoat?.clear.sd),
-      low_um: topcoat === null ? null : recorded(topcoat.clear.mean - Z_95 * topcoat.clear.sd),
+      low_um: clearLow(survey),
     },
     budget_um: recorded(survey.budget),
     bound_by: survey.boundBy.code,

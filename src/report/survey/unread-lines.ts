@@ -6,6 +6,7 @@ import { needsUltrasound } from '../../film/condition/condition.ts';
 import type { SurveyAdvice } from '../../film/help/survey-advice.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
+import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { minutes } from './help-lines.ts';
 
@@ -16,7 +17,10 @@ export function unreadLine(surveyed: readonly PanelSurvey[], unit: LengthUnit): 
   const told = [...groups].map(
     ([what, group]) => `${panelNames(group.map(({ panel }) => panel)).join(', ')} (${what})`,
   );
-  return told.length === 0 ? [] : [paragraph('Not read', `${told.join(', ')}: none may go`)];
+  const each = told.map((one) => `${one}: none may go`);
+  return told.length === 0
+    ? []
+    : [paragraph('Not read', { text: `${told.join(', ')}: none may go`, facts: each })];
 }
 
 /** Of panels that were read in vain what that may mean, by name. */
@@ -27,7 +31,7 @@ export function readInVain(surveyed: readonly PanelSurvey[], unit: LengthUnit): 
   const each = [...groupBy(said, ({ text }) => text)].map(
     ([text, group]) => `${group.map(({ name }) => name).join(', ')}${text}`,
   );
-  return each.length === 0 ? [] : [paragraph('Read in vain', each.join('; '))];
+  return each.length === 0 ? [] : [paragraph('Read in vain', joined(each, '; '))];
 }
 
 const adviceText = ({ advice }: PanelSurvey, unit: LengthUnit): string =>

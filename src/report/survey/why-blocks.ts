@@ -1,10 +1,10 @@
 /** A panel taken apart on a page: what it is, how sure that is, what limits it, what would help. */
-import { textIn } from '../../base/remark.ts';
-import { says, tell, um, unitName } from '../../base/sentence.ts';
+import { nextFact, says, tell, um, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { FlagRule } from '../../film/condition/outlying-points.ts';
 import { panelWhy } from '../../film/help/panel-why.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
+import { about, joined, remarkFacts, toldFacts } from '../facts.ts';
 import { type Block, gap, list, paragraph, title } from '../model.ts';
 import { pointLines } from '../point-lines.ts';
 import { baselineBlock } from './baseline-block.ts';
@@ -12,6 +12,7 @@ import { sourcesOfFigures } from './clear-basis.ts';
 import { flagText, isOfFilm } from './evidence-lines.ts';
 import { isNear } from './sureness-blocks.ts';
 import type { WhyContext } from './why-context.ts';
+import { earlierWorkBlocks } from './why-earlier-work.ts';
 import { filmBlocks } from './why-film-blocks.ts';
 import { helpBlocks } from './why-help-blocks.ts';
 import { clearBlocks, limitBlocks } from './why-limit-blocks.ts';
@@ -36,8 +37,8 @@ function zonedBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[]
     list('Zones', [
       ...survey.zones.map((zone) => {
         const names = zone.points.map(({ point }) => point).join(', ');
-        const said = says`${zone.zone}: points ${names}; ${um(zone.budget, 2)} may go`;
-        return tell(said, unit);
+        const said = says`points ${names}${nextFact}${um(zone.budget, 2)} may go`;
+        return about(zone.zone, toldFacts(said, unit));
       }),
       'Each is surveyed and planned by itself; the panel shows what allows least.',
     ]),
@@ -54,6 +55,7 @@ function partBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] 
       ? []
       : [list(`Points (${unitName(context.unit)})`, pointLines(survey, context.unit))]),
     ...filmBlocks(survey, why, context),
+    ...earlierWorkBlocks(survey, context),
     ...clearBlocks(survey, why, context),
     ...limitBlocks(survey, why, context),
     ...riskBlocks(survey, why, context),
@@ -65,14 +67,11 @@ function partBlocks(survey: PanelSurvey, context: WhyContext): readonly Block[] 
 function whatItIs(survey: PanelSurvey, context: WhyContext): readonly Block[] {
   const { unit, result } = context;
   const conditions = [survey.condition, ...survey.also].join(', ');
-  const evidence = survey.evidence
-    .filter(isOfFilm)
-    .map((one) => textIn(one, unit))
-    .join('; ');
+  const evidence = survey.evidence.filter(isOfFilm).map((one) => remarkFacts(one, unit));
   const { id, substrate } = survey.panel;
   const by = `by the ${result.substrates.get(id)?.by ?? 'template'}`;
   return [
-    paragraph('What it is', `${conditions} (${substrate}, ${by}): ${evidence}`),
+    paragraph('What it is', about(`${conditions} (${substrate}, ${by})`, joined(evidence, '; '))),
     ...wordBlocks(survey, context),
     ...baselineBlock(survey, result, unit),
     ...flags(survey, unit),
@@ -90,6 +89,9 @@ function flags(survey: PanelSurvey, unit: LengthUnit): readonly Block[] {
   const { flagRule, points, zones } = survey;
   if (points.length === 0 || zones.length > 0) return [];
   const found = flagText(survey, unit);
-  const said = found.length === 0 ? 'none' : found.join('; ');
-  return [paragraph('Points that stand out', `${said} (${RULES[flagRule]})`)];
+  const said = found.length === 0 ? ['none'] : found;
+  const rule = `(${RULES[flagRule]})`;
+  const text = `${said.join('; ')} ${rule}`;
+  const facts = said.map((one) => `${one} ${rule}`);
+  return [paragraph('Points that stand out', { text, facts })];
 }

@@ -4,6 +4,7 @@ import { counted } from '../../base/counted.ts';
 import { roundTo, shown } from '../../base/rounding.ts';
 import {
   bare,
+  nextFact,
   type Sentence,
   says,
   tell,
@@ -41,7 +42,7 @@ export function filmBlocks(
     {
       kind: 'table',
       columns: [
-        column('the mean is uncertain by'),
+        { ...column('the mean is uncertain by'), said: 'uncertainty of the mean,' },
         figures(`SD (${unitName(unit)})`),
         figures('of its variance'),
         figures('dof'),
@@ -98,7 +99,7 @@ function thinnestLines(
   const { factor, bound, gaugeMargin } = thinnest;
   const least = Math.min(bound, film.smallest);
   return [
-    says`${bare(film.mean, 2)} − ${shown(factor, 3)} × ${bare(film.spread.sd, 2)} = ${um(bound, 2)}; smallest point ${um(film.smallest, 2)}`,
+    says`${bare(film.mean, 2)} − ${shown(factor, 3)} × ${bare(film.spread.sd, 2)} = ${um(bound, 2)}${nextFact}smallest point ${um(film.smallest, 2)}`,
     says`the lesser ${bare(least, 2)} − ${bare(gaugeMargin, 2)} for the gauge’s own error = ${um(thinnest.thinnest, 2)}`,
     says`${share ?? ''} of the face is thicker, with ${sure ?? ''} confidence at least, if film varies normally over it (k ${shown(factor, 3)} for ${counted(film.count, 'point')}, ${degrees(film.spread.dof)} degrees of freedom)`,
     anyShape,

@@ -1,11 +1,13 @@
 /** What limits the removal of a panel: its clear, and what each limit allows. */
 import { saying, textIn } from '../../base/remark.ts';
-import { says, thicknessText, unitName } from '../../base/sentence.ts';
+import { says, tell, thicknessText, unitName } from '../../base/sentence.ts';
 import type { PanelWhy } from '../../film/help/panel-why.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import { setIn, toldFacts } from '../facts.ts';
 import { type Block, list } from '../model.ts';
 import { clearSteps } from './clear-steps.ts';
 import { isOfFilm } from './evidence-lines.ts';
+import { limitWord } from './film-table.ts';
 import { limitSteps } from './limit-steps.ts';
 import { toldIn, type WhyContext } from './why-context.ts';
 
@@ -23,19 +25,27 @@ export function clearBlocks(
 
 /** Every limit side by side, the one that binds marked. */
 export function limitBlocks(
-  { boundBy, evidence }: PanelSurvey,
+  survey: PanelSurvey,
   { limits }: PanelWhy,
   { unit }: WhyContext,
 ): readonly Block[] {
-  const after = evidence.filter((one) => !isOfFilm(one));
+  const after = survey.evidence.filter((one) => !isOfFilm(one));
+  const label = {
+    text: `What limits it: median removal that each allows (${unitName(unit)}, ± SD)`,
+    short: 'What limits it',
+  };
   return [
-    list(`What limits it: median removal that each allows (${unitName(unit)}, ± SD)`, [
+    list(label, [
       ...limits.flatMap((why) => {
         const { limit } = why;
-        const mark = limit === boundBy ? '→' : '\u00a0';
+        const binds = limit === survey.boundBy;
         const allows = thicknessText(limit.value, unit, 2);
-        const said = says`${mark} ${allows}: ${saying(limit)}${limit === boundBy ? ' (binds)' : ''}`;
-        return [said, ...limitSteps(why)].map(toldIn(unit));
+        const said = tell(says`${allows}: ${saying(limit)}${binds ? ' (binds)' : ''}`, unit);
+        const word = limitWord(limit.code, survey);
+        return [
+          { text: `${binds ? '→' : '\u00a0'} ${said}`, facts: [said] },
+          ...limitSteps(why).map((step) => setIn(word, toldFacts(step, unit))),
+        ];
       }),
       ...after.map((one) => textIn(one, unit)),
     ]),

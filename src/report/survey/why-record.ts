@@ -27,7 +27,7 @@ export function uncertaintyRecord({ uncertainty }: PanelSurvey): MachineRecord |
     confidence_pct: recorded(100 * CONFIDENCE),
     sources: uncertaintyBudget(uncertainty).map(({ source, contribution, share, dof }) => ({
       source,
-      um: recorded(Math.abs(contribution)),
+      sd_um: recorded(Math.abs(contribution)),
       share: recorded(share),
       dof: recordedDof(dof),
     })),

@@ -10,10 +10,13 @@ export function followUpBlocks(
     template,
     further,
     repeats,
+    ofSome,
   }: {
     readonly template: VehicleTemplate;
     readonly further: readonly FollowUpPanel[];
     readonly repeats: number;
+    /** Panels were asked for by name: of the others it says nothing. */
+    readonly ofSome: boolean;
   },
   rules: TemplateRules,
 ): readonly Block[] {
@@ -22,7 +25,9 @@ export function followUpBlocks(
       title(`Reading sheet: ${template.name}, nothing more to read`),
       paragraph(
         null,
-        'Further points would free next to nothing, and no panel is unread or mixed.',
+        ofSome
+          ? 'On the panels asked for further points would free next to nothing, or none can be read.'
+          : 'Further points would free next to nothing, and no panel is unread or mixed.',
       ),
     ];
   }

@@ -4,15 +4,10 @@ import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import { templateBasis } from '../../formats/data/templates.ts';
-import { column, figures } from '../columns.ts';
+import { column, figures, measures } from '../columns.ts';
 import { type Block, cell, type DataTable, list, paragraph, title } from '../model.ts';
 import { recorded } from '../recorded.ts';
-import { BASIS } from './template-record.ts';
-
-const area = ({ panels }: VehicleTemplate): number =>
-  panels.reduce((sum, one) => sum + one.area, 0);
-const tape = ({ panels }: VehicleTemplate): number =>
-  panels.reduce((sum, one) => sum + one.trimLength, 0);
+import { areaOf, BASIS, trimOf } from './template-record.ts';
 
 /** The templates there are, a row each. */
 export const templateListBlocks = (templates: readonly VehicleTemplate[]): readonly Block[] => [
@@ -23,16 +18,16 @@ export const templateListBlocks = (templates: readonly VehicleTemplate[]): reado
       column('id'),
       column('body'),
       figures('panels'),
-      figures('area m²'),
-      figures('tape m'),
-      figures('L × W × H m'),
+      measures('area', 'm²'),
+      measures('tape', 'm'),
+      measures('L × W × H', 'm'),
     ],
     rows: templates.map((template) => [
       cell(template.id),
       cell(template.name),
       cell(String(template.panels.length)),
-      cell(shown(area(template), 1)),
-      cell(shown(tape(template), 0)),
+      cell(shown(areaOf(template), 1)),
+      cell(shown(trimOf(template), 0)),
       cell(sizeText(template)),
     ]),
   },
@@ -57,19 +52,19 @@ const sizeText = ({ size = {} }: Pick<VehicleTemplate, 'size'>): string =>
 /** One template, its panels in walking order, and the grounds of its numbers. */
 export const templateBlocks = (template: VehicleTemplate): readonly Block[] => [
   title(
-    `${template.name}: ${counted(template.panels.length, 'panel')} in walking order, ${shown(area(template), 1)} m²`,
+    `${template.name}: ${counted(template.panels.length, 'panel')} in walking order, ${shown(areaOf(template), 1)} m²`,
   ),
   {
     kind: 'table',
     columns: [
       column('id'),
       column('panel'),
-      figures('m²'),
+      { ...figures('m²'), said: 'area', unit: 'm²' },
       column('substrate'),
       column('facing'),
       { ...figures('n'), said: 'points' },
-      figures('flat mm'),
-      figures('tape m'),
+      measures('flat', 'mm'),
+      measures('tape', 'm'),
     ],
     rows: template.panels.map((panel) => [
       cell(panel.id),
@@ -124,7 +119,7 @@ function builtInGrounds({ origin, size }: VehicleTemplate): readonly string[] {
 /** What a check of a template came to; what is unusual is said beside it. */
 export const checkBlocks = (template: VehicleTemplate, unusual: number): readonly Block[] => [
   title(
-    `${template.id} (${template.name}): ${counted(template.panels.length, 'panel')}, ${shown(area(template), 1)} m², nothing wrong`,
+    `${template.id} (${template.name}): ${counted(template.panels.length, 'panel')}, ${shown(areaOf(template), 1)} m², nothing wrong`,
   ),
   paragraph(
     null,
@@ -134,13 +129,13 @@ export const checkBlocks = (template: VehicleTemplate, unusual: number): readonl
 
 /** One row a template. */
 export const templateListTable = (templates: readonly VehicleTemplate[]): DataTable => ({
-  columns: ['template', 'name', 'panels', 'area_m2', 'trim_m', 'length_m', 'width_m', 'height_m'],
+  columns: ['template', 'name', 'n_panels', 'area_m2', 'trim_m', 'length_m', 'width_m', 'height_m'],
   rows: templates.map((template) => [
     template.id,
     template.name,
     template.panels.length,
-    recorded(area(template)),
-    recorded(tape(template)),
+    recorded(areaOf(template)),
+    recorded(trimOf(template)),
     template.size?.length ?? null,
     template.size?.width ?? null,
     template.size?.height ?? null,
@@ -158,7 +153,7 @@ export const templateTable = ({ panels }: VehicleTemplate): DataTable => ({
     'mirror',
     'flat_width_mm',
     'trim_m',
-    'points',
+    'n_points',
   ],
   rows: panels.map((panel) => [
     panel.id,

@@ -31,6 +31,9 @@ export const templateRecord = (
     length_m: recordedOrNull(template.size?.length),
     width_m: recordedOrNull(template.size?.width),
     height_m: recordedOrNull(template.size?.height),
+    n_panels: template.panels.length,
+    area_m2: recorded(areaOf(template)),
+    trim_m: recorded(trimOf(template)),
     panels: template.panels.map((panel) => panelRecord(panel, template)),
   })),
   basis: {
@@ -61,12 +64,18 @@ const panelRecord = (panel: Panel, { origin }: VehicleTemplate): MachineRecord =
   trim_m: recorded(panel.trimLength),
   also: panel.also ?? [],
   spans: spansOf(panel),
+  n_points: panel.points.length,
   points: panel.points,
   origin:
     origin !== undefined && (origin.base === null || origin.own.includes(panel.id))
       ? 'file'
       : 'built-in',
 });
+
+export const areaOf = ({ panels }: VehicleTemplate): number =>
+  panels.reduce((sum, { area }) => sum + area, 0);
+export const trimOf = ({ panels }: VehicleTemplate): number =>
+  panels.reduce((sum, { trimLength }) => sum + trimLength, 0);
 
 const uncertainty = shown(100 * templateRules.areas.uncertainty, 0);
 

@@ -1,9 +1,11 @@
 /** A blank reading sheet: what to measure, in walking order, with a box for every point. */
 
 import { counted } from '../../base/counted.ts';
+import type { Diagnostic } from '../../base/diagnostics.ts';
 import { panelView, seenPlace } from '../../film/template/panel-view.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
+import { joined } from '../facts.ts';
 import {
   type Block,
   type BoxPanel,
@@ -42,7 +44,16 @@ export const sheetBlocks = (
   gap,
   paragraph(
     null,
-    `In walking order, ${readingsAsked(repeats)}. Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left. Flat panels have their front edge at the top. Keep 25 mm from edges and off body lines. Left and right are those of someone sitting in the vehicle.`,
+    joined(
+      [
+        `In walking order, ${readingsAsked(repeats)}.`,
+        'Each panel is drawn as you see it when you stand before it, and the arrow says where the front of the vehicle is, or its left.',
+        'Flat panels have their front edge at the top.',
+        'Keep 25 mm from edges and off body lines.',
+        'Left and right are those of someone sitting in the vehicle.',
+      ],
+      ' ',
+    ),
   ),
   paragraph(
     null,
@@ -93,8 +104,9 @@ const countedTo = (count: number): readonly number[] =>
 export const sheetRecord = (
   { template, panels, repeats }: Sheet,
   version: string,
+  diagnostics: readonly Diagnostic[] = [],
 ): MachineRecord => ({
-  ...templateEnvelope(version),
+  ...templateEnvelope(version, diagnostics),
   template: template.id,
   repeats,
   sheet: panels.map(({ id, name, points }) => ({ panel: id, name, points })),

@@ -28,6 +28,7 @@ import {
   seenRates,
 } from './compare-plan.ts';
 import { type Standing, standingNow } from './compare-standing.ts';
+import { type VisitPanels, visitOf } from './compare-visit-record.ts';
 import { readVisits, type Visit, type VisitsRequest } from './compare-visits.ts';
 import { asWorked } from './compare-worked.ts';
 
@@ -52,6 +53,8 @@ export type CompareResult = {
   readonly steps: readonly VisitStep[];
   /** In walking order, those that were asked for. */
   readonly panels: readonly PanelLeft[];
+  /** What came off each panel, as a record keeps it. */
+  readonly visit: VisitPanels;
   /** Whether a plan was named. */
   readonly planned: boolean;
   /** The file that says which sets were worked, and the ids of the panels that it speaks of. */
@@ -120,6 +123,7 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
       return { from: from.file, to: to.file, comparison: compare(from, to) };
     }),
     panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),
+    visit: visitOf(parts),
     planned: request.plan !== undefined,
     worked:
       said === null || request.workedFile === undefined

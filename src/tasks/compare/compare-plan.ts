@@ -16,6 +16,7 @@ import type {
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
+import { isSameVehicle } from '../../film/same-vehicle.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { ForetoldPanel, ForetoldStep, PlanFile } from '../../formats/plan-file.ts';
@@ -34,7 +35,7 @@ export function plannedPanels(
 ): Outcome<Planned> {
   if (plan === undefined) return { value: new Map(), diagnostics: [] };
   const { value, placeOf } = plan;
-  if (value.vehicle !== null && vehicle !== null && value.vehicle !== vehicle) {
+  if (value.vehicle !== null && vehicle !== null && !isSameVehicle(value.vehicle, vehicle)) {
     return { diagnostics: [otherVehicle(value.vehicle, vehicle, plan)] };
   }
   return settingsPanels(

@@ -14,36 +14,65 @@ import {
   filmRecordOf,
 } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
+import type { PartLeft } from './compare-panel.ts';
 
 export type VisitPanels = FilmRecordVisit['panels'];
 
-/** The panels of which a record can say something. */
+/** The panels of which a record can say something: what was taken. */
 export const visitPanels = (compared: readonly PanelComparison[]): VisitPanels =>
-  compared.flatMap(panelEntry);
+  compared.flatMap((comparison) => panelEntry(comparison, () => ({})));
+
+/** The same with what might go before, so that the next visit knows where more went. */
+export function visitOf(
+  panels: readonly (PartLeft & { readonly zones: readonly PartLeft[] })[],
+): VisitPanels {
+  const parts = new Map<PanelComparison, PartLeft>(
+    panels.flatMap((panel) => [panel, ...panel.zones].map((part) => [part.comparison, part])),
+  );
+  return panels.flatMap(({ comparison }) =>
+    panelEntry(comparison, (part) => mightGo(parts.get(part))),
+  );
+}
+
+type MightGo = Partial<Pick<VisitPanels[number], 'allowed_um' | 'over_allowed'>>;
+
+/** Nobody knows of a panel whose zones are told apart. */
+const mightGo = ({ allowed = null, overruns = [] }: Partial<PartLeft> = {}): MightGo =>
+  allowed === null
+    ? { allowed_um: null, over_allowed: null }
+    : {
+        allowed_um: kept(allowed.most),
+        over_allowed: overruns.some(({ code }) => code === 'more-than-allowed'),
+      };
 
 /** What a record takes: a difference that is less sure than this says nothing of a panel. */
 const MOST_SD = 20;
 
 /** As it was measured; film that came on is no removal, and is left out. */
-function panelEntry({ panel, change, gained, pairs, zones }: PanelComparison): VisitPanels {
+function panelEntry(
+  comparison: PanelComparison,
+  mightGoFrom: (part: PanelComparison) => MightGo,
+): VisitPanels {
+  const { panel, change, gained, pairs, zones } = comparison;
   if (change === null || gained || standardUncertainty(change.removed) > MOST_SD) return [];
   const parts = zones.flatMap((zone) =>
     zone.zone === null || zone.change === null
       ? []
-      : [{ zone: zone.zone, ...taken(zone.change, zone.pairs) }],
+      : [{ zone: zone.zone, ...taken(zone.change, zone.pairs, mightGoFrom(zone)) }],
   );
   return [
     {
       panel: panel.id,
-      ...taken(change, pairs),
+      ...taken(change, pairs, mightGoFrom(comparison)),
       ...(parts.length === 0 ? {} : { zones: parts }),
     },
   ];
 }
 
-const taken = ({ removed }: FilmChange, pairs: readonly PointPair[]) => ({
+const taken = ({ removed }: FilmChange, pairs: readonly PointPair[], might: MightGo) => ({
   taken_um: kept(Math.max(LEAST_TAKEN, removed.value)),
   taken_sd_um: kept(standardUncertainty(removed)),
+  ...might,
   ...(pairs.length === 0
     ? {}
     : {
@@ -59,6 +88,12 @@ const LEAST_TAKEN = -20;
 const DIGITS = 6;
 const kept = (value: number): number => roundTo(value, DIGITS);
 
+/** By which one visit is known from another: what might go is no part of what was measured. */
+export const takenText = (visit: VisitPanels | FilmRecordVisit): string =>
+  JSON.stringify(visit, (key, value) =>
+    key === 'allowed_um' || key === 'over_allowed' ? undefined : value,
+  );
+
 export type Records = {
   /** What earlier visits took, without this one. */
   readonly earlier: Placed<FilmRecord> | undefined;
@@ -67,8 +102,7 @@ export type Records = {
 
 /** A record that holds this visit already, as one that is compared once more, is not given it twice. */
 export function recordsAround(named: Placed<FilmRecord> | undefined, panels: VisitPanels): Records {
-  const isThis = (visit: FilmRecordVisit): boolean =>
-    JSON.stringify(visit.panels) === JSON.stringify(panels);
+  const isThis = (visit: FilmRecordVisit): boolean => takenText(visit.panels) === takenText(panels);
   const file: FilmRecordFile = named?.value.file ?? {
     schema: 'leastcut/film-record/1',
     visits: [],

@@ -2,6 +2,7 @@
 import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
 import type { MarkedAt } from '../../film/compare/compare-points.ts';
+import { isSameVehicle } from '../../film/same-vehicle.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -96,7 +97,7 @@ function otherVehicles(visits: readonly Visit[], request: VisitsRequest): readon
   const named = visits.filter(({ readings }) => readings.vehicle !== null);
   const [first] = named;
   const others = named
-    .filter(({ readings }) => readings.vehicle !== first?.readings.vehicle)
+    .filter(({ readings }) => !isSameVehicle(readings.vehicle ?? '', first?.readings.vehicle ?? ''))
     .map(({ file, readings }) =>
       error(
         'compare-vehicles-differ',

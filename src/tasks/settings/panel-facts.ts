@@ -2,6 +2,7 @@
 import type { Outcome } from '../../base/diagnostics.ts';
 import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
+import { micrometres } from '../../base/units.ts';
 import type { FilmModel, PanelFacts, RecordedRemoval, StatedLayer } from '../../film/film-model.ts';
 import type { Substrate, VehicleTemplate } from '../../film/template/template.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
@@ -22,6 +23,7 @@ type Said<P extends JobPaint> = { readonly paint: P; readonly whereOf: (key: str
 export const plainFacts = (facts: EffectiveFacts): PanelFacts => ({
   finish: facts.finish.value,
   taken: facts.taken.value,
+  takenSd: facts.takenSd.value,
   recorded: facts.recorded.value,
   clear: facts.clear.value,
   under: facts.under.value,
@@ -41,6 +43,7 @@ export function carFacts(
     finish,
     galvanised,
     taken: builtIn(null),
+    takenSd: builtIn(EXACT),
     recorded: builtIn(null),
     clear: builtIn(null),
     under: builtIn(null),
@@ -52,6 +55,8 @@ export function carFacts(
   const said = factsSaid({ paint: job.value, whereOf: wherer(job, []) }, 'car', stated);
   return { ...nothing, ...said, finish, galvanised };
 }
+
+const EXACT = micrometres(0);
 
 const wherer =
   ({ placeOf }: Placed<unknown>, path: JsonPath) =>
@@ -80,6 +85,13 @@ function factsSaid(
   return {
     ...said('finish', 'finish', paint.finish, same),
     ...said('taken', 'taken_um', paint.taken, (taken) => (taken === 'unknown' ? null : taken)),
+    // With what it may be off by, or without: the car's SD is none of what is stated of a panel.
+    ...said(
+      'takenSd',
+      'taken_um',
+      paint.taken === undefined ? undefined : (paint.takenSd ?? EXACT),
+      same,
+    ),
     ...said('clear', 'clear_um', paint.clear, layer(stated.clearSd)),
     ...said('under', 'under_um', paint.under, layer(stated.underSd)),
     ...said('galvanised', 'galvanised', paint.galvanised, same),

@@ -5,6 +5,7 @@ import type { Outcome } from '../../base/diagnostics.ts';
 import { modelWithRates } from '../../correction/rates/model-with-rates.ts';
 import { foreseenLogSd } from '../../correction/removal/removal-knowledge.ts';
 import { removedFilm } from '../../correction/spot/spot-trial.ts';
+import { isSameVehicle } from '../../film/same-vehicle.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { RatesFile } from '../../formats/rates.ts';
 import { seenKey } from '../methods/add-observations.ts';
@@ -78,7 +79,7 @@ export function withoutOwnObservations(
   const own = ownFigures(settings, spots);
   const others = rates.evidence.filter(
     ({ observation }) =>
-      !isSameVehicle(observation.vehicle, vehicle) && !own.has(seenKey(withoutEye(observation))),
+      !isOf(observation.vehicle, vehicle) && !own.has(seenKey(withoutEye(observation))),
   );
   const ofThisVehicle = rates.evidence.length - others.length;
   return ofThisVehicle === 0
@@ -86,8 +87,8 @@ export function withoutOwnObservations(
     : learnedBy(settings, { ...rates, evidence: others, ofThisVehicle });
 }
 
-const isSameVehicle = (one: string | undefined, other: string | null): boolean =>
-  one !== undefined && other !== null && one.trim().toLowerCase() === other.trim().toLowerCase();
+const isOf = (one: string | undefined, other: string | null): boolean =>
+  one !== undefined && other !== null && isSameVehicle(one, other);
 
 const withoutEye = ({ cleared: _, ...film }: PlacedEvidence['observation']) => film;
 

@@ -1,5 +1,7 @@
 /** What the layers say of the work: its scope, who does it, how warm it is; with where each is said. */
+import { spoken } from '../../base/remark.ts';
 import { roundTo } from '../../base/rounding.ts';
+import { nextFact, type Sentence, says } from '../../base/sentence.ts';
 import { degreesCelsius } from '../../base/units.ts';
 import type { HeatModel } from '../../correction/heat/heat-model.ts';
 import { type JobScope, type ScopePart, usualScope } from '../../work/job-scope.ts';
@@ -97,7 +99,7 @@ export function workAssumptions(work: WorkSettings): readonly Assumption[] {
   const unmeasured = [panelTemperature, roomTemperature].some((one) => one.origin === origin);
   const degrees = ({ value }: Effective<number>): string => `${roundTo(value, 0)} °C`;
   return [
-    ...(unsaid ? [{ code: 'scope', text: scopeText(scopeOf(work)), origin }] : []),
+    ...(unsaid ? [{ code: 'scope', ...spoken(scopeText(scopeOf(work))), origin }] : []),
     ...(unmeasured
       ? [
           {
@@ -114,10 +116,10 @@ export function workAssumptions(work: WorkSettings): readonly Assumption[] {
 }
 
 /** `whole job: wheels on, full decontamination, wax; usual dirt, 1 person, 8 h a day`. */
-function scopeText(scope: JobScope): string {
+function scopeText(scope: JobScope): Sentence {
   const what = scope.order === null ? partsText(scope) : 'in the order stated';
   const people = scope.hands === 1 ? '1 person' : `${scope.hands} people`;
-  return `whole job: ${what}; ${scope.soiling} dirt, ${people}, ${roundTo(scope.hoursPerDay, 1)} h a day`;
+  return says`whole job: ${what}${nextFact}${scope.soiling} dirt, ${people}, ${roundTo(scope.hoursPerDay, 1)} h a day`;
 }
 
 function partsText(scope: JobScope): string {

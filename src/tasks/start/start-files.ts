@@ -62,6 +62,7 @@ const examplePrices = {
     'Made-up prices: put yours in, then take example out. Until then a quote has no price.',
     'Amounts are whole numbers of the least unit: pence, cents, yen. 5000 is 50.00 an hour.',
     'labour_minor_per_h: one price, or by skill: wash, survey, polish, interior, protect, other.',
+    'materials: packs by id; leastcut methods materials lists every id with its unit.',
     'tax: a preset (uk-vat, au-gst, eu-e-invoice, none), or name, rate_pct, level, rounding.',
     'More: minimum_minor, discount_pct, discount_minor, deposit_pct, validity_days, terms.',
   ],
@@ -80,7 +81,8 @@ const jobStart = () => ({
   note: [
     'What is known of one vehicle. Every value here is the built-in one: what is not known.',
     'finish: clear-over-base, single-stage-solid, single-stage-metallic, lacquer, matte, unknown.',
-    'taken_um: film that earlier work took, in µm; 0 if there never was any; "unknown".',
+    'taken_um: film that earlier work took, in µm; 0 if there never was any; "unknown";',
+    '  { "value": 3, "sd": 1 } if that may be off.',
     'galvanised: true if the steel is. covered: true under film or wrap.',
     'painted_days_ago: days since it was painted, if that is not long ago.',
     'clear_um, under_um: the clear, all under it, if measured: 45 or { "value": 45, "sd": 3 }.',

@@ -87,7 +87,7 @@ export function carPaint(
   const own = new Map(
     [...trials]
       .filter(([id]) => !factory.includes(id))
-      .map(([id, ofPanel]) => [id, learn(ofPanel)] as const),
+      .map(([id, ofPanel]) => [id, { ...learn(ofPanel), triedHere: triedOn(ofPanel) }] as const),
   );
   const triedOwn = [...own].map(
     ([panel, paint]): TriedPaint => ({ panel, trials: trials.get(panel)?.length ?? 0, paint }),
@@ -103,6 +103,14 @@ export function carPaint(
     hasOwnSpot: (id) => (trials.get(id) ?? []).some(({ colourOnPad }) => colourOnPad !== true),
   };
 }
+
+/** Colour on the pad is no leave to go on with that step. */
+const triedOn = (trials: readonly SpotTrial[]): ReadonlySet<string> =>
+  new Set(
+    trials.flatMap(({ colourOnPad, combination }) =>
+      colourOnPad === true ? [] : [combination.id],
+    ),
+  );
 
 /** What the spots of a panel took from it, all of them together: by the gauge, else as foretold. */
 export function spentOnSpots(

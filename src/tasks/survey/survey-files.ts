@@ -2,11 +2,13 @@
 import {
   type Diagnostic,
   error,
+  found,
   hasErrors,
   type Outcome,
   ofVehicle,
 } from '../../base/diagnostics.ts';
-import type { Panel } from '../../film/template/template.ts';
+import { isSameVehicle } from '../../film/same-vehicle.ts';
+import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -14,6 +16,8 @@ import { chosenPanels, namedPanels } from '../read/match-panels.ts';
 import type { LoadedFile, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 import type { Settings } from '../settings/settings.ts';
+import { type MeasuredVehicle, measureVehicle } from './measure-vehicle.ts';
+import type { SurveyVehicleRequest } from './survey-grounds.ts';
 import { type SurveyResult, surveyVehicle } from './survey-vehicle.ts';
 
 export type SurveyFilesRequest = ReadRequest & {
@@ -32,14 +36,29 @@ export type SurveyFilesRequest = ReadRequest & {
   readonly defects?: LoadedFile | undefined;
 };
 
-export type SurveyedVehicle = {
-  readonly result: SurveyResult;
+/** What came of a vehicle, and the panels of it that were asked for. */
+type OfVehicle<Result> = {
+  readonly result: Result;
   readonly panels: readonly Panel[];
   /** Panels that are to be taken apart. */
   readonly why: readonly Panel[];
 };
 
-export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly SurveyedVehicle[]> {
+export type SurveyedVehicle = OfVehicle<SurveyResult>;
+export type MeasuredCar = OfVehicle<MeasuredVehicle>;
+
+export const surveyFiles = (request: SurveyFilesRequest): Outcome<readonly SurveyedVehicle[]> =>
+  eachVehicle(request, surveyVehicle, ({ survey }) => survey.template);
+
+/** What was read on each panel of each vehicle, where nobody asks for more: nothing is judged. */
+export const measureFiles = (request: SurveyFilesRequest): Outcome<readonly MeasuredCar[]> =>
+  eachVehicle(request, measureVehicle, ({ template }) => template);
+
+function eachVehicle<Result>(
+  request: SurveyFilesRequest,
+  resultOf: (request: SurveyVehicleRequest) => Outcome<Result>,
+  templateOf: (result: Result) => VehicleTemplate,
+): Outcome<readonly OfVehicle<Result>[]> {
   const { settings, job, filmRecord, spots, defects } = request;
   const read = readVehicles(request);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
@@ -49,36 +68,26 @@ export function surveyFiles(request: SurveyFilesRequest): Outcome<readonly Surve
     recordMismatch(vehicles, request) ??
     spotsMismatch(vehicles, request);
   if (foreign !== undefined) return { diagnostics: [...read.diagnostics, foreign] };
-  const surveyed = vehicles.map((readings) => {
-    const told = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
+  const told = vehicles.map((readings): Outcome<OfVehicle<Result>> => {
+    const ofThis = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
       ofVehicle(readings.vehicle, vehicles.length, diagnostics);
-    const result = surveyVehicle({
-      readings,
-      settings,
-      job,
-      filmRecord,
-      inputs,
-      spots,
-      defects,
-    });
-    if (result.value === undefined) return { diagnostics: told(result.diagnostics) };
-    const { template } = result.value.survey;
+    const result = resultOf({ readings, settings, job, filmRecord, inputs, spots, defects });
+    if (result.value === undefined) return { diagnostics: ofThis(result.diagnostics) };
+    const template = templateOf(result.value);
     const panels = chosenPanels(request.panels, template);
     const why = namedPanels('--why', request.why ?? [], template);
-    const diagnostics = told([...result.diagnostics, ...panels.diagnostics, ...why.diagnostics]);
+    const diagnostics = ofThis([...result.diagnostics, ...panels.diagnostics, ...why.diagnostics]);
     return panels.value === undefined || why.value === undefined
       ? { diagnostics }
-      : { value: { result: result.value, panels: panels.value, why: why.value }, diagnostics };
+      : found({ result: result.value, panels: panels.value, why: why.value }, diagnostics);
   });
-  const diagnostics = [...read.diagnostics, ...surveyed.flatMap((one) => one.diagnostics)];
+  const diagnostics = [...read.diagnostics, ...told.flatMap((one) => one.diagnostics)];
   return hasErrors(diagnostics)
     ? { diagnostics }
-    : {
-        value: surveyed.flatMap((one) =>
-          'value' in one && one.value !== undefined ? [one.value] : [],
-        ),
+    : found(
+        told.flatMap(({ value }) => value ?? []),
         diagnostics,
-      };
+      );
 }
 
 /** A job describes one vehicle: its facts are never lent to another. */
@@ -97,9 +106,13 @@ export function jobMismatch(
       },
     );
   }
-  const read = first?.vehicle ?? null;
+  return jobOfAnother(job, first?.vehicle ?? null);
+}
+
+/** Nothing where either names no vehicle. */
+export function jobOfAnother(job: Placed<Job>, read: string | null): Diagnostic | undefined {
   const stated = job.value.vehicle?.id;
-  return read === null || stated === undefined || read === stated
+  return read === null || stated === undefined || isSameVehicle(read, stated)
     ? undefined
     : error('job-mismatch', `the job is of vehicle "${stated}", the readings are of "${read}"`, {
         at: job.placeOf(['vehicle', 'id']),
@@ -130,7 +143,7 @@ export function recordMismatch(
   return filmRecord === undefined ||
     recorded === undefined ||
     here === undefined ||
-    recorded === here
+    isSameVehicle(recorded, here)
     ? undefined
     : error(
         'film-record-mismatch',

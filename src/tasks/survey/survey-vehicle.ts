@@ -6,41 +6,24 @@ import type { Gauge } from '../../correction/spot/spot-trial.ts';
 import { assessFilm } from '../../film/assess-film.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import { withOwnSpots } from '../../film/limits/after-test-spot.ts';
-import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
-import type { Reading } from '../../film/reading.ts';
+import { TEST_SPOTS } from '../../film/limits/earlier-work.ts';
 import type { PanelSurvey, Survey } from '../../film/survey.ts';
 import type { SurveyRequest } from '../../film/survey-request.ts';
-import type { FilmRecord } from '../../formats/film-record.ts';
-import type { Job, JobVehicle } from '../../formats/job/job.ts';
-import type { Placed } from '../../formats/json/placed.ts';
+import type { JobVehicle } from '../../formats/job/job.ts';
 import { keyingNotes } from '../read/keying-notes.ts';
-import {
-  inputsOf,
-  type LoadedFile,
-  type ReadInput,
-  type VehicleReadings,
-} from '../read/read-request.ts';
+import { inputsOf, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
-import { earlierWorkAssumption } from '../settings/earlier-work-assumption.ts';
-import { asMeasured } from '../settings/gauge-in-use.ts';
-import {
-  type EffectiveFacts,
-  layerAssumptions,
-  panelFacts,
-  panelKnowledge,
-  plainFacts,
-  withSubstrates,
-} from '../settings/panel-facts.ts';
-import { withoutOwnObservations } from '../settings/rates-in-use.ts';
+import { earlierWorkAssumptions } from '../settings/earlier-work-assumption.ts';
+import { type EffectiveFacts, layerAssumptions } from '../settings/panel-facts.ts';
 import type { Settings } from '../settings/settings.ts';
+import { type CarPaint, carPaint, spentOnSpots, type TrialsByPanel } from './car-paint.ts';
+import type { SaidSubstrates } from './said-substrates.ts';
 import {
-  type CarPaint,
-  carPaint,
-  spentOnSpots,
-  type TrialsByPanel,
-  trialsOnPanels,
-} from './car-paint.ts';
-import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
+  type Asking,
+  type FactsByPanel,
+  type SurveyVehicleRequest,
+  surveyGrounds,
+} from './survey-grounds.ts';
 import { takenInAll } from './taken-in-all.ts';
 
 /** A vehicle's survey and everything a report says around it. */
@@ -51,7 +34,7 @@ export type SurveyResult = {
   /** What the survey was made from, to be made again with something else known. */
   readonly request: SurveyRequest;
   /** What is held of each panel's paint besides its readings, and where that is from. */
-  readonly facts: ReadonlyMap<string, EffectiveFacts>;
+  readonly facts: FactsByPanel;
   /** What panels are made of where it is said, and by whom. */
   readonly substrates: SaidSubstrates['substrates'];
   /** How it gives way, by its test spots if there are any. */
@@ -63,85 +46,30 @@ export type SurveyResult = {
   readonly assumptions: readonly Assumption[];
 };
 
-export type SurveyVehicleRequest = {
-  readonly readings: VehicleReadings;
-  /** As measured, of the same car: panels are held to the baseline that they make. Absent, to their own. */
-  readonly baselineReadings?: readonly Reading[] | undefined;
-  readonly settings: Settings;
-  readonly job: Placed<Job> | undefined;
-  readonly filmRecord: Placed<FilmRecord> | undefined;
-  readonly inputs: readonly ReadInput[];
-  readonly spots?: LoadedFile | undefined;
-  /** Says how bad the defects were that the spots were to clear. */
-  readonly defects?: LoadedFile | undefined;
-};
-
 export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResult> {
-  const { readings, job, filmRecord, inputs, spots } = request;
-  const { template } = readings;
-  if (template === null) throw new Error('a survey needs a template');
-  const identity = job?.value.vehicle ?? null;
-  const vehicle = readings.vehicle ?? identity?.id ?? null;
-  const settings = withoutOwnObservations(request.settings, vehicle, spots ? [spots] : []);
-  const said = panelKnowledge(job, filmRecord, template);
-  if (said.value === undefined) return { diagnostics: said.diagnostics };
-  const knowledge = said.value;
-  const facts = new Map(
-    template.panels.map(({ id }) => [
-      id,
-      panelFacts(settings.facts, id, knowledge, settings.film.stated),
-    ]),
-  );
-  const byJob = new Map(
-    [...knowledge.job].flatMap(([id, { paint }]) =>
-      paint.substrate === undefined ? [] : [[id, paint.substrate] as const],
-    ),
-  );
-  const { substrates, diagnostics: contradicted } = saidSubstrates(
-    readings.readings,
-    byJob,
-    template,
-  );
-  const measured = asMeasured(readings.readings, settings);
-  const asking: Asking = (ofPanel, terms) => ({
-    template: withSubstrates(template, (id) => substrates.get(id)?.substrate),
-    readings: measured.readings,
-    baselineReadings: request.baselineReadings,
-    factsOf: (id) => plainFacts(ofPanel.get(id) ?? settings.facts),
-    terms,
-    model: measured.model,
-  });
-  const tried =
-    spots === undefined
-      ? { value: new Map(), diagnostics: [] }
-      : trialsOnPanels(spots, request.defects, template, settings);
-  if (tried.value === undefined) return { diagnostics: tried.diagnostics };
-  const known = { facts, settings, gauge: measured.model.measurement };
-  const told = afterSpots(tried.value, known, asking);
+  const grounds = surveyGrounds(request);
+  if (grounds.value === undefined) return { diagnostics: grounds.diagnostics };
+  const { vehicle, template, settings, facts, substrates, trials, gauge, asking } = grounds.value;
+  const told = afterSpots(trials, { facts, settings, gauge }, asking);
+  const { readings, job, inputs, spots } = request;
   const value = {
     vehicle,
-    identity,
+    identity: job?.value.vehicle ?? null,
     ...told,
     substrates,
-    trials: tried.value,
+    trials,
     inputs: [...inputs, ...inputsOf(spots)],
     assumptions: [
       ...readings.assumptions,
       ...settings.assumptions,
       ...layerAssumptions(job, settings.film.stated),
-      ...earlierWorkAssumption(facts, template),
+      ...earlierWorkAssumptions(facts, template, settings.film.earlier),
     ],
   };
-  const diagnostics = [
-    ...tried.diagnostics,
-    ...contradicted,
-    ...keyingNotes(told.survey, readings.readings),
-  ];
-  return { value, diagnostics };
+  const notes = keyingNotes(told.survey.panels, readings.readings);
+  return { value, diagnostics: [...grounds.diagnostics, ...notes] };
 }
 
-type Facts = ReadonlyMap<string, EffectiveFacts>;
-type Asking = (facts: Facts, terms: RemovalTerms) => SurveyRequest;
 type Told = Pick<SurveyResult, 'survey' | 'request' | 'facts' | 'paint' | 'settings'>;
 
 /**
@@ -151,7 +79,7 @@ type Told = Pick<SurveyResult, 'survey' | 'request' | 'facts' | 'paint' | 'setti
  */
 function afterSpots(
   trials: TrialsByPanel,
-  { facts, settings, gauge }: { facts: Facts; settings: Settings; gauge: Gauge },
+  { facts, settings, gauge }: { facts: FactsByPanel; settings: Settings; gauge: Gauge },
   asking: Asking,
 ): Told {
   const untaught = asking(facts, settings.terms);
@@ -198,7 +126,7 @@ const withSpent = (facts: EffectiveFacts, taken: RecordedRemoval): EffectiveFact
         ...(facts.recorded.value === null ? [] : [facts.recorded.value]),
         { ...taken, allOver: NOTHING },
       ]),
-      by: facts.recorded.value === null ? 'test spots' : 'film record and test spots',
+      by: facts.recorded.value === null ? TEST_SPOTS : 'film record and test spots',
     },
     origin: 'readings',
     where: 'test spots',

@@ -1,11 +1,17 @@
 import { micrometres } from '../../base/units.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 
-/** All that the visits took, and what of it is gone all over the panel where that is less. */
-export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval =>
-  visits.some(({ allOver }) => allOver !== undefined)
-    ? { ...sumOf(visits), allOver: sumOf(visits.map((visit) => visit.allOver ?? visit)) }
-    : sumOf(visits);
+/** All that the visits took, what of it is gone all over the panel where that is less, and where more went than might. */
+export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval => {
+  const overruns = visits.flatMap((visit) => visit.overruns ?? []);
+  return {
+    ...sumOf(visits),
+    ...(visits.some(({ allOver }) => allOver !== undefined)
+      ? { allOver: sumOf(visits.map((visit) => visit.allOver ?? visit)) }
+      : {}),
+    ...(overruns.length === 0 ? {} : { overruns }),
+  };
+};
 
 type Taken = Pick<RecordedRemoval, 'mean' | 'sd'>;
 

@@ -1,13 +1,17 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { micrometres } from '../../../src/base/units.ts';
-import { expectedCorrection } from '../../../src/correction/defects.ts';
+import { micrometres, millimetres } from '../../../src/base/units.ts';
+import { expectedCorrection, medianDepth } from '../../../src/correction/defects.ts';
+import { keepsFilm, keepsTechnique, spotWith } from '../../../src/correction/plan/local-spot.ts';
 import type { PanelPlan } from '../../../src/correction/plan/plan.ts';
+import { ladderOn } from '../../../src/correction/removal/removal-knowledge.ts';
 import { setTime } from '../../../src/correction/removal/removal-rate.ts';
 import { allowanceAt } from '../../../src/film/limits/allowance-at.ts';
 import { allowanceOnPlace } from '../../../src/film/limits/allowance-on-place.ts';
 import { clearRisk } from '../../../src/film/limits/removal-risk.ts';
-import { isZone } from '../../../src/film/survey.ts';
+import { isZone, type PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
+import { evenly } from '../../evenly.ts';
 import {
   amongSound,
   type CarOptions,
@@ -16,7 +20,7 @@ import {
   standardTerms,
   UNTRIED_LOG_SD,
 } from '../../film/car-builder.ts';
-import { defect, planned, planOf, shopWith, stepsOf } from '../shop.ts';
+import { defect, planned, planOf, shopWith, stepsOf, untried } from '../shop.ts';
 
 const grounds = { terms: standardTerms, baseline: micrometres(112), model: filmModel };
 const swirls = defect('swirl-marks', 2);
@@ -111,8 +115,8 @@ describe('a named deep defect', () => {
       /^random deep scratches of grade 2: a spot clears \d+ % of such marks, the panel’s own steps \d+ %$/,
     );
     const deeper = plan([swirls, defect('deep-scratches', 4)]);
-    expect(codes(deeper)).toEqual([['local-spot', 'local-limit']]);
-    expect(deeper.local[0]?.reasons[1]?.text).toMatch(/^no more may go there: /);
+    expect(codes(deeper)).toEqual([['local-spot', 'local-mildest', 'local-limit']]);
+    expect(deeper.local[0]?.reasons[2]?.text).toMatch(/^no more may go there: /);
   });
 
   it('is left to the panel’s own steps where these clear as much as is aimed at', () => {
@@ -168,8 +172,8 @@ describe('a named deep defect', () => {
       readings: fiveAround('tested', 132),
       facts: { taken: micrometres(0) },
     });
-    expect(codes(roomy)).toEqual([['local-spot', 'local-haze']]);
-    expect(roomy.local[0]?.reasons[1]?.text).toBe(
+    expect(codes(roomy)).toEqual([['local-spot', 'local-mildest', 'local-haze']]);
+    expect(roomy.local[0]?.reasons[2]?.text).toBe(
       'stronger sets would leave haze that nothing else clears there',
     );
   });
@@ -195,6 +199,142 @@ describe('a named deep defect', () => {
 
   it('of grade 0 has no entry, and none of the general ones has', () => {
     expect(plan([swirls, defect('deep-scratches', 0)]).local).toEqual([]);
+  });
+});
+
+describe('the pad of a spot', () => {
+  const model = shopWith('rotary', 'da', 'da-small', 'hand');
+  const kinds = ['deep-scratches', 'bird-etching', 'water-etching'] as const;
+  const request = {
+    aim: 0.85,
+    hazeAllowed: 1,
+    model,
+    paintOf: () => untried,
+    allowanceAt: (part: PanelSurvey, logSd: number) => allowanceAt(part, logSd, grounds),
+    allowanceOnPlace: (part: PanelSurvey, logSd: number) => allowanceOnPlace(part, logSd, grounds),
+    thinnerClear: micrometres(6),
+    edgeWidth: millimetres(25),
+  };
+
+  it('is of the mildest combination that clears as much in as many sets, whatever is aimed at', () => {
+    const smallest = ladderOn(untried, model).filter(({ machine }) => machine.id === 'da-small');
+    let spots = 0;
+    const [depths, grades] = [fc.constantFrom(...kinds), fc.integer({ min: 1, max: 5 })];
+    fc.assert(
+      fc.property(evenly(102, 135), evenly(0.5, 0.97), depths, grades, (film, aim, kind, grade) => {
+        const { survey } = amongSound(fiveAround('tested', film));
+        const deep = defect(kind, grade);
+        const defectsOf = () => [swirls, deep];
+        const panel = planned(planOf(survey, { ...request, aim, defectsOf }), 'tested');
+        const [spot] = panel.local;
+        const [step] = spot?.steps ?? [];
+        if (spot === undefined || step === undefined) return;
+        spots += 1;
+        const others = smallest
+          .filter(({ rung }) => rung < step.combination.rung)
+          .flatMap((combination) => [1, 2, 3].map((sets) => ({ combination, sets })))
+          .map((one) =>
+            spotWith([one], medianDepth(deep), [panel], {
+              ...request,
+              aim,
+              defectsOf,
+              panels: survey.panels,
+            }),
+          );
+        for (const other of others.filter((one) => keepsFilm(one) && keepsTechnique(one))) {
+          expect(other.correction).toBeLessThan(spot.cleared);
+        }
+      }),
+      { numRuns: 60 },
+    );
+    expect(spots).toBeGreaterThan(20);
+  });
+
+  it('may be harsher for the same share at a lower aim, as the panel’s own steps take less: that is said', () => {
+    const at = (aim: number) =>
+      planned(
+        planOf(amongSound(fiveAround('tested', 106)).survey, {
+          ...request,
+          aim,
+          defectsOf: () => [swirls, defect('deep-scratches', 3)],
+        }),
+        'tested',
+      );
+    const [lower, higher] = [at(0.6), at(0.85)];
+    expect(lower.removal.median).toBeLessThan(higher.removal.median);
+    const rungs = [lower, higher].map(({ local }) => local[0]?.steps[0]?.combination.rung ?? 0);
+    expect(rungs[0]).toBeGreaterThan(rungs[1] ?? 0);
+    for (const { local } of [lower, higher]) {
+      expect(local[0]?.reasons[1]).toMatchObject({
+        code: 'local-mildest',
+        text: 'the mildest combination of the smallest pad that clears as much in up to 3 sets: the less the panel’s own steps take there, the more is left to the spot',
+      });
+    }
+  });
+});
+
+describe('what may go at the place of a spot', () => {
+  const lessOf = (logSdOfOwn: number) => {
+    const own = (id: string) => !id.startsWith('da-small');
+    const paint = {
+      ...untried,
+      removal: {
+        ...untried.removal,
+        of: (id: string) => ({ ...untried.removal.of(id), ...(own(id) ? { sd: logSdOfOwn } : {}) }),
+      },
+    };
+    const { survey } = amongSound(fiveAround('tested', 112));
+    const panel = planned(
+      planOf(survey, {
+        defectsOf: () => [swirls, defect('deep-scratches', 3)],
+        aim: 0.6,
+        model: shopWith('da', 'da-small'),
+        paintOf: () => paint,
+        allowanceAt: (part, logSd) => allowanceAt(part, logSd, grounds),
+        allowanceOnPlace: (part, logSd) => allowanceOnPlace(part, logSd, grounds),
+      }),
+      'tested',
+    );
+    return { budget: panel.survey.budget, spot: panel.local[0] };
+  };
+
+  it('is less than on the panel where the panel’s steps are known better than the spot’s, and then it is said why', () => {
+    const { budget, spot } = lessOf(0.1);
+    expect(spot?.steps).toHaveLength(1);
+    expect(spot?.place?.budget).toBeLessThan(budget);
+    const told = spot?.reasons.find(({ code }) => code === 'local-less');
+    expect(told?.text).toBe(
+      `that is less than the ${budget.toFixed(2)} µm that may go by the panel’s own steps, as what a spot takes is foretold less well`,
+    );
+  });
+
+  it('is more where both are known alike, and nothing is said', () => {
+    const { budget, spot } = lessOf(untried.removal.of('da/foam-medium/medium').sd);
+    expect(spot?.place?.budget).toBeGreaterThan(budget);
+    expect(spot?.reasons.map(({ code }) => code)).not.toContain('local-less');
+  });
+
+  it('may be less where little is risked and the clear was read, as a single place may be thin', () => {
+    const clear = { mean: micrometres(44), sd: micrometres(0.5), of: 'panel' as const };
+    const { survey } = amongSound(fiveAround('tested', 120), {
+      facts: { taken: micrometres(0), clear },
+    });
+    const strict = { ...grounds, terms: { ...standardTerms, risk: 0.001 } };
+    const panel = planned(
+      planOf(survey, {
+        defectsOf: () => [defect('swirl-marks', 1), defect('deep-scratches', 1)],
+        aim: 0.5,
+        model: shopWith('da', 'da-small'),
+        allowanceAt: (part, logSd) => allowanceAt(part, logSd, strict),
+        allowanceOnPlace: (part, logSd) => allowanceOnPlace(part, logSd, strict),
+      }),
+      'tested',
+    );
+    const [spot] = panel.local;
+    expect(spot?.place?.budget).toBeLessThan(panel.survey.budget);
+    expect(spot?.reasons.map(({ text }) => text).join()).toMatch(
+      /as a single place may be thinner than the panel’s thinnest part is taken to be/,
+    );
   });
 });
 

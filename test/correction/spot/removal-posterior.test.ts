@@ -156,12 +156,15 @@ describe('what test spots teach of a paint', () => {
   test.each([
     [1, 0.97],
     [0, 0.03],
-  ])('takes a share of %d that the eye saw go for %d: nobody sees the last marks', (seen, taken) => {
-    const y = Math.log(1.1 / 1.8) + 0.6 * normalQuantile(taken);
-    const v = 0.35 ** 2 + 0.4 ** 2 + 0.15 ** 2 + 0.5 ** 2 + 0.35 ** 2;
-    const found = learnRemoval([trial('a', 1.8, null, { share: seen, depth: 1.1 })], priors);
-    expect(found.hardness.mean).toBeCloseTo((0.35 ** 2 / v) * y, 5);
-  });
+  ])(
+    'takes a share of %d that the eye saw go for %d: nobody sees the last marks',
+    (seen, taken) => {
+      const y = Math.log(1.1 / 1.8) + 0.6 * normalQuantile(taken);
+      const v = 0.35 ** 2 + 0.4 ** 2 + 0.15 ** 2 + 0.5 ** 2 + 0.35 ** 2;
+      const found = learnRemoval([trial('a', 1.8, null, { share: seen, depth: 1.1 })], priors);
+      expect(found.hardness.mean).toBeCloseTo((0.35 ** 2 / v) * y, 5);
+    },
+  );
 
   test('moves nothing by a record in which gauge and eye contradict each other beyond all measure', () => {
     const impossible = trial(

@@ -144,6 +144,23 @@ describe('two files of readings', () => {
     ]);
   });
 
+  test('are of one vehicle, and so are job, record and plan, in capitals or not and with a blank about it', () => {
+    const of = (vehicle: string, text: string): string =>
+      text
+        .split('\n')
+        .map((line, i) => `${line},${i === 0 ? 'vehicle' : vehicle}`)
+        .join('\n');
+    const visits = [of('FH-7', `${before}`), of('fh-7', `${after}`)];
+    const filmRecord = JSON.stringify({
+      schema: 'leastcut/film-record/1',
+      vehicle: 'Fh-7 ',
+      visits: [],
+    });
+    const plan = JSON.stringify({ schema: 'leastcut/plan/1', vehicle: 'FH-7', panels: [] });
+    const told = toldBy({ visits, filmRecord, plan, job: { vehicle: { id: 'fh-7' } } });
+    expect(told.filter((one) => /mismatch|differ|vehicle/.test(one))).toEqual([]);
+  });
+
   test('that show film coming on say so and decide nothing by it', () => {
     const waxed = worked(soundFilm, (panel) => (panel === 'boot' ? -6 : 2));
     const visits = [before, readingsText(waxed)];

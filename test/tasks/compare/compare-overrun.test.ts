@@ -1,17 +1,20 @@
 /** A panel that lost more than might go, or is beyond a limit, is named before anything else. */
 import { describe, expect, test } from 'vitest';
+import { readFilmRecord } from '../../../src/formats/film-record.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
 import { compareTable } from '../../../src/report/compare/compare-csv.ts';
 import { compareRecord } from '../../../src/report/compare/compare-record.ts';
 import { filmRecordText } from '../../../src/report/compare/film-record-file.ts';
 import type { CompareResult } from '../../../src/tasks/compare/compare-files.ts';
+import { surveyFiles } from '../../../src/tasks/survey/survey-files.ts';
 import {
   type Comparing,
   compared,
   type Film,
   panelLeft,
   readingsText,
+  requestOf,
   soundFilm,
   worked,
 } from '../comparing.ts';
@@ -42,6 +45,12 @@ const planOf = (allowed: number): string =>
       },
     ],
   });
+
+const recordOf = (text: string) => {
+  const { value } = readFilmRecord('record.json', text);
+  if (value === undefined) throw new Error('refused');
+  return value;
+};
 
 const textOf = (result: CompareResult): string =>
   renderText(compareBlocks(result, { unit: 'um', verbose: false }), {
@@ -114,7 +123,7 @@ describe('more than might go', () => {
   test('stands in the record and in the row for a spreadsheet', () => {
     const result = compared({ visits: roofAlone(5), job, plan: planOf(2) });
     const { columns, rows } = compareTable(result);
-    const row = rows.find(([panel]) => panel === 'roof') ?? [];
+    const row = rows.find((one) => one[columns.indexOf('panel')] === 'roof') ?? [];
     expect(row[columns.indexOf('overrun')]).toBe('more-than-allowed');
     expect(row[columns.indexOf('allowed_um')]).toBe(2);
     const { panels } = compareRecord(result, { version: '0', diagnostics: [] }) as {
@@ -127,6 +136,76 @@ describe('more than might go', () => {
       verdict: 'stop',
     });
     expect(panels.find(({ panel }) => panel === 'boot')?.overrun).toEqual([]);
+  });
+});
+
+describe('at the next visit', () => {
+  const next = (visits: readonly string[], filmRecord: string) => {
+    const { value } = surveyFiles({
+      ...requestOf({ visits: visits.slice(1), job }),
+      filmRecord: recordOf(filmRecord),
+    });
+    const panels = value?.[0]?.result.survey.panels ?? [];
+    return (id: string) => panels.find(({ panel }) => panel.id === id);
+  };
+
+  test('the record says what might go and where more went, and the survey says so of that panel alone', () => {
+    const visits = roofAlone(5);
+    const text = filmRecordText(
+      compared({ visits, job, plan: planOf(2) }),
+      '2026-03-31',
+      undefined,
+    );
+    const [visit] = JSON.parse(text).visits;
+    const entry = (id: string) => visit.panels.find(({ panel }: { panel: string }) => panel === id);
+    expect(entry('roof')).toMatchObject({ allowed_um: 2, over_allowed: true });
+    expect(entry('boot')).toMatchObject({ over_allowed: false });
+    const panelOf = next(visits, text);
+    expect(panelOf('roof')?.evidence.map(({ code, text: said }) => [code, said])).toContainEqual([
+      'overrun-on-record',
+      expect.stringMatching(
+        /^on 2026-03-31 more came off than might go, 5\.0 ± 0\.\d µm \(SD\) where 2\.00 µm might: its limits count that/,
+      ),
+    ]);
+    expect(panelOf('boot')?.evidence.map(({ code }) => code)).not.toContain('overrun-on-record');
+  });
+
+  test('a record that does not say what might go says nothing of it', () => {
+    const visits = roofAlone(5);
+    const { visits: kept, ...file } = JSON.parse(
+      filmRecordText(compared({ visits, job, plan: planOf(2) }), '2026-03-31', undefined),
+    );
+    const without = kept.map(({ date, panels }: { date: string; panels: readonly object[] }) => ({
+      date,
+      panels: panels.map((one) => ({ ...one, allowed_um: null, over_allowed: null })),
+    }));
+    const roof = next(visits, JSON.stringify({ ...file, visits: without }))('roof');
+    expect(roof?.facts.recorded?.mean).toBeCloseTo(5, 6);
+    expect(roof?.evidence.map(({ code }) => code)).toEqual(['original']);
+  });
+
+  test('a visit stands in the record once, by whatever plan it is compared', () => {
+    const visits = roofAlone(3);
+    const byPlan = filmRecordText(
+      compared({ visits, job, plan: planOf(2) }),
+      '2026-03-31',
+      undefined,
+    );
+    const bySurvey = compared({ visits, job, filmRecord: byPlan });
+    expect(filmRecordText(bySurvey, '2026-03-31', recordOf(byPlan).value)).toBe(byPlan);
+    const left = (filmRecord?: string) =>
+      roofOf({ visits, job, ...(filmRecord === undefined ? {} : { filmRecord }) }).left?.budget;
+    expect(left(byPlan)).toBe(left());
+  });
+
+  test('of a panel in two zones the one that lost more is told', () => {
+    const film = { ...soundFilm, roof: [112, 115, 110, 250, 254, 252] };
+    const off = { ...worked(film, () => 2), roof: [109, 112, 107, 243, 247, 245] };
+    const visits = [readingsText(film), readingsText(off)];
+    const text = filmRecordText(compared({ visits, job }), '2026-03-31', undefined);
+    const [told] = next(visits, text)('roof')?.facts.recorded?.overruns ?? [];
+    // Repaint, of which nothing might go.
+    expect(told).toMatchObject({ date: '2026-03-31', mean: 7, allowed: 0 });
   });
 });
 
@@ -179,7 +258,7 @@ describe('a panel in two zones', () => {
     const { columns, rows } = compareTable(result);
     expect(
       rows
-        .filter(([panel]) => panel === 'roof')
+        .filter((row) => row[columns.indexOf('panel')] === 'roof')
         .map((row) => [row[columns.indexOf('zone')], row[columns.indexOf('resolved')]]),
     ).toEqual([
       ['thinner', 'yes'],

@@ -66,6 +66,15 @@ describe('facts of a panel', () => {
     expect(facts.under).toEqual({ value: null, origin: 'built-in', where: 'built-in' });
   });
 
+  it('take what earlier work took with its SD, and a figure of the panel without one as exact', () => {
+    const job = jobOf(
+      '"taken_um": { "value": 3, "sd": 1 },',
+      '"panels": { "roof": { "taken_um": 2 } }',
+    );
+    expect(plainFacts(factsOf('bonnet', job))).toMatchObject({ taken: 3, takenSd: 1 });
+    expect(plainFacts(factsOf('roof', job))).toMatchObject({ taken: 2, takenSd: 0 });
+  });
+
   it('are the panel’s own where it has some, under any name that readings may use', () => {
     const own = jobOf(
       '"taken_um": 3,',
@@ -79,6 +88,7 @@ describe('facts of a panel', () => {
     expect(plainFacts(facts)).toEqual({
       finish: 'lacquer',
       taken: null,
+      takenSd: 0,
       recorded: null,
       clear: null,
       under: { mean: 71, sd: 2, of: 'panel' },

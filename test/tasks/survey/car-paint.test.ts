@@ -30,7 +30,12 @@ const tenMarks = (panel: string, taken: number, cleared: number, colour = 'no', 
       `${spot},${panel},da,foam-medium,medium,2,${i + 1},${118 + i},${118 + i - taken},${cleared},${colour}`,
   );
 
-function planned(rows: readonly string[], job: object = {}, shop: object = {}): PlanResult {
+function planned(
+  rows: readonly string[],
+  job: object = {},
+  shop: object = {},
+  why: readonly string[] = [],
+): PlanResult {
   const bytes = new TextEncoder().encode(`${[header, ...rows].join('\n')}\n`);
   const surveyed = surveyVehicle({
     readings: { vehicle: null, template, readings, assumptions: [] },
@@ -41,7 +46,8 @@ function planned(rows: readonly string[], job: object = {}, shop: object = {}): 
     spots: rows.length === 0 ? undefined : { name: 'spots.csv', bytes, sha256: '' },
   }).value;
   if (surveyed === undefined) throw new Error('the car is surveyed');
-  const plan = planVehicle(surveyed, template.panels, undefined).value;
+  const asked = template.panels.filter(({ id }) => why.includes(id));
+  const plan = planVehicle(surveyed, template.panels, undefined, asked).value;
   if (plan === undefined) throw new Error('the car is planned');
   return plan;
 }
@@ -115,6 +121,53 @@ describe('a car with test spots', () => {
     expect(door.survey.budget).toBeCloseTo(Math.min(...sound) - spent, 6);
     // What one paint shows says nothing of the other.
     expect(panelOf(own, 'roof').provisional).toBe(true);
+  });
+
+  it('works repaint with no step that is stronger than what was tried on it, and says what to try', () => {
+    const mild = (colour: string) =>
+      Array.from(
+        { length: 10 },
+        (_, i) => `A,door-front-left,da,foam-soft,fine,1,${i + 1},${250 + i},${249.7 + i},40,no`,
+      ).concat(
+        colour === '' ? [] : `B,door-front-left,da,foam-medium,medium,1,1,250,249,60,${colour}`,
+      );
+    const strongestOf = (plan: PlanResult): string =>
+      panelOf(plan, 'door-front-left').steps.reduce(
+        (most, { combination }) => (combination.perSet > most.perSet ? combination : most),
+        { perSet: 0, id: '' },
+      ).id;
+    const after = planned(mild(''), { aim: 'full' });
+    const door = panelOf(after, 'door-front-left');
+    expect(strongestOf(after)).toBe('da/foam-soft/fine');
+    expect(door.verdict).toBe('lighter');
+    expect(door.reasons[0]?.code).toBe('stronger-than-tried');
+    expect(door.reasons[0]?.text).toMatch(
+      /^the aim takes a step stronger than da\/foam-soft\/fine, the strongest that was tried on this repaint, or more than the \d\.\d\d µm that may go: try the next rung on its spot first$/,
+    );
+    // A stronger one that was tried may be worked, but not if it brought colour.
+    expect(strongestOf(planned(mild('no'), { aim: 'full' }))).toBe('da/foam-medium/medium');
+    expect(strongestOf(planned(mild('yes'), { aim: 'full' }))).toBe('da/foam-soft/fine');
+    // Sound panels are worked as ever.
+    expect(panelOf(after, 'roof').steps.some(({ combination }) => combination.rung > 5)).toBe(true);
+  });
+
+  it('leaves repaint on which what was tried clears next to nothing, and says so', () => {
+    const deep = planned(
+      ['A,door-front-left,hand,foam-soft,fine,1,1,250,249.9,1,no'],
+      {},
+      { machines: ['hand', 'da'] },
+    );
+    const door = panelOf(deep, 'door-front-left');
+    expect([door.verdict, door.reasons[0]?.code]).toEqual(['leave', 'stronger-than-tried']);
+  });
+
+  it('tells why nothing stronger was planned on repaint', () => {
+    const rows = ['A,door-front-left,da,foam-soft,fine,1,1,250,249.7,40,no'];
+    const { why } = planned(rows, {}, {}, ['door-front-left']);
+    const codes = why
+      .flatMap(({ parts }) => parts.flatMap(({ rejected }) => rejected))
+      .filter(({ kind }) => kind === 'stronger');
+    expect(codes.map(({ reason }) => reason.code)).toContain('stronger-than-tried');
   });
 
   it('does not let repaint be worked where the spot brought colour onto the pad', () => {

@@ -1,0 +1,84 @@
+/** What is to be said of a spot at a deep defect: what comes of it, what may go there, why no milder and no more. */
+import { type Remark, remark, saying } from '../../base/remark.ts';
+import { LEAST_TOLD, shown } from '../../base/rounding.ts';
+import { says, um } from '../../base/sentence.ts';
+import type { Defect } from '../defects.ts';
+import { keepsFilm, keepsTechnique, type Spot } from './local-spot.ts';
+import type { PanelPlan } from './plan.ts';
+
+const named = ({ kind, grade }: Defect): string => `${kind.name} of grade ${grade}`;
+
+export const clearCoatFailed = (defect: Defect): Remark =>
+  remark('local-left', `${named(defect)}: left, the clear coat has failed`);
+
+export function whatComesOfIt(defect: Defect, taken: Spot, none: Spot): Remark {
+  const percent = (share: number): string => `${shown(100 * share, 0)} %`;
+  const alone = percent(none.correction);
+  if (taken.steps.length > 0) {
+    const text = `${named(defect)}: a spot clears ${percent(taken.correction)} of such marks, the panel’s own steps ${alone}`;
+    return remark('local-spot', text);
+  }
+  return none.removal.median > 0
+    ? remark(
+        'local-left',
+        `${named(defect)}: no spot, the panel’s own steps clear ${alone} of such marks`,
+      )
+    : remark('local-left', `${named(defect)}: left`);
+}
+
+/**
+ * A place is as thick as any where the panel is held to its thinnest 5 %, so more may go there as a rule. Less, where the
+ * spot takes a step that is known less well than the panel's own, as one that was not tried on this paint; or where so
+ * little is risked that it counts how thin a single place may be.
+ */
+export function lessThanOnPanel(
+  { steps, places, heldTo }: Spot,
+  none: Spot,
+  parts: readonly Pick<PanelPlan, 'survey'>[],
+): readonly Remark[] {
+  if (steps.length === 0) return [];
+  const why =
+    none.heldTo > 0 && heldTo > none.heldTo
+      ? 'what a spot takes is foretold less well'
+      : 'a single place may be thinner than the panel’s thinnest part is taken to be';
+  const less = places.flatMap(({ allowance: { budget } }, i) => {
+    const ofPanel = parts[i]?.survey.budget ?? budget;
+    return ofPanel - budget < LEAST_TOLD ? [] : [ofPanel];
+  });
+  return less.length === 0
+    ? []
+    : [
+        remark(
+          'local-less',
+          says`that is less than the ${um(Math.max(...less), 2)} that may go by the panel’s own steps, as ${why}`,
+        ),
+      ];
+}
+
+/** A harsher pad for no more of the mark is taken where the panel's own steps take less there. */
+export const mildestOfItsKind = ({ steps }: Spot, mostSets: number): readonly Remark[] =>
+  steps.length === 0
+    ? []
+    : [
+        remark(
+          'local-mildest',
+          `the mildest combination of the smallest pad that clears as much in up to ${mostSets} sets: the less the panel’s own steps take there, the more is left to the spot`,
+        ),
+      ];
+
+/** What keeps a spot from clearing more: the film of its place, else the haze it would leave. */
+export function heldBack(taken: Spot, spots: readonly Spot[]): readonly Remark[] {
+  const better = spots.filter(({ correction }) => correction > taken.correction);
+  if (better.some((spot) => keepsTechnique(spot) && !keepsFilm(spot))) {
+    const least = taken.places
+      .map(({ allowance }) => allowance)
+      .reduce((one, other) => (other.budget < one.budget ? other : one));
+    const much = least.budget === 0 ? 'nothing' : 'no more';
+    return [
+      remark('local-limit', says`${much} may go there: ${saying(least.boundBy)}`, least.budget),
+    ];
+  }
+  return better.some((spot) => !keepsTechnique(spot))
+    ? [remark('local-haze', 'stronger sets would leave haze that nothing else clears there')]
+    : [];
+}

@@ -1,0 +1,21 @@
+/** Values that look keyed wrongly, before anything that follows from them. */
+import { says, tell, um } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import { type AskedSlip, ifMeant } from '../../film/condition/keying-slips.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
+import { joined } from '../facts.ts';
+import { type Block, paragraph } from '../model.ts';
+
+/** `bonnet, point 3 (1190 µm, ten times its neighbours): if 119 µm was meant, it is original and 4.53 µm may go`. */
+export function readAgainFirst(
+  surveyed: readonly PanelSurvey[],
+  unit: LengthUnit,
+): readonly Block[] {
+  const told = surveyed.flatMap(({ panel, keyingSlips }) =>
+    keyingSlips.map((slip) => tell(says`${panel.name}, ${slipText(slip)}`, unit)),
+  );
+  return told.length === 0 ? [] : [paragraph('Read again first', joined(told, ' · '))];
+}
+
+const slipText = (slip: AskedSlip) =>
+  says`point ${slip.point} (${um(slip.thickness, null)}, ${slip.factor === 10 ? 'ten times' : 'a tenth of'} its neighbours): ${ifMeant(slip)}`;
