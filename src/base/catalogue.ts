@@ -114,6 +114,10 @@ export const diagnosticCatalogue = {
     meaning:
       'A file of a trainee holds the readings of the reference itself: nobody is graded by it.',
   },
+  'grade-reference-doubted': {
+    kind: 'remark',
+    meaning: 'Values of the reference look written down and not read at the car.',
+  },
   'grade-other-vehicle': {
     kind: 'data',
     meaning: 'A survey to be graded is of another vehicle than the reference, or of several.',
@@ -344,6 +348,10 @@ export const diagnosticCatalogue = {
   'template-unusual': {
     kind: 'remark',
     meaning: 'A template says something that is more often a slip than a vehicle.',
+  },
+  'sheet-nothing-more': {
+    kind: 'remark',
+    meaning: 'A panel asked for is not on the sheet, as its survey asks for nothing more there.',
   },
   'defect-unknown': { kind: 'data', meaning: 'A defect in the file is not one the tool knows.' },
   'json-syntax': { kind: 'settings', meaning: 'A JSON file breaks the rules of JSON.' },

@@ -7,30 +7,15 @@
  * that of the error. The diagnostics of a record are those of its part of the file.
  */
 import { type Diagnostic, hasErrors } from '../base/diagnostics.ts';
-import { createFindings, type Findings } from '../intake/findings.ts';
+import { createFindings } from '../intake/findings.ts';
 import { renderNdjson } from '../render/json.ts';
 import { emptyRecord } from '../report/envelope.ts';
-import { intakeOptions } from '../tasks/read/read-vehicles.ts';
 import { type Answer, answerIsNo, type Command, type World } from './command.ts';
 import { writeToReader } from './files/standard-output.ts';
-import { loadInputs, readRequest } from './load/load-inputs.ts';
 import { changedFile, type LongInput, openLongInput } from './long-input.ts';
-import type { OptionName, TypedOptions } from './options.ts';
+import type { TypedOptions } from './options.ts';
+import { intakeByVehicle, onceEach, partWorlds } from './vehicle-parts.ts';
 import { version } from './version.ts';
-
-/** Options that say something of one vehicle, or of the input as a whole. */
-const acrossVehicles: readonly OptionName[] = [
-  'vehicle',
-  'job',
-  'defects',
-  'spots',
-  'filmRecord',
-  'panelNames',
-  'asDecided',
-  'decisions',
-  'gaugeOut',
-  'out',
-];
 
 export type RunOfVehicles = { readonly diagnostics: readonly Diagnostic[]; readonly isNo: boolean };
 
@@ -42,12 +27,10 @@ export async function runByVehicle(
   world: World,
   noticed: readonly Diagnostic[],
 ): Promise<RunOfVehicles | undefined> {
-  if (acrossVehicles.some((option) => options[option] !== undefined)) return undefined;
-  const inputs = await loadInputs([], options, world);
-  if (inputs.value === undefined || hasErrors(inputs.diagnostics)) return undefined;
-  const intake = intakeOptions(readRequest(inputs.value, options));
-  if (intake.value === undefined) return undefined;
-  const input = await openLongInput(name, intake.value, world.load);
+  // A file that is written is the old or the new, never half: not record by record.
+  if (options.out !== undefined) return undefined;
+  const intake = await intakeByVehicle(options, world);
+  const input = intake && (await openLongInput(name, intake, world.load));
   if (input === undefined) return undefined;
   const findings = createFindings(name);
   findings.addAll(noticed);
@@ -73,29 +56,13 @@ async function* answersOf(
   world: World,
   { sha256, pieces }: LongInput,
 ): AsyncIterable<Pick<Answer, 'records' | 'diagnostics' | 'answersNo'>> {
+  const worldOf = partWorlds(world);
   for await (const piece of pieces()) {
     if (piece === undefined) {
       yield { records: () => [], diagnostics: [changedFile(name)] };
       return;
     }
-    const file = { name, bytes: new Uint8Array(), sha256, piece };
-    const load: World['load'] = async (wanted) =>
-      wanted === name ? { file, diagnostics: [] } : world.load(wanted);
-    yield await command.run([name], options, { ...world, load });
+    const part = { name, bytes: new Uint8Array(), sha256, piece };
+    yield await command.run([name], options, worldOf(part));
   }
-}
-
-/** What is said of settings and templates comes with every part of the input, and is told once. */
-function onceEach(name: string, findings: Findings): (diagnostics: readonly Diagnostic[]) => void {
-  const told = new Set<string>();
-  return (diagnostics) => {
-    for (const one of diagnostics) {
-      if (one.at?.file !== name) {
-        const key = JSON.stringify(one);
-        if (told.has(key)) continue;
-        told.add(key);
-      }
-      findings.addAll([one]);
-    }
-  };
 }

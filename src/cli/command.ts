@@ -43,6 +43,8 @@ export type Answer = {
   readonly script?: string;
   /** What --format csv writes; given by every command that offers it. */
   readonly table?: () => DataTable;
+  /** The same written already, where its rows were written as they came. */
+  readonly csv?: string;
   /** What it writes besides, where an option asks for it: `--gauge-out`. */
   readonly files?: readonly { readonly path: string; readonly text: string }[];
   readonly diagnostics: readonly Diagnostic[];
@@ -70,6 +72,8 @@ export type Command = {
   readonly formats?: readonly Format[];
   /** True where each record follows from the rows of one vehicle: a long input goes through in parts. */
   readonly byVehicle?: boolean;
+  /** True where the rows of its table do so too, in the same columns whatever the vehicle. */
+  readonly rowsByVehicle?: boolean;
   readonly examples: readonly string[];
   readonly run: (
     operands: readonly string[],

@@ -72,8 +72,8 @@ export const commands: readonly CommandEntry[] = [
   },
   {
     name: 'methods',
-    summary: 'list what cuts how much, or show how one rate is reckoned',
-    also: ['machines', 'pads', 'products', 'rates'],
+    summary: 'list what cuts how much, show how a rate is reckoned, list what is used up',
+    also: ['machines', 'pads', 'products', 'rates', 'materials'],
     load: async () => (await import('./commands/methods.ts')).methodsCommand,
   },
   {

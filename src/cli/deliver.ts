@@ -42,7 +42,7 @@ const severalVehicles = (count: number): Diagnostic =>
   });
 
 async function outputOf(answer: Answer, options: TypedOptions): Promise<string> {
-  const { records, table } = answer;
+  const { records, table, csv } = answer;
   const blocks = (): readonly Block[] =>
     answer.pages().flatMap((page, i) => (i === 0 ? page : [gap, ...page]));
   switch (options.format ?? 'text') {
@@ -51,6 +51,7 @@ async function outputOf(answer: Answer, options: TypedOptions): Promise<string> 
     case 'ndjson':
       return renderNdjson(records());
     case 'csv':
+      if (csv !== undefined) return csv;
       return table === undefined ? '' : (await import('../render/csv.ts')).renderCsv(table());
     case 'text':
       return answer.script ?? pageOutput(blocks(), options, answer.color);

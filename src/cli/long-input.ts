@@ -7,15 +7,14 @@
  * puts rows in order that are scattered. Standard input, which comes once, is held as its bytes.
  */
 import { createHash } from 'node:crypto';
-import { createReadStream } from 'node:fs';
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import type { GaugePiece } from '../intake/bytes/decode.ts';
 import { sampleBytes } from '../intake/bytes/limits.ts';
 import { createLongPieces } from '../intake/long-pieces.ts';
 import type { IntakeDecisions, IntakeOptions } from '../intake/read-gauge-file.ts';
-import { createLongFile } from '../intake/read-long-file.ts';
+import { createLongFile, type LongPart } from '../intake/read-long-file.ts';
+import { type Chunks, chunksOf } from './chunks.ts';
 import type { World } from './command.ts';
-import { statOrNothing } from './files/file-status.ts';
 
 export type LongInput = {
   readonly sha256: string;
@@ -23,8 +22,6 @@ export type LongInput = {
   readonly pieces: () => AsyncIterable<GaugePiece | undefined>;
 };
 
-/** Small, so that the records of a few vehicles are in memory at a time; divides the sample. */
-const chunkBytes = 128 * 1024;
 const nothing = new Uint8Array();
 
 /** Undefined where the input is short, or is to be read whole. */
@@ -36,36 +33,34 @@ export async function openLongInput(
   const chunks = await chunksOf(name, load, sampleBytes + 1);
   if (chunks === undefined) return undefined;
   const hash = createHash('sha256');
+  let decisions: IntakeDecisions | undefined;
+  for await (const part of partsOf(name, options, chunks, (bytes) => hash.update(bytes))) {
+    if (part === undefined) return undefined;
+    decisions ??= part.decisions;
+  }
+  if (decisions === undefined) return undefined;
+  const first = { sha256: hash.digest('hex'), decisions };
+  return { sha256: first.sha256, pieces: () => piecesOf(name, options, chunks, first) };
+}
+
+/**
+ * A long input read once: whole vehicles in the order of the file, as they were read. Nothing comes after a part that
+ * is undefined: the input is to be read whole.
+ */
+export async function* partsOf(
+  name: string,
+  options: IntakeOptions,
+  chunks: Chunks,
+  see: (bytes: Uint8Array) => void = () => {},
+): AsyncIterable<LongPart | undefined> {
   const file = createLongFile(name, options);
   for await (const chunk of chunks()) {
-    hash.update(chunk);
-    if (file.push(chunk, false).value === undefined) return undefined;
+    see(chunk);
+    const read = file.push(chunk, false).value;
+    if (read === undefined) return yield undefined;
+    yield* read;
   }
-  const decisions = file.push(nothing, true).value === undefined ? undefined : file.decisions();
-  if (decisions === undefined) return undefined;
-  const sha256 = hash.digest('hex');
-  return { sha256, pieces: () => piecesOf(name, options, chunks, { sha256, decisions }) };
-}
-
-export type Chunks = () => AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
-
-/** The bytes of an input, as often as they are asked for; undefined where it has fewer than `least`. */
-export async function chunksOf(
-  name: string,
-  load: World['load'],
-  least: number,
-): Promise<Chunks | undefined> {
-  const known = statOrNothing(name);
-  if (known?.isFile() === true) {
-    if (known.size < least) return undefined;
-    return () => createReadStream(name, { highWaterMark: chunkBytes });
-  }
-  const { file } = await load(name);
-  return file === undefined || file.bytes.length < least ? undefined : () => cut(file.bytes);
-}
-
-function* cut(bytes: Uint8Array): Iterable<Uint8Array> {
-  for (let at = 0; at < bytes.length; at += chunkBytes) yield bytes.subarray(at, at + chunkBytes);
+  yield* file.push(nothing, true).value ?? [undefined];
 }
 
 /** The second pass; a file that is no longer the one of the first ends in undefined. */

@@ -1,8 +1,10 @@
 /** What was typed → what is meant → answer → text on a stream, and an exit code. */
 import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { STANDARD_INPUT } from '../base/file-name.ts';
+import { sampleBytes } from '../intake/bytes/limits.ts';
 import { withFields } from './chosen-fields.ts';
-import { type Command, failed, type World } from './command.ts';
+import { chunksOf } from './chunks.ts';
+import { type Answer, type Command, failed, type World } from './command.ts';
 import { commands, loadCommand } from './commands.ts';
 import { deliver } from './deliver.ts';
 import { conclude, concludeStream, finish } from './ending.ts';
@@ -98,11 +100,29 @@ async function runCommand(
     const run = await command.stream(operands, options, world);
     return concludeStream(run, noticed, options);
   }
-  const answer = withFields(await command.run(operands, options, world), options);
+  const answer =
+    (await inOnePass(command, operands, options, world)) ??
+    withFields(await command.run(operands, options, world), options);
   const diagnostics = [...noticed, ...answer.diagnostics];
   const overInput = await problemAfterwards(files.names(), options);
   if (overInput !== undefined) return finish([...diagnostics, overInput], options);
   return deliver(command, { ...answer, diagnostics }, options);
+}
+
+/** The table of a long input; undefined where another form is asked for, or it is to be read whole. */
+async function inOnePass(
+  command: Command,
+  operands: readonly string[],
+  options: TypedOptions,
+  world: World,
+): Promise<Answer | undefined> {
+  const [operand, second] = operands;
+  const isTable = command.rowsByVehicle === true && options.format === 'csv';
+  if (!isTable || operand === undefined || second !== undefined) return undefined;
+  const chunks = await chunksOf(operand, world.load, sampleBytes + 1);
+  if (chunks === undefined) return undefined;
+  const { tableByVehicle } = await import('./table-by-vehicle.ts');
+  return tableByVehicle(command, { name: operand, chunks }, options, world);
 }
 
 /** Nothing named: standard input, unless it is a terminal. */

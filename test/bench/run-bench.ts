@@ -102,7 +102,7 @@ async function runAll(runs: number, only: string, cars: number, record: boolean)
   }
   if ('start'.includes(only)) for (const line of compareStarts(STARTS * runs)) tell(line);
   if ('survey of many cars'.includes(only)) {
-    if (hasMiller()) tell(await comparePrograms(runs, cars));
+    if (hasMiller()) for (const line of await comparePrograms(runs, cars)) tell(line);
     else missing.push('Miller (mlr)');
   }
   for (const name of missing) console.log(`not installed, so not run: ${name}`);

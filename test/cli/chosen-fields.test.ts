@@ -28,10 +28,30 @@ test('each column that is not there is told, with the one that may be meant', ()
   const { value, diagnostics } = chosenFields(table, 'panel,mean,colour');
   expect(value).toBeUndefined();
   expect(diagnostics.map(({ message, hint }) => `${message}: ${hint}`)).toEqual([
-    '"mean" is no column of this table: one of panel, mean_um, budget_um',
+    '"mean" is no column of this table: did you mean "mean_um"?',
     '"colour" is no column of this table: one of panel, mean_um, budget_um',
   ]);
   expect(chosenFields(table, 'panl').diagnostics[0]?.hint).toBe('did you mean "panel"?');
+});
+
+test('a column named twice is told, since a reader by names would lose one of the two', () => {
+  const { value, diagnostics } = chosenFields(table, 'panel,mean_um, panel');
+  expect(value).toBeUndefined();
+  expect(diagnostics).toMatchObject([
+    {
+      code: 'usage-option-value',
+      message: '--fields names the column "panel" twice',
+      hint: 'name each column once',
+    },
+  ]);
+});
+
+test('a comma too many is told as that', () => {
+  for (const fields of ['panel,,mean_um', 'panel,', ',panel']) {
+    expect(chosenFields(table, fields).diagnostics.map(({ message }) => message)).toEqual([
+      `--fields has a comma too many: "${fields}"`,
+    ]);
+  }
 });
 
 test('an answer without a table, or with nothing chosen, stays as it is', () => {

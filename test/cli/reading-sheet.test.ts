@@ -160,4 +160,19 @@ describe('a blank reading sheet', () => {
     };
     expect([readings.length, excluded.length]).toEqual([2, 3]);
   });
+
+  test('for a survey hands on what is said of the survey and of the panels asked for, in the record as well', async () => {
+    const words = ['template', 'sheet', '--for', 'test/cases/template-sheet-for/survey.json'];
+    const named = [...words, '--panel', 'bonnet', '--panel', 'roof'];
+    const { code, err } = await askLeastcut(named);
+    expect(code).toBe(0);
+    expect(err).toContain('warning[sheet-nothing-more]: bonnet: ');
+    expect(err).not.toContain('roof: ');
+    const nothing = await askLeastcut([...words, '--panel', 'bonnet']);
+    expect(nothing.out).toContain('On the panels asked for further points would free next to');
+    const record = await askLeastcut([...named, '--format', 'json']);
+    expect(JSON.parse(record.out).diagnostics).toMatchObject([{ code: 'sheet-nothing-more' }]);
+    const other = await askLeastcut(['template', 'sheet', 'medium-van', ...words.slice(2)]);
+    expect(other.err).toMatch(/survey\.json:\d+:\d+: warning\[panel-unknown\]: "bonnet|"boot/);
+  });
 });

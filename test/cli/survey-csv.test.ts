@@ -56,4 +56,36 @@ describe('a survey as csv', () => {
       }
     }
   });
+
+  const measured = [
+    'panel',
+    'zone',
+    'n_points',
+    'n_readings',
+    'mean_um',
+    'sd_um',
+    'min_um',
+    'substrate',
+  ];
+  const more = [
+    [],
+    ['--gauge', 'samples/gauge-checks.csv'],
+    ['--shop', 'samples/shop.json', '--panel', 'bonnet'],
+  ];
+  test.each(vehicles)(
+    'of %s says the same of what was read where nothing else is asked for',
+    async (...words) => {
+      for (const options of more) {
+        const command = ['survey', ...words, ...options, '--format', 'csv'];
+        const all = await askLeastcut(command);
+        const own = await askLeastcut([...command, '--fields', measured.join(',')]);
+        expect({ code: own.code, err: own.err }).toEqual({ code: all.code, err: all.err });
+        expect(parsedCsv(own.out)).toEqual(
+          parsedCsv(all.out).map((row) =>
+            Object.fromEntries(measured.map((name) => [name, row[name]])),
+          ),
+        );
+      }
+    },
+  );
 });

@@ -11,7 +11,7 @@
  */
 import { at } from '../at.ts';
 import { stirlingError } from './gamma.ts';
-import { normalCdf, normalDensity, normalQuantile } from './normal.ts';
+import { fillNormal, type NormalTable, normalCdf, normalQuantile } from './normal.ts';
 import { gaussLegendre } from './quadrature.ts';
 import { solveIncreasing } from './root.ts';
 
@@ -24,7 +24,13 @@ const FLAT = 9;
 
 type Side = 'lower' | 'upper';
 type Parameters = { readonly dof: number; readonly delta: number };
-type Tail = { readonly chance: number; readonly density: number };
+/** `rise` is the slope of the density. */
+type Tail = { readonly chance: number; readonly density: number; readonly rise: number };
+
+const column = (): Float64Array => new Float64Array(NODES);
+/** s at the nodes of a panel, and what the normal is there. */
+const scales = column();
+const table: NormalTable = { z: column(), density: column(), below: column() };
 
 /** Exponent of the density of x = ln s relative to its top at x = 0: ν(x − (e²ˣ − 1)/2). */
 const exponent = (x: number, dof: number): number => dof * (x - Math.expm1(2 * x) / 2);
@@ -54,7 +60,7 @@ const panelEnds = (t: number, { dof, delta }: Parameters): readonly number[] => 
   );
 };
 
-/** The chance of lying on one side of t, to its own last digits, and the density at t. */
+/** The chance of lying on one side of t, to its own last digits, and the density at t with its slope. */
 const tailOf = (side: Side, t: number, parameters: Parameters): Tail => {
   const { dof, delta } = parameters;
   const sign = side === 'lower' ? 1 : -1;
@@ -62,6 +68,7 @@ const tailOf = (side: Side, t: number, parameters: Parameters): Tail => {
   const ends = panelEnds(t, parameters);
   let chance = 0;
   let density = 0;
+  let rise = 0;
   for (let panel = 1; panel < ends.length; panel += 1) {
     const from = at(ends, panel - 1);
     const half = (at(ends, panel) - from) / 2;
@@ -69,16 +76,22 @@ const tailOf = (side: Side, t: number, parameters: Parameters): Tail => {
     const zOfMiddle = t * Math.exp(middle) - delta;
     if (sign * zOfMiddle < -FLAT) continue;
     for (let index = 0; index < NODES; index += 1) {
+      scales[index] = Math.exp(middle + half * at(nodes, index));
+      table.z[index] = sign * (t * (scales[index] as number) - delta);
+    }
+    fillNormal(table);
+    for (let index = 0; index < NODES; index += 1) {
       const x = middle + half * at(nodes, index);
       const weight = half * at(weights, index) * Math.exp(exponent(x, dof));
-      const s = Math.exp(x);
-      const z = t * s - delta;
-      chance += weight * normalCdf(sign * z);
-      density += weight * s * normalDensity(z);
+      const scale = scales[index] as number;
+      const heightThere = weight * scale * (table.density[index] as number);
+      chance += weight * (table.below[index] as number);
+      density += heightThere;
+      rise -= heightThere * scale * sign * (table.z[index] as number);
     }
   }
   const constant = Math.sqrt(dof / Math.PI) * Math.exp(-stirlingError(dof / 2));
-  return { chance: chance * constant, density: density * constant };
+  return { chance: chance * constant, density: density * constant, rise: rise * constant };
 };
 
 const demand = (dof: number, delta: number): void => {
@@ -95,6 +108,9 @@ export const noncentralTCdf = (t: number, dof: number, delta: number): number =>
   return tailOf('lower', t, { dof, delta }).chance;
 };
 
+/** How near a step of Halley's method has to be: what it leaves goes with the cube. */
+const LAST_STEP = 1e-5;
+
 /** Normal approximation of the quantile (Natrella 1963), or δ + z where degrees of freedom are too few for it. */
 const firstGuess = (p: number, { dof, delta }: Parameters): number => {
   const z = normalQuantile(p);
@@ -109,11 +125,13 @@ export const noncentralTQuantile = (p: number, dof: number, delta: number): numb
   if (dof === Infinity) return delta + normalQuantile(p);
   if (p === 0 || p === 1) return p === 0 ? -Infinity : Infinity;
   const parameters = { dof, delta };
+  const sign = p <= 0.5 ? 1 : -1;
   const logOfTail = (t: number) => {
-    const { chance, density } = tailOf(p <= 0.5 ? 'lower' : 'upper', t, parameters);
-    const value = p <= 0.5 ? Math.log(chance / p) : Math.log((1 - p) / chance);
-    return { value, slope: density / chance };
+    const { chance, density, rise } = tailOf(sign === 1 ? 'lower' : 'upper', t, parameters);
+    const value = sign * Math.log(chance / Math.min(p, 1 - p));
+    const slope = density / chance;
+    return { value, slope, curvature: rise / chance - sign * slope * slope };
   };
   const start = firstGuess(p, parameters);
-  return solveIncreasing(logOfTail, { start, relative: 1e-12, absolute: 1e-12 });
+  return solveIncreasing(logOfTail, { start, relative: LAST_STEP, absolute: LAST_STEP });
 };

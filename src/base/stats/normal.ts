@@ -15,6 +15,8 @@ const INVERSE_ROOT_TWO_PI = 0.3989422804014327;
 const ROOT_THIRTY_TWO = Math.sqrt(32);
 /** To where Φ is taken from its value at 0. */
 const CENTRE_REACH = 0.67448975;
+/** Beyond it the upper tail, 5e-17, is less than half of the last digit of 1. */
+const LAST_DIGIT_REACH = 8.3;
 
 /** (Φ(z) − ½)/z at the centre, by z². Written out, as is the next: no functions are called more often. */
 const centre = (square: number): number =>
@@ -115,6 +117,10 @@ export function fillNormal({ z, density, below }: NormalTable): void {
     density[k] = height;
     if (y <= CENTRE_REACH) {
       below[k] = 0.5 + value * centre(y * y);
+      continue;
+    }
+    if (value > LAST_DIGIT_REACH) {
+      below[k] = 1;
       continue;
     }
     const tail = (height / INVERSE_ROOT_TWO_PI) * tailRatio(y);

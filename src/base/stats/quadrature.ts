@@ -16,7 +16,9 @@ const legendre = (degree: number, x: number): { value: number; slope: number } =
   let previous = 1;
   let value = x;
   for (let k = 2; k <= degree; k += 1) {
-    [previous, value] = [value, ((2 * k - 1) * x * value - (k - 1) * previous) / k];
+    const next = ((2 * k - 1) * x * value - (k - 1) * previous) / k;
+    previous = value;
+    value = next;
   }
   return { value, slope: (degree * (x * value - previous)) / (x * x - 1) };
 };

@@ -1,9 +1,15 @@
+import type { Diagnostic } from '../../base/diagnostics.ts';
 import { surveyBlocks } from '../../report/survey/survey-blocks.ts';
 import { surveyRecord } from '../../report/survey/survey-record.ts';
-import { surveyTable } from '../../report/survey/survey-table.ts';
-import { surveyFiles } from '../../tasks/survey/survey-files.ts';
+import { areMeasured, measuredTable, surveyTable } from '../../report/survey/survey-table.ts';
+import {
+  measureFiles,
+  type SurveyFilesRequest,
+  surveyFiles,
+} from '../../tasks/survey/survey-files.ts';
 import { withHelp } from '../../tasks/survey/survey-help.ts';
-import { type Command, failed } from '../command.ts';
+import { namesIn } from '../chosen-fields.ts';
+import { type Answer, type Command, failed } from '../command.ts';
 import { loadSurveyInputs } from '../load/load-gauge.ts';
 import { surveyRequest } from '../load/load-inputs.ts';
 import { formats } from '../options/output-specs.ts';
@@ -34,6 +40,7 @@ export const surveyCommand: Command = {
   ],
   formats,
   byVehicle: true,
+  rowsByVehicle: true,
   examples: [
     'leastcut survey samples/sound-saloon/readings.csv',
     'leastcut survey samples/older-coupe/readings.csv --job samples/older-coupe/job.json',
@@ -44,7 +51,10 @@ export const surveyCommand: Command = {
   run: async (operands, options, world) => {
     const inputs = await loadSurveyInputs(operands, options, world);
     if (inputs.value === undefined) return failed(inputs.diagnostics);
-    const result = surveyFiles(surveyRequest(inputs.value, options));
+    const request = surveyRequest(inputs.value, options);
+    const names = options.format === 'csv' ? namesIn(options.fields ?? '') : [];
+    if (names.length > 0 && areMeasured(names)) return measured(request, names, inputs.diagnostics);
+    const result = surveyFiles(request);
     const diagnostics = [...inputs.diagnostics, ...result.diagnostics];
     if (result.value === undefined) return failed(diagnostics);
     const page = pageOptions(inputs.value.settings, options);
@@ -59,3 +69,18 @@ export const surveyCommand: Command = {
     };
   },
 };
+
+/** Where no column is asked for that a survey judges, none is judged. */
+function measured(
+  request: SurveyFilesRequest,
+  names: readonly string[],
+  noticed: readonly Diagnostic[],
+): Answer {
+  const { value, diagnostics: own } = measureFiles(request);
+  const diagnostics = [...noticed, ...own];
+  return value === undefined
+    ? failed(diagnostics)
+    : { pages: none, records: none, table: () => measuredTable(value, names), diagnostics };
+}
+
+const none = (): readonly never[] => [];

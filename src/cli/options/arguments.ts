@@ -174,7 +174,8 @@ const PANEL_WORD =
 function suggestChoice(sentence: string): string | undefined {
   const [, typed, choices] =
     sentence.match(/argument '(.*)' is invalid\. .*choices are (.*)\./) ?? [];
-  return typed === undefined || choices === undefined
+  // Of numbers none is a slip of another.
+  return typed === undefined || choices === undefined || /^\d+$/.test(typed)
     ? undefined
     : suggest(typed, choices.split(', '));
 }

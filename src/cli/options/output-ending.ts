@@ -19,9 +19,10 @@ export function doubtEnding(
   command: Pick<Command, 'formats'>,
   { out, format }: TypedOptions,
 ): readonly Diagnostic[] {
-  const [, ending = ''] = /\.([a-z]+)$/iu.exec(out ?? '') ?? [];
+  if (out === undefined || format !== undefined) return [];
+  const [, ending = ''] = /\.([a-z]+)$/iu.exec(out) ?? [];
   const called = formatOfEnding.get(ending.toLowerCase());
-  if (out === undefined || format !== undefined || called === undefined) return [];
+  if (called === undefined) return [];
   const [first = 'text', ...others] = formatsOf(command);
   if (called === first || !others.includes(called)) return [];
   const message = `"${out}" will hold ${first}, for its name chooses no form`;

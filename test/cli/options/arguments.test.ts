@@ -93,6 +93,12 @@ describe('words of the command line', () => {
     ]);
   });
 
+  test('a number that is no choice is no slip of another', () => {
+    expect(parse('template', ['--repeats', '7']).diagnostics).toMatchObject([
+      { code: 'usage-option-value', hint: 'leastcut template --help says what it takes' },
+    ]);
+  });
+
   test('an option of another command is not known', () => {
     expect(parse('read', ['--aim', 'full']).diagnostics).toMatchObject([
       { code: 'usage-unknown-option', hint: 'leastcut read --help lists them' },
