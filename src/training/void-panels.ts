@@ -1,9 +1,8 @@
 /**
  * Panels whose readings a blunder voids, and what that costs. Values that were made up beyond reasonable doubt count as
  * not read: neither their points nor a low spot or a repair among them, and what was there is missed by whoever wrote
- * that the panel was read. Readings that a slip spoils (another unit, a
- * decimal mark, panels swapped) were read, and count as no more than the model says of a satisfactory panel: whoever
- * works by the sheet meets another film there.
+ * that the panel was read. Readings that a slip spoils (another unit, a decimal mark, panels swapped) were read, and
+ * count as no more than the model says of a satisfactory panel: whoever works by the sheet meets another film there.
  */
 import type { Panel } from '../film/template/template.ts';
 import type { Found } from './found.ts';

@@ -26,11 +26,14 @@ export type Written = {
   readonly columns: readonly Column[];
 };
 
+/** What stands nearer to the record itself comes first. */
 export const allWritten = (): Written => ({
-  places: recordKeyPlaces().flatMap((place) => {
-    const said = recordMeaning(place.record, place.path);
-    return said === undefined ? [] : [{ ...place, said }];
-  }),
+  places: recordKeyPlaces()
+    .flatMap((place) => {
+      const said = recordMeaning(place.record, place.path);
+      return said === undefined ? [] : [{ ...place, said }];
+    })
+    .sort((one, other) => one.path.length - other.path.length),
   columns: allColumns,
 });
 

@@ -34,6 +34,11 @@ test('a word is known with the mark that stands after it on a page', () => {
   expect(named('?')).toContain('word near the line');
 });
 
+test('a key is told first where it stands nearest to the record itself', () => {
+  const places = topicsOf('survey budget_um').map((topic) => detail(topic, 'In records'));
+  expect(places).toEqual(['survey: panels[].budget_um', 'survey: panels[].if_otherwise.budget_um']);
+});
+
 test('stop is a word for warming and for work', () => {
   const meanings = topicsOf('stop').map(({ meaning }) => meaning);
   expect(meanings.some((one) => /temperature that a panel must not reach/.test(one))).toBe(true);
