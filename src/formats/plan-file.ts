@@ -46,6 +46,21 @@ export type PlanFile = {
   readonly panels: readonly ForetoldPanel[];
   /** Whether it was made by what test spots showed: what they took is gone as well. */
   readonly bySpots: boolean;
+  /** What a film record said was gone from its panels before; empty without a record. */
+  readonly recorded: readonly RecordedBefore[];
+  /** The readings that it was made from. */
+  readonly readings: readonly { readonly file: string; readonly sha256: string }[];
+  readonly nearside: string | null;
+};
+
+export type RecordedBefore = {
+  readonly panel: string;
+  readonly mean: number;
+  readonly sd: number;
+  /** The film record; null where test spots took of it too, and the plan tells the two together. */
+  readonly file: string | null;
+  /** Where in the plan it stands. */
+  readonly path: readonly (string | number)[];
 };
 
 const um = z.number().min(0);
@@ -79,6 +94,17 @@ const dayList = z
   )
   .optional();
 
+/** What a film record held of a panel when the plan was made. */
+const recordedFact = z
+  .object({
+    recorded_um: z.object({
+      value: z.object({ value: um, sd: um }).nullable(),
+      origin: z.string(),
+      where: z.string(),
+    }),
+  })
+  .optional();
+
 /** What is needed of the record: a plan of another minor version may hold more, or less. */
 const plannedSchema = z.object({
   schema: z.literal('leastcut/plan/1'),
@@ -88,9 +114,14 @@ const plannedSchema = z.object({
   scope: z.object({ hours_per_day: z.number().positive().optional() }).optional(),
   days: dayList,
   test_spots: z.array(z.unknown()).optional(),
+  inputs: z
+    .array(z.object({ file: z.string(), sha256: z.string(), decisions: z.unknown() }))
+    .optional(),
+  settings: z.array(z.object({ name: z.string(), value: z.unknown() })).optional(),
   panels: z.array(
     z.object({
       ...planned,
+      facts: recordedFact,
       zones: z.array(z.object({ ...planned, zone: z.enum(['thinner', 'thicker']) })),
     }),
   ),
@@ -144,10 +175,14 @@ function dayErrors(
 /** Where a plan does not say how long a day is. */
 const HOURS_OF_ANY_DAY = 24;
 
-const toPlanFile = ({ vehicle, panels, test_spots = [] }: WrittenPlan): PlanFile => ({
-  vehicle,
-  bySpots: test_spots.length > 0,
-  panels: panels.map((panel, i) => ({
+const toPlanFile = (plan: WrittenPlan): PlanFile => ({
+  vehicle: plan.vehicle,
+  bySpots: (plan.test_spots ?? []).length > 0,
+  recorded: recordedIn(plan.panels.flatMap(recordedBefore)),
+  // Only of a file of readings is anything decided.
+  readings: (plan.inputs ?? []).filter(({ decisions }) => (decisions ?? null) !== null),
+  nearside: nearsideOf(plan),
+  panels: plan.panels.map((panel, i) => ({
     ...toForetold(panel, ['panels', i]),
     zones: panel.zones.map((zone, j) => ({
       ...toForetold(zone, ['panels', i, 'zones', j]),
@@ -156,8 +191,31 @@ const toPlanFile = ({ vehicle, panels, test_spots = [] }: WrittenPlan): PlanFile
   })),
 });
 
+function recordedBefore({ panel, facts }: WrittenPanel, i: number): readonly RecordedBefore[] {
+  const { value = null, origin, where = '' } = facts?.recorded_um ?? {};
+  if (value === null) return [];
+  const file = origin === 'job' ? where.replace(/:\d+$/, '') : null;
+  const path = ['panels', i, 'facts', 'recorded_um'];
+  return [{ panel, mean: value.value, sd: value.sd, file, path }];
+}
+
+/** Without a panel of which a record alone speaks, there was none: what is gone went at test spots. */
+const recordedIn = (all: readonly RecordedBefore[]): readonly RecordedBefore[] =>
+  all.some(({ file }) => file !== null) ? all : [];
+
+function nearsideOf({ settings = [] }: WrittenPlan): string | null {
+  const said = settings.find(({ name }) => name === 'nearside')?.value;
+  return typeof said === 'string' ? said : null;
+}
+
 const toForetold = (
-  { panel, verdict, steps, removal_um: { median, high }, budget_um }: Omit<WrittenPanel, 'zones'>,
+  {
+    panel,
+    verdict,
+    steps,
+    removal_um: { median, high },
+    budget_um,
+  }: Omit<WrittenPanel, 'zones' | 'facts'>,
   path: ForetoldPanel['path'],
 ): ForetoldPanel => ({
   panel,

@@ -1,4 +1,10 @@
-import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
+import {
+  type Diagnostic,
+  error,
+  hasErrors,
+  type Outcome,
+  warning,
+} from '../../base/diagnostics.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import { type PlanFile, readPlanFile } from '../../formats/plan-file.ts';
 import { compareBlocks } from '../../report/compare/compare-blocks.ts';
@@ -65,7 +71,7 @@ export const compareCommand: Command = {
     if (inputs.value === undefined || hasErrors(loaded)) return failed(loaded);
     const unwritable = recordProblem(options);
     if (unwritable !== undefined) return failed([...loaded, unwritable]);
-    const { settings } = inputs.value;
+    const { settings, filmRecord } = inputs.value;
     const { value, diagnostics: found } = compareFiles({
       ...surveyRequest(inputs.value, options),
       settingsAfter: after.value?.settings ?? settings,
@@ -81,8 +87,9 @@ export const compareCommand: Command = {
       planFile: plan.value?.file,
       workedFile: worked.value,
       gloss: gloss.value,
+      recording: options.record !== undefined,
     });
-    const diagnostics = [...loaded, ...found];
+    const diagnostics = [...loaded, ...found, ...earlierVisit(options, filmRecord)];
     if (value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
     const { vehicle } = value;
     const lacking = ratesProblem(value, options);
@@ -160,6 +167,27 @@ const recordProblem = ({ record, date }: TypedOptions): Diagnostic | undefined =
         hint: 'add --date 2026-03-31, or --date today',
       })
     : undefined;
+
+/** A visit of a day before the last on record: the visits keep the order of their days. */
+function earlierVisit(
+  { record, date }: TypedOptions,
+  named: Inputs['filmRecord'],
+): readonly Diagnostic[] {
+  const days = (named?.value.file.visits ?? []).map((visit) => visit.date);
+  const last = days.toSorted().at(-1) ?? '';
+  return record === undefined || date === undefined || named === undefined || date >= last
+    ? []
+    : [
+        warning(
+          'compare-visit-earlier',
+          `the visit of ${date} is before the last on the record, ${last}: it is put in by its day`,
+          {
+            at: named.placeOf(['visits', days.indexOf(last), 'date']),
+            hint: 'if the day is wrong, correct --date and write the record again',
+          },
+        ),
+      ];
+}
 
 const recordFiles = (
   result: CompareResult,

@@ -1,5 +1,6 @@
 /** Two surveys of one vehicle → what came off each panel, and what of them could not be compared. */
 import { micrometres } from '../../base/units.ts';
+import type { AskedSlip } from '../condition/keying-slips.ts';
 import type { FilmModel } from '../film-model.ts';
 import { displayStep } from '../panel-points.ts';
 import {
@@ -44,6 +45,8 @@ export type PanelComparison = {
   readonly change: FilmChange | null;
   /** More film than before, beyond chance, here or over the car: no paint that grew, but a gauge, wax, other places. */
   readonly gained: boolean;
+  /** Values of either time that look keyed wrongly: until they are read again, nothing is compared. */
+  readonly slips: readonly AskedSlip[];
   /** The two zones of a panel that carries two films, each by itself. */
   readonly zones: readonly PanelComparison[];
 };
@@ -78,7 +81,11 @@ export function compareSurveys(
     const second = later.get(first.panel.id);
     return isRead(first) && isRead(second) ? [{ first, second }] : [];
   });
-  const scatter = scatterOfDifferences(both, rules);
+  // A slip says nothing of how differences scatter, and the panel it stands on nothing of the others.
+  const scatter = scatterOfDifferences(
+    both.filter(({ first, second }) => slipsOf(first, second).length === 0),
+    rules,
+  );
   const panels = both.map(({ first, second }) => comparePanel(first, second, scatter, rules));
   const risk = rules.model.flagRisk / Math.max(1, panels.length);
   const car = changeOfCar(panels);
@@ -129,6 +136,11 @@ function scatterOfDifferences(both: readonly Both[], rules: ComparisonRules): Sc
 const scatterOf = (pairs: readonly PointPair[], least: number): OwnSpread =>
   ownSpread(differencesOf(pairs).map(micrometres), least);
 
+const slipsOf = (first: PanelSurvey, second: PanelSurvey): readonly AskedSlip[] => [
+  ...first.keyingSlips,
+  ...second.keyingSlips,
+];
+
 function comparePanel(
   first: PanelSurvey,
   second: PanelSurvey,
@@ -136,6 +148,8 @@ function comparePanel(
   rules: ComparisonRules,
 ): PanelComparison {
   const whole = comparePart(first, second, scatter, rules);
+  const slips = slipsOf(first, second);
+  if (slips.length > 0) return { ...whole, by: 'nothing', pairs: [], change: null, slips };
   const zones = compareZones(first, second, scatter, rules);
   return whole.change === null ? { ...whole, ...overZones(zones), zones } : { ...whole, zones };
 }
@@ -168,6 +182,7 @@ function comparePart(
     unpaired,
     counts: { before: first.points.length, after: second.points.length },
     gained: false,
+    slips: [],
     zones: [],
   };
   if (pairs.length > 0) return { ...common, by: 'pairs', change: changeAt(pairs, scatter, gauges) };

@@ -9,12 +9,19 @@ import { assumptionBlocks } from '../assumption-blocks.ts';
 import { column, figures } from '../columns.ts';
 import { type Block, cell, gap, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
+import { colourFirst } from '../survey/colour-lines.ts';
 import { cameOff, legend } from './compare-answer.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
 import { overrunLines } from './compare-overrun-lines.ts';
 import { planLine, rateLines } from './compare-plan-lines.ts';
-import { notComparedLine, pointLists, pointsLine } from './compare-points-lines.ts';
+import {
+  notComparedLine,
+  notRecordedLine,
+  pointLists,
+  pointsLine,
+} from './compare-points-lines.ts';
+import { slipLines } from './compare-slip-lines.ts';
 import { changeTable } from './compare-table.ts';
 import { gainedLines, leftLines, verdictLines } from './compare-verdict-lines.ts';
 import { changeText, isSeen } from './compare-words.ts';
@@ -28,10 +35,13 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
     ...leftLines(compared, unit),
     ...gainedLines(compared, unit),
     ...notComparedLine(result),
+    ...notRecordedLine(result),
     ...(options.verbose ? pointLists(panels) : pointsLine(panels)),
   ];
   return [
     title(heading(result)),
+    ...slipLines(result, unit),
+    ...colourFirst(result.before.survey.panels),
     ...overrunLines(compared, unit),
     ...cameOff(result, compared, unit),
     ...planLine(result, unit),

@@ -26,6 +26,25 @@ export function notComparedLine({ total }: CompareResult): readonly Block[] {
       ];
 }
 
+/** What a record leaves out counts at no later visit. */
+export function notRecordedLine({ unrecorded }: CompareResult): readonly Block[] {
+  const groups = groupBy(unrecorded, ({ why }) => why);
+  return groups.size === 0
+    ? []
+    : [
+        paragraph(
+          'Not on the film record',
+          joined(
+            [...groups].map(
+              ([why, panels]) => `${panels.map(({ panel }) => panel.name).join(', ')}: ${why}`,
+            ),
+            '; ',
+            '.',
+          ),
+        ),
+      ];
+}
+
 /** Points that were read and went into no pair, counted. */
 export function pointsLine(panels: readonly PanelLeft[]): readonly Block[] {
   const all = panels.map(({ comparison }) => comparison);

@@ -26,15 +26,22 @@ export const notCompared = ({
   ...onlyAfter.map((panel) => ({ panel, code: 'only-after', text: 'not read before' })),
   ...panels
     .filter(({ change }) => change === null)
-    .map(({ panel, counts }) => ({
-      panel,
-      code: 'no-common-ground',
-      text:
-        counts.before === 0 || counts.after === 0
-          ? 'no point on its face at both times'
-          : 'no film of its own to compare: nothing marked, and the gauge tells no mean',
-    })),
+    .map((one) => ({ panel: one.panel, ...whyNothing(one) })),
 ];
+
+function whyNothing({ counts, slips }: PanelComparison): Omit<NotCompared, 'panel'> {
+  if (slips.length > 0) {
+    const points = [...new Set(slips.map(({ point }) => point))];
+    return { code: 'read-again', text: `first read point ${points.join(', ')} again` };
+  }
+  return {
+    code: 'no-common-ground',
+    text:
+      counts.before === 0 || counts.after === 0
+        ? 'no point on its face at both times'
+        : 'no film of its own to compare: nothing marked, and the gauge tells no mean',
+  };
+}
 
 /** Whether film surely came off: of a panel in two zones, off either. Its mean over both may not show it. */
 export const isSeen = ({ change, zones }: PanelComparison): boolean =>

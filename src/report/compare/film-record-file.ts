@@ -11,7 +11,7 @@ export const filmRecordText = (
   earlier: FilmRecord | undefined,
 ): string => `${JSON.stringify(filmRecordFile(result, date, earlier), null, 2)}\n`;
 
-/** The visits as they stood, and this one after them; one that stands there already is not added again. */
+/** The visits as they stood, and this one among them by its day; one that stands there already is not added again. */
 export function filmRecordFile(
   { vehicle, visit: panels }: Written,
   date: string,
@@ -26,6 +26,10 @@ export function filmRecordFile(
     ...before,
     schema: 'leastcut/film-record/1',
     ...(name === null ? {} : { vehicle: name }),
-    visits: stands ? visits : [...visits, visit],
+    visits: stands ? visits : visits.toSpliced(placeOf(date, visits), 0, visit),
   };
 }
+
+/** After every visit that is not later. */
+const placeOf = (date: string, visits: FilmRecordFile['visits']): number =>
+  visits.findLastIndex((one) => one.date <= date) + 1;

@@ -9,8 +9,6 @@ import {
   type SurveyComparison,
 } from '../../film/compare/compare-surveys.ts';
 import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
-import type { Placed } from '../../formats/json/placed.ts';
-import type { PlanFile } from '../../formats/plan-file.ts';
 import { chosenPanels, listed } from '../read/match-panels.ts';
 import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
@@ -27,9 +25,12 @@ import {
   type RateSeen,
   seenRates,
 } from './compare-plan.ts';
+import { type PlanFit, planDoubts, recordOfPlan } from './compare-plan-fit.ts';
+import { slipsOfVisits, type VisitSlip } from './compare-slips.ts';
 import { type Standing, standingNow } from './compare-standing.ts';
+import { notRecorded, type Unrecorded, unrecordedPanels } from './compare-unrecorded.ts';
 import { type VisitPanels, visitOf } from './compare-visit-record.ts';
-import { readVisits, type Visit, type VisitsRequest } from './compare-visits.ts';
+import { readVisits, type Visit } from './compare-visits.ts';
 import { asWorked } from './compare-worked.ts';
 
 export type PanelLeft = PartLeft & { readonly zones: readonly PartLeft[] };
@@ -55,6 +56,10 @@ export type CompareResult = {
   readonly panels: readonly PanelLeft[];
   /** What came off each panel, as a record keeps it. */
   readonly visit: VisitPanels;
+  /** Where a record is written: the panels read both times that it keeps nothing of. */
+  readonly unrecorded: readonly Unrecorded[];
+  /** Values of any visit that look keyed wrongly, on the panels that were asked for. */
+  readonly slips: readonly VisitSlip[];
   /** Whether a plan was named. */
   readonly planned: boolean;
   /** The file that says which sets were worked, and the ids of the panels that it speaks of. */
@@ -66,17 +71,20 @@ export type CompareResult = {
   readonly left: SurveyResult;
 };
 
-export type CompareRequest = VisitsRequest & {
+export type CompareRequest = PlanFit & {
   readonly gauges: NamedGauges;
-  readonly plan: Placed<PlanFile> | undefined;
-  readonly planFile: LoadedFile | undefined;
   /** Sets that were worked of the plan; without it all of them. */
   readonly workedFile: LoadedFile | undefined;
   readonly gloss: LoadedFile | undefined;
+  /** Whether what came off is written to a film record. */
+  readonly recording?: boolean;
   readonly panels: readonly string[];
 };
 
-export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
+/** A record that the plan was made with counts, though it is not given. */
+export function compareFiles(given: CompareRequest): Outcome<CompareResult> {
+  const { plan, filmRecord = plan && recordOfPlan(plan) } = given;
+  const request = { ...given, filmRecord };
   const visits = readVisits(request);
   const [first, ...later] = visits.value ?? [];
   const last = later.at(-1);
@@ -111,6 +119,7 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   const { done, said } = worked.value;
   const surveys = left.value;
   const { parts, rates } = leftOn(total, { planned: planned.value, done, ids }, surveys);
+  const visit = visitOf(parts);
   const value: CompareResult = {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
     identity: first.surveyed.identity,
@@ -123,7 +132,9 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
       return { from: from.file, to: to.file, comparison: compare(from, to) };
     }),
     panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),
-    visit: visitOf(parts),
+    visit,
+    unrecorded: request.recording === true ? unrecordedPanels(total.panels, visit) : [],
+    slips: slipsOfVisits([first, ...later], ids),
     planned: request.plan !== undefined,
     worked:
       said === null || request.workedFile === undefined
@@ -136,25 +147,18 @@ export function compareFiles(request: CompareRequest): Outcome<CompareResult> {
   };
   return {
     value,
-    diagnostics: [...read, ...spotsLeftOut(request), ...doubts(value, last.file)],
+    diagnostics: [
+      ...read,
+      ...planDoubts(given, left.value.before),
+      ...doubts(value, last.file),
+      ...notRecorded(value.unrecorded, last.file),
+    ],
   };
 }
 
 /** Each survey of a visit names the test spots anew. */
 const onceEach = (inputs: readonly ReadInput[]): readonly ReadInput[] =>
   inputs.filter(({ file }, i) => inputs.findIndex((one) => one.file === file) === i);
-
-function spotsLeftOut({ plan, planFile, spots }: CompareRequest): readonly Diagnostic[] {
-  if (plan?.value.bySpots !== true || spots !== undefined) return [];
-  const message =
-    'the plan was made with test spots, and what they took counts here no longer: more may seem to be left than is';
-  return [
-    warning('compare-spots-left-out', message, {
-      ...(planFile === undefined ? {} : { at: { file: planFile.name } }),
-      hint: 'add --spots, with the file that the plan was made with',
-    }),
-  ];
-}
 
 /** What the visits rest on, each said once. */
 function unique(visits: readonly Visit[]): readonly Assumption[] {

@@ -12,6 +12,7 @@ import {
 } from '../../correction/removal/measured-removal.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import { keyingQuestion } from '../../film/condition/keying-slips.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import { type AllowanceGrounds, allowanceAgain } from '../../film/limits/allowance-at.ts';
@@ -226,12 +227,14 @@ function nextSet({ planned, seen, mildest }: PartCase): OneMoreSet | null {
 }
 
 function reasonsFor(
-  { change, gained, by }: PanelComparison,
+  { change, gained, by, slips }: PanelComparison,
   left: Allowance | null,
   oneMore: OneMoreSet | null,
 ): readonly Remark[] {
   if (change === null) {
-    return [remark('not-compared', 'no points to compare by')];
+    return slips.length > 0
+      ? slips.map(keyingQuestion)
+      : [remark('not-compared', 'no points to compare by')];
   }
   return [
     ...(gained

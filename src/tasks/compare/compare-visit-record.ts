@@ -70,7 +70,7 @@ function panelEntry(
 }
 
 const taken = ({ removed }: FilmChange, pairs: readonly PointPair[], might: MightGo) => ({
-  taken_um: kept(Math.max(LEAST_TAKEN, removed.value)),
+  taken_um: kept(Math.min(MOST_TAKEN, Math.max(LEAST_TAKEN, removed.value))),
   taken_sd_um: kept(standardUncertainty(removed)),
   ...might,
   ...(pairs.length === 0
@@ -85,6 +85,8 @@ const taken = ({ removed }: FilmChange, pairs: readonly PointPair[], might: Migh
 });
 
 const LEAST_TAKEN = -20;
+/** All that a record can hold; no panel has so much to give. */
+const MOST_TAKEN = 100;
 const DIGITS = 6;
 const kept = (value: number): number => roundTo(value, DIGITS);
 

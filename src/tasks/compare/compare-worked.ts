@@ -3,6 +3,7 @@ import {
   type Diagnostic,
   error,
   hasErrors,
+  note,
   type Outcome,
   type Place,
 } from '../../base/diagnostics.ts';
@@ -87,16 +88,16 @@ function workedPart(part: ForetoldPanel, rows: Rows): ForetoldPanel {
 const mistake = (at: Place, message: string, hint: string): Diagnostic =>
   error('worked-mismatch', message, { at, hint });
 
-/** Nothing worked where nothing was planned is no mistake. */
+/** What was worked against the plan is taken as said: no rate is learned of it, and what came off is told all the same. */
 const notInPlan = ({ name }: Pick<Panel, 'name'>, rows: Rows): readonly Diagnostic[] =>
   rows
     .filter(({ sets }) => sets > 0)
+    .slice(0, 1)
     .map(({ at }) =>
-      mistake(
+      note('worked-unplanned', `the plan works nothing on the ${name}, and it was worked`, {
         at,
-        `the plan works nothing on the ${name}`,
-        'sets that no plan foretold cannot be told against it: remove the row',
-      ),
+        hint: 'what came off it is told against what might go; no rate is learned from it',
+      }),
     );
 
 function mistakesOf(panel: Panel, plan: ForetoldPanel, rows: Rows): readonly Diagnostic[] {

@@ -1,0 +1,118 @@
+/** Whether a comparison is given what its plan was made with, and what the plan says of a record that it is not given. */
+import { type Diagnostic, warning } from '../../base/diagnostics.ts';
+import { shownFile } from '../../base/file-name.ts';
+import { type FilmRecord, type FilmRecordFile, filmRecordOf } from '../../formats/film-record.ts';
+import type { Placed } from '../../formats/json/placed.ts';
+import type { PlanFile } from '../../formats/plan-file.ts';
+import { listed } from '../read/match-panels.ts';
+import type { LoadedFile } from '../read/read-request.ts';
+import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import type { VisitsRequest } from './compare-visits.ts';
+
+export type PlanFit = VisitsRequest & {
+  readonly plan: Placed<PlanFile> | undefined;
+  readonly planFile: LoadedFile | undefined;
+};
+
+/** What earlier visits took, as a plan made with a film record tells it: counted where that record is not given. */
+export function recordOfPlan({ value, placeOf }: Placed<PlanFile>): Placed<FilmRecord> | undefined {
+  const panels = value.recorded.map(({ panel, mean, sd }) => ({
+    panel,
+    taken_um: mean,
+    taken_sd_um: sd,
+  }));
+  if (panels.length === 0) return undefined;
+  const file: FilmRecordFile = {
+    schema: 'leastcut/film-record/1',
+    visits: [{ date: UNKNOWN_DAY, panels }],
+  };
+  // What the record says of its panel n is what the plan says where it stands; a visit added later stands nowhere.
+  const place: Placed<FilmRecord>['placeOf'] = ([, visit, , panel]) => {
+    const from = visit === 0 && typeof panel === 'number' ? value.recorded[panel] : undefined;
+    return placeOf(from?.path ?? ['panels']);
+  };
+  return { value: filmRecordOf(file), placeOf: place };
+}
+
+/** No page tells it. */
+const UNKNOWN_DAY = '0000-00-00';
+
+/** What the plan was made with, and these readings are not compared with. */
+export const planDoubts = (request: PlanFit, before: SurveyResult): readonly Diagnostic[] =>
+  request.plan === undefined
+    ? []
+    : [
+        ...spotsLeftOut(request.plan.value, request),
+        ...recordLeftOut(request.plan.value, request, before),
+        ...otherReadings(request.plan.value, request),
+        ...otherNearside(request.plan.value, request),
+      ];
+
+const atPlan = ({ planFile }: PlanFit) =>
+  planFile === undefined ? {} : { at: { file: planFile.name } };
+
+function spotsLeftOut({ bySpots }: PlanFile, request: PlanFit): readonly Diagnostic[] {
+  if (!bySpots || request.spots !== undefined) return [];
+  return [
+    warning(
+      'compare-spots-left-out',
+      'the plan was made with test spots, and what they took counts here no longer: more may seem to be left than is',
+      { ...atPlan(request), hint: 'add --spots, with the file that the plan was made with' },
+    ),
+  ];
+}
+
+/** Less than this is rounding. */
+const WORTH_A_WORD = 0.01;
+
+function recordLeftOut(
+  { recorded }: PlanFile,
+  request: PlanFit,
+  before: SurveyResult,
+): readonly Diagnostic[] {
+  const [name] = recorded.flatMap(({ file }) => (file === null ? [] : [shownFile(file)]));
+  if (name === undefined) return [];
+  const hint = `add --film-record ${name}`;
+  if (request.filmRecord === undefined) {
+    const message = `the plan was made with the film record ${name}, which is not given: what the plan says it took is counted, and a record written without it forgets its visits`;
+    return [warning('compare-record-left-out', message, { ...atPlan(request), hint })];
+  }
+  const gone = new Map(
+    before.survey.panels.map(({ panel, facts }) => [panel.id, facts.recorded?.mean ?? 0]),
+  );
+  const lacking = recorded.filter(
+    ({ panel, mean, file }) => file !== null && mean - (gone.get(panel) ?? mean) > WORTH_A_WORD,
+  );
+  if (lacking.length === 0) return [];
+  const message = `the film record that is given holds less than the one the plan was made with (${name}) of ${listed(lacking.map(({ panel }) => panel))}: more may seem to be left than is`;
+  return [warning('compare-record-left-out', message, { ...atPlan(request), hint })];
+}
+
+function otherReadings({ readings }: PlanFile, request: PlanFit): readonly Diagnostic[] {
+  const [before] = request.files;
+  const isOne = readings.some(({ sha256 }) => sha256 === before?.sha256);
+  if (before === undefined || readings.length === 0 || isOne) return [];
+  const made = listed([...new Set(readings.map(({ file }) => shownFile(file)))]);
+  return [
+    warning(
+      'compare-plan-of-others',
+      `the plan was made from other readings than ${shownFile(before.name)} as it is now: from ${made}`,
+      {
+        ...atPlan(request),
+        hint: 'give the plan of this visit, or first the readings that it was made from',
+      },
+    ),
+  ];
+}
+
+function otherNearside({ nearside }: PlanFile, request: PlanFit): readonly Diagnostic[] {
+  const { value } = request.settings.nearside;
+  if (nearside === null || value === null || nearside === value) return [];
+  return [
+    warning(
+      'compare-plan-of-others',
+      `the plan was made with the nearside ${nearside}, and here it is ${value}: panels may be those of the other side`,
+      { ...atPlan(request), hint: `say --nearside ${nearside}, or make the plan again` },
+    ),
+  ];
+}
