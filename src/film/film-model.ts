@@ -163,6 +163,8 @@ export type RecordedRemoval = {
   readonly overruns?: readonly Overrun[];
   /** The part of it that is gone all over the panel, where patches of test spots lost some; else all of it. */
   readonly allOver?: Pick<RecordedRemoval, 'mean' | 'sd'>;
+  /** Test spots of this visit that left colour on the pad which the paint is not known to give. */
+  readonly colourAt?: readonly string[];
 };
 
 /** What the job says of a panel beyond its readings. */

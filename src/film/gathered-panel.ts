@@ -28,21 +28,26 @@ export function gatherPanel(
   facts: PanelFacts,
   readings: readonly Reading[],
 ): GatheredPanel {
-  const all = gatherPoints(readings.filter(({ layer }) => layer === ''));
-  const clear = gatherPoints(readings.filter(isClearLayer));
+  const total = thoseOf(readings, ({ layer }) => layer === '');
+  const all = gatherPoints(total);
+  const clear = total === readings ? [] : gatherPoints(readings.filter(isClearLayer));
   // Only steel is galvanised: an aluminium panel on a galvanised car carries no zinc.
   const galvanised = facts.galvanised && panel.substrate === 'steel';
-  const points = all.filter(({ place }) => place === 'face');
+  const points = thoseOf(all, ({ place }) => place === 'face');
   return {
     panel,
-    facts: { ...facts, galvanised },
+    facts: facts.galvanised === galvanised ? facts : { ...facts, galvanised },
     points,
-    otherPoints: all.filter(({ place }) => place !== 'face'),
+    otherPoints: points === all ? [] : all.filter(({ place }) => place !== 'face'),
     clearPoints: clear.filter(({ place }) => place === 'face'),
     readingCount: readingsOf(points),
     statistics: points.length === 0 ? null : statisticsOf(points),
   };
 }
+
+/** The list itself where it holds no others, as nearly every one does. */
+const thoseOf = <Item>(all: readonly Item[], test: (item: Item) => boolean): readonly Item[] =>
+  all.every(test) ? all : all.filter(test);
 
 /** The part of a panel that these points speak for: its share of area and trim is their share of the points. */
 export function partOfPanel(whole: GatheredPanel, points: readonly PanelPoint[]): GatheredFilm {

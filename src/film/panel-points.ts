@@ -1,5 +1,5 @@
 /** Readings of one panel, gathered to points: the value of a point is the mean of its repeats. */
-import { groupBy } from '../base/group-by.ts';
+import { groupBy, type OneOrMore } from '../base/group-by.ts';
 import { pooledVarianceOf } from '../base/stats/pooled-variance.ts';
 import { mean } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
@@ -15,18 +15,32 @@ export type PanelPoint = {
 
 /** Points in order of first appearance; all readings are of the same layer, or of the total film. */
 export function gatherPoints(readings: readonly Reading[]): readonly PanelPoint[] {
-  const byPoint = groupBy(readings, pointKey);
-  return [...byPoint.values()].map((repeats) => {
-    const [first] = repeats;
-    const values = repeats.map(({ thickness }) => thickness);
-    return {
-      point: first.point,
-      thickness: repeats.length === 1 ? first.thickness : micrometres(mean(values)),
-      repeats: values,
-      place: first.place,
-      curved: repeats.some(({ curved }) => curved),
-    };
-  });
+  return areReadOnce(readings)
+    ? readings.map((one) => pointOf([one]))
+    : [...groupBy(readings, pointKey).values()].map(pointOf);
+}
+
+/** Nearly every panel: a few points, none of them read again. */
+function areReadOnce(readings: readonly Reading[]): boolean {
+  if (readings.length > FEW) return false;
+  for (const [k, { point, place }] of readings.entries()) {
+    for (let other = 0; other < k; other += 1) {
+      if (readings[other]?.point === point && readings[other]?.place === place) return false;
+    }
+  }
+  return true;
+}
+/** Of more a table is faster. */
+const FEW = 12;
+
+function pointOf(repeats: OneOrMore<Reading>): PanelPoint {
+  const [{ point, thickness, place, curved }] = repeats;
+  if (repeats.length === 1) return { point, thickness, repeats: [thickness], place, curved };
+  const values = repeats.map((one) => one.thickness);
+  return {
+    ...{ point, thickness: micrometres(mean(values)), repeats: values, place },
+    curved: repeats.some((one) => one.curved),
+  };
 }
 
 /** Most points are on the face, and their names are keys as they are. */

@@ -230,7 +230,9 @@ describe('the budget of a panel', () => {
 
   it('is nothing on paint of 89 days, and asks for a test spot on paint of 90', () => {
     const aged = (paintedDaysAgo: number) =>
-      amongSound(fiveAround('tested', 112), { facts: { paintedDaysAgo } }).panel;
+      amongSound(fiveAround('tested', 112), {
+        factsOf: (id) => (id === 'tested' ? { paintedDaysAgo } : {}),
+      }).panel;
     expect(aged(89).budget).toBe(0);
     expect(aged(89).boundBy.code).toBe('fresh-paint');
     expect(aged(90).boundBy.code).toBe('test-spot');

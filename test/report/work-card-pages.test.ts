@@ -60,6 +60,26 @@ describe('a work card', () => {
     expect(out).toContain('Leave: bonnet (thin, cut-back) · boot lid (nothing to polish)\n');
   });
 
+  test('asks first of all for a value that looks keyed wrongly, with a place for what it reads now', async () => {
+    const readings = join(temporaryFolder(), 'slip.csv');
+    const rows = ['bonnet', 'roof', 'boot lid'].flatMap((panel) =>
+      [118, 121, 119, 120, 122].map((value, i) => `${panel},${i + 1},${value}`),
+    );
+    const slip = ['roof,3,119', 'roof,3,1190'] as const;
+    writeFileSync(readings, ['panel,point,reading_um', ...rows].join('\n').replace(...slip));
+    const words = [readings, '--template', 'saloon'];
+    const text = (await cardOf(...words)).replaceAll(/\n +/g, ' ');
+    expect(text).toMatch(
+      /Read again first: [^\n[]*\[ \] roof, point 3 \(1190 µm, ten times its neighbours\): if 119 µm was meant, it is original and [\d.]+ µm may go; reads ______/,
+    );
+    expect(text.indexOf('Read again first')).toBeLessThan(text.indexOf('Keep off'));
+    const alone = (await cardOf(...words, '--panel', 'roof')).replaceAll(/\n +/g, ' ');
+    expect(alone).toMatch(/reads ______\s+Nothing to polish/);
+    const html = await cardOf(...words, '--format', 'html');
+    expect(html.indexOf('Read again first')).toBeGreaterThan(0);
+    expect(html.indexOf('Read again first')).toBeLessThan(html.indexOf('Keep off'));
+  });
+
   test('has in HTML what to keep off in a box like that of the rule to stop', async () => {
     const html = await cardOf(...COUPE, '--format', 'html');
     const notices = [...html.matchAll(/class="fact notice"><strong>([\w ]+):/g)].map(

@@ -11,6 +11,12 @@ const named = ({ kind, grade }: Defect): string => `${kind.name} of grade ${grad
 export const clearCoatFailed = (defect: Defect): Remark =>
   remark('local-left', `${named(defect)}: left, the clear coat has failed`);
 
+export const overCut = (defect: Defect): Remark =>
+  remark(
+    'local-over-cut',
+    `${named(defect)}: left, as more came off this panel on record than might, and nothing more may go`,
+  );
+
 export function whatComesOfIt(defect: Defect, taken: Spot, none: Spot): Remark {
   const percent = (share: number): string => `${shown(100 * share, 0)} %`;
   const alone = percent(none.correction);

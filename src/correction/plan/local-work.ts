@@ -8,6 +8,8 @@
  * removal, time, name), and it must clear so much more than the panel's own steps that a plan for that
  * alone would be worth its film.
  */
+import type { Remark } from '../../base/remark.ts';
+import { overrunNotes } from '../../film/overrun-note.ts';
 import { type Defect, medianDepth } from '../defects.ts';
 import { foretell, workableOn } from '../removal/removal-knowledge.ts';
 import type { Step } from '../removal/step.ts';
@@ -19,6 +21,7 @@ import {
   heldBack,
   lessThanOnPanel,
   mildestOfItsKind,
+  overCut,
   whatComesOfIt,
 } from './local-remarks.ts';
 import {
@@ -41,18 +44,25 @@ export const localWork = (
 ): readonly LocalWork[] =>
   defects
     .filter(({ kind, grade }) => kind.scope === 'local' && grade > 0)
-    .map((defect) =>
-      hasFailed(parts[0].survey, defects) ? failedPaint(defect) : spotFor(defect, parts, request),
-    );
+    .map((defect) => {
+      if (hasFailed(parts[0].survey, defects)) return left(defect, clearCoatFailed(defect));
+      return parts.some(isSpentByOverrun)
+        ? left(defect, overCut(defect))
+        : spotFor(defect, parts, request);
+    });
 
-const failedPaint = (defect: Defect): LocalWork => ({
+/** Cut too far at a visit on record, and nothing may go from it: a thicker place of it is not sought either. */
+const isSpentByOverrun = ({ survey }: PanelPlan): boolean =>
+  survey.budget === 0 && overrunNotes(survey.facts).length > 0;
+
+const left = (defect: Defect, reason: Remark): LocalWork => ({
   defect,
   steps: [],
   removal: NO_REMOVAL,
   cleared: 0,
   risk: null,
   place: null,
-  reasons: [clearCoatFailed(defect)],
+  reasons: [reason],
 });
 
 /** Which of two zones a defect lies in nobody says: a spot keeps the limits of both. */

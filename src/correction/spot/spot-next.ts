@@ -1,6 +1,7 @@
 /** Next rung, next refining step, one more set, done, or stop: and why. */
 import { valueAt } from '../../base/at.ts';
 import type { Finish } from '../../film/film-model.ts';
+import { isColourNormal } from '../../film/limits/colour-at-spot.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { type Combination, ladder, stagesOf } from '../removal/combination.ts';
 import { ladderOn, type PaintKnowledge } from '../removal/removal-knowledge.ts';
@@ -35,9 +36,7 @@ export type NextCase = {
 
 /** Colour on the pad is normal on single-stage paint; elsewhere it is the base coat, or a wrong finish. */
 export const isThroughClear = (trials: readonly SpotTrial[], finish: Finish): boolean =>
-  !finish.startsWith('single-stage') &&
-  finish !== 'lacquer' &&
-  trials.some(({ colourOnPad }) => colourOnPad === true);
+  !isColourNormal(finish) && trials.some(({ colourOnPad }) => colourOnPad === true);
 
 export function nextStep(nextCase: NextCase): NextStep {
   const { trials, finish, aim, hazeAllowed } = nextCase;

@@ -20,6 +20,8 @@ import {
   type GaugeVerdict,
   overallVerdict,
   type PermittedError,
+  reachesFilm,
+  whereTested,
 } from './gauge-check.ts';
 
 export type GaugeInUse = {
@@ -38,6 +40,8 @@ export type GaugeStanding = {
   readonly verdict: GaugeVerdict | null;
   /** Most that a shim was off by, with its own uncertainty; null without a check. */
   readonly worst: Micrometres | null;
+  /** Whether a shim was as thick as a film; null without a check. */
+  readonly reached: boolean | null;
 };
 
 /** Decided anew from the checks themselves; without one, as stated. */
@@ -47,7 +51,8 @@ export function gaugeStanding({
   checks,
   adjustment,
 }: GaugeInUse): GaugeStanding {
-  if (checks.length === 0) return { verdict, worst: null };
+  if (checks.length === 0) return { verdict, worst: null, reached: null };
+  const reached = reachesFilm(checks);
   const decided = checks.map((one) => ({
     ...one,
     permitted: micrometres(fixed + proportional * one.shim),
@@ -55,14 +60,19 @@ export function gaugeStanding({
   if (adjustment !== null) {
     const left = checkAdjusted(decided, adjustment);
     return {
-      verdict: left.verdict,
+      verdict: whereTested(left.verdict, reached),
       worst: worstOf(left.shims.map(({ residual, expanded }) => ({ error: residual, expanded }))),
+      reached,
     };
   }
   const verdicts = decided.map(({ error, expanded, permitted }) => ({
     verdict: decideError(error, expanded, permitted),
   }));
-  return { verdict: overallVerdict(verdicts), worst: worstOf(checks) };
+  return {
+    verdict: whereTested(overallVerdict(verdicts), reached),
+    worst: worstOf(checks),
+    reached,
+  };
 }
 
 type ErrorSeen = { readonly error: Micrometres; readonly expanded: Micrometres };
@@ -76,15 +86,22 @@ export function measuredWith(
   gauge: GaugeInUse,
 ): FilmModel['measurement'] {
   const { permitted, step } = gauge;
-  const { verdict, worst } = gaugeStanding(gauge);
+  const { verdict, worst, reached } = gaugeStanding(gauge);
   return {
     ...measurement,
     ...permitted,
+    ...(reached === false ? { proportional: untestedShare(measurement, gauge) } : {}),
     ...(verdict === 'fail' && worst !== null ? { leastCalibration: worst } : {}),
     ...(tellsRepeatability(gauge, measurement) ? { repeatability: gauge.repeatability.sd } : {}),
     ...(step === undefined ? {} : { step }),
   };
 }
+
+/** A better share of the film than is usual is not taken on trust from a check that could have shown it and did not. */
+export const untestedShare = (
+  { proportional }: FilmModel['measurement'],
+  { permitted }: GaugeInUse,
+): number => Math.max(proportional, permitted.proportional);
 
 /** A spread from too few repeats may be small by luck. */
 export const tellsRepeatability = (

@@ -8,6 +8,7 @@ import {
   needsUltrasound,
 } from '../condition/condition.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
+import { coloursAt } from '../limits/colour-at-spot.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import type { Panel } from '../template/template.ts';
 
@@ -86,7 +87,9 @@ function filmAdvice(condition: Condition, facts: PanelFacts): readonly SurveyAdv
     return facts.taken === null ? [remark('history', 'find out what was polished off before')] : [];
   }
   return [
-    ...(condition === 'mixed' ? [] : [remark('test-spot', 'make a test spot on it')]),
+    ...(condition === 'mixed' || coloursAt(facts).length > 0
+      ? []
+      : [remark('test-spot', 'make a test spot on it')]),
     // Where the job says so, it says it of the whole panel.
     ...(isStatedRepaint(facts)
       ? []

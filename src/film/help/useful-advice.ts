@@ -9,9 +9,11 @@ const RECKONED: readonly string[] = ['history', 'more-points'];
 
 /** `help` is what has a figure; where nothing at all is of use, that is said. */
 export function usefulAdvice(
-  { advice, budget, topcoat, zones }: PanelSurvey,
+  { advice, budget, boundBy, topcoat, zones }: PanelSurvey,
   help: readonly Help[],
 ): readonly SurveyAdvice[] {
+  // Nothing that would be learnt of its film makes good what colour on the pad showed.
+  if (boundBy.code === 'colour-at-spot') return [];
   if (topcoat === null) return advice;
   const useful = advice.filter(({ code }) => !RECKONED.includes(code));
   const frees = ({ gain, otherwise, elsewhere = [] }: Help): boolean =>

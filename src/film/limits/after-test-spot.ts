@@ -4,11 +4,14 @@
  */
 import { remark } from '../../base/remark.ts';
 import { nextFact, says, um } from '../../base/sentence.ts';
+import { micrometres } from '../../base/units.ts';
 import { HELD_BACK } from '../condition/other-side.ts';
 import type { FilmModel } from '../film-model.ts';
 import type { SurveyAdvice } from '../help/survey-advice.ts';
 import type { PanelSurvey } from '../survey.ts';
+import { bounded } from './allowance.ts';
 import { type AllowanceGrounds, allowanceAfterSpot, isSound } from './allowance-at.ts';
+import type { Limit } from './limit.ts';
 
 /** The panels, those that wait for a test spot of their own with what it would allow. */
 export function withAfterTestSpot(
@@ -20,6 +23,7 @@ export function withAfterTestSpot(
     waitsForSpot(part)
       ? {
           ...part,
+          ...(freesNothing(least) ? withoutSpot(part, least) : {}),
           evidence: [...part.evidence, ...capOf(least)],
           advice: part.advice.map((one) =>
             one.code === 'test-spot' ? spotOnRepaint(least, measuring) : one,
@@ -35,6 +39,25 @@ function allowsLeast(sound: readonly PanelSurvey[]): PanelSurvey | null {
     ? null
     : others.reduce((least, one) => (one.budget < least.budget ? one : least), first);
 }
+
+/** Whether even a good spot would let nothing go, as far as the other panels are settled. */
+const freesNothing = (least: PanelSurvey | null): boolean =>
+  least === null || (least.budget === 0 && !isUnsettled(least));
+
+/** Its limits, where no spot is to be asked for: what holds it is the other panels. */
+function withoutSpot(
+  { limits }: PanelSurvey,
+  least: PanelSurvey | null,
+): Pick<PanelSurvey, 'limits' | 'budget' | 'boundBy'> {
+  const text =
+    least === null
+      ? 'repaint gets no more than the original panels, of which none is there to go by: a test spot frees nothing'
+      : `repaint gets no more than ${least.panel.name}, the original panel that allows least, and nothing may go there: a test spot frees nothing`;
+  const held: Limit = { ...remark('sound-panels', text, 0), code: 'sound-panels', value: ZERO };
+  return bounded(limits.map((limit) => (limit.code === 'test-spot' ? held : limit)));
+}
+
+const ZERO = micrometres(0);
 
 const capOf = (least: PanelSurvey | null) =>
   least === null

@@ -3,6 +3,7 @@ import { micrometres } from '../../base/units.ts';
 import { daysAgo, needsUltrasound } from '../condition/condition.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import type { Panel } from '../template/template.ts';
+import { coloursAt, isColourNormal, spotsNamed } from './colour-at-spot.ts';
 import type { LimitCode, UnsaidLimit } from './limit.ts';
 
 const ZERO = micrometres(0);
@@ -22,19 +23,16 @@ export function outrightLimits(
     limits.push({ code, value: ZERO, said: () => text });
   };
   if (state.unread !== null) nothing('no-data', whyUnread(state.unread));
+  const hasBadColour = coloursAt(facts).length > 0 && !isColourNormal(facts.finish);
+  if (hasBadColour) nothing('colour-at-spot', colourText(facts, state));
   if (facts.covered)
     nothing('covered', 'covered by film, wrap or coating: not paint to be polished');
   if (facts.finish === 'matte') nothing('finish', 'a matte finish is never polished');
   if (facts.paintedDaysAgo !== null && facts.paintedDaysAgo < freshPaintDays) {
     nothing('fresh-paint', `painted ${daysAgo(facts.paintedDaysAgo)}, under ${freshPaintDays}`);
   }
-  if (state.unread === null && !state.isFactoryFilm && !facts.covered) {
-    nothing(
-      'test-spot',
-      facts.clear?.of === 'panel'
-        ? 'a clear that is read or stated does not count on repaint, whose coats nobody knows: a test spot comes first'
-        : 'the total says nothing of refinish clear, a test spot comes first',
-    );
+  if (state.unread === null && !state.isFactoryFilm && !facts.covered && !hasBadColour) {
+    nothing('test-spot', whyTestSpot(facts));
   }
   if (state.unread === null && state.points === 1) {
     nothing(
@@ -43,6 +41,27 @@ export function outrightLimits(
     );
   }
   return limits;
+}
+
+function colourText(
+  facts: PanelFacts,
+  { unread, isFactoryFilm }: { readonly unread: Panel | null; readonly isFactoryFilm: boolean },
+): string {
+  const spots = spotsNamed(coloursAt(facts));
+  return unread !== null || isFactoryFilm
+    ? `colour came on the pad at ${spots}: it is through the clear there, or the finish is not what was said`
+    : `its ${spots} left colour on the pad: leave it alone`;
+}
+
+/** On a car whose paint has no clear, colour from repaint may be its base coat all the same. */
+function whyTestSpot(facts: PanelFacts): string {
+  const spots = coloursAt(facts);
+  if (spots.length > 0) {
+    return `its ${spotsNamed(spots)} left colour, which on repaint may be a base coat under clear: counts only once the job states the finish of this panel itself`;
+  }
+  return facts.clear?.of === 'panel'
+    ? 'a clear that is read or stated does not count on repaint, whose coats nobody knows: a test spot comes first'
+    : 'the total says nothing of refinish clear, a test spot comes first';
 }
 
 const whyUnread = (panel: Panel): string =>

@@ -16,6 +16,7 @@ import { factorText } from '../log-factor.ts';
 import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { factsList } from '../panel-facts.ts';
+import { colourFirst } from '../survey/colour-lines.ts';
 import { gainRange } from '../survey/gain-groups-text.ts';
 import { heading, legend, strictNote } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
@@ -44,6 +45,7 @@ export function planBlocks(
     title(heading('Plan', result, surveys)),
     ...strictNote(result.settings),
     gap,
+    ...colourFirst(plans.map(({ survey }) => survey)),
     ...answerBlocks(result, plans, unit),
     gap,
     ...largeAssumptions(result.assumptions, unit),

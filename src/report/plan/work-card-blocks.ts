@@ -17,12 +17,14 @@ import { joined } from '../facts.ts';
 import { motionText } from '../methods/method-words.ts';
 import { type Block, cell, gap, notice, paragraph, type Said, type Tick, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
+import { colourFirst } from '../survey/colour-lines.ts';
 import { heading } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
 import { orderText } from './order-text.ts';
 import { panelTicks } from './panel-ticks.ts';
 import { careWords } from './plan-blocks.ts';
+import { readAgainTicks } from './read-again-ticks.ts';
 import { spotFirst } from './spot-first.ts';
 import { combinationWords } from './step-words.ts';
 import { zoneFaces } from './zone-ticks.ts';
@@ -41,12 +43,20 @@ export function workCardBlocks(
     result,
     read.map(({ survey }) => survey),
   );
-  const keepOff = keepOffBlocks(asked.flatMap(partsWithSpots));
-  if (worked.length === 0) return [title(name), paragraph(null, 'Nothing to polish.'), ...keepOff];
+  const again = readAgainTicks(
+    asked.map(({ survey }) => survey),
+    unit,
+  ).flatMap((block) => [block, gap]);
+  const colour = colourFirst(asked.map(({ survey }) => survey));
+  const keepOff = [...colour, ...keepOffBlocks(asked.flatMap(partsWithSpots))];
+  if (worked.length === 0) {
+    return [title(name), ...again, paragraph(null, 'Nothing to polish.'), ...keepOff];
+  }
   return [
     title(name),
     { kind: 'form', fields: ['Date', 'By', 'Gauge check before', 'Gauge check after'] },
     gap,
+    ...again,
     ...keepOff,
     gap,
     notice('Stop', stopRule(result, unit)),

@@ -16,6 +16,7 @@ const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   finish: 'matte',
   covered: 'covered',
   'fresh-paint': 'fresh',
+  'colour-at-spot': 'colour',
   'test-spot': 'spot 1st',
   'sound-panels': 'others',
   'near-line': 'line',

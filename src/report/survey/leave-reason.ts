@@ -13,11 +13,10 @@ export function filmReason(survey: PanelSurvey): string {
   if (condition === 'original') {
     return boundBy.code === 'clear' ? `too little ${coatName([survey])}` : REASONS[boundBy.code];
   }
-  return condition === 'unread'
-    ? `${panel.substrate}, not to be read so`
-    : [condition, ...also.map((word) => (isDoubtedBeside(survey, word) ? `${word}?` : word))].join(
-        ', ',
-      );
+  if (condition === 'unread') return `${panel.substrate}, not to be read so`;
+  const words = also.map((word) => (isDoubtedBeside(survey, word) ? `${word}?` : word));
+  const colour = boundBy.code === 'colour-at-spot' ? [REASONS[boundBy.code]] : [];
+  return [condition, ...words, ...colour].join(', ');
 }
 
 /** Whether a word beside the first is less than sure. */
@@ -40,6 +39,7 @@ const REASONS: Readonly<Record<Exclude<LimitCode, 'clear'>, string>> = {
   finish: 'matte',
   covered: 'covered',
   'fresh-paint': 'fresh paint',
+  'colour-at-spot': 'colour on the pad at its test spot',
   'test-spot': 'test spot first',
   'sound-panels': 'too few sound panels',
   'near-line': 'not settled what it is',

@@ -11,11 +11,16 @@ export function readAgainFirst(
   surveyed: readonly PanelSurvey[],
   unit: LengthUnit,
 ): readonly Block[] {
-  const told = surveyed.flatMap(({ panel, keyingSlips }) =>
+  const told = slipTexts(surveyed, unit);
+  return told.length === 0 ? [] : [paragraph(READ_AGAIN_FIRST, joined(told, ' · '))];
+}
+
+export const READ_AGAIN_FIRST = 'Read again first';
+
+export const slipTexts = (surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly string[] =>
+  surveyed.flatMap(({ panel, keyingSlips }) =>
     keyingSlips.map((slip) => tell(says`${panel.name}, ${slipText(slip)}`, unit)),
   );
-  return told.length === 0 ? [] : [paragraph('Read again first', joined(told, ' · '))];
-}
 
 const slipText = (slip: AskedSlip) =>
   says`point ${slip.point} (${um(slip.thickness, null)}, ${slip.factor === 10 ? 'ten times' : 'a tenth of'} its neighbours): ${ifMeant(slip)}`;

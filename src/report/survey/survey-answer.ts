@@ -68,6 +68,9 @@ function outlook(part: PanelSurvey, helped: SurveyHelp): string {
   if (advised.some(({ code }) => code === 'sound-panel-first')) {
     return ': no more than on the original panels, of which one is not settled';
   }
+  if (part.boundBy.code === 'sound-panels') {
+    return ': no more than on the original panels, and no test spot frees more';
+  }
   return advised.some(({ code }) => code === 'beyond-help')
     ? ': nothing that could be learnt frees any film'
     : '';

@@ -14,6 +14,7 @@ import type { PageOptions } from '../page-options.ts';
 import { factsList, statedBlock } from '../panel-facts.ts';
 import { pointsOffFace } from '../point-lines.ts';
 import { builtInBlock } from './clear-basis.ts';
+import { colourFirst } from './colour-lines.ts';
 import { evidenceLines } from './evidence-lines.ts';
 import { filmTable, limitWord } from './film-table.ts';
 import { helpBlocks } from './help-blocks.ts';
@@ -46,7 +47,7 @@ export function surveyBlocks(
   const page = { helped, result, verbose: options.verbose };
   return airy([
     [title(heading('Survey', result, read)), ...strictNote(result.settings)],
-    answerBlocks(surveyed, helped, unit),
+    [...colourFirst(surveyed), ...answerBlocks(surveyed, helped, unit)],
     largeAssumptions(result.assumptions, unit, readByEddyCurrent(read, result)),
     readTable(read, unit),
     [

@@ -16,10 +16,13 @@ export function planRequestOf(
   const ids = new Set(panels.map(({ id }) => id));
   const { terms, film, correction, aim, hazeAllowed } = settings;
   const grounds = { terms, model: film };
-  const ofPart: PlanRequest['allowanceAt'] = (part, logSd) =>
-    paint.hasOwnSpot(part.panel.id)
-      ? allowanceAfterSpot(part, survey.panels, logSd, grounds)
-      : allowanceAt(part, logSd, grounds);
+  const ofPart: PlanRequest['allowanceAt'] = (part, logSd) => {
+    if (paint.hasOwnSpot(part.panel.id)) {
+      return allowanceAfterSpot(part, survey.panels, logSd, grounds);
+    }
+    // Repaint that no spot would free: however a removal is foretold, its limits stand.
+    return part.boundBy.code === 'sound-panels' ? part : allowanceAt(part, logSd, grounds);
+  };
   return {
     panels: survey.panels.filter(({ panel }) => ids.has(panel.id)),
     defectsOf: (id) => withGeneral(recorded.get(id) ?? [], correction),

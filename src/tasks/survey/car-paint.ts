@@ -15,7 +15,6 @@ import {
   removedFilm,
   type SpotTrial,
 } from '../../correction/spot/spot-trial.ts';
-import { isFactoryFilm } from '../../film/condition/condition.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
@@ -24,7 +23,7 @@ import { byPanelId } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
 import { readTrials, withRecordedGrade } from '../spot/spot-trials.ts';
-import { takenInAll } from './taken-in-all.ts';
+import { type ColourAtSpots, isFactory, leftColour } from './colour-at-spots.ts';
 
 export type TrialsByPanel = ReadonlyMap<string, readonly SpotTrial[]>;
 
@@ -69,17 +68,21 @@ export type TriedPaint = {
   readonly paint: PaintKnowledge;
 };
 
-const isFactory = ({ film, condition, also }: PanelSurvey): boolean =>
-  film !== null && [condition, ...also].every(isFactoryFilm);
-
+/** A trial that left colour which the paint is not known to give teaches nothing of how it gives way. */
 export function carPaint(
-  trials: TrialsByPanel,
+  { trials: made, colourAt }: { readonly trials: TrialsByPanel; readonly colourAt: ColourAtSpots },
   panels: readonly PanelSurvey[],
   { hardness, correction }: Pick<Settings, 'hardness' | 'correction'>,
   gauge: Gauge,
 ): CarPaint {
   const learn = (some: readonly SpotTrial[]): PaintKnowledge =>
     paintKnowledge(observationsOf(some, gauge, correction), hardness, correction);
+  const trials = new Map(
+    [...made].map(([id, ofPanel]) => [
+      id,
+      ofPanel.filter((trial) => !colourAt.has(id) || !leftColour(trial)),
+    ]),
+  );
   const factory = panels.filter(isFactory).map(({ panel }) => panel.id);
   const unknown = learn([]);
   const onFactory = factory.flatMap((id) => trials.get(id) ?? []);
@@ -89,9 +92,9 @@ export function carPaint(
       .filter(([id]) => !factory.includes(id))
       .map(([id, ofPanel]) => [id, { ...learn(ofPanel), triedHere: triedOn(ofPanel) }] as const),
   );
-  const triedOwn = [...own].map(
-    ([panel, paint]): TriedPaint => ({ panel, trials: trials.get(panel)?.length ?? 0, paint }),
-  );
+  const triedOwn = [...own]
+    .map(([panel, paint]): TriedPaint => ({ panel, trials: trials.get(panel)?.length ?? 0, paint }))
+    .filter((one) => one.trials > 0);
   return {
     car,
     tried:
@@ -100,27 +103,25 @@ export function carPaint(
         : [{ panel: null, trials: onFactory.length, paint: car }, ...triedOwn],
     paintOf: (part) => (isFactory(part) ? car : (own.get(part.panel.id) ?? unknown)),
     // Colour on the pad is no leave to go on.
-    hasOwnSpot: (id) => (trials.get(id) ?? []).some(({ colourOnPad }) => colourOnPad !== true),
+    hasOwnSpot: (id) => !colourAt.has(id) && (trials.get(id) ?? []).length > 0,
   };
 }
 
-/** Colour on the pad is no leave to go on with that step. */
 const triedOn = (trials: readonly SpotTrial[]): ReadonlySet<string> =>
-  new Set(
-    trials.flatMap(({ colourOnPad, combination }) =>
-      colourOnPad === true ? [] : [combination.id],
-    ),
-  );
+  new Set(trials.map(({ combination }) => combination.id));
 
-/** What the spots of a panel took from it, all of them together: by the gauge, else as foretold. */
+/**
+ * What the spots of a panel took from it, by the gauge, else as foretold. Each is a place of its own, so no place of the
+ * panel lost more than the most that one of them took.
+ */
 export function spentOnSpots(
   trials: readonly SpotTrial[],
   paint: PaintKnowledge,
   gauge: Gauge,
   { spot, removal }: Settings['correction'],
 ): RecordedRemoval {
-  return takenInAll(
-    trials.map((trial) => {
+  return mostTaken(
+    trials.map((trial): RecordedRemoval => {
       const removed = removedFilm(trial.marks, gauge, spot.scatterDof);
       if (removed !== null) {
         return { mean: micrometres(Math.max(0, removed.mean)), sd: removed.standardError };
@@ -139,3 +140,9 @@ export function spentOnSpots(
     }),
   );
 }
+
+/** With the largest doubt of any: which of them lost most may not be told. */
+const mostTaken = (places: readonly RecordedRemoval[]): RecordedRemoval => ({
+  mean: micrometres(Math.max(0, ...places.map(({ mean }) => mean))),
+  sd: micrometres(Math.max(0, ...places.map(({ sd }) => sd))),
+});

@@ -48,11 +48,14 @@ type Saying = Pick<Reading, 'panel' | 'origin'> & {
   readonly says: Substrate;
 };
 
-const saying = (readings: readonly Reading[]): readonly Saying[] =>
-  readings.flatMap(({ panel, origin, substrate: cell }) => {
+function saying(readings: readonly Reading[]): readonly Saying[] {
+  const said: Saying[] = [];
+  for (const { panel, origin, substrate: cell } of readings) {
     const says = cell === undefined ? undefined : substrateWord(cell);
-    return cell === undefined || says === undefined ? [] : [{ panel, origin, cell, says }];
-  });
+    if (cell !== undefined && says !== undefined) said.push({ panel, origin, cell, says });
+  }
+  return said;
+}
 
 const contradiction = (
   name: string,

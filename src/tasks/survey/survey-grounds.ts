@@ -76,7 +76,10 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
   );
   const measured = asMeasured(readings.readings, settings);
   const asking: Asking = (ofPanel, terms) => ({
-    template: withSubstrates(template, (id) => substrates.get(id)?.substrate),
+    template:
+      substrates.size === 0
+        ? template
+        : withSubstrates(template, (id) => substrates.get(id)?.substrate),
     readings: measured.readings,
     baselineReadings: request.baselineReadings,
     factsOf: (id) => plainFacts(ofPanel.get(id) ?? settings.facts),

@@ -17,6 +17,7 @@ import { earlierWorkAssumptions } from '../settings/earlier-work-assumption.ts';
 import { type EffectiveFacts, layerAssumptions } from '../settings/panel-facts.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type CarPaint, carPaint, spentOnSpots, type TrialsByPanel } from './car-paint.ts';
+import { colourAtSpots } from './colour-at-spots.ts';
 import type { SaidSubstrates } from './said-substrates.ts';
 import {
   type Asking,
@@ -63,7 +64,9 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
       ...readings.assumptions,
       ...settings.assumptions,
       ...layerAssumptions(job, settings.film.stated),
-      ...earlierWorkAssumptions(facts, template, settings.film.earlier),
+      ...earlierWorkAssumptions(facts, template, settings.film.earlier, (id) =>
+        told.survey.panels.some(({ panel, points }) => panel.id === id && points.length > 0),
+      ),
     ],
   };
   const notes = keyingNotes(told.survey.panels, readings.readings);
@@ -84,7 +87,9 @@ function afterSpots(
 ): Told {
   const untaught = asking(facts, settings.terms);
   const before = assessFilm(untaught);
-  const paint = carPaint(trials, before.panels, settings, gauge);
+  const isFinishOfPanel = (id: string): boolean => facts.get(id)?.finish !== settings.facts.finish;
+  const colourAt = colourAtSpots(trials, before.panels, isFinishOfPanel);
+  const paint = carPaint({ trials, colourAt }, before.panels, settings, gauge);
   if (trials.size === 0) return { survey: before, request: untaught, facts, paint, settings };
   const { correction } = settings;
   const logSd = untriedLogSd(paint.car, correction.removal.stepLogSd);
@@ -95,7 +100,9 @@ function afterSpots(
       const own = facts.get(part.panel.id);
       if (ofPanel === undefined || own === undefined) return [];
       const taken = spentOnSpots(ofPanel, paint.paintOf(part), gauge, correction);
-      return [[part.panel.id, withSpent(own, taken)] as const];
+      const colour = colourAt.get(part.panel.id);
+      const spent = colour === undefined ? taken : { ...taken, colourAt: colour };
+      return [[part.panel.id, withSpent(own, spent)] as const];
     }),
   );
   const all = new Map([...facts, ...spent]);

@@ -1,14 +1,16 @@
 import { micrometres } from '../../base/units.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 
-/** All that the visits took, what of it is gone all over the panel where that is less, and where more went than might. */
+/** All that the visits took, what of it is gone all over the panel where that is less, where more went than might and which spots left colour. */
 export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval => {
+  const colourAt = visits.flatMap((visit) => visit.colourAt ?? []);
   const overruns = visits.flatMap((visit) => visit.overruns ?? []);
   return {
     ...sumOf(visits),
     ...(visits.some(({ allOver }) => allOver !== undefined)
       ? { allOver: sumOf(visits.map((visit) => visit.allOver ?? visit)) }
       : {}),
+    ...(colourAt.length === 0 ? {} : { colourAt }),
     ...(overruns.length === 0 ? {} : { overruns }),
   };
 };

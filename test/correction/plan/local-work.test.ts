@@ -149,6 +149,21 @@ describe('a named deep defect', () => {
     }
   });
 
+  it('is left where a visit on record took more than might go and the panel may lose nothing', () => {
+    const over = (taken: number) => {
+      const [mean, sd] = [micrometres(taken), micrometres(0.2)];
+      const overruns = [{ date: '2025-11-20', mean, sd, allowed: micrometres(0.5) }];
+      const facts = (id: string) => (id === 'tested' ? { recorded: { mean, sd, overruns } } : {});
+      return plan([swirls, defect('deep-scratches', 3)], { factsOf: facts });
+    };
+    // Where something may go a spot may take it.
+    expect(codes(over(0.6)).flat()).not.toContain('local-over-cut');
+    const spent = over(12.7);
+    expect(spent.survey.budget).toBe(0);
+    expect(spent.local[0]).toMatchObject({ steps: [], cleared: 0 });
+    expect(codes(spent)).toEqual([['local-over-cut']]);
+  });
+
   it('is left where the clear coat has failed', () => {
     const failed = plan([swirls, defect('deep-scratches', 3), defect('clear-coat-failure', 2)]);
     expect(failed.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null, place: null });

@@ -123,6 +123,10 @@ describe('a test spot on repaint', () => {
     const [advice] = spent.advice;
     expect(advice?.code).toBe('beyond-help');
     expect(advice?.text).toContain('repaint gets no more: leave it alone');
+    // And what holds it asks for none.
+    expect([spent.boundBy.code, spent.budget]).toEqual(['sound-panels', 0]);
+    expect(spent.boundBy.text).toContain('a test spot frees nothing');
+    expect(spent.limits.map(({ code }) => code)).not.toContain('test-spot');
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { removalLogSd } from '../../../src/correction/removal/removal-knowledge.ts';
 import { allowanceAt } from '../../../src/film/limits/allowance-at.ts';
+import { doubtsFinish } from '../../../src/film/limits/colour-at-spot.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { type PlanResult, planVehicle } from '../../../src/tasks/plan/plan-vehicle.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
@@ -146,7 +147,8 @@ describe('a car with test spots', () => {
     );
     // A stronger one that was tried may be worked, but not if it brought colour.
     expect(strongestOf(planned(mild('no'), { aim: 'full' }))).toBe('da/foam-medium/medium');
-    expect(strongestOf(planned(mild('yes'), { aim: 'full' }))).toBe('da/foam-soft/fine');
+    // Colour under a clear ends it, whatever another spot showed.
+    expect(strongestOf(planned(mild('yes'), { aim: 'full' }))).toBe('');
     // Sound panels are worked as ever.
     expect(panelOf(after, 'roof').steps.some(({ combination }) => combination.rung > 5)).toBe(true);
   });
@@ -172,7 +174,65 @@ describe('a car with test spots', () => {
 
   it('does not let repaint be worked where the spot brought colour onto the pad', () => {
     const own = planned(tenMarks('door-front-left', 1.8, 65, 'yes'));
-    expect(panelOf(own, 'door-front-left').survey.boundBy.code).toBe('test-spot');
+    const door = panelOf(own, 'door-front-left');
+    expect([door.verdict, door.survey.boundBy.code]).toEqual(['leave', 'colour-at-spot']);
+    expect(door.survey.boundBy.text).toBe('its test spot A left colour on the pad: leave it alone');
+    expect(door.survey.advice.map(({ code }) => code)).not.toContain('test-spot');
+  });
+});
+
+describe('colour on the pad at a test spot of factory paint', () => {
+  const mild = tenMarks('boot', 1.8, 65);
+  const through = tenMarks('roof', 4, 95, 'yes', 'B');
+
+  it('lets nothing go from the panel where paint should have a clear, and puts the car in doubt', () => {
+    const roof = panelOf(planned([...mild, ...through]), 'roof');
+    expect([roof.verdict, roof.survey.budget, roof.survey.boundBy.code]).toEqual([
+      'leave',
+      0,
+      'colour-at-spot',
+    ]);
+    expect(roof.reasons[0]?.code).toBe('limit-colour-at-spot');
+    expect(roof.reasons[0]?.text).toContain('colour came on the pad at test spot B');
+    expect(doubtsFinish(roof.survey)).toBe(true);
+    expect(doubtsFinish(panelOf(planned(mild), 'roof').survey)).toBe(false);
+  });
+
+  it('works no deep defect there either', () => {
+    const roof = panelOf(planned(through), 'roof');
+    expect(roof.local.flatMap(({ steps }) => steps)).toEqual([]);
+  });
+
+  it('teaches nothing: other panels are planned as without that trial', () => {
+    const [without, after] = [planned(mild), planned([...mild, ...through])];
+    for (const id of ['bonnet', 'boot', 'door-front-right']) {
+      expect(panelOf(after, id).survey.budget).toBeCloseTo(panelOf(without, id).survey.budget, 12);
+    }
+    expect(after.paint.tried.map(({ trials }) => trials)).toEqual([1]);
+    expect(panelOf(planned(through), 'bonnet').provisional).toBe(true);
+  });
+
+  it('is normal on single-stage paint, where it counts as ever', () => {
+    const job = { finish: 'single-stage-solid' };
+    const [no, yes] = [tenMarks('roof', 1.8, 65), tenMarks('roof', 1.8, 65, 'yes')];
+    expect(panelOf(planned(yes, job), 'roof').survey.budget).toBe(
+      panelOf(planned(no, job), 'roof').survey.budget,
+    );
+  });
+
+  it('of repaint on such a car shows no coat, and the page says what would', () => {
+    const rows = tenMarks('door-front-left', 1.8, 65, 'yes');
+    const { survey } = panelOf(planned(rows, { finish: 'single-stage-solid' }), 'door-front-left');
+    expect(survey.boundBy.code).toBe('test-spot');
+    expect(survey.boundBy.text).toContain('once the job states the finish of this panel itself');
+    expect(survey.advice.map(({ code }) => code)).not.toContain('test-spot');
+  });
+});
+
+describe('test spots on several places of a panel', () => {
+  it('take from each place its own: no more is gone anywhere than the most that one took', () => {
+    const rows = [...tenMarks('boot', 0.9, 40), ...tenMarks('boot', 1.9, 65, 'no', 'B')];
+    expect(planned(rows).facts.get('boot')?.recorded.value?.mean).toBeCloseTo(1.9, 12);
   });
 });
 

@@ -1,0 +1,31 @@
+/**
+ * Colour on the pad at a test spot. Paint without a clear gives colour; under a clear it is the base coat, or the finish
+ * is not what was said.
+ */
+import { type Condition, isFactoryFilm } from '../condition/condition.ts';
+import type { Finish, PanelFacts } from '../film-model.ts';
+
+export const isColourNormal = (finish: Finish): boolean =>
+  finish.startsWith('single-stage') || finish === 'lacquer';
+
+/** Test spots of a panel that left colour which its paint is not known to give. */
+export const coloursAt = ({ recorded }: Pick<PanelFacts, 'recorded'>): readonly string[] =>
+  recorded?.colourAt ?? [];
+
+/** `test spot B`, `test spots R, S`. */
+export const spotsNamed = (spots: readonly string[]): string =>
+  `test spot${spots.length === 1 ? '' : 's'} ${spots.join(', ')}`;
+
+/** Whether colour on it puts the clear, or the finish that was said, in doubt for the whole car. */
+export const doubtsFinish = ({
+  facts,
+  condition,
+  also,
+}: {
+  readonly facts: PanelFacts;
+  readonly condition: Condition;
+  readonly also: readonly Condition[];
+}): boolean =>
+  coloursAt(facts).length > 0 &&
+  !isColourNormal(facts.finish) &&
+  (condition === 'unread' || [condition, ...also].every(isFactoryFilm));
