@@ -53,13 +53,13 @@ export type ClassView = {
   readonly gaugeRr: ClassGaugeRr | null;
   /** Surveys that the figures of panels and of the gauge leave out. */
   readonly leftOut: readonly LeftOut[];
-  /** Of the condition words of all surveys against the reference, slips and all. */
+  /** Of the condition words of all surveys against the reference, slips and all, copies of one file once. */
   readonly conditions: ConditionAgreement | null;
 };
 
 /**
  * A slip says how somebody writes, not how hard a panel is; values that were made up, or are another’s, say nothing of
- * who wrote them; half a car leaves too few panels that everybody read; repeats that are all alike say nothing of the
+ * who wrote them; a gauge that drifts makes panels hard by when they were read; half a car leaves too few panels that everybody read; repeats that are all alike say nothing of the
  * gauge.
  */
 export type LeftOut = {
@@ -67,9 +67,14 @@ export type LeftOut = {
   readonly why: Unsound | 'half-unread' | 'repeats-alike';
 };
 
-type Unsound = 'slip' | 'made-up' | 'copied';
+type Unsound = 'slip' | 'made-up' | 'copied' | 'gauge-drift';
 
-type Graded = { readonly survey: GradedSurvey; readonly grade: Grade };
+type Graded = {
+  readonly survey: GradedSurvey;
+  readonly grade: Grade;
+  /** Its readings are those of a survey before it: what was found is counted once. */
+  readonly again?: boolean;
+};
 
 /**
  * The standard deviation that scores are measured by, from the class: the mean of s* over the panels that enough
@@ -102,10 +107,11 @@ export function classView(
 ): ClassView {
   const sound = graded.filter(({ grade }) => whyUnsound(grade) === null);
   const full = sound.filter(({ grade }) => isFull(grade, readShare) && !hasAlikeRepeats(grade));
+  const once = graded.filter(({ again }) => again !== true);
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
-    lowSpots: foundByClass(graded.map(({ grade }) => grade.lowSpots)),
-    repairs: foundByClass(graded.map(({ grade }) => grade.repairs)),
+    lowSpots: foundByClass(once.map(({ grade }) => grade.lowSpots)),
+    repairs: foundByClass(once.map(({ grade }) => grade.repairs)),
     gaugeRr: rrOfClass(
       full.map(({ survey }) => survey),
       reference,
@@ -113,9 +119,7 @@ export function classView(
     leftOut: graded
       .filter((one) => !full.includes(one))
       .map(({ survey, grade }) => ({ survey, why: whyLeftOut(grade, readShare) })),
-    conditions: conditionAgreement(
-      graded.flatMap(({ survey }) => conditionPairs(survey, reference)),
-    ),
+    conditions: conditionAgreement(once.flatMap(({ survey }) => conditionPairs(survey, reference))),
   };
 }
 
@@ -123,6 +127,7 @@ const UNSOUND: readonly (readonly [Unsound, (one: Reason) => boolean])[] = [
   ['slip', isSlip],
   ['made-up', isMadeUp],
   ['copied', isCopied],
+  ['gauge-drift', ({ code }) => code === 'gauge-drift'],
 ];
 
 const whyUnsound = ({ reasons }: Grade): Unsound | null =>

@@ -54,9 +54,9 @@ function ofTheCar(all: FaultsOf): readonly Reason[] {
   return marksOff === null ? biasReason(bias, trainee) : [marksOffReason(marksOff, at)];
 }
 
-/** Panels that a drift puts off: they cost marks, the drift itself none. */
+/** Panels that a drift puts off, as the table counts them: they cost marks, the drift itself none. */
 const putOff = (drift: GaugeDrift, { judged }: FaultsOf): number =>
-  judged.scores.filter((score) => score.verdict !== 'satisfactory' && isDriftedOff(score, drift))
+  judged.scores.filter((score) => score.verdict === 'unsatisfactory' && isDriftedOff(score, drift))
     .length;
 
 function driftReason({ total, marks }: GaugeDrift, off: number, at: Reading | undefined): Reason {

@@ -6,9 +6,11 @@
  * what one hand reads more everywhere). In a class V is the sum of what each of the two brings: v of one survey
  * is the middle of ½·(V_k + V_l − V_kl) over all others k and l, at least what a steady hand repeats to. What is
  * usual for two is v_i + v_j, and no more than the middle V of either to the others: one survey with its sides
- * swapped would make the rest look alike. Where V is so far under it that the chance (F on half as many degrees
+ * swapped would make the rest look alike. What lies along a line over the points is a gauge that drifts, and no
+ * difference of two hands: it is taken out first. Where V is so far under it that the chance (F on half as many degrees
  * of freedom as there are points, for film near a point is alike) is under the false alarm over all pairs, both
- * are told. At marks the film cancels: there only a copy nearer than two readings of a place can be seen.
+ * are told. At marks the film cancels: there only a copy nearer than two readings of a place can be seen, and no
+ * more is usual than what the repeats of both say of two who measure, however far off the rest of the class reads.
  */
 import { algorithmA } from '../base/stats/algorithm-a.ts';
 import { fUpperTail } from '../base/stats/incomplete-beta.ts';
@@ -17,7 +19,7 @@ import { sum } from '../base/sum.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { type GradedSurvey, readPanel, stepOf } from './graded-survey.ts';
 import { pointsInCommon } from './points-in-common.ts';
-import { leastPointSd } from './steady-hand.ts';
+import { leastPointSd, repeatedPointSd } from './steady-hand.ts';
 import type { TrainingModel } from './training-model.ts';
 
 export type FollowedPair = {
@@ -37,6 +39,8 @@ type Between = {
   readonly variance: number;
   readonly of: number;
   readonly same: number;
+  /** Half of the points or more are marks of both: their film is one. */
+  readonly atMarks: boolean;
 };
 
 /** A panel keyed wrongly, or left out by one, makes all other pairs look apart: on their own panels both must stand out as well. */
@@ -74,11 +78,12 @@ const onPanelsOf = (pair: FollowedPair['surveys'], survey: GradedSurvey): Graded
 type Copies = TrainingModel['copies'];
 
 function followed(
-  { surveys, variance, of, same }: Between,
+  between: Between,
   all: readonly Between[],
   { alarm, copies }: { readonly alarm: number; readonly copies: Copies },
 ): readonly FollowedPair[] {
-  const usual = usualVariance(surveys, all, copies);
+  const { surveys, variance, of, same } = between;
+  const usual = usualVariance(between, all, copies);
   if (usual === null) return [];
   const chance = 1 - fUpperTail(variance / usual, of / 2, of / 2);
   if (chance >= alarm) return [];
@@ -101,7 +106,7 @@ function differenceOf(
 ): readonly Between[] {
   const points = pointsInCommon(one, other);
   if (points.length < copies.nearPoints) return [];
-  const { sd } = algorithmA(points.map((point) => point.one - point.other));
+  const { sd } = algorithmA(withoutLine(points.map((point) => point.one - point.other)));
   // Figures that are rounded differ by the rounding of both.
   const rounding =
     sum([one, other].map((each) => Math.max(stepOf(each), slips.finestStep) ** 2)) / 12;
@@ -112,13 +117,22 @@ function differenceOf(
       variance: Math.max(sd ** 2, rounding),
       of: points.length,
       same: points.filter((point) => point.one === point.other).length,
+      atMarks: 2 * points.filter(({ marked }) => marked).length >= points.length,
     },
   ];
 }
 
+/** Less a resistant line through the medians of the outer thirds: few values that are wrong do not tilt it. */
+function withoutLine(values: readonly number[]): readonly number[] {
+  const third = Math.floor(values.length / 3);
+  const rise = median(values.slice(-third)) - median(values.slice(0, third));
+  const slope = rise / (values.length - third);
+  return values.map((value, x) => value - slope * x);
+}
+
 /** Null where too few others share points with both. */
 function usualVariance(
-  pair: Between['surveys'],
+  { surveys: pair, atMarks }: Between,
   all: readonly Between[],
   copies: Copies,
 ): number | null {
@@ -128,7 +142,8 @@ function usualVariance(
     Math.max(leastPointSd(survey, copies) ** 2, ownVariance(others, all)),
   );
   const middle = median(sides.flatMap(({ others }) => others.map(({ variance }) => variance)));
-  return Math.min(sum(brought), middle);
+  const repeated = sum(pair.map((survey) => repeatedPointSd(survey, copies) ** 2));
+  return Math.min(sum(brought), middle, atMarks ? repeated : Infinity);
 }
 
 type ToOther = { readonly other: GradedSurvey; readonly variance: number };

@@ -3,7 +3,8 @@
  *
  * A low spot is found where the trainee has a reading on that panel nearer to it than to the panel’s middle,
  * or within what two readings of one place differ by (1.96·√2·s_r); where both marked the point, at that point.
- * A spot missed with points of one’s own is told and takes no marks: it may lie between them.
+ * A spot missed with points of one’s own is told and takes no marks: it may lie between them. On a panel that was not
+ * read at all, it is missed as a repair is.
  * A repair is found where the trainee’s own readings say repaint, filler or two films.
  */
 
@@ -38,7 +39,7 @@ export const lowSpotsFound = (trainee: GradedSurvey, reference: Reference): Foun
   counted(
     [...reference.panels.values()].filter(hasLowSpot),
     (panel) => isSpotFound(panel, trainee, reference),
-    (panel) => hasMarks(panel, trainee),
+    (panel) => readPanel(trainee, panel.panel.id) === undefined || hasMarks(panel, trainee),
   );
 
 export const repairsFound = (trainee: GradedSurvey, reference: Reference): Found =>

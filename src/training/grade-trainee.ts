@@ -26,7 +26,7 @@ import type { ScoreVerdict } from './scores.ts';
 import { stepChanges } from './step-changes.ts';
 import { swappedPanels } from './swapped-panels.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
-import { asFarAsRead, blamedAs, mostOf, type VoidPanel, voidPanels } from './void-panels.ts';
+import { asFarAsRead, mostOf, type VoidPanel, voidPanels } from './void-panels.ts';
 
 export type Grade = Judged & {
   readonly verdict: ScoreVerdict;
@@ -141,16 +141,13 @@ function judgedBy(
   };
 }
 
-/** As far as it was read; repairs of a panel that is not there are missed as it is. */
-function judgedWithout(
+/** As far as it was read; what there is to find on a panel that is not there is missed as it is. */
+const judgedWithout = (
   voided: readonly VoidPanel[],
   scores: readonly PanelScore[],
   keyed: ReadonlySet<string> | null,
   request: Pick<Scoring, 'trainee' | 'reference'>,
-): Judged {
-  const judged = judgedBy(asFarAsRead(request.trainee, voided), scores, keyed, request);
-  return { ...judged, lowSpots: blamedAs(voided, judged.lowSpots) };
-}
+): Judged => judgedBy(asFarAsRead(request.trainee, voided), scores, keyed, request);
 
 /** Those that no slip puts off; none where more are put off than are left, for the rest would flatter. */
 function soundScores(

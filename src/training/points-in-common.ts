@@ -1,17 +1,38 @@
-/** Points of one name that two surveys read on one panel, with the value of each. */
-import { type GradedSurvey, readPanels } from './graded-survey.ts';
+/** Points of one name that two surveys read on one panel, with the value of each, in the order of the first file. */
+import { type GradedSurvey, markedPoints, pointKey, readPanels } from './graded-survey.ts';
 
-export type CommonPoint = { readonly one: number; readonly other: number };
+export type CommonPoint = {
+  readonly one: number;
+  readonly other: number;
+  /** Both marked it: it is one place. */
+  readonly marked: boolean;
+};
 
-export const pointsInCommon = (one: GradedSurvey, other: GradedSurvey): readonly CommonPoint[] =>
-  readPanels(one).flatMap(({ panel, points }) =>
-    readPanels(other)
-      .filter((theirs) => theirs.panel.id === panel.id)
-      .flatMap((theirs) =>
-        points.flatMap(({ point, thickness }) =>
-          theirs.points
-            .filter((their) => their.point === point)
-            .map((their) => ({ one: thickness, other: their.thickness })),
-        ),
-      ),
-  );
+export function pointsInCommon(one: GradedSurvey, other: GradedSurvey): readonly CommonPoint[] {
+  const theirPanels = new Map(readPanels(other).map((theirs) => [theirs.panel.id, theirs]));
+  const found = readPanels(one).flatMap(({ panel: { id }, points }) => {
+    const theirs = new Map(
+      theirPanels.get(id)?.points.map(({ point, thickness }) => [point, thickness]),
+    );
+    const [ownMarks, theirMarks] = [markedPoints(one, id), markedPoints(other, id)];
+    return points.flatMap(({ point, thickness }) => {
+      const their = theirs.get(point);
+      const marked = ownMarks.has(point) && theirMarks.has(point);
+      return their === undefined
+        ? []
+        : [{ key: pointKey(id, point), one: thickness, other: their, marked }];
+    });
+  });
+  const order = orderOf(one);
+  return found.sort((a, b) => (order.get(a.key) ?? 0) - (order.get(b.key) ?? 0));
+}
+
+/** Places of the points in the file. */
+function orderOf({ readings }: GradedSurvey): ReadonlyMap<string, number> {
+  const order = new Map<string, number>();
+  for (const { panel, point } of readings) {
+    const key = pointKey(panel, point);
+    if (!order.has(key)) order.set(key, order.size);
+  }
+  return order;
+}

@@ -8,15 +8,25 @@ import type { TrainingModel } from './training-model.ts';
  * wrongly would make any two surveys look alike), else as of a steady hand, which shows the same figure more often
  * than the model expects. Nobody is to blame for that.
  */
-export function leastPointSd(
+export const leastPointSd = (
   survey: GradedSurvey,
-  { steadyHand, ownRepeats }: TrainingModel['copies'],
+  copies: Pick<TrainingModel['copies'], 'steadyHand' | 'ownRepeats'>,
+): Micrometres => pointSd(survey, copies, survey.repeatability / copies.steadyHand);
+
+/** The same as it is expected: where one's own repeats tell nothing, of a hand as is usual. */
+export const repeatedPointSd = (
+  survey: GradedSurvey,
+  copies: Pick<TrainingModel['copies'], 'ownRepeats'>,
+): Micrometres => pointSd(survey, copies, survey.repeatability);
+
+function pointSd(
+  survey: GradedSurvey,
+  { ownRepeats }: Pick<TrainingModel['copies'], 'ownRepeats'>,
+  instead: number,
 ): Micrometres {
   const own = ownRepeatability(survey);
   const ofReading =
-    own === null || own.dof < ownRepeats
-      ? survey.repeatability / steadyHand
-      : Math.min(own.sd, survey.repeatability);
+    own === null || own.dof < ownRepeats ? instead : Math.min(own.sd, survey.repeatability);
   const points = readPanels(survey).reduce((sum, panel) => sum + panel.points.length, 0);
   return micrometres(ofReading * Math.sqrt(points / faceReadings(survey).length));
 }

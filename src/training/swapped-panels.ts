@@ -6,9 +6,14 @@
  * little apart. Then all other pairs are, such as bonnet and roof, the surest first and no panel twice.
  *
  * At marks of one name the film of each mark is compared, z = d/√(σ_pt² + s_r²/k + s_r²/k_ref) a mark: where film
- * goes up and down over a panel tells two panels apart whose means are alike. Else the means are compared.
+ * goes up and down over a panel tells two panels apart whose means are alike. What a hand reads a panel off by is in
+ * all its marks, and counts once: z of the mean, and z of each mark about it. Else the means are compared.
+ *
+ * Each of the two must fit worse as it is named: none that fits its own name is swapped because the other does not.
  */
 import { says } from '../base/sentence.ts';
+import { mean } from '../base/stats/summary.ts';
+import { sum } from '../base/sum.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import { faceReadings, markedPoints, type ReadPanel, readPanels } from './graded-survey.ts';
 import { beyondSigma, compared, type Scoring } from './panel-score.ts';
@@ -21,6 +26,8 @@ type Pair = {
   readonly panels: readonly [ReadPanel, ReadPanel];
   /** 2·ln of the likelihood ratio for swapped. */
   readonly evidence: number;
+  /** The smaller of what each of the two brings to it. */
+  readonly ofEach: number;
   /** Largest |z| of a mark once swapped, of a mean where means are compared: one low spot makes no swap. */
   readonly left: number;
 };
@@ -31,7 +38,9 @@ export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly 
   );
   const sides = pairs.filter(({ panels: [one, other] }) => one.panel.mirror === other.panel.id);
   const proof = 2 * Math.log(1 / model.slips.falseAlarm);
-  const fits = ({ left }: Pair): boolean => left < model.scores.unsatisfactory;
+  const { questionable, unsatisfactory } = model.scores;
+  const fits = ({ left }: Pair): boolean => left < unsatisfactory;
+  const areBothOff = ({ ofEach }: Pair): boolean => ofEach > questionable ** 2;
   if (areAllSwapped(sides, proof) && sides.every(fits)) {
     return [
       toldSides(
@@ -42,7 +51,9 @@ export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly 
     ];
   }
   const proved = (some: readonly Pair[]): readonly Pair[] =>
-    some.filter((pair) => pair.evidence > proof + 2 * Math.log(some.length) && fits(pair));
+    some
+      .filter((pair) => pair.evidence > proof + 2 * Math.log(some.length))
+      .filter((pair) => fits(pair) && areBothOff(pair));
   const ofSides = proved(sides);
   const others = proved(pairs.filter((pair) => !sides.includes(pair)));
   return [
@@ -54,7 +65,7 @@ export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly 
 }
 
 function areAllSwapped(sides: readonly Pair[], proof: number): boolean {
-  const all = sides.reduce((sum, { evidence }) => sum + evidence, 0);
+  const all = sum(sides.map(({ evidence }) => evidence));
   const most = sides.filter(({ evidence }) => evidence > 0).length > sides.length / 2;
   return sides.length > 1 && all > proof && most;
 }
@@ -84,19 +95,32 @@ function pairEvidence(
   const marks = [one, other].every((read) =>
     [first, second].every((panel) => sharedMarks(read, panel, scoring).length >= least),
   );
-  const z = (read: ReadPanel, panel: ReferencePanel): readonly number[] =>
-    marks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring, least)];
-  const sumOfSquares = (scores: readonly number[]): number =>
-    scores.reduce((sum, score) => sum + score ** 2, 0);
-  const asNamed = sumOfSquares([...z(one, first), ...z(other, second)]);
-  const [oneSwapped, otherSwapped] = [z(one, second), z(other, first)];
+  const z = (read: ReadPanel, panel: ReferencePanel): Fit =>
+    fitOf(
+      marks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring, least)],
+    );
+  const [named, otherNamed] = [z(one, first), z(other, second)];
+  const [swapped, otherSwapped] = [z(one, second), z(other, first)];
+  const ofEach = [named.misfit - swapped.misfit, otherNamed.misfit - otherSwapped.misfit] as const;
   return [
     {
       panels: [one, other],
-      evidence: asNamed - sumOfSquares([...oneSwapped, ...otherSwapped]),
-      left: Math.max(...[...oneSwapped, ...otherSwapped].map(Math.abs)),
+      evidence: ofEach[0] + ofEach[1],
+      ofEach: Math.min(...ofEach),
+      left: Math.max(swapped.largest, otherSwapped.largest),
     },
   ];
+}
+
+type Fit = { readonly misfit: number; readonly largest: number };
+
+/** The squares of z of the mean, and of each about it. */
+function fitOf(scores: readonly number[]): Fit {
+  const centre = mean(scores);
+  return {
+    misfit: centre ** 2 + sum(scores.map((score) => (score - centre) ** 2)),
+    largest: Math.max(...scores.map(Math.abs)),
+  };
 }
 
 function sharedMarks(read: ReadPanel, { points, marked }: ReferencePanel, { trainee }: Scoring) {

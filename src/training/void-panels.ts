@@ -5,11 +5,9 @@
  * count as no more than the model says of a satisfactory panel: whoever works by the sheet meets another film there.
  */
 import type { Panel } from '../film/template/template.ts';
-import type { Found } from './found.ts';
 import { type GradedSurvey, readPanels } from './graded-survey.ts';
 import type { PanelScore } from './panel-score.ts';
 import { isSlip, type Reason } from './reasons.ts';
-import type { ReferencePanel } from './reference.ts';
 
 export type VoidPanel = { readonly panel: Panel; readonly as: 'unread' | 'wrong' };
 
@@ -40,16 +38,6 @@ export function asFarAsRead(trainee: GradedSurvey, voided: readonly VoidPanel[])
     },
     readings: trainee.readings.filter(({ panel }) => !unread.has(panel)),
   };
-}
-
-/** Where nobody is to blame for a panel left out, whoever made one up is. */
-export function blamedAs<Wanted extends ReferencePanel>(
-  voided: readonly VoidPanel[],
-  found: Found<Wanted>,
-): Found<Wanted> {
-  const unread = new Set(voided.flatMap(({ panel, as }) => (as === 'unread' ? [panel.id] : [])));
-  const onVoid = found.missed.filter(({ panel }) => unread.has(panel.id));
-  return { ...found, blamed: found.blamed + onVoid.length };
 }
 
 /** The most that the score of a panel counts in the mark. */

@@ -7,7 +7,7 @@ import { says, tell, um } from '../../base/sentence.ts';
 import { median } from '../../base/stats/summary.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
-import type { ClassView, FoundByClass } from '../../training/class-view.ts';
+import type { FoundByClass } from '../../training/class-view.ts';
 import { together } from '../../training/reasons.ts';
 import { joined } from '../facts.ts';
 import { type Block, type Facts, paragraph } from '../model.ts';
@@ -29,7 +29,7 @@ function copiedText(
   return apart === null
     ? `${names} have ${same} of ${of} values in common`
     : tell(
-        says`${names} differ by ${um(apart.sd)} (SD of ${of} points), two of this class usually by ${um(apart.usual)}`,
+        says`${names} differ by ${um(apart.sd)} (SD of ${of} points), two who measure by about ${um(apart.usual)}`,
         unit,
       );
 }
@@ -100,8 +100,36 @@ export function tooFewBlocks({ trainees }: GradedClass): readonly Block[] {
   ];
 }
 
+/** Two who handed in one file are one witness. */
+const onceText = (copied: GradedClass['copied']): string =>
+  copied.some((pair) => pair.identical !== null && pair.trainees.length === 2 && !isOfOne(pair))
+    ? ', copies of one file once'
+    : '';
+
+/** First of all: whoever fails by a reference that is wrong has failed nothing. */
+export function unlikeBlocks({ unlike }: GradedClass): readonly Block[] {
+  return unlike.length === 0
+    ? []
+    : [
+        paragraph(
+          'Reference in doubt',
+          joined(
+            [
+              `most of the class agree with each other and not with the reference on ${counted(unlike.length, 'panel')} (${together(unlike.map(({ name }) => name))})`,
+              'read these again before anybody fails by them, or grade with --consensus in its place',
+            ],
+            ': ',
+            '.',
+          ),
+        ),
+      ];
+}
+
 /** How many of the low spots and repairs the class found, all surveys together. */
-export function foundBlocks({ lowSpots, repairs }: ClassView): readonly Block[] {
+export function foundBlocks({
+  view: { lowSpots, repairs },
+  copied,
+}: Pick<GradedClass, 'view' | 'copied'>): readonly Block[] {
   const part = (what: string, { found, of, interval }: FoundByClass): readonly string[] =>
     interval === null
       ? []
@@ -111,7 +139,12 @@ export function foundBlocks({ lowSpots, repairs }: ClassView): readonly Block[] 
   const parts = [...part('low spots', lowSpots), ...part('repaired panels', repairs)];
   return parts.length === 0
     ? []
-    : [paragraph('Found', ofEach(parts, ', all surveys together; 95 % intervals, exact.'))];
+    : [
+        paragraph(
+          'Found',
+          ofEach(parts, `, all surveys together${onceText(copied)}; 95 % intervals, exact.`),
+        ),
+      ];
 }
 
 const MOST_HARD = 3;
@@ -161,7 +194,7 @@ export function hardPanels({ view, settings }: Hard, unit: LengthUnit): readonly
 }
 
 /** All surveys together, and who has the fewest right. */
-export function conditionBlocks({ view, trainees }: GradedClass): readonly Block[] {
+export function conditionBlocks({ view, trainees, copied }: GradedClass): readonly Block[] {
   if (view.conditions === null) return [];
   const { of, alike, kappa } = view.conditions;
   const beyond = kappa === null ? '' : `, kappa ${scoreText(kappa, 2)}`;
@@ -170,7 +203,7 @@ export function conditionBlocks({ view, trainees }: GradedClass): readonly Block
       'Conditions',
       joined(
         [
-          `${alike} of ${counted(of, 'panel')} as the reference says, all surveys together (${percentText(alike / of)}${beyond})`,
+          `${alike} of ${counted(of, 'panel')} as the reference says, all surveys together${onceText(copied)} (${percentText(alike / of)}${beyond})`,
           ...fewestAlike(trainees),
         ],
         '; ',
@@ -244,6 +277,7 @@ const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], strin
   slip: 'with slips in the readings',
   'made-up': 'with values that look made up',
   copied: 'with values too like another’s',
+  'gauge-drift': 'with a gauge that drifts',
   'half-unread': 'with half of the car unread',
   'repeats-alike': 'with repeats all alike',
 };

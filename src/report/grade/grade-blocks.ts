@@ -16,6 +16,7 @@ import {
   gaugeRrBlocks,
   hardPanels,
   tooFewBlocks,
+  unlikeBlocks,
 } from './class-lines.ts';
 import { classTable } from './class-table.ts';
 import { carName, type TraineeVerdict, verdictOf, verdictText } from './grade-words.ts';
@@ -27,6 +28,7 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
   const car = carName(graded);
   return [
     title(`Grading${car === '' ? '' : ` on ${car}`}: ${summary(graded.trainees)}`),
+    ...unlikeBlocks(graded),
     paragraph(null, comparedWith(graded)),
     paragraph('Columns', whatColumnsSay(graded, unit)),
     gap,
@@ -35,7 +37,7 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     ...graded.trainees.flatMap((trainee) => told(trainee, unit, verbose)),
     ...copiedBlocks(graded, unit),
     ...tooFewBlocks(graded),
-    ...foundBlocks(graded.view),
+    ...foundBlocks(graded),
     ...hardPanels(graded, unit),
     ...conditionBlocks(graded),
     ...gaugeRrBlocks(graded, unit),

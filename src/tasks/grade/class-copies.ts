@@ -30,7 +30,7 @@ export function copiesAmong(
   const experts = reference.expert === null ? [] : [reference.expert];
   const all = [...surveys.map(({ survey }) => survey), ...experts];
   const bare = all.map((one) => keyedLeftOut(one, reference, model.slips));
-  const identical = identicalPairs(surveys, experts, model.copies.samePoints);
+  const identical = identicalPairs(surveys, experts, model);
   const plain = copiedSurveys(bare, model).map(({ surveys: places, same, of }): Copy => {
     const two = places.map((place) => at(all, place));
     return { surveys: two, same, of, apart: null, identical: null };
@@ -49,10 +49,19 @@ export function copiesAmong(
 const isFirstOfPair = ({ surveys }: Copy, place: number, all: readonly Copy[]): boolean =>
   all.findIndex((copy) => surveys.every((one) => copy.surveys.includes(one))) === place;
 
+/** Surveys of the class whose readings are those of one before them. */
+export function readAgain(
+  surveys: readonly Surveyed[],
+  model: TrainingModel,
+): ReadonlySet<GradedSurvey> {
+  const pairs = identicalPairs(surveys, [], model);
+  return new Set(pairs.flatMap(({ surveys: two }) => two.slice(1)));
+}
+
 function identicalPairs(
   surveys: readonly Surveyed[],
   experts: readonly GradedSurvey[],
-  leastReadings: number,
+  { copies: { samePoints: leastReadings } }: TrainingModel,
 ): readonly Copy[] {
   const all: readonly { readonly entry?: Entry; readonly survey: GradedSurvey }[] = [
     ...surveys,
@@ -101,5 +110,5 @@ function said({ same, of, apart, identical }: Copy, other: string, mend: string)
   }
   return apart === null
     ? `${same} of ${of} values are those of ${other}, more than two who measure have in common: ${mend}`
-    : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}, nearer than two who measure come (in this class ${um(apart.usual)} is usual): ${mend}`;
+    : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}, nearer than two who measure come (${um(apart.usual)} is expected of the two): ${mend}`;
 }

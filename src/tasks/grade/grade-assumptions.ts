@@ -9,6 +9,7 @@ import type { Assumption } from '../settings/assumption.ts';
 import { withGauge } from '../settings/gauge-in-use.ts';
 import type { Entry } from './grade-hand-in.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
+import { hasFailed } from './sound-gauge.ts';
 
 /** What a grading turned out to be about. */
 type About = {
@@ -110,7 +111,10 @@ const gaugeOfAll = ({ settings, gauge }: GradeFilesRequest): readonly Assumption
 
 function ownGauge({ name, gauge }: Entry): readonly Assumption[] {
   if (gauge === undefined) return [];
-  const said = says`${name} has a gauge of their own: ${permittedText(gauge.file.value.permitted)}`;
+  const permitted = permittedText(gauge.file.value.permitted);
+  const said = hasFailed(gauge)
+    ? says`${name} has a gauge of their own that failed its check on shims: it is not ${permitted}, and widens nothing; scored as by the usual gauge`
+    : says`${name} has a gauge of their own: ${permitted}`;
   return [{ code: 'own-gauge', ...spoken(said), origin: 'flag' }];
 }
 

@@ -1,19 +1,23 @@
 /** Surveys of a class and its reference → grades, and the class as a whole by each one’s latest attempt. */
-import { error, type Outcome } from '../../base/diagnostics.ts';
+import { type Diagnostic, error, type Outcome, warning } from '../../base/diagnostics.ts';
+import type { Panel } from '../../film/template/template.ts';
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import { classView, sigmaOfClass } from '../../training/class-view.ts';
 import { type Grade, gradeTrainee } from '../../training/grade-trainee.ts';
 import type { GradedSurvey } from '../../training/graded-survey.ts';
 import type { Gauges, SigmaPt } from '../../training/panel-score.ts';
+import { together } from '../../training/reasons.ts';
 import { consensusReference, expertReference, type Reference } from '../../training/reference.ts';
-import { copiesAmong, copyReasons, type Surveyed } from './class-copies.ts';
+import { unlikeReference } from '../../training/unlike-reference.ts';
+import { copiesAmong, copyReasons, readAgain, type Surveyed } from './class-copies.ts';
 import type { GradeBase } from './grade-base.ts';
 import type { Entry } from './grade-hand-in.ts';
 import type { GradedClass, GradeFilesRequest } from './grade-request.ts';
+import { soundGauge } from './sound-gauge.ts';
 
 export type GradedSurveys = Pick<
   GradedClass,
-  'reference' | 'sigmaPt' | 'view' | 'copied' | 'leftOut'
+  'reference' | 'sigmaPt' | 'view' | 'unlike' | 'copied' | 'leftOut'
 > & {
   readonly grades: ReadonlyMap<Entry, Grade>;
 };
@@ -27,10 +31,12 @@ export function gradeSurveys(
   const { training } = request.settings;
   const latest = surveys.filter(({ entry }) => !surveys.some((one) => isLater(one.entry, entry)));
   const ofClass = latest.map(({ survey }) => survey);
+  const again = readAgain(latest, training);
+  const once = ofClass.filter((survey) => !again.has(survey));
   const reference =
-    expert === undefined ? consensusReference(ofClass, training.class) : expertReference(expert);
+    expert === undefined ? consensusReference(once, training.class) : expertReference(expert);
   if (reference.panels.size === 0) return noConsensus(training.class.leastSurveys);
-  const sigmaPt = sigmaInForce(request, ofClass, reference);
+  const sigmaPt = sigmaInForce(request, once, reference);
   const copies = copiesAmong(surveys, ofClass, reference, training);
   const nameOf = (survey: GradedSurvey): string =>
     surveys.flatMap((one) => (one.survey === survey ? [one.entry.name] : [])).join('');
@@ -53,14 +59,20 @@ export function gradeSurveys(
   const view = classView(
     latest.flatMap(({ entry, survey }) => {
       const grade = grades.get(entry);
-      return grade === undefined ? [] : [{ survey, grade }];
+      return grade === undefined ? [] : [{ survey, grade, again: again.has(survey) }];
     }),
     reference,
     training.verdict,
   );
+  const unlike = unlikeReference(
+    reference,
+    latest.flatMap(({ entry, survey }) => (again.has(survey) ? [] : (grades.get(entry) ?? []))),
+    sigmaPt.value,
+    training,
+  );
   return {
     value: {
-      ...{ reference, sigmaPt, grades, view },
+      ...{ reference, sigmaPt, grades, view, unlike },
       copied: copies.map(({ surveys: two, ...copy }) => ({
         ...copy,
         trainees: two.filter((one) => one !== expert).map(nameOf),
@@ -68,9 +80,20 @@ export function gradeSurveys(
       })),
       leftOut: view.leftOut.map(({ survey, why }) => ({ trainee: nameOf(survey), why })),
     },
-    diagnostics: [],
+    diagnostics: classAgainst(unlike, request.reference?.name),
   };
 }
+
+const classAgainst = (panels: readonly Panel[], file = ''): readonly Diagnostic[] =>
+  panels.length === 0
+    ? []
+    : [
+        warning(
+          'grade-reference-doubted',
+          `the reference is in doubt: most of the class agree with each other and not with it on ${together(panels.map(({ name }) => name))}`,
+          { at: { file }, hint: 'read these panels again, or grade with --consensus in its place' },
+        ),
+      ];
 
 const noConsensus = (least: number): Outcome<GradedSurveys> => ({
   diagnostics: [
@@ -100,7 +123,7 @@ export function gaugesOf(
   const [own, theirs] = [handedIn?.serial ?? null, expert?.serial ?? null];
   const otherSerial = own !== null && theirs !== null && own !== theirs;
   return {
-    same: gauge === undefined && !otherSerial,
+    same: soundGauge(gauge) === undefined && !otherSerial,
     stated: request.gauge !== undefined && expert !== null,
   };
 }

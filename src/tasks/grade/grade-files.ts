@@ -43,7 +43,10 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
   const graded = gradeSurveys(surveys.value, expert.value, base.value, request);
   return graded.value === undefined
     ? { diagnostics: [...said, ...graded.diagnostics] }
-    : { value: classOf(graded.value, handed.value, base.value, request), diagnostics: said };
+    : {
+        value: classOf(graded.value, handed.value, base.value, request),
+        diagnostics: [...said, ...graded.diagnostics],
+      };
 }
 
 /** Of every file that could be read, all by one baseline: the expert’s, or that of the class. */

@@ -1,7 +1,7 @@
 /** What is graded, against what, and by which rules. */
 import type { Diagnostic } from '../../base/diagnostics.ts';
 import type { Micrometres } from '../../base/units.ts';
-import type { VehicleTemplate } from '../../film/template/template.ts';
+import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { Job, JobVehicle } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { Rubric } from '../../formats/rubric.ts';
@@ -78,6 +78,8 @@ export type GradedClass = {
   readonly rubric: string | null;
   readonly trainees: readonly GradedTrainee[];
   readonly view: ClassView;
+  /** On which most of the class agree with each other and not with the reference. */
+  readonly unlike: readonly Panel[];
   readonly copied: readonly CopiedSurveys[];
   /** Whose surveys the figures of panels and of the gauge leave out. */
   readonly leftOut: readonly { readonly trainee: string; readonly why: LeftOut['why'] }[];

@@ -1,5 +1,5 @@
 /** Readings that were handed in → a survey of them, by the gauge that took them. */
-import type { Outcome } from '../../base/diagnostics.ts';
+import type { Diagnostic, Outcome } from '../../base/diagnostics.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { GradedSurvey } from '../../training/graded-survey.ts';
 import type { VehicleReadings } from '../read/read-request.ts';
@@ -8,6 +8,7 @@ import { surveyVehicle } from '../survey/survey-vehicle.ts';
 import type { GradeBase } from './grade-base.ts';
 import type { Entry } from './grade-hand-in.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
+import { soundGauge } from './sound-gauge.ts';
 
 /** The expert’s survey, by the gauge of everybody. */
 export function expertSurvey(
@@ -38,8 +39,12 @@ function surveyed(
   request: GradeFilesRequest,
 ): Outcome<GradedSurvey> {
   const gauged = withGauge(request.settings, own ?? request.gauge);
-  const settings = gauged.value;
-  if (settings === undefined) return { diagnostics: gauged.diagnostics };
+  const inForce = withGauge(request.settings, soundGauge(own) ?? request.gauge).value;
+  if (gauged.value === undefined || inForce === undefined) {
+    return { diagnostics: gauged.diagnostics };
+  }
+  // Whoever put a gauge right that failed still reads what it reads then.
+  const settings = { ...inForce, adjustment: gauged.value.adjustment };
   const asRead = request.marked
     ? { ...readings, readings: readings.readings.map((one) => ({ ...one, marked: true })) }
     : readings;
@@ -53,7 +58,8 @@ function surveyed(
     inputs: [],
   });
   // What is said of the gauge of everybody is said once.
-  const all = [...(own === undefined ? [] : gauged.diagnostics), ...diagnostics];
+  const ofOwn = own === undefined ? [] : gauged.diagnostics.map((one) => asScored(one, own));
+  const all = [...ofOwn, ...diagnostics];
   return value === undefined
     ? { diagnostics: all }
     : {
@@ -65,6 +71,15 @@ function surveyed(
         diagnostics: all,
       };
 }
+
+/** A gauge that failed widens nothing, whatever a survey by it would make of that. */
+const asScored = (said: Diagnostic, { name }: NamedGauge): Diagnostic =>
+  said.code === 'gauge-failed'
+    ? {
+        ...said,
+        message: `the gauge of ${name} failed its check on shims: its readings are scored as by the usual gauge`,
+      }
+    : said;
 
 /** A gauge that repeats well on flat shims is set down on a car no better than is usual. */
 const onCar = (
