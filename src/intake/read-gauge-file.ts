@@ -16,6 +16,7 @@ import { tellHiddenRows } from './doubts/hidden-rows.ts';
 import { tellLinesAgainst } from './doubts/lines-against.ts';
 import { doubtLinesLikeRows } from './doubts/lines-like-rows.ts';
 import { tellNotesAgainstRows } from './doubts/notes-against-rows.ts';
+import { tellPlacePoints } from './doubts/place-points.ts';
 import { tellPointsApart } from './doubts/points-read-apart.ts';
 import { tellQuietMeans } from './doubts/quiet-means.ts';
 import { tellRepeatedRows } from './doubts/repeated-rows.ts';
@@ -131,6 +132,7 @@ function readGaugeText(
   tellQuietMeans(settled.tables, findings);
   for (const { table, rules } of settled.tables) {
     tellNotesAgainstRows(table, rules.unit, split.value.context.isPanel, findings);
+    tellPlacePoints(table, findings);
   }
   const { doubtfulUnder } = options.plausible;
   tellThinReadings(collected.readings, doubtfulUnder, split.value.source, findings);

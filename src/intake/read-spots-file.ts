@@ -56,6 +56,8 @@ export type SpotRow = {
   readonly colourOnPad: boolean | null;
   readonly temperature: DegreesCelsius | null;
   readonly note: string;
+  /** A cell of the row as it is written, without blanks around it. */
+  readonly textOf: (role: SpotRole) => string;
   /** Where a cell of the row stands. */
   readonly placeOf: (role: SpotRole) => Place;
 };
@@ -128,6 +130,7 @@ function readRow(cells: Cells, units: Units, largest: Micrometres): SpotRow {
     colourOnPad: readFlag(cells),
     temperature: temperature === null ? null : degreesCelsius(temperature),
     note: cells.text('note'),
+    textOf: cells.text,
     placeOf: cells.placeOf,
   };
 }

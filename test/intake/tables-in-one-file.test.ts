@@ -76,3 +76,23 @@ test('names of panels right above another header are refused, for they may say w
   });
   expect(said?.message).toContain('"roof" and "bonnet" may name the panels below');
 });
+
+test('panels that stand in two tables side by side are told, a list that goes on beside itself is not', () => {
+  const names = 'panel;um;panel;um\n';
+  expect(briefs(`${names}bonnet;120;bonnet;121\nroof;121;roof;122\n`)).toEqual([
+    '2:12+6 warning reading-doubted',
+  ]);
+  expect(briefs(`${names}bonnet;120;roof;121\nroof;121;boot;122\n`)).toEqual([]);
+});
+
+test('a day that stands again between rows parts nothing', () => {
+  const text = 'panel,reading_um\n2026-03-02,\nroof,120\n2026-03-02,\nboot,117\n';
+  expect(briefs(text)).toEqual([]);
+  expect(values(text)).toHaveLength(2);
+});
+
+test('days above the rows of two vehicles part nothing', () => {
+  const rows = (vehicle: string, day: string) => `Vehicle: ${vehicle}\n${day}\nroof,120\n`;
+  const text = `panel,reading_um\n${rows('A', '2026-03-02')}${rows('B', '2026-11-20')}`;
+  expect(briefs(text).filter((brief) => brief.includes('tables-apart'))).toEqual([]);
+});

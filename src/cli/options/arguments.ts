@@ -117,23 +117,26 @@ function optionOf(name: OptionName, command: Command): Option {
   const option = new Option(spec.flags, spec.summary).helpGroup(groupOf(name));
   const choices = name === 'format' ? formatsOf(command) : spec.choices;
   if (choices !== undefined) option.choices(choices);
-  else if (spec.repeatable !== true && /</.test(spec.flags)) option.argParser(parserFor(name));
-  if (spec.once === true) option.argParser(onceOnly(option));
+  else if (spec.repeatable !== true && spec.flags.includes('<')) option.argParser(parserFor(name));
   if (spec.repeatable === true) {
     option.argParser((value: string, before: readonly string[] = []) => [...before, value]);
-  }
+  } else if (spec.flags.includes('<')) option.argParser(onceOnly(option));
   return option;
 }
 
 /** A second value that says otherwise is refused: none of the two is the last word. */
-const onceOnly =
-  ({ parseArg }: Option) =>
-  (text: string, before?: string) => {
+function onceOnly({ parseArg }: Option): (text: string, read: unknown) => unknown {
+  let before: string | undefined;
+  return (text, read) => {
     if (before !== undefined && before !== text) {
-      throw new InvalidArgumentError(`It is ${before} already, and cannot be both.`);
+      throw new InvalidArgumentError(`It is ${before} already, ${NOT_BOTH}.`);
     }
-    return parseArg === undefined ? text : parseArg(text, before);
+    before = text;
+    return parseArg === undefined ? text : parseArg(text, read);
   };
+}
+
+const NOT_BOTH = 'and cannot be both';
 
 const parserFor =
   (name: OptionName) =>
@@ -155,8 +158,21 @@ function usageProblem(command: string, { code, message }: CommanderError): Diagn
   return code === 'commander.unknownOption'
     ? error('usage-unknown-option', first, { hint })
     : error('usage-option-value', first.replace(/\.$/, ''), {
-        hint: suggestChoice(first) ?? didYouMean ?? `leastcut ${command} --help says what it takes`,
+        hint:
+          twiceHint(first) ??
+          suggestChoice(first) ??
+          didYouMean ??
+          `leastcut ${command} --help says what it takes`,
       });
+}
+
+/** What to do about an option that was given two values. */
+function twiceHint(sentence: string): string | undefined {
+  const flag = /option '.*?(--[a-z-]+)/.exec(sentence)?.[1];
+  if (flag === undefined || !sentence.includes(NOT_BOTH)) return undefined;
+  return flag === '--spots'
+    ? 'one file holds every trial: put the rows of both under one header, and give each trial a name of its own'
+    : `give ${flag} once`;
 }
 
 /** `--roof` is a panel, and no option. */

@@ -10,9 +10,8 @@ export type OptionSpec = {
   readonly whole?: boolean;
   /** Words that stand for what may also be typed as it is. */
   readonly words?: Readonly<Record<string, string>>;
+  /** Each value counts; of any other option a second value that says otherwise is refused. */
   readonly repeatable?: boolean;
-  /** What it says is said once: two different values are refused. */
-  readonly once?: boolean;
   /** It may stand in the environment, as LEASTCUT_ and its name. */
   readonly environment?: boolean;
 };

@@ -23,7 +23,6 @@ export const vehicleSpecs = {
     flags: '--kind <kind>',
     summary: 'what the quote is: an estimate may change, a quotation is a fixed offer',
     choices: ['estimate', 'quotation'],
-    once: true,
   },
   date: {
     flags: '--date <date>',

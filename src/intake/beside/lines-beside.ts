@@ -5,6 +5,13 @@
 
 import { markerLegend } from '../cells/markers.ts';
 import { unitNamed } from '../cells/unit.ts';
+import {
+  dayAlone,
+  namesVisit,
+  saysBeforeOrAfter,
+  visitsHint,
+  withoutDay,
+} from '../cells/visit-words.ts';
 import { type Layout, type LayoutContext, layoutOf } from '../header/layout.ts';
 import {
   isDataRow,
@@ -115,26 +122,58 @@ export function setsApart(
 
 /** `After`, `Nach dem Polieren`, `Stage 2`, amid the rows: those below are of another survey. */
 const laterStage =
-  /^(?:(?:after|afterwards|nach|nachher|danach|apr[eè]s|despu[eé]s|dopo)(?:\s.*)?|(?:stage|step|pass|session|visit|round|stufe|[eé]tape|passage|etapa|fase)\s*[2-9])$/iu;
+  /^(?:(?:after|afterwards|nach|nachher|danach|apr[eè]s|despu[eé]s|dopo|depois|ap[oó]s|po|efter|etter|после|після)(?:\s\D.*)?|(?:stage|step|pass|round|stufe|[eé]tape|passage|etapa|fase)\s*[2-9])$/iu;
 
-/** Whether a line between two rows of a table says that what follows was measured later. */
+/** Whether a line between two rows of a table, or above its names, says that what follows was measured later. */
 export function beginsLaterStage(
   row: Row,
   next: Row | undefined,
-  { rows, tables, layout }: State,
+  { rows, tables, layout, header }: State,
   { context }: Reader,
 ): boolean {
-  const text = loneText(row);
-  if (text === undefined || next === undefined || !isDataRow(next, layout)) return false;
-  return rows.length + tables.length > 0 && laterStage.test(text) && !context.isPanel(text);
+  const text = visitText(row);
+  if (text === undefined || next === undefined || rows.length + tables.length === 0) return false;
+  if (!isDataRow(next, layout) && !sameNames(next, header)) return false;
+  const said = withoutDay(text);
+  return (laterStage.test(said) || namesVisit(said)) && !context.isPanel(text);
+}
+
+/** `Visit 2`, `Visit 2, 2026-11-20`: a line of text, and perhaps its day in a cell of its own. */
+function visitText(row: Row): string | undefined {
+  const [first = 0, second, third] = filledCells(row);
+  if (second === undefined) return loneText(row);
+  const isDay = third === undefined && dayAlone(cellText(row, second)) !== undefined;
+  return isDay ? cellText(row, first) : undefined;
+}
+
+/** The day of a row that holds nothing else, but where a column of times may hold it for the rows below. */
+export function dayOfRows(row: Row, { layout }: State): string | undefined {
+  const [only = 0, more] = filledCells(row);
+  return more === undefined && only !== layout.columns.get('time')
+    ? dayAlone(cellText(row, only))
+    : undefined;
+}
+
+/** Whether rows of the same vehicle stand above, of another day or of none that was said. */
+export function beginsLaterDay(
+  day: string,
+  { rows, tables, metadata, given, layout }: State,
+): boolean {
+  if (layout.columns.has('vehicle')) return false;
+  const isBelow = rows.length > 0 || tables.some((one) => one.given.vehicle === given.vehicle);
+  return isBelow && !metadata.some(({ value }) => value.includes(day));
 }
 
 export function tellApart(row: Row, { findings, ...where }: Reader): void {
   const [column = 0] = filledCells(row);
+  const text = cellText(row, column);
+  const isVisit = saysBeforeOrAfter(text) || namesVisit(text) || dayAlone(text) !== undefined;
   findings.add('error', 'tables-apart', () => ({
-    message: `"${cellText(row, column)}" sets the rows below apart from those above, and not by vehicle or panel`,
+    message: `"${text}" sets the rows below apart from those above, and not by vehicle or panel`,
     at: placeOf(where, row, column),
-    hint: 'put the tables in files of their own, or delete the one that is not wanted',
+    hint: isVisit
+      ? visitsHint
+      : 'put the tables in files of their own, or delete the one that is not wanted',
   }));
 }
 

@@ -7,6 +7,7 @@
 
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { once } from '../../base/kept.ts';
+import { countLineEnds } from '../rows/lines.ts';
 import { createSource } from '../rows/source.ts';
 
 const [zero, ctrlZ] = ['\0', '\u001a'];
@@ -58,7 +59,7 @@ export function createFileEnd(name: string): FileEnd {
   return { strip, evidence };
 }
 
-const lineEndsIn = (text: string): number => text.split('\n').length - 1;
+const lineEndsIn = (text: string): number => countLineEnds(text, 0, text.length);
 
 function inside(
   name: string,

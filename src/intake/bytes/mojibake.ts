@@ -44,6 +44,7 @@ export type Repairs = Map<string, { readonly by: string; count: number }>;
 
 export function repairTwiceEncoded(text: string, repairs: Repairs): string {
   // The usual file is ASCII, or has its µ by itself.
+  if (!/[&%=\\\x80-\uffff]/.test(text)) return text;
   if (!/[\u00c2-\u00ef┬╬¬Œ]|(?:[&%=]|\\u)[#\w%=]{2,7};?m/u.test(text)) return text;
   let turned = text;
   for (let turn = 0; turn < mostTurns; turn += 1) {

@@ -6,7 +6,6 @@
  * alone. *Open* ones (`1.234`) fit both readings. *Grouped* ones certainly have thousands.
  */
 
-import { remembered } from '../../base/kept.ts';
 import { middleNumber } from './middle-number.ts';
 import {
   type DecimalMark,
@@ -14,8 +13,8 @@ import {
   maySeparateThousands,
   type NumberShape,
   numberOf,
-  numberShape,
   readsTwoWays,
+  shapeOf,
 } from './numbers.ts';
 import { sentinelOf } from './sentinels.ts';
 import { type Largest, unitNamed } from './unit.ts';
@@ -52,9 +51,6 @@ export type SortedNumbers = {
   readonly largest: number;
   readonly thinnest: number;
 };
-
-/** The next piece of a file has the same texts. */
-const shapeOf = remembered(numberShape);
 
 export function sortNumbers(
   counts: TextCounts,

@@ -10,7 +10,7 @@
 import { once } from '../../base/kept.ts';
 import { foldedText, wholeWords } from './doubting-words.ts';
 import { middleNumber } from './middle-number.ts';
-import { numberOf, numberShape } from './numbers.ts';
+import { numberOf, numberShape, shapeOf } from './numbers.ts';
 import { quoted } from './quoted.ts';
 
 /** The line that says it, by the number it says it of. */
@@ -37,20 +37,21 @@ export function declaredNumbers(
 
 function oddNumbers(counts: ReadonlyMap<string, number>, largest: number): ReadonlySet<number> {
   const numbers = [...counts].flatMap(([text, count]): readonly (readonly [number, number])[] => {
-    const shape = numberShape(text);
+    const shape = shapeOf(text);
     return shape === undefined ? [] : [[numberOf(shape), count]];
   });
   const middle = once(() => middleNumber(numbers));
-  return new Set(
-    numbers
-      .map(([number]) => number)
-      .filter(
-        (number) =>
-          number <= 0 ||
-          number > largest ||
-          (/^(\d)\1\1+$/u.test(String(number).replace('.', '')) && number >= FAR * middle()),
-      ),
-  );
+  const least = numbers.reduce((before, [number]) => Math.min(before, number), largest);
+  const isFar = (number: number): boolean =>
+    // Told first, for nearly no number is: the middle is at least the least.
+    number >= FAR * least &&
+    /^(\d)\1\1+$/u.test(String(number).replace('.', '')) &&
+    number >= FAR * middle();
+  const odd = new Set<number>();
+  for (const [number] of numbers) {
+    if (number <= 0 || number > largest || isFar(number)) odd.add(number);
+  }
+  return odd;
 }
 
 const none = wholeWords(

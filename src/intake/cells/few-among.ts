@@ -5,7 +5,7 @@
  * dates the column may be one of dates, or its numbers are lost. One number below 0 is a zero set
  * wrong; where most are, the dash may be a bullet.
  */
-import { numberOf, numberShape } from './numbers.ts';
+import { numberOf, shapeOf } from './numbers.ts';
 import { calendarKind } from './spreadsheet-dates.ts';
 
 export type FewAmong = {
@@ -23,10 +23,11 @@ export function fewAmong(counts: ReadonlyMap<string, number>): FewAmong {
       dates += count;
       continue;
     }
-    const shape = numberShape(text);
+    const shape = shapeOf(text);
     if (shape === undefined) continue;
-    if (numberOf(shape) === -1 && shape.mark === '') minusOnes += count;
-    if (numberOf(shape) < 0) below += count;
+    const number = numberOf(shape);
+    if (number === -1 && shape.mark === '') minusOnes += count;
+    if (number < 0) below += count;
     else above += count;
   }
   return {

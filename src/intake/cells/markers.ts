@@ -96,6 +96,11 @@ const counted = once(
     /(?:valid|includ|kept|count|used|averag|gültig|gezählt|inclu|compt|válid|contad|contat|geldig|geteld)/iu,
 );
 
+const ofSigns = /[*†‡§!?°~]/u;
+/** Whether some line of a text may be such a legend: of most texts none may. */
+export const mayExplainMarkers = (text: string): boolean =>
+  ofSigns.test(text) || ofBrackets.test(text);
+
 /** Lines such as `* = deleted` among the texts around a table; one that says neither is no legend. */
 export function markerLegend(lines: Iterable<string>): MarkerLegend {
   const legend = new Map<string, 'deleted' | 'kept'>();
@@ -106,7 +111,7 @@ export function markerLegend(lines: Iterable<string>): MarkerLegend {
     if (bracketed !== undefined) {
       for (const sign of bracketsNamed(brackets, line)) legend.set(sign, bracketed);
     }
-    if (!/[*†‡§!?°~]/u.test(line)) continue;
+    if (!ofSigns.test(line)) continue;
     const [, sign, words = ''] = legendLine().exec(line.slice(0, 200)) ?? [];
     const meaning = sign === undefined ? undefined : meaningOfLegend(words);
     if (sign !== undefined && meaning !== undefined) legend.set(sign, meaning);

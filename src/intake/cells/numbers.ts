@@ -6,6 +6,7 @@
  * this grammar first and only its checked digits are converted. What a mark means is not settled
  * here: `1.234` has the shape of a decimal, and `readsTwoWays` tells that it may be grouped digits.
  */
+import { remembered } from '../../base/kept.ts';
 import { plainCell } from './cell-text.ts';
 
 export type DecimalMark = '.' | ',';
@@ -43,6 +44,9 @@ export const longestNumber = 40;
 /** How a cell is built if it is a number, else undefined. */
 export const numberShape = (text: string): NumberShape | undefined =>
   plainNumber(text) ?? anyNumber(text);
+
+/** The same, kept for texts that many rows have: the next piece of a long file has them as well. */
+export const shapeOf = remembered(numberShape);
 
 /** The shape of `101` and `101.5`, which nearly all cells have; of any other text undefined. */
 export function plainNumber(text: string): NumberShape | undefined {

@@ -4,7 +4,7 @@
  * It is read in its own unit only where its number can be nothing else: paint in that unit (30 to 650 µm),
  * and no film that is likely in the unit of the column (less than 15 µm, or more than 1300).
  */
-import { numberOf, numberShape } from './numbers.ts';
+import { numberOf, shapeOf } from './numbers.ts';
 import { micrometresPer, type TableUnit, unitNamed } from './unit.ts';
 
 const paint = { least: 30, most: 650 } as const;
@@ -27,7 +27,7 @@ export function ownUnitSentence(
   const own: string[] = [];
   let [numbers, named] = [0, 0];
   for (const [text, count] of counts) {
-    const shape = numberShape(text);
+    const shape = shapeOf(text);
     if (shape === undefined) continue;
     numbers += count;
     const unit = unitNamed(shape.suffix);

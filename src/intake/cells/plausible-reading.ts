@@ -64,8 +64,22 @@ const noFilm = (text: string, reason: string, hint: string): ReadingCell => ({
 });
 
 function tooLargeHint(value: number, unit: TableUnit): string {
+  if (unit === 'mil') return lostMarkInMil(value);
   if (unit !== 'um') return 'is the unit µm?';
   return mayBeDaySerial(value)
     ? 'a spreadsheet counts days so: was a number taken for a date?'
     : 'is the decimal mark missing, or a second reading in the cell?';
 }
+
+/** Films of vehicles, filler left out, are hardly thicker. */
+const MOST_MIL = 12;
+
+/** `469` among readings such as 4.76 is more likely a decimal mark that was lost than the unit of all. */
+function lostMarkInMil(value: number): string {
+  const meant = [10, 100, 1000].map((factor) => value / factor).find(isUsualMil);
+  return meant === undefined
+    ? 'is the unit µm?'
+    : `if the decimal mark was lost (${Number(meant.toPrecision(6))}?), put it right, or leave the cell empty and read the point again; if all numbers are like it, is the unit µm?`;
+}
+
+const isUsualMil = (value: number): boolean => value >= 1 && value <= MOST_MIL;

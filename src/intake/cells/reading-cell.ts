@@ -19,7 +19,7 @@ import {
   splitTail,
 } from './markers.ts';
 import { notReading } from './not-readings.ts';
-import { longestNumber, type NumberShape, numberOf, numberShape } from './numbers.ts';
+import { longestNumber, type NumberShape, numberOf, numberShape, shapeOf } from './numbers.ts';
 import { provesOwnUnit } from './own-unit.ts';
 import { judged, unprovedSign } from './plausible-reading.ts';
 import { quoted } from './quoted.ts';
@@ -71,28 +71,28 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
           `${quoted(text)} stands in brackets, which the file explains as deleted`,
         );
   }
-  const shape = numberShape(plain);
+  const shape = shapeOf(plain);
   if (shape === undefined) return notANumber(text, plain, rules.fewDates);
+  const number = numberOf(shape);
   const { unitText, marker } = splitTail(shape.suffix);
   if (marker !== '') {
     const told = markedNumber(text, marker, rules);
     if (told !== undefined) return told;
   }
-  const unit = unitText === '' ? rules.unit : unitOfCell(text, unitText, numberOf(shape), rules);
+  const unit = unitText === '' ? rules.unit : unitOfCell(text, unitText, number, rules);
   if (typeof unit !== 'string') return unit;
   const largest = largestIn(unit, rules.largest);
-  const declared = rules.declared?.get(numberOf(shape));
+  const declared = rules.declared?.get(number);
   if (declared !== undefined) return excluded('error', declaredReason(text, declared));
-  const written = sentinelOf(numberOf(shape), largest());
+  const written = sentinelOf(number, largest());
   if (written !== undefined) return sentinel(text, written);
-  if (rules.minusOneIsNone === true && numberOf(shape) === -1) {
+  if (rules.minusOneIsNone === true && number === -1) {
     return excluded(
       'missing',
       `${quoted(text)} again and again is what programs write for no value`,
     );
   }
-  if (shape.negative && numberOf(shape) < 0 && rules.fewNegative !== true)
-    return unprovedSign(text);
+  if (shape.negative && number < 0 && rules.fewNegative !== true) return unprovedSign(text);
   if (shape.plusBehind && !rules.decimal.signsBehind && endsRange(shape, unit)) {
     return excluded('over-range', `${quoted(text)} means that much and more`);
   }

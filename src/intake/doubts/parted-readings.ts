@@ -6,17 +6,13 @@
 
 import { groupBy } from '../../base/group-by.ts';
 import { hasLetter } from '../../base/letters.ts';
-import { foldedText, wholeWords } from '../cells/doubting-words.ts';
+import { saysBeforeOrAfter } from '../cells/visit-words.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from '../tables/table.ts';
 
-const laterOrEarlier = wholeWords(
-  `before|after|afterwards|pre|post|vorher|nachher|vor|nach|avant|apres|antes|despues|prima|dopo|voor|na|
-  przed|po|до|после`,
-);
 const mostWords = 6;
 
 export function doubtParted(table: Table, findings: Findings): void {
@@ -29,7 +25,7 @@ export function doubtParted(table: Table, findings: Findings): void {
     if (words.length < 2 || words.length > mostWords) continue;
     const second = partedRow(rows, [panelAt, pointAt], column, words.length);
     if (second === undefined) continue;
-    const isStage = words.some((word) => laterOrEarlier.test(foldedText(word)));
+    const isStage = words.some((word) => saysBeforeOrAfter(word));
     const told = words.map((word) => `"${word}"`).join(', ');
     findings.add(
       isStage ? 'error' : 'warning',

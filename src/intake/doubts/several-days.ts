@@ -8,12 +8,10 @@
 import { type Diagnostic, type Place, warning } from '../../base/diagnostics.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
+import { dayIn } from '../cells/visit-words.ts';
 import type { Metadatum } from '../tables/table.ts';
 
-const DAY = /(?<!\d)(?:\d{4}[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\s?\d{1,2}[-./]\s?\d{2,4})(?!\d)/u;
 const DATE_KEY = /^(?:date|datum|fecha|data|day|tag|jour|measured)\b/iu;
-
-const dayIn = (text: string): string | undefined => DAY.exec(text)?.[0];
 
 /** By the column of times, vehicle by vehicle; else by lines that name a day above each part. */
 export function doubtDays(

@@ -33,7 +33,7 @@ const wordBehind = once(() => /^([ \u00a0]?[([]?)([\p{L}µμ㎛]+)[)\]]?/u);
 const namesNext = /^\s?(?:[:=)\]-]|\.(?=\s))\s*(?=[+−-]?\d)/u;
 const isTime = /^:\d\d(?!\d)/u;
 
-/** Undefined where a stretch of digits is neither a number nor a name: `12:30`, `3rd`, `2024-03-05`, `>2000`. */
+/** Undefined where a stretch of digits is neither a number nor a name: `12:30`, `3rd`, `2024-03-05`, `>2000`, `112+`. */
 export function wordsOfLine(line: string): LineWords | undefined {
   const numbers: NumberInLine[] = [];
   let from = 0;
@@ -43,7 +43,9 @@ export function wordsOfLine(line: string): LineWords | undefined {
     const behind = line.slice(end);
     if (isTime.test(behind) || isDay.test(line.slice(index))) return undefined;
     if (isBound.test(line.slice(0, index))) return undefined;
-    if (/^\d{1,3}$/u.test(text) && namesNext.test(behind)) continue;
+    if (isMore.test(behind)) return undefined;
+    const isName = /^\d{1,3}$/u.test(text) && namesNext.test(behind);
+    if (isName && !wasBefore.test(line.slice(from, index))) continue;
     const unit = unitBehind(behind, end);
     if (unit === undefined && /^\p{L}/u.test(behind)) return undefined;
     const between = line.slice(from, index);
@@ -59,6 +61,11 @@ export function wordsOfLine(line: string): LineWords | undefined {
 
 /** `>2000`, `~110`: beyond the range, or about; `->` and a `~` before a blank only lead on. */
 const isBound = /(?:[<≤≥≈±~]|(?<![-–—=>])>)$/u;
+
+/** `112+`: more than the gauge shows, or a mark of somebody's; `112+118` and `112 + 118` only go on. */
+const isMore = /^\+(?![\d\p{L}])/u;
+/** `(was 125) 100`: the reading before, and no name of the next. */
+const wasBefore = /\bwas\s*$/iu;
 
 const isDay = /^(?:\d{4}-\d\d?-\d\d?|\d{1,2}\/\d{1,2}\/\d{2,4}|\d{1,2}\.\d{1,2}\.\d{2,4})(?!\d)/u;
 

@@ -42,13 +42,12 @@ export function strangeLine(
       const place = source.placeAt(line.row.start + count.at, count.text.length);
       return error('reading-ambiguous', message, { at: place, hint });
     }
-    const doubted = /\d[\d.,]*\s?\?+/u.exec(line.text);
-    if (doubted !== null) {
-      const place = source.placeAt(line.row.start + doubted.index, doubted[0].length);
-      const message = `"${doubted[0]}" is doubted, and nothing says whether the reading counts`;
-      return error('reading-ambiguous', message, {
+    const said = markedIn(line);
+    if (said !== undefined) {
+      const place = source.placeAt(line.row.start + said.at, said.text.length);
+      return error('reading-ambiguous', `"${said.text}" ${said.why}`, {
         at: place,
-        hint: 'take the mark out, or the reading',
+        hint: said.hint,
       });
     }
     const message = `"${piece.text}" is not a panel and its readings, as other lines are`;
@@ -75,6 +74,33 @@ export function strangeLine(
         at,
         hint: `${kerbHint(kerb)}; or ${remedy}`,
       });
+}
+
+const marks = [
+  {
+    pattern: /\d[\d.,]*\s?\?+/u,
+    why: 'is doubted, and nothing says whether the reading counts',
+    hint: 'take the mark out, or the reading',
+  },
+  {
+    pattern: /\d[\d.,]*\+(?![\d\p{L}])/u,
+    why: 'may be more than the gauge could show, or a reading with a mark',
+    hint: 'write the number alone if the gauge showed it, else OL',
+  },
+  {
+    pattern: /[([]?\bwas\s+\d[\d.,]*[)\]]?/iu,
+    why: 'may be what a reading was before, and nothing says of which',
+    hint: 'leave the one number that counts, and take the other out',
+  },
+] as const;
+
+/** What stands at a number of a line and makes it doubtful. */
+function markedIn({ text }: Line): (Piece & Omit<(typeof marks)[number], 'pattern'>) | undefined {
+  for (const { pattern, why, hint } of marks) {
+    const match = pattern.exec(text);
+    if (match !== null) return { text: match[0], at: match.index, why, hint };
+  }
+  return undefined;
 }
 
 /** Before a number: two readings of which one holds, or none that was read off. */

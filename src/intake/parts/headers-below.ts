@@ -25,9 +25,10 @@ export function otherHeader(
 
 /** `Panel;1;2` below rows of one reading: names of columns, where a row would have its numbers. */
 export function countsColumns({ cells }: Row, { columns }: Layout): boolean {
-  const panelAt = columns.get('panel') ?? -1;
-  const counted = [1, 2].every((k) => cells[panelAt + k]?.trim() === String(k));
-  return panelAt !== -1 && counted && roleOfKey((cells[panelAt] ?? '').trim()) === 'panel';
+  const panelAt = columns.get('panel');
+  if (panelAt === undefined) return false;
+  const counted = cells[panelAt + 1]?.trim() === '1' && cells[panelAt + 2]?.trim() === '2';
+  return counted && roleOfKey((cells[panelAt] ?? '').trim()) === 'panel';
 }
 
 const namesPanels = ({ cells }: Row): boolean =>

@@ -18,9 +18,11 @@ export function withoutRowNames(
   rows: readonly Row[],
 ): readonly Row[] | undefined {
   const width = header.cells.length + 1;
-  const below = rows.filter(({ line }) => line > header.line);
-  const first = Number((below[0]?.cells[0] ?? '').trim());
-  if (below.length < fewestRows || (first !== 0 && first !== 1)) return undefined;
+  const start = rows.findIndex(({ line }) => line > header.line);
+  const first = Number((rows[start]?.cells[0] ?? '').trim());
+  if (first !== 0 && first !== 1) return undefined;
+  const below = start === -1 ? [] : rows.slice(start);
+  if (below.length < fewestRows) return undefined;
   const countsRows = below.every(
     ({ cells }, k) => cells.length === width && (cells[0] ?? '').trim() === String(first + k),
   );

@@ -9,7 +9,9 @@
 import { footersOf } from '../beside/footers.ts';
 import { closeForeign, startsForeignTable } from '../beside/foreign-tables.ts';
 import {
+  beginsLaterDay,
   beginsLaterStage,
+  dayOfRows,
   isAside,
   isLegend,
   setsApart,
@@ -157,6 +159,13 @@ function readOther(
   if (startsForeignTable(row, before, next, state, reader)) {
     closeTable(state, reader);
     state.foreign = { header: row, rows: [] };
+    return;
+  }
+  const day = dayOfRows(row, state);
+  if (day !== undefined && next !== undefined) {
+    closeTable(state, reader);
+    if (beginsLaterDay(day, state)) tellApart(row, reader);
+    state.metadata.push({ key: 'date', value: day, line: row.line });
     return;
   }
   if (setsApart(row, next, saying, state, reader) || beginsLaterStage(row, next, state, reader)) {

@@ -230,11 +230,13 @@ function headedTable(
     return { split, hasHeader: true };
   }
   const plain = withoutRowNames(source, delimiter, header, rows.value);
-  const below = (plain ?? rows.value).filter(({ line }) => line > header.line);
+  const all = plain ?? rows.value;
+  const first = all.findIndex(({ line }) => line > header.line);
+  const below = first === -1 ? [] : all.slice(first);
   const layoutInUnit = unitOverNothing(header, below, context) ?? own;
   const counted = settleCounter(layoutInUnit, below);
   const split = found({
-    ...{ source, delimiter, shown: delimiter, rows: plain ?? rows.value, context },
+    ...{ source, delimiter, shown: delimiter, rows: all, context },
     evidence: [
       ...evidence,
       ...(plain === undefined ? [] : [rowNamesSentence]),

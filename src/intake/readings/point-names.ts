@@ -33,12 +33,15 @@ type Group = {
   points: Map<string, Set<number> | number> | undefined;
 };
 
-/** The names of points that are counted on; of a panel with more each is written down. */
-const counted = Array.from({ length: 200 }, (_, k) => String(k + 1));
+/** Points that are counted on, read once; of a panel with more each is written down. */
+const counted = Array.from(
+  { length: 200 },
+  (_, k): NamedPoint => ({ point: String(k + 1), repeat: 1, taken: false }),
+);
 
 /** The points of a group one by one, from when they are no longer in order. */
 function pointsOf(group: Group): Map<string, Set<number> | number> {
-  group.points ??= new Map(counted.slice(0, group.inOrder).map((name) => [name, 1]));
+  group.points ??= new Map(counted.slice(0, group.inOrder).map(({ point }) => [point, 1]));
   return group.points;
 }
 
@@ -72,9 +75,10 @@ export function createPointNames(severalOperators: boolean): PointNames {
       const point = written === '' ? unreserved(group) : written;
       if (!isReading) return { point, repeat: explicit ?? 0, taken: false };
       const isFirst = explicit === undefined || explicit === 1;
-      if (isFirst && group.points === undefined && point === counted[group.inOrder]) {
+      const inOrder = counted[group.inOrder];
+      if (isFirst && group.points === undefined && inOrder?.point === point) {
         group.inOrder += 1;
-        return { point, repeat: 1, taken: false };
+        return inOrder;
       }
       const points = pointsOf(group);
       const before = points.get(point) ?? 0;

@@ -11,6 +11,7 @@ import type { TableUnit } from '../cells/unit.ts';
 import { doubtfulColumns } from '../doubts/shifted-cells.ts';
 import type { Findings } from '../findings.ts';
 import type { ReadingColumn } from '../header/layout.ts';
+import { columnTexts } from '../rows/column-texts.ts';
 import { countLineEnds } from '../rows/lines.ts';
 import { cellColumn, cellText } from '../rows/row.ts';
 import { cellSpan, type Row } from '../rows/tokens.ts';
@@ -72,12 +73,8 @@ export const createCollector = (
 export function reservePoints({ layout, rows }: Table, { names, spelling }: Collector): void {
   const column = layout.columns.get('point');
   if (column === undefined) return;
-  const seen = new Set<string>();
-  for (const { cells } of rows) {
-    const text = cells[column] ?? '';
-    if (seen.has(text)) continue;
-    seen.add(text);
-    names.reserve(spelling.point(spelling.name(text.trim())));
+  for (const text of columnTexts(rows, column).keys()) {
+    names.reserve(spelling.point(spelling.name(text)));
   }
 }
 
@@ -119,12 +116,12 @@ function collectRow(row: Row, reader: Reader): void {
   const unit = settled.unitByRow ? unitOfRow(row, table, collector.findings) : settled.rules.unit;
   if (unit === undefined) return;
   const { readings, header } = table.layout;
-  const unitOf = ({ column }: ReadingColumn) => settled.unitsByColumn?.get(column);
   let point = about.point;
   for (const column of readings) {
     if (column.column >= row.cells.length && (header[column.column]?.text ?? '') === '') break;
     const own = point === about.point ? about : { ...about, point };
-    const named = readCell(row, column, own, unitOf(column) ?? unit, reader);
+    const ofColumn = settled.unitsByColumn?.get(column.column) ?? unit;
+    const named = readCell(row, column, own, ofColumn, reader);
     if (settled.rowsArePoints) point = named ?? point;
   }
 }

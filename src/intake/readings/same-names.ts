@@ -68,8 +68,7 @@ function spellingOfNumbers(tables: readonly Table[], findings: Findings): (text:
   for (const table of tables) {
     const column = table.layout.columns.get('point');
     if (column === undefined) continue;
-    for (const row of table.rows) {
-      const text = cellText(row, column);
+    for (const [text, { row }] of columnTexts(table.rows, column)) {
       if (text === '' || spellings.has(text)) continue;
       const number = pointNumber.exec(text)?.[1];
       if (number === undefined) return (point) => point;

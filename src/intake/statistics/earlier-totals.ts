@@ -22,19 +22,16 @@ export const noTotals: Totals = {
   ...{ least: Number.POSITIVE_INFINITY, most: Number.NEGATIVE_INFINITY },
 };
 
-export function totalsWith(
-  { count, excluded, sum, squares, least, most }: Totals,
-  values: readonly number[],
-  left: number,
-): Totals {
-  const own = { sum, squares, least, most };
+export function totalsWith(before: Totals, values: readonly number[], left: number): Totals {
+  let { sum, squares, least, most } = before;
   for (const value of values) {
-    own.sum += value;
-    own.squares += value ** 2;
-    own.least = Math.min(own.least, value);
-    own.most = Math.max(own.most, value);
+    sum += value;
+    squares += value ** 2;
+    least = Math.min(least, value);
+    most = Math.max(most, value);
   }
-  return { count: count + values.length, excluded: excluded + left, ...own };
+  const count = before.count + values.length;
+  return { count, excluded: before.excluded + left, sum, squares, least, most };
 }
 
 export const valuesIn = (readings: readonly Reading[], unit: TableUnit): readonly number[] =>

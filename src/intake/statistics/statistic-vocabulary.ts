@@ -27,19 +27,20 @@ export const besideNames: StatisticWords = {
 };
 /** May stand behind a panel's name. */
 export const behindNames: StatisticWords = {
+  mean: 'mittel|moy|gem|gns|medel|snitt|среднее|平均|平均值|平均値|均值',
   least: 'min|minimum|minimo',
   most: 'max|maximum|massimo|maximo',
   count: 'count|anzahl|aantal',
-  sum: 'total|sum|summe',
+  sum: 'total|sum|summe|somme|somma|suma|сумма|合計',
   other: 'cov|cv|range|spannweite',
 };
 /** Too short or too common to be looked for beside a name. */
 export const onlyAlone: StatisticWords = {
-  mean: `mittel|ср|moy|media|media aritmetica|prom|gem|sr|medel|gns|overall|mean value|
+  mean: `ср|media|media aritmetica|prom|sr|overall|mean value|
     gesamtdurchschnitt|gesamtmittelwert|gesamtmittel|moyenne generale|media generale|media general|
-    average value|valor medio|valore medio|valeur moyenne|snitt|middelverdi|middelværdi|
+    average value|valor medio|valore medio|valeur moyenne|middelverdi|middelværdi|
     aritmeticky prumer|prumerna hodnota|wartosc srednia|srednia arytmetyczna|aritmetik ortalama|
-    atlagertek|szamtani atlag|medeltal|среднее|среднее значение|среднии|平均|平均值|平均値|均值`,
+    atlagertek|szamtani atlag|medeltal|среднее значение|среднии`,
   median: 'med|mediaan|mediaani|medyan|ortanca|медиана|中位数|中央値',
   deviation: `std abw|st afw|st afwijking|stand afw|std afw|standaard afw|st abw|s abw|stand abw|ec type|ectype|stafw|stafwijking|standafw|sabw|desvtip|devst|desv|desv tip|dev st|
     std avv|st avv|odch stand|smerod odch|sm odchylka|stdafv|dev std|desv est|desv std|desviacion tipica|scarto tipo|standaarddeviatie|
@@ -63,8 +64,8 @@ export const onlyAlone: StatisticWords = {
     number of readings|no of readings|reading count|total readings|total count|anzahl messungen|
     anzahl messwerte|nombre de mesures|numero de medidas|numero de lecturas|numero misure|
     aantal metingen|количество|кол во|个数|数量|件数|データ数|測定数|numar|numar masuratori|broj|broj mjerenja|stevilo|število|arv|mootmiste arv|kiekis|skaits|кількість|брой|πληθος|개수|갯수|측정수`,
-  sum: `somme|suma|somma|som|soma|totale|gesamt|summa|soucet|celkem|toplam|yhteensa|osszeg|osszesen|
-    сума|общо|разом|spolu|suma spolu|ukupno|zbroj|zbir|skupaj|vsota|kokku|summa kokku|is viso|kopa|σύνολο|συνολο|αθροισμα|합계|suma totala|сумма|итого|合计|总和|合計|grand total`,
+  sum: `som|soma|totale|gesamt|summa|soucet|celkem|toplam|yhteensa|osszeg|osszesen|
+    сума|общо|разом|spolu|suma spolu|ukupno|zbroj|zbir|skupaj|vsota|kokku|summa kokku|is viso|kopa|σύνολο|συνολο|αθροισμα|합계|suma totala|итого|razem|lacznie|ogolem|合计|总和|grand total`,
   other: `percentile|quantile|quartile|quantil|perzentil|quartil|percentil|quartile inferiore|lower quartile|upper quartile|q1|q3|iqr|
     rms|mode|modus|modalwert|geometric mean|geometrisches mittel|harmonic mean|std error|standard error|standardfehler|sem|ci|95% ci|95 % ci|confidence interval|konfidenzintervall|vertrauensbereich|verdict|urteil|gesamturteil|min max|max min|span|bereich|streuung|scatter|spread|dispersion|dispersione|spreiding|rozrzut|cv %|cov %|rsd|rsd %|usl|lsl|ucl|lcl|upper limit|lower limit|upper spec limit|
     lower spec limit|oberer grenzwert|unterer grenzwert|obere grenze|untere grenze|

@@ -8,11 +8,12 @@ import { withLegendNames } from '../beside/panel-legend.ts';
 import { decideDecimal } from '../cells/decimal.ts';
 import { declaredNumbers, declaredReason } from '../cells/declared-numbers.ts';
 import { fewAmong } from '../cells/few-among.ts';
-import { type MarkerLegend, markerLegend } from '../cells/markers.ts';
+import { type MarkerLegend, markerLegend, mayExplainMarkers } from '../cells/markers.ts';
 import { ownUnitSentence } from '../cells/own-unit.ts';
 import { remarksSentence } from '../cells/remarks-said.ts';
 import { largestIn } from '../cells/unit.ts';
 import { doubtPairs } from '../doubts/shifted-cells.ts';
+import { doubtSideBySide } from '../doubts/side-by-side-visits.ts';
 import { doubtTwoAboutCommas } from '../doubts/two-about-a-comma.ts';
 import type { Findings } from '../findings.ts';
 import { type IntakeOptions, layoutContext } from '../intake-options.ts';
@@ -50,9 +51,9 @@ export function settleTables(
   const { parts } = inUnits;
   const { isPanel } = context;
   const legend = withLegendNames(parts.tables, isPanel);
-  const apart = legend.tables
-    .flatMap((table) => apartTables(table, context))
-    .flatMap((table) => tablesOfSides(table, context, findings));
+  const besides = legend.tables.map((table) => apartTables(table, context));
+  for (const tables of besides) doubtSideBySide(tables, findings);
+  const apart = besides.flat().flatMap((table) => tablesOfSides(table, context, findings));
   const shaped = apart.map((table) => shapeTable(table, isPanel, findings));
   if (options.decimal !== '.') for (const { table } of shaped) doubtPairs(table, findings);
   const units = decideUnits(shaped, parts, options, findings);
@@ -157,5 +158,5 @@ function legendOf({ tables: [first] }: Parts): MarkerLegend {
   const text = first?.source.text ?? '';
   const ends =
     text.length > 2 * legendRoom ? text.slice(0, legendRoom) + text.slice(-legendRoom) : text;
-  return markerLegend(ends.split('\n'));
+  return mayExplainMarkers(ends) ? markerLegend(ends.split('\n')) : new Map();
 }

@@ -1,9 +1,11 @@
 /** What is said of a file that no line of names stands in: rows of panels that nobody knows, keys, no number at all. */
+
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { quoted } from '../cells/quoted.ts';
 import { readGaugeHeader } from '../header/layout.ts';
+import { understand } from '../headerless/understood-line.ts';
 import { lineFrom } from '../rows/lines.ts';
 import type { Source } from '../rows/source.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
@@ -87,21 +89,23 @@ const mostUnknown = 40;
 
 /** `bonnet 112 - 110`: a panel that is known and numbers behind it, and something else. */
 function unreadNote({ source, rows, isPanel }: Lines): Diagnostic | undefined {
-  for (const row of rows) {
+  const notes = rows.flatMap((row) => {
     const text = lineFrom(source.text, row.start).trimEnd();
     const [before = ''] = /^[^\d]*/u.exec(text) ?? [];
     const name = before.replace(/[\s:=~<>-]+$/u, '').trim();
-    if (before === text || name === '' || !isPanel(name)) continue;
-    return error(
-      'header-missing',
-      `no line names the columns, and ${quoted(text)} is more than a panel and its readings`,
-      {
-        at: source.placeAt(row.start, text.length),
-        hint: `write nothing but the readings behind the panel, ${shown(name)}, or give the columns names: panel, reading_um`,
-      },
-    );
-  }
-  return undefined;
+    return before === text || name === '' || !isPanel(name) ? [] : [{ row, text, name }];
+  });
+  const more = notes.find((line) => understand(line, 'decimal', isPanel) === undefined);
+  const told = more ?? notes[0];
+  if (told === undefined) return undefined;
+  return error(
+    'header-missing',
+    `no line names the columns, and ${quoted(told.text)} is more than a panel and its readings`,
+    {
+      at: source.placeAt(told.row.start, told.text.length),
+      hint: `write nothing but the readings behind the panel, ${shown(told.name)}, or give the columns names: panel, reading_um`,
+    },
+  );
 }
 const shown = (name: string): string => quoted(`${name} 112 109 µm`);
 

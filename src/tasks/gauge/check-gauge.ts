@@ -23,7 +23,9 @@ import {
   overallVerdict,
   type PermittedError,
   type Repeatability,
+  reachesFilm,
   repeatabilityOver,
+  whereTested,
 } from '../../film/gauge/gauge-check.ts';
 import { displayStep } from '../../film/panel-points.ts';
 import type { Gauge } from '../../formats/gauge.ts';
@@ -57,6 +59,8 @@ export type CheckedGauge = {
   readonly assumptions: readonly Assumption[];
   readonly gauge: Gauge | undefined;
   readonly verdict: GaugeVerdict;
+  /** Whether a shim was as thick as a film. */
+  readonly reached: boolean;
   readonly permitted: PermittedError;
   /** 0 where the readings show none. */
   readonly step: Micrometres;
@@ -91,6 +95,7 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
   const drift =
     before === undefined || after === undefined ? [] : driftBetween(before.result, after.result);
   const adjustment = request.adjust ? adjust(runs, drift) : found(null);
+  const reached = reachesFilm(runs.flatMap(({ result }) => result.shims));
   const repeatability = repeatabilityOver(runs.map(({ result }) => result));
   const value = {
     inputs: inputsOf(...request.files),
@@ -99,7 +104,8 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
       ...(repeatability === undefined ? [repeatabilityAssumption(assumedRepeatability)] : []),
     ],
     gauge: request.gauge,
-    verdict: overallVerdict(runs.map(({ result }) => result)),
+    verdict: whereTested(overallVerdict(runs.map(({ result }) => result)), reached),
+    reached,
     permitted: permitted.value,
     step,
     repeatability,

@@ -23,6 +23,7 @@ import { listed } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
 import { panelsAlike } from './panels-alike.ts';
+import { keyingSlipsOf } from './spot-slips.ts';
 
 export type PlacedTrial = { readonly trial: SpotTrial; readonly at: Place };
 
@@ -68,12 +69,13 @@ function toTrial(
   );
   const named = first.defect === '' ? (firstSaid(rows, 'defect') ?? '') : first.defect;
   const kind = named === '' ? usualDefect(model) : defectNamed(named, model);
+  const slips = keyingSlipsOf(rows);
   const diagnostics = [
     ...(combination === undefined ? unknownMethods(first, model) : []),
     ...(kind === undefined ? [unknownDefect(named, first.placeOf('defect'), model)] : []),
     ...disagreements(rows),
     ...doubledMarks(rows),
-    ...gainedFilm(rows, film.measurement.repeatability),
+    ...(slips.length > 0 ? slips : gainedFilm(rows, film.measurement.repeatability)),
   ];
   if (combination === undefined || kind === undefined) return refused(...diagnostics);
   const temperatures = rows.flatMap(({ temperature }) => temperature ?? []);

@@ -49,6 +49,46 @@ describe('words of the command line', () => {
     expect(value).toMatchObject({ options: { panel: ['roof', 'left quarter'] } });
   });
 
+  test('a second value that says otherwise is refused by every option that takes one, and both are named', () => {
+    const takesOne = loaded.flatMap((command) =>
+      optionsOf(command).flatMap((name) => {
+        const { flags, ...spec } = optionSpecs[name];
+        const flag = /--[a-z-]+/.exec(flags)?.[0] ?? '';
+        const isText = !('choices' in spec || 'range' in spec || 'words' in spec);
+        return flags.includes('<') && isText && !('repeatable' in spec) ? [{ command, flag }] : [];
+      }),
+    );
+    const free = takesOne.filter(({ flag }) => !['--aim', '--date', '--encoding'].includes(flag));
+    expect(free.map(({ flag }) => flag)).toContain('--spots');
+    expect(free.map(({ flag }) => flag)).toContain('--job');
+    for (const { command, flag } of free) {
+      const { value, diagnostics } = parse(command.name, [flag, 'one.x', flag, 'two.x']);
+      expect(value, `${command.name} ${flag}`).toBeUndefined();
+      expect(diagnostics[0]).toMatchObject({ code: 'usage-option-value', severity: 'error' });
+      expect(diagnostics[0]?.message).toMatch(/'two\.x' .*one\.x already, and cannot be both/);
+    }
+  });
+
+  test.each([
+    [['--risk-pct', '5', '--risk-pct', '6'], /'6'.* It is 5 already/],
+    [['--aim', 'full', '--aim', 'enhance'], /'enhance'.* It is full already/],
+    [['--format', 'json', '--format', 'csv'], /'csv'.* It is json already/],
+  ])('%j cannot be both', (words, message) => {
+    expect(parse('plan', words).diagnostics[0]?.message).toMatch(message);
+  });
+
+  test('the same value twice is one, and a switch twice is on', () => {
+    const words = ['--spots', 'a.csv', '--spots=a.csv', '--risk-pct', '5', '--risk-pct', '5', '-v'];
+    expect(parse('plan', [...words, '-v']).value).toMatchObject({
+      options: { spots: 'a.csv', riskPct: 5, verbose: true },
+    });
+  });
+
+  test('two files of test spots are refused with how to make one of them', () => {
+    const { diagnostics } = parse('plan', ['--spots', 'a.csv', '--spots', 'b.csv']);
+    expect(diagnostics[0]?.hint).toMatch(/rows of both under one header/);
+  });
+
   test.each([
     ['12.5', 12.5],
     ['0.1', 0.1],

@@ -330,6 +330,17 @@ test.each<[string, number | string]>([
   expect(told(text, ['4.1', '3.9', '4.6'], 'mil')).toBe(expected);
 });
 
+test.each([
+  ['469', 'if the decimal mark was lost (4.69?)'],
+  ['1190', 'if the decimal mark was lost (11.9?)'],
+  ['3400', 'if the decimal mark was lost (3.4?)'],
+])('among readings in mil "%s" is asked whether its decimal mark was lost', (text, hint) => {
+  const cell = readReadingCell(text, rulesOf([text, '4.1', '3.9', '4.6'], 'mil'));
+  expect(cell).toMatchObject({ kind: 'wrong' });
+  expect(cell.complaint?.hint).toContain(hint);
+  expect(cell.complaint?.hint).toContain('is the unit µm?');
+});
+
 test('cells that name their units themselves are converted one by one', () => {
   const rules = { ...rulesOf(['101.5 µm', '4.2 mil'], 'um'), cellsNameUnits: true };
   expect(brief(readReadingCell('101.5 µm', rules))).toBe(101.5);

@@ -95,11 +95,56 @@ export const foundKinds: readonly Kind[] = [
     const { survey, text } = objects(random, '[{"panel":"bonnet","po', '');
     return instance(text, survey);
   }),
+  cells('tables side by side of before and after', 'refused', () =>
+    instance('vorher;;;nachher;;\npanel;1;2;panel;1;2\nbonnet;120;121;bonnet;117;118\n', [], {
+      refusedAt: 1,
+      hint: /leastcut compare/,
+    }),
+  ),
+  cells('tables side by side of two days', 'refused', () =>
+    instance(
+      '2026-03-02,,2026-11-20,\npanel,reading_um,panel,reading_um\nbonnet,120,bonnet,117\n',
+      [],
+      { refusedAt: 1, hint: /leastcut compare/ },
+    ),
+  ),
+  cells('a row of nothing but a later day', 'refused', () =>
+    instance('panel,reading_um\n2026-03-02,\nbonnet,120\n2026-11-20,\nbonnet,117\n', [], {
+      refusedAt: 4,
+      hint: /leastcut compare/,
+    }),
+  ),
+  cells('a line of the second visit above names that stand again', 'refused', () =>
+    instance(
+      'Visit 1, 2026-03-02\npanel,point,reading_um\nbonnet,1,122\n\nVisit 2, 2026-11-20\npanel,point,reading_um\nbonnet,1,112\n',
+      [],
+      { refusedAt: 5, hint: /leastcut compare/ },
+    ),
+  ),
+  cells('a grand total under a column of totals', 'read', () =>
+    instance(
+      'Element;Pomiar 1 (µm);Pomiar 2 (µm);Suma\nbonnet;120;121;241\nroof;130;131;261\nRazem;;;502\n',
+      [
+        { vehicle: null, panel: 'bonnet', point: '1', um: 120 },
+        { vehicle: null, panel: 'bonnet', point: '2', um: 121 },
+        { vehicle: null, panel: 'roof', point: '1', um: 130 },
+        { vehicle: null, panel: 'roof', point: '2', um: 131 },
+      ],
+    ),
+  ),
   note('letters for digits in a note', 'bonnet l12 1O9'),
   note('a crossed-out number in a note', 'bonnet x12 109'),
   note('a number that is about', 'bonnet ~112 109'),
   note('a number beyond the range in a note', 'bonnet 112 >2000'),
   note('what a reading was before, in brackets', 'bonnet 112 109 (was 125)'),
   note('a question mark behind a number of a note', 'bonnet 112? 109'),
+  note('a plus behind a number of a note', 'bonnet 112+ 109'),
+  note('a plus behind a number beyond the range of a note', 'bonnet 112 2000+'),
+  cells('the line that is more than the others, the last one', 'refused', () =>
+    instance('bonnet 112 118\nroof 120 119\nboot lid 99 101 (was 125) 100\n', [], {
+      refusedAt: 3,
+      hint: /leave the one number that counts/,
+    }),
+  ),
   note('two numbers of which one holds', 'bonnet 112 or 121'),
 ];

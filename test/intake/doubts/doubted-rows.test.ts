@@ -69,7 +69,7 @@ describe('a point named by a word', () => {
     expect(briefs(numbered(name))).toContain(`4:6+${name.length} error panel-missing`);
   });
 
-  test.each(['edge', 'oben links', 'A1', '3b'])('%j is a place like any', (name) => {
+  test.each(['oben links', 'A1', '3b'])('%j is a place like any', (name) => {
     expect(briefs(numbered(name))).toEqual([]);
   });
 

@@ -249,3 +249,13 @@ describe('the page of an adjustment that was asked for', () => {
     expect(page).not.toContain('none is needed');
   });
 });
+
+test('a check on the bare plate alone is undecided, says why, and writes a file that says so', () => {
+  const bare = checked([`${header}\n${rows(0, 0, 0.1, 0, 0.2, 0.1, 0.1)}`]);
+  expect(bare).toMatchObject({ verdict: 'undecided', reached: false });
+  const page = renderText(gaugeBlocks(bare, 'um'), { width: 80, paint: (piece) => piece });
+  expect(page).toContain('No shim of 40 µm or more was read');
+  expect(page).toContain('Read shims on either side of the film as well');
+  expect(page).not.toContain('Use the gauge.');
+  expect(JSON.parse(gaugeFileText(bare))).toMatchObject({ verdict: 'undecided' });
+});

@@ -57,6 +57,40 @@ describe('rows of test spots', () => {
     expect(codes('A,roof,da,foam-medium,medium,1,1,,,,50,,,,', second)).toEqual(['spot-disagrees']);
   });
 
+  it.each([
+    [
+      'after',
+      '119.6,11.89',
+      '"11.89" after is a tenth of the other readings of spot "A": 11.89 or 118.9?',
+    ],
+    [
+      'before',
+      '1196,118.9',
+      '"1196" before is ten times the other readings of spot "A": 1196 or 119.6?',
+    ],
+  ])(
+    'with a reading %s that is keyed wrongly are refused, and what was meant is asked',
+    (_, films, message) => {
+      const row = (mark: number, both: string): string =>
+        `A,roof,da,foam-medium,medium,1,${mark},${both},,50,,,,`;
+      const read = readTrials(
+        file(row(1, '119.4,118.7'), row(2, films), row(3, '120.0,119.2')),
+        settings(),
+      );
+      expect(read.value).toBeUndefined();
+      expect(read.diagnostics.map((one) => one.message)).toEqual([message]);
+      expect(read.diagnostics[0]?.at).toMatchObject({ file: 'spots.csv', line: 3 });
+    },
+  );
+
+  it('of one mark alone are refused where its two readings are ten times apart, and not for thick film', () => {
+    const row = (both: string): string => `A,roof,da,foam-medium,medium,1,1,${both},,50,,,,`;
+    expect(codes(row('119.6,11.89'))).toContain('spot-keying-slip');
+    expect(codes(row('410,402'))).toEqual([]);
+    const thick = row('340,338').replace(',1,340', ',2,340');
+    expect(codes(row('110,109'), thick)).toEqual([]);
+  });
+
   it('of one mark twice are refused, and so is what the shop does not have', () => {
     const row = 'A,roof,da,foam-medium,medium,1,1,112,111,,50,,,,';
     expect(codes(row, row)).toEqual(['spot-mark-twice']);

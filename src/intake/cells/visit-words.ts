@@ -1,0 +1,38 @@
+/** Texts that say when something was measured: before the work or after it, on the second visit, on a day. */
+
+import { foldedText, wholeWords } from './doubting-words.ts';
+
+export const visitsHint =
+  'one file for each visit: leastcut compare says what came off between them';
+
+const DAY = /(?<!\d)(?:\d{4}[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\s?\d{1,2}[-./]\s?\d{2,4})(?!\d)/u;
+
+/** A day as it is written. */
+export const dayIn = (text: string): string | undefined => DAY.exec(text)?.[0];
+
+/** The day of a text that holds nothing else, but perhaps the time of day. */
+export function dayAlone(text: string): string | undefined {
+  const day = dayIn(text);
+  const rest = text.replace(DAY, '').replace(/\d{1,2}:\d{2}(?::\d{2})?(?:\s?[ap]m)?/iu, '');
+  return day !== undefined && /^[\s,;T()[\].]*$/u.test(rest) ? day : undefined;
+}
+
+const beforeOrAfter = wholeWords(
+  `before|after|afterwards|pre|post|vorher|nachher|vor|nach|danach|avant|apres|antes|despues|depois|apos|prima|dopo|
+  voor|na|przed|po|pred|fore|innan|efter|før|etter|ennen|jalkeen|elott|utan|inainte|dupa|prije|poslije|posle|nakon|
+  prej|enne|parast|pries|pirms|pec|oncesi|sonrasi|sonrası|sonra|до|после|після|преди|след|πριν|μετα|قبل|بعد|לפני|אחרי`,
+);
+/** Written without blanks between words. */
+const signs = /^(?:抛光|打磨|研磨|磨き|施工|作業|작업|연마|광택)?\s?之?(?:前|后|後|전|후)$/u;
+
+export const saysBeforeOrAfter = (text: string): boolean =>
+  beforeOrAfter.test(foldedText(text)) || signs.test(text.trim());
+
+const visits =
+  /^(?:visit|session|besuch|termin|sitzung|visite|seance|visita|sesion|bezoek|wizyta|besok|besøg|besøk|kaynti|navsteva|визит|посещение)\s*(?:n[ro]?[.°]?\s*)?\d$/u;
+/** `Visit 2`, `Besuch 2, 2026-11-20`. */
+export const namesVisit = (text: string): boolean => visits.test(foldedText(withoutDay(text)));
+
+/** What is left of a text without its day. */
+export const withoutDay = (text: string): string =>
+  text.replace(DAY, '').replace(/^[\s,;:()–-]+|[\s,;:()–-]+$/gu, '');
