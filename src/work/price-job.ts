@@ -62,7 +62,7 @@ export type PricedJob = {
   readonly total: Minor;
   /** The total as coins can pay it; the total itself where nothing is rounded to coins. */
   readonly payable: Minor;
-  /** The part of it that is to be paid beforehand. */
+  /** The part of it that is to be paid beforehand, as coins can pay it. */
   readonly deposit: Minor;
 };
 
@@ -81,14 +81,16 @@ export function priceJob(job: Chargeable, list: PriceList): PricedJob {
   });
   const subtotal = total(shown.map(({ amount }) => amount));
   const tax = total(shown.map((line) => line.tax));
-  const payable = list.cashStep === null ? subtotal + tax : toCash(subtotal + tax, list.cashStep);
+  const paid = (amount: Minor): Minor =>
+    list.cashStep === null ? amount : toCash(amount, list.cashStep);
+  const payable = paid(subtotal + tax);
   return {
     lines: shown,
     subtotal,
     tax,
     total: subtotal + tax,
     payable,
-    deposit: divided(payable * list.deposit, WHOLE, list.rounding),
+    deposit: paid(divided(payable * list.deposit, WHOLE, list.rounding)),
   };
 }
 

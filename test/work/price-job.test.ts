@@ -196,7 +196,7 @@ test('dinars have a thousand fils, and what is paid in cash goes to the nearest 
   );
   expect(priced.total).toBe(10_417n); // 50 × 12.500 / 60 = 10.41667
   expect(priced.payable).toBe(10_415n);
-  expect(priced.deposit).toBe(3_472n); // 33.3333 % of 10.415 = 3.471663
+  expect(priced.deposit).toBe(3_470n); // 33.3333 % of 10.415 = 3.471663, in coins of five fils
 });
 
 test('where the tax is in the prices, it is taken out and the lines still add up', () => {

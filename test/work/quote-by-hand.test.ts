@@ -77,5 +77,5 @@ test('a quote by hand: hours, rates, markup, items, discount, minimum, two taxes
 
   expect(priced.total).toBe(91_834n); // 850.00 + 68.34
   expect(priced.payable).toBe(91_835n); // to the nearest five centimes
-  expect(priced.deposit).toBe(27_551n); // 30 % of 918.35 = 275.505, a half goes up
+  expect(priced.deposit).toBe(27_550n); // 30 % of 918.35 = 275.505, in coins of five
 });

@@ -3,7 +3,8 @@
  *
  * `coupe.job.json` says what is known of the job "coupe", `coupe.csv` holds its readings; beside them
  * may lie `coupe.defects.csv`, `coupe.spots.csv` and `coupe.gauge.json`. A file of readings alone is
- * a job as well. Folders within it are not looked into, and results that an earlier run left there are no jobs.
+ * a job as well. Folders within it are not looked into, and results that an earlier run left there are no jobs: both
+ * are told, as is a file that may hold readings in a form that is none of ours.
  */
 import { open, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -22,23 +23,36 @@ const readings = /\.(?:csv|tsv|txt)$/i;
 /** What a command wrote, by what stands in it. */
 export type ResultFile = { readonly path: string; readonly called: string };
 
+/** By name: folders within, and files that may be readings in another form. */
+export type PassedOver = { readonly folders: readonly string[]; readonly files: readonly string[] };
+
+/** What people keep readings in that is no table of text. */
+const otherForms = /\.(?:xlsx?|xlsm|ods|numbers|docx?|odt|rtf|pdf|dat|log|prn|xml|zip|gz)$/i;
+
 export async function folderJobs(
   folder: string,
   columns: readonly string[],
 ): Promise<{
   readonly entries: readonly BatchEntry[];
   readonly results: readonly ResultFile[];
+  readonly passedOver: PassedOver;
 }> {
-  const names = [...(await readdir(folder))].sort(byCode);
+  const all = (await readdir(folder, { withFileTypes: true })).filter(
+    ({ name }) => !name.startsWith('.'),
+  );
+  const folders = all.filter((one) => one.isDirectory()).map(({ name }) => name);
+  const names = all.filter((one) => !one.isDirectory()).map(({ name }) => name);
   const results: ResultFile[] = [];
   const others: string[] = [];
-  for (const name of names) {
+  for (const name of names.sort(byCode)) {
     const path = join(folder, name);
     const called = readings.test(name) ? ownResult(await beginningOf(path)) : undefined;
     if (called === undefined) others.push(name);
     else results.push({ path, called });
   }
-  return { entries: jobsAmong(folder, others, columns), results };
+  const files = others.filter((name) => otherForms.test(name));
+  const passedOver = { folders: folders.sort(byCode), files };
+  return { entries: jobsAmong(folder, others, columns), results, passedOver };
 }
 
 /** Bytes that hold the names of the columns. */

@@ -12,7 +12,7 @@ import type { Command, World } from '../command.ts';
 import { statOrNothing } from '../files/file-status.ts';
 import { utf8Text } from '../files/utf8-text.ts';
 import type { TypedOptions } from '../options.ts';
-import { folderJobs, type ResultFile } from './folder-jobs.ts';
+import { folderJobs, type PassedOver, type ResultFile } from './folder-jobs.ts';
 import { type JobColumns, jobColumns } from './job-columns.ts';
 import { type JobTask, jobTask } from './job-task.ts';
 import { openVehicleJobs, type VehicleJob } from './vehicle-jobs.ts';
@@ -40,8 +40,8 @@ export async function openList(
   const columns = jobColumns(command);
   const known = name === STANDARD_INPUT ? undefined : statOrNothing(name);
   if (known?.isDirectory() === true) {
-    const { entries, results } = await folderJobs(name, columns.columns);
-    const diagnostics = resultsLeftOut(name, results);
+    const { entries, results, passedOver } = await folderJobs(name, columns.columns);
+    const diagnostics = [...resultsLeftOut(name, results), ...leftAlone(name, passedOver)];
     return entries.length === 0
       ? { diagnostics: [...diagnostics, emptyFolder(name)] }
       : { value: listOf(entries, name, columns, options), diagnostics };
@@ -172,6 +172,14 @@ function resultsLeftOut(folder: string, results: readonly ResultFile[]): readonl
           { at: { file: folder }, hint },
         ),
       ];
+}
+
+function leftAlone(folder: string, { folders, files }: PassedOver): readonly Diagnostic[] {
+  const names = [...folders.map((name) => `${name}/`), ...files].map(shownFile);
+  if (names.length === 0) return [];
+  const message = `no job is made of ${inWords(names)}: a job is a file of readings (csv, tsv, txt) in the folder itself`;
+  const hint = 'export readings as CSV; give a folder within as a batch of its own';
+  return [warning('batch-left-alone', message, { at: { file: folder }, hint })];
 }
 
 const emptyFolder = (name: string): Diagnostic =>

@@ -8,14 +8,16 @@ export const keyingNotes = (
   panels: readonly Pick<PanelSurvey, 'panel' | 'points'>[],
   readings: readonly Reading[],
 ): readonly Diagnostic[] =>
-  panels.flatMap(({ panel, points }) =>
-    keyingSlips(points).map((slip) => {
-      const origin = readings.find(
-        (reading) => reading.panel === panel.id && reading.point === slip.point,
-      )?.origin;
-      return note('keying-slip', `${panel.name}: ${keyingQuestion(slip).text}`, {
-        at: origin,
-        hint: 'look at the gauge or read the point again; the value is taken as it is',
-      });
-    }),
-  );
+  panels
+    .filter(({ points }) => keyingSlips(points).length > 0)
+    .flatMap(({ panel, points }) =>
+      keyingSlips(points).map((slip) => {
+        const origin = readings.find(
+          (reading) => reading.panel === panel.id && reading.point === slip.point,
+        )?.origin;
+        return note('keying-slip', `${panel.name}: ${keyingQuestion(slip).text}`, {
+          at: origin,
+          hint: 'look at the gauge or read the point again; the value is taken as it is',
+        });
+      }),
+    );

@@ -49,18 +49,17 @@ export function matchVehicle(
   const idOf = idsOf(labels, template);
   const written = asWritten(readings, idOf);
   const renamed = written.size === 0 ? readings : [...written.keys()];
-  const isTogether = new Set(idOf.values()).size < idOf.size;
+  const isTogether = written.size > 0 && new Set(idOf.values()).size < idOf.size;
   const told = {
     nameOf: (id: string): string => template.panels.find((panel) => panel.id === id)?.name ?? id,
     placeOf: (reading: Reading) => place(written.get(reading) ?? reading, request),
   };
-  const one =
-    vehicle === null ? takenAsOneVehicle(renamed, request.intake.plausible, told) : undefined;
-  if (one !== undefined && hasErrors(one.diagnostics)) return { diagnostics: one.diagnostics };
+  const one = takenAsOneVehicle(vehicle, renamed, request.intake.plausible, told);
+  if (hasErrors(one.diagnostics)) return { diagnostics: one.diagnostics };
   const assumptions = [
     ...(best === undefined ? [] : templateAssumption(template, best.tied)),
     ...scaled.value.assumptions,
-    ...(one?.assumptions ?? []),
+    ...one.assumptions,
   ];
   return {
     value: { vehicle, template, readings: samePoints(renamed), assumptions },
@@ -71,7 +70,7 @@ export function matchVehicle(
         ? []
         : namesByTemplate(readings, template, request.templates, (own) => place(own, request))),
       ...(isTogether ? namesTogether(written, told) : []),
-      ...(one?.diagnostics ?? []),
+      ...one.diagnostics,
     ],
   };
 }
@@ -95,13 +94,18 @@ function asWritten(
   readings: readonly Reading[],
   idOf: ReadonlyMap<string, string>,
 ): ReadonlyMap<Reading, Reading> {
-  if ([...idOf].every(([label, id]) => label === id)) return new Map();
+  if (areIds(idOf)) return new Map();
   return new Map(
     readings.map((reading) => {
       const panel = idOf.get(reading.panel);
       return [panel === undefined ? reading : { ...reading, panel }, reading];
     }),
   );
+}
+
+function areIds(idOf: ReadonlyMap<string, string>): boolean {
+  for (const [label, id] of idOf) if (label !== id) return false;
+  return true;
 }
 
 function unknownPanels(
@@ -155,14 +159,19 @@ function samePoints(readings: readonly Reading[]): readonly Reading[] {
   });
 }
 
-/** Nearly every vehicle: points on faces, none of them read again. */
+/** Nearly every vehicle: points on faces, panel by panel, none of them read again. */
 function eachReadOnce(readings: readonly Reading[]): boolean {
-  const taken = new Map<string, Set<string>>();
+  const panels = new Set<string>();
+  /** The last panel with a point of that name. */
+  const panelOf = new Map<string, string>();
+  let above: string | undefined;
   for (const { panel, point, layer, place, repeat } of readings) {
     if (repeat !== 1 || layer !== '' || place !== 'face') return false;
-    const points = taken.get(panel) ?? new Set();
-    if (points.has(point)) return false;
-    taken.set(panel, points.add(point));
+    if (panel !== above && panels.has(panel)) return false;
+    if (panelOf.get(point) === panel) return false;
+    if (panel !== above) panels.add(panel);
+    panelOf.set(point, panel);
+    above = panel;
   }
   return true;
 }

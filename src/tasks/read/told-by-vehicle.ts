@@ -10,8 +10,9 @@ export function toldByVehicle(
   diagnostics: readonly Diagnostic[],
   readings: readonly Reading[],
 ): readonly Diagnostic[] {
+  if (diagnostics.length === 0) return diagnostics;
   const names = new Set(readings.map(({ vehicle }) => vehicle));
-  if (diagnostics.length === 0 || names.size < 2) return diagnostics;
+  if (names.size < 2) return diagnostics;
   const byLine = groupBy(readings, ({ origin }) => lineKey(origin));
   return diagnostics.map((one) => {
     if (one.at?.line === undefined) return one;

@@ -51,7 +51,10 @@ describe('files that name no vehicle', () => {
     expect(apart.diagnostics).toMatchObject([{ code: 'files-two-vehicles', severity: 'error' }]);
     // One of two: a panel may have been read at another place.
     const half = readFiles(round({ bonnet: 101, roof: 99 }), round({ bonnet: 112, roof: 109 }));
-    expect(half.diagnostics.map(({ code }) => code)).toEqual(['files-one-vehicle']);
+    expect(half.diagnostics.map(({ code }) => code)).toEqual([
+      'files-one-vehicle',
+      'reading-doubted',
+    ]);
   });
 
   test('may be as far apart as the gauge is held to scatter', () => {
@@ -68,8 +71,50 @@ describe('files that name no vehicle', () => {
     expect(readFiles(round({ bonnet: 101 }), round({ roof: 99 })).diagnostics).toEqual([]);
   });
 
-  test('are nothing to ask about where the vehicle has a column', () => {
-    const named = 'vehicle,panel,point,reading_um\nA,bonnet,1,101\n';
-    expect(readFiles(named, named.replace('101', '150')).diagnostics).toEqual([]);
+  test('and differ at one point of several have that told with both places', () => {
+    const values = { bonnet: 114, roof: 112, boot: 113, 'front right door': 111 };
+    const { value, diagnostics } = readFiles(round(values), round({ ...values, bonnet: 88 }));
+    expect(value).toBeDefined();
+    expect(diagnostics.map(({ code }) => code)).toEqual(['files-one-vehicle', 'reading-doubted']);
+    expect(diagnostics[1]).toMatchObject({
+      message:
+        'point 1 of the bonnet was read in "a.csv", line 2, as well, and the two are too far apart for one place',
+      at: { file: 'b.csv', line: 2 },
+    });
+  });
+});
+
+describe('files of the same vehicle', () => {
+  const ofCar = (id: string, values: Readonly<Record<string, number>>): string =>
+    `vehicle,panel,point,reading_um\n${Object.entries(values)
+      .map(([panel, value]) => `${id},${panel},1,${value}\n`)
+      .join('')}`;
+  const car = { bonnet: 114, roof: 112, boot: 113, 'front right door': 111 };
+
+  test('that read the same points are taken as one visit, aloud, and what lies too far apart is told', () => {
+    const { value, diagnostics } = readFiles(ofCar('K1', car), ofCar('K1', { ...car, bonnet: 88 }));
+    expect(diagnostics).toMatchObject([
+      {
+        code: 'files-one-vehicle',
+        message:
+          '"a.csv" and "b.csv" are of vehicle "K1" and both read point 1 of the bonnet and 3 points more: taken as one visit, their readings as repeats',
+      },
+      { code: 'reading-doubted', at: { file: 'b.csv', line: 2 } },
+    ]);
+    expect(value?.vehicles[0]?.assumptions.map(({ code }) => code)).toContain('files-one-vehicle');
+  });
+
+  test('are refused where most points differ as two visits or two cars do', () => {
+    const { diagnostics } = readFiles(
+      ofCar('K1', car),
+      ofCar('K1', { bonnet: 90, roof: 88, boot: 89, 'front right door': 111 }),
+    );
+    expect(diagnostics).toMatchObject([{ code: 'files-two-vehicles', severity: 'error' }]);
+  });
+
+  test('are nothing to ask about where they are of two vehicles, or read other panels', () => {
+    expect(readFiles(ofCar('K1', car), ofCar('K2', car)).diagnostics).toEqual([]);
+    const { bonnet, ...rest } = car;
+    expect(readFiles(ofCar('K1', { bonnet }), ofCar('K1', rest)).diagnostics).toEqual([]);
   });
 });
