@@ -227,6 +227,11 @@ export const diagnosticCatalogue = {
     meaning: 'The rows of one test spot contradict each other.',
   },
   'spot-mark-twice': { kind: 'data', meaning: 'A mark of a test spot has two rows.' },
+  'spot-keying-slip': {
+    kind: 'data',
+    meaning:
+      'A reading of a test spot is ten times the others of its trial, or a tenth: it may be keyed wrongly.',
+  },
   'spot-film-gained': {
     kind: 'remark',
     meaning: 'A mark of a test spot reads more after than before, beyond the gauge’s noise.',
@@ -252,6 +257,25 @@ export const diagnosticCatalogue = {
     meaning:
       'A comparison is held against a plan that test spots went into, and is not told of the spots.',
   },
+  'compare-not-recorded': {
+    kind: 'remark',
+    meaning:
+      'A panel was read both times, and the film record that is written keeps nothing of what came off it.',
+  },
+  'compare-record-left-out': {
+    kind: 'remark',
+    meaning:
+      'A comparison is held against a plan that a film record went into, and is given no such record, or one that holds less.',
+  },
+  'compare-plan-of-others': {
+    kind: 'remark',
+    meaning:
+      'The plan was made from other readings than those of before the work, or with another side as the nearside.',
+  },
+  'compare-visit-earlier': {
+    kind: 'remark',
+    meaning: 'A visit is added to a film record that holds a later one.',
+  },
   'compare-not-marked': {
     kind: 'remark',
     meaning: 'Points are called alike before and after, and nothing says that they were marked.',
@@ -260,6 +284,10 @@ export const diagnosticCatalogue = {
   'worked-mismatch': {
     kind: 'data',
     meaning: 'The sets that were worked do not fit the steps of the plan.',
+  },
+  'worked-unplanned': {
+    kind: 'remark',
+    meaning: 'Sets were worked on a panel that the plan leaves alone, or does not have.',
   },
   'row-too-long': { kind: 'data', meaning: 'A row has more cells than the header.' },
   'row-too-short': { kind: 'data', meaning: 'A row has too few cells to say what it means.' },
@@ -322,11 +350,13 @@ export const diagnosticCatalogue = {
   },
   'files-one-vehicle': {
     kind: 'remark',
-    meaning: 'Two files without a vehicle read the same points: they are taken as one vehicle.',
+    meaning:
+      'Two files without a vehicle, or of the same, read the same points: they are taken as one visit to one vehicle.',
   },
   'files-two-vehicles': {
     kind: 'data',
-    meaning: 'Two files without a vehicle read the same points too far apart for one vehicle.',
+    meaning:
+      'Two files without a vehicle, or of the same, read the same points too far apart for one visit to one vehicle.',
   },
   'no-readings': { kind: 'data', meaning: 'The input holds no reading.' },
   'panel-missing': { kind: 'data', meaning: 'A row has a reading and no panel.' },
@@ -402,6 +432,10 @@ export const diagnosticCatalogue = {
   'batch-result': {
     kind: 'remark',
     meaning: 'A file in a folder of jobs is what a command of ours wrote: it is no job.',
+  },
+  'batch-left-alone': {
+    kind: 'remark',
+    meaning: 'A folder of jobs holds other folders, or files that may be readings in another form.',
   },
   'init-exists': {
     kind: 'output',

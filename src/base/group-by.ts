@@ -7,11 +7,18 @@ export function groupBy<Key, Item>(
   keyOf: (item: Item) => Key,
 ): Map<Key, OneOrMore<Item>> {
   const groups = new Map<Key, OneOrMore<Item>>();
+  // Items of one key mostly stand together: the key above is not looked up.
+  let above: Key | undefined;
+  let group: OneOrMore<Item> | undefined;
   for (const item of items) {
     const key = keyOf(item);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [item]);
-    else group.push(item);
+    if (group === undefined || key !== above) group = groups.get(key);
+    above = key;
+    if (group !== undefined) group.push(item);
+    else {
+      group = [item];
+      groups.set(key, group);
+    }
   }
   return groups;
 }

@@ -47,6 +47,7 @@ export function chosenColumns(
       ),
     );
   }
+  if (columns.join() === all.join()) return found({ columns, of: (row) => row });
   const places = columns.map((name) => all.indexOf(name));
   return found({ columns, of: (row) => places.map((place) => row[place] ?? null) });
 }

@@ -18,7 +18,11 @@ export const renderCsv = ({ columns, rows }: DataTable): string =>
   [columns, ...rows].map(renderCsvRow).join('');
 
 /** One row, for a table that is written as it grows. */
-export const renderCsvRow = (row: readonly DataCell[]): string => `${row.map(csvCell).join(',')}\n`;
+export function renderCsvRow(row: readonly DataCell[]): string {
+  let line = '';
+  for (let k = 0; k < row.length; k += 1) line += (k === 0 ? '' : ',') + csvCell(row[k] ?? null);
+  return `${line}\n`;
+}
 
 /** Nearly every cell: a text that is itself in any spreadsheet and on any terminal. */
 const PLAIN = /^[A-Za-z0-9][A-Za-z0-9 ._:;/()-]*$/;

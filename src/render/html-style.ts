@@ -99,6 +99,13 @@ figcaption small { display: block; font-size: .85rem; font-weight: 400; color: v
 .form div { display: flex; align-items: flex-end; gap: .5rem; }
 .form i { flex: 1; border-bottom: 1px solid var(--ink); height: 1.3rem; }`;
 
+/** The widest table, of seven figures and a strip, stands whole in a window of half a screen. */
+const middle = `
+@media screen and (max-width: 62rem) {
+  .strip, .axis { width: 11rem; }
+  .strip { height: .95rem; }
+}`;
+
 const narrow = `
 @media screen and (max-width: 44rem) {
   body { margin: 1.25rem auto; }
@@ -160,5 +167,5 @@ const paper = `
 
 export const pageStyle = `
 :root { color-scheme: light dark; ${colours(themes.light)} }
-@media (prefers-color-scheme: dark) { :root { ${colours(themes.dark)} } }${screen}${ticksOnScreen}${narrow}${paper}
+@media (prefers-color-scheme: dark) { :root { ${colours(themes.dark)} } }${screen}${ticksOnScreen}${middle}${narrow}${paper}
 `;

@@ -45,7 +45,7 @@ function valueText(cell: Cell | undefined, column: Column): readonly string[] {
 }
 
 const valueOn = (axis: Column['axis'], value: number): string =>
-  axis === undefined ? figure(value) : stripFigure(value, axis);
+  (axis === undefined ? figure(value) : stripFigure(value, axis)).replace('-', '−');
 
 /** `removed (µm)` is `removed 2.1 µm` with its value. */
 function heading({ title, said, unit }: Column): { readonly said: string; readonly unit: string } {

@@ -1,10 +1,13 @@
 import { displayWidth } from './printable.ts';
 
-/** Words filled into lines, no-break spaces kept together; the second and later lines are indented. */
+/** Where a line may end: not between a number and its degrees, nor at a no-break space. */
+const BREAK = / (?!°C)/;
+
+/** Words filled into lines; the second and later lines are indented. */
 export function wrap(text: string, width: number, indent: string): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
+  for (const word of text.split(BREAK)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && line !== indent && displayWidth(longer) > width) {
       lines.push(line);

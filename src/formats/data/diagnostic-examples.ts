@@ -30,6 +30,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'batch-job-twice': example('batch jobs.csv --command survey', {
     'jobs.csv': 'job,readings\ncoupe,a.csv\ncoupe,b.csv\n',
   }),
+  'batch-left-alone': example('batch a-folder --command survey --workers 1', {
+    'coupe.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nbonnet,3,113\n',
+    'saloon.xlsx': 'x',
+  }),
   'batch-result': example('batch a-folder --command survey --workers 1', {
     'coupe.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nbonnet,3,113\n',
     'quotes.csv': 'job,seq,command,status,exit,vehicle,error\ncoupe,1,quote,done,0,,\n',
@@ -68,9 +72,34 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\n',
     'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
   }),
+  'compare-not-recorded': example(
+    'compare before.csv after.csv --marked --template saloon --record record.json --date 2026-03-31',
+    {
+      'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,1190\nroof,3,114\n',
+      'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+    },
+  ),
   'compare-one-visit': example('compare before.csv', {
     'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
   }),
+  'compare-plan-of-others': example(
+    'compare before.csv after.csv --template saloon --marked --plan plan.json',
+    {
+      'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\n',
+      'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+      'plan.json':
+        '{\n  "schema": "leastcut/plan/1",\n  "vehicle": null,\n  "inputs": [\n    {\n      "file": "spring.csv",\n      "sha256": "0c5f2a1d9b3e4f60718293a4b5c6d7e8f90123456789abcdef0123456789abcd",\n      "decisions": { "layout": "long" }\n    }\n  ],\n  "panels": [\n    {\n      "panel": "roof",\n      "verdict": "leave",\n      "steps": [],\n      "removal_um": { "median": 0, "high": 0 },\n      "zones": []\n    }\n  ]\n}\n',
+    },
+  ),
+  'compare-record-left-out': example(
+    'compare before.csv after.csv --template saloon --marked --plan plan.json',
+    {
+      'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\n',
+      'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+      'plan.json':
+        '{\n  "schema": "leastcut/plan/1",\n  "vehicle": null,\n  "panels": [\n    {\n      "panel": "roof",\n      "verdict": "leave",\n      "steps": [],\n      "removal_um": { "median": 0, "high": 0 },\n      "facts": {\n        "recorded_um": {\n          "value": { "value": 3, "sd": 0.5 },\n          "origin": "job",\n          "where": "record.json:7"\n        }\n      },\n      "zones": []\n    }\n  ]\n}\n',
+    },
+  ),
   'compare-spots-left-out': example(
     'compare before.csv after.csv --template saloon --marked --plan plan.json',
     {
@@ -86,6 +115,15 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'before.csv':
       'vehicle,panel,point,reading_um\nFH-1,roof,1,118\nFH-1,roof,2,121\nFH-1,roof,3,116\n',
   }),
+  'compare-visit-earlier': example(
+    'compare before.csv after.csv --marked --template saloon --film-record record.json --record record.json --date 2025-03-31',
+    {
+      'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\n',
+      'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+      'record.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "visits": [\n    {\n      "date": "2026-02-03",\n      "panels": [{ "panel": "roof", "taken_um": 1, "taken_sd_um": 0.3 }]\n    }\n  ]\n}\n',
+    },
+  ),
   'days-several': example('read input.csv', {
     'input.csv':
       'Date: 2024-01-01\nPanel,um\nBonnet,101\nRoof,99\nDate: 2024-06-01\nPanel,um\nBonnet,97\nRoof,95\n',
@@ -362,6 +400,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'spots.csv':
       'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,119,40\nA,bonnet,da,foam-medium,medium,1,2,113,112.5,40\nA,bonnet,da,foam-medium,medium,1,3,112,111,40\n',
   }),
+  'spot-keying-slip': example('spot spots.csv', {
+    'spots.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,119.4,118.7,40\nA,bonnet,da,foam-medium,medium,1,2,119.6,11.89,40\nA,bonnet,da,foam-medium,medium,1,3,120.0,119.2,40\n',
+  }),
   'spot-mark-twice': example('spot spots.csv', {
     'spots.csv':
       'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,111,40\nA,bonnet,da,foam-medium,medium,1,1,113,112,40\n',
@@ -462,6 +504,18 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
       'plan.json':
         '{\n  "schema": "leastcut/plan/1",\n  "vehicle": "FH-1",\n  "panels": [\n    {\n      "panel": "roof",\n      "verdict": "polish",\n      "steps": [\n        { "machine": "da", "pad": "foam-medium", "product": "medium", "sets": 3, "removal_um": 2.2 },\n        { "machine": "da", "pad": "foam-soft", "product": "fine", "sets": 1, "removal_um": 0.4 }\n      ],\n      "removal_um": { "median": 2.6, "high": 5.2 },\n      "zones": []\n    }\n  ]\n}\n',
       'worked.csv': 'panel,step,sets\nroof,1,2\nroof,3,1\n',
+    },
+  ),
+  'worked-unplanned': example(
+    'compare before.csv after.csv --marked --plan plan.json --worked worked.csv -v',
+    {
+      'after.csv':
+        'vehicle,panel,point,reading_um\nFH-1,roof,1,116\nFH-1,roof,2,119\nFH-1,roof,3,114\nFH-1,bonnet,1,119\nFH-1,bonnet,2,121\n',
+      'before.csv':
+        'vehicle,panel,point,reading_um\nFH-1,roof,1,118\nFH-1,roof,2,121\nFH-1,roof,3,116\nFH-1,bonnet,1,120\nFH-1,bonnet,2,122\n',
+      'plan.json':
+        '{\n  "schema": "leastcut/plan/1",\n  "vehicle": "FH-1",\n  "panels": [\n    {\n      "panel": "roof",\n      "verdict": "polish",\n      "steps": [\n        { "machine": "da", "pad": "foam-medium", "product": "medium", "sets": 3, "removal_um": 2.2 },\n        { "machine": "da", "pad": "foam-soft", "product": "fine", "sets": 1, "removal_um": 0.4 }\n      ],\n      "removal_um": { "median": 2.6, "high": 5.2 },\n      "zones": []\n    }\n  ]\n}\n',
+      'worked.csv': 'panel,step,sets\nroof,1,2\nroof,2,1\nbonnet,1,1\n',
     },
   ),
 };

@@ -82,6 +82,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'spot-disagrees':
     'One spot, one trial: give another combination, or further sets, a spot name of their own.',
   'spot-mark-twice': 'Give each mark one row, with the mean of its readings.',
+  'spot-keying-slip':
+    'Correct the reading; if the gauge did show so, leave both readings of the mark empty.',
   'spot-film-gained':
     'Check the gauge, wipe off polish and wax, let the panel cool, and read the mark again.',
   'spots-mismatch': 'Name the vehicle with --vehicle; each vehicle has its own test spots.',
@@ -91,10 +93,18 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'compare-film-gained':
     'Give the earlier file first. Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again.',
   'compare-spots-left-out': 'Name the test spots with --spots, as for the plan.',
+  'compare-not-recorded':
+    'Read the panels that are named again, or correct the value that looks keyed wrongly, and compare once more.',
+  'compare-record-left-out': 'Name the film record with --film-record, as for the plan.',
+  'compare-plan-of-others':
+    'Give the plan that was made from these readings, with the same nearside.',
+  'compare-visit-earlier':
+    'Look at the day that --date says, and at those of the record; if they are right, nothing is to be done.',
   'compare-not-marked':
     'Mark points before the work and say so in a column "marked"; if they were marked, give --marked.',
   'worked-mismatch':
     'Name each step that the plan has on the panel, by its number or its machine/pad/product, with the sets that were worked, 0 for none.',
+  'worked-unplanned': 'Nothing, if it was worked; else correct the row, or remove it.',
   'plan-mismatch': 'Give the plan of this vehicle, or readings of the vehicle of the plan.',
   'row-too-long': 'Look for a decimal comma or a comma in a note: put that cell in quotes.',
   'row-too-short': 'Add the missing cells; an empty one keeps its comma.',
@@ -152,6 +162,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Write a row for each job, or put the files of readings into the folder that is named.',
   'batch-result':
     'Nothing has to be done: the file is left alone. Kept in a folder of its own it is not told every time.',
+  'batch-left-alone':
+    'Export what holds readings as CSV, tab-separated or plain text; run a batch of its own over a folder within.',
   'stage-order':
     'Move the stage that is named to where the reason asks for it, or leave "order" out: the usual order keeps every rule.',
   'init-exists': 'Name another folder, or move the files that are there away first.',

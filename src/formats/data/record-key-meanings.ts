@@ -576,7 +576,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'What the mark would be if no panel were void, in per cent; null where none is.',
   left_out: 'Trainees whom the figures of panels and of gauge R&R leave out.',
   left_out_as:
-    'Why. slip: the readings hold a slip. made-up: values look made up. copied: values are too like another’s. half-unread: less than half of the panels were read. repeats-alike: the gauge alone leaves it out, as its repeats are all the same figure.',
+    'Why. slip: the readings hold a slip. made-up: values look made up. copied: values are too like another’s. gauge-drift: the gauge drifts. half-unread: less than half of the panels were read. repeats-alike: the gauge alone leaves it out, as its repeats are all the same figure.',
   copied:
     'Pairs of surveys that hold the same values, or nearly the same, more often than chance allows.',
   identical:

@@ -152,6 +152,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Read the car with a gauge that passes.',
   ),
   assumption(
+    'gauge-untested',
+    'No shim of the gauge’s check was as thick as a film: its share of the film is taken to be no better than is usual.',
+    'Check the gauge on shims on either side of the film, and give its new file.',
+  ),
+  assumption(
     'gauge-adjusted',
     'The gauge file holds an adjustment, and every reading of the whole film was put right by it.',
     'Set "adjustment" to null in the gauge file to survey the readings as they stand.',
@@ -353,6 +358,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Of single combinations of the smallest pad the mildest that clears as much of the mark. Where the panel’s own steps take less, as at a lower aim, the spot has to take more, and may need a harsher pad for the same share.',
   ),
   reason('local-left', 'A spot would gain too little at this mark, or may take nothing there.'),
+  reason(
+    'local-over-cut',
+    'More came off this panel than might at a visit on record, and nothing more may go from it: no spot either.',
+  ),
   reason('local-limit', 'What keeps a spot from more sets: the film of that place.'),
   reason('local-haze', 'Stronger sets on a spot would leave haze that no later step clears.'),
   reason('pad-lies-flat', 'The pad is wider than the flat of the panel.'),
@@ -384,6 +393,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason(
     'limit-near-line',
     'The panel is near its line: no more goes than keeps the risk over all that it may be.',
+  ),
+  reason(
+    'limit-colour-at-spot',
+    'Nothing may go from a panel where a test spot left colour on the pad, on paint that should have a clear.',
   ),
   reason('limit-test-spot', 'Nothing may go before a test spot on this very panel.'),
   reason(
@@ -467,6 +480,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'fresh-paint',
     'Paint this young still hardens.',
     'Wait, or ask the paint’s maker when it may be polished.',
+  ),
+  limit(
+    'colour-at-spot',
+    'A test spot left colour on the pad, on paint that should have a clear: it is through the clear there, or the finish is not what was said. Its trial teaches nothing of how the paint gives way.',
+    'Leave the panel alone; settle what the finish is before the car is worked.',
   ),
   limit(
     'test-spot',

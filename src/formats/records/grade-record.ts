@@ -168,7 +168,14 @@ export const gradeRecordSchema = recordOf(
       left_out: z.array(
         z.strictObject({
           trainee: z.string(),
-          left_out_as: z.enum(['slip', 'made-up', 'copied', 'half-unread', 'repeats-alike']),
+          left_out_as: z.enum([
+            'slip',
+            'made-up',
+            'copied',
+            'gauge-drift',
+            'half-unread',
+            'repeats-alike',
+          ]),
         }),
       ),
       copied: z.array(

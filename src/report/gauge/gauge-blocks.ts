@@ -13,7 +13,7 @@ import {
 } from '../../base/sentence.ts';
 import { uncertaintyBudget } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { Drift, GaugeVerdict } from '../../film/gauge/gauge-check.ts';
+import { type Drift, FILM_SHIM, type GaugeVerdict } from '../../film/gauge/gauge-check.ts';
 import type { CheckedGauge, GaugeAdjusted } from '../../tasks/gauge/check-gauge.ts';
 import { adjustmentText, permittedText } from '../../tasks/gauge/gauge-words.ts';
 import { assumedBlocks } from '../assumption-blocks.ts';
@@ -24,7 +24,7 @@ import { type CheckedShim, checkedShims } from './gauge-record.ts';
 
 export const gaugeBlocks = (checked: CheckedGauge, unit: LengthUnit): readonly Block[] => [
   title(heading(checked)),
-  paragraph(null, MEANINGS[checked.verdict]),
+  paragraph(null, meaningOf(checked, unit)),
   gap,
   shimTable(checked, unit),
   gap,
@@ -64,6 +64,15 @@ const MEANINGS: Readonly<Record<GaugeVerdict, string>> = {
   fail: 'On at least one shim the gauge is off by more than its maker permits.',
   undecided: 'On at least one shim the check cannot tell whether the gauge is in order.',
 };
+
+/** Every shim within what is permitted, and none as thick as a film. */
+const isUntested = ({ verdict, reached, runs }: CheckedGauge): boolean =>
+  verdict === 'undecided' && !reached && runs.every(({ result }) => result.verdict === 'pass');
+
+const meaningOf = (checked: CheckedGauge, unit: LengthUnit): string =>
+  isUntested(checked)
+    ? `No shim of ${tell([um(FILM_SHIM, 0)], unit)} or more was read: what the gauge is off by on a film was not tested.`
+    : MEANINGS[checked.verdict];
 
 function shimTable(checked: CheckedGauge, unit: LengthUnit): Block {
   const shims = checkedShims(checked);
@@ -185,7 +194,10 @@ const adjustmentCaution = (
   'A gauge file written with it changes every reading of a survey that is given that file.',
 ];
 
-function whatToDo({ verdict, runs, drift, adjustment }: CheckedGauge): readonly string[] {
+function whatToDo(checked: CheckedGauge): readonly string[] {
+  const { verdict, runs, drift, adjustment } = checked;
+  if (isUntested(checked))
+    return ['Read shims on either side of the film as well, one under it and one above.'];
   if (verdict === 'pass') {
     return drift.some(({ proved }) => proved)
       ? ['It may be used, and is not to be trusted for small differences until it holds still.']

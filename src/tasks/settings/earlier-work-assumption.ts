@@ -9,12 +9,14 @@ import type { EffectiveFacts } from './panel-facts.ts';
 
 /**
  * A record and what is stated both count, as `taken_um` is what went besides the record: one work told in both would
- * count twice, so it is said. That nothing was ever taken is no figure, and nothing is said of it.
+ * count twice, so it is said. That nothing was ever taken is no figure, and nothing is said of it. Named are the panels
+ * that were read.
  */
 export function earlierWorkAssumptions(
   facts: ReadonlyMap<string, EffectiveFacts>,
   { panels }: VehicleTemplate,
   { unknownClear, unknownLife }: FilmModel['earlier'],
+  isRead: (id: string) => boolean,
 ): readonly Assumption[] {
   const about = (
     code: string,
@@ -26,8 +28,9 @@ export function earlierWorkAssumptions(
       const taken = own?.taken.value ?? 0;
       return own !== undefined && taken > 0 && isOf(own, taken);
     });
-    const names = found.length === panels.length ? 'every panel' : panelNames(found).join(', ');
-    return found.length === 0 ? [] : [{ code, ...spoken(said(names)), origin: 'job' }];
+    const read = found.filter(({ id }) => isRead(id));
+    const names = found.length === panels.length ? 'every panel' : panelNames(read).join(', ');
+    return read.length === 0 ? [] : [{ code, ...spoken(said(names)), origin: 'job' }];
   };
   return [
     ...about(

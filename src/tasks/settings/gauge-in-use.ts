@@ -7,8 +7,10 @@ import {
   warning,
 } from '../../base/diagnostics.ts';
 import { spoken } from '../../base/remark.ts';
+import { figure } from '../../base/rounding.ts';
 import { type Sentence, says, tell, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../../film/film-model.ts';
+import { FILM_SHIM } from '../../film/gauge/gauge-check.ts';
 import {
   adjustReadings,
   type GaugeStanding,
@@ -16,6 +18,7 @@ import {
   measuredWith,
   stepBeforeAdjusting,
   tellsRepeatability,
+  untestedShare,
 } from '../../film/gauge/gauge-in-use.ts';
 import type { Reading } from '../../film/reading.ts';
 import type { Gauge } from '../../formats/gauge.ts';
@@ -65,9 +68,18 @@ function gaugeAssumptions(
   measurement: FilmModel['measurement'],
 ): readonly Assumption[] {
   const say = (code: string, said: Sentence): Assumption => ({ code, ...spoken(said), origin });
-  const { verdict, worst } = standing;
+  const { verdict, worst, reached } = standing;
+  const share = untestedShare(measurement, gauge);
   return [
     say('gauge', says`gauge ${name}: ${permittedText(gauge.permitted)}, ${verdictText(verdict)}`),
+    ...(reached === false
+      ? [
+          say(
+            'gauge-untested',
+            says`no shim of ${um(FILM_SHIM, 0)} or more in its check: ± ${figure(100 * share)} % of the film assumed`,
+          ),
+        ]
+      : []),
     ...(verdict === 'fail' && worst !== null
       ? [say('gauge-widened', says`its calibration taken to be off by at least ${um(worst)}`)]
       : []),
@@ -108,12 +120,12 @@ const verdictText = (verdict: GaugeStanding['verdict']): string =>
 
 function gaugeDiagnostics(
   { file, name }: NamedGauge,
-  { verdict, worst }: GaugeStanding,
+  { verdict, worst, reached }: GaugeStanding,
 ): readonly Diagnostic[] {
   const drifted = file.value.drift.filter(({ proved }) => proved);
   return [
     ...(verdict === 'fail' ? [failed(name, worst, file.placeOf(['verdict']))] : []),
-    ...(verdict === 'undecided' ? [undecided(name, file.placeOf(['verdict']))] : []),
+    ...(verdict === 'undecided' ? [undecided(name, reached, file.placeOf(['verdict']))] : []),
     ...(drifted.length === 0 ? [] : [driftedBetween(name, drifted, file.placeOf(['drift']))]),
   ];
 }
@@ -127,11 +139,17 @@ const failed = (name: string, worst: GaugeStanding['worst'], at: Place): Diagnos
     { at, hint: 'read the car with a gauge that passes; or have this one put right, and check it' },
   );
 
-const undecided = (name: string, at: Place): Diagnostic =>
-  note('gauge-undecided', `the check of ${name} could not tell whether the gauge is in order`, {
-    at,
-    hint: 'read each shim five to ten times, on better known shims if there are any',
-  });
+const undecided = (name: string, reached: boolean | null, at: Place): Diagnostic =>
+  reached === false
+    ? warning(
+        'gauge-undecided',
+        `the check of ${name} reads no shim of ${tell([um(FILM_SHIM, 0)], 'um')} or more: what the gauge is off by on a film was not tested`,
+        { at, hint: 'check it on shims on either side of the film, one under it and one above' },
+      )
+    : note('gauge-undecided', `the check of ${name} could not tell whether the gauge is in order`, {
+        at,
+        hint: 'read each shim five to ten times, on better known shims if there are any',
+      });
 
 function driftedBetween(name: string, drifted: Gauge['drift'], at: Place): Diagnostic {
   const most = drifted.reduce((a, b) => (Math.abs(b.change) > Math.abs(a.change) ? b : a));

@@ -1,5 +1,6 @@
 /** What is held of the paint of each panel and where that is from: panel over car, job over built-in. */
 import type { Outcome } from '../../base/diagnostics.ts';
+import { keptWith } from '../../base/kept.ts';
 import { spoken } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
@@ -19,19 +20,21 @@ export type EffectiveFacts = { readonly [Key in keyof PanelFacts]: Effective<Pan
 /** What a job says of the car or of a panel, and where its keys stand. */
 type Said<P extends JobPaint> = { readonly paint: P; readonly whereOf: (key: string) => string };
 
-/** What the film room computes with. */
-export const plainFacts = (facts: EffectiveFacts): PanelFacts => ({
-  finish: facts.finish.value,
-  taken: facts.taken.value,
-  takenSd: facts.takenSd.value,
-  recorded: facts.recorded.value,
-  clear: facts.clear.value,
-  under: facts.under.value,
-  galvanised: facts.galvanised.value,
-  covered: facts.covered.value,
-  clearCoatFailure: facts.clearCoatFailure.value,
-  paintedDaysAgo: facts.paintedDaysAgo.value,
-});
+/** What the film room computes with. Kept: of most panels no more is said than of the car. */
+export const plainFacts = keptWith(
+  (facts: EffectiveFacts): PanelFacts => ({
+    finish: facts.finish.value,
+    taken: facts.taken.value,
+    takenSd: facts.takenSd.value,
+    recorded: facts.recorded.value,
+    clear: facts.clear.value,
+    under: facts.under.value,
+    galvanised: facts.galvanised.value,
+    covered: facts.covered.value,
+    clearCoatFailure: facts.clearCoatFailure.value,
+    paintedDaysAgo: facts.paintedDaysAgo.value,
+  }),
+);
 
 /** Facts of the whole car; what other layers than the job may say of it comes resolved. */
 export function carFacts(
@@ -165,6 +168,7 @@ export function panelFacts(
 ): EffectiveFacts {
   const own = known.job.get(id);
   const recorded = known.recorded.get(id);
+  if (own === undefined && recorded === undefined) return car;
   return {
     ...car,
     ...(own === undefined ? {} : factsSaid(own, 'panel', stated)),
