@@ -136,6 +136,19 @@ describe('a table', () => {
     expect(facts(block)).toEqual(['shim 50.0 µm: off by +0.3 µm', 'shim plate: off by 0.0 µm']);
   });
 
+  test('has the values of a strip below 0 with the minus sign of all other figures', () => {
+    const axis = { from: -1, to: 4, line: 0 };
+    const block: Block = {
+      kind: 'table',
+      columns: [
+        { title: 'panel', align: 'left' },
+        { title: '', said: 'came off', align: 'left', axis },
+      ],
+      rows: [[cell('roof'), { kind: 'strip', values: [-0.4, 1.25], marked: null }]],
+    };
+    expect(facts(block)).toEqual(['roof: came off −0.400, 1.250']);
+  });
+
   test('has a strip as its values', () => {
     const axis = { from: 80, to: 120, line: null };
     const block = (said: string | undefined): Block => ({

@@ -21,10 +21,14 @@ const told = (taken: number | null, onRecord: number | null, takenSd = 1): reado
     takenSd: micrometres(takenSd),
     recorded,
   });
-  return earlierWorkAssumptions(new Map([['bonnet', facts]]), template, filmModel.earlier).map(
-    ({ text }) => text,
-  );
+  return toldOf(new Map([['bonnet', facts]]), () => true);
 };
+
+const toldOf = (
+  facts: ReadonlyMap<string, EffectiveFacts>,
+  isRead: (id: string) => boolean,
+): readonly string[] =>
+  earlierWorkAssumptions(facts, template, filmModel.earlier, isRead).map(({ text }) => text);
 
 describe('what a job states as taken', () => {
   it('is said to be taken as exact where no sd stands beside it, but for nothing at all', () => {
@@ -32,6 +36,19 @@ describe('what a job states as taken', () => {
     expect(
       [told(0, null, 0), told(null, null, 0), told(5, null, 0.5)].map((one) => one.length),
     ).toEqual([0, 0, 0]);
+  });
+  it('is spoken of on panels that were read, and on every panel where it is stated of all', () => {
+    const facts = effective({ ...knownFacts, taken: micrometres(5), takenSd: micrometres(0) });
+    const bonnet = new Map([['bonnet', facts]]);
+    const both = new Map([...bonnet, ['roof', facts] as const]);
+    expect(toldOf(bonnet, (id) => id === 'roof')).toEqual([]);
+    expect(toldOf(both, (id) => id === 'roof')).toEqual([
+      '"taken_um" of every panel taken as exact (no sd)',
+    ]);
+    const three = plainTemplate(plainPanel('roof'), plainPanel('bonnet'), plainPanel('boot-lid'));
+    const isRead = (id: string): boolean => id === 'roof';
+    const [told] = earlierWorkAssumptions(both, three, filmModel.earlier, isRead);
+    expect(told?.text).toBe('"taken_um" of roof taken as exact (no sd)');
   });
   it('is said to let more go where it is less than what is allowed for where nobody knows', () => {
     const { unknownLife } = filmModel.earlier;

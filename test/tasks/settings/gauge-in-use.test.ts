@@ -97,6 +97,16 @@ describe('what a survey rests on', () => {
     const { diagnostics } = using(`${stated}, ${check(1.8, 0.6)}`);
     expect(diagnostics).toMatchObject([{ code: 'gauge-undecided', severity: 'note' }]);
   });
+  test('with a check on the bare plate alone: a warning, and what is assumed of the film', () => {
+    const bare =
+      '"checks": [{ "shim_um": 0, "shim_uncertainty_um": 0, "mean_um": 0.1, "n": 5, "error_um": 0.1, "expanded_um": 0.2, "verdict": "pass" }]';
+    const { settings, diagnostics } = using(`${stated}, ${bare}`);
+    expect(diagnostics).toMatchObject([{ code: 'gauge-undecided', severity: 'warning' }]);
+    expect(said(settings)).toContain(
+      'no shim of 40 µm or more in its check: ± 2 % of the film assumed',
+    );
+    expect(settings.film.measurement.proportional).toBe(0.02);
+  });
   test('with a gauge that moved: a warning with the shim it moved most on', () => {
     const drift = [
       [50, 0.6, true],

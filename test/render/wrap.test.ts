@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest';
+import { wrap } from '../../src/render/wrap.ts';
+
+test('a line ends at no number that its degrees follow, wherever the page ends', () => {
+  for (let width = 8; width < 40; width += 1) {
+    const lines = wrap('panel and room at 20 °C; the next', width, '  ');
+    expect(
+      lines.some((line) => line.includes('20 °C;')),
+      `${width} columns`,
+    ).toBe(true);
+  }
+});
