@@ -10,7 +10,8 @@
  * difference of two hands: it is taken out first. Where V is so far under it that the chance (F on half as many degrees
  * of freedom as there are points, for film near a point is alike) is under the false alarm over all pairs, both
  * are told. At marks the film cancels: there only a copy nearer than two readings of a place can be seen, and no
- * more is usual than what the repeats of both say of two who measure, however far off the rest of the class reads.
+ * more is usual than twice (SD) what the repeats of both say, as nobody sets down at just the same place, however far
+ * off the rest of the class reads.
  */
 import { algorithmA } from '../base/stats/algorithm-a.ts';
 import { fUpperTail } from '../base/stats/incomplete-beta.ts';
@@ -130,6 +131,9 @@ function withoutLine(values: readonly number[]): readonly number[] {
   return values.map((value, x) => value - slope * x);
 }
 
+/** Two hands at one mark differ by where they set down besides: this many times their repeats at most (an assumption). */
+const SET_DOWN_BESIDE = 2;
+
 /** Null where too few others share points with both. */
 function usualVariance(
   { surveys: pair, atMarks }: Between,
@@ -143,7 +147,7 @@ function usualVariance(
   );
   const middle = median(sides.flatMap(({ others }) => others.map(({ variance }) => variance)));
   const repeated = sum(pair.map((survey) => repeatedPointSd(survey, copies) ** 2));
-  return Math.min(sum(brought), middle, atMarks ? repeated : Infinity);
+  return Math.min(sum(brought), middle, atMarks ? SET_DOWN_BESIDE ** 2 * repeated : Infinity);
 }
 
 type ToOther = { readonly other: GradedSurvey; readonly variance: number };

@@ -7,7 +7,7 @@
  *
  * At marks of one name the film of each mark is compared, z = d/√(σ_pt² + s_r²/k + s_r²/k_ref) a mark: where film
  * goes up and down over a panel tells two panels apart whose means are alike. What a hand reads a panel off by is in
- * all its marks, and counts once: z of the mean, and z of each mark about it. Else the means are compared.
+ * all its marks: half of the variance is held to be that, half to be of each mark. Else the means are compared.
  *
  * Each of the two must fit worse as it is named: none that fits its own name is swapped because the other does not.
  */
@@ -38,9 +38,9 @@ export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly 
   );
   const sides = pairs.filter(({ panels: [one, other] }) => one.panel.mirror === other.panel.id);
   const proof = 2 * Math.log(1 / model.slips.falseAlarm);
-  const { questionable, unsatisfactory } = model.scores;
+  const { unsatisfactory } = model.scores;
   const fits = ({ left }: Pair): boolean => left < unsatisfactory;
-  const areBothOff = ({ ofEach }: Pair): boolean => ofEach > questionable ** 2;
+  const areBothOff = ({ ofEach }: Pair): boolean => ofEach > 1;
   if (areAllSwapped(sides, proof) && sides.every(fits)) {
     return [
       toldSides(
@@ -114,11 +114,16 @@ function pairEvidence(
 
 type Fit = { readonly misfit: number; readonly largest: number };
 
-/** The squares of z of the mean, and of each about it. */
+/**
+ * −2·ln of the likelihood of z at n marks of which half the variance is of the panel, in all of its marks, and half of
+ * each mark (an assumption): n·z̄²/(½ + n/2) + Σ(z − z̄)²/½; z² where means are compared.
+ */
 function fitOf(scores: readonly number[]): Fit {
   const centre = mean(scores);
+  const count = scores.length;
+  const about = sum(scores.map((score) => (score - centre) ** 2));
   return {
-    misfit: centre ** 2 + sum(scores.map((score) => (score - centre) ** 2)),
+    misfit: (2 * count * centre ** 2) / (1 + count) + 2 * about,
     largest: Math.max(...scores.map(Math.abs)),
   };
 }

@@ -443,8 +443,8 @@ describe('copied surveys', () => {
     const { sd, usual } = class_.copied[0]?.apart ?? { sd: 0, usual: 0 };
     expect(sd).toBeGreaterThan(0.3);
     expect(sd).toBeLessThan(1.2);
-    // However far the rest is off, at marks two who measure differ by their repeats: two readings of 1.5 µm each.
-    expect(usual).toBeCloseTo(1.5, 9);
+    // However far the rest is off, at marks two who measure differ by twice their repeats: two readings of 1.5 µm each.
+    expect(usual).toBeCloseTo(2 * 1.5, 9);
     const told = class_.trainees.map(({ grade }) =>
       (grade?.reasons ?? []).filter(({ code }) => code === 'survey-copied'),
     );
