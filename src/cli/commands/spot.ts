@@ -54,8 +54,9 @@ export const spotCommand: Command = {
     const diagnostics = [...known, ...spots.diagnostics];
     if (spots.value === undefined) return failed(diagnostics);
     const { trials } = spots.value;
+    const finish = settings.value.facts.finish.value;
     const kept = keptObservations(settings.value, options, (date) =>
-      vehicle === null ? [] : spotObservations(trials, { date, vehicle }),
+      vehicle === null ? [] : spotObservations(trials, { date, vehicle, finish }),
     );
     const result = { ...spots.value, kept };
     const page = pageOptions(settings.value, options);

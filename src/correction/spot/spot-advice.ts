@@ -41,8 +41,8 @@ export function nextRemark(
       return remark(
         'spot-stop-colour',
         finish === 'unknown'
-          ? 'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first'
-          : 'stop: colour on the pad under clear over base means that you are through the clear, or that the finish is not what was said',
+          ? 'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first; nothing is learnt from such a trial'
+          : 'stop: colour on the pad under clear over base means that you are through the clear, or that the finish is not what was said; nothing is learnt from such a trial',
       );
     case 'stop-risk':
       return remark(

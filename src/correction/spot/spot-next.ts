@@ -34,13 +34,17 @@ export type NextCase = {
   readonly model: CorrectionModel;
 };
 
-/** Colour on the pad is normal on single-stage paint; elsewhere it is the base coat, or a wrong finish. */
-export const isThroughClear = (trials: readonly SpotTrial[], finish: Finish): boolean =>
-  !isColourNormal(finish) && trials.some(({ colourOnPad }) => colourOnPad === true);
+/**
+ * Colour on the pad is normal on single-stage paint; elsewhere it is the base coat, or a wrong finish. What such a
+ * trial took says nothing of how a clear gives way.
+ */
+export const isThroughClear = ({ colourOnPad }: SpotTrial, finish: Finish): boolean =>
+  colourOnPad === true && !isColourNormal(finish);
 
 export function nextStep(nextCase: NextCase): NextStep {
   const { trials, finish, aim, hazeAllowed } = nextCase;
-  if (isThroughClear(trials, finish)) return { code: 'stop-colour', combination: null };
+  if (trials.some((trial) => isThroughClear(trial, finish)))
+    return { code: 'stop-colour', combination: null };
   const mildest = nextCase.ladder.find(({ combination }) =>
     trials.some((trial) => trial.combination.id === combination.id && hasCleared(trial, aim)),
   );

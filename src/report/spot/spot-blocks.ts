@@ -123,7 +123,7 @@ function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
 
 function paintLine({ paint, word }: SpotResult): Said {
   const { hardness, depthScale } = paint.removal;
-  const film = paint.provisional ? ['No film was read on the spots: by eye alone.'] : [];
+  const film = paint.provisional ? ['By no film read on a spot that counts.'] : [];
   const told = [
     `${word}: gives way ${factorText(hardness)} as fast as usual paint`,
     `defects ${factorText(depthScale)} as deep as taken`,

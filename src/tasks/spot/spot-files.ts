@@ -17,7 +17,7 @@ import {
   trialAdvice,
 } from '../../correction/spot/spot-advice.ts';
 import { type Rung, spotLadder } from '../../correction/spot/spot-ladder.ts';
-import { type NextStep, nextStep } from '../../correction/spot/spot-next.ts';
+import { isThroughClear, type NextStep, nextStep } from '../../correction/spot/spot-next.ts';
 import { observationOf, removedFilm, type SpotTrial } from '../../correction/spot/spot-trial.ts';
 import { placeAllowance } from '../../film/limits/place-allowance.ts';
 import type { Job } from '../../formats/job/job.ts';
@@ -100,7 +100,10 @@ function judged(all: readonly SpotTrial[], settings: Settings): Judged {
     trial,
     removed: removedFilm(trial.marks, gauge, model.spot.scatterDof),
   }));
-  const observations = trials.map(({ trial, removed }) => observationOf(trial, removed));
+  const finish = facts.finish.value;
+  const observations = trials
+    .filter(({ trial }) => !isThroughClear(trial, finish))
+    .map(({ trial, removed }) => observationOf(trial, removed));
   const paint = paintKnowledge(observations, hardness, model);
   const ladder = spotLadder({
     trials: all,
@@ -110,7 +113,6 @@ function judged(all: readonly SpotTrial[], settings: Settings): Judged {
     budgetAt: budgetOn(all, settings),
     model,
   });
-  const finish = facts.finish.value;
   const nextCase = { trials: all, ladder, paint, finish, aim: aim.share, hazeAllowed, model };
   const next = nextStep(nextCase);
   const asked = next.combination ?? all[0]?.combination;

@@ -45,10 +45,10 @@ describe('what to do next', () => {
 
   test('on colour depends on whether the finish is known', () => {
     expect(said('stop-colour')).toBe(
-      'stop: colour on the pad under clear over base means that you are through the clear, or that the finish is not what was said',
+      'stop: colour on the pad under clear over base means that you are through the clear, or that the finish is not what was said; nothing is learnt from such a trial',
     );
     expect(said('stop-colour', 'unknown')).toBe(
-      'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first',
+      'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first; nothing is learnt from such a trial',
     );
   });
 });
