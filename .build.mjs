@@ -10,7 +10,7 @@
  *   schemas/, man/             what the program says of itself, as files
  */
 import { execFileSync } from 'node:child_process';
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { build, buildSync } from 'esbuild';
 import ts from 'typescript';
@@ -31,7 +31,7 @@ const common = {
 
 const define = { 'import.meta.dirname': '__dirname' };
 
-rmSync(folder, { recursive: true, force: true });
+removeBuild();
 buildSync({
   ...common,
   define,
@@ -65,6 +65,15 @@ writeFileSync(join(folder, 'LICENSES.txt'), licencesOf(metafile.inputs));
 write('src/cli/build/write-schemas.ts', join(folder, 'schemas'));
 write('src/cli/build/write-man.ts', join(folder, 'man'));
 write('src/cli/build/write-cache.ts', folder);
+
+/** What lies in its place goes, if that is what an earlier build left, or an empty folder: nothing else is touched. */
+function removeBuild() {
+  const found = statSync(folder, { throwIfNoEntry: false });
+  const names = found?.isDirectory() ? readdirSync(folder) : undefined;
+  if (found !== undefined && !(names?.length === 0 || names?.includes('main.js')))
+    throw new Error(`${folder} is there and is no build: name another folder, or move it away`);
+  rmSync(folder, { recursive: true, force: true });
+}
 
 /**
  * File by file, and of those only what is used: of the one that it comes as, all classes and tables would be

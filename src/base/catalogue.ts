@@ -210,6 +210,11 @@ export const diagnosticCatalogue = {
     kind: 'data',
     meaning: 'The same rows stand in the file twice.',
   },
+  'visits-together': {
+    kind: 'data',
+    meaning:
+      'A file reads the same panels twice, on two days or otherwise than before: two visits, or two vehicles.',
+  },
   'days-several': {
     kind: 'remark',
     meaning: 'Readings of several days are taken together as one survey of a vehicle.',
@@ -226,15 +231,26 @@ export const diagnosticCatalogue = {
     kind: 'data',
     meaning: 'The rows of one test spot contradict each other.',
   },
+  'spot-in-two-files': {
+    kind: 'data',
+    meaning:
+      'Two files of test spots name the same spot: whether that is one trial written twice or two trials, no file says.',
+  },
   'spot-mark-twice': { kind: 'data', meaning: 'A mark of a test spot has two rows.' },
   'spot-keying-slip': {
     kind: 'data',
     meaning:
       'A reading of a test spot is ten times the others of its trial, or a tenth: it may be keyed wrongly.',
   },
+  'spot-doubted': {
+    kind: 'data',
+    meaning:
+      'A test spot reads what cannot be of its panel or of its sets, or goes on at the place of another: of whose paint it would tell, no one knows.',
+  },
   'spot-film-gained': {
     kind: 'remark',
-    meaning: 'A mark of a test spot reads more after than before, beyond the gauge’s noise.',
+    meaning:
+      'A mark of a test spot reads more after than before, beyond the gauge’s noise, or all of them do: their film does not count.',
   },
   'spots-mismatch': {
     kind: 'data',
@@ -271,6 +287,41 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning:
       'The plan was made from other readings than those of before the work, or with another side as the nearside.',
+  },
+  'stated-clear-too-thick': {
+    kind: 'remark',
+    meaning: 'The clear that is stated is as thick as all the film that was read of a panel.',
+  },
+  'date-in-future': {
+    kind: 'remark',
+    meaning: 'A day that is still to come was given with --date.',
+  },
+  'compare-files-order': {
+    kind: 'data',
+    meaning: 'Files of readings are named in another order than that of the days they tell.',
+  },
+  'compare-visit-again': {
+    kind: 'remark',
+    meaning:
+      'The film record that is given holds the visit that is to be added, as of another day.',
+  },
+  'compare-visit-within': {
+    kind: 'remark',
+    meaning: 'A visit of the film record that is given is a part of what came off here, or may be.',
+  },
+  'compare-visit-twice': {
+    kind: 'data',
+    meaning:
+      'A visit of the film record is a part of what came off, and would count twice; or the readings are those after it, and nothing says that the others are from before it.',
+  },
+  'compare-day-differs': {
+    kind: 'remark',
+    meaning: 'The day of the visit is not between the days that its readings tell.',
+  },
+  'compare-points-swapped': {
+    kind: 'remark',
+    meaning:
+      'Marked points fit far better another way round: two panels exchanged, or a panel numbered from the other end.',
   },
   'compare-visit-earlier': {
     kind: 'remark',

@@ -4,6 +4,7 @@
  */
 
 import { ownPage } from './own-pages.ts';
+import { resultTable } from './result-tables.ts';
 
 export type Taker = {
   readonly commands: readonly string[];
@@ -90,25 +91,11 @@ export function ownTable(cells: readonly string[]): OwnTable | undefined {
   return fitting.find(({ columns }) => columns.length === most);
 }
 
-/** What commands write as csv, by columns that nothing but it has together. */
-const results: readonly { readonly called: string; readonly columns: readonly string[] }[] = [
-  { called: 'the summary of a batch', columns: ['job', 'seq', 'command', 'status', 'exit'] },
-  { called: 'a list of what to buy', columns: ['status', 'material', 'to_buy'] },
-  { called: 'a survey', columns: ['panel', 'condition', 'budget_um', 'bound_by'] },
-  { called: 'a plan', columns: ['panel', 'verdict', 'steps', 'removal_um'] },
-  { called: 'a quote', columns: ['aim', 'line_kind', 'amount_minor', 'total_minor'] },
-  { called: 'a comparison', columns: ['panel', 'removed_um', 'resolved', 'verdict'] },
-  { called: 'a mark book', columns: ['trainee', 'trainee_verdict', 'mark_pct'] },
-  { called: 'a check of a gauge', columns: ['shim_um', 'error_um', 'conformance_prob'] },
-];
-
 /** Which of our results a text is, as far as its beginning tells; nothing of any other text. */
 export function ownResult(beginning: string): string | undefined {
   if (/^\s*\{\s*"schema"\s*:\s*"leastcut\//u.test(beginning)) return 'a record';
   const [head = ''] = beginning.split(/\r\n?|\n/u, 1);
-  const names = head.split(',');
-  const table = results.find(({ columns }) => columns.every((one) => names.includes(one)));
-  return table?.called ?? ownPage(beginning);
+  return resultTable(head) ?? ownPage(beginning);
 }
 
 /** `survey, plan take it as --job FILE`. */

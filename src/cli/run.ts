@@ -14,6 +14,7 @@ import { namedInputs, problemAfterwards, problemBeforehand } from './files/named
 import { endingWith } from './files/standard-output.ts';
 import { remind, showHelp, writeHelp } from './help/show-help.ts';
 import { findCommand, parseArguments, shortHelp } from './options/arguments.ts';
+import { doubtDate } from './options/doubt-date.ts';
 import { readEnvironment } from './options/environment.ts';
 import { offeredForm } from './options/offered-form.ts';
 import { doubtEnding } from './options/output-ending.ts';
@@ -49,7 +50,12 @@ async function runWords(words: readonly string[]): Promise<number> {
   return runCommand(command, parsed.value.operands, options, {
     surroundings: around,
     fromEnvironment,
-    noticed: [...given.diagnostics, ...diagnostics, ...doubtEnding(command, options)],
+    noticed: [
+      ...given.diagnostics,
+      ...diagnostics,
+      ...doubtEnding(command, options),
+      ...doubtDate(options, around.today),
+    ],
   });
 }
 

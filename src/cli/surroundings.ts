@@ -1,5 +1,6 @@
 /** What a run finds around it; read once, in `run.ts`, and handed on as a value. */
 import { homedir } from 'node:os';
+import { localDay } from '../base/calendar.ts';
 import type { Environment } from './options/environment.ts';
 
 export type Surroundings = {
@@ -8,6 +9,8 @@ export type Surroundings = {
   readonly workingDirectory: string | undefined;
   readonly home: string;
   readonly platform: NodeJS.Platform;
+  /** The day by the clock here. */
+  readonly today: string;
 };
 
 export const surroundings = (): Surroundings => ({
@@ -15,6 +18,7 @@ export const surroundings = (): Surroundings => ({
   workingDirectory: currentFolder(),
   home: homedir(),
   platform: process.platform,
+  today: localDay(new Date()),
 });
 
 function currentFolder(): string | undefined {

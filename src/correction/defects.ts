@@ -45,7 +45,7 @@ export function expectedCorrection(
 }
 
 /** The doubt that a removal brings along: Var[ln R] − 2·Cov. */
-export const doubtOf = ({ logSd, withDepth }: ForetoldRemoval): number =>
+export const doubtOf = ({ logSd, withDepth }: Omit<ForetoldRemoval, 'median'>): number =>
   logSd ** 2 - 2 * withDepth;
 
 /** √(σ_D² + Var[ln R/D]). */

@@ -7,7 +7,7 @@
  *
  * What earlier work is known to have taken is put back before: film polished off the others makes no panel thick.
  *
- * Fewer panels than `baselinePanels` are held to what factories paint, where that is less.
+ * Fewer panels than `baselinePanels` are held to what factories paint.
  */
 import { median } from '../base/stats/summary.ts';
 import { add, type Uncertain, uncertain } from '../base/uncertainty.ts';
@@ -53,32 +53,41 @@ export function carBaseline(
     micrometres(film + zinc.mean * (Number(mostGalvanised) - Number(galvanised))),
   );
   const records = recordsOfMiddle(makers.map(({ facts }) => facts));
-  const own = {
-    value: micrometres(median(medians)),
-    uncertain: baselineUncertainty(medians, records, model.measurement),
-    from: 'panels',
-  } as const;
-  const other = ofOtherKind(medians, records, mostGalvanised ? -1 : 1, model);
-  const kinds = mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own };
-  const held =
-    makers.length < model.conditions.baselinePanels ? ofFew(kinds, first.facts, model) : kinds;
-  return { ...held, mostGalvanised, makers: makers.map(({ panel }) => panel) };
+  const kinds =
+    makers.length < model.conditions.baselinePanels
+      ? ofFew(first.facts, model)
+      : ofPanels(medians, records, mostGalvanised, model);
+  return { ...kinds, mostGalvanised, makers: makers.map(({ panel }) => panel) };
 }
 
 type Kinds = Pick<CarBaseline, 'galvanised' | 'other'>;
 
-/**
- * A repaint among few panels would pass for the usual film of the car: they are held to what factories paint where
- * that is less.
- */
-function ofFew(kinds: Kinds, facts: PanelFacts, { layers }: FilmModel): Kinds {
-  const lower = (kind: Baseline, galvanised: boolean): Baseline => {
-    const film = factoryFilm({ ...facts, galvanised }, layers);
-    return film.value < kind.value
-      ? { value: film.value, uncertain: film, from: 'factories' }
-      : kind;
+/** The middle of the panels' medians, which are all of the kind that most of them are. */
+function ofPanels(
+  medians: readonly Micrometres[],
+  records: ReturnType<typeof recordsOfMiddle>,
+  mostGalvanised: boolean,
+  model: FilmModel,
+): Kinds {
+  const own: Baseline = {
+    value: micrometres(median(medians)),
+    uncertain: baselineUncertainty(medians, records, model.measurement),
+    from: 'panels',
   };
-  return { galvanised: lower(kinds.galvanised, true), other: lower(kinds.other, false) };
+  const other = ofOtherKind(medians, records, mostGalvanised ? -1 : 1, model);
+  return mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own };
+}
+
+/**
+ * What factories paint. Of few panels a repaint would pass for the usual film of the car, and film cut back would be
+ * its own measure: the thinner the panel, the more of it would be free.
+ */
+function ofFew(facts: PanelFacts, { layers }: FilmModel): Kinds {
+  const kind = (galvanised: boolean): Baseline => {
+    const film = factoryFilm({ ...facts, galvanised }, layers);
+    return { value: film.value, uncertain: film, from: 'factories' };
+  };
+  return { galvanised: kind(true), other: kind(false) };
 }
 
 /** What a panel of a kind is held to. */

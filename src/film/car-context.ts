@@ -106,7 +106,9 @@ function zonesOf(
   baseline: CarBaseline | null,
   model: FilmModel,
 ): { readonly zones: CarContext['zones']; readonly zoneSpread: Spread } {
-  const suspects = gathered.filter((panel) => mayBeInZones(panel, model));
+  const suspects = gathered.filter(
+    (panel) => mayBeInZones(panel, model) && !isOnFiller(panel, baseline, model),
+  );
   const suspected = new Set(suspects.map(({ panel }) => panel.id));
   const prior = poolPrior(
     without(factory, (id) => suspected.has(id)),
@@ -134,6 +136,18 @@ function zonesOf(
 /** Whether its points lie so that it is in two zones, if film varies little over the other panels. */
 export const mayBeInZones = (panel: GatheredPanel, { zones }: FilmModel): boolean =>
   isRead(panel) && splitZones(panel.points, 0, zones) !== undefined;
+
+/**
+ * Filler was painted over, and clear is sprayed over more than the repair: whatever its other points read, they are no
+ * zone of factory film.
+ */
+const isOnFiller = (
+  panel: GatheredPanel,
+  baseline: CarBaseline | null,
+  model: FilmModel,
+): boolean =>
+  isRead(panel) &&
+  totalFindings(panel, baseline, model).some(({ condition }) => condition === 'filler');
 
 /** Where a panel might be cut in two; null where it may not, or where both parts would be repaint. */
 export function possibleCut(

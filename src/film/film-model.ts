@@ -22,6 +22,11 @@ export type FilmModel = {
     readonly repeatabilityLeastDof: number;
     /** Extra SD at a point marked as curved. */
     readonly curvature: Micrometres;
+    /**
+     * From this thickness of shim a check says something of readings on film. On the bare plate the share of the film is
+     * nothing, and whatever a gauge does with it passes.
+     */
+    readonly filmShim: Micrometres;
     /** More than this no gauge for vehicle paint shows. */
     readonly largestReading: Micrometres;
     /** A middle reading outside these makes the unit of a file doubtful. */
@@ -145,12 +150,14 @@ export type StatedLayer = LayerThickness & {
   readonly within?: { readonly sd: Micrometres; readonly dof: number };
 };
 
-/** A visit that surely took more than might go, and what might, where it says so. */
+/** A visit that took more than might go, and what might, where it says so. */
 export type Overrun = {
   readonly date: string;
   readonly mean: Micrometres;
   readonly sd: Micrometres;
   readonly allowed: Micrometres | null;
+  /** False where what was measured lies over what might go, and what that may be off by reaches under it. */
+  readonly surely: boolean;
 };
 
 /** Film that visits on record took, all together. */
@@ -182,6 +189,8 @@ export type PanelFacts = {
   readonly covered: boolean;
   readonly clearCoatFailure: boolean;
   readonly paintedDaysAgo: number | null;
+  /** Test spots of other panels that put its clear in doubt, as it has none of its own without colour. */
+  readonly colourElsewhere?: readonly string[];
 };
 
 export type LimitPolicy = 'standard' | 'strict';

@@ -10,10 +10,10 @@ export const overrunNotes = ({
 }: Pick<PanelFacts, 'recorded' | 'paintedDaysAgo'>): readonly Remark[] =>
   paintedDaysAgo === null ? (recorded?.overruns ?? []).map(overrunNote) : [];
 
-const overrunNote = ({ date, mean, sd, allowed }: Overrun): Remark =>
+const overrunNote = ({ date, mean, sd, allowed, surely }: Overrun): Remark =>
   remark(
     'overrun-on-record',
-    says`on ${date} more came off than might go, ${bare(mean)} ± ${um(sd)} (SD)${mightGo(allowed)}: its limits count that with its ±; what took so much is not on record, so if it is worked, read marked points after each set`,
+    says`on ${date} ${surely ? 'more' : 'perhaps more'} came off than might go, ${bare(mean)} ± ${um(sd)} (SD)${mightGo(allowed)}: its limits count that with its ±; what took so much is not on record, so if it is worked, read marked points after each set`,
     mean,
   );
 

@@ -1,6 +1,6 @@
 /**
  * A list of jobs as JSON: an array with an object a job, its keys named by what they say. `readings`
- * may be several files; every other value is a text or a number.
+ * and `spots` may be several files; every other value is a text or a number.
  */
 import * as z from 'zod';
 import {
@@ -27,7 +27,11 @@ export type ListedJob = {
 export function readBatchListJson(
   file: string,
   json: string,
-  columns: { readonly columns: readonly string[]; readonly needed: readonly string[] },
+  columns: {
+    readonly columns: readonly string[];
+    readonly needed: readonly string[];
+    readonly several: readonly string[];
+  },
 ): Outcome<readonly ListedJob[]> {
   const { value: document, diagnostics } = parseJson(file, json);
   if (document === undefined) return { diagnostics };
@@ -59,10 +63,10 @@ function otherKind({ value, placeOf }: JsonDocument): Diagnostic | undefined {
 
 type Typed = Readonly<Record<string, string | number | readonly string[]>>;
 
-const listSchema = ({ columns, needed }: Parameters<typeof readBatchListJson>[2]) => {
+const listSchema = ({ columns, needed, several }: Parameters<typeof readBatchListJson>[2]) => {
   const plain = z.union([text, z.number()]);
   const entries = columns.map((key) => {
-    const value = key === 'readings' ? z.union([text, z.array(text).min(1)]) : plain;
+    const value = several.includes(key) ? z.union([text, z.array(text).min(1)]) : plain;
     return [key, needed.includes(key) ? value : value.optional()] as const;
   });
   return z.array(z.strictObject(Object.fromEntries(entries)));

@@ -3,12 +3,22 @@
  * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
  * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs. A panel that
  * carries two films lost what the zone lost that lost most. What might go before that work stands beside it, so that
- * a loss beyond it is not forgotten.
+ * a loss beyond it is not forgotten; so do the test spots of the visit, what they took and whether colour came off.
  */
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
 import type { Overrun, RecordedRemoval } from '../film/film-model.ts';
-import { asQuantity, date, given, identifier, note, text } from './json/setting-values.ts';
+import {
+  asQuantity,
+  between,
+  combination,
+  date,
+  given,
+  identifier,
+  note,
+  text,
+  wholeBetween,
+} from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 
 const readingUm = z.number().min(0).max(2000);
@@ -23,9 +33,28 @@ const takenShape = {
   taken_um: z.number().min(-20).max(100),
   taken_sd_um: z.number().min(0).max(20),
   allowed_um: z.number().min(0).max(100).nullable().optional(),
-  over_allowed: z.boolean().nullable().optional(),
+  over_allowed: z
+    .union([z.boolean(), z.literal('perhaps')])
+    .nullable()
+    .optional(),
   points: z.array(pointSchema).optional(),
 };
+
+const markSchema = z.strictObject({ mark: text, before_um: readingUm, after_um: readingUm });
+
+/** A test spot: its trial, as its file told it, and what that took. */
+const spotSchema = z.strictObject({
+  spot: text,
+  panel: identifier,
+  combination,
+  sets: wholeBetween(1, 50),
+  marks: z.array(markSchema).optional(),
+  cleared_pct: between(0, 100).nullable().optional(),
+  haze_grade: between(0, 4).nullable().optional(),
+  colour_on_pad: z.boolean().nullable().optional(),
+  taken_um: between(0, 100),
+  taken_sd_um: between(0, 20),
+});
 
 const visitSchema = z.strictObject({
   date,
@@ -38,6 +67,7 @@ const visitSchema = z.strictObject({
         .optional(),
     }),
   ),
+  spots: z.array(spotSchema).optional(),
   note: note.optional(),
 });
 
@@ -52,6 +82,11 @@ export const filmRecordSchema = z.strictObject({
 /** As it is written. */
 export type FilmRecordFile = z.output<typeof filmRecordSchema>;
 export type FilmRecordVisit = z.output<typeof visitSchema>;
+export type WrittenSpot = z.output<typeof spotSchema>;
+
+/** A visit as it is counted: no page tells the day of one that is compared just now, or that a plan alone tells of. */
+export type KnownVisit = Omit<FilmRecordVisit, 'date'> & { readonly date: string | null };
+type KnownVisits = Omit<FilmRecordFile, 'visits'> & { readonly visits: readonly KnownVisit[] };
 
 export type RecordedPanel = {
   /** As the record names it. */
@@ -61,15 +96,24 @@ export type RecordedPanel = {
   readonly path: readonly (string | number)[];
 };
 
+export type RecordedSpot = {
+  readonly written: WrittenSpot;
+  /** The visits are counted, as two may be of one day. */
+  readonly visit: number;
+  readonly date: string;
+  readonly path: readonly (string | number)[];
+};
+
 export type FilmRecord = {
   readonly vehicle?: string;
   /** Every panel of every visit, in the order of the file. */
   readonly panels: readonly RecordedPanel[];
+  readonly spots: readonly RecordedSpot[];
   /** What a later visit is added to. */
-  readonly file: FilmRecordFile;
+  readonly file: KnownVisits;
 };
 
-export const filmRecordOf = (file: FilmRecordFile): FilmRecord => ({
+export const filmRecordOf = (file: KnownVisits): FilmRecord => ({
   ...given({ vehicle: file.vehicle }),
   panels: file.visits.flatMap((visit, i) =>
     visit.panels.map((panel, j) => ({
@@ -77,6 +121,16 @@ export const filmRecordOf = (file: FilmRecordFile): FilmRecord => ({
       taken: { ...mostTaken(panel), ...overrunOf(visit.date, panel) },
       path: ['visits', i, 'panels', j],
     })),
+  ),
+  spots: file.visits.flatMap(({ date: day, spots = [] }, visit) =>
+    day === null
+      ? []
+      : spots.map((written, j) => ({
+          written,
+          visit,
+          date: day,
+          path: ['visits', visit, 'spots', j],
+        })),
   ),
   file,
 });
@@ -91,16 +145,27 @@ function mostTaken({ zones = [], ...panel }: FilmRecordVisit['panels'][number]):
   return { mean: micrometres(taken_um), sd: micrometres(taken_sd_um) };
 }
 
-/** Of a panel in zones, what is told of the first that lost more than might go from it. */
+/** Of a panel in zones, what is told of the first that surely lost more than might go from it, else perhaps. */
 function overrunOf(
-  date: string,
+  date: string | null,
   { zones = [], ...panel }: FilmRecordVisit['panels'][number],
 ): { readonly overruns?: readonly Overrun[] } {
-  const over = [panel, ...zones].find(({ over_allowed }) => over_allowed === true);
-  if (over === undefined) return {};
+  const parts = [panel, ...zones];
+  const over =
+    parts.find(({ over_allowed }) => over_allowed === true) ??
+    parts.find(({ over_allowed }) => over_allowed === 'perhaps');
+  if (over === undefined || date === null) return {};
   const allowed = asQuantity(micrometres, over.allowed_um ?? undefined) ?? null;
   const { taken_um, taken_sd_um } = over;
   return {
-    overruns: [{ date, mean: micrometres(taken_um), sd: micrometres(taken_sd_um), allowed }],
+    overruns: [
+      {
+        date,
+        mean: micrometres(taken_um),
+        sd: micrometres(taken_sd_um),
+        allowed,
+        surely: over.over_allowed === true,
+      },
+    ],
   };
 }

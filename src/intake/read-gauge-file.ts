@@ -8,6 +8,7 @@ import { type Diagnostic, error, found, type Outcome, refused } from '../base/di
 import type { Reading } from '../film/reading.ts';
 import { linesOutside } from './beside/lines-outside.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
+import { tellOwnResult } from './bytes/own-result.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
 import { withoutCutReading } from './doubts/cut-end.ts';
@@ -21,11 +22,11 @@ import { tellPointsApart } from './doubts/points-read-apart.ts';
 import { tellQuietMeans } from './doubts/quiet-means.ts';
 import { tellRepeatedRows } from './doubts/repeated-rows.ts';
 import { doubtNines } from './doubts/row-of-nines.ts';
-import { doubtDays } from './doubts/several-days.ts';
 import { tellThinReadings } from './doubts/thin-readings.ts';
 import { doubtUnitComments } from './doubts/unit-comments.ts';
 import { doubtUnit } from './doubts/unit-doubt.ts';
 import { tellUnknownStates } from './doubts/unknown-states.ts';
+import { doubtVisits } from './doubts/visits-together.ts';
 import { createFindings, type Findings } from './findings.ts';
 import { joinedRoles } from './header/columns-by-role.ts';
 import type { GaugeRole } from './header/gauge-vocabulary.ts';
@@ -67,13 +68,18 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
   if (file.piece !== undefined) return readPiece(file.piece, options);
   const decoded = decode(file, { encoding: options.encoding, limits: options.limits });
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
+  const own = tellOwnResult(decoded.value.source);
+  if (own !== undefined) return refused(own);
   return readGaugeText({ ...decoded.value, leftOut: file.leftOut }, options, decoded.diagnostics);
 }
 
 /** What the first piece of a long file decided holds for all that follow. */
 function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeReadings> {
   const { decided } = piece;
-  if (decided === undefined) return readGaugeText(piece, options);
+  if (decided === undefined) {
+    const own = tellOwnResult(piece.source);
+    return own === undefined ? readGaugeText(piece, options) : refused(own);
+  }
   const delimiter = delimiters.find((mark) => mark === decided.delimiter);
   const read = readGaugeText(piece, {
     ...options,
@@ -142,7 +148,8 @@ function readGaugeText(
     settled.tables.map(({ table }) => table),
     findings,
   );
-  findings.addAll(doubtDays(source.name, collected.readings, parts.metadata));
+  const known = { source: split.value.source, metadata: parts.metadata };
+  doubtVisits(settled, collected, { ...known, plausible: options.plausible }, findings);
   for (const claim of settled.claims) checkClaim(claim, findings, earlier);
   if (findings.hasErrors()) return refused(...findings.list());
   const told = decisionsOf({ encoding, evidence }, split.value, parts, settled);
@@ -154,7 +161,10 @@ function readGaugeText(
   return found({ readings, excluded, decisions, panelsSeen }, findings.list());
 }
 
-type Collected = Pick<GaugeReadings, 'readings' | 'excluded' | 'panelsSeen'>;
+type Collected = Pick<GaugeReadings, 'readings' | 'excluded' | 'panelsSeen'> & {
+  /** The readings of each table. */
+  readonly byTable: readonly (readonly Reading[])[];
+};
 
 function collect(
   { tables }: SettledTables,
@@ -172,11 +182,19 @@ function collect(
   const severalOperators = own.some(({ layout }) => layout.columns.has('operator'));
   const collector = createCollector(spelling, severalOperators, findings);
   for (const table of own) reservePoints(table, collector);
-  for (const table of tables) collectTable(table, collector);
   const { readings, excluded } = collector;
+  const starts = tables.map((table) => {
+    const start = readings.length;
+    collectTable(table, collector);
+    return start;
+  });
+  const byTable =
+    tables.length === 1
+      ? [readings]
+      : starts.map((start, k) => readings.slice(start, starts[k + 1]));
   if (readings.length === 0 && !findings.hasErrors()) findings.addAll([noReadings(split)]);
   doubtUnits(tables, readings, options, findings);
-  return { readings, excluded, panelsSeen: panels.seen };
+  return { readings, byTable, excluded, panelsSeen: panels.seen };
 }
 
 function doubtUnits(

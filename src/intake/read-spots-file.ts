@@ -63,7 +63,7 @@ export type SpotRow = {
 };
 
 const NAMES = ['spot', 'panel', 'machine', 'pad', 'product'] as const;
-const MOST_SETS = 50;
+const MOST_SETS = 9;
 
 /** `largest` is the most that a gauge shows, in µm. */
 export function readSpotsFile(
@@ -150,8 +150,9 @@ const setCounts: NumberRule = {
 };
 const shares: NumberRule = {
   what: 'a share cleared',
-  allowed: (share) => share >= 0 && share <= 100,
-  hint: 'from 0 (nothing went) to 100 (all of it)',
+  // Nobody sees one in a hundred: it is a share of one.
+  allowed: (share) => share === 0 || (share > 1 && share <= 100),
+  hint: 'in per cent, from 0 (nothing went) to 100 (all of it): 85, not 0.85',
   suffix: /^%?$/,
 };
 const hazeGrades: NumberRule = {

@@ -67,7 +67,7 @@ export type LeftOut = {
   readonly why: Unsound | 'half-unread' | 'repeats-alike';
 };
 
-type Unsound = 'slip' | 'made-up' | 'copied' | 'gauge-drift';
+type Unsound = 'slip' | 'made-up' | 'copied' | 'gauge-drift' | 'not-following';
 
 type Graded = {
   readonly survey: GradedSurvey;
@@ -128,6 +128,7 @@ const UNSOUND: readonly (readonly [Unsound, (one: Reason) => boolean])[] = [
   ['made-up', isMadeUp],
   ['copied', isCopied],
   ['gauge-drift', ({ code }) => code === 'gauge-drift'],
+  ['not-following', ({ code }) => code === 'not-following'],
 ];
 
 const whyUnsound = ({ reasons }: Grade): Unsound | null =>

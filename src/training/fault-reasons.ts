@@ -10,15 +10,10 @@ import type { GaugeDrift } from './gauge-drift.ts';
 import { faceReadings, type GradedSurvey, type ReadPanel, readPanel } from './graded-survey.ts';
 import type { Judged } from './mark.ts';
 import type { MarksOff } from './marks-off.ts';
+import type { MarksPattern, NotFollowedAt } from './marks-pattern.ts';
 import type { PanelScore } from './panel-score.ts';
 import { type Reason, reason, together } from './reasons.ts';
 import type { Reference, ReferencePanel } from './reference.ts';
-
-/** What the marks that both read show of where and when the trainee reads off; null where they show nothing. */
-export type MarksPattern = {
-  readonly drift: GaugeDrift | null;
-  readonly marksOff: MarksOff | null;
-};
 
 export type FaultsOf = {
   readonly trainee: GradedSurvey;
@@ -47,9 +42,12 @@ export function faultReasons(all: FaultsOf): readonly Reason[] {
 
 /** A gauge that creeps, or a hand that reads off at some marks, is not off all over the car. */
 function ofTheCar(all: FaultsOf): readonly Reason[] {
-  const { drift, marksOff } = all.pattern;
+  const { drift, marksOff, notFollowed } = all.pattern;
   const { bias, trainee } = all;
   const at = faceReadings(trainee)[0];
+  // What lies by chance has no pattern besides.
+  if (notFollowed !== null)
+    return [notFollowedReason(notFollowed, at), ...biasReason(bias, trainee)];
   if (drift !== null) return [driftReason(drift, putOff(drift, all), at)];
   return marksOff === null ? biasReason(bias, trainee) : [marksOffReason(marksOff, at)];
 }
@@ -80,6 +78,29 @@ function marksOffReason(
   return reason(
     'marks-off',
     says`reads ${um(Math.abs(mean))} ${side} than the reference at ${marksNamed(off)} of the panels${where}, and like it at ${marksNamed(agreeing)}: the whole foot of the probe on the paint, square, and away from edges and bends`,
+    { at },
+  );
+}
+
+/** It accuses nobody: marks read in another order look like this as well. */
+function notFollowedReason(found: NotFollowedAt, at: Reading | undefined): Reason {
+  const { places, groups, pairs } = found;
+  const [alike, expected] = [Math.round(found.alike), Math.round(found.expected)];
+  const [what, where, mend] =
+    found.at === 'marks'
+      ? [
+          'the values do not follow the panels',
+          `at ${places} marks on ${counted(groups, 'panel')}, ${alike} of ${pairs} pairs of marks on one panel`,
+          'read each mark where it is, and write it under its own name',
+        ]
+      : [
+          'the panels do not follow the car',
+          `of ${places} panels, ${alike} of ${pairs} pairs`,
+          'read each panel, and write it while you stand before it',
+        ];
+  return reason(
+    'not-following',
+    `${what}: ${where} lie as the reference has them, thick and thin, chance gives ${Math.round(pairs / 2)} and an unsteady hand ${expected}: ${mend}; if that is how you read the car, say so to your trainer`,
     { at },
   );
 }

@@ -131,9 +131,6 @@ function withoutLine(values: readonly number[]): readonly number[] {
   return values.map((value, x) => value - slope * x);
 }
 
-/** Two hands at one mark differ by where they set down besides: this many times their repeats at most (an assumption). */
-const SET_DOWN_BESIDE = 2;
-
 /** Null where too few others share points with both. */
 function usualVariance(
   { surveys: pair, atMarks }: Between,
@@ -147,7 +144,7 @@ function usualVariance(
   );
   const middle = median(sides.flatMap(({ others }) => others.map(({ variance }) => variance)));
   const repeated = sum(pair.map((survey) => repeatedPointSd(survey, copies) ** 2));
-  return Math.min(sum(brought), middle, atMarks ? SET_DOWN_BESIDE ** 2 * repeated : Infinity);
+  return Math.min(sum(brought), middle, atMarks ? copies.setDownBeside ** 2 * repeated : Infinity);
 }
 
 type ToOther = { readonly other: GradedSurvey; readonly variance: number };

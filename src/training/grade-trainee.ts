@@ -10,15 +10,13 @@ import {
   conditionPairs,
 } from './condition-agreement.ts';
 import { coverageOf } from './coverage.ts';
-import { faultReasons, type MarksPattern } from './fault-reasons.ts';
+import { faultReasons } from './fault-reasons.ts';
 import { lowSpotsFound, repairsFound } from './found.ts';
-import { gaugeDrift } from './gauge-drift.ts';
 import { type GradedSurvey, ownRepeatability, readPanels } from './graded-survey.ts';
-import { keyingFactors } from './keying-factors.ts';
+import { type KeyingFactors, keyingFactors } from './keying-factors.ts';
 import { madeUpValues } from './made-up-values.ts';
 import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts';
-import { marksCompared } from './marks-compared.ts';
-import { marksOff } from './marks-off.ts';
+import { patternOf } from './marks-pattern.ts';
 import { overallVerdict, type VerdictGround } from './overall-verdict.ts';
 import { type PanelScore, type Scoring, scorePanel } from './panel-score.ts';
 import { isSlip, type Reason } from './reasons.ts';
@@ -70,7 +68,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
   const madeUp = madeUpValues(trainee, reference, { slips: model.slips, keyed: keyed.panels });
   const blunders = [
     ...keyed.reasons,
-    ...swappedPanels(request, model),
+    ...swapsThatExplain(request, madeUp.proved, keyed),
     ...stepChanges(trainee, { ...model.slips, keyed: keyed.points }),
     ...madeUp.told,
     ...fromClass,
@@ -81,7 +79,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
   const mark =
     voided.length === 0
       ? ifSound
-      : markOf(judgedWithout(voided, scores, ofHand, request), {
+      : markOf(judgedWithout({ voided, spoiled: keyed.allPoints, ofHand }, scores, request), {
           ...marked,
           most: mostOf(voided, model.scores.slippedShare),
         });
@@ -124,6 +122,18 @@ export function gradeTrainee(request: GradeRequest): Grade {
   };
 }
 
+/** Where the other panels do not follow the car either, a panel that fits another name does so by chance. */
+function swapsThatExplain(
+  request: GradeRequest,
+  proved: ReadonlySet<string>,
+  { panels, points }: KeyingFactors,
+): readonly Reason[] {
+  const swaps = swappedPanels(request, request.model);
+  if (swaps.length === 0) return [];
+  const known = new Set([...proved, ...panels, ...swaps.flatMap((one) => one.panels)]);
+  return patternOf(request, known, points).notFollowed?.at === 'marks' ? [] : swaps;
+}
+
 /** `keyed` are points that say nothing of the hand; null where all repeats say nothing of it. */
 function judgedBy(
   trainee: GradedSurvey,
@@ -141,13 +151,19 @@ function judgedBy(
   };
 }
 
+type Voids = {
+  readonly voided: readonly VoidPanel[];
+  /** Points whose reading is in another unit, or has its decimal mark in the wrong place. */
+  readonly spoiled: ReadonlySet<string>;
+  readonly ofHand: ReadonlySet<string> | null;
+};
+
 /** As far as it was read; what there is to find on a panel that is not there is missed as it is. */
 const judgedWithout = (
-  voided: readonly VoidPanel[],
+  { voided, spoiled, ofHand }: Voids,
   scores: readonly PanelScore[],
-  keyed: ReadonlySet<string> | null,
   request: Pick<Scoring, 'trainee' | 'reference'>,
-): Judged => judgedBy(asFarAsRead(request.trainee, voided), scores, keyed, request);
+): Judged => judgedBy(asFarAsRead(request.trainee, voided, spoiled), scores, ofHand, request);
 
 /** Those that no slip puts off; none where more are put off than are left, for the rest would flatter. */
 function soundScores(
@@ -156,30 +172,6 @@ function soundScores(
 ): readonly PanelScore[] {
   const sound = scores.filter(({ panel }) => !slipped.has(panel.id));
   return 2 * sound.length < scores.length ? [] : sound;
-}
-
-/** How differences lie over the marks that both read. */
-function patternOf(
-  { trainee, reference, sigmaPt, model }: GradeRequest,
-  slipped: ReadonlySet<string>,
-  keyed: ReadonlySet<string>,
-): MarksPattern {
-  const marks = marksCompared(trainee, reference, keyed).filter(
-    ({ panel }) => !slipped.has(panel.id),
-  );
-  const { falseAlarm } = model.slips;
-  const { driftMarks, offPanels, offMarks, ...levels } = model.patterns;
-  const { value } = sigmaPt;
-  return {
-    drift: gaugeDrift(marks, { falseAlarm, sigmaPt: value, leastMarks: driftMarks, ...levels }),
-    marksOff: marksOff(marks, {
-      falseAlarm,
-      leastPanels: offPanels,
-      leastMarks: offMarks,
-      agrees: value,
-      off: model.scores.questionable * value,
-    }),
-  };
 }
 
 /** Of both gauges, where they are not one: the largest over the panels. */

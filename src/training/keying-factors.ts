@@ -52,8 +52,9 @@ type Slipped = { readonly reading: Reading; readonly panel: ReferencePanel; read
 
 export type KeyingFactors = {
   readonly reasons: readonly Reason[];
-  /** Points with such a reading, by `pointKey`. */
+  /** Points with such a reading, by `pointKey`; those of a slip of the whole survey are not among the first. */
   readonly points: ReadonlySet<string>;
+  readonly allPoints: ReadonlySet<string>;
   /** Ids of the panels with such a reading. */
   readonly panels: ReadonlySet<string>;
 };
@@ -81,14 +82,14 @@ export function keyingFactors(
         : [...groupBy(alike, ({ panel }) => panel).values()].flatMap(onPanel),
     ),
     // A whole survey in another unit repeats as well as its readings do.
-    points: new Set(
-      bySlip
-        .filter((alike) => !whole(alike))
-        .flatMap((alike) => alike.map(({ reading: { panel, point } }) => pointKey(panel, point))),
-    ),
+    points: pointsOf(bySlip.filter((alike) => !whole(alike)).flat()),
+    allPoints: pointsOf(slipped),
     panels: new Set(slipped.map(({ panel }) => panel.panel.id)),
   };
 }
+
+const pointsOf = (slipped: readonly Slipped[]): ReadonlySet<string> =>
+  new Set(slipped.map(({ reading: { panel, point } }) => pointKey(panel, point)));
 
 function slipOf(
   { thickness }: Reading,

@@ -1,4 +1,5 @@
 /** Marked points that the trainee and the reference both read, in the order in which the trainee’s file has them. */
+import { valueAt } from '../base/at.ts';
 import type { Panel } from '../film/template/template.ts';
 import { type GradedSurvey, markedPoints, pointKey, readPanels } from './graded-survey.ts';
 import type { Reference } from './reference.ts';
@@ -23,7 +24,7 @@ export function marksCompared(
   }
   // Every point of a panel has a reading.
   const placeOf = ({ panel, point }: MarkCompared): number =>
-    order.get(pointKey(panel.id, point)) as number;
+    valueAt(order, pointKey(panel.id, point));
   return readPanels(trainee)
     .flatMap(({ panel, points }) => {
       const theirs = panels.get(panel.id);

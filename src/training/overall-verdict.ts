@@ -5,11 +5,11 @@
  * Unsatisfactory: two panels unsatisfactory or more; or the car read off as a whole by a |z| of 3 or more; or a
  * mark under the pass mark with two panels at fault or more. Questionable: one panel unsatisfactory, two
  * questionable or unread, half of the car unread, the car off by a |z| over 2, a gauge that drifts by as much, marks
- * that read off, a blunder, values too like another’s, a repair missed, or a mark under the pass mark.
+ * that read off, values that do not follow the panels, a blunder, values too like another’s, a repair missed, or a mark under the pass mark.
  */
 import type { CarBias } from './car-bias.ts';
-import type { MarksPattern } from './fault-reasons.ts';
 import type { Judged, Mark } from './mark.ts';
+import type { MarksPattern } from './marks-pattern.ts';
 import { isCopied, type Reason } from './reasons.ts';
 import { type ScoreVerdict, scoreVerdict, zScore } from './scores.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
@@ -35,6 +35,7 @@ export type VerdictGround =
   | 'car-doubtful'
   | 'gauge-drift'
   | 'marks-off'
+  | 'not-following'
   | 'slip'
   | 'copied'
   | 'repair-missed'
@@ -79,6 +80,7 @@ export function overallVerdict(
     'car-doubtful': bias?.verdict === 'questionable',
     'gauge-drift': isDriftDoubtful(pattern, sigmaPt, limits),
     'marks-off': pattern.marksOff !== null,
+    'not-following': pattern.notFollowed !== null,
     slip: blunders.some((one) => !isCopied(one)),
     copied: blunders.some(isCopied),
     'repair-missed': repairs.missed.length > 0,

@@ -1,4 +1,5 @@
 /** Points of one name that two surveys read on one panel, with the value of each, in the order of the first file. */
+import { valueAt } from '../base/at.ts';
 import { type GradedSurvey, markedPoints, pointKey, readPanels } from './graded-survey.ts';
 
 export type CommonPoint = {
@@ -24,7 +25,7 @@ export function pointsInCommon(one: GradedSurvey, other: GradedSurvey): readonly
     });
   });
   const order = orderOf(one);
-  return found.sort((a, b) => (order.get(a.key) ?? 0) - (order.get(b.key) ?? 0));
+  return found.sort((a, b) => valueAt(order, a.key) - valueAt(order, b.key));
 }
 
 /** Places of the points in the file. */

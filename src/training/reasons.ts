@@ -30,6 +30,7 @@ export type FaultCode =
   | 'car-off'
   | 'gauge-drift'
   | 'marks-off'
+  | 'not-following'
   | 'panel-off'
   | 'panel-doubtful'
   | 'panels-unread'

@@ -7,7 +7,7 @@
  *
  * At marks of one name the film of each mark is compared, z = d/√(σ_pt² + s_r²/k + s_r²/k_ref) a mark: where film
  * goes up and down over a panel tells two panels apart whose means are alike. What a hand reads a panel off by is in
- * all its marks: half of the variance is held to be that, half to be of each mark. Else the means are compared.
+ * all its marks: a share of the variance (half, by default) is held to be that, the rest to be of each mark. Else the means are compared.
  *
  * Each of the two must fit worse as it is named: none that fits its own name is swapped because the other does not.
  */
@@ -34,7 +34,10 @@ type Pair = {
 
 export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly Reason[] {
   const pairs = allPairs(readPanels(scoring.trainee)).flatMap((panels) =>
-    pairEvidence(panels, scoring, model.scores.sharedMarks),
+    pairEvidence(panels, scoring, {
+      least: model.scores.sharedMarks,
+      ofPanel: model.patterns.panelShare,
+    }),
   );
   const sides = pairs.filter(({ panels: [one, other] }) => one.panel.mirror === other.panel.id);
   const proof = 2 * Math.log(1 / model.slips.falseAlarm);
@@ -87,7 +90,7 @@ function surestFirst(pairs: readonly Pair[], told: readonly Pair[]): readonly Pa
 function pairEvidence(
   [one, other]: Pair['panels'],
   scoring: Scoring,
-  least: number,
+  { least, ofPanel }: { readonly least: number; readonly ofPanel: number },
 ): readonly Pair[] {
   const { panels } = scoring.reference;
   const [first, second] = [panels.get(one.panel.id), panels.get(other.panel.id)];
@@ -98,6 +101,7 @@ function pairEvidence(
   const z = (read: ReadPanel, panel: ReferencePanel): Fit =>
     fitOf(
       marks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring, least)],
+      ofPanel,
     );
   const [named, otherNamed] = [z(one, first), z(other, second)];
   const [swapped, otherSwapped] = [z(one, second), z(other, first)];
@@ -115,15 +119,15 @@ function pairEvidence(
 type Fit = { readonly misfit: number; readonly largest: number };
 
 /**
- * −2·ln of the likelihood of z at n marks of which half the variance is of the panel, in all of its marks, and half of
- * each mark (an assumption): n·z̄²/(½ + n/2) + Σ(z − z̄)²/½; z² where means are compared.
+ * −2·ln of the likelihood of z at n marks of which a share w of the variance is of the panel, in all of its marks, and the
+ * rest of each mark: n·z̄²/(1 − w + n·w) + Σ(z − z̄)²/(1 − w); z² where means are compared.
  */
-function fitOf(scores: readonly number[]): Fit {
+function fitOf(scores: readonly number[], ofPanel: number): Fit {
   const centre = mean(scores);
   const count = scores.length;
   const about = sum(scores.map((score) => (score - centre) ** 2));
   return {
-    misfit: (2 * count * centre ** 2) / (1 + count) + 2 * about,
+    misfit: (count * centre ** 2) / (1 - ofPanel + count * ofPanel) + about / (1 - ofPanel),
     largest: Math.max(...scores.map(Math.abs)),
   };
 }

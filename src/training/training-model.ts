@@ -63,6 +63,8 @@ export type TrainingModel = {
     readonly others: number;
     /** How many times better than usual a steady hand on a good gauge repeats. */
     readonly steadyHand: number;
+    /** Two hands at one mark differ by this many times their repeats (SD), as nobody sets down at just the same place. */
+    readonly setDownBeside: number;
     /** Degrees of freedom from which a trainee’s own repeats tell the hand. */
     readonly ownRepeats: number;
   };
@@ -76,6 +78,12 @@ export type TrainingModel = {
     /** Panels read at the same marks, and marks on each, from which marks that read off are looked for. */
     readonly offPanels: number;
     readonly offMarks: number;
+    /** Share of the variance at a mark that is of its panel, in all of its marks. */
+    readonly panelShare: number;
+    /** Chance under which pairs of places show that values follow the film after all. */
+    readonly followedChance: number;
+    /** Chance that an honest survey’s panels are told not to follow the car. */
+    readonly panelsAlarm: number;
   };
 };
 

@@ -4,7 +4,7 @@
  *
  * A panel is one where more than half of the surveys are unsatisfactory, on one side, and within what is satisfactory of
  * their median. Told from as many panels on as make a survey fail. Surveys that are too like another’s are no witnesses,
- * nor is a gauge that drifts.
+ * nor is a gauge that drifts, or values that do not follow the panels.
  */
 import { median } from '../base/stats/summary.ts';
 import type { Panel } from '../film/template/template.ts';
@@ -23,7 +23,10 @@ export function unlikeReference(
   if (reference.kind !== 'expert') return [];
   const witnesses = grades.filter(
     ({ reasons }) =>
-      !reasons.some((one) => isCopied(one) || isMadeUp(one) || one.code === 'gauge-drift'),
+      !reasons.some(
+        (one) =>
+          isCopied(one) || isMadeUp(one) || isNotFollowing(one) || one.code === 'gauge-drift',
+      ),
   );
   const near = model.scores.questionable * sigmaPt;
   const unlike = [...reference.panels.values()]
@@ -36,6 +39,25 @@ export function unlikeReference(
     });
   return unlike.length < model.verdict.panelsAtFault ? [] : unlike;
 }
+
+/**
+ * Whether the values of most of the class do not follow the marks of the expert: then its marks may have other names, or
+ * other places, than the class was told.
+ */
+export function marksUnlike(
+  reference: Reference,
+  grades: readonly Grade[],
+  { leastSurveys }: TrainingModel['class'],
+): boolean {
+  if (reference.kind !== 'expert') return false;
+  const witnesses = grades.filter(
+    ({ reasons }) => !reasons.some((one) => isCopied(one) || isMadeUp(one)),
+  );
+  const astray = witnesses.filter(({ reasons }) => reasons.some(isNotFollowing));
+  return witnesses.length >= leastSurveys && 2 * astray.length > witnesses.length;
+}
+
+const isNotFollowing = ({ code }: { readonly code: string }): boolean => code === 'not-following';
 
 /** How many are off on the side of the median, and near to it. */
 function agreeingOff(scores: readonly PanelScore[], near: number): number {

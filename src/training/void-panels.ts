@@ -5,7 +5,7 @@
  * count as no more than the model says of a satisfactory panel: whoever works by the sheet meets another film there.
  */
 import type { Panel } from '../film/template/template.ts';
-import { type GradedSurvey, readPanels } from './graded-survey.ts';
+import { type GradedSurvey, pointKey, readPanels } from './graded-survey.ts';
 import type { PanelScore } from './panel-score.ts';
 import { isSlip, type Reason } from './reasons.ts';
 
@@ -26,17 +26,28 @@ export function voidPanels(
   });
 }
 
-/** The survey as if the panels that count as not read had not been handed in. */
-export function asFarAsRead(trainee: GradedSurvey, voided: readonly VoidPanel[]): GradedSurvey {
+/**
+ * The survey as if the panels that count as not read, and the points by `pointKey` whose reading is in another unit or has
+ * its decimal mark in the wrong place, had not been handed in: such a reading can no more be used as it stands than one
+ * that the reader leaves out (112+, or more than a gauge shows). Panels swapped hold readings that can.
+ */
+export function asFarAsRead(
+  trainee: GradedSurvey,
+  voided: readonly VoidPanel[],
+  keyed: ReadonlySet<string> = new Set(),
+): GradedSurvey {
   const unread = new Set(voided.flatMap(({ panel, as }) => (as === 'unread' ? [panel.id] : [])));
-  if (unread.size === 0) return trainee;
+  if (unread.size + keyed.size === 0) return trainee;
+  const isRead = (panel: string, point: string): boolean =>
+    !unread.has(panel) && !keyed.has(pointKey(panel, point));
+  const panels = trainee.survey.panels.map((one) => ({
+    ...one,
+    points: one.points.filter(({ point }) => isRead(one.panel.id, point)),
+  }));
   return {
     ...trainee,
-    survey: {
-      ...trainee.survey,
-      panels: trainee.survey.panels.filter(({ panel }) => !unread.has(panel.id)),
-    },
-    readings: trainee.readings.filter(({ panel }) => !unread.has(panel)),
+    survey: { ...trainee.survey, panels: panels.filter(({ points }) => points.length > 0) },
+    readings: trainee.readings.filter(({ panel, point }) => isRead(panel, point)),
   };
 }
 

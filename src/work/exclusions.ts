@@ -6,6 +6,7 @@
 import { groupBy } from '../base/group-by.ts';
 import { isWorked, type PanelPlan, type Plan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
+import { coloursAt } from '../film/limits/colour-at-spot.ts';
 import { isZone, type PanelSurvey } from '../film/survey.ts';
 import { panelNames } from '../film/template/side-names.ts';
 
@@ -14,10 +15,13 @@ export type ExclusionCode =
   | 'under-film'
   | 'clear-failed'
   | 'matte-paint'
+  | 'colour-came'
+  | 'finish-doubted'
   | 'filler-found'
   | 'painted-again'
   | 'thin-paint'
   | 'worked-before'
+  | 'edges-apart'
   | 'deep-marks'
   | 'not-by-polishing'
   | 'left-alone'
@@ -37,10 +41,17 @@ const texts: Readonly<Record<ExclusionCode, string>> = {
   'under-film': 'under a film or wrap, and not worked',
   'clear-failed': 'the top layer is coming off: polishing cannot help, new paint can',
   'matte-paint': 'matte paint, which polishing would make shine in patches: not worked',
+  'colour-came':
+    'at a trial colour came off with the polish: the clear top layer is gone there, or the paint is not what was thought; not worked',
+  'finish-doubted':
+    'not polished until it is settled what the paint of this car is, as colour came off at a trial',
   'filler-found': 'filler under the paint: how far it can be corrected shows only on the car',
   'painted-again': 'painted again since it left the factory: it may behave otherwise',
   'thin-paint': 'little paint left: only as much is done as it allows',
-  'worked-before': 'less paint than elsewhere, as if sanded or polished before',
+  'worked-before':
+    'less paint than elsewhere, as if it had been sanded or polished before, so less can be done there',
+  'edges-apart':
+    'edges and shuts were measured apart: their paint is thinner, and they are not polished',
   'deep-marks': 'marks too deep to polish out safely: they get fainter, or they stay',
   'not-by-polishing': 'faults in the paint itself, which polishing does not mend',
   'left-alone':
@@ -92,12 +103,21 @@ function codesOf({ survey, verdict, reasons, zones }: PanelPlan): readonly Exclu
     if (code === 'local-defect') return ['deep-marks'];
     return code === 'not-polishing' ? ['not-by-polishing'] : [];
   });
+  const colour = colourCodes(survey);
+  const edges: readonly ExclusionCode[] = survey.otherPoints.length > 0 ? ['edges-apart'] : [];
   const left: readonly ExclusionCode[] =
     !zones.some(isWorked) && isLeft({ verdict, reasons }) ? ['left-alone'] : [];
-  const all = new Set([...conditions, ...marks, ...left]);
-  // Of a panel that is left, nothing is done as far as its paint allows.
+  const all = new Set([...conditions, ...colour, ...edges, ...marks, ...left]);
+  // Of a panel that is left, nothing is done as far as its paint allows, and colour says why it is left.
   if (all.has('left-alone')) all.delete('thin-paint');
+  if (colour.length > 0) all.delete('left-alone');
   return [...all];
+}
+
+/** Of the panel itself, or of another by which the finish of the whole car is in doubt. */
+function colourCodes({ facts, boundBy }: PanelSurvey): readonly ExclusionCode[] {
+  if (coloursAt(facts).length > 0) return ['colour-came'];
+  return boundBy.code === 'colour-at-spot' ? ['finish-doubted'] : [];
 }
 
 /** `roof`, or `roof (where its paint is thinner)`: nobody but the trade knows what a zone is. */

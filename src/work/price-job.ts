@@ -9,7 +9,7 @@ import { groupBy } from '../base/group-by.ts';
 import { apportioned } from './apportion.ts';
 import { divided, isExactNumber, type Minor, type Share, toCash, total, WHOLE } from './money.ts';
 import { type MaterialPrice, type PriceList, rateOf } from './price-list.ts';
-import { type Taxable, withTax } from './tax.ts';
+import { type Taxable, type TaxRule, withTax } from './tax.ts';
 import type { MaterialUnit, Skill } from './work-model.ts';
 
 /** A quantity in thousandths of its unit: exact, and as it is shown. */
@@ -51,7 +51,7 @@ export type QuoteLine = {
   readonly taxShare: Share;
   /** Without tax; the discount is under 0. */
   readonly amount: Minor;
-  /** Where each line is taxed by itself, on what the discount leaves of it. */
+  /** That of its amount; of a discount, under 0: what the taxes of the lines come to less for it. */
   readonly tax: Minor;
 };
 
@@ -75,8 +75,11 @@ export function priceJob(job: Chargeable, list: PriceList): PricedJob {
   const listed = [...labourLines(job, list), ...materialLines(job, list), ...fixedLines(list)];
   const discounts = discountLines(listed, list);
   const lines = [...listed, ...discounts, ...minimumLine([...listed, ...discounts], list)];
-  const taxed = list.tax.level === 'line' ? afterDiscount(lines) : lines.map(asItStands);
-  const shown = withTax(taxed, list.tax).map(({ line, tax }): QuoteLine => {
+  const taxed =
+    list.tax.level === 'line'
+      ? taxedByLine(lines, list.tax)
+      : withTax(lines.map(asItStands), list.tax);
+  const shown = taxed.map(({ line, tax }): QuoteLine => {
     return { ...line, tax, amount: list.tax.included ? line.amount - tax : line.amount };
   });
   const subtotal = total(shown.map(({ amount }) => amount));
@@ -180,10 +183,28 @@ const asItStands = (line: Line): TaxedLine => ({
   taxShare: line.taxShare,
 });
 
+type LineWithTax = { readonly line: Line; readonly tax: Minor };
+
 /**
- * What the discount leaves of each line, for a tax that is rounded line by line: rounded by itself, the
- * tax of a discount might come to more than that of what it takes off.
+ * For a tax that is rounded line by line. A discount on the whole has, as in EN 16931, an amount, a rate and
+ * a tax of its own for each rate. Rounded by itself that tax might come to more than the tax of what it takes
+ * off; so it is the difference that the discount makes to the rounded taxes of the lines of its rate.
  */
+function taxedByLine(lines: readonly Line[], rule: TaxRule): readonly LineWithTax[] {
+  const full = withTax(lines.map(asItStands), rule);
+  const left = withTax(afterDiscount(lines), rule);
+  return full.map(({ line, tax }) => {
+    if (line.kind !== 'discount') return { line, tax };
+    const taxOf = (all: readonly (TaxedLine & { readonly tax: Minor })[]): Minor =>
+      total(all.filter((one) => isDiscountedBy(one.line, line)).map((one) => one.tax));
+    return { line, tax: taxOf(left) - taxOf(full) };
+  });
+}
+
+const isDiscountedBy = ({ kind, taxShare }: Line, discount: Line): boolean =>
+  kind !== 'discount' && kind !== 'minimum' && taxShare === discount.taxShare;
+
+/** What the discount leaves of each line. */
 function afterDiscount(lines: readonly Line[]): readonly TaxedLine[] {
   const listed = lines.filter(({ kind }) => kind !== 'discount' && kind !== 'minimum');
   const discounts = lines.filter(({ kind }) => kind === 'discount');

@@ -33,6 +33,9 @@ const tables: readonly (readonly [string, readonly string[], readonly string[]])
     ['trainees[]', 'scores[]'],
   ],
   ['gauge', ['gauge', 'samples/gauge-checks.csv'], ['shims[]']],
+  ['methods list', ['methods', 'list'], ['combinations[]']],
+  ['methods show', ['methods', 'show', 'da/foam-medium/medium'], ['numbers[]']],
+  ['methods materials', ['methods', 'materials'], ['materials[]', 'uses[]']],
   ['template list', ['template', 'list'], ['templates[]']],
   ['template show', ['template', 'show', 'saloon'], ['templates[]', 'panels[]']],
 ];

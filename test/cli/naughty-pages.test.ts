@@ -40,6 +40,7 @@ const worldOf = (files: Files): World => {
       workingDirectory: undefined,
       home: '/nowhere',
       platform: 'linux',
+      today: '2026-03-31',
     },
     once: (_what, _options, make) => make(world),
     fromEnvironment: new Set(),

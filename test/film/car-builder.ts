@@ -99,6 +99,15 @@ export const surveyOf = ({ panels, readings, facts, factsOf, terms, model }: Car
     model: model ?? filmModel,
   });
 
+/** A car of which so many panels make a usual film of its own. */
+export const atLeastPanels = (baselinePanels: number): FilmModel => ({
+  ...filmModel,
+  conditions: { ...filmModel.conditions, baselinePanels },
+});
+
+/** A panel that is read alone is held against nothing then. */
+export const byItself = atLeastPanels(1);
+
 export function panelOf(survey: Survey, id: string): PanelSurvey {
   const found = survey.panels.find(({ panel }) => panel.id === id);
   if (found === undefined) throw new Error(`no panel ${id}`);

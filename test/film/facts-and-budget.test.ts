@@ -13,6 +13,7 @@ import type { PanelSurvey } from '../../src/film/survey.ts';
 import { evenly } from '../evenly.ts';
 import {
   amongSound,
+  atLeastPanels,
   byItsWord,
   fiveAround,
   onFace,
@@ -279,6 +280,7 @@ describe('what a fact does to a panel', () => {
   it('a covered panel says nothing of what the others read like', () => {
     const { survey } = amongSound(fiveAround('tested', 100), {
       factsOf: (id) => ({ covered: id !== 'tested' && id !== 'sound-a' }),
+      model: atLeastPanels(2),
     });
     // median of 100 and the one sound panel at 112
     expect(survey.baseline).toBe(106);

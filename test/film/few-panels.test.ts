@@ -21,19 +21,35 @@ describe('a panel read alone', () => {
     expect(panel.budget).toBe(0);
     expect(panel.evidence[0]?.text).toEqual(expect.anything());
   });
-  it('is original where it reads as factories paint, and near its line in between', () => {
-    expect(lone(112).condition).toBe('original');
-    expect(lone(112).sureness?.sure).toBe('clear');
-    expect(lone(145).condition).toBe('original');
-    expect(lone(145).sureness?.sure).toBe('near');
+  it('is original where it reads as factories paint, and near its line to either side of that', () => {
+    const words = [112, 125, 145].map((film) => lone(film));
+    expect(words.map(({ condition }) => condition)).toEqual(['original', 'original', 'original']);
+    expect(words.map(({ sureness }) => sureness?.sure)).toEqual(['near', 'clear', 'near']);
   });
-  it('never may give more for reading more than one as factories paint does', () => {
-    const usual = lone(112).budget;
+  it('is cut back where it reads far less: it is no measure of itself', () => {
+    expect([lone(95).condition, ...lone(95).also]).toContain('cut-back');
+    expect(lone(95).budget).toBe(0);
+  });
+  it('never may give more for being thinner, as far as it is no repaint', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 113, max: 420 }), (film) => {
-        expect(lone(film).budget).toBeLessThanOrEqual(usual + 0.5);
-      }),
+      fc.property(
+        fc.integer({ min: 60, max: 124 }),
+        fc.integer({ min: 1, max: 40 }),
+        (film, by) => {
+          const least = Math.max(60, film - by);
+          expect(lone(least).budget).toBeLessThanOrEqual(lone(film).budget + 1e-9);
+        },
+      ),
       { numRuns: 60 },
+    );
+  });
+  it('never may give more than it would beside four that read the same', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 80, max: 190 }), (film) => {
+        const among = panelOf(read([film, film, film, film, film]), 'p0').budget;
+        expect(lone(film).budget).toBeLessThanOrEqual(among + 1e-9);
+      }),
+      { numRuns: 40 },
     );
   });
   it('is not original without a doubt at any film over what factories paint and the step of a repaint', () => {

@@ -43,6 +43,13 @@ test('a column is called as its key, or as that and the key around it', () => {
   expect(namesOf('trainees[].bias.mean_um')).not.toContain('bias_um');
 });
 
+test('a column that says nothing without the key around it bears both names', () => {
+  const mute = /^(?:p\d+_h|low(?:_um)?|high(?:_um)?|sd(?:_um)?|mean|median)$/;
+  const short = columnsOfAll.filter(({ name, place }) => place?.includes('.') && mute.test(name));
+  // The statistics of a panel stand in the panel itself.
+  expect(short.filter(({ name }) => name !== 'sd_um')).toEqual([]);
+});
+
 describe('each table', () => {
   test.each(tables)('$table has columns from places that its record has', ({ table, columns }) => {
     const places = recordKeyPlaces()

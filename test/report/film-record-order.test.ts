@@ -17,7 +17,11 @@ test.each([
   ['2026-05-05', ['2025-01-10', '2026-01-10', '2026-05-05']],
 ])('a visit of %s is put on the record by its day', (date, days) => {
   const { panels } = visitOf(date, 3);
-  const { visits } = filmRecordFile({ vehicle: null, visit: panels }, date, record);
+  const { visits } = filmRecordFile(
+    { vehicle: null, visit: panels, newSpots: [], again: null },
+    date,
+    record,
+  );
   expect(visits.map((visit) => visit.date)).toEqual(days);
   expect(visits.findLast((visit) => visit.date === date)?.panels).toEqual(panels);
 });

@@ -11,7 +11,7 @@ const terms: HelpTerms = {
   removal: standardTerms,
   logSdAfterSpot: 0.37,
   spotTakes: micrometres(1.3),
-  zincKnown: true,
+  withZinc: null,
   gaugeKnown: true,
   readAgain: () => [],
 };

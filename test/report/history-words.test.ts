@@ -13,7 +13,7 @@ const terms: HelpTerms = {
   removal: standardTerms,
   logSdAfterSpot: 0.37,
   spotTakes: micrometres(1.3),
-  zincKnown: true,
+  withZinc: null,
   gaugeKnown: true,
   readAgain: () => [],
 };

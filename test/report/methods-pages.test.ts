@@ -133,7 +133,7 @@ describe('the page of one method', () => {
     const pads = [{ id: 'velvet', factor: 1.3, haze: 2, stages: ['cut'] }];
     const { page } = shown('velvet', { shop: { pads } });
     expect(page).not.toContain('To change a number');
-    expect(page).toMatch(/^velvet\n/);
+    expect(page).toMatch(/^Pad velvet\n/);
     expect(page).toMatch(/^factor of the pad +1\.3 +stated +shop, line \d+$/m);
     expect(page).toContain('Lines: shop file shop.json\n');
   });

@@ -32,6 +32,27 @@ const panelOf = (card: string, name: string): readonly string[] => {
     .filter((line) => line !== '');
 };
 
+type PlannedStep = {
+  readonly machine: string;
+  readonly pad: string;
+  readonly product: string;
+  readonly sets: number;
+};
+type PlannedPanel = {
+  readonly panel: string;
+  readonly steps: readonly PlannedStep[];
+  readonly budget_um: number;
+  readonly removal_um: { readonly median: number };
+};
+const idOf = ({ machine, pad, product }: PlannedStep): string => [machine, pad, product].join('/');
+/** `left quarter` is `quarter-left`; the lid of a boot is the boot. */
+const spelt = (name: string, parted: string): string =>
+  name
+    .split(parted)
+    .filter((word) => word !== 'lid')
+    .toSorted()
+    .join(' ');
+
 describe('a work card', () => {
   test('says before anything is done what to keep off and why, and apart from it what nobody read', async () => {
     const card = await cardOf(...COUPE);
@@ -139,28 +160,88 @@ describe('a work card', () => {
     expect(spot[2]).toMatch(/^ {2}(\[ \])+ work it/);
   });
 
-  test('tries what a panel begins with, on the sound panel with most to spare, by name', async () => {
-    const spot = panelOf(await cardOf(...SALOON), 'Test spot first').join('\n');
-    const { out } = await askLeastcut(['plan', ...SALOON, '--format', 'json']);
-    const { panels } = JSON.parse(out) as {
-      readonly panels: readonly {
-        readonly panel: string;
-        readonly steps: readonly { readonly machine: string; readonly pad: string }[];
-        readonly budget_um: number;
-        readonly removal_um: { readonly median: number };
-      }[];
-    };
-    const spare = (one: (typeof panels)[number]): number => one.budget_um - one.removal_um.median;
-    const most = panels
-      .filter(({ steps }) => steps.length > 0)
-      .reduce((one, other) => (spare(other) > spare(one) ? other : one));
-    const [, named = ''] =
-      spot.match(/mark a place on (.*), which has most to spare, 5 points/) ?? [];
-    expect(named.split(' ').toSorted()).toEqual(most.panel.split('-').toSorted());
-    const [, tried = ''] = spot.match(/up to \d× (\S+), the mildest that/) ?? [];
-    const first = panels.flatMap(({ steps }) => steps.slice(0, 1));
-    expect(first.map(({ machine, pad }) => `${machine}/${pad}`)).toContain(
-      tried.split('/').slice(0, 2).join('/'),
+  /** What is tried first, and where, with the plan’s own panels. */
+  async function firstSpot(...words: readonly string[]) {
+    const spot = panelOf(await cardOf(...words), 'Test spot first').join('\n');
+    const { out } = await askLeastcut(['plan', ...words, '--format', 'json']);
+    const { panels } = JSON.parse(out) as { readonly panels: readonly PlannedPanel[] };
+    const [, name = '', why = ''] =
+      spot.match(/mark a place on ([^,]*), (which [^.]*), 5 points/) ?? [];
+    const [, sets = '', tried = ''] = spot.match(/up to (\d)×\s(\S+), which/) ?? [];
+    const at = panels.find(({ panel }) => spelt(panel, '-') === spelt(name, ' '));
+    return { spot, panels, at, why, sets: Number(sets), tried };
+  }
+
+  test('tries what most panels begin with, where it is worked anyway, with most to spare', async () => {
+    const { spot, panels, at, why, sets, tried } = await firstSpot(...SALOON);
+    const begun = panels.flatMap(({ steps: [first] }) =>
+      first === undefined ? [] : [idOf(first)],
+    );
+    const count = (id: string): number => begun.filter((one) => one === id).length;
+    expect(new Set(begun).size).toBeGreaterThan(1);
+    expect(count(tried)).toBe(Math.max(...begun.map(count)));
+    expect(spot).toContain(`which ${count(tried)} panels of this card begin with`);
+    const same = panels.filter(
+      ({ steps: [first] }) => first !== undefined && idOf(first) === tried,
+    );
+    expect(same).toContain(at);
+    expect(at?.steps[0]?.sets).toBe(sets);
+    const spare = (one: PlannedPanel): number =>
+      Math.round(10 * (one.budget_um - one.removal_um.median));
+    const most = Math.max(...same.map(spare));
+    expect(at && spare(at)).toBe(most);
+    expect(why).toMatch(
+      same.filter((one) => spare(one) === most).length > 1
+        ? /as much to spare as any/
+        : /most to spare/,
+    );
+  });
+
+  test('tries no step of a deep mark where panels are worked: it would decide nothing of them', async () => {
+    const { panels, tried } = await firstSpot(...LOCAL);
+    const begun = panels.flatMap(({ steps: [first] }) =>
+      first === undefined ? [] : [idOf(first)],
+    );
+    expect(begun).toContain(tried);
+    const alone = await firstSpot(...LOCAL, '--panel', 'front left wing');
+    expect(alone.tried).toMatch(/^da-small\//);
+    expect(alone.spot).toContain('which the deep marks of this card begin with');
+  });
+
+  test('of panels that leave as much tries the one whose film is most like the others’', async () => {
+    const readings = join(temporaryFolder(), 'readings.csv');
+    const means = { bonnet: 132, 'boot lid': 128, 'left quarter': 129.5, 'right quarter': 129 };
+    const rows = Object.entries(means).flatMap(([name, mean]) =>
+      [-2, -1, 0, 1, 2].map((off, i) => `${name},${i + 1},${mean + off}\n`),
+    );
+    writeFileSync(readings, `panel,point,um\n${rows.join('')}`);
+    const { at, why, panels } = await firstSpot(
+      readings,
+      '--template',
+      'saloon',
+      '--aim',
+      'enhance',
+    );
+    expect(panels.filter(({ steps }) => steps.length > 0)).toHaveLength(4);
+    expect(at?.panel).toMatch(/quarter/);
+    expect(why).toContain('film most like the others’');
+  });
+
+  test('says what a trial that left colour, and one by eye, do not show', async () => {
+    const colour = 'test/cases/plan-colour-at-spot/spots.csv';
+    const words = [`${saloon}readings.csv`, '--job', `${saloon}job.json`, '--spots'];
+    const page = (await askLeastcut(['plan', ...words, colour])).out.replaceAll(/\s+/g, ' ');
+    expect(page).toContain(
+      'provisional, a test spot that left colour shows nothing of what a set takes.',
+    );
+    expect(page).not.toContain('no test spot yet');
+    const eye = join(temporaryFolder(), 'spots.csv');
+    writeFileSync(
+      eye,
+      'spot,panel,machine,pad,product,cleared_pct\nA,bonnet,da,foam-medium,medium,40\n',
+    );
+    expect(panelOf(await cardOf(...words, eye), 'Test spot first').join(' ')).toContain(
+      'spots by eye alone do not show what a set takes',
     );
   });
 
@@ -175,13 +256,39 @@ describe('a work card', () => {
     const defects = join(folder, 'defects.csv');
     writeFileSync(
       defects,
-      'panel,defect,grade\nbonnet,swirl marks,4\nboot lid,swirl marks,4\nfront left door,swirl marks,1\n',
+      'panel,defect,grade\nbonnet,swirl marks,2.5\nboot lid,swirl marks,2.5\nfront left door,swirl marks,2\n',
     );
     const words = [readings, '--template', 'saloon', '--defects', defects, '--aim', 'correct'];
     const card = await cardOf(...words);
     expect(panelOf(card, 'Test spot first').join('\n')).toContain(
       'mark a place on front left door, which has most to spare',
     );
+  });
+
+  test('tells of a point off the face that reads under the floor, with its reading, before any set', async () => {
+    const readings = join(temporaryFolder(), 'readings.csv');
+    const face = [118, 120, 122, 119, 121].map((um, i) => `bonnet,${i + 1},${um},face\n`);
+    const edges = 'bonnet,e1,41,edge\nbonnet,e2,95,edge\n';
+    writeFileSync(readings, `panel,point,um,place\n${face.join('')}${edges}`);
+    const bonnet = panelOf(await cardOf(readings, '--template', 'saloon'), 'bonnet');
+    const at = bonnet.findIndex((line) =>
+      /thin: point e1 \(edge\) reads 41\.0\sµm: tape it off/.test(line),
+    );
+    expect(at).toBeGreaterThan(0);
+    expect(at).toBeLessThan(bonnet.findIndex((line) => line.includes('× da/')));
+    expect(bonnet.join()).not.toContain('e2');
+  });
+
+  test('has no word of a clear in its rule to stop where the paint has none', async () => {
+    const words = [`${saloon}readings.csv`, '--template', 'saloon', '--aim', 'enhance'];
+    const stop = async (finish: string): Promise<string> =>
+      (await cardOf(...words, '--finish', finish))
+        .match(/^Stop: (?:.*\n)+?\n/m)?.[0]
+        .replaceAll(/\s+/g, ' ') ?? '';
+    expect(await stop('clear-over-base')).toContain('Colour on the pad under clear: stop at once');
+    const single = await stop('single-stage-solid');
+    expect(single).not.toContain('under clear');
+    expect(single).toContain('This paint has no clear, and its own colour on the pad is normal');
   });
 
   test('warns at a panel freed by its own test spot that its risk is not known, before its first set', async () => {
@@ -229,17 +336,17 @@ describe('a work card', () => {
   test('sends no one to a zone without its points, where they lie, and its edge to be found and taped', async () => {
     const card = await cardOf(...SHOP);
     expect(card.replaceAll(/\s+/g, ' ')).toContain(
-      'Keep off: right quarter (thicker zone) (filler, refinished), about points 3 (middle), 4 (front foot)',
+      'Keep off: right quarter (thicker zone) (refinished), about points 3 (middle), 4 (front foot)',
     );
     const [head, edge] = panelOf(card, 'right quarter \\(thinner zone\\)');
     expect(head).toContain(
-      'work only about points 1 (front top), 2 (rear top), 5 (rear foot); the thicker zone lies about points 3 (middle), 4 (front foot), 640.0–655.0 µm',
+      'work only about points 1 (front top), 2 (rear top), 5 (rear foot); the thicker zone lies about points 3 (middle), 4 (front foot), 240.0–255.0 µm',
     );
     expect(edge).toMatch(
       /\[ \] find the edge: closer points from 1, 2, 5 towards 3, 4 .*tape along it, 25 mm on this side.*Not found: leave the panel/,
     );
     const html = await cardOf(...SHOP, '--format', 'html');
-    expect(html).toMatch(/Panels in two zones[\s\S]*<svg[\s\S]*right quarter[\s\S]*640\.0/);
+    expect(html).toMatch(/Panels in two zones[\s\S]*<svg[\s\S]*right quarter[\s\S]*240\.0/);
     expect(await cardOf(...COUPE, '--panel', 'roof')).not.toMatch(/find the edge|two zones/);
   });
 

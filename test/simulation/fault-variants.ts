@@ -158,6 +158,29 @@ export const faultVariants: readonly FaultVariant[] = [
     habit: { marked: true },
   },
   {
+    name: 'five marks a panel made up about its mean, 6 µm (SD)',
+    codes: ['not-following'],
+    spoil: (readings, random) =>
+      panelsOf(readings).flatMap((panel) => {
+        const own = readings.filter((one) => one.panel === panel);
+        const centre = own.reduce((sum, { thickness }) => sum + thickness, 0) / own.length;
+        return changed(own, () => rounded(centre + 6 * normal(random), 1));
+      }),
+    habit: { marked: true, step: 1 },
+  },
+  {
+    name: 'the marks of each panel written in another order',
+    codes: ['not-following'],
+    spoil: (readings, random) =>
+      panelsOf(readings).flatMap((panel) => {
+        const own = readings.filter((one) => one.panel === panel);
+        const order = own.map(({ thickness }) => ({ thickness, by: random() }));
+        order.sort((one, other) => one.by - other.by);
+        return changed(own, (_, i) => order[i]?.thickness ?? 0);
+      }),
+    habit: { marked: true },
+  },
+  {
     name: 'two panels with one value at every point',
     codes: ['values-alike'],
     spoil: (readings, random) => {

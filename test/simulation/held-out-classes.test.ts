@@ -40,6 +40,8 @@ const BLUNDERS: readonly string[] = [
   'values-in-order',
   'too-regular',
   'step-changes',
+  // No blunder, and as wrong of an honest survey.
+  'not-following',
 ];
 
 describe.each(faultVariants)('$name', ({ name, codes, spoil, habit = {}, seen = NAMED }) => {
@@ -174,7 +176,13 @@ describe.each(inventions)('two who make up, each alone, $name', ({ name, value, 
         .slice(5)
         .filter((one) =>
           gradeAgainst(one, reference).reasons.some(({ code }) =>
-            ['too-regular', 'values-alike', 'values-repeated', 'step-changes'].includes(code),
+            [
+              'too-regular',
+              'values-alike',
+              'values-repeated',
+              'step-changes',
+              'not-following',
+            ].includes(code),
           ),
         ).length;
     }
@@ -283,7 +291,7 @@ ${contaminated}
 
 Classes of five honest surveys and two that were made up without the car, about one figure on every panel. *told*: the
 two were told as agreeing more closely than two measurements can, which is true and no proof of a copy; *each as made
-up*: surveys that were told by their own values.
+up*: surveys that were told by their own values, or by panels that do not follow the car.
 
 | values | told | each as made up | honest surveys told with them |
 |---|---|---|---|

@@ -19,7 +19,12 @@ const CARS = 40;
 const ON_EACH = 25;
 const SEED = 13_528;
 /** No blunder, and as wrong of an honest survey. */
-const PATTERNS: readonly string[] = ['gauge-drift', 'marks-off', 'repair-invented'];
+const PATTERNS: readonly string[] = [
+  'gauge-drift',
+  'marks-off',
+  'not-following',
+  'repair-invented',
+];
 const BLUNDERS: readonly string[] = [
   'unit-slip',
   'decimal-slip',

@@ -30,6 +30,18 @@ const panelsOf = (readings: readonly Reading[]): readonly string[] => [
 const otherSide = (panel: string): string =>
   panel.endsWith('-left') ? panel.replace('-left', '-right') : panel.replace('-right', '-left');
 
+/** What whoever knows what each panel is about, and reads none, may write. */
+const madeUpAboutMeans = (
+  readings: readonly Reading[],
+  random: Random,
+  sd: number,
+): readonly Reading[] =>
+  panelsOf(readings).flatMap((panel) => {
+    const own = readings.filter((one) => one.panel === panel);
+    const centre = own.reduce((sum, { thickness }) => sum + thickness, 0) / own.length;
+    return changed(own, () => rounded(centre + sd * normal(random), 0.1));
+  });
+
 type Fault = (readings: readonly Reading[], random: Random) => readonly Reading[];
 
 const faults: Readonly<Record<string, readonly [ReasonCode, Fault, Partial<Habit>?]>> = {
@@ -88,6 +100,11 @@ const faults: Readonly<Record<string, readonly [ReasonCode, Fault, Partial<Habit
     (readings) =>
       changed(readings, ({ thickness }, i) => thickness + (10 * i) / (readings.length - 1)),
     { marked: true },
+  ],
+  'marks made up about the mean of each panel, as far apart as film is': [
+    'not-following',
+    (readings, random) => madeUpAboutMeans(readings, random, 4.5),
+    { marked: true, points: 9 },
   ],
   'a probe at the edge on all marks but one, which reads 10 µm less': [
     'marks-off',

@@ -77,9 +77,7 @@ function plansOf(
   csv: string | null,
 ) {
   const spots =
-    csv === null
-      ? undefined
-      : { name: 'spots.csv', bytes: new TextEncoder().encode(csv), sha256: '' };
+    csv === null ? [] : [{ name: 'spots.csv', bytes: new TextEncoder().encode(csv), sha256: '' }];
   const request = { readings, settings, job: undefined, filmRecord: undefined, inputs: [], spots };
   const surveyed = surveyVehicle(request).value;
   if (surveyed === undefined) throw new Error('the car is surveyed');
@@ -107,6 +105,7 @@ export function runSpottedCars(world: World, aim: number, cars: number, seed: nu
       vehicle: null,
       template: panels,
       readings: car.readings,
+      leftOut: [],
       assumptions: [],
     };
     const count = (into: Count, plans: readonly PanelPlan[]): void => {

@@ -84,7 +84,7 @@ export function requestOf(comparing: Comparing): CompareRequest {
       filmRecord === undefined
         ? undefined
         : present(readFilmRecord('record.json', filmRecord).value),
-    spots: spots === undefined ? undefined : fileOf('spots.csv', spots),
+    spots: spots === undefined ? [] : [fileOf('spots.csv', spots)],
     marked,
     plan: plan === undefined ? undefined : planOf(plan),
     planFile: plan === undefined ? undefined : fileOf('plan.json', plan),

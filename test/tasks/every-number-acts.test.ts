@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
 import { classNearTheRules } from './class-witness.ts';
 import {
+  gaugeText,
   gradeText,
   historyText,
   methodsText,
@@ -277,9 +278,17 @@ const classes: readonly Witness[] = [
   nearTheRules,
 ];
 
+/** One shim that is as thick as a film, if only just. */
+const shims: Witness = (numbers) =>
+  gaugeText(
+    `shim_um,shim_uncertainty_um,reading_um\n${[0, 49.6].map((shim) => `${shim},0.2,${shim}\n`.repeat(3)).join('')}`,
+    numbers,
+  );
+
 /** Where to look first, so that most numbers are seen to act in one run. */
 const surveyWith = (job: object): Witness => surveyOf(with_(mixed, job));
 const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
+  ['film.measurement.film_shim', [shims]],
   ['film.measurement.largest', [surveyOf(large)]],
   ['film.measurement.doubtful_under', [surveyOf(small)]],
   ['film.measurement.doubtful_over', [surveyOf(large)]],

@@ -9,6 +9,7 @@ import { layersOf } from './layers.ts';
 type Said = {
   readonly readings: string;
   readonly defects?: string;
+  readonly spots?: string;
   readonly job?: object;
   readonly shop?: object;
   readonly project?: object;
@@ -25,7 +26,7 @@ type InForce = { readonly layers: Layers; readonly settings: Settings };
 const known = new Map<string, InForce>();
 
 /** The same settings for the same files, as in one run: what is searched under them is searched once. */
-function inForce(said: Omit<Said, 'readings' | 'defects'>): InForce {
+function inForce(said: Omit<Said, 'readings' | 'defects' | 'spots'>): InForce {
   const key = JSON.stringify(said);
   const before = known.get(key);
   if (before !== undefined) return before;
@@ -35,7 +36,7 @@ function inForce(said: Omit<Said, 'readings' | 'defects'>): InForce {
   return found;
 }
 
-export function quoteOutcome({ readings, defects, ...said }: Said) {
+export function quoteOutcome({ readings, defects, spots, ...said }: Said) {
   const { layers, settings } = inForce(said);
   return quoteFiles({
     files: [file('readings.csv', readings)],
@@ -51,6 +52,7 @@ export function quoteOutcome({ readings, defects, ...said }: Said) {
     filmRecord: undefined,
     panels: [],
     defects: defects === undefined ? undefined : file('defects.csv', defects),
+    ...(spots === undefined ? {} : { spots: [file('spots.csv', spots)] }),
   });
 }
 

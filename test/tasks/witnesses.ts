@@ -5,6 +5,7 @@ import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { readJob } from '../../src/formats/job/job.ts';
 import { readRates } from '../../src/formats/rates.ts';
 import { readTemplate } from '../../src/formats/template/template.ts';
+import { gaugeRecord } from '../../src/report/gauge/gauge-record.ts';
 import { gradeRecord } from '../../src/report/grade/grade-record.ts';
 import { methodListRecord, shownMethodRecord } from '../../src/report/methods/methods-record.ts';
 import { planBlocks } from '../../src/report/plan/plan-blocks.ts';
@@ -16,6 +17,7 @@ import { spotRecord } from '../../src/report/spot/spot-record.ts';
 import { surveyBlocks } from '../../src/report/survey/survey-blocks.ts';
 import { surveyRecord } from '../../src/report/survey/survey-record.ts';
 import { sheetBlocks } from '../../src/report/template/template-sheet.ts';
+import { checkGaugeFiles } from '../../src/tasks/gauge/check-gauge.ts';
 import { gradeFiles } from '../../src/tasks/grade/grade-files.ts';
 import { listMethods, methodSources, showMethod } from '../../src/tasks/methods/methods.ts';
 import { ratesReport } from '../../src/tasks/methods/rates-report.ts';
@@ -197,6 +199,20 @@ export function workText(scenario: Scenario, numbers: Numbers): string {
     return [workRecord(work, null), workDetailBlocks(work, null), planCautions(work, model)];
   });
   return said(pages);
+}
+
+/** What a check on shims comes to. */
+export function gaugeText(checks: string, numbers: Numbers): string {
+  const file = { name: 'checks.csv', bytes: bytes(checks), sha256: '' };
+  const { value } = checkGaugeFiles({
+    files: [file],
+    settings: settingsOf({}, numbers),
+    gauge: undefined,
+    permitted: {},
+    shimUncertainty: undefined,
+    adjust: false,
+  });
+  return said(value === undefined ? [] : gaugeRecord(value, context));
 }
 
 /** What the hours of jobs teach of a shop's pace. */

@@ -50,6 +50,50 @@ describe('repeats that are all alike', () => {
     expect(codes(whole)).not.toContain('repeats-alike');
   });
 
+  test('are told from as many points on as a steady hand shows alike once in 1,000', () => {
+    // Of one reading in δ/(s·√(2π)) it is the same again, by 1/√2 for two: here 5.6 in 100.
+    const twice = read().filter(({ repeat }) => repeat < 3);
+    const told = (points: number): boolean =>
+      codes(
+        copied(twice.filter(({ panel, point }) => panel === 'roof' && Number(point) <= points)),
+      ).includes('repeats-alike');
+    const same = 0.1 / ((1.5 / 3) * Math.sqrt(2 * Math.PI)) / Math.SQRT2;
+    const least = [1, 2, 3, 4].find((points) => same ** points < 0.001);
+    expect(least).toBe(3);
+    expect([1, 2, 3, 4].map(told)).toEqual([false, false, true, true]);
+  });
+
+  test('are counted over the points that were read again: one reading is like no other', () => {
+    const all = read();
+    const some = all.filter(({ panel, repeat }) => /^(roof|boot)$/.test(panel) || repeat === 1);
+    const again = copied(all.filter(({ panel }) => /^(roof|boot)$/.test(panel)));
+    const mixed = [...some.filter(({ panel }) => !/^(roof|boot)$/.test(panel)), ...again];
+    expect(gradeOf(mixed).reasons.find(({ code }) => code === 'repeats-alike')?.text).toContain(
+      'at 10 of 10 points',
+    );
+    // Where what was read again differs, those read once prove nothing.
+    expect(codes(some)).not.toContain('repeats-alike');
+  });
+
+  test('are told from two thirds of the points on', () => {
+    const roof = read().filter(({ panel, point }) => panel === 'roof' && Number(point) <= 3);
+    const alikeUpTo = (points: number) => {
+      const copy = copied(roof);
+      return roof.map((one, i) => (Number(one.point) <= points ? (copy[i] ?? one) : one));
+    };
+    expect(codes(alikeUpTo(2))).toContain('repeats-alike');
+    expect(codes(alikeUpTo(1))).not.toContain('repeats-alike');
+  });
+
+  test('are none at fewer than two thirds of the points', () => {
+    const some = (panels: RegExp) => {
+      const all = read();
+      return all.map((one, i) => (panels.test(one.panel) ? (copied(all)[i] ?? one) : one));
+    };
+    expect(codes(some(/^(bonnet|roof|boot|door)/))).not.toContain('repeats-alike');
+    expect(codes(some(/^(bonnet|roof|boot|door|wing)/))).toContain('repeats-alike');
+  });
+
   test('are no part of the gauge R&R of the class, which says whose they are', () => {
     const surveys = [read(), read(), copied(read())].map((one) => surveyOf(one));
     const graded = surveys.map((survey) => ({ survey, grade: gradeAgainst(survey, expert) }));

@@ -64,6 +64,16 @@ describe('the bias over the car', () => {
     expect(biasOf([11.5, 12, 12.5])).toMatchObject({ verdict: 'unsatisfactory' });
   });
 
+  test('is none that its interval reaches, however far off the middle lies', () => {
+    // z = 40/√(3² + 14.4²) = 2.7 by itself; ± 4.303 · 14.4 reaches nothing at all.
+    const found = biasOf([20, 40, 60]);
+    expect(found?.z).toBeCloseTo(40 / Math.hypot(3, (1.25 * 20) / Math.sqrt(3)), 6);
+    expect(found?.z).toBeGreaterThan(2);
+    expect(found?.low).toBeLessThan(0);
+    expect(found?.verdict).toBe('satisfactory');
+    expect(biasOf([-20, -40, -60])?.verdict).toBe('satisfactory');
+  });
+
   test('needs three panels', () => {
     expect(biasOf([8, 8.1])).toBeNull();
     expect(biasOf([8, 8.1, 8.2])).not.toBeNull();

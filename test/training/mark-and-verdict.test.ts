@@ -4,10 +4,10 @@ import { chiSquareQuantile } from '../../src/base/stats/chi-square.ts';
 import { micrometres } from '../../src/base/units.ts';
 import type { CarBias } from '../../src/training/car-bias.ts';
 import type { Coverage } from '../../src/training/coverage.ts';
-import type { MarksPattern } from '../../src/training/fault-reasons.ts';
 import type { Found } from '../../src/training/found.ts';
 import { conditionWord, type ReadPanel } from '../../src/training/graded-survey.ts';
 import { allowedRepeatability, type Judged, markOf } from '../../src/training/mark.ts';
+import type { MarksPattern } from '../../src/training/marks-pattern.ts';
 import { overallVerdict, type VerdictGround } from '../../src/training/overall-verdict.ts';
 import type { PanelScore } from '../../src/training/panel-score.ts';
 import type { Reason } from '../../src/training/reasons.ts';
@@ -115,7 +115,7 @@ describe('the verdict on a survey as a whole', () => {
         bias: rest.bias ?? null,
         blunders: rest.blunders ?? [],
         voided: rest.voided ?? [],
-        pattern: { drift: null, marksOff: null, ...rest.pattern },
+        pattern: { drift: null, marksOff: null, notFollowed: null, ...rest.pattern },
         sigmaPt: 3,
         mark: { share: rest.mark ?? 1, criteria: [] },
       },
@@ -176,6 +176,11 @@ describe('the verdict on a survey as a whole', () => {
     expect(drift(-30)).toEqual(['questionable', 'gauge-drift']);
     const marksOff = { off: ['1'], agreeing: ['2'], mean: um(-9), atEdges: true };
     expect(verdictOn({}, { pattern: { marksOff } })).toEqual(['questionable', 'marks-off']);
+    const notFollowed = {
+      ...{ places: 55, groups: 11, pairs: 110, alike: 53, expected: 88 },
+      at: 'marks' as const,
+    };
+    expect(verdictOn({}, { pattern: { notFollowed } })).toEqual(['questionable', 'not-following']);
   });
 
   test('is questionable by values too like another’s, which is no blunder', () => {

@@ -127,7 +127,7 @@ describe('panels that a slip spoils', () => {
   test('count as off, were read, and say what the mark would be', () => {
     const grade = graded(slipped);
     expect(voidOf(grade)).toEqual([['roof', 'wrong']]);
-    expect(reached(grade)).toMatchObject({ accuracy: 10 / 11, coverage: 1 });
+    expect(reached(grade)).toMatchObject({ accuracy: 10 / 11, coverage: 10 / 11 });
     const swapped = own.map((one) => ({
       ...one,
       panel: { 'door-front-left': 'boot', boot: 'door-front-left' }[one.panel] ?? one.panel,
@@ -157,7 +157,7 @@ describe('panels that a slip spoils', () => {
     const grade = graded(changed(own, ({ thickness }) => thickness / 25.4));
     expect(grade.voided).toHaveLength(11);
     expect(grade.voided.every(({ as }) => as === 'wrong')).toBe(true);
-    expect(reached(grade)).toMatchObject({ accuracy: 0, coverage: 1 });
+    expect(reached(grade)).toMatchObject({ accuracy: 0, coverage: 1 / 55 });
   });
 });
 

@@ -53,6 +53,25 @@ test('what the survey finds stands there too', () => {
   expect(all['left-alone']).toContain('left quarter');
 });
 
+test('colour at a trial is why a panel is left, and edges that were read apart are named', () => {
+  const spots =
+    'spot,panel,machine,pad,product,sets,colour_on_pad\nA,roof,da,foam-soft,fine,1,yes\n';
+  const edge = 'panel,point,reading_um,place\n';
+  const rows = readings
+    .trim()
+    .split('\n')
+    .slice(1)
+    .map((row) => `${row},face`);
+  const all = found({
+    readings: `${edge}${rows.join('\n')}\nbonnet,e,64,edge\n`,
+    job: { taken_um: 0, finish: 'clear-over-base' },
+    spots,
+  });
+  expect(all['colour-came']).toEqual(['roof']);
+  expect(all['left-alone'] ?? []).not.toContain('roof');
+  expect(all['edges-apart']).toEqual(['bonnet']);
+});
+
 test('a panel in two zones is left out for what either of them is', () => {
   const split = `${readings}quarter left,1,110\nquarter left,2,112\nquarter left,3,111\nquarter left,4,186\nquarter left,5,188\nquarter left,6,187\n`;
   const all = found({ readings: split, job: { taken_um: 0 } });

@@ -148,24 +148,35 @@ test('a discount and what is charged up to the minimum are named as such', () =>
   ]);
 });
 
-test('where each line is taxed by itself, it is taxed on what the discount leaves of it', () => {
+test('where each line is taxed by itself, a discount has the tax that it takes off the lines', () => {
   const priced = priceJob(nothing, {
     ...bareList,
     fixed: [fixedItem('a', 1n), fixedItem('b', 4n)],
     discount: { kind: 'share', share: percent(90) },
-    tax: { ...ukVat, level: 'line' },
+    tax: { ...ukVat, level: 'line', rounding: 'half-up' },
   });
   // 90 % of 5 is 4.5 → 5: nothing is left, and nothing is taxed; −5 taxed by itself would be −1.
   expect(amounts(priced)).toEqual([1n, 4n, -5n]);
-  expect(taxes(priced)).toEqual([0n, 0n, 0n]);
+  expect(taxes(priced)).toEqual([0n, 1n, -1n]);
+  expect(priced.tax).toBe(0n);
   const some = priceJob(nothing, {
     ...bareList,
     fixed: [fixedItem('a', 1_000n), fixedItem('b', 3_000n)],
     discount: { kind: 'amount', amount: 400n },
     tax: { ...ukVat, level: 'line' },
   });
-  // 1.00 and 3.00 off: 20 % of 9.00 and of 27.00.
-  expect(taxes(some)).toEqual([180n, 540n, 0n]);
+  // 20 % of 10.00, of 30.00 and of −4.00.
+  expect(taxes(some)).toEqual([200n, 600n, -80n]);
+  expect(some.tax).toBe(720n);
+  const included = priceJob(nothing, {
+    ...bareList,
+    fixed: [fixedItem('a', 1_200n), fixedItem('b', 3_600n)],
+    discount: { kind: 'amount', amount: 480n },
+    tax: { ...ukVat, level: 'line', included: true },
+  });
+  // 12.00 with its tax are 10.00 and 2.00, whatever comes off the whole.
+  expect(amounts(included)).toEqual([1_000n, 3_000n, -400n]);
+  expect(taxes(included)).toEqual([200n, 600n, -80n]);
 });
 
 test('yen have no minor unit but the yen itself', () => {

@@ -3,7 +3,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Minor, RoundingMode } from '../../src/work/money.ts';
+import { divided, type Minor, type RoundingMode, WHOLE } from '../../src/work/money.ts';
 import { type Chargeable, type PricedJob, priceJob } from '../../src/work/price-job.ts';
 import type { PriceList } from '../../src/work/price-list.ts';
 import type { TaxRule } from '../../src/work/tax.ts';
@@ -90,12 +90,21 @@ function faults(priced: PricedJob, list: PriceList): readonly string[] {
       .map((line) => asListed(line, list)),
   );
   const discounted = -sum(off.map((line) => asListed(line, list)));
+  const before = lines.filter(({ kind }) => kind !== 'discount');
   const laws: Readonly<Record<string, boolean>> = {
     'the lines add up to the subtotal': sum(lines.map((line) => line.amount)) === subtotal,
     'the tax of the lines adds up to the tax': sum(lines.map((line) => line.tax)) === tax,
     'subtotal and tax are the total': subtotal + tax === total,
     'no total is under nothing': subtotal >= 0n && tax >= 0n && total >= 0n,
     'a discount takes off, never puts on': off.every((line) => asListed(line, list) < 0n),
+    'taxed by line, each line has the tax of its whole amount':
+      list.tax.level !== 'line' || before.every((line) => line.tax === taxByItself(line, list)),
+    'a discount has tax under nothing, and no more than the lines of its rate have':
+      list.tax.level !== 'line' ||
+      off.every((line) => line.tax <= 0n && -line.tax <= taxAt(line.taxShare, before)),
+    'and its tax is its rate of it, but for a unit a line':
+      list.tax.level !== 'line' ||
+      off.every((line) => size(line.tax - taxByItself(line, list)) <= BigInt(lines.length)),
     'a discount takes no more than there is': discounted >= 0n && discounted <= listed,
     'the minimum is kept': inList >= list.minimum,
     'only what is wanting is added to it':
@@ -108,6 +117,15 @@ function faults(priced: PricedJob, list: PriceList): readonly string[] {
   };
   return Object.entries(laws).flatMap(([law, holds]) => (holds ? [] : [law]));
 }
+
+/** a·r, or a·r/(1 + r) of an amount with its tax in it, rounded by itself. */
+function taxByItself(line: PricedJob['lines'][number], list: PriceList): Minor {
+  const { included, rounding } = list.tax;
+  const dividend = asListed(line, list) * line.taxShare;
+  return divided(dividend, included ? WHOLE + line.taxShare : WHOLE, rounding);
+}
+const taxAt = (taxShare: bigint, lines: PricedJob['lines']): Minor =>
+  sum(lines.filter((one) => one.taxShare === taxShare).map((one) => one.tax));
 
 const size = (value: Minor): Minor => (value < 0n ? -value : value);
 const asListed = (line: PricedJob['lines'][number], { tax }: PriceList): bigint =>

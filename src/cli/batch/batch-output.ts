@@ -13,6 +13,7 @@ import { pageOutput } from '../deliver.ts';
 import { writeOutput } from '../files/output-files.ts';
 import { writeToReader } from '../files/standard-output.ts';
 import type { TypedOptions } from '../options.ts';
+import { createDoubled } from './doubled.ts';
 import { openLineFile } from './line-file.ts';
 import { createUnpriced } from './unpriced.ts';
 
@@ -54,8 +55,10 @@ export async function openOutput(
   if (format === 'csv') await write(renderCsvRow(columns.columns));
   await beside?.add(renderCsvRow(summaryColumns(command)));
   const unpriced = createUnpriced();
+  const doubled = createDoubled();
   const noteBeside = async (line: string): Promise<void> => {
     unpriced.add(line);
+    doubled.add(line);
     if (beside === undefined && toBuy === undefined) return;
     const record = JSON.parse(line) as MachineRecord;
     toBuy?.add(record);
@@ -70,13 +73,13 @@ export async function openOutput(
     },
     recall: noteBeside,
     close: async (complete) => {
-      if (page !== undefined) await write(await page.text());
+      if (page !== undefined) await write(await page.text(doubled.told()));
       for (const file of [main, beside]) {
         if (file === undefined) continue;
         await (complete ? file.finish() : file.leave());
       }
       const { diagnostics, told } = (await toBuy?.close(complete)) ?? { diagnostics: [], told: [] };
-      return { diagnostics, told: [...unpriced.told(), ...told] };
+      return { diagnostics, told: [...doubled.told().map(printable), ...unpriced.told(), ...told] };
     },
   };
 }
@@ -91,8 +94,8 @@ function createPage(command: string, options: TypedOptions) {
       rows.push(new Map(columns.map((name, i) => [name, cells[i] ?? null])));
       return true;
     },
-    text: (): Promise<string> =>
-      pageOutput(batchBlocks(command, rows, options.showUnit ?? 'um'), options),
+    text: (doubled: readonly string[]): Promise<string> =>
+      pageOutput(batchBlocks(command, rows, options.showUnit ?? 'um', doubled), options),
   };
 }
 

@@ -84,8 +84,8 @@ export function jobsAmong(
     const own = parts.filter((part) => part.id === id);
     const cellOf = (name: string): SaidCell => ({ text: name, at: { file: folder } });
     const read = own.filter(({ column }) => column === 'readings').map(({ name }) => cellOf(name));
-    const said = own.flatMap(({ column, name }): [string, SaidCell][] =>
-      columns.includes(column) && column !== 'readings' ? [[column, cellOf(name)]] : [],
+    const said = own.flatMap(({ column, name }): [string, readonly SaidCell[]][] =>
+      columns.includes(column) && column !== 'readings' ? [[column, [cellOf(name)]]] : [],
     );
     // A job without readings is one whose file is missing: its record says so.
     const files =

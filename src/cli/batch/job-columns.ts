@@ -43,13 +43,22 @@ export function jobColumns(command: Pick<Command, 'options'>): JobColumns {
   return {
     columns: ['job', 'readings', ...options.keys()],
     needed: ['job', 'readings'],
-    several: ['readings'],
+    several: [
+      'readings',
+      ...[...options].flatMap(([key, name]) => (isRepeatable(name) ? [key] : [])),
+    ],
     optionOf: (column) => {
       const name = options.get(column);
       return name !== undefined && command.options.includes(name) ? name : undefined;
     },
   };
 }
+
+/** Each of its values counts. */
+export const isRepeatable = (name: OptionName): boolean => {
+  const { repeatable }: OptionSpec = optionSpecs[name];
+  return repeatable === true;
+};
 
 /** Whether an option names a file, or may: a path in a list is relative to the list. */
 export function mayNameFile(name: OptionName): boolean {

@@ -1,11 +1,12 @@
 /** One job of a batch as plain data, which goes to a worker as it is. */
 import { isAbsolute, join } from 'node:path';
-import { type Diagnostic, error } from '../../base/diagnostics.ts';
+import { diagnosticCatalogue } from '../../base/catalogue.ts';
+import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
 import { isTemplatePath } from '../../film/template/template-name.ts';
 import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
 import { readOptionValue } from '../options/option-values.ts';
 import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
-import { type JobColumns, mayNameFile } from './job-columns.ts';
+import { isRepeatable, type JobColumns, mayNameFile } from './job-columns.ts';
 import type { VehiclePart } from './vehicle-part.ts';
 
 export type JobTask = {
@@ -17,9 +18,13 @@ export type JobTask = {
   readonly options: TypedOptions;
   /** What is wrong with what the list says of it: it is not run. */
   readonly problems: readonly Diagnostic[];
+  /** Where the list names each of its files. */
+  readonly named?: readonly NamedFile[];
   /** Its rows of a file of many vehicles, in place of a file of its own. */
   readonly part?: VehiclePart;
 };
+
+type NamedFile = { readonly file: string; readonly at: Place };
 
 /** `folder` is that of the list. */
 export function jobTask(
@@ -29,15 +34,21 @@ export function jobTask(
   { folder, typed }: { readonly folder: string; readonly typed: TypedOptions },
 ): JobTask {
   const problems: Diagnostic[] = [];
-  const said = [...entry.said].flatMap(([column, cell]) => {
+  const named = entry.readings.map(({ text, at }) => ({ file: within(folder, text), at }));
+  const said = [...entry.said].flatMap(([column, cells]) => {
     const name = optionOf(column);
     if (name === undefined) return [];
-    const read = readOptionValue(name, cell.text);
-    if ('takes' in read) {
-      problems.push(valueProblem(column, cell, read.takes, read.meant));
-      return [];
-    }
-    return [[name, namesFile(name, cell.text) ? within(folder, cell.text) : read.value] as const];
+    const values = cells.flatMap((cell) => {
+      const read = readOptionValue(name, cell.text);
+      if ('takes' in read) {
+        problems.push(valueProblem(column, cell, read.takes, read.meant));
+        return [];
+      }
+      if (!namesFile(name, cell.text)) return [read.value];
+      named.push({ file: within(folder, cell.text), at: cell.at });
+      return [within(folder, cell.text)];
+    });
+    return [[name, isRepeatable(name) ? values : values[0]] as const];
   });
   return {
     seq,
@@ -45,7 +56,21 @@ export function jobTask(
     operands: entry.readings.map(({ text }) => within(folder, text)),
     options: { ...typed, ...(Object.fromEntries(said) as TypedOptions) },
     problems,
+    named,
   };
+}
+
+/** A file that is not there, or cannot be read, is told where the list names it. */
+export function placedInList(
+  diagnostics: readonly Diagnostic[],
+  { named = [] }: Pick<JobTask, 'named'>,
+): readonly Diagnostic[] {
+  return diagnostics.map((one) => {
+    if (diagnosticCatalogue[one.code].kind !== 'input-file' || one.at?.line !== undefined)
+      return one;
+    const place = named.find(({ file, at }) => file === one.at?.file && at.line !== undefined);
+    return place === undefined ? one : { ...one, at: place.at };
+  });
 }
 
 const namesFile = (name: OptionName, text: string): boolean =>
@@ -72,7 +97,9 @@ export const filesOfTask = ({
 }: Pick<JobTask, 'operands' | 'options'>): readonly string[] => [
   ...operands,
   ...(Object.keys(optionSpecs) as OptionName[]).flatMap((name) => {
-    const value = options[name];
-    return typeof value === 'string' && name !== 'out' && namesFile(name, value) ? [value] : [];
+    const values = [options[name]].flat();
+    return values.filter(
+      (value) => typeof value === 'string' && name !== 'out' && namesFile(name, value),
+    ) as readonly string[];
   }),
 ];

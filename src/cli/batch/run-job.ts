@@ -8,7 +8,7 @@ import { answerIsNo, type Command, type World } from '../command.ts';
 import { exitCodeOf, exitCodes } from '../exit-code.ts';
 import { loadFile } from '../files/files.ts';
 import { version } from '../version.ts';
-import { filesOfTask, type JobTask } from './job-task.ts';
+import { filesOfTask, type JobTask, placedInList } from './job-task.ts';
 import { createJobWorlds, type LoadedSums } from './job-world.ts';
 import { toPiece } from './vehicle-part.ts';
 import { type WhyNotDone, whyNotDone } from './why-not-done.ts';
@@ -71,10 +71,8 @@ async function attempt(
   const answer = await command.run(task.operands, same(task.options), worldWith(loadOf(task)));
   const records = answer.records();
   const [record, second] = records;
-  const diagnostics =
-    second === undefined
-      ? answer.diagnostics
-      : [...answer.diagnostics, severalVehicles(records.length)];
+  const told = placedInList(answer.diagnostics, task);
+  const diagnostics = second === undefined ? told : [...told, severalVehicles(records.length)];
   if (hasErrors(diagnostics) || record === undefined) return stopped(diagnostics);
   const exit = answerIsNo(answer) ? exitCodes.answerIsNo : exitCodes.done;
   return { status: 'done', exit, diagnostics, result: record };

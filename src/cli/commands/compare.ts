@@ -88,6 +88,7 @@ export const compareCommand: Command = {
       workedFile: worked.value,
       gloss: gloss.value,
       recording: options.record !== undefined,
+      date: options.date,
     });
     const diagnostics = [...loaded, ...found, ...earlierVisit(options, filmRecord)];
     if (value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
@@ -173,7 +174,7 @@ function earlierVisit(
   { record, date }: TypedOptions,
   named: Inputs['filmRecord'],
 ): readonly Diagnostic[] {
-  const days = (named?.value.file.visits ?? []).map((visit) => visit.date);
+  const days = (named?.value.file.visits ?? []).map((visit) => visit.date ?? '');
   const last = days.toSorted().at(-1) ?? '';
   return record === undefined || date === undefined || named === undefined || date >= last
     ? []

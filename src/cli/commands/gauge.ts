@@ -6,7 +6,7 @@ import { gaugeRecord, gaugeTable } from '../../report/gauge/gauge-record.ts';
 import { checkGaugeFiles } from '../../tasks/gauge/check-gauge.ts';
 import { type Command, failed } from '../command.ts';
 import { loadGaugeFile } from '../load/load-gauge.ts';
-import { loadGauge } from '../load/load-inputs.ts';
+import { loadFiles } from '../load/load-inputs.ts';
 import { loadShopSettings } from '../load/load-settings.ts';
 import { formats } from '../options/output-specs.ts';
 import type { TypedOptions } from '../options.ts';
@@ -33,7 +33,7 @@ export const gaugeCommand: Command = {
     'cat samples/gauge-checks.csv | leastcut gauge - --format csv',
   ],
   run: async (operands, options, world) => {
-    const files = await loadGauge(operands, world);
+    const files = await loadFiles(operands, world);
     const settings = await loadShopSettings(options, world);
     const before = [...files.diagnostics, ...settings.diagnostics];
     if (files.value === undefined || settings.value === undefined) return failed(before);

@@ -2,6 +2,11 @@ import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { methodListBlocks } from '../../report/methods/method-list-blocks.ts';
 import { methodListRecord, shownMethodRecord } from '../../report/methods/methods-record.ts';
+import {
+  methodListTable,
+  shownMethodTable,
+  suppliesTable,
+} from '../../report/methods/methods-tables.ts';
 import { shownMethodBlocks } from '../../report/methods/shown-method-blocks.ts';
 import { suppliesBlocks, suppliesRecord } from '../../report/methods/supplies-pages.ts';
 import { listMethods, methodSources, showMethod } from '../../tasks/methods/methods.ts';
@@ -11,6 +16,7 @@ import { supplies } from '../../work/supplies.ts';
 import { type Command, failed } from '../command.ts';
 import { loadWithRates } from '../load/load-rates.ts';
 import { loadShopSettings } from '../load/load-settings.ts';
+import { formats } from '../options/output-specs.ts';
 import { version } from '../version.ts';
 
 const ACTIONS = ['list', 'show', 'materials'] as const;
@@ -22,11 +28,13 @@ export const methodsCommand: Command = {
   words: ACTIONS,
   filesOf: () => [],
   options: ['shop', 'rates'],
+  formats,
   examples: [
     'leastcut methods list',
     'leastcut methods show da/foam-medium/medium',
     'leastcut methods list --rates samples/rates.json',
     'leastcut methods materials',
+    'leastcut methods materials --format csv',
     'leastcut methods show rotary --shop samples/shop.json --format json',
   ],
   run: async ([action = 'list', id, ...excess], options, world) => {
@@ -42,6 +50,7 @@ export const methodsCommand: Command = {
       return {
         pages: () => [suppliesBlocks(used)],
         records: () => [suppliesRecord(used, { version, diagnostics })],
+        table: () => suppliesTable(used),
         diagnostics,
       };
     }
@@ -55,6 +64,7 @@ export const methodsCommand: Command = {
       return {
         pages: () => [methodListBlocks(methods, assumptions, unit, rates)],
         records: () => [methodListRecord(methods, assumptions, context, rates)],
+        table: () => methodListTable(methods),
         diagnostics,
       };
     }
@@ -64,6 +74,7 @@ export const methodsCommand: Command = {
     return {
       pages: () => [shownMethodBlocks(method, unit, rates)],
       records: () => [shownMethodRecord(method, assumptions, context, rates)],
+      table: () => shownMethodTable(method),
       diagnostics,
     };
   },

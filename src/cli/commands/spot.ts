@@ -5,7 +5,7 @@ import { spotFiles } from '../../tasks/spot/spot-files.ts';
 import { spotObservations } from '../../tasks/spot/spot-observations.ts';
 import { type Command, failed } from '../command.ts';
 import { loadGaugeFile } from '../load/load-gauge.ts';
-import { loadGauge } from '../load/load-inputs.ts';
+import { loadFiles } from '../load/load-inputs.ts';
 import { loadWithRates } from '../load/load-rates.ts';
 import { loadSettings } from '../load/load-settings.ts';
 import { pageOptions } from '../page-options.ts';
@@ -36,7 +36,7 @@ export const spotCommand: Command = {
     'cat samples/older-coupe/spots.csv | leastcut spot - --format json',
   ],
   run: async (operands, options, world) => {
-    const files = await loadGauge(operands, world);
+    const files = await loadFiles(operands, world);
     const loaded = await loadSettings(options, world);
     const before = [...files.diagnostics, ...loaded.diagnostics];
     if (files.value === undefined || loaded.value === undefined) return failed(before);
@@ -53,10 +53,9 @@ export const spotCommand: Command = {
     const spots = spotFiles({ files: files.value, settings: settings.value, job: job?.file });
     const diagnostics = [...known, ...spots.diagnostics];
     if (spots.value === undefined) return failed(diagnostics);
-    const { trials } = spots.value;
-    const finish = settings.value.facts.finish.value;
+    const { trials, finishOf } = spots.value;
     const kept = keptObservations(settings.value, options, (date) =>
-      vehicle === null ? [] : spotObservations(trials, { date, vehicle, finish }),
+      vehicle === null ? [] : spotObservations(trials, { date, vehicle, finishOf }),
     );
     const result = { ...spots.value, kept };
     const page = pageOptions(settings.value, options);

@@ -28,7 +28,7 @@ export function namedInputs(
     options.filmRecord,
     options.gloss,
     options.defects,
-    options.spots,
+    ...(options.spots ?? []),
     options.history,
     options.asDecided,
     options.for,

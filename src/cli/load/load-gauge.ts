@@ -7,7 +7,7 @@ import type { Settings } from '../../tasks/settings/settings.ts';
 import type { World } from '../command.ts';
 import type { TypedOptions } from '../options.ts';
 import { loadWithHistory } from './load-history.ts';
-import { type Inputs, loadGauge, loadInputs } from './load-inputs.ts';
+import { type Inputs, loadFiles, loadInputs } from './load-inputs.ts';
 import { loadWithRates } from './load-rates.ts';
 import { namedFile, type Reader, readNamed } from './named-file.ts';
 
@@ -17,7 +17,7 @@ export async function loadSurveyInputs(
   options: TypedOptions,
   world: World,
 ): Promise<Outcome<Inputs>> {
-  const gauge = await loadGauge(operands, world);
+  const gauge = await loadFiles(operands, world);
   const grounds = await world.once('grounds', options, (own) => loadGrounds(options, own));
   const diagnostics = [...gauge.diagnostics, ...grounds.diagnostics];
   return gauge.value === undefined || grounds.value === undefined || hasErrors(diagnostics)

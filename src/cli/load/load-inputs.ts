@@ -20,7 +20,7 @@ export type Inputs = {
   readonly gauge: readonly LoadedFile[];
   readonly reading: ReadingChoices;
   readonly defects: LoadedFile | undefined;
-  readonly spots: LoadedFile | undefined;
+  readonly spots: readonly LoadedFile[];
   readonly job: Placed<Job> | undefined;
   readonly filmRecord: Placed<FilmRecord> | undefined;
   readonly templates: LoadedTemplates;
@@ -32,10 +32,10 @@ export async function loadInputs(
   options: TypedOptions,
   world: World,
 ): Promise<Outcome<Inputs>> {
-  const gauge = await loadGauge(operands, world);
+  const gauge = await loadFiles(operands, world);
   const [defects, spots, loaded, reading] = await Promise.all([
     loadOptional(options.defects, world),
-    loadOptional(options.spots, world),
+    loadFiles(options.spots ?? [], world),
     loadSettings(options, world),
     loadReadingChoices(options, world),
   ]);
@@ -54,7 +54,7 @@ export async function loadInputs(
     gauge: gauge.value,
     reading: reading.value,
     defects: defects.value,
-    spots: spots.value,
+    spots: spots.value ?? [],
     job: job?.file,
     filmRecord: filmRecord.value,
     templates: templates.value,
@@ -63,7 +63,8 @@ export async function loadInputs(
   return { value, diagnostics: all };
 }
 
-export async function loadGauge(
+/** Each of several files once, whatever it holds. */
+export async function loadFiles(
   operands: readonly string[],
   world: World,
 ): Promise<Outcome<readonly LoadedFile[]>> {

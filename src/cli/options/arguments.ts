@@ -170,9 +170,7 @@ function usageProblem(command: string, { code, message }: CommanderError): Diagn
 function twiceHint(sentence: string): string | undefined {
   const flag = /option '.*?(--[a-z-]+)/.exec(sentence)?.[1];
   if (flag === undefined || !sentence.includes(NOT_BOTH)) return undefined;
-  return flag === '--spots'
-    ? 'one file holds every trial: put the rows of both under one header, and give each trial a name of its own'
-    : `give ${flag} once`;
+  return `give ${flag} once`;
 }
 
 /** `--roof` is a panel, and no option. */

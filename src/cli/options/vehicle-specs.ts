@@ -3,7 +3,11 @@ import type { OptionSpec } from './option-spec.ts';
 
 export const vehicleSpecs = {
   defects: { flags: '--defects <file>', summary: 'defects file (CSV): panel, defect, grade' },
-  spots: { flags: '--spots <file>', summary: 'test spots (CSV): what trials removed and cleared' },
+  spots: {
+    flags: '--spots <file>',
+    summary: 'trials on test spots (CSV); may be repeated',
+    repeatable: true,
+  },
   filmRecord: {
     flags: '--film-record <file>',
     summary: 'film record: what earlier visits took; else the one the job names',

@@ -12,9 +12,10 @@ import { type PaintKnowledge, stepRemoval, workableOn } from '../removal/removal
 import { setTime } from '../removal/removal-rate.ts';
 import type { Step } from '../removal/step.ts';
 import { heldTo } from './allowed-removal.ts';
-import { inClasses, type Ranked, type RatedCandidate, ranked } from './choose-steps.ts';
+import type { Candidate, CandidateColumns } from './candidate-columns.ts';
+import { columnsInClasses, type Ranked, type RatedCandidate, ranked } from './choose-steps.ts';
 import type { ConstraintContext } from './constraints.ts';
-import { type Candidate, candidates } from './step-search.ts';
+import { candidateColumns } from './step-search.ts';
 
 export type By = 'machine' | 'hand';
 
@@ -86,16 +87,16 @@ function searchOnPaint(
   const search = kept((by: By, pad: number, hazeAllowed: number) => {
     const usable = rungsBy(by, rungs);
     const technique = techniqueOn(millimetres(pad), hazeAllowed, usable, model);
-    const ways = candidates(usable, technique, {
+    const ways = candidateColumns(usable, technique, {
       paceOf: (step) => paceOf(step, model),
       mostSets: model.correction.mostSets,
       removalOf: (step) => stepRemoval(step, paint),
       stepLogSd: model.removal.stepLogSd,
     });
-    const logSds = [...new Set(ways.map(({ removal }) => removal.logSd))];
+    const logSds = [...new Set(ways.logSd)];
     const widest = logSds.reduce((most, logSd) => Math.max(most, logSd), 0);
     return {
-      classes: inClasses(ways, model.correction.choice),
+      classes: columnsInClasses(ways, model.correction.choice),
       heldTo: [...new Set(logSds.map((logSd) => heldTo(logSd, widest)))],
       widest,
       doubts: doubtsOf(ways),
@@ -126,10 +127,10 @@ function searchOnPaint(
 const ROUNDED = 1 - 1e-12;
 
 /** The least and the most doubt about what one of the ways clears. */
-function doubtsOf(ways: readonly Candidate[]): readonly [least: number, most: number] {
+function doubtsOf({ logSd, withDepth }: CandidateColumns): readonly [least: number, most: number] {
   let [least, most] = [Infinity, 0];
-  for (const { removal } of ways) {
-    const doubt = doubtOf(removal);
+  for (let k = 0; k < logSd.length; k += 1) {
+    const doubt = doubtOf({ logSd: logSd[k] as number, withDepth: withDepth[k] as number });
     least = Math.min(least, doubt);
     most = Math.max(most, doubt);
   }

@@ -7,11 +7,10 @@
  * go and clears enough. What may go does not depend on the aim: the classes worth looking at are found once
  * for a part, and each aim is a look into those.
  */
-import { valueAt } from '../../base/at.ts';
-import { groupBy } from '../../base/group-by.ts';
+import { at } from '../../base/at.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import { stepsId } from '../removal/step.ts';
-import type { Candidate } from './step-search.ts';
+import type { Candidate, Columns } from './candidate-columns.ts';
 
 /** A candidate held against a panel's defects. */
 export type RatedCandidate = Candidate & {
@@ -30,11 +29,11 @@ export type ChoiceLimits = {
 /** Candidates in classes of equal mildness, the mildest first. */
 export type Classes<One extends Candidate> = {
   readonly count: number;
-  /** Members of each class. */
-  readonly classes: readonly (readonly One[])[];
+  /** Members of a class. */
+  readonly members: (place: number) => readonly One[];
   /** The least and the most that a member of each takes. */
-  readonly leastRemoval: Float64Array;
-  readonly mostRemoval: Float64Array;
+  readonly leastRemoval: readonly number[];
+  readonly mostRemoval: readonly number[];
 };
 
 /** Members of a class held against some defects, and the most that one of them clears. */
@@ -44,7 +43,7 @@ type RatedClass = {
 };
 
 /** All candidates for some defects: of thousands of classes few are looked into. */
-export type Ranked = Omit<Classes<Candidate>, 'classes'> & {
+export type Ranked = Omit<Classes<Candidate>, 'members'> & {
   /** The ln-SDs that they are held to. */
   readonly heldTo: readonly number[];
   /** A class by its place. */
@@ -59,25 +58,62 @@ export const removalBinOf = (
   { removalBin }: Pick<ChoiceLimits, 'removalBin'>,
 ): number => Math.floor(mean / removalBin);
 
-export function inClasses<One extends Candidate>(
+export const inClasses = <One extends Candidate>(
   all: readonly One[],
   choice: CorrectionModel['correction']['choice'],
-): Classes<One> {
-  const most = all.reduce((most, { mean }) => Math.max(most, mean), 0);
-  const bins = removalBinOf({ mean: most }, choice) + 1;
-  // By one number, the strongest step before the bin: numbers are sorted without being asked about two by two.
-  const byMildness = groupBy(all, (one) => one.strongest * bins + removalBinOf(one, choice));
-  const classes = Array.from(Float64Array.from(byMildness.keys()).sort(), (mildness) =>
-    valueAt(byMildness, mildness),
+): Classes<One> =>
+  columnsInClasses(
+    {
+      median: all.map(({ removal }) => removal.median),
+      mean: all.map(({ mean }) => mean),
+      strongest: all.map(({ strongest }) => strongest),
+      at: (place) => at(all, place),
+    },
+    choice,
   );
-  const leastRemoval = new Float64Array(classes.length);
-  const mostRemoval = new Float64Array(classes.length);
-  classes.forEach((some, place) => {
-    const medians = some.map(({ removal }) => removal.median);
-    leastRemoval[place] = Math.min(...medians);
-    mostRemoval[place] = Math.max(...medians);
-  });
-  return { count: all.length, classes, leastRemoval, mostRemoval };
+
+export function columnsInClasses<One extends Candidate>(
+  columns: Columns<One>,
+  choice: CorrectionModel['correction']['choice'],
+): Classes<One> {
+  const { median } = columns;
+  const { mildness, places } = byMildness(columns, choice);
+  const starts: number[] = [];
+  const leastRemoval: number[] = [];
+  const mostRemoval: number[] = [];
+  for (let k = 0; k < places.length; k += 1) {
+    const removal = median[places[k] as number] as number;
+    const last = starts.length - 1;
+    if (mildness[k] !== mildness[k - 1]) {
+      starts.push(k);
+      leastRemoval.push(removal);
+      mostRemoval.push(removal);
+    } else if (removal < (leastRemoval[last] as number)) leastRemoval[last] = removal;
+    else if (removal > (mostRemoval[last] as number)) mostRemoval[last] = removal;
+  }
+  const members = (place: number): readonly One[] =>
+    Array.from(places.subarray(starts[place], starts[place + 1]), columns.at);
+  return { count: places.length, members, leastRemoval, mostRemoval };
+}
+
+/**
+ * Places of all in the order of their mildness. By one number, the strongest step before the bin and that before the
+ * place: numbers are sorted without being asked about two by two.
+ */
+function byMildness<One>(
+  { mean, strongest }: Columns<One>,
+  choice: CorrectionModel['correction']['choice'],
+): { readonly mildness: Float64Array; readonly places: Float64Array } {
+  const count = mean.length;
+  const bins = mean.map((each) => removalBinOf({ mean: each }, choice));
+  const binCount = bins.reduce((most, bin) => Math.max(most, bin), 0) + 1;
+  const sorted = Float64Array.from(
+    bins,
+    (bin, place) => ((strongest[place] as number) * binCount + bin) * count + place,
+  ).sort();
+  const mildness = sorted.map((one) => Math.floor(one / count));
+  const places = sorted.map((one, k) => one - (mildness[k] as number) * count);
+  return { mildness, places };
 }
 
 /**
@@ -85,14 +121,14 @@ export function inClasses<One extends Candidate>(
  * told how much that takes, anything may clear more than something else.
  */
 export function ranked<One extends Candidate>(
-  { classes, ...rest }: Classes<One>,
+  { members: membersOf, ...rest }: Classes<One>,
   heldTo: readonly number[],
   rate: (one: One) => RatedCandidate,
   leastToClearMore: Ranked['leastToClearMore'] = () => 0,
 ): Ranked {
   const known: RatedClass[] = [];
-  const rateClass = (some: readonly One[] = []): RatedClass => {
-    const members = some.map(rate);
+  const rateClass = (place: number): RatedClass => {
+    const members = membersOf(place).map(rate);
     return { members, mostCleared: Math.max(0, ...members.map(({ correction }) => correction)) };
   };
   return {
@@ -100,7 +136,7 @@ export function ranked<One extends Candidate>(
     heldTo,
     leastToClearMore,
     rated: (place) => {
-      const found = known[place] ?? rateClass(classes[place]);
+      const found = known[place] ?? rateClass(place);
       known[place] = found;
       return found;
     },
@@ -109,7 +145,7 @@ export function ranked<One extends Candidate>(
 
 /** All of them, the mildest first. */
 export const allRated = ({ leastRemoval, rated }: Ranked): readonly RatedCandidate[] =>
-  Array.from(leastRemoval, (_, place) => rated(place).members).flat();
+  leastRemoval.flatMap((_, place) => rated(place).members);
 
 const mostClearing = (some: readonly RatedCandidate[]): RatedCandidate | undefined =>
   some.reduce<RatedCandidate | undefined>(
@@ -132,15 +168,14 @@ export type Within = {
 
 /** `allowed` says how much may go at the ln-SD that a candidate is held to. */
 export function within(all: Ranked, allowed: (heldTo: number) => number): Within {
-  const { count, leastRemoval, mostRemoval } = all;
+  const { leastRemoval } = all;
   const widest = Math.max(...all.heldTo.map(allowed));
   const climb: Within['climb'][number][] = [];
   // Even what clears nothing is a way, where nothing milder is.
   let most = -1;
   let needed = 0;
-  for (let place = 0; place < leastRemoval.length; place += 1) {
-    const isOut = (leastRemoval[place] as number) > widest;
-    if (isOut || (mostRemoval[place] as number) < needed) continue;
+  const next = (from: number): number => nextBetween(needed, widest, all, from);
+  for (let place = next(0); place < leastRemoval.length; place = next(place + 1)) {
     const rated = all.rated(place);
     if (rated.mostCleared <= most) continue;
     const members = rated.members.filter(
@@ -152,7 +187,21 @@ export function within(all: Ranked, allowed: (heldTo: number) => number): Within
     most = best.correction;
     needed = all.leastToClearMore(best);
   }
-  return { lookedAt: count, mostCleared: Math.max(0, most), climb };
+  return { lookedAt: all.count, mostCleared: Math.max(0, most), climb };
+}
+
+/** The first class from a place on of which something takes so much, and something no more; past the last, if none. */
+function nextBetween(
+  least: number,
+  most: number,
+  { leastRemoval, mostRemoval }: Pick<Ranked, 'leastRemoval' | 'mostRemoval'>,
+  from: number,
+): number {
+  for (let place = from; place < leastRemoval.length; place += 1) {
+    const isOut = (leastRemoval[place] as number) > most;
+    if (!isOut && (mostRemoval[place] as number) >= least) return place;
+  }
+  return leastRemoval.length;
 }
 
 /** The best candidate, and all that are as good but for time and name; it is one of them. */

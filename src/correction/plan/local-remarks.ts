@@ -1,4 +1,5 @@
 /** What is to be said of a spot at a deep defect: what comes of it, what may go there, why no milder and no more. */
+import { at } from '../../base/at.ts';
 import { type Remark, remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
@@ -48,7 +49,7 @@ export function lessThanOnPanel(
       ? 'what a spot takes is foretold less well'
       : 'a single place may be thinner than the panel’s thinnest part is taken to be';
   const less = places.flatMap(({ allowance: { budget } }, i) => {
-    const ofPanel = parts[i]?.survey.budget ?? budget;
+    const ofPanel = at(parts, i).survey.budget;
     return ofPanel - budget < LEAST_TOLD ? [] : [ofPanel];
   });
   return less.length === 0

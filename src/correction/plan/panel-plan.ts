@@ -1,5 +1,7 @@
+import { remark } from '../../base/remark.ts';
 import { type Micrometres, micrometres, minutes, type SquareMetres } from '../../base/units.ts';
-import type { Allowance } from '../../film/limits/allowance.ts';
+import { type Allowance, bounded } from '../../film/limits/allowance.ts';
+import { CLEAR_COAT_FAILED } from '../../film/limits/outright-limits.ts';
 import { type ExpectedRemoval, removalQuantile } from '../../film/limits/removal-risk.ts';
 import { risksOf } from '../../film/limits/topcoat-risk.ts';
 import { overrunNotes } from '../../film/overrun-note.ts';
@@ -109,8 +111,22 @@ export const untouchedPlan = (
   request: PlanRequest,
 ): PanelPlan => {
   const reasons = [reason, ...defectRemarks(request.defectsOf(part.panel.id))];
-  return partPlan(figures, { verdict, expected: 0, reasons }, request);
+  const shown = verdict === 'refinish' ? { ...figures, survey: failed(figures.survey) } : figures;
+  return partPlan(shown, { verdict, expected: 0, reasons }, request);
 };
+
+/** Whatever its film would allow: of failed clear nothing is polished. */
+const failed = (survey: PanelSurvey): PanelSurvey => ({
+  ...survey,
+  ...bounded([
+    ...survey.limits.filter(({ code }) => code !== 'clear-coat-failure'),
+    {
+      ...remark('clear-coat-failure', CLEAR_COAT_FAILED, 0),
+      code: 'clear-coat-failure',
+      value: micrometres(0),
+    },
+  ]),
+});
 
 const partPlan = (
   { survey, steps, removal, risk, riskIfThin, already, cautions }: Figures,

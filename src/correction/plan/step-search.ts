@@ -2,14 +2,15 @@
 import { micrometres } from '../../base/units.ts';
 import { type CorrectionModel, STAGES, type Stage } from '../removal/catalogue.ts';
 import { type Combination, stagesOf } from '../removal/combination.ts';
+import { type SummedRemoval, together } from '../removal/removal-knowledge.ts';
+import { type HazeEffect, hazeAfterEffect, hazeEffect, type Step } from '../removal/step.ts';
 import {
-  type ForetoldRemoval,
-  foretold,
-  meanRemoval,
-  type SummedRemoval,
-  together,
-} from '../removal/removal-knowledge.ts';
-import { hazeAfterStep, type Step } from '../removal/step.ts';
+  type Beginning,
+  type Candidate,
+  type CandidateColumns,
+  emptyColumns,
+  type LastStep,
+} from './candidate-columns.ts';
 import {
   type Constraint,
   type ConstraintContext,
@@ -20,17 +21,6 @@ import {
   stepConstraints,
   techniqueConstraints,
 } from './constraints.ts';
-
-/** A sequence that technique allows, with all that the choice looks at. */
-export type Candidate = {
-  readonly steps: readonly Step[];
-  readonly removal: ForetoldRemoval;
-  /** Expected removal, µm. */
-  readonly mean: number;
-  readonly strongest: number;
-  /** Machine minutes per square metre. */
-  readonly pace: number;
-};
 
 type MostSets = CorrectionModel['correction']['mostSets'];
 
@@ -93,85 +83,85 @@ const withoutLimit = (context: Omit<ConstraintContext, 'budget'>): ConstraintCon
 });
 
 /** A step, with what is the same of it wherever it stands. */
-type Move = {
-  readonly step: Step;
-  readonly removal: SummedRemoval;
-  readonly pace: number;
+type Move = LastStep & {
+  readonly haze: HazeEffect;
   /** Whether it may end a sequence, as far as it goes by itself: no step before it lessens the haze that it leaves. */
   readonly mayBeLast: boolean;
 };
 
 /** Steps as far as they have come, with what they come to together. */
-type Sequence = {
-  readonly steps: readonly [Step, ...Step[]];
-  readonly last: Step;
-  readonly removal: SummedRemoval;
-  readonly pace: number;
-  readonly haze: number;
+type Sequence = Beginning & { readonly last: Step | undefined; readonly haze: number };
+
+const NO_STEP: Sequence = {
+  steps: [],
+  last: undefined,
+  removal: { median: micrometres(0), rateSds: 0, withDepth: 0 },
+  pace: 0,
+  haze: 0,
+};
+
+/** Every sequence that the technique constraints allow, in no particular order; never the empty one. */
+export const candidates = (
+  ...search: Parameters<typeof candidateColumns>
+): readonly Candidate[] => {
+  const { mean, at } = candidateColumns(...search);
+  return mean.map((_, place) => at(place));
 };
 
 /**
- * Every sequence that the technique constraints allow, in no particular order; never the empty one. Of ten
- * thousand most leave haze or are no milder at their end: each is looked at as a shorter one with a step
- * more, and measured when it is allowed.
+ * The same, measured and not yet made. Of ten thousand sequences most leave haze or are no milder at their end: each is
+ * looked at as a shorter one with a step more.
  */
-export function candidates(
+export function candidateColumns(
   ladder: readonly Combination[],
   context: Omit<ConstraintContext, 'budget'>,
   { paceOf, removalOf, stepLogSd, mostSets }: Measures,
-): readonly Candidate[] {
+): CandidateColumns {
   const reached = inReach(ladder, context);
   const moveOf = (step: Step): Move => ({
     step,
     removal: removalOf(step),
     pace: paceOf(step),
+    haze: hazeEffect(step, context.hazeCleared),
     mayBeLast: technique([step], context, [lastStepNotRotary, hazeCleared]) === undefined,
   });
-  const movesOf = (stage: Stage): readonly Move[] => {
-    const moves = stepsOf(stage, reached, mostSets).map(moveOf);
-    // After a finish there is nothing.
-    return stage === 'finish' ? moves.filter(({ mayBeLast }) => mayBeLast) : moves;
-  };
-  const stages = STAGES.map(movesOf);
-  const found: Candidate[] = [];
-  const goOn = (before: Sequence | undefined, place: number): void => {
-    const moves = stages[place];
-    if (moves === undefined) return;
-    goOn(before, place + 1);
-    const goesOn = place + 1 < stages.length;
-    for (const move of moves) {
-      // They stand as the ladder does, the mildest first.
-      if (before !== undefined && !isMilder(before.last, move.step)) return;
-      const haze = hazeAfterStep(before?.haze ?? 0, move.step, context.hazeCleared);
-      const mayEnd = move.mayBeLast && haze <= context.hazeAllowed;
-      if (!mayEnd && !goesOn) continue;
-      const sequence = withMove(before, move, haze);
-      if (mayEnd) found.push(measured(sequence, stepLogSd));
-      if (goesOn) goOn(sequence, place + 1);
+  const found = emptyColumns(stepLogSd);
+  const beginnings = [NO_STEP];
+  const goOn = (before: Sequence, moves: readonly Move[]): void => {
+    for (const move of milderThan(before, moves)) {
+      const haze = hazeAfterEffect(before.haze, move.haze);
+      if (move.mayBeLast && haze <= context.hazeAllowed) found.add(before, move);
+      beginnings.push(withMove(before, move, haze));
     }
   };
-  goOn(undefined, 0);
-  return found;
+  const end = (before: Sequence, moves: readonly Move[]): void => {
+    for (const move of milderThan(before, moves)) {
+      if (hazeAfterEffect(before.haze, move.haze) <= context.hazeAllowed) found.add(before, move);
+    }
+  };
+  for (const stage of STAGES) {
+    const moves = stepsOf(stage, reached, mostSets).map(moveOf);
+    const finishes = moves.filter(({ mayBeLast }) => mayBeLast);
+    // What does without this stage stays a beginning.
+    for (const before of beginnings.slice()) {
+      if (stage === 'finish') end(before, finishes);
+      else goOn(before, moves);
+    }
+  }
+  return found.all();
 }
 
-const withMove = (
-  before: Sequence | undefined,
-  { step, removal, pace }: Move,
-  haze: number,
-): Sequence =>
-  before === undefined
-    ? { steps: [step], last: step, removal, pace, haze }
-    : {
-        steps: [...before.steps, step],
-        last: step,
-        removal: together(before.removal, removal),
-        pace: before.pace + pace,
-        haze,
-      };
-
-/** Each step is milder than the one before: the first is the strongest. */
-function measured({ steps, removal: summed, pace }: Sequence, stepLogSd: number): Candidate {
-  const [{ combination }] = steps;
-  const removal = foretold(summed, stepLogSd);
-  return { steps, removal, mean: meanRemoval(removal), strongest: combination.rung, pace };
+/** They stand as the ladder does, the mildest first. */
+function milderThan({ last }: Sequence, moves: readonly Move[]): readonly Move[] {
+  if (last === undefined) return moves;
+  const tooStrong = moves.findIndex(({ step }) => !isMilder(last, step));
+  return tooStrong === -1 ? moves : moves.slice(0, tooStrong);
 }
+
+const withMove = (before: Sequence, { step, removal, pace }: Move, haze: number): Sequence => ({
+  steps: [...before.steps, step],
+  last: step,
+  removal: together(before.removal, removal),
+  pace: before.pace + pace,
+  haze,
+});

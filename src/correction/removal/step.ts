@@ -18,16 +18,18 @@ export const strongestRung = (steps: readonly Step[]): number =>
 
 /** Haze left when all is done: each step clears a grade per `cleared` it removes and leaves its own. */
 export const hazeAfter = (steps: readonly Step[], cleared: Micrometres): number =>
-  steps.reduce((haze, step) => hazeAfterStep(haze, step, cleared), 0);
+  steps.reduce((haze, step) => hazeAfterEffect(haze, hazeEffect(step, cleared)), 0);
 
-export function hazeAfterStep(
-  before: number,
-  { combination, sets }: Step,
-  cleared: Micrometres,
-): number {
-  const grades = Math.floor((combination.perSet * sets) / cleared + 1e-9);
-  return Math.max(combination.haze, before - grades);
-}
+/** The haze that a step leaves by itself, and how many grades of what was there it clears. */
+export type HazeEffect = { readonly leaves: number; readonly clears: number };
+
+export const hazeEffect = ({ combination, sets }: Step, cleared: Micrometres): HazeEffect => ({
+  leaves: combination.haze,
+  clears: Math.floor((combination.perSet * sets) / cleared + 1e-9),
+});
+
+export const hazeAfterEffect = (before: number, { leaves, clears }: HazeEffect): number =>
+  Math.max(leaves, before - clears);
 
 export const stepsId = (steps: readonly Step[]): string =>
   steps.map(({ combination, sets }) => `${combination.id}×${sets}`).join(' + ');

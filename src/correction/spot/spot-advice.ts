@@ -5,7 +5,7 @@ import { says, um } from '../../base/sentence.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Offer } from './more-evidence.ts';
-import type { NextCase, NextStep } from './spot-next.ts';
+import { isThroughClear, type NextCase, type NextStep } from './spot-next.ts';
 import type { RemovedFilm, SpotTrial } from './spot-trial.ts';
 
 export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFilm | null };
@@ -13,7 +13,7 @@ export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFi
 /** What to do next, in words. */
 export function nextRemark(
   { code, combination }: NextStep,
-  { finish, model, aim }: Pick<NextCase, 'finish' | 'model' | 'aim'>,
+  { trials, finishOf, model, aim }: Pick<NextCase, 'trials' | 'finishOf' | 'model' | 'aim'>,
 ): Remark {
   const id = combination?.id ?? '';
   const share = `${shown(100 * aim, 0)} %`;
@@ -40,7 +40,7 @@ export function nextRemark(
     case 'stop-colour':
       return remark(
         'spot-stop-colour',
-        finish === 'unknown'
+        trials.some((one) => isThroughClear(one, finishOf) && finishOf(one.panel) === 'unknown')
           ? 'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first; nothing is learnt from such a trial'
           : 'stop: colour on the pad under clear over base means that you are through the clear, or that the finish is not what was said; nothing is learnt from such a trial',
       );

@@ -18,6 +18,8 @@ export type NextCode =
   | 'stop-risk'
   | 'stop-ladder';
 
+export type FinishOf = (panel: string) => Finish;
+
 export type NextStep = {
   readonly code: NextCode;
   /** What to try, or what did it; null where to stop. */
@@ -28,7 +30,8 @@ export type NextCase = {
   readonly trials: readonly SpotTrial[];
   readonly ladder: readonly Rung[];
   readonly paint: PaintKnowledge;
-  readonly finish: Finish;
+  /** Of a panel by its name. */
+  readonly finishOf: FinishOf;
   readonly aim: number;
   readonly hazeAllowed: number;
   readonly model: CorrectionModel;
@@ -38,12 +41,12 @@ export type NextCase = {
  * Colour on the pad is normal on single-stage paint; elsewhere it is the base coat, or a wrong finish. What such a
  * trial took says nothing of how a clear gives way.
  */
-export const isThroughClear = ({ colourOnPad }: SpotTrial, finish: Finish): boolean =>
-  colourOnPad === true && !isColourNormal(finish);
+export const isThroughClear = ({ colourOnPad, panel }: SpotTrial, finishOf: FinishOf): boolean =>
+  colourOnPad === true && !isColourNormal(finishOf(panel));
 
 export function nextStep(nextCase: NextCase): NextStep {
-  const { trials, finish, aim, hazeAllowed } = nextCase;
-  if (trials.some((trial) => isThroughClear(trial, finish)))
+  const { trials, finishOf, aim, hazeAllowed } = nextCase;
+  if (trials.some((trial) => isThroughClear(trial, finishOf)))
     return { code: 'stop-colour', combination: null };
   const mildest = nextCase.ladder.find(({ combination }) =>
     trials.some((trial) => trial.combination.id === combination.id && hasCleared(trial, aim)),

@@ -29,6 +29,7 @@ import {
   pairPoints,
   type UnpairedPoints,
 } from './compare-points.ts';
+import { type Swap, swappedPoints } from './swapped-points.ts';
 
 /** Pairs of marked points; means, where none was found again; or nothing to compare by. */
 export type ComparedBy = 'pairs' | 'means' | 'nothing';
@@ -47,9 +48,14 @@ export type PanelComparison = {
   readonly gained: boolean;
   /** Values of either time that look keyed wrongly: until they are read again, nothing is compared. */
   readonly slips: readonly AskedSlip[];
+  /** Its points seem to be those of another panel, or to run the other way: nothing is compared until that is settled. */
+  readonly swap: SwappedPanels | null;
   /** The two zones of a panel that carries two films, each by itself. */
   readonly zones: readonly PanelComparison[];
 };
+
+/** Two panels, or one whose points run the other way. */
+export type SwappedPanels = { readonly kind: Swap['kind']; readonly panels: readonly Panel[] };
 
 export type SurveyComparison = {
   /** Panels read at both times, in walking order. */
@@ -82,11 +88,17 @@ export function compareSurveys(
     return isRead(first) && isRead(second) ? [{ first, second }] : [];
   });
   // A slip says nothing of how differences scatter, and the panel it stands on nothing of the others.
+  const sound = both.filter(({ first, second }) => slipsOf(first, second).length === 0);
+  const swaps = swapsAmong(sound, rules);
   const scatter = scatterOfDifferences(
-    both.filter(({ first, second }) => slipsOf(first, second).length === 0),
+    sound.filter(({ first }) => !swaps.has(first.panel.id)),
     rules,
   );
-  const panels = both.map(({ first, second }) => comparePanel(first, second, scatter, rules));
+  const panels = both.map(({ first, second }) => {
+    const swap = swaps.get(first.panel.id);
+    const compared = comparePanel(first, second, scatter, rules);
+    return swap === undefined ? compared : notCompared(compared, { swap });
+  });
   const risk = rules.model.flagRisk / Math.max(1, panels.length);
   const car = changeOfCar(panels);
   // A gain of the car flags up to all of its panels at once: their chance, by their number; and at marked points
@@ -107,6 +119,32 @@ export function compareSurveys(
 }
 
 type Both = { readonly first: PanelSurvey; readonly second: PanelSurvey };
+
+/** By the id of each panel that stands in one. */
+function swapsAmong(
+  both: readonly Both[],
+  { marked, model }: ComparisonRules,
+): ReadonlyMap<string, SwappedPanels> {
+  const paired = both.map(({ first, second }) => ({
+    id: first.panel.id,
+    pairs: pairPoints(first, second, marked).pairs,
+  }));
+  const all = paired.flatMap(({ pairs }) => pairs);
+  const step = displayStep(all.flatMap((pair) => [pair.before, pair.after]));
+  const gauge = gaugeVariance(all, model.measurement.repeatability, step);
+  const panelOf = new Map(both.map(({ first }) => [first.panel.id, first.panel]));
+  return new Map(
+    swappedPoints(paired, gauge).flatMap(({ kind, panels }) => {
+      const swap = { kind, panels: panels.flatMap((id) => panelOf.get(id) ?? []) };
+      return panels.map((id) => [id, swap] as const);
+    }),
+  );
+}
+
+const notCompared = (
+  one: PanelComparison,
+  why: Partial<Pick<PanelComparison, 'slips' | 'swap'>>,
+): PanelComparison => ({ ...one, by: 'nothing', pairs: [], change: null, zones: [], ...why });
 
 /** What the panels say together of how differences scatter, and the variance that a display makes at least. */
 type Scatter = { readonly prior: SpreadPrior; readonly least: number };
@@ -149,7 +187,7 @@ function comparePanel(
 ): PanelComparison {
   const whole = comparePart(first, second, scatter, rules);
   const slips = slipsOf(first, second);
-  if (slips.length > 0) return { ...whole, by: 'nothing', pairs: [], change: null, slips };
+  if (slips.length > 0) return notCompared(whole, { slips });
   const zones = compareZones(first, second, scatter, rules);
   return whole.change === null ? { ...whole, ...overZones(zones), zones } : { ...whole, zones };
 }
@@ -183,6 +221,7 @@ function comparePart(
     counts: { before: first.points.length, after: second.points.length },
     gained: false,
     slips: [],
+    swap: null,
     zones: [],
   };
   if (pairs.length > 0) return { ...common, by: 'pairs', change: changeAt(pairs, scatter, gauges) };

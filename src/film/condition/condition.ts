@@ -4,6 +4,7 @@ import { type Remark, remark } from '../../base/remark.ts';
 import { bare, nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import { median as medianOf } from '../../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
+import { coatOf } from '../coat-of.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import { goneAllOver, putBack } from '../put-back.ts';
 import type { Panel } from '../template/template.ts';
@@ -70,7 +71,7 @@ export function filmFindings(
       finding(
         'cut-back',
         told(
-          says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: counts as cut-back, be it cut or painted thin, with what it lacks gone from the clear`,
+          says`mean ${um(mean)} is ${um(baseline - mean)} under the baseline of ${um(baseline)}: counts as cut-back, be it cut or painted thin, with what it lacks gone from the ${coatOf(facts.finish)}`,
         ),
         mean,
       ),

@@ -151,15 +151,11 @@ export function overallVerdict(shims: readonly { readonly verdict: GaugeVerdict 
   return shims.every(({ verdict }) => verdict === 'pass') ? 'pass' : 'undecided';
 }
 
-/**
- * Thickness of shim from which a check says something of readings on film. Assumption: car films are thicker, and
- * a shim called 50 µm may be certified a little under. On the bare plate the share of the film is nothing, and
- * whatever a gauge does with it passes.
- */
-export const FILM_SHIM = micrometres(40);
-
-export const reachesFilm = (shims: readonly { readonly shim: Micrometres }[]): boolean =>
-  shims.some(({ shim }) => shim >= FILM_SHIM);
+/** Whether a shim was as thick as a film. */
+export const reachesFilm = (
+  shims: readonly { readonly shim: Micrometres }[],
+  filmShim: Micrometres,
+): boolean => shims.some(({ shim }) => shim >= filmShim);
 
 /** What was not tested did not pass. */
 export const whereTested = (verdict: GaugeVerdict, reached: boolean): GaugeVerdict =>

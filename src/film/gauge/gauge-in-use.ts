@@ -45,14 +45,12 @@ export type GaugeStanding = {
 };
 
 /** Decided anew from the checks themselves; without one, as stated. */
-export function gaugeStanding({
-  permitted: { fixed, proportional },
-  verdict,
-  checks,
-  adjustment,
-}: GaugeInUse): GaugeStanding {
+export function gaugeStanding(
+  { permitted: { fixed, proportional }, verdict, checks, adjustment }: GaugeInUse,
+  { filmShim }: Pick<FilmModel['measurement'], 'filmShim'>,
+): GaugeStanding {
   if (checks.length === 0) return { verdict, worst: null, reached: null };
-  const reached = reachesFilm(checks);
+  const reached = reachesFilm(checks, filmShim);
   const decided = checks.map((one) => ({
     ...one,
     permitted: micrometres(fixed + proportional * one.shim),
@@ -86,7 +84,7 @@ export function measuredWith(
   gauge: GaugeInUse,
 ): FilmModel['measurement'] {
   const { permitted, step } = gauge;
-  const { verdict, worst, reached } = gaugeStanding(gauge);
+  const { verdict, worst, reached } = gaugeStanding(gauge, measurement);
   return {
     ...measurement,
     ...permitted,

@@ -7,6 +7,7 @@
  * may be cut back, whichever it is; once it is read, that way is used up.
  */
 import { remark } from '../../base/remark.ts';
+import { coatOf } from '../coat-of.ts';
 import { isAlike } from '../condition/other-side.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { chanceAfter, isOfOnePoint, SET_DOWN } from './measured-again.ts';
@@ -42,7 +43,12 @@ export function settlingAdvice(
       : []),
   ];
   return ways.length === 0 && condition === 'cut-back' && facts.clear === null
-    ? [remark('settle-clear', 'a clear read settles what may go, more points only narrow it')]
+    ? [
+        remark(
+          'settle-clear',
+          `a ${coatOf(facts.finish)} read settles what may go, more points only narrow it`,
+        ),
+      ]
     : [remark('settle', settlingText(ways))];
 }
 

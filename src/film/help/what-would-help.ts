@@ -30,7 +30,7 @@ export type HelpCode =
 
 export type Help = {
   readonly code: HelpCode;
-  /** Change of the budget; of `zinc` below 0, as it can only take away. */
+  /** Change of the budget. */
   readonly gain: Micrometres;
   /** Time it takes on this panel; null where it is not a matter of measuring. */
   readonly time: Minutes | null;
@@ -57,8 +57,8 @@ export type HelpTerms = {
   readonly logSdAfterSpot: number;
   /** What the patch of such a spot loses; null where there is nothing to make it with. */
   readonly spotTakes: Micrometres | null;
-  /** Whether somebody said if the steel is galvanised. */
-  readonly zincKnown: boolean;
+  /** What might go were the car's steel galvanised; null where somebody said whether it is. */
+  readonly withZinc: ((part: PanelSurvey) => Micrometres) | null;
   /** Whether a gauge file says what the gauge is worth. */
   readonly gaugeKnown: boolean;
   /** What points that stand out would free if they were read again; a matter of the whole car. */
@@ -92,7 +92,7 @@ export function whatWouldHelp(
     ...historyHelp(panel, gainOf, model),
     ...clearHelp(panel, gainOf, model),
     ...spotHelp(panel, gainOf, terms, model),
-    ...zincHelp(panel, gainOf, terms),
+    ...zincHelp(panel, terms),
     ...pointsHelp(panel, gainOf, model),
   ].filter(({ gain, otherwise }) => Math.max(Math.abs(gain), otherwise?.gain ?? 0) >= LEAST_TOLD);
   return [...all, ...terms.readAgain(panel), ...gaugeHelp(panel, gainOf, terms, model)].sort(
@@ -189,14 +189,17 @@ const spotHelp = (
       ]
     : [];
 
-const zincHelp = (
-  { facts, panel }: ReadPanel,
-  gainOf: GainOf,
-  { zincKnown }: HelpTerms,
-): readonly Help[] =>
-  zincKnown || facts.galvanised || panel.substrate !== 'steel'
+const zincHelp = (panel: ReadPanel, { withZinc }: HelpTerms): readonly Help[] =>
+  withZinc === null
     ? []
-    : [{ code: 'zinc', gain: gainOf({ facts: { galvanised: true } }), time: null, points: null }];
+    : [
+        {
+          code: 'zinc',
+          gain: micrometres(withZinc(panel) - panel.budget),
+          time: null,
+          points: null,
+        },
+      ];
 
 function pointsHelp(
   { film, points }: ReadPanel,

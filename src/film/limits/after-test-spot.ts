@@ -11,6 +11,7 @@ import type { SurveyAdvice } from '../help/survey-advice.ts';
 import type { PanelSurvey } from '../survey.ts';
 import { bounded } from './allowance.ts';
 import { type AllowanceGrounds, allowanceAfterSpot, isSound } from './allowance-at.ts';
+import { spotsNamed } from './colour-at-spot.ts';
 import type { Limit } from './limit.ts';
 
 /** The panels, those that wait for a test spot of their own with what it would allow. */
@@ -23,7 +24,7 @@ export function withAfterTestSpot(
     waitsForSpot(part)
       ? {
           ...part,
-          ...(freesNothing(least) ? withoutSpot(part, least) : {}),
+          ...(freesNothing(least) ? withoutSpot(part, least) : notBefore(part, least)),
           evidence: [...part.evidence, ...capOf(least)],
           advice: part.advice.map((one) =>
             one.code === 'test-spot' ? spotOnRepaint(least, measuring) : one,
@@ -56,6 +57,21 @@ function withoutSpot(
   const held: Limit = { ...remark('sound-panels', text, 0), code: 'sound-panels', value: ZERO };
   return bounded(limits.map((limit) => (limit.code === 'test-spot' ? held : limit)));
 }
+
+/** What a spot waits for, where no more than nothing may go yet. */
+const notBefore = (
+  { limits }: PanelSurvey,
+  least: PanelSurvey | null,
+): Partial<Pick<PanelSurvey, 'limits' | 'budget' | 'boundBy'>> =>
+  least === null || least.budget > 0
+    ? {}
+    : withText(
+        limits,
+        `repaint gets no more than ${least.panel.name}, where it is to be settled first what that is: a test spot comes after`,
+      );
+
+const withText = (limits: readonly Limit[], text: string) =>
+  bounded(limits.map((one) => (one.code === 'test-spot' ? { ...one, text } : one)));
 
 const ZERO = micrometres(0);
 
@@ -114,17 +130,19 @@ const isUnsettled = ({ otherSide }: PanelSurvey): boolean =>
 
 /**
  * The same panels once test spots were made: repaint with one of its own has what that allows. `logSdOf` foretells a
- * removal there; null of a part without a spot.
+ * removal there; null of a part without a spot. `unsaidAt` names spots at which nobody said whether colour came.
  */
 export function withOwnSpots(
   panels: readonly PanelSurvey[],
   logSdOf: (part: PanelSurvey) => number | null,
   grounds: AllowanceGrounds,
+  unsaidAt: (part: PanelSurvey) => readonly string[] = () => [],
 ): readonly PanelSurvey[] {
   const least = allowsLeast(panels.filter(isSound));
   const allowed = <Part extends PanelSurvey>(part: Part): Part => {
     const logSd = logSdOf(part);
-    if (least === null || logSd === null || !waitsForSpot(part)) return part;
+    if (least === null || !waitsForSpot(part)) return part;
+    if (logSd === null) return { ...part, ...whereUnsaid(part, unsaidAt(part)) };
     const { topcoat, limits, budget, boundBy } = allowanceAfterSpot(part, panels, logSd, grounds);
     return {
       ...part,
@@ -140,6 +158,26 @@ export function withOwnSpots(
     };
   };
   return overParts(panels, allowed);
+}
+
+/** Silence about the pad is no leave: only colour shows the end of a clear that nobody can read. */
+function whereUnsaid(
+  { limits, advice }: PanelSurvey,
+  spots: readonly string[],
+): Partial<Pick<PanelSurvey, 'limits' | 'budget' | 'boundBy' | 'advice'>> {
+  if (spots.length === 0) return {};
+  const text = `whether colour came on the pad at ${spotsNamed(spots)} is not said: it frees nothing`;
+  return {
+    ...withText(limits, text),
+    advice: advice.map((one) =>
+      one.code === 'test-spot'
+        ? remark(
+            'test-spot',
+            `say whether colour came on the pad at ${spotsNamed(spots)}, in its column colour_on_pad: yes, leave it alone; no, it has clear`,
+          )
+        : one,
+    ),
+  };
 }
 
 const OF_A_SPOT: readonly string[] = ['test-spot', 'sound-panel-first', 'beyond-help'];

@@ -46,7 +46,8 @@ export const isSound = ({ condition, points, boundBy }: PanelSurvey): boolean =>
   condition === 'original' &&
   points.length > 1 &&
   boundBy.code !== 'finish' &&
-  boundBy.code !== 'fresh-paint';
+  boundBy.code !== 'fresh-paint' &&
+  boundBy.code !== 'clear-coat-failure';
 
 /**
  * Repaint on which a test spot was made: no more than the least of the car's sound panels, what is on record to be

@@ -2,15 +2,25 @@
  * Colour on the pad at a test spot. Paint without a clear gives colour; under a clear it is the base coat, or the finish
  * is not what was said.
  */
+import { hasNoClear } from '../coat-of.ts';
 import { type Condition, isFactoryFilm } from '../condition/condition.ts';
 import type { Finish, PanelFacts } from '../film-model.ts';
 
-export const isColourNormal = (finish: Finish): boolean =>
-  finish.startsWith('single-stage') || finish === 'lacquer';
+export const isColourNormal = (finish: Finish): boolean => hasNoClear(finish);
 
 /** Test spots of a panel that left colour which its paint is not known to give. */
 export const coloursAt = ({ recorded }: Pick<PanelFacts, 'recorded'>): readonly string[] =>
   recorded?.colourAt ?? [];
+
+/**
+ * Test spots of other panels that put the clear of this one in doubt: one paint job has one finish. A clear that was read
+ * or stated of the panel itself is there; of film that is not the factory's they say nothing.
+ */
+export const coloursElsewhere = (
+  { finish, clear, colourElsewhere = [] }: PanelFacts,
+  isFactory: boolean,
+): readonly string[] =>
+  isFactory && !isColourNormal(finish) && clear?.of !== 'panel' ? colourElsewhere : [];
 
 /** `test spot B`, `test spots R, S`. */
 export const spotsNamed = (spots: readonly string[]): string =>

@@ -12,6 +12,7 @@ export type LimitCode =
   | 'finish'
   | 'covered'
   | 'fresh-paint'
+  | 'clear-coat-failure'
   | 'colour-at-spot'
   | 'test-spot'
   | 'sound-panels'

@@ -3,7 +3,7 @@ import { micrometres } from '../../base/units.ts';
 import { daysAgo, needsUltrasound } from '../condition/condition.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
 import type { Panel } from '../template/template.ts';
-import { coloursAt, isColourNormal, spotsNamed } from './colour-at-spot.ts';
+import { coloursAt, coloursElsewhere, isColourNormal, spotsNamed } from './colour-at-spot.ts';
 import type { LimitCode, UnsaidLimit } from './limit.ts';
 
 const ZERO = micrometres(0);
@@ -25,8 +25,11 @@ export function outrightLimits(
   if (state.unread !== null) nothing('no-data', whyUnread(state.unread));
   const hasBadColour = coloursAt(facts).length > 0 && !isColourNormal(facts.finish);
   if (hasBadColour) nothing('colour-at-spot', colourText(facts, state));
+  const elsewhere = hasBadColour ? [] : coloursElsewhere(facts, state.isFactoryFilm);
+  if (elsewhere.length > 0) nothing('colour-at-spot', elsewhereText(elsewhere));
   if (facts.covered)
     nothing('covered', 'covered by film, wrap or coating: not paint to be polished');
+  if (facts.clearCoatFailure) nothing('clear-coat-failure', CLEAR_COAT_FAILED);
   if (facts.finish === 'matte') nothing('finish', 'a matte finish is never polished');
   if (facts.paintedDaysAgo !== null && facts.paintedDaysAgo < freshPaintDays) {
     nothing('fresh-paint', `painted ${daysAgo(facts.paintedDaysAgo)}, under ${freshPaintDays}`);
@@ -43,6 +46,8 @@ export function outrightLimits(
   return limits;
 }
 
+export const CLEAR_COAT_FAILED = 'the clear coat has failed: refinish';
+
 function colourText(
   facts: PanelFacts,
   { unread, isFactoryFilm }: { readonly unread: Panel | null; readonly isFactoryFilm: boolean },
@@ -52,6 +57,9 @@ function colourText(
     ? `colour came on the pad at ${spots}: it is through the clear there, or the finish is not what was said`
     : `its ${spots} left colour on the pad: leave it alone`;
 }
+
+const elsewhereText = (elsewhere: readonly string[]): string =>
+  `colour came on the pad at ${elsewhere.join(', ')}, and this is the same paint: not until the finish is settled, its own clear is read, or a test spot of its own leaves no colour`;
 
 /** On a car whose paint has no clear, colour from repaint may be its base coat all the same. */
 function whyTestSpot(facts: PanelFacts): string {

@@ -7,7 +7,7 @@ import { recordMeaning } from './record-meanings.ts';
 import { tableColumns } from './table-columns.ts';
 
 export const ownColumnMeanings: Readonly<Record<string, string>> = {
-  aims: 'The aims that are quoted, from the mildest to the strongest.',
+  aims: 'The aims that are quoted, from the mildest to the strongest, with blanks between.',
   bias_mean_um:
     'How much the trainee reads more than the reference over the whole car, in µm; empty where fewer than three panels show it.',
   clear_um:
@@ -27,11 +27,11 @@ export const ownColumnMeanings: Readonly<Record<string, string>> = {
   least_budget_um: 'The least that may go from a panel that was read, in µm; empty where none was.',
   least_expected_pct:
     'The least share of the marks that goes on a panel that is worked, in per cent; empty where none is.',
-  least_p50_h:
+  least_time_p50_h:
     'Of the aims side by side, the least of the hours that half of such jobs take at most.',
   least_total: 'Of the aims side by side, the least total, tax and all, in the currency itself.',
   least_total_minor: 'The same least total in the least unit of the currency.',
-  most_p80_h:
+  most_time_p80_h:
     'Of the aims side by side, the most of the hours that eight of ten such jobs take at most.',
   most_total: 'Of the aims side by side, the highest total, tax and all, in the currency itself.',
   most_total_minor: 'The same highest total in the least unit of the currency.',
@@ -72,8 +72,8 @@ export const ownColumnMeanings: Readonly<Record<string, string>> = {
   'batch/currency': 'The currency by its three letters (ISO 4217); empty without prices.',
   'batch/currency_digits':
     'How many digits of an amount stand after the point; empty without prices.',
-  'batch/p50_h': 'Hours of the correction that half of such jobs take at most.',
-  'batch/p80_h': 'Hours of the correction that eight of ten such jobs take at most.',
+  'batch/time_p50_h': 'Hours of the correction that half of such jobs take at most.',
+  'batch/time_p80_h': 'Hours of the correction that eight of ten such jobs take at most.',
 
   // What to buy for all jobs together.
   'batch --reorder/status':

@@ -64,6 +64,21 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'comment-or-row': example('read input.csv', {
     'input.csv': 'point;panel;reading_um\n#1;bonnet;120\n2;roof;118\n',
   }),
+  'compare-day-differs': example(
+    'compare before.csv after.csv --marked --template saloon --record record.json --date 2026-05-31',
+    {
+      'after.csv':
+        'panel,point,reading_um,time\nroof,1,116,2026-03-31\nroof,2,118,2026-03-31\nroof,3,114,2026-03-31\n',
+      'before.csv':
+        'panel,point,reading_um,time\nroof,1,118,2026-03-30\nroof,2,121,2026-03-30\nroof,3,116,2026-03-30\n',
+    },
+  ),
+  'compare-files-order': example('compare after.csv before.csv --marked --template saloon', {
+    'after.csv':
+      'panel,point,reading_um,time\nroof,1,116,2026-03-31\nroof,2,118,2026-03-31\nroof,3,114,2026-03-31\n',
+    'before.csv':
+      'panel,point,reading_um,time\nroof,1,118,2026-03-30\nroof,2,121,2026-03-30\nroof,3,116,2026-03-30\n',
+  }),
   'compare-film-gained': example('compare before.csv after.csv --marked --template saloon', {
     'after.csv': 'panel,point,reading_um\nroof,1,128\nroof,2,130\nroof,3,127\n',
     'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
@@ -91,6 +106,12 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
         '{\n  "schema": "leastcut/plan/1",\n  "vehicle": null,\n  "inputs": [\n    {\n      "file": "spring.csv",\n      "sha256": "0c5f2a1d9b3e4f60718293a4b5c6d7e8f90123456789abcdef0123456789abcd",\n      "decisions": { "layout": "long" }\n    }\n  ],\n  "panels": [\n    {\n      "panel": "roof",\n      "verdict": "leave",\n      "steps": [],\n      "removal_um": { "median": 0, "high": 0 },\n      "zones": []\n    }\n  ]\n}\n',
     },
   ),
+  'compare-points-swapped': example('compare before.csv after.csv --marked --template saloon', {
+    'after.csv':
+      'panel,point,reading_um\nroof,1,122\nroof,2,109\nroof,3,129\nroof,4,117\nroof,5,119\nbonnet,1,107\nbonnet,2,119\nbonnet,3,115\nbonnet,4,125\nbonnet,5,111\n',
+    'before.csv':
+      'panel,point,reading_um\nroof,1,108\nroof,2,121\nroof,3,116\nroof,4,127\nroof,5,112\nbonnet,1,124\nbonnet,2,110\nbonnet,3,131\nbonnet,4,118\nbonnet,5,121\n',
+  }),
   'compare-record-left-out': example(
     'compare before.csv after.csv --template saloon --marked --plan plan.json',
     {
@@ -115,6 +136,17 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'before.csv':
       'vehicle,panel,point,reading_um\nFH-1,roof,1,118\nFH-1,roof,2,121\nFH-1,roof,3,116\n',
   }),
+  'compare-visit-again': example(
+    'compare before.csv after.csv --marked --template saloon --film-record record.json --record record.json --date 2026-04-02',
+    {
+      'after.csv':
+        'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\nbonnet,1,117\nbonnet,2,116\nbonnet,3,120\n',
+      'before.csv':
+        'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\nbonnet,1,119\nbonnet,2,117\nbonnet,3,122\n',
+      'record.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "visits": [\n    {\n      "date": "2026-03-31",\n      "panels": [\n        {\n          "panel": "roof",\n          "taken_um": 2.333333,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 118, "after_um": 116 },\n            { "point": "2", "before_um": 121, "after_um": 118 },\n            { "point": "3", "before_um": 116, "after_um": 114 }\n          ]\n        },\n        {\n          "panel": "bonnet",\n          "taken_um": 1.666667,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 119, "after_um": 117 },\n            { "point": "2", "before_um": 117, "after_um": 116 },\n            { "point": "3", "before_um": 122, "after_um": 120 }\n          ]\n        }\n      ]\n    }\n  ]\n}\n',
+    },
+  ),
   'compare-visit-earlier': example(
     'compare before.csv after.csv --marked --template saloon --film-record record.json --record record.json --date 2025-03-31',
     {
@@ -124,9 +156,38 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
         '{\n  "schema": "leastcut/film-record/1",\n  "visits": [\n    {\n      "date": "2026-02-03",\n      "panels": [{ "panel": "roof", "taken_um": 1, "taken_sd_um": 0.3 }]\n    }\n  ]\n}\n',
     },
   ),
+  'compare-visit-twice': example(
+    'compare before.csv after.csv --marked --template saloon --film-record record.json --record record.json --date 2026-04-02',
+    {
+      'after.csv':
+        'panel,point,reading_um\nroof,1,114\nroof,2,117\nroof,3,113\nbonnet,1,115\nbonnet,2,115\nbonnet,3,118\n',
+      'before.csv':
+        'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\nbonnet,1,119\nbonnet,2,117\nbonnet,3,122\n',
+      'record.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "visits": [\n    {\n      "date": "2026-03-31",\n      "panels": [\n        {\n          "panel": "roof",\n          "taken_um": 2.333333,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 118, "after_um": 116 },\n            { "point": "2", "before_um": 121, "after_um": 118 },\n            { "point": "3", "before_um": 116, "after_um": 114 }\n          ]\n        },\n        {\n          "panel": "bonnet",\n          "taken_um": 1.666667,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 119, "after_um": 117 },\n            { "point": "2", "before_um": 117, "after_um": 116 },\n            { "point": "3", "before_um": 122, "after_um": 120 }\n          ]\n        }\n      ]\n    }\n  ]\n}\n',
+    },
+  ),
+  'compare-visit-within': example(
+    'compare before.csv after.csv --marked --template saloon --film-record record.json',
+    {
+      'after.csv':
+        'panel,point,reading_um\nroof,1,114\nroof,2,117\nroof,3,113\nbonnet,1,115\nbonnet,2,115\nbonnet,3,118\n',
+      'before.csv':
+        'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\nbonnet,1,119\nbonnet,2,117\nbonnet,3,122\n',
+      'record.json':
+        '{\n  "schema": "leastcut/film-record/1",\n  "visits": [\n    {\n      "date": "2026-03-31",\n      "panels": [\n        {\n          "panel": "roof",\n          "taken_um": 2.333333,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 118, "after_um": 116 },\n            { "point": "2", "before_um": 121, "after_um": 118 },\n            { "point": "3", "before_um": 116, "after_um": 114 }\n          ]\n        },\n        {\n          "panel": "bonnet",\n          "taken_um": 1.666667,\n          "taken_sd_um": 0.7,\n          "points": [\n            { "point": "1", "before_um": 119, "after_um": 117 },\n            { "point": "2", "before_um": 117, "after_um": 116 },\n            { "point": "3", "before_um": 122, "after_um": 120 }\n          ]\n        }\n      ]\n    }\n  ]\n}\n',
+    },
+  ),
+  'date-in-future': example(
+    'compare before.csv after.csv --marked --template saloon --record record.json --date 2926-03-31',
+    {
+      'after.csv': 'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\n',
+      'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+    },
+  ),
   'days-several': example('read input.csv', {
     'input.csv':
-      'Date: 2024-01-01\nPanel,um\nBonnet,101\nRoof,99\nDate: 2024-06-01\nPanel,um\nBonnet,97\nRoof,95\n',
+      'Date: 2024-01-01\nPanel,um\nBonnet,101\nRoof,99\nDate: 2024-01-02\nPanel,um\nBoot lid,97\nLF door,95\n',
   }),
   'decisions-mismatch': example('read readings.csv --as-decided decisions.json', {
     'decisions.json': '{ "schema": "leastcut/decisions/1", "delimiter": "," }\n',
@@ -396,9 +457,19 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'spots.csv':
       'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,111,40\nA,bonnet,da,foam-medium,heavy,1,2,113,112,40\n',
   }),
+  'spot-doubted': example('spot spots.csv', {
+    'spots.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_mil,after_mil,cleared_pct\nA,bonnet,da,foam-medium,medium,2,1,116.3,114.6,85\nA,bonnet,da,foam-medium,medium,2,2,118.3,116.1,85\n',
+  }),
   'spot-film-gained': example('spot spots.csv', {
     'spots.csv':
       'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\nA,bonnet,da,foam-medium,medium,1,1,112,119,40\nA,bonnet,da,foam-medium,medium,1,2,113,112.5,40\nA,bonnet,da,foam-medium,medium,1,3,112,111,40\n',
+  }),
+  'spot-in-two-files': example('spot monday.csv tuesday.csv', {
+    'monday.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\n1,bonnet,da,foam-medium,medium,1,1,112,111,40\n',
+    'tuesday.csv':
+      'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct\n1,roof,da,foam-medium,medium,2,1,118,116,60\n',
   }),
   'spot-keying-slip': example('spot spots.csv', {
     'spots.csv':
@@ -422,6 +493,11 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
       'vehicle,panel,point,reading_um\nFH-2,bonnet,1,112\nFH-2,bonnet,2,110\nFH-2,bonnet,3,111\n',
     'job.json':
       '{\n  "schema": "leastcut/job/1",\n  "template": "saloon",\n  "order": [\n    "record",\n    "wash",\n    "wax",\n    "dry",\n    "read",\n    "mask",\n    "cut",\n    "refine",\n    "finish",\n    "unmask-dust",\n    "panel-wipe",\n    "remeasure",\n    "final",\n    "hand-over"\n  ]\n}\n',
+  }),
+  'stated-clear-too-thick': example('survey readings.csv --job job.json', {
+    'job.json':
+      '{\n  "schema": "leastcut/job/1",\n  "template": "coupe",\n  "panels": { "bonnet": { "clear_um": 118 } }\n}\n',
+    'readings.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,115\nbonnet,3,114\n',
   }),
   'statistics-disagree': example('read input.csv', {
     'input.csv': 'panel;point;reading_um\nbonnet;1;1041\nbonnet;2;1063\nbonnet;Mean;105,2\n',
@@ -493,6 +569,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'usage-unknown-vehicle': example('survey input.csv --vehicle "FH 3"', {
     'input.csv':
       'vehicle,panel,point,reading_um\nFH 1,bonnet,1,120\nFH 1,roof,1,118\nFH 22,bonnet,1,121\nFH 22,roof,1,119\n',
+  }),
+  'visits-together': example('read input.csv', {
+    'input.csv':
+      'date,panel,point,reading_um\n2026-03-02,bonnet,1,122\n2026-03-02,roof,1,111\n2026-11-20,bonnet,1,112\n2026-11-20,roof,1,101\n',
   }),
   'worked-mismatch': example(
     'compare before.csv after.csv --marked --plan plan.json --worked worked.csv',

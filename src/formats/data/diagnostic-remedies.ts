@@ -81,6 +81,10 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Write the id that leastcut methods list shows, or add it to the shop file.',
   'spot-disagrees':
     'One spot, one trial: give another combination, or further sets, a spot name of their own.',
+  'spot-in-two-files':
+    'If it is one trial, keep it in one of the files; if they are two, give each a spot name of its own.',
+  'spot-doubted':
+    'Correct the readings, the sets, the panel or the vehicle; a place worked on is one spot, with all its sets.',
   'spot-mark-twice': 'Give each mark one row, with the mean of its readings.',
   'spot-keying-slip':
     'Correct the reading; if the gauge did show so, leave both readings of the mark empty.',
@@ -98,6 +102,22 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'compare-record-left-out': 'Name the film record with --film-record, as for the plan.',
   'compare-plan-of-others':
     'Give the plan that was made from these readings, with the same nearside.',
+  'stated-clear-too-thick':
+    'State the clear alone under "clear_um": it lies over the base coat and the primer, and is less than what the gauge reads.',
+  'date-in-future':
+    'Look at the year first. If the day is right, as of a quote that is to go out later, nothing is to be done.',
+  'compare-files-order':
+    'Name the files in the order of their visits; a shell’s * puts after before before.',
+  'compare-visit-again':
+    'Nothing is to be done where the record has the right day; else correct the day there.',
+  'compare-visit-within':
+    'Compare from the readings after that visit on, so that each visit is told by itself.',
+  'compare-visit-twice':
+    'Compare the readings before and after each visit by themselves; take a visit that was read anew off the record before it is written again.',
+  'compare-day-differs':
+    'Give the day of the work with --date, or correct the days of the readings.',
+  'compare-points-swapped':
+    'Look in the files whether two panels were exchanged, or points numbered from the other end; correct that, or read the panels again.',
   'compare-visit-earlier':
     'Look at the day that --date says, and at those of the record; if they are right, nothing is to be done.',
   'compare-not-marked':
@@ -183,6 +203,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'row-above-header':
     'Move the line with the names of the columns to the top, or take the row out.',
   'table-repeated': 'Take one of the two copies out.',
+  'visits-together':
+    'Give each visit a file of its own: compare says what came off between them. Name two vehicles in a column vehicle; number a second round in a column repeat.',
   'days-several': 'Give each day a file of its own, if paint came off between them.',
   'points-alike': 'Write one point one way: 1, or 01.',
   'reading-over-range': 'Read the point again, if the panel can be read there.',

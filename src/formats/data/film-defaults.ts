@@ -49,6 +49,12 @@ export const filmDefaults = {
       [1, 1000],
     ),
     curvature: um(1, 'assumption', '', 'extra SD at a point marked as curved'),
+    filmShim: um(
+      40,
+      'assumption',
+      'car films are thicker, and a shim called 50 µm may be certified a little under',
+      'thickness of shim from which a check tells what a gauge is off by on film',
+    ),
     largestReading: um(
       5000,
       'assumption',

@@ -37,6 +37,11 @@ export const defaultUses: readonly DefaultUse[] = [
     THIN,
   ),
   use(
+    'film.measurement.film_shim',
+    'a check that no shim reaches is undecided, and the usual share of the film stands where it is the greater',
+    'gauge: its verdict; survey and plan: what the gauge is off by',
+  ),
+  use(
     'film.spread',
     's̃² = (d₀·s₀² + d·s²)/(d₀ + d), with d₀ at most the cap (Smyth 2004)',
     `${SURVEY}, column thin, and the points called low or high`,

@@ -36,6 +36,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'The uncoloured top layer; what is polished away is this.',
   ),
   word(
+    'formula guard',
+    ['apostrophe', 'apostrophe in csv', 'quote before a text'],
+    'In csv a text that a spreadsheet would run as a formula (it begins with = + - @, a tab or a carriage return) has an apostrophe before it. Take one off and the text is as it was; numbers stand as they are.',
+  ),
+  word(
     'base coat',
     ['base', 'basecoat', 'colour coat'],
     'The layer that carries the colour, under the clear.',
@@ -527,6 +532,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'n = 1',
     ['one point', 'single point'],
     'A panel of which one point alone was read: that says nothing of how the film varies, so no machine work is planned on it.',
+  ),
+  heading(
+    'failed',
+    ['clear coat failed', 'failed clear'],
+    'The clear lifts, whitens or peels, as the job file or the defects file says: nothing may go, the panel is refinished.',
   ),
   heading(
     'fresh',

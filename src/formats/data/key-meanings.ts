@@ -154,7 +154,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   shop(
     'level',
     '"total"',
-    'What tax is rounded on: each line, the lines of one rate together, or the total.',
+    'What tax is rounded on: each line, the lines of one rate together (as EN 16931 has it), or the total. A discount is a line of its own at each rate, with its part of the tax; the parts of all lines add up to the tax.',
   ),
   shop(
     'rounding',
@@ -441,7 +441,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   record(
     'over_allowed',
     'false',
-    'Whether surely more came off than might go: the next survey and plan say so of the panel. Null where what might go is not known.',
+    'Whether surely more came off than might go: the next survey and plan say so of the panel. "perhaps" where what was measured is more, by no more than it may be off by: they say that too. Null where what might go is not known.',
   ),
   record(
     'zones',
@@ -449,8 +449,25 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'What came off each zone of a panel with two kinds of film.',
   ),
   record('zone', '"thinner"', 'Which zone it is: thinner or thicker than the other.'),
-  record('before_um', '121', 'What the point read before the work, in µm.'),
-  record('after_um', '118', 'What the point read after the work, in µm.'),
+  record(
+    'spots',
+    '[{ "spot": "A", "panel": "boot", "taken_um": 0.9, "taken_sd_um": 0.4 }]',
+    'The test spots of the visit, a trial each: what it took is gone from its place at every later visit.',
+  ),
+  record('spot', '"A"', 'The name of the test spot, as its file has it.'),
+  record(
+    'marks',
+    '[{ "mark": "1", "before_um": 116, "after_um": 115.1 }]',
+    'The marked points of a test spot; none where it was judged by eye.',
+  ),
+  record('mark', '"1"', 'The name of a marked point of a test spot.'),
+  record(
+    'colour_on_pad',
+    'false',
+    'Whether colour came on the pad at a test spot. Under a clear nothing may go from that panel at any later visit; take the spot out of the record once the panel has been painted anew.',
+  ),
+  record('before_um', '121', 'What the point, or the mark, read before the work, in µm.'),
+  record('after_um', '118', 'What the point, or the mark, read after the work, in µm.'),
 
   gauge('instrument', '"Invented G2"', 'What the gauge is called.'),
   gauge('serial', '"0042"', 'The serial number of the gauge, as text.'),
@@ -514,12 +531,20 @@ export const keyMeanings: readonly KeyMeaning[] = [
     '[{ "combination": "da/foam-medium/medium", "sets": 2 }, … ]',
     'What was worked where it was more than one combination; the film is what all of them took.',
   ),
-  rates('combination', '"da/foam-medium/medium"', 'What was worked with: machine/pad/product.'),
-  rates('sets', '2', 'How many sets were worked before it was measured.'),
+  key('film record', 'rates')(
+    'combination',
+    '"da/foam-medium/medium"',
+    'What was worked with: machine/pad/product.',
+  ),
+  key('film record', 'rates')('sets', '2', 'How many sets were worked before it was measured.'),
   rates('removed_um', '1.8', 'What all the sets together took off, in µm.'),
   rates('standard_error_um', '0.6', 'What that may be off by, as a standard error in µm.'),
-  rates('cleared_pct', '70', 'How much of the marks went, by eye, in per cent.'),
-  rates('haze_grade', '1', 'The haze that was left, 0 mirror to 4 heavy.'),
+  key('film record', 'rates')(
+    'cleared_pct',
+    '70',
+    'How much of the marks went, by eye, in per cent.',
+  ),
+  key('film record', 'rates')('haze_grade', '1', 'The haze that was left, 0 mirror to 4 heavy.'),
 
   rubric('pass_mark_pct', '70', 'How much of the marks a survey needs to pass, in per cent.'),
   rubric(

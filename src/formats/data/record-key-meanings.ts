@@ -315,7 +315,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   panel_c: 'How warm the panel was, in °C; null where that was not read.',
   depth_scale: 'How deep this car’s marks are against what was taken, with its 90 % range.',
   factor: 'The middle of what is known of it.',
-  ladder: 'Combinations on this paint, mildest first.',
+  ladder:
+    'Combinations on this paint, mildest first; none where colour came and nothing more is to be tried.',
   before_um_per_set: 'What a set was held to take before the trials, in µm.',
   reaches_aim_prob: 'Chance to reach the aim within two sets.',
   tried: 'Whether it was tried.',
@@ -576,7 +577,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'What the mark would be if no panel were void, in per cent; null where none is.',
   left_out: 'Trainees whom the figures of panels and of gauge R&R leave out.',
   left_out_as:
-    'Why. slip: the readings hold a slip. made-up: values look made up. copied: values are too like another’s. gauge-drift: the gauge drifts. half-unread: less than half of the panels were read. repeats-alike: the gauge alone leaves it out, as its repeats are all the same figure.',
+    'Why. slip: the readings hold a slip. made-up: values look made up. copied: values are too like another’s. gauge-drift: the gauge drifts. not-following: values do not follow the panels. half-unread: less than half of the panels were read. repeats-alike: the gauge alone leaves it out, as its repeats are all the same figure.',
   copied:
     'Pairs of surveys that hold the same values, or nearly the same, more often than chance allows.',
   identical:

@@ -29,9 +29,14 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'excluded.file': 'The file that the cell stands in.',
   'excluded.line': 'The line of the file that the cell stands in, counted from 1.',
   'excluded.column': 'Where in that line, counted from 1 in UTF-16 units.',
+  'excluded.vehicle': 'Whose it would have been as a reading; null where that is not known.',
+  'excluded.panel': 'The panel that it would have been of; null where that is not known.',
+  'excluded.point': 'The point that it would have been of; null where that is not known.',
   'read.template': 'The id of the template that its panel names fit best; null where none fits.',
 
   // survey
+  'survey.panels.excluded':
+    'Every cell of the panel that was left out, blank ones too, and why; of a zone none.',
   'survey.panels': 'What is known of each panel, in walking order.',
   'survey.panels.baseline_um':
     'What the film of this panel would be if it was usual for the car, in µm: the baseline, with as much zinc as lies under that; null without any.',
@@ -183,7 +188,8 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'lines.unit': 'The unit of the quantity: min, ml, pieces or m; null likewise.',
   'lines.price_minor':
     'The price of as much as per says, in the least unit of the currency; null likewise.',
-  'lines.tax_minor': 'The part of the tax that the line has, in the least unit of the currency.',
+  'lines.tax_minor':
+    'The part of the tax that the line has, in the least unit of the currency; the parts add up to the tax. A discount has, for each rate, a part under 0: what the taxes of the lines of that rate come to less for it.',
   'materials.price_minor':
     'The price of a pack without tax, in the least unit of the currency; null where the price list does not have it.',
   'short.verdict': 'What is done on the panel: polish, lighter, hand, leave or refinish.',

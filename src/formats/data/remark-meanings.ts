@@ -82,12 +82,27 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason(
     'more-than-before',
     'More may go than before the work. Work adds no film: the readings differ, not the paint.',
-    'Read the panel again before more comes off.',
+    'Where before the work less might go than one more set takes, read the panel again before more comes off.',
   ),
   reason(
     'more-than-allowed',
     'More came off than might go before the work, beyond what the readings may be off by; the value is what might go.',
     'Do not work the panel further; wipe it, let it cool, read the same points again.',
+  ),
+  reason(
+    'perhaps-more-than-allowed',
+    'What was measured is more than might go before the work, though by no more than the readings may be off by; the value is what might go.',
+    'Wipe the panel, let it cool, and read the same points again before more comes off.',
+  ),
+  reason(
+    'film-rose',
+    'The panel read more film at one visit than at the one before it; the value is how much more. No work adds film.',
+    'Name the files in the order of the visits; else find out what moved.',
+  ),
+  reason(
+    'points-swapped',
+    'The marked points fit those of another panel, or one another from the other end, far better than as they are named.',
+    'Settle which is which, correct the file, and compare again.',
   ),
   reason(
     'life-passed',
@@ -205,6 +220,16 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'record-and-stated',
     'The job states film as taken of a panel whose earlier work is on record: both count, as what is stated is what went besides the record.',
     'If the record holds it, take it out of "taken_um": 0 where nothing else was ever done.',
+  ),
+  assumption(
+    'spots-on-record',
+    'The film record keeps test spots of earlier visits, and their file was not named: what they took is gone from their places, and one that left colour under a clear still lets nothing go from its panel.',
+    'Name their file with --spots as well, for what they showed of the paint to count.',
+  ),
+  assumption(
+    'spots-counted-once',
+    'A trial of --spots is on the film record already: its spot, panel, combination, sets, readings of each mark, share cleared and haze are the same. It counts once, as recorded.',
+    'If it was another trial, give the spot another name.',
   ),
   assumption(
     'risk',
@@ -389,6 +414,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason('limit-readings', 'Nothing may go on the word of a single point.'),
   reason('limit-finish', 'Nothing may go from a matte finish: polishing makes it shine.'),
   reason('limit-covered', 'Nothing may go through a film, wrap or coating.'),
+  reason('limit-clear-coat-failure', 'Nothing may go from clear that has failed.'),
   reason('limit-fresh-paint', 'Nothing may go from paint that is not hard yet.'),
   reason(
     'limit-near-line',
@@ -482,6 +508,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Wait, or ask the paint’s maker when it may be polished.',
   ),
   limit(
+    'clear-coat-failure',
+    'The clear lifts, whitens or peels: polishing takes what is left of it.',
+    'Have the panel refinished.',
+  ),
+  limit(
     'colour-at-spot',
     'A test spot left colour on the pad, on paint that should have a clear: it is through the clear there, or the finish is not what was said. Its trial teaches nothing of how the paint gives way.',
     'Leave the panel alone; settle what the finish is before the car is worked.',
@@ -531,6 +562,15 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   exclusion('worked-before', 'The panel reads as if it was sanded or polished before.'),
   exclusion('deep-marks', 'Single deep marks get fainter or stay: they are not chased.'),
   exclusion('not-by-polishing', 'A fault was noted that polishing does not mend.'),
+  exclusion(
+    'edges-apart',
+    'Edges and shuts of the panel were read apart: their film is thinner, and they are not polished.',
+  ),
+  exclusion('colour-came', 'At a test spot of the panel colour came on the pad: it is not worked.'),
+  exclusion(
+    'finish-doubted',
+    'Colour came on the pad at a test spot of another panel: nothing is worked here until the finish is settled.',
+  ),
   exclusion('left-alone', 'The panel is left as it is, as the plan says.'),
   exclusion('history-unknown', 'Nobody knows what earlier polishing took.'),
   exclusion('no-trial-yet', 'No test spot was made on this paint.'),
@@ -639,6 +679,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'marks-off',
     'At some marks the survey is off on panel after panel, at others of the same panels it agrees.',
     'Set the whole foot of the probe on the paint, square, and away from edges and bends.',
+  ),
+  reason(
+    'not-following',
+    'From mark to mark of a panel, or from panel to panel, the values rise and fall otherwise than the reference’s, as they would by chance: an honest hand, even one that sets down unsteadily, looks like this in one survey of 1,000. Marks read in another order do as well. It takes no marks; the survey is questionable.',
+    'Read each mark where it is, and write it under its own name. If that is how the car was read, say so.',
   ),
   reason(
     'panel-off',

@@ -87,8 +87,8 @@ const quote: Columns = {
   spent_um: 'options[].spent_um',
   left_um: 'options[].left_um',
   risk_prob: 'options[].risk_prob',
-  p50_h: 'options[].time.p50_h',
-  p80_h: 'options[].time.p80_h',
+  time_p50_h: 'options[].time.p50_h',
+  time_p80_h: 'options[].time.p80_h',
   days: 'options[].days',
   line_kind: 'options[].lines[].kind',
   id: 'options[].lines[].id',
@@ -146,6 +146,7 @@ const grade: Columns = {
   date: 'trainees[].date',
   trainee_verdict: 'trainees[].verdict',
   mark_pct: 'trainees[].mark_pct',
+  mark_if_sound_pct: 'trainees[].mark_if_sound_pct',
   verdict_because: 'trainees[].verdict_because[]',
   bias_mean_um: 'trainees[].bias.mean_um',
   repeatability_um: 'trainees[].repeatability_um',
@@ -161,6 +162,7 @@ const grade: Columns = {
   zeta: 'trainees[].scores[].zeta',
   en: 'trainees[].scores[].en',
   verdict: 'trainees[].scores[].verdict',
+  void_as: 'trainees[].void_panels[].void_as',
 };
 
 const gauge: Columns = {
@@ -210,6 +212,43 @@ const templateSheet: Columns = {
   note: null,
 };
 
+const methodsList: Columns = {
+  combination: 'combinations[].combination',
+  machine: 'combinations[].machine',
+  pad: 'combinations[].pad',
+  product: 'combinations[].product',
+  removal_um_per_set: 'combinations[].removal_um_per_set.median',
+  removal_um_per_set_low: 'combinations[].removal_um_per_set.low',
+  removal_um_per_set_high: 'combinations[].removal_um_per_set.high',
+  basis: 'combinations[].basis',
+  observations: 'combinations[].observations',
+  vehicles: 'combinations[].vehicles',
+  min_per_section: 'combinations[].min_per_section',
+  min_per_m2: 'combinations[].min_per_m2',
+  haze: 'combinations[].haze',
+  stages: 'combinations[].stages[]',
+};
+
+const methodsShow: Columns = {
+  id: 'numbers[].id',
+  name: 'numbers[].name',
+  value: 'numbers[].value',
+  unit: 'numbers[].unit',
+  basis: 'numbers[].basis',
+  source: 'numbers[].source',
+  origin: 'numbers[].origin',
+  where: 'numbers[].where',
+};
+
+const methodsMaterials: Columns = {
+  id: 'materials[].id',
+  material: 'materials[].material',
+  unit: 'materials[].unit',
+  quantity: 'materials[].uses[].quantity',
+  per: 'materials[].uses[].per',
+  used_by: 'materials[].used_by[]',
+};
+
 const job: Columns = {
   job: 'job',
   seq: 'seq',
@@ -233,6 +272,9 @@ export const tableColumns: Readonly<Record<string, Columns>> = {
   compare,
   grade,
   gauge,
+  'methods list': methodsList,
+  'methods show': methodsShow,
+  'methods materials': methodsMaterials,
   'template list': templateList,
   'template show': templateShow,
   'template sheet': templateSheet,
@@ -244,14 +286,14 @@ export const tableColumns: Readonly<Record<string, Columns>> = {
   'batch --command plan': {
     ...job,
     ...gathered('n_panels', 'n_panels_worked', 'least_expected_pct', 'largest_risk_prob'),
-    ...gathered('p50_h', 'p80_h'),
+    ...gathered('time_p50_h', 'time_p80_h'),
     ...failure,
   },
   'batch --command quote': {
     ...job,
     ...gathered('kind', 'aims', 'currency', 'currency_digits'),
     ...gathered('least_total_minor', 'most_total_minor'),
-    ...gathered('least_total', 'most_total', 'least_p50_h', 'most_p80_h', 'n_exclusions'),
+    ...gathered('least_total', 'most_total', 'least_time_p50_h', 'most_time_p80_h', 'n_exclusions'),
     ...failure,
   },
   'batch --reorder': gathered(

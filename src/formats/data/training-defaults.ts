@@ -206,6 +206,13 @@ export const trainingDefaults = {
       'how many times better than usual a steady hand repeats, where the trainee’s own repeats tell nothing',
       [1, 20],
     ),
+    setDownBeside: pure(
+      2,
+      'assumption',
+      `drawn surveys (20,000 a row): a hand twice as unsteady as its repeats is told not to follow the panels no more often than the false alarm`,
+      'how many times their repeats two hands at one mark differ by (SD), at the most',
+      [1, 10],
+    ),
     ownRepeats: pure(
       5,
       'assumption',
@@ -219,7 +226,7 @@ export const trainingDefaults = {
       10,
       'derived',
       PATTERNS,
-      'marks in common from which a drift of the gauge is looked for',
+      'marks in common from which a drift of the gauge, or values that do not follow the panels, are looked for',
       [5, 200],
     ),
     levelsChance: pure(
@@ -241,7 +248,7 @@ export const trainingDefaults = {
       3,
       'derived',
       PATTERNS,
-      'panels read at the same marks from which marks that read off are looked for',
+      'panels read at the same marks from which marks that read off, or values that do not follow the panels, are looked for',
       [2, 20],
     ),
     offMarks: pure(
@@ -250,6 +257,27 @@ export const trainingDefaults = {
       '',
       'marks on each panel from which marks that read off are looked for',
       [2, 20],
+    ),
+    panelShare: pure(
+      0.5,
+      'assumption',
+      `${HELD_OUT}: doors swapped at marks are named in 90 of 100`,
+      'share of what a hand reads a mark off by (variance) that is in all marks of its panel, where names of panels are compared',
+      [0, 0.95],
+    ),
+    followedChance: pure(
+      0.02,
+      'assumption',
+      `drawn surveys (20,000 a row): unsteady hands of 4 µm are told in 6 of 1,000 at the most`,
+      'chance under which pairs of places show that values follow the film after all',
+      [0.0001, 0.5],
+    ),
+    panelsAlarm: pure(
+      0.0003,
+      'derived',
+      `drawn surveys: few pairs of panels have longer tails than the normal law, so that this holds honest surveys to 1 in 1,000`,
+      'chance that panels of an honest survey are told not to follow the car, by the normal law',
+      [1e-9, 0.05],
     ),
   },
 } as const;

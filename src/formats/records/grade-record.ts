@@ -173,6 +173,7 @@ export const gradeRecordSchema = recordOf(
             'made-up',
             'copied',
             'gauge-drift',
+            'not-following',
             'half-unread',
             'repeats-alike',
           ]),

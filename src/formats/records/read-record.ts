@@ -1,5 +1,6 @@
 /** `leastcut/read/1`: one vehicle's readings as understood, and every cell left out. */
 import * as z from 'zod';
+import { leftOutCell } from './left-out-record.ts';
 import { recordOf, resultOf, word } from './record-parts.ts';
 
 const place = { file: z.string(), line: z.int().min(1), column: z.int().min(1) };
@@ -27,13 +28,6 @@ export const readRecordSchema = recordOf(
   resultOf('read', {
     template: word,
     readings: z.array(reading),
-    excluded: z.array(
-      z.strictObject({
-        ...place,
-        text: z.string(),
-        class: z.enum(['missing', 'over-range', 'error', 'deleted', 'not-film', 'statistics']),
-        reason: z.string(),
-      }),
-    ),
+    excluded: z.array(leftOutCell.extend({ vehicle: word, panel: word })),
   }),
 );

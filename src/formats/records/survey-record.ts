@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { conditionMeanings } from '../data/state-meanings.ts';
 import { facts } from './facts-record.ts';
+import { leftOutCell } from './left-out-record.ts';
 import {
   count,
   figure,
@@ -182,6 +183,7 @@ const panel = zoned({
   low_points: z.array(z.string()),
   high_points: z.array(z.string()),
   other_points: z.array(readPoint),
+  excluded: z.array(leftOutCell),
   advice: z.array(advice),
   why,
 });

@@ -97,21 +97,24 @@ function unitSaying(row: Row): Saying | undefined {
 /** `here are the readings, all in microns:` where the comma parts cells: a sentence without a number. */
 function inWords(row: Row): string | undefined {
   const cells = filledCells(row).map((k) => cellText(row, k));
-  const isOne = cells.length > 1 && cells.every((cell) => /^\D*\p{L}\s\D*$/u.test(cell));
+  const isOne =
+    cells.length > 1 &&
+    cells.every((cell) => /^\D*\p{L}\D*$/u.test(cell)) &&
+    cells.some((cell) => /\p{L}\s+\p{L}/u.test(cell));
   return isOne ? cells.join(', ') : undefined;
 }
 
 /** `Readings in µm:`, `Paint report [µm]`. */
 const wordAtEnd = once(
   () =>
-    /(?:(?<!\p{L})(?:units?|einheit|unit[ée]s?|unidad(?:es)?|unidade|unità|eenheid|enhet|enhed|jednostka|единица|in|en|em|w|v|в|readings?|values?|messwerte|werte|valeurs|valores|valori|waarden)\s+|[([（]\s*)([^\s()[\]（）]+?)\s*[)\]）]?[\s:.]*$/iu,
+    /(?:(?:単位|单位|單位|단위)\s*|(?<!\p{L})(?:units?|einheit|unit[ée]s?|unidad(?:es)?|unidade|unità|eenheid|enhet|enhed|jednostka|единица|in|en|em|w|v|i|в|all|alles?|readings?|values?|messwerte|werte|valeurs|valores|valori|waarden)\s+|[([（]\s*)([^\s()[\]（）]+?)\s*[)\]）]?[\s:.]*$/iu,
 );
 /** `Coating, mil`, `paint check - microns`: words, and the unit as the last part of them. */
 const partAtEnd = once(() => /^\D*\p{L}\D*[,;:|–-]\s*([^\s,;:|–-]+)[\s:.]*$/u);
 
 /** `All values in µm`, `* thickness in microns` below the rows of the file. */
 export function unitOfAll(row: Row): Saying | undefined {
-  const text = loneText(row) ?? '';
+  const text = loneText(row) ?? countAndUnit(row) ?? '';
   if (isUnitAlone(row)) return { key: 'unit', value: bareUnit(row), column: 0 };
   if (!ofReadings().test(text)) return undefined;
   const last = /\S+$/u.exec(text)?.[0];
@@ -121,9 +124,16 @@ export function unitOfAll(row: Row): Saying | undefined {
     : own;
 }
 
+/** `6 points, all um` where the comma parts cells. */
+function countAndUnit(row: Row): string | undefined {
+  const cells = filledCells(row).map((k) => cellText(row, k));
+  const [first = ''] = cells;
+  return cells.length === 2 && /^\d{1,4}\s\p{L}+$/u.test(first) ? cells.join(', ') : undefined;
+}
+
 const ofReadings = once(
   () =>
-    /^(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|hodnoty|měření|tloušťky|merania|hrúbky|wartości|pomiary|grubości|värden|mätvärden|værdier|verdier|måleværdier|måleverdier|arvot|mittaukset|értékek|mérések|değerler|ölçümler|vrijednosti|vrednosti|valorile|medições|leituras|значения|показания|замеры|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu,
+    /^(?:\d{1,4}\s\p{L}+,\s)?(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|hodnoty|měření|tloušťky|merania|hrúbky|wartości|pomiary|grubości|värden|mätvärden|værdier|verdier|måleværdier|måleverdier|arvot|mittaukset|értékek|mérések|değerler|ölçümler|vrijednosti|vrednosti|valorile|medições|leituras|значения|показания|замеры|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu,
 );
 
 /** Keeps a saying, and lets it settle what it names for the rows below. */

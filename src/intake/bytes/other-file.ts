@@ -4,6 +4,7 @@
  */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { ownJson } from '../../base/own-files.ts';
+import { ownPage } from '../../base/own-pages.ts';
 
 type Known = {
   /** The first bytes, each as the sign of its number, a point for any. */
@@ -68,7 +69,7 @@ const known: readonly Known[] = [
 /** Where a zipped file says what it holds. */
 const nearStart = 4096;
 
-const page: Omit<Known, 'starts'> = {
+const ofPage: Omit<Known, 'starts'> = {
   message: 'the file is a page of the web (HTML) or other XML, and no table of plain text',
   hint: asCsv,
 };
@@ -83,13 +84,20 @@ function knownBy(bytes: Uint8Array): Omit<Known, 'starts'> | undefined {
     ({ starts, near }) =>
       starts.some(startsWith) && (near?.some((text) => start.includes(text)) ?? true),
   );
-  return own ?? (isPage(start) ? page : undefined);
+  return own ?? (isPage(start) ? ofPage : undefined);
 }
 
 /** What the file is instead of a table, undefined where it may be one. */
 export function otherFile(name: string, bytes: Uint8Array): Diagnostic | undefined {
   const at = { file: name, line: 1, column: 1, length: 1, lineText: '' };
   const own = knownBy(bytes);
+  const page = own === ofPage ? ownPage(startOf(bytes)) : undefined;
+  if (page !== undefined) {
+    return error('file-other-kind', `this is ${page} that leastcut wrote, and no readings`, {
+      at,
+      hint: 'name the readings it was made of',
+    });
+  }
   if (own !== undefined) return error('encoding-unknown', own.message, { at, hint: own.hint });
   const json = opensAsJson(bytes) ? ownJson(startOf(bytes)) : undefined;
   if (json === undefined) return undefined;

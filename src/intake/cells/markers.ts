@@ -136,5 +136,6 @@ function meaningOfLegend(said: string): 'deleted' | 'kept' | undefined {
     words.split(/[\s,;]+/u).some((word) => wordKey(word).length > 1 && namesDeletion(word));
   if (deletion) return not ? undefined : 'deleted';
   if (counted().test(words)) return not ? 'deleted' : 'kept';
-  return undefined;
+  // What was seen of the paint there says nothing against the reading.
+  return !not && isRemark(words.trim()) ? 'kept' : undefined;
 }

@@ -8,7 +8,7 @@
  */
 import { shown } from '../../base/rounding.ts';
 import type { Micrometres } from '../../base/units.ts';
-import { type ReadingCell, wrong } from './cell-verdict.ts';
+import { type Complaint, type ReadingCell, wrong } from './cell-verdict.ts';
 import { quoted } from './quoted.ts';
 import { mayBeDaySerial } from './spreadsheet-dates.ts';
 import { inMicrometres, largestIn, type TableUnit, unitSign } from './unit.ts';
@@ -32,11 +32,7 @@ export function judged(
       kind: 'reading',
       thickness: inMicrometres(value, unit),
       decimals,
-      complaint: {
-        ...doubted,
-        message: `${quoted(text)}: a value below 0 is no film; it is kept as it stands`,
-        hint: 'the zero of the gauge was set on another surface: set it again and measure anew',
-      },
+      complaint: belowZero(text, inMicrometres(value, unit)),
     };
   }
   return noFilm(
@@ -45,6 +41,22 @@ export function judged(
     'a gauge shows 0 on bare metal or without a signal',
   );
 }
+
+/** No zero that was set on another surface is off by as much as paint is thick. */
+const FARTHEST_ZERO = 40;
+
+const belowZero = (text: string, film: Micrometres): Complaint =>
+  film > -FARTHEST_ZERO
+    ? {
+        ...doubted,
+        message: `${quoted(text)}: a value below 0 is no film; it is kept as it stands`,
+        hint: 'the zero of the gauge was set on another surface: set it again and measure anew',
+      }
+    : {
+        ...doubted,
+        message: `${quoted(text)}: a value below 0 is no film, and as large as one: the sign may be a slip; it is kept as it stands`,
+        hint: 'if the gauge showed it without the sign, take that out; else read the point again',
+      };
 
 const doubted = { severity: 'warning', code: 'reading-implausible' } as const;
 

@@ -10,7 +10,7 @@ import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import { type ExcludedCell, placeOf, type Table } from '../tables/table.ts';
+import { type ExcludedCell, ofNoPanel, placeOf, type Table } from '../tables/table.ts';
 
 /** So many other readings are enough to know how the file writes them. */
 const fewest = 3;
@@ -37,7 +37,8 @@ export function withoutCutReading(tables: readonly Table[], findings: Findings):
     hint: 'export the file again; if it is complete, add a line break at its end',
   }));
   const { file, line = 0, column: first = 0 } = at;
-  const excluded = [{ file, line, column: first, text, class: 'error', reason } as const];
+  const cell = { file, line, column: first, text } as const;
+  const excluded = [{ ...cell, class: 'error', reason, ...ofNoPanel } as const];
   return { tables: [...tables.slice(0, -1), withoutCell(table, row, column)], excluded };
 }
 

@@ -53,7 +53,7 @@ const reading = `${english.reading}|messwert|messwerte|wert|starke|staerke|schic
   odecet|zmerena hodnota|wynik|wynik pomiaru|wartosc pomiaru|grubosc warstwy|leolvasas|meres|meresi eredmeny|ertek|citire|valoare masurata|grosime strat|lakktykkelse|belegningstykkelse|maleverdi|verdi|avlesning|mattvarde|fargtjocklek|arvo|mittaus|mittausarvo|kerrospaksuus|kerroksen paksuus|okuma|olculen deger|ενδειξη|μετρηση παχους|τιμη μετρησης|valor medido|espessura medida|espessura do revestimento|سماكة|السماكة|سمك|السمك|سمك الطلاء|سماكة الطلاء|سماكه|قراءة|القراءة|قياس|القياس|قيمة|القيمة|القيمة المقاسة|עובי|עובי צבע|עובי הצבע|עובי שכבה|קריאה|מדידה|ערך|ערך נמדד`;
 const repeat = `${english.repeat}|wiederholung|wdh|lfd nr|messung nr|repetition|repeticion|ripetizione|herhaling|repeticao|
   powtorzenie|upprepning|gentagelse|repetition n|n lecture|повтор|重复|重複|繰り返し`;
-const vehicle = `${english.vehicle}|fahrzeug|fahrzeugnr|fahrzeug id|kennzeichen|fin|
+const vehicle = `${english.vehicle}|job|job no|job number|work order|auftrag|auftragsnr|auftrag nr|auftragsnummer|fahrzeug|fahrzeugnr|fahrzeug id|kennzeichen|fin|
   fahrgestellnummer|wagen|auto|vehicule|voiture|immatriculation|chassis|vehiculo|coche|matricula|
   bastidor|veicolo|vettura|targa|telaio|voertuig|kenteken|veiculo|carro|viatura|placa|pojazd|
   samochod|nr rejestracyjny|fordon|bil|registreringsnummer|koretoj|køretøj|nummerplade|

@@ -9,6 +9,7 @@
  */
 
 import { groupBy } from '../../base/group-by.ts';
+import { plainDigits } from '../cells/digits.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { countUp } from '../header/numbered-columns.ts';
 import { lineFrom } from '../rows/lines.ts';
@@ -46,7 +47,7 @@ export function understoodLines(
   isPanel: IsPanel,
 ): LinesUnderstood | undefined {
   const lines = withoutSenders(
-    rows.map((row): Line => ({ row, text: lineFrom(source.text, row.start) })),
+    rows.map((row): Line => ({ row, text: inDigits(lineFrom(source.text, row.start)) })),
   );
   if (lines.length > mostLines || lines.some(({ text }) => text.length > longestLine)) {
     return undefined;
@@ -86,6 +87,9 @@ export function freeLines(
         readings,
       );
 }
+
+/** Digits of another script as ours, sign for sign. */
+const inDigits = (text: string): string => (/[^\P{Nd}0-9]/u.test(text) ? plainDigits(text) : text);
 
 /** `[12/03/24, 10:12] Ann: Bonnet 112`: when a message was sent and by whom, as blanks. */
 const sender =

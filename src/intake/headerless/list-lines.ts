@@ -163,8 +163,8 @@ function lineOf({ text }: Source, row: Row): Line | undefined {
   const line = lineFrom(text, row.start);
   const start = line.slice(0, longestLabel);
   // `bonnet 12:30: 104`: a colon before a blank parts a name from its readings, one in a time does not.
-  const spaced = start.search(/[:=]\s/u);
-  const colon = spaced === -1 ? start.search(/[:=]/u) : spaced;
+  const spaced = start.search(/[:=：]\s/u);
+  const colon = spaced === -1 ? start.search(/[:=：]/u) : spaced;
   const mark = colon === -1 ? start.search(loneMark) : colon;
   if (mark === -1 || row.quoted) return undefined;
   const before = line.slice(0, mark);
@@ -208,6 +208,8 @@ const separators: readonly Separator[] = [
   at(';'),
   at('\t'),
   at('|'),
+  at('，'),
+  at('、'),
   // `12/03` is a day: no part of one is as thick as paint.
   {
     split: (value) => value.split('/'),

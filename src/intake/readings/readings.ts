@@ -156,13 +156,14 @@ function readCell(
   const written = pointOfColumn(reading, settled, collector) ?? about.point;
   const { point, repeat, taken } = names.next(vehicle, panel, written, layer, counts, about.repeat);
   const origin = originOf(table, row, column);
+  const whose = { vehicle, panel: panel === '' ? null : panel, point };
   if (told.kind === 'excluded') {
-    excluded.push({ ...origin, text, class: told.class, reason: told.reason });
+    excluded.push({ ...origin, text, class: told.class, reason: told.reason, ...whose });
     return point;
   }
   if (about.deleted !== undefined) {
     const reason = leaveOutDeleted(table, row, about.deleted, findings);
-    excluded.push({ ...origin, text, class: about.deleted.class, reason });
+    excluded.push({ ...origin, text, class: about.deleted.class, reason, ...whose });
     return point;
   }
   if (taken) tellTaken(table, row, { point, repeat, panel }, findings);

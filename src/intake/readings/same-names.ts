@@ -4,7 +4,7 @@
  * é is one sign or two (Unicode normal forms C and D): both are the same name, and the spelling
  * that comes first in the file stays. Points `1`, `01` and `1.0` are one where all points are
  * numbers and no panel has two spellings of one number; otherwise they may be two, and stay apart. Digits of another
- * script are digits, and where every point is called `Point 1`, in whatever language, its number is its name.
+ * script are digits, `1.` and `2.` are numbers where all points are written so, and where every point is called `Point 1`, in whatever language, its number is its name.
  */
 
 import { roleOfKey } from '../beside/sayings.ts';
@@ -37,6 +37,7 @@ export function pointSpelling(
   findings: Findings,
 ): (text: string) => string {
   if (allAreNumbered(tables)) return (text) => numberedPoint(text)?.[2] ?? text;
+  if (allAreOrdinals(pointsOf(tables))) return (text) => text.replace('.', '');
   const spell = spellingOfNumbers(tables, findings);
   return (text) => spell(isForeignNumber(text) ? plainDigits(text) : text);
 }
@@ -47,12 +48,21 @@ const numberedPoint = (text: string): RegExpExecArray | null =>
     ? null
     : /^(\p{L}[\p{L}\s.°#№]*?)[\s.:#№-]*(\d{1,5})$/u.exec(text);
 
-/** Whether every point of every table is a number behind a word that means a point. */
-function allAreNumbered(tables: readonly Table[]): boolean {
-  const texts = tables.flatMap(({ layout, rows }) => {
+/** `1.`, `2.`, as lists are numbered. */
+const ordinal = /^\d{1,5}\.$/u;
+
+const allAreOrdinals = (texts: readonly string[]): boolean =>
+  texts.length > 0 && texts.every((text) => ordinal.test(text));
+
+const pointsOf = (tables: readonly Table[]): readonly string[] =>
+  tables.flatMap(({ layout, rows }) => {
     const column = layout.columns.get('point');
     return column === undefined ? [] : [...columnTexts(rows, column).keys()];
   });
+
+/** Whether every point of every table is a number behind a word that means a point. */
+function allAreNumbered(tables: readonly Table[]): boolean {
+  const texts = pointsOf(tables);
   return texts.length > 0 && texts.every((text) => isPointWord(numberedPoint(text)?.[1] ?? ''));
 }
 const isPointWord = (word: string): boolean =>

@@ -8,7 +8,7 @@
 import type { Findings } from '../findings.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
-import { type ExcludedCell, placeOf, type Table } from '../tables/table.ts';
+import { type ExcludedCell, ofNoPanel, placeOf, type Table } from '../tables/table.ts';
 import { statisticFinder } from './named-statistics.ts';
 import type { Statistic } from './statistic-vocabulary.ts';
 import { statisticOf } from './statistic-words.ts';
@@ -58,7 +58,10 @@ export function leaveOutStatistics(
     const reason = own.why ?? `a statistics row: ${text} is no reading`;
     const at = placeOf(table, row, column);
     const { file, line = 0, column: first = 0 } = at;
-    excluded.push({ file, line, column: first, text, class: 'statistics', reason });
+    excluded.push({
+      ...{ file, line, column: first, text },
+      ...{ class: 'statistics', reason, ...ofNoPanel },
+    });
     found.push({ row, statistic, column });
     findings.add('warning', 'statistics-left-out', () => ({ message: reason, at }));
     return false;

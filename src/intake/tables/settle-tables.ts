@@ -27,7 +27,7 @@ import { decideUnits } from '../units/table-units.ts';
 import { withLegendUnits } from '../units/unit-legend.ts';
 import { numberedSentence, placesArePoints, pointsInRows } from './numbered-readings.ts';
 import { shapeTable } from './shape-table.ts';
-import { type ExcludedCell, placeOf, type Table } from './table.ts';
+import { type ExcludedCell, ofNoPanel, placeOf, type Table } from './table.ts';
 import { tablesOfSides } from './tables-of-sides.ts';
 
 export type SettledTables = {
@@ -137,7 +137,10 @@ function leaveOutSayings(
     const reason = `a line of statistics: ${key} is no reading`;
     findings.add('warning', 'statistics-left-out', () => ({ message: reason, at }));
     const { file, line = 0, column: first = 0 } = at;
-    return { file, line, column: first, text: value, class: 'statistics', reason };
+    return {
+      ...{ file, line, column: first, text: value },
+      ...{ class: 'statistics', reason, ...ofNoPanel },
+    };
   });
 }
 

@@ -20,7 +20,15 @@ export type ExcludedCell = {
   readonly text: string;
   readonly class: ExcludedClass;
   readonly reason: string;
+  /** Whose it would have been as a reading, as the file names them; null where that is not known. */
+  readonly vehicle: string | null;
+  readonly panel: string | null;
+  readonly point: string | null;
 };
+
+/** Of a cell that belongs to no panel: one of statistics, one that a cut of the file spoiled. */
+export const ofNoPanel = { vehicle: null, panel: null, point: null } as const;
+
 /** What a line beside the tables says: serial number, date, operator … */
 export type Metadatum = { readonly key: string; readonly value: string; readonly line: number };
 

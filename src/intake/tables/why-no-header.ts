@@ -1,6 +1,8 @@
 /** Why no line of a file names the columns that are wanted: which one lacks, or that it is another table of ours. */
+
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { ownTable, takenAs } from '../../base/own-files.ts';
+import { substrateWord } from '../cells/substrate-word.ts';
 import { english, type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 import { type HeaderCell, misspelling, type Vocabulary } from '../header/header.ts';
 import { readGaugeHeader } from '../header/layout.ts';
@@ -42,6 +44,12 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
   const hasStatistics = header.some(({ label }) => namesStatistic(label));
   if (role === 'reading' && hasStatistics && !header.some(isOther)) {
     return '; means and extremes are no readings: export the single ones';
+  }
+  const inUnit = header.filter(isOther);
+  const areByMetal = inUnit.every(({ label }) => substrateWord(label) !== undefined);
+  if (role === 'reading' && inUnit.length > 1 && areByMetal) {
+    const names = inUnit.map(({ text }) => text).join(', ');
+    return `; if ${names} hold the readings of steel and of aluminium, put them in one column, and the metal beside it in a column "substrate"`;
   }
   return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
 }

@@ -48,7 +48,7 @@ export function unitOfCells(
         : `every reading is followed by ${unitSign[unit]}${factorSentence(unit)}`;
     return found({ unit, evidence, byRow: false, cellsNameUnits: true });
   }
-  const mil = counts.mil > 0 || namesMil(texts);
+  const mil = counts.mil > 0 || namesMil(texts) || areLikeMil(texts);
   const option = `--reading-unit ${mil ? 'mil' : 'um'}`;
   const hint = mixed || coarse > 0 ? 'write the unit behind the number' : option;
   return refused(unitMissing(table, hint, counts.um + counts.mil + coarse > 0));
@@ -75,6 +75,17 @@ const lastCellsNameUnits = ({ rows }: Table): boolean => rows.every(endsWithUnit
 /** Whether some cell among the readings names mil: not proof enough, but a likely option. */
 const namesMil = (texts: ReadonlyMap<string, number>): boolean =>
   [...texts.keys()].some((text) => unitNamed(text) === 'mil');
+
+/** Whether most numbers are as small as paint is in mil, and in µm is not: `4.12` is 105 µm. */
+function areLikeMil(texts: ReadonlyMap<string, number>): boolean {
+  const values = [...texts.keys()].flatMap((text) => {
+    const shape = numberShape(text);
+    return shape === undefined ? [] : [numberOf(shape)];
+  });
+  return values.filter((value) => value > 0 && value < mostInMil).length * 2 > values.length;
+}
+/** No film in µm is so thin, and in mil hardly any but filler thicker. */
+const mostInMil = 20;
 
 /** Told at the first number without a unit where others name theirs, else at the head. */
 function unitMissing(table: Table, hint: string, othersDo: boolean) {

@@ -66,14 +66,14 @@ const priced = (row: SummaryRow): string => {
 
 /** From the mildest to the strongest. */
 const aims = (row: SummaryRow): string => {
-  const [first, ...more] = String(row.get('aims') ?? NONE).split(', ');
+  const [first, ...more] = String(row.get('aims') ?? NONE).split(' ');
   return [first, ...more.slice(-1)].join('–');
 };
 
 /** Hours are of what is worked: none where nothing may be, or nothing wants it. */
 const isUnworked = (row: SummaryRow): boolean =>
   row.get('status') === 'done' &&
-  (row.get('least_p50_h') === null || row.get('n_panels_worked') === 0);
+  (row.get('least_time_p50_h') === null || row.get('n_panels_worked') === 0);
 
 const right = (heading: string, textOf: ShownColumn['of']): ShownColumn => ({
   title: heading,
@@ -107,12 +107,12 @@ function columnsOf(
           'highest risk',
           figure('largest_risk_prob', (value) => `${shown(100 * value, 1)}\u00a0%`),
         ),
-        right('hours', range('p50_h', 'p80_h', hours)),
+        right('hours', range('time_p50_h', 'time_p80_h', hours)),
       ];
     default:
       return [
         ...(new Set(quoted.map(aims)).size > 1 ? [{ ...column('aims'), of: aims }] : []),
-        right('hours', range('least_p50_h', 'most_p80_h', hours)),
+        right('hours', range('least_time_p50_h', 'most_time_p80_h', hours)),
         right('price', priced),
         right(
           'not promised',
@@ -132,6 +132,7 @@ export function batchBlocks(
   command: string,
   rows: readonly SummaryRow[],
   unit: LengthUnit,
+  doubled: readonly string[] = [],
 ): readonly Block[] {
   const columns = columnsOf(command, rows, unit);
   const unworked = rows.filter(isUnworked);
@@ -158,6 +159,7 @@ export function batchBlocks(
     ...(unworked.length === 0
       ? []
       : [gap, paragraph('Nothing polished', unworked.map((row) => text(row, 'job')).join(', '))]),
+    ...(doubled.length === 0 ? [] : [gap, list('Perhaps twice', doubled)]),
     ...(wrong.length === 0
       ? []
       : [

@@ -58,8 +58,8 @@ const planFigures: Figures = [
     name: 'largest_risk_prob',
     of: (result) => mostOf(worked(result).map((panel) => at(panel, 'risk_prob'))),
   },
-  { name: 'p50_h', of: (result) => plain(at(result, 'time', 'p50_h')) },
-  { name: 'p80_h', of: (result) => plain(at(result, 'time', 'p80_h')) },
+  { name: 'time_p50_h', of: (result) => plain(at(result, 'time', 'p50_h')) },
+  { name: 'time_p80_h', of: (result) => plain(at(result, 'time', 'p80_h')) },
 ];
 
 const options = (result: MachineRecord) => list(result, 'options');
@@ -81,7 +81,7 @@ const quoteFigures: Figures = [
     of: (result) =>
       options(result)
         .map((option) => at(option, 'aim'))
-        .join(', '),
+        .join(' '),
   },
   { name: 'currency', of: (result) => plain(at(result, 'currency')) },
   { name: 'currency_digits', of: (result) => plain(at(result, 'currency_digits')) },
@@ -102,11 +102,11 @@ const quoteFigures: Figures = [
     of: (result) => inCurrency(result, mostOf(totals(result))),
   },
   {
-    name: 'least_p50_h',
+    name: 'least_time_p50_h',
     of: (result) => leastOf(options(result).map((option) => at(option, 'time', 'p50_h'))),
   },
   {
-    name: 'most_p80_h',
+    name: 'most_time_p80_h',
     of: (result) => mostOf(options(result).map((option) => at(option, 'time', 'p80_h'))),
   },
   { name: 'n_exclusions', of: (result) => list(result, 'exclusions').length },

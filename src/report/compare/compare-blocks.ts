@@ -1,7 +1,6 @@
 /** A comparison as a page: what came off, whether as planned, who may take one more set, then panel by panel. */
 
 import { counted } from '../../base/counted.ts';
-import { shownFile } from '../../base/file-name.ts';
 import { unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
@@ -21,10 +20,12 @@ import {
   pointLists,
   pointsLine,
 } from './compare-points-lines.ts';
+import { riseLines } from './compare-rise-lines.ts';
 import { slipLines } from './compare-slip-lines.ts';
+import { swapLines } from './compare-swap-lines.ts';
 import { changeTable } from './compare-table.ts';
 import { gainedLines, leftLines, verdictLines } from './compare-verdict-lines.ts';
-import { changeText, isSeen } from './compare-words.ts';
+import { changeText, isSeen, shortName } from './compare-words.ts';
 
 export function compareBlocks(result: CompareResult, options: PageOptions): readonly Block[] {
   const { unit } = options;
@@ -41,6 +42,8 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
   return [
     title(heading(result)),
     ...slipLines(result, unit),
+    ...swapLines(result),
+    ...riseLines(panels, unit),
     ...colourFirst(result.before.survey.panels),
     ...overrunLines(compared, unit),
     ...cameOff(result, compared, unit),
@@ -64,9 +67,6 @@ function heading({ vehicle, before, steps, total }: CompareResult): string {
   const visits = steps.length > 1 ? `, ${steps.length + 1} visits` : '';
   return `Comparison${of}: ${before.survey.template.name}, ${counted(total.panels.length, 'panel')} read before and after${visits}`;
 }
-
-/** A file without its folders: the visits are numbered beside it. */
-const shortName = (file: string): string => shownFile(file).split(/[\\/]/).at(-1) ?? file;
 
 /** More than two visits: what came off from each to the next. */
 function stepsTable({ steps }: CompareResult, unit: LengthUnit): readonly Block[] {

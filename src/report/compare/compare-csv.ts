@@ -29,7 +29,7 @@ const columns: ColumnsOf<PartLeft> = {
   removed_low_um: ({ comparison }) => recordedOrNull(comparison.change?.low),
   removed_high_um: ({ comparison }) => recordedOrNull(comparison.change?.high),
   resolved: ({ comparison }) => yesNo(isSeen(comparison)),
-  gained: ({ comparison }) => yesNo(comparison.gained),
+  gained: ({ comparison, rise }) => yesNo(comparison.gained || rise !== null),
   seen_surely_um: ({ comparison }) => recordedOrNull(comparison.change?.detectable.surely),
   planned_um: ({ planned }) => medianOf(planned),
   worked_um: ({ foretold }) => medianOf(foretold),

@@ -2,7 +2,8 @@
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import { mean } from '../../base/stats/summary.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { column, filmFigures } from '../columns.ts';
 import { axisAround, inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell } from '../model.ts';

@@ -14,7 +14,6 @@ export function glossBlocks(gloss: readonly GlossChange[]): readonly Block[] {
       kind: 'table',
       columns: [
         column('gloss in GU'),
-        figures('angle'),
         figures('places'),
         figures('gloss before'),
         figures('gloss after'),
@@ -34,8 +33,7 @@ function glossRow(one: GlossChange, hazed: boolean): readonly Cell[] {
   const reach = one.interval === null ? '' : ` ± ${shown(one.interval[1] - one.gained, 1)}`;
   const { haze } = one;
   return [
-    cell(one.panel.name),
-    cell(`${one.angle}°`),
+    cell(`${one.panel.name} at ${one.angle}°`),
     cell(`${one.places}`),
     cell(shown(one.before, 1)),
     cell(shown(one.after, 1)),

@@ -2,16 +2,21 @@
 import { textIn } from '../../base/remark.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
-import type { OverrunCode } from '../../tasks/compare/compare-overrun.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
+import { isOver, isPerhapsOver, type OverrunCode } from '../../tasks/compare/compare-overrun.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { about, joined } from '../facts.ts';
 import { type Block, notice, type Said } from '../model.ts';
 import { changeText, partNameOf, partsLeft } from './compare-words.ts';
 
+export const overrunLines = (panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] => [
+  ...overLines(panels, unit),
+  ...perhapsLines(panels, unit),
+];
+
 /** One or two panels or zones by all their figures; more of them with what came off, and by limit. */
-export function overrunLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
-  const over = partsLeft(panels).filter(({ overruns }) => overruns.length > 0);
+function overLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
+  const over = partsLeft(panels).filter(({ overruns }) => isOver(overruns));
   if (over.length === 0) return [];
   const told =
     over.length <= FEW
@@ -21,6 +26,20 @@ export function overrunLines(panels: readonly PanelLeft[], unit: LengthUnit): re
           ...byLimit(over),
         ];
   return [notice('Too much came off', joined([...told, ...whatFollows(over)], ' '))];
+}
+
+/** Between what might go and more than that, by what the readings may be off by. */
+function perhapsLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
+  const some = partsLeft(panels).filter(({ overruns }) => isPerhapsOver(overruns));
+  if (some.length === 0) return [];
+  const told = some.map((part) => about(partNameOf(part.comparison), figuresOf(part, unit)));
+  const it = some.length === 1 ? 'it' : 'them';
+  return [
+    notice(
+      'Perhaps too much came off',
+      joined([...told, `Read the same points again before more comes off ${it}.`], ' '),
+    ),
+  ];
 }
 
 const FEW = 2;

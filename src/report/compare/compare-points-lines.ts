@@ -3,7 +3,8 @@
 import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
-import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { about, joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
 import { basisText, notCompared } from './compare-words.ts';

@@ -4,7 +4,9 @@ import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.t
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
-import type { CompareResult, PanelLeft, VisitStep } from '../../tasks/compare/compare-files.ts';
+import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import type { VisitStep } from '../../tasks/compare/compare-film-doubts.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
@@ -83,7 +85,7 @@ function partRecord(part: PartLeft): MachineRecord {
             share: recorded(share),
           })),
     resolved: isSeen(comparison),
-    gained: comparison.gained,
+    gained: comparison.gained || part.rise !== null,
     seen_half_um: recordedOrNull(change?.detectable.half),
     seen_surely_um: recordedOrNull(change?.detectable.surely),
     planned_um: foretoldRecord(part.planned),

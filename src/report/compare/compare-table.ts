@@ -5,7 +5,8 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { differencesOf } from '../../film/compare/compare-points.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
-import type { CompareResult, PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { column, figures, filmFigures } from '../columns.ts';
 import { inUnit } from '../drawn-axis.ts';
@@ -54,7 +55,7 @@ function changeRow(
     unit,
   }: { readonly planned: boolean; readonly worked: boolean; readonly unit: LengthUnit },
 ): readonly Cell[] {
-  const { comparison, left, verdict } = part;
+  const { comparison, left, rise, verdict } = part;
   const { change, gained, pairs, counts, by } = comparison;
   const value = (one: number | undefined, digits = 1): string =>
     one === undefined ? '–' : thicknessText(one, unit, digits);
@@ -63,7 +64,7 @@ function changeRow(
     cell(name),
     cell(count),
     cell(change === null ? '–' : changeText(change, unit), 'strong'),
-    cell(gained ? 'gained' : isSeen(comparison) ? 'yes' : 'no'),
+    cell(gained || rise !== null ? 'gained' : isSeen(comparison) ? 'yes' : 'no'),
     ...(planned ? [cell(foretoldText(part.planned, unit))] : []),
     ...(worked ? [cell(foretoldText(part.foretold, unit))] : []),
     cell(value(left?.budget, 2)),

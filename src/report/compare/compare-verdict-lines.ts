@@ -7,8 +7,9 @@ import { textIn } from '../../base/remark.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
-import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { LESS_BECAUSE, type LessCode } from '../../tasks/compare/compare-left-reasons.ts';
+import { isOver, isPerhapsOver } from '../../tasks/compare/compare-overrun.ts';
 import type { OneMoreSet, PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { remarkFacts } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
@@ -28,7 +29,7 @@ export function verdictLines(panels: readonly PanelLeft[], unit: LengthUnit): re
   const parts = partsLeft(panels);
   const groups = groupBy(parts, (part) => JSON.stringify([part.verdict, groundOf(part, unit)]));
   const order: readonly GoOnVerdict[] = ['go-on', 'stop', 'unresolved'];
-  const isOverrun = parts.some(({ overruns }) => overruns.length > 0);
+  const isOverrun = parts.some(({ overruns }) => isOver(overruns));
   const wordOf = (verdict: GoOnVerdict): string =>
     isOverrun && verdict === 'go-on' ? ONCE_KNOWN : WORDS[verdict];
   return order.flatMap((verdict) =>
@@ -53,11 +54,25 @@ function groundOf(part: PartLeft, unit: LengthUnit): string {
   if (verdict === 'go-on') return `${set} would keep every limit`;
   if (verdict === 'stop') {
     if (left !== null && left.budget === 0) return `nothing may go: ${textIn(left.boundBy, unit)}`;
-    return overruns.length > 0 ? 'more came off than might go' : `${set} takes more than may go`;
+    return isOver(overruns) ? 'more came off than might go' : `${set} takes more than may go`;
   }
-  if (comparison.gained) return 'reads more film than before: first find out why';
+  const doubt = doubtOf(part);
+  if (doubt !== null) return doubt;
   const how = comparison.by === 'pairs' ? 'read more marked points' : 'mark points before the work';
   return `${set} may be too much, and the readings do not say: ${how}`;
+}
+
+/** What is first to be settled, whatever one more set would take. */
+function doubtOf({ comparison, rise, overruns, reasons }: PartLeft): string | null {
+  if (comparison.gained) return 'reads more film than before: first find out why';
+  if (rise !== null)
+    return 'read more film at one visit than at the one before: first find out why';
+  if (isPerhapsOver(overruns)) {
+    return 'perhaps more came off than might go: first read the same points again';
+  }
+  return reasons.some(({ code }) => code === 'more-than-before')
+    ? 'before the work less might go than one more set takes: first read it again'
+    : null;
 }
 
 /** `one more set of da/foam-soft/fine (the mildest of the shop, about 0.28 µm)` */

@@ -1,6 +1,7 @@
 /** Words for what was compared by what, and what could not be. */
 
 import { counted } from '../../base/counted.ts';
+import { shownFile } from '../../base/file-name.ts';
 import { thicknessText } from '../../base/sentence.ts';
 import { sum } from '../../base/sum.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
@@ -11,8 +12,9 @@ import type { PanelComparison, SurveyComparison } from '../../film/compare/compa
 import { nameWithZone } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { ForetoldStep } from '../../formats/plan-file.ts';
-import type { PanelLeft } from '../../tasks/compare/compare-files.ts';
+import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { swapText } from '../../tasks/compare/compare-swaps.ts';
 
 export type NotCompared = { readonly panel: Panel; readonly code: string; readonly text: string };
 
@@ -29,11 +31,12 @@ export const notCompared = ({
     .map((one) => ({ panel: one.panel, ...whyNothing(one) })),
 ];
 
-function whyNothing({ counts, slips }: PanelComparison): Omit<NotCompared, 'panel'> {
+function whyNothing({ counts, slips, swap, panel }: PanelComparison): Omit<NotCompared, 'panel'> {
   if (slips.length > 0) {
     const points = [...new Set(slips.map(({ point }) => point))];
     return { code: 'read-again', text: `first read point ${points.join(', ')} again` };
   }
+  if (swap !== null) return { code: 'points-swapped', text: swapText(swap, panel) };
   return {
     code: 'no-common-ground',
     text:
@@ -74,3 +77,6 @@ export const GO_ON_WORDS: Readonly<Record<GoOnVerdict, string>> = {
 
 export const setsOf = (steps: readonly ForetoldStep[]): number =>
   sum(steps.map(({ sets }) => sets));
+
+/** A file without its folders. */
+export const shortName = (file: string): string => shownFile(file).split(/[\\/]/).at(-1) ?? file;

@@ -1,9 +1,14 @@
 /** `leastcut/film-record/1`: what these readings say came off, added to what earlier visits took. */
-import type { FilmRecord, FilmRecordFile } from '../../formats/film-record.ts';
+import type {
+  FilmRecord,
+  FilmRecordFile,
+  FilmRecordVisit,
+  KnownVisit,
+} from '../../formats/film-record.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import { takenText } from '../../tasks/compare/compare-visit-record.ts';
 
-type Written = Pick<CompareResult, 'vehicle' | 'visit'>;
+type Written = Pick<CompareResult, 'vehicle' | 'visit' | 'newSpots' | 'again'>;
 
 export const filmRecordText = (
   result: Written,
@@ -11,24 +16,47 @@ export const filmRecordText = (
   earlier: FilmRecord | undefined,
 ): string => `${JSON.stringify(filmRecordFile(result, date, earlier), null, 2)}\n`;
 
-/** The visits as they stood, and this one among them by its day; one that stands there already is not added again. */
+/**
+ * The visits as they stood, and this one among them by its day; one that stands there already is given the test spots
+ * that it lacks, and is not added again.
+ */
 export function filmRecordFile(
-  { vehicle, visit: panels }: Written,
+  { vehicle, visit: panels, newSpots, again }: Written,
   date: string,
   earlier: FilmRecord | undefined,
 ): FilmRecordFile {
   const before = earlier?.file;
   const name = before?.vehicle ?? vehicle;
-  const visit = { date, panels };
-  const visits = before?.visits ?? [];
-  const stands = visits.some((one) => takenText(one) === takenText(visit));
+  const visits = (before?.visits ?? []).filter(isOfADay);
+  const withSpots = (visit: FilmRecordVisit): FilmRecordVisit =>
+    newSpots.length === 0 ? visit : { ...visit, spots: [...(visit.spots ?? []), ...newSpots] };
   return {
     ...before,
     schema: 'leastcut/film-record/1',
     ...(name === null ? {} : { vehicle: name }),
-    visits: stands ? visits : visits.toSpliced(placeOf(date, visits), 0, visit),
+    visits:
+      again !== null
+        ? visits.map((visit, i) => (i === again ? withSpots(readAnew(visit, panels)) : visit))
+        : visits.toSpliced(placeOf(date, visits), 0, withSpots({ date, panels })),
   };
 }
+
+/** What was read anew takes the place of what stood there of its panel; the same figures stay as they were written. */
+function readAnew(visit: FilmRecordVisit, panels: Written['visit']): FilmRecordVisit {
+  if (takenText(visit.panels) === takenText(panels)) return visit;
+  const anew = new Map(panels.map((one) => [one.panel, one]));
+  const known = new Set(visit.panels.map(({ panel }) => panel));
+  return {
+    ...visit,
+    panels: [
+      ...visit.panels.map((one) => anew.get(one.panel) ?? one),
+      ...panels.filter(({ panel }) => !known.has(panel)),
+    ],
+  };
+}
+
+/** As every visit of a record that was read is. */
+const isOfADay = (visit: KnownVisit): visit is FilmRecordVisit => visit.date !== null;
 
 /** After every visit that is not later. */
 const placeOf = (date: string, visits: FilmRecordFile['visits']): number =>

@@ -13,7 +13,7 @@ import {
 } from '../../base/sentence.ts';
 import { uncertaintyBudget } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { type Drift, FILM_SHIM, type GaugeVerdict } from '../../film/gauge/gauge-check.ts';
+import type { Drift, GaugeVerdict } from '../../film/gauge/gauge-check.ts';
 import type { CheckedGauge, GaugeAdjusted } from '../../tasks/gauge/check-gauge.ts';
 import { adjustmentText, permittedText } from '../../tasks/gauge/gauge-words.ts';
 import { assumedBlocks } from '../assumption-blocks.ts';
@@ -71,7 +71,7 @@ const isUntested = ({ verdict, reached, runs }: CheckedGauge): boolean =>
 
 const meaningOf = (checked: CheckedGauge, unit: LengthUnit): string =>
   isUntested(checked)
-    ? `No shim of ${tell([um(FILM_SHIM, 0)], unit)} or more was read: what the gauge is off by on a film was not tested.`
+    ? `No shim of ${tell([um(checked.filmShim, 0)], unit)} or more was read: what the gauge is off by on a film was not tested.`
     : MEANINGS[checked.verdict];
 
 function shimTable(checked: CheckedGauge, unit: LengthUnit): Block {

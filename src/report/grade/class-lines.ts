@@ -107,10 +107,19 @@ const onceText = (copied: GradedClass['copied']): string =>
     : '';
 
 /** First of all: whoever fails by a reference that is wrong has failed nothing. */
-export function unlikeBlocks({ unlike }: GradedClass): readonly Block[] {
+export function unlikeBlocks({ unlike, marksUnlike }: GradedClass): readonly Block[] {
+  const marks = marksUnlike
+    ? [
+        paragraph(
+          'Marks in doubt',
+          'the values of most of the class do not follow the marks of the reference: look whether its marks have the names and places that the class was told, before anybody is asked.',
+        ),
+      ]
+    : [];
   return unlike.length === 0
-    ? []
+    ? marks
     : [
+        ...marks,
         paragraph(
           'Reference in doubt',
           joined(
@@ -278,6 +287,7 @@ const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], strin
   'made-up': 'with values that look made up',
   copied: 'with values too like another’s',
   'gauge-drift': 'with a gauge that drifts',
+  'not-following': 'with values that do not follow the panels',
   'half-unread': 'with half of the car unread',
   'repeats-alike': 'with repeats all alike',
 };

@@ -15,6 +15,7 @@ const COLUMNS = [
   'date',
   'trainee_verdict',
   'mark_pct',
+  'mark_if_sound_pct',
   'verdict_because',
   'bias_mean_um',
   'repeatability_um',
@@ -30,6 +31,7 @@ const COLUMNS = [
   'zeta',
   'en',
   'verdict',
+  'void_as',
 ] as const;
 
 /** A row for each trainee and panel of the reference; one without a panel where a file could not be read. */
@@ -38,8 +40,9 @@ export const gradeTable = (graded: GradedClass): DataTable => ({
   rows: askedTrainees(graded).flatMap((trainee) => traineeRows(trainee, graded)),
 });
 
-const gradeColumns = ({ mark, grounds, bias, repeatability, reasons }: Grade) => ({
+const gradeColumns = ({ mark, markIfSound, grounds, bias, repeatability, reasons }: Grade) => ({
   mark_pct: pct(mark.share),
+  mark_if_sound_pct: pct(markIfSound?.share ?? null),
   verdict_because: grounds.join(' '),
   bias_mean_um: recordedOrNull(bias?.mean),
   repeatability_um: recordedOrNull(repeatability?.sd),
@@ -59,7 +62,7 @@ function traineeRows(
     trainee_verdict: verdictOf(trainee),
     ...(grade === null ? { reasons: codesOf(trainee.notRead) } : gradeColumns(grade)),
   };
-  const row = (panel: Partial<ReturnType<typeof scoreRecord>>) => {
+  const row = (panel: Partial<ReturnType<typeof scoreRecord>> & { void_as?: string | null }) => {
     const all: Partial<Record<(typeof COLUMNS)[number], string | number | null>> = {
       ...own,
       ...panel,
@@ -69,8 +72,11 @@ function traineeRows(
   if (grade === null) return [row({})];
   return [...reference.panels.values()].map(({ panel, mean }) => {
     const score = grade.scores.find((one) => one.panel.id === panel.id);
+    const voidAs = grade.voided.find((one) => one.panel.id === panel.id)?.as ?? null;
     return row(
-      score === undefined ? { panel: panel.id, reference_um: recorded(mean) } : scoreRecord(score),
+      score === undefined
+        ? { panel: panel.id, reference_um: recorded(mean) }
+        : { ...scoreRecord(score), void_as: voidAs },
     );
   });
 }

@@ -43,6 +43,7 @@ const GROUNDS: Readonly<Record<VerdictGround, string>> = {
   'car-doubtful': 'the mean over the car is off by a questionable amount',
   'gauge-drift': 'the gauge drifts',
   'marks-off': 'some marks are read off on panel after panel',
+  'not-following': 'values do not follow the panels',
   slip: 'there is a blunder in the readings',
   copied: 'values are too like another’s, which is to be cleared up',
   'repair-missed': 'a repair was missed',

@@ -51,6 +51,7 @@ const OF_THE_WHOLE: readonly ReasonCode[] = [
   'survey-copied',
   'gauge-drift',
   'marks-off',
+  'not-following',
   'too-few-to-tell',
 ];
 

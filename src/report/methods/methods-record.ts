@@ -52,7 +52,7 @@ const rangeRecord = ({ median, low, high, logSd }: RateRange) => ({
   ln_sd: recorded(logSd),
 });
 
-function combinationRecord(chain: MethodChain) {
+export function combinationRecord(chain: MethodChain) {
   const observed = chain.learned !== null && chain.learned.observations > 0 ? chain.learned : null;
   return {
     combination: chain.combination.id,

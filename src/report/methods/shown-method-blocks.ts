@@ -23,7 +23,7 @@ export function shownMethodBlocks(
   rates: RatesReport | null = null,
 ): readonly Block[] {
   return [
-    title(method.name === method.id ? method.id : `${method.id}: ${method.name}`),
+    title(headingOf(method)),
     ...(method.owned ? [] : [paragraph(null, 'Built in; this shop does not list it as its own.')]),
     ...(method.kind === 'combination' ? combinationBlocks(method, unit, rates) : []),
     gap,
@@ -43,6 +43,11 @@ export function shownMethodBlocks(
         ]),
   ];
 }
+
+const headingOf = ({ kind, id, name }: ShownMethod): string => {
+  const what = `${kind[0]?.toUpperCase()}${kind.slice(1)} ${id}`;
+  return name === id ? what : `${what}: ${name}`;
+};
 
 type ShownCombination = Extract<ShownMethod, { kind: 'combination' }>;
 

@@ -46,7 +46,7 @@ function useText({ quantity, per }: SupplyUse, unit: Supply['unit']): string {
   return `${figure(quantity)}${unit === 'pieces' ? '' : `\u00a0${unit}`} ${FOR[per]}`;
 }
 
-const usedBy = ({ stages }: Supply): readonly string[] =>
+export const usedBy = ({ stages }: Supply): readonly string[] =>
   stages.length === 0 ? ['polishing'] : stages;
 
 export const suppliesRecord = (

@@ -1,4 +1,5 @@
 /** Panels that no machine may go over, in the words in which they are told from each other in the bay. */
+import { groupBy } from '../../base/group-by.ts';
 import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
 import { isZone, partName } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
@@ -15,7 +16,7 @@ export function keepOffBlocks(parts: readonly PanelPlan[]): readonly Block[] {
   const kept = read.filter(isKeptOff);
   const others = read.filter((part) => !kept.includes(part));
   return [
-    ...(kept.length === 0 ? [] : [notice('Keep off', joined(kept.map(withPlace), ' · '))]),
+    ...(kept.length === 0 ? [] : [notice('Keep off', joined(withReasons(kept, withPlace), ' · '))]),
     ...named(
       kept.length === 0 ? 'Keep off' : 'Keep off as well',
       panelNames(unread.map(({ survey }) => survey.panel)),
@@ -38,13 +39,26 @@ const isKeptOff = (plan: PanelPlan): boolean =>
 
 const NOTHING_TO_CORRECT = 'nothing-to-correct';
 
-/** `bonnet (thin, cut-back)`. */
-export const withReason = (plan: PanelPlan): string =>
-  `${partName(plan.survey)} (${reasonOf(plan)})`;
+/** `bonnet, roof (thin, cut-back)`: panels that are left for one reason stand together. */
+export const withReasons = (
+  plans: readonly PanelPlan[],
+  alone: (plan: PanelPlan) => string | undefined = () => undefined,
+): readonly string[] => {
+  const groups = groupBy(plans, (plan) => alone(plan) ?? ` ${reasonOf(plan)}`);
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    return first === undefined ? [] : [alone(first) ?? `${namesOf(group)} (${reasonOf(first)})`];
+  });
+};
 
-/** The same, and of a zone where on its panel it lies. */
-const withPlace = (plan: PanelPlan): string =>
-  isZone(plan.survey) ? `${withReason(plan)}, about ${wherePoints(plan.survey)}` : withReason(plan);
+const namesOf = (plans: readonly PanelPlan[]): string =>
+  plans.map(({ survey }) => partName(survey)).join(', ');
+
+/** A zone stands for itself, with where on its panel it lies. */
+const withPlace = (plan: PanelPlan): string | undefined =>
+  isZone(plan.survey)
+    ? `${partName(plan.survey)} (${reasonOf(plan)}), about ${wherePoints(plan.survey)}`
+    : undefined;
 
 function reasonOf(plan: PanelPlan): string {
   if (plan.verdict === 'refinish') return 'clear coat failed';

@@ -6,6 +6,7 @@ import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { LocalWork, PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
+import { totalFloor } from '../../film/limits/removal-limits.ts';
 import { partName } from '../../film/survey.ts';
 import { marksFor } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
@@ -37,6 +38,7 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
       tick(
         `tape: trim ${shown(panel.trimLength, 1)}\u00a0m, edges ${result.settings.film.edgeWidth}\u00a0mm, body lines`,
       ),
+      ...thinEdges(part, result, unit),
       ...unknownRisk(part),
       ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
       ...stepTicks(part.steps),
@@ -48,6 +50,31 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
         .map((one) => remarkTick('mind', textIn(one, unit))),
     ],
   };
+}
+
+/**
+ * Points off the face enter no figure of it, and no pad may come there: what reads under the floor of the face is told
+ * with its reading.
+ */
+function thinEdges(
+  { survey }: PanelPlan,
+  { settings }: PlanResult,
+  unit: LengthUnit,
+): readonly Tick[] {
+  const floor = totalFloor(survey.facts, settings.terms.totalFloor, settings.film);
+  const thin = survey.otherPoints.filter(({ thickness }) => thickness < floor);
+  const told = thin.map(
+    ({ point, place, thickness }) =>
+      `point ${point} (${place}) reads ${thicknessText(thickness, unit)}\u00a0${unitName(unit)}`,
+  );
+  return thin.length === 0
+    ? []
+    : [
+        {
+          ...remarkTick('thin', `${told.join(', ')}: tape it off, no pad there, nor by hand`),
+          tone: 'strong',
+        },
+      ];
 }
 
 /** Where no clear could be told from what lies under it, as on repaint freed by a test spot, only the pad shows its end. */

@@ -18,7 +18,7 @@ import { joined } from '../facts.ts';
 import { type Block, paragraph, type Said } from '../model.ts';
 import { readAgainFirst } from '../survey/slip-lines.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
-import { withReason } from './keep-off.ts';
+import { withReasons } from './keep-off.ts';
 
 export function answerBlocks(
   { work }: PlanResult,
@@ -33,7 +33,7 @@ export function answerBlocks(
       unit,
     ),
     paragraph('Work', workText(parts, plans, unit, work)),
-    ...(left.length === 0 ? [] : [paragraph('Leave', joined(left.map(withReason), ' · '))]),
+    ...(left.length === 0 ? [] : [paragraph('Leave', joined(withReasons(left), ' · '))]),
     ...unreadLine(
       plans.map(({ survey }) => survey),
       unit,

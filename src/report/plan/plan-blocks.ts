@@ -24,6 +24,7 @@ import { localText } from './local-lines.ts';
 import { answerBlocks } from './plan-answer.ts';
 import { takenBars } from './plan-drawing.ts';
 import { groupBlocks, leftAlone, lettered, planTable, remarksOf } from './plan-groups.ts';
+import { whyProvisional } from './plan-provisional.ts';
 import { riskLine } from './plan-risk.ts';
 import { planWhyBlocks } from './plan-why-blocks.ts';
 import { stageList, workBlocks, workDetailBlocks } from './work-blocks.ts';
@@ -109,20 +110,15 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
   ...assumptionBlocks(result, options),
 ];
 
-function aimWords({ settings, paint }: PlanResult): Said {
-  const { aim, terms } = settings;
+function aimWords(result: PlanResult): Said {
+  const { aim, terms } = result.settings;
   const share = `${aim.name}, ${shown(100 * aim.share, 0)}\u00a0% of general defects`;
   const risk = `risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel`;
-  return joined([joined([share, risk], ', '), triedWords(paint)], '; ', '.');
+  return joined([joined([share, risk], ', '), triedWords(result)], '; ', '.');
 }
 
-const triedWords = ({ car, tried }: PlanResult['paint']): string => {
-  if (!car.provisional) return 'by test spots';
-  if (tried.length === 0) return 'provisional, no test spot yet';
-  return tried.some(({ panel }) => panel === null)
-    ? 'provisional, no film read on a test spot'
-    : 'provisional, no test spot on the factory paint';
-};
+const triedWords = (result: PlanResult): string =>
+  result.paint.car.provisional ? `provisional, ${whyProvisional(result).page}` : 'by test spots';
 
 /** How the paints give way on which test spots were made. */
 const spotsLines = ({ paint, survey, settings }: PlanResult): readonly Block[] =>

@@ -8,6 +8,8 @@ import { says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isTouched, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { setTime } from '../../correction/removal/removal-rate.ts';
+import { isColourNormal } from '../../film/limits/colour-at-spot.ts';
+import { partName } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import { seenAtOnePoint } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
@@ -59,10 +61,10 @@ export function workCardBlocks(
     ...again,
     ...keepOff,
     gap,
-    notice('Stop', stopRule(result, unit)),
+    notice('Stop', stopRule(worked, result, unit)),
     gap,
     paragraph('Order', orderText(worked, result)),
-    ...spotFirst(worked).flatMap((block) => [gap, block]),
+    ...spotFirst(worked, result).flatMap((block) => [gap, block]),
     ...zoneFaces(worked, result, unit).flatMap((block) => [gap, block]),
     ...worked.flatMap((part) => [gap, panelTicks(part, result, unit)]),
     gap,
@@ -87,17 +89,27 @@ const partsWithSpots = (panel: PanelPlan): readonly PanelPlan[] =>
   );
 
 /** Sets, then the eye, then the gauge; and what one reading can show at all. */
-function stopRule(result: PlanResult, unit: LengthUnit): Said {
+function stopRule(worked: readonly PanelPlan[], result: PlanResult, unit: LengthUnit): Said {
   const seen = tell(says`${um(seenAtOnePoint(result))}`, unit);
   return joined(
     [
       'do no more sets than stand here.',
       'Wipe and look in good light: once the marks are gone, do no more.',
       `The gauge is an alarm only: at one marked point, wiped and cool, a re-read cannot show a loss under ${seen}, so the mean of as many is read as show what may go; stop when it shows more.`,
-      'Colour on the pad under clear: stop at once',
+      colourRule(worked),
     ],
     ' ',
   );
+}
+
+/** What colour on the pad means is a matter of each panel’s finish. */
+function colourRule(worked: readonly PanelPlan[]): string {
+  const normal = worked.filter(({ survey }) => isColourNormal(survey.facts.finish));
+  if (normal.length === 0) return 'Colour on the pad under clear: stop at once';
+  const other = 'a lighter colour or primer on it: stop at once';
+  return normal.length === worked.length
+    ? `This paint has no clear, and its own colour on the pad is normal; ${other}`
+    : `Colour on the pad is normal where the paint has no clear (${normal.map(({ survey }) => partName(survey)).join(', ')}): there ${other}; elsewhere any colour: stop at once`;
 }
 
 /** Each combination of the plan once, in the order it is met. */

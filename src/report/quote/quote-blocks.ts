@@ -8,6 +8,7 @@ import { assumptionBlocks } from '../assumption-blocks.ts';
 import { joined } from '../facts.ts';
 import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
+import { colourFirst } from '../survey/colour-lines.ts';
 import { heading, strictNote } from '../survey/page-head.ts';
 import { materialBlocks } from './material-blocks.ts';
 import { optionTable, partsBlocks } from './option-tables.ts';
@@ -43,6 +44,7 @@ export function quoteBlocks(
   const head = [
     title(heading(kind.value === 'estimate' ? 'Estimate' : 'Quotation', result, read)),
     ...strictNote(result.settings),
+    ...colourFirst(read),
   ];
   const news = { ...result, assumptions: result.assumptions.filter(isNews) };
   if (isNothingWorked(result.options)) {
@@ -100,7 +102,7 @@ function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions)
   const columns = joined(
     [
       'Clears: of the marks on all that was read, left panels too',
-      'spent: mean film there',
+      'spent: mean film there, mean over such jobs (a plan tells the middle of them, less)',
       'left: least clear (topcoat) left',
       'hours: one person, half to four in five of such jobs',
       '+1 %: each further per cent',

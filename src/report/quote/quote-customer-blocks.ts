@@ -3,12 +3,15 @@
  * what nobody can promise. No word of the trade stands here without its meaning.
  */
 import { shown } from '../../base/rounding.ts';
+import { doubtsFinish } from '../../film/limits/colour-at-spot.ts';
+import { panelNames } from '../../film/template/side-names.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { partForOwner } from '../../work/exclusions.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { joined } from '../facts.ts';
-import { type Block, list, paragraph, type Said, title } from '../model.ts';
+import { type Block, list, notice, paragraph, type Said, title } from '../model.ts';
+import { namesAnd } from '../words.ts';
 import type { QuotePageOptions } from './quote-blocks.ts';
 import { choiceBlocks, choiceColumns, choicesOf } from './quote-choices.ts';
 import { partCells } from './quote-lines.ts';
@@ -34,6 +37,7 @@ export function customerBlocks(
     title(headingText(result)),
     ...addressBlocks(result),
     ...dateBlocks(result, date),
+    ...colourBlocks(result),
     paragraph(money.kind.value === 'estimate' ? 'An estimate' : 'A quotation', meaning(result)),
     ...choiceBlocks(result, unit),
     ...shortBlocks(choicesOf(result).map(({ option }) => option)),
@@ -57,6 +61,7 @@ const nothingBlocks = (result: QuoteResult, date: string | null): readonly Block
   title(headingText(result)),
   ...addressBlocks(result),
   date === null ? dayForm : paragraph('Date', date),
+  ...colourBlocks(result),
   paragraph(
     'What we found',
     areWithoutMarks(result.options)
@@ -67,6 +72,18 @@ const nothingBlocks = (result: QuoteResult, date: string | null): readonly Block
   ...polishingBlocks,
   list('What to know', knowBlocks(result)),
 ];
+
+/** What puts the whole car in doubt comes before any choice. */
+function colourBlocks({ survey }: QuoteResult): readonly Block[] {
+  const shown = survey.panels.filter(doubtsFinish);
+  if (shown.length === 0) return [];
+  const where = panelNames(shown.map(({ panel }) => panel));
+  const told = [
+    `At a trial on the ${namesAnd(where)} colour came off with the polish: the clear top layer is gone there, or the paint of this car is not what was thought.`,
+    'Which of the two it is must be settled before any panel is polished.',
+  ];
+  return [notice('Before any work', joined(told, ' '))];
+}
 
 const notPromisedBlocks = ({ exclusions }: QuoteResult): readonly Block[] =>
   exclusions.length === 0

@@ -34,8 +34,8 @@ const columns = [
   'spent_um',
   'left_um',
   'risk_prob',
-  'p50_h',
-  'p80_h',
+  'time_p50_h',
+  'time_p80_h',
   'days',
   'line_kind',
   'id',
@@ -63,8 +63,8 @@ function optionCells(option: QuoteOption): Row {
   const { work, charged, priced } = option;
   return {
     ...optionFigures(option),
-    p50_h: optionHours(option, 0.5),
-    p80_h: optionHours(option, 0.8),
+    time_p50_h: optionHours(option, 0.5),
+    time_p80_h: optionHours(option, 0.8),
     days: charged === null ? null : work.days.length,
     subtotal_minor: minorOrNull(priced?.subtotal),
     tax_minor: minorOrNull(priced?.tax),

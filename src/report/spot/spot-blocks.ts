@@ -36,24 +36,27 @@ export function spotBlocks(result: SpotResult, options: PageOptions): readonly B
     trialTable(trials, options.unit),
     gap,
     paragraph(second === undefined ? 'Paint' : 'Paint, by all panels', paintLine(result)),
-    gap,
-    ladderTable(shownRungs(ladder, options.verbose), options),
-    paragraph(
-      null,
-      joined(
-        [
-          'Now: what a set takes, the middle and in brackets nine cases of ten.',
-          `Chance: to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone.`,
-          'A plan may work a milder rung for more sets, if that reaches it.',
-        ],
-        ' ',
-      ),
-    ),
+    ...(ladder.length === 0 ? [] : [gap, ...ladderBlocks(result, options)]),
     ...further,
     ...keptLine(result),
     ...assumptionBlocks(result, options),
   ];
 }
+
+const ladderBlocks = ({ ladder, settings }: SpotResult, options: PageOptions): readonly Block[] => [
+  ladderTable(shownRungs(ladder, options.verbose), options),
+  paragraph(
+    null,
+    joined(
+      [
+        'Now: what a set takes, the middle and in brackets nine cases of ten.',
+        `Chance: to reach the aim with ${counted(settings.correction.spot.sets, 'set')} of that rung alone.`,
+        'A plan may work a milder rung for more sets, if that reaches it.',
+      ],
+      ' ',
+    ),
+  ),
+];
 
 const panelsOf = (trials: readonly ReadTrial[]): readonly string[] => [
   ...new Set(trials.map(({ trial }) => trial.panel)),

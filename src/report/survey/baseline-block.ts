@@ -63,7 +63,7 @@ function baselineLines(
       : says`${nextFact}${bare(own)} here, the zinc ${own < baseline ? 'taken off' : 'added'} that this panel has ${own < baseline ? 'not' : 'and most have not'}`;
   const from =
     baselineMakers.length === 0
-      ? 'what factories paint, as a repaint among so few panels could pass for the usual film (film.conditions.baseline_panels)'
+      ? 'what factories paint, as among so few panels a repaint, or film cut back, could pass for the usual film (film.conditions.baseline_panels)'
       : says`the middle of the medians of ${names}${putBackText(baselineMakers, panels)}`;
   return [says`baseline ${size}: ${from}${zinc}`];
 }

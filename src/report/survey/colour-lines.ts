@@ -10,7 +10,7 @@ export function colourFirst(surveyed: readonly PanelSurvey[]): readonly Block[] 
   const where = shown.map(({ panel, facts }) => `${panel.name} (${spotsNamed(coloursAt(facts))})`);
   const told = [
     `${where.join(', ')}: through the clear there, or the finish is not what was said.`,
-    `Nothing may go from ${shown.length === 1 ? 'it' : 'them'}, nothing is learnt from such a trial, and either is in doubt for the whole car: settle which before any panel is worked.`,
+    'Settle which before any panel is worked. Till then nothing may go from factory film, but where its own clear was read or a test spot of its own left no colour; such a trial teaches nothing.',
   ];
   return [notice('Colour on the pad', joined(told, ' '))];
 }

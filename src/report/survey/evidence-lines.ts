@@ -12,7 +12,7 @@ import { joined, remarkFacts } from '../facts.ts';
 import { type Block, paragraph, type Said } from '../model.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
 import { signed } from './help-lines.ts';
-import { isDoubtfulWord } from './leave-reason.ts';
+import { isColourElsewhere, isDoubtfulWord } from './leave-reason.ts';
 import { sureOf } from './sureness-lines.ts';
 
 /** Those of factory film that is in order have nothing to say. */
@@ -47,7 +47,8 @@ const hasMoreToSay = (survey: PanelSurvey): boolean => {
     evidence.some(isOfAny) ||
     // What is unread has a line of its own, and so has what is near its line.
     (condition !== 'unread' &&
-      (condition !== 'original' || (survey.budget === 0 && boundBy.code !== 'near-line')))
+      (condition !== 'original' ||
+        (survey.budget === 0 && boundBy.code !== 'near-line' && !isColourElsewhere(survey))))
   );
 };
 
@@ -79,7 +80,10 @@ function wordTexts(
 function nothing(survey: PanelSurvey, unit: LengthUnit): readonly string[] {
   const { budget, zones, boundBy, condition } = survey;
   // Of thin film the floor is told already, and what a test spot is for its own advice says.
-  const isTold = boundBy.code === 'test-spot' || (boundBy.code === 'total' && condition === 'thin');
+  const isTold =
+    boundBy.code === 'test-spot' ||
+    isColourElsewhere(survey) ||
+    (boundBy.code === 'total' && condition === 'thin');
   return budget > 0 || zones.length > 0 || isTold
     ? []
     : [`nothing may go: ${textIn(boundBy, unit)}`];

@@ -16,6 +16,7 @@ const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   finish: 'matte',
   covered: 'covered',
   'fresh-paint': 'fresh',
+  'clear-coat-failure': 'failed',
   'colour-at-spot': 'colour',
   'test-spot': 'spot 1st',
   'sound-panels': 'others',

@@ -14,17 +14,18 @@ export type Gain = Help & { readonly part: PanelSurvey };
 const COLUMNS = ['history', 'clear', 'test-spot'] as const satisfies readonly HelpCode[];
 export type ColumnCode = (typeof COLUMNS)[number];
 
-export const TITLES: Readonly<Record<ColumnCode, string>> = {
-  history: 'history',
-  clear: 'clear read',
-  'test-spot': 'test spot',
-};
+/** `coat` is what is read by itself. */
+export const titleOf = (code: ColumnCode, coat: string): string =>
+  ({ history: 'history', clear: `${coat} read`, 'test-spot': 'test spot' })[code];
 
 /** Read alone, a cell must not sound like something that was measured. */
-const WOULD_HELP: Readonly<Record<ColumnCode, string>> = {
-  history: 'would help: knowing its history: more may go',
-  clear: 'would help: reading the clear: more may go',
-  'test-spot': 'would help: a test spot: more may go',
+const wouldHelp = (code: ColumnCode, coat: string): string => {
+  const what = {
+    history: 'knowing its history',
+    clear: `reading the ${coat}`,
+    'test-spot': 'a test spot',
+  };
+  return `would help: ${what[code]}: more may go`;
 };
 
 /** Those that help, that of most first. */
@@ -63,12 +64,15 @@ export function gainRows(
 export const gainTable = (
   rows: readonly GainRow[],
   columns: readonly ColumnCode[],
-  unit: LengthUnit,
+  { coat, unit }: { readonly coat: string; readonly unit: LengthUnit },
 ): Block => ({
   kind: 'table',
   columns: [
     column('panel'),
-    ...columns.map((code) => ({ ...filmFigures(TITLES[code], unit), said: WOULD_HELP[code] })),
+    ...columns.map((code) => ({
+      ...filmFigures(titleOf(code, coat), unit),
+      said: wouldHelp(code, coat),
+    })),
   ],
   rows: rows.map(({ names, cells }) => [cell(names), ...cells.map((text) => cell(text))]),
 });

@@ -18,10 +18,11 @@ import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { about, joined, toldFacts } from '../facts.ts';
 import { type Block, type Facts, list, paragraph, type Said } from '../model.ts';
 import { whichPanels } from '../panel-list.ts';
+import { coatName } from './coat-name.ts';
 import { flagText } from './evidence-lines.ts';
 import { alikeGroups } from './gain-groups.ts';
 import { gainRange, groupsText } from './gain-groups-text.ts';
-import { columnsOf, type Gain, gainRows, gainTable, TITLES } from './gain-table.ts';
+import { columnsOf, type Gain, gainRows, gainTable, titleOf } from './gain-table.ts';
 import { adviceLine, adviceOf, edgeText, minutes, NOT_TO_ADD, signed } from './help-lines.ts';
 import { MEANS } from './help-means.ts';
 import { isToldApart } from './own-gains.ts';
@@ -51,7 +52,7 @@ export function helpBlocks(
     ...smallGains(ofOthers, gains, parts).map((one) => tell(one, unit)),
     ...withoutFigure(read, page.helped, unit),
   ];
-  const zinc = ofOthers.filter(({ code, gain }) => code === 'zinc' && gain <= -LEAST_TOLD);
+  const zinc = ofOthers.filter(({ code, gain }) => code === 'zinc' && Math.abs(gain) >= LEAST_TOLD);
   const anyUnread = surveyed.some(({ condition }) => condition === 'unread');
   return [
     ...gainBlocks(gains, parts, { ...page, first, further, anyUnread }, unit),
@@ -59,7 +60,7 @@ export function helpBlocks(
       ? []
       : [
           paragraph(
-            'Would lower it',
+            zinc.some(({ gain }) => gain > 0) ? 'Would change it' : 'Would lower it',
             tell(says`zinc, if there is any: ${groupsText(zinc, parts)}`, unit),
           ),
         ]),
@@ -140,6 +141,7 @@ function gainBlocks(
   if (columns.length === 0) {
     return besides('What would help', [...page.first, ...page.further]);
   }
+  const coat = coatName(parts);
   const rows = gainRows(worth, columns, unit);
   const isLong = rows.length > MOST_ROWS && !page.verbose;
   const lines = columns.flatMap((code) => {
@@ -149,9 +151,9 @@ function gainBlocks(
     const [first, ...more] = MEANS[code](own, { parts, result: page.result }).map((one) =>
       tell(one, unit),
     );
-    const said = `${TITLES[code]}${gained}: ${first}`;
+    const said = `${titleOf(code, coat)}${gained}: ${first}`;
     const text = [said, ...more].join('; ');
-    return [{ text, facts: [said, ...more.map((one) => `${TITLES[code]}: ${one}`)] }];
+    return [{ text, facts: [said, ...more.map((one) => `${titleOf(code, coat)}: ${one}`)] }];
   });
   // In one line of 80 columns.
   const apart = page.anyUnread
@@ -164,7 +166,11 @@ function gainBlocks(
   const told = [...page.first, ...lines, ...(isLong ? page.further : [])];
   return isLong
     ? [list(label, told)]
-    : [list(label, told), gainTable(rows, columns, unit), ...besides('Besides', page.further)];
+    : [
+        list(label, told),
+        gainTable(rows, columns, { coat, unit }),
+        ...besides('Besides', page.further),
+      ];
 }
 
 /** Of a table of gains, so that a car keeps to a page; `-v` has them all. */

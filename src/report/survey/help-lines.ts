@@ -13,6 +13,7 @@ import { isOnRecord } from '../../film/limits/earlier-work.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
+import { coatName } from './coat-name.ts';
 
 /** Advice with what it is worth: `value` is the change of the budget in µm; `otherwise` that where it comes out the other way. */
 export type Advice = SurveyAdvice & {
@@ -62,7 +63,8 @@ function adviceFrom(help: Help, survey: PanelSurvey): Advice {
   const { points: read } = survey;
   const { code, gain, time, points, doubtShare, otherwise, isElsewhere = false } = help;
   const more = points === null ? null : points - read.length;
-  const [word, text] = isElsewhere ? SPOT_ELSEWHERE : WORDS[code];
+  const [word, worded] = isElsewhere ? SPOT_ELSEWHERE : WORDS[code];
+  const text = worded.replace('the clear', `the ${coatName([survey])}`);
   const said = [
     code === 'history' && isOnRecord(survey.facts) ? HISTORY_BESIDES : text,
     ...(code === 'clear' && otherwise !== undefined
@@ -71,7 +73,7 @@ function adviceFrom(help: Help, survey: PanelSurvey): Advice {
     ...(code === 'read-again' ? [againText(survey)] : []),
     ...(code === 'edge-point' ? [edgeText(survey)] : []),
     ...(more === null ? [] : [morePoints(more, read.length)]),
-    ...(doubtShare === undefined ? [] : [checkGauge(doubtShare)]),
+    ...(doubtShare === undefined ? [] : [checkGauge(doubtShare, coatName([survey]))]),
   ];
   return {
     ...remark(word, said.join(''), gain),
@@ -113,12 +115,12 @@ const morePoints = (more: number, read: number): string =>
   `read ${counted(more, 'more point')}${read === 1 ? ', one is no basis for machine work' : ''}`;
 
 /** The doubt is mostly elsewhere, and who asks for a checked gauge is told so. */
-const checkGauge = (doubtShare: number): string =>
-  `check the gauge on shims (${ofDoubt(doubtShare)})`;
+const checkGauge = (doubtShare: number, coat: string): string =>
+  `check the gauge on shims (${ofDoubt(doubtShare, coat)})`;
 
 /** `0.6 % of the doubt about the clear`. */
-export const ofDoubt = (share: number): string =>
-  `${shown(100 * share, 1)} % of the doubt about the clear`;
+export const ofDoubt = (share: number, coat: string): string =>
+  `${shown(100 * share, 1)} % of the doubt about the ${coat}`;
 
 /** `find out what was polished off before; if nothing was: +1.1 µm`; with the time it takes. */
 export const adviceLine = (one: Advice): Sentence => {

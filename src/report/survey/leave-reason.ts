@@ -1,6 +1,7 @@
 /** Why a panel is left alone, in the words in which panels are told from each other in the bay. */
 import type { LineComparison } from '../../film/condition/line-comparison.ts';
 import { wordThatTakes } from '../../film/condition/other-side.ts';
+import { coloursAt } from '../../film/limits/colour-at-spot.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { coatName } from './coat-name.ts';
@@ -11,11 +12,15 @@ export function filmReason(survey: PanelSurvey): string {
   const other = wordThatTakes(survey);
   if (boundBy.code === 'near-line' && other !== null) return `perhaps ${other}`;
   if (condition === 'original') {
+    if (isColourElsewhere(survey)) return ELSEWHERE;
     return boundBy.code === 'clear' ? `too little ${coatName([survey])}` : REASONS[boundBy.code];
   }
   if (condition === 'unread') return `${panel.substrate}, not to be read so`;
   const words = also.map((word) => (isDoubtedBeside(survey, word) ? `${word}?` : word));
-  const colour = boundBy.code === 'colour-at-spot' ? [REASONS[boundBy.code]] : [];
+  const colour =
+    boundBy.code === 'colour-at-spot'
+      ? [isColourElsewhere(survey) ? ELSEWHERE : REASONS[boundBy.code]]
+      : [];
   return [condition, ...words, ...colour].join(', ');
 }
 
@@ -31,6 +36,12 @@ export const isDoubtfulWord = ({ otherSide }: LineComparison): boolean => otherS
 /** Chance of the other side that asks for no ?. */
 const SURE_ENOUGH = 0.05;
 
+/** Whether nothing may go for what a test spot of another panel showed: that is told of the car. */
+export const isColourElsewhere = ({ boundBy, facts }: PanelSurvey): boolean =>
+  boundBy.code === 'colour-at-spot' && coloursAt(facts).length === 0;
+
+const ELSEWHERE = 'clear in doubt: colour at another’s test spot';
+
 /** The limit from which nothing may go, without a table beside it. */
 const REASONS: Readonly<Record<Exclude<LimitCode, 'clear'>, string>> = {
   life: 'all gone that may go in its life',
@@ -39,6 +50,7 @@ const REASONS: Readonly<Record<Exclude<LimitCode, 'clear'>, string>> = {
   finish: 'matte',
   covered: 'covered',
   'fresh-paint': 'fresh paint',
+  'clear-coat-failure': 'clear coat failed',
   'colour-at-spot': 'colour on the pad at its test spot',
   'test-spot': 'test spot first',
   'sound-panels': 'too few sound panels',

@@ -6,6 +6,7 @@ import { isOnRecord } from '../../film/limits/earlier-work.ts';
 import { sideOfWord } from '../../film/limits/over-sides.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
+import { coatName } from './coat-name.ts';
 import { signed } from './help-lines.ts';
 
 /** Whether its gains stand in its own paragraph. */
@@ -22,20 +23,21 @@ export function ownGains(
   helped: SurveyHelp,
 ): readonly Sentence[] {
   const help = helped.get(part) ?? [];
+  const coat = coatName([part]);
   const clear = help.find(({ code }) => code === 'clear');
   const gained = listed(help.filter(({ gain }) => gain > 0).flatMap((one) => gainText(one, part)));
   const lost = listed(help.filter(({ gain }) => gain < 0).flatMap((one) => gainText(one, part)));
   const lowers = lost.map((one) => says`would lower it: ${one}`);
   if (clear === undefined || !part.advice.some(({ code }) => code === 'settle-clear')) {
-    const read = clear === undefined ? [] : [says`clear read ${clearGain(clear, part)}`];
+    const read = clear === undefined ? [] : [says`${coat} read ${clearGain(clear, part)}`];
     return [...ways, ...read, ...gained, ...lowers];
   }
   const rest =
     gained.length > 0
       ? gained.map((one) => says`short of that ${one}`)
-      : [says`more points that read the same free none: without a clear read leave it alone`];
+      : [says`more points that read the same free none: without a ${coat} read leave it alone`];
   return [
-    says`a clear read settles it, and ends the clear’s own doubt: ${clearGain(clear, part)}`,
+    says`a ${coat} read settles it, and ends the ${coat}’s own doubt: ${clearGain(clear, part)}`,
     ...rest,
     ...lowers,
   ];

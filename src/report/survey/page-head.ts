@@ -97,7 +97,7 @@ function baselineLine(
       : says`${bare(baseline)} ± ${um(expandedUncertainty(baselineUncertain))} (95\u00a0%)`;
   const what =
     baselineMakers.length === 0
-      ? 'what factories paint: too few panels were read to tell the usual film of this car'
+      ? says`what factories paint: fewer than ${settings.film.conditions.baselinePanels} metal panels like the factory’s were read, too few to tell the usual film of this car: read more, 5 min each`
       : `this car’s usual film, the middle of ${counted(baselineMakers.length, 'panel')}`;
   const usual = tell(says`${size}, ${what}`, unit);
   return joined([usual, ...otherBaselines(read, baseline, unit)], '; ', '.');

@@ -125,11 +125,11 @@ function heldBack({ topcoat, budget, otherSide, condition: word }: PanelSurvey):
 }
 
 /** What a panel near its line allows on the other side, and by which limit. */
-export function otherSideStep({ otherSide }: PanelSurvey): readonly Sentence[] {
+export function otherSideStep({ otherSide, topcoat }: PanelSurvey): readonly Sentence[] {
   if (otherSide === null || otherSide.boundBy === null) return [];
   const { condition, budget, boundBy } = otherSide;
   return [
-    says`if ${condition}${ON_ITS_LINE[condition] ?? ''}: ${bare(budget ?? 0, 2)}, by ${saying(boundBy)}`,
+    says`if ${condition}${onItsLine(condition, coatName([{ topcoat }]))}: ${bare(budget ?? 0, 2)}, by ${saying(boundBy)}`,
   ];
 }
 
@@ -153,8 +153,9 @@ export function sidesStep(
 }
 
 /** What is held of it there. */
-const ON_ITS_LINE: Readonly<Partial<Record<Condition, string>>> = {
-  'cut-back': ', its mean held to be on the line and all that it lacks gone from its clear',
-};
+const onItsLine = (condition: Condition, coat: string): string =>
+  condition === 'cut-back'
+    ? `, its mean held to be on the line and all that it lacks gone from its ${coat}`
+    : '';
 
 const risk = (share: number): string => percent(share, share < 0.0995 || share > 0.9 ? 1 : 0);

@@ -18,6 +18,7 @@ import { colourFirst } from './colour-lines.ts';
 import { evidenceLines } from './evidence-lines.ts';
 import { filmTable, limitWord } from './film-table.ts';
 import { helpBlocks } from './help-blocks.ts';
+import { leftOutBlock } from './left-out-block.ts';
 import { materialAssumption, readByEddyCurrent } from './material-lines.ts';
 import { heading, readNotes, strictNote } from './page-head.ts';
 import { isNear, nearTheLine, sureness, surenessList } from './sureness-blocks.ts';
@@ -53,6 +54,10 @@ export function surveyBlocks(
     [
       ...(read.length === 0 ? [] : readNotes(result, read, unit)),
       ...offFace(surveyed, unit),
+      ...leftOutBlock(
+        surveyed.map(({ panel }) => panel),
+        result,
+      ),
       ...(read.length === 0 ? [] : sureness(read, result.settings, unit)),
       ...nearTheLine(read, page, unit),
       ...otherLimits(read, unit),

@@ -1,7 +1,7 @@
 import { Z_95 } from '../../base/stats/normal.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { Besides } from '../../film/limits/topcoat-cases.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { isZone, type PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { SurveyHelp, SurveyReport } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
@@ -58,6 +58,17 @@ const besidesRecord = ({ condition, chance, topcoat }: Besides): MachineRecord =
 export const clearLow = ({ topcoat }: PanelSurvey): number | null =>
   topcoat === null ? null : recorded(topcoat.clear.mean - Z_95 * topcoat.clear.sd);
 
+/** Cells of the panel that gave no reading, blank ones too; none of a zone, which is made of readings. */
+const leftOutRecord = (survey: PanelSurvey, { leftOut }: SurveyResult): readonly MachineRecord[] =>
+  isZone(survey)
+    ? []
+    : leftOut
+        .filter(({ panel }) => panel === survey.panel.id)
+        .map(({ file, line, column, point, text, class: why, reason }) => ({
+          ...{ file, line, column, point, text },
+          ...{ class: why, reason },
+        }));
+
 function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord {
   const { result, helped, isAsked } = context;
   const { statistics, topcoat } = survey;
@@ -94,6 +105,7 @@ function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord 
     low_points: survey.lowPoints,
     high_points: survey.highPoints,
     other_points: survey.otherPoints.map(pointRecord),
+    excluded: leftOutRecord(survey, result),
     advice: adviceOf(survey, helped).map(adviceRecord),
     why: isAsked ? whyRecord(survey, result.settings) : null,
     zones: survey.zones.map((zone) => ({

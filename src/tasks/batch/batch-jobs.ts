@@ -16,7 +16,7 @@ export type BatchEntry = {
   readonly at: Place;
   readonly readings: readonly SaidCell[];
   /** The other columns that say something. */
-  readonly said: ReadonlyMap<string, SaidCell>;
+  readonly said: ReadonlyMap<string, readonly SaidCell[]>;
 };
 
 type Listed = {
@@ -38,8 +38,8 @@ export function batchEntries(listed: readonly Listed[]): Outcome<readonly BatchE
     const before = lines.get(id.text);
     if (before !== undefined) diagnostics.push(namedTwice(id, before));
     lines.set(id.text, id.at);
-    const said = [...cells].flatMap(([key, [first]]): [string, SaidCell][] =>
-      key === 'job' || key === 'readings' || first === undefined ? [] : [[key, first]],
+    const said = [...cells].filter(
+      ([key, texts]) => key !== 'job' && key !== 'readings' && texts.length > 0,
     );
     return [{ id: id.text, at: id.at, readings, said: new Map(said) }];
   });

@@ -6,6 +6,7 @@ import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
+import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 
 /** As people read what may go: nothing finer is a difference to them. */
@@ -64,14 +65,30 @@ function causes({ standing, held, comparison, vaguer }: LessCase): readonly Less
   ];
 }
 
-/** Work adds no film: where more may go than before, the readings are what differs, and that is said. */
-export const moreReason = (before: PanelSurvey | undefined, left: Allowance): readonly Remark[] =>
-  before === undefined || printed(left) <= printed(before)
+/** Whether more may go than before the work, and if so, whether either figure allows one more set. */
+type MoreThanBefore = 'no' | 'either-allows' | 'in-doubt';
+
+/** Work adds no film: where more may go than before, the readings are what differs. */
+export function moreThanBefore(
+  before: PanelSurvey | undefined,
+  left: Allowance,
+  set: ExpectedRemoval,
+): MoreThanBefore {
+  if (before === undefined || printed(left) <= printed(before)) return 'no';
+  return before.budget >= set.median ? 'either-allows' : 'in-doubt';
+}
+
+export const moreReasons = (
+  before: PanelSurvey | undefined,
+  left: Allowance,
+  more: MoreThanBefore,
+): readonly Remark[] =>
+  before === undefined || more === 'no'
     ? []
     : [
         remark(
           'more-than-before',
-          says`${um(left.budget, DIGITS)} may go, ${um(before.budget, DIGITS)} before the work (then ${saying(before.boundBy)}): the readings differ, not the paint; read it again before more comes off`,
+          says`${um(left.budget, DIGITS)} may go, ${um(before.budget, DIGITS)} before the work (then ${saying(before.boundBy)}): the readings differ, not the paint${more === 'in-doubt' ? '; read it again before more comes off' : ''}`,
           before.budget,
         ),
       ];

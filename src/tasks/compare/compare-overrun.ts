@@ -1,6 +1,8 @@
 /**
  * Whether more came off a part than might go, and which of its limits it is beyond by now.
  *
+ * - perhaps more than might go, at marked points: film surely came off, and what was measured lies over what might go,
+ *   though its interval reaches under that.
  * - more than might go: the whole 95 % interval of what came off lies over what the plan, else the survey before the
  *   work, allowed. A forecast may be off by far more, and bears nothing out here: what may go is what may go.
  * - a limit passed, where film surely came off: more gone than may come off over the panel's life; the smallest point
@@ -20,6 +22,7 @@ import { topcoatRisk } from '../../film/limits/topcoat-risk.ts';
 
 export type OverrunCode =
   | 'more-than-allowed'
+  | 'perhaps-more-than-allowed'
   | 'life-passed'
   | 'total-passed'
   | 'clear-passed'
@@ -30,6 +33,8 @@ export type Allowed = { readonly most: Micrometres; readonly by: 'plan' | 'surve
 
 export type OverrunCase = {
   readonly change: FilmChange;
+  /** By marked points: means over other places say too little for a doubt. */
+  readonly isPaired: boolean;
   readonly allowed: Allowed | null;
   /** As the part stands now. */
   readonly left: Allowance;
@@ -43,18 +48,30 @@ export function overruns(part: OverrunCase): readonly Remark[] {
     ...overAllowed(part),
     ...(change.resolved ? limitsPassed(left, grounds.model) : []),
   ];
-  return passed.length === 0 ? [] : [...passed, ...clearAtRisk(left, grounds.terms)];
+  return passed.length === 0 || isPerhapsOver(passed)
+    ? passed
+    : [...passed, ...clearAtRisk(left, grounds.terms)];
 }
 
-function overAllowed({ change, allowed }: OverrunCase): readonly Remark[] {
-  if (allowed === null || change.low <= allowed.most) return [];
+/** Whether too much came off: more than might go, or a limit is passed. */
+export const isOver = (overruns: readonly Remark[]): boolean =>
+  overruns.some(({ code }) => code !== 'perhaps-more-than-allowed');
+
+/** Whether perhaps more came off than might go, and nothing is surely wrong. */
+export const isPerhapsOver = (overruns: readonly Remark[]): boolean =>
+  overruns.length > 0 && !isOver(overruns);
+
+function overAllowed({ change, isPaired, allowed }: OverrunCase): readonly Remark[] {
   const { removed } = change;
+  if (allowed === null || !change.resolved || removed.value <= allowed.most) return [];
+  const isSure = change.low > allowed.most;
+  if (!isSure && !isPaired) return [];
   const { most, by } = allowed;
   const said = by === 'plan' ? 'the plan' : 'the survey before the work';
   const might = most === 0 ? says`nothing might go` : says`${um(most, 2)} might go`;
   return [
     remark(
-      'more-than-allowed',
+      isSure ? 'more-than-allowed' : 'perhaps-more-than-allowed',
       says`${bare(removed.value)} ± ${um(expandedUncertainty(removed))} came off, ${might} by ${said}`,
       most,
     ),

@@ -1,9 +1,11 @@
 /** A compared panel or zone → what is left on it, what one more set would do, and the word on it. */
+
+import { shownFile } from '../../base/file-name.ts';
 import { type Remark, remark } from '../../base/remark.ts';
 import { says, um } from '../../base/sentence.ts';
 import { effectiveDegreesOfFreedom } from '../../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
-import { type GoOnVerdict, goOn, riskOfOneMore } from '../../correction/go-on.ts';
+import { type GoOnCase, type GoOnVerdict, goOn, riskOfOneMore } from '../../correction/go-on.ts';
 import {
   type AgainstPlan,
   againstPlan,
@@ -21,9 +23,10 @@ import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import { factsAfter } from './compare-left.ts';
-import { allowsLess, lessReasons, moreReason } from './compare-left-reasons.ts';
-import { type Allowed, overruns } from './compare-overrun.ts';
+import { allowsLess, lessReasons, moreReasons, moreThanBefore } from './compare-left-reasons.ts';
+import { type Allowed, isOver, isPerhapsOver, overruns } from './compare-overrun.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
+import { swapText } from './compare-swaps.ts';
 
 export type OneMoreSet = {
   readonly combination: string;
@@ -31,6 +34,9 @@ export type OneMoreSet = {
   /** The step of the plan, or the mildest that the shop has. */
   readonly from: 'plan' | 'mildest';
 };
+
+/** More film at a visit than at the one before it, which no work adds. */
+export type Rise = { readonly from: string; readonly to: string; readonly by: Micrometres };
 
 /** A panel, or a zone of it, as it stands after what came off. */
 export type PartLeft = {
@@ -42,7 +48,9 @@ export type PartLeft = {
   readonly against: AgainstPlan | null;
   /** What might go before the work. */
   readonly allowed: Allowed | null;
-  /** More came off than might go, or a limit is passed; nothing where all was kept. */
+  /** Read more film at one visit than at the one before it; null where it never did. */
+  readonly rise: Rise | null;
+  /** More came off than might go, surely or perhaps, or a limit is passed; nothing where all was kept. */
   readonly overruns: readonly Remark[];
   /** What is held of the removal: as foretold, by what was measured. */
   readonly held: RecordedRemoval | null;
@@ -72,6 +80,7 @@ export type PartCase = {
   readonly planned: ForetoldPanel | undefined;
   readonly foretold: ForetoldPanel | undefined;
   readonly measured: MeasuredPart | undefined;
+  readonly rise: Rise | null;
   readonly surveys: Surveys;
   readonly seen: SeenRates;
   readonly mildest: OneMoreSet | null;
@@ -102,6 +111,7 @@ function notTold(part: PartCase, oneMore: OneMoreSet | null): PartLeft {
     foretold,
     against: null,
     allowed: allowedBefore(part),
+    rise: part.rise,
     overruns: [],
     held: null,
     left: null,
@@ -136,19 +146,23 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   const against = foretold === null || comparison.gained ? null : judge(foretold, measured, change);
   const vaguer = terms !== grounds.terms;
   const allowed = allowedBefore(part);
-  const over = comparison.gained ? [] : overruns({ change, allowed, left, grounds });
+  const isPaired = comparison.by === 'pairs';
+  const over = comparison.gained ? [] : overruns({ change, isPaired, allowed, left, grounds });
+  const more = moreThanBefore(part.surveys.before, left, oneMore.removal);
+  const isDoubted = part.rise !== null || isPerhapsOver(over) || more === 'in-doubt';
   return {
     comparison,
     planned,
     foretold,
     against,
     allowed,
+    rise: part.rise,
     overruns: over,
     held,
     left,
     oneMore,
     riskOneMore: riskOfOneMore(left, oneMore.removal),
-    verdict: goOn({
+    verdict: firstReadAgain(isDoubted, {
       left: {
         held: left,
         atLeast: leftAfter(exactly(change.low)),
@@ -157,15 +171,22 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
       set: oneMore.removal,
       known: change.resolved || (part.measured !== undefined && against === 'as-foretold'),
       gained: comparison.gained,
-      overrun: over.length > 0,
+      overrun: isOver(over),
     }),
     reasons: [
       ...over,
+      ...riseReasons(part.rise),
       ...reasonsFor(comparison, left, oneMore),
       ...(isLess ? lessReasons({ asked, standing, known, held, comparison, vaguer }) : []),
-      ...moreReason(part.surveys.before, left),
+      ...moreReasons(part.surveys.before, left, more),
     ],
   };
+}
+
+/** A panel in doubt is not gone on with: what forbids that stands. */
+function firstReadAgain(isDoubted: boolean, one: GoOnCase): GoOnVerdict {
+  const verdict = goOn(one);
+  return isDoubted && verdict === 'go-on' ? 'unresolved' : verdict;
 }
 
 /** By the plan that was worked to, else by the survey of the readings before the work. */
@@ -219,22 +240,34 @@ function asForetold({ median, logSd }: ExpectedRemoval): RecordedRemoval {
   };
 }
 
-function nextSet({ planned, seen, mildest }: PartCase): OneMoreSet | null {
+function nextSet({ planned, measured, seen, mildest }: PartCase): OneMoreSet | null {
   const step = planned === undefined ? undefined : mainStep(planned);
   return step === undefined
     ? mildest
-    : { combination: step.combination, removal: seen.oneMoreSet(step), from: 'plan' };
+    : { combination: step.combination, removal: seen.oneMoreSet(step, measured), from: 'plan' };
 }
 
+const riseReasons = (rise: Rise | null): readonly Remark[] =>
+  rise === null
+    ? []
+    : [
+        remark(
+          'film-rose',
+          says`reads ${um(rise.by)} more in ${shownFile(rise.to)} than in ${shownFile(rise.from)}, the visit before: in another order, or read elsewhere, or the gauge moved`,
+          rise.by,
+        ),
+      ];
+
 function reasonsFor(
-  { change, gained, by, slips }: PanelComparison,
+  { change, gained, by, slips, swap, panel }: PanelComparison,
   left: Allowance | null,
   oneMore: OneMoreSet | null,
 ): readonly Remark[] {
   if (change === null) {
-    return slips.length > 0
-      ? slips.map(keyingQuestion)
-      : [remark('not-compared', 'no points to compare by')];
+    if (slips.length > 0) return slips.map(keyingQuestion);
+    return swap === null
+      ? [remark('not-compared', 'no points to compare by')]
+      : [remark('points-swapped', swapText(swap, panel))];
   }
   return [
     ...(gained

@@ -1,7 +1,7 @@
 /** Whether a comparison is given what its plan was made with, and what the plan says of a record that it is not given. */
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
-import { type FilmRecord, type FilmRecordFile, filmRecordOf } from '../../formats/film-record.ts';
+import { type FilmRecord, filmRecordOf } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import type { PlanFile } from '../../formats/plan-file.ts';
 import { listed } from '../read/match-panels.ts';
@@ -22,9 +22,9 @@ export function recordOfPlan({ value, placeOf }: Placed<PlanFile>): Placed<FilmR
     taken_sd_um: sd,
   }));
   if (panels.length === 0) return undefined;
-  const file: FilmRecordFile = {
+  const file: FilmRecord['file'] = {
     schema: 'leastcut/film-record/1',
-    visits: [{ date: UNKNOWN_DAY, panels }],
+    visits: [{ date: null, panels }],
   };
   // What the record says of its panel n is what the plan says where it stands; a visit added later stands nowhere.
   const place: Placed<FilmRecord>['placeOf'] = ([, visit, , panel]) => {
@@ -33,9 +33,6 @@ export function recordOfPlan({ value, placeOf }: Placed<PlanFile>): Placed<FilmR
   };
   return { value: filmRecordOf(file), placeOf: place };
 }
-
-/** No page tells it. */
-const UNKNOWN_DAY = '0000-00-00';
 
 /** What the plan was made with, and these readings are not compared with. */
 export const planDoubts = (request: PlanFit, before: SurveyResult): readonly Diagnostic[] =>
@@ -52,7 +49,7 @@ const atPlan = ({ planFile }: PlanFit) =>
   planFile === undefined ? {} : { at: { file: planFile.name } };
 
 function spotsLeftOut({ bySpots }: PlanFile, request: PlanFit): readonly Diagnostic[] {
-  if (!bySpots || request.spots !== undefined) return [];
+  if (!bySpots || (request.spots ?? []).length > 0) return [];
   return [
     warning(
       'compare-spots-left-out',

@@ -5,7 +5,7 @@ import { standardUncertainty } from '../../base/uncertainty.ts';
 import { micrometres } from '../../base/units.ts';
 import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
 import { ladder } from '../../correction/removal/combination.ts';
-import type { MeasuredRemoval } from '../../correction/removal/measured-removal.ts';
+import { againstPlan, type MeasuredRemoval } from '../../correction/removal/measured-removal.ts';
 import { removalPriors } from '../../correction/removal/removal-knowledge.ts';
 import { learnRemoval } from '../../correction/spot/removal-posterior.ts';
 import type {
@@ -107,8 +107,8 @@ export type RateSeen = {
 /** What was seen of a plan's rates: the factor on what it foretold, by combination. */
 export type SeenRates = {
   readonly rates: readonly RateSeen[];
-  /** The forecast of so much more by that step. */
-  readonly oneMoreSet: (step: ForetoldStep) => ExpectedRemoval;
+  /** The forecast of so much more by that step; on a part that lost more than the others foretell, by its own rate. */
+  readonly oneMoreSet: (step: ForetoldStep, on: MeasuredPart | undefined) => ExpectedRemoval;
   /** A part's own forecast, by what all the other parts showed. */
   readonly byTheOthers: (part: MeasuredPart) => ExpectedRemoval;
 };
@@ -121,6 +121,13 @@ export function seenRates(parts: readonly MeasuredPart[], model: CorrectionModel
     median: micrometres(median * Math.exp(factor.mean)),
     logSd: Math.hypot(factor.sd, priors.stepSd),
   });
+  const byTheOthers = (part: MeasuredPart): ExpectedRemoval => {
+    const others = [...observations].flatMap(([one, seen]) => (one === part ? [] : [seen]));
+    return byStep(
+      part.foretold.removal.median,
+      learnRemoval(others, priors).of(keyOf(part.foretold)),
+    );
+  };
   const keys = new Set(parts.map(({ foretold }) => keyOf(foretold)));
   return {
     rates: [...keys].sort().map((combination) => ({
@@ -128,15 +135,32 @@ export function seenRates(parts: readonly MeasuredPart[], model: CorrectionModel
       panels: parts.filter(({ foretold }) => keyOf(foretold) === combination).length,
       ...judged(all.of(combination)),
     })),
-    oneMoreSet: ({ combination, sets, removal }) => byStep(removal / sets, all.of(combination)),
-    byTheOthers: (part) => {
-      const others = [...observations].flatMap(([one, seen]) => (one === part ? [] : [seen]));
-      return byStep(
-        part.foretold.removal.median,
-        learnRemoval(others, priors).of(keyOf(part.foretold)),
-      );
+    oneMoreSet: ({ combination, sets, removal }, on) => {
+      const usual = byStep(removal / sets, all.of(combination));
+      return on === undefined || againstPlan(byTheOthers(on), on.measured) !== 'more'
+        ? usual
+        : byOwnRate(on, removal / sets, usual);
     },
+    byTheOthers,
   };
+}
+
+/**
+ * What took more of a panel than its step takes of others, its own paint or the hand on it, takes as much of the next
+ * set: never less than what all panels show.
+ */
+function byOwnRate(
+  { foretold, measured }: MeasuredPart,
+  perSet: number,
+  usual: ExpectedRemoval,
+): ExpectedRemoval {
+  const median = (perSet * measured.value) / foretold.removal.median;
+  return median <= usual.median
+    ? usual
+    : {
+        median: micrometres(median),
+        logSd: Math.hypot(usual.logSd, measured.standardError / measured.value),
+      };
 }
 
 const keyOf = (foretold: ForetoldPanel): string => mainStep(foretold)?.combination ?? '';

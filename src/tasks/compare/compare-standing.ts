@@ -7,6 +7,9 @@ import { readingsLeft } from './compare-left.ts';
 import { recordsAround, visitPanels } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
 
+/** What an earlier record holds is earlier. */
+const NONE: ReadonlySet<number> = new Set();
+
 export type Standing = {
   /** As it stood before the work: without this visit, though a record that was named may hold it already. */
   readonly before: SurveyResult;
@@ -20,9 +23,10 @@ export function standingNow(
   first: Visit,
   last: Visit,
   { panels }: SurveyComparison,
-  { settings, settingsAfter, job, filmRecord, spots }: VisitsRequest,
+  held: ReadonlySet<number>,
+  { settings, settingsAfter, job, filmRecord, spots = [] }: VisitsRequest,
 ): Outcome<Standing> {
-  const { earlier, withThis } = recordsAround(filmRecord, visitPanels(panels));
+  const { earlier, withThis } = recordsAround(filmRecord, visitPanels(panels), held);
   const surveyed = (
     readings: VehicleReadings,
     record: typeof filmRecord,
@@ -34,7 +38,7 @@ export function standingNow(
   const paired = visitPanels(panels.filter(({ by }) => by === 'pairs'));
   const known = surveyed(
     { ...last.readings, readings: left },
-    recordsAround(earlier, paired).withThis,
+    recordsAround(earlier, paired, NONE).withThis,
   );
   const asked = surveyed(last.readings, withThis);
   const before =

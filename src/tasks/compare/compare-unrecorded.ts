@@ -4,23 +4,29 @@ import { thicknessText } from '../../base/sentence.ts';
 import { standardUncertainty } from '../../base/uncertainty.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import type { Panel } from '../../film/template/template.ts';
+import type { PartLeft } from './compare-panel.ts';
 import type { VisitPanels } from './compare-visit-record.ts';
 
 export type Unrecorded = { readonly panel: Panel; readonly why: string };
 
 export const unrecordedPanels = (
-  compared: readonly PanelComparison[],
+  compared: readonly Pick<PartLeft, 'comparison' | 'rise'>[],
   visit: VisitPanels,
 ): readonly Unrecorded[] => {
   const kept = new Set(visit.map(({ panel }) => panel));
   return compared
-    .filter(({ panel }) => !kept.has(panel.id))
-    .map((comparison) => ({ panel: comparison.panel, why: whyNot(comparison) }));
+    .filter(({ comparison: { panel } }) => !kept.has(panel.id))
+    .map(({ comparison, rise }) => ({
+      panel: comparison.panel,
+      why: whyNot(comparison, rise !== null),
+    }));
 };
 
-function whyNot({ slips, gained, change }: PanelComparison): string {
+function whyNot({ slips, swap, gained, change }: PanelComparison, rise: boolean): string {
   if (slips.length > 0) return 'a value looks keyed wrongly';
+  if (swap !== null) return 'its points fit another way round';
   if (gained) return 'it reads more film than before';
+  if (rise) return 'it reads more film at one visit than at the one before';
   if (change === null) return 'nothing to compare by';
   return `what came off is known to ± ${thicknessText(standardUncertainty(change.removed), 'um')} µm (SD) only`;
 }

@@ -7,13 +7,9 @@ import { standardUncertainty } from '../../base/uncertainty.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PointPair } from '../../film/compare/compare-points.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
-import {
-  type FilmRecord,
-  type FilmRecordFile,
-  type FilmRecordVisit,
-  filmRecordOf,
-} from '../../formats/film-record.ts';
+import { type FilmRecord, type FilmRecordVisit, filmRecordOf } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
+import { isOver, isPerhapsOver } from './compare-overrun.ts';
 import type { PartLeft } from './compare-panel.ts';
 
 export type VisitPanels = FilmRecordVisit['panels'];
@@ -22,16 +18,16 @@ export type VisitPanels = FilmRecordVisit['panels'];
 export const visitPanels = (compared: readonly PanelComparison[]): VisitPanels =>
   compared.flatMap((comparison) => panelEntry(comparison, () => ({})));
 
-/** The same with what might go before, so that the next visit knows where more went. */
+/** The same with what might go before, so that the next visit knows where more went; nothing of a panel in doubt. */
 export function visitOf(
   panels: readonly (PartLeft & { readonly zones: readonly PartLeft[] })[],
 ): VisitPanels {
   const parts = new Map<PanelComparison, PartLeft>(
     panels.flatMap((panel) => [panel, ...panel.zones].map((part) => [part.comparison, part])),
   );
-  return panels.flatMap(({ comparison }) =>
-    panelEntry(comparison, (part) => mightGo(parts.get(part))),
-  );
+  return panels
+    .filter(({ rise }) => rise === null)
+    .flatMap(({ comparison }) => panelEntry(comparison, (part) => mightGo(parts.get(part))));
 }
 
 type MightGo = Partial<Pick<VisitPanels[number], 'allowed_um' | 'over_allowed'>>;
@@ -42,7 +38,7 @@ const mightGo = ({ allowed = null, overruns = [] }: Partial<PartLeft> = {}): Mig
     ? { allowed_um: null, over_allowed: null }
     : {
         allowed_um: kept(allowed.most),
-        over_allowed: overruns.some(({ code }) => code === 'more-than-allowed'),
+        over_allowed: isOver(overruns) || (isPerhapsOver(overruns) && 'perhaps'),
       };
 
 /** What a record takes: a difference that is less sure than this says nothing of a panel. */
@@ -91,8 +87,8 @@ const DIGITS = 6;
 const kept = (value: number): number => roundTo(value, DIGITS);
 
 /** By which one visit is known from another: what might go is no part of what was measured. */
-export const takenText = (visit: VisitPanels | FilmRecordVisit): string =>
-  JSON.stringify(visit, (key, value) =>
+export const takenText = (panels: VisitPanels): string =>
+  JSON.stringify(panels, (key, value) =>
     key === 'allowed_um' || key === 'over_allowed' ? undefined : value,
   );
 
@@ -102,25 +98,34 @@ export type Records = {
   readonly withThis: Placed<FilmRecord>;
 };
 
-/** A record that holds this visit already, as one that is compared once more, is not given it twice. */
-export function recordsAround(named: Placed<FilmRecord> | undefined, panels: VisitPanels): Records {
-  const isThis = (visit: FilmRecordVisit): boolean => takenText(visit.panels) === takenText(panels);
-  const file: FilmRecordFile = named?.value.file ?? {
+/**
+ * Visits that what came off holds are not counted beside it, on the panels that were compared: this very one, and those
+ * within it, by their places in the record. Their test spots stay with the earlier visits: they were made before the work.
+ */
+export function recordsAround(
+  named: Placed<FilmRecord> | undefined,
+  panels: VisitPanels,
+  held: ReadonlySet<number>,
+): Records {
+  const file: FilmRecord['file'] = named?.value.file ?? {
     schema: 'leastcut/film-record/1',
     visits: [],
   };
-  const visits = file.visits.filter((visit) => !isThis(visit));
+  const compared = new Set(panels.map(({ panel }) => panel));
+  const visits = file.visits.map((visit, place) =>
+    held.has(place)
+      ? { ...visit, panels: visit.panels.filter(({ panel }) => !compared.has(panel)) }
+      : visit,
+  );
   const placeOf: Placed<FilmRecord>['placeOf'] = named?.placeOf ?? (() => ({ file: THESE }));
-  const of = (all: FilmRecordFile['visits']): Placed<FilmRecord> => ({
+  const of = (all: FilmRecord['file']['visits']): Placed<FilmRecord> => ({
     value: filmRecordOf({ ...file, visits: all }),
     placeOf,
   });
   return {
     earlier: named === undefined ? undefined : of(visits),
-    withThis: of([...visits, { date: UNDATED, panels }]),
+    withThis: of([...visits, { date: null, panels }]),
   };
 }
 
 const THESE = 'readings before and after';
-/** No page tells the day. */
-const UNDATED = '0000-00-00';

@@ -6,17 +6,21 @@ import { isSameVehicle } from '../../film/same-vehicle.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
+import { type DaysRead, daysRead } from '../read/days-read.ts';
 import type { LoadedFile, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 import type { Settings } from '../settings/settings.ts';
 import { jobMismatch, recordMismatch } from '../survey/survey-files.ts';
 import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
+import { outOfOrder } from './compare-order.ts';
 
 export type Visit = {
   readonly file: string;
   readonly readings: VehicleReadings;
   readonly surveyed: SurveyResult;
   readonly marked: MarkedAt;
+  /** When it was read; null where nothing tells. */
+  readonly days: DaysRead | null;
 };
 
 export type VisitsRequest = ReadRequest & {
@@ -26,7 +30,7 @@ export type VisitsRequest = ReadRequest & {
   readonly job: Placed<Job> | undefined;
   readonly filmRecord: Placed<FilmRecord> | undefined;
   /** Test spots worked before the work: what they took is gone, and what they proved may be worked. */
-  readonly spots?: LoadedFile | undefined;
+  readonly spots?: readonly LoadedFile[];
   /** True where every point is said to be marked. */
   readonly marked: boolean;
 };
@@ -44,7 +48,9 @@ export function readVisits(request: VisitsRequest): Outcome<readonly Visit[]> {
   const visits = all.flatMap(({ value }) => value ?? []);
   const diagnostics = [
     ...all.flatMap((one) => one.diagnostics),
-    ...(hasErrors(all.flatMap((one) => one.diagnostics)) ? [] : otherVehicles(visits, request)),
+    ...(hasErrors(all.flatMap((one) => one.diagnostics))
+      ? []
+      : [...otherVehicles(visits, request), ...outOfOrder(visits)]),
   ];
   return hasErrors(diagnostics) ? { diagnostics } : { value: visits, diagnostics };
 }
@@ -57,13 +63,19 @@ function readVisit(file: LoadedFile, request: VisitsRequest, settings: Settings)
   if (readings === undefined || second !== undefined) {
     return { diagnostics: [...read.diagnostics, severalVehicles(file.name, vehicles.length)] };
   }
-  const { job, filmRecord, spots } = request;
+  const { job, filmRecord, spots = [] } = request;
   const surveyed = surveyVehicle({ readings, settings, job, filmRecord, inputs, spots });
   const diagnostics = [...read.diagnostics, ...surveyed.diagnostics];
   if (surveyed.value === undefined) return { diagnostics };
   const marked = request.marked ? () => true : markedIn(readings);
   return {
-    value: { file: file.name, readings, surveyed: surveyed.value, marked },
+    value: {
+      file: file.name,
+      readings,
+      surveyed: surveyed.value,
+      marked,
+      days: daysRead(readings.readings, inputs),
+    },
     diagnostics,
   };
 }

@@ -29,7 +29,9 @@ export function explainerOf(sources: TopicSources): Explain {
     if (together.length > 0) {
       return { value: [{ word: phrase, topics: together }], diagnostics: [] };
     }
-    const each = words.map((word) => ({ word, topics: find(word) }));
+    const parts = longestKnown(words, find);
+    const terms = parts.filter(({ word }) => !asking.has(plain(word)));
+    const each = terms.length === 0 ? parts : terms;
     const unknown = each.filter((one) => one.topics.length === 0);
     return unknown.length === 0
       ? { value: each, diagnostics: [] }
@@ -37,6 +39,24 @@ export function explainerOf(sources: TopicSources): Explain {
   };
 }
 
+type Part = { readonly word: string; readonly topics: readonly Explanation[] };
+type Find = (word: string) => readonly Explanation[];
+
+/** From left to right the longest run of words that is a term; a word that is in none stands by itself. */
+function longestKnown(words: readonly string[], find: Find): readonly Part[] {
+  if (words.length === 0) return [];
+  const runs = words.map((_, i) => words.slice(0, words.length - i));
+  const run = runs.find((one) => find(one.join(' ')).length > 0) ?? words.slice(0, 1);
+  const word = run.join(' ');
+  return [{ word, topics: find(word) }, ...longestKnown(words.slice(run.length), find)];
+}
+
+/** `what may go`, `what is a low spot`: beside a term the words of a question ask for none, be they keys of ours. */
+const asking = new Set(
+  'what which how who does do did is are was mean means a an the of for to on in at and or it'.split(
+    ' ',
+  ),
+);
 /** Case, blanks, hyphens and underlines do not matter, nor how the micro sign is typed, nor the mark after a word: `thin?`. */
 const plain = (text: string): string =>
   text
@@ -49,7 +69,7 @@ const plain = (text: string): string =>
 
 const namesOf = ({ id, also }: Explanation): readonly string[] => [id, ...also];
 
-function finder(topics: readonly Explanation[]): (word: string) => readonly Explanation[] {
+function finder(topics: readonly Explanation[]): Find {
   const byName = new Map<string, Explanation[]>();
   for (const topic of topics) {
     for (const name of new Set(namesOf(topic).map(plain))) {

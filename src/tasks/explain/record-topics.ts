@@ -67,9 +67,10 @@ function columnTopic(alike: OneOrMore<Column>): readonly Explanation[] {
   const [{ table, name }] = alike;
   const said = columnMeaning(table, name);
   if (said === undefined || said.isKey) return [];
-  const places = alike.flatMap(({ table: of, place }) =>
+  const all = alike.flatMap(({ table: of, place }) =>
     place === null ? [] : [`${commandOf(of)}: ${place}`],
   );
+  const places = [...new Set(all)];
   return [
     topic('column', name, said.meaning, [
       { label: 'In csv of', text: alike.map(({ table: of }) => of).join(', ') },

@@ -59,8 +59,9 @@ export type CheckedGauge = {
   readonly assumptions: readonly Assumption[];
   readonly gauge: Gauge | undefined;
   readonly verdict: GaugeVerdict;
-  /** Whether a shim was as thick as a film. */
+  /** Whether a shim was as thick as a film, and from where one is. */
   readonly reached: boolean;
+  readonly filmShim: Micrometres;
   readonly permitted: PermittedError;
   /** 0 where the readings show none. */
   readonly step: Micrometres;
@@ -86,7 +87,7 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
   const { readings, unit } = read.value;
   const permitted = permittedError(request);
   const step = stepOf(readings, unit, request.gauge);
-  const { repeatability: assumedRepeatability } = request.settings.film.measurement;
+  const { repeatability: assumedRepeatability, filmShim } = request.settings.film.measurement;
   const runs = runsOf(readings).map(({ check, own }) => ({
     check,
     result: checkGauge(own, { permitted: permitted.value, assumedRepeatability, step }),
@@ -95,7 +96,10 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
   const drift =
     before === undefined || after === undefined ? [] : driftBetween(before.result, after.result);
   const adjustment = request.adjust ? adjust(runs, drift) : found(null);
-  const reached = reachesFilm(runs.flatMap(({ result }) => result.shims));
+  const reached = reachesFilm(
+    runs.flatMap(({ result }) => result.shims),
+    filmShim,
+  );
   const repeatability = repeatabilityOver(runs.map(({ result }) => result));
   const value = {
     inputs: inputsOf(...request.files),
@@ -106,6 +110,7 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
     gauge: request.gauge,
     verdict: whereTested(overallVerdict(runs.map(({ result }) => result)), reached),
     reached,
+    filmShim,
     permitted: permitted.value,
     step,
     repeatability,

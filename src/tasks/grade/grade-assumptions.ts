@@ -9,7 +9,7 @@ import type { Assumption } from '../settings/assumption.ts';
 import { withGauge } from '../settings/gauge-in-use.ts';
 import type { Entry } from './grade-hand-in.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
-import { hasFailed } from './sound-gauge.ts';
+import { soundGauge, whyUnsound } from './sound-gauge.ts';
 
 /** What a grading turned out to be about. */
 type About = {
@@ -67,7 +67,8 @@ function sigmaTaken(
 /** By what repeats, ζ and copies are judged, where no gauge file says that the gauge repeats worse. */
 function usualRepeats({ settings, gauge }: GradeFilesRequest): readonly Assumption[] {
   const usual = settings.film.measurement.repeatability;
-  const ofGauge = withGauge(settings, gauge).value?.film.measurement.repeatability ?? usual;
+  const ofGauge =
+    withGauge(settings, soundGauge(gauge)).value?.film.measurement.repeatability ?? usual;
   if (ofGauge > usual) return [];
   const origin = settings.numbers.get('film.measurement.repeatability_um')?.origin ?? 'built-in';
   return [
@@ -102,19 +103,26 @@ const marksUnused = ({ marksUnused: areUnused }: About): readonly Assumption[] =
     : [];
 
 /** What is held of the gauge of everybody; none is no gauge that nobody verified. */
-const gaugeOfAll = ({ settings, gauge }: GradeFilesRequest): readonly Assumption[] =>
-  gauge === undefined
-    ? []
-    : (withGauge(settings, gauge).value?.assumptions ?? []).filter(({ code }) =>
-        code.startsWith('gauge'),
-      );
+function gaugeOfAll({ settings, gauge }: GradeFilesRequest): readonly Assumption[] {
+  if (gauge === undefined) return [];
+  const why = whyUnsound(gauge);
+  const all = withGauge(settings, gauge).value?.assumptions ?? [];
+  if (why === null) return all.filter(({ code }) => code.startsWith('gauge'));
+  const text = `the gauge of everybody ${why} on shims, and widens nothing: scored as by the usual gauge`;
+  return [
+    ...all.filter(({ code }) => code === 'gauge' || code === 'gauge-adjusted'),
+    { code: 'gauge', text, origin: 'flag' },
+  ];
+}
 
 function ownGauge({ name, gauge }: Entry): readonly Assumption[] {
   if (gauge === undefined) return [];
   const permitted = permittedText(gauge.file.value.permitted);
-  const said = hasFailed(gauge)
-    ? says`${name} has a gauge of their own that failed its check on shims: it is not ${permitted}, and widens nothing; scored as by the usual gauge`
-    : says`${name} has a gauge of their own: ${permitted}`;
+  const why = whyUnsound(gauge);
+  const said =
+    why === null
+      ? says`${name} has a gauge of their own: ${permitted}`
+      : says`${name} has a gauge of their own that ${why} on shims: whether it is ${permitted} is not shown, and it widens nothing; scored as by the usual gauge`;
   return [{ code: 'own-gauge', ...spoken(said), origin: 'flag' }];
 }
 

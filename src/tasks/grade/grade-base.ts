@@ -2,10 +2,10 @@
 import { error, type Outcome } from '../../base/diagnostics.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
-import { readVehicles } from '../read/read-vehicles.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import { signedBy } from './grade-readings.ts';
 import type { GradeFilesRequest, HandedFile } from './grade-request.ts';
+import { readOfClass } from './read-of-class.ts';
 
 export type GradeBase = {
   /** How every file of the class is read. */
@@ -33,7 +33,7 @@ export function gradeBase(
 }
 
 function baseOfExpert(read: ReadRequest, reference: LoadedFile): Outcome<GradeBase> {
-  const { value, diagnostics } = readVehicles({ ...read, files: [reference] });
+  const { value, diagnostics } = readOfClass({ ...read, files: [reference] });
   const [only, second] = value?.vehicles ?? [];
   const [input] = value?.inputs ?? [];
   if (only === undefined || input === undefined) return { diagnostics };
@@ -51,7 +51,7 @@ function baseOfExpert(read: ReadRequest, reference: LoadedFile): Outcome<GradeBa
 function baseOfClass(read: ReadRequest, files: readonly HandedFile[]): Outcome<GradeBase> {
   const found = files.map((file) =>
     file.notLoaded === undefined
-      ? readVehicles({ ...read, files: [file] })
+      ? readOfClass({ ...read, files: [file] })
       : { diagnostics: file.notLoaded },
   );
   const all = found.flatMap(({ value }) => value?.vehicles ?? []);

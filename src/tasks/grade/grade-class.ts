@@ -8,7 +8,7 @@ import type { GradedSurvey } from '../../training/graded-survey.ts';
 import type { Gauges, SigmaPt } from '../../training/panel-score.ts';
 import { together } from '../../training/reasons.ts';
 import { consensusReference, expertReference, type Reference } from '../../training/reference.ts';
-import { unlikeReference } from '../../training/unlike-reference.ts';
+import { marksUnlike, unlikeReference } from '../../training/unlike-reference.ts';
 import { copiesAmong, copyReasons, readAgain, type Surveyed } from './class-copies.ts';
 import type { GradeBase } from './grade-base.ts';
 import type { Entry } from './grade-hand-in.ts';
@@ -17,7 +17,7 @@ import { soundGauge } from './sound-gauge.ts';
 
 export type GradedSurveys = Pick<
   GradedClass,
-  'reference' | 'sigmaPt' | 'view' | 'unlike' | 'copied' | 'leftOut'
+  'reference' | 'sigmaPt' | 'view' | 'unlike' | 'marksUnlike' | 'copied' | 'leftOut'
 > & {
   readonly grades: ReadonlyMap<Entry, Grade>;
 };
@@ -64,15 +64,14 @@ export function gradeSurveys(
     reference,
     training.verdict,
   );
-  const unlike = unlikeReference(
-    reference,
-    latest.flatMap(({ entry, survey }) => (again.has(survey) ? [] : (grades.get(entry) ?? []))),
-    sigmaPt.value,
-    training,
+  const gradesOnce = latest.flatMap(({ entry, survey }) =>
+    again.has(survey) ? [] : (grades.get(entry) ?? []),
   );
+  const unlike = unlikeReference(reference, gradesOnce, sigmaPt.value, training);
+  const ofMarks = marksUnlike(reference, gradesOnce, training.class);
   return {
     value: {
-      ...{ reference, sigmaPt, grades, view, unlike },
+      ...{ reference, sigmaPt, grades, view, unlike, marksUnlike: ofMarks },
       copied: copies.map(({ surveys: two, ...copy }) => ({
         ...copy,
         trainees: two.filter((one) => one !== expert).map(nameOf),
@@ -80,7 +79,10 @@ export function gradeSurveys(
       })),
       leftOut: view.leftOut.map(({ survey, why }) => ({ trainee: nameOf(survey), why })),
     },
-    diagnostics: classAgainst(unlike, request.reference?.name),
+    diagnostics: [
+      ...classAgainst(unlike, request.reference?.name),
+      ...marksAgainst(ofMarks, request.reference?.name),
+    ],
   };
 }
 
@@ -94,6 +96,20 @@ const classAgainst = (panels: readonly Panel[], file = ''): readonly Diagnostic[
           { at: { file }, hint: 'read these panels again, or grade with --consensus in its place' },
         ),
       ];
+
+const marksAgainst = (areUnlike: boolean, file = ''): readonly Diagnostic[] =>
+  areUnlike
+    ? [
+        warning(
+          'grade-reference-doubted',
+          'the reference is in doubt: the values of most of the class do not follow its marks',
+          {
+            at: { file },
+            hint: 'look whether its marks have the names and places that the class was told, before anybody is asked',
+          },
+        ),
+      ]
+    : [];
 
 const noConsensus = (least: number): Outcome<GradedSurveys> => ({
   diagnostics: [
@@ -124,7 +140,7 @@ export function gaugesOf(
   const otherSerial = own !== null && theirs !== null && own !== theirs;
   return {
     same: soundGauge(gauge) === undefined && !otherSerial,
-    stated: request.gauge !== undefined && expert !== null,
+    stated: soundGauge(request.gauge) !== undefined && expert !== null,
   };
 }
 

@@ -18,7 +18,7 @@ import { type GradeBase, gradeBase } from './grade-base.ts';
 import { type GradedSurveys, gaugesOf, gradeSurveys } from './grade-class.ts';
 import { type Entry, type HandIn, handIn } from './grade-hand-in.ts';
 import type { GradedClass, GradedTrainee, GradeFilesRequest } from './grade-request.ts';
-import { entrySurvey, expertSurvey } from './grade-survey.ts';
+import { asScored, entrySurvey, expertSurvey } from './grade-survey.ts';
 import { referenceDoubts } from './reference-doubts.ts';
 
 export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
@@ -29,7 +29,7 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
   const before = [
     ...base.diagnostics,
     ...mismatchOf(request, base.value),
-    ...withGauge(request.settings, request.gauge).diagnostics,
+    ...gaugeOfAll(request),
     ...expert.diagnostics,
     ...referenceDoubts(expert.value, request.settings.training),
   ];
@@ -48,6 +48,11 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
         diagnostics: [...said, ...graded.diagnostics],
       };
 }
+
+const gaugeOfAll = ({ settings, gauge }: GradeFilesRequest): readonly Diagnostic[] => {
+  const { diagnostics } = withGauge(settings, gauge);
+  return gauge === undefined ? diagnostics : diagnostics.map((one) => asScored(one, gauge));
+};
 
 /** Of every file that could be read, all by one baseline: the expert’s, or that of the class. */
 function surveysOf(

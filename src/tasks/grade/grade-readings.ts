@@ -13,8 +13,8 @@ import { isSameVehicle } from '../../film/same-vehicle.ts';
 import { roleOfKey } from '../../intake/beside/sayings.ts';
 import type { GaugeRole } from '../../intake/header/gauge-vocabulary.ts';
 import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
-import { readVehicles } from '../read/read-vehicles.ts';
 import type { HandedFile } from './grade-request.ts';
+import { readOfClass } from './read-of-class.ts';
 
 /** One trainee’s readings in one file. */
 export type HandedIn = {
@@ -39,7 +39,7 @@ export function readSurveys(
   vehicle: string | null,
 ): Outcome<ReadSurveys> {
   if (file.notLoaded !== undefined) return { diagnostics: file.notLoaded };
-  const { value, diagnostics } = readVehicles({ ...read, files: [file], vehicle: undefined });
+  const { value, diagnostics } = readOfClass({ ...read, files: [file], vehicle: undefined });
   const [input] = value?.inputs ?? [];
   if (value === undefined || input === undefined) return { diagnostics };
   const chosen = vehicleOf(value.vehicles, vehicle, file);

@@ -80,6 +80,8 @@ export type GradedClass = {
   readonly view: ClassView;
   /** On which most of the class agree with each other and not with the reference. */
   readonly unlike: readonly Panel[];
+  /** The values of most of the class do not follow the marks of the reference. */
+  readonly marksUnlike: boolean;
   readonly copied: readonly CopiedSurveys[];
   /** Whose surveys the figures of panels and of the gauge leave out. */
   readonly leftOut: readonly { readonly trainee: string; readonly why: LeftOut['why'] }[];

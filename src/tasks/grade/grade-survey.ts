@@ -39,7 +39,7 @@ function surveyed(
   request: GradeFilesRequest,
 ): Outcome<GradedSurvey> {
   const gauged = withGauge(request.settings, own ?? request.gauge);
-  const inForce = withGauge(request.settings, soundGauge(own) ?? request.gauge).value;
+  const inForce = withGauge(request.settings, soundGauge(own) ?? soundGauge(request.gauge)).value;
   if (gauged.value === undefined || inForce === undefined) {
     return { diagnostics: gauged.diagnostics };
   }
@@ -73,7 +73,7 @@ function surveyed(
 }
 
 /** A gauge that failed widens nothing, whatever a survey by it would make of that. */
-const asScored = (said: Diagnostic, { name }: NamedGauge): Diagnostic =>
+export const asScored = (said: Diagnostic, { name }: NamedGauge): Diagnostic =>
   said.code === 'gauge-failed'
     ? {
         ...said,

@@ -4,6 +4,7 @@ import type { PlanRequest } from '../../correction/plan/plan-request.ts';
 import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
 import { allowanceAfterSpot, allowanceAt } from '../../film/limits/allowance-at.ts';
 import { allowanceOnPlace } from '../../film/limits/allowance-on-place.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
 import { type DefectsByPanel, usualDefect } from './recorded-defects.ts';
@@ -20,8 +21,8 @@ export function planRequestOf(
     if (paint.hasOwnSpot(part.panel.id)) {
       return allowanceAfterSpot(part, survey.panels, logSd, grounds);
     }
-    // Repaint that no spot would free: however a removal is foretold, its limits stand.
-    return part.boundBy.code === 'sound-panels' ? part : allowanceAt(part, logSd, grounds);
+    // Repaint without a spot that frees it: however a removal is foretold, its limits stand.
+    return isRepaintHeld(part) ? part : allowanceAt(part, logSd, grounds);
   };
   return {
     panels: survey.panels.filter(({ panel }) => ids.has(panel.id)),
@@ -38,6 +39,9 @@ export function planRequestOf(
     edgeWidth: film.edgeWidth,
   };
 }
+
+const isRepaintHeld = ({ boundBy: { code } }: PanelSurvey): boolean =>
+  code === 'sound-panels' || code === 'test-spot';
 
 export const hasGeneral = (defects: readonly Defect[]): boolean =>
   defects.some(({ kind }) => kind.scope === 'general' || kind.scope === 'refinish');

@@ -19,12 +19,13 @@ import { decode } from '../../intake/bytes/decode.ts';
 import { shownLine } from '../../intake/rows/source.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import { scaleToVehicle } from '../template/scale-to-vehicle.ts';
+import type { MatchedVehicle } from './left-out.ts';
 import { listed, panelProblem } from './match-panels.ts';
 import { tellNameless } from './nameless-readings.ts';
 import { namesByTemplate } from './names-by-template.ts';
 import { namesTogether } from './names-together.ts';
 import { takenAsOneVehicle } from './one-vehicle.ts';
-import type { ReadRequest, VehicleReadings } from './read-request.ts';
+import type { ReadRequest } from './read-request.ts';
 
 /** `templates` are those to choose from: one, where it was named. */
 export function matchVehicle(
@@ -32,7 +33,7 @@ export function matchVehicle(
   readings: readonly Reading[],
   templates: readonly VehicleTemplate[],
   request: ReadRequest,
-): Outcome<VehicleReadings> {
+): Outcome<MatchedVehicle> {
   const nameless = tellNameless(readings, request.keepUnknownPanels, (own) => place(own, request));
   if (hasErrors(nameless)) return { diagnostics: nameless };
   const labels = [...new Set(readings.map(({ panel }) => panel))].filter((label) => label !== '');
@@ -198,7 +199,7 @@ function undecided(
   readings: readonly Reading[],
   labels: readonly string[],
   request: ReadRequest,
-): Outcome<VehicleReadings> {
+): Outcome<MatchedVehicle> {
   const names = listed(labels.map((label) => `"${label}"`));
   const ids = request.templates.map(({ id }) => id).join(', ');
   const [reading] = readings;

@@ -51,6 +51,8 @@ export type VehicleReadings = {
   readonly vehicle: string | null;
   readonly template: VehicleTemplate | null;
   readonly readings: readonly Reading[];
+  /** Cells of its panels that gave no reading, named as its readings are. */
+  readonly leftOut: readonly ExcludedCell[];
   readonly assumptions: readonly Assumption[];
 };
 

@@ -12,6 +12,7 @@ import type { IntakeOptions } from '../../intake/read-gauge-file.ts';
 import { unknownTemplate } from '../template/template-set.ts';
 import { readWithRules } from './as-decided.ts';
 import { decisionsToKeep } from './decisions-to-keep.ts';
+import { withLeftOut } from './left-out.ts';
 import { listed } from './match-panels.ts';
 import { matchVehicle } from './match-vehicle.ts';
 import { inputOf, type ReadRequest, type ReadVehicles } from './read-request.ts';
@@ -59,7 +60,7 @@ export function readVehicles(request: ReadRequest): Outcome<ReadVehicles> {
   const vehicles = matched.flatMap(({ value }) => value ?? []);
   return hasErrors(all)
     ? { diagnostics: all }
-    : { value: { vehicles, excluded, inputs }, diagnostics: all };
+    : { value: { ...withLeftOut(vehicles, excluded), inputs }, diagnostics: all };
 }
 
 /** By what rules each file is read. */

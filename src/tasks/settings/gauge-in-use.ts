@@ -9,8 +9,8 @@ import {
 import { spoken } from '../../base/remark.ts';
 import { figure } from '../../base/rounding.ts';
 import { type Sentence, says, tell, um } from '../../base/sentence.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../../film/film-model.ts';
-import { FILM_SHIM } from '../../film/gauge/gauge-check.ts';
 import {
   adjustReadings,
   type GaugeStanding,
@@ -42,14 +42,14 @@ export function withGauge(settings: Settings, gauge: NamedGauge | undefined): Ou
     return { value: { ...settings, assumptions }, diagnostics: [] };
   }
   const { value: known } = gauge.file;
-  const standing = gaugeStanding(known);
+  const standing = gaugeStanding(known, film.measurement);
   const value: Settings = {
     ...settings,
     film: { ...film, measurement: measuredWith(film.measurement, known) },
     adjustment: known.adjustment,
     assumptions: [...settings.assumptions, ...gaugeAssumptions(gauge, standing, film.measurement)],
   };
-  return { value, diagnostics: gaugeDiagnostics(gauge, standing) };
+  return { value, diagnostics: gaugeDiagnostics(gauge, standing, film.measurement) };
 }
 
 function notVerified({ film: { measurement }, numbers }: Settings): Assumption {
@@ -76,7 +76,7 @@ function gaugeAssumptions(
       ? [
           say(
             'gauge-untested',
-            says`no shim of ${um(FILM_SHIM, 0)} or more in its check: ± ${figure(100 * share)} % of the film assumed`,
+            says`no shim of ${um(measurement.filmShim, 0)} or more in its check: ± ${figure(100 * share)} % of the film assumed`,
           ),
         ]
       : []),
@@ -121,11 +121,14 @@ const verdictText = (verdict: GaugeStanding['verdict']): string =>
 function gaugeDiagnostics(
   { file, name }: NamedGauge,
   { verdict, worst, reached }: GaugeStanding,
+  { filmShim }: FilmModel['measurement'],
 ): readonly Diagnostic[] {
   const drifted = file.value.drift.filter(({ proved }) => proved);
   return [
     ...(verdict === 'fail' ? [failed(name, worst, file.placeOf(['verdict']))] : []),
-    ...(verdict === 'undecided' ? [undecided(name, reached, file.placeOf(['verdict']))] : []),
+    ...(verdict === 'undecided'
+      ? [undecided(name, reached === false ? filmShim : null, file.placeOf(['verdict']))]
+      : []),
     ...(drifted.length === 0 ? [] : [driftedBetween(name, drifted, file.placeOf(['drift']))]),
   ];
 }
@@ -139,11 +142,12 @@ const failed = (name: string, worst: GaugeStanding['worst'], at: Place): Diagnos
     { at, hint: 'read the car with a gauge that passes; or have this one put right, and check it' },
   );
 
-const undecided = (name: string, reached: boolean | null, at: Place): Diagnostic =>
-  reached === false
+/** `unreached` is the shim that it had to reach and did not. */
+const undecided = (name: string, unreached: Micrometres | null, at: Place): Diagnostic =>
+  unreached !== null
     ? warning(
         'gauge-undecided',
-        `the check of ${name} reads no shim of ${tell([um(FILM_SHIM, 0)], 'um')} or more: what the gauge is off by on a film was not tested`,
+        `the check of ${name} reads no shim of ${tell([um(unreached, 0)], 'um')} or more: what the gauge is off by on a film was not tested`,
         { at, hint: 'check it on shims on either side of the film, one under it and one above' },
       )
     : note('gauge-undecided', `the check of ${name} could not tell whether the gauge is in order`, {

@@ -33,6 +33,9 @@ export const plainFacts = keptWith(
     covered: facts.covered.value,
     clearCoatFailure: facts.clearCoatFailure.value,
     paintedDaysAgo: facts.paintedDaysAgo.value,
+    ...(facts.colourElsewhere === undefined
+      ? {}
+      : { colourElsewhere: facts.colourElsewhere.value }),
   }),
 );
 

@@ -11,7 +11,7 @@ import type { RatesFile } from '../../formats/rates.ts';
 import { seenKey } from '../methods/add-observations.ts';
 import { type KnownRates, type PlacedEvidence, rateEvidence } from '../methods/rate-evidence.ts';
 import type { LoadedFile } from '../read/read-request.ts';
-import { readTrials } from '../spot/spot-trials.ts';
+import { joinedTrials } from '../spot/joined-trials.ts';
 import type { Assumption } from './assumption.ts';
 import { asMeasured } from './gauge-in-use.ts';
 import { modelsInForce } from './models-in-force.ts';
@@ -96,8 +96,8 @@ const withoutEye = ({ cleared: _, ...film }: PlacedEvidence['observation']) => f
 function ownFigures(settings: Settings, spots: readonly LoadedFile[]): ReadonlySet<string> {
   const { scatterDof } = settings.correction.spot;
   const gauge = asMeasured([], settings).model.measurement;
-  // A file that cannot be read is told of where it is put to use.
-  const trials = spots.flatMap((file) => readTrials(file, settings).value ?? []);
+  // Files that cannot be read are told of where they are put to use.
+  const trials = joinedTrials(spots, settings).value ?? [];
   return new Set(
     trials.flatMap(({ trial }) => {
       const removed = removedFilm(trial.marks, gauge, scatterDof);

@@ -1,5 +1,5 @@
 /** Test-spot files → what each trial showed, how hard the paint is, and what to try next. */
-import { error, found, hasErrors, type Outcome, refused } from '../../base/diagnostics.ts';
+import { found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Remark } from '../../base/remark.ts';
 import { medianDepth } from '../../correction/defects.ts';
@@ -17,8 +17,14 @@ import {
   trialAdvice,
 } from '../../correction/spot/spot-advice.ts';
 import { type Rung, spotLadder } from '../../correction/spot/spot-ladder.ts';
-import { isThroughClear, type NextStep, nextStep } from '../../correction/spot/spot-next.ts';
+import {
+  type FinishOf,
+  isThroughClear,
+  type NextStep,
+  nextStep,
+} from '../../correction/spot/spot-next.ts';
 import { observationOf, removedFilm, type SpotTrial } from '../../correction/spot/spot-trial.ts';
+import type { Finish } from '../../film/film-model.ts';
 import { placeAllowance } from '../../film/limits/place-allowance.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
@@ -29,8 +35,8 @@ import { asMeasured } from '../settings/gauge-in-use.ts';
 import { plainFacts } from '../settings/panel-facts.ts';
 import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
+import { joinedTrials } from './joined-trials.ts';
 import { panelsAlike } from './panels-alike.ts';
-import { readTrials } from './spot-trials.ts';
 
 export type SpotResult = {
   readonly vehicle: string | null;
@@ -40,6 +46,9 @@ export type SpotResult = {
   readonly trials: readonly ReadTrial[];
   readonly paint: PaintKnowledge;
   readonly word: HardnessWord;
+  /** As the job says of the panel, else of the car. */
+  readonly finishOf: FinishOf;
+  /** Empty where nothing more is to be tried. */
   readonly ladder: readonly Rung[];
   readonly next: NextStep;
   readonly advice: readonly Remark[];
@@ -56,28 +65,18 @@ export type SpotFilesRequest = {
 export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome<SpotResult> {
   const vehicle = job?.value.vehicle?.id ?? null;
   const settings = withoutOwnObservations(request.settings, vehicle, files);
-  const read = files.map((file) => readTrials(file, settings));
-  const diagnostics = read.flatMap((one) => one.diagnostics);
-  const alike = panelsAlike();
-  const placed = read
-    .flatMap(({ value }) => value ?? [])
-    .map(({ trial, at }) => ({ trial: { ...trial, panel: alike(trial.panel) }, at }));
-  const names = placed.map(({ trial }) => trial.spot);
-  for (const [i, { trial, at }] of placed.entries()) {
-    if (names.indexOf(trial.spot) === i) continue;
-    const message = `spot "${trial.spot}" stands in two files`;
-    diagnostics.push(
-      error('spot-disagrees', message, { at, hint: 'give each trial a name of its own' }),
-    );
-  }
-  if (hasErrors(diagnostics)) return refused(...diagnostics);
+  const read = joinedTrials(files, settings);
+  if (read.value === undefined) return refused(...read.diagnostics);
+  const finishOf = finishesOf(job, settings.facts.finish.value);
   const value = judged(
-    placed.map(({ trial }) => trial),
+    read.value.map(({ trial }) => trial),
     settings,
+    finishOf,
   );
   return found(
     {
       ...value,
+      finishOf,
       vehicle,
       settings,
       inputs: inputsOf(...files),
@@ -87,22 +86,21 @@ export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome
         ...defectAssumption(value.trials, settings),
       ],
     },
-    diagnostics,
+    read.diagnostics,
   );
 }
 
 type Judged = Pick<SpotResult, 'trials' | 'paint' | 'word' | 'ladder' | 'next' | 'advice'>;
 
-function judged(all: readonly SpotTrial[], settings: Settings): Judged {
-  const { correction: model, hardness, hazeAllowed, aim, facts } = settings;
+function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishOf): Judged {
+  const { correction: model, hardness, hazeAllowed, aim } = settings;
   const gauge = asMeasured([], settings).model.measurement;
   const trials = all.map((trial) => ({
     trial,
     removed: removedFilm(trial.marks, gauge, model.spot.scatterDof),
   }));
-  const finish = facts.finish.value;
   const observations = trials
-    .filter(({ trial }) => !isThroughClear(trial, finish))
+    .filter(({ trial }) => !isThroughClear(trial, finishOf))
     .map(({ trial, removed }) => observationOf(trial, removed));
   const paint = paintKnowledge(observations, hardness, model);
   const ladder = spotLadder({
@@ -113,8 +111,13 @@ function judged(all: readonly SpotTrial[], settings: Settings): Judged {
     budgetAt: budgetOn(all, settings),
     model,
   });
-  const nextCase = { trials: all, ladder, paint, finish, aim: aim.share, hazeAllowed, model };
+  const nextCase = { trials: all, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model };
   const next = nextStep(nextCase);
+  const word = hardnessWord(paint, model.removal);
+  if (next.code === 'stop-colour') {
+    const advice = [nextRemark(next, nextCase), ...trialAdvice(trials, model)];
+    return { trials, paint, word, ladder: [], next, advice };
+  }
   const asked = next.combination ?? all[0]?.combination;
   const rung = ladder.find(({ combination }) => combination.id === asked?.id);
   const advice = [
@@ -130,7 +133,15 @@ function judged(all: readonly SpotTrial[], settings: Settings): Judged {
           ),
         ]),
   ];
-  return { trials, paint, word: hardnessWord(paint, model.removal), ladder, next, advice };
+  return { trials, paint, word, ladder, next, advice };
+}
+
+function finishesOf(job: Placed<Job> | undefined, ofCar: Finish): FinishOf {
+  const alike = panelsAlike();
+  const said = new Map(
+    [...(job?.value.panels ?? [])].map(([name, { finish }]) => [alike(name), finish]),
+  );
+  return (panel) => said.get(alike(panel)) ?? ofCar;
 }
 
 /** What clears the deepest of the defects tried clears the others. */

@@ -1,17 +1,16 @@
 /** What a vehicle's test spots showed, as observations for the shop's rates file. */
 import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
-import { isThroughClear } from '../../correction/spot/spot-next.ts';
-import type { Finish } from '../../film/film-model.ts';
+import { type FinishOf, isThroughClear } from '../../correction/spot/spot-next.ts';
 import type { RateObservation } from '../../formats/rates.ts';
 
 /** One of each trial that showed something of the paint that it was meant for, by gauge or by eye. */
 export const spotObservations = (
   trials: readonly ReadTrial[],
-  about: { readonly date: string; readonly vehicle: string; readonly finish: Finish },
+  about: { readonly date: string; readonly vehicle: string; readonly finishOf: FinishOf },
 ): readonly RateObservation[] =>
   trials.flatMap(({ trial, removed }) => {
     if (removed === null && trial.cleared === null) return [];
-    if (isThroughClear(trial, about.finish)) return [];
+    if (isThroughClear(trial, about.finishOf)) return [];
     const [note, ...more] = trial.notes;
     return [
       {

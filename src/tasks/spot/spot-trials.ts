@@ -5,14 +5,10 @@ import {
   found,
   hasErrors,
   type Outcome,
-  type Place,
   refused,
-  warning,
 } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { groupBy } from '../../base/group-by.ts';
-import { shown } from '../../base/rounding.ts';
-import { normalQuantile } from '../../base/stats/normal.ts';
 import { degreesCelsius } from '../../base/units.ts';
 import type { Defect } from '../../correction/defects.ts';
 import { type Combination, ladder } from '../../correction/removal/combination.ts';
@@ -23,9 +19,10 @@ import { listed } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
 import { panelsAlike } from './panels-alike.ts';
+import type { PlacedTrial } from './placed-trial.ts';
+import { lossDoubted } from './spot-doubts.ts';
+import { spotGains } from './spot-gains.ts';
 import { keyingSlipsOf } from './spot-slips.ts';
-
-export type PlacedTrial = { readonly trial: SpotTrial; readonly at: Place };
 
 type Known = Pick<Settings, 'film' | 'correction'>;
 
@@ -70,12 +67,13 @@ function toTrial(
   const named = first.defect === '' ? (firstSaid(rows, 'defect') ?? '') : first.defect;
   const kind = named === '' ? usualDefect(model) : defectNamed(named, model);
   const slips = keyingSlipsOf(rows);
+  const gains = spotGains(rows, film.measurement.repeatability);
   const diagnostics = [
     ...(combination === undefined ? unknownMethods(first, model) : []),
     ...(kind === undefined ? [unknownDefect(named, first.placeOf('defect'), model)] : []),
     ...disagreements(rows),
     ...doubledMarks(rows),
-    ...(slips.length > 0 ? slips : gainedFilm(rows, film.measurement.repeatability)),
+    ...(slips.length > 0 ? slips : gains.diagnostics),
   ];
   if (combination === undefined || kind === undefined) return refused(...diagnostics);
   const temperatures = rows.flatMap(({ temperature }) => temperature ?? []);
@@ -85,7 +83,7 @@ function toTrial(
     panel: first.panel,
     combination,
     sets: first.sets,
-    marks: rows.flatMap(toMark),
+    marks: rows.flatMap((row, i) => (gains.out.has(row) ? [] : toMark(row, i))),
     defect: { kind, grade: model.correction.assumedGrade, depth: null },
     cleared: firstSaid(rows, 'cleared') ?? null,
     haze: firstSaid(rows, 'haze') ?? null,
@@ -93,7 +91,9 @@ function toTrial(
     temperature: temperatures.length === 0 ? null : degreesCelsius(Math.max(...temperatures)),
     notes: rows.flatMap(({ note }) => (note === '' ? [] : [note])),
   };
-  return found({ trial, at: first.placeOf('spot') }, diagnostics);
+  const placed = { trial, at: first.placeOf('spot') };
+  const doubts = hasErrors(diagnostics) ? [] : lossDoubted(placed, { film, correction: model });
+  return found(placed, [...diagnostics, ...doubts]);
 }
 
 /** The same trial where the defect's grade is on record. */
@@ -181,29 +181,4 @@ function doubledMarks(rows: readonly SpotRow[]): readonly Diagnostic[] {
         ]
       : [],
   );
-}
-
-/** Chance that noise alone makes any mark of a spot read so much more. */
-const GAIN_RISK = 0.01;
-
-/** Noise makes a mark read a little more than before; much more is something else. */
-function gainedFilm(rows: readonly SpotRow[], repeatability: number): readonly Diagnostic[] {
-  const marked = rows.filter(({ before, after }) => before !== null && after !== null);
-  const noise =
-    normalQuantile(1 - GAIN_RISK / Math.max(1, marked.length)) * repeatability * Math.SQRT2;
-  return marked.flatMap((row) => {
-    const gained = (row.after ?? 0) - (row.before ?? 0);
-    return gained <= noise
-      ? []
-      : [
-          warning(
-            'spot-film-gained',
-            `mark "${row.mark}" of spot "${row.spot}" reads ${shown(gained, 1)} µm more after than before`,
-            {
-              at: row.placeOf('after'),
-              hint: 'check the gauge, wipe off polish and wax, let the panel cool, read again',
-            },
-          ),
-        ];
-  });
 }

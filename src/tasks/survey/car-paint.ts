@@ -16,36 +16,50 @@ import {
   type SpotTrial,
 } from '../../correction/spot/spot-trial.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
+import type { Reading } from '../../film/reading.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import { recordedDefects } from '../plan/recorded-defects.ts';
 import { byPanelId } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
-import { readTrials, withRecordedGrade } from '../spot/spot-trials.ts';
+import { joinedTrials } from '../spot/joined-trials.ts';
+import { marksDoubted } from '../spot/spot-doubts.ts';
+import { withRecordedGrade } from '../spot/spot-trials.ts';
 import { type ColourAtSpots, isFactory, leftColour } from './colour-at-spots.ts';
 
 export type TrialsByPanel = ReadonlyMap<string, readonly SpotTrial[]>;
 
 /** Trials by panel of the template; a panel's recorded grade of the defect stands above the assumed one. */
 export function trialsOnPanels(
-  file: LoadedFile,
-  defects: LoadedFile | undefined,
+  files: readonly LoadedFile[],
+  {
+    defects,
+    readings,
+  }: { readonly defects: LoadedFile | undefined; readonly readings: readonly Reading[] },
   template: VehicleTemplate,
   settings: Settings,
 ): Outcome<TrialsByPanel> {
-  const read = readTrials(file, settings);
+  const read = joinedTrials(files, settings);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
-  const named = read.value.map(({ trial, at }) => ({ name: trial.panel, value: trial, at }));
+  const named = read.value.map(({ trial, at }) => ({
+    name: trial.panel,
+    value: { trial, at },
+    at,
+  }));
   const matched = byPanelId(named, template);
   // A defects file that cannot be read is told of where the plan reads it.
   const recorded = recordedDefects(template, settings, defects).value ?? new Map();
-  const diagnostics = [...read.diagnostics, ...matched.diagnostics];
+  const doubted = [...(matched.value ?? [])].flatMap(([id, trials]) => {
+    const ofPanel = readings.filter(({ panel }) => panel === id);
+    return trials.flatMap((one) => marksDoubted(one, ofPanel));
+  });
+  const diagnostics = [...read.diagnostics, ...matched.diagnostics, ...doubted];
   if (matched.value === undefined || hasErrors(diagnostics)) return { diagnostics };
   const value = new Map(
     [...matched.value].map(([id, trials]) => [
       id,
-      trials.map((trial) => withRecordedGrade(trial, recorded.get(id) ?? [])),
+      trials.map(({ trial }) => withRecordedGrade(trial, recorded.get(id) ?? [])),
     ]),
   );
   return { value, diagnostics };
@@ -90,7 +104,10 @@ export function carPaint(
   const own = new Map(
     [...trials]
       .filter(([id]) => !factory.includes(id))
-      .map(([id, ofPanel]) => [id, { ...learn(ofPanel), triedHere: triedOn(ofPanel) }] as const),
+      .map(
+        ([id, ofPanel]) =>
+          [id, { ...learn(ofPanel), triedHere: triedOn(ofPanel.filter(isColourSaid)) }] as const,
+      ),
   );
   const triedOwn = [...own]
     .map(([panel, paint]): TriedPaint => ({ panel, trials: trials.get(panel)?.length ?? 0, paint }))
@@ -102,47 +119,32 @@ export function carPaint(
         ? triedOwn
         : [{ panel: null, trials: onFactory.length, paint: car }, ...triedOwn],
     paintOf: (part) => (isFactory(part) ? car : (own.get(part.panel.id) ?? unknown)),
-    // Colour on the pad is no leave to go on.
-    hasOwnSpot: (id) => !colourAt.has(id) && (trials.get(id) ?? []).length > 0,
+    // Neither colour on the pad nor silence about it is leave to go on.
+    hasOwnSpot: (id) => !colourAt.has(id) && (trials.get(id) ?? []).some(isColourSaid),
   };
 }
+
+const isColourSaid = ({ colourOnPad }: SpotTrial): boolean => colourOnPad !== null;
 
 const triedOn = (trials: readonly SpotTrial[]): ReadonlySet<string> =>
   new Set(trials.map(({ combination }) => combination.id));
 
-/**
- * What the spots of a panel took from it, by the gauge, else as foretold. Each is a place of its own, so no place of the
- * panel lost more than the most that one of them took.
- */
-export function spentOnSpots(
-  trials: readonly SpotTrial[],
+/** What a spot took, by the gauge, else as foretold. */
+export function takenAtSpot(
+  trial: SpotTrial,
   paint: PaintKnowledge,
   gauge: Gauge,
   { spot, removal }: Settings['correction'],
 ): RecordedRemoval {
-  return mostTaken(
-    trials.map((trial): RecordedRemoval => {
-      const removed = removedFilm(trial.marks, gauge, spot.scatterDof);
-      if (removed !== null) {
-        return { mean: micrometres(Math.max(0, removed.mean)), sd: removed.standardError };
-      }
-      const factor = Math.exp(paint.removal.of(trial.combination.id).mean);
-      const combination = {
-        ...trial.combination,
-        perSet: micrometres(trial.combination.perSet * factor),
-      };
-      const { median, logSd } = foretell(
-        [{ combination, sets: trial.sets }],
-        paint,
-        removal.stepLogSd,
-      );
-      return { mean: median, sd: micrometres(median * logSd) };
-    }),
-  );
+  const removed = removedFilm(trial.marks, gauge, spot.scatterDof);
+  if (removed !== null) {
+    return { mean: micrometres(Math.max(0, removed.mean)), sd: removed.standardError };
+  }
+  const factor = Math.exp(paint.removal.of(trial.combination.id).mean);
+  const combination = {
+    ...trial.combination,
+    perSet: micrometres(trial.combination.perSet * factor),
+  };
+  const { median, logSd } = foretell([{ combination, sets: trial.sets }], paint, removal.stepLogSd);
+  return { mean: median, sd: micrometres(median * logSd) };
 }
-
-/** With the largest doubt of any: which of them lost most may not be told. */
-const mostTaken = (places: readonly RecordedRemoval[]): RecordedRemoval => ({
-  mean: micrometres(Math.max(0, ...places.map(({ mean }) => mean))),
-  sd: micrometres(Math.max(0, ...places.map(({ sd }) => sd))),
-});

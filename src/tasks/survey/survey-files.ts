@@ -31,7 +31,7 @@ export type SurveyFilesRequest = ReadRequest & {
   /** Names of the panels to be taken apart; none means none. */
   readonly why?: readonly string[];
   /** Records of test spots on the one vehicle. */
-  readonly spots?: LoadedFile | undefined;
+  readonly spots?: readonly LoadedFile[];
   /** Says how bad the defects of the spots were. */
   readonly defects?: LoadedFile | undefined;
 };
@@ -59,7 +59,7 @@ function eachVehicle<Result>(
   resultOf: (request: SurveyVehicleRequest) => Outcome<Result>,
   templateOf: (result: Result) => VehicleTemplate,
 ): Outcome<readonly OfVehicle<Result>[]> {
-  const { settings, job, filmRecord, spots, defects } = request;
+  const { settings, job, filmRecord, spots = [], defects } = request;
   const read = readVehicles(request);
   if (read.value === undefined) return { diagnostics: read.diagnostics };
   const { vehicles, inputs } = read.value;
@@ -123,14 +123,14 @@ export function jobOfAnother(job: Placed<Job>, read: string | null): Diagnostic 
 /** What one paint showed says nothing of another. */
 const spotsMismatch = (
   vehicles: readonly VehicleReadings[],
-  { spots }: SurveyFilesRequest,
+  { spots: [first] = [] }: SurveyFilesRequest,
 ): Diagnostic | undefined =>
-  spots === undefined || vehicles.length < 2
+  first === undefined || vehicles.length < 2
     ? undefined
     : error(
         'spots-mismatch',
         `the input holds ${vehicles.length} vehicles, test spots are of one`,
-        { at: { file: spots.name }, hint: 'name the vehicle with --vehicle' },
+        { at: { file: first.name }, hint: 'name the vehicle with --vehicle' },
       );
 
 /** What was taken from one vehicle says nothing of another. */

@@ -23,8 +23,10 @@ import {
 } from '../settings/panel-facts.ts';
 import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
+import { believedClears } from './believed-clears.ts';
 import { type TrialsByPanel, trialsOnPanels } from './car-paint.ts';
 import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
+import { allSpots, type SpotsByPanel, spotsOnRecord } from './spots-on-record.ts';
 
 export type SurveyVehicleRequest = {
   readonly readings: VehicleReadings;
@@ -34,7 +36,7 @@ export type SurveyVehicleRequest = {
   readonly job: Placed<Job> | undefined;
   readonly filmRecord: Placed<FilmRecord> | undefined;
   readonly inputs: readonly ReadInput[];
-  readonly spots?: LoadedFile | undefined;
+  readonly spots?: readonly LoadedFile[];
   /** Says how bad the defects were that the spots were to clear. */
   readonly defects?: LoadedFile | undefined;
 };
@@ -49,21 +51,26 @@ export type SurveyGrounds = {
   readonly facts: FactsByPanel;
   readonly substrates: SaidSubstrates['substrates'];
   readonly trials: TrialsByPanel;
+  /** Those trials and what the record keeps of earlier ones. */
+  readonly madeSpots: SpotsByPanel;
   /** As it measured these readings. */
   readonly gauge: Gauge;
   readonly asking: Asking;
 };
 
 export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrounds> {
-  const { readings, job, filmRecord, spots } = request;
+  const { readings, job, filmRecord, spots = [] } = request;
   const { template } = readings;
   if (template === null) throw new Error('a survey needs a template');
   const vehicle = readings.vehicle ?? job?.value.vehicle?.id ?? null;
-  const settings = withoutOwnObservations(request.settings, vehicle, spots ? [spots] : []);
+  const settings = withoutOwnObservations(request.settings, vehicle, spots);
   const said = panelKnowledge(job, filmRecord, template);
-  if (said.value === undefined) return { diagnostics: said.diagnostics };
+  const earlier = spotsOnRecord(filmRecord, template);
+  if (said.value === undefined || earlier.value === undefined) {
+    return { diagnostics: [...said.diagnostics, ...earlier.diagnostics] };
+  }
   const knowledge = said.value;
-  const facts = new Map(
+  const told = new Map(
     template.panels.map(({ id }) => [
       id,
       panelFacts(settings.facts, id, knowledge, settings.film.stated),
@@ -75,6 +82,7 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
     template,
   );
   const measured = asMeasured(readings.readings, settings);
+  const { facts, diagnostics: left } = believedClears(told, measured.readings, template);
   const asking: Asking = (ofPanel, terms) => ({
     template:
       substrates.size === 0
@@ -87,14 +95,21 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
     model: measured.model,
   });
   const tried =
-    spots === undefined
+    spots.length === 0
       ? { value: new Map(), diagnostics: [] }
-      : trialsOnPanels(spots, request.defects, template, settings);
+      : trialsOnPanels(
+          spots,
+          { defects: request.defects, readings: readings.readings },
+          template,
+          settings,
+        );
   if (tried.value === undefined) return { diagnostics: tried.diagnostics };
   const gauge = measured.model.measurement;
+  const trials: TrialsByPanel = tried.value;
+  const madeSpots = allSpots(trials, earlier.value);
   return {
-    value: { vehicle, template, settings, facts, substrates, trials: tried.value, gauge, asking },
-    diagnostics: [...tried.diagnostics, ...contradicted],
+    value: { vehicle, template, settings, facts, substrates, trials, madeSpots, gauge, asking },
+    diagnostics: [...tried.diagnostics, ...contradicted, ...left],
   };
 }
 

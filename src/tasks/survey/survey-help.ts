@@ -2,6 +2,7 @@
 import { logSdAfterSpot, spotTakes } from '../../correction/spot/test-spot-forecast.ts';
 import { readAgainHelp } from '../../film/help/read-again.ts';
 import { type Help, whatWouldHelp } from '../../film/help/what-would-help.ts';
+import { budgetWithZinc } from '../../film/help/with-zinc.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyedVehicle } from './survey-files.ts';
 import type { SurveyResult } from './survey-vehicle.ts';
@@ -21,13 +22,14 @@ export function surveyHelp({ survey, request, settings, facts, trials }: SurveyR
       ? settings.terms.logSd
       : logSdAfterSpot(settings.correction, repeatability);
   const readAgain = readAgainHelp(survey, request);
+  const withZinc = budgetWithZinc(request);
   const helped = parts.map((part) => {
     const { galvanised } = facts.get(part.panel.id) ?? settings.facts;
     const terms = {
       removal: settings.terms,
       logSdAfterSpot: afterSpot,
       spotTakes: takes,
-      zincKnown: galvanised.origin !== 'built-in',
+      withZinc: galvanised.origin === 'built-in' ? withZinc : null,
       gaugeKnown: settings.gauge !== undefined,
       readAgain,
     };

@@ -6,7 +6,9 @@ const jobsOf = (...names: readonly string[]) =>
   jobsAmong('cars', names, columns).map(({ id, readings, said }) => ({
     id,
     readings: readings.map(({ text }) => text),
-    said: Object.fromEntries([...said].map(([key, { text }]) => [key, text])),
+    said: Object.fromEntries(
+      [...said].map(([key, cells]) => [key, cells.map(({ text }) => text).join(' ')]),
+    ),
   }));
 
 describe('the jobs of a folder', () => {

@@ -59,7 +59,7 @@ describe('words of the command line', () => {
       }),
     );
     const free = takesOne.filter(({ flag }) => !['--aim', '--date', '--encoding'].includes(flag));
-    expect(free.map(({ flag }) => flag)).toContain('--spots');
+    expect(free.map(({ flag }) => flag)).toContain('--defects');
     expect(free.map(({ flag }) => flag)).toContain('--job');
     for (const { command, flag } of free) {
       const { value, diagnostics } = parse(command.name, [flag, 'one.x', flag, 'two.x']);
@@ -78,16 +78,29 @@ describe('words of the command line', () => {
   });
 
   test('the same value twice is one, and a switch twice is on', () => {
-    const words = ['--spots', 'a.csv', '--spots=a.csv', '--risk-pct', '5', '--risk-pct', '5', '-v'];
+    const words = [
+      '--defects',
+      'a.csv',
+      '--defects=a.csv',
+      '--risk-pct',
+      '5',
+      '--risk-pct',
+      '5',
+      '-v',
+    ];
     expect(parse('plan', [...words, '-v']).value).toMatchObject({
-      options: { spots: 'a.csv', riskPct: 5, verbose: true },
+      options: { defects: 'a.csv', riskPct: 5, verbose: true },
     });
   });
 
-  test('two files of test spots are refused with how to make one of them', () => {
-    const { diagnostics } = parse('plan', ['--spots', 'a.csv', '--spots', 'b.csv']);
-    expect(diagnostics[0]?.hint).toMatch(/rows of both under one header/);
-  });
+  test.each(['survey', 'plan', 'quote', 'compare'])(
+    '%s takes several files of test spots',
+    (command) => {
+      expect(parse(command, ['--spots', 'a.csv', '--spots', 'b.csv']).value).toMatchObject({
+        options: { spots: ['a.csv', 'b.csv'] },
+      });
+    },
+  );
 
   test.each([
     ['12.5', 12.5],

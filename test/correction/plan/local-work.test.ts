@@ -20,6 +20,7 @@ import {
   standardTerms,
   UNTRIED_LOG_SD,
 } from '../../film/car-builder.ts';
+import { inFull } from '../../in-full.ts';
 import { defect, planned, planOf, shopWith, stepsOf, untried } from '../shop.ts';
 
 const grounds = { terms: standardTerms, baseline: micrometres(112), model: filmModel };
@@ -152,7 +153,7 @@ describe('a named deep defect', () => {
   it('is left where a visit on record took more than might go and the panel may lose nothing', () => {
     const over = (taken: number) => {
       const [mean, sd] = [micrometres(taken), micrometres(0.2)];
-      const overruns = [{ date: '2025-11-20', mean, sd, allowed: micrometres(0.5) }];
+      const overruns = [{ date: '2025-11-20', mean, sd, allowed: micrometres(0.5), surely: true }];
       const facts = (id: string) => (id === 'tested' ? { recorded: { mean, sd, overruns } } : {});
       return plan([swirls, defect('deep-scratches', 3)], { factsOf: facts });
     };
@@ -262,7 +263,7 @@ describe('the pad of a spot', () => {
       }),
       { numRuns: 60 },
     );
-    expect(spots).toBeGreaterThan(20);
+    if (inFull) expect(spots).toBeGreaterThan(20);
   });
 
   it('may be harsher for the same share at a lower aim, as the panel’s own steps take less: that is said', () => {

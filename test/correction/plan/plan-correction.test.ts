@@ -9,6 +9,7 @@ import { correctionModel } from '../../../src/formats/models.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
 import {
   amongSound,
+  byItself,
   fiveAround,
   onFace,
   plainPanel,
@@ -24,7 +25,7 @@ const codes = (list: readonly { readonly code: string }[]): readonly string[] =>
 /** A panel like the check's: mean 112, sample SD 5.3 (±5.3·√(4/4) at four of five points). */
 const checkReadings = onFace('a', 106.7, 117.3, 106.7, 112, 117.3);
 const checkCar = (rest: Parameters<typeof plainPanel>[1] = {}) =>
-  surveyOf({ panels: [plainPanel('a', rest)], readings: checkReadings });
+  surveyOf({ panels: [plainPanel('a', rest)], readings: checkReadings, model: byItself });
 
 describe('the worked example of the planner', () => {
   const { pads, ...others } = shopWith('rotary', 'da');

@@ -12,6 +12,7 @@ import type { Step } from '../../../src/correction/removal/step.ts';
 import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { correctionModel } from '../../../src/formats/models.ts';
 import {
+  byItself,
   fiveAround,
   panelOf,
   plainPanel,
@@ -33,7 +34,11 @@ import { aSmallShop, between, toolsOf } from '../random-shops.ts';
 import { defect, shopWith, untried } from '../shop.ts';
 
 const sound = panelOf(
-  surveyOf({ panels: [plainPanel('sound')], readings: fiveAround('sound', 112) }),
+  surveyOf({
+    panels: [plainPanel('sound')],
+    readings: fiveAround('sound', 112),
+    model: byItself,
+  }),
   'sound',
 );
 

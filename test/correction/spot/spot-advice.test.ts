@@ -17,7 +17,12 @@ describe('what to do next', () => {
     const named = code.startsWith('stop-') && code !== 'stop-risk' ? null : combination(MEDIUM);
     const { code: remarkCode, text } = nextRemark(
       { code, combination: named },
-      { finish, model, aim: 0.85 },
+      {
+        trials: [trial(MEDIUM, { colourOnPad: true })],
+        finishOf: () => finish,
+        model,
+        aim: 0.85,
+      },
     );
     expect(remarkCode).toBe(`spot-${code}`);
     return text;

@@ -9,6 +9,7 @@ import {
   refiningStep,
 } from '../../../src/correction/spot/spot-next.ts';
 import { observationOf, type SpotTrial } from '../../../src/correction/spot/spot-trial.ts';
+import type { Finish } from '../../../src/film/film-model.ts';
 import { defect, shopWith } from '../shop.ts';
 import { combination, model, trial } from '../spot-trials.ts';
 
@@ -16,7 +17,8 @@ const MEDIUM = 'da/foam-medium/medium';
 const HEAVY = 'rotary/wool/heavy';
 
 /** What may go at once, and what may stay of haze. */
-type Limits = Partial<Pick<NextCase, 'finish' | 'aim' | 'hazeAllowed'>> & {
+type Limits = Partial<Pick<NextCase, 'aim' | 'hazeAllowed'>> & {
+  readonly finish?: Finish;
   readonly budget?: number;
 };
 
@@ -31,7 +33,7 @@ function caseOf(trials: readonly SpotTrial[], limits: Limits = {}): NextCase {
   const rungs = spotLadder({
     ...{ trials, paint, defect: defect('swirl-marks', 3), aim, budgetAt, model },
   });
-  return { trials, ladder: rungs, paint, finish, aim, hazeAllowed, model };
+  return { trials, ladder: rungs, paint, finishOf: () => finish, aim, hazeAllowed, model };
 }
 const next = (trials: readonly SpotTrial[], limits?: Limits) => {
   const { code, combination: taken } = nextStep(caseOf(trials, limits));
@@ -103,21 +105,31 @@ describe('colour on the pad', () => {
   test('stops everything, but on paint that gives colour anyway', () => {
     for (const finish of ['clear-over-base', 'unknown', 'matte'] as const) {
       expect(
-        seen.map((one) => isThroughClear(one, finish)),
+        seen.map((one) => isThroughClear(one, () => finish)),
         finish,
       ).toEqual([false, true]);
       expect(next(seen, { finish })).toEqual(['stop-colour', null]);
     }
     for (const finish of ['single-stage-solid', 'single-stage-metallic', 'lacquer'] as const)
       expect(
-        seen.some((one) => isThroughClear(one, finish)),
+        seen.some((one) => isThroughClear(one, () => finish)),
         finish,
       ).toBe(false);
   });
 
+  test('stops on a panel that is said to have a clear, though the car has none', () => {
+    const onWing = { ...trial(MEDIUM, { colourOnPad: true }), panel: 'wing' };
+    const onRoof = { ...trial(MEDIUM, { colourOnPad: true }), panel: 'roof' };
+    const finishOf = (panel: string) =>
+      panel === 'wing' ? ('clear-over-base' as const) : ('single-stage-solid' as const);
+    const ask = (trials: readonly SpotTrial[]) => nextStep({ ...caseOf(trials), finishOf }).code;
+    expect(ask([onRoof, onWing])).toBe('stop-colour');
+    expect(ask([onRoof])).not.toBe('stop-colour');
+  });
+
   test('that was not seen, or not looked for, stops nothing', () => {
     const not = [trial(MEDIUM, { colourOnPad: false }), trial(MEDIUM)];
-    expect(not.some((one) => isThroughClear(one, 'clear-over-base'))).toBe(false);
+    expect(not.some((one) => isThroughClear(one, () => 'clear-over-base'))).toBe(false);
   });
 });
 

@@ -5,6 +5,7 @@ import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
   amongSound,
+  byItself,
   fiveAround,
   onFace,
   panelOf,
@@ -205,11 +206,15 @@ describe('how sure the condition of a panel is', () => {
       amongSound(around(112, ...OFFSETS), { factsOf: () => ({ covered: true }) }).panel.sureness,
     ).toBeNull();
   });
-  it('holds a panel that stands alone against no baseline of its own', () => {
-    const survey = surveyOf({ panels: [plainPanel('tested')], readings: around(112, ...OFFSETS) });
-    const { comparisons } = surenessOf(panelOf(survey, 'tested'));
-    expect(comparisons.some(({ baseline }) => baseline !== null)).toBe(false);
-    expect(comparisons.length).toBeGreaterThan(2);
+  it('holds a panel that stands alone against what factories paint, and where one vouches for itself against no baseline', () => {
+    const alone = { panels: [plainPanel('tested')], readings: around(112, ...OFFSETS) };
+    const baselines = (model = filmModel) =>
+      surenessOf(panelOf(surveyOf({ ...alone, model }), 'tested')).comparisons.map(
+        ({ baseline }) => baseline,
+      );
+    expect(baselines()).toContain(112);
+    expect(baselines(byItself).every((baseline) => baseline === null)).toBe(true);
+    expect(baselines(byItself).length).toBeGreaterThan(2);
   });
   it('is told of a single point too, by its own scatter, without a thinnest film', () => {
     const { panel } = amongSound([reading('tested', '1', 101)]);

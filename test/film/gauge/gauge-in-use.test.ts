@@ -83,14 +83,18 @@ describe('a check on shims', () => {
   it('that failed widens the calibration to the worst |e| + U', () => {
     // MPE at 100: 2; |7.2| − .8 > 2: fail. Half-width 8.0 against 1 + .01·112 = 2.12.
     const failed = gauge(1, 0.01, { checks: [check(0, 0.1, 0.2), check(100, -7.2, 0.8)] });
-    expect(gaugeStanding(failed)).toEqual({ verdict: 'fail', worst: 8, reached: true });
+    expect(gaugeStanding(failed, filmModel.measurement)).toEqual({
+      verdict: 'fail',
+      worst: 8,
+      reached: true,
+    });
     expect(panelWith(failed).film?.calibration).toBeCloseTo(8 / Math.sqrt(3), 10);
   });
 
   it('never narrows it: where the statement is wider there, it stands', () => {
     // Fails on the bare plate by 2.2 at most; at 112 µm the statement is 1 + .02·112 = 3.24.
     const failed = gauge(1, 0.02, { checks: [check(0, 1.8, 0.4)] });
-    expect(gaugeStanding(failed)).toEqual({
+    expect(gaugeStanding(failed, filmModel.measurement)).toEqual({
       verdict: 'fail',
       worst: expect.closeTo(2.2, 10),
       reached: false,
@@ -103,7 +107,7 @@ describe('a check on shims', () => {
     ['was undecided', check(100, 1.8, 0.6), 'undecided'],
   ])('that %s leaves the statement as it is', (_, one, verdict) => {
     const checked = gauge(1, 0.01, { checks: [one] });
-    expect(gaugeStanding(checked).verdict).toBe(verdict);
+    expect(gaugeStanding(checked, filmModel.measurement).verdict).toBe(verdict);
     expect(panelWith(checked).film?.calibration).toBeCloseTo(1.223983, 6);
   });
 
@@ -112,23 +116,30 @@ describe('a check on shims', () => {
       verdict: 'pass',
       checks: [check(0, 0.1, 0.2), check(20, 0.1, 0.2)],
     });
-    expect(gaugeStanding(bare)).toMatchObject({ verdict: 'undecided', reached: false });
+    expect(gaugeStanding(bare, filmModel.measurement)).toMatchObject({
+      verdict: 'undecided',
+      reached: false,
+    });
     // Usual: (1 + .02·112)/√3, where the statement alone is 1.223983.
     expect(panelWith(bare).film?.calibration).toBeCloseTo(1.870615, 6);
     const worse = gauge(1, 0.05, { checks: [check(0, 0.1, 0.2)] });
     expect(panelWith(worse).film?.calibration).toBeCloseTo(6.6 / Math.sqrt(3), 6);
     const reached = gauge(1, 0.01, { checks: [check(0, 0.1, 0.2), check(49.6, 0.1, 0.2)] });
-    expect(gaugeStanding(reached).verdict).toBe('pass');
+    expect(gaugeStanding(reached, filmModel.measurement).verdict).toBe('pass');
   });
 
   it('is decided from its figures, whatever the file calls it', () => {
     const failed = gauge(1, 0.01, { verdict: 'pass', checks: [check(100, 7.2, 0.8)] });
-    expect(gaugeStanding(failed).verdict).toBe('fail');
+    expect(gaugeStanding(failed, filmModel.measurement).verdict).toBe('fail');
   });
 
   it('without figures is what the file calls it, and widens nothing', () => {
     const failed = gauge(1, 0.01, { verdict: 'fail' });
-    expect(gaugeStanding(failed)).toEqual({ verdict: 'fail', worst: null, reached: null });
+    expect(gaugeStanding(failed, filmModel.measurement)).toEqual({
+      verdict: 'fail',
+      worst: null,
+      reached: null,
+    });
     expect(panelWith(failed).film?.calibration).toBeCloseTo(1.223983, 6);
   });
 
@@ -138,7 +149,7 @@ describe('a check on shims', () => {
       checks: [check(0, 5.1, 0.3), check(50, 5, 0.4), check(100, 4.8, 0.5)],
       adjustment: { offset: um(-5), slope: 1 },
     });
-    const standing = gaugeStanding(adjusted);
+    const standing = gaugeStanding(adjusted, filmModel.measurement);
     expect(standing.verdict).toBe('pass');
     expect(standing.worst).toBeCloseTo(0.7, 10); // |−.2| + .5
     expect(panelWith(adjusted).film?.calibration).toBeCloseTo(1.223983, 6);

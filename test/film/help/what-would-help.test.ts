@@ -16,7 +16,7 @@ const terms: HelpTerms = {
   removal: standardTerms,
   logSdAfterSpot: 0.37,
   spotTakes: micrometres(1.3),
-  zincKnown: false,
+  withZinc: null,
   gaugeKnown: true,
   readAgain: () => [],
 };
@@ -63,14 +63,18 @@ describe('what would let more come off a panel', () => {
   it('is not history where it is known, and not zinc where that is', () => {
     const known = whatWouldHelp(
       amongSound(five, { facts: { taken: micrometres(1) } } as Options).panel,
-      { ...terms, zincKnown: true },
+      { ...terms, withZinc: null },
       filmModel,
     ).map(({ code }) => code);
     expect(known).not.toContain('history');
     expect(known).not.toContain('zinc');
   });
   it('says of zinc what it would take away', () => {
-    expect(gainOf('zinc', helpFor(fiveAround('tested', 104), unknownHistory))).toBeLessThan(0);
+    const points = fiveAround('tested', 104);
+    const { panel } = amongSound(points, unknownHistory);
+    const least = micrometres(panel.budget - 0.5);
+    const help = whatWouldHelp(panel, { ...terms, withZinc: () => least }, filmModel);
+    expect(gainOf('zinc', help)).toBeCloseTo(-0.5, 10);
   });
   it('comes in order of what it gains, points read again among it', () => {
     const again = { code: 'read-again', gain: micrometres(0.4), time: null, points: null } as const;

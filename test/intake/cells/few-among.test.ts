@@ -51,3 +51,11 @@ test('-1 again and again is no reading: programs write it for no value', () => {
   expect(briefs(text)).toEqual(['3:8+2 warning reading-missing', '6:8+2 warning reading-missing']);
   expect(numbers(table('101', '-1', '102', '99', '-2'))).toEqual([101, -1, 102, 99, -2]);
 });
+
+test('a value as far below 0 as paint is thick is told to be a slip of its sign', () => {
+  const { value, diagnostics } = read('panel,um\nbonnet,104\nbonnet,-102\nroof,101\nroof,99\n');
+  expect(value?.readings.map(({ thickness }) => Number(thickness))).toContain(-102);
+  expect(diagnostics.map(({ message, hint }) => `${message}; ${hint}`)).toEqual([
+    '"-102": a value below 0 is no film, and as large as one: the sign may be a slip; it is kept as it stands; if the gauge showed it without the sign, take that out; else read the point again',
+  ]);
+});

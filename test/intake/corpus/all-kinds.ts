@@ -9,14 +9,17 @@ import { keyedKinds } from './keyed-kinds.ts';
 import type { Kind } from './kind.ts';
 import { labelDateSizeKinds } from './label-kinds.ts';
 import { layoutKinds } from './layout-kinds.ts';
+import { memoryKinds } from './memory-kinds.ts';
 import { mixedKinds } from './mixed-kinds.ts';
 import { needlessKinds } from './needless-kinds.ts';
 import { notReadingKinds } from './not-reading-kinds.ts';
 import { numberKinds } from './number-kinds.ts';
+import { pocketKinds } from './pocket-kinds.ts';
 import { preambleKinds } from './preamble-kinds.ts';
 import { printedKinds } from './printed-kinds.ts';
 import { quietKinds } from './quiet-kinds.ts';
 import { settledKinds } from './settled-kinds.ts';
+import { sheetKinds } from './sheet-kinds.ts';
 import { statisticsKinds } from './statistics-kinds.ts';
 import { summaryKinds } from './summary-kinds.ts';
 import { trapKinds } from './trap-kinds.ts';
@@ -46,4 +49,7 @@ export const allKinds: readonly Kind[] = [
   ...quietKinds,
   ...mixedKinds,
   ...labelDateSizeKinds,
+  ...memoryKinds,
+  ...sheetKinds,
+  ...pocketKinds,
 ];

@@ -32,6 +32,7 @@ test('the mean below a wide table is no reading, and has no say in the decimal m
     {
       ...{ file: 'r.csv', line: 3, column: 1, text: 'Ø' },
       ...{ class: 'statistics', reason: 'a statistics row: Ø is no reading' },
+      ...{ vehicle: null, panel: null, point: null },
     },
   ]);
   expect(values(text)?.map(([, , , value]) => value)).toEqual([100.5, 101]);

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import type { Reading } from '../../../src/film/reading.ts';
+import { ofNoPanel } from '../../../src/intake/tables/table.ts';
 import { leftOutLines } from '../../../src/report/read/left-out-lines.ts';
 import { valuesByPoint } from '../../../src/report/read/values-by-point.ts';
 import { askLeastcut } from '../../cli/ask-leastcut.ts';
@@ -19,6 +20,7 @@ const cellAt = (line: number, text: string, reason: string) => ({
   text,
   reason,
   class: 'missing' as const,
+  ...ofNoPanel,
 });
 
 const printout = 'samples/spoiled/printout.csv';

@@ -131,6 +131,35 @@ describe('a plan beside what was measured', () => {
   });
 });
 
+describe('one more set', () => {
+  const of = (onRoof: number) => {
+    const taken = (panel: string): number => (panel === 'roof' ? onRoof : 1);
+    return compared({ visits: [before, afterOf(taken)], job, plan });
+  };
+  const setOn = (result: ReturnType<typeof of>, id: string): number =>
+    panelLeft(result, id).oneMore?.removal.median ?? Number.NaN;
+
+  test('takes of a panel that lost far more than the others foretell as much as it lost of the last ones', () => {
+    const result = of(6);
+    const set = mainStepOf(panelLeft(result, 'roof'));
+    expect(setOn(result, 'roof')).toBeCloseTo((set.removal / set.sets) * (6 / set.ofAll), 6);
+    expect(setOn(result, 'roof')).toBeGreaterThan(3 * setOn(result, 'bonnet'));
+    expect(panelLeft(result, 'roof').verdict).toBe('stop');
+  });
+
+  test('takes of all panels alike where they lost alike', () => {
+    const result = of(1);
+    expect(setOn(result, 'roof')).toBeCloseTo(setOn(result, 'bonnet'), 9);
+  });
+});
+
+/** The step that was to take most of it. */
+function mainStepOf({ planned }: ReturnType<typeof panelLeft>) {
+  const steps = [...(planned?.steps ?? [])].sort((one, other) => other.removal - one.removal);
+  const [{ removal, sets } = { removal: Number.NaN, sets: 1 }] = steps;
+  return { removal, sets, ofAll: planned?.removal?.median ?? Number.NaN };
+}
+
 describe('what a shop keeps of the work', () => {
   test('is what all planned steps of a panel took together, by the gauge', () => {
     const waxed = afterOf((panel) => (panel === 'boot' ? -7 : 3));
@@ -195,7 +224,11 @@ describe('the film record of a visit', () => {
 
   test('holds a visit once, however often it is added', () => {
     const earlier = readFilmRecord('record.json', text).value?.value;
-    expect(filmRecordFile(result, '2026-11-25', earlier)).toEqual(JSON.parse(text));
+    const again = compared({ visits: [before, afterOf(() => 3)], job, filmRecord: text });
+    expect(filmRecordFile({ ...result, again: again.again }, '2026-11-25', earlier)).toEqual(
+      JSON.parse(text),
+    );
+    expect(filmRecordFile(again, '2026-12-24', earlier).visits).toHaveLength(1);
   });
 
   test('counts a visit once where the record that is named holds it already', () => {

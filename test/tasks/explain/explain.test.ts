@@ -17,6 +17,7 @@ const riskPct: OptionTopic = {
 };
 const sources = { options: [riskPct], numbers: new Map() };
 const explain = explainerOf(sources);
+const topics = (): readonly Explanation[] => allTopics(sources);
 
 function topicsOf(...words: readonly string[]): readonly Explanation[] {
   const { value, diagnostics } = explain(words);
@@ -37,6 +38,40 @@ test('a word is known with the mark that stands after it on a page', () => {
 test('a key is told first where it stands nearest to the record itself', () => {
   const places = topicsOf('survey budget_um').map((topic) => detail(topic, 'In records'));
   expect(places).toEqual(['survey: panels[].budget_um', 'survey: panels[].if_otherwise.budget_um']);
+});
+
+test('words of a question are passed over, and words that are one term are taken together', () => {
+  expect(named('what', 'may', 'go')).toEqual(named('may go'));
+  expect(named('What', 'is', 'a', 'low', 'spot?')).toEqual(named('low spot'));
+  expect(named('risk', 'of', 'burn', 'through')).toEqual([
+    ...named('risk'),
+    ...named('burn-through'),
+  ]);
+  expect(named('what')).toContain('record key what');
+  const { value, diagnostics } = explain(['is', 'the']);
+  expect(value).toBeUndefined();
+  expect(diagnostics.map(({ message }) => message)).toEqual([
+    '"is" is nothing that explain knows',
+    '"the" is nothing that explain knows',
+  ]);
+  expect(explain(['what', 'may', 'gobble']).value).toBeUndefined();
+});
+
+test('no place of a word is told twice', () => {
+  const places = topics().flatMap((topic) =>
+    (detail(topic, 'In records') ?? '').split('; ').map((place) => ({ of: topic, place })),
+  );
+  for (const { of, place } of places.filter((one) => one.place !== '')) {
+    expect(
+      detail(of, 'In records')
+        ?.split('; ')
+        .filter((one) => one === place),
+      of.id,
+    ).toHaveLength(1);
+  }
+  expect(topicsOf('batch', 'error').map((topic) => detail(topic, 'In records'))).toEqual([
+    'batch: diagnostics[].message',
+  ]);
 });
 
 test('stop is a word for warming and for work', () => {

@@ -102,7 +102,7 @@ const codesOf = (
   more: Partial<GradeFilesRequest> = {},
 ) => gradeFiles(request(trainees, more)).diagnostics.map(({ code }) => code);
 const gauge = (fixed: number, name = 'own.json'): NamedGauge => {
-  const text = `{"schema":"leastcut/gauge/1","permitted_error":{"fixed_um":${fixed},"proportional_pct":1}}`;
+  const text = `{"schema":"leastcut/gauge/1","verdict":"pass","permitted_error":{"fixed_um":${fixed},"proportional_pct":1}}`;
   const file = readGauge(name, text).value;
   if (file === undefined) throw new Error('a gauge file was refused');
   return { file, name, origin: 'flag' };

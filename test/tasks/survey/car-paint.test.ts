@@ -24,12 +24,14 @@ const readings = [
 const header =
   'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct,colour_on_pad';
 /** Ten marks on which two sets of medium on medium took so much. */
-const tenMarks = (panel: string, taken: number, cleared: number, colour = 'no', spot = 'A') =>
-  Array.from(
+const tenMarks = (panel: string, taken: number, cleared: number, colour = 'no', spot = 'A') => {
+  const film = panel === 'door-front-left' ? 250 : 118;
+  return Array.from(
     { length: 10 },
     (_, i) =>
-      `${spot},${panel},da,foam-medium,medium,2,${i + 1},${118 + i},${118 + i - taken},${cleared},${colour}`,
+      `${spot},${panel},da,foam-medium,medium,2,${i + 1},${film + i},${film + i - taken},${cleared},${colour}`,
   );
+};
 
 function planned(
   rows: readonly string[],
@@ -39,12 +41,12 @@ function planned(
 ): PlanResult {
   const bytes = new TextEncoder().encode(`${[header, ...rows].join('\n')}\n`);
   const surveyed = surveyVehicle({
-    readings: { vehicle: null, template, readings, assumptions: [] },
+    readings: { vehicle: null, template, readings, leftOut: [], assumptions: [] },
     settings: resolveSettings(layersOf({ job, shop: { machines: ['da', 'rotary'], ...shop } })),
     job: undefined,
     filmRecord: undefined,
     inputs: [],
-    spots: rows.length === 0 ? undefined : { name: 'spots.csv', bytes, sha256: '' },
+    spots: rows.length === 0 ? [] : [{ name: 'spots.csv', bytes, sha256: '' }],
   }).value;
   if (surveyed === undefined) throw new Error('the car is surveyed');
   const asked = template.panels.filter(({ id }) => why.includes(id));
@@ -155,7 +157,7 @@ describe('a car with test spots', () => {
 
   it('leaves repaint on which what was tried clears next to nothing, and says so', () => {
     const deep = planned(
-      ['A,door-front-left,hand,foam-soft,fine,1,1,250,249.9,1,no'],
+      ['A,door-front-left,hand,foam-soft,fine,1,1,250,249.9,2,no'],
       {},
       { machines: ['hand', 'da'] },
     );
@@ -203,13 +205,25 @@ describe('colour on the pad at a test spot of factory paint', () => {
     expect(roof.local.flatMap(({ steps }) => steps)).toEqual([]);
   });
 
-  it('teaches nothing: other panels are planned as without that trial', () => {
+  it('teaches nothing: a panel that its own spot bears out is planned as without that trial', () => {
     const [without, after] = [planned(mild), planned([...mild, ...through])];
-    for (const id of ['bonnet', 'boot', 'door-front-right']) {
-      expect(panelOf(after, id).survey.budget).toBeCloseTo(panelOf(without, id).survey.budget, 12);
-    }
+    expect(panelOf(after, 'boot').survey.budget).toBeCloseTo(
+      panelOf(without, 'boot').survey.budget,
+      12,
+    );
     expect(after.paint.tried.map(({ trials }) => trials)).toEqual([1]);
     expect(panelOf(planned(through), 'bonnet').provisional).toBe(true);
+  });
+
+  it('lets nothing go from the other panels of that paint, whose own clear nobody has borne out', () => {
+    const after = planned([...mild, ...through]);
+    for (const id of ['bonnet', 'door-front-right']) {
+      const { budget, boundBy } = panelOf(after, id).survey;
+      expect([budget, boundBy.code]).toEqual([0, 'colour-at-spot']);
+      expect(boundBy.text).toContain('test spot B on the roof');
+    }
+    const read = planned(through, { clear_um: 45 });
+    expect(panelOf(read, 'bonnet').survey.budget).toBe(0);
   });
 
   it('is normal on single-stage paint, where it counts as ever', () => {

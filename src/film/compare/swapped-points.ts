@@ -1,0 +1,127 @@
+/**
+ * Marked points that fit one another far better another way round: two panels whose readings were swapped, or a
+ * panel whose points were numbered from the other end.
+ *
+ * What comes off a panel is its own affair, so each way is judged by how its differences scatter about their mean.
+ * With S the sum of squares about the mean as read and S′ the other way round, the likelihoods of normal errors of
+ * variance σ² are in the ratio exp((S − S′)/2σ²). σ² is no less than the gauge makes it, than the middle panel
+ * of the others has it, or than the other way round leaves: a guess in favour of the readings as they stand.
+ */
+import { mean, median } from '../../base/stats/summary.ts';
+import { differencesOf, type PointPair } from './compare-points.ts';
+
+type PairedPoints = { readonly id: string; readonly pairs: readonly PointPair[] };
+
+/** Ids of two panels, or of one whose points run the other way. */
+export type Swap =
+  | { readonly kind: 'panels'; readonly panels: readonly [string, string] }
+  | { readonly kind: 'mirrored'; readonly panels: readonly [string] };
+
+/** The log of the likelihoods' ratio from which a swap is asked about: 8000 to 1, for some fifty ways on a car. */
+const FAR_BETTER = 9;
+/** Fewer points have no pattern to know a panel by. */
+const LEAST_POINTS = 3;
+
+/** The likeliest first; a panel stands in one of them only. */
+export function swappedPoints(
+  panels: readonly PairedPoints[],
+  gaugeVariance: number,
+): readonly Swap[] {
+  const told = panels.filter(({ pairs }) => pairs.length >= LEAST_POINTS);
+  const ways = [
+    ...told.flatMap((one, i) => told.slice(i + 1).flatMap((other) => exchanged(one, other))),
+    ...told.map(mirrored),
+  ];
+  const judged = ways.map((way) => ({ ...way, gain: gainOf(way, told, gaugeVariance) }));
+  const picked = likeliest(judged.filter(({ gain }) => gain > FAR_BETTER));
+  // Whoever counted two panels from the other end counted others so: there a better fit is enough, and of two that are
+  // turned one may fit the other by chance.
+  return picked.filter(({ kind }) => kind === 'mirrored').length > 1
+    ? likeliest(judged.filter(({ swap, gain }) => swap.kind === 'mirrored' && gain > 0))
+    : picked;
+}
+
+type Judged = { readonly swap: Swap; readonly gain: number };
+
+function likeliest(ways: readonly Judged[]): readonly Swap[] {
+  const taken = new Set<string>();
+  return ways
+    .toSorted((a, b) => b.gain - a.gain)
+    .flatMap(({ swap }) => {
+      if (swap.panels.some((id) => taken.has(id))) return [];
+      for (const id of swap.panels) taken.add(id);
+      return [swap];
+    });
+}
+
+/** A way to pair the points, beside how they are paired by their names. */
+type Way = {
+  readonly swap: Swap;
+  readonly asRead: readonly Differences[];
+  readonly otherwise: readonly Differences[];
+};
+type Differences = readonly number[];
+
+/** Nothing where the two do not share enough points by name. */
+function exchanged(one: PairedPoints, other: PairedPoints): readonly Way[] {
+  const again = new Map(other.pairs.map((pair) => [pair.point, pair]));
+  const both = one.pairs.flatMap((pair) => {
+    const counterpart = again.get(pair.point);
+    return counterpart === undefined ? [] : [{ pair, counterpart }];
+  });
+  if (both.length < LEAST_POINTS) return [];
+  return [
+    {
+      swap: { kind: 'panels', panels: [one.id, other.id] },
+      asRead: [
+        differencesOf(both.map(({ pair }) => pair)),
+        differencesOf(both.map(({ counterpart }) => counterpart)),
+      ],
+      otherwise: [
+        both.map(({ pair, counterpart }) => pair.before - counterpart.after),
+        both.map(({ pair, counterpart }) => counterpart.before - pair.after),
+      ],
+    },
+  ];
+}
+
+function mirrored({ id, pairs: asNamed }: PairedPoints): Way {
+  const pairs = asNamed.toSorted(byPoint);
+  const afters = pairs.map(({ after }) => after).toReversed();
+  return {
+    swap: { kind: 'mirrored', panels: [id] },
+    asRead: [differencesOf(pairs)],
+    otherwise: [pairs.map(({ before }, i) => before - (afters[i] ?? before))],
+  };
+}
+
+/** As they are counted, else as they are spelt. */
+const byPoint = (one: PointPair, other: PointPair): number =>
+  Number(one.point) - Number(other.point) || (one.point < other.point ? -1 : 1);
+
+function gainOf(
+  { swap, asRead, otherwise }: Way,
+  told: readonly PairedPoints[],
+  gaugeVariance: number,
+): number {
+  const others = told
+    .filter(({ id }) => !swap.panels.some((one) => one === id))
+    .map(mirrored)
+    // Where the points of the whole car run the other way, none of it says as read how differences scatter.
+    .map((way) => Math.min(varianceOf(way.asRead), varianceOf(way.otherwise)));
+  const variance = Math.max(
+    gaugeVariance,
+    others.length === 0 ? 0 : median(others),
+    varianceOf(otherwise),
+  );
+  return (squaresOf(asRead) - squaresOf(otherwise)) / (2 * variance);
+}
+
+const squaresOf = (parts: readonly Differences[]): number =>
+  parts.reduce((sum, part) => {
+    const middle = mean(part);
+    return sum + part.reduce((squares, one) => squares + (one - middle) ** 2, 0);
+  }, 0);
+
+const varianceOf = (parts: readonly Differences[]): number =>
+  squaresOf(parts) / parts.reduce((dof, part) => dof + part.length - 1, 0);

@@ -1,0 +1,113 @@
+/** Every compared panel as it stands, with its zones. */
+import { hardestVerdict } from '../../correction/go-on.ts';
+import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
+import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import {
+  type OneMoreSet,
+  type PartLeft,
+  partLeft,
+  type Rise,
+  type Surveys,
+} from './compare-panel.ts';
+import {
+  measuredParts,
+  mildestSet,
+  type Planned,
+  type RateSeen,
+  seenRates,
+} from './compare-plan.ts';
+import type { Standing } from './compare-standing.ts';
+
+export type PanelLeft = PartLeft & { readonly zones: readonly PartLeft[] };
+
+/** What was to come off, what of it was worked, and the panels asked about. */
+type ComparedWork = {
+  readonly planned: Planned;
+  readonly done: Planned;
+  readonly ids: ReadonlySet<string>;
+  /** By the id of each panel that read more film at a visit than at the one before it. */
+  readonly rises: ReadonlyMap<string, Rise>;
+};
+
+/** Every compared panel as it stands, by all that was seen, and the plan's rates on the panels asked about. */
+export function leftOn(
+  { panels }: SurveyComparison,
+  { planned, done, ids, rises }: ComparedWork,
+  { before, known, asked }: Standing,
+): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
+  const { settings } = known;
+  const measured = measuredParts(panels, done);
+  const seen = seenRates(measured, settings.correction);
+  const set = mildestSet(settings.correction, settings.terms.logSd);
+  const mildest: OneMoreSet | null = set === null ? null : { ...set, from: 'mildest' };
+  const grounds = { terms: settings.terms, model: settings.film };
+  const parts = panels.map((comparison): PanelLeft => {
+    const { id } = comparison.panel;
+    const [plan, worked] = [planned.get(id), done.get(id)];
+    const surveysOf = (zone: ZoneName | null): Surveys => ({
+      before: partIn(before, id, zone),
+      standing: partIn(known, id, zone),
+      asked: partIn(asked, id, zone),
+    });
+    const common = { seen, mildest, grounds, rise: rises.get(id) ?? null };
+    const measuredAs = (foretold: typeof plan) =>
+      measured.find((part) => part.foretold.path === foretold?.path);
+    const zones = comparison.zones.map((zone) => {
+      const ofZone = (panel: typeof plan) =>
+        panel?.zones.find((one) => one.zone === zone.zone) ?? panel;
+      const foretold = ofZone(worked);
+      return partLeft({
+        comparison: zone,
+        planned: ofZone(plan),
+        foretold,
+        measured: measuredAs(foretold),
+        surveys: surveysOf(zone.zone),
+        ...common,
+      });
+    });
+    const whole = partLeft({
+      comparison,
+      planned: plan,
+      foretold: worked,
+      measured: measuredAs(worked),
+      surveys: surveysOf(null),
+      ...common,
+    });
+    return zones.length === 0 ? { ...whole, zones } : { ...byItsZones(whole, zones), zones };
+  });
+  const ofAsked = measuredParts(
+    panels.filter(({ panel }) => ids.has(panel.id)),
+    done,
+  );
+  return { parts, rates: seenRates(ofAsked, settings.correction).rates };
+}
+
+/** A panel in a survey, or the zone of it where it reads as two there too. */
+function partIn(
+  { survey }: SurveyResult,
+  id: string,
+  zone: ZoneName | null,
+): PanelSurvey | undefined {
+  const found = survey.panels.find(({ panel }) => panel.id === id);
+  return found?.zones.find((one) => one.zone === zone) ?? found;
+}
+
+/** A panel in two zones shows what the zone shows that allows least, and takes the hardest verdict. */
+function byItsZones({ comparison }: PartLeft, zones: readonly PartLeft[]): PartLeft {
+  const [first, ...others] = zones;
+  if (first === undefined) throw new Error('a panel in zones has one');
+  const budget = ({ left }: PartLeft): number => left?.budget ?? Number.POSITIVE_INFINITY;
+  const least = others.reduce((one, other) => (budget(other) < budget(one) ? other : one), first);
+  return {
+    ...least,
+    comparison,
+    // Steps, and what they were to take, are those of its zones.
+    planned: null,
+    foretold: null,
+    allowed: null,
+    against: null,
+    overruns: zones.flatMap((zone) => zone.overruns),
+    verdict: hardestVerdict(zones.map(({ verdict }) => verdict)),
+  };
+}

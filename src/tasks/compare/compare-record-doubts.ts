@@ -1,0 +1,89 @@
+/** What is told of visits on record that the readings compared speak of: a removal counts once. */
+import { type Diagnostic, error, warning } from '../../base/diagnostics.ts';
+import { shownFile } from '../../base/file-name.ts';
+import type { KnownVisit } from '../../formats/film-record.ts';
+import type { DatedVisit } from './compare-order.ts';
+import type { VisitsOnRecord } from './visits-on-record.ts';
+
+type RecordCase = {
+  readonly visits: readonly KnownVisit[];
+  readonly found: VisitsOnRecord;
+  readonly first: DatedVisit;
+  readonly last: DatedVisit;
+  /** Whether a record is written, and of which day. */
+  readonly recording: boolean;
+  readonly date: string | undefined;
+};
+
+/** A record that would hold the same work twice is refused. */
+export const recordDoubts = (one: RecordCase): readonly Diagnostic[] => [
+  ...unclearVisits(one),
+  ...visitAgain(one),
+  ...visitsWithin(one),
+  ...visitsBetween(one),
+];
+
+const daysOf = (places: readonly number[], visits: readonly KnownVisit[]): string =>
+  places.map((place) => visits[place]?.date ?? 'no day').join(', ');
+
+const filesOf = ({ first, last }: RecordCase): string =>
+  `from ${shownFile(first.file)} to ${shownFile(last.file)}`;
+
+const AFTER_IT = 'compare from the readings after that visit on';
+
+function unclearVisits({ visits, found, first, last }: RecordCase): readonly Diagnostic[] {
+  if (found.unclear.length === 0) return [];
+  return [
+    error(
+      'compare-visit-twice',
+      `${shownFile(last.file)} is what was read after the visit of ${daysOf(found.unclear, visits)} on the record, and nothing says that ${shownFile(first.file)} was read before it`,
+      {
+        at: { file: last.file },
+        hint: 'after each visit compare its own readings; for several at once name those from before the first of them first',
+      },
+    ),
+  ];
+}
+
+function visitAgain({ visits, found, last, recording, date }: RecordCase): readonly Diagnostic[] {
+  const day = found.again === null ? null : visits[found.again]?.date;
+  if (!recording || day === null || (day === date && !found.anew)) return [];
+  const follows = [
+    ...(day === date ? [] : [`it is not added again as of ${date}`]),
+    ...(found.anew ? ['the panels that were read anew take the place of what stood there'] : []),
+  ];
+  return [
+    warning(
+      'compare-visit-again',
+      `the film record has this visit already, of ${day}: ${follows.join('; ')}`,
+      { at: { file: last.file }, hint: 'if the day on the record is wrong, correct it there' },
+    ),
+  ];
+}
+
+function visitsWithin(one: RecordCase): readonly Diagnostic[] {
+  const { visits, found, last, recording } = one;
+  if (found.within.length === 0) return [];
+  const at = { file: last.file };
+  const isPart = `the visit of ${daysOf(found.within, visits)} on the record is a part of what came off ${filesOf(one)}`;
+  return recording
+    ? [
+        error('compare-visit-twice', `${isPart}: a record with both would count it twice`, {
+          at,
+          hint: `${AFTER_IT}; if it is this visit read anew, take it off the record first`,
+        }),
+      ]
+    : [warning('compare-visit-within', `${isPart}: it is counted once`, { at })];
+}
+
+function visitsBetween(one: RecordCase): readonly Diagnostic[] {
+  const { visits, found, last } = one;
+  if (found.perhaps.length === 0) return [];
+  return [
+    warning(
+      'compare-visit-within',
+      `the visit of ${daysOf(found.perhaps, visits)} on the record lies between the days read, ${filesOf(one)}: what it took may count twice, and less seem to be left than is`,
+      { at: { file: last.file }, hint: AFTER_IT },
+    ),
+  ];
+}

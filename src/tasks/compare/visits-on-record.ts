@@ -1,0 +1,119 @@
+/**
+ * Which visits of a film record the readings that are compared speak of: a record keeps what each marked point read
+ * before and after, and the same figures are the same readings.
+ *
+ * - the first readings are those before a visit, and the last those after it: it is this visit;
+ * - only one of the two is: the visit lies within what came off here;
+ * - its day lies between those of the readings, and no figure tells: it may.
+ */
+import { roundTo } from '../../base/rounding.ts';
+import type { PanelSurvey, Survey } from '../../film/survey.ts';
+import type { KnownVisit } from '../../formats/film-record.ts';
+import type { DatedVisit } from './compare-order.ts';
+import { takenText, type VisitPanels } from './compare-visit-record.ts';
+
+export type VisitsOnRecord = {
+  /** The place in the record of this very visit; null where it is not there yet. */
+  readonly again: number | null;
+  /** Whether it was read anew since: its figures are not those on record. */
+  readonly anew: boolean;
+  /** Places of visits whose removal is a part of what came off here. */
+  readonly within: readonly number[];
+  /** Places of visits that may be. */
+  readonly perhaps: readonly number[];
+  /** Of visits after which the last readings were taken, where nothing says that the first were taken before. */
+  readonly unclear: readonly number[];
+};
+
+type ComparedReadings = DatedVisit & { readonly survey: Pick<Survey, 'panels'> };
+
+export function visitsOnRecord(
+  visits: readonly KnownVisit[],
+  [first, last]: readonly [ComparedReadings, ComparedReadings],
+  panels: VisitPanels,
+): VisitsOnRecord {
+  const text = takenText(panels);
+  const [begins, ends] = [valuesOf(first.survey.panels), valuesOf(last.survey.panels)];
+  const found = visits.map((visit, place) => {
+    const [from, to] = [pointsOf(visit, 'before_um'), pointsOf(visit, 'after_um')];
+    return {
+      place,
+      visit,
+      isThis: visit.panels.length > 0 && takenText(visit.panels) === text,
+      startsHere: isSame(begins, from),
+      endsHere: isSame(ends, to),
+      isEarlier: isSame(begins, to),
+      isLater: isSame(ends, from),
+    };
+  });
+  const started = found.find(({ startsHere }) => startsHere)?.place ?? Number.POSITIVE_INFINITY;
+  const same =
+    found.find(({ isThis }) => isThis) ??
+    found.find(({ startsHere, endsHere }) => startsHere && endsHere);
+  const again = same?.place ?? null;
+  const others = found.filter(({ place }) => place !== again);
+  const isWithin = ({ startsHere, endsHere, place, visit }: (typeof found)[number]): boolean =>
+    (startsHere && !isBefore(last, visit)) ||
+    (endsHere && (started < place || isBefore(first, visit)));
+  const within = others.filter(isWithin);
+  const rest = others.filter((one) => !isWithin(one));
+  const place = (one: (typeof found)[number]): number => one.place;
+  return {
+    again,
+    anew: same?.isThis === false,
+    within: within.map(place),
+    perhaps: rest
+      .filter(
+        (one) =>
+          !one.endsHere &&
+          !one.isEarlier &&
+          !one.isLater &&
+          isBefore(first, one.visit) &&
+          isAfter(last, one.visit),
+      )
+      .map(place),
+    unclear: rest.filter(({ endsHere }) => endsHere).map(place),
+  };
+}
+
+const isBefore = ({ days }: DatedVisit, { date }: KnownVisit): boolean =>
+  days !== null && date !== null && days.to.slice(0, date.length) < date;
+
+const isAfter = ({ days }: DatedVisit, { date }: KnownVisit): boolean =>
+  days !== null && date !== null && date < days.from.slice(0, date.length);
+
+type Values = ReadonlyMap<string, number>;
+
+const keyOf = (panel: string, point: string): string => JSON.stringify([panel, point]);
+
+const valuesOf = (panels: readonly PanelSurvey[]): Values =>
+  new Map(
+    panels.flatMap(({ panel, points }) =>
+      points.map(({ point, thickness }) => [keyOf(panel.id, point), kept(thickness)] as const),
+    ),
+  );
+
+const pointsOf = ({ panels }: KnownVisit, side: 'before_um' | 'after_um'): Values =>
+  new Map(
+    panels.flatMap(({ panel, zones = [], ...whole }) =>
+      [whole, ...zones].flatMap(({ points = [] }) =>
+        points.flatMap(({ point, [side]: value }) =>
+          value === undefined ? [] : [[keyOf(panel, point), kept(value)] as const],
+        ),
+      ),
+    ),
+  );
+
+const DIGITS = 6;
+const kept = (value: number): number => roundTo(value, DIGITS);
+
+/** Fewer figures may be alike by chance. */
+const LEAST_ALIKE = 5;
+/** A slip that was corrected since, or a panel read anew, makes no other survey of it. */
+const SHARE_ALIKE = 0.8;
+
+function isSame(one: Values, other: Values): boolean {
+  const shared = [...one].filter(([key]) => other.has(key));
+  const alike = shared.filter(([key, value]) => other.get(key) === value);
+  return alike.length >= LEAST_ALIKE && alike.length >= SHARE_ALIKE * shared.length;
+}

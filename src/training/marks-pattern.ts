@@ -1,0 +1,123 @@
+/** What marks and panels that both read show together: where and when a trainee reads off, and whether values follow the car. */
+import { valueAt } from '../base/at.ts';
+import { groupBy } from '../base/group-by.ts';
+import { ENOUGH_FOR_ALGORITHM_A, robustSummary } from '../base/stats/robust-summary.ts';
+import { mean, sampleVariance } from '../base/stats/summary.ts';
+import { type GaugeDrift, gaugeDrift } from './gauge-drift.ts';
+import { readPanels } from './graded-survey.ts';
+import { type MarkCompared, marksCompared } from './marks-compared.ts';
+import { type MarksOff, marksOff } from './marks-off.ts';
+import { compared, type Scoring } from './panel-score.ts';
+import { type NotFollowed, notFollowed, type PlaceGroup } from './places-followed.ts';
+import type { TrainingModel } from './training-model.ts';
+
+/** Null where they show nothing. */
+export type MarksPattern = {
+  readonly drift: GaugeDrift | null;
+  readonly marksOff: MarksOff | null;
+  readonly notFollowed: NotFollowedAt | null;
+};
+
+export type NotFollowedAt = NotFollowed & { readonly at: 'marks' | 'panels' };
+
+type Request = Scoring & { readonly model: TrainingModel };
+
+/** `slipped` panels, and points by `pointKey` that are keyed wrongly, are left out. */
+export function patternOf(
+  request: Request,
+  slipped: ReadonlySet<string>,
+  keyed: ReadonlySet<string>,
+): MarksPattern {
+  const { trainee, reference, sigmaPt, model } = request;
+  const marks = marksCompared(trainee, reference, keyed).filter(
+    ({ panel }) => !slipped.has(panel.id),
+  );
+  const { falseAlarm } = model.slips;
+  const { driftMarks, offPanels, offMarks, levelsChance, levelSd } = model.patterns;
+  const { value } = sigmaPt;
+  const drift = gaugeDrift(marks, {
+    ...{ falseAlarm, sigmaPt: value, leastMarks: driftMarks },
+    ...{ levelsChance, levelSd },
+  });
+  return {
+    drift,
+    marksOff: marksOff(marks, {
+      falseAlarm,
+      leastPanels: offPanels,
+      leastMarks: offMarks,
+      agrees: value,
+      off: model.scores.questionable * value,
+    }),
+    notFollowed: notFollowedBy(marks, drift === null ? panelGroup(request, slipped) : [], request),
+  };
+}
+
+/** At marks; where these show nothing by the panels, whose few pairs have longer tails than the normal law. */
+function notFollowedBy(
+  marks: readonly MarkCompared[],
+  panels: readonly PlaceGroup[],
+  request: Request,
+): NotFollowedAt | null {
+  const { slips, patterns } = request.model;
+  const { followedChance, panelsAlarm, driftMarks, offPanels } = patterns;
+  const groups = markGroups(marks, request);
+  const enough = marks.length >= driftMarks && groups.length >= offPanels;
+  const atMarks = notFollowed(enough ? groups : [], {
+    falseAlarm: slips.falseAlarm,
+    followedChance,
+  });
+  if (atMarks !== null) return { ...atMarks, at: 'marks' };
+  const byPanels = notFollowed(panels, { falseAlarm: panelsAlarm, followedChance });
+  return byPanels === null ? null : { ...byPanels, at: 'panels' };
+}
+
+/** A group for each panel: how film goes up and down over it. */
+const markGroups = (
+  marks: readonly MarkCompared[],
+  { trainee, reference, model }: Request,
+): readonly PlaceGroup[] =>
+  [...groupBy(marks, ({ panel }) => panel.id)].flatMap(([id, own]): readonly PlaceGroup[] => {
+    const { points } = valueAt(reference.panels, id);
+    if (own.length < 2) return [];
+    const places = own.flatMap(({ point, difference }) =>
+      points
+        .filter((theirs) => theirs.point === point)
+        .map(({ thickness }) => ({ own: thickness + difference, theirs: thickness })),
+    );
+    return [
+      {
+        places,
+        ofOwn: (model.copies.setDownBeside * trainee.repeatability) ** 2,
+        ofReference: mean(
+          points.map(({ repeats }) => reference.repeatability ** 2 / repeats.length),
+        ),
+        spread: Math.min(
+          sampleVariance(places.map(({ theirs }) => theirs)),
+          reference.film.variance,
+        ),
+      },
+    ];
+  });
+
+/** One group of the panels: who makes up one film for all of the car does not follow them. */
+function panelGroup(request: Request, slipped: ReadonlySet<string>): readonly PlaceGroup[] {
+  const { trainee, reference, sigmaPt, model } = request;
+  const both = readPanels(trainee).flatMap((read) => {
+    const panel = reference.panels.get(read.panel.id);
+    if (panel === undefined || slipped.has(read.panel.id)) return [];
+    return [{ panel, ...compared(read, panel, request, model.scores.sharedMarks) }];
+  });
+  // How far panels of this car lie apart is not known from fewer.
+  if (both.length < ENOUGH_FOR_ALGORITHM_A) return [];
+  return [
+    {
+      places: both.map(({ panel, difference }) => ({
+        own: panel.mean + difference,
+        theirs: panel.mean,
+      })),
+      ofOwn: sigmaPt.value ** 2 + mean(both.map(({ ofSampling }) => ofSampling)),
+      ofReference: mean(both.map(({ ofReference }) => ofReference)),
+      spread: robustSummary(both.map(({ panel }) => panel.mean)).sd ** 2,
+    },
+  ];
+}

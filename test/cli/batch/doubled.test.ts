@@ -1,0 +1,103 @@
+import { cpSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { createDoubled } from '../../../src/cli/batch/doubled.ts';
+import { projectRoot, runLeastcut } from '../run-leastcut.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
+
+type Said = { readonly vehicle?: string | null; readonly file?: string; readonly sum?: string };
+
+const line = (job: string, { vehicle = null, file = `${job}.csv`, sum }: Said): string =>
+  JSON.stringify({
+    schema: 'leastcut/batch/1',
+    version: '1',
+    ...{ job, seq: 1, command: 'survey', status: 'done', exit: 0, settings_sha256: 'aa' },
+    inputs: [
+      { file, sha256: sum ?? null },
+      { file: 'shop.json', sha256: 'ff' },
+    ],
+    diagnostics: [{ message: '"result":{"schema":"x","version":"1","command":"y","vehicle":"Z"' }],
+    result: { schema: 'leastcut/survey/1', version: '1', command: 'survey', vehicle },
+  });
+
+function toldOf(...lines: readonly string[]): readonly string[] {
+  const doubled = createDoubled();
+  for (const one of lines) doubled.add(one);
+  return doubled.told();
+}
+
+describe('jobs that are likely one are told', () => {
+  test('by the vehicle, however it is written', () => {
+    const told = toldOf(
+      line('a', { vehicle: 'FH 1' }),
+      line('b', { vehicle: 'fh  1 ' }),
+      line('c', { vehicle: 'FH 2' }),
+    );
+    expect(told).toEqual(['jobs "a" and "b" are of one vehicle, "fh  1 ": is that one job twice?']);
+  });
+
+  test('by the same readings, and once where the vehicle says so too', () => {
+    expect(
+      toldOf(line('a', { sum: 'ab' }), line('b', { sum: 'ab' }), line('c', { sum: 'ac' })),
+    ).toEqual(['jobs "a" and "b" have the same readings: is that one job twice?']);
+    const both = { vehicle: 'X', sum: 'ab' };
+    expect(toldOf(line('a', both), line('b', both))).toHaveLength(1);
+  });
+
+  test('and several vehicles of one file are not', () => {
+    const file = { file: 'cars.csv', sum: 'ab' };
+    expect(
+      toldOf(line('a', { vehicle: 'X', ...file }), line('b', { vehicle: 'Y', ...file })),
+    ).toEqual([]);
+    expect(toldOf(line('a', {}), line('b', {}))).toEqual([]);
+  });
+
+  test('in a few lines, however many there are', () => {
+    const jobs = Array.from({ length: 40 }, (_, i) => line(`j${i}`, { vehicle: `V${i % 8}` }));
+    const told = toldOf(...jobs);
+    expect(told).toHaveLength(6);
+    expect(told.at(-1)).toBe('and 3 more such groups of jobs');
+    const many = toldOf(...Array.from({ length: 9 }, (_, i) => line(`j${i}`, { vehicle: 'V' })));
+    expect(many[0]).toContain('"j4" and 4 more are of one vehicle');
+  });
+});
+
+test('a batch says so at its end and on its page, and does both jobs', async () => {
+  const folder = temporaryFolder();
+  const saloon = join(projectRoot, 'samples/sound-saloon/readings.csv');
+  for (const name of ['monday.csv', 'tuesday.csv']) cpSync(saloon, join(folder, name));
+  const words = ['batch', folder, '--command', 'survey', '--workers', '1'];
+  const { code, out, err } = await runLeastcut([...words, '--format', 'text']);
+  const said = 'jobs "monday" and "tuesday" have the same readings: is that one job twice?';
+  expect(code).toBe(0);
+  expect(out.replaceAll(/\s+/g, ' ')).toContain(`Perhaps twice ${said}`);
+  expect(err.replaceAll(/\s+/g, ' ')).toContain(`leastcut: ${said}`);
+});
+
+test('a file that is not there is told where the list names it', async () => {
+  const folder = temporaryFolder();
+  const list = join(folder, 'list.csv');
+  writeFileSync(list, 'job,readings,defects\na,nowhere.csv,\nb,r.csv,no-defects.csv\n');
+  writeFileSync(
+    join(folder, 'r.csv'),
+    'panel,point,reading_um\nroof,1,120\nroof,2,121\nroof,3,119\n',
+  );
+  const { out, err } = await runLeastcut(['batch', list, '--command', 'plan', '--workers', '1']);
+  const [a, b] = out
+    .trimEnd()
+    .split('\n')
+    .map((one) => JSON.parse(one));
+  expect(a.diagnostics[0]).toMatchObject({
+    code: 'file-missing',
+    message: `there is no file "${join(folder, 'nowhere.csv')}"`,
+    at: { file: list, line: 2, column: 3, line_text: 'a,nowhere.csv,' },
+  });
+  expect(
+    b.diagnostics.find((one: { code: string }) => one.code === 'file-missing').at,
+  ).toMatchObject({
+    file: list,
+    line: 3,
+    column: 9,
+  });
+  expect(err).toContain(`${list}:2:3: error[file-missing]`);
+});

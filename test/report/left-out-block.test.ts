@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
+
+const zeros = [
+  'panel,point,reading_um',
+  'hood,1,112.4',
+  'hood,2,0',
+  'hood,3,OL',
+  'hood,4,0',
+  'roof,1,101.2',
+  'roof,2,',
+  'bootlid,1,ERR',
+].join('\n');
+
+const asked = (...args: readonly string[]) => askLeastcut([...args, '-'], { stdin: `${zeros}\n` });
+
+test('the survey says beside each panel which of its cells gave no reading, and why', async () => {
+  const { out } = await asked('survey');
+  expect(out.replaceAll('\u00a0', ' ').replace(/\s+/g, ' ')).toContain(
+    'Left out: bonnet points 2, 4 ("0": a 0 is no film reading), point 3 ("OL" means over-range); boot lid point 1 ("ERR" is an error of the gauge)',
+  );
+});
+
+test('the record of a survey has the cells of each panel, blank ones too, and no zone has any', async () => {
+  const { out } = await asked('survey', '--format', 'json');
+  const { panels } = JSON.parse(out);
+  const byPanel = new Map<string, readonly { point: string; class: string; line: number }[]>(
+    panels.map((one: { panel: string; excluded: [] }) => [one.panel, one.excluded]),
+  );
+  const told = (panel: string) =>
+    byPanel.get(panel)?.map(({ point, class: why, line }) => `${line} ${point} ${why}`);
+  expect(told('bonnet')).toEqual(['3 2 not-film', '4 3 over-range', '5 4 not-film']);
+  expect(told('roof')).toEqual(['7 2 missing']);
+  expect(told('boot')).toEqual(['8 1 error']);
+});
+
+test('the record of readings names panel and point of a cell by the names that its readings have', async () => {
+  const { out } = await asked('read', '--format', 'json');
+  const { excluded } = JSON.parse(out);
+  expect(excluded[0]).toMatchObject({ vehicle: null, panel: 'bonnet', point: '2', text: '0' });
+  expect(excluded.at(-1)).toMatchObject({ panel: 'boot', point: '1', class: 'error' });
+});

@@ -1,0 +1,162 @@
+/** From where on two panels count as mixed up: 2·ln of the likelihood ratio, reckoned by hand from means. */
+import { describe, expect, test } from 'vitest';
+import { expertReference, type Reference } from '../../src/training/reference.ts';
+import { swappedPanels } from '../../src/training/swapped-panels.ts';
+import { model, readingAt, sigmaPt, surveyOf } from './true-class.ts';
+
+type Means = Readonly<Record<string, number>>;
+const AROUND = [-1, 1, 0, 1, -1];
+const survey = (means: Means, marked = false) =>
+  surveyOf(
+    Object.entries(means).flatMap(([panel, mean], i) =>
+      AROUND.map((by, k) =>
+        readingAt(panel, `${k + 1}`, 1, mean + by, { marked, line: 10 * i + k }),
+      ),
+    ),
+  );
+const told = (trainee: Means, reference: Reference, by = model) =>
+  swappedPanels(
+    {
+      trainee: survey(trainee),
+      reference,
+      sigmaPt,
+      gauges: { same: true, stated: false },
+    },
+    by,
+  ).map(({ code, panels }) => [code, [...panels].sort()]);
+
+/** Variance of the difference of two means that both took of five points of their own, σ_pt² besides. */
+const varianceOf = (reference: Reference, panel: string): number => {
+  const { spread } = reference.panels.get(panel) ?? { spread: { sd: Number.NaN } };
+  return sigmaPt.value ** 2 + (2 * spread.sd ** 2) / 5;
+};
+/** Named against swapped: with one at 100 and the other at 100 + apart, both read the other way round. */
+const evidence = (apart: number, reference: Reference, one: string, other: string): number =>
+  apart ** 2 / varianceOf(reference, one) + apart ** 2 / varianceOf(reference, other);
+const proof = 2 * Math.log(1 / model.slips.falseAlarm);
+
+/** How far apart two panels must be for their swap to be told, by trying. */
+const leastApart = (tell: (apart: number) => readonly unknown[]): number => {
+  let [low, high] = [5, 30];
+  for (let k = 0; k < 16; k += 1) {
+    const middle = (low + high) / 2;
+    if (tell(middle).length > 0) high = middle;
+    else low = middle;
+  }
+  return high;
+};
+
+describe('two panels', () => {
+  test('are swapped from where that is likelier by what a false alarm allows, K = 1,000', () => {
+    const referenceAt = (apart: number) =>
+      expertReference(survey({ bonnet: 110, roof: 110 + apart }));
+    const least = leastApart((apart) =>
+      told({ bonnet: 110 + apart, roof: 110 }, referenceAt(apart)),
+    );
+    expect(evidence(least, referenceAt(least), 'bonnet', 'roof')).toBeCloseTo(proof, 2);
+    expect(told({ bonnet: 130, roof: 110 }, referenceAt(20))).toEqual([
+      ['panels-swapped', ['bonnet', 'roof']],
+    ]);
+  });
+
+  test('of a left and a right are told as sides', () => {
+    const reference = expertReference(survey({ 'door-front-left': 110, 'door-front-right': 130 }));
+    expect(told({ 'door-front-left': 130, 'door-front-right': 110 }, reference)).toEqual([
+      ['sides-swapped', ['door-front-left', 'door-front-right']],
+    ]);
+  });
+
+  test('ask for more the more pairs there are to look at: 2·ln 3 with three panels', () => {
+    const referenceAt = (apart: number) =>
+      expertReference(survey({ bonnet: 110, roof: 110 + apart, boot: 140 }));
+    const least = leastApart((apart) =>
+      told({ bonnet: 110 + apart, roof: 110, boot: 140 }, referenceAt(apart)),
+    );
+    expect(evidence(least, referenceAt(least), 'bonnet', 'roof')).toBeCloseTo(
+      proof + 2 * Math.log(3),
+      2,
+    );
+  });
+
+  test('are not swapped where one fits as it is named, or fits neither name', () => {
+    const reference = expertReference(survey({ bonnet: 110, roof: 130 }));
+    // The roof is read as the bonnet is: it alone is wrong.
+    expect(told({ bonnet: 110, roof: 110 }, reference)).toEqual([]);
+    // Once swapped the roof is off by a z of 3, or nearly.
+    const three = 3 * Math.sqrt(varianceOf(reference, 'bonnet'));
+    expect(told({ bonnet: 130, roof: 110 - three - 0.01 }, reference)).toEqual([]);
+    expect(told({ bonnet: 130, roof: 110 - three + 0.01 }, reference)).toEqual([
+      ['panels-swapped', ['bonnet', 'roof']],
+    ]);
+  });
+
+  test('that the reference has not are left alone', () => {
+    const reference = expertReference(survey({ bonnet: 110, boot: 118 }));
+    expect(told({ bonnet: 140, roof: 110 }, reference)).toEqual([]);
+    expect(told({ roof: 110, bonnet: 140 }, reference)).toEqual([]);
+  });
+
+  test('of three that were read round in a ring, the surest pair is told and no panel twice', () => {
+    const reference = expertReference(survey({ bonnet: 110, roof: 113, boot: 150 }));
+    expect(told({ bonnet: 150, roof: 113, boot: 110 }, reference)).toEqual([
+      ['panels-swapped', ['bonnet', 'boot']],
+    ]);
+    // Bonnet and boot are the surer pair though bonnet and roof come first.
+    expect(told({ bonnet: 151, roof: 112, boot: 111 }, reference)).toEqual([
+      ['panels-swapped', ['bonnet', 'boot']],
+    ]);
+  });
+});
+
+describe('the sides of a car', () => {
+  const doors = ['door-front', 'door-rear', 'wing-front'];
+  const car = (left: number, right: number, some = doors): Means =>
+    Object.fromEntries(
+      some.flatMap((one) => [
+        [`${one}-left`, left],
+        [`${one}-right`, right],
+      ]),
+    );
+
+  test('are all swapped where the pairs together prove it, though none does by itself', () => {
+    const reference = expertReference(survey(car(110, 115)));
+    const of = (one: string) => evidence(5, reference, `${one}-left`, `${one}-right`);
+    expect(of('door-front')).toBeLessThan(proof);
+    expect(doors.reduce((sum, one) => sum + of(one), 0)).toBeGreaterThan(proof);
+    const [[code, panels] = []] = told(car(115, 110), reference);
+    expect([code, panels]).toEqual(['sides-swapped', Object.keys(car(0, 0)).sort()]);
+    // One pair is no car.
+    const one = expertReference(survey(car(110, 115, ['door-front'])));
+    expect(told(car(115, 110, ['door-front']), one)).toEqual([]);
+  });
+
+  test('are not where most pairs fit as they are named', () => {
+    const reference = expertReference(survey(car(110, 125)));
+    const some = { ...car(110, 125), 'door-front-left': 125, 'door-front-right': 110 };
+    expect(told(some, reference)).toEqual([
+      ['sides-swapped', ['door-front-left', 'door-front-right']],
+    ]);
+  });
+
+  test('are not all swapped where one pair proves it alone and most read as they are named, though they would fit swapped', () => {
+    const apart = {
+      ...car(110, 111),
+      'wing-front-left': 110,
+      'wing-front-right': 130,
+    };
+    const reference = expertReference(survey(apart));
+    const trainee = { ...apart, 'wing-front-left': 130, 'wing-front-right': 110 };
+    expect(told(trainee, reference)).toEqual([
+      ['sides-swapped', ['wing-front-left', 'wing-front-right']],
+    ]);
+  });
+
+  test('are not all swapped where a pair fits no better either way', () => {
+    const reference = expertReference(survey(car(110, 125)));
+    const spoilt = { ...car(125, 110), 'wing-front-left': 160 };
+    expect(told(spoilt, reference)).toEqual([
+      ['sides-swapped', ['door-front-left', 'door-front-right']],
+      ['sides-swapped', ['door-rear-left', 'door-rear-right']],
+    ]);
+  });
+});
