@@ -61,6 +61,7 @@ const inZones = (row: readonly Json[]): readonly (readonly Json[])[] => {
 };
 
 function cellAt(row: readonly Json[], lists: readonly string[], place: string): string {
+  if (place === VOID) return voidAs(row);
   const steps = place.replace('panels[].zones[].zone', 'panels[].zone').split('.');
   const within = lists.findIndex((name, i) => steps[i] !== name);
   const depth = within < 0 ? lists.length : within;
@@ -69,6 +70,14 @@ function cellAt(row: readonly Json[], lists: readonly string[], place: string): 
     .reduce<unknown>((at, step) => inside(at, step.replace('[]', '')), row[depth]);
   return cellText(value);
 }
+
+/** Of the panel of the row alone. */
+const VOID = 'trainees[].void_panels[].void_as';
+const voidAs = (row: readonly Json[]): string => {
+  const panel = row.at(-1)?.['panel'];
+  const own = listAt(row.at(-2) ?? {}, 'void_panels[]').find((one) => one['panel'] === panel);
+  return cellText(own?.['void_as']);
+};
 
 const inside = (at: unknown, key: string): unknown =>
   Array.isArray(at) ? at.map((one) => inside(one, key)) : ((at as Json | null)?.[key] ?? null);

@@ -24,7 +24,7 @@ test('visits and classes of damaged files never throw, never yield NaN, and a re
     return fault === undefined ? [] : [`case ${number}: ${fault}`];
   });
   expect(faults.flat()).toEqual([]);
-});
+}, 240_000);
 
 test('what the fuzzer once found stays mended', () => {
   const folder = join(import.meta.dirname, 'found');

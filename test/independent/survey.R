@@ -99,7 +99,7 @@ survey <- function(file) {
   }
 
   # A panel that might be in two zones is no witness against others.
-  cuts <- lapply(values, function(x) if (length(x) < 4) NULL else best_cut(x))
+  cuts <- lapply(values, function(x) if (length(x) < 4 || is_filler(x)) NULL else best_cut(x))
   suspect <- sapply(cuts, is_apart, s0 = 0)
   factory <- sapply(values, is_factory)
   s0 <- sqrt(pooled(values[factory & !suspect])$s0)

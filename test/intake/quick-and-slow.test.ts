@@ -141,7 +141,7 @@ test('every file of the corpus that is one regular table is read the same in quo
   for (const kind of kinds) {
     const text = new TextDecoder().decode(written(kind, 1).bytes);
     const mark = plainMark(text);
-    if (mark === undefined || !isRegular(text, mark)) continue;
+    if (mark === undefined || !isRegular(text, mark) || text.includes('=')) continue;
     const [plain, inQuotes] = [told(text), told(quoted(text, mark))];
     tried += 1;
     if (JSON.stringify(plain.readings) !== JSON.stringify(inQuotes.readings))

@@ -1,7 +1,9 @@
 /** Cars of known film and paint, planned without and with test spots that were made on them. */
 import { normalCdf, normalQuantile } from '../../src/base/stats/normal.ts';
+import { mean } from '../../src/base/stats/summary.ts';
 import type { PanelPlan } from '../../src/correction/plan/plan.ts';
 import { ladder } from '../../src/correction/removal/combination.ts';
+import type { Reading } from '../../src/film/reading.ts';
 import { planVehicle } from '../../src/tasks/plan/plan-vehicle.ts';
 import { resolveSettings, type Settings } from '../../src/tasks/settings/settings.ts';
 import { surveyVehicle } from '../../src/tasks/survey/survey-vehicle.ts';
@@ -57,15 +59,21 @@ function drawTruth({ softness }: World, random: Random) {
   return { removed, share };
 }
 
+const filmOf = (id: string, readings: readonly Reading[]): number =>
+  mean(readings.filter(({ panel }) => panel === id).map(({ thickness }) => thickness));
+
+/** By eye, in per cent; what hardly cleared at all is none. */
+const judged = (seen: number): string => (seen < 0.015 ? '0' : (100 * seen).toFixed(0));
+
 /** The record that a detailer would write of the spot. */
-function spotsCsv(taken: number, share: number, random: Random): string {
+function spotsCsv(taken: number, share: number, film: number, random: Random): string {
   const seen = normalCdf(normalQuantile(share) + (0.35 / WITHIN) * normal(random));
   const [machine, pad, product] = SPOT.combination.split('/');
   const rows = Array.from({ length: MARKS }, (_, i) => {
-    const before = 110 + 5 * normal(random);
+    const before = film + 5 * normal(random);
     const read = (film: number): string => (film + REPEATABILITY * normal(random)).toFixed(1);
     const marks = `${i + 1},${read(before)},${read(before - taken)}`;
-    return `A,${SPOT.panel},${machine},${pad},${product},${SPOT.sets},${marks},swirl marks,${(100 * seen).toFixed(0)}`;
+    return `A,${SPOT.panel},${machine},${pad},${product},${SPOT.sets},${marks},swirl marks,${judged(seen)}`;
   });
   const header = 'spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct';
   return `${[header, ...rows].join('\n')}\n`;
@@ -128,7 +136,14 @@ export function runSpottedCars(world: World, aim: number, cars: number, seed: nu
     };
     const spent = truth.removed(SPOT.combination, SPOT.sets);
     count(without, plansOf(readings, settings, null));
-    count(withSpots, plansOf(readings, settings, spotsCsv(spent, truth.share(spent), random)));
+    count(
+      withSpots,
+      plansOf(
+        readings,
+        settings,
+        spotsCsv(spent, truth.share(spent), filmOf(SPOT.panel, car.readings), random),
+      ),
+    );
   }
   return { without, withSpots };
 }

@@ -1,6 +1,7 @@
 /** No number is only for show: each of them, set otherwise, changes what some command says. */
 import { expect, test } from 'vitest';
 import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
+import { normal, seededRandom } from '../samples/seeded-random.ts';
 import { classNearTheRules } from './class-witness.ts';
 import {
   gaugeText,
@@ -272,6 +273,60 @@ const classFiles = {
   'd.csv': `panel,point,reading_um,repeat,marked\nroof,1,108,1,yes\nroof,1,121,2,yes\n`,
 };
 const nearTheRules: Witness = (numbers) => gradeText(classNearTheRules, numbers);
+
+/**
+ * A car read whole, by some who follow its film, some who follow it the less, and some who swapped two doors that are
+ * more or less alike. In the second class nobody reads the marks of the reference: only panels can be followed.
+ */
+const PANELS = [
+  ...['bonnet', 'roof', 'boot', 'wing front left', 'wing front right', 'quarter left'],
+  ...['quarter right', 'door front left', 'door front right', 'door rear left', 'door rear right'],
+];
+const random = seededRandom(7);
+const tenth = (um: number): number => Math.round(10 * um) / 10;
+const readBy = (of: (i: number, k: number) => number): string =>
+  marked(
+    ...PANELS.map((panel, i) => [panel, [0, 1, 2, 3, 4].map((k) => tenth(of(i, k)))] as const),
+  );
+const car = PANELS.map(() => {
+  const level = 114 + 5 * normal(random);
+  return [0, 1, 2, 3, 4].map(() => level + 5 * normal(random));
+});
+const filmAt = (i: number, k: number): number => car[i]?.[k] ?? Number.NaN;
+const trainees = (
+  count: number,
+  name: string,
+  read: (n: number) => string,
+): Readonly<Record<string, string>> =>
+  Object.fromEntries(Array.from({ length: count }, (_, n) => [`${name}-${n}.csv`, read(n)]));
+const classOfMarks = {
+  'reference.csv': readBy(filmAt),
+  ...trainees(7, 'steady', () => readBy((i, k) => filmAt(i, k) + normal(random))),
+  ...trainees(6, 'follows', (n) =>
+    readBy((i, k) => 114 + (n / 14) * (filmAt(i, k) - 114) + (1 - n / 14) * 5.5 * normal(random)),
+  ),
+  ...trainees(12, 'doors', (n) =>
+    readBy((i, k) => {
+      const other = i === 7 ? 8 : i === 8 ? 7 : i;
+      return filmAt(i, k) + (0.3 + 0.06 * n) * (filmAt(other, k) - filmAt(i, k)) + normal(random);
+    }),
+  ),
+};
+const levelAt = (i: number): number => 100 + ((5 * i) % 11) * 3;
+const filmByLevel = (i: number, k: number): number => levelAt(i) + filmAt(i, k) - 114;
+const classOfPanels = {
+  'reference.csv': readBy(filmByLevel),
+  ...trainees(7, 'steady', () => readBy((i, k) => filmByLevel(i, k) + normal(random))),
+  ...trainees(7, 'levels', (n) => {
+    const own = PANELS.map((_, i) => 115 + (n / 12) * (levelAt(i) - 115) + 8 * normal(random));
+    return readBy((i) => (own[i] ?? Number.NaN) + 5 * normal(random))
+      .replaceAll(',yes', ',no')
+      .replaceAll(/^([^,\n]+),(\d),/gm, '$1,x$2,');
+  }),
+};
+const carReadWhole: readonly Witness[] = [classOfMarks, classOfPanels].map(
+  (files) => (numbers) => gradeText(files, numbers),
+);
 const classes: readonly Witness[] = [
   (numbers) => gradeText(classFiles, numbers),
   (numbers) => gradeText(classFiles, numbers, true),
@@ -300,6 +355,9 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],
   ['training.copies.most_alike', classes],
+  ...['copies.set_down', 'patterns.panel', 'patterns.followed'].map(
+    (id) => [`training.${id}`, carReadWhole] as const,
+  ),
   ...[
     'slips.whole_survey',
     'slips.even_panel',

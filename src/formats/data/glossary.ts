@@ -1215,6 +1215,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'The parts of the doubt about the clear that is left: how the total is shared between layers, the removal, the spread, the points, the gauge.',
   ),
   heading(
+    'perhaps twice',
+    [],
+    'Jobs of one vehicle, or of the same readings: each is done, and one of them may be a job named twice.',
+  ),
+  heading(
     'spread over the panel',
     [],
     'How much film varies from point to point over one panel, as a standard deviation.',

@@ -152,6 +152,11 @@ export const valueWords: readonly GlossaryEntry[] = [
     [],
     'A preset of tax: VAT on top of the prices, rounded for each rate on its sum; the shop says the rate. From memory: check it.',
   ),
+  word(
+    'perhaps',
+    [],
+    'Of a panel on a film record (`over_allowed`): the film that came off measured more than might go, and the truth may be less.',
+  ),
   word('half-up', [], 'Rounding to the nearest; a half goes away from nothing.'),
   word('half-even', [], 'Rounding to the nearest; a half goes to the even figure.'),
   word('up', [], 'Of rounding: away from nothing, whatever stands behind the point.'),

@@ -67,7 +67,7 @@ const priced = (row: SummaryRow): string => {
 /** From the mildest to the strongest. */
 const aims = (row: SummaryRow): string => {
   const [first, ...more] = String(row.get('aims') ?? NONE).split(' ');
-  return [first, ...more.slice(-1)].join('–');
+  return [first, ...more.slice(-1)].join('–').replace('%', '\u00a0%');
 };
 
 /** Hours are of what is worked: none where nothing may be, or nothing wants it. */

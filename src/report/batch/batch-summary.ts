@@ -78,9 +78,10 @@ const quoteFigures: Figures = [
   { name: 'kind', of: (result) => plain(at(result, 'kind')) },
   {
     name: 'aims',
+    // A share to clear is one word among them: 70%.
     of: (result) =>
       options(result)
-        .map((option) => at(option, 'aim'))
+        .map((option) => String(at(option, 'aim')).replace(/\s/, ''))
         .join(' '),
   },
   { name: 'currency', of: (result) => plain(at(result, 'currency')) },

@@ -54,7 +54,7 @@ export const suppliesTable = (supplies: readonly Supply[]): DataTable =>
       unit: ({ supply }) => supply.unit,
       quantity: ({ use }) => recorded(use.quantity),
       per: ({ use }) => use.per,
-      used_by: ({ supply }) => usedBy(supply).join(' '),
+      used_by: ({ supply }) => usedBy(supply).join('; '),
     },
     supplies.flatMap((supply) => supply.uses.map((use) => ({ supply, use }))),
   );

@@ -101,8 +101,8 @@ function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions)
   );
   const columns = joined(
     [
-      'Clears: of the marks on all that was read, left panels too',
-      'spent: mean film there, mean over such jobs (a plan tells the middle of them, less)',
+      'Clears: of all marks there, left panels too',
+      'spent: mean film (a plan tells the middle, less)',
       'left: least clear (topcoat) left',
       'hours: one person, half to four in five of such jobs',
       '+1 %: each further per cent',

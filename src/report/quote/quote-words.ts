@@ -47,7 +47,7 @@ const SHORT_WORDS: Readonly<Record<ExclusionCode, string>> = {
   'filler-found': 'filler',
   'painted-again': 'painted again',
   'thin-paint': 'thin',
-  'worked-before': 'less film than elsewhere, as if worked before',
+  'worked-before': 'thinner, as if worked before',
   'edges-apart': 'edges read apart, left as they are',
   'deep-marks': 'deep marks',
   'not-by-polishing': 'faults not for polishing',
