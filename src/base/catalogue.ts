@@ -245,7 +245,7 @@ export const diagnosticCatalogue = {
   'spot-doubted': {
     kind: 'data',
     meaning:
-      'A test spot reads what cannot be of its panel or of its sets, or goes on at the place of another: of whose paint it would tell, no one knows.',
+      'A test spot reads what cannot be of its panel, of its sets or of any paint, goes on at the place of another, or reads at every mark what another reads: of whose paint it would tell, no one knows.',
   },
   'spot-film-gained': {
     kind: 'remark',
@@ -312,7 +312,7 @@ export const diagnosticCatalogue = {
   'compare-visit-twice': {
     kind: 'data',
     meaning:
-      'A visit of the film record is a part of what came off, and would count twice; or the readings are those after it, and nothing says that the others are from before it.',
+      'A visit of the film record is a part of what came off, or contains it, and would count twice; or the readings are those after it, and nothing says that the others are from before it.',
   },
   'compare-day-differs': {
     kind: 'remark',
@@ -465,6 +465,11 @@ export const diagnosticCatalogue = {
   'film-record-mismatch': {
     kind: 'settings',
     meaning: 'The film record is of another vehicle than the job or the readings.',
+  },
+  'film-record-differs': {
+    kind: 'remark',
+    meaning:
+      'Most points read otherwise than the film record last read them, by more than any work takes: it may be of another vehicle.',
   },
   'batch-column-unknown': {
     kind: 'data',

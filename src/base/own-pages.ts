@@ -18,7 +18,7 @@ const ofVehicles: readonly Heading[] = [
   { called: 'a check of a gauge', heading: /^Gauge check(?: of .+?)?: (?:pass|fail|undecided)\b/i },
   {
     called: 'a page of a batch',
-    heading: /^(?:Surveys|Plans|Quotes, from the mildest aim to the strongest): \d+ jobs?\b/,
+    heading: /^(?:Surveys|Plans|Quotes, least to most over the aims of each): \d+ jobs?\b/,
   },
 ];
 

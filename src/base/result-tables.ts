@@ -56,18 +56,19 @@ const tables: readonly { readonly called: string; readonly columns: string }[] =
   { called: 'a list of materials', columns: 'id material unit quantity per used_by' },
   {
     called: 'the summary of a batch',
-    columns: `job seq command status exit vehicle template n_panels n_panels_read thinnest_um least_budget_um error_code
-      error`,
+    columns: `job seq command status exit vehicle template n_panels n_panels_read thinnest_um least_budget_um
+      n_warnings error_code error`,
   },
   {
     called: 'the summary of a batch',
     columns: `job seq command status exit vehicle template n_panels n_panels_worked least_expected_pct largest_risk_prob
-      time_p50_h time_p80_h error_code error`,
+      time_p50_h time_p80_h n_warnings error_code error`,
   },
   {
     called: 'the summary of a batch',
     columns: `job seq command status exit vehicle template kind aims currency currency_digits least_total_minor
-      most_total_minor least_total most_total least_time_p50_h most_time_p80_h n_exclusions error_code error`,
+      most_total_minor least_total most_total least_time_p50_h most_time_p80_h n_exclusions n_warnings
+      error_code error`,
   },
   {
     called: 'a list of what to buy',

@@ -1,5 +1,6 @@
 /** What a command is: options as data, and a run from what was typed to what is to be written. */
 import type { Diagnostic } from '../base/diagnostics.ts';
+import type { Reading } from '../film/reading.ts';
 import type { Block, DataTable, MachineRecord } from '../report/model.ts';
 import type { LoadedFile } from '../tasks/read/read-request.ts';
 import type { Effective } from '../tasks/settings/setting-origin.ts';
@@ -7,6 +8,8 @@ import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 import { type Format, pageFormats } from './options/output-specs.ts';
 import { commonOptions, type OptionName, type TypedOptions } from './options.ts';
 import type { Surroundings } from './surroundings.ts';
+
+export type FromList = ReadonlyMap<OptionName, string>;
 
 /** The outside world as a command sees it. */
 export type World = {
@@ -28,6 +31,8 @@ export type World = {
   ) => Promise<T>;
   /** The options that nobody typed and the environment gives. */
   readonly fromEnvironment: ReadonlySet<OptionName>;
+  /** Of a job of a batch, what its list says, each with its file and line. */
+  readonly fromList?: FromList;
   /** One command by its name, loaded. */
   readonly command: (name: string) => Promise<Command>;
   /** Every command there is, loaded. */
@@ -52,6 +57,8 @@ export type Answer = {
   readonly color?: Effective<ColourUse>;
   /** For each record, whether its answer is no; exit 1 where all are. */
   readonly answersNo?: readonly boolean[];
+  /** For each record, the readings it is made of; where a batch may run the command. */
+  readonly readings?: () => readonly (readonly Reading[])[];
 };
 
 export type Command = {

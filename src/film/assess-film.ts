@@ -2,7 +2,7 @@
 import { assessPart } from './assess-part.ts';
 import { assessZones } from './assess-zones.ts';
 import { usualBaseline } from './car-baseline.ts';
-import { type CarContext, possibleCut } from './car-context.ts';
+import { type CarContext, leastByFinish, possibleCut } from './car-context.ts';
 import { asMeant, keyingQuestion, keyingSlips, readAgain } from './condition/keying-slips.ts';
 import { mirrorNotes } from './condition/mirror-notes.ts';
 import { gatherCar } from './gathered-car.ts';
@@ -13,6 +13,7 @@ import { overrunNotes } from './overrun-note.ts';
 import { putBackNote } from './put-back-note.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
+import { thickBaselineNote } from './thick-baseline-note.ts';
 
 export function assessFilm(request: SurveyRequest): Survey {
   const { panels: gathered, context } = gatherCar(request);
@@ -30,6 +31,7 @@ export function assessFilm(request: SurveyRequest): Survey {
       context.baseline !== null && baseline?.from === 'panels' ? context.baseline.makers : [],
     spreadPrior: context.prior,
     notes: [
+      ...thickBaselineNote(context.baseline, request.model.conditions),
       ...putBackNote(gathered),
       ...layerNotes(request.readings),
       ...mirrorNotes(panels, request.model.conditions),
@@ -37,7 +39,19 @@ export function assessFilm(request: SurveyRequest): Survey {
   };
 }
 
-function assessPanel(
+const assessPanel = (
+  gathered: GatheredPanel,
+  context: CarContext,
+  request: SurveyRequest,
+): PanelSurvey =>
+  leastByFinish(
+    gathered,
+    context,
+    (one) => assessIn(gathered, one, request),
+    ({ budget }) => budget,
+  );
+
+function assessIn(
   gathered: GatheredPanel,
   context: CarContext,
   request: SurveyRequest,

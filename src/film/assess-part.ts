@@ -4,10 +4,10 @@ import { unreadPanel } from './assess-unread.ts';
 import { type CarContext, standingOut } from './car-context.ts';
 import { byPrecedence, isStatedRepaint, thinFinding } from './condition/condition.ts';
 import { conditionSureness } from './condition/condition-sureness.ts';
-import { filmTests } from './condition/condition-tests.ts';
+import { filmTests, type SideTests } from './condition/condition-tests.ts';
 import type { ZoneCut } from './condition/zones.ts';
 import type { PanelFacts } from './film-model.ts';
-import { type GatheredPanel, isRead } from './gathered-panel.ts';
+import { type GatheredFilm, type GatheredPanel, isRead } from './gathered-panel.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
 import { judgePart, withMeasuredClear } from './judge-part.ts';
 import { allowance } from './limits/allowance.ts';
@@ -70,7 +70,7 @@ export function assessPart(
     condition,
     baseline,
     sureness:
-      condition === 'refinished' && isStatedRepaint(facts)
+      condition === 'refinished' && isKnownRepaint(gathered, judged.tests)
         ? null
         : conditionSureness({ condition, also }, tests, model.conditions.nearRisk),
     also,
@@ -89,3 +89,8 @@ export function assessPart(
   };
   return withOtherSide(request, survey, surveyAdvice(gathered, condition, facts, model));
 }
+
+/** No line decides it: the job says so, or it is the odd zone of its panel under the line of a repaint. */
+const isKnownRepaint = ({ facts, overRest }: GatheredFilm, { refinished }: SideTests): boolean =>
+  isStatedRepaint(facts) ||
+  (overRest !== undefined && refinished.comparisons.every(({ isBeyond }) => !isBeyond));

@@ -9,25 +9,27 @@ import { conditionSureness } from './condition/condition-sureness.ts';
 import { pointTests } from './condition/condition-tests.ts';
 import { mixedFinding } from './condition/mixed-finding.ts';
 import type { Zones } from './condition/zones.ts';
-import { type GatheredPanel, partOfPanel, thicknesses } from './gathered-panel.ts';
+import { type GatheredPanel, thicknesses } from './gathered-panel.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
 import { goneUncertain } from './put-back.ts';
 import type { PanelSurvey, ZoneName, ZoneSurvey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
 import { withOtherSide } from './with-other-side.ts';
+import { zonePart } from './zone-part.ts';
 
 /** Both zones by themselves; the panel shows all of its points, and what the zone that allows least allows. */
 export function assessZones(
   gathered: GatheredPanel,
-  { thinner, thicker, ashmanD, cut }: Zones,
+  parted: Zones,
   context: CarContext,
   request: SurveyRequest,
 ): PanelSurvey {
-  const zoneOf = (zone: ZoneName, points: Zones['thinner']): ZoneSurvey => ({
-    ...assessPart(partOfPanel(gathered, points), context, request),
+  const zoneOf = (zone: ZoneName): ZoneSurvey => ({
+    ...assessPart(zonePart(gathered, parted, zone, context.baseline), context, request),
     zone,
   });
-  const zones = [zoneOf('thinner', thinner), zoneOf('thicker', thicker)] as const;
+  const zones = [zoneOf('thinner'), zoneOf('thicker')] as const;
+  const { ashmanD, cut } = parted;
   const [one, other] = zones;
   const least = other.budget < one.budget ? other : one;
   const findings = byPrecedence([
@@ -53,7 +55,7 @@ export function assessZones(
     condition: findings[0].condition,
     sureness: conditionSureness(
       { condition: findings[0].condition, also: conditions.slice(1) },
-      pointTests({ points: gathered.points, gone }, cut, context.against, request.model),
+      pointTests({ ...gathered, gone }, cut, context.against, request.model),
       request.model.conditions.nearRisk,
     ),
     also: conditions.slice(1),

@@ -1,13 +1,14 @@
 /** What may go from a panel or zone of a car: the budget of its survey, and nothing else of that. */
 import { at } from '../base/at.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import type { CarContext } from './car-context.ts';
+import { type CarContext, leastByFinish } from './car-context.ts';
 import type { GatheredCar } from './gathered-car.ts';
-import { type GatheredPanel, isRead, partOfPanel } from './gathered-panel.ts';
+import { type GatheredPanel, isRead } from './gathered-panel.ts';
 import { judgePart } from './judge-part.ts';
 import { budgetOf } from './limits/allowance.ts';
 import { isZone, type PanelSurvey, type ZoneName } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
+import { zonePart } from './zone-part.ts';
 
 type Grounds = Pick<SurveyRequest, 'model' | 'terms'>;
 
@@ -19,10 +20,24 @@ export function budgetIn(
 ): Micrometres {
   const place = panels.findIndex(({ panel }) => panel.id === part.panel.id);
   const panel = at(panels, place);
+  return leastByFinish(
+    panel,
+    context,
+    (one) => budgetBy(panel, one, part, grounds),
+    (budget) => budget,
+  );
+}
+
+function budgetBy(
+  panel: GatheredPanel,
+  context: CarContext,
+  part: PanelSurvey,
+  grounds: Grounds,
+): Micrometres {
   const zones = context.zones.get(part.panel.id);
   if (zones === undefined) return partBudget(panel, context, grounds);
   const ofZone = (zone: ZoneName): Micrometres =>
-    partBudget(partOfPanel(panel, zones[zone]), context, grounds);
+    partBudget(zonePart(panel, zones, zone, context.baseline), context, grounds);
   return isZone(part)
     ? ofZone(part.zone)
     : micrometres(Math.min(ofZone('thinner'), ofZone('thicker')));

@@ -6,7 +6,7 @@ import type { JudgedAgainst } from './condition/condition-tests.ts';
 import { keyingSlips } from './condition/keying-slips.ts';
 import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
 import { bestCut, splitZones, type ZoneCut, type Zones } from './condition/zones.ts';
-import type { FilmModel } from './film-model.ts';
+import type { FilmModel, Finish } from './film-model.ts';
 import {
   type GatheredFilm,
   type GatheredPanel,
@@ -29,6 +29,8 @@ import {
 
 export type CarContext = {
   readonly baseline: CarBaseline | null;
+  /** By each finish that a panel may have of which nobody knows it; empty where no such panel was read. */
+  readonly byFinish: readonly (CarBaseline | null)[];
   /** What every panel is judged against besides, with what that is uncertain by. */
   readonly against: Omit<JudgedAgainst, 'baseline'>;
   readonly leastVariance: number;
@@ -71,6 +73,9 @@ export function carContext(
   const scatter = { repeatability, step, curvature: model.measurement.curvature };
   return {
     baseline,
+    byFinish: gathered.some((panel) => isRead(panel) && panel.facts.finish === 'unknown')
+      ? MAY_BE.map((finish) => carBaseline(makers, model, finish))
+      : [],
     against: { scatter, zoneSpread },
     leastVariance,
     scatter,
@@ -79,6 +84,29 @@ export function carContext(
     prior: poolPrior(pool, model),
   };
 }
+
+const MAY_BE: readonly Finish[] = ['clear-over-base', 'single-stage-solid'];
+
+/**
+ * A panel of a finish nobody knows is judged by each that it may have, and by the one that allows less: what factories
+ * paint of the thinner one would call it original where it is cut back by the other.
+ */
+export function leastByFinish<Judged>(
+  { facts }: GatheredPanel,
+  context: CarContext,
+  judge: (context: CarContext) => Judged,
+  budgetOf: (judged: Judged) => Micrometres,
+): Judged {
+  const asSaid = judge(context);
+  if (facts.finish !== 'unknown') return asSaid;
+  return context.byFinish
+    .filter((baseline) => !isSameBaseline(baseline, context.baseline))
+    .map((baseline) => judge({ ...context, baseline }))
+    .reduce((least, one) => (budgetOf(one) < budgetOf(least) ? one : least), asSaid);
+}
+
+const isSameBaseline = (one: CarBaseline | null, other: CarBaseline | null): boolean =>
+  one?.other.value === other?.other.value && one?.galvanised.value === other?.galvanised.value;
 
 type Pool = CarContext['pool'];
 
@@ -189,12 +217,13 @@ function poolPrior(pool: Pool, model: FilmModel): SpreadPrior {
 
 /** Conditions that the total film alone decides. */
 export function totalFindings(
-  { panel, facts, points, statistics }: GatheredFilm,
+  { panel, facts, points, otherPoints, statistics, overRest }: GatheredFilm,
   car: CarBaseline | null,
   model: FilmModel,
 ): readonly Finding[] {
   const baseline = baselineFor(car, facts)?.value ?? null;
-  return filmFindings({ panel, facts, ...statistics, points, baseline }, model.conditions);
+  const read = { panel, facts, ...statistics, points, otherPoints, baseline };
+  return filmFindings({ ...read, overRest: overRest ?? null }, model.conditions);
 }
 
 const hasFactoryTotal = (

@@ -168,6 +168,8 @@ export type RecordedRemoval = {
   readonly by?: string;
   /** Visits at which more came off than might go. */
   readonly overruns?: readonly Overrun[];
+  /** Visits at which film came on by as much as paint adds; without a day those that are compared just now. */
+  readonly gains?: readonly { readonly date: string | null; readonly by: Micrometres }[];
   /** The part of it that is gone all over the panel, where patches of test spots lost some; else all of it. */
   readonly allOver?: Pick<RecordedRemoval, 'mean' | 'sd'>;
   /** Test spots of this visit that left colour on the pad which the paint is not known to give. */
@@ -191,6 +193,10 @@ export type PanelFacts = {
   readonly paintedDaysAgo: number | null;
   /** Test spots of other panels that put its clear in doubt, as it has none of its own without colour. */
   readonly colourElsewhere?: readonly string[];
+  /** Test spots on it whose colour on the pad puts the finish of the whole car in doubt. */
+  readonly colourOfCar?: readonly string[];
+  /** Test spots on it that left no colour where a finish without a clear is stated. */
+  readonly clearShownAt?: readonly string[];
 };
 
 export type LimitPolicy = 'standard' | 'strict';

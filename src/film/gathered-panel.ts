@@ -21,7 +21,11 @@ export type GatheredPanel = {
 };
 
 /** One that was read, or a part of it. */
-export type GatheredFilm = GatheredPanel & { readonly statistics: PanelStatistics };
+export type GatheredFilm = GatheredPanel & {
+  readonly statistics: PanelStatistics;
+  /** Of a zone that is none of factory film as the rest of its panel is: by how much it is thicker. */
+  readonly overRest?: Micrometres;
+};
 
 export function gatherPanel(
   panel: Panel,

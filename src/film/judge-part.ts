@@ -57,6 +57,7 @@ export function judgePart(
   const all = { points, median: statistics.median, uncertainty };
   const judged = {
     ...all,
+    otherPoints: gathered.otherPoints,
     film,
     gone: goneUncertain(statistics.mean, facts, model.measurement),
     besideFiller: besideFiller(all, context, model),

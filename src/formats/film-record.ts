@@ -3,7 +3,7 @@
  * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
  * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs. A panel that
  * carries two films lost what the zone lost that lost most. What might go before that work stands beside it, so that
- * a loss beyond it is not forgotten; so do the test spots of the visit, what they took and whether colour came off.
+ * a loss beyond it is not forgotten; so does film that came on by as much as paint adds; so do the test spots of the visit, what they took and whether colour came off.
  */
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
@@ -62,6 +62,7 @@ const visitSchema = z.strictObject({
     z.strictObject({
       panel: identifier,
       ...takenShape,
+      gained_um: z.number().min(0).max(2000).optional(),
       zones: z
         .array(z.strictObject({ zone: z.enum(['thinner', 'thicker']), ...takenShape }))
         .optional(),
@@ -118,7 +119,7 @@ export const filmRecordOf = (file: KnownVisits): FilmRecord => ({
   panels: file.visits.flatMap((visit, i) =>
     visit.panels.map((panel, j) => ({
       panel: panel.panel,
-      taken: { ...mostTaken(panel), ...overrunOf(visit.date, panel) },
+      taken: { ...mostTaken(panel), ...overrunOf(visit.date, panel), ...gainOf(visit.date, panel) },
       path: ['visits', i, 'panels', j],
     })),
   ),
@@ -144,6 +145,15 @@ function mostTaken({ zones = [], ...panel }: FilmRecordVisit['panels'][number]):
   );
   return { mean: micrometres(taken_um), sd: micrometres(taken_sd_um) };
 }
+
+/** By what was painted on; of readings that are compared just now no day is told. */
+const gainOf = (
+  date: string | null,
+  { gained_um }: FilmRecordVisit['panels'][number],
+): Pick<RecordedRemoval, 'gains'> =>
+  gained_um === undefined || gained_um === 0
+    ? {}
+    : { gains: [{ date, by: micrometres(gained_um) }] };
 
 /** Of a panel in zones, what is told of the first that surely lost more than might go from it, else perhaps. */
 function overrunOf(

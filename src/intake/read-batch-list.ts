@@ -36,7 +36,7 @@ export type ListColumns = {
 };
 
 /** `Risk-Pct ` → `risk_pct`. */
-const columnKey = (text: string): string =>
+export const columnKey = (text: string): string =>
   text
     .trim()
     .toLowerCase()

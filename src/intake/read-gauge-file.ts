@@ -11,6 +11,7 @@ import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './byt
 import { tellOwnResult } from './bytes/own-result.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
+import { tellCounts } from './doubts/counts-said.ts';
 import { withoutCutReading } from './doubts/cut-end.ts';
 import { tellFarReadings } from './doubts/far-readings.ts';
 import { tellHiddenRows } from './doubts/hidden-rows.ts';
@@ -36,6 +37,12 @@ import { type IntakeOptions, panelSpelling, unknownRoles } from './intake-option
 import type { Parts, Split } from './parts/section-state.ts';
 import { divideIntoParts } from './parts/sections.ts';
 import { findTable } from './parts/table-start.ts';
+import {
+  namesSeveral,
+  operatorLines,
+  severalInPieces,
+  withOperators,
+} from './readings/operator-lines.ts';
 import { collectTable, createCollector, reservePoints } from './readings/readings.ts';
 import { createNames, pointSpelling } from './readings/same-names.ts';
 import {
@@ -47,7 +54,7 @@ import {
 import { delimiters } from './rows/dialect.ts';
 import { checkClaim } from './statistics/statistics-check.ts';
 import { type SettledTables, settleTables } from './tables/settle-tables.ts';
-import { type ExcludedCell, placeOf } from './tables/table.ts';
+import { type ExcludedCell, type Metadatum, placeOf } from './tables/table.ts';
 
 export type { GaugeFileText } from './bytes/decode.ts';
 export type { IntakeDecisions } from './intake-decisions.ts';
@@ -86,8 +93,11 @@ function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeRead
     decimal: decided.decimal === ',' ? ',' : '.',
     ...(delimiter === undefined ? {} : { delimiter }),
   });
-  return read.value === undefined
-    ? read
+  if (read.value === undefined) return read;
+  const [own, known] = [read.value.decisions, decided].map((one) => operatorLines(one.metadata));
+  const several = severalInPieces(own ?? [], known ?? [], piece.source);
+  return several.length > 0
+    ? refused(...read.diagnostics, ...several)
     : found(
         { ...read.value, decisions: { ...decided, unit: read.value.decisions.unit } },
         read.diagnostics,
@@ -133,7 +143,8 @@ function readGaugeText(
   tellLinesAgainst(outside, parts.tables, findings);
   doubtLinesLikeRows(outside, split.value.context.isPanel, findings);
   if (settled === undefined) return refused(...findings.list());
-  const collected = collect(settled, options, findings, split.value);
+  const people = operatorLines(parts.metadata);
+  const collected = collect(settled, people, { options, findings, split: split.value });
   if (findings.hasErrors()) return refused(...findings.list());
   tellQuietMeans(settled.tables, findings);
   for (const { table, rules } of settled.tables) {
@@ -150,6 +161,13 @@ function readGaugeText(
   );
   const known = { source: split.value.source, metadata: parts.metadata };
   doubtVisits(settled, collected, { ...known, plausible: options.plausible }, findings);
+  if (earlier === undefined)
+    tellCounts(
+      parts.metadata,
+      { ...collected, excluded: [...settled.excluded, ...collected.excluded] },
+      split.value.source,
+      findings,
+    );
   for (const claim of settled.claims) checkClaim(claim, findings, earlier);
   if (findings.hasErrors()) return refused(...findings.list());
   const told = decisionsOf({ encoding, evidence }, split.value, parts, settled);
@@ -166,11 +184,17 @@ type Collected = Pick<GaugeReadings, 'readings' | 'excluded' | 'panelsSeen'> & {
   readonly byTable: readonly (readonly Reading[])[];
 };
 
+type Known = {
+  readonly options: IntakeOptions;
+  readonly findings: Findings;
+  readonly split: Split;
+};
+
+/** `people`: what lines say of who read the rows below. */
 function collect(
   { tables }: SettledTables,
-  options: IntakeOptions,
-  findings: Findings,
-  split: Split,
+  people: readonly Metadatum[],
+  { options, findings, split }: Known,
 ): Collected {
   const own = tables.map(({ table }) => table);
   const panels = panelSpelling(options.panelNames);
@@ -179,15 +203,17 @@ function collect(
     point: pointSpelling(own, findings),
     panel: panels.spell,
   };
-  const severalOperators = own.some(({ layout }) => layout.columns.has('operator'));
+  const severalOperators =
+    namesSeveral(people) || own.some(({ layout }) => layout.columns.has('operator'));
   const collector = createCollector(spelling, severalOperators, findings);
   for (const table of own) reservePoints(table, collector);
-  const { readings, excluded } = collector;
+  const { excluded } = collector;
   const starts = tables.map((table) => {
-    const start = readings.length;
+    const start = collector.readings.length;
     collectTable(table, collector);
     return start;
   });
+  const readings = withOperators(collector.readings, people);
   const byTable =
     tables.length === 1
       ? [readings]

@@ -41,6 +41,7 @@ function valueText(cell: Cell | undefined, column: Column): readonly string[] {
   }
   if (cell.text === '') return [];
   const isNone = cell.text === '–' || cell.text === '-';
+  if (isNone && column.none !== undefined) return column.none === '' ? [] : [column.none];
   return [isNone ? spaced(said, 'none') : spaced(said, cell.text, unit)];
 }
 

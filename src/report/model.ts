@@ -40,6 +40,8 @@ export type Column = {
   readonly title: string;
   /** What it shows, where a single cell is read without the table: `bonnet: thinnest credible …`. */
   readonly said?: string;
+  /** What an empty cell (–) is told as by itself, where "none" would be a figure; nothing leaves it out. */
+  readonly none?: string;
   /** The unit of its cells, where the title does not tell it. */
   readonly unit?: string;
   readonly align: 'left' | 'right';

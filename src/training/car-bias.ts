@@ -7,7 +7,8 @@
  * cases of 100 at three panels, by the sample deviation in 97.) So one panel far off moves b little and, of few,
  * widens its interval. A consensus is off by the same on panel after panel: its mean u_x counts besides, on one degree
  * of freedom less than surveys made it. The interval is b ± t·√(u² + u_x²), with Welch and Satterthwaite's degrees of
- * freedom; z = b/√(σ_pt² + u² + u_x² + u_cal²), u_cal the calibration of both gauges where they are not one.
+ * freedom; z = b/√(σ_pt² + u² + u_x² + u_cal²), u_cal the calibration of both gauges where they are not one
+ * and it may explain b (src/training/panel-score.ts).
  *
  * A bias that no panel shows by itself shows here; one that may as well be none is satisfactory. Needs as many panels as the model says.
  */
@@ -16,7 +17,7 @@ import { ENOUGH_FOR_ALGORITHM_A } from '../base/stats/robust-summary.ts';
 import { mean, median, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { expandedUncertainty, standardUncertainty, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import type { PanelScore, SigmaPt } from './panel-score.ts';
+import { calibrationIn, type PanelScore, type SigmaPt } from './panel-score.ts';
 import type { Reference } from './reference.ts';
 import { type ScoreVerdict, scoreVerdict, zScore } from './scores.ts';
 import type { TrainingModel } from './training-model.ts';
@@ -47,7 +48,9 @@ export function carBias(
     ...(reference.kind === 'consensus' ? { consensus: consensusOf(scores, reference) } : {}),
   });
   const half = expandedUncertainty(bias);
-  const z = zScore(middle, sigmaPt.value, Math.hypot(standardUncertainty(bias), calibration));
+  const own = standardUncertainty(bias);
+  const ofGauges = calibrationIn(middle, calibration, own);
+  const z = zScore(middle, sigmaPt.value, Math.hypot(own, ofGauges));
   return {
     mean: bias.value,
     low: micrometres(middle - half),

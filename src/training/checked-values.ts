@@ -1,6 +1,7 @@
 /** A survey as it is looked through for values that were made up, and how that is told. */
 import type { says } from '../base/sentence.ts';
 import { fUpperTail } from '../base/stats/incomplete-beta.ts';
+import type { VarianceOf } from '../base/stats/pooled-variance.ts';
 import { sampleVariance } from '../base/stats/summary.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import { faceReadings, type GradedSurvey, markedPoints, type ReadPanel } from './graded-survey.ts';
@@ -35,6 +36,24 @@ export const lowerF = (ratio: number, dof: number, ofReference: number): number 
   1 - fUpperTail(ratio, dof, ofReference);
 
 /**
+ * Of values that vary so little, or less, on a panel: by F against the film there as the panels say it together, and against
+ * what the reference’s own points show there, on no more degrees of freedom than they have. The greater counts: panels of
+ * one car may differ in how even they are, and none is expected to scatter more than it shows itself.
+ */
+export function chanceOfSoEven(
+  variance: number,
+  read: ReadPanel,
+  { theirs, trainee }: { readonly theirs: ReferencePanel; readonly trainee: GradedSurvey },
+): number {
+  const dof = read.points.length - 1;
+  // Marks that the reference reads alike are no measure: nobody reads them more even.
+  const against = (film: VarianceOf): number =>
+    film.variance === 0 ? 1 : lowerF(variance / film.variance, dof, film.dof);
+  const there = against(varianceThere(read, theirs, trainee));
+  return theirs.own.dof === 0 ? there : Math.max(there, against(theirs.own));
+}
+
+/**
  * How much the film at the places of a panel varies that were read, by the reference: at marks of both these places, and
  * never more than the panel. Marks that happen to lie on even film are read even by everybody.
  */
@@ -42,7 +61,7 @@ export function varianceThere(
   read: ReadPanel,
   theirs: ReferencePanel,
   trainee: GradedSurvey,
-): { readonly variance: number; readonly dof: number } {
+): VarianceOf {
   const ofPanel = { variance: theirs.spread.sd ** 2, dof: theirs.spread.dof };
   const own = markedPoints(trainee, read.panel.id);
   const shared = read.points.filter(({ point }) => own.has(point) && theirs.marked.has(point));

@@ -1,10 +1,11 @@
 /** What the surveys of a class say together: how it scatters, which panels are hard, who agrees. */
 import { at } from '../base/at.ts';
+import { groupBy } from '../base/group-by.ts';
 import type { RobustSummary } from '../base/stats/algorithm-a.ts';
 import { type GaugeRr, gaugeRr } from '../base/stats/gauge-rr.ts';
 import { exactInterval } from '../base/stats/proportion-interval.ts';
 import { robustSummary } from '../base/stats/robust-summary.ts';
-import { mean } from '../base/stats/summary.ts';
+import { mean, median } from '../base/stats/summary.ts';
 import { sum } from '../base/sum.ts';
 import { micrometres } from '../base/units.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
@@ -29,6 +30,8 @@ export type ClassPanel = {
   readonly robust: RobustSummary | null;
   /** Share of them that are satisfactory on it; null where nobody read it. */
   readonly satisfactory: number | null;
+  /** The share that is usual of those who read it, over the panels that they read: who is off everywhere makes no panel hard. */
+  readonly usual: number | null;
 };
 
 export type ClassGaugeRr = {
@@ -155,18 +158,29 @@ function classPanel(reference: ReferencePanel, graded: readonly Graded[]): Class
     graded.map(({ survey }) => survey),
     id,
   );
-  const verdicts = graded.flatMap(({ grade }) =>
-    grade.scores.filter(({ panel }) => panel.id === id).map(({ verdict }) => verdict),
-  );
+  const readers = graded.filter(({ grade }) => grade.scores.some(({ panel }) => panel.id === id));
+  const shares = [...satisfactoryBy(readers)];
   return {
     reference,
     count: means.length,
     robust: means.length < 2 ? null : robustSummary(means),
-    satisfactory:
-      verdicts.length === 0
-        ? null
-        : verdicts.filter((one) => one === 'satisfactory').length / verdicts.length,
+    satisfactory: shares.find(([panel]) => panel === id)?.[1] ?? null,
+    usual: shares.length === 0 ? null : median(shares.map(([, share]) => share)),
   };
+}
+
+/** By the id of the panel, the share of those who read it that are satisfactory on it. */
+function satisfactoryBy(graded: readonly Graded[]): ReadonlyMap<string, number> {
+  const scores = groupBy(
+    graded.flatMap(({ grade }) => grade.scores),
+    ({ panel }) => panel.id,
+  );
+  return new Map(
+    [...scores].map(([id, some]) => [
+      id,
+      some.filter(({ verdict }) => verdict === 'satisfactory').length / some.length,
+    ]),
+  );
 }
 
 const rrOfClass = (surveys: readonly GradedSurvey[], reference: Reference): ClassGaugeRr | null =>

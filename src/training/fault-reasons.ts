@@ -2,10 +2,11 @@
 import { counted } from '../base/counted.ts';
 import { figure, shown } from '../base/rounding.ts';
 import { bare, says, um } from '../base/sentence.ts';
+import type { PanelPoint } from '../film/panel-points.ts';
 import type { Reading } from '../film/reading.ts';
 import type { Panel } from '../film/template/template.ts';
 import type { CarBias } from './car-bias.ts';
-import { type Found, repairsInvented } from './found.ts';
+import { type Found, type LowSpotPanel, pointAsLow, repairsInvented } from './found.ts';
 import type { GaugeDrift } from './gauge-drift.ts';
 import { faceReadings, type GradedSurvey, type ReadPanel, readPanel } from './graded-survey.ts';
 import type { Judged } from './mark.ts';
@@ -195,16 +196,23 @@ function repairReasons(all: FaultsOf): readonly Reason[] {
   ];
 }
 
-const lowSpotReasons = ({ trainee, judged, explained }: FaultsOf): readonly Reason[] =>
+const lowSpotReasons = ({ trainee, reference, judged, explained }: FaultsOf): readonly Reason[] =>
   readMissed(judged.lowSpots, trainee)
     .filter(({ panel }) => !explained.has(panel.id))
-    .map(({ panel, lowSpot: { thickness, point }, read }) =>
-      reason(
+    .map(({ read, ...panel }) => {
+      const elsewhere = pointAsLow(panel, read, reference);
+      return reason(
         'low-spot-missed',
-        says`${panel.name}: the low spot (${um(thickness)} at point ${point}) was not found, your lowest reading is ${um(read.statistics.min)}: feel and look for sanded places, read closer points there`,
-        { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
-      ),
-    );
+        elsewhere === undefined ? spotMissed(panel, read) : spotElsewhere(panel, elsewhere),
+        { panels: [panel.panel.id], at: faceReadings(trainee, panel.panel.id)[0] },
+      );
+    });
+
+const spotMissed = ({ panel, lowSpot: { thickness, point } }: LowSpotPanel, read: ReadPanel) =>
+  says`${panel.name}: the low spot (${um(thickness)} at point ${point}) was not found, your lowest reading is ${um(read.statistics.min)}: feel and look for sanded places, read closer points there`;
+
+const spotElsewhere = ({ panel, lowSpot }: LowSpotPanel, own: PanelPoint) =>
+  says`${panel.name}: the low spot (${um(lowSpot.thickness)} at point ${lowSpot.point}) was read under another number, your point ${own.point} (${um(own.thickness)}): whoever works by the sheet looks for it in the wrong place; number points as the marks on the panel are`;
 
 /** Of what was missed, the panels that were read at all; the others are told as unread. */
 const readMissed = <Wanted extends ReferencePanel>(

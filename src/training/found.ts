@@ -10,6 +10,7 @@
 
 import { wilsonInterval } from '../base/stats/proportion-interval.ts';
 import { repeatabilityLimit } from '../base/stats/repeatability-limit.ts';
+import type { PanelPoint } from '../film/panel-points.ts';
 import {
   type GradedSurvey,
   isRepaired,
@@ -81,16 +82,25 @@ function counted<Wanted extends ReferencePanel>(
 const hasMarks = ({ panel, lowSpot, marked }: LowSpotPanel, trainee: GradedSurvey): boolean =>
   marked.has(lowSpot.point) && markedPoints(trainee, panel.id).size > 0;
 
-function isSpotFound(
-  { panel, lowSpot, median, marked }: LowSpotPanel,
-  trainee: GradedSurvey,
-  reference: Reference,
-): boolean {
+function isSpotFound(wanted: LowSpotPanel, trainee: GradedSurvey, reference: Reference): boolean {
+  const { panel, lowSpot, marked } = wanted;
   const read = readPanel(trainee, panel.id);
   if (read === undefined) return false;
-  const nearer = (lowSpot.thickness + median) / 2;
-  const repeated = lowSpot.thickness + repeatabilityLimit(reference.repeatability);
   const atMark = marked.has(lowSpot.point) && markedPoints(trainee, panel.id).has(lowSpot.point);
   const looked = atMark ? read.points.filter(({ point }) => point === lowSpot.point) : read.points;
-  return looked.some(({ thickness }) => thickness <= Math.max(nearer, repeated));
+  return pointAsLow(wanted, { points: looked }, reference) !== undefined;
 }
+
+/** The lowest of the points that read as low as the spot. */
+export const pointAsLow = (
+  { lowSpot, median }: LowSpotPanel,
+  { points }: Pick<ReadPanel, 'points'>,
+  { repeatability }: Pick<Reference, 'repeatability'>,
+): PanelPoint | undefined =>
+  points
+    .filter(({ thickness }) => {
+      const nearer = (lowSpot.thickness + median) / 2;
+      const repeated = lowSpot.thickness + repeatabilityLimit(repeatability);
+      return thickness <= Math.max(nearer, repeated);
+    })
+    .sort((one, other) => one.thickness - other.thickness)[0];

@@ -18,12 +18,13 @@ import { madeUpValues } from './made-up-values.ts';
 import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts';
 import { patternOf } from './marks-pattern.ts';
 import { overallVerdict, type VerdictGround } from './overall-verdict.ts';
-import { type PanelScore, type Scoring, scorePanel } from './panel-score.ts';
+import { calibrationsOf, type PanelScore, type Scoring, scorePanel } from './panel-score.ts';
 import { isSlip, type Reason } from './reasons.ts';
 import type { ScoreVerdict } from './scores.ts';
 import { stepChanges } from './step-changes.ts';
 import { swappedPanels } from './swapped-panels.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
+import { turnedPoints, turnedReasons } from './turned-points.ts';
 import { asFarAsRead, mostOf, type VoidPanel, voidPanels } from './void-panels.ts';
 
 export type Grade = Judged & {
@@ -65,17 +66,19 @@ export function gradeTrainee(request: GradeRequest): Grade {
   const repeatsAlike = alikeRepeats(trainee, model);
   const ofHand = repeatsAlike === null ? keyed.points : null;
   const judged = judgedBy(trainee, scores, ofHand, request);
+  const turned = turnedPoints(request, keyed.panels);
   const madeUp = madeUpValues(trainee, reference, { slips: model.slips, keyed: keyed.panels });
   const blunders = [
     ...keyed.reasons,
-    ...swapsThatExplain(request, madeUp.proved, keyed),
+    ...turnedReasons(turned, trainee),
+    ...swapsThatExplain({ ...request, trainee: turned.turnedBack }, madeUp.proved, keyed),
     ...stepChanges(trainee, { ...model.slips, keyed: keyed.points }),
     ...madeUp.told,
     ...fromClass,
   ];
   const voided = voidPanels(trainee, blunders, madeUp.proved);
   const marked = { ...marking, ...model.scores };
-  const ifSound = markOf(judged, marked);
+  const ifSound = markOf(judgedBy(turned.turnedBack, scores, ofHand, request), marked);
   const mark =
     voided.length === 0
       ? ifSound
@@ -176,11 +179,10 @@ function soundScores(
 
 /** Of both gauges, where they are not one: the largest over the panels. */
 function calibrationOf({ trainee, reference, gauges }: Scoring): number {
-  if (gauges.same) return 0;
-  return readPanels(trainee).reduce((most, { panel, film }) => {
-    const theirs = reference.panels.get(panel.id);
+  return readPanels(trainee).reduce((most, read) => {
+    const theirs = reference.panels.get(read.panel.id);
     return theirs === undefined
       ? most
-      : Math.max(most, Math.hypot(film.calibration, theirs.calibration));
+      : Math.max(most, Math.hypot(...calibrationsOf(read, theirs, gauges)));
   }, 0);
 }

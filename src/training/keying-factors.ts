@@ -68,12 +68,13 @@ export function keyingFactors(
     const panel = reference.panels.get(reading.panel);
     return panel === undefined ? [] : [{ reading, panel }];
   });
-  const slipped = compared.flatMap(({ reading, panel }): readonly Slipped[] => {
+  const one = compared.flatMap(({ reading, panel }): readonly Slipped[] => {
     const slip = slipOf(reading, panel, likeness);
     return slip === undefined ? [] : [{ reading, panel, slip }];
   });
   const whole = (alike: readonly Slipped[]): boolean =>
     alike.length >= wholeSurvey * compared.length;
+  const slipped = [...one, ...alikeBesides(compared, one, whole)];
   const bySlip = [...groupBy(slipped, ({ slip }) => slip).values()];
   return {
     reasons: bySlip.flatMap((alike) =>
@@ -86,6 +87,25 @@ export function keyingFactors(
     allPoints: pointsOf(slipped),
     panels: new Set(slipped.map(({ panel }) => panel.panel.id)),
   };
+}
+
+/** In a survey that is in another unit as a whole, a low spot is too, though it is like no part of its panel. */
+function alikeBesides(
+  compared: readonly Omit<Slipped, 'slip'>[],
+  slipped: readonly Slipped[],
+  isWhole: (alike: readonly Slipped[]) => boolean,
+): readonly Slipped[] {
+  const slip = [...groupBy(slipped, (one) => one.slip)].find(([, alike]) => isWhole(alike))?.[0];
+  if (slip === undefined) return [];
+  const told = new Set(slipped.map(({ reading }) => reading));
+  const awayFrom = (value: number, film: number): number => Math.abs(Math.log(value / film));
+  return compared
+    .filter(({ reading }) => !told.has(reading) && reading.thickness > 0)
+    .filter(
+      ({ reading: { thickness }, panel: { median } }) =>
+        awayFrom(thickness, median * slip.factor) < awayFrom(thickness, median),
+    )
+    .map((other) => ({ ...other, slip }));
 }
 
 const pointsOf = (slipped: readonly Slipped[]): ReadonlySet<string> =>

@@ -6,19 +6,17 @@
  *
  * - all points of a panel alike: λ = Σ (δ/(σ√(2π)))ⁿ⁻¹/√n
  * - the values of another panel again, in order: λ = Σ over pairs (δ/(2σ√π))ⁿ
- * - values that only rise or only fall: λ = Σ 2/n! (panels whose reference does so at its marks left out)
+ * - values that only rise or only fall: λ = Σ 2/n!, or the share of the others that do so (panels whose reference may do so left out)
  * - too regular, on panels of which nothing is told yet: src/training/too-regular.ts
  */
 
-import { at } from '../base/at.ts';
 import { counted } from '../base/counted.ts';
 import { says, um } from '../base/sentence.ts';
 import { regularisedLowerGamma } from '../base/stats/gamma.ts';
 import { sum } from '../base/sum.ts';
-import type { PanelPoint } from '../film/panel-points.ts';
 import {
   type Checked,
-  lowerF,
+  chanceOfSoEven,
   type MadeUp,
   toldOf,
   valuesOf,
@@ -33,8 +31,9 @@ import {
 } from './graded-survey.ts';
 import { type Reason, reason } from './reasons.ts';
 import type { Reference } from './reference.ts';
-import { evenPanels, tooRegular } from './too-regular.ts';
+import { chanceTogether, evenPanels, tooRegular } from './too-regular.ts';
 import type { TrainingModel } from './training-model.ts';
+import { isInOrder } from './values-in-order.ts';
 
 /** Two values always rise or fall. */
 const LEAST_POINTS = 3;
@@ -86,11 +85,13 @@ const isAlike = (values: readonly number[]): boolean => new Set(values).size ===
 const atLeast = (count: number, expected: number): number =>
   count === 0 ? 1 : regularisedLowerGamma(count, expected);
 
-/** How much film varies where a panel was read; on a panel that the reference has not, as on the car. */
+/** How much film varies where a panel was read, no more than it shows itself; on a panel that the reference has not, as on the car. */
 function filmThere(read: ReadPanel, { film, reference, trainee }: Checked): number {
   const theirs = reference.panels.get(read.panel.id);
   if (theirs === undefined) return film;
-  return Math.min(film, Math.sqrt(varianceThere(read, theirs, trainee).variance));
+  const { variance } = varianceThere(read, theirs, trainee);
+  const own = theirs.own.dof === 0 ? variance : theirs.own.variance;
+  return Math.min(film, Math.sqrt(Math.min(variance, own)));
 }
 
 function valuesAlike(checked: Checked): readonly MadeUp[] {
@@ -143,16 +144,16 @@ function valuesRepeated(checked: Checked): readonly MadeUp[] {
   ];
 }
 
+/** A panel that the reference, or half of the others, have so is left out; of the others, as often as they have it so. */
 function valuesInOrder(checked: Checked): readonly MadeUp[] {
-  const { reference, slips } = checked;
-  const panels = checked.panels.filter(
-    ({ panel }) => !isInOrder(reference.panels.get(panel.id)?.points ?? []),
+  const { slips } = checked;
+  const shared = checked.panels.map((read) => ({ read, share: shareInOrder(read, checked) }));
+  const panels = shared.filter(({ share }) => share < 1 / 2);
+  const found = panels.map(({ read }) => read).filter(({ points }) => isInOrder(points));
+  const expected = panels.map(({ read, share }) =>
+    Math.max(2 / factorial(read.points.length), share),
   );
-  const found = panels.filter(({ points }) => isInOrder(points));
-  const chance = atLeast(
-    found.length,
-    sum(panels.map(({ points }) => 2 / factorial(points.length))),
-  );
+  const chance = atLeast(found.length, sum(expected));
   if (chance >= slips.falseAlarm) return [];
   return [
     madeUp(
@@ -166,26 +167,35 @@ function valuesInOrder(checked: Checked): readonly MadeUp[] {
   ];
 }
 
+/** Of the other surveys that the reference is made of, those whose values of the panel only rise or only fall. */
+function shareInOrder(read: ReadPanel, { reference }: Checked): number {
+  const theirs = reference.panels.get(read.panel.id);
+  if (theirs === undefined) return 0;
+  const { count, of } = theirs.inOrder;
+  if (reference.kind === 'expert') return count / of;
+  return (count - (isInOrder(read.points) ? 1 : 0)) / Math.max(1, of - 1);
+}
+
 const madeUp = (chance: number, ...told: Parameters<typeof toldOf>): MadeUp => ({
   chance,
   panels: told[1].map(({ panel }) => panel.id),
   told: toldOf(...told),
 });
 
-/** Each value above the one before, or each under it. */
-function isInOrder(points: readonly PanelPoint[]): boolean {
-  const steps = points.slice(1).map(({ thickness }, k) => thickness - at(points, k).thickness);
-  return points.length > 1 && (steps.every((step) => step > 0) || steps.every((step) => step < 0));
-}
-
 const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));
 
 /** Said where values that scatter by a share of the film only would not be told: of these nobody knows. */
 function tooFewToTell(checked: Checked): readonly Reason[] {
-  const { reference, slips, trainee } = checked;
-  const dof = sum(evenPanels(checked).map((one) => one.dof));
+  const { slips, trainee } = checked;
   const seen =
-    dof > 0 && lowerF(slips.madeUpSpread ** 2, dof, reference.film.dof) < slips.falseAlarm;
+    chanceTogether(
+      evenPanels(checked).map(({ read, theirs }) => ({
+        chance: chanceOfSoEven(slips.madeUpSpread ** 2 * theirs.own.variance, read, {
+          theirs,
+          trainee,
+        }),
+      })),
+    ) < slips.falseAlarm;
   if (seen) return [];
   const points = sum(readPanels(trainee).map((panel) => panel.points.length));
   return [

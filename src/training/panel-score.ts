@@ -22,13 +22,33 @@ import type { TrainingModel } from './training-model.ts';
 /** The standard deviation that scores are measured by, and where it is from. */
 export type SigmaPt = { readonly value: Micrometres; readonly from: 'stated' | 'class' };
 
+/** Coverage factor of an expanded uncertainty of about 95 %. */
+const COVERAGE_FACTOR = 2;
+
 /** What is known of the gauges of both sides. */
 export type Gauges = {
   /** One gauge took both: its calibration cancels in the difference. */
   readonly same: boolean;
   /** A gauge file states what each is uncertain by. */
   readonly stated: boolean;
+  /** The trainee’s was checked, and that of the reference never: that one widens nothing. */
+  readonly onlyOwn?: boolean;
 };
+
+/** Standard uncertainties by the calibration of the trainee’s gauge, and of the reference’s. */
+export const calibrationsOf = (
+  { film }: Pick<ReadPanel, 'film'>,
+  { calibration }: Pick<ReferencePanel, 'calibration'>,
+  { same, onlyOwn = false }: Gauges,
+): readonly [own: number, ofReference: number] =>
+  same ? [0, 0] : [film.calibration, onlyOwn ? 0 : calibration];
+
+/**
+ * The calibration as far as it widens a score: a difference that it cannot explain, with all else that is uncertain (within
+ * 2·√(u_cal² + u²)), is scored as if there were no doubt about the gauge.
+ */
+export const calibrationIn = (difference: number, calibration: number, besides: number): number =>
+  Math.abs(difference) <= COVERAGE_FACTOR * Math.hypot(calibration, besides) ? calibration : 0;
 
 export type PanelScore = {
   readonly panel: Panel;
@@ -44,9 +64,6 @@ export type PanelScore = {
   readonly en: number | null;
   readonly verdict: ScoreVerdict;
 };
-
-/** Coverage factor of an expanded uncertainty of about 95 %. */
-const COVERAGE_FACTOR = 2;
 
 export type Comparison = {
   readonly difference: number;
@@ -125,10 +142,12 @@ export function scorePanel(
   const comparison = compared(read, panel, { trainee, reference }, model.sharedMarks);
   const { difference, shared, ofReference } = comparison;
   const ofOwn = shared === 0 && keyed.size > 0 ? ofOwnAlone(read) : comparison.ofOwn;
-  const [ofOwnGauge, ofReferenceGauge] = gauges.same
-    ? [0, 0]
-    : [read.film.calibration, panel.calibration];
-  const calibration = Math.hypot(ofOwnGauge, ofReferenceGauge);
+  const [ofOwnGauge, ofReferenceGauge] = calibrationsOf(read, panel, gauges);
+  const calibration = calibrationIn(
+    difference,
+    Math.hypot(ofOwnGauge, ofReferenceGauge),
+    beyondSigma(comparison, 0, sigmaPt),
+  );
   const uncertainty = beyondSigma(comparison, calibration, sigmaPt);
   const plain = shared > 0 && uncertainty <= model.plainUpTo * sigmaPt.value;
   const z = zScore(difference, sigmaPt.value, plain ? 0 : uncertainty);

@@ -18,6 +18,7 @@ export type BlunderCode =
   | 'decimal-slip'
   | 'sides-swapped'
   | 'panels-swapped'
+  | 'points-turned'
   | 'values-alike'
   | 'values-repeated'
   | 'values-in-order'
@@ -45,6 +46,7 @@ const SLIPS: readonly ReasonCode[] = [
   'decimal-slip',
   'sides-swapped',
   'panels-swapped',
+  'points-turned',
 ];
 
 /** A slip of the pen, which explains how far off its panels are. */

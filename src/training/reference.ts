@@ -7,7 +7,7 @@
  */
 
 import { groupBy, type OneOrMore } from '../base/group-by.ts';
-import { pooledVarianceOf } from '../base/stats/pooled-variance.ts';
+import { pooledVarianceOf, type VarianceOf } from '../base/stats/pooled-variance.ts';
 import { robustSummary } from '../base/stats/robust-summary.ts';
 import { median } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
@@ -27,6 +27,7 @@ import {
   readPanels,
 } from './graded-survey.ts';
 import type { TrainingModel } from './training-model.ts';
+import { isInOrder, mayBeInOrder } from './values-in-order.ts';
 
 export type LowSpot = { readonly point: string; readonly thickness: Micrometres };
 
@@ -39,6 +40,10 @@ export type ReferencePanel = {
   readonly calibration: Micrometres;
   /** How much film varies over the panel. */
   readonly spread: Spread;
+  /** The same as it was read, by its own points alone: of a consensus the middle of its surveys, on the degrees of one. */
+  readonly own: VarianceOf;
+  /** Surveys whose values of it only rise or only fall; those of an expert as near as repeats tell. */
+  readonly inOrder: { readonly count: number; readonly of: number };
   /** Points there are to read. */
   readonly count: number;
   readonly condition: Condition;
@@ -100,6 +105,8 @@ function expertPanel(read: ReadPanel, expert: GradedSurvey): ReferencePanel {
     uncertainty: spread.sd / Math.sqrt(points.length),
     calibration: read.film.calibration,
     spread,
+    own: ownVariance(read),
+    inOrder: { count: mayBeInOrder(points, expert.repeatability) ? 1 : 0, of: 1 },
     count: points.length,
     condition: conditionWord(read),
     repaired: isRepaired(read),
@@ -109,6 +116,9 @@ function expertPanel(read: ReadPanel, expert: GradedSurvey): ReferencePanel {
     marked: markedPoints(expert, panel.id),
   };
 }
+
+const ownVariance = ({ points }: ReadPanel): VarianceOf =>
+  pooledVarianceOf([points.map(({ thickness }) => thickness)]) ?? { variance: 0, dof: 0 };
 
 /**
  * The lowest of the points that stand out low, read under the floor of the total or make a thinner zone of their own; on
@@ -162,6 +172,11 @@ function consensusPanel(reads: OneOrMore<ReadPanel>): ReferencePanel {
       sd: micrometres(median(reads.map((read) => betweenPoints(read).sd))),
       dof: median(reads.map((read) => betweenPoints(read).dof)),
     },
+    own: {
+      variance: median(reads.map((read) => ownVariance(read).variance)),
+      dof: median(reads.map((read) => ownVariance(read).dof)),
+    },
+    inOrder: { count: reads.filter(({ points }) => isInOrder(points)).length, of: reads.length },
     count: Math.round(median(reads.map(({ points }) => points.length))),
     condition: mostCommon(reads.map(conditionWord)),
     repaired: most(isRepaired),

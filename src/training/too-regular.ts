@@ -1,18 +1,23 @@
 /**
- * Values that scatter less than film does: the variance between points against that of the reference, by F, on panels of
- * even film. All of them together; and by how many of them read more even than theirs in the reference (their F has a
- * chance under that of an even panel, counted by the binomial law): who makes up half of a survey is seen by the second.
+ * Values that scatter less than film does, on panels of even film: of each the chance of so small a variance between points
+ * beside the reference (src/training/checked-values.ts). All of them together, by Fisher’s −2·Σ ln of these chances (χ² on
+ * two degrees of freedom a panel); and by how many have one under that of an even panel, counted by the binomial law: who
+ * makes up half of a survey is seen by the second.
  */
 import { says, um } from '../base/sentence.ts';
+import { regularisedUpperGamma } from '../base/stats/gamma.ts';
 import { binomialUpperTail } from '../base/stats/incomplete-beta.ts';
 import { pooledVariance, type VarianceOf } from '../base/stats/pooled-variance.ts';
 import { sampleVariance } from '../base/stats/summary.ts';
-import { type Checked, lowerF, type MadeUp, valuesOf, varianceThere } from './checked-values.ts';
+import { sum } from '../base/sum.ts';
+import { type Checked, chanceOfSoEven, type MadeUp, valuesOf } from './checked-values.ts';
 import { faceReadings, type ReadPanel, readPanels } from './graded-survey.ts';
 import { together as named, reason } from './reasons.ts';
+import type { ReferencePanel } from './reference.ts';
 
 type EvenPanel = {
   readonly read: ReadPanel;
+  readonly theirs: ReferencePanel;
   readonly dof: number;
   readonly variance: number;
   /** Of so even a panel, or one more so. */
@@ -24,10 +29,9 @@ export const evenPanels = ({ panels, reference, trainee }: Checked): readonly Ev
     const theirs = reference.panels.get(read.panel.id);
     if (theirs?.even !== true) return [];
     const [dof, variance] = [read.points.length - 1, sampleVariance(valuesOf(read))];
-    const there = varianceThere(read, theirs, trainee);
-    // Marks that the reference reads alike are no measure: nobody reads them more even.
-    const chance = there.variance === 0 ? 1 : lowerF(variance / there.variance, dof, there.dof);
-    return [{ read, dof, variance, chance }];
+    return [
+      { read, theirs, dof, variance, chance: chanceOfSoEven(variance, read, { theirs, trainee }) },
+    ];
   });
 
 export function tooRegular(checked: Checked): readonly MadeUp[] {
@@ -37,11 +41,11 @@ export function tooRegular(checked: Checked): readonly MadeUp[] {
   const flat = even.filter(({ chance }) => chance < evenPanel);
   const rest = even.filter((one) => !flat.includes(one));
   const [together, counted] = [
-    chanceTogether(even, checked),
+    chanceTogether(even),
     binomialUpperTail(flat.length, even.length, evenPanel),
   ];
   // Who made up some panels and read the others is told of those.
-  const isPart = rest.length > 0 && chanceTogether(rest, checked) >= falseAlarm;
+  const isPart = rest.length > 0 && chanceTogether(rest) >= falseAlarm;
   if (isPart && counted < falseAlarm) {
     return [onSome(flat, even, checked, Math.min(together, counted))];
   }
@@ -49,11 +53,14 @@ export function tooRegular(checked: Checked): readonly MadeUp[] {
 }
 
 /** One panel at the least. */
-const pooled = (panels: readonly EvenPanel[]): VarianceOf => pooledVariance(panels) as VarianceOf;
+const pooled = (panels: readonly VarianceOf[]): number =>
+  (pooledVariance(panels) as VarianceOf).variance;
 
-function chanceTogether(panels: readonly EvenPanel[], { reference: { film } }: Checked): number {
-  const { variance, dof } = pooled(panels);
-  return lowerF(variance / film.variance, dof, film.dof);
+/** No chance is under the least that a number can be told from none by. */
+export function chanceTogether(panels: readonly Pick<EvenPanel, 'chance'>[]): number {
+  if (panels.length === 0) return 1;
+  const statistic = -2 * sum(panels.map(({ chance }) => Math.log(Math.max(chance, 1e-15))));
+  return regularisedUpperGamma(panels.length, statistic / 2);
 }
 
 const onAll = (even: readonly EvenPanel[], checked: Checked, chance: number): MadeUp => ({
@@ -76,15 +83,18 @@ function onSome(
 
 const regular = (
   panels: readonly EvenPanel[],
-  { trainee, film }: Checked,
+  { trainee, reference }: Checked,
   where: string,
   about: readonly string[],
-) =>
-  reason(
+) => {
+  const whose = reference.kind === 'expert' ? 'those of the reference' : 'those of the class';
+  const theirs = Math.sqrt(pooled(panels.map((one) => one.theirs.own)));
+  return reason(
     'too-regular',
-    says`your points ${where} differ by ${um(Math.sqrt(pooled(panels).variance), 2)} (SD), on this car film varies by ${um(film)}: too regular to be true; spread the points over the panel, and write each reading as it comes`,
+    says`your points ${where} differ by ${um(Math.sqrt(pooled(panels)), 2)} (SD), ${whose} there by ${um(theirs)}: too regular to be true; spread the points over the panel, and write each reading as it comes`,
     {
       panels: about,
       at: panels.flatMap(({ read }) => faceReadings(trainee, read.panel.id))[0],
     },
   );
+};

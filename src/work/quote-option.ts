@@ -168,7 +168,7 @@ export function marginal(
   from: Pick<QuoteOption, 'expected' | 'spent' | 'priced'>,
   to: Pick<QuoteOption, 'expected' | 'spent' | 'priced'>,
 ): Marginal | null {
-  const percent = 100 * (to.expected - from.expected);
+  const percent = percentOf(to) - percentOf(from);
   if (percent < SAME_PERCENT || from.spent === null || to.spent === null) return null;
   const price =
     from.priced === null || to.priced === null
@@ -177,6 +177,12 @@ export function marginal(
   return { film: micrometres((to.spent - from.spent) / percent), price };
 }
 
-/** To the nearest minor unit; the per cents are counted in hundredths of one. */
+/** Parts of a per cent, as a record shows it: whoever divides its figures gets the same. */
+const PARTS = 1_000_000;
+
+const percentOf = ({ expected }: Pick<QuoteOption, 'expected'>): number =>
+  Math.round(PARTS * 100 * expected) / PARTS;
+
+/** To the nearest minor unit. */
 const perPercent = (price: Minor, percent: number): Minor =>
-  divided(100n * price, BigInt(Math.round(100 * percent)), 'half-up');
+  divided(BigInt(PARTS) * price, BigInt(Math.round(PARTS * percent)), 'half-up');

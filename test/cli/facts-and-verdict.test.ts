@@ -47,7 +47,12 @@ describe('what a fact of the job makes of a panel', () => {
     ['roof', 'leave', 'finish', 'nothing may go: a matte finish is never polished'],
     ['wing-front-left', 'leave', 'fresh-paint', 'nothing may go: painted 30 days ago, under 90'],
     ['door-rear-left', 'leave', 'covered', 'nothing may go: covered by film, wrap or coating'],
-    ['quarter-right', 'refinish', 'clear-coat-failure', 'clear coat failure: no polishing, refinish'],
+    [
+      'quarter-right',
+      'refinish',
+      'clear-coat-failure',
+      'clear coat failure: no polishing, refinish',
+    ],
     ['wing-front-right', 'leave', 'life', 'µm that may go would clear'],
     ['boot', 'leave', 'clear', 'nothing may go: clear on the thinnest 5 % by the clear stated'],
     [

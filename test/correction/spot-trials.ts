@@ -28,6 +28,7 @@ export const trial = (id: string, rest: Partial<SpotTrial> = {}): SpotTrial => (
   combination: combination(id),
   sets: 2,
   marks: [],
+  gained: [],
   defect: defect('swirl-marks', 3),
   cleared: null,
   haze: null,

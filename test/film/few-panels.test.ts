@@ -3,9 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import { factoryFilm } from '../../src/film/factory-film.ts';
-import type { Finish } from '../../src/film/film-model.ts';
+import type { Finish, StatedLayer } from '../../src/film/film-model.ts';
+import type { Reading } from '../../src/film/reading.ts';
+import type { Survey } from '../../src/film/survey.ts';
 import { filmModel } from '../../src/formats/models.ts';
-import { fiveAround, panelOf, plainPanel, surveyOf } from './car-builder.ts';
+import { fiveAround, onFace, panelOf, plainPanel, reading, surveyOf } from './car-builder.ts';
 
 const read = (films: readonly number[]) =>
   surveyOf({
@@ -119,5 +121,76 @@ describe('what factories paint', () => {
     expect(of('matte')).toBe(of('clear-over-base'));
     expect(of('lacquer')).toBe(of('single-stage-metallic'));
     expect(of('lacquer')).not.toBe(of('matte'));
+  });
+});
+
+describe('who speaks for the others', () => {
+  const beside = (third: readonly Reading[]) =>
+    surveyOf({
+      panels: ['a', 'b', 'c'].map((id) => plainPanel(id)),
+      readings: [...fiveAround('a', 118), ...fiveAround('b', 104), ...third],
+    });
+  const budgets = (survey: Survey) => ['a', 'b'].map((id) => panelOf(survey, id).budget);
+  const two = budgets(beside([]));
+  it('is no panel with one point: it frees no film of the two beside it', () => {
+    const [first = 0, second = 0] = two;
+    for (const [i, budget] of budgets(beside(onFace('c', 104))).entries()) {
+      expect(budget).toBeLessThan((i === 0 ? first : second) + 0.1);
+    }
+    expect(beside(onFace('c', 104)).baselineMakers).toEqual([]);
+  });
+  it('is no panel with filler under a point, on its face or off it', () => {
+    const shut = reading('c', '4', 640, { place: 'shut' });
+    for (const third of [onFace('c', 104, 105, 640), [...onFace('c', 104, 105, 103), shut]]) {
+      expect(beside(third).baselineMakers).toEqual([]);
+      expect(beside(third).baseline).toBe(112);
+    }
+    expect(beside(onFace('c', 104, 105, 103)).baselineMakers).toHaveLength(3);
+  });
+  it('is none of a respray that most panels carry: the others read as factories paint', () => {
+    for (const films of [
+      [165, 165, 118],
+      [165, 165, 165, 118, 118],
+    ]) {
+      const survey = read(films);
+      expect(survey.baseline).toBe(112);
+      expect(survey.panels.map(({ condition }) => condition)).toEqual(
+        films.map((film) => (film === 165 ? 'refinished' : 'original')),
+      );
+    }
+  });
+  it('is fewer than three that agree where one is cut back to them: all are held to factories', () => {
+    expect(read([118, 118, 100]).baselineMakers).toEqual([]);
+    expect(read([118, 118, 118, 100]).baselineMakers).toHaveLength(4);
+  });
+  it('is a thick car whose panels agree, with a word that it reads far over what factories paint', () => {
+    const survey = read([182, 182, 182]);
+    expect(survey.baseline).toBe(182);
+    const note = survey.notes.find(({ code }) => code === 'thick-baseline');
+    expect(note?.text).toContain('112.0 µm');
+    expect(read([150, 150, 150]).notes).toEqual([]);
+  });
+});
+
+describe('a finish that nobody knows', () => {
+  const budgetsOf = (finish: Finish, films: readonly number[], clear: StatedLayer | null = null) =>
+    surveyOf({
+      panels: films.map((_, i) => plainPanel(`p${i}`)),
+      readings: films.flatMap((film, i) => fiveAround(`p${i}`, film)),
+      facts: { finish, clear },
+    }).panels.map(({ budget }) => budget);
+  const stated = { mean: micrometres(45), sd: micrometres(3), of: 'car' } as const;
+  it('allows no more than either that it may be, panel by panel', () => {
+    for (const clear of [null, stated]) {
+      for (const films of [[104], [112], [96], [118, 104], [125, 99], [104, 104, 104]]) {
+        const either = (['clear-over-base', 'single-stage-solid'] as const).map((finish) =>
+          budgetsOf(finish, films, clear),
+        );
+        for (const [i, budget] of budgetsOf('unknown', films, clear).entries()) {
+          const least = Math.min(...either.map((one) => one[i] ?? Number.NaN));
+          expect(budget, `${films} of ${clear?.mean}`).toBeLessThanOrEqual(least + 1e-9);
+        }
+      }
+    }
   });
 });

@@ -113,6 +113,21 @@ describe('a panel in two zones', () => {
       'roof',
     ]);
   });
+  it('may not be worked in a thicker zone that no factory painted, under the line of a repaint too', () => {
+    for (const high of [142, 150]) {
+      const { panel } = amongSound(onFace('tested', 110, high, 112, high + 1, 114));
+      const [thinner, thicker] = panel.zones;
+      expect([thinner?.condition, thicker?.condition]).toEqual(['original', 'refinished']);
+      expect(thinner?.budget).toBeGreaterThan(1);
+      expect([thicker?.budget, thicker?.boundBy.code]).toEqual([0, 'test-spot']);
+      expect(thicker?.evidence[0]?.text).toContain('over the rest of its panel');
+      expect(thicker?.sureness).toBeNull();
+    }
+  });
+  it('has its thinner zone cut back where that lies farther under the usual film', () => {
+    const [thinner, thicker] = amongSound(onFace('tested', 84, 114, 86, 116, 85)).panel.zones;
+    expect([thinner?.also, thicker?.condition]).toEqual([['cut-back'], 'original']);
+  });
   it('has none where points lie on filler, be it one or more: nothing of it may go before a test spot', () => {
     for (const films of [
       [110, 112, 620, 640, 111],

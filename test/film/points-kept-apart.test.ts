@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gatherPoints } from '../../src/film/panel-points.ts';
 import type { PointPlace, Reading } from '../../src/film/reading.ts';
-import { reading } from './car-builder.ts';
+import { amongSound, onFace, reading } from './car-builder.ts';
 
 const gathered = (...readings: readonly Reading[]) =>
   gatherPoints(readings).map(({ point, place, repeats }) => [point, place, repeats]);
@@ -42,5 +42,30 @@ describe('points of one name on the face and at an edge', () => {
     const [first] = many;
     if (first === undefined) throw new Error('there are 28');
     expect(gathered(...many, { ...first, repeat: 2 })[0]).toEqual(['1', 'face', [110, 110]]);
+  });
+});
+
+describe('filler off the face', () => {
+  const at = (place: 'edge' | 'shut', um: number) =>
+    amongSound([...onFace('tested', 112, 113, 111, 112), reading('tested', '5', um, { place })]);
+  it('makes the panel filler: nothing may go before a test spot, and the page says where it lies', () => {
+    for (const place of ['edge', 'shut'] as const) {
+      const { panel } = at(place, 640);
+      expect(panel.condition).toBe('filler');
+      expect([panel.budget, panel.boundBy.code]).toEqual([0, 'test-spot']);
+      expect(panel.evidence[0]?.text).toContain(`point 5 (${place}) off the face reads 640.0 µm`);
+      expect(panel.sureness?.sure).toBe('clear');
+      expect(panel.sureness?.deciding.isBeyond).toBe(true);
+      expect(panel.statistics?.max).toBe(113);
+    }
+  });
+  it('is none at a thick edge: that is kept apart as ever', () => {
+    expect(at('edge', 300).panel.condition).toBe('original');
+    expect(at('edge', 300).panel.budget).toBe(
+      amongSound(onFace('tested', 112, 113, 111, 112)).panel.budget,
+    );
+  });
+  it('counts by its chance just under the line', () => {
+    expect(at('edge', 497).panel.budget).toBe(0);
   });
 });

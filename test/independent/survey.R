@@ -76,12 +76,13 @@ survey <- function(file) {
   least <- max(repeatability^2 / max(1, per_point), step^2 / 12)
 
   medians <- sapply(values, median)
-  makers <- medians[medians <= 200]
+  is_filler <- function(x) max(x) > 500
+  # One point, or filler under any, is no witness of the others; most panels of these cars agree.
+  makers <- medians[medians <= 200 & lengths(values) >= 2 & !sapply(values, is_filler)]
   baseline <- median(makers)
   # Of a median of N normal values; the SD by the median absolute deviation.
   u_baseline <- sqrt(pi / 2) * 1.4826 * median(abs(makers - baseline)) / sqrt(length(makers))
   is_repaint <- function(x) median(x) > 200 || median(x) > baseline + max(40, .35 * baseline)
-  is_filler <- function(x) max(x) > 500
   is_factory <- function(x) !is_repaint(x) && !is_filler(x)
 
   own_dof <- function(x) if (length(x) < 3) 0 else length(x) - 1
@@ -114,18 +115,19 @@ survey <- function(file) {
     sum(1 / counts$reading_um[own][match(x, points$reading_um[own])])
   }
 
-  part <- function(p, x) {
+  # `odd`: the zone that no factory painted.
+  part <- function(p, x, odd = FALSE) {
     m <- mean(x); n <- length(x)
     found <- list(mean_um = m, sd_um = if (n > 1) sd(x) else NA)
     if (is_filler(x)) return(c(found, budget_um = 0))
-    prior <- if (is_factory(x)) pool else assumed(m)
+    prior <- if (is_factory(x) && !odd) pool else assumed(m)
     s2 <- (prior$d0 * prior$s0 + own_dof(x) * own_var(x)) / (prior$d0 + own_dof(x))
     nu <- min(prior$d0 + own_dof(x), prior$ceiling)
     u <- u_cal(m)
     k <- qt(.95, nu, ncp = Z95 * sqrt(n)) / sqrt(n)
     found <- c(found, k = k, moderated_sd_um = sqrt(s2), moderated_dof = nu,
                thinnest_um = max(0, min(m - k * sqrt(s2), min(x)) - Z95 * u))
-    if (!is_factory(x)) return(c(found, budget_um = 0))
+    if (odd || !is_factory(x)) return(c(found, budget_um = 0))
     # What it may be besides: the mean against the line of film cut back, the median against that of a repaint.
     gauge <- per_reading(p, x) * c(repeatability^2, step^2 / 12)
     own <- c(sqrt(max(0, s2 - sum(gauge) / n) / n), sqrt(gauge) / n)
@@ -165,7 +167,10 @@ survey <- function(file) {
   lapply(panels, function(p) {
     x <- values[[p]]
     if (!mixed[[p]]) return(c(panel = p, part(p, x)))
-    zones <- lapply(cuts[[p]], function(x) part(p, x))
+    cut <- cuts[[p]]
+    # The thicker one where it lies farther over the usual film than the thinner lies under it.
+    odd <- mean(cut$upper) - baseline > baseline - mean(cut$lower)
+    zones <- list(lower = part(p, cut$lower), upper = part(p, cut$upper, odd))
     # The panel shows all its points, and what the zone that allows least allows.
     list(panel = p, mean_um = mean(x), sd_um = sd(x),
          thinnest_um = min(unlist(lapply(zones, `[[`, "thinnest_um"))),

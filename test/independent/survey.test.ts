@@ -9,7 +9,7 @@ import { askLeastcut } from '../cli/ask-leastcut.ts';
 type Part = {
   readonly mean_um: number;
   readonly sd_um: number;
-  readonly budget_um: number;
+  readonly budget_um?: number;
   readonly k?: number;
   readonly moderated_sd_um?: number;
   readonly moderated_dof?: number;

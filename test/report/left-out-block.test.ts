@@ -40,3 +40,23 @@ test('the record of readings names panel and point of a cell by the names that i
   expect(excluded[0]).toMatchObject({ vehicle: null, panel: 'bonnet', point: '2', text: '0' });
   expect(excluded.at(-1)).toMatchObject({ panel: 'boot', point: '1', class: 'error' });
 });
+
+test('a 0 at a point that gave no reading besides stands at the head of survey, plan and card, and may be no film', async () => {
+  const flat = (text: string) => text.replaceAll('\u00a0', ' ').replace(/\s+/g, ' ');
+  const rows = ['bonnet', 'roof', 'boot lid'].flatMap((panel) =>
+    [118, 121, 119, 120, 122].map((value, i) => `${panel},${i + 1},${value}`),
+  );
+  const text = ['panel,point,reading_um', ...rows].join('\n').replace('bonnet,3,119', 'bonnet,3,0');
+  const said = 'Read again first: bonnet, point 3 ("0": bare metal, or the probe was lifted)';
+  const pageOf = async (...args: readonly string[]) =>
+    flat((await askLeastcut([...args, '--template', 'saloon', '-'], { stdin: `${text}\n` })).out);
+  const survey = await pageOf('survey');
+  expect(survey).toContain(`${said} May go: `);
+  expect(survey).toMatch(/May go: [^:]+: boot lid, roof Not read/);
+  expect(await pageOf('plan')).toContain(`${said} Work: `);
+  const card = await pageOf('plan', '--card');
+  expect(card).toMatch(/Read again first: bare metal\? .*\[ \] bonnet, point 3 \("0"/);
+  const again = `${text}\nbonnet,3,119\n`;
+  const { out } = await askLeastcut(['survey', '--template', 'saloon', '-'], { stdin: again });
+  expect(out).not.toContain('Read again first');
+});

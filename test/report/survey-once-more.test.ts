@@ -53,8 +53,10 @@ describe('a car whose other panels were polished on record', () => {
       panelOf('boot', ...again),
     ]);
     expect(with_.baseline_um).toBeCloseTo(first.baseline_um, 0);
-    // Readings of the same film a year later, which scatter: 0.8 as before, and not the 2.6 of a lowered line.
-    expect(Math.abs(with_.budget_um - first.budget_um)).toBeLessThan(0.1);
+    // Readings of the same film a year later, whose middle scatters by 0.16 µm: 0.8 and 1.1, not the 2.7 of a lowered line.
+    expect(Math.abs(with_.baseline_um - first.baseline_um)).toBeLessThan(0.2);
+    const byLoweredLine = without.budget_um - first.budget_um;
+    expect(Math.abs(with_.budget_um - first.budget_um)).toBeLessThan(byLoweredLine / 4);
     expect(without.budget_um).toBeGreaterThan(with_.budget_um + 1);
   });
 
@@ -120,7 +122,7 @@ describe('what takes film from a panel near a line that takes none', () => {
     expect(lineOf(out, 'Settle first: ')).not.toMatch(/bonnet \(original or thin\)/);
     expect(lineOf(out, 'Settle first: ')).toMatch(/bonnet \(original or cut-back\)/);
     expect(out).toMatch(
-      /bonnet: thinnest credible film .* original or thin, the same may go; \d\.\d\d may go as original for certain, \d\.\d\d µm with the 1\d % that it is cut-back/,
+      /bonnet: thinnest credible film .* original or thin, the same may go; \d\.\d\d may go as original for certain, \d\.\d\d µm with the \d\.\d % that it is cut-back/,
     );
   });
 });

@@ -198,6 +198,12 @@ const spots: Witness = (numbers) =>
     ].join('\n'),
     numbers,
   );
+/** A spot that lost nearly too much, and one with a mark that lies off what its panel reads, if not too far. */
+const SPOT_HEAD = 'spot,panel,machine,pad,product,sets,mark,before_um,after_um\n';
+const doubtfulSpots: readonly Witness[] = [
+  (numbers) => spotText(`${SPOT_HEAD}A,roof,da,foam-medium,medium,1,1,112,102\n`, numbers),
+  surveyOf({ ...sound, spots: `${SPOT_HEAD}A,roof,da,foam-medium,medium,1,1,147,146\n` }),
+];
 const usualPlan = planOf(sound);
 const plans = [
   usualPlan,
@@ -386,7 +392,7 @@ function witnessesOf(id: string): readonly Witness[] {
     return [plan];
   }
   if (section === 'work') return branch === 'history' ? [hours] : [...jobs, ...plans];
-  if (branch === 'spot') return [spots];
+  if (branch === 'spot') return [spots, ...doubtfulSpots];
   if (branch === 'local_section_m2') {
     return [planOf({ ...sound, defects: deep('deep-scratches', everyGrade) })];
   }

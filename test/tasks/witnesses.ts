@@ -47,6 +47,7 @@ export type Scenario = {
   readonly defects?: string;
   readonly job?: Keys;
   readonly shop?: Keys;
+  readonly spots?: string;
 };
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -83,6 +84,9 @@ function requestOf(scenario: Scenario, numbers: Numbers): SurveyFilesRequest {
     job: file,
     filmRecord: undefined,
     panels: [],
+    ...(scenario.spots === undefined
+      ? {}
+      : { spots: [{ name: 'spots.csv', bytes: bytes(scenario.spots), sha256: '' }] }),
   };
 }
 

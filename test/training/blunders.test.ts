@@ -96,6 +96,17 @@ describe('a slip of the pen', () => {
     expect(ofUnit(/^roof$/)).toEqual([['roof']]);
   });
 
+  test('of the whole survey is one of its low spot as well', () => {
+    const inMm = changed(atMarks, ({ thickness }) => thickness / 1000);
+    const spot = changed(inMm, ({ panel, point, thickness }) =>
+      panel === 'roof' && point === '1' ? thickness / 2 : thickness,
+    );
+    const grade = gradeAgainst(surveyOf(spot), expert);
+    expect(grade.reasons.map(({ code }) => code)).toEqual(['unit-slip', 'not-repeated']);
+    expect(grade.reasons[0]?.text).toMatch(/^55 readings are a thousandth of the reference/u);
+    expect(grade.mark.criteria.find(({ criterion }) => criterion === 'coverage')?.share).toBe(0);
+  });
+
   test('is left out of the limits of agreement', () => {
     const slipped = changed(atMarks, ({ thickness }, i) => (i === 2 ? 10 * thickness : thickness));
     const clean = gradeAgainst(surveyOf(atMarks), expert).agreement;
@@ -167,8 +178,11 @@ describe('values that nobody read', () => {
 
   test('that only rise are counted over the panels', () => {
     const rising = on(/./, (_, k) => 110 + 2 * k);
-    expect(textOf(rising, 'values-in-order')).toMatch(
-      /^on 1[01] of 1[01] panels the values only rise/u,
+    // Panels that the reference has in order, as near as repeats tell, are not counted.
+    const mayBe = [...expert.panels.values()].filter(({ inOrder }) => inOrder.count === 1).length;
+    expect(mayBe).toBeGreaterThan(0);
+    expect(textOf(rising, 'values-in-order')).toContain(
+      `on ${11 - mayBe} of ${11 - mayBe} panels the values only rise`,
     );
   });
 
@@ -283,10 +297,11 @@ describe('too few points to tell by their scatter', () => {
       ),
     ).map(({ code }) => code);
 
-  test('are told, of three panels at three points and of panels of one or two', () => {
+  test('are told, of three panels and of panels at one or two points', () => {
     expect(codesOn(/^(bonnet|roof|boot)$/, 3)).toContain('too-few-to-tell');
     expect(codesOn(/./, 2)).toContain('too-few-to-tell');
-    expect(codesOn(/^(bonnet|roof|boot)$/, 5)).not.toContain('too-few-to-tell');
+    expect(codesOn(/^(bonnet|roof|boot)$/, 5)).toContain('too-few-to-tell');
+    expect(codesOn(/^(bonnet|roof|boot|door.*)$/, 5)).not.toContain('too-few-to-tell');
     expect(codesOn(/./, 5)).not.toContain('too-few-to-tell');
   });
 

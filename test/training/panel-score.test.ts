@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/film/reading.ts';
 import { betweenPoints, readPanel } from '../../src/training/graded-survey.ts';
-import { type PanelScore, type SigmaPt, scorePanel } from '../../src/training/panel-score.ts';
+import {
+  type Gauges,
+  type PanelScore,
+  type SigmaPt,
+  scorePanel,
+} from '../../src/training/panel-score.ts';
 import { expertReference } from '../../src/training/reference.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
 import {
@@ -28,7 +33,7 @@ const car = (bonnet: readonly number[], marked = false): readonly Reading[] => [
 function scored(
   own: readonly Reading[],
   theirs: readonly Reading[],
-  { sigma = sigmaPt as SigmaPt, gauges = oneGauge as { same: boolean; stated: boolean } } = {},
+  { sigma = sigmaPt as SigmaPt, gauges = oneGauge as Gauges } = {},
 ): PanelScore {
   const [trainee, expert] = [surveyOf(own), surveyOf(theirs)];
   const reference = expertReference(expert);
@@ -63,13 +68,22 @@ describe('a panel read at points of one’s own', () => {
     expect(z).toBeCloseTo(8 / Math.sqrt(9 + (s2 ?? 0) ** 2 * (1 / 3 + 1 / 5)), 10);
   });
   test('is scored more mildly where the gauges are two, by the calibration of both', () => {
-    const one = scored(car([118, 120, 122]), car(reference));
-    const two = scored(car([118, 120, 122]), car(reference), {
-      gauges: { same: false, stated: false },
+    const own = [114, 116, 118];
+    const two = scored(car(own), car(reference), { gauges: { same: false, stated: false } });
+    const only = scored(car(own), car(reference), {
+      gauges: { same: false, stated: false, onlyOwn: true },
     });
-    const [own, theirs] = [120, 112].map((t) => (1 + 0.02 * t) / Math.sqrt(3));
-    const added = (own ?? 0) ** 2 + (theirs ?? 0) ** 2;
-    expect((8 / two.z) ** 2).toBeCloseTo((8 / one.z) ** 2 + added, 8);
+    const one = scored(car(own), car(reference));
+    const [ofOwn, ofTheirs] = [116, 112].map((t) => ((1 + 0.02 * t) / Math.sqrt(3)) ** 2);
+    expect((4 / two.z) ** 2).toBeCloseTo((4 / one.z) ** 2 + (ofOwn ?? 0) + (ofTheirs ?? 0), 8);
+    expect((4 / only.z) ** 2).toBeCloseTo((4 / one.z) ** 2 + (ofOwn ?? 0), 8);
+  });
+  test('is scored no more mildly where all doubt of both gauges cannot explain the difference', () => {
+    const gauges = { same: false, stated: false };
+    const [one, two] = [oneGauge, gauges].map((by) =>
+      scored(car([128, 130, 132]), car(reference), { gauges: by }),
+    );
+    expect(two?.z).toBe(one?.z);
   });
   test('leaves its own sampling out where σ is that of the class, which holds it already', () => {
     const sigma: SigmaPt = { ...sigmaPt, from: 'class' };

@@ -185,6 +185,12 @@ describe('what each further per cent costs', () => {
     expect(marginal(point(0.5, 1, 10_000n), point(0.75, 2, 20_013n))?.price).toBe(401n);
   });
 
+  test('follows from the per cents as a record shows them, to its last figure', () => {
+    const further = marginal(point(0.61123456, 1, 0n), point(0.82162341, 2, 22_354n));
+    // 82.162341 - 61.123456 = 21.038885; 22,354 over it is 1062.51; over 21.04 it would be 1062.45.
+    expect(further?.price).toBe(1063n);
+  });
+
   test('is nothing to tell where the second corrects no more, or either takes no film to speak of', () => {
     const [from, to] = [point(0.5, 1, 100n), point(0.75, 2, 200n)];
     expect(marginal(to, from)).toBeNull();

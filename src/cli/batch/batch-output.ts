@@ -1,5 +1,6 @@
 /** Where the records of a batch go: to the reader, or line by line into a file; what stands beside them. */
 import type { Diagnostic } from '../../base/diagnostics.ts';
+import { inWords } from '../../base/in-words.ts';
 import { renderCsv, renderCsvRow } from '../../render/csv.ts';
 import { printable } from '../../render/printable.ts';
 import { batchBlocks, type SummaryRow } from '../../report/batch/batch-page.ts';
@@ -37,12 +38,14 @@ type Beginning = {
   readonly columns: ChosenColumns;
   /** How many bytes of an earlier run stand. */
   readonly keep: number;
+  /** How many there are to do. */
+  readonly jobs: number;
 };
 
 export async function openOutput(
   command: string,
   options: TypedOptions,
-  { columns, keep }: Beginning,
+  { columns, keep, jobs }: Beginning,
 ): Promise<BatchOutput> {
   const { out, summary, reorder, format = 'ndjson' } = options;
   const main = out === undefined ? undefined : await openLineFile(out, keep);
@@ -73,13 +76,23 @@ export async function openOutput(
     },
     recall: noteBeside,
     close: async (complete) => {
-      if (page !== undefined) await write(await page.text(doubled.told()));
+      if (page !== undefined) await write(await page.text(doubled.told(), jobs));
+      const left: string[] = [];
       for (const file of [main, beside]) {
         if (file === undefined) continue;
-        await (complete ? file.finish() : file.leave());
+        if (complete) await file.finish();
+        else left.push(await file.leave());
       }
       const { diagnostics, told } = (await toBuy?.close(complete)) ?? { diagnostics: [], told: [] };
-      return { diagnostics, told: [...doubled.told().map(printable), ...unpriced.told(), ...told] };
+      return {
+        diagnostics,
+        told: [
+          ...doubled.told().map(printable),
+          ...unpriced.told(),
+          ...told,
+          ...leftTexts(left, format),
+        ],
+      };
     },
   };
 }
@@ -94,9 +107,19 @@ function createPage(command: string, options: TypedOptions) {
       rows.push(new Map(columns.map((name, i) => [name, cells[i] ?? null])));
       return true;
     },
-    text: (doubled: readonly string[]): Promise<string> =>
-      pageOutput(batchBlocks(command, rows, options.showUnit ?? 'um', doubled), options),
+    text: (doubled: readonly string[], jobs: number): Promise<string> => {
+      const { showUnit: unit = 'um' } = options;
+      return pageOutput(batchBlocks(command, rows, { unit, doubled, jobs }), options);
+    },
   };
+}
+
+/** What was cut off is not where it was wanted, and nothing of it is lost. */
+function leftTexts(left: readonly string[], format: string): readonly string[] {
+  if (left.length === 0) return [];
+  const named = inWords(left.map((path) => printable(JSON.stringify(path))));
+  const goOn = format === 'ndjson' ? '; the same with --resume goes on from there' : '';
+  return [`what there is stands in ${named}${goOn}`];
 }
 
 const isPage = (format: string): boolean => format !== 'ndjson' && format !== 'csv';

@@ -45,6 +45,15 @@ export function withoutOutput({ resume, out, format }: TypedOptions): Diagnostic
   return error('usage-option-value', `--resume goes on with records, not with ${format}`, { hint });
 }
 
+/** What stands beside the records is a file: standard output is theirs. */
+export function besideToReader({ summary, reorder }: TypedOptions): Diagnostic | undefined {
+  const flag = summary === '-' ? '--summary' : reorder === '-' ? '--reorder' : undefined;
+  if (flag === undefined) return undefined;
+  const hint =
+    flag === '--summary' ? 'name one, or write the rows alone with --format csv' : 'name one';
+  return error('usage-option-value', `${flag} takes a file, and - is none`, { hint });
+}
+
 /** Only a quote looks at packs and stock. */
 export function reorderOfOthers(
   { name }: Pick<Command, 'name'>,

@@ -1,4 +1,4 @@
-/** Jobs of a batch that are likely one: of the same vehicle, or of the same readings. Told at its end. */
+/** Jobs of a batch that are likely one: done for the same vehicle, or of the same readings, whatever their files. Told at its end. */
 import { inWords } from '../../base/in-words.ts';
 import { plainVehicle } from '../../film/same-vehicle.ts';
 
@@ -31,7 +31,7 @@ export function createDoubled(): DoubledJobs {
   };
   return {
     add: (line) => {
-      const { job, vehicle, file, sum } = aboutJob(line);
+      const { job, vehicle, sum } = aboutJob(line);
       const isKnown =
         vehicle !== null &&
         note(
@@ -39,10 +39,7 @@ export function createDoubled(): DoubledJobs {
           job,
           `are of one vehicle, ${JSON.stringify(vehicle)}`,
         );
-      if (isKnown || sum === null) return;
-      // Several vehicles of one file are jobs with the same file.
-      const one = vehicle === null ? '' : `${file} ${plainVehicle(vehicle)}`;
-      note(`readings ${sum} ${one}`, job, 'have the same readings');
+      if (!isKnown && sum !== null) note(`readings ${sum}`, job, 'have the same readings');
     },
     told: () => {
       const all = [...groups.values()];
@@ -66,8 +63,8 @@ const copyOf = (text: string): string => [...text].join('');
 
 const TEXT = '"(?:[^"\\\\]|\\\\.)*"';
 const job = new RegExp(`"job":(${TEXT})`);
-/** The readings come first. */
-const readings = new RegExp(`"inputs":\\[\\{"file":(${TEXT}),"sha256":"([0-9a-f]+)"`);
+/** Null where no result was made of them. */
+const readings = /"readings_sha256":"([0-9a-f]+)","inputs":/;
 const vehicleOf = new RegExp(
   `"result":\\{"schema":${TEXT},"version":${TEXT},"command":${TEXT},"vehicle":(${TEXT})`,
 );
@@ -76,11 +73,10 @@ const vehicleOf = new RegExp(
 function aboutJob(line: string) {
   const text = (found: string | undefined): string | null =>
     found === undefined ? null : (JSON.parse(found) as string);
-  const [, file, sum] = readings.exec(line) ?? [];
+  const [, sum] = readings.exec(line) ?? [];
   return {
     job: text(job.exec(line)?.[1]) ?? '',
     vehicle: text(vehicleOf.exec(line)?.[1]),
-    file: text(file),
     sum: sum === undefined ? null : copyOf(sum),
   };
 }

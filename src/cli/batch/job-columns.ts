@@ -27,7 +27,7 @@ const ofOneJob: readonly OptionName[] = [
 ];
 
 /** The column `job` is the job's name, so that its file has another. */
-const columnOf = (name: OptionName): string =>
+export const columnOf = (name: OptionName): string =>
   name === 'job' ? 'job_file' : name.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 
 export type JobColumns = {

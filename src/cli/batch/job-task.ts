@@ -1,12 +1,15 @@
 /** One job of a batch as plain data, which goes to a worker as it is. */
 import { isAbsolute, join } from 'node:path';
 import { diagnosticCatalogue } from '../../base/catalogue.ts';
+import { counted } from '../../base/counted.ts';
 import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
+import { groupBy } from '../../base/group-by.ts';
 import { isTemplatePath } from '../../film/template/template-name.ts';
 import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
+import type { FromList } from '../command.ts';
 import { readOptionValue } from '../options/option-values.ts';
 import { type OptionName, optionSpecs, type TypedOptions } from '../options.ts';
-import { isRepeatable, type JobColumns, mayNameFile } from './job-columns.ts';
+import { columnOf, isRepeatable, type JobColumns, mayNameFile } from './job-columns.ts';
 import type { VehiclePart } from './vehicle-part.ts';
 
 export type JobTask = {
@@ -14,8 +17,12 @@ export type JobTask = {
   readonly seq: number;
   readonly id: string;
   readonly operands: readonly string[];
-  /** What was typed for all jobs, and over it what the list says of this one. */
+  /** What was typed for all jobs, and what the list says of this one where nothing was. */
   readonly options: TypedOptions;
+  /** Which of them the list says, and in which line. */
+  readonly fromList?: FromList;
+  /** What the list says otherwise than was typed. */
+  readonly outdone?: readonly OptionName[];
   /** What is wrong with what the list says of it: it is not run. */
   readonly problems: readonly Diagnostic[];
   /** Where the list names each of its files. */
@@ -26,18 +33,28 @@ export type JobTask = {
 
 type NamedFile = { readonly file: string; readonly at: Place };
 
-/** `folder` is that of the list. */
+/** `folder` is that of the list; `typedNames` are those options that the environment does not give. */
+export type ForAllJobs = {
+  readonly folder: string;
+  readonly typed: TypedOptions;
+  readonly typedNames: ReadonlySet<OptionName>;
+};
+
+/** The command line goes before the list, and the list before the environment. */
 export function jobTask(
   entry: BatchEntry,
   seq: number,
   { optionOf }: JobColumns,
-  { folder, typed }: { readonly folder: string; readonly typed: TypedOptions },
+  { folder, typed, typedNames }: ForAllJobs,
 ): JobTask {
   const problems: Diagnostic[] = [];
   const named = entry.readings.map(({ text, at }) => ({ file: within(folder, text), at }));
+  const fromList = new Map<OptionName, string>();
+  const outdone: OptionName[] = [];
   const said = [...entry.said].flatMap(([column, cells]) => {
     const name = optionOf(column);
-    if (name === undefined) return [];
+    const [cell] = cells;
+    if (name === undefined || cell === undefined) return [];
     const values = cells.flatMap((cell) => {
       const read = readOptionValue(name, cell.text);
       if ('takes' in read) {
@@ -48,7 +65,13 @@ export function jobTask(
       named.push({ file: within(folder, cell.text), at: cell.at });
       return [within(folder, cell.text)];
     });
-    return [[name, isRepeatable(name) ? values : values[0]] as const];
+    const value = isRepeatable(name) ? values : values[0];
+    if (typedNames.has(name)) {
+      if (typed[name] !== value) outdone.push(name);
+      return [];
+    }
+    fromList.set(name, sayingPlace(cell, folder));
+    return [[name, value] as const];
   });
   return {
     seq,
@@ -56,8 +79,21 @@ export function jobTask(
     operands: entry.readings.map(({ text }) => within(folder, text)),
     options: { ...typed, ...(Object.fromEntries(said) as TypedOptions) },
     problems,
-    named,
+    ...{ named, fromList, outdone },
   };
+}
+
+/** A folder has no lines: there the file says it. */
+const sayingPlace = ({ text, at: { file, line } }: SaidCell, folder: string): string =>
+  line === undefined ? within(folder, text) : `${file}:${line}`;
+
+/** Of all jobs at once: which of their columns an option that was typed stands in place of. */
+export function outdoneTexts(tasks: readonly JobTask[], typed: TypedOptions): readonly string[] {
+  const names = tasks.flatMap(({ outdone = [] }) => outdone);
+  return [...groupBy(names, (name) => name)].map(([name, all]) => {
+    const [flag = ''] = optionSpecs[name].flags.split(' <');
+    return `${flag} ${typed[name]} in place of the list's ${columnOf(name)} of ${counted(all.length, 'job')}`;
+  });
 }
 
 /** A file that is not there, or cannot be read, is told where the list names it. */

@@ -2,7 +2,7 @@
  * The world as a job of a batch sees it: what it loads is noted, so that the same job need not be done
  * again; what follows from options alone is kept for the next job that has the same.
  */
-import type { World } from '../command.ts';
+import type { FromList, World } from '../command.ts';
 import type { TypedOptions } from '../options.ts';
 
 /** Checksums of what a job loaded, by the name of the file; null where it could not be read. */
@@ -14,9 +14,9 @@ type Kept = { readonly made: Promise<unknown>; readonly sums: LoadedSums };
 const mostKept = 8;
 
 export type JobWorlds = {
-  /** Equal options are given as one and the same, by which what follows from them is known again. */
-  readonly same: (options: TypedOptions) => TypedOptions;
-  readonly worldOf: (sums: LoadedSums, load: World['load']) => World;
+  /** Equal options, said in the same places, are given as one and the same, by which what follows from them is known again. */
+  readonly same: (options: TypedOptions, fromList: FromList) => TypedOptions;
+  readonly worldOf: (sums: LoadedSums, load: World['load'], fromList?: FromList) => World;
 };
 
 /** A job writes nothing and knows of no other command. */
@@ -31,12 +31,11 @@ const apart: Pick<World, 'create' | 'command' | 'commands'> = {
 export function createJobWorlds(
   around: Pick<World, 'surroundings' | 'fromEnvironment'>,
 ): JobWorlds {
-  const base = { ...around, ...apart };
   const byText = new Map<string, TypedOptions>();
   const kept = new WeakMap<TypedOptions, Map<string, Kept>>();
 
-  const same = (options: TypedOptions): TypedOptions => {
-    const key = JSON.stringify(options);
+  const same: JobWorlds['same'] = (options, fromList) => {
+    const key = JSON.stringify([options, ...fromList]);
     const known = byText.get(key) ?? options;
     byText.delete(key);
     byText.set(key, known);
@@ -45,7 +44,10 @@ export function createJobWorlds(
     return known;
   };
 
-  const worldOf = (sums: LoadedSums, load: World['load']): World => {
+  const worldOf: JobWorlds['worldOf'] = (sums, load, fromList = new Map()) => {
+    // What stands in the list stands before the environment.
+    const unsaid = [...around.fromEnvironment].filter((name) => !fromList.has(name));
+    const base = { ...around, ...apart, fromList, fromEnvironment: new Set(unsaid) };
     const noting =
       (own: LoadedSums): World['load'] =>
       async (name) => {

@@ -14,8 +14,8 @@ export type LineFile = {
   /** False once nobody reads any more. */
   readonly add: (line: string) => Promise<boolean>;
   readonly finish: () => Promise<void>;
-  /** Leaves what is written under its temporary name. */
-  readonly leave: () => Promise<void>;
+  /** Leaves what is written under its temporary name, which it gives. */
+  readonly leave: () => Promise<string>;
 };
 
 /** Goes on behind the first `keep` bytes of what is there. */
@@ -39,6 +39,9 @@ export async function openLineFile(out: string, keep: number): Promise<LineFile>
       await handle.close();
       if (isReplaced) await rename(path, await fileBehind(out));
     },
-    leave: () => handle.close(),
+    leave: async () => {
+      await handle.close();
+      return path;
+    },
   };
 }

@@ -6,15 +6,16 @@ import { closest } from '../../base/did-you-mean.ts';
 import { STANDARD_INPUT, saidFile, shownFile } from '../../base/file-name.ts';
 import { inWords } from '../../base/in-words.ts';
 import type { IntakeOptions } from '../../intake/intake-options.ts';
-import { readBatchList } from '../../intake/read-batch-list.ts';
+import { columnKey, readBatchList } from '../../intake/read-batch-list.ts';
+import { printable } from '../../render/printable.ts';
 import { type BatchEntry, batchEntries } from '../../tasks/batch/batch-jobs.ts';
 import type { Command, World } from '../command.ts';
 import { statOrNothing } from '../files/file-status.ts';
 import { utf8Text } from '../files/utf8-text.ts';
-import type { TypedOptions } from '../options.ts';
+import type { OptionName, TypedOptions } from '../options.ts';
 import { folderJobs, type PassedOver, type ResultFile } from './folder-jobs.ts';
 import { type JobColumns, jobColumns } from './job-columns.ts';
-import { type JobTask, jobTask } from './job-task.ts';
+import { type ForAllJobs, type JobTask, jobTask, outdoneTexts } from './job-task.ts';
 import { openVehicleJobs, type VehicleJob } from './vehicle-jobs.ts';
 
 export type JobList =
@@ -22,6 +23,8 @@ export type JobList =
       readonly kind: 'jobs';
       readonly count: number;
       readonly tasks: AsyncIterable<JobTask> | readonly JobTask[];
+      /** What is told of the list itself. */
+      readonly told: readonly string[];
       /** What is to be said when all were handed out. */
       readonly afterwards: () => readonly Diagnostic[];
     }
@@ -38,13 +41,21 @@ export async function openList(
   world: World,
 ): Promise<Outcome<JobList>> {
   const columns = jobColumns(command);
+  const names = (Object.keys(options) as OptionName[]).filter(
+    (one) => !world.fromEnvironment.has(one),
+  );
+  const forAll = (folder: string): ForAllJobs => ({
+    folder: folder === '.' ? '' : folder,
+    typed: options,
+    typedNames: new Set(names),
+  });
   const known = name === STANDARD_INPUT ? undefined : statOrNothing(name);
   if (known?.isDirectory() === true) {
     const { entries, results, passedOver } = await folderJobs(name, columns.columns);
     const diagnostics = [...resultsLeftOut(name, results), ...leftAlone(name, passedOver)];
     return entries.length === 0
       ? { diagnostics: [...diagnostics, emptyFolder(name)] }
-      : { value: listOf(entries, name, columns, options), diagnostics };
+      : { value: listOf(entries, columns, forAll(name)), diagnostics };
   }
   const start = await beginning(name, known?.isFile() === true, world);
   if (start.value === undefined) return { diagnostics: start.diagnostics };
@@ -60,7 +71,7 @@ export async function openList(
   if (entries.value === undefined) return { diagnostics: all };
   return entries.value.length === 0
     ? { diagnostics: [...all, emptyList(name)] }
-    : { value: listOf(entries.value, folder, columns, options), diagnostics: all };
+    : { value: listOf(entries.value, columns, forAll(folder)), diagnostics: all };
 }
 
 async function jsonList(file: Parameters<typeof utf8Text>[0], columns: JobColumns) {
@@ -70,15 +81,10 @@ async function jsonList(file: Parameters<typeof utf8Text>[0], columns: JobColumn
   return readBatchListJson(file.name, text.value, columns);
 }
 
-function listOf(
-  entries: readonly BatchEntry[],
-  folder: string,
-  columns: JobColumns,
-  typed: TypedOptions,
-): JobList {
-  const place = { folder: folder === '.' ? '' : folder, typed };
-  const tasks = entries.map((entry, i) => jobTask(entry, i + 1, columns, place));
-  return { kind: 'jobs', count: tasks.length, tasks, afterwards: () => [] };
+function listOf(entries: readonly BatchEntry[], columns: JobColumns, forAll: ForAllJobs): JobList {
+  const tasks = entries.map((entry, i) => jobTask(entry, i + 1, columns, forAll));
+  const told = outdoneTexts(tasks, forAll.typed).map(printable);
+  return { kind: 'jobs', count: tasks.length, tasks, told, afterwards: () => [] };
 }
 
 /** Bytes that tell a list from readings. */
@@ -108,20 +114,19 @@ const asText = (bytes: Uint8Array): string =>
     .replaceAll('\0', '')
     .replace(/^(?:ï»¿|ÿþ|þÿ)/, '');
 
-/** A list of jobs names them or their readings in its head, be it misspelt, and no panel. */
-function formOf(start: string, { columns }: JobColumns): 'json' | 'table' | 'readings' {
+/** A list of jobs names them and their readings in its head, or one of them, be it misspelt, and no panel. */
+function formOf(start: string, { columns, needed }: JobColumns): 'json' | 'table' | 'readings' {
   if (/^\s*[[{]/.test(start)) return 'json';
   const heads = start
     .split(/\r\n?|\n/, 6)
-    .map((line) =>
-      line.split(/[,;\t|]/).map((cell) => cell.replaceAll('"', '').trim().toLowerCase()),
-    );
-  const isList = (cells: readonly string[]): boolean =>
+    .map((line) => line.split(/[,;\t|]/).map((cell) => columnKey(cell.replaceAll('"', ''))));
+  const isMeant = (cells: readonly string[]): boolean =>
     cells.length > 1 &&
-    cells.some((cell) => closest(cell, ['job', 'readings']) !== undefined) &&
-    cells.filter((cell) => closest(cell.replace(/[\s-]+/g, '_'), columns) !== undefined).length >
-      1 &&
-    !cells.some((cell) => /^(?:panel|reading(?:_|\b(?!s)))/.test(cell));
+    cells.some((cell) => closest(cell, needed) !== undefined) &&
+    cells.filter((cell) => closest(cell, columns) !== undefined).length > 1 &&
+    !cells.some((cell) => !columns.includes(cell) && /^(?:panel|reading(?:_|\b(?!s)))/.test(cell));
+  const isList = (cells: readonly string[]): boolean =>
+    needed.every((name) => cells.includes(name)) || isMeant(cells);
   return heads.some(isList) ? 'table' : 'readings';
 }
 
@@ -136,7 +141,7 @@ async function vehicleList(
   }
   const { count, jobs, afterwards } = vehicles;
   const tasks = vehicleTasks(name, options, jobs);
-  return { value: { kind: 'jobs', count, tasks, afterwards }, diagnostics: [] };
+  return { value: { kind: 'jobs', count, tasks, told: [], afterwards }, diagnostics: [] };
 }
 
 async function* vehicleTasks(

@@ -7,7 +7,6 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { open } from 'node:fs/promises';
-import type { JobStatus } from '../../report/batch/batch-record.ts';
 import type { MachineRecord } from '../../report/model.ts';
 import { statOrNothing } from '../files/file-status.ts';
 import { fileBehind } from '../files/output-files.ts';
@@ -55,7 +54,8 @@ export async function standing(
         break;
       }
       undone = undefined;
-      jobs.push({ job: task.id, status: record['status'] as JobStatus, ...whyRecalled(record) });
+      const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;
+      jobs.push({ job: task.id, status, exit, ...whyRecalled(record) });
       bytes = end;
     }
   }

@@ -12,6 +12,7 @@ import { seekSettingsFiles } from '../load/settings-files.ts';
 import type { OptionName, TypedOptions } from '../options.ts';
 import { openOutput } from './batch-output.ts';
 import {
+  besideToReader,
   foreignOption,
   outputAmongInputs,
   reorderOfOthers,
@@ -61,6 +62,7 @@ export async function runBatch(
     severalInputs(operands) ??
     foreignOption(command, typed, world) ??
     withoutOutput(options) ??
+    besideToReader(options) ??
     reorderOfOthers(command, options) ??
     (await unfinishedOutput(options));
   if (problem !== undefined) return stopped([problem]);
@@ -134,7 +136,7 @@ async function doWhole(
   if (hasErrors(diagnostics)) return stopped(diagnostics);
   const tally = createTally();
   return guarded(options, async () => {
-    const output = await openOutput(command.name, options, { columns, keep: 0 });
+    const output = await openOutput(command.name, options, { columns, keep: 0, jobs: jobs.length });
     let complete = true;
     for (const job of jobs) {
       tally.add(job);
@@ -174,7 +176,9 @@ async function doJobs(run: Run): Promise<StreamedRun> {
   for (const one of before.jobs) tally.add(one);
   let stood = before.jobs.length;
   const ended = await guarded(options, async () => {
-    const output = await openOutput(command.name, options, { columns, keep: before.bytes });
+    const output = await openOutput(command.name, options, {
+      ...{ columns, keep: before.bytes, jobs: list.count },
+    });
     for await (const line of before.lines()) await output.recall(line);
     const complete = await workThrough(run, before.rest, {
       output,
@@ -192,6 +196,7 @@ async function doJobs(run: Run): Promise<StreamedRun> {
       diagnostics: [...trouble, ...closed.diagnostics],
       exit: tally.exit(),
       told: [
+        ...list.told,
         ...begunAnew(before.anewFrom),
         ...tally.summary(list.count, stood),
         ...(complete ? wayBack(tally, options) : []),

@@ -4,12 +4,13 @@ import { isAbsolute, relative } from 'node:path';
 import { type Diagnostic, error, hasErrors } from '../../base/diagnostics.ts';
 import { renderNdjson } from '../../render/json.ts';
 import { batchRecord, type FinishedJob, type JobStatus } from '../../report/batch/batch-record.ts';
-import { answerIsNo, type Command, type World } from '../command.ts';
+import { type Answer, answerIsNo, type Command, type World } from '../command.ts';
 import { exitCodeOf, exitCodes } from '../exit-code.ts';
 import { loadFile } from '../files/files.ts';
 import { version } from '../version.ts';
 import { filesOfTask, type JobTask, placedInList } from './job-task.ts';
-import { createJobWorlds, type LoadedSums } from './job-world.ts';
+import { createJobWorlds, type JobWorlds, type LoadedSums } from './job-world.ts';
+import { readingsSum } from './readings-sum.ts';
 import { toPiece } from './vehicle-part.ts';
 import { type WhyNotDone, whyNotDone } from './why-not-done.ts';
 
@@ -32,7 +33,12 @@ export function createJobRunner(command: Command, { found, ...around }: JobSetup
   return async (task) => {
     const settingsSum = settingsSumOf(command.name, task, found);
     const sums: LoadedSums = new Map();
-    const ended = await attempt(command, task, (load) => worlds.worldOf(sums, load), worlds.same);
+    const ended = await attempt(
+      command,
+      task,
+      (load) => worlds.worldOf(sums, load, task.fromList),
+      worlds.same,
+    );
     return finished({
       ...{ job: task.id, seq: task.seq, command: command.name, settingsSum },
       inputs: inputsOf(sums, task, around.surroundings.workingDirectory),
@@ -59,28 +65,41 @@ export const settingsSumOf = (
     .digest('hex');
 };
 
-type Ended = Pick<FinishedJob, 'status' | 'exit' | 'diagnostics' | 'result'>;
+export type Ended = Pick<FinishedJob, 'status' | 'exit' | 'diagnostics' | 'readingsSum' | 'result'>;
 
 async function attempt(
   command: Command,
   task: JobTask,
   worldWith: (load: World['load']) => World,
-  same: (options: JobTask['options']) => JobTask['options'],
+  same: JobWorlds['same'],
 ): Promise<Ended> {
   if (task.problems.length > 0) return stopped(task.problems);
-  const answer = await command.run(task.operands, same(task.options), worldWith(loadOf(task)));
+  const answer = await command.run(
+    task.operands,
+    same(task.options, task.fromList ?? new Map()),
+    worldWith(loadOf(task)),
+  );
   const records = answer.records();
   const [record, second] = records;
   const told = placedInList(answer.diagnostics, task);
   const diagnostics = second === undefined ? told : [...told, severalVehicles(records.length)];
   if (hasErrors(diagnostics) || record === undefined) return stopped(diagnostics);
   const exit = answerIsNo(answer) ? exitCodes.answerIsNo : exitCodes.done;
-  return { status: 'done', exit, diagnostics, result: record };
+  return {
+    ...{ status: 'done', exit, diagnostics, result: record },
+    readingsSum: sumOfRecord(answer, 0),
+  };
+}
+
+/** Of the record at a place among those of the answer. */
+export function sumOfRecord({ readings }: Pick<Answer, 'readings'>, at: number): string | null {
+  const own = readings?.()[at];
+  return own === undefined ? null : readingsSum(own);
 }
 
 export function stopped(diagnostics: readonly Diagnostic[]): Ended {
   const exit = exitCodeOf(diagnostics);
-  return { status: statusOf(exit), exit, diagnostics, result: null };
+  return { status: statusOf(exit), exit, diagnostics, readingsSum: null, result: null };
 }
 
 const statusOf = (exit: number): JobStatus =>

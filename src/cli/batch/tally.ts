@@ -7,12 +7,16 @@ import { exitCodes } from '../exit-code.ts';
 import type { WhyNotDone } from './why-not-done.ts';
 
 /** What of a job is counted. */
-export type CountedJob = WhyNotDone & { readonly job: string; readonly status: JobStatus };
+export type CountedJob = WhyNotDone & {
+  readonly job: string;
+  readonly status: JobStatus;
+  readonly exit: number;
+};
 
 export type Tally = {
   readonly add: (job: CountedJob) => void;
   readonly seen: () => number;
-  /** 0 when all went well, 3 when some did, 65 when none did. */
+  /** 0 when all went well, 3 when some did; when none did, the code that all share, else 65. */
   readonly exit: () => number;
   /** The count, and before it the first failures; `jobs` is how many there were to do. */
   readonly summary: (jobs: number, stood: number) => readonly string[];
@@ -25,6 +29,7 @@ type Alike = { readonly first: CountedJob; readonly jobs: string[]; count: numbe
 
 export function createTally(): Tally {
   const counts: Record<JobStatus, number> = { done: 0, refused: 0, failed: 0 };
+  const exits = new Set<number>();
   const reasons = new Map<string, Alike>();
   const seen = (): number => counts.done + counts.refused + counts.failed;
   const wrong = (): number => counts.refused + counts.failed;
@@ -41,12 +46,16 @@ export function createTally(): Tally {
   return {
     add: (job) => {
       counts[job.status] += 1;
-      if (job.status !== 'done') note(job);
+      if (job.status === 'done') return;
+      exits.add(job.exit);
+      note(job);
     },
     seen,
     exit: () => {
       if (wrong() === 0) return exitCodes.done;
-      return counts.done === 0 ? exitCodes.data : exitCodes.someFailed;
+      if (counts.done > 0) return exitCodes.someFailed;
+      const [shared = exitCodes.data, ...others] = exits;
+      return others.length === 0 ? shared : exitCodes.data;
     },
     summary: (jobs, stood) => {
       const told = [...reasons.values()];

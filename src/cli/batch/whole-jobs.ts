@@ -8,18 +8,19 @@ import { concerning, type Diagnostic, hasErrors } from '../../base/diagnostics.t
 import { fileStem } from '../../base/file-name.ts';
 import type { IntakeOptions } from '../../intake/intake-options.ts';
 import { type RowsByVehicle, rowsByVehicle } from '../../intake/rows-by-vehicle.ts';
-import type { FinishedJob } from '../../report/batch/batch-record.ts';
 import type { Answer, Command, World } from '../command.ts';
 import { exitCodes } from '../exit-code.ts';
 import type { TypedOptions } from '../options.ts';
 import { createJobWorlds, type LoadedSums } from './job-world.ts';
 import {
+  type Ended,
   finished,
   inputsOf,
   type JobDone,
   type JobSetup,
   settingsSumOf,
   stopped,
+  sumOfRecord,
 } from './run-job.ts';
 import { type Faults, faultsByVehicle } from './vehicle-faults.ts';
 
@@ -27,8 +28,6 @@ export type WholeJobs = {
   readonly jobs: readonly JobDone[];
   readonly diagnostics: readonly Diagnostic[];
 };
-
-type Ended = Pick<FinishedJob, 'status' | 'exit' | 'diagnostics' | 'result'>;
 
 /** All of them, or what is wrong with the file. */
 export async function wholeJobs(
@@ -60,7 +59,7 @@ export async function wholeJobs(
 }
 
 type Answered = {
-  readonly answer: Pick<Answer, 'records' | 'diagnostics' | 'answersNo'>;
+  readonly answer: Pick<Answer, 'records' | 'diagnostics' | 'answersNo' | 'readings'>;
   readonly faults: Faults;
   /** The vehicles in the order of their rows; empty where nobody had to ask. */
   readonly order: readonly string[];
@@ -109,7 +108,8 @@ function endedJobs(
     const vehicle = typeof record['vehicle'] === 'string' ? record['vehicle'] : null;
     const exit = answer.answersNo?.[i] === true ? exitCodes.answerIsNo : exitCodes.done;
     const diagnostics = concerning(vehicle, answer.diagnostics);
-    const ended: Ended = { status: 'done', exit, diagnostics, result: record };
+    const readingsSum = sumOfRecord(answer, i);
+    const ended: Ended = { status: 'done', exit, diagnostics, readingsSum, result: record };
     return { job: vehicle ?? stem, ended };
   });
   const wrong = [...faults.byVehicle].map(([job, diagnostics]) => ({

@@ -101,7 +101,7 @@ function broken(trace: string, task: JobTask, { command, setup }: Pick<Work, 'co
   );
   return finished({
     ...{ job: task.id, seq: task.seq, command: command.name, status: 'failed' },
-    ...{ exit: exitCodes.bug, inputs: [], diagnostics: [], result: null },
+    ...{ exit: exitCodes.bug, inputs: [], diagnostics: [], readingsSum: null, result: null },
     settingsSum: settingsSumOf(command.name, task, setup.found),
   });
 }

@@ -63,6 +63,7 @@ export const planCommand: Command = {
       records: () =>
         planned.map(({ result: one, panels }) => planRecord(one, panels, { version, diagnostics })),
       table: () => planTable(planned),
+      readings: () => planned.map(({ result: one }) => one.request.readings),
       diagnostics,
       color: inputs.value.settings.color,
       answersNo: planned.map(({ result: { plan }, panels }) => {

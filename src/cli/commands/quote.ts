@@ -65,6 +65,7 @@ export const quoteCommand: Command = {
         ),
       records: () => results.map((result) => quoteRecord(result, { version, diagnostics, date })),
       table: () => quoteTable(results),
+      readings: () => results.map(({ request }) => request.readings),
       diagnostics,
       color: settings.color,
     };

@@ -64,6 +64,7 @@ export const surveyCommand: Command = {
       pages: () => reports.map((report) => surveyBlocks(report, page)),
       records: () => reports.map((report) => surveyRecord(report, { version, diagnostics })),
       table: () => surveyTable(surveyed),
+      readings: () => surveyed.map(({ result: one }) => one.request.readings),
       diagnostics,
       color: inputs.value.settings.color,
     };

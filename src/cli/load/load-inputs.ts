@@ -154,13 +154,14 @@ export const readRequest = (
   { vehicle }: TypedOptions,
 ): ReadRequest => {
   const { value: unit, origin } = settings.readingUnit;
+  const isAsked = origin === 'flag' || origin === 'list';
   const { usual, typed, decided } = reading;
   const plausible = settings.film.measurement;
   return {
     files: gauge,
     ...templates,
     templateRules: settings.templateRules,
-    intake: { ...usual, plausible, ...(unit === null || origin === 'flag' ? {} : { unit }) },
+    intake: { ...usual, plausible, ...(unit === null || isAsked ? {} : { unit }) },
     typed,
     decided,
     vehicle,

@@ -88,10 +88,12 @@ const readJobFile: Reader<Placed<Job>> = async (name, text) =>
 const readShopFile: Reader<Placed<Shop>> = async (name, text) =>
   (await import('../../formats/shop/shop.ts')).readShop(name, text);
 
-/** What was typed or stands in the environment, each with its flag or its variable. */
-function typedSettings(options: TypedOptions, { fromEnvironment }: World): TypedSettings {
+/** What was typed, or stands in the list of a batch or in the environment, each with where it does. */
+function typedSettings(options: TypedOptions, { fromEnvironment, fromList }: World): TypedSettings {
   const said = <T>(name: OptionName, value: T | undefined): Effective<T> | undefined => {
     if (value === undefined) return undefined;
+    const where = fromList?.get(name);
+    if (where !== undefined) return { value, origin: 'list', where };
     return fromEnvironment.has(name)
       ? { value, origin: 'environment', where: variableOf(name) }
       : { value, origin: 'flag', where: optionSpecs[name].flags.replace(/ <.*/, '') };

@@ -73,7 +73,7 @@ function readDay(text: string): ReadValue {
 
 function readAim(text: string): ReadValue {
   if (AIMS.includes(text)) return { value: text };
-  const number = readNumber(text, [1, 99]);
+  const number = readNumber(text.replace(/\s*%$/, ''), [1, 99]);
   if ('value' in number) return number;
   const takes = `${AIMS.join(', ')}, or a number from 1 to 99`;
   return { takes, meant: closest(text, AIMS) };

@@ -133,6 +133,10 @@ export type CorrectionModel = {
     /** Chance to reach the aim, within so many sets, from which a combination is worth a trial. */
     readonly leastChance: number;
     readonly sets: number;
+    /** SDs of what paints and ways of working differ by, beyond which a loss is doubted. */
+    readonly lossBeyondSds: number;
+    /** How far a mark may lie from all that its panel reads. */
+    readonly marksOff: Micrometres;
   };
   readonly correction: {
     readonly depthLogSd: number;

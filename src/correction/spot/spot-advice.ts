@@ -6,7 +6,7 @@ import { normalQuantile } from '../../base/stats/normal.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Offer } from './more-evidence.ts';
 import { isThroughClear, type NextCase, type NextStep } from './spot-next.ts';
-import type { RemovedFilm, SpotTrial } from './spot-trial.ts';
+import { onlyGained, type RemovedFilm, type SpotTrial } from './spot-trial.ts';
 
 export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFilm | null };
 
@@ -82,6 +82,14 @@ export function trialAdvice(
 }
 
 function filmAdvice({ trial, removed }: ReadTrial): readonly Remark[] {
+  if (removed === null && onlyGained(trial)) {
+    return [
+      remark(
+        'spot-film-gained',
+        `${trial.spot}: what was read rose, so it says nothing of the rate and frees no panel: check the gauge, wipe off polish and wax, let it cool, read again`,
+      ),
+    ];
+  }
   if (removed === null) {
     return [
       remark(

@@ -25,6 +25,8 @@ export type SpotTrial = {
   readonly sets: number;
   /** None where it was judged by eye alone. */
   readonly marks: readonly SpotMark[];
+  /** Marks that read more after than before, which no work does: their film does not count. */
+  readonly gained: readonly SpotMark[];
   readonly defect: Defect;
   /** Share of the defect that went, by eye. */
   readonly cleared: number | null;
@@ -50,6 +52,10 @@ export type RemovedFilm = {
 };
 
 const CONFIDENCE = 0.95;
+
+/** Whether all that was read of it rose: nobody knows then what was read. */
+export const onlyGained = ({ marks, gained }: Pick<SpotTrial, 'marks' | 'gained'>): boolean =>
+  marks.length === 0 && gained.length > 0;
 
 export type Gauge = Pick<FilmModel['measurement'], 'repeatability' | 'proportional'>;
 

@@ -21,6 +21,8 @@ import { type ZoneCut, zoneLines } from './zones.ts';
 /** The points of a panel, and what is known as taken: put back where it is asked what the panel was painted with. */
 export type JudgedPoints = {
   readonly points: readonly PanelPoint[];
+  /** Those off the face, which tell of filler alone. */
+  readonly otherPoints: readonly PanelPoint[];
   readonly gone: Uncertain<'µm'>;
 };
 
@@ -112,13 +114,13 @@ export const filmTests = (
 ];
 
 const fillerTest = (
-  { points, gone }: JudgedPoints,
+  { points, otherPoints, gone }: JudgedPoints,
   against: Omit<JudgedAgainst, 'baseline'>,
   model: FilmModel,
 ): ConditionTest => ({
   condition: 'filler',
   needs: 'one',
-  comparisons: [fillerLine(points, gone, against, model)],
+  comparisons: [fillerLine([...points, ...otherPoints], gone, against, model)],
 });
 
 const mixedTest = (

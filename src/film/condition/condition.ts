@@ -6,6 +6,7 @@ import { median as medianOf } from '../../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import { coatOf } from '../coat-of.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
+import type { PanelPoint } from '../panel-points.ts';
 import { goneAllOver, putBack } from '../put-back.ts';
 import type { Panel } from '../template/template.ts';
 
@@ -31,16 +32,26 @@ export type ConditionEvidence = {
   readonly mean: Micrometres;
   /** Every point on its face. */
   readonly points: readonly ReadPoint[];
+  /** Those off it, which tell of filler alone. */
+  readonly otherPoints: readonly PlacedPoint[];
   readonly baseline: Micrometres | null;
+  /** Of a zone that is odd to the factory film beside it: by how much it is thicker. */
+  readonly overRest: Micrometres | null;
 };
 
+type PlacedPoint = ReadPoint & Pick<PanelPoint, 'place'>;
 type ReadPoint = { readonly point: string; readonly thickness: Micrometres };
 
 export type Finding = { readonly condition: Condition; readonly evidence: Remark };
 
-/** Whoever says when a panel was painted says that it no longer carries factory film, whatever it reads. */
-export const isStatedRepaint = ({ paintedDaysAgo }: Pick<PanelFacts, 'paintedDaysAgo'>): boolean =>
-  paintedDaysAgo !== null;
+type PaintedSince = Pick<PanelFacts, 'paintedDaysAgo' | 'recorded'>;
+
+/**
+ * Whoever says when a panel was painted says that it no longer carries factory film, whatever it reads; so does a film
+ * record by which paint came on.
+ */
+export const isStatedRepaint = ({ paintedDaysAgo, recorded }: PaintedSince): boolean =>
+  paintedDaysAgo !== null || (recorded?.gains ?? []).length > 0;
 
 /**
  * Conditions that the readings and the job decide, before any spread is known; strongest first. What is known to have
@@ -50,7 +61,7 @@ export function filmFindings(
   read: ConditionEvidence,
   model: FilmModel['conditions'],
 ): readonly Finding[] {
-  const { facts, median, mean, points, baseline } = beforeEarlierWork(read);
+  const { facts, median, mean, points, otherPoints, baseline } = beforeEarlierWork(read);
   const told = tellPutBack(facts);
   const findings: Finding[] = [];
   if (facts.covered) {
@@ -63,8 +74,14 @@ export function filmFindings(
       finding('filler', told(fillerEvidence(over, rest, { baseline, model })), largest),
     );
   }
+  const [offFace] = partedByFiller(otherPoints, model);
+  if (over.length === 0 && offFace.length > 0) {
+    const largest = Math.max(...thicknessesOf(offFace));
+    findings.push(finding('filler', told(fillerOffFace(offFace, points, model)), largest));
+  }
   const film = over.length === 0 || rest.length === 0 ? median : medianFilm(rest);
-  const refinished = repaintEvidence(facts, refinishedEvidence(film, baseline, model));
+  const byFilm = refinishedEvidence(film, baseline, model) ?? oddEvidence(read);
+  const refinished = repaintEvidence(facts, byFilm);
   if (refinished !== undefined) findings.push(finding('refinished', told(refinished), film));
   if (refinished === undefined && baseline !== null && mean < baseline - model.cutBack) {
     findings.push(
@@ -81,13 +98,14 @@ export function filmFindings(
 }
 
 function beforeEarlierWork(read: ConditionEvidence): ConditionEvidence {
-  const { facts, median, mean, points } = read;
+  const { facts, median, mean, points, otherPoints } = read;
   if (goneAllOver(facts).mean === 0) return read;
   return {
     ...read,
     median: putBack(median, facts),
     mean: putBack(mean, facts),
-    points: points.map(({ point, thickness }) => ({ point, thickness: putBack(thickness, facts) })),
+    points: points.map((one) => ({ ...one, thickness: putBack(one.thickness, facts) })),
+    otherPoints: otherPoints.map((one) => ({ ...one, thickness: putBack(one.thickness, facts) })),
   };
 }
 
@@ -134,6 +152,17 @@ function fillerEvidence(
   return says`${word} ${names} ${reads} ${rangeOf(over)}, over ${line}${nextFact}${others} ${rangeOf(rest)}, ${like}`;
 }
 
+/** `point 1 (edge) reads 640.0 µm, over 500 µm`: wherever filler lies, the panel was repaired and painted over. */
+function fillerOffFace(
+  over: readonly PlacedPoint[],
+  onFace: readonly ReadPoint[],
+  model: FilmModel['conditions'],
+): Sentence {
+  const [word, reads] = over.length === 1 ? ['point', 'reads'] : ['points', 'read'];
+  const names = over.map(({ point, place }) => `${point} (${place})`).join(', ');
+  return says`${word} ${names} off the face ${reads} ${rangeOf(over)}, over ${um(model.filler, 0)}${nextFact}those on the face read ${rangeOf(onFace)}`;
+}
+
 function rangeOf(points: readonly ReadPoint[]): Sentence {
   const films = thicknessesOf(points);
   const [least, most] = [Math.min(...films), Math.max(...films)];
@@ -142,18 +171,38 @@ function rangeOf(points: readonly ReadPoint[]): Sentence {
 
 /** What the job states stands before what the film reads like. */
 function repaintEvidence(
-  { paintedDaysAgo }: PanelFacts,
+  { paintedDaysAgo, recorded }: PanelFacts,
   byFilm: Sentence | undefined,
 ): Sentence | undefined {
-  if (paintedDaysAgo === null) return byFilm;
+  const [gain] = recorded?.gains ?? [];
+  if (paintedDaysAgo === null) return gain === undefined ? byFilm : gainEvidence(gain, byFilm);
   const stated = says`painted ${daysAgo(paintedDaysAgo)}, by the job`;
   return byFilm === undefined
     ? says`${stated}, so no factory film, whatever the total reads`
     : says`${stated}${nextFact}${byFilm}`;
 }
 
+/** What adds so much is paint, until somebody knows better. */
+function gainEvidence(
+  { date, by }: { readonly date: string | null; readonly by: Micrometres },
+  byFilm: Sentence | undefined,
+): Sentence {
+  const gained =
+    date === null
+      ? says`reads ${um(by)} more than before`
+      : says`reads ${um(by)} more since ${date}, by the film record`;
+  const counts = says`${gained}: counts as repaint, unless a gauge, wax or other places made it`;
+  return byFilm === undefined ? counts : says`${counts}${nextFact}${byFilm}`;
+}
+
 /** `30 days ago`. */
 export const daysAgo = (days: number): string => `${counted(days, 'day')} ago`;
+
+/** A factory paints no two such levels on one panel: the one that lies off the usual film was painted later. */
+const oddEvidence = ({ overRest }: ConditionEvidence): Sentence | undefined =>
+  overRest === null
+    ? undefined
+    : says`${um(overRest)} over the rest of its panel, which factory film is not: counts as repaint till a test spot`;
 
 /** Which line it is over, and where that is from: the lower of the one for any car and the car's own. */
 function refinishedEvidence(

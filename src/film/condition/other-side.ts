@@ -62,7 +62,7 @@ export const likeliestBesides = (topcoat: PanelSurvey['topcoat']): Besides | und
 
 /** The panel as it would be there. */
 function onTheOtherSide(
-  panel: Pick<Judged, 'condition' | 'also'>,
+  panel: Pick<Judged, 'condition' | 'also' | 'zones'>,
   asRead: AllowanceCase,
   deciding: ConditionSureness['deciding'],
 ): AllowanceCase {
@@ -74,10 +74,15 @@ function onTheOtherSide(
 
 /** Strongest first. */
 function otherConditions(
-  { condition, also }: Pick<Judged, 'condition' | 'also'>,
+  { condition, also, zones }: Pick<Judged, 'condition' | 'also' | 'zones'>,
   { condition: beyond, isBeyond }: ConditionSureness['deciding'],
 ): readonly [Condition, ...Condition[]] {
-  const now = [condition, ...also].filter((one) => one !== beyond && one !== 'original');
+  // A zone that is repaint only because there are two is none where there are not.
+  const repainted = zones.filter((zone) => zone.condition === 'refinished');
+  const byZones = repainted.length > 0 && repainted.every(({ sureness }) => sureness === null);
+  const now = [condition, ...also].filter(
+    (one) => one !== beyond && one !== 'original' && !(byZones && one === 'refinished'),
+  );
   const [first, ...rest] = (isBeyond ? now : [...now, beyond]).sort(
     (a, b) => PRECEDENCE.indexOf(a) - PRECEDENCE.indexOf(b),
   );

@@ -130,19 +130,19 @@ const isUnsettled = ({ otherSide }: PanelSurvey): boolean =>
 
 /**
  * The same panels once test spots were made: repaint with one of its own has what that allows. `logSdOf` foretells a
- * removal there; null of a part without a spot. `unsaidAt` names spots at which nobody said whether colour came.
+ * removal there; null of a part without a spot that counts. `idleAt` names those that do not.
  */
 export function withOwnSpots(
   panels: readonly PanelSurvey[],
   logSdOf: (part: PanelSurvey) => number | null,
   grounds: AllowanceGrounds,
-  unsaidAt: (part: PanelSurvey) => readonly string[] = () => [],
+  idleAt: (part: PanelSurvey) => IdleSpots = () => ({ unsaid: [], risen: [] }),
 ): readonly PanelSurvey[] {
   const least = allowsLeast(panels.filter(isSound));
   const allowed = <Part extends PanelSurvey>(part: Part): Part => {
     const logSd = logSdOf(part);
     if (least === null || !waitsForSpot(part)) return part;
-    if (logSd === null) return { ...part, ...whereUnsaid(part, unsaidAt(part)) };
+    if (logSd === null) return { ...part, ...whereIdle(part, idleAt(part)) };
     const { topcoat, limits, budget, boundBy } = allowanceAfterSpot(part, panels, logSd, grounds);
     return {
       ...part,
@@ -160,25 +160,39 @@ export function withOwnSpots(
   return overParts(panels, allowed);
 }
 
-/** Silence about the pad is no leave: only colour shows the end of a clear that nobody can read. */
-function whereUnsaid(
-  { limits, advice }: PanelSurvey,
-  spots: readonly string[],
-): Partial<Pick<PanelSurvey, 'limits' | 'budget' | 'boundBy' | 'advice'>> {
-  if (spots.length === 0) return {};
-  const text = `whether colour came on the pad at ${spotsNamed(spots)} is not said: it frees nothing`;
-  return {
-    ...withText(limits, text),
-    advice: advice.map((one) =>
-      one.code === 'test-spot'
-        ? remark(
-            'test-spot',
-            `say whether colour came on the pad at ${spotsNamed(spots)}, in its column colour_on_pad: yes, leave it alone; no, it has clear`,
-          )
-        : one,
-    ),
-  };
+/** Test spots of a panel that free nothing of it, by their names. */
+export type IdleSpots = {
+  /** Nobody said whether colour came on the pad. */
+  readonly unsaid: readonly string[];
+  /** All that was read of them rose. */
+  readonly risen: readonly string[];
+};
+
+type Retold = Partial<Pick<PanelSurvey, 'limits' | 'budget' | 'boundBy' | 'advice'>>;
+
+/** Silence about the pad is no leave: only colour shows the end of a clear that nobody can read. Nor is film that rose. */
+function whereIdle(part: PanelSurvey, { unsaid, risen }: IdleSpots): Retold {
+  if (risen.length > 0) {
+    const spots = spotsNamed(risen);
+    return retold(
+      part,
+      `all marks of ${spots} read more after than before: it frees nothing`,
+      `read ${spots} again, gauge checked, panel wiped and cool, or make another test spot`,
+    );
+  }
+  if (unsaid.length === 0) return {};
+  const spots = spotsNamed(unsaid);
+  return retold(
+    part,
+    `whether colour came on the pad at ${spots} is not said: it frees nothing`,
+    `say whether colour came on the pad at ${spots}, in its column colour_on_pad: yes, leave it alone; no, it has clear`,
+  );
 }
+
+const retold = ({ limits, advice }: PanelSurvey, why: string, what: string): Retold => ({
+  ...withText(limits, why),
+  advice: advice.map((one) => (one.code === 'test-spot' ? remark('test-spot', what) : one)),
+});
 
 const OF_A_SPOT: readonly string[] = ['test-spot', 'sound-panel-first', 'beyond-help'];
 

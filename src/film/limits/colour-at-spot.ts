@@ -3,7 +3,6 @@
  * is not what was said.
  */
 import { hasNoClear } from '../coat-of.ts';
-import { type Condition, isFactoryFilm } from '../condition/condition.ts';
 import type { Finish, PanelFacts } from '../film-model.ts';
 
 export const isColourNormal = (finish: Finish): boolean => hasNoClear(finish);
@@ -27,15 +26,5 @@ export const spotsNamed = (spots: readonly string[]): string =>
   `test spot${spots.length === 1 ? '' : 's'} ${spots.join(', ')}`;
 
 /** Whether colour on it puts the clear, or the finish that was said, in doubt for the whole car. */
-export const doubtsFinish = ({
-  facts,
-  condition,
-  also,
-}: {
-  readonly facts: PanelFacts;
-  readonly condition: Condition;
-  readonly also: readonly Condition[];
-}): boolean =>
-  coloursAt(facts).length > 0 &&
-  !isColourNormal(facts.finish) &&
-  (condition === 'unread' || [condition, ...also].every(isFactoryFilm));
+export const doubtsFinish = ({ facts }: { readonly facts: PanelFacts }): boolean =>
+  (facts.colourOfCar ?? []).length > 0;

@@ -37,6 +37,8 @@ export const ownColumnMeanings: Readonly<Record<string, string>> = {
   most_total_minor: 'The same highest total in the least unit of the currency.',
   n_exclusions: 'How many things the quote does not promise.',
   n_panels: 'How many panels it is about.',
+  n_warnings:
+    'How many warnings the job has, of its readings and of its files: they stand in its record, and are told where it is run alone.',
   n_panels_read: 'How many of the panels were read.',
   n_panels_worked: 'How many of the panels are worked.',
   overrun:

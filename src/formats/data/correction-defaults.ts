@@ -190,6 +190,21 @@ export const correctionDefaults = {
       'sets within which a combination on a test spot is to reach the aim',
       [1, 6],
     ),
+    lossBeyondSds: pure(
+      3.29,
+      'assumption',
+      'one in a thousand of a normal spread lies further, either way',
+      'SDs of what paints and ways of working differ by, beyond which the loss of a test spot is refused',
+      [1, 10],
+    ),
+    marksOff: number(
+      micrometres(25),
+      'µm',
+      'assumption',
+      'five times the usual spread over a panel',
+      'how far a mark of a test spot may lie from all that its panel reads before it is held to be of another',
+      [1, 1000],
+    ),
   },
   choice: {
     equalShortfall: pure(

@@ -222,6 +222,12 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'monday.csv': 'panel,point,reading_um\nbonnet,1,101\nroof,1,99\n',
     'tuesday.csv': 'panel,point,reading_um\nbonnet,1,143\nroof,1,138\n',
   }),
+  'film-record-differs': example('survey readings.csv --film-record visits.json', {
+    'readings.csv':
+      'panel,point,reading_um\nbonnet,1,112.4\nbonnet,2,114.1\nbonnet,3,113.2\nroof,1,121.3\nroof,2,119.8\n',
+    'visits.json':
+      '{\n  "schema": "leastcut/film-record/1",\n  "vehicle": "FH-7",\n  "visits": [\n    {\n      "date": "2026-03-02",\n      "panels": [\n        {\n          "panel": "bonnet",\n          "taken_um": 2,\n          "taken_sd_um": 0.5,\n          "points": [\n            { "point": "1", "before_um": 161, "after_um": 159 },\n            { "point": "2", "before_um": 163, "after_um": 161 },\n            { "point": "3", "before_um": 160, "after_um": 158 }\n          ]\n        }\n      ]\n    }\n  ]\n}\n',
+  }),
   'film-record-mismatch': example('survey samples/sound-saloon/readings.csv --job job.json', {
     'job.json':
       '{\n  "schema": "leastcut/job/1",\n  "vehicle": { "id": "FH-1042" },\n  "film_record": "visits.json"\n}\n',

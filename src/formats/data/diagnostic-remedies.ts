@@ -84,7 +84,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'spot-in-two-files':
     'If it is one trial, keep it in one of the files; if they are two, give each a spot name of its own.',
   'spot-doubted':
-    'Correct the readings, the sets, the panel or the vehicle; a place worked on is one spot, with all its sets.',
+    'Correct the readings, their unit, the sets, the panel or the vehicle; a place worked on is one spot, with all its sets, and a trial has one name.',
   'spot-mark-twice': 'Give each mark one row, with the mean of its readings.',
   'spot-keying-slip':
     'Correct the reading; if the gauge did show so, leave both readings of the mark empty.',
@@ -95,7 +95,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'compare-vehicles-differ':
     'Give files of one vehicle; of several in a file, name it with --vehicle.',
   'compare-film-gained':
-    'Give the earlier file first. Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again.',
+    'Give the earlier file first. Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again. If the panel was painted since, say so in the job.',
   'compare-spots-left-out': 'Name the test spots with --spots, as for the plan.',
   'compare-not-recorded':
     'Read the panels that are named again, or correct the value that looks keyed wrongly, and compare once more.',
@@ -173,6 +173,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'settings-panel-twice': 'Keep one of the two names, and say all of the panel under it.',
   'film-record-mismatch':
     'Name the film record of this vehicle in the job, or mend the vehicle in the record.',
+  'film-record-differs':
+    'Leave the record out if it is of another car; if it is of this one, read again at the points that it names.',
   'batch-column-unknown':
     'Mend the name of the column, or take the column out: batch --help lists them.',
   'batch-job-incomplete': 'Give each job a name and the file of its readings, or remove the row.',

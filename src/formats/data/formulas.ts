@@ -27,6 +27,7 @@ const RATE = 'removal a set = κ·pad·product·hardness · pressure · sliding 
 const METHODS = 'plan: every step; methods: rates, minutes and heat';
 const SPREAD = 'ln-SD of a removal = √(hardness² + combination² + step²)';
 const DEPTH = 'correction = Φ( ln(removal/depth) / √(σ_depth² + σ_scale² + σ_removal²) )';
+const SPOT_DOUBTED = 'every command that takes test spots: the error spot-doubted';
 const STEPS = 'plan: which steps are chosen for a panel';
 const TIME = 'plan: time, and the minutes of each step';
 
@@ -207,6 +208,16 @@ export const defaultUses: readonly DefaultUse[] = [
   ),
   use('correction.most_sets', 'no stage has more sets of one combination', STEPS),
   use('correction.choice', 'differences smaller than this do not decide', STEPS),
+  use(
+    'correction.spot.loss_beyond_sds',
+    'refused where loss − SDs · its standard error > usual · e^(SDs · ln-SD of a removal)',
+    SPOT_DOUBTED,
+  ),
+  use(
+    'correction.spot.marks_off',
+    'refused where a mark before lies so far under the least or over the most that its panel reads',
+    SPOT_DOUBTED,
+  ),
   use('correction', 'used as it stands', METHODS),
 
   use(

@@ -886,7 +886,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word(
     'origin',
     ['from', 'where', 'lines'],
-    'Where a value in force comes from: option, environment, job, shop, project or user file, built-in.',
+    'Where a value in force comes from: option, list of a batch, environment, job, shop, project or user file, built-in.',
   ),
   word(
     'default',
@@ -924,7 +924,7 @@ export const glossary: readonly GlossaryEntry[] = [
   heading(
     'materials',
     ['material', 'towels', 'product used'],
-    'What the correction uses up: product, pads, towels, tape.',
+    'What the correction uses up: product, pads, towels, tape. A price charges pads by what is worn of them, every other piece whole, towels too, and ml and m whole.',
   ),
   heading(
     'order of the job',
@@ -984,7 +984,7 @@ export const glossary: readonly GlossaryEntry[] = [
   heading(
     'pads and towels',
     ['worn out', 'pad life'],
-    'Pads to have ready and how much of their life the job takes; towels to wash after.',
+    'Pads to have ready and how much of their life the job takes; towels to wash after. A price charges pads by what is worn of them, and towels by the piece, whole.',
   ),
   word(
     'work card',

@@ -154,7 +154,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   shop(
     'level',
     '"total"',
-    'What tax is rounded on: each line, the lines of one rate together (as EN 16931 has it), or the total. A discount is a line of its own at each rate, with its part of the tax; the parts of all lines add up to the tax.',
+    'What tax is rounded on: each line, the lines of one rate together (as EN 16931 has it), or the total. A discount is a line of its own at each rate, with its part of the tax; the parts of all lines add up to the tax. Where it is each line, a line is taxed whole, as without a discount, and the discount gets what it takes off those taxes.',
   ),
   shop(
     'rounding',
@@ -441,7 +441,12 @@ export const keyMeanings: readonly KeyMeaning[] = [
   record(
     'over_allowed',
     'false',
-    'Whether surely more came off than might go: the next survey and plan say so of the panel. "perhaps" where what was measured is more, by no more than it may be off by: they say that too. Null where what might go is not known.',
+    'Whether surely more came off than might go: the next survey and plan say so of the panel. "perhaps" where what was measured is more, by no more than it may be off by: they say that too. Null where what might go is not known, or where what was measured is more and the readings tell too little, such as means of panels.',
+  ),
+  record(
+    'gained_um',
+    '29.8',
+    'How much film came on, in µm, where that is as much as paint adds: nothing was taken then, and nothing may go before a test spot. If it was no paint, take it off the record.',
   ),
   record(
     'zones',

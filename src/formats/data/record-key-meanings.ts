@@ -27,6 +27,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'What became of the job. done: there is a result, also where its answer is no. refused: what was given cannot be used. failed: a file could not be read, or the fault is ours.',
   exit: 'The exit code that the command of the job would have ended with.',
   settings_sha256: 'Checksum of what was asked besides the files: the same question has the same.',
+  readings_sha256:
+    'Checksum of the readings that were read, whatever the form of their file: the same panels, points and values have the same. Null where there is no result.',
   result: 'The record of the command; null where there is none.',
   assumptions: 'What the result rests on and nobody measured or stated.',
   diagnostics: 'What there is to say about the input; any error, and there is no result.',
@@ -456,7 +458,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'The chance that the job takes longer than is charged, 0 to 1; null where there is nothing to work.',
   lines: 'What is charged, line by line; they add up to the subtotal.',
   used_up:
-    'What is gone of it after the job, shares of a piece too; of pads what is worn of them, of towels nothing.',
+    'What is gone of it after the job, shares of a piece too; of pads what is worn of them, of towels nothing. A price charges pads by what is worn of them, every other piece whole, towels too, and ml and m whole.',
   stage_costs:
     'What the materials of each stage cost the shop, before markup; stages that use nothing of the price list are left out.',
   materials_minor:
@@ -480,7 +482,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   deposit_minor:
     'What is to be paid beforehand, in the least unit of the currency; null without prices.',
   per_extra_pct:
-    'What each further per cent of correction costs from the row before; null for the first, and where no more is to be had.',
+    'What each further per cent of correction costs from the row before: what the total and the film rise by, over what expected_pct rises by, the price to the least unit. Null for the first, and where no more is to be had.',
   short: 'Panels on which less than the aim is to be had, and why.',
   pack: 'What a pack holds; null where the price list does not have it.',
   stock: 'What is on the shelf; null where nobody says.',

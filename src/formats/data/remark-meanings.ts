@@ -52,8 +52,8 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   reason(
     'film-gained',
-    'The panel reads more film than before, beyond chance: polishing adds none.',
-    'Check the gauge, wipe off wax and polish, and read the same places again.',
+    'The panel reads more film than before, beyond chance: polishing adds none. So much as paint adds counts as repaint.',
+    'Check the gauge, wipe off wax and polish, and read the same places again; or make a test spot on it.',
   ),
   reason(
     'change-not-resolved',
@@ -227,9 +227,19 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Name their file with --spots as well, for what they showed of the paint to count.',
   ),
   assumption(
+    'record-vehicle',
+    'The film record names its vehicle, and neither the readings nor the job do: they are held to be of that one, and what went from it counts.',
+    'Name the vehicle in the readings or in the job. If the record is of another, leave it out.',
+  ),
+  assumption(
     'spots-counted-once',
     'A trial of --spots is on the film record already: its spot, panel, combination, sets, readings of each mark, share cleared and haze are the same. It counts once, as recorded.',
     'If it was another trial, give the spot another name.',
+  ),
+  assumption(
+    'spots-before-paint',
+    'The job says that a panel was painted after a test spot on record was made there, or the readings name no day that tells which came first. What the spot showed was of other paint: it frees nothing of the panel, and where it is surely older it holds nothing there either. Colour that it left still speaks of the paint that the car had.',
+    'Make a test spot on the new paint. Give the readings their day where they name none.',
   ),
   assumption(
     'risk',
@@ -631,6 +641,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Write the name of a panel while you stand before it.',
   ),
   reason(
+    'points-turned',
+    'With the points of a panel counted from the other end the readings agree with the reference, as they stand they do not.',
+    'Number points as the marks on the panel are.',
+  ),
+  reason(
     'step-changes',
     'Far more readings than chance allows lack the last figure that the others show: a display has one step all through.',
     'Write each reading as the gauge shows it.',
@@ -739,6 +754,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   caution(
     'overrun-on-record',
     'At an earlier visit surely more came off the panel than might go, by a comparison that the film record kept. What went counts in its limits, with what it is uncertain by; what took so much (sets, pad, pressure, softer paint) nobody wrote down.',
+  ),
+  caution(
+    'thick-baseline',
+    'The panels of the car agree on a film that reads like repaint to what factories paint: a car painted again all over reads so. A test spot shows what lies on it.',
   ),
   note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
   note(

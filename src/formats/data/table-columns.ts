@@ -258,7 +258,11 @@ const job: Columns = {
   vehicle: null,
   template: null,
 };
-const failure: Columns = { error_code: 'diagnostics[].code', error: 'diagnostics[].message' };
+const failure: Columns = {
+  n_warnings: null,
+  error_code: 'diagnostics[].code',
+  error: 'diagnostics[].message',
+};
 
 /** What the result of the command says, gathered over panels or aims. */
 const gathered = (...names: readonly string[]): Columns =>

@@ -14,6 +14,7 @@ export const batchRecordSchema = z.strictObject({
   status: z.enum(['done', 'refused', 'failed']),
   exit: z.int().min(0).max(255),
   settings_sha256: sum,
+  readings_sha256: sum.nullable(),
   inputs: z.array(z.strictObject({ file: z.string(), sha256: sum.nullable() })),
   diagnostics: z.array(diagnostic),
   result: z.looseObject({ schema: z.string() }).nullable(),

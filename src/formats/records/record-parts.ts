@@ -24,6 +24,7 @@ export const keyOf = <Key extends string>(table: Readonly<Record<Key, unknown>>)
 
 export const origin = z.enum([
   'flag',
+  'list',
   'environment',
   'job',
   'shop',

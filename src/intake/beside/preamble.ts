@@ -114,7 +114,7 @@ const partAtEnd = once(() => /^\D*\p{L}\D*[,;:|–-]\s*([^\s,;:|–-]+)[\s:.]*$/
 
 /** `All values in µm`, `* thickness in microns` below the rows of the file. */
 export function unitOfAll(row: Row): Saying | undefined {
-  const text = loneText(row) ?? countAndUnit(row) ?? '';
+  const text = loneText(row) ?? '';
   if (isUnitAlone(row)) return { key: 'unit', value: bareUnit(row), column: 0 };
   if (!ofReadings().test(text)) return undefined;
   const last = /\S+$/u.exec(text)?.[0];
@@ -124,16 +124,9 @@ export function unitOfAll(row: Row): Saying | undefined {
     : own;
 }
 
-/** `6 points, all um` where the comma parts cells. */
-function countAndUnit(row: Row): string | undefined {
-  const cells = filledCells(row).map((k) => cellText(row, k));
-  const [first = ''] = cells;
-  return cells.length === 2 && /^\d{1,4}\s\p{L}+$/u.test(first) ? cells.join(', ') : undefined;
-}
-
 const ofReadings = once(
   () =>
-    /^(?:\d{1,4}\s\p{L}+,\s)?(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|hodnoty|měření|tloušťky|merania|hrúbky|wartości|pomiary|grubości|värden|mätvärden|værdier|verdier|måleværdier|måleverdier|arvot|mittaukset|értékek|mérések|değerler|ölçümler|vrijednosti|vrednosti|valorile|medições|leituras|значения|показания|замеры|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu,
+    /^(?:all|alles?|tout|todo|tutto|toutes|tous|todas|todos|tutte|tutti|units?|einheit(?:en)?|unités?|values?|readings?|thickness(?:es)?|measurements?|messwerte|werte|schichtdicken?|dicken?|lackdicken?|valeurs|épaisseurs?|mesures|valores|espesor(?:es)?|medidas|valori|spessor[ei]|misure|waarden|laagdiktes?|hodnoty|měření|tloušťky|merania|hrúbky|wartości|pomiary|grubości|värden|mätvärden|værdier|verdier|måleværdier|måleverdier|arvot|mittaukset|értékek|mérések|değerler|ölçümler|vrijednosti|vrednosti|valorile|medições|leituras|значения|показания|замеры|dry film thickness|film thickness|coating thickness|paint thickness|dft)\s/iu,
 );
 
 /** Keeps a saying, and lets it settle what it names for the rows below. */

@@ -10,7 +10,8 @@ const monthStarts: ReadonlySet<string> = new Set(
     giu jún июн jul lug июл aug ago aoû août авг sep set сен oct okt ott out окт nov ноя dec dez déc dic
     дек`.split(/\s+/u),
 );
-const isMonth = (word: string): boolean => monthStarts.has(word.toLowerCase().slice(0, 3));
+/** By its first three letters, in the languages of the headers. */
+export const isMonth = (word: string): boolean => monthStarts.has(word.toLowerCase().slice(0, 3));
 
 /** `01-May`, `1. Mai 2024`, `Jan 04`. */
 const dayMonth = once(

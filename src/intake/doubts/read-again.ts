@@ -69,7 +69,7 @@ function told(pairs: readonly Pair[], all: number, how: How) {
   };
 }
 
-type Pair = { readonly other: OneOrMore<Reading>; readonly own: OneOrMore<Reading> };
+export type Pair = { readonly other: OneOrMore<Reading>; readonly own: OneOrMore<Reading> };
 
 function doAgree(
   pairs: readonly Pair[],
@@ -102,11 +102,11 @@ function spreadOverPanels(pairs: readonly Pair[]): number {
   return dof === 0 ? 0 : squares.reduce((sum, one) => sum + one, 0) / dof;
 }
 
-const meanOf = (readings: OneOrMore<Reading>): number =>
+export const meanOf = (readings: OneOrMore<Reading>): number =>
   mean(readings.map(({ thickness }) => thickness));
 
 /** Those of two operators are two surveys. */
-const panelKey = ({ vehicle, panel, layer, place, operator = '' }: Reading): string =>
+export const panelKey = ({ vehicle, panel, layer, place, operator = '' }: Reading): string =>
   [vehicle ?? '', panel, layer, place, operator].join('\0');
 
-const pointKey = (reading: Reading): string => `${panelKey(reading)}\0${reading.point}`;
+export const pointKey = (reading: Reading): string => `${panelKey(reading)}\0${reading.point}`;

@@ -9,10 +9,10 @@
 import { error, type Place, warning } from '../../base/diagnostics.ts';
 import { groupBy, type OneOrMore } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
-import { dayIn, visitsHint } from '../cells/visit-words.ts';
+import { dayWritten, visitsHint } from '../cells/visit-words.ts';
 import type { Findings } from '../findings.ts';
-import { readingPlace } from '../readings/reading-place.ts';
-import { lineAt, type Source, shownLine } from '../rows/source.ts';
+import { linePlace, readingPlace } from '../readings/reading-place.ts';
+import type { Source } from '../rows/source.ts';
 import type { Metadatum } from '../tables/table.ts';
 import { type How, readingParts } from './read-again.ts';
 
@@ -49,7 +49,7 @@ export function doubtDays(
 function daysInRows(own: readonly Reading[], source: Source): readonly Day[] {
   const days = new Map<string, OneOrMore<Reading>>();
   for (const reading of own) {
-    const day = dayIn(reading.time ?? '');
+    const day = dayWritten(reading.time ?? '');
     if (day === undefined) continue;
     const before = days.get(day);
     if (before === undefined) days.set(day, [reading]);
@@ -64,16 +64,14 @@ function daysInLines(
   source: Source,
 ): readonly Day[] {
   const named = metadata.flatMap(({ key, value, line }) => {
-    const day = DATE_KEY.test(key) ? dayIn(value) : undefined;
+    const day = DATE_KEY.test(key) ? dayWritten(value) : undefined;
     return day === undefined ? [] : [{ day, line }];
   });
   return [...groupBy(named, ({ day }) => day)].map(([day, [{ line }]]) => {
-    const text = lineAt(source, line) ?? '';
-    const at = { file: source.name, line, column: 1, length: text.length };
     return {
       day,
       readings: readings.filter(({ origin }) => named.findLast(above(origin.line))?.day === day),
-      at: { ...at, ...shownLine(text, 1) },
+      at: linePlace(source, line),
     };
   });
 }

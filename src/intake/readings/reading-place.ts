@@ -10,3 +10,9 @@ export function readingPlace(source: Source, { origin }: Reading): Place {
   const length = number.exec(line.slice(origin.column - 1))?.[0].length ?? 1;
   return { ...origin, length, ...shownLine(line, origin.column) };
 }
+
+/** A whole line. */
+export function linePlace(source: Source, line: number): Place {
+  const text = lineAt(source, line) ?? '';
+  return { file: source.name, line, column: 1, length: text.length, ...shownLine(text, 1) };
+}

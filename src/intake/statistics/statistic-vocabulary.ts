@@ -65,7 +65,7 @@ export const onlyAlone: StatisticWords = {
     anzahl messwerte|nombre de mesures|numero de medidas|numero de lecturas|numero misure|
     aantal metingen|количество|кол во|个数|数量|件数|データ数|測定数|numar|numar masuratori|broj|broj mjerenja|stevilo|število|arv|mootmiste arv|kiekis|skaits|кількість|брой|πληθος|개수|갯수|측정수`,
   sum: `som|soma|totale|gesamt|summa|soucet|celkem|toplam|yhteensa|osszeg|osszesen|
-    сума|общо|разом|spolu|suma spolu|ukupno|zbroj|zbir|skupaj|vsota|kokku|summa kokku|is viso|kopa|σύνολο|συνολο|αθροισμα|합계|suma totala|итого|razem|lacznie|ogolem|合计|总和|grand total`,
+    сума|общо|разом|spolu|suma spolu|ukupno|zbroj|zbir|skupaj|vsota|kokku|summa kokku|is viso|kopa|σύνολο|συνολο|αθροισμα|합계|suma totala|итого|razem|lacznie|ogolem|合计|总和|grand total|total general`,
   other: `percentile|quantile|quartile|quantil|perzentil|quartil|percentil|quartile inferiore|lower quartile|upper quartile|q1|q3|iqr|
     rms|mode|modus|modalwert|geometric mean|geometrisches mittel|harmonic mean|std error|standard error|standardfehler|sem|ci|95% ci|95 % ci|confidence interval|konfidenzintervall|vertrauensbereich|verdict|urteil|gesamturteil|min max|max min|span|bereich|streuung|scatter|spread|dispersion|dispersione|spreiding|rozrzut|cv %|cov %|rsd|rsd %|usl|lsl|ucl|lcl|upper limit|lower limit|upper spec limit|
     lower spec limit|oberer grenzwert|unterer grenzwert|obere grenze|untere grenze|

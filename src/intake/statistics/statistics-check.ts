@@ -83,8 +83,9 @@ export type Answer = { readonly value: number; readonly rounding: number };
 /** What a group gives; the readings themselves were rounded before they were written. */
 export function answersOf(statistic: Statistic, texts: readonly string[]): readonly Answer[] {
   if (statistic === 'count') return countsOf(texts);
-  // `Total;3` counts the readings, or adds them up.
-  if (statistic === 'sum') return [...countsOf(texts), ...computed(statistic, texts)];
+  // `Total;3` counts the readings, or adds them up; `Gesamt;115` is the mean of all.
+  if (statistic === 'sum')
+    return [...countsOf(texts), ...computed(statistic, texts), ...computed('mean', texts)];
   return computed(statistic, texts);
 }
 

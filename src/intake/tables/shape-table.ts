@@ -30,9 +30,11 @@ import { takeCounter } from './counting-column.ts';
 import { undressNumbers } from './dressed-numbers.ts';
 import { withoutFalseRepeats } from './false-repeats.ts';
 import { fillDown } from './fill-down.ts';
+import { leaveOutGaugeChecks } from './gauge-check-rows.ts';
 import { takeIndex } from './index-column.ts';
 import { adoptKeepingColumn } from './keeping-column.ts';
 import { adoptColumns } from './layout-questions.ts';
+import { adoptMetalColumn } from './metal-column.ts';
 import { leaveOutNamelessMean } from './nameless-mean.ts';
 import { partLabels } from './numbered-labels.ts';
 import { withoutSecondNames } from './second-names.ts';
@@ -82,15 +84,21 @@ export function shapeTable(
     (table) => withoutSecondNames(table, isPanel),
     adoptKeepingColumn,
     adoptStateColumn,
+    adoptMetalColumn,
   ];
   const measured = adoptColumns(steps.reduce(after, united), findings);
-  const { table: named, excluded, rows } = leaveOutStatistics(measured, isPanel, findings);
+  const checked = leaveOutGaugeChecks(measured, isPanel, findings);
+  const { table: named, excluded, rows } = leaveOutStatistics(checked.table, isPanel, findings);
   doubtPointsAnew(named, findings);
   const complete = after(named, (table) => fillDown(table, findings));
   const table = after(complete, (own) => partLabels(own, isPanel));
   doubt(table, isPanel, findings);
   const claims = [...rowClaims(table, rows), ...columnClaims(table)];
-  return { table, unitsRow, excluded, claims, texts: countReadingTexts(table), evidence };
+  return {
+    ...{ table, unitsRow, claims, evidence },
+    excluded: [...checked.excluded, ...excluded],
+    texts: countReadingTexts(table),
+  };
 }
 
 type Step = (

@@ -3,6 +3,7 @@
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { ownTable, takenAs } from '../../base/own-files.ts';
 import { substrateWord } from '../cells/substrate-word.ts';
+import { layerNamed } from '../cells/words.ts';
 import { english, type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 import { type HeaderCell, misspelling, type Vocabulary } from '../header/header.ts';
 import { readGaugeHeader } from '../header/layout.ts';
@@ -39,8 +40,16 @@ export const explainGaugeHeader = (
 
 /** What to do where no name of a column is near: say which it is, unless there are but means. */
 function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): string {
+  const layers = header.filter(({ unit, label }) => isThickness(unit) && isLayer(label));
+  if (role === 'reading' && layers.filter(({ label }) => layerNamed(label) !== '').length > 1) {
+    const [names, said] = [
+      layers.map(({ text }) => text),
+      layers.map(({ label }) => layerIn(label)),
+    ];
+    return `; if ${names.join(', ')} are the layers of each point, give each a row of its own, its number in a column "reading", and in a column "layer" ${said.join(', ')}`;
+  }
   const isOther = ({ unit, label }: HeaderCell<GaugeRole>): boolean =>
-    (unit === 'um' || unit === 'mil') && !namesStatistic(label);
+    isThickness(unit) && !namesStatistic(label);
   const hasStatistics = header.some(({ label }) => namesStatistic(label));
   if (role === 'reading' && hasStatistics && !header.some(isOther)) {
     return '; means and extremes are no readings: export the single ones';
@@ -53,6 +62,15 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
   }
   return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
 }
+
+const isThickness = (unit: HeaderCell<GaugeRole>['unit']): boolean =>
+  unit === 'um' || unit === 'mil';
+/** Of the words that a gauge for layers heads its columns with; the whole film is called total there. */
+const isLayer = (label: string): boolean =>
+  /^(?:total|film|clear(?: ?coat)?|base(?: ?coat)?|primer|filler|e-?coat|klarlack|basislack|füller|grundierung)$/iu.test(
+    label.trim(),
+  );
+const layerIn = (label: string): string => layerNamed(label.trim()) || 'total';
 
 type Wanted<Role extends string> = {
   readonly vocabulary: Vocabulary<Role>;

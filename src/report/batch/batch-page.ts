@@ -113,7 +113,7 @@ function columnsOf(
       return [
         ...(new Set(quoted.map(aims)).size > 1 ? [{ ...column('aims'), of: aims }] : []),
         right('hours', range('least_time_p50_h', 'most_time_p80_h', hours)),
-        right('price', priced),
+        { ...right('price', priced), none: 'no price' },
         right(
           'not promised',
           figure('n_exclusions', (value) => counted(value, 'thing')),
@@ -125,21 +125,29 @@ function columnsOf(
 const HEADINGS: Readonly<Record<string, string>> = {
   survey: 'Surveys',
   plan: 'Plans',
-  quote: 'Quotes, from the mildest aim to the strongest',
+  quote: 'Quotes, least to most over the aims of each',
+};
+
+export type BatchPageOptions = {
+  readonly unit: LengthUnit;
+  readonly doubled?: readonly string[];
+  /** How many there are in all, where some were not begun. */
+  readonly jobs?: number;
 };
 
 export function batchBlocks(
   command: string,
   rows: readonly SummaryRow[],
-  unit: LengthUnit,
-  doubled: readonly string[] = [],
+  { unit, doubled = [], jobs = rows.length }: BatchPageOptions,
 ): readonly Block[] {
   const columns = columnsOf(command, rows, unit);
   const unworked = rows.filter(isUnworked);
   const wrong = rows.filter((row) => row.get('status') !== 'done');
+  const warned = rows.filter((row) => (numberOf(row, 'n_warnings') ?? 0) > 0);
   const text = (row: SummaryRow, name: string): string => String(row.get(name) ?? NONE);
+  const ofAll = jobs > rows.length ? ` of ${jobs}` : '';
   return [
-    title(`${HEADINGS[command] ?? command}: ${counted(rows.length, 'job')}`),
+    title(`${HEADINGS[command] ?? command}: ${counted(rows.length, 'job')}${ofAll}`),
     gap,
     {
       kind: 'table',
@@ -147,7 +155,7 @@ export function batchBlocks(
         column('job'),
         column('vehicle'),
         column('status'),
-        ...columns.map(({ title: heading, align }) => ({ title: heading, align })),
+        ...columns.map(({ of: _, ...heads }) => heads),
       ],
       rows: rows.map((row): readonly Cell[] => [
         cell(text(row, 'job')),
@@ -159,6 +167,7 @@ export function batchBlocks(
     ...(unworked.length === 0
       ? []
       : [gap, paragraph('Nothing polished', unworked.map((row) => text(row, 'job')).join(', '))]),
+    ...(warned.length === 0 ? [] : [gap, warnedBlock(warned)]),
     ...(doubled.length === 0 ? [] : [gap, list('Perhaps twice', doubled)]),
     ...(wrong.length === 0
       ? []
@@ -169,5 +178,15 @@ export function batchBlocks(
             wrong.map((row) => `${text(row, 'job')}: ${text(row, 'error')}`),
           ),
         ]),
+    ...(jobs > rows.length ? [gap, notBegunBlock(jobs - rows.length)] : []),
   ];
 }
+
+/** The page has no room for them, and nobody else tells them. */
+const warnedBlock = (warned: readonly SummaryRow[]): Block => {
+  const counts = warned.map((row) => `${row.get('job')} ${row.get('n_warnings')}`);
+  return paragraph('Remarks', `${counts.join(', ')}: see the record of each, or run it alone`);
+};
+
+const notBegunBlock = (jobs: number): Block =>
+  paragraph('Not begun', `${counted(jobs, 'job')}: the batch was stopped before`);

@@ -19,6 +19,8 @@ export type FinishedJob = {
   readonly exit: number;
   /** Checksum of all that was asked besides the files: options, version, which settings were found. */
   readonly settingsSum: string;
+  /** Checksum of the readings that the result is made of; null where there is none. */
+  readonly readingsSum: string | null;
   /** Every file that was loaded; without a checksum where it could not be. */
   readonly inputs: readonly { readonly file: string; readonly sha256: string | null }[];
   readonly diagnostics: readonly Diagnostic[];
@@ -26,13 +28,25 @@ export type FinishedJob = {
 };
 
 export const batchRecord = (
-  { settingsSum, diagnostics, job, seq, command, status, exit, inputs, result }: FinishedJob,
+  {
+    settingsSum,
+    readingsSum,
+    diagnostics,
+    job,
+    seq,
+    command,
+    status,
+    exit,
+    inputs,
+    result,
+  }: FinishedJob,
   version: string,
 ): MachineRecord => ({
   schema: 'leastcut/batch/1',
   version,
   ...{ job, seq, command, status, exit },
   settings_sha256: settingsSum,
+  readings_sha256: readingsSum,
   inputs,
   diagnostics: diagnostics.map(diagnosticRecord),
   result,

@@ -128,6 +128,7 @@ export const summaryColumns = (command: string): readonly string[] => [
   ...jobColumns,
   ...resultColumns,
   ...(figuresOf[command] ?? []).map(({ name }) => name),
+  'n_warnings',
   'error_code',
   'error',
 ];
@@ -136,11 +137,13 @@ export const summaryColumns = (command: string): readonly string[] => [
 export function summaryRow(command: string, record: MachineRecord): readonly DataCell[] {
   const result = at(record, 'result');
   const isResult = typeof result === 'object' && result !== null;
-  const error = list(record, 'diagnostics').find((one) => at(one, 'severity') === 'error');
+  const told = list(record, 'diagnostics');
+  const error = told.find((one) => at(one, 'severity') === 'error');
   return [
     ...jobColumns.map((key) => plain(at(record, key))),
     ...resultColumns.map((key) => (isResult ? plain(at(result, key)) : null)),
     ...(figuresOf[command] ?? []).map(({ of }) => (isResult ? of(result as MachineRecord) : null)),
+    told.filter((one) => at(one, 'severity') === 'warning').length,
     plain(at(error, 'code')),
     plain(at(error, 'message')),
   ];

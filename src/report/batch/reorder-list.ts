@@ -29,6 +29,8 @@ export type ReorderList = {
   readonly byAim: ReadonlyMap<string, JobsAtAim>;
   /** Loads of towels to wash, each job by itself. */
   readonly towelLoads: number;
+  /** Jobs that have any. */
+  readonly towelJobs: number;
   readonly leftOut: readonly LeftOut[];
 };
 
@@ -46,6 +48,7 @@ export function createReorderBook(): ReorderBook {
   const byAim = new Map<string, JobsAtAim>();
   const leftOut: LeftOut[] = [];
   let jobs = 0;
+  let towelJobs = 0;
   let towelLoads = 0;
 
   const add = (record: MachineRecord): void => {
@@ -57,7 +60,9 @@ export function createReorderBook(): ReorderBook {
       return;
     }
     jobs += 1;
-    towelLoads += numberAt(option, 'towel_loads') ?? 0;
+    const loads = numberAt(option, 'towel_loads') ?? 0;
+    towelLoads += loads;
+    towelJobs += Number(loads > 0);
     const isSaid = list(quote, 'settings').some(({ name }) => name === 'aim');
     const atAim = byAim.get(aim) ?? { jobs: 0, unsaid: 0 };
     byAim.set(aim, { jobs: atAim.jobs + 1, unsaid: atAim.unsaid + Number(!isSaid) });
@@ -85,7 +90,7 @@ export function createReorderBook(): ReorderBook {
       lines: [...entries.values()]
         .map(({ need, ...about }) => ({ ...about, ...reorderOf(need) }))
         .sort((a, b) => urgency(a) - urgency(b)),
-      ...{ jobs, byAim, towelLoads, leftOut },
+      ...{ jobs, byAim, towelLoads, towelJobs, leftOut },
     }),
   };
 }

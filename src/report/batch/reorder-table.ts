@@ -25,15 +25,15 @@ type Row = Partial<Readonly<Record<(typeof columns)[number], DataCell>>>;
 
 export const reorderTable = ({
   lines,
-  jobs,
   byAim,
   towelLoads,
+  towelJobs,
   leftOut,
 }: ReorderList): DataTable => ({
   columns,
   rows: [
     ...lines.map(lineRow),
-    ...(towelLoads === 0 ? [] : [loadsRow(towelLoads, jobs)]),
+    ...(towelLoads === 0 ? [] : [loadsRow(towelLoads, towelJobs)]),
     ...[...byAim].map(aimRow),
     ...leftOut.map(leftOutRow),
   ].map((row) => columns.map((name) => row[name] ?? null)),

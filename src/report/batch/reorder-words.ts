@@ -36,7 +36,7 @@ function buyText({ lines, jobs, towelLoads }: ReorderList): string {
     packs === 0
       ? 'nothing'
       : [
-          `${counted(packs, 'pack')} of ${counted(bought.length, 'material')}`,
+          `${counted(packs, 'pack')} of ${counted(materialsOf(bought), 'material')}`,
           ...costTexts(bought),
         ].join(', ');
   const towels = towelLoads === 0 ? '' : `; ${counted(towelLoads, 'load')} of towels`;
@@ -52,9 +52,15 @@ const costTexts = (bought: readonly ReorderLine[]): readonly string[] =>
     return [`${moneyText(BigInt(cost), { code, digits })} without tax`];
   });
 
+/** Several shops may list the same. */
+const materialsOf = (lines: readonly ReorderLine[]): number =>
+  new Set(lines.map(({ id }) => id)).size;
+
 function uncountedText(lines: readonly ReorderLine[]): readonly string[] {
-  const unlisted = lines.filter(({ listed }) => listed === null).length;
-  const uncounted = lines.filter(({ listed }) => listed !== null && listed.stock === null).length;
+  const unlisted = materialsOf(lines.filter(({ listed }) => listed === null));
+  const uncounted = materialsOf(
+    lines.filter(({ listed }) => listed !== null && listed.stock === null),
+  );
   return [
     ...(unlisted === 0 ? [] : [`${counted(unlisted, 'material')} not on the price list`]),
     ...(uncounted === 0 ? [] : [`${counted(uncounted, 'material')} without a stock`]),

@@ -13,7 +13,7 @@ import { cameOff, legend } from './compare-answer.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
 import { overrunLines } from './compare-overrun-lines.ts';
-import { planLine, rateLines } from './compare-plan-lines.ts';
+import { planInDoubt, planLine, rateLines } from './compare-plan-lines.ts';
 import {
   notComparedLine,
   notRecordedLine,
@@ -46,9 +46,10 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
     ...riseLines(panels, unit),
     ...colourFirst(result.before.survey.panels),
     ...overrunLines(compared, unit),
+    ...planInDoubt(result),
     ...cameOff(result, compared, unit),
     ...planLine(result, unit),
-    ...verdictLines(compared, unit),
+    ...verdictLines(compared, hasAll(result), unit),
     gap,
     ...(compared.length === 0 ? [] : [changeTable(compared, result, unit)]),
     gap,
@@ -61,6 +62,12 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
     ...(options.drawn === true ? beforeAndAfter(result, unit) : []),
   ];
 }
+
+/** Whether every panel that was read is compared, and on the page. */
+const hasAll = ({ panels, total }: CompareResult): boolean =>
+  panels.length === total.panels.length &&
+  total.panels.every(({ change }) => change !== null) &&
+  total.onlyBefore.length + total.onlyAfter.length === 0;
 
 function heading({ vehicle, before, steps, total }: CompareResult): string {
   const of = vehicle === null ? '' : ` of ${vehicle}`;

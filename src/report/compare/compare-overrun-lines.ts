@@ -6,12 +6,13 @@ import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { isOver, isPerhapsOver, type OverrunCode } from '../../tasks/compare/compare-overrun.ts';
 import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { about, joined } from '../facts.ts';
-import { type Block, notice, type Said } from '../model.ts';
+import { type Block, notice, paragraph, type Said } from '../model.ts';
 import { changeText, partNameOf, partsLeft } from './compare-words.ts';
 
 export const overrunLines = (panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] => [
   ...overLines(panels, unit),
   ...perhapsLines(panels, unit),
+  ...notKnownLines(panels, unit),
 ];
 
 /** One or two panels or zones by all their figures; more of them with what came off, and by limit. */
@@ -40,6 +41,33 @@ function perhapsLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly 
       joined([...told, `Read the same points again before more comes off ${it}.`], ' '),
     ),
   ];
+}
+
+/** By means over other points a figure over what might go is no doubt yet, and no leave either. */
+function notKnownLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
+  const some = partsLeft(panels).filter(
+    ({ comparison: { change, by, gained }, allowed, overruns }) =>
+      by === 'means' &&
+      !gained &&
+      change?.resolved === true &&
+      allowed !== null &&
+      change.removed.value > allowed.most &&
+      !overruns.some(({ code }) => code === 'more-than-allowed'),
+  );
+  return some.length === 0
+    ? []
+    : [
+        paragraph(
+          'Not known',
+          joined(
+            [
+              `whether too much came off: ${some.map((part) => nameWithLoss(part, unit)).join(', ')}.`,
+              'Means of panels do not tell: mark points before the work.',
+            ],
+            ' ',
+          ),
+        ),
+      ];
 }
 
 const FEW = 2;

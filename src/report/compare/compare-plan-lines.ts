@@ -10,8 +10,25 @@ import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { mainStep, type RateSeen } from '../../tasks/compare/compare-plan.ts';
 import { joined } from '../facts.ts';
 import { factorText } from '../log-factor.ts';
-import { type Block, paragraph } from '../model.ts';
+import { type Block, notice, paragraph } from '../model.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
+
+/** A plan of other readings frees nothing here: told before anything that it says. */
+export const planInDoubt = ({ planOfOthers }: CompareResult): readonly Block[] =>
+  planOfOthers.length === 0
+    ? []
+    : [
+        notice(
+          'Plan in doubt',
+          joined(
+            [
+              ...planOfOthers.map((text) => `${text.replace(/^the plan was /u, '')}.`),
+              'What might go is the lesser of what it and the survey before the work allow.',
+            ],
+            ' ',
+          ),
+        ),
+      ];
 
 export function planLine(
   { planned, panels, worked }: CompareResult,

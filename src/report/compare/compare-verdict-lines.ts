@@ -24,8 +24,15 @@ const WORDS: Readonly<Record<GoOnVerdict, string>> = {
 /** Where too much came off somewhere, no panel is worked before it is known what took it. */
 const ONCE_KNOWN = 'Allowed once that is known, not asked for';
 
-/** Each word once for the panels it is of, with what one more set is, or the limit that binds. */
-export function verdictLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
+/**
+ * Each word once for the panels it is of, with what one more set is, or the limit that binds; by their names where some
+ * panel that was read is none of them.
+ */
+export function verdictLines(
+  panels: readonly PanelLeft[],
+  areAll: boolean,
+  unit: LengthUnit,
+): readonly Block[] {
   const parts = partsLeft(panels);
   const groups = groupBy(parts, (part) => JSON.stringify([part.verdict, groundOf(part, unit)]));
   const order: readonly GoOnVerdict[] = ['go-on', 'stop', 'unresolved'];
@@ -36,7 +43,8 @@ export function verdictLines(panels: readonly PanelLeft[], unit: LengthUnit): re
     [...groups.values()].flatMap((group) => {
       const [first] = group;
       if (first === undefined || first.verdict !== verdict) return [];
-      const on = group.length === parts.length && group.length > 2 ? 'all panels' : names(group);
+      const isEach = areAll && group.length === parts.length && group.length > 2;
+      const on = isEach ? 'all panels' : names(group);
       const ground = groundOf(first, unit);
       const text = verdict === 'go-on' ? `${ground} on ${on}` : `${on}: ${ground}`;
       return [paragraph(wordOf(verdict), `${text}.`)];

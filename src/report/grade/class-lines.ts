@@ -4,7 +4,6 @@ import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { shown } from '../../base/rounding.ts';
 import { says, tell, um } from '../../base/sentence.ts';
-import { median } from '../../base/stats/summary.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { FoundByClass } from '../../training/class-view.ts';
@@ -161,20 +160,19 @@ const MOST_HARD = 3;
 type Hard = Pick<GradedClass, 'view' | 'settings'>;
 
 /**
- * Those that fewer read satisfactorily than is usual on this car: who is off everywhere makes no panel hard. Where
+ * Those that fewer read satisfactorily than is usual of those who read them: who is off everywhere makes no panel hard. Where
  * there is none, the one that scatters most.
  */
 export function hardPanels({ view, settings }: Hard, unit: LengthUnit): readonly Block[] {
   // Of fewer, what is hard for one is no matter of the panel.
   const { leastSurveys } = settings.training.class;
   const panels = view.panels.filter(({ count }) => count >= leastSurveys);
-  const shares = panels.flatMap(({ satisfactory }) => satisfactory ?? []);
-  const usual = shares.length === 0 ? 1 : median(shares);
   const wrong = panels
-    .flatMap(({ reference, satisfactory, count }) =>
-      satisfactory === null ? [] : [{ name: reference.panel.name, satisfactory, count }],
+    .flatMap(({ reference, satisfactory, usual, count }) =>
+      satisfactory === null || usual === null || satisfactory >= usual
+        ? []
+        : [{ name: reference.panel.name, satisfactory, count }],
     )
-    .filter(({ satisfactory }) => satisfactory < usual)
     .sort((a, b) => a.satisfactory - b.satisfactory);
   if (wrong.length > 0) {
     const names = wrong.map(

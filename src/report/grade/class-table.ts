@@ -1,19 +1,23 @@
 /** Everybody of a class in a row: the verdict, the mark and what led to it. */
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { Marking } from '../../training/training-model.ts';
 import { column, figures, filmFigures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell } from '../model.ts';
 import {
   attemptName,
   foundText,
-  percentText,
+  markText,
   signedText,
   verdictOf,
   verdictText,
 } from './grade-words.ts';
 
-export function classTable(trainees: readonly GradedTrainee[], unit: LengthUnit): Block {
+export function classTable(
+  { trainees, marking }: Pick<GradedClass, 'trainees' | 'marking'>,
+  unit: LengthUnit,
+): Block {
   const film = (title: string): Column => filmFigures(title, unit);
   return {
     kind: 'table',
@@ -29,11 +33,15 @@ export function classTable(trainees: readonly GradedTrainee[], unit: LengthUnit)
       { ...figures('low'), said: 'low spots found' },
       { ...figures('repairs'), said: 'repairs found' },
     ],
-    rows: trainees.map((trainee) => classRow(trainee, unit)),
+    rows: trainees.map((trainee) => classRow(trainee, marking, unit)),
   };
 }
 
-function classRow(trainee: GradedTrainee, unit: LengthUnit): readonly Cell[] {
+function classRow(
+  trainee: GradedTrainee,
+  { passMark }: Pick<Marking, 'passMark'>,
+  unit: LengthUnit,
+): readonly Cell[] {
   const { grade } = trainee;
   const verdict = verdictOf(trainee);
   const bad = verdict === 'unsatisfactory' || verdict === 'not-read';
@@ -45,7 +53,7 @@ function classRow(trainee: GradedTrainee, unit: LengthUnit): readonly Cell[] {
   return [
     name,
     said,
-    cell(percentText(mark.share)),
+    cell(markText(mark.share, passMark)),
     cell(`${coverage.panelsRead}/${coverage.panels}`),
     cell(`${coverage.pointsRead}/${coverage.points}`),
     cell(String(off), off > 0 ? 'binding' : 'plain'),

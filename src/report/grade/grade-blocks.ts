@@ -32,7 +32,7 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     paragraph(null, comparedWith(graded)),
     paragraph('Columns', whatColumnsSay(graded, unit)),
     gap,
-    classTable(graded.trainees, unit),
+    classTable(graded, unit),
     gap,
     ...graded.trainees.flatMap((trainee) => told(trainee, unit, verbose)),
     ...copiedBlocks(graded, unit),

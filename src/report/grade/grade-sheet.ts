@@ -2,6 +2,7 @@
 
 import { counted } from '../../base/counted.ts';
 import { shownFile } from '../../base/file-name.ts';
+import { textIn } from '../../base/remark.ts';
 import { figure, shown } from '../../base/rounding.ts';
 import {
   bare,
@@ -43,6 +44,7 @@ import {
   becauseText,
   carName,
   criterionNames,
+  markText,
   percentText,
   scoreText,
   signedText,
@@ -59,7 +61,7 @@ export function gradeSheet(
 ): readonly Block[] {
   const { grade } = trainee;
   const verdict = verdictText(verdictOf(trainee));
-  const mark = grade === null ? '' : `, ${percentText(grade.mark.share)}`;
+  const mark = grade === null ? '' : `, ${markText(grade.mark.share, graded.marking.passMark)}`;
   const head = [
     title(`Sheet of ${attemptName(trainee)}: ${verdict}${mark}`),
     paragraph(null, about(trainee, graded)),
@@ -76,6 +78,7 @@ export function gradeSheet(
     ...voidBlocks(grade),
     gap,
     panelTable(grade, graded, { unit, verbose }),
+    ...gaugeBlocks(trainee, graded, unit),
     ...carBlocks(grade, unit),
     ...foundBlocks(grade),
     ...conditionBlocks(grade),
@@ -96,7 +99,8 @@ function about({ file, date, attempt, attempts, name }: GradedTrainee, graded: G
   const earlier = graded.trainees
     .filter((one) => one.name === name && one.attempt !== attempt)
     .map((one) => {
-      const mark = one.grade === null ? '' : ` ${percentText(one.grade.mark.share)}`;
+      const mark =
+        one.grade === null ? '' : ` ${markText(one.grade.mark.share, graded.marking.passMark)}`;
       return `${one.attempt}:${mark} ${verdictText(verdictOf(one))}`;
     });
   const car = carName(graded);
@@ -231,6 +235,19 @@ function panelRow(
       ? cell(verdict, verdict === 'satisfactory' ? 'plain' : 'binding')
       : cell(VOID[voided.as], 'binding'),
   ];
+}
+
+/** The trainee’s own gauge, or that readings were put right by everybody’s: they are not what the display showed. */
+function gaugeBlocks(
+  { name }: GradedTrainee,
+  { assumptions }: GradedClass,
+  unit: LengthUnit,
+): readonly Block[] {
+  const own = assumptions.filter(
+    ({ code, text }) => code === 'own-gauge' && text.startsWith(`${name} `),
+  );
+  const said = own.length > 0 ? own : assumptions.filter(({ code }) => code === 'gauge-adjusted');
+  return said.map((one) => paragraph('Gauge', `${textIn(one, unit)}.`));
 }
 
 function carBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {

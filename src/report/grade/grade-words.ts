@@ -24,6 +24,15 @@ export const attemptName = ({ name, attempt, attempts }: GradedTrainee): string 
 
 export const percentText = (share: number): string => `${shown(100 * share, 0)} %`;
 
+/** A mark; with as many figures as tell it from the pass mark. */
+export function markText(share: number, passMark: number): string {
+  const digits = [0, 1, 2].find(
+    (some) =>
+      Math.abs(share - passMark) < 1e-9 || shown(100 * share, some) !== shown(100 * passMark, some),
+  );
+  return `${shown(100 * share, digits ?? 2)} %`;
+}
+
 /** A difference with its sign: +1.2, −0.4. */
 export function signedText(value: number, unit: LengthUnit, digits = 1): string {
   const text = thicknessText(value, unit, digits);

@@ -21,7 +21,7 @@ import { unreadLine } from '../survey/unread-lines.ts';
 import { withReasons } from './keep-off.ts';
 
 export function answerBlocks(
-  { work }: PlanResult,
+  result: PlanResult,
   plans: readonly PanelPlan[],
   unit: LengthUnit,
 ): readonly Block[] {
@@ -30,9 +30,10 @@ export function answerBlocks(
   return [
     ...readAgainFirst(
       plans.map(({ survey }) => survey),
+      result,
       unit,
     ),
-    paragraph('Work', workText(parts, plans, unit, work)),
+    paragraph('Work', workText(parts, plans, unit, result.work)),
     ...(left.length === 0 ? [] : [paragraph('Leave', joined(withReasons(left), ' · '))]),
     ...unreadLine(
       plans.map(({ survey }) => survey),

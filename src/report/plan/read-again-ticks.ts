@@ -1,22 +1,35 @@
-/** Values that look keyed wrongly, with a place to write the new reading: whoever stands at the car can settle them. */
+/** Values that look keyed wrongly and points that show a 0, with a place to write the new reading: whoever stands at the car can settle them. */
 import type { LengthUnit } from '../../base/units.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import type { Block } from '../model.ts';
 import { READ_AGAIN_FIRST, slipTexts } from '../survey/slip-lines.ts';
+import { zeroTexts } from '../survey/zero-lines.ts';
 import { BLANK } from './spot-first.ts';
 
-export function readAgainTicks(
+export const readAgainTicks = (
   surveyed: readonly PanelSurvey[],
+  { leftOut }: Pick<SurveyResult, 'leftOut'>,
   unit: LengthUnit,
-): readonly Block[] {
-  const texts = slipTexts(surveyed, unit);
-  if (texts.length === 0) return [];
-  return [
-    {
-      kind: 'ticks',
-      label: READ_AGAIN_FIRST,
-      note: 'keyed wrongly? If it was, put it right and have the plan made anew',
-      items: texts.map((text) => ({ text: `${text}; reads ${BLANK}`, boxes: 1 })),
-    },
-  ];
-}
+): readonly Block[] => [
+  ...ticks(
+    zeroTexts(surveyed, leftOut),
+    'bare metal? Leave the panel alone. Else add the reading and have the plan made anew',
+  ),
+  ...ticks(
+    slipTexts(surveyed, unit),
+    'keyed wrongly? If it was, put it right and have the plan made anew',
+  ),
+];
+
+const ticks = (texts: readonly string[], note: string): readonly Block[] =>
+  texts.length === 0
+    ? []
+    : [
+        {
+          kind: 'ticks',
+          label: READ_AGAIN_FIRST,
+          note,
+          items: texts.map((text) => ({ text: `${text}; reads ${BLANK}`, boxes: 1 })),
+        },
+      ];

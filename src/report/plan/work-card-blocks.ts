@@ -47,6 +47,7 @@ export function workCardBlocks(
   );
   const again = readAgainTicks(
     asked.map(({ survey }) => survey),
+    result,
     unit,
   ).flatMap((block) => [block, gap]);
   const colour = colourFirst(asked.map(({ survey }) => survey));

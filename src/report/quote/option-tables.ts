@@ -15,8 +15,8 @@ export function optionTable(
   unit: LengthUnit,
 ): Block {
   const film = (title: string): Column => filmFigures(title, unit);
-  const money = (heading: string): readonly Column[] =>
-    prices === null ? [] : [{ ...figures(heading), unit: prices.currency.code }];
+  const money = (heading: string, none: string): readonly Column[] =>
+    prices === null ? [] : [{ ...figures(heading), unit: prices.currency.code, none }];
   return {
     kind: 'table',
     columns: [
@@ -27,9 +27,9 @@ export function optionTable(
       figures('risk'),
       figures('hours'),
       figures('days'),
-      ...money('price'),
-      ...money('+1 % costs'),
-      film('+1 % takes'),
+      ...money('price', 'no price'),
+      ...money('+1 % costs', ''),
+      { ...film('+1 % takes'), none: '' },
     ],
     rows: options.map((option, i) => optionRow(option, i, options, prices, unit)),
   };

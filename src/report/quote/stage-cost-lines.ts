@@ -22,7 +22,7 @@ export function stageCostBlocks(
   );
   if (texts.length === 0) return [];
   const aims = worked.map(({ aim }) => aim.name).join(' / ');
-  const what = `what is used up in shares of a piece, before markup (the price counts whole pieces and ml), for ${aims} (${currency.code})`;
+  const what = `what is used up in shares of a piece, before markup (the price charges pads by wear, other pieces, ml and m whole), for ${aims} (${currency.code})`;
   return [
     paragraph('Materials by stage', {
       text: `${what}: ${texts.join(', ')}`,

@@ -1,5 +1,12 @@
 /** Why the tax of a quote is not quite what its rate makes of the subtotal: whoever reckons it again must find why. */
-import { type Currency, divided, type RoundingMode, WHOLE } from '../../work/money.ts';
+import {
+  type Currency,
+  divided,
+  type RoundingMode,
+  type Share,
+  total,
+  WHOLE,
+} from '../../work/money.ts';
 import type { PricedJob } from '../../work/price-job.ts';
 import type { PriceList } from '../../work/price-list.ts';
 import type { TaxRule } from '../../work/tax.ts';
@@ -9,11 +16,12 @@ import { amountText, moneyText, shareText } from './money-text.ts';
 /** A price under the name that its column has. */
 type TitledPrice = { readonly title: string; readonly priced: PricedJob | null };
 
-/** None where every tax is the rate of its subtotal, rounded as anybody does. */
-export function taxBlocks(
-  prices: readonly TitledPrice[],
-  { tax, currency }: PriceList,
-): readonly Block[] {
+/** A tax of several rates rate by rate; of one, none where it is the rate of its subtotal, rounded as anybody does. */
+export function taxBlocks(prices: readonly TitledPrice[], list: PriceList): readonly Block[] {
+  const { tax, currency } = list;
+  const lines = prices.flatMap(({ priced }) => priced?.lines ?? []);
+  const rates = [...new Set(lines.map(({ taxShare }) => taxShare))];
+  if (rates.length > 1) return rates.map((share) => rateBlock(share, prices, list));
   // One shows the rule.
   const [odd] = prices.flatMap(({ title, priced }) => {
     const text = priced === null ? null : oddTax(priced, currency);
@@ -23,7 +31,26 @@ export function taxBlocks(
   return odd === undefined ? [] : [paragraph(label, `${ruleText(tax, currency)}: ${odd}`)];
 }
 
-/** Only where all is taxed alike: else no rate stands beside the tax, and nobody reckons it again. */
+/** `enhance 1.26 on 18.00, full 2.10 on 30.00`, or once where all are alike. */
+function rateBlock(
+  share: Share,
+  prices: readonly TitledPrice[],
+  { tax, currency }: PriceList,
+): Block {
+  const texts = prices.flatMap(({ title, priced }) => {
+    if (priced === null) return [];
+    const own = priced.lines.filter((line) => line.taxShare === share);
+    const [due, base] = [total(own.map((line) => line.tax)), total(own.map((line) => line.amount))];
+    return [{ title, text: `${amountText(due, currency)} on ${amountText(base, currency)}` }];
+  });
+  const alike = new Set(texts.map(({ text }) => text)).size === 1;
+  const said = alike
+    ? texts.slice(0, 1).map(({ text }) => text)
+    : texts.map(({ title, text }) => `${title} ${text}`);
+  return paragraph(`${tax.name} ${shareText(share)}`, said.join(', '));
+}
+
+/** Only where all is taxed alike: else each rate is told by itself. */
 function oddTax({ lines, subtotal, tax }: PricedJob, currency: Currency): string | null {
   const [share, ...others] = new Set(lines.map(({ taxShare }) => taxShare));
   if (share === undefined || others.length > 0) return null;

@@ -97,7 +97,7 @@ function baselineLine(
       : says`${bare(baseline)} ± ${um(expandedUncertainty(baselineUncertain))} (95\u00a0%)`;
   const what =
     baselineMakers.length === 0
-      ? says`what factories paint: fewer than ${settings.film.conditions.baselinePanels} metal panels like the factory’s were read, too few to tell the usual film of this car: read more, 5 min each`
+      ? says`what factories paint: fewer than ${settings.film.conditions.baselinePanels} metal panels like the factory’s were read, alike and at two points or more, too few to tell the usual film of this car: read more, 5 min each`
       : `this car’s usual film, the middle of ${counted(baselineMakers.length, 'panel')}`;
   const usual = tell(says`${size}, ${what}`, unit);
   return joined([usual, ...otherBaselines(read, baseline, unit)], '; ', '.');
@@ -112,8 +112,16 @@ function otherBaselines(
   const others = read.filter(({ baseline }) => baseline !== null && baseline !== usual);
   const [first] = others;
   if (first === undefined) return [];
-  const zinc = first.facts.galvanised ? 'with' : 'without';
   const names = panelNames(others.map(({ panel }) => panel)).join(', ');
+  if (others.every(({ facts }) => facts.finish === 'unknown')) {
+    return [
+      tell(
+        says`${um(first.baseline ?? usual)} where that allows less, as the finish is not known: ${names}`,
+        unit,
+      ),
+    ];
+  }
+  const zinc = first.facts.galvanised ? 'with' : 'without';
   return [tell(says`${zinc} zinc under the paint ${um(first.baseline ?? usual)}: ${names}`, unit)];
 }
 

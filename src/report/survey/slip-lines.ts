@@ -1,17 +1,20 @@
-/** Values that look keyed wrongly, before anything that follows from them. */
+/** Values that look keyed wrongly, and points that show a 0, before anything that follows from them. */
 import { says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { type AskedSlip, ifMeant } from '../../film/condition/keying-slips.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
+import { zeroTexts } from './zero-lines.ts';
 
 /** `bonnet, point 3 (1190 µm, ten times its neighbours): if 119 µm was meant, it is original and 4.53 µm may go`. */
 export function readAgainFirst(
   surveyed: readonly PanelSurvey[],
+  { leftOut }: Pick<SurveyResult, 'leftOut'>,
   unit: LengthUnit,
 ): readonly Block[] {
-  const told = slipTexts(surveyed, unit);
+  const told = [...zeroTexts(surveyed, leftOut), ...slipTexts(surveyed, unit)];
   return told.length === 0 ? [] : [paragraph(READ_AGAIN_FIRST, joined(told, ' · '))];
 }
 

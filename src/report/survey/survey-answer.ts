@@ -8,6 +8,7 @@ import { HELD_BACK, isAlike, wordThatTakes } from '../../film/condition/other-si
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNames } from '../panel-list.ts';
@@ -15,23 +16,26 @@ import { adviceOf } from './help-lines.ts';
 import { filmReason } from './leave-reason.ts';
 import { readAgainFirst } from './slip-lines.ts';
 import { unreadLine } from './unread-lines.ts';
+import { hasZero } from './zero-lines.ts';
 
 /** `surveyed` are the panels asked for, read or not. */
 export function answerBlocks(
   surveyed: readonly PanelSurvey[],
   helped: SurveyHelp,
+  result: Pick<SurveyResult, 'leftOut'>,
   unit: LengthUnit,
 ): readonly Block[] {
   const parts = surveyed
     .filter(({ points, keyingSlips }) => points.length > 0 && keyingSlips.length === 0)
+    .filter((survey) => !hasZero(survey, result.leftOut))
     .flatMap(partsOf);
   const open = parts.filter(isOpen);
   const rest = parts.filter((part) => !isOpen(part));
-  const worked = rest.filter(({ budget }) => budget > 0);
-  const left = rest.filter(({ budget }) => budget === 0);
+  const worked = rest.filter(({ budget }) => budget >= LEAST_TOLD);
+  const left = rest.filter(({ budget }) => budget < LEAST_TOLD);
   const ways = groupBy(left, (part) => wayOf(part, helped));
   return [
-    ...readAgainFirst(surveyed, unit),
+    ...readAgainFirst(surveyed, result, unit),
     paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, unit)),
     ...WAYS.flatMap((way) => line(way, leftAlone(ways.get(way) ?? [], helped))),
     ...line(

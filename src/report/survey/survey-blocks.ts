@@ -48,7 +48,7 @@ export function surveyBlocks(
   const page = { helped, result, verbose: options.verbose };
   return airy([
     [title(heading('Survey', result, read)), ...strictNote(result.settings)],
-    [...colourFirst(surveyed), ...answerBlocks(surveyed, helped, unit)],
+    [...colourFirst(surveyed), ...answerBlocks(surveyed, helped, result, unit)],
     largeAssumptions(result.assumptions, unit, readByEddyCurrent(read, result)),
     readTable(read, unit),
     [

@@ -13,7 +13,7 @@ import { type ComparedGloss, compareGloss } from './compare-gloss.ts';
 import { leftOn, type PanelLeft } from './compare-left-parts.ts';
 import { dayDoubts } from './compare-order.ts';
 import { type Planned, plannedPanels, type RateSeen } from './compare-plan.ts';
-import { type PlanFit, planDoubts, recordOfPlan } from './compare-plan-fit.ts';
+import { type PlanFit, planDoubts, planOfOthers, recordOfPlan } from './compare-plan-fit.ts';
 import { recordDoubts } from './compare-record-doubts.ts';
 import { slipsOfVisits, type VisitSlip } from './compare-slips.ts';
 import { standingNow } from './compare-standing.ts';
@@ -48,6 +48,8 @@ export type CompareResult = {
   readonly slips: readonly VisitSlip[];
   /** Whether a plan was named. */
   readonly planned: boolean;
+  /** Of what else it was made, where it was; nothing of a plan of these readings. */
+  readonly planOfOthers: readonly string[];
   /** The file that says which sets were worked, and the ids of the panels that it speaks of. */
   readonly worked: { readonly file: string; readonly panels: ReadonlySet<string> } | null;
   readonly rates: readonly RateSeen[];
@@ -132,15 +134,14 @@ function comparedVisits(
   const { gauges, assumption } = gaugesCompared({ ...request, inputs });
   const { total, steps } = changesOver({ first, last, all }, gauges, request);
   const onRecord = request.filmRecord?.value.file.visits ?? [];
-  const found = visitsOnRecord(
-    onRecord,
-    [comparedReadings(first), comparedReadings(last)],
-    visitPanels(total.panels),
-  );
+  const rises = risesOver(steps);
+  const taken = visitPanels(total.panels, rises);
+  const found = visitsOnRecord(onRecord, [comparedReadings(first), comparedReadings(last)], taken);
   const held = new Set([...(found.again === null ? [] : [found.again]), ...found.within]);
-  const standing = standingNow(first, last, total, held, request).value;
+  const standing = standingNow({ first, last, total, rises, held }, request).value;
   if (standing === undefined) return { diagnostics: [] };
-  const work = { planned, done: worked.done, ids, rises: risesOver(steps) };
+  const ofOthers = planOfOthers(request);
+  const work = { planned, done: worked.done, ids, rises, isOwnPlan: ofOthers.length === 0 };
   const { parts, rates } = leftOn(total, work, standing);
   const visit = visitOf(parts);
   const value: CompareResult = {
@@ -158,6 +159,7 @@ function comparedVisits(
     unrecorded: request.recording === true ? unrecordedPanels(parts, visit) : [],
     slips: slipsOfVisits(all, ids),
     planned: request.plan !== undefined,
+    planOfOthers: ofOthers,
     worked: workedOf(worked.said, request.workedFile),
     rates,
     gloss,

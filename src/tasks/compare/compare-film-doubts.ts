@@ -4,6 +4,7 @@ import { shownFile } from '../../base/file-name.ts';
 import { tell, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import { paintGained } from '../../film/compare/paint-gain.ts';
 import { listed } from '../read/match-panels.ts';
 import type { Rise } from './compare-panel.ts';
 
@@ -71,13 +72,18 @@ export function filmDoubts(
   ];
 }
 
+const paintHint = (gained: readonly PanelComparison[]): string =>
+  gained.some((comparison) => paintGained({ comparison, rise: null }) !== null)
+    ? '; or was it painted since? Then nothing may go there before a test spot'
+    : '';
+
 function filmGained(gained: readonly PanelComparison[], after: string): Diagnostic {
   return warning(
     'compare-film-gained',
     `${shownFile(after)} reads more film than before: ${listed(gained.map(nameWithGain))}`,
     {
       at: { file: after },
-      hint: 'are the files the wrong way round? else check the gauge, wipe off wax and polish, read the same places again',
+      hint: `are the files the wrong way round? else check the gauge, wipe off wax and polish, read the same places again${paintHint(gained)}`,
     },
   );
 }

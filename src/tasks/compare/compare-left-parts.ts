@@ -25,6 +25,8 @@ export type PanelLeft = PartLeft & { readonly zones: readonly PartLeft[] };
 type ComparedWork = {
   readonly planned: Planned;
   readonly done: Planned;
+  /** Whether it was planned of these readings. */
+  readonly isOwnPlan: boolean;
   readonly ids: ReadonlySet<string>;
   /** By the id of each panel that read more film at a visit than at the one before it. */
   readonly rises: ReadonlyMap<string, Rise>;
@@ -33,7 +35,7 @@ type ComparedWork = {
 /** Every compared panel as it stands, by all that was seen, and the plan's rates on the panels asked about. */
 export function leftOn(
   { panels }: SurveyComparison,
-  { planned, done, ids, rises }: ComparedWork,
+  { planned, done, ids, rises, isOwnPlan }: ComparedWork,
   { before, known, asked }: Standing,
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
   const { settings } = known;
@@ -50,7 +52,7 @@ export function leftOn(
       standing: partIn(known, id, zone),
       asked: partIn(asked, id, zone),
     });
-    const common = { seen, mildest, grounds, rise: rises.get(id) ?? null };
+    const common = { seen, mildest, grounds, isOwnPlan, rise: rises.get(id) ?? null };
     const measuredAs = (foretold: typeof plan) =>
       measured.find((part) => part.foretold.path === foretold?.path);
     const zones = comparison.zones.map((zone) => {

@@ -11,7 +11,7 @@
  */
 import { type Remark, remark } from '../../base/remark.ts';
 import { finePercent, roundTo } from '../../base/rounding.ts';
-import { bare, says, um } from '../../base/sentence.ts';
+import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
@@ -19,6 +19,7 @@ import type { Allowance } from '../../film/limits/allowance.ts';
 import type { AllowanceGrounds } from '../../film/limits/allowance-at.ts';
 import type { Limit, LimitRoom } from '../../film/limits/limit.ts';
 import { topcoatRisk } from '../../film/limits/topcoat-risk.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
 
 export type OverrunCode =
   | 'more-than-allowed'
@@ -39,15 +40,14 @@ export type OverrunCase = {
   /** As the part stands now. */
   readonly left: Allowance;
   readonly grounds: AllowanceGrounds;
+  /** As the part was before the work: what was gone by then. */
+  readonly before: PanelSurvey | undefined;
 };
 
 /** Nothing where the part kept to what might go and to its limits. */
 export function overruns(part: OverrunCase): readonly Remark[] {
   const { change, left, grounds } = part;
-  const passed = [
-    ...overAllowed(part),
-    ...(change.resolved ? limitsPassed(left, grounds.model) : []),
-  ];
+  const passed = [...overAllowed(part), ...(change.resolved ? limitsPassed(part) : [])];
   return passed.length === 0 || isPerhapsOver(passed)
     ? passed
     : [...passed, ...clearAtRisk(left, grounds.terms)];
@@ -78,11 +78,9 @@ function overAllowed({ change, isPaired, allowed }: OverrunCase): readonly Remar
   ];
 }
 
-function limitsPassed(
-  { limits, topcoat }: Allowance,
-  { topcoat: { thinnestShare } }: AllowanceGrounds['model'],
-): readonly Remark[] {
-  const thinnest = roundTo(100 * thinnestShare, 1);
+function limitsPassed(part: OverrunCase): readonly Remark[] {
+  const { limits, topcoat } = part.left;
+  const thinnest = roundTo(100 * part.grounds.model.topcoat.thinnestShare, 1);
   const [life, total] = [passedRoom(limits, 'life'), passedRoom(limits, 'total')];
   return [
     ...(life === null
@@ -90,7 +88,7 @@ function limitsPassed(
       : [
           remark(
             'life-passed',
-            says`${bare(life.less)} of the ${um(life.of)} that may come off over its life are gone`,
+            says`${bare(life.less)} of the ${um(life.of)} that may come off over its life are gone${wherefrom(life.less, part)}`,
             life.less,
           ),
         ]),
@@ -114,6 +112,23 @@ function limitsPassed(
         ]),
   ];
 }
+
+/** What of it was measured here, and what is held of earlier work. */
+function wherefrom(gone: Micrometres, { change, before, grounds }: OverrunCase): Sentence {
+  const earlier = gone - change.removed.value;
+  if (before === undefined || earlier < LEAST_TOLD) return says``;
+  const { facts } = before;
+  const here = says`: ${bare(change.removed.value)} measured here, ${bare(earlier)}`;
+  const assumed = facts.taken === null ? grounds.model.earlier.unknownLife : 0;
+  if (earlier - assumed < LEAST_TOLD) return says`${here} assumed of earlier work`;
+  if (facts.taken !== null && Math.abs(earlier - facts.taken) < LEAST_TOLD) {
+    return says`${here} by what is stated of earlier work`;
+  }
+  return assumed === 0 ? says`${here} before` : says`${here} taken to be gone before`;
+}
+
+/** µm; as people read it, nothing. */
+const LEAST_TOLD = 0.05;
 
 /** The room of a limit in which less than nothing is left. */
 const passedRoom = (limits: readonly Limit[], code: Limit['code']): LimitRoom | null => {

@@ -14,6 +14,7 @@ import {
 } from '../../correction/removal/measured-removal.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import { isPaintGain, paintGained } from '../../film/compare/paint-gain.ts';
 import { keyingQuestion } from '../../film/condition/keying-slips.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
@@ -85,6 +86,8 @@ export type PartCase = {
   readonly seen: SeenRates;
   readonly mildest: OneMoreSet | null;
   readonly grounds: AllowanceGrounds;
+  /** Whether the plan was made of these readings: another bears out nothing here, and frees nothing. */
+  readonly isOwnPlan: boolean;
 };
 
 export function partLeft(part: PartCase): PartLeft {
@@ -147,7 +150,9 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   const vaguer = terms !== grounds.terms;
   const allowed = allowedBefore(part);
   const isPaired = comparison.by === 'pairs';
-  const over = comparison.gained ? [] : overruns({ change, isPaired, allowed, left, grounds });
+  const over = comparison.gained
+    ? []
+    : overruns({ change, isPaired, allowed, left, grounds, before: part.surveys.before });
   const more = moreThanBefore(part.surveys.before, left, oneMore.removal);
   const isDoubted = part.rise !== null || isPerhapsOver(over) || more === 'in-doubt';
   return {
@@ -162,14 +167,14 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
     left,
     oneMore,
     riskOneMore: riskOfOneMore(left, oneMore.removal),
-    verdict: firstReadAgain(isDoubted, {
+    verdict: firstSettled(part, isDoubted, {
       left: {
         held: left,
         atLeast: leftAfter(exactly(change.low)),
         atMost: leftAfter(exactly(change.high)),
       },
       set: oneMore.removal,
-      known: change.resolved || (part.measured !== undefined && against === 'as-foretold'),
+      known: change.resolved || (isBorneOut(part) && against === 'as-foretold'),
       gained: comparison.gained,
       overrun: isOver(over),
     }),
@@ -183,17 +188,28 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   };
 }
 
-/** A panel in doubt is not gone on with: what forbids that stands. */
-function firstReadAgain(isDoubted: boolean, one: GoOnCase): GoOnVerdict {
+/** A panel in doubt is not gone on with, nor one that was painted: what forbids that stands. */
+function firstSettled(part: PartCase, isDoubted: boolean, one: GoOnCase): GoOnVerdict {
+  if (paintGained(part) !== null) return 'stop';
   const verdict = goOn(one);
   return isDoubted && verdict === 'go-on' ? 'unresolved' : verdict;
 }
 
-/** By the plan that was worked to, else by the survey of the readings before the work. */
-function allowedBefore({ planned, surveys: { before } }: PartCase): Allowed | null {
+/** Whether a forecast of this very work is there to be borne out. */
+const isBorneOut = ({ measured, isOwnPlan }: PartCase): boolean =>
+  measured !== undefined && isOwnPlan;
+
+/**
+ * By the plan that was worked to, else by the survey of the readings before the work; by the lesser of them where the
+ * plan is not of these readings.
+ */
+function allowedBefore({ planned, surveys: { before }, isOwnPlan }: PartCase): Allowed | null {
+  const bySurvey = before === undefined ? null : ({ most: before.budget, by: 'survey' } as const);
   const { allowed = null } = planned ?? {};
-  if (allowed !== null) return { most: allowed, by: 'plan' };
-  return before === undefined ? null : { most: before.budget, by: 'survey' };
+  if (allowed === null) return bySurvey;
+  return bySurvey !== null && !isOwnPlan && bySurvey.most < allowed
+    ? bySurvey
+    : { most: allowed, by: 'plan' };
 }
 
 const allowanceOf = ({ topcoat, limits, budget, boundBy }: PanelSurvey): Allowance => ({
@@ -253,7 +269,7 @@ const riseReasons = (rise: Rise | null): readonly Remark[] =>
     : [
         remark(
           'film-rose',
-          says`reads ${um(rise.by)} more in ${shownFile(rise.to)} than in ${shownFile(rise.from)}, the visit before: in another order, or read elsewhere, or the gauge moved`,
+          says`reads ${um(rise.by)} more in ${shownFile(rise.to)} than in ${shownFile(rise.from)}, the visit before: ${isPaintGain(rise.by) ? 'painted since, or ' : ''}in another order, or read elsewhere, or the gauge moved`,
           rise.by,
         ),
       ];
@@ -274,7 +290,7 @@ function reasonsFor(
       ? [
           remark(
             'film-gained',
-            says`reads ${um(-change.removed.value)} more than before: the gauge moved, wax or coating lies on it, or other places were read`,
+            says`reads ${um(-change.removed.value)} more than before: ${isPaintGain(-change.removed.value) ? 'painted since, or ' : ''}the gauge moved, wax or coating lies on it, or other places were read`,
             -change.removed.value,
           ),
         ]

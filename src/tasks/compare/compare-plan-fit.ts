@@ -41,6 +41,17 @@ export const planDoubts = (request: PlanFit, before: SurveyResult): readonly Dia
     : [
         ...spotsLeftOut(request.plan.value, request),
         ...recordLeftOut(request.plan.value, request, before),
+        ...ofOthers(request),
+      ];
+
+/** Of what else it was made than is compared here, where it was: what it allows is then no leave. */
+export const planOfOthers = (request: PlanFit): readonly string[] =>
+  ofOthers(request).map(({ message }) => message);
+
+const ofOthers = (request: PlanFit): readonly Diagnostic[] =>
+  request.plan === undefined
+    ? []
+    : [
         ...otherReadings(request.plan.value, request),
         ...otherNearside(request.plan.value, request),
       ];

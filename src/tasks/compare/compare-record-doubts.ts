@@ -18,6 +18,7 @@ type RecordCase = {
 /** A record that would hold the same work twice is refused. */
 export const recordDoubts = (one: RecordCase): readonly Diagnostic[] => [
   ...unclearVisits(one),
+  ...visitsAround(one),
   ...visitAgain(one),
   ...visitsWithin(one),
   ...visitsBetween(one),
@@ -40,6 +41,22 @@ function unclearVisits({ visits, found, first, last }: RecordCase): readonly Dia
       {
         at: { file: last.file },
         hint: 'after each visit compare its own readings; for several at once name those from before the first of them first',
+      },
+    ),
+  ];
+}
+
+/** Counted beside it, this would count twice; in its place, what else it took would be forgotten. */
+function visitsAround(one: RecordCase): readonly Diagnostic[] {
+  const { visits, found, last } = one;
+  if (found.around.length === 0) return [];
+  return [
+    error(
+      'compare-visit-twice',
+      `the visit of ${daysOf(found.around, visits)} on the record contains what came off ${filesOf(one)}: it would count twice`,
+      {
+        at: { file: last.file },
+        hint: 'take that visit off the record and compare each visit by its own readings, or leave the film record out',
       },
     ),
   ];

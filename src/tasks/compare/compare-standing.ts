@@ -4,7 +4,7 @@ import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { VehicleReadings } from '../read/read-request.ts';
 import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
 import { readingsLeft } from './compare-left.ts';
-import { recordsAround, visitPanels } from './compare-visit-record.ts';
+import { type Rises, recordsAround, visitPanels } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
 
 /** What an earlier record holds is earlier. */
@@ -19,14 +19,20 @@ export type Standing = {
   readonly asked: SurveyResult;
 };
 
+export type Compared = {
+  readonly first: Visit;
+  readonly last: Visit;
+  readonly total: SurveyComparison;
+  readonly rises: Rises;
+  /** Visits on record that what came off holds, by their places. */
+  readonly held: ReadonlySet<number>;
+};
+
 export function standingNow(
-  first: Visit,
-  last: Visit,
-  { panels }: SurveyComparison,
-  held: ReadonlySet<number>,
+  { first, last, total: { panels }, rises, held }: Compared,
   { settings, settingsAfter, job, filmRecord, spots = [] }: VisitsRequest,
 ): Outcome<Standing> {
-  const { earlier, withThis } = recordsAround(filmRecord, visitPanels(panels), held);
+  const { earlier, withThis } = recordsAround(filmRecord, visitPanels(panels, rises), held);
   const surveyed = (
     readings: VehicleReadings,
     record: typeof filmRecord,
@@ -35,7 +41,10 @@ export function standingNow(
   ) => surveyVehicle({ readings, settings: by, job, filmRecord: record, inputs, spots }).value;
   const left = readingsLeft(first.readings.readings, last.readings.readings, panels);
   // Means over other points tell what came off too vaguely: put back, their scatter would look like film.
-  const paired = visitPanels(panels.filter(({ by }) => by === 'pairs'));
+  const paired = visitPanels(
+    panels.filter(({ by }) => by === 'pairs'),
+    rises,
+  );
   const known = surveyed(
     { ...last.readings, readings: left },
     recordsAround(earlier, paired, NONE).withThis,

@@ -7,16 +7,36 @@ import { standardUncertainty } from '../../base/uncertainty.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PointPair } from '../../film/compare/compare-points.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import { paintGained } from '../../film/compare/paint-gain.ts';
 import { type FilmRecord, type FilmRecordVisit, filmRecordOf } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
-import { isOver, isPerhapsOver } from './compare-overrun.ts';
-import type { PartLeft } from './compare-panel.ts';
+import { type Allowed, isOver, isPerhapsOver } from './compare-overrun.ts';
+import type { PartLeft, Rise } from './compare-panel.ts';
 
 export type VisitPanels = FilmRecordVisit['panels'];
 
-/** The panels of which a record can say something: what was taken. */
-export const visitPanels = (compared: readonly PanelComparison[]): VisitPanels =>
-  compared.flatMap((comparison) => panelEntry(comparison, () => ({})));
+/** By the id of each panel that read more film at a visit than at the one before it. */
+export type Rises = ReadonlyMap<string, Rise>;
+
+/** The panels of which a record can say something: what was taken, or that paint came on. */
+export const visitPanels = (
+  compared: readonly PanelComparison[],
+  rises: Rises = new Map(),
+): VisitPanels =>
+  compared.flatMap((comparison) => {
+    const rise = rises.get(comparison.panel.id) ?? null;
+    const gained = paintGained({ comparison, rise });
+    return gained === null ? panelEntry(comparison, () => ({})) : [gainedEntry(comparison, gained)];
+  });
+
+/** Nothing was taken, as far as anybody knows; what was taken before stays. */
+const gainedEntry = ({ panel, pairs }: PanelComparison, gained: number): VisitPanels[number] => ({
+  panel: panel.id,
+  taken_um: 0,
+  taken_sd_um: 0,
+  gained_um: kept(Math.min(MOST_GAINED, gained)),
+  ...pointsOf(pairs),
+});
 
 /** The same with what might go before, so that the next visit knows where more went; nothing of a panel in doubt. */
 export function visitOf(
@@ -25,26 +45,37 @@ export function visitOf(
   const parts = new Map<PanelComparison, PartLeft>(
     panels.flatMap((panel) => [panel, ...panel.zones].map((part) => [part.comparison, part])),
   );
-  return panels
-    .filter(({ rise }) => rise === null)
-    .flatMap(({ comparison }) => panelEntry(comparison, (part) => mightGo(parts.get(part))));
+  return panels.flatMap((panel) => {
+    const gained = paintGained(panel);
+    if (gained !== null) return [gainedEntry(panel.comparison, gained)];
+    return panel.rise === null
+      ? panelEntry(panel.comparison, (part) => mightGo(parts.get(part)))
+      : [];
+  });
 }
 
 type MightGo = Partial<Pick<VisitPanels[number], 'allowed_um' | 'over_allowed'>>;
 
 /** Nobody knows of a panel whose zones are told apart. */
-const mightGo = ({ allowed = null, overruns = [] }: Partial<PartLeft> = {}): MightGo =>
-  allowed === null
+const mightGo = (part: Partial<PartLeft> = {}): MightGo =>
+  part.allowed === undefined || part.allowed === null
     ? { allowed_um: null, over_allowed: null }
-    : {
-        allowed_um: kept(allowed.most),
-        over_allowed: isOver(overruns) || (isPerhapsOver(overruns) && 'perhaps'),
-      };
+    : { allowed_um: kept(part.allowed.most), over_allowed: overAllowed(part, part.allowed) };
+
+/** Not known where the figure lies over what might go, and the readings tell too little for a doubt even. */
+function overAllowed(
+  { overruns = [], comparison }: Partial<PartLeft>,
+  { most }: Allowed,
+): MightGo['over_allowed'] {
+  if (isOver(overruns)) return true;
+  if (isPerhapsOver(overruns)) return 'perhaps';
+  return (comparison?.change?.removed.value ?? 0) > most ? null : false;
+}
 
 /** What a record takes: a difference that is less sure than this says nothing of a panel. */
 const MOST_SD = 20;
 
-/** As it was measured; film that came on is no removal, and is left out. */
+/** As it was measured; film that came on is no removal, and little of it no paint either: it is left out. */
 function panelEntry(
   comparison: PanelComparison,
   mightGoFrom: (part: PanelComparison) => MightGo,
@@ -69,7 +100,11 @@ const taken = ({ removed }: FilmChange, pairs: readonly PointPair[], might: Migh
   taken_um: kept(Math.min(MOST_TAKEN, Math.max(LEAST_TAKEN, removed.value))),
   taken_sd_um: kept(standardUncertainty(removed)),
   ...might,
-  ...(pairs.length === 0
+  ...pointsOf(pairs),
+});
+
+const pointsOf = (pairs: readonly PointPair[]) =>
+  pairs.length === 0
     ? {}
     : {
         points: pairs.map(({ point, before, after }) => ({
@@ -77,12 +112,12 @@ const taken = ({ removed }: FilmChange, pairs: readonly PointPair[], might: Migh
           before_um: kept(before),
           after_um: kept(after),
         })),
-      }),
-});
+      };
 
 const LEAST_TAKEN = -20;
 /** All that a record can hold; no panel has so much to give. */
 const MOST_TAKEN = 100;
+const MOST_GAINED = 2000;
 const DIGITS = 6;
 const kept = (value: number): number => roundTo(value, DIGITS);
 

@@ -3,10 +3,11 @@
  * before and after, and the same figures are the same readings.
  *
  * - the first readings are those before a visit, and the last those after it: it is this visit;
- * - only one of the two is: the visit lies within what came off here;
+ * - only one of the two is: the visit lies within what came off here, or reaches beyond it;
  * - its day lies between those of the readings, and no figure tells: it may.
  */
 import { roundTo } from '../../base/rounding.ts';
+import { differenceInterval, pairedDifference } from '../../base/stats/mean-difference.ts';
 import type { PanelSurvey, Survey } from '../../film/survey.ts';
 import type { KnownVisit } from '../../formats/film-record.ts';
 import type { DatedVisit } from './compare-order.ts';
@@ -19,7 +20,9 @@ export type VisitsOnRecord = {
   readonly anew: boolean;
   /** Places of visits whose removal is a part of what came off here. */
   readonly within: readonly number[];
-  /** Places of visits that may be. */
+  /** Places of visits of whose removal what came off here is a part. */
+  readonly around: readonly number[];
+  /** Places of visits that may be within. */
   readonly perhaps: readonly number[];
   /** Of visits after which the last readings were taken, where nothing says that the first were taken before. */
   readonly unclear: readonly number[];
@@ -44,6 +47,7 @@ export function visitsOnRecord(
       endsHere: isSame(ends, to),
       isEarlier: isSame(begins, to),
       isLater: isSame(ends, from),
+      isWider: isLess(begins, from) || isLess(to, ends),
     };
   });
   const started = found.find(({ startsHere }) => startsHere)?.place ?? Number.POSITIVE_INFINITY;
@@ -52,16 +56,21 @@ export function visitsOnRecord(
     found.find(({ startsHere, endsHere }) => startsHere && endsHere);
   const again = same?.place ?? null;
   const others = found.filter(({ place }) => place !== again);
+  const isAround = ({ startsHere, endsHere, place, visit, isWider }: (typeof found)[number]) =>
+    (startsHere && (isBefore(last, visit) || (isWider && !isAfter(last, visit)))) ||
+    (endsHere && isWider && started >= place && isBefore(first, visit));
   const isWithin = ({ startsHere, endsHere, place, visit }: (typeof found)[number]): boolean =>
-    (startsHere && !isBefore(last, visit)) ||
-    (endsHere && (started < place || isBefore(first, visit)));
-  const within = others.filter(isWithin);
-  const rest = others.filter((one) => !isWithin(one));
+    startsHere || (endsHere && (started < place || isBefore(first, visit)));
+  const around = others.filter(isAround);
+  const inside = others.filter((one) => !isAround(one));
+  const within = inside.filter(isWithin);
+  const rest = inside.filter((one) => !isWithin(one));
   const place = (one: (typeof found)[number]): number => one.place;
   return {
     again,
     anew: same?.isThis === false,
     within: within.map(place),
+    around: around.map(place),
     perhaps: rest
       .filter(
         (one) =>
@@ -111,6 +120,22 @@ const kept = (value: number): number => roundTo(value, DIGITS);
 const LEAST_ALIKE = 5;
 /** A slip that was corrected since, or a panel read anew, makes no other survey of it. */
 const SHARE_ALIKE = 0.8;
+
+/** Of readings at the same points, surely less film. */
+function isLess(one: Values, other: Values): boolean {
+  const shared = [...one].flatMap(([key, value]) => {
+    const film = other.get(key);
+    return film === undefined ? [] : [{ value, film }];
+  });
+  if (shared.length < LEAST_ALIKE) return false;
+  const difference = pairedDifference(
+    shared.map(({ value }) => value),
+    shared.map(({ film }) => film),
+  );
+  return differenceInterval(difference, CONFIDENCE)[1] < 0;
+}
+
+const CONFIDENCE = 0.95;
 
 function isSame(one: Values, other: Values): boolean {
   const shared = [...one].filter(([key]) => other.has(key));

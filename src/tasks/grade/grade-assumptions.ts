@@ -1,12 +1,12 @@
 /** What a grading rests on that nobody stated. */
 import { spoken } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
-import { says, um } from '../../base/sentence.ts';
+import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { SigmaPt } from '../../training/panel-score.ts';
 import type { Marking } from '../../training/training-model.ts';
-import { permittedText } from '../gauge/gauge-words.ts';
+import { adjustmentText, permittedText } from '../gauge/gauge-words.ts';
 import type { Assumption } from '../settings/assumption.ts';
-import { withGauge } from '../settings/gauge-in-use.ts';
+import { type NamedGauge, withGauge } from '../settings/gauge-in-use.ts';
 import type { Entry } from './grade-hand-in.ts';
 import type { GradeFilesRequest } from './grade-request.ts';
 import { soundGauge, whyUnsound } from './sound-gauge.ts';
@@ -108,10 +108,10 @@ function gaugeOfAll({ settings, gauge }: GradeFilesRequest): readonly Assumption
   const why = whyUnsound(gauge);
   const all = withGauge(settings, gauge).value?.assumptions ?? [];
   if (why === null) return all.filter(({ code }) => code.startsWith('gauge'));
-  const text = `the gauge of everybody ${why} on shims, and widens nothing: scored as by the usual gauge`;
+  const text = `the gauge of everybody, ${gauge.name}, ${why} on shims, and widens nothing: scored as by the usual gauge`;
   return [
-    ...all.filter(({ code }) => code === 'gauge' || code === 'gauge-adjusted'),
     { code: 'gauge', text, origin: 'flag' },
+    ...all.filter(({ code }) => code === 'gauge-adjusted'),
   ];
 }
 
@@ -123,8 +123,14 @@ function ownGauge({ name, gauge }: Entry): readonly Assumption[] {
     why === null
       ? says`${name} has a gauge of their own: ${permitted}`
       : says`${name} has a gauge of their own that ${why} on shims: whether it is ${permitted} is not shown, and it widens nothing; scored as by the usual gauge`;
-  return [{ code: 'own-gauge', ...spoken(said), origin: 'flag' }];
+  return [{ code: 'own-gauge', ...spoken(says`${said}${putRight(gauge)}`), origin: 'flag' }];
 }
+
+/** Whoever is graded by other readings than the display showed must see it. */
+const putRight = ({ file: { value } }: NamedGauge): Sentence =>
+  value.adjustment === null
+    ? says``
+    : says`; every reading put right by its gauge’s check: ${adjustmentText(value.adjustment)}`;
 
 const oneGauge = (
   { gauge }: GradeFilesRequest,

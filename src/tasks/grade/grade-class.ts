@@ -1,5 +1,6 @@
 /** Surveys of a class and its reference → grades, and the class as a whole by each one’s latest attempt. */
 import { type Diagnostic, error, type Outcome, warning } from '../../base/diagnostics.ts';
+import { shownFile } from '../../base/file-name.ts';
 import type { Panel } from '../../film/template/template.ts';
 import { usualMarking } from '../../formats/data/training-defaults.ts';
 import { classView, sigmaOfClass } from '../../training/class-view.ts';
@@ -35,7 +36,10 @@ export function gradeSurveys(
   const once = ofClass.filter((survey) => !again.has(survey));
   const reference =
     expert === undefined ? consensusReference(once, training.class) : expertReference(expert);
-  if (reference.panels.size === 0) return noConsensus(training.class.leastSurveys);
+  if (reference.panels.size === 0) {
+    const twice = latest.filter(({ survey }) => again.has(survey)).map(({ entry }) => entry.file);
+    return noConsensus(training.class.leastSurveys, twice);
+  }
   const sigmaPt = sigmaInForce(request, once, reference);
   const copies = copiesAmong(surveys, ofClass, reference, training);
   const nameOf = (survey: GradedSurvey): string =>
@@ -111,13 +115,22 @@ const marksAgainst = (areUnlike: boolean, file = ''): readonly Diagnostic[] =>
       ]
     : [];
 
-const noConsensus = (least: number): Outcome<GradedSurveys> => ({
-  diagnostics: [
-    error('grade-no-consensus', `no panel was read by ${least} trainees: there is no consensus`, {
-      hint: 'name the file of an expert first, or more surveys of the class',
-    }),
-  ],
-});
+/** Files whose readings are those of another are one witness with it. */
+const noConsensus = (least: number, twice: readonly string[]): Outcome<GradedSurveys> => {
+  const once =
+    twice.length === 0
+      ? ''
+      : `: the readings of ${together(twice.map(shownFile))} are those of another file of the class, and count once`;
+  return {
+    diagnostics: [
+      error(
+        'grade-no-consensus',
+        `no panel was read by ${least} trainees: there is no consensus${once}`,
+        { hint: 'name the file of an expert first, or more surveys of the class' },
+      ),
+    ],
+  };
+};
 
 function sigmaInForce(
   { rubric, settings: { training } }: GradeFilesRequest,
@@ -138,9 +151,11 @@ export function gaugesOf(
 ): Gauges {
   const [own, theirs] = [handedIn?.serial ?? null, expert?.serial ?? null];
   const otherSerial = own !== null && theirs !== null && own !== theirs;
+  const [isOwn, isTheirs] = [gauge, request.gauge].map((one) => soundGauge(one) !== undefined);
   return {
-    same: soundGauge(gauge) === undefined && !otherSerial,
-    stated: soundGauge(request.gauge) !== undefined && expert !== null,
+    same: isOwn !== true && !otherSerial,
+    stated: isTheirs === true && expert !== null,
+    onlyOwn: isOwn === true && isTheirs !== true,
   };
 }
 

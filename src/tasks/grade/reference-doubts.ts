@@ -25,11 +25,18 @@ export function referenceDoubts(
   );
 }
 
-/** Without its marks: beside its own, no value of a mark is ever too even. */
+/** Without its marks and what each panel shows: beside its own, no value is ever too even, and how even a panel is tells nothing. */
 function byItself(expert: GradedSurvey): Reference {
   const reference = expertReference(expert);
   const panels = [...reference.panels].map(
-    ([id, panel]) => [id, { ...panel, marked: new Set<string>() }] as const,
+    ([id, panel]) => [id, { ...panel, ...NOTHING_OF_ITS_OWN }] as const,
   );
   return { ...reference, panels: new Map(panels) };
 }
+
+const NOTHING_OF_ITS_OWN = {
+  marked: new Set<string>(),
+  even: false,
+  own: { variance: 0, dof: 0 },
+  inOrder: { count: 0, of: 1 },
+} as const;

@@ -1,6 +1,8 @@
 /** What a quote rests on that nobody stated. */
+import { inWords } from '../../base/in-words.ts';
 import { shown } from '../../base/rounding.ts';
 import { taxPresets } from '../../formats/data/tax-presets.ts';
+import type { PriceList } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { neededMaterials } from '../../work/to-buy.ts';
 import type { Assumption } from '../settings/assumption.ts';
@@ -29,11 +31,19 @@ function hoursAssumption({ money: { kind }, price, numbers }: Settings): readonl
   return [builtIn('quote-hours', `priced at hours that ${share} % of such jobs keep within`)];
 }
 
+/** An item of its own rate is taxed all the same. */
+function untaxedText(fixed: PriceList['fixed']): string {
+  const taxed = fixed.flatMap(({ name, taxShare }) => ((taxShare ?? 0n) > 0n ? [name] : []));
+  return taxed.length === 0
+    ? 'no tax: the price list does not speak of any'
+    : `no tax but that of ${inWords(taxed)}: the price list does not speak of any other`;
+}
+
 function taxAssumption({ money: { prices } }: Settings): readonly Assumption[] {
   const { value, origin } = prices;
   if (value === null) return [];
   if (!value.taxSaid) {
-    return [builtIn('quote-tax', 'no tax: the price list does not speak of any')];
+    return [builtIn('quote-tax', untaxedText(value.list.fixed))];
   }
   const { taxPreset } = value;
   if (taxPreset === null || taxPreset === 'none') return [];

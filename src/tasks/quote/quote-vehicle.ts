@@ -74,10 +74,10 @@ export function quoteVehicle(
 
 const NAMED_AIMS = ['enhance', 'correct', 'full'] as const;
 
-/** The one that is typed; else the named ones, and a per cent that a file states, in order. */
+/** The one that is typed, or said of the job by its list; else the named ones, and a per cent that a file states, in order. */
 export function quotedAims({ saidAim, correction }: Settings): readonly Aim[] {
   const { value, origin } = saidAim;
-  if (origin === 'flag' || origin === 'environment') return [value];
+  if (origin === 'flag' || origin === 'list' || origin === 'environment') return [value];
   const shareOf = (aim: Aim): number =>
     typeof aim === 'number' ? aim / 100 : correction.correction.aims[aim];
   const all: readonly Aim[] = typeof value === 'number' ? [...NAMED_AIMS, value] : NAMED_AIMS;

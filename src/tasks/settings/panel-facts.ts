@@ -36,6 +36,8 @@ export const plainFacts = keptWith(
     ...(facts.colourElsewhere === undefined
       ? {}
       : { colourElsewhere: facts.colourElsewhere.value }),
+    ...(facts.colourOfCar === undefined ? {} : { colourOfCar: facts.colourOfCar.value }),
+    ...(facts.clearShownAt === undefined ? {} : { clearShownAt: facts.clearShownAt.value }),
   }),
 );
 

@@ -1,8 +1,9 @@
 /** Where a setting's value comes from: the first layer that speaks decides, and says so. */
 
-/** In the order they are asked; `readings` is what the readings themselves decide. */
+/** In the order they are asked; `list` is the list of a batch, and `readings` is what the readings themselves decide. */
 export type SettingOrigin =
   | 'flag'
+  | 'list'
   | 'environment'
   | 'job'
   | 'shop'

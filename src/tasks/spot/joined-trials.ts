@@ -15,7 +15,7 @@ import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
 import { panelsAlike } from './panels-alike.ts';
 import type { PlacedTrial } from './placed-trial.ts';
-import { goesOn } from './spot-doubts.ts';
+import { copiedSpots, goesOn } from './spot-doubts.ts';
 import { readTrials } from './spot-trials.ts';
 
 /** In the order of the files; every mistake of all of them at once. */
@@ -32,6 +32,7 @@ export function joinedTrials(
     ...read.flatMap((one) => one.diagnostics),
     ...inTwoFiles(trials),
     ...goesOn(trials),
+    ...copiedSpots(trials),
   ];
   return hasErrors(diagnostics) ? refused(...diagnostics) : found(trials, diagnostics);
 }

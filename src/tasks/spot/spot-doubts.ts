@@ -4,11 +4,10 @@ import { rangeShown, shown } from '../../base/rounding.ts';
 import { removalLogSd } from '../../correction/removal/removal-knowledge.ts';
 import { removedFilm, type SpotMark, type SpotTrial } from '../../correction/spot/spot-trial.ts';
 import type { Reading } from '../../film/reading.ts';
+import type { SpotRow } from '../../intake/read-spots-file.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { PlacedTrial } from './placed-trial.ts';
-
-/** As many SDs as one in a thousand passes. */
-const BEYOND = 3.29;
+import { areSameFilms, isFine } from './same-films.ts';
 
 /**
  * A loss beyond what paints and ways of working are held to differ by, with what the gauge may be off by. Of one too
@@ -20,8 +19,10 @@ export function lossDoubted(
 ): readonly Diagnostic[] {
   const removed = removedFilm(trial.marks, film.measurement, spot.scatterDof);
   const usual = trial.combination.perSet * trial.sets;
-  const most = usual * Math.exp(BEYOND * removalLogSd(removal));
-  if (removed === null || removed.mean - BEYOND * removed.standardError <= most) return [];
+  const most = usual * Math.exp(spot.lossBeyondSds * removalLogSd(removal));
+  if (removed === null || removed.mean - spot.lossBeyondSds * removed.standardError <= most) {
+    return [];
+  }
   return [
     doubted(
       at,
@@ -31,17 +32,15 @@ export function lossDoubted(
   ];
 }
 
-/** No place of a panel’s film lies so far, in µm, from all that was read on it: five times the usual spread. */
-const FAR = 25;
-
 /** The marks of a panel that reads otherwise are of another panel, or another car. */
 export function marksDoubted(
   { trial, at }: PlacedTrial,
   readings: readonly Reading[],
+  { marksOff: far }: Settings['correction']['spot'],
 ): readonly Diagnostic[] {
   const films = readings.flatMap(({ layer, thickness }) => (layer === '' ? [thickness] : []));
   const [least, most] = [Math.min(...films), Math.max(...films)];
-  const off = trial.marks.filter(({ before }) => before < least - FAR || before > most + FAR);
+  const off = trial.marks.filter(({ before }) => before < least - far || before > most + far);
   if (films.length === 0 || off.length === 0) return [];
   const um = (value: number): string => shown(value, 0);
   return [
@@ -54,6 +53,27 @@ export function marksDoubted(
       'another panel or car? correct it; if its film is so at that place, read a point there with the panel',
     ),
   ];
+}
+
+/** Film that no paint has is of another unit, or no film: no rate and no leave comes of it. */
+export function thinDoubted(
+  rows: readonly SpotRow[],
+  { doubtfulUnder }: Settings['film']['measurement'],
+): readonly Diagnostic[] {
+  return rows.flatMap((row) => {
+    const role = (['before', 'after'] as const).find(
+      (one) => (row[one] ?? doubtfulUnder) < doubtfulUnder,
+    );
+    return role === undefined
+      ? []
+      : [
+          doubted(
+            row.placeOf(role),
+            `"${row.textOf(role)}" ${role} of spot "${row.spot}" is under ${shown(doubtfulUnder, 0)} µm, which no paint is`,
+            'mil? write µm (1 mil is 25.4 µm); what went alone? write what was read before and after; else leave both cells of the mark empty',
+          ),
+        ];
+  });
 }
 
 /** As many marks that begin where another spot’s ended are no chance. */
@@ -76,6 +96,27 @@ export const goesOn = (trials: readonly PlacedTrial[]): readonly Diagnostic[] =>
         ];
   });
 
+/** One trial written under two names would count as new proof. */
+export const copiedSpots = (trials: readonly PlacedTrial[]): readonly Diagnostic[] =>
+  trials.flatMap(({ trial, at }, i) => {
+    const first = trials
+      .slice(0, i)
+      .find((other) => other.trial.spot !== trial.spot && isCopy(other.trial, trial));
+    return first === undefined
+      ? []
+      : [
+          doubted(
+            at,
+            `every mark of spot "${trial.spot}" reads what spot "${first.trial.spot}" reads, before and after: copied?`,
+            'one trial under two names: leave one out; two trials: write what was read at each',
+          ),
+        ];
+  });
+
+const isCopy = (one: SpotTrial, other: SpotTrial): boolean =>
+  one.panel === other.panel &&
+  areSameFilms([...one.marks, ...one.gained], [...other.marks, ...other.gained]);
+
 const endsWhere = (one: SpotTrial, other: SpotTrial): boolean =>
   one.panel === other.panel &&
   other.marks.length >= SAME_PLACE &&
@@ -84,10 +125,6 @@ const endsWhere = (one: SpotTrial, other: SpotTrial): boolean =>
 
 const isAt = ({ name, before }: SpotMark, ended: SpotMark | undefined): boolean =>
   ended !== undefined && ended.name === name && ended.after === before;
-
-/** Whole µm meet by chance. */
-const isFine = ({ before, after }: SpotMark): boolean =>
-  !Number.isInteger(before) || !Number.isInteger(after);
 
 const doubted = (at: Place, message: string, hint: string): Diagnostic =>
   error('spot-doubted', message, { at, hint });

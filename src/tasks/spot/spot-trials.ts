@@ -20,7 +20,7 @@ import type { LoadedFile } from '../read/read-request.ts';
 import type { Settings } from '../settings/settings.ts';
 import { panelsAlike } from './panels-alike.ts';
 import type { PlacedTrial } from './placed-trial.ts';
-import { lossDoubted } from './spot-doubts.ts';
+import { lossDoubted, thinDoubted } from './spot-doubts.ts';
 import { spotGains } from './spot-gains.ts';
 import { keyingSlipsOf } from './spot-slips.ts';
 
@@ -73,7 +73,7 @@ function toTrial(
     ...(kind === undefined ? [unknownDefect(named, first.placeOf('defect'), model)] : []),
     ...disagreements(rows),
     ...doubledMarks(rows),
-    ...(slips.length > 0 ? slips : gains.diagnostics),
+    ...(slips.length > 0 ? slips : [...thinDoubted(rows, film.measurement), ...gains.diagnostics]),
   ];
   if (combination === undefined || kind === undefined) return refused(...diagnostics);
   const temperatures = rows.flatMap(({ temperature }) => temperature ?? []);
@@ -84,6 +84,7 @@ function toTrial(
     combination,
     sets: first.sets,
     marks: rows.flatMap((row, i) => (gains.out.has(row) ? [] : toMark(row, i))),
+    gained: rows.flatMap((row, i) => (gains.out.has(row) ? toMark(row, i) : [])),
     defect: { kind, grade: model.correction.assumedGrade, depth: null },
     cleared: firstSaid(rows, 'cleared') ?? null,
     haze: firstSaid(rows, 'haze') ?? null,

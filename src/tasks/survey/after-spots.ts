@@ -6,10 +6,10 @@
 import { roundTo } from '../../base/rounding.ts';
 import { micrometres } from '../../base/units.ts';
 import { untriedLogSd } from '../../correction/removal/removal-knowledge.ts';
-import type { SpotTrial } from '../../correction/spot/spot-trial.ts';
+import { onlyGained, type SpotTrial } from '../../correction/spot/spot-trial.ts';
 import { assessFilm } from '../../film/assess-film.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
-import { withOwnSpots } from '../../film/limits/after-test-spot.ts';
+import { type IdleSpots, withOwnSpots } from '../../film/limits/after-test-spot.ts';
 import { TEST_SPOTS } from '../../film/limits/earlier-work.ts';
 import type { PanelSurvey, Survey } from '../../film/survey.ts';
 import type { SurveyRequest } from '../../film/survey-request.ts';
@@ -17,7 +17,13 @@ import type { WrittenSpot } from '../../formats/film-record.ts';
 import type { EffectiveFacts } from '../settings/panel-facts.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type CarPaint, carPaint, takenAtSpot } from './car-paint.ts';
-import { colourAtSpots, coloursOfOthers } from './colour-at-spots.ts';
+import {
+  type ColourAtSpots,
+  colourAtSpots,
+  coloursOfCar,
+  coloursOfOthers,
+} from './colour-at-spots.ts';
+import { withDoubtedFinish } from './doubted-finish.ts';
 import { type PanelSpot, spotColours, takenAtSpots, writtenTrial } from './spots-on-record.ts';
 import type { FactsByPanel, SurveyGrounds } from './survey-grounds.ts';
 import { takenInAll } from './taken-in-all.ts';
@@ -34,17 +40,24 @@ type Told = {
 export function afterSpots({
   trials,
   madeSpots,
-  facts,
+  notSurelyNew,
+  facts: said,
   settings,
   gauge,
   asking,
 }: SurveyGrounds): Told {
-  const untaught = asking(facts, settings.terms);
-  const before = assessFilm(untaught);
-  const isFinishOfPanel = (id: string): boolean => facts.get(id)?.finish !== settings.facts.finish;
-  const colourAt = colourAtSpots(spotColours(madeSpots), before.panels, isFinishOfPanel);
+  const [made, older] = [spotColours(madeSpots), spotColours(notSurelyNew)];
+  const finishOfCar = settings.facts.finish;
+  const { nearRisk } = settings.film.conditions;
+  const asSaid = asking(said, settings.terms);
+  const judged = assessFilm(asSaid);
+  const facts = withDoubtedFinish(said, made, judged.panels, { finishOfCar, nearRisk });
+  const untaught = facts === said ? asSaid : asking(facts, settings.terms);
+  const before = facts === said ? judged : assessFilm(untaught);
+  const isFinishOfPanel = (id: string): boolean => said.get(id)?.finish !== finishOfCar;
+  const colourAt = colourAtSpots(made, before.panels, isFinishOfPanel);
   const paint = carPaint({ trials, colourAt }, before.panels, settings, gauge);
-  if (madeSpots.size === 0) {
+  if (madeSpots.size === 0 && notSurelyNew.size === 0) {
     return { survey: before, request: untaught, facts, paint, settings, newSpots: [] };
   }
   const { correction } = settings;
@@ -55,13 +68,10 @@ export function afterSpots({
       : { ...settings.terms, logSd: untriedLogSd(paint.car, stepLogSd) };
   const takenOn = (part: PanelSurvey) => (trial: SpotTrial) =>
     takenAtSpot(trial, paint.paintOf(part), gauge, correction);
-  const all = new Map(facts);
-  const elsewhere = coloursOfOthers(spotColours(madeSpots), before.panels, colourAt);
-  for (const [id, value] of elsewhere) {
-    const own = facts.get(id);
-    if (own === undefined) continue;
-    all.set(id, { ...own, colourElsewhere: { value, origin: 'readings', where: 'test spots' } });
-  }
+  const finish = facts === said ? finishOfCar.value : 'unknown';
+  const ofCar = coloursOfCar({ made, older }, before.panels, finish, nearRisk);
+  const elsewhere = coloursOfOthers(made, before.panels, { colourAt, ofCar });
+  const all = new Map(withColours(facts, { ofCar, elsewhere }));
   const newSpots: WrittenSpot[] = [];
   for (const part of before.panels) {
     const { id } = part.panel;
@@ -81,7 +91,7 @@ export function afterSpots({
     survey: {
       ...survey,
       panels: withOwnSpots(survey.panels, logSdOf, { terms, model: settings.film }, ({ panel }) =>
-        unsaidSpots(trials.get(panel.id)),
+        idleSpots(trials.get(panel.id)),
       ),
     },
     request,
@@ -92,8 +102,32 @@ export function afterSpots({
   };
 }
 
-const unsaidSpots = (trials: readonly SpotTrial[] = []): readonly string[] =>
-  trials.flatMap(({ colourOnPad, spot }) => (colourOnPad === null ? [spot] : []));
+const idleSpots = (trials: readonly SpotTrial[] = []): IdleSpots => ({
+  unsaid: trials.flatMap(({ colourOnPad, spot }) => (colourOnPad === null ? [spot] : [])),
+  risen: trials.flatMap((trial) => (onlyGained(trial) ? [trial.spot] : [])),
+});
+
+const withColours = (
+  facts: FactsByPanel,
+  { ofCar, elsewhere }: Readonly<Record<'ofCar' | 'elsewhere', ColourAtSpots>>,
+): FactsByPanel =>
+  new Map(
+    [...facts].map(([id, own]) => {
+      const [here, there] = [ofCar.get(id), elsewhere.get(id)];
+      if (here === undefined && there === undefined) return [id, own];
+      return [
+        id,
+        {
+          ...own,
+          ...(here === undefined ? {} : { colourOfCar: bySpots(here) }),
+          ...(there === undefined ? {} : { colourElsewhere: bySpots(there) }),
+        },
+      ];
+    }),
+  );
+
+const bySpots = <Value>(value: Value) =>
+  ({ value, origin: 'readings', where: 'test spots' }) as const;
 
 /** What spots took, beside what else is on record of earlier visits; it is gone from their patches alone. */
 function withSpent(

@@ -12,6 +12,7 @@ import {
 import {
   type Gauge,
   observationsOf,
+  onlyGained,
   removedFilm,
   type SpotTrial,
 } from '../../correction/spot/spot-trial.ts';
@@ -52,7 +53,7 @@ export function trialsOnPanels(
   const recorded = recordedDefects(template, settings, defects).value ?? new Map();
   const doubted = [...(matched.value ?? [])].flatMap(([id, trials]) => {
     const ofPanel = readings.filter(({ panel }) => panel === id);
-    return trials.flatMap((one) => marksDoubted(one, ofPanel));
+    return trials.flatMap((one) => marksDoubted(one, ofPanel, settings.correction.spot));
   });
   const diagnostics = [...read.diagnostics, ...matched.diagnostics, ...doubted];
   if (matched.value === undefined || hasErrors(diagnostics)) return { diagnostics };
@@ -106,7 +107,7 @@ export function carPaint(
       .filter(([id]) => !factory.includes(id))
       .map(
         ([id, ofPanel]) =>
-          [id, { ...learn(ofPanel), triedHere: triedOn(ofPanel.filter(isColourSaid)) }] as const,
+          [id, { ...learn(ofPanel), triedHere: triedOn(ofPanel.filter(isProof)) }] as const,
       ),
   );
   const triedOwn = [...own]
@@ -119,12 +120,12 @@ export function carPaint(
         ? triedOwn
         : [{ panel: null, trials: onFactory.length, paint: car }, ...triedOwn],
     paintOf: (part) => (isFactory(part) ? car : (own.get(part.panel.id) ?? unknown)),
-    // Neither colour on the pad nor silence about it is leave to go on.
-    hasOwnSpot: (id) => !colourAt.has(id) && (trials.get(id) ?? []).some(isColourSaid),
+    // Colour on the pad is no leave to go on, nor silence about it, nor film that rose.
+    hasOwnSpot: (id) => !colourAt.has(id) && (trials.get(id) ?? []).some(isProof),
   };
 }
 
-const isColourSaid = ({ colourOnPad }: SpotTrial): boolean => colourOnPad !== null;
+const isProof = (trial: SpotTrial): boolean => trial.colourOnPad !== null && !onlyGained(trial);
 
 const triedOn = (trials: readonly SpotTrial[]): ReadonlySet<string> =>
   new Set(trials.map(({ combination }) => combination.id));

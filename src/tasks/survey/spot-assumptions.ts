@@ -2,16 +2,18 @@
 import { groupBy } from '../../base/group-by.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { Assumption } from '../settings/assumption.ts';
+import type { SpotsByAge } from './spots-by-age.ts';
 import type { PanelSpot, PlacedSpot, SpotsByPanel } from './spots-on-record.ts';
 
 export function spotAssumptions(
-  spots: SpotsByPanel,
+  { madeSpots, olderSpots, perhapsOlder }: SpotsByAge,
   { panels }: VehicleTemplate,
 ): readonly Assumption[] {
   const about = (
     code: string,
     isOf: (spot: PanelSpot) => boolean,
     text: (names: string) => string,
+    spots: SpotsByPanel = madeSpots,
   ): readonly Assumption[] => {
     const names = panels.flatMap(({ id, name }) => {
       const own = (spots.get(id) ?? []).filter(isOf).flatMap(({ recorded }) => recorded ?? []);
@@ -30,6 +32,20 @@ export function spotAssumptions(
       'spots-counted-once',
       ({ trial }) => trial !== null,
       (names) => `test spots of --spots that are on record too count once, on ${names}`,
+    ),
+    ...about(
+      'spots-before-paint',
+      () => true,
+      (names) =>
+        `test spots older than the paint of their panel free nothing and hold nothing there, on ${names}`,
+      olderSpots,
+    ),
+    ...about(
+      'spots-before-paint',
+      () => true,
+      (names) =>
+        `test spots perhaps older than the paint of their panel, as the readings name no day that tells, free nothing, on ${names}`,
+      perhapsOlder,
     ),
   ];
 }

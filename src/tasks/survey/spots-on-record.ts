@@ -9,14 +9,14 @@ import type { Outcome } from '../../base/diagnostics.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { roundTo } from '../../base/rounding.ts';
 import { micrometres } from '../../base/units.ts';
-import type { SpotTrial } from '../../correction/spot/spot-trial.ts';
+import { onlyGained, type SpotMark, type SpotTrial } from '../../correction/spot/spot-trial.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { FilmRecord, RecordedSpot, WrittenSpot } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import { placeText, settingsPanelGroups } from '../settings/settings-panels.ts';
 import type { TrialsByPanel } from './car-paint.ts';
-import type { MadeSpot } from './colour-at-spots.ts';
+import type { MadeSpots } from './colour-at-spots.ts';
 import { takenInAll } from './taken-in-all.ts';
 
 /** A spot of a record, and where it stands there. */
@@ -82,24 +82,28 @@ const kept = (value: number): number => roundTo(value, DIGITS);
 export const writtenTrial = (
   { combination, ...trial }: SpotTrial,
   panelId: string,
-): WrittenTrial => ({
-  spot: trial.spot,
-  panel: panelId,
-  combination: combination.id,
-  sets: trial.sets,
-  ...(trial.marks.length === 0
-    ? {}
-    : {
-        marks: trial.marks.map(({ name, before, after }) => ({
-          mark: name,
-          before_um: kept(before),
-          after_um: kept(after),
-        })),
-      }),
-  cleared_pct: trial.cleared === null ? null : kept(100 * trial.cleared),
-  haze_grade: trial.haze,
-  colour_on_pad: trial.colourOnPad,
-});
+): WrittenTrial => {
+  // Where all that was read rose, the record is to show why it frees nothing.
+  const marks = onlyGained(trial) ? trial.gained : trial.marks;
+  return {
+    spot: trial.spot,
+    panel: panelId,
+    combination: combination.id,
+    sets: trial.sets,
+    ...(marks.length === 0
+      ? {}
+      : {
+          marks: marks.map(({ name, before, after }) => ({
+            mark: name,
+            before_um: kept(before),
+            after_um: kept(after),
+          })),
+        }),
+    cleared_pct: trial.cleared === null ? null : kept(100 * trial.cleared),
+    haze_grade: trial.haze,
+    colour_on_pad: trial.colourOnPad,
+  };
+};
 
 /** Of one panel. Colour is no part of it: whoever finds it out later, it was the same trial. */
 const trialKey = ({ marks = [], ...trial }: WrittenTrial): string =>
@@ -113,7 +117,7 @@ const trialKey = ({ marks = [], ...trial }: WrittenTrial): string =>
 const nameOf = ({ trial, recorded }: PanelSpot): string =>
   recorded === null ? trial.spot : `${recorded.written.spot} of ${recorded.date}`;
 
-export const spotColours = (spots: SpotsByPanel): ReadonlyMap<string, readonly MadeSpot[]> =>
+export const spotColours = (spots: SpotsByPanel): MadeSpots =>
   new Map(
     [...spots].map(([id, own]) => [
       id,
@@ -123,11 +127,30 @@ export const spotColours = (spots: SpotsByPanel): ReadonlyMap<string, readonly M
         return {
           name: nameOf(spot),
           leftColour: isColoured,
-          isWithoutColour: !isColoured && said.includes(false),
+          isWithoutColour: !isColoured && said.includes(false) && !hasRisen(spot),
+          marks: filmsAt(spot).map(({ before }) => before),
         };
       }),
     ]),
   );
+
+/** What its marks read, those that rose among them. */
+export const filmsAt = ({ trial, recorded }: PanelSpot): readonly MarkFilms[] =>
+  recorded === null
+    ? [...trial.marks, ...trial.gained]
+    : (recorded.written.marks ?? []).map(({ before_um, after_um }) => ({
+        before: micrometres(before_um),
+        after: micrometres(after_um),
+      }));
+
+type MarkFilms = Pick<SpotMark, 'before' | 'after'>;
+
+/** Whether all of its marks read more after, beyond noise where its file says so: it frees nothing. */
+function hasRisen({ trial, recorded }: PanelSpot): boolean {
+  if (recorded === null) return onlyGained(trial);
+  const { marks = [] } = recorded.written;
+  return marks.length > 0 && marks.every(({ before_um, after_um }) => after_um > before_um);
+}
 
 /**
  * What spots took at a place of the panel. At one visit each is a place of its own, so no place lost more than the most

@@ -11,6 +11,7 @@ import type { Substrate, VehicleTemplate } from '../../film/template/template.ts
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
+import { daysRead } from '../read/days-read.ts';
 import type { LoadedFile, ReadInput, VehicleReadings } from '../read/read-request.ts';
 import { asMeasured } from '../settings/gauge-in-use.ts';
 import {
@@ -24,9 +25,10 @@ import {
 import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
 import { believedClears } from './believed-clears.ts';
-import { type TrialsByPanel, trialsOnPanels } from './car-paint.ts';
+import { trialsOnPanels } from './car-paint.ts';
 import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
-import { allSpots, type SpotsByPanel, spotsOnRecord } from './spots-on-record.ts';
+import { type SpotsByAge, spotsByAge } from './spots-by-age.ts';
+import { allSpots, spotsOnRecord } from './spots-on-record.ts';
 
 export type SurveyVehicleRequest = {
   readonly readings: VehicleReadings;
@@ -44,15 +46,12 @@ export type SurveyVehicleRequest = {
 export type FactsByPanel = ReadonlyMap<string, EffectiveFacts>;
 export type Asking = (facts: FactsByPanel, terms: RemovalTerms) => SurveyRequest;
 
-export type SurveyGrounds = {
+export type SurveyGrounds = SpotsByAge & {
   readonly vehicle: string | null;
   readonly template: VehicleTemplate;
   readonly settings: Settings;
   readonly facts: FactsByPanel;
   readonly substrates: SaidSubstrates['substrates'];
-  readonly trials: TrialsByPanel;
-  /** Those trials and what the record keeps of earlier ones. */
-  readonly madeSpots: SpotsByPanel;
   /** As it measured these readings. */
   readonly gauge: Gauge;
   readonly asking: Asking;
@@ -105,10 +104,10 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
         );
   if (tried.value === undefined) return { diagnostics: tried.diagnostics };
   const gauge = measured.model.measurement;
-  const trials: TrialsByPanel = tried.value;
-  const madeSpots = allSpots(trials, earlier.value);
+  const day = daysRead(readings.readings, request.inputs);
+  const byAge = spotsByAge(allSpots(tried.value, earlier.value), facts, day);
   return {
-    value: { vehicle, template, settings, facts, substrates, trials, madeSpots, gauge, asking },
+    value: { vehicle, template, settings, facts, substrates, ...byAge, gauge, asking },
     diagnostics: [...tried.diagnostics, ...contradicted, ...left],
   };
 }

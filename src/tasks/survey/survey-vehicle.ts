@@ -12,6 +12,7 @@ import { layerAssumptions } from '../settings/panel-facts.ts';
 import type { Settings } from '../settings/settings.ts';
 import { afterSpots } from './after-spots.ts';
 import type { CarPaint, TrialsByPanel } from './car-paint.ts';
+import { recordAssumption, recordDiffers } from './record-of-whom.ts';
 import type { SaidSubstrates } from './said-substrates.ts';
 import { spotAssumptions } from './spot-assumptions.ts';
 import { type FactsByPanel, type SurveyVehicleRequest, surveyGrounds } from './survey-grounds.ts';
@@ -57,13 +58,15 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
     assumptions: [
       ...readings.assumptions,
       ...settings.assumptions,
+      ...recordAssumption(request.filmRecord, vehicle),
       ...layerAssumptions(job, settings.film.stated),
       ...earlierWorkAssumptions(facts, template, settings.film.earlier, (id) =>
         told.survey.panels.some(({ panel, points }) => panel.id === id && points.length > 0),
       ),
-      ...spotAssumptions(grounds.value.madeSpots, template),
+      ...spotAssumptions(grounds.value, template),
     ],
   };
   const notes = keyingNotes(told.survey.panels, readings.readings);
-  return { value, diagnostics: [...grounds.diagnostics, ...notes] };
+  const doubts = recordDiffers(request.filmRecord, readings.readings, template, settings.film);
+  return { value, diagnostics: [...grounds.diagnostics, ...doubts, ...notes] };
 }

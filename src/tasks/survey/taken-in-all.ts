@@ -1,10 +1,11 @@
 import { micrometres } from '../../base/units.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 
-/** All that the visits took, what of it is gone all over the panel where that is less, where more went than might and which spots left colour. */
+/** All that the visits took, what of it is gone all over the panel where that is less, where more went than might, where paint came on and which spots left colour. */
 export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval => {
   const colourAt = visits.flatMap((visit) => visit.colourAt ?? []);
   const overruns = visits.flatMap((visit) => visit.overruns ?? []);
+  const gains = visits.flatMap((visit) => visit.gains ?? []);
   return {
     ...sumOf(visits),
     ...(visits.some(({ allOver }) => allOver !== undefined)
@@ -12,6 +13,7 @@ export const takenInAll = (visits: readonly RecordedRemoval[]): RecordedRemoval 
       : {}),
     ...(colourAt.length === 0 ? {} : { colourAt }),
     ...(overruns.length === 0 ? {} : { overruns }),
+    ...(gains.length === 0 ? {} : { gains }),
   };
 };
 

@@ -5,17 +5,15 @@ import { createDoubled } from '../../../src/cli/batch/doubled.ts';
 import { projectRoot, runLeastcut } from '../run-leastcut.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
-type Said = { readonly vehicle?: string | null; readonly file?: string; readonly sum?: string };
+type Said = { readonly vehicle?: string | null; readonly sum?: string };
 
-const line = (job: string, { vehicle = null, file = `${job}.csv`, sum }: Said): string =>
+const line = (job: string, { vehicle = null, sum }: Said): string =>
   JSON.stringify({
     schema: 'leastcut/batch/1',
     version: '1',
     ...{ job, seq: 1, command: 'survey', status: 'done', exit: 0, settings_sha256: 'aa' },
-    inputs: [
-      { file, sha256: sum ?? null },
-      { file: 'shop.json', sha256: 'ff' },
-    ],
+    readings_sha256: sum ?? null,
+    inputs: [{ file: 'cars.csv', sha256: 'ee' }],
     diagnostics: [{ message: '"result":{"schema":"x","version":"1","command":"y","vehicle":"Z"' }],
     result: { schema: 'leastcut/survey/1', version: '1', command: 'survey', vehicle },
   });
@@ -45,10 +43,11 @@ describe('jobs that are likely one are told', () => {
   });
 
   test('and several vehicles of one file are not', () => {
-    const file = { file: 'cars.csv', sum: 'ab' };
-    expect(
-      toldOf(line('a', { vehicle: 'X', ...file }), line('b', { vehicle: 'Y', ...file })),
-    ).toEqual([]);
+    const [x, y] = [
+      { vehicle: 'X', sum: 'ab' },
+      { vehicle: 'Y', sum: 'ac' },
+    ];
+    expect(toldOf(line('a', x), line('b', y))).toEqual([]);
     expect(toldOf(line('a', {}), line('b', {}))).toEqual([]);
   });
 
@@ -72,6 +71,23 @@ test('a batch says so at its end and on its page, and does both jobs', async () 
   expect(code).toBe(0);
   expect(out.replaceAll(/\s+/g, ' ')).toContain(`Perhaps twice ${said}`);
   expect(err.replaceAll(/\s+/g, ' ')).toContain(`leastcut: ${said}`);
+});
+
+test('whatever the form of the files, and only of jobs that are done', async () => {
+  const folder = temporaryFolder();
+  const rows = (cut: string, ends: string): string =>
+    ['panel,point,reading_um', 'roof,1,120', 'roof,2,122', 'roof,3,119', '']
+      .join(ends)
+      .replaceAll(',', cut);
+  writeFileSync(join(folder, 'a.csv'), rows(',', '\n'));
+  writeFileSync(join(folder, 'b.csv'), rows(';', '\r\n'));
+  writeFileSync(join(folder, 'c.csv'), rows(',', '\n').replace('119', '118'));
+  for (const name of ['d.csv', 'e.csv']) writeFileSync(join(folder, name), 'no readings at all\n');
+  const { err } = await runLeastcut(['batch', folder, '--command', 'survey', '--workers', '1']);
+  const said = err.split('\n').filter((one) => one.includes('twice?'));
+  expect(said).toEqual([
+    'leastcut: jobs "a" and "b" have the same readings: is that one job twice?',
+  ]);
 });
 
 test('a file that is not there is told where the list names it', async () => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { createTally } from '../../../src/cli/batch/tally.ts';
 
 const refused = (job: string, reason: string) => ({
-  ...{ job, status: 'refused' as const, reason },
+  ...{ job, status: 'refused' as const, exit: 65, reason },
   told: `${job}.csv:1: error[column-missing]: ${reason}\n`,
 });
 const toldOf = (...jobs: readonly ReturnType<typeof refused>[]): readonly string[] => {
@@ -44,4 +44,21 @@ test('of many reasons the first five are told, and the jobs that have others are
 test('a job that is refused and one that failed are not alike', () => {
   const failed = { ...refused('b', 'the same'), status: 'failed' as const };
   expect(toldOf(refused('a', 'the same'), failed as never)).toHaveLength(3);
+});
+
+test('a batch of which no job is done ends with the code that all share, else with 65', () => {
+  const exitOf = (...exits: readonly number[]): number => {
+    const tally = createTally();
+    exits.forEach((exit, i) => {
+      tally.add({ ...refused(`c${i}`, 'a reason'), exit });
+    });
+    return tally.exit();
+  };
+  expect(exitOf(66, 66)).toBe(66);
+  expect(exitOf(78)).toBe(78);
+  expect(exitOf(66, 78)).toBe(65);
+  const some = createTally();
+  some.add({ ...refused('a', 'a reason'), exit: 66 });
+  some.add({ ...refused('b', ''), status: 'done' as never, exit: 0 });
+  expect(some.exit()).toBe(3);
 });

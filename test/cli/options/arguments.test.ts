@@ -128,7 +128,7 @@ describe('words of the command line', () => {
     expect(parse('plan', ['--aim', text]).value).toMatchObject({ options: { aim } });
   });
 
-  test.each(['0', '100', 'perfect', '70 %'])('--aim refuses "%s"', (text) => {
+  test.each(['0', '100', 'perfect', '70 per cent'])('--aim refuses "%s"', (text) => {
     expect(parse('plan', ['--aim', text]).diagnostics[0]?.message).toMatch(
       /enhance, correct, full, or a number from 1 to 99$/,
     );

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import type { PanelSurvey } from '../../../src/film/survey.ts';
+import { isZone, type PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
   amongSound,
@@ -115,8 +115,11 @@ describe('how sure the condition of a panel is', () => {
   });
   it('asks of a zone by itself no more whether it is two', () => {
     const { zones } = amongSound(onFace('tested', 110, 150, 112, 131, 114)).panel;
-    const asked = zones.flatMap((zone) => surenessOf(zone).comparisons);
-    expect(asked.length).toBeGreaterThan(3);
+    const [thinner, thicker] = zones;
+    // The thicker one is repaint because there are two: no line of its own decides that.
+    expect([thicker?.condition, thicker?.sureness]).toEqual(['refinished', null]);
+    const asked = thinner === undefined ? [] : surenessOf(thinner).comparisons;
+    expect(asked.length).toBeGreaterThan(2);
     expect(asked.some(({ condition }) => condition === 'mixed')).toBe(false);
   });
   it('hangs for one zone on the firmer of what speaks against two', () => {
@@ -282,6 +285,7 @@ describe('the comparisons of any panel', () => {
       fc.property(fc.oneof(film, close), (ums) => {
         const { panel } = amongSound(onFace('tested', ...ums));
         for (const part of [panel, ...panel.zones]) {
+          if (isZone(part) && part.condition === 'refinished' && part.sureness === null) continue;
           const { comparisons } = surenessOf(part);
           for (const one of comparisons) {
             expect(one.isBeyond).toBe(one.condition === part.condition);

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import type { Condition } from '../../../src/film/condition/condition.ts';
 import type { Finish } from '../../../src/film/film-model.ts';
 import {
   doubtsFinish,
@@ -38,34 +37,10 @@ describe('colour on the pad at a test spot', () => {
     expect(told('R', 'S').budget).toBe(0);
   });
 
-  describe('puts the finish of the car in doubt', () => {
-    const doubts = (
-      conditions: readonly [Condition, ...Condition[]],
-      finish: Finish = 'clear-over-base',
-      spots: readonly string[] = ['B'],
-    ): boolean => {
-      const [condition, ...also] = conditions;
-      const facts = { ...knownFacts, finish, recorded: recordedAt(...spots) };
-      return doubtsFinish({ facts, condition, also });
-    };
-
-    it('on factory film, and where nobody read the film', () => {
-      expect(doubts(['original'])).toBe(true);
-      expect(doubts(['thin', 'cut-back'])).toBe(true);
-      expect(doubts(['unread'])).toBe(true);
-    });
-
-    it('not on repaint or in part repaint, whose coats are its own', () => {
-      expect(doubts(['refinished'])).toBe(false);
-      expect(doubts(['original', 'mixed'])).toBe(false);
-      expect(doubts(['filler'])).toBe(false);
-    });
-
-    it('not where such paint gives colour, and not without any', () => {
-      expect(doubts(['original'], 'lacquer')).toBe(false);
-      expect(doubts(['original'], 'single-stage-solid')).toBe(false);
-      expect(doubts(['original'], 'clear-over-base', [])).toBe(false);
-      expect(doubtsFinish({ facts: knownFacts, condition: 'original', also: [] })).toBe(false);
-    });
+  it('puts the finish of the car in doubt where it is told to, whatever its panel is called', () => {
+    const told = { ...knownFacts, recorded: recordedAt('B') };
+    expect(doubtsFinish({ facts: { ...told, colourOfCar: ['B'] } })).toBe(true);
+    expect(doubtsFinish({ facts: told })).toBe(false);
+    expect(doubtsFinish({ facts: knownFacts })).toBe(false);
   });
 });

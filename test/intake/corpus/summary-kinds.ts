@@ -99,7 +99,13 @@ export const summaryKinds: readonly Kind[] = [
     ]);
     return instance(csv([['panel', 'point', 'reading_um'], ...rows]), survey, { refusedAt: 6 });
   }),
-  ...['Temperature', 'Target', 'Calibration foil', 'Signed: A. Smith'].map((label) =>
+  kind('a row of "Calibration foil" among the panels', 'read', (random) => {
+    const survey = inventSurvey(random, { panelCount: 3, points: 4 });
+    return instance(`${longTable(survey)}Calibration foil,,21.5\n`, survey, {
+      ...{ says: /is a check of the gauge, and no panel/, excluded: [['not-film']] },
+    });
+  }),
+  ...['Temperature', 'Target', 'Signed: A. Smith'].map((label) =>
     kind(`a row of "${label}" among the panels`, 'refused', (random) => {
       const survey = inventSurvey(random, { panelCount: 3, points: 4 });
       return instance(`${longTable(survey)}${label},,21.5\n`, survey, { refusedAt: 14 });

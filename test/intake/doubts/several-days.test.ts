@@ -122,3 +122,28 @@ describe('a column that is not read', () => {
     expect(read(cars([112.5, 100.5])).value?.readings).toHaveLength(4);
   });
 });
+
+test.each([
+  ['02-Mar-2026', '09-Mar-2026'],
+  ['"March 2, 2026"', '"March 9, 2026"'],
+  ['20260302T0910', '20260309T0910'],
+  ['20260302', '20260309'],
+  ['2 Mar 26', '9 Mar 26'],
+  ['2. März 2026', '9. März 2026'],
+  ['Mon 2 Mar 2026 9:10', 'Mon 9 Mar 2026 9:10'],
+  ['2 de marzo de 2026', '9 de marzo de 2026'],
+  ['2026-061', '2026-068'],
+  ['2026-W10-1', '2026-W11-1'],
+  ['2026年3月2日', '2026年3月9日'],
+])('a day is known as %s', (first, second) => {
+  const rows = (day: string) => `bonnet,1,101,${day}\nroof,1,99,${day}\n`;
+  expect(refusedAt(`panel,point,um,date\n${rows(first)}${rows(second)}`)).toEqual([4, true]);
+  expect(refusedAt(`panel,point,um,date\n${rows(first)}`)).toBe('read');
+});
+
+test('a count of seconds, or a part of the day, is no day', () => {
+  const text = (one: string, other: string) =>
+    `panel,point,um,time\nbonnet,1,101,${one}\nbonnet,1,100,${other}\n`;
+  expect(refusedAt(text('46083', '46085'))).toBe('read');
+  expect(refusedAt(text('091000', '091010'))).toBe('read');
+});

@@ -137,6 +137,7 @@ describe('hard panels', () => {
       count: 10,
       robust: null,
       satisfactory: share,
+      usual: 1,
     })),
   });
   const said = (view: unknown, leastSurveys = 3): string =>
@@ -155,6 +156,11 @@ describe('hard panels', () => {
     expect(five).toContain(
       'panel 10 (5 of 10), panel 7 (6 of 10), panel 6 (7 of 10), and fewer than usual on 2 more"',
     );
+  });
+  test('are none where those who read a panel read others no better', () => {
+    const { panels } = panelsRead(1, 0.8, 1);
+    const view = { panels: panels.map((panel, k) => (k === 1 ? { ...panel, usual: 0.8 } : panel)) };
+    expect(said(view)).toBe('[]');
   });
   test('are those that as many read as a class needs to say something', () => {
     expect(said(panelsRead(1, 0.9, 1), 10)).toContain('panel 2 (9 of 10)');

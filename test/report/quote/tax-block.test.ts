@@ -86,3 +86,26 @@ describe('the tax of a quote', () => {
     );
   });
 });
+
+test('a tax of several rates is told rate by rate, each with what it is of', () => {
+  const list: PriceList = {
+    ...bareList,
+    tax: vat,
+    fixed: [
+      fixedItem('a', 10000n),
+      { ...fixedItem('b', 1800n), taxShare: shareOfPercent(7) },
+      { ...fixedItem('c', 200n), taxShare: shareOfPercent(7) },
+    ],
+  };
+  const priced = priceJob({ labour: [], materials: [] }, list);
+  const told = (titles: readonly string[]) =>
+    taxBlocks(
+      titles.map((title) => ({ title, priced })),
+      list,
+    ).map((block) =>
+      block.kind === 'paragraph'
+        ? `${block.label}: ${String(block.text)}`.replaceAll('\u00a0', ' ')
+        : '',
+    );
+  expect(told(['A', 'B'])).toEqual(['VAT 20 %: 20.00 on 100.00', 'VAT 7 %: 1.40 on 20.00']);
+});

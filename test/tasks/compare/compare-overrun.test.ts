@@ -228,6 +228,24 @@ describe('limits that are passed', () => {
     ]);
     const life = roofOf({ visits: roofAlone(13), job }).overruns[1];
     expect(life?.text).toBe('13.0 of the 12.7 µm that may come off over its life are gone');
+    const lifeWith = (more: object, filmRecord?: string) =>
+      roofOf({
+        visits: roofAlone(13),
+        job: { finish: 'clear-over-base', ...more },
+        ...(filmRecord === undefined ? {} : { filmRecord }),
+      }).overruns.find(({ code }) => code === 'life-passed')?.text;
+    const gone = 'of the 12.7 µm that may come off over its life are gone';
+    expect(lifeWith({})).toBe(`17.0 ${gone}: 13.0 measured here, 4.0 assumed of earlier work`);
+    expect(lifeWith({ taken_um: 2 })).toBe(
+      `15.0 ${gone}: 13.0 measured here, 2.0 by what is stated of earlier work`,
+    );
+    const record = JSON.stringify({
+      schema: 'leastcut/film-record/1',
+      visits: [{ date: '2025-01-02', panels: [{ panel: 'roof', taken_um: 3, taken_sd_um: 0.2 }] }],
+    });
+    expect(lifeWith({}, record)).toBe(
+      `20.0 ${gone}: 13.0 measured here, 7.0 taken to be gone before`,
+    );
   });
 
   test('are passed by what earlier work took as well', () => {

@@ -167,6 +167,30 @@ describe('a film record that knows of the readings', () => {
     );
   });
 
+  test('refuses readings that a longer visit on it contains', () => {
+    const longer = recordOf(
+      { visits: [dated(first, '2025-06-10'), dated(fourth, '2026-06-21')], job },
+      '2026-06-21',
+    );
+    const part = {
+      visits: [dated(first, '2025-06-10'), dated(second, '2025-06-12')],
+      job,
+      filmRecord: longer,
+    };
+    const end = { ...part, visits: [dated(third, '2026-01-10'), dated(fourth, '2026-06-20')] };
+    const undated = { ...part, visits: [first, second] };
+    for (const [one, day] of [
+      [part, '2025-06-12'],
+      [end, '2026-06-20'],
+      [undated, '2025-06-12'],
+    ] as const) {
+      expect(codes(recording(one, day))).toEqual(['error compare-visit-twice']);
+      expect(toldBy(one)[0]).toMatch(
+        /^compare-visit-twice: the visit of 2026-06-21 on the record contains what came off from visit-1\.csv to visit-2\.csv/u,
+      );
+    }
+  });
+
   test('counts a visit before the first readings beside what came off', () => {
     const next = { visits: [third, fourth], job, filmRecord: record };
     expect(codes(recording(next, '2026-06-21'))).toEqual([]);
@@ -223,6 +247,27 @@ describe('more off than might go', () => {
   });
 });
 
+describe('more off than might go by means of panels', () => {
+  test('is not known, on record, and the page says both figures', () => {
+    const film = worked(soundFilm, () => 0, 8);
+    const after = readingsText(worked(film, (id) => (id === 'roof' ? 8 : 1)));
+    const result = compared({ visits: [readingsText(film), after], job, marked: false });
+    const roof = panelLeft(result, 'roof');
+    expect(roof.comparison.change?.resolved).toBe(true);
+    expect(roof.comparison.change?.low).toBeLessThan(roof.allowed?.most ?? 0);
+    expect(roof.comparison.change?.removed.value).toBeGreaterThan(roof.allowed?.most ?? 0);
+    const written = (id: string) => result.visit.find(({ panel }) => panel === id)?.over_allowed;
+    expect([written('roof'), written('boot')]).toEqual([null, false]);
+    const page = renderText(compareBlocks(result, { unit: 'um', verbose: false }), {
+      width: 80,
+      paint: (piece) => piece,
+    });
+    expect(page.replace(/\s+/gu, ' ')).toMatch(
+      /Not known: whether too much came off: roof \(8\.0 ± \d\.\d for \d\.\d\d µm\)\. Means of panels/u,
+    );
+  });
+});
+
 describe('more that may go than before the work', () => {
   const more = (before: number, left: number, set = 0.28) => {
     const [first, now] = [before, left].map((budget) => ({
@@ -274,5 +319,10 @@ describe('two panels that were exchanged in one of the files', () => {
       paint: (piece) => piece,
     });
     expect(page.replace(/\s+/gu, ' ')).toMatch(/Settle first: .* exchanged\. Until then nothing/u);
+    expect(page).toMatch(/Allowed, not asked for: /u);
+    expect(page).not.toContain('all panels');
+    expect(page.replace(/\s+/gu, ' ')).toMatch(
+      /every limit on bonnet, front right door, front left door\./u,
+    );
   });
 });

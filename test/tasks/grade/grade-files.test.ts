@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { error, hasErrors } from '../../../src/base/diagnostics.ts';
-import { MICROMETRES_PER_MIL } from '../../../src/base/units.ts';
+import { MICROMETRES_PER_MIL, micrometres } from '../../../src/base/units.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
 import { readJob } from '../../../src/formats/job/job.ts';
@@ -252,6 +252,7 @@ test('a reference of two assessors names both, and readings of nobody beside tho
 });
 
 describe('scores of one trainee', () => {
+  const bySome = (more: number) => biased.map((row) => ({ ...row, value: row.value + more }));
   const scores = (class_: GradedClass, name: string) =>
     class_.trainees.find((one) => one.name === name)?.grade?.scores.map(({ z }) => z) ?? [];
 
@@ -273,8 +274,8 @@ describe('scores of one trainee', () => {
 
   test('allow for the calibration of a gauge of one’s own, for that trainee alone', () => {
     const files = {
-      'ann.csv': csv(biased),
-      'ben.csv': csv(biased.map((row) => ({ ...row, value: row.value + 0.1 }))),
+      'ann.csv': csv(bySome(-6)),
+      'ben.csv': csv(bySome(-5.9)),
     };
     const alone = graded(files);
     const withOwn = graded(files, { traineeGauges: new Map([['Ann', gauge(3)]]) });
@@ -285,6 +286,30 @@ describe('scores of one trainee', () => {
     expect(codesOf(files, { traineeGauges: new Map([['Cor', gauge(3)]]) })).toEqual([
       'usage-unknown-trainee',
     ]);
+  });
+
+  test('allow nothing for a gauge that was checked where it cannot explain the difference', () => {
+    const files = { 'ann.csv': csv(biased) };
+    const withOwn = graded(files, { traineeGauges: new Map([['Ann', gauge(3)]]) });
+    expect(scores(withOwn, 'ann')[0]).toBe(scores(graded(files), 'ann')[0]);
+  });
+
+  test('allow nothing for the gauge of the reference where only one’s own was checked', () => {
+    const files = { 'ann.csv': csv(bySome(-6)) };
+    const traineeGauges = new Map([['Ann', gauge(3)]]);
+    const [first] = scores(graded(files, { traineeGauges }), 'ann');
+    const [both] = scores(graded(files, { traineeGauges, gauge: gauge(3, 'all.json') }), 'ann');
+    expect(Math.abs(both ?? 0)).toBeLessThan(Math.abs(first ?? 0) - 0.05);
+  });
+
+  test('by readings that a gauge’s check put right say so', () => {
+    const { file, ...named } = gauge(3);
+    const value = { ...file.value, adjustment: { offset: micrometres(-6), slope: 1 } };
+    const traineeGauges = new Map([['Ann', { ...named, file: { ...file, value } }]]);
+    const { assumptions } = graded({ 'ann.csv': csv(own) }, { traineeGauges });
+    expect(assumptions.find(({ code }) => code === 'own-gauge')?.text).toMatch(
+      /; every reading put right by its gauge’s check: 1 × reading − 6\.00 µm/u,
+    );
   });
 
   test('allow nothing for a gauge that failed its check, and say so', () => {
@@ -303,7 +328,7 @@ describe('scores of one trainee', () => {
     const numbered = (serial: string, rows: readonly Row[]) => `Serial no: ${serial}\n${csv(rows)}`;
     const with_ = { reference: loaded('reference.csv', numbered('0042', reference)) };
     const [same, other] = ['0042', '0077'].map((serial) =>
-      graded({ 'ann.csv': numbered(serial, biased) }, with_),
+      graded({ 'ann.csv': numbered(serial, bySome(-6)) }, with_),
     );
     const first = (class_: GradedClass | undefined) =>
       Math.abs(class_?.trainees[0]?.grade?.scores[0]?.z ?? 0);
@@ -394,6 +419,10 @@ describe('a class that is its own reference', () => {
     const two = { 'a.csv': csv(own), 'b.csv': csv(own) };
     expect(codesOf(two, { reference: undefined })).toContain('grade-no-consensus');
     expect(codesOf({ 'a.csv': broken }, { reference: undefined })).toContain('reading-ambiguous');
+    // Of three files two are one: said as the reason.
+    const three = { 'a.csv': csv(own), 'b.csv': csv(reference), 'c.csv': csv(own) };
+    const [refused] = gradeFiles(request(three, { reference: undefined })).diagnostics;
+    expect(refused?.message).toContain('the readings of c.csv are those of another file');
   });
 
   test('judges what a panel is by one baseline, so that who read three panels of a thick car invents no repair', () => {

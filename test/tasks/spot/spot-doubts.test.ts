@@ -97,11 +97,45 @@ describe('a test spot', () => {
     const [placed] = read(spot('A', 2, usual)).value ?? [];
     if (placed === undefined) throw new Error('the spot is read');
     const off = (...films: readonly number[]): readonly string[] =>
-      marksDoubted(placed, onFace('boot', ...films)).map(({ code }) => code);
+      marksDoubted(placed, onFace('boot', ...films), settings.correction.spot).map(
+        ({ code }) => code,
+      );
     expect(off(112, 118, 125)).toEqual([]);
     expect(off(180, 185, 192)).toEqual(['spot-doubted']);
     expect(off(180, 185, 120)).toEqual([]);
     expect(off(60, 65)).toEqual(['spot-doubted']);
-    expect(marksDoubted(placed, [])).toEqual([]);
+    expect(marksDoubted(placed, [], settings.correction.spot)).toEqual([]);
+  });
+
+  it('whose film no paint has is refused where it stands, as mil under a name of µm', () => {
+    const mil = usual.map(([before, after]) => [before / 25.4, after / 25.4] as const);
+    const [first, ...others] = read(spot('A', 2, mil)).diagnostics;
+    expect([first, ...others].map((one) => one?.code)).toEqual(Array(3).fill('spot-doubted'));
+    expect(first?.message).toMatch(
+      /^"4\.57.*" before of spot "A" is under 15 µm, which no paint is$/,
+    );
+    expect(first?.at?.line).toBe(2);
+    expect(codes(spot('A', 2, [[15.9, 15]]))).toEqual([]);
+    expect(codes(spot('A', 2, [[15.9, 14.9]]))).toEqual(['spot-doubted']);
+    expect(codes(spot('A', 2, []).concat('A,boot,da,foam-medium,medium,2,,,,50\n'))).toEqual([]);
+  });
+
+  it('that reads at every mark what another reads is a copy, in whatever order it is written', () => {
+    const again = read(spot('A', 2, usual), spot('B', 2, usual.toReversed()));
+    expect(again.diagnostics.map(({ code }) => code)).toEqual(['spot-doubted']);
+    expect(again.diagnostics[0]?.message).toMatch(/spot "B" reads what spot "A" reads/);
+    const [one, two, three] = usual;
+    const other: Marks = [one ?? [0, 0], two ?? [0, 0], [three?.[0] ?? 0, 116.2]];
+    expect(codes(spot('A', 2, usual), spot('B', 2, other))).toEqual([]);
+    // On another panel it is no proof of a copy; two whole figures meet by chance, six hardly.
+    expect(codes(spot('A', 2, usual), spot('B', 2, usual).replaceAll('boot', 'roof'))).toEqual([]);
+    const whole: Marks = [
+      [118, 117],
+      [121, 119],
+      [116, 115],
+    ];
+    const pair = whole.slice(1);
+    expect(codes(spot('A', 2, pair), spot('B', 2, pair))).toEqual([]);
+    expect(codes(spot('A', 2, whole), spot('B', 2, whole))).toEqual(['spot-doubted']);
   });
 });

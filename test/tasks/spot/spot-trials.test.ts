@@ -178,7 +178,7 @@ describe('what a colleague would say of test spots', () => {
       expect.arrayContaining(['spot-not-judged', 'spot-unresolved']),
     );
     expect(adviceOf(['A,roof,da,foam-medium,medium,1,1,112,117.5,,60,,,,'])).toContain(
-      'spot-no-film',
+      'spot-film-gained',
     );
   });
 });

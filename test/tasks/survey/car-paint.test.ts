@@ -228,7 +228,7 @@ describe('colour on the pad at a test spot of factory paint', () => {
 
   it('is normal on single-stage paint, where it counts as ever', () => {
     const job = { finish: 'single-stage-solid' };
-    const [no, yes] = [tenMarks('roof', 1.8, 65), tenMarks('roof', 1.8, 65, 'yes')];
+    const [no, yes] = [tenMarks('roof', 1.8, 65, ''), tenMarks('roof', 1.8, 65, 'yes')];
     expect(panelOf(planned(yes, job), 'roof').survey.budget).toBe(
       panelOf(planned(no, job), 'roof').survey.budget,
     );

@@ -1,0 +1,121 @@
+/**
+ * Panels whose points a trainee numbered from the other end, by the likelihood ratio that tells it between two visits
+ * (src/film/compare/swapped-points.ts), the reference’s values as those of before. Turned back, a survey is as if its points
+ * had been numbered as the marks are: by it swapped panels are looked for, and the mark is told that the slip cost.
+ */
+import { at } from '../base/at.ts';
+import { mean, sampleVariance } from '../base/stats/summary.ts';
+import { type PointPair, pairPoints } from '../film/compare/compare-points.ts';
+import { swappedPoints } from '../film/compare/swapped-points.ts';
+import {
+  faceReadings,
+  type GradedSurvey,
+  markedPoints,
+  type ReadPanel,
+  readPanel,
+  readPanels,
+} from './graded-survey.ts';
+import type { Scoring } from './panel-score.ts';
+import { type Reason, reason, together } from './reasons.ts';
+import type { Reference } from './reference.ts';
+import type { TrainingModel } from './training-model.ts';
+
+export type TurnedPoints = {
+  readonly panels: readonly ReadPanel[];
+  /** The survey with these points numbered as the marks are. */
+  readonly turnedBack: GradedSurvey;
+};
+
+type Compared = Pick<Scoring, 'trainee' | 'reference'> & { readonly model: TrainingModel };
+
+/**
+ * `leftOut` are ids of panels of which a slip of the readings is told already. Turned back, a panel must lie beside the
+ * reference as two hands at one mark do: one that was read wrongly fits the other way round better by chance.
+ */
+export function turnedPoints(
+  { trainee, reference, model }: Compared,
+  leftOut: ReadonlySet<string>,
+): TurnedPoints {
+  const paired = readPanels(trainee)
+    .filter(({ panel }) => !leftOut.has(panel.id))
+    .map((read) => ({ id: read.panel.id, pairs: pairsOf(read.panel.id, trainee, reference) }));
+  const all = paired.flatMap(({ pairs }) => pairs);
+  if (all.length === 0) return { panels: [], turnedBack: trainee };
+  const gauge = mean(
+    all.map(
+      ({ repeats }) =>
+        reference.repeatability ** 2 / repeats.before + trainee.repeatability ** 2 / repeats.after,
+    ),
+  );
+  const most = model.copies.setDownBeside ** 2 * gauge;
+  const turned = swappedPoints(paired, gauge).flatMap(({ kind, panels: [id] }) =>
+    kind === 'mirrored'
+      ? paired.filter((one) => one.id === id && varianceTurned(one.pairs) <= most)
+      : [],
+  );
+  return {
+    panels: turned.flatMap(({ id }) => readPanel(trainee, id) ?? []),
+    turnedBack: turned.reduce(turnBack, trainee),
+  };
+}
+
+function pairsOf(id: string, trainee: GradedSurvey, { panels, expert }: Reference) {
+  const [theirs, own] = [expert && readPanel(expert, id), readPanel(trainee, id)];
+  if (theirs === null || theirs === undefined || own === undefined) return [];
+  const marked = markedPoints(trainee, id);
+  return pairPoints(theirs, own, {
+    before: (_, point) => panels.get(id)?.marked.has(point) === true,
+    after: (_, point) => marked.has(point),
+  }).pairs;
+}
+
+function varianceTurned(pairs: readonly PointPair[]): number {
+  const inOrder = pairs.toSorted((one, other) => byNumber(one.point, other.point));
+  return sampleVariance(
+    inOrder.map(({ before }, i) => before - at(inOrder, inOrder.length - 1 - i).after),
+  );
+}
+
+type Paired = { readonly id: string; readonly pairs: readonly PointPair[] };
+
+function turnBack(trainee: GradedSurvey, { id, pairs }: Paired): GradedSurvey {
+  const names = pairs.map(({ point }) => point).sort(byNumber);
+  const renamed = new Map(names.map((name, i) => [name, at(names, names.length - 1 - i)]));
+  const back = <One extends { readonly point: string }>(one: One): One => ({
+    ...one,
+    point: renamed.get(one.point) ?? one.point,
+  });
+  const panels = trainee.survey.panels.map((one) =>
+    one.panel.id === id ? { ...one, points: one.points.map(back) } : one,
+  );
+  return {
+    ...trainee,
+    survey: { ...trainee.survey, panels },
+    readings: trainee.readings.map((one) => (one.panel === id ? back(one) : one)),
+  };
+}
+
+const byNumber = (one: string, other: string): number =>
+  Number(one) - Number(other) || (one < other ? -1 : 1);
+
+export function turnedReasons(
+  { panels }: Pick<TurnedPoints, 'panels'>,
+  trainee: GradedSurvey,
+): readonly Reason[] {
+  if (panels.length === 0) return [];
+  const [first] = panels;
+  const where =
+    panels.length > 1 && panels.length === readPanels(trainee).length
+      ? 'all panels'
+      : together(panels.map(({ panel }) => panel.name));
+  return [
+    reason(
+      'points-turned',
+      `points of ${where} are numbered from the other end: counted the other way round the readings agree with the reference; number points as the marks on the panel are`,
+      {
+        panels: panels.map(({ panel }) => panel.id),
+        at: faceReadings(trainee, first?.panel.id)[0],
+      },
+    ),
+  ];
+}
