@@ -10,8 +10,9 @@ import { binomialUpperTail } from '../base/stats/incomplete-beta.ts';
 import { pooledVariance, type VarianceOf } from '../base/stats/pooled-variance.ts';
 import { sampleVariance } from '../base/stats/summary.ts';
 import { sum } from '../base/sum.ts';
+import { resolution } from '../base/uncertainty.ts';
 import { type Checked, chanceOfSoEven, type MadeUp, valuesOf } from './checked-values.ts';
-import { faceReadings, type ReadPanel, readPanels } from './graded-survey.ts';
+import { faceReadings, type ReadPanel, readPanels, stepOf } from './graded-survey.ts';
 import { together as named, reason } from './reasons.ts';
 import type { ReferencePanel } from './reference.ts';
 
@@ -24,15 +25,19 @@ type EvenPanel = {
   readonly chance: number;
 };
 
-export const evenPanels = ({ panels, reference, trainee }: Checked): readonly EvenPanel[] =>
-  panels.flatMap((read): readonly EvenPanel[] => {
+export const evenPanels = ({ panels, reference, trainee }: Checked): readonly EvenPanel[] => {
+  // Three points that a coarse display shows alike are as likely as film that varies by its rounding.
+  const rounding = resolution(stepOf(trainee)) ** 2;
+  return panels.flatMap((read): readonly EvenPanel[] => {
     const theirs = reference.panels.get(read.panel.id);
     if (theirs?.even !== true) return [];
-    const [dof, variance] = [read.points.length - 1, sampleVariance(valuesOf(read))];
+    const dof = read.points.length - 1;
+    const variance = Math.max(rounding, sampleVariance(valuesOf(read)));
     return [
       { read, theirs, dof, variance, chance: chanceOfSoEven(variance, read, { theirs, trainee }) },
     ];
   });
+};
 
 export function tooRegular(checked: Checked): readonly MadeUp[] {
   const even = evenPanels(checked);

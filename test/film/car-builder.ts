@@ -99,6 +99,12 @@ export const surveyOf = ({ panels, readings, facts, factsOf, terms, model }: Car
     model: model ?? filmModel,
   });
 
+/** A panel in two zones that are both factory film: one was cut back, and the clear was read at every point. */
+export const inTwoZones = (): readonly Reading[] => [
+  ...onFace('tested', 96, 98, 97, 124, 126, 125),
+  ...[44, 45, 46, 45, 44, 46].map((um, i) => reading('tested', `${i + 1}`, um, { layer: 'clear' })),
+];
+
 /** A car of which so many panels make a usual film of its own. */
 export const atLeastPanels = (baselinePanels: number): FilmModel => ({
   ...filmModel,

@@ -1220,6 +1220,16 @@ export const glossary: readonly GlossaryEntry[] = [
     'Jobs of one vehicle, or of the same readings: each is done, and one of them may be a job named twice.',
   ),
   heading(
+    'not begun',
+    [],
+    'Jobs of a batch that --fail-fast stopped before their turn; --resume goes on with them.',
+  ),
+  heading(
+    'remarks',
+    [],
+    'Of a batch: how many warnings each job has (n_warnings). They stand in its record, and are told where it is run alone.',
+  ),
+  heading(
     'spread over the panel',
     [],
     'How much film varies from point to point over one panel, as a standard deviation.',

@@ -81,11 +81,11 @@ describe.concurrent('a batch', () => {
     expect(recordsOf(out)).toMatchObject([{ job: 'saloon', status: 'done' }]);
   });
 
-  test('is 65 when no job is done, and 0 when all are', async () => {
+  test('is the one that all share when no job is done, and 0 when all are', async () => {
     const gone = await runLeastcut(survey('-'), {
       stdin: 'job,readings\na,gone.csv\nb,lost.csv\n',
     });
-    expect(gone.code).toBe(65);
+    expect(gone.code).toBe(66);
     expect(recordsOf(gone.out).map(({ status }) => status)).toEqual(['failed', 'failed']);
   });
 

@@ -14,12 +14,12 @@ import { ladderOn } from '../../../src/correction/removal/removal-knowledge.ts';
 import { allowanceOnPlace } from '../../../src/film/limits/allowance-on-place.ts';
 import { isZone, type PanelSurvey } from '../../../src/film/survey.ts';
 import { filmModel } from '../../../src/formats/models.ts';
-import { amongSound, onFace, standardTerms } from '../../film/car-builder.ts';
+import { amongSound, inTwoZones, standardTerms } from '../../film/car-builder.ts';
 import { defect, planned, planOf, shopWith, untried } from '../shop.ts';
 
 const grounds = { terms: standardTerms, baseline: micrometres(112), model: filmModel };
 const deep = defect('deep-scratches', 3);
-const { survey } = amongSound(onFace('tested', 110, 112, 114, 142, 144, 143));
+const { survey } = amongSound(inTwoZones());
 
 /** Little may go from the thinner zone of a panel, and much from the thicker one. */
 const request = {

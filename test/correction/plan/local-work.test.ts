@@ -16,6 +16,7 @@ import {
   amongSound,
   type CarOptions,
   fiveAround,
+  inTwoZones,
   onFace,
   standardTerms,
   UNTRIED_LOG_SD,
@@ -355,7 +356,7 @@ describe('what may go at the place of a spot', () => {
 });
 
 describe('a spot on a panel in two zones', () => {
-  const readings = onFace('tested', 110, 112, 114, 142, 144, 143);
+  const readings = inTwoZones();
 
   it('stands with the panel, and keeps the limits of both zones', () => {
     const zoned = plan([swirls, defect('deep-scratches', 2)], { readings });

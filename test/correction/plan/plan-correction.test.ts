@@ -11,6 +11,7 @@ import {
   amongSound,
   byItself,
   fiveAround,
+  inTwoZones,
   onFace,
   plainPanel,
   reading,
@@ -301,7 +302,7 @@ describe('the whole car', () => {
 });
 
 describe('a panel in two zones', () => {
-  const { survey } = amongSound(onFace('tested', 110, 112, 114, 142, 144, 143));
+  const { survey } = amongSound(inTwoZones());
   const allowing = (thinner: number, thicker: number) =>
     planOf(survey, {
       model: shopWith('da'),
