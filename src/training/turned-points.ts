@@ -6,7 +6,7 @@
 import { at } from '../base/at.ts';
 import { mean, sampleVariance } from '../base/stats/summary.ts';
 import { type PointPair, pairPoints } from '../film/compare/compare-points.ts';
-import { swappedPoints } from '../film/compare/swapped-points.ts';
+import { byPointName, mirroredDifferences, swappedPoints } from '../film/compare/swapped-points.ts';
 import {
   faceReadings,
   type GradedSurvey,
@@ -50,7 +50,9 @@ export function turnedPoints(
   const most = model.copies.setDownBeside ** 2 * gauge;
   const turned = swappedPoints(paired, gauge).flatMap(({ kind, panels: [id] }) =>
     kind === 'mirrored'
-      ? paired.filter((one) => one.id === id && varianceTurned(one.pairs) <= most)
+      ? paired.filter(
+          (one) => one.id === id && sampleVariance(mirroredDifferences(one.pairs)) <= most,
+        )
       : [],
   );
   return {
@@ -69,17 +71,10 @@ function pairsOf(id: string, trainee: GradedSurvey, { panels, expert }: Referenc
   }).pairs;
 }
 
-function varianceTurned(pairs: readonly PointPair[]): number {
-  const inOrder = pairs.toSorted((one, other) => byNumber(one.point, other.point));
-  return sampleVariance(
-    inOrder.map(({ before }, i) => before - at(inOrder, inOrder.length - 1 - i).after),
-  );
-}
-
 type Paired = { readonly id: string; readonly pairs: readonly PointPair[] };
 
 function turnBack(trainee: GradedSurvey, { id, pairs }: Paired): GradedSurvey {
-  const names = pairs.map(({ point }) => point).sort(byNumber);
+  const names = pairs.map(({ point }) => point).sort(byPointName);
   const renamed = new Map(names.map((name, i) => [name, at(names, names.length - 1 - i)]));
   const back = <One extends { readonly point: string }>(one: One): One => ({
     ...one,
@@ -94,9 +89,6 @@ function turnBack(trainee: GradedSurvey, { id, pairs }: Paired): GradedSurvey {
     readings: trainee.readings.map((one) => (one.panel === id ? back(one) : one)),
   };
 }
-
-const byNumber = (one: string, other: string): number =>
-  Number(one) - Number(other) || (one < other ? -1 : 1);
 
 export function turnedReasons(
   { panels }: Pick<TurnedPoints, 'panels'>,

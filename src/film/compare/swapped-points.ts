@@ -85,19 +85,22 @@ function exchanged(one: PairedPoints, other: PairedPoints): readonly Way[] {
   ];
 }
 
-function mirrored({ id, pairs: asNamed }: PairedPoints): Way {
-  const pairs = asNamed.toSorted(byPoint);
+const mirrored = ({ id, pairs }: PairedPoints): Way => ({
+  swap: { kind: 'mirrored', panels: [id] },
+  asRead: [differencesOf(pairs)],
+  otherwise: [mirroredDifferences(pairs)],
+});
+
+/** Of a panel whose points after were numbered from the other end. */
+export function mirroredDifferences(asNamed: readonly PointPair[]): Differences {
+  const pairs = asNamed.toSorted((one, other) => byPointName(one.point, other.point));
   const afters = pairs.map(({ after }) => after).toReversed();
-  return {
-    swap: { kind: 'mirrored', panels: [id] },
-    asRead: [differencesOf(pairs)],
-    otherwise: [pairs.map(({ before }, i) => before - (afters[i] ?? before))],
-  };
+  return pairs.map(({ before }, i) => before - (afters[i] ?? before));
 }
 
 /** As they are counted, else as they are spelt. */
-const byPoint = (one: PointPair, other: PointPair): number =>
-  Number(one.point) - Number(other.point) || (one.point < other.point ? -1 : 1);
+export const byPointName = (one: string, other: string): number =>
+  Number(one) - Number(other) || (one < other ? -1 : 1);
 
 function gainOf(
   { swap, asRead, otherwise }: Way,
