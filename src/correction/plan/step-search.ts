@@ -6,7 +6,6 @@ import { type SummedRemoval, together } from '../removal/removal-knowledge.ts';
 import { type HazeEffect, hazeAfterEffect, hazeEffect, type Step } from '../removal/step.ts';
 import {
   type Beginning,
-  type Candidate,
   type CandidateColumns,
   emptyColumns,
   type LastStep,
@@ -100,17 +99,10 @@ const NO_STEP: Sequence = {
   haze: 0,
 };
 
-/** Every sequence that the technique constraints allow, in no particular order; never the empty one. */
-export const candidates = (
-  ...search: Parameters<typeof candidateColumns>
-): readonly Candidate[] => {
-  const { mean, at } = candidateColumns(...search);
-  return mean.map((_, place) => at(place));
-};
-
 /**
- * The same, measured and not yet made. Of ten thousand sequences most leave haze or are no milder at their end: each is
- * looked at as a shorter one with a step more.
+ * Every sequence that the technique constraints allow, in no particular order; never the empty one. They are measured and
+ * not yet made: of ten thousand most leave haze or are no milder at their end, and each is looked at as a shorter one with
+ * a step more.
  */
 export function candidateColumns(
   ladder: readonly Combination[],

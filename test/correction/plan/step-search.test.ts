@@ -9,7 +9,7 @@ import {
   ranked,
   within,
 } from '../../../src/correction/plan/choose-steps.ts';
-import { candidates } from '../../../src/correction/plan/step-search.ts';
+import { candidateColumns } from '../../../src/correction/plan/step-search.ts';
 import type { CorrectionModel } from '../../../src/correction/removal/catalogue.ts';
 import { ladder } from '../../../src/correction/removal/combination.ts';
 import { medianRemoval, type Step } from '../../../src/correction/removal/step.ts';
@@ -75,7 +75,7 @@ const upTo = (shop: CorrectionModel, all: readonly RatedCandidate[], budget: num
 
 function search(shop: CorrectionModel, task: Task) {
   const rules = rulesOf(shop, task);
-  const all = candidates(
+  const columns = candidateColumns(
     ladder(shop),
     {
       flatWidth: millimetres(task.flatWidth),
@@ -92,12 +92,15 @@ function search(shop: CorrectionModel, task: Task) {
       },
       stepLogSd: 0,
     },
-  ).map((one) => ({
-    ...one,
-    correction: rules.correctionOf(one.removal.median),
-    mean: rules.meanOf(one.removal.median),
-    heldTo: LOG_SD,
-  }));
+  );
+  const all = columns.mean
+    .map((_, place) => columns.at(place))
+    .map((one) => ({
+      ...one,
+      correction: rules.correctionOf(one.removal.median),
+      mean: rules.meanOf(one.removal.median),
+      heldTo: LOG_SD,
+    }));
   const limits = { ...rules, ...shop.correction.choice };
   const { best: choice } = chooseSteps(upTo(shop, all, rules.budget), limits) ?? {};
   return { all, choice, rules };
