@@ -84,10 +84,14 @@ function followed(
   { alarm, copies }: { readonly alarm: number; readonly copies: Copies },
 ): readonly FollowedPair[] {
   const { surveys, variance, of, same } = between;
-  const usual = usualVariance(between, all, copies);
-  if (usual === null) return [];
-  const chance = 1 - fUpperTail(variance / usual, of / 2, of / 2);
-  if (chance >= alarm) return [];
+  const chanceWith = (usual: number): number => 1 - fUpperTail(variance / usual, of / 2, of / 2);
+  const sides = surveys.map((survey) => ({ survey, others: toOthers(survey, surveys, all) }));
+  if (sides.some(({ others }) => others.length < copies.others)) return [];
+  const most = mostUsual(between, sides, copies);
+  // Less can but raise the chance, and what all others say of each takes far longer: n² of them for each of n² pairs.
+  if (chanceWith(most) >= alarm) return [];
+  const usual = Math.min(most, usualVariance(sides, all, copies));
+  if (chanceWith(usual) >= alarm) return [];
   const [apart, expected] = [micrometres(Math.sqrt(variance)), micrometres(Math.sqrt(usual))];
   return [{ surveys, of, same, apart, usual: expected }];
 }
@@ -131,21 +135,23 @@ function withoutLine(values: readonly number[]): readonly number[] {
   return values.map((value, x) => value - slope * x);
 }
 
-/** Null where too few others share points with both. */
-function usualVariance(
-  { surveys: pair, atMarks }: Between,
-  all: readonly Between[],
-  copies: Copies,
-): number | null {
-  const sides = pair.map((survey) => ({ survey, others: toOthers(survey, pair, all) }));
-  if (sides.some(({ others }) => others.length < copies.others)) return null;
-  const brought = sides.map(({ survey, others }) =>
-    Math.max(leastPointSd(survey, copies) ** 2, ownVariance(others, all)),
-  );
+type Side = { readonly survey: GradedSurvey; readonly others: readonly ToOther[] };
+
+/** No more than the middle of either to the others; at marks no more than two who set down beside each other. */
+function mostUsual({ surveys, atMarks }: Between, sides: readonly Side[], copies: Copies): number {
   const middle = median(sides.flatMap(({ others }) => others.map(({ variance }) => variance)));
-  const repeated = sum(pair.map((survey) => repeatedPointSd(survey, copies) ** 2));
-  return Math.min(sum(brought), middle, atMarks ? copies.setDownBeside ** 2 * repeated : Infinity);
+  if (!atMarks) return middle;
+  const repeated = sum(surveys.map((survey) => repeatedPointSd(survey, copies) ** 2));
+  return Math.min(middle, copies.setDownBeside ** 2 * repeated);
 }
+
+/** The sum of what each of the two brings. */
+const usualVariance = (sides: readonly Side[], all: readonly Between[], copies: Copies): number =>
+  sum(
+    sides.map(({ survey, others }) =>
+      Math.max(leastPointSd(survey, copies) ** 2, ownVariance(others, all)),
+    ),
+  );
 
 type ToOther = { readonly other: GradedSurvey; readonly variance: number };
 

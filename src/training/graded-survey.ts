@@ -1,4 +1,6 @@
 /** A survey that somebody handed in, with the readings behind it. */
+import { groupBy } from '../base/group-by.ts';
+import { keptWith } from '../base/kept.ts';
 import { mean, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { type Condition, isFactoryFilm } from '../film/condition/condition.ts';
@@ -46,12 +48,21 @@ export const faceReadings = (
 export const markedPoints = (
   survey: Pick<GradedSurvey, 'readings'>,
   panelId: string,
-): ReadonlySet<string> =>
-  new Set(
-    faceReadings(survey, panelId)
-      .filter(({ marked }) => marked)
-      .map(({ point }) => point),
-  );
+): ReadonlySet<string> => marksByPanel(survey).get(panelId) ?? noMarks;
+
+const noMarks: ReadonlySet<string> = new Set();
+
+const marksByPanel = keptWith(
+  (survey: Pick<GradedSurvey, 'readings'>): ReadonlyMap<string, ReadonlySet<string>> => {
+    const marked = groupBy(
+      faceReadings(survey).filter((reading) => reading.marked),
+      ({ panel }) => panel,
+    );
+    return new Map(
+      [...marked].map(([panel, readings]) => [panel, new Set(readings.map(({ point }) => point))]),
+    );
+  },
+);
 
 /** Repaint, filler, or a part of the panel in either. */
 export const isRepaired = (panel: PanelSurvey): boolean =>
@@ -120,5 +131,7 @@ export const ownRepeatability = (
   ) ?? null;
 
 /** The step of the display, off the readings themselves. */
-export const stepOf = (graded: Pick<GradedSurvey, 'readings'>): Micrometres =>
-  displayStep(faceReadings(graded).map(({ thickness }) => thickness));
+export const stepOf = keptWith(
+  (graded: Pick<GradedSurvey, 'readings'>): Micrometres =>
+    displayStep(faceReadings(graded).map(({ thickness }) => thickness)),
+);

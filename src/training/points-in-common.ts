@@ -1,5 +1,6 @@
 /** Points of one name that two surveys read on one panel, with the value of each, in the order of the first file. */
 import { valueAt } from '../base/at.ts';
+import { keptWith } from '../base/kept.ts';
 import { type GradedSurvey, markedPoints, pointKey, readPanels } from './graded-survey.ts';
 
 export type CommonPoint = {
@@ -29,11 +30,11 @@ export function pointsInCommon(one: GradedSurvey, other: GradedSurvey): readonly
 }
 
 /** Places of the points in the file. */
-function orderOf({ readings }: GradedSurvey): ReadonlyMap<string, number> {
+const orderOf = keptWith(({ readings }: GradedSurvey): ReadonlyMap<string, number> => {
   const order = new Map<string, number>();
   for (const { panel, point } of readings) {
     const key = pointKey(panel, point);
     if (!order.has(key)) order.set(key, order.size);
   }
   return order;
-}
+});

@@ -1,4 +1,5 @@
 /** How near to each other somebody's values of one point come at the least. */
+import { keptWith } from '../base/kept.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { faceReadings, type GradedSurvey, ownRepeatability, readPanels } from './graded-survey.ts';
 import type { TrainingModel } from './training-model.ts';
@@ -19,12 +20,14 @@ export const repeatedPointSd = (
   copies: Pick<TrainingModel['copies'], 'ownRepeats'>,
 ): Micrometres => pointSd(survey, copies, survey.repeatability);
 
+const repeatsOf = keptWith((survey: GradedSurvey) => ownRepeatability(survey));
+
 function pointSd(
   survey: GradedSurvey,
   { ownRepeats }: Pick<TrainingModel['copies'], 'ownRepeats'>,
   instead: number,
 ): Micrometres {
-  const own = ownRepeatability(survey);
+  const own = repeatsOf(survey);
   const ofReading =
     own === null || own.dof < ownRepeats ? instead : Math.min(own.sd, survey.repeatability);
   const points = readPanels(survey).reduce((sum, panel) => sum + panel.points.length, 0);

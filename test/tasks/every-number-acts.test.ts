@@ -358,6 +358,10 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
   ['film.stated.clear', [surveyWith({ clear_um: 44 })]],
   ['film.stated', [surveyWith({ under_um: 66 })]],
   ['film.limits.clear_floor_strict', [surveyWith({ policy: 'strict' })]],
+  ...['life_solid', 'total_floor_single_stage', 'single_stage_floor'].map(
+    (name) => [`film.limits.${name}_um`, [surveyWith({ finish: 'single-stage-solid' })]] as const,
+  ),
+  ['film.measurement.repeatability_least_dof', [surveyOf(repeated)]],
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],
   ['training.copies.most_alike', classes],
