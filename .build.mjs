@@ -31,6 +31,9 @@ const common = {
 
 const define = { 'import.meta.dirname': '__dirname' };
 
+/** Packages that make classes, tables and thousands of texts at each start of which we need few, and their entries. */
+const taken = { 'simple-statistics': 'index.js', 'jsonc-parser': 'lib/esm/main.js' };
+
 removeBuild();
 buildSync({
   ...common,
@@ -53,7 +56,7 @@ const { metafile, outputFiles } = await build({
     // Commander can start other programs as subcommands. This one never does, and so holds no means to.
     'node:child_process': './src/cli/build/no-child-process.ts',
   },
-  plugins: [statisticsByFile()],
+  plugins: [packagesByFile()],
 });
 const parts = new Map(outputFiles.map(({ path, text }) => [basename(path), partOf(text)]));
 writeScript('program', [...parts.keys()]);
@@ -76,18 +79,23 @@ function removeBuild() {
 }
 
 /**
- * File by file, and of those only what is used: of the one that it comes as, all classes and tables would be
- * made at each start (3 ms) for a few functions. Esbuild leaves out what it is told to do nothing by itself.
+ * File by file, and of those only what is used: of one that it comes as, all would be made at each start (3 ms of the
+ * statistics) for a few functions. Esbuild leaves out what it is told to do nothing by itself.
  */
-function statisticsByFile() {
-  const home = join(root, 'node_modules/simple-statistics');
-  const inert = (path) => ({ path, sideEffects: false });
+function packagesByFile() {
+  const modules = join(root, 'node_modules');
+  const homes = Object.keys(taken).map((name) => join(modules, name));
+  const inert = (...path) => ({ path: join(...path), sideEffects: false });
   return {
-    name: 'statistics-by-file',
+    name: 'packages-by-file',
     setup({ onResolve }) {
-      onResolve({ filter: /^simple-statistics$/ }, () => inert(join(home, 'index.js')));
+      onResolve({ filter: new RegExp(`^(?:${Object.keys(taken).join('|')})$`) }, ({ path }) =>
+        inert(modules, path, taken[path]),
+      );
       onResolve({ filter: /^\.\// }, ({ path, resolveDir }) =>
-        resolveDir.startsWith(home) ? inert(join(resolveDir, path)) : undefined,
+        homes.some((home) => resolveDir.startsWith(home))
+          ? inert(resolveDir, path.endsWith('.js') ? path : `${path}.js`)
+          : undefined,
       );
     },
   };

@@ -54,6 +54,10 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'An hour costs less than one unit of the currency: prices are in its least unit.',
   },
+  'price-coin-large': {
+    kind: 'remark',
+    meaning: 'The least coin is so large that rounding to it changes a price by much.',
+  },
   'usage-unknown-field': {
     kind: 'usage',
     meaning: 'A column asked for by --fields is not one of the table.',
@@ -66,6 +70,16 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning:
       'The readings say of a panel that it is of another substrate than the job says, or of two: the job is believed, else the template.',
+  },
+  'operators-differ': {
+    kind: 'remark',
+    meaning:
+      'Two people, or two files of one visit, read the same points differently by more than chance: the means count as that much less sure.',
+  },
+  'gauge-stuck': {
+    kind: 'remark',
+    meaning:
+      'All readings of a car are one value, which paint and a gauge in order hardly ever give: the readings stand, and say nothing of how even the film is.',
   },
   'rates-twice': {
     kind: 'remark',
@@ -172,7 +186,10 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'A column of the header means nothing to the tool and is not read.',
   },
-  'column-unnamed': { kind: 'data', meaning: 'A column without a name holds numbers.' },
+  'column-unnamed': {
+    kind: 'data',
+    meaning: 'A column among the readings holds numbers, and nothing says what they are.',
+  },
   'column-repeated': { kind: 'data', meaning: 'Two columns of the header mean the same.' },
   'statistics-left-out': {
     kind: 'remark',
@@ -184,7 +201,8 @@ export const diagnosticCatalogue = {
   },
   'statistics-unnamed': {
     kind: 'data',
-    meaning: 'Numbers among the readings are the means of the others, and nothing names them so.',
+    meaning:
+      'Numbers among the readings are means or other statistics of them, and nothing names them so.',
   },
   'header-repeated': {
     kind: 'remark',
@@ -491,7 +509,8 @@ export const diagnosticCatalogue = {
   },
   'batch-left-alone': {
     kind: 'remark',
-    meaning: 'A folder of jobs holds other folders, or files that may be readings in another form.',
+    meaning:
+      'A folder of jobs holds other folders, files that may be readings in another form, or files that belong to none of its jobs.',
   },
   'init-exists': {
     kind: 'output',

@@ -81,20 +81,20 @@ const tables: readonly { readonly called: string; readonly columns: string }[] =
  * Columns that a table of readings, a list of jobs or anything else that people write may have as well. A table of
  * nothing but these is told to be nobody's.
  */
-const common = new Set(
-  `vehicle panel zone point repeat substrate date file name id unit n note job command status kind days template
+const common = `vehicle panel zone point repeat substrate date file name id unit n note job command status kind days template
   attempt trainee score value source quantity machine pad product material shop currency clear_um
-  reference_um shim_um shim_uncertainty_um check`.split(/\s+/),
-);
-
-const known = tables.map(({ called, columns }) => ({
-  called,
-  names: new Set(columns.split(/\s+/)),
-}));
+  reference_um shim_um shim_uncertainty_um check`;
 
 /** Which of them has these names and none besides, as we write them: in small letters, with commas between. */
 export function resultTable(head: string): string | undefined {
   const names = head.replace(/^\uFEFF/u, '').split(',');
-  if (names.every((name) => common.has(name))) return undefined;
-  return known.find((table) => names.every((name) => table.names.has(name)))?.called;
+  if (areAmong(names, common)) return undefined;
+  return tables.find(({ columns }) => areAmong(names, columns))?.called;
+}
+
+/** A list is cut into its words only where each name stands in it somehow: one line of a file is asked about. */
+function areAmong(names: readonly string[], list: string): boolean {
+  if (!names.every((name) => list.includes(name))) return false;
+  const words = list.split(/\s+/);
+  return names.every((name) => words.includes(name));
 }

@@ -35,7 +35,7 @@ export function chosenColumns(
 ): Outcome<ChosenColumns> {
   if (fields === undefined) return found({ columns: all, of: (row) => row });
   const columns = namesIn(fields);
-  const odd = oddList(columns);
+  const odd = oddList(columns, fields);
   if (odd !== undefined) return refused(odd);
   const unknown = columns.filter((name) => !all.includes(name));
   if (unknown.length > 0) {
@@ -53,11 +53,12 @@ export function chosenColumns(
 }
 
 /** What no table could be made of: programs that read csv by names keep one of two columns of a name. */
-function oddList(columns: readonly string[]): Diagnostic | undefined {
+function oddList(columns: readonly string[], typed: string): Diagnostic | undefined {
   const twice = columns.find((name, i) => columns.indexOf(name) < i);
   if (columns.includes('')) {
-    return error('usage-option-value', `--fields has a comma too many: "${columns.join(',')}"`, {
-      hint: 'put one comma between two columns',
+    const place = columns.indexOf('') + 1;
+    return error('usage-option-value', `--fields names no column in place ${place}: "${typed}"`, {
+      hint: 'put one comma between two columns, and none at an end; --fields= lists the columns',
     });
   }
   if (twice === undefined) return undefined;

@@ -16,8 +16,10 @@ import { remind, showHelp, writeHelp } from './help/show-help.ts';
 import { findCommand, parseArguments, shortHelp } from './options/arguments.ts';
 import { doubtDate } from './options/doubt-date.ts';
 import { readEnvironment } from './options/environment.ts';
+import { recordFormAsked } from './options/form-asked.ts';
 import { offeredForm } from './options/offered-form.ts';
 import { doubtEnding } from './options/output-ending.ts';
+import type { Format } from './options/output-specs.ts';
 import type { OptionName, TypedOptions } from './options.ts';
 import { surroundings } from './surroundings.ts';
 
@@ -34,15 +36,16 @@ async function runWords(words: readonly string[]): Promise<number> {
   if (entry.value === undefined) return finish(entry.diagnostics, {});
   const command = await entry.value.load();
   const parsed = parseArguments(command, rest);
-  if (parsed.value === undefined) return finish(parsed.diagnostics, {});
+  const around = surroundings();
+  const form = () => recordFormAsked(command, rest, around.environment);
+  if (parsed.value === undefined) return refuse(command, parsed.diagnostics, form());
   if (parsed.value.kind === 'help') {
     await writeHelp(parsed.value.text);
     return exitCodes.done;
   }
-  const around = surroundings();
   const given = readEnvironment(around.environment);
   const typed = withoutDash(parsed.value.options);
-  if (given.value === undefined) return deliver(command, failed(given.diagnostics), typed);
+  if (given.value === undefined) return refuse(command, given.diagnostics, form(), typed);
   const fromEnvironment = new Set(
     (Object.keys(given.value) as OptionName[]).filter((name) => typed[name] === undefined),
   );
@@ -54,9 +57,23 @@ async function runWords(words: readonly string[]): Promise<number> {
       ...given.diagnostics,
       ...diagnostics,
       ...doubtEnding(command, options),
-      ...doubtDate(options, around.today),
+      ...doubtDate(options, around),
     ],
   });
+}
+
+/** Before any input is looked at: to standard output, as nobody has looked yet whether a file may be written over. */
+function refuse(
+  command: Command,
+  diagnostics: readonly Diagnostic[],
+  form: Format | undefined,
+  { format: _format, out: _out, ...look }: TypedOptions = {},
+): Promise<number> {
+  return deliver(
+    command,
+    failed(diagnostics),
+    form === undefined ? look : { ...look, format: form },
+  );
 }
 
 /** `-o -` is standard output, as `-` among the inputs is standard input. */
@@ -82,7 +99,8 @@ async function runCommand(
   if (operands === undefined) {
     remind(shortHelp(command));
     const message = 'no input: name a file, or - for standard input';
-    return finish([error('usage-missing-input', message)], options);
+    const form = command.stream === undefined ? options.format : undefined;
+    return refuse(command, [error('usage-missing-input', message)], form, options);
   }
   const inputs = namedInputs(command, operands, options);
   const problem = await problemBeforehand(inputs, options);

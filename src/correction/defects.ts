@@ -13,6 +13,8 @@ export type Defect = {
   readonly grade: number;
   /** Measured depth, which stands above the grade's. */
   readonly depth: Micrometres | null;
+  /** How far it goes, as it was written: nothing is reckoned by it. */
+  readonly extent?: string;
 };
 
 /** Median depth of a defect at its grade; half grades lie between on the log scale. 0 for grade 0. */

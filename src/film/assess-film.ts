@@ -3,8 +3,9 @@ import { assessPart } from './assess-part.ts';
 import { assessZones } from './assess-zones.ts';
 import { usualBaseline } from './car-baseline.ts';
 import { type CarContext, leastByFinish, possibleCut } from './car-context.ts';
-import { asMeant, keyingQuestion, keyingSlips, readAgain } from './condition/keying-slips.ts';
+import { asMeant, type KeyingSlip, keyingQuestion, readAgain } from './condition/keying-slips.ts';
 import { mirrorNotes } from './condition/mirror-notes.ts';
+import { slipsOfCar } from './condition/panel-slips.ts';
 import { gatherCar } from './gathered-car.ts';
 import type { GatheredPanel } from './gathered-panel.ts';
 import { layerNotes } from './layer-notes.ts';
@@ -13,13 +14,18 @@ import { overrunNotes } from './overrun-note.ts';
 import { putBackNote } from './put-back-note.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
-import { thickBaselineNote } from './thick-baseline-note.ts';
+import { thickBaselineNotes } from './thick-baseline-note.ts';
 
 export function assessFilm(request: SurveyRequest): Survey {
   const { panels: gathered, context } = gatherCar(request);
-  const ifMeant = withoutSlips(gathered, request);
+  const slips = slipsOfCar(gathered);
+  const ifMeant = withoutSlips(slips, request);
   const panels = gathered.map((panel) =>
-    withKeyingSlips(withOverruns(assessPanel(panel, context, request)), ifMeant),
+    withKeyingSlips(
+      withOverruns(assessPanel(panel, context, request)),
+      slips.get(panel.panel.id) ?? [],
+      ifMeant,
+    ),
   );
   const baseline = usualBaseline(context.baseline);
   return {
@@ -31,7 +37,7 @@ export function assessFilm(request: SurveyRequest): Survey {
       context.baseline !== null && baseline?.from === 'panels' ? context.baseline.makers : [],
     spreadPrior: context.prior,
     notes: [
-      ...thickBaselineNote(context.baseline, request.model.conditions),
+      ...thickBaselineNotes(context.baseline, request.model.conditions),
       ...putBackNote(gathered),
       ...layerNotes(request.readings),
       ...mirrorNotes(panels, request.model.conditions),
@@ -63,8 +69,10 @@ function assessIn(
 }
 
 /** The car as it would be if each value that looks keyed wrongly was; null without any. */
-function withoutSlips(gathered: readonly GatheredPanel[], request: SurveyRequest): Survey | null {
-  const slips = new Map(gathered.map(({ panel, points }) => [panel.id, keyingSlips(points)]));
+function withoutSlips(
+  slips: ReadonlyMap<string, readonly KeyingSlip[]>,
+  request: SurveyRequest,
+): Survey | null {
   return [...slips.values()].every((ofPanel) => ofPanel.length === 0)
     ? null
     : assessFilm({ ...request, readings: asMeant(request.readings, slips) });
@@ -77,11 +85,15 @@ function withOverruns(survey: PanelSurvey): PanelSurvey {
 }
 
 /** A value that looks keyed wrongly is asked about before anything else that it leads to, and nothing it leads to is sure. */
-function withKeyingSlips(survey: PanelSurvey, ifMeant: Survey | null): PanelSurvey {
+function withKeyingSlips(
+  survey: PanelSurvey,
+  found: readonly KeyingSlip[],
+  ifMeant: Survey | null,
+): PanelSurvey {
   const then = ifMeant?.panels.find(({ panel }) => panel.id === survey.panel.id);
   if (then === undefined) return survey;
   const { condition, budget } = then;
-  const slips = keyingSlips(survey.points).map((slip) => ({ ...slip, condition, budget }));
+  const slips = found.map((slip) => ({ ...slip, condition, budget }));
   return slips.length === 0
     ? survey
     : {

@@ -8,8 +8,10 @@
  * What earlier work is known to have taken is put back before: film polished off the others makes no panel thick.
  *
  * Fewer panels than `baselinePanels` that agree with it are held to what factories paint, and so is a car of which
- * most panels read like repaint to those that read as factories paint. A panel with one point, or with filler under
- * any, is no witness of the others.
+ * most panels read like repaint to a third of them that read as factories paint. A panel with one point, or with filler
+ * under any, is no witness of the others.
+ *
+ * Fewer thin panels than that are cut back, or show that the others were painted over: both count (`paintedOver`).
  */
 import { median } from '../base/stats/summary.ts';
 import { add, type Uncertain, uncertain } from '../base/uncertainty.ts';
@@ -18,7 +20,8 @@ import { baselineUncertainty } from './condition/compared-figures.ts';
 import { isStatedRepaint, repaintReach } from './condition/condition.ts';
 import { factoryFilm } from './factory-film.ts';
 import type { FilmModel, Finish, PanelFacts } from './film-model.ts';
-import { type GatheredPanel, isRead } from './gathered-panel.ts';
+import { type GatheredFilm, type GatheredPanel, isRead } from './gathered-panel.ts';
+import { lackingClear, type PaintedOver, paintedOver } from './painted-over.ts';
 import { putBack, recordsOfMiddle } from './put-back.ts';
 import type { Panel } from './template/template.ts';
 import { zincOf } from './zinc.ts';
@@ -40,6 +43,8 @@ export type CarBaseline = {
   readonly makers: readonly Panel[];
   /** What factories paint on the kind that most of them are of. */
   readonly factories: Micrometres;
+  /** The usual film as a repaint of all that carry it; null where the panels do not make the baseline. */
+  readonly paintedOver: PaintedOver | null;
 };
 
 /** Null without a panel that could make it; `finish` is what factories would have painted, if it is not as the job says. */
@@ -48,7 +53,7 @@ export function carBaseline(
   model: FilmModel,
   finish?: Finish,
 ): CarBaseline | null {
-  const sound = gathered.flatMap((panel) => soundFilm(panel, model.conditions));
+  const sound = gathered.flatMap((panel) => soundFilm(panel, model));
   const [first] = sound;
   if (first === undefined) return null;
   const makers = sound.filter(({ isWitness }) => isWitness);
@@ -57,48 +62,60 @@ export function carBaseline(
     finish === undefined ? first.facts : { ...first.facts, finish },
     model,
   );
-  const own =
-    makers.length < model.conditions.baselinePanels
-      ? null
-      : ofPanels(makers, mostGalvanised, factories, model);
+  const car = { mostGalvanised, factories, readPanels: gathered.filter(mayWitness).length };
+  const own = makers.length < model.conditions.baselinePanels ? null : ofPanels(makers, car, model);
   return {
-    ...(own ?? factories),
+    ...(own ?? { ...factories, paintedOver: null }),
     mostGalvanised,
     makers: makers.map(({ panel }) => panel),
     factories: ofMost(factories, mostGalvanised).value,
   };
 }
 
-const ofMost = ({ galvanised, other }: Kinds, mostGalvanised: boolean): Baseline =>
-  mostGalvanised ? galvanised : other;
+const ofMost = <Film>(
+  { galvanised, other }: { readonly galvanised: Film; readonly other: Film },
+  mostGalvanised: boolean,
+): Film => (mostGalvanised ? galvanised : other);
 
 const areMostGalvanised = (panels: readonly SoundFilm[]): boolean =>
   2 * panels.filter(({ galvanised }) => galvanised).length > panels.length;
 
 type Kinds = Pick<CarBaseline, 'galvanised' | 'other'>;
 
+/** What the makers are held against. */
+type Car = {
+  readonly mostGalvanised: boolean;
+  readonly factories: Record<keyof Kinds, FactoriesBaseline>;
+  /** Panels that were read, however thick: repaint over the line of any car makes no baseline, and counts here. */
+  readonly readPanels: number;
+};
+
 /**
  * The middle of the panels' medians, brought to the kind that most of them are of; null where it is no measure of the
- * car: too few agree with it, or it is repaint to what factories paint and others read as that.
+ * car: too few agree with it, or it is repaint to what factories paint and to a third of the panels, which read as that.
  */
 function ofPanels(
   makers: readonly SoundFilm[],
-  mostGalvanised: boolean,
-  factories: Kinds,
+  car: Car,
   model: FilmModel,
-): Kinds | null {
+): (Kinds & Pick<CarBaseline, 'paintedOver'>) | null {
+  const { mostGalvanised, factories } = car;
   const zinc = zincOf(model.layers).mean;
-  const alike = makers.map(({ film, mean, galvanised }) => {
-    const toMost = zinc * (Number(mostGalvanised) - Number(galvanised));
-    return { film: micrometres(film + toMost), mean: micrometres(mean + toMost) };
+  const alike = makers.map((maker): AlikeFilm => {
+    const toMost = zinc * (Number(mostGalvanised) - Number(maker.galvanised));
+    return {
+      panel: maker.panel,
+      read: maker.film,
+      film: micrometres(maker.film + toMost),
+      mean: micrometres(maker.mean + toMost),
+      painted: micrometres(maker.film + maker.lacking + toMost),
+    };
   });
   const medians = alike.map(({ film }) => film);
   const usual = micrometres(median(medians));
   const against = alike.filter((one) => !isFactoryFilmOf(usual, one, model.conditions));
   if (makers.length - against.length < model.conditions.baselinePanels) return null;
-  const { value } = ofMost(factories, mostGalvanised);
-  const nearer = against.some(({ film }) => Math.abs(film - value) < Math.abs(film - usual));
-  if (nearer && isRepaintTo(value, usual, model.conditions)) return null;
+  if (isRespray(usual, { alike, against }, car, model.conditions)) return null;
   const records = recordsOfMiddle(makers.map(({ facts }) => facts));
   const own: Baseline = {
     value: usual,
@@ -106,8 +123,60 @@ function ofPanels(
     from: 'panels',
   };
   const other = ofOtherKind(medians, records, mostGalvanised ? -1 : 1, model);
-  return mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own };
+  return {
+    ...(mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own }),
+    paintedOver:
+      own.uncertain === null
+        ? null
+        : paintedOver(own.uncertain, thinnestOf(alike), factories.other.uncertain, {
+            zinc: mostGalvanised ? { galvanised: 0, other: -zinc } : { galvanised: zinc, other: 0 },
+            model,
+          }),
+  };
 }
+
+/** A panel brought to the kind that most are of. */
+type AlikeFilm = Pick<SoundFilm, 'panel' | 'film' | 'mean'> & {
+  readonly read: Micrometres;
+  /** Its film with what its clear is known to lack put back. */
+  readonly painted: Micrometres;
+};
+
+function thinnestOf(alike: readonly AlikeFilm[]): PaintedOver['shownBy'] {
+  const { panel, read, painted } = alike.reduce((least, one) =>
+    one.painted < least.painted ? one : least,
+  );
+  return { panel, read, film: painted };
+}
+
+/**
+ * Whether the panels that do not agree show that the usual film is repaint: it reads so to what factories paint, a third
+ * of the panels at least are nearer to that, and what agrees reads like repaint to them. Fewer are as likely cut back.
+ */
+function isRespray(
+  usual: Micrometres,
+  {
+    alike,
+    against,
+  }: { readonly alike: readonly AlikeFilm[]; readonly against: readonly AlikeFilm[] },
+  { factories, mostGalvanised, readPanels }: Car,
+  model: FilmModel['conditions'],
+): boolean {
+  const { value } = ofMost(factories, mostGalvanised);
+  if (!isRepaintTo(value, usual, model)) return false;
+  const witnesses = against.filter(
+    ({ painted }) => Math.abs(painted - value) < Math.abs(painted - usual),
+  );
+  if (LEAST_SHARE_OF_WITNESSES * witnesses.length < readPanels) return false;
+  const agreeing = alike.filter((one) => !against.includes(one));
+  return isRepaintTo(middleOf(witnesses), middleOf(agreeing), model);
+}
+
+const middleOf = (panels: readonly AlikeFilm[]): Micrometres =>
+  micrometres(median(panels.map(({ painted }) => painted)));
+
+/** One in three. */
+const LEAST_SHARE_OF_WITNESSES = 3;
 
 /** Whether the film reads like repaint where `baseline` is usual. */
 export const isRepaintTo = (
@@ -126,19 +195,30 @@ const isFactoryFilmOf = (
  * What factories paint. Of few panels a repaint would pass for the usual film of the car, and film cut back would be
  * its own measure: the thinner the panel, the more of it would be free.
  */
-function ofFactories(facts: PanelFacts, { layers }: FilmModel): Kinds {
-  const kind = (galvanised: boolean): Baseline => {
+function ofFactories(facts: PanelFacts, { layers }: FilmModel): Car['factories'] {
+  const kind = (galvanised: boolean): FactoriesBaseline => {
     const film = factoryFilm({ ...facts, galvanised }, layers);
     return { value: film.value, uncertain: film, from: 'factories' };
   };
   return { galvanised: kind(true), other: kind(false) };
 }
 
+type FactoriesBaseline = Baseline & { readonly uncertain: Uncertain<'µm'> };
+
 /** What a panel of a kind is held to. */
 export const baselineFor = (
   car: CarBaseline | null,
   { galvanised }: GatheredPanel['facts'],
 ): Baseline | null => (car === null ? null : galvanised ? car.galvanised : car.other);
+
+/** What the factory painted on a panel of a kind if the usual film of the car is repaint; null where it may not be. */
+export const paintedOverFor = (
+  car: CarBaseline | null,
+  { galvanised }: GatheredPanel['facts'],
+): (Pick<PaintedOver, 'chance' | 'shownBy'> & { readonly film: Uncertain<'µm'> }) | null =>
+  car === null || car.paintedOver === null
+    ? null
+    : { ...car.paintedOver, film: ofMost(car.paintedOver, galvanised) };
 
 /** Of most of the panels that make it. */
 export const usualBaseline = (car: CarBaseline | null): Baseline | null =>
@@ -149,26 +229,34 @@ type SoundFilm = {
   /** Its median. */
   readonly film: Micrometres;
   readonly mean: Micrometres;
+  /** What its clear is known to lack of a factory's. */
+  readonly lacking: number;
   readonly facts: PanelFacts;
   readonly galvanised: boolean;
   readonly isWitness: boolean;
 };
 
-function soundFilm(
-  panel: GatheredPanel,
-  { refinished, filler }: FilmModel['conditions'],
-): readonly SoundFilm[] {
-  // Under film or wrap the gauge reads that too; of what was painted again the factory's film is no part.
-  if (!isRead(panel) || panel.facts.covered || isStatedRepaint(panel.facts)) return [];
+function soundFilm(panel: GatheredPanel, model: FilmModel): readonly SoundFilm[] {
+  if (!isOfFactory(panel)) return [];
+  const { refinished, filler } = model.conditions;
   const { facts, points, otherPoints, statistics } = panel;
   const film = putBack(statistics.median, facts);
   if (film > refinished) return [];
   const isWitness =
-    points.length >= LEAST_POINTS &&
+    mayWitness(panel) &&
     [...points, ...otherPoints].every(({ thickness }) => putBack(thickness, facts) <= filler);
   const mean = putBack(statistics.mean, facts);
-  return [{ panel: panel.panel, film, mean, facts, galvanised: facts.galvanised, isWitness }];
+  const lacking = lackingClear(panel, model);
+  const { galvanised } = facts;
+  return [{ panel: panel.panel, film, mean, lacking, facts, galvanised, isWitness }];
 }
+
+/** Under film or wrap the gauge reads that too; of what was painted again the factory's film is no part. */
+const isOfFactory = (panel: GatheredPanel): panel is GatheredFilm =>
+  isRead(panel) && !panel.facts.covered && !isStatedRepaint(panel.facts);
+
+const mayWitness = (panel: GatheredPanel): boolean =>
+  isOfFactory(panel) && panel.points.length >= LEAST_POINTS;
 
 /** Of one point nobody knows whether it was set down well, or on what. */
 const LEAST_POINTS = 2;

@@ -2,9 +2,10 @@
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineFor, type CarBaseline, carBaseline } from './car-baseline.ts';
 import { type Finding, filmFindings, isFactoryFilm } from './condition/condition.ts';
-import type { JudgedAgainst } from './condition/condition-tests.ts';
+import type { JudgedAlike } from './condition/condition-tests.ts';
 import { keyingSlips } from './condition/keying-slips.ts';
 import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
+import { panelSlips } from './condition/panel-slips.ts';
 import { bestCut, splitZones, type ZoneCut, type Zones } from './condition/zones.ts';
 import type { FilmModel, Finish } from './film-model.ts';
 import {
@@ -32,7 +33,7 @@ export type CarContext = {
   /** By each finish that a panel may have of which nobody knows it; empty where no such panel was read. */
   readonly byFinish: readonly (CarBaseline | null)[];
   /** What every panel is judged against besides, with what that is uncertain by. */
-  readonly against: Omit<JudgedAgainst, 'baseline'>;
+  readonly against: JudgedAlike;
   readonly leastVariance: number;
   /** How the gauge scatters, by this car's own repeats where they are enough. */
   readonly scatter: GaugeScatter;
@@ -51,7 +52,11 @@ export function carContext(
   makers: readonly GatheredPanel[],
   model: FilmModel,
 ): CarContext {
-  const baseline = carBaseline(makers, model);
+  // Readings in another unit, or ten times what was read, say nothing of the car.
+  const slipped = panelSlips(gathered);
+  const ofMakers = makers === gathered ? slipped : panelSlips(makers);
+  const sound = makers.filter(({ panel }) => !ofMakers.has(panel.id));
+  const baseline = carBaseline(sound, model);
   const points = gathered.flatMap((panel) => panel.points);
   const repeated = pooledRepeatability(points);
   const repeatability =
@@ -65,7 +70,7 @@ export function carContext(
   const factory = gathered
     .filter(isRead)
     // One value that was keyed wrongly would make all film of the car seem to vary as much.
-    .filter((panel) => keyingSlips(panel.points).length === 0)
+    .filter((one) => keyingSlips(one.points).length === 0 && !slipped.has(one.panel.id))
     .filter((panel) => hasFactoryTotal(panel, baseline, model));
   const pooled = poolOf(factory, leastVariance, model);
   const { zones, zoneSpread } = zonesOf(gathered, pooled, baseline, model);
@@ -74,7 +79,7 @@ export function carContext(
   return {
     baseline,
     byFinish: gathered.some((panel) => isRead(panel) && panel.facts.finish === 'unknown')
-      ? MAY_BE.map((finish) => carBaseline(makers, model, finish))
+      ? MAY_BE.map((finish) => carBaseline(sound, model, finish))
       : [],
     against: { scatter, zoneSpread },
     leastVariance,
@@ -106,7 +111,9 @@ export function leastByFinish<Judged>(
 }
 
 const isSameBaseline = (one: CarBaseline | null, other: CarBaseline | null): boolean =>
-  one?.other.value === other?.other.value && one?.galvanised.value === other?.galvanised.value;
+  one?.other.value === other?.other.value &&
+  one?.galvanised.value === other?.galvanised.value &&
+  one?.paintedOver?.other.value === other?.paintedOver?.other.value;
 
 type Pool = CarContext['pool'];
 

@@ -21,6 +21,10 @@ export function factoryFilm(
   return totals.reduce((least, one) => (one.value < least.value ? one : least));
 }
 
+/** The topcoat of it. */
+export const factoryTop = (finish: Finish, layers: FilmModel['layers']): number =>
+  Math.min(...priorsOf(finish, layers).map(({ top }) => top.mean));
+
 function priorsOf(
   finish: Finish,
   { clearOverBase, singleStage }: FilmModel['layers'],

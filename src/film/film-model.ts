@@ -16,6 +16,8 @@ export type FilmModel = {
     readonly leastCalibration?: Micrometres;
     /** The display's step where it is known besides; else the readings themselves tell it. */
     readonly step?: Micrometres;
+    /** SD of one operator's readings about what all would read, where two were seen to differ. */
+    readonly betweenOperators?: Micrometres;
     /** SD of one reading repeated at a point, hand placement included. */
     readonly repeatability: Micrometres;
     /** Degrees of freedom from which the data's own repeatability replaces the assumed one. */
@@ -32,6 +34,15 @@ export type FilmModel = {
     /** A middle reading outside these makes the unit of a file doubtful. */
     readonly doubtfulUnder: Micrometres;
     readonly doubtfulOver: Micrometres;
+    /** When two rounds of readings are not of one paint read one way: see `same-round.ts`. */
+    readonly rounds: {
+      readonly falseAlarm: number;
+      readonly leastShift: Micrometres;
+      readonly fewest: number;
+      readonly assumedDof: number;
+      /** SD of film between two points of a panel that have no names to find them again by. */
+      readonly film: Micrometres;
+    };
   };
   readonly spread: {
     readonly priorDofCap: number;
@@ -107,6 +118,21 @@ export type FilmModel = {
     readonly singleStageFloor: Micrometres;
     readonly totalFloor: Micrometres;
     readonly totalFloorSingleStage: Micrometres;
+  };
+  /** What readings of two visits are held to. */
+  readonly compare: {
+    /** A gain from which on film is held for paint: wax, coatings and a gauge that moved make less. */
+    readonly leastOfPaint: Micrometres;
+    /** Points whose figures tell that readings are those of a visit on record; fewer may be alike by chance. */
+    readonly leastAlike: number;
+    /** The share of the points of both that must read the same: a slip that was corrected makes no other survey. */
+    readonly shareAlike: number;
+    /** Chance that two honest visits have a point whose change is held to stand out. */
+    readonly pointFalseAlarm: number;
+    /** How what comes off varies over a panel at least, as a share of it. */
+    readonly unevenWork: number;
+    /** The log of the likelihoods' ratio from which points are held to fit another way round. */
+    readonly farBetter: number;
   };
   /** How much thinner the clear is taken to be in `risk if thin`. */
   readonly thinnerClear: Micrometres;

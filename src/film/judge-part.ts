@@ -4,7 +4,7 @@
  */
 import { mean, median } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { baselineFor } from './car-baseline.ts';
+import { baselineFor, paintedOverFor } from './car-baseline.ts';
 import { type CarContext, panelSpread, totalFindings } from './car-context.ts';
 import { type Finding, isFactoryFilm, partedByFiller } from './condition/condition.ts';
 import {
@@ -52,6 +52,7 @@ export function judgePart(
     count: points.length,
     spread: moderatedSpread(own, prior),
     calibration: calibrationUncertainty(statistics.mean, model.measurement),
+    operators: model.measurement.betweenOperators,
   };
   const uncertainty = panelMeanUncertainty({ ...film, points }, context.scatter);
   const all = { points, median: statistics.median, uncertainty };
@@ -62,7 +63,11 @@ export function judgePart(
     gone: goneUncertain(statistics.mean, facts, model.measurement),
     besideFiller: besideFiller(all, context, model),
   };
-  const against = { ...context.against, baseline: baseline?.uncertain ?? null };
+  const against = {
+    ...context.against,
+    baseline: baseline?.uncertain ?? null,
+    ifPaintedOver: paintedOverFor(context.baseline, facts),
+  };
   const tests = sideTests(judged, against, model);
   return {
     ...judged,
@@ -91,6 +96,7 @@ function besideFiller(
     points,
     spread: moderatedSpread(own, fallbackPrior([average], model.spread)),
     calibration: calibrationUncertainty(average, model.measurement),
+    operators: model.measurement.betweenOperators,
   };
   return {
     points,

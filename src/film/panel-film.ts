@@ -8,4 +8,6 @@ export type PanelFilm = {
   readonly count: number;
   readonly spread: Spread;
   readonly calibration: Micrometres;
+  /** Standard uncertainty by whoever read it; absent where operators were not seen to differ. */
+  readonly operators?: Micrometres | undefined;
 };

@@ -23,17 +23,17 @@ export type ThinnestCredible = {
  * Thinnest credible total film: at least a share `content` of the panel's face is thicker, with at
  * least the `confidence` asked for, if film varies normally over it.
  *
- * min(x̄ − k·s̃, smallest point) − z_γ·u_cal, k the one-sided tolerance factor for the spread's own
+ * min(x̄ − k·s̃, smallest point) − z_γ·√(u_cal² + u_op²), u_op by operators who differ, k the one-sided tolerance factor for the spread's own
  * degrees of freedom (NIST/SEMATECH e-Handbook 7.2.6.3 for ν = n − 1). Needs two points. Film is
  * never thinner than nothing: a bound under 0 is 0.
  */
 export function thinnestCredible(
-  { mean, smallest, count, spread, calibration }: PanelFilm,
+  { mean, smallest, count, spread, calibration, operators = micrometres(0) }: PanelFilm,
   { content, confidence }: FilmModel['tolerance'],
 ): ThinnestCredible {
   const factor = toleranceFactor({ content, confidence, count, dof: spread.dof });
   const bound = micrometres(mean - factor * spread.sd);
-  const gaugeMargin = micrometres(normalQuantile(confidence) * calibration);
+  const gaugeMargin = micrometres(normalQuantile(confidence) * Math.hypot(calibration, operators));
   const thinnest = micrometres(Math.max(0, Math.min(bound, smallest) - gaugeMargin));
   return { factor, bound, gaugeMargin, thinnest };
 }

@@ -1,50 +1,8 @@
-/** The models of the trade rooms with the numbers that a shop set in place of the built-in ones. */
-import type { CorrectionModel } from '../correction/removal/catalogue.ts';
-import type { FilmModel } from '../film/film-model.ts';
-import type { TrainingModel } from '../training/training-model.ts';
-import type { QuoteModel } from '../work/quote-model.ts';
-import type { WorkModel } from '../work/work-model.ts';
-import { defaultId, type Section } from './data/all-defaults.ts';
-import { correctionDefaults } from './data/correction-defaults.ts';
-import { correctionModelOf } from './data/correction-model.ts';
-import { filmDefaults } from './data/film-defaults.ts';
-import { priceDefaults } from './data/price-defaults.ts';
-import { type TemplateRules, templateDefaults } from './data/template-defaults.ts';
-import { trainingDefaults } from './data/training-defaults.ts';
-import { workDefaults } from './data/work-defaults.ts';
-import { workModelOf } from './data/work-model.ts';
-import { type DefaultTree, type Values, values } from './default.ts';
+/** The built-in models of the trade rooms. */
+import { modelsWith } from './models-with.ts';
 
-export type Models = {
-  readonly film: FilmModel;
-  readonly correction: CorrectionModel;
-  readonly work: WorkModel;
-  readonly price: QuoteModel;
-  readonly template: TemplateRules;
-  readonly training: TrainingModel;
-};
-
-/** `numbers` by the ids of `listAllDefaults`; what is not among them keeps its built-in value. */
-export const modelsWith = (numbers: ReadonlyMap<string, number>): Models =>
-  numbers.size === 0 ? builtIn : modelsBy(numbers);
-
-function modelsBy(numbers: ReadonlyMap<string, number> | undefined): Models {
-  const inForce = <Tree extends DefaultTree>(section: Section, tree: Tree): Values<Tree> =>
-    values(tree, numbers && ((path, unit) => numbers.get(defaultId(section, path, unit))));
-  const correction = correctionModelOf(inForce('correction', correctionDefaults));
-  return {
-    film: inForce('film', filmDefaults),
-    correction,
-    work: workModelOf(inForce('work', workDefaults), {
-      section: correction.removal.section,
-      localSection: correction.correction.localSection,
-    }),
-    price: inForce('price', priceDefaults),
-    template: inForce('template', templateDefaults),
-    training: inForce('training', trainingDefaults),
-  };
-}
-
-const builtIn: Models = modelsBy(undefined);
-
-export const { film: filmModel, correction: correctionModel, work: workModel } = builtIn;
+export const {
+  film: filmModel,
+  correction: correctionModel,
+  work: workModel,
+} = modelsWith(new Map());

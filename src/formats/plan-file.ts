@@ -57,6 +57,8 @@ export type RecordedBefore = {
   readonly panel: string;
   readonly mean: number;
   readonly sd: number;
+  /** Paint that came on at visits on record; null where none did, or the plan does not say. */
+  readonly gained: number | null;
   /** The film record; null where test spots took of it too, and the plan tells the two together. */
   readonly file: string | null;
   /** Where in the plan it stands. */
@@ -98,7 +100,7 @@ const dayList = z
 const recordedFact = z
   .object({
     recorded_um: z.object({
-      value: z.object({ value: um, sd: um }).nullable(),
+      value: z.object({ value: um, sd: um, gained_um: um.nullable().optional() }).nullable(),
       origin: z.string(),
       where: z.string(),
     }),
@@ -196,7 +198,8 @@ function recordedBefore({ panel, facts }: WrittenPanel, i: number): readonly Rec
   if (value === null) return [];
   const file = origin === 'job' ? where.replace(/:\d+$/, '') : null;
   const path = ['panels', i, 'facts', 'recorded_um'];
-  return [{ panel, mean: value.value, sd: value.sd, file, path }];
+  const { value: mean, sd, gained_um: gained = null } = value;
+  return [{ panel, mean, sd, gained, file, path }];
 }
 
 /** Without a panel of which a record alone speaks, there was none: what is gone went at test spots. */

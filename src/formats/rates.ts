@@ -9,6 +9,7 @@
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { advised } from './json/advised.ts';
+import { allOf, anyOf, has, not, where } from './json/rule-words.ts';
 import { asQuantity, combination, date, given, note, text } from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
@@ -44,7 +45,17 @@ const observationSchema = z
       const { message, ...params } = complaint;
       context.addIssue({ code: 'custom', path: [], message, params });
     }
-  });
+  })
+  .meta(
+    allOf(
+      anyOf(
+        allOf(has('combination', 'sets'), not(has('steps'))),
+        allOf(has('steps'), not(anyOf(has('combination'), has('sets')))),
+      ),
+      where(has('removed_um'), has('standard_error_um')),
+      anyOf(has('removed_um'), allOf(has('cleared_pct'), not(has('standard_error_um')))),
+    ),
+  );
 
 /** What was worked is one combination, or several steps. */
 function noWork({

@@ -6,9 +6,12 @@
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { advised } from './json/advised.ts';
+import { anyOf, hasSuch } from './json/rule-words.ts';
 import { given, note, shownName } from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
+
+const criteria = ['accuracy', 'coverage', 'low_points', 'repairs', 'repeatability'] as const;
 
 const weight = z.number().min(0).max(1000).optional();
 
@@ -26,9 +29,8 @@ const weightsSchema = z
     const hint = 'at least one weight is above 0, such as "accuracy": 1';
     const lacks = [...criteria];
     context.addIssue({ code: 'custom', path: [], message, params: { hint, lacks } });
-  });
-
-const criteria = ['accuracy', 'coverage', 'low_points', 'repairs', 'repeatability'] as const;
+  })
+  .meta(anyOf(...criteria.map((name) => hasSuch(name, { exclusiveMinimum: 0 }))));
 
 type TypedWeights = { readonly [Name in (typeof criteria)[number]]?: number | undefined };
 

@@ -13,7 +13,13 @@ import type { Row } from './rows/tokens.ts';
 /** What readings of vehicle paint can be, and how far two of one place may differ. */
 export type PlausibleReadings = Pick<
   FilmModel['measurement'],
-  'largestReading' | 'doubtfulUnder' | 'doubtfulOver' | 'fixed' | 'proportional' | 'repeatability'
+  | 'largestReading'
+  | 'doubtfulUnder'
+  | 'doubtfulOver'
+  | 'fixed'
+  | 'proportional'
+  | 'repeatability'
+  | 'rounds'
 >;
 
 /**

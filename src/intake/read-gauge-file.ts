@@ -8,6 +8,7 @@ import { type Diagnostic, error, found, type Outcome, refused } from '../base/di
 import type { Reading } from '../film/reading.ts';
 import { linesOutside } from './beside/lines-outside.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
+import { tellJson } from './bytes/json-text.ts';
 import { tellOwnResult } from './bytes/own-result.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
@@ -17,10 +18,12 @@ import { tellFarReadings } from './doubts/far-readings.ts';
 import { tellHiddenRows } from './doubts/hidden-rows.ts';
 import { tellLinesAgainst } from './doubts/lines-against.ts';
 import { doubtLinesLikeRows } from './doubts/lines-like-rows.ts';
+import { tellNoFilmColumns } from './doubts/no-film-columns.ts';
 import { tellNotesAgainstRows } from './doubts/notes-against-rows.ts';
+import { doubtPanelsInMil } from './doubts/panels-in-other-unit.ts';
 import { tellPlacePoints } from './doubts/place-points.ts';
 import { tellPointsApart } from './doubts/points-read-apart.ts';
-import { tellQuietMeans } from './doubts/quiet-means.ts';
+import { tellQuietStatistics } from './doubts/quiet-statistics.ts';
 import { tellRepeatedRows } from './doubts/repeated-rows.ts';
 import { doubtNines } from './doubts/row-of-nines.ts';
 import { tellThinReadings } from './doubts/thin-readings.ts';
@@ -77,7 +80,10 @@ export function readGaugeFile(file: GaugeFileText, options: IntakeOptions): Outc
   if (decoded.value === undefined) return refused(...decoded.diagnostics);
   const own = tellOwnResult(decoded.value.source);
   if (own !== undefined) return refused(own);
-  return readGaugeText({ ...decoded.value, leftOut: file.leftOut }, options, decoded.diagnostics);
+  const text = { ...decoded.value, leftOut: file.leftOut };
+  const read = readGaugeText(text, options, decoded.diagnostics);
+  const json = read.value === undefined ? tellJson(text.source) : undefined;
+  return json === undefined ? read : refused(json);
 }
 
 /** What the first piece of a long file decided holds for all that follow. */
@@ -146,7 +152,9 @@ function readGaugeText(
   const people = operatorLines(parts.metadata);
   const collected = collect(settled, people, { options, findings, split: split.value });
   if (findings.hasErrors()) return refused(...findings.list());
-  tellQuietMeans(settled.tables, findings);
+  tellQuietStatistics(settled.tables, findings);
+  tellNoFilmColumns(settled.tables, findings);
+  if (findings.hasErrors()) return refused(...findings.list());
   for (const { table, rules } of settled.tables) {
     tellNotesAgainstRows(table, rules.unit, split.value.context.isPanel, findings);
     tellPlacePoints(table, findings);
@@ -232,8 +240,10 @@ function doubtUnits(
   const row = first?.table.header ?? first?.table.rows[0];
   if (first === undefined || row === undefined) return;
   const at = () => placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);
-  const isKnown = unit !== undefined || isCanonicalCsv(first.table.source);
-  const doubted = doubtUnit(readings, first.rules.unit, plausible, at, isKnown);
+  const isAsked = unit !== undefined;
+  const inMil = isAsked ? [] : doubtPanelsInMil(readings, plausible, first.table.source);
+  const doubted =
+    inMil.length > 0 ? inMil : doubtUnit(readings, first.rules.unit, plausible, at, isAsked);
   findings.addAll(doubted.length > 0 ? doubted : doubtAllOffByTen(readings, at));
   findings.addAll(doubtNines(readings, first.rules.unit));
 }

@@ -11,22 +11,17 @@ import { type Block, list, paragraph, type Said } from './model.ts';
 import type { PageOptions } from './page-options.ts';
 import { settingsList } from './settings-list.ts';
 
-/** What a survey's page says elsewhere: its risk under the table. */
-const SAID_BY_SURVEY: readonly string[] = ['risk'];
 const SAID_UP_FRONT = 'strict-policy';
 
-/** `ofSurvey` are what a survey takes for granted besides; null on other pages. */
 export function assumptionBlocks(
   { assumptions, inputs, settings }: Pick<SurveyResult, 'assumptions' | 'inputs' | 'settings'>,
   { unit, verbose }: PageOptions,
-  ofSurvey: readonly string[] | null = null,
+  saidElsewhere: readonly string[] = [],
 ): readonly Block[] {
-  const isSaid = (code: string): boolean =>
-    code === SAID_UP_FRONT || (ofSurvey !== null && SAID_BY_SURVEY.includes(code));
-  const texts = [
-    ...(ofSurvey ?? []),
-    ...assumptions.filter(({ code }) => !isSaid(code)).map((one) => remarkFacts(one, unit)),
-  ];
+  const isSaid = (code: string): boolean => code === SAID_UP_FRONT || saidElsewhere.includes(code);
+  const texts = assumptions
+    .filter(({ code }) => !isSaid(code))
+    .map((one) => remarkFacts(one, unit));
   return [
     ...assumed(texts),
     ...(verbose ? ownSettings(settings) : []),

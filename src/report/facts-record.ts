@@ -1,4 +1,5 @@
 /** What is held of each panel’s paint, in the records of survey and plan. */
+import { sum } from '../base/sum.ts';
 import type { PanelFacts } from '../film/film-model.ts';
 import type { PanelSurvey } from '../film/survey.ts';
 import type { Effective } from '../tasks/settings/setting-origin.ts';
@@ -14,7 +15,7 @@ export function factsRecord(survey: PanelSurvey, result: SurveyResult): MachineR
     finish: facts.finish,
     taken_um: inRecord(facts.taken, recordedOrNull),
     taken_sd_um: inRecord(facts.takenSd, recorded),
-    recorded_um: inRecord(facts.recorded, layerRecord),
+    recorded_um: inRecord(facts.recorded, recordedRecord),
     clear_um: inRecord(facts.clear, layerRecord),
     under_um: inRecord(facts.under, layerRecord),
     galvanised: facts.galvanised,
@@ -29,11 +30,16 @@ const inRecord = <T>({ value, ...from }: Effective<T>, recordOf: (value: T) => u
   ...from,
 });
 
-const layerRecord = (layer: PanelFacts['clear'] | PanelFacts['recorded']) =>
-  layer === null
+const layerRecord = (layer: PanelFacts['clear']) =>
+  layer === null ? null : { value: recorded(layer.mean), sd: recorded(layer.sd), of: layer.of };
+
+/** With the paint that came on: whoever is given the plan and not the record holds it too. */
+const recordedRecord = (taken: PanelFacts['recorded']) =>
+  taken === null
     ? null
     : {
-        value: recorded(layer.mean),
-        sd: recorded(layer.sd),
-        ...('of' in layer ? { of: layer.of } : {}),
+        value: recorded(taken.mean),
+        sd: recorded(taken.sd),
+        gained_um:
+          taken.gains === undefined ? null : recorded(sum(taken.gains.map(({ by }) => by))),
       };

@@ -10,6 +10,7 @@ import { type Block, paragraph } from './model.ts';
 
 /** By code, how it is said otherwise; nothing where its own words tell. */
 const LARGE: Readonly<Record<string, string>> = {
+  'eddy-current': '',
   defects: '--defects',
   template: '',
   finish: '--finish',
@@ -24,14 +25,13 @@ export const isLarge = ({ code }: Pick<Assumption, 'code'>): boolean => code in 
 export function largeAssumptions(
   assumptions: readonly Assumption[],
   unit: LengthUnit,
-  /** What its page alone takes for granted and is as large. */
-  ofPage: readonly string[] = [],
 ): readonly Block[] {
   const stated = Object.entries(LARGE).flatMap(([code, how]) =>
     assumptions
       .filter((one) => one.code === code)
       .map((one) => `${textIn(one, unit)}${how === '' ? '' : ` (${how})`}`),
   );
-  const told = [...ofPage, ...stated];
-  return told.length === 0 ? [] : [paragraph('Assumed, say otherwise', joined(told, '; ', '.'))];
+  return stated.length === 0
+    ? []
+    : [paragraph('Assumed, say otherwise', joined(stated, '; ', '.'))];
 }

@@ -1,14 +1,12 @@
 /** What the surveys of a class say together: how it scatters, which panels are hard, who agrees. */
-import { at } from '../base/at.ts';
 import { groupBy } from '../base/group-by.ts';
 import type { RobustSummary } from '../base/stats/algorithm-a.ts';
-import { type GaugeRr, gaugeRr } from '../base/stats/gauge-rr.ts';
 import { exactInterval } from '../base/stats/proportion-interval.ts';
 import { robustSummary } from '../base/stats/robust-summary.ts';
 import { mean, median } from '../base/stats/summary.ts';
 import { sum } from '../base/sum.ts';
 import { micrometres } from '../base/units.ts';
-import type { PanelPoint } from '../film/panel-points.ts';
+import { type ClassGaugeRr, gaugeRrOfClass } from './class-gauge-rr.ts';
 import {
   type ConditionAgreement,
   conditionAgreement,
@@ -16,7 +14,7 @@ import {
 } from './condition-agreement.ts';
 import type { Found } from './found.ts';
 import type { Grade } from './grade-trainee.ts';
-import { type GradedSurvey, markedPoints, readPanels } from './graded-survey.ts';
+import { type GradedSurvey, readPanels } from './graded-survey.ts';
 import type { SigmaPt } from './panel-score.ts';
 import { isCopied, isMadeUp, isSlip, type Reason } from './reasons.ts';
 import type { Reference, ReferencePanel } from './reference.ts';
@@ -34,13 +32,6 @@ export type ClassPanel = {
   readonly usual: number | null;
 };
 
-export type ClassGaugeRr = {
-  readonly result: GaugeRr;
-  /** Parts are marked points with their repeats, or panels with points of one’s own. */
-  readonly parts: 'marked points' | 'panels';
-  readonly counts: { readonly parts: number; readonly trainees: number; readonly trials: number };
-};
-
 /** Of all low spots, or repaired panels, that all surveys were to find. */
 export type FoundByClass = {
   readonly found: number;
@@ -54,7 +45,7 @@ export type ClassView = {
   readonly lowSpots: FoundByClass;
   readonly repairs: FoundByClass;
   readonly gaugeRr: ClassGaugeRr | null;
-  /** Surveys that the figures of panels and of the gauge leave out. */
+  /** Surveys that the figures of panels and of the gauge leave out, or of the gauge alone. */
   readonly leftOut: readonly LeftOut[];
   /** Of the condition words of all surveys against the reference, slips and all, copies of one file once. */
   readonly conditions: ConditionAgreement | null;
@@ -63,11 +54,11 @@ export type ClassView = {
 /**
  * A slip says how somebody writes, not how hard a panel is; values that were made up, or are another’s, say nothing of
  * who wrote them; a gauge that drifts makes panels hard by when they were read; half a car leaves too few panels that everybody read; repeats that are all alike say nothing of the
- * gauge.
+ * gauge; who read few of the marks twice would leave few for all.
  */
 export type LeftOut = {
   readonly survey: GradedSurvey;
-  readonly why: Unsound | 'half-unread' | 'repeats-alike';
+  readonly why: Unsound | 'half-unread' | 'repeats-alike' | 'few-marks';
 };
 
 type Unsound = 'slip' | 'made-up' | 'copied' | 'gauge-drift' | 'not-following';
@@ -111,17 +102,20 @@ export function classView(
   const sound = graded.filter(({ grade }) => whyUnsound(grade) === null);
   const full = sound.filter(({ grade }) => isFull(grade, readShare) && !hasAlikeRepeats(grade));
   const once = graded.filter(({ again }) => again !== true);
+  const gaugeRr = gaugeRrOfClass(
+    full.map(({ survey }) => survey),
+    reference,
+  );
   return {
     panels: [...reference.panels.values()].map((panel) => classPanel(panel, sound)),
     lowSpots: foundByClass(once.map(({ grade }) => grade.lowSpots)),
     repairs: foundByClass(once.map(({ grade }) => grade.repairs)),
-    gaugeRr: rrOfClass(
-      full.map(({ survey }) => survey),
-      reference,
-    ),
-    leftOut: graded
-      .filter((one) => !full.includes(one))
-      .map(({ survey, grade }) => ({ survey, why: whyLeftOut(grade, readShare) })),
+    gaugeRr,
+    leftOut: graded.flatMap((one): readonly LeftOut[] => {
+      const { survey, grade } = one;
+      if (!full.includes(one)) return [{ survey, why: whyLeftOut(grade, readShare) }];
+      return gaugeRr?.without.includes(survey) ? [{ survey, why: 'few-marks' }] : [];
+    }),
     conditions: conditionAgreement(once.flatMap(({ survey }) => conditionPairs(survey, reference))),
   };
 }
@@ -144,8 +138,9 @@ function whyLeftOut(grade: Grade, readShare: number): LeftOut['why'] {
   return whyUnsound(grade) ?? (isFull(grade, readShare) ? 'repeats-alike' : 'half-unread');
 }
 
-const isFull = ({ coverage: { panels, panelsRead } }: Grade, readShare: number): boolean =>
-  panelsRead >= readShare * panels;
+/** As in the verdict, one point of a panel is not half of it. */
+const isFull = ({ coverage: { panels, panelsWithSpread } }: Grade, readShare: number): boolean =>
+  panelsWithSpread >= readShare * panels;
 
 function foundByClass(all: readonly Found[]): FoundByClass {
   const [found, of] = [sum(all.map((one) => one.found)), sum(all.map((one) => one.of))];
@@ -181,52 +176,4 @@ function satisfactoryBy(graded: readonly Graded[]): ReadonlyMap<string, number> 
       some.filter(({ verdict }) => verdict === 'satisfactory').length / some.length,
     ]),
   );
-}
-
-const rrOfClass = (surveys: readonly GradedSurvey[], reference: Reference): ClassGaugeRr | null =>
-  surveys.length < 2 ? null : (atMarks(surveys) ?? byPanels(surveys, reference));
-
-/** Marked points that everyone read twice or more. */
-function atMarks(surveys: readonly GradedSurvey[]): ClassGaugeRr | null {
-  const marks = surveys
-    .slice(0, 1)
-    .flatMap((first) =>
-      readPanels(first).flatMap(({ panel }) =>
-        [...markedPoints(first, panel.id)].map((point) => ({ id: panel.id, point })),
-      ),
-    );
-  const repeatsAt = (survey: GradedSurvey, id: string, mark: string): readonly number[] =>
-    pointsOn(survey, id)
-      .filter(({ point }) => point === mark && markedPoints(survey, id).has(point))
-      .flatMap(({ repeats }) => repeats);
-  return rr(
-    marks.map(({ id, point }) => surveys.map((survey) => repeatsAt(survey, id, point))),
-    'marked points',
-  );
-}
-
-/** Panels that everyone read at two points or more; what varies within them is the film as well. */
-const byPanels = (surveys: readonly GradedSurvey[], { panels }: Reference): ClassGaugeRr | null =>
-  rr(
-    [...panels.keys()].map((id) =>
-      surveys.map((survey) => pointsOn(survey, id).map(({ thickness }) => thickness)),
-    ),
-    'panels',
-  );
-
-const pointsOn = (survey: GradedSurvey, id: string): readonly PanelPoint[] =>
-  readPanels(survey)
-    .filter(({ panel }) => panel.id === id)
-    .flatMap(({ points }) => points);
-
-function rr(
-  table: readonly (readonly (readonly number[])[])[],
-  parts: ClassGaugeRr['parts'],
-): ClassGaugeRr | null {
-  const full = table.filter((part) => part.every((trials) => trials.length >= 2));
-  if (full.length < 2) return null;
-  const trials = Math.min(...full.flat().map(({ length }) => length));
-  const even = full.map((part) => part.map((values) => values.slice(0, trials)));
-  const trainees = at(full, 0).length;
-  return { result: gaugeRr(even), parts, counts: { parts: full.length, trainees, trials } };
 }

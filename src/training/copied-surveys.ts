@@ -2,12 +2,13 @@
  * Surveys of one class that hold the same values at the same points more often than two honest ones do.
  *
  * Two who read one place honestly show the same figure with a chance of about δ/(2·s_r·√π), δ the step of the
- * display and s_r the repeatability; of points of one’s own less. Where as many points agree as were found
- * has a chance (binomial) under the false alarm over all pairs of the class, both are told.
+ * display and s_r the repeatability; of points of one’s own less. On film that is even for the display it is the chance
+ * that values of different points agree (chanceAlike), which is then the larger. Where as many points agree as were
+ * found has a chance (binomial) under the false alarm over all pairs of the class, both are told.
  */
 import { binomialUpperTail } from '../base/stats/incomplete-beta.ts';
 import { type GradedSurvey, stepOf } from './graded-survey.ts';
-import { pointsInCommon } from './points-in-common.ts';
+import { chanceAlike, pointsInCommon } from './points-in-common.ts';
 import { leastPointSd } from './steady-hand.ts';
 import type { TrainingModel } from './training-model.ts';
 
@@ -29,7 +30,8 @@ export function copiedSurveys(
   return pairs.flatMap(({ one, other, surveys: at }) => {
     const points = pointsInCommon(one, other);
     const [same, of] = [points.filter((at) => at.one === at.other).length, points.length];
-    const chance = binomialUpperTail(same, of, honestShare(one, other, model));
+    const share = Math.max(honestShare(one, other, model), chanceAlike(points));
+    const chance = binomialUpperTail(same, of, share);
     const proved = of >= copies.samePoints && chance < slips.falseAlarm / pairs.length;
     return proved ? [{ surveys: at, same, of }] : [];
   });

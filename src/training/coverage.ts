@@ -5,6 +5,8 @@ import type { Reference } from './reference.ts';
 
 export type Coverage = {
   readonly panelsRead: number;
+  /** Of those, panels with a spread of their own: one point says nothing of how even the film is. */
+  readonly panelsWithSpread: number;
   readonly panels: number;
   /** Points of the reference’s panels, no more of a panel than the reference has. */
   readonly pointsRead: number;
@@ -29,6 +31,7 @@ export function coverageOf(trainee: GradedSurvey, reference: Reference): Coverag
   const [points, pointsRead] = [sum(({ count }) => count), sum(({ read }) => read)];
   return {
     panelsRead: lines.filter(({ read }) => read > 0).length,
+    panelsWithSpread: lines.filter(({ read, count }) => read >= Math.min(2, count)).length,
     panels: lines.length,
     pointsRead,
     points,

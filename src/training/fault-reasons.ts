@@ -48,7 +48,7 @@ function ofTheCar(all: FaultsOf): readonly Reason[] {
   const at = faceReadings(trainee)[0];
   // What lies by chance has no pattern besides.
   if (notFollowed !== null)
-    return [notFollowedReason(notFollowed, at), ...biasReason(bias, trainee)];
+    return [notFollowedReason(notFollowed, trainee), ...biasReason(bias, trainee)];
   if (drift !== null) return [driftReason(drift, putOff(drift, all), at)];
   return marksOff === null ? biasReason(bias, trainee) : [marksOffReason(marksOff, at)];
 }
@@ -84,13 +84,14 @@ function marksOffReason(
 }
 
 /** It accuses nobody: marks read in another order look like this as well. */
-function notFollowedReason(found: NotFollowedAt, at: Reading | undefined): Reason {
+function notFollowedReason(found: NotFollowedAt, trainee: GradedSurvey): Reason {
   const { places, groups, pairs } = found;
   const [alike, expected] = [Math.round(found.alike), Math.round(found.expected)];
+  const [first] = found.from;
   const [what, where, mend] =
     found.at === 'marks'
       ? [
-          'the values do not follow the panels',
+          `the values do not follow the panels${first === undefined ? '' : `, from ${first.name} on`}`,
           `at ${places} marks on ${counted(groups, 'panel')}, ${alike} of ${pairs} pairs of marks on one panel`,
           'read each mark where it is, and write it under its own name',
         ]
@@ -102,7 +103,10 @@ function notFollowedReason(found: NotFollowedAt, at: Reading | undefined): Reaso
   return reason(
     'not-following',
     `${what}: ${where} lie as the reference has them, thick and thin, chance gives ${Math.round(pairs / 2)} and an unsteady hand ${expected}: ${mend}; if that is how you read the car, say so to your trainer`,
-    { at },
+    {
+      panels: found.from.map(({ id }) => id),
+      at: faceReadings(trainee, first?.id)[0],
+    },
   );
 }
 

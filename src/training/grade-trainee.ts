@@ -19,12 +19,12 @@ import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts'
 import { patternOf } from './marks-pattern.ts';
 import { overallVerdict, type VerdictGround } from './overall-verdict.ts';
 import { calibrationsOf, type PanelScore, type Scoring, scorePanel } from './panel-score.ts';
-import { isSlip, type Reason } from './reasons.ts';
+import { type Reason, spoilsReadings } from './reasons.ts';
 import type { ScoreVerdict } from './scores.ts';
 import { stepChanges } from './step-changes.ts';
 import { swappedPanels } from './swapped-panels.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
-import { turnedPoints, turnedReasons } from './turned-points.ts';
+import { noneTurned, type TurnedPoints, turnedPoints, turnedReasons } from './turned-points.ts';
 import { asFarAsRead, mostOf, type VoidPanel, voidPanels } from './void-panels.ts';
 
 export type Grade = Judged & {
@@ -65,8 +65,8 @@ export function gradeTrainee(request: GradeRequest): Grade {
   });
   const repeatsAlike = alikeRepeats(trainee, model);
   const ofHand = repeatsAlike === null ? keyed.points : null;
-  const judged = judgedBy(trainee, scores, ofHand, request);
-  const turned = turnedPoints(request, keyed.panels);
+  const turned = turnedThatExplain(request, keyed);
+  const judged = judgedBy(turned.turnedBack, scores, ofHand, request);
   const madeUp = madeUpValues(trainee, reference, { slips: model.slips, keyed: keyed.panels });
   const blunders = [
     ...keyed.reasons,
@@ -77,20 +77,25 @@ export function gradeTrainee(request: GradeRequest): Grade {
     ...fromClass,
   ];
   const voided = voidPanels(trainee, blunders, madeUp.proved);
-  const marked = { ...marking, ...model.scores };
-  const ifSound = markOf(judgedBy(turned.turnedBack, scores, ofHand, request), marked);
+  const marked = { ...marking, ...model.scores, repeatsAlike: repeatsAlike !== null };
+  const ifSound = markOf(judged, marked);
+  const asRead = asFarAsRead(turned.turnedBack, voided, keyed.allPoints);
   const mark =
     voided.length === 0
       ? ifSound
-      : markOf(judgedWithout({ voided, spoiled: keyed.allPoints, ofHand }, scores, request), {
+      : markOf(judgedBy(asRead, scores, ofHand, request), {
           ...marked,
-          most: mostOf(voided, model.scores.slippedShare),
+          most: mostOf(voided, model.scores),
         });
-  const slips = blunders.filter(isSlip).flatMap(({ panels }) => panels);
+  const slips = blunders.filter(spoilsReadings).flatMap(({ panels }) => panels);
   const explained = new Set([...slips, ...madeUp.proved]);
   const sound = soundScores(scores, explained);
   const bias = carBias(sound, { ...request, calibration: calibrationOf(request) }, model.scores);
-  const pattern = patternOf(request, explained, keyed.points);
+  const pattern = patternOf(
+    { ...request, trainee: turned.turnedBack },
+    explained,
+    keyed.points,
+  );
   return {
     ...judged,
     bias,
@@ -116,14 +121,31 @@ export function gradeTrainee(request: GradeRequest): Grade {
         judged,
         repeatsAlike,
         bias,
-        explained,
-        wholeSurvey: blunders.some((one) => isSlip(one) && one.panels.length === 0),
+        explained: new Set([...explained, ...(pattern.notFollowed?.from ?? []).map(({ id }) => id)]),
+        wholeSurvey: blunders.some((one) => spoilsReadings(one) && one.panels.length === 0),
         pattern,
       }),
       ...(blunders.length === 0 ? madeUp.tooFew : []),
     ],
   };
 }
+
+/** As with swaps: a panel that fits the other end does so by chance where the rest of the car does not follow its marks. */
+function turnedThatExplain(request: GradeRequest, { panels, points }: KeyingFactors): TurnedPoints {
+  const turned = turnedPoints(request, panels);
+  if (turned.panels.length === 0) return turned;
+  const known = new Set([...panels, ...turned.panels.map(({ panel }) => panel.id)]);
+  return followsAtMarks(request, known, points) ? turned : noneTurned(request);
+}
+
+const followsAtMarks = (
+  request: GradeRequest,
+  panels: ReadonlySet<string>,
+  points: ReadonlySet<string>,
+): boolean => {
+  const { notFollowed } = patternOf(request, panels, points);
+  return notFollowed?.at !== 'marks' || notFollowed.from.length > 0;
+};
 
 /** Where the other panels do not follow the car either, a panel that fits another name does so by chance. */
 function swapsThatExplain(
@@ -134,7 +156,7 @@ function swapsThatExplain(
   const swaps = swappedPanels(request, request.model);
   if (swaps.length === 0) return [];
   const known = new Set([...proved, ...panels, ...swaps.flatMap((one) => one.panels)]);
-  return patternOf(request, known, points).notFollowed?.at === 'marks' ? [] : swaps;
+  return followsAtMarks(request, known, points) ? swaps : [];
 }
 
 /** `keyed` are points that say nothing of the hand; null where all repeats say nothing of it. */
@@ -153,20 +175,6 @@ function judgedBy(
     repeatability: repeated === null ? null : allowedRepeatability(repeated, trainee.repeatability),
   };
 }
-
-type Voids = {
-  readonly voided: readonly VoidPanel[];
-  /** Points whose reading is in another unit, or has its decimal mark in the wrong place. */
-  readonly spoiled: ReadonlySet<string>;
-  readonly ofHand: ReadonlySet<string> | null;
-};
-
-/** As far as it was read; what there is to find on a panel that is not there is missed as it is. */
-const judgedWithout = (
-  { voided, spoiled, ofHand }: Voids,
-  scores: readonly PanelScore[],
-  request: Pick<Scoring, 'trainee' | 'reference'>,
-): Judged => judgedBy(asFarAsRead(request.trainee, voided, spoiled), scores, ofHand, request);
 
 /** Those that no slip puts off; none where more are put off than are left, for the rest would flatter. */
 function soundScores(

@@ -2,15 +2,16 @@
  * The mark: what share of each criterion was met, weighted. A criterion with nothing to judge by (no low spot
  * on the car, no point read twice) gives its weight to the others.
  *
- * - accuracy: a panel counts 1 where satisfactory, a share where questionable, 0 where unsatisfactory, and no more than
- *   a blunder leaves of it (src/training/void-panels.ts);
+ * - accuracy: a panel of the reference counts 1 where satisfactory, a share where questionable, 0 where unsatisfactory or
+ *   not read, and no more than a blunder leaves of it (src/training/void-panels.ts);
  * - coverage: share of the reference’s points that were read;
  * - low points, repairs: share that was found, of those that nobody can miss honestly (src/training/found.ts);
  * - repeatability: 1 while the SD of repeats s is no larger than chance allows of the usual one,
- *   s ≤ s_r·√(χ²(.95; ν)/ν), beyond that the ratio of the two.
+ *   s ≤ s_r·√(χ²(.95; ν)/ν), beyond that the ratio of the two; 0 where the repeats are one figure throughout
+ *   (src/training/alike-repeats.ts).
  */
 import { chiSquareQuantile } from '../base/stats/chi-square.ts';
-import { mean } from '../base/stats/summary.ts';
+import { sum } from '../base/sum.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { Coverage } from './coverage.ts';
 import type { Found, LowSpotPanel } from './found.ts';
@@ -54,15 +55,16 @@ export type Judged = {
 type Marked = {
   readonly weights: Marking['weights'];
   readonly questionableShare: TrainingModel['scores']['questionableShare'];
+  readonly repeatsAlike?: boolean;
   /** The most that the score of a panel counts, 0 to 1. */
   readonly most?: (score: PanelScore) => number;
 };
 
 export function markOf(
   judged: Judged,
-  { weights, questionableShare, most = () => 1 }: Marked,
+  { weights, questionableShare, repeatsAlike = false, most = () => 1 }: Marked,
 ): Mark {
-  const { scores, coverage, lowSpots, repairs, repeatability } = judged;
+  const { scores, coverage, lowSpots, repairs } = judged;
   const marks: Readonly<Record<ScoreVerdict, number>> = {
     satisfactory: 1,
     questionable: questionableShare,
@@ -70,18 +72,11 @@ export function markOf(
   };
   const shares: Readonly<Record<Criterion, number | null>> = {
     accuracy:
-      scores.length === 0
-        ? 0
-        : mean(scores.map((score) => Math.min(marks[score.verdict], most(score)))),
+      sum(scores.map((score) => Math.min(marks[score.verdict], most(score)))) / coverage.panels,
     coverage: coverage.share,
     lowPoints: shareOf(lowSpots),
     repairs: shareOf(repairs),
-    repeatability:
-      repeatability === null
-        ? null
-        : repeatability.sd <= repeatability.allowed
-          ? 1
-          : repeatability.allowed / repeatability.sd,
+    repeatability: repeatsAlike ? 0 : shareOfRepeats(judged),
   };
   const judgedBy = criteria.map((criterion) => ({
     criterion,
@@ -94,6 +89,12 @@ export function markOf(
   const whole = known.reduce((sum, { weight }) => sum + weight, 0);
   const met = known.reduce((sum, { weight, share }) => sum + weight * share, 0);
   return { share: whole === 0 ? 0 : met / whole, criteria: judgedBy };
+}
+
+function shareOfRepeats({ repeatability }: Judged): number | null {
+  if (repeatability === null) return null;
+  const { sd, allowed } = repeatability;
+  return sd <= allowed ? 1 : allowed / sd;
 }
 
 const shareOf = ({ found, blamed }: Found): number | null =>

@@ -3,12 +3,14 @@ import { valueAt } from '../base/at.ts';
 import { groupBy } from '../base/group-by.ts';
 import { ENOUGH_FOR_ALGORITHM_A, robustSummary } from '../base/stats/robust-summary.ts';
 import { mean, sampleVariance } from '../base/stats/summary.ts';
+import { sum } from '../base/sum.ts';
+import type { Panel } from '../film/template/template.ts';
 import { type GaugeDrift, gaugeDrift } from './gauge-drift.ts';
 import { readPanels } from './graded-survey.ts';
 import { type MarkCompared, marksCompared } from './marks-compared.ts';
 import { type MarksOff, marksOff } from './marks-off.ts';
 import { compared, type Scoring } from './panel-score.ts';
-import { type NotFollowed, notFollowed, type PlaceGroup } from './places-followed.ts';
+import { areFollowed, type NotFollowed, notFollowed, type PlaceGroup } from './places-followed.ts';
 import type { TrainingModel } from './training-model.ts';
 
 /** Null where they show nothing. */
@@ -18,9 +20,16 @@ export type MarksPattern = {
   readonly notFollowed: NotFollowedAt | null;
 };
 
-export type NotFollowedAt = NotFollowed & { readonly at: 'marks' | 'panels' };
+export type NotFollowedAt = NotFollowed & {
+  readonly at: 'marks' | 'panels';
+  /** Where they do up to a panel of the file, that panel and all after it; none where it is the whole survey. */
+  readonly from: readonly Panel[];
+};
 
 type Request = Scoring & { readonly model: TrainingModel };
+
+/** Chance from which places count as followed. */
+const USUAL = 0.05;
 
 /** `slipped` panels, and points by `pointKey` that are keyed wrongly, are left out. */
 export function patternOf(
@@ -59,25 +68,57 @@ function notFollowedBy(
   request: Request,
 ): NotFollowedAt | null {
   const { slips, patterns } = request.model;
-  const { followedChance, panelsAlarm, driftMarks, offPanels } = patterns;
+  const { followedChance, panelsAlarm } = patterns;
   const groups = markGroups(marks, request);
-  const enough = marks.length >= driftMarks && groups.length >= offPanels;
-  const atMarks = notFollowed(enough ? groups : [], {
-    falseAlarm: slips.falseAlarm,
-    followedChance,
-  });
-  if (atMarks !== null) return { ...atMarks, at: 'marks' };
+  const atMarks = isEnough(groups, patterns)
+    ? notFollowed(groups, { falseAlarm: slips.falseAlarm, followedChance })
+    : null;
+  if (atMarks !== null) return { ...atMarks, at: 'marks', from: [] };
+  const toTheEnd = notFollowedToTheEnd(groups, request);
+  if (toTheEnd !== null) return toTheEnd;
   const byPanels = notFollowed(panels, { falseAlarm: panelsAlarm, followedChance });
-  return byPanels === null ? null : { ...byPanels, at: 'panels' };
+  return byPanels === null ? null : { ...byPanels, at: 'panels', from: [] };
+}
+
+type MarkGroup = PlaceGroup & { readonly panel: Panel };
+
+const isEnough = (
+  groups: readonly PlaceGroup[],
+  { driftMarks, offPanels }: TrainingModel['patterns'],
+): boolean =>
+  groups.length >= offPanels && sum(groups.map(({ places }) => places.length)) >= driftMarks;
+
+/**
+ * Who reads the car up to a panel and makes up the rest: of all panels to begin with, the one from which on the values
+ * follow least, the false alarm shared by as many. Up to it they must be followed as is usual: who reads unsteadily does
+ * so all over the car.
+ */
+function notFollowedToTheEnd(
+  groups: readonly MarkGroup[],
+  { model: { slips, patterns } }: Request,
+): NotFollowedAt | null {
+  const ends = groups
+    .map((_, k) => ({ before: groups.slice(0, k), after: groups.slice(k) }))
+    .filter(({ before, after }) => before.length > 0 && isEnough(after, patterns));
+  const limits = { ...patterns, falseAlarm: slips.falseAlarm / ends.length };
+  const found = ends
+    .filter(({ before }) => areFollowed(before, USUAL))
+    .flatMap(({ after }): readonly NotFollowedAt[] => {
+      const one = notFollowed(after, limits);
+      return one === null
+        ? []
+        : [{ ...one, at: 'marks', from: after.map(({ panel }) => panel) }];
+    });
+  return found.toSorted((one, other) => one.chance - other.chance)[0] ?? null;
 }
 
 /** A group for each panel: how film goes up and down over it. */
 const markGroups = (
   marks: readonly MarkCompared[],
   { trainee, reference, model }: Request,
-): readonly PlaceGroup[] =>
-  [...groupBy(marks, ({ panel }) => panel.id)].flatMap(([id, own]): readonly PlaceGroup[] => {
-    const { points } = valueAt(reference.panels, id);
+): readonly MarkGroup[] =>
+  [...groupBy(marks, ({ panel }) => panel.id)].flatMap(([id, own]): readonly MarkGroup[] => {
+    const { panel, points } = valueAt(reference.panels, id);
     if (own.length < 2) return [];
     const places = own.flatMap(({ point, difference }) =>
       points
@@ -86,6 +127,7 @@ const markGroups = (
     );
     return [
       {
+        panel,
         places,
         ofOwn: (model.copies.setDownBeside * trainee.repeatability) ** 2,
         ofReference: mean(

@@ -4,7 +4,7 @@
  *
  * Unsatisfactory: two panels unsatisfactory or more; or the car read off as a whole by a |z| of 3 or more; or a
  * mark under the pass mark with two panels at fault or more. Questionable: one panel unsatisfactory, two
- * questionable or unread, half of the car unread, the car off by a |z| over 2, a gauge that drifts by as much, marks
+ * questionable or unread, half of the car unread or read at one point a panel, the car off by a |z| over 2, a gauge that drifts by as much, marks
  * that read off, values that do not follow the panels, a blunder, values too like another’s, a repair missed, or a mark under the pass mark.
  */
 import type { CarBias } from './car-bias.ts';
@@ -84,7 +84,7 @@ export function overallVerdict(
     slip: blunders.some((one) => !isCopied(one)),
     copied: blunders.some(isCopied),
     'repair-missed': repairs.missed.length > 0,
-    'half-unread': coverage.panelsRead <= readShare * coverage.panels,
+    'half-unread': coverage.panelsWithSpread <= readShare * coverage.panels,
     'panels-unread': coverage.unread.length >= panelsAtFault,
     'under-pass-mark': failed,
   });

@@ -76,7 +76,7 @@ export type Comparison = {
 
 /**
  * A trainee’s panel beside one of the reference, which need not be the same panel. Fewer marks in common than `least`
- * are no basis: then all points count.
+ * are no basis where either side read more: then all points count.
  */
 export function compared(
   read: ReadPanel,
@@ -85,7 +85,8 @@ export function compared(
   least: number,
 ): Comparison {
   const pairs = sharedPoints(read, panel, trainee);
-  if (pairs.length >= Math.min(least, panel.count) && pairs.length > 0) {
+  const wanted = Math.min(least, panel.count, read.points.length);
+  if (pairs.length > 0 && pairs.length >= wanted) {
     const noise = (points: readonly PanelPoint[], repeatability: Micrometres): number =>
       points.reduce((sum, { repeats }) => sum + repeatability ** 2 / repeats.length, 0) /
       points.length ** 2;

@@ -35,6 +35,8 @@ export type NotFollowed = {
   /** Pairs of places in the order of the reference, those of two equal values by half, and how many an honest hand has. */
   readonly alike: number;
   readonly expected: number;
+  /** Of so few with an honest hand. */
+  readonly chance: number;
 };
 
 type Limits = {
@@ -44,24 +46,37 @@ type Limits = {
 };
 
 export function notFollowed(groups: readonly PlaceGroup[], limits: Limits): NotFollowed | null {
-  const found = groups.map(followedIn);
+  const { places, pairs, s, expected, chance, spreadByChance } = followedIn(groups);
+  if (chance >= limits.falseAlarm) return null;
+  if (normalCdf(-s / spreadByChance) < limits.followedChance) return null;
+  const alikeOf = (some: number): number => (pairs + some) / 2;
+  const [alike, usual] = [alikeOf(s), alikeOf(expected)];
+  return { places, groups: groups.length, pairs, alike, expected: usual, chance };
+}
+
+/** Values follow these places as well as an honest hand’s do, but for the chance given. */
+export const areFollowed = (groups: readonly PlaceGroup[], usual: number): boolean =>
+  followedIn(groups).chance >= usual;
+
+/** S, the chance of one so small with an honest hand, and its SD where values do not follow at all. */
+function followedIn(groups: readonly PlaceGroup[]) {
+  const found = groups.map(followedInGroup);
   const total = (of: (one: (typeof found)[number]) => number): number => sum(found.map(of));
   const [pairs, s, expected] = [
     total((one) => one.pairs),
     total((one) => one.s),
     total((one) => one.expected),
   ];
-  if (s >= expected) return null;
-  const asHonest = normalCdf((s - expected) / Math.sqrt(total((one) => one.variance)));
-  if (asHonest >= limits.falseAlarm) return null;
-  const byChance = Math.sqrt(total(({ count }) => kendallVariance(count)));
-  if (normalCdf(-s / byChance) < limits.followedChance) return null;
-  const alikeOf = (some: number): number => (pairs + some) / 2;
-  const places = total(({ count }) => count);
-  return { places, groups: found.length, pairs, alike: alikeOf(s), expected: alikeOf(expected) };
+  const spread = Math.sqrt(total((one) => one.variance));
+  return {
+    places: total(({ count }) => count),
+    ...{ pairs, s, expected },
+    chance: s >= expected ? 1 : normalCdf((s - expected) / spread),
+    spreadByChance: Math.sqrt(total(({ count }) => kendallVariance(count))),
+  };
 }
 
-function followedIn({ places, ofOwn, ofReference, spread }: PlaceGroup) {
+function followedInGroup({ places, ofOwn, ofReference, spread }: PlaceGroup) {
   const film = spread === 0 ? 0 : Math.max(0, 1 - ofReference / spread);
   const apart = Math.sqrt(2 * (ofOwn + film * ofReference));
   const pairs = places.flatMap((one, i) =>

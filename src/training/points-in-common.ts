@@ -1,9 +1,12 @@
 /** Points of one name that two surveys read on one panel, with the value of each, in the order of the first file. */
 import { valueAt } from '../base/at.ts';
+import { groupBy } from '../base/group-by.ts';
 import { keptWith } from '../base/kept.ts';
+import { sum } from '../base/sum.ts';
 import { type GradedSurvey, markedPoints, pointKey, readPanels } from './graded-survey.ts';
 
 export type CommonPoint = {
+  readonly panelId: string;
   readonly one: number;
   readonly other: number;
   /** Both marked it: it is one place. */
@@ -22,12 +25,32 @@ export function pointsInCommon(one: GradedSurvey, other: GradedSurvey): readonly
       const marked = ownMarks.has(point) && theirMarks.has(point);
       return their === undefined
         ? []
-        : [{ key: pointKey(id, point), one: thickness, other: their, marked }];
+        : [{ key: pointKey(id, point), panelId: id, one: thickness, other: their, marked }];
     });
   });
   const order = orderOf(one);
   return found.sort((a, b) => valueAt(order, a.key) - valueAt(order, b.key));
 }
+
+/**
+ * Chance that two values of the pair are the same figure though they are of different points: of one panel, or anywhere
+ * on the car where no panel has two points. On even film and a coarse display nearly all are, and nothing follows from it.
+ */
+export function chanceAlike(points: readonly CommonPoint[]): number {
+  const panels = [...groupBy(points, ({ panelId }) => panelId).values()];
+  const pairs = (some: readonly CommonPoint[]): number => some.length * (some.length - 1);
+  const groups = panels.some((some) => pairs(some) > 0) ? panels : [points];
+  const all = sum(groups.map(pairs));
+  return all === 0 ? 0 : sum(groups.map(alikeAcross)) / all;
+}
+
+/** Values of one that are the same as those of the other at another point. */
+const alikeAcross = (points: readonly CommonPoint[]): number =>
+  sum(
+    points.map(
+      (own, i) => points.filter((theirs, k) => k !== i && theirs.other === own.one).length,
+    ),
+  );
 
 /** Places of the points in the file. */
 const orderOf = keptWith(({ readings }: GradedSurvey): ReadonlyMap<string, number> => {

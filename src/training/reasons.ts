@@ -52,6 +52,12 @@ const SLIPS: readonly ReasonCode[] = [
 /** A slip of the pen, which explains how far off its panels are. */
 export const isSlip = ({ code }: Pick<Reason, 'code'>): boolean => SLIPS.includes(code);
 
+/** The readings are those of the panel, under the numbers of other points. */
+export const isTurned = ({ code }: Pick<Reason, 'code'>): boolean => code === 'points-turned';
+
+/** A slip that leaves no film of a panel to go by. */
+export const spoilsReadings = (one: Pick<Reason, 'code'>): boolean => isSlip(one) && !isTurned(one);
+
 const MADE_UP: readonly ReasonCode[] = [
   'values-alike',
   'values-repeated',

@@ -10,7 +10,7 @@ export type TrainingModel = {
     readonly unsatisfactory: number;
     /** A plain z takes a reference that is known to this share of sigmaPt or better. */
     readonly plainUpTo: number;
-    /** What a questionable panel counts as, of a satisfactory one. */
+    /** What a questionable panel, or one numbered from the other end, counts as, of a satisfactory one. */
     readonly questionableShare: number;
     /** What a panel with a slip in its readings counts as. */
     readonly slippedShare: number;
@@ -85,6 +85,8 @@ export type TrainingModel = {
     /** Chance that an honest survey’s panels are told not to follow the car. */
     readonly panelsAlarm: number;
   };
+  /** As of two visits that are compared: the log of the likelihoods' ratio from which points are held to be turned. */
+  readonly farBetter: number;
 };
 
 /** What a survey is marked by: shares that sum to 1, and the share of the marks that passes. */

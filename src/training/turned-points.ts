@@ -1,7 +1,7 @@
 /**
  * Panels whose points a trainee numbered from the other end, by the likelihood ratio that tells it between two visits
  * (src/film/compare/swapped-points.ts), the reference’s values as those of before. Turned back, a survey is as if its points
- * had been numbered as the marks are: by it swapped panels are looked for, and the mark is told that the slip cost.
+ * had been numbered as the marks are: by it swapped panels are looked for, what is low is found, and the patterns of marks are.
  */
 import { at } from '../base/at.ts';
 import { mean, sampleVariance } from '../base/stats/summary.ts';
@@ -40,7 +40,7 @@ export function turnedPoints(
     .filter(({ panel }) => !leftOut.has(panel.id))
     .map((read) => ({ id: read.panel.id, pairs: pairsOf(read.panel.id, trainee, reference) }));
   const all = paired.flatMap(({ pairs }) => pairs);
-  if (all.length === 0) return { panels: [], turnedBack: trainee };
+  if (all.length === 0) return noneTurned({ trainee });
   const gauge = mean(
     all.map(
       ({ repeats }) =>
@@ -48,7 +48,7 @@ export function turnedPoints(
     ),
   );
   const most = model.copies.setDownBeside ** 2 * gauge;
-  const turned = swappedPoints(paired, gauge).flatMap(({ kind, panels: [id] }) =>
+  const turned = swappedPoints(paired, gauge, model.farBetter).flatMap(({ kind, panels: [id] }) =>
     kind === 'mirrored'
       ? paired.filter(
           (one) => one.id === id && sampleVariance(mirroredDifferences(one.pairs)) <= most,
@@ -60,6 +60,11 @@ export function turnedPoints(
     turnedBack: turned.reduce(turnBack, trainee),
   };
 }
+
+export const noneTurned = ({ trainee }: Pick<Scoring, 'trainee'>): TurnedPoints => ({
+  panels: [],
+  turnedBack: trainee,
+});
 
 function pairsOf(id: string, trainee: GradedSurvey, { panels, expert }: Reference) {
   const [theirs, own] = [expert && readPanel(expert, id), readPanel(trainee, id)];

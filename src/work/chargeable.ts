@@ -7,6 +7,7 @@ import type { WorkEstimate } from './estimate-work.ts';
 import { type JobTime, jobTimeQuantile } from './job-time.ts';
 import type { Material } from './materials.ts';
 import type { Chargeable, Labour, Thousandths, UsedMaterial } from './price-job.ts';
+import { neededMaterials } from './to-buy.ts';
 
 /** The whole minutes within which a share of such jobs, 0–1, are done. */
 export const chargedTime = (time: JobTime, share: number): Minutes =>
@@ -41,13 +42,17 @@ function labourOf({ stages }: WorkEstimate, charged: Minutes): readonly Labour[]
   }));
 }
 
-/** Of pads, what the job wears out of them: those that lie ready serve the next job as well. */
-export const usedMaterials = ({ jobMaterials, pads }: WorkEstimate): readonly UsedMaterial[] =>
-  jobMaterials.map((one) => {
-    const worn = pads.find(({ id }) => id === one.id)?.wornOut;
-    const { id, material, unit } = one;
-    return { id, name: material, unit, quantity: inThousandths(worn ?? one.quantity, unit) };
-  });
+/**
+ * What is gone of each material after the job, shares of a piece too: pads by what is worn of them, and nothing of
+ * towels, which are washed. What lies ready and serves the next job as well is not charged to this one.
+ */
+export const usedMaterials = (work: WorkEstimate): readonly UsedMaterial[] =>
+  neededMaterials(work, [])
+    .map(({ id, material, unit, usedUp }) => ({
+      ...{ id, name: material, unit },
+      quantity: inThousandths(usedUp, unit),
+    }))
+    .filter(({ quantity }) => quantity > 0n);
 
 /** Whole millilitres and metres, hundredths of a piece. */
 const inThousandths = (quantity: number, unit: Material['unit']): Thousandths =>

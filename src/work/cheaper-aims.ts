@@ -57,7 +57,7 @@ function cheaperAim(before: QuoteOption, option: QuoteOption): readonly CheaperA
       than: before.aim,
       saved,
       timeSaved,
-      left: pairs.filter(([one, other]) => isTouched(one) && !isTouched(other)).map(laterOf),
+      left: leftByOther(before, option),
       stronger: quicker.filter(isStronger).map(laterOf),
       quicker: quicker.filter((pair) => !isStronger(pair)).map(laterOf),
       fewerSetUps: setUpsOf(before) - setUpsOf(option),
@@ -66,10 +66,22 @@ function cheaperAim(before: QuoteOption, option: QuoteOption): readonly CheaperA
   ];
 }
 
+/** What the one aim works, and the other leaves as it is found. */
+export const leftByOther = (
+  before: Pick<QuoteOption, 'plan'>,
+  option: Pick<QuoteOption, 'plan'>,
+): readonly PanelPlan[] =>
+  pairsOf(before, option).flatMap(([one, other]) =>
+    isTouched(one) && !isTouched(other) ? [other] : [],
+  );
+
 /** A part as the one aim works it, and as the other does. */
 type Pair = readonly [PanelPlan, PanelPlan];
 
-function pairsOf(before: QuoteOption, option: QuoteOption): readonly Pair[] {
+function pairsOf(
+  before: Pick<QuoteOption, 'plan'>,
+  option: Pick<QuoteOption, 'plan'>,
+): readonly Pair[] {
   const later = new Map(workedParts(option.plan).map((part) => [keyOf(part), part]));
   return workedParts(before.plan).flatMap((part): readonly Pair[] => {
     const same = later.get(keyOf(part));

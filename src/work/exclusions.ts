@@ -1,22 +1,24 @@
 /**
  * What a quote does not promise and why, in words for the owner of the car: it follows from what the
- * survey found and from what even the strongest of the plans leaves.
+ * survey found, and from what the plan of each aim leaves.
  */
 
 import { groupBy } from '../base/group-by.ts';
-import { isWorked, type PanelPlan, type Plan, workedParts } from '../correction/plan/plan.ts';
+import { isWorked, type PanelPlan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
 import { coloursAt } from '../film/limits/colour-at-spot.ts';
-import { isZone, type PanelSurvey } from '../film/survey.ts';
+import type { PanelSurvey } from '../film/survey.ts';
 import { panelNames } from '../film/template/side-names.ts';
+import { type AimedPlan, isLeftWhole, leftAsFound } from './left-as-found.ts';
 
-export type ExclusionCode =
+type FoundCode =
   | 'not-measured'
   | 'under-film'
   | 'clear-failed'
   | 'matte-paint'
   | 'colour-came'
   | 'finish-doubted'
+  | 'clear-shown'
   | 'filler-found'
   | 'painted-again'
   | 'thin-paint'
@@ -24,9 +26,10 @@ export type ExclusionCode =
   | 'edges-apart'
   | 'deep-marks'
   | 'not-by-polishing'
-  | 'left-alone'
   | 'history-unknown'
   | 'no-trial-yet';
+
+export type ExclusionCode = FoundCode | 'left-alone' | 'left-at-aim';
 
 export type Exclusion = {
   readonly code: ExclusionCode;
@@ -34,9 +37,11 @@ export type Exclusion = {
   readonly text: string;
   /** Panels by their names, or a zone of one; none where it is about the whole car. */
   readonly panels: readonly string[];
+  /** By name, where it is not of every aim that is quoted. */
+  readonly aims?: readonly string[];
 };
 
-const texts: Readonly<Record<ExclusionCode, string>> = {
+const texts: Readonly<Record<FoundCode, string>> = {
   'not-measured': 'could not be measured: nothing is promised there',
   'under-film': 'under a film or wrap, and not worked',
   'clear-failed': 'the top layer is coming off: polishing cannot help, new paint can',
@@ -45,6 +50,8 @@ const texts: Readonly<Record<ExclusionCode, string>> = {
     'at a trial colour came off with the polish: the clear top layer is gone there, or the paint is not what was thought; not worked',
   'finish-doubted':
     'not polished until it is settled what the paint of this car is, as colour came off at a trial',
+  'clear-shown':
+    'no colour came off at a trial, though paint without a clear top layer was stated: until it is settled, no more is done than either allows',
   'filler-found': 'filler under the paint: how far it can be corrected shows only on the car',
   'painted-again': 'painted again since it left the factory: it may behave otherwise',
   'thin-paint': 'little paint left: only as much is done as it allows',
@@ -54,36 +61,40 @@ const texts: Readonly<Record<ExclusionCode, string>> = {
     'edges and shuts were measured apart: their paint is thinner, and they are not polished',
   'deep-marks': 'marks too deep to polish out safely: they get fainter, or they stay',
   'not-by-polishing': 'faults in the paint itself, which polishing does not mend',
-  'left-alone':
-    'left as found: polishing would take more than the paint can give, or gain too little',
   'history-unknown':
     'how often the car was polished before is not known: less is taken, to be safe',
   'no-trial-yet': 'no trial was made on this paint yet: it may prove harder or softer than most',
 };
 
-/** `plan` is that of the strongest aim: what it leaves, every aim leaves. */
-export function exclusionsOf(plan: Plan): readonly Exclusion[] {
-  const found = plan.panels.flatMap((panel) =>
-    codesOf(panel).map((code) => ({ code, panel: panel.survey.panel })),
+/** What is found goes by the plan of the strongest aim; what is left, by that of each. */
+export function exclusionsOf(options: readonly AimedPlan[]): readonly Exclusion[] {
+  const left = leftAsFound(options, isToldOf);
+  const strongest = options.at(-1)?.plan.panels ?? [];
+  const found = strongest.flatMap((panel) =>
+    codesOf(panel, isLeftByAll(options, panel)).map((code) => ({ code, panel })),
   );
-  const leftZones = plan.panels.flatMap(zonesLeft);
   const byCode = groupBy(found, ({ code }) => code);
-  const order = Object.keys(texts) as ExclusionCode[];
+  const order = Object.keys(texts) as FoundCode[];
   return [
     ...order.flatMap((code) => {
-      const panels = [
-        ...panelNames((byCode.get(code) ?? []).map(({ panel }) => panel)),
-        ...(code === 'left-alone' ? leftZones : []),
-      ];
+      const panels = panelNames((byCode.get(code) ?? []).map(({ panel }) => panel.survey.panel));
       return panels.length === 0 ? [] : [{ code, text: texts[code], panels }];
     }),
-    ...carCodes(plan).map((code) => ({ code, text: texts[code], panels: [] })),
+    ...left.map(
+      (one): Exclusion => ({ ...one, code: one.aims.length === 0 ? 'left-alone' : 'left-at-aim' }),
+    ),
+    ...carCodes(options).map((code) => ({ code, text: texts[code], panels: [] })),
   ];
 }
 
-/** What is true of the car as soon as it is of a panel that is worked. */
-function carCodes(plan: Plan): readonly ExclusionCode[] {
-  const worked = workedParts(plan).filter(isWorked);
+const isLeftByAll = (options: readonly AimedPlan[], { survey }: PanelPlan): boolean =>
+  options.every(({ plan }) =>
+    plan.panels.some((one) => one.survey.panel.id === survey.panel.id && isLeftWhole(one)),
+  );
+
+/** What is true of the car as soon as it is of a panel that any aim works. */
+function carCodes(options: readonly AimedPlan[]): readonly FoundCode[] {
+  const worked = options.flatMap(({ plan }) => workedParts(plan).filter(isWorked));
   const unknown = worked.some(
     ({ survey: { facts } }) => facts.taken === null && facts.recorded === null,
   );
@@ -93,45 +104,51 @@ function carCodes(plan: Plan): readonly ExclusionCode[] {
   ];
 }
 
-function codesOf({ survey, verdict, reasons, zones }: PanelPlan): readonly ExclusionCode[] {
-  if (survey.points.length === 0) return ['not-measured'];
-  if (survey.facts.covered) return ['under-film'];
-  if (verdict === 'refinish') return ['clear-failed'];
-  if (survey.facts.finish === 'matte') return ['matte-paint'];
-  const conditions = conditionCodes(survey);
-  const marks = reasons.flatMap(({ code }): readonly ExclusionCode[] => {
+function codesOf(panel: PanelPlan, isLeft: boolean): readonly FoundCode[] {
+  const { survey, reasons } = panel;
+  const outright = outrightCodes(panel);
+  if (outright.length > 0) return outright;
+  const marks = reasons.flatMap(({ code }): readonly FoundCode[] => {
     if (code === 'local-defect') return ['deep-marks'];
     return code === 'not-polishing' ? ['not-by-polishing'] : [];
   });
-  const colour = colourCodes(survey);
-  const edges: readonly ExclusionCode[] = survey.otherPoints.length > 0 ? ['edges-apart'] : [];
-  const left: readonly ExclusionCode[] =
-    !zones.some(isWorked) && isLeft({ verdict, reasons }) ? ['left-alone'] : [];
-  const all = new Set([...conditions, ...colour, ...edges, ...marks, ...left]);
-  // Of a panel that is left, nothing is done as far as its paint allows, and colour says why it is left.
-  if (all.has('left-alone')) all.delete('thin-paint');
-  if (colour.length > 0) all.delete('left-alone');
+  const clear: readonly FoundCode[] = isClearShown(survey) ? ['clear-shown'] : [];
+  const edges: readonly FoundCode[] = survey.otherPoints.length > 0 ? ['edges-apart'] : [];
+  const all = new Set([
+    ...conditionCodes(survey),
+    ...colourCodes(survey),
+    ...clear,
+    ...edges,
+    ...marks,
+  ]);
+  // Of a panel that is left, nothing is done as far as its paint allows.
+  if (isLeft) all.delete('thin-paint');
   return [...all];
 }
 
+/** What leaves nothing else to say of a panel. */
+function outrightCodes({ survey, verdict }: PanelPlan): readonly FoundCode[] {
+  if (survey.points.length === 0) return ['not-measured'];
+  if (survey.facts.covered) return ['under-film'];
+  if (verdict === 'refinish') return ['clear-failed'];
+  return survey.facts.finish === 'matte' ? ['matte-paint'] : [];
+}
+
+/** What already says why the panel is left. */
+const isToldOf = (panel: PanelPlan): boolean =>
+  outrightCodes(panel).length > 0 || colourCodes(panel.survey).length > 0;
+
+/** No colour came where a finish without a clear was stated: the finish of the whole car is in doubt. */
+export const isClearShown = ({ facts }: Pick<PanelSurvey, 'facts'>): boolean =>
+  (facts.clearShownAt ?? []).length > 0;
+
 /** Of the panel itself, or of another by which the finish of the whole car is in doubt. */
-function colourCodes({ facts, boundBy }: PanelSurvey): readonly ExclusionCode[] {
+function colourCodes({ facts, boundBy }: PanelSurvey): readonly FoundCode[] {
   if (coloursAt(facts).length > 0) return ['colour-came'];
   return boundBy.code === 'colour-at-spot' ? ['finish-doubted'] : [];
 }
 
-/** `roof`, or `roof (where its paint is thinner)`: nobody but the trade knows what a zone is. */
-export const partForOwner = (survey: PanelSurvey): string =>
-  isZone(survey) ? `${survey.panel.name} (where its paint is ${survey.zone})` : survey.panel.name;
-
-const isLeft = ({ verdict, reasons }: Pick<PanelPlan, 'verdict' | 'reasons'>): boolean =>
-  verdict === 'leave' && reasons[0]?.code !== 'nothing-to-correct';
-
-/** Of a panel whose other zone is worked, the one that is not. */
-const zonesLeft = ({ zones }: PanelPlan): readonly string[] =>
-  zones.some(isWorked) ? zones.filter(isLeft).map(({ survey }) => partForOwner(survey)) : [];
-
-const byCondition: Readonly<Partial<Record<Condition, ExclusionCode>>> = {
+const byCondition: Readonly<Partial<Record<Condition, FoundCode>>> = {
   filler: 'filler-found',
   refinished: 'painted-again',
   thin: 'thin-paint',
@@ -139,7 +156,7 @@ const byCondition: Readonly<Partial<Record<Condition, ExclusionCode>>> = {
 };
 
 /** Of a panel in two zones, those of either. */
-const conditionCodes = (survey: PanelSurvey): readonly ExclusionCode[] =>
+const conditionCodes = (survey: PanelSurvey): readonly FoundCode[] =>
   [survey, ...survey.zones]
     .flatMap(({ condition, also }) => [condition, ...also])
     .flatMap((condition) => byCondition[condition] ?? []);

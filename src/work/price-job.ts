@@ -36,6 +36,7 @@ export type LineKind = 'labour' | 'material' | 'fixed' | 'discount' | 'minimum';
 export type UnitPrice = {
   readonly quantity: Thousandths;
   readonly unit: 'min' | MaterialUnit;
+  /** As the list has it: with its tax, where its prices hold it. */
   readonly price: Minor;
   readonly per: bigint;
   readonly markup: Share;
@@ -62,8 +63,8 @@ export type PricedJob = {
   readonly total: Minor;
   /** The total as coins can pay it; the total itself where nothing is rounded to coins. */
   readonly payable: Minor;
-  /** The part of it that is to be paid beforehand, as coins can pay it. */
-  readonly deposit: Minor;
+  /** The part of it that is to be paid beforehand, as coins can pay it; null where none is asked for. */
+  readonly deposit: Minor | null;
 };
 
 type Line = Omit<QuoteLine, 'tax'>;
@@ -93,8 +94,22 @@ export function priceJob(job: Chargeable, list: PriceList): PricedJob {
     tax,
     total: subtotal + tax,
     payable,
-    deposit: paid(divided(payable * list.deposit, WHOLE, list.rounding)),
+    deposit: depositOf(payable, subtotal + tax, list),
   };
+}
+
+/** To the nearest coin, and never over the total: coins may round what is to be paid to more than that. */
+function depositOf(
+  payable: Minor,
+  total: Minor,
+  { deposit, rounding, cashStep }: PriceList,
+): Minor | null {
+  if (deposit === 0n) return null;
+  const exact = divided(payable * deposit, WHOLE, rounding);
+  const asked = exact > total ? total : exact;
+  if (cashStep === null) return asked;
+  const inCoins = toCash(asked, cashStep);
+  return inCoins > total ? inCoins - cashStep : inCoins;
 }
 
 /** False where an amount is beyond what JSON and spreadsheets hold exactly. */

@@ -1,6 +1,6 @@
 /** What a shop charges. */
 import type { Currency, Minor, RoundingMode, Share } from './money.ts';
-import type { TaxRule } from './tax.ts';
+import { type TaxRule, withoutTax } from './tax.ts';
 import type { MaterialUnit, Skill } from './work-model.ts';
 
 /** A pack as it is bought and sold on: the price is of the whole pack. */
@@ -55,3 +55,13 @@ export type PriceList = {
   readonly cashStep: bigint | null;
   readonly deposit: Share;
 };
+
+/**
+ * What materials cost the shop: packs without the tax that their prices may hold, as a quote has its lines and sums.
+ * Each pack is rounded by itself, so that so many of them cost so many times its price.
+ */
+export const packsWithoutTax = ({
+  materials,
+  tax,
+}: Pick<PriceList, 'materials' | 'tax'>): readonly MaterialPrice[] =>
+  materials.map((one) => ({ ...one, price: withoutTax(one.price, tax) }));

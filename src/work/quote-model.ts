@@ -2,6 +2,8 @@
 export type QuoteModel = {
   /** Share of such jobs done within the hours that are charged, by kind of document. */
   readonly hours: { readonly estimate: number; readonly quotation: number };
+  /** Share of a price over which the least coin is asked about. */
+  readonly cash: { readonly coarse: number };
   /** The aims that the curve is drawn through. */
   readonly curve: { readonly from: number; readonly step: number };
 };

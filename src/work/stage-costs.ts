@@ -1,6 +1,6 @@
 /**
- * What the materials of each stage cost the shop: what is used up of them at the price of a pack, before
- * any markup. What is on no list has no price and is left out; pads cost what is worn of them, which the
+ * What the materials of each stage cost the shop: what is used up of them at the price of a pack that
+ * it is given, before any markup. What is on no list has no price and is left out; pads cost what is worn of them, which the
  * stages share as they share the pads.
  */
 import type { WorkEstimate } from './estimate-work.ts';

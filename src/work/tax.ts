@@ -5,7 +5,7 @@
  */
 import { groupBy } from '../base/group-by.ts';
 import { type Fraction, roundedTogether, sumRounded } from './apportion.ts';
-import { type Minor, type RoundingMode, type Share, WHOLE } from './money.ts';
+import { divided, type Minor, type RoundingMode, type Share, WHOLE } from './money.ts';
 
 /** What is rounded to a whole minor unit: each line, the lines of a rate, or the whole tax. */
 export const taxLevels = ['line', 'rate', 'total'] as const;
@@ -30,6 +30,10 @@ const exactTax = ({ taxable, taxShare }: Taxable, { included }: TaxRule): Fracti
   dividend: taxable * taxShare,
   divisor: included ? WHOLE + taxShare : WHOLE,
 });
+
+/** A price of the list as it is without its tax, to the nearest minor unit. */
+export const withoutTax = (price: Minor, { included, share }: TaxRule): Minor =>
+  included ? divided(price * WHOLE, WHOLE + share, 'half-up') : price;
 
 /** Each line with its tax in whole minor units, in their order. */
 export function withTax<Line extends Taxable>(

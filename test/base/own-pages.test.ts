@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { ownPage } from '../../src/base/own-pages.ts';
 import { askLeastcut } from '../cli/ask-leastcut.ts';
+import { inFull } from '../in-full.ts';
 
 const sound = 'samples/sound-saloon/readings.csv';
 const pages = [
@@ -29,7 +30,8 @@ const pages = [
   [['batch', 'samples/week/jobs.csv', '--workers', '1', '--command', 'plan'], 'a page of a batch'],
 ] as const;
 
-test.each(pages)('a page of %j is known in every form', async (words, called) => {
+/** A run of mutants has no built program: there the recorded pages tell (`recorded-pages.test.ts`). */
+test.runIf(inFull).each(pages)('a page of %j is known in every form', async (words, called) => {
   for (const form of [
     ['--format', 'text'],
     ['--format', 'md'],

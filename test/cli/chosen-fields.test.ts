@@ -46,10 +46,16 @@ test('a column named twice is told, since a reader by names would lose one of th
   ]);
 });
 
-test('a comma too many is told as that', () => {
-  for (const fields of ['panel,,mean_um', 'panel,', ',panel']) {
+test('a comma too many, or a blank between two, is told by its place in what was typed', () => {
+  const odd: readonly (readonly [string, number])[] = [
+    ['panel,,mean_um', 2],
+    ['panel, ,mean_um', 2],
+    ['panel, mean_um, ', 3],
+    [',', 1],
+  ];
+  for (const [fields, place] of odd) {
     expect(chosenFields(table, fields).diagnostics.map(({ message }) => message)).toEqual([
-      `--fields has a comma too many: "${fields}"`,
+      `--fields names no column in place ${place}: "${fields}"`,
     ]);
   }
 });

@@ -7,6 +7,8 @@ import type { Motion } from '../../src/correction/removal/catalogue.ts';
 export type Tool = {
   readonly id: string;
   readonly perSet: number;
+  /** ln-SD of that rate. */
+  readonly doubt: number;
   readonly motion: Motion['kind'];
   readonly pad: string;
   readonly padDiameter: number;
@@ -116,9 +118,18 @@ export const allowedByTechnique = (tools: readonly Tool[], rules: Rules): Readon
 const keeps = (moves: readonly Move[], rules: Rules): boolean =>
   Object.values(broken).every((isBroken) => !isBroken(moves, rules));
 
+/** Mildest first; a rotary as if it took what one SD of its rate makes it take. */
+export const inOrderOfCare = (tools: readonly Tool[]): readonly Tool[] => {
+  const harsh = ({ motion, perSet, doubt }: Tool): number =>
+    motion === 'rotary' ? perSet * Math.exp(doubt) : perSet;
+  return [...tools].sort(
+    (a, b) => harsh(a) - harsh(b) || a.perSet - b.perSet || (a.id < b.id ? -1 : 1),
+  );
+};
+
 /** What a sequence may be preferred by. */
 function measuresOf(tools: readonly Tool[], rules: Rules) {
-  const byStrength = [...tools].sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1));
+  const byStrength = inOrderOfCare(tools);
   return {
     strength: (moves: readonly Move[]): number =>
       Math.max(-1, ...moves.map(({ tool }) => byStrength.indexOf(tool))),

@@ -5,6 +5,7 @@
 import {
   broken,
   equalsByHand,
+  inOrderOfCare,
   type Move,
   nameOf,
   type Rules,
@@ -145,7 +146,7 @@ export function spotByHand(
   const ways: (readonly Move[])[] = [[], ...spots.filter(allowed)];
   const short = (extra: readonly Move[]): number => Math.max(0, car.aim - cleared(extra));
   const least = Math.min(...ways.map(short));
-  const byStrength = [...car.tools].sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1));
+  const byStrength = inOrderOfCare(car.tools);
   const strength = ([move]: readonly Move[]): number =>
     move === undefined ? -1 : byStrength.indexOf(move.tool);
   const film = (extra: readonly Move[]): number =>

@@ -100,6 +100,7 @@ export const toolsOf = (shop: CorrectionModel): readonly Tool[] =>
   ladder(shop).map((one) => ({
     id: one.id,
     perSet: one.perSet,
+    doubt: shop.rates.get(one.id)?.logSd ?? shop.removal.combinationLogSd,
     motion: one.machine.motion.kind,
     pad: one.pad.id,
     padDiameter: one.machine.padDiameter,

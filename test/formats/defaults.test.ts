@@ -7,7 +7,8 @@ import {
   listDefaults,
   number,
 } from '../../src/formats/default.ts';
-import { filmModel, modelsWith } from '../../src/formats/models.ts';
+import { filmModel } from '../../src/formats/models.ts';
+import { modelsWith } from '../../src/formats/models-with.ts';
 
 /** What is wrong with a default, in words; empty when it can stand. */
 const faultsOf = ({

@@ -53,6 +53,8 @@ const judges: Readonly<Record<string, Judge>> = {
     when(!(rule as unknown[]).includes(value), `${at}: is none of ${JSON.stringify(rule)}`),
   not: (rule, value, at) =>
     when(schemaFaults(rule as Schema, value, at).length === 0, `${at}: is what may not be`),
+  allOf: (rule, value, at) =>
+    (rule as readonly Schema[]).flatMap((part) => schemaFaults(part, value, at)),
   anyOf: (rule, value, at) => {
     const forms = (rule as readonly Schema[]).map((form) => schemaFaults(form, value, at));
     return forms.some((faults) => faults.length === 0) ? [] : (forms[0] ?? []);

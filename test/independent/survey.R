@@ -42,6 +42,16 @@ other_side <- function(difference, u, nu) {
   if (chance < .05 / 250) 0 else chance
 }
 
+# Chance that a figure, with what it is uncertain by, lies over the line of repaint of a film uncertain by `u_film`.
+over_repaint <- function(figure, u, nu, film, u_film) {
+  # Over it by 40 and by 35 % of it: no likelier than either.
+  by <- function(difference, times) {
+    parts <- c(u, times * u_film); total <- sqrt(sum(parts^2))
+    pt(difference / total, 1 / sum((parts / total)^4 / c(nu, Inf)))
+  }
+  min(by(figure - film - 40, 1), by(figure - 1.35 * film, 1.35))
+}
+
 # The two groups of least sum of squares, by trying every cut between neighbours that differ.
 best_cut <- function(x) {
   x <- sort(x); n <- length(x)
@@ -82,6 +92,13 @@ survey <- function(file) {
   baseline <- median(makers)
   # Of a median of N normal values; the SD by the median absolute deviation.
   u_baseline <- sqrt(pi / 2) * 1.4826 * median(abs(makers - baseline)) / sqrt(length(makers))
+  # The usual film as paint over the factory's: repaint both to what factories paint, 112 with an SD of sqrt(6^2 + 10^2),
+  # and to that drawn two thirds towards the thinnest panel; no likelier than not.
+  u_cars <- sqrt(136)
+  shown <- (112 + 2 * min(makers)) / 3
+  usual_over <- function(film, u_film)
+    over_repaint(baseline, c(u_baseline, u_cal(baseline)), c(length(makers) - 1, Inf), film, u_film)
+  p_painted_over <- min(.5, usual_over(112, u_cars), usual_over(shown, u_cars / sqrt(3)))
   is_repaint <- function(x) median(x) > 200 || median(x) > baseline + max(40, .35 * baseline)
   is_factory <- function(x) !is_repaint(x) && !is_filler(x)
 
@@ -137,9 +154,13 @@ survey <- function(file) {
     times <- if (.35 * baseline > 40) 1.35 else 1
     line <- if (times > 1) 1.35 * baseline else baseline + 40
     f <- if (n < 3) 1 else sqrt(pi / 2)
+    # Where the usual film is repaint, what reads far less was not cut back.
+    if (is_cut && p_painted_over > .05) p_cut <- max(p_cut, p_painted_over)
     p_repaint <- if (line < 200)
       other_side(median(x) - line, c(f * own, times * u_baseline, u - times * u_cal(baseline)), dof) else
       other_side(median(x) - 200, c(f * own, u), dof[c(1:3, 5)])
+    p_over <- if (median(x) < baseline - 12 || p_painted_over < .05 / 250) 0 else p_painted_over
+    p_repaint <- 1 - (1 - p_repaint) * (1 - p_over)
     # clear, if it reads m and lacks what it lacks to the others
     clear <- function(m, lacks) {
       e <- 2 + lacks

@@ -61,6 +61,40 @@ test('a spot of which every mark rose is not said to have been without film', as
     'spot',
     spotOf((before) => before + 8, 'no'),
   );
-  expect(out).toContain('A: what was read rose, so it says nothing of the rate and frees no panel');
+  expect(out).toContain(
+    'A: what was read rose, so nothing is learnt from it of paint or rates, and it frees no panel',
+  );
   expect(out).not.toContain('no film was read');
+});
+
+describe('the page for the owner of the car', () => {
+  const quoted = async (colour: string, ...words: readonly string[]): Promise<string> => {
+    const html = await page('quote', spotOf(worked, colour), '--format', 'html', ...words);
+    return html
+      .replace(/<style>[\s\S]*<\/style>/, '')
+      .replace(/<[^>]+>/g, ' ')
+      .replace(/\s+/g, ' ');
+  };
+  const single = ['--finish', 'single-stage-solid'];
+  const noColour =
+    'Before any work: At a trial on the bonnet no colour came off with the polish. Paint without a clear top layer, as was stated, gives colour: so there is such a layer, or nobody looked at the pad. Which of the two it is must be settled before any panel is polished; until then no more is planned than either allows.';
+
+  test('says before any choice that no colour came where the paint was stated to give it', async () => {
+    const text = await quoted('no', ...single);
+    expect(text).toContain(noColour);
+    expect(text.indexOf(noColour)).toBeLessThan(text.indexOf('What there is to choose from'));
+    expect(text).toContain(
+      'bonnet: no colour came off at a trial, though paint without a clear top layer was stated',
+    );
+    expect(await quoted('yes', ...single)).not.toContain('Before any work');
+  });
+
+  test('says before what was found that colour came from under a clear that was stated', async () => {
+    const text = await quoted('yes', '--finish', 'clear-over-base');
+    const told =
+      'Before any work: At a trial on the bonnet colour came off with the polish: the clear top layer is gone there, or the paint of this car is not what was thought.';
+    expect(text).toContain(told);
+    expect(text.indexOf(told)).toBeLessThan(text.indexOf('What we found'));
+    expect(await quoted('no', '--finish', 'clear-over-base')).not.toContain('Before any work');
+  });
 });

@@ -196,6 +196,21 @@ describe('the page says', () => {
     expect(page('marked points')).not.toMatch(/\bgo on\b/i);
   });
 
+  test('that without a plan the mildest set is a measure of what is left, and that a plan is needed', () => {
+    const bare = page('marked points');
+    expect(bare).toMatch(
+      /Allowed, not asked for: a set of the mildest combination there is \(da\/foam-soft\/fine, about 0\.28 µm\) fits the budget left on /,
+    );
+    expect(bare).toMatch(
+      /Mind: No plan is named: the mildest combination of the ladder only measures what is left, and is no step to take\. What a panel needs, a plan says: make one before more comes off, and name it with --plan\./,
+    );
+    expect(bare).toContain('mildest set');
+    expect(bare).not.toContain('one more set');
+    const planned = page('a plan that took too much for granted');
+    expect(planned).toContain('one more set');
+    expect(planned).not.toMatch(/mildest set|No plan is named/);
+  });
+
   test('what each zone of a panel comes to', () => {
     expect(page('a panel in two zones')).toContain('Stop: roof (thicker zone): nothing may go');
   });

@@ -231,7 +231,7 @@ describe('what would help', () => {
       rounded(Math.min(...gains)),
       rounded(Math.max(...gains)),
     ]);
-    expect(line).toMatch(/ \(the other originals but front left door\)$/);
+    expect(line).toMatch(/ \(the other original panels except front left door\)$/);
     // What is near its line gains otherwise, and has its gains beside what it hangs on.
     const near = blockOf(out, 'Near its line');
     for (const [title, code] of [
@@ -248,7 +248,7 @@ describe('what would help', () => {
     const out = await page(SALOON, '--job', 'samples/sound-saloon/job.json');
     const line = /clear read (.*?): ultrasonic/.exec(out)?.[1] ?? '';
     expect(line).toBe(
-      '+0.53 to +0.83 µm (bonnet, right quarter, boot lid, front bumper, front left wing), +1.15 to +1.30 µm (rear right door, roof), +0.22 to +0.37 µm (the others but front left door)',
+      '+0.53 to +0.83 µm (bonnet, right quarter, boot lid, front bumper, front left wing), +1.15 to +1.30 µm (rear right door, roof), +0.22 to +0.37 µm (the others except front left door)',
     );
   });
 
@@ -588,7 +588,7 @@ test('the risk is told for a panel and for all of them, and what is worked to is
   expect(out).toContain(
     `Risk: at most 5.0 % chance of too thin clear on each panel worked, ${sum.toFixed(1)} of ${panels.length} panels expected in all; `,
   );
-  expect(out).toContain('May go: plan no more; 1 job in 20 takes 2.5 times it (counted).');
+  expect(out).toContain('May go: most to plan; 1 job in 20 takes off 2.5 times the plan.');
   // What it would be over thinner clear: as --why says of each panel, those near their line too.
   const thinner = whys.map((why) =>
     Number(/(\d+) % if the topcoat were 6 µm thinner;/.exec(why)?.[1]),

@@ -1,16 +1,17 @@
 /** Runs true cars through survey and plan at the defaults and counts what became of their clear. */
+import type { Defect } from '../../src/correction/defects.ts';
+import type { PanelPlan } from '../../src/correction/plan/plan.ts';
 import { planCorrection } from '../../src/correction/plan/plan-correction.ts';
 import type { PlanRequest } from '../../src/correction/plan/plan-request.ts';
 import { paintKnowledge } from '../../src/correction/removal/removal-knowledge.ts';
 import { assessFilm } from '../../src/film/assess-film.ts';
-import type { PanelSurvey } from '../../src/film/survey.ts';
 import type { VehicleTemplate } from '../../src/film/template/template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { filmModel } from '../../src/formats/models.ts';
 import { plainFacts } from '../../src/tasks/settings/panel-facts.ts';
-import { resolveSettings } from '../../src/tasks/settings/settings.ts';
+import { resolveSettings, type Settings } from '../../src/tasks/settings/settings.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
-import { drawCar, drawPaint, type TrueCar, type World } from './true-cars.ts';
+import { drawCar, drawPaint, type Random, type TrueCar, type World } from './true-cars.ts';
 
 /** What must be left on the thinnest 5 %: thinnest published factory clear 35 less 12.7 (GM 1991). */
 const CLEAR_FLOOR = 22.3;
@@ -42,30 +43,16 @@ export const elevenPanels: VehicleTemplate = (() => {
   return { ...saloon, panels: saloon.panels.filter(({ id }) => ELEVEN.test(id)) };
 })();
 
-export function runCars(world: World, cars: number, seed: number): Outcome {
-  const random = seededRandom(seed);
+/** Cars drawn, and the plan of each at the defaults, swirl marks on every panel, no test spot. */
+export function planCars(
+  world: World,
+  cars: number,
+  random: Random,
+): readonly { readonly car: TrueCar; readonly plans: readonly PanelPlan[] }[] {
   const settings = resolveSettings({ typed: {}, job: undefined, shops: [] });
-  const drawn = Array.from(
-    { length: cars },
-    (): { car: TrueCar; surveyed: readonly PanelSurvey[] } => {
-      const car = drawCar(elevenPanels, world, random);
-      const survey = assessFilm({
-        template: elevenPanels,
-        readings: car.readings,
-        factsOf: () => plainFacts(settings.facts),
-        terms: settings.terms,
-        model: filmModel,
-      });
-      return { car, surveyed: survey.panels };
-    },
-  );
   const paint = paintKnowledge([], settings.hardness, settings.correction);
-  const swirls = settings.correction.defects.find(({ id }) => id === 'swirl-marks');
-  if (swirls === undefined) throw new Error('swirl marks are built in');
   const request: Omit<PlanRequest, 'panels'> = {
-    defectsOf: () => [
-      { kind: swirls, grade: settings.correction.correction.assumedGrade, depth: null },
-    ],
+    defectsOf: () => [assumedSwirls(settings)],
     aim: settings.aim.share,
     hazeAllowed: settings.hazeAllowed,
     paintOf: () => paint,
@@ -74,9 +61,29 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
     thinnerClear: filmModel.thinnerClear,
     edgeWidth: filmModel.edgeWidth,
   };
-  const plans = drawn.flatMap(
-    ({ surveyed }) => planCorrection({ ...request, panels: surveyed }).panels,
-  );
+  const drawn = Array.from({ length: cars }, () => drawCar(elevenPanels, world, random));
+  return drawn.map((car) => {
+    const { panels } = assessFilm({
+      template: elevenPanels,
+      readings: car.readings,
+      factsOf: () => plainFacts(settings.facts),
+      terms: settings.terms,
+      model: filmModel,
+    });
+    return { car, plans: planCorrection({ ...request, panels }).panels };
+  });
+}
+
+/** What is planned for where nothing is recorded. */
+export function assumedSwirls({ correction }: Settings): Defect {
+  const kind = correction.defects.find(({ id }) => id === 'swirl-marks');
+  if (kind === undefined) throw new Error('swirl marks are built in');
+  return { kind, grade: correction.correction.assumedGrade, depth: null };
+}
+
+export function runCars(world: World, cars: number, seed: number): Outcome {
+  const random = seededRandom(seed);
+  const planned = planCars(world, cars, random);
   const count = {
     worked: 0,
     breached: 0,
@@ -87,10 +94,9 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
     freeWorked: 0,
     freePolish: 0,
   };
-  drawn.forEach(({ car }, index) => {
+  for (const { car, plans } of planned) {
     const removedBy = drawPaint(world, random);
-    const size = elevenPanels.panels.length;
-    for (const plan of plans.slice(index * size, (index + 1) * size)) {
+    for (const plan of plans) {
       const before = car.panels.get(plan.survey.panel.id)?.clearOnThinnest ?? Number.NaN;
       const isFree = before - CLEAR_FLOOR >= TRULY_FREE;
       if (isFree) count.free += 1;
@@ -104,11 +110,11 @@ export function runCars(world: World, cars: number, seed: number): Outcome {
       if (before < CLEAR_FLOOR) count.alreadyUnder += 1;
       if (before - removedBy(plan) < CLEAR_FLOOR) count.breached += 1;
     }
-  });
+  }
   const { risk, ifThin, ...counts } = count;
   return {
     ...counts,
-    panels: plans.length,
+    panels: planned.flatMap(({ plans }) => plans).length,
     statedRisk: risk / count.worked,
     statedIfThin: ifThin / count.worked,
   };

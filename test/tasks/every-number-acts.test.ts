@@ -4,6 +4,7 @@ import { listAllDefaults } from '../../src/formats/data/all-defaults.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 import { classNearTheRules } from './class-witness.ts';
 import {
+  compareText,
   gaugeText,
   gradeText,
   historyText,
@@ -346,6 +347,35 @@ const shims: Witness = (numbers) =>
     numbers,
   );
 
+/** A panel that gained a little more than paint adds at least, and one visit on record of which just enough is known again. */
+const firstFilm = [...film, 111, 116, 109, 112, 114, 118];
+const visitOf = (before: readonly number[]) => ({
+  date: '2026-03-01',
+  panels: [
+    {
+      ...{ panel: 'bonnet', taken_um: 2, taken_sd_um: 0.3 },
+      points: before.map((value, i) => ({
+        ...{ point: `${i + 1}`, before_um: value, after_um: value - 2 },
+      })),
+    },
+  ],
+});
+const comparedWith = (before: readonly number[], points: number): Witness => {
+  const own = firstFilm.slice(0, points);
+  const visits = [0, 1].map((by) => marked(['bonnet', own.map((value) => value - by + 0.5)]));
+  return (numbers) =>
+    compareText([visits[0] ?? '', visits[1] ?? ''], numbers, [visitOf(before.slice(0, points))]);
+};
+const asMeans = firstFilm.map((value) => value + 1);
+const comparisons: readonly Witness[] = [
+  (numbers) => compareText([marked(['bonnet', film]), marked(['bonnet', shifted(17)])], numbers),
+  comparedWith(asMeans, 5),
+  comparedWith(
+    asMeans.map((value, i) => (i < 3 ? value + 0.25 : value)),
+    10,
+  ),
+];
+
 /** Where to look first, so that most numbers are seen to act in one run. */
 const surveyWith = (job: object): Witness => surveyOf(with_(mixed, job));
 const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
@@ -364,6 +394,7 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
   ['film.measurement.repeatability_least_dof', [surveyOf(repeated)]],
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],
+  ['film.compare', comparisons],
   ['training.copies.most_alike', classes],
   ...['copies.set_down', 'patterns.panel', 'patterns.followed'].map(
     (id) => [`training.${id}`, carReadWhole] as const,

@@ -2,9 +2,11 @@
 import { squareMetres } from '../../src/base/units.ts';
 import { unusualThings } from '../../src/film/template/unusual-template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
+import { readFilmRecord } from '../../src/formats/film-record.ts';
 import { readJob } from '../../src/formats/job/job.ts';
 import { readRates } from '../../src/formats/rates.ts';
 import { readTemplate } from '../../src/formats/template/template.ts';
+import { compareRecord } from '../../src/report/compare/compare-record.ts';
 import { gaugeRecord } from '../../src/report/gauge/gauge-record.ts';
 import { gradeRecord } from '../../src/report/grade/grade-record.ts';
 import { methodListRecord, shownMethodRecord } from '../../src/report/methods/methods-record.ts';
@@ -17,11 +19,13 @@ import { spotRecord } from '../../src/report/spot/spot-record.ts';
 import { surveyBlocks } from '../../src/report/survey/survey-blocks.ts';
 import { surveyRecord } from '../../src/report/survey/survey-record.ts';
 import { sheetBlocks } from '../../src/report/template/template-sheet.ts';
+import { compareFiles } from '../../src/tasks/compare/compare-files.ts';
 import { checkGaugeFiles } from '../../src/tasks/gauge/check-gauge.ts';
 import { gradeFiles } from '../../src/tasks/grade/grade-files.ts';
 import { listMethods, methodSources, showMethod } from '../../src/tasks/methods/methods.ts';
 import { ratesReport } from '../../src/tasks/methods/rates-report.ts';
 import { planFiles } from '../../src/tasks/plan/plan-files.ts';
+import { paceOf } from '../../src/tasks/plan/plan-vehicle.ts';
 import { quoteFiles } from '../../src/tasks/quote/quote-files.ts';
 import { withRates } from '../../src/tasks/settings/rates-in-use.ts';
 import { resolveSettings, type Settings } from '../../src/tasks/settings/settings.ts';
@@ -172,6 +176,28 @@ export function planText(scenario: Scenario, numbers: Numbers): string {
   return said([pages, diagnostics]);
 }
 
+/** Readings of two visits that are marked, with a film record. */
+export function compareText(
+  [first, ...later]: readonly [string, ...string[]],
+  numbers: Numbers,
+  visits: readonly Keys[] = [],
+): string {
+  const request = requestOf({ readings: first }, numbers);
+  const text = JSON.stringify({ schema: 'leastcut/film-record/1', visits });
+  const { value, diagnostics } = compareFiles({
+    ...request,
+    files: [first, ...later].map((visit, i) => ({
+      ...{ name: `visit-${i + 1}.csv`, bytes: bytes(visit), sha256: visit },
+    })),
+    settingsAfter: request.settings,
+    gauges: { before: undefined, after: undefined },
+    filmRecord: readFilmRecord('record.json', text).value,
+    ...{ marked: true, plan: undefined, planFile: undefined },
+    ...{ workedFile: undefined, gloss: undefined },
+  });
+  return said([value === undefined ? null : compareRecord(value, context), diagnostics]);
+}
+
 /** What a quote comes to, as a record: the page names the numbers themselves. */
 export function quoteText(scenario: Scenario, numbers: Numbers): string {
   const { value } = quoteFiles({ ...requestOf(scenario, numbers), defects: undefined });
@@ -195,7 +221,10 @@ export function workText(scenario: Scenario, numbers: Numbers): string {
   const plans =
     planned.get(scenario) ?? planFiles({ ...requestOf(scenario, {}), defects: undefined });
   planned.set(scenario, plans);
-  const { work: model, scope, pace } = settingsOf(scenario, numbers);
+  const settings = settingsOf(scenario, numbers);
+  const { scope } = settings;
+  const model = settings.models.work;
+  const pace = paceOf(settings);
   const pages = (plans.value ?? []).map(({ result: { plan, survey } }) => {
     const areas = survey.template.panels.map(({ area }) => area);
     const vehicleArea = squareMetres(areas.reduce((sum, area) => sum + area, 0));

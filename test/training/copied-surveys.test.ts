@@ -42,3 +42,30 @@ test('as many values are the same as the chance of a false alarm asks of one pai
   expect([alone - 1, alone].map((same) => found(same, []))).toEqual([0, 1]);
   expect([of21 - 1, of21].map((same) => found(same, strangers))).toEqual([0, 1]);
 });
+
+test('on film that is even for the display nearly all values agree, and nobody is told to have copied', () => {
+  const even = drawCar(seededRandom(29));
+  const plate = (step: number) =>
+    Array.from({ length: 8 }, () =>
+      changed(readCar(random, even, usualHabit), () => {
+        const thickness = 111.8 + 0.3 * normal(random);
+        return step * Math.round(thickness / step);
+      }),
+    );
+  // A tenth of a mil shows nearly one figure everywhere; a tenth of a micrometre shows the hand.
+  expect(copiedSurveys(surveysOf(plate(2.54)), model)).toEqual([]);
+  const [own = [], ...others] = plate(0.1);
+  expect(copiedSurveys(surveysOf([own, own, ...others]), model)).toHaveLength(1);
+});
+
+test('one point a panel is held to what points of other panels have in common', () => {
+  const own = readCar(random, car, usualHabit).filter(({ point }) => point === '1');
+  const wide = changed(own, (_, i) => 100 + 3.1 * i);
+  const many = (readings: readonly Reading[]) =>
+    ['1', '2', '3'].flatMap((repeat) =>
+      readings.map((one) => ({ ...one, repeat: Number(repeat) })),
+    );
+  expect(copiedSurveys(surveysOf([many(wide), many(wide)]), model)).toHaveLength(1);
+  const flat = changed(own, () => 110);
+  expect(copiedSurveys(surveysOf([many(flat), many(flat)]), model)).toEqual([]);
+});

@@ -28,6 +28,7 @@ const missing = (...ids: readonly string[]): readonly ReferencePanel[] =>
 
 const coverage: Coverage = {
   panelsRead: 10,
+  panelsWithSpread: 10,
   panels: 10,
   pointsRead: 50,
   points: 50,
@@ -53,11 +54,21 @@ describe('the mark', () => {
 
   test('gives a panel a half where it is questionable and nothing where it is unsatisfactory', () => {
     const accuracy = (...verdicts: readonly ScoreVerdict[]) =>
-      shareOf('accuracy', { scores: scoresOf(...verdicts) });
+      shareOf('accuracy', { scores: scoresOf(...verdicts), coverage: { ...coverage, panels: 4 } });
     expect(accuracy('satisfactory', 'questionable', 'unsatisfactory', 'satisfactory')).toBe(
       2.5 / 4,
     );
     expect(accuracy()).toBe(0);
+  });
+
+  test('gives nothing for a panel of the reference that was not read, however well the others were', () => {
+    const scores = scoresOf('satisfactory', 'satisfactory', 'satisfactory');
+    expect(shareOf('accuracy', { scores })).toBeCloseTo(0.3, 15);
+  });
+
+  test('gives nothing for repeats that are one figure throughout, and passes over repeats that are not there', () => {
+    const { criteria } = markOf(sound, { ...marking, ...model.scores, repeatsAlike: true });
+    expect(criteria.find(({ criterion }) => criterion === 'repeatability')?.share).toBe(0);
   });
 
   test('gives a hand no more for repeating better than is usual, and less for worse by their ratio', () => {
@@ -163,7 +174,7 @@ describe('the verdict on a survey as a whole', () => {
     });
     expect(verdictOn(unread('roof'))).toEqual(['satisfactory']);
     expect(verdictOn(unread('roof', 'boot'))).toEqual(['questionable', 'panels-unread']);
-    const half = (panelsRead: number) => ({ coverage: { ...coverage, panelsRead } });
+    const half = (panelsWithSpread: number) => ({ coverage: { ...coverage, panelsWithSpread } });
     expect(verdictOn(half(5))).toEqual(['questionable', 'half-unread']);
     expect(verdictOn(half(6))).toEqual(['satisfactory']);
   });
@@ -178,7 +189,7 @@ describe('the verdict on a survey as a whole', () => {
     expect(verdictOn({}, { pattern: { marksOff } })).toEqual(['questionable', 'marks-off']);
     const notFollowed = {
       ...{ places: 55, groups: 11, pairs: 110, alike: 53, expected: 88 },
-      at: 'marks' as const,
+      ...{ at: 'marks' as const, from: [], chance: 0.0001 },
     };
     expect(verdictOn({}, { pattern: { notFollowed } })).toEqual(['questionable', 'not-following']);
   });

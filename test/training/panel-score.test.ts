@@ -115,8 +115,15 @@ describe('a panel read at the same marked points', () => {
     expect(scored(car(shifted), car(reference, true)).shared).toBe(0);
     expect(scored(car(shifted, true), car(reference)).shared).toBe(0);
   });
-  test('needs three marks in common: with fewer all points count', () => {
-    expect(scored(car(shifted.slice(0, 2), true), car(reference, true)).shared).toBe(0);
+  test('needs three marks in common where more was read: with fewer all points count', () => {
+    const twoMarks = car(shifted).map((one) => ({ ...one, marked: Number(one.point) < 3 }));
+    expect(scored(twoMarks, car(reference, true)).shared).toBe(0);
+  });
+  test('holds who read nothing but one or two marks to those, low as they may be', () => {
+    for (const count of [1, 2]) {
+      const low = car(reference.slice(0, count), true);
+      expect(scored(low, car(reference, true))).toMatchObject({ shared: count, difference: 0 });
+    }
   });
   test('has zeta by the noise of both, and E_n only where gauge files state it', () => {
     const found = scored(car(shifted, true), car(reference, true));

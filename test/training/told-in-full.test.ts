@@ -250,7 +250,9 @@ describe('a low spot', () => {
 
   test('at a mark is to be found at that mark', () => {
     expect(found(spot(4, true), spot(4, true))).toBe(1);
-    expect(found(spot(2, true), spot(4, true))).toBe(0);
+    expect(found(spot(1, true), spot(4, true))).toBe(0);
+    // Numbered from the other end it is found, and the numbers are told.
+    expect(found(spot(2, true), spot(4, true))).toBe(1);
   });
 
   test('takes its share of the marks, found or missed at a mark, and none where nobody marked it', () => {

@@ -5,7 +5,7 @@ import type { Reading } from '../../src/film/reading.ts';
 import type { VehicleTemplate } from '../../src/film/template/template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { usualMarking } from '../../src/formats/data/training-defaults.ts';
-import { modelsWith } from '../../src/formats/models.ts';
+import { modelsWith } from '../../src/formats/models-with.ts';
 import { plainFacts } from '../../src/tasks/settings/panel-facts.ts';
 import { resolveSettings } from '../../src/tasks/settings/settings.ts';
 import { type Grade, gradeTrainee } from '../../src/training/grade-trainee.ts';

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { Reading } from '../../src/film/reading.ts';
 import { expertReference } from '../../src/training/reference.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
-import { drawCar, gradeAgainst, panelIds, readCar, surveyOf, usualHabit } from './true-class.ts';
+import { drawCar, gradeAgainst, model, panelIds, readCar, surveyOf, usualHabit } from './true-class.ts';
 
 const random = seededRandom(4_711);
 const car = drawCar(random);
@@ -23,10 +23,46 @@ test('points numbered from the other end all over the car are told once, and not
   expect(reasons.map(({ code }) => code)).toEqual(['points-turned']);
   expect(reasons[0]?.text).toMatch(/^points of .* are numbered from the other end: /u);
   expect(reasons[0]?.panels.length).toBeGreaterThan(8);
-  expect(voided.every(({ as }) => as === 'wrong')).toBe(true);
+  expect(voided.every(({ as }) => as === 'turned')).toBe(true);
   // As it is for the same readings under the numbers of the marks.
   expect(markIfSound?.share).toBe(graded(honest).mark.share);
   expect(mark.share).toBeLessThan(markIfSound?.share ?? 0);
+});
+
+test('what was read right under such numbers counts: the low spot as found, and each panel as one that is questionable', () => {
+  const [right, back] = [graded(honest), graded(turned(/./))];
+  const [theirs, own] = [right, back].map(({ mark }) =>
+    Object.fromEntries(mark.criteria.map(({ criterion, share }) => [criterion, share])),
+  );
+  const { questionableShare } = model.scores;
+  // All but at most two of eleven panels fit far better the other way round.
+  expect(own?.['accuracy']).toBeCloseTo(
+    ((theirs?.['accuracy'] ?? 0) * (11 - back.voided.length)) / 11 +
+      (questionableShare * back.voided.length) / 11,
+    1,
+  );
+  expect({ ...own, accuracy: 0 }).toEqual({ ...theirs, accuracy: 0 });
+  expect(back.verdict).toBe('questionable');
+  expect(back.grounds).toEqual(['slip']);
+  expect(back.bias).toEqual(right.bias);
+  expect(back.agreement).toEqual(right.agreement);
+});
+
+test('none is told where the rest of the car does not follow its marks either', () => {
+  const FROM = ['3', '4', '5', '1', '2'];
+  for (let k = 0; k < 5; k += 1) {
+    const drawn = drawCar(random);
+    const expert = expertReference(surveyOf(readCar(random, drawn, habit)));
+    const moved = readCar(random, drawn, habit).map((one) => ({
+      ...one,
+      // The roof alone runs the other way, as it may by chance.
+      point:
+        one.panel === 'roof' ? `${6 - Number(one.point)}` : (FROM[Number(one.point) - 1] ?? ''),
+    }));
+    const codes = graded(moved, expert).reasons.map(({ code }) => code);
+    expect(codes).toContain('not-following');
+    expect(codes).not.toContain('points-turned');
+  }
 });
 
 test('on one panel they are told with its name, and the others are judged as they are', () => {

@@ -56,13 +56,24 @@ test('a survey of which none was made up stays what it is, slips and all', () =>
   expect(asFarAsRead(survey, slipped)).toBe(survey);
 });
 
-test('a panel counts in full, as the model says where a slip spoilt it, and as nothing where it was made up', () => {
-  const most = mostOf(voidPanels(survey, [told('unit-slip', 'boot')], new Set(['roof'])), 0.4);
+test('a panel counts in full, as the model says where a slip spoilt it or numbers run the other way, and as nothing where it was made up', () => {
+  const shares = { slippedShare: 0.4, questionableShare: 0.6 };
+  const most = mostOf(voidPanels(survey, [told('unit-slip', 'boot')], new Set(['roof'])), shares);
   const of = (id: string): number => {
     const found = survey.survey.panels.find(({ panel }) => panel.id === id);
     return found === undefined ? Number.NaN : most(found);
   };
   expect(['roof', 'boot', 'bonnet'].map(of)).toEqual([0, 0.4, 1]);
+  const codes = [told('points-turned', 'boot', 'bonnet'), told('panels-swapped', 'bonnet', 'roof')];
+  const turned = voidPanels(survey, codes, new Set());
+  expect(turned.map(({ panel, as }) => [panel.id, as])).toEqual(
+    expect.arrayContaining([
+      ['boot', 'turned'],
+      ['bonnet', 'wrong'],
+    ]),
+  );
+  const boot = turned.find(({ panel }) => panel.id === 'boot');
+  expect(boot === undefined ? 0 : mostOf(turned, shares)(boot)).toBe(0.6);
 });
 
 test('a point whose reading is in another unit is left out, and its panel with the last of its points', () => {

@@ -21,7 +21,7 @@ test('the chance of taking longer is that of the same lognormal', () => {
   expect(overrunChance(exact, minutes(480))).toBe(0);
 });
 
-const stage = (skill: string, mean: number) => ({ stage: { skill }, mean });
+const stage = (skill: string, mean: number) => ({ stage: { skill }, mean, materials: [] });
 const work = (rest: object): WorkEstimate =>
   ({ stages: [], jobMaterials: [], pads: [], ...rest }) as unknown as WorkEstimate;
 
@@ -36,14 +36,23 @@ test('the minutes go to the skills as their stages take them, and none is lost',
   expect(chargeable(work({ stages: [stage('wash', 0)] }), minutes(0)).labour).toEqual([]);
 });
 
-test('liquids are charged by whole millilitres, pads by what the job wears out of them', () => {
+test('what is used up is charged: whole millilitres, shares of pads and clay, and no towels', () => {
+  const used = (id: string, quantity: number, unit = 'pieces') => ({
+    ...{ id, material: id, quantity, unit },
+  });
+  const stages = [
+    { ...stage('polish', 0), materials: [used('medium', 143.5, 'ml'), used('towels', 10.2)] },
+    { ...stage('wash', 0), materials: [used('clay', 1 / 3), used('foam-soft-150', 4)] },
+  ];
   const jobMaterials = [
-    { id: 'medium', material: 'medium polish', quantity: 143.5, unit: 'ml' },
-    { id: 'foam-soft-150', material: 'soft pad', quantity: 4, unit: 'pieces' },
-    { id: 'towels', material: 'towels', quantity: 11, unit: 'pieces' },
+    ...[used('medium', 143.5, 'ml'), used('towels', 11)],
+    ...[used('clay', 1), used('foam-soft-150', 4)],
   ];
   const pads = [{ id: 'foam-soft-150', material: 'soft pad', ready: 4, wornOut: 0.4567 }];
-  expect(
-    chargeable(work({ jobMaterials, pads }), minutes(0)).materials.map(({ quantity }) => quantity),
-  ).toEqual([144_000n, 460n, 11_000n]);
+  const { materials } = chargeable(work({ stages, jobMaterials, pads }), minutes(0));
+  expect(materials.map(({ id, quantity }) => [id, quantity])).toEqual([
+    ['medium', 144_000n],
+    ['clay', 330n],
+    ['foam-soft-150', 460n],
+  ]);
 });

@@ -72,6 +72,14 @@ test('colour at a trial is why a panel is left, and edges that were read apart a
   expect(all['edges-apart']).toEqual(['bonnet']);
 });
 
+test('no colour at a trial of paint that is said to have no clear is named with its panel', () => {
+  const spots = (colour: string): string =>
+    `spot,panel,machine,pad,product,sets,colour_on_pad\nA,roof,da,foam-soft,fine,1,${colour}\n`;
+  const job = { taken_um: 0, finish: 'single-stage-solid' };
+  expect(found({ job, spots: spots('no') })['clear-shown']).toEqual(['roof']);
+  expect(found({ job, spots: spots('yes') })['clear-shown']).toBeUndefined();
+});
+
 test('a panel in two zones is left out for what either of them is', () => {
   const split = `${readings}quarter left,1,110\nquarter left,2,112\nquarter left,3,111\nquarter left,4,186\nquarter left,5,188\nquarter left,6,187\n`;
   const all = found({ readings: split, job: { taken_um: 0 } });
@@ -106,7 +114,9 @@ test('an unknown past and an untried paint hold for the whole car', () => {
 test('a paint that was tried, and a past that is known, are nothing to say of the car', () => {
   const tried = { ...panel('roof', 1, [step(MEDIUM, 2, 10)]), provisional: false };
   const codes = (...panels: readonly (typeof tried)[]) =>
-    exclusionsOf(plan(...panels)).map(({ code }) => code);
+    exclusionsOf([{ aim: { name: 'correct', share: 0.85 }, plan: plan(...panels) }]).map(
+      ({ code }) => code,
+    );
   expect(codes(tried)).not.toContain('no-trial-yet');
   expect(codes(tried)).not.toContain('history-unknown');
   expect(codes({ ...tried, provisional: true })).toContain('no-trial-yet');

@@ -267,3 +267,21 @@ test('a price beyond what a number holds exactly is noticed', () => {
   expect(at(900_000_000_000n)).toBe(true);
   expect(at(1_000_000_000_000n)).toBe(false);
 });
+
+test('a deposit is never over the total, though coins round what is to be paid to more', () => {
+  const list: PriceList = {
+    ...bareList,
+    fixed: [fixedItem('a', 91_634n)],
+    cashStep: 1_000n,
+    deposit: percent(100),
+  };
+  const priced = priceJob(nothing, list);
+  expect(priced.payable).toBe(92_000n); // 916.34 in coins of 10.00
+  expect(priced.deposit).toBe(91_000n);
+  expect(priceJob(nothing, { ...list, cashStep: null }).deposit).toBe(91_634n);
+  expect(priceJob(nothing, { ...list, deposit: percent(0.1) }).deposit).toBe(0n); // 0.92
+});
+
+test('there is no deposit where the list asks for none', () => {
+  expect(priceJob(nothing, bareList).deposit).toBeNull();
+});

@@ -113,7 +113,13 @@ function faults(priced: PricedJob, list: PriceList): readonly string[] {
       list.cashStep === null
         ? payable === total
         : payable % list.cashStep === 0n && 2n * size(payable - total) <= list.cashStep,
-    'a deposit is part of what is paid': deposit >= 0n && deposit <= payable,
+    'a deposit is part of what is paid, in coins, and never over the total':
+      deposit === null
+        ? list.deposit === 0n
+        : deposit >= 0n &&
+          deposit <= payable &&
+          deposit <= total &&
+          deposit % (list.cashStep ?? 1n) === 0n,
   };
   return Object.entries(laws).flatMap(([law, holds]) => (holds ? [] : [law]));
 }

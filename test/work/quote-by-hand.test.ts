@@ -10,15 +10,25 @@ import { priceJob } from '../../src/work/price-job.ts';
 import type { PriceList } from '../../src/work/price-list.ts';
 import { bareList, fixedItem, noTax, percent } from './price-lists.ts';
 
-const stage = (skill: string, mean: number) => ({ stage: { skill }, mean });
+const stage = (skill: string, mean: number) => ({
+  stage: { skill },
+  mean,
+  materials: [] as unknown[],
+});
 
+const used = [
+  { id: 'medium', material: 'medium polish', quantity: 143.5, unit: 'ml' },
+  { id: 'foam-soft-150', material: 'soft pad', quantity: 4, unit: 'pieces' },
+  { id: 'towels', material: 'towels', quantity: 11, unit: 'pieces' },
+];
 const work = {
-  stages: [stage('wash', 20), stage('polish', 61), stage('wash', 13), stage('protect', 7)],
-  jobMaterials: [
-    { id: 'medium', material: 'medium polish', quantity: 143.5, unit: 'ml' },
-    { id: 'foam-soft-150', material: 'soft pad', quantity: 4, unit: 'pieces' },
-    { id: 'towels', material: 'towels', quantity: 11, unit: 'pieces' },
+  stages: [
+    stage('wash', 20),
+    { ...stage('polish', 61), materials: used },
+    stage('wash', 13),
+    stage('protect', 7),
   ],
+  jobMaterials: used,
   pads: [{ id: 'foam-soft-150', material: 'soft pad', ready: 4, wornOut: 0.4567 }],
 } as unknown as WorkEstimate;
 
@@ -29,6 +39,7 @@ const list: PriceList = {
   materials: [
     { id: 'medium', pack: 1000n, unit: 'ml', price: 3_755n, stock: null },
     { id: 'foam-soft-150', pack: 1n, unit: 'pieces', price: 1_150n, stock: null },
+    { id: 'towels', pack: 10n, unit: 'pieces', price: 1_500n, stock: null },
   ],
   markup: percent(25),
   fixed: [fixedItem('collection', 2_500n), fixedItem('booklet', 999n, percent(2.6))],
@@ -59,7 +70,7 @@ test('a quote by hand: hours, rates, markup, items, discount, minimum, two taxes
     ['material medium', 676n], // 144 ml × 37.55 / 1000 ml × 1.25 = 6.759
     ['material foam-soft-150', 661n], // 0.46 worn out × 11.50 × 1.25 = 6.6125
     ['fixed collection', 2_500n],
-    ['fixed booklet', 999n], // 889.66 so far; towels are on no list and are not charged
+    ['fixed booklet', 999n], // 889.66 so far; towels are washed and are not charged
     ['discount', -6_597n], // 7.5 % of 889.66 = 66.7245 → 66.72, of which × 879.67/889.66 = 65.971
     ['discount', -75n], // × 9.99/889.66 = 0.749: the cent left over goes here
     ['minimum', 2_706n], // 850.00 − (889.66 − 66.72) = 27.06

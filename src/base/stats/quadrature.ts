@@ -98,9 +98,16 @@ const MOST_HALVINGS = 9;
  */
 function normalRule(step: number, reach: number): Rule {
   const half = Math.ceil(reach / step);
-  const nodes = Array.from({ length: 2 * half + 1 }, (_, index) => (index - half) * step);
-  const densities = nodes.map(normalDensity);
-  const total = densities.reduce((sum, density) => sum + density, 0);
+  const nodes: number[] = [];
+  const densities: number[] = [];
+  let total = 0;
+  for (let k = -half; k <= half; k += 1) {
+    const node = k * step;
+    const density = normalDensity(node);
+    nodes.push(node);
+    densities.push(density);
+    total += density;
+  }
   return { nodes, weights: densities.map((density) => density / total) };
 }
 

@@ -14,15 +14,16 @@ import { pageOutput } from '../deliver.ts';
 import { writeOutput } from '../files/output-files.ts';
 import { writeToReader } from '../files/standard-output.ts';
 import type { TypedOptions } from '../options.ts';
+import type { JobLine } from './about-job.ts';
 import { createDoubled } from './doubled.ts';
-import { openLineFile } from './line-file.ts';
+import { type LineFile, openLineFile } from './line-file.ts';
 import { createUnpriced } from './unpriced.ts';
 
 export type BatchOutput = {
-  /** Takes the record of a job as a line of ndjson; false once nobody reads any more. */
-  readonly add: (line: string) => Promise<boolean>;
-  /** The same for a record that stands in the file already. */
-  readonly recall: (line: string) => Promise<void>;
+  /** False once nobody reads any more. */
+  readonly add: (job: JobLine) => Promise<boolean>;
+  /** The same for a job whose record stands in the file already. */
+  readonly recall: (job: JobLine) => Promise<void>;
   /** With `complete`, under the final names; else what there is stays for a later --resume. */
   readonly close: (complete: boolean) => Promise<Closed>;
 };
@@ -59,17 +60,18 @@ export async function openOutput(
   await beside?.add(renderCsvRow(summaryColumns(command)));
   const unpriced = createUnpriced();
   const doubled = createDoubled();
-  const noteBeside = async (line: string): Promise<void> => {
-    unpriced.add(line);
-    doubled.add(line);
+  const noteBeside = async (job: JobLine): Promise<void> => {
+    unpriced.add(job);
+    doubled.add(job);
     if (beside === undefined && toBuy === undefined) return;
-    const record = JSON.parse(line) as MachineRecord;
+    const record = JSON.parse(job.line) as MachineRecord;
     toBuy?.add(record);
     await beside?.add(renderCsvRow(rowOf(record)));
   };
   return {
-    add: async (line) => {
-      await noteBeside(line);
+    add: async (job) => {
+      const { line } = job;
+      await noteBeside(job);
       if (page !== undefined) return page.add(JSON.parse(line) as MachineRecord);
       if (format !== 'csv') return write(line);
       return write(renderCsvRow(columns.of(rowOf(JSON.parse(line) as MachineRecord))));
@@ -77,12 +79,7 @@ export async function openOutput(
     recall: noteBeside,
     close: async (complete) => {
       if (page !== undefined) await write(await page.text(doubled.told(), jobs));
-      const left: string[] = [];
-      for (const file of [main, beside]) {
-        if (file === undefined) continue;
-        if (complete) await file.finish();
-        else left.push(await file.leave());
-      }
+      const left = await closeAll([main, beside], complete);
       const { diagnostics, told } = (await toBuy?.close(complete)) ?? { diagnostics: [], told: [] };
       return {
         diagnostics,
@@ -95,6 +92,20 @@ export async function openOutput(
       };
     },
   };
+}
+
+/** Gives the names under which what is not complete stays. */
+async function closeAll(
+  files: readonly (LineFile | undefined)[],
+  complete: boolean,
+): Promise<readonly string[]> {
+  const left: string[] = [];
+  for (const file of files) {
+    if (file === undefined) continue;
+    if (complete) await file.finish();
+    else left.push(await file.leave());
+  }
+  return left;
 }
 
 /** Made when the last job is done, of a few figures of each. */

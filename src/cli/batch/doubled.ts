@@ -1,10 +1,10 @@
 /** Jobs of a batch that are likely one: done for the same vehicle, or of the same readings, whatever their files. Told at its end. */
 import { inWords } from '../../base/in-words.ts';
 import { plainVehicle } from '../../film/same-vehicle.ts';
+import type { AboutJob } from './about-job.ts';
 
 export type DoubledJobs = {
-  /** Takes the record of a job as a line of ndjson. */
-  readonly add: (line: string) => void;
+  readonly add: (job: Pick<AboutJob, 'job' | 'vehicle' | 'readingsSum'>) => void;
   /** None where each job is a vehicle of its own. */
   readonly told: () => readonly string[];
 };
@@ -18,7 +18,8 @@ type Group = { readonly why: string; readonly jobs: string[] };
 export function createDoubled(): DoubledJobs {
   const first = new Map<string, string>();
   const groups = new Map<string, Group>();
-  const note = (key: string, job: string, why: string): boolean => {
+  const note = (key: string, name: string, why: string): boolean => {
+    const job = copyOf(name);
     const before = first.get(key);
     if (before === undefined) {
       first.set(key, job);
@@ -30,8 +31,7 @@ export function createDoubled(): DoubledJobs {
     return true;
   };
   return {
-    add: (line) => {
-      const { job, vehicle, sum } = aboutJob(line);
+    add: ({ job, vehicle, readingsSum }) => {
       const isKnown =
         vehicle !== null &&
         note(
@@ -39,7 +39,9 @@ export function createDoubled(): DoubledJobs {
           job,
           `are of one vehicle, ${JSON.stringify(vehicle)}`,
         );
-      if (!isKnown && sum !== null) note(`readings ${sum}`, job, 'have the same readings');
+      if (!isKnown && readingsSum !== null) {
+        note(`readings ${readingsSum}`, job, 'have the same readings');
+      }
     },
     told: () => {
       const all = [...groups.values()];
@@ -58,25 +60,5 @@ function groupText({ why, jobs }: Group): string {
   return `jobs ${inWords([...named, ...(more > 0 ? [`${more} more`] : [])])} ${why}: is that one job twice?`;
 }
 
-/** Apart from the line: V8 keeps a line as long as a piece that was cut out of it. */
+/** V8 keeps the whole text that a name was cut out of as long as the name. */
 const copyOf = (text: string): string => [...text].join('');
-
-const TEXT = '"(?:[^"\\\\]|\\\\.)*"';
-const job = new RegExp(`"job":(${TEXT})`);
-/** Null where no result was made of them. */
-const readings = /"readings_sha256":"([0-9a-f]+)","inputs":/;
-const vehicleOf = new RegExp(
-  `"result":\\{"schema":${TEXT},"version":${TEXT},"command":${TEXT},"vehicle":(${TEXT})`,
-);
-
-/** As a record of a batch writes it; a batch of ten thousand is not parsed for it. */
-function aboutJob(line: string) {
-  const text = (found: string | undefined): string | null =>
-    found === undefined ? null : (JSON.parse(found) as string);
-  const [, sum] = readings.exec(line) ?? [];
-  return {
-    job: text(job.exec(line)?.[1]) ?? '',
-    vehicle: text(vehicleOf.exec(line)?.[1]),
-    sum: sum === undefined ? null : copyOf(sum),
-  };
-}

@@ -4,11 +4,11 @@
  * `coupe.job.json` says what is known of the job "coupe", `coupe.csv` holds its readings; beside them
  * may lie `coupe.defects.csv`, `coupe.spots.csv` and `coupe.gauge.json`. A file of readings alone is
  * a job as well. Folders within it are not looked into, and results that an earlier run left there are no jobs: both
- * are told, as is a file that may hold readings in a form that is none of ours.
+ * are told, as is a file that may hold readings in a form that is none of ours, or that belongs to no job by its name.
  */
 import { open, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ownResult } from '../../base/own-files.ts';
+import { ownJson, ownResult } from '../../base/own-files.ts';
 import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
 
 /** What lies beside the readings of a job, by the end of its name. */
@@ -23,8 +23,12 @@ const readings = /\.(?:csv|tsv|txt)$/i;
 /** What a command wrote, by what stands in it. */
 export type ResultFile = { readonly path: string; readonly called: string };
 
-/** By name: folders within, and files that may be readings in another form. */
-export type PassedOver = { readonly folders: readonly string[]; readonly files: readonly string[] };
+/** By name: folders within, files that may be readings in another form, and what belongs to a job and to none of these. */
+export type PassedOver = {
+  readonly folders: readonly string[];
+  readonly files: readonly string[];
+  readonly unused: readonly string[];
+};
 
 /** What people keep readings in that is no table of text. */
 const otherForms = /\.(?:xlsx?|xlsm|ods|numbers|docx?|odt|rtf|pdf|dat|log|prn|xml|zip|gz)$/i;
@@ -51,9 +55,30 @@ export async function folderJobs(
     else results.push({ path, called });
   }
   const files = others.filter((name) => otherForms.test(name));
-  const passedOver = { folders: folders.sort(byCode), files };
-  return { entries: jobsAmong(folder, others, columns), results, passedOver };
+  const entries = jobsAmong(folder, others, columns);
+  const unused = await unusedAmong(folder, others, new Set(entries.map(({ id }) => id)));
+  return { entries, results, passedOver: { folders: folders.sort(byCode), files, unused } };
 }
+
+/** What is called as if it lay beside readings that are not there, and job files that are not called after any. */
+async function unusedAmong(
+  folder: string,
+  names: readonly string[],
+  jobs: ReadonlySet<string>,
+): Promise<readonly string[]> {
+  const unused: string[] = [];
+  for (const name of names) {
+    const [part] = partOf(name);
+    const isUnused =
+      part === undefined
+        ? /\.json$/i.test(name) && isJobFile(await beginningOf(join(folder, name)))
+        : !jobs.has(part.id);
+    if (isUnused) unused.push(name);
+  }
+  return unused;
+}
+
+const isJobFile = (beginning: string): boolean => ownJson(beginning)?.called === 'a job file';
 
 /** Bytes that hold the names of the columns. */
 const HEAD = 4096;

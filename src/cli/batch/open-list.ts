@@ -179,12 +179,24 @@ function resultsLeftOut(folder: string, results: readonly ResultFile[]): readonl
       ];
 }
 
-function leftAlone(folder: string, { folders, files }: PassedOver): readonly Diagnostic[] {
-  const names = [...folders.map((name) => `${name}/`), ...files].map(shownFile);
-  if (names.length === 0) return [];
-  const message = `no job is made of ${inWords(names)}: a job is a file of readings (csv, tsv, txt) in the folder itself`;
-  const hint = 'export readings as CSV; give a folder within as a batch of its own';
-  return [warning('batch-left-alone', message, { at: { file: folder }, hint })];
+function leftAlone(folder: string, { folders, files, unused }: PassedOver): readonly Diagnostic[] {
+  const passedOver = [...folders.map((name) => `${name}/`), ...files];
+  const told = (names: readonly string[], message: string, hint: string): readonly Diagnostic[] =>
+    names.length === 0
+      ? []
+      : [warning('batch-left-alone', message, { at: { file: folder }, hint })];
+  return [
+    ...told(
+      passedOver,
+      `no job is made of ${inWords(passedOver.map(shownFile))}: a job is a file of readings (csv, tsv, txt) in the folder itself`,
+      'export readings as CSV; give a folder within as a batch of its own',
+    ),
+    ...told(
+      unused,
+      `no job uses ${inWords(unused.map(shownFile))}: what belongs to a job is found by the name of its readings`,
+      'beside coupe.csv it is coupe.job.json, coupe.defects.csv, coupe.spots.csv, coupe.gauge.json',
+    ),
+  ];
 }
 
 const emptyFolder = (name: string): Diagnostic =>

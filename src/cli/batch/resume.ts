@@ -11,6 +11,7 @@ import type { MachineRecord } from '../../report/model.ts';
 import { statOrNothing } from '../files/file-status.ts';
 import { fileBehind } from '../files/output-files.ts';
 import type { TypedOptions } from '../options.ts';
+import { aboutJob, type JobLine } from './about-job.ts';
 import type { JobTask } from './job-task.ts';
 import { partName } from './line-file.ts';
 import type { JobDone } from './run-job.ts';
@@ -24,7 +25,7 @@ export type Standing = {
   readonly anewFrom: string | undefined;
   /** Bytes of the file that hold their records. */
   readonly bytes: number;
-  readonly lines: () => AsyncIterable<string>;
+  readonly lines: () => AsyncIterable<JobLine>;
   /** The jobs that are still to be done. */
   readonly rest: AsyncIterable<JobTask>;
   /** What a run that came to its end has of one of them, if that still stands. */
@@ -65,7 +66,9 @@ export async function standing(
     bytes,
     lines: async function* () {
       if (bytes === 0) return;
-      for await (const { line } of recordsIn(path, bytes)) yield line;
+      for await (const { record, line } of recordsIn(path, bytes)) {
+        yield { ...aboutJob(record), line };
+      }
     },
     rest: following(undone, left),
     stood:
@@ -101,7 +104,11 @@ async function finishedJobs(
       return undefined;
     }
     const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;
-    return { job: task.id, seq: task.seq, status, exit, line, ...whyRecalled(record) };
+    return {
+      ...aboutJob(record),
+      ...{ seq: task.seq, status, exit, line },
+      ...whyRecalled(record),
+    };
   };
 }
 

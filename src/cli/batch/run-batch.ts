@@ -140,7 +140,7 @@ async function doWhole(
     let complete = true;
     for (const job of jobs) {
       tally.add(job);
-      complete &&= await output.add(job.line);
+      complete &&= await output.add(job);
       complete &&= !(options.failFast === true && job.status !== 'done');
       if (!complete) break;
     }
@@ -179,7 +179,7 @@ async function doJobs(run: Run): Promise<StreamedRun> {
     const output = await openOutput(command.name, options, {
       ...{ columns, keep: before.bytes, jobs: list.count },
     });
-    for await (const line of before.lines()) await output.recall(line);
+    for await (const job of before.lines()) await output.recall(job);
     const complete = await workThrough(run, before.rest, {
       output,
       tally,

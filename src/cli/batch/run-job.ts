@@ -8,6 +8,7 @@ import { type Answer, answerIsNo, type Command, type World } from '../command.ts
 import { exitCodeOf, exitCodes } from '../exit-code.ts';
 import { loadFile } from '../files/files.ts';
 import { version } from '../version.ts';
+import { aboutJob, type JobLine } from './about-job.ts';
 import { filesOfTask, type JobTask, placedInList } from './job-task.ts';
 import { createJobWorlds, type JobWorlds, type LoadedSums } from './job-world.ts';
 import { readingsSum } from './readings-sum.ts';
@@ -15,11 +16,7 @@ import { toPiece } from './vehicle-part.ts';
 import { type WhyNotDone, whyNotDone } from './why-not-done.ts';
 
 /** What a job came to, ready to be written. */
-export type JobDone = Pick<FinishedJob, 'job' | 'seq' | 'status' | 'exit'> &
-  WhyNotDone & {
-    /** The record as a line. */
-    readonly line: string;
-  };
+export type JobDone = Pick<FinishedJob, 'job' | 'seq' | 'status' | 'exit'> & WhyNotDone & JobLine;
 
 export type JobRunner = (task: JobTask) => Promise<JobDone>;
 
@@ -47,11 +44,15 @@ export function createJobRunner(command: Command, { found, ...around }: JobSetup
   };
 }
 
-export const finished = (job: FinishedJob): JobDone => ({
-  ...{ job: job.job, seq: job.seq, status: job.status, exit: job.exit },
-  line: renderNdjson([batchRecord(job, version)]),
-  ...whyNotDone(job.diagnostics),
-});
+export function finished(job: FinishedJob): JobDone {
+  const record = batchRecord(job, version);
+  return {
+    ...aboutJob(record),
+    ...{ seq: job.seq, status: job.status, exit: job.exit },
+    line: renderNdjson([record]),
+    ...whyNotDone(job.diagnostics),
+  };
+}
 
 /** The same question is asked again where this is the same, and so are the files. */
 export const settingsSumOf = (

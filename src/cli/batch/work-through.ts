@@ -53,7 +53,7 @@ export async function workThrough(
           'done' in answer ? answer.done : broken(answer.broke, task, { command, setup });
         tally.add(done);
         tell();
-        complete &&= await output.add(done.line);
+        complete &&= await output.add(done);
         complete &&= !(options.failFast === true && done.status !== 'done');
         return complete;
       },

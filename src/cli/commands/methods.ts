@@ -46,7 +46,7 @@ export const methodsCommand: Command = {
     const diagnostics = [...plain.diagnostics, ...found];
     if (settings === undefined || hasErrors(diagnostics)) return failed(diagnostics);
     if (action === 'materials') {
-      const used = supplies(settings.work, settings.correction);
+      const used = supplies(settings.models.work, settings.correction);
       return {
         pages: () => [suppliesBlocks(used)],
         records: () => [suppliesRecord(used, { version, diagnostics })],

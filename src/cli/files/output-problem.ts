@@ -1,8 +1,9 @@
 /** Why an output may not be written where it was asked for, or nothing. */
 import { fstatSync, type Stats } from 'node:fs';
+import { dirname } from 'node:path';
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { STANDARD_INPUT } from '../../base/file-name.ts';
-import { linkOrNothing, statOrNothing } from './file-status.ts';
+import { isNotThere, linkOrNothing, statOrNothing } from './file-status.ts';
 
 export function outputProblem(
   out: string,
@@ -13,7 +14,7 @@ export function outputProblem(
   const target = statOrNothing(out);
   if (target === undefined) {
     return linkOrNothing(out) === undefined
-      ? undefined
+      ? folderProblem(out)
       : error('output-unwritable', `"${out}" is a link that leads to no file`, {
           at,
           hint: 'name the file itself, or remove the link',
@@ -23,9 +24,40 @@ export function outputProblem(
     const hint = 'an input is never changed: name another file';
     return error('output-is-input', `"${out}" is one of the inputs`, { at, hint });
   }
-  if (target.isDirectory()) return error('output-unwritable', `"${out}" is a folder`, { at });
+  if (target.isDirectory()) {
+    const hint = 'name a file in it';
+    return error('output-unwritable', `"${out}" is a folder`, { at, hint });
+  }
   return target.isFile() && !force
     ? error('output-exists', `"${out}" exists`, { at, hint: '--force replaces it' })
+    : undefined;
+}
+
+/** A new file goes into a folder that is there: nothing is worked out that could then not be written. */
+function folderProblem(out: string): Diagnostic | undefined {
+  const at = { file: out };
+  if (/[/\\]$/.test(out)) {
+    return error('output-unwritable', `"${out}" names a folder, and there is none`, {
+      at,
+      hint: 'name a file in a folder that is there',
+    });
+  }
+  const folder = dirname(out);
+  if (isNotThere(folder)) {
+    return error(
+      'output-unwritable',
+      `"${out}" cannot be written: there is no folder "${folder}"`,
+      {
+        at,
+        hint: 'make the folder first, or name another',
+      },
+    );
+  }
+  return statOrNothing(folder)?.isDirectory() === false
+    ? error('output-unwritable', `"${out}" cannot be written: "${folder}" is no folder`, {
+        at,
+        hint: 'name a file in a folder that is there',
+      })
     : undefined;
 }
 

@@ -28,8 +28,10 @@ function seekProject({ workingDirectory }: Surroundings): readonly SoughtFile[] 
   if (workingDirectory === undefined) return [];
   for (let folder = workingDirectory; ; folder = dirname(folder)) {
     const path = join(folder, PROJECT_FILE);
-    const shown = relative(workingDirectory, path).split(sep).join('/');
-    if (isFile(path)) return [{ kind: 'project', path, shown, found: true }];
+    if (isFile(path)) {
+      const shown = relative(workingDirectory, path).split(sep).join('/');
+      return [{ kind: 'project', path, shown, found: true }];
+    }
     if (folder === dirname(folder)) break;
   }
   const path = join(workingDirectory, PROJECT_FILE);

@@ -1,8 +1,12 @@
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import type { TypedOptions } from '../options.ts';
+import type { Surroundings } from '../surroundings.ts';
 
 /** Files are of a day: one still to come puts a visit, or what a shop learnt, out of order for good. */
-export const doubtDate = ({ date }: TypedOptions, today: string): readonly Diagnostic[] =>
+export const doubtDate = (
+  { date }: TypedOptions,
+  { today }: Pick<Surroundings, 'today'>,
+): readonly Diagnostic[] =>
   date === undefined || date <= today
     ? []
     : [

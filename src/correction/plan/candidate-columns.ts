@@ -10,7 +10,7 @@ import {
   type SummedRemoval,
   together,
 } from '../removal/removal-knowledge.ts';
-import type { Step } from '../removal/step.ts';
+import { mostCare, type Step } from '../removal/step.ts';
 
 /** A sequence that technique allows, with all that the choice looks at. */
 export type Candidate = {
@@ -18,6 +18,7 @@ export type Candidate = {
   readonly removal: ForetoldRemoval;
   /** Expected removal, µm. */
   readonly mean: number;
+  /** Its strongest step, by the order of care. */
   readonly strongest: number;
   /** Machine minutes per square metre. */
   readonly pace: number;
@@ -57,9 +58,8 @@ export function emptyColumns(stepLogSd: number) {
   const ends: LastStep[] = [];
   const removalAt = (place: number): ForetoldRemoval =>
     foretold(together(at(beginnings, place).removal, at(ends, place).removal), stepLogSd);
-  /** Each step is milder than the one before: the first is the strongest. */
   const strongestAt = (place: number): number =>
-    (at(beginnings, place).steps[0] ?? at(ends, place).step).combination.rung;
+    Math.max(mostCare(at(beginnings, place).steps), at(ends, place).step.combination.care);
   const candidateAt = (place: number): Candidate => {
     const beginning = at(beginnings, place);
     const end = at(ends, place);

@@ -2,12 +2,19 @@
 import { at } from '../../base/at.ts';
 import { type Remark, remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { says, um } from '../../base/sentence.ts';
+import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { Defect } from '../defects.ts';
-import { keepsFilm, keepsTechnique, type Spot } from './local-spot.ts';
+import { keepsFilm, keepsTechnique, type Spot, type SpotPlace } from './local-spot.ts';
 import type { PanelPlan } from './plan.ts';
+import { throughClear } from './plan-remarks.ts';
 
 const named = ({ kind, grade }: Defect): string => `${kind.name} of grade ${grade}`;
+
+/** Nothing of a place where nothing may go: its panel says why. */
+function tooLittle(kept: readonly Spot[], percent: (share: number) => string): string {
+  const most = Math.max(...kept.map(({ correction }) => correction));
+  return most === 0 ? '' : `, as what may go there clears ${percent(most)} of such marks at most`;
+}
 
 export const clearCoatFailed = (defect: Defect): Remark =>
   remark('local-left', `${named(defect)}: left, the clear coat has failed`);
@@ -18,19 +25,32 @@ export const overCut = (defect: Defect): Remark =>
     `${named(defect)}: left, as more came off this panel on record than might, and nothing more may go`,
   );
 
-export function whatComesOfIt(defect: Defect, taken: Spot, none: Spot): Remark {
+export function whatComesOfIt(
+  defect: Defect,
+  {
+    taken,
+    none,
+    kept,
+  }: { readonly taken: Spot; readonly none: Spot; readonly kept: readonly Spot[] },
+  parts: readonly Pick<PanelPlan, 'survey'>[],
+): Remark {
   const percent = (share: number): string => `${shown(100 * share, 0)} %`;
   const alone = percent(none.correction);
   if (taken.steps.length > 0) {
     const text = `${named(defect)}: a spot clears ${percent(taken.correction)} of such marks, the panel’s own steps ${alone}`;
     return remark('local-spot', text);
   }
+  const deep = parts.map(({ survey }) => throughClear(defect, survey));
+  const [why] = deep;
+  if (why !== undefined && deep.every((one) => one !== null)) {
+    return remark('local-left', says`${named(defect)}: left, ${why ?? ''}`);
+  }
   return none.removal.median > 0
     ? remark(
         'local-left',
         `${named(defect)}: no spot, the panel’s own steps clear ${alone} of such marks`,
       )
-    : remark('local-left', `${named(defect)}: left`);
+    : remark('local-left', `${named(defect)}: left${tooLittle(kept, percent)}`);
 }
 
 /**
@@ -73,19 +93,47 @@ export const mildestOfItsKind = ({ steps }: Spot, mostSets: number): readonly Re
         ),
       ];
 
+/** Nothing keeps a spot from clearing more but the aim: said where that is much. */
+export function heldToAim(
+  taken: Spot,
+  kept: readonly Spot[],
+  { aim, leastCorrection }: { readonly aim: number; readonly leastCorrection: number },
+): readonly Remark[] {
+  const most = Math.max(...kept.map(({ correction }) => correction));
+  if (most - taken.correction < leastCorrection) return [];
+  return [
+    remark(
+      'local-aim',
+      `held to the aim of ${shown(100 * aim, 0)} %: a spot could clear up to ${shown(100 * most, 0)} % of such marks`,
+      100 * most,
+    ),
+  ];
+}
+
+/** The place on which a spot may lie that has the least left over. */
+export const tightestOf = ({ places }: Spot): SpotPlace =>
+  places.reduce((one, other) => (leftAt(other) < leftAt(one) ? other : one));
+
+const leftAt = ({ removal, allowance }: SpotPlace): number => allowance.budget - removal.median;
+
 /** What keeps a spot from clearing more: the film of its place, else the haze it would leave. */
 export function heldBack(taken: Spot, spots: readonly Spot[]): readonly Remark[] {
   const better = spots.filter(({ correction }) => correction > taken.correction);
   if (better.some((spot) => keepsTechnique(spot) && !keepsFilm(spot))) {
-    const least = taken.places
-      .map(({ allowance }) => allowance)
-      .reduce((one, other) => (other.budget < one.budget ? other : one));
-    const much = least.budget === 0 ? 'nothing' : 'no more';
-    return [
-      remark('local-limit', says`${much} may go there: ${saying(least.boundBy)}`, least.budget),
-    ];
+    const place = tightestOf(taken);
+    const { budget, boundBy } = place.allowance;
+    return [remark('local-limit', says`${moreAt(place)}: ${saying(boundBy)}`, budget)];
   }
   return better.some((spot) => !keepsTechnique(spot))
     ? [remark('local-haze', 'stronger sets would leave haze that nothing else clears there')]
     : [];
+}
+
+/** A step comes in whole sets: what is left may be less than the next one takes. */
+function moreAt(place: SpotPlace): Sentence {
+  const left = leftAt(place);
+  if (place.allowance.budget === 0) return says`nothing may go there`;
+  return left < LEAST_TOLD
+    ? says`no more may go there`
+    : says`${um(left, 2)} more may go there, and whatever clears more takes more than that`;
 }

@@ -3,7 +3,7 @@ import type { Allowance } from '../../film/limits/allowance.ts';
 import { topcoatRisk } from '../../film/limits/topcoat-risk.ts';
 import { expectedCorrection } from '../defects.ts';
 import { type ForetoldRemoval, foretell, meanRemoval } from '../removal/removal-knowledge.ts';
-import { type Step, strongestRung } from '../removal/step.ts';
+import { mostCare, type Step } from '../removal/step.ts';
 import { paceOf, techniqueOn } from './candidate-search.ts';
 import type { RatedCandidate } from './choose-steps.ts';
 import { hazeCleared, lastStepNotRotary, refusal } from './constraints.ts';
@@ -38,7 +38,7 @@ export function spotWith(
     removal: most.removal,
     mean: meanRemoval(most.removal),
     heldTo: most.removal.logSd,
-    strongest: strongestRung(extra),
+    strongest: mostCare(extra),
     pace: extra.reduce((sum, step) => sum + paceOf(step, request.model), 0),
     correction: Math.min(...places.map(({ correction }) => correction)),
     places,

@@ -19,19 +19,14 @@ import { hasFailed } from './decide-part.ts';
 import {
   clearCoatFailed,
   heldBack,
+  heldToAim,
   lessThanOnPanel,
   mildestOfItsKind,
   overCut,
+  tightestOf,
   whatComesOfIt,
 } from './local-remarks.ts';
-import {
-  keepsFilm,
-  keepsTechnique,
-  type Spot,
-  type SpotPlace,
-  spotRisk,
-  spotWith,
-} from './local-spot.ts';
+import { keepsFilm, keepsTechnique, type Spot, spotRisk, spotWith } from './local-spot.ts';
 import { forecast, NO_REMOVAL, plannedStep } from './panel-plan.ts';
 import type { LocalWork, PanelPlan } from './plan.ts';
 import type { PlanRequest } from './plan-request.ts';
@@ -86,6 +81,7 @@ function spotFor(
   const taken = spot.correction - none.correction >= leastCorrection ? spot : none;
   const paint = paintOf(parts[0].survey);
   const extra = foretell(taken.steps, paint, model.removal.stepLogSd);
+  const place = tightestOf(taken);
   const isEnough = taken.correction >= aim - choice.equalShortfall;
   return {
     defect,
@@ -93,21 +89,14 @@ function spotFor(
     removal: taken.steps.length === 0 ? NO_REMOVAL : forecast(extra),
     cleared: taken.correction,
     risk: spotRisk(taken),
-    place: tightest(taken),
+    place: { removal: place.removal.median, budget: place.allowance.budget },
     reasons: [
-      whatComesOfIt(defect, taken, none),
+      whatComesOfIt(defect, { taken, none, kept }, parts),
       ...lessThanOnPanel(taken, none, parts),
       ...mildestOfItsKind(taken, model.correction.mostSets.cut),
-      ...(isEnough ? [] : heldBack(taken, spots)),
+      ...(isEnough ? heldToAim(taken, kept, { aim, leastCorrection }) : heldBack(taken, spots)),
     ],
   };
-}
-
-/** Of the places on which it may lie the one with least left over. */
-function tightest({ places }: Spot): LocalWork['place'] {
-  const left = ({ removal, allowance }: SpotPlace): number => allowance.budget - removal.median;
-  const place = places.reduce((one, other) => (left(other) < left(one) ? other : one));
-  return { removal: place.removal.median, budget: place.allowance.budget };
 }
 
 /** One combination of the smallest pad that lies flat, or by hand, in so many sets. */

@@ -93,7 +93,7 @@ export function workedPlan(
     ...choiceReasons(verdict, figures.survey, strongestTriedOn(part, request)),
     ...asElsewhere(taken, choice.best),
     ...otherThanSurveyed(part, figures.survey),
-    ...defectRemarks(request.defectsOf(part.panel.id)),
+    ...defectRemarks(request.defectsOf(part.panel.id), part),
   ];
   return partPlan(figures, { verdict, expected: taken.correction, reasons }, request);
 }
@@ -110,7 +110,7 @@ export const untouchedPlan = (
   figures: Figures,
   request: PlanRequest,
 ): PanelPlan => {
-  const reasons = [reason, ...defectRemarks(request.defectsOf(part.panel.id))];
+  const reasons = [reason, ...defectRemarks(request.defectsOf(part.panel.id), part)];
   const shown = verdict === 'refinish' ? { ...figures, survey: failed(figures.survey) } : figures;
   return partPlan(shown, { verdict, expected: 0, reasons }, request);
 };

@@ -2,7 +2,7 @@
 import { counted } from '../../base/counted.ts';
 import { type Remark, remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { says, um } from '../../base/sentence.ts';
+import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import { overrunNotes } from '../../film/overrun-note.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
@@ -101,17 +101,39 @@ export const otherThanSurveyed = (
         ),
       ];
 
-export function defectRemarks(defects: readonly Defect[]): readonly Remark[] {
+export function defectRemarks(defects: readonly Defect[], survey: DefectGround): readonly Remark[] {
   return defects
     .filter(({ grade }) => grade > 0)
-    .flatMap(({ kind, grade }) => {
+    .flatMap((defect) => {
+      const { kind, grade } = defect;
       if (kind.scope === 'local') {
         return [remark('local-defect', `${kind.name} of grade ${grade}: local work or left`)];
       }
-      return kind.scope === 'not-polishing'
-        ? [remark('not-polishing', `${kind.name} is not a polishing matter`)]
-        : [];
+      if (kind.scope === 'not-polishing') {
+        return [remark('not-polishing', `${kind.name} is not a polishing matter`)];
+      }
+      const deep = throughClear(defect, survey);
+      return deep === null
+        ? []
+        : [remark('deeper-than-clear', says`${kind.name}: ${deep}`, defect.depth ?? 0)];
     });
+}
+
+/** What of a survey a depth is held against. */
+export type DefectGround = Pick<PanelSurvey, 'statistics' | 'topcoat'>;
+
+/** Of a measured depth that no polishing reaches the bottom of; null of any other. */
+export function throughClear(
+  { depth }: Pick<Defect, 'depth'>,
+  { statistics, topcoat }: DefectGround,
+): Sentence | null {
+  if (depth === null) return null;
+  if (statistics !== null && depth >= statistics.mean) {
+    return says`${um(depth, 0)} deep is more than all the paint there (${um(statistics.mean, 0)}): is the depth right? No polishing mends it, new paint does`;
+  }
+  return topcoat !== null && depth >= topcoat.clear.mean
+    ? says`${um(depth, 0)} deep is through the ${topcoat.finish === 'single-stage' ? 'topcoat' : 'clear'} (${um(Math.max(0, topcoat.clear.mean), 0)} reckoned at its thinnest): no polishing mends it, new paint does`
+    : null;
 }
 
 /** The figures that cautions name. */

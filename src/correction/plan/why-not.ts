@@ -211,7 +211,12 @@ function reasonAmongEquals(
   { limits, elsewhere }: Grounds,
 ): Remark {
   if (one.strongest > chosen.strongest) {
-    return remark('stronger-step', 'clears as much, with a harsher strongest step');
+    return remark(
+      'stronger-step',
+      strongestRung(one.steps) > strongestRung(chosen.steps)
+        ? 'clears as much, with a harsher strongest step'
+        : 'clears as much by a rotary, which is milder by less than its rate is known to, and brings heat',
+    );
   }
   if (removalBinOf(one, limits) > removalBinOf(chosen, limits)) {
     const more = one.mean - chosen.mean;

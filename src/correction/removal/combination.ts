@@ -14,18 +14,23 @@ export type Combination = {
   readonly haze: number;
   /** Place on the ladder, 0 the mildest. */
   readonly rung: number;
+  /** The same where a rotary counts for as strong as one SD of its own rate makes it: what a choice goes by. */
+  readonly care: number;
 };
 
 /**
  * All combinations of the shop's own things, mildest first by removal per set, then by name. A rate
  * that the shop measured itself stands above the one from Preston's law, what its earlier vehicles taught
  * of the combination comes on top; `factorOf` is what is known of this car's paint besides.
+ *
+ * A rotary brings heat, and cuts at edges, as no dual action does: whether it is milder by less than its own rate is
+ * known to nobody knows, and then it is no milder.
  */
 export function ladder(
   model: CorrectionModel,
   factorOf: (combination: string) => number = () => 1,
 ): readonly Combination[] {
-  return model.machines
+  const rungs = model.machines
     .flatMap((machine) =>
       model.pads.flatMap((pad) =>
         model.products.map((product) => {
@@ -46,6 +51,15 @@ export function ladder(
     )
     .sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1))
     .map((combination, rung) => ({ ...combination, rung }));
+  const byCare = rungs
+    .map(({ id, machine, perSet, rung }) => ({
+      rung,
+      asStrongAs:
+        machine.motion.kind === 'rotary' ? perSet * Math.exp(ownLogSd(id, model)) : perSet,
+    }))
+    .sort((a, b) => a.asStrongAs - b.asStrongAs || a.rung - b.rung);
+  const places = new Map(byCare.map(({ rung }, care) => [rung, care]));
+  return rungs.map((one) => ({ ...one, care: places.get(one.rung) ?? one.rung }));
 }
 
 /** What pad and product are both for. */
@@ -54,6 +68,10 @@ export const stagesOf = ({
   product,
 }: Pick<Combination, 'pad' | 'product'>): readonly Stage[] =>
   pad.stages.filter((stage) => product.stages.includes(stage));
+
+/** ln-SD of a combination's own rate. */
+const ownLogSd = (id: string, { learned, rates, removal }: CorrectionModel): number =>
+  learned?.combinations.get(id)?.own.sd ?? rates.get(id)?.logSd ?? removal.combinationLogSd;
 
 const learnedFactor = (id: string, { learned }: CorrectionModel): number =>
   Math.exp(learned?.combinations.get(id)?.own.mean ?? 0);

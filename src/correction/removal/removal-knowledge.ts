@@ -1,6 +1,7 @@
 /** What is known of how a paint gives way, before test spots and after them, and what steps take then. */
 import { type Micrometres, micrometres, plus, scale } from '../../base/units.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
+import { contradictsPrior, noSurer } from '../spot/prior-conflict.ts';
 import { learnRemoval, type RemovalPosterior } from '../spot/removal-posterior.ts';
 import type { RemovalPriors, TrialObservation } from '../spot/trial-observation.ts';
 import type { CorrectionModel } from './catalogue.ts';
@@ -80,10 +81,15 @@ const learnPaint = (
   trials: readonly TrialObservation[],
   hardness: Hardness,
   model: CorrectionModel,
-): PaintKnowledge => ({
-  removal: learnRemoval(trials, removalPriors(hardness, model)),
-  provisional: trials.every(({ removed }) => removed === null),
-});
+): PaintKnowledge => {
+  const priors = removalPriors(hardness, model);
+  const learnt = learnRemoval(trials, priors);
+  const isInConflict = trials.some((trial) => contradictsPrior(trial, priors));
+  return {
+    removal: isInConflict ? noSurer(learnt, learnRemoval([], priors)) : learnt,
+    provisional: trials.every(({ removed }) => removed === null),
+  };
+};
 
 /** Paints that nobody tried are known alike: one for each hardness, kept as long as the model it follows from. */
 const untriedPaints = new WeakMap<CorrectionModel, Map<Hardness, PaintKnowledge>>();
@@ -102,11 +108,12 @@ export const ladderOn = (
   model: CorrectionModel,
 ): readonly Combination[] => ladder(model, (id) => Math.exp(removal.of(id).mean));
 
-/** Those of them that may be worked on it. */
+/** Those of them that may be worked on it: none where nothing was proved on it that the shop has. */
 export function workableOn(paint: PaintKnowledge, model: CorrectionModel): readonly Combination[] {
   const rungs = ladderOn(paint, model);
   const most = strongestTried(paint, rungs);
-  return most === undefined ? rungs : rungs.filter(({ rung }) => rung <= most.rung);
+  if (paint.triedHere === undefined) return rungs;
+  return most === undefined ? [] : rungs.filter(({ rung }) => rung <= most.rung);
 }
 
 /** The strongest that was tried, where nothing stronger may be worked. */

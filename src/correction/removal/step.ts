@@ -16,6 +16,10 @@ export const setsOf = (steps: readonly Step[]): number =>
 export const strongestRung = (steps: readonly Step[]): number =>
   steps.reduce((rung, { combination }) => Math.max(rung, combination.rung), -1);
 
+/** The same by the order of care. */
+export const mostCare = (steps: readonly Step[]): number =>
+  steps.reduce((most, { combination }) => Math.max(most, combination.care), -1);
+
 /** Haze left when all is done: each step clears a grade per `cleared` it removes and leaves its own. */
 export const hazeAfter = (steps: readonly Step[], cleared: Micrometres): number =>
   steps.reduce((haze, step) => hazeAfterEffect(haze, hazeEffect(step, cleared)), 0);

@@ -6,7 +6,7 @@ import { normalQuantile } from '../../base/stats/normal.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Offer } from './more-evidence.ts';
 import { isThroughClear, type NextCase, type NextStep } from './spot-next.ts';
-import { onlyGained, type RemovedFilm, type SpotTrial } from './spot-trial.ts';
+import { hasRisen, onlyGained, type RemovedFilm, type SpotTrial } from './spot-trial.ts';
 
 export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFilm | null };
 
@@ -86,7 +86,7 @@ function filmAdvice({ trial, removed }: ReadTrial): readonly Remark[] {
     return [
       remark(
         'spot-film-gained',
-        `${trial.spot}: what was read rose, so it says nothing of the rate and frees no panel: check the gauge, wipe off polish and wax, let it cool, read again`,
+        `${trial.spot}: what was read rose, so nothing is learnt from it of paint or rates, and it frees no panel: check the gauge, wipe off polish and wax, let it cool, read again`,
       ),
     ];
   }
@@ -99,11 +99,11 @@ function filmAdvice({ trial, removed }: ReadTrial): readonly Remark[] {
     ];
   }
   const { mean, resolvable, sure } = removed;
-  if (mean < -resolvable) {
+  if (hasRisen(trial, removed)) {
     return [
       remark(
         'spot-film-gained',
-        says`${trial.spot}: the film reads ${um(-mean)} more than before: check the gauge, wipe off polish and wax, let it cool, read again`,
+        says`${trial.spot}: the film reads ${um(-mean)} more than before, so nothing is learnt from it of paint or rates: check the gauge, wipe off polish and wax, let it cool, read again`,
         mean,
       ),
     ];

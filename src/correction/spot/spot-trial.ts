@@ -97,6 +97,12 @@ const HALF_SEEN = normalQuantile((1 + CONFIDENCE) / 2);
 /** And of this many with 95 % chance: 1.96 + 1.645. */
 const NEARLY_SEEN = HALF_SEEN + normalQuantile(CONFIDENCE);
 
+/** Whether its film surely rose: nobody knows then what was read, nor what the eye saw of it. */
+export const hasRisen = (
+  trial: Pick<SpotTrial, 'marks' | 'gained'>,
+  removed: RemovedFilm | null,
+): boolean => onlyGained(trial) || (removed !== null && removed.mean < -removed.resolvable);
+
 /** What the learning makes of a trial; nothing of a defect that has no depth. */
 export function observationOf(trial: SpotTrial, removed: RemovedFilm | null): TrialObservation {
   const depth = medianDepth(trial.defect);
@@ -109,10 +115,13 @@ export function observationOf(trial: SpotTrial, removed: RemovedFilm | null): Tr
   };
 }
 
-/** All trials of one paint as the learning takes them. */
+/** All trials of one paint as the learning takes them; one whose film rose teaches nothing. */
 export const observationsOf = (
   trials: readonly SpotTrial[],
   gauge: Gauge,
   { spot }: Pick<CorrectionModel, 'spot'>,
 ): readonly TrialObservation[] =>
-  trials.map((trial) => observationOf(trial, removedFilm(trial.marks, gauge, spot.scatterDof)));
+  trials.flatMap((trial) => {
+    const removed = removedFilm(trial.marks, gauge, spot.scatterDof);
+    return hasRisen(trial, removed) ? [] : [observationOf(trial, removed)];
+  });

@@ -4,8 +4,10 @@
  * A name alone is no place: a point is found again only where it was marked, both times. Everything that
  * was read and has no counterpart is named, so that nobody takes it for compared.
  */
+import { roundTo } from '../../base/rounding.ts';
+import { median } from '../../base/stats/summary.ts';
 import { resolution } from '../../base/uncertainty.ts';
-import type { Micrometres } from '../../base/units.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import type { PanelSurvey } from '../survey.ts';
 
@@ -84,4 +86,52 @@ export function gaugeVariance(
   return pairs.length === 0
     ? 2 * perReading
     : (perReading * shares.reduce((sum, share) => sum + share, 0)) / pairs.length;
+}
+
+/** A point whose change stands out from its panel's: what its panel lost beside it, and which reading is the odd one. */
+export type PointApart = PointPair & {
+  /** What came off at the panel's other points, in the middle. */
+  readonly others: Micrometres;
+  /** More came off than at the others, or less. */
+  readonly lost: 'more' | 'less';
+  /** The reading that lies farther from those of its own time. */
+  readonly odd: 'before' | 'after';
+  /** The odd reading with two neighbouring digits exchanged, where that agrees with the others; else null. */
+  readonly swapped: Micrometres | null;
+};
+
+/** `reach` is how far changes of a panel may honestly lie from their middle. */
+export function pointApart(
+  pair: PointPair,
+  others: readonly PointPair[],
+  reach: number,
+): PointApart {
+  const middle = median(differencesOf(others));
+  const off = (of: (one: PointPair) => number): number =>
+    Math.abs(of(pair) - median(others.map(of)));
+  const odd = off(({ before }) => before) > off(({ after }) => after) ? 'before' : 'after';
+  const meant = odd === 'before' ? pair.after + middle : pair.before - middle;
+  const near = pair.repeats[odd] > 1 ? [] : digitSwaps(pair[odd]);
+  const swapped = near.find((one) => Math.abs(one - meant) <= reach);
+  return {
+    ...pair,
+    others: micrometres(middle),
+    lost: pair.before - pair.after > middle ? 'more' : 'less',
+    odd,
+    swapped: swapped === undefined ? null : micrometres(swapped),
+  };
+}
+
+const SHOWN_DIGITS = 2;
+
+/** 171.9 → 711.9, 117.9, 179.1 */
+function digitSwaps(value: number): readonly number[] {
+  const text = `${roundTo(value, SHOWN_DIGITS)}`;
+  const digits = text.replace('.', '');
+  const point = text.includes('.') ? text.length - text.indexOf('.') - 1 : 0;
+  return [...digits].slice(1).flatMap((_, i) => {
+    const [one = '', other = ''] = digits.slice(i, i + 2);
+    const exchanged = Number(`${digits.slice(0, i)}${other}${one}${digits.slice(i + 2)}`);
+    return one === other ? [] : [exchanged / 10 ** point];
+  });
 }

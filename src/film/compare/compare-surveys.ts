@@ -1,5 +1,6 @@
 /** Two surveys of one vehicle → what came off each panel, and what of them could not be compared. */
-import { micrometres } from '../../base/units.ts';
+import { median } from '../../base/stats/summary.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { AskedSlip } from '../condition/keying-slips.ts';
 import type { FilmModel } from '../film-model.ts';
 import { displayStep } from '../panel-points.ts';
@@ -25,10 +26,14 @@ import {
   differencesOf,
   gaugeVariance,
   type MarkedTimes,
+  type PointApart,
   type PointPair,
   pairPoints,
+  pointApart,
   type UnpairedPoints,
 } from './compare-points.ts';
+import { paintAmong } from './paint-gain.ts';
+import { type StandingOut, spreadWithout, standingOut } from './standing-out.ts';
 import { type Swap, swappedPoints } from './swapped-points.ts';
 
 /** Pairs of marked points; means, where none was found again; or nothing to compare by. */
@@ -46,13 +51,38 @@ export type PanelComparison = {
   readonly change: FilmChange | null;
   /** More film than before, beyond chance, here or over the car: no paint that grew, but a gauge, wax, other places. */
   readonly gained: boolean;
+  /** How much of it is paint, by its amount; null where none is. */
+  readonly paint: Micrometres | null;
   /** Values of either time that look keyed wrongly: until they are read again, nothing is compared. */
   readonly slips: readonly AskedSlip[];
   /** Its points seem to be those of another panel, or to run the other way: nothing is compared until that is settled. */
   readonly swap: SwappedPanels | null;
+  /** Points whose change stands out from its others: to be read again; null without any. */
+  readonly apart: PanelApart | null;
   /** The two zones of a panel that carries two films, each by itself. */
   readonly zones: readonly PanelComparison[];
 };
+
+/** A panel with points that stand out is held to have lost the more of what it lost with them and without them. */
+export type PanelApart = {
+  readonly points: readonly PointApart[];
+  /** Whether they count in what is held. */
+  readonly counted: boolean;
+  /** The panel compared the other way. */
+  readonly otherwise: PanelComparison;
+};
+
+/** The car as it is compared with all points, and without those that stand out. */
+export const withAllPoints = (car: SurveyComparison): SurveyComparison => versionOf(car, true);
+export const withoutPointsApart = (car: SurveyComparison): SurveyComparison =>
+  versionOf(car, false);
+
+const versionOf = (car: SurveyComparison, counted: boolean): SurveyComparison => ({
+  ...car,
+  panels: car.panels.map((one) =>
+    one.apart === null || one.apart.counted === counted ? one : one.apart.otherwise,
+  ),
+});
 
 /** Two panels, or one whose points run the other way. */
 export type SwappedPanels = { readonly kind: Swap['kind']; readonly panels: readonly Panel[] };
@@ -105,7 +135,7 @@ export function compareSurveys(
   // only, as other places than before may all lie in thicker film.
   const marked = panels.every(({ by }) => by !== 'means');
   const byCar = marked && car !== null && hasGained(car, risk / Math.max(1, panels.length));
-  const gains = { risk, byCar };
+  const gains = { risk, byCar, leastOfPaint: rules.model.compare.leastOfPaint };
   return {
     panels: panels.map((one) => withGain(one, gains)),
     onlyBefore: before.panels
@@ -134,7 +164,7 @@ function swapsAmong(
   const gauge = gaugeVariance(all, model.measurement.repeatability, step);
   const panelOf = new Map(both.map(({ first }) => [first.panel.id, first.panel]));
   return new Map(
-    swappedPoints(paired, gauge).flatMap(({ kind, panels }) => {
+    swappedPoints(paired, gauge, model.compare.farBetter).flatMap(({ kind, panels }) => {
       const swap = { kind, panels: panels.flatMap((id) => panelOf.get(id) ?? []) };
       return panels.map((id) => [id, swap] as const);
     }),
@@ -144,31 +174,59 @@ function swapsAmong(
 const notCompared = (
   one: PanelComparison,
   why: Partial<Pick<PanelComparison, 'slips' | 'swap'>>,
-): PanelComparison => ({ ...one, by: 'nothing', pairs: [], change: null, zones: [], ...why });
+): PanelComparison => ({
+  ...{ ...one, by: 'nothing', pairs: [], change: null, apart: null, zones: [] },
+  ...why,
+});
 
 /** What the panels say together of how differences scatter, and the variance that a display makes at least. */
-type Scatter = { readonly prior: SpreadPrior; readonly least: number };
+type Scatter = {
+  readonly prior: SpreadPrior;
+  readonly least: number;
+  /** By the id of each panel with points that stand out: they say nothing of it. */
+  readonly apart: ReadonlyMap<string, StandingOut>;
+};
 
 /**
  * How differences scatter over a panel: the panels say it together where enough of them tell it, as they
- * do of the film itself; else the gauge's repeatability does, with a weight of its own.
+ * do of the film itself; else the gauge's repeatability does, with a weight of its own. Of points that stand
+ * out nothing is learned of the others.
  */
 function scatterOfDifferences(both: readonly Both[], rules: ComparisonRules): Scatter {
-  const pairs = both.map(({ first, second }) => pairPoints(first, second, rules.marked).pairs);
-  const step = displayStep(pairs.flat().flatMap((pair) => [pair.before, pair.after]));
-  const { spread, measurement } = rules.model;
-  const least = gaugeVariance(pairs.flat(), micrometres(0), step);
-  const own = pairs.map((ofPanel) => scatterOf(ofPanel, least));
+  const { spread, compare } = rules.model;
+  const panels = both.map(({ first, second }) => ({
+    id: first.panel.id,
+    pairs: pairPoints(first, second, rules.marked).pairs,
+  }));
+  const pairs = panels.flatMap((panel) => panel.pairs);
+  const step = displayStep(pairs.flatMap((pair) => [pair.before, pair.after]));
+  const least = gaugeVariance(pairs, micrometres(0), step);
+  const assumed = gaugeVariance(pairs, rules.model.measurement.repeatability, step);
+  const priorBy = (by: typeof spread) => (own: readonly OwnSpread[]) =>
+    tellTogether(own, rules)
+      ? spreadPrior(own, [], by)
+      : { variance: assumed, dof: rules.scatterDof, dofCeiling: Number.POSITIVE_INFINITY };
+  const told = panels.map((panel) => {
+    const values = differencesOf(panel.pairs);
+    const work = values.length === 0 ? 0 : compare.unevenWork * median(values);
+    return { id: panel.id, values, least: Math.max(least, work ** 2) };
+  });
+  const apart = standingOut(told, {
+    // Panels are taken for as alike as they are: all of what they say is needed to tell one point.
+    priorOf: priorBy({ ...spread, priorDofCap: Number.POSITIVE_INFINITY }),
+    falseAlarm: compare.pointFalseAlarm,
+  });
+  const own = told.map(({ id, values }) => spreadWithout({ values, least }, apart.get(id)));
+  return { prior: priorBy(spread)(own), least, apart };
+}
+
+function tellTogether(own: readonly OwnSpread[], { model }: ComparisonRules): boolean {
   const telling = own.filter(({ dof }) => dof > 0);
   const evidence = telling.reduce((sum, { dof }) => sum + dof, 0);
-  if (telling.length >= spread.leastPanels && evidence >= measurement.repeatabilityLeastDof) {
-    return { prior: spreadPrior(own, [], spread), least };
-  }
-  const variance = gaugeVariance(pairs.flat(), measurement.repeatability, step);
-  return {
-    prior: { variance, dof: rules.scatterDof, dofCeiling: Number.POSITIVE_INFINITY },
-    least,
-  };
+  return (
+    telling.length >= model.spread.leastPanels &&
+    evidence >= model.measurement.repeatabilityLeastDof
+  );
 }
 
 const scatterOf = (pairs: readonly PointPair[], least: number): OwnSpread =>
@@ -180,6 +238,35 @@ const slipsOf = (first: PanelSurvey, second: PanelSurvey): readonly AskedSlip[] 
 ];
 
 function comparePanel(
+  first: PanelSurvey,
+  second: PanelSurvey,
+  scatter: Scatter,
+  rules: ComparisonRules,
+): PanelComparison {
+  const all = compareWhole(first, second, scatter, rules);
+  const found = scatter.apart.get(first.panel.id);
+  if (all.change === null || found === undefined || found.apart.length === 0) return all;
+  const { pairs } = pairPoints(first, second, rules.marked);
+  const others = pairs.filter((_, place) => !found.apart.includes(place));
+  const points = pairs
+    .filter((pair) => !others.includes(pair))
+    .map((pair) => pointApart(pair, others, found.reach));
+  const names = new Set(points.map(({ point }) => point));
+  const isOther = (point: string): boolean => !names.has(point);
+  const rest = compareWhole(first, second, scatter, { ...rules, marked: among(rules, isOther) });
+  const counted = (rest.change?.removed.value ?? 0) < all.change.removed.value;
+  return counted
+    ? { ...all, apart: { points, counted, otherwise: rest } }
+    : { ...rest, apart: { points, counted, otherwise: all } };
+}
+
+/** Marks that are left out are as good as none. */
+const among = ({ marked }: ComparisonRules, isOther: (point: string) => boolean): MarkedTimes => ({
+  before: (panel, point) => isOther(point) && marked.before(panel, point),
+  after: (panel, point) => isOther(point) && marked.after(panel, point),
+});
+
+function compareWhole(
   first: PanelSurvey,
   second: PanelSurvey,
   scatter: Scatter,
@@ -220,8 +307,10 @@ function comparePart(
     unpaired,
     counts: { before: first.points.length, after: second.points.length },
     gained: false,
+    paint: null,
     slips: [],
     swap: null,
+    apart: null,
     zones: [],
   };
   if (pairs.length > 0) return { ...common, by: 'pairs', change: changeAt(pairs, scatter, gauges) };
@@ -268,17 +357,23 @@ function compareZones(
 }
 
 /** Where the panels read more film together, each that reads more does, though too little to tell by itself. */
-type Gains = { readonly risk: number; readonly byCar: boolean };
+type Gains = {
+  readonly risk: number;
+  readonly byCar: boolean;
+  readonly leastOfPaint: Micrometres;
+};
 
 function withGain(one: PanelComparison, gains: Gains): PanelComparison {
   const { change } = one;
-  return {
-    ...one,
-    gained:
-      change !== null &&
-      (hasGained(change, gains.risk) || (gains.byCar && change.removed.value < 0)),
-    zones: one.zones.map((zone) => withGain(zone, gains)),
+  const gained =
+    change !== null && (hasGained(change, gains.risk) || (gains.byCar && change.removed.value < 0));
+  const zones = one.zones.map((zone) => withGain(zone, gains));
+  const paint = paintAmong([{ gained, change }, ...zones], gains.leastOfPaint);
+  const apart = one.apart && {
+    ...one.apart,
+    otherwise: withGain(one.apart.otherwise, gains),
   };
+  return { ...one, gained, paint, apart, zones };
 }
 
 /** Mean removal over the panels compared, weighted by area. */

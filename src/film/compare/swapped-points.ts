@@ -17,15 +17,17 @@ export type Swap =
   | { readonly kind: 'panels'; readonly panels: readonly [string, string] }
   | { readonly kind: 'mirrored'; readonly panels: readonly [string] };
 
-/** The log of the likelihoods' ratio from which a swap is asked about: 8000 to 1, for some fifty ways on a car. */
-const FAR_BETTER = 9;
 /** Fewer points have no pattern to know a panel by. */
 const LEAST_POINTS = 3;
 
-/** The likeliest first; a panel stands in one of them only. */
+/**
+ * The likeliest first; a panel stands in one of them only. From `farBetter` on, the log of the likelihoods' ratio, a
+ * swap is asked about.
+ */
 export function swappedPoints(
   panels: readonly PairedPoints[],
   gaugeVariance: number,
+  farBetter: number,
 ): readonly Swap[] {
   const told = panels.filter(({ pairs }) => pairs.length >= LEAST_POINTS);
   const ways = [
@@ -33,7 +35,7 @@ export function swappedPoints(
     ...told.map(mirrored),
   ];
   const judged = ways.map((way) => ({ ...way, gain: gainOf(way, told, gaugeVariance) }));
-  const picked = likeliest(judged.filter(({ gain }) => gain > FAR_BETTER));
+  const picked = likeliest(judged.filter(({ gain }) => gain > farBetter));
   // Whoever counted two panels from the other end counted others so: there a better fit is enough, and of two that are
   // turned one may fit the other by chance.
   return picked.filter(({ kind }) => kind === 'mirrored').length > 1

@@ -51,7 +51,10 @@ const MEDIAN_FACTOR = Math.sqrt(Math.PI / 2);
 /** Under three points the median is the mean. */
 const LEAST_FOR_MEDIAN = 3;
 
-/** As of the mean of the same points, all but the calibration √(π/2) times as much. */
+/** By the gauge and by whoever read it: the same at all points. */
+const SHARED: readonly string[] = ['calibration', 'operators'];
+
+/** As of the mean of the same points, all but what they share √(π/2) times as much. */
 export function medianUncertainty(
   median: Micrometres,
   count: number,
@@ -59,14 +62,14 @@ export function medianUncertainty(
 ): Uncertain<'µm'> {
   const factor = count < LEAST_FOR_MEDIAN ? 1 : MEDIAN_FACTOR;
   return uncertainAs(median, ofMean, (source, { contribution, dof }) => ({
-    contribution: source === 'calibration' ? contribution : factor * contribution,
+    contribution: SHARED.includes(source) ? contribution : factor * contribution,
     dof,
   }));
 }
 
 /**
  * Of the thinnest credible film x̄ − k·s̃: what the mean is uncertain by, and the spread, k·s̃/√(2ν). Its margin
- * for the gauge stands for the calibration already.
+ * for gauge and operators stands for what all points share.
  */
 export function boundUncertainty(
   { factor, thinnest }: ThinnestCredible,
@@ -74,7 +77,7 @@ export function boundUncertainty(
   ofMean: Uncertain<'µm'>,
 ): Uncertain<'µm'> {
   const bound = uncertainAs(thinnest, ofMean, (source, component) =>
-    source === 'calibration' ? null : component,
+    SHARED.includes(source) ? null : component,
   );
   const spread = uncertain(micrometres(0), {
     spread: { contribution: (factor * sd) / Math.sqrt(2 * dof), dof },

@@ -6,6 +6,7 @@ import type { GaugeScatter } from '../help/panel-uncertainty.ts';
 import type { PanelFilm } from '../panel-film.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import type { Spread } from '../spread.ts';
+import type { Panel } from '../template/template.ts';
 import type { ThinnestCredible } from '../thinnest-credible.ts';
 import {
   boundUncertainty,
@@ -51,10 +52,22 @@ type JudgedFilm = Pick<JudgedPanel, 'points' | 'film' | 'uncertainty'> & {
 export type JudgedAgainst = {
   /** Null where no other panel speaks of the car. */
   readonly baseline: Uncertain<'µm'> | null;
+  /** What the factory painted if the usual film of the car is repaint, and the chance of that; null where it is not asked. */
+  readonly ifPaintedOver: IfPaintedOver | null;
   readonly scatter: GaugeScatter;
   /** Of film over the other panels, as zones are told by it. */
   readonly zoneSpread: Spread;
 };
+
+export type IfPaintedOver = {
+  readonly film: Uncertain<'µm'>;
+  readonly chance: number;
+  /** The panel that shows it. */
+  readonly shownBy: { readonly panel: Panel };
+};
+
+/** What every panel of a car is judged against alike. */
+export type JudgedAlike = Pick<JudgedAgainst, 'scatter' | 'zoneSpread'>;
 
 export type ConditionTest = {
   readonly condition: Condition;
@@ -92,7 +105,7 @@ export const sideTests = (
 export const pointTests = (
   points: JudgedPoints,
   cut: ZoneCut | null,
-  against: Omit<JudgedAgainst, 'baseline'>,
+  against: JudgedAlike,
   model: FilmModel,
 ): readonly ConditionTest[] => [
   fillerTest(points, against, model),
@@ -103,7 +116,7 @@ export const pointTests = (
 export const filmTests = (
   { filler, refinished, cutBack }: SideTests,
   film: JudgedFilm,
-  against: Omit<JudgedAgainst, 'baseline'>,
+  against: JudgedAlike,
   model: FilmModel,
 ): readonly ConditionTest[] => [
   filler,
@@ -115,7 +128,7 @@ export const filmTests = (
 
 const fillerTest = (
   { points, otherPoints, gone }: JudgedPoints,
-  against: Omit<JudgedAgainst, 'baseline'>,
+  against: JudgedAlike,
   model: FilmModel,
 ): ConditionTest => ({
   condition: 'filler',
@@ -125,7 +138,7 @@ const fillerTest = (
 
 const mixedTest = (
   cut: ZoneCut | null,
-  against: Omit<JudgedAgainst, 'baseline'>,
+  against: JudgedAlike,
   model: FilmModel,
 ): readonly ConditionTest[] =>
   cut === null
@@ -147,28 +160,50 @@ const fillerLine = (
     line: exactly(conditions.filler),
   });
 
-/** Held to one line: that of the baseline, unless the one for any car lies lower. */
+/**
+ * Held to one line: that of the baseline, unless the one for any car lies lower. Besides to that of the factory's film
+ * if the usual film of the car is repaint, where it carries that.
+ */
 function repaintLines(
   { points, median, uncertainty }: BesideFiller,
   gone: Uncertain<'µm'>,
-  { baseline }: JudgedAgainst,
+  { baseline, ifPaintedOver }: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] {
   const ofAnyCar = exactly(conditions.refinished);
   const ofCar = baseline === null ? ofAnyCar : repaintLine(baseline, conditions);
   const isByCar = ofCar.value < ofAnyCar.value;
-  return [
-    compareWithLine({
-      compared: 'median',
-      condition: 'refinished',
-      side: 'over',
-      figure: add(medianUncertainty(median, points.length, uncertainty), gone),
-      putBack: gone.value,
-      line: isByCar ? ofCar : ofAnyCar,
-      baseline: isByCar && baseline !== null ? baseline.value : null,
-    }),
-  ];
+  const held = {
+    compared: 'median',
+    condition: 'refinished',
+    side: 'over',
+    figure: add(medianUncertainty(median, points.length, uncertainty), gone),
+    putBack: gone.value,
+  } as const;
+  const own = compareWithLine({
+    ...held,
+    line: isByCar ? ofCar : ofAnyCar,
+    baseline: isByCar && baseline !== null ? baseline.value : null,
+  });
+  if (ifPaintedOver === null || own.isBeyond || isUnderOthers(held.figure, baseline, conditions)) {
+    return [own];
+  }
+  const { film, chance, shownBy } = ifPaintedOver;
+  const then = compareWithLine({
+    ...held,
+    line: repaintLine(film, conditions),
+    baseline: film.value,
+  });
+  // Of all that carry the usual film as likely, or the less one read the more it might give.
+  return [own, { ...then, isBeyond: false, otherSide: chance, shownBy: shownBy.panel.name }];
 }
+
+/** Film that lies under the line of film cut back is not the usual film of the car. */
+const isUnderOthers = (
+  figure: Uncertain<'µm'>,
+  baseline: Uncertain<'µm'> | null,
+  { cutBack }: FilmModel['conditions'],
+): boolean => baseline !== null && figure.value < baseline.value - cutBack;
 
 /** Over the baseline by a fixed step or by a share of it, whichever is more. */
 function repaintLine(baseline: Uncertain<'µm'>, model: FilmModel['conditions']): Uncertain<'µm'> {
@@ -178,24 +213,28 @@ function repaintLine(baseline: Uncertain<'µm'>, model: FilmModel['conditions'])
     : add(baseline, exactly(reach));
 }
 
-const cutBackLines = (
+/** A panel that reads far less was not cut back where the usual film of the car is repaint and this shows the factory's. */
+function cutBackLines(
   { uncertainty, gone }: JudgedPanel,
-  { baseline }: JudgedAgainst,
+  { baseline, ifPaintedOver }: JudgedAgainst,
   { conditions }: FilmModel,
-): readonly LineComparison[] =>
-  baseline === null
-    ? []
-    : [
-        compareWithLine({
-          compared: 'mean',
-          condition: 'cut-back',
-          side: 'under',
-          figure: add(uncertainty, gone),
-          putBack: gone.value,
-          line: add(baseline, exactly(micrometres(-conditions.cutBack))),
-          baseline: baseline.value,
-        }),
-      ];
+): readonly LineComparison[] {
+  if (baseline === null) return [];
+  const own = compareWithLine({
+    compared: 'mean',
+    condition: 'cut-back',
+    side: 'under',
+    figure: add(uncertainty, gone),
+    putBack: gone.value,
+    line: add(baseline, exactly(micrometres(-conditions.cutBack))),
+    baseline: baseline.value,
+  });
+  if (ifPaintedOver === null || !own.isBeyond) return [own];
+  const { chance, shownBy } = ifPaintedOver;
+  // What is out of the question for the others is for this one.
+  if (chance <= Math.max(conditions.nearRisk, own.otherSide)) return [own];
+  return [{ ...own, otherSide: chance, shownBy: shownBy.panel.name }];
+}
 
 function thinLines(
   { points, film, uncertainty, thinnest, totalFloor }: JudgedFilm,

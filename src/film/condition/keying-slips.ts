@@ -8,14 +8,17 @@ import type { Reading } from '../reading.ts';
 import type { Condition } from './condition.ts';
 
 /** How near to ten or a tenth of its neighbours a value must be, as a factor either way. */
-const TOLERANCE = 1.25;
+export const SLIP_TOLERANCE = 1.25;
 /** Neighbours that make a value stand alone. */
 const LEAST_NEIGHBOURS = 2;
 
 export type KeyingSlip = {
   readonly point: string;
   readonly thickness: Micrometres;
-  readonly factor: 10 | 0.1;
+  /** Of its neighbours, or of the other panels. */
+  readonly factor: number;
+  /** How many points slipped alike, where all of its panel did. */
+  readonly ofPanel?: number;
 };
 
 /**
@@ -41,22 +44,35 @@ function allAreNear(points: readonly PanelPoint[]): boolean {
     if (thickness < least) least = thickness;
     if (thickness > most) most = thickness;
   }
-  return least > 0 && most <= (10 / TOLERANCE) * least;
+  return least > 0 && most <= (10 / SLIP_TOLERANCE) * least;
 }
 
-const isNear = (ratio: number): boolean => ratio > 1 / TOLERANCE && ratio < TOLERANCE;
+export const isNear = (ratio: number): boolean =>
+  ratio > 1 / SLIP_TOLERANCE && ratio < SLIP_TOLERANCE;
 
 /** Asked in words, before the value is taken for paint. */
-export const keyingQuestion = ({ point, thickness, factor }: KeyingSlip): Remark =>
+export const keyingQuestion = (slip: KeyingSlip): Remark =>
   remark(
     'keying-slip',
-    says`point ${point} reads ${um(thickness, null)}, ${factor === 10 ? 'ten times' : 'a tenth of'} its neighbours: keyed wrongly?`,
-    thickness,
+    slip.ofPanel === undefined
+      ? says`point ${slip.point} reads ${um(slip.thickness, null)}, ${timesOf(slip)} its neighbours: keyed wrongly?`
+      : says`all ${slip.ofPanel} points read about ${um(slip.thickness, null)}, ${timesOf(slip)} the other panels: ${isOfUnit(slip) ? 'in another unit' : 'keyed wrongly'}?`,
+    slip.thickness,
   );
+
+const isOfUnit = ({ factor }: Pick<KeyingSlip, 'factor'>): boolean =>
+  factor !== 10 && factor !== 0.1;
+
+/** `ten times`: of its neighbours, or of the other panels. */
+export function timesOf(slip: Pick<KeyingSlip, 'factor'>): string {
+  const isMore = slip.factor > 1;
+  if (isOfUnit(slip)) return isMore ? '25.4 times' : 'a 25.4th of';
+  return isMore ? 'ten times' : 'a tenth of';
+}
 
 /** What was meant, if it was a slip. */
 const meantBy = (thickness: Micrometres, { factor }: Pick<KeyingSlip, 'factor'>): Micrometres =>
-  micrometres(factor === 10 ? thickness / 10 : thickness * 10);
+  micrometres(factor > 1 ? thickness / factor : (thickness * Math.round(10 / factor)) / 10);
 
 /** The readings as they were meant, if each of these was a slip. */
 export const asMeant = (
@@ -64,7 +80,9 @@ export const asMeant = (
   slips: ReadonlyMap<string, readonly KeyingSlip[]>,
 ): readonly Reading[] =>
   readings.map((one) => {
-    const slip = slips.get(one.panel)?.find(({ point }) => point === one.point);
+    const slip = slips
+      .get(one.panel)
+      ?.find(({ point, ofPanel }) => ofPanel !== undefined || point === one.point);
     return slip === undefined || one.layer !== '' || one.place !== 'face'
       ? one
       : { ...one, thickness: meantBy(one.thickness, slip) };
@@ -78,8 +96,11 @@ export type AskedSlip = KeyingSlip & {
 
 /** What comes before anything else that is advised for the panel. */
 export const readAgain = (slip: AskedSlip): Remark =>
-  remark('read-again', says`read point ${slip.point} again before anything else: ${ifMeant(slip)}`);
+  remark(
+    'read-again',
+    says`read ${slip.ofPanel === undefined ? `point ${slip.point}` : 'all of it'} again before anything else: ${ifMeant(slip)}`,
+  );
 
 /** `if 119 µm was meant, it is original and 4.53 µm may go`. */
 export const ifMeant = (slip: AskedSlip): Sentence =>
-  says`if ${um(meantBy(slip.thickness, slip), null)} was meant, it is ${slip.condition} and ${slip.budget === 0 ? 'nothing' : um(slip.budget, 2)} may go`;
+  says`if ${um(meantBy(slip.thickness, slip), slip.ofPanel === undefined ? null : 0)} was meant, it is ${slip.condition} and ${slip.budget === 0 ? 'nothing' : um(slip.budget, 2)} may go`;

@@ -53,6 +53,8 @@ export type LineComparison = {
   readonly dof: number;
   /** Chance that the truth lies on the other side. */
   readonly otherSide: number;
+  /** The panel that shows the factory's film, of a line that holds only if the usual film of the car is repaint. */
+  readonly shownBy?: string;
 };
 
 type Held = Pick<LineComparison, 'compared' | 'condition' | 'side'> & {
@@ -90,6 +92,13 @@ export function compareWithLine({
     otherSide: chanceOfOtherSide(Math.abs(difference.value), standard, dof),
   };
 }
+
+/** Chance that the truth lies beyond the line. */
+export const chanceBeyond = ({
+  isBeyond,
+  otherSide,
+}: Pick<LineComparison, 'isBeyond' | 'otherSide'>): number =>
+  isBeyond ? 1 - otherSide : otherSide;
 
 /** The chance that there would be if the same difference came out with other doubts. */
 export function chanceWith(difference: Uncertain<'µm'>): number {

@@ -20,6 +20,8 @@ export function mirrorNotes(
     const right = left.panel.mirror === null ? undefined : byId.get(left.panel.mirror);
     if (right === undefined || left.panel.id > right.panel.id) return [];
     if (left.film === null || right.film === null) return [];
+    // What was keyed wrongly is asked first.
+    if (left.keyingSlips.length + right.keyingSlips.length > 0) return [];
     // Of repaint and filler it is said already, and the zones of a mixed panel say more than its mean.
     if (![left, right].every(({ condition }) => isFactoryFilm(condition))) return [];
     const [one, other] = [

@@ -41,7 +41,9 @@ export type ChanceOf = (line: LineComparison) => number;
 
 /** The same with the chance that there would be if more was measured. */
 export const withChances = ({ lost, cutBack }: PossibleSides, of: ChanceOf): PossibleSides => {
-  const again = (line: LineComparison): LineComparison => ({ ...line, otherSide: of(line) });
+  // Whether the usual film is repaint is no matter of one panel's readings.
+  const again = (line: LineComparison): LineComparison =>
+    line.shownBy === undefined ? { ...line, otherSide: of(line) } : line;
   return { lost: lost.map(again), cutBack: cutBack === null ? null : again(cutBack) };
 };
 

@@ -6,7 +6,8 @@
  * - `repeatability`: SD of a reading set down again, over all readings;
  * - `resolution`: the display's step δ/√12, over all readings;
  * - `curvature`: extra SD at points marked as curved;
- * - `calibration`: the gauge's own error, shared by all points: it does not average down.
+ * - `calibration`: the gauge's own error, shared by all points: it does not average down;
+ * - `operators`: where two of them were seen to differ, how far one may be off; shared by all points likewise.
  */
 import { resolution, type Uncertain, uncertain } from '../../base/uncertainty.ts';
 import type { Micrometres } from '../../base/units.ts';
@@ -26,11 +27,12 @@ export type PanelSources = {
   readonly points: readonly PanelPoint[];
   readonly spread: Spread;
   readonly calibration: Micrometres;
+  readonly operators?: Micrometres | undefined;
 };
 
 /** Needs one point. */
 export function panelMeanUncertainty(
-  { mean, points, spread, calibration }: PanelSources,
+  { mean, points, spread, calibration, operators }: PanelSources,
   { repeatability, step, curvature }: GaugeScatter,
 ): Uncertain<'µm'> {
   const n = points.length;
@@ -53,5 +55,8 @@ export function panelMeanUncertainty(
           curvature: { contribution: Math.sqrt(curved) / n, dof: Number.POSITIVE_INFINITY },
         }),
     calibration: { contribution: calibration, dof: Number.POSITIVE_INFINITY },
+    ...(operators === undefined
+      ? {}
+      : { operators: { contribution: operators, dof: Number.POSITIVE_INFINITY } }),
   });
 }

@@ -28,6 +28,7 @@ export function settlingAdvice(
   if (sureness === null || otherSide === null) return [];
   if (isAlike(otherSide)) return [];
   const { deciding } = sureness;
+  if (deciding.shownBy !== undefined) return [remark('settle', paintedOverText(deciding.shownBy))];
   const { condition } = deciding;
   const again = isOfOnePoint(deciding)
     ? `that point read ${SET_DOWN} more times, if it reads the same`
@@ -51,6 +52,10 @@ export function settlingAdvice(
       ]
     : [remark('settle', settlingText(ways))];
 }
+
+/** Whether the usual film of the car is repaint no more points on this panel tell. */
+const paintedOverText = (thinnest: string): string =>
+  `the clear of ${thinnest} read, or word of what was painted again (painted_days_ago in the job): settles it`;
 
 const settlingText = (ways: readonly string[]): string =>
   ways.length > 0

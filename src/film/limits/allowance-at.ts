@@ -41,12 +41,11 @@ export function allowanceAgain(
   return asked === null ? panel : allowance(asked, terms, model, lookedAt);
 }
 
-/** A panel left alone for its finish or its age says nothing of what sound film allows. */
+/** A panel left alone for its finish says nothing of what sound film allows; a fresh one is repaint, no original. */
 export const isSound = ({ condition, points, boundBy }: PanelSurvey): boolean =>
   condition === 'original' &&
   points.length > 1 &&
   boundBy.code !== 'finish' &&
-  boundBy.code !== 'fresh-paint' &&
   boundBy.code !== 'clear-coat-failure';
 
 /**
@@ -76,7 +75,7 @@ function capLimit(cap: Micrometres, gone: Micrometres): Limit {
   return {
     code: 'sound-panels',
     ...spoken(
-      says`repaint with a test spot of its own: no more than ${um(cap, 2)}, the least of the original panels${counted}`,
+      says`repaint with a test spot of its own: no more than ${um(cap, 2)}, the least that may go from any original panel of this car${counted}`,
     ),
     value: micrometres(Math.max(0, cap - gone)),
   };

@@ -29,6 +29,7 @@ export function placeAllowance(
     count: films.length,
     spread: moderatedSpread(ownSpread(films, noise), fallbackPrior([middle], model.spread)),
     calibration: calibrationUncertainty(middle, model.measurement),
+    operators: model.measurement.betweenOperators,
   };
   return allowance(
     { film, facts, conditions: ['original'], baseline: null, sides: NO_SIDES },

@@ -58,8 +58,8 @@ function removalNodes(width: number, logSd: number): RemovalNodes {
   const { nodes, weights } = rule;
   const column = (): Float64Array => new Float64Array(nodes.length);
   const made = {
-    weights: Float64Array.from(weights),
-    factors: Float64Array.from(nodes, (z) => Math.exp(logSd * z)),
+    weights: new Float64Array(weights),
+    factors: new Float64Array(nodes.map((z) => Math.exp(logSd * z))),
     table: { z: column(), density: column(), below: column() },
   };
   known.set(logSd, made);

@@ -49,8 +49,9 @@ export function topcoatCases(
   model: FilmModel,
 ): readonly PlainTopcoat[] {
   const { layers, limits, stated } = model;
-  const { mean, count, spread, calibration } = film;
-  const total = { mean, count, spread, calibration, taken };
+  const { count, spread, calibration, operators = micrometres(0) } = film;
+  // Of two operators who differ the lower may be right.
+  const total = { mean: micrometres(film.mean - operators), count, spread, calibration, taken };
   const topcoatOf = (
     finish: PlainTopcoat['finish'],
     { top, under }: LayerPrior,

@@ -68,10 +68,10 @@ function createMatchers({ panels, nearside }: VehicleTemplate): Matchers {
   return { meant, match };
 }
 
-const plainKey = (label: string): string => label.normalize('NFKC').trim().toLowerCase();
-/** Templates have most of their names in common. */
+/** Kept, for templates have most of their names in common. */
+const plainKey = remembered((label) => label.normalize('NFKC').trim().toLowerCase());
 const spacedKey = remembered((label) => wordsOf(label.normalize('NFKC').toLowerCase()).join(' '));
-const gluedKey = (label: string): string => spacedKey(label).replaceAll(' ', '');
+const gluedKey = remembered((label) => spacedKey(label).replaceAll(' ', ''));
 
 /** As written, then without its separators: in this order a label is looked up. */
 const EXACT_KEYS = [plainKey, spacedKey, gluedKey] as const;

@@ -1,4 +1,5 @@
 /** Every number of the model in one list, each by the id that a shop file sets it with. */
+import { once } from '../../base/kept.ts';
 import { type DefaultTree, type ListedDefault, listDefaults } from '../default.ts';
 import { correctionDefaults } from './correction-defaults.ts';
 import { filmDefaults } from './film-defaults.ts';
@@ -11,19 +12,21 @@ export type Section = 'film' | 'correction' | 'work' | 'price' | 'template' | 't
 
 export type NamedDefault = ListedDefault & { readonly id: string; readonly section: Section };
 
-const trees: Readonly<Record<Section, DefaultTree>> = {
-  film: filmDefaults,
-  correction: correctionDefaults,
-  work: workDefaults,
-  price: priceDefaults,
-  template: templateDefaults,
-  training: trainingDefaults,
-};
+const trees = once(
+  (): Readonly<Record<Section, DefaultTree>> => ({
+    film: filmDefaults,
+    correction: correctionDefaults,
+    work: workDefaults(),
+    price: priceDefaults,
+    template: templateDefaults,
+    training: trainingDefaults(),
+  }),
+);
 
 /** In the order of the rooms that use them. */
 export const listAllDefaults = (): readonly NamedDefault[] =>
-  (Object.keys(trees) as Section[]).flatMap((section) =>
-    listDefaults(trees[section]).map((one) => ({
+  (Object.keys(trees()) as Section[]).flatMap((section) =>
+    listDefaults(trees()[section]).map((one) => ({
       ...one,
       section,
       id: defaultId(section, one.path, one.unit),

@@ -13,7 +13,7 @@ export const ownColumnMeanings: Readonly<Record<string, string>> = {
   clear_um:
     'The clear that is left on the thinnest part of the panel, in µm, the middle of it; empty where the total tells nothing of it.',
   cost_minor:
-    'What the packs to buy cost without tax, in the least unit of the currency; empty where nobody knows how many.',
+    'What the packs to buy cost without tax, in the least unit of the currency: to_buy times price_minor. Empty where nobody knows how many.',
   error: 'Of a job that is not done, the first thing that is wrong, in words; empty of any other.',
   error_code:
     'Of a job that is not done, the first thing that is wrong, by its code; empty of any other.',
@@ -92,7 +92,7 @@ export const ownColumnMeanings: Readonly<Record<string, string>> = {
   'batch --reorder/to_buy':
     'Packs to buy so that stock and packs cover the jobs; empty where nobody says what is on the shelf.',
   'batch --reorder/price_minor':
-    'The price of a pack without tax, in the least unit of the currency; empty where nobody says.',
+    'The price of a pack without tax, in the least unit of the currency; where the prices of the list hold their tax it is taken out of each pack, to the nearest unit. Empty where nobody says.',
   'batch --reorder/currency': 'The currency by its three letters (ISO 4217).',
   'batch --reorder/jobs': 'How many jobs of the list use it.',
   'batch --reorder/shop': 'The shop whose price list the row goes by, as its file calls it.',

@@ -32,6 +32,7 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   }),
   'batch-left-alone': example('batch a-folder --command survey --workers 1', {
     'coupe.csv': 'panel,point,reading_um\nbonnet,1,112\nbonnet,2,114\nbonnet,3,113\n',
+    'hatchback.defects.csv': 'panel,defect,grade\nbonnet,swirl marks,3\n',
     'saloon.xlsx': 'x',
   }),
   'batch-result': example('batch a-folder --command survey --workers 1', {
@@ -250,6 +251,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
     'checks.csv':
       'shim_um,shim_uncertainty_um,reading_um,check\n100,0.5,100.1,before\n100,0.5,100.2,before\n100,0.5,100.1,before\n100,0.5,101.9,after\n100,0.5,102.0,after\n100,0.5,101.9,after\n',
   }),
+  'gauge-stuck': example('survey input.csv', {
+    'input.csv':
+      'panel,point,reading_um\nbonnet,1,112\nbonnet,2,112\nbonnet,3,112\nroof,1,112\nroof,2,112\nroof,3,112\nboot,1,112\nboot,2,112\nboot,3,112\n',
+  }),
   'gauge-undecided': example('survey readings.csv --gauge gauge.json -v', {
     'gauge.json':
       '{\n  "schema": "leastcut/gauge/1",\n  "permitted_error": { "fixed_um": 1, "proportional_pct": 1 },\n  "verdict": "undecided",\n  "checks": [\n    { "shim_um": 100, "shim_uncertainty_um": 2, "mean_um": 101.4, "n": 5, "error_um": 1.4, "expanded_um": 2.1, "verdict": "undecided" }\n  ]\n}\n',
@@ -322,6 +327,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'no-readings': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,\nroof,1,-\n',
   }),
+  'operators-differ': example('survey input.csv', {
+    'input.csv':
+      'panel,point,operator,reading_um\nbonnet,1,Ann,112\nbonnet,2,Ann,115\nbonnet,3,Ann,113\nroof,1,Ann,108\nroof,2,Ann,107\nroof,3,Ann,110\nboot,1,Ann,111\nboot,2,Ann,114\nboot,3,Ann,112\nbonnet,1,Ben,117\nbonnet,2,Ben,121\nbonnet,3,Ben,118\nroof,1,Ben,114\nroof,2,Ben,111\nroof,3,Ben,116\nboot,1,Ben,116\nboot,2,Ben,120\nboot,3,Ben,117\n',
+  }),
   'output-ending': example('survey samples/sound-saloon/readings.csv -o survey.html'),
   'output-exists': example('survey samples/sound-saloon/readings.csv -o report.txt'),
   'output-is-input': example('survey readings.csv --out readings.csv --force'),
@@ -356,6 +365,13 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'points-alike': example('read input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,104\nbonnet,01,106\n',
   }),
+  'price-coin-large': example(
+    'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --defects samples/sound-saloon/defects.csv --shop shop.json --aim correct',
+    {
+      'shop.json':
+        '{ "schema": "leastcut/shop/1", "prices": { "currency": "GBP", "labour_minor_per_h": 4500, "cash_rounding_minor": 1000000 } }\n',
+    },
+  ),
   'price-small': example(
     'quote samples/sound-saloon/readings.csv --job samples/sound-saloon/job.json --defects samples/sound-saloon/defects.csv --shop shop.json --aim correct',
     {

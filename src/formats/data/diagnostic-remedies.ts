@@ -20,6 +20,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'Look for a price with too many digits: they are in the least unit of the currency, such as pence.',
   'price-small':
     'Write prices in the least unit of the currency: 4500 for 45.00 in pounds, euros or dollars.',
+  'price-coin-large':
+    'Write cash_rounding_minor in the least unit of the currency: 5 for a coin of 0.05. Leave it out where nobody pays in coins.',
   'usage-unknown-field': 'Ask with --fields= alone: it lists the columns that there are.',
   'usage-unknown-method':
     'Choose from leastcut methods list. A combination is machine/pad/product.',
@@ -48,6 +50,10 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'output-ending': 'Ask for the form with --format; or give the file another name.',
   'substrate-contradicted':
     'Look under which panel the reading stands, and what the panel is made of; then mend the readings or the "substrate" in the job file.',
+  'operators-differ':
+    'Check both gauges on shims, and have both people read one panel with one gauge; then survey the readings of the one who reads right.',
+  'gauge-stuck':
+    'Read the bare plate and two shims: if the gauge shows what they are, read the car again; if not, put in a new battery or have the gauge mended.',
   'rates-twice':
     'Take one of the two out of the rates file; if both were made, tell them apart by their panel.',
   'rates-unknown':
@@ -185,7 +191,7 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'batch-result':
     'Nothing has to be done: the file is left alone. Kept in a folder of its own it is not told every time.',
   'batch-left-alone':
-    'Export what holds readings as CSV, tab-separated or plain text; run a batch of its own over a folder within.',
+    'Export what holds readings as CSV, tab-separated or plain text; run a batch of its own over a folder within; call a job file, defects, spots or a gauge file after the readings it belongs to.',
   'stage-order':
     'Move the stage that is named to where the reason asks for it, or leave "order" out: the usual order keeps every rule.',
   'init-exists': 'Name another folder, or move the files that are there away first.',

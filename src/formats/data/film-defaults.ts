@@ -76,6 +76,42 @@ export const filmDefaults = {
       'middle reading of a file over which its unit is doubted',
       [200, 50_000],
     ),
+    rounds: {
+      falseAlarm: pure(
+        0.005,
+        'assumption',
+        'a shop that reads a car every working day in two rounds is asked without need once a year',
+        'chance that two honest rounds, or two honest operators, are held to differ',
+        [1e-9, 0.05],
+      ),
+      leastShift: um(
+        1,
+        'assumption',
+        'less is within the fixed error of a gauge and moves no plan',
+        'least mean difference of two rounds, or operators, that is spoken of',
+      ),
+      fewest: pure(
+        8,
+        'assumption',
+        'a few points are read again because they looked wrong, and then differ by choice, not by chance',
+        'readings from which those that come again further down are judged as a round',
+        [2, 1000],
+      ),
+      assumedDof: pure(
+        6,
+        'derived',
+        'simulation, 2 to 40 points: at the assumed scatter false alarms as stated or fewer, at twice it up to 3 %',
+        'degrees of freedom that the assumed scatter counts for beside the rounds’ own',
+        [1, 1000],
+      ),
+      film: um(
+        5,
+        'assumption',
+        '5 % of 100 µm, as over any panel',
+        'SD of film between points of a panel that have no names',
+        sd,
+      ),
+    },
   },
   spread: {
     priorDofCap: pure(
@@ -371,6 +407,50 @@ export const filmDefaults = {
       'assumption',
       '',
       'least total at the smallest point, single-stage and lacquer',
+    ),
+  },
+  compare: {
+    leastOfPaint: um(
+      15,
+      'assumption',
+      'wax and coatings are some µm, a coat of clear 30 or more, a blend that was rubbed down less',
+      'film that came on between two visits from which on it is held for paint',
+      [1, 500],
+    ),
+    leastAlike: pure(
+      5,
+      'assumption',
+      'figures of fewer points may be alike by chance',
+      'points by whose figures readings are known as those of a visit on record',
+      [1, 1000],
+    ),
+    shareAlike: pure(
+      0.8,
+      'assumption',
+      'a slip that was corrected since, or a panel read anew, makes no other survey of it',
+      'share of the points in both that must read the same for that',
+      [0.01, 1],
+    ),
+    pointFalseAlarm: pure(
+      0.005,
+      'assumption',
+      'as of two rounds: a shop that compares a car every working day is asked without need once a year',
+      'chance that some point of two honest visits is held to stand out by what came off there',
+      [1e-9, 0.05],
+    ),
+    unevenWork: pure(
+      0.2,
+      'assumption',
+      'pads, edges and overlaps; no survey of it is known',
+      'how what comes off varies over a panel at least, as a share of it, before one point stands out',
+      [0, 1],
+    ),
+    farBetter: pure(
+      9,
+      'derived',
+      '8000 to 1, for some fifty ways to pair the points of a car',
+      'log of the ratio of likelihoods from which marked points are held to fit another way round',
+      [1, 100],
     ),
   },
   thinnerClear: um(

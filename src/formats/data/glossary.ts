@@ -262,6 +262,11 @@ export const glossary: readonly GlossaryEntry[] = [
     'One working of a section with one load of product, several passes over it.',
   ),
   heading(
+    'mildest set',
+    ['mildest combination'],
+    'A set of the mildest combination of the ladder, told where no plan is named: whether anything still fits the budget left. No step to take: what a panel needs, a plan says.',
+  ),
+  heading(
     'allowed',
     ['allowed, not asked for', 'go on'],
     'One more set of the step named would keep every limit of the panel. Whether the panel needs it, no reading says.',
@@ -875,7 +880,7 @@ export const glossary: readonly GlossaryEntry[] = [
   word('job file', ['job', 'leastcut/job/1'], 'One job as JSON: vehicle, finish, history, aim.'),
   word(
     'shop file',
-    ['shop', 'leastcut/shop/1', 'project file', 'user file', 'leastcut.json'],
+    ['shop', 'leastcut/shop/1', 'project', 'project file', 'user', 'user file', 'leastcut.json'],
     'What a workshop has and how it works, as JSON. One may be named, one found in the folders above, one be yours for all work.',
   ),
   word(
@@ -885,7 +890,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'origin',
-    ['from', 'where', 'lines'],
+    ['from', 'where', 'lines', 'flag', 'environment'],
     'Where a value in force comes from: option, list of a batch, environment, job, shop, project or user file, built-in.',
   ),
   word(
@@ -924,7 +929,7 @@ export const glossary: readonly GlossaryEntry[] = [
   heading(
     'materials',
     ['material', 'towels', 'product used'],
-    'What the correction uses up: product, pads, towels, tape. A price charges pads by what is worn of them, every other piece whole, towels too, and ml and m whole.',
+    'What the correction uses up: product, pads, towels, tape. A price charges what is used up, pads by what is worn of them, towels not at all: they are washed.',
   ),
   heading(
     'order of the job',
@@ -984,7 +989,7 @@ export const glossary: readonly GlossaryEntry[] = [
   heading(
     'pads and towels',
     ['worn out', 'pad life'],
-    'Pads to have ready and how much of their life the job takes; towels to wash after. A price charges pads by what is worn of them, and towels by the piece, whole.',
+    'Pads to have ready and how much of their life the job takes; towels to wash after. A price charges pads by what is worn of them, and no towels.',
   ),
   word(
     'work card',

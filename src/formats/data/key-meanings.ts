@@ -143,7 +143,7 @@ export const keyMeanings: readonly KeyMeaning[] = [
   shop(
     'tax',
     '{ "preset": "uk-vat" }',
-    'How a quote is taxed: a preset, or name, rate_pct, level, rounding and included.',
+    'How a quote is taxed: by a preset, which gives whatever is left out beside it (eu-e-invoice gives no rate: say rate_pct), or without one by rate_pct, level, rounding and included, all four of them. The name may always be left out.',
   ),
   shop(
     'preset',

@@ -20,6 +20,16 @@ export const priceDefaults = {
       [10, 99],
     ),
   },
+  cash: {
+    coarse: number(
+      1,
+      '%',
+      'assumption',
+      '',
+      'share of a price over which the least coin is asked about',
+      [0.1, 100],
+    ),
+  },
   curve: {
     from: number(30, '%', 'assumption', '', 'mildest aim on the curve of a quote', [5, 90]),
     step: number(

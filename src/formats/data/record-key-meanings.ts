@@ -358,6 +358,13 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   one_more_set:
     'What one more set would be: of the plan’s main step, else of the mildest there is; null where there is none.',
   to: 'The later file.',
+  points_apart:
+    'Marked points whose change stands out from that of the panel’s others: to be read again; empty without any. The panel is told with them and without, by the safer of the two; the other panels without.',
+  others_um: 'What came off at the panel’s other points, in the middle, in µm.',
+  lost: 'Whether more came off there than at the others, or less.',
+  odd: 'The reading that lies farther from those of its own time: before or after.',
+  swapped_um:
+    'That reading with two neighbouring digits exchanged, in µm, where this agrees with the others; else null.',
   unpaired: 'Points that were read and went into no pair, and why.',
   not_read_again: 'Points read before and not after.',
   not_read_before: 'Points read after and not before.',
@@ -458,11 +465,11 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'The chance that the job takes longer than is charged, 0 to 1; null where there is nothing to work.',
   lines: 'What is charged, line by line; they add up to the subtotal.',
   used_up:
-    'What is gone of it after the job, shares of a piece too; of pads what is worn of them, of towels nothing. A price charges pads by what is worn of them, every other piece whole, towels too, and ml and m whole.',
+    'What is gone of it after the job, shares of a piece too; of pads what is worn of them, of towels nothing. It is what a price charges: ml and m rounded to whole ones, pieces to hundredths.',
   stage_costs:
     'What the materials of each stage cost the shop, before markup; stages that use nothing of the price list are left out.',
   materials_minor:
-    'What is used up of them at the price of a pack, in the least unit of the currency.',
+    'What is used up of them at the price of a pack without tax, before any markup, in the least unit of the currency.',
   uses: 'How much of it is used up; more than one where stages differ.',
   used_by: 'The stages that use it, or polishing.',
   lasts: 'Whether what lies ready serves the next job as well, as pads and towels do.',
@@ -480,7 +487,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   payable_minor:
     'The total as coins can pay it, in the least unit of the currency; null without prices.',
   deposit_minor:
-    'What is to be paid beforehand, in the least unit of the currency; null without prices.',
+    'What is to be paid beforehand, in the least unit of the currency, as coins can pay it and never over the total; null without prices, and where the price list asks for none.',
   per_extra_pct:
     'What each further per cent of correction costs from the row before: what the total and the film rise by, over what expected_pct rises by, the price to the least unit. Null for the first, and where no more is to be had.',
   short: 'Panels on which less than the aim is to be had, and why.',
@@ -574,12 +581,12 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   ndc: 'Classes of parts that can be told apart, by analysis of variance; compares with no other method; null where repeatability and reproducibility are nothing.',
   void_panels: 'Panels whose readings a blunder voids; the mark counts them so.',
   void_as:
-    'What becomes of it. unread: the values are made up beyond reasonable doubt, and count as not read. wrong: a slip spoils the readings, and the panel counts as unsatisfactory.',
+    'What becomes of it. unread: the values are made up beyond reasonable doubt, and count as not read. wrong: a slip spoils the readings, and the panel counts as unsatisfactory. turned: the points are numbered from the other end, and the panel counts as questionable at the best.',
   mark_if_sound_pct:
     'What the mark would be if no panel were void, in per cent; null where none is.',
   left_out: 'Trainees whom the figures of panels and of gauge R&R leave out.',
   left_out_as:
-    'Why. slip: the readings hold a slip. made-up: values look made up. copied: values are too like another’s. gauge-drift: the gauge drifts. not-following: values do not follow the panels. half-unread: less than half of the panels were read. repeats-alike: the gauge alone leaves it out, as its repeats are all the same figure.',
+    'Why. slip: the readings hold a slip. made-up: values look made up. copied: values are too like another’s. gauge-drift: the gauge drifts. not-following: values do not follow the panels. half-unread: less than half of the panels were read, or at one point a panel. repeats-alike: the gauge alone leaves it out, as its repeats are all the same figure. few-marks: the gauge alone leaves it out, as it would leave few marks or panels that all read twice.',
   copied:
     'Pairs of surveys that hold the same values, or nearly the same, more often than chance allows.',
   identical:

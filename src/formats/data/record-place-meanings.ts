@@ -93,6 +93,8 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'taken_um.value': 'What earlier work took, in µm; null where nobody knows.',
   'recorded_um.value': 'What visits on record took, and its spread; null without a record.',
   'recorded_um.value.value': 'What they took, in µm.',
+  'recorded_um.value.gained_um':
+    'Film that came on by as much as paint adds at visits on record, in µm; null where none did.',
   'clear_um.value': 'The clear as it is stated, and its spread; null where nobody states it.',
   'clear_um.value.value': 'The clear as it is stated, in µm.',
   'under_um.value':
@@ -187,11 +189,11 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'lines.quantity': 'How much of it; null where the line is a sum and has no quantity.',
   'lines.unit': 'The unit of the quantity: min, ml, pieces or m; null likewise.',
   'lines.price_minor':
-    'The price of as much as per says, in the least unit of the currency; null likewise.',
+    'The price of as much as per says, in the least unit of the currency, as the price list has it: with its tax where tax.included is true. Null likewise.',
   'lines.tax_minor':
     'The part of the tax that the line has, in the least unit of the currency; the parts add up to the tax. A discount has, for each rate, a part under 0: what the taxes of the lines of that rate come to less for it.',
   'materials.price_minor':
-    'The price of a pack without tax, in the least unit of the currency; null where the price list does not have it.',
+    'The price of a pack without tax, in the least unit of the currency; where the prices of the list hold their tax it is taken out of each pack, to the nearest unit. Null where the price list does not have it.',
   'short.verdict': 'What is done on the panel: polish, lighter, hand, leave or refinish.',
   'short.zone': 'The zone of the panel that it is about; null where that is the whole panel.',
   'short.reasons': 'Why no more of the marks goes there.',

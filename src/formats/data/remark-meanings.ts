@@ -100,6 +100,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Name the files in the order of the visits; else find out what moved.',
   ),
   reason(
+    'point-stands-out',
+    'What came off at a marked point stands out from the panel’s other points; the value is what came off there. It is a slip of the readings, or work on that place.',
+    'Read the point again, and look at the sheet; then correct the file and compare again.',
+  ),
+  reason(
     'points-swapped',
     'The marked points fit those of another panel, or one another from the other end, far better than as they are named.',
     'Settle which is which, correct the file, and compare again.',
@@ -141,6 +146,21 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'template-scaled',
     'The areas of the template were scaled to the size of the vehicle that the job states.',
     'Leave length_m, width_m and height_m out of the job to take the template as it is.',
+  ),
+  assumption(
+    'defect-extent',
+    'A defects file states how far defects go in figures. It is kept as a note: a panel is worked as a whole, by its deepest general defect.',
+    'Leave a panel out with --panel, or grade it 0, if nothing is to be done there.',
+  ),
+  assumption(
+    'materials',
+    'Nobody said what panels are made of: it is as the template has it. A gauge for metal reads no film on plastic or carbon.',
+    'State "substrate" of a panel in the job file.',
+  ),
+  assumption(
+    'eddy-current',
+    'Readings on aluminium are taken to be of the eddy-current side of the gauge: a magnetic one reads no film there, and then nothing may go.',
+    'Say it in a column of the readings, or read the panel with a gauge that reads both.',
   ),
   assumption(
     'finish',
@@ -397,6 +417,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'local-over-cut',
     'More came off this panel than might at a visit on record, and nothing more may go from it: no spot either.',
   ),
+  reason(
+    'local-aim',
+    'A spot could clear more within every limit, and the aim asks for no more: with what it could clear, in %.',
+  ),
   reason('local-limit', 'What keeps a spot from more sets: the film of that place.'),
   reason('local-haze', 'Stronger sets on a spot would leave haze that no later step clears.'),
   reason('pad-lies-flat', 'The pad is wider than the flat of the panel.'),
@@ -482,8 +506,13 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   advice('spot-no-film', 'The film was not read at a trial.', 'Read marks before and after.'),
   advice(
+    'spot-clear-shown',
+    'A trial left no colour on the pad where a finish without a clear is stated: one of the two is wrong, and till it is settled the finish is held to be unknown.',
+    'Look at the pad again on a hidden place, and correct the finish or colour_on_pad.',
+  ),
+  advice(
     'spot-film-gained',
-    'After a trial the film reads more than before, beyond noise.',
+    'After a trial the film reads more than before, beyond noise: nothing is learnt from it of paint or rates.',
     'Check the gauge, wipe off polish and wax, let the panel cool, and read again.',
   ),
   advice(
@@ -581,7 +610,18 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'finish-doubted',
     'Colour came on the pad at a test spot of another panel: nothing is worked here until the finish is settled.',
   ),
-  exclusion('left-alone', 'The panel is left as it is, as the plan says.'),
+  exclusion(
+    'clear-shown',
+    'A finish without a clear was stated, and no colour came on the pad at a test spot of the panel: the lesser of both reckonings holds until it is settled.',
+  ),
+  exclusion(
+    'left-alone',
+    'The panel is left as it is at every aim of the quote, for the reason of its plan.',
+  ),
+  exclusion(
+    'left-at-aim',
+    'The panel is left as it is at the aims that are named, for the reason of their plan, and is worked at others.',
+  ),
   exclusion('history-unknown', 'Nobody knows what earlier polishing took.'),
   exclusion('no-trial-yet', 'No test spot was made on this paint.'),
   assumption(
@@ -756,8 +796,33 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'At an earlier visit surely more came off the panel than might go, by a comparison that the film record kept. What went counts in its limits, with what it is uncertain by; what took so much (sets, pad, pressure, softer paint) nobody wrote down.',
   ),
   caution(
+    'spot-overrun',
+    'A test spot surely took more than might go on its panel: the whole 95 % interval of what its marks lost lies over it. Whatever took so much is not known yet.',
+    'Work nothing further till the marks are read again and it is known what took it.',
+  ),
+  caution(
+    'spot-perhaps-overrun',
+    'What the marks of a test spot lost lies over what might go on its panel, though its 95 % interval reaches under that.',
+    'Read the same points again, wiped and cool.',
+  ),
+  reason(
+    'deeper-than-clear',
+    'A defect is stated to be deeper than the clear that is reckoned there, or than all the paint: polishing would be through before it is out.',
+    'Check the depth; if it stands, only new paint mends it.',
+  ),
+  note(
+    'spot-contradicts',
+    'What a test spot took lies outside the 95 % that was foretold of it, what the gauge may be off by counted: the paint, the way of working or a reading is not as held. What it took counts; but what steps take is then held to be no surer than on a paint that nobody tried, and no more may go for it.',
+    'Read its marks again, and try another place.',
+  ),
+  caution(
     'thick-baseline',
-    'The panels of the car agree on a film that reads like repaint to what factories paint: a car painted again all over reads so. A test spot shows what lies on it.',
+    'The panels of the car agree on a film that reads like repaint to what factories paint: a car painted again all over reads so, and one under a wrap or paint protection film ("covered"), which leaves no colour on a pad. Its edges show a film, a test spot what paint lies on it.',
+  ),
+  caution(
+    'thin-or-painted',
+    'Most panels agree and one reads far less, on a car of more film than factories mostly paint: it was cut back, or they were painted over. Both count in what may go: the thin panel as cut back, the others as repaint by the chance that they are, never held to be likelier than not. A third of the panels or more that read as factories paint, 40 µm or 35 % under the others, show that those were painted over.',
+    'Read the clear of the thinnest panel by itself, or state what was painted again (painted_days_ago).',
   ),
   note('mirror-difference', 'Two panels that face each other differ more than paint lines do.'),
   note(

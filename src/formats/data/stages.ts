@@ -8,7 +8,7 @@ import type { workDefaults } from './work-defaults.ts';
 
 /** `of` names the number of how much; null is one for one, as tape for trim. */
 type UseFacts = Omit<StageUse, 'quantity'> & {
-  readonly of: keyof (typeof workDefaults)['materials'] | null;
+  readonly of: keyof ReturnType<typeof workDefaults>['materials'] | null;
 };
 
 export type StageFacts = Pick<JobStage, 'id' | 'text' | 'part' | 'skill' | 'scalesWith'> & {

@@ -106,13 +106,14 @@ export const verdictGroundMeanings: Readonly<Record<VerdictGround, string>> = {
     'Questionable: over the car the gauge drifts by a questionable score or more. Panels that it puts off count by themselves.',
   'marks-off': 'Questionable: some marks read off on panel after panel.',
   'not-following':
-    'Questionable: values rise and fall otherwise than the reference’s, from mark to mark or from panel to panel, as they would by chance. What was read is to be asked; the mark stays.',
+    'Questionable: values rise and fall otherwise than the reference’s, from mark to mark or from panel to panel, as they would by chance; on the whole car, or from one panel of the file on. What was read is to be asked; the mark stays.',
   slip: 'Questionable: a blunder in the readings, such as a slip, swapped sides, or values made up.',
   copied:
     'Questionable: the values agree too closely with another survey’s, or with the reference’s. Whose they are is to be asked; the mark stays.',
   'repair-missed': 'Questionable: a repaired panel was read and not found.',
   'panels-unread': 'Questionable: two panels or more were not read.',
-  'half-unread': 'Questionable: half of the panels or more were not read.',
+  'half-unread':
+    'Questionable: half of the panels or more were not read, or at one point only where the reference has more.',
 };
 
 /** What a check on shims says of a gauge. */

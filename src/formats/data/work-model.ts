@@ -6,7 +6,7 @@ import { stagePairs, stageRules } from './stage-rules.ts';
 import { type StageFacts, stageFacts } from './stages.ts';
 import type { workDefaults } from './work-defaults.ts';
 
-type Numbers = Values<typeof workDefaults>;
+type Numbers = Values<ReturnType<typeof workDefaults>>;
 
 /** The areas worked at a time are those that the correction reckons with. */
 export const workModelOf = (

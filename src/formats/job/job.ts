@@ -24,6 +24,7 @@ import {
   type Policy,
   policy,
   riskPct,
+  shownName,
   text,
   wholeBetween,
 } from '../json/setting-values.ts';
@@ -62,13 +63,15 @@ const layerUm = (most: number, example: string) =>
 const clearUm = layerUm(200, '{ "value": 45, "sd": 3 }');
 const underUm = layerUm(400, '{ "value": 72, "sd": 4 }');
 
+const optionalName = shownName.optional();
+
 const vehicleSchema = z.strictObject({
-  id: optionalText,
-  make: optionalText,
-  model: optionalText,
+  id: optionalName,
+  make: optionalName,
+  model: optionalName,
   year: wholeBetween(1880, 2200).optional(),
-  colour: optionalText,
-  owner: optionalText,
+  colour: optionalName,
+  owner: optionalName,
   length_m: between(1, 20).optional(),
   width_m: between(0.5, 4).optional(),
   height_m: between(0.5, 5).optional(),

@@ -65,6 +65,18 @@ const panel = zoned({
     .nullable(),
   verdict: keyOf(goOnMeanings),
   reasons: z.array(remark),
+  points_apart: z.array(
+    z.strictObject({
+      point: z.string(),
+      before_um: removal,
+      after_um: removal,
+      others_um: z.number(),
+      lost: z.enum(['more', 'less']),
+      odd: z.enum(['before', 'after']),
+      swapped_um: figure,
+      counted: z.boolean(),
+    }),
+  ),
   unpaired: z.strictObject({
     not_read_again: names,
     not_read_before: names,

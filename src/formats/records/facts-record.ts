@@ -14,7 +14,9 @@ export const facts = (as: KeptAs) =>
     finish: effective(finish),
     taken_um: effective(z.number().min(0).nullable()),
     taken_sd_um: later(effective(z.number().min(0)), as),
-    recorded_um: effective(z.strictObject(spread).nullable()),
+    recorded_um: effective(
+      z.strictObject({ ...spread, gained_um: later(z.number().min(0).nullable(), as) }).nullable(),
+    ),
     clear_um: effective(layer),
     under_um: effective(layer),
     galvanised: effective(z.boolean()),

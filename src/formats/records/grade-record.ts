@@ -91,7 +91,9 @@ const trainee = z.strictObject({
   verdict: keyOf(gradeVerdictMeanings),
   verdict_because: z.array(keyOf(verdictGroundMeanings)),
   mark_pct: percent.nullable(),
-  void_panels: z.array(z.strictObject({ panel: z.string(), void_as: z.enum(['unread', 'wrong']) })),
+  void_panels: z.array(
+    z.strictObject({ panel: z.string(), void_as: z.enum(['unread', 'wrong', 'turned']) }),
+  ),
   mark_if_sound_pct: percent.nullable(),
   criteria: z.array(criterion),
   scores: z.array(score),
@@ -176,6 +178,7 @@ export const gradeRecordSchema = recordOf(
             'not-following',
             'half-unread',
             'repeats-alike',
+            'few-marks',
           ]),
         }),
       ),

@@ -94,6 +94,7 @@ const planAs = (as: KeptAs) =>
     template: z.string(),
     aim,
     risk_pct: percent,
+    notes: later(z.array(remark), as),
     panels: z.array(panel(as)),
     car: z.strictObject({
       expected_panels_below_floor: z.number().min(0),

@@ -106,6 +106,7 @@ const quoteSchema = resultOf('quote', {
       included: z.boolean(),
     })
     .nullable(),
+  notes: z.array(remark),
   options: z.array(option),
   curve: z.array(
     z.strictObject({

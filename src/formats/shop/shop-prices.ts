@@ -10,6 +10,7 @@ import { type TaxRule, taxLevels } from '../../work/tax.ts';
 import { currencies } from '../data/currencies.ts';
 import { type TaxPresetName, taxPresetNames, taxPresets } from '../data/tax-presets.ts';
 import { advised, keysAdvised } from '../json/advised.ts';
+import { anyOf, has, hasSuch, not } from '../json/rule-words.ts';
 import { given, note, shownName, text } from '../json/setting-values.ts';
 import { quoted } from '../json/shorten.ts';
 import { yesOrNoAdvice } from '../trade-words.ts';
@@ -97,7 +98,16 @@ const tax = z
         lacks: preset === undefined ? [...lacks, 'preset'] : lacks,
       },
     });
-  });
+  })
+  .meta(
+    anyOf(
+      has('rate_pct', 'level', 'rounding', 'included'),
+      hasSuch('preset', {
+        enum: taxPresetNames.filter((name) => taxPresets[name].ratePct !== null),
+      }),
+      has('preset', 'rate_pct'),
+    ),
+  );
 
 const labour = z
   .union([
@@ -155,7 +165,8 @@ export const pricesObject = keysAdvised(
         message: 'is a second discount beside discount_pct',
         params: { hint: 'keep one of the two', key: true },
       });
-    }),
+    })
+    .meta(not(has('discount_pct', 'discount_minor'))),
   priceKeyAdvice,
 );
 

@@ -12,6 +12,7 @@ import { type Motion, STAGES, type Stage } from '../../correction/removal/catalo
 import { factorRange, hazeRange, machineRanges, vibrationRange } from '../data/machine-defaults.ts';
 import type { Range } from '../default.ts';
 import { advised } from '../json/advised.ts';
+import { allOf, anyOf, has, hasSuch, not, type Words, where } from '../json/rule-words.ts';
 import { asQuantity, given, shownName } from '../json/setting-values.ts';
 import { quoted } from '../json/shorten.ts';
 import { correctionModel } from '../models.ts';
@@ -153,7 +154,8 @@ const machineObject = z
     vibration_m_per_s2: between(vibrationRange).optional(),
     note: z.string().optional(),
   })
-  .superRefine(checkMachine);
+  .superRefine(checkMachine)
+  .meta(machineWords());
 
 type TypedMachine = {
   readonly id: string;
@@ -198,6 +200,37 @@ function checkMachine(entry: TypedMachine, context: Context): void {
   });
 }
 
+/** What checkMachine refuses, in words of JSON Schema. */
+function machineWords(): Words {
+  const ofMotion = (kind: Motion['kind']): readonly string[] =>
+    idsOf(correctionModel.machines.filter(({ motion }) => motion.kind === kind));
+  const moves = (kind: Motion['kind']): Words =>
+    anyOf(hasSuch('motion', { const: kind }), allOf(not(has('motion')), isBuiltOn(ofMotion(kind))));
+  const byMotion = (Object.keys(MOTION_KEYS) as Motion['kind'][]).flatMap((kind) => {
+    const { needed, other } = MOTION_KEYS[kind];
+    const own: readonly string[] = [...needed, ...other];
+    const foreign = motionKeys.filter((key) => !own.includes(key));
+    return [
+      where(moves(kind), not(anyOf(...foreign.map((key) => has(key))))),
+      where(moves(kind), anyOf(isBuiltOn(ofMotion(kind)), has(...needed))),
+    ];
+  });
+  return allOf(
+    not(has('arm_speed_m_per_s', 'min_per_section')),
+    anyOf(has('motion'), isBuiltOn(idsOf(correctionModel.machines))),
+    anyOf(has('pad_mm'), isBuiltOn(idsOf(correctionModel.machines))),
+    ...byMotion,
+  );
+}
+
+/** Like one of these, or one of them with numbers of its own. */
+function isBuiltOn(ids: readonly string[]): Words {
+  return anyOf(
+    hasSuch('like', { enum: ids }),
+    allOf(not(has('like')), hasSuch('id', { enum: ids })),
+  );
+}
+
 const stages = z
   .array(advised(z.enum(STAGES), stageAdvice))
   .min(1)
@@ -221,7 +254,8 @@ const thingObject = (known: readonly Known[], kind: string) =>
       const hint = `"like": "${known[1]?.id}" takes what is left out from the built-in ${kind}`;
       const message = `lacks ${inWords(toSay)}, and does not say what it is like`;
       complain(context, { message, hint, lacks: [...toSay, 'like'] });
-    });
+    })
+    .meta(anyOf(isBuiltOn(idsOf(known)), has('factor', 'stages')));
 
 export const machineList = thingList(correctionModel.machines, 'machine', machineObject);
 export const padList = thingList(

@@ -12,6 +12,7 @@ import type { OwnRate } from '../../correction/removal/catalogue.ts';
 import { hands, hoursPerDay } from '../job/job-scope.ts';
 import { advised } from '../json/advised.ts';
 import type { JsonPath } from '../json/json-text.ts';
+import { allOf, anyOf, has, hasSuch, not, type Words } from '../json/rule-words.ts';
 import {
   type Aim,
   aim,
@@ -95,7 +96,18 @@ const aliases: Readonly<Record<string, JsonPath>> = {
   'work.set_up_min': ['minutes', 'setup_min_per_combination'],
 };
 
-export const shopSchema = shopObject.superRefine((shop, context) => {
+const hasPath = ([key = '', ...inner]: JsonPath): Words =>
+  inner.length === 0 ? has(String(key)) : hasSuch(String(key), hasPath(inner));
+
+const ONE_NAME_EACH = not(
+  anyOf(
+    ...Object.entries(aliases).map(([id, path]) => allOf(hasPath(['numbers', id]), hasPath(path))),
+  ),
+);
+
+export const shopSchema = shopObject.superRefine(checkShop).meta(ONE_NAME_EACH);
+
+function checkShop(shop: TypedShop, context: z.core.$RefinementCtx): void {
   for (const [id, path] of Object.entries(aliases)) {
     if (shop.numbers?.[id] === undefined || at(shop, path) === undefined) continue;
     const message = `says the same as ${path.join('.')}: keep one`;
@@ -124,7 +136,7 @@ export const shopSchema = shopObject.superRefine((shop, context) => {
       params: { hint, key: true },
     });
   }
-});
+}
 
 const idsOf = (
   list: readonly (string | { readonly id: string })[] | undefined,

@@ -8,6 +8,7 @@ import * as z from 'zod';
 import { figure } from '../../base/rounding.ts';
 import { type TemplateRules, templateRules } from '../data/template-defaults.ts';
 import { type Advice, advised } from '../json/advised.ts';
+import { allOf, anyOf, has, hasSuch, not } from '../json/rule-words.ts';
 import { note, shownName, text } from '../json/setting-values.ts';
 
 export const shortName = z
@@ -96,7 +97,15 @@ export function templateSchemaBy(rules: TemplateRules) {
 }
 
 /** By the built-in rules: what an editor is told of the file. */
-export const templateSchema = templateSchemaBy(templateRules);
+export const templateSchema = templateSchemaBy(templateRules).meta(
+  anyOf(
+    allOf(
+      hasSuch('panels', { minItems: 1 }),
+      not(anyOf(has('base'), has('remove'), has('change'), has('add'))),
+    ),
+    allOf(has('base'), not(has('panels'))),
+  ),
+);
 
 export type TypedTemplate = z.output<ReturnType<typeof templateSchemaBy>>;
 export type TypedPanel = z.output<ReturnType<typeof panelSchemas>['whole']>;

@@ -5,6 +5,7 @@
  * takes windows-1252 for ISO 8859-1, so that a dash or a euro sign comes out as a control character. The pages
  * stand here as tables (the Unicode Consortium's CP437.TXT, CP850.TXT, CP852.TXT and CP1252.TXT).
  */
+import { once } from '../../base/kept.ts';
 import type { Alphabet } from './spelled-words.ts';
 import { type ByteOrder, fromUtf32 } from './utf32.ts';
 
@@ -155,14 +156,17 @@ const onRequest: readonly CodePage[] = [
 ];
 
 const all = [...unicode, ...singleBytePages, ...eastAsianPages, ...onRequest];
-const byName: ReadonlyMap<string, CodePage> = new Map(
-  all.flatMap((page) => [page.name, ...page.aliases].map((name) => [name, page] as const)),
+const byName = once(
+  (): ReadonlyMap<string, CodePage> =>
+    new Map(
+      all.flatMap((page) => [page.name, ...page.aliases].map((name) => [name, page] as const)),
+    ),
 );
 
 /** The page of a name as people write it: `CP1252`, `Windows-1252`, `Shift_JIS`, `latin1` … */
 export const pageNamed = (name: string): CodePage | undefined => {
   const plain = name.trim().toLowerCase();
-  return byName.get(plain) ?? byName.get(plain.replace(/[\s_]+/gu, '-'));
+  return byName().get(plain) ?? byName().get(plain.replace(/[\s_]+/gu, '-'));
 };
 export const pageNames: readonly string[] = all.map(({ name }) => name);
 

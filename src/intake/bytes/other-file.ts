@@ -3,6 +3,7 @@
  * records of our own. None is read; each is told for what it is, with the way out.
  */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
+import { once } from '../../base/kept.ts';
 import { ownJson } from '../../base/own-files.ts';
 import { ownPage } from '../../base/own-pages.ts';
 
@@ -77,14 +78,22 @@ const isPage = (start: string): boolean =>
   /^(?:\xef\xbb\xbf)?\s*<(?:\?xml|!doctype html|html|head|body|table)[\s>]/iu.test(start);
 
 function knownBy(bytes: Uint8Array): Omit<Known, 'starts'> | undefined {
-  const start = String.fromCharCode(...bytes.subarray(0, nearStart));
-  const startsWith = (sign: string): boolean =>
-    [...sign].every((one, k) => one === '.' || one === start[k]);
+  const start = once(() => String.fromCharCode(...bytes.subarray(0, nearStart)));
   const own = known.find(
     ({ starts, near }) =>
-      starts.some(startsWith) && (near?.some((text) => start.includes(text)) ?? true),
+      starts.some((sign) => startsWith(bytes, sign)) &&
+      (near?.some((text) => start().includes(text)) ?? true),
   );
-  return own ?? (isPage(start) ? ofPage : undefined);
+  if (own !== undefined) return own;
+  return bytes.subarray(0, nearStart).includes(LESS) && isPage(start()) ? ofPage : undefined;
+}
+const LESS = '<'.charCodeAt(0);
+
+function startsWith(bytes: Uint8Array, sign: string): boolean {
+  for (let k = 0; k < sign.length; k += 1) {
+    if (sign[k] !== '.' && sign.charCodeAt(k) !== bytes[k]) return false;
+  }
+  return true;
 }
 
 /** What the file is instead of a table, undefined where it may be one. */

@@ -7,10 +7,10 @@
  * part in a number. A power of ten as people write it (`1.055×10²`) is one as programs do, and a unit before
  * the number (`µm 120`) stands behind it. Only for cells of readings: a label keeps every character.
  */
+import { isAsciiOnly } from '../../base/letters.ts';
 import { plainDigits } from './digits.ts';
 import { unitNamed } from './unit.ts';
 
-const invisible = /\p{Cf}/gu;
 const wrappers: readonly RegExp[] = [
   /^="([^"]*)"$/u,
   /^=([+-]?\d[\d.,]*)$/u,
@@ -20,13 +20,16 @@ const wrappers: readonly RegExp[] = [
 
 export function plainCell(text: string): string {
   if (/^\d[\d.,]*$/u.test(text)) return text;
-  const seen = plainDigits(text.replace(invisible, '').trim());
+  const seen = plainDigits(withoutInvisible(text).trim());
   for (const wrapper of wrappers) {
     const inside = wrapper.exec(seen)?.[1];
     if (inside !== undefined) return inside.trim();
   }
   return unitBehind(plainPower(seen.replace(/^['’](?=[-+.,\d])/u, '')));
 }
+
+const withoutInvisible = (text: string): string =>
+  isAsciiOnly(text) ? text : text.replace(/\p{Cf}/gu, '');
 
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 

@@ -45,7 +45,8 @@ const codeOfClass = {
 } as const satisfies Record<NoReadingClass, DiagnosticCode>;
 
 const hintOfClass: Partial<Record<NoReadingClass, string>> = {
-  'over-range': 'a film beyond the range of the gauge is thick: look for filler there',
+  'over-range':
+    'on metal the film is beyond the range of the gauge: look for filler there; on plastic it tells nothing',
   error: 'measure the point anew if it matters',
 };
 

@@ -5,6 +5,9 @@
  * of a script tells all ten. U+066B and U+066C are kept: each has one meaning, whatever a column
  * uses besides.
  */
+import { once } from '../../base/kept.ts';
+import { isAsciiOnly } from '../../base/letters.ts';
+
 const zeros: readonly number[] = [
   0xff10, // full width
   0x0660, // Arabic-Indic
@@ -33,10 +36,12 @@ const signs: ReadonlyMap<string, string> = new Map([
   ['＜', '<'],
 ]);
 
-const foreign = /[\p{Nd}．·，－﹣−‐‑＋＊％（）＞＜]/gu;
+const foreign = once(() => /[\p{Nd}．·，－﹣−‐‑＋＊％（）＞＜]/gu);
 
 export const plainDigits = (text: string): string =>
-  text.replace(foreign, (character) => signs.get(character) ?? asciiDigit(character));
+  isAsciiOnly(text)
+    ? text
+    : text.replace(foreign(), (character) => signs.get(character) ?? asciiDigit(character));
 
 function asciiDigit(character: string): string {
   const code = character.codePointAt(0) ?? 0;

@@ -192,13 +192,16 @@ export function splitUnit(header: string): LabelledUnit {
     return labelled(text.slice(0, last.index), trailing, last[1] ?? '');
   }
   const [, first = '', number = ''] = mayEndInPoint.test(text)
-    ? (/^([^\s_]+)[\s_]+[#(]?((?:n\s?[°º.o]\s?)?\d+|\p{Lu})\)?$/u.exec(text) ??
+    ? (pointBehind(isAsciiOnly(text) ? '[A-Z]' : '\\p{Lu}').exec(text) ??
       /^([µμu]m|mil)(\d{1,2})$/iu.exec(text) ??
       [])
     : [];
   const leading = unitInText(first);
   return leading === undefined ? { label: text } : labelled(number, leading, first);
 }
+
+const pointBehind = (capital: string): RegExp =>
+  new RegExp(`^([^\\s_]+)[\\s_]+[#(]?((?:n\\s?[°º.o]\\s?)?\\d+|${capital})\\)?$`, 'u');
 
 /** A number or a capital letter at the end: few headers have one, and the forms take long to be compiled. */
 const mayEndInPoint = /(?:[\dA-Z]|[^\0-\x7f])\)?$/u;
@@ -233,7 +236,7 @@ const unitInText = (text: string): NamedUnit | undefined =>
   everydayWords.has(text.trim().toLowerCase()) ? undefined : unitNamed(text);
 
 const labelled = (label: string, unit: NamedUnit, unitText: string): LabelledUnit => ({
-  label: label.replace(/(?:\s+(?:in|en)\s*|[_\s\-/,:;]+)$/iu, '').trim(),
+  label: label.replace(/(?:\s+[EeIi][Nn]\s*|[_\s\-/,:;]+)$/u, '').trim(),
   unit,
   unitText: unitText.trim(),
 });

@@ -1,5 +1,7 @@
 /** Texts that say when something was measured: before the work or after it, on the second visit, on a day. */
 
+import { once } from '../../base/kept.ts';
+import { clockIn } from './clock.ts';
 import { foldedText, wholeWords } from './doubting-words.ts';
 import { isMonth } from './spreadsheet-dates.ts';
 
@@ -11,9 +13,11 @@ const DAY = /(?<!\d)(?:\d{4}[-./]\d{1,2}[-./]\d{1,2}|\d{1,2}[-./]\s?\d{1,2}[-./]
 /** A day in figures, as it is written. */
 export const dayIn = (text: string): string | undefined => DAY.exec(text)?.[0];
 
-const MONTH_DAY = /(?<![\p{L}\d])(\p{L}{3,9})\.?\s\d{1,2},?\s\d{4}(?!\d)/u;
-const DAY_MONTH =
-  /(?<!\d)\d{1,2}\.?[-\s./]{0,2}(?:de\s)?(\p{L}{3,9})\.?[-\s./,]{0,2}(?:de\s)?(?:\d{4}|\d{2})(?!\d)/u;
+/** `2 March 2026`, `March 2, 2026`. */
+const daysNamed = once(() => [
+  /(?<!\d)\d{1,2}\.?[-\s./]{0,2}(?:de\s)?(\p{L}{3,9})\.?[-\s./,]{0,2}(?:de\s)?(?:\d{4}|\d{2})(?!\d)/u,
+  /(?<![\p{L}\d])(\p{L}{3,9})\.?\s\d{1,2},?\s\d{4}(?!\d)/u,
+]);
 /** `20260302T0910`, `2026年3月2日`. */
 const PLAIN_DAY = /(?<!\d)(?:20\d{2}[01]\d[0-3]\d(?=T\d)|\d{4}年\d{1,2}月\d{1,2}日)/u;
 /** `20260302`, day 061 of a year, `2026-W10-1`: a cell of times may be no more. */
@@ -24,7 +28,7 @@ export function dayWritten(text: string): string | undefined {
   const short = text.trim().slice(0, LONGEST);
   const inFigures = dayIn(short) ?? PLAIN_DAY.exec(short)?.[0] ?? WHOLE_DAY.exec(short)?.[0];
   if (inFigures !== undefined) return inFigures;
-  const named = [DAY_MONTH, MONTH_DAY].map((form) => form.exec(short));
+  const named = daysNamed().map((form) => form.exec(short));
   return named.find((match) => isMonth(match?.[1] ?? ''))?.[0];
 }
 const LONGEST = 60;
@@ -32,7 +36,9 @@ const LONGEST = 60;
 /** The day of a text that holds nothing else, but perhaps the time of day. */
 export function dayAlone(text: string): string | undefined {
   const day = dayIn(text);
-  const rest = text.replace(DAY, '').replace(/\d{1,2}:\d{2}(?::\d{2})?(?:\s?[ap]m)?/iu, '');
+  const dayless = text.replace(DAY, '');
+  const clock = clockIn(dayless);
+  const rest = clock === undefined ? dayless : clock.before + clock.after;
   return day !== undefined && /^[\s,;T()[\].]*$/u.test(rest) ? day : undefined;
 }
 

@@ -107,4 +107,4 @@ export const layerNamed = (text: string): string => {
 };
 
 /** "The same as above". */
-export const ditto = /^(?:〃|"|''|ditto|dto\.?|do\.|idem)$/iu;
+export const ditto = /^(?:〃|"|''|ditto|dto\.?|do\.|idem)$/i;

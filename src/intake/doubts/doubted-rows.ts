@@ -56,9 +56,8 @@ const stateOfPanel = wholeWords(
   nominal|spec|other car|another car|anderes auto`,
 );
 /** Nothing that `signed` looks for: it takes long to be compiled. */
-const isUnsigned = /^[a-z0-9](?:.*[a-z0-9])?$/isu;
-const isMarked = (name: string): boolean =>
-  (!isUnsigned.test(name) && signed().test(name)) || stateOfPanel.test(foldedText(name));
+const isUnsigned = /^[A-Za-z0-9](?:.*[A-Za-z0-9])?$/su;
+const isSigned = (name: string): boolean => !isUnsigned.test(name) && signed().test(name);
 
 /** Every letter of a name was lost, so that two panels may have it. */
 const lostName = /^[?\ufffd\s]+$/u;
@@ -74,6 +73,10 @@ function tellMarkedPanels(table: Table, findings: Findings): void {
       hint: 'export the file again as UTF-8, or write the name anew',
     }));
   }
+  // Of all at once first: a pattern that is asked a second time is compiled anew.
+  const maySay = stateOfPanel.test(foldedText([...names.keys()].join('\n')));
+  const isMarked = (name: string): boolean =>
+    isSigned(name) || (maySay && stateOfPanel.test(foldedText(name)));
   const marked = [...names].filter(([name]) => !lostName.test(name) && isMarked(name));
   if (marked.length === names.size) return;
   for (const [name, { row, column }] of marked) {

@@ -3,23 +3,26 @@
  * nothing at all. A second round of the same paint differs from the first by chance only; what differs beyond it is
  * another visit, vehicle or person, and averaged in it would be wrong and quiet.
  *
- * Readings straight after each other at a point, or in one row, are repeats there and of one round. Of n ≥ 8
- * differences of a later round to the first, over two panels or more, the t interval of their mean d leaves out 0
- * once in 10,000 files by chance (both tails, shared among the later rounds): a shift, where |d| ≥ 1 µm as well. The
- * same is asked of each panel whose points have names, with the deviation s from the means of the panels, pooled over
- * them with n − k degrees of freedom, and the chance shared among the k panels. Where more than half the points are
- * further apart than the gauge can be off, they are no round of the same paint either.
+ * Readings straight after each other at a point, or in one row, are repeats there and of one round. From as many
+ * differences on as the defaults say, over two panels or more, a later round is held to the first as any part of a
+ * file is (`read-again.ts`). The same is asked of each panel whose points have names, by the scatter about the means of
+ * the panels. All these questions share one chance of a false alarm: half of it is for panels, and later rounds and
+ * panels have equal parts.
  */
 import { groupBy, type OneOrMore } from '../../base/group-by.ts';
-import {
-  differenceInterval,
-  type MeanDifference,
-  pairedDifference,
-} from '../../base/stats/mean-difference.ts';
 import { mean } from '../../base/stats/summary.ts';
 import type { Reading } from '../../film/reading.ts';
-import { furthestApart } from './points-read-apart.ts';
-import { type How, meanOf, type Pair, panelKey, pointKey } from './read-again.ts';
+import { moderatedDifference, roundsDiffer } from '../../film/same-round.ts';
+import { clockIn } from '../cells/clock.ts';
+import {
+  agreement,
+  differencesOf,
+  type How,
+  type Pair,
+  panelKey,
+  pointKey,
+  ruleOf,
+} from './read-again.ts';
 
 export type LaterRound = {
   /** The readings of the first round that are read again, and those that do so, in the order of the file. */
@@ -34,11 +37,7 @@ export type LaterRound = {
   readonly panel?: string;
 };
 
-const FEWEST = 8;
 const FEWEST_PANELS = 2;
-const FALSE_ALARM = 1e-4;
-const LEAST_SHIFT = 1;
-const MOST_APART = 0.5;
 
 /** The first round that differs from the one it repeats, else the first that repeats one. */
 export function laterRound(readings: readonly Reading[], how: How): LaterRound | undefined {
@@ -78,7 +77,7 @@ function roundsOf(readings: readonly Reading[], how: How): readonly LaterRound[]
       const own = visit[k];
       return own === undefined ? [] : [{ other: visit[0], own }];
     });
-    return roundOf(pairs, FALSE_ALARM / later, how) ?? [];
+    return roundOf(pairs, 2 * later, how) ?? [];
   });
 }
 
@@ -107,45 +106,28 @@ function visitsOf(
  * point. Else as they stand.
  */
 function inTurn(readings: readonly Reading[]): readonly Reading[] {
-  const rest = (readings[0]?.time ?? '').replace(CLOCK, '');
-  const timed = readings.map((reading) => {
-    const minute = minuteOf(reading.time ?? '');
-    return minute === undefined || reading.time?.replace(CLOCK, '') !== rest
-      ? undefined
-      : { reading, minute };
+  const clocks = readings.map(({ time }) => clockIn(time ?? ''));
+  const [first] = clocks;
+  const timed = readings.flatMap((reading, k) => {
+    const clock = clocks[k];
+    return clock?.before === first?.before && clock?.after === first?.after
+      ? [{ reading, minutes: clock?.minutes ?? 0 }]
+      : [];
   });
-  return timed.includes(undefined)
+  return first === undefined || timed.length < readings.length
     ? readings
-    : timed
-        .flatMap((one) => one ?? [])
-        .sort((a, b) => a.minute - b.minute)
-        .map(({ reading }) => reading);
+    : timed.sort((a, b) => a.minutes - b.minutes).map(({ reading }) => reading);
 }
 
-const CLOCK = /(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,]\d+)?)?(?:\s?([ap])\.?m\.?)?/iu;
-
-function minuteOf(time: string): number | undefined {
-  const [, hour, minute, second = '0', half] = CLOCK.exec(time) ?? [];
-  if (hour === undefined) return undefined;
-  const hours =
-    half === undefined ? Number(hour) : (Number(hour) % 12) + (/p/iu.test(half) ? 12 : 0);
-  return hours * 60 + Number(minute) + Number(second) / 60;
-}
-
-function roundOf(pairs: readonly Pair[], level: number, how: How): LaterRound | undefined {
-  const paired = how.pointsAreNamed ? pairs.map(meansOf) : pairs.flatMap(oneByOne);
+/** `among` as many questions, of all panels together and of each. */
+function roundOf(pairs: readonly Pair[], among: number, how: How): LaterRound | undefined {
+  const { length: count } = differencesOf(pairs, how);
   const panels = new Set(pairs.map(({ own }) => own[0].panel));
-  if (paired.length < FEWEST || panels.size < FEWEST_PANELS) return undefined;
-  const of = pairedDifference(
-    paired.map(([, later]) => later),
-    paired.map(([first]) => first),
-  );
-  const apart = pairs.map(meansOf).filter(([first, later]) => {
-    return Math.abs(later - first) > furthestApart((first + later) / 2, how.scatter);
-  });
-  const round = roundWith(pairs, of.difference, paired.length);
-  if (isShift(of, level) || apart.length > MOST_APART * pairs.length) return round;
-  const shifted = how.pointsAreNamed ? shiftedPanel(pairs, level) : undefined;
+  if (count < how.scatter.rounds.fewest || panels.size < FEWEST_PANELS) return undefined;
+  const { difference, agree } = agreement(pairs, how, among);
+  const round = roundWith(pairs, difference, count);
+  if (!agree) return round;
+  const shifted = how.pointsAreNamed ? shiftedPanel(pairs, among, how) : undefined;
   return shifted ?? { ...round, agrees: true };
 }
 
@@ -155,39 +137,26 @@ const roundWith = (pairs: readonly Pair[], difference: number, count: number): L
   ...{ count, difference, agrees: false },
 });
 
-function isShift(of: MeanDifference, level: number): boolean {
-  const [low, high] = differenceInterval(of, 1 - level);
-  return Math.abs(of.difference) >= LEAST_SHIFT && (low > 0 || high < 0);
-}
-
 /** A panel that was worked between two rounds, or is another's, amid others that read as before. */
-function shiftedPanel(pairs: readonly Pair[], level: number): LaterRound | undefined {
+function shiftedPanel(pairs: readonly Pair[], among: number, how: How): LaterRound | undefined {
   const panels = [...groupBy(pairs, ({ own }) => own[0].panel)].map(([panel, of]) => {
-    const differences = of.map(meansOf).map(([first, later]) => later - first);
+    const differences = differencesOf(of, how);
     const difference = mean(differences);
     const squares = differences.reduce((sum, one) => sum + (one - difference) ** 2, 0);
     return { panel, of, difference, squares };
   });
-  const dof = pairs.length - panels.length;
-  if (dof < 1) return undefined;
-  const variance = panels.reduce((sum, { squares }) => sum + squares, 0) / dof;
+  const within = {
+    squares: panels.reduce((sum, { squares }) => sum + squares, 0),
+    dof: pairs.length - panels.length,
+  };
   const found = panels.find(({ of, difference }) => {
-    const standardError = Math.sqrt(variance / of.length);
-    return of.length > 1 && isShift({ difference, standardError, dof }, level / panels.length);
+    const moderated = moderatedDifference({ difference, count: of.length }, within, ruleOf(how));
+    return of.length > 1 && roundsDiffer(moderated, how.scatter, among * panels.length);
   });
   if (found === undefined) return undefined;
   const { panel, of, difference } = found;
   return { ...roundWith(of, difference, of.length), panel };
 }
-
-const meansOf = ({ other, own }: Pair): readonly [number, number] => [meanOf(other), meanOf(own)];
-
-/** Two rounds of a panel whose points have no names are walked alike, as far as both go. */
-const oneByOne = ({ other, own }: Pair): readonly (readonly [number, number])[] =>
-  own.flatMap((later, k) => {
-    const first = other[k];
-    return first === undefined ? [] : [[first.thickness, later.thickness] as const];
-  });
 
 const inFile = (readings: readonly Reading[]): readonly Reading[] =>
   [...readings].sort((a, b) => a.origin.line - b.origin.line);

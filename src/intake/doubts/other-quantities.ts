@@ -13,14 +13,16 @@ import { placeOf, type Table } from '../tables/table.ts';
 
 const words = once(
   () =>
-    /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?)(?:\s*[:#\d].*)?$/iu,
+    /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?|ref(?:\.|erence|erenz)?(?: value|wert)?|probe|sonde|(?:min|max)(?:\.|imum)? (?:allowed|permitted|zulässig))(?:\s*[:#\d].*)?$/iu,
 );
 
 export function tellOtherQuantities(
-  { layout, ...table }: Table,
+  written: Table,
   isPanel: (label: string) => boolean,
   findings: Findings,
 ): void {
+  tellRowsBelowHeading(written, isPanel, findings);
+  const { layout, ...table } = written;
   for (const role of ['panel', 'point'] as const) {
     const column = layout.columns.get(role);
     if (column === undefined) continue;
@@ -47,6 +49,34 @@ export function tellOtherQuantities(
   }
 }
 
-/** `Panel;1;3` among the rows: the head of another table. Where every row is called so it is a name. */
-const isHeading = (label: string, all: ColumnTexts): boolean =>
-  all.size > 1 && roleOfKey(label) === 'panel';
+/**
+ * `Panel;1;3` among the rows: the head of another table; `Date;1;124.5`: said of the file. Where every row is called
+ * so it is a name.
+ */
+const isHeading = (label: string, all: ColumnTexts): boolean => {
+  const role = all.size > 1 ? roleOfKey(label) : undefined;
+  return role === 'panel' || role === 'time' || role === 'operator';
+};
+
+/** `Hours;;` and below it `Wash;1;45`: a line that heads rows of which none is of a panel, below those that are. */
+function tellRowsBelowHeading(
+  table: Table,
+  isPanel: (label: string) => boolean,
+  findings: Findings,
+): void {
+  const { layout, rows } = table;
+  const panelAt = layout.columns.get('panel');
+  if (panelAt === undefined) return;
+  const known = rows.findLastIndex((row) => isPanel(cellText(row, panelAt)));
+  const heading = rows.slice(known + 1).find(({ cells }) => isAlone(cells, panelAt));
+  if (known === -1 || heading === undefined || heading === rows.at(-1)) return;
+  const text = cellText(heading, panelAt);
+  findings.add('error', 'panel-missing', () => ({
+    message: `"${text}" heads rows of which none names a panel that is known: their numbers are hardly readings`,
+    at: placeOf(table, heading, panelAt),
+    hint: 'take these lines out; or give the panels names that a template has',
+  }));
+}
+
+const isAlone = (cells: readonly string[], at: number): boolean =>
+  cells.length > 1 && cells.every((cell, k) => (cell.trim() !== '') === (k === at));

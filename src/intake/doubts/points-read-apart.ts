@@ -15,11 +15,14 @@ import { readingPlace } from '../readings/reading-place.ts';
 import type { Source } from '../rows/source.ts';
 
 /** How far a gauge may be off, and how it scatters. */
-export type Scatter = Pick<PlausibleReadings, 'fixed' | 'proportional' | 'repeatability'>;
+export type Scatter = Pick<
+  PlausibleReadings,
+  'fixed' | 'proportional' | 'repeatability' | 'rounds'
+>;
 
 export const furthestApart = (
   film: number,
-  { fixed, proportional, repeatability }: Scatter,
+  { fixed, proportional, repeatability }: Omit<Scatter, 'rounds'>,
 ): number => 2 * (fixed + proportional * film) + repeatabilityLimit(repeatability);
 
 /** Told once of a file: where many points are so, that is how it was measured. */

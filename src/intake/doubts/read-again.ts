@@ -1,14 +1,14 @@
 /**
  * Whether a later part of a file reads the panels of an earlier one again, and whether it agrees with it.
  *
- * Points are compared where the file names them, else the means of panels. Of n shared ones that differ by d on the
- * mean, z = |d| / √(Σ v) · n with v = 2·s² for a point, s the repeatability, and v = s²·(1/m + 1/k) for the means of m
- * and k readings, s their own spread over panels and at least the repeatability. A second round of the same paint
- * has z over 2 once in twenty times.
+ * Points are compared where the file names them, else the readings of a panel one by one, as they were walked. They
+ * agree unless they differ on the mean (`same-round.ts`), or more than half the points are further apart than the
+ * gauge can be off.
  */
 import { groupBy, type OneOrMore } from '../../base/group-by.ts';
 import { mean } from '../../base/stats/summary.ts';
 import type { Reading } from '../../film/reading.ts';
+import { roundDifference, roundsDiffer } from '../../film/same-round.ts';
 import { furthestApart, type Scatter } from './points-read-apart.ts';
 
 export type ReadAgain = {
@@ -29,10 +29,16 @@ export type How = {
 };
 
 const LEAST_SHARE = 0.5;
-const MOST_DEVIATIONS = 2;
+const MOST_APART = 0.5;
 
-/** Takes part after part, and says of each what of it was read before; nothing where that is less than half. */
-export function readingParts(how: How): (part: readonly Reading[]) => ReadAgain | undefined {
+/**
+ * Takes part after part, and says of each what of it was read before; nothing where that is less than half. `among` is
+ * how many may be told of.
+ */
+export function readingParts(
+  how: How,
+  among = 1,
+): (part: readonly Reading[]) => ReadAgain | undefined {
   if (how.repeatsAreNumbered) return () => undefined;
   const keyOf = how.pointsAreNamed ? pointKey : panelKey;
   const before = new Map<string, OneOrMore<Reading>>();
@@ -53,53 +59,51 @@ export function readingParts(how: How): (part: readonly Reading[]) => ReadAgain 
       else other.push(...readings);
     }
     last = part.at(-1) ?? last;
-    const again = told(pairs, own.size, how);
+    const again = told(pairs, own.size, how, among);
     return again === undefined ? undefined : { ...again, goesOn: begun !== undefined };
   };
 }
 
-function told(pairs: readonly Pair[], all: number, how: How) {
-  const [pair] = pairs;
-  if (pair === undefined || pairs.length < LEAST_SHARE * all) return undefined;
-  const differences = pairs.map(({ other, own }) => meanOf(own) - meanOf(other));
-  return {
-    shared: pairs.length,
-    difference: mean(differences),
-    agree: doAgree(pairs, differences, how),
-  };
+function told(pairs: readonly Pair[], all: number, how: How, among: number) {
+  if (pairs.length === 0 || pairs.length < LEAST_SHARE * all) return undefined;
+  return { shared: pairs.length, ...agreement(pairs, how, among) };
 }
 
 export type Pair = { readonly other: OneOrMore<Reading>; readonly own: OneOrMore<Reading> };
 
-function doAgree(
+/** Of at least one pair. */
+export function agreement(
   pairs: readonly Pair[],
-  differences: readonly number[],
-  { pointsAreNamed, scatter }: How,
-): boolean {
-  const apart = pairs.filter(({ other, own }, i) => {
-    const film = (meanOf(other) + meanOf(own)) / 2;
-    return pointsAreNamed && Math.abs(differences[i] ?? 0) > furthestApart(film, scatter);
-  });
-  if (apart.length > LEAST_SHARE * pairs.length) return false;
-  const least = scatter.repeatability ** 2;
-  const variance = pointsAreNamed ? least : Math.max(least, spreadOverPanels(pairs));
-  const sum = pairs.reduce(
-    (all, { other, own }) => all + variance * (1 / other.length + 1 / own.length),
-    0,
-  );
-  const off = Math.abs(mean(differences)) * pairs.length;
-  return off <= MOST_DEVIATIONS * Math.sqrt(sum);
+  how: How,
+  among: number,
+): Pick<ReadAgain, 'difference' | 'agree'> {
+  const of = roundDifference(differencesOf(pairs, how), ruleOf(how));
+  const agree = !roundsDiffer(of, how.scatter, among) && !areApart(pairs, how);
+  return { difference: of.difference, agree };
 }
 
-/** Pooled over all panels of both parts; 0 where no panel has two readings. */
-function spreadOverPanels(pairs: readonly Pair[]): number {
-  const sets = pairs.flatMap(({ other, own }) => [other, own]);
-  const dof = sets.reduce((sum, { length }) => sum + length - 1, 0);
-  const squares = sets.flatMap((set) => {
-    const middle = meanOf(set);
-    return set.map(({ thickness }) => (thickness - middle) ** 2);
+export const ruleOf = ({ scatter, pointsAreNamed }: How) => ({ ...scatter, pointsAreNamed });
+
+/** Two rounds of a panel whose points have no names are walked alike, as far as both go. */
+export const differencesOf = (
+  pairs: readonly Pair[],
+  { pointsAreNamed }: Pick<How, 'pointsAreNamed'>,
+): readonly number[] =>
+  pairs.flatMap(({ other, own }) =>
+    pointsAreNamed
+      ? [meanOf(own) - meanOf(other)]
+      : own.flatMap(({ thickness }, k) => {
+          const first = other[k];
+          return first === undefined ? [] : [thickness - first.thickness];
+        }),
+  );
+
+function areApart(pairs: readonly Pair[], { pointsAreNamed, scatter }: How): boolean {
+  const apart = pairs.filter(({ other, own }) => {
+    const [first, later] = [meanOf(other), meanOf(own)];
+    return Math.abs(later - first) > furthestApart((first + later) / 2, scatter);
   });
-  return dof === 0 ? 0 : squares.reduce((sum, one) => sum + one, 0) / dof;
+  return pointsAreNamed && apart.length > MOST_APART * pairs.length;
 }
 
 export const meanOf = (readings: OneOrMore<Reading>): number =>

@@ -126,7 +126,7 @@ function setApartBy(
 const LONGEST = 60;
 
 function firstAgain(parts: readonly TablePart[], how: How, counts: (again: ReadAgain) => boolean) {
-  const next = readingParts(how);
+  const next = readingParts(how, Math.max(1, parts.length - 1));
   for (const { readings, at, beside } of parts) {
     const again = next(readings);
     if (again !== undefined && counts(again)) return { at, again, beside };

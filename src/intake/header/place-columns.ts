@@ -9,7 +9,7 @@ import { areOrdinals } from './ordinals.ts';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/u));
 const onAnyPanel = set(
-  `top bottom upper lower centre center middle mid oben unten mitte ober unter haut bas milieu arriba abajo
+  `top bottom upper lower centre center middle mid m c oben unten mitte ober unter haut bas milieu arriba abajo
   centro medio alto basso mezzo boven onder midden`,
 );
 const ofTwo = set(

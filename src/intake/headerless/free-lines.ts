@@ -9,6 +9,7 @@
  */
 
 import { groupBy } from '../../base/group-by.ts';
+import { once } from '../../base/kept.ts';
 import { plainDigits } from '../cells/digits.ts';
 import { unitNamed } from '../cells/unit.ts';
 import { countUp } from '../header/numbered-columns.ts';
@@ -124,11 +125,12 @@ function mayBeReading(line: Line, isPanel: IsPanel): boolean {
 
 /** `bonnet l12 1O9`: a panel, and behind it letters that are written for digits. */
 function isMisread(text: string, isPanel: IsPanel): boolean {
-  const { index = -1 } = letterForDigit.exec(text) ?? {};
+  const { index = -1 } = letterForDigit().exec(text) ?? {};
   return index > 0 && isPanel(text.slice(0, index).replace(/[\s:=-]+$/u, ''));
 }
-const letterForDigit =
-  /(?<![\p{L}\p{N}])(?=[lIOoSBZ]*\d)(?=\d*[lIOoSBZ])[\dlIOoSBZ]{3,4}(?![\p{L}\p{N}])/u;
+const letterForDigit = once(
+  () => /(?<![\p{L}\p{N}])(?=[lIOoSBZ]*\d)(?=\d*[lIOoSBZ])[\dlIOoSBZ]{3,4}(?![\p{L}\p{N}])/u,
+);
 
 /** A line that is cut into cells as the rows below it is a row of names: what stands in it may say anything of them. */
 function isHeaded(outside: readonly Line[], own: readonly Line[]): boolean {

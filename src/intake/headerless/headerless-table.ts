@@ -127,8 +127,20 @@ function provedLayout(
   const why =
     layout.kind === 'blocks'
       ? 'no line names the columns: lines name the panels of the numbers below them'
-      : 'no line names the columns: one holds known panels, and the others prove what they are';
+      : listSentence(layout);
   return { layout, line, panel, why };
+}
+
+/** What the columns of a list are taken for, and on what ground. */
+function listSentence({ columns, readings }: Layout): string {
+  const name = (column: number | undefined): string => `column ${(column ?? 0) + 1}`;
+  const point = columns.get('point');
+  const counts = point === undefined ? '' : `, ${name(point)} counts up`;
+  const films =
+    readings.length === 1
+      ? `the numbers of ${name(readings[0]?.column)}`
+      : `the numbers of ${readings.length} columns`;
+  return `no line names the columns: ${name(columns.get('panel'))} holds known panels${counts}, and ${films} are as large as films and taken for readings`;
 }
 
 /**

@@ -15,6 +15,7 @@ import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { numberedPanels } from '../tables/numbered-labels.ts';
 import { widest } from '../tables/table.ts';
+import { countingColumns } from './counting-columns.ts';
 
 /** Readings of vehicle paint, in whichever unit: 0.5 mil to 5000 µm. */
 const smallest = 0.5;
@@ -62,7 +63,19 @@ function panelRows(
     else return undefined;
   }
   if (numbers.length === 0 || (delimiter === ',' && mayBeDecimals(own, numbers))) return undefined;
-  return withoutHeader('list', columns, numbers);
+  const counting = countingColumns(own, numbers, labels);
+  const readings = numbers.filter((column) => !counting.includes(column));
+  for (const column of counting) if (!columns.has('point')) columns.set('point', column);
+  if (readings.length > 1 && areListNumbers(own, columns)) columns.delete('point');
+  return withoutHeader('list', columns, readings);
+}
+
+/** Of one line for each panel the numbers are its places in the list, and the readings its points. */
+function areListNumbers(rows: readonly Row[], columns: ReadonlyMap<GaugeRole, number>): boolean {
+  const [panels, points] = (['panel', 'point'] as const).map(
+    (role) => new Set(rows.map((row) => cellText(row, columns.get(role) ?? -1))),
+  );
+  return panels?.size === rows.length && points?.size === rows.length;
 }
 
 /** A day, a time of the day, or both. */
@@ -103,10 +116,32 @@ function bareBlocks(rows: readonly Row[], context: LayoutContext): Layout | unde
   if (named === -1 || first === -1 || first < named) return undefined;
   const own = rows.filter(isBare);
   const width = filledWidth(own);
-  const counted = width > 1 && own.every((row, k) => counts(row, own[k - 1]));
-  const columns = new Map<GaugeRole, number>(counted ? [['point', 0]] : []);
   const all = Array.from({ length: width }, (_, k) => k);
-  return withoutHeader('blocks', columns, counted ? all.slice(1) : all);
+  const counted = width > 1 && own.every((row, k) => counts(row, own[k - 1]));
+  const counting = counted ? [0] : countingColumns(own, all, blocksOf(rows, own, context));
+  const columns = new Map<GaugeRole, number>(
+    counting.slice(0, 1).map((column) => ['point', column]),
+  );
+  return withoutHeader(
+    'blocks',
+    columns,
+    all.filter((column) => !counting.includes(column)),
+  );
+}
+
+/** Below which line that names a panel each row stands. */
+function blocksOf(
+  rows: readonly Row[],
+  own: readonly Row[],
+  context: LayoutContext,
+): readonly string[] {
+  const bare = new Set(own);
+  let block = 0;
+  return rows.flatMap((row) => {
+    if (bare.has(row)) return [String(block)];
+    if (panelNamedBy(row, context) !== undefined) block += 1;
+    return [];
+  });
 }
 
 /** Without the columns at the end that a spreadsheet leaves empty. */

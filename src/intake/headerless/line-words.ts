@@ -43,7 +43,7 @@ export function wordsOfLine(line: string): LineWords | undefined {
     const behind = line.slice(end);
     if (isTime.test(behind) || isDay.test(line.slice(index))) return undefined;
     if (isBound.test(line.slice(0, index))) return undefined;
-    if (isMore.test(behind)) return undefined;
+    if (isMore().test(behind)) return undefined;
     const isName = /^\d{1,3}$/u.test(text) && namesNext.test(behind);
     if (isName && !wasBefore.test(line.slice(from, index))) continue;
     const unit = unitBehind(behind, end);
@@ -63,7 +63,7 @@ export function wordsOfLine(line: string): LineWords | undefined {
 const isBound = /(?:[<≤≥≈±~]|(?<![-–—=>])>)$/u;
 
 /** `112+`: more than the gauge shows, or a mark of somebody's; `112+118` and `112 + 118` only go on. */
-const isMore = /^\+(?![\d\p{L}])/u;
+const isMore = once(() => /^\+(?![\d\p{L}])/u);
 /** `(was 125) 100`: the reading before, and no name of the next. */
 const wasBefore = /\bwas\s*$/iu;
 

@@ -3,6 +3,7 @@
  * where it stands, in its own words.
  */
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
+import { once } from '../../base/kept.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { kerbWordIn } from '../../film/template/kerb-word.ts';
 import { kerbHint } from '../../film/template/panel-advice.ts';
@@ -76,27 +77,32 @@ export function strangeLine(
       });
 }
 
-const marks = [
-  {
-    pattern: /\d[\d.,]*\s?\?+/u,
-    why: 'is doubted, and nothing says whether the reading counts',
-    hint: 'take the mark out, or the reading',
-  },
-  {
-    pattern: /\d[\d.,]*\+(?![\d\p{L}])/u,
-    why: 'may be more than the gauge could show, or a reading with a mark',
-    hint: 'write the number alone if the gauge showed it, else OL',
-  },
-  {
-    pattern: /[([]?\bwas\s+\d[\d.,]*[)\]]?/iu,
-    why: 'may be what a reading was before, and nothing says of which',
-    hint: 'leave the one number that counts, and take the other out',
-  },
-] as const;
+const marks = once(
+  () =>
+    [
+      {
+        pattern: /\d[\d.,]*\s?\?+/u,
+        why: 'is doubted, and nothing says whether the reading counts',
+        hint: 'take the mark out, or the reading',
+      },
+      {
+        pattern: /\d[\d.,]*\+(?![\d\p{L}])/u,
+        why: 'may be more than the gauge could show, or a reading with a mark',
+        hint: 'write the number alone if the gauge showed it, else OL',
+      },
+      {
+        pattern: /[([]?\bwas\s+\d[\d.,]*[)\]]?/iu,
+        why: 'may be what a reading was before, and nothing says of which',
+        hint: 'leave the one number that counts, and take the other out',
+      },
+    ] as const,
+);
 
 /** What stands at a number of a line and makes it doubtful. */
-function markedIn({ text }: Line): (Piece & Omit<(typeof marks)[number], 'pattern'>) | undefined {
-  for (const { pattern, why, hint } of marks) {
+function markedIn({
+  text,
+}: Line): (Piece & Omit<ReturnType<typeof marks>[number], 'pattern'>) | undefined {
+  for (const { pattern, why, hint } of marks()) {
     const match = pattern.exec(text);
     if (match !== null) return { text: match[0], at: match.index, why, hint };
   }

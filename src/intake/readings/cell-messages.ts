@@ -17,7 +17,7 @@ export function tellWrong(
   findings.add('error', 'cell-invalid', () => {
     const hint =
       allowed.length === 0
-        ? 'repeats count 1, 2, 3 …'
+        ? 'repeats count 1, 2, 3 …; a row of statistics or limits is no reading: take it out'
         : (suggest(cellText(row, column), allowed) ?? `write ${allowed.join(' or ')}`);
     return { message, at: placeOf(table, row, column), hint };
   });

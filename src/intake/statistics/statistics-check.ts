@@ -33,6 +33,13 @@ const names: Partial<Record<Statistic, string>> = {
   sum: 'sum',
 };
 
+/**
+ * Off by more than this, the numbers are of another unit or another decimal mark, and the readings cannot be trusted. A
+ * reading more or less, or one mistyped, moves the spread of three further than it moves their mean.
+ */
+const SCALE = 2;
+const SCALE_OF_SPREAD = 5;
+
 /** `earlier`: what the pieces of a long file before this one add up to. */
 export function checkClaim(claim: Claim, findings: Findings, earlier?: Totals): void {
   const { statistic, text } = claim;
@@ -46,7 +53,12 @@ export function checkClaim(claim: Claim, findings: Findings, earlier?: Totals): 
     .map(({ value }) => value)
     .sort((a, b) => Math.abs(a - stated) - Math.abs(b - stated));
   if (statistic === 'deviation' && withinFactor(stated, nearest, 1.5)) return;
-  const severity = statistic === 'count' || withinFactor(stated, nearest, 2) ? 'warning' : 'error';
+  const isScale = !withinFactor(
+    stated,
+    nearest,
+    statistic === 'deviation' ? SCALE_OF_SPREAD : SCALE,
+  );
+  const severity = statistic !== 'count' && isScale ? 'error' : 'warning';
   findings.add(severity, 'statistics-disagree', () => ({
     message: `the ${name} in the file, ${text}, disagrees with its readings, which give ${shown(nearest)}`,
     at: placeOf(claim.table, claim.row, claim.column),

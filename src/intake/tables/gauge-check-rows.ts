@@ -11,8 +11,11 @@ import { type ExcludedCell, placeOf, type Table } from './table.ts';
 
 const check = once(
   () =>
-    /^(?:zero (?:plate|check|point)|null(?:punkt|platte)|(?:(?:calibration|reference|test|check) )?(?:foil|shim|folie)|(?:calibration|reference|test|zero) (?:plate|block))(?:\s*[:#]?\s*\d+(?:[.,]\d+)?\s*(?:µm|μm|um|mils?)?)?$/iu,
+    /^(?:zero (?:plate|check|point)|null(?:punkt|platte)|(?:(?:calibration|reference|test|check) )?(?:foil|shim|folie)|(?:calibration|reference|test|zero) (?:plate|block))(?:\s*[:#]?\s*\d+(?:[.,]\d+)?\s*(?:µm|μm|um|mils?)?)?$/u,
 );
+
+/** Each has one of these: asked first, as the forms take long to be compiled. */
+const mayBeCheck = /zero|null|foil|shim|folie|plate|block/i;
 
 export function leaveOutGaugeChecks(
   table: Table,
@@ -22,7 +25,10 @@ export function leaveOutGaugeChecks(
   const panelAt = table.layout.columns.get('panel');
   if (panelAt === undefined) return { table, excluded: [] };
   const labels = [...columnTexts(table.rows, panelAt).keys()];
-  const checks = new Set(labels.filter((label) => check().test(label) && !isPanel(label)));
+  if (!mayBeCheck.test(labels.join('\n'))) return { table, excluded: [] };
+  const checks = new Set(
+    labels.filter((label) => check().test(label.toLowerCase()) && !isPanel(label)),
+  );
   if (headsAnother(table, checks, panelAt)) return { table, excluded: [] };
   if (checks.size === 0 || checks.size === labels.length) return { table, excluded: [] };
   const isCheck = (row: Table['rows'][number]): boolean => checks.has(cellText(row, panelAt));

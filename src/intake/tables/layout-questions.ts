@@ -6,6 +6,7 @@ import { counted } from '../../base/counted.ts';
 import type { Place } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
 import { groupBy } from '../../base/group-by.ts';
+import { median } from '../../base/stats/summary.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
 import type { Findings } from '../findings.ts';
 import { besideReadings } from '../header/beside-readings.ts';
@@ -140,6 +141,14 @@ function tellUnknown(
       findings.add('warning', 'statistics-left-out', () => ({ message, at: at(column) }));
       continue;
     }
+    if (standsAmongReadings(layout, rows, column)) {
+      findings.add('error', 'column-unnamed', () => ({
+        message: `column "${cell.text}" stands among the columns of readings and has numbers as large, and nothing says what it is`,
+        at: at(column),
+        hint: 'if it holds readings as well, number the columns of readings 1, 2, 3 …; else move it behind them or take it out',
+      }));
+      continue;
+    }
     findings.add('warning', 'column-unknown', () => {
       // One letter is near to any other.
       const hint = cell.label.length > 1 ? suggest(cell.label, names) : undefined;
@@ -147,6 +156,25 @@ function tellUnknown(
       return { message, at: at(column), ...(hint === undefined ? {} : { hint }) };
     });
   }
+}
+
+/** `L`, `K`, `R`: between two columns of readings, filled as they are. */
+function standsAmongReadings(
+  { kind, readings, header }: Layout,
+  rows: readonly Row[],
+  column: number,
+): boolean {
+  const own = readings.map((reading) => reading.column);
+  if (kind === 'wide' || !own.includes(column - 1) || !own.includes(column + 1)) return false;
+  if (besideReadings.test(header[column]?.label ?? '') || isConstant(rows, column)) return false;
+  const [numbers, before, behind] = [column, column - 1, column + 1].map((k) =>
+    rows.flatMap((row) => numberShape(cellText(row, k)) ?? []).map(numberOf),
+  );
+  const beside = [...(before ?? []), ...(behind ?? [])];
+  if (numbers === undefined || numbers.length * 3 < rows.length * 2) return false;
+  if (numbers.length === 0 || beside.length === 0) return false;
+  const ratio = median(numbers) / median(beside);
+  return ratio > 0.5 && ratio < 2;
 }
 
 const noPanel = (label: string): boolean => namesStatistic(label) || besideReadings.test(label);

@@ -1,12 +1,47 @@
 /** A table whose columns are called after sides → that of the whole panels, and one of each side of the others. */
 
 import { roleOfKey } from '../beside/sayings.ts';
+import { foldedText } from '../cells/doubting-words.ts';
 import type { Findings } from '../findings.ts';
 import type { LayoutContext, ReadingColumn } from '../header/layout-shape.ts';
+import { sideOfWord } from '../header/side-words.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { placeOf, type Table } from './table.ts';
+
+/**
+ * `Left;Right;Centre` beside `Front wing`, which has no centre: on panels that are there once the columns are places, and
+ * this row is of two panels.
+ */
+function tellHalves(
+  table: Table,
+  { isPanel, panelAt }: { isPanel: LayoutContext['isPanel']; panelAt: number },
+  findings: Findings,
+): void {
+  const { readings } = table.layout;
+  const places = readings.flatMap(({ column, place }) =>
+    place === undefined ? [] : [{ column, place, side: sideOfWord(foldedText(place)) }],
+  );
+  const sides = places.filter(({ side }) => side !== undefined);
+  if (new Set(sides.map(({ side }) => side)).size < 2) return;
+  const others = places.filter(({ side }) => side === undefined);
+  const halves = table.rows.filter((row) => {
+    const name = cellText(row, panelAt);
+    const areSides = sides.every(({ place }) => isPanel(`${name} ${place}`));
+    const isEmpty = ({ column }: { column: number }): boolean => cellText(row, column) === '';
+    return areSides && !sides.some(isEmpty) && others.every(isEmpty);
+  });
+  for (const row of halves) tellBoth(table, row, panelAt, findings);
+}
+
+function tellBoth(table: Table, row: Row, panelAt: number, findings: Findings): void {
+  findings.add('error', 'panel-ambiguous', () => ({
+    message: `"${cellText(row, panelAt)}" stands beside columns for left and right, which may be two panels or two places on one`,
+    at: placeOf(table, row, panelAt),
+    hint: 'name the side with the panel, in a row of its own',
+  }));
+}
 
 /** The tables of whole panels, and of the panels of either side. */
 export function tablesOfSides(
@@ -17,7 +52,11 @@ export function tablesOfSides(
   const { layout, rows } = table;
   const panelAt = layout.columns.get('panel');
   const sides = [...new Set(layout.readings.flatMap(({ side }) => side?.text ?? []))];
-  if (panelAt === undefined || sides.length === 0) return [table];
+  if (panelAt === undefined) return [table];
+  if (sides.length === 0) {
+    tellHalves(table, { isPanel, panelAt }, findings);
+    return [table];
+  }
   const nameOf = (row: Row): string => cellText(row, panelAt);
   // `Rear door` is a whole panel on a van, and half of two on a saloon.
   const isHalf = (name: string): boolean => sides.every((side) => isPanel(`${name} ${side}`));
@@ -31,11 +70,7 @@ export function tablesOfSides(
     (row) => !sides.every((side) => mayBePanel(`${nameOf(row)} ${side}`)),
   );
   if (unknown !== undefined) {
-    findings.add('error', 'panel-ambiguous', () => ({
-      message: `"${nameOf(unknown)}" stands beside columns for left and right, which may be two panels or two places on one`,
-      at: placeOf(table, unknown, panelAt),
-      hint: 'name the side with the panel, in a row of its own',
-    }));
+    tellBoth(table, unknown, panelAt, findings);
     return [table];
   }
   const wholes = rows.filter(isWhole);

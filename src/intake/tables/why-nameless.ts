@@ -51,13 +51,11 @@ function unknownKeys({ source, rows }: Lines): Diagnostic | undefined {
   });
 }
 
-const keyOfLine = /^\s*(\p{L}[^:=\d{}"]{0,39}?)\s*[:=]\s*\S/u;
-
 function keysIn(text: string): readonly string[] {
   if (/^\s*\{.*\}\s*,?\s*$/u.test(text)) {
     return [...text.matchAll(/"([^"]{1,40})"\s*:/gu)].map(([, key = '']) => key);
   }
-  const [, key] = keyOfLine.exec(text) ?? [];
+  const [, key] = /^\s*(\p{L}[^:=\d{}"]{0,39}?)\s*[:=]\s*\S/u.exec(text) ?? [];
   return key === undefined ? [] : [key];
 }
 
@@ -92,7 +90,7 @@ function unreadNote({ source, rows, isPanel }: Lines): Diagnostic | undefined {
   const notes = rows.flatMap((row) => {
     const text = lineFrom(source.text, row.start).trimEnd();
     const [before = ''] = /^[^\d]*/u.exec(text) ?? [];
-    const name = before.replace(/[\s:=~<>-]+$/u, '').trim();
+    const name = before.replace(/[\s:=~<>([{#-]+$/u, '').trim();
     return before === text || name === '' || !isPanel(name) ? [] : [{ row, text, name }];
   });
   const more = notes.find((line) => understand(line, 'decimal', isPanel) === undefined);

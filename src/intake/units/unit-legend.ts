@@ -5,6 +5,7 @@
  * other column that nobody knows has.
  */
 
+import { once } from '../../base/kept.ts';
 import { linesOutside } from '../beside/lines-outside.ts';
 import { type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
 import type { Parts } from '../parts/section-state.ts';
@@ -16,7 +17,9 @@ import { mayHoldUnits } from './unit-column.ts';
 type UnitLegend = ReadonlyMap<string, TableUnit>;
 
 /** `u: µm, m: mil` are two codes, `U: 1 = µm` has a heading. */
-const heading = /^[\s#/"*]*(?:[^=:,;\d]{2,40}[:,;\t]\s*|\p{L}:\s*(?=[^\s=:]{1,8}\s*=))?/u;
+const heading = once(
+  () => /^[\s#/"*]*(?:[^=:,;\d]{2,40}[:,;\t]\s*|\p{L}:\s*(?=[^\s=:]{1,8}\s*=))?/u,
+);
 const pair = /^\s*"?([^\s=:]{1,8})"?\s*(?:=|:|->|→)\s*(\S(?:.{0,22}\S)?)[\s".]*$/u;
 const longestLine = 200;
 
@@ -24,7 +27,7 @@ const longestLine = 200;
 export function unitLegendIn(line: string): UnitLegend | undefined {
   if (line.length > longestLine || !/[=:>→]/u.test(line)) return undefined;
   const legend = new Map<string, TableUnit>();
-  const parts = line.replace(heading, '').split(/[,;|\t]/u);
+  const parts = line.replace(heading(), '').split(/[,;|\t]/u);
   for (const part of parts.filter((own) => own.trim() !== '')) {
     const [, code = '', name = ''] = pair.exec(part) ?? [];
     const unit = unitNamed(name);

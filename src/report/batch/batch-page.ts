@@ -140,30 +140,14 @@ export function batchBlocks(
   rows: readonly SummaryRow[],
   { unit, doubled = [], jobs = rows.length }: BatchPageOptions,
 ): readonly Block[] {
-  const columns = columnsOf(command, rows, unit);
   const unworked = rows.filter(isUnworked);
   const wrong = rows.filter((row) => row.get('status') !== 'done');
   const warned = rows.filter((row) => (numberOf(row, 'n_warnings') ?? 0) > 0);
-  const text = (row: SummaryRow, name: string): string => String(row.get(name) ?? NONE);
   const ofAll = jobs > rows.length ? ` of ${jobs}` : '';
   return [
     title(`${HEADINGS[command] ?? command}: ${counted(rows.length, 'job')}${ofAll}`),
     gap,
-    {
-      kind: 'table',
-      columns: [
-        column('job'),
-        column('vehicle'),
-        column('status'),
-        ...columns.map(({ of: _, ...heads }) => heads),
-      ],
-      rows: rows.map((row): readonly Cell[] => [
-        cell(text(row, 'job')),
-        cell(text(row, 'vehicle')),
-        cell(text(row, 'status'), text(row, 'status') === 'done' ? 'plain' : 'strong'),
-        ...columns.map((column) => cell(column.of(row))),
-      ]),
-    },
+    jobsTable(rows, columnsOf(command, rows, unit)),
     ...(unworked.length === 0
       ? []
       : [gap, paragraph('Nothing polished', unworked.map((row) => text(row, 'job')).join(', '))]),
@@ -181,6 +165,24 @@ export function batchBlocks(
     ...(jobs > rows.length ? [gap, notBegunBlock(jobs - rows.length)] : []),
   ];
 }
+
+const text = (row: SummaryRow, name: string): string => String(row.get(name) ?? NONE);
+
+const jobsTable = (rows: readonly SummaryRow[], columns: readonly ShownColumn[]): Block => ({
+  kind: 'table',
+  columns: [
+    column('job'),
+    column('vehicle'),
+    column('status'),
+    ...columns.map(({ of: _, ...heads }) => heads),
+  ],
+  rows: rows.map((row): readonly Cell[] => [
+    cell(text(row, 'job')),
+    cell(text(row, 'vehicle')),
+    cell(text(row, 'status'), text(row, 'status') === 'done' ? 'plain' : 'strong'),
+    ...columns.map((column) => cell(column.of(row))),
+  ]),
+});
 
 /** The page has no room for them, and nobody else tells them. */
 const warnedBlock = (warned: readonly SummaryRow[]): Block => {

@@ -1,5 +1,6 @@
 /** A batch as rows for a spreadsheet: a row a job, with the few figures that are looked at first. */
 import type { DataCell, MachineRecord } from '../model.ts';
+import { plainAmount } from '../quote/money-text.ts';
 import { at, list, plain } from './record-paths.ts';
 
 type Figures = readonly {
@@ -67,10 +68,12 @@ const options = (result: MachineRecord) => list(result, 'options');
 const totals = (result: MachineRecord) =>
   options(result).map((option) => at(option, 'total_minor'));
 
-/** As a spreadsheet adds it up: 112959 pence are 1129.59 pounds. */
+/** As a spreadsheet adds it up, with every digit that the currency has: 118600 pence are 1186.00 pounds. */
 function inCurrency(result: MachineRecord, minor: DataCell): DataCell {
   const digits = at(result, 'currency_digits');
-  return typeof minor === 'number' && typeof digits === 'number' ? minor / 10 ** digits : null;
+  return typeof minor === 'number' && typeof digits === 'number'
+    ? plainAmount(BigInt(minor), { digits })
+    : null;
 }
 
 /** Of the aims side by side, the least and the most. */

@@ -66,23 +66,7 @@ export function createReorderBook(): ReorderBook {
     const isSaid = list(quote, 'settings').some(({ name }) => name === 'aim');
     const atAim = byAim.get(aim) ?? { jobs: 0, unsaid: 0 };
     byAim.set(aim, { jobs: atAim.jobs + 1, unsaid: atAim.unsaid + Number(!isSaid) });
-    const shop = textAt(quote, 'price_list', 'file');
-    const about = {
-      shop,
-      currency: textAt(quote, 'currency'),
-      currencyDigits: numberAt(quote, 'currency_digits'),
-    };
-    for (const material of list(option, 'materials')) {
-      const need = needOf(material);
-      const key = JSON.stringify([checksumOf(shop, record), need.id, need.material]);
-      const before = entries.get(key);
-      entries.set(
-        key,
-        before === undefined
-          ? { ...about, need }
-          : { ...before, need: together(before.need, need) },
-      );
-    }
+    addMaterials(entries, record, option);
   };
   return {
     add,
@@ -93,6 +77,30 @@ export function createReorderBook(): ReorderBook {
       ...{ jobs, byAim, towelLoads, towelJobs, leftOut },
     }),
   };
+}
+
+/** To those of earlier jobs of the same shop. */
+function addMaterials(
+  entries: Map<string, Entry>,
+  record: MachineRecord,
+  option: MachineRecord,
+): void {
+  const quote = at(record, 'result');
+  const shop = textAt(quote, 'price_list', 'file');
+  const about = {
+    shop,
+    currency: textAt(quote, 'currency'),
+    currencyDigits: numberAt(quote, 'currency_digits'),
+  };
+  for (const material of list(option, 'materials')) {
+    const need = needOf(material);
+    const key = JSON.stringify([checksumOf(shop, record), need.id, need.material]);
+    const before = entries.get(key);
+    entries.set(
+      key,
+      before === undefined ? { ...about, need } : { ...before, need: together(before.need, need) },
+    );
+  }
 }
 
 /** One shop may be named by several paths: it is known by what its file holds. */

@@ -10,6 +10,7 @@ import { type Block, cell, gap, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
 import { cameOff, legend } from './compare-answer.ts';
+import { apartLines } from './compare-apart-lines.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
 import { overrunLines } from './compare-overrun-lines.ts';
@@ -24,7 +25,7 @@ import { riseLines } from './compare-rise-lines.ts';
 import { slipLines } from './compare-slip-lines.ts';
 import { swapLines } from './compare-swap-lines.ts';
 import { changeTable } from './compare-table.ts';
-import { gainedLines, leftLines, verdictLines } from './compare-verdict-lines.ts';
+import { gainedLines, leftLines, mildestLine, verdictLines } from './compare-verdict-lines.ts';
 import { changeText, isSeen, shortName } from './compare-words.ts';
 
 export function compareBlocks(result: CompareResult, options: PageOptions): readonly Block[] {
@@ -42,6 +43,7 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
   return [
     title(heading(result)),
     ...slipLines(result, unit),
+    ...apartLines(result, unit),
     ...swapLines(result),
     ...riseLines(panels, unit),
     ...colourFirst(result.before.survey.panels),
@@ -50,6 +52,7 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
     ...cameOff(result, compared, unit),
     ...planLine(result, unit),
     ...verdictLines(compared, hasAll(result), unit),
+    ...mildestLine(compared, result),
     gap,
     ...(compared.length === 0 ? [] : [changeTable(compared, result, unit)]),
     gap,

@@ -24,6 +24,7 @@ export const planInDoubt = ({ planOfOthers }: CompareResult): readonly Block[] =
             [
               ...planOfOthers.map((text) => `${text.replace(/^the plan was /u, '')}.`),
               'What might go is the lesser of what it and the survey before the work allow.',
+              'Nothing is held against it, and no rate is learned by it.',
             ],
             ' ',
           ),
@@ -31,10 +32,10 @@ export const planInDoubt = ({ planOfOthers }: CompareResult): readonly Block[] =
       ];
 
 export function planLine(
-  { planned, panels, worked }: CompareResult,
+  { planned, planOfOthers, panels, worked }: CompareResult,
   unit: LengthUnit,
 ): readonly Block[] {
-  if (!planned) return [];
+  if (!planned || planOfOthers.length > 0) return [];
   const judged = panels
     .map((panel) => partsLeft([panel]).filter(({ against }) => against !== null))
     .filter((parts) => parts.length > 0);

@@ -8,6 +8,7 @@ import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { VisitStep } from '../../tasks/compare/compare-film-doubts.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { pointsApart } from '../../tasks/compare/compare-points-apart.ts';
 import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';
@@ -116,6 +117,16 @@ function partRecord(part: PartLeft): MachineRecord {
           },
     verdict: part.verdict,
     reasons: part.reasons.map(remarkRecord),
+    points_apart: pointsApart(comparison).map((one) => ({
+      point: one.point,
+      before_um: recorded(one.before),
+      after_um: recorded(one.after),
+      others_um: recorded(one.others),
+      lost: one.lost,
+      odd: one.odd,
+      swapped_um: recordedOrNull(one.swapped ?? undefined),
+      counted: comparison.apart?.counted ?? false,
+    })),
     unpaired: {
       not_read_again: unpaired.notReadAgain,
       not_read_before: unpaired.notReadBefore,

@@ -15,7 +15,7 @@ import { changeText, GO_ON_WORDS, isSeen, partsLeft } from './compare-words.ts';
 
 export function changeTable(
   panels: readonly PanelLeft[],
-  { worked }: Pick<CompareResult, 'worked'>,
+  { planned, worked }: Pick<CompareResult, 'planned' | 'worked'>,
   unit: LengthUnit,
 ): Block {
   const plan = {
@@ -39,7 +39,7 @@ export function changeTable(
       ...(plan.planned ? [film('planned')] : []),
       ...(plan.worked ? [{ ...film('as done'), said: 'planned for the sets worked' }] : []),
       { ...film('may go'), leads: true },
-      { ...column('one more set'), leads: true },
+      { ...column(planned ? 'one more set' : 'mildest set'), leads: true },
       { ...film(''), align: 'left', said: 'came off at points', axis: commonAxis(panels, unit) },
     ],
     rows,

@@ -1,17 +1,19 @@
 /**
  * Who may take one more set, in words: each once for the panels it is of. What is allowed is told, never what is to
- * be done: whether a panel needs more, no reading says.
+ * be done: whether a panel needs more, no reading says. Without a plan a set is one of the mildest combination there is.
  */
 import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
+import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { LESS_BECAUSE, type LessCode } from '../../tasks/compare/compare-left-reasons.ts';
 import { isOver, isPerhapsOver } from '../../tasks/compare/compare-overrun.ts';
 import type { OneMoreSet, PartLeft } from '../../tasks/compare/compare-panel.ts';
-import { remarkFacts } from '../facts.ts';
+import { pointsApart } from '../../tasks/compare/compare-points-apart.ts';
+import { joined, remarkFacts } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
 
@@ -52,6 +54,33 @@ export function verdictLines(
   );
 }
 
+/** The mildest step is a measure of what is left: read as advice, it would be work that nobody planned. */
+export function mildestLine(
+  panels: readonly PanelLeft[],
+  { planned }: Pick<CompareResult, 'planned'>,
+): readonly Block[] {
+  const isAllowed = partsLeft(panels).some(
+    ({ verdict, oneMore }) => verdict === 'go-on' && oneMore?.from === 'mildest',
+  );
+  if (!isAllowed) return [];
+  const without = planned ? 'The plan works nothing on some of them' : 'No plan is named';
+  const how = planned
+    ? 'plan them again before more comes off'
+    : 'make one before more comes off, and name it with --plan';
+  return [
+    paragraph(
+      'Mind',
+      joined(
+        [
+          `${without}: the mildest combination of the ladder only measures what is left, and is no step to take.`,
+          `What a panel needs, a plan says: ${how}.`,
+        ],
+        ' ',
+      ),
+    ),
+  ];
+}
+
 const names = (parts: readonly PartLeft[]): string =>
   parts.map(({ comparison }) => partNameOf(comparison)).join(', ');
 
@@ -59,7 +88,11 @@ function groundOf(part: PartLeft, unit: LengthUnit): string {
   const { verdict, oneMore, left, comparison, overruns } = part;
   if (oneMore === null) return 'no machine to go on with';
   const set = setText(oneMore, unit);
-  if (verdict === 'go-on') return `${set} would keep every limit`;
+  if (verdict === 'go-on') {
+    return oneMore.from === 'plan'
+      ? `${set} would keep every limit`
+      : `${set} fits the budget left`;
+  }
   if (verdict === 'stop') {
     if (left !== null && left.budget === 0) return `nothing may go: ${textIn(left.boundBy, unit)}`;
     return isOver(overruns) ? 'more came off than might go' : `${set} takes more than may go`;
@@ -75,6 +108,11 @@ function doubtOf({ comparison, rise, overruns, reasons }: PartLeft): string | nu
   if (comparison.gained) return 'reads more film than before: first find out why';
   if (rise !== null)
     return 'read more film at one visit than at the one before: first find out why';
+  if (comparison.apart !== null) {
+    return `first read point ${pointsApart(comparison)
+      .map(({ point }) => point)
+      .join(', ')} again`;
+  }
   if (isPerhapsOver(overruns)) {
     return 'perhaps more came off than might go: first read the same points again';
   }
@@ -83,10 +121,12 @@ function doubtOf({ comparison, rise, overruns, reasons }: PartLeft): string | nu
     : null;
 }
 
-/** `one more set of da/foam-soft/fine (the mildest of the shop, about 0.28 µm)` */
+/** `one more set of da/foam-medium/fine (the step that was to take most, about 0.52 µm)` */
 function setText({ combination, from, removal }: OneMoreSet, unit: LengthUnit): string {
-  const which = from === 'mildest' ? 'the mildest of the shop' : 'the step that was to take most';
-  return `one more set of ${combination} (${which}, about ${thicknessText(removal.median, unit, 2)} ${unitName(unit)})`;
+  const about = `about ${thicknessText(removal.median, unit, 2)} ${unitName(unit)}`;
+  return from === 'plan'
+    ? `one more set of ${combination} (the step that was to take most, ${about})`
+    : `a set of the mildest combination there is (${combination}, ${about})`;
 }
 
 export const gainedLines = (panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] =>

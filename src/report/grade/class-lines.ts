@@ -165,7 +165,7 @@ type Hard = Pick<GradedClass, 'view' | 'settings'>;
  */
 export function hardPanels({ view, settings }: Hard, unit: LengthUnit): readonly Block[] {
   // Of fewer, what is hard for one is no matter of the panel.
-  const { leastSurveys } = settings.training.class;
+  const { leastSurveys } = settings.models.training.class;
   const panels = view.panels.filter(({ count }) => count >= leastSurveys);
   const wrong = panels
     .flatMap(({ reference, satisfactory, usual, count }) =>
@@ -286,8 +286,9 @@ const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], strin
   copied: 'with values too like another’s',
   'gauge-drift': 'with a gauge that drifts',
   'not-following': 'with values that do not follow the panels',
-  'half-unread': 'with half of the car unread',
+  'half-unread': 'with half of the car unread, or read at one point a panel',
   'repeats-alike': 'with repeats all alike',
+  'few-marks': 'with few of its parts read twice',
 };
 
 /** ` (without caja and dov, with slips in the readings)` */

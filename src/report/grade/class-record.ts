@@ -1,6 +1,7 @@
 /** A class as a whole in the record of its grades, and what it has in common with that of a trainee. */
 import type { GradedClass } from '../../tasks/grade/grade-request.ts';
-import type { ClassGaugeRr, ClassPanel, FoundByClass } from '../../training/class-view.ts';
+import type { ClassGaugeRr } from '../../training/class-gauge-rr.ts';
+import type { ClassPanel, FoundByClass } from '../../training/class-view.ts';
 import type { ConditionAgreement } from '../../training/condition-agreement.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
 

@@ -77,6 +77,6 @@ function comparedWith({ reference, referenceFile, assessor, date }: GradedClass)
 
 const whatColumnsSay = ({ sigmaPt, settings }: GradedClass, unit: LengthUnit): Said =>
   toldFacts(
-    says`off: panels ${figure(settings.training.scores.unsatisfactory)} σ or more from the reference (σ_pt ${um(sigmaPt.value)})${nextFact}bias: over the whole car${nextFact}SD: of repeats${nextFact}low, repairs: low spots and repaired panels found.${nextSentence}No one fails on one panel alone.`,
+    says`off: panels ${figure(settings.models.training.scores.unsatisfactory)} σ or more from the reference (σ_pt ${um(sigmaPt.value)})${nextFact}bias: over the whole car${nextFact}SD: of repeats${nextFact}low, repairs: low spots and repaired panels found.${nextSentence}No one fails on one panel alone.`,
     unit,
   );

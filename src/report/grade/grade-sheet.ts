@@ -214,7 +214,17 @@ const unreadRow = (
   cell('not read', 'binding'),
 ];
 
-const VOID: Readonly<Record<VoidPanel['as'], string>> = { unread: 'not counted', wrong: 'slip' };
+const VOID: Readonly<Record<VoidPanel['as'], string>> = {
+  unread: 'not counted',
+  wrong: 'slip',
+  turned: 'numbers turned',
+};
+
+/** Numbers from the other end make no panel better than its mean is. */
+const shownVoid = (verdict: PanelScore['verdict'], voided: VoidPanel | undefined): string | null =>
+  voided === undefined || (voided.as === 'turned' && verdict !== 'satisfactory')
+    ? null
+    : VOID[voided.as];
 
 function panelRow(
   score: PanelScore,
@@ -231,9 +241,10 @@ function panelRow(
     cell(signedText(difference, unit)),
     cell(`${scoreText(z)}${kind === 'z' ? '' : '′'}`),
     ...(verbose ? [plain(zeta), plain(en)] : []),
-    voided === undefined
-      ? cell(verdict, verdict === 'satisfactory' ? 'plain' : 'binding')
-      : cell(VOID[voided.as], 'binding'),
+    cell(
+      shownVoid(verdict, voided) ?? verdict,
+      voided === undefined && verdict === 'satisfactory' ? 'plain' : 'binding',
+    ),
   ];
 }
 

@@ -57,7 +57,7 @@ const GROUNDS: Readonly<Record<VerdictGround, string>> = {
   copied: 'values are too like another’s, which is to be cleared up',
   'repair-missed': 'a repair was missed',
   'panels-unread': 'two panels or more were not read',
-  'half-unread': 'half of the car was not read',
+  'half-unread': 'half of the car was not read, or at one point a panel',
 };
 
 /** `questionable, as one panel is off`; of a satisfactory survey the word alone. */
@@ -82,7 +82,7 @@ export function carName({ vehicle, identity }: Pick<GradedClass, 'vehicle' | 'id
 
 type Voided = Pick<Grade, 'voided' | 'scores' | 'mark' | 'markIfSound'>;
 
-/** `counted as not read: roof; as off, for a slip: bonnet (without that …)`; nothing where none is void. */
+/** `counted as not read: roof; as off, for a slip: bonnet (scored as it stands, …)`; nothing where none is void. */
 export function voidText({ voided, scores, mark, markIfSound }: Voided): string {
   if (markIfSound === null) return '';
   const names = (wanted: VoidPanel['as']): string => {
@@ -90,12 +90,19 @@ export function voidText({ voided, scores, mark, markIfSound }: Voided): string 
     const isAll = panels.length > 1 && panels.length === scores.length;
     return isAll ? `all ${panels.length} panels` : together(panels);
   };
-  const [unread, wrong] = [names('unread'), names('wrong')];
-  const parts = [
-    ...(unread === '' ? [] : [`as not read: ${unread}`]),
-    ...(wrong === '' ? [] : [`as off, for a slip: ${wrong}`]),
-  ];
+  const parts = COUNTED_AS.map(([as, what]) => ({ what, panels: names(as) }))
+    .filter(({ panels }) => panels !== '')
+    .map(({ what, panels }) => `${what}: ${panels}`);
   const [own, sound] = [mark, markIfSound].map(({ share }) => percentText(share));
-  const otherwise = own === sound ? '' : ` (without that the mark would be ${sound})`;
+  const how = voided.every(({ as }) => as === 'turned')
+    ? 'numbered as the marks are'
+    : 'scored as it stands';
+  const otherwise = own === sound ? '' : ` (${how}, the mark would be ${sound})`;
   return `counted ${parts.join('; ')}${otherwise}`;
 }
+
+const COUNTED_AS: readonly (readonly [VoidPanel['as'], string])[] = [
+  ['unread', 'as not read'],
+  ['wrong', 'as off, for a slip'],
+  ['turned', 'as questionable, for numbers from the other end'],
+];

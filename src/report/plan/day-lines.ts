@@ -9,7 +9,7 @@ import { type Block, list, paragraph, type Said } from '../model.ts';
 /** `1: 7.9 h: take in, wheels, …, cut (roof, bonnet); vibration 245 of 400 points a hand`. */
 export function dayBlocks(result: PlanResult): readonly Block[] {
   const { days } = result.work;
-  const { vibration } = result.settings.work;
+  const { vibration } = result.settings.models.work;
   return [
     list(
       'Days',
@@ -20,7 +20,7 @@ export function dayBlocks(result: PlanResult): readonly Block[] {
 }
 
 function dayLine({ day, stages, time, points }: WorkDay, result: PlanResult): Said {
-  const { limitPoints } = result.settings.work.vibration;
+  const { limitPoints } = result.settings.models.work.vibration;
   const most = Math.max(0, ...points);
   const exposure =
     most === 0 ? [] : [`vibration ${shown(most, 0)} of ${limitPoints} points a hand`];

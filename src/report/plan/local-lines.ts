@@ -13,10 +13,12 @@ export function localText(local: LocalWork, unit: LengthUnit): Facts {
   const { steps, removal, risk, place, reasons } = local;
   const outcome = reasons.slice(0, 1).map((one) => remarkFacts(one, unit));
   const { median, low, high } = removal;
+  const aim = reasons.filter(isAim).map((one) => remarkFacts(one, unit));
   const done =
     steps.length === 0
-      ? []
+      ? aim
       : [
+          ...aim,
           `${stepsText(steps)} there takes ${thicknessText(median, unit, 2)}\u00a0${unitName(unit)} (${thicknessText(low, unit)}–${thicknessText(high, unit)}) more${place === null ? '' : `, in all ${thicknessText(place.removal, unit, 2)} of ${thicknessText(place.budget, unit, 2)} that may go at one place`}`,
           ...reasons.filter(isOfPlace).map((one) => remarkFacts(one, unit)),
           ...(risk === null ? [] : [`risk at that place ${shown(100 * risk, 1)}\u00a0%`]),
@@ -27,8 +29,11 @@ export function localText(local: LocalWork, unit: LengthUnit): Facts {
 /** Why less may go there than on the panel stands beside the figure. */
 const isOfPlace = ({ code }: Remark): boolean => code === 'local-less';
 
+/** What it clears by the aim stands beside what it clears. */
+const isAim = ({ code }: Remark): boolean => code === 'local-aim';
+
 /** The same with why nothing milder is taken, and what keeps it from more. */
 export function localWhyText(local: LocalWork, unit: LengthUnit): Facts {
-  const further = local.reasons.slice(1).filter((one) => !isOfPlace(one));
+  const further = local.reasons.slice(1).filter((one) => !isOfPlace(one) && !isAim(one));
   return joined([localText(local, unit), ...further.map((one) => remarkFacts(one, unit))], '; ');
 }

@@ -11,14 +11,16 @@ import {
   type Verdict,
   workedParts,
 } from '../../correction/plan/plan.ts';
-import { partName } from '../../film/survey.ts';
+import { isZone, partName } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { jobHours } from '../../work/job-time.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph, type Said } from '../model.ts';
+import { hasWarning } from '../survey/note-blocks.ts';
 import { readAgainFirst } from '../survey/slip-lines.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
 import { withReasons } from './keep-off.ts';
+import { readMoreFirst } from './read-more-first.ts';
 
 export function answerBlocks(
   result: PlanResult,
@@ -26,15 +28,19 @@ export function answerBlocks(
   unit: LengthUnit,
 ): readonly Block[] {
   const parts = workedParts({ panels: plans });
-  const left = plans.filter((plan) => plan.survey.points.length > 0 && !isTouched(plan));
+  const left = plans.flatMap(leftOf);
+  const spotFirst = left.filter(isFreedBySpot);
+  const others = left.filter((part) => !isFreedBySpot(part));
   return [
     ...readAgainFirst(
       plans.map(({ survey }) => survey),
       result,
       unit,
     ),
-    paragraph('Work', workText(parts, plans, unit, result.work)),
-    ...(left.length === 0 ? [] : [paragraph('Leave', joined(withReasons(left), ' · '))]),
+    paragraph('Work', workText(parts, plans, unit, result)),
+    ...readMoreFirst(parts),
+    ...leftLine('Leave', others),
+    ...leftLine('Spot first', spotFirst),
     ...unreadLine(
       plans.map(({ survey }) => survey),
       unit,
@@ -42,11 +48,26 @@ export function answerBlocks(
   ];
 }
 
+/** A panel, or each zone of it, on which nothing is done. */
+function leftOf(plan: PanelPlan): readonly PanelPlan[] {
+  if (plan.zones.length === 0 || isTouched({ ...plan, steps: [], zones: [] })) {
+    return plan.survey.points.length > 0 && !isTouched(plan) ? [plan] : [];
+  }
+  return plan.zones.filter((zone) => !isTouched(zone));
+}
+
+/** What a test spot of its own is to free. */
+const isFreedBySpot = ({ survey: { boundBy, advice } }: PanelPlan): boolean =>
+  boundBy.code === 'test-spot' && advice.some(({ code }) => code === 'test-spot');
+
+const leftLine = (label: string, parts: readonly PanelPlan[]): readonly Block[] =>
+  parts.length === 0 ? [] : [paragraph(label, joined(withReasons(parts), ' · '))];
+
 function workText(
   parts: readonly PanelPlan[],
   plans: readonly PanelPlan[],
   unit: LengthUnit,
-  { job, days }: PlanResult['work'],
+  { survey, work: { job, days } }: PlanResult,
 ): Said {
   const told = [
     ...WAYS.flatMap(([verdict, way]) => {
@@ -57,20 +78,28 @@ function workText(
   ];
   if (told.length === 0) return 'nothing to polish';
   const hours = shown(jobHours(job.time, 0.5), 1);
-  return joined([...told, `the whole job ${hours} h, ${counted(days.length, 'day')}`], '; ');
+  const first = hasWarning(survey) ? ['only once that is settled'] : [];
+  return joined(
+    [...first, ...told, `the whole job ${hours} h, ${counted(days.length, 'day')}`],
+    '; ',
+  );
 }
 
 const WAYS: readonly (readonly [Verdict, string])[] = [
   ['polish', ''],
-  ['lighter', ' lighter than asked'],
+  ['lighter', ' short of the aim'],
   ['hand', ' by hand'],
 ];
 
-/** A few are named, more are counted. */
-const namesOf = (parts: readonly PanelPlan[]): string =>
-  parts.length <= FEW
-    ? parts.map(({ survey }) => partName(survey)).join(', ')
-    : counted(parts.length, 'panel');
+/** A few are named, more are counted, but for zones: half of a panel is no panel. */
+function namesOf(parts: readonly PanelPlan[]): string {
+  const names = (some: readonly PanelPlan[]): readonly string[] =>
+    some.map(({ survey }) => partName(survey));
+  if (parts.length <= FEW) return names(parts).join(', ');
+  const whole = parts.filter(({ survey }) => !isZone(survey));
+  const zones = names(parts.filter(({ survey }) => isZone(survey)));
+  return [...(whole.length === 0 ? [] : [counted(whole.length, 'panel')]), ...zones].join(', ');
+}
 
 const FEW = 3;
 

@@ -18,6 +18,7 @@ import type { PageOptions } from '../page-options.ts';
 import { factsList } from '../panel-facts.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
 import { gainRange } from '../survey/gain-groups-text.ts';
+import { noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
 import { heading, legend, strictNote } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { localText } from './local-lines.ts';
@@ -46,6 +47,7 @@ export function planBlocks(
     title(heading('Plan', result, surveys)),
     ...strictNote(result.settings),
     gap,
+    ...warningsFirst(result.survey, unit),
     ...colourFirst(plans.map(({ survey }) => survey)),
     ...answerBlocks(result, plans, unit),
     gap,
@@ -59,6 +61,7 @@ export function planBlocks(
     ...ofTheseSteps(parts, unit),
     ...localLines(plans, unit),
     ...remarksOf(parts, unit),
+    ...noteBlocks(result.survey, unit),
     gap,
     ...(read.length === 0
       ? []
@@ -105,6 +108,7 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
     ),
   ),
   ...strictNote(result.settings),
+  ...warningsFirst(result.survey, options.unit),
   paragraph('Aim', aimWords(result)),
   ...result.why.flatMap((why) => [gap, ...planWhyBlocks(why, options)]),
   ...assumptionBlocks(result, options),

@@ -9,6 +9,7 @@ import { type PanelSurvey, partName } from '../../film/survey.ts';
 import { type Block, type Cell, cell, paragraph } from '../model.ts';
 import { filmTable } from '../survey/film-table.ts';
 import { percentRange } from './percent-range.ts';
+import { isOfReadings } from './read-more-first.ts';
 import { stepsText } from './step-words.ts';
 
 type Group = { readonly letter: string; readonly plans: readonly PanelPlan[] };
@@ -114,14 +115,18 @@ const SAID_ELSEWHERE: ReadonlySet<string> = new Set([
   'local-defect',
 ]);
 
+/** What no polishing mends, whatever is done on the panel. */
+const OF_DEFECTS: ReadonlySet<string> = new Set(['not-polishing', 'deeper-than-clear']);
+
 /** What to mind, each once with its panels. */
 export function remarksOf(plans: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
   const remarks = plans.flatMap((plan) => {
     // Why a panel is left stands beside its name.
-    const reasons = isWorked(plan)
-      ? plan.reasons.filter(({ code }) => !SAID_ELSEWHERE.has(code))
-      : [];
-    return [...reasons, ...plan.cautions].map((one) => ({ text: textIn(one, unit), plan }));
+    const reasons = plan.reasons.filter(({ code }) =>
+      isWorked(plan) ? !SAID_ELSEWHERE.has(code) : OF_DEFECTS.has(code),
+    );
+    const cautions = plan.cautions.filter(({ code }) => !isWorked(plan) || !isOfReadings(code));
+    return [...reasons, ...cautions].map((one) => ({ text: textIn(one, unit), plan }));
   });
   const groups = [...groupBy(remarks, ({ text }) => text)];
   return groups.map(([text, group]) => paragraph(names(group.map(({ plan }) => plan)), text));

@@ -27,6 +27,7 @@ export function planRecord(
     template: survey.template.id,
     aim: settings.aim.name,
     risk_pct: recorded(100 * settings.terms.risk),
+    notes: survey.notes.map(remarkRecord),
     panels: plan.panels
       .filter(({ survey: { panel } }) => ids.has(panel.id))
       .map((panel) => panelRecord(panel, result)),

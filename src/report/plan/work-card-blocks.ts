@@ -13,20 +13,24 @@ import { partName } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import { seenAtOnePoint } from '../../tasks/plan/marked-points.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
+import type { Assumption } from '../../tasks/settings/assumption.ts';
 import { inPolishingOrder } from '../../work/polishing-order.ts';
 import { column, figures, measures } from '../columns.ts';
 import { joined } from '../facts.ts';
+import { largeAssumptions } from '../large-assumptions.ts';
 import { motionText } from '../methods/method-words.ts';
 import { type Block, cell, gap, notice, paragraph, type Said, type Tick, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
-import { heading } from '../survey/page-head.ts';
+import { noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
+import { heading, strictNote } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
 import { orderText } from './order-text.ts';
 import { panelTicks } from './panel-ticks.ts';
 import { careWords } from './plan-blocks.ts';
 import { readAgainTicks } from './read-again-ticks.ts';
+import { readMoreFirst } from './read-more-first.ts';
 import { spotFirst } from './spot-first.ts';
 import { combinationWords } from './step-words.ts';
 import { zoneFaces } from './zone-ticks.ts';
@@ -50,17 +54,31 @@ export function workCardBlocks(
     result,
     unit,
   ).flatMap((block) => [block, gap]);
-  const colour = colourFirst(asked.map(({ survey }) => survey));
-  const keepOff = [...colour, ...keepOffBlocks(asked.flatMap(partsWithSpots))];
+  const first = [
+    ...strictNote(result.settings),
+    ...warningsFirst(result.survey, unit),
+    ...colourFirst(asked.map(({ survey }) => survey)),
+  ];
+  const keepOff = keepOffBlocks(asked.flatMap(partsWithSpots));
   if (worked.length === 0) {
-    return [title(name), ...again, paragraph(null, 'Nothing to polish.'), ...keepOff];
+    return [
+      title(name),
+      ...first,
+      ...again,
+      paragraph(null, 'Nothing to polish.'),
+      ...keepOff,
+      ...noteBlocks(result.survey, unit),
+    ];
   }
   return [
     title(name),
     { kind: 'form', fields: ['Date', 'By', 'Gauge check before', 'Gauge check after'] },
     gap,
+    ...first,
     ...again,
+    ...readMoreFirst(worked),
     ...keepOff,
+    ...largeAssumptions(result.assumptions.filter(isSeenAtCar), unit),
     gap,
     notice('Stop', stopRule(worked, result, unit)),
     gap,
@@ -76,10 +94,14 @@ export function workCardBlocks(
     settingsTable(worked, result),
     gap,
     paragraph('Care', careWords(result)),
+    ...noteBlocks(result.survey, unit),
     gap,
     ...dayBlocks(result),
   ];
 }
+
+/** What is taken for granted and whoever stands at the car can settle. */
+const isSeenAtCar = ({ code }: Assumption): boolean => code === 'eddy-current' || code === 'finish';
 
 const vehicleText = ({ vehicle }: PlanResult): string => (vehicle === null ? '' : ` of ${vehicle}`);
 

@@ -5,7 +5,7 @@ import { shown } from '../../base/rounding.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
 import { type CheaperAim, cheaperAims } from '../../work/cheaper-aims.ts';
-import { partForOwner } from '../../work/exclusions.ts';
+import { partForOwner } from '../../work/left-as-found.ts';
 import type { Currency } from '../../work/money.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { namesAnd } from '../words.ts';

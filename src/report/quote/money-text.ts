@@ -10,6 +10,10 @@ export function amountText(amount: Minor, { digits }: Pick<Currency, 'digits'>):
   return digits === 0 ? sign + parted : `${sign}${parted}.${written.slice(-digits)}`;
 }
 
+/** `1234.50`, as programs read it. */
+export const plainAmount = (amount: Minor, currency: Pick<Currency, 'digits'>): string =>
+  amountText(amount, currency).replaceAll(',', '').replace('−', '-');
+
 /** `1,234.50 GBP`. */
 export const moneyText = (amount: Minor, currency: Currency): string =>
   `${amountText(amount, currency)}\u00a0${currency.code}`;

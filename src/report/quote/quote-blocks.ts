@@ -9,7 +9,9 @@ import { joined } from '../facts.ts';
 import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
+import { doubtBlocks, noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
 import { heading, strictNote } from '../survey/page-head.ts';
+import { readAgainFirst } from '../survey/slip-lines.ts';
 import { materialBlocks } from './material-blocks.ts';
 import { optionTable, partsBlocks } from './option-tables.ts';
 import {
@@ -44,14 +46,18 @@ export function quoteBlocks(
   const head = [
     title(heading(kind.value === 'estimate' ? 'Estimate' : 'Quotation', result, read)),
     ...strictNote(result.settings),
+    ...warningsFirst(result.survey, unit),
     ...colourFirst(read),
+    ...readAgainFirst(read, result, unit),
   ];
-  const news = { ...result, assumptions: result.assumptions.filter(isNews) };
+  const news = { ...result, assumptions: newsOf(result.assumptions, options.verbose) };
+  const notes = (options.verbose ? noteBlocks : doubtBlocks)(result.survey, unit);
   if (isNothingWorked(result.options)) {
     return [
       ...head,
       ...missingBlocks(result),
       ...exclusionBlocks(result, options.verbose),
+      ...notes,
       ...assumptionBlocks(news, options),
     ];
   }
@@ -75,6 +81,7 @@ export function quoteBlocks(
     ...(options.verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),
     ...unchargedBlocks(result, options.verbose),
     ...exclusionBlocks(result, options.verbose),
+    ...notes,
     ...(options.verbose ? termsBlocks(result) : []),
     ...assumptionBlocks(news, options),
   ];
@@ -82,10 +89,10 @@ export function quoteBlocks(
 
 /** What it is, and what the columns are. */
 function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions): Said {
-  const { money, price } = settings;
+  const { money, models } = settings;
   const prices = money.prices.value;
   const validity = validityText(prices, date);
-  const share = shown(price.hours[money.kind.value], 0);
+  const share = shown(models.price.hours[money.kind.value], 0);
   const what =
     money.kind.value === 'estimate'
       ? 'An estimate may change once the work has begun'
@@ -119,4 +126,10 @@ const SAID: readonly string[] = [
   ...['taken-exact', 'taken-instead'],
 ];
 
-const isNews = ({ code }: Assumption): boolean => !SAID.includes(code);
+/** Without -v no material of panels, as those that no gauge for metal reads are not promised; nor what follows of another gauge. */
+const newsOf = (all: readonly Assumption[], verbose: boolean): readonly Assumption[] =>
+  all
+    .filter(({ code }) => !SAID.includes(code) && (verbose || code !== 'materials'))
+    .map((one) =>
+      verbose || one.code !== 'eddy-current' ? one : { ...one, text: one.text.replace(/:.*$/, '') },
+    );

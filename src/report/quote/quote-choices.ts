@@ -9,7 +9,15 @@ import { column, figures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell, list, paragraph } from '../model.ts';
 import { cheaperForOwner } from './cheaper-texts.ts';
 import { amountText } from './money-text.ts';
-import { aimTitle, daysText, filmText, hoursRange, percentText, sameAs } from './quote-words.ts';
+import {
+  aimTitle,
+  daysText,
+  filmText,
+  hoursRange,
+  percentText,
+  sameAs,
+  shownPercent,
+} from './quote-words.ts';
 
 /** A choice with the letter it has on the curve. */
 export type Choice = { readonly option: QuoteOption; readonly title: string };
@@ -31,6 +39,14 @@ const AIM_WORDS: ReadonlyMap<string, string> = new Map([
   ['full', 'more of them go, as far as the paint allows'],
 ]);
 
+/** Where the table does not show more for it than for every choice before it. */
+const NO_MORE_WORDS: ReadonlyMap<string, string> = new Map([
+  [
+    'full',
+    'a finish without any veil (haze) comes first; marks go as far as the paint then allows',
+  ],
+]);
+
 export function choiceBlocks(result: QuoteResult, unit: LengthUnit): readonly Block[] {
   const choices = choicesOf(result);
   return [
@@ -44,8 +60,11 @@ export function choiceBlocks(result: QuoteResult, unit: LengthUnit): readonly Bl
 
 /** What the names of the choices mean; a per cent says it itself. */
 function namesBlock(choices: readonly Choice[]): readonly Block[] {
-  const named = choices.flatMap(({ option: { aim }, title }) => {
-    const words = AIM_WORDS.get(aim.name);
+  const named = choices.flatMap(({ option: { aim, expected }, title }, i) => {
+    const isMore = choices
+      .slice(0, i)
+      .every(({ option }) => shownPercent(option.expected) < shownPercent(expected));
+    const words = (isMore ? undefined : NO_MORE_WORDS.get(aim.name)) ?? AIM_WORDS.get(aim.name);
     return words === undefined ? [] : [`${title}: ${words}`];
   });
   return named.length === 0 ? [] : [list('What there is to choose from', named)];

@@ -3,10 +3,14 @@
  * what nobody can promise. No word of the trade stands here without its meaning.
  */
 import { shown } from '../../base/rounding.ts';
+import { says, tell, um } from '../../base/sentence.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { doubtsFinish } from '../../film/limits/colour-at-spot.ts';
+import type { PanelSurvey } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
-import { partForOwner } from '../../work/exclusions.ts';
+import { isClearShown } from '../../work/exclusions.ts';
+import { partForOwner } from '../../work/left-as-found.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { joined } from '../facts.ts';
@@ -32,12 +36,12 @@ export function customerBlocks(
 ): readonly Block[] {
   const { settings } = result;
   const { money } = settings;
-  if (isNothingWorked(result.options)) return nothingBlocks(result, date);
+  if (isNothingWorked(result.options)) return nothingBlocks(result, { unit, date });
   return [
     title(headingText(result)),
     ...addressBlocks(result),
     ...dateBlocks(result, date),
-    ...colourBlocks(result),
+    ...doubtBlocks(result, unit),
     paragraph(money.kind.value === 'estimate' ? 'An estimate' : 'A quotation', meaning(result)),
     ...choiceBlocks(result, unit),
     ...shortBlocks(choicesOf(result).map(({ option }) => option)),
@@ -57,11 +61,14 @@ export function customerBlocks(
 }
 
 /** Of a car that nothing is done to: what was found, and why. No choice, no price, nothing that holds. */
-const nothingBlocks = (result: QuoteResult, date: string | null): readonly Block[] => [
+const nothingBlocks = (
+  result: QuoteResult,
+  { unit, date }: Pick<QuotePageOptions, 'unit' | 'date'>,
+): readonly Block[] => [
   title(headingText(result)),
   ...addressBlocks(result),
   date === null ? dayForm : paragraph('Date', date),
-  ...colourBlocks(result),
+  ...doubtBlocks(result, unit),
   paragraph(
     'What we found',
     areWithoutMarks(result.options)
@@ -74,16 +81,57 @@ const nothingBlocks = (result: QuoteResult, date: string | null): readonly Block
 ];
 
 /** What puts the whole car in doubt comes before any choice. */
-function colourBlocks({ survey }: QuoteResult): readonly Block[] {
-  const shown = survey.panels.filter(doubtsFinish);
-  if (shown.length === 0) return [];
-  const where = panelNames(shown.map(({ panel }) => panel));
-  const told = [
-    `At a trial on the ${namesAnd(where)} colour came off with the polish: the clear top layer is gone there, or the paint of this car is not what was thought.`,
+const doubtBlocks = (
+  { survey: { panels, notes } }: QuoteResult,
+  unit: LengthUnit,
+): readonly Block[] => [
+  ...notes.flatMap(({ code, value }) => {
+    const told = DOUBTS[code];
+    if (told === undefined || value === undefined) return [];
+    return [notice(BEFORE_ANY_WORK, joined(told(tell(says`${um(value, 0)}`, unit)), ' '))];
+  }),
+  ...firstBlocks(panels.filter(isClearShown), (where) => [
+    `At a trial on the ${where} no colour came off with the polish.`,
+    'Paint without a clear top layer, as was stated, gives colour: so there is such a layer, or nobody looked at the pad.',
+    'Which of the two it is must be settled before any panel is polished; until then no more is planned than either allows.',
+  ]),
+  ...firstBlocks(panels.filter(doubtsFinish), (where) => [
+    `At a trial on the ${where} colour came off with the polish: the clear top layer is gone there, or the paint of this car is not what was thought.`,
     'Which of the two it is must be settled before any panel is polished.',
-  ];
-  return [notice('Before any work', joined(told, ' '))];
-}
+  ]),
+];
+
+const BEFORE_ANY_WORK = 'Before any work';
+
+/** By the code of what the survey warns of, with the film that it is about. */
+const DOUBTS: Readonly<Record<string, (film: string) => readonly string[]>> = {
+  'thick-baseline': (film) => [
+    `All that was measured is thick, about ${film}: far more than factories paint.`,
+    'A car painted again all over reads so, and so does one under a film or a wrap.',
+    'Which of the two it is must be settled, and a trial made, before any panel is polished.',
+  ],
+  'spot-overrun': (film) => [
+    `At a trial about ${film} of paint came off, more than was meant to go.`,
+    'Why must be known before any panel is polished.',
+  ],
+  'spot-perhaps-overrun': (film) => [
+    `At a trial about ${film} of paint came off, perhaps more than was meant to go.`,
+    'It is measured again before any panel is polished.',
+  ],
+};
+
+const firstBlocks = (
+  shown: readonly PanelSurvey[],
+  told: (where: string) => readonly string[],
+): readonly Block[] =>
+  shown.length === 0
+    ? []
+    : [
+        notice(
+          BEFORE_ANY_WORK,
+          joined(told(namesAnd(panelNames(shown.map(({ panel }) => panel)))), ' '),
+        ),
+      ];
 
 const notPromisedBlocks = ({ exclusions }: QuoteResult): readonly Block[] =>
   exclusions.length === 0
@@ -183,7 +231,7 @@ function partsBlocks(result: QuoteResult): readonly Block[] {
 }
 
 function shortBlocks(options: readonly QuoteOption[]): readonly Block[] {
-  const texts = [...shortTexts(options, partForOwner), ...reversalTexts(options)];
+  const texts = [...shortTexts(options, partForOwner), ...reversalTexts(options, partForOwner)];
   return texts.length === 0 ? [] : [list('Where fewer marks go', texts)];
 }
 

@@ -82,7 +82,7 @@ function sums(
   const row = (
     kind: PartRow['kind'],
     name: string,
-    amountOf: (one: PricedJob) => bigint,
+    amountOf: (one: PricedJob) => bigint | null,
   ): PartRow => ({
     kind,
     name,

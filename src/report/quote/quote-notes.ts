@@ -15,7 +15,7 @@ import {
   isNothingWorked,
   percentText,
   reversalTexts,
-  shortExclusion,
+  shortExclusions,
   shortTexts,
 } from './quote-words.ts';
 
@@ -51,7 +51,7 @@ export function shortBlocks(
 ): readonly Block[] {
   const texts = shortTexts(options, partName);
   const notes = [
-    ...reversalTexts(options),
+    ...reversalTexts(options, partName),
     ...cheaperTexts(options, prices?.currency ?? null),
     ...sameTexts(options),
   ];
@@ -66,7 +66,7 @@ export function exclusionBlocks({ exclusions }: QuoteResult, verbose: boolean): 
   if (exclusions.length === 0) return [];
   return verbose
     ? [list('Not promised', exclusions.map(exclusionText))]
-    : [paragraph('Not promised', joined(exclusions.map(shortExclusion), '; ', '.'))];
+    : [paragraph('Not promised', joined(shortExclusions(exclusions), '; ', '.'))];
 }
 
 /** They are alike for all aims, as each is priced by the same share of jobs. */

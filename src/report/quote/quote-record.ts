@@ -2,10 +2,10 @@ import { isZone } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { type Minor, percentOfShare } from '../../work/money.ts';
 import type { QuoteLine, Thousandths } from '../../work/price-job.ts';
-import type { MaterialPrice } from '../../work/price-list.ts';
+import { type MaterialPrice, packsWithoutTax } from '../../work/price-list.ts';
 import { type Marginal, marginal, type QuoteOption } from '../../work/quote-option.ts';
 import { stageCosts } from '../../work/stage-costs.ts';
-import { neededMaterials } from '../../work/to-buy.ts';
+import { type NeededMaterial, neededMaterials } from '../../work/to-buy.ts';
 import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
@@ -19,6 +19,7 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
   const { settings, survey, options, curve, missingKeys, exclusions } = result;
   const { kind, prices, shop, at } = settings.money;
   const said = prices.value;
+  const packs = said === null ? [] : packsWithoutTax(said.list);
   return {
     ...envelope('quote', result, context),
     template: survey.template.id,
@@ -39,7 +40,8 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
             rounding: said.list.tax.rounding,
             included: said.list.tax.included,
           },
-    options: options.map((option, i) => optionRecord(option, options[i - 1], said?.list.materials)),
+    notes: survey.notes.map(remarkRecord),
+    options: options.map((option, i) => optionRecord(option, options[i - 1], packs)),
     curve: curve.map((option) => ({
       aimed_pct: recorded(100 * option.aim.share),
       expected_pct: recorded(100 * option.expected),
@@ -54,7 +56,7 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
 function optionRecord(
   option: QuoteOption,
   before: QuoteOption | undefined,
-  prices: readonly MaterialPrice[] = [],
+  packs: readonly MaterialPrice[],
 ): MachineRecord {
   const { plan, work, charged, priced } = option;
   const hours = (chance: number) => optionHours(option, chance);
@@ -71,36 +73,38 @@ function optionRecord(
     tax_minor: minorOrNull(priced?.tax),
     total_minor: minorOrNull(priced?.total),
     payable_minor: minorOrNull(priced?.payable),
-    deposit_minor: minorOrNull(priced?.deposit),
+    deposit_minor: minorOrNull(priced?.deposit ?? undefined),
     per_extra_pct: before === undefined ? null : marginalRecord(marginal(before, option)),
-    short: option.short.map(({ survey, verdict, expected, reasons }) => ({
-      panel: survey.panel.id,
-      zone: isZone(survey) ? survey.zone : null,
-      verdict,
-      expected_pct: recorded(100 * expected),
-      reasons: reasons.map(remarkRecord),
-    })),
-    materials: (charged === null ? [] : neededMaterials(work, prices)).map(
-      ({ id, material, quantity, unit, usedUp, lasts, listed, toBuy }) => ({
-        id,
-        material,
-        quantity: recorded(quantity),
-        used_up: recorded(usedUp),
-        lasts,
-        unit,
-        pack: listed === null ? null : Number(listed.pack),
-        price_minor: minorOrNull(listed?.price),
-        stock: listed?.stock ?? null,
-        to_buy: toBuy,
-      }),
-    ),
-    stage_costs: (charged === null ? [] : stageCosts(work, prices)).map(({ stage, materials }) => ({
+    short: option.short.map(shortRecord),
+    materials: (charged === null ? [] : neededMaterials(work, packs)).map(materialRecord),
+    stage_costs: (charged === null ? [] : stageCosts(work, packs)).map(({ stage, materials }) => ({
       stage,
       materials_minor: Number(materials),
     })),
     towel_loads: charged === null ? 0 : work.towelLoads,
   };
 }
+
+const shortRecord = ({ survey, verdict, expected, reasons }: QuoteOption['short'][number]) => ({
+  panel: survey.panel.id,
+  zone: isZone(survey) ? survey.zone : null,
+  verdict,
+  expected_pct: recorded(100 * expected),
+  reasons: reasons.map(remarkRecord),
+});
+
+const materialRecord = (needed: NeededMaterial) => ({
+  id: needed.id,
+  material: needed.material,
+  quantity: recorded(needed.quantity),
+  used_up: recorded(needed.usedUp),
+  lasts: needed.lasts,
+  unit: needed.unit,
+  pack: needed.listed === null ? null : Number(needed.listed.pack),
+  price_minor: minorOrNull(needed.listed?.price),
+  stock: needed.listed?.stock ?? null,
+  to_buy: needed.toBuy,
+});
 
 export const lineRecord = ({ kind, id, name, unitPrice, taxShare, amount, tax }: QuoteLine) => ({
   kind,

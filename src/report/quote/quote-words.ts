@@ -7,6 +7,7 @@ import { inLengthUnit, type LengthUnit } from '../../base/units.ts';
 import type { PanelPlan } from '../../correction/plan/plan.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
+import { leftByOther } from '../../work/cheaper-aims.ts';
 import type { Exclusion, ExclusionCode } from '../../work/exclusions.ts';
 import { jobHours } from '../../work/job-time.ts';
 import type { QuoteAim, QuoteOption } from '../../work/quote-option.ts';
@@ -14,6 +15,9 @@ import type { Block, Curve } from '../model.ts';
 import { namesAnd } from '../words.ts';
 
 export const percentText = (share: number, digits = 0): string => shown(100 * share, digits);
+
+/** As the tables have it: what they show as one is not told apart. */
+export const shownPercent = (share: number): number => Number(percentText(share));
 
 /** `A enhance`: the sign of its point on the curve before its name. */
 export const aimTitle = ({ name }: QuoteAim, index: number): string =>
@@ -44,6 +48,7 @@ const SHORT_WORDS: Readonly<Record<ExclusionCode, string>> = {
   'matte-paint': 'matte',
   'colour-came': 'colour on the pad, left as found',
   'finish-doubted': 'finish in doubt, left as found',
+  'clear-shown': 'no colour on the pad against the stated finish',
   'filler-found': 'filler',
   'painted-again': 'painted again',
   'thin-paint': 'thin',
@@ -52,44 +57,66 @@ const SHORT_WORDS: Readonly<Record<ExclusionCode, string>> = {
   'deep-marks': 'deep marks',
   'not-by-polishing': 'faults not for polishing',
   'left-alone': 'left as found',
+  'left-at-aim': 'left as found',
   'history-unknown': 'earlier work unknown',
   'no-trial-yet': 'no test spot yet',
 };
 
-/** For the shop, which knows what is meant. */
-export const shortExclusion = ({ code, panels }: Exclusion): string =>
-  panels.length === 0 ? SHORT_WORDS[code] : `${SHORT_WORDS[code]}: ${panels.join(', ')}`;
+/** For the shop, which knows what is meant, and finds the reasons with each aim. */
+export const shortExclusions = (exclusions: readonly Exclusion[]): readonly string[] =>
+  [...groupBy(exclusions, shortWords)].map(([what, group]) => {
+    const panels = group.flatMap((one) => one.panels);
+    return panels.length === 0 ? what : `${what}: ${panels.join(', ')}`;
+  });
+
+const shortWords = ({ code, aims = [] }: Exclusion): string =>
+  aims.length === 0 ? SHORT_WORDS[code] : `${SHORT_WORDS[code]} at ${namesAnd(aims)}`;
 
 /** `bonnet, roof and 3 more` is of no use to whoever signs: every panel is named. */
 export const exclusionText = ({ text, panels }: Exclusion): string =>
   panels.length === 0 ? text : `${panels.join(', ')}: ${text}`;
 
-/** For each aim that is not had everywhere, where and how far; what an aim before it says is not said again. */
+/** For the aims that are not had everywhere, where and how far: in full, or as it differs from the aim before. */
 export function shortTexts(
   options: readonly QuoteOption[],
   nameOf: (part: PanelSurvey) => string,
 ): readonly string[] {
-  const said = new Set<string>();
-  let before = '';
-  return options.flatMap(({ aim, short }) => {
-    const same = before === '' ? '' : `as ${before}, and `;
-    const news = [...groupBy(short, reachText)].flatMap(([reach, parts]): readonly string[] => {
-      const names = parts
-        .map(({ survey }) => nameOf(survey))
-        .filter((name) => !said.has(`${name} ${reach}`));
-      for (const name of names) said.add(`${name} ${reach}`);
-      return names.length === 0 ? [] : [`${reach} on ${namesAnd(names)}`];
-    });
-    if (news.length === 0) return [];
-    before = aim.name;
-    return [`${aim.name}: ${same}${news.join(', ')}`];
+  const all = options
+    .filter(({ short }) => short.length > 0)
+    .map(({ aim, short }) => ({
+      aim: aim.name,
+      reaches: new Map(short.map((part) => [nameOf(part.survey), reachText(part)])),
+    }));
+  const alike = [...groupBy(all, ({ reaches }) => reachesText(reaches)).values()];
+  return alike.map(([first, ...others], i) => {
+    const before = alike[i - 1]?.[0];
+    const aims = namesAnd([first, ...others].map(({ aim }) => aim));
+    const text =
+      before === undefined ? reachesText(first.reaches) : againstTold(first.reaches, before);
+    return `${aims}: ${text}`;
   });
 }
 
-/** Differences that the page does not show. */
-const SAME_SHARE = 0.005;
+/** What each part gets that falls short of the aim, by its name. */
+type Reaches = ReadonlyMap<string, string>;
+type Told = { readonly aim: string; readonly reaches: Reaches };
 
-/** An aim that asks for a finish without haze may have to leave film to it that another cuts with. */
+/** `as enhance, but nothing on roof`: only where each part that is not named again is as it was. */
+function againstTold(reaches: Reaches, before: Told): string {
+  const isAsBefore = ([name, reach]: readonly [string, string]): boolean =>
+    before.reaches.get(name) === reach;
+  const isShortNoMore = [...before.reaches.keys()].some((name) => !reaches.has(name));
+  if (isShortNoMore || ![...reaches].some(isAsBefore)) return reachesText(reaches);
+  const news = new Map([...reaches].filter((one) => !isAsBefore(one)));
+  const isSaidOtherwise = [...news.keys()].some((name) => before.reaches.has(name));
+  return `as ${before.aim}, ${isSaidOtherwise ? 'but' : 'and'} ${reachesText(news)}`;
+}
+
+const reachesText = (reaches: Reaches): string =>
+  [...groupBy(reaches, ([, reach]) => reach)]
+    .map(([reach, parts]) => `${reach} on ${namesAnd(parts.map(([name]) => name))}`)
+    .join(', ');
+
 /** Then there is nothing to choose from, and nothing to pay for. */
 export const isNothingWorked = (options: readonly QuoteOption[]): boolean =>
   options.every(({ charged }) => charged === null);
@@ -98,15 +125,35 @@ export const isNothingWorked = (options: readonly QuoteOption[]): boolean =>
 export const areWithoutMarks = (options: readonly QuoteOption[]): boolean =>
   options.every(({ spent }) => spent === null);
 
-export const reversalTexts = (options: readonly QuoteOption[]): readonly string[] =>
-  options.flatMap(({ aim, expected }, i) => {
+/** Where an aim clears less than the one before it, why. */
+export const reversalTexts = (
+  options: readonly QuoteOption[],
+  nameOf: (part: PanelSurvey) => string,
+): readonly string[] =>
+  options.flatMap((option, i) => {
     const before = options[i - 1];
-    return before === undefined || expected > before.expected - SAME_SHARE
-      ? []
-      : [
-          `${aim.name} clears less than ${before.aim.name} here: it asks for a finish without any haze, and where little paint may go that leaves less for the marks`,
-        ];
+    if (before === undefined || shownPercent(option.expected) >= shownPercent(before.expected)) {
+      return [];
+    }
+    const than = before.aim.name;
+    return [
+      `${option.aim.name} clears less than ${than} here: ${reversalReason(before, option, nameOf)}`,
+    ];
   });
+
+/** A finish without haze may leave out what it cannot be had on, or take film that another aim cuts with. */
+function reversalReason(
+  before: QuoteOption,
+  option: QuoteOption,
+  nameOf: (part: PanelSurvey) => string,
+): string {
+  const left = leftByOther(before, option);
+  const isLessWhereWorked =
+    (option.polished?.expected ?? 0) < (before.polished?.expected ?? 0) || left.length === 0;
+  return isLessWhereWorked
+    ? 'it asks for a finish without any haze, and where little paint may go that leaves less for the marks'
+    : `it leaves ${namesAnd(left.map(({ survey }) => nameOf(survey)))} as found, which ${before.aim.name} works`;
+}
 
 /** Row by row, the name of an earlier one that gets and costs the same; undefined where there is none. */
 export const sameAs = (

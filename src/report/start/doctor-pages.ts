@@ -104,10 +104,10 @@ function holdsInstead(name: string, numbers: DoctorResult['numbers']): string {
 
 /** `leastcut/doctor/1`. */
 export const doctorRecord = (
-  { machine, terminal, files, settings, numbers }: DoctorResult,
+  { machine, terminal, files, settings, numbers, assumptions }: DoctorResult,
   diagnostics: readonly Diagnostic[],
 ): MachineRecord => ({
-  ...head(machine, [], diagnostics),
+  ...head(machine, { checked: [], assumptions }, diagnostics),
   terminal: {
     width: terminal.width,
     width_from: terminal.widthFrom,
@@ -123,7 +123,10 @@ export const doctorRecord = (
 
 const head = (
   { version, node, platform, locale }: Machine,
-  checked: readonly CheckedFile[],
+  {
+    checked,
+    assumptions,
+  }: Pick<DoctorResult, 'assumptions'> & { readonly checked: readonly CheckedFile[] },
   diagnostics: readonly Diagnostic[],
 ): MachineRecord => ({
   ...envelope(
@@ -131,7 +134,7 @@ const head = (
     {
       vehicle: null,
       inputs: checked.map(({ file, sha256 }) => ({ file, sha256, decisions: null })),
-      assumptions: [],
+      assumptions,
     },
     { version, diagnostics },
   ),
@@ -154,7 +157,7 @@ export const checkRecord = (
   machine: Machine,
   diagnostics: readonly Diagnostic[],
 ): MachineRecord => ({
-  ...head(machine, checked, diagnostics),
+  ...head(machine, { checked, assumptions: [] }, diagnostics),
   terminal: null,
   files: [],
   settings: [],

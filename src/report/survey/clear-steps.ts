@@ -5,6 +5,7 @@ import { normalQuantile } from '../../base/stats/normal.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import type { ClearChain } from '../../film/limits/thin-clear.ts';
 import type { TopcoatCase } from '../../film/limits/topcoat-cases.ts';
+import type { PanelFilm } from '../../film/panel-film.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 
 /** Two digits, so that a line adds up as it is printed. */
@@ -27,12 +28,16 @@ export function clearSteps(
   const { mean, sd } = topcoat.clear;
   return [
     ...heldStep(survey, chain, model.earlier),
-    says`by the total alone: ${b(film.mean)} − ${b(under.mean)} under it = ${plusMinus(byTotal)}`,
+    says`by the total alone: ${b(film.mean)}${lowerReader(film)} − ${b(under.mean)} under it = ${plusMinus(byTotal)}`,
     ...toldStep(chain),
     says`over the panel: ${plusMinus(overPanel)}`,
     says`on the thinnest ${roundTo(100 * thinnestShare, 1)} %: ${b(overPanel.mean)} − ${z} × ${b(withinSd)}, its part of the spread, = ${b(mean)} ± ${u(sd)}, the doubt of the spread (${shown(within.dof, 0)} degrees of freedom) in it`,
   ];
 }
+
+/** Of two operators who differ the lower may be right. */
+const lowerReader = ({ operators }: PanelFilm): Sentence =>
+  operators === undefined ? says`` : says` − ${b(operators)} between operators`;
 
 /** What is held of the topcoat before the total is looked at. */
 function heldStep(

@@ -8,6 +8,7 @@ const SOURCES: Readonly<Record<string, string>> = {
   resolution: 'step of the display',
   curvature: 'curved points',
   calibration: 'gauge’s own error, shared by all points',
+  operators: 'who reads: two operators differ',
   baseline: 'the baseline',
   cars: 'what factories paint, which differs from car to car',
   zinc: 'how thick the zinc is, which differs from car to car',

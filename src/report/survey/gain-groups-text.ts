@@ -43,10 +43,12 @@ const whichOf = (gains: readonly Gain[], parts: readonly PanelSurvey[]): string 
 /** What is left once the smaller groups are named, but for panels that are told apart; null where that could not be told. */
 function restOf(gains: readonly Gain[], parts: readonly PanelSurvey[]): string | null {
   const apart = parts.filter(isToldApart);
-  const but = apart.length === 0 ? '' : ` but ${partNames(apart)}`;
+  const but = apart.length === 0 ? '' : ` except ${partNames(apart)}`;
   const others = parts.filter((part) => !apart.includes(part));
   if (gains.length === others.length) return `the others${but}`;
-  return whichOf(gains, others) === 'every original panel' ? `the other originals${but}` : null;
+  return whichOf(gains, others) === 'every original panel'
+    ? `the other original panels${but}`
+    : null;
 }
 
 const partsIn = (group: readonly Gain[]): readonly PanelSurvey[] => group.map(({ part }) => part);

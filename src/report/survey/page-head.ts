@@ -21,7 +21,7 @@ import { panelNames } from '../../film/template/side-names.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
-import { type Block, paragraph, type Said } from '../model.ts';
+import { type Block, notice, paragraph, type Said } from '../model.ts';
 import { coatName } from './coat-name.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
 import { isNear } from './sureness-blocks.ts';
@@ -193,7 +193,13 @@ function ifThinner(
 }
 
 /** Said before anything else: who asks for the strict floors is else taken aback by what they leave. */
-export const strictNote = ({ terms }: Settings): readonly Block[] =>
+/** What is unusual of the terms that everything is held to. */
+export const strictNote = ({ terms }: Settings): readonly Block[] => [
+  ...ofPolicy(terms),
+  ...ofRisk(terms),
+];
+
+const ofPolicy = (terms: Settings['terms']): readonly Block[] =>
   terms.policy === 'strict'
     ? [
         paragraph(
@@ -202,6 +208,19 @@ export const strictNote = ({ terms }: Settings): readonly Block[] =>
         ),
       ]
     : [];
+
+/** Over this a page says what was asked for. */
+const MUCH_RISK = 0.2;
+
+const ofRisk = ({ risk }: Settings['terms']): readonly Block[] =>
+  risk <= MUCH_RISK
+    ? []
+    : [
+        notice(
+          'Much risk',
+          `${shown(100 * risk, 1)}\u00a0% a panel was accepted (risk_pct): of panels worked to what may go, that many end with too thin a clear. 5\u00a0% is usual.`,
+        ),
+      ];
 
 /** What the columns of the film table mean. */
 export function legend(
@@ -227,10 +246,12 @@ export function legend(
         ? []
         : [{ text: `┊: total floor, ${floor}${drawn};`, facts: [`total floor: ${floor}`] }]),
       { text: 'dots: points.', facts: [] },
-      { text: 'May go: plan no more;', facts: ['may go: plan no more than this'] },
+      { text: 'May go: most to plan;', facts: ['may go: plan no more than this'] },
       {
-        text: `1 job in ${jobs} takes ${scatter} times it (counted).`,
-        facts: [`may go: 1 job in ${jobs} takes ${scatter} times what is planned (counted)`],
+        text: `1 job in ${jobs} takes off ${scatter} times the plan.`,
+        facts: [
+          `may go: 1 job in ${jobs} takes off over ${scatter} times what was planned, which is allowed for`,
+        ],
       },
     ],
     ' ',

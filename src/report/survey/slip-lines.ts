@@ -1,7 +1,7 @@
 /** Values that look keyed wrongly, and points that show a 0, before anything that follows from them. */
 import { says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { type AskedSlip, ifMeant } from '../../film/condition/keying-slips.ts';
+import { type AskedSlip, ifMeant, timesOf } from '../../film/condition/keying-slips.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
@@ -26,4 +26,6 @@ export const slipTexts = (surveyed: readonly PanelSurvey[], unit: LengthUnit): r
   );
 
 const slipText = (slip: AskedSlip) =>
-  says`point ${slip.point} (${um(slip.thickness, null)}, ${slip.factor === 10 ? 'ten times' : 'a tenth of'} its neighbours): ${ifMeant(slip)}`;
+  slip.ofPanel === undefined
+    ? says`point ${slip.point} (${um(slip.thickness, null)}, ${timesOf(slip)} its neighbours): ${ifMeant(slip)}`
+    : says`all ${slip.ofPanel} points (about ${um(slip.thickness, null)}, ${timesOf(slip)} the other panels): ${ifMeant(slip)}`;

@@ -67,7 +67,7 @@ const isDeclared = ({ condition, sureness: found }: PanelSurvey): boolean =>
 function clearText(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   const range = rangeIn(unit);
   const worked = parts.filter(({ budget }) => budget > 0);
-  const whose = worked.length > 0 ? 'panels worked' : 'originals';
+  const whose = worked.length > 0 ? 'panels worked' : 'original panels';
   const known = (worked.length > 0 ? worked : parts).flatMap(({ topcoat }) => topcoat ?? []);
   const clears = known.map(({ clear }) => Math.max(0, clear.mean));
   const doubts = known.map(({ clear }) => clear.sd);

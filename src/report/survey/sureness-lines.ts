@@ -35,8 +35,14 @@ const figureText = ({ compared, figure, putBack }: LineComparison): Sentence =>
 
 /** `mean 110.3 µm; cut-back is under 106.4 µm, … (7.5 % that it is)`. */
 export function comparisonText(one: LineComparison): Sentence {
-  const { condition, side, isBeyond, otherSide } = one;
+  const { condition, side, isBeyond, otherSide, shownBy } = one;
   const figure = figureText(one);
+  if (shownBy !== undefined && isBeyond) {
+    return says`${figure}, ${side} ${lineText(one)}, unless ${shownBy} shows the factory’s film (${chance(otherSide)} that it does)`;
+  }
+  if (shownBy !== undefined) {
+    return says`${figure}; if ${shownBy} shows the factory’s film, ${condition} is ${side} ${um(one.line)} (${chance(otherSide)} that it is)`;
+  }
   const said = isBeyond
     ? says`${figure}, ${side} ${lineText(one)}`
     : says`${figure}; ${condition} is ${side} ${lineText(one)}`;
@@ -49,7 +55,7 @@ export function comparisonText(one: LineComparison): Sentence {
 
 /** `mean 110.3 µm, 3.9 ± 2.6 µm (SD, mostly the baseline) over the line of cut-back: 7.5 % that it is`. */
 export function doubtedComparison(one: LineComparison): Sentence {
-  if (one.standard === 0) return comparisonText(one);
+  if (one.standard === 0 || one.shownBy !== undefined) return comparisonText(one);
   const { figure, condition, isBeyond } = one;
   const side = figure < one.line ? 'under' : 'over';
   const gap = says`${bare(marginOf(one))} ± ${um(one.standard)} (SD, mostly ${mostOfDoubt(one.difference)})`;

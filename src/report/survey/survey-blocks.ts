@@ -7,7 +7,7 @@ import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { SurveyReport } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { assumptionBlocks } from '../assumption-blocks.ts';
-import { headingOf, joined, remarkFacts, setIn, toldFacts } from '../facts.ts';
+import { headingOf, joined, setIn, toldFacts } from '../facts.ts';
 import { isLarge, largeAssumptions } from '../large-assumptions.ts';
 import { type Block, cell, gap, list, paragraph, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
@@ -19,7 +19,7 @@ import { evidenceLines } from './evidence-lines.ts';
 import { filmTable, limitWord } from './film-table.ts';
 import { helpBlocks } from './help-blocks.ts';
 import { leftOutBlock } from './left-out-block.ts';
-import { materialAssumption, readByEddyCurrent } from './material-lines.ts';
+import { noteBlocks, warningsFirst } from './note-blocks.ts';
 import { heading, readNotes, strictNote } from './page-head.ts';
 import { isNear, nearTheLine, sureness, surenessList } from './sureness-blocks.ts';
 import { answerBlocks } from './survey-answer.ts';
@@ -48,8 +48,12 @@ export function surveyBlocks(
   const page = { helped, result, verbose: options.verbose };
   return airy([
     [title(heading('Survey', result, read)), ...strictNote(result.settings)],
-    [...colourFirst(surveyed), ...answerBlocks(surveyed, helped, result, unit)],
-    largeAssumptions(result.assumptions, unit, readByEddyCurrent(read, result)),
+    [
+      ...warningsFirst(result.survey, unit),
+      ...colourFirst(surveyed),
+      ...answerBlocks(surveyed, helped, result, unit),
+    ],
+    largeAssumptions(result.assumptions, unit),
     readTable(read, unit),
     [
       ...(read.length === 0 ? [] : readNotes(result, read, unit)),
@@ -63,7 +67,7 @@ export function surveyBlocks(
       ...otherLimits(read, unit),
       ...evidenceLines(read, helped, unit),
       ...readInVain(surveyed, unit),
-      ...notes(result, unit),
+      ...noteBlocks(result.survey, unit),
     ],
     helpBlocks(surveyed, page, unit),
     options.verbose
@@ -80,12 +84,15 @@ export function surveyBlocks(
       ...assumptionBlocks(
         { ...result, assumptions: result.assumptions.filter((one) => !isLarge(one)) },
         options,
-        materialAssumption(surveyed, result),
+        SAID_UNDER_THE_TABLE,
       ),
     ],
     options.drawn === true ? surveyDrawings(read, unit) : [],
   ]);
 }
+
+/** Its risk. */
+const SAID_UNDER_THE_TABLE: readonly string[] = ['risk'];
 
 /** A blank line between groups of blocks that belong together. */
 const airy = (groups: readonly (readonly Block[])[]): readonly Block[] =>
@@ -136,16 +143,6 @@ function offFace(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly B
     .filter(({ otherPoints }) => otherPoints.length > 0)
     .map((survey) => `${survey.panel.name} ${pointsOffFace(survey, unit)}`);
   return apart.length === 0 ? [] : [paragraph('Off the face, kept apart', joined(apart, '; '))];
-}
-
-/** Of several that begin alike, what they have in common once. */
-function notes({ survey }: SurveyResult, unit: LengthUnit): readonly Block[] {
-  const told = survey.notes.map((note) => remarkFacts(note, unit).facts);
-  return [...groupBy(told, ([, ...rest]) => rest.join('; ')).values()].map((group) => {
-    const [[, ...rest]] = group;
-    const first = group.map(([one = '']) => one);
-    return paragraph('Note', joined([joined(first, ', '), ...rest], '; '));
-  });
 }
 
 /** What the panels of factory film say together of how much film varies over a panel. */

@@ -1,7 +1,12 @@
 /** Readings of two or more visits → what came off, what is left, and whether to go on. */
-import type { Outcome } from '../../base/diagnostics.ts';
+import type { Diagnostic, Outcome } from '../../base/diagnostics.ts';
 import type { GaugesCompared } from '../../film/compare/compare-change.ts';
-import { compareSurveys, type SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import {
+  compareSurveys,
+  type SurveyComparison,
+  withAllPoints,
+  withoutPointsApart,
+} from '../../film/compare/compare-surveys.ts';
 import { chosenPanels } from '../read/match-panels.ts';
 import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
@@ -14,15 +19,16 @@ import { leftOn, type PanelLeft } from './compare-left-parts.ts';
 import { dayDoubts } from './compare-order.ts';
 import { type Planned, plannedPanels, type RateSeen } from './compare-plan.ts';
 import { type PlanFit, planDoubts, planOfOthers, recordOfPlan } from './compare-plan-fit.ts';
+import { saferParts } from './compare-points-apart.ts';
 import { recordDoubts } from './compare-record-doubts.ts';
 import { slipsOfVisits, type VisitSlip } from './compare-slips.ts';
-import { standingNow } from './compare-standing.ts';
+import { type Standings, standings } from './compare-standing.ts';
 import { swapDoubts } from './compare-swaps.ts';
 import { notRecorded, type Unrecorded, unrecordedPanels } from './compare-unrecorded.ts';
-import { type VisitPanels, visitOf, visitPanels } from './compare-visit-record.ts';
+import { type Rises, type VisitPanels, visitOf, visitPanels } from './compare-visit-record.ts';
 import { readVisits, type Visit } from './compare-visits.ts';
 import { asWorked } from './compare-worked.ts';
-import { visitsOnRecord } from './visits-on-record.ts';
+import { type VisitsOnRecord, visitsOnRecord } from './visits-on-record.ts';
 
 export type CompareResult = {
   readonly vehicle: string | null;
@@ -125,26 +131,74 @@ function besidesOf(
 type Visits = { readonly first: Visit; readonly last: Visit; readonly all: readonly Visit[] };
 
 function comparedVisits(
-  { first, last, all }: Visits,
-  { planned, worked, ids, gloss }: Besides,
+  visits: Visits,
+  besides: Besides,
   request: CompareRequest,
   asGiven: CompareRequest,
 ): Outcome<CompareResult> {
+  const { first, last } = visits;
+  const seen = seenOver(visits, request);
+  const { total, rises, found } = seen;
+  const held = new Set([...(found.again === null ? [] : [found.again]), ...found.within]);
+  const standing = standings({ first, last, total, rises, held }, request).value;
+  if (standing === undefined) return { diagnostics: [] };
+  const value = resultOf(visits, { besides, seen, standing }, request);
+  return {
+    value,
+    diagnostics: [
+      ...planDoubts(asGiven, standing.all.before),
+      ...doubtsOf(visits, seen, request),
+      ...notRecorded(value.unrecorded, last.file),
+    ],
+  };
+}
+
+/** What the readings show, and which visits on record they speak of. */
+type Seen = {
+  readonly inputs: readonly ReadInput[];
+  readonly assumption: Assumption;
+  readonly total: SurveyComparison;
+  readonly steps: readonly VisitStep[];
+  readonly rises: Rises;
+  readonly found: VisitsOnRecord;
+};
+
+function seenOver(visits: Visits, request: CompareRequest): Seen {
+  const { first, last, all } = visits;
   const inputs = onceEach(all.flatMap(({ surveyed }) => surveyed.inputs));
   const { gauges, assumption } = gaugesCompared({ ...request, inputs });
-  const { total, steps } = changesOver({ first, last, all }, gauges, request);
-  const onRecord = request.filmRecord?.value.file.visits ?? [];
+  const { total, steps } = changesOver(visits, gauges, request);
   const rises = risesOver(steps);
-  const taken = visitPanels(total.panels, rises);
-  const found = visitsOnRecord(onRecord, [comparedReadings(first), comparedReadings(last)], taken);
-  const held = new Set([...(found.again === null ? [] : [found.again]), ...found.within]);
-  const standing = standingNow({ first, last, total, rises, held }, request).value;
-  if (standing === undefined) return { diagnostics: [] };
+  const found = visitsOnRecord(
+    visitsKnown(request),
+    [comparedReadings(first), comparedReadings(last)],
+    visitPanels(total.panels, rises),
+    request.settings.film.compare,
+  );
+  return { inputs, assumption, total, steps, rises, found };
+}
+
+const visitsKnown = ({ filmRecord }: Pick<CompareRequest, 'filmRecord'>) =>
+  filmRecord?.value.file.visits ?? [];
+
+function resultOf(
+  { first, last, all }: Visits,
+  {
+    besides: { planned, worked, ids, gloss },
+    seen: { inputs, assumption, total, steps, rises, found },
+    standing,
+  }: { readonly besides: Besides; readonly seen: Seen; readonly standing: Standings },
+  request: CompareRequest,
+): CompareResult {
   const ofOthers = planOfOthers(request);
   const work = { planned, done: worked.done, ids, rises, isOwnPlan: ofOthers.length === 0 };
-  const { parts, rates } = leftOn(total, work, standing);
+  const { parts: rest, rates } = leftOn(withoutPointsApart(total), work, standing.rest);
+  const parts =
+    standing.all === standing.rest
+      ? rest
+      : saferParts(total, leftOn(withAllPoints(total), work, standing.all).parts, rest);
   const visit = visitOf(parts);
-  const value: CompareResult = {
+  return {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
     identity: first.surveyed.identity,
     settings: request.settings,
@@ -164,21 +218,21 @@ function comparedVisits(
     rates,
     gloss,
     before: first.surveyed,
-    left: standing.known,
-  };
-  const { recording = false, date } = request;
-  return {
-    value,
-    diagnostics: [
-      ...planDoubts(asGiven, standing.before),
-      ...recordDoubts({ visits: onRecord, found, first, last, recording, date }),
-      ...dayDoubts(date, all),
-      ...swapDoubts(total, [first.file, last.file]),
-      ...filmDoubts(total, steps, last.file),
-      ...notRecorded(value.unrecorded, last.file),
-    ],
+    left: standing.all.known,
   };
 }
+
+/** What is doubtful of the visits themselves, of their order, and of the record. */
+const doubtsOf = (
+  { first, last, all }: Visits,
+  { total, steps, found }: Seen,
+  { recording = false, date, ...request }: CompareRequest,
+): readonly Diagnostic[] => [
+  ...recordDoubts({ visits: visitsKnown(request), found, first, last, recording, date }),
+  ...dayDoubts(date, all),
+  ...swapDoubts(total, [first.file, last.file]),
+  ...filmDoubts(total, steps, last.file),
+];
 
 /** From the first visit to the last, and from each to the next. */
 function changesOver(

@@ -4,7 +4,6 @@ import { shownFile } from '../../base/file-name.ts';
 import { tell, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
-import { paintGained } from '../../film/compare/paint-gain.ts';
 import { listed } from '../read/match-panels.ts';
 import type { Rise } from './compare-panel.ts';
 
@@ -21,9 +20,9 @@ export const risesOver = (steps: readonly VisitStep[]): ReadonlyMap<string, Rise
     (steps.length < 2 ? [] : steps)
       .toReversed()
       .flatMap(({ from, to, comparison }) =>
-        comparison.panels.flatMap(({ panel, gained, change }) =>
+        comparison.panels.flatMap(({ panel, gained, change, paint }) =>
           gained && change !== null
-            ? [[panel.id, { from, to, by: micrometres(-change.removed.value) }] as const]
+            ? [[panel.id, { from, to, by: micrometres(-change.removed.value), paint }] as const]
             : [],
         ),
       ),
@@ -73,7 +72,7 @@ export function filmDoubts(
 }
 
 const paintHint = (gained: readonly PanelComparison[]): string =>
-  gained.some((comparison) => paintGained({ comparison, rise: null }) !== null)
+  gained.some(({ paint }) => paint !== null)
     ? '; or was it painted since? Then nothing may go there before a test spot'
     : '';
 

@@ -39,7 +39,10 @@ export function leftOn(
   { before, known, asked }: Standing,
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
   const { settings } = known;
-  const measured = measuredParts(panels, done);
+  // What a plan of other readings foretold is no forecast of this work: nothing is judged by it, or learned.
+  const measuredOn = (some: SurveyComparison['panels']) =>
+    isOwnPlan ? measuredParts(some, done) : [];
+  const measured = measuredOn(panels);
   const seen = seenRates(measured, settings.correction);
   const set = mildestSet(settings.correction, settings.terms.logSd);
   const mildest: OneMoreSet | null = set === null ? null : { ...set, from: 'mildest' };
@@ -78,10 +81,7 @@ export function leftOn(
     });
     return zones.length === 0 ? { ...whole, zones } : { ...byItsZones(whole, zones), zones };
   });
-  const ofAsked = measuredParts(
-    panels.filter(({ panel }) => ids.has(panel.id)),
-    done,
-  );
+  const ofAsked = measuredOn(panels.filter(({ panel }) => ids.has(panel.id)));
   return { parts, rates: seenRates(ofAsked, settings.correction).rates };
 }
 

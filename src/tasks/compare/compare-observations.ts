@@ -3,12 +3,15 @@ import type { RateObservation } from '../../formats/rates.ts';
 import type { CompareResult } from './compare-files.ts';
 import { measuredOf } from './compare-plan.ts';
 
-/** By the gauge, for all steps as they were worked; film that came on is no measurement of a removal. */
+/**
+ * By the gauge, for all steps as they were worked; film that came on is no measurement of a removal, and the steps of a
+ * plan of other readings may be those of other panels.
+ */
 export const compareObservations = (
-  { panels }: Pick<CompareResult, 'panels'>,
+  { panels, planOfOthers }: Pick<CompareResult, 'panels' | 'planOfOthers'>,
   { date, vehicle }: { readonly date: string; readonly vehicle: string },
 ): readonly RateObservation[] =>
-  panels
+  (planOfOthers.length > 0 ? [] : panels)
     .flatMap((panel) => (panel.zones.length === 0 ? [panel] : panel.zones))
     .flatMap(({ comparison, foretold }): readonly RateObservation[] => {
       const { change, gained, panel } = comparison;

@@ -66,17 +66,29 @@ function overAllowed({ change, isPaired, allowed }: OverrunCase): readonly Remar
   if (allowed === null || !change.resolved || removed.value <= allowed.most) return [];
   const isSure = change.low > allowed.most;
   if (!isSure && !isPaired) return [];
-  const { most, by } = allowed;
-  const said = by === 'plan' ? 'the plan' : 'the survey before the work';
-  const might = most === 0 ? says`nothing might go` : says`${um(most, 2)} might go`;
   return [
     remark(
       isSure ? 'more-than-allowed' : 'perhaps-more-than-allowed',
-      says`${bare(removed.value)} ± ${um(expandedUncertainty(removed))} came off, ${might} by ${said}`,
-      most,
+      says`${bare(removed.value)} ± ${um(expandedUncertainty(removed))} came off, ${mightGo(allowed)}`,
+      allowed.most,
     ),
   ];
 }
+
+function mightGo({ most, by }: Allowed): Sentence {
+  const said = by === 'plan' ? 'the plan' : 'the survey before the work';
+  return most === 0 ? says`nothing might go by ${said}` : says`${um(most, 2)} might go by ${said}`;
+}
+
+/** Of one point, where what came off there is more than might go; `said` says how much. */
+export const perhapsOver = (
+  said: Sentence,
+  removed: Micrometres,
+  allowed: Allowed | null,
+): readonly Remark[] =>
+  allowed === null || removed <= allowed.most
+    ? []
+    : [remark('perhaps-more-than-allowed', says`${said}, ${mightGo(allowed)}`, allowed.most)];
 
 function limitsPassed(part: OverrunCase): readonly Remark[] {
   const { limits, topcoat } = part.left;

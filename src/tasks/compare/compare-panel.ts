@@ -14,7 +14,7 @@ import {
 } from '../../correction/removal/measured-removal.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
-import { isPaintGain, paintGained } from '../../film/compare/paint-gain.ts';
+import { paintGained } from '../../film/compare/paint-gain.ts';
 import { keyingQuestion } from '../../film/condition/keying-slips.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
@@ -37,7 +37,13 @@ export type OneMoreSet = {
 };
 
 /** More film at a visit than at the one before it, which no work adds. */
-export type Rise = { readonly from: string; readonly to: string; readonly by: Micrometres };
+export type Rise = {
+  readonly from: string;
+  readonly to: string;
+  readonly by: Micrometres;
+  /** How much of it is paint, by its amount; null where none is. */
+  readonly paint: Micrometres | null;
+};
 
 /** A panel, or a zone of it, as it stands after what came off. */
 export type PartLeft = {
@@ -86,7 +92,7 @@ export type PartCase = {
   readonly seen: SeenRates;
   readonly mildest: OneMoreSet | null;
   readonly grounds: AllowanceGrounds;
-  /** Whether the plan was made of these readings: another bears out nothing here, and frees nothing. */
+  /** Whether the plan was made of these readings: another bears out nothing here, frees nothing, and is no forecast. */
   readonly isOwnPlan: boolean;
 };
 
@@ -146,7 +152,10 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   const isLess = allowsLess(known, asked);
   // Its topcoat is known by all that was read and stated, whoever asks.
   const left: Allowance = isLess ? known : { ...allowanceOf(asked), topcoat: known.topcoat };
-  const against = foretold === null || comparison.gained ? null : judge(foretold, measured, change);
+  const against =
+    foretold === null || comparison.gained || !part.isOwnPlan
+      ? null
+      : judge(foretold, measured, change);
   const vaguer = terms !== grounds.terms;
   const allowed = allowedBefore(part);
   const isPaired = comparison.by === 'pairs';
@@ -269,13 +278,13 @@ const riseReasons = (rise: Rise | null): readonly Remark[] =>
     : [
         remark(
           'film-rose',
-          says`reads ${um(rise.by)} more in ${shownFile(rise.to)} than in ${shownFile(rise.from)}, the visit before: ${isPaintGain(rise.by) ? 'painted since, or ' : ''}in another order, or read elsewhere, or the gauge moved`,
+          says`reads ${um(rise.by)} more in ${shownFile(rise.to)} than in ${shownFile(rise.from)}, the visit before: ${rise.paint !== null ? 'painted since, or ' : ''}in another order, or read elsewhere, or the gauge moved`,
           rise.by,
         ),
       ];
 
 function reasonsFor(
-  { change, gained, by, slips, swap, panel }: PanelComparison,
+  { change, gained, paint, by, slips, swap, panel }: PanelComparison,
   left: Allowance | null,
   oneMore: OneMoreSet | null,
 ): readonly Remark[] {
@@ -290,7 +299,7 @@ function reasonsFor(
       ? [
           remark(
             'film-gained',
-            says`reads ${um(-change.removed.value)} more than before: ${isPaintGain(-change.removed.value) ? 'painted since, or ' : ''}the gauge moved, wax or coating lies on it, or other places were read`,
+            says`reads ${um(-change.removed.value)} more than before: ${paint !== null ? 'painted since, or ' : ''}the gauge moved, wax or coating lies on it, or other places were read`,
             -change.removed.value,
           ),
         ]
@@ -309,13 +318,19 @@ function reasonsFor(
       : [
           remark(
             'one-more-set',
-            says`one more set of ${oneMore.combination} takes ${um(oneMore.removal.median, 2)} in the middle, ${um(left.budget, 2)} may go`,
+            says`${setSaid(oneMore)} takes ${um(oneMore.removal.median, 2)} in the middle, ${um(left.budget, 2)} may go`,
             left.budget,
           ),
           left.boundBy,
         ]),
   ];
 }
+
+/** Of a panel that no plan works it is only a measure of what is left. */
+const setSaid = ({ combination, from }: OneMoreSet): string =>
+  from === 'plan'
+    ? `one more set of ${combination}`
+    : `no plan works it, and a set of the mildest combination, ${combination},`;
 
 /** Degrees of freedom of a change, as machines want them; null where nothing limits them. */
 export const changeDof = ({ removed }: FilmChange): number | null => {

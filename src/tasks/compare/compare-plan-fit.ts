@@ -3,7 +3,7 @@ import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { type FilmRecord, filmRecordOf } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
-import type { PlanFile } from '../../formats/plan-file.ts';
+import type { PlanFile, RecordedBefore } from '../../formats/plan-file.ts';
 import { listed } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
@@ -14,12 +14,13 @@ export type PlanFit = VisitsRequest & {
   readonly planFile: LoadedFile | undefined;
 };
 
-/** What earlier visits took, as a plan made with a film record tells it: counted where that record is not given. */
+/** What earlier visits took, and paint that came on at them, as a plan made with a film record tells it: counted where that record is not given. */
 export function recordOfPlan({ value, placeOf }: Placed<PlanFile>): Placed<FilmRecord> | undefined {
-  const panels = value.recorded.map(({ panel, mean, sd }) => ({
+  const panels = value.recorded.map(({ panel, mean, sd, gained }) => ({
     panel,
     taken_um: mean,
     taken_sd_um: sd,
+    ...(gained === null ? {} : { gained_um: gained }),
   }));
   if (panels.length === 0) return undefined;
   const file: FilmRecord['file'] = {
@@ -82,18 +83,27 @@ function recordLeftOut(
   if (name === undefined) return [];
   const hint = `add --film-record ${name}`;
   if (request.filmRecord === undefined) {
-    const message = `the plan was made with the film record ${name}, which is not given: what the plan says it took is counted, and a record written without it forgets its visits`;
+    const what = recorded.some(({ gained }) => gained !== null)
+      ? 'it took, and that it holds panels painted since,'
+      : 'it took';
+    const message = `the plan was made with the film record ${name}, which is not given: what the plan says ${what} is counted, and a record written without it forgets its visits`;
     return [warning('compare-record-left-out', message, { ...atPlan(request), hint })];
   }
-  const gone = new Map(
-    before.survey.panels.map(({ panel, facts }) => [panel.id, facts.recorded?.mean ?? 0]),
-  );
-  const lacking = recorded.filter(
-    ({ panel, mean, file }) => file !== null && mean - (gone.get(panel) ?? mean) > WORTH_A_WORD,
-  );
+  const lacking = recorded.filter((one) => one.file !== null && holdsLess(before, one));
   if (lacking.length === 0) return [];
   const message = `the film record that is given holds less than the one the plan was made with (${name}) of ${listed(lacking.map(({ panel }) => panel))}: more may seem to be left than is`;
   return [warning('compare-record-left-out', message, { ...atPlan(request), hint })];
+}
+
+/** Less that was taken, or no paint that came on; of a panel that was not read nothing is said. */
+function holdsLess({ survey }: SurveyResult, { panel: id, mean, gained }: RecordedBefore): boolean {
+  const found = survey.panels.find(({ panel }) => panel.id === id);
+  if (found === undefined) return false;
+  const { recorded } = found.facts;
+  return (
+    mean - (recorded?.mean ?? 0) > WORTH_A_WORD ||
+    (gained !== null && recorded?.gains === undefined)
+  );
 }
 
 function otherReadings({ readings }: PlanFile, request: PlanFit): readonly Diagnostic[] {

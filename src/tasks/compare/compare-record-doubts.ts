@@ -21,6 +21,7 @@ export const recordDoubts = (one: RecordCase): readonly Diagnostic[] => [
   ...visitsAround(one),
   ...visitAgain(one),
   ...visitsWithin(one),
+  ...visitsPerhapsAround(one),
   ...visitsBetween(one),
 ];
 
@@ -91,6 +92,25 @@ function visitsWithin(one: RecordCase): readonly Diagnostic[] {
         }),
       ]
     : [warning('compare-visit-within', `${isPart}: it is counted once`, { at })];
+}
+
+/** A gauge that moved since makes later readings lie so as well: told, and not refused. */
+function visitsPerhapsAround(one: RecordCase): readonly Diagnostic[] {
+  const { visits, found, last, recording } = one;
+  if (found.perhapsAround.length === 0) return [];
+  const follows = recording
+    ? 'it would stand on the record twice'
+    : 'it may count twice, and less seem to be left than is';
+  return [
+    warning(
+      'compare-visit-within',
+      `the visit of ${daysOf(found.perhapsAround, visits)} on the record began with more film and ended with less: it may contain what came off ${filesOf(one)}, then ${follows}`,
+      {
+        at: { file: last.file },
+        hint: 'if it was read during that visit, leave it off the record; if after it, the gauge reads higher now: check it',
+      },
+    ),
+  ];
 }
 
 function visitsBetween(one: RecordCase): readonly Diagnostic[] {

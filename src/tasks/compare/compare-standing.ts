@@ -1,9 +1,14 @@
 /** The vehicle as the last visit found it. */
 import type { Outcome } from '../../base/diagnostics.ts';
-import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import {
+  type SurveyComparison,
+  withAllPoints,
+  withoutPointsApart,
+} from '../../film/compare/compare-surveys.ts';
 import type { VehicleReadings } from '../read/read-request.ts';
 import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
 import { readingsLeft } from './compare-left.ts';
+import { withoutOdd } from './compare-points-apart.ts';
 import { type Rises, recordsAround, visitPanels } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
 
@@ -28,7 +33,51 @@ export type Compared = {
   readonly held: ReadonlySet<number>;
 };
 
-export function standingNow(
+export type Standings = {
+  /** By all that was read. */
+  readonly all: Standing;
+  /** Without readings of points that stand out; the same where there are none. */
+  readonly rest: Standing;
+};
+
+/** Of points that stand out other panels are told nothing. */
+export function standings(compared: Compared, request: VisitsRequest): Outcome<Standings> {
+  const { total } = compared;
+  const all = standingNow({ ...compared, total: withAllPoints(total) }, request);
+  if (all.value === undefined) return { diagnostics: all.diagnostics };
+  if (total.panels.every(({ apart }) => apart === null)) {
+    return { value: { all: all.value, rest: all.value }, diagnostics: [] };
+  }
+  const rest = standingNow(withoutApart(compared, request), request);
+  return rest.value === undefined
+    ? { diagnostics: rest.diagnostics }
+    : { value: { all: all.value, rest: rest.value }, diagnostics: [] };
+}
+
+function withoutApart(
+  { first, last, total, ...others }: Compared,
+  { settings, job, spots = [] }: VisitsRequest,
+): Compared {
+  const of = (visit: Visit, odd: 'before' | 'after'): Visit['readings'] => ({
+    ...visit.readings,
+    readings: withoutOdd(visit.readings.readings, odd, total),
+  });
+  const readings = of(first, 'before');
+  const { inputs } = first.surveyed;
+  const surveyed =
+    readings.readings === first.readings.readings
+      ? first.surveyed
+      : (surveyVehicle({ readings, settings, job, filmRecord: undefined, inputs, spots }).value ??
+        first.surveyed);
+  return {
+    ...others,
+    first: { ...first, readings, surveyed },
+    last: { ...last, readings: of(last, 'after') },
+    total: withoutPointsApart(total),
+  };
+}
+
+function standingNow(
   { first, last, total: { panels }, rises, held }: Compared,
   { settings, settingsAfter, job, filmRecord, spots = [] }: VisitsRequest,
 ): Outcome<Standing> {

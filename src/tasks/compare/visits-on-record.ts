@@ -4,10 +4,12 @@
  *
  * - the first readings are those before a visit, and the last those after it: it is this visit;
  * - only one of the two is: the visit lies within what came off here, or reaches beyond it;
+ * - both of the readings lie between what it read, in film: they are of a part of it, or a gauge moved since;
  * - its day lies between those of the readings, and no figure tells: it may.
  */
 import { roundTo } from '../../base/rounding.ts';
 import { differenceInterval, pairedDifference } from '../../base/stats/mean-difference.ts';
+import type { FilmModel } from '../../film/film-model.ts';
 import type { PanelSurvey, Survey } from '../../film/survey.ts';
 import type { KnownVisit } from '../../formats/film-record.ts';
 import type { DatedVisit } from './compare-order.ts';
@@ -22,6 +24,8 @@ export type VisitsOnRecord = {
   readonly within: readonly number[];
   /** Places of visits of whose removal what came off here is a part. */
   readonly around: readonly number[];
+  /** Places of visits that may be so: the readings lie between theirs in film, and no day tells. */
+  readonly perhapsAround: readonly number[];
   /** Places of visits that may be within. */
   readonly perhaps: readonly number[];
   /** Of visits after which the last readings were taken, where nothing says that the first were taken before. */
@@ -34,55 +38,93 @@ export function visitsOnRecord(
   visits: readonly KnownVisit[],
   [first, last]: readonly [ComparedReadings, ComparedReadings],
   panels: VisitPanels,
+  rules: FilmModel['compare'],
 ): VisitsOnRecord {
-  const text = takenText(panels);
-  const [begins, ends] = [valuesOf(first.survey.panels), valuesOf(last.survey.panels)];
-  const found = visits.map((visit, place) => {
-    const [from, to] = [pointsOf(visit, 'before_um'), pointsOf(visit, 'after_um')];
-    return {
-      place,
-      visit,
-      isThis: visit.panels.length > 0 && takenText(visit.panels) === text,
-      startsHere: isSame(begins, from),
-      endsHere: isSame(ends, to),
-      isEarlier: isSame(begins, to),
-      isLater: isSame(ends, from),
-      isWider: isLess(begins, from) || isLess(to, ends),
-    };
-  });
+  const found = comparedWith(visits, [first, last], panels, rules);
   const started = found.find(({ startsHere }) => startsHere)?.place ?? Number.POSITIVE_INFINITY;
   const same =
     found.find(({ isThis }) => isThis) ??
     found.find(({ startsHere, endsHere }) => startsHere && endsHere);
-  const again = same?.place ?? null;
-  const others = found.filter(({ place }) => place !== again);
-  const isAround = ({ startsHere, endsHere, place, visit, isWider }: (typeof found)[number]) =>
+  const others = found.filter((one) => one !== same);
+  const isAround = ({ startsHere, endsHere, place, visit, isWider, isBetween }: Found): boolean =>
     (startsHere && (isBefore(last, visit) || (isWider && !isAfter(last, visit)))) ||
-    (endsHere && isWider && started >= place && isBefore(first, visit));
-  const isWithin = ({ startsHere, endsHere, place, visit }: (typeof found)[number]): boolean =>
-    startsHere || (endsHere && (started < place || isBefore(first, visit)));
+    (endsHere && isWider && started >= place && isBefore(first, visit)) ||
+    (isBetween && isBefore(last, visit));
   const around = others.filter(isAround);
-  const inside = others.filter((one) => !isAround(one));
-  const within = inside.filter(isWithin);
-  const rest = inside.filter((one) => !isWithin(one));
-  const place = (one: (typeof found)[number]): number => one.place;
+  const inside = others.filter((one) => !around.includes(one));
+  const within = inside.filter(
+    ({ startsHere, endsHere, place, visit }) =>
+      startsHere || (endsHere && (started < place || isBefore(first, visit))),
+  );
+  const rest = inside.filter((one) => !within.includes(one));
+  const perhapsAround = rest.filter(({ isBetween, visit }) => isBetween && !isAfter(first, visit));
+  const perhaps = rest.filter(
+    (one) =>
+      !one.endsHere &&
+      !one.isEarlier &&
+      !one.isLater &&
+      !perhapsAround.includes(one) &&
+      isBefore(first, one.visit) &&
+      isAfter(last, one.visit),
+  );
   return {
-    again,
+    again: same?.place ?? null,
     anew: same?.isThis === false,
-    within: within.map(place),
-    around: around.map(place),
-    perhaps: rest
-      .filter(
-        (one) =>
-          !one.endsHere &&
-          !one.isEarlier &&
-          !one.isLater &&
-          isBefore(first, one.visit) &&
-          isAfter(last, one.visit),
-      )
-      .map(place),
-    unclear: rest.filter(({ endsHere }) => endsHere).map(place),
+    within: placesOf(within),
+    around: placesOf(around),
+    perhapsAround: placesOf(perhapsAround),
+    perhaps: placesOf(perhaps),
+    unclear: placesOf(rest.filter(({ endsHere }) => endsHere)),
   };
+}
+
+/** A visit on record beside the readings that are compared. */
+type Found = {
+  readonly place: number;
+  readonly visit: KnownVisit;
+  /** What came off is what it took, figure for figure. */
+  readonly isThis: boolean;
+  /** The first readings are those before it, the last those after it. */
+  readonly startsHere: boolean;
+  readonly endsHere: boolean;
+  /** The first readings are those after it, the last those before it. */
+  readonly isEarlier: boolean;
+  readonly isLater: boolean;
+  /** It began with more film, or ended with less. */
+  readonly isWider: boolean;
+  /** It did both, by other readings than these. */
+  readonly isBetween: boolean;
+};
+
+const placesOf = (found: readonly Found[]): readonly number[] => found.map(({ place }) => place);
+
+function comparedWith(
+  visits: readonly KnownVisit[],
+  [first, last]: readonly [ComparedReadings, ComparedReadings],
+  panels: VisitPanels,
+  rules: FilmModel['compare'],
+): readonly Found[] {
+  const text = takenText(panels);
+  const [begins, ends] = [valuesOf(first.survey.panels), valuesOf(last.survey.panels)];
+  const [isSame, isLess] = [sameBy(rules), lessBy(rules)];
+  return visits.map((visit, place) => {
+    const [from, to] = [pointsOf(visit, 'before_um'), pointsOf(visit, 'after_um')];
+    const [beganHigher, endedLower] = [isLess(begins, from), isLess(to, ends)];
+    const known = {
+      startsHere: isSame(begins, from),
+      endsHere: isSame(ends, to),
+      isEarlier: isSame(begins, to),
+      isLater: isSame(ends, from),
+    };
+    return {
+      place,
+      visit,
+      isThis: visit.panels.length > 0 && takenText(visit.panels) === text,
+      ...known,
+      isWider: beganHigher || endedLower,
+      isBetween: beganHigher && endedLower && !Object.values(known).includes(true),
+    };
+  });
 }
 
 const isBefore = ({ days }: DatedVisit, { date }: KnownVisit): boolean =>
@@ -116,29 +158,29 @@ const pointsOf = ({ panels }: KnownVisit, side: 'before_um' | 'after_um'): Value
 const DIGITS = 6;
 const kept = (value: number): number => roundTo(value, DIGITS);
 
-/** Fewer figures may be alike by chance. */
-const LEAST_ALIKE = 5;
-/** A slip that was corrected since, or a panel read anew, makes no other survey of it. */
-const SHARE_ALIKE = 0.8;
-
 /** Of readings at the same points, surely less film. */
-function isLess(one: Values, other: Values): boolean {
-  const shared = [...one].flatMap(([key, value]) => {
-    const film = other.get(key);
-    return film === undefined ? [] : [{ value, film }];
-  });
-  if (shared.length < LEAST_ALIKE) return false;
-  const difference = pairedDifference(
-    shared.map(({ value }) => value),
-    shared.map(({ film }) => film),
-  );
-  return differenceInterval(difference, CONFIDENCE)[1] < 0;
-}
+const lessBy =
+  ({ leastAlike }: FilmModel['compare']) =>
+  (one: Values, other: Values): boolean => {
+    const shared = [...one].flatMap(([key, value]) => {
+      const film = other.get(key);
+      return film === undefined ? [] : [{ value, film }];
+    });
+    if (shared.length < leastAlike) return false;
+    const difference = pairedDifference(
+      shared.map(({ value }) => value),
+      shared.map(({ film }) => film),
+    );
+    return differenceInterval(difference, CONFIDENCE)[1] < 0;
+  };
 
 const CONFIDENCE = 0.95;
 
-function isSame(one: Values, other: Values): boolean {
-  const shared = [...one].filter(([key]) => other.has(key));
-  const alike = shared.filter(([key, value]) => other.get(key) === value);
-  return alike.length >= LEAST_ALIKE && alike.length >= SHARE_ALIKE * shared.length;
-}
+/** A slip that was corrected since, or a panel read anew, makes no other survey of it. */
+const sameBy =
+  ({ leastAlike, shareAlike }: FilmModel['compare']) =>
+  (one: Values, other: Values): boolean => {
+    const shared = [...one].filter(([key]) => other.has(key));
+    const alike = shared.filter(([key, value]) => other.get(key) === value);
+    return alike.length >= leastAlike && alike.length >= shareAlike * shared.length;
+  };

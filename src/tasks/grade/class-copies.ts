@@ -6,7 +6,7 @@ import { followedSurveys } from '../../training/followed-surveys.ts';
 import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts';
 import { haveSameReadings } from '../../training/identical-surveys.ts';
 import { keyedLeftOut } from '../../training/keyed-left-out.ts';
-import { pointsInCommon } from '../../training/points-in-common.ts';
+import { chanceAlike, pointsInCommon } from '../../training/points-in-common.ts';
 import { type Reason, reason } from '../../training/reasons.ts';
 import type { Reference } from '../../training/reference.ts';
 import type { TrainingModel } from '../../training/training-model.ts';
@@ -61,7 +61,7 @@ export function readAgain(
 function identicalPairs(
   surveys: readonly Surveyed[],
   experts: readonly GradedSurvey[],
-  { copies: { samePoints: leastReadings } }: TrainingModel,
+  { copies: { samePoints: leastReadings }, slips: { falseAlarm } }: TrainingModel,
 ): readonly Copy[] {
   const all: readonly { readonly entry?: Entry; readonly survey: GradedSurvey }[] = [
     ...surveys,
@@ -76,6 +76,8 @@ function identicalPairs(
           : null;
       if (identical === null) return [];
       const points = pointsInCommon(one.survey, other.survey);
+      // On even film and a coarse display honest hands write the same file.
+      if (chanceAlike(points) ** points.length >= falseAlarm) return [];
       const same = points.filter((point) => point.one === point.other).length;
       const two = [one.survey, other.survey];
       return [{ surveys: two, same, of: points.length, apart: null, identical }];

@@ -29,7 +29,7 @@ export function gradeSurveys(
   base: GradeBase,
   request: GradeFilesRequest,
 ): Outcome<GradedSurveys> {
-  const { training } = request.settings;
+  const { training } = request.settings.models;
   const latest = surveys.filter(({ entry }) => !surveys.some((one) => isLater(one.entry, entry)));
   const ofClass = latest.map(({ survey }) => survey);
   const again = readAgain(latest, training);
@@ -133,13 +133,13 @@ const noConsensus = (least: number, twice: readonly string[]): Outcome<GradedSur
 };
 
 function sigmaInForce(
-  { rubric, settings: { training } }: GradeFilesRequest,
+  { rubric, settings: { models } }: GradeFilesRequest,
   surveys: readonly GradedSurvey[],
   reference: Reference,
 ): SigmaPt {
   const stated = rubric?.value.sigmaPt;
-  const usual: SigmaPt = { value: training.scores.sigmaPt, from: 'stated' };
-  if (stated === 'class') return sigmaOfClass(surveys, reference, training.class) ?? usual;
+  const usual: SigmaPt = { value: models.training.scores.sigmaPt, from: 'stated' };
+  if (stated === 'class') return sigmaOfClass(surveys, reference, models.training.class) ?? usual;
   return stated === undefined ? usual : { value: stated, from: 'stated' };
 }
 

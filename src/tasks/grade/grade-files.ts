@@ -31,7 +31,7 @@ export function gradeFiles(request: GradeFilesRequest): Outcome<GradedClass> {
     ...mismatchOf(request, base.value),
     ...gaugeOfAll(request),
     ...expert.diagnostics,
-    ...referenceDoubts(expert.value, request.settings.training),
+    ...referenceDoubts(expert.value, request.settings.models.training),
   ];
   if (hasErrors(before)) return { diagnostics: before };
   const handed = handIn(request, files, base.value);
@@ -86,7 +86,7 @@ function classOf(
   const { job, rubric, settings, anonymous } = request;
   const { expert, template } = base;
   const identity = job?.value.vehicle ?? null;
-  const marking = rubric?.value ?? usualMarking(settings.training);
+  const marking = rubric?.value ?? usualMarking(settings.models.training);
   const oneGauge = entries.every((entry) => gaugesOf(entry, base, request).same);
   const ownPoints =
     expert !== null &&

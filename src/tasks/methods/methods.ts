@@ -27,13 +27,13 @@ export type MethodSources = MethodOrigins & {
 
 export const methodSources = ({
   correction,
-  work,
+  models,
   numbers,
   catalogue,
-}: Pick<Settings, 'correction' | 'work' | 'numbers' | 'catalogue'>): MethodSources => ({
+}: Pick<Settings, 'correction' | 'models' | 'numbers' | 'catalogue'>): MethodSources => ({
   correction,
   builtIn: modelsInForce(numbers).correction,
-  work,
+  work: models.work,
   numbers,
   owned: catalogue.owned,
 });

@@ -26,7 +26,7 @@ export function planRequestOf(
   };
   return {
     panels: survey.panels.filter(({ panel }) => ids.has(panel.id)),
-    defectsOf: (id) => withGeneral(recorded.get(id) ?? [], correction),
+    defectsOf: (id) => recorded.get(id) ?? assumedDefects(correction),
     aim: aim.share,
     hazeAllowed,
     paintOf: paint.paintOf,
@@ -43,12 +43,7 @@ export function planRequestOf(
 const isRepaintHeld = ({ boundBy: { code } }: PanelSurvey): boolean =>
   code === 'sound-panels' || code === 'test-spot';
 
-export const hasGeneral = (defects: readonly Defect[]): boolean =>
-  defects.some(({ kind }) => kind.scope === 'general' || kind.scope === 'refinish');
-
-/** Where no general defect was recorded, swirl marks of the assumed grade are taken to be there. */
-function withGeneral(defects: readonly Defect[], model: CorrectionModel): readonly Defect[] {
-  if (hasGeneral(defects)) return defects;
-  const grade = model.correction.assumedGrade;
-  return [...defects, { kind: usualDefect(model), grade, depth: null }];
-}
+/** Where nobody looked, swirl marks of the assumed grade; a panel of which anything is on record was looked at. */
+const assumedDefects = (model: CorrectionModel): readonly Defect[] => [
+  { kind: usualDefect(model), grade: model.correction.assumedGrade, depth: null },
+];

@@ -11,10 +11,12 @@ import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import { planCautions } from '../../work/cautions.ts';
 import { estimateWork, type WorkEstimate } from '../../work/estimate-work.ts';
+import { type Pace, unknownPace } from '../../work/pace.ts';
 import { inputsOf, type LoadedFile } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
-import { hasGeneral, planRequestOf } from './plan-request.ts';
+import { planRequestOf } from './plan-request.ts';
 import { type DefectsByPanel, recordedDefects } from './recorded-defects.ts';
 
 export type PlanResult = SurveyResult & {
@@ -62,7 +64,7 @@ export function planResult(
   const { settings } = surveyed;
   const { recorded, file } = defects;
   const missing = panels.filter(
-    ({ panel, points }) => points.length > 0 && !hasGeneral(recorded.get(panel.id) ?? []),
+    ({ panel, points }) => points.length > 0 && !recorded.has(panel.id),
   );
   return {
     ...surveyed,
@@ -71,11 +73,12 @@ export function planResult(
       ...surveyed.assumptions,
       ...settings.planAssumptions,
       ...defectAssumption(missing.length, recorded.size, settings.correction),
+      ...extentAssumption(recorded),
     ],
     plan,
     why: [],
     work,
-    cautions: planCautions(work, settings.work),
+    cautions: planCautions(work, settings.models.work),
   };
 }
 
@@ -95,14 +98,26 @@ export const workOf = (
   plan: Plan,
   { survey, settings }: Pick<SurveyResult, 'survey' | 'settings'>,
 ): WorkEstimate =>
-  estimateWork(plan, settings.work, {
+  estimateWork(plan, settings.models.work, {
     scope: settings.scope,
     vehicleArea: paintedArea(survey.template),
-    pace: settings.pace,
+    pace: paceOf(settings),
   });
+
+/** How fast the shop is against its estimates: as its own hours teach it, if it has any. */
+export const paceOf = ({ hours, models }: Pick<Settings, 'hours' | 'models'>): Pace =>
+  hours?.pace ?? unknownPace(models.work.paceLogSd);
 
 const paintedArea = ({ panels }: VehicleTemplate): SquareMetres =>
   squareMetres(panels.reduce((sum, { area }) => sum + area, 0));
+
+/** A number looks as if something were reckoned by it; words do not. */
+function extentAssumption(recorded: DefectsByPanel): readonly Assumption[] {
+  const written = [...recorded.values()].flat().flatMap(({ extent = '' }) => extent.trim());
+  const numbers = [...new Set(written.filter((extent) => /^\d[\d.,]*\s*%?$/.test(extent)))];
+  const text = `the extent of a defect (${numbers.join(', ')}) changes nothing: its panel is worked as a whole`;
+  return numbers.length === 0 ? [] : [{ code: 'defect-extent', text, origin: 'readings' }];
+}
 
 function defectAssumption(
   missing: number,

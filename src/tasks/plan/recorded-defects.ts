@@ -63,11 +63,19 @@ export function usualDefect({ defects }: Pick<CorrectionModel, 'defects'>): Defe
   return kind;
 }
 
-function toDefect({ defect, grade, depth }: DefectRow, model: CorrectionModel): Defect | undefined {
+function toDefect(
+  { defect, grade, depth, extent }: DefectRow,
+  model: CorrectionModel,
+): Defect | undefined {
   const kind = defectNamed(defect, model);
   return kind === undefined
     ? undefined
-    : { kind, grade: grade ?? model.correction.assumedGrade, depth };
+    : {
+        kind,
+        grade: grade ?? model.correction.assumedGrade,
+        depth,
+        ...(extent === '' ? {} : { extent }),
+      };
 }
 
 export function unknownDefect(
@@ -77,9 +85,14 @@ export function unknownDefect(
 ): Diagnostic {
   const ids = defects.map(({ id }) => id);
   const names = defects.flatMap(({ id, name, aliases }) => [id, name, ...aliases]);
+  const ofSeveral = defects.filter(({ name }) => wordsOf(name).split(' ').includes(wordsOf(text)));
+  const which = ofSeveral.map(({ id }) => id).join(' or ');
   return error('defect-unknown', `"${text}" is no defect that is known here`, {
     at,
-    hint: suggest(text, names) ?? `one of ${ids.join(', ')}`,
+    hint:
+      ofSeveral.length > 1
+        ? `which: ${which}?`
+        : (suggest(text, names) ?? `one of ${ids.join(', ')}`),
   });
 }
 

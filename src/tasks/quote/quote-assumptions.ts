@@ -25,9 +25,9 @@ const kindAssumption = ({ money: { kind } }: Settings): readonly Assumption[] =>
     ? [builtIn('quote-kind', 'an estimate, as nothing says it is a quotation')]
     : [];
 
-function hoursAssumption({ money: { kind }, price, numbers }: Settings): readonly Assumption[] {
+function hoursAssumption({ money: { kind }, models, numbers }: Settings): readonly Assumption[] {
   if (numbers.has(`price.hours.${kind.value}_pct`)) return [];
-  const share = shown(price.hours[kind.value], 0);
+  const share = shown(models.price.hours[kind.value], 0);
   return [builtIn('quote-hours', `priced at hours that ${share} % of such jobs keep within`)];
 }
 
@@ -51,7 +51,7 @@ function taxAssumption({ money: { prices } }: Settings): readonly Assumption[] {
   return [{ code: 'quote-tax', text: `${taxPreset} ${basis}, to be checked: ${source}`, origin }];
 }
 
-/** What is used and not on the list is not charged apart, and that is said. */
+/** What is used up and not on the list is not charged apart, and that is said. */
 function unpriced(
   { money: { prices } }: Settings,
   options: readonly QuoteOption[],
@@ -60,7 +60,11 @@ function unpriced(
   if (value === null) return [];
   const used = options.flatMap(({ work }) => neededMaterials(work, value.list.materials));
   const names = [
-    ...new Set(used.flatMap(({ listed, material }) => (listed === null ? [material] : []))),
+    ...new Set(
+      used.flatMap(({ listed, usedUp, material }) =>
+        listed === null && usedUp > 0 ? [material] : [],
+      ),
+    ),
   ];
   if (names.length === 0) return [];
   const code = 'quote-materials';

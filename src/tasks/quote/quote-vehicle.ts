@@ -46,7 +46,7 @@ export function quoteVehicle(
   const request = planRequestOf(surveyed, panels, recorded);
   const planAt = planAims(surveyed, request);
   const options = aims.map((aim) => optionOf(planAt(aim), settings));
-  const diagnostics = [...found, ...priceProblems(options, settings.money)];
+  const diagnostics = [...found, ...priceProblems(options, settings.money, settings.models.price)];
   if (hasErrors(diagnostics)) return { diagnostics };
   const strongest = aims.at(-1) ?? settings.saidAim.value;
   const { plan, work } = planAt(strongest);
@@ -66,7 +66,7 @@ export function quoteVehicle(
       const { aim: named, decisions } = planAt(aim);
       return curvePoint(named, decisions);
     }),
-    exclusions: exclusionsOf(planned.plan),
+    exclusions: exclusionsOf(options),
     missingKeys: missingKeys(settings, options),
   };
   return { value, diagnostics };
@@ -85,19 +85,20 @@ export function quotedAims({ saidAim, correction }: Settings): readonly Aim[] {
 }
 
 /** In even steps up to the strongest there is; a per cent, so that haze is judged alike along the curve. */
-export function curveAims({ price: { curve }, correction }: Settings): readonly number[] {
+export function curveAims({ models, correction }: Settings): readonly number[] {
+  const { curve } = models.price;
   const last = Math.round(100 * Math.max(...Object.values(correction.correction.aims)));
   const steps = Math.max(0, Math.ceil((last - curve.from) / curve.step));
   return Array.from({ length: steps + 1 }, (_, i) => Math.min(last, curve.from + i * curve.step));
 }
 
-const optionOf = ({ aim, plan, work }: AimPlan, { money, price, correction }: Settings) =>
+const optionOf = ({ aim, plan, work }: AimPlan, { money, models, correction }: Settings) =>
   quoteOption(
     aim,
     { plan: plan(), work: work() },
     {
       prices: money.prices.value?.list ?? null,
-      hoursShare: price.hours[money.kind.value] / 100,
+      hoursShare: models.price.hours[money.kind.value] / 100,
       equalShortfall: correction.correction.choice.equalShortfall,
     },
   );

@@ -4,6 +4,7 @@
  */
 import { isDay } from '../../base/calendar.ts';
 import type { Reading } from '../../film/reading.ts';
+import { clockIn } from '../../intake/cells/clock.ts';
 import { dayIn } from '../../intake/cells/visit-words.ts';
 import type { ReadInput } from './read-request.ts';
 
@@ -35,18 +36,19 @@ const linesOfDay = ({ decisions }: Pick<ReadInput, 'decisions'>): readonly strin
     DAY_KEY.test(key) && dayIn(value) !== undefined ? [value] : [],
   );
 
-const CLOCK = /(?:^|[\sT])(\d{2}):(\d{2})(?::\d{2}(?:[.,]\d+)?)?$/u;
-
-/** As many as there are ways to read its day; a clock that a zone or a half of the day stands behind tells nothing. */
+/** As many as there are ways to read its day; a clock that a zone stands behind tells nothing. */
 function momentsOf(text: string): readonly DaysRead[] {
-  const [, hour, minute] = CLOCK.exec(text.trim()) ?? [];
-  const [from, to] =
-    hour === undefined ? ['00:00', '24:00'] : [`${hour}:${minute}`, `${hour}:${minute}`];
+  const clock = clockIn(text.trim());
+  const minute =
+    clock?.after === '' && /[\sT]$/u.test(clock.before) ? clockOf(clock.minutes) : null;
   return possibleDays(dayIn(text) ?? '').map((day) => ({
-    from: `${day}T${from}`,
-    to: `${day}T${to}`,
+    from: `${day}T${minute ?? '00:00'}`,
+    to: `${day}T${minute ?? '24:00'}`,
   }));
 }
+
+const clockOf = (minutes: number): string =>
+  [minutes / 60, minutes % 60].map((part) => String(Math.floor(part)).padStart(2, '0')).join(':');
 
 /** A year of two figures says too little. */
 function possibleDays(written: string): readonly string[] {

@@ -1,13 +1,16 @@
-/** What is wrong with the prices of a shop once they are used: too large to be exact, or in the wrong unit. */
+/** What is wrong with the prices of a shop once they are used: too large to be exact, in the wrong unit, of too large a coin. */
 import { type Diagnostic, error, warning } from '../../base/diagnostics.ts';
+import { shareOfPercent, WHOLE } from '../../work/money.ts';
 import { isWithinNumbers } from '../../work/price-job.ts';
 import type { PriceList } from '../../work/price-list.ts';
+import type { QuoteModel } from '../../work/quote-model.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import type { PriceSettings } from './price-settings.ts';
 
 export function priceProblems(
   options: readonly QuoteOption[],
   { prices, at }: PriceSettings,
+  { cash }: Pick<QuoteModel, 'cash'>,
 ): readonly Diagnostic[] {
   const list = prices.value?.list;
   if (list === undefined) return [];
@@ -22,6 +25,27 @@ export function priceProblems(
         ]
       : []),
     ...smallRate(list, at),
+    ...largeCoin(options, list, cash.coarse).map((message) =>
+      warning('price-coin-large', message, {
+        at,
+        hint: `cash_rounding_minor is in the least unit of ${list.currency.code}: 5 for the coin of five of them`,
+      }),
+    ),
+  ];
+}
+
+/** Told by the price that it is largest against. */
+function largeCoin(
+  options: readonly QuoteOption[],
+  { cashStep, currency }: PriceList,
+  coarse: number,
+): readonly string[] {
+  const priced = options.flatMap((one) => one.priced ?? []).filter(({ total }) => total > 0n);
+  const [least] = priced.sort((one, other) => Number(one.total - other.total));
+  if (cashStep === null || least === undefined) return [];
+  if (cashStep * WHOLE <= least.total * shareOfPercent(coarse)) return [];
+  return [
+    `cash_rounding_minor ${cashStep} is more than ${coarse} % of a price: ${least.total} becomes ${least.payable} to pay, in the least unit of ${currency.code}`,
   ];
 }
 

@@ -9,12 +9,9 @@ import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import type { Side } from '../../film/template/panel-sense.ts';
 import type { TemplateRules } from '../../formats/data/template-defaults.ts';
 import type { Aim } from '../../formats/json/setting-values.ts';
-import type { TrainingModel } from '../../training/training-model.ts';
+import type { Models } from '../../formats/models-with.ts';
 import type { LearnedPace } from '../../work/history.ts';
 import type { JobScope } from '../../work/job-scope.ts';
-import { type Pace, unknownPace } from '../../work/pace.ts';
-import type { QuoteModel } from '../../work/quote-model.ts';
-import type { WorkModel } from '../../work/work-model.ts';
 import type { KnownRates } from '../methods/rate-evidence.ts';
 import type { Assumption } from './assumption.ts';
 import { planAssumptions, settingsFileAssumptions, surveyAssumptions } from './assumptions.ts';
@@ -47,14 +44,12 @@ export type Settings = {
   readonly terms: RemovalTerms;
   readonly film: FilmModel;
   readonly correction: CorrectionModel;
-  readonly work: WorkModel;
-  readonly price: QuoteModel;
+  /** Of the other rooms: each is made when it is asked for, and a survey asks for none. */
+  readonly models: Pick<Models, 'work' | 'price' | 'training'>;
   /** What the shop charges, and whether a quote is an offer. */
   readonly money: PriceSettings;
   readonly scope: JobScope;
-  /** How fast the shop is against its estimates; its own hours teach it once they are read. */
-  readonly pace: Pace;
-  /** What its hours taught; null where none are named. */
+  /** What its hours taught; null where none are named, and before they are read. */
   readonly hours: LearnedPace | null;
   /** The file of those hours, if one is named. */
   readonly history: Located<string> | undefined;
@@ -65,7 +60,6 @@ export type Settings = {
   /** Template files of the shop. */
   readonly templates: readonly Located<string>[];
   readonly templateRules: TemplateRules;
-  readonly training: TrainingModel;
   /** The gauge file that is named, if any is. */
   readonly gauge: Located<string> | undefined;
   /** What puts its readings right; null before that file is read, and where it has none. */
@@ -124,14 +118,11 @@ export function resolveSettings(layers: Layers): Settings {
     },
     film: models.film,
     correction,
-    work: models.work,
-    price: models.price,
+    models,
     scope: scopeOf(job),
-    pace: unknownPace(models.work.paceLogSd),
     hours: null,
     rates: null,
     templateRules: models.template,
-    training: models.training,
     facts,
     readingUnit: plain.readingUnit,
     nearside: plain.nearside,

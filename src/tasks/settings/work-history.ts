@@ -14,14 +14,14 @@ export type NamedHistory = {
 
 /** Settings with the pace that the hours of a file teach. */
 export function withHistory(settings: Settings, { file, origin }: NamedHistory): Outcome<Settings> {
-  const stages = settings.work.stages.map(({ id }) => id);
+  const { work } = settings.models;
+  const stages = work.stages.map(({ id }) => id);
   const { value: rows, diagnostics } = readHistoryFile(file, stages);
   if (rows === undefined) return { diagnostics };
-  const hours = learnPace(rows, settings.work);
+  const hours = learnPace(rows, work);
   const text = `hours of ${file.name}: ${hours.jobs} ${hours.jobs === 1 ? 'job' : 'jobs'} took ${roundTo(hours.factor.middle, 2)} times their estimates`;
   const value: Settings = {
     ...settings,
-    pace: hours.pace,
     hours,
     planAssumptions: [...settings.planAssumptions, { code: 'hours', text, origin }],
   };

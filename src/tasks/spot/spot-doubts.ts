@@ -1,6 +1,7 @@
 /** Test spots whose figures cannot be of what they name: taken as they stand, they would make a paint of nobody’s car. */
 import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
 import { rangeShown, shown } from '../../base/rounding.ts';
+import { median } from '../../base/stats/summary.ts';
 import { removalLogSd } from '../../correction/removal/removal-knowledge.ts';
 import { removedFilm, type SpotMark, type SpotTrial } from '../../correction/spot/spot-trial.ts';
 import type { Reading } from '../../film/reading.ts';
@@ -50,10 +51,29 @@ export function marksDoubted(
         off.map(({ before }) => before),
         um,
       )} µm before, and ${trial.panel} ${rangeShown(films, um)}`,
-      'another panel or car? correct it; if its film is so at that place, read a point there with the panel',
+      whyOff(off, films),
     ),
   ];
 }
+
+/** The likeliest reason first: films that all lie off on one side by more than a coat were painted over, or stripped, since. */
+function whyOff(off: readonly Pick<SpotMark, 'before'>[], films: readonly number[]): string {
+  const before = median(off.map((mark) => mark.before));
+  const now = median(films);
+  const unit = [25.4, 1 / 25.4].some((factor) => isNear(before / (factor * now)))
+    ? 'other units (1 mil is 25.4 µm)? '
+    : '';
+  const since =
+    now > before
+      ? 'was the panel painted since the spot? leave the spot out, it says nothing of the new paint; '
+      : 'was paint taken off since the spot, or is it of another panel or car? ';
+  const other = now > before ? 'another panel or car? correct it; ' : 'correct it; ';
+  return `${unit}${since}${other}if its film is so at that place, read a point there with the panel`;
+}
+
+/** Films of one place, read in two units, are off by that factor and little else. */
+const isNear = (ratio: number): boolean => ratio > 1 / NEAR && ratio < NEAR;
+const NEAR = 1.5;
 
 /** Film that no paint has is of another unit, or no film: no rate and no leave comes of it. */
 export function thinDoubted(

@@ -23,7 +23,12 @@ import {
   type NextStep,
   nextStep,
 } from '../../correction/spot/spot-next.ts';
-import { observationOf, removedFilm, type SpotTrial } from '../../correction/spot/spot-trial.ts';
+import {
+  hasRisen,
+  observationOf,
+  removedFilm,
+  type SpotTrial,
+} from '../../correction/spot/spot-trial.ts';
 import type { Finish } from '../../film/film-model.ts';
 import { placeAllowance } from '../../film/limits/place-allowance.ts';
 import type { Job } from '../../formats/job/job.ts';
@@ -37,6 +42,7 @@ import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
 import { joinedTrials } from './joined-trials.ts';
 import { panelsAlike } from './panels-alike.ts';
+import { clearRemarks, heldFacts, showingClear } from './shown-clear.ts';
 
 export type SpotResult = {
   readonly vehicle: string | null;
@@ -99,8 +105,9 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     trial,
     removed: removedFilm(trial.marks, gauge, model.spot.scatterDof),
   }));
+  const shown = showingClear(all, finishOf);
   const observations = trials
-    .filter(({ trial }) => !isThroughClear(trial, finishOf))
+    .filter(({ trial, removed }) => !isThroughClear(trial, finishOf) && !hasRisen(trial, removed))
     .map(({ trial, removed }) => observationOf(trial, removed));
   const paint = paintKnowledge(observations, hardness, model);
   const ladder = spotLadder({
@@ -108,33 +115,41 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     paint,
     defect: deepest(all, settings),
     aim: aim.share,
-    budgetAt: budgetOn(all, settings),
+    budgetAt: budgetOn(all, { ...settings, facts: heldFacts(settings.facts, shown) }),
     model,
   });
   const nextCase = { trials: all, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model };
   const next = nextStep(nextCase);
-  const word = hardnessWord(paint, model.removal);
-  if (next.code === 'stop-colour') {
-    const advice = [nextRemark(next, nextCase), ...trialAdvice(trials, model)];
-    return { trials, paint, word, ladder: [], next, advice };
-  }
+  const isOver = next.code === 'stop-colour';
   const asked = next.combination ?? all[0]?.combination;
   const rung = ladder.find(({ combination }) => combination.id === asked?.id);
-  const advice = [
-    nextRemark(next, nextCase),
-    ...trialAdvice(trials, model),
-    ...(rung === undefined
-      ? []
-      : [
-          evidenceRemark(
-            rung.combination.id,
-            paint.removal.of(rung.combination.id).sd,
-            moreEvidence(rung.combination, rung.before, { observations, hardness, model, gauge }),
-          ),
-        ]),
-  ];
-  return { trials, paint, word, ladder, next, advice };
+  return {
+    trials,
+    paint,
+    word: hardnessWord(paint, model.removal),
+    ladder: isOver ? [] : ladder,
+    next,
+    advice: [
+      nextRemark(next, nextCase),
+      ...clearRemarks(shown),
+      ...trialAdvice(trials, model),
+      ...(isOver || rung === undefined
+        ? []
+        : [evidenceOn(rung, paint, { observations, hardness, model, gauge })]),
+    ],
+  };
 }
+
+const evidenceOn = (
+  { combination, before }: Rung,
+  { removal }: PaintKnowledge,
+  known: Parameters<typeof moreEvidence>[2],
+): Remark =>
+  evidenceRemark(
+    combination.id,
+    removal.of(combination.id).sd,
+    moreEvidence(combination, before, known),
+  );
 
 function finishesOf(job: Placed<Job> | undefined, ofCar: Finish): FinishOf {
   const alike = panelsAlike();

@@ -1,6 +1,7 @@
 /** What a vehicle's test spots showed, as observations for the shop's rates file. */
 import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
 import { type FinishOf, isThroughClear } from '../../correction/spot/spot-next.ts';
+import { hasRisen } from '../../correction/spot/spot-trial.ts';
 import type { RateObservation } from '../../formats/rates.ts';
 
 /** One of each trial that showed something of the paint that it was meant for, by gauge or by eye. */
@@ -10,7 +11,7 @@ export const spotObservations = (
 ): readonly RateObservation[] =>
   trials.flatMap(({ trial, removed }) => {
     if (removed === null && trial.cleared === null) return [];
-    if (isThroughClear(trial, about.finishOf)) return [];
+    if (isThroughClear(trial, about.finishOf) || hasRisen(trial, removed)) return [];
     const [note, ...more] = trial.notes;
     return [
       {

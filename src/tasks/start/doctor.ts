@@ -1,5 +1,6 @@
 /** What a run finds around it and which settings are in force, with no private path in it. */
 import { listAllDefaults } from '../../formats/data/all-defaults.ts';
+import type { Assumption } from '../settings/assumption.ts';
 import { type EffectiveSetting, isOwn, RISK } from '../settings/effective-settings.ts';
 import type { Settings } from '../settings/settings.ts';
 
@@ -37,6 +38,8 @@ export type DoctorRequest = {
 
 export type DoctorResult = Omit<DoctorRequest, 'settings' | 'home'> & {
   readonly settings: readonly EffectiveSetting[];
+  /** Files that nobody named and that speak all the same, as in every result. */
+  readonly assumptions: readonly Assumption[];
   /** Every number of the model. */
   readonly numbers: readonly EffectiveSetting[];
   /** How many of them are not at their built-in value. */
@@ -57,6 +60,9 @@ export function doctor({ settings, home, files, ...rest }: DoctorRequest): Docto
     ...rest,
     files: files.map((one) => ({ ...one, file: shown(one.file) })),
     settings: all.filter(({ name }) => !ids.has(name)),
+    assumptions: settings.assumptions
+      .filter(({ code }) => code === 'settings-file')
+      .map((one) => ({ ...one, text: one.text.replaceAll(` ${home}/`, ' ~/') })),
     numbers,
     changedNumbers: numbers.filter(isOwn).length,
   };

@@ -24,6 +24,7 @@ import {
   coloursOfOthers,
 } from './colour-at-spots.ts';
 import { withDoubtedFinish } from './doubted-finish.ts';
+import { spotOverruns } from './spot-overruns.ts';
 import { type PanelSpot, spotColours, takenAtSpots, writtenTrial } from './spots-on-record.ts';
 import type { FactsByPanel, SurveyGrounds } from './survey-grounds.ts';
 import { takenInAll } from './taken-in-all.ts';
@@ -37,43 +38,83 @@ type Told = {
   readonly newSpots: readonly WrittenSpot[];
 };
 
-export function afterSpots({
+export function afterSpots(grounds: SurveyGrounds): Told {
+  const { trials, madeSpots, notSurelyNew, settings, asking } = grounds;
+  const before = beforeSpots(grounds);
+  const { paint } = before;
+  if (madeSpots.size === 0 && notSurelyNew.size === 0) {
+    const { survey, request, facts } = before;
+    return { survey, request, facts, paint, settings, newSpots: [] };
+  }
+  const { stepLogSd } = settings.correction.removal;
+  const terms =
+    trials.size === 0
+      ? settings.terms
+      : { ...settings.terms, logSd: untriedLogSd(paint.car, stepLogSd) };
+  const { facts, newSpots } = spentAtSpots(grounds, before);
+  const request = asking(facts, terms);
+  const survey = assessFilm(request);
+  const logSdOf = (part: PanelSurvey): number | null =>
+    paint.hasOwnSpot(part.panel.id) ? untriedLogSd(paint.paintOf(part), stepLogSd) : null;
+  return {
+    survey: {
+      ...survey,
+      notes: [...spotOverruns(before.survey.panels, grounds), ...survey.notes],
+      panels: withOwnSpots(survey.panels, logSdOf, { terms, model: settings.film }, ({ panel }) =>
+        idleSpots(trials.get(panel.id)),
+      ),
+    },
+    request,
+    facts,
+    paint,
+    settings: { ...settings, terms },
+    newSpots,
+  };
+}
+
+/** As the readings alone have it, with the finish held in doubt that a spot contradicts, and what the spots taught. */
+type BeforeSpots = Pick<Told, 'survey' | 'request' | 'facts' | 'paint'> & {
+  /** By panel, the spots that left colour which its paint is not known to give. */
+  readonly colourAt: ColourAtSpots;
+};
+
+function beforeSpots({
   trials,
   madeSpots,
-  notSurelyNew,
   facts: said,
   settings,
   gauge,
   asking,
-}: SurveyGrounds): Told {
-  const [made, older] = [spotColours(madeSpots), spotColours(notSurelyNew)];
+}: SurveyGrounds): BeforeSpots {
+  const made = spotColours(madeSpots);
   const finishOfCar = settings.facts.finish;
   const { nearRisk } = settings.film.conditions;
   const asSaid = asking(said, settings.terms);
   const judged = assessFilm(asSaid);
   const facts = withDoubtedFinish(said, made, judged.panels, { finishOfCar, nearRisk });
-  const untaught = facts === said ? asSaid : asking(facts, settings.terms);
-  const before = facts === said ? judged : assessFilm(untaught);
+  const request = facts === said ? asSaid : asking(facts, settings.terms);
+  const survey = facts === said ? judged : assessFilm(request);
   const isFinishOfPanel = (id: string): boolean => said.get(id)?.finish !== finishOfCar;
-  const colourAt = colourAtSpots(made, before.panels, isFinishOfPanel);
-  const paint = carPaint({ trials, colourAt }, before.panels, settings, gauge);
-  if (madeSpots.size === 0 && notSurelyNew.size === 0) {
-    return { survey: before, request: untaught, facts, paint, settings, newSpots: [] };
-  }
-  const { correction } = settings;
-  const { stepLogSd } = correction.removal;
-  const terms =
-    trials.size === 0
-      ? settings.terms
-      : { ...settings.terms, logSd: untriedLogSd(paint.car, stepLogSd) };
+  const colourAt = colourAtSpots(made, survey.panels, isFinishOfPanel);
+  const paint = carPaint({ trials, colourAt }, survey.panels, settings, gauge);
+  return { survey, request, facts, paint, colourAt };
+}
+
+/** What is held of each panel once the spots are made: what is gone from their places, and the colours they left. */
+function spentAtSpots(
+  { madeSpots, notSurelyNew, facts: said, settings, gauge }: SurveyGrounds,
+  { survey: { panels }, facts, paint, colourAt }: BeforeSpots,
+): Pick<Told, 'facts' | 'newSpots'> {
+  const [made, older] = [spotColours(madeSpots), spotColours(notSurelyNew)];
+  const { nearRisk } = settings.film.conditions;
   const takenOn = (part: PanelSurvey) => (trial: SpotTrial) =>
-    takenAtSpot(trial, paint.paintOf(part), gauge, correction);
-  const finish = facts === said ? finishOfCar.value : 'unknown';
-  const ofCar = coloursOfCar({ made, older }, before.panels, finish, nearRisk);
-  const elsewhere = coloursOfOthers(made, before.panels, { colourAt, ofCar });
+    takenAtSpot(trial, paint.paintOf(part), gauge, settings.correction);
+  const finish = facts === said ? settings.facts.finish.value : 'unknown';
+  const ofCar = coloursOfCar({ made, older }, panels, finish, nearRisk);
+  const elsewhere = coloursOfOthers(made, panels, { colourAt, ofCar });
   const all = new Map(withColours(facts, { ofCar, elsewhere }));
   const newSpots: WrittenSpot[] = [];
-  for (const part of before.panels) {
+  for (const part of panels) {
     const { id } = part.panel;
     const [spots, own] = [madeSpots.get(id), all.get(id)];
     if (spots === undefined || own === undefined) continue;
@@ -83,23 +124,7 @@ export function afterSpots({
     all.set(id, withSpent(own, spent, spots));
     newSpots.push(...spots.flatMap((spot) => writtenNew(spot, id, takenOn(part))));
   }
-  const request = asking(all, terms);
-  const survey = assessFilm(request);
-  const logSdOf = (part: PanelSurvey): number | null =>
-    paint.hasOwnSpot(part.panel.id) ? untriedLogSd(paint.paintOf(part), stepLogSd) : null;
-  return {
-    survey: {
-      ...survey,
-      panels: withOwnSpots(survey.panels, logSdOf, { terms, model: settings.film }, ({ panel }) =>
-        idleSpots(trials.get(panel.id)),
-      ),
-    },
-    request,
-    facts: all,
-    paint,
-    settings: { ...settings, terms },
-    newSpots,
-  };
+  return { facts: all, newSpots };
 }
 
 const idleSpots = (trials: readonly SpotTrial[] = []): IdleSpots => ({

@@ -26,9 +26,11 @@ import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
 import { believedClears } from './believed-clears.ts';
 import { trialsOnPanels } from './car-paint.ts';
+import { withOperators } from './operators-differ.ts';
 import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
 import { type SpotsByAge, spotsByAge } from './spots-by-age.ts';
 import { allSpots, spotsOnRecord } from './spots-on-record.ts';
+import { stuckGauge } from './stuck-gauge.ts';
 
 export type SurveyVehicleRequest = {
   readonly readings: VehicleReadings;
@@ -80,7 +82,9 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
     substratesByJob(knowledge),
     template,
   );
-  const measured = asMeasured(readings.readings, settings);
+  const asRead = asMeasured(readings.readings, settings);
+  const byOperators = withOperators(asRead.readings, request.inputs, asRead.model);
+  const measured = { readings: asRead.readings, model: byOperators.model };
   const { facts, diagnostics: left } = believedClears(told, measured.readings, template);
   const asking: Asking = (ofPanel, terms) => ({
     template:
@@ -108,7 +112,13 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
   const byAge = spotsByAge(allSpots(tried.value, earlier.value), facts, day);
   return {
     value: { vehicle, template, settings, facts, substrates, ...byAge, gauge, asking },
-    diagnostics: [...tried.diagnostics, ...contradicted, ...left],
+    diagnostics: [
+      ...tried.diagnostics,
+      ...contradicted,
+      ...byOperators.diagnostics,
+      ...stuckGauge(asRead),
+      ...left,
+    ],
   };
 }
 

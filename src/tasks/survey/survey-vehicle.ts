@@ -12,6 +12,7 @@ import { layerAssumptions } from '../settings/panel-facts.ts';
 import type { Settings } from '../settings/settings.ts';
 import { afterSpots } from './after-spots.ts';
 import type { CarPaint, TrialsByPanel } from './car-paint.ts';
+import { materialAssumptions } from './material-assumptions.ts';
 import { recordAssumption, recordDiffers } from './record-of-whom.ts';
 import type { SaidSubstrates } from './said-substrates.ts';
 import { spotAssumptions } from './spot-assumptions.ts';
@@ -47,6 +48,7 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
   const { vehicle, template, settings, facts, substrates, trials } = grounds.value;
   const told = afterSpots(grounds.value);
   const { readings, job, inputs, spots = [] } = request;
+  const { panels } = told.survey;
   const value = {
     vehicle,
     identity: job?.value.vehicle ?? null,
@@ -56,6 +58,11 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
     inputs: [...inputs, ...inputsOf(...spots)],
     leftOut: readings.leftOut,
     assumptions: [
+      ...materialAssumptions(
+        panels.map(({ panel }) => panel),
+        panels.filter(({ points }) => points.length > 0).map(({ panel }) => panel),
+        substrates,
+      ),
       ...readings.assumptions,
       ...settings.assumptions,
       ...recordAssumption(request.filmRecord, vehicle),

@@ -1,6 +1,7 @@
 /** The templates there are to choose from: the built-in ones, and those of files. */
 import { type Diagnostic, error, type Outcome, type Place } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
+import { once } from '../../base/kept.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 
 /**
@@ -54,23 +55,26 @@ export function unknownTemplate(id: string, templates: readonly VehicleTemplate[
 }
 
 /** Other words for the built-in body classes. */
-const otherWords: ReadonlyMap<string, string> = new Map(
-  (
-    [
-      ['saloon', 'sedan notchback four-door'],
-      ['estate', 'wagon station-wagon tourer shooting-brake'],
-      ['hatch', 'hatchback five-door compact'],
-      ['supermini', 'city-car small'],
-      ['coupe', 'coupé two-door'],
-      ['mid-suv', 'suv crossover off-roader 4x4'],
-      ['double-cab-pickup', 'pickup pick-up truck ute'],
-      ['medium-van', 'van panel-van'],
-    ] as const
-  ).flatMap(([id, words]) => words.split(' ').map((word) => [word, id] as const)),
+const otherWords = once(
+  (): ReadonlyMap<string, string> =>
+    new Map(
+      (
+        [
+          ['saloon', 'sedan notchback four-door'],
+          ['estate', 'wagon station-wagon tourer shooting-brake'],
+          ['hatch', 'hatchback five-door compact'],
+          ['supermini', 'city-car small'],
+          ['coupe', 'coupé two-door'],
+          ['mid-suv', 'suv crossover off-roader 4x4'],
+          ['double-cab-pickup', 'pickup pick-up truck ute'],
+          ['medium-van', 'van panel-van'],
+        ] as const
+      ).flatMap(([id, words]) => words.split(' ').map((word) => [word, id] as const)),
+    ),
 );
 
 function templateHint(id: string, ids: readonly string[]): string {
-  const meant = otherWords.get(
+  const meant = otherWords().get(
     id
       .trim()
       .toLowerCase()

@@ -7,39 +7,33 @@ import { temporaryFolder } from '../temporary-folder.ts';
 
 type Said = { readonly vehicle?: string | null; readonly sum?: string };
 
-const line = (job: string, { vehicle = null, sum }: Said): string =>
-  JSON.stringify({
-    schema: 'leastcut/batch/1',
-    version: '1',
-    ...{ job, seq: 1, command: 'survey', status: 'done', exit: 0, settings_sha256: 'aa' },
-    readings_sha256: sum ?? null,
-    inputs: [{ file: 'cars.csv', sha256: 'ee' }],
-    diagnostics: [{ message: '"result":{"schema":"x","version":"1","command":"y","vehicle":"Z"' }],
-    result: { schema: 'leastcut/survey/1', version: '1', command: 'survey', vehicle },
-  });
+const about = (job: string, { vehicle = null, sum }: Said) => ({
+  ...{ job, vehicle },
+  readingsSum: sum ?? null,
+});
 
-function toldOf(...lines: readonly string[]): readonly string[] {
+function toldOf(...jobs: readonly ReturnType<typeof about>[]): readonly string[] {
   const doubled = createDoubled();
-  for (const one of lines) doubled.add(one);
+  for (const one of jobs) doubled.add(one);
   return doubled.told();
 }
 
 describe('jobs that are likely one are told', () => {
   test('by the vehicle, however it is written', () => {
     const told = toldOf(
-      line('a', { vehicle: 'FH 1' }),
-      line('b', { vehicle: 'fh  1 ' }),
-      line('c', { vehicle: 'FH 2' }),
+      about('a', { vehicle: 'FH 1' }),
+      about('b', { vehicle: 'fh  1 ' }),
+      about('c', { vehicle: 'FH 2' }),
     );
     expect(told).toEqual(['jobs "a" and "b" are of one vehicle, "fh  1 ": is that one job twice?']);
   });
 
   test('by the same readings, and once where the vehicle says so too', () => {
     expect(
-      toldOf(line('a', { sum: 'ab' }), line('b', { sum: 'ab' }), line('c', { sum: 'ac' })),
+      toldOf(about('a', { sum: 'ab' }), about('b', { sum: 'ab' }), about('c', { sum: 'ac' })),
     ).toEqual(['jobs "a" and "b" have the same readings: is that one job twice?']);
     const both = { vehicle: 'X', sum: 'ab' };
-    expect(toldOf(line('a', both), line('b', both))).toHaveLength(1);
+    expect(toldOf(about('a', both), about('b', both))).toHaveLength(1);
   });
 
   test('and several vehicles of one file are not', () => {
@@ -47,16 +41,16 @@ describe('jobs that are likely one are told', () => {
       { vehicle: 'X', sum: 'ab' },
       { vehicle: 'Y', sum: 'ac' },
     ];
-    expect(toldOf(line('a', x), line('b', y))).toEqual([]);
-    expect(toldOf(line('a', {}), line('b', {}))).toEqual([]);
+    expect(toldOf(about('a', x), about('b', y))).toEqual([]);
+    expect(toldOf(about('a', {}), about('b', {}))).toEqual([]);
   });
 
   test('in a few lines, however many there are', () => {
-    const jobs = Array.from({ length: 40 }, (_, i) => line(`j${i}`, { vehicle: `V${i % 8}` }));
+    const jobs = Array.from({ length: 40 }, (_, i) => about(`j${i}`, { vehicle: `V${i % 8}` }));
     const told = toldOf(...jobs);
     expect(told).toHaveLength(6);
     expect(told.at(-1)).toBe('and 3 more such groups of jobs');
-    const many = toldOf(...Array.from({ length: 9 }, (_, i) => line(`j${i}`, { vehicle: 'V' })));
+    const many = toldOf(...Array.from({ length: 9 }, (_, i) => about(`j${i}`, { vehicle: 'V' })));
     expect(many[0]).toContain('"j4" and 4 more are of one vehicle');
   });
 });

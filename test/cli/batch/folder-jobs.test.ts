@@ -1,5 +1,8 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { jobsAmong } from '../../../src/cli/batch/folder-jobs.ts';
+import { folderJobs, jobsAmong } from '../../../src/cli/batch/folder-jobs.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const columns = ['job', 'readings', 'job_file', 'defects', 'spots'];
 const jobsOf = (...names: readonly string[]) =>
@@ -48,5 +51,34 @@ describe('the jobs of a folder', () => {
 
   test('have all the readings that differ in their ending alone', () => {
     expect(jobsOf('coupe.txt', 'coupe.csv')[0]?.readings).toEqual(['coupe.csv', 'coupe.txt']);
+  });
+});
+
+describe('what belongs to a job and is used by none', () => {
+  const unusedOf = async (files: Readonly<Record<string, string>>): Promise<readonly string[]> => {
+    const folder = temporaryFolder();
+    for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
+    return (await folderJobs(folder, columns)).passedOver.unused;
+  };
+  const readings = 'panel,point,reading_um\nroof,1,120\n';
+  const job = '{\n  "schema": "leastcut/job/1",\n  "taken_um": 0\n}\n';
+
+  test('is a job file that is called after no readings, whatever it is called', async () => {
+    const shop = '{ "schema": "leastcut/shop/1" }';
+    const files = { 'coupe.csv': readings, 'coupe.job.json': job, 'shop.json': shop };
+    expect(await unusedOf(files)).toEqual([]);
+    expect(await unusedOf({ ...files, 'job.json': job, 'coupe-job.json': job })).toEqual([
+      'coupe-job.json',
+      'job.json',
+    ]);
+  });
+
+  test('is what lies beside readings that are not there, by a slip of the name too', async () => {
+    const defects = 'panel,defect,grade\nroof,swirl marks,3\n';
+    const files = { 'coupe.csv': readings, 'coupe.defects.csv': defects };
+    expect(await unusedOf(files)).toEqual([]);
+    expect(
+      await unusedOf({ ...files, 'Coupe.spots.csv': 'spot\n', 'saloon.gauge.json': '{}' }),
+    ).toEqual(['Coupe.spots.csv', 'saloon.gauge.json']);
   });
 });

@@ -102,15 +102,16 @@ describe('a spot on a panel whose zones are worked apart', () => {
     expect(lessThanOnPanel(spotOn(zones, []), spotOn(zones, []), parts(1, 1))).toEqual([]);
   });
 
-  it('is held back by the film of the place on which least may go', () => {
+  it('is held back by the film of the place on which least is left', () => {
     const spot = spotOn(zones);
-    const with_ = (...budgets: readonly number[]): Spot => ({
+    const removals = spot.places.map(({ removal }) => removal.median);
+    const with_ = (...lefts: readonly number[]): Spot => ({
       ...spot,
       places: spot.places.map((place, i) => ({
         ...place,
         allowance: {
           ...place.allowance,
-          budget: micrometres(budgets[i] ?? 0),
+          budget: micrometres(place.removal.median + (lefts[i] ?? 0)),
           boundBy: { ...place.allowance.boundBy, text: `limit ${i}` },
         },
         keepsFilm: false,
@@ -118,13 +119,19 @@ describe('a spot on a panel whose zones are worked apart', () => {
       })),
     });
     const better = { ...with_(0, 0), correction: spot.correction + 0.1 };
-    const held = (...budgets: readonly number[]) => {
-      const [told] = heldBack(with_(...budgets), [better]);
-      return [told?.code, told?.value];
-    };
-    expect(held(2, 1)).toEqual(['local-limit', 1]);
-    expect(held(1, 2)).toEqual(['local-limit', 1]);
-    expect(held(0, 2)).toEqual(['local-limit', 0]);
+    const held = (...lefts: readonly number[]) => heldBack(with_(...lefts), [better])[0];
+    expect(removals[0]).not.toBe(removals[1]);
+    for (const [lefts, place] of [
+      [[2, 1], 1],
+      [[1, 2], 0],
+    ] as const) {
+      expect(held(...lefts)?.value).toBe((removals[place] ?? 0) + 1);
+      expect(held(...lefts)?.text).toMatch(
+        /^1\.00 µm more may go there, and whatever clears more takes more than that: /,
+      );
+    }
+    expect(held(0.004, 2)?.text).toMatch(/^no more may go there: /);
+    expect(held(-(removals[0] ?? 0), 2)?.text).toMatch(/^nothing may go there: /);
     // A way that clears no more holds nothing back.
     expect(heldBack(with_(2, 1), [{ ...better, correction: spot.correction }])).toEqual([]);
   });

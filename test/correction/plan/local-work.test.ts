@@ -32,10 +32,12 @@ function plan(
   defects: readonly ReturnType<typeof defect>[],
   {
     readings = fiveAround('tested', 112),
+    aim,
     machines = ['da', 'da-small', 'hand'],
     ...rest
   }: Partial<CarOptions> & {
     readonly machines?: readonly string[];
+    readonly aim?: number;
     readonly panel?: Parameters<typeof amongSound>[1] extends { panel?: infer P } | undefined
       ? P
       : never;
@@ -45,6 +47,7 @@ function plan(
   return planned(
     planOf(survey, {
       defectsOf: () => defects,
+      ...(aim === undefined ? {} : { aim }),
       model: shopWith(...machines),
       allowanceAt: (part, logSd) => allowanceAt(part, logSd, grounds),
       allowanceOnPlace: (part, logSd) => allowanceOnPlace(part, logSd, grounds),
@@ -118,7 +121,27 @@ describe('a named deep defect', () => {
     );
     const deeper = plan([swirls, defect('deep-scratches', 4)]);
     expect(codes(deeper)).toEqual([['local-spot', 'local-mildest', 'local-limit']]);
-    expect(deeper.local[0]?.reasons[2]?.text).toMatch(/^no more may go there: /);
+    const [spotThere] = deeper.local;
+    const left = (spotThere?.place?.budget ?? 0) - (spotThere?.place?.removal ?? 0);
+    expect(left).toBeGreaterThan(0.05);
+    expect(spotThere?.reasons[2]?.text).toMatch(
+      new RegExp(
+        `^${left.toFixed(2)} µm more may go there, and whatever clears more takes more than that: `,
+      ),
+    );
+  });
+
+  it('says so where the aim alone keeps it from more, and how much it could clear', () => {
+    const scratch = defect('deep-scratches', 2);
+    const [enhanced, corrected] = [0.5, 0.85].map(
+      (aim) => plan([swirls, scratch], { aim }).local[0],
+    );
+    const cleared = Math.round(100 * (enhanced?.cleared ?? 0));
+    const told = enhanced?.reasons.find(({ code }) => code === 'local-aim')?.text;
+    expect(told).toMatch(/^held to the aim of 50 %: a spot could clear up to \d+ % of such marks$/);
+    expect(Number(/to (\d+) %/.exec(told ?? '')?.[1])).toBeGreaterThanOrEqual(cleared + 10);
+    expect(enhanced?.cleared).toBeGreaterThanOrEqual(0.5);
+    expect(corrected?.cleared).toBeGreaterThan(enhanced?.cleared ?? 1);
   });
 
   it('is left to the panel’s own steps where these clear as much as is aimed at', () => {

@@ -114,13 +114,16 @@ describe('why a panel is worked as it is', () => {
 
 describe('what is said of defects', () => {
   it('names deep ones and those that no polishing removes, and no general one', () => {
-    const said = defectRemarks([
-      defect('swirl-marks', 3),
-      defect('bird-etching', 2),
-      defect('orange-peel', 1),
-      defect('deep-scratches', 0),
-      defect('clear-coat-failure', 1),
-    ]);
+    const said = defectRemarks(
+      [
+        defect('swirl-marks', 3),
+        defect('bird-etching', 2),
+        defect('orange-peel', 1),
+        defect('deep-scratches', 0),
+        defect('clear-coat-failure', 1),
+      ],
+      { statistics: null, topcoat: null },
+    );
     expect(said.map(({ code, text }) => [code, text])).toEqual([
       ['local-defect', 'bird etching of grade 2: local work or left'],
       ['not-polishing', 'orange peel is not a polishing matter'],

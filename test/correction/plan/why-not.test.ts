@@ -23,6 +23,7 @@ import { inFull } from '../../in-full.ts';
 import {
   broken,
   equalsByHand,
+  inOrderOfCare,
   type Move,
   nameOf,
   type Rules,
@@ -380,10 +381,15 @@ const movesOf = (steps: readonly Step[], tools: readonly Tool[]): readonly Move[
     return { tool, sets };
   });
 
-const strength = (moves: readonly Move[], tools: readonly Tool[]): number => {
-  const order = [...tools].sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1));
-  return Math.max(-1, ...moves.map(({ tool }) => order.indexOf(tool)));
-};
+const placeIn = (order: readonly Tool[], moves: readonly Move[]): number =>
+  Math.max(-1, ...moves.map(({ tool }) => order.indexOf(tool)));
+const strength = (moves: readonly Move[], tools: readonly Tool[]): number =>
+  placeIn(
+    [...tools].sort((a, b) => a.perSet - b.perSet || (a.id < b.id ? -1 : 1)),
+    moves,
+  );
+const care = (moves: readonly Move[], tools: readonly Tool[]): number =>
+  placeIn(inOrderOfCare(tools), moves);
 
 const minutesOf = (moves: readonly Move[], { panel }: PanelSurvey): number =>
   Math.round(
@@ -446,7 +452,7 @@ function claimHolds(
   const chosen = movesOf(plan.steps, tools);
   const best = equalsByHand(all, tools, rules)?.best;
   const bin = (one: readonly Move[]): number => Math.floor(rules.meanOf(takes(one)) / 0.1);
-  const harder = strength(moves, tools) - strength(chosen, tools);
+  const harder = care(moves, tools) - care(chosen, tools);
   const longer = minutesOf(moves, plan.survey) - minutesOf(chosen, plan.survey);
   const ids = (one: readonly Move[]): number =>
     new Set([

@@ -38,4 +38,9 @@ describe('what may be worked on a paint', () => {
       expect(workable(tried)).toEqual(ids.slice(0, 6));
     }
   });
+
+  it('is nothing on repaint where nothing was proved, or only what the shop has no more', () => {
+    expect(workable(triedAt())).toEqual([]);
+    expect(workable({ ...untried, triedHere: new Set(['sold']) })).toEqual([]);
+  });
 });

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import { swappedPoints } from '../../../src/film/compare/swapped-points.ts';
+import { filmModel } from '../../../src/formats/models.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
+
+const FAR_BETTER = filmModel.compare.farBetter;
 
 const GAUGE = 2 * 1.5 ** 2;
 const IDS = ['a', 'b', 'c', 'd', 'e', 'f'];
@@ -40,7 +43,7 @@ describe('marked points read before and after', () => {
   test('are taken as they are named where they fit so', () => {
     for (const seed of seeds) {
       const { before, after } = carOf(seed);
-      expect(swappedPoints(paired(before, after), GAUGE)).toEqual([]);
+      expect(swappedPoints(paired(before, after), GAUGE, FAR_BETTER)).toEqual([]);
     }
   });
 
@@ -48,7 +51,7 @@ describe('marked points read before and after', () => {
     const seen = (seed: number): boolean => {
       const { before, after } = carOf(seed);
       const spoilt = { ...after, a: after['d'] ?? [], d: after['a'] ?? [] };
-      const swaps = swappedPoints(paired(before, spoilt), GAUGE);
+      const swaps = swappedPoints(paired(before, spoilt), GAUGE, FAR_BETTER);
       return JSON.stringify(swaps) === JSON.stringify([{ kind: 'panels', panels: ['a', 'd'] }]);
     };
     expect(shareOf(seen)).toBeGreaterThan(0.8);
@@ -59,7 +62,7 @@ describe('marked points read before and after', () => {
       const { before, after } = carOf(seed);
       const turned = ids.map((id) => [id, (after[id] ?? []).toReversed()]);
       const spoilt = { ...after, ...Object.fromEntries(turned) };
-      const swaps = swappedPoints(paired(before, spoilt), GAUGE);
+      const swaps = swappedPoints(paired(before, spoilt), GAUGE, FAR_BETTER);
       return (
         swaps.length > 0 &&
         swaps.every(({ kind, panels: [id] }) => kind === 'mirrored' && ids.includes(id))
@@ -75,16 +78,18 @@ describe('marked points read before and after', () => {
     const two = (films: Films): Films =>
       Object.fromEntries(Object.entries(films).map(([id, all]) => [id, all.slice(0, 2)]));
     const spoilt = { ...after, a: after['d'] ?? [], d: after['a'] ?? [] };
-    expect(swappedPoints(paired(two(before), two(spoilt)), GAUGE)).toEqual([]);
+    expect(swappedPoints(paired(two(before), two(spoilt)), GAUGE, FAR_BETTER)).toEqual([]);
     const turned = { c: [100, 104, 110, 115, 121] };
-    expect(swappedPoints(paired({ c: [122, 116, 111, 104, 101] }, turned, ['c']), GAUGE)).toEqual([
-      { kind: 'mirrored', panels: ['c'] },
-    ]);
+    expect(
+      swappedPoints(paired({ c: [122, 116, 111, 104, 101] }, turned, ['c']), GAUGE, FAR_BETTER),
+    ).toEqual([{ kind: 'mirrored', panels: ['c'] }]);
     const [lone] = paired({ c: [122, 116, 111, 104, 101] }, turned, ['c']);
     const shuffled = [3, 0, 4, 1, 2].flatMap((i) => lone?.pairs[i] ?? []);
-    expect(swappedPoints([{ id: 'c', pairs: shuffled }], GAUGE)).toHaveLength(1);
+    expect(swappedPoints([{ id: 'c', pairs: shuffled }], GAUGE, FAR_BETTER)).toHaveLength(1);
     const named = (lone?.pairs ?? []).map((pair) => ({ ...pair, point: `p${pair.point}` }));
-    expect(swappedPoints([{ id: 'c', pairs: named.toReversed() }], GAUGE)).toHaveLength(1);
+    expect(swappedPoints([{ id: 'c', pairs: named.toReversed() }], GAUGE, FAR_BETTER)).toHaveLength(
+      1,
+    );
   });
 
   test('share too few names to tell two panels from one another', () => {
@@ -98,6 +103,8 @@ describe('marked points read before and after', () => {
           }
         : one,
     );
-    expect(swappedPoints(renamed, GAUGE).filter(({ kind }) => kind === 'panels')).toEqual([]);
+    expect(
+      swappedPoints(renamed, GAUGE, FAR_BETTER).filter(({ kind }) => kind === 'panels'),
+    ).toEqual([]);
   });
 });

@@ -71,12 +71,12 @@ describe('a test spot on repaint', () => {
     const plain = allowanceAfterSpot(panel, survey.panels, UNTRIED_LOG_SD, grounds);
     expect([plain.boundBy.code, plain.budget]).toEqual(['sound-panels', told]);
     expect(plain.boundBy.text).toBe(
-      `repaint with a test spot of its own: no more than ${told?.toFixed(2)} µm, the least of the original panels`,
+      `repaint with a test spot of its own: no more than ${told?.toFixed(2)} µm, the least that may go from any original panel of this car`,
     );
     const spent = { ...panel, facts: { ...panel.facts, recorded: { mean: um(1.2), sd: um(0.3) } } };
     const after = allowanceAfterSpot(spent, survey.panels, UNTRIED_LOG_SD, grounds);
     expect(after.boundBy.text).toMatch(
-      /the least of the original panels, 1\.20 µm of it gone already$/,
+      /the least that may go from any original panel of this car, 1\.20 µm of it gone already$/,
     );
     const all = { ...panel, facts: { ...panel.facts, recorded: { mean: um(99), sd: um(1) } } };
     expect(allowanceAfterSpot(all, survey.panels, UNTRIED_LOG_SD, grounds).budget).toBe(0);

@@ -138,6 +138,15 @@ test('every key refuses a value of another kind at its own line', () => {
   );
 });
 
+test('blanks around what a vehicle is called are no part of it, and alone are no name', () => {
+  const vehicle = '"vehicle": {"id": " AB-12 ", "make": "Arden\\t", "owner": "K. Orme "}';
+  const { value } = readJob('job.json', `{"schema": "leastcut/job/1", ${vehicle}}`);
+  expect(value?.vehicle).toEqual({ id: 'AB-12', make: 'Arden', owner: 'K. Orme' });
+  expect(told('{"schema": "leastcut/job/1", "vehicle": {"id": " "}}')).toEqual([
+    '1:48 settings-invalid: "vehicle.id" is " "; it takes text that is not blank',
+  ]);
+});
+
 test('every key of a panel and of the vehicle refuses a value of another kind', () => {
   const keysOf = (name: string): readonly string[] =>
     [...(full.match(new RegExp(`"${name}": \\{(.*)\\}`))?.[1] ?? '').matchAll(/"(\w+)": [^,]/g)]

@@ -21,6 +21,22 @@ describe('rows in which the gauge was checked', () => {
     ]);
   });
 
+  test.each([
+    ...[
+      'zero plate',
+      'ZERO CHECK',
+      'zero point',
+      'Nullpunkt',
+      'Nullplatte',
+      'Foil 125',
+      'Shim: 125 µm',
+    ],
+    ...['Folie 125', 'calibration foil', 'reference shim', 'check shim 51', 'test folie'],
+    ...['Calibration Plate', 'calibration block 2', 'reference block', 'test plate', 'zero block'],
+  ])('are known by any of their words: %s', (label) => {
+    expect(values(`panel,um\n${label},0.2\nbonnet,112\n`)).toEqual([['bonnet', '1', 1, 112]]);
+  });
+
   test('are refused where they head another table, and where there are no others', () => {
     expect(values('panel,point,um\nbonnet,1,112\nshim,number,gloss\nA,1,88.4\n')).toBeUndefined();
     expect(values('panel,um\nShim 125,125.4\n')).toBeUndefined();

@@ -142,7 +142,10 @@ describe('hard panels', () => {
   });
   const said = (view: unknown, leastSurveys = 3): string =>
     JSON.stringify(
-      hardPanels({ view, settings: { training: { class: { leastSurveys } } } } as never, 'um'),
+      hardPanels(
+        { view, settings: { models: { training: { class: { leastSurveys } } } } } as never,
+        'um',
+      ),
     );
 
   test('are named with how many read them well, up to four of them', () => {
@@ -198,7 +201,7 @@ describe('what a blunder voids', () => {
 
   test('is named on both pages, with the mark that it would be without', () => {
     const counted =
-      /counted as not read: rear right door, boot lid, rear left door and roof \(without that the mark would be \d+ %\)/;
+      /counted as not read: rear right door, boot lid, rear left door and roof \(scored as it stands, the mark would be \d+ %\)/;
     expect(told(gradeBlocks(one, page))).toMatch(counted);
     expect(sheetOf('ida')).toMatch(counted);
     expect(sheetOf('ida')).toContain(

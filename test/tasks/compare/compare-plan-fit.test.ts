@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
+import { factsRecord } from '../../../src/report/facts-record.ts';
 import { compareFiles } from '../../../src/tasks/compare/compare-files.ts';
+import { planFiles } from '../../../src/tasks/plan/plan-files.ts';
 import {
   type Comparing,
   compared,
@@ -43,7 +45,11 @@ const planOf = ({ recorded = null, made = before, settings = [] }: Made = {}): s
     })),
   });
 type Made = {
-  readonly recorded?: { readonly value: number; readonly sd: number } | null;
+  readonly recorded?: {
+    readonly value: number;
+    readonly sd: number;
+    readonly gained_um?: number | null;
+  } | null;
   readonly made?: string;
   readonly settings?: readonly object[];
 };
@@ -77,6 +83,46 @@ describe('a plan made with a film record', () => {
       /compare-record-left-out: .*holds less .*visits\.json.* of roof/,
     );
     expect(told({ plan, filmRecord: record(6) })).not.toContain('compare-record-left-out');
+  });
+});
+
+describe('a plan made with a film record that holds a panel painted since', () => {
+  const painted = planOf({ recorded: { value: 0, sd: 0, gained_um: 31 } });
+  const repaint = record(0).replace('"taken_um":0', '"taken_um":0,"gained_um":31');
+  const roofOf = (rest: Partial<Comparing>) =>
+    panelLeft(compared({ visits: [before, after], job, ...rest }), 'roof');
+
+  test('lets nothing go there where the record is not given, and says that it was painted', () => {
+    const [byPlan, byRecord] = [roofOf({ plan: painted }), roofOf({ filmRecord: repaint })];
+    expect(byRecord.left?.boundBy.code).toBe('test-spot');
+    expect([byPlan.left?.budget, byPlan.left?.boundBy.code]).toEqual([0, 'test-spot']);
+    expect([byPlan.verdict, byRecord.verdict]).toEqual(['stop', 'stop']);
+    expect(roofOf({ plan: planOf() }).left?.budget).toBeGreaterThan(0);
+    expect(told({ plan: painted })).toMatch(
+      /compare-record-left-out: .*visits\.json, which is not given: .*holds panels painted since/,
+    );
+  });
+
+  test('says so where the record that is given does not hold it', () => {
+    expect(told({ plan: painted, filmRecord: record(0) })).toMatch(/holds less .* of roof/);
+    expect(told({ plan: painted, filmRecord: repaint })).not.toContain('compare-record-left-out');
+  });
+
+  test('as the plan itself tells it', () => {
+    const request = requestOf({ visits: [before, after], job, filmRecord: repaint });
+    const [planned] =
+      planFiles({
+        ...request,
+        files: request.files.slice(0, 1),
+        defects: undefined,
+        why: [],
+      } as unknown as Parameters<typeof planFiles>[0]).value ?? [];
+    if (planned === undefined) throw new Error('refused');
+    const roof = planned.result.survey.panels.find(({ panel }) => panel.id === 'roof');
+    if (roof === undefined) throw new Error('not planned');
+    expect(factsRecord(roof, planned.result)['recorded_um']).toMatchObject({
+      value: { value: 0, sd: 0.2, gained_um: 31 },
+    });
   });
 });
 

@@ -5,6 +5,7 @@ import { renderHtml } from '../../../src/render/html.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
 import type { CompareResult } from '../../../src/tasks/compare/compare-files.ts';
+import { compareObservations } from '../../../src/tasks/compare/compare-observations.ts';
 import { compared, panelLeft, readingsText, soundFilm, worked } from '../comparing.ts';
 
 const job = { finish: 'clear-over-base', taken_um: 0 };
@@ -68,7 +69,7 @@ describe('a plan of other readings', () => {
 
   test('is told to be one on the page, not beside it alone', () => {
     const told =
-      /Plan in doubt: made from other readings than visit-1\.csv as it is now: from last-year\.csv\. What might go is the lesser of what it and the survey before the work allow\./u;
+      /Plan in doubt: made from other readings than visit-1\.csv as it is now: from last-year\.csv\. What might go is the lesser of what it and the survey before the work allow\. Nothing is held against it, and no rate is learned by it\./u;
     expect(pageOf(ofOthers)).toMatch(told);
     expect(pageOf(compared({ visits, job, plan: planOf(20, before) }))).not.toContain('in doubt');
     const blocks = compareBlocks(ofOthers, { unit: 'um', verbose: false });
@@ -82,8 +83,26 @@ describe('a plan of other readings', () => {
     );
     expect(own?.comparison.change?.resolved).toBe(false);
     expect([own?.against, own?.verdict]).toEqual(['as-foretold', 'go-on']);
-    expect([other?.against, other?.verdict]).toEqual(['as-foretold', 'unresolved']);
+    expect([other?.against, other?.verdict]).toEqual([null, 'unresolved']);
   });
+});
+
+test('what a plan of other readings foretold is held against nothing, and teaches no rate', () => {
+  const told = { date: '2026-03-03', vehicle: 'FH-7' };
+  const gentle = [before, readingsText(worked(soundFilm, () => 1))];
+  const [own, other] = [before, 'other readings'].map((made) =>
+    compared({ visits: gentle, job, plan: planOf(20, made, 12) }),
+  );
+  if (own === undefined || other === undefined) throw new Error('refused');
+  expect(pageOf(own)).toContain('Against the plan: ');
+  expect(own.rates).toHaveLength(1);
+  expect(compareObservations(own, told)).toHaveLength(1);
+  expect(pageOf(other)).not.toMatch(/Against the plan|Rate:/u);
+  expect([other.rates, compareObservations(other, told)]).toEqual([[], []]);
+  // The little that came off for much that was foretold of another film makes no next set look mild.
+  const set = (result: CompareResult) => roofOf(result).oneMore?.removal.median ?? 0;
+  expect(set(other)).toBeCloseTo(3, 9);
+  expect(set(own)).toBeLessThan(0.9 * set(other));
 });
 
 test('the plan of these readings goes before the survey', () => {

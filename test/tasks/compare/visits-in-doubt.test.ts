@@ -191,6 +191,24 @@ describe('a film record that knows of the readings', () => {
     }
   });
 
+  test('doubts readings that lie between those of a longer visit on it, and refuses them by their days', () => {
+    const longer = recordOf(
+      { visits: [dated(first, '2025-06-10'), dated(fourth, '2026-06-21')], job },
+      '2026-06-21',
+    );
+    const later = readingsText(worked(soundFilm, () => 2.6, 0.9));
+    const middle = { visits: [second, later], job, filmRecord: longer };
+    expect(codes(compareFiles(requestOf(middle)))).toEqual(['warning compare-visit-within']);
+    expect(codes(recording(middle, '2026-01-01'))).toEqual(['warning compare-visit-within']);
+    expect(toldBy(middle)[0]).toMatch(
+      /^compare-visit-within: the visit of 2026-06-21 on the record began with more film and ended with less: it may contain what came off from visit-1\.csv to visit-2\.csv, then it may count twice/u,
+    );
+    const before = { ...middle, visits: [dated(second, '2025-09-01'), dated(later, '2025-09-02')] };
+    expect(codes(compareFiles(requestOf(before)))).toEqual(['error compare-visit-twice']);
+    const since = { ...middle, visits: [dated(second, '2026-09-01'), dated(later, '2026-09-02')] };
+    expect(codes(compareFiles(requestOf(since)))).toEqual([]);
+  });
+
   test('counts a visit before the first readings beside what came off', () => {
     const next = { visits: [third, fourth], job, filmRecord: record };
     expect(codes(recording(next, '2026-06-21'))).toEqual([]);
@@ -322,7 +340,7 @@ describe('two panels that were exchanged in one of the files', () => {
     expect(page).toMatch(/Allowed, not asked for: /u);
     expect(page).not.toContain('all panels');
     expect(page.replace(/\s+/gu, ' ')).toMatch(
-      /every limit on bonnet, front right door, front left door\./u,
+      /budget left on bonnet, front right door, front left door\./u,
     );
   });
 });

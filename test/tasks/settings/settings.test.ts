@@ -53,8 +53,8 @@ describe('the first layer that speaks', () => {
       origin: 'project',
       where: 'project.json:4',
     });
-    expect(settings.work.setUp).toBe(3);
-    expect(settings.work.perSection.wipe).toBe(0.5);
+    expect(settings.models.work.setUp).toBe(3);
+    expect(settings.models.work.perSection.wipe).toBe(0.5);
   });
 });
 
@@ -74,7 +74,7 @@ test('a number is traced to its line, by its own id or its older name', () => {
     shop: { minutes: { setup_min_per_combination: 7 } },
     project: { numbers: { 'film.earlier.unknown_clear_um': 3 } },
   });
-  expect(settings.work.setUp).toBe(7);
+  expect(settings.models.work.setUp).toBe(7);
   expect(settings.film.earlier.unknownClear).toBe(3);
   expect([...settings.numbers]).toEqual([
     ['film.earlier.unknown_clear_um', { value: 3, origin: 'project', where: 'project.json:4' }],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { paceOf } from '../../../src/tasks/plan/plan-vehicle.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
 import { withHistory } from '../../../src/tasks/settings/work-history.ts';
 import { usualScope } from '../../../src/work/job-scope.ts';
@@ -105,7 +106,7 @@ describe('the hours of a shop', () => {
       file: file('job,estimated_min,actual_min\nA,100,120\nB,200,220\n'),
       origin: 'shop',
     });
-    expect(value?.pace.overall.mean).toBeCloseTo(0.092544, 6);
+    expect(value?.hours?.pace.overall.mean).toBeCloseTo(0.092544, 6);
     expect(value?.planAssumptions.at(-1)).toEqual({
       code: 'hours',
       text: 'hours of hours.csv: 2 jobs took 1.1 times their estimates',
@@ -116,7 +117,7 @@ describe('the hours of a shop', () => {
   it('leave the pace as assumed where there are none', () => {
     const settings = settingsOf({});
     expect(settings.hours).toBeNull();
-    expect(settings.pace.overall).toEqual({ mean: 0, sd: 0.15 });
+    expect(paceOf(settings).overall).toEqual({ mean: 0, sd: 0.15 });
   });
 
   it('are refused with the place where a row cannot be read', () => {

@@ -107,6 +107,20 @@ describe('a test spot', () => {
     expect(marksDoubted(placed, [], settings.correction.spot)).toEqual([]);
   });
 
+  it('whose marks read nothing like its panel is asked about by the likeliest reason', () => {
+    const [placed] = read(spot('A', 2, usual)).value ?? [];
+    if (placed === undefined) throw new Error('the spot is read');
+    const hint = (...films: readonly number[]): string | undefined =>
+      marksDoubted(placed, onFace('boot', ...films), settings.correction.spot)[0]?.hint;
+    expect(hint(180, 185, 192)).toMatch(
+      /^was the panel painted since the spot\? .*; another panel or car\?/,
+    );
+    expect(hint(60, 65)).toMatch(
+      /^was paint taken off since the spot, or is it of another panel or car\?/,
+    );
+    expect(hint(2900, 3000)).toMatch(/^other units \(1 mil is 25\.4 µm\)\? /);
+  });
+
   it('whose film no paint has is refused where it stands, as mil under a name of µm', () => {
     const mil = usual.map(([before, after]) => [before / 25.4, after / 25.4] as const);
     const [first, ...others] = read(spot('A', 2, mil)).diagnostics;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
 import { spotFiles } from '../../../src/tasks/spot/spot-files.ts';
+import { spotObservations } from '../../../src/tasks/spot/spot-observations.ts';
 import { readTrials } from '../../../src/tasks/spot/spot-trials.ts';
 import { layersOf } from '../layers.ts';
 
@@ -180,5 +181,50 @@ describe('what a colleague would say of test spots', () => {
     expect(adviceOf(['A,roof,da,foam-medium,medium,1,1,112,117.5,,60,,,,'])).toContain(
       'spot-film-gained',
     );
+  });
+
+  it('is nothing of paint or rates by a trial whose film rose, in its advice, ladder and observations', () => {
+    const rows = (after: number, marks = 4) =>
+      Array.from(
+        { length: marks },
+        (_, i) => `A,roof,da,foam-medium,medium,1,${i + 1},112,${after},,85,,,,`,
+      );
+    const of = (own: readonly string[]) => {
+      const result = spotFiles({ files: [file(...own)], settings: settings(), job: undefined });
+      if (result.value === undefined) throw new Error('refused');
+      return result.value;
+    };
+    const about = { date: '2026-03-31', vehicle: 'FH-1', finishOf: () => 'unknown' as const };
+    const [sound, risen, two] = [of(rows(110)), of(rows(113.5)), of(rows(114.4, 2))];
+    const kept = ({ trials }: typeof sound) => spotObservations(trials, about);
+    expect([kept(sound).length, kept(risen).length, kept(two).length]).toEqual([1, 0, 1]);
+    const untried = of(['A,roof,da,foam-medium,medium,1,1,,,,,,,,']);
+    expect(risen.paint.removal.hardness).toEqual(untried.paint.removal.hardness);
+    expect(sound.paint.removal.hardness).not.toEqual(untried.paint.removal.hardness);
+    expect([risen.paint.provisional, sound.paint.provisional]).toEqual([true, false]);
+    const range = ({ ladder }: typeof sound) => ladder.map(({ low, high }) => [low, high]);
+    expect(range(risen)).toEqual(range(untried));
+    expect(risen.advice.map(({ text }) => text).join('\n')).toContain(
+      'so nothing is learnt from it of paint or rates',
+    );
+  });
+
+  it('is that a trial without colour contradicts a finish without a clear, and the lesser budget counts', () => {
+    const rows = (colour: string) =>
+      [1, 2, 3].map((mark) => `A,roof,da,foam-medium,medium,1,${mark},90,89,,20,,${colour},,`);
+    const single = { finish: 'single-stage-solid' };
+    expect(adviceOf(rows('no'), single)).toContain('spot-clear-shown');
+    for (const sound of [adviceOf(rows('yes'), single), adviceOf(rows(''), single)])
+      expect(sound).not.toContain('spot-clear-shown');
+    expect(adviceOf(rows('no'))).not.toContain('spot-clear-shown');
+    const over = (colour: string): number => {
+      const result = spotFiles({
+        files: [file(...rows(colour))],
+        settings: settings(single),
+        job: undefined,
+      });
+      return (result.value?.ladder ?? []).filter(({ state }) => state === 'over-budget').length;
+    };
+    expect(over('no')).toBeGreaterThan(over('yes'));
   });
 });

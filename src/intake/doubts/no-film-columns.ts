@@ -1,0 +1,100 @@
+/**
+ * Columns among the readings whose numbers are no films: one number on all panels, as a setting or a serial number is;
+ * numbers that count the rows; in columns without names, numbers far from those beside them on every panel, as a
+ * temperature is. Readings hardly ever stand so: how seldom, decides whether the file is refused or doubted aloud.
+ */
+import type { Findings } from '../findings.ts';
+import { type Grid, type GridCell, gridsOf } from '../readings/number-grid.ts';
+import type { SettledTable } from '../readings/readings.ts';
+import { type Predictable, predictable } from '../statistics/predictable-column.ts';
+import { placeOf } from '../tables/table.ts';
+
+const REFUSED = 1e-3;
+/** Numbers that count are hardly meant for readings, even where few rows prove it. */
+const COUNTS_REFUSED = 0.02;
+const DOUBTED = 0.02;
+const fewestRows = 3;
+/** Repeats of one panel differ less, wherever its points lie. */
+const FAR = 2;
+
+type Column = readonly (GridCell | undefined)[];
+
+export function tellNoFilmColumns(tables: readonly SettledTable[], findings: Findings): void {
+  for (const grid of gridsOf(tables)) {
+    const columns = grid.kind === 'wide' ? [] : columnsOf(grid);
+    if (columns.length < 2) continue;
+    const each = columns.map((column, k) => ({ column, others: columns.toSpliced(k, 1) }));
+    const patterns = each.flatMap(({ column, others }) => followsFrom(column, others) ?? []);
+    // Of two columns that are far from each other one says it.
+    const far =
+      patterns.length > 0
+        ? []
+        : each.flatMap(({ column, others }) => farFrom(column, others) ?? []).slice(-1);
+    for (const told of [...patterns, ...far]) tell(told, findings);
+  }
+}
+
+function columnsOf({ rows }: Grid): readonly Column[] {
+  const width = rows.reduce((most, { length }) => Math.max(most, length), 0);
+  return Array.from({ length: width }, (_, k) => rows.map((row) => row[k]));
+}
+
+const panelsOf = (column: Column): readonly string[] => column.map((cell) => cell?.panel ?? '');
+const filled = (column: Column): readonly GridCell[] => column.flatMap((cell) => cell ?? []);
+
+function followsFrom(column: Column, others: readonly Column[]): Told | undefined {
+  const [first, ...more] = filled(column);
+  const told = predictable(column, others, panelsOf(column));
+  if (first === undefined || told === undefined) return undefined;
+  const chance = told.chance * (others.length + 1);
+  const counts = told.pattern !== 'constant';
+  if (chance >= DOUBTED || (!counts && more.length + 1 < fewestRows)) return undefined;
+  const isSure = chance < (counts ? COUNTS_REFUSED : REFUSED);
+  return { first, isSure, why: whyPredictable(told, first) };
+}
+
+const isNameless = ({ table: { layout }, column }: GridCell): boolean =>
+  (layout.header[column]?.text ?? '') === '';
+
+function whyPredictable({ pattern }: Predictable, { table, row, column }: GridCell): string {
+  const text = row.cells[column]?.trim() ?? '';
+  if (pattern === 'constant') return `has ${text} in every row`;
+  const what = pattern === 'counts' ? 'counts up or down' : 'has the same numbers on every panel';
+  return `${what}, from ${text} on${table.header === undefined ? '' : ', under a name of readings'}`;
+}
+
+/** On every panel further from all others than readings of one panel are. */
+function farFrom(column: Column, others: readonly Column[]): Told | undefined {
+  const [first] = filled(column);
+  const [own = [], beside = []] = [column, others.flat()].map((cells) =>
+    filled(cells).map(({ value }) => value),
+  );
+  const few = own.length < fewestRows || new Set(panelsOf(column)).size < fewestRows;
+  if (first === undefined || few || beside.length === 0) return undefined;
+  const [least, most] = [Math.min(...own), Math.max(...own)];
+  const [leastBeside, mostBeside] = [Math.min(...beside), Math.max(...beside)];
+  if (most * FAR >= leastBeside && least <= mostBeside * FAR) return undefined;
+  const why = `has ${least} to ${most} beside ${leastBeside} to ${mostBeside} on every panel`;
+  return { first, isSure: isNameless(first), why };
+}
+
+type Told = { readonly first: GridCell; readonly isSure: boolean; readonly why: string };
+
+function tell({ first, isSure, why }: Told, findings: Findings): void {
+  const name = first.table.layout.header[first.column]?.text ?? '';
+  const column = name === '' ? `column ${first.column + 1}` : `column "${name}"`;
+  const at = () => placeOf(first.table, first.row, first.column);
+  if (isSure) {
+    findings.add('error', 'column-unnamed', () => ({
+      message: `${column} ${why}: these are hardly readings, and nothing says what they are`,
+      at: at(),
+      hint: 'take the column out, or put a line of names above the columns that says what each is',
+    }));
+    return;
+  }
+  findings.add('warning', 'reading-doubted', () => ({
+    message: `${column} ${why}, and is read as readings`,
+    at: at(),
+    hint: 'if it holds something else, name it so or take it out',
+  }));
+}

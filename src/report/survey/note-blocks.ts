@@ -1,0 +1,43 @@
+/** What a survey has to say of the car as a whole, for every page that rests on it. */
+import { groupBy } from '../../base/group-by.ts';
+import type { LengthUnit } from '../../base/units.ts';
+import type { Survey } from '../../film/survey.ts';
+import { joined, remarkFacts } from '../facts.ts';
+import { type Block, notice, paragraph } from '../model.ts';
+
+/** What puts every panel in doubt: no page may give an answer before it. */
+const WARNINGS: ReadonlyMap<string, string> = new Map([
+  ['spot-overrun', 'Too much came off'],
+  ['spot-perhaps-overrun', 'Perhaps too much came off'],
+  ['thick-baseline', 'Before any work'],
+]);
+
+const labelOf = ({ code }: Survey['notes'][number]): string | undefined => WARNINGS.get(code);
+
+/** Whether the car is in doubt as a whole. */
+export const hasWarning = ({ notes }: Survey): boolean =>
+  notes.some((note) => labelOf(note) !== undefined);
+
+export const warningsFirst = ({ notes }: Survey, unit: LengthUnit): readonly Block[] =>
+  notes.flatMap((note) => {
+    const label = labelOf(note);
+    return label === undefined ? [] : [notice(label, remarkFacts(note, unit))];
+  });
+
+/** How the survey came about: no doubt of what it says. */
+const OF_THE_WAY: ReadonlySet<string> = new Set(['record-put-back', 'layer-readings']);
+
+export const doubtBlocks = ({ notes }: Survey, unit: LengthUnit): readonly Block[] =>
+  noteBlocks({ notes: notes.filter(({ code }) => !OF_THE_WAY.has(code)) }, unit);
+
+/** The others; of several that begin alike, what they have in common once. */
+export function noteBlocks({ notes }: Pick<Survey, 'notes'>, unit: LengthUnit): readonly Block[] {
+  const told = notes
+    .filter((note) => labelOf(note) === undefined)
+    .map((note) => remarkFacts(note, unit).facts);
+  return [...groupBy(told, ([, ...rest]) => rest.join('; ')).values()].map((group) => {
+    const [[, ...rest]] = group;
+    const first = group.map(([one = '']) => one);
+    return paragraph('Note', joined([joined(first, ', '), ...rest], '; '));
+  });
+}

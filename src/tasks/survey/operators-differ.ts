@@ -1,0 +1,55 @@
+/** Readings of people who read the same points apart: it is said, and the means are held to be that much less sure. */
+import { type Diagnostic, warning } from '../../base/diagnostics.ts';
+import { saidFile } from '../../base/file-name.ts';
+import { shown } from '../../base/rounding.ts';
+import { type OperatorsApart, operatorsApart } from '../../film/between-operators.ts';
+import type { FilmModel } from '../../film/film-model.ts';
+import type { Reading } from '../../film/reading.ts';
+import { roleOfKey } from '../../intake/beside/sayings.ts';
+import type { ReadInput } from '../read/read-request.ts';
+
+export type ByOperators = {
+  readonly model: FilmModel;
+  readonly diagnostics: readonly Diagnostic[];
+};
+
+/** Readings by the operator that they or their file name; of several files that name none, by the file. */
+export function withOperators(
+  readings: readonly Reading[],
+  inputs: readonly ReadInput[],
+  model: FilmModel,
+): ByOperators {
+  const operatorOf = operatorsBy(readings, inputs);
+  const pointsAreNamed = inputs.every(({ decisions }) => namesPoints(decisions));
+  const apart = operatorsApart(readings, operatorOf, { ...model.measurement, pointsAreNamed });
+  if (apart === undefined) return { model, diagnostics: [] };
+  const measurement = { ...model.measurement, betweenOperators: apart.sd };
+  return { model: { ...model, measurement }, diagnostics: [told(apart)] };
+}
+
+function operatorsBy(
+  readings: readonly Reading[],
+  inputs: readonly ReadInput[],
+): (reading: Reading) => string | undefined {
+  const isOneFile = readings.every(({ origin }) => origin.file === readings[0]?.origin.file);
+  const byFile = new Map(
+    inputs.map(({ file, decisions }) => {
+      const named = decisions?.metadata.find(({ key }) => roleOfKey(key) === 'operator')?.value;
+      return [file, named ?? (isOneFile ? undefined : saidFile(file))];
+    }),
+  );
+  return ({ operator, origin }) => operator ?? byFile.get(origin.file);
+}
+
+const namesPoints = (decisions: ReadInput['decisions']): boolean =>
+  decisions !== null && (decisions.columns.has('point') || decisions.layout === 'wide');
+
+const told = ({ lower, higher, difference, expanded, points, example }: OperatorsApart) =>
+  warning(
+    'operators-differ',
+    `${higher} reads ${shown(difference, 1)} ± ${shown(expanded, 1)} µm (95 %) more than ${lower} on the ${points} points that both read, more than chance: every mean counts as that much less sure`,
+    {
+      at: example.origin,
+      hint: 'check both gauges on shims, or leastcut grade the two; then survey one of them alone',
+    },
+  );

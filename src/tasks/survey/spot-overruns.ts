@@ -1,0 +1,87 @@
+/** Test spots that took more than might go on their panel, and those that contradict what was held of paints: said first of all. */
+import { counted } from '../../base/counted.ts';
+import { type Remark, remark } from '../../base/remark.ts';
+import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { type Micrometres, micrometres } from '../../base/units.ts';
+import { removalPriors } from '../../correction/removal/removal-knowledge.ts';
+import { contradictsPrior } from '../../correction/spot/prior-conflict.ts';
+import {
+  hasRisen,
+  observationOf,
+  type RemovedFilm,
+  removedFilm,
+  type SpotTrial,
+} from '../../correction/spot/spot-trial.ts';
+import { type PanelSurvey, partsOf } from '../../film/survey.ts';
+import type { SurveyGrounds } from './survey-grounds.ts';
+
+type Read = {
+  readonly survey: PanelSurvey;
+  readonly trial: SpotTrial;
+  readonly removed: RemovedFilm;
+};
+
+/** `panels` as they were surveyed before any spot was counted. */
+export function spotOverruns(
+  panels: readonly PanelSurvey[],
+  { trials, settings, gauge }: Pick<SurveyGrounds, 'trials' | 'settings' | 'gauge'>,
+): readonly Remark[] {
+  const { correction, hardness } = settings;
+  const read = panels.flatMap((survey) =>
+    (trials.get(survey.panel.id) ?? []).flatMap((trial): readonly Read[] => {
+      const removed = removedFilm(trial.marks, gauge, correction.spot.scatterDof);
+      return removed === null || hasRisen(trial, removed) ? [] : [{ survey, trial, removed }];
+    }),
+  );
+  const priors = removalPriors(hardness, correction);
+  return [
+    ...read.flatMap(overrun),
+    ...read
+      .filter(({ trial, removed }) => contradictsPrior(observationOf(trial, removed), priors))
+      .map(noSurer),
+  ];
+}
+
+/** As compare has it: surely where the whole 95 % interval lies over what might go. */
+function overrun({ survey, trial, removed }: Read): readonly Remark[] {
+  const allowed = mightGo(survey);
+  if (allowed === null || removed.mean <= allowed) return [];
+  const { spot, sets, combination } = trial;
+  const { mean, low, high } = removed;
+  const isSure = low > allowed;
+  const came = says`${survey.panel.name} (test spot ${spot}): ${um(mean)} (${bare(low)} to ${bare(high)}) came off in ${counted(sets, 'set')} of ${combination.id}, ${might(allowed)}, ${um(usual(trial), 2)} is usual`;
+  return [
+    isSure
+      ? remark(
+          'spot-overrun',
+          says`${came}. Do not work it further. Wipe, let cool and read the same points again; if that stands, find out what took it (sets, pad, pressure, paint) before any panel is worked`,
+          mean,
+        )
+      : remark(
+          'spot-perhaps-overrun',
+          says`${came}. Read the same points again before any panel is worked`,
+          mean,
+        ),
+  ];
+}
+
+const might = (allowed: Micrometres): Sentence =>
+  allowed === 0 ? says`nothing might go` : says`${um(allowed, 2)} might go`;
+
+/** Where only a spot can free the panel nothing was said yet of what may go. */
+function mightGo(survey: PanelSurvey): Micrometres | null {
+  const known = partsOf(survey).filter(({ boundBy: { code } }) => OF_THE_FILM.has(code));
+  return known.length === 0 ? null : micrometres(Math.max(...known.map(({ budget }) => budget)));
+}
+
+const OF_THE_FILM: ReadonlySet<string> = new Set(['clear', 'life', 'total']);
+
+const usual = ({ combination, sets }: SpotTrial): Micrometres =>
+  micrometres(combination.perSet * sets);
+
+const noSurer = ({ survey, trial, removed }: Read): Remark =>
+  remark(
+    'spot-contradicts',
+    says`test spot ${trial.spot} on ${survey.panel.name} took ${um(removed.mean)} where ${um(usual(trial), 2)} is usual: outside 95 % of what paints and ways of working differ by. It makes nothing surer, and no more may go for it`,
+    removed.mean,
+  );

@@ -1,0 +1,85 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { brief, read } from '../helpers.ts';
+
+const panels = ['bonnet', 'roof', 'boot', 'door front left'];
+const list = (cells: (row: number) => readonly (number | string)[], rows = 4) =>
+  `Unit: µm\n${Array.from({ length: rows }, (_, k) => [panels[k], ...cells(k)].join(';')).join('\n')}\n`;
+const readings = [
+  [112.3, 115.1],
+  [104.8, 107.7],
+  [119.9, 110.4],
+  [99.6, 103.2],
+] as const;
+const told = (text: string) =>
+  read(text).diagnostics.map((one) => [brief(one).split(' ').slice(1).join(' '), one.message]);
+
+describe('a column without a name', () => {
+  test('that has one number on all panels refuses the file, wherever it stands', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(80, 118, 21.5, 180, 105.5), fc.nat(2), (same, place) => {
+        const text = list((k) => (readings[k] ?? []).toSpliced(place, 0, same) as number[]);
+        expect(told(text)).toEqual([
+          [
+            'error column-unnamed',
+            `column ${place + 2} has ${same} in every row: these are hardly readings, and nothing says what they are`,
+          ],
+        ]);
+      }),
+    );
+  });
+
+  test('that is far from the others on every panel refuses it, whether it changes or not', () => {
+    const temperature = list((k) => [...(readings[k] ?? []), 21.3 + k / 5]);
+    expect(told(temperature)).toEqual([
+      [
+        'error column-unnamed',
+        expect.stringMatching(/^column 4 has 21.3 to 21.9 beside 99.6 to 119.9/u),
+      ],
+    ]);
+    const humidity = list((k) => [readings[k]?.[0] ?? 0, [45, 47, 46, 48][k] ?? 0]);
+    expect(told(humidity).map(([what]) => what)).toEqual(['error column-unnamed']);
+  });
+
+  test('that repeats its numbers on every panel refuses it, where they are no counter', () => {
+    const text = panels.flatMap((panel, k) =>
+      [106.5, 111.5].map((same, at) => `${panel};${readings[k]?.[at]};${same}`),
+    );
+    expect(told(`Unit: µm\n${text.join('\n')}\n`).map(([what]) => what)).toContain(
+      'error column-unnamed',
+    );
+  });
+
+  test('of which two blocks are one grid is judged over all of them', () => {
+    const blocks = panels.map(
+      (panel, k) => `${panel}\n${readings[k]?.map((value) => `${value};21.5`).join('\n')}`,
+    );
+    expect(told(`Unit: µm\n${blocks.join('\n')}\n`).map(([what]) => what)).toContain(
+      'error column-unnamed',
+    );
+  });
+
+  test('is read where readings may well be so', () => {
+    for (const same of [
+      list((k) => [...(readings[k] ?? []), 110], 2),
+      'Unit: µm\nbonnet;101;101\nroof;101;101\nboot;101;101\n',
+      'Unit: mil\nbonnet;4.4;4.5\nroof;4.4;4.4\nboot;4.4;4.5\n',
+    ]) {
+      expect(told(same)).toEqual([]);
+    }
+  });
+
+  test('that a panel with filler stands out in is read', () => {
+    const text = list((k) =>
+      k === 2 ? [480.5, 512.3, 530.1] : [...(readings[k] ?? []), 105.5 + k * k],
+    );
+    expect(told(text)).toEqual([]);
+  });
+});
+
+test('of columns called readings one that is far from the others is read, and told', () => {
+  const text = `panel;1;2;3;unit\n${panels.map((panel, k) => [panel, ...(readings[k] ?? []), 40.3 + k, 'µm'].join(';')).join('\n')}\n`;
+  expect(told(text)).toEqual([
+    ['warning reading-doubted', expect.stringContaining('column "3" has 40.3 to 43.3')],
+  ]);
+});
