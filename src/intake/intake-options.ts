@@ -45,6 +45,11 @@ export type IntakeOptions = {
   readonly isPanel: (label: string) => boolean;
   /** Whether a name is that of a panel, or says where on the car and leaves several open: `LF`. */
   readonly mayBePanel?: (label: string) => boolean;
+  /**
+   * Whether a unit that fits no reading of a table as this program lays it out is told and not refused: who wrote such a
+   * table in mil is graded by it.
+   */
+  readonly ownUnitTold?: boolean;
   /** How large the parts of a file may be, where the usual limits are too narrow. */
   readonly limits?: Limits;
 };

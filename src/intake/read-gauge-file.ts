@@ -40,6 +40,7 @@ import { type IntakeOptions, panelSpelling, unknownRoles } from './intake-option
 import type { Parts, Split } from './parts/section-state.ts';
 import { divideIntoParts } from './parts/sections.ts';
 import { findTable } from './parts/table-start.ts';
+import { gridsOf } from './readings/number-grid.ts';
 import {
   namesSeveral,
   operatorLines,
@@ -94,14 +95,15 @@ function readPiece(piece: GaugePiece, options: IntakeOptions): Outcome<GaugeRead
     return own === undefined ? readGaugeText(piece, options) : refused(own);
   }
   const delimiter = delimiters.find((mark) => mark === decided.delimiter);
-  const read = readGaugeText(piece, {
+  const known: IntakeOptions = {
     ...options,
     decimal: decided.decimal === ',' ? ',' : '.',
     ...(delimiter === undefined ? {} : { delimiter }),
-  });
+  };
+  const read = readGaugeText(piece, known, [], true);
   if (read.value === undefined) return read;
-  const [own, known] = [read.value.decisions, decided].map((one) => operatorLines(one.metadata));
-  const several = severalInPieces(own ?? [], known ?? [], piece.source);
+  const [own, before] = [read.value.decisions, decided].map((one) => operatorLines(one.metadata));
+  const several = severalInPieces(own ?? [], before ?? [], piece.source);
   return several.length > 0
     ? refused(...read.diagnostics, ...several)
     : found(
@@ -121,6 +123,7 @@ function readGaugeText(
   }: Decoded & Pick<GaugePiece, 'earlier'> & Pick<GaugeFileText, 'leftOut'>,
   asked: IntakeOptions,
   noticed: readonly Diagnostic[] = [],
+  isLater = false,
 ): Outcome<GaugeReadings> {
   const canonical = isCanonicalCsv(source);
   const options = canonical ? canonicalOptions(asked) : asked;
@@ -152,8 +155,12 @@ function readGaugeText(
   const people = operatorLines(parts.metadata);
   const collected = collect(settled, people, { options, findings, split: split.value });
   if (findings.hasErrors()) return refused(...findings.list());
-  tellQuietStatistics(settled.tables, findings);
-  tellNoFilmColumns(settled.tables, findings);
+  // What stands among the readings of a long file, its first piece shows.
+  if (!isLater) {
+    const grids = gridsOf(settled.tables);
+    tellQuietStatistics(grids, settled.tables, findings);
+    tellNoFilmColumns(grids, findings);
+  }
   if (findings.hasErrors()) return refused(...findings.list());
   for (const { table, rules } of settled.tables) {
     tellNotesAgainstRows(table, rules.unit, split.value.context.isPanel, findings);
@@ -234,13 +241,14 @@ function collect(
 function doubtUnits(
   [first]: SettledTables['tables'],
   readings: readonly Reading[],
-  { plausible, unit }: IntakeOptions,
+  { plausible, unit, ownUnitTold }: IntakeOptions,
   findings: Findings,
 ): void {
   const row = first?.table.header ?? first?.table.rows[0];
   if (first === undefined || row === undefined) return;
   const at = () => placeOf(first.table, row, first.table.layout.readings[0]?.column ?? 0);
-  const isAsked = unit !== undefined;
+  const isAsked =
+    unit !== undefined || (ownUnitTold === true && isCanonicalCsv(first.table.source));
   const inMil = isAsked ? [] : doubtPanelsInMil(readings, plausible, first.table.source);
   const doubted =
     inMil.length > 0 ? inMil : doubtUnit(readings, first.rules.unit, plausible, at, isAsked);

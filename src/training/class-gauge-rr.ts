@@ -77,7 +77,10 @@ function rr(all: readonly Read[], parts: ClassGaugeRr['parts']): ClassGaugeRr | 
 /** In the order of the class; of tables as large, the one with more trainees. */
 function largestTable(all: readonly Read[]): readonly Read[] {
   const byMost = all.toSorted((one, other) => other.parts.size - one.parts.size);
-  const tables = byMost.slice(1).map((_, k) => byMost.slice(0, k + 2)).toReversed();
+  const tables = byMost
+    .slice(1)
+    .map((_, k) => byMost.slice(0, k + 2))
+    .toReversed();
   const sizes = tables.map((reads) => reads.length * inCommon(reads).length);
   const most = tables[sizes.indexOf(Math.max(...sizes))] ?? [];
   return all.filter((one) => most.includes(one));

@@ -91,11 +91,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
   const explained = new Set([...slips, ...madeUp.proved]);
   const sound = soundScores(scores, explained);
   const bias = carBias(sound, { ...request, calibration: calibrationOf(request) }, model.scores);
-  const pattern = patternOf(
-    { ...request, trainee: turned.turnedBack },
-    explained,
-    keyed.points,
-  );
+  const pattern = patternOf({ ...request, trainee: turned.turnedBack }, explained, keyed.points);
   return {
     ...judged,
     bias,
@@ -121,7 +117,10 @@ export function gradeTrainee(request: GradeRequest): Grade {
         judged,
         repeatsAlike,
         bias,
-        explained: new Set([...explained, ...(pattern.notFollowed?.from ?? []).map(({ id }) => id)]),
+        explained: new Set([
+          ...explained,
+          ...(pattern.notFollowed?.from ?? []).map(({ id }) => id),
+        ]),
         wholeSurvey: blunders.some((one) => spoilsReadings(one) && one.panels.length === 0),
         pattern,
       }),

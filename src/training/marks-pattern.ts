@@ -48,16 +48,19 @@ export function patternOf(
     ...{ falseAlarm, sigmaPt: value, leastMarks: driftMarks },
     ...{ levelsChance, levelSd },
   });
+  const off = marksOff(marks, {
+    falseAlarm,
+    leastPanels: offPanels,
+    leastMarks: offMarks,
+    agrees: value,
+    off: model.scores.questionable * value,
+  });
   return {
     drift,
-    marksOff: marksOff(marks, {
-      falseAlarm,
-      leastPanels: offPanels,
-      leastMarks: offMarks,
-      agrees: value,
-      off: model.scores.questionable * value,
+    marksOff: off,
+    notFollowed: notFollowedBy(marks, drift === null ? panelGroup(request, slipped) : [], request, {
+      inPart: drift === null && off === null,
     }),
-    notFollowed: notFollowedBy(marks, drift === null ? panelGroup(request, slipped) : [], request),
   };
 }
 
@@ -66,6 +69,7 @@ function notFollowedBy(
   marks: readonly MarkCompared[],
   panels: readonly PlaceGroup[],
   request: Request,
+  { inPart }: { readonly inPart: boolean },
 ): NotFollowedAt | null {
   const { slips, patterns } = request.model;
   const { followedChance, panelsAlarm } = patterns;
@@ -74,7 +78,8 @@ function notFollowedBy(
     ? notFollowed(groups, { falseAlarm: slips.falseAlarm, followedChance })
     : null;
   if (atMarks !== null) return { ...atMarks, at: 'marks', from: [] };
-  const toTheEnd = notFollowedToTheEnd(groups, request);
+  // A gauge that creeps, or marks that read off, follow less in some part as well.
+  const toTheEnd = inPart ? notFollowedToTheEnd(groups, request) : null;
   if (toTheEnd !== null) return toTheEnd;
   const byPanels = notFollowed(panels, { falseAlarm: panelsAlarm, followedChance });
   return byPanels === null ? null : { ...byPanels, at: 'panels', from: [] };
@@ -105,9 +110,7 @@ function notFollowedToTheEnd(
     .filter(({ before }) => areFollowed(before, USUAL))
     .flatMap(({ after }): readonly NotFollowedAt[] => {
       const one = notFollowed(after, limits);
-      return one === null
-        ? []
-        : [{ ...one, at: 'marks', from: after.map(({ panel }) => panel) }];
+      return one === null ? [] : [{ ...one, at: 'marks', from: after.map(({ panel }) => panel) }];
     });
   return found.toSorted((one, other) => one.chance - other.chance)[0] ?? null;
 }

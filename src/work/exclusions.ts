@@ -155,8 +155,9 @@ const byCondition: Readonly<Partial<Record<Condition, FoundCode>>> = {
   'cut-back': 'worked-before',
 };
 
-/** Of a panel in two zones, those of either. */
+/** Of a panel in two zones, those of either; readings that may be mistyped show no earlier work. */
 const conditionCodes = (survey: PanelSurvey): readonly FoundCode[] =>
   [survey, ...survey.zones]
     .flatMap(({ condition, also }) => [condition, ...also])
-    .flatMap((condition) => byCondition[condition] ?? []);
+    .flatMap((condition) => byCondition[condition] ?? [])
+    .filter((code) => code !== 'worked-before' || survey.keyingSlips.length === 0);

@@ -74,7 +74,7 @@ describe('a plan for any car', () => {
           }
         }
       }),
-      { numRuns: 300, seed: 11 },
+      { numRuns: 400, seed: 11 },
     );
     if (inFull) expect(workedInAll).toBeGreaterThan(20);
   });

@@ -380,3 +380,25 @@ describe('the page for the customer', () => {
     expect(textOf(quoteBlocks(little, panels, page))).toContain('"C full"');
   });
 });
+
+test('packs and stages are told without the tax that the prices of the list hold', () => {
+  const tax = { ...shop.prices.tax, included: true };
+  const materials = [{ id: 'medium', pack: 1000, unit: 'ml', price_minor: 3757, stock: 0 }];
+  const recordOf = (prices: object) =>
+    quoteRecord(quoteOf({ readings, job, shop: { prices: { ...shop.prices, ...prices } } }), {
+      ...{ version: '0', diagnostics: [], date: null },
+    });
+  type Option = {
+    readonly materials: readonly { readonly id: string; readonly price_minor: number | null }[];
+    readonly stage_costs: readonly { readonly materials_minor: number }[];
+  };
+  const told = (record: ReturnType<typeof recordOf>) =>
+    (record['options'] as readonly Option[]).map((option) => [
+      option.materials.find(({ id }) => id === 'medium')?.price_minor,
+      option.stage_costs,
+    ]);
+  // 37.57 / 1.19 = 31.571…: the same shop with that price and tax on top is told the same.
+  const net = recordOf({ materials: [{ ...materials[0], price_minor: 3157 }] });
+  expect(told(recordOf({ tax, materials }))).toEqual(told(net));
+  expect(told(net)[0]?.[0]).toBe(3157);
+});

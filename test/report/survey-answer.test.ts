@@ -147,7 +147,7 @@ describe('the answer of a survey', () => {
     expect(namesIn(answer['May go'])).toHaveLength(4);
     const plan = (await askLeastcut(['plan', ...car])).out.replace(/\n {2,}/g, ' ');
     expect(plan).toMatch(/Work: 4 panels/);
-    expect(plan).toContain('only 2 points: read 3 more points a panel first');
+    expect(plan).toContain('(only 2 points: read 3 more)');
   });
 
   test('stands over the table, how to read it under it, with air between', async () => {

@@ -367,7 +367,40 @@ const comparedWith = (before: readonly number[], points: number): Witness => {
     compareText([visits[0] ?? '', visits[1] ?? ''], numbers, [visitOf(before.slice(0, points))]);
 };
 const asMeans = firstFilm.map((value) => value + 1);
+/** Of many panels alike, a point of one that may stand out; or a panel of which so much came off that it is uneven. */
+const alike = ['roof', 'boot', 'wing front left', 'wing front right'] as const;
+const oneApart =
+  (by: number, taken = 2): Witness =>
+  (numbers) =>
+    compareText(
+      [
+        marked(['bonnet', firstFilm], ...alike.map((panel) => [panel, firstFilm] as const)),
+        marked(
+          [
+            'bonnet',
+            firstFilm.map((value, i) => value - taken + ((i * 7) % 3) / 4 + (i === 3 ? by : 0)),
+          ],
+          ...alike.map(
+            (panel) => [panel, firstFilm.map((value, i) => value - 2 + ((i * 7) % 3) / 4)] as const,
+          ),
+        ),
+      ],
+      numbers,
+    );
+/** Two panels of which it is not plain whether they were exchanged. */
+const perhapsExchanged =
+  (by: number): Witness =>
+  (numbers) => {
+    const [one, other] = [firstFilm, firstFilm.map((value, i) => value + (i % 2 === 0 ? by : -by))];
+    return compareText(
+      [marked(['bonnet', one], ['roof', other]), marked(['bonnet', other], ['roof', one])],
+      numbers,
+    );
+  };
 const comparisons: readonly Witness[] = [
+  oneApart(1.8),
+  oneApart(10, 12),
+  perhapsExchanged(1.5),
   (numbers) => compareText([marked(['bonnet', film]), marked(['bonnet', shifted(17)])], numbers),
   comparedWith(asMeans, 5),
   comparedWith(

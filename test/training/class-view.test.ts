@@ -126,6 +126,32 @@ describe('a class', () => {
     ]);
   });
 
+  test('has its gauge R&R without who would leave few marks for all, and names them', () => {
+    const most = surveyOf((readings[0] ?? []).filter(({ panel }) => !/^(boot|roof)/.test(panel)));
+    const once = surveyOf((readings[1] ?? []).filter(({ repeat }) => repeat === 1));
+    const middles = surveyOf((readings[2] ?? []).filter(({ point }) => point === '3'));
+    const view = classView(
+      graded(reference, [most, once, middles, ...surveys.slice(3)]),
+      reference,
+      model.verdict,
+    );
+    // 4 trainees at 45 marks are more than 3 at 55; 5 have none in common.
+    expect(view.gaugeRr?.counts).toEqual({ parts: 45, trainees: 4, trials: 2 });
+    expect(view.leftOut).toEqual([
+      { survey: once, why: 'few-marks' },
+      { survey: middles, why: 'half-unread' },
+    ]);
+    // Two marks of each of 11 panels, of five: 5 trainees at 22 are fewer than 4 at 45.
+    const two = surveyOf((readings[1] ?? []).filter(({ point }) => Number(point) < 3));
+    const other = classView(
+      graded(reference, [most, two, ...surveys.slice(3)]),
+      reference,
+      model.verdict,
+    );
+    expect(other.gaugeRr?.counts).toMatchObject({ parts: 45, trainees: 4 });
+    expect(other.leftOut).toEqual([{ survey: two, why: 'few-marks' }]);
+  });
+
   test('counts the conditions of all surveys together, those with slips among them', () => {
     const slipped = surveyOf(changed(readings[0] ?? [], ({ thickness }) => thickness * 2));
     const all = graded(reference, [slipped, ...surveys.slice(1)]);

@@ -60,10 +60,13 @@ test('on film that is even for the display nearly all values agree, and nobody i
 
 test('one point a panel is held to what points of other panels have in common', () => {
   const own = readCar(random, car, usualHabit).filter(({ point }) => point === '1');
-  const wide = changed(own, (_, i) => 100 + 3.1 * i);
+  const wide = changed(own, (_, i) => 100 + 3 * i);
   const many = (readings: readonly Reading[]) =>
-    ['1', '2', '3'].flatMap((repeat) =>
-      readings.map((one) => ({ ...one, repeat: Number(repeat) })),
+    [-1.3, 0.4, 0.9].flatMap((by, i) =>
+      changed(readings, ({ thickness }) => thickness + by).map((one) => ({
+        ...one,
+        repeat: i + 1,
+      })),
     );
   expect(copiedSurveys(surveysOf([many(wide), many(wide)]), model)).toHaveLength(1);
   const flat = changed(own, () => 110);

@@ -172,6 +172,41 @@ function notFollowedByHand(readings: readonly Reading[], { expert, film }: Refer
   return found;
 }
 
+describe('marks whose values follow up to a panel, and not from there on', () => {
+  const tail = panelIds.slice(-6);
+  const half = own.map((one) => (tail.includes(one.panel) ? one : null));
+  const rest = shifted(own);
+  const wrong = half.map((one, i) => (one === null ? at(own, i) : at(rest, i)));
+
+  test('are told with the first of these panels, at its first reading, and no word of each beside', () => {
+    const grade = graded(wrong);
+    const told = grade.reasons.filter(({ code }) => code === 'not-following');
+    expect(patternIn(wrong)?.from.map(({ id }) => id)).toEqual(tail);
+    expect(told).toHaveLength(1);
+    expect(told[0]).toMatchObject({
+      panels: tail,
+      line: wrong.find(({ panel }) => panel === tail[0])?.origin.line,
+    });
+    expect(told[0]?.text).toMatch(
+      /^the values do not follow the panels, from \S.* on: at 30 marks on 6 panels, \d+ of 60 pairs /u,
+    );
+    expect(grade.grounds).toContain('not-following');
+    const ofTail = grade.reasons.filter(({ panels }) => panels.some((id) => tail.includes(id)));
+    expect(ofTail.map(({ code }) => code)).toEqual(['not-following']);
+  });
+
+  test('are none where too few panels are left, nor where those before do not follow as is usual', () => {
+    const two = panelIds.slice(-2);
+    const few = own.map((one, i) => (two.includes(one.panel) ? at(rest, i) : one));
+    expect(patternIn(few)?.from ?? []).not.toHaveLength(2);
+    // Who reads unsteadily does so everywhere: of 40 such surveys none has a part of it named.
+    const unsteady = Array.from({ length: 40 }, () =>
+      patternIn(readCar(random, car, { ...habit, repeatability: 3.5 })),
+    );
+    expect(unsteady.filter((found) => found !== null && found.from.length > 0)).toEqual([]);
+  });
+});
+
 describe('panels that do not follow the car', () => {
   const made = invented(readCar(random, car, { ...usualHabit, points: 9 }));
   const unmarked = expertReference(

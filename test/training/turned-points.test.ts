@@ -3,7 +3,15 @@ import { expect, test } from 'vitest';
 import type { Reading } from '../../src/film/reading.ts';
 import { expertReference } from '../../src/training/reference.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
-import { drawCar, gradeAgainst, model, panelIds, readCar, surveyOf, usualHabit } from './true-class.ts';
+import {
+  drawCar,
+  gradeAgainst,
+  model,
+  panelIds,
+  readCar,
+  surveyOf,
+  usualHabit,
+} from './true-class.ts';
 
 const random = seededRandom(4_711);
 const car = drawCar(random);

@@ -126,3 +126,16 @@ test('each is a sentence without a word of the trade for the owner of the car', 
   const { exclusions } = quoteOf({ readings, job: {} });
   for (const { text } of exclusions) expect(text).not.toMatch(/clear coat|µm|refinish|test spot/);
 });
+
+test('readings that may be mistyped are not said to show earlier sanding', () => {
+  const { survey, ...rest } = panel('roof', 1, [step(MEDIUM, 2, 10)]);
+  const codes = (keyingSlips: typeof survey.keyingSlips) =>
+    exclusionsOf([
+      {
+        aim: { name: 'correct', share: 0.85 },
+        plan: plan({ ...rest, survey: { ...survey, condition: 'cut-back', keyingSlips } }),
+      },
+    ]).map(({ code }) => code);
+  expect(codes([])).toContain('worked-before');
+  expect(codes([{} as (typeof survey.keyingSlips)[number]])).not.toContain('worked-before');
+});

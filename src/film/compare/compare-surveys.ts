@@ -1,16 +1,8 @@
 /** Two surveys of one vehicle → what came off each panel, and what of them could not be compared. */
-import { median } from '../../base/stats/summary.ts';
-import { type Micrometres, micrometres } from '../../base/units.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { AskedSlip } from '../condition/keying-slips.ts';
-import type { FilmModel } from '../film-model.ts';
 import { displayStep } from '../panel-points.ts';
-import {
-  moderatedSpread,
-  type OwnSpread,
-  ownSpread,
-  type SpreadPrior,
-  spreadPrior,
-} from '../spread.ts';
+import { moderatedSpread } from '../spread.ts';
 import type { PanelSurvey, Survey, ZoneName } from '../survey.ts';
 import type { Panel } from '../template/template.ts';
 import {
@@ -32,8 +24,14 @@ import {
   pointApart,
   type UnpairedPoints,
 } from './compare-points.ts';
+import {
+  type DifferenceScatter,
+  type PairedPoints,
+  type ScatterRules,
+  scatterOf,
+  scatterOfDifferences,
+} from './difference-scatter.ts';
 import { paintAmong } from './paint-gain.ts';
-import { type StandingOut, spreadWithout, standingOut } from './standing-out.ts';
 import { type Swap, swappedPoints } from './swapped-points.ts';
 
 /** Pairs of marked points; means, where none was found again; or nothing to compare by. */
@@ -97,12 +95,9 @@ export type SurveyComparison = {
   readonly car: FilmChange | null;
 };
 
-export type ComparisonRules = {
+export type ComparisonRules = ScatterRules & {
   readonly marked: MarkedTimes;
   readonly gauges: GaugesCompared;
-  readonly model: FilmModel;
-  /** What the gauge's repeatability counts for against the scatter of a few differences. */
-  readonly scatterDof: number;
 };
 
 export function compareSurveys(
@@ -121,7 +116,10 @@ export function compareSurveys(
   const sound = both.filter(({ first, second }) => slipsOf(first, second).length === 0);
   const swaps = swapsAmong(sound, rules);
   const scatter = scatterOfDifferences(
-    sound.filter(({ first }) => !swaps.has(first.panel.id)),
+    pairedPanels(
+      sound.filter(({ first }) => !swaps.has(first.panel.id)),
+      rules,
+    ),
     rules,
   );
   const panels = both.map(({ first, second }) => {
@@ -150,15 +148,21 @@ export function compareSurveys(
 
 type Both = { readonly first: PanelSurvey; readonly second: PanelSurvey };
 
+const pairedPanels = (
+  both: readonly Both[],
+  { marked }: Pick<ComparisonRules, 'marked'>,
+): readonly PairedPoints[] =>
+  both.map(({ first, second }) => ({
+    id: first.panel.id,
+    pairs: pairPoints(first, second, marked).pairs,
+  }));
+
 /** By the id of each panel that stands in one. */
 function swapsAmong(
   both: readonly Both[],
   { marked, model }: ComparisonRules,
 ): ReadonlyMap<string, SwappedPanels> {
-  const paired = both.map(({ first, second }) => ({
-    id: first.panel.id,
-    pairs: pairPoints(first, second, marked).pairs,
-  }));
+  const paired = pairedPanels(both, { marked });
   const all = paired.flatMap(({ pairs }) => pairs);
   const step = displayStep(all.flatMap((pair) => [pair.before, pair.after]));
   const gauge = gaugeVariance(all, model.measurement.repeatability, step);
@@ -179,59 +183,6 @@ const notCompared = (
   ...why,
 });
 
-/** What the panels say together of how differences scatter, and the variance that a display makes at least. */
-type Scatter = {
-  readonly prior: SpreadPrior;
-  readonly least: number;
-  /** By the id of each panel with points that stand out: they say nothing of it. */
-  readonly apart: ReadonlyMap<string, StandingOut>;
-};
-
-/**
- * How differences scatter over a panel: the panels say it together where enough of them tell it, as they
- * do of the film itself; else the gauge's repeatability does, with a weight of its own. Of points that stand
- * out nothing is learned of the others.
- */
-function scatterOfDifferences(both: readonly Both[], rules: ComparisonRules): Scatter {
-  const { spread, compare } = rules.model;
-  const panels = both.map(({ first, second }) => ({
-    id: first.panel.id,
-    pairs: pairPoints(first, second, rules.marked).pairs,
-  }));
-  const pairs = panels.flatMap((panel) => panel.pairs);
-  const step = displayStep(pairs.flatMap((pair) => [pair.before, pair.after]));
-  const least = gaugeVariance(pairs, micrometres(0), step);
-  const assumed = gaugeVariance(pairs, rules.model.measurement.repeatability, step);
-  const priorBy = (by: typeof spread) => (own: readonly OwnSpread[]) =>
-    tellTogether(own, rules)
-      ? spreadPrior(own, [], by)
-      : { variance: assumed, dof: rules.scatterDof, dofCeiling: Number.POSITIVE_INFINITY };
-  const told = panels.map((panel) => {
-    const values = differencesOf(panel.pairs);
-    const work = values.length === 0 ? 0 : compare.unevenWork * median(values);
-    return { id: panel.id, values, least: Math.max(least, work ** 2) };
-  });
-  const apart = standingOut(told, {
-    // Panels are taken for as alike as they are: all of what they say is needed to tell one point.
-    priorOf: priorBy({ ...spread, priorDofCap: Number.POSITIVE_INFINITY }),
-    falseAlarm: compare.pointFalseAlarm,
-  });
-  const own = told.map(({ id, values }) => spreadWithout({ values, least }, apart.get(id)));
-  return { prior: priorBy(spread)(own), least, apart };
-}
-
-function tellTogether(own: readonly OwnSpread[], { model }: ComparisonRules): boolean {
-  const telling = own.filter(({ dof }) => dof > 0);
-  const evidence = telling.reduce((sum, { dof }) => sum + dof, 0);
-  return (
-    telling.length >= model.spread.leastPanels &&
-    evidence >= model.measurement.repeatabilityLeastDof
-  );
-}
-
-const scatterOf = (pairs: readonly PointPair[], least: number): OwnSpread =>
-  ownSpread(differencesOf(pairs).map(micrometres), least);
-
 const slipsOf = (first: PanelSurvey, second: PanelSurvey): readonly AskedSlip[] => [
   ...first.keyingSlips,
   ...second.keyingSlips,
@@ -240,7 +191,7 @@ const slipsOf = (first: PanelSurvey, second: PanelSurvey): readonly AskedSlip[] 
 function comparePanel(
   first: PanelSurvey,
   second: PanelSurvey,
-  scatter: Scatter,
+  scatter: DifferenceScatter,
   rules: ComparisonRules,
 ): PanelComparison {
   const all = compareWhole(first, second, scatter, rules);
@@ -253,7 +204,10 @@ function comparePanel(
     .map((pair) => pointApart(pair, others, found.reach));
   const names = new Set(points.map(({ point }) => point));
   const isOther = (point: string): boolean => !names.has(point);
-  const rest = compareWhole(first, second, scatter, { ...rules, marked: among(rules, isOther) });
+  const rest = notUnmarked(
+    compareWhole(first, second, scatter, { ...rules, marked: among(rules, isOther) }),
+    isOther,
+  );
   const counted = (rest.change?.removed.value ?? 0) < all.change.removed.value;
   return counted
     ? { ...all, apart: { points, counted, otherwise: rest } }
@@ -266,10 +220,20 @@ const among = ({ marked }: ComparisonRules, isOther: (point: string) => boolean)
   after: (panel, point) => isOther(point) && marked.after(panel, point),
 });
 
+/** A mark that is left out was one all the same. */
+const notUnmarked = (
+  one: PanelComparison,
+  isOther: (point: string) => boolean,
+): PanelComparison => ({
+  ...one,
+  unpaired: { ...one.unpaired, notMarked: one.unpaired.notMarked.filter(isOther) },
+  zones: one.zones.map((zone) => notUnmarked(zone, isOther)),
+});
+
 function compareWhole(
   first: PanelSurvey,
   second: PanelSurvey,
-  scatter: Scatter,
+  scatter: DifferenceScatter,
   rules: ComparisonRules,
 ): PanelComparison {
   const whole = comparePart(first, second, scatter, rules);
@@ -296,7 +260,7 @@ function overZones(zones: readonly PanelComparison[]): Partial<PanelComparison> 
 function comparePart(
   first: PanelSurvey,
   second: PanelSurvey,
-  scatter: Scatter,
+  scatter: DifferenceScatter,
   { marked, gauges }: Pick<ComparisonRules, 'marked' | 'gauges'>,
 ): PanelComparison {
   const { pairs, unpaired } = pairPoints(first, second, marked);
@@ -322,7 +286,7 @@ function comparePart(
 
 function changeAt(
   pairs: readonly PointPair[],
-  { prior, least }: Scatter,
+  { prior, least }: DifferenceScatter,
   gauges: GaugesCompared,
 ): FilmChange {
   const differences = differencesOf(pairs);
@@ -343,7 +307,7 @@ const meanOf = ({ film, zones }: PanelSurvey): PanelMean | null => (zones.length
 function compareZones(
   first: PanelSurvey,
   second: PanelSurvey,
-  scatter: Scatter,
+  scatter: DifferenceScatter,
   rules: ComparisonRules,
 ): readonly PanelComparison[] {
   return first.zones.map((zone) => {

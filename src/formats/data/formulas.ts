@@ -269,6 +269,11 @@ export const defaultUses: readonly DefaultUse[] = [
     'quote: labour, price and overrun',
   ),
   use(
+    'price.cash',
+    'asked about where the least coin > this share of the least total',
+    'quote: the warning price-coin-large',
+  ),
+  use(
     'price.curve',
     'a plan for each aim from the mildest in even steps up to the strongest',
     'quote: the curve, and curve in a record',

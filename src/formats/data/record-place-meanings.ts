@@ -34,6 +34,13 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'excluded.point': 'The point that it would have been of; null where that is not known.',
   'read.template': 'The id of the template that its panel names fit best; null where none fits.',
 
+  // compare
+  'points_apart.point': 'The point, by its name.',
+  'points_apart.before_um': 'What it read before, in µm.',
+  'points_apart.after_um': 'What it read after, in µm.',
+  'points_apart.counted':
+    'Whether the point counts in what came off the panel: the more that the panel lost with it or without it is held.',
+
   // survey
   'survey.panels.excluded':
     'Every cell of the panel that was left out, blank ones too, and why; of a zone none.',

@@ -187,6 +187,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Read the car with a gauge that passes.',
   ),
   assumption(
+    'gauge-drifted',
+    'The gauge file proves that the gauge moved between its two checks: a change of film between readings from before and from after may be the gauge’s.',
+    'Read both anew when the gauge has settled.',
+  ),
+  assumption(
     'gauge-untested',
     'No shim of the gauge’s check was as thick as a film: its share of the film is taken to be no better than is usual.',
     'Check the gauge on shims on either side of the film, and give its new file.',

@@ -4,14 +4,11 @@
  * temperature is. Readings hardly ever stand so: how seldom, decides whether the file is refused or doubted aloud.
  */
 import type { Findings } from '../findings.ts';
-import { type Grid, type GridCell, gridsOf } from '../readings/number-grid.ts';
-import type { SettledTable } from '../readings/readings.ts';
+import type { Grid, GridCell } from '../readings/number-grid.ts';
 import { type Predictable, predictable } from '../statistics/predictable-column.ts';
 import { placeOf } from '../tables/table.ts';
 
 const REFUSED = 1e-3;
-/** Numbers that count are hardly meant for readings, even where few rows prove it. */
-const COUNTS_REFUSED = 0.02;
 const DOUBTED = 0.02;
 const fewestRows = 3;
 /** Repeats of one panel differ less, wherever its points lie. */
@@ -19,8 +16,8 @@ const FAR = 2;
 
 type Column = readonly (GridCell | undefined)[];
 
-export function tellNoFilmColumns(tables: readonly SettledTable[], findings: Findings): void {
-  for (const grid of gridsOf(tables)) {
+export function tellNoFilmColumns(grids: readonly Grid[], findings: Findings): void {
+  for (const grid of grids) {
     const columns = grid.kind === 'wide' ? [] : columnsOf(grid);
     if (columns.length < 2) continue;
     const each = columns.map((column, k) => ({ column, others: columns.toSpliced(k, 1) }));
@@ -49,7 +46,7 @@ function followsFrom(column: Column, others: readonly Column[]): Told | undefine
   const chance = told.chance * (others.length + 1);
   const counts = told.pattern !== 'constant';
   if (chance >= DOUBTED || (!counts && more.length + 1 < fewestRows)) return undefined;
-  const isSure = chance < (counts ? COUNTS_REFUSED : REFUSED);
+  const isSure = chance < REFUSED;
   return { first, isSure, why: whyPredictable(told, first) };
 }
 

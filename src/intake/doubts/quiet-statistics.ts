@@ -9,7 +9,7 @@
 import { groupBy } from '../../base/group-by.ts';
 import { readReadingCell } from '../cells/reading-cell.ts';
 import type { Findings } from '../findings.ts';
-import { type Grid, type GridCell, gridsOf } from '../readings/number-grid.ts';
+import type { Grid, GridCell } from '../readings/number-grid.ts';
 import type { SettledTable } from '../readings/readings.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -28,10 +28,12 @@ const fewestPanels = 2;
 
 type Found = FoundStatistics<GridCell> & { readonly isNamed: boolean };
 
-export function tellQuietStatistics(tables: readonly SettledTable[], findings: Findings): void {
-  const [found] = gridsOf(tables)
-    .flatMap(statisticsIn)
-    .sort((one, other) => one.chance - other.chance);
+export function tellQuietStatistics(
+  grids: readonly Grid[],
+  tables: readonly SettledTable[],
+  findings: Findings,
+): void {
+  const [found] = grids.flatMap(statisticsIn).sort((one, other) => one.chance - other.chance);
   if (found !== undefined && found.chance < DOUBTED) {
     tell(found, findings);
     return;
@@ -50,9 +52,10 @@ export function tellQuietStatistics(tables: readonly SettledTable[], findings: F
 function statisticsIn({ kind, rows }: Grid): readonly Found[] {
   const cells = rows.map((row) => row.flatMap((cell) => cell ?? []));
   const down = groupBy(cells.flat(), ({ panel, column }) => `${panel}\0${column}`);
-  const atPoints = groupBy(cells.flat(), ({ panel, column, point }) =>
-    [panel, column, point].join('\0'),
-  );
+  const atPoints =
+    kind === 'long'
+      ? groupBy(cells.flat(), ({ panel, column, point }) => `${panel}\0${column}\0${point}`)
+      : new Map<string, readonly GridCell[]>();
   const isNamed = cells.some(([cell]) => (cell?.table.layout.header.length ?? 0) > 0);
   const across = kind === 'wide' ? [] : statisticsAmong(cells);
   const below = [
@@ -78,7 +81,7 @@ function tell({ chance, figures, first, count, isNamed }: Found, findings: Findi
     message: `${number} ${what.join(' and ')} of the readings beside ${names.length > 1 ? 'them' : 'it'}, on ${panels}`,
     at: placeOf(first.table, (isNamed ? first.table.header : undefined) ?? first.row, first.column),
     hint: isSure
-      ? 'take them out, or name their column or row'
+      ? `take ${figures.every((figure) => figure === 'mean') ? 'the means' : 'them'} out, or name their column or row`
       : 'if it is no reading, take it out',
   }));
 }

@@ -15,21 +15,30 @@ export const figureNames: Readonly<Record<Figure, string>> = {
   sum: 'the sum',
 };
 
-export type Figures = ReadonlyMap<Figure, readonly number[]>;
-
-export function figuresOf(values: readonly number[]): Figures {
+/** Of readings, of which there is one at least; a deviation may be that of the sample or of these alone. */
+export function figureOf(figure: Figure, values: readonly number[]): readonly number[] {
   const count = values.length;
-  const sum = values.reduce((total, value) => total + value, 0);
-  const [least, most] = [Math.min(...values), Math.max(...values)];
-  const deviation = spreadOf(values);
-  return new Map([
-    ['mean', [sum / count]],
-    ['median', [median(values)]],
-    ['least', [least]],
-    ['most', [most]],
-    ['deviation', [deviation, deviation * Math.sqrt((count - 1) / count)]],
-    ['range', [most - least]],
-    ['count', [count]],
-    ['sum', [sum]],
-  ] as const);
+  switch (figure) {
+    case 'mean':
+      return [sumOf(values) / count];
+    case 'median':
+      return [median(values)];
+    case 'least':
+      return [Math.min(...values)];
+    case 'most':
+      return [Math.max(...values)];
+    case 'deviation': {
+      const deviation = spreadOf(values);
+      return [deviation, deviation * Math.sqrt((count - 1) / count)];
+    }
+    case 'range':
+      return [Math.max(...values) - Math.min(...values)];
+    case 'count':
+      return [count];
+    case 'sum':
+      return [sumOf(values)];
+  }
 }
+
+const sumOf = (values: readonly number[]): number =>
+  values.reduce((total, value) => total + value, 0);

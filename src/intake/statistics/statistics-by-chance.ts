@@ -6,7 +6,7 @@
  * distribution as wide as the others are spread. The chances of all groups multiply; then each figure that a number
  * may be and each set of places that is tried counts as a draw of its own.
  */
-import { type Figure, figuresOf } from './group-figures.ts';
+import { type Figure, figureOf } from './group-figures.ts';
 import { type ColumnNumber, PEAK, spreadOf } from './predictable-column.ts';
 
 export type GroupCell = ColumnNumber & { readonly isPointless: boolean };
@@ -103,12 +103,13 @@ function inPlaces<Cell extends GroupCell>(
     const own = at.flatMap((k) => group[k] ?? []);
     const others = group.filter((_, k) => !at.includes(k));
     if (others.length === 0) return undefined;
-    const figures = figuresOf(others.map(({ value }) => value));
-    const possible = own.map((cell, k) =>
-      (alive?.[k] ?? asked).filter((figure) =>
-        isFigure(cell, figures.get(figure), toleranceOf(cell, others, loose)),
-      ),
-    );
+    const values = others.map(({ value }) => value);
+    const possible = own.map((cell, k) => {
+      const tolerance = toleranceOf(cell, others, loose);
+      return (alive?.[k] ?? asked).filter((figure) =>
+        figureOf(figure, values).some((one) => Math.abs(one - cell.value) <= tolerance),
+      );
+    });
     if (possible.some(({ length }) => length === 0)) return undefined;
     alive = possible;
     divided.push({ own, others });
@@ -120,12 +121,6 @@ function inPlaces<Cell extends GroupCell>(
   const chance = chanceOf(divided, loose) * weight * tries;
   return { chance, figures, first, count: divided.length };
 }
-
-const isFigure = (
-  { value }: ColumnNumber,
-  figures: readonly number[] | undefined,
-  tolerance: number,
-): boolean => figures?.some((figure) => Math.abs(figure - value) <= tolerance) === true;
 
 function toleranceOf(cell: ColumnNumber, others: readonly ColumnNumber[], loose: boolean): number {
   const written = Math.min(...others.map(({ step }) => step));

@@ -3,7 +3,7 @@ import { type Sentence, says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { PointApart } from '../../film/compare/compare-points.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
-import { pointsApart } from '../../tasks/compare/compare-points-apart.ts';
+import { pointsApart } from '../../tasks/compare/odd-readings.ts';
 import { joined } from '../facts.ts';
 import { type Block, notice } from '../model.ts';
 import { shortName } from './compare-words.ts';
@@ -32,7 +32,7 @@ export function apartLines(
         [
           `${told.join('; ')}.`,
           ...lost,
-          `${panel} ${is} told with and without, by the safer of the two, the others without: do not work on there.`,
+          `${panel} ${is} judged with and without, by the safer of the two, the other panels without: do not work on there.`,
         ],
         ' ',
       ),

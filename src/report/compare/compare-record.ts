@@ -8,7 +8,7 @@ import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { VisitStep } from '../../tasks/compare/compare-film-doubts.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
-import { pointsApart } from '../../tasks/compare/compare-points-apart.ts';
+import { pointsApart } from '../../tasks/compare/odd-readings.ts';
 import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';

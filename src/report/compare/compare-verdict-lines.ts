@@ -12,7 +12,7 @@ import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { LESS_BECAUSE, type LessCode } from '../../tasks/compare/compare-left-reasons.ts';
 import { isOver, isPerhapsOver } from '../../tasks/compare/compare-overrun.ts';
 import type { OneMoreSet, PartLeft } from '../../tasks/compare/compare-panel.ts';
-import { pointsApart } from '../../tasks/compare/compare-points-apart.ts';
+import { pointsApart } from '../../tasks/compare/odd-readings.ts';
 import { joined, remarkFacts } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';

@@ -83,6 +83,28 @@ const alikeBlocks = (alike: readonly CopiedSurveys[], unit: LengthUnit): readonl
         ),
       ];
 
+/** What is usual of two is learned from the others; values that are the same are looked for in any class. */
+export function fewToCompareBlocks({
+  trainees,
+  reference,
+  settings,
+}: GradedClass): readonly Block[] {
+  const read = trainees.filter(
+    ({ grade, attempt, attempts }) => grade !== null && attempt === attempts,
+  );
+  const isExpert = reference.kind === 'expert';
+  const surveys = read.length + (isExpert ? 1 : 0);
+  const least = settings.models.training.copies.others + 2;
+  if (read.length < 2 || surveys >= least) return [];
+  const among = isExpert ? ', the reference among them' : '';
+  return [
+    paragraph(
+      'Copies',
+      `those with the same values are looked for, those with changed values are not: that takes ${least} surveys${among}, and here are ${surveys}.`,
+    ),
+  ];
+}
+
 /** Whose values nobody can tell from made-up ones: no blunder, and no proof that there is none. */
 export function tooFewBlocks({ trainees }: GradedClass): readonly Block[] {
   const few = trainees.filter(({ grade }) =>

@@ -6,12 +6,14 @@ import { figure } from '../../base/rounding.ts';
 import { nextFact, nextSentence, says, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import { together } from '../../training/reasons.ts';
 import { assumedBlocks } from '../assumption-blocks.ts';
 import { toldFacts } from '../facts.ts';
 import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import {
   conditionBlocks,
   copiedBlocks,
+  fewToCompareBlocks,
   foundBlocks,
   gaugeRrBlocks,
   hardPanels,
@@ -33,9 +35,11 @@ export function gradeBlocks(graded: GradedClass, { unit, verbose }: GradePage): 
     paragraph('Columns', whatColumnsSay(graded, unit)),
     gap,
     classTable(graded, unit),
+    ...lastCounts(graded),
     gap,
     ...graded.trainees.flatMap((trainee) => told(trainee, unit, verbose)),
     ...copiedBlocks(graded, unit),
+    ...fewToCompareBlocks(graded),
     ...tooFewBlocks(graded),
     ...foundBlocks(graded),
     ...hardPanels(graded, unit),
@@ -63,6 +67,21 @@ function summary(trainees: readonly GradedTrainee[]): string {
     .filter(({ count }) => count > 0)
     .map(({ verdict, count }) => `${count} ${verdictText(verdict)}`);
   return `${counted(people, 'trainee')}, ${parts.join(', ')}`;
+}
+
+/** The table has a row for each attempt, and the class counts each trainee once. */
+function lastCounts({ trainees }: GradedClass): readonly Block[] {
+  const several = [
+    ...new Set(trainees.filter(({ attempts }) => attempts > 1).map(({ name }) => name)),
+  ];
+  return several.length === 0
+    ? []
+    : [
+        paragraph(
+          'Attempts',
+          `of ${together(several)} the last counts; those before it are shown, and are in no figure of the class.`,
+        ),
+      ];
 }
 
 function comparedWith({ reference, referenceFile, assessor, date }: GradedClass): string {

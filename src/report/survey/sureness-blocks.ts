@@ -1,5 +1,6 @@
 /** How sure a survey is: of the whole in a few lines, and of each panel where it is asked for. */
 
+import { groupBy } from '../../base/group-by.ts';
 import { saying } from '../../base/remark.ts';
 import { rangeShown, roundTo } from '../../base/rounding.ts';
 import {
@@ -17,7 +18,8 @@ import type { LengthUnit } from '../../base/units.ts';
 import { isZone, type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { about, joined, toldFacts } from '../facts.ts';
-import { type Block, list, paragraph, type Said } from '../model.ts';
+import { type Block, list, paragraph, type Said, textOf } from '../model.ts';
+import { partNames } from '../panel-list.ts';
 import { coatName } from './coat-name.ts';
 import type { HelpPage } from './help-blocks.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
@@ -88,14 +90,18 @@ export function nearTheLine(
   { helped, result }: HelpPage,
   unit: LengthUnit,
 ): readonly Block[] {
-  const told = partsJudged(read).flatMap((survey) => {
+  const lines = partsJudged(read).flatMap((survey) => {
     const found = survey.sureness;
     const other = otherSideText(survey, result.settings.terms);
     if (found === null || other === null) return [];
     const ways = survey.advice.filter(({ code }) => code === 'settle').map(saying);
     const said = [doubtedComparison(found.deciding), other, ...ownGains(survey, ways, helped)];
-    return [about(partName(survey), toldFacts(joinSentences(said, nextFact), unit))];
+    return [{ survey, said: toldFacts(joinSentences(said, nextFact), unit) }];
   });
+  const alike = [...groupBy(lines, ({ said }) => textOf(said)).values()];
+  const told = alike.map((group) =>
+    about(partNames(group.map(({ survey }) => survey)), group[0].said),
+  );
   const [only, second] = told;
   if (only === undefined) return [];
   return [second === undefined ? paragraph('Near its line', only) : list('Near their line', told)];

@@ -40,9 +40,7 @@ export function comparisonText(one: LineComparison): Sentence {
   if (shownBy !== undefined && isBeyond) {
     return says`${figure}, ${side} ${lineText(one)}, unless ${shownBy} shows the factory’s film (${chance(otherSide)} that it does)`;
   }
-  if (shownBy !== undefined) {
-    return says`${figure}; if ${shownBy} shows the factory’s film, ${condition} is ${side} ${um(one.line)} (${chance(otherSide)} that it is)`;
-  }
+  if (shownBy !== undefined) return says`${figure}${nextFact}${ifShown(one, shownBy)}`;
   const said = isBeyond
     ? says`${figure}, ${side} ${lineText(one)}`
     : says`${figure}; ${condition} is ${side} ${lineText(one)}`;
@@ -53,10 +51,15 @@ export function comparisonText(one: LineComparison): Sentence {
     : says`${said} (${chance(otherSide)} that it is${isNot})`;
 }
 
+const ifShown = (one: LineComparison, shownBy: string): Sentence =>
+  says`if ${shownBy} shows the factory’s film, ${one.condition} is ${one.side} ${um(one.line)} (${chance(one.otherSide)} that it is)`;
+
 /** `mean 110.3 µm, 3.9 ± 2.6 µm (SD, mostly the baseline) over the line of cut-back: 7.5 % that it is`. */
 export function doubtedComparison(one: LineComparison): Sentence {
-  if (one.standard === 0 || one.shownBy !== undefined) return comparisonText(one);
-  const { figure, condition, isBeyond } = one;
+  const { figure, condition, isBeyond, shownBy } = one;
+  // The same of all panels that agree: it hangs on another one, not on their own figure.
+  if (shownBy !== undefined && !isBeyond) return ifShown(one, shownBy);
+  if (one.standard === 0 || shownBy !== undefined) return comparisonText(one);
   const side = figure < one.line ? 'under' : 'over';
   const gap = says`${bare(marginOf(one))} ± ${um(one.standard)} (SD, mostly ${mostOfDoubt(one.difference)})`;
   return says`${figureText(one)}, ${gap} ${side} the line of ${condition}: ${chance(one.otherSide)} that it is${isBeyond ? ' not' : ''}`;

@@ -6,7 +6,7 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { HELD_BACK, isAlike, wordThatTakes } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
-import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
+import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
@@ -38,10 +38,7 @@ export function answerBlocks(
     ...readAgainFirst(surveyed, result, unit),
     paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, unit)),
     ...WAYS.flatMap((way) => line(way, leftAlone(ways.get(way) ?? [], helped))),
-    ...line(
-      'Settle first',
-      open.map((part) => settle(part, unit)),
-    ),
+    ...line('Settle first', settled(open, unit)),
     ...unreadLine(surveyed, unit),
   ];
 }
@@ -115,13 +112,16 @@ function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   return `${range} ${unitName(unit)}${each}: ${partNames(parts)}`;
 }
 
-/** `front left door (original or cut-back): else no more than 3.05 µm`. */
-function settle(part: PanelSurvey, unit: LengthUnit): string {
-  const { condition, budget } = part;
-  const words = [condition, wordThatTakes(part) ?? []].flat();
-  const figure =
-    budget < LEAST_TOLD
-      ? 'nothing may go till then'
-      : `else no more than ${thicknessText(budget, unit, 2)} ${unitName(unit)}`;
-  return `${partName(part)} (${words.join(' or ')}): ${figure}`;
+/** `front left door (original or cut-back): else no more than 3.05 µm`; those of which the same is said together. */
+function settled(parts: readonly PanelSurvey[], unit: LengthUnit): readonly string[] {
+  const told = groupBy(parts, (part) => `(${wordsOf(part)}): ${allowedTillThen(part, unit)}`);
+  return [...told].map(([said, group]) => `${partNames(group)} ${said}`);
 }
+
+const wordsOf = (part: PanelSurvey): string =>
+  [part.condition, wordThatTakes(part) ?? []].flat().join(' or ');
+
+const allowedTillThen = ({ budget }: PanelSurvey, unit: LengthUnit): string =>
+  budget < LEAST_TOLD
+    ? 'nothing may go till then'
+    : `else no more than ${thicknessText(budget, unit, 2)} ${unitName(unit)}`;

@@ -3,40 +3,14 @@
  * panel itself both with it and without, by the safer of the two.
  */
 import { type Remark, remark } from '../../base/remark.ts';
-import { bare, type Sentence, says, um } from '../../base/sentence.ts';
+import { type Sentence, says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import { hardestVerdict } from '../../correction/go-on.ts';
 import type { PointApart } from '../../film/compare/compare-points.ts';
-import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
-import type { Reading } from '../../film/reading.ts';
+import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { PanelLeft } from './compare-left-parts.ts';
 import { type Allowed, isOver, perhapsOver } from './compare-overrun.ts';
 import type { PartLeft } from './compare-panel.ts';
-
-export const pointsApart = ({ apart }: Pick<PanelComparison, 'apart'>): readonly PointApart[] =>
-  apart?.points ?? [];
-
-/** Without the odd readings of one of the two times, on the face. */
-export function withoutOdd(
-  readings: readonly Reading[],
-  odd: PointApart['odd'],
-  { panels }: SurveyComparison,
-): readonly Reading[] {
-  const named = new Set(
-    panels.flatMap((one) =>
-      pointsApart(one)
-        .filter((point) => point.odd === odd)
-        .map(({ point }) => keyOf(one.panel.id, point)),
-    ),
-  );
-  return named.size === 0
-    ? readings
-    : readings.filter(
-        ({ panel, point, place }) => place !== 'face' || !named.has(keyOf(panel, point)),
-      );
-}
-
-const keyOf = (panel: string, point: string): string => JSON.stringify([panel, point]);
 
 /** `total` has what is held of each panel; a panel without such points is told as if no other had any. */
 export function saferParts(
@@ -104,7 +78,7 @@ function withPoints(panel: PanelLeft, points: readonly PointApart[]): PanelLeft 
 const lossOf = ({ before, after }: PointApart) => micrometres(before - after);
 
 const lostText = (one: PointApart): Sentence =>
-  says`${bare(lossOf(one))} came off at point ${one.point}, if it was read right`;
+  says`${um(lossOf(one))} came off at point ${one.point}, if it was read right`;
 
 const pointRemark = (one: PointApart): Remark =>
   remark('point-stands-out', pointText(one), lossOf(one));

@@ -8,9 +8,9 @@ import {
 import type { VehicleReadings } from '../read/read-request.ts';
 import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
 import { readingsLeft } from './compare-left.ts';
-import { withoutOdd } from './compare-points-apart.ts';
 import { type Rises, recordsAround, visitPanels } from './compare-visit-record.ts';
 import type { Visit, VisitsRequest } from './compare-visits.ts';
+import { withoutOdd } from './odd-readings.ts';
 
 /** What an earlier record holds is earlier. */
 const NONE: ReadonlySet<number> = new Set();

@@ -6,7 +6,8 @@ import type { Diagnostic, Outcome } from '../../base/diagnostics.ts';
 import type { ReadRequest, ReadVehicles } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 
-export function readOfClass(request: ReadRequest): Outcome<ReadVehicles> {
+export function readOfClass(asked: ReadRequest): Outcome<ReadVehicles> {
+  const request = { ...asked, intake: { ...asked.intake, ownUnitTold: true } };
   const read = readVehicles(request);
   const conflicts = read.diagnostics.filter(({ code }) => code === 'unit-conflict');
   if (conflicts.length === 0) return read;

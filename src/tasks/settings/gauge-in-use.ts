@@ -83,6 +83,7 @@ function gaugeAssumptions(
     ...(verdict === 'fail' && worst !== null
       ? [say('gauge-widened', says`its calibration taken to be off by at least ${um(worst)}`)]
       : []),
+    ...driftTold(gauge, say),
     ...(gauge.adjustment === null
       ? []
       : [
@@ -91,6 +92,28 @@ function gaugeAssumptions(
     ...repeatabilityTold(gauge, measurement, say),
   ];
 }
+
+/** What is permitted covers either check, and not what came between. */
+function driftTold(
+  gauge: Gauge,
+  say: (code: string, said: Sentence) => Assumption,
+): readonly Assumption[] {
+  const most = mostDrifted(gauge);
+  return most === undefined
+    ? []
+    : [
+        say(
+          'gauge-drifted',
+          says`it moved by ${um(Math.abs(most.change))} at ${um(most.shim, null)} between its two checks: readings from before and after are not to be compared`,
+        ),
+      ];
+}
+
+/** Of the shims at which it is proved to have moved, the one where it did most. */
+const mostDrifted = ({ drift }: Gauge): Gauge['drift'][number] | undefined =>
+  drift
+    .filter(({ proved }) => proved)
+    .toSorted((one, other) => Math.abs(other.change) - Math.abs(one.change))[0];
 
 function repeatabilityTold(
   gauge: Gauge,
@@ -123,13 +146,13 @@ function gaugeDiagnostics(
   { verdict, worst, reached }: GaugeStanding,
   { filmShim }: FilmModel['measurement'],
 ): readonly Diagnostic[] {
-  const drifted = file.value.drift.filter(({ proved }) => proved);
+  const drifted = mostDrifted(file.value);
   return [
     ...(verdict === 'fail' ? [failed(name, worst, file.placeOf(['verdict']))] : []),
     ...(verdict === 'undecided'
       ? [undecided(name, reached === false ? filmShim : null, file.placeOf(['verdict']))]
       : []),
-    ...(drifted.length === 0 ? [] : [driftedBetween(name, drifted, file.placeOf(['drift']))]),
+    ...(drifted === undefined ? [] : [driftedBetween(name, drifted, file.placeOf(['drift']))]),
   ];
 }
 
@@ -155,8 +178,7 @@ const undecided = (name: string, unreached: Micrometres | null, at: Place): Diag
         hint: 'read each shim five to ten times, on better known shims if there are any',
       });
 
-function driftedBetween(name: string, drifted: Gauge['drift'], at: Place): Diagnostic {
-  const most = drifted.reduce((a, b) => (Math.abs(b.change) > Math.abs(a.change) ? b : a));
+function driftedBetween(name: string, most: Gauge['drift'][number], at: Place): Diagnostic {
   const moved = tell([um(Math.abs(most.change))], 'um');
   const shim = tell([um(most.shim, null)], 'um');
   return warning(

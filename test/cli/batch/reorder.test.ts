@@ -50,6 +50,27 @@ function week(cars: number, spoiled: readonly number[] = []) {
 }
 
 describe('what to buy for a batch', () => {
+  test('costs what the packs cost without tax, also where the prices hold it', async () => {
+    const { folder, list, words } = week(2);
+    const { prices } = JSON.parse(shop()) as { prices: object };
+    const tax = { name: 'VAT', rate_pct: 19, level: 'total', rounding: 'half-up', included: true };
+    writeFileSync(
+      join(folder, 'shop.json'),
+      JSON.stringify({ schema: 'leastcut/shop/1', prices: { ...prices, tax } }),
+    );
+    const { err } = await runLeastcut(words('--aim', 'enhance'));
+    const bought = rowsOf(list).filter(({ status }) => status === 'buy');
+    expect(bought.map(({ id }) => id)).toContain('foam-soft-150');
+    let sum = 0;
+    for (const { id, to_buy, price_minor, cost_minor } of bought) {
+      const gross = materials.find((one) => one.id === id)?.price_minor ?? 0;
+      expect(Number(price_minor)).toBe(Math.round(gross / 1.19));
+      expect(Number(cost_minor)).toBe(Number(to_buy) * Number(price_minor));
+      sum += Number(cost_minor);
+    }
+    expect(err.replaceAll('\u00a0', ' ')).toContain(`${(sum / 100).toFixed(2)} EUR without tax`);
+  });
+
   test('is what its quotes use up together, of each material as many packs as stock does not cover', async () => {
     const { list, words } = week(4);
     const { code, out, err } = await runLeastcut(words('--aim', 'enhance'));

@@ -217,6 +217,30 @@ describe.concurrent('doctor', () => {
     expect(record.settings.length).toBeGreaterThan(200);
   });
 
+  test('lists among its assumptions the files that nobody named, with no private path', async () => {
+    const { env, bay, home } = workshop({ user: { aim: 'full' }, project: { risk_pct: 7 } });
+    const { record } = await doctor([], { env, cwd: bay });
+    expect(record).toMatchObject({
+      assumptions: [
+        {
+          code: 'settings-file',
+          text: 'settings of ../leastcut.json (found, not named)',
+          origin: 'project',
+        },
+        {
+          code: 'settings-file',
+          text: 'settings of ~/.config/leastcut/shop.json (found, not named)',
+          origin: 'user',
+        },
+      ],
+    });
+    expect(JSON.stringify(record)).not.toContain(home);
+    const none = workshop({});
+    expect((await doctor([], { env: none.env, cwd: none.bay })).record).toMatchObject({
+      assumptions: [],
+    });
+  });
+
   test('carries no private path, also where one was typed', async () => {
     const { env, bay, home } = workshop({ user: { aim: 'full' }, project: { risk_pct: 7 } });
     writeFileSync(join(bay, 'shop.json'), shopWith({ policy: 'strict' }));

@@ -100,7 +100,7 @@ describe('what a trial gives occasion to', () => {
     expect(advice({}, film([104, 112], [102, 110]))).toEqual([
       [
         'spot-film-gained',
-        'A: the film reads 8.0 µm more than before: check the gauge, wipe off polish and wax, let it cool, read again',
+        'A: the film reads 8.0 µm more than before, so nothing is learnt from it of paint or rates: check the gauge, wipe off polish and wax, let it cool, read again',
       ],
     ]);
   });

@@ -10,7 +10,7 @@ const readings = [
   [104.8, 107.7],
   [119.9, 110.4],
   [99.6, 103.2],
-] as const;
+] as readonly (readonly number[])[];
 const told = (text: string) =>
   read(text).diagnostics.map((one) => [brief(one).split(' ').slice(1).join(' '), one.message]);
 
@@ -18,7 +18,7 @@ describe('a column without a name', () => {
   test('that has one number on all panels refuses the file, wherever it stands', () => {
     fc.assert(
       fc.property(fc.constantFrom(80, 118, 21.5, 180, 105.5), fc.nat(2), (same, place) => {
-        const text = list((k) => (readings[k] ?? []).toSpliced(place, 0, same) as number[]);
+        const text = list((k) => (readings[k] ?? []).toSpliced(place, 0, same));
         expect(told(text)).toEqual([
           [
             'error column-unnamed',

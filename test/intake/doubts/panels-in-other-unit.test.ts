@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { filmModel } from '../../../src/formats/models.ts';
 import { read } from '../helpers.ts';
 
 const rows = (panel: string, ...films: readonly (number | string)[]) =>
@@ -43,9 +42,15 @@ describe('panels that were written in mil among others in µm', () => {
   });
 });
 
-test('a table of our own that was filled in with mil is refused as any other is', () => {
-  const mil = rows('bonnet', 4.52, 4.41, 4.6) + rows('roof', 4.22, 4.35, 4.18);
-  expect(codes(head + mil)).toEqual(['error unit-doubtful']);
-  expect(codes(head.replace('point', 'place of it') + mil)).toContain('error unit-doubtful');
-  expect(filmModel.measurement.doubtfulUnder).toBeGreaterThan(4.6);
+test('a table of our own that was filled in with mil is refused as any other is, but for who is graded', () => {
+  const films = [
+    ['bonnet', 4.52, 4.41],
+    ['roof', 4.22, 4.35],
+  ] as const;
+  const own = `panel,point,repeat,reading_um\n${films.flatMap(([panel, ...values]) => values.map((film, k) => `${panel},${k + 1},1,${film}\n`)).join('')}`;
+  const other = head + films.map(([panel, ...values]) => rows(panel, ...values)).join('');
+  expect(codes(own)).toEqual(['error unit-doubtful']);
+  expect(codes(other)).toEqual(['error unit-doubtful']);
+  expect(codes(own, { ownUnitTold: true })).toEqual(['warning unit-doubtful']);
+  expect(codes(other, { ownUnitTold: true })).toEqual(['error unit-doubtful']);
 });

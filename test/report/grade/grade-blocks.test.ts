@@ -119,7 +119,7 @@ describe('what the page says of the class', () => {
   });
   test('names whom the gauge R&R leaves out, and why', () => {
     expect(text.replaceAll(/\s+/g, ' ')).toContain(
-      '(without student-10, with slips in the readings)',
+      '(without student-10, with slips in the readings; student-11, with few of its parts read twice)',
     );
   });
   test('gives the grounds of every verdict that is not satisfactory', () => {

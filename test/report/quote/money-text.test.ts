@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { amountText, moneyText, shareText } from '../../../src/report/quote/money-text.ts';
+import {
+  amountText,
+  moneyText,
+  plainAmount,
+  shareText,
+} from '../../../src/report/quote/money-text.ts';
 
 test('an amount has the digits of its currency, and commas between thousands', () => {
   const text = (amount: bigint, digits: number): string => amountText(amount, { digits });
@@ -12,6 +17,12 @@ test('an amount has the digits of its currency, and commas between thousands', (
   expect(text(10_417n, 3)).toBe('10.417');
   expect(text(-123_456_789n, 4)).toBe('−12,345.6789');
   expect(text(99_999n, 2)).toBe('999.99');
+});
+
+test('for programs an amount has every digit of its currency, and no commas', () => {
+  expect(plainAmount(118_600n, { digits: 2 })).toBe('1186.00');
+  expect(plainAmount(84_240n, { digits: 2 })).toBe('842.40');
+  expect(plainAmount(-1_234_567n, { digits: 0 })).toBe('-1234567');
 });
 
 test('the currency follows by its code, the per cent by its sign', () => {

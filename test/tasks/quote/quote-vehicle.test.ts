@@ -311,4 +311,25 @@ describe('what a quote is and costs', () => {
     expect(small(100)).not.toContain('price-small');
     expect(small({ polish: 5400, other: 42 })).toContain('price-small');
   });
+
+  test('of a coin that is more than 1 % of a price, a warning says what becomes of it', () => {
+    const told = (coin: number, numbers: object = {}) =>
+      quoteOutcome({
+        readings,
+        job,
+        shop: {
+          numbers,
+          prices: { currency: 'GBP', labour_minor_per_h: 4500, cash_rounding_minor: coin },
+        },
+      }).diagnostics.filter(({ code }) => code === 'price-coin-large');
+    expect(told(1_000_000)[0]).toMatchObject({
+      severity: 'warning',
+      message: expect.stringMatching(/^cash_rounding_minor 1000000 is .* becomes 0 to pay/),
+      at: { file: 'shop.json' },
+    });
+    expect(told(5)).toEqual([]);
+    expect(told(5, { 'price.cash.coarse_pct': 0.1 })).toEqual([]);
+    expect(told(100)).toEqual([]);
+    expect(told(100, { 'price.cash.coarse_pct': 0.1 })).toHaveLength(1);
+  });
 });

@@ -118,7 +118,12 @@ describe('what a survey rests on', () => {
           `{ "shim_um": ${shim}, "change_um": ${change}, "expanded_um": 0.4, "proved": ${proved} }`,
       )
       .join(',');
-    const { diagnostics } = using(`${stated}, "drift": [${drift}]`);
+    const { diagnostics, settings } = using(`${stated}, "drift": [${drift}]`);
+    // On the page as well, which -q prints alone.
+    expect(said(settings)).toContain(
+      'it moved by 1.5 µm at 100 µm between its two checks: readings from before and after are not to be compared',
+    );
+    expect(said(using(stated).settings).join()).not.toContain('between its two checks');
     expect(diagnostics).toMatchObject([
       { code: 'gauge-drifted', message: expect.stringContaining('moved by 1.5 µm at 100 µm') },
     ]);
