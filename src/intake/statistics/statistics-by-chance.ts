@@ -135,12 +135,14 @@ function chanceOf(divided: readonly Divided<ColumnNumber>[], loose: boolean): nu
   for (const { own, others } of divided) {
     const values = others.map(({ value }) => value);
     const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+    // On a panel that reads one figure all over, its figure once more is no wonder.
+    const spreadHere = Math.max(Math.min(spread, spreadOf(values)), finest / 4);
     for (const cell of own) {
       const window = 2 * toleranceOf(cell, others, loose) + cell.step;
       const far = ((cell.value - mean) / Math.max(spread, spreadOf(values), finest)) ** 2;
       // A gauge shows all readings with as many digits; what is far from all others may be a slip of its own.
       const digits = cell.step < finest ? 0.1 : 1;
-      const here = Math.min(1, (PEAK * window) / spread);
+      const here = Math.min(1, (PEAK * window) / spreadHere);
       chance *= Math.max(1e-4, (here * digits) / (1 + far));
     }
   }
