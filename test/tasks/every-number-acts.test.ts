@@ -111,6 +111,44 @@ const surveys: readonly Scenario[] = [
   with_(mixed, { vehicle: { length_m: 4.4 } }),
 ];
 
+/** The same points by two people who differ by a little more or less than chance; and two rounds, with names and without. */
+const TWICE = ['bonnet', 'roof', 'boot'] as const;
+const byTwo = (by: number): Scenario => ({
+  readings: `panel,point,operator,reading_um\n${['Ann', 'Ben']
+    .flatMap((name, k) =>
+      TWICE.flatMap((panel) =>
+        around(112, 3).map(
+          (value, i) => `${panel},${i + 1},${name},${value + k * (by + ((i * 7) % 3) / 2)}`,
+        ),
+      ),
+    )
+    .join('\n')}\n`,
+});
+const inRounds = (by: number, points: number): Scenario => {
+  const rows = [0, by].flatMap((more) =>
+    TWICE.slice(0, 2).flatMap((panel) =>
+      around(112, 3)
+        .slice(0, points)
+        .map((value, i) => `${panel},${i + 1},${value + more + (more && (i % 2) / 4)}`),
+    ),
+  );
+  return { readings: `panel,point,reading_um\n${rows.join('\n')}\n` };
+};
+const withoutNames = (by: number): Scenario => {
+  const round = (more: number): string =>
+    `panel,reading_um\n${TWICE.flatMap((panel) => around(112, 3).map((value) => `${panel},${value + more}`)).join('\n')}\n`;
+  return { readings: `${round(0)}\n${round(by)}` };
+};
+const together =
+  (...scenarios: readonly Scenario[]): Witness =>
+  (numbers) =>
+    scenarios.map((one) => surveyText(one, numbers)).join('\n');
+const rounds: readonly Witness[] = [
+  together(...[1.2, 1.5, 1.7, 1.9, 2.1, 2.3].map(byTwo)),
+  together(inRounds(6, 4), inRounds(6, 5)),
+  together(...[3, 4, 5, 6, 7, 8].map(withoutNames)),
+];
+
 const deep = (kind: string, grades: readonly number[]): string =>
   `panel,defect,grade\n${['bonnet', 'roof', 'boot', 'wing front left', 'door front left']
     .flatMap((panel, i) => (grades[i] === undefined ? [] : [`${panel},${kind},${grades[i]}`]))
@@ -167,7 +205,7 @@ const methods: Witness = (numbers) => methodsText(everything, numbers, everyMach
 
 /** Prices in both kinds of document; the assumptions, which name the numbers, are left out. */
 const quotes: readonly Witness[] = ['estimate', 'quotation'].map((kind) => (numbers) => {
-  const prices = { currency: 'EUR', kind, labour_minor_per_h: 4500 };
+  const prices = { currency: 'EUR', kind, labour_minor_per_h: 4500, cash_rounding_minor: 1500 };
   return quoteText(with_(sound, {}, { prices }), numbers).replace(/"assumptions":\[.*?\]/g, '');
 });
 
@@ -214,6 +252,13 @@ const plans = [
   planOf(with_(sound, { hardness: 'hard' })),
   planOf(with_({ ...sound, defects: deep('oxidation', [5, 5]) }, { taken_um: 5 })),
   planOf(with_({ ...sound, defects: deep('oxidation', [5]) }, {}, { machines: ['rotary', 'da'] })),
+  planOf(
+    with_(
+      { ...sound, defects: deep('oxidation', [5, 5, 5, 5, 5]) },
+      { hardness: 'hard', taken_um: 0 },
+      { machines: ['rotary', 'da'], pads: ['wool', 'foam-soft', 'foam-medium'] },
+    ),
+  ),
 ];
 const ownTemplate = {
   id: 'own',
@@ -278,6 +323,8 @@ const classFiles = {
   'b.csv': marked(['bonnet', [112, 112, 112, 112]], ['roof', film], ['boot', film.slice(1)]),
   'c.csv': marked(['bonnet', film], ['roof', film], ['boot', film]),
   'd.csv': `panel,point,reading_um,repeat,marked\nroof,1,108,1,yes\nroof,1,121,2,yes\n`,
+  // Of four points two are marks that the reference has.
+  'e.csv': `panel,point,reading_um,repeat,marked\nroof,1,108,1,yes\nroof,2,117,1,yes\nroof,3,121,1,\nroof,4,124,1,\n`,
 };
 const nearTheRules: Witness = (numbers) => gradeText(classNearTheRules, numbers);
 
@@ -425,6 +472,7 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
     (name) => [`film.limits.${name}_um`, [surveyWith({ finish: 'single-stage-solid' })]] as const,
   ),
   ['film.measurement.repeatability_least_dof', [surveyOf(repeated)]],
+  ['film.measurement.rounds', rounds],
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],
   ['film.compare', comparisons],

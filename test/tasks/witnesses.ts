@@ -200,8 +200,14 @@ export function compareText(
 
 /** What a quote comes to, as a record: the page names the numbers themselves. */
 export function quoteText(scenario: Scenario, numbers: Numbers): string {
-  const { value } = quoteFiles({ ...requestOf(scenario, numbers), defects: undefined });
-  return said((value ?? []).map(({ result }) => quoteRecord(result, { ...context, date: null })));
+  const { value, diagnostics } = quoteFiles({
+    ...requestOf(scenario, numbers),
+    defects: undefined,
+  });
+  const records = (value ?? []).map(({ result }) =>
+    quoteRecord(result, { ...context, date: null }),
+  );
+  return said([records, diagnostics]);
 }
 
 const withoutList = (settings: Settings): Settings => ({ ...settings, effective: [] });

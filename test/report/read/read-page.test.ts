@@ -70,7 +70,7 @@ describe('the page of read', () => {
         env: { PATH: process.env['PATH'], LC_ALL: 'C.UTF-8', NO_COLOR: '1' },
       });
       expect(stdout.match(/statistics row/g)).toHaveLength(1);
-      expect(stdout).toContain('a film beyond the range of the gauge is thick');
+      expect(stdout).toContain('on metal the film is beyond the range of the gauge');
     },
   );
 
