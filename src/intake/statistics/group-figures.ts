@@ -1,5 +1,6 @@
 /** What a sheet computes of a group of readings, and what of it a number may be. */
-import { median } from '../../base/stats/summary.ts';
+import { mean, median } from '../../base/stats/summary.ts';
+import { sum } from '../../base/sum.ts';
 import { spreadOf } from './predictable-column.ts';
 
 export type Figure = 'mean' | 'median' | 'least' | 'most' | 'deviation' | 'range' | 'count' | 'sum';
@@ -20,7 +21,7 @@ export function figureOf(figure: Figure, values: readonly number[]): readonly nu
   const count = values.length;
   switch (figure) {
     case 'mean':
-      return [sumOf(values) / count];
+      return [mean(values)];
     case 'median':
       return [median(values)];
     case 'least':
@@ -36,9 +37,6 @@ export function figureOf(figure: Figure, values: readonly number[]): readonly nu
     case 'count':
       return [count];
     case 'sum':
-      return [sumOf(values)];
+      return [sum(values)];
   }
 }
-
-const sumOf = (values: readonly number[]): number =>
-  values.reduce((total, value) => total + value, 0);

@@ -4,7 +4,9 @@
  * sure that is.
  */
 import { groupBy } from '../../base/group-by.ts';
-import { median } from '../../base/stats/summary.ts';
+import { normalDensity } from '../../base/stats/normal.ts';
+import { median, SIGMA_OF_MAD, sampleStandardDeviation } from '../../base/stats/summary.ts';
+import { sum } from '../../base/sum.ts';
 
 export type ColumnNumber = {
   readonly value: number;
@@ -53,7 +55,7 @@ function chanceOfOne(column: NumberColumn, others: readonly NumberColumn[]): num
     .map((other) => differences(other.flatMap((cell) => cell?.value ?? [])))
     .filter((one) => one.some((difference) => difference > 0))
     .flat();
-  const spread = apart.length === 0 ? 0 : median(apart) / (MEDIAN_OF_NORMAL * Math.SQRT2);
+  const spread = apart.length === 0 ? 0 : (SIGMA_OF_MAD * median(apart)) / Math.SQRT2;
   return spread === 0 ? 1 : Math.min(1, (PEAK * Math.min(...display)) / spread);
 }
 
@@ -61,17 +63,12 @@ function chanceOfOne(column: NumberColumn, others: readonly NumberColumn[]): num
 const differences = (values: readonly number[]): readonly number[] =>
   values.slice(1).map((value, k) => Math.abs(value - (values[k] ?? 0)));
 
-/** Of its absolute values, in units of its spread. */
-const MEDIAN_OF_NORMAL = 0.6745;
-
 /** The density of a normal distribution at its mean, in units of its spread. */
-export const PEAK = 1 / Math.sqrt(2 * Math.PI);
+export const PEAK = normalDensity(0);
 
-export function spreadOf(values: readonly number[]): number {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-  return values.length < 2 ? 0 : Math.sqrt(squares / (values.length - 1));
-}
+/** 0 of one value. */
+export const spreadOf = (values: readonly number[]): number =>
+  values.length < 2 ? 0 : sampleStandardDeviation(values);
 
 function constant(all: readonly number[], hit: number): Predictable | undefined {
   return all.every((value) => value === all[0])
@@ -84,7 +81,7 @@ function alike(runs: readonly (readonly number[])[], hit: number): Predictable |
   const [longest = []] = runs.toSorted((one, other) => other.length - one.length);
   if (runs.length < 2 || longest.length < 2) return undefined;
   if (runs.some((run) => run.some((value, k) => value !== longest[k]))) return undefined;
-  const told = runs.reduce((sum, run) => sum + run.length, 0) - longest.length;
+  const told = sum(runs.map(({ length }) => length)) - longest.length;
   return { pattern: 'alike', chance: hit ** told };
 }
 
@@ -95,7 +92,7 @@ function counts(runs: readonly (readonly number[])[], hit: number): Predictable 
   const up = Math.sign(first);
   if (up === 0 || values.some((value) => !Number.isInteger(value))) return undefined;
   if (steps.some((step) => step * up < 1)) return undefined;
-  const gaps = steps.reduce((sum, step) => sum + step * up - 1, 0);
+  const gaps = sum(steps.map((step) => step * up - 1));
   if (gaps * rowsPerGap > values.length) return undefined;
   const told = steps.filter((step) => step === up).length;
   const ordered = runs.reduce((chance, run) => chance / factorial(run.length), 1);

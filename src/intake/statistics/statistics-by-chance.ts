@@ -6,6 +6,8 @@
  * distribution as wide as the others are spread. The chances of all groups multiply; then each figure that a number
  * may be and each set of places that is tried counts as a draw of its own.
  */
+import { mean } from '../../base/stats/summary.ts';
+import { sum } from '../../base/sum.ts';
 import { type Figure, figureOf } from './group-figures.ts';
 import { type ColumnNumber, PEAK, spreadOf } from './predictable-column.ts';
 
@@ -134,12 +136,12 @@ function chanceOf(divided: readonly Divided<ColumnNumber>[], loose: boolean): nu
   let chance = 1;
   for (const { own, others } of divided) {
     const values = others.map(({ value }) => value);
-    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+    const middle = mean(values);
     // On a panel that reads one figure all over, its figure once more is no wonder.
     const spreadHere = Math.max(Math.min(spread, spreadOf(values)), finest / 4);
     for (const cell of own) {
       const window = 2 * toleranceOf(cell, others, loose) + cell.step;
-      const far = ((cell.value - mean) / Math.max(spread, spreadOf(values), finest)) ** 2;
+      const far = ((cell.value - middle) / Math.max(spread, spreadOf(values), finest)) ** 2;
       // A gauge shows all readings with as many digits; what is far from all others may be a slip of its own.
       const digits = cell.step < finest ? 0.1 : 1;
       const here = Math.min(1, (PEAK * window) / spreadHere);
@@ -154,16 +156,16 @@ function spreadWithin(divided: readonly Divided<ColumnNumber>[]): number {
   const groups = divided.map(({ others }) => others.map(({ value }) => value));
   const count = Math.min(...groups.map(({ length }) => length));
   const residuals = groups.map((group) => {
-    const mean = group.reduce((sum, value) => sum + value, 0) / group.length;
-    return group.map((value) => value - mean);
+    const middle = mean(group);
+    return group.map((value) => value - middle);
   });
   const isEven = groups.every(({ length }) => length === count) && groups.length > 1;
   const places = range(count).map((k) =>
-    isEven ? residuals.reduce((sum, group) => sum + (group[k] ?? 0), 0) / groups.length : 0,
+    isEven ? mean(residuals.map((group) => group[k] ?? 0)) : 0,
   );
   const squares = residuals.flatMap((group) =>
     group.map((residual, k) => (residual - (places[k] ?? 0)) ** 2),
   );
   const dof = squares.length - groups.length - (isEven ? count - 1 : 0);
-  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / Math.max(1, dof));
+  return Math.sqrt(sum(squares) / Math.max(1, dof));
 }
