@@ -8,7 +8,7 @@ import type { PanelPlan } from '../../src/correction/plan/plan.ts';
 import { resolveSettings } from '../../src/tasks/settings/settings.ts';
 import { normal, seededRandom } from '../samples/seeded-random.ts';
 import { assumedSwirls, planCars } from './run-cars.ts';
-import { drawPaint, type World } from './true-cars.ts';
+import { assumedWorld, drawPaint } from './true-cars.ts';
 
 const CARS = 250;
 /** Paints that each car is given, one after the other: planning takes the time, and does not hang on them. */
@@ -18,14 +18,6 @@ const SEED = 31_337;
 const DEPTH_SCALE_LOG_SD = 0.5;
 const DEPTH_LOG_SD = 0.6;
 
-const assumed: World = {
-  clearMean: 42,
-  underMean: 70,
-  clearSpread: 'points',
-  carShare: 0.5,
-  softness: 1,
-  film: 'normal',
-};
 const settings = resolveSettings({ typed: {}, job: undefined, shops: [] });
 const depth = medianDepth(assumedSwirls(settings));
 
@@ -37,7 +29,7 @@ type Worked = {
 };
 
 const random = seededRandom(SEED);
-const planned = planCars(assumed, CARS, random).map(({ plans }) =>
+const planned = planCars(assumedWorld, CARS, random).map(({ plans }) =>
   plans.filter(({ steps }) => steps.length > 0),
 );
 
@@ -45,7 +37,7 @@ const planned = planCars(assumed, CARS, random).map(({ plans }) =>
 const workedOn = (softness: number): readonly (readonly Worked[])[] =>
   planned.flatMap((plans) =>
     Array.from({ length: PAINTS }, () => {
-      const removedBy = drawPaint({ ...assumed, softness }, random);
+      const removedBy = drawPaint({ ...assumedWorld, softness }, random);
       const deepest = depth * Math.exp(DEPTH_SCALE_LOG_SD * normal(random));
       return plans.map((plan) => {
         const taken = removedBy(plan);

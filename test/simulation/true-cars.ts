@@ -33,6 +33,16 @@ export type World = {
   readonly film: 'normal' | 'skewed';
 };
 
+/** As the model assumes: half of the variance between panels is common to a car's panels. */
+export const assumedWorld: World = {
+  clearMean: 42,
+  underMean: 70,
+  clearSpread: 'points',
+  carShare: 0.5,
+  softness: 1,
+  film: 'normal',
+};
+
 const CLEAR_SD = 6;
 const UNDER_SD = 10;
 /** SD over a panel's face of clear and of what is under it; together about 5. */
