@@ -10,6 +10,7 @@ import { linesOutside } from './beside/lines-outside.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
 import { tellJson } from './bytes/json-text.ts';
 import { tellOwnResult } from './bytes/own-result.ts';
+import { decisionsOf } from './decisions-of.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
 import { tellCounts } from './doubts/counts-said.ts';
@@ -32,9 +33,6 @@ import { doubtUnit } from './doubts/unit-doubt.ts';
 import { tellUnknownStates } from './doubts/unknown-states.ts';
 import { doubtVisits } from './doubts/visits-together.ts';
 import { createFindings, type Findings } from './findings.ts';
-import { joinedRoles } from './header/columns-by-role.ts';
-import type { GaugeRole } from './header/gauge-vocabulary.ts';
-import type { Layout } from './header/layout.ts';
 import type { IntakeDecisions } from './intake-decisions.ts';
 import { type IntakeOptions, panelSpelling, unknownRoles } from './intake-options.ts';
 import type { Parts, Split } from './parts/section-state.ts';
@@ -158,7 +156,7 @@ function readGaugeText(
   // What stands among the readings of a long file, its first piece shows.
   if (!isLater) {
     const grids = gridsOf(settled.tables);
-    tellQuietStatistics(grids, settled.tables, findings);
+    tellQuietStatistics(grids, findings);
     tellNoFilmColumns(grids, findings);
   }
   if (findings.hasErrors()) return refused(...findings.list());
@@ -254,46 +252,6 @@ function doubtUnits(
     inMil.length > 0 ? inMil : doubtUnit(readings, first.rules.unit, plausible, at, isAsked);
   findings.addAll(doubted.length > 0 ? doubted : doubtAllOffByTen(readings, at));
   findings.addAll(doubtNines(readings, first.rules.unit));
-}
-
-function decisionsOf(
-  { encoding, evidence }: { readonly encoding: string; readonly evidence: readonly string[] },
-  split: Split,
-  parts: Parts,
-  { tables, evidence: settled, decimal }: SettledTables,
-): IntakeDecisions {
-  const [first] = tables;
-  return {
-    encoding,
-    delimiter: split.shown,
-    decimal,
-    layout: first?.table.layout.kind ?? split.start.layout.kind,
-    unit: first?.rules.unit ?? 'um',
-    headerLine: split.start.header?.line ?? 0,
-    columns: columnNames(tables.map(({ table }) => table.layout)),
-    evidence: [...evidence, ...split.evidence, ...parts.evidence, ...settled],
-    metadata: parts.metadata,
-  };
-}
-
-/** The names of columns that every table of the file has for a role. */
-function columnNames([first, ...more]: readonly Layout[]): IntakeDecisions['columns'] {
-  const names = new Map<GaugeRole, readonly string[]>();
-  for (const role of first?.columns.keys() ?? []) {
-    const own = namesOf(first, role);
-    const shared = more.every((layout) => namesOf(layout, role).join('\0') === own.join('\0'));
-    if (shared && own.length > 0) names.set(role, own);
-  }
-  return names;
-}
-
-function namesOf(layout: Layout | undefined, role: GaugeRole): readonly string[] {
-  const texts = (layout?.header ?? []).flatMap((cell) =>
-    cell.role === role && cell.text !== '' ? [cell.text] : [],
-  );
-  if (joinedRoles.has(role)) return texts;
-  const text = layout?.header[layout.columns.get(role) ?? -1]?.text ?? '';
-  return text === '' ? [] : [text];
 }
 
 /** Our own table of readings whose panel nobody names: its column of panels is empty throughout. */

@@ -114,7 +114,7 @@ describe('panels named by lines', () => {
 
   test('one number or two between commas is not guessed', () => {
     expect(briefs('roof: 101,99\nboot: 98,97\n', { unit: 'um' })).toEqual([
-      '1:1+9 error header-missing',
+      '1:1+12 error header-missing',
     ]);
   });
 

@@ -13,7 +13,7 @@ import { placeOf, type Table } from '../tables/table.ts';
 
 const words = once(
   () =>
-    /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|humidity|luftfeuchte|battery|batterie|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?|ref(?:\.|erence|erenz)?(?: value|wert)?|probe|sonde|(?:min|max)(?:\.|imum)? (?:allowed|permitted|zulässig))(?:\s*[:#\d].*)?$/iu,
+    /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|hum(?:idity|\.)?|luftfeuchte|dew ?point|taupunkt|batt(?:ery|erie|\.)?|carried (?:over|forward)|brought forward|übertrag|(?:whole|entire) (?:car|vehicle)|all panels|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?|ref(?:\.|erence|erenz)?(?: value|wert)?|probe|sonde|(?:min|max)(?:\.|imum)? (?:allowed|permitted|zulässig))(?:\s*[:#\d].*)?$/iu,
 );
 
 export function tellOtherQuantities(

@@ -7,15 +7,14 @@
  * the others twice; or doubted aloud.
  */
 import { groupBy } from '../../base/group-by.ts';
-import { readReadingCell } from '../cells/reading-cell.ts';
 import type { Findings } from '../findings.ts';
 import type { Grid, GridCell } from '../readings/number-grid.ts';
-import type { SettledTable } from '../readings/readings.ts';
-import { cellText } from '../rows/row.ts';
-import type { Row } from '../rows/tokens.ts';
 import { figureNames } from '../statistics/group-figures.ts';
-import { isMean } from '../statistics/mean-of.ts';
-import { type FoundStatistics, statisticsAmong } from '../statistics/statistics-by-chance.ts';
+import {
+  type FoundStatistics,
+  meanOfAll,
+  statisticsAmong,
+} from '../statistics/statistics-by-chance.ts';
 import { placeOf } from '../tables/table.ts';
 
 /** What chance does less often is no chance. */
@@ -26,27 +25,15 @@ const DOUBTED = 2e-3;
 /** One panel alone proves nothing. */
 const fewestPanels = 2;
 
-type Found = FoundStatistics<GridCell> & { readonly isNamed: boolean };
+type Found = FoundStatistics<GridCell> & {
+  readonly isNamed: boolean;
+  /** Of all readings, and not of those of a panel. */
+  readonly isOfAll?: true;
+};
 
-export function tellQuietStatistics(
-  grids: readonly Grid[],
-  tables: readonly SettledTable[],
-  findings: Findings,
-): void {
+export function tellQuietStatistics(grids: readonly Grid[], findings: Findings): void {
   const [found] = grids.flatMap(statisticsIn).sort((one, other) => one.chance - other.chance);
-  if (found !== undefined && found.chance < DOUBTED) {
-    tell(found, findings);
-    return;
-  }
-  for (const settled of tables) {
-    for (const { row, column } of meanOfAll(settled)) {
-      findings.add('warning', 'statistics-unnamed', () => ({
-        message: 'a number without a name of its own is the mean of the readings beside it',
-        at: placeOf(settled.table, row, column),
-        hint: 'if it is a mean, take it out',
-      }));
-    }
-  }
+  if (found !== undefined && found.chance < DOUBTED) tell(found, findings);
 }
 
 function statisticsIn({ kind, rows }: Grid): readonly Found[] {
@@ -56,53 +43,40 @@ function statisticsIn({ kind, rows }: Grid): readonly Found[] {
     kind === 'long'
       ? groupBy(cells.flat(), ({ panel, column, point }) => `${panel}\0${column}\0${point}`)
       : new Map<string, readonly GridCell[]>();
-  const isNamed = cells.some(([cell]) => (cell?.table.layout.header.length ?? 0) > 0);
   const across = kind === 'wide' ? [] : statisticsAmong(cells);
   const below = [
     ...statisticsAmong([...down.values()]),
     ...statisticsAmong([...atPoints.values()]),
   ];
+  const all = kind === 'long' ? meanOfAll(cells.flat()) : undefined;
   return [
-    ...across.map((one) => ({ ...one, isNamed })),
+    ...across.map((one) => ({ ...one, isNamed: hasName(one.first) })),
     ...below.map((one) => ({ ...one, isNamed: false })),
+    ...(all === undefined ? [] : [{ ...all, isNamed: false, isOfAll: true as const }]),
   ];
 }
 
-function tell({ chance, figures, first, count, isNamed }: Found, findings: Findings): void {
+const hasName = ({ table, column }: GridCell): boolean =>
+  (table.layout.header[column]?.text ?? '') !== '';
+
+function tell(
+  { chance, figures, first, count, isNamed, isOfAll }: Found,
+  findings: Findings,
+): void {
   const names = figures.map((figure) => figureNames[figure]);
   const what = [names.slice(0, -1).join(', '), names.at(-1)].filter((name) => name !== '');
   const panels = count < 2 ? 'one panel' : `all ${count} panels that have one`;
+  const on = isOfAll === true ? '' : `, on ${panels}`;
   const number =
     names.length > 1
       ? 'numbers without a name of their own are'
       : 'a number without a name of its own is';
   const isSure = count >= fewestPanels && chance < (isNamed ? REFUSED_IF_NAMED : REFUSED);
   findings.add(isSure ? 'error' : 'warning', 'statistics-unnamed', () => ({
-    message: `${number} ${what.join(' and ')} of the readings beside ${names.length > 1 ? 'them' : 'it'}, on ${panels}`,
+    message: `${number} ${what.join(' and ')} of the readings beside ${names.length > 1 ? 'them' : 'it'}${on}`,
     at: placeOf(first.table, (isNamed ? first.table.header : undefined) ?? first.row, first.column),
     hint: isSure
       ? `take ${figures.every((figure) => figure === 'mean') ? 'the means' : 'them'} out, or name their column or row`
       : 'if it is no reading, take it out',
   }));
-}
-
-/** The last row, without a point where all others have one, and the mean of them all. */
-function meanOfAll({
-  table,
-  rules,
-}: SettledTable): readonly { readonly row: Row; readonly column: number }[] {
-  const { columns, readings, kind } = table.layout;
-  const [pointAt, [reading]] = [columns.get('point'), readings];
-  const last = table.rows.at(-1);
-  if (kind !== 'long' || pointAt === undefined || reading === undefined || last === undefined)
-    return [];
-  const hasPoint = (row: Row): boolean => cellText(row, pointAt) !== '';
-  const others = table.rows.slice(0, -1);
-  if (hasPoint(last) || !others.every(hasPoint)) return [];
-  const thickness = (row: Row): number | undefined => {
-    const told = readReadingCell(cellText(row, reading.column), rules);
-    return told.kind === 'reading' ? told.thickness : undefined;
-  };
-  const mean = isMean(thickness(last), others.map(thickness));
-  return mean ? [{ row: last, column: reading.column }] : [];
 }

@@ -22,6 +22,7 @@ const readingStems = new Set([
   'rdg',
   'meas',
   'wdh',
+  'ist',
   ...['測定', '計測', '測量', '测量', '测定'],
 ]);
 const pointStems = new Set(['p', 's', 'pt', 'pkt', 'mp', 'pm', 'pnt', 'pto']);

@@ -45,7 +45,7 @@ const fillers = new Set(
 );
 export const isFiller = (text: string): boolean => fillers.has(text.toLowerCase());
 
-/** `left`, `P1`, `2`, `Messung 3`; `l12` and `x98` are perhaps readings, ill written or crossed out. */
+/** `left`, `P1`, `2`, `Messung 3`; `l12` and `x98` are perhaps readings, ill written or crossed out; `m²` is an area. */
 export const isPoint = (text: string): boolean =>
-  isPlaceName(foldedText(text)) ||
+  (isPlaceName(foldedText(text)) && !/[²³]/u.test(text)) ||
   (/\d/u.test(text) && !/^[lIOxX]\d{2,}$/u.test(text) && countedColumn(text) !== undefined);

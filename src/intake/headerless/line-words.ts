@@ -4,6 +4,7 @@
  */
 import { once } from '../../base/kept.ts';
 import { unitNamed } from '../cells/unit.ts';
+import { setsApart } from './marks-between.ts';
 
 /** A stretch of a line, and where it begins in it. */
 export type Piece = { readonly text: string; readonly at: number };
@@ -33,9 +34,13 @@ const wordBehind = once(() => /^([ \u00a0]?[([]?)([\p{L}µμ㎛]+)[)\]]?/u);
 const namesNext = /^\s?(?:[:=)\]-]|\.(?=\s))\s*(?=[+−-]?\d)/u;
 const isTime = /^:\d\d(?!\d)/u;
 
-/** Undefined where a stretch of digits is neither a number nor a name: `12:30`, `3rd`, `2024-03-05`, `>2000`, `112+`. */
+/**
+ * Undefined where a stretch of digits is neither a number nor a name: `12:30`, `3rd`, `2024-03-05`, `>2000`, `112+`; and
+ * where a mark sets a number apart from the others.
+ */
 export function wordsOfLine(line: string): LineWords | undefined {
   const numbers: NumberInLine[] = [];
+  const wordless: string[] = [];
   let from = 0;
   for (const { 0: text, index } of line.matchAll(ofNumber())) {
     if (index < from) continue;
@@ -49,13 +54,12 @@ export function wordsOfLine(line: string): LineWords | undefined {
     const unit = unitBehind(behind, end);
     if (unit === undefined && /^\p{L}/u.test(behind)) return undefined;
     const between = line.slice(from, index);
-    numbers.push({
-      words: bare(between, from),
-      number: { text, at: index },
-      unit,
-    });
+    const words = bare(between, from);
+    if (numbers.length > 0 && words.text === '') wordless.push(between);
+    numbers.push({ words, number: { text, at: index }, unit });
     from = unit === undefined ? end : endOf(line, unit);
   }
+  if (setsApart(wordless)) return undefined;
   return { numbers, rest: bare(line.slice(from), from) };
 }
 

@@ -9,6 +9,7 @@ import type { Layout } from '../header/layout.ts';
 import { startsAsNumber } from '../parts/section-state.ts';
 import { someText } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
+import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import type { ColumnNumber } from '../statistics/predictable-column.ts';
 import type { Table } from '../tables/table.ts';
@@ -23,6 +24,8 @@ export type GridCell = ColumnNumber & {
   readonly point: string;
   /** Whether the other rows name their points and its own does not. */
   readonly isPointless: boolean;
+  /** Whether a rule, an empty line or an empty cell parts it from the number before it. */
+  readonly isApart: boolean;
 };
 
 /** The cells of one line in the order of its columns; undefined where one gives no reading. */
@@ -51,19 +54,44 @@ function rowsOf(settled: SettledTable): readonly GridRow[] {
   const pointAt = layout.columns.get('point') ?? layout.columns.get('repeat') ?? -1;
   const isPoint = pointNames(table, pointAt);
   const per = micrometresPer[rules.unit];
+  const belowGap = rowsBelowGap(table);
   return table.rows.slice(0, mostRows).map((row) => {
     const own = [...keys.map((k) => cellText(row, k)), given.panel ?? '', given.vehicle ?? ''];
     const point = cellText(row, pointAt);
     const about = { table, row, point, isPointless: isPoint !== undefined && !isPoint(point) };
-    return layout.readings.map(({ column, panel }) => {
+    const isBelow = belowGap.has(row);
+    return layout.readings.map(({ column, panel }, k) => {
       const told = readReadingCell(cellText(row, column), rules);
       if (told.kind !== 'reading') return undefined;
       const step = 10 ** -(told.decimals ?? 0);
       const value = Number((told.thickness / per).toPrecision(12));
-      return { ...about, value, step, column, panel: [...own, panel ?? ''].join('\0') };
+      const isBehind = layout.kind !== 'wide' && k > 0;
+      const isApart = isBehind ? cellText(row, column - 1) === '' : isBelow;
+      return { ...about, isApart, value, step, column, panel: [...own, panel ?? ''].join('\0') };
     });
   });
 }
+
+/** Rows below a line of nothing but signs, or none. */
+function rowsBelowGap({ source, rows }: Table): ReadonlySet<Row> {
+  const below = new Set<Row>();
+  let above: Row | undefined;
+  let isGap = false;
+  for (const row of rows.slice(0, mostRows)) {
+    isGap ||= row.cells.every(isSigns) || (above !== undefined && gapBetween(source, above, row));
+    above = row;
+    if (row.cells.every(isSigns)) continue;
+    if (isGap) below.add(row);
+    isGap = false;
+  }
+  return below;
+}
+
+const gapBetween = ({ text }: Source, above: Row, row: Row): boolean =>
+  row.line - above.line > 1 &&
+  text.slice(above.start, row.start).split('\n').slice(1, -1).some(isSigns);
+
+const isSigns = (text: string): boolean => !/[\p{L}\p{N}]/u.test(text);
 
 /** What is the name of a point there; undefined where every row has one. */
 function pointNames({ rows }: Table, column: number): ((point: string) => boolean) | undefined {

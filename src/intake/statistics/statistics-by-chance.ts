@@ -11,7 +11,11 @@ import { sum } from '../../base/sum.ts';
 import { type Figure, figureOf } from './group-figures.ts';
 import { type ColumnNumber, PEAK, spreadOf } from './predictable-column.ts';
 
-export type GroupCell = ColumnNumber & { readonly isPointless: boolean };
+export type GroupCell = ColumnNumber & {
+  readonly isPointless: boolean;
+  /** Whether a rule or a gap parts it from the number before. */
+  readonly isApart: boolean;
+};
 
 export type FoundStatistics<Cell> = {
   readonly chance: number;
@@ -30,6 +34,8 @@ type Places = {
   readonly figures: readonly Figure[];
   /** In how small a group they say something. */
   readonly fewest: number;
+  /** Whether they say nothing where one group has none of them. */
+  readonly inAll?: true;
 };
 
 const anyFigure: readonly Figure[] = [
@@ -70,8 +76,24 @@ const pointless: Places = {
   fewest: 1,
 };
 
+/** What one gap parts from the others, on every panel: a sheet sets its figures so, and hardly anybody readings. */
+const apart = (side: 'start' | 'end'): Places => ({
+  of: (group) => {
+    const [gap = 0, ...more] = [...group.keys()].filter((k) => k > 0 && group[k]?.isApart === true);
+    const own = side === 'start' ? range(gap) : range(group.length - gap).map((k) => gap + k);
+    const isOne = gap > 0 && more.length === 0 && own.length <= mostPlaces;
+    return isOne && group.length - own.length >= fewestOthers ? own : undefined;
+  },
+  weight: 1e-4,
+  figures: anyFigure,
+  fewest: fewestOthers + 1,
+  inAll: true,
+});
+
 const allPlaces: readonly Places[] = [
   pointless,
+  apart('start'),
+  apart('end'),
   ...range(mostPlaces + 1).flatMap((start) =>
     range(mostPlaces + 1 - start).flatMap((end) => (start + end === 0 ? [] : [atEnds(start, end)])),
   ),
@@ -82,37 +104,48 @@ const allPlaces: readonly Places[] = [
 export function statisticsAmong<Cell extends GroupCell>(
   groups: readonly (readonly Cell[])[],
 ): readonly FoundStatistics<Cell>[] {
+  // Of numbers with as many digits all, loose figures are no others than exact ones.
+  const mayBeLoose = new Set(groups.flat().map(({ step }) => step)).size > 1;
   return allPlaces.flatMap((places) => {
     const large = groups.filter(({ length }) => length >= places.fewest);
     const exact = inPlaces(large, places, false);
-    return exact ?? inPlaces(large, places, true) ?? [];
+    return exact ?? (mayBeLoose ? inPlaces(large, places, true) : undefined) ?? [];
   });
 }
+
+/** A row without a point that is the mean of all others, whichever panel they are of. */
+export const meanOfAll = <Cell extends GroupCell>(
+  cells: readonly Cell[],
+): FoundStatistics<Cell> | undefined => inPlaces([cells], pointless, false);
 
 type Divided<Cell> = { readonly own: readonly Cell[]; readonly others: readonly Cell[] };
 
 /** `loose`: the figures were computed of readings that had more digits than are written. */
 function inPlaces<Cell extends GroupCell>(
   groups: readonly (readonly Cell[])[],
-  { of, weight, figures: asked }: Places,
+  { of, weight, figures: asked, inAll }: Places,
   loose: boolean,
 ): FoundStatistics<Cell> | undefined {
   const divided: Divided<Cell>[] = [];
   let alive: readonly (readonly Figure[])[] | undefined;
   for (const group of groups) {
     const at = of(group);
+    if (at === undefined && inAll === true) return undefined;
     if (at === undefined) continue;
     const own = at.flatMap((k) => group[k] ?? []);
     const others = group.filter((_, k) => !at.includes(k));
     if (others.length === 0) return undefined;
     const values = others.map(({ value }) => value);
-    const possible = own.map((cell, k) => {
+    const possible: (readonly Figure[])[] = [];
+    for (const [k, cell] of own.entries()) {
       const tolerance = toleranceOf(cell, others, loose);
-      return (alive?.[k] ?? asked).filter((figure) =>
+      const fitting = (alive?.[k] ?? asked).filter((figure) =>
         figureOf(figure, values).some((one) => Math.abs(one - cell.value) <= tolerance),
       );
-    });
-    if (possible.some(({ length }) => length === 0)) return undefined;
+      // Most places end at their first number.
+      if (fitting.length === 0) return undefined;
+      possible.push(fitting);
+    }
     alive = possible;
     divided.push({ own, others });
   }

@@ -34,14 +34,14 @@ function withoutBareMark({ table, evidence }: Undressed, columns: readonly numbe
   if (marks.size !== 1 || mark === undefined || numbers.length < 2) return { table, evidence };
   const said = `every reading ends in "${mark}" with no decimals behind it: all are whole numbers`;
   return {
-    table: rewritten(table, columns, (cell) => cell.replace(/[.,](\s*)$/u, ' $1')),
+    table: rewrittenCells(table, columns, (cell) => cell.replace(/[.,](\s*)$/u, ' $1')),
     evidence: [...evidence, said],
   };
 }
 
 function withoutSpread(table: Table, columns: readonly number[]): Undressed {
   let count = 0;
-  const bare = rewritten(table, columns, (cell) => {
+  const bare = rewrittenCells(table, columns, (cell) => {
     const text = cell.trim();
     const [, value = '', spread = '', unit = ''] = withSpread.exec(text) ?? [];
     const [number, around] = [numberShape(value), numberShape(spread)];
@@ -57,7 +57,8 @@ function withoutSpread(table: Table, columns: readonly number[]): Undressed {
   return { table: bare, evidence: [said] };
 }
 
-function rewritten(
+/** The table with cells of these columns written otherwise. */
+export function rewrittenCells(
   table: Table,
   columns: readonly number[],
   write: (cell: string) => string,

@@ -13,7 +13,7 @@ import { besideReadings } from '../header/beside-readings.ts';
 import { gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 import { plainWords } from '../header/header.ts';
 import type { Layout } from '../header/layout.ts';
-import { isShortSeries } from '../header/series-columns.ts';
+import { isDoubtfulSeries } from '../header/series-columns.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
@@ -26,7 +26,7 @@ export function adoptColumns(table: Table, findings: Findings): Table {
   const at = (column: number) => placeOf(table, header, column);
   for (const column of layout.repeated) tellRepeated(table, column, at, findings);
   tellUnnamed(table, at, findings);
-  tellShortSeries(table, at, findings);
+  tellDoubtfulSeries(table, at, findings);
   tellPanelsTwice(table, at, findings);
   const panels = layout.unknown.filter(
     (k) => mayBePanel(layout, table.rows, k) && !isConstant(table.rows, k),
@@ -57,15 +57,16 @@ function tellRepeated({ layout }: Table, column: number, at: At, findings: Findi
   }));
 }
 
-function tellShortSeries({ layout }: Table, at: At, findings: Findings): void {
+function tellDoubtfulSeries({ layout }: Table, at: At, findings: Findings): void {
   const [first, second] = layout.readings;
   if (first === undefined || second === undefined || layout.kind !== 'repeats') return;
+  if (first.place !== undefined) return;
   const names = layout.readings.map(({ column }) => layout.header[column]?.label ?? '');
-  if (!isShortSeries(names)) return;
+  if (!isDoubtfulSeries(names)) return;
   findings.add('warning', 'reading-doubted', () => ({
     message: `"${names[0]}" and "${names[1]}" are both taken for readings of the panel`,
     at: at(first.column),
-    hint: 'if they are two gauges, two layers or two days, name the one that counts: --columns reading=NAME',
+    hint: 'if they are of two cars, people, gauges, layers or days, name the one that counts: --columns reading=NAME',
   }));
 }
 

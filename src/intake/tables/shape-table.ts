@@ -35,6 +35,7 @@ import { takeIndex } from './index-column.ts';
 import { adoptKeepingColumn } from './keeping-column.ts';
 import { adoptColumns } from './layout-questions.ts';
 import { adoptMetalColumn } from './metal-column.ts';
+import { takeMetalsBehind } from './metals-behind.ts';
 import { leaveOutNamelessMean } from './nameless-mean.ts';
 import { partLabels } from './numbered-labels.ts';
 import { withoutSecondNames } from './second-names.ts';
@@ -73,6 +74,7 @@ export function shapeTable(
   const { table: united, units: unitsRow } = takeUnitsRow(adoptUnitColumn(points));
   const steps: readonly Step[] = [
     (table) => takeOneUnit(table, findings),
+    takeMetalsBehind,
     undressNumbers,
     (table) => partSeveral(table, findings),
     joinDecimalCommas,

@@ -69,7 +69,7 @@ function unknownPanels(lines: Lines): Diagnostic | undefined {
     return others.length === 0 && name !== '' && numbers.length > 0 ? [{ row, name }] : [];
   });
   const names = [...new Set(named.map(({ name }) => name))];
-  const unknown = names.filter((name) => !isPanel(name));
+  const unknown = names.filter((name) => !isPanel(name) && !isNote(name, isPanel));
   const stranger = named.find(({ name }) => name === unknown[0]);
   if (stranger === undefined || named.length * 2 < rows.length) return undefined;
   if (unknown.length === names.length && unknown.length > mostUnknown) return undefined;
@@ -82,6 +82,11 @@ function unknownPanels(lines: Lines): Diagnostic | undefined {
     hint: `say which panel it is: ${option}${also}; or give the columns names: panel, reading_um`,
   });
 }
+/** `Bonnet: 112`: cut from a line of notes by a comma behind its first number. */
+const isNote = (name: string, isPanel: Lines['isPanel']): boolean => {
+  const [, panel = ''] = /^([^\d]*?)\s*[:=]\s*\d/u.exec(name) ?? [];
+  return isPanel(panel);
+};
 /** A file whose panels are all unknown, and are more than a car has, is of something else. */
 const mostUnknown = 40;
 

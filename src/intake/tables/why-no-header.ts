@@ -60,6 +60,10 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
     const names = inUnit.map(({ text }) => text).join(', ');
     return `; if ${names} hold the readings of steel and of aluminium, put them in one column, and the metal beside it in a column "substrate"`;
   }
+  const numbers = header.filter(({ text }) => /^\d+$/u.test(text));
+  if (role === 'reading' && numbers.length > 1) {
+    return '; if those called by numbers hold readings of one visit, number them 1, 2, 3 … without a gap';
+  }
   return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
 }
 
@@ -95,8 +99,10 @@ export function explainHeader<Role extends string>(
   { vocabulary, plain, read, needed, otherwise, further, nameless }: Wanted<Role>,
 ): readonly Diagnostic[] {
   const nearest = rows.find((row) => {
-    if (holdsReadings(row)) return false;
     const header = read(row.cells);
+    // A year among numbered columns is no reading beside `Panel`.
+    const isNamed = header.some((cell) => cell.role === needed[0]);
+    if (holdsReadings(row) && !isNamed) return false;
     const near = needed.some((role) => misspelling(vocabulary, role, header, plain) !== undefined);
     // `Units: µm;;` is no row of names, however many cells a spreadsheet gives it.
     const named = header.filter(({ text }) => text !== '');

@@ -137,3 +137,43 @@ describe('lists of panels', () => {
     (line) => expect(values(`${line}\n${list}`)).toHaveLength(6),
   );
 });
+
+describe('rows of something else', () => {
+  test.each(['Batt', 'Hum', 'Dew point', 'Taupunkt'])(
+    'stand in no place of a point: %s',
+    (name) => {
+      const text = `µm;bonnet;roof\n1;112;121\n2;109;118\n3;115;119\n${name};87;86\n`;
+      expect(codes(text)).toContain('error panel-missing');
+    },
+  );
+
+  test.each(['Whole car', 'Carried over', 'All panels'])('nor of a panel: %s', (name) => {
+    const text = `panel;µm\nbonnet;112\nbonnet;109\nroof;121\n${name};114\n`;
+    expect(codes(text)).toContain('error panel-missing');
+  });
+});
+
+describe('columns called by numbers that do not count', () => {
+  test('are asked about under the names of their columns', () => {
+    const { diagnostics } = read('Panel (µm);1;2;3;2024\nbonnet;112;109;115;113\n');
+    expect(diagnostics.map(({ code, at, hint }) => [code, at?.line, hint])).toEqual([
+      [
+        'column-missing',
+        1,
+        'columns found: Panel (µm), 1, 2, 3, 2024; if those called by numbers hold readings of one visit, number them 1, 2, 3 … without a gap',
+      ],
+    ]);
+    expect(read('Panel (µm);1;2;3;4\nbonnet;112;109;115;113\n').value?.readings).toHaveLength(4);
+  });
+});
+
+test('a target and its tolerances beside what was measured are no readings', () => {
+  const text =
+    'Teil;Soll;Tol-;Tol+;Ist 1;Ist 2\nbonnet;110;80;140;112;109\nroof;110;80;140;121;118\n';
+  expect(values(text, { unit: 'um' })?.map(([panel, , , value]) => [panel, value])).toEqual([
+    ['bonnet', 112],
+    ['bonnet', 109],
+    ['roof', 121],
+    ['roof', 118],
+  ]);
+});

@@ -150,3 +150,55 @@ describe('readings that may be their own statistics by chance', () => {
     expect(briefs(`panel;point;value µm\n${rows.join('\n')}\n`)).toEqual([]);
   });
 });
+
+describe('a figure that stands apart from the readings of its panel', () => {
+  const own = [
+    ['bonnet', [113, 110, 108]],
+    ['roof', [114, 108, 117]],
+    ['boot', [112, 118, 114]],
+  ] as const;
+  const blocks = (gap: string, figure: (values: readonly number[]) => number) =>
+    `Unit: µm\n${own.map(([name, values]) => [name, ...values, gap, figure(values), ''].join('\n')).join('\n')}`;
+  const rounded = (values: readonly number[]) => Math.round(meanOf(values));
+  const codes = (text: string) =>
+    read(text)
+      .diagnostics.filter(({ severity }) => severity === 'error')
+      .map(({ code }) => code);
+
+  test.each(['-----', '=====', '———', '', '.....'])(
+    'below %j refuses the file: a mean, or the least',
+    (gap) => {
+      expect(codes(blocks(gap, rounded))).toEqual(['statistics-unnamed']);
+      expect(codes(blocks(gap, (values) => Math.min(...values)))).toEqual(['statistics-unnamed']);
+    },
+  );
+
+  test('behind an empty column without a name does so as well', () => {
+    const rows = own.map(([name, values]) => `${name};${values.join(';')};;${rounded(values)}`);
+    expect(codes(`Panel;µm;;;;\n${rows.join('\n')}\n`)).toEqual(['statistics-unnamed']);
+  });
+
+  test('below an empty row of points by panels too', () => {
+    const points = [0, 1, 2].map((k) => [k + 1, ...own.map(([, values]) => values[k])].join(';'));
+    const last = ['4', ...own.map(([, values]) => Math.min(...values))].join(';');
+    expect(codes(`µm;bonnet;roof;boot\n${points.join('\n')}\n\n${last}\n`)).toEqual([
+      'statistics-unnamed',
+    ]);
+  });
+
+  test.each([
+    ['is none of its figures', blocks('-----', (values) => Math.max(...values) + 1)],
+    [
+      'stands there on one panel only',
+      blocks('', rounded).replace('\n\n113', '\n113').replace('\n\n115', '\n115'),
+    ],
+    ['stands apart as all do', blocks('', rounded).replace(/\n(?=\d)/gu, '\n\n')],
+  ])('is read where it %s', (_, text) => {
+    expect(read(text).value?.readings).toHaveLength(12);
+  });
+});
+
+test('a last row without a point that is the mean of all panels is told', () => {
+  const text = long(...['bonnet,1,101', 'bonnet,2,103', 'roof,1,99', 'roof,2,96.5', 'all,,99.9']);
+  expect(briefs(text, { panelNames: new Map() })).toContain('6:6+4 warning statistics-unnamed');
+});

@@ -31,6 +31,41 @@ test.each([
   expect(values(table(...names.split('|')))).toBeUndefined();
 });
 
-test('two letters may be two gauges, and are told', () => {
-  expect(briefs(table('x µm', 'y µm'))).toEqual(['1:7+4 warning reading-doubted']);
+test.each([
+  ['Car 1 (µm)|Car 2 (µm)'],
+  ['Student 1 (µm)|Student 2 (µm)'],
+  ['Day 1 (µm)|Day 2 (µm)'],
+  ['Visit 1 (µm)|Visit 2 (µm)'],
+  ['Layer 1 (µm)|Layer 2 (µm)'],
+  ['Clear 1 (µm)|Clear 2 (µm)'],
+  ['SD1 (µm)|SD2 (µm)'],
+  ['Mean 1 (µm)|Mean 2 (µm)'],
+  ['Ø1 (µm)|Ø2 (µm)'],
+  ['Tol 1 (µm)|Tol 2 (µm)'],
+  ['Ref 1 (µm)|Ref 2 (µm)'],
+  ['Old 1 (µm)|Old 2 (µm)'],
+])(
+  'columns that count cars, people, days, layers or figures are no readings of one panel: %s',
+  (names) => {
+    expect(values(table(...names.split('|')))).toBeUndefined();
+  },
+);
+
+test.each([
+  ['two letters may be two gauges', ['x µm', 'y µm'], '1:7+4'],
+  ['a word that nobody knows may name anything', ['AB-1 (µm)', 'AB-2 (µm)'], '1:7+9'],
+  ['as may one before letters', ['Gauge A (µm)', 'Gauge B (µm)', 'Gauge C (µm)'], '1:7+12'],
+])('%s, and is told', (_, names, at) => {
+  expect(briefs(table(...names))).toEqual([`${at} warning reading-doubted`]);
+});
+
+test.each([
+  ['Ort 1 (µm)', 'Ort 2 (µm)'],
+  ['Ist 1 (µm)', 'Ist 2 (µm)'],
+  ['r1 (µm)', 'r2 (µm)'],
+  ['Messwert A (µm)', 'Messwert B (µm)', 'Messwert C (µm)'],
+  ['First (µm)', 'Second (µm)'],
+  ['µm (1)', 'µm (2)'],
+])('a word for readings or places is quiet: %s', (...names) => {
+  expect(briefs(table(...names))).toEqual([]);
 });

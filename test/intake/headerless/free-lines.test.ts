@@ -20,6 +20,53 @@ describe('lines of words and numbers are read where every word of them is unders
   });
 
   test.each([
+    ['in brackets', 'Bonnet 112 109 115 (112)'],
+    ['in brackets with the unit', 'Bonnet 112 109 115 (112 µm)'],
+    ['in brackets before the others', 'Bonnet (112): 112 109 115'],
+    ['in other brackets', 'Bonnet {112} 112 109 115'],
+    ['in quotes', 'Bonnet "112" 112 109 115'],
+    ['between stars', 'Bonnet *112* 112 109 115'],
+    ['behind an arrow', 'Bonnet 112 109 115 -> 112'],
+    ['behind another arrow', 'Bonnet 112 109 115 => 112'],
+    ['behind an equals sign', 'Bonnet 112, 109, 115 = 112'],
+    ['behind a rule', 'Bonnet 112 109 115 | 112'],
+    ['behind a slash', 'Bonnet 112 109 115 / 112'],
+    ['behind a semicolon', 'Bonnet 112 109 115; 112'],
+    ['behind an arrow, and alone', 'Bonnet 112 -> 109'],
+    ['in brackets, and alone', 'Bonnet 112 (109)'],
+  ])(
+    'and a number that a mark sets apart from the others may be their mean, or was there before: %s',
+    (_, line) => {
+      const { value, diagnostics } = read(`${line} µm\n${line.replace('Bonnet', 'Roof')} µm\n`);
+      expect(value).toBeUndefined();
+      expect(diagnostics[0]).toMatchObject({ severity: 'error', at: { line: 1 } });
+    },
+  );
+
+  test('a comma behind the first number makes no panel of what stands before it', () => {
+    const text = 'Bonnet: 112, 109, 115 (112) µm\nRoof: 110, 111, 109 (110) µm\n';
+    const [diagnostic] = read(text).diagnostics;
+    expect(diagnostic?.message).toContain('is more than a panel and its readings');
+    expect(diagnostic?.hint).toContain(
+      'write nothing but the readings behind the panel, "Bonnet 112 109 µm"',
+    );
+  });
+
+  test.each([
+    ['Unit: µm\nBonnet (112) (109)\nRoof (104)\n'],
+    ['Unit: µm\nBonnet "112" "109"\nRoof "104"\n'],
+    ['Unit: µm\nBonnet *112* *109*\nRoof *104*\n'],
+    ['Bonnet 112; 109 µm\nRoof 104 µm\n'],
+    ['Bonnet 112 | 109 µm\nRoof | 104 µm\n'],
+  ])('and marks that all of them have set none apart: %j', (text) => {
+    expect(brief(text)).toEqual(['Bonnet/1 112', 'Bonnet/2 109', 'Roof/1 104']);
+  });
+
+  test('an area behind a panel is no point of it', () => {
+    expect(read('Bonnet (1.2 m²): 112 109 µm\nRoof (1.4 m²): 104 µm\n').value).toBeUndefined();
+  });
+
+  test.each([
     ['P1 Bonnet: 121 µm\nP2 Bonnet: 118 µm\nP1 Roof: 99 µm\n', ['P1', 'P2', 'P1']],
     [
       'Bonnet / left: 121 µm\nBonnet / right: 118 µm\nRoof / left: 99 µm\n',
