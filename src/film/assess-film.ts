@@ -1,4 +1,5 @@
 /** Readings → survey: what is on each panel, how sure that is, and how much may come off. */
+import { valueAt } from '../base/at.ts';
 import { assessPart } from './assess-part.ts';
 import { assessZones } from './assess-zones.ts';
 import { usualBaseline } from './car-baseline.ts';
@@ -23,7 +24,7 @@ export function assessFilm(request: SurveyRequest): Survey {
   const panels = gathered.map((panel) =>
     withKeyingSlips(
       withOverruns(assessPanel(panel, context, request)),
-      slips.get(panel.panel.id) ?? [],
+      valueAt(slips, panel.panel.id),
       ifMeant,
     ),
   );
@@ -35,6 +36,9 @@ export function assessFilm(request: SurveyRequest): Survey {
     baselineUncertain: baseline?.uncertain ?? null,
     baselineMakers:
       context.baseline !== null && baseline?.from === 'panels' ? context.baseline.makers : [],
+    heldToOthers: gathered
+      .map(({ panel }) => panel)
+      .filter(({ id }) => context.baseline?.heldToOthers.has(id)),
     spreadPrior: context.prior,
     notes: [
       ...thickBaselineNotes(context.baseline, request.model.conditions),

@@ -39,7 +39,7 @@ export function unreadPanel(
     uncertainty: null,
     thinnest: null,
     condition: 'unread',
-    baseline: baselineFor(baseline, facts)?.value ?? null,
+    baseline: baselineFor(baseline, gathered)?.value ?? null,
     sureness: null,
     sides: NO_SIDES,
     otherSide: null,

@@ -12,15 +12,17 @@
  * under any, is no witness of the others.
  *
  * Fewer thin panels than that are cut back, or show that the others were painted over: both count (`paintedOver`).
+ * A panel that lacks film to the others is held to these where too few agree (`heldToOthers`).
  */
 import { median } from '../base/stats/summary.ts';
 import { add, type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineUncertainty } from './condition/compared-figures.ts';
-import { isStatedRepaint, repaintReach } from './condition/condition.ts';
+import { isRepaintTo, isStatedRepaint } from './condition/condition.ts';
 import { factoryFilm } from './factory-film.ts';
 import type { FilmModel, Finish, PanelFacts } from './film-model.ts';
 import { type GatheredFilm, type GatheredPanel, isRead } from './gathered-panel.ts';
+import { type HeldToOthers, heldToOthers, NONE_HELD } from './held-to-others.ts';
 import { lackingClear, type PaintedOver, paintedOver } from './painted-over.ts';
 import { putBack, recordsOfMiddle } from './put-back.ts';
 import type { Panel } from './template/template.ts';
@@ -45,6 +47,8 @@ export type CarBaseline = {
   readonly factories: Micrometres;
   /** The usual film as a repaint of all that carry it; null where the panels do not make the baseline. */
   readonly paintedOver: PaintedOver | null;
+  /** Panels that lack film to the others, where the panels do not make the baseline. */
+  readonly heldToOthers: HeldToOthers;
 };
 
 /** Null without a panel that could make it; `finish` is what factories would have painted, if it is not as the job says. */
@@ -63,9 +67,19 @@ export function carBaseline(
     model,
   );
   const car = { mostGalvanised, factories, readPanels: gathered.filter(mayWitness).length };
-  const own = makers.length < model.conditions.baselinePanels ? null : ofPanels(makers, car, model);
+  const alike = broughtAlike(makers, mostGalvanised, model);
+  const own =
+    makers.length < model.conditions.baselinePanels ? null : ofPanels(makers, alike, car, model);
   return {
-    ...(own ?? { ...factories, paintedOver: null }),
+    ...(own ?? {
+      ...factories,
+      paintedOver: null,
+      heldToOthers: heldToOthers(
+        alike,
+        ofMost(factories, mostGalvanised).uncertain,
+        model.conditions,
+      ),
+    }),
     mostGalvanised,
     makers: makers.map(({ panel }) => panel),
     factories: ofMost(factories, mostGalvanised).value,
@@ -96,21 +110,12 @@ type Car = {
  */
 function ofPanels(
   makers: readonly SoundFilm[],
+  alike: readonly AlikeFilm[],
   car: Car,
   model: FilmModel,
-): (Kinds & Pick<CarBaseline, 'paintedOver'>) | null {
+): (Kinds & Pick<CarBaseline, 'paintedOver' | 'heldToOthers'>) | null {
   const { mostGalvanised, factories } = car;
   const zinc = zincOf(model.layers).mean;
-  const alike = makers.map((maker): AlikeFilm => {
-    const toMost = zinc * (Number(mostGalvanised) - Number(maker.galvanised));
-    return {
-      panel: maker.panel,
-      read: maker.film,
-      film: micrometres(maker.film + toMost),
-      mean: micrometres(maker.mean + toMost),
-      painted: micrometres(maker.film + maker.lacking + toMost),
-    };
-  });
   const medians = alike.map(({ film }) => film);
   const usual = micrometres(median(medians));
   const against = alike.filter((one) => !isFactoryFilmOf(usual, one, model.conditions));
@@ -132,6 +137,7 @@ function ofPanels(
             zinc: mostGalvanised ? { galvanised: 0, other: -zinc } : { galvanised: zinc, other: 0 },
             model,
           }),
+    heldToOthers: NONE_HELD,
   };
 }
 
@@ -141,6 +147,22 @@ type AlikeFilm = Pick<SoundFilm, 'panel' | 'film' | 'mean'> & {
   /** Its film with what its clear is known to lack put back. */
   readonly painted: Micrometres;
 };
+
+const broughtAlike = (
+  makers: readonly SoundFilm[],
+  mostGalvanised: boolean,
+  { layers }: FilmModel,
+): readonly AlikeFilm[] =>
+  makers.map(({ panel, film, mean, lacking, galvanised }) => {
+    const toMost = zincOf(layers).mean * (Number(mostGalvanised) - Number(galvanised));
+    return {
+      panel,
+      read: film,
+      film: micrometres(film + toMost),
+      mean: micrometres(mean + toMost),
+      painted: micrometres(film + lacking + toMost),
+    };
+  });
 
 function thinnestOf(alike: readonly AlikeFilm[]): PaintedOver['shownBy'] {
   const { panel, read, painted } = alike.reduce((least, one) =>
@@ -178,13 +200,6 @@ const middleOf = (panels: readonly AlikeFilm[]): Micrometres =>
 /** One in three. */
 const LEAST_SHARE_OF_WITNESSES = 3;
 
-/** Whether the film reads like repaint where `baseline` is usual. */
-export const isRepaintTo = (
-  baseline: Micrometres,
-  film: Micrometres,
-  model: FilmModel['conditions'],
-): boolean => film > baseline + repaintReach(baseline, model);
-
 const isFactoryFilmOf = (
   baseline: Micrometres,
   { film, mean }: Pick<SoundFilm, 'film' | 'mean'>,
@@ -205,11 +220,12 @@ function ofFactories(facts: PanelFacts, { layers }: FilmModel): Car['factories']
 
 type FactoriesBaseline = Baseline & { readonly uncertain: Uncertain<'µm'> };
 
-/** What a panel of a kind is held to. */
+/** What a panel is held to, by its kind and by the others. */
 export const baselineFor = (
   car: CarBaseline | null,
-  { galvanised }: GatheredPanel['facts'],
-): Baseline | null => (car === null ? null : galvanised ? car.galvanised : car.other);
+  { panel, facts }: Pick<GatheredPanel, 'panel' | 'facts'>,
+): Pick<Baseline, 'value' | 'uncertain'> | null =>
+  car === null ? null : (car.heldToOthers.get(panel.id) ?? ofMost(car, facts.galvanised));
 
 /** What the factory painted on a panel of a kind if the usual film of the car is repaint; null where it may not be. */
 export const paintedOverFor = (

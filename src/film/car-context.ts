@@ -228,7 +228,7 @@ export function totalFindings(
   car: CarBaseline | null,
   model: FilmModel,
 ): readonly Finding[] {
-  const baseline = baselineFor(car, facts)?.value ?? null;
+  const baseline = baselineFor(car, { panel, facts })?.value ?? null;
   const read = { panel, facts, ...statistics, points, otherPoints, baseline };
   return filmFindings({ ...read, overRest: overRest ?? null }, model.conditions);
 }

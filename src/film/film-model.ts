@@ -72,6 +72,10 @@ export type FilmModel = {
     readonly cutBack: Micrometres;
     /** Panels that make a baseline; what fewer are held to besides is the film that factories paint. */
     readonly baselinePanels: number;
+    /** By this share of the variance of factory film over cars a panel lies about the film of its car. */
+    readonly aboutItsCar: number;
+    /** At most so likely the usual film of a car is repaint where the panel that shows it may be cut back instead. */
+    readonly paintedOverMost: number;
     readonly mirror: Micrometres;
     readonly mirrorShare: number;
     /** A condition is near its line where the truth lies on the other side with more than this chance. */

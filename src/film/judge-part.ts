@@ -41,7 +41,7 @@ export function judgePart(
 ): JudgedPart {
   const facts = withMeasuredClear(gathered, context, model);
   const { points, statistics } = gathered;
-  const baseline = baselineFor(context.baseline, facts);
+  const baseline = baselineFor(context.baseline, gathered);
   const known = totalFindings(gathered, context.baseline, model);
   const factory = known.every((found) => isFactoryFilm(found.condition));
   const prior = factory ? context.prior : fallbackPrior([statistics.mean], model.spread);

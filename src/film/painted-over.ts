@@ -3,9 +3,13 @@
  *
  * Panels that agree speak for their car. Where one reads far less, either that one was cut back, or it alone still shows
  * the factory's film and the others were painted over. Held to be the factory's film in that case: what factories paint,
- * F ± σ over cars, and the thinnest panel t, which lies about the film of its car with half of that variance; by inverse
- * variances (F + 2t)/3 ± σ/√3. The usual film counts as repaint by the chance that it lies over the line of repaint both
- * of that and of what factories paint by themselves, but never as likelier repaint than not.
+ * F ± σ over cars, and the thinnest panel t, which lies about the film of its car with a share s of that variance
+ * (`aboutItsCar`); by inverse variances (F + t/s)/(1 + 1/s) ± σ/√(1 + 1/s). The usual film counts as repaint by the chance
+ * that it lies over the line of repaint both of that and of what factories paint by themselves, but at most by
+ * `paintedOverMost`: nobody knows which of the two it is.
+ *
+ * What may go falls by that as it does at every line: the chance is taken from the risk, as any removal from repaint of
+ * unknown coats counts as one too many.
  *
  * Zinc that is stated takes nothing from that chance: it adds 7 to 10 µm to every total, which explains no panel that
  * reads less than the others. What the clear of the thinnest panel is known to lack is put back on it: a panel cut back
@@ -37,10 +41,6 @@ type Shown = {
   readonly film: Micrometres;
 };
 
-/** Weight of the thinnest panel against what factories paint, by their variances. */
-const WEIGHT_OF_PANEL = 2;
-/** Nobody knows which it is. */
-const EVEN = 0.5;
 /** Of no matter at any risk that may be stated. */
 const LEAST_CHANCE = 1e-6;
 
@@ -57,19 +57,20 @@ export function paintedOver(
     model,
   }: { readonly zinc: Record<'galvanised' | 'other', number>; readonly model: FilmModel },
 ): PaintedOver | null {
+  const { aboutItsCar, paintedOverMost } = model.conditions;
+  // Of the thinnest panel against what factories paint, by their variances.
+  const weight = 1 / aboutItsCar;
   const shown = (added: number): Uncertain<'µm'> =>
     uncertainAs(
-      micrometres(
-        (factories.value + WEIGHT_OF_PANEL * (thinnest.film + added)) / (1 + WEIGHT_OF_PANEL),
-      ),
+      micrometres((factories.value + weight * (thinnest.film + added)) / (1 + weight)),
       factories,
       (_, { contribution, dof }) => ({
-        contribution: contribution / Math.sqrt(1 + WEIGHT_OF_PANEL),
+        contribution: contribution / Math.sqrt(1 + weight),
         dof,
       }),
     );
   const over = (film: Uncertain<'µm'>): number => chanceOfRepaint(usual, film, model);
-  const chance = Math.min(EVEN, over(factories), over(shown(0)));
+  const chance = Math.min(paintedOverMost, over(factories), over(shown(0)));
   if (chance < LEAST_CHANCE) return null;
   return {
     chance,

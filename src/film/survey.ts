@@ -108,6 +108,8 @@ export type Survey = {
   readonly baselineUncertain: Uncertain<'µm'> | null;
   /** Panels whose medians the baseline is the middle of; none where it is what factories paint. */
   readonly baselineMakers: readonly Panel[];
+  /** Panels that are held to the others beside them instead, which read more. */
+  readonly heldToOthers: readonly Panel[];
   /** What the panels of factory film say together of the spread over a panel. */
   readonly spreadPrior: SpreadPrior;
   readonly notes: readonly Remark[];

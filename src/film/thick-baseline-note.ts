@@ -1,6 +1,7 @@
 import { type Remark, remark } from '../base/remark.ts';
 import { nextFact, says, um } from '../base/sentence.ts';
-import { type CarBaseline, isRepaintTo, usualBaseline } from './car-baseline.ts';
+import { type CarBaseline, usualBaseline } from './car-baseline.ts';
+import { isRepaintTo } from './condition/condition.ts';
 import type { FilmModel } from './film-model.ts';
 
 /** What a usual film that factories hardly paint leaves open. */

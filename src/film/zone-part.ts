@@ -27,12 +27,12 @@ export function zonePart(
 
 /** The thicker one where it lies farther over the usual film than the thinner lies under it; the thinner is cut back. */
 function isOdd(
-  { facts }: GatheredPanel,
+  panel: GatheredPanel,
   { low, high }: { readonly low: Micrometres; readonly high: Micrometres },
   car: CarBaseline | null,
 ): boolean {
-  const usual = baselineFor(car, facts)?.value ?? null;
-  return usual === null || putBack(high, facts) - usual > usual - putBack(low, facts);
+  const usual = baselineFor(car, panel)?.value ?? null;
+  return usual === null || putBack(high, panel.facts) - usual > usual - putBack(low, panel.facts);
 }
 
 const filmOf = (points: readonly PanelPoint[]): Micrometres =>

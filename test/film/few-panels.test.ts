@@ -172,6 +172,61 @@ describe('who speaks for the others', () => {
   });
 });
 
+describe('a panel that lacks film to the others, where too few agree', () => {
+  const first = (films: readonly number[]) => panelOf(read(films), 'p0');
+  it('is cut back, and gives nothing, though what factories paint would free it', () => {
+    expect(lone(121).budget).toBeGreaterThan(1);
+    for (const films of [
+      [121, 135, 135],
+      [121, 135],
+      [121, 140, 131, 165],
+    ]) {
+      expect(first(films).condition, `${films}`).toBe('cut-back');
+      expect(first(films).budget, `${films}`).toBe(0);
+    }
+  });
+  it('is told by the film of the others', () => {
+    const survey = read([121, 135, 135]);
+    expect(survey.baseline).toBe(112);
+    expect(panelOf(survey, 'p0').baseline).toBe(135);
+    expect(first([121, 135, 135]).evidence[0]?.text).toContain('14.0 µm under the baseline of 135');
+    expect(survey.heldToOthers.map(({ id }) => id)).toEqual(['p0']);
+    expect(panelOf(survey, 'p1').baseline).toBe(112);
+  });
+  it('is held to none that was painted again', () => {
+    expect(first([121, 165]).budget).toBe(lone(121).budget);
+    expect(first([121, 165]).baseline).toBe(112);
+    expect(read([121, 118, 165]).heldToOthers).toEqual([]);
+  });
+  it('is held to what it would read itself, by whether zinc lies under it', () => {
+    const { panels } = surveyOf({
+      panels: ['p0', 'p1', 'p2'].map((id) => plainPanel(id)),
+      readings: [...fiveAround('p0', 120), ...fiveAround('p1', 142), ...fiveAround('p2', 142)],
+      factsOf: (id) => ({ galvanised: id !== 'p0' }),
+    });
+    expect(panels[0]?.baseline).toBe(135);
+    expect(panels[0]?.condition).toBe('cut-back');
+  });
+  it('gives no more for lacking more', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 105, max: 150 }),
+        fc.array(fc.integer({ min: -3, max: 3 }), { minLength: 2, maxLength: 4 }),
+        (usual, others) => {
+          const ladder = Array.from({ length: 11 }, (_, i) =>
+            first([usual - 3 * i, ...others.map((by) => usual + by)]),
+          );
+          for (const [i, { budget }] of ladder.entries()) {
+            // Its own film moves the middle of so few.
+            expect(budget).toBeLessThanOrEqual((ladder[i - 1]?.budget ?? budget) + 0.5);
+          }
+        },
+      ),
+      { numRuns: 20 },
+    );
+  });
+});
+
 describe('a finish that nobody knows', () => {
   const budgetsOf = (finish: Finish, films: readonly number[], clear: StatedLayer | null = null) =>
     surveyOf({

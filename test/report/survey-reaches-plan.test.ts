@@ -133,3 +133,37 @@ describe('that a panel of aluminium was read by eddy currents', () => {
     }
   });
 });
+
+describe('a thick car with one thin panel', () => {
+  const readings = (): string => {
+    const file = join(temporaryFolder(), 'thin.csv');
+    const thick = ['roof', 'boot lid', 'front left wing', 'front right wing', 'front left door'];
+    const rows = [...rowsOf('bonnet', 122), ...thick.flatMap((panel, i) => rowsOf(panel, 150 + i))];
+    writeFileSync(file, ['panel,point,reading_um,layer', ...rows, ''].join('\n'));
+    return file;
+  };
+  const page = async (...words: readonly string[]): Promise<string> =>
+    (await askLeastcut([...words, readings(), '--job', files.at(-1) ?? ''])).out.replaceAll(
+      /\s+/g,
+      ' ',
+    );
+
+  test.each([['survey'], ['plan'], ['quote'], ['plan', '--card']])(
+    'is told in both readings before %s %s answers',
+    async (...words) => {
+      const said = await page(...words.filter((word) => word !== undefined));
+      const first = said.indexOf('Before any work: most panels agree on');
+      expect(first).toBeGreaterThan(0);
+      const answer = [' May go: ', ' Work: ', ' Keep off', 'aim clears'].map((word) =>
+        said.indexOf(word),
+      );
+      expect(answer.filter((at) => at >= 0 && at < first)).toEqual([]);
+    },
+  );
+
+  test('has what all the others hang on told once, and a clear read by what it frees', async () => {
+    const said = await page('survey');
+    expect(said.match(/if bonnet shows the factory’s film/g)).toHaveLength(1);
+    expect(said).toMatch(/clear read \+[\d.]+ µm if it reads as original, nothing as cut-back/);
+  });
+});

@@ -48,15 +48,14 @@ export function conditionSureness(
   tests: readonly ConditionTest[],
   nearRisk: number,
 ): ConditionSureness | null {
-  const comparisons = tests
-    .filter(({ condition }) => precedes(condition, word))
-    .flatMap((test) => hangsOn(test) ?? [])
-    .sort((one, other) => other.otherSide - one.otherSide);
+  const comparisons = allHangOn(tests.filter(({ condition }) => precedes(condition, word))).sort(
+    (one, other) => other.otherSide - one.otherSide,
+  );
   const [deciding] = comparisons;
   if (deciding === undefined) return null;
-  const beside = tests
-    .filter(({ condition }) => also.includes(condition) && !precedes(condition, word))
-    .flatMap((test) => hangsOn(test) ?? []);
+  const beside = allHangOn(
+    tests.filter(({ condition }) => also.includes(condition) && !precedes(condition, word)),
+  );
   const sure = deciding.otherSide > nearRisk ? 'near' : 'clear';
   return { sure, deciding, comparisons, beside };
 }
@@ -66,6 +65,10 @@ const precedes = (condition: Condition, word: Condition): boolean =>
   word !== 'unread' &&
   word !== 'covered' &&
   PRECEDENCE.indexOf(condition) <= PRECEDENCE.indexOf(word);
+
+/** Nothing of a test that the panel could not be put to. */
+const allHangOn = (tests: readonly ConditionTest[]): LineComparison[] =>
+  tests.flatMap((test) => hangsOn(test) ?? []);
 
 function hangsOn({ needs, comparisons }: ConditionTest): LineComparison | undefined {
   const beyond = comparisons.filter(({ isBeyond }) => isBeyond);

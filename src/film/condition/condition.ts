@@ -146,10 +146,16 @@ function fillerEvidence(
   if (rest.length === 0) return says`all of its points over ${line}, at ${rangeOf(over)}`;
   const [word, reads] = over.length === 1 ? ['point', 'reads'] : ['points', 'read'];
   const names = over.map(({ point }) => point).join(', ');
-  const isRepaint = refinishedEvidence(medianFilm(rest), baseline, model) !== undefined;
-  const like = isRepaint ? 'like repaint' : 'like factory film';
   const others = rest.length === 1 ? 'the other reads' : `the other ${rest.length} read`;
+  const like = whatLike(rest, (film) => refinishedEvidence(film, baseline, model) !== undefined);
   return says`${word} ${names} ${reads} ${rangeOf(over)}, over ${line}${nextFact}${others} ${rangeOf(rest)}, ${like}`;
+}
+
+/** What the points read like, one by one: their middle may be factory film where some are not. */
+function whatLike(points: readonly ReadPoint[], isRepaint: (film: Micrometres) => boolean): string {
+  const repainted = thicknessesOf(points).filter(isRepaint).length;
+  if (repainted === 0) return 'like factory film';
+  return repainted === points.length ? 'like repaint' : `${repainted} of them like repaint`;
 }
 
 /** `point 1 (edge) reads 640.0 µm, over 500 µm`: wherever filler lies, the panel was repaired and painted over. */
@@ -226,6 +232,13 @@ export const repaintReach = (
   baseline: Micrometres,
   { refinishedAbove, refinishedAboveShare }: FilmModel['conditions'],
 ): number => Math.max(refinishedAbove, refinishedAboveShare * baseline);
+
+/** Whether the film reads like repaint where `baseline` is usual. */
+export const isRepaintTo = (
+  baseline: Micrometres,
+  film: Micrometres,
+  model: FilmModel['conditions'],
+): boolean => film > baseline + repaintReach(baseline, model);
 
 /** A point under the floor is thin; a credible minimum under it may be. */
 export function thinFinding(

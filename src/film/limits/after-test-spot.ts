@@ -102,7 +102,7 @@ function spotOnRepaint(
   return {
     ...remark(
       'test-spot',
-      says`test spot of its own: hand-sized patch off any filler, mildest step first${nextFact}colour on a white pad: leave it alone${nextFact}no colour: it has clear, ${cap} at most may go, patch included (plan --spots), as on the original panel that allows least, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot`,
+      says`test spot of its own: hand-sized patch off any filler or film (look for its edge), mildest step first${nextFact}colour on a white pad: leave it alone${nextFact}no colour: it has clear, ${cap} at most may go, patch included (plan --spots), as on the original panel that allows least, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot`,
     ),
     time: testSpotTime,
   };

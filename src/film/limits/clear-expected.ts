@@ -1,6 +1,8 @@
 /** What is expected of a topcoat, in words: by its word, and by all that the panel may be besides. */
+import { groupBy } from '../../base/group-by.ts';
 import { finePercent } from '../../base/rounding.ts';
 import { bare, joinSentences, type Sentence, says, um } from '../../base/sentence.ts';
+import { sum } from '../../base/sum.ts';
 import type { Condition } from '../condition/condition.ts';
 import { sideOfWord } from './over-sides.ts';
 import type { Besides, PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
@@ -8,7 +10,7 @@ import type { Besides, PlainTopcoat, TopcoatCase } from './topcoat-cases.ts';
 /** `37.7 ± 4.9 µm expected if original, 26.1 ± 4.9 µm if cut-back (7.5 %), 22.3 must stay`. */
 export function clearExpected(topcoat: TopcoatCase, conditions: readonly Condition[]): Sentence {
   const { clearFloor } = topcoat;
-  const besides = topcoat.besides.filter(({ chance }) => chance >= LEAST_CHANCE);
+  const besides = onceEach(topcoat.besides).filter(({ chance }) => chance >= LEAST_CHANCE);
   const ifWord = besides.length === 0 ? '' : ` if ${sideOfWord(conditions)}`;
   return joinSentences(
     [
@@ -19,6 +21,12 @@ export function clearExpected(topcoat: TopcoatCase, conditions: readonly Conditi
     ', ',
   );
 }
+
+/** What it is beyond more than one line, by the chance of any: told once. */
+const onceEach = (besides: readonly Besides[]): readonly Besides[] =>
+  [
+    ...groupBy(besides, ({ condition, topcoat }) => `${condition} ${topcoat === null}`).values(),
+  ].map((alike) => ({ ...alike[0], chance: sum(alike.map(({ chance }) => chance)) }));
 
 const sizeOf = ({ clear: { mean, sd } }: PlainTopcoat): Sentence =>
   says`${bare(Math.max(0, mean))} ± ${um(sd)}`;

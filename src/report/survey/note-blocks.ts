@@ -10,6 +10,7 @@ const WARNINGS: ReadonlyMap<string, string> = new Map([
   ['spot-overrun', 'Too much came off'],
   ['spot-perhaps-overrun', 'Perhaps too much came off'],
   ['thick-baseline', 'Before any work'],
+  ['thin-or-painted', 'Before any work'],
 ]);
 
 const labelOf = ({ code }: Survey['notes'][number]): string | undefined => WARNINGS.get(code);

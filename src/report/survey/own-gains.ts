@@ -78,11 +78,12 @@ function gainText(
   }
 }
 
-/** A clear that is read will read as on one side or the other. */
+/** A clear that is read will read as on one side or the other: first the one on which more may go. */
 function clearGain({ gain, otherwise }: Help, part: PanelSurvey): Sentence {
   const other = wordThatTakes(part);
-  const own = sideOfWord([part.condition, ...part.also]);
-  return otherwise === undefined || other === null
-    ? signed(gain)
-    : says`${signed(gain)} if it reads as ${own}, ${signed(otherwise.gain)} as ${other}`;
+  if (otherwise === undefined || other === null) return signed(gain);
+  const own = { gain, word: sideOfWord([part.condition, ...part.also]) };
+  const there = { gain: otherwise.gain, word: other };
+  const [more, less] = there.gain > own.gain ? [there, own] : [own, there];
+  return says`${signed(more.gain)} if it reads as ${more.word}, ${signed(less.gain)} as ${less.word}`;
 }

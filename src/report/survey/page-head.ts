@@ -100,8 +100,32 @@ function baselineLine(
       ? says`what factories paint: fewer than ${settings.film.conditions.baselinePanels} metal panels like the factory’s were read, alike and at two points or more, too few to tell the usual film of this car: read more, 5 min each`
       : `this car’s usual film, the middle of ${counted(baselineMakers.length, 'panel')}`;
   const usual = tell(says`${size}, ${what}`, unit);
-  return joined([usual, ...otherBaselines(read, baseline, unit)], '; ', '.');
+  const isHeld = ({ panel }: PanelSurvey): boolean =>
+    survey.heldToOthers.some(({ id }) => id === panel.id);
+  return joined(
+    [
+      usual,
+      ...otherBaselines(
+        read.filter((one) => !isHeld(one)),
+        baseline,
+        unit,
+      ),
+      ...read.filter(isHeld).flatMap((one) => lackingToOthers(one, unit)),
+    ],
+    '; ',
+    '.',
+  );
 }
+
+const lackingToOthers = ({ panel, baseline }: PanelSurvey, unit: LengthUnit): readonly string[] =>
+  baseline === null
+    ? []
+    : [
+        tell(
+          says`${panel.name} is held to the ${um(baseline)} of the others, as it lacks film to them`,
+          unit,
+        ),
+      ];
 
 /** `without zinc under it 109.3 µm: bonnet`. */
 function otherBaselines(

@@ -25,7 +25,13 @@ import type { HelpPage } from './help-blocks.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
 import { otherWords } from './other-words.ts';
 import { ownGains } from './own-gains.ts';
-import { doubtedComparison, otherSideText, surenessText } from './sureness-lines.ts';
+import {
+  doubtedComparison,
+  hangsOnAnother,
+  otherSideText,
+  rangeIfWordHolds,
+  surenessText,
+} from './sureness-lines.ts';
 
 /** How well the means are known, and the clear that the limit of that name rests on. */
 export function sureness(
@@ -90,14 +96,19 @@ export function nearTheLine(
   { helped, result }: HelpPage,
   unit: LengthUnit,
 ): readonly Block[] {
-  const lines = partsJudged(read).flatMap((survey) => {
+  const parts = partsJudged(read);
+  const lineOf = (survey: PanelSurvey, byWord?: Sentence): readonly Said[] => {
     const found = survey.sureness;
-    const other = otherSideText(survey, result.settings.terms);
+    const other = otherSideText(survey, result.settings.terms, byWord);
     if (found === null || other === null) return [];
     const ways = survey.advice.filter(({ code }) => code === 'settle').map(saying);
     const said = [doubtedComparison(found.deciding), other, ...ownGains(survey, ways, helped)];
-    return [{ survey, said: toldFacts(joinSentences(said, nextFact), unit) }];
-  });
+    return [toldFacts(joinSentences(said, nextFact), unit)];
+  };
+  const range = rangeIfWordHolds(parts.filter(hangsOnAnother));
+  const lines = parts.flatMap((survey) =>
+    lineOf(survey, hangsOnAnother(survey) ? range : undefined).map((said) => ({ survey, said })),
+  );
   const alike = [...groupBy(lines, ({ said }) => textOf(said)).values()];
   const told = alike.map((group) =>
     about(partNames(group.map(({ survey }) => survey)), group[0].said),

@@ -96,13 +96,27 @@ export const surenessText = ({ sureness, keyingSlips }: PanelSurvey): Sentence |
   return says`${sureOf(sureness.deciding)}${near}: ${comparisonText(sureness.deciding)}`;
 };
 
+/** Panels that hang on another one's film alike: they differ by what might go by their word alone. */
+export const hangsOnAnother = ({ sureness, budget }: PanelSurvey): boolean =>
+  sureness?.deciding.shownBy !== undefined && !sureness.deciding.isBeyond && budget < LEAST_TOLD;
+
+/** `2.53 to 2.59`. */
+export const rangeIfWordHolds = (panels: readonly PanelSurvey[]): Sentence => {
+  const here = panels.flatMap(({ otherSide }) => otherSide?.ifWordHolds ?? []);
+  const [least, most] = [Math.min(...here), Math.max(...here)];
+  return most - least < LEAST_TOLD
+    ? says`${bare(most, 2)}`
+    : says`${bare(least, 2)} to ${bare(most, 2)}`;
+};
+
 /**
  * What may go on either side of the line that a panel is near, and the risk of what may go while nobody knows: over
- * all that it may be and on the worse side; null where it is not near.
+ * all that it may be and on the worse side; null where it is not near. `byWord` is told in place of what its word allows.
  */
 export function otherSideText(
   survey: PanelSurvey,
   { risk: stated, logSd }: Pick<RemovalTerms, 'risk' | 'logSd'>,
+  byWord: Sentence = rangeIfWordHolds([survey]),
 ): Sentence | null {
   const { otherSide, condition: word, budget, topcoat } = survey;
   if (otherSide === null) return null;
@@ -110,7 +124,7 @@ export function otherSideText(
   if (there === null) return says`if ${condition}, each part would have limits of its own`;
   if (isAlike(otherSide) && there < LEAST_TOLD) return says`if ${condition}, nothing may go either`;
   if (isAlike(otherSide)) return says`${word} or ${condition}, the same may go${heldBack(survey)}`;
-  const sides = says`${bare(here, 2)} may go if ${word}, ${um(there, 2)} if ${condition}`;
+  const sides = says`${byWord} may go if ${word}, ${um(there, 2)} if ${condition}`;
   const removal = { median: budget, logSd };
   const overAll = topcoat === null ? 0 : topcoatRisk(topcoat, removal);
   if (topcoat === null || budget < LEAST_TOLD) {
