@@ -43,9 +43,10 @@ buildSync({
   outdir: folder,
 });
 writeFileSync(join(folder, 'package.json'), '{ "type": "commonjs" }\n');
+write('src/cli/build/write-schemas.ts', join(folder, 'schemas'));
 const { metafile, outputFiles } = await build({
   ...common,
-  define,
+  define: { ...define, JOB_SHAPE: JSON.stringify(shapeOf('job')) },
   format: 'esm',
   splitting: true,
   entryPoints: ['src/cli/program.ts'],
@@ -63,9 +64,11 @@ writeScript('program', [...parts.keys()]);
 const forms = ['csv', 'html', 'markdown', 'plain'].map((form) => `src/render/${form}.ts`);
 const answer = [...forms, 'src/cli/files/output-files.ts', 'src/cli/by-vehicle.ts'];
 writeScript('survey', partsFor('src/cli/commands/survey.ts', ...answer));
-writeScript('plan', partsFor('src/cli/commands/plan.ts', 'src/formats/job/job.ts', ...answer));
+writeScript(
+  'plan',
+  partsFor('src/cli/commands/plan.ts', 'src/formats/job/plain-job.ts', ...answer),
+);
 writeFileSync(join(folder, 'LICENSES.txt'), licencesOf(metafile.inputs));
-write('src/cli/build/write-schemas.ts', join(folder, 'schemas'));
 write('src/cli/build/write-man.ts', join(folder, 'man'));
 write('src/cli/build/write-cache.ts', folder);
 
@@ -76,6 +79,13 @@ function removeBuild() {
   if (found !== undefined && !(names?.length === 0 || names?.includes('main.js')))
     throw new Error(`${folder} is there and is no build: name another folder, or move it away`);
   rmSync(folder, { recursive: true, force: true });
+}
+
+/** The published schema of a kind of file, without the words for people: what `plainValue` reads a plain file by. */
+function shapeOf(kind) {
+  const text = readFileSync(join(folder, 'schemas', `${kind}.schema.json`), 'utf8');
+  const isWord = (key, value) => key === 'description' && typeof value === 'string';
+  return JSON.stringify(JSON.parse(text, (key, value) => (isWord(key, value) ? undefined : value)));
 }
 
 /**

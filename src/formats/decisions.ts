@@ -6,7 +6,8 @@
 import * as z from 'zod';
 import { readingColumns } from './csv-columns.ts';
 import { advised } from './json/advised.ts';
-import { given, identifier, note, text } from './json/setting-values.ts';
+import { given } from './json/given.ts';
+import { identifier, note, text } from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 
 /** A sign that was written as its name. */

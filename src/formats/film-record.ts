@@ -8,12 +8,11 @@
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
 import type { Overrun, RecordedRemoval } from '../film/film-model.ts';
+import { asQuantity, given } from './json/given.ts';
 import {
-  asQuantity,
   between,
   combination,
   date,
-  given,
   identifier,
   note,
   text,

@@ -8,7 +8,8 @@ import { type Micrometres, micrometres } from '../base/units.ts';
 import { ADJUSTABLE, type GaugeAdjustment } from '../film/gauge/gauge-adjustment.ts';
 import type { GaugeVerdict } from '../film/gauge/gauge-check.ts';
 import { advised } from './json/advised.ts';
-import { asQuantity, date, given, note, text } from './json/setting-values.ts';
+import { asQuantity, given } from './json/given.ts';
+import { date, note, text } from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
 

@@ -9,8 +9,9 @@
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { advised } from './json/advised.ts';
+import { asQuantity, given } from './json/given.ts';
 import { allOf, anyOf, has, not, where } from './json/rule-words.ts';
-import { asQuantity, combination, date, given, note, text } from './json/setting-values.ts';
+import { combination, date, note, text } from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
 

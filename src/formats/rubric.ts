@@ -6,8 +6,9 @@
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { advised } from './json/advised.ts';
+import { given } from './json/given.ts';
 import { anyOf, hasSuch } from './json/rule-words.ts';
-import { given, note, shownName } from './json/setting-values.ts';
+import { note, shownName } from './json/setting-values.ts';
 import { settingsReader } from './json/settings-reader.ts';
 import { micrometreAdvice } from './trade-words.ts';
 

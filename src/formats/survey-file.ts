@@ -3,7 +3,7 @@
  * Other keys of the record are let by: later versions may have more of them.
  */
 import * as z from 'zod';
-import { given } from './json/setting-values.ts';
+import { given } from './json/given.ts';
 import { settingsReader } from './json/settings-reader.ts';
 
 const part = z.object({

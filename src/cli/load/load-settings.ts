@@ -84,7 +84,8 @@ async function loadFoundShop(
 
 // The readers of settings bring a validation library along, which most runs do without.
 const readJobFile: Reader<Placed<Job>> = async (name, text) =>
-  (await import('../../formats/job/job.ts')).readJob(name, text);
+  (await import('../../formats/job/plain-job.ts')).readPlainJob(name, text) ??
+  (await import('../../formats/job/read-job.ts')).readJob(name, text);
 const readShopFile: Reader<Placed<Shop>> = async (name, text) =>
   (await import('../../formats/shop/shop.ts')).readShop(name, text);
 

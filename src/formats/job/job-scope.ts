@@ -1,55 +1,13 @@
 /** What a job file says of the work: scope, how the vehicle comes in, who works on it, in which order. */
-import * as z from 'zod';
+import type * as z from 'zod';
 import { type Diagnostic, error, type Outcome } from '../../base/diagnostics.ts';
 import { isAsked, type JobScope, type ScopePart, usualScope } from '../../work/job-scope.ts';
 import { unsaidPolishing } from '../../work/stage-order.ts';
 import { stageFacts } from '../data/stages.ts';
-import { advised } from '../json/advised.ts';
+import { given } from '../json/given.ts';
 import type { Placed } from '../json/placed.ts';
-import { between, given, wholeBetween } from '../json/setting-values.ts';
-import { yesOrNoAdvice } from '../trade-words.ts';
 import { stageOrderErrors } from './stage-order-errors.ts';
-import {
-  arrivalAdvice,
-  decontaminationAdvice,
-  protectionAdvice,
-  wheelsAdvice,
-} from './work-words.ts';
-
-export const optionalYesOrNo = advised(z.boolean(), yesOrNoAdvice).optional();
-
-const scopeSchema = z.strictObject({
-  wheels: advised(z.enum(['on', 'off', 'none']), wheelsAdvice).optional(),
-  shuts: optionalYesOrNo,
-  decontamination: advised(
-    z.enum(['full', 'chemical', 'clay', 'none']),
-    decontaminationAdvice,
-  ).optional(),
-  trim: optionalYesOrNo,
-  engine_bay: optionalYesOrNo,
-  interior: optionalYesOrNo,
-  glass: optionalYesOrNo,
-  protection: advised(z.enum(['none', 'wax', 'sealant', 'coating']), protectionAdvice).optional(),
-});
-
-export const hands = wholeBetween(1, 20);
-export const hoursPerDay = between(1, 16);
-const optionalTemperature = between(-20, 90).optional();
-
-/** Keys of a job file. */
-export const workShape = {
-  scope: scopeSchema.optional(),
-  arrival: advised(z.enum(['light', 'usual', 'heavy']), arrivalAdvice).optional(),
-  hands: hands.optional(),
-  hours_per_day: hoursPerDay.optional(),
-  order: z
-    .array(z.enum(stageFacts.map(({ id }) => id)))
-    .min(1)
-    .describe('a list in brackets of stages of the job')
-    .optional(),
-  panel_c: optionalTemperature,
-  room_c: optionalTemperature,
-};
+import type { scopeSchema, workShape } from './work-schema.ts';
 
 export type JobWork = {
   readonly scope?: Partial<Pick<JobScope, ScopePart>>;

@@ -1,4 +1,4 @@
-/** Values that more than one kind of settings file takes, and the way they reach plain types. */
+/** Values that more than one kind of settings file takes. */
 import * as z from 'zod';
 import { isDay } from '../../base/calendar.ts';
 import { roundTo } from '../../base/rounding.ts';
@@ -66,15 +66,3 @@ export const finish = advised(
 export type Aim = z.output<typeof aim>;
 export type Policy = z.output<typeof policy>;
 export type Finish = z.output<typeof finish>;
-
-type Given<T> = { readonly [Key in keyof T]?: Exclude<T[Key], undefined> };
-
-/** The keys that were given: absent rather than undefined. */
-export const given = <T extends object>(values: T): Given<T> =>
-  Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as Given<T>;
-
-/** A number that was given, as a quantity. */
-export const asQuantity = <Q>(
-  make: (value: number) => Q,
-  value: number | undefined,
-): Q | undefined => (value === undefined ? undefined : make(value));

@@ -10,8 +10,9 @@ import { type TaxRule, taxLevels } from '../../work/tax.ts';
 import { currencies } from '../data/currencies.ts';
 import { type TaxPresetName, taxPresetNames, taxPresets } from '../data/tax-presets.ts';
 import { advised, keysAdvised } from '../json/advised.ts';
+import { given } from '../json/given.ts';
 import { anyOf, has, hasSuch, not } from '../json/rule-words.ts';
-import { given, note, shownName, text } from '../json/setting-values.ts';
+import { note, shownName, text } from '../json/setting-values.ts';
 import { quoted } from '../json/shorten.ts';
 import { yesOrNoAdvice } from '../trade-words.ts';
 import {

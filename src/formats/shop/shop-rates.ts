@@ -4,7 +4,8 @@ import { closest } from '../../base/did-you-mean.ts';
 import { micrometres } from '../../base/units.ts';
 import type { OwnRate } from '../../correction/removal/catalogue.ts';
 import { advised } from '../json/advised.ts';
-import { combination, given } from '../json/setting-values.ts';
+import { given } from '../json/given.ts';
+import { combination } from '../json/setting-values.ts';
 import { quoted, shorten } from '../json/shorten.ts';
 import { correctionModel } from '../models.ts';
 

@@ -12,8 +12,9 @@ import { type Motion, STAGES, type Stage } from '../../correction/removal/catalo
 import { factorRange, hazeRange, machineRanges, vibrationRange } from '../data/machine-defaults.ts';
 import type { Range } from '../default.ts';
 import { advised } from '../json/advised.ts';
+import { asQuantity, given } from '../json/given.ts';
 import { allOf, anyOf, has, hasSuch, not, type Words, where } from '../json/rule-words.ts';
-import { asQuantity, given, shownName } from '../json/setting-values.ts';
+import { shownName } from '../json/setting-values.ts';
 import { quoted } from '../json/shorten.ts';
 import { correctionModel } from '../models.ts';
 import { idAdvice, inchAdvice, motionAdvice, speedAdvice, stageAdvice } from './shop-words.ts';

@@ -9,17 +9,16 @@
 import * as z from 'zod';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { OwnRate } from '../../correction/removal/catalogue.ts';
-import { hands, hoursPerDay } from '../job/job-scope.ts';
+import { hands, hoursPerDay } from '../job/work-schema.ts';
 import { advised } from '../json/advised.ts';
+import { asQuantity, given } from '../json/given.ts';
 import type { JsonPath } from '../json/json-text.ts';
 import { allOf, anyOf, has, hasSuch, not, type Words } from '../json/rule-words.ts';
 import {
   type Aim,
   aim,
-  asQuantity,
   type Finish,
   finish,
-  given,
   identifier,
   note,
   type Policy,

@@ -14,8 +14,8 @@ import { pointsOverFace } from '../../film/template/point-layout.ts';
 import { scaleTemplate } from '../../film/template/scale-template.ts';
 import type { Panel, VehicleSize, VehicleTemplate } from '../../film/template/template.ts';
 import { type TemplateRules, templateRules } from '../data/template-defaults.ts';
+import { asQuantity, given } from '../json/given.ts';
 import { type JsonPath, parseJson } from '../json/json-text.ts';
-import { asQuantity, given } from '../json/setting-values.ts';
 import { byPlace, validate } from '../json/validate.ts';
 import { templateFaults } from './template-faults.ts';
 import {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Job, readJob as readPlaced } from '../../../src/formats/job/job.ts';
+import type { Job } from '../../../src/formats/job/job.ts';
+import { readJob as readPlaced } from '../../../src/formats/job/read-job.ts';
 
 const readJob = (file: string, text: string) => {
   const { value, diagnostics } = readPlaced(file, text);

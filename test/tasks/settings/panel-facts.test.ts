@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readFilmRecord } from '../../../src/formats/film-record.ts';
-import { readJob } from '../../../src/formats/job/job.ts';
+import { readJob } from '../../../src/formats/job/read-job.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import {
   carFacts,

@@ -148,6 +148,8 @@ test('dark or soft paint and the aim full let no haze stand', () => {
   expect(settingsOf({ job: { colour_depth: 'dark' } }).hazeAllowed).toBe(0);
   expect(settingsOf({ job: { hardness: 'soft' } }).hazeAllowed).toBe(0);
   expect(settingsOf({ typed: { aim: flag('full') } }).hazeAllowed).toBe(0);
+  // A number speaks of the marks alone: else a higher one would correct less where film is short.
+  expect(settingsOf({ typed: { aim: flag(99) } }).hazeAllowed).toBe(1);
 });
 
 test('a template is looked for beside the file that names it', () => {
