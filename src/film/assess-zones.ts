@@ -39,7 +39,7 @@ export function assessZones(
     ),
   ]);
   const { zone: _, otherSide: __, advice: ___, ...allowing } = least;
-  const thinnest = zones.flatMap((zone) => zone.thinnest ?? []);
+  const thinnest = zones.map((zone) => zone.thinnest).filter((one) => one !== null);
   const conditions = [...new Set(findings.map((found) => found.condition))];
   const film = micrometres(mean(thicknesses(gathered.points)));
   const gone = goneUncertain(film, gathered.facts, request.model.measurement);

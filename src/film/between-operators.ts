@@ -33,10 +33,11 @@ export function operatorsApart(
   operatorOf: (reading: Reading) => string | undefined,
   rule: RoundRule,
 ): OperatorsApart | undefined {
-  const known = readings.filter((one) => operatorOf(one) !== undefined);
-  const operators = [...groupBy(known, (one) => operatorOf(one) ?? '')];
-  const pairs = operators.flatMap(([second, own], i) =>
-    operators.slice(0, i).map(([first, before]) => ({ first, before, second, own })),
+  const operators = [...groupBy(readings, operatorOf)].flatMap(([name, own]) =>
+    name === undefined ? [] : [{ name, own }],
+  );
+  const pairs = operators.flatMap(({ name: second, own }, i) =>
+    operators.slice(0, i).map((other) => ({ first: other.name, before: other.own, second, own })),
   );
   return pairs
     .flatMap((pair) => apart(pair, rule, pairs.length) ?? [])

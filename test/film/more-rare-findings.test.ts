@@ -40,6 +40,9 @@ describe('filler', () => {
     expect(textOf(620, 640, 230, 240)).toMatch(
       /^points 1, 2 read 620\.0 to 640\.0 µm, over 500 µm.{1,3}the other 2 read 230\.0 to 240\.0 µm, like repaint$/u,
     );
+    expect(textOf(120, 122, 640, 310, 180)).toMatch(
+      /120\.0 to 310\.0 µm, 2 of them like repaint$/u,
+    );
     expect(textOf(620, 640)).toBe('all of its points over 500 µm, at 620.0 to 640.0 µm');
   });
 });

@@ -21,22 +21,23 @@ type Files = {
   readonly readings?: string;
   readonly defects?: readonly string[];
   readonly took?: number;
+  readonly sets?: number;
 };
 
-/** One set on the bonnet that took so much. */
-const spotsThatTook = (film: number): string =>
+/** Sets on the bonnet that took so much. */
+const spotsThatTook = (film: number, sets: number): string =>
   [
     'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct,colour_on_pad',
     ...[0.1, -0.1, 0, 0.1, -0.1].map((off, i) => {
       const before = 109 + i;
-      return `A,bonnet,da,foam-medium,medium,1,${i + 1},${before},${(before - film + off).toFixed(1)},60,no`;
+      return `A,bonnet,da,foam-medium,medium,${sets},${i + 1},${before},${(before - film + off).toFixed(1)},60,no`;
     }),
     '',
   ].join('\n');
 
 async function run(
   command: string,
-  { readings = carWith(), defects, took }: Files,
+  { readings = carWith(), defects, took, sets = 1 }: Files,
   ...words: readonly string[]
 ) {
   const folder = join(temporaryFolder(), 'job');
@@ -47,7 +48,8 @@ async function run(
   };
   const ofDefects =
     defects === undefined ? [] : ['--defects', put('defects.csv', [...defects, ''].join('\n'))];
-  const ofSpots = took === undefined ? [] : ['--spots', put('spots.csv', spotsThatTook(took))];
+  const ofSpots =
+    took === undefined ? [] : ['--spots', put('spots.csv', spotsThatTook(took, sets))];
   return askLeastcut([
     command,
     put('readings.csv', readings),
@@ -65,6 +67,7 @@ type Planned = {
   readonly panels: readonly {
     readonly panel: string;
     readonly verdict: string;
+    readonly steps: readonly unknown[];
     readonly budget_um: number;
     readonly reasons: readonly { readonly code: string }[];
   }[];
@@ -121,6 +124,27 @@ describe('a test spot that took more than might go', () => {
     expect(await page('plan', { took: 4 })).toMatch(
       /^Perhaps too much came off: bonnet \(test spot A\): 4\.0 µm .*Read the same points again before any panel is worked$/m,
     );
+  });
+});
+
+describe('a test spot that took next to nothing where much is usual', () => {
+  const nothing = { took: 0, sets: 3 };
+
+  test('makes no step of the plan stronger, on any panel', async () => {
+    const [untried, tried] = await Promise.all([record({}), record(nothing)]);
+    const stepsOf = ({ panels }: Planned) =>
+      panels.flatMap(({ panel, steps }) => (panel === 'bonnet' ? [] : [{ panel, steps }]));
+    expect(stepsOf(tried)).toEqual(stepsOf(untried));
+    expect(tried.notes.map(({ code }) => code)).toEqual(['spot-contradicts']);
+  });
+
+  test('is asked about on the plan, which stays provisional', async () => {
+    const said =
+      'test spot A on bonnet took 0.0 µm where 2.69 µm is usual: outside 95 % of what paints and ways of working differ by. It counts for nothing, and no step is stronger for it: check its readings, work it once more on a fresh place';
+    const plan = await page('plan', nothing);
+    expect(plan).toContain(said);
+    expect(plan).toContain('provisional, no film that counts was read on a test spot.');
+    expect(plan).toContain('Test spots: 1 trial, no film of which counts: paint medium');
   });
 });
 

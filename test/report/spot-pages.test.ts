@@ -16,6 +16,19 @@ async function pageOf(...panels: readonly string[]): Promise<string> {
 }
 
 describe('the page of test spots', () => {
+  it('asks first about a trial that took next to nothing where much is usual', async () => {
+    const file = join(temporaryFolder(), 'spots.csv');
+    const rows = [0, 1, 2, 3, 4].map(
+      (i) => `A,bonnet,da,foam-medium,medium,3,${i + 1},${109 + i}.1,${109 + i}.0,0`,
+    );
+    const head = 'spot,panel,machine,pad,product,sets,mark,before_um,after_um,cleared_pct';
+    writeFileSync(file, `${[head, ...rows].join('\n')}\n`);
+    const words = (await askLeastcut(['spot', file])).out.replaceAll(/\s+/g, ' ');
+    expect(words).toMatch(
+      /Besides test spot A took 0\.1 µm where 2\.69 µm is usual: .* It counts for nothing, and no step is stronger for it/,
+    );
+  });
+
   it('names the panel that they are on, and what comes next on it', async () => {
     const page = await pageOf('roof', 'roof');
     expect(page).toContain('2 trials on roof');

@@ -27,7 +27,7 @@ export type SearchGrounds = {
   readonly model: CorrectionModel;
 };
 
-type FlatWidth = PanelSurvey['panel']['flatWidth'];
+export type FlatWidth = PanelSurvey['panel']['flatWidth'];
 type FindOnPaint = (by: By, flatWidth: FlatWidth, hazeAllowed: number, depth: number) => Ranked;
 
 /** They depend on the panel through its paint, its flat width and how deep its defects are. */
@@ -120,7 +120,7 @@ function searchOnPaint(
     return ranked(classes, found.heldTo, rate, leastToClearMore);
   });
   return (by, flatWidth, hazeAllowed, depth) =>
-    found(by, fullSizePad(flatWidth, rungsBy(by, rungs)), hazeAllowed, depth);
+    found(by, largestFlat(flatWidth, rungsBy(by, rungs)), hazeAllowed, depth);
 }
 
 /** What two sums of the same steps may differ by. */
@@ -148,13 +148,16 @@ export const techniqueOn = (
   model: CorrectionModel,
 ): Omit<ConstraintContext, 'budget'> => ({
   flatWidth,
-  fullSizePad: fullSizePad(flatWidth, usable),
+  fullSizePad: largestFlat(flatWidth, usable),
   hazeAllowed,
   hazeCleared: model.correction.haze.cleared,
 });
 
 /** Diameter of the largest pad that lies flat; 0 where none does. */
-const fullSizePad = (flatWidth: FlatWidth, usable: readonly Combination[]): number =>
+export const largestFlat = (
+  flatWidth: FlatWidth,
+  usable: readonly Pick<Combination, 'machine'>[],
+): number =>
   Math.max(
     0,
     ...usable.map(({ machine }) => machine.padDiameter).filter((diameter) => diameter <= flatWidth),

@@ -72,7 +72,10 @@ export function decisionsOn(
     const reason =
       untried.budget > 0 && grounds.paintOf(part).triedHere !== undefined
         ? TRIED_TOO_MILD
-        : nothingFits(untried, best, ways.machine().lookedAt, model.machines);
+        : nothingFits(untried, best, ways.machine().lookedAt, {
+            machines: model.machines,
+            flatWidth: part.panel.flatWidth,
+          });
     const decision = none('leave', reason);
     left.set(best, decision);
     return decision;

@@ -41,9 +41,8 @@ export function whatComesOfIt(
     return remark('local-spot', text);
   }
   const deep = parts.map(({ survey }) => throughClear(defect, survey));
-  const [why] = deep;
-  if (why !== undefined && deep.every((one) => one !== null)) {
-    return remark('local-left', says`${named(defect)}: left, ${why ?? ''}`);
+  if (deep.every((one) => one !== null)) {
+    return remark('local-left', says`${named(defect)}: left, ${at(deep, 0)}`);
   }
   return none.removal.median > 0
     ? remark(

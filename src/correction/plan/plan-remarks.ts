@@ -10,20 +10,24 @@ import type { Defect } from '../defects.ts';
 import type { CorrectionModel, Machine } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
 import { type Step, stepsId } from '../removal/step.ts';
+import { type FlatWidth, largestFlat } from './candidate-search.ts';
 import type { RatedCandidate } from './choose-steps.ts';
 import type { Verdict } from './plan.ts';
+
+/** What might be worked with, and how wide a panel is flat. */
+type WorkPlace = { readonly machines: readonly Machine[]; readonly flatWidth: FlatWidth };
 
 export function nothingFits(
   { boundBy, budget }: Pick<PanelSurvey, 'boundBy' | 'budget'>,
   best: RatedCandidate | undefined,
   machineWays: number,
-  machines: readonly Machine[],
+  place: WorkPlace,
 ): Remark {
   if (budget === 0) {
     return remark(`limit-${boundBy.code}`, says`nothing may go: ${saying(boundBy)}`, 0);
   }
   if (machineWays === 0) {
-    return remark('no-technique', whyNoTechnique(machines));
+    return remark('no-technique', whyNoTechnique(place));
   }
   return best === undefined
     ? remark('nothing-fits', says`${um(budget, 2)} may go, the mildest steps take more`, budget)
@@ -35,12 +39,24 @@ export function nothingFits(
 }
 
 /** By hand is always possible, and seldom worth it: what is asked of is the machines. */
-function whyNoTechnique(machines: readonly Machine[]): string {
+function whyNoTechnique({ machines, flatWidth }: WorkPlace): string {
   const powered = machines.filter(({ motion }) => motion.kind !== 'hand');
   if (powered.length === 0) return 'the shop has no machine, and by hand the marks hardly clear';
-  return powered.every(({ motion }) => motion.kind === 'rotary')
-    ? 'every machine of the shop is a rotary, which leaves holograms: the last step needs a dual action, and by hand the marks hardly clear'
-    : 'no machine of the shop lies flat here and ends without rotary holograms';
+  const orbital = powered.filter(({ motion }) => motion.kind !== 'rotary');
+  if (orbital.length === 0) {
+    return 'every machine of the shop is a rotary, which leaves holograms: the last step needs a dual action, and by hand the marks hardly clear';
+  }
+  const largest = (of: readonly Machine[]): number =>
+    largestFlat(
+      flatWidth,
+      of.map((machine) => ({ machine })),
+    );
+  const ending = largest(orbital);
+  if (ending === 0)
+    return 'no machine of the shop lies flat here and ends without rotary holograms';
+  return ending < largest(powered)
+    ? 'the largest pad that lies flat here is a rotary’s, which leaves holograms: the last step needs a dual action as large'
+    : 'no pad and product of the shop end without haze: the last step needs a softer pad or a finer product';
 }
 
 /** `tried` is the strongest that may be worked on repaint, as it was tried there; anything may be on other paint. */
@@ -105,7 +121,7 @@ export function defectRemarks(defects: readonly Defect[], survey: DefectGround):
   return defects
     .filter(({ grade }) => grade > 0)
     .flatMap((defect) => {
-      const { kind, grade } = defect;
+      const { kind, grade, depth } = defect;
       if (kind.scope === 'local') {
         return [remark('local-defect', `${kind.name} of grade ${grade}: local work or left`)];
       }
@@ -113,9 +129,9 @@ export function defectRemarks(defects: readonly Defect[], survey: DefectGround):
         return [remark('not-polishing', `${kind.name} is not a polishing matter`)];
       }
       const deep = throughClear(defect, survey);
-      return deep === null
+      return deep === null || depth === null
         ? []
-        : [remark('deeper-than-clear', says`${kind.name}: ${deep}`, defect.depth ?? 0)];
+        : [remark('deeper-than-clear', says`${kind.name}: ${deep}`, depth)];
     });
 }
 

@@ -1,3 +1,4 @@
+import { valueAt } from '../../base/at.ts';
 import { type Micrometres, scale } from '../../base/units.ts';
 import type { CorrectionModel, HazeRules, Machine, Pad, Product, Stage } from './catalogue.ts';
 import { removalPerSet } from './removal-rate.ts';
@@ -59,7 +60,7 @@ export function ladder(
     }))
     .sort((a, b) => a.asStrongAs - b.asStrongAs || a.rung - b.rung);
   const places = new Map(byCare.map(({ rung }, care) => [rung, care]));
-  return rungs.map((one) => ({ ...one, care: places.get(one.rung) ?? one.rung }));
+  return rungs.map((one) => ({ ...one, care: valueAt(places, one.rung) }));
 }
 
 /** What pad and product are both for. */

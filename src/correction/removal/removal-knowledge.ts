@@ -1,7 +1,7 @@
 /** What is known of how a paint gives way, before test spots and after them, and what steps take then. */
 import { type Micrometres, micrometres, plus, scale } from '../../base/units.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
-import { contradictsPrior, noSurer } from '../spot/prior-conflict.ts';
+import { conflictWithPrior, noSurer } from '../spot/prior-conflict.ts';
 import { learnRemoval, type RemovalPosterior } from '../spot/removal-posterior.ts';
 import type { RemovalPriors, TrialObservation } from '../spot/trial-observation.ts';
 import type { CorrectionModel } from './catalogue.ts';
@@ -83,11 +83,13 @@ const learnPaint = (
   model: CorrectionModel,
 ): PaintKnowledge => {
   const priors = removalPriors(hardness, model);
-  const learnt = learnRemoval(trials, priors);
-  const isInConflict = trials.some((trial) => contradictsPrior(trial, priors));
+  const judged = trials.map((trial) => ({ trial, conflict: conflictWithPrior(trial, priors) }));
+  const believed = judged.flatMap(({ trial, conflict }) => (conflict === 'less' ? [] : [trial]));
+  const learnt = learnRemoval(believed, priors);
+  const isInConflict = judged.some(({ conflict }) => conflict !== null);
   return {
     removal: isInConflict ? noSurer(learnt, learnRemoval([], priors)) : learnt,
-    provisional: trials.every(({ removed }) => removed === null),
+    provisional: believed.every(({ removed }) => removed === null),
   };
 };
 

@@ -9,6 +9,8 @@
  * With one gauge its fixed error is the same both times and cancels, and its proportional one acts on the
  * difference alone, a₁·|Δ|/√3 (JCGM 100, F.1.2.3). With two gauges, or one that moved between its checks,
  * what each may be off by counts in full, once before and once after. Calibration is shared by all panels.
+ * Where the readings show that people read apart, s_L of one of them (`between-operators.ts`) counts before and
+ * after, √2·s_L, shared by all panels: who read which point is another person than before, or may be.
  */
 import { studentTQuantile } from '../../base/stats/student-t.ts';
 import { mean } from '../../base/stats/summary.ts';
@@ -33,6 +35,8 @@ export type GaugesCompared = {
   readonly cancels: boolean;
   readonly before: FilmModel['measurement'];
   readonly after: FilmModel['measurement'];
+  /** SD of one person's readings about what all would read, where they show it; 0 else. */
+  readonly betweenOperators?: Micrometres;
 };
 
 /** Half of the time a true change of `half` is told from none; of `surely`, in 95 cases of 100. */
@@ -99,8 +103,19 @@ const changeOf = (
   gauges: GaugesCompared,
 ): FilmChange =>
   withInterval(
-    uncertain(micrometres(value), { ...scatter, ...calibrationSources(value, means, gauges) }),
+    uncertain(micrometres(value), {
+      ...scatter,
+      ...calibrationSources(value, means, gauges),
+      ...operatorSource(gauges),
+    }),
   );
+
+const OF_WHO_READ = 'operators';
+
+const operatorSource = ({ betweenOperators: sd = micrometres(0) }: GaugesCompared): Sources =>
+  sd === 0
+    ? {}
+    : { [OF_WHO_READ]: { contribution: Math.SQRT2 * sd, dof: Number.POSITIVE_INFINITY } };
 
 /** An error in proportion to the change, of a gauge whose other errors cancel. */
 const OF_THE_CHANGE = 'calibration';
@@ -133,7 +148,7 @@ function detectableOver(noise: Uncertain<'µm'>): Detectable {
 
 /**
  * Mean of changes of several panels, by weights that sum to 1. What scatters is each panel's own, by its
- * name; what the gauge may be off by is shared by all of them.
+ * name; what the gauge and who read may be off by is shared by all of them.
  */
 export function meanChange(
   parts: readonly { readonly name: string; readonly weight: number; readonly change: FilmChange }[],
@@ -148,7 +163,7 @@ const named = ({ value, components }: Uncertain<'µm'>, panel: string): Uncertai
   value,
   components: new Map(
     [...components].map(([source, component]) => [
-      source.startsWith(OF_THE_CHANGE) ? source : `${source} of ${panel}`,
+      source.startsWith(OF_THE_CHANGE) || source === OF_WHO_READ ? source : `${source} of ${panel}`,
       component,
     ]),
   ),

@@ -2,11 +2,14 @@
  * Marked points that fit one another far better another way round: two panels whose readings were swapped, or a
  * panel whose points were numbered from the other end.
  *
- * What comes off a panel is its own affair, so each way is judged by how its differences scatter about their mean.
- * With S the sum of squares about the mean as read and S′ the other way round, the likelihoods of normal errors of
- * variance σ² are in the ratio exp((S − S′)/2σ²). σ² is no less than the gauge makes it, than the middle panel
- * of the others has it, or than the other way round leaves: a guess in favour of the readings as they stand.
+ * What comes off a panel is its own affair, so each way is judged by how its differences scatter about their mean;
+ * about none where the mean says that film grew, which no work does: two panels that are even, and exchanged, are
+ * known by one that lost what the other gained. With S the sum of squares as read and S′ the other way round, the
+ * likelihoods of normal errors of variance σ² are in the ratio exp((S − S′)/2σ²). σ² is no less than the gauge makes
+ * it, than the middle panel of the others has it, or than the other way round leaves (growth counted, so that paint
+ * that was added is no exchange): a guess in favour of the readings as they stand.
  */
+import { at } from '../../base/at.ts';
 import { mean, median } from '../../base/stats/summary.ts';
 import { differencesOf, type PointPair } from './compare-points.ts';
 
@@ -97,7 +100,7 @@ const mirrored = ({ id, pairs }: PairedPoints): Way => ({
 export function mirroredDifferences(asNamed: readonly PointPair[]): Differences {
   const pairs = asNamed.toSorted((one, other) => byPointName(one.point, other.point));
   const afters = pairs.map(({ after }) => after).toReversed();
-  return pairs.map(({ before }, i) => before - (afters[i] ?? before));
+  return pairs.map(({ before }, i) => before - at(afters, i));
 }
 
 /** As they are counted, else as they are spelt. */
@@ -109,6 +112,8 @@ function gainOf(
   told: readonly PairedPoints[],
   gaugeVariance: number,
 ): number {
+  // Whichever end points are counted from, their mean is the same.
+  const middleOf = swap.kind === 'panels' ? leastLost : mean;
   const others = told
     .filter(({ id }) => !swap.panels.some((one) => one === id))
     .map(mirrored)
@@ -117,16 +122,25 @@ function gainOf(
   const variance = Math.max(
     gaugeVariance,
     others.length === 0 ? 0 : median(others),
-    varianceOf(otherwise),
+    squaresOf(otherwise, middleOf) / freedomOf(otherwise),
   );
-  return (squaresOf(asRead) - squaresOf(otherwise)) / (2 * variance);
+  return (squaresOf(asRead, middleOf) - squaresOf(otherwise, middleOf)) / (2 * variance);
 }
 
-const squaresOf = (parts: readonly Differences[]): number =>
+/** The likeliest loss, as film does not grow. */
+const leastLost = (differences: Differences): number => Math.max(0, mean(differences));
+
+const squaresOf = (
+  parts: readonly Differences[],
+  middleOf: (differences: Differences) => number,
+): number =>
   parts.reduce((sum, part) => {
-    const middle = mean(part);
+    const middle = middleOf(part);
     return sum + part.reduce((squares, one) => squares + (one - middle) ** 2, 0);
   }, 0);
 
+const freedomOf = (parts: readonly Differences[]): number =>
+  parts.reduce((dof, part) => dof + part.length - 1, 0);
+
 const varianceOf = (parts: readonly Differences[]): number =>
-  squaresOf(parts) / parts.reduce((dof, part) => dof + part.length - 1, 0);
+  squaresOf(parts, mean) / freedomOf(parts);

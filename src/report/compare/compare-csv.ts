@@ -1,7 +1,7 @@
 /** A comparison for a spreadsheet: a row for each panel, and for each zone in place of one in two. */
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
-import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import type { DataTable } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
 import { type ColumnsOf, codesOf, tableOf } from '../table-of.ts';

@@ -4,7 +4,7 @@ import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { isOver, isPerhapsOver, type OverrunCode } from '../../tasks/compare/compare-overrun.ts';
-import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { about, joined } from '../facts.ts';
 import { type Block, notice, paragraph, type Said } from '../model.ts';
 import { changeText, partNameOf, partsLeft } from './compare-words.ts';

@@ -2,7 +2,7 @@
 
 import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { about, joined } from '../facts.ts';

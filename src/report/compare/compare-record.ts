@@ -2,13 +2,14 @@
 import { Z_95 } from '../../base/stats/normal.ts';
 import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { VisitStep } from '../../tasks/compare/compare-film-doubts.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
-import { changeDof, type PartLeft } from '../../tasks/compare/compare-panel.ts';
+import { changeDof } from '../../tasks/compare/compare-panel.ts';
 import { pointsApart } from '../../tasks/compare/odd-readings.ts';
+import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { envelope, type RecordContext, remarkRecord } from '../envelope.ts';
 import { factorRecord } from '../log-factor.ts';
 import type { MachineRecord } from '../model.ts';

@@ -7,7 +7,7 @@ import { differencesOf } from '../../film/compare/compare-points.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
-import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
+import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { column, figures, filmFigures } from '../columns.ts';
 import { inUnit } from '../drawn-axis.ts';
 import { type Block, type Cell, type Column, cell, type StripAxis } from '../model.ts';

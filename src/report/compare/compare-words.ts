@@ -8,13 +8,14 @@ import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
-import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import { nameWithZone } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { ForetoldStep } from '../../formats/plan-file.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
-import type { PartLeft } from '../../tasks/compare/compare-panel.ts';
 import { swapText } from '../../tasks/compare/compare-swaps.ts';
+import type { PartLeft } from '../../tasks/compare/part-left.ts';
 
 export type NotCompared = { readonly panel: Panel; readonly code: string; readonly text: string };
 

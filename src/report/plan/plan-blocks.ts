@@ -130,7 +130,7 @@ const spotsLines = ({ paint, survey, settings }: PlanResult): readonly Block[] =
     const { hardness, depthScale } = one.removal;
     const on = survey.template.panels.find(({ id }) => id === panel);
     const where = on === undefined ? '' : ` on the ${on.name}, a paint of its own`;
-    const film = one.provisional ? ', by eye alone' : '';
+    const film = one.provisional ? ', no film of which counts' : '';
     const word = hardnessWord(one, settings.correction.removal);
     return paragraph(
       'Test spots',

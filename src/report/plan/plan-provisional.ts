@@ -16,8 +16,8 @@ export function whyProvisional({
 }: Pick<PlanResult, 'paint' | 'plan'>): Provisional {
   if (tried.some(({ panel }) => panel === null)) {
     return {
-      page: 'no film read on a test spot',
-      card: 'spots by eye alone do not show what a set takes',
+      page: 'no film that counts was read on a test spot',
+      card: 'no spot has shown yet what a set takes',
     };
   }
   const surveys = plan.panels.map(({ survey }) => survey);

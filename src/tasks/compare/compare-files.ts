@@ -11,6 +11,7 @@ import { chosenPanels } from '../read/match-panels.ts';
 import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import type { Settings } from '../settings/settings.ts';
+import { readersOf } from '../survey/operators-differ.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
 import { filmDoubts, risesOver, type VisitStep } from './compare-film-doubts.ts';
 import { gaugesCompared, type NamedGauges } from './compare-gauges.ts';
@@ -166,7 +167,8 @@ type Seen = {
 function seenOver(visits: Visits, request: CompareRequest): Seen {
   const { first, last, all } = visits;
   const inputs = onceEach(all.flatMap(({ surveyed }) => surveyed.inputs));
-  const { gauges, assumption } = gaugesCompared({ ...request, inputs });
+  const readers = [readersOfVisit(first), readersOfVisit(last)] as const;
+  const { gauges, assumption } = gaugesCompared({ ...request, inputs, readers });
   const { total, steps } = changesOver(visits, gauges, request);
   const rises = risesOver(steps);
   const found = visitsOnRecord(
@@ -177,6 +179,9 @@ function seenOver(visits: Visits, request: CompareRequest): Seen {
   );
   return { inputs, assumption, total, steps, rises, found };
 }
+
+const readersOfVisit = ({ readings, surveyed }: Visit): readonly string[] =>
+  readersOf(readings.readings, surveyed.inputs);
 
 const visitsKnown = ({ filmRecord }: Pick<CompareRequest, 'filmRecord'>) =>
   filmRecord?.value.file.visits ?? [];

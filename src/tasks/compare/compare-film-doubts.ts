@@ -3,9 +3,10 @@ import { type Diagnostic, note, warning } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { tell, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
-import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import { listed } from '../read/match-panels.ts';
-import type { Rise } from './compare-panel.ts';
+import type { Rise } from './part-left.ts';
 
 /** What came off from one visit to the next. */
 export type VisitStep = {

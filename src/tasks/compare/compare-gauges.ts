@@ -17,10 +17,12 @@ type Standing = {
   readonly settingsAfter: Settings;
   readonly gauges: NamedGauges;
   readonly inputs: readonly ReadInput[];
+  /** Who is named as having read the first visit and the last. */
+  readonly readers: readonly [before: readonly string[], after: readonly string[]];
 };
 
 /** The first reason that holds; with none it is one gauge that kept its place. */
-export function gaugesCompared({ settings, settingsAfter, gauges, inputs }: Standing): {
+export function gaugesCompared({ settings, settingsAfter, gauges, inputs, readers }: Standing): {
   readonly gauges: GaugesCompared;
   readonly assumption: Assumption;
 } {
@@ -33,13 +35,25 @@ export function gaugesCompared({ settings, settingsAfter, gauges, inputs }: Stan
     },
     assumption:
       against === undefined
-        ? { ...spoken(sameGauge(gauges)), code: 'same-gauge', origin: originOf(gauges) }
+        ? {
+            ...spoken(`${sameGauge(gauges)}${byOthers(readers)}`),
+            code: 'same-gauge',
+            origin: originOf(gauges),
+          }
         : {
-            ...spoken(`${against}: what each may be off by counts in full`),
+            ...spoken(`${against}: what each may be off by counts in full${byOthers(readers)}`),
             code: 'gauges-differ',
             origin: originOf(gauges),
           },
   };
+}
+
+/** Two people set a probe down differently, and one visit of each does not show by how much. */
+function byOthers([before, after]: Standing['readers']): string {
+  const isSame = before.every((one) => after.includes(one)) && after.length === before.length;
+  return before.length === 0 || after.length === 0 || isSame
+    ? ''
+    : `; read by ${before.join(', ')} before and by ${after.join(', ')} after: what people read apart does not cancel`;
 }
 
 const originOf = ({ before, after }: NamedGauges): Assumption['origin'] =>

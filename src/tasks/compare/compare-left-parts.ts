@@ -3,13 +3,7 @@ import { hardestVerdict } from '../../correction/go-on.ts';
 import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
-import {
-  type OneMoreSet,
-  type PartLeft,
-  partLeft,
-  type Rise,
-  type Surveys,
-} from './compare-panel.ts';
+import { partLeft, type Surveys } from './compare-panel.ts';
 import {
   measuredParts,
   mildestSet,
@@ -18,6 +12,7 @@ import {
   seenRates,
 } from './compare-plan.ts';
 import type { Standing } from './compare-standing.ts';
+import type { OneMoreSet, PartLeft, Rise } from './part-left.ts';
 
 export type PanelLeft = PartLeft & { readonly zones: readonly PartLeft[] };
 

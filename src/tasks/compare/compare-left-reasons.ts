@@ -3,7 +3,7 @@ import { type Remark, remark, saying } from '../../base/remark.ts';
 import { roundTo } from '../../base/rounding.ts';
 import { says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';

@@ -1,7 +1,7 @@
 /** Readings before and after, and what came off → the readings and facts that what is left is told from. */
 import { groupBy } from '../../base/group-by.ts';
 import { micrometres } from '../../base/units.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { PanelFacts, RecordedRemoval } from '../../film/film-model.ts';
 import type { Reading } from '../../film/reading.ts';
 import { takenInAll } from '../survey/taken-in-all.ts';

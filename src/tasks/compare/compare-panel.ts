@@ -1,8 +1,5 @@
 /** A compared panel or zone → what is left on it, what one more set would do, and the word on it. */
 
-import { shownFile } from '../../base/file-name.ts';
-import { type Remark, remark } from '../../base/remark.ts';
-import { says, um } from '../../base/sentence.ts';
 import { effectiveDegreesOfFreedom } from '../../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import { type GoOnCase, type GoOnVerdict, goOn, riskOfOneMore } from '../../correction/go-on.ts';
@@ -13,9 +10,8 @@ import {
   type MeasuredRemoval,
 } from '../../correction/removal/measured-removal.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import { paintGained } from '../../film/compare/paint-gain.ts';
-import { keyingQuestion } from '../../film/condition/keying-slips.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import { type AllowanceGrounds, allowanceAgain } from '../../film/limits/allowance-at.ts';
@@ -26,52 +22,9 @@ import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import { factsAfter } from './compare-left.ts';
 import { allowsLess, lessReasons, moreReasons, moreThanBefore } from './compare-left-reasons.ts';
 import { type Allowed, isOver, isPerhapsOver, overruns } from './compare-overrun.ts';
+import { reasonsFor, riseReasons } from './compare-part-reasons.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
-import { swapText } from './compare-swaps.ts';
-
-export type OneMoreSet = {
-  readonly combination: string;
-  readonly removal: ExpectedRemoval;
-  /** The step of the plan, or the mildest that the shop has. */
-  readonly from: 'plan' | 'mildest';
-};
-
-/** More film at a visit than at the one before it, which no work adds. */
-export type Rise = {
-  readonly from: string;
-  readonly to: string;
-  readonly by: Micrometres;
-  /** How much of it is paint, by its amount; null where none is. */
-  readonly paint: Micrometres | null;
-};
-
-/** A panel, or a zone of it, as it stands after what came off. */
-export type PartLeft = {
-  readonly comparison: PanelComparison;
-  readonly planned: ForetoldPanel | null;
-  /** The plan with the sets that were worked of it: all of them, where nothing else is said. */
-  readonly foretold: ForetoldPanel | null;
-  /** Null without a plan of it. */
-  readonly against: AgainstPlan | null;
-  /** What might go before the work. */
-  readonly allowed: Allowed | null;
-  /** Read more film at one visit than at the one before it; null where it never did. */
-  readonly rise: Rise | null;
-  /** More came off than might go, surely or perhaps, or a limit is passed; nothing where all was kept. */
-  readonly overruns: readonly Remark[];
-  /** What is held of the removal: as foretold, by what was measured. */
-  readonly held: RecordedRemoval | null;
-  /**
-   * Limits and budget once that is gone: what a survey of the later readings says with this visit on record, or
-   * what is known besides, if that allows less. Null where nothing was compared.
-   */
-  readonly left: Allowance | null;
-  readonly oneMore: OneMoreSet | null;
-  /** Chance of clear under its floor after one more set. */
-  readonly riskOneMore: number | null;
-  readonly verdict: GoOnVerdict;
-  readonly reasons: readonly Remark[];
-};
+import type { OneMoreSet, PartLeft, Rise } from './part-left.ts';
 
 /** A part of the vehicle in its surveys. */
 export type Surveys = {
@@ -271,66 +224,6 @@ function nextSet({ planned, measured, seen, mildest }: PartCase): OneMoreSet | n
     ? mildest
     : { combination: step.combination, removal: seen.oneMoreSet(step, measured), from: 'plan' };
 }
-
-const riseReasons = (rise: Rise | null): readonly Remark[] =>
-  rise === null
-    ? []
-    : [
-        remark(
-          'film-rose',
-          says`reads ${um(rise.by)} more in ${shownFile(rise.to)} than in ${shownFile(rise.from)}, the visit before: ${rise.paint !== null ? 'painted since, or ' : ''}in another order, or read elsewhere, or the gauge moved`,
-          rise.by,
-        ),
-      ];
-
-function reasonsFor(
-  { change, gained, paint, by, slips, swap, panel }: PanelComparison,
-  left: Allowance | null,
-  oneMore: OneMoreSet | null,
-): readonly Remark[] {
-  if (change === null) {
-    if (slips.length > 0) return slips.map(keyingQuestion);
-    return swap === null
-      ? [remark('not-compared', 'no points to compare by')]
-      : [remark('points-swapped', swapText(swap, panel))];
-  }
-  return [
-    ...(gained
-      ? [
-          remark(
-            'film-gained',
-            says`reads ${um(-change.removed.value)} more than before: ${paint !== null ? 'painted since, or ' : ''}the gauge moved, wax or coating lies on it, or other places were read`,
-            -change.removed.value,
-          ),
-        ]
-      : []),
-    ...(!gained && !change.resolved
-      ? [
-          remark(
-            'change-not-resolved',
-            says`a change under ${um(change.detectable.surely)} may go unseen here: ${by === 'pairs' ? 'more marked points would show it' : 'points marked before the work would show it'}`,
-            change.detectable.surely,
-          ),
-        ]
-      : []),
-    ...(left === null || oneMore === null
-      ? []
-      : [
-          remark(
-            'one-more-set',
-            says`${setSaid(oneMore)} takes ${um(oneMore.removal.median, 2)} in the middle, ${um(left.budget, 2)} may go`,
-            left.budget,
-          ),
-          left.boundBy,
-        ]),
-  ];
-}
-
-/** Of a panel that no plan works it is only a measure of what is left. */
-const setSaid = ({ combination, from }: OneMoreSet): string =>
-  from === 'plan'
-    ? `one more set of ${combination}`
-    : `no plan works it, and a set of the mildest combination, ${combination},`;
 
 /** Degrees of freedom of a change, as machines want them; null where nothing limits them. */
 export const changeDof = ({ removed }: FilmChange): number | null => {

@@ -14,7 +14,7 @@ import type {
   TrialObservation,
 } from '../../correction/spot/trial-observation.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import { isSameVehicle } from '../../film/same-vehicle.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';

@@ -10,7 +10,7 @@ import type { PointApart } from '../../film/compare/compare-points.ts';
 import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { PanelLeft } from './compare-left-parts.ts';
 import { type Allowed, isOver, perhapsOver } from './compare-overrun.ts';
-import type { PartLeft } from './compare-panel.ts';
+import type { PartLeft } from './part-left.ts';
 
 /** `total` has what is held of each panel; a panel without such points is told as if no other had any. */
 export function saferParts(

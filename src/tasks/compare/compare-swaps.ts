@@ -1,7 +1,8 @@
 /** What is told of panels whose marked points fit another way round far better. */
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
-import type { SurveyComparison, SwappedPanels } from '../../film/compare/compare-surveys.ts';
+import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { SwappedPanels } from '../../film/compare/panel-comparison.ts';
 import type { Panel } from '../../film/template/template.ts';
 
 /** As it is said of one of the panels. */

@@ -2,10 +2,10 @@
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { thicknessText } from '../../base/sentence.ts';
 import { standardUncertainty } from '../../base/uncertainty.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { Panel } from '../../film/template/template.ts';
-import type { PartLeft } from './compare-panel.ts';
 import type { VisitPanels } from './compare-visit-record.ts';
+import type { PartLeft } from './part-left.ts';
 
 export type Unrecorded = { readonly panel: Panel; readonly why: string };
 

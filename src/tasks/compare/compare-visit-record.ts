@@ -6,12 +6,12 @@ import { roundTo } from '../../base/rounding.ts';
 import { standardUncertainty } from '../../base/uncertainty.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PointPair } from '../../film/compare/compare-points.ts';
-import type { PanelComparison } from '../../film/compare/compare-surveys.ts';
 import { paintGained } from '../../film/compare/paint-gain.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import { type FilmRecord, type FilmRecordVisit, filmRecordOf } from '../../formats/film-record.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import { type Allowed, isOver, isPerhapsOver } from './compare-overrun.ts';
-import type { PartLeft, Rise } from './compare-panel.ts';
+import type { PartLeft, Rise } from './part-left.ts';
 
 export type VisitPanels = FilmRecordVisit['panels'];
 

@@ -1,6 +1,7 @@
 /** Readings at points whose change stands out, which other panels are told without. */
 import type { PointApart } from '../../film/compare/compare-points.ts';
-import type { PanelComparison, SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { Reading } from '../../film/reading.ts';
 
 export const pointsApart = ({ apart }: Pick<PanelComparison, 'apart'>): readonly PointApart[] =>

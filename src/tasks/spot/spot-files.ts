@@ -8,6 +8,7 @@ import {
   hardnessWord,
   type PaintKnowledge,
   paintKnowledge,
+  removalPriors,
 } from '../../correction/removal/removal-knowledge.ts';
 import { moreEvidence } from '../../correction/spot/more-evidence.ts';
 import {
@@ -16,6 +17,7 @@ import {
   type ReadTrial,
   trialAdvice,
 } from '../../correction/spot/spot-advice.ts';
+import { contradiction } from '../../correction/spot/spot-contradiction.ts';
 import { type Rung, spotLadder } from '../../correction/spot/spot-ladder.ts';
 import {
   type FinishOf,
@@ -106,9 +108,11 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     removed: removedFilm(trial.marks, gauge, model.spot.scatterDof),
   }));
   const shown = showingClear(all, finishOf);
-  const observations = trials
-    .filter(({ trial, removed }) => !isThroughClear(trial, finishOf) && !hasRisen(trial, removed))
-    .map(({ trial, removed }) => observationOf(trial, removed));
+  const telling = trials.filter(
+    ({ trial, removed }) => !isThroughClear(trial, finishOf) && !hasRisen(trial, removed),
+  );
+  const observations = telling.map(({ trial, removed }) => observationOf(trial, removed));
+  const priors = removalPriors(hardness, model);
   const paint = paintKnowledge(observations, hardness, model);
   const ladder = spotLadder({
     trials: all,
@@ -131,6 +135,9 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     next,
     advice: [
       nextRemark(next, nextCase),
+      ...telling.flatMap(({ trial, removed }) =>
+        removed === null ? [] : contradiction(trial, removed, priors),
+      ),
       ...clearRemarks(shown),
       ...trialAdvice(trials, model),
       ...(isOver || rung === undefined

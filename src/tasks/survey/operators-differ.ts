@@ -27,6 +27,15 @@ export function withOperators(
   return { model: { ...model, measurement }, diagnostics: [told(apart)] };
 }
 
+/** Everybody who is named as having read any of them, in order of first appearance. */
+export function readersOf(
+  readings: readonly Reading[],
+  inputs: readonly ReadInput[],
+): readonly string[] {
+  const operatorOf = operatorsBy(readings, inputs);
+  return [...new Set(readings.flatMap((reading) => operatorOf(reading) ?? []))];
+}
+
 function operatorsBy(
   readings: readonly Reading[],
   inputs: readonly ReadInput[],

@@ -4,10 +4,9 @@ import { type Remark, remark } from '../../base/remark.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import { removalPriors } from '../../correction/removal/removal-knowledge.ts';
-import { contradictsPrior } from '../../correction/spot/prior-conflict.ts';
+import { contradiction, usualRemoval } from '../../correction/spot/spot-contradiction.ts';
 import {
   hasRisen,
-  observationOf,
   type RemovedFilm,
   removedFilm,
   type SpotTrial,
@@ -36,9 +35,9 @@ export function spotOverruns(
   const priors = removalPriors(hardness, correction);
   return [
     ...read.flatMap(overrun),
-    ...read
-      .filter(({ trial, removed }) => contradictsPrior(observationOf(trial, removed), priors))
-      .map(noSurer),
+    ...read.flatMap(({ survey, trial, removed }) =>
+      contradiction(trial, removed, priors, ` on ${survey.panel.name}`),
+    ),
   ];
 }
 
@@ -49,7 +48,7 @@ function overrun({ survey, trial, removed }: Read): readonly Remark[] {
   const { spot, sets, combination } = trial;
   const { mean, low, high } = removed;
   const isSure = low > allowed;
-  const came = says`${survey.panel.name} (test spot ${spot}): ${um(mean)} (${bare(low)} to ${bare(high)}) came off in ${counted(sets, 'set')} of ${combination.id}, ${might(allowed)}, ${um(usual(trial), 2)} is usual`;
+  const came = says`${survey.panel.name} (test spot ${spot}): ${um(mean)} (${bare(low)} to ${bare(high)}) came off in ${counted(sets, 'set')} of ${combination.id}, ${might(allowed)}, ${um(usualRemoval(trial), 2)} is usual`;
   return [
     isSure
       ? remark(
@@ -75,13 +74,3 @@ function mightGo(survey: PanelSurvey): Micrometres | null {
 }
 
 const OF_THE_FILM: ReadonlySet<string> = new Set(['clear', 'life', 'total']);
-
-const usual = ({ combination, sets }: SpotTrial): Micrometres =>
-  micrometres(combination.perSet * sets);
-
-const noSurer = ({ survey, trial, removed }: Read): Remark =>
-  remark(
-    'spot-contradicts',
-    says`test spot ${trial.spot} on ${survey.panel.name} took ${um(removed.mean)} where ${um(usual(trial), 2)} is usual: outside 95 % of what paints and ways of working differ by. It makes nothing surer, and no more may go for it`,
-    removed.mean,
-  );

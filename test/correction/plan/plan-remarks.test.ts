@@ -36,8 +36,16 @@ const way = (correction: number, id = 'da/foam-soft/fine'): RatedCandidate => ({
 
 describe('why nothing is done on a panel', () => {
   const { machines } = shopWith('rotary', 'da', 'hand');
-  const why = (budget: number, best: RatedCandidate | undefined, ways = 9, of = machines) => {
-    const { code, text, value } = nothingFits(allowing(budget), best, ways, of);
+  const why = (
+    budget: number,
+    best: RatedCandidate | undefined,
+    ways = 9,
+    { of = machines, flatWidth = 600 } = {},
+  ) => {
+    const { code, text, value } = nothingFits(allowing(budget), best, ways, {
+      machines: of,
+      flatWidth: millimetres(flatWidth),
+    });
     return [code, text, value];
   };
 
@@ -62,20 +70,26 @@ describe('why nothing is done on a panel', () => {
   });
 
   it('is what the shop lacks, where no way by machine keeps to technique', () => {
-    const lacking = (...ids: readonly string[]) =>
-      why(3, way(0.05), 0, shopWith(...ids).machines).slice(0, 2);
-    expect(lacking('hand')).toEqual([
-      'no-technique',
+    const lacking = (flatWidth: number, ...ids: readonly string[]) => {
+      const [code, text] = why(3, way(0.05), 0, { of: shopWith(...ids).machines, flatWidth });
+      expect(code).toBe('no-technique');
+      return text;
+    };
+    expect(lacking(600, 'hand')).toBe(
       'the shop has no machine, and by hand the marks hardly clear',
-    ]);
-    expect(lacking('rotary', 'hand')).toEqual([
-      'no-technique',
+    );
+    expect(lacking(600, 'rotary', 'hand')).toBe(
       'every machine of the shop is a rotary, which leaves holograms: the last step needs a dual action, and by hand the marks hardly clear',
-    ]);
-    expect(lacking('rotary', 'da', 'hand')).toEqual([
-      'no-technique',
+    );
+    expect(lacking(100, 'rotary', 'da', 'hand')).toBe(
       'no machine of the shop lies flat here and ends without rotary holograms',
-    ]);
+    );
+    expect(lacking(600, 'rotary', 'da-small')).toBe(
+      'the largest pad that lies flat here is a rotary’s, which leaves holograms: the last step needs a dual action as large',
+    );
+    expect(lacking(150, 'rotary', 'da', 'hand')).toBe(
+      'no pad and product of the shop end without haze: the last step needs a softer pad or a finer product',
+    );
   });
 });
 

@@ -6,7 +6,10 @@ import {
   paintKnowledge,
   removalPriors,
 } from '../../../src/correction/removal/removal-knowledge.ts';
-import { contradictsPrior } from '../../../src/correction/spot/prior-conflict.ts';
+import {
+  conflictWithPrior,
+  type PriorConflict,
+} from '../../../src/correction/spot/prior-conflict.ts';
 import type { TrialObservation } from '../../../src/correction/spot/trial-observation.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
 import { combination, model } from '../spot-trials.ts';
@@ -24,18 +27,18 @@ const trialOf = (value: number, standardError = 0.3): TrialObservation => ({
 
 describe('a trial contradicts what was held before it', () => {
   test('where a gauge without error shows it beyond 1.96 SDs of what was foretold, either way', () => {
-    const at = (sds: number): boolean =>
-      contradictsPrior(trialOf(foretold * Math.exp(sds * sd), 1e-6), priors);
-    expect([-2.1, -1.9, 0, 1.9, 2.1].map(at)).toEqual([true, false, false, false, true]);
+    const at = (sds: number): PriorConflict =>
+      conflictWithPrior(trialOf(foretold * Math.exp(sds * sd), 1e-6), priors);
+    expect([-2.1, -1.9, 0, 1.9, 2.1].map(at)).toEqual(['less', null, null, null, 'more']);
   });
 
   test('the less, the worse the gauge knows it', () => {
-    const six = [0.3, 0.8, 3].map((error) => contradictsPrior(trialOf(6, error), priors));
-    expect(six).toEqual([true, true, false]);
+    const six = [0.3, 0.8, 3].map((error) => conflictWithPrior(trialOf(6, error), priors));
+    expect(six).toEqual(['more', 'more', null]);
   });
 
   test('not where its film was not read', () => {
-    expect(contradictsPrior({ ...trialOf(6), removed: null }, priors)).toBe(false);
+    expect(conflictWithPrior({ ...trialOf(6), removed: null }, priors)).toBeNull();
   });
 
   test('once in twenty of the paints and gauges that are held to be', () => {
@@ -44,7 +47,7 @@ describe('a trial contradicts what was held before it', () => {
     let found = 0;
     for (let i = 0; i < draws; i += 1) {
       const truly = foretold * Math.exp(sd * normal(random));
-      if (contradictsPrior(trialOf(truly + 0.3 * normal(random)), priors)) found += 1;
+      if (conflictWithPrior(trialOf(truly + 0.3 * normal(random)), priors) !== null) found += 1;
     }
     // 0.05 ± 3 standard errors.
     expect(Math.abs(found / draws - 0.05)).toBeLessThan(3 * Math.sqrt((0.05 * 0.95) / draws));
@@ -77,5 +80,18 @@ describe('what is learnt of a paint', () => {
     const { removal } = paintKnowledge([trialOf(6, 0.7)], 'unknown', model);
     expect(Math.exp(removal.of(MEDIUM).mean)).toBeGreaterThan(3);
     expect(normalCdf(removal.hardness.mean / removal.hardness.sd)).toBeGreaterThan(0.95);
+  });
+
+  test('is nothing by one that took far too little, by film or by eye: no step is to be stronger for it', () => {
+    const nothing = { ...trialOf(0, 0.1), cleared: { share: 0, depth: 1 } };
+    const untriedPaint = paintKnowledge([], 'unknown', model);
+    const alone = paintKnowledge([nothing], 'unknown', model);
+    expect(alone.provisional).toBe(true);
+    expect(alone.removal.of(MEDIUM)).toEqual(untriedPaint.removal.of(MEDIUM));
+    expect(alone.removal.depthScale).toEqual(untriedPaint.removal.depthScale);
+    const beside = paintKnowledge([nothing, trialOf(2 * foretold)], 'unknown', model);
+    const without = paintKnowledge([trialOf(2 * foretold)], 'unknown', model);
+    expect(beside.provisional).toBe(false);
+    expect(beside.removal.of(MEDIUM).mean).toBe(without.removal.of(MEDIUM).mean);
   });
 });

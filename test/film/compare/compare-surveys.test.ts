@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type FilmChange, hasGained } from '../../../src/film/compare/compare-change.ts';
 import {
-  type ComparisonRules,
   compareSurveys,
   type SurveyComparison,
 } from '../../../src/film/compare/compare-surveys.ts';
+import type { ComparisonRules } from '../../../src/film/compare/panel-comparison.ts';
 import type { Reading } from '../../../src/film/reading.ts';
 import { correctionModel, filmModel } from '../../../src/formats/models.ts';
 import { onFace, plainPanel, reading, surveyOf } from '../car-builder.ts';

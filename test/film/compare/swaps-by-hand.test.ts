@@ -78,6 +78,27 @@ describe('two panels that fit one another', () => {
     expect(swaps).toEqual([{ kind: 'panels', panels: ['a', 'b'] }]);
   });
 
+  test('by level alone are swapped where one lost what the other gained, as film does not grow', () => {
+    const [a, b] = [
+      [110, 111, 110],
+      [98, 98, 99],
+    ];
+    const level = [
+      panelOf('a', a, plus(b, [-2, -2, -2])),
+      panelOf('b', b, plus(a, [-2, -2, -2])),
+      ...calm,
+    ];
+    // a lost 14, 15, 13: squares of 2; b −10, −11, −9: of 302 about none. 304/2σ² = 9 at σ² = 16.89.
+    expect(told(level, 16.8)).toBe(true);
+    expect(told(level, 17)).toBe(false);
+  });
+
+  test('are not by paint that was added to one of them, however like the other it reads since', () => {
+    const painted = panelOf('a', [110, 110, 110], [260, 260, 260]);
+    const repaint = panelOf('b', [255, 255, 255], [253, 253, 253]);
+    expect(told([painted, repaint, ...calm], 1)).toBe(false);
+  });
+
   test('share their names in whatever order, and too few of them tell nothing', () => {
     const [a, b] = exchanged();
     if (a === undefined || b === undefined) throw new Error('two panels are there');

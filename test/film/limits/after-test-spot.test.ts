@@ -32,7 +32,8 @@ describe('a test spot on repaint', () => {
     expect(advice?.text).toContain(
       'colour on a white pad: leave it alone; no colour: it has clear',
     );
-    expect(advice?.text).toContain('hand-sized patch off any filler');
+    // A protection film passes for a clear: no colour comes off it.
+    expect(advice?.text).toContain('hand-sized patch off any filler or film (look for its edge)');
     expect(advice?.text).toContain(
       'as on the original panel that allows least, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot',
     );

@@ -231,6 +231,52 @@ describe('several files in their order', () => {
   });
 });
 
+describe('who read', () => {
+  const readBy = (text: string, ...names: readonly string[]): string =>
+    text
+      .split('\n')
+      .map((line, i) => `${line},${i === 0 ? 'operator' : names.join(' and ')}`)
+      .join('\n');
+  const withoutHeader = (text: string): string => text.slice(text.indexOf('\n'));
+  const changeOf = (visits: readonly string[]) =>
+    panelLeft(compared({ visits, job }), 'roof').comparison.change;
+  const gaugeText = (visits: readonly string[]): string =>
+    compared({ visits, job }).assumptions.find(({ code }) => code === 'same-gauge')?.text ?? '';
+
+  test('is said where others read before than after, and not where nobody or the same is named', () => {
+    const others = 'read by Ann before and by Bo after: what people read apart does not cancel';
+    expect(gaugeText([readBy(before, 'Ann'), readBy(after, 'Bo')])).toContain(others);
+    for (const visits of [
+      [before, readBy(after, 'Bo')],
+      [readBy(before, 'Ann'), readBy(after, 'Ann')],
+    ]) {
+      expect(gaugeText(visits)).not.toContain('read by');
+    }
+  });
+
+  test('counts before and after where two are seen to read apart, for all panels together', () => {
+    const higher = readingsText(
+      Object.fromEntries(
+        Object.entries(soundFilm).map(([panel, films]) => [
+          panel,
+          films.map((film, i) => film + 6 + 0.1 * (i % 2)),
+        ]),
+      ),
+    );
+    const both = `${readBy(before, 'Ann')}${withoutHeader(readBy(higher, 'Bo'))}`;
+    const visits = [both, readBy(after, 'Ann')];
+    const own = changeOf(visits)?.removed.components.get('operators');
+    // Of two who differ by 6.0 µm, s = 6/√2 each; twice, that is 6 again.
+    expect(own?.contribution).toBeCloseTo(6.04, 1);
+    const { car } = compared({ visits, job }).total;
+    expect(car?.removed.components.get('operators')?.contribution).toBeCloseTo(
+      own?.contribution ?? Number.NaN,
+      9,
+    );
+    expect(changeOf([before, after])?.removed.components.has('operators')).toBe(false);
+  });
+});
+
 describe('the gauge', () => {
   const permitted = { permitted_error: { fixed_um: 1, proportional_pct: 2 } };
   const passed = { ...permitted, serial: '42' };
