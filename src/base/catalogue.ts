@@ -314,6 +314,10 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'A day that is still to come was given with --date.',
   },
+  'quote-before-read': {
+    kind: 'remark',
+    meaning: 'The day that a quote is of lies before the days on which its readings were taken.',
+  },
   'compare-files-order': {
     kind: 'data',
     meaning: 'Files of readings are named in another order than that of the days they tell.',

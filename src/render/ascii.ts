@@ -21,52 +21,60 @@ function asciiBlock(block: Block): Block {
     case 'gap':
       return block;
     case 'paragraph':
-      return {
-        ...block,
-        ...asciiShort(block),
-        label: asciiOrNull(block.label),
-        text: mapSaid(block.text, asciiText),
-      };
+      return asciiParagraph(block);
     case 'list':
-      return {
-        ...block,
-        ...asciiShort(block),
-        label: asciiText(block.label),
-        items: block.items.map((item) => mapSaid(item, asciiText)),
-      };
+      return asciiList(block);
     case 'table':
-      return {
-        ...block,
-        ...(block.label === undefined ? {} : { label: asciiText(block.label) }),
-        columns: block.columns.map(asciiColumn),
-        rows: block.rows.map((row) => row.map(asciiCell)),
-      };
+      return asciiTable(block);
     case 'form':
       return { ...block, fields: block.fields.map(asciiText) };
-    case 'ticks': {
-      const { label, note, items } = block;
-      return {
-        ...block,
-        label: asciiText(label),
-        ...(note === undefined ? {} : { note: asciiText(note) }),
-        items: items.map(asciiTick),
-      };
-    }
+    case 'ticks':
+      return asciiTicks(block);
     case 'curve':
       return { ...block, label: asciiText(block.label), curve: asciiCurve(block.curve) };
-    case 'faces': {
-      const { label, values, faces } = block;
-      return {
-        ...block,
-        label: asciiText(label),
-        values: asciiText(values),
-        faces: faces.map(asciiFace),
-      };
-    }
+    case 'faces':
+      return asciiFaces(block);
     case 'boxes':
       return { ...block, panels: block.panels.map(asciiPanel) };
   }
 }
+
+type BlockOf<Kind extends Block['kind']> = Extract<Block, { kind: Kind }>;
+
+const asciiParagraph = (block: BlockOf<'paragraph'>): Block => ({
+  ...block,
+  ...asciiShort(block),
+  label: asciiOrNull(block.label),
+  text: mapSaid(block.text, asciiText),
+});
+
+const asciiList = (block: BlockOf<'list'>): Block => ({
+  ...block,
+  ...asciiShort(block),
+  label: asciiText(block.label),
+  items: block.items.map((item) => mapSaid(item, asciiText)),
+});
+
+const asciiTable = (block: BlockOf<'table'>): Block => ({
+  ...block,
+  ...(block.label === undefined ? {} : { label: asciiText(block.label) }),
+  columns: block.columns.map(asciiColumn),
+  rows: block.rows.map((row) => row.map(asciiCell)),
+});
+
+const asciiTicks = (block: BlockOf<'ticks'>): Block => ({
+  ...block,
+  label: asciiText(block.label),
+  ...(block.note === undefined ? {} : { note: asciiText(block.note) }),
+  items: block.items.map(asciiTick),
+});
+
+const asciiFaces = (block: BlockOf<'faces'>): Block => ({
+  ...block,
+  label: asciiText(block.label),
+  values: asciiText(block.values),
+  faces: block.faces.map(asciiFace),
+});
 
 const asciiShort = ({ short }: { readonly short?: string }): { readonly short?: string } =>
   short === undefined ? {} : { short: asciiText(short) };

@@ -69,7 +69,6 @@ const isHead = ({ kind }: Block): boolean =>
   kind === 'title' || kind === 'paragraph' || kind === 'gap';
 
 function blockHtml(block: Block, level: Level): string {
-  const heading = (text: string): string => element(`h${level + 1}`, {}, escaped(text));
   switch (block.kind) {
     case 'title':
       return element(`h${level}`, { class: 'title' }, titleHtml(block.text));
@@ -77,47 +76,61 @@ function blockHtml(block: Block, level: Level): string {
       return '';
     case 'paragraph':
       return paragraphHtml(block);
-    case 'list': {
-      const items = block.items.map((item) => element('li', {}, sentence(textOf(item))));
-      return heading(block.label) + element('ul', {}, ...items);
-    }
+    case 'list':
+      return listHtml(block, level);
     case 'table': {
-      const table = tableHtml(block.columns, block.rows);
-      return block.label === undefined ? table : heading(block.label) + table;
+      const label = block.label === undefined ? '' : labelHtml(block.label, level);
+      return label + tableHtml(block.columns, block.rows);
     }
-    case 'faces': {
-      const { columns, rows } = facesTable(block);
-      const figures = block.faces.map(faceHtml);
-      return (
-        heading(block.label) +
-        element('div', { class: 'figures' }, ...figures) +
-        tableHtml(columns, rows)
-      );
-    }
+    case 'faces':
+      return facesHtml(block, level);
     case 'curve':
-      return (
-        heading(block.label) +
-        element('figure', { class: 'whole' }, curveDrawing(block.label, block.curve)) +
-        curveTable(block.curve)
-      );
-    case 'form': {
-      const fields = block.fields.map((field) =>
-        element('div', {}, element('span', {}, escaped(field)), element('i', {})),
-      );
-      return element('div', { class: 'form' }, ...fields);
-    }
-    case 'ticks': {
-      const note = block.note === undefined ? '' : element('p', {}, sentence(block.note));
-      return element(
-        'section',
-        { class: 'ticks' },
-        element('header', {}, heading(block.label), note),
-        element('ul', {}, ...block.items.map(tickHtml)),
-      );
-    }
+      return curveHtml(block, level);
+    case 'form':
+      return formHtml(block);
+    case 'ticks':
+      return ticksHtml(block, level);
     case 'boxes':
       return element('div', { class: 'walk' }, ...block.panels.map(boxesHtml));
   }
+}
+
+type BlockOf<Kind extends Block['kind']> = Extract<Block, { kind: Kind }>;
+
+const labelHtml = (text: string, level: Level): string =>
+  element(`h${level + 1}`, {}, escaped(text));
+
+function listHtml({ label, items }: BlockOf<'list'>, level: Level): string {
+  const lines = items.map((item) => element('li', {}, sentence(textOf(item))));
+  return labelHtml(label, level) + element('ul', {}, ...lines);
+}
+
+function facesHtml(block: BlockOf<'faces'>, level: Level): string {
+  const { columns, rows } = facesTable(block);
+  const figures = element('div', { class: 'figures' }, ...block.faces.map(faceHtml));
+  return labelHtml(block.label, level) + figures + tableHtml(columns, rows);
+}
+
+function curveHtml({ label, curve }: BlockOf<'curve'>, level: Level): string {
+  const figure = element('figure', { class: 'whole' }, curveDrawing(label, curve));
+  return labelHtml(label, level) + figure + curveTable(curve);
+}
+
+function formHtml({ fields }: BlockOf<'form'>): string {
+  const lines = fields.map((field) =>
+    element('div', {}, element('span', {}, escaped(field)), element('i', {})),
+  );
+  return element('div', { class: 'form' }, ...lines);
+}
+
+function ticksHtml({ label, note, items }: BlockOf<'ticks'>, level: Level): string {
+  const under = note === undefined ? '' : element('p', {}, sentence(note));
+  return element(
+    'section',
+    { class: 'ticks' },
+    element('header', {}, labelHtml(label, level), under),
+    element('ul', {}, ...items.map(tickHtml)),
+  );
 }
 
 /** `Survey of AB 12: saloon, 13 panels`: what follows the last colon stands in a line of its own. */
@@ -129,11 +142,7 @@ function titleHtml(text: string): string {
   return escaped(text.slice(0, at)) + colon + rest;
 }
 
-function paragraphHtml({
-  label,
-  text,
-  tone = 'plain',
-}: Extract<Block, { kind: 'paragraph' }>): string {
+function paragraphHtml({ label, text, tone = 'plain' }: BlockOf<'paragraph'>): string {
   if (label === null) return element('p', {}, sentence(textOf(text)));
   return element(
     'p',

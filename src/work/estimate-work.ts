@@ -64,44 +64,63 @@ export function estimateWork(
 ): WorkEstimate {
   const { scope = usualScope, pace = unknownPace(model.paceLogSd) } = terms;
   const polishing = polishingOf(plan, model);
-  const byStage = groupBy<string, Polishing>(polishing, ({ stage }) => stage);
   const order = orderedStages(scope, model);
   const measures = measuresOf(plan, terms.vehicleArea);
   const stages = stageWorks(order, polishing, { measures, scope, pace, model });
-  const correction = stages.filter(({ stage }) => stage.part === 'correction');
+  const jobMaterials = materialsOf(stages);
+  const towels = jobMaterials.find(({ id }) => id === TOWELS)?.quantity ?? 0;
   const whole = jobTime(stages, model, pace);
-  const jobMaterials = totals(
+  return {
+    scope,
+    ...correctionOf(stages, polishing, { model, pace }),
+    order,
+    stages,
+    job: { time: whole, spread: spreadShares(stages, model, pace) },
+    medianShare: shareOf(whole.median, stages),
+    jobMaterials,
+    pads: padUses(polishing, model),
+    towelLoads: Math.ceil(towels / model.materials.towelsPerLoad),
+    ...daysOf(stages, polishing, whole, { model, scope, pace }),
+  };
+}
+
+const materialsOf = (stages: readonly StageWork[]): readonly Material[] =>
+  totals(
     stages.flatMap(({ materials }) => materials),
     true,
   );
-  const towels = jobMaterials.find(({ id }) => id === TOWELS)?.quantity ?? 0;
-  const daysTerms = {
-    hands: scope.hands,
-    hoursPerDay: scope.hoursPerDay,
-    vibration: model.vibration,
-  };
-  const shareOf = (time: Minutes): number => time / Math.max(addedMean(stages), LEAST);
-  const piecesIn = (time: Minutes): readonly WorkPiece[] =>
-    piecesOf(stages, byStage, shareOf(time), pace);
+
+type PacedModel = { readonly model: WorkModel; readonly pace: Pace };
+
+function correctionOf(
+  stages: readonly StageWork[],
+  polishing: readonly Polishing[],
+  { model, pace }: PacedModel,
+) {
+  const correction = stages.filter(({ stage }) => stage.part === 'correction');
   return {
-    scope,
     time: jobTime(correction, model, pace),
     machineMinutes: sum(polishing.map(({ machineTime }) => machineTime)),
     polishingMinutes: sum(correction.map(({ polishingTime }) => polishingTime)),
     vibrationPoints: sum(polishing.map(({ points }) => points)),
-    materials: totals(
-      correction.flatMap(({ materials }) => materials),
-      true,
-    ),
-    order,
-    stages,
-    job: { time: whole, spread: spreadShares(stages, model, pace) },
-    medianShare: shareOf(whole.median),
-    jobMaterials,
-    pads: padUses(polishing, model),
-    towelLoads: Math.ceil(towels / model.materials.towelsPerLoad),
-    days: planDays(piecesIn(whole.median), daysTerms),
-    daysP80: daysNeeded(piecesIn(jobTimeQuantile(whole, 0.8)), daysTerms),
+    materials: materialsOf(correction),
+  };
+}
+
+function daysOf(
+  stages: readonly StageWork[],
+  polishing: readonly Polishing[],
+  whole: JobTime,
+  { model, scope, pace }: PacedModel & Pick<WorkTerms, 'scope'>,
+) {
+  const { hands, hoursPerDay } = scope;
+  const terms = { hands, hoursPerDay, vibration: model.vibration };
+  const byStage = groupBy<string, Polishing>(polishing, ({ stage }) => stage);
+  const piecesIn = (time: Minutes): readonly WorkPiece[] =>
+    piecesOf(stages, byStage, shareOf(time, stages), pace);
+  return {
+    days: planDays(piecesIn(whole.median), terms),
+    daysP80: daysNeeded(piecesIn(jobTimeQuantile(whole, 0.8)), terms),
   };
 }
 
@@ -119,7 +138,9 @@ function measuresOf(plan: Plan, vehicleArea: SquareMetres | undefined) {
 /** Where no stage takes any time, a minute divided by is none the less a minute. */
 const LEAST = 1;
 
-const addedMean = (stages: readonly StageWork[]): number => sum(stages.map(({ mean }) => mean));
+/** What a time of the whole job is of the mean of its stages. */
+const shareOf = (time: Minutes, stages: readonly StageWork[]): number =>
+  time / Math.max(sum(stages.map(({ mean }) => mean)), LEAST);
 
 /**
  * The work of each stage, of polishing by panel and step, each so many times as long as its mean; the

@@ -3,6 +3,7 @@
  * survey found, and from what the plan of each aim leaves.
  */
 
+import { at } from '../base/at.ts';
 import { groupBy } from '../base/group-by.ts';
 import { isWorked, type PanelPlan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
@@ -69,7 +70,7 @@ const texts: Readonly<Record<FoundCode, string>> = {
 /** What is found goes by the plan of the strongest aim; what is left, by that of each. */
 export function exclusionsOf(options: readonly AimedPlan[]): readonly Exclusion[] {
   const left = leftAsFound(options, isToldOf);
-  const strongest = options.at(-1)?.plan.panels ?? [];
+  const strongest = at(options, options.length - 1).plan.panels;
   const found = strongest.flatMap((panel) =>
     codesOf(panel, isLeftByAll(options, panel)).map((code) => ({ code, panel })),
   );

@@ -2,6 +2,7 @@
  * What the plans of a quote leave as it is found: at which aims, and why, in words for the owner of the car. A part
  * that one aim leaves may be worked at another: an aim that asks for more may find no way to it.
  */
+import { at } from '../base/at.ts';
 import { groupBy } from '../base/group-by.ts';
 import { inWords } from '../base/in-words.ts';
 import { isWorked, type PanelPlan } from '../correction/plan/plan.ts';
@@ -54,14 +55,14 @@ export function leftAsFound(
 const leftParts = (panel: PanelPlan): readonly Omit<Left, 'aim'>[] =>
   (isWorked(panel) ? panel.zones : [panel])
     .filter(isLeft)
-    .map(({ survey, reasons }) => ({ survey, reason: reasons[0]?.code ?? '' }));
+    .map(({ survey, reasons }) => ({ survey, reason: at(reasons, 0).code }));
 
 /** With neither of its zones worked. */
 export const isLeftWhole = (panel: PanelPlan): boolean => !isWorked(panel) && isLeft(panel);
 
 /** Left, though there is something to correct. */
 const isLeft = ({ verdict, reasons }: Pick<PanelPlan, 'verdict' | 'reasons'>): boolean =>
-  verdict === 'leave' && reasons[0]?.code !== 'nothing-to-correct';
+  verdict === 'leave' && at(reasons, 0).code !== 'nothing-to-correct';
 
 const namesOf = (surveys: readonly PanelSurvey[]): readonly string[] => [
   ...panelNames(surveys.filter((survey) => !isZone(survey)).map(({ panel }) => panel)),

@@ -14,6 +14,9 @@ type Said = {
   readonly shop?: object;
   readonly project?: object;
   readonly typed?: TypedSettings;
+  /** Those asked about; all without. */
+  readonly panels?: readonly string[];
+  readonly date?: string | undefined;
 };
 
 const file = (name: string, text: string) => ({
@@ -26,7 +29,7 @@ type InForce = { readonly layers: Layers; readonly settings: Settings };
 const known = new Map<string, InForce>();
 
 /** The same settings for the same files, as in one run: what is searched under them is searched once. */
-function inForce(said: Omit<Said, 'readings' | 'defects' | 'spots'>): InForce {
+function inForce(said: Omit<Said, 'readings' | 'defects' | 'spots' | 'panels' | 'date'>): InForce {
   const key = JSON.stringify(said);
   const before = known.get(key);
   if (before !== undefined) return before;
@@ -36,7 +39,7 @@ function inForce(said: Omit<Said, 'readings' | 'defects' | 'spots'>): InForce {
   return found;
 }
 
-export function quoteOutcome({ readings, defects, spots, ...said }: Said) {
+export function quoteOutcome({ readings, defects, spots, panels = [], date, ...said }: Said) {
   const { layers, settings } = inForce(said);
   return quoteFiles({
     files: [file('readings.csv', readings)],
@@ -50,7 +53,8 @@ export function quoteOutcome({ readings, defects, spots, ...said }: Said) {
     settings,
     job: layers.job?.file,
     filmRecord: undefined,
-    panels: [],
+    panels,
+    date,
     defects: defects === undefined ? undefined : file('defects.csv', defects),
     ...(spots === undefined ? {} : { spots: [file('spots.csv', spots)] }),
   });

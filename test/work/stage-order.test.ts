@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { stagePairs, stageRules } from '../../src/formats/data/stage-rules.ts';
 import { stageFacts } from '../../src/formats/data/stages.ts';
-import { readJob } from '../../src/formats/job/job.ts';
+import { readJob } from '../../src/formats/job/read-job.ts';
 import { workModel } from '../../src/formats/models.ts';
 import { type JobScope, usualScope } from '../../src/work/job-scope.ts';
 import { orderedStages, orderFaults, unsaidPolishing } from '../../src/work/stage-order.ts';

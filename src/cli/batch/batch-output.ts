@@ -8,7 +8,7 @@ import { summaryColumns, summaryRow } from '../../report/batch/batch-summary.ts'
 import { createReorderBook } from '../../report/batch/reorder-list.ts';
 import { reorderTable } from '../../report/batch/reorder-table.ts';
 import { reorderWords } from '../../report/batch/reorder-words.ts';
-import type { DataCell, MachineRecord } from '../../report/model.ts';
+import type { MachineRecord } from '../../report/model.ts';
 import type { ChosenColumns } from '../chosen-fields.ts';
 import { pageOutput } from '../deliver.ts';
 import { writeOutput } from '../files/output-files.ts';
@@ -48,48 +48,54 @@ export async function openOutput(
   options: TypedOptions,
   { columns, keep, jobs }: Beginning,
 ): Promise<BatchOutput> {
-  const { out, summary, reorder, format = 'ndjson' } = options;
+  const { out, format = 'ndjson' } = options;
   const main = out === undefined ? undefined : await openLineFile(out, keep);
-  const beside = summary === undefined ? undefined : await openLineFile(summary, 0);
-  const toBuy = reorder === undefined ? undefined : createReorder(reorder);
-  const rowOf = (record: MachineRecord): readonly DataCell[] => summaryRow(command, record);
   const write = (text: string): Promise<boolean> =>
     main === undefined ? writeToReader(text) : main.add(text);
   const page = isPage(format) ? createPage(command, options) : undefined;
   if (format === 'csv') await write(renderCsvRow(columns.columns));
-  await beside?.add(renderCsvRow(summaryColumns(command)));
-  const unpriced = createUnpriced();
-  const doubled = createDoubled();
-  const noteBeside = async (job: JobLine): Promise<void> => {
-    unpriced.add(job);
-    doubled.add(job);
-    if (beside === undefined && toBuy === undefined) return;
-    const record = JSON.parse(job.line) as MachineRecord;
-    toBuy?.add(record);
-    await beside?.add(renderCsvRow(rowOf(record)));
-  };
+  const beside = await openBeside(command, options);
   return {
     add: async (job) => {
       const { line } = job;
-      await noteBeside(job);
+      await beside.note(job);
       if (page !== undefined) return page.add(JSON.parse(line) as MachineRecord);
       if (format !== 'csv') return write(line);
-      return write(renderCsvRow(columns.of(rowOf(JSON.parse(line) as MachineRecord))));
+      const row = summaryRow(command, JSON.parse(line) as MachineRecord);
+      return write(renderCsvRow(columns.of(row)));
     },
-    recall: noteBeside,
+    recall: beside.note,
     close: async (complete) => {
-      if (page !== undefined) await write(await page.text(doubled.told(), jobs));
-      const left = await closeAll([main, beside], complete);
+      if (page !== undefined) await write(await page.text(beside.doubled(), jobs));
+      const left = await closeAll([main, beside.summary], complete);
+      const { diagnostics, told } = await beside.close(complete);
+      return { diagnostics, told: [...told, ...leftTexts(left, format)] };
+    },
+  };
+}
+
+/** What is noted of each job besides its record: for the summary, the list to buy, and the last lines. */
+async function openBeside(command: string, { summary: path, reorder }: TypedOptions) {
+  const summary = path === undefined ? undefined : await openLineFile(path, 0);
+  const toBuy = reorder === undefined ? undefined : createReorder(reorder);
+  const unpriced = createUnpriced();
+  const doubled = createDoubled();
+  await summary?.add(renderCsvRow(summaryColumns(command)));
+  return {
+    summary,
+    doubled: (): readonly string[] => doubled.told(),
+    note: async (job: JobLine): Promise<void> => {
+      unpriced.add(job);
+      doubled.add(job);
+      if (summary === undefined && toBuy === undefined) return;
+      const record = JSON.parse(job.line) as MachineRecord;
+      toBuy?.add(record);
+      await summary?.add(renderCsvRow(summaryRow(command, record)));
+    },
+    close: async (complete: boolean): Promise<Closed> => {
       const { diagnostics, told } = (await toBuy?.close(complete)) ?? { diagnostics: [], told: [] };
-      return {
-        diagnostics,
-        told: [
-          ...doubled.told().map(printable),
-          ...unpriced.told(),
-          ...told,
-          ...leftTexts(left, format),
-        ],
-      };
+      const noted = [...doubled.told().map(printable), ...unpriced.told()];
+      return { diagnostics, told: [...noted, ...told] };
     },
   };
 }

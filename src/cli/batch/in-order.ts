@@ -15,43 +15,56 @@ export async function inOrder<Task, Done>(
 ): Promise<void> {
   const idle = [...runners];
   const changes = createSignal();
+  const turns = createTurns(take, changes.tell);
+  for await (const task of tasks) {
+    let runner = idle.shift();
+    while (turns.goOn() && (runner === undefined || turns.waiting() >= ahead)) {
+      await changes.next();
+      runner ??= idle.shift();
+    }
+    if (!turns.goOn() || runner === undefined) break;
+    const own = runner;
+    turns.add(
+      own(task).finally(() => {
+        idle.push(own);
+        changes.tell();
+      }),
+    );
+  }
+  await turns.end();
+}
+
+/** Work that is taken in the order in which it was begun; `tell` is called when one has been. */
+function createTurns<Done>(take: (done: Done) => Promise<boolean>, tell: () => void) {
   let waiting = 0;
   let goesOn = true;
   let failure: { readonly problem: unknown } | undefined;
   let turn: Promise<void> = Promise.resolve();
-
-  const begin = (task: Task, runner: Runner<Task, Done>): void => {
-    waiting += 1;
-    const work = runner(task).finally(() => {
-      idle.push(runner);
-      changes.tell();
-    });
-    // A job that fails while it waits for its turn is told when its turn comes.
-    work.catch(() => {});
-    turn = turn.then(async () => {
-      try {
-        const done = await work;
-        if (goesOn) goesOn = await take(done);
-      } catch (problem) {
-        failure ??= { problem };
-        goesOn = false;
-      }
-      waiting -= 1;
-      changes.tell();
-    });
-  };
-
-  for await (const task of tasks) {
-    let runner = idle.shift();
-    while (goesOn && (runner === undefined || waiting >= ahead)) {
-      await changes.next();
-      runner ??= idle.shift();
+  const takeNext = async (work: Promise<Done>): Promise<void> => {
+    try {
+      const done = await work;
+      if (goesOn) goesOn = await take(done);
+    } catch (problem) {
+      failure ??= { problem };
+      goesOn = false;
     }
-    if (!goesOn || runner === undefined) break;
-    begin(task, runner);
-  }
-  await turn;
-  if (failure !== undefined) throw failure.problem;
+    waiting -= 1;
+    tell();
+  };
+  return {
+    add: (work: Promise<Done>): void => {
+      waiting += 1;
+      // A job that fails while it waits for its turn is told when its turn comes.
+      work.catch(() => {});
+      turn = turn.then(() => takeNext(work));
+    },
+    waiting: (): number => waiting,
+    goOn: (): boolean => goesOn,
+    end: async (): Promise<void> => {
+      await turn;
+      if (failure !== undefined) throw failure.problem;
+    },
+  };
 }
 
 /** Lets one wait for the next time that another tells. */

@@ -26,54 +26,70 @@ export type Tally = {
 const mostTold = 5;
 
 type Alike = { readonly first: CountedJob; readonly jobs: string[]; count: number };
+type Counts = Readonly<Record<JobStatus, number>>;
 
 export function createTally(): Tally {
   const counts: Record<JobStatus, number> = { done: 0, refused: 0, failed: 0 };
   const exits = new Set<number>();
   const reasons = new Map<string, Alike>();
-  const seen = (): number => counts.done + counts.refused + counts.failed;
-  const wrong = (): number => counts.refused + counts.failed;
-  const note = (job: CountedJob): void => {
-    const key = `${job.status} ${job.reason}`;
-    const alike = reasons.get(key);
-    if (alike === undefined) {
-      if (reasons.size < mostTold) reasons.set(key, { first: job, jobs: [job.job], count: 1 });
-      return;
-    }
-    alike.count += 1;
-    if (alike.jobs.length < mostTold) alike.jobs.push(job.job);
-  };
+  const seen = (): number => counts.done + notDone(counts);
   return {
     add: (job) => {
       counts[job.status] += 1;
       if (job.status === 'done') return;
       exits.add(job.exit);
-      note(job);
+      note(job, reasons);
     },
     seen,
-    exit: () => {
-      if (wrong() === 0) return exitCodes.done;
-      if (counts.done > 0) return exitCodes.someFailed;
-      const [shared = exitCodes.data, ...others] = exits;
-      return others.length === 0 ? shared : exitCodes.data;
-    },
-    summary: (jobs, stood) => {
-      const told = [...reasons.values()];
-      const more = wrong() - told.reduce((sum, { count }) => sum + count, 0);
-      const left = jobs - seen();
-      return [
-        ...told.map(alikeText),
-        ...(more > 0 ? [`and ${counted(more, 'more job')} not done`] : []),
-        [
-          `${counted(jobs, 'job')}: ${counts.done} done`,
-          ...(counts.refused > 0 ? [`${counts.refused} refused`] : []),
-          ...(counts.failed > 0 ? [`${counts.failed} failed`] : []),
-          ...(left > 0 ? [`${left} not begun`] : []),
-          ...(stood > 0 ? [`${stood} of them stood from before`] : []),
-        ].join(', '),
-      ];
-    },
+    exit: () => exitOf(counts, exits),
+    summary: (jobs, stood) => [
+      ...reasonTexts([...reasons.values()], notDone(counts)),
+      countText(counts, { jobs, left: jobs - seen(), stood }),
+    ],
   };
+}
+
+const notDone = ({ refused, failed }: Counts): number => refused + failed;
+
+function note(job: CountedJob, reasons: Map<string, Alike>): void {
+  const key = `${job.status} ${job.reason}`;
+  const alike = reasons.get(key);
+  if (alike === undefined) {
+    if (reasons.size < mostTold) reasons.set(key, { first: job, jobs: [job.job], count: 1 });
+    return;
+  }
+  alike.count += 1;
+  if (alike.jobs.length < mostTold) alike.jobs.push(job.job);
+}
+
+function exitOf(counts: Counts, exits: ReadonlySet<number>): number {
+  if (notDone(counts) === 0) return exitCodes.done;
+  if (counts.done > 0) return exitCodes.someFailed;
+  const [shared = exitCodes.data, ...others] = exits;
+  return others.length === 0 ? shared : exitCodes.data;
+}
+
+function reasonTexts(told: readonly Alike[], all: number): readonly string[] {
+  const more = all - told.reduce((sum, { count }) => sum + count, 0);
+  return [
+    ...told.map(alikeText),
+    ...(more > 0 ? [`and ${counted(more, 'more job')} not done`] : []),
+  ];
+}
+
+/** How many of the jobs there were to do came to what. */
+type Of = { readonly jobs: number; readonly left: number; readonly stood: number };
+
+function countText({ done, refused, failed }: Counts, { jobs, left, stood }: Of): string {
+  const some = (count: number, what: string): readonly string[] =>
+    count > 0 ? [`${count} ${what}`] : [];
+  return [
+    `${counted(jobs, 'job')}: ${done} done`,
+    ...some(refused, 'refused'),
+    ...some(failed, 'failed'),
+    ...some(left, 'not begun'),
+    ...some(stood, 'of them stood from before'),
+  ].join(', ');
 }
 
 function alikeText({ first, jobs, count }: Alike): string {

@@ -48,7 +48,11 @@ export const quoteCommand: Command = {
     const inputs = await loadSurveyInputs(operands, options, world);
     if (inputs.value === undefined) return failed(inputs.diagnostics);
     const { defects, settings } = inputs.value;
-    const quoted = quoteFiles({ ...surveyRequest(inputs.value, options), defects });
+    const quoted = quoteFiles({
+      ...surveyRequest(inputs.value, options),
+      defects,
+      date: options.date,
+    });
     const diagnostics = [...inputs.diagnostics, ...quoted.diagnostics];
     if (quoted.value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
     const date = options.date ?? null;

@@ -386,6 +386,10 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
         '{\n  "schema": "leastcut/shop/1",\n  "prices": {\n    "currency": "GBP",\n    "labour_minor_per_h": 4500,\n    "materials": [\n      { "id": "medium", "pack": 1, "unit": "ml", "price_minor": 1000000000000 },\n      { "id": "fine", "pack": 1, "unit": "ml", "price_minor": 1000000000000 },\n      { "id": "iron-remover", "pack": 1, "unit": "ml", "price_minor": 1000000000000 }\n    ],\n    "markup_pct": 1000\n  }\n}\n',
     },
   ),
+  'quote-before-read': example('quote input.csv --aim correct --date 2026-11-27', {
+    'input.csv':
+      'panel,point,reading_um,time\nroof,1,116,2026-12-05\nroof,2,118,2026-12-05\nroof,3,114,2026-12-05\n',
+  }),
   'quote-unclosed': example('survey input.csv', {
     'input.csv': 'panel,point,reading_um\nbonnet,1,120\n"roof,1,118\nboot lid,1,119\n',
   }),

@@ -112,6 +112,8 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
     'State the clear alone under "clear_um": it lies over the base coat and the primer, and is less than what the gauge reads.',
   'date-in-future':
     'Look at the year first. If the day is right, as of a quote that is to go out later, nothing is to be done.',
+  'quote-before-read':
+    'Give the day of the quote with --date; if the clock of the gauge was wrong, correct the days of the readings.',
   'compare-files-order':
     'Name the files in the order of their visits; a shell’s * puts after before before.',
   'compare-visit-again':

@@ -232,6 +232,20 @@ export const filmDefaults = {
       'panels that may tell their own baseline; of fewer, what factories paint tells a repaint too',
       [1, 50],
     ),
+    aboutItsCar: pure(
+      0.5,
+      'assumption',
+      'half of what film varies by over cars is common to the panels of one',
+      'share of the variance of factory film over cars by which a panel lies about the film of its car',
+      [0.01, 1],
+    ),
+    paintedOverMost: pure(
+      0.5,
+      'assumption',
+      'nobody knows which of the two it is',
+      'most likely that the usual film of a car is repaint where a thin panel may be cut back instead',
+      [0.01, 1],
+    ),
     mirror: um(25, 'assumption', '', 'mirrored panels further apart get a note'),
     mirrorShare: pure(
       0.25,

@@ -137,9 +137,17 @@ export const keyMeanings: readonly KeyMeaning[] = [
     'What every job is charged, whatever is done.',
   ),
   shop('tax_pct', '5', 'The rate of tax of one item, where it is not the usual one.'),
-  shop('minimum_minor', '18000', 'The least that a job is charged; what is wanting is added.'),
+  shop(
+    'minimum_minor',
+    '18000',
+    'The least that a job is charged, after any discount; what is wanting is added. Tax comes on top, unless your prices have it in them.',
+  ),
   shop('discount_pct', '10', 'What is taken off labour, materials and items, in per cent.'),
-  shop('discount_minor', '5000', 'What is taken off them, as an amount.'),
+  shop(
+    'discount_minor',
+    '5000',
+    'What is taken off labour, materials and items, as an amount: before tax, unless your prices have it in them.',
+  ),
   shop(
     'tax',
     '{ "preset": "uk-vat" }',
@@ -163,7 +171,11 @@ export const keyMeanings: readonly KeyMeaning[] = [
   ),
   shop('included', 'false', 'Whether your prices have the tax in them.'),
   shop('cash_rounding_minor', '5', 'The least coin: what is to be paid in cash is rounded to it.'),
-  shop('deposit_pct', '25', 'What is to be paid beforehand, in per cent.'),
+  shop(
+    'deposit_pct',
+    '25',
+    'What is to be paid beforehand, in per cent of the total with its tax.',
+  ),
   shop('validity_days', '30', 'How many days a quote holds.'),
   shop(
     'contact',

@@ -448,7 +448,8 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
     'The chance that the true error is within what is permitted, 0 to 1 (JCGM 106).',
   residual_um: 'What the adjustment leaves of the error, in µm; null where none was asked for.',
   n_shims: 'How many different shims it rests on.',
-  valid_until: 'The last day on which it holds; null where no day or no number of days is said.',
+  valid_until:
+    'The last day on which it holds; null where no day or no number of days is said, or no price is made.',
   currency: 'The currency by its three letters (ISO 4217); null without prices.',
   currency_digits: 'How many digits of an amount stand after the point; null without prices.',
   tax: 'How the quote is taxed; null without prices.',

@@ -564,7 +564,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   limit(
     'test-spot',
     'On refinished or filled panels the total says nothing of the clear.',
-    'Try a small spot on this panel first.',
+    'Look for the edge of a protection film first, which leaves no colour on a pad either. Then try a small spot on this panel.',
   ),
   limit(
     'sound-panels',
@@ -817,7 +817,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   note(
     'spot-contradicts',
-    'What a test spot took lies outside the 95 % that was foretold of it, what the gauge may be off by counted: the paint, the way of working or a reading is not as held. What it took counts; but what steps take is then held to be no surer than on a paint that nobody tried, and no more may go for it.',
+    'What a test spot took lies outside the 95 % that was foretold of it, what the gauge may be off by counted: the paint, the way of working or a reading is not as held. What steps take is then held to be no surer than on a paint that nobody tried, and no more may go for it. What it took counts where it is more than was foretold; where it is less, nothing of the trial counts, as stronger steps on the strength of a slip would cost the clear.',
     'Read its marks again, and try another place.',
   ),
   caution(

@@ -5,7 +5,7 @@ import type { Verdict } from '../../correction/plan/plan.ts';
 import type { AgainstPlan } from '../../correction/removal/measured-removal.ts';
 import type { RungState } from '../../correction/spot/spot-ladder.ts';
 import type { NextCode } from '../../correction/spot/spot-next.ts';
-import type { ComparedBy } from '../../film/compare/compare-surveys.ts';
+import type { ComparedBy } from '../../film/compare/panel-comparison.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import type { GaugeVerdict } from '../../film/gauge/gauge-check.ts';
 import type { VerdictGround } from '../../training/overall-verdict.ts';

@@ -275,6 +275,13 @@ export const trainingDefaults = once(
           'chance under which pairs of places show that values follow the film after all',
           [0.0001, 0.5],
         ),
+        followedUsual: pure(
+          0.05,
+          'assumption',
+          'who reads unsteadily does so all over the car; of honest hands one in twenty comes out worse, and is told nothing by it',
+          'chance from which the panels before follow the film as usual, where a survey is looked through for a panel from which on it does not',
+          [0.0001, 0.9],
+        ),
         panelsAlarm: pure(
           0.0003,
           'derived',

@@ -23,7 +23,7 @@ import {
   unchargedBlocks,
 } from './quote-notes.ts';
 import { validityText } from './quote-validity.ts';
-import { curveBlocks, isNothingWorked } from './quote-words.ts';
+import { curveBlocks, isNothingWorked, isPriced } from './quote-words.ts';
 import { stageCostBlocks } from './stage-cost-lines.ts';
 
 export type QuotePageOptions = PageOptions & {
@@ -36,33 +36,45 @@ export function quoteBlocks(
   panels: readonly Panel[],
   options: QuotePageOptions,
 ): readonly Block[] {
+  const isNothing = isNothingWorked(result.options);
+  return [
+    ...headBlocks(result, panels, options),
+    ...(isNothing ? missingBlocks(result) : choiceBlocks(result, options)),
+    ...exclusionBlocks(result, options.verbose),
+    ...(options.verbose ? noteBlocks : doubtBlocks)(result.survey, options.unit),
+    ...(options.verbose && !isNothing ? termsBlocks(result) : []),
+    ...assumptionBlocks(
+      { ...result, assumptions: newsOf(result.assumptions, options.verbose) },
+      options,
+    ),
+  ];
+}
+
+/** What it is of, and what comes before any choice. */
+function headBlocks(
+  result: QuoteResult,
+  panels: readonly Panel[],
+  { unit }: QuotePageOptions,
+): readonly Block[] {
   const ids = new Set(panels.map(({ id }) => id));
   const read = result.survey.panels.filter(
     ({ panel, points }) => ids.has(panel.id) && points.length > 0,
   );
-  const { unit } = options;
-  const { kind, prices } = result.settings.money;
-  const priceList = prices.value?.list ?? null;
-  const head = [
-    title(heading(kind.value === 'estimate' ? 'Estimate' : 'Quotation', result, read)),
+  const isEstimate = result.settings.money.kind.value === 'estimate';
+  return [
+    title(heading(isEstimate ? 'Estimate' : 'Quotation', result, read)),
     ...strictNote(result.settings),
     ...warningsFirst(result.survey, unit),
     ...colourFirst(read),
     ...readAgainFirst(read, result, unit),
   ];
-  const news = { ...result, assumptions: newsOf(result.assumptions, options.verbose) };
-  const notes = (options.verbose ? noteBlocks : doubtBlocks)(result.survey, unit);
-  if (isNothingWorked(result.options)) {
-    return [
-      ...head,
-      ...missingBlocks(result),
-      ...exclusionBlocks(result, options.verbose),
-      ...notes,
-      ...assumptionBlocks(news, options),
-    ];
-  }
+}
+
+/** The aims side by side, and what each comes to. */
+function choiceBlocks(result: QuoteResult, options: QuotePageOptions): readonly Block[] {
+  const { unit, verbose } = options;
+  const priceList = result.settings.money.prices.value?.list ?? null;
   return [
-    ...head,
     paragraph(null, legendText(result, options)),
     gap,
     optionTable(result.options, priceList, unit),
@@ -73,51 +85,54 @@ export function quoteBlocks(
       { across: 'film spent', up: 'clears' },
       unit,
     ),
-    ...partsBlocks(result.options, priceList, options.verbose),
+    ...partsBlocks(result.options, priceList, verbose),
     ...missingBlocks(result),
     ...shortBlocks(result.options, priceList),
-    ...(options.verbose ? overrunBlocks(result.options) : []),
-    ...materialBlocks(result.options, priceList, options.verbose),
-    ...(options.verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),
-    ...unchargedBlocks(result, options.verbose),
-    ...exclusionBlocks(result, options.verbose),
-    ...notes,
-    ...(options.verbose ? termsBlocks(result) : []),
-    ...assumptionBlocks(news, options),
+    ...(verbose ? overrunBlocks(result) : []),
+    ...materialBlocks(result.options, priceList, verbose),
+    ...(verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),
+    ...unchargedBlocks(result, verbose),
   ];
 }
 
 /** What it is, and what the columns are. */
-function legendText({ settings }: QuoteResult, { unit, date }: QuotePageOptions): Said {
-  const { money, models } = settings;
-  const prices = money.prices.value;
-  const validity = validityText(prices, date);
-  const share = shown(models.price.hours[money.kind.value], 0);
-  const what =
-    money.kind.value === 'estimate'
-      ? 'An estimate may change once the work has begun'
-      : 'A quotation is a fixed offer';
+function legendText(result: QuoteResult, { unit, date }: QuotePageOptions): Said {
+  const prices = result.settings.money.prices.value;
   const units =
     prices === null
       ? `Film in ${unitName(unit)}`
       : `Film and money in ${unitName(unit)} and ${prices.list.currency.code}`;
-  const offer = joined(
-    [what, `priced at hours that ${share}\u00a0% of such jobs keep within`],
-    '; ',
-    '.',
-  );
-  const columns = joined(
-    [
-      'Clears: of all marks there, left panels too',
-      'spent: mean film (a plan tells the middle, less)',
-      'left: least clear (topcoat) left',
-      'hours: one person, half to four in five of such jobs',
-      '+1 %: each further per cent',
-    ],
-    '; ',
-    '.',
-  );
-  return joined([...(validity === null ? [] : [validity]), offer, `${units}.`, columns], ' ');
+  return joined([...offerTexts(result, date), `${units}.`, COLUMNS], ' ');
+}
+
+const COLUMNS: Said = joined(
+  [
+    'Clears: of all marks there, left panels too',
+    'spent: mean film (a plan tells the middle, less)',
+    'left: least clear (topcoat) left',
+    'hours: one person, half to four in five of such jobs',
+    '+1 %: each further per cent',
+  ],
+  '; ',
+  '.',
+);
+
+/** Its day, how long it holds, and what it binds to: without a price only the day. */
+function offerTexts({ settings, options }: QuoteResult, date: string | null): readonly Said[] {
+  const { kind, prices } = settings.money;
+  const priced = isPriced(options);
+  const validity = validityText(priced ? prices.value : null, date);
+  const day = validity === null ? [] : [validity];
+  if (!priced) return day;
+  const share = shown(settings.models.price.hours[kind.value], 0);
+  const what =
+    kind.value === 'estimate'
+      ? 'An estimate may change once the work has begun'
+      : 'A quotation is a fixed offer';
+  return [
+    ...day,
+    joined([what, `priced at hours that ${share}\u00a0% of such jobs keep within`], '; ', '.'),
+  ];
 }
 
 /** What other lines of the page say, and what survey and plan say of how much may go. */

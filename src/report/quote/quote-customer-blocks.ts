@@ -3,19 +3,13 @@
  * what nobody can promise. No word of the trade stands here without its meaning.
  */
 import { shown } from '../../base/rounding.ts';
-import { says, tell, um } from '../../base/sentence.ts';
-import type { LengthUnit } from '../../base/units.ts';
-import { doubtsFinish } from '../../film/limits/colour-at-spot.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
-import { panelNames } from '../../film/template/side-names.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
-import { isClearShown } from '../../work/exclusions.ts';
 import { partForOwner } from '../../work/left-as-found.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { joined } from '../facts.ts';
-import { type Block, list, notice, paragraph, type Said, title } from '../model.ts';
-import { namesAnd } from '../words.ts';
+import { type Block, list, paragraph, type Said, title } from '../model.ts';
+import { ownerDoubts } from './owner-doubts.ts';
 import type { QuotePageOptions } from './quote-blocks.ts';
 import { choiceBlocks, choiceColumns, choicesOf } from './quote-choices.ts';
 import { partCells } from './quote-lines.ts';
@@ -25,6 +19,7 @@ import {
   curveBlocks,
   exclusionText,
   isNothingWorked,
+  isPriced,
   reversalTexts,
   shortTexts,
 } from './quote-words.ts';
@@ -34,15 +29,13 @@ export function customerBlocks(
   result: QuoteResult,
   { unit, date }: QuotePageOptions,
 ): readonly Block[] {
-  const { settings } = result;
-  const { money } = settings;
   if (isNothingWorked(result.options)) return nothingBlocks(result, { unit, date });
   return [
     title(headingText(result)),
     ...addressBlocks(result),
     ...dateBlocks(result, date),
-    ...doubtBlocks(result, unit),
-    paragraph(money.kind.value === 'estimate' ? 'An estimate' : 'A quotation', meaning(result)),
+    ...ownerDoubts(result, unit),
+    meaningBlock(result),
     ...choiceBlocks(result, unit),
     ...shortBlocks(choicesOf(result).map(({ option }) => option)),
     ...partsBlocks(result),
@@ -67,8 +60,8 @@ const nothingBlocks = (
 ): readonly Block[] => [
   title(headingText(result)),
   ...addressBlocks(result),
-  date === null ? dayForm : paragraph('Date', date),
-  ...doubtBlocks(result, unit),
+  ...dateBlocks(result, date),
+  ...ownerDoubts(result, unit),
   paragraph(
     'What we found',
     areWithoutMarks(result.options)
@@ -79,59 +72,6 @@ const nothingBlocks = (
   ...polishingBlocks,
   list('What to know', knowBlocks(result)),
 ];
-
-/** What puts the whole car in doubt comes before any choice. */
-const doubtBlocks = (
-  { survey: { panels, notes } }: QuoteResult,
-  unit: LengthUnit,
-): readonly Block[] => [
-  ...notes.flatMap(({ code, value }) => {
-    const told = DOUBTS[code];
-    if (told === undefined || value === undefined) return [];
-    return [notice(BEFORE_ANY_WORK, joined(told(tell(says`${um(value, 0)}`, unit)), ' '))];
-  }),
-  ...firstBlocks(panels.filter(isClearShown), (where) => [
-    `At a trial on the ${where} no colour came off with the polish.`,
-    'Paint without a clear top layer, as was stated, gives colour: so there is such a layer, or nobody looked at the pad.',
-    'Which of the two it is must be settled before any panel is polished; until then no more is planned than either allows.',
-  ]),
-  ...firstBlocks(panels.filter(doubtsFinish), (where) => [
-    `At a trial on the ${where} colour came off with the polish: the clear top layer is gone there, or the paint of this car is not what was thought.`,
-    'Which of the two it is must be settled before any panel is polished.',
-  ]),
-];
-
-const BEFORE_ANY_WORK = 'Before any work';
-
-/** By the code of what the survey warns of, with the film that it is about. */
-const DOUBTS: Readonly<Record<string, (film: string) => readonly string[]>> = {
-  'thick-baseline': (film) => [
-    `All that was measured is thick, about ${film}: far more than factories paint.`,
-    'A car painted again all over reads so, and so does one under a film or a wrap.',
-    'Which of the two it is must be settled, and a trial made, before any panel is polished.',
-  ],
-  'spot-overrun': (film) => [
-    `At a trial about ${film} of paint came off, more than was meant to go.`,
-    'Why must be known before any panel is polished.',
-  ],
-  'spot-perhaps-overrun': (film) => [
-    `At a trial about ${film} of paint came off, perhaps more than was meant to go.`,
-    'It is measured again before any panel is polished.',
-  ],
-};
-
-const firstBlocks = (
-  shown: readonly PanelSurvey[],
-  told: (where: string) => readonly string[],
-): readonly Block[] =>
-  shown.length === 0
-    ? []
-    : [
-        notice(
-          BEFORE_ANY_WORK,
-          joined(told(namesAnd(panelNames(shown.map(({ panel }) => panel)))), ' '),
-        ),
-      ];
 
 const notPromisedBlocks = ({ exclusions }: QuoteResult): readonly Block[] =>
   exclusions.length === 0
@@ -164,8 +104,12 @@ function addressBlocks({ settings: { money }, identity }: QuoteResult): readonly
 /** A day to write in where nobody asked for one. */
 const dayForm: Block = { kind: 'form', fields: ['Date'] };
 
-/** What is offered holds from that day. */
-function dateBlocks({ settings: { money } }: QuoteResult, date: string | null): readonly Block[] {
+/** What is offered holds from that day; without a price nothing is. */
+function dateBlocks(
+  { settings: { money }, options }: QuoteResult,
+  date: string | null,
+): readonly Block[] {
+  if (!isPriced(options)) return [date === null ? dayForm : paragraph('Date', date)];
   const validity = validityText(money.prices.value, date);
   return [
     ...(date === null ? [dayForm] : []),
@@ -209,14 +153,26 @@ const MEANINGS: Readonly<Record<QuoteKind, readonly string[]>> = {
   ],
 };
 
-const meaning = ({ settings }: QuoteResult): Said =>
-  joined(MEANINGS[settings.money.kind.value], ' ');
+const UNPRICED: Said = joined(
+  [
+    'This page says what can be done, and how long it takes.',
+    'It offers nothing until a price is made.',
+  ],
+  ' ',
+);
+
+function meaningBlock({ settings, options }: QuoteResult): Block {
+  if (!isPriced(options)) return paragraph('No price yet', UNPRICED);
+  const kind = settings.money.kind.value;
+  const label = kind === 'estimate' ? 'An estimate' : 'A quotation';
+  return paragraph(label, joined(MEANINGS[kind], ' '));
+}
 
 function partsBlocks(result: QuoteResult): readonly Block[] {
   const list = result.settings.money.prices.value?.list ?? null;
   const choices = choicesOf(result);
   const priced = choices.map(({ option }) => option.priced);
-  if (list === null || priced.every((one) => one === null)) return [];
+  if (list === null || !isPriced(result.options)) return [];
   return [
     {
       kind: 'table',
@@ -238,7 +194,7 @@ function shortBlocks(options: readonly QuoteOption[]): readonly Block[] {
 function knowBlocks({ options, settings }: QuoteResult): readonly string[] {
   const { risk } = settings.terms;
   const { kind } = settings.money;
-  const overruns = options.flatMap(({ overrun }) => overrun ?? []);
+  const overruns = isPriced(options) ? options.flatMap(({ overrun }) => overrun ?? []) : [];
   const most = overruns.length === 0 ? null : Math.max(...overruns);
   return [
     'A reading is no promise. A gauge reads all layers together; how much of it is the clear top layer is judged from what is usual.',
@@ -255,7 +211,7 @@ function knowBlocks({ options, settings }: QuoteResult): readonly string[] {
   ];
 }
 
-function termsBlocks({ settings }: QuoteResult): readonly Block[] {
-  const terms = settings.money.prices.value?.terms ?? [];
+function termsBlocks({ settings, options }: QuoteResult): readonly Block[] {
+  const terms = isPriced(options) ? (settings.money.prices.value?.terms ?? []) : [];
   return terms.length === 0 ? [] : [list('Terms', terms)];
 }

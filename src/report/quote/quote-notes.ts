@@ -13,6 +13,7 @@ import {
   areWithoutMarks,
   exclusionText,
   isNothingWorked,
+  isPriced,
   percentText,
   reversalTexts,
   shortExclusions,
@@ -69,8 +70,9 @@ export function exclusionBlocks({ exclusions }: QuoteResult, verbose: boolean): 
     : [paragraph('Not promised', joined(shortExclusions(exclusions), '; ', '.'))];
 }
 
-/** They are alike for all aims, as each is priced by the same share of jobs. */
-export function overrunBlocks(options: readonly QuoteOption[]): readonly Block[] {
+/** They are alike for all aims, as each is priced by the same share of jobs; none where nothing is charged. */
+export function overrunBlocks({ options }: QuoteResult): readonly Block[] {
+  if (!isPriced(options)) return [];
   const chances = options.flatMap(({ overrun }) => overrun ?? []);
   const hours = options.flatMap(({ charged }) =>
     charged === null ? [] : [shown(charged / 60, 1)],

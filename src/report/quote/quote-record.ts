@@ -11,6 +11,7 @@ import type { MachineRecord } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
 import { optionFigures, optionHours } from './option-figures.ts';
 import { validUntil } from './quote-validity.ts';
+import { isPriced } from './quote-words.ts';
 
 export type QuoteRecordContext = RecordContext & { readonly date: string | null };
 
@@ -26,7 +27,7 @@ export function quoteRecord(result: QuoteResult, context: QuoteRecordContext): M
     aim: settings.aim.name,
     kind: kind.value,
     date: context.date,
-    valid_until: validUntil(said, context.date),
+    valid_until: isPriced(options) ? validUntil(said, context.date) : null,
     price_list: at === undefined ? null : { shop, file: at.file },
     currency: said?.list.currency.code ?? null,
     currency_digits: said?.list.currency.digits ?? null,

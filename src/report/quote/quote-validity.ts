@@ -6,11 +6,14 @@ import type { Prices } from '../../formats/shop/shop-prices.ts';
 /** Null where there is nothing to say. */
 export function validityText(prices: Prices | null, date: string | null): string | null {
   const days = prices?.validityDays ?? null;
-  const holds = days === null ? null : `Holds for ${counted(days, 'day')}`;
-  if (date === null) return holds === null ? null : `${holds}.`;
+  if (date === null) return days === null ? null : holdsFor(days);
   const until = validUntil(prices, date);
-  return until === null ? `Of ${date}.` : `Of ${date}; holds until ${until}.`;
+  if (until === null) return `Of ${date}.`;
+  return `Of ${date}; holds ${until === date ? 'on that day alone' : `until ${until}`}.`;
 }
+
+const holdsFor = (days: number): string =>
+  days === 0 ? 'Holds on its day alone.' : `Holds for ${counted(days, 'day')}.`;
 
 /** The last day on which it holds. */
 export const validUntil = (prices: Prices | null, date: string | null): string | null => {

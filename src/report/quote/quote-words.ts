@@ -121,6 +121,10 @@ const reachesText = (reaches: Reaches): string =>
 export const isNothingWorked = (options: readonly QuoteOption[]): boolean =>
   options.every(({ charged }) => charged === null);
 
+/** Without a price nothing is offered, and nothing holds until a day. */
+export const isPriced = (options: readonly QuoteOption[]): boolean =>
+  options.some(({ priced }) => priced !== null);
+
 /** Nothing is worked because nothing wants it, and not because the paint allows nothing. */
 export const areWithoutMarks = (options: readonly QuoteOption[]): boolean =>
   options.every(({ spent }) => spent === null);

@@ -2,6 +2,7 @@
 import {
   type Currency,
   divided,
+  type Minor,
   type RoundingMode,
   type Share,
   total,
@@ -16,19 +17,41 @@ import { amountText, moneyText, shareText } from './money-text.ts';
 /** A price under the name that its column has. */
 type TitledPrice = { readonly title: string; readonly priced: PricedJob | null };
 
-/** A tax of several rates rate by rate; of one, none where it is the rate of its subtotal, rounded as anybody does. */
+/** A tax of several rates rate by rate; and why, where one is not its rate of what it is of, rounded as anybody does. */
 export function taxBlocks(prices: readonly TitledPrice[], list: PriceList): readonly Block[] {
-  const { tax, currency } = list;
+  const { tax } = list;
   const lines = prices.flatMap(({ priced }) => priced?.lines ?? []);
   const rates = [...new Set(lines.map(({ taxShare }) => taxShare))];
-  if (rates.length > 1) return rates.map((share) => rateBlock(share, prices, list));
-  // One shows the rule.
-  const [odd] = prices.flatMap(({ title, priced }) => {
-    const text = priced === null ? null : oddTax(priced, currency);
-    return text === null ? [] : [`${title} ${text}`];
-  });
-  const label = `${tax.name} ${shareText(tax.share)}`;
+  return rates.length > 1
+    ? [
+        ...rates.map((share) => rateBlock(share, prices, list)),
+        ...oddBlocks(tax.name, rates, prices, list),
+      ]
+    : oddBlocks(`${tax.name} ${shareText(tax.share)}`, rates, prices, list);
+}
+
+/** One shows the rule. */
+function oddBlocks(
+  label: string,
+  rates: readonly Share[],
+  prices: readonly TitledPrice[],
+  { tax, currency }: PriceList,
+): readonly Block[] {
+  const [odd] = prices.flatMap(({ title, priced }) =>
+    rates.flatMap((share) => {
+      const text = priced === null ? null : oddTax(taxedAt(share, priced), share, currency);
+      return text === null ? [] : [`${title} ${text}`];
+    }),
+  );
   return odd === undefined ? [] : [paragraph(label, `${ruleText(tax, currency)}: ${odd}`)];
+}
+
+/** What the lines of a rate come to, and their tax. */
+type Taxed = { readonly base: Minor; readonly due: Minor };
+
+function taxedAt(share: Share, { lines }: PricedJob): Taxed {
+  const own = lines.filter((line) => line.taxShare === share);
+  return { base: total(own.map(({ amount }) => amount)), due: total(own.map(({ tax }) => tax)) };
 }
 
 /** `enhance 1.26 on 18.00, full 2.10 on 30.00`, or once where all are alike. */
@@ -39,8 +62,7 @@ function rateBlock(
 ): Block {
   const texts = prices.flatMap(({ title, priced }) => {
     if (priced === null) return [];
-    const own = priced.lines.filter((line) => line.taxShare === share);
-    const [due, base] = [total(own.map((line) => line.tax)), total(own.map((line) => line.amount))];
+    const { base, due } = taxedAt(share, priced);
     return [{ title, text: `${amountText(due, currency)} on ${amountText(base, currency)}` }];
   });
   const alike = new Set(texts.map(({ text }) => text)).size === 1;
@@ -50,13 +72,9 @@ function rateBlock(
   return paragraph(`${tax.name} ${shareText(share)}`, said.join(', '));
 }
 
-/** Only where all is taxed alike: else each rate is told by itself. */
-function oddTax({ lines, subtotal, tax }: PricedJob, currency: Currency): string | null {
-  const [share, ...others] = new Set(lines.map(({ taxShare }) => taxShare));
-  if (share === undefined || others.length > 0) return null;
-  if (tax === divided(subtotal * share, WHOLE, 'half-up')) return null;
-  const exact = exactText(subtotal * share, currency);
-  return `${amountText(tax, currency)}, exactly ${exact}`;
+function oddTax({ base, due }: Taxed, share: Share, currency: Currency): string | null {
+  if (due === divided(base * share, WHOLE, 'half-up')) return null;
+  return `${amountText(due, currency)}, exactly ${exactText(base * share, currency)}`;
 }
 
 function ruleText({ level, rounding, included }: TaxRule, currency: Currency): string {

@@ -18,3 +18,9 @@ test('the last day it holds is null where nobody said how long, or from when', (
   expect(validUntil(holding(null), '2026-12-28')).toBeNull();
   expect(validUntil(holding(3650), '9999-01-01')).toBeNull();
 });
+
+test('a quote that holds on its day alone is not said to hold for 0 days', () => {
+  expect(validityText(holding(0), null)).toBe('Holds on its day alone.');
+  expect(validityText(holding(0), '2026-11-25')).toBe('Of 2026-11-25; holds on that day alone.');
+  expect(validUntil(holding(0), '2026-11-25')).toBe('2026-11-25');
+});

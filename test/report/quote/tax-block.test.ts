@@ -109,3 +109,30 @@ test('a tax of several rates is told rate by rate, each with what it is of', () 
     );
   expect(told(['A', 'B'])).toEqual(['VAT 20 %: 20.00 on 100.00', 'VAT 7 %: 1.40 on 20.00']);
 });
+
+test('of several rates, one that cannot be reckoned from what stands beside it is explained once', () => {
+  const included: TaxRule = {
+    name: 'VAT',
+    share: shareOfPercent(8.1),
+    level: 'rate',
+    rounding: 'half-up',
+    included: true,
+  };
+  // 1,101.09 holds 82.5055 of tax; 8.1 % of the 1,018.58 without it are 82.50498.
+  const fixed = [
+    fixedItem('a', 110109n),
+    { ...fixedItem('b', 3700n), taxShare: shareOfPercent(2.6) },
+  ];
+  const list: PriceList = { ...bareList, tax: included, fixed };
+  const priced = priceJob({ labour: [], materials: [] }, list);
+  const told = taxBlocks([{ title: 'A enhance', priced }], list).map((block) =>
+    block.kind === 'paragraph'
+      ? `${block.label}: ${String(block.text)}`.replaceAll('\u00a0', ' ')
+      : '',
+  );
+  expect(told).toEqual([
+    'VAT 8.1 %: 82.51 on 1,018.58',
+    'VAT 2.6 %: 0.94 on 36.06',
+    'VAT: taken out of prices that hold it, rounded to the nearest 0.01 GBP: A enhance 82.51, exactly 82.50498',
+  ]);
+});
