@@ -12,6 +12,12 @@ export const joined = (parts: readonly Said[], joiner: string, end = ''): Facts 
   facts: parts.flatMap(eachFact),
 });
 
+/** `one; another of all.`: what is said at the end is said of each. */
+export const ofEach = (parts: readonly string[], said: string): Facts => ({
+  text: `${parts.join('; ')}${said}`,
+  facts: parts.map((part) => `${part}${said}`),
+});
+
 /** `roof: one; another`, of which each is `roof: …`. */
 export const about = (name: string, said: Said): Facts => ({
   text: `${name}: ${textOf(said)}`,

@@ -30,6 +30,13 @@ export type CarBias = {
   readonly verdict: ScoreVerdict;
 };
 
+/** More than is allowed: it is told, and panels that are off as the car is need no word of their own. */
+export const isBiasTold = (bias: CarBias | null): bias is CarBias =>
+  bias !== null && bias.verdict !== 'satisfactory';
+
+export const isLikeBias = (difference: number, { mean: of }: Pick<CarBias, 'mean'>): boolean =>
+  Math.sign(difference) === Math.sign(of) && Math.abs(difference) < 2 * Math.abs(of);
+
 type Against = {
   readonly sigmaPt: SigmaPt;
   readonly calibration: number;

@@ -3,6 +3,7 @@
  * with points of one’s own. Everybody must have read every part. One who read few would leave few for all: of the
  * trainees with the most parts, as many are taken as make the largest table.
  */
+import { at, valueAt } from '../base/at.ts';
 import { type GaugeRr, gaugeRr } from '../base/stats/gauge-rr.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import { type GradedSurvey, markedPoints, pointKey, readPanels } from './graded-survey.ts';
@@ -63,7 +64,7 @@ function rr(all: readonly Read[], parts: ClassGaugeRr['parts']): ClassGaugeRr | 
   const reads = largestTable(all);
   const keys = inCommon(reads);
   if (keys.length < 2) return null;
-  const table = keys.map((key) => reads.map((one) => one.parts.get(key) ?? []));
+  const table = keys.map((key) => reads.map((one) => valueAt(one.parts, key)));
   const trials = Math.min(...table.flat().map(({ length }) => length));
   const even = table.map((part) => part.map((values) => values.slice(0, trials)));
   return {
@@ -82,12 +83,9 @@ function largestTable(all: readonly Read[]): readonly Read[] {
     .map((_, k) => byMost.slice(0, k + 2))
     .toReversed();
   const sizes = tables.map((reads) => reads.length * inCommon(reads).length);
-  const most = tables[sizes.indexOf(Math.max(...sizes))] ?? [];
+  const most = at(tables, sizes.indexOf(Math.max(...sizes)));
   return all.filter((one) => most.includes(one));
 }
 
-function inCommon([first, ...others]: readonly Read[]): readonly string[] {
-  return first === undefined
-    ? []
-    : [...first.parts.keys()].filter((key) => others.every(({ parts }) => parts.has(key)));
-}
+const inCommon = (reads: readonly Read[]): readonly string[] =>
+  [...at(reads, 0).parts.keys()].filter((key) => reads.every(({ parts }) => parts.has(key)));

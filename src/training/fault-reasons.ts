@@ -1,34 +1,19 @@
 /** What a survey falls short in, in words that a trainee can act on. */
 import { counted } from '../base/counted.ts';
-import { figure, shown } from '../base/rounding.ts';
-import { bare, says, um } from '../base/sentence.ts';
-import type { PanelPoint } from '../film/panel-points.ts';
+import { bare, type Sentence, says, um } from '../base/sentence.ts';
 import type { Reading } from '../film/reading.ts';
 import type { Panel } from '../film/template/template.ts';
-import type { CarBias } from './car-bias.ts';
-import { type Found, type LowSpotPanel, pointAsLow, repairsInvented } from './found.ts';
+import { type CarBias, isBiasTold, isLikeBias } from './car-bias.ts';
+import type { FaultsOf } from './faults-of.ts';
 import type { GaugeDrift } from './gauge-drift.ts';
-import { faceReadings, type GradedSurvey, type ReadPanel, readPanel } from './graded-survey.ts';
-import type { Judged } from './mark.ts';
+import { faceReadings, type GradedSurvey } from './graded-survey.ts';
 import type { MarksOff } from './marks-off.ts';
-import type { MarksPattern, NotFollowedAt } from './marks-pattern.ts';
-import type { PanelScore } from './panel-score.ts';
+import type { NotFollowedAt } from './marks-pattern.ts';
+import { coverageReasons, lowSpotReasons, repairReasons } from './missed-reasons.ts';
+import { isByMarksAlone, type PanelScore } from './panel-score.ts';
 import { type Reason, reason, together } from './reasons.ts';
-import type { Reference, ReferencePanel } from './reference.ts';
-
-export type FaultsOf = {
-  readonly trainee: GradedSurvey;
-  readonly reference: Reference;
-  readonly judged: Judged;
-  /** Told in place of how well the readings repeat, which nobody knows then. */
-  readonly repeatsAlike: Reason | null;
-  readonly bias: CarBias | null;
-  /** Panels that a blunder speaks of already. */
-  readonly explained: ReadonlySet<string>;
-  /** A blunder of the whole survey: no word of its panels one by one. */
-  readonly wholeSurvey: boolean;
-  readonly pattern: MarksPattern;
-};
+import { repeatabilityReasons } from './repeats-reasons.ts';
+import { type ScoreLimits, scoreText } from './scores.ts';
 
 export function faultReasons(all: FaultsOf): readonly Reason[] {
   return [
@@ -114,7 +99,7 @@ const marksNamed = (names: readonly string[]): string =>
   `${names.length === 1 ? 'mark' : 'marks'} ${together(names)}`;
 
 function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reason[] {
-  if (!isKnown(bias)) return [];
+  if (!isBiasTold(bias)) return [];
   const side = bias.mean > 0 ? 'more' : 'less';
   const ends = [Math.abs(bias.low), Math.abs(bias.high)];
   return [
@@ -126,13 +111,20 @@ function biasReason(bias: CarBias | null, trainee: GradedSurvey): readonly Reaso
   ];
 }
 
-function panelReasons({ judged, trainee, explained, bias, pattern }: FaultsOf): readonly Reason[] {
+function panelReasons({
+  judged,
+  trainee,
+  explained,
+  bias,
+  pattern,
+  limits,
+}: FaultsOf): readonly Reason[] {
   return judged.scores
     .filter(({ verdict, panel }) => verdict !== 'satisfactory' && !explained.has(panel.id))
     .filter((score) => !isDriftedOff(score, pattern.drift))
-    .filter(({ difference }) => !(isKnown(bias) && isLikeBias(difference, bias)))
+    .filter(({ difference }) => !(isBiasTold(bias) && isLikeBias(difference, bias)))
     .sort((a, b) => Math.abs(b.z) - Math.abs(a.z))
-    .map((score) => panelReason(score, trainee));
+    .map((score) => panelReason(score, trainee, limits));
 }
 
 /** A panel that is off by what the gauge had drifted by then needs no word of its own: by half of its difference or more. */
@@ -141,25 +133,26 @@ function isDriftedOff({ panel, difference }: PanelScore, drift: GaugeDrift | nul
   return Math.abs(difference - drifted) < Math.abs(difference) / 2;
 }
 
-const isKnown = (bias: CarBias | null): bias is CarBias =>
-  bias !== null && bias.verdict !== 'satisfactory';
-
-/** A panel that is off as the whole car is needs no word of its own. */
-const isLikeBias = (difference: number, { mean }: CarBias): boolean =>
-  Math.sign(difference) === Math.sign(mean) && Math.abs(difference) < 2 * Math.abs(mean);
-
-function panelReason(score: PanelScore, trainee: GradedSurvey): Reason {
-  const { panel, mean, reference, kind, z, verdict } = score;
+function panelReason(score: PanelScore, trainee: GradedSurvey, limits: ScoreLimits): Reason {
+  const { panel, reference, kind, z, verdict } = score;
   const doubtful = verdict === 'questionable';
-  const name = `${kind === 'z' ? 'z' : 'z′'} ${shown(z, 1).replace('-', '−')}`;
+  const name = `${kind === 'z' ? 'z' : 'z′'} ${scoreText(z, limits)}`;
   const what = doubtful
     ? 'read it again'
     : 'read it again on clean, dry paint, the probe square and flat, away from edges';
   return reason(
     doubtful ? 'panel-doubtful' : 'panel-off',
-    says`${panel.name}: ${um(mean)}, the reference ${um(reference.mean)} (${name}): ${what}`,
+    says`${panel.name}: ${besideReference(score)} (${name}): ${what}`,
     { panels: [panel.id], at: farthestReading(panel, reference.mean, trainee) },
   );
+}
+
+/** By the means where these are what is scored. */
+function besideReference(score: PanelScore): Sentence {
+  const { mean, reference, difference, shared } = score;
+  if (!isByMarksAlone(score)) return says`${um(mean)}, the reference ${um(reference.mean)}`;
+  const side = difference > 0 ? 'more' : 'less';
+  return says`${um(Math.abs(difference))} ${side} than the reference at the ${counted(shared, 'mark')} that both read`;
 }
 
 /** The reading of a panel that is farthest from the reference. */
@@ -168,146 +161,4 @@ function farthestReading(panel: Panel, mean: number, trainee: GradedSurvey) {
   return faceReadings(trainee, panel.id).reduce((a, b) =>
     away(b.thickness) > away(a.thickness) ? b : a,
   );
-}
-
-function repairReasons(all: FaultsOf): readonly Reason[] {
-  const { trainee, reference, judged, explained, bias } = all;
-  // Who reads so much more all over the car reads no panel as refinished besides.
-  const isAsTheCar = (id: string): boolean =>
-    isKnown(bias) &&
-    judged.scores.some(({ panel, difference }) => panel.id === id && isLikeBias(difference, bias));
-  const missed = readMissed(judged.repairs, trainee).filter(
-    ({ panel }) => !explained.has(panel.id),
-  );
-  const invented = repairsInvented(trainee, reference).filter(
-    ({ panel }) => !explained.has(panel.id) && !isAsTheCar(panel.id),
-  );
-  return [
-    ...missed.map(({ panel, condition, mean }) =>
-      reason(
-        'repair-missed',
-        says`${panel.name}: repaired, which the reference shows (${condition}, ${um(mean)}) and your readings do not: read more points, nearer to each other`,
-        { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
-      ),
-    ),
-    ...invented.map(({ panel, condition, statistics }) =>
-      reason(
-        'repair-invented',
-        says`${panel.name}: your readings say ${condition} (${um(statistics.mean)}), the reference does not: read it again`,
-        { panels: [panel.id], at: faceReadings(trainee, panel.id)[0] },
-      ),
-    ),
-  ];
-}
-
-const lowSpotReasons = ({ trainee, reference, judged, explained }: FaultsOf): readonly Reason[] =>
-  readMissed(judged.lowSpots, trainee)
-    .filter(({ panel }) => !explained.has(panel.id))
-    .map(({ read, ...panel }) => {
-      const elsewhere = pointAsLow(panel, read, reference);
-      return reason(
-        'low-spot-missed',
-        elsewhere === undefined ? spotMissed(panel, read) : spotElsewhere(panel, elsewhere),
-        { panels: [panel.panel.id], at: faceReadings(trainee, panel.panel.id)[0] },
-      );
-    });
-
-const spotMissed = ({ panel, lowSpot: { thickness, point } }: LowSpotPanel, read: ReadPanel) =>
-  says`${panel.name}: the low spot (${um(thickness)} at point ${point}) was not found, your lowest reading is ${um(read.statistics.min)}: feel and look for sanded places, read closer points there`;
-
-const spotElsewhere = ({ panel, lowSpot }: LowSpotPanel, own: PanelPoint) =>
-  says`${panel.name}: the low spot (${um(lowSpot.thickness)} at point ${lowSpot.point}) was read under another number, your point ${own.point} (${um(own.thickness)}): whoever works by the sheet looks for it in the wrong place; number points as the marks on the panel are`;
-
-/** Of what was missed, the panels that were read at all; the others are told as unread. */
-const readMissed = <Wanted extends ReferencePanel>(
-  { missed }: Found<Wanted>,
-  trainee: GradedSurvey,
-): readonly (Wanted & { readonly read: ReadPanel })[] =>
-  missed.flatMap((panel) => {
-    const read = readPanel(trainee, panel.panel.id);
-    return read === undefined ? [] : [{ ...panel, read }];
-  });
-
-function coverageReasons({ judged: { coverage }, trainee }: FaultsOf): readonly Reason[] {
-  const { unread, short, extra, pointsRead, points, panels } = coverage;
-  const [first] = short;
-  const names = (some: readonly Panel[]): string => together(some.map(({ name }) => name));
-  return [
-    ...(unread.length === 0
-      ? []
-      : [
-          reason(
-            'panels-unread',
-            `not read: ${names(unread)} (${unread.length} of ${panels} panels): walk round the car in one order, and read every panel`,
-            {
-              panels: unread.map(({ id }) => id),
-              at: faceReadings(trainee)[0],
-            },
-          ),
-        ]),
-    ...(first === undefined
-      ? []
-      : [
-          reason(
-            'few-points',
-            `${pointsRead} of the reference’s ${points} points: fewer than the reference on ${short.length === 1 ? first.name : `${short.length} panels`}`,
-            {
-              panels: short.map(({ id }) => id),
-              at: faceReadings(trainee, first.id)[0],
-            },
-          ),
-        ]),
-    ...(extra.length === 0
-      ? []
-      : [
-          reason('panel-extra', `no reference for ${names(extra)}: not scored`, {
-            panels: extra.map(({ id }) => id),
-            at: faceReadings(trainee, extra[0]?.id)[0],
-          }),
-        ]),
-  ];
-}
-
-function repeatabilityReasons({
-  judged: { repeatability },
-  repeatsAlike,
-  trainee,
-}: FaultsOf): readonly Reason[] {
-  if (repeatsAlike !== null) return [repeatsAlike];
-  if (repeatability === null) {
-    return [
-      reason(
-        'not-repeated',
-        'no point was read twice, so nobody can say how well your readings repeat: read each point three times',
-        { at: faceReadings(trainee)[0] },
-      ),
-    ];
-  }
-  const { sd, allowed, dof } = repeatability;
-  if (sd <= allowed) return [];
-  return [
-    reason(
-      'repeats-apart',
-      says`readings of one point differ by ${um(sd, 2)} (SD of ${figure(dof)} repeats), up to ${um(allowed, 2)} is usual: lift and set the probe down at the very same place, square and without sliding`,
-      { at: widestRepeat(trainee) },
-    ),
-  ];
-}
-
-/** The first reading of the point whose repeats are farthest apart. */
-function widestRepeat(trainee: GradedSurvey) {
-  const points = trainee.survey.panels.flatMap(({ panel, points: own }) =>
-    own.map(({ point, repeats }) => ({
-      panel,
-      point,
-      apart: Math.max(...repeats) - Math.min(...repeats),
-    })),
-  );
-  const widest = Math.max(...points.map(({ apart }) => apart));
-  const [first] = points
-    .filter(({ apart }) => apart === widest)
-    .flatMap(({ panel, point: name }) =>
-      faceReadings(trainee, panel.id).filter(({ point }) => point === name),
-    );
-  return first;
 }

@@ -31,6 +31,8 @@ export type FollowedPair = {
   /** SD of their differences, and what the class lets expect of it. */
   readonly apart: Micrometres;
   readonly usual: Micrometres;
+  /** What the first reads more than the other, all over. */
+  readonly offset: Micrometres;
 };
 
 type Between = {
@@ -38,6 +40,7 @@ type Between = {
   /** Of both in the class. */
   readonly places: readonly [number, number];
   readonly variance: number;
+  readonly offset: number;
   readonly of: number;
   readonly same: number;
   /** Half of the points or more are marks of both: their film is one. */
@@ -83,7 +86,7 @@ function followed(
   all: readonly Between[],
   { alarm, copies }: { readonly alarm: number; readonly copies: Copies },
 ): readonly FollowedPair[] {
-  const { surveys, variance, of, same } = between;
+  const { surveys, variance, offset, of, same } = between;
   const chanceWith = (usual: number): number => 1 - fUpperTail(variance / usual, of / 2, of / 2);
   const sides = surveys.map((survey) => ({ survey, others: toOthers(survey, surveys, all) }));
   if (sides.some(({ others }) => others.length < copies.others)) return [];
@@ -93,7 +96,7 @@ function followed(
   const usual = Math.min(most, usualVariance(sides, all, copies));
   if (chanceWith(usual) >= alarm) return [];
   const [apart, expected] = [micrometres(Math.sqrt(variance)), micrometres(Math.sqrt(usual))];
-  return [{ surveys, of, same, apart, usual: expected }];
+  return [{ surveys, of, same, apart, usual: expected, offset: micrometres(offset) }];
 }
 
 const differencesIn = (
@@ -111,7 +114,8 @@ function differenceOf(
 ): readonly Between[] {
   const points = pointsInCommon(one, other);
   if (points.length < copies.nearPoints) return [];
-  const { sd } = algorithmA(withoutLine(points.map((point) => point.one - point.other)));
+  const differences = points.map((point) => point.one - point.other);
+  const { sd } = algorithmA(withoutLine(differences));
   // Figures that are rounded differ by the rounding of both.
   const rounding =
     sum([one, other].map((each) => Math.max(stepOf(each), slips.finestStep) ** 2)) / 12;
@@ -120,6 +124,7 @@ function differenceOf(
       surveys: [one, other],
       places,
       variance: Math.max(sd ** 2, rounding),
+      offset: median(differences),
       of: points.length,
       same: points.filter((point) => point.one === point.other).length,
       atMarks: 2 * points.filter(({ marked }) => marked).length >= points.length,

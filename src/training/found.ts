@@ -79,8 +79,10 @@ function counted<Wanted extends ReferencePanel>(
 }
 
 /** The reference marked the spot, and the trainee read marked points on that panel. */
-const hasMarks = ({ panel, lowSpot, marked }: LowSpotPanel, trainee: GradedSurvey): boolean =>
-  marked.has(lowSpot.point) && markedPoints(trainee, panel.id).size > 0;
+export const hasMarks = (
+  { panel, lowSpot, marked }: LowSpotPanel,
+  trainee: GradedSurvey,
+): boolean => marked.has(lowSpot.point) && markedPoints(trainee, panel.id).size > 0;
 
 function isSpotFound(wanted: LowSpotPanel, trainee: GradedSurvey, reference: Reference): boolean {
   const { panel, lowSpot, marked } = wanted;

@@ -64,7 +64,7 @@ export function gradeTrainee(request: GradeRequest): Grade {
     return panel === undefined ? [] : [scorePanel(read, panel, scoring, model.scores)];
   });
   const repeatsAlike = alikeRepeats(trainee, model);
-  const ofHand = repeatsAlike === null ? keyed.points : null;
+  const ofHand = repeatsAlike === null ? keyed.allPoints : null;
   const turned = turnedThatExplain(request, keyed);
   const judged = judgedBy(turned.turnedBack, scores, ofHand, request);
   const madeUp = madeUpValues(trainee, reference, { slips: model.slips, keyed: keyed.panels });
@@ -80,20 +80,24 @@ export function gradeTrainee(request: GradeRequest): Grade {
   const marked = { ...marking, ...model.scores, repeatsAlike: repeatsAlike !== null };
   const ifSound = markOf(judged, marked);
   const asRead = asFarAsRead(turned.turnedBack, voided, keyed.allPoints);
+  const counted = voided.length === 0 ? judged : judgedBy(asRead, scores, ofHand, request);
   const mark =
     voided.length === 0
       ? ifSound
-      : markOf(judgedBy(asRead, scores, ofHand, request), {
-          ...marked,
-          most: mostOf(voided, model.scores),
-        });
-  const slips = blunders.filter(spoilsReadings).flatMap(({ panels }) => panels);
-  const explained = new Set([...slips, ...madeUp.proved]);
+      : markOf(counted, { ...marked, most: mostOf(voided, model.scores) });
+  const slips = blunders.filter(spoilsReadings);
+  const wholeSurvey = slips.some(({ panels }) => panels.length === 0);
+  const explained = new Set([
+    ...(wholeSurvey ? scores.map(({ panel }) => panel.id) : slips.flatMap(({ panels }) => panels)),
+    ...madeUp.proved,
+  ]);
   const sound = soundScores(scores, explained);
   const bias = carBias(sound, { ...request, calibration: calibrationOf(request) }, model.scores);
   const pattern = patternOf({ ...request, trainee: turned.turnedBack }, explained, keyed.points);
   return {
     ...judged,
+    // As the mark counts them: a reading in another unit finds no low spot.
+    ...{ lowSpots: counted.lowSpots, repairs: counted.repairs },
     bias,
     mark,
     voided,
@@ -121,8 +125,10 @@ export function gradeTrainee(request: GradeRequest): Grade {
           ...explained,
           ...(pattern.notFollowed?.from ?? []).map(({ id }) => id),
         ]),
-        wholeSurvey: blunders.some((one) => spoilsReadings(one) && one.panels.length === 0),
+        wholeSurvey,
         pattern,
+        keyed: keyed.allPoints,
+        limits: model.scores,
       }),
       ...(blunders.length === 0 ? madeUp.tooFew : []),
     ],

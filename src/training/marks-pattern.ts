@@ -28,9 +28,6 @@ export type NotFollowedAt = NotFollowed & {
 
 type Request = Scoring & { readonly model: TrainingModel };
 
-/** Chance from which places count as followed. */
-const USUAL = 0.05;
-
 /** `slipped` panels, and points by `pointKey` that are keyed wrongly, are left out. */
 export function patternOf(
   request: Request,
@@ -107,7 +104,7 @@ function notFollowedToTheEnd(
     .filter(({ before, after }) => before.length > 0 && isEnough(after, patterns));
   const limits = { ...patterns, falseAlarm: slips.falseAlarm / ends.length };
   const found = ends
-    .filter(({ before }) => areFollowed(before, USUAL))
+    .filter(({ before }) => areFollowed(before, patterns.followedUsual))
     .flatMap(({ after }): readonly NotFollowedAt[] => {
       const one = notFollowed(after, limits);
       return one === null ? [] : [{ ...one, at: 'marks', from: after.map(({ panel }) => panel) }];

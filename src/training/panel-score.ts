@@ -65,6 +65,10 @@ export type PanelScore = {
   readonly verdict: ScoreVerdict;
 };
 
+/** Its means are of other points than it is scored by: they lie otherwise apart than a page with tenths shows. */
+export const isByMarksAlone = ({ shared, mean: own, reference, difference }: PanelScore): boolean =>
+  shared > 0 && Math.abs(own - reference.mean - difference) > 0.1;
+
 export type Comparison = {
   readonly difference: number;
   readonly shared: number;

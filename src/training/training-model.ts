@@ -82,6 +82,8 @@ export type TrainingModel = {
     readonly panelShare: number;
     /** Chance under which pairs of places show that values follow the film after all. */
     readonly followedChance: number;
+    /** Chance from which the panels before count as followed, where a survey stops following the film. */
+    readonly followedUsual: number;
     /** Chance that an honest survey’s panels are told not to follow the car. */
     readonly panelsAlarm: number;
   };

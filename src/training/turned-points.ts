@@ -38,7 +38,10 @@ export function turnedPoints(
 ): TurnedPoints {
   const paired = readPanels(trainee)
     .filter(({ panel }) => !leftOut.has(panel.id))
-    .map((read) => ({ id: read.panel.id, pairs: pairsOf(read.panel.id, trainee, reference) }));
+    .map((read) => ({
+      ...{ read, id: read.panel.id },
+      pairs: pairsOf(read.panel.id, trainee, reference),
+    }));
   const all = paired.flatMap(({ pairs }) => pairs);
   if (all.length === 0) return noneTurned({ trainee });
   const gauge = mean(
@@ -56,7 +59,7 @@ export function turnedPoints(
       : [],
   );
   return {
-    panels: turned.flatMap(({ id }) => readPanel(trainee, id) ?? []),
+    panels: turned.map(({ read }) => read),
     turnedBack: turned.reduce(turnBack, trainee),
   };
 }

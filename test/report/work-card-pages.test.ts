@@ -241,7 +241,7 @@ describe('a work card', () => {
       'spot,panel,machine,pad,product,cleared_pct\nA,bonnet,da,foam-medium,medium,40\n',
     );
     expect(panelOf(await cardOf(...words, eye), 'Test spot first').join(' ')).toContain(
-      'spots by eye alone do not show what a set takes',
+      'no spot has shown yet what a set takes',
     );
   });
 

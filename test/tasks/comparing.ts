@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { readFilmRecord } from '../../src/formats/film-record.ts';
 import { readGauge } from '../../src/formats/gauge.ts';
-import { readJob } from '../../src/formats/job/job.ts';
+import { readJob } from '../../src/formats/job/read-job.ts';
 import { readPlanFile } from '../../src/formats/plan-file.ts';
 import {
   type CompareRequest,

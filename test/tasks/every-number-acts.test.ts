@@ -82,6 +82,15 @@ const twoPanels: Scenario = {
 const twoThick: Scenario = {
   readings: table(rows('bonnet', around(150, 5)), rows('roof', around(148, 4))),
 };
+/** Thick panels, and one that shows the factory's film or was cut back. */
+const oneThin = (thick: number, thin: number): Scenario => ({
+  readings: table(
+    ...['roof', 'boot', 'door front left', 'door front right'].map((panel) =>
+      rows(panel, around(thick, 4)),
+    ),
+    rows('bonnet', around(thin, 4)),
+  ),
+});
 const thinFilm: Scenario = { readings: table(rows('bonnet', [50, 52, 48, 49, 51])) };
 const small: Scenario = { readings: table(rows('bonnet', [16, 17, 15.5, 16, 15.8])) };
 const large: Scenario = { readings: table(rows('bonnet', [1400, 4000, 1300, 1350, 1380])) };
@@ -378,6 +387,17 @@ const classOfPanels = {
       .replaceAll(/^([^,\n]+),(\d),/gm, '$1,x$2,');
   }),
 };
+/** Some who read the first six panels, less and less steadily, and no panel after them. */
+const unsteady = seededRandom(11);
+const classThatStops = {
+  'reference.csv': readBy(filmAt),
+  ...trainees(8, 'stops', (n) =>
+    readBy((i, k) =>
+      i < 6 ? filmAt(i, k) + (1 + 0.4 * n) * normal(unsteady) : 114 + 5 * normal(unsteady),
+    ),
+  ),
+};
+const stopsReading: Witness = (numbers) => gradeText(classThatStops, numbers);
 const carReadWhole: readonly Witness[] = [classOfMarks, classOfPanels].map(
   (files) => (numbers) => gradeText(files, numbers),
 );
@@ -473,10 +493,13 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
   ),
   ['film.measurement.repeatability_least_dof', [surveyOf(repeated)]],
   ['film.measurement.rounds', rounds],
+  ['film.conditions.about_its_car', [surveyOf(oneThin(150, 124))]],
+  ['film.conditions.painted_over_most', [surveyOf(oneThin(170, 112))]],
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],
   ['film.compare', comparisons],
   ['training.copies.most_alike', classes],
+  ['training.patterns.followed_usual', [stopsReading]],
   ...['copies.set_down', 'patterns.panel', 'patterns.followed'].map(
     (id) => [`training.${id}`, carReadWhole] as const,
   ),

@@ -1,5 +1,5 @@
 /** Settings layers for tests, from the text of settings files as a user writes them. */
-import { readJob } from '../../src/formats/job/job.ts';
+import { readJob } from '../../src/formats/job/read-job.ts';
 import { readShop } from '../../src/formats/shop/shop.ts';
 import type { Layers, ShopLayer, TypedSettings } from '../../src/tasks/settings/settings-layers.ts';
 

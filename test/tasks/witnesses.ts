@@ -3,7 +3,7 @@ import { squareMetres } from '../../src/base/units.ts';
 import { unusualThings } from '../../src/film/template/unusual-template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import { readFilmRecord } from '../../src/formats/film-record.ts';
-import { readJob } from '../../src/formats/job/job.ts';
+import { readJob } from '../../src/formats/job/read-job.ts';
 import { readRates } from '../../src/formats/rates.ts';
 import { readTemplate } from '../../src/formats/template/template.ts';
 import { compareRecord } from '../../src/report/compare/compare-record.ts';

@@ -200,6 +200,10 @@ describe('marks whose values follow up to a panel, and not from there on', () =>
     const few = own.map((one, i) => (two.includes(one.panel) ? at(rest, i) : one));
     expect(patternIn(few)?.from ?? []).not.toHaveLength(2);
     // Who reads unsteadily does so everywhere: of 40 such surveys none has a part of it named.
+    const { patterns } = model;
+    const never = { ...model, patterns: { ...patterns, followedUsual: 2 } };
+    const found = patternOf({ ...requestOf(wrong), model: never }, new Set(), new Set());
+    expect(found.notFollowed?.from ?? []).toEqual([]);
     const unsteady = Array.from({ length: 40 }, () =>
       patternIn(readCar(random, car, { ...habit, repeatability: 3.5 })),
     );

@@ -182,7 +182,7 @@ test('repairs missed and invented and a low spot are told with what each side sh
   expect(all.map(({ text }) => text)).toEqual([
     'left quarter: repaired, which the reference shows (refinished, 270.0 µm) and your readings do not: read more points, nearer to each other',
     'roof: your readings say refinished (360.0 µm), the reference does not: read it again',
-    'front right wing: the low spot (78.0 µm at point 4) was not found, your lowest reading is 108.0 µm: feel and look for sanded places, read closer points there',
+    'front right wing: the low spot (78.0 µm at point 4) was not found, your lowest reading is 108.0 µm: feel and look for sanded places, read closer points there; it may lie between points of your own, and takes no marks',
   ]);
 });
 

@@ -43,7 +43,7 @@ export const gaugeBlocks = (checked: CheckedGauge, unit: LengthUnit): readonly B
   paragraph('Readings', scatterText(checked, unit)),
   ...driftBlocks(checked, unit),
   ...adjustmentBlocks(checked.adjustment, checked.verdict, unit),
-  paragraph('What to do', joined([...whatToDo(checked), ...whenToCheck(checked)], ' ')),
+  paragraph('What to do', joined([...whatToDo(checked, unit), ...whenToCheck(checked)], ' ')),
   ...assumedBlocks(checked.assumptions, unit),
 ];
 
@@ -194,8 +194,9 @@ const adjustmentCaution = (
   'A gauge file written with it changes every reading of a survey that is given that file.',
 ];
 
-function whatToDo(checked: CheckedGauge): readonly string[] {
-  const { verdict, runs, drift, adjustment } = checked;
+function whatToDo(checked: CheckedGauge, unit: LengthUnit): readonly string[] {
+  const { verdict, runs, drift, adjustment, keyed } = checked;
+  if (keyed !== null) return [tell(keyed, unit)];
   if (isUntested(checked))
     return ['Read shims on either side of the film as well, one under it and one above.'];
   if (verdict === 'pass') {

@@ -10,16 +10,9 @@ import { together } from '../../training/reasons.ts';
 import { assumedBlocks } from '../assumption-blocks.ts';
 import { toldFacts } from '../facts.ts';
 import { type Block, gap, paragraph, type Said, title } from '../model.ts';
-import {
-  conditionBlocks,
-  copiedBlocks,
-  fewToCompareBlocks,
-  foundBlocks,
-  gaugeRrBlocks,
-  hardPanels,
-  tooFewBlocks,
-  unlikeBlocks,
-} from './class-lines.ts';
+import { copiedBlocks, fewToCompareBlocks, tooFewBlocks, unlikeBlocks } from './class-doubts.ts';
+import { conditionBlocks, foundBlocks, hardPanels } from './class-findings.ts';
+import { gaugeRrBlocks } from './class-gauge-rr-lines.ts';
 import { classTable } from './class-table.ts';
 import { carName, type TraineeVerdict, verdictOf, verdictText } from './grade-words.ts';
 import { told } from './trainee-lines.ts';

@@ -37,6 +37,9 @@ function ownEnvelope(graded: GradedClass, { version, diagnostics }: RecordContex
   if (graded.asked === null) return envelope('grade', graded, { version, diagnostics });
   const own = new Set(askedTrainees(graded).map(({ file }) => file));
   const others = new Set(graded.trainees.map(({ file }) => file).filter((file) => !own.has(file)));
+  const ownGauges = new Set(
+    askedTrainees(graded).flatMap(({ ownGauge }) => ownGauge.map(({ text }) => text)),
+  );
   const isOwn = (file: string | undefined): boolean => file === undefined || !others.has(file);
   return envelope(
     'grade',
@@ -44,8 +47,7 @@ function ownEnvelope(graded: GradedClass, { version, diagnostics }: RecordContex
       ...graded,
       inputs: graded.inputs.filter(({ file }) => isOwn(file)),
       assumptions: graded.assumptions.filter(
-        ({ code, text }) =>
-          code !== 'own-gauge' || graded.asked === null || text.startsWith(`${graded.asked} `),
+        ({ code, text }) => code !== 'own-gauge' || ownGauges.has(text),
       ),
     },
     { version, diagnostics: diagnostics.filter(({ at }) => isOwn(at?.file)) },

@@ -2,7 +2,7 @@
 import { shown } from '../../base/rounding.ts';
 import { thicknessText } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { Found } from '../../training/found.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { VerdictGround } from '../../training/overall-verdict.ts';
@@ -39,7 +39,8 @@ export function signedText(value: number, unit: LengthUnit, digits = 1): string 
   return /[1-9]/.test(text) && value > 0 ? `+${text}` : text;
 }
 
-export const scoreText = (z: number, digits = 1): string => shown(z, digits).replace('-', '−');
+/** A number with the sign that figures of pages have. */
+export const signed = (value: number, digits = 1): string => shown(value, digits).replace('-', '−');
 
 export const foundText = ({ found, of }: Found): string => (of === 0 ? '–' : `${found}/${of}`);
 
@@ -73,6 +74,10 @@ export const criterionNames: Readonly<Record<Criterion, string>> = {
   repairs: 'repairs found',
   repeatability: 'repeats close together',
 };
+
+/** One trainee handed in twice: no second attempt, and no copy of another’s. */
+export const isOfOne = ({ trainees }: Pick<CopiedSurveys, 'trainees'>): boolean =>
+  trainees.length === 2 && trainees[0] === trainees[1];
 
 /** `FH-1042, Orrindale Meridew 6 1988`, as far as it is known. */
 export function carName({ vehicle, identity }: Pick<GradedClass, 'vehicle' | 'identity'>): string {

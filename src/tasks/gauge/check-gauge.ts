@@ -1,7 +1,7 @@
 /** Readings of shims, of one check or of one before and one after the work → what the gauge is worth. */
 import { error, found, hasErrors, type Outcome, warning } from '../../base/diagnostics.ts';
 import { spoken } from '../../base/remark.ts';
-import { says, um } from '../../base/sentence.ts';
+import { type Sentence, says, um } from '../../base/sentence.ts';
 import {
   type LengthUnit,
   type Micrometres,
@@ -39,6 +39,7 @@ import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.
 import type { Assumption } from '../settings/assumption.ts';
 import type { Settings } from '../settings/settings.ts';
 import { permittedText } from './gauge-words.ts';
+import { keyedText } from './keyed-checks.ts';
 
 export type CheckGaugeRequest = {
   /** One, or that of before the work and that of after it. */
@@ -71,6 +72,8 @@ export type CheckedGauge = {
   /** Empty where there was one check only. */
   readonly drift: readonly Drift[];
   readonly adjustment: GaugeAdjusted | null;
+  /** Of readings that no gauge shows; null where there is none. */
+  readonly keyed: Sentence | null;
 };
 
 export type GaugeAdjusted = {
@@ -117,6 +120,7 @@ export function checkGaugeFiles(request: CheckGaugeRequest): Outcome<CheckedGaug
     runs,
     drift,
     adjustment: adjustment.value ?? null,
+    keyed: keyedText(readings),
   };
   return { value, diagnostics: [...read.diagnostics, ...adjustment.diagnostics] };
 }

@@ -1,6 +1,7 @@
 /** Surveys of a class that have their values from one another, or that are one and the same, and how each is told. */
 import { at } from '../../base/at.ts';
-import { says, um } from '../../base/sentence.ts';
+import { type Sentence, says, um } from '../../base/sentence.ts';
+import { micrometres } from '../../base/units.ts';
 import { copiedSurveys } from '../../training/copied-surveys.ts';
 import { followedSurveys } from '../../training/followed-surveys.ts';
 import { faceReadings, type GradedSurvey } from '../../training/graded-survey.ts';
@@ -11,7 +12,7 @@ import { type Reason, reason } from '../../training/reasons.ts';
 import type { Reference } from '../../training/reference.ts';
 import type { TrainingModel } from '../../training/training-model.ts';
 import type { Entry } from './grade-hand-in.ts';
-import type { CopiedSurveys } from './grade-request.ts';
+import type { Apart, CopiedSurveys } from './grade-request.ts';
 
 export type Surveyed = { readonly entry: Entry; readonly survey: GradedSurvey };
 
@@ -37,8 +38,8 @@ export function copiesAmong(
   });
   const latest = bare.filter((_, place) => [...ofClass, ...experts].includes(at(all, place)));
   const followed = followedSurveys(latest, model).map(
-    ({ surveys: two, same, of, apart, usual }): Copy => ({
-      ...{ same, of, identical: null, apart: { sd: apart, usual } },
+    ({ surveys: two, same, of, apart, usual, offset }): Copy => ({
+      ...{ same, of, identical: null, apart: { sd: apart, usual, offset } },
       surveys: two.map((one) => at(all, bare.indexOf(one))),
     }),
   );
@@ -102,8 +103,23 @@ export function copyReasons(
   const fromExpert = expert !== undefined && copy.surveys.includes(expert);
   const other = fromExpert ? 'the reference' : 'another survey of this class';
   const mend = `each reads the car alone, and writes what the gauge shows; if these are your own readings, say so to your trainer`;
-  return [reason('survey-copied', said(copy, other, mend), { at: faceReadings(survey)[0] })];
+  return [
+    reason('survey-copied', said(seenBy(survey, copy), other, mend), {
+      at: faceReadings(survey)[0],
+    }),
+  ];
 }
+
+/** A steady difference is nothing to go by, and whoever looks at the two will see it. */
+export const aside = ({ sd, offset }: Apart, side: string): Sentence =>
+  Math.abs(offset) > sd ? says`, ${um(Math.abs(offset))}${side} all over aside` : says``;
+
+const seenBy = (survey: GradedSurvey, copy: Copy): Copy => {
+  const { apart, surveys } = copy;
+  return apart === null || surveys[0] === survey
+    ? copy
+    : { ...copy, apart: { ...apart, offset: micrometres(-apart.offset) } };
+};
 
 function said({ same, of, apart, identical }: Copy, other: string, mend: string) {
   if (identical === 'file') return `your file is, byte by byte, that of ${other}: ${mend}`;
@@ -112,5 +128,5 @@ function said({ same, of, apart, identical }: Copy, other: string, mend: string)
   }
   return apart === null
     ? `${same} of ${of} values are those of ${other}, more than two who measure have in common: ${mend}`
-    : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}, nearer than two who measure come (${um(apart.usual)} is expected of the two): ${mend}`;
+    : says`at ${of} points your values lie ${um(apart.sd)} (SD) from those of ${other}${aside(apart, apart.offset > 0 ? ' more' : ' less')}, nearer than two who measure come (${um(apart.usual)} is expected of the two): ${mend}`;
 }

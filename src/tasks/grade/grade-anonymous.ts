@@ -27,10 +27,14 @@ export function namelessDiagnostic(diagnostic: Diagnostic, names: Names): Diagno
   };
 }
 
-export const namelessText = (text: string, names: Names): string =>
-  [...names]
-    .sort(([a], [b]) => b.length - a.length)
-    .reduce((told, [name, instead]) => told.replaceAll(name, instead), text);
+/** As whole words: a trainee who signs as `n` has no letter of other words. All at once, so that no stand-in is read again. */
+export function namelessText(text: string, names: Names): string {
+  const longestFirst = [...names.keys()].filter(Boolean).sort((a, b) => b.length - a.length);
+  if (longestFirst.length === 0) return text;
+  const any = longestFirst.map((name) => name.replaceAll(/[\\^$.*+?()[\]{}|]/g, '\\$&')).join('|');
+  const word = new RegExp(`(?<![\\p{L}\\p{N}])(?:${any})(?![\\p{L}\\p{N}])`, 'gu');
+  return text.replaceAll(word, (name) => names.get(name) ?? name);
+}
 
 /** Lines beside a table name people; what else was decided of a file does not. */
 export const namelessInput = (input: ReadInput, names: Names): ReadInput => ({

@@ -115,7 +115,7 @@ function gaugeOfAll({ settings, gauge }: GradeFilesRequest): readonly Assumption
   ];
 }
 
-function ownGauge({ name, gauge }: Entry): readonly Assumption[] {
+export function ownGauge({ name, gauge }: Entry): readonly Assumption[] {
   if (gauge === undefined) return [];
   const permitted = permittedText(gauge.file.value.permitted);
   const why = whyUnsound(gauge);
@@ -134,13 +134,15 @@ const putRight = ({ file: { value } }: NamedGauge): Sentence =>
 
 const oneGauge = (
   { gauge }: GradeFilesRequest,
-  { oneGauge: isOne }: About,
+  { oneGauge: isOne, entries }: About,
 ): readonly Assumption[] =>
   gauge === undefined && isOne
     ? [
         {
           code: 'one-gauge',
-          text: 'one gauge for everybody, so what it is off by cancels',
+          text: entries.some((one) => one.gauge !== undefined)
+            ? 'compared as if one gauge had read all, so what it is off by cancels'
+            : 'one gauge for everybody, so what it is off by cancels',
           origin: 'built-in',
         },
       ]

@@ -13,7 +13,7 @@ import { withGauge } from '../settings/gauge-in-use.ts';
 import { jobOfAnother } from '../survey/survey-files.ts';
 import type { Surveyed } from './class-copies.ts';
 import { namelessDiagnostic, namelessFiles } from './grade-anonymous.ts';
-import { gradeAssumptions } from './grade-assumptions.ts';
+import { gradeAssumptions, ownGauge } from './grade-assumptions.ts';
 import { type GradeBase, gradeBase } from './grade-base.ts';
 import { type GradedSurveys, gaugesOf, gradeSurveys } from './grade-class.ts';
 import { type Entry, type HandIn, handIn } from './grade-hand-in.ts';
@@ -121,6 +121,7 @@ const traineeOf = (entry: Entry, grades: ReadonlyMap<Entry, Grade>): GradedTrain
   attempts: entry.attempts,
   file: entry.file,
   date: entry.handedIn?.date ?? null,
+  ownGauge: ownGauge(entry),
   grade: grades.get(entry) ?? null,
   notRead: entry.notRead,
 });

@@ -46,10 +46,19 @@ export type GradedTrainee = {
   readonly file: string;
   /** As the file writes it. */
   readonly date: string | null;
+  /** What is said of the trainee’s own gauge; nothing where there is none. */
+  readonly ownGauge: readonly Assumption[];
   /** Null where the file could not be read. */
   readonly grade: Grade | null;
   /** Why it could not. */
   readonly notRead: readonly Diagnostic[];
+};
+
+/** SD of the differences of two, what is usual of it in the class, and what the first reads more all over. */
+export type Apart = {
+  readonly sd: Micrometres;
+  readonly usual: Micrometres;
+  readonly offset: Micrometres;
 };
 
 export type CopiedSurveys = {
@@ -61,7 +70,7 @@ export type CopiedSurveys = {
   /** They are one and the same: byte by byte, or reading by reading in the same order. */
   readonly identical: 'file' | 'readings' | null;
   /** SD of their differences where that gives them away, and what is usual in the class; null else. */
-  readonly apart: { readonly sd: Micrometres; readonly usual: Micrometres } | null;
+  readonly apart: Apart | null;
 };
 
 export type GradedClass = {

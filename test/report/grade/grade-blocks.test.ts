@@ -4,7 +4,7 @@ import type { Reading } from '../../../src/film/reading.ts';
 import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { renderHtml } from '../../../src/render/html.ts';
 import { renderText } from '../../../src/render/text.ts';
-import { hardPanels } from '../../../src/report/grade/class-lines.ts';
+import { hardPanels } from '../../../src/report/grade/class-findings.ts';
 import { gradeBlocks } from '../../../src/report/grade/grade-blocks.ts';
 import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';

@@ -259,3 +259,29 @@ test('a check on the bare plate alone is undecided, says why, and writes a file 
   expect(page).not.toContain('Use the gauge.');
   expect(JSON.parse(gaugeFileText(bare))).toMatchObject({ verdict: 'undecided' });
 });
+
+describe('readings that no gauge shows', () => {
+  const page = (...readings: readonly string[]): string =>
+    renderText(gaugeBlocks(checked([`${header}\n${readings.join('')}`]), 'um'), {
+      width: 80,
+      paint: (text) => text,
+    }).replaceAll(/\s+/g, ' ');
+
+  test('in another unit are mended before the gauge is', () => {
+    const said = page(rows(50, 0.5, 1.97, 1.98), rows(125, 0.5, 4.92, 4.93));
+    expect(said).toContain(
+      'What to do: Look at the figures before the gauge: 1.97 µm is a 25.4th of the shim of 50 µm, and so with 3 more: mil and µm mixed up? Name the unit that the gauge showed, and check again.',
+    );
+    expect(said).not.toContain('serviced');
+  });
+  test('with a decimal mark in the wrong place as well, and are not read more often for it', () => {
+    const said = page(rows(125, 0.5, 12.5, 125.2, 125.1));
+    expect(said).toContain(
+      '12.5 µm is a tenth of the shim of 125 µm: a decimal mark in the wrong place? Write what the gauge showed, and check again.',
+    );
+    expect(said).not.toContain('Read each shim more often');
+  });
+  test('are none of a gauge that is far off, nor of the bare plate', () => {
+    expect(page(rows(0, 0, 0.1, 0.2), rows(50, 0.5, 60, 61))).toContain('have it serviced');
+  });
+});

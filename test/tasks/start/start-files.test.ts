@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readJob } from '../../../src/formats/job/job.ts';
+import { readJob } from '../../../src/formats/job/read-job.ts';
 import { readShop } from '../../../src/formats/shop/shop.ts';
 import { resolveSettings } from '../../../src/tasks/settings/settings.ts';
 import { startFiles } from '../../../src/tasks/start/start-files.ts';

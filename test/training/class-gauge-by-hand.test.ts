@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { gaugeRr } from '../../src/base/stats/gauge-rr.ts';
+import type { Reading } from '../../src/film/reading.ts';
+import { type ClassGaugeRr, gaugeRrOfClass } from '../../src/training/class-gauge-rr.ts';
+import type { GradedSurvey } from '../../src/training/graded-survey.ts';
+import { expertReference } from '../../src/training/reference.ts';
+import { readingAt, surveyOf } from './true-class.ts';
+
+/** The repeats at one marked point, or the points of one's own on a panel. */
+const mark = (panel: string, point: string, ...ums: readonly number[]): readonly Reading[] =>
+  ums.map((um, r) => readingAt(panel, point, r + 1, um, { marked: true }));
+const own = (panel: string, ...ums: readonly number[]): readonly Reading[] =>
+  ums.map((um, k) => readingAt(panel, `${k + 1}`, 1, um));
+const survey = (...readings: readonly (readonly Reading[])[]): GradedSurvey =>
+  surveyOf(readings.flat());
+
+const expert = expertReference(
+  survey(own('bonnet', 110, 112), own('roof', 114, 116), own('boot', 109, 108)),
+);
+const of = (...surveys: readonly GradedSurvey[]): ClassGaugeRr | null =>
+  gaugeRrOfClass(surveys, expert);
+
+const ann = survey(mark('bonnet', '1', 110, 112), mark('roof', '1', 120, 121, 125));
+const ben = survey(mark('bonnet', '1', 113, 112), mark('roof', '1', 119, 123, 90));
+
+describe('how far a class agrees', () => {
+  test('is told of the parts that all read, as often as everybody read every one of them', () => {
+    const found = of(ann, ben);
+    expect(found?.parts).toBe('marked points');
+    expect(found?.counts).toEqual({ parts: 2, trainees: 2, trials: 2 });
+    // The third repeat of the roof is left out: the bonnet was read twice.
+    expect(found?.result).toEqual(
+      gaugeRr([
+        [
+          [110, 112],
+          [113, 112],
+        ],
+        [
+          [120, 121],
+          [119, 123],
+        ],
+      ]),
+    );
+    expect(found?.without).toEqual([]);
+  });
+
+  test('is nothing of one trainee, however many parts there are', () => {
+    expect(of(ann)).toBeNull();
+    expect(of()).toBeNull();
+  });
+
+  test('is nothing of one part, nor of parts that somebody read once', () => {
+    const once = survey(mark('bonnet', '1', 110, 112), mark('roof', '1', 120));
+    expect(of(ann, once)?.parts).not.toBe('marked points');
+    expect(of(once, once)).toBeNull();
+  });
+
+  test('leaves out who read few parts, so that others may be told of more', () => {
+    const many = (shift: number) =>
+      survey(
+        ...['bonnet', 'roof', 'boot', 'quarter-left'].map((panel) =>
+          mark(panel, '1', 110 + shift, 111),
+        ),
+      );
+    const few = survey(mark('bonnet', '1', 110, 112));
+    const two = survey(mark('bonnet', '1', 110, 112), mark('roof', '1', 114, 112));
+    // Two of four parts are a larger table than three of two.
+    expect(of(few, many(0), two, many(1))).toMatchObject({
+      counts: { parts: 4, trainees: 2, trials: 2 },
+      without: [few, two],
+    });
+    // Of three with two parts and two with three, either 6, the more trainees.
+    const three = (shift: number) =>
+      survey(
+        ...['bonnet', 'roof', 'boot'].map((panel) => mark(panel, '1', 110 + shift, 111 + shift)),
+      );
+    expect(of(two, three(0), three(2))).toMatchObject({
+      counts: { parts: 2, trainees: 3 },
+      without: [],
+    });
+  });
+});
+
+describe('without marks', () => {
+  test('it is told by the panels of the reference, each point of one’s own a trial', () => {
+    const one = survey(
+      own('bonnet', 110, 112),
+      own('roof', 115, 117),
+      own('wing-front-left', 90, 91),
+    );
+    const other = survey(
+      own('bonnet', 111, 115),
+      own('roof', 118, 112),
+      own('wing-front-left', 99, 92),
+    );
+    const found = of(one, other);
+    expect(found?.parts).toBe('panels');
+    // The expert read no wing.
+    expect(found?.counts).toEqual({ parts: 2, trainees: 2, trials: 2 });
+    expect(found?.result).toEqual(
+      gaugeRr([
+        [
+          [110, 112],
+          [111, 115],
+        ],
+        [
+          [115, 117],
+          [118, 112],
+        ],
+      ]),
+    );
+  });
+
+  test('a panel with one point is no part: nobody knows how it varies', () => {
+    const one = survey(own('bonnet', 110, 112), own('roof', 115, 117), own('boot', 108));
+    const other = survey(own('bonnet', 111, 115), own('roof', 118, 112), own('boot', 108, 109));
+    expect(of(one, other)?.counts.parts).toBe(2);
+  });
+});
