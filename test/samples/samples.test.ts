@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { mean, median } from '../../src/base/stats/summary.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
-import { readJob } from '../../src/formats/job/job.ts';
+import { readJob } from '../../src/formats/job/read-job.ts';
 import { correctionModel, filmModel } from '../../src/formats/models.ts';
 import { readShop } from '../../src/formats/shop/shop.ts';
 import { readDefectsFile } from '../../src/intake/read-defects-file.ts';

@@ -76,17 +76,17 @@ describe('what a comparison is said to be able to show', () => {
   });
 });
 
-const JOBS = 16;
+const JOBS = 40;
 const jobRows: string[] = [];
 
 describe.each([
   // Film that went brings a panel nearer to the line of film cut back, which counts by its chance, and so does that the
-  // usual film may be repaint over a thin panel's (3 panels of 176). Where more perhaps went than might, the panel is
-  // read again before anything else.
-  { name: 'marked points, with the plan', marked: true, withPlan: true, least: 0.36 },
+  // usual film may be repaint over a thin panel's. Where more perhaps went than might, the panel is read again before
+  // anything else. Of 120 cars 39.5, 39.8 and 27.2 % of the panels are to go on with; 40 cars come within 2 % of that.
+  { name: 'marked points, with the plan', marked: true, withPlan: true, least: 3 / 8 },
   { name: 'marked points, no plan', marked: true, withPlan: false, least: 3 / 8 },
   // Other points tell the car's usual film less well: more panels stand near the line of cut-back.
-  { name: 'no point found again, with the plan', marked: false, withPlan: true, least: 1 / 3 },
+  { name: 'no point found again, with the plan', marked: false, withPlan: true, least: 1 / 4 },
 ])(`${JOBS} cars polished to their plan, $name`, ({ name, least, ...of }) => {
   test('are gone on with only where one more set keeps the clear above its floor, at the risk stated', async () => {
     const { panels, goOn, stop, unresolved, breached } = await runJobs({
@@ -126,7 +126,7 @@ ${lines.join('\n')}
 
 ## One more set
 
-Sixteen cars of eleven panels, read, planned at the defaults (nothing taken before), polished to the
+Forty cars of eleven panels, each with chance of its own, read, planned at the defaults (nothing taken before), polished to the
 plan by a paint whose hardness and rates are drawn as the model has them, and read again.
 
 - *under the floor*: of the panels to go on with, those with less than 22.3 µm of clear on the thinnest 5 %

@@ -48,20 +48,27 @@ type Planned = {
 };
 
 export async function runJobs({ cars, seed, marked, withPlan }: Jobs): Promise<WordCount> {
-  const random = seededRandom(seed);
   const count: WordCount = { panels: 0, goOn: 0, stop: 0, unresolved: 0, breached: 0 };
   for (let i = 0; i < cars; i += 1) {
-    countCar(random, { marked, withPlan }, count);
+    countCar(streamsOf(seed, i), { marked, withPlan }, count);
     // The runner wants to hear from a long test now and then.
     await new Promise(setImmediate);
   }
   return count;
 }
 
+/** A car has chance of its own, so that what is planned of one changes no other; and so have readings, rates and sets. */
+type Streams = { readonly random: Random; readonly rates: Random; readonly sets: Random };
+
+function streamsOf(seed: number, car: number): Streams {
+  const stream = (of: number): Random => seededRandom(1_000_003 * seed + 3 * car + of);
+  return { random: stream(0), rates: stream(1), sets: stream(2) };
+}
+
 const job = { finish: 'clear-over-base', taken_um: 0 };
 
 function countCar(
-  random: Random,
+  { random, rates, sets }: Streams,
   { marked, withPlan }: Pick<Jobs, 'marked' | 'withPlan'>,
   count: WordCount,
 ): void {
@@ -88,9 +95,9 @@ function countCar(
     );
   const before = readingsText(read(first, () => 0));
   const plan = planOf(before);
-  const rateOf = drawRates(random);
+  const rateOf = drawRates(rates);
   const set = (id: string, foretold: number): number =>
-    foretold * rateOf(id) * Math.exp(0.15 * normal(random));
+    foretold * rateOf(id) * Math.exp(0.15 * normal(sets));
   const removed = new Map(
     plan.panels.map(({ panel, steps }) => [
       panel,
@@ -126,13 +133,13 @@ function countCar(
 /** What a set takes on usual paint, µm. */
 const USUAL_SET = new Map(ladder(correctionModel).map(({ id, perSet }) => [id, perSet]));
 
-/** One hardness of the car, one own deviation of each combination. */
+/** One hardness of the car, one own deviation of each combination: drawn before it is known which are worked. */
 function drawRates(random: Random): (combination: string) => number {
   const hardness = Math.exp(0.35 * normal(random));
-  const own = new Map<string, number>();
+  const own = new Map([...USUAL_SET.keys()].map((id) => [id, Math.exp(0.4 * normal(random))]));
   return (combination) => {
-    const deviation = own.get(combination) ?? Math.exp(0.4 * normal(random));
-    own.set(combination, deviation);
+    const deviation = own.get(combination);
+    if (deviation === undefined) throw new Error(`no rate of ${combination}`);
     return hardness * deviation;
   };
 }

@@ -4,11 +4,8 @@
  */
 
 import { assessFilm } from '../../src/film/assess-film.ts';
-import {
-  compareSurveys,
-  type PanelComparison,
-  type SurveyComparison,
-} from '../../src/film/compare/compare-surveys.ts';
+import { compareSurveys, type SurveyComparison } from '../../src/film/compare/compare-surveys.ts';
+import type { PanelComparison } from '../../src/film/compare/panel-comparison.ts';
 import type { Reading } from '../../src/film/reading.ts';
 import { correctionModel, filmModel } from '../../src/formats/models.ts';
 import { knownFacts, reading, standardTerms } from '../film/car-builder.ts';

@@ -14,6 +14,8 @@ export type FaultVariant = {
   readonly habit?: Partial<Habit>;
   /** Share of surveys in which it must be named, where that is not the usual one. */
   readonly seen?: number;
+  /** Share of surveys in which another blunder may be told besides, where that is not the usual one. */
+  readonly besides?: number;
 };
 
 const pick = (random: Random, count: number): number => Math.floor(random() * count);
@@ -167,6 +169,24 @@ export const faultVariants: readonly FaultVariant[] = [
         return changed(own, () => rounded(centre + 6 * normal(random), 1));
       }),
     habit: { marked: true, step: 1 },
+  },
+  {
+    name: 'the last five panels made up about their means, 5 µm (SD), at marks',
+    codes: ['not-following'],
+    spoil: (readings, random) => {
+      const last = panelsOf(readings).slice(-5);
+      return panelsOf(readings).flatMap((panel) => {
+        const own = readings.filter((one) => one.panel === panel);
+        const centre = own.reduce((sum, { thickness }) => sum + thickness, 0) / own.length;
+        return last.includes(panel)
+          ? changed(own, () => rounded(centre + 5 * normal(random), 0.1))
+          : own;
+      });
+    },
+    habit: { marked: true },
+    seen: 0.75,
+    // By chance a panel that was made up fits the name of another.
+    besides: 0.2,
   },
   {
     name: 'the marks of each panel written in another order',

@@ -22,6 +22,7 @@ import { faultVariants } from './fault-variants.ts';
 const SEED = 902_117;
 const TRAINEES = 50;
 const NAMED = 0.9;
+const OTHERS = 0.04;
 const rows: string[] = [];
 const copyRows: string[] = [];
 const inventedRows: string[] = [];
@@ -44,8 +45,9 @@ const BLUNDERS: readonly string[] = [
   'not-following',
 ];
 
-describe.each(faultVariants)('$name', ({ name, codes, spoil, habit = {}, seen = NAMED }) => {
-  test(`is named in at least ${100 * seen} of 100 surveys, and no other blunder with it`, async () => {
+describe.each(faultVariants)('$name', (variant) => {
+  const { name, codes, spoil, habit = {}, seen = NAMED, besides = OTHERS } = variant;
+  test(`is named in at least ${100 * seen} of 100 surveys, and other blunders hardly with it`, async () => {
     const random = seededRandom(SEED + 31 * name.length);
     const told = new Map<string, number>();
     let named = 0;
@@ -67,7 +69,7 @@ describe.each(faultVariants)('$name', ({ name, codes, spoil, habit = {}, seen = 
       `| ${name} | ${codes.join(' or ')} | ${share(named, TRAINEES)} | ${told100.join(', ') || '–'} |`,
     );
     expect(named / TRAINEES).toBeGreaterThanOrEqual(seen);
-    expect(wrong / TRAINEES).toBeLessThanOrEqual(0.04);
+    expect(wrong / TRAINEES).toBeLessThanOrEqual(besides);
   });
 });
 

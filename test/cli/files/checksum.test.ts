@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { sha256Of } from '../../../src/cli/files/checksum.ts';
 import { loadFile } from '../../../src/cli/files/files.ts';
 import { readShown } from '../../../src/cli/load/named-file.ts';
-import { readJob } from '../../../src/formats/job/job.ts';
+import { readJob } from '../../../src/formats/job/read-job.ts';
 import { inputOf } from '../../../src/tasks/read/read-request.ts';
 
 describe('the checksum of bytes', () => {
