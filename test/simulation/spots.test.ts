@@ -80,7 +80,7 @@ const report = (
 
 ${CARS} cars of five panels, five points a panel, whose clear, hardness, rates and depth of marks are drawn and known.
 Each is planned twice at a risk of 5 %: with no test spot, and after one of two sets on the boot lid, read
-at ten marks and judged by eye. Written by the simulation under \`RECORD=1\`; the seed is fixed.
+at ten marks and judged by eye. A car whose trial is refused (\`spot-doubted\`) is left alone. Written by the simulation under \`RECORD=1\`; the seed is fixed.
 
 - *stated*: mean of the risks the plans state; *under the floor*: panels worked that end with less than
   22.3 µm of clear on the thinnest 5 % of the face, ± three standard errors.

@@ -83,11 +83,13 @@ function plansOf(
   readings: Parameters<typeof surveyVehicle>[0]['readings'],
   settings: Settings,
   csv: string | null,
-) {
+): readonly PanelPlan[] | null {
   const spots =
     csv === null ? [] : [{ name: 'spots.csv', bytes: new TextEncoder().encode(csv), sha256: '' }];
   const request = { readings, settings, job: undefined, filmRecord: undefined, inputs: [], spots };
-  const surveyed = surveyVehicle(request).value;
+  const { value: surveyed, diagnostics } = surveyVehicle(request);
+  // A trial that took what is hardly ever taken: no machine goes on such a car until it is known why.
+  if (diagnostics.some(({ code }) => code === 'spot-doubted')) return null;
   if (surveyed === undefined) throw new Error('the car is surveyed');
   const planned = planVehicle(surveyed, panels.panels, undefined).value;
   if (planned === undefined) throw new Error('the car is planned');
@@ -116,8 +118,9 @@ export function runSpottedCars(world: World, aim: number, cars: number, seed: nu
       leftOut: [],
       assumptions: [],
     };
-    const count = (into: Count, plans: readonly PanelPlan[]): void => {
-      for (const { survey, steps, risk } of plans) {
+    const count = (into: Count, plans: readonly PanelPlan[] | null): void => {
+      if (plans === null) into.panels += panels.panels.length - 1;
+      for (const { survey, steps, risk } of plans ?? []) {
         // The panel of the trial has paid for it; what is asked is what the others gain.
         if (survey.panel.id === SPOT.panel) continue;
         into.panels += 1;

@@ -1,4 +1,5 @@
 /** Runs of survey, plan, methods and template that between them rest on every number of the model. */
+
 import { squareMetres } from '../../src/base/units.ts';
 import { unusualThings } from '../../src/film/template/unusual-template.ts';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
@@ -39,6 +40,7 @@ import {
 import { type SurveyReport, withHelp } from '../../src/tasks/survey/survey-help.ts';
 import { planCautions } from '../../src/work/cautions.ts';
 import { estimateWork } from '../../src/work/estimate-work.ts';
+import { gradeRequest } from './grading.ts';
 import { layersOf } from './layers.ts';
 
 type Keys = Readonly<Record<string, unknown>>;
@@ -113,26 +115,13 @@ export function gradeText(files: Files, numbers: Numbers, consensus = false): st
     bytes: bytes(text),
     sha256: name,
   }));
-  const { value, diagnostics } = gradeFiles({
-    read: {
-      files: [],
-      templates: builtInTemplates,
-      templateId: 'saloon',
-      intake: { plausible: settings.film.measurement },
-      vehicle: undefined,
-      keepUnknownPanels: false,
-    },
-    reference: consensus ? undefined : reference,
-    trainees,
-    settings,
-    job: undefined,
-    rubric: undefined,
-    gauge: undefined,
-    traineeGauges: new Map(),
-    marked: false,
-    anonymous: false,
-    trainee: undefined,
-  });
+  const { value, diagnostics } = gradeFiles(
+    gradeRequest({
+      reference: consensus ? undefined : reference,
+      trainees,
+      settings,
+    }),
+  );
   const graded = value === undefined ? null : gradeRecord(value, context);
   return said([graded, diagnostics]);
 }

@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../../src/film/reading.ts';
-import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { renderHtml } from '../../../src/render/html.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { hardPanels } from '../../../src/report/grade/class-findings.ts';
@@ -10,6 +9,7 @@ import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
 import type { GradedClass } from '../../../src/tasks/grade/grade-request.ts';
 import { seededRandom } from '../../samples/seeded-random.ts';
+import { gradeRequest } from '../../tasks/grading.ts';
 import {
   changed,
   drawCar,
@@ -41,26 +41,13 @@ const classOf = (reference: string, trainees: Readonly<Record<string, string>>):
 type Loaded = ReturnType<typeof loaded>;
 
 function graded(reference: Loaded, trainees: readonly Loaded[]): GradedClass {
-  const { value, diagnostics } = gradeFiles({
-    read: {
-      files: [],
-      templates: builtInTemplates,
-      templateId: 'saloon',
-      intake: { plausible: settings.film.measurement },
-      vehicle: undefined,
-      keepUnknownPanels: false,
-    },
-    reference,
-    trainees,
-    settings,
-    job: undefined,
-    rubric: undefined,
-    gauge: undefined,
-    traineeGauges: new Map(),
-    marked: false,
-    anonymous: false,
-    trainee: undefined,
-  });
+  const { value, diagnostics } = gradeFiles(
+    gradeRequest({
+      reference,
+      trainees,
+      settings,
+    }),
+  );
   if (value === undefined) throw new Error(JSON.stringify(diagnostics));
   return value;
 }

@@ -1,8 +1,8 @@
 /** Sentences and figures of a sheet beside each other, as the one who may fail by it reads them. */
+
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../../src/film/reading.ts';
-import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { gradeBlocks } from '../../../src/report/grade/grade-blocks.ts';
@@ -11,6 +11,7 @@ import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
 import type { GradedClass, GradeFilesRequest } from '../../../src/tasks/grade/grade-request.ts';
 import type { NamedGauge } from '../../../src/tasks/settings/gauge-in-use.ts';
 import { seededRandom } from '../../samples/seeded-random.ts';
+import { gradeRequest } from '../../tasks/grading.ts';
 import {
   changed,
   drawCar,
@@ -47,27 +48,13 @@ const requestOf = (
   reference: string,
   trainees: Readonly<Record<string, string>>,
   more: Partial<GradeFilesRequest> = {},
-): GradeFilesRequest => ({
-  read: {
-    files: [],
-    templates: builtInTemplates,
-    templateId: 'saloon',
-    intake: { plausible: settings.film.measurement },
-    vehicle: undefined,
-    keepUnknownPanels: false,
-  },
-  reference: loaded('reference.csv', reference),
-  trainees: Object.entries(trainees).map(([name, text]) => loaded(`${name}.csv`, text)),
-  settings,
-  job: undefined,
-  rubric: undefined,
-  gauge: undefined,
-  traineeGauges: new Map(),
-  marked: false,
-  anonymous: false,
-  trainee: undefined,
-  ...more,
-});
+): GradeFilesRequest =>
+  gradeRequest({
+    reference: loaded('reference.csv', reference),
+    trainees: Object.entries(trainees).map(([name, text]) => loaded(`${name}.csv`, text)),
+    settings,
+    ...more,
+  });
 
 const page = { unit: 'um', verbose: false } as const;
 const plain = { width: 80, paint: (text: string) => text };

@@ -2,7 +2,6 @@ import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { error, hasErrors } from '../../../src/base/diagnostics.ts';
 import { MICROMETRES_PER_MIL, micrometres } from '../../../src/base/units.ts';
-import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
 import { readJob } from '../../../src/formats/job/read-job.ts';
 import { readRubric } from '../../../src/formats/rubric.ts';
@@ -19,6 +18,7 @@ import type {
 import type { NamedGauge } from '../../../src/tasks/settings/gauge-in-use.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
 import { drawCar, type Habit, readCar, settings, usualHabit } from '../../training/true-class.ts';
+import { gradeRequest } from '../grading.ts';
 
 type Row = {
   readonly panel: string;
@@ -66,27 +66,12 @@ function request(
   trainees: Readonly<Record<string, string>>,
   more: Partial<GradeFilesRequest> = {},
 ): GradeFilesRequest {
-  return {
-    read: {
-      files: [],
-      templates: builtInTemplates,
-      templateId: undefined,
-      intake: { plausible: settings.film.measurement },
-      vehicle: undefined,
-      keepUnknownPanels: false,
-    },
+  return gradeRequest({
     reference: loaded('reference.csv', csv(reference)),
     trainees: Object.entries(trainees).map(([name, text]) => loaded(name, text)),
     settings,
-    job: undefined,
-    rubric: undefined,
-    gauge: undefined,
-    traineeGauges: new Map(),
-    marked: false,
-    anonymous: false,
-    trainee: undefined,
     ...more,
-  };
+  });
 }
 
 const graded = (

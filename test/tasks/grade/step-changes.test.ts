@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { builtInTemplates } from '../../../src/formats/data/templates.ts';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
 import { seededRandom } from '../../samples/seeded-random.ts';
 import { drawCar, readCar, rounded, settings, usualHabit } from '../../training/true-class.ts';
+import { gradeRequest } from '../grading.ts';
 
 const random = seededRandom(31);
 const car = drawCar(random);
@@ -26,29 +26,17 @@ const loaded = (name: string, text: string) => ({
 });
 
 function stepsTold(write: Write, sign = ',', lineEnd = '\n'): readonly string[] {
-  const { value } = gradeFiles({
-    read: {
-      files: [],
-      templates: builtInTemplates,
-      templateId: 'saloon',
-      intake: { plausible: settings.film.measurement },
-      vehicle: undefined,
-      keepUnknownPanels: false,
-    },
-    reference: loaded(
-      'reference.csv',
-      csv((value) => value.toFixed(1), ','),
-    ),
-    trainees: [loaded('own.csv', csv(write, sign, lineEnd))],
-    settings,
-    job: undefined,
-    rubric: undefined,
-    gauge: undefined,
-    traineeGauges: new Map(),
-    marked: true,
-    anonymous: false,
-    trainee: undefined,
-  });
+  const { value } = gradeFiles(
+    gradeRequest({
+      reference: loaded(
+        'reference.csv',
+        csv((value) => value.toFixed(1), ','),
+      ),
+      trainees: [loaded('own.csv', csv(write, sign, lineEnd))],
+      settings,
+      marked: true,
+    }),
+  );
   return (value?.trainees ?? []).flatMap(({ grade }) =>
     (grade?.reasons ?? []).flatMap(({ code, text }) => (code === 'step-changes' ? [text] : [])),
   );
