@@ -1,5 +1,6 @@
 /** What the tests of grading ask: a reference, the surveys of trainees, and nothing else but what a test says. */
 
+import { createHash } from 'node:crypto';
 import { builtInTemplates } from '../../src/formats/data/templates.ts';
 import type { GradeFilesRequest } from '../../src/tasks/grade/grade-request.ts';
 
@@ -23,4 +24,11 @@ export const gradeRequest = (asked: Asked): GradeFilesRequest => ({
   anonymous: false,
   trainee: undefined,
   ...asked,
+});
+
+/** A file of text as the program loads it. */
+export const loaded = (name: string, text: string) => ({
+  name,
+  bytes: new TextEncoder().encode(text),
+  sha256: createHash('sha256').update(text).digest('hex'),
 });

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../../src/film/reading.ts';
 import { renderHtml } from '../../../src/render/html.ts';
@@ -9,7 +8,7 @@ import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
 import type { GradedClass } from '../../../src/tasks/grade/grade-request.ts';
 import { seededRandom } from '../../samples/seeded-random.ts';
-import { gradeRequest } from '../../tasks/grading.ts';
+import { gradeRequest, loaded } from '../../tasks/grading.ts';
 import {
   changed,
   drawCar,
@@ -26,11 +25,6 @@ const csv = (readings: readonly Reading[]): string =>
         `${panel},${point},${repeat},${thickness.toFixed(1)},yes`,
     )
     .join('\n')}\n`;
-const loaded = (name: string, text: string) => ({
-  name,
-  bytes: new TextEncoder().encode(text),
-  sha256: createHash('sha256').update(text).digest('hex'),
-});
 
 const classOf = (reference: string, trainees: Readonly<Record<string, string>>): GradedClass =>
   graded(

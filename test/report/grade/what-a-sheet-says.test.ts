@@ -1,6 +1,5 @@
 /** Sentences and figures of a sheet beside each other, as the one who may fail by it reads them. */
 
-import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../../src/film/reading.ts';
 import { readGauge } from '../../../src/formats/gauge.ts';
@@ -11,7 +10,7 @@ import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
 import type { GradedClass, GradeFilesRequest } from '../../../src/tasks/grade/grade-request.ts';
 import type { NamedGauge } from '../../../src/tasks/settings/gauge-in-use.ts';
 import { seededRandom } from '../../samples/seeded-random.ts';
-import { gradeRequest } from '../../tasks/grading.ts';
+import { gradeRequest, loaded } from '../../tasks/grading.ts';
 import {
   changed,
   drawCar,
@@ -21,11 +20,6 @@ import {
   usualHabit,
 } from '../../training/true-class.ts';
 
-const loaded = (name: string, text: string) => ({
-  name,
-  bytes: new TextEncoder().encode(text),
-  sha256: createHash('sha256').update(text).digest('hex'),
-});
 const csv = (readings: readonly Reading[], operator?: string): string =>
   `panel,point,repeat,reading_um,marked${operator === undefined ? '' : ',operator'}\n${readings
     .map(

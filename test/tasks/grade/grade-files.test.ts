@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { error, hasErrors } from '../../../src/base/diagnostics.ts';
 import { MICROMETRES_PER_MIL, micrometres } from '../../../src/base/units.ts';
@@ -18,7 +17,7 @@ import type {
 import type { NamedGauge } from '../../../src/tasks/settings/gauge-in-use.ts';
 import { normal, seededRandom } from '../../samples/seeded-random.ts';
 import { drawCar, type Habit, readCar, settings, usualHabit } from '../../training/true-class.ts';
-import { gradeRequest } from '../grading.ts';
+import { gradeRequest, loaded } from '../grading.ts';
 
 type Row = {
   readonly panel: string;
@@ -55,12 +54,6 @@ const inMil = (rows: readonly Row[]): string =>
         `${panel},${point},${repeat},${(value / MICROMETRES_PER_MIL).toFixed(6)},yes`,
     )
     .join('\n')}\n`;
-
-const loaded = (name: string, text: string) => ({
-  name,
-  bytes: new TextEncoder().encode(text),
-  sha256: createHash('sha256').update(text).digest('hex'),
-});
 
 function request(
   trainees: Readonly<Record<string, string>>,

@@ -1,9 +1,8 @@
-import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
 import { seededRandom } from '../../samples/seeded-random.ts';
 import { drawCar, readCar, rounded, settings, usualHabit } from '../../training/true-class.ts';
-import { gradeRequest } from '../grading.ts';
+import { gradeRequest, loaded } from '../grading.ts';
 
 const random = seededRandom(31);
 const car = drawCar(random);
@@ -19,11 +18,6 @@ const csv = (write: Write, sign: string, lineEnd = '\n'): string =>
   ]
     .map((cells) => cells.join(sign))
     .join(lineEnd);
-const loaded = (name: string, text: string) => ({
-  name,
-  bytes: new TextEncoder().encode(text),
-  sha256: createHash('sha256').update(text).digest('hex'),
-});
 
 function stepsTold(write: Write, sign = ',', lineEnd = '\n'): readonly string[] {
   const { value } = gradeFiles(
