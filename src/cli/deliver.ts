@@ -16,9 +16,12 @@ import type { TypedOptions } from './options.ts';
 import { colourDecision, isAscii, textStyle, textWidth } from './terminal.ts';
 import { version } from './version.ts';
 
+/** Null where the word typed is none. */
+export type NamedCommand = { readonly name: Command['name'] | null };
+
 /** Gives the exit code. */
 export async function deliver(
-  command: Command,
+  { name }: NamedCommand,
   answer: Answer,
   options: TypedOptions,
 ): Promise<number> {
@@ -28,7 +31,7 @@ export async function deliver(
     format === 'json' && records().length > 1 ? [severalVehicles(records().length)] : [];
   const diagnostics = [...answer.diagnostics, ...several];
   const output = hasErrors(diagnostics)
-    ? failureOutput(command.name, diagnostics, options)
+    ? failureOutput(name, diagnostics, options)
     : await outputOf({ ...answer, records }, options);
   const beside = hasErrors(diagnostics) ? [] : await writeBeside(answer.files ?? []);
   const written = await write(output, options.out);
@@ -102,7 +105,7 @@ async function textOutput(
 
 /** A machine that asked for JSON gets its envelope also when there is no result. */
 function failureOutput(
-  command: string,
+  command: NamedCommand['name'],
   diagnostics: readonly Diagnostic[],
   { format }: TypedOptions,
 ): string {

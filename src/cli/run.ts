@@ -6,7 +6,7 @@ import { withFields } from './chosen-fields.ts';
 import { chunksOf } from './chunks.ts';
 import { type Answer, type Command, failed, type World } from './command.ts';
 import { commands, loadCommand } from './commands.ts';
-import { deliver } from './deliver.ts';
+import { deliver, type NamedCommand } from './deliver.ts';
 import { conclude, concludeStream, finish } from './ending.ts';
 import { exitCodes } from './exit-code.ts';
 import { loadedOnce } from './files/files.ts';
@@ -33,10 +33,16 @@ async function runWords(words: readonly string[]): Promise<number> {
     return asked === undefined ? showHelp(first !== undefined) : runWords([asked, '--help']);
   }
   const entry = findCommand(first);
-  if (entry.value === undefined) return finish(entry.diagnostics, {});
+  const around = surroundings();
+  if (entry.value === undefined) {
+    return refuse(
+      { name: null },
+      entry.diagnostics,
+      recordFormAsked({}, words, around.environment),
+    );
+  }
   const command = await entry.value.load();
   const parsed = parseArguments(command, rest);
-  const around = surroundings();
   const form = () => recordFormAsked(command, rest, around.environment);
   if (parsed.value === undefined) return refuse(command, parsed.diagnostics, form());
   if (parsed.value.kind === 'help') {
@@ -64,7 +70,7 @@ async function runWords(words: readonly string[]): Promise<number> {
 
 /** Before any input is looked at: to standard output, as nobody has looked yet whether a file may be written over. */
 function refuse(
-  command: Command,
+  command: NamedCommand,
   diagnostics: readonly Diagnostic[],
   form: Format | undefined,
   { format: _format, out: _out, ...look }: TypedOptions = {},

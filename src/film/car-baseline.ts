@@ -15,11 +15,12 @@
  * A panel that lacks film to the others is held to these where too few agree (`heldToOthers`).
  */
 import { median } from '../base/stats/summary.ts';
+import type { VariancePrior } from '../base/stats/variance-prior.ts';
 import { add, type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineUncertainty } from './condition/compared-figures.ts';
 import { isRepaintTo, isStatedRepaint } from './condition/condition.ts';
-import { factoryFilm } from './factory-film.ts';
+import { aboutItsCar, factoryFilm } from './factory-film.ts';
 import type { FilmModel, Finish, PanelFacts } from './film-model.ts';
 import { type GatheredFilm, type GatheredPanel, isRead } from './gathered-panel.ts';
 import { type HeldToOthers, heldToOthers, NONE_HELD } from './held-to-others.ts';
@@ -62,11 +63,11 @@ export function carBaseline(
   if (first === undefined) return null;
   const makers = sound.filter(({ isWitness }) => isWitness);
   const mostGalvanised = areMostGalvanised(makers.length === 0 ? sound : makers);
-  const factories = ofFactories(
-    finish === undefined ? first.facts : { ...first.facts, finish },
-    model,
-  );
-  const car = { mostGalvanised, factories, readPanels: gathered.filter(mayWitness).length };
+  const facts = finish === undefined ? first.facts : { ...first.facts, finish };
+  const factories = ofFactories(facts, model);
+  const about = aboutItsCar(facts.finish, model);
+  const readPanels = gathered.filter(mayWitness).length;
+  const car = { mostGalvanised, factories, about, readPanels };
   const alike = broughtAlike(makers, mostGalvanised, model);
   const own =
     makers.length < model.conditions.baselinePanels ? null : ofPanels(makers, alike, car, model);
@@ -76,7 +77,7 @@ export function carBaseline(
       paintedOver: null,
       heldToOthers: heldToOthers(
         alike,
-        ofMost(factories, mostGalvanised).uncertain,
+        { factories: ofMost(factories, mostGalvanised).value, about },
         model.conditions,
       ),
     }),
@@ -100,6 +101,8 @@ type Kinds = Pick<CarBaseline, 'galvanised' | 'other'>;
 type Car = {
   readonly mostGalvanised: boolean;
   readonly factories: Record<keyof Kinds, FactoriesBaseline>;
+  /** How its panels vary about its usual film. */
+  readonly about: VariancePrior;
   /** Panels that were read, however thick: repaint over the line of any car makes no baseline, and counts here. */
   readonly readPanels: number;
 };
@@ -114,7 +117,7 @@ function ofPanels(
   car: Car,
   model: FilmModel,
 ): (Kinds & Pick<CarBaseline, 'paintedOver' | 'heldToOthers'>) | null {
-  const { mostGalvanised, factories } = car;
+  const { mostGalvanised, factories, about } = car;
   const zinc = zincOf(model.layers).mean;
   const medians = alike.map(({ film }) => film);
   const usual = micrometres(median(medians));
@@ -124,10 +127,10 @@ function ofPanels(
   const records = recordsOfMiddle(makers.map(({ facts }) => facts));
   const own: Baseline = {
     value: usual,
-    uncertain: baselineUncertainty(medians, records, model.measurement),
+    uncertain: baselineUncertainty(medians, about, records, model.measurement),
     from: 'panels',
   };
-  const other = ofOtherKind(medians, records, mostGalvanised ? -1 : 1, model);
+  const other = ofOtherKind(medians, { about, records, sign: mostGalvanised ? -1 : 1 }, model);
   return {
     ...(mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own }),
     paintedOver:
@@ -280,13 +283,19 @@ const LEAST_POINTS = 2;
 /** The same panels as if they had zinc under the paint (1), or had none (−1). */
 function ofOtherKind(
   medians: readonly Micrometres[],
-  records: ReturnType<typeof recordsOfMiddle>,
-  sign: 1 | -1,
+  {
+    about,
+    records,
+    sign,
+  }: Pick<Car, 'about'> & {
+    readonly records: ReturnType<typeof recordsOfMiddle>;
+    readonly sign: 1 | -1;
+  },
   { layers, measurement }: FilmModel,
 ): Baseline {
   const { mean, variance } = zincOf(layers);
   const shifted = medians.map((film) => micrometres(film + sign * mean));
-  const held = baselineUncertainty(shifted, records, measurement);
+  const held = baselineUncertainty(shifted, about, records, measurement);
   // A shop may hold film with zinc to be known better than film without: the zinc adds no doubt then.
   const zinc = uncertain(micrometres(0), {
     zinc: { contribution: Math.sqrt(Math.max(0, variance)), dof: Number.POSITIVE_INFINITY },

@@ -1,4 +1,5 @@
 /** What the panels of a car say of one another: the baseline, and how much film varies over a panel. */
+import { groupBy } from '../base/group-by.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineFor, type CarBaseline, carBaseline } from './car-baseline.ts';
 import { type Finding, filmFindings, isFactoryFilm } from './condition/condition.ts';
@@ -7,7 +8,7 @@ import { keyingSlips } from './condition/keying-slips.ts';
 import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
 import { panelSlips } from './condition/panel-slips.ts';
 import { bestCut, splitZones, type ZoneCut, type Zones } from './condition/zones.ts';
-import type { FilmModel, Finish } from './film-model.ts';
+import type { ClearElsewhere, FilmModel, Finish } from './film-model.ts';
 import {
   type GatheredFilm,
   type GatheredPanel,
@@ -16,6 +17,8 @@ import {
   thicknesses,
 } from './gathered-panel.ts';
 import type { GaugeScatter } from './help/panel-uncertainty.ts';
+import { clearElsewhere } from './limits/clear-of-car.ts';
+import { measuredClear } from './limits/measured-clear.ts';
 import { displayStep, type PanelPoint, pooledRepeatability } from './panel-points.ts';
 import { putBack } from './put-back.ts';
 import {
@@ -42,6 +45,8 @@ export type CarContext = {
   /** Panels in two zones. */
   readonly zones: ReadonlyMap<string, Zones>;
   readonly prior: SpreadPrior;
+  /** The clear of the car as it was read on original panels, by their finish. */
+  readonly readClear: ReadonlyMap<Finish, ClearElsewhere>;
 };
 
 type Witness = { readonly mean: Micrometres; readonly spread: OwnSpread };
@@ -87,8 +92,35 @@ export function carContext(
     pool,
     zones,
     prior: poolPrior(pool, model),
+    readClear: clearByFinish(
+      factory.filter((one) => !zones.has(one.panel.id) && isOriginal(one, baseline, model)),
+      leastVariance,
+      model,
+    ),
   };
 }
+
+/** Of panels where the clear was read by itself; what a job states of theirs stands in its place. */
+function clearByFinish(
+  original: readonly GatheredFilm[],
+  leastVariance: number,
+  model: FilmModel,
+): CarContext['readClear'] {
+  const read = original.flatMap(({ facts, clearPoints }) => {
+    const clear =
+      facts.clear?.of === 'panel' ? null : measuredClear(clearPoints, leastVariance, model);
+    return clear === null ? [] : [{ clear, facts }];
+  });
+  const byFinish = groupBy(read, ({ facts }) => facts.finish);
+  return new Map([...byFinish].map(([finish, all]) => [finish, clearElsewhere(all, model)]));
+}
+
+/** Neither cut back nor painted again, and its readings are of nothing but sound paint. */
+const isOriginal = (panel: GatheredFilm, baseline: CarBaseline | null, model: FilmModel): boolean =>
+  !panel.facts.covered &&
+  !panel.facts.clearCoatFailure &&
+  panel.facts.paintedDaysAgo === null &&
+  totalFindings(panel, baseline, model).every(({ condition }) => condition === 'original');
 
 const MAY_BE: readonly Finish[] = ['clear-over-base', 'single-stage-solid'];
 

@@ -74,6 +74,8 @@ export type FilmModel = {
     readonly baselinePanels: number;
     /** By this share of the variance of factory film over cars a panel lies about the film of its car. */
     readonly aboutItsCar: number;
+    /** Degrees of freedom that this counts for beside what the panels of a car show. */
+    readonly aboutItsCarDof: number;
     /** At most so likely the usual film of a car is repaint where the panel that shows it may be cut back instead. */
     readonly paintedOverMost: number;
     readonly mirror: Micrometres;
@@ -178,7 +180,12 @@ export type StatedLayer = LayerThickness & {
   readonly of: 'panel' | 'car';
   /** How the layer varies over the panel, where that was measured too. */
   readonly within?: { readonly sd: Micrometres; readonly dof: number };
+  /** Panels of the car that it was read on, where it is told from those. */
+  readonly readOn?: number;
 };
+
+/** The clear of a car as it was painted, by the readings of some of its panels. */
+export type ClearElsewhere = LayerThickness & { readonly panels: number };
 
 /** A visit that took more than might go, and what might, where it says so. */
 export type Overrun = {
@@ -215,6 +222,8 @@ export type PanelFacts = {
   readonly takenSd: Micrometres;
   readonly recorded: RecordedRemoval | null;
   readonly clear: StatedLayer | null;
+  /** Read on other panels of the car, where nothing is known of this one's: it only lowers what may go. */
+  readonly clearElsewhere?: ClearElsewhere;
   /** Everything under the clear. */
   readonly under: StatedLayer | null;
   readonly galvanised: boolean;

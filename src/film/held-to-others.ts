@@ -6,7 +6,8 @@
  * that, as a panel lies about the film of its car. Others that read like repaint to what factories paint are no measure.
  */
 import { median } from '../base/stats/summary.ts';
-import { type Uncertain, uncertainAs } from '../base/uncertainty.ts';
+import type { VariancePrior } from '../base/stats/variance-prior.ts';
+import { type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import { isRepaintTo } from './condition/condition.ts';
 import type { FilmModel } from './film-model.ts';
@@ -23,31 +24,25 @@ export const NONE_HELD: HeldToOthers = new Map();
 /** Brought to the kind of metal that most panels are of; `read` as it is. */
 type Film = Record<'film' | 'mean' | 'read', Micrometres> & { readonly panel: Panel };
 
+/** What factories paint, and how panels vary about their car. */
+type Paint = { readonly factories: Micrometres; readonly about: VariancePrior };
+
 export function heldToOthers(
   films: readonly Film[],
-  factories: Uncertain<'µm'>,
+  { factories, about }: Paint,
   model: FilmModel['conditions'],
 ): HeldToOthers {
-  const sound = films.filter(({ film }) => !isRepaintTo(factories.value, film, model));
+  const sound = films.filter(({ film }) => !isRepaintTo(factories, film, model));
   return new Map(
     sound.flatMap((one) => {
       const others = sound.filter((other) => other !== one).map(({ film }) => film);
       if (others.length === 0) return [];
       const usual = median(others);
       if (one.mean >= usual - model.cutBack) return [];
-      const own = micrometres(usual + one.read - one.film);
-      return [[one.panel.id, { value: own, uncertain: ofCar(own, factories, model) }]];
+      const value = micrometres(usual + one.read - one.film);
+      const { variance, dof } = about;
+      const cars = { contribution: Math.sqrt(variance), dof };
+      return [[one.panel.id, { value, uncertain: uncertain(value, { cars }) }]];
     }),
   );
 }
-
-/** As far as a panel lies from the film of its car. */
-const ofCar = (
-  value: Micrometres,
-  factories: Uncertain<'µm'>,
-  { aboutItsCar }: FilmModel['conditions'],
-): Uncertain<'µm'> =>
-  uncertainAs(value, factories, (_, { contribution, dof }) => ({
-    contribution: contribution * Math.sqrt(aboutItsCar),
-    dof,
-  }));

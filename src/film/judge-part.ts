@@ -108,9 +108,15 @@ function besideFiller(
 /** What the job states of a panel's clear stands; else what was read of it; else what it states of the car's. */
 export function withMeasuredClear(
   { facts, clearPoints }: GatheredPanel,
-  { leastVariance }: CarContext,
+  { leastVariance, readClear }: CarContext,
   model: FilmModel,
 ): PanelFacts {
   if (facts.clear?.of === 'panel') return facts;
-  return { ...facts, clear: measuredClear(clearPoints, leastVariance, model) ?? facts.clear };
+  const clear = measuredClear(clearPoints, leastVariance, model) ?? facts.clear;
+  const elsewhere = clear === null ? readClear.get(facts.finish) : undefined;
+  return {
+    ...facts,
+    clear,
+    ...(elsewhere === undefined ? {} : { clearElsewhere: elsewhere }),
+  };
 }

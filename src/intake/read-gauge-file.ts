@@ -13,6 +13,7 @@ import { tellOwnResult } from './bytes/own-result.ts';
 import { decisionsOf } from './decisions-of.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
+import { tellCountedBlocks } from './doubts/counted-blocks.ts';
 import { tellCounts } from './doubts/counts-said.ts';
 import { withoutCutReading } from './doubts/cut-end.ts';
 import { tellFarReadings } from './doubts/far-readings.ts';
@@ -156,6 +157,7 @@ function readGaugeText(
   // What stands among the readings of a long file, its first piece shows.
   if (!isLater) {
     const grids = gridsOf(settled.tables);
+    tellCountedBlocks(grids, findings);
     tellQuietStatistics(grids, findings);
     tellNoFilmColumns(grids, findings);
   }

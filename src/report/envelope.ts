@@ -13,7 +13,7 @@ export type RecordContext = {
 };
 
 export const envelope = (
-  command: string,
+  command: string | null,
   about: {
     readonly vehicle: string | null;
     readonly inputs: readonly ReadInput[];
@@ -22,7 +22,7 @@ export const envelope = (
   },
   { version, diagnostics }: RecordContext,
 ): MachineRecord => ({
-  schema: `leastcut/${command}/1`,
+  schema: command === null ? null : `leastcut/${command}/1`,
   version,
   command,
   vehicle: about.vehicle,
@@ -46,8 +46,8 @@ export const settingRecord = ({ name, value, origin, where }: EffectiveSetting) 
   where,
 });
 
-/** Envelope of a run that came to nothing: its diagnostics and no result. */
-export const emptyRecord = (command: string, context: RecordContext): MachineRecord => ({
+/** Envelope of a run that came to nothing: its diagnostics and no result; null where the word typed is no command. */
+export const emptyRecord = (command: string | null, context: RecordContext): MachineRecord => ({
   ...envelope(command, { vehicle: null, inputs: [], assumptions: [] }, context),
   diagnostics: context.diagnostics.map(diagnosticRecord),
 });

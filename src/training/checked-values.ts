@@ -49,8 +49,7 @@ export function chanceOfSoEven(
   // Marks that the reference reads alike are no measure: nobody reads them more even.
   const against = (film: VarianceOf): number =>
     film.variance === 0 ? 1 : lowerF(variance / film.variance, dof, film.dof);
-  const there = against(varianceThere(read, theirs, trainee));
-  return theirs.own.dof === 0 ? there : Math.max(there, against(theirs.own));
+  return Math.max(against(varianceThere(read, theirs, trainee)), against(theirs.own));
 }
 
 /**

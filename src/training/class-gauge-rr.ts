@@ -1,7 +1,7 @@
 /**
  * How far a class agrees at the parts that its trainees read twice or more: marked points with their repeats, or panels
- * with points of one’s own. Everybody must have read every part. One who read few would leave few for all: of the
- * trainees with the most parts, as many are taken as make the largest table.
+ * with points of one’s own. Everybody must have read every part. One who read few, or
+ * names them otherwise, would leave few for all: as many are taken as make the largest table.
  */
 import { at, valueAt } from '../base/at.ts';
 import { type GaugeRr, gaugeRr } from '../base/stats/gauge-rr.ts';
@@ -75,16 +75,28 @@ function rr(all: readonly Read[], parts: ClassGaugeRr['parts']): ClassGaugeRr | 
   };
 }
 
-/** In the order of the class; of tables as large, the one with more trainees. */
+/**
+ * In the order of the class; of tables as large, the one with more trainees. One whose parts are others’ under other
+ * names, or are few, is left out alone.
+ */
 function largestTable(all: readonly Read[]): readonly Read[] {
-  const byMost = all.toSorted((one, other) => other.parts.size - one.parts.size);
-  const tables = byMost
-    .slice(1)
-    .map((_, k) => byMost.slice(0, k + 2))
-    .toReversed();
+  const tables = all
+    .flatMap(({ parts }) => tablesWithin([...parts.keys()], all))
+    .filter((reads) => reads.length > 1)
+    .toSorted((one, other) => other.length - one.length);
   const sizes = tables.map((reads) => reads.length * inCommon(reads).length);
-  const most = at(tables, sizes.indexOf(Math.max(...sizes)));
-  return all.filter((one) => most.includes(one));
+  return tables[sizes.indexOf(Math.max(...sizes))] ?? all;
+}
+
+/** Who read all of these parts; and, of fewer parts each, with whoever else leaves the most of them. */
+function tablesWithin(keys: readonly string[], all: readonly Read[]): readonly (readonly Read[])[] {
+  if (keys.length < 2) return [];
+  const reads = all.filter(({ parts }) => keys.every((key) => parts.has(key)));
+  const left = all
+    .filter((one) => !reads.includes(one))
+    .map(({ parts }) => keys.filter((key) => parts.has(key)))
+    .toSorted((one, other) => other.length - one.length);
+  return [reads, ...tablesWithin(left[0] ?? [], all)];
 }
 
 const inCommon = (reads: readonly Read[]): readonly string[] =>

@@ -34,20 +34,29 @@ function ofTheCar(all: FaultsOf): readonly Reason[] {
   // What lies by chance has no pattern besides.
   if (notFollowed !== null)
     return [notFollowedReason(notFollowed, trainee), ...biasReason(bias, trainee)];
-  if (drift !== null) return [driftReason(drift, putOff(drift, all), at)];
+  if (drift !== null) return [driftReason(drift, putOffText(drift, all), at)];
   return marksOff === null ? biasReason(bias, trainee) : [marksOffReason(marksOff, at)];
 }
 
-/** Panels that a drift puts off, as the table counts them: they cost marks, the drift itself none. */
-const putOff = (drift: GaugeDrift, { judged }: FaultsOf): number =>
-  judged.scores.filter((score) => score.verdict === 'unsatisfactory' && isDriftedOff(score, drift))
-    .length;
+/** Panels that a drift puts off, as the table counts them, else makes questionable: they cost marks, the drift itself none. */
+function putOffText(drift: GaugeDrift, { judged }: FaultsOf): string {
+  const drifted = judged.scores.filter((score) => isDriftedOff(score, drift));
+  const those = (verdict: PanelScore['verdict']): number =>
+    drifted.filter((score) => score.verdict === verdict).length;
+  const [off, doubtful] = [those('unsatisfactory'), those('questionable')];
+  if (off > 0) return `it puts ${counted(off, 'panel')} off`;
+  return doubtful > 0
+    ? `it makes ${counted(doubtful, 'panel')} questionable`
+    : 'no panel is put off by it yet';
+}
 
-function driftReason({ total, marks }: GaugeDrift, off: number, at: Reading | undefined): Reason {
+function driftReason(
+  { total, marks }: GaugeDrift,
+  panels: string,
+  at: Reading | undefined,
+): Reason {
   const side = total > 0 ? 'more' : 'less';
   const film = total > 0 ? 'shows film at the end that is not there' : 'misses film at the end';
-  const panels =
-    off === 0 ? 'no panel is put off by it yet' : `it puts ${counted(off, 'panel')} off`;
   return reason(
     'gauge-drift',
     says`reads ${side} and ${side} beside the reference, ${um(Math.abs(total))} ${side} at the last of ${marks} marks than at the first, in the order of the file: the gauge drifts, and ${film} (${panels}); check its zero and a shim before, in between and after, let it come to the temperature of the car`,

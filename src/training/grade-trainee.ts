@@ -24,7 +24,7 @@ import type { ScoreVerdict } from './scores.ts';
 import { stepChanges } from './step-changes.ts';
 import { swappedPanels } from './swapped-panels.ts';
 import type { Marking, TrainingModel } from './training-model.ts';
-import { noneTurned, type TurnedPoints, turnedPoints, turnedReasons } from './turned-points.ts';
+import { type TurnedPoints, turnedPoints, turnedReasons } from './turned-points.ts';
 import { asFarAsRead, mostOf, type VoidPanel, voidPanels } from './void-panels.ts';
 
 export type Grade = Judged & {
@@ -140,17 +140,11 @@ function turnedThatExplain(request: GradeRequest, { panels, points }: KeyingFact
   const turned = turnedPoints(request, panels);
   if (turned.panels.length === 0) return turned;
   const known = new Set([...panels, ...turned.panels.map(({ panel }) => panel.id)]);
-  return followsAtMarks(request, known, points) ? turned : noneTurned(request);
+  const unread = notReadAtMarks(request, known, points);
+  return turned.panels.some(({ panel }) => unread.has(panel.id))
+    ? turnedPoints(request, new Set([...panels, ...unread]))
+    : turned;
 }
-
-const followsAtMarks = (
-  request: GradeRequest,
-  panels: ReadonlySet<string>,
-  points: ReadonlySet<string>,
-): boolean => {
-  const { notFollowed } = patternOf(request, panels, points);
-  return notFollowed?.at !== 'marks' || notFollowed.from.length > 0;
-};
 
 /** Where the other panels do not follow the car either, a panel that fits another name does so by chance. */
 function swapsThatExplain(
@@ -161,7 +155,21 @@ function swapsThatExplain(
   const swaps = swappedPanels(request, request.model);
   if (swaps.length === 0) return [];
   const known = new Set([...proved, ...panels, ...swaps.flatMap((one) => one.panels)]);
-  return followsAtMarks(request, known, points) ? swaps : [];
+  const unread = notReadAtMarks(request, known, points);
+  return swaps.filter((one) => !one.panels.some((panel) => unread.has(panel)));
+}
+
+/** Ids of the panels that do not follow their marks, by those that are not `known`: all, or one and all after it in the file. */
+function notReadAtMarks(
+  request: GradeRequest,
+  known: ReadonlySet<string>,
+  points: ReadonlySet<string>,
+): ReadonlySet<string> {
+  const { notFollowed } = patternOf(request, known, points);
+  if (notFollowed?.at !== 'marks') return new Set();
+  const all = readPanels(request.trainee).map(({ panel }) => panel.id);
+  const [first] = notFollowed.from;
+  return new Set(first === undefined ? all : all.slice(all.indexOf(first.id)));
 }
 
 /** `keyed` are points that say nothing of the hand; null where all repeats say nothing of it. */

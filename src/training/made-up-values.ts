@@ -31,7 +31,7 @@ import {
 } from './graded-survey.ts';
 import { type Reason, reason } from './reasons.ts';
 import type { Reference } from './reference.ts';
-import { chanceTogether, evenPanels, tooRegular } from './too-regular.ts';
+import { chanceTogether, evenPanels, showsScatter, tooRegular } from './too-regular.ts';
 import type { TrainingModel } from './training-model.ts';
 import { isInOrder } from './values-in-order.ts';
 
@@ -186,7 +186,7 @@ const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));
 
 /** Said where values that scatter by a share of the film only would not be told: of these nobody knows. */
 function tooFewToTell(checked: Checked): readonly Reason[] {
-  const { slips, trainee } = checked;
+  const { slips, trainee, reference } = checked;
   const seen =
     chanceTogether(
       evenPanels(checked).map(({ read, theirs }) => ({
@@ -198,11 +198,9 @@ function tooFewToTell(checked: Checked): readonly Reason[] {
     ) < slips.falseAlarm;
   if (seen) return [];
   const points = sum(readPanels(trainee).map((panel) => panel.points.length));
-  return [
-    reason(
-      'too-few-to-tell',
-      `${counted(points, 'point')} ${points === 1 ? 'is' : 'are'} too few to tell by their scatter whether they were read at the car or made up: read more panels, at more points`,
-      { at: faceReadings(trainee)[0] },
-    ),
-  ];
+  const isOne = ![...reference.panels.values()].some(showsScatter);
+  const why = isOne
+    ? 'the reference read one point of a panel, which shows no scatter: nobody can tell by it whether your points were read at the car or made up'
+    : `${counted(points, 'point')} ${points === 1 ? 'is' : 'are'} too few to tell by their scatter whether they were read at the car or made up: read more panels, at more points`;
+  return [reason('too-few-to-tell', why, { at: faceReadings(trainee)[0] })];
 }

@@ -30,7 +30,7 @@ export const evenPanels = ({ panels, reference, trainee }: Checked): readonly Ev
   const rounding = resolution(stepOf(trainee)) ** 2;
   return panels.flatMap((read): readonly EvenPanel[] => {
     const theirs = reference.panels.get(read.panel.id);
-    if (theirs?.even !== true) return [];
+    if (theirs?.even !== true || !showsScatter(theirs)) return [];
     const dof = read.points.length - 1;
     const variance = Math.max(rounding, sampleVariance(valuesOf(read)));
     return [
@@ -38,6 +38,9 @@ export const evenPanels = ({ panels, reference, trainee }: Checked): readonly Ev
     ];
   });
 };
+
+/** One point shows none, and what other cars vary by is no proof against anybody. */
+export const showsScatter = ({ own }: ReferencePanel): boolean => own.dof > 0;
 
 export function tooRegular(checked: Checked): readonly MadeUp[] {
   const even = evenPanels(checked);

@@ -64,7 +64,7 @@ export function turnedPoints(
   };
 }
 
-export const noneTurned = ({ trainee }: Pick<Scoring, 'trainee'>): TurnedPoints => ({
+const noneTurned = ({ trainee }: Pick<Scoring, 'trainee'>): TurnedPoints => ({
   panels: [],
   turnedBack: trainee,
 });

@@ -86,12 +86,46 @@ describe('a refused run', () => {
       ['plan', sound, '--aim', 'zork', '--', '--format', 'json'],
       ['completion', 'bash', '--format', 'json'],
       ['batch', folder, '--bogus', '--format', 'ndjson'],
-      ['zork', '--format', 'json'],
+      ['zork'],
+      ['zork', '--format', 'csv'],
+      ['zork', '--', '--format', 'json'],
     ]) {
       const { code, out, err } = await askLeastcut(words);
       expect({ code, out }).toEqual({ code: 2, out: '' });
       expect(err).toContain('error[');
     }
+  });
+
+  test('of a word that is no command prints one of no command', async () => {
+    const { version } = JSON.parse((await ask(['doctor'], 'json')).out) as { version: string };
+    for (const [words, env] of [
+      [['zork', '--format', 'json'], {}],
+      [['zork', sound, '--format=ndjson'], {}],
+      [['--format', 'json', 'survey', sound], {}],
+      [['zork', '-o', shop], { LEASTCUT_FORMAT: 'json' }],
+    ] as const) {
+      const { code, out, err } = await askLeastcut(words, { env });
+      expect(code).toBe(2);
+      expect(JSON.parse(out)).toEqual({
+        schema: null,
+        version,
+        command: null,
+        vehicle: null,
+        inputs: [],
+        assumptions: [],
+        diagnostics: [
+          {
+            code: 'usage-unknown-command',
+            severity: 'error',
+            message: `"${words[0]}" is not a command`,
+            at: null,
+            hint: expect.stringContaining('survey, plan'),
+          },
+        ],
+      });
+      expect(err).toContain('error[usage-unknown-command]');
+    }
+    expect(readFileSync(shop, 'utf8')).toContain('leastcut/shop/1');
   });
 
   test('writes nothing over a file before it was looked at', async () => {

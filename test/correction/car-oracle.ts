@@ -37,7 +37,8 @@ export type PartPlan = {
 const fullSizePad = (tools: readonly Tool[], flatWidth: number): number => {
   let widest = 0;
   for (const { motion, padDiameter } of tools)
-    if (motion !== 'hand' && padDiameter <= flatWidth) widest = Math.max(widest, padDiameter);
+    if (motion !== 'hand' && motion !== 'rotary' && padDiameter <= flatWidth)
+      widest = Math.max(widest, padDiameter);
   return widest;
 };
 

@@ -133,16 +133,23 @@ export const ifWordHolds = (panel: PanelSurvey, terms: Partial<RemovalTerms> = {
 
 const SOUND = ['sound-a', 'sound-b', 'sound-c', 'sound-d'] as const;
 
-/** A panel under test among four sound ones read at 112. */
+/** A car that is known by its own panels alone: four that agree have a usual film beyond doubt. */
+export const byItsPanels = (model: FilmModel = filmModel): FilmModel => ({
+  ...model,
+  conditions: { ...model.conditions, aboutItsCarDof: 1e-9 },
+});
+
+/** A panel under test among four sound ones read at 112, which are the usual film of their car beyond doubt. */
 export function amongSound(
   readings: readonly Reading[],
   rest: Omit<Partial<CarOptions>, 'readings' | 'panels'> & { readonly panel?: Partial<Panel> } = {},
 ): { readonly survey: Survey; readonly panel: PanelSurvey } {
-  const { panel, ...options } = rest;
+  const { panel, model, ...options } = rest;
   const survey = surveyOf({
     panels: [...SOUND.map((id) => plainPanel(id)), plainPanel('tested', panel)],
     readings: [...SOUND.flatMap((id) => fiveAround(id, 112)), ...readings],
     ...options,
+    model: byItsPanels(model),
   });
   return { survey, panel: panelOf(survey, 'tested') };
 }

@@ -29,8 +29,8 @@ describe('that the usual film is repaint', () => {
   });
   it('takes from what may go the more, the thinner that panel: nowhere all at once', () => {
     const budgets = Array.from(
-      { length: 81 },
-      (_, i) => panelOf(withThin(146 - i / 4), 'p1').budget,
+      { length: 401 },
+      (_, i) => panelOf(withThin(146 - i / 20), 'p1').budget,
     );
     const falls = budgets.slice(1).map((budget, i) => (budgets[i] ?? budget) - budget);
     expect(budgets[0]).toBeGreaterThan(3);

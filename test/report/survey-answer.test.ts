@@ -178,10 +178,10 @@ describe('the answer of a survey', () => {
 
   test('is heard line by line, and is the same in markdown and ASCII', async () => {
     const saloon = CARS[0] ?? [];
-    const told = 'Settle first: front left door (original or cut-back): else no more than 3.05';
+    const told = 'Settle first: front left door (original or cut-back): else no more than 2.60';
     for (const words of [['--plain'], ['--ascii']]) {
       expect(await page([...saloon, ...words])).toContain(told);
     }
-    expect(await page([...saloon, '--format', 'md'])).toContain('else no more than 3.05 µm');
+    expect(await page([...saloon, '--format', 'md'])).toContain('else no more than 2.60 µm');
   });
 });

@@ -494,6 +494,7 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
   ['film.measurement.repeatability_least_dof', [surveyOf(repeated)]],
   ['film.measurement.rounds', rounds],
   ['film.conditions.about_its_car', [surveyOf(oneThin(150, 124))]],
+  ['film.conditions.about_its_car_dof', [surveyOf(oneThin(112, 104))]],
   ['film.conditions.painted_over_most', [surveyOf(oneThin(170, 112))]],
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],

@@ -81,6 +81,46 @@ describe('how far a class agrees', () => {
   });
 });
 
+describe('one who names the marks otherwise', () => {
+  const marksOf = (names: readonly string[], shift: number): GradedSurvey =>
+    survey(...names.map((name, k) => mark('bonnet', name, 110 + k + shift, 111 + k)));
+  const class_ = [
+    marksOf(['1', '2', '3'], 0),
+    marksOf(['A', 'B', 'C', 'D'], 1),
+    marksOf(['1', '2', '3'], 2),
+    marksOf(['3', '1', '2'], 3),
+  ];
+
+  test('is left out alone, wherever in the class', () => {
+    for (const surveys of [class_, class_.toReversed()]) {
+      expect(of(...surveys)).toMatchObject({
+        counts: { parts: 3, trainees: 3, trials: 2 },
+        without: [class_[1]],
+      });
+    }
+  });
+
+  test('leaves the class to its panels where nobody else is left', () => {
+    const others = [marksOf(['1', '2'], 0), marksOf(['A', 'B'], 1), marksOf(['a', 'b'], 2)];
+    expect(of(...others)?.parts).not.toBe('marked points');
+  });
+
+  test('leaves out who misses the most, where each misses parts of its own', () => {
+    const names = ['1', '2', '3', '4', '5', '6'];
+    const missing = (...some: readonly string[]): GradedSurvey =>
+      marksOf(
+        names.filter((name) => !some.includes(name)),
+        0,
+      );
+    const [first, second, third] = [missing('1'), missing('2'), missing('3', '4', '5')];
+    // Both have four in common; all three of them one.
+    expect(of(third, first, second)).toMatchObject({
+      counts: { parts: 4, trainees: 2 },
+      without: [third],
+    });
+  });
+});
+
 describe('without marks', () => {
   test('it is told by the panels of the reference, each point of one’s own a trial', () => {
     const one = survey(

@@ -51,9 +51,7 @@ describe('the chance of values so even', () => {
     expect(chance(2, [3, 40], [25, 4])).toBe(lowerF(2 / 9, 3, 40));
   });
 
-  test('is by the film of the panel alone where the reference has one point of it', () => {
-    expect(chance(2, [5, 40], [0, 0])).toBe(lowerF(2 / 25, 3, 40));
-    // One point has no variance; of several that read alike nobody reads more even.
+  test('is none to speak of where the reference reads several points alike, for nobody reads more even', () => {
     expect(chance(2, [5, 40], [0, 4])).toBe(1);
     expect(chance(2, [0, 40], [9, 4])).toBe(1);
   });
@@ -75,6 +73,36 @@ describe('values that are too regular', () => {
     const class_ = Array.from({ length: 5 }, () => surveyOf(readCar(random, car, marked)));
     expect(textOf(consensusReference(class_, model.class))).toMatch(
       /\(SD\), those of the class there by \d/u,
+    );
+  });
+});
+
+describe('a reference that read one point a panel', () => {
+  const codesBeside = (points: number, own: readonly Reading[]): readonly string[] =>
+    gradeAgainst(
+      surveyOf(own),
+      expertReference(surveyOf(readCar(random, car, { ...marked, points }))),
+    ).reasons.map(({ code }) => code);
+  const even = new Map([...car].map(([id, film]) => [id, { ...film, sd: 1.5 }]));
+
+  test('shows no scatter to hold a survey against, however even the film of the car is', () => {
+    const honest = readCar(random, even, { ...usualHabit, repeatability: 0.5 });
+    expect(codesBeside(1, honest)).not.toContain('too-regular');
+    expect(
+      codesBeside(
+        1,
+        changed(honest, () => 113.3),
+      ),
+    ).toContain('values-alike');
+  });
+
+  test('is what is said to be too little to tell made-up values by, and not the points that were handed in', () => {
+    const reference = expertReference(surveyOf(readCar(random, car, { ...marked, points: 1 })));
+    const told = gradeAgainst(surveyOf(readCar(random, car, marked)), reference).reasons.find(
+      ({ code }) => code === 'too-few-to-tell',
+    );
+    expect(told?.text).toBe(
+      'the reference read one point of a panel, which shows no scatter: nobody can tell by it whether your points were read at the car or made up',
     );
   });
 });

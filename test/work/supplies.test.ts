@@ -3,10 +3,13 @@ import { correctionModel, workModel } from '../../src/formats/models.ts';
 import { materialFault } from '../../src/formats/shop/shop-materials.ts';
 import { supplies } from '../../src/work/supplies.ts';
 
-const all = supplies(workModel, correctionModel);
-const byId = new Map(all.map((one) => [one.id, one]));
+const listed = () => {
+  const all = supplies(workModel, correctionModel);
+  return { all, byId: new Map(all.map((one) => [one.id, one])) };
+};
 
 test('every material stands once, and a price list takes it as it is listed', () => {
+  const { all, byId } = listed();
   expect(byId.size).toBe(all.length);
   for (const { id, unit } of all)
     expect(
@@ -16,6 +19,7 @@ test('every material stands once, and a price list takes it as it is listed', ()
 });
 
 test('what any stage uses is listed, with each amount that a stage takes and the stages', () => {
+  const { byId } = listed();
   for (const { name, uses } of workModel.stages) {
     for (const { id, quantity, per } of uses) {
       expect(byId.get(id)?.uses, id).toContainEqual({ quantity, per });
@@ -26,6 +30,7 @@ test('what any stage uses is listed, with each amount that a stage takes and the
 });
 
 test('products, towels and a pad for each size of machine stand beside them', () => {
+  const { all, byId } = listed();
   expect(byId.get('fine')?.uses).toEqual([
     { quantity: 8, per: 'set-area' },
     { quantity: 6, per: 'fresh-pad' },

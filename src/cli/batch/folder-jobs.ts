@@ -10,6 +10,7 @@ import { open, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { ownJson, ownResult } from '../../base/own-files.ts';
 import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
+import { statOrNothing } from '../files/file-status.ts';
 
 /** What lies beside the readings of a job, by the end of its name. */
 const beside: Readonly<Record<string, string>> = {
@@ -45,7 +46,9 @@ export async function folderJobs(
     ({ name }) => !name.startsWith('.'),
   );
   const folders = all.filter((one) => one.isDirectory()).map(({ name }) => name);
-  const names = all.filter((one) => !one.isDirectory()).map(({ name }) => name);
+  const named = all.filter((one) => !one.isDirectory()).map(({ name }) => name);
+  const pipes = named.filter((name) => isEndless(join(folder, name)));
+  const names = named.filter((name) => !pipes.includes(name));
   const results: ResultFile[] = [];
   const others: string[] = [];
   for (const name of names.sort(byCode)) {
@@ -54,10 +57,16 @@ export async function folderJobs(
     if (called === undefined) others.push(name);
     else results.push({ path, called });
   }
-  const files = others.filter((name) => otherForms.test(name));
+  const files = [...others.filter((name) => otherForms.test(name)), ...pipes].sort(byCode);
   const entries = jobsAmong(folder, others, columns);
   const unused = await unusedAmong(folder, others, new Set(entries.map(({ id }) => id)));
   return { entries, results, passedOver: { folders: folders.sort(byCode), files, unused } };
+}
+
+/** A pipe or device, by a link too: to open it may wait for ever. */
+function isEndless(path: string): boolean {
+  const status = statOrNothing(path);
+  return status !== undefined && !status.isFile() && !status.isDirectory();
 }
 
 /** What is called as if it lay beside readings that are not there, and job files that are not called after any. */

@@ -2,9 +2,11 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { suggest } from '../../base/did-you-mean.ts';
+import { linkOrNothing } from './file-status.ts';
 
-/** A hint: how it is written here, the folder that is not there either, or a name that is near. */
+/** A hint: a link that leads nowhere, how it is written here, the folder that is not there either, or a name that is near. */
 export function missingHint(name: string): string {
+  if (linkOrNothing(name) !== undefined) return 'it is a link, and what it leads to is not there';
   const parted = name.replaceAll('\\', '/');
   if (parted !== name && existsSync(parted)) return `folders are parted by / here: "${parted}"`;
   const folder = dirname(parted);

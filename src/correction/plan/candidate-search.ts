@@ -148,7 +148,11 @@ export const techniqueOn = (
   model: CorrectionModel,
 ): Omit<ConstraintContext, 'budget'> => ({
   flatWidth,
-  fullSizePad: largestFlat(flatWidth, usable),
+  // A rotary cannot end a panel: its pad takes the place of no smaller one.
+  fullSizePad: largestFlat(
+    flatWidth,
+    usable.filter(({ machine }) => machine.motion.kind !== 'rotary'),
+  ),
   hazeAllowed,
   hazeCleared: model.correction.haze.cleared,
 });

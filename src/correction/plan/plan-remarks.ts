@@ -46,16 +46,12 @@ function whyNoTechnique({ machines, flatWidth }: WorkPlace): string {
   if (orbital.length === 0) {
     return 'every machine of the shop is a rotary, which leaves holograms: the last step needs a dual action, and by hand the marks hardly clear';
   }
-  const largest = (of: readonly Machine[]): number =>
-    largestFlat(
-      flatWidth,
-      of.map((machine) => ({ machine })),
-    );
-  const ending = largest(orbital);
-  if (ending === 0)
-    return 'no machine of the shop lies flat here and ends without rotary holograms';
-  return ending < largest(powered)
-    ? 'the largest pad that lies flat here is a rotary’s, which leaves holograms: the last step needs a dual action as large'
+  const ending = largestFlat(
+    flatWidth,
+    orbital.map((machine) => ({ machine })),
+  );
+  return ending === 0
+    ? 'no machine of the shop lies flat here and ends without rotary holograms'
     : 'no pad and product of the shop end without haze: the last step needs a softer pad or a finer product';
 }
 
@@ -84,7 +80,12 @@ export function choiceReasons(
     ];
   }
   return verdict === 'hand'
-    ? [remark('by-hand', 'by hand: no pad lies flat, or the mildest machine step takes too much')]
+    ? [
+        remark(
+          'by-hand',
+          'by hand: no pad of a machine that may end a panel lies flat, or the mildest machine step takes too much',
+        ),
+      ]
     : [];
 }
 

@@ -6,6 +6,7 @@ import { normalQuantile } from '../../base/stats/normal.ts';
 import type { CorrectionModel } from '../removal/catalogue.ts';
 import type { Offer } from './more-evidence.ts';
 import { isThroughClear, type NextCase, type NextStep } from './spot-next.ts';
+import { overrunStop } from './spot-overrun.ts';
 import { hasRisen, onlyGained, type RemovedFilm, type SpotTrial } from './spot-trial.ts';
 
 export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFilm | null };
@@ -13,7 +14,13 @@ export type ReadTrial = { readonly trial: SpotTrial; readonly removed: RemovedFi
 /** What to do next, in words. */
 export function nextRemark(
   { code, combination }: NextStep,
-  { trials, finishOf, model, aim }: Pick<NextCase, 'trials' | 'finishOf' | 'model' | 'aim'>,
+  {
+    trials,
+    finishOf,
+    model,
+    aim,
+    overruns,
+  }: Pick<NextCase, 'trials' | 'finishOf' | 'model' | 'aim' | 'overruns'>,
 ): Remark {
   const id = combination?.id ?? '';
   const share = `${shown(100 * aim, 0)} %`;
@@ -43,6 +50,10 @@ export function nextRemark(
         trials.some((one) => isThroughClear(one, finishOf) && finishOf(one.panel) === 'unknown')
           ? 'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first; nothing is learnt from such a trial'
           : 'stop: colour on the pad under clear over base means that you are through the clear, or that the finish is not what was said; nothing is learnt from such a trial',
+      );
+    case 'stop-overrun':
+      return overrunStop(
+        overruns.reduce((most, one) => (one.removed.mean > most.removed.mean ? one : most)),
       );
     case 'stop-risk':
       return remark(

@@ -6,6 +6,7 @@ import type { CorrectionModel } from '../removal/catalogue.ts';
 import { type Combination, ladder, stagesOf } from '../removal/combination.ts';
 import { ladderOn, type PaintKnowledge } from '../removal/removal-knowledge.ts';
 import { hasCleared, type Rung } from './spot-ladder.ts';
+import type { SpotOverrun } from './spot-overrun.ts';
 import type { SpotTrial } from './spot-trial.ts';
 
 export type NextCode =
@@ -15,6 +16,7 @@ export type NextCode =
   | 'refine'
   | 'done'
   | 'stop-colour'
+  | 'stop-overrun'
   | 'stop-risk'
   | 'stop-ladder';
 
@@ -34,6 +36,8 @@ export type NextCase = {
   readonly finishOf: FinishOf;
   readonly aim: number;
   readonly hazeAllowed: number;
+  /** Trials that surely took more than might go where they were worked. */
+  readonly overruns: readonly SpotOverrun[];
   readonly model: CorrectionModel;
 };
 
@@ -48,6 +52,7 @@ export function nextStep(nextCase: NextCase): NextStep {
   const { trials, finishOf, aim, hazeAllowed } = nextCase;
   if (trials.some((trial) => isThroughClear(trial, finishOf)))
     return { code: 'stop-colour', combination: null };
+  if (nextCase.overruns.length > 0) return { code: 'stop-overrun', combination: null };
   const mildest = nextCase.ladder.find(({ combination }) =>
     trials.some((trial) => trial.combination.id === combination.id && hasCleared(trial, aim)),
   );

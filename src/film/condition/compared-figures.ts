@@ -2,11 +2,9 @@
  * Standard uncertainties of the figures that decide what a panel is (GUM: JCGM 100:2008), source by source:
  * what a figure and its line have in common cancels when they are held against each other.
  */
-import {
-  medianAbsoluteDeviation,
-  median as medianOf,
-  SIGMA_OF_MAD,
-} from '../../base/stats/summary.ts';
+import { scaledDeviation } from '../../base/stats/robust-summary.ts';
+import { median as medianOf } from '../../base/stats/summary.ts';
+import { moderateVariance, type VariancePrior } from '../../base/stats/variance-prior.ts';
 import {
   add,
   type Component,
@@ -104,21 +102,25 @@ export const lineOfSds = (line: number, sds: number, { sd, dof }: Spread): Uncer
   });
 
 /**
- * Of the baseline, the middle of the medians of N panels: √(π/2)·σ/√N, σ by their median absolute deviation, and
- * what `records` put back on them are uncertain by. Null where it would be one panel's own.
+ * Of the baseline, the middle of the medians of N panels: √(π/2)·s̃/√N, s̃ their robust spread moderated by what is
+ * known of panels `about` their car, and what `records` put back on them are uncertain by. Few panels that happen to
+ * agree are no proof of an even car, and one that moves does not free the others. Null where it would be one panel's own.
  */
 export function baselineUncertainty(
   medians: readonly Micrometres[],
+  about: VariancePrior,
   records: Readonly<Record<string, Component>>,
   measurement: Measurement,
 ): Uncertain<'µm'> | null {
-  if (medians.length < 2) return null;
+  const count = medians.length;
+  if (count < 2) return null;
   const baseline = micrometres(medianOf(medians));
-  const sd = SIGMA_OF_MAD * medianAbsoluteDeviation(medians);
+  const { sd, dof } = scaledDeviation(medians);
+  const variance = moderateVariance(sd ** 2, dof, about);
   return uncertain(baseline, {
     baseline: {
-      contribution: (MEDIAN_FACTOR * sd) / Math.sqrt(medians.length),
-      dof: medians.length - 1,
+      contribution: MEDIAN_FACTOR * Math.sqrt(variance / count),
+      dof: about.dof + dof,
     },
     calibration: known(calibrationUncertainty(baseline, measurement)),
     ...records,

@@ -1,6 +1,6 @@
 /** The three limits on what may come off a panel of factory film: its clear, its life, its total. */
 import { roundTo } from '../../base/rounding.ts';
-import { bare, says, um } from '../../base/sentence.ts';
+import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Condition } from '../condition/condition.ts';
 import type { FilmModel, Finish, LimitPolicy, PanelFacts } from '../film-model.ts';
@@ -84,21 +84,25 @@ function clearLimit(
       const thinnest = roundTo(100 * model.topcoat.thinnestShare, 1);
       const clearName = finish === 'single-stage' ? 'topcoat' : 'clear';
       const near = isNear ? 'near its line: ' : '';
-      return says`${near}${clearName} on the thinnest ${thinnest} %${clearBasis(facts)}: ${clearExpected(topcoat, conditions)}`;
+      return says`${near}${clearName} on the thinnest ${thinnest} %${clearBasis(facts, topcoat)}: ${clearExpected(topcoat, conditions)}`;
     },
   };
 }
 
 /** What the clear is told from, where it is not from the total alone. */
-function clearBasis({ clear, under }: PanelFacts): string {
-  if (clear?.within !== undefined) return ', as its own layer was read';
+function clearBasis({ clear, under, clearElsewhere }: PanelFacts, { told }: TopcoatCase): Sentence {
+  if (clearElsewhere !== undefined && told.knowledge.statedClear?.readOn !== undefined) {
+    const { mean, sd, panels } = clearElsewhere;
+    return says` by the clear of the car as read on ${panels} ${panels === 1 ? 'panel' : 'panels'} (${bare(mean)} ± ${um(sd)})`;
+  }
+  if (clear?.within !== undefined) return says`, as its own layer was read`;
   const of = (one: { readonly of: 'panel' | 'car' }): string =>
     one.of === 'car' ? ' of the car' : '';
   const basis = [
     ...(clear === null ? [] : [`the clear stated${of(clear)}`]),
     ...(under === null ? [] : [`the total less what is stated${of(under)} under it`]),
   ];
-  return basis.length === 0 ? '' : ` by ${basis.join(' and ')}`;
+  return basis.length === 0 ? says`` : says` by ${basis.join(' and ')}`;
 }
 
 /** What the panel's life and its total allow, whatever its clear: the smaller of the two. */
@@ -125,6 +129,9 @@ function lifeRoom(
   return { of: life, less: before, sd, risk };
 }
 
+/** Less is 0.0 µm as it is told. */
+const LEAST_LACK = 0.05;
+
 function lifeLimit(panel: LimitedPanel, terms: RemovalTerms, model: FilmModel): UnsaidLimit {
   const { facts, missing, conditions } = panel;
   const room = lifeRoom(panel, terms, model);
@@ -142,7 +149,7 @@ function lifeLimit(panel: LimitedPanel, terms: RemovalTerms, model: FilmModel): 
       const assumed = taken === null ? 'taken to be ' : '';
       const lacks = conditions.includes('cut-back') ? 'lacks' : 'may lack';
       const lacking =
-        missing > 0 && countsForLife(facts)
+        missing >= LEAST_LACK && countsForLife(facts)
           ? says`, ${um(missing)} as what it ${lacks} against the baseline`
           : '';
       return says`at most ${um(life)} off over the panel's life, ${um(before)} of it ${assumed}gone${record}${lacking}`;

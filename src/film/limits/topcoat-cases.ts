@@ -8,9 +8,11 @@ import type {
   LimitPolicy,
   PanelFacts,
   RecordedRemoval,
+  StatedLayer,
 } from '../film-model.ts';
 import type { PanelFilm } from '../panel-film.ts';
 import { zincOf } from '../zinc.ts';
+import { clearOfCar } from './clear-of-car.ts';
 import {
   clearChain,
   type LayerKnowledge,
@@ -40,7 +42,10 @@ export type Besides = {
 /** The same with all that the panel may be besides, as far as that moves what may go. */
 export type TopcoatCase = PlainTopcoat & { readonly besides: readonly Besides[] };
 
-/** The topcoats the panel may carry: one when the finish is known, both when it is not. */
+/**
+ * The topcoats the panel may carry: one when the finish is known, both when it is not. Where the clear of other panels
+ * was read, each as factories paint it and as read there: no reading tells whether this panel is like those.
+ */
 export function topcoatCases(
   film: PanelFilm,
   facts: PanelFacts,
@@ -56,11 +61,12 @@ export function topcoatCases(
     finish: PlainTopcoat['finish'],
     { top, under }: LayerPrior,
     clearFloor: Micrometres,
+    statedClear: StatedLayer | null,
   ): PlainTopcoat => {
     const knowledge = {
       top,
       under,
-      statedClear: facts.clear,
+      statedClear,
       statedUnder: facts.under,
       zinc: facts.galvanised ? zincOf(layers) : NO_ZINC,
       panelToPanel: stated.panelToPanel,
@@ -77,14 +83,33 @@ export function topcoatCases(
       told: { film: total, knowledge },
     };
   };
-  const clearOverBase = (): PlainTopcoat =>
-    topcoatOf(
+  const topcoatsOf = (
+    finish: PlainTopcoat['finish'],
+    layers: LayerPrior,
+    clearFloor: Micrometres,
+  ): readonly PlainTopcoat[] =>
+    clearsHeld(facts, layers.top, model).map((clear) =>
+      topcoatOf(finish, layers, clearFloor, clear),
+    );
+  const clearOverBase = (): readonly PlainTopcoat[] =>
+    topcoatsOf(
       'clear-over-base',
       layers.clearOverBase,
       policy === 'strict' ? limits.clearFloorStrict : limits.clearFloor,
     );
-  const singleStage = (): PlainTopcoat =>
-    topcoatOf('single-stage', layers.singleStage, limits.singleStageFloor);
-  if (facts.finish === 'clear-over-base' || facts.finish === 'matte') return [clearOverBase()];
-  return facts.finish === 'unknown' ? [clearOverBase(), singleStage()] : [singleStage()];
+  const singleStage = (): readonly PlainTopcoat[] =>
+    topcoatsOf('single-stage', layers.singleStage, limits.singleStageFloor);
+  if (facts.finish === 'clear-over-base' || facts.finish === 'matte') return clearOverBase();
+  return facts.finish === 'unknown' ? [...clearOverBase(), ...singleStage()] : singleStage();
+}
+
+/** What may be held of the clear before the total is looked at; the thinner first, null for what factories paint. */
+function clearsHeld(
+  { clear, clearElsewhere, under }: PanelFacts,
+  top: LayerThickness,
+  { stated }: FilmModel,
+): readonly (StatedLayer | null)[] {
+  if (clear !== null || under !== null || clearElsewhere === undefined) return [clear];
+  const read = clearOfCar(clearElsewhere, top, stated);
+  return read.mean < top.mean ? [read, null] : [null, read];
 }

@@ -224,7 +224,7 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'ladder.state': 'How the rung stands: too-mild, cleared, over-budget or open.',
   'spot.next': 'What to try next.',
   'next.code':
-    'What to do next, in a word: start, again, step-up, refine, done, stop-colour, stop-risk or stop-ladder.',
+    'What to do next, in a word: start, again, step-up, refine, done, stop-colour, stop-overrun, stop-risk or stop-ladder.',
   'next.combination': 'With which combination; null where there is none to try.',
 
   // compare

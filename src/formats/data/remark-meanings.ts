@@ -502,6 +502,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Colour came off on the pad.',
     'Stop polishing there. On single-stage paint colour is normal: state "finish" in the job.',
   ),
+  advice(
+    'spot-stop-overrun',
+    'A trial surely took more than might go where it was worked, as its marks read before.',
+    'Work nothing further till its marks are read again and it is known what took it.',
+  ),
   advice('spot-stop-risk', 'One set of the next rung takes more than may go.', 'Leave the rest.'),
   advice('spot-stop-ladder', 'No combination of the shop is likely to reach the aim.'),
   advice(

@@ -48,6 +48,7 @@ export const nextMeanings: Readonly<Record<NextCode, string>> = {
   refine: 'It cleared and left haze: take a refining step.',
   done: 'It cleared: nothing stronger is needed.',
   'stop-colour': 'Stop: colour came off on the pad.',
+  'stop-overrun': 'Stop: a trial surely took more than might go where it was worked.',
   'stop-risk': 'Stop: the next rung takes more than may go.',
   'stop-ladder': 'Stop: no rung of this shop is likely to do.',
 };

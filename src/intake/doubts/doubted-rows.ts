@@ -134,10 +134,30 @@ function tellOddPoints(table: Table, findings: Findings): void {
   for (const [text, row] of words) {
     const folded = foldedText(text);
     if (!stateOfPoint.test(folded) && !(amongNumbers && !places.test(folded))) continue;
+    if (amongNumbers && panelsWith(table, text, pointAt) > 1) {
+      findings.add('error', 'panel-missing', () => ({
+        message: `"${text}" stands on several panels among points that have numbers, and nothing says that it is one`,
+        at: placeOf(table, row, pointAt),
+        hint: 'take its rows out; or number the point as the others are, if it is one',
+      }));
+      continue;
+    }
     findings.add('warning', 'reading-doubted', () => ({
       message: `"${text}" is read as a point of the panel, and may name something else`,
       at: placeOf(table, row, pointAt),
       hint: 'if it is no point of the vehicle, take its rows out',
     }));
   }
+}
+
+/** How many panels have a number at a point of this name. */
+function panelsWith({ layout, rows }: Table, point: string, pointAt: number): number {
+  const panelAt = layout.columns.get('panel') ?? -1;
+  const own = rows.filter((row) => cellText(row, pointAt) === point);
+  const panels = own.flatMap((row) =>
+    layout.readings.flatMap(({ column, panel }) =>
+      cellText(row, column) === '' ? [] : [panel ?? cellText(row, panelAt)],
+    ),
+  );
+  return new Set(panels).size;
 }

@@ -66,8 +66,9 @@ function farFrom(column: Column, others: readonly Column[]): Told | undefined {
   const [own = [], beside = []] = [column, others.flat()].map((cells) =>
     filled(cells).map(({ value }) => value),
   );
-  const few = own.length < fewestRows || new Set(panelsOf(column)).size < fewestRows;
-  if (first === undefined || few || beside.length === 0) return undefined;
+  const panels = new Set(panelsOf(column)).size;
+  const isProof = own.length >= (panels < fewestRows ? 2 : 1) * fewestRows && panels > 1;
+  if (first === undefined || !isProof || beside.length === 0) return undefined;
   const [least, most] = [Math.min(...own), Math.max(...own)];
   const [leastBeside, mostBeside] = [Math.min(...beside), Math.max(...beside)];
   if (most * FAR >= leastBeside && least <= mostBeside * FAR) return undefined;

@@ -31,7 +31,15 @@ export function tellOtherQuantities(
     const isOther = (label: string): boolean =>
       !/^\d/u.test(label) &&
       !isPanel(label) &&
-      (words().test(label) || (role === 'panel' && isHeading(label, texts)));
+      (words().test(label) ||
+        (role === 'panel' && (isHeading(label, texts) || returning.has(label))));
+    const returning =
+      role === 'panel'
+        ? returningAmong(
+            rows.map((row) => cellText(row, column)),
+            isPanel,
+          )
+        : new Set();
     const others = new Set([...texts.keys()].filter(isOther));
     if (others.size === 0) continue;
     let above = '';
@@ -43,7 +51,9 @@ export function tellOtherQuantities(
       findings.add('error', 'panel-missing', () => ({
         message: `"${label}" is no ${role}, and its number no reading of one`,
         at: placeOf(table, row, column),
-        hint: `take the row out; or call the ${role} something else, if it is one`,
+        hint: returning.has(label)
+          ? 'take its rows out; if it is a panel, write its name in full, with its side'
+          : `take the row out; or call the ${role} something else, if it is one`,
       }));
     }
   }
@@ -80,3 +90,21 @@ function tellRowsBelowHeading(
 
 const isAlone = (cells: readonly string[], at: number): boolean =>
   cells.length > 1 && cells.every((cell, k) => (cell.trim() !== '') === (k === at));
+
+const fewestKnown = 2;
+
+/** Names that come back after one panel and another, where no panel that is known does: they are said of each. */
+function returningAmong(
+  labels: readonly string[],
+  isPanel: (label: string) => boolean,
+): ReadonlySet<string> {
+  const starts = labels.filter((label, k) => label !== '' && label !== labels[k - 1]);
+  const seen = new Set<string>();
+  const again = new Set<string>();
+  for (const label of starts) {
+    if (seen.has(label)) again.add(label);
+    seen.add(label);
+  }
+  const isOfCar = [...seen].filter(isPanel).length >= fewestKnown;
+  return !isOfCar || [...again].some(isPanel) || again.size * 2 > seen.size ? new Set() : again;
+}

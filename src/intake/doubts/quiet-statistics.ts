@@ -22,18 +22,23 @@ const REFUSED = 1e-4;
 /** The same of a column that the user called a reading, by a number. */
 const REFUSED_IF_NAMED = 1e-8;
 const DOUBTED = 2e-3;
+/** The same of a mean that stands last on every panel, as people write it; each try counts, so that half of it is no chance yet. */
+const DOUBTED_IF_LAST = 2;
+const fewestBesideLast = 3;
 /** One panel alone proves nothing. */
 const fewestPanels = 2;
 
 type Found = FoundStatistics<GridCell> & {
   readonly isNamed: boolean;
+  readonly isLastMean: boolean;
   /** Of all readings, and not of those of a panel. */
   readonly isOfAll?: true;
 };
 
 export function tellQuietStatistics(grids: readonly Grid[], findings: Findings): void {
   const [found] = grids.flatMap(statisticsIn).sort((one, other) => one.chance - other.chance);
-  if (found !== undefined && found.chance < DOUBTED) tell(found, findings);
+  if (found === undefined) return;
+  if (found.chance < (found.isLastMean ? DOUBTED_IF_LAST : DOUBTED)) tell(found, findings);
 }
 
 function statisticsIn({ kind, rows }: Grid): readonly Found[] {
@@ -43,17 +48,27 @@ function statisticsIn({ kind, rows }: Grid): readonly Found[] {
     kind === 'long'
       ? groupBy(cells.flat(), ({ panel, column, point }) => `${panel}\0${column}\0${point}`)
       : new Map<string, readonly GridCell[]>();
-  const across = kind === 'wide' ? [] : statisticsAmong(cells);
-  const below = [
-    ...statisticsAmong([...down.values()]),
-    ...statisticsAmong([...atPoints.values()]),
-  ];
+  const across = kind === 'wide' ? [] : among(cells);
+  const below = [...among([...down.values()]), ...among([...atPoints.values()])];
   const all = kind === 'long' ? meanOfAll(cells.flat()) : undefined;
   return [
     ...across.map((one) => ({ ...one, isNamed: hasName(one.first) })),
     ...below.map((one) => ({ ...one, isNamed: false })),
-    ...(all === undefined ? [] : [{ ...all, isNamed: false, isOfAll: true as const }]),
+    ...(all === undefined
+      ? []
+      : [{ ...all, isNamed: false, isLastMean: false, isOfAll: true as const }]),
   ];
+}
+
+function among(groups: readonly (readonly GridCell[])[]) {
+  const areLong =
+    groups.length >= fewestPanels && groups.every(({ length }) => length > fewestBesideLast);
+  const lasts = new Set(groups.map((group) => group.at(-1)));
+  return statisticsAmong(groups).map((one) => {
+    const isLoneMean = one.figures.length === 1 && one.figures[0] === 'mean';
+    const isLastMean = isLoneMean && areLong && one.count === groups.length && lasts.has(one.first);
+    return { ...one, isLastMean };
+  });
 }
 
 const hasName = ({ table, column }: GridCell): boolean =>

@@ -13,6 +13,7 @@ export function doubtSides(table: Table, findings: Findings): void {
   const { layout, rows } = table;
   const panelAt = layout.columns.get('panel');
   if (panelAt === undefined) return;
+  tellSidesAbove(table, panelAt, findings);
   for (const column of layout.unknown) {
     const label = layout.header[column]?.label ?? '';
     const firsts = new Map<string, string>();
@@ -36,5 +37,27 @@ export function doubtSides(table: Table, findings: Findings): void {
       }));
       break;
     }
+  }
+}
+
+/** `LEFT SIDE;;` above `Front door;112;109`, and the same door under `RIGHT SIDE;;`: two panels by one name. */
+function tellSidesAbove(table: Table, panelAt: number, findings: Findings): void {
+  const { layout, rows } = table;
+  const sides = new Map<string, string>();
+  let heading = '';
+  for (const row of rows) {
+    const name = cellText(row, panelAt);
+    const isHeading = layout.readings.every(({ column }) => cellText(row, column) === '');
+    const side = sideNamed(name);
+    if (isHeading) heading = side === undefined ? heading : name;
+    if (isHeading || heading === '' || name === '' || side !== undefined) continue;
+    const first = sides.get(foldedText(name)) ?? heading;
+    sides.set(foldedText(name), first);
+    if (sideNamed(first) === sideNamed(heading)) continue;
+    findings.add('error', 'panel-ambiguous', () => ({
+      message: `"${name}" stands under "${first}" and under "${heading}", and may be two panels`,
+      at: placeOf(table, row, panelAt),
+      hint: `write the side into the name of each panel: "${sideNamed(heading)} ${name}"`,
+    }));
   }
 }

@@ -116,12 +116,18 @@ function bareBlocks(rows: readonly Row[], context: LayoutContext): Layout | unde
   if (named === -1 || first === -1 || first < named) return undefined;
   const own = rows.filter(isBare);
   const width = filledWidth(own);
-  const all = Array.from({ length: width }, (_, k) => k);
-  const counted = width > 1 && own.every((row, k) => counts(row, own[k - 1]));
+  const columnsOfAll = Array.from({ length: width }, (_, k) => k);
+  const times = columnsOfAll.filter((k) => own.some((row) => moment.test(cellText(row, k))));
+  const areTimes = (k: number): boolean =>
+    own.every((row) => cellText(row, k) === '' || moment.test(cellText(row, k)));
+  if (times.length > 1 || !times.every(areTimes)) return undefined;
+  const all = columnsOfAll.filter((k) => !times.includes(k));
+  const counted = all.length > 1 && own.every((row, k) => counts(row, own[k - 1]));
   const counting = counted ? [0] : countingColumns(own, all, blocksOf(rows, own, context));
-  const columns = new Map<GaugeRole, number>(
-    counting.slice(0, 1).map((column) => ['point', column]),
-  );
+  const columns = new Map<GaugeRole, number>([
+    ...counting.slice(0, 1).map((column) => ['point', column] as const),
+    ...times.map((column) => ['time', column] as const),
+  ]);
   return withoutHeader(
     'blocks',
     columns,
@@ -158,7 +164,10 @@ const counts = (row: Row, before: Row | undefined): boolean => {
 
 export const isBare = ({ cells }: Row): boolean =>
   cells.some((cell) => isFilm(cell.trim())) &&
-  cells.every((cell) => meansNoReading(cell.trim()) || isFilm(cell.trim()));
+  cells.every((cell) => {
+    const text = cell.trim();
+    return meansNoReading(text) || isFilm(text) || moment.test(text);
+  });
 
 /** The panel that a line names for those below it: by a key, or by a known name alone. */
 export function panelNamedBy(row: Row, { isPanel }: LayoutContext): string | undefined {

@@ -146,7 +146,7 @@ const kerbOf = (name: Piece | undefined): KerbWord | undefined =>
 function unknownName({ text }: Line, isPanel: (label: string) => boolean): Piece | undefined {
   const numbers = wordsOfLine(withoutBullet(text))?.numbers ?? [];
   const words = numbers.find((one) => saidBy(one.words, isPanel) === undefined)?.words;
-  return words !== undefined && hasLetter(words.text) && !/["=]/u.test(words.text)
+  return words !== undefined && hasLetter(words.text) && !/["=;\t|]/u.test(words.text)
     ? words
     : undefined;
 }

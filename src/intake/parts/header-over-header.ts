@@ -74,6 +74,14 @@ function nameOf(over: string, own: string, column: number): string {
   if (own === '') return column === 0 && role === 'reading' && unit !== undefined ? unitText : over;
   if (over === '') return own;
   const [lower] = readGaugeHeader([own]);
+  // `Unit;µm` above `Point;Bonnet;Roof` is said of the file, and takes no column its meaning.
+  const [both] = readGaugeHeader([`${over} ${own}`]);
+  const isSaid =
+    role !== undefined &&
+    role !== 'reading' &&
+    lower?.role !== undefined &&
+    both?.role === undefined;
+  if (column === 0 && isSaid) return own;
   const inUnit = unit === undefined || lower?.unit !== undefined ? '' : ` (${unitText})`;
   return role === 'reading' ? `${own}${inUnit}` : `${over} ${own}`;
 }

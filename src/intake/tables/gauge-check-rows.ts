@@ -11,11 +11,11 @@ import { type ExcludedCell, placeOf, type Table } from './table.ts';
 
 const check = once(
   () =>
-    /^(?:zero (?:plate|check|point)|null(?:punkt|platte)|(?:(?:calibration|reference|test|check) )?(?:foil|shim|folie)|(?:calibration|reference|test|zero) (?:plate|block))(?:\s*[:#]?\s*\d+(?:[.,]\d+)?\s*(?:µm|μm|um|mils?)?)?$/u,
+    /^(?:(?:bare|clean) (?:metal|steel|aluminium|aluminum)|cal(?:ibration)? check|blankes (?:blech|metall)|cale (?:étalon|d[’']étalonnage)|zero (?:plate|check|point)|null(?:punkt|platte)|(?:(?:calibration|reference|test|check) )?(?:foil|shim|folie)|(?:calibration|reference|test|zero) (?:plate|block))(?:\s*[:#]?\s*\d+(?:[.,]\d+)?\s*(?:µm|μm|um|mils?)?)?$/u,
 );
 
 /** Each has one of these: asked first, as the forms take long to be compiled. */
-const mayBeCheck = /zero|null|foil|shim|folie|plate|block/i;
+const mayBeCheck = /zero|null|foil|shim|folie|plate|block|bare|blank|clean|cal/i;
 
 export function leaveOutGaugeChecks(
   table: Table,

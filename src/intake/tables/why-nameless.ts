@@ -95,7 +95,7 @@ function unreadNote({ source, rows, isPanel }: Lines): Diagnostic | undefined {
   const notes = rows.flatMap((row) => {
     const text = lineFrom(source.text, row.start).trimEnd();
     const [before = ''] = /^[^\d]*/u.exec(text) ?? [];
-    const name = before.replace(/[\s:=~<>([{#-]+$/u, '').trim();
+    const name = before.replace(/[\s:=~<>([{#@-]+$/u, '').trim();
     return before === text || name === '' || !isPanel(name) ? [] : [{ row, text, name }];
   });
   const more = notes.find((line) => understand(line, 'decimal', isPanel) === undefined);
@@ -106,10 +106,14 @@ function unreadNote({ source, rows, isPanel }: Lines): Diagnostic | undefined {
     `no line names the columns, and ${quoted(told.text)} is more than a panel and its readings`,
     {
       at: source.placeAt(told.row.start, told.text.length),
-      hint: `write nothing but the readings behind the panel, ${shown(told.name)}, or give the columns names: panel, reading_um`,
+      hint: hasOneNumber(told.text)
+        ? `write a panel that heads its readings as ${quoted(told.name)}, one with its readings as ${shown(told.name)}; or give the columns names: panel, reading_um`
+        : `write nothing but the readings behind the panel, ${shown(told.name)}, or give the columns names: panel, reading_um`,
     },
   );
 }
+/** `Bonnet (3)` */
+const hasOneNumber = (text: string): boolean => /^[^\d]+\d{1,2}[^\d]*$/u.test(text);
 const shown = (name: string): string => quoted(`${name} 112 109 µm`);
 
 function noNumbers({ source, rows }: Lines): Diagnostic | undefined {

@@ -2,10 +2,12 @@
 
 import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { ownTable, takenAs } from '../../base/own-files.ts';
+import { filledCells, roleOfKey, sayingOf } from '../beside/sayings.ts';
 import { substrateWord } from '../cells/substrate-word.ts';
 import { layerNamed } from '../cells/words.ts';
 import { english, type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 import { type HeaderCell, misspelling, type Vocabulary } from '../header/header.ts';
+import { stemOfLabel } from '../header/label-numbers.ts';
 import { readGaugeHeader } from '../header/layout.ts';
 import { isOrdinal } from '../header/ordinals.ts';
 import type { Source } from '../rows/source.ts';
@@ -54,11 +56,18 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
   if (role === 'reading' && hasStatistics && !header.some(isOther)) {
     return '; means and extremes are no readings: export the single ones';
   }
-  const inUnit = header.filter(isOther);
-  const areByMetal = inUnit.every(({ label }) => substrateWord(label) !== undefined);
-  if (role === 'reading' && inUnit.length > 1 && areByMetal) {
-    const names = inUnit.map(({ text }) => text).join(', ');
+  const byMetal = header.filter(({ label }) => substrateWord(label) !== undefined);
+  const areByMetal = header.filter(isOther).every((cell) => byMetal.includes(cell));
+  if (role === 'reading' && byMetal.length > 1 && areByMetal) {
+    const names = byMetal.map(({ text }) => text).join(', ');
     return `; if ${names} hold the readings of steel and of aluminium, put them in one column, and the metal beside it in a column "substrate"`;
+  }
+  const one = header.find(({ label }) => isNumberedReading(label));
+  const other = header.find(
+    ({ label }) => /\d$/u.test(label) && stemOfLabel(label) !== stemOfLabel(one?.label ?? ''),
+  );
+  if (role === 'reading' && one !== undefined && other !== undefined) {
+    return `; "${one.text}" and "${other.text}" may both be readings: call what is none by what it is, such as Temp 1 (°C)`;
   }
   const numbers = header.filter(({ text }) => /^\d+$/u.test(text));
   if (role === 'reading' && numbers.length > 1) {
@@ -66,6 +75,10 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
   }
   return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
 }
+
+/** `Reading 1` */
+const isNumberedReading = (label: string): boolean =>
+  /\d$/u.test(label) && roleOfKey(stemOfLabel(label)) === 'reading';
 
 const isThickness = (unit: HeaderCell<GaugeRole>['unit']): boolean =>
   unit === 'um' || unit === 'mil';
@@ -106,6 +119,7 @@ export function explainHeader<Role extends string>(
     const near = needed.some((role) => misspelling(vocabulary, role, header, plain) !== undefined);
     // `Units: µm;;` is no row of names, however many cells a spreadsheet gives it.
     const named = header.filter(({ text }) => text !== '');
+    if (!isNamed && saysOfAll(row)) return false;
     return named.length > 1 && (near || header.some(({ role }) => role !== undefined));
   });
   const hasOf = (cells: readonly string[]): number => {
@@ -138,7 +152,9 @@ export function explainHeader<Role extends string>(
       const slip = misspelling(
         vocabulary,
         role,
-        header.map((cell) => (isOrdinal(cell.label) ? { text: '', label: '' } : cell)),
+        header.map((cell) =>
+          isOrdinal(cell.label) || isNumberedReading(cell.label) ? { text: '', label: '' } : cell,
+        ),
         plain,
       );
       const meant =
@@ -149,6 +165,14 @@ export function explainHeader<Role extends string>(
       });
     });
 }
+
+/** `Unit;µm`, `Vehicle;FH-77`: a key and its value. */
+const saysOfAll = (row: Row): boolean => {
+  const { key, value } = sayingOf(row) ?? { key: '', value: '' };
+  return (
+    filledCells(row).length === 2 && roleOfKey(key) !== undefined && roleOfKey(value) === undefined
+  );
+};
 
 /** Numbers among names of columns count them. */
 function holdsReadings({ cells }: Row): boolean {

@@ -5,6 +5,7 @@ import type { LengthUnit } from '../../base/units.ts';
 import { aside } from '../../tasks/grade/class-copies.ts';
 import type { CopiedSurveys, GradedClass } from '../../tasks/grade/grade-request.ts';
 import { together } from '../../training/reasons.ts';
+import { showsScatter } from '../../training/too-regular.ts';
 import { joined, ofEach } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { attemptName, isOfOne } from './grade-words.ts';
@@ -122,11 +123,19 @@ export function fewToCompareBlocks({
 }
 
 /** Whose values nobody can tell from made-up ones: no blunder, and no proof that there is none. */
-export function tooFewBlocks({ trainees }: GradedClass): readonly Block[] {
+export function tooFewBlocks({ trainees, reference }: GradedClass): readonly Block[] {
   const few = trainees.filter(({ grade }) =>
     grade?.reasons.some(({ code }) => code === 'too-few-to-tell'),
   );
   if (few.length === 0) return [];
+  if (![...reference.panels.values()].some(showsScatter)) {
+    return [
+      paragraph(
+        'Reference of one point a panel',
+        'it shows no scatter, so nobody can tell by it whether values were read at the car or made up: read several points a panel for the next reference.',
+      ),
+    ];
+  }
   const whose =
     few.length === trainees.length ? 'everybody’s' : `those of ${together(few.map(attemptName))}`;
   return [

@@ -93,10 +93,15 @@ function figuresOf(
   ];
 }
 
-const isKnown = ({ told }: TopcoatCase): boolean => told.knowledge.statedClear !== null;
+/** By itself: one told from other panels is drawn towards what factories paint. */
+const isKnown = ({ told: { knowledge } }: TopcoatCase): boolean =>
+  knowledge.statedClear !== null && knowledge.statedClear.readOn === undefined;
 
 function layersAssumed({ finish, told: { knowledge } }: TopcoatCase, name: string): Figure {
-  const { top, under, statedUnder } = knowledge;
+  const { top, under, statedUnder, statedClear } = knowledge;
+  const readOn = statedClear?.readOn;
+  const read =
+    readOn === undefined ? '' : ` and what was read on ${readOn} panel${readOn === 1 ? '' : 's'}`;
   const over =
     statedUnder === null
       ? says` over ${bare(under.mean, 0)} ± ${um(under.sd, 0)} (SD), thick film adds none`
@@ -104,7 +109,7 @@ function layersAssumed({ finish, told: { knowledge } }: TopcoatCase, name: strin
   const built = layersOf(finish);
   const [mean, spread] = [basisOf(built.top.mean, top.mean), basisOf(built.top.sd, top.sd)];
   return {
-    said: says`${name} reckoned from factories’ ${bare(top.mean, 0)} ± ${um(top.sd, 0)}${over}`,
+    said: says`${name} reckoned from factories’ ${bare(top.mean, 0)} ± ${um(top.sd, 0)}${read}${over}`,
     grounds: mean === spread ? mean : `${mean}, SD ${spread}`,
   };
 }

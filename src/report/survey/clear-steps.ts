@@ -2,7 +2,7 @@
 import { LEAST_TOLD, roundTo, shown } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { normalQuantile } from '../../base/stats/normal.ts';
-import type { FilmModel } from '../../film/film-model.ts';
+import type { FilmModel, StatedLayer } from '../../film/film-model.ts';
 import type { ClearChain } from '../../film/limits/thin-clear.ts';
 import type { TopcoatCase } from '../../film/limits/topcoat-cases.ts';
 import type { PanelFilm } from '../../film/panel-film.ts';
@@ -52,7 +52,7 @@ function heldStep(
     return [says`as read or stated of this panel: ${plusMinus(held)}`];
   }
   const painted = statedClear?.mean ?? top.mean;
-  const from = statedClear === null ? 'as factories paint' : 'as stated of the car';
+  const from = paintedBy(statedClear);
   const taken = topcoat.told.film.taken.mean;
   const gone = facts.taken ?? earlier.unknownClear;
   const recorded = facts.recorded?.mean ?? 0;
@@ -65,6 +65,14 @@ function heldStep(
   return [
     says`before the total is looked at: ${b(painted)} ${from} − ${b(taken)} not there any more (${parts.flat()}) = ${plusMinus(held)}${heldDoubt(topcoat, chain)}`,
   ];
+}
+
+function paintedBy(clear: StatedLayer | null): string {
+  if (clear === null) return 'as factories paint';
+  const { readOn } = clear;
+  return readOn === undefined
+    ? 'as stated of the car'
+    : `as factories paint and as read on ${readOn} other panel${readOn === 1 ? '' : 's'}`;
 }
 
 /** How the doubt of what factories paint comes about: its part within the panel is told apart. */

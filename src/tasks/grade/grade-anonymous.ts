@@ -23,16 +23,33 @@ export function namelessDiagnostic(diagnostic: Diagnostic, names: Names): Diagno
     ...diagnostic,
     message: namelessText(message, names),
     ...(hint === undefined ? {} : { hint: namelessText(hint, names) }),
-    ...(at === undefined ? {} : { at: { ...place, file: namelessText(place.file, names) } }),
+    ...(at === undefined ? {} : { at: { ...place, file: takenOut(place.file, names) } }),
   };
 }
 
-/** As whole words: a trainee who signs as `n` has no letter of other words. All at once, so that no stand-in is read again. */
+/**
+ * As whole words: a trainee who signs as `n` has no letter of other words. What a file says stands in quotes, and there
+ * every name is taken out; in our own words only one that these never hold, for a trainee may be called `a` or `mark`.
+ */
 export function namelessText(text: string, names: Names): string {
+  const distinct = new Map([...names].filter(([name]) => isNoWordOfOurs(name)));
+  return text
+    .split(/("[^"]*")/u)
+    .map((part, i) => takenOut(part, i % 2 === 1 ? names : distinct))
+    .join('');
+}
+
+const isNoWordOfOurs = (name: string): boolean => /\p{Lu}\p{Ll}|[^\p{L}\p{N}]/u.test(name);
+
+/** All at once, and stand-ins before names, so that no stand-in is read again. */
+function takenOut(text: string, names: Names): string {
   const longestFirst = [...names.keys()].filter(Boolean).sort((a, b) => b.length - a.length);
   if (longestFirst.length === 0) return text;
   const any = longestFirst.map((name) => name.replaceAll(/[\\^$.*+?()[\]{}|]/g, '\\$&')).join('|');
-  const word = new RegExp(`(?<![\\p{L}\\p{N}])(?:${any})(?![\\p{L}\\p{N}])`, 'gu');
+  const word = new RegExp(
+    `survey-\\d+\\.csv|Trainee \\d+|(?<![\\p{L}\\p{N}])(?:${any})(?![\\p{L}\\p{N}])`,
+    'gu',
+  );
   return text.replaceAll(word, (name) => names.get(name) ?? name);
 }
 

@@ -25,6 +25,7 @@ import {
   type NextStep,
   nextStep,
 } from '../../correction/spot/spot-next.ts';
+import { type SpotOverrun, spotOverrun } from '../../correction/spot/spot-overrun.ts';
 import {
   hasRisen,
   observationOf,
@@ -122,9 +123,12 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     budgetAt: budgetOn(all, { ...settings, facts: heldFacts(settings.facts, shown) }),
     model,
   });
-  const nextCase = { trials: all, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model };
+  const nextCase = {
+    ...{ trials: all, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model },
+    overruns: overrunsOf(telling, { ...settings, facts: heldFacts(settings.facts, shown) }),
+  };
   const next = nextStep(nextCase);
-  const isOver = next.code === 'stop-colour';
+  const isOver = next.code === 'stop-colour' || next.code === 'stop-overrun';
   const asked = next.combination ?? all[0]?.combination;
   const rung = ladder.find(({ combination }) => combination.id === asked?.id);
   return {
@@ -176,6 +180,18 @@ const deepest = (trials: readonly SpotTrial[], { correction: model }: Settings) 
       depth: null,
     },
   );
+
+/** Of trials that tell anything, those that surely took more than might go at their own place before it was worked. */
+const overrunsOf = (telling: readonly ReadTrial[], settings: Settings): readonly SpotOverrun[] => {
+  const { model } = asMeasured([], settings);
+  const facts = plainFacts(settings.facts);
+  return telling.flatMap(({ trial, removed }) => {
+    if (removed === null) return [];
+    const before = trial.marks.map((mark) => mark.before);
+    const allowed = placeAllowance(before, facts, settings.terms, model)?.budget ?? null;
+    return spotOverrun(trial, removed, allowed) ?? [];
+  });
+};
 
 /** What may go on a fresh place of the tried panel that allows least, by the marks read before. */
 function budgetOn(

@@ -1,4 +1,5 @@
-import { writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { folderJobs, jobsAmong } from '../../../src/cli/batch/folder-jobs.ts';
@@ -82,3 +83,18 @@ describe('what belongs to a job and is used by none', () => {
     ).toEqual(['Coupe.spots.csv', 'saloon.gauge.json']);
   });
 });
+
+test.skipIf(process.platform === 'win32')(
+  'a pipe in the folder, or a link to one, is passed over by name and never waited for',
+  async () => {
+    const folder = temporaryFolder();
+    execFileSync('mkfifo', [join(folder, 'pipe.csv')]);
+    symlinkSync('pipe.csv', join(folder, 'link.csv'));
+    symlinkSync('gone.csv', join(folder, 'gone-link.csv'));
+    writeFileSync(join(folder, 'a.csv'), 'panel,point,reading_um\n');
+    const { entries, passedOver } = await folderJobs(folder, columns);
+    expect(entries.map(({ id }) => id)).toEqual(['a', 'gone-link']);
+    expect(passedOver.files).toEqual(['link.csv', 'pipe.csv']);
+  },
+  5000,
+);

@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { missingHint } from '../../../src/cli/files/missing-file.ts';
@@ -34,4 +34,10 @@ test('a folder that is not there is named, as the slip is in it', () => {
   expect(missingHint(join(folder, 'carz', 'a.csv'))).toBe(
     `check the path: there is no folder "${join(folder, 'carz')}"`,
   );
+});
+
+test('a link that leads nowhere is called so, and not named as what may be meant', () => {
+  const link = join(folderWith('meridew.csv'), 'pipkin.csv');
+  symlinkSync('gone.csv', link);
+  expect(missingHint(link)).toBe('it is a link, and what it leads to is not there');
 });

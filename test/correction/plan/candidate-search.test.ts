@@ -15,13 +15,13 @@ import { shopWith, untried } from '../shop.ts';
 const model = shopWith('rotary', 'da', 'da-small', 'hand');
 
 /** What can be done on a panel that is flat so far. */
-function waysOn(flatWidth: number, paint = untried) {
+function waysOn(flatWidth: number, paint = untried, shop = model) {
   const [panel] = surveyOf({
     panels: [plainPanel('a', { flatWidth: millimetres(flatWidth) })],
     readings: [],
   }).panels;
   if (panel === undefined) throw new Error('the car has a panel');
-  return waysToWork(panel, { paintOf: () => paint, model })('machine', 1.1, 1);
+  return waysToWork(panel, { paintOf: () => paint, model: shop })('machine', 1.1, 1);
 }
 
 /** A paint on which one spot was read. */
@@ -44,6 +44,22 @@ describe('the ways to work a panel', () => {
     expect(waysOn(400)).toBe(waysOn(200));
     expect(waysOn(400).count).toBeGreaterThan(0);
     expect(waysOn(100)).not.toBe(waysOn(400));
+  });
+
+  it('clear no less where the shop has a rotary too', () => {
+    const cleared = (budget: number, ...machines: readonly string[]) =>
+      Math.max(
+        0,
+        ...allRated(waysOn(400, untried, shopWith(...machines)))
+          .filter(({ removal }) => removal.median <= budget)
+          .map(({ correction }) => correction),
+      );
+    for (const machine of ['da', 'da-small'] as const)
+      for (const budget of [0.5, 1, 2, 3, 5, 9]) {
+        const alone = cleared(budget, machine);
+        expect(cleared(budget, machine, 'rotary')).toBeGreaterThanOrEqual(alone);
+        if (budget > 1) expect(alone).toBeGreaterThan(0);
+      }
   });
 
   it('are searched once for paints that are known alike, and anew once sixteen others came between', () => {

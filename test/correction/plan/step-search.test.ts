@@ -38,12 +38,13 @@ type Task = typeof aTask extends fc.Arbitrary<infer T> ? T : never;
 
 const LOG_SD = Math.hypot(0.35, 0.4, 0.15);
 
-/** The largest pad of a machine that lies flat on the panel. */
+/** The largest pad that lies flat on the panel, of a machine that may end it. */
 const fullSizePad = ({ machines }: CorrectionModel, flatWidth: number): number =>
   Math.max(
     0,
     ...machines
-      .filter(({ motion, padDiameter }) => motion.kind !== 'hand' && padDiameter <= flatWidth)
+      .filter(({ motion }) => motion.kind !== 'hand' && motion.kind !== 'rotary')
+      .filter(({ padDiameter }) => padDiameter <= flatWidth)
       .map(({ padDiameter }) => padDiameter),
   );
 

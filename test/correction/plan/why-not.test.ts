@@ -405,7 +405,8 @@ function rulesOf(
 ): Rules {
   const byHand = moves[0]?.tool.motion === 'hand';
   const flat = tools.filter(
-    ({ motion, padDiameter }) => (motion === 'hand') === byHand && padDiameter <= panel.flatWidth,
+    ({ motion, padDiameter }) =>
+      motion !== 'rotary' && (motion === 'hand') === byHand && padDiameter <= panel.flatWidth,
   );
   return {
     budget,

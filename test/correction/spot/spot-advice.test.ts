@@ -22,6 +22,7 @@ describe('what to do next', () => {
         finishOf: () => finish,
         model,
         aim: 0.85,
+        overruns: [],
       },
     );
     expect(remarkCode).toBe(`spot-${code}`);

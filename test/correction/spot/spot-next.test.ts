@@ -33,7 +33,10 @@ function caseOf(trials: readonly SpotTrial[], limits: Limits = {}): NextCase {
   const rungs = spotLadder({
     ...{ trials, paint, defect: defect('swirl-marks', 3), aim, budgetAt, model },
   });
-  return { trials, ladder: rungs, paint, finishOf: () => finish, aim, hazeAllowed, model };
+  return {
+    ...{ trials, ladder: rungs, paint, finishOf: () => finish, aim, hazeAllowed, model },
+    overruns: [],
+  };
 }
 const next = (trials: readonly SpotTrial[], limits?: Limits) => {
   const { code, combination: taken } = nextStep(caseOf(trials, limits));

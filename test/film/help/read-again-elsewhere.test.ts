@@ -19,7 +19,7 @@ const request: SurveyRequest = {
   template: plainTemplate(...ids.map((id) => plainPanel(id))),
   readings: [
     ...['a', 'b', 'c', 'd'].flatMap((id) => fiveAround(id, 119)),
-    ...fiveAround('short', 111),
+    ...fiveAround('short', 114),
     ...fiveAround('painted', 260),
     ...onFace('tested', 120, 117, 118, 123, 71),
   ],

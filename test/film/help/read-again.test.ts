@@ -24,7 +24,7 @@ const NAMES = [...SOUND, 'short', 'tested'];
 
 const requestOf = (tested: readonly Reading[]): SurveyRequest => ({
   template: plainTemplate(...NAMES.map((id) => plainPanel(id))),
-  readings: [...SOUND.flatMap((id) => fiveAround(id, 119)), ...fiveAround('short', 111), ...tested],
+  readings: [...SOUND.flatMap((id) => fiveAround(id, 119)), ...fiveAround('short', 114), ...tested],
   factsOf: () => ({ ...knownFacts, taken: null }),
   terms: standardTerms,
   model: filmModel,

@@ -1,6 +1,7 @@
 /** Every kind of spoiled file. */
 import { borrowedKinds } from './borrowed-kinds.ts';
 import { dialectKinds } from './dialect-kinds.ts';
+import { drawerKinds } from './drawer-kinds.ts';
 import { dressedKinds } from './dressed-kinds.ts';
 import { encodingKinds } from './encoding-kinds.ts';
 import { explainedKinds } from './explained-kinds.ts';
@@ -52,4 +53,5 @@ export const allKinds: readonly Kind[] = [
   ...memoryKinds,
   ...sheetKinds,
   ...pocketKinds,
+  ...drawerKinds,
 ];

@@ -228,9 +228,11 @@ describe('limits that are passed', () => {
     ]);
     const life = roofOf({ visits: roofAlone(13), job }).overruns[1];
     expect(life?.text).toBe('13.0 of the 12.7 µm that may come off over its life are gone');
+    // Over the usual film, so that it lacks nothing.
+    const thick = { ...soundFilm, roof: (soundFilm['roof'] ?? []).map((one) => one + 8) };
     const lifeWith = (more: object, filmRecord?: string) =>
       roofOf({
-        visits: roofAlone(13),
+        visits: visitsOf((panel) => (panel === 'roof' ? 13 : 2), thick),
         job: { finish: 'clear-over-base', ...more },
         ...(filmRecord === undefined ? {} : { filmRecord }),
       }).overruns.find(({ code }) => code === 'life-passed')?.text;

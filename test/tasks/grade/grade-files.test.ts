@@ -527,6 +527,26 @@ describe('names', () => {
     expect(text).toContain('survey-2.csv');
   });
 
+  test('that are words of sentences are taken out where they are said, and leave the sentences whole', () => {
+    const said = (anonymous: boolean, names: readonly [string, string, string]) =>
+      gradeFiles(
+        request(
+          {
+            [`${names[0]}.csv`]: csv(own),
+            [`${names[1]}.csv`]: broken,
+            [`${names[2]}.csv`]: csv(own),
+          },
+          { anonymous },
+        ),
+      )
+        .diagnostics.filter(({ at }) => at?.line !== undefined)
+        .map(({ message, hint, at }) => [message, hint, at?.file]);
+    const plain = said(true, ['Annemarie', 'Bertram', 'Cordelia']);
+    expect(plain.length).toBeGreaterThan(0);
+    expect(said(true, ['a', 'or', 'decimal'])).toEqual(plain);
+    expect(said(true, ['survey', '2', 'csv'])).toEqual(plain);
+  });
+
   test('are found by what they are told as, and by what the files say', () => {
     const asked = (trainee: string, anonymous: boolean) =>
       gradeFiles(request(files, { trainee, anonymous })).value?.asked;

@@ -164,6 +164,18 @@ describe('what a colleague would say of test spots', () => {
     expect(nextOf(thin)).toMatch(/^stop-risk /);
   });
 
+  it('is to stop where a trial surely took more than might go at its place, though it cleared', () => {
+    const took = (lost: number) =>
+      [1, 2, 3, 4].map(
+        (mark) =>
+          `A,roof,da,foam-medium,medium,3,${mark},120.${mark},${120 + mark / 10 - lost},,95,1,no,,`,
+      );
+    expect(nextOf(took(3))).toBe('done da/foam-medium/medium');
+    expect(nextOf(took(6.5))).toBe('stop-overrun');
+    expect(adviceOf(took(6.5))[0]).toBe('spot-stop-overrun');
+    expect(nextOf(took(4.5))).toBe('done da/foam-medium/medium');
+  });
+
   it('is to stop where no rung of the shop is likely to do', () => {
     const row = ['A,roof,da,foam-soft,fine,2,1,,,,3,0,,,'];
     expect(nextOf(row, {}, { machines: ['da'], pads: ['foam-soft'], products: ['fine'] })).toBe(
