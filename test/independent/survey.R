@@ -90,14 +90,21 @@ survey <- function(file) {
   # One point, or filler under any, is no witness of the others; most panels of these cars agree.
   makers <- medians[medians <= 200 & lengths(values) >= 2 & !sapply(values, is_filler)]
   baseline <- median(makers)
-  # Of a median of N normal values; the SD by the median absolute deviation.
-  u_baseline <- sqrt(pi / 2) * 1.4826 * median(abs(makers - baseline)) / sqrt(length(makers))
+  # Of a median of N normal values. Their SD by the median absolute deviation, unbiased in few (Croux & Rousseeuw 1992),
+  # on .37 of the degrees of freedom of s, moderated by what panels vary by about their car, on 4: half of what film
+  # varies by over cars, less 5 % of 112 over one panel.
+  N <- length(makers)
+  b_n <- if (N < 10) c(1.196, 1.495, 1.363, 1.206, 1.200, 1.140, 1.129, 1.107)[N - 1] else N / (N - .8)
+  own_sd <- 1.4826 * b_n * median(abs(makers - baseline))
+  d_own <- .37 * (N - 1)
+  d_baseline <- 4 + d_own
+  u_baseline <- sqrt(pi / 2 * (4 * .5 * (136 - (.05 * 112)^2) + d_own * own_sd^2) / d_baseline / N)
   # The usual film as paint over the factory's: repaint both to what factories paint, 112 with an SD of sqrt(6^2 + 10^2),
   # and to that drawn two thirds towards the thinnest panel; no likelier than not.
   u_cars <- sqrt(136)
   shown <- (112 + 2 * min(makers)) / 3
   usual_over <- function(film, u_film)
-    over_repaint(baseline, c(u_baseline, u_cal(baseline)), c(length(makers) - 1, Inf), film, u_film)
+    over_repaint(baseline, c(u_baseline, u_cal(baseline)), c(d_baseline, Inf), film, u_film)
   p_painted_over <- min(.5, usual_over(112, u_cars), usual_over(shown, u_cars / sqrt(3)))
   is_repaint <- function(x) median(x) > 200 || median(x) > baseline + max(40, .35 * baseline)
   is_factory <- function(x) !is_repaint(x) && !is_filler(x)
@@ -148,7 +155,7 @@ survey <- function(file) {
     # What it may be besides: the mean against the line of film cut back, the median against that of a repaint.
     gauge <- per_reading(p, x) * c(repeatability^2, step^2 / 12)
     own <- c(sqrt(max(0, s2 - sum(gauge) / n) / n), sqrt(gauge) / n)
-    dof <- c(nu, repeat_dof, Inf, length(makers) - 1, Inf)
+    dof <- c(nu, repeat_dof, Inf, d_baseline, Inf)
     is_cut <- m < baseline - 12
     p_cut <- other_side(m - (baseline - 12), c(own, u_baseline, u - u_cal(baseline)), dof)
     times <- if (.35 * baseline > 40) 1.35 else 1
