@@ -55,3 +55,6 @@ export const toDigits = (value: number, digits: number): number =>
 
 /** A number of the model as a person writes it: at most `digits` that count, no trailing noughts. */
 export const figure = (value: number, digits = 4): string => String(toDigits(value, digits));
+
+/** Less is 0.0 where a figure is told to a tenth. */
+export const LEAST_TENTH = 0.05;

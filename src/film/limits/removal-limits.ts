@@ -1,5 +1,5 @@
 /** The three limits on what may come off a panel of factory film: its clear, its life, its total. */
-import { roundTo } from '../../base/rounding.ts';
+import { LEAST_TENTH, roundTo } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Condition } from '../condition/condition.ts';
@@ -129,9 +129,6 @@ function lifeRoom(
   return { of: life, less: before, sd, risk };
 }
 
-/** Less is 0.0 µm as it is told. */
-const LEAST_LACK = 0.05;
-
 function lifeLimit(panel: LimitedPanel, terms: RemovalTerms, model: FilmModel): UnsaidLimit {
   const { facts, missing, conditions } = panel;
   const room = lifeRoom(panel, terms, model);
@@ -149,7 +146,7 @@ function lifeLimit(panel: LimitedPanel, terms: RemovalTerms, model: FilmModel): 
       const assumed = taken === null ? 'taken to be ' : '';
       const lacks = conditions.includes('cut-back') ? 'lacks' : 'may lack';
       const lacking =
-        missing >= LEAST_LACK && countsForLife(facts)
+        missing >= LEAST_TENTH && countsForLife(facts)
           ? says`, ${um(missing)} as what it ${lacks} against the baseline`
           : '';
       return says`at most ${um(life)} off over the panel's life, ${um(before)} of it ${assumed}gone${record}${lacking}`;

@@ -10,7 +10,7 @@
  * - with any of these, the chance that the clear is under its floor by now, where it is over the one accepted.
  */
 import { type Remark, remark } from '../../base/remark.ts';
-import { finePercent, roundTo } from '../../base/rounding.ts';
+import { finePercent, LEAST_TENTH, roundTo } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
@@ -128,19 +128,16 @@ function limitsPassed(part: OverrunCase): readonly Remark[] {
 /** What of it was measured here, and what is held of earlier work. */
 function wherefrom(gone: Micrometres, { change, before, grounds }: OverrunCase): Sentence {
   const earlier = gone - change.removed.value;
-  if (before === undefined || earlier < LEAST_TOLD) return says``;
+  if (before === undefined || earlier < LEAST_TENTH) return says``;
   const { facts } = before;
   const here = says`: ${bare(change.removed.value)} measured here, ${bare(earlier)}`;
   const assumed = facts.taken === null ? grounds.model.earlier.unknownLife : 0;
-  if (earlier - assumed < LEAST_TOLD) return says`${here} assumed of earlier work`;
-  if (facts.taken !== null && Math.abs(earlier - facts.taken) < LEAST_TOLD) {
+  if (earlier - assumed < LEAST_TENTH) return says`${here} assumed of earlier work`;
+  if (facts.taken !== null && Math.abs(earlier - facts.taken) < LEAST_TENTH) {
     return says`${here} by what is stated of earlier work`;
   }
   return assumed === 0 ? says`${here} before` : says`${here} taken to be gone before`;
 }
-
-/** µm; as people read it, nothing. */
-const LEAST_TOLD = 0.05;
 
 /** The room of a limit in which less than nothing is left. */
 const passedRoom = (limits: readonly Limit[], code: Limit['code']): LimitRoom | null => {
