@@ -286,6 +286,11 @@ export const diagnosticCatalogue = {
     kind: 'remark',
     meaning: 'A panel reads more film after the work than before, beyond chance.',
   },
+  'compare-common-shift': {
+    kind: 'remark',
+    meaning:
+      'All panels lost about the same amount more than was to go, as where the gauge was set otherwise.',
+  },
   'compare-spots-left-out': {
     kind: 'remark',
     meaning:

@@ -13,6 +13,16 @@ export type Thickness = {
   readonly named: boolean;
 };
 
+/** Two thicknesses and what lies between: `2.3 to 3.1 µm`; the one where both are written alike in the unit that is read. */
+export type ThicknessRange = {
+  readonly least: number;
+  readonly most: number;
+  readonly digits: number;
+  readonly named: boolean;
+  /** Whether a gain has a plus before it. */
+  readonly plus: boolean;
+};
+
 /** Where a fact ends and another begins: `; ` in one text. */
 export type Break = { readonly joiner: string };
 
@@ -20,7 +30,7 @@ export const nextFact: Break = { joiner: '; ' };
 /** The same where what goes before ends in a full stop. */
 export const nextSentence: Break = { joiner: ' ' };
 
-export type Sentence = readonly (string | Thickness | Break)[];
+export type Sentence = readonly (string | Thickness | ThicknessRange | Break)[];
 
 /** A thickness with its unit: `12.3 µm`, `0.48 mil`. */
 export const um = (thickness: number, digits: number | null = 1): Thickness => ({
@@ -35,12 +45,21 @@ export const bare = (thickness: number, digits: number | null = 1): Thickness =>
   named: false,
 });
 
+/** `2.3 to 3.1`, its unit named elsewhere. */
+export const bareRange = (least: number, most: number, digits = 1): ThicknessRange => ({
+  least,
+  most,
+  digits,
+  named: false,
+  plus: false,
+});
+
 /** says`median ${um(212)} is over ${um(200)}`; a sentence inside another becomes part of it. */
 export const says = (
   texts: readonly string[],
-  ...pieces: readonly (string | number | Thickness | Break | Sentence)[]
+  ...pieces: readonly (string | number | Sentence | Sentence[number])[]
 ): Sentence => {
-  const said: (string | Thickness | Break)[] = [];
+  const said: Sentence[number][] = [];
   texts.forEach((text, i) => {
     const piece = pieces[i];
     if (typeof piece === 'string' || typeof piece === 'number') said.push(`${text}${piece}`);
@@ -71,7 +90,16 @@ export function tellApart(sentence: Sentence, unit: LengthUnit): readonly string
 
 function pieceIn(piece: Sentence[number], unit: LengthUnit): string {
   if (typeof piece === 'string') return piece;
-  return 'joiner' in piece ? piece.joiner : thicknessIn(piece, unit);
+  if ('joiner' in piece) return piece.joiner;
+  return 'least' in piece ? rangeIn(piece, unit) : thicknessIn(piece, unit);
+}
+
+function rangeIn({ least, most, digits, named, plus }: ThicknessRange, unit: LengthUnit): string {
+  const [low, high] = [least, most].map((value) => {
+    const text = thicknessText(value, unit, digits);
+    return plus && value > 0 && Number(text) > 0 ? `+${text}` : text;
+  });
+  return `${low === high ? low : `${low} to ${high}`}${named ? ` ${unitName(unit)}` : ''}`;
 }
 
 const thicknessIn = ({ thickness, digits, named }: Thickness, unit: LengthUnit): string =>

@@ -21,29 +21,35 @@ import { offeredForm } from './options/offered-form.ts';
 import { doubtEnding } from './options/output-ending.ts';
 import type { Format } from './options/output-specs.ts';
 import type { OptionName, TypedOptions } from './options.ts';
-import { surroundings } from './surroundings.ts';
+import { type Surroundings, surroundings } from './surroundings.ts';
 
 export const run = async (words: readonly string[]): Promise<number> =>
   endingWith(await runWords(words));
 
 async function runWords(words: readonly string[]): Promise<number> {
   const [first, ...rest] = words;
+  const [asked, ...more] = rest;
+  if (first === 'help' && asked !== undefined) return runWords([asked, '--help', ...more]);
   if (first === undefined || first === '-h' || first === '--help' || first === 'help') {
-    const asked = first === 'help' ? rest[0] : undefined;
-    return asked === undefined ? showHelp(first !== undefined) : runWords([asked, '--help']);
+    return showHelp(first !== undefined);
   }
   const entry = findCommand(first);
   const around = surroundings();
   if (entry.value === undefined) {
-    return refuse(
-      { name: null },
-      entry.diagnostics,
-      recordFormAsked({}, words, around.environment),
-    );
+    const form = recordFormAsked({}, words, around.environment);
+    return refuse({ name: null }, entry.diagnostics, form);
   }
-  const command = await entry.value.load();
-  const parsed = parseArguments(command, rest);
-  const form = () => recordFormAsked(command, rest, around.environment);
+  return runTyped(await entry.value.load(), rest, around);
+}
+
+/** A command with the words that stand behind its name. */
+async function runTyped(
+  command: Command,
+  words: readonly string[],
+  around: Surroundings,
+): Promise<number> {
+  const parsed = parseArguments(command, words);
+  const form = () => recordFormAsked(command, words, around.environment);
   if (parsed.value === undefined) return refuse(command, parsed.diagnostics, form());
   if (parsed.value.kind === 'help') {
     await writeHelp(parsed.value.text);
@@ -99,37 +105,15 @@ async function runCommand(
   options: TypedOptions,
   { noticed, ...beginning }: Beginning,
 ): Promise<number> {
-  const { filesOf } = command;
-  const pipes = filesOf === undefined && typedOperands.length === 0;
+  const pipes = command.filesOf === undefined && typedOperands.length === 0;
   const operands = pipes ? pipedOperand() : typedOperands;
-  if (operands === undefined) {
-    remind(shortHelp(command));
-    const message = 'no input: name a file, or - for standard input';
-    const form = command.stream === undefined ? options.format : undefined;
-    return refuse(command, [error('usage-missing-input', message)], form, options);
-  }
-  const inputs = namedInputs(command, operands, options);
-  const problem = await problemBeforehand(inputs, options);
+  if (operands === undefined) return refuseWithoutInput(command, options);
+  const problem = await problemBeforehand(namedInputs(command, operands, options), options);
   if (problem !== undefined) return finish([problem], options);
   const files = loadedOnce();
-  const world: World = {
-    ...beginning,
-    load: files.load,
-    create: async (...files) => (await import('./files/output-files.ts')).createFiles(...files),
-    once: (_what, _options, make) => make(world),
-    command: loadCommand,
-    commands: () => Promise.all(commands.map(({ load }) => load())),
-  };
-  const [operand = ''] = operands;
-  if (command.byVehicle === true && options.format === 'ndjson' && operands.length === 1) {
-    const { runByVehicle } = await import('./by-vehicle.ts');
-    const run = await runByVehicle(command, operand, options, world, noticed);
-    if (run !== undefined) return conclude(run.diagnostics, run.isNo, options);
-  }
-  if (command.stream !== undefined) {
-    const run = await command.stream(operands, options, world);
-    return concludeStream(run, noticed, options);
-  }
+  const world = worldOf(beginning, files.load);
+  const ended = await runWriting(command, operands, options, { world, noticed });
+  if (ended !== undefined) return ended;
   const answer =
     (await inOnePass(command, operands, options, world)) ??
     withFields(await command.run(operands, options, world), options);
@@ -137,6 +121,43 @@ async function runCommand(
   const overInput = await problemAfterwards(files.names(), options);
   if (overInput !== undefined) return finish([...diagnostics, overInput], options);
   return deliver(command, { ...answer, diagnostics }, options);
+}
+
+/** Nobody named an input, and nothing comes through a pipe. */
+function refuseWithoutInput(command: Command, options: TypedOptions): Promise<number> {
+  remind(shortHelp(command));
+  const message = 'no input: name a file, or - for standard input';
+  const form = command.stream === undefined ? options.format : undefined;
+  return refuse(command, [error('usage-missing-input', message)], form, options);
+}
+
+function worldOf(beginning: Omit<Beginning, 'noticed'>, load: World['load']): World {
+  const world: World = {
+    ...beginning,
+    load,
+    create: async (...files) => (await import('./files/output-files.ts')).createFiles(...files),
+    once: (_what, _options, make) => make(world),
+    command: loadCommand,
+    commands: () => Promise.all(commands.map(({ load }) => load())),
+  };
+  return world;
+}
+
+/** Of a run that writes while it goes, the exit code; undefined where the answer is written as a whole. */
+async function runWriting(
+  command: Command,
+  operands: readonly string[],
+  options: TypedOptions,
+  { world, noticed }: { readonly world: World } & Pick<Beginning, 'noticed'>,
+): Promise<number | undefined> {
+  const [operand = '', second] = operands;
+  if (command.byVehicle === true && options.format === 'ndjson' && second === undefined) {
+    const { runByVehicle } = await import('./by-vehicle.ts');
+    const run = await runByVehicle(command, operand, options, world, noticed);
+    if (run !== undefined) return conclude(run.diagnostics, run.isNo, options);
+  }
+  if (command.stream === undefined) return undefined;
+  return concludeStream(await command.stream(operands, options, world), noticed, options);
 }
 
 /** The table of a long input; undefined where another form is asked for, or it is to be read whole. */

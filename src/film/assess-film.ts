@@ -9,6 +9,7 @@ import { mirrorNotes } from './condition/mirror-notes.ts';
 import { slipsOfCar } from './condition/panel-slips.ts';
 import { gatherCar } from './gathered-car.ts';
 import type { GatheredPanel } from './gathered-panel.ts';
+import { withoutEdges } from './help/all-repainted.ts';
 import { layerNotes } from './layer-notes.ts';
 import { withAfterTestSpot } from './limits/after-test-spot.ts';
 import { overrunNotes } from './overrun-note.ts';
@@ -31,7 +32,7 @@ export function assessFilm(request: SurveyRequest): Survey {
   const baseline = usualBaseline(context.baseline);
   return {
     template: request.template,
-    panels: withAfterTestSpot(panels, request.model),
+    panels: withoutEdges(withAfterTestSpot(panels, request.model)),
     baseline: baseline?.value ?? null,
     baselineUncertain: baseline?.uncertain ?? null,
     baselineMakers:
@@ -43,7 +44,7 @@ export function assessFilm(request: SurveyRequest): Survey {
     notes: [
       ...thickBaselineNotes(context.baseline, request.model.conditions),
       ...putBackNote(gathered),
-      ...layerNotes(request.readings),
+      ...layerNotes(request.readings, panels),
       ...mirrorNotes(panels, request.model.conditions),
     ],
   };

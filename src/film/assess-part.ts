@@ -5,12 +5,14 @@ import { type CarContext, standingOut } from './car-context.ts';
 import { byPrecedence, isStatedRepaint, thinFinding } from './condition/condition.ts';
 import { conditionSureness } from './condition/condition-sureness.ts';
 import { filmTests, type SideTests } from './condition/condition-tests.ts';
+import { readOverRangeAgain, restsOnOverRange } from './condition/over-range.ts';
 import type { ZoneCut } from './condition/zones.ts';
 import type { PanelFacts } from './film-model.ts';
 import { type GatheredFilm, type GatheredPanel, isRead } from './gathered-panel.ts';
 import { surveyAdvice } from './help/survey-advice.ts';
 import { judgePart, withMeasuredClear } from './judge-part.ts';
 import { allowance } from './limits/allowance.ts';
+import { heldByRange } from './limits/over-range-limit.ts';
 import { totalFloor } from './limits/removal-limits.ts';
 import type { PanelSurvey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
@@ -32,16 +34,18 @@ export function assessPart(
   }
   const judged = judgePart(gathered, context, request);
   const { facts, film, moderation, uncertainty, baseline, known, sides } = judged;
-  const { points, statistics } = gathered;
+  const { points, statistics, overRange } = gathered;
   const floor = floorOf(facts);
   // A normal bound speaks of one population of film; on filler there are at least two.
   const onePopulation = points.length > 1 && !known.some((found) => found.condition === 'filler');
   const credible = onePopulation ? thinnestCredible(film, model.tolerance) : null;
   const thinnest = credible?.thinnest ?? null;
-  const thin = thinFinding(statistics.min, thinnest, floor);
+  const thin = facts.covered ? undefined : thinFinding(statistics.min, thinnest, floor);
   const findings = byPrecedence([...known, ...(thin === undefined ? [] : [thin])]);
   const conditions = findings.map((found) => found.condition);
   const condition = findings[0].condition;
+  const evidence = findings.map((found) => found.evidence);
+  const byRange = restsOnOverRange({ evidence });
   const also = conditions.slice(1);
   const tests = filmTests(
     judged.tests,
@@ -50,16 +54,14 @@ export function assessPart(
     model,
   );
   const { low, high, rule } = standingOut(gathered, context, model);
-  const { topcoat, limits, budget, boundBy } = allowance(
-    { film, facts, conditions, baseline, sides },
-    terms,
-    model,
-  );
+  const allowed = allowance({ film, facts, conditions, baseline, sides }, terms, model);
+  const { topcoat, limits, budget, boundBy } = byRange ? heldByRange(allowed, overRange) : allowed;
   const survey = {
     panel: gathered.panel,
     facts,
     points,
     otherPoints: gathered.otherPoints,
+    overRange,
     readingCount: gathered.readingCount,
     statistics,
     totalFloor: floor,
@@ -70,12 +72,12 @@ export function assessPart(
     condition,
     baseline,
     sureness:
-      condition === 'refinished' && isKnownRepaint(gathered, judged.tests)
+      byRange || (condition === 'refinished' && isKnownRepaint(gathered, judged.tests))
         ? null
         : conditionSureness({ condition, also }, tests, model.conditions.nearRisk),
     also,
     sides,
-    evidence: findings.map(({ evidence }) => evidence),
+    evidence,
     topcoat,
     limits,
     budget,
@@ -87,7 +89,10 @@ export function assessPart(
     keyingSlips: [],
     ashmanD: null,
   };
-  return withOtherSide(request, survey, surveyAdvice(gathered, condition, facts, model));
+  return withOtherSide(request, survey, [
+    ...(byRange ? [readOverRangeAgain(overRange)] : []),
+    ...surveyAdvice(gathered, condition, facts, model),
+  ]);
 }
 
 /** No line decides it: the job says so, or it is the odd zone of its panel under the line of a repaint. */

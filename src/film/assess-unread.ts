@@ -1,8 +1,8 @@
 /** A panel of which nothing was read that a gauge could read: why that is, and what would help. */
-import { remark } from '../base/remark.ts';
 import { baselineFor } from './car-baseline.ts';
 import type { CarContext } from './car-context.ts';
-import { byPrecedence, type Finding, unreadFinding } from './condition/condition.ts';
+import { byPrecedence, COVERED, unreadFinding } from './condition/condition.ts';
+import { overRangeEvidence, readOverRangeAgain } from './condition/over-range.ts';
 import { NO_SIDES } from './condition/possible-sides.ts';
 import type { FilmModel } from './film-model.ts';
 import type { GatheredPanel } from './gathered-panel.ts';
@@ -18,12 +18,11 @@ export function unreadPanel(
   { baseline }: CarContext,
   model: FilmModel,
 ): PanelSurvey {
-  const { panel, points, otherPoints } = gathered;
+  const { panel, points, otherPoints, overRange } = gathered;
+  // Under film or wrap a gauge shows that as well.
+  const isBeyond = overRange.length > 0 && !facts.covered;
   const read = { onFace: points.length > 0, offFace: otherPoints.length > 0 };
-  const findings = byPrecedence([
-    unreadFinding(panel, read),
-    ...(facts.covered ? filmCovered : []),
-  ]);
+  const findings = byPrecedence([unreadFinding(panel, read), ...(facts.covered ? [COVERED] : [])]);
   const outright = outrightLimits(facts, { points: 0, isFactoryFilm: false, unread: panel }, model);
   const { limits, budget, boundBy } = bounded(outright.map(inWords));
   return {
@@ -31,6 +30,7 @@ export function unreadPanel(
     facts,
     points,
     otherPoints,
+    overRange,
     readingCount: gathered.readingCount,
     statistics: gathered.statistics,
     totalFloor,
@@ -44,7 +44,10 @@ export function unreadPanel(
     sides: NO_SIDES,
     otherSide: null,
     also: findings.slice(1).map((found) => found.condition),
-    evidence: findings.map(({ evidence }) => evidence),
+    evidence: [
+      ...findings.map(({ evidence }) => evidence),
+      ...(isBeyond ? [overRangeEvidence(overRange)] : []),
+    ],
     topcoat: null,
     limits,
     budget,
@@ -55,13 +58,9 @@ export function unreadPanel(
     flagRule: 'none',
     keyingSlips: [],
     ashmanD: null,
-    advice: surveyAdvice(gathered, 'unread', facts, model),
+    advice: [
+      ...(isBeyond ? [readOverRangeAgain(overRange)] : []),
+      ...surveyAdvice(gathered, 'unread', facts, model),
+    ],
   };
 }
-
-const filmCovered: readonly Finding[] = [
-  {
-    condition: 'covered',
-    evidence: remark('covered', 'declared as covered by film, wrap or coating'),
-  },
-];

@@ -3,7 +3,7 @@ import { prefixed, type Remark } from '../base/remark.ts';
 import { mean } from '../base/stats/summary.ts';
 import { micrometres } from '../base/units.ts';
 import { assessPart } from './assess-part.ts';
-import type { CarContext } from './car-context.ts';
+import { type CarContext, leastByFinish } from './car-context.ts';
 import { byPrecedence, type Finding } from './condition/condition.ts';
 import { conditionSureness } from './condition/condition-sureness.ts';
 import { pointTests } from './condition/condition-tests.ts';
@@ -24,8 +24,16 @@ export function assessZones(
   context: CarContext,
   request: SurveyRequest,
 ): PanelSurvey {
+  const zoneIn = (one: CarContext, zone: ZoneName): PanelSurvey =>
+    assessPart(zonePart(gathered, parted, zone, one.baseline), one, request);
+  // Of a finish nobody knows each zone by the one that allows it less, whichever that is for the other.
   const zoneOf = (zone: ZoneName): ZoneSurvey => ({
-    ...assessPart(zonePart(gathered, parted, zone, context.baseline), context, request),
+    ...leastByFinish(
+      gathered,
+      context,
+      (one) => zoneIn(one, zone),
+      ({ budget }) => budget,
+    ),
     zone,
   });
   const zones = [zoneOf('thinner'), zoneOf('thicker')] as const;

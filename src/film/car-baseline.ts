@@ -13,19 +13,32 @@
  *
  * Fewer thin panels than that are cut back, or show that the others were painted over: both count (`paintedOver`).
  * A panel that lacks film to the others is held to these where too few agree (`heldToOthers`).
+ *
+ * No line between the two is sharp: as far as it is in doubt which of them holds, a panel is held to the other besides
+ * (`heldBeside`), and what allows less counts.
  */
 import { median } from '../base/stats/summary.ts';
 import type { VariancePrior } from '../base/stats/variance-prior.ts';
 import { add, type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
+import {
+  type AlikeFilm,
+  areMostGalvanised,
+  broughtAlike,
+  mayWitness,
+  type SoundFilm,
+  soundFilm,
+  thinnestOf,
+} from './baseline-makers.ts';
 import { baselineUncertainty } from './condition/compared-figures.ts';
-import { isRepaintTo, isStatedRepaint } from './condition/condition.ts';
+import type { HeldBeside } from './condition/condition-tests.ts';
 import { aboutItsCar, factoryFilm } from './factory-film.ts';
 import type { FilmModel, Finish, PanelFacts } from './film-model.ts';
-import { type GatheredFilm, type GatheredPanel, isRead } from './gathered-panel.ts';
-import { type HeldToOthers, heldToOthers, NONE_HELD } from './held-to-others.ts';
-import { lackingClear, type PaintedOver, paintedOver } from './painted-over.ts';
-import { putBack, recordsOfMiddle } from './put-back.ts';
+import type { GatheredPanel } from './gathered-panel.ts';
+import { carByOthers, type HeldToOthers, heldToOthers, NONE_HELD } from './held-to-others.ts';
+import { type PaintedOver, paintedOver } from './painted-over.ts';
+import { agrees, doubtOfAgreement, doubtOfThickness, isRespray } from './panels-agree.ts';
+import { recordsOfMiddle } from './put-back.ts';
 import type { Panel } from './template/template.ts';
 import { zincOf } from './zinc.ts';
 
@@ -44,12 +57,16 @@ export type CarBaseline = {
   readonly mostGalvanised: boolean;
   /** Panels whose medians it is the middle of. */
   readonly makers: readonly Panel[];
-  /** What factories paint on the kind that most of them are of. */
-  readonly factories: Micrometres;
+  /** What factories paint. */
+  readonly factories: Record<keyof Kinds, FactoriesBaseline>;
+  /** The chance that not the panels that make it, but what factories paint, is the measure of the car. */
+  readonly doubt: number;
   /** The usual film as a repaint of all that carry it; null where the panels do not make the baseline. */
   readonly paintedOver: PaintedOver | null;
   /** Panels that lack film to the others, where the panels do not make the baseline. */
   readonly heldToOthers: HeldToOthers;
+  /** The film of the car by the others of a panel, by its id, where the panels do not make the baseline. */
+  readonly byOthers: ReadonlyMap<string, Uncertain<'µm'>>;
 };
 
 /** Null without a panel that could make it; `finish` is what factories would have painted, if it is not as the job says. */
@@ -63,7 +80,8 @@ export function carBaseline(
   if (first === undefined) return null;
   const makers = sound.filter(({ isWitness }) => isWitness);
   const mostGalvanised = areMostGalvanised(makers.length === 0 ? sound : makers);
-  const facts = finish === undefined ? first.facts : { ...first.facts, finish };
+  const stated = sound.length === 1 ? first.facts : ofCarAlone(first.facts);
+  const facts = finish === undefined ? stated : { ...stated, finish };
   const factories = ofFactories(facts, model);
   const about = aboutItsCar(facts.finish, model);
   const readPanels = gathered.filter(mayWitness).length;
@@ -71,29 +89,33 @@ export function carBaseline(
   const alike = broughtAlike(makers, mostGalvanised, model);
   const own =
     makers.length < model.conditions.baselinePanels ? null : ofPanels(makers, alike, car, model);
+  const ofCarsLike = ofMost(factories, mostGalvanised);
+  const paint = { factories: ofCarsLike.value, about };
   return {
     ...(own ?? {
       ...factories,
+      doubt: 0,
       paintedOver: null,
-      heldToOthers: heldToOthers(
-        alike,
-        { factories: ofMost(factories, mostGalvanised).value, about },
-        model.conditions,
-      ),
+      heldToOthers: heldToOthers(alike, paint, model.conditions),
+      byOthers: carByOthers(alike, ofCarsLike.uncertain, model.conditions),
     }),
     mostGalvanised,
     makers: makers.map(({ panel }) => panel),
-    factories: ofMost(factories, mostGalvanised).value,
+    factories,
   };
 }
+
+/** What is known of one panel's layers is nothing that factories paint on the others. */
+const ofCarAlone = (facts: PanelFacts): PanelFacts => ({
+  ...facts,
+  clear: facts.clear?.of === 'car' ? facts.clear : null,
+  under: facts.under?.of === 'car' ? facts.under : null,
+});
 
 const ofMost = <Film>(
   { galvanised, other }: { readonly galvanised: Film; readonly other: Film },
   mostGalvanised: boolean,
 ): Film => (mostGalvanised ? galvanised : other);
-
-const areMostGalvanised = (panels: readonly SoundFilm[]): boolean =>
-  2 * panels.filter(({ galvanised }) => galvanised).length > panels.length;
 
 type Kinds = Pick<CarBaseline, 'galvanised' | 'other'>;
 
@@ -116,14 +138,18 @@ function ofPanels(
   alike: readonly AlikeFilm[],
   car: Car,
   model: FilmModel,
-): (Kinds & Pick<CarBaseline, 'paintedOver' | 'heldToOthers'>) | null {
-  const { mostGalvanised, factories, about } = car;
+): (Kinds & Pick<CarBaseline, 'doubt' | 'paintedOver' | 'heldToOthers' | 'byOthers'>) | null {
+  const { mostGalvanised, factories, about, readPanels } = car;
+  const { conditions } = model;
   const zinc = zincOf(model.layers).mean;
   const medians = alike.map(({ film }) => film);
   const usual = micrometres(median(medians));
-  const against = alike.filter((one) => !isFactoryFilmOf(usual, one, model.conditions));
-  if (makers.length - against.length < model.conditions.baselinePanels) return null;
-  if (isRespray(usual, { alike, against }, car, model.conditions)) return null;
+  const agreeing = alike.filter((one) => agrees(usual, one, conditions));
+  if (agreeing.length < conditions.baselinePanels) return null;
+  const against = alike.filter((one) => !agreeing.includes(one));
+  const ofMostFactories = ofMost(factories, mostGalvanised).value;
+  const respray = { alike, against, factories: ofMostFactories, readPanels };
+  if (isRespray(usual, respray, conditions)) return null;
   const records = recordsOfMiddle(makers.map(({ facts }) => facts));
   const own: Baseline = {
     value: usual,
@@ -133,6 +159,13 @@ function ofPanels(
   const other = ofOtherKind(medians, { about, records, sign: mostGalvanised ? -1 : 1 }, model);
   return {
     ...(mostGalvanised ? { galvanised: own, other } : { galvanised: other, other: own }),
+    doubt:
+      own.uncertain === null
+        ? 0
+        : Math.max(
+            doubtOfAgreement(own.uncertain, agreeing, conditions),
+            doubtOfThickness(own.uncertain, factories.other.value, conditions),
+          ),
     paintedOver:
       own.uncertain === null
         ? null
@@ -141,73 +174,9 @@ function ofPanels(
             model,
           }),
     heldToOthers: NONE_HELD,
+    byOthers: new Map(),
   };
 }
-
-/** A panel brought to the kind that most are of. */
-type AlikeFilm = Pick<SoundFilm, 'panel' | 'film' | 'mean'> & {
-  readonly read: Micrometres;
-  /** Its film with what its clear is known to lack put back. */
-  readonly painted: Micrometres;
-};
-
-const broughtAlike = (
-  makers: readonly SoundFilm[],
-  mostGalvanised: boolean,
-  { layers }: FilmModel,
-): readonly AlikeFilm[] =>
-  makers.map(({ panel, film, mean, lacking, galvanised }) => {
-    const toMost = zincOf(layers).mean * (Number(mostGalvanised) - Number(galvanised));
-    return {
-      panel,
-      read: film,
-      film: micrometres(film + toMost),
-      mean: micrometres(mean + toMost),
-      painted: micrometres(film + lacking + toMost),
-    };
-  });
-
-function thinnestOf(alike: readonly AlikeFilm[]): PaintedOver['shownBy'] {
-  const { panel, read, painted } = alike.reduce((least, one) =>
-    one.painted < least.painted ? one : least,
-  );
-  return { panel, read, film: painted };
-}
-
-/**
- * Whether the panels that do not agree show that the usual film is repaint: it reads so to what factories paint, a third
- * of the panels at least are nearer to that, and what agrees reads like repaint to them. Fewer are as likely cut back.
- */
-function isRespray(
-  usual: Micrometres,
-  {
-    alike,
-    against,
-  }: { readonly alike: readonly AlikeFilm[]; readonly against: readonly AlikeFilm[] },
-  { factories, mostGalvanised, readPanels }: Car,
-  model: FilmModel['conditions'],
-): boolean {
-  const { value } = ofMost(factories, mostGalvanised);
-  if (!isRepaintTo(value, usual, model)) return false;
-  const witnesses = against.filter(
-    ({ painted }) => Math.abs(painted - value) < Math.abs(painted - usual),
-  );
-  if (LEAST_SHARE_OF_WITNESSES * witnesses.length < readPanels) return false;
-  const agreeing = alike.filter((one) => !against.includes(one));
-  return isRepaintTo(middleOf(witnesses), middleOf(agreeing), model);
-}
-
-const middleOf = (panels: readonly AlikeFilm[]): Micrometres =>
-  micrometres(median(panels.map(({ painted }) => painted)));
-
-/** One in three. */
-const LEAST_SHARE_OF_WITNESSES = 3;
-
-const isFactoryFilmOf = (
-  baseline: Micrometres,
-  { film, mean }: Pick<SoundFilm, 'film' | 'mean'>,
-  model: FilmModel['conditions'],
-): boolean => !isRepaintTo(baseline, film, model) && mean >= baseline - model.cutBack;
 
 /**
  * What factories paint. Of few panels a repaint would pass for the usual film of the car, and film cut back would be
@@ -223,12 +192,29 @@ function ofFactories(facts: PanelFacts, { layers }: FilmModel): Car['factories']
 
 type FactoriesBaseline = Baseline & { readonly uncertain: Uncertain<'µm'> };
 
-/** What a panel is held to, by its kind and by the others. */
+/** What a panel has its word by: its kind's, or the others'. */
 export const baselineFor = (
   car: CarBaseline | null,
   { panel, facts }: Pick<GatheredPanel, 'panel' | 'facts'>,
 ): Pick<Baseline, 'value' | 'uncertain'> | null =>
   car === null ? null : (car.heldToOthers.get(panel.id) ?? ofMost(car, facts.galvanised));
+
+/** What it is held to besides, and the chance that this holds; null where that is nothing. */
+export function heldBeside(
+  car: CarBaseline | null,
+  { panel, facts }: Pick<GatheredPanel, 'panel' | 'facts'>,
+): HeldBeside | null {
+  if (car === null) return null;
+  if (car.heldToOthers.has(panel.id)) {
+    return { film: ofMost(car.factories, facts.galvanised).uncertain, chance: 1 };
+  }
+  const film = car.byOthers.get(panel.id);
+  if (film !== undefined) return { film, chance: 1 };
+  if (car.doubt === 0) return null;
+  const { galvanised, other } = car.factories;
+  const beside = { film: other.uncertain, chance: car.doubt };
+  return facts.galvanised ? { ...beside, overZinc: galvanised.uncertain } : beside;
+}
 
 /** What the factory painted on a panel of a kind if the usual film of the car is repaint; null where it may not be. */
 export const paintedOverFor = (
@@ -239,46 +225,13 @@ export const paintedOverFor = (
     ? null
     : { ...car.paintedOver, film: ofMost(car.paintedOver, galvanised) };
 
+/** What factories paint on the kind that most of those are of. */
+export const usualOfFactories = ({ factories, mostGalvanised }: CarBaseline): Micrometres =>
+  ofMost(factories, mostGalvanised).value;
+
 /** Of most of the panels that make it. */
 export const usualBaseline = (car: CarBaseline | null): Baseline | null =>
   car === null ? null : ofMost(car, car.mostGalvanised);
-
-type SoundFilm = {
-  readonly panel: Panel;
-  /** Its median. */
-  readonly film: Micrometres;
-  readonly mean: Micrometres;
-  /** What its clear is known to lack of a factory's. */
-  readonly lacking: number;
-  readonly facts: PanelFacts;
-  readonly galvanised: boolean;
-  readonly isWitness: boolean;
-};
-
-function soundFilm(panel: GatheredPanel, model: FilmModel): readonly SoundFilm[] {
-  if (!isOfFactory(panel)) return [];
-  const { refinished, filler } = model.conditions;
-  const { facts, points, otherPoints, statistics } = panel;
-  const film = putBack(statistics.median, facts);
-  if (film > refinished) return [];
-  const isWitness =
-    mayWitness(panel) &&
-    [...points, ...otherPoints].every(({ thickness }) => putBack(thickness, facts) <= filler);
-  const mean = putBack(statistics.mean, facts);
-  const lacking = lackingClear(panel, model);
-  const { galvanised } = facts;
-  return [{ panel: panel.panel, film, mean, lacking, facts, galvanised, isWitness }];
-}
-
-/** Under film or wrap the gauge reads that too; of what was painted again the factory's film is no part. */
-const isOfFactory = (panel: GatheredPanel): panel is GatheredFilm =>
-  isRead(panel) && !panel.facts.covered && !isStatedRepaint(panel.facts);
-
-const mayWitness = (panel: GatheredPanel): boolean =>
-  isOfFactory(panel) && panel.points.length >= LEAST_POINTS;
-
-/** Of one point nobody knows whether it was set down well, or on what. */
-const LEAST_POINTS = 2;
 
 /** The same panels as if they had zinc under the paint (1), or had none (−1). */
 function ofOtherKind(

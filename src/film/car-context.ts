@@ -256,12 +256,12 @@ function poolPrior(pool: Pool, model: FilmModel): SpreadPrior {
 
 /** Conditions that the total film alone decides. */
 export function totalFindings(
-  { panel, facts, points, otherPoints, statistics, overRest }: GatheredFilm,
+  { panel, facts, points, otherPoints, statistics, overRange, overRest }: GatheredFilm,
   car: CarBaseline | null,
   model: FilmModel,
 ): readonly Finding[] {
   const baseline = baselineFor(car, { panel, facts })?.value ?? null;
-  const read = { panel, facts, ...statistics, points, otherPoints, baseline };
+  const read = { panel, facts, ...statistics, points, otherPoints, overRange, baseline };
   return filmFindings({ ...read, overRest: overRest ?? null }, model.conditions);
 }
 

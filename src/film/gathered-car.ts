@@ -2,6 +2,7 @@
 import { groupBy } from '../base/group-by.ts';
 import { keptWith } from '../base/kept.ts';
 import { type CarContext, carContext } from './car-context.ts';
+import type { OverRange } from './condition/over-range.ts';
 import { type GatheredPanel, gatherPanel } from './gathered-panel.ts';
 import type { Reading } from './reading.ts';
 import type { SurveyRequest } from './survey-request.ts';
@@ -19,7 +20,9 @@ export const gatherCar = keptWith((request: SurveyRequest): GatheredCar => {
   const panels = gatherPanels(request.readings, request);
   const { baselineReadings } = request;
   const otherMakers =
-    baselineReadings === undefined ? null : gatherPanels(baselineReadings, request);
+    baselineReadings === undefined
+      ? null
+      : gatherPanels(baselineReadings, { ...request, overRange: [] });
   return seenTogether(panels, otherMakers, request);
 });
 
@@ -31,7 +34,9 @@ export function withReadingsOf(
   request: SurveyRequest,
 ): GatheredCar {
   const changed = panels.map((one) =>
-    one.panel.id === panelId ? gatherPanel(one.panel, request.factsOf(panelId), readings) : one,
+    one.panel.id === panelId
+      ? gatherPanel(one.panel, request.factsOf(panelId), readings, overRangeOn(request, panelId))
+      : one,
   );
   return seenTogether(changed, otherMakers, request);
 }
@@ -49,10 +54,21 @@ const seenTogether = (
 /** In the order of the template. */
 export function gatherPanels(
   readings: readonly Reading[],
-  { template, factsOf }: SurveyRequest,
+  request: Pick<SurveyRequest, 'template' | 'factsOf' | 'overRange'>,
 ): readonly GatheredPanel[] {
+  const { template, factsOf } = request;
   const byPanel = groupBy(readings, ({ panel }) => panel);
   return template.panels.map((panel) =>
-    gatherPanel(panel, factsOf(panel.id), byPanel.get(panel.id) ?? []),
+    gatherPanel(
+      panel,
+      factsOf(panel.id),
+      byPanel.get(panel.id) ?? [],
+      overRangeOn(request, panel.id),
+    ),
   );
 }
+
+const overRangeOn = (
+  { overRange = [] }: Pick<SurveyRequest, 'overRange'>,
+  panelId: string,
+): readonly OverRange[] => overRange.filter(({ panel }) => panel === panelId);

@@ -2,6 +2,7 @@
 import { maximum, mean, median, minimum, sampleStandardDeviation } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres, scale } from '../base/units.ts';
 import { needsUltrasound } from './condition/condition.ts';
+import { notReadSince, type OverRangePoint } from './condition/over-range.ts';
 import type { PanelFacts } from './film-model.ts';
 import { isClearLayer } from './limits/measured-clear.ts';
 import { gatherPoints, type PanelPoint } from './panel-points.ts';
@@ -14,6 +15,8 @@ export type GatheredPanel = {
   readonly facts: PanelFacts;
   readonly points: readonly PanelPoint[];
   readonly otherPoints: readonly PanelPoint[];
+  /** Points of metal beyond the range of the gauge that were not read as well. */
+  readonly overRange: readonly OverRangePoint[];
   /** Points where the clear was read by itself. */
   readonly clearPoints: readonly PanelPoint[];
   readonly readingCount: number;
@@ -31,6 +34,7 @@ export function gatherPanel(
   panel: Panel,
   facts: PanelFacts,
   readings: readonly Reading[],
+  overRange: readonly OverRangePoint[] = NONE,
 ): GatheredPanel {
   const total = thoseOf(readings, ({ layer }) => layer === '');
   const all = gatherPoints(total);
@@ -43,11 +47,15 @@ export function gatherPanel(
     facts: facts.galvanised === galvanised ? facts : { ...facts, galvanised },
     points,
     otherPoints: points === all ? [] : all.filter(({ place }) => place !== 'face'),
+    overRange:
+      overRange.length === 0 || needsUltrasound(panel) ? NONE : notReadSince(overRange, readings),
     clearPoints: clear.filter(({ place }) => place === 'face'),
     readingCount: readingsOf(points),
     statistics: points.length === 0 ? null : statisticsOf(points),
   };
 }
+
+const NONE: readonly OverRangePoint[] = [];
 
 /** The list itself where it holds no others, as nearly every one does. */
 const thoseOf = <Item>(all: readonly Item[], test: (item: Item) => boolean): readonly Item[] =>

@@ -4,7 +4,7 @@
  */
 import { mean, median } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { baselineFor, paintedOverFor } from './car-baseline.ts';
+import { baselineFor, heldBeside, paintedOverFor } from './car-baseline.ts';
 import { type CarContext, panelSpread, totalFindings } from './car-context.ts';
 import { type Finding, isFactoryFilm, partedByFiller } from './condition/condition.ts';
 import {
@@ -66,6 +66,7 @@ export function judgePart(
   const against = {
     ...context.against,
     baseline: baseline?.uncertain ?? null,
+    beside: heldBeside(context.baseline, gathered),
     ifPaintedOver: paintedOverFor(context.baseline, facts),
   };
   const tests = sideTests(judged, against, model);

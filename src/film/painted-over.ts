@@ -57,20 +57,11 @@ export function paintedOver(
     model,
   }: { readonly zinc: Record<'galvanised' | 'other', number>; readonly model: FilmModel },
 ): PaintedOver | null {
-  const { aboutItsCar, paintedOverMost } = model.conditions;
-  // Of the thinnest panel against what factories paint, by their variances.
-  const weight = 1 / aboutItsCar;
+  const { conditions } = model;
   const shown = (added: number): Uncertain<'µm'> =>
-    uncertainAs(
-      micrometres((factories.value + weight * (thinnest.film + added)) / (1 + weight)),
-      factories,
-      (_, { contribution, dof }) => ({
-        contribution: contribution / Math.sqrt(1 + weight),
-        dof,
-      }),
-    );
+    drawnTowards(micrometres(thinnest.film + added), factories, conditions);
   const over = (film: Uncertain<'µm'>): number => chanceOfRepaint(usual, film, model);
-  const chance = Math.min(paintedOverMost, over(factories), over(shown(0)));
+  const chance = Math.min(conditions.paintedOverMost, over(factories), over(shown(0)));
   if (chance < LEAST_CHANCE) return null;
   return {
     chance,
@@ -78,6 +69,20 @@ export function paintedOver(
     other: shown(zinc.other),
     shownBy: thinnest,
   };
+}
+
+/** What factories paint, with a film of the car: by their variances. */
+export function drawnTowards(
+  film: Micrometres,
+  factories: Uncertain<'µm'>,
+  { aboutItsCar }: FilmModel['conditions'],
+): Uncertain<'µm'> {
+  const weight = 1 / aboutItsCar;
+  return uncertainAs(
+    micrometres((factories.value + weight * film) / (1 + weight)),
+    factories,
+    (_, { contribution, dof }) => ({ contribution: contribution / Math.sqrt(1 + weight), dof }),
+  );
 }
 
 /**

@@ -5,6 +5,7 @@ import type { Condition } from './condition/condition.ts';
 import type { ConditionSureness, OtherSide } from './condition/condition-sureness.ts';
 import type { AskedSlip } from './condition/keying-slips.ts';
 import type { FlagRule } from './condition/outlying-points.ts';
+import type { OverRangePoint } from './condition/over-range.ts';
 import type { PossibleSides } from './condition/possible-sides.ts';
 import type { PanelFacts } from './film-model.ts';
 import type { SurveyAdvice } from './help/survey-advice.ts';
@@ -39,6 +40,8 @@ export type PanelSurvey = {
   readonly points: readonly PanelPoint[];
   /** Points near an edge, on a body line or in a shut: reported apart. */
   readonly otherPoints: readonly PanelPoint[];
+  /** Points of metal beyond the range of the gauge, in no statistic; none that was read as well. */
+  readonly overRange: readonly OverRangePoint[];
   readonly readingCount: number;
   readonly statistics: PanelStatistics | null;
   /** Moderated by the other panels. */

@@ -1,6 +1,6 @@
 import { type Remark, remark } from '../base/remark.ts';
 import { nextFact, says, um } from '../base/sentence.ts';
-import { type CarBaseline, usualBaseline } from './car-baseline.ts';
+import { type CarBaseline, usualBaseline, usualOfFactories } from './car-baseline.ts';
 import { isRepaintTo } from './condition/condition.ts';
 import type { FilmModel } from './film-model.ts';
 
@@ -16,11 +16,12 @@ export function thickBaselineNotes(
 function thickNote(car: CarBaseline, model: FilmModel['conditions']): readonly Remark[] {
   const usual = usualBaseline(car);
   if (usual?.from !== 'panels') return [];
-  return isRepaintTo(car.factories, usual.value, model)
+  const factories = usualOfFactories(car);
+  return isRepaintTo(factories, usual.value, model)
     ? [
         remark(
           'thick-baseline',
-          says`the panels agree, but their usual film of ${um(usual.value)} is far over the ${um(car.factories)} that factories paint: a car painted again all over reads so, and one under a wrap or paint protection film (covered in the job). Look for signs of it in the shuts and at the edges, and try a test spot before any panel is worked`,
+          says`the panels agree, but their usual film of ${um(usual.value)} is far over the ${um(factories)} that factories paint: a car painted again all over reads so, and one under a wrap or paint protection film (covered in the job). Look for signs of it in the shuts and at the edges, and try a test spot; film that its maker states counts as a factory’s (clear_um and under_um of the car)`,
           usual.value,
         ),
       ]

@@ -36,9 +36,18 @@ export type ForetoldPanel = {
   readonly removal: ExpectedRemoval | null;
   /** What might go; null in a plan that does not say it. */
   readonly allowed: Micrometres | null;
+  /** What was read of it; null in a plan that does not say it. */
+  readonly film: PlannedFilm | null;
   readonly zones: readonly ForetoldPanel[];
   /** Where in the plan it stands. */
   readonly path: readonly (string | number)[];
+};
+
+/** `sd` is null of one point. */
+export type PlannedFilm = {
+  readonly points: number;
+  readonly mean: number;
+  readonly sd: number | null;
 };
 
 export type PlanFile = {
@@ -81,6 +90,9 @@ const planned = {
   ),
   removal_um: z.object({ median: um, high: um }),
   budget_um: um.optional(),
+  n_points: z.int().min(0).optional(),
+  mean_um: z.number().nullable().optional(),
+  sd_um: z.number().nullable().optional(),
 };
 
 /** Stages of the job, as they stand in a plan. */
@@ -218,6 +230,9 @@ const toForetold = (
     steps,
     removal_um: { median, high },
     budget_um,
+    n_points: points = 0,
+    mean_um: mean = null,
+    sd_um: sd = null,
   }: Omit<WrittenPanel, 'zones' | 'facts'>,
   path: ForetoldPanel['path'],
 ): ForetoldPanel => ({
@@ -235,6 +250,7 @@ const toForetold = (
         { median: micrometres(median), logSd: Math.max(0, Math.log(high / median) / Z_95) }
       : null,
   allowed: budget_um === undefined ? null : micrometres(budget_um),
+  film: points === 0 || mean === null ? null : { points, mean, sd },
   zones: [],
   path,
 });

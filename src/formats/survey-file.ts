@@ -14,6 +14,8 @@ const part = z.object({
   ),
 });
 
+const named = z.object({ point: z.string() });
+
 const surveyFileSchema = z.object({
   schema: z.literal('leastcut/survey/1'),
   vehicle: z.string().nullable(),
@@ -21,6 +23,9 @@ const surveyFileSchema = z.object({
   panels: z.array(
     part.extend({
       panel: z.string(),
+      points: z.array(z.string()).default([]),
+      other_points: z.array(named).default([]),
+      excluded: z.array(z.object({ point: z.string().nullish() })).default([]),
       zones: z.array(part.extend({ points: z.array(z.string()) })),
     }),
   ),
@@ -38,6 +43,8 @@ export type SurveyedAdvice = {
 export type SurveyedPanel = {
   readonly panel: string;
   readonly pointCount: number;
+  /** Names of all points that were read or tried there, on the face or off it. */
+  readonly points: readonly string[];
   readonly condition: string;
   readonly advice: readonly SurveyedAdvice[];
   /** Names of the points of each zone, the thinner one first. */
@@ -55,15 +62,18 @@ export const readSurveyFile = settingsReader(
   ({ vehicle, template, panels }): SurveyFile => ({
     vehicle,
     template,
-    panels: panels.map(({ panel, n_points, condition, advice, zones }) => ({
-      panel,
-      pointCount: n_points,
-      condition,
-      advice: advice.map(({ code, points, value }) => ({
-        code,
-        ...given({ points: points ?? undefined, gain: value }),
-      })),
-      zones: zones.map(({ points }) => points),
-    })),
+    panels: panels.map(
+      ({ panel, n_points, points, other_points, excluded, condition, advice, zones }) => ({
+        panel,
+        pointCount: n_points,
+        points: [...points, ...[...other_points, ...excluded].flatMap(({ point }) => point ?? [])],
+        condition,
+        advice: advice.map(({ code, points, value }) => ({
+          code,
+          ...given({ points: points ?? undefined, gain: value }),
+        })),
+        zones: zones.map(({ points }) => points),
+      }),
+    ),
   }),
 );

@@ -5,6 +5,7 @@
  * whatever the other says, and would pass for worthless.
  */
 import { classTable, cohenKappa } from '../base/stats/kappa.ts';
+import type { Micrometres } from '../base/units.ts';
 import type { Condition } from '../film/condition/condition.ts';
 import type { Panel } from '../film/template/template.ts';
 import { conditionWord, type GradedSurvey, readPanel } from './graded-survey.ts';
@@ -14,6 +15,9 @@ export type ConditionPair = {
   readonly panel: Panel;
   readonly own: Condition;
   readonly theirs: Condition;
+  /** What may go by each; null of a consensus, which is no survey. */
+  readonly ownBudget: Micrometres;
+  readonly theirBudget: Micrometres | null;
 };
 
 export type ConditionAgreement = {
@@ -31,7 +35,17 @@ export const conditionPairs = (
 ): readonly ConditionPair[] =>
   [...reference.panels.values()].flatMap(({ panel, condition }) => {
     const read = readPanel(trainee, panel.id);
-    return read === undefined ? [] : [{ panel, own: conditionWord(read), theirs: condition }];
+    if (read === undefined) return [];
+    const theirs = reference.expert === null ? undefined : readPanel(reference.expert, panel.id);
+    return [
+      {
+        panel,
+        own: conditionWord(read),
+        theirs: condition,
+        ownBudget: read.budget,
+        theirBudget: theirs?.budget ?? null,
+      },
+    ];
   });
 
 /** Null where there is no panel to agree on. */

@@ -8,8 +8,9 @@
  * A repair is found where the trainee’s own readings say repaint, filler or two films.
  */
 
-import { wilsonInterval } from '../base/stats/proportion-interval.ts';
+import { exactInterval } from '../base/stats/proportion-interval.ts';
 import { repeatabilityLimit } from '../base/stats/repeatability-limit.ts';
+import { restsOnOverRange } from '../film/condition/over-range.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import {
   type GradedSurvey,
@@ -25,7 +26,7 @@ import type { LowSpot, Reference, ReferencePanel } from './reference.ts';
 export type Found<Wanted extends ReferencePanel = ReferencePanel> = {
   readonly of: number;
   readonly found: number;
-  /** Wilson interval of the share, 95 %; null where there is nothing to find. */
+  /** Exact interval of the share, 95 % (Clopper and Pearson); null where there is nothing to find. */
   readonly interval: readonly [low: number, high: number] | null;
   readonly missed: readonly Wanted[];
   /** How many of the missed are to blame: a small spot between points of one’s own is missed honestly. */
@@ -52,14 +53,18 @@ export const repairsFound = (trainee: GradedSurvey, reference: Reference): Found
     },
   );
 
-/** Panels that read repaired and are not, by the reference. */
+/**
+ * Panels that read repaired and are not, by the reference; none by points beyond the range of the gauge alone, be they
+ * the trainee's or the reference's.
+ */
 export const repairsInvented = (
   trainee: GradedSurvey,
   reference: Reference,
 ): readonly ReadPanel[] =>
   readPanels(trainee).filter((read) => {
     const panel = reference.panels.get(read.panel.id);
-    return panel !== undefined && !panel.repaired && isRepaired(read);
+    if (panel === undefined || panel.repaired || panel.condition === 'filler') return false;
+    return isRepaired(read) && !restsOnOverRange(read);
   });
 
 function counted<Wanted extends ReferencePanel>(
@@ -72,7 +77,7 @@ function counted<Wanted extends ReferencePanel>(
   return {
     of: wanted.length,
     found,
-    interval: wanted.length === 0 ? null : wilsonInterval(found, wanted.length),
+    interval: wanted.length === 0 ? null : exactInterval(found, wanted.length),
     missed,
     blamed: missed.filter(isBlamed).length,
   };

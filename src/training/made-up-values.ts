@@ -22,6 +22,7 @@ import {
   valuesOf,
   varianceThere,
 } from './checked-values.ts';
+import { coverageOf } from './coverage.ts';
 import {
   faceReadings,
   type GradedSurvey,
@@ -197,10 +198,20 @@ function tooFewToTell(checked: Checked): readonly Reason[] {
       })),
     ) < slips.falseAlarm;
   if (seen) return [];
+  return [
+    reason('too-few-to-tell', whyTooFew(trainee, reference), { at: faceReadings(trainee)[0] }),
+  ];
+}
+
+function whyTooFew(trainee: GradedSurvey, reference: Reference): string {
+  const panels = [...reference.panels.values()];
+  if (!panels.some(showsScatter)) {
+    return 'the reference read one point of a panel, which shows no scatter: nobody can tell by it whether your points were read at the car or made up';
+  }
+  const { share, points: wanted } = coverageOf(trainee, reference);
+  if (reference.kind === 'expert' && share === 1) {
+    return `the reference read ${counted(wanted, 'point')} on ${counted(panels.length, 'panel')}, too few to tell by it whether your points were read at the car or made up`;
+  }
   const points = sum(readPanels(trainee).map((panel) => panel.points.length));
-  const isOne = ![...reference.panels.values()].some(showsScatter);
-  const why = isOne
-    ? 'the reference read one point of a panel, which shows no scatter: nobody can tell by it whether your points were read at the car or made up'
-    : `${counted(points, 'point')} ${points === 1 ? 'is' : 'are'} too few to tell by their scatter whether they were read at the car or made up: read more panels, at more points`;
-  return [reason('too-few-to-tell', why, { at: faceReadings(trainee)[0] })];
+  return `${counted(points, 'point')} ${points === 1 ? 'is' : 'are'} too few to tell by their scatter whether they were read at the car or made up: read more panels, at more points`;
 }

@@ -12,6 +12,7 @@ import { robustSummary } from '../base/stats/robust-summary.ts';
 import { median } from '../base/stats/summary.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import type { Condition } from '../film/condition/condition.ts';
+import { restsOnOverRange } from '../film/condition/over-range.ts';
 import type { PanelPoint } from '../film/panel-points.ts';
 import type { Spread } from '../film/spread.ts';
 import type { Panel } from '../film/template/template.ts';
@@ -109,7 +110,8 @@ function expertPanel(read: ReadPanel, expert: GradedSurvey): ReferencePanel {
     inOrder: { count: mayBeInOrder(points, expert.repeatability) ? 1 : 0, of: 1 },
     count: points.length,
     condition: conditionWord(read),
-    repaired: isRepaired(read),
+    // A lifted probe shows the same: nobody is blamed for a repair that the expert did not read again.
+    repaired: isRepaired(read) && !restsOnOverRange(read),
     even: isEven(read),
     lowSpot: lowSpotOf(read),
     points,

@@ -1,193 +1,122 @@
 /**
- * Two panels mixed up, by the likelihood ratio of the two ways of naming them:
- * 2·ln LR = Σ z²(as named) − Σ z²(swapped) over a pair. An honest survey has an LR over K with a chance of at
- * most 1/K (Markov), so K is the count of pairs over the chance of a false alarm. Pairs of the left and the right are
- * tried first, and all of them together besides: who mixes up the sides of the car does so on every panel, each a
- * little apart. Then all other pairs are, such as bonnet and roof, the surest first and no panel twice.
+ * Panels mixed up, by the likelihood ratio of two ways of naming them: 2·ln LR = Σ z²(as named) − Σ z²(otherwise).
+ * An honest survey has an LR over K with a chance of at most 1/K (Markov), so K is the count of ways to mix up as many
+ * over the chance of a false alarm.
  *
- * At marks of one name the film of each mark is compared, z = d/√(σ_pt² + s_r²/k + s_r²/k_ref) a mark: where film
- * goes up and down over a panel tells two panels apart whose means are alike. What a hand reads a panel off by is in
- * all its marks: a share of the variance (half, by default) is held to be that, the rest to be of each mark. Else the means are compared.
- *
- * Each of the two must fit worse as it is named: none that fits its own name is swapped because the other does not.
+ * The left and the right of all panels are tried first, together: who mixes up the sides of the car does so on every
+ * panel, each a little apart. Else the rings of the likeliest naming are told (src/training/name-rings.ts).
  */
+import { at } from '../base/at.ts';
 import { says } from '../base/sentence.ts';
-import { mean } from '../base/stats/summary.ts';
 import { sum } from '../base/sum.ts';
 import type { PanelSurvey } from '../film/survey.ts';
-import { faceReadings, markedPoints, type ReadPanel, readPanels } from './graded-survey.ts';
-import { beyondSigma, compared, type Scoring } from './panel-score.ts';
+import { faceReadings } from './graded-survey.ts';
+import { type Named, namedPanels, nameFit } from './name-fits.ts';
+import { type Fits, nameRings, type Ring, ringGain, ringsOf } from './name-rings.ts';
+import type { Scoring } from './panel-score.ts';
 import { type Reason, reason, together } from './reasons.ts';
-import type { ReferencePanel } from './reference.ts';
-import { zScore } from './scores.ts';
 import type { TrainingModel } from './training-model.ts';
 
-type Pair = {
-  readonly panels: readonly [ReadPanel, ReadPanel];
-  /** 2·ln of the likelihood ratio for swapped. */
-  readonly evidence: number;
-  /** The smaller of what each of the two brings to it. */
-  readonly ofEach: number;
-  /** Largest |z| of a mark once swapped, of a mean where means are compared: one low spot makes no swap. */
-  readonly left: number;
-};
-
 export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly Reason[] {
-  const pairs = allPairs(readPanels(scoring.trainee)).flatMap((panels) =>
-    pairEvidence(panels, scoring, {
-      least: model.scores.sharedMarks,
-      ofPanel: model.patterns.panelShare,
-    }),
-  );
-  const sides = pairs.filter(({ panels: [one, other] }) => one.panel.mirror === other.panel.id);
+  const named = namedPanels(scoring);
+  const fits = named.map((one) => named.map((other) => nameFit(one, other, scoring, model)));
   const proof = 2 * Math.log(1 / model.slips.falseAlarm);
   const { unsatisfactory } = model.scores;
-  const fits = ({ left }: Pair): boolean => left < unsatisfactory;
-  const areBothOff = ({ ofEach }: Pair): boolean => ofEach > 1;
-  if (areAllSwapped(sides, proof) && sides.every(fits)) {
-    return [
-      toldSides(
-        sides.flatMap(({ panels }) => panels),
-        'all over the car',
-        scoring,
-      ),
-    ];
-  }
-  const proved = (some: readonly Pair[]): readonly Pair[] =>
-    some
-      .filter((pair) => pair.evidence > proof + 2 * Math.log(some.length))
-      .filter((pair) => fits(pair) && areBothOff(pair));
-  const ofSides = proved(sides);
-  const others = proved(pairs.filter((pair) => !sides.includes(pair)));
-  return [
-    ...ofSides.map(({ panels }) =>
-      toldSides(panels, together(panels.map(({ panel }) => panel.name)), scoring),
-    ),
-    ...surestFirst(others, ofSides).map(({ panels }) => toldPanels(panels, scoring)),
-  ];
-}
-
-function areAllSwapped(sides: readonly Pair[], proof: number): boolean {
-  const all = sum(sides.map(({ evidence }) => evidence));
-  const most = sides.filter(({ evidence }) => evidence > 0).length > sides.length / 2;
-  return sides.length > 1 && all > proof && most;
-}
-
-const allPairs = (panels: readonly ReadPanel[]): readonly Pair['panels'][] =>
-  panels.flatMap((one, i) => panels.slice(i + 1).map((other) => [one, other] as const));
-
-/** Of pairs that share a panel the surest; none of a panel that is told already. */
-function surestFirst(pairs: readonly Pair[], told: readonly Pair[]): readonly Pair[] {
-  const kept: Pair[] = [];
-  for (const pair of [...pairs].sort((one, other) => other.evidence - one.evidence)) {
-    const taken = [...told, ...kept].flatMap(({ panels }) => panels);
-    if (!pair.panels.some((panel) => taken.includes(panel))) kept.push(pair);
-  }
-  return kept;
-}
-
-/** Fewer marks in common than `least` say nothing of how film goes up and down. */
-function pairEvidence(
-  [one, other]: Pair['panels'],
-  scoring: Scoring,
-  { least, ofPanel }: { readonly least: number; readonly ofPanel: number },
-): readonly Pair[] {
-  const { panels } = scoring.reference;
-  const [first, second] = [panels.get(one.panel.id), panels.get(other.panel.id)];
-  if (first === undefined || second === undefined) return [];
-  const marks = [one, other].every((read) =>
-    [first, second].every((panel) => sharedMarks(read, panel, scoring).length >= least),
-  );
-  const z = (read: ReadPanel, panel: ReferencePanel): Fit =>
-    fitOf(
-      marks ? scoresAtMarks(read, panel, scoring) : [scoreOfMeans(read, panel, scoring, least)],
-      ofPanel,
-    );
-  const [named, otherNamed] = [z(one, first), z(other, second)];
-  const [swapped, otherSwapped] = [z(one, second), z(other, first)];
-  const ofEach = [named.misfit - swapped.misfit, otherNamed.misfit - otherSwapped.misfit] as const;
-  return [
-    {
-      panels: [one, other],
-      evidence: ofEach[0] + ofEach[1],
-      ofEach: Math.min(...ofEach),
-      left: Math.max(swapped.largest, otherSwapped.largest),
-    },
-  ];
-}
-
-type Fit = { readonly misfit: number; readonly largest: number };
-
-/**
- * −2·ln of the likelihood of z at n marks of which a share w of the variance is of the panel, in all of its marks, and the
- * rest of each mark: n·z̄²/(1 − w + n·w) + Σ(z − z̄)²/(1 − w); z² where means are compared.
- */
-function fitOf(scores: readonly number[], ofPanel: number): Fit {
-  const centre = mean(scores);
-  const count = scores.length;
-  const about = sum(scores.map((score) => (score - centre) ** 2));
-  return {
-    misfit: (count * centre ** 2) / (1 - ofPanel + count * ofPanel) + about / (1 - ofPanel),
-    largest: Math.max(...scores.map(Math.abs)),
+  const sides = sidesOf(named);
+  const surveysOf = (ring: Ring): readonly PanelSurvey[] => ring.map((i) => at(named, i).read);
+  if (
+    areAllSwapped(sides, fits, proof) &&
+    sides.every((pair) => fitsIn(pair, fits, unsatisfactory))
+  )
+    return [toldSides(sides.flatMap(surveysOf), 'are swapped, all over the car', scoring)];
+  const isSides = ([one, other]: Ring): boolean =>
+    sides.some(([left, right]) => left === one && right === other);
+  const ways = (ring: Ring): number => {
+    if (isSides(ring)) return sides.length;
+    return ringsOf(named.length, ring.length) - (ring.length === 2 ? sides.length : 0);
   };
+  const rings = nameRings(fits, sides, unsatisfactory)
+    .filter((ring) => ringGain(ring, fits) > proof + 2 * Math.log(ways(ring)))
+    .sort((one, other) => ringGain(other, fits) - ringGain(one, fits));
+  return [
+    ...rings.filter(isSides).map((ring) => {
+      const panels = surveysOf(ring);
+      const swapped = isByMarks(ring, fits) ? 'are swapped' : 'seem swapped';
+      return toldSides(panels, `${swapped}, ${together(panels.map(nameOf))}`, scoring);
+    }),
+    ...rings
+      .filter((ring) => !isSides(ring))
+      .map((ring) => toldPanels(surveysOf(ring), isByMarks(ring, fits), scoring)),
+  ];
 }
 
-function sharedMarks(read: ReadPanel, { points, marked }: ReferencePanel, { trainee }: Scoring) {
-  const own = markedPoints(trainee, read.panel.id);
-  return read.points.flatMap((point) =>
-    points
-      .filter((theirs) => theirs.point === point.point)
-      .filter(() => own.has(point.point) && marked.has(point.point))
-      .map((theirs) => ({ own: point, theirs })),
+const nameOf = ({ panel }: PanelSurvey): string => panel.name;
+
+/** Pairs of the left and the right, in the order of the file. */
+const sidesOf = (named: readonly Named[]): readonly Ring[] =>
+  named.flatMap(({ read: { panel } }, i) =>
+    named.flatMap((other, j) => (j > i && panel.mirror === other.read.panel.id ? [[i, j]] : [])),
   );
+
+function areAllSwapped(sides: readonly Ring[], fits: Fits, proof: number): boolean {
+  const gains = sides.map((pair) => ringGain(pair, fits));
+  const most = gains.filter((gain) => gain > 0).length > sides.length / 2;
+  return sides.length > 1 && sum(gains) > proof && most;
 }
 
-const scoresAtMarks = (
-  read: ReadPanel,
-  panel: ReferencePanel,
-  scoring: Scoring,
-): readonly number[] =>
-  sharedMarks(read, panel, scoring).map(({ own, theirs }) =>
-    zScore(
-      own.thickness - theirs.thickness,
-      scoring.sigmaPt.value,
-      Math.hypot(
-        scoring.trainee.repeatability / Math.sqrt(own.repeats.length),
-        scoring.reference.repeatability / Math.sqrt(theirs.repeats.length),
-      ),
-    ),
+const fitsIn = ([one = 0, other = 0]: Ring, fits: Fits, unsatisfactory: number): boolean =>
+  [at(at(fits, one), other), at(at(fits, other), one)].every(
+    ({ largest }) => largest < unsatisfactory,
   );
 
-function scoreOfMeans(
-  read: ReadPanel,
-  panel: ReferencePanel,
-  scoring: Scoring,
-  least: number,
-): number {
-  const unmarked = { ...panel, marked: new Set<string>() };
-  const found = compared(read, unmarked, scoring, least);
-  const uncertainty = beyondSigma(found, 0, { ...scoring.sigmaPt, from: 'stated' });
-  return zScore(found.difference, scoring.sigmaPt.value, uncertainty);
+/** By its mean a panel may fit more names than one: which of them were mixed up is less sure then. */
+const isByMarks = (ring: Ring, fits: Fits): boolean =>
+  ring.every((place, k) => at(at(fits, place), at(ring, (k + 1) % ring.length)).atMarks);
+
+const MEND = 'write the name of a panel while you stand before it';
+
+function toldPanels(
+  panels: readonly PanelSurvey[],
+  byMarks: boolean,
+  { trainee }: Pick<Scoring, 'trainee'>,
+): Reason {
+  const [are, readings] = byMarks
+    ? ['are', 'the readings agree']
+    : ['seem', 'the means of their points agree'];
+  const names = panels.map(nameOf);
+  const said =
+    names.length === 2
+      ? says`${together(names)} ${are} swapped: with their names changed ${readings} with the reference; ${MEND}`
+      : says`the names of ${together(names)} ${are} moved on by one: ${movedText(names)}; ${MEND}`;
+  return reason('panels-swapped', said, {
+    panels: panels.map(({ panel }) => panel.id),
+    at: faceReadings(trainee, panels[0]?.panel.id)[0],
+  });
 }
 
-const toldPanels = (panels: readonly ReadPanel[], { trainee }: Pick<Scoring, 'trainee'>): Reason =>
-  reason(
-    'panels-swapped',
-    says`${together(panels.map(({ panel }) => panel.name))} are swapped: with their names changed the readings agree with the reference; write the name of a panel while you stand before it`,
-    {
-      panels: panels.map(({ panel }) => panel.id),
-      at: faceReadings(trainee, panels[0]?.panel.id)[0],
-    },
-  );
+const MOST_MOVES = 4;
+
+/** Of many the first: the others go on so. */
+function movedText(names: readonly string[]): string {
+  const moves = names.map((name, i) => {
+    const of = at(names, (i + 1) % names.length);
+    return i === 0
+      ? `what stands under ${name} agrees with the reference of ${of}`
+      : `what stands under ${name} with that of ${of}`;
+  });
+  return moves.length > MOST_MOVES
+    ? `${moves.slice(0, MOST_MOVES - 1).join(', ')}, and so on`
+    : together(moves);
+}
 
 const toldSides = (
   panels: readonly PanelSurvey[],
-  where: string,
+  swappedWhere: string,
   { trainee }: Pick<Scoring, 'trainee'>,
 ): Reason =>
   reason(
     'sides-swapped',
-    says`left and right are swapped, ${where}: with the sides changed the readings agree with the reference; sides are as seen from the driver’s seat`,
+    says`left and right ${swappedWhere}: with the sides changed the readings agree with the reference; sides are as seen from the driver’s seat`,
     {
       panels: panels.map(({ panel }) => panel.id),
       at: faceReadings(trainee, panels[0]?.panel.id)[0],

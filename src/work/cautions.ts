@@ -10,7 +10,7 @@ export function planCautions(
   { vibration }: Pick<WorkModel, 'vibration'>,
 ): readonly Remark[] {
   return [
-    remark('maker', 'maker’s instruction and local rules come first'),
+    remark('maker', 'maker’s instruction, local rules first'),
     remark('not-a-promise', 'a reading is no promise'),
     remark('pad', 'pad flat and moving, off edges, lines, handles'),
     remark('colour-on-pad', 'colour on the pad under clear: stop'),

@@ -230,7 +230,7 @@ function afterDiscount(lines: readonly Line[]): readonly TaxedLine[] {
   const off = new Map(shares.map(({ of, amount }) => [of, amount]));
   return lines.map((line) => ({
     ...asItStands(line),
-    taxable: line.kind === 'discount' ? 0n : line.amount + (off.get(line) ?? 0n),
+    taxable: line.amount + (off.get(line) ?? 0n),
   }));
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { prefixed, remark, textIn } from '../../src/base/remark.ts';
 import {
   bare,
+  bareRange,
   joinSentences,
   nextFact,
   nextSentence,
@@ -86,5 +87,20 @@ describe('several facts in a sentence', () => {
     const said = says`one.${nextSentence}${says`Two ${bare(2)}${nextFact}three`}`;
     expect(tell(said, 'um')).toBe('one. Two 2.0; three');
     expect(tellApart(said, 'um')).toEqual(['one.', 'Two 2.0', 'three']);
+  });
+});
+
+describe('a range of thicknesses', () => {
+  it('is told from the least to the most', () => {
+    expect(tell(says`points read ${bareRange(2.34, 3.11)}`, 'um')).toBe('points read 2.3 to 3.1');
+  });
+  it('is one figure where both ends are written alike in the unit that is read', () => {
+    const said = says`${bareRange(2.3, 2.5)}, ${{ least: 0.02, most: 0.03, digits: 2, named: true, plus: true }}`;
+    expect(tell(said, 'um')).toBe('2.3 to 2.5, +0.02 to +0.03 µm');
+    expect(tell(said, 'mil')).toBe('0.09 to 0.10, +0.001 mil');
+  });
+  it('has a plus before a gain, and none before what is written as nought', () => {
+    const said = says`${{ least: 0, most: 0.3, digits: 2, named: true, plus: true }}`;
+    expect(tell(said, 'um')).toBe('0.00 to +0.30 µm');
   });
 });

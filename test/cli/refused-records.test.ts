@@ -101,6 +101,7 @@ describe('a refused run', () => {
     for (const [words, env] of [
       [['zork', '--format', 'json'], {}],
       [['zork', sound, '--format=ndjson'], {}],
+      [['help', 'zork', '--format', 'json'], {}],
       [['--format', 'json', 'survey', sound], {}],
       [['zork', '-o', shop], { LEASTCUT_FORMAT: 'json' }],
     ] as const) {
@@ -117,7 +118,7 @@ describe('a refused run', () => {
           {
             code: 'usage-unknown-command',
             severity: 'error',
-            message: `"${words[0]}" is not a command`,
+            message: `"${words[0] === 'help' ? words[1] : words[0]}" is not a command`,
             at: null,
             hint: expect.stringContaining('survey, plan'),
           },

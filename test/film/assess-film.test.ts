@@ -104,14 +104,19 @@ describe('the condition of a panel', () => {
     expect(still.panel.condition).toBe('original');
   });
 
-  it('is covered where the job says so, before filler', () => {
+  it('is covered where the job says so, and nothing else: what it reads holds what covers it', () => {
     const { panel } = amongSound(onFace('tested', 510, 520, 510, 515, 512), {
       factsOf: (id) => ({ covered: id === 'tested' }),
     });
     expect(panel.condition).toBe('covered');
-    expect(panel.also).toEqual(['filler', 'refinished']);
+    expect(panel.also).toEqual([]);
+    expect(panel.evidence.map(({ code }) => code)).toEqual(['covered']);
     expect(panel.budget).toBe(0);
     expect(panel.boundBy.code).toBe('covered');
+    const thin = amongSound(onFace('tested', 60, 62, 61), {
+      factsOf: (id) => ({ covered: id === 'tested' }),
+    });
+    expect([thin.panel.condition, ...thin.panel.also]).toEqual(['covered']);
   });
 
   it('is unread without a reading, with no statistics and never 0', () => {
@@ -654,6 +659,19 @@ describe('a panel that nobody read', () => {
       'ultrasonic gauge, or leave it alone',
     ]);
     expect(plastic([])).toEqual(['ultrasonic gauge, or leave it alone']);
+  });
+  it('is left alone where its clear was read as a layer, which is not used: nothing tells repaint there', () => {
+    const clear = onFace('tested', 50, 51, 49).map((one) => ({ ...one, layer: 'clear' }));
+    const { survey, panel } = amongSound([...fiveAround('tested', 121), ...clear], {
+      panel: { substrate: 'plastic' },
+    });
+    expect(panel.budget).toBe(0);
+    expect(panel.advice.map(({ text }) => text)).toEqual([
+      'its clear was read, but no total tells whether that is the factory’s: leave it alone',
+    ]);
+    const note = survey.notes.find(({ code }) => code === 'layer-readings')?.text;
+    expect(note).toContain('3 readings are of a single layer');
+    expect(note).toMatch(/kept apart, not used$/);
   });
 });
 

@@ -175,10 +175,10 @@ const read = (films: readonly number[], painted: readonly number[] = []): Survey
     factsOf: (id) => (painted.some((i) => idOf(i) === id) ? { paintedDaysAgo: 900 } : {}),
   });
 
-const THICK = [154, 157, 153, 155, 152, 158, 154, 156, 153, 155];
+const THICK = [142, 145, 141, 143, 140, 146, 142, 144, 141, 143];
 
-describe('one thin panel among ten that agree on 154 µm', () => {
-  const car = read([128, ...THICK]);
+describe('one thin panel among ten that agree on 142 µm', () => {
+  const car = read([115, ...THICK]);
   it('is cut back, and nothing may go from it', () => {
     expect(panelOf(car, 'p0').condition).toBe('cut-back');
     expect(panelOf(car, 'p0').budget).toBe(0);
@@ -189,7 +189,7 @@ describe('one thin panel among ten that agree on 154 µm', () => {
     const other = panelOf(car, 'p1');
     expect(other.condition).toBe('original');
     expect(other.otherSide).toMatchObject({ condition: 'refinished', budget: 0 });
-    expect(other.budget).toBeLessThan(read([154, ...THICK]).panels[1]?.budget ?? 0);
+    expect(other.budget).toBeLessThan(read([142, ...THICK]).panels[1]?.budget ?? 0);
   });
   it('is told in both readings, with what settles them', () => {
     const text = car.notes.find(({ code }) => code === 'thin-or-painted')?.text;
@@ -203,16 +203,18 @@ describe('one thin panel among ten that agree on 154 µm', () => {
     ).toContain('the clear of p0 read');
   });
   it('is the factory’s film once the job says that the others were painted', () => {
-    const said = read([128, ...THICK], [1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+    const said = read([115, ...THICK], [1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
     expect(panelOf(said, 'p0').condition).toBe('original');
-    expect(panelOf(said, 'p0').budget).toBeGreaterThan(2);
+    // As of one panel by itself.
+    expect(panelOf(said, 'p0').budget).toBeCloseTo(read([115]).panels[0]?.budget ?? 0, 9);
+    expect(panelOf(said, 'p0').budget).toBeGreaterThan(0.5);
     expect(panelOf(said, 'p1').budget).toBe(0);
   });
   it('frees the others once its own clear shows that it was cut back', () => {
     const withClear = (mean: number) =>
       surveyOf({
-        panels: [128, ...THICK].map((_, i) => plainPanel(idOf(i))),
-        readings: [128, ...THICK].flatMap((film, i) => fiveAround(idOf(i), film)),
+        panels: [115, ...THICK].map((_, i) => plainPanel(idOf(i))),
+        readings: [115, ...THICK].flatMap((film, i) => fiveAround(idOf(i), film)),
         factsOf: (id) => (id === 'p0' ? { clear: { mean, sd: 2, of: 'panel' } as never } : {}),
       });
     const [cut, full] = [withClear(16), withClear(44)];

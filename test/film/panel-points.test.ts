@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres, milToMicrometres } from '../../src/base/units.ts';
 import { displayStep, gatherPoints, pooledRepeatability } from '../../src/film/panel-points.ts';
+import type { Reading } from '../../src/film/reading.ts';
 import { reading } from './car-builder.ts';
 
 const steps = (...ums: readonly number[]): number => displayStep(ums.map(micrometres));
@@ -28,6 +29,26 @@ describe('points of a panel', () => {
       ['face', 110],
       ['edge', 90],
     ]);
+  });
+
+  it('keep an edge point apart from one in a shut of the same name, read twice or among many others', () => {
+    const edgeAndShut = [
+      reading('bonnet', '1', 90, { place: 'edge' }),
+      reading('bonnet', '1', 70, { place: 'shut' }),
+    ];
+    const again = reading('bonnet', '1', 92, { place: 'edge', repeat: 2 });
+    const films = (readings: readonly Reading[]) =>
+      gatherPoints(readings).map(({ place, thickness }) => [place, thickness]);
+    expect(films(edgeAndShut)).toEqual([
+      ['edge', 90],
+      ['shut', 70],
+    ]);
+    expect(films([...edgeAndShut, again])).toEqual([
+      ['edge', 91],
+      ['shut', 70],
+    ]);
+    const many = Array.from({ length: 12 }, (_, i) => reading('bonnet', `p${i}`, 100));
+    expect(films([...many, ...edgeAndShut]).slice(12)).toEqual(films(edgeAndShut));
   });
 
   it('are curved when any of their readings says so', () => {

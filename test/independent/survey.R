@@ -106,6 +106,17 @@ survey <- function(file) {
   usual_over <- function(film, u_film)
     over_repaint(baseline, c(u_baseline, u_cal(baseline)), c(d_baseline, Inf), film, u_film)
   p_painted_over <- min(.5, usual_over(112, u_cars), usual_over(shown, u_cars / sqrt(3)))
+  # Chance that what factories paint is the measure and not these panels: that one more than may do so does not agree,
+  # or that the usual film is none of a factory's.
+  rises <- if (.35 * baseline > 40) 1.35 else 1
+  rooms <- pmin((baseline + max(40, .35 * baseline) - makers) / rises,
+                sapply(values[names(makers)], mean) - (baseline - 12))
+  rooms <- sort(rooms[rooms >= 0])
+  t_of <- function(difference, u, nu) {
+    total <- sqrt(sum(u^2)); pt(difference / total, 1 / sum((u / total)^4 / nu))
+  }
+  doubt <- max(t_of(-rooms[[length(rooms) - 2]], u_baseline, d_baseline),
+               min(.5, t_of(baseline - 152, c(u_baseline, u_cal(baseline)), c(d_baseline, Inf))))
   is_repaint <- function(x) median(x) > 200 || median(x) > baseline + max(40, .35 * baseline)
   is_factory <- function(x) !is_repaint(x) && !is_filler(x)
 
@@ -161,11 +172,18 @@ survey <- function(file) {
     times <- if (.35 * baseline > 40) 1.35 else 1
     line <- if (times > 1) 1.35 * baseline else baseline + 40
     f <- if (n < 3) 1 else sqrt(pi / 2)
+    # Held to what factories paint besides, as far as these panels are in doubt.
+    by_factories <- doubt * t_of(100 - m, c(own, u_cars, u), c(nu, repeat_dof, Inf, Inf, Inf))
+    cut_to <- baseline
+    if (!is_cut && by_factories > p_cut) { p_cut <- by_factories; cut_to <- 112 }
+    if (p_cut < .05 / 250) p_cut <- 0
     # Where the usual film is repaint, what reads far less was not cut back.
     if (is_cut && p_painted_over > .05) p_cut <- max(p_cut, p_painted_over)
     p_repaint <- if (line < 200)
       other_side(median(x) - line, c(f * own, times * u_baseline, u - times * u_cal(baseline)), dof) else
       other_side(median(x) - 200, c(f * own, u), dof[c(1:3, 5)])
+    by_factories <- doubt * t_of(median(x) - 152, c(f * own, u_cars, u), c(nu, repeat_dof, Inf, Inf, Inf))
+    if (by_factories >= .05 / 250) p_repaint <- max(p_repaint, by_factories)
     p_over <- if (median(x) < baseline - 12 || p_painted_over < .05 / 250) 0 else p_painted_over
     p_repaint <- 1 - (1 - p_repaint) * (1 - p_over)
     # clear, if it reads m and lacks what it lacks to the others
@@ -176,7 +194,7 @@ survey <- function(file) {
       c(mean = 42 - e + g * min(0, m - (42 + 70 - e)) - Z95 * sqrt(v),
         sd = sqrt(A * (1 - g) + Z95^2 * v / (2 * nu)))
     }
-    as_cut <- function() { held <- min(m, baseline - 12); list(clear = clear(held, baseline - held), lacks = baseline - held) }
+    as_cut <- function() { held <- min(m, cut_to - 12); list(clear = clear(held, cut_to - held), lacks = cut_to - held) }
     as_original <- function() list(clear = clear(m, 0), lacks = 0)
     here <- if (is_cut) as_cut() else as_original()
     there <- if (is_cut) as_original() else as_cut()

@@ -45,10 +45,16 @@ const blockOf = (out: string, start: string): string =>
 
 describe('how sure each condition is', () => {
   test('stands on the page for those near their line, with figure, line, chance and what it would be else', async () => {
-    const out = await page(NEAR);
+    const [out, full] = await Promise.all([page(NEAR), page(NEAR, '-v')]);
     const near = (await panelsOf(NEAR)).filter(({ condition_sure }) => condition_sure === 'near');
     expect(near.map(({ panel }) => panel)).toEqual(['wing-front-left', 'roof']);
-    const line = blockOf(out, 'Near their line');
+    expect(out).toMatch(
+      /^front left wing: 44 % likely not refinished; 0\.00 may go if refinished, 2\.5\d µm if original; word that it was painted again .*: settles it$/m,
+    );
+    expect(out).toMatch(
+      /^roof: 35 % likely not cut-back; 0\.00 may go if cut-back, 2\.\d\d µm if original; clear read settles it: \+3\.\d\d µm as original, nothing as cut-back; without it leave it alone$/m,
+    );
+    const line = blockOf(full, 'Near their line');
     expect(line.match(/: (median|mean) /g)).toHaveLength(near.length);
     expect(line).toContain(
       'front left wing: median 154.1 µm, 0.7 ± 4.6 µm (SD, mostly film that varies over the panel) over the line of refinished: 44 % that it is not',
@@ -73,23 +79,32 @@ describe('how sure each condition is', () => {
     const text = await page(NEAR);
     for (const { if_otherwise: other } of panels) {
       if (other !== null) {
-        expect(text).toContain(`${other.budget_um.toFixed(2)} µm if ${other.condition}: `);
+        expect(text).toContain(`${other.budget_um.toFixed(2)} µm if ${other.condition}; `);
       }
     }
   });
 
   test('is said of every panel together where none is near, with what one may be besides', async () => {
-    const out = await page('samples/older-coupe/readings.csv');
-    expect(out).toContain(
-      'How sure: each condition over 95 %; thin 3.4 % likely on roof, 2.3 % on left quarter (a warning, no limit); cut-back 2.6 % likely on left quarter (takes 0.58 µm); means ± ',
+    const [out, full] = await Promise.all([page(COUPE), page(COUPE, '-v')]);
+    expect(out).toMatch(
+      /How sure: each condition over 95 %; means ± 5\.2–6\.1 µm \(95 %\); cut-back 2\.6 % likely on left quarter$/m,
     );
-    expect(out).not.toMatch(/Near (its|their) line/);
+    expect(full).toMatch(
+      /How sure: each condition over 95 %; means ± 5\.2–6\.1 µm \(95 %\); thin 3\.4 % likely on roof, 2\.3 % on left quarter \(a warning, no limit\); cut-back 2\.6 % likely on left quarter \(takes 0\.5\d µm\); thinnest clear reckoned/,
+    );
+    expect(`${out}${full}`).not.toMatch(/Near (its|their) line|likely cut-back;/);
   });
 
   test('is said with what another word that is not near takes, as --why has it', async () => {
     const options = ['--job', 'samples/sound-saloon/job.json'];
-    const out = await page(SALOON, ...options);
-    const told = /cut-back (4\.5 % likely on roof .*?); means/.exec(out)?.[1] ?? '';
+    const [out, short] = await Promise.all([
+      page(SALOON, ...options, '-v'),
+      page(SALOON, ...options),
+    ]);
+    expect(short).toMatch(
+      /cut-back up to 4\.5 % likely on roof, rear right door, front left wing$/m,
+    );
+    const told = /cut-back (4\.5 % likely on roof .*?); thinnest/.exec(out)?.[1] ?? '';
     const taken = [...told.matchAll(/on ([a-z ]+) \((?:takes )?(\d\.\d\d)(?: µm)?\)/g)];
     expect(taken.map(([, panel]) => panel)).toEqual(['roof', 'rear right door', 'front left wing']);
     for (const [, panel = '', takes] of taken) {
@@ -107,7 +122,7 @@ describe('how sure each condition is', () => {
       'samples/plastic-bumpers/job.json',
     ];
     const [out, door] = await Promise.all([
-      page(...hatch),
+      page(...hatch, '-v'),
       page(...hatch, '--why', 'front right door'),
     ]);
     expect(out).toContain('thinnest clear reckoned of panels worked 33.4–34.2 ± 4.7–4.9 (SD)');
@@ -117,7 +132,7 @@ describe('how sure each condition is', () => {
   });
 
   test('is said of every word of a panel that is not original, a second one too', async () => {
-    const out = await page('samples/older-coupe/readings.csv');
+    const out = await page('samples/older-coupe/readings.csv', '-v');
     expect(blockOf(out, 'bonnet: ')).toContain(
       'thin, 99.9 % sure by its least, and cut-back, 99.5 % sure; mean ± 5.1 µm',
     );
@@ -208,49 +223,58 @@ describe('what would help', () => {
     expect(order.length).toBeGreaterThan(1);
   });
 
-  test('is a line for each thing, from the least to the largest gain, where a table would be long', async () => {
+  test('is a row for each thing, with the least and the largest that it gains where it is worth doing', async () => {
     const [out, run] = await Promise.all([
       page(SALOON, '--job', JOB),
       askLeastcut(['survey', SALOON, '--job', JOB, '--format', 'json']),
     ]);
     const { panels } = JSON.parse(run.out) as {
       readonly panels: readonly {
+        readonly panel: string;
         readonly condition_sure: string | null;
         readonly advice: readonly { readonly code: string; readonly value?: number }[];
       }[];
     };
-    const gainsOf = (wanted: string, isNear: boolean) =>
-      panels
-        .filter(({ condition_sure }) => (condition_sure === 'near') === isNear)
-        .flatMap(({ advice }) => advice)
-        .flatMap(({ code, value }) => (code === wanted && value !== undefined ? [value] : []));
-    const gains = gainsOf('test-spot', false);
-    const line = /test spot (.*?): a patch polished/.exec(out)?.[1] ?? '';
-    const shown = [...line.matchAll(/\d\.\d\d/g)].map(([figure]) => Number(figure));
-    const rounded = (value: number): number => Number(value.toFixed(2));
-    expect([Math.min(...shown), Math.max(...shown)]).toEqual([
-      rounded(Math.min(...gains)),
-      rounded(Math.max(...gains)),
-    ]);
-    expect(line).toMatch(/ \(all but front left door\)$/);
-    // What is near its line gains otherwise, and has its gains beside what it hangs on.
-    const near = blockOf(out, 'Near its line');
+    const rows = out.slice(out.indexOf('Would help'), out.indexOf('Would lower it')).split('\n');
     for (const [title, code] of [
-      ['a clear read settles it, and ends the clear’s own doubt:', 'clear'],
       ['test spot', 'test-spot'],
+      ['clear read', 'clear'],
       ['9 points', 'more-points'],
     ] as const) {
-      const [own = Number.NaN] = gainsOf(code, true);
-      expect(near).toContain(`${title} +${own.toFixed(2)} µm`);
+      const gains = panels
+        // A clear that settles what it is stands beside that.
+        .filter(({ condition_sure }) => !(code === 'clear' && condition_sure === 'near'))
+        .flatMap(({ advice }) => advice)
+        .flatMap((one) => (one.code === code && (one.value ?? 0) >= 0.15 ? [one.value ?? 0] : []));
+      const range = [Math.min(...gains), Math.max(...gains)].map((one) => `+${one.toFixed(2)}`);
+      expect(rows.find((row) => row.startsWith(title))).toContain(range.join(' to '));
     }
+    const [own = Number.NaN] = panels
+      .filter(({ condition_sure }) => condition_sure === 'near')
+      .flatMap(({ advice }) => advice)
+      .flatMap(({ code, value }) => (code === 'clear' && value !== undefined ? [value] : []));
+    expect(out).toMatch(/^front left door: 9\.3 % likely cut-back; /m);
+    expect(out).toContain(`clear read settles it: +${own.toFixed(2)} µm as original`);
   });
 
-  test('is told in groups whose ends are no more than twice apart, each panel by name but for the largest group', async () => {
-    const out = await page(SALOON, '--job', 'samples/sound-saloon/job.json');
-    const line = /clear read (.*?): ultrasonic/.exec(out)?.[1] ?? '';
-    expect(line).toBe(
-      '+0.53 to +0.78 µm (bonnet, right quarter, boot lid, front bumper), +1.04 to +1.58 µm (front left wing, rear right door, roof), +0.22 to +0.37 µm (the others except front left door)',
+  test('names the panels that gain, those that gain most where all would not go on a line', async () => {
+    const out = await page(SALOON, '--job', JOB);
+    expect(out).toMatch(/^test spot +20 min once \+0\.\d\d to \+0\.\d\d all panels worked$/m);
+    expect(out).toMatch(
+      /^clear read +10 min each \+0\.22 to \+1\.58 all worked but front left door$/m,
     );
+    expect(out).toMatch(
+      /^9 points +4 min each +\+0\.16 to \+0\.28 front left door, roof and 2 more$/m,
+    );
+  });
+
+  test('leaves to -v what frees next to nothing', async () => {
+    const [out, full] = await Promise.all([page(COUPE), page(COUPE, '-v')]);
+    const rows = (text: string) => text.slice(text.indexOf('Built in'), -1);
+    expect(rows(out)).not.toContain('points');
+    expect(out).not.toContain('checked on shims');
+    expect(full).toMatch(/Besides.*9 points on a panel, 4 min each: .*gauge checked on shims/s);
+    expect(out).not.toMatch(/^9 points/m);
   });
 
   test('of a test spot says where to make it best, and on such a panel to make it on another', async () => {
@@ -264,8 +288,10 @@ describe('what would help', () => {
       page(...hatch, '--why', 'bonnet'),
       page(...hatch, '--why', 'front left door'),
     ]);
-    expect(out).toContain('outside its patch, which loses 1.3 µm: best on left quarter');
-    expect(out).toContain('test spot on another panel +0.08 µm');
+    expect(blockOf(out, 'Would lower it')).toContain(
+      'test spot’s patch: −1.3 µm, best on left quarter',
+    );
+    expect(await page(...hatch, '-v')).toContain('test spot on another panel +0.08 µm');
     expect(why).toContain('make a test spot, on another panel (its patch loses more than may go');
     expect(door).toContain('make a test spot: polish a patch');
     // Where no panel may give what the patch takes there is nowhere to make it.
@@ -273,15 +299,18 @@ describe('what would help', () => {
     writeFileSync(job, JSON.stringify({ schema: 'leastcut/job/1', taken_um: 6 }));
     const spent = await page(COUPE, '--job', job);
     expect(spent).toMatch(/^May go: 0\.\d\d to [01]\.\d\d µm each/m);
-    expect(spent).not.toMatch(/test spot [+(:]/);
-    expect(spent).toContain('clear read +');
+    expect(spent).not.toMatch(/^test spot |test spot’s patch/m);
+    expect(spent).toMatch(/^clear read +10 min/m);
   });
 
   test('counts nothing as help that could only take film away: that stands apart', async () => {
     const out = await page(SALOON);
-    const help = out.slice(out.indexOf('What would help'), out.indexOf('Would lower it'));
+    const help = out.slice(out.indexOf('\nWould help'), out.indexOf('Would lower it'));
+    expect(help).toContain('test spot');
     expect(help).not.toContain('zinc');
-    expect(blockOf(out, 'Would lower it')).toMatch(/^Would lower it: zinc, if there is any: −/);
+    expect(blockOf(out, 'Would lower it')).toMatch(
+      /^Would lower it: 4 µm gone: −0\.\d\d to −1\.\d\d µm; thin clear; zinc under steel: −0\.\d\d to −0\.\d\d µm; test spot’s patch: −1\.3 µm/,
+    );
     const why = await page(SALOON, '--why', 'roof');
     const asked = why.slice(why.indexOf('What would help'), why.indexOf('What would lower it'));
     expect(asked).not.toContain('galvanised');
@@ -304,10 +333,12 @@ describe('what would help', () => {
   });
 
   test('says how little a checked gauge frees and of what it is a share, until there is one', async () => {
-    expect(await page(SALOON)).toMatch(
+    expect(await page(SALOON, '-v')).toMatch(
       /gauge checked on shims: \+?0\.0\d( to \+0\.0\d)? µm where any may go, 0\.\d % of its doubt/,
     );
-    const checked = await page(SALOON, '--gauge', 'test/cases/survey-with-gauge/gauge.json');
+    const checked = await page(
+      ...[SALOON, '-v', '--gauge', 'test/cases/survey-with-gauge/gauge.json'],
+    );
     expect(checked).toContain('What would help');
     expect(checked).not.toContain('checked on shims');
   });
@@ -323,9 +354,9 @@ describe('a panel that nobody read', () => {
   test('is told from one that was read in vain, which has a name of its own', async () => {
     const out = await page(SALOON);
     expect(blockOf(out, 'Leave')).toBe(
-      'Leave: rear bumper, front bumper (plastic, not to be read so)',
+      'Leave: rear bumper, front bumper (plastic; if metal, state that in the job)',
     );
-    expect(blockOf(out, 'Read in vain')).toContain(
+    expect(blockOf(await page(SALOON, '-v'), 'Read in vain')).toContain(
       'rear bumper, front bumper, which no gauge for metal reads: metal after all?',
     );
   });
@@ -381,10 +412,12 @@ test('an aluminium bonnet on a galvanised car is held to film without zinc, whic
   );
   expect(out.replaceAll('\n', ' ')).toContain('without zinc under the paint 112.3 µm: bonnet');
   expect(out).toContain('bonnet: aluminium, so no zinc.');
-  expect(out).toMatch(
+  expect(out).toMatch(/^bonnet: 6\.4 % likely cut-back; /m);
+  const full = await page(...hatch, '-v');
+  expect(full).toMatch(
     /mostly how thick the zinc is, .*\) over the line of cut-back: 6\.4 % that it is;/,
   );
-  expect(out).toContain('mean 108.6 µm (3.0 of it put back), 8.2 ± 5.4 µm (SD');
+  expect(full).toContain('mean 108.6 µm (3.0 of it put back), 8.2 ± 5.4 µm (SD');
   expect(blockOf(out, 'Assumed, say otherwise: ')).toContain(
     'bonnet (aluminium) read by the eddy-current side of the gauge: a magnetic one cannot, and then nothing may go there',
   );
@@ -397,7 +430,11 @@ test('an aluminium bonnet on a galvanised car is held to film without zinc, whic
 });
 
 test('a limit other than the clear is told once, the table says whom it binds', async () => {
-  const line = blockOf(await page(NEAR), 'Bound by');
+  const [out, full] = await Promise.all([page(NEAR), page(NEAR, '-v')]);
+  // What is built in, and what is assumed of earlier work, say as much.
+  expect(out).not.toContain('Bound by');
+  expect(out).toContain('12.7 µm off over a life');
+  const line = blockOf(full, 'Bound by');
   expect(line).toBe(
     "Bound by: life: at most 12.7 µm off over the panel's life, 4.0 µm of it taken to be gone",
   );
@@ -409,7 +446,7 @@ test('a limit that reads in two ways is told with the panels of each', async () 
     ['left quarter', 'rear left door'].map((id) => [id, { taken_um: 5, clear_um: 50 }]),
   );
   writeFileSync(job, JSON.stringify({ schema: 'leastcut/job/1', panels }));
-  const out = await page(SALOON, '--job', job);
+  const out = await page(SALOON, '--job', job, '-v');
   expect(out).toContain(
     "Bound by: life (front right wing, front right door): at most 12.7 µm off over the panel's life, 4.0 µm of it taken to be gone",
   );
@@ -440,10 +477,15 @@ describe('what to work to while a panel is near its line', () => {
     'samples/plastic-bumpers/job.json',
   ];
   test('stands on the page, in the record and in the risk of --why', async () => {
-    const out = await page(...hatch);
-    expect(out.replaceAll('\n', ' ')).toContain(
-      'line, ?: near the line to another word, whose chance counts too.',
+    const [out, full] = await Promise.all([page(...hatch), page(...hatch, '-v')]);
+    expect(out).toContain('How sure: each condition over 95 %, but for those with ?');
+    expect(out).toMatch(
+      /^front right door: 47 % likely cut-back; 1\.67 may go if original, 0\.00 µm if cut-back; clear read settles it: \+3\.0\d µm as original; without it leave it alone$/m,
     );
+    expect(blockOf(out, 'Settle first')).toContain(
+      'front right door (original or cut-back): nothing may go till then',
+    );
+    expect(blockOf(out, 'Risk')).toContain('untouched 22 % on front right door');
     const door = (await panelsOf(...hatch)).find(({ panel }) => panel === 'door-front-right');
     // As good as on its line: nothing goes without over 5 % risk, and all of it is far over.
     expect(door?.if_otherwise).toMatchObject({
@@ -457,14 +499,14 @@ describe('what to work to while a panel is near its line', () => {
     expect(out).toMatch(
       /front right door +5 +104\.5 ± 1\.0 +103\.4 +91\.2 +0\.00 line +original\?/,
     );
-    expect(out).toContain(
+    expect(full).toContain(
       '1.67 may go if original, 0.00 µm if cut-back: too little clear with 22 % even untouched, so leave it alone till it is settled',
     );
     // A clear that is read will read as on one side or the other; nothing else frees any.
-    expect(out).toContain(
+    expect(full).toContain(
       'a clear read settles it, and ends the clear’s own doubt: +3.02 µm if it reads as original, nothing as cut-back; more points that read the same free none: without a clear read leave it alone',
     );
-    expect(out).toContain(
+    expect(full).toContain(
       '2.57 may go if original, 0.00 µm if cut-back: 0.86 µm risks 5.0 % over both, 56 % if cut-back',
     );
     const why = await page(...hatch, '--why', 'front right door');
@@ -481,12 +523,17 @@ describe('what to work to while a panel is near its line', () => {
     expect([all, there]).toEqual([5, 56]);
   });
   test('is left out where nothing may go on either side', async () => {
-    const out = await page('test/errors/reading-missing/input.csv');
+    const [short, out] = await Promise.all([
+      page('test/errors/reading-missing/input.csv'),
+      page('test/errors/reading-missing/input.csv', '-v'),
+    ]);
+    expect(short).not.toMatch(/^(boot lid|left quarter|roof)[^:]*: .*likely/m);
     expect(out).toContain('if cut-back, nothing may go either');
     expect(out).not.toContain('0.00 may go, not 0.00');
   });
   test('is no history where the job states it, and no points that would not settle it', async () => {
-    const out = await page(...hatch);
+    const out = await page(...hatch, '-v');
+    expect(await page(...hatch)).not.toContain('would settle it');
     expect(out).not.toContain('would settle it');
     expect(out).toContain(
       'a clear read settles it, and ends the clear’s own doubt: +2.92 µm if it reads as original',
@@ -502,14 +549,14 @@ test('the page says what is built in and decides most, each with its grounds, an
     page(SALOON, '--why', 'bonnet'),
   ]);
   expect(blockOf(out, 'Built in')).toBe(
-    'Built in (-v: grounds; leastcut explain film.limits): clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm (SD), thick film adds none; 22.3 µm of clear must stay; 80 µm of paint in all; 12.7 µm off over a life.',
+    'Built in (-v: grounds): clear by factories’ 42 ± 6 µm over 70 ± 10 µm (SD), thick film adds none; 22.3 µm of clear must stay; 12.7 µm off over a life.',
   );
   expect(blockOf(out, 'Assumed, say otherwise')).toContain(
     'earlier work unknown: 2 µm of topcoat and 4 µm of the life limit allowed for it ("taken_um" in the job file)',
   );
   const line = blockOf(verbose, 'Built in (leastcut explain film.limits)');
   for (const text of [
-    'clear reckoned from factories’ 42 ± 6 µm over 70 ± 10 µm (SD), thick film adds none (published, SD assumption)',
+    'clear by factories’ 42 ± 6 µm over 70 ± 10 µm (SD), thick film adds none (published, SD assumption)',
     '22.3 µm of clear must stay (thinnest published factory clear 35 less the permitted 12.7)',
     '12.7 µm off over a life (published)',
     '80 µm of paint in all (common practice)',
@@ -589,7 +636,7 @@ test('the risk is told for a panel and for all of them, and what is worked to is
   expect(out).toContain(
     `Risk: at most 5.0 % chance of too thin clear on each panel worked, ${sum.toFixed(1)} of ${panels.length} panels expected in all; `,
   );
-  expect(out).toContain('May go: most to plan; 1 job in 20 takes off 2.5 times the plan.');
+  expect(out).toContain('May go: most to plan; 1 job in 20 takes 2.5 times it.');
   // What it would be over thinner clear: as --why says of each panel, those near their line too.
   const thinner = whys.map((why) =>
     Number(/(\d+) % if the topcoat were 6 µm thinner;/.exec(why)?.[1]),
@@ -621,12 +668,13 @@ test('the same figure stands on the page, under -v and in --why', async () => {
       }),
   );
   const shownZinc =
-    blockOf(out, 'Would lower it')
-      .match(/\d\.\d\d/g)
+    /zinc under steel: (.*?);/
+      .exec(blockOf(out, 'Would lower it'))?.[1]
+      ?.match(/\d\.\d\d/g)
       ?.map(Number) ?? [];
-  const near = Number(/zinc −(\d\.\d\d) µm/.exec(blockOf(out, 'Near its line'))?.[1]);
-  const lowered = zinc.filter((one) => one > 0 && one !== near);
-  expect(lowered).toHaveLength(zinc.filter((one) => one > 0).length - 1);
+  const near = Number(/zinc −(\d\.\d\d) µm/.exec(blockOf(verbose, 'Near its line'))?.[1]);
+  expect(zinc).toContain(near);
+  const lowered = zinc.filter((one) => one > 0);
   expect([Math.min(...shownZinc), Math.max(...shownZinc)]).toEqual([
     Math.min(...lowered),
     Math.max(...lowered),
@@ -639,11 +687,11 @@ test('the same figure stands on the page, under -v and in --why', async () => {
   expect(quarter).toContain(`read point 1 again; if it reads as the others: ${again} µm`);
 });
 
-test('a page of thirteen panels keeps to 61 lines, one of nine with three to talk of to 71', async () => {
+test('a page of thirteen panels keeps to 48 lines, one of nine with three to talk of to 56', async () => {
   const lines = async (...words: readonly string[]) =>
     (await askLeastcut(['survey', ...words])).out.trimEnd().split('\n').length;
-  expect(await lines(SALOON, '--job', 'samples/sound-saloon/job.json')).toBeLessThanOrEqual(61);
-  expect(await lines(COUPE, '--job', 'samples/older-coupe/job.json')).toBeLessThanOrEqual(71);
+  expect(await lines(SALOON, '--job', 'samples/sound-saloon/job.json')).toBeLessThanOrEqual(48);
+  expect(await lines(COUPE, '--job', 'samples/older-coupe/job.json')).toBeLessThanOrEqual(56);
 });
 
 test('the strip of a panel reaches down to the least that is credible on it', async () => {

@@ -55,7 +55,7 @@ describe('the page of methods', () => {
 
   test('says what it rests on, and what it leaves out', () => {
     const page = flowing(listed().page);
-    expect(page).toContain('Assumed: a shop with rotary, da, da-small, hand');
+    expect(page).toContain('Assumed: machines rotary, da, da-small, hand');
     expect(page).toContain('Not listed: 12 combinations whose pad and product serve no stage');
     const own = flowing(
       listed({ shop: { machines: ['da'], pads: ['foam-soft'], products: ['fine'] } }).page,

@@ -72,14 +72,21 @@ describe('the page of a plan', () => {
     expect(car.expected_panels_below_floor).toBeGreaterThan(1);
     const bonnet = panels.find(({ panel }) => panel === 'bonnet');
     expect(said(page, 'Risk')).toContain(
-      `Such panels: the plan adds ${shown(added, 2)} on average; bonnet (${shown(100 * (bonnet?.already_prob ?? 0), 0)} %) is one already.`,
+      `; on average ${shown(added, 2)} such panels more; bonnet (${shown(100 * (bonnet?.already_prob ?? 0), 0)} %) is one already.`,
     );
   });
 
-  test('says beside the first range of a removal that the risk counts it in', async () => {
-    expect(said(await pageOf(...SALOON), 'A polish')).toMatch(
-      / µm \([\d.]+–[\d.]+, counted in the risk\), /,
-    );
+  test('keeps to 52 lines of 80 columns for thirteen panels, to 57 where spots and test spots are told', async () => {
+    const linesOf = async (words: readonly string[]) =>
+      (await pageOf(...words)).split('\n').length - 1;
+    expect(await linesOf(SALOON)).toBeLessThanOrEqual(52);
+    expect(await linesOf(COUPE)).toBeLessThanOrEqual(57);
+  });
+
+  test('says of the ranges of a removal that the risk counts them in', async () => {
+    const page = await pageOf(...SALOON);
+    expect(page).toMatch(/^A {4}\d×.* \([\d.]+–[\d.]+\) +\d/m);
+    expect(said(page, 'How to read it')).toContain('brackets: 9 jobs of 10, counted in risk.');
   });
 });
 

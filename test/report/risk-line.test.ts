@@ -45,7 +45,13 @@ describe('the risk on the page of a survey', () => {
       JSON.parse(out) as { panels: readonly { n_points: number; budget_um: number }[] }
     ).panels.filter(({ n_points }) => n_points > 0);
     expect(read.every(({ budget_um }) => budget_um === 0)).toBe(true);
-    expect(panels.split(', ')).toHaveLength(read.length);
-    expect(panels).toMatch(/^\d+ % on bonnet, /);
+    expect(panels).toMatch(/^\d+ to \d+ % on every panel read$/);
+    const full = await riskOf(...saloon, '--policy', 'strict', '-v');
+    const told = [...full.matchAll(/(\d+) % on /g)].map(([, share]) => Number(share));
+    // Each figure once, from the greatest down, with the panels that it is of.
+    expect(told.length).toBeGreaterThan(3);
+    expect(told).toEqual([...new Set(told)].sort((one, other) => other - one));
+    const ends = /^(\d+) to (\d+) /.exec(panels)?.slice(1).map(Number);
+    expect(ends).toEqual([Math.min(...told), Math.max(...told)]);
   });
 });

@@ -122,7 +122,7 @@ describe('what takes film from a panel near a line that takes none', () => {
     expect(lineOf(out, 'Settle first: ')).not.toMatch(/bonnet \(original or thin\)/);
     expect(lineOf(out, 'Settle first: ')).toMatch(/bonnet \(original or cut-back\)/);
     expect(out).toMatch(
-      /bonnet: thinnest credible film .* original or thin, the same may go; \d\.\d\d may go as original for certain, \d\.\d\d µm with the \d\.\d % that it is cut-back/,
+      /bonnet: \d+ % likely thin; original or thin, the same may go; \d\.\d\d may go as original for certain, \d\.\d\d µm with the [\d.]+ % that it is cut-back/,
     );
   });
 });
@@ -167,7 +167,7 @@ describe('survey and plan of a car with test spots', () => {
     expect(more).toBeGreaterThan(0.01);
     expect(planned.budget_um - surveyed.budget_um).toBeCloseTo(more ?? Number.NaN, 5);
     expect(await page('plan', ...tried)).toContain(
-      'May go: told here of the steps planned: work to it; the survey tells it of a step not tried on this paint: +',
+      'May go: here of the steps planned: work to it; in the survey of a step not tried on this paint: +',
     );
     const told =
       'May go: told here of a step not tried on this paint; a plan tells it of the steps planned, more or less as these are known: work to the plan.';

@@ -96,17 +96,17 @@ test('what would help stands in the order of what it frees over the car', async 
   const gains = codes.map(over);
   expect(gains).toEqual([...gains].sort((a, b) => b - a));
   expect(over('zinc')).toBeLessThan(0);
-  const words = ['history +', 'clear read +', 'test spot +', '9 points', 'zinc, if'];
-  const help = page.out.slice(page.out.indexOf('What would help'));
+  const words = ['never worked', 'clear read', 'test spot'];
+  const help = page.out.slice(page.out.indexOf('\nWould help'));
   const places = words.map((word) => help.indexOf(word));
   expect(places.every((place) => place > 0)).toBe(true);
   expect(places).toEqual([...places].sort((a, b) => a - b));
 });
 
-test('a survey of thirteen panels takes at most 61 lines', async () => {
+test('a survey of thirteen panels takes at most 48 lines', async () => {
   const { out } = await askLeastcut(['survey', ...(cars[0] ?? [])]);
   expect(out).toContain('13 panels');
-  expect(out.split('\n').length - 1).toBeLessThanOrEqual(61);
+  expect(out.split('\n').length - 1).toBeLessThanOrEqual(48);
 });
 
 test('the strict policy is said to allow almost nothing before any figure', async () => {

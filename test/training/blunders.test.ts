@@ -488,7 +488,7 @@ describe('two panels under each other’s names', () => {
     const [reason, ...others] = of(swapped('quarter-left', 'boot', own));
     expect(others).toEqual([]);
     expect(reason?.text).toMatch(
-      /^(boot lid and left quarter|left quarter and boot lid) are swapped: /u,
+      /^(boot lid and left quarter|left quarter and boot lid) seem swapped: /u,
     );
     const codes = told(swapped('quarter-left', 'boot', own)).map(({ code }) => code);
     expect(codes).not.toContain('panel-off');
@@ -499,6 +499,19 @@ describe('two panels under each other’s names', () => {
   test('at marks are told by how film goes up and down, where their means are alike', () => {
     const found = of(swapped('wing-front-right', 'roof', atMarks));
     expect(found.map(({ panels }) => [...panels].sort())).toEqual([['roof', 'wing-front-right']]);
+  });
+
+  test('of a wing and two doors, each under the name of the next, are told as three at their marks', () => {
+    const names = ['wing-front-right', 'door-front-right', 'door-rear-right'];
+    const moved = atMarks.map((one) => {
+      const place = names.indexOf(one.panel);
+      return place < 0 ? one : { ...one, panel: names[(place + 1) % 3] ?? one.panel };
+    });
+    const [one, ...others] = of(moved);
+    expect(others).toEqual([]);
+    expect([...(one?.panels ?? [])].sort()).toEqual([...names].sort());
+    expect(one?.text).toContain('what stands under rear right door with that of front right door');
+    expect(told(moved).map(({ code }) => code)).not.toContain('panel-off');
   });
 
   test('are told as sides where they are the left and the right', () => {

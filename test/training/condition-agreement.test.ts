@@ -1,10 +1,17 @@
 import { expect, test } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
 import type { Condition } from '../../src/film/condition/condition.ts';
 import { conditionAgreement } from '../../src/training/condition-agreement.ts';
 import { plainPanel } from '../film/car-builder.ts';
 
 const pairs = (...words: readonly (readonly [Condition, Condition])[]) =>
-  words.map(([own, theirs], i) => ({ panel: plainPanel(`p${i}`), own, theirs }));
+  words.map(([own, theirs], i) => ({
+    panel: plainPanel(`p${i}`),
+    own,
+    theirs,
+    ownBudget: micrometres(0),
+    theirBudget: null,
+  }));
 
 test('conditions agree beyond chance by Cohen’s kappa, and those that differ are named', () => {
   const found = conditionAgreement(

@@ -207,7 +207,8 @@ describe('what a survey falls short in is told', () => {
     const found = grade(own);
     expect(found.lowSpots).toMatchObject({ of: 1, found: 1, missed: [] });
     const [low, high] = found.lowSpots.interval ?? [0, 0];
-    expect([low, high]).toEqual([expect.closeTo(0.2065, 3), 1]);
+    // One of one, by Clopper and Pearson: α/2 to 1.
+    expect([low, high]).toEqual([expect.closeTo(0.025, 9), 1]);
     const filled = grade(
       changed(own, ({ panel, point, thickness }) =>
         panel === 'wing-front-right' && point === '4' ? thickness + 32 : thickness,

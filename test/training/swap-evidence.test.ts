@@ -1,4 +1,4 @@
-/** From where on two panels count as mixed up: 2·ln of the likelihood ratio, reckoned by hand from means. */
+/** From where on panels count as mixed up: 2·ln of the likelihood ratio, reckoned by hand from means. */
 import { describe, expect, test } from 'vitest';
 import { expertReference, type Reference } from '../../src/training/reference.ts';
 import { swappedPanels } from '../../src/training/swapped-panels.ts';
@@ -14,7 +14,7 @@ const survey = (means: Means, marked = false) =>
       ),
     ),
   );
-const told = (trainee: Means, reference: Reference, by = model) =>
+const reasonsOf = (trainee: Means, reference: Reference) =>
   swappedPanels(
     {
       trainee: survey(trainee),
@@ -22,8 +22,10 @@ const told = (trainee: Means, reference: Reference, by = model) =>
       sigmaPt,
       gauges: { same: true, stated: false },
     },
-    by,
-  ).map(({ code, panels }) => [code, [...panels].sort()]);
+    model,
+  );
+const told = (trainee: Means, reference: Reference) =>
+  reasonsOf(trainee, reference).map(({ code, panels }) => [code, [...panels].sort()]);
 
 /** Variance of the difference of two means that both took of five points of their own, σ_pt² besides. */
 const varianceOf = (reference: Reference, panel: string): number => {
@@ -36,8 +38,8 @@ const evidence = (apart: number, reference: Reference, one: string, other: strin
 const proof = 2 * Math.log(1 / model.slips.falseAlarm);
 
 /** How far apart two panels must be for their swap to be told, by trying. */
-const leastApart = (tell: (apart: number) => readonly unknown[]): number => {
-  let [low, high] = [5, 30];
+const leastApart = (tell: (apart: number) => readonly unknown[], from = 5): number => {
+  let [low, high] = [from, 30];
   for (let k = 0; k < 16; k += 1) {
     const middle = (low + high) / 2;
     if (tell(middle).length > 0) high = middle;
@@ -96,7 +98,29 @@ describe('two panels', () => {
     expect(told({ roof: 110, bonnet: 140 }, reference)).toEqual([]);
   });
 
-  test('of three that were read round in a ring, the surest pair is told and no panel twice', () => {
+  test('seem swapped where their means alone say so, and are swapped where each of their marks does', () => {
+    const reference = (marked: boolean) =>
+      expertReference(survey({ bonnet: 110, roof: 112, boot: 150 }, marked));
+    const swap = (marked: boolean) => survey({ bonnet: 150, roof: 112, boot: 110 }, marked);
+    const saidAt = (marked: boolean) =>
+      swappedPanels(
+        {
+          trainee: swap(marked),
+          reference: reference(marked),
+          sigmaPt,
+          gauges: { same: true, stated: false },
+        },
+        model,
+      ).map(({ text }) => text);
+    expect(saidAt(false)).toEqual([
+      'bonnet and boot lid seem swapped: with their names changed the means of their points agree with the reference; write the name of a panel while you stand before it',
+    ]);
+    expect(saidAt(true)).toEqual([
+      'bonnet and boot lid are swapped: with their names changed the readings agree with the reference; write the name of a panel while you stand before it',
+    ]);
+  });
+
+  test('are told as a pair where a third reads as it is named, though it would fit the name of one of them', () => {
     const reference = expertReference(survey({ bonnet: 110, roof: 113, boot: 150 }));
     expect(told({ bonnet: 150, roof: 113, boot: 110 }, reference)).toEqual([
       ['panels-swapped', ['bonnet', 'boot']],
@@ -105,6 +129,76 @@ describe('two panels', () => {
     expect(told({ bonnet: 151, roof: 112, boot: 111 }, reference)).toEqual([
       ['panels-swapped', ['bonnet', 'boot']],
     ]);
+  });
+});
+
+describe('names that moved on by one', () => {
+  const ring = (apart: number) => ({
+    reference: expertReference(survey({ bonnet: 110, roof: 110 + apart, boot: 110 + 2 * apart })),
+    trainee: { bonnet: 110 + apart, roof: 110 + 2 * apart, boot: 110 },
+  });
+
+  test('are told as that and not as a pair, with whose readings stand under which name', () => {
+    const { reference, trainee } = ring(30);
+    const [one, ...others] = reasonsOf(trainee, reference);
+    expect(others).toEqual([]);
+    expect(one).toMatchObject({
+      code: 'panels-swapped',
+      panels: ['bonnet', 'roof', 'boot'],
+      text: 'the names of bonnet, roof and boot lid seem moved on by one: what stands under bonnet agrees with the reference of roof, what stands under roof with that of boot lid and what stands under boot lid with that of bonnet; write the name of a panel while you stand before it',
+    });
+    const back = { bonnet: 170, roof: 110, boot: 140 };
+    expect(
+      reasonsOf(back, reference).map(({ text, panels }) => [panels, text.slice(0, 98)]),
+    ).toEqual([
+      [
+        ['bonnet', 'boot', 'roof'],
+        'the names of bonnet, boot lid and roof seem moved on by one: what stands under bonnet agrees with ',
+      ],
+    ]);
+  });
+
+  test('are told from where no pair is half as likely, and just below that nothing is', () => {
+    const means = (apart: number) => ({ bonnet: 110, roof: 110 + apart, boot: 110 + 4 * apart });
+    const toldAt = (apart: number) => {
+      const { bonnet, roof, boot } = means(apart);
+      return told(
+        { bonnet: roof, roof: boot, boot: bonnet },
+        expertReference(survey(means(apart))),
+      );
+    };
+    const least = leastApart(toldAt, 4);
+    expect(toldAt(least)).toEqual([['panels-swapped', ['bonnet', 'boot', 'roof']]]);
+    // By squares of `apart` over the variance the ring gains 1, 9 and 16; roof and boot alone gain 9 and 15, and move one
+    // panel less, at 3·ln 3.
+    const square = least ** 2 / varianceOf(expertReference(survey(means(least))), 'roof');
+    expect(2 * square - 3 * Math.log(3)).toBeCloseTo(2 * Math.log(2), 2);
+    expect(24 * square).toBeGreaterThan(proof + 2 * Math.log(3));
+  });
+
+  test('all over the car are told by the first of them', () => {
+    const names = [
+      'bonnet',
+      'roof',
+      'boot',
+      'door-front-left',
+      'door-rear-right',
+      'wing-front-left',
+    ];
+    const films = [110, 190, 130, 170, 150, 210];
+    const means = (from: number) =>
+      Object.fromEntries(names.map((name, i) => [name, films[(i + from) % films.length] ?? 0]));
+    const [one, ...others] = reasonsOf(means(1), expertReference(survey(means(0))));
+    expect(others).toEqual([]);
+    expect(one?.panels).toEqual(names);
+    expect(one?.text).toBe(
+      'the names of bonnet, roof, boot lid, front left door and 2 more seem moved on by one: what stands under bonnet agrees with the reference of roof, what stands under roof with that of boot lid, what stands under boot lid with that of front left door, and so on; write the name of a panel while you stand before it',
+    );
+  });
+
+  test('are not told where one of them fits neither name', () => {
+    const { reference, trainee } = ring(30);
+    expect(told({ ...trainee, boot: 60 }, reference)).toEqual([]);
   });
 });
 

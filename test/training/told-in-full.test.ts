@@ -431,7 +431,7 @@ describe('sides', () => {
     const onlyDoors = (of: readonly Reading[]) =>
       of.filter(({ panel }) => !/-(left|right)$/.test(panel) || panel.startsWith('door-front'));
     expect(swapped(onlyDoors(mirrored(0)), reference)[0]?.text).toMatch(
-      /^left and right are swapped, front right door and front left door: /,
+      /^left and right seem swapped, front right door and front left door: /,
     );
     const sided = panelIds.filter((panel) => /-(left|right)$/.test(panel));
     const where = (trainee: readonly Reading[]) =>

@@ -12,8 +12,14 @@ export type AboutJob = {
   readonly missingKeys: readonly string[];
 };
 
-/** A job with its record as a line of ndjson, to be written and told. */
-export type JobLine = AboutJob & { readonly line: string };
+/**
+ * A job with its record as a line of ndjson, to be written and told: as bytes, which a thread hands over without
+ * their being copied, or made into a text again where they are only written.
+ */
+export type JobLine = AboutJob & { readonly line: Uint8Array };
+
+export const recordOfLine = (line: Uint8Array): MachineRecord =>
+  JSON.parse(new TextDecoder().decode(line)) as MachineRecord;
 
 export const aboutJob = (record: MachineRecord): AboutJob => ({
   job: String(record['job']),

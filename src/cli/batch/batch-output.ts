@@ -14,7 +14,7 @@ import { pageOutput } from '../deliver.ts';
 import { writeOutput } from '../files/output-files.ts';
 import { writeToReader } from '../files/standard-output.ts';
 import type { TypedOptions } from '../options.ts';
-import type { JobLine } from './about-job.ts';
+import { type JobLine, recordOfLine } from './about-job.ts';
 import { createDoubled } from './doubled.ts';
 import { type LineFile, openLineFile } from './line-file.ts';
 import { createUnpriced } from './unpriced.ts';
@@ -50,8 +50,8 @@ export async function openOutput(
 ): Promise<BatchOutput> {
   const { out, format = 'ndjson' } = options;
   const main = out === undefined ? undefined : await openLineFile(out, keep);
-  const write = (text: string): Promise<boolean> =>
-    main === undefined ? writeToReader(text) : main.add(text);
+  const write = (part: string | Uint8Array): Promise<boolean> =>
+    main === undefined ? writeToReader(part) : main.add(part);
   const page = isPage(format) ? createPage(command, options) : undefined;
   if (format === 'csv') await write(renderCsvRow(columns.columns));
   const beside = await openBeside(command, options);
@@ -59,9 +59,9 @@ export async function openOutput(
     add: async (job) => {
       const { line } = job;
       await beside.note(job);
-      if (page !== undefined) return page.add(JSON.parse(line) as MachineRecord);
+      if (page !== undefined) return page.add(recordOfLine(line));
       if (format !== 'csv') return write(line);
-      const row = summaryRow(command, JSON.parse(line) as MachineRecord);
+      const row = summaryRow(command, recordOfLine(line));
       return write(renderCsvRow(columns.of(row)));
     },
     recall: beside.note,
@@ -88,7 +88,7 @@ async function openBeside(command: string, { summary: path, reorder }: TypedOpti
       unpriced.add(job);
       doubled.add(job);
       if (summary === undefined && toBuy === undefined) return;
-      const record = JSON.parse(job.line) as MachineRecord;
+      const record = recordOfLine(job.line);
       toBuy?.add(record);
       await summary?.add(renderCsvRow(summaryRow(command, record)));
     },

@@ -8,8 +8,9 @@
  */
 import { open, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import { groupBy } from '../../base/group-by.ts';
 import { ownJson, ownResult } from '../../base/own-files.ts';
-import type { BatchEntry, SaidCell } from '../../tasks/batch/batch-jobs.ts';
+import type { BatchEntry } from '../../tasks/batch/batch-jobs.ts';
 import { statOrNothing } from '../files/file-status.ts';
 
 /** What lies beside the readings of a job, by the end of its name. */
@@ -48,7 +49,8 @@ export async function folderJobs(
   const folders = all.filter((one) => one.isDirectory()).map(({ name }) => name);
   const named = all.filter((one) => !one.isDirectory()).map(({ name }) => name);
   const pipes = named.filter((name) => isEndless(join(folder, name)));
-  const names = named.filter((name) => !pipes.includes(name));
+  const endless = new Set(pipes);
+  const names = named.filter((name) => !endless.has(name));
   const results: ResultFile[] = [];
   const others: string[] = [];
   for (const name of names.sort(byCode)) {
@@ -113,24 +115,33 @@ export function jobsAmong(
   columns: readonly string[],
 ): readonly BatchEntry[] {
   const parts = names.filter((name) => !name.startsWith('.')).flatMap(partOf);
-  const ids = [...new Set(parts.filter(({ column }) => makesJob(column)).map(({ id }) => id))];
-  return ids.sort(byCode).map((id) => {
-    const own = parts.filter((part) => part.id === id);
-    const cellOf = (name: string): SaidCell => ({ text: name, at: { file: folder } });
-    const read = own.filter(({ column }) => column === 'readings').map(({ name }) => cellOf(name));
-    const said = own.flatMap(({ column, name }): [string, readonly SaidCell[]][] =>
-      columns.includes(column) && column !== 'readings' ? [[column, [cellOf(name)]]] : [],
-    );
-    // A job without readings is one whose file is missing: its record says so.
-    const files =
-      read.length === 0 ? [cellOf(`${id}.csv`)] : read.sort((a, b) => byCode(a.text, b.text));
-    return { id, at: { file: folder }, readings: files, said: new Map(said) };
-  });
+  return [...groupBy(parts, ({ id }) => id)]
+    .filter(([, own]) => own.some(makesJob))
+    .sort(([one], [other]) => byCode(one, other))
+    .map(([id, own]) => jobOf(id, own, { folder, columns }));
+}
+
+function jobOf(
+  id: string,
+  own: readonly Part[],
+  { folder, columns }: { readonly folder: string; readonly columns: readonly string[] },
+): BatchEntry {
+  const at = { file: folder };
+  const read = own.filter(({ column }) => column === 'readings').map(({ name }) => name);
+  const said = own.filter(({ column }) => columns.includes(column) && column !== 'readings');
+  // A job without readings is one whose file is missing: its record says so.
+  const files = read.length === 0 ? [`${id}.csv`] : read.sort(byCode);
+  return {
+    id,
+    at,
+    readings: files.map((text) => ({ text, at })),
+    said: new Map(said.map(({ column, name }) => [column, [{ text: name, at }]])),
+  };
 }
 
 type Part = { readonly id: string; readonly column: string; readonly name: string };
 
-const makesJob = (column: string): boolean => column === 'readings' || column === 'job_file';
+const makesJob = ({ column }: Part): boolean => column === 'readings' || column === 'job_file';
 
 function partOf(name: string): readonly Part[] {
   const ending = Object.keys(beside).find((one) => name.toLowerCase().endsWith(one));

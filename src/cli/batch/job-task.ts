@@ -47,40 +47,54 @@ export function jobTask(
   { optionOf }: JobColumns,
   { folder, typed, typedNames }: ForAllJobs,
 ): JobTask {
-  const problems: Diagnostic[] = [];
-  const named = entry.readings.map(({ text, at }) => ({ file: within(folder, text), at }));
-  const fromList = new Map<OptionName, string>();
-  const outdone: OptionName[] = [];
   const said = [...entry.said].flatMap(([column, cells]) => {
     const name = optionOf(column);
     const [cell] = cells;
     if (name === undefined || cell === undefined) return [];
-    const values = cells.flatMap((cell) => {
-      const read = readOptionValue(name, cell.text);
-      if ('takes' in read) {
-        problems.push(valueProblem(column, cell, read.takes, read.meant));
-        return [];
-      }
-      if (!namesFile(name, cell.text)) return [read.value];
-      named.push({ file: within(folder, cell.text), at: cell.at });
-      return [within(folder, cell.text)];
-    });
-    const value = isRepeatable(name) ? values : values[0];
-    if (typedNames.has(name)) {
-      if (typed[name] !== value) outdone.push(name);
-      return [];
-    }
-    fromList.set(name, sayingPlace(cell, folder));
-    return [[name, value] as const];
+    const where = sayingPlace(cell, folder);
+    return [{ name, where, ...saidValue(column, name, cells, folder) }];
   });
+  const readings = entry.readings.map(({ text, at }) => ({ file: within(folder, text), at }));
+  const inForce = said.filter(({ name }) => !typedNames.has(name));
+  const others = said.filter(({ name, value }) => typedNames.has(name) && typed[name] !== value);
+  const options = Object.fromEntries(inForce.map(({ name, value }) => [name, value]));
   return {
     seq,
     id: entry.id,
-    operands: entry.readings.map(({ text }) => within(folder, text)),
-    options: { ...typed, ...(Object.fromEntries(said) as TypedOptions) },
-    problems,
-    ...{ named, fromList, outdone },
+    operands: readings.map(({ file }) => file),
+    options: { ...typed, ...(options as TypedOptions) },
+    problems: said.flatMap(({ problems }) => problems),
+    named: [...readings, ...said.flatMap(({ named }) => named)],
+    fromList: new Map(inForce.map(({ name, where }) => [name, where])),
+    outdone: others.map(({ name }) => name),
   };
+}
+
+/** What the cells of a job's column say, what is wrong with it, and the files that it names. */
+function saidValue(
+  column: string,
+  name: OptionName,
+  cells: readonly SaidCell[],
+  folder: string,
+): Pick<JobTask, 'problems'> & {
+  readonly value: unknown;
+  readonly named: readonly NamedFile[];
+} {
+  const problems: Diagnostic[] = [];
+  const named: NamedFile[] = [];
+  const values = cells.flatMap((cell) => {
+    const read = readOptionValue(name, cell.text);
+    if ('takes' in read) {
+      problems.push(valueProblem(column, cell, read.takes, read.meant));
+      return [];
+    }
+    if (!namesFile(name, cell.text)) return [read.value];
+    const file = within(folder, cell.text);
+    named.push({ file, at: cell.at });
+    return [file];
+  });
+  const value = isRepeatable(name) ? values : values[0];
+  return { value, problems, named };
 }
 
 /** A folder has no lines: there the file says it. */

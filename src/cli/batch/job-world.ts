@@ -31,10 +31,22 @@ const apart: Pick<World, 'create' | 'command' | 'commands'> = {
 export function createJobWorlds(
   around: Pick<World, 'surroundings' | 'fromEnvironment'>,
 ): JobWorlds {
-  const byText = new Map<string, TypedOptions>();
-  const kept = new WeakMap<TypedOptions, Map<string, Kept>>();
+  const once = createKeeper();
+  return {
+    same: createSameOptions(),
+    worldOf: (sums, load, fromList = new Map()) => {
+      // What stands in the list stands before the environment.
+      const unsaid = [...around.fromEnvironment].filter((name) => !fromList.has(name));
+      const base = { ...around, ...apart, fromList, fromEnvironment: new Set(unsaid) };
+      return { ...base, load: noting(load, sums), once: once(base, load, sums) };
+    },
+  };
+}
 
-  const same: JobWorlds['same'] = (options, fromList) => {
+/** Of options, those that were asked for last. */
+function createSameOptions(): JobWorlds['same'] {
+  const byText = new Map<string, TypedOptions>();
+  return (options, fromList) => {
     const key = JSON.stringify([options, ...fromList]);
     const known = byText.get(key) ?? options;
     byText.delete(key);
@@ -43,37 +55,45 @@ export function createJobWorlds(
     if (byText.size > mostKept && oldest !== undefined) byText.delete(oldest);
     return known;
   };
+}
 
-  const worldOf: JobWorlds['worldOf'] = (sums, load, fromList = new Map()) => {
-    // What stands in the list stands before the environment.
-    const unsaid = [...around.fromEnvironment].filter((name) => !fromList.has(name));
-    const base = { ...around, ...apart, fromList, fromEnvironment: new Set(unsaid) };
-    const noting =
-      (own: LoadedSums): World['load'] =>
-      async (name) => {
-        const loaded = await load(name);
-        own.set(name, loaded.file?.sha256 ?? null);
-        return loaded;
-      };
-    const once: World['once'] = async (what, options, make) => {
+/** What is made of options, as long as they are: another job that takes it has loaded the same files. */
+function createKeeper() {
+  const kept = new WeakMap<TypedOptions, Map<string, Kept>>();
+  return (
+    base: Omit<World, 'load' | 'once'>,
+    load: World['load'],
+    sums: LoadedSums,
+  ): World['once'] =>
+    async (what, options, make) => {
       const own = kept.get(options) ?? new Map<string, Kept>();
       kept.set(options, own);
-      const entry = own.get(what) ?? keep(make);
+      const entry = own.get(what) ?? keep(make, base, load);
       own.set(what, entry);
       const made = await entry.made;
       for (const [name, sum] of entry.sums) sums.set(name, sum);
       return made as Awaited<ReturnType<typeof make>>;
     };
-    const keep = (make: (world: World) => Promise<unknown>): Kept => {
-      const own: LoadedSums = new Map();
-      const world: World = {
-        ...base,
-        load: noting(own),
-        once: (_what, _options, again) => again(world),
-      };
-      return { made: make(world), sums: own };
-    };
-    return { ...base, load: noting(sums), once };
-  };
-  return { same, worldOf };
 }
+
+function keep(
+  make: (world: World) => Promise<unknown>,
+  base: Omit<World, 'load' | 'once'>,
+  load: World['load'],
+): Kept {
+  const sums: LoadedSums = new Map();
+  const world: World = {
+    ...base,
+    load: noting(load, sums),
+    once: (_what, _options, again) => again(world),
+  };
+  return { made: make(world), sums };
+}
+
+const noting =
+  (load: World['load'], sums: LoadedSums): World['load'] =>
+  async (name) => {
+    const loaded = await load(name);
+    sums.set(name, loaded.file?.sha256 ?? null);
+    return loaded;
+  };

@@ -12,7 +12,7 @@ export const partName = async (out: string): Promise<string> => `${await fileBeh
 
 export type LineFile = {
   /** False once nobody reads any more. */
-  readonly add: (line: string) => Promise<boolean>;
+  readonly add: (line: string | Uint8Array) => Promise<boolean>;
   readonly finish: () => Promise<void>;
   /** Leaves what is written under its temporary name, which it gives. */
   readonly leave: () => Promise<string>;

@@ -59,6 +59,7 @@ export async function openList(
   }
   const start = await beginning(name, known?.isFile() === true, world);
   if (start.value === undefined) return { diagnostics: start.diagnostics };
+  if (start.value.trim() === '') return { diagnostics: [emptyList(name)] };
   const folder = name === STANDARD_INPUT ? '' : dirname(name);
   const form = formOf(start.value, columns);
   if (form === 'readings') return vehicleList(name, { options, intake }, world);

@@ -11,7 +11,7 @@ import type { MachineRecord } from '../../report/model.ts';
 import { statOrNothing } from '../files/file-status.ts';
 import { fileBehind } from '../files/output-files.ts';
 import type { TypedOptions } from '../options.ts';
-import { aboutJob, type JobLine } from './about-job.ts';
+import { aboutJob, type JobLine, recordOfLine } from './about-job.ts';
 import type { JobTask } from './job-task.ts';
 import { partName } from './line-file.ts';
 import type { JobDone } from './run-job.ts';
@@ -32,63 +32,71 @@ export type Standing = {
   readonly stood: (task: JobTask) => Promise<JobDone | undefined>;
 };
 
-/** `question` is the checksum of what a job asks besides its files. */
+/** What the jobs ask now, besides their files, as a checksum; and the checksums of files that are known. */
+type Now = {
+  readonly question: (task: JobTask) => string;
+  readonly sums: Map<string, string | null>;
+};
+
 export async function standing(
   tasks: AsyncIterable<JobTask> | readonly JobTask[],
   { resume, out = '' }: TypedOptions,
-  question: (task: JobTask) => string,
+  question: Now['question'],
 ): Promise<Standing> {
   const left = iterated(tasks);
+  if (resume !== true) return { ...nothingStands, rest: left };
+  const path = await partName(out);
+  const now: Now = { question, sums: new Map() };
+  const { next, ...before } = await standingAtStart(path, left, now);
+  return {
+    ...before,
+    lines: () => linesIn(path, before.bytes),
+    rest: following(next, left),
+    stood:
+      statOrNothing(path) === undefined
+        ? await finishedJobs(await fileBehind(out), now)
+        : nothingStands.stood,
+  };
+}
+
+const nothingStands: Omit<Standing, 'rest'> = {
+  jobs: [],
+  anewFrom: undefined,
+  bytes: 0,
+  lines: async function* () {},
+  stood: async () => undefined,
+};
+
+/** Jobs at the start of a file of records that are as they were; `next` was taken from those that are left. */
+async function standingAtStart(
+  path: string,
+  left: AsyncGenerator<JobTask, undefined>,
+  now: Now,
+): Promise<Pick<Standing, 'jobs' | 'anewFrom' | 'bytes'> & { readonly next: JobTask | undefined }> {
   const jobs: CountedJob[] = [];
   let bytes = 0;
-  let undone: JobTask | undefined;
-  let anewFrom: string | undefined;
-  const path = await partName(out);
-  const sums = new Map<string, string | null>();
-  if (resume === true) {
-    for await (const { record, end } of recordsIn(path, Number.POSITIVE_INFINITY)) {
-      const { value: task, done } = await left.next();
-      if (done === true) break;
-      undone = task;
-      if (!isOf(record, task, question(task)) || !(await filesStand(record, sums))) {
-        anewFrom = task.id;
-        break;
-      }
-      undone = undefined;
-      const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;
-      jobs.push({ job: task.id, status, exit, ...whyRecalled(record) });
-      bytes = end;
+  for await (const { record, end } of recordsIn(path, Number.POSITIVE_INFINITY)) {
+    const { value: task, done } = await left.next();
+    if (done === true) break;
+    if (!(await isAsItWas(record, task, now))) {
+      return { jobs, bytes, next: task, anewFrom: task.id };
     }
+    jobs.push(doneBefore(record, task));
+    bytes = end;
   }
-  return {
-    jobs,
-    anewFrom,
-    bytes,
-    lines: async function* () {
-      if (bytes === 0) return;
-      for await (const { record, line } of recordsIn(path, bytes)) {
-        yield { ...aboutJob(record), line };
-      }
-    },
-    rest: following(undone, left),
-    stood:
-      resume === true && statOrNothing(path) === undefined
-        ? await finishedJobs(await fileBehind(out), { question, sums })
-        : async () => undefined,
-  };
+  return { jobs, bytes, next: undefined, anewFrom: undefined };
+}
+
+async function* linesIn(path: string, bytes: number): AsyncIterable<JobLine> {
+  if (bytes === 0) return;
+  for await (const { record, line } of recordsIn(path, bytes)) yield { ...aboutJob(record), line };
 }
 
 /** Where the line of a job is in a file of records. */
 type Place = { readonly start: number; readonly end: number };
 
 /** It grows with the number of jobs, not with their records: those are read again when they are asked for. */
-async function finishedJobs(
-  path: string,
-  now: {
-    readonly question: (task: JobTask) => string;
-    readonly sums: Map<string, string | null>;
-  },
-): Promise<Standing['stood']> {
+async function finishedJobs(path: string, now: Now): Promise<Standing['stood']> {
   const places = new Map<string, Place>();
   let start = 0;
   for await (const { record, end } of recordsIn(path, Number.POSITIVE_INFINITY)) {
@@ -97,26 +105,36 @@ async function finishedJobs(
   }
   return async (task) => {
     const place = places.get(task.id);
-    const line = place === undefined ? undefined : await lineAt(path, place);
-    const record = line === undefined ? undefined : recordOf(line);
-    if (line === undefined || record === undefined) return undefined;
-    if (!isOf(record, task, now.question(task)) || !(await filesStand(record, now.sums))) {
-      return undefined;
-    }
-    const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;
-    return {
-      ...aboutJob(record),
-      ...{ seq: task.seq, status, exit, line },
-      ...whyRecalled(record),
-    };
+    if (place === undefined) return undefined;
+    const line = await lineAt(path, place);
+    const record = recordOf(line);
+    return record !== undefined && (await isAsItWas(record, task, now))
+      ? { ...aboutJob(record), ...doneBefore(record, task), seq: task.seq, line }
+      : undefined;
   };
 }
 
-async function lineAt(path: string, { start, end }: Place): Promise<string> {
+function doneBefore(record: MachineRecord, { id }: JobTask): CountedJob {
+  const { status, exit } = record as unknown as Pick<JobDone, 'status' | 'exit'>;
+  return { job: id, status, exit, ...whyRecalled(record) };
+}
+
+async function isAsItWas(
+  record: MachineRecord,
+  task: JobTask,
+  { question, sums }: Now,
+): Promise<boolean> {
+  const isSame =
+    record['job'] === task.id &&
+    record['seq'] === task.seq &&
+    record['settings_sha256'] === question(task);
+  return isSame && filesStand(record, sums);
+}
+
+async function lineAt(path: string, { start, end }: Place): Promise<Uint8Array> {
   const handle = await open(path);
   try {
-    const { buffer } = await handle.read(Buffer.alloc(end - start), 0, end - start, start);
-    return buffer.toString('utf8');
+    return (await handle.read(new Uint8Array(end - start), 0, end - start, start)).buffer;
   } finally {
     await handle.close();
   }
@@ -135,12 +153,9 @@ async function* following(
   yield* rest;
 }
 
-const isOf = (record: MachineRecord, { id, seq }: JobTask, question: string): boolean =>
-  record['job'] === id && record['seq'] === seq && record['settings_sha256'] === question;
-
 type StandingRecord = {
   readonly record: MachineRecord;
-  readonly line: string;
+  readonly line: Uint8Array;
   /** Bytes of the file up to the end of its line. */
   readonly end: number;
 };
@@ -152,10 +167,9 @@ async function* recordsIn(path: string, most: number): AsyncIterable<StandingRec
   for await (const chunk of chunksOf(path)) {
     held = Buffer.concat([held, chunk]);
     for (let at = held.indexOf(0x0a); at !== -1; at = held.indexOf(0x0a)) {
-      const bytes = held.subarray(0, at + 1);
+      const line = held.subarray(0, at + 1);
       held = held.subarray(at + 1);
-      end += bytes.length;
-      const line = bytes.toString('utf8');
+      end += line.length;
       const record = recordOf(line);
       if (record === undefined || end > most) return;
       yield { record, line, end };
@@ -172,11 +186,10 @@ async function* chunksOf(path: string): AsyncIterable<Buffer> {
   }
 }
 
-function recordOf(line: string): MachineRecord | undefined {
+function recordOf(line: Uint8Array): MachineRecord | undefined {
   try {
-    const value: unknown = JSON.parse(line);
-    const is = typeof value === 'object' && value !== null && 'schema' in value;
-    return is && value.schema === 'leastcut/batch/1' ? (value as MachineRecord) : undefined;
+    const record: MachineRecord | null = recordOfLine(line);
+    return record?.['schema'] === 'leastcut/batch/1' ? record : undefined;
   } catch {
     return undefined;
   }

@@ -55,9 +55,7 @@ export async function runBatch(
   world: World,
 ): Promise<StreamedRun> {
   const command = await world.command(options.command ?? usualCommand);
-  const typed = Object.fromEntries(
-    Object.entries(options).filter(([name]) => !ofBatch.includes(name as OptionName)),
-  ) as TypedOptions;
+  const typed = typedForJobs(options);
   const problem =
     severalInputs(operands) ??
     foreignOption(command, typed, world) ??
@@ -90,6 +88,11 @@ export async function runBatch(
       : await doJobs({ ...terms, list: jobs });
   return { ...ended, diagnostics: [...opened.diagnostics, ...ended.diagnostics] };
 }
+
+const typedForJobs = (options: TypedOptions): TypedOptions =>
+  Object.fromEntries(
+    Object.entries(options).filter(([name]) => !ofBatch.includes(name as OptionName)),
+  ) as TypedOptions;
 
 /** Which columns there are; no job is begun. */
 async function listFields(command: string, { out }: TypedOptions): Promise<StreamedRun> {

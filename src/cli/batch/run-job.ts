@@ -49,7 +49,7 @@ export function finished(job: FinishedJob): JobDone {
   return {
     ...aboutJob(record),
     ...{ seq: job.seq, status: job.status, exit: job.exit },
-    line: renderNdjson([record]),
+    line: new TextEncoder().encode(renderNdjson([record])),
     ...whyNotDone(job.diagnostics),
   };
 }

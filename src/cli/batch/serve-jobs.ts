@@ -16,6 +16,6 @@ export async function serveJobs(): Promise<void> {
       (done): WorkerAnswer => ({ done }),
       (problem: unknown): WorkerAnswer => ({ broke: traceOf(problem) }),
     );
-    port.postMessage(answer);
+    port.postMessage(answer, 'done' in answer ? [answer.done.line.buffer as ArrayBuffer] : []);
   });
 }

@@ -14,6 +14,7 @@ import { filmRecordText } from '../../report/compare/film-record-file.ts';
 import { type CompareResult, compareFiles } from '../../tasks/compare/compare-files.ts';
 import { compareObservations } from '../../tasks/compare/compare-observations.ts';
 import type { LoadedFile } from '../../tasks/read/read-request.ts';
+import type { Settings } from '../../tasks/settings/settings.ts';
 import { type Answer, type Command, failed, type World } from '../command.ts';
 import { utf8Text } from '../files/utf8-text.ts';
 import { loadGaugeFile, loadSurveyInputs } from '../load/load-gauge.ts';
@@ -61,12 +62,7 @@ export const compareCommand: Command = {
   ],
   run: async (operands, options, world) => {
     const inputs = await loadSurveyInputs(operands, options, world);
-    const [after, plan, worked, gloss] = await Promise.all([
-      loadLater(options, world),
-      loadPlan(options.plan, world),
-      loadWorked(options, world),
-      loadOptional(options.gloss, world),
-    ]);
+    const [after, plan, worked, gloss] = await loadBeside(options, world);
     const loaded = told([inputs, after, plan, worked, gloss]);
     if (inputs.value === undefined || hasErrors(loaded)) return failed(loaded);
     const unwritable = recordProblem(options);
@@ -75,13 +71,7 @@ export const compareCommand: Command = {
     const { value, diagnostics: found } = compareFiles({
       ...surveyRequest(inputs.value, options),
       settingsAfter: after.value?.settings ?? settings,
-      gauges: {
-        before: (await loadGaugeFile(settings, world)).value,
-        after:
-          after.value === undefined
-            ? undefined
-            : (await loadGaugeFile(after.value.settings, world)).value,
-      },
+      gauges: await gaugesOf(settings, after.value?.settings, world),
       marked: options.marked ?? false,
       plan: plan.value?.plan,
       planFile: plan.value?.file,
@@ -92,17 +82,16 @@ export const compareCommand: Command = {
     });
     const diagnostics = [...loaded, ...found, ...earlierVisit(options, filmRecord)];
     if (value === undefined || hasErrors(diagnostics)) return failed(diagnostics);
-    const { vehicle } = value;
     const lacking = ratesProblem(value, options);
     if (lacking !== undefined) return failed([...diagnostics, lacking]);
-    const kept = keptObservations(settings, options, (date) =>
-      vehicle === null ? [] : compareObservations(value, { date, vehicle }),
-    );
     return {
       pages: () => [compareBlocks(value, pageOptions(settings, options))],
       records: () => [compareRecord(value, { version, diagnostics })],
       table: () => compareTable(value),
-      files: [...recordFiles(value, inputs.value, options), ...(kept?.files ?? [])],
+      files: [
+        ...recordFiles(value, inputs.value, options),
+        ...ratesFiles(value, settings, options),
+      ],
       diagnostics,
       color: settings.color,
       answersNo: [options.check === true && value.panels.some(({ verdict }) => verdict === 'stop')],
@@ -110,11 +99,29 @@ export const compareCommand: Command = {
   },
 };
 
+/** The gauge of the earlier readings; that of the later ones where it is another. */
+async function gaugesOf(before: Settings, after: Settings | undefined, world: World) {
+  const gaugeOf = async (settings: Settings) => (await loadGaugeFile(settings, world)).value;
+  return {
+    before: await gaugeOf(before),
+    after: after === undefined ? undefined : await gaugeOf(after),
+  };
+}
+
 /** What several loads had to say, each thing once: two gauges share all other files. */
 const told = (parts: readonly Outcome<unknown>[]): readonly Diagnostic[] => {
   const all = parts.flatMap(({ diagnostics }) => diagnostics);
   return [...new Map(all.map((one) => [JSON.stringify(one), one])).values()];
 };
+
+/** What is known besides the readings and what a survey of them takes. */
+const loadBeside = (options: TypedOptions, world: World) =>
+  Promise.all([
+    loadLater(options, world),
+    loadPlan(options.plan, world),
+    loadWorked(options, world),
+    loadOptional(options.gloss, world),
+  ]);
 
 /** The inputs by the gauge that took the later readings, where it is another. */
 const loadLater = async (options: TypedOptions, world: World): Promise<Outcome<Inputs>> =>
@@ -188,6 +195,18 @@ function earlierVisit(
           },
         ),
       ];
+}
+
+function ratesFiles(
+  result: CompareResult,
+  settings: Settings,
+  options: TypedOptions,
+): NonNullable<Answer['files']> {
+  const { vehicle } = result;
+  const kept = keptObservations(settings, options, (date) =>
+    vehicle === null ? [] : compareObservations(result, { date, vehicle }),
+  );
+  return kept?.files ?? [];
 }
 
 const recordFiles = (

@@ -97,15 +97,20 @@ type Loaded = {
 const handedFile = ({ name, file, diagnostics }: Loaded): HandedFile =>
   file ?? { name, bytes: new Uint8Array(), sha256: '', notLoaded: diagnostics };
 
+/** One after the other, for a pipe can be read once. */
+async function loadInOrder(names: readonly string[], world: World): Promise<readonly Loaded[]> {
+  const loaded: Loaded[] = [];
+  for (const name of names) loaded.push({ name, ...(await world.load(name)) });
+  return loaded;
+}
+
 /** Every problem of all the files at once. */
 async function loadRequest(
   operands: readonly string[],
   options: TypedOptions,
   world: World,
 ): Promise<Outcome<GradeFilesRequest>> {
-  const loaded: Loaded[] = [];
-  // In order, for a pipe can be read once.
-  for (const name of operands) loaded.push({ name, ...(await world.load(name)) });
+  const loaded = await loadInOrder(operands, world);
   const inputs = await loadInputs([], options, world);
   const [rubric, traineeGauges] = await Promise.all([
     loadRubric(options.rubric, world),
@@ -123,13 +128,11 @@ async function loadRequest(
   );
   if (inputs.value === undefined || hasErrors(diagnostics)) return { diagnostics };
   if (operands.length < 2) return { diagnostics: [nobodyToGrade(options)] };
-  const reference = options.consensus === true ? undefined : first?.file;
-  const trainees = (options.consensus === true ? loaded : others).map(handedFile);
   return {
     value: {
       read: readRequest(inputs.value, options),
-      reference,
-      trainees,
+      reference: options.consensus === true ? undefined : first?.file,
+      trainees: (options.consensus === true ? loaded : others).map(handedFile),
       settings: inputs.value.settings,
       job: inputs.value.job,
       rubric: rubric.value,

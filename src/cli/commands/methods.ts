@@ -12,8 +12,9 @@ import { suppliesBlocks, suppliesRecord } from '../../report/methods/supplies-pa
 import { listMethods, methodSources, showMethod } from '../../tasks/methods/methods.ts';
 import { methodAssumptions } from '../../tasks/methods/methods-assumptions.ts';
 import { ratesReport } from '../../tasks/methods/rates-report.ts';
+import type { Settings } from '../../tasks/settings/settings.ts';
 import { supplies } from '../../work/supplies.ts';
-import { type Command, failed } from '../command.ts';
+import { type Answer, type Command, failed } from '../command.ts';
 import { loadWithRates } from '../load/load-rates.ts';
 import { loadShopSettings } from '../load/load-settings.ts';
 import { formats } from '../options/output-specs.ts';
@@ -45,40 +46,49 @@ export const methodsCommand: Command = {
     const { value: settings, diagnostics: found } = await loadWithRates(plain.value, world);
     const diagnostics = [...plain.diagnostics, ...found];
     if (settings === undefined || hasErrors(diagnostics)) return failed(diagnostics);
-    if (action === 'materials') {
-      const used = supplies(settings.models.work, settings.correction);
-      return {
-        pages: () => [suppliesBlocks(used)],
-        records: () => [suppliesRecord(used, { version, diagnostics })],
-        table: () => suppliesTable(used),
-        diagnostics,
-      };
-    }
-    const rates = ratesReport(settings);
-    const sources = methodSources(settings);
-    const assumptions = methodAssumptions(settings);
-    const context = { version, diagnostics };
-    const unit = settings.showUnit.value;
-    if (id === undefined) {
-      const methods = listMethods(sources);
-      return {
-        pages: () => [methodListBlocks(methods, assumptions, unit, rates)],
-        records: () => [methodListRecord(methods, assumptions, context, rates)],
-        table: () => methodListTable(methods),
-        diagnostics,
-      };
-    }
-    const shown = showMethod(id, sources);
-    if (shown.value === undefined) return failed([...diagnostics, ...shown.diagnostics]);
-    const method = shown.value;
-    return {
-      pages: () => [shownMethodBlocks(method, unit, rates)],
-      records: () => [shownMethodRecord(method, assumptions, context, rates)],
-      table: () => shownMethodTable(method),
-      diagnostics,
-    };
+    if (action === 'materials') return listOfSupplies(settings, diagnostics);
+    return id === undefined ? listOf(settings, diagnostics) : shown(id, settings, diagnostics);
   },
 };
+
+function listOfSupplies({ models, correction }: Settings, diagnostics: Diagnostics): Answer {
+  const used = supplies(models.work, correction);
+  return {
+    pages: () => [suppliesBlocks(used)],
+    records: () => [suppliesRecord(used, { version, diagnostics })],
+    table: () => suppliesTable(used),
+    diagnostics,
+  };
+}
+
+function listOf(settings: Settings, diagnostics: Diagnostics): Answer {
+  const methods = listMethods(methodSources(settings));
+  const rates = ratesReport(settings);
+  const assumptions = methodAssumptions(settings);
+  const unit = settings.showUnit.value;
+  return {
+    pages: () => [methodListBlocks(methods, assumptions, unit, rates)],
+    records: () => [methodListRecord(methods, assumptions, { version, diagnostics }, rates)],
+    table: () => methodListTable(methods),
+    diagnostics,
+  };
+}
+
+function shown(id: string, settings: Settings, diagnostics: Diagnostics): Answer {
+  const { value: method, diagnostics: told } = showMethod(id, methodSources(settings));
+  if (method === undefined) return failed([...diagnostics, ...told]);
+  const rates = ratesReport(settings);
+  const assumptions = methodAssumptions(settings);
+  const unit = settings.showUnit.value;
+  return {
+    pages: () => [shownMethodBlocks(method, unit, rates)],
+    records: () => [shownMethodRecord(method, assumptions, { version, diagnostics }, rates)],
+    table: () => shownMethodTable(method),
+    diagnostics,
+  };
+}
+
+type Diagnostics = readonly Diagnostic[];
 
 const HINT = 'leastcut methods list, leastcut methods show <id>, or leastcut methods materials';
 

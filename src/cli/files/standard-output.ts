@@ -38,11 +38,11 @@ export const terminalOn = (descriptor: Descriptor): { isTTY?: boolean; columns?:
  * Writes a part of what is to come; waits until a slow reader has taken it. False once he has gone, or
  * nothing can be written any more.
  */
-export async function writeToReader(text: string): Promise<boolean> {
+export async function writeToReader(part: string | Uint8Array): Promise<boolean> {
   if (lost === undefined) {
     if (statOf(() => fstatSync(STANDARD_OUTPUT))?.isFile() === true)
-      writeDirectly(STANDARD_OUTPUT, text);
-    else await writeToStream(text);
+      writeDirectly(STANDARD_OUTPUT, part);
+    else await writeToStream(part);
   }
   return lost === undefined;
 }
@@ -60,9 +60,9 @@ export function writeError(text: string): void {
   if (rest.length > 0) streamOf(STANDARD_ERROR).write(rest);
 }
 
-async function writeToStream(text: string | Buffer): Promise<void> {
+async function writeToStream(part: string | Uint8Array): Promise<void> {
   const stdout = streamOf(STANDARD_OUTPUT);
-  if (!stdout.write(text)) await nextOf(stdout, ['drain', 'error', 'close']);
+  if (!stdout.write(part)) await nextOf(stdout, ['drain', 'error', 'close']);
   if (stdout.destroyed) lost ??= 'the reader has gone';
 }
 
@@ -109,11 +109,11 @@ function statOf(stat: () => Stats): Stats | undefined {
   }
 }
 
-const NOTHING = Buffer.alloc(0);
+const NOTHING = new Uint8Array();
 
 /** What a pipe that never blocks has no room for is left over. */
-function writeDirectly(descriptor: Descriptor, text: string): Buffer {
-  const bytes = Buffer.from(text);
+function writeDirectly(descriptor: Descriptor, part: string | Uint8Array): Uint8Array {
+  const bytes = typeof part === 'string' ? Buffer.from(part) : part;
   let from = 0;
   try {
     while (from < bytes.length) from += writeSync(descriptor, bytes, from);

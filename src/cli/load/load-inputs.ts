@@ -124,7 +124,7 @@ const readFilmRecordFile: Reader<Placed<FilmRecord>> = async (file, text) =>
   (await import('../../formats/film-record.ts')).readFilmRecord(file, text);
 
 /** The templates to choose from, and the one that is named. */
-export const templatesInForce = (
+const templatesInForce = (
   { template, templates, templateRules, nearside }: Settings,
   world: World,
 ): Promise<Outcome<LoadedTemplates>> =>
@@ -135,13 +135,10 @@ export const templatesInForce = (
 
 /** Every template there is to choose from: the built-in ones, and those of the shop files. */
 export const everyTemplate = (
-  { templates, templateRules, nearside }: Settings,
+  settings: Settings,
   world: World,
 ): Promise<Outcome<LoadedTemplates>> =>
-  loadTemplates({ chosen: undefined, own: templates }, world, {
-    rules: templateRules,
-    nearside: nearside.value,
-  });
+  templatesInForce({ ...settings, template: undefined }, world);
 
 /** What to read and how. */
 export const readRequest = (

@@ -6,7 +6,7 @@ import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { Defect } from '../defects.ts';
 import { keepsFilm, keepsTechnique, type Spot, type SpotPlace } from './local-spot.ts';
 import type { PanelPlan } from './plan.ts';
-import { throughClear } from './plan-remarks.ts';
+import { DEEPER_THAN_CLEAR, throughClear } from './plan-remarks.ts';
 
 const named = ({ kind, grade }: Defect): string => `${kind.name} of grade ${grade}`;
 
@@ -37,12 +37,13 @@ export function whatComesOfIt(
   const percent = (share: number): string => `${shown(100 * share, 0)} %`;
   const alone = percent(none.correction);
   if (taken.steps.length > 0) {
-    const text = `${named(defect)}: a spot clears ${percent(taken.correction)} of such marks, the panel’s own steps ${alone}`;
+    const text = `${named(defect)}: a spot clears ${percent(taken.correction)} (the panel’s own steps ${alone})`;
     return remark('local-spot', text);
   }
+  const { depth } = defect;
   const deep = parts.map(({ survey }) => throughClear(defect, survey));
-  if (deep.every((one) => one !== null)) {
-    return remark('local-left', says`${named(defect)}: left, ${at(deep, 0)}`);
+  if (depth !== null && deep.every((one) => one !== null)) {
+    return remark(DEEPER_THAN_CLEAR, says`${named(defect)}: left, ${at(deep, 0)}`, depth);
   }
   return none.removal.median > 0
     ? remark(

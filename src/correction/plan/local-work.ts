@@ -99,16 +99,22 @@ function spotFor(
   };
 }
 
-/** One combination of the smallest pad that lies flat, or by hand, in so many sets. */
+/**
+ * One combination of the smallest pad that lies flat, or by hand, in so many sets. A rotary cannot end a spot: it takes
+ * the place of no larger pad of a machine that can, nor of the hand.
+ */
 function stepsOnSpot({ survey }: PanelPlan, { model, paintOf }: PlanRequest): readonly Step[] {
   const { flatWidth } = survey.panel;
   const rungs = workableOn(paintOf(survey), model);
   const flat = rungsBy('machine', rungs).filter(({ machine }) => machine.padDiameter <= flatWidth);
-  const smallest = Math.min(...flat.map(({ machine }) => machine.padDiameter));
-  const usable =
-    flat.length === 0
-      ? rungsBy('hand', rungs)
-      : flat.filter(({ machine }) => machine.padDiameter === smallest);
+  const ending = flat.filter(({ machine }) => machine.motion.kind !== 'rotary');
+  const smallest = Math.min(
+    ...(ending.length === 0 ? flat : ending).map(({ machine }) => machine.padDiameter),
+  );
+  const usable = [
+    ...(ending.length === 0 ? rungsBy('hand', rungs) : []),
+    ...flat.filter(({ machine }) => machine.padDiameter <= smallest),
+  ];
   const counts = Array.from({ length: model.correction.mostSets.cut }, (_, i) => i + 1);
   return usable.flatMap((combination) => counts.map((sets) => ({ combination, sets })));
 }

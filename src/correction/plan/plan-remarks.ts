@@ -118,6 +118,9 @@ export const otherThanSurveyed = (
         ),
       ];
 
+/** Of a mark that only new paint mends. */
+export const DEEPER_THAN_CLEAR = 'deeper-than-clear';
+
 export function defectRemarks(defects: readonly Defect[], survey: DefectGround): readonly Remark[] {
   return defects
     .filter(({ grade }) => grade > 0)
@@ -132,7 +135,7 @@ export function defectRemarks(defects: readonly Defect[], survey: DefectGround):
       const deep = throughClear(defect, survey);
       return deep === null || depth === null
         ? []
-        : [remark('deeper-than-clear', says`${kind.name}: ${deep}`, depth)];
+        : [remark(DEEPER_THAN_CLEAR, says`${kind.name}: ${deep}`, depth)];
     });
 }
 

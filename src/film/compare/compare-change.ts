@@ -120,6 +120,18 @@ const operatorSource = ({ betweenOperators: sd = micrometres(0) }: GaugesCompare
 /** An error in proportion to the change, of a gauge whose other errors cancel. */
 const OF_THE_CHANGE = 'calibration';
 
+/** SD of what a panel's own readings scatter by: what all panels share is left out. */
+export const scatterOfChange = ({ removed }: FilmChange): number =>
+  standardUncertainty(
+    uncertain(
+      removed.value,
+      Object.fromEntries([...removed.components].filter(([source]) => !isSharedByPanels(source))),
+    ),
+  );
+
+const isSharedByPanels = (source: string): boolean =>
+  source.startsWith(OF_THE_CHANGE) || source === OF_WHO_READ;
+
 function withInterval(removed: Uncertain<'µm'>): FilmChange {
   const reach = expandedUncertainty(removed, CONFIDENCE);
   const low = micrometres(removed.value - reach);
@@ -163,7 +175,7 @@ const named = ({ value, components }: Uncertain<'µm'>, panel: string): Uncertai
   value,
   components: new Map(
     [...components].map(([source, component]) => [
-      source.startsWith(OF_THE_CHANGE) || source === OF_WHO_READ ? source : `${source} of ${panel}`,
+      isSharedByPanels(source) ? source : `${source} of ${panel}`,
       component,
     ]),
   ),

@@ -16,7 +16,12 @@ import {
   pointUncertainty,
 } from './compared-figures.ts';
 import { type Condition, repaintReach } from './condition.ts';
-import { type ComparedFigure, compareWithLine, type LineComparison } from './line-comparison.ts';
+import {
+  type ComparedFigure,
+  chanceBeyond,
+  compareWithLine,
+  type LineComparison,
+} from './line-comparison.ts';
 import { type ZoneCut, zoneLines } from './zones.ts';
 
 /** The points of a panel, and what is known as taken: put back where it is asked what the panel was painted with. */
@@ -52,11 +57,21 @@ type JudgedFilm = Pick<JudgedPanel, 'points' | 'film' | 'uncertainty'> & {
 export type JudgedAgainst = {
   /** Null where no other panel speaks of the car. */
   readonly baseline: Uncertain<'µm'> | null;
+  /** What it is held to besides; absent where that is nothing. */
+  readonly beside?: HeldBeside | null;
   /** What the factory painted if the usual film of the car is repaint, and the chance of that; null where it is not asked. */
   readonly ifPaintedOver: IfPaintedOver | null;
   readonly scatter: GaugeScatter;
   /** Of film over the other panels, as zones are told by it. */
   readonly zoneSpread: Spread;
+};
+
+/** The usual film of the car as something else has it, and the chance that this counts. */
+export type HeldBeside = {
+  readonly film: Uncertain<'µm'>;
+  /** By which film is cut back, where that is more: zinc makes no thick film a factory's, but thin film lack more. */
+  readonly overZinc?: Uncertain<'µm'>;
+  readonly chance: number;
 };
 
 export type IfPaintedOver = {
@@ -167,12 +182,9 @@ const fillerLine = (
 function repaintLines(
   { points, median, uncertainty }: BesideFiller,
   gone: Uncertain<'µm'>,
-  { baseline, ifPaintedOver }: JudgedAgainst,
+  { baseline, beside = null, ifPaintedOver }: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] {
-  const ofAnyCar = exactly(conditions.refinished);
-  const ofCar = baseline === null ? ofAnyCar : repaintLine(baseline, conditions);
-  const isByCar = ofCar.value < ofAnyCar.value;
   const held = {
     compared: 'median',
     condition: 'refinished',
@@ -180,11 +192,9 @@ function repaintLines(
     figure: add(medianUncertainty(median, points.length, uncertainty), gone),
     putBack: gone.value,
   } as const;
-  const own = compareWithLine({
-    ...held,
-    line: isByCar ? ofCar : ofAnyCar,
-    baseline: isByCar && baseline !== null ? baseline.value : null,
-  });
+  const by = (film: Uncertain<'µm'> | null): LineComparison =>
+    compareWithLine({ ...held, ...lowerRepaintLine(film, conditions) });
+  const own = likelier(by(baseline), beside, by);
   if (ifPaintedOver === null || own.isBeyond || isUnderOthers(held.figure, baseline, conditions)) {
     return [own];
   }
@@ -196,6 +206,31 @@ function repaintLines(
   });
   // Of all that carry the usual film as likely, or the less one read the more it might give.
   return [own, { ...then, isBeyond: false, otherSide: chance, shownBy: shownBy.panel.name }];
+}
+
+/** That of the film, unless the one for any car lies lower. */
+function lowerRepaintLine(
+  film: Uncertain<'µm'> | null,
+  conditions: FilmModel['conditions'],
+): Pick<LineComparison, 'baseline'> & { readonly line: Uncertain<'µm'> } {
+  const ofAnyCar = { line: exactly(conditions.refinished), baseline: null };
+  if (film === null) return ofAnyCar;
+  const line = repaintLine(film, conditions);
+  return line.value < ofAnyCar.line.value ? { line, baseline: film.value } : ofAnyCar;
+}
+
+/** Of what gives a panel its word, and what it is held to besides, the one by which it is likelier beyond its line. */
+function likelier(
+  own: LineComparison,
+  beside: Pick<HeldBeside, 'film' | 'chance'> | null,
+  by: (film: Uncertain<'µm'>) => LineComparison,
+): LineComparison {
+  if (beside === null || own.isBeyond || beside.chance <= own.otherSide) return own;
+  const other = by(beside.film);
+  const otherSide = beside.chance * chanceBeyond(other);
+  if (otherSide <= own.otherSide) return own;
+  const word = { ...other, isBeyond: false, otherSide };
+  return beside.chance < 1 ? { ...word, ifHeld: beside.chance } : word;
 }
 
 /** Film that lies under the line of film cut back is not the usual film of the car. */
@@ -216,19 +251,22 @@ function repaintLine(baseline: Uncertain<'µm'>, model: FilmModel['conditions'])
 /** A panel that reads far less was not cut back where the usual film of the car is repaint and this shows the factory's. */
 function cutBackLines(
   { uncertainty, gone }: JudgedPanel,
-  { baseline, ifPaintedOver }: JudgedAgainst,
+  { baseline, beside = null, ifPaintedOver }: JudgedAgainst,
   { conditions }: FilmModel,
 ): readonly LineComparison[] {
   if (baseline === null) return [];
-  const own = compareWithLine({
-    compared: 'mean',
-    condition: 'cut-back',
-    side: 'under',
-    figure: add(uncertainty, gone),
-    putBack: gone.value,
-    line: add(baseline, exactly(micrometres(-conditions.cutBack))),
-    baseline: baseline.value,
-  });
+  const by = (film: Uncertain<'µm'>): LineComparison =>
+    compareWithLine({
+      compared: 'mean',
+      condition: 'cut-back',
+      side: 'under',
+      figure: add(uncertainty, gone),
+      putBack: gone.value,
+      line: add(film, exactly(micrometres(-conditions.cutBack))),
+      baseline: film.value,
+    });
+  const lacking = beside === null ? null : { ...beside, film: beside.overZinc ?? beside.film };
+  const own = likelier(by(baseline), lacking, by);
   if (ifPaintedOver === null || !own.isBeyond) return [own];
   const { chance, shownBy } = ifPaintedOver;
   // What is out of the question for the others is for this one.

@@ -9,6 +9,7 @@ import type { FilmModel, PanelFacts } from '../film-model.ts';
 import type { PanelPoint } from '../panel-points.ts';
 import { goneAllOver, putBack } from '../put-back.ts';
 import type { Panel } from '../template/template.ts';
+import { type OverRangePoint, overRangeEvidence } from './over-range.ts';
 
 /** In order of precedence. */
 export type Condition =
@@ -34,6 +35,8 @@ export type ConditionEvidence = {
   readonly points: readonly ReadPoint[];
   /** Those off it, which tell of filler alone. */
   readonly otherPoints: readonly PlacedPoint[];
+  /** Those beyond the range of the gauge. */
+  readonly overRange?: readonly OverRangePoint[];
   readonly baseline: Micrometres | null;
   /** Of a zone that is odd to the factory film beside it: by how much it is thicker. */
   readonly overRest: Micrometres | null;
@@ -61,12 +64,10 @@ export function filmFindings(
   read: ConditionEvidence,
   model: FilmModel['conditions'],
 ): readonly Finding[] {
+  if (read.facts.covered) return [COVERED];
   const { facts, median, mean, points, otherPoints, baseline } = beforeEarlierWork(read);
   const told = tellPutBack(facts);
   const findings: Finding[] = [];
-  if (facts.covered) {
-    findings.push(finding('covered', 'declared as covered by film, wrap or coating'));
-  }
   const [over, rest] = partedByFiller(points, model);
   if (over.length > 0) {
     const largest = Math.max(...thicknessesOf(over));
@@ -78,6 +79,10 @@ export function filmFindings(
   if (over.length === 0 && offFace.length > 0) {
     const largest = Math.max(...thicknessesOf(offFace));
     findings.push(finding('filler', told(fillerOffFace(offFace, points, model)), largest));
+  }
+  const { overRange = [] } = read;
+  if (over.length + offFace.length === 0 && overRange.length > 0) {
+    findings.push({ condition: 'filler', evidence: overRangeEvidence(overRange) });
   }
   const film = over.length === 0 || rest.length === 0 ? median : medianFilm(rest);
   const byFilm = refinishedEvidence(film, baseline, model) ?? oddEvidence(read);
@@ -115,6 +120,12 @@ function tellPutBack(facts: PanelFacts): (evidence: Sentence) => Sentence {
   return (evidence) =>
     mean === 0 ? evidence : says`with the ${um(mean)} taken before put back, ${evidence}`;
 }
+
+/** Whatever it reads is what lies over the paint as well: of the paint nothing is known. */
+export const COVERED: Finding = {
+  condition: 'covered',
+  evidence: remark('covered', 'declared as covered by film, wrap or coating'),
+};
 
 /** Points over the line of filler, and the others: filler under one point says nothing of its neighbours. */
 export function partedByFiller<Point extends Pick<ReadPoint, 'thickness'>>(

@@ -55,6 +55,8 @@ export type LineComparison = {
   readonly otherSide: number;
   /** The panel that shows the factory's film, of a line that holds only if the usual film of the car is repaint. */
   readonly shownBy?: string;
+  /** Chance that the panel is held to this line at all, where that is not sure: `otherSide` is of both. */
+  readonly ifHeld?: number;
 };
 
 type Held = Pick<LineComparison, 'compared' | 'condition' | 'side'> & {

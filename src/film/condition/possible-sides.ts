@@ -43,7 +43,7 @@ export type ChanceOf = (line: LineComparison) => number;
 export const withChances = ({ lost, cutBack }: PossibleSides, of: ChanceOf): PossibleSides => {
   // Whether the usual film is repaint is no matter of one panel's readings.
   const again = (line: LineComparison): LineComparison =>
-    line.shownBy === undefined ? { ...line, otherSide: of(line) } : line;
+    line.shownBy === undefined ? { ...line, otherSide: (line.ifHeld ?? 1) * of(line) } : line;
   return { lost: lost.map(again), cutBack: cutBack === null ? null : again(cutBack) };
 };
 
@@ -53,7 +53,14 @@ export const withLinesUp = (
   film: Micrometres,
 ): PossibleSides => ({
   lost,
-  cutBack: cutBack === null ? null : { ...cutBack, line: plus(cutBack.line, film) },
+  cutBack:
+    cutBack === null
+      ? null
+      : {
+          ...cutBack,
+          line: plus(cutBack.line, film),
+          baseline: cutBack.baseline === null ? null : plus(cutBack.baseline, film),
+        },
 });
 
 /**

@@ -190,7 +190,7 @@ export function driftBetween(before: GaugeCheck, after: GaugeCheck): readonly Dr
     const other = after.shims.find(({ shim }) => shim === one.shim);
     return other === undefined
       ? []
-      : [{ shim: one.shim, change: subtract(own(other, 'after'), own(one, 'before')) }];
+      : [{ shim: one.shim, change: subtract(ofItsOwn(other), one.error) }];
   });
   return changes.map(({ shim, change }) => {
     const expanded = micrometres(expandedUncertainty(change, 1 - 0.05 / changes.length));
@@ -199,10 +199,10 @@ export function driftBetween(before: GaugeCheck, after: GaugeCheck): readonly Dr
   });
 }
 
-/** The error with all that is not the shim's as sources of this check alone, so that they do not cancel. */
-function own({ shim, error }: ShimCheck, check: 'before' | 'after'): Uncertain<'µm'> {
+/** The error with all that is not the shim's as sources of its own check, so that they do not cancel. */
+function ofItsOwn({ shim, error }: ShimCheck): Uncertain<'µm'> {
   const sources = [...error.components].map(([source, component]) => [
-    source === shimSource(shim) ? source : `${source} ${check}`,
+    source === shimSource(shim) ? source : `${source} after`,
     component,
   ]);
   return uncertain(error.value, Object.fromEntries(sources));

@@ -44,7 +44,7 @@ export function pointsAboutEdge(
 }
 
 const between = (points: readonly Place[]): readonly Place[] =>
-  points.flatMap((one, i) => points.slice(i + 1).map((other) => middle(one, other)));
+  points.flatMap((one) => points.map((other) => middle(one, other)));
 
 const round = (share: number): number => Math.round(100 * share) / 100;
 const middle = (a: Place, b: Place): Place => ({
@@ -55,14 +55,11 @@ const middle = (a: Place, b: Place): Place => ({
 const distance = (a: Place, b: Place): number => Math.hypot(a.u - b.u, a.v - b.v);
 const isSame = (a: Place, b: Place): boolean => distance(a, b) < 1e-9;
 
-function nearest<P extends Place>(from: Place, among: readonly P[]): P | undefined {
-  const [first, ...rest] = among;
-  if (first === undefined) return undefined;
-  return rest.reduce(
-    (near, one) => (distance(from, one) < distance(from, near) ? one : near),
-    first,
+const nearest = (from: Place, among: readonly Place[]): Place | undefined =>
+  among.reduce<Place | undefined>(
+    (near, one) => (near === undefined || distance(from, one) < distance(from, near) ? one : near),
+    undefined,
   );
-}
 
 const gapTo = (place: Place, taken: readonly Place[]): number =>
   Math.min(...taken.map((one) => distance(place, one)));
@@ -70,7 +67,8 @@ const gapTo = (place: Place, taken: readonly Place[]): number =>
 /** None that is there already. */
 function farthestFrom(free: readonly Place[], taken: readonly Place[]): Place | undefined {
   const open = free.filter((place) => !taken.some((one) => isSame(one, place)));
-  const [first, ...rest] = open;
-  if (first === undefined) return undefined;
-  return rest.reduce((far, one) => (gapTo(one, taken) > gapTo(far, taken) ? one : far), first);
+  return open.reduce<Place | undefined>(
+    (far, one) => (far === undefined || gapTo(one, taken) > gapTo(far, taken) ? one : far),
+    undefined,
+  );
 }

@@ -15,7 +15,11 @@ import type { Panel } from '../template/template.ts';
 /** Something to do, with the further points to read where it is that, and the time it takes. */
 export type SurveyAdvice = Remark & { readonly points?: number; readonly time?: Minutes };
 
-type Measured = { readonly panel: Panel; readonly points: readonly PanelPoint[] };
+type Measured = {
+  readonly panel: Panel;
+  readonly points: readonly PanelPoint[];
+  readonly clearPoints: readonly PanelPoint[];
+};
 
 /** What would make a panel's survey surer. More than nine points gain next to nothing. */
 export function surveyAdvice(
@@ -38,7 +42,7 @@ export function surveyAdvice(
 }
 
 function unreadAdvice(
-  { panel, points }: Measured,
+  { panel, points, clearPoints }: Measured,
   { pointTime }: FilmModel['measuring'],
 ): readonly SurveyAdvice[] {
   if (!needsUltrasound(panel)) {
@@ -48,6 +52,14 @@ function unreadAdvice(
         ...remark('read', `read ${count} points on the face`),
         time: (pointTime * count) as Minutes,
       },
+    ];
+  }
+  if (clearPoints.length > 0) {
+    return [
+      remark(
+        'ultrasound',
+        'its clear was read, but no total tells whether that is the factory’s: leave it alone',
+      ),
     ];
   }
   return [

@@ -10,7 +10,8 @@ import { type Micrometres, type Minutes, micrometres, plus } from '../../base/un
 import { isFactoryFilm } from '../condition/condition.ts';
 import { type ChanceOf, withChances, withLinesUp } from '../condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from '../film-model.ts';
-import { budgetOf } from '../limits/allowance.ts';
+import { budgetOf, unsaidAllowance } from '../limits/allowance.ts';
+import type { AllowanceCase } from '../limits/allowance-case.ts';
 import type { RemovalTerms } from '../limits/removal-limits.ts';
 import type { PlainTopcoat, TopcoatCase } from '../limits/topcoat-cases.ts';
 import { doubtAboutWhatIsLeft, shareOf } from '../limits/variance-of-left.ts';
@@ -40,9 +41,14 @@ export type Help = {
   readonly doubtShare?: number;
   /**
    * The gain where it comes out the other way: for `history`, that twice as much was `taken` as is assumed; for `clear`
-   * of a panel near its line, that it reads as on the other side of it; for `read-again`, that it reads the same.
+   * of a panel near its line, that it reads as on the other side of it, of one that is held to the thin clear of others,
+   * that it reads as factories paint (`asPainted`); for `read-again`, that it reads the same.
    */
-  readonly otherwise?: { readonly gain: Micrometres; readonly taken?: Micrometres };
+  readonly otherwise?: {
+    readonly gain: Micrometres;
+    readonly taken?: Micrometres;
+    readonly asPainted?: true;
+  };
   /** For `test-spot`: whether the patch takes more than may go from this panel, so that it is made on another. */
   readonly isElsewhere?: boolean;
   /** For `read-again`: what it would change of the other parts of the car. */
@@ -90,7 +96,7 @@ export function whatWouldHelp(
     micrometres(budgetWith(known, panel, terms.removal, model) - panel.budget);
   const all = [
     ...historyHelp(panel, gainOf, model),
-    ...clearHelp(panel, gainOf, model),
+    ...clearHelp(panel, gainOf, terms, model),
     ...spotHelp(panel, gainOf, terms, model),
     ...zincHelp(panel, terms),
     ...pointsHelp(panel, gainOf, model),
@@ -100,21 +106,27 @@ export function whatWouldHelp(
   );
 }
 
+/** Repaint has a topcoat as well, once a test spot was made on it. */
 const isReadFactoryFilm = (panel: PanelSurvey): panel is ReadPanel =>
-  panel.film !== null &&
-  panel.topcoat !== null &&
-  [panel.condition, ...panel.also].every(isFactoryFilm);
+  panel.topcoat !== null && [panel.condition, ...panel.also].every(isFactoryFilm);
 
 /** What might go with one thing more known. */
 function budgetWith(
-  { chance, putBackOnAll = micrometres(0), ...known }: Known,
+  known: Known,
   panel: ReadPanel,
   removal: RemovalTerms,
   model: FilmModel,
 ): Micrometres {
-  const asked = {
+  return budgetOf(caseWith(known, panel), { ...removal, ...known.terms }, model);
+}
+
+function caseWith(
+  { chance, putBackOnAll = micrometres(0), ...known }: Known,
+  panel: ReadPanel,
+): AllowanceCase {
+  return {
     film: known.film ?? panel.film,
-    facts: known.facts === undefined ? panel.facts : { ...panel.facts, ...known.facts },
+    facts: { ...panel.facts, ...known.facts },
     conditions: [panel.condition, ...panel.also],
     baseline: panel.baseline === null ? null : plus(panel.baseline, putBackOnAll),
     sides: withLinesUp(
@@ -122,8 +134,6 @@ function budgetWith(
       putBackOnAll,
     ),
   };
-  const terms = known.terms === undefined ? removal : { ...removal, ...known.terms };
-  return budgetOf(asked, terms, model);
 }
 
 type GainOf = (known: Known) => Micrometres;
@@ -151,23 +161,41 @@ function historyHelp(
 
 /** The expected value of a clear that somebody reads is that of today; only the doubt about it goes. */
 function clearHelp(
-  { facts, topcoat }: ReadPanel,
+  panel: ReadPanel,
   gainOf: GainOf,
-  { stated, measuring, conditions }: FilmModel,
+  { removal }: HelpTerms,
+  model: FilmModel,
 ): readonly Help[] {
+  const { facts, topcoat } = panel;
   if (facts.clear !== null) return [];
   const gainAt = ({ meanClear: { mean } }: PlainTopcoat): Micrometres =>
-    gainOf({ facts: { clear: { mean, sd: stated.clearSd, of: 'panel' } } });
-  const other = topcoat.besides.find(({ chance }) => chance > conditions.nearRisk)?.topcoat ?? null;
+    gainOf({ facts: { clear: { mean, sd: model.stated.clearSd, of: 'panel' } } });
+  const near = topcoat.besides.find(({ chance }) => chance > model.conditions.nearRisk);
+  const painted = near === undefined ? asFactoriesPaint(panel, removal, model) : null;
+  const otherwise = [
+    ...(near?.topcoat ? [{ gain: gainAt(near.topcoat) }] : []),
+    ...(painted === null ? [] : [{ gain: gainAt(painted), asPainted: true as const }]),
+  ];
   return [
     {
       code: 'clear',
       gain: gainAt(topcoat),
-      ...(other === null ? {} : { otherwise: { gain: gainAt(other) } }),
-      time: measuring.clearTime,
+      ...(otherwise[0] === undefined ? {} : { otherwise: otherwise[0] }),
+      time: model.measuring.clearTime,
       points: null,
     },
   ];
+}
+
+/** The topcoat as its own film tells it, where it is held to a clear that was read on other panels; null where it is not. */
+function asFactoriesPaint(
+  panel: ReadPanel,
+  removal: RemovalTerms,
+  model: FilmModel,
+): PlainTopcoat | null {
+  if (panel.topcoat.told.knowledge.statedClear?.readOn === undefined) return null;
+  const { clearElsewhere: _, ...facts } = panel.facts;
+  return unsaidAllowance({ ...caseWith({}, panel), facts }, removal, model).topcoat;
 }
 
 /** What a patch loses is lost there alone: it takes nothing from what the panels gain. */

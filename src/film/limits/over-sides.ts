@@ -91,7 +91,7 @@ export const sideOfWord = (conditions: readonly Condition[]): Condition =>
  */
 export function acrossCutBack(
   panel: AllowanceCase,
-  { line }: Pick<LineComparison, 'line'>,
+  { line, baseline }: Pick<LineComparison, 'line' | 'baseline'>,
 ): AllowanceCase {
   const { film, facts, conditions } = panel;
   if (isCutBack(panel)) {
@@ -99,6 +99,7 @@ export function acrossCutBack(
   }
   return {
     ...panel,
+    baseline,
     film: { ...film, mean: micrometres(Math.min(film.mean, line - goneAllOver(facts).mean)) },
     conditions: [...conditions, 'cut-back'],
   };

@@ -65,6 +65,12 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
   'comment-or-row': example('read input.csv', {
     'input.csv': 'point;panel;reading_um\n#1;bonnet;120\n2;roof;118\n',
   }),
+  'compare-common-shift': example('compare before.csv after.csv --marked --template saloon', {
+    'after.csv':
+      'panel,point,reading_um\nbonnet,1,109.4\nbonnet,2,114.0\nbonnet,3,107.7\nroof,1,111.4\nroof,2,109.0\nroof,3,112.7\nboot lid,1,108.4\nboot lid,2,107.0\nboot lid,3,111.7\n',
+    'before.csv':
+      'panel,point,reading_um\nbonnet,1,117\nbonnet,2,121\nbonnet,3,115\nroof,1,119\nroof,2,116\nroof,3,120\nboot lid,1,116\nboot lid,2,114\nboot lid,3,119\n',
+  }),
   'compare-day-differs': example(
     'compare before.csv after.csv --marked --template saloon --record record.json --date 2026-05-31',
     {

@@ -250,7 +250,7 @@ export const filmDefaults = {
       0.5,
       'assumption',
       'nobody knows which of the two it is',
-      'most likely that the usual film of a car is repaint where a thin panel may be cut back instead',
+      'most likely that the usual film of a car is repaint where a thin panel may be cut back, or a thick car painted so, instead',
       [0.01, 1],
     ),
     mirror: um(25, 'assumption', '', 'mirrored panels further apart get a note'),

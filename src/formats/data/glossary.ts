@@ -905,8 +905,23 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'advice',
-    ['what would help', 'what would help, a panel at best'],
+    ['what would help', 'would help', 'what would help, a panel at best'],
     'What would make the answer surer, or allow more.',
+  ),
+  word(
+    'more may go',
+    [
+      'µm more may go',
+      'mil more may go',
+      'more may go, alone, if as reckoned',
+      'panels; each alone, if as reckoned',
+    ],
+    'How much more may go once a thing is known that would help, from the least to the most over the panels named: each by itself, not to be added, and if it comes out as reckoned; under 0.15 µm it stands under -v alone.',
+  ),
+  word(
+    'takes',
+    [],
+    'Of what would help: the minutes, for each panel or once for the car; or that somebody’s word is asked for.',
   ),
   word('reason', ['reasons'], 'Why a panel’s plan is as it is.'),
   word('caution', ['cautions'], 'What to mind while working.'),

@@ -120,7 +120,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   may_be:
     'What a panel of factory film may be besides its word, as far as that moves what may go: with the chance of it (condition_prob) and the topcoat expected then where it is thinnest (clear_um; null where no removal would be safe). What may go keeps the risk over all of it.',
   value_otherwise:
-    'The same as value where it comes out the other way: more was polished off than is assumed, or the clear reads as on the other side of the line; null where there is no other way.',
+    'The same as value where it comes out the other way: more was polished off than is assumed, or the clear reads as on the other side of the line, or as factories paint where it is held to that of other panels; null where there is no other way.',
   condition_prob: 'The chance that the panel is this, 0 to 1.',
   by_word_um:
     'What the limit would allow if the word of the panel held for certain, in µm; null where nothing may go whatever the film.',
@@ -545,7 +545,7 @@ export const recordKeyMeanings: Readonly<Record<string, string>> = {
   found: 'How many were found.',
   out_of: 'Of how many.',
   low_pct:
-    'Lower end of the 95 % interval of the share, in per cent: Wilson’s of one trainee, the exact one of Clopper and Pearson of a class; null where there are none.',
+    'Lower end of the 95 % interval of the share, in per cent, the exact one of Clopper and Pearson; null where there are none.',
   high_pct: 'Upper end of that interval, in per cent; null where there are none.',
   missed: 'What of the reference was missed.',
   what: 'What was missed. panel: not read at all. low-spot or repair: read and not found.',

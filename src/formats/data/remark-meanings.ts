@@ -337,6 +337,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'One value is ten times its neighbours, or a tenth of them. It is asked about before anything is made of it, and never changed.',
     'Look at the gauge, or read the point again.',
   ),
+  note(
+    'over-range',
+    'On metal a point is beyond the range of the gauge, and no reading was taken there: thicker than the gauge can show, so it counts as filler, unless the probe was lifted. It enters no mean.',
+    'Read the point again: film read there settles it. Beyond the range again, make a test spot first.',
+  ),
   advice(
     'ultrasound',
     'Under the paint there is no metal, and the usual gauge needs metal.',
@@ -345,7 +350,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   advice('read', 'The panel was not read, so nothing may go.', 'Read it.'),
   advice(
     'read-again',
-    'One value looks keyed wrongly, or stands out from the others, and the figures hang on it.',
+    'One value looks keyed wrongly, stands out from the others, or is beyond the range of the gauge, and the figures hang on it.',
     'Read that point again, or correct the file.',
   ),
   advice(
@@ -501,6 +506,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'spot-stop-colour',
     'Colour came off on the pad.',
     'Stop polishing there. On single-stage paint colour is normal: state "finish" in the job.',
+  ),
+  advice(
+    'spot-colour-repaint',
+    'Colour came off on the pad where the car has no clear: normal of its own paint, and of repaint perhaps a base coat under clear.',
+    'Survey the panel first. If it is repaint, stop, and find out its finish.',
   ),
   advice(
     'spot-stop-overrun',
@@ -687,7 +697,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   reason(
     'panels-swapped',
-    'With the names of two panels changed the readings agree with the reference, as they stand they do not.',
+    'With the names of two panels or more changed the readings agree with the reference, as they stand they do not.',
     'Write the name of a panel while you stand before it.',
   ),
   reason(

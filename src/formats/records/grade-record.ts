@@ -45,7 +45,13 @@ const criterion = z.strictObject({
 
 const span = { low_um: z.number(), high_um: z.number() };
 
-const bias = z.strictObject({ mean_um: z.number(), ...span, z: z.number(), verdict });
+const bias = z.strictObject({
+  mean_um: z.number(),
+  ...span,
+  z: z.number(),
+  verdict,
+  hint: z.string().nullable(),
+});
 
 const agreement = z.strictObject({
   n: attempt,

@@ -145,6 +145,7 @@ const why = z
 const panel = zoned({
   panel: z.string(),
   n_points: count,
+  points: z.array(z.string()),
   n_readings: count,
   mean_um: figure,
   sd_um: figure,

@@ -18,8 +18,13 @@ export function tellCountedBlocks(grids: readonly Grid[], findings: Findings): v
       const cells = row.flatMap((cell) => cell ?? []);
       return cells[0] === undefined ? [] : [{ first: cells[0], isAlone: cells.length === 1 }];
     });
-    for (const own of groupBy(firsts, ({ first }) => first.panel).values()) {
-      const counts = own.length >= fewest && own.every((one, k) => startOf(one) === String(k + 1));
+    const panels = [...groupBy(firsts, ({ first }) => first.panel).values()];
+    const areLone = panels.length >= fewest && panels.every(({ length }) => length === 1);
+    const isCounted = (own: readonly FirstOfRow[]): boolean =>
+      own.every((one, k) => startOf(one) === String(k + 1));
+    const areLoneCounted = areLone && panels.every(isCounted);
+    for (const own of panels) {
+      const counts = (own.length >= fewest || areLoneCounted) && isCounted(own);
       const [top] = own;
       if (counts && top !== undefined) tell(top.first, findings);
     }

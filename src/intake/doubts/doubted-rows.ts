@@ -7,6 +7,7 @@
 import { once } from '../../base/kept.ts';
 import { hasNumber } from '../../base/letters.ts';
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
+import { meansNoReading } from '../cells/words.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
@@ -18,6 +19,7 @@ export function tellDoubtedRows(table: Table, findings: Findings): void {
   tellNotes(table, findings);
   tellMarkedPanels(table, findings);
   tellOddPoints(table, findings);
+  tellOddTimes(table, findings);
 }
 
 function tellNotes(table: Table, findings: Findings): void {
@@ -114,7 +116,7 @@ function firstRows(rows: readonly Row[], column: number): ReadonlyMap<string, Ro
 /** Words for a place on a panel, which may well stand among numbers. */
 const places = wholeWords(
   `edge|edges|centre|center|middle|mid|left|right|front|rear|back|top|bottom|upper|lower|inner|outer|
-  inside|outside|corner|shut|face|fold|lip|arch|sill|handle|mitte|kante|rand|ecke|links|rechts|vorn|
+  inside|outside|corner|seam|shuts?|jamb|face|fold|lip|arch|sill|handle|mitte|kante|rand|ecke|links|rechts|vorn|
   vorne|hinten|oben|unten|innen|aussen|falz|milieu|bord|coin|gauche|droite|avant|arriere|haut|bas|
   centro|borde|esquina|izquierda|derecha|delante|detras|arriba|abajo|bordo|angolo|sinistra|destra|
   davanti|dietro|alto|basso|midden|hoek|voor|achter|boven|onder|srodek|brzeg|lewa|prawa|przod|tyl`,
@@ -124,19 +126,33 @@ const stateOfPoint = wholeWords(
   letzte|probe|falsch|geloscht|zinc|zink|primer|copy`,
 );
 
-/** A name without a digit among numbers; among other words, one that says what it is. */
+/**
+ * A name without a digit among numbers; among other words, one that says what it is. Where a column is called that of
+ * the points, a lone word may be a place (an assumption); on several panels, as a state, or where no line of names says
+ * that it is a point, it is a figure more often.
+ */
 function tellOddPoints(table: Table, findings: Findings): void {
-  const pointAt = table.layout.columns.get('point');
-  if (pointAt === undefined) return;
+  for (const column of pointColumns(table)) tellOddPointsIn(table, column, findings);
+}
+
+function tellOddPointsIn(table: Table, pointAt: number, findings: Findings): void {
   const firsts = firstRows(table.rows, pointAt);
-  const words = [...firsts].filter(([text]) => !hasNumber(text));
-  const amongNumbers = words.length > 0 && words.length < firsts.size - words.length;
+  const areNumbers = [...firsts.keys()].some((text) => /^\d+$/u.test(text));
+  const words = [...firsts].filter(
+    ([text]) => !hasNumber(text) || (areNumbers && countedWord.test(text)),
+  );
+  const isBare = table.header === undefined;
+  const numbers = firsts.size - words.length;
   for (const [text, row] of words) {
     const folded = foldedText(text);
-    if (!stateOfPoint.test(folded) && !(amongNumbers && !places.test(folded))) continue;
-    if (amongNumbers && panelsWith(table, text, pointAt) > 1) {
+    const isState = stateOfPoint.test(folded);
+    const isPlace = places.test(folded);
+    const isOnSeveral = !isPlace && numbers > 0 && panelsWith(table, text, pointAt) > 1;
+    const amongNumbers = numbers > 0;
+    if (!isState && (!amongNumbers || isPlace)) continue;
+    if (amongNumbers && (isBare || isState || isOnSeveral)) {
       findings.add('error', 'panel-missing', () => ({
-        message: `"${text}" stands on several panels among points that have numbers, and nothing says that it is one`,
+        message: `"${text}" stands among points that have numbers, and nothing says that it is one`,
         at: placeOf(table, row, pointAt),
         hint: 'take its rows out; or number the point as the others are, if it is one',
       }));
@@ -146,6 +162,35 @@ function tellOddPoints(table: Table, findings: Findings): void {
       message: `"${text}" is read as a point of the panel, and may name something else`,
       at: placeOf(table, row, pointAt),
       hint: 'if it is no point of the vehicle, take its rows out',
+    }));
+  }
+}
+
+/** Beside columns of panels the first column numbers the points, by whatever name or none. */
+function pointColumns({ layout }: Table): readonly number[] {
+  const { columns, kind, header, readings } = layout;
+  const named = columns.get('point') ?? columns.get('repeat');
+  const isFree =
+    kind === 'wide' &&
+    layout.series !== 'point' &&
+    header[0]?.role === undefined &&
+    readings.every(({ column }) => column !== 0);
+  return [...(named === undefined ? [] : [named]), ...(isFree ? [0] : [])];
+}
+
+/** `Value 2` among 1, 2, 3: no number of a point, however it ends. */
+const countedWord = /^\p{L}{4,}[\s_-]?\d+$/u;
+
+/** Where no line names the columns, a word among times of the day is the name of a figure. */
+function tellOddTimes(table: Table, findings: Findings): void {
+  const timeAt = table.layout.columns.get('time');
+  if (timeAt === undefined || table.header !== undefined) return;
+  for (const [text, row] of firstRows(table.rows, timeAt)) {
+    if (hasNumber(text) || meansNoReading(text)) continue;
+    findings.add('error', 'panel-missing', () => ({
+      message: `"${text}" stands where the other rows have a time, and nothing says that its number is a reading`,
+      at: placeOf(table, row, timeAt),
+      hint: 'take its rows out; or leave that cell empty, if it is one',
     }));
   }
 }

@@ -10,8 +10,10 @@ import type { Findings } from '../findings.ts';
 import { readingPlace } from '../readings/reading-place.ts';
 import type { Source } from '../rows/source.ts';
 
-/** Times the middle of its panel, or that part of it: most fillers are thinner, most rubbed spots thicker. */
+/** Times the middle of its panel: most fillers are thinner (an assumption). */
 const FAR = 5;
+/** That part of it: most rubbed spots are thicker, and a temperature among films is not (an assumption). */
+const FAR_THINNER = 4;
 /** With one other reading nobody can say which of the two is the odd one. */
 const fewest = 3;
 
@@ -42,7 +44,9 @@ function farFromMiddle(all: readonly Reading[]): readonly Reading[] {
   const readings = all.filter(({ thickness }) => thickness > 0);
   if (readings.length < fewest || !areFarApart(readings)) return [];
   const middle = median(readings.map(({ thickness }) => thickness));
-  return readings.filter(({ thickness }) => thickness >= FAR * middle || thickness * FAR <= middle);
+  return readings.filter(
+    ({ thickness }) => thickness >= FAR * middle || thickness * FAR_THINNER <= middle,
+  );
 }
 
 /** Told first, for few panels have such readings and many have many. */
@@ -52,5 +56,5 @@ function areFarApart(readings: readonly Reading[]): boolean {
     if (thickness < least) least = thickness;
     if (thickness > most) most = thickness;
   }
-  return most >= FAR * least;
+  return most >= FAR_THINNER * least;
 }

@@ -13,6 +13,9 @@ const DOUBTED = 0.02;
 const fewestRows = 3;
 /** Repeats of one panel differ less, wherever its points lie. */
 const FAR = 2;
+/** Nothing but bare metal is so much thinner, and that seldom in one column on row after row (an assumption). */
+const FAR_THINNER = 4;
+const fewestThin = 2;
 
 type Column = readonly (GridCell | undefined)[];
 
@@ -67,13 +70,16 @@ function farFrom(column: Column, others: readonly Column[]): Told | undefined {
     filled(cells).map(({ value }) => value),
   );
   const panels = new Set(panelsOf(column)).size;
-  const isProof = own.length >= (panels < fewestRows ? 2 : 1) * fewestRows && panels > 1;
-  if (first === undefined || !isProof || beside.length === 0) return undefined;
+  if (first === undefined || beside.length === 0) return undefined;
   const [least, most] = [Math.min(...own), Math.max(...own)];
   const [leastBeside, mostBeside] = [Math.min(...beside), Math.max(...beside)];
+  const areSome = own.length >= fewestThin;
+  const isThin = areSome && most * FAR_THINNER < leastBeside;
+  const isProof = own.length >= (panels < fewestRows ? 2 : 1) * fewestRows && panels > 1;
+  if (!areSome) return undefined;
   if (most * FAR >= leastBeside && least <= mostBeside * FAR) return undefined;
   const why = `has ${least} to ${most} beside ${leastBeside} to ${mostBeside} on every panel`;
-  return { first, isSure: isNameless(first), why };
+  return { first, isSure: (isThin || isProof) && isNameless(first), why };
 }
 
 type Told = { readonly first: GridCell; readonly isSure: boolean; readonly why: string };

@@ -16,6 +16,8 @@ const words = once(
     /^(?:(?:ambient |room |air )?temp(?:erature|eratur|érature)?|hum(?:idity|\.)?|luftfeuchte|dew ?point|taupunkt|batt(?:ery|erie|\.)?|carried (?:over|forward)|brought forward|übertrag|(?:whole|entire) (?:car|vehicle)|all panels|target|nominal|soll(?:wert)?|limits?|limite|lsl|usl|grenzwert|tolerance|toleranz|spec(?:ification)?|(?:calibration|reference|test) (?:foil|shim|plate|block)|foil|shim|cal(?:ibration)?|kalibrierung|delta|δ|diff(?:erence|erenz)?|folie|zero|zero (?:plate|check|point)|nullpunkt|nullplatte|signed|signature|unterschrift|page|serial(?: no| number)?|ref(?:\.|erence|erenz)?(?: value|wert)?|probe|sonde|(?:min|max)(?:\.|imum)? (?:allowed|permitted|zulässig))(?:\s*[:#\d].*)?$/iu,
 );
 
+export const isOtherQuantity = (label: string): boolean => words().test(label);
+
 export function tellOtherQuantities(
   written: Table,
   isPanel: (label: string) => boolean,
@@ -31,7 +33,7 @@ export function tellOtherQuantities(
     const isOther = (label: string): boolean =>
       !/^\d/u.test(label) &&
       !isPanel(label) &&
-      (words().test(label) ||
+      (isOtherQuantity(label) ||
         (role === 'panel' && (isHeading(label, texts) || returning.has(label))));
     const returning =
       role === 'panel'

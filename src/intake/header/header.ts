@@ -51,6 +51,9 @@ export const plainWords = (label: string): string =>
   isPlain.test(label) ? label : foldedWords(label);
 
 const foldedWords = (label: string): string =>
+  /^\s*(?:n\s*°|#)\s*$/iu.test(label) ? 'no' : foldedLabel(label);
+
+const foldedLabel = (label: string): string =>
   withoutMarks(label.normalize('NFKD').toLowerCase())
     .replace(/[łøæßđı]/gu, (letter) => folded[letter] ?? letter)
     .replace(/[_\-./:\s°º]+/gu, ' ')

@@ -5,9 +5,10 @@
 
 import { type Diagnostic, error, found, type Outcome, refused } from '../../base/diagnostics.ts';
 import { sayingOf } from '../beside/sayings.ts';
+import { isThickness } from '../beside/unit-lines.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
-import { type Layout, type LayoutContext, readGaugeHeader } from '../header/layout.ts';
+import type { Layout, LayoutContext } from '../header/layout.ts';
 import { columnsByNumber, type IntakeOptions } from '../intake-options.ts';
 import type { Split } from '../parts/section-state.ts';
 import { delimiterName, delimiters } from '../rows/dialect.ts';
@@ -19,6 +20,7 @@ import { consoleLines } from './console-lines.ts';
 import { freeLines } from './free-lines.ts';
 import { headerlessLayout, isBare, panelNamedBy, withoutHeader } from './headerless.ts';
 import { keyedLines } from './keyed-lines.ts';
+import { headsReadings, titleOfOthers } from './lines-above.ts';
 import { listRows, spoiledPiece } from './list-lines.ts';
 import { strangeLine } from './strange-line.ts';
 
@@ -47,6 +49,9 @@ export function headerlessTable(
     return [{ source, delimiter, shown: delimiter, rows, start, context, evidence }];
   });
   const [best] = splits.sort((a, b) => surer(b) - surer(a));
+  const title =
+    best === undefined ? titleOfOthers(source, tries[0]?.rows ?? [], context) : undefined;
+  if (title !== undefined) return refused(title);
   const shots = best ?? consoleTable(source, tries[0]?.rows ?? [], options, context);
   const free = shots ?? freeTable(source, tries[0]?.rows ?? [], options, context);
   const spoiled =
@@ -60,7 +65,7 @@ export function headerlessTable(
       rows.some(isBare) &&
       rows.every((row) => isBare(row) || sayingOf(row) !== undefined || isUnitAlone(row)),
   );
-  return bare === undefined ? refused() : refused(noPanel(source, bare.rows.find(isBare)));
+  return bare === undefined ? refused() : refused(noPanel(source, bare.rows, context));
 }
 
 /** Why notes that most lines read as are not read: the line that is none. */
@@ -123,7 +128,7 @@ function provedLayout(
   const line = layout.columns.has('panel')
     ? firstPanelLine(rows, layout, context)
     : (rows.find((row) => isBare(row) || panelNamedBy(row, context) !== undefined)?.line ?? 0);
-  if (rows.some((row) => row.line < line && headsReadings(row, layout))) return undefined;
+  if (rows.some((row) => row.line < line && headsReadings(row, layout, line))) return undefined;
   const why =
     layout.kind === 'blocks'
       ? 'no line names the columns: lines name the panels of the numbers below them'
@@ -142,26 +147,6 @@ function listSentence({ columns, readings }: Layout): string {
       : `the numbers of ${readings.length} columns`;
   return `no line names the columns: ${name(columns.get('panel'))} holds known panels${counts}, and ${films} are as large as films and taken for readings`;
 }
-
-/**
- * A row that names a column of readings, or several: a header with something wrong, which is to be
- * said. `Panel,Before,After`, `,Anna,Ben` and `Panel,2023/05,2024/05` are no one survey, and
- * `Largest (µm)` no reading, whatever stands below them.
- */
-const headsReadings = ({ cells }: Row, { readings }: Layout): boolean => {
-  if (cells.length < 2) return false;
-  const names = readGaugeHeader(cells);
-  const named = readings.filter(({ column }) => {
-    const label = names[column]?.label ?? '';
-    return label !== '' && numberShape(label)?.suffix !== '';
-  });
-  const inUnit = named.some(({ column }) => names[column]?.unit !== undefined);
-  return (
-    inUnit ||
-    named.length > 1 ||
-    names.some(({ role, label }) => role === 'reading' && label !== '')
-  );
-};
 
 const allowed = ({ kind }: Layout, { layout }: IntakeOptions): boolean =>
   layout === undefined || layout === kind || (layout === 'long' && kind === 'list');
@@ -267,7 +252,19 @@ function noNumber(source: Source, { offset, text }: { offset: number; text: stri
   });
 }
 
-function noPanel(source: Source, row: Row | undefined): Diagnostic {
+function noPanel(source: Source, rows: readonly Row[], { isPanel }: LayoutContext): Diagnostic {
+  const row = rows.find(isBare);
+  const inUnit = rows.find((one) => {
+    const saying = sayingOf(one);
+    return saying !== undefined && isPanel(saying.key) && isThickness(saying.value);
+  });
+  if (inUnit !== undefined) {
+    const { key = '', value = '' } = sayingOf(inUnit) ?? {};
+    return error('panel-missing', `"${key}" and "${value}" in one line name a panel and a unit`, {
+      at: source.placeAt(inUnit.start, key.length),
+      hint: `write "${key}" alone above its numbers, and once for the file "Unit: ${value}"`,
+    });
+  }
   return error('panel-missing', 'the numbers are no panel’s: no line and no column names one', {
     at: source.placeAt(row?.start ?? 0, row?.cells[0]?.length ?? 1),
     hint: 'write a line such as "Panel: bonnet" above them, or add a column "panel"',

@@ -116,8 +116,11 @@ function ofValues(layout: Layout): Layout {
   };
 }
 
-/** A number of a point, a sign of a list or the word for a reading, and the reading behind it. */
-const numbered = once(() => /^(\s*(?:\p{L}{1,12}\.?\s?)?#?\d{1,4}\s*)[:=)](?=\s*[\d.,+-])(.*)$/u);
+/** A number of a point, a sign of a list or the word for a reading, and the reading behind it; `09:01,114` is a time. */
+const numbered = once(
+  () =>
+    /^(?!\s*\d\d:[0-5]\d[,;]\s?\d)(\s*(?:\p{L}{1,12}\.?\s?)?#?\d{1,4}\s*)[:=)](?=\s*[\d.,+-])(.*)$/u,
+);
 const listed = /^(\s*(?:\d{1,4}\.|[-*•–+]))\s(.*)$/u;
 const named = /^([^:=\d]{2,40})[:=](.*)$/u;
 

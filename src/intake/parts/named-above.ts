@@ -1,5 +1,13 @@
 /** What a line above rows says that they are of: a panel's name alone, or a saying such as `Vehicle: A`. */
-import { filledCells, loneText, panelSaid, sayingOf } from '../beside/sayings.ts';
+import {
+  aboutFile,
+  filledCells,
+  loneText,
+  panelSaid,
+  roleOfKey,
+  type Saying,
+  sayingOf,
+} from '../beside/sayings.ts';
 import { notReading } from '../cells/not-readings.ts';
 import type { Layout } from '../header/layout.ts';
 import type { Row } from '../rows/tokens.ts';
@@ -29,8 +37,10 @@ export function captionOf(
   if (context.isPanel(text)) return text;
   const saying = sayingOf(row);
   const said = saying === undefined ? undefined : panelSaid(saying, context.isPanel);
-  if (next === undefined || (saying !== undefined && said === undefined)) return undefined;
-  if (said !== undefined)
-    return sameNames(next, header) || isDataRow(next, layout) ? said : undefined;
-  return sameNames(next, header) || isDataRow(next, layout) ? text : undefined;
+  if (next === undefined || !(sameNames(next, header) || isDataRow(next, layout))) return undefined;
+  return said ?? (saying === undefined || mayNamePanel(saying) ? text : undefined);
 }
+
+/** `Mala:`, `Tailgate: black`: below it readings of the panel above would be wrong and quiet. */
+const mayNamePanel = ({ key, value }: Saying): boolean =>
+  roleOfKey(key) === undefined && !/\d/u.test(value) && !aboutFile.test(key);

@@ -156,7 +156,8 @@ function readCell(
   const written = pointOfColumn(reading, settled, collector) ?? about.point;
   const { point, repeat, taken } = names.next(vehicle, panel, written, layer, counts, about.repeat);
   const origin = originOf(table, row, column);
-  const whose = { vehicle, panel: panel === '' ? null : panel, point };
+  const at = place === 'face' ? {} : { place };
+  const whose = { vehicle, panel: panel === '' ? null : panel, point, ...at };
   if (told.kind === 'excluded') {
     excluded.push({ ...origin, text, class: told.class, reason: told.reason, ...whose });
     return point;

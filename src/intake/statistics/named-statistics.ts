@@ -55,6 +55,9 @@ export function statisticFinder(table: Table): (row: Row) => number {
 function testFor(role: GaugeRole | undefined, column: number, table: Table): WordTest {
   if (role === 'panel') return { mayBe: besidePanels(table, column), isOne: () => true };
   if (role === 'point' || role === 'repeat') return besideNumbers(column, table);
+  // People and cars stand under names of columns.
+  if (role === 'time' && table.header === undefined)
+    return { mayBe: known(isStatistic), isOne: () => true };
   if (role === 'layer') return { mayBe: known(isStatisticOfLayer), isOne: () => true };
   return besideNames(table, column);
 }

@@ -8,6 +8,7 @@ import { suggest } from '../../base/did-you-mean.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { median } from '../../base/stats/summary.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import { isOtherQuantity } from '../doubts/other-quantities.ts';
 import type { Findings } from '../findings.ts';
 import { besideReadings } from '../header/beside-readings.ts';
 import { gaugeVocabulary } from '../header/gauge-vocabulary.ts';
@@ -178,7 +179,8 @@ function standsAmongReadings(
   return ratio > 0.5 && ratio < 2;
 }
 
-const noPanel = (label: string): boolean => namesStatistic(label) || besideReadings.test(label);
+const noPanel = (label: string): boolean =>
+  namesStatistic(label) || besideReadings.test(label) || isOtherQuantity(label);
 
 /** Whether the numbers in the first cells are 1, 2, 3 and so on, and no film. */
 function isCounter(rows: readonly Row[]): boolean {

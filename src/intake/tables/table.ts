@@ -1,5 +1,6 @@
 /** A table whose columns are known, and what is said of a cell that gives no reading. */
 import type { Place } from '../../base/diagnostics.ts';
+import type { PointPlace } from '../../film/reading.ts';
 import type { Layout } from '../header/layout.ts';
 import type { Source } from '../rows/source.ts';
 import { cellSpan, type Delimiter, type Row } from '../rows/tokens.ts';
@@ -24,6 +25,8 @@ export type ExcludedCell = {
   readonly vehicle: string | null;
   readonly panel: string | null;
   readonly point: string | null;
+  /** Where it would have been read, if off the face. */
+  readonly place?: PointPlace;
 };
 
 /** Of a cell that belongs to no panel: one of statistics, one that a cut of the file spoiled. */

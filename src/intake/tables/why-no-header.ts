@@ -52,7 +52,9 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
   }
   const isOther = ({ unit, label }: HeaderCell<GaugeRole>): boolean =>
     isThickness(unit) && !namesStatistic(label);
-  const hasStatistics = header.some(({ label }) => namesStatistic(label));
+  const hasStatistics = header.some(
+    ({ role: own, label }) => own === undefined && namesStatistic(label),
+  );
   if (role === 'reading' && hasStatistics && !header.some(isOther)) {
     return '; means and extremes are no readings: export the single ones';
   }

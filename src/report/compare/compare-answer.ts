@@ -46,7 +46,7 @@ function seenText(seen: number, unseen: number, isOne: boolean): string {
 /** What the columns of the table mean, and what a comparison of this size can show at all. */
 export function legend(
   compared: readonly PanelLeft[],
-  { worked }: Pick<CompareResult, 'worked'>,
+  { worked, marks }: Pick<CompareResult, 'worked' | 'marks'>,
   unit: LengthUnit,
 ): readonly Block[] {
   if (compared.length === 0) return [];
@@ -62,7 +62,9 @@ export function legend(
           ...shownAt(compared, unit),
           'Less goes unseen, and is not nothing.',
           ...asDone,
-          'May go: what a survey of the later readings says, with this visit on record.',
+          marks.before || marks.after
+            ? 'May go: what might go before, less what came off; marks alone are no survey.'
+            : 'May go: what a survey of the later readings says, with this visit on record.',
           // Where nothing is drawn, no sign is explained.
           { text: '· a pair, ‹ the mean, ┊ nothing.', facts: [] },
         ],

@@ -14,7 +14,7 @@ import { apartLines } from './compare-apart-lines.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
 import { overrunLines } from './compare-overrun-lines.ts';
-import { planInDoubt, planLine, rateLines } from './compare-plan-lines.ts';
+import { planInDoubt, planLine, planOfMarks, rateLines } from './compare-plan-lines.ts';
 import {
   notComparedLine,
   notRecordedLine,
@@ -22,6 +22,7 @@ import {
   pointsLine,
 } from './compare-points-lines.ts';
 import { riseLines } from './compare-rise-lines.ts';
+import { shiftLines } from './compare-shift-lines.ts';
 import { slipLines } from './compare-slip-lines.ts';
 import { swapLines } from './compare-swap-lines.ts';
 import { changeTable } from './compare-table.ts';
@@ -47,11 +48,13 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
     ...swapLines(result),
     ...riseLines(panels, unit),
     ...colourFirst(result.before.survey.panels),
+    ...shiftLines(result, unit),
     ...overrunLines(compared, unit),
     ...planInDoubt(result),
     ...cameOff(result, compared, unit),
     ...planLine(result, unit),
-    ...verdictLines(compared, hasAll(result), unit),
+    ...planOfMarks(result),
+    ...verdictLines(compared, { areAll: hasAll(result), inDoubt: result.shift !== null }, unit),
     ...mildestLine(compared, result),
     gap,
     ...(compared.length === 0 ? [] : [changeTable(compared, result, unit)]),

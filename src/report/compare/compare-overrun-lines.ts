@@ -3,7 +3,12 @@ import { textIn } from '../../base/remark.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
-import { isOver, isPerhapsOver, type OverrunCode } from '../../tasks/compare/compare-overrun.ts';
+import {
+  isOver,
+  isOverUnknown,
+  isPerhapsOver,
+  type OverrunCode,
+} from '../../tasks/compare/compare-overrun.ts';
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { about, joined } from '../facts.ts';
 import { type Block, notice, paragraph, type Said } from '../model.ts';
@@ -43,16 +48,9 @@ function perhapsLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly 
   ];
 }
 
-/** By means over other points a figure over what might go is no doubt yet, and no leave either. */
 function notKnownLines(panels: readonly PanelLeft[], unit: LengthUnit): readonly Block[] {
-  const some = partsLeft(panels).filter(
-    ({ comparison: { change, by, gained }, allowed, overruns }) =>
-      by === 'means' &&
-      !gained &&
-      change?.resolved === true &&
-      allowed !== null &&
-      change.removed.value > allowed.most &&
-      !overruns.some(({ code }) => code === 'more-than-allowed'),
+  const some = partsLeft(panels).filter(({ comparison, allowed, overruns }) =>
+    isOverUnknown(comparison, allowed, overruns),
   );
   return some.length === 0
     ? []

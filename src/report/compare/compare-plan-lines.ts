@@ -31,6 +31,17 @@ export const planInDoubt = ({ planOfOthers }: CompareResult): readonly Block[] =
         ),
       ];
 
+/** Marks are read for a plan that was made before them: which readings it was made from, and what follows. */
+export const planOfMarks = ({ planBeforeMarks }: CompareResult): readonly Block[] =>
+  planBeforeMarks === null
+    ? []
+    : [
+        paragraph(
+          'Plan',
+          `made from ${planBeforeMarks}, which the marks read before the work do not contradict. If any film came off in between, plan anew.`,
+        ),
+      ];
+
 export function planLine(
   { planned, planOfOthers, panels, worked }: CompareResult,
   unit: LengthUnit,

@@ -10,7 +10,7 @@ import type { GoOnVerdict } from '../../correction/go-on.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
 import { LESS_BECAUSE, type LessCode } from '../../tasks/compare/compare-left-reasons.ts';
-import { isOver, isPerhapsOver } from '../../tasks/compare/compare-overrun.ts';
+import { isOver, isOverUnknown, isPerhapsOver } from '../../tasks/compare/compare-overrun.ts';
 import { pointsApart } from '../../tasks/compare/odd-readings.ts';
 import type { OneMoreSet, PartLeft } from '../../tasks/compare/part-left.ts';
 import { joined, remarkFacts } from '../facts.ts';
@@ -23,7 +23,7 @@ const WORDS: Readonly<Record<GoOnVerdict, string>> = {
   unresolved: 'Cannot tell',
 };
 
-/** Where too much came off somewhere, no panel is worked before it is known what took it. */
+/** Where too much came off somewhere, or the gauge is to be checked, no panel is worked before it is known what took it. */
 const ONCE_KNOWN = 'Allowed once that is known, not asked for';
 
 /**
@@ -32,13 +32,13 @@ const ONCE_KNOWN = 'Allowed once that is known, not asked for';
  */
 export function verdictLines(
   panels: readonly PanelLeft[],
-  areAll: boolean,
+  { areAll, inDoubt }: { readonly areAll: boolean; readonly inDoubt: boolean },
   unit: LengthUnit,
 ): readonly Block[] {
   const parts = partsLeft(panels);
   const groups = groupBy(parts, (part) => JSON.stringify([part.verdict, groundOf(part, unit)]));
   const order: readonly GoOnVerdict[] = ['go-on', 'stop', 'unresolved'];
-  const isOverrun = parts.some(({ overruns }) => isOver(overruns));
+  const isOverrun = inDoubt || parts.some(({ overruns }) => isOver(overruns));
   const wordOf = (verdict: GoOnVerdict): string =>
     isOverrun && verdict === 'go-on' ? ONCE_KNOWN : WORDS[verdict];
   return order.flatMap((verdict) =>
@@ -89,6 +89,8 @@ function groundOf(part: PartLeft, unit: LengthUnit): string {
   if (oneMore === null) return 'no machine to go on with';
   const set = setText(oneMore, unit);
   if (verdict === 'go-on') {
+    if (left?.boundBy.code === 'readings')
+      return `${set} is within what might go, less what came off,`;
     return oneMore.from === 'plan'
       ? `${set} would keep every limit`
       : `${set} fits the budget left`;
@@ -104,7 +106,7 @@ function groundOf(part: PartLeft, unit: LengthUnit): string {
 }
 
 /** What is first to be settled, whatever one more set would take. */
-function doubtOf({ comparison, rise, overruns, reasons }: PartLeft): string | null {
+function doubtOf({ comparison, rise, allowed, overruns, reasons, left }: PartLeft): string | null {
   if (comparison.gained) return 'reads more film than before: first find out why';
   if (rise !== null)
     return 'read more film at one visit than at the one before: first find out why';
@@ -115,6 +117,12 @@ function doubtOf({ comparison, rise, overruns, reasons }: PartLeft): string | nu
   }
   if (isPerhapsOver(overruns)) {
     return 'perhaps more came off than might go: first read the same points again';
+  }
+  if (isOverUnknown(comparison, allowed, overruns)) {
+    return 'perhaps more came off than might go, and means do not tell: mark points before more comes off';
+  }
+  if (left?.boundBy.code === 'readings' && left.budget === 0) {
+    return 'marks alone are no survey, so nobody can say what may go: name the plan with --plan, or read at least 3 points';
   }
   return reasons.some(({ code }) => code === 'more-than-before')
     ? 'before the work less might go than one more set takes: first read it again'

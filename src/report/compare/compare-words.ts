@@ -13,7 +13,7 @@ import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import { nameWithZone } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { ForetoldStep } from '../../formats/plan-file.ts';
-import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
+import { type PanelLeft, partsOf } from '../../tasks/compare/compare-left-parts.ts';
 import { swapText } from '../../tasks/compare/compare-swaps.ts';
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
 
@@ -57,9 +57,7 @@ export const basisText = ({ by, pairs, counts }: PanelComparison): string =>
 
 /** Panels, and in place of one in two zones its zones. */
 export const partsLeft = (panels: readonly PanelLeft[]): readonly PartLeft[] =>
-  panels.flatMap((panel): readonly PartLeft[] =>
-    panel.zones.length === 0 ? [panel] : panel.zones,
-  );
+  panels.flatMap(partsOf);
 
 /** `roof`, or `roof (thinner zone)`. */
 export const partNameOf = ({ panel, zone }: PanelComparison): string =>

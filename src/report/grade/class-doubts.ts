@@ -1,6 +1,7 @@
 /** What is to be cleared up before anybody is judged: a reference in doubt, values too like another’s, too few points to tell. */
 import { counted } from '../../base/counted.ts';
 import { says, tell, um } from '../../base/sentence.ts';
+import { sum } from '../../base/sum.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { aside } from '../../tasks/grade/class-copies.ts';
 import type { CopiedSurveys, GradedClass } from '../../tasks/grade/grade-request.ts';
@@ -128,7 +129,8 @@ export function tooFewBlocks({ trainees, reference }: GradedClass): readonly Blo
     grade?.reasons.some(({ code }) => code === 'too-few-to-tell'),
   );
   if (few.length === 0) return [];
-  if (![...reference.panels.values()].some(showsScatter)) {
+  const panels = [...reference.panels.values()];
+  if (!panels.some(showsScatter)) {
     return [
       paragraph(
         'Reference of one point a panel',
@@ -136,12 +138,28 @@ export function tooFewBlocks({ trainees, reference }: GradedClass): readonly Blo
       ),
     ];
   }
+  const [asMany, fewer] = parted(
+    few,
+    ({ grade }) => reference.kind === 'expert' && grade?.coverage.share === 1,
+  );
+  const points = counted(sum(panels.map(({ count }) => count)), 'point');
+  const ofReference = paragraph(
+    'Reference of few points',
+    `${points} on ${counted(panels.length, 'panel')} are too few to tell by their scatter whether values were read at the car or made up: read more panels, at more points, for the next reference.`,
+  );
   const whose =
-    few.length === trainees.length ? 'everybody’s' : `those of ${together(few.map(attemptName))}`;
+    fewer.length === trainees.length
+      ? 'everybody’s'
+      : `those of ${together(fewer.map(attemptName))}`;
+  const ofTrainees = paragraph(
+    'Too few points',
+    `to tell by their scatter whether values were read at the car or made up: ${whose}.`,
+  );
   return [
-    paragraph(
-      'Too few points',
-      `to tell by their scatter whether values were read at the car or made up: ${whose}.`,
-    ),
+    ...(asMany.length === 0 ? [] : [ofReference]),
+    ...(fewer.length === 0 ? [] : [ofTrainees]),
   ];
 }
+
+const parted = <One>(all: readonly One[], isFirst: (one: One) => boolean) =>
+  [all.filter(isFirst), all.filter((one) => !isFirst(one))] as const;

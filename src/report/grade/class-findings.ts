@@ -40,6 +40,9 @@ export function foundBlocks({
 
 const MOST_HARD = 3;
 
+/** Trainees at least who do not read a hard panel satisfactorily: what is hard for one is no matter of the panel. */
+const LEAST_OFF = 2;
+
 type Hard = Pick<GradedClass, 'view' | 'settings'>;
 
 /**
@@ -47,7 +50,6 @@ type Hard = Pick<GradedClass, 'view' | 'settings'>;
  * there is none, the one that scatters most.
  */
 export function hardPanels({ view, settings }: Hard, unit: LengthUnit): readonly Block[] {
-  // Of fewer, what is hard for one is no matter of the panel.
   const { leastSurveys } = settings.models.training.class;
   const panels = view.panels.filter(({ count }) => count >= leastSurveys);
   const wrong = panels
@@ -56,6 +58,7 @@ export function hardPanels({ view, settings }: Hard, unit: LengthUnit): readonly
         ? []
         : [{ name: reference.panel.name, satisfactory, count }],
     )
+    .filter(({ satisfactory, count }) => Math.round((1 - satisfactory) * count) >= LEAST_OFF)
     .sort((a, b) => a.satisfactory - b.satisfactory);
   if (wrong.length > 0) {
     const names = wrong.map(

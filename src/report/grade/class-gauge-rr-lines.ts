@@ -12,7 +12,7 @@ export function gaugeRrBlocks(
   { view: { gaugeRr: rr }, leftOut }: GradedClass,
   unit: LengthUnit,
 ): readonly Block[] {
-  const without = leftOutText(leftOut);
+  const without = leftOutText(leftOut, rr?.parts ?? 'marked points');
   if (rr === null) {
     return [
       paragraph(
@@ -48,7 +48,7 @@ export function gaugeRrBlocks(
   ];
 }
 
-const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], string>> = {
+const WHY_LEFT_OUT: Readonly<Record<Exclude<LeftOutAs, 'few-marks'>, string>> = {
   slip: 'with slips in the readings',
   'made-up': 'with values that look made up',
   copied: 'with values too like another’s',
@@ -56,14 +56,19 @@ const WHY_LEFT_OUT: Readonly<Record<GradedClass['leftOut'][number]['why'], strin
   'not-following': 'with values that do not follow the panels',
   'half-unread': 'with half of the car unread, or read at one point a panel',
   'repeats-alike': 'with repeats all alike',
-  'few-marks': 'with few of its parts read twice',
 };
 
+type LeftOutAs = GradedClass['leftOut'][number]['why'];
+
+/** Points that are not marked are none of the marks, however often they were read. */
+const fewRead = (parts: string): string => `with few of these ${parts} read twice`;
+
 /** ` (without caja and dov, with slips in the readings)` */
-function leftOutText(leftOut: GradedClass['leftOut']): string {
+function leftOutText(leftOut: GradedClass['leftOut'], parts: string): string {
   const groups = groupBy(leftOut, ({ why }) => why);
-  const parts = [...groups].map(
-    ([why, some]) => `${together(some.map(({ trainee }) => trainee))}, ${WHY_LEFT_OUT[why]}`,
-  );
-  return parts.length === 0 ? '' : ` (without ${parts.join('; ')})`;
+  const texts = [...groups].map(([why, some]) => {
+    const as = why === 'few-marks' ? fewRead(parts) : WHY_LEFT_OUT[why];
+    return `${together(some.map(({ trainee }) => trainee))}, ${as}`;
+  });
+  return texts.length === 0 ? '' : ` (without ${texts.join('; ')})`;
 }

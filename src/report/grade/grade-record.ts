@@ -13,7 +13,7 @@ import { envelope, type RecordContext } from '../envelope.ts';
 import type { MachineRecord } from '../model.ts';
 import { recorded, recordedOrNull } from '../recorded.ts';
 import { classRecord, foundRecord, kappaRecord, pct } from './class-record.ts';
-import { verdictOf } from './grade-words.ts';
+import { BIAS_HINT, hintedBias, verdictOf } from './grade-words.ts';
 
 /** `leastcut/grade/1`, the record; of one trainee where a sheet was asked for. */
 export const gradeRecord = (graded: GradedClass, context: RecordContext): MachineRecord => ({
@@ -91,7 +91,7 @@ const gradeKeys = (grade: Grade) => ({
   coverage_pct: pct(grade.coverage.share),
   panels_read: grade.coverage.panelsRead,
   points_read: grade.coverage.pointsRead,
-  bias: grade.bias === null ? null : biasRecord(grade.bias),
+  bias: grade.bias === null ? null : biasRecord(grade.bias, hintedBias(grade) !== null),
   agreement: grade.agreement === null ? null : agreementRecord(grade.agreement),
   slipped_panels: grade.slipped.map(({ id }) => id),
   repeatability_um: recordedOrNull(grade.repeatability?.sd),
@@ -159,12 +159,13 @@ export const scoreRecord = (score: PanelScore) => ({
   verdict: score.verdict,
 });
 
-const biasRecord = ({ mean, low, high, z, verdict }: CarBias) => ({
-  mean_um: recorded(mean),
-  low_um: recorded(low),
-  high_um: recorded(high),
-  z: recorded(z),
-  verdict,
+const biasRecord = (bias: CarBias, isHinted: boolean) => ({
+  mean_um: recorded(bias.mean),
+  low_um: recorded(bias.low),
+  high_um: recorded(bias.high),
+  z: recorded(bias.z),
+  verdict: bias.verdict,
+  hint: isHinted ? BIAS_HINT : null,
 });
 
 const span = ([low, high]: readonly [number, number]) => ({

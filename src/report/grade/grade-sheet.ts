@@ -1,7 +1,7 @@
 /** The sheet of one trainee: the mark and how it comes about, panel by panel, and what to do. No one else is named. */
 import { shownFile } from '../../base/file-name.ts';
 import { figure } from '../../base/rounding.ts';
-import { nextFact, nextSentence, says, um } from '../../base/sentence.ts';
+import { nextFact, nextSentence, says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
@@ -10,8 +10,11 @@ import { type Block, gap, list, paragraph, type Said, title } from '../model.ts'
 import type { GradePage } from './grade-blocks.ts';
 import {
   attemptName,
+  BIAS_HINT,
   becauseText,
+  biasText,
   carName,
+  hintedBias,
   markText,
   verdictOf,
   verdictText,
@@ -48,7 +51,7 @@ export function gradeSheet(
     ...panelBlocks(grade, graded, { unit, verbose }),
     ...gaugeBlocks(trainee, graded, unit),
     ...carBlocks(grade, unit),
-    ...foundBlocks(grade),
+    ...foundBlocks(grade, unit),
     ...conditionBlocks(grade),
     gap,
     ...whatToDo(grade, unit),
@@ -92,12 +95,17 @@ const notReadBlocks = ({ notRead }: GradedTrainee): readonly Block[] => [
   ),
 ];
 
-const whatToDo = ({ reasons }: Grade, unit: LengthUnit): readonly Block[] =>
-  reasons.length === 0
-    ? [paragraph('What to do', 'nothing to mend.')]
-    : [
-        list(
-          'What to do',
-          reasons.map((reason) => reasonText(reason, unit)),
-        ),
-      ];
+/** The gauge before any panel: those that it puts off read right once it is right. */
+function whatToDo(grade: Grade, unit: LengthUnit): readonly Block[] {
+  const bias = hintedBias(grade);
+  const items = grade.reasons.map((reason) => reasonText(reason, unit));
+  if (items.length === 0) {
+    const text = bias === null ? 'nothing to mend.' : `${BIAS_HINT}; nothing else to mend.`;
+    return [paragraph('What to do', text)];
+  }
+  const first =
+    bias === null
+      ? []
+      : [tell(says`first ${BIAS_HINT}: you read ${biasText(bias)}; then what follows`, unit)];
+  return [list('What to do', [...first, ...items])];
+}

@@ -1,8 +1,9 @@
 /** Small words of grading, as the pages and the sheets say them. */
 import { shown } from '../../base/rounding.ts';
-import { thicknessText } from '../../base/sentence.ts';
+import { type Sentence, says, thicknessText, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CopiedSurveys, GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { CarBias } from '../../training/car-bias.ts';
 import type { Found } from '../../training/found.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import type { VerdictGround } from '../../training/overall-verdict.ts';
@@ -111,3 +112,22 @@ const COUNTED_AS: readonly (readonly [VoidPanel['as'], string])[] = [
   ['wrong', 'as off, for a slip'],
   ['turned', 'as questionable, for numbers from the other end'],
 ];
+
+/** In units of σ_pt, half of what makes a bias questionable: hands and good gauges differ by less. */
+const BIAS_TOLD_FROM = 1;
+
+/**
+ * A bias that is no chance and no fault either, and large enough to matter: worth a look at the gauge, and costs nothing.
+ * One that is a fault is told as that, as is a gauge that drifts or a hand that reads off at some marks.
+ */
+export function hintedBias({ bias, reasons }: Pick<Grade, 'bias' | 'reasons'>): CarBias | null {
+  if (bias === null || bias.verdict !== 'satisfactory' || bias.low * bias.high <= 0) return null;
+  const isTold = reasons.some(({ code }) => code === 'gauge-drift' || code === 'marks-off');
+  return isTold || Math.abs(bias.z) < BIAS_TOLD_FROM ? null : bias;
+}
+
+export const BIAS_HINT = 'check the gauge’s zero and a shim';
+
+/** `6.0 µm more than the reference all over the car` */
+export const biasText = ({ mean }: CarBias): Sentence =>
+  says`${um(Math.abs(mean))} ${mean > 0 ? 'more' : 'less'} than the reference all over the car`;

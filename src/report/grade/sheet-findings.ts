@@ -5,13 +5,12 @@ import { figure, shown } from '../../base/rounding.ts';
 import { bare, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
-import type { CarBias } from '../../training/car-bias.ts';
 import type { Found } from '../../training/found.ts';
 import type { Grade } from '../../training/grade-trainee.ts';
 import { together } from '../../training/reasons.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
-import { percentText, signed, signedText } from './grade-words.ts';
+import { BIAS_HINT, hintedBias, percentText, signed, signedText } from './grade-words.ts';
 
 /** The trainee’s own gauge, or that readings were put right by everybody’s: they are not what the display showed. */
 export function gaugeBlocks(
@@ -29,19 +28,19 @@ export function carBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {
   return text.length === 0 ? [] : [paragraph('Agreement', joined(text, ' '))];
 }
 
-function carText({ bias }: Grade, unit: LengthUnit): readonly string[] {
+function carText(grade: Grade, unit: LengthUnit): readonly string[] {
+  const { bias } = grade;
   if (bias === null) return [];
   const [mean, low, high] = [bias.mean, bias.low, bias.high].map((one) => signedText(one, unit));
   return [
-    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); a single panel far off hardly moves that.${slightBias(bias)}`,
+    `over the whole car you read ${mean} ${unitName(unit)} from the reference (95 %: ${low} to ${high}); a single panel far off hardly moves that.${hintOf(grade)}`,
   ];
 }
 
-/** A bias that is no chance and no fault either: worth a look at the gauge, and costs nothing. */
-const slightBias = ({ low, high, verdict }: CarBias): string =>
-  verdict === 'satisfactory' && low * high > 0
-    ? ' That is more than chance and no more than is allowed: check the gauge’s zero and a shim before the next car.'
-    : '';
+const hintOf = (grade: Grade): string =>
+  hintedBias(grade) === null
+    ? ''
+    : ` That is more than chance and no more than is allowed: ${BIAS_HINT} before the next car.`;
 
 /** With the panels that they leave out; of too few that are left there are none. */
 function limitsText({ agreement, slipped, scores }: Grade, unit: LengthUnit): readonly string[] {
@@ -71,8 +70,13 @@ const repeatsText = ({ repeatability }: Grade, unit: LengthUnit): readonly strin
         ),
       ];
 
-export function foundBlocks({ lowSpots, repairs }: Grade): readonly Block[] {
-  const parts = [...foundPart('low spots', lowSpots), ...foundPart('repaired panels', repairs)];
+export function foundBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {
+  const { lowSpots, repairs } = grade;
+  const parts = [
+    ...foundPart('low spots', lowSpots),
+    ...foundPart('repaired panels', repairs),
+    ...spotsWorkedOver(grade, unit),
+  ];
   return parts.length === 0 ? [] : [paragraph('Found', joined(parts, '; ', '.'))];
 }
 
@@ -80,8 +84,26 @@ function foundPart(what: string, { found, of, interval }: Found): readonly strin
   if (interval === null) return [];
   const [low, high] = interval;
   return [
-    `${found} of ${of} ${what} (95 %: ${shown(100 * low, 0)} to ${percentText(high)} of such)`,
+    `${found} of ${of} ${what} (95 %, exact: ${shown(100 * low, 0)} to ${percentText(high)} of such)`,
   ];
+}
+
+/** The spot is found as low, and by the film beside it more would be taken off there than the reference lets go. */
+export function spotsWorkedOver(grade: Grade, unit: LengthUnit): readonly string[] {
+  const isFound = (id: string): boolean =>
+    grade.scores.some(({ panel, reference }) => panel.id === id && reference.lowSpot !== null) &&
+    !grade.lowSpots.missed.some(({ panel }) => panel.id === id);
+  return (grade.conditions?.otherwise ?? []).flatMap(
+    ({ panel, own, theirs, ownBudget, theirBudget }) =>
+      theirBudget === null || ownBudget <= theirBudget || !isFound(panel.id)
+        ? []
+        : [
+            tell(
+              says`${panel.name} has its low spot found and reads as ${own} all the same, the reference as ${theirs}: ${um(ownBudget)} may go by your readings, ${um(theirBudget)} by the reference; that takes no marks`,
+              unit,
+            ),
+          ],
+  );
 }
 
 export function conditionBlocks({ conditions }: Grade): readonly Block[] {

@@ -1,11 +1,21 @@
 /** What each trainee has to mend, in a line. */
 import { textIn } from '../../base/remark.ts';
+import { says, tell } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedTrainee } from '../../tasks/grade/grade-request.ts';
+import type { Grade } from '../../training/grade-trainee.ts';
 import type { Reason, ReasonCode } from '../../training/reasons.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
-import { attemptName, becauseText, voidText } from './grade-words.ts';
+import {
+  attemptName,
+  BIAS_HINT,
+  becauseText,
+  biasText,
+  hintedBias,
+  voidText,
+} from './grade-words.ts';
+import { spotsWorkedOver } from './sheet-findings.ts';
 
 /** What stands in the table already, and what makes no difference to the verdict. */
 const QUIET: readonly ReasonCode[] = [
@@ -27,17 +37,34 @@ export function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean)
     return [paragraph(trainee.name, `not read: ${first?.message ?? 'no reading'}${at}`)];
   }
   const all = verbose ? grade.reasons : grade.reasons.filter(({ code }) => !QUIET.includes(code));
-  if (all.length === 0 && grade.grounds.length === 0) return [];
+  const unmarked = costsNothing(grade, unit);
+  if (all.length + grade.grounds.length + unmarked.length === 0) return [];
   const shownReasons = all.slice(0, verbose ? all.length : MOST_TOLD);
   const more = all.length - shownReasons.length;
   const counted = voidText(grade);
   const texts = [
     ...(counted === '' ? [] : [counted]),
+    ...unmarked,
     ...shownReasons.map((one) => reasonText(one, unit)),
     ...(more === 0 ? [] : [`and ${more} more`]),
   ];
   const said = texts.length === 0 ? [] : [joined(texts, '; ')];
   return [paragraph(attemptName(trainee), joined([becauseText(grade), ...said], ': '))];
+}
+
+/** What makes no difference to mark and verdict, and would to a car. */
+function costsNothing(grade: Grade, unit: LengthUnit): readonly string[] {
+  const bias = hintedBias(grade);
+  const hint =
+    bias === null
+      ? []
+      : [
+          tell(
+            says`reads ${biasText(bias)}, which is more than chance and no more than is allowed: ${BIAS_HINT}`,
+            unit,
+          ),
+        ];
+  return [...hint, ...spotsWorkedOver(grade, unit)];
 }
 
 /** They are about all of the file: a line says nothing. */

@@ -1,20 +1,22 @@
 /** Panels that no machine may go over, in the words in which they are told from each other in the bay. */
 import { groupBy } from '../../base/group-by.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
+import { DEEPER_THAN_CLEAR } from '../../correction/plan/plan-remarks.ts';
 import { isZone, partName } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
-import { joined } from '../facts.ts';
+import { about, joined, remarkFacts } from '../facts.ts';
 import { type Block, notice, paragraph } from '../model.ts';
 import { filmReason } from '../survey/leave-reason.ts';
 import { wherePoints } from './zone-ticks.ts';
 
 /** Those read from which nothing may go come first and stand out; then what nobody read, then what is left as it is. */
-export function keepOffBlocks(parts: readonly PanelPlan[]): readonly Block[] {
+export function keepOffBlocks(parts: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
   const left = parts.filter((part) => !isTouched(part));
   const unread = left.filter(({ survey }) => survey.points.length === 0);
   const read = left.filter((part) => !unread.includes(part));
   const kept = read.filter(isKeptOff);
-  const others = read.filter((part) => !kept.includes(part));
+  const others = read.filter((part) => !kept.includes(part) && part.local.length === 0);
   return [
     ...(kept.length === 0 ? [] : [notice('Keep off', joined(withReasons(kept, withPlace), ' · '))]),
     ...named(
@@ -27,7 +29,22 @@ export function keepOffBlocks(parts: readonly PanelPlan[]): readonly Block[] {
       others.map(({ survey }) => partName(survey)),
       'nothing to polish',
     ),
+    ...marksLeft(parts, unit),
   ];
+}
+
+/** Marks that stay on panels with no line of their own on a card, and those that only new paint mends. */
+function marksLeft(parts: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
+  const told = parts.flatMap((part) => {
+    const ofPanel = part.reasons.filter(({ code }) => code === DEEPER_THAN_CLEAR);
+    const ofPlaces = isTouched(part)
+      ? []
+      : part.local.flatMap(({ reasons }) => reasons.slice(0, 1));
+    return [...ofPanel, ...ofPlaces].map((one) =>
+      about(partName(part.survey), remarkFacts(one, unit)),
+    );
+  });
+  return told.length === 0 ? [] : [paragraph('Marks that stay', joined(told, ' · ', '.'))];
 }
 
 const named = (label: string, names: readonly string[], why: string): readonly Block[] =>
@@ -37,7 +54,8 @@ const named = (label: string, names: readonly string[], why: string): readonly B
 const isKeptOff = (plan: PanelPlan): boolean =>
   plan.survey.budget === 0 || !plan.reasons.some(({ code }) => code === NOTHING_TO_CORRECT);
 
-const NOTHING_TO_CORRECT = 'nothing-to-correct';
+export const NOTHING_TO_CORRECT = 'nothing-to-correct';
+export const NO_TECHNIQUE = 'no-technique';
 
 /** `bonnet, roof (thin, cut-back)`: panels that are left for one reason stand together. */
 export const withReasons = (
@@ -63,13 +81,16 @@ const withPlace = (plan: PanelPlan): string | undefined =>
 function reasonOf(plan: PanelPlan): string {
   if (plan.verdict === 'refinish') return 'clear coat failed';
   if (plan.survey.budget === 0) return filmReason(plan.survey);
+  if (plan.local.length > 0 && plan.reasons.some(({ code }) => code === NOTHING_TO_CORRECT)) {
+    return 'its deep marks are left';
+  }
   return plan.reasons.flatMap(({ code }) => LEFT[code] ?? [])[0] ?? 'left alone';
 }
 
 /** Why nothing is done where something may go, by the code of the reason. */
 const LEFT: Readonly<Record<string, string>> = {
   [NOTHING_TO_CORRECT]: 'nothing to polish',
-  'no-technique': 'no way to work it',
+  [NO_TECHNIQUE]: 'no way to work it',
   'nothing-fits': 'the mildest steps take too much',
   'not-worth-it': 'what may go clears hardly a mark',
 };

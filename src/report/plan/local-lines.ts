@@ -19,9 +19,9 @@ export function localText(local: LocalWork, unit: LengthUnit): Facts {
       ? aim
       : [
           ...aim,
-          `${stepsText(steps)} there takes ${thicknessText(median, unit, 2)}\u00a0${unitName(unit)} (${thicknessText(low, unit)}–${thicknessText(high, unit)}) more${place === null ? '' : `, in all ${thicknessText(place.removal, unit, 2)} of ${thicknessText(place.budget, unit, 2)} that may go at one place`}`,
+          `${stepsText(steps)} takes ${thicknessText(median, unit, 2)}\u00a0${unitName(unit)} (${thicknessText(low, unit)}–${thicknessText(high, unit)}) more${place === null ? '' : `, in all ${thicknessText(place.removal, unit, 2)} of ${thicknessText(place.budget, unit, 2)} that may go there`}`,
           ...reasons.filter(isOfPlace).map((one) => remarkFacts(one, unit)),
-          ...(risk === null ? [] : [`risk at that place ${shown(100 * risk, 1)}\u00a0%`]),
+          ...(risk === null ? [] : [`risk there ${shown(100 * risk, 1)}\u00a0%`]),
         ];
   return joined([...outcome, ...done], '; ');
 }

@@ -23,7 +23,9 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
   const sections = Math.ceil(panel.area / section - 1e-9);
   const most = thicknessText(budget, unit, 2);
   const marks = marksFor(budget, result);
-  const takes = `takes ${thicknessText(part.removal.median, unit, 2)} of ${most}\u00a0${unitName(unit)} that may go`;
+  const median = thicknessText(part.removal.median, unit, 2);
+  const planned = part.steps.length === 0 ? '' : `planned ${median}, `;
+  const takes = `takes ${median} of ${most}\u00a0${unitName(unit)} that may go`;
   return {
     kind: 'ticks',
     label: partName(part.survey),
@@ -43,7 +45,7 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
       ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
       ...stepTicks(part.steps),
       tick(
-        `wipe, inspect; read ${marks === 1 ? 'it again, cool:' : 'again, cool: mean'} ${BLANK} off: ${BLANK} (${most} may go)`,
+        `wipe, inspect; read ${marks === 1 ? 'it again, cool:' : 'again, cool: mean'} ${BLANK} off: ${BLANK} (${planned}${most} may go)`,
       ),
       ...part.cautions
         .filter(({ code }) => PLACE_REMARKS.has(code))

@@ -11,15 +11,17 @@ import {
   type Verdict,
   workedParts,
 } from '../../correction/plan/plan.ts';
-import { isZone, partName } from '../../film/survey.ts';
+import { isZone, type PanelSurvey, partName } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { jobHours } from '../../work/job-time.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph, type Said } from '../model.ts';
 import { hasWarning } from '../survey/note-blocks.ts';
+import { isOpen, settleFirst } from '../survey/settle-first.ts';
 import { readAgainFirst } from '../survey/slip-lines.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
 import { withReasons } from './keep-off.ts';
+import { nothingWorked } from './nothing-worked.ts';
 import { readMoreFirst } from './read-more-first.ts';
 
 export function answerBlocks(
@@ -41,12 +43,17 @@ export function answerBlocks(
     ...readMoreFirst(parts),
     ...leftLine('Leave', others),
     ...leftLine('Spot first', spotFirst),
+    ...settleFirst(openOf(parts), unit),
     ...unreadLine(
       plans.map(({ survey }) => survey),
       unit,
     ),
   ];
 }
+
+/** Of the parts worked, those that a reading or a word would settle. */
+export const openOf = (parts: readonly PanelPlan[]): readonly PanelSurvey[] =>
+  parts.filter(isTouched).flatMap(({ survey }) => (isOpen(survey) ? [survey] : []));
 
 /** A panel, or each zone of it, on which nothing is done. */
 function leftOf(plan: PanelPlan): readonly PanelPlan[] {
@@ -76,7 +83,7 @@ function workText(
     }),
     ...spotsOnly(plans),
   ];
-  if (told.length === 0) return 'nothing to polish';
+  if (told.length === 0) return nothingWorked(plans.flatMap(leftOf));
   const hours = shown(jobHours(job.time, 0.5), 1);
   const first = hasWarning(survey) ? ['only once that is settled'] : [];
   return joined(

@@ -19,14 +19,14 @@ import { factsList } from '../panel-facts.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
 import { gainRange } from '../survey/gain-groups-text.ts';
 import { noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
-import { heading, legend, strictNote } from '../survey/page-head.ts';
+import { heading, legend, strictNote, takesMore } from '../survey/page-head.ts';
 import { dayBlocks } from './day-lines.ts';
 import { localText } from './local-lines.ts';
 import { answerBlocks } from './plan-answer.ts';
 import { takenBars } from './plan-drawing.ts';
-import { groupBlocks, leftAlone, lettered, planTable, remarksOf } from './plan-groups.ts';
+import { leftAlone, lettered, planTable, remarksOf, stepsTable } from './plan-groups.ts';
 import { whyProvisional } from './plan-provisional.ts';
-import { riskLine } from './plan-risk.ts';
+import { riskAtLength, riskLine } from './plan-risk.ts';
 import { planWhyBlocks } from './plan-why-blocks.ts';
 import { stageList, workBlocks, workDetailBlocks } from './work-blocks.ts';
 
@@ -47,16 +47,15 @@ export function planBlocks(
     title(heading('Plan', result, surveys)),
     ...strictNote(result.settings),
     gap,
-    ...warningsFirst(result.survey, unit),
+    ...warningsFirst(result, unit),
     ...colourFirst(plans.map(({ survey }) => survey)),
     ...answerBlocks(result, plans, unit),
-    gap,
     ...largeAssumptions(result.assumptions, unit),
     paragraph('Aim', aimWords(result)),
     gap,
     ...(read.length === 0 ? [] : [planTable(read, groups, unit), gap]),
-    ...groups.flatMap((group) => groupBlocks(group, unit)),
-    ...leftAlone(workedParts({ panels: read }), unit),
+    ...(groups.length === 0 ? [] : [stepsTable(groups, unit)]),
+    ...(options.verbose ? leftAlone(workedParts({ panels: read }), unit) : []),
     ...spotsLines(result),
     ...ofTheseSteps(parts, unit),
     ...localLines(plans, unit),
@@ -65,20 +64,37 @@ export function planBlocks(
     gap,
     ...(read.length === 0
       ? []
-      : [paragraph('How to read it', legend(result.settings, surveys, unit))]),
+      : [
+          paragraph(
+            'How to read it',
+            legend(
+              result.settings,
+              surveys,
+              unit,
+              groups.length === 0 ? takesMore(result.settings) : IN_BRACKETS,
+            ),
+          ),
+        ]),
     ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result, unit))]),
-    gap,
     ...workBlocks(result.work),
     ...(options.verbose ? detailBlocks(result, surveys, unit) : []),
-    gap,
     ...(groups.length === 0 ? [] : [paragraph('Care', careWords(result))]),
     ...assumptionBlocks(
       { ...result, assumptions: result.assumptions.filter((one) => !isLarge(one)) },
       options,
+      WITH_THE_RISK,
     ),
     ...(options.drawn === true ? takenBars(parts, unit) : []),
   ];
 }
+
+/** What a job takes by chance stands beside its steps. */
+const IN_BRACKETS = {
+  text: 'brackets: 9 jobs of 10, counted in risk.',
+  facts: ['in brackets: 9 jobs of 10 take that, counted in the risk'],
+};
+
+const WITH_THE_RISK = ['risk'];
 
 /** With -v: hours stage by stage and day by day, and what is known of each panel. */
 const detailBlocks = (
@@ -86,6 +102,7 @@ const detailBlocks = (
   surveys: readonly PanelSurvey[],
   unit: LengthUnit,
 ): readonly Block[] => [
+  ...riskAtLength(result),
   stageList(result.work),
   ...(result.work.machineMinutes === 0 ? [] : dayBlocks(result)),
   ...workDetailBlocks(result.work, result.settings.hours),
@@ -108,17 +125,16 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
     ),
   ),
   ...strictNote(result.settings),
-  ...warningsFirst(result.survey, options.unit),
+  ...warningsFirst(result, options.unit),
   paragraph('Aim', aimWords(result)),
   ...result.why.flatMap((why) => [gap, ...planWhyBlocks(why, options)]),
   ...assumptionBlocks(result, options),
 ];
 
 function aimWords(result: PlanResult): Said {
-  const { aim, terms } = result.settings;
+  const { aim } = result.settings;
   const share = `${aim.name}, ${shown(100 * aim.share, 0)}\u00a0% of general defects`;
-  const risk = `risk at most ${shown(100 * terms.risk, 1)}\u00a0% a panel`;
-  return joined([joined([share, risk], ', '), triedWords(result)], '; ', '.');
+  return joined([share, triedWords(result)], '; ', '.');
 }
 
 const triedWords = (result: PlanResult): string =>
@@ -162,7 +178,7 @@ function ofTheseSteps(parts: readonly PanelPlan[], unit: LengthUnit): readonly B
         paragraph(
           'May go',
           toldFacts(
-            says`told here of the steps planned: work to it${nextFact}the survey tells it of a step not tried on this paint: ${gainRange(gains)} here (--why PANEL)`,
+            says`here of the steps planned: work to it${nextFact}in the survey of a step not tried on this paint: ${gainRange(gains)} here (--why PANEL)`,
             unit,
           ),
         ),

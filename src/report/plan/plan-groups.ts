@@ -1,11 +1,12 @@
 /** Panels of a plan by what is done to them: those with the same steps, those left alone, what to mind on each. */
-import { groupBy, type OneOrMore } from '../../base/group-by.ts';
+import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isWorked, type PanelPlan } from '../../correction/plan/plan.ts';
 import { stepsId } from '../../correction/removal/step.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
+import { column, figures, filmFigures } from '../columns.ts';
 import { type Block, type Cell, cell, paragraph } from '../model.ts';
 import { filmTable } from '../survey/film-table.ts';
 import { percentRange } from './percent-range.ts';
@@ -53,30 +54,45 @@ export function planTable(
   );
 }
 
-/** The steps once; a line for each verdict that they come to. */
-export const groupBlocks = ({ letter, plans }: Group, unit: LengthUnit): readonly Block[] =>
-  [...groupBy(plans, ({ verdict }) => verdict).values()].map((same, i) =>
-    verdictBlock({ letter, plans: same }, i === 0 ? stepsText(same[0].steps) : SAME_STEPS, unit),
+/**
+ * The steps of each letter: what they take, clear and risk. A letter has a row for each verdict, and for each paint on
+ * which its steps take something else or whose risk nobody knows.
+ */
+export const stepsTable = (groups: readonly Group[], unit: LengthUnit): Block => ({
+  kind: 'table',
+  columns: [
+    column('plan'),
+    column('steps'),
+    { ...filmFigures(`takes ${unitName(unit)}`, unit), said: 'takes' },
+    figures('clears'),
+    figures('risk'),
+  ],
+  rows: groups.flatMap((group) => groupRows(group, unit)),
+});
+
+function groupRows({ letter, plans }: Group, unit: LengthUnit): readonly (readonly Cell[])[] {
+  const verdicts = new Set(plans.map(({ verdict }) => verdict)).size;
+  const alike = groupBy(plans, (plan) =>
+    [plan.verdict, takenText(plan.removal, unit), plan.risk === null].join(),
   );
-
-const SAME_STEPS = 'the same steps';
-
-function verdictBlock(
-  { letter, plans }: { readonly letter: string; readonly plans: OneOrMore<PanelPlan> },
-  steps: string,
-  unit: LengthUnit,
-): Block {
-  const [first] = plans;
-  const { median, low, high } = first.removal;
-  const takes = `takes ${thicknessText(median, unit, 2)}\u00a0${unitName(unit)} (${thicknessText(low, unit)}–${thicknessText(high, unit)}${letter === 'A' && steps !== SAME_STEPS ? ', counted in the risk' : ''})`;
-  const clears = `clears ${percentRange(plans.map(({ expected }) => expected))}\u00a0%`;
-  const risks = plans.flatMap((plan) => plan.risk ?? []);
-  const risk = risks.length === 0 ? 'risk not known' : `risk ${percentRange(risks)}\u00a0%`;
-  return paragraph(`${letter} ${first.verdict}`, {
-    text: `${steps}: ${takes}, ${clears}, ${risk}`,
-    facts: [steps, takes, clears, risk],
+  return [...alike.values()].map((same) => {
+    const [first] = same;
+    const risks = same.flatMap(({ risk }) => risk ?? []);
+    const word = verdicts === 1 ? '' : ` ${first.verdict}`;
+    const of = alike.size === verdicts ? '' : ` (${names(same)})`;
+    return [
+      cell(`${letter}${word}`),
+      cell(`${stepsText(first.steps)}${of}`),
+      cell(takenText(first.removal, unit)),
+      cell(`${percentRange(same.map(({ expected }) => expected))}\u00a0%`),
+      cell(risks.length === 0 ? 'not known' : `${percentRange(risks)}\u00a0%`),
+    ];
   });
 }
+
+/** `2.97 (1.2–7.4)`: half of such jobs take less; nine of ten lie within the brackets. */
+const takenText = ({ median, low, high }: PanelPlan['removal'], unit: LengthUnit): string =>
+  `${thicknessText(median, unit, 2)} (${thicknessText(low, unit)}–${thicknessText(high, unit)})`;
 
 export function leftAlone(read: readonly PanelPlan[], unit: LengthUnit): readonly Block[] {
   const left = read.filter((plan) => !isWorked(plan));

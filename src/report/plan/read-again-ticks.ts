@@ -1,8 +1,9 @@
-/** Values that look keyed wrongly and points that show a 0, with a place to write the new reading: whoever stands at the car can settle them. */
+/** Values that look keyed wrongly, points that show a 0 or are beyond the range, with a place to write the new reading: whoever stands at the car can settle them. */
 import type { LengthUnit } from '../../base/units.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import type { Block } from '../model.ts';
+import { overRangeTexts } from '../survey/range-lines.ts';
 import { READ_AGAIN_FIRST, slipTexts } from '../survey/slip-lines.ts';
 import { zeroTexts } from '../survey/zero-lines.ts';
 import { BLANK } from './spot-first.ts';
@@ -15,6 +16,10 @@ export const readAgainTicks = (
   ...ticks(
     zeroTexts(surveyed, leftOut),
     'bare metal? Leave the panel alone. Else add the reading and have the plan made anew',
+  ),
+  ...ticks(
+    overRangeTexts(surveyed),
+    'beyond the gauge’s range: filler, or the probe was lifted. The same again? Leave the panel till a test spot. Else add the reading and have the plan made anew',
   ),
   ...ticks(
     slipTexts(surveyed, unit),

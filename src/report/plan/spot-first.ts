@@ -5,6 +5,7 @@ import { groupBy } from '../../base/group-by.ts';
 import { median } from '../../base/stats/summary.ts';
 import { sum } from '../../base/sum.ts';
 import type { PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
+import { DEEPER_THAN_CLEAR } from '../../correction/plan/plan-remarks.ts';
 import { partName } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import type { Block } from '../model.ts';
@@ -86,7 +87,9 @@ function begunBy({ parts }: Beginning, all: readonly Begun[]): string {
  * those that show as much the one whose film is most like the others’ speaks for most.
  */
 function placeFor(parts: readonly Begun[]): (Begun & { readonly words: string }) | undefined {
-  const sound = parts.filter(({ part }) => part.survey.condition === 'original');
+  const sound = parts.filter(
+    ({ part }) => part.survey.condition === 'original' && !hasMarkThroughClear(part),
+  );
   const most = Math.max(...sound.map(toSpare));
   const equal = sound.filter((one) => toSpare(one) === most);
   const middle = median(sound.map(meanOf));
@@ -100,6 +103,12 @@ function placeFor(parts: readonly Begun[]): (Begun & { readonly words: string })
       : 'which has as much to spare as any, and the film most like the others’';
   return { ...best, words: `${partName(best.part.survey)}, ${why}` };
 }
+
+/** What only new paint mends speaks for no sound film. */
+const hasMarkThroughClear = ({ reasons, local }: PanelPlan): boolean =>
+  [...reasons, ...local.flatMap((spot) => spot.reasons)].some(
+    ({ code }) => code === DEEPER_THAN_CLEAR,
+  );
 
 /** As a page shows it. */
 const toSpare = ({ part: { survey, removal } }: Begun): number =>

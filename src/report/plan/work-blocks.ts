@@ -12,7 +12,7 @@ import { percentOff } from './work-record.ts';
 
 /** What a plan says of its work: hours, days and what to have ready. */
 export function workBlocks(work: WorkEstimate): readonly Block[] {
-  if (work.machineMinutes === 0) return [paragraph('Time', 'nothing to polish')];
+  if (work.machineMinutes === 0) return [paragraph('Time', 'none: no panel is worked')];
   const inHand = shown(work.machineMinutes / 60, 1);
   const whole = hoursOf(work.job.time);
   return [

@@ -24,10 +24,13 @@ import type { PageOptions } from '../page-options.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
 import { noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
 import { heading, strictNote } from '../survey/page-head.ts';
+import { settleFirst } from '../survey/settle-first.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
+import { nothingWorked } from './nothing-worked.ts';
 import { orderText } from './order-text.ts';
 import { panelTicks } from './panel-ticks.ts';
+import { openOf } from './plan-answer.ts';
 import { careWords } from './plan-blocks.ts';
 import { readAgainTicks } from './read-again-ticks.ts';
 import { readMoreFirst } from './read-more-first.ts';
@@ -56,16 +59,16 @@ export function workCardBlocks(
   ).flatMap((block) => [block, gap]);
   const first = [
     ...strictNote(result.settings),
-    ...warningsFirst(result.survey, unit),
+    ...warningsFirst(result, unit),
     ...colourFirst(asked.map(({ survey }) => survey)),
   ];
-  const keepOff = keepOffBlocks(asked.flatMap(partsWithSpots));
+  const keepOff = keepOffBlocks(asked.flatMap(partsWithSpots), unit);
   if (worked.length === 0) {
     return [
       title(name),
       ...first,
       ...again,
-      paragraph(null, 'Nothing to polish.'),
+      paragraph(null, sentenceOf(nothingWorked(asked.flatMap(partsWithSpots)))),
       ...keepOff,
       ...noteBlocks(result.survey, unit),
     ];
@@ -77,6 +80,7 @@ export function workCardBlocks(
     ...first,
     ...again,
     ...readMoreFirst(worked),
+    ...settleFirst(openOf(worked), unit),
     ...keepOff,
     ...largeAssumptions(result.assumptions.filter(isSeenAtCar), unit),
     gap,
@@ -100,6 +104,8 @@ export function workCardBlocks(
   ];
 }
 
+const sentenceOf = (clause: string): string => `${clause[0]?.toUpperCase()}${clause.slice(1)}.`;
+
 /** What is taken for granted and whoever stands at the car can settle. */
 const isSeenAtCar = ({ code }: Assumption): boolean => code === 'eddy-current' || code === 'finish';
 
@@ -118,7 +124,7 @@ function stopRule(worked: readonly PanelPlan[], result: PlanResult, unit: Length
     [
       'do no more sets than stand here.',
       'Wipe and look in good light: once the marks are gone, do no more.',
-      `The gauge is an alarm only: at one marked point, wiped and cool, a re-read cannot show a loss under ${seen}, so the mean of as many is read as show what may go; stop when it shows more.`,
+      `The gauge is an alarm only: one marked point, wiped and cool, shows no loss under ${seen}; where more are marked, go by their mean. More off than may go: stop.`,
       colourRule(worked),
     ],
     ' ',

@@ -61,14 +61,18 @@ function toBuyBlocks(all: readonly Across[], aims: string, verbose: boolean): re
   ];
 }
 
-/** `for A/B: towels 12/14, wax 27/27 ml`. */
+/** `12/14`; once where it is the same under every aim. */
+const eachOr = (amounts: readonly string[]): string =>
+  new Set(amounts).size === 1 ? amounts.slice(0, 1).join('') : amounts.join('/');
+
+/** `for A/B: towels 12/14, wax 27 ml`. */
 const perAim = (aims: string, texts: readonly string[]): Facts => about(aims, joined(texts, ', '));
 
 function buyText({ material: { material, listed }, each }: Across): readonly string[] {
   const counts = each.map((one) => one?.toBuy ?? 0);
   if (listed === null || counts.every((count) => count === 0)) return [];
   const pack = listed.pack === 1n ? '' : ` of ${listed.pack}\u00a0${listed.unit}`;
-  return [`${material}${pack} ${counts.join('/')}`];
+  return [`${material}${pack} ${eachOr(counts.map(String))}`];
 }
 
 /** Of those the shop must look for itself. */
@@ -80,6 +84,6 @@ function uncountedText(rest: readonly Across[], verbose: boolean): string {
 }
 
 function useText({ material: { material, unit }, each }: Across): string {
-  const amounts = each.map((one) => shown(one?.quantity ?? 0, 0)).join('/');
+  const amounts = eachOr(each.map((one) => shown(one?.quantity ?? 0, 0)));
   return `${material} ${amounts}${unit === 'pieces' ? '' : `\u00a0${unit}`}`;
 }

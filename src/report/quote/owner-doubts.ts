@@ -8,6 +8,7 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { isClearShown } from '../../work/exclusions.ts';
 import { joined } from '../facts.ts';
 import { type Block, notice } from '../model.ts';
+import { isOverRange } from '../survey/range-lines.ts';
 import { hasZero } from '../survey/zero-lines.ts';
 import { namesAnd } from '../words.ts';
 
@@ -52,10 +53,12 @@ const DOUBTS: Readonly<Record<string, (film: string) => readonly string[]>> = {
   ],
 };
 
-/** Panels of the quote with a value that looks keyed wrongly, or a point that shows a 0. */
+/** Panels of the quote with a value that looks keyed wrongly, a point that shows a 0, or one beyond the range. */
 const readAgain = ({ plan, leftOut }: QuoteResult): readonly PanelSurvey[] =>
   plan.panels.flatMap(({ survey }) =>
-    survey.keyingSlips.length > 0 || hasZero(survey, leftOut) ? [survey] : [],
+    survey.keyingSlips.length > 0 || hasZero(survey, leftOut) || isOverRange(survey)
+      ? [survey]
+      : [],
   );
 
 const firstBlocks = (

@@ -64,7 +64,7 @@ function headBlocks(
   return [
     title(heading(isEstimate ? 'Estimate' : 'Quotation', result, read)),
     ...strictNote(result.settings),
-    ...warningsFirst(result.survey, unit),
+    ...warningsFirst(result, unit),
     ...colourFirst(read),
     ...readAgainFirst(read, result, unit),
   ];

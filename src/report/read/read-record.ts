@@ -17,7 +17,7 @@ export const readRecord = (
   ),
   template: vehicle.template?.id ?? null,
   readings: vehicle.readings.map(readingRecord),
-  excluded,
+  excluded: excluded.map(({ place: _, ...cell }) => cell),
 });
 
 const readingRecord = (reading: Reading) => ({

@@ -1,11 +1,10 @@
 /** Test spots as a page: what each took, how hard the paint is, the ladder, and what to do next. */
 
 import { counted } from '../../base/counted.ts';
-import { textIn } from '../../base/remark.ts';
+import { type Remark, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { ReadTrial } from '../../correction/spot/spot-advice.ts';
 import type { Rung, RungState } from '../../correction/spot/spot-ladder.ts';
 import type { SpotResult } from '../../tasks/spot/spot-files.ts';
 import { assumptionBlocks } from '../assumption-blocks.ts';
@@ -13,14 +12,26 @@ import { column, figures } from '../columns.ts';
 import { axisFromNothing, inUnit } from '../drawn-axis.ts';
 import { joined } from '../facts.ts';
 import { factorText } from '../log-factor.ts';
-import { type Block, type Cell, cell, gap, list, paragraph, type Said, title } from '../model.ts';
+import {
+  type Block,
+  type Cell,
+  cell,
+  gap,
+  list,
+  notice,
+  paragraph,
+  type Said,
+  title,
+} from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 
 export function spotBlocks(result: SpotResult, options: PageOptions): readonly Block[] {
-  const { trials, ladder, advice, settings, vehicle } = result;
+  const { trials, ladder, settings, vehicle } = result;
+  const cautions = result.advice.filter(isCaution);
+  const advice = result.advice.filter((one) => !isCaution(one));
   const [next, ...others] = advice.map((one) => textIn(one, options.unit));
   const further = others.length === 0 ? [] : [gap, list('Besides', others)];
-  const panels = panelsOf(trials);
+  const panels = panelsOf(result);
   const [only = '', second] = panels;
   const where = second === undefined ? only : counted(panels.length, 'panel');
   const of = vehicle === null ? '' : ` of ${vehicle}`;
@@ -30,10 +41,11 @@ export function spotBlocks(result: SpotResult, options: PageOptions): readonly B
       null,
       `Aim ${settings.aim.name}: ${shown(100 * settings.aim.share, 0)}\u00a0% of the defects, by eye.`,
     ),
+    ...cautions.map((one) => notice('Mind', `${textIn(one, options.unit)}.`)),
     paragraph(second === undefined ? `Next on ${only}` : 'Next, by all panels', next ?? ''),
     ...allTogether(panels),
     gap,
-    trialTable(trials, options.unit),
+    trialTable(result, options.unit),
     gap,
     paragraph(second === undefined ? 'Paint' : 'Paint, by all panels', paintLine(result)),
     ...(ladder.length === 0 ? [] : [gap, ...ladderBlocks(result, options)]),
@@ -58,8 +70,13 @@ const ladderBlocks = ({ ladder, settings }: SpotResult, options: PageOptions): r
   ),
 ];
 
-const panelsOf = (trials: readonly ReadTrial[]): readonly string[] => [
-  ...new Set(trials.map(({ trial }) => trial.panel)),
+/** Told before what comes next. */
+const isCaution = ({ code }: Remark): boolean => code === 'spot-colour-repaint';
+
+type Trials = Pick<SpotResult, 'trials' | 'nameOf'>;
+
+const panelsOf = ({ trials, nameOf }: Trials): readonly string[] => [
+  ...new Set(trials.map(({ trial }) => nameOf(trial.panel))),
 ];
 
 /** Whether one of the panels is repainted, no trial says; a rung for factory paint may be too strong for it. */
@@ -90,10 +107,10 @@ function keptLine({ kept }: SpotResult): readonly Block[] {
 const percent = (share: number | null): string =>
   share === null ? '–' : `${shown(100 * share, 0)}\u00a0%`;
 
-function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
+function trialTable({ trials, nameOf }: Trials, unit: LengthUnit): Block {
   const um = (value: number | undefined): string =>
     value === undefined ? '–' : thicknessText(value, unit, 1);
-  const onSeveral = panelsOf(trials).length > 1;
+  const onSeveral = panelsOf({ trials, nameOf }).length > 1;
   return {
     kind: 'table',
     columns: [
@@ -109,7 +126,7 @@ function trialTable(trials: readonly ReadTrial[], unit: LengthUnit): Block {
     ],
     rows: trials.map(({ trial, removed }) => [
       cell(trial.spot),
-      ...(onSeveral ? [cell(trial.panel)] : []),
+      ...(onSeveral ? [cell(nameOf(trial.panel))] : []),
       cell(trial.combination.id),
       cell(`${trial.sets}`),
       cell(`${trial.marks.length}`),

@@ -28,16 +28,19 @@ export function builtInBlock(
 ): readonly Block[] {
   // What is assumed of earlier work stands at the top of the page.
   const isWorkTold = assumptions.some(({ code }) => code === 'history');
-  const parts = read.flatMap(partsOf).filter(({ topcoat }) => topcoat !== null);
+  // A matte finish is left alone whatever its clear.
+  const parts = read
+    .flatMap(partsOf)
+    .filter(({ topcoat, boundBy }) => topcoat !== null && boundBy.code !== 'finish');
   if (parts.length === 0) return [];
   const told = parts.map((part) =>
     figuresOf(part, settings.film, isWorkTold).map((one) =>
-      one === null ? null : figureText(one, unit, verbose),
+      one === null || isSaidAbove(one, verbose) ? null : figureText(one, unit, verbose),
     ),
   );
   // The same figures of all parts together, in their order.
   const figures = (told[0] ?? []).flatMap((_, i) => told.flatMap((some) => some[i] ?? []));
-  const where = verbose ? EXPLAIN : `-v: grounds; ${EXPLAIN}`;
+  const where = verbose ? 'leastcut explain film.limits' : '-v: grounds';
   return [
     paragraph(
       { text: `Built in (${where})`, short: 'Built in' },
@@ -46,9 +49,15 @@ export function builtInBlock(
   ];
 }
 
-const EXPLAIN = 'leastcut explain film.limits';
+type Figure = {
+  readonly said: Sentence;
+  readonly grounds: string;
+  /** Whether it stands where the signs of the table are explained. */
+  readonly isSign?: true;
+};
 
-type Figure = { readonly said: Sentence; readonly grounds: string };
+const isSaidAbove = ({ grounds, isSign }: Figure, isFull: boolean): boolean =>
+  isSign === true && !isFull && !grounds.includes(OWN);
 
 /** A figure that somebody set is never passed off as built in. */
 function figureText({ said, grounds }: Figure, unit: LengthUnit, isFull: boolean): string {
@@ -79,7 +88,11 @@ function figuresOf(
         }
       : null,
     { said: says`${um(clearFloor)} of ${name} must stay`, grounds: floorGrounds(topcoat) },
-    { said: says`${um(paint, 0)} of paint in all`, grounds: totalFloorGrounds(topcoat, paint) },
+    {
+      said: says`${um(paint, 0)} of paint in all`,
+      grounds: totalFloorGrounds(topcoat, paint),
+      isSign: true,
+    },
     {
       said: says`${um(limits[life])} off over a life`,
       grounds: basisOf(filmDefaults.limits[life], limits[life]),
@@ -109,7 +122,7 @@ function layersAssumed({ finish, told: { knowledge } }: TopcoatCase, name: strin
   const built = layersOf(finish);
   const [mean, spread] = [basisOf(built.top.mean, top.mean), basisOf(built.top.sd, top.sd)];
   return {
-    said: says`${name} reckoned from factories’ ${bare(top.mean, 0)} ± ${um(top.sd, 0)}${read}${over}`,
+    said: says`${name} by factories’ ${bare(top.mean, 0)} ± ${um(top.sd, 0)}${read}${over}`,
     grounds: mean === spread ? mean : `${mean}, SD ${spread}`,
   };
 }

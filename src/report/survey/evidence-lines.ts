@@ -2,37 +2,104 @@
 
 import { groupBy } from '../../base/group-by.ts';
 import { type Remark, textIn } from '../../base/remark.ts';
-import { says, tell, thicknessText, um } from '../../base/sentence.ts';
+import {
+  bareRange,
+  joinSentences,
+  type Sentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+} from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isFactoryFilm } from '../../film/condition/condition.ts';
+import type { LimitCode } from '../../film/limits/limit.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
 import { joined, remarkFacts } from '../facts.ts';
 import { type Block, paragraph, type Said } from '../model.ts';
+import type { PageOptions } from '../page-options.ts';
+import { partNames } from '../panel-list.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
-import { signed } from './help-lines.ts';
-import { isColourElsewhere, isDoubtfulWord } from './leave-reason.ts';
+import { isAskedFirst, signed } from './help-lines.ts';
+import { hasDoubtedWord, isColourElsewhere, isDoubtfulWord } from './leave-reason.ts';
+import { isToldNear } from './near-lines.ts';
 import { sureOf } from './sureness-lines.ts';
 
 /** Those of factory film that is in order have nothing to say. */
 export function evidenceLines(
   read: readonly PanelSurvey[],
   helped: SurveyHelp,
-  unit: LengthUnit,
+  { unit, verbose }: Pick<PageOptions, 'unit' | 'verbose'>,
 ): readonly Block[] {
-  const said = read.filter(hasMoreToSay).map((survey) => {
-    const isOriginal = survey.condition === 'original';
-    const told = survey.evidence
-      .filter(isOriginal ? isOfAny : (one) => isOfFilm(one) && !isSaidByFiller(survey, one))
-      .map((one) => remarkFacts(one, unit));
-    const word = isOriginal ? [] : wordTexts(survey, unit);
-    const flags = isFactoryFilm(survey.condition) ? readAgain(survey, helped, unit) : [];
-    const text = joined([...word, ...told, ...flags, ...nothing(survey, unit)], '; ');
-    return { name: survey.panel.name, text };
-  });
-  return [...groupBy(said, ({ text }) => text.text).values()].map((group) =>
-    paragraph(group.map(({ name }) => name).join(', '), group[0].text),
+  const alike = verbose ? [] : alikeRepaints(read);
+  const said = read
+    .filter((survey) => hasMoreToSay(survey) && !alike.some((group) => group.includes(survey)))
+    .map((survey) => {
+      const isOriginal = survey.condition === 'original';
+      const told = survey.evidence
+        .filter(isOriginal ? isOfAny : (one) => isOfFilm(one) && !isSaidByFiller(survey, one))
+        .map((one) => remarkFacts(one, unit));
+      const flags = isFactoryFilm(survey.condition)
+        ? readAgain(survey, helped, { unit, verbose })
+        : [];
+      const parts = [
+        ...words(survey, { unit, verbose }),
+        ...told,
+        ...flags,
+        ...nothing(survey, { unit, verbose }),
+      ];
+      return { survey, text: joined(parts, '; ') };
+    })
+    .filter(({ text }) => text.text !== '');
+  return [
+    ...[...groupBy(said, ({ text }) => text.text).values()].map((group) =>
+      paragraph(partNames(group.map(({ survey }) => survey)), group[0].text),
+    ),
+    ...alike.map((group) => paragraph(partNames(group), tell(repaintsText(group), unit))),
+  ];
+}
+
+type Told = Pick<PageOptions, 'unit' | 'verbose'>;
+
+/** In short only of words that are in doubt: of the others the page says how sure they are together. */
+function words(survey: PanelSurvey, { unit, verbose }: Told): readonly Said[] {
+  if (survey.condition === 'original') return [];
+  if (verbose) return [...wordTexts(survey), ...meanText(survey, unit)];
+  const inDoubt = hasDoubtedWord(survey) || survey.sureness?.sure === 'near';
+  return inDoubt && !isToldNear(survey) ? wordTexts(survey) : [];
+}
+
+/** Repaints of which there is nothing to say but that they read over a line, by the line. */
+function alikeRepaints(
+  read: readonly PanelSurvey[],
+): readonly (readonly [PanelSurvey, ...PanelSurvey[]])[] {
+  const plain = read.filter(
+    (survey) =>
+      survey.condition === 'refinished' &&
+      survey.also.length + survey.keyingSlips.length + survey.zones.length === 0 &&
+      survey.sureness?.deciding.compared === 'median' &&
+      !isToldNear(survey) &&
+      survey.evidence.filter(isOfFilm).every(({ code }) => code === 'refinished') &&
+      !SAYS_MORE.includes(survey.boundBy.code),
+  );
+  return [...groupBy(plain, ({ sureness }) => sureness?.deciding.line).values()];
+}
+
+/** `median 216.4 to 245.7, over 200.0 µm, the line for any car`. */
+function repaintsText(group: readonly PanelSurvey[]): Sentence {
+  const found = group.flatMap(({ sureness }) => sureness?.deciding ?? []);
+  const medians = found.map(({ figure }) => figure);
+  const range = bareRange(Math.min(...medians), Math.max(...medians));
+  return joinSentences(
+    found
+      .slice(0, 1)
+      .map(
+        ({ line, baseline }) =>
+          says`median ${range}, over ${um(line)}${baseline === null ? ', the line for any car' : ''}`,
+      ),
+    '',
   );
 }
 
@@ -53,12 +120,15 @@ const hasMoreToSay = (survey: PanelSurvey): boolean => {
 };
 
 /** `thin, 99.9 % sure by its least, and cut-back, over 99.9 % sure`: every word with how sure it is, a doubtful one with ?. */
-function wordTexts(
-  { condition, also, sureness: found, uncertainty, keyingSlips, points }: PanelSurvey,
-  unit: LengthUnit,
-): readonly Said[] {
+function wordTexts({
+  condition,
+  also,
+  sureness: found,
+  keyingSlips,
+  points,
+}: PanelSurvey): readonly Said[] {
   const isTold = found !== null && keyingSlips.length === 0;
-  const words = [condition, ...also].map((word, i) => {
+  const told = [condition, ...also].map((word, i) => {
     const own = i === 0 ? found?.deciding : found?.beside.find((one) => one.condition === word);
     if (!isTold || own === undefined) return word;
     const isDoubtful = isDoubtfulWord(own);
@@ -68,26 +138,37 @@ function wordTexts(
     const by = own.compared === 'thinnest' ? ' by its least' : '';
     return `${word}${isDoubtful ? '?' : ''}, ${sureOf(own)}${by}${why}`;
   });
-  // Over filler film is not of one kind: its mean says nothing.
-  const mean =
-    uncertainty === null || condition === 'filler'
-      ? []
-      : [tell(says`mean ± ${um(expandedUncertainty(uncertainty))} (95\u00a0%)`, unit)];
-  return [joined(words, ', and '), ...mean];
+  return [joined(told, ', and ')];
 }
 
-/** Why nothing at all may go. */
-function nothing(survey: PanelSurvey, unit: LengthUnit): readonly string[] {
+/** Over filler film is not of one kind: its mean says nothing. */
+const meanText = ({ condition, uncertainty }: PanelSurvey, unit: LengthUnit): readonly string[] =>
+  uncertainty === null || condition === 'filler'
+    ? []
+    : [tell(says`mean ± ${um(expandedUncertainty(uncertainty))} (95\u00a0%)`, unit)];
+
+/** Why nothing at all may go; in short where that says more than the table and the answer do. */
+function nothing(survey: PanelSurvey, { unit, verbose }: Told): readonly string[] {
   const { budget, zones, boundBy, condition } = survey;
   // Of thin film the floor is told already, and what a test spot is for its own advice says.
   const isTold =
     boundBy.code === 'test-spot' ||
     isColourElsewhere(survey) ||
     (boundBy.code === 'total' && condition === 'thin');
-  return budget > 0 || zones.length > 0 || isTold
+  const isSaid = !verbose && !SAYS_MORE.includes(boundBy.code);
+  return budget > 0 || zones.length > 0 || isTold || isSaid
     ? []
     : [`nothing may go: ${textIn(boundBy, unit)}`];
 }
+
+const SAYS_MORE: readonly LimitCode[] = [
+  'readings',
+  'finish',
+  'covered',
+  'fresh-paint',
+  'clear-coat-failure',
+  'colour-at-spot',
+];
 
 /** `point 2 (225.5) is low`. */
 export const flagText = (survey: PanelSurvey, unit: LengthUnit): readonly string[] => [
@@ -110,10 +191,16 @@ function flagged(
 }
 
 /** `point 1 (132.1) is high: read again: +0.60 µm if as the others`. */
-function readAgain(survey: PanelSurvey, helped: SurveyHelp, unit: LengthUnit): readonly string[] {
+function readAgain(
+  survey: PanelSurvey,
+  helped: SurveyHelp,
+  { unit, verbose }: Told,
+): readonly string[] {
   const told = flagText(survey, unit).join(', ');
-  if (told === '') return [];
-  const gain = (helped.get(survey) ?? []).find(({ code }) => code === 'read-again')?.gain;
+  const help = (helped.get(survey) ?? []).find(({ code }) => code === 'read-again');
+  const isSaidFirst = help !== undefined && isAskedFirst(help, survey);
+  if (told === '' || (!verbose && isSaidFirst)) return [];
+  const gain = help?.gain;
   const worth = gain === undefined ? '' : tell(says` ${signed(gain)} if as the others`, unit);
   return [`${told}: read again${worth === '' ? '' : `:${worth}`}`];
 }

@@ -1,11 +1,17 @@
 /** Gains of many panels in a line: ranges with the panels that they are of. */
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { bare, joinSentences, type Sentence, says, um } from '../../base/sentence.ts';
+import {
+  joinSentences,
+  type Sentence,
+  says,
+  type ThicknessRange,
+  um,
+} from '../../base/sentence.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import { partNames, whichPanels } from '../panel-list.ts';
 import { alikeGroups } from './gain-groups.ts';
 import type { Gain } from './gain-table.ts';
-import { plusOf, signed } from './help-lines.ts';
+import { signed } from './help-lines.ts';
 import { isToldApart } from './own-gains.ts';
 
 /** `+0.21 to +0.33 µm`, from the least change to the most; `within ± 0.01 µm` where some lose. */
@@ -16,9 +22,21 @@ export function gainRange(gains: readonly number[]): Sentence {
     return says`within ± ${um(Math.max(-low, high), 2)}`;
   }
   const [least, most] = Math.abs(low) > Math.abs(high) ? [high, low] : [low, high];
-  if (shown(least, 2) === shown(most, 2)) return signed(most);
-  return says`${plusOf(least)}${bare(least, 2)} to ${signed(most)}`;
+  return shown(least, 2) === shown(most, 2) ? signed(most) : [spanOf(least, most, true)];
 }
+
+/** `+0.21 to +0.33` of gains, their unit named elsewhere. */
+export const rangeOf = (gains: readonly number[]): Sentence => [
+  spanOf(Math.min(...gains), Math.max(...gains), false),
+];
+
+const spanOf = (least: number, most: number, named: boolean): ThicknessRange => ({
+  least,
+  most,
+  digits: 2,
+  named,
+  plus: true,
+});
 
 const sizesOf = (gains: readonly Gain[]): readonly number[] => gains.map(({ gain }) => gain);
 

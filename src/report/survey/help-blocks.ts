@@ -23,8 +23,17 @@ import { flagText } from './evidence-lines.ts';
 import { alikeGroups } from './gain-groups.ts';
 import { gainRange, groupsText } from './gain-groups-text.ts';
 import { columnsOf, type Gain, gainRows, gainTable, titleOf } from './gain-table.ts';
-import { adviceLine, adviceOf, edgeText, minutes, NOT_TO_ADD, signed } from './help-lines.ts';
-import { MEANS } from './help-means.ts';
+import {
+  adviceLine,
+  adviceOf,
+  edgeText,
+  isAskedFirst,
+  minutes,
+  NOT_TO_ADD,
+  signed,
+} from './help-lines.ts';
+import { type HelpMeansOf, ifGone, lostToPatch, MEANS } from './help-means.ts';
+import { hasRow, helpTable } from './help-table.ts';
 import { isToldApart } from './own-gains.ts';
 
 export type HelpPage = {
@@ -46,25 +55,55 @@ export function helpBlocks(
       .filter(({ code }) => code !== 'history' || !isOnFilmRecord(part))
       .map((help) => ({ ...help, part })),
   );
-  const ofOthers = gains.filter(({ part }) => !isToldApart(part));
   const first = readAgainLines(gains, parts, unit);
-  const further = [
-    ...smallGains(ofOthers, gains, parts).map((one) => tell(one, unit)),
-    ...withoutFigure(read, page.helped, unit),
-  ];
+  const withoutGain = withoutFigure(read, page, unit);
+  if (!page.verbose) {
+    return [
+      ...besides('What would help first', first),
+      ...helpTable(gains, parts, unit),
+      ...besides('To do', withoutGain),
+      ...lowering(gains, { parts, result: page.result }, unit),
+    ];
+  }
+  const ofOthers = gains.filter(({ part }) => !isToldApart(part));
+  const small = smallGains(ofOthers, gains, parts).map((one) => tell(one, unit));
   const zinc = ofOthers.filter(({ code, gain }) => code === 'zinc' && Math.abs(gain) >= LEAST_TOLD);
-  const anyUnread = surveyed.some(({ condition }) => condition === 'unread');
   return [
-    ...gainBlocks(gains, parts, { ...page, first, further, anyUnread }, unit),
+    ...gainBlocks(gains, parts, { ...page, first, further: [...small, ...withoutGain] }, unit),
     ...(zinc.length === 0
       ? []
       : [
           paragraph(
-            zinc.some(({ gain }) => gain > 0) ? 'Would change it' : 'Would lower it',
-            tell(says`zinc, if there is any: ${groupsText(zinc, parts)}`, unit),
+            labelOf(zinc),
+            tell(says`zinc under steel, if there is any: ${groupsText(zinc, parts)}`, unit),
           ),
         ]),
   ];
+}
+
+/** `Would lower it`, unless a part of it gains. */
+const labelOf = (zinc: readonly Gain[]): string =>
+  zinc.some(({ gain }) => gain > 0) ? 'Would change it' : 'Would lower it';
+
+/** In short what takes film away: earlier work, a thin clear, zinc, the patch of a spot. */
+function lowering(
+  gains: readonly Gain[],
+  { parts, result }: HelpMeansOf,
+  unit: LengthUnit,
+): readonly Block[] {
+  const zinc = gains.filter(({ code, gain }) => code === 'zinc' && Math.abs(gain) >= LEAST_TOLD);
+  const rowOf = (code: Gain['code']) => gains.filter((one) => one.code === code && hasRow(one));
+  const told = [
+    ...ifGone(rowOf('history')),
+    ...(rowOf('clear').length === 0 ? [] : [says`thin ${coatName(parts)}`]),
+    ...(zinc.length === 0
+      ? []
+      : [says`zinc under steel: ${gainRange(zinc.map(({ gain }) => gain))}`]),
+    ...(rowOf('test-spot').length === 0 ? [] : lostToPatch(parts, result)),
+  ];
+  return told.length === 0
+    ? []
+    : [paragraph(labelOf(zinc), toldFacts(joinSentences(told, nextFact), unit))];
 }
 
 /** It was polished, so nobody finds out that it never was; what test spots took is gone from their patches alone. */
@@ -81,12 +120,10 @@ function readAgainLines(
   parts: readonly PanelSurvey[],
   unit: LengthUnit,
 ): readonly Facts[] {
-  return gains.flatMap(({ code, part, gain, time, elsewhere = [] }) => {
+  return gains.flatMap((help) => {
+    const { part, gain, time, elsewhere = [] } = help;
     const others = elsewhere.filter((one) => one.gain >= LEAST_TOLD);
-    const isFirst =
-      (part.budget < LEAST_TOLD && gain >= LEAST_TOLD) ||
-      others.some((one) => one.gain >= WEIGHS_ON_OTHERS);
-    if (code !== 'read-again' || !isFirst) return [];
+    if (!isAskedFirst(help, part)) return [];
     const isOne = part.lowPoints.length + part.highPoints.length === 1;
     const [it, reads] = isOne ? ['it', 'it reads'] : ['them', 'they read'];
     const takes = time === null ? '' : `, ${minutes(time)}`;
@@ -99,9 +136,6 @@ function readAgainLines(
     return [about(partName(part), toldFacts(joinSentences(facts, nextFact), unit))];
   });
 }
-
-/** µm that a doubtful reading takes from another panel. */
-const WEIGHS_ON_OTHERS = 0.5;
 
 function othersText(others: readonly PartGain[], parts: readonly PanelSurvey[]): Sentence {
   const groups = alikeGroups(others).map((group) => {
@@ -122,18 +156,11 @@ function besides(label: string, told: readonly Said[]): readonly Block[] {
 
 const MOST_ON_A_LINE = 2;
 
-/**
- * What comes `first`, then what each thing is and takes, then what each panel gains: where that makes a long table, from
- * least to most, but for panels that are told apart. What is `further` to be said comes last.
- */
+/** What comes `first`, then what each thing is and takes, then what each panel gains, then what is `further` to be said. */
 function gainBlocks(
   gains: readonly Gain[],
   parts: readonly PanelSurvey[],
-  page: HelpPage & {
-    readonly first: readonly Said[];
-    readonly further: readonly Said[];
-    readonly anyUnread: boolean;
-  },
+  page: HelpPage & { readonly first: readonly Said[]; readonly further: readonly Said[] },
   unit: LengthUnit,
 ): readonly Block[] {
   const worth = gains.filter(({ gain }) => gain >= LEAST_TOLD);
@@ -142,39 +169,25 @@ function gainBlocks(
     return besides('What would help', [...page.first, ...page.further]);
   }
   const coat = coatName(parts);
-  const rows = gainRows(worth, columns, unit);
-  const isLong = rows.length > MOST_ROWS && !page.verbose;
-  const lines = columns.flatMap((code) => {
-    const own = worth.filter((one) => one.code === code && !(isLong && isToldApart(one.part)));
-    if (own.length === 0) return [];
-    const gained = isLong ? tell(says` ${groupsText(own, parts)}`, unit) : '';
-    const [first, ...more] = MEANS[code](own, { parts, result: page.result }).map((one) =>
-      tell(one, unit),
-    );
-    const said = `${titleOf(code, coat)}${gained}: ${first}`;
-    const text = [said, ...more].join('; ');
-    return [{ text, facts: [said, ...more.map((one) => `${titleOf(code, coat)}: ${one}`)] }];
+  const lines = columns.map((code) => {
+    const own = worth.filter((one) => one.code === code);
+    const means = MEANS[code](own, { parts, result: page.result }).map((one) => tell(one, unit));
+    const title = titleOf(code, coat);
+    return {
+      text: `${title}: ${means.join('; ')}`,
+      facts: means.map((one) => `${title}: ${one}`),
+    };
   });
-  // In one line of 80 columns.
-  const apart = page.anyUnread
-    ? ' (unread: unknown); each alone, if as reckoned'
-    : `; ${NOT_TO_ADD}`;
   const label = {
-    text: `What would help, ${unitName(unit)} more may go${apart}`,
+    text: `What would help, ${unitName(unit)} more may go; ${NOT_TO_ADD}`,
     short: 'What would help',
   };
-  const told = [...page.first, ...lines, ...(isLong ? page.further : [])];
-  return isLong
-    ? [list(label, told)]
-    : [
-        list(label, told),
-        gainTable(rows, columns, { coat, unit }),
-        ...besides('Besides', page.further),
-      ];
+  return [
+    list(label, [...page.first, ...lines]),
+    gainTable(gainRows(worth, columns, unit), columns, { coat, unit }),
+    ...besides('Besides', page.further),
+  ];
 }
-
-/** Of a table of gains, so that a car keeps to a page; `-v` has them all. */
-const MOST_ROWS = 4;
 
 /** More points and a checked gauge: asked first, and worth little. The gauge is that of every panel. */
 function smallGains(
@@ -208,20 +221,23 @@ function gaugeLine(group: readonly Gain[]): Sentence {
  * where it is told that it stands out.
  */
 const SAID_ELSEWHERE: readonly string[] = ['settle', 'settle-clear', 'beyond-help'];
+/** What frees no film. */
+const SAID_IN_FULL: readonly string[] = ['repair-edge'];
 
 /** The panels with what to do on them. */
 function withoutFigure(
   read: readonly PanelSurvey[],
-  helped: SurveyHelp,
+  { helped, verbose }: HelpPage,
   unit: LengthUnit,
 ): readonly Facts[] {
+  const elsewhere = verbose ? SAID_ELSEWHERE : [...SAID_ELSEWHERE, ...SAID_IN_FULL];
   // What is unread has a line of its own, with what to do.
   const told = read
     .filter(({ condition }) => condition !== 'unread')
     .flatMap((panel) => [panel, ...panel.zones])
     .flatMap((part) => {
       const advice = adviceOf(part, helped)
-        .filter(({ code, value }) => value === undefined && !SAID_ELSEWHERE.includes(code))
+        .filter(({ code, value }) => value === undefined && !elsewhere.includes(code))
         .map(adviceLine);
       return advice.length === 0
         ? []

@@ -68,7 +68,7 @@ function adviceFrom(help: Help, survey: PanelSurvey): Advice {
   const said = [
     code === 'history' && isOnRecord(survey.facts) ? HISTORY_BESIDES : text,
     ...(code === 'clear' && otherwise !== undefined
-      ? [`; if it reads as ${survey.condition}`]
+      ? [`; if it reads as ${otherwise.asPainted ? 'on the others' : survey.condition}`]
       : []),
     ...(code === 'read-again' ? [againText(survey)] : []),
     ...(code === 'edge-point' ? [edgeText(survey)] : []),
@@ -85,6 +85,18 @@ function adviceFrom(help: Help, survey: PanelSurvey): Advice {
   };
 }
 
+/** A doubtful reading from which nothing may go, or which weighs on the whole car. */
+export const isAskedFirst = (
+  { code, gain, elsewhere = [] }: Help,
+  { budget }: PanelSurvey,
+): boolean =>
+  code === 'read-again' &&
+  ((budget < LEAST_TOLD && gain >= LEAST_TOLD) ||
+    elsewhere.some((one) => one.gain >= WEIGHS_ON_OTHERS));
+
+/** µm that a doubtful reading takes from another panel. */
+const WEIGHS_ON_OTHERS = 0.5;
+
 /** `read point 1 again; if it reads as the others`. */
 function againText({ lowPoints, highPoints }: PanelSurvey): string {
   const names = [...lowPoints, ...highPoints];
@@ -98,12 +110,13 @@ export function edgeText({ lowPoints }: PanelSurvey): string {
   return `if ${word} ${lowPoints.join(', ')} ${lies} near an edge or on a body line, write edge in the column place`;
 }
 
-/** `if 4 µm were`, of history; `as cut-back`, of a clear that is read; `if it reads the same`, of a point. */
+/** `if 4 µm were`, of history; `as cut-back` or `as factories paint`, of a clear that is read; `if it reads the same`, of a point. */
 function otherwiseText(
   { code }: Help,
-  { taken }: NonNullable<Help['otherwise']>,
+  { taken, asPainted }: NonNullable<Help['otherwise']>,
   survey: PanelSurvey,
 ): Sentence {
+  if (asPainted) return says`as factories paint`;
   if (taken !== undefined) return says`if ${um(taken, null)} were`;
   if (code !== 'read-again') return says`as ${wordThatTakes(survey) ?? 'not'}`;
   return survey.lowPoints.length + survey.highPoints.length === 1

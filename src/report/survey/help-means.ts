@@ -16,35 +16,41 @@ export type HelpMeansOf = {
 };
 
 export const MEANS: Readonly<Record<ColumnCode, Means>> = {
-  history: (own) => [says`if never polished${besides(own)} (taken_um)`, ...orElse(own)],
+  history: (own) => [says`if never polished${besides(own)} (taken_um)`, ...ifGone(own)],
   clear: (own) => [
     says`ultrasonic gauge for layers, ${timeOf(own)} a panel`,
     ...endsAtLife(own),
     says`a loss if it reads thin`,
   ],
   'test-spot': (own, { parts, result }) => {
-    const takes = spotTakes(result.settings.correction);
-    const lost =
-      takes === null ? [] : [says`outside its patch, which loses ${um(takes)}${bestOn(parts)}`];
     return [
       says`a patch polished, read before and after (leastcut spot), one for all, ${timeOf(own)}`,
-      ...lost,
+      ...lostToPatch(parts, result),
       ...scatter(own),
     ];
   },
 };
 
+/** `test spot’s patch: −1.3 µm, best on roof`. */
+export function lostToPatch(
+  parts: readonly PanelSurvey[],
+  { settings }: Pick<SurveyResult, 'settings'>,
+): readonly Sentence[] {
+  const takes = spotTakes(settings.correction);
+  return takes === null ? [] : [says`test spot’s patch: −${um(takes)}${bestOn(parts)}`];
+}
+
 /** What a record holds of a panel is known, and is no question of its history. */
 const besides = (own: readonly Gain[]): string =>
   own.some(({ part }) => isOnRecord(part.facts)) ? ' but as on record' : '';
 
-/** `−0.95 to −1.11 µm if 4 µm were`: what is not known may turn out to be more than is allowed for. */
-function orElse(own: readonly Gain[]): readonly Sentence[] {
+/** `4 µm gone: −0.95 to −1.11 µm`: what is not known may turn out to be more than is allowed for. */
+export function ifGone(own: readonly Gain[]): readonly Sentence[] {
   const others = own.flatMap(({ otherwise }) => otherwise ?? []);
   const taken = others[0]?.taken;
   return taken === undefined
     ? []
-    : [says`${gainRange(others.map(({ gain }) => gain))} if ${um(taken, null)} were gone`];
+    : [says`${um(taken, null)} gone: ${gainRange(others.map(({ gain }) => gain))}`];
 }
 
 /** Every gain ends at the next limit: where that is the one over a panel's life, it is told what that allows then. */
@@ -73,7 +79,7 @@ function bestOn(parts: readonly PanelSurvey[]): string {
   const [first, ...rest] = parts.filter(({ condition }) => condition === 'original');
   if (first === undefined) return '';
   const most = rest.reduce((best, one) => (one.budget > best.budget ? one : best), first);
-  return `: best on ${partName(most)}`;
+  return `, best on ${partName(most)}`;
 }
 
 function timeOf(gains: readonly Gain[]): string {

@@ -1,4 +1,5 @@
 /** Why a panel is left alone, in the words in which panels are told from each other in the bay. */
+import { needsUltrasound } from '../../film/condition/condition.ts';
 import type { LineComparison } from '../../film/condition/line-comparison.ts';
 import { wordThatTakes } from '../../film/condition/other-side.ts';
 import { coloursAt } from '../../film/limits/colour-at-spot.ts';
@@ -15,7 +16,9 @@ export function filmReason(survey: PanelSurvey): string {
     if (isColourElsewhere(survey)) return ELSEWHERE;
     return boundBy.code === 'clear' ? `too little ${coatName([survey])}` : REASONS[boundBy.code];
   }
-  if (condition === 'unread') return `${panel.substrate}, not to be read so`;
+  if (condition === 'unread') {
+    return `${panel.substrate}${needsUltrasound(panel) ? '; if metal, state that in the job' : ''}`;
+  }
   const words = also.map((word) => (isDoubtedBeside(survey, word) ? `${word}?` : word));
   const colour =
     boundBy.code === 'colour-at-spot'

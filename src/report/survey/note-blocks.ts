@@ -1,7 +1,9 @@
 /** What a survey has to say of the car as a whole, for every page that rests on it. */
 import { groupBy } from '../../base/group-by.ts';
+import { textIn } from '../../base/remark.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { Survey } from '../../film/survey.ts';
+import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined, remarkFacts } from '../facts.ts';
 import { type Block, notice, paragraph } from '../model.ts';
 
@@ -19,11 +21,30 @@ const labelOf = ({ code }: Survey['notes'][number]): string | undefined => WARNI
 export const hasWarning = ({ notes }: Survey): boolean =>
   notes.some((note) => labelOf(note) !== undefined);
 
-export const warningsFirst = ({ notes }: Survey, unit: LengthUnit): readonly Block[] =>
-  notes.flatMap((note) => {
+export const warningsFirst = (
+  { survey: { notes }, assumptions }: Pick<SurveyResult, 'survey' | 'assumptions'>,
+  unit: LengthUnit,
+): readonly Block[] => [
+  ...failedGauge(assumptions, unit),
+  ...notes.flatMap((note) => {
     const label = labelOf(note);
     return label === undefined ? [] : [notice(label, remarkFacts(note, unit))];
-  });
+  }),
+];
+
+/** What a gauge is widened by that failed on its shims bears on every reading. */
+const failedGauge = (
+  assumptions: SurveyResult['assumptions'],
+  unit: LengthUnit,
+): readonly Block[] =>
+  assumptions
+    .filter(({ code }) => code === 'gauge-widened')
+    .map((one) =>
+      notice(
+        'Before any work',
+        `the gauge failed its check on shims, ${textIn(one, unit)}: adjust it or take another, and read the car again`,
+      ),
+    );
 
 /** How the survey came about: no doubt of what it says. */
 const OF_THE_WAY: ReadonlySet<string> = new Set(['record-put-back', 'layer-readings']);

@@ -23,15 +23,35 @@ export function otherWords(
   settings: Settings,
   unit: LengthUnit,
 ): readonly string[] {
-  const found = parts
-    .flatMap(wordsBesides)
-    .filter(({ condition, chance }) => chance >= (condition === 'thin' ? LEAST_THIN : LEAST_CHANCE))
-    .sort((one, other) => other.chance - one.chance);
-  return [...groupBy(found, ({ condition }) => condition)].map(([condition, group]) =>
+  return [...likelyBesides(parts)].map(([condition, group]) =>
     condition === 'thin'
       ? `${wordText(group, () => '')} (a warning, no limit)`
       : wordText(group, (some, verb) => takesText(some, verb, settings, unit)),
   );
+}
+
+/** `cut-back up to 3.4 % likely on roof, rear right door`: without what that takes, and what takes nothing. */
+export const otherWordsInShort = (parts: readonly PanelSurvey[]): readonly string[] =>
+  [...likelyBesides(parts)]
+    .filter(([condition]) => condition !== 'thin')
+    .map(([, group]) => greatest(group));
+
+/** The likeliest of each word first. */
+const likelyBesides = (parts: readonly PanelSurvey[]) =>
+  groupBy(
+    parts
+      .flatMap(wordsBesides)
+      .filter(
+        ({ condition, chance }) => chance >= (condition === 'thin' ? LEAST_THIN : LEAST_CHANCE),
+      )
+      .sort((one, other) => other.chance - one.chance),
+    ({ condition }) => condition,
+  );
+
+function greatest(group: readonly [OtherWord, ...OtherWord[]]): string {
+  const [first] = group;
+  const names = partNames(group.map(({ part }) => part));
+  return `${first.condition} ${group.length > 1 ? 'up to ' : ''}${percent(first)} likely on ${names}`;
 }
 
 /** That of thin film is told of the total, and moves nothing. */
@@ -53,10 +73,7 @@ function wordText(
   takes: (some: readonly OtherWord[], verb: string) => string,
 ): string {
   const [first] = group;
-  if (group.length > MOST_APART) {
-    const names = partNames(group.map(({ part }) => part));
-    return `${first.condition} up to ${percent(first)} likely on ${names}${takes(group, 'takes up to ')}`;
-  }
+  if (group.length > MOST_APART) return `${greatest(group)}${takes(group, 'takes up to ')}`;
   const each = group.map((one) => {
     const [likely, verb] = one === first ? [' likely', 'takes '] : ['', ''];
     return `${percent(one)}${likely} on ${partName(one.part)}${takes([one], verb)}`;

@@ -1,5 +1,6 @@
 /** What would help a panel near its line: told beside what it hangs on, as its gains are unlike those of the others. */
 import { joinSentences, type Sentence, says } from '../../base/sentence.ts';
+import type { Condition } from '../../film/condition/condition.ts';
 import { wordThatTakes } from '../../film/condition/other-side.ts';
 import type { Help } from '../../film/help/what-would-help.ts';
 import { isOnRecord } from '../../film/limits/earlier-work.ts';
@@ -79,11 +80,23 @@ function gainText(
 }
 
 /** A clear that is read will read as on one side or the other: first the one on which more may go. */
-function clearGain({ gain, otherwise }: Help, part: PanelSurvey): Sentence {
+const clearGain = (clear: Help, part: PanelSurvey): Sentence => {
+  const [more, less] = clearGains(clear, part);
+  return less === undefined
+    ? signed(more.gain)
+    : says`${signed(more.gain)} if it reads as ${more.word}, ${signed(less.gain)} as ${less.word}`;
+};
+
+type SideGain = { readonly gain: number; readonly word: Condition };
+
+/** What may go more once the clear is read, on the side where that is most, then on the other where there is one. */
+export function clearGains(
+  { gain, otherwise }: Help,
+  part: PanelSurvey,
+): readonly [SideGain, SideGain?] {
   const other = wordThatTakes(part);
-  if (otherwise === undefined || other === null) return signed(gain);
   const own = { gain, word: sideOfWord([part.condition, ...part.also]) };
+  if (otherwise === undefined || other === null) return [own];
   const there = { gain: otherwise.gain, word: other };
-  const [more, less] = there.gain > own.gain ? [there, own] : [own, there];
-  return says`${signed(more.gain)} if it reads as ${more.word}, ${signed(less.gain)} as ${less.word}`;
+  return there.gain > own.gain ? [there, own] : [own, there];
 }

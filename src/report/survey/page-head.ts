@@ -1,6 +1,7 @@
 /** What stands over the table of a survey or plan: whose it is, what it is held against, what its columns mean. */
 
 import { counted } from '../../base/counted.ts';
+import { groupBy } from '../../base/group-by.ts';
 import { rangeShown, roundTo, shown } from '../../base/rounding.ts';
 import {
   bare,
@@ -16,15 +17,15 @@ import type { LengthUnit } from '../../base/units.ts';
 import { budgetRisk } from '../../film/help/panel-why.ts';
 import { removalFactor } from '../../film/limits/allowance-steps.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
-import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
+import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
-import { type Block, notice, paragraph, type Said } from '../model.ts';
+import { type Block, type Facts, notice, paragraph, type Said } from '../model.ts';
+import type { PageOptions } from '../page-options.ts';
+import { whichPanels } from '../panel-list.ts';
 import { coatName } from './coat-name.ts';
-import { hasDoubtedWord } from './leave-reason.ts';
-import { isNear } from './sureness-blocks.ts';
 import { wereThinner } from './thinner-clear.ts';
 
 /** `Survey of AB 12, Make Model 1998: saloon, 13 panels, 65 points`. */
@@ -44,14 +45,14 @@ export function heading(
 export function readNotes(
   result: SurveyResult,
   read: readonly PanelSurvey[],
-  unit: LengthUnit,
+  { unit, verbose }: Pick<PageOptions, 'unit' | 'verbose'>,
 ): readonly Block[] {
   const { settings } = result;
   return [
     ...ofUntriedStep(result, read),
-    paragraph('How to read it', joined([legend(settings, read, unit), ...questionMark(read)], ' ')),
+    paragraph('How to read it', legend(settings, read, unit, takesMore(settings))),
     paragraph('Baseline', baselineLine(result, read, unit)),
-    paragraph('Risk', riskLine(settings, read, unit)),
+    paragraph('Risk', riskLine(settings, read, { unit, verbose })),
   ];
 }
 
@@ -72,15 +73,6 @@ function ofUntriedStep(
     : [];
 }
 
-/** What the mark is put to, where there is one: behind a first word it bears on what may go. */
-function questionMark(read: readonly PanelSurvey[]): readonly Said[] {
-  const parts = read.flatMap((survey) => [survey, ...survey.zones]);
-  if (parts.some(isNear)) {
-    return ['line, ?: near the line to another word, whose chance counts too.'];
-  }
-  return parts.some(hasDoubtedWord) ? ['? is under 95\u00a0% sure.'] : [];
-}
-
 function baselineLine(
   { survey, settings }: SurveyResult,
   read: readonly PanelSurvey[],
@@ -88,6 +80,7 @@ function baselineLine(
 ): Said {
   const { baseline, baselineUncertain, baselineMakers } = survey;
   if (baseline === null) {
+    if (read.every(({ facts }) => facts.covered)) return 'none, as every panel read is covered.';
     const refinished = thicknessText(settings.film.conditions.refinished, unit, 0);
     return `none, as no metal panel reads under ${refinished} ${unitName(unit)}.`;
   }
@@ -153,11 +146,15 @@ function otherBaselines(
  * The risk of what may go, over all that each panel may be; by how many panels it comes true if all of it is taken; and
  * what it would be over thinner clear. All of every panel from which something may go.
  */
-function riskLine(settings: Settings, read: readonly PanelSurvey[], unit: LengthUnit): Said {
+function riskLine(
+  settings: Settings,
+  read: readonly PanelSurvey[],
+  { unit, verbose }: Pick<PageOptions, 'unit' | 'verbose'>,
+): Said {
   const { terms, film } = settings;
   const parts = read.flatMap(partsOf);
   const worked = parts.filter(({ budget }) => budget > 0);
-  const untouched = atRiskUntouched(read, settings);
+  const untouched = atRiskUntouched(read, settings, verbose);
   const tooThin = `too thin ${coatName(parts)}`;
   if (worked.length === 0) return noRisk(tooThin, untouched);
   const risks = worked.flatMap((part) => budgetRisk(part, terms, film) ?? []);
@@ -192,16 +189,40 @@ const noRisk = (tooThin: string, untouched: string): Said =>
 const evenUntouched = (tooThin: string, untouched: string): string =>
   `chance of ${tooThin} even untouched: ${untouched}`;
 
-/** `22 % on front right door`: panels from which nothing may go for that, in no figure before. */
-const atRiskUntouched = (read: readonly PanelSurvey[], { terms, film }: Settings): string =>
-  read
-    .flatMap(partsOf)
+/** `22 % on front right door`: panels from which nothing may go for that, in no figure before; those of one figure together. */
+function atRiskUntouched(
+  read: readonly PanelSurvey[],
+  { terms, film }: Settings,
+  isFull: boolean,
+): string {
+  const parts = read.flatMap(partsOf);
+  const risks = parts
     .filter(({ budget, boundBy }) => budget === 0 && BY_CLEAR.includes(boundBy.code))
-    .flatMap((part) => {
-      const already = budgetRisk(part, terms, film)?.already ?? 0;
-      return already > terms.risk ? [`${shown(100 * already, 0)}\u00a0% on ${partName(part)}`] : [];
+    .map((part) => ({ part, already: budgetRisk(part, terms, film)?.already ?? 0 }))
+    .filter(({ already }) => already > terms.risk)
+    .sort((one, other) => other.already - one.already);
+  const groups = [...groupBy(risks, ({ already }) => percent(already)).values()];
+  const told = groups.length > MOST_FIGURES && !isFull ? [risks] : groups;
+  return told
+    .map((group) => {
+      const range = rangeShown(
+        group.map(({ already }) => already),
+        percent,
+        ' to ',
+      );
+      const which = whichPanels(
+        group.map(({ part }) => part),
+        parts,
+      );
+      return `${range}\u00a0% on ${which}`;
     })
     .join(', ');
+}
+
+const percent = (share: number): string => shown(100 * share, 0);
+
+/** Of panels at risk, before a range of all is told. */
+const MOST_FIGURES = 3;
 
 const BY_CLEAR: readonly LimitCode[] = ['clear', 'near-line'];
 
@@ -248,18 +269,18 @@ const ofRisk = ({ risk }: Settings['terms']): readonly Block[] =>
 
 /** What the columns of the film table mean. */
 export function legend(
-  { film, terms }: Settings,
+  { film }: Settings,
   read: readonly PanelSurvey[],
   unit: LengthUnit,
+  scatter: Facts,
 ): Said {
   const [content, sure] = [film.tolerance.content, film.tolerance.confidence].map(
     (share) => `${roundTo(100 * share, 1)}\u00a0%`,
   );
-  const scatter = shown(removalFactor(terms), 1);
-  const jobs = shown(1 / terms.risk, 0);
   const floors = [...new Set(read.map(({ totalFloor }) => totalFloor))].sort((a, b) => a - b);
   const told = floors.map((floor) => thicknessText(floor, unit, 0)).join(' or ');
   const drawn = floors.length > 1 ? ' (drawn)' : '';
+  const mayGo = read.flatMap(partsOf).some(({ budget }) => budget > 0);
   const floor = `${told} ${unitName(unit)}`;
   const thicker = `${content} is thicker (${sure} sure)`;
   // Where nothing is drawn, no sign is explained.
@@ -270,14 +291,22 @@ export function legend(
         ? []
         : [{ text: `┊: total floor, ${floor}${drawn};`, facts: [`total floor: ${floor}`] }]),
       { text: 'dots: points.', facts: [] },
-      { text: 'May go: most to plan;', facts: ['may go: plan no more than this'] },
-      {
-        text: `1 job in ${jobs} takes off ${scatter} times the plan.`,
-        facts: [
-          `may go: 1 job in ${jobs} takes off over ${scatter} times what was planned, which is allowed for`,
-        ],
-      },
+      ...(mayGo
+        ? [{ text: 'May go: most to plan;', facts: ['may go: plan no more than this'] }, scatter]
+        : []),
     ],
     ' ',
   );
+}
+
+/** What a job takes by chance, where no steps are planned. */
+export function takesMore({ terms }: Settings): Facts {
+  const scatter = shown(removalFactor(terms), 1);
+  const jobs = shown(1 / terms.risk, 0);
+  return {
+    text: `1 job in ${jobs} takes ${scatter} times it.`,
+    facts: [
+      `may go: 1 job in ${jobs} takes off over ${scatter} times what was planned, which is allowed for`,
+    ],
+  };
 }

@@ -1,4 +1,4 @@
-/** Values that look keyed wrongly, and points that show a 0, before anything that follows from them. */
+/** Values that look keyed wrongly, points that show a 0 or are beyond the range, before anything that follows from them. */
 import { says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { type AskedSlip, ifMeant, timesOf } from '../../film/condition/keying-slips.ts';
@@ -6,6 +6,7 @@ import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
+import { overRangeLine } from './range-lines.ts';
 import { zeroTexts } from './zero-lines.ts';
 
 /** `bonnet, point 3 (1190 µm, ten times its neighbours): if 119 µm was meant, it is original and 4.53 µm may go`. */
@@ -14,7 +15,11 @@ export function readAgainFirst(
   { leftOut }: Pick<SurveyResult, 'leftOut'>,
   unit: LengthUnit,
 ): readonly Block[] {
-  const told = [...zeroTexts(surveyed, leftOut), ...slipTexts(surveyed, unit)];
+  const told = [
+    ...zeroTexts(surveyed, leftOut),
+    ...overRangeLine(surveyed),
+    ...slipTexts(surveyed, unit),
+  ];
   return told.length === 0 ? [] : [paragraph(READ_AGAIN_FIRST, joined(told, ' · '))];
 }
 

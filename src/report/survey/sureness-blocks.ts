@@ -19,11 +19,13 @@ import { isZone, type PanelSurvey, partName, partsOf } from '../../film/survey.t
 import type { Settings } from '../../tasks/settings/settings.ts';
 import { about, joined, toldFacts } from '../facts.ts';
 import { type Block, list, paragraph, type Said, textOf } from '../model.ts';
+import type { PageOptions } from '../page-options.ts';
 import { partNames } from '../panel-list.ts';
 import { coatName } from './coat-name.ts';
 import type { HelpPage } from './help-blocks.ts';
 import { hasDoubtedWord } from './leave-reason.ts';
-import { otherWords } from './other-words.ts';
+import { nearLines } from './near-lines.ts';
+import { otherWords, otherWordsInShort } from './other-words.ts';
 import { ownGains } from './own-gains.ts';
 import {
   doubtedComparison,
@@ -33,11 +35,11 @@ import {
   surenessText,
 } from './sureness-lines.ts';
 
-/** How well the means are known, and the clear that the limit of that name rests on. */
+/** How well words and means are known; in full also what other words take, and the clear that the limit of that name rests on. */
 export function sureness(
   read: readonly PanelSurvey[],
   settings: Settings,
-  unit: LengthUnit,
+  { unit, verbose }: Pick<PageOptions, 'unit' | 'verbose'>,
 ): readonly Block[] {
   const parts = read
     .flatMap(partsOf)
@@ -54,12 +56,10 @@ export function sureness(
     facts: [`each condition is ${sure} sure${besides}`],
   };
   const ofMeans =
-    means.length === 0
-      ? []
-      : [`means ± ${range(means)} ${unitName(unit)} (95\u00a0%)`, clearText(parts, unit)];
-  return [
-    paragraph('How sure', joined([words, ...otherWords(parts, settings, unit), ...ofMeans], '; ')),
-  ];
+    means.length === 0 ? [] : [`means ± ${range(means)} ${unitName(unit)} (95\u00a0%)`];
+  const others = verbose ? otherWords(parts, settings, unit) : otherWordsInShort(parts);
+  const clear = verbose && means.length > 0 ? [clearText(parts, unit)] : [];
+  return [paragraph('How sure', joined([words, ...ofMeans, ...others, ...clear], '; '))];
 }
 
 /** Words that are no such thing: near a line, declared, or beside another word. */
@@ -93,10 +93,18 @@ export const isNear = ({ sureness: found }: PanelSurvey): boolean => found?.sure
 /** Panels whose condition is near its line: the comparison it hangs on, what it would be else, what settles it or helps. */
 export function nearTheLine(
   read: readonly PanelSurvey[],
-  { helped, result }: HelpPage,
+  { helped, result, verbose }: HelpPage,
   unit: LengthUnit,
 ): readonly Block[] {
   const parts = partsJudged(read);
+  return verbose ? nearInFull(parts, { helped, result }, unit) : nearLines(parts, helped, unit);
+}
+
+function nearInFull(
+  parts: readonly PanelSurvey[],
+  { helped, result }: Pick<HelpPage, 'helped' | 'result'>,
+  unit: LengthUnit,
+): readonly Block[] {
   const lineOf = (survey: PanelSurvey, byWord?: Sentence): readonly Said[] => {
     const found = survey.sureness;
     const other = otherSideText(survey, result.settings.terms, byWord);

@@ -1,7 +1,7 @@
 /** How sure the condition of a panel is, in words: what it hangs on, and how near that came. */
 import { saying } from '../../base/remark.ts';
 import { finePercent, LEAST_TOLD, shown } from '../../base/rounding.ts';
-import { bare, nextFact, type Sentence, says, um } from '../../base/sentence.ts';
+import { bare, bareRange, nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import type { Condition } from '../../film/condition/condition.ts';
 import {
   type ComparedFigure,
@@ -35,12 +35,13 @@ const figureText = ({ compared, figure, putBack }: LineComparison): Sentence =>
 
 /** `mean 110.3 µm; cut-back is under 106.4 µm, … (7.5 % that it is)`. */
 export function comparisonText(one: LineComparison): Sentence {
-  const { condition, side, isBeyond, otherSide, shownBy } = one;
+  const { condition, side, isBeyond, otherSide, shownBy, ifHeld } = one;
   const figure = figureText(one);
   if (shownBy !== undefined && isBeyond) {
     return says`${figure}, ${side} ${lineText(one)}, unless ${shownBy} shows the factory’s film (${chance(otherSide)} that it does)`;
   }
   if (shownBy !== undefined) return says`${figure}${nextFact}${ifShown(one, shownBy)}`;
+  if (ifHeld !== undefined) return says`${figure}${nextFact}${ifByFactories(one, ifHeld)}`;
   const said = isBeyond
     ? says`${figure}, ${side} ${lineText(one)}`
     : says`${figure}; ${condition} is ${side} ${lineText(one)}`;
@@ -54,12 +55,18 @@ export function comparisonText(one: LineComparison): Sentence {
 const ifShown = (one: LineComparison, shownBy: string): Sentence =>
   says`if ${shownBy} shows the factory’s film, ${one.condition} is ${one.side} ${um(one.line)} (${chance(one.otherSide)} that it is)`;
 
+/** Where what factories paint may be the measure, and not the panels that agree. */
+const ifByFactories = (one: LineComparison, ifHeld: number): Sentence =>
+  says`if the car is held to what factories paint (${chance(ifHeld)}), ${one.condition} is ${one.side} ${lineText(one)} (${chance(one.otherSide)} that both are so)`;
+
 /** `mean 110.3 µm, 3.9 ± 2.6 µm (SD, mostly the baseline) over the line of cut-back: 7.5 % that it is`. */
 export function doubtedComparison(one: LineComparison): Sentence {
   const { figure, condition, isBeyond, shownBy } = one;
   // The same of all panels that agree: it hangs on another one, not on their own figure.
   if (shownBy !== undefined && !isBeyond) return ifShown(one, shownBy);
-  if (one.standard === 0 || shownBy !== undefined) return comparisonText(one);
+  if (one.standard === 0 || shownBy !== undefined || one.ifHeld !== undefined) {
+    return comparisonText(one);
+  }
   const side = figure < one.line ? 'under' : 'over';
   const gap = says`${bare(marginOf(one))} ± ${um(one.standard)} (SD, mostly ${mostOfDoubt(one.difference)})`;
   return says`${figureText(one)}, ${gap} ${side} the line of ${condition}: ${chance(one.otherSide)} that it is${isBeyond ? ' not' : ''}`;
@@ -104,9 +111,7 @@ export const hangsOnAnother = ({ sureness, budget }: PanelSurvey): boolean =>
 export const rangeIfWordHolds = (panels: readonly PanelSurvey[]): Sentence => {
   const here = panels.flatMap(({ otherSide }) => otherSide?.ifWordHolds ?? []);
   const [least, most] = [Math.min(...here), Math.max(...here)];
-  return most - least < LEAST_TOLD
-    ? says`${bare(most, 2)}`
-    : says`${bare(least, 2)} to ${bare(most, 2)}`;
+  return most - least < LEAST_TOLD ? says`${bare(most, 2)}` : says`${bareRange(least, most, 2)}`;
 };
 
 /**
@@ -139,7 +144,7 @@ export function otherSideText(
 }
 
 /** `; 2.60 may go as original for certain, 0.00 µm with the 11 % that it is cut-back`: near a line that takes nothing. */
-function heldBack({ topcoat, budget, otherSide, condition: word }: PanelSurvey): Sentence {
+export function heldBack({ topcoat, budget, otherSide, condition: word }: PanelSurvey): Sentence {
   const besides = likeliestBesides(topcoat);
   const here = otherSide?.ifWordHolds ?? budget;
   return besides === undefined || here - budget < HELD_BACK

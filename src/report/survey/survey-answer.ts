@@ -4,7 +4,6 @@ import { groupBy } from '../../base/group-by.ts';
 import { LEAST_TOLD, rangeShown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { HELD_BACK, isAlike, wordThatTakes } from '../../film/condition/other-side.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
@@ -12,8 +11,11 @@ import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
 import { partNames } from '../panel-list.ts';
+import { coatName } from './coat-name.ts';
 import { adviceOf } from './help-lines.ts';
 import { filmReason } from './leave-reason.ts';
+import { isOverRange } from './range-lines.ts';
+import { isOpen, settleFirst } from './settle-first.ts';
 import { readAgainFirst } from './slip-lines.ts';
 import { unreadLine } from './unread-lines.ts';
 import { hasZero } from './zero-lines.ts';
@@ -27,7 +29,7 @@ export function answerBlocks(
 ): readonly Block[] {
   const parts = surveyed
     .filter(({ points, keyingSlips }) => points.length > 0 && keyingSlips.length === 0)
-    .filter((survey) => !hasZero(survey, result.leftOut))
+    .filter((survey) => !hasZero(survey, result.leftOut) && !isOverRange(survey))
     .flatMap(partsOf);
   const open = parts.filter(isOpen);
   const rest = parts.filter((part) => !isOpen(part));
@@ -38,7 +40,7 @@ export function answerBlocks(
     ...readAgainFirst(surveyed, result, unit),
     paragraph('May go', worked.length === 0 ? nothingMore(open) : mayGo(worked, unit)),
     ...WAYS.flatMap((way) => line(way, leftAlone(ways.get(way) ?? [], helped))),
-    ...line('Settle first', settled(open, unit)),
+    ...settleFirst(open, unit),
     ...unreadLine(surveyed, unit),
   ];
 }
@@ -72,6 +74,10 @@ function outlook(part: PanelSurvey, helped: SurveyHelp): string {
   if (part.boundBy.code === 'sound-panels') {
     return ': no more than on the original panels, and no test spot frees more';
   }
+  const clear = (helped.get(part) ?? []).find(({ otherwise }) => otherwise?.asPainted);
+  if (clear !== undefined && (clear.otherwise?.gain ?? 0) >= LEAST_TOLD) {
+    return `: by the ${coatName([part])} of other panels, read its own`;
+  }
   return advised.some(({ code }) => code === 'beyond-help')
     ? ': nothing that could be learnt frees any film'
     : '';
@@ -95,15 +101,6 @@ function wayOf(part: PanelSurvey, helped: SurveyHelp): (typeof WAYS)[number] {
 /** Limits that something other than a gain in figures does away with. */
 const CAN_PASS: readonly LimitCode[] = ['readings', 'covered', 'fresh-paint'];
 
-/** Near a line, and more might go on one side of it; near that of thin film, which takes nothing, it may be worked. */
-function isOpen({ otherSide, budget, boundBy }: PanelSurvey): boolean {
-  if (otherSide === null) return false;
-  const { budget: there, ifWordHolds: here } = otherSide;
-  if (there === null) return true;
-  const isHeldBack = Math.max(there, here) - budget >= HELD_BACK;
-  return isHeldBack && (!isAlike(otherSide) || boundBy.code === 'near-line');
-}
-
 /** From the least to the most, and from which panels. */
 function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   const budgets = parts.map(({ budget }) => budget);
@@ -111,17 +108,3 @@ function mayGo(parts: readonly PanelSurvey[], unit: LengthUnit): string {
   const each = parts.length === 1 ? '' : ' each';
   return `${range} ${unitName(unit)}${each}: ${partNames(parts)}`;
 }
-
-/** `front left door (original or cut-back): else no more than 3.05 µm`; those of which the same is said together. */
-function settled(parts: readonly PanelSurvey[], unit: LengthUnit): readonly string[] {
-  const told = groupBy(parts, (part) => `(${wordsOf(part)}): ${allowedTillThen(part, unit)}`);
-  return [...told].map(([said, group]) => `${partNames(group)} ${said}`);
-}
-
-const wordsOf = (part: PanelSurvey): string =>
-  [part.condition, wordThatTakes(part) ?? []].flat().join(' or ');
-
-const allowedTillThen = ({ budget }: PanelSurvey, unit: LengthUnit): string =>
-  budget < LEAST_TOLD
-    ? 'nothing may go till then'
-    : `else no more than ${thicknessText(budget, unit, 2)} ${unitName(unit)}`;

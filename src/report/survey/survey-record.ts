@@ -75,6 +75,7 @@ function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord 
   return {
     panel: survey.panel.id,
     n_points: survey.points.length,
+    points: survey.points.map(({ point }) => point),
     n_readings: survey.readingCount,
     mean_um: recordedOrNull(statistics?.mean),
     sd_um: recordedOrNull(statistics?.sd),
@@ -111,7 +112,6 @@ function panelRecord(survey: PanelSurvey, context: PanelContext): MachineRecord 
     zones: survey.zones.map((zone) => ({
       ...panelRecord(zone, context),
       zone: zone.zone,
-      points: zone.points.map(({ point }) => point),
     })),
   };
 }

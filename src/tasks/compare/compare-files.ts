@@ -13,13 +13,22 @@ import type { Assumption } from '../settings/assumption.ts';
 import type { Settings } from '../settings/settings.ts';
 import { readersOf } from '../survey/operators-differ.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import { type CommonShift, commonShift, shiftDoubts } from './common-shift.ts';
 import { filmDoubts, risesOver, type VisitStep } from './compare-film-doubts.ts';
 import { gaugesCompared, type NamedGauges } from './compare-gauges.ts';
 import { type ComparedGloss, compareGloss } from './compare-gloss.ts';
-import { leftOn, type PanelLeft } from './compare-left-parts.ts';
+import { leftOn, type PanelLeft, partsOf } from './compare-left-parts.ts';
+import { type MarksOnly, marksOnly } from './compare-marks.ts';
 import { dayDoubts } from './compare-order.ts';
 import { type Planned, plannedPanels, type RateSeen } from './compare-plan.ts';
-import { type PlanFit, planDoubts, planOfOthers, recordOfPlan } from './compare-plan-fit.ts';
+import {
+  type BeforeWork,
+  type PlanFit,
+  planBeforeMarks,
+  planDoubts,
+  planOfOthers,
+  recordOfPlan,
+} from './compare-plan-fit.ts';
 import { saferParts } from './compare-points-apart.ts';
 import { recordDoubts } from './compare-record-doubts.ts';
 import { slipsOfVisits, type VisitSlip } from './compare-slips.ts';
@@ -57,9 +66,14 @@ export type CompareResult = {
   readonly planned: boolean;
   /** Of what else it was made, where it was; nothing of a plan of these readings. */
   readonly planOfOthers: readonly string[];
+  /** The readings that it was made from, where the first visit read marks for it; null where it did not. */
+  readonly planBeforeMarks: string | null;
+  readonly marks: MarksOnly;
   /** The file that says which sets were worked, and the ids of the panels that it speaks of. */
   readonly worked: { readonly file: string; readonly panels: ReadonlySet<string> } | null;
   readonly rates: readonly RateSeen[];
+  /** One amount that all panels lost more than was to go; null where they did not. */
+  readonly shift: CommonShift | null;
   readonly gloss: readonly ComparedGloss[];
   readonly before: SurveyResult;
   /** As the vehicle stands now. */
@@ -143,11 +157,14 @@ function comparedVisits(
   const held = new Set([...(found.again === null ? [] : [found.again]), ...found.within]);
   const standing = standings({ first, last, total, rises, held }, request).value;
   if (standing === undefined) return { diagnostics: [] };
-  const value = resultOf(visits, { besides, seen, standing }, request);
+  const marks = marksOnly(total, request.settings.film);
+  const before = { surveyed: standing.all.before, planned: besides.planned, marks };
+  const value = resultOf(visits, { besides, seen, standing, before }, request);
   return {
     value,
     diagnostics: [
-      ...planDoubts(asGiven, standing.all.before),
+      ...planDoubts(asGiven, before),
+      ...shiftDoubts(value.shift, [first.file, last.file]),
       ...doubtsOf(visits, seen, request),
       ...notRecorded(value.unrecorded, last.file),
     ],
@@ -192,11 +209,22 @@ function resultOf(
     besides: { planned, worked, ids, gloss },
     seen: { inputs, assumption, total, steps, rises, found },
     standing,
-  }: { readonly besides: Besides; readonly seen: Seen; readonly standing: Standings },
+    before,
+  }: {
+    readonly besides: Besides;
+    readonly seen: Seen;
+    readonly standing: Standings;
+    readonly before: BeforeWork;
+  },
   request: CompareRequest,
 ): CompareResult {
-  const ofOthers = planOfOthers(request);
-  const work = { planned, done: worked.done, ids, rises, isOwnPlan: ofOthers.length === 0 };
+  const ofOthers = planOfOthers(request, before);
+  const isOwnPlan = ofOthers.length === 0;
+  const madeBefore = planBeforeMarks(request, before);
+  // A plan of these very readings took them for a survey.
+  const isOfThese = request.plan !== undefined && isOwnPlan && madeBefore === null;
+  const marks = { ...before.marks, before: before.marks.before && !isOfThese };
+  const work = { planned, done: worked.done, ids, rises, isOwnPlan, marks };
   const { parts: rest, rates } = leftOn(withoutPointsApart(total), work, standing.rest);
   const parts =
     standing.all === standing.rest
@@ -219,8 +247,14 @@ function resultOf(
     slips: slipsOfVisits(all, ids),
     planned: request.plan !== undefined,
     planOfOthers: ofOthers,
+    planBeforeMarks: madeBefore,
+    marks,
     worked: workedOf(worked.said, request.workedFile),
     rates,
+    shift: commonShift(parts.flatMap(partsOf), {
+      stepSd: request.settings.correction.removal.stepLogSd,
+      isOwnPlan: work.isOwnPlan,
+    }),
     gloss,
     before: first.surveyed,
     left: standing.all.known,

@@ -3,6 +3,7 @@ import { hardestVerdict } from '../../correction/go-on.ts';
 import type { SurveyComparison } from '../../film/compare/compare-surveys.ts';
 import type { PanelSurvey, ZoneName } from '../../film/survey.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import type { MarksOnly } from './compare-marks.ts';
 import { partLeft, type Surveys } from './compare-panel.ts';
 import {
   measuredParts,
@@ -16,12 +17,17 @@ import type { OneMoreSet, PartLeft, Rise } from './part-left.ts';
 
 export type PanelLeft = PartLeft & { readonly zones: readonly PartLeft[] };
 
+/** A panel, or in place of one in two zones its zones. */
+export const partsOf = (panel: PanelLeft): readonly PartLeft[] =>
+  panel.zones.length === 0 ? [panel] : panel.zones;
+
 /** What was to come off, what of it was worked, and the panels asked about. */
 type ComparedWork = {
   readonly planned: Planned;
   readonly done: Planned;
   /** Whether it was planned of these readings. */
   readonly isOwnPlan: boolean;
+  readonly marks: MarksOnly;
   readonly ids: ReadonlySet<string>;
   /** By the id of each panel that read more film at a visit than at the one before it. */
   readonly rises: ReadonlyMap<string, Rise>;
@@ -30,7 +36,7 @@ type ComparedWork = {
 /** Every compared panel as it stands, by all that was seen, and the plan's rates on the panels asked about. */
 export function leftOn(
   { panels }: SurveyComparison,
-  { planned, done, ids, rises, isOwnPlan }: ComparedWork,
+  { planned, done, ids, rises, isOwnPlan, marks }: ComparedWork,
   { before, known, asked }: Standing,
 ): { readonly parts: readonly PanelLeft[]; readonly rates: readonly RateSeen[] } {
   const { settings } = known;
@@ -50,7 +56,7 @@ export function leftOn(
       standing: partIn(known, id, zone),
       asked: partIn(asked, id, zone),
     });
-    const common = { seen, mildest, grounds, isOwnPlan, rise: rises.get(id) ?? null };
+    const common = { seen, mildest, grounds, isOwnPlan, marks, rise: rises.get(id) ?? null };
     const measuredAs = (foretold: typeof plan) =>
       measured.find((part) => part.foretold.path === foretold?.path);
     const zones = comparison.zones.map((zone) => {

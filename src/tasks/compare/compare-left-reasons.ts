@@ -8,6 +8,7 @@ import type { RecordedRemoval } from '../../film/film-model.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
+import { isStatedClear } from './compare-left.ts';
 
 /** As people read what may go: nothing finer is a difference to them. */
 const DIGITS = 2;
@@ -56,8 +57,7 @@ const lessReason = (code: LessCode, known: Micrometres, asked: Micrometres): Rem
 
 function causes({ standing, held, comparison, vaguer }: LessCase): readonly LessCode[] {
   const onRecord = comparison.gained ? 0 : Math.max(0, comparison.change?.removed.value ?? 0);
-  const { clear } = standing.facts;
-  const isStated = clear !== null && clear.of === 'panel' && clear.within === undefined;
+  const isStated = isStatedClear(standing.facts);
   return [
     ...(held.mean > onRecord ? (['less-as-held'] as const) : []),
     ...(isStated ? (['less-as-stated'] as const) : []),

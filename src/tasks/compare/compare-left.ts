@@ -41,21 +41,24 @@ const lessThan = (reading: Reading, removed: number): Reading => ({
   thickness: micrometres(Math.max(0, reading.thickness - removed)),
 });
 
+/** Whether the job states the clear of this panel: from before the work. One that was read is as the readings have it. */
+export const isStatedClear = ({ clear }: Pick<PanelFacts, 'clear'>): boolean =>
+  clear !== null && clear.of === 'panel' && clear.within === undefined;
+
 /** What is known of a panel's paint, once so much more has come off it. */
 export function factsAfter(facts: PanelFacts, removed: RecordedRemoval): PanelFacts {
   const { recorded, clear } = facts;
   const by = recorded === null ? 'readings before and after' : 'film record and these readings';
-  // A clear that was read by itself is as the readings have it; one that is stated is from before.
-  const isStated = clear !== null && clear.of === 'panel' && clear.within === undefined;
   return {
     ...facts,
     recorded: { ...takenInAll([...(recorded === null ? [] : [recorded]), removed]), by },
-    clear: isStated
-      ? {
-          ...clear,
-          mean: micrometres(Math.max(0, clear.mean - removed.mean)),
-          sd: micrometres(Math.hypot(clear.sd, removed.sd)),
-        }
-      : clear,
+    clear:
+      clear !== null && isStatedClear(facts)
+        ? {
+            ...clear,
+            mean: micrometres(Math.max(0, clear.mean - removed.mean)),
+            sd: micrometres(Math.hypot(clear.sd, removed.sd)),
+          }
+        : clear,
   };
 }

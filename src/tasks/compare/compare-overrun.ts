@@ -1,8 +1,8 @@
 /**
  * Whether more came off a part than might go, and which of its limits it is beyond by now.
  *
- * - perhaps more than might go, at marked points: film surely came off, and what was measured lies over what might go,
- *   though its interval reaches under that.
+ * - perhaps more than might go, at marked points: what was measured lies over what might go, though its interval
+ *   reaches under that, even under nothing. Where nothing might go film surely came off, else more than one SD.
  * - more than might go: the whole 95 % interval of what came off lies over what the plan, else the survey before the
  *   work, allowed. A forecast may be off by far more, and bears nothing out here: what may go is what may go.
  * - a limit passed, where film surely came off: more gone than may come off over the panel's life; the smallest point
@@ -12,9 +12,10 @@
 import { type Remark, remark } from '../../base/remark.ts';
 import { finePercent, LEAST_TENTH, roundTo } from '../../base/rounding.ts';
 import { bare, type Sentence, says, um } from '../../base/sentence.ts';
-import { expandedUncertainty } from '../../base/uncertainty.ts';
+import { expandedUncertainty, standardUncertainty } from '../../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { FilmChange } from '../../film/compare/compare-change.ts';
+import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import type { AllowanceGrounds } from '../../film/limits/allowance-at.ts';
 import type { Limit, LimitRoom } from '../../film/limits/limit.ts';
@@ -61,11 +62,24 @@ export const isOver = (overruns: readonly Remark[]): boolean =>
 export const isPerhapsOver = (overruns: readonly Remark[]): boolean =>
   overruns.length > 0 && !isOver(overruns);
 
+/** By means over other places a figure over what might go is no doubt yet, and no leave either. */
+export const isOverUnknown = (
+  { by, change, gained }: Pick<PanelComparison, 'by' | 'change' | 'gained'>,
+  allowed: Allowed | null,
+  overruns: readonly Remark[],
+): boolean =>
+  by === 'means' &&
+  change !== null &&
+  !gained &&
+  allowed !== null &&
+  change.removed.value > allowed.most &&
+  !overruns.some(({ code }) => code === 'more-than-allowed');
+
 function overAllowed({ change, isPaired, allowed }: OverrunCase): readonly Remark[] {
   const { removed } = change;
-  if (allowed === null || !change.resolved || removed.value <= allowed.most) return [];
+  if (allowed === null || removed.value <= allowed.most) return [];
   const isSure = change.low > allowed.most;
-  if (!isSure && !isPaired) return [];
+  if (!isSure && !(isPaired && isSomeGone(change, allowed))) return [];
   return [
     remark(
       isSure ? 'more-than-allowed' : 'perhaps-more-than-allowed',
@@ -75,7 +89,12 @@ function overAllowed({ change, isPaired, allowed }: OverrunCase): readonly Remar
   ];
 }
 
-function mightGo({ most, by }: Allowed): Sentence {
+/** Half of the panels that nobody touched read some film less: where nothing might go that is no doubt yet. */
+const isSomeGone = ({ removed, resolved }: FilmChange, { most }: Allowed): boolean =>
+  resolved || (most > 0 && removed.value > standardUncertainty(removed));
+
+/** `4.54 µm might go by the plan` */
+export function mightGo({ most, by }: Allowed): Sentence {
   const said = by === 'plan' ? 'the plan' : 'the survey before the work';
   return most === 0 ? says`nothing might go by ${said}` : says`${um(most, 2)} might go by ${said}`;
 }

@@ -19,9 +19,11 @@ import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import type { ExpectedRemoval } from '../../film/limits/removal-risk.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
-import { factsAfter } from './compare-left.ts';
+import { factsAfter, isStatedClear } from './compare-left.ts';
 import { allowsLess, lessReasons, moreReasons, moreThanBefore } from './compare-left-reasons.ts';
-import { type Allowed, isOver, isPerhapsOver, overruns } from './compare-overrun.ts';
+import type { MarksOnly } from './compare-marks.ts';
+import { byMarksAlone, isUntold, lessGone } from './compare-marks-left.ts';
+import { type Allowed, isOver, isOverUnknown, isPerhapsOver, overruns } from './compare-overrun.ts';
 import { reasonsFor, riseReasons } from './compare-part-reasons.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
 import type { OneMoreSet, PartLeft, Rise } from './part-left.ts';
@@ -47,6 +49,7 @@ export type PartCase = {
   readonly grounds: AllowanceGrounds;
   /** Whether the plan was made of these readings: another bears out nothing here, frees nothing, and is no forecast. */
   readonly isOwnPlan: boolean;
+  readonly marks: MarksOnly;
 };
 
 export function partLeft(part: PartCase): PartLeft {
@@ -103,8 +106,9 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
     );
   const known = leftAfter(held);
   const isLess = allowsLess(known, asked);
-  // Its topcoat is known by all that was read and stated, whoever asks.
-  const left: Allowance = isLess ? known : { ...allowanceOf(asked), topcoat: known.topcoat };
+  const surveyed: Allowance = isLess
+    ? known
+    : { ...allowanceOf(asked), topcoat: topcoatLeft(part, known, asked) };
   const against =
     foretold === null || comparison.gained || !part.isOwnPlan
       ? null
@@ -114,9 +118,17 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
   const isPaired = comparison.by === 'pairs';
   const over = comparison.gained
     ? []
-    : overruns({ change, isPaired, allowed, left, grounds, before: part.surveys.before });
-  const more = moreThanBefore(part.surveys.before, left, oneMore.removal);
-  const isDoubted = part.rise !== null || isPerhapsOver(over) || more === 'in-doubt';
+    : overruns({ change, isPaired, allowed, left: surveyed, grounds, before: part.surveys.before });
+  const byMarks = leftByMarks(part, allowed, { asked, leftAfter });
+  const left =
+    byMarks?.(exactly(micrometres(Math.max(held.mean, change.removed.value))), held) ?? surveyed;
+  const more = byMarks === null ? moreThanBefore(part.surveys.before, left, oneMore.removal) : 'no';
+  const isUnsaid = byMarks === null && isOfFewMarks(part) && isUntold(left);
+  const isDoubted =
+    part.rise !== null ||
+    isPerhapsOver(over) ||
+    isOverUnknown(comparison, allowed, over) ||
+    more === 'in-doubt';
   return {
     comparison,
     planned,
@@ -129,32 +141,76 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
     left,
     oneMore,
     riskOneMore: riskOfOneMore(left, oneMore.removal),
-    verdict: firstSettled(part, isDoubted, {
-      left: {
-        held: left,
-        atLeast: leftAfter(exactly(change.low)),
-        atMost: leftAfter(exactly(change.high)),
+    verdict: firstSettled(
+      part,
+      { isDoubted, isUnsaid },
+      {
+        left: {
+          held: left,
+          atLeast: (byMarks ?? leftAfter)(exactly(change.low)),
+          atMost: (byMarks ?? leftAfter)(exactly(change.high)),
+        },
+        set: oneMore.removal,
+        known: change.resolved || (isBorneOut(part) && against === 'as-foretold'),
+        gained: comparison.gained,
+        overrun: isOver(over),
       },
-      set: oneMore.removal,
-      known: change.resolved || (isBorneOut(part) && against === 'as-foretold'),
-      gained: comparison.gained,
-      overrun: isOver(over),
-    }),
+    ),
     reasons: [
       ...over,
       ...riseReasons(part.rise),
       ...reasonsFor(comparison, left, oneMore),
-      ...(isLess ? lessReasons({ asked, standing, known, held, comparison, vaguer }) : []),
+      ...(isLess && byMarks === null
+        ? lessReasons({ asked, standing, known, held, comparison, vaguer })
+        : []),
       ...moreReasons(part.surveys.before, left, more),
     ],
   };
 }
 
+/** Without a plan that they were read for, marks say neither go on nor stop. */
+const isOfFewMarks = ({ comparison, marks, grounds }: PartCase): boolean =>
+  marks.before &&
+  comparison.by === 'pairs' &&
+  comparison.counts.after < grounds.model.reading.leastPoints;
+
+/** By what was held of it, what is left where only marks were read at a visit; null where both were surveys. */
+function leftByMarks(
+  { comparison, marks, isOwnPlan, grounds }: PartCase,
+  allowed: Allowed | null,
+  {
+    asked,
+    leftAfter,
+  }: { readonly asked: PanelSurvey; readonly leftAfter: (removed: RecordedRemoval) => Allowance },
+): ((gone: RecordedRemoval, held?: RecordedRemoval) => Allowance) | null {
+  if (comparison.by !== 'pairs' || allowed === null) return null;
+  if (marks.before) {
+    return isOwnPlan && allowed.by === 'plan'
+      ? ({ mean }) => lessGone(byMarksAlone(asked), allowed, mean)
+      : null;
+  }
+  const wasSurveyed = comparison.counts.before >= grounds.model.reading.leastPoints;
+  return marks.after && wasSurveyed
+    ? (gone, held = gone) => lessGone(leftAfter(held), allowed, gone.mean)
+    : null;
+}
+
+/**
+ * By all that was read and stated, whoever asks. By means it stands without what came off on record, so that a loss
+ * makes the panel look cut back by itself: the later readings with it on record say more, but where a clear is stated.
+ */
+const topcoatLeft = ({ comparison }: PartCase, known: Allowance, asked: PanelSurvey) =>
+  comparison.by === 'means' && !isStatedClear(asked.facts) ? asked.topcoat : known.topcoat;
+
+/** What is not known yet: whether all is well, and whether anything may go at all. */
+type Open = { readonly isDoubted: boolean; readonly isUnsaid: boolean };
+
 /** A panel in doubt is not gone on with, nor one that was painted: what forbids that stands. */
-function firstSettled(part: PartCase, isDoubted: boolean, one: GoOnCase): GoOnVerdict {
+function firstSettled(part: PartCase, { isDoubted, isUnsaid }: Open, one: GoOnCase): GoOnVerdict {
   if (paintGained(part) !== null) return 'stop';
   const verdict = goOn(one);
-  return isDoubted && verdict === 'go-on' ? 'unresolved' : verdict;
+  const isOpen = verdict === 'go-on' ? isDoubted : isUnsaid && !one.overrun;
+  return isOpen ? 'unresolved' : verdict;
 }
 
 /** Whether a forecast of this very work is there to be borne out. */

@@ -7,6 +7,8 @@ import type { PlanFile, RecordedBefore } from '../../formats/plan-file.ts';
 import { listed } from '../read/match-panels.ts';
 import type { LoadedFile } from '../read/read-request.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
+import { type MarksAgainstPlan, type MarksOnly, marksAgainstPlan } from './compare-marks.ts';
+import type { Planned } from './compare-plan.ts';
 import type { VisitsRequest } from './compare-visits.ts';
 
 export type PlanFit = VisitsRequest & {
@@ -36,24 +38,39 @@ export function recordOfPlan({ value, placeOf }: Placed<PlanFile>): Placed<FilmR
 }
 
 /** What the plan was made with, and these readings are not compared with. */
-export const planDoubts = (request: PlanFit, before: SurveyResult): readonly Diagnostic[] =>
+export const planDoubts = (request: PlanFit, before: BeforeWork): readonly Diagnostic[] =>
   request.plan === undefined
     ? []
     : [
         ...spotsLeftOut(request.plan.value, request),
-        ...recordLeftOut(request.plan.value, request, before),
-        ...ofOthers(request),
+        ...recordLeftOut(request.plan.value, request, before.surveyed),
+        ...ofOthers(request, before),
       ];
 
-/** Of what else it was made than is compared here, where it was: what it allows is then no leave. */
-export const planOfOthers = (request: PlanFit): readonly string[] =>
-  ofOthers(request).map(({ message }) => message);
+/** What was read before the work, beside what the plan says of it. */
+export type BeforeWork = {
+  readonly surveyed: SurveyResult;
+  readonly planned: Planned;
+  readonly marks: MarksOnly;
+};
 
-const ofOthers = (request: PlanFit): readonly Diagnostic[] =>
+/** Of what else it was made than is compared here, where it was: what it allows is then no leave. */
+export const planOfOthers = (request: PlanFit, before: BeforeWork): readonly string[] =>
+  ofOthers(request, before).map(({ message }) => message);
+
+/** The readings that the plan was made from, where marks were read for it that do not contradict them. */
+export const planBeforeMarks = (request: PlanFit, before: BeforeWork): string | null =>
+  request.plan !== undefined &&
+  isOfOtherReadings(request.plan.value, request) &&
+  ofOthers(request, before).length === 0
+    ? madeFrom(request.plan.value)
+    : null;
+
+const ofOthers = (request: PlanFit, before: BeforeWork): readonly Diagnostic[] =>
   request.plan === undefined
     ? []
     : [
-        ...otherReadings(request.plan.value, request),
+        ...otherReadings(request.plan.value, request, before),
         ...otherNearside(request.plan.value, request),
       ];
 
@@ -106,15 +123,38 @@ function holdsLess({ survey }: SurveyResult, { panel: id, mean, gained }: Record
   );
 }
 
-function otherReadings({ readings }: PlanFile, request: PlanFit): readonly Diagnostic[] {
-  const [before] = request.files;
+function isOfOtherReadings({ readings }: PlanFile, { files: [before] }: PlanFit): boolean {
   const isOne = readings.some(({ sha256 }) => sha256 === before?.sha256);
-  if (before === undefined || readings.length === 0 || isOne) return [];
-  const made = listed([...new Set(readings.map(({ file }) => shownFile(file)))]);
+  return before !== undefined && readings.length > 0 && !isOne;
+}
+
+const madeFrom = ({ readings }: PlanFile): string =>
+  listed([...new Set(readings.map(({ file }) => shownFile(file)))]);
+
+/** Marks are read once a plan asks for them: it cannot have been made from them. */
+function marksOnPlan(plan: PlanFile, request: PlanFit, before: BeforeWork): MarksAgainstPlan {
+  if (!before.marks.before) return 'unknown';
+  return request.filmRecord !== undefined && isMadeBeforeRecord(plan, before)
+    ? { contradict: 'the film record that is given holds visits that it was made without' }
+    : marksAgainstPlan(before.planned, before.surveyed);
+}
+
+const isMadeBeforeRecord = ({ recorded }: PlanFile, { surveyed }: BeforeWork): boolean =>
+  surveyed.survey.panels.some(({ panel, facts }) => {
+    const held = recorded.find((one) => one.panel === panel.id)?.mean ?? 0;
+    return (facts.recorded?.mean ?? 0) - held > WORTH_A_WORD;
+  });
+
+function otherReadings(plan: PlanFile, request: PlanFit, work: BeforeWork): readonly Diagnostic[] {
+  const [before] = request.files;
+  if (before === undefined || !isOfOtherReadings(plan, request)) return [];
+  const marks = marksOnPlan(plan, request, work);
+  if (marks === 'agree') return [];
+  const why = marks === 'unknown' ? '' : `; ${marks.contradict}`;
   return [
     warning(
       'compare-plan-of-others',
-      `the plan was made from other readings than ${shownFile(before.name)} as it is now: from ${made}`,
+      `the plan was made from other readings than ${shownFile(before.name)} as it is now: from ${madeFrom(plan)}${why}`,
       {
         ...atPlan(request),
         hint: 'give the plan of this visit, or first the readings that it was made from',

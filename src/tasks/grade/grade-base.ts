@@ -3,6 +3,7 @@ import { error, type Outcome } from '../../base/diagnostics.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
+import { classTemplates } from './class-templates.ts';
 import { signedBy } from './grade-readings.ts';
 import type { GradeFilesRequest, HandedFile } from './grade-request.ts';
 import { readOfClass } from './read-of-class.ts';
@@ -29,10 +30,29 @@ export function gradeBase(
   { read, reference }: GradeFilesRequest,
   files: readonly HandedFile[],
 ): Outcome<GradeBase> {
-  return reference === undefined ? baseOfClass(read, files) : baseOfExpert(read, reference);
+  return reference === undefined ? baseOfClass(read, files) : baseOfExpert(read, reference, files);
 }
 
-function baseOfExpert(read: ReadRequest, reference: LoadedFile): Outcome<GradeBase> {
+function baseOfExpert(
+  read: ReadRequest,
+  reference: LoadedFile,
+  files: readonly HandedFile[],
+): Outcome<GradeBase> {
+  const alone = onlyVehicle(read, reference);
+  if (alone.value === undefined) return { diagnostics: alone.diagnostics };
+  const templates = classTemplates(read, alone.value.only, files);
+  const { value, diagnostics } =
+    templates === read.templates ? alone : onlyVehicle({ ...read, templates }, reference);
+  if (value === undefined) return { diagnostics };
+  const { only, input } = value;
+  const expert: Expert = { readings: only, input, ...signedBy(only.readings, input) };
+  const based = baseWith(read, only, only.vehicle ?? read.vehicle ?? null);
+  return { value: { ...based, expert }, diagnostics };
+}
+
+type OnlyVehicle = { readonly only: VehicleReadings; readonly input: ReadInput };
+
+function onlyVehicle(read: ReadRequest, reference: LoadedFile): Outcome<OnlyVehicle> {
   const { value, diagnostics } = readOfClass({ ...read, files: [reference] });
   const [only, second] = value?.vehicles ?? [];
   const [input] = value?.inputs ?? [];
@@ -42,9 +62,7 @@ function baseOfExpert(read: ReadRequest, reference: LoadedFile): Outcome<GradeBa
     const hint = 'name one with --vehicle';
     return { diagnostics: [...diagnostics, error('usage-several-vehicles', message, { hint })] };
   }
-  const expert: Expert = { readings: only, input, ...signedBy(only.readings, input) };
-  const based = baseWith(read, only, only.vehicle ?? read.vehicle ?? null);
-  return { value: { ...based, expert }, diagnostics };
+  return { value: { only, input }, diagnostics };
 }
 
 /** By the template of whoever read the most panels. */

@@ -62,10 +62,7 @@ export function quoteVehicle(
     settings,
     assumptions: [...assumptions, ...quoteAssumptions(settings, options)],
     options,
-    curve: curveAims(settings).map((aim) => {
-      const { aim: named, decisions } = planAt(aim);
-      return curvePoint(named, decisions);
-    }),
+    curve: curveAims(settings).map((aim) => pointOf(planAt(aim))),
     exclusions: exclusionsOf(options),
     missingKeys: missingKeys(settings, options),
   };
@@ -91,6 +88,8 @@ export function curveAims({ models, correction }: Settings): readonly number[] {
   const steps = Math.max(0, Math.ceil((last - curve.from) / curve.step));
   return Array.from({ length: steps + 1 }, (_, i) => Math.min(last, curve.from + i * curve.step));
 }
+
+const pointOf = ({ aim, decisions }: AimPlan): CurvePoint => curvePoint(aim, decisions);
 
 const optionOf = ({ aim, plan, work }: AimPlan, { money, models, correction }: Settings) =>
   quoteOption(

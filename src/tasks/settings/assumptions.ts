@@ -56,11 +56,7 @@ export const planAssumptions = (
   { machines }: Catalogue,
 ): readonly Assumption[] => [
   ...assumed(aim, 'aim', `aim ${typeof aim.value === 'number' ? `${aim.value} %` : aim.value}`),
-  ...assumed(
-    machines,
-    'machines',
-    `a shop with ${machines.value.join(', ')} and every pad and product`,
-  ),
+  ...assumed(machines, 'machines', `machines ${machines.value.join(', ')}, every pad and product`),
 ];
 
 /** Only what nobody stated is an assumption. */

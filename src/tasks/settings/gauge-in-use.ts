@@ -57,7 +57,7 @@ function notVerified({ film: { measurement }, numbers }: Settings): Assumption {
     numbers.get('film.measurement.fixed_um') ?? numbers.get('film.measurement.proportional');
   return {
     code: 'gauge-not-verified',
-    ...spoken(says`gauge not verified: ${permittedText(measurement)} assumed`),
+    ...spoken(says`gauge unverified: ${permittedText(measurement)}`),
     origin: own?.origin ?? 'built-in',
   };
 }

@@ -106,7 +106,7 @@ export function workAssumptions(work: WorkSettings): readonly Assumption[] {
             code: 'temperature',
             text:
               panelTemperature.value === roomTemperature.value
-                ? `panel and room at ${degrees(panelTemperature)}`
+                ? `panel, room ${degrees(panelTemperature)}`
                 : `panel at ${degrees(panelTemperature)}, room at ${degrees(roomTemperature)}`,
             origin,
           },

@@ -43,7 +43,9 @@ import { asMeasured } from '../settings/gauge-in-use.ts';
 import { plainFacts } from '../settings/panel-facts.ts';
 import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
+import { colourRemarks, isColourUnsettled } from './colour-of-repaint.ts';
 import { joinedTrials } from './joined-trials.ts';
+import { panelNamer } from './panel-name.ts';
 import { panelsAlike } from './panels-alike.ts';
 import { clearRemarks, heldFacts, showingClear } from './shown-clear.ts';
 
@@ -57,6 +59,8 @@ export type SpotResult = {
   readonly word: HardnessWord;
   /** As the job says of the panel, else of the car. */
   readonly finishOf: FinishOf;
+  /** As the template calls a panel. */
+  readonly nameOf: (panel: string) => string;
   /** Empty where nothing more is to be tried. */
   readonly ladder: readonly Rung[];
   readonly next: NextStep;
@@ -76,16 +80,20 @@ export function spotFiles({ files, job, ...request }: SpotFilesRequest): Outcome
   const settings = withoutOwnObservations(request.settings, vehicle, files);
   const read = joinedTrials(files, settings);
   if (read.value === undefined) return refused(...read.diagnostics);
-  const finishOf = finishesOf(job, settings.facts.finish.value);
-  const value = judged(
-    read.value.map(({ trial }) => trial),
-    settings,
-    finishOf,
+  const said = finishesSaid(job);
+  const finishOf: FinishOf = (panel) => said(panel) ?? settings.facts.finish.value;
+  const nameOf = panelNamer(job?.value.template, settings.nearside.value);
+  const trials = read.value.map(({ trial }) => trial);
+  const value = judged(trials, settings, finishOf);
+  const colours = trials.filter(
+    (trial) => isColourUnsettled(trial, finishOf) && said(trial.panel) === undefined,
   );
   return found(
     {
       ...value,
+      advice: [...value.advice, ...colourRemarks(colours, nameOf)],
       finishOf,
+      nameOf,
       vehicle,
       settings,
       inputs: inputsOf(...files),
@@ -162,12 +170,13 @@ const evidenceOn = (
     moreEvidence(combination, before, known),
   );
 
-function finishesOf(job: Placed<Job> | undefined, ofCar: Finish): FinishOf {
+/** Of a panel itself, as the job says. */
+function finishesSaid(job: Placed<Job> | undefined): (panel: string) => Finish | undefined {
   const alike = panelsAlike();
   const said = new Map(
     [...(job?.value.panels ?? [])].map(([name, { finish }]) => [alike(name), finish]),
   );
-  return (panel) => said.get(alike(panel)) ?? ofCar;
+  return (panel) => said.get(alike(panel));
 }
 
 /** What clears the deepest of the defects tried clears the others. */

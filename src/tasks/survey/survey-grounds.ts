@@ -27,6 +27,7 @@ import type { Settings } from '../settings/settings.ts';
 import { believedClears } from './believed-clears.ts';
 import { trialsOnPanels } from './car-paint.ts';
 import { withOperators } from './operators-differ.ts';
+import { overRangeIn } from './over-range-in.ts';
 import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
 import { type SpotsByAge, spotsByAge } from './spots-by-age.ts';
 import { allSpots, spotsOnRecord } from './spots-on-record.ts';
@@ -92,6 +93,7 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
         ? template
         : withSubstrates(template, (id) => substrates.get(id)?.substrate),
     readings: measured.readings,
+    overRange: overRangeIn(readings.leftOut),
     baselineReadings: request.baselineReadings,
     factsOf: (id) => plainFacts(ofPanel.get(id) ?? settings.facts),
     terms,

@@ -68,12 +68,12 @@ function whyNothing(panel: Panel, surveyed: ReadonlySet<string>): string {
 }
 
 function ofPanel(panel: Panel, surveyed: SurveyedPanel): readonly FollowUpPanel[] {
-  const { pointCount, zones } = surveyed;
+  const { pointCount, points, zones } = surveyed;
   if (pointCount === 0) return [{ panel, why: 'not read yet' }];
   if (zones.length > 0) {
     return named(panel, 'closer points between its two zones, about the edge', {
-      prefix: 'e',
-      first: 1,
+      prefix: EDGE,
+      first: nextNumber(points, EDGE),
       places: pointsAboutEdge(panel.points, zones),
     });
   }
@@ -84,11 +84,25 @@ function ofPanel(panel: Panel, surveyed: SurveyedPanel): readonly FollowUpPanel[
     ? `${count} closer points, to find the edge of the repair`
     : counted(count, 'further point');
   return named(panel, why, {
-    prefix: repair ? 'e' : '',
-    first: repair ? 1 : pointCount + 1,
+    prefix: repair ? EDGE : '',
+    first: repair ? nextNumber(points, EDGE) : Math.max(pointCount + 1, nextNumber(points, '')),
     places: furtherPoints(panel.points, pointCount, count),
   });
 }
+
+/** Closer points about an edge are numbered by themselves. */
+const EDGE = 'e';
+
+/** After the highest there is: a new place under an old name would be averaged with it as a repeat. */
+const nextNumber = (points: readonly string[], prefix: string): number =>
+  1 +
+  Math.max(
+    0,
+    ...points.flatMap((name) => {
+      const number = name.startsWith(prefix) ? name.slice(prefix.length) : '';
+      return /^\d{1,6}$/.test(number) ? [Number(number)] : [];
+    }),
+  );
 
 const morePoints = ({ advice }: SurveyedPanel): number =>
   Math.max(

@@ -24,7 +24,7 @@ import { differenceInterval, pairedDifference } from '../../../src/base/stats/me
 import { noncentralTCdf, noncentralTQuantile } from '../../../src/base/stats/noncentral-t.ts';
 import { normalCdf, normalDensity, normalQuantile } from '../../../src/base/stats/normal.ts';
 import { farthest, generalisedEsd, grubbsCritical } from '../../../src/base/stats/outliers.ts';
-import { exactInterval, wilsonInterval } from '../../../src/base/stats/proportion-interval.ts';
+import { exactInterval } from '../../../src/base/stats/proportion-interval.ts';
 import { gaussLegendre, integrate } from '../../../src/base/stats/quadrature.ts';
 import { studentTCdf, studentTQuantile } from '../../../src/base/stats/student-t.ts';
 import { mean, sampleVariance } from '../../../src/base/stats/summary.ts';
@@ -138,7 +138,7 @@ test.each([
   ['normalDensity needs a number', () => normalDensity(none)],
   ['normalCdf needs a number', () => normalCdf(none)],
   ['normalQuantile needs a probability', () => normalQuantile(-0.1)],
-  ['a share needs whole numbers, of one trial or more', () => wilsonInterval(0, 0)],
+  ['a share needs whole numbers, of one trial or more', () => exactInterval(0, 0)],
   ['a share needs whole numbers, of one trial or more', () => exactInterval(1.5, 3)],
   ['gaussLegendre needs a whole number of nodes', () => gaussLegendre(1.5)],
   ['integrate needs finite ends', () => integrate((x) => x, 0, endless)],

@@ -1,6 +1,6 @@
 /** What the end of a batch says of its jobs is taken from their records as values, whatever the order of their keys. */
 import { describe, expect, test } from 'vitest';
-import { aboutJob } from '../../../src/cli/batch/about-job.ts';
+import { aboutJob, recordOfLine } from '../../../src/cli/batch/about-job.ts';
 import { finished } from '../../../src/cli/batch/run-job.ts';
 
 const result = { command: 'quote', missing_keys: ['prices.currency'], vehicle: 'FH "1"' };
@@ -30,7 +30,7 @@ describe('what is told of a job', () => {
       ...{ job: 'x', seq: 3, command: 'quote', status: 'done', exit: 0 },
       ...{ settingsSum: 'aa', readingsSum: 'ab', inputs: [], diagnostics: [], result },
     });
-    expect(done).toMatchObject(aboutJob(JSON.parse(done.line)));
+    expect(done).toMatchObject(aboutJob(recordOfLine(done.line)));
     expect(done).toMatchObject({ job: 'x', vehicle: 'FH "1"', readingsSum: 'ab' });
   });
 });

@@ -50,6 +50,21 @@ describe('the jobs of a folder', () => {
     expect(jobsOf('.old.csv', 'notes.md', 'shop.json', 'coupe.defects.csv')).toEqual([]);
   });
 
+  test('of a large folder take as long as each of its files is looked at once', () => {
+    const filesOf = (jobs: number): readonly string[] =>
+      Array.from({ length: jobs }, (_, i) => [`car ${i}.csv`, `car ${i}.job.json`]).flat();
+    const secondsFor = (names: readonly string[]): number => {
+      const start = process.cpuUsage();
+      expect(jobsAmong('cars', names, columns)).toHaveLength(names.length / 2);
+      return process.cpuUsage(start).user / 1e6;
+    };
+    const few = filesOf(2_000);
+    const many = filesOf(32_000);
+    secondsFor(few);
+    // Sixteen times as many: were each job to look through all files, it were 256 times as long.
+    expect(secondsFor(many)).toBeLessThan(100 * Math.max(secondsFor(few), 0.005));
+  });
+
   test('have all the readings that differ in their ending alone', () => {
     expect(jobsOf('coupe.txt', 'coupe.csv')[0]?.readings).toEqual(['coupe.csv', 'coupe.txt']);
   });

@@ -126,3 +126,12 @@ describe('a batch tells', () => {
     expect((await mixed.batch('--command', 'survey')).code).toBe(65);
   });
 });
+
+test('a list that is empty is told as a list, with what a list holds', async () => {
+  const { list, batch } = listed();
+  writeFileSync(list, '');
+  const { code, out, err } = await batch();
+  expect({ code, out }).toEqual({ code: 65, out: '' });
+  expect(err).toContain('error[batch-empty]');
+  expect(err).toContain('write a row for each: its name and the file of its readings');
+});

@@ -117,7 +117,7 @@ describe('a named deep defect', () => {
   it('says what comes of it, and what keeps it from more', () => {
     const { spot } = scratched();
     expect(spot.reasons[0]?.text).toMatch(
-      /^random deep scratches of grade 2: a spot clears \d+ % of such marks, the panel’s own steps \d+ %$/,
+      /^random deep scratches of grade 2: a spot clears \d+ % \(the panel’s own steps \d+ %\)$/,
     );
     const deeper = plan([swirls, defect('deep-scratches', 4)]);
     expect(codes(deeper)).toEqual([['local-spot', 'local-mildest', 'local-limit']]);

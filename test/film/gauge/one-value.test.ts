@@ -56,12 +56,12 @@ test('a display so coarse that the spread rounds away is no stuck gauge', () => 
   ).toBe(110);
 });
 
-test('few readings, one panel, layers and nothing at all say nothing', () => {
+test('few readings, one point, layers and nothing at all say nothing', () => {
   const all = fifteen(() => 112);
   expect(oneValue(all.slice(0, measurement.rounds.fewest - 1), measurement)).toBeUndefined();
   expect(
     oneValue(
-      all.map((one) => ({ ...one, panel: 'roof' })),
+      all.map((one) => ({ ...one, panel: 'roof', point: '1' })),
       measurement,
     ),
   ).toBeUndefined();

@@ -19,6 +19,10 @@ describe('points to read next', () => {
     expect(furtherPoints(pointsInRow(70), 70, 4)).toEqual([]);
     expect(furtherPoints(pointsInRow(5), 5, 0)).toEqual([]);
   });
+  it('come in reading order where several are as far', () => {
+    const next = furtherPoints(pointsOverFace(5), 5, 4);
+    expect(next.map(key)).toEqual(['0.5 0.2', '0.2 0.5', '0.8 0.5', '0.5 0.8']);
+  });
   it('stay in a row on a panel that is read in one', () => {
     const next = furtherPoints(pointsInRow(5), 5, 4);
     expect(next.map(({ v }) => v)).toEqual([0.5, 0.5, 0.5, 0.5]);

@@ -134,4 +134,145 @@ export const drawerKinds: readonly Kind[] = [
     lines('Panel;Fe;NFe', 'Bonnet;112.4;', 'Roof;;121.3'),
     { refusedAt: 1, hint: /the metal beside it in a column "substrate"/ },
   ),
+  ...['Vorige', '%', 'Usual'].map((word) =>
+    refused(
+      `a row called ${word} in a block of numbered readings`,
+      lines(
+        'Unit: µm',
+        'Bonnet',
+        '1;112.4',
+        '2;108.9',
+        `${word};111`,
+        'Roof',
+        '1;121.3',
+        '2;118.8',
+      ),
+      { refusedAt: 5, says: /nothing says that it is one/ },
+    ),
+  ),
+  refused(
+    'words in a block that are as many as its numbers',
+    lines('Unit: µm', 'Bonnet', '1;112.4', 'Vorige;111', 'Doel;105', 'Roof', '1;121.3', 'Doel;105'),
+    { refusedAt: 4 },
+  ),
+  ...['Panel;Sollwert', 'Foo;Target', 'Panel;Vorher', 'Foo;Mean'].map((names) =>
+    refused(
+      `names of no readings, ${names}, straight above a list`,
+      lines('Unit: µm', '', names, 'Bonnet;112.4', 'Bonnet;108.9', 'Roof;121.3'),
+      { refusedAt: 3 },
+    ),
+  ),
+  refused(
+    'targets under a number and a name of panels, below a customer',
+    lines(
+      'Client;Dupont',
+      'Unit;µm',
+      '',
+      'N°;Panel;Soll',
+      '1;Capot;112',
+      '2;Capot;109',
+      '3;Toit;121',
+    ),
+    { refusedAt: 4, hint: /columns found/ },
+  ),
+  read(
+    'running numbers called N° before panels and readings',
+    lines('N°;Panel;Épaisseur µm', '1;Bonnet;112.4', '2;Bonnet;108.9', '3;Roof;121.3'),
+    [...on('Bonnet', 112.4, 108.9), ...on('Roof', 121.3)],
+    { points: 'open' },
+  ),
+  refused(
+    'temperatures beside two readings of each of two panels',
+    lines(
+      'Unit: µm',
+      'Bonnet;112.4;21.4',
+      'Bonnet;108.9;21.5',
+      'Roof;121.3;21.4',
+      'Roof;118.8;21.6',
+    ),
+  ),
+  ...['Foo Sollwert', 'Target values', 'Panel Vorher'].map((title) =>
+    refused(
+      `a title of no readings, ${title}, straight above lines of panels`,
+      lines('Unit: µm', title, 'Bonnet 112', 'Bonnet 109', 'Roof 121'),
+      { refusedAt: 2 },
+    ),
+  ),
+  refused(
+    'the unit behind the panels above their numbers',
+    lines('Bonnet;µm', '1;112.4', '2;108.9', 'Roof;µm', '1;121.3', '2;118.8'),
+    { refusedAt: 1, hint: /write "Bonnet" alone above its numbers/ },
+  ),
+  ...['Mål', 'Fe', 'Vorige'].map((word) =>
+    refused(
+      `a row called ${word} in a block of times and readings`,
+      lines(
+        'Unit: µm',
+        'Bonnet',
+        '09:01;112.4',
+        '09:02;108.9',
+        `${word};101`,
+        'Roof',
+        '09:04;121.3',
+      ),
+      { refusedAt: 5 },
+    ),
+  ),
+  read(
+    'the least of a block of times and readings',
+    lines('Unit: µm', 'Bonnet', '09:01;112.4', '09:02;108.9', 'Min;108.9', 'Roof', '09:04;121.3'),
+    [...on('Bonnet', 112.4, 108.9), ...on('Roof', 121.3)],
+    { says: /Min is no reading/ },
+  ),
+  ...['Frunk:', 'Frunk: black'].map((name) =>
+    read(
+      `a panel that nobody knows, called ${name}, between blocks`,
+      lines('Unit: µm', 'Bonnet:', '112', '108', '', name, '122', '125', '', 'Roof:', '121', '119'),
+      [
+        ...on('Bonnet', 112, 108),
+        ...on(name.replace(/:$/u, ''), 122, 125),
+        ...on('Roof', 121, 119),
+      ],
+    ),
+  ),
+  ...['Č.', '', 'No.', 'Foo'].map((name) =>
+    refused(
+      `a limit below the numbers of points under "${name}"`,
+      lines('Unit;µm', '', `${name};Bonnet;Roof`, '1;112.4;121.3', '2;108.9;118.8', 'Mez;75;75'),
+      { refusedAt: 6 },
+    ),
+  ),
+  refused(
+    'figures on each panel that are more than its readings',
+    lines(
+      'Panel;Point;Reading µm',
+      ...['Bonnet;1;112.4', 'Bonnet;Cel;118', 'Bonnet;%;98'],
+      ...['Roof;1;121.3', 'Roof;Cel;118', 'Roof;%;94'],
+    ),
+    { refusedAt: 3 },
+  ),
+  refused(
+    'a second value of each panel among numbered points',
+    lines(
+      'Panel;Point;Reading µm',
+      ...['Bonnet;1;112.4', 'Bonnet;2;108.9', 'Bonnet;Value 2;101'],
+      ...['Roof;1;121.3', 'Roof;2;118.8', 'Roof;Value 2;98'],
+    ),
+    { refusedAt: 4 },
+  ),
+  refused(
+    'lone readings whose number may be that of thousands',
+    lines('Bonnet', '1,119.1 µm', '', 'Roof:', '1,269.1 µm'),
+    { refusedAt: 2, hint: /running numbers/ },
+  ),
+  read(
+    'times of the day and whole readings, a comma between them',
+    lines('Unit: µm', 'Bonnet:', '09:01,114', '09:02,108', 'Roof:', '09:05,118', '09:06,123'),
+    [...on('Bonnet', 114, 108), ...on('Roof', 118, 123)],
+  ),
+  refused(
+    'a target below numbers that no line names, where a column further on is numbered',
+    lines('Unit;µm', '', ';Bonnet;Roof;No.', '1;112.4;121.3;1', '2;108.9;118.8;2', 'Ziel;105;105;'),
+    { refusedAt: 6 },
+  ),
 ];

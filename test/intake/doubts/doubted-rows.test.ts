@@ -61,13 +61,23 @@ describe('a sign or a word at a panel', () => {
 describe('a point named by a word', () => {
   const numbered = (name: string) => `${head}roof,1,101,\nroof,2,103,\nroof,${name},131,\n`;
 
-  test.each(['prev.', 'x', 'zinc', 'Vorgabe'])('%j among numbers is told', (name) => {
-    expect(briefs(numbered(name))).toEqual([`4:6+${name.length} warning reading-doubted`]);
+  test('among numbers is told where a line calls it a point and its word says no more', () => {
+    expect(briefs(numbered('badge'))).toEqual(['4:6+5 warning reading-doubted']);
   });
 
-  test.each(['limit', 'Soll', 'foil', 'temp', 'Δ'])('%j is none, and stops the file', (name) => {
-    expect(briefs(numbered(name))).toContain(`4:6+${name.length} error panel-missing`);
+  test.each(['Vorige', '%', 'Usual'])('%j among the numbers of a block stops the file', (name) => {
+    const block = (panel: string) => `${panel}\n1;112.4\n2;108.9\n${name};111\n`;
+    expect(briefs(`Unit: µm\n${block('Bonnet')}Roof\n1;121.3\n2;118.8\n`)).toContain(
+      `5:1+${name.length} error panel-missing`,
+    );
   });
+
+  test.each(['prev.', 'x', 'zinc', 'limit', 'Soll', 'foil', 'temp', 'Δ'])(
+    '%j is none, and stops the file',
+    (name) => {
+      expect(briefs(numbered(name))).toContain(`4:6+${name.length} error panel-missing`);
+    },
+  );
 
   test.each(['oben links', 'A1', '3b'])('%j is a place like any', (name) => {
     expect(briefs(numbered(name))).toEqual([]);

@@ -11,9 +11,9 @@ test('a reading five times the middle of its panel is read, and told', () => {
   expect(briefs(text('100', '499', '100'))).toEqual([]);
 });
 
-test('a reading of a fifth of the middle of its panel is told as well', () => {
-  expect(briefs(text('104', '20', '106'))).toEqual(['3:10+2 warning reading-implausible']);
-  expect(briefs(text('104', '22', '106'))).toEqual([]);
+test('a reading of a quarter of the middle of its panel is told as well', () => {
+  expect(briefs(text('104', '26', '106'))).toEqual(['3:10+2 warning reading-implausible']);
+  expect(briefs(text('104', '27', '106'))).toEqual([]);
 });
 
 test('of two readings neither is the odd one', () => {

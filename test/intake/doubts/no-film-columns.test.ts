@@ -41,6 +41,18 @@ describe('a column without a name', () => {
     expect(told(humidity).map(([what]) => what)).toEqual(['error column-unnamed']);
   });
 
+  test('that has less than a quarter of the others refuses it on two rows, as temperatures have', () => {
+    for (const names of [
+      ['bonnet', 'roof'],
+      ['bonnet', 'bonnet'],
+    ]) {
+      const text = names.map((panel, k) => `${panel};${readings[k]?.[0]};${21.4 + k / 5}`);
+      expect(told(`Unit: µm\n${text.join('\n')}\n`).map(([what]) => what)).toEqual([
+        'error column-unnamed',
+      ]);
+    }
+  });
+
   test('that repeats its numbers on every panel refuses it, where they are no counter', () => {
     const text = panels.flatMap((panel, k) =>
       [106.5, 111.5].map((same, at) => `${panel};${readings[k]?.[at]};${same}`),

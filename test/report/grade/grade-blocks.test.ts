@@ -4,6 +4,7 @@ import { renderHtml } from '../../../src/render/html.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { hardPanels } from '../../../src/report/grade/class-findings.ts';
 import { gradeBlocks } from '../../../src/report/grade/grade-blocks.ts';
+import { gradeRecord } from '../../../src/report/grade/grade-record.ts';
 import { gradeSheet } from '../../../src/report/grade/grade-sheet.ts';
 import { gradeFiles } from '../../../src/tasks/grade/grade-files.ts';
 import type { GradedClass } from '../../../src/tasks/grade/grade-request.ts';
@@ -100,7 +101,7 @@ describe('what the page says of the class', () => {
   });
   test('names whom the gauge R&R leaves out, and why', () => {
     expect(text.replaceAll(/\s+/g, ' ')).toContain(
-      '(without student-10, with slips in the readings; student-11, with few of its parts read twice)',
+      '(without student-10, with slips in the readings; student-11, with few of these marked points read twice)',
     );
   });
   test('gives the grounds of every verdict that is not satisfactory', () => {
@@ -130,13 +131,13 @@ describe('hard panels', () => {
     );
 
   test('are named with how many read them well, up to four of them', () => {
-    const four = said(panelsRead(1, 0.9, 0.8, 1, 1, 0.7, 0.6, 1, 1));
+    const four = said(panelsRead(1, 0.8, 0.7, 1, 1, 0.6, 0.5, 1, 1));
     expect(four).toContain(
-      'fewest satisfactory on panel 7 (6 of 10), panel 6 (7 of 10), panel 3 (8 of 10), panel 2 (9 of 10)"',
+      'fewest satisfactory on panel 7 (5 of 10), panel 6 (6 of 10), panel 3 (7 of 10), panel 2 (8 of 10)"',
     );
   });
   test('of more are counted: no list is cut without a word', () => {
-    const five = said(panelsRead(1, 0.9, 0.8, 1, 1, 0.7, 0.6, 1, 1, 0.5, 1, 1));
+    const five = said(panelsRead(1, 0.8, 0.8, 1, 1, 0.7, 0.6, 1, 1, 0.5, 1, 1));
     expect(five).toContain(
       'panel 10 (5 of 10), panel 7 (6 of 10), panel 6 (7 of 10), and fewer than usual on 2 more"',
     );
@@ -147,8 +148,12 @@ describe('hard panels', () => {
     expect(said(view)).toBe('[]');
   });
   test('are those that as many read as a class needs to say something', () => {
-    expect(said(panelsRead(1, 0.9, 1), 10)).toContain('panel 2 (9 of 10)');
-    expect(said(panelsRead(1, 0.9, 1), 11)).toBe('[]');
+    expect(said(panelsRead(1, 0.8, 1), 10)).toContain('panel 2 (8 of 10)');
+    expect(said(panelsRead(1, 0.8, 1), 11)).toBe('[]');
+  });
+  test('are none for the sake of one trainee', () => {
+    expect(said(panelsRead(1, 0.9, 1))).toBe('[]');
+    expect(said(panelsRead(1, 0.8, 1))).toContain('panel 2 (8 of 10)');
   });
 });
 
@@ -162,7 +167,7 @@ describe('what a blunder voids', () => {
   const invented = changed(own, ({ panel, point, thickness }) =>
     /^(door-rear|boot|roof)/.test(panel) ? (figures[Number(point) - 1] ?? 0) : thickness,
   );
-  const biased = changed(own, ({ thickness }) => thickness + 3);
+  const biased = changed(own, ({ thickness }) => thickness + 4);
   const mil = changed(own, ({ panel, thickness }) =>
     /^(roof|boot|door)/.test(panel) ? thickness / 25.4 : thickness,
   );
@@ -219,8 +224,18 @@ describe('what a blunder voids', () => {
     expect(sheetOf('bo')).toContain(
       'That is more than chance and no more than is allowed: check the gauge’s zero and a shim before the next car.',
     );
+    expect(sheetOf('bo')).toContain(
+      'What to do: check the gauge’s zero and a shim; nothing else to mend.',
+    );
     expect(sheetOf('bo')).not.toContain('Void');
     expect(sheetOf('ida')).not.toContain('That is more than chance');
+    const { trainees } = gradeRecord(one, { version: '0', diagnostics: [] });
+    const hintOf = (name: string) =>
+      (trainees as readonly { trainee: string; bias: { hint: string | null } }[]).find(
+        ({ trainee }) => trainee === name,
+      )?.bias.hint;
+    expect(hintOf('bo')).toBe('check the gauge’s zero and a shim');
+    expect(hintOf('ida')).toBeNull();
   });
 });
 

@@ -95,6 +95,35 @@ describe('more than might go', () => {
     expect([within.overruns, within.verdict]).toEqual([[], 'go-on']);
   });
 
+  describe('at one marked point, which alone shows no such loss for sure', () => {
+    const onePoint = (film: number, allowed: number) => ({
+      visits: [readingsText(soundFilm), readingsText({ roof: [film] })],
+      job,
+      plan: planOf(allowed),
+    });
+
+    test('is in doubt where the figure does, on the page, in the row and on record', () => {
+      const result = compared(onePoint(114.1, 4.54));
+      const roof = panelLeft(result, 'roof');
+      expect(roof.comparison.pairs).toHaveLength(1);
+      expect(roof.comparison.change?.resolved).toBe(false);
+      expect(roof.overruns.map(({ code }) => code)).toEqual(['perhaps-more-than-allowed']);
+      expect(roof.verdict).not.toBe('go-on');
+      expect(textOf(result).replaceAll(/\s+/gu, ' ')).toMatch(
+        /Perhaps too much came off: roof: 4\.9 ± \d\.\d µm came off, 4\.54 µm might go by the plan\. Read/,
+      );
+      const { columns, rows } = compareTable(result);
+      expect(rows[0]?.[columns.indexOf('overrun')]).toBe('perhaps-more-than-allowed');
+      expect(result.visit).toMatchObject([{ allowed_um: 4.54, over_allowed: 'perhaps' }]);
+    });
+
+    test('is none within it, nor where the point may as well read as before', () => {
+      expect(codesOf(onePoint(114.6, 4.54))).toEqual([]);
+      expect(codesOf(onePoint(118.5, 0.4))).toEqual([]);
+      expect(codesOf(onePoint(115, 0))).toEqual([]);
+    });
+  });
+
   test('is said of film that came off where nothing might go', () => {
     const visits = visitsOf(() => 3, { ...soundFilm, roof: [220, 224, 218, 221, 223] });
     const roof = roofOf({ visits, job });

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { remark } from '../../../src/base/remark.ts';
 import { micrometres } from '../../../src/base/units.ts';
 import type { Allowance } from '../../../src/film/limits/allowance.ts';
+import { topcoatRisk } from '../../../src/film/limits/topcoat-risk.ts';
 import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
@@ -283,6 +284,70 @@ describe('more off than might go by means of panels', () => {
     expect(page.replace(/\s+/gu, ' ')).toMatch(
       /Not known: whether too much came off: roof \(8\.0 ± \d\.\d for \d\.\d\d µm\)\. Means of panels/u,
     );
+  });
+});
+
+describe('a figure over what might go by means, of a loss that is not seen', () => {
+  const film = worked(soundFilm, () => 0, 8);
+  const planned = (allowed: number) =>
+    JSON.stringify({
+      schema: 'leastcut/plan/1',
+      vehicle: null,
+      panels: [
+        {
+          panel: 'roof',
+          verdict: 'polish',
+          steps: [{ machine: 'da', pad: 'foam-soft', product: 'fine', sets: 1, removal_um: 0.5 }],
+          removal_um: { median: 0.5, high: 0.5 * Math.exp(1.6449 * 0.55) },
+          budget_um: allowed,
+          zones: [],
+        },
+      ],
+    });
+  const roofWith = (allowed: number) => {
+    const after = readingsText(worked(film, () => 1.2));
+    const visits = [readingsText(film), after];
+    const result = compared({ visits, job, marked: false, plan: planned(allowed) });
+    const page = renderText(compareBlocks(result, { unit: 'um', verbose: false }), {
+      width: 80,
+      paint: (piece) => piece,
+    });
+    return { roof: panelLeft(result, 'roof'), page: page.replace(/\s+/gu, ' ') };
+  };
+
+  test('is not known either, and no leave', () => {
+    const { roof, page } = roofWith(1);
+    expect(roof.comparison.change?.resolved).toBe(false);
+    expect(page).toMatch(
+      /Not known: whether too much came off: roof \(1\.2 ± \d\.\d for 1\.00 µm\)/u,
+    );
+    expect(roof.verdict).toBe('unresolved');
+    expect(page).toContain('Cannot tell: roof: perhaps more came off than might go');
+  });
+
+  test('is nothing where it lies under what might go', () => {
+    const { roof, page } = roofWith(2);
+    expect(page).not.toContain('Not known');
+    expect(roof.verdict).toBe('go-on');
+  });
+});
+
+describe('the chance that the clear is under its floor, by means', () => {
+  test('is that of the clear which the same page tells', () => {
+    const film = worked(soundFilm, () => 0, 8);
+    const after = readingsText(worked(film, (id) => (id === 'roof' ? 16 : 1)));
+    const roof = panelLeft(
+      compared({ visits: [readingsText(film), after], job, marked: false }),
+      'roof',
+    );
+    const told = roof.overruns.find(({ code }) => code === 'clear-at-risk')?.value;
+    const { topcoat = null, boundBy } = roof.left ?? {};
+    if (topcoat === null) throw new Error('a topcoat is known');
+    expect(boundBy?.code).toBe('clear');
+    expect(boundBy?.text).toContain(
+      `${topcoat.clear.mean.toFixed(1)} ± ${topcoat.clear.sd.toFixed(1)} µm expected`,
+    );
+    expect(told).toBeCloseTo(topcoatRisk(topcoat, { median: micrometres(0), logSd: 0.5 }), 9);
   });
 });
 

@@ -87,6 +87,37 @@ const gauge = (fixed: number, name = 'own.json'): NamedGauge => {
 };
 const broken = 'panel,point,reading_um\nbonnet,1,1.134\nroof,1,119\n';
 
+describe('the template of a class', () => {
+  const few = csv(reference.filter(({ panel }) => panel === 'bonnet' || panel === 'roof'));
+  const read = { ...request({}).read, templateId: undefined };
+  const by = (text: string, trainees: Readonly<Record<string, string>>) =>
+    gradeFiles(request(trainees, { read, reference: loaded('reference.csv', text) }));
+  const byFew = (trainees: Readonly<Record<string, string>>) => by(few, trainees);
+
+  test('is one that has the panels of all files where the reference has few', () => {
+    const { value, diagnostics } = byFew({ 'a.csv': csv(own), 'b.csv': few.replace('yes', 'no') });
+    expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(value?.template.id).toBe('saloon');
+    expect(value?.trainees.map(({ grade }) => grade?.scores.length)).toEqual([2, 2]);
+    expect(value?.assumptions.find(({ code }) => code === 'template')?.text).toMatch(
+      /^template saloon, which the panel names fit/,
+    );
+  });
+
+  test('is never one whose panels the reference has otherwise', () => {
+    const boot = csv(reference.filter(({ panel }) => panel === 'boot'));
+    const hatch = csv(own).replaceAll('boot,', 'tailgate,');
+    const { value } = by(boot, { 'a.csv': hatch, 'b.csv': csv(own) });
+    expect(value?.template.panels.map(({ id }) => id)).toContain('boot');
+  });
+
+  test('is as it was with files that cannot be read', () => {
+    const alone = byFew({ 'a.csv': few.replace('yes', 'no') }).value?.template.id;
+    const beside = byFew({ 'a.csv': few.replace('yes', 'no'), 'b.csv': 'nothing' }).value;
+    expect(beside?.template.id).toBe(alone);
+  });
+});
+
 describe('who is graded', () => {
   test('is named by the file, by a line above the table, or by a column', () => {
     const [ann, ben, cor, dee] = graded({

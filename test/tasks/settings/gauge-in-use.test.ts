@@ -55,7 +55,7 @@ describe('what a survey rests on', () => {
     const { value } = withGauge(settingsOf(), undefined);
     expect(value?.assumptions.filter(({ code }) => code === 'gauge-not-verified')).toEqual([
       expect.objectContaining({
-        text: 'gauge not verified: ± 1 µm ± 2 % of the film assumed',
+        text: 'gauge unverified: ± 1 µm ± 2 % of the film',
         origin: 'built-in',
       }),
     ]);

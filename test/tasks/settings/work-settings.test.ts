@@ -79,7 +79,7 @@ describe('the temperatures of a job', () => {
   it('are those of the model where nothing is said, and told as an assumption', () => {
     const { correction } = settingsOf({});
     expect([correction.heat.start, correction.heat.room]).toEqual([20, 20]);
-    expect(assumed({}, 'temperature')).toBe('panel and room at 20 °C');
+    expect(assumed({}, 'temperature')).toBe('panel, room 20 °C');
   });
 
   it('are the job’s, so that every step is reckoned from them', () => {

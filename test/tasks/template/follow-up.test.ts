@@ -12,6 +12,7 @@ const saloon = (() => {
 const surveyed = (panel: string, rest: Partial<SurveyedPanel> = {}): SurveyedPanel => ({
   panel,
   pointCount: 5,
+  points: ['1', '2', '3', '4', '5'],
   condition: 'original',
   advice: [],
   zones: [],
@@ -27,6 +28,7 @@ describe('what a survey asks to be read next', () => {
     const [bonnet] = sheet(
       surveyed('bonnet', {
         pointCount: 3,
+        points: ['1', '2', '3'],
         advice: [{ code: 'more-points', points: 2, gain: 0.4 }],
       }),
     );
@@ -60,6 +62,25 @@ describe('what a survey asks to be read next', () => {
     expect(roof?.why).toContain('between its two zones');
     expect(roof?.panel.points.map(({ point }) => point)).toEqual(['e1', 'e2']);
   });
+  it('gives no new place the name of a point that was read, or tried, before', () => {
+    const namesOf = (rest: Partial<SurveyedPanel>) =>
+      sheet(surveyed('roof', rest))[0]?.panel.points.map(({ point }) => point);
+    const more = [{ code: 'more-points', points: 2, gain: 0.4 }];
+    expect(
+      namesOf({ advice: [{ code: 'repair-edge' }], points: ['1', '2', 'e1', 'e2', 'e4'] }),
+    ).toEqual(['e5', 'e6', 'e7', 'e8']);
+    expect(
+      namesOf({
+        zones: [
+          ['1', 'e1'],
+          ['3', '4', '5', 'e2'],
+        ],
+        points: ['1', 'e1', 'e2'],
+      })?.[0],
+    ).toBe('e3');
+    expect(namesOf({ advice: more, pointCount: 3, points: ['2', '4', '7'] })).toEqual(['8', '9']);
+    expect(namesOf({ advice: more, pointCount: 3, points: ['A', 'B', 'C'] })).toEqual(['4', '5']);
+  });
   it('is closer points where a repair has an edge somewhere', () => {
     const [wing] = sheet(
       surveyed('wing-front-left', { condition: 'filler', advice: [{ code: 'repair-edge' }] }),
@@ -79,6 +100,9 @@ describe('a survey read back', () => {
       {
         panel: 'bonnet',
         n_points: 3,
+        points: ['1', '2', '3'],
+        other_points: [{ point: '4', place: 'edge' }],
+        excluded: [{ point: null }, { point: '5' }],
         condition: 'original',
         advice: [{ code: 'more-points', text: '', value: 0.3, points: 2, minutes: 2 }],
         zones: [],
@@ -90,9 +114,17 @@ describe('a survey read back', () => {
     expect(value?.value.panels).toEqual([
       surveyed('bonnet', {
         pointCount: 3,
+        points: ['1', '2', '3', '4', '5'],
         advice: [{ code: 'more-points', points: 2, gain: 0.3 }],
       }),
     ]);
+  });
+  it('may come from a version that did not name the points', () => {
+    const [{ points: _, other_points: __, excluded: ___, ...panel }] = record.panels as [
+      (typeof record.panels)[number],
+    ];
+    const { value } = readSurveyFile('survey.json', JSON.stringify({ ...record, panels: [panel] }));
+    expect(value?.value.panels[0]?.points).toEqual([]);
   });
   it('is refused where it is a record of something else', () => {
     const plan = JSON.stringify({ ...record, schema: 'leastcut/plan/1' });
