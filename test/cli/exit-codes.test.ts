@@ -16,7 +16,7 @@ test('0: the work is done', async () => {
 test('1: the plan is done and no panel can be worked', async () => {
   const { code, out } = await runLeastcut(['plan', ...coupe, '--panel', 'bonnet']);
   expect(code).toBe(1);
-  expect(out).toContain('leave: bonnet');
+  expect(out).toContain('Leave: bonnet');
 });
 
 test('0: one of the panels asked for can be worked', async () => {

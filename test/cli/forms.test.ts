@@ -256,7 +256,7 @@ describe.concurrent('what belongs elsewhere is answered with where', () => {
 
 describe.concurrent('one fact a line', () => {
   test('never tells advice as if it had been measured', async () => {
-    const { out } = await askLeastcut(['survey', readings, '--plain']);
+    const { out } = await askLeastcut(['survey', readings, '--plain', '-v']);
     const gains = out.split('\n').filter((line) => /\+\d+\.\d+ (?:to|µm)/.test(line));
     expect(gains.length).toBeGreaterThan(3);
     expect(gains.filter((line) => !/would help|Near (?:its|their) line/.test(line))).toEqual([]);

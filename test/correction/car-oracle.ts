@@ -126,11 +126,14 @@ export function spotByHand(
 ): { readonly extra: readonly Move[]; readonly cleared: number } {
   const flatWidth = parts[0]?.flatWidth ?? 0;
   const powered = car.tools.filter((t) => t.motion !== 'hand' && t.padDiameter <= flatWidth);
-  const smallest = Math.min(...powered.map(({ padDiameter }) => padDiameter));
-  const tools =
-    powered.length === 0
-      ? car.tools.filter(({ motion }) => motion === 'hand')
-      : powered.filter(({ padDiameter }) => padDiameter === smallest);
+  // A rotary cannot end a spot: beside it any machine that can keeps its pad, and the hand stays where there is none.
+  const ending = powered.filter(({ motion }) => motion !== 'rotary');
+  const most = Math.min(
+    ...(ending.length > 0 ? ending : powered).map(({ padDiameter }) => padDiameter),
+  );
+  const tools = car.tools.filter((t) =>
+    t.motion === 'hand' ? ending.length === 0 : powered.includes(t) && t.padDiameter <= most,
+  );
   const cleared = (extra: readonly Move[]): number =>
     Math.min(...worked.map((moves) => car.correctionOf(takes([...extra, ...moves]), depth)));
   const allowed = (extra: readonly Move[]): boolean =>

@@ -182,7 +182,7 @@ describe('how sure each condition is', () => {
       '65 % sure, near its line: mean 100.2 µm, under 101.4 µm, 12.0 µm under',
     );
     for (const word of ['thin', 'mixed', 'refinished', 'filler']) {
-      expect(asked).toMatch(new RegExp(`; ${word} is (over|under) [0-9.]+ µm`));
+      expect(asked).toMatch(new RegExp(`[;,] ${word} is (over|under) [0-9.]+ µm`));
     }
   });
 });

@@ -4,7 +4,7 @@ import { counted } from '../../base/counted.ts';
 import { shown } from '../../base/rounding.ts';
 import { nextFact, says } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { isWorked, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
+import { isTouched, isWorked, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { hardnessWord } from '../../correction/removal/removal-knowledge.ts';
 import { type PanelSurvey, partName } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
@@ -40,51 +40,78 @@ export function planBlocks(
   const ids = new Set(panels.map(({ id }) => id));
   const plans = result.plan.panels.filter(({ survey }) => ids.has(survey.panel.id));
   const read = plans.filter(({ survey }) => survey.points.length > 0);
-  const surveys = read.map(({ survey }) => survey);
   const parts = workedParts({ panels: plans });
-  const groups = lettered(parts.filter(isWorked));
+  const planned: Planned = { plans, read, parts, groups: lettered(parts.filter(isWorked)) };
+  const work = workOn(planned, result, options);
   return [
-    title(heading('Plan', result, surveys)),
-    ...strictNote(result.settings),
+    ...headBlocks(planned, result, unit),
     gap,
-    ...warningsFirst(result, unit),
-    ...colourFirst(plans.map(({ survey }) => survey)),
-    ...answerBlocks(result, plans, unit),
-    ...largeAssumptions(result.assumptions, unit),
-    paragraph('Aim', aimWords(result)),
-    gap,
-    ...(read.length === 0 ? [] : [planTable(read, groups, unit), gap]),
-    ...(groups.length === 0 ? [] : [stepsTable(groups, unit)]),
-    ...(options.verbose ? leftAlone(workedParts({ panels: read }), unit) : []),
-    ...spotsLines(result),
-    ...ofTheseSteps(parts, unit),
-    ...localLines(plans, unit),
-    ...remarksOf(parts, unit),
-    ...noteBlocks(result.survey, unit),
-    gap,
-    ...(read.length === 0
-      ? []
-      : [
-          paragraph(
-            'How to read it',
-            legend(
-              result.settings,
-              surveys,
-              unit,
-              groups.length === 0 ? takesMore(result.settings) : IN_BRACKETS,
-            ),
-          ),
-        ]),
-    ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result, unit))]),
+    ...(read.length === 0 ? [] : [planTable(read, planned.groups, unit), gap]),
+    ...(work.length === 0 ? [] : [...work, gap]),
+    ...readingBlocks(planned, result, unit),
     ...workBlocks(result.work),
-    ...(options.verbose ? detailBlocks(result, surveys, unit) : []),
-    ...(groups.length === 0 ? [] : [paragraph('Care', careWords(result))]),
+    ...(options.verbose ? detailBlocks(result, read.map(surveyOf), unit) : []),
+    ...(parts.some(isTouched) ? [paragraph('Care', careWords(result))] : []),
     ...assumptionBlocks(
       { ...result, assumptions: result.assumptions.filter((one) => !isLarge(one)) },
       options,
       WITH_THE_RISK,
     ),
     ...(options.drawn === true ? takenBars(parts, unit) : []),
+  ];
+}
+
+/** What of the plan was asked for: its panels, those that were read, what is worked by itself, and by which steps. */
+type Planned = {
+  readonly plans: readonly PanelPlan[];
+  readonly read: readonly PanelPlan[];
+  readonly parts: readonly PanelPlan[];
+  readonly groups: ReturnType<typeof lettered>;
+};
+
+const surveyOf = ({ survey }: PanelPlan): PanelSurvey => survey;
+
+const headBlocks = (
+  { plans, read }: Planned,
+  result: PlanResult,
+  unit: LengthUnit,
+): readonly Block[] => [
+  title(heading('Plan', result, read.map(surveyOf))),
+  ...strictNote(result.settings),
+  gap,
+  ...warningsFirst(result, unit),
+  ...colourFirst(plans.map(surveyOf)),
+  ...answerBlocks(result, plans, unit),
+  ...largeAssumptions(result.assumptions, unit),
+  paragraph('Aim', aimWords(result)),
+];
+
+/** The steps of each letter, deep defects, and what to mind on which panels. */
+const workOn = (
+  { plans, read, parts, groups }: Planned,
+  result: PlanResult,
+  { unit, verbose }: PageOptions,
+): readonly Block[] => [
+  ...(groups.length === 0 ? [] : [stepsTable(groups, unit)]),
+  ...(verbose ? leftAlone(workedParts({ panels: read }), unit) : []),
+  ...spotsLines(result),
+  ...ofTheseSteps(parts, unit),
+  ...localLines(plans, unit),
+  ...remarksOf(parts, unit),
+  ...noteBlocks(result.survey, unit),
+];
+
+/** How the tables are read, and of what risk they tell. */
+function readingBlocks(
+  { read, groups }: Planned,
+  result: PlanResult,
+  unit: LengthUnit,
+): readonly Block[] {
+  const byChance = groups.length === 0 ? takesMore(result.settings) : IN_BRACKETS;
+  const words = legend(result.settings, read.map(surveyOf), unit, byChance);
+  return [
+    ...(read.length === 0 ? [] : [paragraph('How to read it', words)]),
+    ...(groups.length === 0 ? [] : [paragraph('Risk', riskLine(result, unit))]),
   ];
 }
 

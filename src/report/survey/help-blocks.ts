@@ -185,7 +185,7 @@ function gainBlocks(
   return [
     list(label, [...page.first, ...lines]),
     gainTable(gainRows(worth, columns, unit), columns, { coat, unit }),
-    ...besides('Besides', page.further),
+    ...besides('What would help besides', page.further),
   ];
 }
 
