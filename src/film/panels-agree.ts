@@ -1,4 +1,5 @@
 /** Whether the panels of a car agree on its usual film, and how surely enough of them do. */
+import { at } from '../base/at.ts';
 import { median } from '../base/stats/summary.ts';
 import { exactly, type Uncertain, uncertainAs } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
@@ -33,7 +34,7 @@ export function doubtOfAgreement(
   model: Conditions,
 ): number {
   const rooms = agreeing.map((one) => roomToAgree(usual.value, one, model)).sort((a, b) => a - b);
-  const room = rooms[agreeing.length - model.baselinePanels] ?? 0;
+  const room = at(rooms, agreeing.length - model.baselinePanels);
   // What the gauge errs by, usual film and panel share.
   const apart = uncertainAs(micrometres(room), usual, (source, component) =>
     source === 'calibration' ? null : component,
