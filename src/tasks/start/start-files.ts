@@ -104,9 +104,8 @@ const jobStart = () => ({
       note: [
         'A panel that differs: any of the keys above, of finish to under_um; substrate:',
         'steel, aluminium, plastic, composite; clear_coat_failure: true if it peels.',
+        'Write below this note what differs; without any the panel is as the car.',
       ],
-      finish: 'clear-over-base',
-      taken_um: 'unknown',
     },
   },
 });

@@ -50,6 +50,11 @@ describe('the files to start from', () => {
     expect(values(begun.facts)).toEqual(values(bare.facts));
   });
 
+  it('state nothing of a panel by itself: a car that is matte, or worked before, is so all over', () => {
+    const { panels } = JSON.parse(textOf('job.json')) as { panels: Record<string, object> };
+    expect(Object.values(panels).map((panel) => Object.keys(panel))).toEqual([['note']]);
+  });
+
   it('hold a price list to fill in, of which nothing is taken until it is no example any more', () => {
     if (shop.value === undefined) throw new Error('refused');
     const moneyOf = (text: string) => {
