@@ -53,8 +53,10 @@ const texts: Readonly<Record<FoundCode, string>> = {
     'not polished until it is settled what the paint of this car is, as colour came off at a trial',
   'clear-shown':
     'no colour came off at a trial, though paint without a clear top layer was stated: until it is settled, no more is done than either allows',
-  'filler-found': 'filler under the paint: how far it can be corrected shows only on the car',
-  'painted-again': 'painted again since it left the factory: it may behave otherwise',
+  'filler-found':
+    'by the readings there is filler under the paint: how far it can be corrected shows only on the car',
+  'painted-again':
+    'by the readings painted again since it left the factory: it may behave otherwise',
   'thin-paint': 'little paint left: only as much is done as it allows',
   'worked-before':
     'less paint than elsewhere, as if it had been sanded or polished before, so less can be done there',

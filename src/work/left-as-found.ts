@@ -82,9 +82,9 @@ const REASONS: Readonly<Record<string, string>> = {
   'not-worth-it': 'what the paint can give would clear too few marks',
   'stronger-than-tried':
     'what was tried there clears too few marks, and more must be tried there before it is done',
-  'limit-fresh-paint': 'its paint is not hard yet',
+  'limit-fresh-paint': 'the paint is not hard yet',
   'limit-test-spot': 'a trial on that very panel comes first',
-  'limit-no-data': 'too little is known of its paint',
+  'limit-no-data': 'too little is known of the paint',
 };
 
-const NOTHING_MAY_GO = 'its paint can give nothing';
+const NOTHING_MAY_GO = 'the paint can give nothing';

@@ -51,8 +51,8 @@ describe('what a quote leaves as it is found', () => {
   test('stands together where reason and aims are the same', () => {
     const [roof, bonnet] = [left('roof', 'limit-clear'), left('bonnet', 'limit-total')];
     expect(told(at('enhance', roof, bonnet))).toEqual([
-      'roof: left as found: its paint can give nothing',
-      'bonnet: left as found: its paint can give nothing',
+      'roof: left as found: the paint can give nothing',
+      'bonnet: left as found: the paint can give nothing',
     ]);
     expect(told(at('enhance', roof, { ...bonnet, reasons: roof.reasons }))).toHaveLength(1);
   });

@@ -22,7 +22,7 @@ const wrong = (where: string): string =>
 describe('the owner is told before any choice of readings that look wrong', () => {
   test('where a slip of the key makes filler of a sound panel', () => {
     const text = ownerText('bonnet,1,122.4\nbonnet,2,118.9\nbonnet,3,1250\n');
-    expect(text).toContain('bonnet: filler');
+    expect(text).toContain('bonnet: by the readings there is filler');
     expect(text).toContain(wrong('bonnet'));
     expect(text.indexOf(wrong('bonnet'))).toBeLessThan(text.indexOf('what you get'));
   });
