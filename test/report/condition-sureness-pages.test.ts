@@ -273,7 +273,9 @@ describe('what would help', () => {
     const rows = (text: string) => text.slice(text.indexOf('Built in'), -1);
     expect(rows(out)).not.toContain('points');
     expect(out).not.toContain('checked on shims');
-    expect(full).toMatch(/What would help besides.*9 points on a panel, 4 min each: .*gauge checked on shims/s);
+    expect(full).toMatch(
+      /What would help besides.*9 points on a panel, 4 min each: .*gauge checked on shims/s,
+    );
     expect(out).not.toMatch(/^9 points/m);
   });
 
@@ -650,7 +652,10 @@ test('the same figure stands on the page, under -v and in --why', async () => {
   const told = [SALOON, '--job', 'samples/sound-saloon/job.json'];
   const [out, verbose] = await Promise.all([page(...told), page(...told, '-v')]);
   const names = ['bonnet', 'roof', 'right quarter', 'boot lid'];
-  const rows = verbose.slice(verbose.indexOf('What would help'), verbose.indexOf('What would help besides'));
+  const rows = verbose.slice(
+    verbose.indexOf('What would help'),
+    verbose.indexOf('What would help besides'),
+  );
   for (const name of names) {
     const why = await page(...told, '--why', name);
     const spot = /make a test spot[^;]*; [^:]*: (\+\d\.\d\d) µm/.exec(why)?.[1] ?? 'none';
