@@ -2,19 +2,12 @@
 import { expect, test } from 'vitest';
 import { micrometres } from '../../src/base/units.ts';
 import type { Finish, PanelFacts } from '../../src/film/film-model.ts';
-import { type HelpTerms, whatWouldHelp } from '../../src/film/help/what-would-help.ts';
+import { whatWouldHelp } from '../../src/film/help/what-would-help.ts';
 import type { Reading } from '../../src/film/reading.ts';
 import type { PanelSurvey } from '../../src/film/survey.ts';
 import { filmModel } from '../../src/formats/models.ts';
-import {
-  fiveAround,
-  onFace,
-  panelOf,
-  plainPanel,
-  reading,
-  standardTerms,
-  surveyOf,
-} from './car-builder.ts';
+import { fiveAround, onFace, panelOf, plainPanel, reading, surveyOf } from './car-builder.ts';
+import { helpTerms } from './help-terms.ts';
 
 const OTHERS = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j'];
 
@@ -146,16 +139,8 @@ test('what earlier work is known to have taken where the clear was read is put b
 });
 
 test('its own clear read would free film where it reads as factories paint, and is told with both', () => {
-  const help: HelpTerms = {
-    removal: standardTerms,
-    logSdAfterSpot: 0.37,
-    spotTakes: micrometres(1.3),
-    withZinc: null,
-    gaugeKnown: true,
-    readAgain: () => [],
-  };
   const clearOn = (panel: PanelSurvey) =>
-    whatWouldHelp(panel, help, filmModel).find(({ code }) => code === 'clear');
+    whatWouldHelp(panel, helpTerms, filmModel).find(({ code }) => code === 'clear');
   const held = clearOn(roofBeside(onAll(24)));
   expect(held?.gain).toBe(0);
   expect(held?.otherwise?.asPainted).toBe(true);

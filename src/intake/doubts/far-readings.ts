@@ -13,7 +13,7 @@ import type { Source } from '../rows/source.ts';
 /** Times the middle of its panel: most fillers are thinner (an assumption). */
 const FAR = 5;
 /** That part of it: most rubbed spots are thicker, and a temperature among films is not (an assumption). */
-const FAR_THINNER = 4;
+export const FAR_THINNER = 4;
 /** With one other reading nobody can say which of the two is the odd one. */
 const fewest = 3;
 

@@ -7,14 +7,14 @@ import type { Findings } from '../findings.ts';
 import type { Grid, GridCell } from '../readings/number-grid.ts';
 import { type Predictable, predictable } from '../statistics/predictable-column.ts';
 import { placeOf } from '../tables/table.ts';
+import { FAR_THINNER } from './far-readings.ts';
 
 const REFUSED = 1e-3;
 const DOUBTED = 0.02;
 const fewestRows = 3;
 /** Repeats of one panel differ less, wherever its points lie. */
 const FAR = 2;
-/** Nothing but bare metal is so much thinner, and that seldom in one column on row after row (an assumption). */
-const FAR_THINNER = 4;
+/** Bare metal alone is `FAR_THINNER`, and that seldom in one column on row after row (an assumption). */
 const fewestThin = 2;
 
 type Column = readonly (GridCell | undefined)[];

@@ -3,23 +3,10 @@ import { expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import { type HelpTerms, whatWouldHelp } from '../../../src/film/help/what-would-help.ts';
 import { filmModel } from '../../../src/formats/models.ts';
-import {
-  amongSound,
-  type CarOptions,
-  fiveAround,
-  inTwoZones,
-  onFace,
-  standardTerms,
-} from '../car-builder.ts';
+import { amongSound, type CarOptions, fiveAround, inTwoZones, onFace } from '../car-builder.ts';
+import { helpTerms } from '../help-terms.ts';
 
-const help: HelpTerms = {
-  removal: standardTerms,
-  logSdAfterSpot: 0.2,
-  spotTakes: null,
-  withZinc: null,
-  gaugeKnown: true,
-  readAgain: () => [],
-};
+const help: HelpTerms = { ...helpTerms, logSdAfterSpot: 0.2, spotTakes: null };
 
 /** Cut back by 16 µm, with so thick a clear stated that some may go all the same. */
 const cutBack = (options: Pick<Partial<CarOptions>, 'terms' | 'facts'> = {}) =>

@@ -17,6 +17,7 @@ import {
   plainTemplate,
   standardTerms,
 } from '../car-builder.ts';
+import { helpTerms } from '../help-terms.ts';
 
 const spent = amongSound(fiveAround('tested', 70)).panel;
 const codes = (help: readonly Help[], panel = spent): readonly string[] =>
@@ -85,14 +86,7 @@ describe('a panel that is held to a reference which read none that could make a 
       terms: standardTerms,
       model,
     });
-    const terms: HelpTerms = {
-      removal: standardTerms,
-      logSdAfterSpot: 0.37,
-      spotTakes: null,
-      withZinc: null,
-      gaugeKnown: true,
-      readAgain: () => [],
-    };
+    const terms: HelpTerms = { ...helpTerms, spotTakes: null };
     const panel = panelOf(survey, 'a');
     expect([panel.baseline, panel.condition]).toEqual([null, 'original']);
     const untouched = assessFilm({

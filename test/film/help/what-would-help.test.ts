@@ -11,15 +11,9 @@ import {
   standardTerms,
   UNTRIED_LOG_SD,
 } from '../car-builder.ts';
+import { helpTerms } from '../help-terms.ts';
 
-const terms: HelpTerms = {
-  removal: standardTerms,
-  logSdAfterSpot: 0.37,
-  spotTakes: micrometres(1.3),
-  withZinc: null,
-  gaugeKnown: true,
-  readAgain: () => [],
-};
+const terms: HelpTerms = helpTerms;
 type Options = Omit<Partial<CarOptions>, 'readings' | 'panels'>;
 
 const helpFor = (points: ReturnType<typeof onFace>, options: Options = {}) =>

@@ -8,29 +8,12 @@ import {
   type ClearChain,
   clearChain,
   type LayerKnowledge,
-  NO_ZINC,
   type TotalFilm,
 } from '../../../src/film/limits/thin-clear.ts';
+import { film, knowledge, sharing } from './layers-by-hand.ts';
 
 const um = micrometres;
 const Z = 1.6448536269514722;
-const sharing = { thinnestShare: 0.05, panelShare: 0.5, panelCeiling: 0.6, underLeast: 1 / 3 };
-
-const film: TotalFilm = {
-  mean: um(98),
-  count: 4,
-  spread: { sd: um(4), dof: 8 },
-  calibration: um(3),
-  taken: { mean: um(3), sd: um(1) },
-};
-const knowledge: LayerKnowledge = {
-  top: { mean: um(40), sd: um(5) },
-  under: { mean: um(64), sd: um(8) },
-  statedClear: null,
-  statedUnder: null,
-  zinc: NO_ZINC,
-  panelToPanel: um(2),
-};
 
 const chain = (
   ofFilm: Partial<TotalFilm> = {},

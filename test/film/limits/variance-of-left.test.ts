@@ -1,30 +1,13 @@
 /** What the doubt about the topcoat that is left is made of, worked by hand from round numbers. */
 import { expect, test } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
-import { NO_ZINC } from '../../../src/film/limits/thin-clear.ts';
 import { doubtAboutWhatIsLeft, shareOf } from '../../../src/film/limits/variance-of-left.ts';
+import { film, knowledge, sharing } from './layers-by-hand.ts';
 
 const um = micrometres;
-const sharing = { thinnestShare: 0.05, panelShare: 0.5, panelCeiling: 0.6, underLeast: 1 / 3 };
 
 /** Half of 4² is the topcoat's: 8, held 25 − 8 + 1 = 18 and 64 − 8 = 56 under it, 3² + 4²/4 of the total itself. */
-const told = {
-  film: {
-    mean: um(98),
-    count: 4,
-    spread: { sd: um(4), dof: 8 },
-    calibration: um(3),
-    taken: { mean: um(3), sd: um(1) },
-  },
-  knowledge: {
-    top: { mean: um(40), sd: um(5) },
-    under: { mean: um(64), sd: um(8) },
-    statedClear: null,
-    statedUnder: null,
-    zinc: NO_ZINC,
-    panelToPanel: um(2),
-  },
-};
+const told = { film, knowledge };
 
 /** Of the topcoat by a prior of variance 18 and a total of this variance. */
 const both = (total: number): number => (18 * total) / (18 + total);
