@@ -106,6 +106,17 @@ describe('what the gauge may be off by', () => {
     expect([...components.keys()].sort()).toEqual(['calibration', 'marks']);
   });
 
+  test('is as much of the means of a panel as of the means at its marks', () => {
+    const gauges: GaugesCompared = { cancels: false, before: measurement, after: measurement };
+    const read = (value: number) => ({ mean: um(value), count: 5, spread: { sd: um(2), dof: 4 } });
+    const byGauge = ({ removed }: ReturnType<typeof pair>) =>
+      [...removed.components].filter(([source]) => source.startsWith('calibration'));
+    const ofMeans = byGauge(changeOfMeans(read(120), read(115), gauges));
+    expect(ofMeans).toHaveLength(2);
+    expect(ofMeans).toEqual(byGauge(pair(gauges)));
+    for (const [, { contribution }] of ofMeans) expect(Math.abs(contribution)).toBeGreaterThan(1);
+  });
+
   test('hides no change where it only grows with it', () => {
     const proportional = { ...measurement, proportional: 0.5 };
     const { detectable, removed } = pair({
