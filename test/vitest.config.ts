@@ -1,10 +1,16 @@
 import { defineConfig } from 'vitest/config';
 import { branchesReporter } from './branches-by-room.ts';
+import { importsOnce } from './imports-once.ts';
+import { LongestFirst } from './longest-first.ts';
 
 /** Where to write the counts of a run as JSON, for a caller that closes with them. */
 const results = process.env['TEST_RESULTS'];
 
+/** `--sequence.shuffle.files` asks for another order. */
+const isShuffled = process.argv.some((word) => word.startsWith('--sequence.shuffle'));
+
 export default defineConfig({
+  plugins: [importsOnce],
   test: {
     include: ['test/**/*.test.ts'],
     setupFiles: ['test/property-seed.ts'],
@@ -16,6 +22,7 @@ export default defineConfig({
     // Loading the modules anew for each file took as long as a fifth of the tests. What is kept between calls
     // (base/kept.ts) follows from the question alone, so that no file can tell which ran before it.
     isolate: false,
+    sequence: isShuffled ? {} : { sequencer: LongestFirst },
     reporters: [
       'default',
       branchesReporter,

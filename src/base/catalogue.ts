@@ -289,7 +289,12 @@ export const diagnosticCatalogue = {
   'compare-common-shift': {
     kind: 'remark',
     meaning:
-      'All panels lost about the same amount more than was to go, as where the gauge was set otherwise.',
+      'All panels lost about the same amount more than was to go, or less, as where the gauge was set otherwise.',
+  },
+  'compare-visit-in-parts': {
+    kind: 'remark',
+    meaning:
+      'Of several files that are compared, one reads no point that the file before it reads: each file counts as a visit.',
   },
   'compare-spots-left-out': {
     kind: 'remark',
@@ -500,7 +505,8 @@ export const diagnosticCatalogue = {
   },
   'batch-column-unknown': {
     kind: 'data',
-    meaning: 'A column of a list of jobs is none that its command knows.',
+    meaning:
+      'A column of a list of jobs is near one that is known, or named as an option for all jobs, and is none.',
   },
   'batch-job-incomplete': {
     kind: 'data',

@@ -39,6 +39,13 @@ export type World = {
   readonly commands: () => Promise<readonly Command[]>;
 };
 
+export type BesideFile = {
+  readonly path: string;
+  readonly text: string;
+  /** Said on standard error once it is written: what it is for. */
+  readonly told?: string;
+};
+
 /** What a command found: one page and one record for each vehicle. */
 export type Answer = {
   /** For people; made when they are asked for. */
@@ -51,7 +58,7 @@ export type Answer = {
   /** The same written already, where its rows were written as they came. */
   readonly csv?: string;
   /** What it writes besides, where an option asks for it: `--gauge-out`. */
-  readonly files?: readonly { readonly path: string; readonly text: string }[];
+  readonly files?: readonly BesideFile[];
   readonly diagnostics: readonly Diagnostic[];
   /** Whether the text is coloured; as typed where a command has no say. */
   readonly color?: Effective<ColourUse>;

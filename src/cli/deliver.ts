@@ -1,9 +1,11 @@
 /** An answer in the form that was asked for, written where it was asked for. */
+
 import { type Diagnostic, error, hasErrors } from '../base/diagnostics.ts';
 import { once } from '../base/kept.ts';
 import { asciiBlocks } from '../render/ascii.ts';
 import { asciiDrawing } from '../render/ascii-text.ts';
 import { renderJson, renderNdjson } from '../render/json.ts';
+import { printable } from '../render/printable.ts';
 import { renderText } from '../render/text.ts';
 import { emptyRecord } from '../report/envelope.ts';
 import { type Block, gap, type MachineRecord } from '../report/model.ts';
@@ -11,7 +13,7 @@ import type { Effective } from '../tasks/settings/setting-origin.ts';
 import type { ColourUse } from '../tasks/settings/settings-layers.ts';
 import { type Answer, answerIsNo, type Command } from './command.ts';
 import { conclude } from './ending.ts';
-import { STANDARD_OUTPUT, terminalOn, writeAnswer } from './files/standard-output.ts';
+import { STANDARD_OUTPUT, terminalOn, writeAnswer, writeError } from './files/standard-output.ts';
 import type { TypedOptions } from './options.ts';
 import { colourDecision, isAscii, textStyle, textWidth } from './terminal.ts';
 import { version } from './version.ts';
@@ -36,8 +38,15 @@ export async function deliver(
   const beside = hasErrors(diagnostics) ? [] : await writeBeside(answer.files ?? []);
   const written = await write(output, options.out);
   const all = [...diagnostics, ...beside, ...(written === undefined ? [] : [written])];
-  return conclude(all, answerIsNo(answer), options);
+  const code = conclude(all, answerIsNo(answer), options);
+  if (!hasErrors(all) && options.quiet !== true) writeError(toldOf(answer.files ?? []));
+  return code;
 }
+
+const toldOf = (files: NonNullable<Answer['files']>): string =>
+  files
+    .flatMap(({ told }) => (told === undefined ? [] : [`leastcut: ${printable(told)}\n`]))
+    .join('');
 
 const severalVehicles = (count: number): Diagnostic =>
   error('usage-several-vehicles', `the input holds ${count} vehicles, and json is one record`, {

@@ -2,6 +2,7 @@
 import { counted } from '../base/counted.ts';
 import type { Diagnostic } from '../base/diagnostics.ts';
 import { groupBy } from '../base/group-by.ts';
+import { cutOfAKind } from '../base/of-a-kind.ts';
 import { asciiText } from '../render/ascii-text.ts';
 import { renderDiagnostic } from '../render/diagnostic-text.ts';
 import { printable } from '../render/printable.ts';
@@ -33,7 +34,11 @@ export function saidAtEnd(diagnostics: readonly Diagnostic[], options: TypedOpti
       ? ''
       : `leastcut: ${counted(hidden, 'note')} (${whatAbout(notes, ascii)}), -v shows them\n`;
   const look = messageLook(options);
-  return said.map((one) => renderDiagnostic(one, ascii, look)).join('') + count;
+  return (
+    cutOfAKind(said)
+      .map((one) => renderDiagnostic(one, ascii, look))
+      .join('') + count
+  );
 }
 
 /** What notes say where all say the same in a few words, else their kinds, the most frequent first. */

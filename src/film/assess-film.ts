@@ -13,6 +13,7 @@ import { withoutEdges } from './help/all-repainted.ts';
 import { layerNotes } from './layer-notes.ts';
 import { withAfterTestSpot } from './limits/after-test-spot.ts';
 import { overrunNotes } from './overrun-note.ts';
+import { placeNotes } from './place-note.ts';
 import { putBackNote } from './put-back-note.ts';
 import type { PanelSurvey, Survey } from './survey.ts';
 import type { SurveyRequest } from './survey-request.ts';
@@ -83,9 +84,9 @@ function withoutSlips(
     : assessFilm({ ...request, readings: asMeant(request.readings, slips) });
 }
 
-/** What an earlier visit took beyond what might go is said of the panel, whatever it is. */
+/** What an earlier visit took beyond what might go, or of one place, is said of the panel, whatever it is. */
 function withOverruns(survey: PanelSurvey): PanelSurvey {
-  const notes = overrunNotes(survey.facts);
+  const notes = [...overrunNotes(survey.facts), ...placeNotes(survey.facts)];
   return notes.length === 0 ? survey : { ...survey, evidence: [...survey.evidence, ...notes] };
 }
 

@@ -5,6 +5,7 @@ import { type CarContext, standingOut } from './car-context.ts';
 import { byPrecedence, isStatedRepaint, thinFinding } from './condition/condition.ts';
 import { conditionSureness } from './condition/condition-sureness.ts';
 import { filmTests, type SideTests } from './condition/condition-tests.ts';
+import { pointsUnderLine } from './condition/film-findings.ts';
 import { readOverRangeAgain, restsOnOverRange } from './condition/over-range.ts';
 import type { ZoneCut } from './condition/zones.ts';
 import type { PanelFacts } from './film-model.ts';
@@ -53,6 +54,7 @@ export function assessPart(
     context.against,
     model,
   );
+  const underLine = pointsUnderLine(points, { facts, baseline }, model.conditions);
   const { low, high, rule } = standingOut(gathered, context, model);
   const allowed = allowance({ film, facts, conditions, baseline, sides }, terms, model);
   const { topcoat, limits, budget, boundBy } = byRange ? heldByRange(allowed, overRange) : allowed;
@@ -91,7 +93,7 @@ export function assessPart(
   };
   return withOtherSide(request, survey, [
     ...(byRange ? [readOverRangeAgain(overRange)] : []),
-    ...surveyAdvice(gathered, condition, facts, model),
+    ...surveyAdvice({ ...gathered, underLine }, condition, facts, model),
   ]);
 }
 

@@ -19,7 +19,7 @@
  */
 import { median } from '../base/stats/summary.ts';
 import type { VariancePrior } from '../base/stats/variance-prior.ts';
-import { add, type Uncertain, uncertain } from '../base/uncertainty.ts';
+import { add, standardUncertainty, type Uncertain, uncertain } from '../base/uncertainty.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
 import {
   type AlikeFilm,
@@ -31,7 +31,7 @@ import {
   thinnestOf,
 } from './baseline-makers.ts';
 import { baselineUncertainty } from './condition/compared-figures.ts';
-import type { HeldBeside } from './condition/condition-tests.ts';
+import type { HeldBeside } from './condition/judged-panel.ts';
 import { aboutItsCar, factoryFilm } from './factory-film.ts';
 import type { FilmModel, Finish, PanelFacts } from './film-model.ts';
 import type { GatheredPanel } from './gathered-panel.ts';
@@ -59,6 +59,8 @@ export type CarBaseline = {
   readonly makers: readonly Panel[];
   /** What factories paint. */
   readonly factories: Record<keyof Kinds, FactoriesBaseline>;
+  /** How its panels vary about its usual film. */
+  readonly about: VariancePrior;
   /** The chance that not the panels that make it, but what factories paint, is the measure of the car. */
   readonly doubt: number;
   /** The usual film as a repaint of all that carry it; null where the panels do not make the baseline. */
@@ -102,8 +104,22 @@ export function carBaseline(
     mostGalvanised,
     makers: makers.map(({ panel }) => panel),
     factories,
+    about,
   };
 }
+
+/** Whether two that are made of the same panels are one: all that a finish changes of them is what they have from these. */
+export const isSameBaseline = (one: CarBaseline | null, other: CarBaseline | null): boolean =>
+  one === null || other === null
+    ? one === other
+    : one.about.variance === other.about.variance &&
+      KINDS.every((kind) => isSameFilm(one.factories[kind], other.factories[kind]));
+
+const KINDS = ['galvanised', 'other'] as const;
+
+const isSameFilm = (one: FactoriesBaseline, other: FactoriesBaseline): boolean =>
+  one.value === other.value &&
+  standardUncertainty(one.uncertain) === standardUncertainty(other.uncertain);
 
 /** What is known of one panel's layers is nothing that factories paint on the others. */
 const ofCarAlone = (facts: PanelFacts): PanelFacts => ({
@@ -120,11 +136,7 @@ const ofMost = <Film>(
 type Kinds = Pick<CarBaseline, 'galvanised' | 'other'>;
 
 /** What the makers are held against. */
-type Car = {
-  readonly mostGalvanised: boolean;
-  readonly factories: Record<keyof Kinds, FactoriesBaseline>;
-  /** How its panels vary about its usual film. */
-  readonly about: VariancePrior;
+type Car = Pick<CarBaseline, 'mostGalvanised' | 'factories' | 'about'> & {
   /** Panels that were read, however thick: repaint over the line of any car makes no baseline, and counts here. */
   readonly readPanels: number;
 };

@@ -1,9 +1,10 @@
 /** What the panels of a car say of one another: the baseline, and how much film varies over a panel. */
 import { groupBy } from '../base/group-by.ts';
 import { type Micrometres, micrometres } from '../base/units.ts';
-import { baselineFor, type CarBaseline, carBaseline } from './car-baseline.ts';
-import { type Finding, filmFindings, isFactoryFilm } from './condition/condition.ts';
-import type { JudgedAlike } from './condition/condition-tests.ts';
+import { baselineFor, type CarBaseline, carBaseline, isSameBaseline } from './car-baseline.ts';
+import { type Finding, isFactoryFilm } from './condition/condition.ts';
+import { filmFindings } from './condition/film-findings.ts';
+import type { JudgedAlike } from './condition/judged-panel.ts';
 import { keyingSlips } from './condition/keying-slips.ts';
 import { type OutlyingPoints, outlyingPoints } from './condition/outlying-points.ts';
 import { panelSlips } from './condition/panel-slips.ts';
@@ -115,12 +116,9 @@ function clearByFinish(
   return new Map([...byFinish].map(([finish, all]) => [finish, clearElsewhere(all, model)]));
 }
 
-/** Neither cut back nor painted again, and its readings are of nothing but sound paint. */
+/** Whether factory film is not cut back either, and its readings are of nothing but sound paint. */
 const isOriginal = (panel: GatheredFilm, baseline: CarBaseline | null, model: FilmModel): boolean =>
-  !panel.facts.covered &&
-  !panel.facts.clearCoatFailure &&
-  panel.facts.paintedDaysAgo === null &&
-  totalFindings(panel, baseline, model).every(({ condition }) => condition === 'original');
+  !panel.facts.clearCoatFailure && totalFindings(panel, baseline, model).length === 0;
 
 const MAY_BE: readonly Finish[] = ['clear-over-base', 'single-stage-solid'];
 
@@ -141,11 +139,6 @@ export function leastByFinish<Judged>(
     .map((baseline) => judge({ ...context, baseline }))
     .reduce((least, one) => (budgetOf(one) < budgetOf(least) ? one : least), asSaid);
 }
-
-const isSameBaseline = (one: CarBaseline | null, other: CarBaseline | null): boolean =>
-  one?.other.value === other?.other.value &&
-  one?.galvanised.value === other?.galvanised.value &&
-  one?.paintedOver?.other.value === other?.paintedOver?.other.value;
 
 type Pool = CarContext['pool'];
 

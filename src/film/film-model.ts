@@ -197,6 +197,16 @@ export type Overrun = {
   readonly surely: boolean;
 };
 
+/** A spot at a deep defect, planned for a visit: what it was to take beyond what the panel lost. Nobody read its place. */
+export type PlaceWorked = {
+  readonly date: string | null;
+  /** Id of the kind of defect. */
+  readonly defect: string;
+  readonly median: Micrometres;
+  /** Most of it, in 95 cases of 100. */
+  readonly high: Micrometres;
+};
+
 /** Film that visits on record took, all together. */
 export type RecordedRemoval = {
   readonly mean: Micrometres;
@@ -207,6 +217,8 @@ export type RecordedRemoval = {
   readonly overruns?: readonly Overrun[];
   /** Visits at which film came on by as much as paint adds; without a day those that are compared just now. */
   readonly gains?: readonly { readonly date: string | null; readonly by: Micrometres }[];
+  /** Places of it that were worked deeper, by so much more. */
+  readonly places?: readonly PlaceWorked[];
   /** The part of it that is gone all over the panel, where patches of test spots lost some; else all of it. */
   readonly allOver?: Pick<RecordedRemoval, 'mean' | 'sd'>;
   /** Test spots of this visit that left colour on the pad which the paint is not known to give. */

@@ -7,12 +7,8 @@ import { type Micrometres, micrometres } from '../base/units.ts';
 import { baselineFor, heldBeside, paintedOverFor } from './car-baseline.ts';
 import { type CarContext, panelSpread, totalFindings } from './car-context.ts';
 import { type Finding, isFactoryFilm, partedByFiller } from './condition/condition.ts';
-import {
-  type BesideFiller,
-  type JudgedPanel,
-  type SideTests,
-  sideTests,
-} from './condition/condition-tests.ts';
+import { type SideTests, sideTests } from './condition/condition-tests.ts';
+import type { BesideFiller, JudgedPanel } from './condition/judged-panel.ts';
 import { type PossibleSides, possibleSides } from './condition/possible-sides.ts';
 import type { FilmModel, PanelFacts } from './film-model.ts';
 import { type GatheredFilm, type GatheredPanel, thicknesses } from './gathered-panel.ts';

@@ -3,11 +3,12 @@
  * was measured then. A difference of two means may come out under 0 and is kept as it is: what a panel
  * has lost in all is the sum over the visits, at least 0, and its variance the sum of theirs. A panel that
  * carries two films lost what the zone lost that lost most. What might go before that work stands beside it, so that
- * a loss beyond it is not forgotten; so does film that came on by as much as paint adds; so do the test spots of the visit, what they took and whether colour came off.
+ * a loss beyond it is not forgotten; so does film that came on by as much as paint adds; so do places that a plan worked deeper than the panel, which
+ * nobody read; so do the test spots of the visit, what they took and whether colour came off.
  */
 import * as z from 'zod';
 import { micrometres } from '../base/units.ts';
-import type { Overrun, RecordedRemoval } from '../film/film-model.ts';
+import type { Overrun, PlaceWorked, RecordedRemoval } from '../film/film-model.ts';
 import { asQuantity, given } from './json/given.ts';
 import {
   between,
@@ -55,6 +56,14 @@ const spotSchema = z.strictObject({
   taken_sd_um: between(0, 20),
 });
 
+/** A spot at a deep defect, as its plan had it: beyond what the panel lost. */
+const placeSchema = z.strictObject({
+  panel: identifier,
+  defect: identifier,
+  median_um: between(0, 200),
+  high_um: between(0, 2000),
+});
+
 const visitSchema = z.strictObject({
   date,
   panels: z.array(
@@ -67,6 +76,7 @@ const visitSchema = z.strictObject({
         .optional(),
     }),
   ),
+  places: z.array(placeSchema).optional(),
   spots: z.array(spotSchema).optional(),
   note: note.optional(),
 });
@@ -82,6 +92,7 @@ export const filmRecordSchema = z.strictObject({
 /** As it is written. */
 export type FilmRecordFile = z.output<typeof filmRecordSchema>;
 export type FilmRecordVisit = z.output<typeof visitSchema>;
+export type WrittenPlace = z.output<typeof placeSchema>;
 export type WrittenSpot = z.output<typeof spotSchema>;
 
 /** A visit as it is counted: no page tells the day of one that is compared just now, or that a plan alone tells of. */
@@ -106,7 +117,7 @@ export type RecordedSpot = {
 
 export type FilmRecord = {
   readonly vehicle?: string;
-  /** Every panel of every visit, in the order of the file. */
+  /** Every panel of every visit, then its places that were worked deeper, in the order of the file. */
   readonly panels: readonly RecordedPanel[];
   readonly spots: readonly RecordedSpot[];
   /** What a later visit is added to. */
@@ -115,13 +126,18 @@ export type FilmRecord = {
 
 export const filmRecordOf = (file: KnownVisits): FilmRecord => ({
   ...given({ vehicle: file.vehicle }),
-  panels: file.visits.flatMap((visit, i) =>
-    visit.panels.map((panel, j) => ({
+  panels: file.visits.flatMap((visit, i) => [
+    ...visit.panels.map((panel, j) => ({
       panel: panel.panel,
       taken: { ...mostTaken(panel), ...overrunOf(visit.date, panel), ...gainOf(visit.date, panel) },
       path: ['visits', i, 'panels', j],
     })),
-  ),
+    ...(visit.places ?? []).map((place, j) => ({
+      panel: place.panel,
+      taken: { ...NOTHING_MEASURED, places: [placeOf(visit.date, place)] },
+      path: ['visits', i, 'places', j],
+    })),
+  ]),
   spots: file.visits.flatMap(({ date: day, spots = [] }, visit) =>
     day === null
       ? []
@@ -136,6 +152,18 @@ export const filmRecordOf = (file: KnownVisits): FilmRecord => ({
 });
 
 export const readFilmRecord = settingsReader(filmRecordSchema, filmRecordOf);
+
+const NOTHING_MEASURED = { mean: micrometres(0), sd: micrometres(0) };
+
+const placeOf = (
+  date: string | null,
+  { defect, median_um, high_um }: WrittenPlace,
+): PlaceWorked => ({
+  date,
+  defect,
+  median: micrometres(median_um),
+  high: micrometres(high_um),
+});
 
 function mostTaken({ zones = [], ...panel }: FilmRecordVisit['panels'][number]): RecordedRemoval {
   const { taken_um, taken_sd_um } = zones.reduce<{ taken_um: number; taken_sd_um: number }>(

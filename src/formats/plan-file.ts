@@ -13,6 +13,7 @@ import { dayFaults } from '../work/day-order.ts';
 import { stageRules } from './data/stage-rules.ts';
 import { verdictMeanings } from './data/state-meanings.ts';
 import { stageOrderErrors } from './job/stage-order-errors.ts';
+import { asQuantity } from './json/given.ts';
 import type { Placed } from './json/placed.ts';
 import { identifier } from './json/setting-values.ts';
 import { type SettingsReader, settingsReader } from './json/settings-reader.ts';
@@ -38,9 +39,22 @@ export type ForetoldPanel = {
   readonly allowed: Micrometres | null;
   /** What was read of it; null in a plan that does not say it. */
   readonly film: PlannedFilm | null;
+  /** Spots at deep defects; which zone they lie in nobody says, so each holds them all. */
+  readonly places: readonly PlannedPlace[];
   readonly zones: readonly ForetoldPanel[];
   /** Where in the plan it stands. */
   readonly path: readonly (string | number)[];
+};
+
+/** A place to be worked deeper than its panel. */
+export type PlannedPlace = {
+  readonly defect: string;
+  /** What the spot was to take there beyond the panel's own steps, and at most, in 95 cases of 100. */
+  readonly median: Micrometres;
+  readonly high: Micrometres;
+  /** What might go there, and what was to go in all; null in a plan that does not say it. */
+  readonly budget: Micrometres | null;
+  readonly inAll: Micrometres | null;
 };
 
 /** `sd` is null of one point. */
@@ -95,6 +109,18 @@ const planned = {
   sd_um: z.number().nullable().optional(),
 };
 
+/** One without steps is a defect that is left. */
+const localList = z
+  .array(
+    z.object({
+      defect: identifier,
+      steps: z.array(z.unknown()),
+      removal_um: z.object({ median: um, high: um }),
+      at_place: z.object({ removal_um: um, budget_um: um }).nullable().optional(),
+    }),
+  )
+  .optional();
+
 /** Stages of the job, as they stand in a plan. */
 const stageList = z
   .array(z.object({ stage: identifier, wait_min: z.number().min(0).optional() }))
@@ -136,6 +162,7 @@ const plannedSchema = z.object({
     z.object({
       ...planned,
       facts: recordedFact,
+      local: localList,
       zones: z.array(z.object({ ...planned, zone: z.enum(['thinner', 'thicker']) })),
     }),
   ),
@@ -196,14 +223,34 @@ const toPlanFile = (plan: WrittenPlan): PlanFile => ({
   // Only of a file of readings is anything decided.
   readings: (plan.inputs ?? []).filter(({ decisions }) => (decisions ?? null) !== null),
   nearside: nearsideOf(plan),
-  panels: plan.panels.map((panel, i) => ({
-    ...toForetold(panel, ['panels', i]),
-    zones: panel.zones.map((zone, j) => ({
-      ...toForetold(zone, ['panels', i, 'zones', j]),
-      zone: zone.zone,
-    })),
-  })),
+  panels: plan.panels.map((panel, i) => {
+    const places = placesOf(panel);
+    return {
+      ...toForetold(panel, ['panels', i]),
+      places,
+      zones: panel.zones.map((zone, j) => ({
+        ...toForetold(zone, ['panels', i, 'zones', j]),
+        places,
+        zone: zone.zone,
+      })),
+    };
+  }),
 });
+
+const placesOf = ({ local = [] }: WrittenPanel): readonly PlannedPlace[] =>
+  local.flatMap(({ defect, steps, removal_um: { median, high }, at_place: place }) =>
+    steps.length === 0
+      ? []
+      : [
+          {
+            defect,
+            median: micrometres(median),
+            high: micrometres(high),
+            budget: asQuantity(micrometres, place?.budget_um) ?? null,
+            inAll: asQuantity(micrometres, place?.removal_um) ?? null,
+          },
+        ],
+  );
 
 function recordedBefore({ panel, facts }: WrittenPanel, i: number): readonly RecordedBefore[] {
   const { value = null, origin, where = '' } = facts?.recorded_um ?? {};
@@ -233,7 +280,7 @@ const toForetold = (
     n_points: points = 0,
     mean_um: mean = null,
     sd_um: sd = null,
-  }: Omit<WrittenPanel, 'zones' | 'facts'>,
+  }: Omit<WrittenPanel, 'zones' | 'facts' | 'local'>,
   path: ForetoldPanel['path'],
 ): ForetoldPanel => ({
   panel,
@@ -251,6 +298,7 @@ const toForetold = (
       : null,
   allowed: budget_um === undefined ? null : micrometres(budget_um),
   film: points === 0 || mean === null ? null : { points, mean, sd },
+  places: [],
   zones: [],
   path,
 });

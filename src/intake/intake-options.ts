@@ -3,6 +3,7 @@ import { type Diagnostic, error } from '../base/diagnostics.ts';
 import { suggest } from '../base/did-you-mean.ts';
 import { shownFile } from '../base/file-name.ts';
 import type { FilmModel } from '../film/film-model.ts';
+import type { LeftOpen } from '../film/template/panel-names.ts';
 import type { Limits } from './bytes/limits.ts';
 import type { TableUnit } from './cells/unit.ts';
 import { type GaugeRole, gaugeVocabulary } from './header/gauge-vocabulary.ts';
@@ -30,6 +31,8 @@ export type ColumnsGiven = ReadonlyMap<string, string | readonly string[]>;
 
 export type IntakeOptions = {
   readonly unit?: TableUnit;
+  /** The unit where neither the user nor the file says one: that of a shop. */
+  readonly usualUnit?: TableUnit;
   readonly delimiter?: ',' | ';' | '\t' | '|';
   readonly decimal?: '.' | ',';
   /** A name of the encoding, where the bytes do not tell. */
@@ -45,6 +48,8 @@ export type IntakeOptions = {
   readonly isPanel: (label: string) => boolean;
   /** Whether a name is that of a panel, or says where on the car and leaves several open: `LF`. */
   readonly mayBePanel?: (label: string) => boolean;
+  /** The panels that a name leaves open, and why. */
+  readonly leftOpen?: ((label: string) => LeftOpen | undefined) | undefined;
   /**
    * Whether a unit that fits no reading of a table as this program lays it out is told and not refused: who wrote such a
    * table in mil is graded by it.

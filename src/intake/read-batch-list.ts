@@ -1,7 +1,7 @@
 /**
  * A list of jobs as a table: a row a job, its columns named by what they say. Which columns there are
- * is the caller's to know; one that is none of them is refused, for a misspelt one would leave every
- * job at what is usual.
+ * is the caller's to know. One that is near one of them is refused, for a misspelt one would leave every
+ * job at what is usual; any other is the shop's own, told and left alone.
  */
 
 import {
@@ -12,8 +12,9 @@ import {
   type Outcome,
   type Place,
   refused,
+  warning,
 } from '../base/diagnostics.ts';
-import { closest, suggest } from '../base/did-you-mean.ts';
+import { closest } from '../base/did-you-mean.ts';
 import { type DecodeOptions, decode, type GaugeFileText } from './bytes/decode.ts';
 import { chooseDialect, type Dialect } from './rows/dialect.ts';
 import { cellText } from './rows/row.ts';
@@ -33,6 +34,8 @@ export type ListColumns = {
   readonly needed: readonly string[];
   /** Columns whose cells may hold several texts, with a semicolon between them. */
   readonly several: readonly string[];
+  /** Names that say nothing of one job, though something: of an option for all. */
+  readonly others?: readonly string[];
 };
 
 /** `Risk-Pct ` → `risk_pct`. */
@@ -45,7 +48,7 @@ export const columnKey = (text: string): string =>
 /** Nothing where the text is no list of jobs: no row of it names the columns that are `needed`. */
 export function readBatchList(
   file: GaugeFileText,
-  { columns, needed, several }: ListColumns,
+  { columns, needed, several, others = [] }: ListColumns,
   options: DecodeOptions = {},
 ): Outcome<readonly ListedJob[]> {
   const decoded = decode(file, options);
@@ -68,12 +71,15 @@ export function readBatchList(
   const table = { source, ...dialect.value };
   const rows = split.value.filter(({ line }) => line > table.header.line);
   const diagnostics = [
-    ...headerFaults(table, columns),
+    ...headerFaults(table, { columns, others }),
     ...rows.flatMap((row) => tooLong(table, row)),
   ];
   return hasErrors(diagnostics)
     ? refused(...diagnostics)
-    : found(rows.map((row) => listedJob(table, row, several)));
+    : found(
+        rows.map((row) => listedJob(table, row, several)),
+        diagnostics,
+      );
 }
 
 function noHeader(
@@ -103,17 +109,17 @@ function placeOf({ source, delimiter }: Table, row: Row, column: number): Place 
   return source.placeAt(offset, length);
 }
 
-function headerFaults(table: Table, columns: readonly string[]): readonly Diagnostic[] {
+type Known = Pick<ListColumns, 'columns' | 'others'>;
+
+function headerFaults(table: Table, known: Known): readonly Diagnostic[] {
+  const { columns } = known;
   const keys = table.header.cells.map(columnKey);
   return keys.flatMap((key, k) => {
     if (key === '') return [];
     const at = placeOf(table, table.header, k);
     const text = table.header.cells[k]?.trim();
     if (!columns.includes(key)) {
-      const hint = suggest(key, columns) ?? `columns of a list are ${columns.join(', ')}`;
-      return [
-        error('batch-column-unknown', `"${text}" is no column of a list of jobs`, { at, hint }),
-      ];
+      return [unknownColumn(key, `${text}`, at, known)];
     }
     return keys.indexOf(key) === k
       ? []
@@ -125,6 +131,29 @@ function headerFaults(table: Table, columns: readonly string[]): readonly Diagno
         ];
   });
 }
+
+/** What is meant to act must not be left out in silence; what is near nothing is the shop's own. */
+function unknownColumn(key: string, text: string, at: Place, known: Known): Diagnostic {
+  const { columns, others = [] } = known;
+  const near = closest(key, columns) ?? columns.find((column) => sharesWord(key, column));
+  const isOption = others.some((name) => key === name || key.startsWith(`${name}_`));
+  if (near === undefined && !isOption) {
+    return warning('column-unknown', `column "${text}" is not read`, { at });
+  }
+  const hint =
+    near === undefined ? `columns of a list are ${columns.join(', ')}` : `did you mean "${near}"?`;
+  return error('batch-column-unknown', `"${text}" is no column of a list of jobs`, { at, hint });
+}
+
+/** `risk` and `risk_pct`, `flor` and `floor_um`: a short word is meant where it is the same. */
+const sharesWord = (key: string, column: string): boolean => {
+  const words = column.split('_');
+  return key
+    .split('_')
+    .some(
+      (word) => words.includes(word) || (word.length > 3 && closest(word, words) !== undefined),
+    );
+};
 
 function tooLong(table: Table, row: Row): readonly Diagnostic[] {
   const width = table.header.cells.length;

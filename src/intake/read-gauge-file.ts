@@ -4,8 +4,10 @@
  * Never a silent guess: each stage either knows, says what it decided and on which evidence, or
  * refuses with the place and a way out. With an error there is no value: half a car is no car.
  */
+
 import { type Diagnostic, error, found, type Outcome, refused } from '../base/diagnostics.ts';
 import type { Reading } from '../film/reading.ts';
+import { tellTitles } from './beside/lines-beside.ts';
 import { linesOutside } from './beside/lines-outside.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
 import { tellJson } from './bytes/json-text.ts';
@@ -151,6 +153,10 @@ function readGaugeText(
   tellLinesAgainst(outside, parts.tables, findings);
   doubtLinesLikeRows(outside, split.value.context.isPanel, findings);
   if (settled === undefined) return refused(...findings.list());
+  // A line that something is wrong with is told as that.
+  if (!isLater && !findings.hasErrors()) {
+    tellTitles(parts, split.value.start.header, { ...split.value, findings });
+  }
   const people = operatorLines(parts.metadata);
   const collected = collect(settled, people, { options, findings, split: split.value });
   if (findings.hasErrors()) return refused(...findings.list());

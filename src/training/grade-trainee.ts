@@ -12,7 +12,7 @@ import {
 import { coverageOf } from './coverage.ts';
 import { faultReasons } from './fault-reasons.ts';
 import { lowSpotsFound, repairsFound } from './found.ts';
-import { type GradedSurvey, ownRepeatability, readPanels } from './graded-survey.ts';
+import { type GradedSurvey, ownRepeatability, panelsInFile, readPanels } from './graded-survey.ts';
 import { type KeyingFactors, keyingFactors } from './keying-factors.ts';
 import { madeUpValues } from './made-up-values.ts';
 import { allowedRepeatability, type Judged, type Mark, markOf } from './mark.ts';
@@ -146,13 +146,18 @@ function turnedThatExplain(request: GradeRequest, { panels, points }: KeyingFact
     : turned;
 }
 
-/** Where the other panels do not follow the car either, a panel that fits another name does so by chance. */
+/**
+ * Where the other panels do not follow the car either, a panel that fits another name does so by chance. So does one with
+ * a reading by a factor: its mean is of no panel.
+ */
 function swapsThatExplain(
   request: GradeRequest,
   proved: ReadonlySet<string>,
   { panels, points }: KeyingFactors,
 ): readonly Reason[] {
-  const swaps = swappedPanels(request, request.model);
+  const swaps = swappedPanels(request, request.model).filter(
+    (one) => one.code !== 'panels-swapped' || !one.panels.some((panel) => panels.has(panel)),
+  );
   if (swaps.length === 0) return [];
   const known = new Set([...proved, ...panels, ...swaps.flatMap((one) => one.panels)]);
   const unread = notReadAtMarks(request, known, points);
@@ -167,7 +172,7 @@ function notReadAtMarks(
 ): ReadonlySet<string> {
   const { notFollowed } = patternOf(request, known, points);
   if (notFollowed?.at !== 'marks') return new Set();
-  const all = readPanels(request.trainee).map(({ panel }) => panel.id);
+  const all = panelsInFile(request.trainee);
   const [first] = notFollowed.from;
   return new Set(first === undefined ? all : all.slice(all.indexOf(first.id)));
 }

@@ -44,6 +44,11 @@ export const faceReadings = (
       layer === '' && place === 'face' && (panelId === undefined || panel === panelId),
   );
 
+/** Ids of the panels, in the order in which the file has them; a survey has them in that of the template. */
+export const panelsInFile = (survey: Pick<GradedSurvey, 'readings'>): readonly string[] => [
+  ...new Set(faceReadings(survey).map(({ panel }) => panel)),
+];
+
 /** Names of the marked points on a panel's face. */
 export const markedPoints = (
   survey: Pick<GradedSurvey, 'readings'>,

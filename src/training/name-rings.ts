@@ -11,14 +11,17 @@ import { bestMatching } from '../base/best-matching.ts';
 import { sum } from '../base/sum.ts';
 import type { NameFit } from './name-fits.ts';
 
-/** How each panel fits each name; `fits[i][j]` is of what stands under name i, as of j. */
+/**
+ * How each panel fits each name; `fits[i][j]` is of what stands under name i, as of j. Names under which nothing stands
+ * come last, and have no row.
+ */
 export type Fits = readonly (readonly NameFit[])[];
 
 /** Places of panels: under the name of each stand the readings of the next, and under the last those of the first. */
 export type Ring = readonly number[];
 
 /** 2·ln of the ratio of the likelihoods of two ways, from which one of them is sure: two to one, after what each costs. */
-const SURE = 2 * Math.log(2);
+export const SURE = 2 * Math.log(2);
 
 /** What a panel must fit its other name better by. */
 const LEAST_GAIN = 1;
@@ -28,11 +31,11 @@ export function nameRings(
   fits: Fits,
   sides: readonly Ring[],
   unsatisfactory: number,
-): readonly Ring[] {
+): { readonly rings: readonly Ring[]; readonly worth: number } {
   const isSides = (...two: Ring): boolean =>
     sides.some((pair) => two.every((i) => pair.includes(i)));
   const worth = fits.map((row, i) =>
-    row.map(({ gain, largest }, j) => {
+    row.slice(0, fits.length).map(({ gain, largest }, j) => {
       if (i === j) return 0;
       const may = gain > LEAST_GAIN && largest < unsatisfactory;
       const cost = isSides(i, j) ? Math.log(sides.length) : 3 * Math.log(fits.length);
@@ -40,8 +43,18 @@ export function nameRings(
     }),
   );
   const taken = bestMatching(worth);
-  return ringsIn(taken).filter((ring) => isSure(ring, worth, taken));
+  return {
+    rings: ringsIn(taken).filter((ring) => isSure(ring, worth, taken)),
+    worth: total(worth, taken),
+  };
 }
+
+/** How what stands under each name of a ring fits the name that it moved to. */
+export const movesOf = (ring: Ring, fits: Fits): readonly NameFit[] =>
+  ring.flatMap((place, k) => {
+    const row = fits[place];
+    return row === undefined ? [] : [at(row, at(ring, (k + 1) % ring.length))];
+  });
 
 function ringsIn(taken: readonly number[]): readonly Ring[] {
   const rings: Ring[] = [];
@@ -69,7 +82,7 @@ const total = (worth: Worth, taken: readonly number[]): number =>
 
 /** 2·ln of the likelihood ratio of a ring and of the names as they were written. */
 export const ringGain = (ring: Ring, fits: Fits): number =>
-  sum(ring.map((place, k) => at(at(fits, place), at(ring, (k + 1) % ring.length)).gain));
+  sum(movesOf(ring, fits).map(({ gain }) => gain));
 
 /** N!/(N − n)!/n */
 export function ringsOf(names: number, length: number): number {

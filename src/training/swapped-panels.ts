@@ -4,26 +4,32 @@
  * over the chance of a false alarm.
  *
  * The left and the right of all panels are tried first, together: who mixes up the sides of the car does so on every
- * panel, each a little apart. Else the rings of the likeliest naming are told (src/training/name-rings.ts).
+ * panel, each a little apart. Else names moved on by one in the order of the file (src/training/moved-names.ts), and the
+ * rings of the likeliest naming (src/training/name-rings.ts), are told.
  */
 import { at } from '../base/at.ts';
 import { says } from '../base/sentence.ts';
 import { sum } from '../base/sum.ts';
 import type { PanelSurvey } from '../film/survey.ts';
+import type { Panel } from '../film/template/template.ts';
 import { faceReadings } from './graded-survey.ts';
-import { type Named, namedPanels, nameFit } from './name-fits.ts';
-import { type Fits, nameRings, type Ring, ringGain, ringsOf } from './name-rings.ts';
+import { type MovedNames, movedNames } from './moved-names.ts';
+import { type Named, namedPanels, nameFits } from './name-fits.ts';
+import { type Fits, movesOf, nameRings, type Ring, ringGain, ringsOf, SURE } from './name-rings.ts';
 import type { Scoring } from './panel-score.ts';
 import { type Reason, reason, together } from './reasons.ts';
+import type { ReferencePanel } from './reference.ts';
 import type { TrainingModel } from './training-model.ts';
 
 export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly Reason[] {
   const named = namedPanels(scoring);
-  const fits = named.map((one) => named.map((other) => nameFit(one, other, scoring, model)));
+  const names = [...named.map(({ reference }) => reference), ...unreadOf(named, scoring)];
+  const fits = nameFits(named, names, scoring, model);
   const proof = 2 * Math.log(1 / model.slips.falseAlarm);
   const { unsatisfactory } = model.scores;
   const sides = sidesOf(named);
-  const surveysOf = (ring: Ring): readonly PanelSurvey[] => ring.map((i) => at(named, i).read);
+  const surveysOf = (ring: Ring): readonly PanelSurvey[] =>
+    ring.flatMap((place) => named[place]?.read ?? []);
   if (
     areAllSwapped(sides, fits, proof) &&
     sides.every((pair) => fitsIn(pair, fits, unsatisfactory))
@@ -31,12 +37,16 @@ export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly 
     return [toldSides(sides.flatMap(surveysOf), 'are swapped, all over the car', scoring)];
   const isSides = ([one, other]: Ring): boolean =>
     sides.some(([left, right]) => left === one && right === other);
-  const ways = (ring: Ring): number => {
-    if (isSides(ring)) return sides.length;
-    return ringsOf(named.length, ring.length) - (ring.length === 2 ? sides.length : 0);
-  };
-  const rings = nameRings(fits, sides, unsatisfactory)
-    .filter((ring) => ringGain(ring, fits) > proof + 2 * Math.log(ways(ring)))
+  const waysOf = (ring: Ring): number =>
+    isSides(ring)
+      ? sides.length
+      : ringsOf(named.length, ring.length) - (ring.length === 2 ? sides.length : 0);
+  const { rings: mixedUp, worth } = nameRings(fits, sides, unsatisfactory);
+  const moved = movedNames(fits, unsatisfactory);
+  const rings = ringsBeside(moved, mixedUp, worth)
+    .map((ring) => ({ ring, ways: ring === moved?.ring ? moved.ways : waysOf(ring) }))
+    .filter(({ ring, ways }) => ringGain(ring, fits) > proof + 2 * Math.log(ways))
+    .map(({ ring }) => ring)
     .sort((one, other) => ringGain(other, fits) - ringGain(one, fits));
   return [
     ...rings.filter(isSides).map((ring) => {
@@ -46,8 +56,35 @@ export function swappedPanels(scoring: Scoring, model: TrainingModel): readonly 
     }),
     ...rings
       .filter((ring) => !isSides(ring))
-      .map((ring) => toldPanels(surveysOf(ring), isByMarks(ring, fits), scoring)),
+      .map((ring) =>
+        toldPanels(
+          unreadLast(ring, named.length).map((place) => at(names, place).panel),
+          { ...scoring, byMarks: isByMarks(ring, fits), read: surveysOf(ring) },
+        ),
+      ),
   ];
+}
+
+/** Where neither way is sure against the other, no panel of both is told, unless they are one ring. */
+function ringsBeside(
+  moved: MovedNames | null,
+  mixedUp: readonly Ring[],
+  worth: number,
+): readonly Ring[] {
+  if (moved === null || worth - moved.worth > SURE) return mixedUp;
+  const shared = (ring: Ring): number => ring.filter((place) => moved.ring.includes(place)).length;
+  const isOne = mixedUp.some((ring) => shared(ring) === moved.ring.length);
+  const isTold = isOne || moved.worth - worth > SURE;
+  return [...(isTold ? [moved.ring] : []), ...mixedUp.filter((ring) => shared(ring) === 0)];
+}
+
+const unreadOf = (named: readonly Named[], { reference }: Scoring): readonly ReferencePanel[] =>
+  [...reference.panels.values()].filter((panel) => !named.some((one) => one.reference === panel));
+
+/** A ring through a panel that the file has not, as the line of names that it is: what belongs under the first was not read. */
+function unreadLast(ring: Ring, read: number): Ring {
+  const end = ring.findIndex((place) => place >= read);
+  return [...ring.slice(end + 1), ...ring.slice(0, end + 1)];
 }
 
 const nameOf = ({ panel }: PanelSurvey): string => panel.name;
@@ -64,41 +101,43 @@ function areAllSwapped(sides: readonly Ring[], fits: Fits, proof: number): boole
   return sides.length > 1 && sum(gains) > proof && most;
 }
 
-const fitsIn = ([one = 0, other = 0]: Ring, fits: Fits, unsatisfactory: number): boolean =>
-  [at(at(fits, one), other), at(at(fits, other), one)].every(
-    ({ largest }) => largest < unsatisfactory,
-  );
+const fitsIn = (ring: Ring, fits: Fits, unsatisfactory: number): boolean =>
+  movesOf(ring, fits).every(({ largest }) => largest < unsatisfactory);
 
 /** By its mean a panel may fit more names than one: which of them were mixed up is less sure then. */
 const isByMarks = (ring: Ring, fits: Fits): boolean =>
-  ring.every((place, k) => at(at(fits, place), at(ring, (k + 1) % ring.length)).atMarks);
+  movesOf(ring, fits).every(({ atMarks }) => atMarks);
 
 const MEND = 'write the name of a panel while you stand before it';
 
-function toldPanels(
-  panels: readonly PanelSurvey[],
-  byMarks: boolean,
-  { trainee }: Pick<Scoring, 'trainee'>,
-): Reason {
+type Told = Pick<Scoring, 'trainee'> & {
+  readonly byMarks: boolean;
+  /** Of the panels, those that the file has. */
+  readonly read: readonly PanelSurvey[];
+};
+
+function toldPanels(panels: readonly Panel[], { trainee, byMarks, read }: Told): Reason {
   const [are, readings] = byMarks
     ? ['are', 'the readings agree']
     : ['seem', 'the means of their points agree'];
-  const names = panels.map(nameOf);
+  const names = panels.map(({ name }) => name);
+  const moved = read.map((_, i) => at(names, i));
+  const passedOver = moved.length < names.length ? `; the ${names[0]} itself was passed over` : '';
   const said =
     names.length === 2
       ? says`${together(names)} ${are} swapped: with their names changed ${readings} with the reference; ${MEND}`
-      : says`the names of ${together(names)} ${are} moved on by one: ${movedText(names)}; ${MEND}`;
+      : says`the names of ${together(moved)} ${are} moved on by one: ${movedText(moved, names)}${passedOver}; ${MEND}`;
   return reason('panels-swapped', said, {
-    panels: panels.map(({ panel }) => panel.id),
-    at: faceReadings(trainee, panels[0]?.panel.id)[0],
+    panels: read.map(({ panel }) => panel.id),
+    at: faceReadings(trainee, panels[0]?.id)[0],
   });
 }
 
 const MOST_MOVES = 4;
 
 /** Of many the first: the others go on so. */
-function movedText(names: readonly string[]): string {
-  const moves = names.map((name, i) => {
+function movedText(moved: readonly string[], names: readonly string[]): string {
+  const moves = moved.map((name, i) => {
     const of = at(names, (i + 1) % names.length);
     return i === 0
       ? `what stands under ${name} agrees with the reference of ${of}`

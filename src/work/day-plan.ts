@@ -18,6 +18,8 @@ export type WorkPiece = {
   readonly stage: string;
   /** Panel it is done on; null for work on the whole vehicle. */
   readonly panel: string | null;
+  /** At deep marks of the panel, and not over all of it. */
+  readonly atMarks?: boolean;
   /** Of one person's hands. */
   readonly time: Minutes;
   readonly alone: boolean;
@@ -31,7 +33,10 @@ export type DayStage = {
   readonly stage: string;
   /** On the clock. */
   readonly time: Minutes;
+  /** Gone over as a whole. */
   readonly panels: readonly string[];
+  /** Worked at their deep marks. */
+  readonly atMarks: readonly string[];
 };
 
 export type WorkDay = {
@@ -133,11 +138,22 @@ function workDay(day: number, work: readonly Stroke[], { hands, vibration }: Ter
     stages: [...groupBy(work, ({ piece }) => piece.stage)].map(([stage, own]) => ({
       stage,
       time: minutes(sum(own.map(({ time }) => time))),
-      panels: [...new Set(own.flatMap(({ piece }) => piece.panel ?? []))],
+      ...panelsOf(own),
     })),
     time: minutes(sum(work.map(({ time }) => time))),
     points: exposed,
     a8: dailyExposure(most),
     actionPassed: most > vibration.actionPoints,
   };
+}
+
+function panelsOf(own: readonly Stroke[]): Pick<DayStage, 'panels' | 'atMarks'> {
+  const names = (marks: boolean): readonly string[] => [
+    ...new Set(
+      own.flatMap(({ piece: { panel, atMarks = false } }) =>
+        atMarks === marks ? (panel ?? []) : [],
+      ),
+    ),
+  ];
+  return { panels: names(false), atMarks: names(true) };
 }

@@ -23,8 +23,10 @@ export type WorkEstimate = {
   readonly scope: JobScope;
   /** Of the correction alone, one person's hands. */
   readonly time: JobTime;
-  /** Likely minutes with the machine running, all panels. */
+  /** Likely minutes with the machine running, or the pad rubbing where it is by hand, all panels. */
   readonly machineMinutes: number;
+  /** Held meanwhile. */
+  readonly inHand: 'machine' | 'pad' | 'machine or pad';
   /** Likely minutes of polishing: machine, wiping, pad cleaning and set-up. */
   readonly polishingMinutes: number;
   /** Points of hand–arm vibration of the whole correction at its likely machine minutes; 100 a day is the action value, 400 the limit. */
@@ -101,10 +103,18 @@ function correctionOf(
   return {
     time: jobTime(correction, model, pace),
     machineMinutes: sum(polishing.map(({ machineTime }) => machineTime)),
+    inHand: inHandOf(polishing),
     polishingMinutes: sum(correction.map(({ polishingTime }) => polishingTime)),
     vibrationPoints: sum(polishing.map(({ points }) => points)),
     materials: materialsOf(correction),
   };
+}
+
+function inHandOf(polishing: readonly Polishing[]): WorkEstimate['inHand'] {
+  const isByHand = ({ step }: Polishing): boolean =>
+    step.combination.machine.motion.kind === 'hand';
+  if (!polishing.some(isByHand)) return 'machine';
+  return polishing.every(isByHand) ? 'pad' : 'machine or pad';
 }
 
 function daysOf(
@@ -163,6 +173,7 @@ function piecesOf(
     return own.map((one, i) => ({
       stage: id,
       panel: one.panel.id,
+      atMarks: one.atMark,
       time: minutes(((mean * one.likely) / likely) * longer),
       alone,
       points: one.points * longer * factor * (mean / usual),

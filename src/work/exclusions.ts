@@ -5,7 +5,7 @@
 
 import { at } from '../base/at.ts';
 import { groupBy } from '../base/group-by.ts';
-import { isWorked, type PanelPlan, workedParts } from '../correction/plan/plan.ts';
+import { hasUnknownRisk, isWorked, type PanelPlan, workedParts } from '../correction/plan/plan.ts';
 import type { Condition } from '../film/condition/condition.ts';
 import { coloursAt } from '../film/limits/colour-at-spot.ts';
 import type { PanelSurvey } from '../film/survey.ts';
@@ -17,6 +17,7 @@ type FoundCode =
   | 'under-film'
   | 'clear-failed'
   | 'matte-paint'
+  | 'risk-unknown'
   | 'colour-came'
   | 'finish-doubted'
   | 'clear-shown'
@@ -43,10 +44,12 @@ export type Exclusion = {
 };
 
 const texts: Readonly<Record<FoundCode, string>> = {
-  'not-measured': 'could not be measured: nothing is promised there',
+  'not-measured': 'not measured: nothing is promised there',
   'under-film': 'under a film or wrap, and not worked',
   'clear-failed': 'the top layer is coming off: polishing cannot help, new paint can',
   'matte-paint': 'matte paint, which polishing would make shine in patches: not worked',
+  'risk-unknown':
+    'no gauge tells there how much of the paint is the top layer: the chance that it gets too thin is not known',
   'colour-came':
     'at a trial colour came off with the polish: the clear top layer is gone there, or the paint is not what was thought; not worked',
   'finish-doubted':
@@ -73,8 +76,12 @@ const texts: Readonly<Record<FoundCode, string>> = {
 export function exclusionsOf(options: readonly AimedPlan[]): readonly Exclusion[] {
   const left = leftAsFound(options, isToldOf);
   const strongest = at(options, options.length - 1).plan.panels;
+  const unknown = unknownRisks(options);
   const found = strongest.flatMap((panel) =>
-    codesOf(panel, isLeftByAll(options, panel)).map((code) => ({ code, panel })),
+    [
+      ...codesOf(panel, isLeftByAll(options, panel)),
+      ...(unknown.has(panel.survey.panel.id) ? (['risk-unknown'] as const) : []),
+    ].map((code) => ({ code, panel })),
   );
   const byCode = groupBy(found, ({ code }) => code);
   const order = Object.keys(texts) as FoundCode[];
@@ -93,6 +100,16 @@ export function exclusionsOf(options: readonly AimedPlan[]): readonly Exclusion[
 const isLeftByAll = (options: readonly AimedPlan[], { survey }: PanelPlan): boolean =>
   options.every(({ plan }) =>
     plan.panels.some((one) => one.survey.panel.id === survey.panel.id && isLeftWhole(one)),
+  );
+
+/** Panels that any aim works at a risk that is not known. */
+const unknownRisks = (options: readonly AimedPlan[]): ReadonlySet<string> =>
+  new Set(
+    options.flatMap(({ plan }) =>
+      workedParts(plan)
+        .filter(hasUnknownRisk)
+        .map(({ survey }) => survey.panel.id),
+    ),
   );
 
 /** What is true of the car as soon as it is of a panel that any aim works. */

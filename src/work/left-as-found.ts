@@ -80,6 +80,7 @@ const REASONS: Readonly<Record<string, string>> = {
   'no-technique': 'no machine of ours fits there and leaves the finish that is asked for',
   'nothing-fits': 'even the mildest polishing would take more than the paint can give',
   'not-worth-it': 'what the paint can give would clear too few marks',
+  'shop-too-mild': 'what we work with would clear too few marks there',
   'stronger-than-tried':
     'what was tried there clears too few marks, and more must be tried there before it is done',
   'limit-fresh-paint': 'the paint is not hard yet',

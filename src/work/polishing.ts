@@ -16,6 +16,8 @@ export type Polishing = {
   readonly panel: Panel;
   readonly step: PlannedStep;
   readonly stage: Stage;
+  /** At a deep mark, and not over the whole panel. */
+  readonly atMark: boolean;
   /** Gone over in one set. */
   readonly area: SquareMetres;
   /** With the machine running. */
@@ -44,32 +46,30 @@ export const polishingOf = (plan: Pick<Plan, 'panels'>, model: WorkModel): reado
 const stepsOf = ({ steps, survey: { panel } }: PanelPlan, model: WorkModel): readonly Polishing[] =>
   staged(steps).map(({ step, stage }) => {
     const sections = (step.sets * panel.area) / model.section;
-    return polishing(panel, step, stage, { area: panel.area, sections }, model);
+    return polishing(panel, step, { stage, atMark: false, area: panel.area, sections }, model);
   });
 
 /** A spot is wiped, and its pad cleaned, once a set as a section is. */
 const spotsOf = ({ local, survey: { panel } }: PanelPlan, model: WorkModel): readonly Polishing[] =>
   local.flatMap(({ steps }) =>
-    steps.map((step) =>
-      polishing(panel, step, 'cut', { area: model.localSection, sections: step.sets }, model),
-    ),
+    steps.map((step) => polishing(panel, step, spotWork(step, model), model)),
   );
+
+const spotWork = ({ sets }: PlannedStep, { localSection }: WorkModel) =>
+  ({ stage: 'cut', atMark: true, area: localSection, sections: sets }) as const;
 
 const polishing = (
   panel: Panel,
   step: PlannedStep,
-  stage: Stage,
-  { area, sections }: Pick<Polishing, 'area' | 'sections'>,
+  work: Pick<Polishing, 'stage' | 'atMark' | 'area' | 'sections'>,
   model: WorkModel,
 ): Polishing => ({
   panel,
   step,
-  stage,
-  area,
-  sections,
+  ...work,
   machineTime: step.machineTime,
   likely: minutes(
-    step.machineTime + sections * (model.perSection.wipe + model.perSection.padCleaning),
+    step.machineTime + work.sections * (model.perSection.wipe + model.perSection.padCleaning),
   ),
   points: pointsOf(step.combination.machine, step.machineTime, model.vibration),
 });

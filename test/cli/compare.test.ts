@@ -38,6 +38,9 @@ describe('the loop of a visit', () => {
     ]);
     expect(run.code).toBe(0);
     expect(run.out).toContain('Against the plan');
+    expect(run.err).toContain(
+      `leastcut: film record written; "film_record": ${JSON.stringify(record)} in the job file hands it to the next survey and plan\n`,
+    );
     const life = async (...words: readonly string[]): Promise<number> => {
       const { out } = await askLeastcut([
         'survey',
@@ -54,6 +57,12 @@ describe('the loop of a visit', () => {
       return roof?.limits.find(({ code }) => code === 'life')?.value ?? 0;
     };
     expect(await life('--film-record', record)).toBeLessThan((await life()) - 1);
+  });
+
+  test('says nothing of the record with -q', async () => {
+    const words = [...visits, ...job, '--date', '2026-11-25', '--record', at('quiet.json'), '-q'];
+    const { code, err } = await askLeastcut(words);
+    expect([code, err]).toEqual([0, '']);
   });
 
   test('adds a visit to an earlier record and leaves that one as it was', async () => {

@@ -27,5 +27,5 @@ test('a page for the customer has a day on it only where one is asked for', asyn
     askLeastcut([...quote, '--date', 'today']),
   ]);
   expect(undated.out).not.toMatch(/\d{4}-\d\d-\d\d/);
-  expect(dated.out).toMatch(/Of \d{4}-\d\d-\d\d; holds until \d{4}-\d\d-\d\d\./);
+  expect(dated.out).toMatch(/\d{4}-\d\d-\d\d; holds until \d{4}-\d\d-\d\d/);
 });

@@ -147,7 +147,16 @@ export function spotByHand(
       );
     });
   const spots = tools.flatMap((tool) => [1, 2, 3].map((n): readonly Move[] => [{ tool, sets: n }]));
-  const ways: (readonly Move[])[] = [[], ...spots.filter(allowed)];
+  // All the film of a place is worth a quarter of its mark, half of it an eighth.
+  const worth = (extra: readonly Move[]): boolean =>
+    parts.every((part, i) => {
+      const spent = takes([...extra, ...(worked[i] ?? [])]) / part.placeBudget;
+      return cleared(extra) >= 0.25 * spent;
+    });
+  const ways: (readonly Move[])[] = [
+    [],
+    ...spots.filter((extra) => allowed(extra) && worth(extra)),
+  ];
   const short = (extra: readonly Move[]): number => Math.max(0, car.aim - cleared(extra));
   const least = Math.min(...ways.map(short));
   const byStrength = inOrderOfCare(car.tools);

@@ -4,10 +4,12 @@ import { degreesCelsius } from '../../src/base/units.ts';
 import { heatCautions } from '../../src/correction/heat/heat-cautions.ts';
 import { foretellEach, foretellingRecord } from '../../src/correction/rates/rate-foretelling.ts';
 import { ladder } from '../../src/correction/removal/combination.ts';
+import { chanceWithin, spotLadder } from '../../src/correction/spot/spot-ladder.ts';
 import { correctionModel } from '../../src/formats/models.ts';
-import { fiveAround, plainPanel, surveyOf } from '../film/car-builder.ts';
+import { amongSound, fiveAround, plainPanel, surveyOf } from '../film/car-builder.ts';
 import { measured, usualPriors } from './rates-drawn.ts';
-import { defect, planned, planOf } from './shop.ts';
+import { defect, planned, planOf, shopWith, untried } from './shop.ts';
+import { combination, model, trial } from './spot-trials.ts';
 
 test('a panel as warm as the caution is to cool before any step, and no faster arm would keep it so', () => {
   const { caution } = correctionModel.heat;
@@ -66,4 +68,38 @@ test('failed clear is the limit of its panel, told once, and the other limits st
     expect(codesOf(plan).toSorted()).toEqual([...sound, 'clear-coat-failure'].toSorted());
     expect([plan.survey.budget, plan.survey.boundBy.code]).toEqual([0, 'clear-coat-failure']);
   }
+});
+
+test('a spot is worked that clears just so much more than nothing as is worth its film', () => {
+  const { survey } = amongSound(fiveAround('tested', 112));
+  const shop = shopWith('da', 'da-small');
+  const spotWorth = (leastCorrection: number) =>
+    planned(
+      planOf(survey, {
+        // No marks over the panel: the spot alone clears anything.
+        defectsOf: () => [defect('swirl-marks', 0), defect('deep-scratches', 2)],
+        model: { ...shop, correction: { ...shop.correction, leastCorrection } },
+      }),
+      'tested',
+    ).local[0];
+  const cleared = spotWorth(0.1)?.cleared ?? Number.NaN;
+  expect(cleared).toBeGreaterThan(0.1);
+  expect(spotWorth(cleared)).toMatchObject({ cleared });
+  expect(spotWorth(cleared)?.steps).toHaveLength(1);
+  expect(spotWorth(cleared + 1e-9)).toMatchObject({ cleared: 0, steps: [] });
+});
+
+test('a combination with just the least chance that is worth a trial stays open after one set', () => {
+  const id = 'da/foam-medium/medium';
+  const known = { paint: untried, defect: defect('swirl-marks', 3), aim: 0.85 };
+  const chance = chanceWithin(combination(id), model.spot.sets, { ...known, model });
+  const stateWith = (leastChance: number) =>
+    spotLadder({
+      ...known,
+      trials: [trial(id, { cleared: 0.6, sets: 1 })],
+      budgetAt: null,
+      model: { ...model, spot: { ...model.spot, leastChance } },
+    }).find((rung) => rung.combination.id === id)?.state;
+  expect(stateWith(chance)).toBe('open');
+  expect(stateWith(chance + 1e-12)).toBe('too-mild');
 });

@@ -6,8 +6,10 @@ import {
   type DiagnosticKind,
   diagnosticCatalogue,
 } from '../../src/base/catalogue.ts';
+import { askLeastcut } from '../cli/ask-leastcut.ts';
 import { caseNames } from '../cli/case-command.ts';
 import { expectRecorded, type Prepare, runCase } from '../cli/golden.ts';
+import type { Run, RunOptions } from '../cli/run-command.ts';
 import { projectRoot, runLeastcut } from '../cli/run-leastcut.ts';
 
 /** As the help and the README list them. */
@@ -28,6 +30,12 @@ const prepared: Partial<Record<DiagnosticCode, Prepare>> = {
     copyFileSync(join(projectRoot, 'samples/sound-saloon/readings.csv'), join(tmp, 'readings.csv')),
 };
 
+/** The threads of a batch, and what Node is told at its start, want a process of their own. */
+const runCode = (words: readonly string[], options: RunOptions): Promise<Run> =>
+  words[0] === 'batch' || options.env?.['NODE_OPTIONS'] !== undefined
+    ? runLeastcut(words, options)
+    : askLeastcut(words, options);
+
 const codes = Object.keys(diagnosticCatalogue) as DiagnosticCode[];
 
 test('every code of the catalogue has a folder that shows it, and no folder is without a code', () => {
@@ -39,7 +47,7 @@ describe.concurrent('the error catalogue', () => {
     '%s is said where it belongs, and decides the exit code by its kind',
     async (code) => {
       const folder = join(import.meta.dirname, code);
-      const run = await runCase(folder, runLeastcut, prepared[code]);
+      const run = await runCase(folder, runCode, prepared[code]);
       const { kind } = diagnosticCatalogue[code];
       expect(run.err).toContain(`[${code}]: `);
       expect(run.code).toBe(exitCodeOfKind[kind]);

@@ -37,6 +37,15 @@ describe('the best template for a set of panel names', () => {
     expect(best('bonnet', 'boot', 'left door', 'right door')?.template.id).toBe('coupe');
   });
 
+  it('takes no car with two doors where the names are of four, though one of them leaves open which it is', () => {
+    const known = builtInTemplates.map((one) => ({ ...one, nearside: 'left' as const }));
+    const doors = ['NS door', 'NSR door', 'OS door', 'OSR door'];
+    const found = bestTemplate(['bonnet', 'roof', 'tailgate', 'NS wing', ...doors], known);
+    expect(found?.template.id).toBe('hatch');
+    expect(found?.unmatched).toEqual(['NS door', 'OS door']);
+    expect(found?.strange).toBe(0);
+  });
+
   it('knows a van and a pickup by what only they have', () => {
     expect(best('bonnet', 'left side panel', 'rear doors')?.template.id).toBe('medium-van');
     expect(best('bonnet', 'left bedside', 'tailgate')?.template.id).toBe('double-cab-pickup');

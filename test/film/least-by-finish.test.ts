@@ -1,43 +1,49 @@
 /** A panel of a finish that nobody knows, by what factories paint of each that it may have. */
 import { describe, expect, it } from 'vitest';
+import { uncertain } from '../../src/base/uncertainty.ts';
 import { micrometres } from '../../src/base/units.ts';
 import type { CarBaseline } from '../../src/film/car-baseline.ts';
 import { type CarContext, carContext, leastByFinish } from '../../src/film/car-context.ts';
+import type { Finish, StatedLayer } from '../../src/film/film-model.ts';
 import { gatherPanel } from '../../src/film/gathered-panel.ts';
 import { filmModel } from '../../src/formats/models.ts';
-import { fiveAround, knownFacts, plainPanel } from './car-builder.ts';
+import {
+  fiveAround,
+  knownFacts,
+  plainPanel,
+  panelOf as surveyedPanel,
+  surveyOf,
+} from './car-builder.ts';
 
 const panelOf = (finish: 'unknown' | 'clear-over-base') =>
   gatherPanel(plainPanel('roof'), { ...knownFacts, finish }, fiveAround('roof', 110));
 const unknown = panelOf('unknown');
 
-/** A baseline of 110 µm, 117 with zinc, and of 80 and 87 if the usual film is repaint. */
 function usual(): CarBaseline {
-  const context = carContext([unknown], [unknown], filmModel);
-  if (context.baseline === null) throw new Error('one panel of factory film has a baseline');
-  const at = (um: number) => ({ value: micrometres(um), uncertain: null, from: 'panels' }) as const;
-  const film = (um: number) => ({ value: micrometres(um), components: new Map() });
-  const shownBy = { panel: plainPanel('roof'), read: micrometres(80), film: micrometres(80) };
-  return {
-    ...context.baseline,
-    other: at(110),
-    galvanised: at(117),
-    paintedOver: { chance: 0.2, other: film(80), galvanised: film(87), shownBy },
-  };
+  const { baseline } = carContext([unknown], [unknown], filmModel);
+  if (baseline === null) throw new Error('one panel of factory film has a baseline');
+  return baseline;
 }
 
 const others = (): Readonly<Record<string, CarBaseline>> => {
   const same = usual();
-  const { paintedOver } = same;
-  if (paintedOver === null) throw new Error('it may be repaint');
+  const { other, galvanised } = same.factories;
   const thinner = micrometres(70);
+  const wider = uncertain(other.value, { cars: { contribution: 20, dof: 8 } });
   return {
-    film: { ...same, other: { ...same.other, value: thinner } },
-    zinc: { ...same, galvanised: { ...same.galvanised, value: thinner } },
-    paintedOver: {
+    'what factories paint': {
       ...same,
-      paintedOver: { ...paintedOver, other: { ...paintedOver.other, value: thinner } },
+      factories: { galvanised, other: { ...other, value: thinner } },
     },
+    'what they paint over zinc': {
+      ...same,
+      factories: { other, galvanised: { ...galvanised, value: thinner } },
+    },
+    'how that varies over cars': {
+      ...same,
+      factories: { galvanised, other: { ...other, uncertain: wider } },
+    },
+    'how its panels vary about it': { ...same, about: { ...same.about, variance: 100 } },
   };
 };
 
@@ -55,8 +61,8 @@ function judgedBy(byFinish: CarContext['byFinish'], panel = unknown): readonly u
 }
 
 describe('a panel of a finish that nobody knows', () => {
-  it.each(['film', 'zinc', 'paintedOver'])(
-    'is judged again by a finish of another baseline: by its %s alone',
+  it.each(Object.keys(others()))(
+    'is judged again by a finish of which nothing is different but %s',
     (which) => {
       const other = others()[which] ?? null;
       expect(judgedBy([other])).toEqual([other]);
@@ -92,4 +98,27 @@ it('a car has a baseline for each finish only where a panel of an unknown one wa
   const unread = gatherPanel(plainPanel('boot'), { ...knownFacts, finish: 'unknown' }, []);
   expect([finishes(unknown), finishes(panelOf('clear-over-base'))]).toEqual([2, 0]);
   expect(finishes(panelOf('clear-over-base'), unread)).toBe(0);
+});
+
+it('is left alone where by one finish its car may be painted over, whose panels show no other film', () => {
+  // 135 µm: clear over base by usual film, and over the line of repaint to single-stage (95 + 40 µm) by half a chance.
+  const clear = (mean: number): StatedLayer => ({
+    mean: micrometres(mean),
+    sd: micrometres(0.5),
+    of: 'panel',
+    within: { sd: micrometres(0.5), dof: 20 },
+  });
+  const others = Array.from({ length: 8 }, (_, i) => `p${i}`);
+  const budgetAs = (finish: Finish): number =>
+    surveyedPanel(
+      surveyOf({
+        panels: [...others, 'roof'].map((id) => plainPanel(id)),
+        readings: [...others, 'roof'].flatMap((id) => fiveAround(id, 135)),
+        // What the clear of each is known to lack is put back: none shows factory film under a repaint.
+        factsOf: (id) => (id === 'roof' ? { finish, clear: clear(26) } : { clear: clear(24) }),
+      }),
+      'roof',
+    ).budget;
+  expect(budgetAs('clear-over-base')).toBeGreaterThan(1);
+  expect(budgetAs('unknown')).toBe(0);
 });

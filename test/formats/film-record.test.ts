@@ -30,6 +30,28 @@ describe('a film record', () => {
     expect(value?.placeOf([...(last?.path ?? []), 'panel'])).toMatchObject({ line: 9 });
   });
 
+  test('keeps beside its panels the places that were worked deeper, of which nothing was measured', () => {
+    const withPlace = record.replace(
+      '"taken_sd_um": 1.2 }] }',
+      '"taken_sd_um": 1.2 }], "places": [{ "panel": "boot", "defect": "deep-scratches", "median_um": 4.2, "high_um": 9.8 }] }',
+    );
+    const { value, diagnostics } = readFilmRecord('visits.json', withPlace);
+    expect(diagnostics).toEqual([]);
+    expect(value?.value.panels.at(-1)).toEqual({
+      panel: 'boot',
+      taken: {
+        mean: 0,
+        sd: 0,
+        places: [{ date: '2026-03-31', defect: 'deep-scratches', median: 4.2, high: 9.8 }],
+      },
+      path: ['visits', 1, 'places', 0],
+    });
+    const [first] = value?.value.panels ?? [];
+    const all = takenInAll(value?.value.panels.map(({ taken }) => taken) ?? []);
+    expect(first?.taken.places).toBeUndefined();
+    expect(all.places).toHaveLength(1);
+  });
+
   test('refuses a date that is none and a panel without its uncertainty, where they stand', () => {
     const wrong = record.replace('2024-05-02', '2.5.2024').replace(', "taken_sd_um": 0.8', '');
     const told = readFilmRecord('visits.json', wrong).diagnostics.map(

@@ -6,6 +6,7 @@ const columns = {
   columns: ['job', 'readings', 'vehicle', 'risk_pct', 'floor_um', 'aim'],
   needed: ['job', 'readings'],
   several: ['readings'],
+  others: ['panel', 'date'],
 };
 const cellsOf = (text: string): readonly string[] =>
   (readBatchList({ name: 'jobs.csv', bytes: utf8(text) }, columns).value ?? []).flatMap(
@@ -37,3 +38,42 @@ test('a name keeps its comma, and three digits behind one may be thousands', () 
 test('where commas part the columns a comma in a quoted number is left as it is', () => {
   expect(cellsOf('job,readings,risk_pct\nA,a.csv,"3,5"\n')).toContain('risk_pct 3,5');
 });
+
+const toldOf = (column: string) => {
+  const text = `job,readings,${column}\nA,a.csv,x\n`;
+  const { value, diagnostics } = readBatchList({ name: 'jobs.csv', bytes: utf8(text) }, columns);
+  return {
+    jobs: value?.length,
+    told: diagnostics.map(({ severity, code, hint }) => [severity, code, hint].join(' ').trim()),
+  };
+};
+
+test.each(['Notes', 'customer', 'phone', 'Bay', 'due date', 'colour', 'plate'])(
+  'a column of the shop’s own is warned of and left alone: %s',
+  (column) => {
+    expect(toldOf(column)).toEqual({ jobs: 1, told: ['warning column-unknown'] });
+  },
+);
+
+test.each([
+  ['ain', 'aim'],
+  ['vehicel', 'vehicle'],
+  ['risk', 'risk_pct'],
+  ['risk percent', 'risk_pct'],
+  ['flor', 'floor_um'],
+  ['floor', 'floor_um'],
+])('a column near one that is known is refused: %s', (column, meant) => {
+  const told = [`error batch-column-unknown did you mean "${meant}"?`];
+  expect(toldOf(column)).toEqual({ jobs: undefined, told });
+});
+
+test.each(['panel', 'Panel-Names', 'date'])(
+  'a column named as an option for all jobs is refused: %s',
+  (column) => {
+    const { jobs, told } = toldOf(column);
+    expect(jobs).toBeUndefined();
+    expect(told).toEqual([
+      'error batch-column-unknown columns of a list are job, readings, vehicle, risk_pct, floor_um, aim',
+    ]);
+  },
+);

@@ -54,3 +54,21 @@ test.each([
   expect(value).toBeUndefined();
   expect(diagnostics.map(brief)).toContain(told);
 });
+
+test('a table of test spots, which names panels and defects as well, is told as what it is', () => {
+  const head = 'spot,panel,machine,pad,product,sets,before_um,after_um,defect,cleared_pct';
+  const { value, diagnostics } = read(`${head}\nA,roof,da,foam-soft,fine,1,112,111,swirls,60\n`);
+  expect(value).toBeUndefined();
+  expect(diagnostics.map(brief)).toEqual(['1:1+4 error file-other-kind']);
+  expect(diagnostics[0]?.message).toContain('this is a table of test spots');
+  expect(diagnostics[0]?.hint).toContain('take it as --spots FILE');
+});
+
+test('further columns of a table of defects are warned of and left alone', () => {
+  const { value, diagnostics } = read('panel,defect,spot,reading_um\nroof,swirls,A,112\n');
+  expect(value).toHaveLength(1);
+  expect(diagnostics.map(brief)).toEqual([
+    '1:14+4 warning column-unknown',
+    '1:19+10 warning column-unknown',
+  ]);
+});

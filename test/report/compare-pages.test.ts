@@ -144,7 +144,10 @@ describe('the page says', () => {
     const off = page('a plan that is off');
     expect(off).toContain('more than might go on bonnet (6.0 for 3.0 µm), roof (12.0 for 3.0 µm)');
     expect(off).toContain('da/foam-medium/medium, most of the work on 2 panels, cuts more');
-    expect(page('a plan that took too much for granted')).toContain('cuts less than its rate says');
+    // Film that a gauge hides looks so too, and another set would be over what may go.
+    expect(page('a plan that took too much for granted')).toMatch(
+      /cuts less than its rate says: .* So it looks where the gauge reads too high by now: check it on a shim before another set\./u,
+    );
   });
 
   test('which panel a rate that looks wrong rests on, where the panels disagree', () => {

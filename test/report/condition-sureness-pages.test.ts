@@ -350,7 +350,7 @@ describe('a panel that nobody read', () => {
   test('stands on the page with what it is made of, why nothing may go, and what to do', async () => {
     const out = await page(COUPE);
     expect(blockOf(out, 'Not read')).toBe(
-      'Not read: both mirrors, rear bumper, front bumper (plastic: ultrasonic gauge, or leave it alone), both sills, both roof rails (steel: read 3 points on the face, 3 min): none may go',
+      'Not read: both mirrors, rear bumper, front bumper (plastic: ultrasonic gauge, or leave it alone), both sills, both roof rails (steel: read 3 points on the face, 3 min): none may go (once read, repaint gets no more than on them)',
     );
   });
   test('is told from one that was read in vain, which has a name of its own', async () => {
@@ -438,7 +438,7 @@ test('a limit other than the clear is told once, the table says whom it binds', 
   expect(out).toContain('12.7 µm off over a life');
   const line = blockOf(full, 'Bound by');
   expect(line).toBe(
-    "Bound by: life: at most 12.7 µm off over the panel's life, 4.0 µm of it taken to be gone",
+    "Bound by: life: at most 12.7 µm off over the panel's life, 4.0 µm of it taken to be gone: 8.7 µm left, and 1 job in 20 takes 2.5 times its plan",
   );
 });
 
@@ -450,10 +450,10 @@ test('a limit that reads in two ways is told with the panels of each', async () 
   writeFileSync(job, JSON.stringify({ schema: 'leastcut/job/1', panels }));
   const out = await page(SALOON, '--job', job, '-v');
   expect(out).toContain(
-    "Bound by: life (front right wing, front right door): at most 12.7 µm off over the panel's life, 4.0 µm of it taken to be gone",
+    "Bound by: life (front right wing, front right door): at most 12.7 µm off over the panel's life, 4.0 µm of it taken to be gone: 8.7 µm left, and 1 job in 20 takes 2.5 times its plan",
   );
   expect(out).toContain(
-    "Bound by: life (left quarter, rear left door): at most 12.7 µm off over the panel's life, 5.0 µm of it gone",
+    "Bound by: life (left quarter, rear left door): at most 12.7 µm off over the panel's life, 5.0 µm of it gone: 7.7 µm left, and 1 job in 20 takes 2.5 times its plan",
   );
 });
 

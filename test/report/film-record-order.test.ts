@@ -18,7 +18,7 @@ test.each([
 ])('a visit of %s is put on the record by its day', (date, days) => {
   const { panels } = visitOf(date, 3);
   const { visits } = filmRecordFile(
-    { vehicle: null, visit: panels, newSpots: [], again: null },
+    { vehicle: null, visit: panels, places: [], newSpots: [], again: null },
     date,
     record,
   );

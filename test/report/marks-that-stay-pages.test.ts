@@ -49,6 +49,13 @@ describe('etching through the clear', () => {
   });
 });
 
+test('days tell the deep marks of a panel from the panel, which may be cut on another day', async () => {
+  const rows = ['front right door,swirl-marks,3,,,', 'front right door,bird-etching,2,,,'];
+  expect(await pageOf(rows, '-v')).toMatch(
+    /cut \(deep marks of front right door; roof.* 2: [^:]*: cut \([^;)]*front right door/u,
+  );
+});
+
 test('general marks through the clear are told on the card too', async () => {
   const card = await pageOf(['front right door,swirl-marks,3,,60,'], '--card');
   expect(card).toContain('Marks that stay: front right door: swirl marks: 60 µm deep');

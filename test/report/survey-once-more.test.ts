@@ -188,12 +188,70 @@ test('work that the job states of panels is put back as by a record, and its rec
   });
 });
 
+test('a point that stands out is to be read again for what that changes, here or on other panels, and else not at all', async () => {
+  const high = 'right quarter: point 1 (132.1) is high: ';
+  const said = async (...words: readonly string[]) =>
+    lineOf(await page('survey', 'samples/sound-saloon/readings.csv', ...words), high).slice(
+      high.length,
+    );
+  const facts = 'test/cases/job-facts-survey-verbose/job.json';
+  const [here, elsewhere, nowhere] = await Promise.all([
+    said(),
+    said('--job', facts),
+    said('--policy', 'strict'),
+  ]);
+  expect(here).toMatch(/^read again: \+0\.\d\d µm if as the others$/);
+  expect(elsewhere).toMatch(/^read again: \+0\.\d\d.* µm on other panels if as the others$/);
+  expect(nowhere).toBe('no need to read again');
+});
+
+test('what reading a panel would hold is told before it is asked for, where there is repaint that it would hold', async () => {
+  const [low, sound] = await Promise.all([
+    page('survey', LOW, '--template', 'saloon'),
+    page('survey', 'samples/sound-saloon/readings.csv'),
+  ]);
+  const [asked, told] = [
+    'read 3 points on the face, 3 min): none may go',
+    ' (once read, repaint gets no more than on them)',
+  ];
+  expect(lineOf(low, 'Not read: ')).toSatisfy((line: string) => line.endsWith(asked + told));
+  expect(lineOf(sound, 'Not read: ')).toSatisfy((line: string) => line.endsWith(asked));
+});
+
 describe('a quarter that is filled in part', () => {
   test('is asked for no test spot where the page says that none is of use', async () => {
     const out = await page('survey', LOW, '--template', 'saloon');
     expect(out).not.toContain('make a test spot on it');
-    expect(lineOf(out, 'Not yet: ')).toContain(
-      'no more than on the original panels, of which one is not settled',
-    );
+    expect(lineOf(out, 'Not yet: ')).toMatch(/: no more than on [a-z ]+, which is not settled/);
+    // Nor does its row say that a spot comes first.
+    expect(lineOf(out, 'right quarter ')).toContain(' others ');
+    expect(out).not.toContain('spot 1st');
   });
+});
+
+test('of repaint from which as much is gone on record as may go there, no test spot is asked for, and it is said why', async () => {
+  const recordOf = (taken: number): string => {
+    const panel = { panel: 'wing-front-left', taken_um: taken, taken_sd_um: 0.9 };
+    const visits = [{ date: '2025-06-20', panels: [panel] }];
+    return written(
+      'record.json',
+      JSON.stringify({ schema: 'leastcut/film-record/1', vehicle: 'C', visits }),
+    );
+  };
+  const asked = (taken: number) =>
+    page(
+      'survey',
+      'samples/older-coupe/readings.csv',
+      '--template',
+      'coupe',
+      '--film-record',
+      recordOf(taken),
+    );
+  const [little, all] = await Promise.all([asked(0.3), asked(30)]);
+  expect(little).toMatch(/^Spot first: .*front left wing/mu);
+  expect(little).toContain('0.30 µm of it gone already');
+  expect(lineOf(all, 'Spot first')).not.toContain('front left wing');
+  expect(all).toMatch(
+    /front left wing \(refinished[^)]*: as much as may go there at most is gone already, and no test spot frees more\)/u,
+  );
 });

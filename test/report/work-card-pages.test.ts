@@ -291,6 +291,15 @@ describe('a work card', () => {
     const single = await stop('single-stage-solid');
     expect(single).not.toContain('under clear');
     expect(single).toContain('This paint has no clear, and its own colour on the pad is normal');
+    expect(single).not.toContain('Not so on repaint');
+  });
+
+  test('names the repaint of a car without a clear at its rule to stop: there no colour is normal', async () => {
+    const spots = 'test/cases/plan-with-spots-repaint/spots.csv';
+    const card = await cardOf(...COUPE, '--spots', spots, '--finish', 'single-stage-solid');
+    expect(card.replaceAll(/\s+/g, ' ')).toContain(
+      'its own colour on the pad is normal; a lighter colour or primer on it: stop at once. Not so on repaint (front left wing): there any colour: stop at once',
+    );
   });
 
   test('warns at a panel freed by its own test spot that its risk is not known, before its first set', async () => {
@@ -327,12 +336,27 @@ describe('a work card', () => {
     expect(card).toContain(
       'Order: spots at deep defects before the rest (front left door); then cut all panels,',
     );
-    expect(card).toMatch(/Days 1: .* cut \(front left door, roof, /);
+    expect(card).toMatch(/Days 1: .* cut \(deep marks of front left door; roof, /);
     const localCard = (await cardOf(...LOCAL)).replaceAll(/\s+/g, ' ');
     const [, named = ''] = localCard.match(/before the rest \((.+?)\); then/) ?? [];
     expect(named).not.toBe('');
-    expect(localCard).toContain(`cut (${named}, `);
+    expect(localCard).toContain(`cut (deep marks of ${named}; `);
     expect(await cardOf(...COUPE)).not.toContain('spots at deep');
+  });
+
+  test('has a look between the sets of a spot, and its place read before and after', async () => {
+    const door = panelOf(await cardOf(...SALOON), 'front left door').map((line) => line.trim());
+    const at = door.findIndex((line) => /\] spot at .*, that place only: /.test(line));
+    expect(door[at]).toMatch(
+      /^(\[ \]){2,} spot at .*: [23]×.* that place: takes .* after each set: wipe, inspect: still needed\?$/,
+    );
+    expect(door[at - 1]).toMatch(/^\[ \] mark the place of the .*, wipe it, read it cool: _+$/);
+    expect(door.slice(at + 1, at + 3)).toEqual([
+      expect.stringMatching(
+        /^\[ \] wipe, inspect; read that place again, cool: _+ off: _+ \(planned \d\.\d\d\)$/,
+      ),
+      expect.stringMatching(/^(\[ \])+ cut: /),
+    ]);
   });
 
   test('sends no one to a zone without its points, where they lie, and its edge to be found and taped', async () => {

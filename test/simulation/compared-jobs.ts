@@ -2,6 +2,7 @@
  * Cars that are read, planned, polished to the plan and read again: the word of the comparison on one more
  * set, held against what that set then truly leaves.
  */
+import { remembered } from '../../src/base/kept.ts';
 import { ladder } from '../../src/correction/removal/combination.ts';
 import { correctionModel } from '../../src/formats/models.ts';
 import { planRecord } from '../../src/report/plan/plan-record.ts';
@@ -144,7 +145,10 @@ function drawRates(random: Random): (combination: string) => number {
   };
 }
 
-function planOf(readings: string): { readonly text: string; readonly panels: readonly Planned[] } {
+type PlanMade = { readonly text: string; readonly panels: readonly Planned[] };
+
+/** Kept: the same cars are compared with their plan and without it. */
+const planOf = remembered((readings: string): PlanMade => {
   const request = requestOf({ visits: [readings], job });
   const [planned] = planFiles({ ...request, defects: undefined }).value ?? [];
   if (planned === undefined) throw new Error('no plan');
@@ -152,4 +156,4 @@ function planOf(readings: string): { readonly text: string; readonly panels: rea
     planRecord(planned.result, planned.panels, { version: '0', diagnostics: [] }),
   );
   return { text, panels: (JSON.parse(text) as { panels: readonly Planned[] }).panels };
-}
+});

@@ -252,22 +252,27 @@ const doubtfulSpots: readonly Witness[] = [
   (numbers) => spotText(`${SPOT_HEAD}A,roof,da,foam-medium,medium,1,1,112,102\n`, numbers),
   surveyOf({ ...sound, spots: `${SPOT_HEAD}A,roof,da,foam-medium,medium,1,1,147,146\n` }),
 ];
-const usualPlan = planOf(sound);
+const softPlan = planOf(with_(sound, { hardness: 'soft' }));
+const hardPlan = planOf(with_(sound, { hardness: 'hard' }));
+const thinPlan = planOf(with_({ ...sound, defects: deep('oxidation', [5, 5]) }, { taken_um: 5 }));
+const deepMarks = planOf({ ...sound, defects: deep('deep-scratches', everyGrade) });
+/** Hard paint, deep marks, and what cuts most. */
+const harshPlan = planOf(
+  with_(
+    { ...sound, defects: deep('oxidation', [5, 5, 5, 5, 5]) },
+    { hardness: 'hard', taken_um: 0 },
+    { machines: ['rotary', 'da'], pads: ['wool', 'foam-soft', 'foam-medium'] },
+  ),
+);
 const plans = [
-  usualPlan,
+  planOf(sound),
   planOf(with_(swirled, { aim: 'enhance' })),
   planOf(with_(swirled, { aim: 'full' })),
-  planOf(with_(sound, { hardness: 'soft' })),
-  planOf(with_(sound, { hardness: 'hard' })),
-  planOf(with_({ ...sound, defects: deep('oxidation', [5, 5]) }, { taken_um: 5 })),
+  softPlan,
+  hardPlan,
+  thinPlan,
   planOf(with_({ ...sound, defects: deep('oxidation', [5]) }, {}, { machines: ['rotary', 'da'] })),
-  planOf(
-    with_(
-      { ...sound, defects: deep('oxidation', [5, 5, 5, 5, 5]) },
-      { hardness: 'hard', taken_um: 0 },
-      { machines: ['rotary', 'da'], pads: ['wool', 'foam-soft', 'foam-medium'] },
-    ),
-  ),
+  harshPlan,
 ];
 const ownTemplate = {
   id: 'own',
@@ -296,11 +301,16 @@ const hours: Witness = (numbers) =>
       .join('\n')}\n`,
     numbers,
   );
+const byLength = [4.4, 2.9, 7.6].map((length_m) =>
+  surveyOf(with_(mixed, { vehicle: { length_m } })),
+);
+const largeRoof: Witness = (numbers) =>
+  templateText({ ...ownTemplate, change: { roof: { area_m2: 7.9 } } }, numbers);
 const templates: readonly Witness[] = [
-  ...[4.4, 2.9, 7.6].map((length_m) => surveyOf(with_(mixed, { vehicle: { length_m } }))),
+  ...byLength,
   unusualText,
   (numbers) => templateText(ownTemplate, numbers),
-  (numbers) => templateText({ ...ownTemplate, change: { roof: { area_m2: 7.9 } } }, numbers),
+  largeRoof,
 ];
 /** A panel that is doubtful, one that is off, a slip that is nearly none, values that are nearly too alike. */
 const marked = (...panels: readonly (readonly [string, readonly number[]])[]): string =>
@@ -492,12 +502,18 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
     (name) => [`film.limits.${name}_um`, [surveyWith({ finish: 'single-stage-solid' })]] as const,
   ),
   ['film.measurement.repeatability_least_dof', [surveyOf(repeated)]],
+  ['film.measurement.rounds.fewest', rounds.slice(1)],
+  ['film.measurement.rounds.false_alarm', rounds.slice(2)],
+  ['film.measurement.rounds.film_um', rounds.slice(2)],
   ['film.measurement.rounds', rounds],
   ['film.conditions.about_its_car', [surveyOf(oneThin(150, 124))]],
   ['film.conditions.about_its_car_dof', [surveyOf(oneThin(112, 104))]],
   ['film.conditions.painted_over_most', [surveyOf(oneThin(170, 112))]],
   ['film.fresh', [surveyWith({ painted_days_ago: 89 })]],
   ['film.zones', [surveyOf(uneven)]],
+  ...['far_better', 'least_of_paint_um', 'least_alike', 'share_alike'].map(
+    (name, i) => [`film.compare.${name}`, comparisons.slice(i + 2)] as const,
+  ),
   ['film.compare', comparisons],
   ['training.copies.most_alike', classes],
   ['training.patterns.followed_usual', [stopsReading]],
@@ -512,18 +528,33 @@ const firstWitness: readonly (readonly [string, readonly Witness[]])[] = [
     'copies',
     'patterns',
   ].map((id) => [`training.${id}`, [nearTheRules]] as const),
+  ['correction.heat.stop_c', [harshPlan]],
+  ['correction.least_correction', [thinPlan]],
+  ['correction.least_for_place', [deepMarks]],
+  ['correction.removal.hard_factor', [hardPlan]],
+  ['correction.removal.soft_factor', [softPlan]],
+  ['work.vibration.rotary', [harshPlan]],
+  ['template.areas.largest', [largeRoof]],
+  ['template.points.fewest', [unusualText]],
+  ['template.points', [largeRoof]],
+  ['template.scaling', byLength.slice(2)],
+  ['template.unusual', [unusualText]],
   ['film.edge_width_mm', [planOf(with_(mixed, {}, { machines: ['da'] }))]],
 ];
 const surveyWitnesses = [...surveys.map(surveyOf), planOf(with_(mixed, {}, { machines: ['da'] }))];
 const defectPlans = new Map<string, Witness>();
 
-/** The runs that rest on a number, going by its name. */
+/** The runs that rest on a number, going by its name: the likeliest first. */
 function witnessesOf(id: string): readonly Witness[] {
-  const [section = '', branch = '', name = ''] = id.split('.');
   const hinted = firstWitness.find(([prefix]) => id.startsWith(prefix))?.[1];
-  if (section === 'film') return [...(hinted ?? []), ...surveyWitnesses];
+  if (id.startsWith('training.')) return hinted ?? classes;
+  return [...new Set([...(hinted ?? []), ...witnessesOfSection(id)])];
+}
+
+function witnessesOfSection(id: string): readonly Witness[] {
+  const [section = '', branch = '', name = ''] = id.split('.');
+  if (section === 'film') return surveyWitnesses;
   if (section === 'template') return templates;
-  if (section === 'training') return hinted ?? classes;
   if (section === 'price') return quotes;
   if (branch === 'defects' || branch === 'grain') {
     const kind = branch === 'grain' ? `sanding-marks-${name.replace('_um', '')}` : name;
@@ -534,7 +565,7 @@ function witnessesOf(id: string): readonly Witness[] {
   if (section === 'work') return branch === 'history' ? [hours] : [...jobs, ...plans];
   if (branch === 'spot') return [spots, ...doubtfulSpots];
   if (branch === 'local_section_m2') {
-    return [planOf({ ...sound, defects: deep('deep-scratches', everyGrade) })];
+    return [deepMarks];
   }
   if (branch === 'shop_rates') return [rates];
   if (branch === 'sanding') return [planOf({ ...sound, defects: deep('sanding-marks-p800', [3]) })];

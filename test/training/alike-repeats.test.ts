@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/film/reading.ts';
+import { alikeRepeats } from '../../src/training/alike-repeats.ts';
 import { classView } from '../../src/training/class-view.ts';
 import { expertReference } from '../../src/training/reference.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
@@ -101,4 +102,15 @@ describe('repeats that are all alike', () => {
     expect(view.gaugeRr?.counts.trainees).toBe(2);
     expect(view.leftOut).toEqual([{ survey: surveys[2], why: 'repeats-alike' }]);
   });
+});
+
+test('a display on which two honest readings are alike at just as many points as is allowed tells nothing', () => {
+  const trainee = surveyOf(copied(read()));
+  const { slips, copies } = model;
+  // A step of .1 µm, against what a steady hand repeats to: a third of 1.5 µm.
+  const alike = 0.1 / ((1.5 / copies.steadyHand) * Math.sqrt(2 * Math.PI));
+  const told = (mostAlike: number) =>
+    alikeRepeats(trainee, { slips, copies: { ...copies, mostAlike } })?.code;
+  expect(told(alike * (1 + 1e-9))).toBe('repeats-alike');
+  expect(told(alike)).toBeUndefined();
 });

@@ -59,5 +59,10 @@ test('a whole whose nought is written has its last figure, where the others are 
 test('wholes beyond the tenths, and points that are keyed wrongly, say nothing of the display', () => {
   const beyond = [117, 118, 119, 121, 107].map((um): Written => [um, 0]);
   expect(told([...tenths, ...beyond])).toEqual([]);
+  for (const ums of [
+    [117, 118, 119, 121, 122],
+    [108, 107, 106, 105, 104],
+  ])
+    expect(told([...tenths, ...ums.map((um): Written => [um, 0])])).toEqual([]);
   expect(told([...tenths, ...wholes(0)], { keyed: ['5', '6', '7', '8'] })).toEqual([]);
 });

@@ -196,6 +196,69 @@ describe('names that moved on by one', () => {
     );
   });
 
+  describe('each in the order of the file', () => {
+    const names = ['roof', 'bonnet', 'boot', 'door-rear-right', 'wing-front-left', 'quarter-left'];
+    /** The boot lid is like the door after it, so that what stands under it fits either name. */
+    const films = [110, 190, 130, 130, 150, 210];
+    const moved = (by: number, some = films): Means =>
+      Object.fromEntries(
+        names.map((name, i) => [name, some[(i + by + names.length) % names.length] ?? 0]),
+      );
+    const car = expertReference(survey(moved(0)));
+
+    test('are all told, with a panel that is like the next, onwards and back', () => {
+      expect(reasonsOf(moved(1), car).map(({ panels }) => panels)).toEqual([names]);
+      const [first = '', ...others] = names;
+      expect(reasonsOf(moved(-1), car).map(({ panels }) => panels)).toEqual([
+        [first, ...others.reverse()],
+      ]);
+    });
+
+    test('are told but for one that reads as it is named, and is like no other', () => {
+      const apart = [...films.slice(0, 5), 320];
+      const five = { ...moved(1, apart), 'wing-front-left': 110, 'quarter-left': 320 };
+      const [one, ...others] = told(five, expertReference(survey(moved(0, apart))));
+      expect(others).toEqual([]);
+      expect(one?.[1]).not.toContain('quarter-left');
+      expect(one?.[1]).toContain('roof');
+    });
+
+    test('are two that are swapped, where the others are alike', () => {
+      const repaint = [110, 110, 110, 190, 110, 110];
+      const [one, ...others] = told(moved(1, repaint), expertReference(survey(moved(0, repaint))));
+      expect(others).toEqual([]);
+      expect(one).toEqual(['panels-swapped', ['boot', 'door-rear-right']]);
+    });
+
+    test('are not told where they may as well have moved the other way', () => {
+      const four = { roof: 110, bonnet: 150, boot: 110, 'door-rear-right': 150 };
+      const other = { roof: 150, bonnet: 110, boot: 150, 'door-rear-right': 110 };
+      expect(told(other, expertReference(survey(four)))).toEqual([]);
+    });
+
+    test('are told with a panel that was passed over, and by two that moved at the least', () => {
+      const reference = expertReference(survey({ roof: 110, bonnet: 190, boot: 140 }));
+      expect(reasonsOf({ roof: 190, bonnet: 140 }, reference).map(({ text }) => text)).toEqual([
+        'the names of roof and bonnet seem moved on by one: what stands under roof agrees with the reference of bonnet and what stands under bonnet with that of boot lid; the roof itself was passed over; write the name of a panel while you stand before it',
+      ]);
+      expect(told({ roof: 110, bonnet: 140 }, reference)).toEqual([]);
+    });
+
+    test('back are told from the one whose own film was not read', () => {
+      const reference = expertReference(survey({ roof: 110, bonnet: 190, boot: 140 }));
+      const [one, ...others] = reasonsOf({ bonnet: 110, boot: 190 }, reference);
+      expect(others).toEqual([]);
+      expect(one?.text).toContain(
+        'what stands under boot lid agrees with the reference of bonnet and what stands under bonnet with that of roof; the boot lid itself was passed over',
+      );
+    });
+
+    test('are not all told where one of them would not fit the next name', () => {
+      const off = { ...moved(1), 'door-rear-right': 60 };
+      expect(told(off, car).flatMap(([, panels]) => panels)).not.toContain('door-rear-right');
+    });
+  });
+
   test('are not told where one of them fits neither name', () => {
     const { reference, trainee } = ring(30);
     expect(told({ ...trainee, boot: 60 }, reference)).toEqual([]);

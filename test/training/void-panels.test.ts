@@ -158,6 +158,9 @@ describe('panels that a slip spoils', () => {
     expect(grade.voided).toHaveLength(11);
     expect(grade.voided.every(({ as }) => as === 'wrong')).toBe(true);
     expect(reached(grade)).toMatchObject({ accuracy: 0, coverage: 0 });
+    // As the mark counts it: what was read in another unit was not found.
+    expect([graded(own), grade].map(({ lowSpots: { found } }) => found)).toEqual([1, 0]);
+    expect([graded(own), grade].map(({ repairs: { found } }) => found)).toEqual([1, 0]);
   });
 });
 

@@ -50,7 +50,7 @@ describe('a job laid into days', () => {
     expect(days.map(({ points }) => points[0])).toEqual([400, expect.closeTo(100, 9)]);
     expect(days.map(({ time }) => time)).toEqual([200, expect.closeTo(50, 9)]);
     expect(days.map(({ actionPassed }) => actionPassed)).toEqual([true, false]);
-    expect(days[0]?.stages).toEqual([{ stage: 'cut', time: 200, panels: ['roof'] }]);
+    expect(days[0]?.stages).toEqual([{ stage: 'cut', time: 200, panels: ['roof'], atMarks: [] }]);
   });
 
   it('passes the action value with more than its 100 points, not with just so many', () => {

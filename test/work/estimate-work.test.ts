@@ -280,6 +280,35 @@ describe('a spot at a deep defect', () => {
     // 3 + 2 · 1.75 + 10
     expect(more.polishingMinutes - plain.polishingMinutes).toBeCloseTo(16.5, 9);
   });
+
+  it('stands apart, in the days, from the panels that are gone over as a whole', () => {
+    const bonnet = { ...panel('bonnet', 4), local: [spot] };
+    const { days } = estimateWork(plan({ ...roof, local: [spot] }, bonnet), workModel);
+    const cut = days.flatMap(({ stages }) => stages).filter(({ stage }) => stage === 'cut');
+    expect(cut.map(({ panels, atMarks }) => [panels, atMarks])).toEqual([
+      [['roof'], ['roof', 'bonnet']],
+    ]);
+  });
+});
+
+describe('what is in hand while a panel is worked', () => {
+  const held = (...ids: readonly string[]) =>
+    estimateWork(
+      plan(
+        panel(
+          'roof',
+          4,
+          ids.map((id) => step(id, 1, 10)),
+        ),
+      ),
+      workModel,
+    ).inHand;
+
+  it('is a machine, the pad alone where all is by hand, or either', () => {
+    expect(held(MEDIUM, FINE)).toBe('machine');
+    expect(held('hand/foam-medium/medium')).toBe('pad');
+    expect(held(MEDIUM, 'hand/foam-soft/fine')).toBe('machine or pad');
+  });
 });
 
 describe('hand–arm vibration (2002/44/EC; points by the HSE’s 2a² an hour)', () => {

@@ -34,6 +34,8 @@ export type JobColumns = {
   readonly columns: readonly string[];
   readonly needed: readonly string[];
   readonly several: readonly string[];
+  /** As a list would write the other options: no column of it, and no column of the shop's own either. */
+  readonly others: readonly string[];
   /** Undefined where the command has no use for it, so that one list serves several. */
   readonly optionOf: (column: string) => OptionName | undefined;
 };
@@ -47,6 +49,9 @@ export function jobColumns(command: Pick<Command, 'options'>): JobColumns {
       'readings',
       ...[...options].flatMap(([key, name]) => (isRepeatable(name) ? [key] : [])),
     ],
+    others: (Object.keys(optionSpecs) as OptionName[])
+      .filter((name) => !ofOneJob.includes(name))
+      .map(columnOf),
     optionOf: (column) => {
       const name = options.get(column);
       return name !== undefined && command.options.includes(name) ? name : undefined;

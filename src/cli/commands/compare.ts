@@ -216,4 +216,10 @@ const recordFiles = (
 ): NonNullable<Answer['files']> =>
   record === undefined || date === undefined
     ? []
-    : [{ path: record, text: filmRecordText(result, date, filmRecord?.value) }];
+    : [
+        {
+          path: record,
+          text: filmRecordText(result, date, filmRecord?.value),
+          told: `film record written; "film_record": ${JSON.stringify(record)} in the job file hands it to the next survey and plan`,
+        },
+      ];

@@ -158,7 +158,7 @@ export const readRequest = (
     files: gauge,
     ...templates,
     templateRules: settings.templateRules,
-    intake: { ...usual, plausible, ...(unit === null || isAsked ? {} : { unit }) },
+    intake: { ...usual, plausible, ...(unit === null || isAsked ? {} : { usualUnit: unit }) },
     typed,
     decided,
     vehicle,

@@ -201,10 +201,19 @@ export function findCommand(word: string): Outcome<CommandEntry> {
   const hint = word.startsWith('-')
     ? (suggest(word, ['--version', '--help']) ??
       `the command comes first, one of ${names.join(', ')}`)
-    : (otherWordFor(word) ?? suggest(word, names) ?? `one of ${names.join(', ')}`);
+    : (otherWordFor(word) ??
+      suggest(word, names) ??
+      begun(word, names) ??
+      `one of ${names.join(', ')}`);
   return {
     diagnostics: [error('usage-unknown-command', `"${word}" is not a command`, { hint })],
   };
+}
+
+/** `surv` is how but one command begins. */
+function begun(word: string, names: readonly string[]): string | undefined {
+  const [name, second] = names.filter((one) => one.startsWith(word.toLowerCase()));
+  return name === undefined || second !== undefined ? undefined : `did you mean "${name}"?`;
 }
 
 /** `price` is a word for what quote does. */

@@ -159,6 +159,8 @@ export type Within = {
   readonly lookedAt: number;
   /** The most that any of them clears; 0 where nothing may go. */
   readonly mostCleared: number;
+  /** One of them takes more than may go: else nothing but the shop's own things keeps a part from more. */
+  readonly isHeldByFilm: boolean;
   /** Of each class what may go, the mildest first; none that clears no more than a milder one. */
   readonly climb: readonly {
     readonly members: readonly RatedCandidate[];
@@ -169,7 +171,8 @@ export type Within = {
 /** `allowed` says how much may go at the ln-SD that a candidate is held to. */
 export function within(all: Ranked, allowed: (heldTo: number) => number): Within {
   const { leastRemoval } = all;
-  const widest = Math.max(...all.heldTo.map(allowed));
+  const allowances = all.heldTo.map(allowed);
+  const [least, widest] = [Math.min(...allowances), Math.max(...allowances)];
   const climb: Within['climb'][number][] = [];
   // Even what clears nothing is a way, where nothing milder is.
   let most = -1;
@@ -187,7 +190,8 @@ export function within(all: Ranked, allowed: (heldTo: number) => number): Within
     most = best.correction;
     needed = all.leastToClearMore(best);
   }
-  return { lookedAt: all.count, mostCleared: Math.max(0, most), climb };
+  const isHeldByFilm = all.mostRemoval.some((removal) => removal > least);
+  return { lookedAt: all.count, mostCleared: Math.max(0, most), isHeldByFilm, climb };
 }
 
 /** The first class from a place on of which something takes so much, and something no more; past the last, if none. */

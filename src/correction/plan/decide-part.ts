@@ -21,13 +21,13 @@ import { nothingFits } from './plan-remarks.ts';
 import type { PlanAim, PlanGrounds, PlanRequest } from './plan-request.ts';
 
 export type Decision =
-  | {
+  | ({
       readonly kind: 'work';
       readonly part: PanelSurvey;
       readonly by: By;
       /** The best, and what may stand for it without changing what can be said of the panel. */
       readonly choice: Choice;
-    }
+    } & Pick<Within, 'isHeldByFilm'>)
   | {
       readonly kind: 'none';
       readonly part: PanelSurvey;
@@ -47,50 +47,78 @@ export function decisionsOn(
   grounds: DecisionGrounds,
 ): (aim: PlanAim['aim']) => Decision {
   const defects = grounds.defectsOf(part.panel.id);
-  const none = (verdict: 'leave' | 'refinish', reason: Remark): Decision => ({
-    kind: 'none',
-    part,
-    verdict,
-    reason,
-  });
   if (hasFailed(part, defects)) {
     const text = 'clear coat failure: no polishing, refinish';
-    return () => none('refinish', remark('clear-coat-failure', text));
+    return () => none(part, 'refinish', remark('clear-coat-failure', text));
   }
   const depth = generalDepth(defects);
-  if (depth === 0) {
-    return () => none('leave', remark('nothing-to-correct', 'no general defect to correct'));
-  }
+  return depth === 0
+    ? () => none(part, 'leave', remark('nothing-to-correct', 'no general defect to correct'))
+    : decisionsAt(depth, part, grounds);
+}
+
+const none = (part: PanelSurvey, verdict: 'leave' | 'refinish', reason: Remark): Decision => ({
+  kind: 'none',
+  part,
+  verdict,
+  reason,
+});
+
+function decisionsAt(
+  depth: number,
+  part: PanelSurvey,
+  grounds: DecisionGrounds,
+): (aim: PlanAim['aim']) => Decision {
   const { model } = grounds;
   const ways = waysWithin(part, depth, grounds);
-  const left = new Map<RatedCandidate | undefined, Decision>();
-  /** `best` is what there is, not worth its film: the same under most aims. */
-  const leftAlone = (best: RatedCandidate | undefined): Decision => {
-    const before = left.get(best);
-    if (before !== undefined) return before;
-    const untried = allowanceUntried(part, grounds);
-    const reason =
-      untried.budget > 0 && grounds.paintOf(part).triedHere !== undefined
-        ? TRIED_TOO_MILD
-        : nothingFits(untried, best, ways.machine().lookedAt, {
-            machines: model.machines,
-            flatWidth: part.panel.flatWidth,
-          });
-    const decision = none('leave', reason);
-    left.set(best, decision);
-    return decision;
-  };
+  const leftAlone = leavingAlone(part, ways, grounds);
+  const workedBy = (by: By, choice: Choice, terms: AimTerms): Decision => ({
+    kind: 'work',
+    part,
+    by,
+    choice: interchangeable(choice, terms),
+    isHeldByFilm: ways[by]().isHeldByFilm,
+  });
   return (aim) => {
     const terms = { aim, model };
     const { machine, hand } = bestWays(part, ways, terms);
     if (machine !== undefined && isWorth(machine.best, terms)) {
-      return { kind: 'work', part, by: 'machine', choice: interchangeable(machine, terms) };
+      return workedBy('machine', machine, terms);
     }
     if (hand !== undefined && isWorth(hand.best, terms)) {
-      return { kind: 'work', part, by: 'hand', choice: interchangeable(hand, terms) };
+      return workedBy('hand', hand, terms);
     }
     return leftAlone((machine ?? hand)?.best);
   };
+}
+
+/** `best` is what there is, not worth its film: the same under most aims. */
+function leavingAlone(
+  part: PanelSurvey,
+  ways: WaysWithin,
+  grounds: DecisionGrounds,
+): (best: RatedCandidate | undefined) => Decision {
+  const left = new Map<RatedCandidate | undefined, Decision>();
+  return (best) => {
+    const before = left.get(best);
+    if (before !== undefined) return before;
+    const decision = none(part, 'leave', whyLeft(part, best, ways.machine(), grounds));
+    left.set(best, decision);
+    return decision;
+  };
+}
+
+function whyLeft(
+  part: PanelSurvey,
+  best: RatedCandidate | undefined,
+  { lookedAt, isHeldByFilm }: Within,
+  grounds: DecisionGrounds,
+): Remark {
+  const untried = allowanceUntried(part, grounds);
+  if (untried.budget > 0 && grounds.paintOf(part).triedHere !== undefined) return TRIED_TOO_MILD;
+  const { machines } = grounds.model;
+  const { flatWidth } = part.panel;
+  return nothingFits(untried, best, lookedAt, { machines, flatWidth, isHeldByFilm });
 }
 
 const TRIED_TOO_MILD = remark(
@@ -114,7 +142,7 @@ export function waysWithin(
   return { machine: waysBy('machine'), hand: waysBy('hand') };
 }
 
-const NO_WAYS: Within = { lookedAt: 0, mostCleared: 0, climb: [] };
+const NO_WAYS: Within = { lookedAt: 0, mostCleared: 0, isHeldByFilm: true, climb: [] };
 
 /** However well steps are foretold: never better than to the doubt of a step by itself. */
 const isNothingAllowed = (survey: PanelSurvey, { allowanceAt, model }: DecisionGrounds): boolean =>

@@ -3,6 +3,7 @@ import { at } from '../../base/at.ts';
 import { type Remark, remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
+import type { PlaceWorked } from '../../film/film-model.ts';
 import type { Defect } from '../defects.ts';
 import { keepsFilm, keepsTechnique, type Spot, type SpotPlace } from './local-spot.ts';
 import type { PanelPlan } from './plan.ts';
@@ -10,11 +11,39 @@ import { DEEPER_THAN_CLEAR, throughClear } from './plan-remarks.ts';
 
 const named = ({ kind, grade }: Defect): string => `${kind.name} of grade ${grade}`;
 
-/** Nothing of a place where nothing may go: its panel says why. */
-function tooLittle(kept: readonly Spot[], percent: (share: number) => string): string {
+const percent = (share: number): string => `${shown(100 * share, 0)} %`;
+
+/** Why the mark stays as it is: what a spot would clear, or why there can be none. */
+function whyLeft({ none, kept, wasted, isHeldByFilm }: SpotChoice): Sentence {
+  if (wasted.length > 0) return says`a spot ${clearsForFilm(mostOf(wasted))}`;
+  const { budget } = tightestOf(none).allowance;
+  if (budget === 0) return says`nothing may go there`;
   const most = Math.max(...kept.map(({ correction }) => correction));
-  return most === 0 ? '' : `, as what may go there clears ${percent(most)} of such marks at most`;
+  if (most > 0) {
+    return says`${isHeldByFilm ? 'what may go there' : 'a spot by what the shop has'} clears ${percent(most)} of such marks at most`;
+  }
+  return isHeldByFilm
+    ? says`the mildest spot takes more than the ${um(budget, 2)} that may go there`
+    : says`the shop has nothing that ends a spot without haze`;
 }
+
+const mostOf = (spots: readonly Spot[]): Spot =>
+  spots.reduce((one, other) => (other.correction > one.correction ? other : one));
+
+function clearsForFilm(spot: Spot): Sentence {
+  const { removal, allowance } = tightestOf(spot);
+  return says`would clear ${percent(spot.correction)} of such marks for ${um(removal.median, 2)} of the ${um(allowance.budget, 2)} that may go there: not worth its film`;
+}
+
+/** What was taken of what keeps to film and technique; whether some other spot is kept back by the film alone. */
+export type SpotChoice = {
+  readonly taken: Spot;
+  readonly none: Spot;
+  readonly kept: readonly Spot[];
+  /** Those of them that clear much, and yet too little for what they take of their place; none where the aim is reached. */
+  readonly wasted: readonly Spot[];
+  readonly isHeldByFilm: boolean;
+};
 
 export const clearCoatFailed = (defect: Defect): Remark =>
   remark('local-left', `${named(defect)}: left, the clear coat has failed`);
@@ -25,16 +54,20 @@ export const overCut = (defect: Defect): Remark =>
     `${named(defect)}: left, as more came off this panel on record than might, and nothing more may go`,
   );
 
+/** It may be the same mark, or lie beside it: by how much that place is thinner nobody read. */
+export const placeUnread = (defect: Defect, { date, median, high }: PlaceWorked): Remark =>
+  remark(
+    'local-place-unread',
+    says`${named(defect)}: left, as a spot on this panel${date === null ? '' : ` on ${date}`} was to take ${um(median, 2)} (up to ${um(high)}) more at its place, and nobody has read that since: read it first`,
+    high,
+  );
+
 export function whatComesOfIt(
   defect: Defect,
-  {
-    taken,
-    none,
-    kept,
-  }: { readonly taken: Spot; readonly none: Spot; readonly kept: readonly Spot[] },
+  choice: SpotChoice,
   parts: readonly Pick<PanelPlan, 'survey'>[],
 ): Remark {
-  const percent = (share: number): string => `${shown(100 * share, 0)} %`;
+  const { taken, none } = choice;
   const alone = percent(none.correction);
   if (taken.steps.length > 0) {
     const text = `${named(defect)}: a spot clears ${percent(taken.correction)} (the panel’s own steps ${alone})`;
@@ -45,12 +78,14 @@ export function whatComesOfIt(
   if (depth !== null && deep.every((one) => one !== null)) {
     return remark(DEEPER_THAN_CLEAR, says`${named(defect)}: left, ${at(deep, 0)}`, depth);
   }
-  return none.removal.median > 0
-    ? remark(
-        'local-left',
-        `${named(defect)}: no spot, the panel’s own steps clear ${alone} of such marks`,
-      )
-    : remark('local-left', `${named(defect)}: left${tooLittle(kept, percent)}`);
+  if (none.removal.median === 0) {
+    return remark('local-left', says`${named(defect)}: left, as ${whyLeft(choice)}`);
+  }
+  const own = says`${named(defect)}: no spot, the panel’s own steps clear ${alone} of such marks`;
+  return remark(
+    'local-left',
+    choice.wasted.length === 0 ? own : says`${own}; one ${clearsForFilm(mostOf(choice.wasted))}`,
+  );
 }
 
 /**
@@ -116,10 +151,13 @@ export const tightestOf = ({ places }: Spot): SpotPlace =>
 
 const leftAt = ({ removal, allowance }: SpotPlace): number => allowance.budget - removal.median;
 
+/** Nothing but the film of its place speaks against it. */
+export const isKeptByFilm = (spot: Spot): boolean => keepsTechnique(spot) && !keepsFilm(spot);
+
 /** What keeps a spot from clearing more: the film of its place, else the haze it would leave. */
 export function heldBack(taken: Spot, spots: readonly Spot[]): readonly Remark[] {
   const better = spots.filter(({ correction }) => correction > taken.correction);
-  if (better.some((spot) => keepsTechnique(spot) && !keepsFilm(spot))) {
+  if (better.some(isKeptByFilm)) {
     const place = tightestOf(taken);
     const { budget, boundBy } = place.allowance;
     return [remark('local-limit', says`${moreAt(place)}: ${saying(boundBy)}`, budget)];

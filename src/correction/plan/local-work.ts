@@ -10,6 +10,7 @@
  */
 import type { Remark } from '../../base/remark.ts';
 import { overrunNotes } from '../../film/overrun-note.ts';
+import { unreadPlaces } from '../../film/place-note.ts';
 import { type Defect, medianDepth } from '../defects.ts';
 import { foretell, workableOn } from '../removal/removal-knowledge.ts';
 import type { Step } from '../removal/step.ts';
@@ -20,9 +21,11 @@ import {
   clearCoatFailed,
   heldBack,
   heldToAim,
+  isKeptByFilm,
   lessThanOnPanel,
   mildestOfItsKind,
   overCut,
+  placeUnread,
   tightestOf,
   whatComesOfIt,
 } from './local-remarks.ts';
@@ -41,9 +44,11 @@ export const localWork = (
     .filter(({ kind, grade }) => kind.scope === 'local' && grade > 0)
     .map((defect) => {
       if (hasFailed(parts[0].survey, defects)) return left(defect, clearCoatFailed(defect));
-      return parts.some(isSpentByOverrun)
-        ? left(defect, overCut(defect))
-        : spotFor(defect, parts, request);
+      if (parts.some(isSpentByOverrun)) return left(defect, overCut(defect));
+      const [unread] = parts.flatMap(({ survey }) => unreadPlaces(survey.facts));
+      return unread === undefined
+        ? spotFor(defect, parts, request)
+        : left(defect, placeUnread(defect, unread));
     });
 
 /** Cut too far at a visit on record, and nothing may go from it: a thicker place of it is not sought either. */
@@ -73,12 +78,14 @@ function spotFor(
   const none = spotOf([]);
   const spots = stepsOnSpot(parts[0], request).map((step) => spotOf([step]));
   const kept = [none, ...spots.filter((spot) => keepsFilm(spot) && keepsTechnique(spot))];
-  const heldTo = kept.map((spot) => spot.heldTo);
-  const found = ranked(inClasses(kept, choice), heldTo, (spot) => spot);
+  const worth = kept.filter((spot) => isWorthItsPlace(spot, model.correction));
+  const heldTo = worth.map((spot) => spot.heldTo);
+  const found = ranked(inClasses(worth, choice), heldTo, (spot) => spot);
   const all = within(found, () => Infinity);
   const best = chooseSteps(all, { aim, area, ...choice })?.best;
-  const spot = kept.reduce((found, one) => (one === best ? one : found), none);
-  const taken = spot.correction - none.correction >= leastCorrection ? spot : none;
+  const spot = worth.reduce((found, one) => (one === best ? one : found), none);
+  const isMuch = (one: Spot): boolean => one.correction - none.correction >= leastCorrection;
+  const taken = isMuch(spot) ? spot : none;
   const paint = paintOf(parts[0].survey);
   const extra = foretell(taken.steps, paint, model.removal.stepLogSd);
   const place = tightestOf(taken);
@@ -86,18 +93,39 @@ function spotFor(
   return {
     defect,
     steps: taken.steps.map((step) => plannedStep(step, area, model)),
-    removal: taken.steps.length === 0 ? NO_REMOVAL : forecast(extra),
+    removal: forecast(extra),
     cleared: taken.correction,
     risk: spotRisk(taken),
     place: { removal: place.removal.median, budget: place.allowance.budget },
     reasons: [
-      whatComesOfIt(defect, { taken, none, kept }, parts),
+      whatComesOfIt(
+        defect,
+        {
+          taken,
+          none,
+          kept,
+          wasted: isEnough ? [] : kept.filter((one) => isMuch(one) && !worth.includes(one)),
+          isHeldByFilm: spots.some(isKeptByFilm),
+        },
+        parts,
+      ),
       ...lessThanOnPanel(taken, none, parts),
       ...mildestOfItsKind(taken, model.correction.mostSets.cut),
       ...(isEnough ? heldToAim(taken, kept, { aim, leastCorrection }) : heldBack(taken, spots)),
     ],
   };
 }
+
+/** Film is never refilled: the more of a place's a spot spends, the more of the mark is to go. */
+const isWorthItsPlace = (
+  spot: Spot,
+  { leastForPlace }: PlanRequest['model']['correction'],
+): boolean =>
+  spot.steps.length === 0 ||
+  spot.places.every(
+    ({ removal, allowance }) =>
+      spot.correction >= (leastForPlace * removal.median) / allowance.budget,
+  );
 
 /**
  * One combination of the smallest pad that lies flat, or by hand, in so many sets. A rotary cannot end a spot: it takes

@@ -84,13 +84,16 @@ const withAllowance = (
 
 /** The plan of a part that is worked by one of the candidates that are equal for it. */
 export function workedPlan(
-  { part, by, choice, taken }: Extract<PartDecision, { kind: 'work' }>,
+  { part, by, choice, taken, isHeldByFilm }: Extract<PartDecision, { kind: 'work' }>,
   figures: Figures,
   request: PlanRequest,
 ): PanelPlan {
-  const verdict: Verdict = by === 'hand' ? 'hand' : reaches(taken, request) ? 'polish' : 'lighter';
+  const isShort = !reaches(taken, request);
+  const verdict: Verdict = by === 'hand' ? 'hand' : isShort ? 'lighter' : 'polish';
+  const { machines } = request.model;
+  const tried = strongestTriedOn(part, request);
   const reasons = [
-    ...choiceReasons(verdict, figures.survey, strongestTriedOn(part, request)),
+    ...choiceReasons(verdict, figures.survey, { machines, isHeldByFilm, tried, isShort }),
     ...asElsewhere(taken, choice.best),
     ...otherThanSurveyed(part, figures.survey),
     ...defectRemarks(request.defectsOf(part.panel.id), part),

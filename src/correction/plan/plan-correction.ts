@@ -9,6 +9,7 @@ import type { PanelSurvey, ZoneSurvey } from '../../film/survey.ts';
 import { stepsId } from '../removal/step.ts';
 import type { RatedCandidate } from './choose-steps.ts';
 import { decisionsOnCar, type PartDecision } from './decide-car.ts';
+import { localCautions } from './local-cautions.ts';
 import { localWork } from './local-work.ts';
 import {
   type Figures,
@@ -123,7 +124,7 @@ function panelPlan(
   if (first === undefined) {
     const plan = planOf(survey);
     const local = localWork([plan], defects, request);
-    return local.length === 0 ? plan : { ...plan, local };
+    return local.length === 0 ? plan : withLocal(plan, local, request);
   }
   const least = rest.reduce(
     (one, other) => (other.survey.budget < one.survey.budget ? other : one),
@@ -131,7 +132,7 @@ function panelPlan(
   );
   const { zone: _, ...shown } = least;
   const { topcoat, limits, budget, boundBy } = least.survey;
-  return {
+  const plan = {
     ...shown,
     survey: {
       ...survey,
@@ -141,10 +142,20 @@ function panelPlan(
       boundBy,
       zones: zones.map((zone) => zone.survey),
     },
-    local: localWork([first, ...rest], defects, request),
     zones,
   };
+  return withLocal(plan, localWork([first, ...rest], defects, request), request);
 }
+
+const withLocal = (
+  plan: PanelPlan,
+  local: PanelPlan['local'],
+  { model }: PlanRequest,
+): PanelPlan => ({
+  ...plan,
+  local,
+  cautions: [...plan.cautions, ...localCautions(plan, local, model)],
+});
 
 /** Zones of one panel share its paint, but how much nobody knows: the sum is never too little. */
 const expectedPanels = (

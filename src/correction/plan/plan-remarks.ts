@@ -3,19 +3,25 @@ import { counted } from '../../base/counted.ts';
 import { type Remark, remark, saying } from '../../base/remark.ts';
 import { LEAST_TOLD, shown } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
+import type { Micrometres } from '../../base/units.ts';
 import type { FilmModel } from '../../film/film-model.ts';
+import { isRepaintSaidWithoutClear } from '../../film/limits/colour-at-spot.ts';
 import { overrunNotes } from '../../film/overrun-note.ts';
+import { placeNotes } from '../../film/place-note.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Defect } from '../defects.ts';
 import type { CorrectionModel, Machine } from '../removal/catalogue.ts';
 import type { Combination } from '../removal/combination.ts';
 import { type Step, stepsId } from '../removal/step.ts';
 import { type FlatWidth, largestFlat } from './candidate-search.ts';
-import type { RatedCandidate } from './choose-steps.ts';
+import type { RatedCandidate, Within } from './choose-steps.ts';
 import type { Verdict } from './plan.ts';
 
 /** What might be worked with, and how wide a panel is flat. */
-type WorkPlace = { readonly machines: readonly Machine[]; readonly flatWidth: FlatWidth };
+type WorkPlace = {
+  readonly machines: readonly Machine[];
+  readonly flatWidth: FlatWidth;
+} & Pick<Within, 'isHeldByFilm'>;
 
 export function nothingFits(
   { boundBy, budget }: Pick<PanelSurvey, 'boundBy' | 'budget'>,
@@ -29,8 +35,13 @@ export function nothingFits(
   if (machineWays === 0) {
     return remark('no-technique', whyNoTechnique(place));
   }
+  if (best !== undefined && !place.isHeldByFilm) return tooMild(budget, best);
   return best === undefined
-    ? remark('nothing-fits', says`${um(budget, 2)} may go, the mildest steps take more`, budget)
+    ? remark(
+        'nothing-fits',
+        says`${um(budget, 2)} may go, the mildest steps take more: ${LESS_TAKEN}`,
+        budget,
+      )
     : remark(
         'not-worth-it',
         says`the ${um(budget, 2)} that may go would clear ${shown(100 * best.correction, 0)} % of the marks: not worth the film`,
@@ -38,9 +49,26 @@ export function nothingFits(
       );
 }
 
+/** What may go would clear the marks; nothing that the shop has takes it. */
+const tooMild = (budget: Micrometres, { correction }: RatedCandidate): Remark =>
+  remark(
+    SHOP_TOO_MILD,
+    says`${um(budget, 2)} may go, and what the shop has clears ${shown(100 * correction, 0)} % of the marks at most: ${MORE_CLEARS}`,
+    budget,
+  );
+
+export const SHOP_TOO_MILD = 'shop-too-mild';
+export const MORE_CLEARS = 'a stronger pad, product or machine clears more';
+
+/** What would do where the mildest steps take too much. */
+export const LESS_TAKEN = 'a softer pad or a finer product takes less';
+
+const poweredOf = (machines: readonly Machine[]): readonly Machine[] =>
+  machines.filter(({ motion }) => motion.kind !== 'hand');
+
 /** By hand is always possible, and seldom worth it: what is asked of is the machines. */
 function whyNoTechnique({ machines, flatWidth }: WorkPlace): string {
-  const powered = machines.filter(({ motion }) => motion.kind !== 'hand');
+  const powered = poweredOf(machines);
   if (powered.length === 0) return 'the shop has no machine, and by hand the marks hardly clear';
   const orbital = powered.filter(({ motion }) => motion.kind !== 'rotary');
   if (orbital.length === 0) {
@@ -55,11 +83,17 @@ function whyNoTechnique({ machines, flatWidth }: WorkPlace): string {
     : 'no pad and product of the shop end without haze: the last step needs a softer pad or a finer product';
 }
 
-/** `tried` is the strongest that may be worked on repaint, as it was tried there; anything may be on other paint. */
+/** What a part was worked within, besides what may go. */
+export type ChoiceGrounds = Pick<WorkPlace, 'machines' | 'isHeldByFilm'> & {
+  /** The strongest that may be worked on repaint, as it was tried there; anything may be on other paint. */
+  readonly tried?: Combination | undefined;
+  readonly isShort: boolean;
+};
+
 export function choiceReasons(
   verdict: Verdict,
   { budget, boundBy }: PanelSurvey,
-  tried?: Combination | undefined,
+  { machines, isHeldByFilm, tried, isShort }: ChoiceGrounds,
 ): readonly Remark[] {
   if (verdict === 'lighter' && tried !== undefined) {
     return [
@@ -70,6 +104,9 @@ export function choiceReasons(
       ),
     ];
   }
+  if (verdict === 'lighter' && !isHeldByFilm) {
+    return [remark(SHOP_TOO_MILD, ALL_BY_SHOP, budget)];
+  }
   if (verdict === 'lighter') {
     return [
       remark(
@@ -79,15 +116,22 @@ export function choiceReasons(
       ),
     ];
   }
-  return verdict === 'hand'
-    ? [
-        remark(
-          'by-hand',
-          'by hand: no pad of a machine that may end a panel lies flat, or the mildest machine step takes too much',
-        ),
-      ]
-    : [];
+  if (verdict !== 'hand') return [];
+  const isAllOfIt = isShort && !isHeldByFilm;
+  return [
+    remark('by-hand', whyByHand(machines)),
+    ...(isAllOfIt ? [remark(SHOP_TOO_MILD, ALL_BY_HAND, budget)] : []),
+  ];
 }
+
+const whyByHand = (machines: readonly Machine[]): string =>
+  poweredOf(machines).length === 0
+    ? 'by hand: the shop has no machine'
+    : 'by hand: no pad of a machine that may end a panel lies flat, or the mildest machine step takes too much';
+
+/** How much may go stands in the table: panels that fall short alike are told together. */
+const ALL_BY_SHOP = `what the shop has clears no more, though more may go: ${MORE_CLEARS}`;
+const ALL_BY_HAND = 'by hand no more clears, though more may go';
 
 /** Says so where a part is worked otherwise than it would be alone, for the sake of fewer set-ups. */
 export const asElsewhere = (taken: RatedCandidate, own: RatedCandidate): readonly Remark[] =>
@@ -164,7 +208,7 @@ export function cautionsOf(
   steps: readonly Step[],
   { edgeWidth, heat }: CautionFigures,
 ): readonly Remark[] {
-  const cautions: Remark[] = [...overrunNotes(survey.facts)];
+  const cautions: Remark[] = [...overrunNotes(survey.facts), ...placeNotes(survey.facts)];
   const more = survey.advice.find(({ code }) => code === 'more-points');
   if (more !== undefined) {
     const read = counted(survey.points.length, 'point');
@@ -179,12 +223,30 @@ export function cautionsOf(
       remark('low-points', `low at ${survey.lowPoints.join(', ')}: fewer passes there`),
     );
   }
-  if (survey.facts.finish.startsWith('single-stage')) {
-    cautions.push(remark('colour-on-pad', 'colour on the pad is normal on single-stage paint'));
+  return [...cautions, ...colourCautions(survey), ...rotaryCautions(steps, heat)];
+}
+
+/** A repaint is freed by a trial on it that left no colour: the first that comes later may be from under a clear. */
+function colourCautions(survey: PanelSurvey): readonly Remark[] {
+  if (isRepaintSaidWithoutClear(survey)) {
+    return [
+      remark(
+        'colour-on-repaint',
+        'repainted, perhaps with a clear: first colour on the pad: stop, no more there',
+      ),
+    ];
   }
-  if (steps.some(({ combination }) => combination.machine.motion.kind === 'rotary')) {
-    const text = `rotary: keep it moving, slow down at ${heat.caution} °C, stop at ${heat.stop} °C`;
-    cautions.push(remark('rotary-heat', text));
-  }
-  return cautions;
+  return survey.facts.finish.startsWith('single-stage')
+    ? [remark('colour-on-pad', 'colour on the pad is normal on single-stage paint')]
+    : [];
+}
+
+export function rotaryCautions(
+  steps: readonly Step[],
+  heat: CorrectionModel['heat'],
+): readonly Remark[] {
+  const text = `rotary: keep it moving, slow down at ${heat.caution} °C, stop at ${heat.stop} °C`;
+  return steps.some(({ combination }) => combination.machine.motion.kind === 'rotary')
+    ? [remark('rotary-heat', text)]
+    : [];
 }

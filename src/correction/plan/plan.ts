@@ -84,3 +84,7 @@ export const isWorked = ({ steps, zones }: Pick<PanelPlan, 'steps' | 'zones'>): 
 /** Whether anything is done on the panel, be it at one place. */
 export const isTouched = (panel: Pick<PanelPlan, 'steps' | 'zones' | 'local'>): boolean =>
   isWorked(panel) || panel.local.some(({ steps }) => steps.length > 0);
+
+/** Worked, be it at one place, where no clear could be told from what lies under it, as on repaint freed by a test spot. */
+export const hasUnknownRisk = ({ steps, risk, local }: PanelPlan): boolean =>
+  [{ steps, risk }, ...local].some((one) => one.steps.length > 0 && one.risk === null);

@@ -144,6 +144,8 @@ export type CorrectionModel = {
     readonly assumedGrade: number;
     readonly aims: { readonly enhance: number; readonly correct: number; readonly full: number };
     readonly leastCorrection: number;
+    /** Of a mark, by a spot that spends all the film its place may lose; as much less as it spends less. */
+    readonly leastForPlace: number;
     /** Worked around one local defect. */
     readonly localSection: SquareMetres;
     readonly haze: HazeRules;

@@ -41,7 +41,10 @@ export function nextRemark(
         `not cleared: next rung ${id}, on a fresh place, and wipe before you look`,
       );
     case 'refine':
-      return remark('spot-refine', `cleared but hazy: refine with ${id}, then look again`);
+      return remark(
+        'spot-refine',
+        `cleared but hazy: refine with ${id} on the same place, then look again; that is no trial of its own, and gets no row`,
+      );
     case 'done':
       return remark('spot-done', `${id} does it: no need for a stronger one`);
     case 'stop-colour':

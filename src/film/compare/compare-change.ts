@@ -10,7 +10,7 @@
  * difference alone, a₁·|Δ|/√3 (JCGM 100, F.1.2.3). With two gauges, or one that moved between its checks,
  * what each may be off by counts in full, once before and once after. Calibration is shared by all panels.
  * Where the readings show that people read apart, s_L of one of them (`between-operators.ts`) counts before and
- * after, √2·s_L, shared by all panels: who read which point is another person than before, or may be.
+ * after, √2·s_L, shared by all panels, as far as other people read than before, or may have (`who-read.ts`).
  */
 import { studentTQuantile } from '../../base/stats/student-t.ts';
 import { mean } from '../../base/stats/summary.ts';
@@ -37,6 +37,8 @@ export type GaugesCompared = {
   readonly after: FilmModel['measurement'];
   /** SD of one person's readings about what all would read, where they show it; 0 else. */
   readonly betweenOperators?: Micrometres;
+  /** How far others read after than before (`who-read.ts`): from 0, all the same, to √2, which holds where it is absent. */
+  readonly readByOthers?: number;
 };
 
 /** Half of the time a true change of `half` is told from none; of `surely`, in 95 cases of 100. */
@@ -112,10 +114,15 @@ const changeOf = (
 
 const OF_WHO_READ = 'operators';
 
-const operatorSource = ({ betweenOperators: sd = micrometres(0) }: GaugesCompared): Sources =>
-  sd === 0
+function operatorSource({
+  betweenOperators: sd = micrometres(0),
+  readByOthers = Math.SQRT2,
+}: GaugesCompared): Sources {
+  const contribution = readByOthers * sd;
+  return contribution === 0
     ? {}
-    : { [OF_WHO_READ]: { contribution: Math.SQRT2 * sd, dof: Number.POSITIVE_INFINITY } };
+    : { [OF_WHO_READ]: { contribution, dof: Number.POSITIVE_INFINITY } };
+}
 
 /** An error in proportion to the change, of a gauge whose other errors cancel. */
 const OF_THE_CHANGE = 'calibration';

@@ -23,6 +23,7 @@ import {
 } from './compare-points.ts';
 import { type DifferenceScatter, type ScatterRules, scatterOf } from './difference-scatter.ts';
 import type { Swap } from './swapped-points.ts';
+import { asReadBy, type Readers } from './who-read.ts';
 
 /** Pairs of marked points; means, where none was found again; or nothing to compare by. */
 export type ComparedBy = 'pairs' | 'means' | 'nothing';
@@ -66,6 +67,8 @@ export type SwappedPanels = { readonly kind: Swap['kind']; readonly panels: read
 export type ComparisonRules = ScatterRules & {
   readonly marked: MarkedTimes;
   readonly gauges: GaugesCompared;
+  /** Who read each point; absent where nobody knows. */
+  readonly readers?: Readers;
 };
 
 export const notCompared = (
@@ -154,7 +157,7 @@ function comparePart(
   first: PanelSurvey,
   second: PanelSurvey,
   scatter: DifferenceScatter,
-  { marked, gauges }: Pick<ComparisonRules, 'marked' | 'gauges'>,
+  { marked, gauges, readers }: Pick<ComparisonRules, 'marked' | 'gauges' | 'readers'>,
 ): PanelComparison {
   const { pairs, unpaired } = pairPoints(first, second, marked);
   const common = {
@@ -170,12 +173,27 @@ function comparePart(
     apart: null,
     zones: [],
   };
-  if (pairs.length > 0) return { ...common, by: 'pairs', change: changeAt(pairs, scatter, gauges) };
+  const readAt = (before: readonly NamedPoint[], after: readonly NamedPoint[]) =>
+    asReadBy(
+      gauges,
+      { panel: first.panel.id, before: before.map(nameOf), after: after.map(nameOf) },
+      readers,
+    );
+  if (pairs.length > 0) {
+    return { ...common, by: 'pairs', change: changeAt(pairs, scatter, readAt(pairs, pairs)) };
+  }
   const [one, other] = [meanOf(first), meanOf(second)];
   return one === null || other === null
     ? { ...common, by: 'nothing', change: null }
-    : { ...common, by: 'means', change: changeOfMeans(one, other, gauges) };
+    : {
+        ...common,
+        by: 'means',
+        change: changeOfMeans(one, other, readAt(first.points, second.points)),
+      };
 }
+
+type NamedPoint = { readonly point: string };
+const nameOf = ({ point }: NamedPoint): string => point;
 
 function changeAt(
   pairs: readonly PointPair[],

@@ -40,7 +40,9 @@ export function settlingAdvice(
   const ways = [
     ...(settles(false) ? [again] : settles(true) ? [`a checked gauge with ${again}`] : []),
     ...(condition === 'refinished'
-      ? ['word that it was painted again (painted_days_ago in the job)']
+      ? [
+          'word that it was painted again (painted_days_ago in the job; word that it never was settles nothing)',
+        ]
       : []),
   ];
   return ways.length === 0 && condition === 'cut-back' && facts.clear === null

@@ -13,12 +13,19 @@ import type { PanelPoint } from '../panel-points.ts';
 import type { Panel } from '../template/template.ts';
 
 /** Something to do, with the further points to read where it is that, and the time it takes. */
-export type SurveyAdvice = Remark & { readonly points?: number; readonly time?: Minutes };
+export type SurveyAdvice = Remark & {
+  readonly points?: number;
+  readonly time?: Minutes;
+  /** The panel that has to be settled before. */
+  readonly after?: Panel;
+};
 
 type Measured = {
   readonly panel: Panel;
   readonly points: readonly PanelPoint[];
   readonly clearPoints: readonly PanelPoint[];
+  /** Points of repaint that read under its line. */
+  readonly underLine?: readonly string[];
 };
 
 /** What would make a panel's survey surer. More than nine points gain next to nothing. */
@@ -37,7 +44,7 @@ export function surveyAdvice(
   if (wait.length > 0) return [...wait, ...pointsAdvice(measured.points, model.reading.bestPoints)];
   return [
     ...pointsAdvice(measured.points, model.reading.bestPoints),
-    ...filmAdvice(condition, facts),
+    ...filmAdvice(condition, facts, measured.underLine),
   ];
 }
 
@@ -94,7 +101,11 @@ function pointsAdvice(points: Measured['points'], best: number): readonly Survey
 }
 
 /** What is left of factory clear hangs on its history; that of a repaint shows on a test spot alone. */
-function filmAdvice(condition: Condition, facts: PanelFacts): readonly SurveyAdvice[] {
+function filmAdvice(
+  condition: Condition,
+  facts: PanelFacts,
+  underLine: Measured['underLine'] = [],
+): readonly SurveyAdvice[] {
   if (isFactoryFilm(condition)) {
     return facts.taken === null ? [remark('history', 'find out what was polished off before')] : [];
   }
@@ -103,8 +114,15 @@ function filmAdvice(condition: Condition, facts: PanelFacts): readonly SurveyAdv
       ? []
       : [remark('test-spot', 'make a test spot on it')]),
     // Where the job says so, it says it of the whole panel.
-    ...(isStatedRepaint(facts)
-      ? []
-      : [remark('repair-edge', 'closer points find the edge of the repair')]),
+    ...(isStatedRepaint(facts) ? [] : [remark('repair-edge', edgeText(underLine))]),
   ];
+}
+
+/** `point e2 reads under the line of repaint: closer points between it and the others find the edge of the repair`. */
+function edgeText(underLine: readonly string[]): string {
+  const find = 'find the edge of the repair';
+  if (underLine.length === 0) return `closer points ${find}`;
+  const [word, reads, them] =
+    underLine.length === 1 ? ['point', 'reads', 'it'] : ['points', 'read', 'them'];
+  return `${word} ${underLine.join(', ')} ${reads} under the line of repaint: closer points between ${them} and the others ${find}`;
 }

@@ -2,8 +2,9 @@
  * What a test spot on repaint would allow, and how it is made and judged: no more than on the sound panel of the car
  * that allows least, so nothing where none is sound.
  */
-import { remark } from '../../base/remark.ts';
-import { nextFact, says, um } from '../../base/sentence.ts';
+import { remark, spoken } from '../../base/remark.ts';
+import { LEAST_TOLD } from '../../base/rounding.ts';
+import { nextFact, type Sentence, says, um } from '../../base/sentence.ts';
 import { micrometres } from '../../base/units.ts';
 import { HELD_BACK } from '../condition/other-side.ts';
 import type { FilmModel } from '../film-model.ts';
@@ -24,10 +25,10 @@ export function withAfterTestSpot(
     waitsForSpot(part)
       ? {
           ...part,
-          ...(freesNothing(least) ? withoutSpot(part, least) : notBefore(part, least)),
+          ...(freesNothing(part, least) ? withoutSpot(part, least) : notBefore(part, least)),
           evidence: [...part.evidence, ...capOf(least)],
           advice: part.advice.map((one) =>
-            one.code === 'test-spot' ? spotOnRepaint(least, measuring) : one,
+            one.code === 'test-spot' ? spotOnRepaint(part, least, measuring) : one,
           ),
         }
       : part;
@@ -42,36 +43,55 @@ function allowsLeast(sound: readonly PanelSurvey[]): PanelSurvey | null {
 }
 
 /** Whether even a good spot would let nothing go, as far as the other panels are settled. */
-const freesNothing = (least: PanelSurvey | null): boolean =>
-  least === null || (least.budget === 0 && !isUnsettled(least));
+const freesNothing = (part: PanelSurvey, least: PanelSurvey | null): boolean =>
+  least === null || (isSpent(part, least) && !isUnsettled(least));
+
+/** Gone on record, an earlier spot among it: it counts in what a spot would free, as `capLimit` has it. */
+const goneOf = ({ facts }: PanelSurvey): number => facts.recorded?.mean ?? 0;
+
+const isSpent = (part: PanelSurvey, least: PanelSurvey): boolean =>
+  least.budget - goneOf(part) < LEAST_TOLD;
+
+/** `nothing may go from roof`, or that it is gone already. */
+const whySpent = (part: PanelSurvey, { budget, panel }: PanelSurvey): Sentence =>
+  budget < LEAST_TOLD
+    ? says`nothing may go from ${panel.name}, and repaint gets no more`
+    : says`repaint gets no more than the ${um(budget, 2)} of ${panel.name}, and ${um(goneOf(part), 2)} is gone already`;
 
 /** Its limits, where no spot is to be asked for: what holds it is the other panels. */
 function withoutSpot(
-  { limits }: PanelSurvey,
+  part: PanelSurvey,
   least: PanelSurvey | null,
 ): Pick<PanelSurvey, 'limits' | 'budget' | 'boundBy'> {
-  const text =
-    least === null
-      ? 'repaint gets no more than the original panels, of which none is there to go by: a test spot frees nothing'
-      : `repaint gets no more than ${least.panel.name}, the original panel that allows least, and nothing may go there: a test spot frees nothing`;
+  // What is gone is of this panel alone, so that its own limit stands.
+  if (least !== null && least.budget > 0) return withText(part.limits, heldTo(part, least));
+  const text = least === null ? NONE_TO_GO_BY : heldTo(part, least);
   const held: Limit = { ...remark('sound-panels', text, 0), code: 'sound-panels', value: ZERO };
-  return bounded(limits.map((limit) => (limit.code === 'test-spot' ? held : limit)));
+  return bounded(part.limits.map((limit) => (limit.code === 'test-spot' ? held : limit)));
 }
+
+const NONE_TO_GO_BY =
+  'repaint gets no more than the original panels, of which none is there to go by: a test spot frees nothing';
+
+const heldTo = (part: PanelSurvey, least: PanelSurvey): string | Sentence =>
+  least.budget === 0
+    ? `repaint gets no more than ${least.panel.name}, the original panel that allows least, and nothing may go there: a test spot frees nothing`
+    : says`${whySpent(part, least)}: a test spot frees nothing`;
 
 /** What a spot waits for, where no more than nothing may go yet. */
 const notBefore = (
-  { limits }: PanelSurvey,
+  part: PanelSurvey,
   least: PanelSurvey | null,
 ): Partial<Pick<PanelSurvey, 'limits' | 'budget' | 'boundBy'>> =>
-  least === null || least.budget > 0
+  least === null || !isSpent(part, least)
     ? {}
     : withText(
-        limits,
+        part.limits,
         `repaint gets no more than ${least.panel.name}, where it is to be settled first what that is: a test spot comes after`,
       );
 
-const withText = (limits: readonly Limit[], text: string) =>
-  bounded(limits.map((one) => (one.code === 'test-spot' ? { ...one, text } : one)));
+const withText = (limits: readonly Limit[], said: string | Sentence) =>
+  bounded(limits.map((one) => (one.code === 'test-spot' ? { ...one, ...spoken(said) } : one)));
 
 const ZERO = micrometres(0);
 
@@ -88,6 +108,7 @@ const capOf = (least: PanelSurvey | null) =>
 
 /** What is asked of the patch, and what it yields. */
 function spotOnRepaint(
+  part: PanelSurvey,
   least: PanelSurvey | null,
   { testSpotTime }: FilmModel['measuring'],
 ): SurveyAdvice {
@@ -97,29 +118,31 @@ function spotOnRepaint(
       'no original panel is there to go by: leave it alone, a test spot frees nothing',
     );
   }
-  if (least.budget === 0) return noMoreThanNothing(least, ', then make a test spot here');
-  const cap = um(least.budget, 2);
+  if (isSpent(part, least)) return noMoreThanNothing(part, least, ', then make a test spot here');
+  const gone = goneOf(part);
+  const cap = um(least.budget - gone, 2);
+  const counted = gone > 0 ? says`, ${um(gone, 2)} of it gone already` : '';
   return {
     ...remark(
       'test-spot',
-      says`test spot of its own: hand-sized patch off any filler or film (look for its edge), mildest step first${nextFact}colour on a white pad: leave it alone${nextFact}no colour: it has clear, ${cap} at most may go, patch included (plan --spots), as on the original panel that allows least, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot`,
+      says`test spot of its own: hand-sized patch off any filler or film (look for its edge), mildest step first${nextFact}colour on a white pad: leave it alone${nextFact}no colour: it has clear, ${cap} at most may go, patch included (plan --spots), as on the original panel that allows least${counted}, at a risk not known: no clear read counts on repaint (coats unknown), only such a spot`,
     ),
     time: testSpotTime,
   };
 }
 
 /** While it is not settled what the sound panel is, more may go from it one day, and from repaint with it. */
-function noMoreThanNothing(least: PanelSurvey, then: string): SurveyAdvice {
+function noMoreThanNothing(part: PanelSurvey, least: PanelSurvey, then: string): SurveyAdvice {
   const { name } = least.panel;
-  return isUnsettled(least)
-    ? remark(
-        'sound-panel-first',
-        `nothing may go from ${name} till it is settled what it is, and repaint gets no more: settle that first${then}`,
-      )
-    : remark(
-        'beyond-help',
-        `nothing may go from ${name}, and repaint gets no more: leave it alone, a test spot frees nothing`,
-      );
+  const why = whySpent(part, least);
+  if (!isUnsettled(least)) {
+    return remark('beyond-help', says`${why}: leave it alone, a test spot frees nothing`);
+  }
+  const text =
+    least.budget < LEAST_TOLD
+      ? `nothing may go from ${name} till it is settled what it is, and repaint gets no more: settle that first${then}`
+      : says`${why}: settle first what ${name} is${then}`;
+  return { ...remark('sound-panel-first', text), after: least.panel };
 }
 
 const isUnsettled = ({ otherSide }: PanelSurvey): boolean =>
@@ -152,7 +175,7 @@ export function withOwnSpots(
       boundBy,
       evidence: part.evidence.filter(({ code }) => code !== 'sound-panel-cap'),
       advice: [
-        ...(least.budget === 0 ? [noMoreThanNothing(least, '')] : []),
+        ...(least.budget === 0 ? [noMoreThanNothing(part, least, '')] : []),
         ...part.advice.filter(({ code }) => !OF_A_SPOT.includes(code)),
       ],
     };

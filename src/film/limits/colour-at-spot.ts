@@ -3,9 +3,25 @@
  * is not what was said.
  */
 import { hasNoClear } from '../coat-of.ts';
+import { type Condition, isFactoryFilm } from '../condition/condition.ts';
 import type { Finish, PanelFacts } from '../film-model.ts';
 
 export const isColourNormal = (finish: Finish): boolean => hasNoClear(finish);
+
+/** What the car left the factory with says nothing of repaint: a base coat may lie there under a clear. */
+export const isRepaintSaidWithoutClear = ({
+  facts,
+  film,
+  condition,
+  also,
+}: {
+  readonly facts: Pick<PanelFacts, 'finish'>;
+  /** Null where none was read. */
+  readonly film: unknown;
+  readonly condition: Condition;
+  readonly also: readonly Condition[];
+}): boolean =>
+  isColourNormal(facts.finish) && film !== null && ![condition, ...also].every(isFactoryFilm);
 
 /** Test spots of a panel that left colour which its paint is not known to give. */
 export const coloursAt = ({ recorded }: Pick<PanelFacts, 'recorded'>): readonly string[] =>

@@ -17,6 +17,7 @@ export type LimitCode =
   | 'test-spot'
   | 'sound-panels'
   | 'near-line'
+  | 'place'
   | 'no-data';
 
 /** What a limit leaves for a removal: film over a floor, or a ceiling less what is gone. */

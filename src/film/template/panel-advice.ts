@@ -18,6 +18,10 @@ export const kerbHint = (word: KerbWord): string => {
   return `${means[word]}: write left or right${say}`;
 };
 
+/** What to do about a label that leaves several panels open: some reasons say themselves what to write. */
+export const openHint = (why: string, label: string): string =>
+  `${why}${/: write /u.test(why) ? '; or' : ': write the panel in full, or'} --panel-names "${label}=PANEL" says which it is`;
+
 /** What the label leaves open, in words. */
 export function whyUndecided(
   panels: readonly KnownPanel[],

@@ -41,6 +41,20 @@ export const placeRecogniser = keptWith((templates: readonly VehicleTemplate[]) 
   );
 });
 
+/** The panels that a label leaves open, and why: those of the first template on which it may be several. */
+export const openRecogniser = keptWith((templates: readonly VehicleTemplate[]) => {
+  const matchers = templates.map(matchersOf);
+  return remembered((label): LeftOpen | undefined => {
+    const answers = hasLetter(label) ? matchers.map(({ meant }) => meant(label)) : [];
+    const open = answers.find((answer) => answer?.kind === 'ambiguous');
+    return open?.kind === 'ambiguous'
+      ? { names: open.panels.map(({ name }) => name), why: open.why }
+      : undefined;
+  });
+});
+
+export type LeftOpen = { readonly names: readonly string[]; readonly why: string };
+
 type Matchers = {
   /** What a label means here, without advice for one that means nothing. */
   readonly meant: (label: string) => PanelMatch | undefined;

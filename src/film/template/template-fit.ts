@@ -12,6 +12,8 @@ export type TemplateFit = {
   /** Labels that match one panel each. */
   readonly matched: number;
   readonly unmatched: readonly string[];
+  /** Labels that name no panel, nor one of several: such a vehicle has nothing of that name. */
+  readonly strange: number;
   /** Panels of the template that no label names. */
   readonly unlabelled: number;
   /** Labels that name a panel in its own words: `boot` for a boot lid, not for a tailgate. */
@@ -26,11 +28,11 @@ export type BestTemplate = TemplateFit & {
 };
 
 /**
- * The template whose panels the labels name: the most labels matched, then the fewest panels left
- * without a label, then the most panels named in their own words. Among templates the labels cannot
- * tell apart one that was read from a file goes first, for somebody made it for such a vehicle; then
- * the one of middling total area (the lower of two). None when fewer than half of the labels match, or
- * there are no labels.
+ * The template whose panels the labels name: the fewest labels that it has nothing for (`left door` beside `rear left
+ * door` is of a car with four), the most labels matched, then the fewest panels left without a label, then the most
+ * panels named in their own words. Among templates the labels cannot tell apart one that was read from a file goes
+ * first, for somebody made it for such a vehicle; then the one of middling total area (the lower of two). None when
+ * fewer than half of the labels match, or there are no labels.
  */
 export const bestTemplate = (
   labels: readonly string[],
@@ -47,11 +49,10 @@ function fittingBest(
   templates: readonly VehicleTemplate[],
 ): BestTemplate | undefined {
   const parts = new Map(distinct.map((label) => [label, partsNamed(label)]));
-  const ranked = templates.map((template) => fitOf(template, parts)).sort(betterFit);
+  const fits = templates.map((template) => fitOf(template, parts));
+  const ranked = fits.sort((a, b) => Number(isOf(b)) - Number(isOf(a)) || betterFit(a, b));
   const [first] = ranked;
-  if (first === undefined || first.matched === 0 || 2 * first.matched < distinct.length) {
-    return undefined;
-  }
+  if (first === undefined || !isOf(first)) return undefined;
   const equal = ranked
     .filter((fit) => betterFit(fit, first) === 0)
     .sort((a, b) => totalArea(a.template) - totalArea(b.template));
@@ -65,13 +66,17 @@ function fittingBest(
   };
 }
 
+/** Whether the labels may be of such a vehicle: at least half of them match. */
+const isOf = ({ matched, unmatched }: TemplateFit): boolean =>
+  matched > 0 && matched >= unmatched.length;
+
 function fitOf(
   template: VehicleTemplate,
   parts: ReadonlyMap<string, readonly Part[]>,
 ): TemplateFit {
   const { meant } = matchersOf(template);
-  const matches = [...parts].flatMap(([label, named]) => {
-    const answer = meant(label);
+  const answers = [...parts].map(([label, named]) => ({ label, named, answer: meant(label) }));
+  const matches = answers.flatMap(({ label, named, answer }) => {
     return answer?.kind === 'match' ? [{ label, named, panel: answer.panel }] : [];
   });
   const matchedLabels = new Set(matches.map(({ label }) => label));
@@ -79,6 +84,7 @@ function fitOf(
     template,
     matched: matches.length,
     unmatched: [...parts.keys()].filter((label) => !matchedLabels.has(label)),
+    strange: answers.filter(({ answer }) => answer === undefined).length,
     unlabelled: template.panels.length - new Set(matches.map(({ panel }) => panel.id)).size,
     ownWords: matches.filter(({ named, panel }) => namesOwnPart(named, panel)).length,
   };
@@ -96,6 +102,7 @@ const panelsNamed = ({ template, unlabelled }: TemplateFit): number =>
   template.panels.length - unlabelled;
 
 const betterFit = (a: TemplateFit, b: TemplateFit): number =>
+  a.strange - b.strange ||
   b.matched - a.matched ||
   panelsNamed(b) - panelsNamed(a) ||
   a.unlabelled - b.unlabelled ||

@@ -99,6 +99,13 @@ export const correctionDefaults = {
     'share of marks under which a plan is not worth its film',
     share,
   ),
+  leastForPlace: pure(
+    0.25,
+    'assumption',
+    'a mark that three quarters of remain is seen as before, and the film of its place is gone for good',
+    'share of a mark that a spot must clear to be worth all the film its place may lose; in proportion where it takes less',
+    share,
+  ),
   haze: {
     cleared: number(
       micrometres(0.25),

@@ -125,10 +125,31 @@ function builtInDefects(
     };
   };
   return [
-    graded('general', 'swirl-marks', 'swirl marks', ['swirl', 'swirls', 'spider webbing']),
+    graded('general', 'swirl-marks', 'swirl marks', [
+      'swirl',
+      'swirls',
+      'spider webbing',
+      'spider webs',
+      'wash marks',
+      'wash marring',
+      'wash scratches',
+    ]),
     graded('general', 'holograms', 'holograms', ['hologram', 'buffer trails', 'buffer trail']),
-    graded('general', 'marring', 'marring', ['haze', 'micro-marring', 'scuffs', 'light scratches']),
-    graded('general', 'oxidation', 'oxidation', ['oxidised', 'oxidized', 'chalking', 'fading']),
+    graded('general', 'marring', 'marring', [
+      'haze',
+      'hazing',
+      'micro-marring',
+      'scuffs',
+      'light scratches',
+      'fine scratches',
+    ]),
+    graded('general', 'oxidation', 'oxidation', [
+      'oxidised',
+      'oxidized',
+      'chalking',
+      'fading',
+      'faded',
+    ]),
     graded('local', 'water-etching', 'water etching', [
       'water spots',
       'water spot etching',

@@ -163,6 +163,15 @@ export const diagnosticExamples: Readonly<Record<DiagnosticCode, DiagnosticExamp
         '{\n  "schema": "leastcut/film-record/1",\n  "visits": [\n    {\n      "date": "2026-02-03",\n      "panels": [{ "panel": "roof", "taken_um": 1, "taken_sd_um": 0.3 }]\n    }\n  ]\n}\n',
     },
   ),
+  'compare-visit-in-parts': example(
+    'compare before.csv before-too.csv after.csv --marked --template saloon',
+    {
+      'after.csv':
+        'panel,point,reading_um\nroof,1,116\nroof,2,118\nroof,3,114\nbonnet,1,115\nbonnet,2,119\nbonnet,3,113\n',
+      'before-too.csv': 'panel,point,reading_um\nbonnet,1,117\nbonnet,2,121\nbonnet,3,115\n',
+      'before.csv': 'panel,point,reading_um\nroof,1,118\nroof,2,121\nroof,3,116\n',
+    },
+  ),
   'compare-visit-twice': example(
     'compare before.csv after.csv --marked --template saloon --film-record record.json --record record.json --date 2026-04-02',
     {

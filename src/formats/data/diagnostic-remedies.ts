@@ -103,7 +103,9 @@ export const diagnosticRemedies: Readonly<Record<DiagnosticCode, string>> = {
   'compare-film-gained':
     'Give the earlier file first. Check the gauge on shims, wipe off wax and polish, let the panel cool, and read the same places again. If the panel was painted since, say so in the job.',
   'compare-common-shift':
-    'Read shims and a place that no pad touched, as they were read before the work; if the gauge reads right, find out what took the film.',
+    'Read shims and a place that no pad touched, as they were read before the work; if the gauge reads right, find out what took the film, or what came on.',
+  'compare-visit-in-parts':
+    'Put files of one visit into one: leastcut read a.csv b.csv --format csv -o visit.csv; then compare that.',
   'compare-spots-left-out': 'Name the test spots with --spots, as for the plan.',
   'compare-not-recorded':
     'Read the panels that are named again, or correct the value that looks keyed wrongly, and compare once more.',

@@ -202,6 +202,11 @@ export const defaultUses: readonly DefaultUse[] = [
   ),
   use('correction.least_correction', 'compared with the correction expected', STEPS),
   use(
+    'correction.least_for_place',
+    'share cleared there ≥ this · film taken there/film that may go there, the panel’s own steps with the spot',
+    'plan: local work on deep defects',
+  ),
+  use(
     'correction.haze',
     'haze left = max(pad, product + rotary); grades cleared = removal/cleared',
     STEPS,

@@ -111,7 +111,16 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'swirl marks',
-    ['swirls', 'swirl', 'spider webbing', 'cobwebbing', 'wash marring'],
+    [
+      'swirls',
+      'swirl',
+      'spider webbing',
+      'spider webs',
+      'cobwebbing',
+      'wash marks',
+      'wash marring',
+      'wash scratches',
+    ],
     'Fine curved scratches from washing.',
   ),
   word(
@@ -121,7 +130,7 @@ export const glossary: readonly GlossaryEntry[] = [
   ),
   word(
     'marring',
-    ['micro-marring', 'micromarring', 'da haze', 'light scratches', 'scuffs'],
+    ['micro-marring', 'micromarring', 'da haze', 'light scratches', 'fine scratches', 'scuffs'],
     'A dull veil of very fine marks, often left by cutting with a dual action machine.',
   ),
   word(

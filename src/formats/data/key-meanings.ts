@@ -467,6 +467,18 @@ export const keyMeanings: readonly KeyMeaning[] = [
   ),
   record('zone', '"thinner"', 'Which zone it is: thinner or thicker than the other.'),
   record(
+    'places',
+    '[{ "panel": "boot", "defect": "deep-scratches", "median_um": 4.2, "high_um": 9.8 }]',
+    'Places that the plan of the visit worked deeper than their panel, by a spot at a deep defect. Nobody read them: later plans work no other spot on that panel.',
+  ),
+  record('defect', '"deep-scratches"', 'The defect at which the spot was planned.'),
+  record(
+    'median_um',
+    '4.2',
+    'What the spot was to take at its place beyond what the panel lost, in µm, in the middle.',
+  ),
+  record('high_um', '9.8', 'The same at most, in 95 cases of 100.'),
+  record(
     'spots',
     '[{ "spot": "A", "panel": "boot", "taken_um": 0.9, "taken_sd_um": 0.4 }]',
     'The test spots of the visit, a trial each: what it took is gone from its place at every later visit.',

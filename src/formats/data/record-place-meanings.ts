@@ -254,6 +254,17 @@ export const recordPlaceMeanings: Readonly<Record<string, string>> = {
   'one_more_set.removal_um': 'What it would take, in µm, the middle of it.',
   'one_more_set.risk_prob':
     'Chance, after it, of clear under its floor on more than a twentieth of the panel; null where the total tells nothing of the clear.',
+  'compare.common_shift':
+    'One amount that all panels lost more than was to go, or less, as a gauge shows that was set otherwise: to be settled before more comes off. Null where they did not.',
+  'common_shift.by_um':
+    'How much more came off than was planned, or in all, in µm, with its 95 % interval; below 0, how much less.',
+  'common_shift.by_um.mean': 'How much more, in µm, the middle of it; below 0, how much less.',
+  'common_shift.by_um.low': 'Lower end of its 95 % interval, in µm.',
+  'common_shift.by_um.high': 'Upper end of its 95 % interval, in µm.',
+  'common_shift.over': 'What it is more than: plan, or nothing where it is all that came off.',
+  'common_shift.n_left_alone': 'How many of the panels the plan leaves alone.',
+  'common_shift.as_by_rate':
+    'Whether steps that all cut more by one factor would show as much; else it is most likely the gauge, and no rate is learned.',
   'visits.from': 'The earlier file.',
   'visits.panels': 'What came off each panel between the two.',
   'compare.rates.factor':

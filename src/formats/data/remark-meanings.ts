@@ -182,6 +182,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'What the gauge may be off by is what its file states, and how its check came out stands beside it.',
   ),
   assumption(
+    'files-doubted',
+    'Files taken as one vehicle are perhaps of two: readings of the same points are too far apart, one file reads higher than the other, or their own words name two cars.',
+    'Survey each file alone, or make sure that both are of one car on one visit.',
+  ),
+  assumption(
     'gauge-widened',
     'The gauge failed its check: its readings are taken to be off by at least as much as it was on the worst shim.',
     'Read the car with a gauge that passes.',
@@ -273,7 +278,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   ),
   assumption(
     'strict-policy',
-    'The strict policy asks for so much clear that a total reading hardly ever shows it.',
+    'The strict policy asks for so much clear that a total reading hardly ever shows it; of paint without a clear no strict floor is known.',
     'Use it with an instrument that shows the clear by itself.',
   ),
   assumption(
@@ -404,7 +409,16 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'Grade it in the defects file if there is one.',
   ),
   reason('no-technique', 'No machine of the shop can work the panel and end without holograms.'),
-  reason('nothing-fits', 'Even the mildest steps would take more than may go.'),
+  reason(
+    'nothing-fits',
+    'Even the mildest steps of the shop would take more than may go.',
+    'A softer pad or a finer product takes less.',
+  ),
+  reason(
+    'shop-too-mild',
+    'More film may go than anything the shop has takes: its strongest ways clear no more of the marks.',
+    'A stronger pad, product or machine clears more; the plan holds it to what may go.',
+  ),
   reason('not-worth-it', 'What may go would clear so few marks that the film is worth more.'),
   reason('aim-out-of-reach', 'The aim takes more film than may go; the plan stops short of it.'),
   reason('by-hand', 'A machine does not fit here or takes too much; the hand takes least.'),
@@ -426,6 +440,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   reason(
     'local-over-cut',
     'More came off this panel than might at a visit on record, and nothing more may go from it: no spot either.',
+  ),
+  reason(
+    'local-place-unread',
+    'A spot at a deep defect was planned on this panel at a visit on record, and its place was not read since: no other spot on it, be it at that place or beside it.',
+    'Read that place, and record it.',
   ),
   reason(
     'local-aim',
@@ -468,6 +487,7 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'limit-colour-at-spot',
     'Nothing may go from a panel where a test spot left colour on the pad, on paint that should have a clear.',
   ),
+  reason('limit-place', 'Nothing may go before the place that was worked deeper is read.'),
   reason('limit-test-spot', 'Nothing may go before a test spot on this very panel.'),
   reason(
     'limit-sound-panels',
@@ -479,6 +499,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   caution(
     'colour-on-pad',
     'Colour on the pad is normal on single-stage paint; under clear coat it means stop.',
+  ),
+  caution(
+    'colour-on-repaint',
+    'A repainted panel of a car whose paint has no clear: what it was painted with may have one, over a base coat, and colour on the pad is the first sign that it is gone.',
+    'Look at the pad after each set; at the first colour, stop on that panel.',
   ),
   caution('rotary-heat', 'A rotary that stands or lingers burns paint within seconds.'),
   caution(
@@ -590,6 +615,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
     'The panel is near the line that its word hangs on: no more goes than keeps the risk over all that it may be, each by its chance (not on each side alone), in the survey and in the plan.',
     'Settle what it is first; survey --why PANEL says by what.',
   ),
+  limit(
+    'place',
+    'A spot at a deep defect was planned on the panel, and its place was not read after the work: no more goes than the plan leaves there, less what the panel lost beyond its plan.',
+    'Read that place before anything more comes off the panel.',
+  ),
   limit('no-data', 'Nothing is known of the film.', 'Read the panel.'),
   assumption(
     'quote-kind',
@@ -615,6 +645,10 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   exclusion('under-film', 'A panel lies under film or wrap and is not worked.'),
   exclusion('clear-failed', 'The clear is coming off: new paint is the answer, not polishing.'),
   exclusion('matte-paint', 'A matte finish is not polished.'),
+  exclusion(
+    'risk-unknown',
+    'An aim works the panel though no reading counts for its clear, as on repaint freed by a test spot of its own: its risk is not known, and is in none that the quote tells.',
+  ),
   exclusion('filler-found', 'There is filler under the paint: what can be had shows on the car.'),
   exclusion('painted-again', 'The panel reads as if it was painted again after the factory.'),
   exclusion('thin-paint', 'The panel has little paint left.'),
@@ -814,6 +848,11 @@ export const remarkMeanings: readonly RemarkMeaning[] = [
   caution(
     'overrun-on-record',
     'At an earlier visit surely more came off the panel than might go, by a comparison that the film record kept. What went counts in its limits, with what it is uncertain by; what took so much (sets, pad, pressure, softer paint) nobody wrote down.',
+  ),
+  caution(
+    'place-on-record',
+    'At an earlier visit a spot at a deep defect was planned on the panel: it was to take so much at one place beyond what the panel lost. Nobody has read that place since. What may go is told of the rest of the panel; a plan works no other spot on it.',
+    'Keep off that place. Read it before anything more comes off there.',
   ),
   caution(
     'spot-overrun',

@@ -15,6 +15,7 @@ import {
 } from '../../base/diagnostics.ts';
 import { deepestNesting, findSyntaxFaults, type SyntaxFault } from './json-syntax.ts';
 import { shorten } from './shorten.ts';
+import { tableInstead } from './table-instead.ts';
 import { type PlaceAt, textPlaces } from './text-places.ts';
 
 export type JsonPath = readonly (string | number)[];
@@ -32,6 +33,8 @@ export function parseJson(file: string, text: string): Outcome<JsonDocument> {
   const judged = judge(body);
   // Nesting is the only fault of what is JSON: the search for others takes longer than all the rest.
   const faults = judged.valid && !mayBeDeep(body) ? [] : findSyntaxFaults(body);
+  const table = faults.length === 0 ? undefined : tableInstead(body);
+  if (table !== undefined) return refused(syntaxError(placeAt, table));
   if (faults.length > 0) return refused(...faults.map((fault) => syntaxError(placeAt, fault)));
   const root = parseTree(body);
   if (!judged.valid || root === undefined) {

@@ -98,6 +98,15 @@ export const compareRecordSchema = recordOf(
       z.strictObject({ panel: z.string(), code: z.string(), text: z.string() }),
     ),
     car,
+    common_shift: z
+      .strictObject({
+        by_um: z.strictObject({ mean: z.number(), low: z.number(), high: z.number() }),
+        over: z.enum(['plan', 'nothing']),
+        n_panels: count,
+        n_left_alone: count,
+        as_by_rate: z.boolean(),
+      })
+      .nullable(),
     visits: z.array(
       z.strictObject({
         from: z.string(),

@@ -3,6 +3,7 @@
  * rows of readings that the table does not reach.
  */
 
+import { numberDeclaredBy } from '../cells/declared-numbers.ts';
 import { markerLegend } from '../cells/markers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import {
@@ -17,6 +18,7 @@ import {
   isDataRow,
   isNumber,
   namesUnit,
+  type Parts,
   plain,
   type Reader,
   type State,
@@ -90,6 +92,36 @@ export function tellAside(row: Row, { findings, ...where }: Reader): void {
     at: placeOf(where, row, column),
   }));
 }
+
+/**
+ * Lines above the rows that say nothing of them. Above names of columns it is the title that programs write, and a
+ * note; above a list that somebody typed it may be a note on the car.
+ */
+export function tellTitles(
+  { above }: Pick<Parts, 'above'>,
+  header: Row | undefined,
+  { findings, ...where }: Reader,
+): void {
+  for (const row of above) {
+    const [column = 0, second] = filledCells(row);
+    const line = lineFrom(where.source.text, row.start).replace(/[\s;,|]+$/u, '');
+    const text = second === undefined ? cellText(row, column) : line.trim();
+    if (!/[\p{L}\p{N}]/u.test(text) || isHeard(row, text, where.context)) continue;
+    findings.add(header === undefined ? 'warning' : 'note', 'line-left-out', () => ({
+      message: `"${text}" is no row of readings and is not read`,
+      at:
+        second === undefined
+          ? placeOf(where, row, column)
+          : where.source.placeAt(row.start + line.indexOf(text), text.length),
+    }));
+  }
+}
+
+/** `1 = bonnet`, `* repainted`, `8888 = invalid`: taken for what they are where the rows are read. */
+const isHeard = (row: Row, text: string, context: LayoutContext): boolean =>
+  isLegend(row, context) ||
+  markerLegend(row.cells).size > 0 ||
+  numberDeclaredBy(text) !== undefined;
 
 const page =
   /^(?:page|seite|p[aá]gina|pag|sid[ae]|strona|blatt|sheet|страница|第?\d+頁)\b|\d+\s*(?:\/|of|von|de|di|van)\s*\d+$/iu;

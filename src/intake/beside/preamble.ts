@@ -4,6 +4,7 @@
  */
 
 import { once } from '../../base/kept.ts';
+import { numberShape } from '../cells/numbers.ts';
 import { unitNamed } from '../cells/unit.ts';
 import {
   namesUnit,
@@ -47,9 +48,9 @@ export function readPreamble(row: Row, state: State, reader: Reader): void {
   if (said !== undefined) namePanel(said, row, state, reader);
   if (saying !== undefined || unit !== undefined) return;
   const text = loneText(row);
-  if (text === undefined) return;
-  state.titles.add(plain(text));
-  if (isPanel(text)) namePanel(text, row, state, reader);
+  if (text !== undefined) state.titles.add(plain(text));
+  if (text !== undefined && isPanel(text)) namePanel(text, row, state, reader);
+  else state.above.push(row);
 }
 
 /** Of two lines that name panels, with no reading between them, nobody knows which is meant. */
@@ -80,6 +81,8 @@ function unitSaying(row: Row): Saying | undefined {
       ),
   );
   if (among[0] !== undefined) return { ...among[0], value: among[0].value.trim() };
+  const said = unitInPart(row);
+  if (said !== undefined) return said;
   const [column = 0, second] = filledCells(row);
   const text = cellText(row, column);
   // `paint check, microns` where the comma parts cells.
@@ -92,6 +95,29 @@ function unitSaying(row: Row): Saying | undefined {
   const whole = inWords(row) ?? text;
   const value = [wordAtEnd(), partAtEnd()].map((form) => form.exec(whole)?.[1]).find(isThickness);
   return value === undefined ? undefined : { key: 'unit', value, column };
+}
+
+/**
+ * `all um, gauge zeroed on plate`, `Tarn Wexel, 26/11/2026, um`: one part of a line says the unit of all readings, and
+ * no other another. Behind a number it may be the unit of that, as of a tolerance.
+ */
+function unitInPart(row: Row): Saying | undefined {
+  const said = filledCells(row).flatMap((column) => {
+    const text = cellText(row, column).slice(0, 2000);
+    const before = cellText(row, column - 1);
+    return text.split(/[,;|]/u).flatMap((part, k, parts) => {
+      const value = unitOfPart(part.trim(), (parts[k - 1] ?? before).trim());
+      return value === undefined ? [] : [{ key: 'unit', value, column }];
+    });
+  });
+  return new Set(said.map(({ value }) => unitNamed(value))).size === 1 ? said[0] : undefined;
+}
+
+function unitOfPart(part: string, before: string): string | undefined {
+  if (isThickness(part))
+    return numberShape(before) === undefined && before !== '' ? part : undefined;
+  const value = ofReadings().test(part) ? wordAtEnd().exec(part)?.[1] : undefined;
+  return isThickness(value) ? value : undefined;
 }
 
 /** `here are the readings, all in microns:` where the comma parts cells: a sentence without a number. */

@@ -90,11 +90,17 @@ export const placeNamed = (text: string): PointPlace | undefined => places.get(t
 
 const flags: ReadonlyMap<string, boolean> = new Map([
   ['', false],
-  ...['yes', 'y', 'true', '1', 'x'].map((word) => [word, true] as const),
-  ...['no', 'n', 'false', '0'].map((word) => [word, false] as const),
+  ...['yes', 'y', 'true', '1', 'x', '✓', '✔', '☑'].map((word) => [word, true] as const),
+  ...['no', 'n', 'false', '0', 'ne', '✗', '✘', '☐'].map((word) => [word, false] as const),
 ]);
 export const flagNames = ['yes', 'no', 'true', 'false'] as const;
-export const flagNamed = (text: string): boolean | undefined => flags.get(text.toLowerCase());
+/** `yes`, `ja`, `oui`, a tick; undefined for a word that is neither yes nor no. */
+export function flagNamed(text: string): boolean | undefined {
+  const own = flags.get(text.toLowerCase());
+  if (own !== undefined) return own;
+  const key = wordKey(text);
+  return yes.has(key) ? true : no.has(key) ? false : undefined;
+}
 
 /** `1`, `2`, `3` …: the number of a repeat. */
 export const ordinal = (text: string): number | undefined =>

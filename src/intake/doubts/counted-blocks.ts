@@ -23,7 +23,8 @@ export function tellCountedBlocks(grids: readonly Grid[], findings: Findings): v
     const isCounted = (own: readonly FirstOfRow[]): boolean =>
       own.every((one, k) => startOf(one) === String(k + 1));
     const areLoneCounted = areLone && panels.every(isCounted);
-    for (const own of panels) {
+    // Of one reading a panel the numbers may run on over the panels.
+    for (const own of areLone ? [...panels, firsts] : panels) {
       const counts = (own.length >= fewest || areLoneCounted) && isCounted(own);
       const [top] = own;
       if (counts && top !== undefined) tell(top.first, findings);
@@ -45,8 +46,10 @@ function startOf({ first, isAlone }: FirstOfRow): string | undefined {
 
 function tell(first: GridCell, findings: Findings): void {
   findings.add('error', 'reading-ambiguous', () => ({
-    message: `"${textOf(first)}" may begin with the number of its row: the rows of this panel count 1, 2 …`,
+    message: `"${textOf(first)}" may begin with the number of its row: they count 1, 2 …`,
     at: placeOf(first.table, first.row, first.column),
-    hint: 'take the running numbers out; or put them before the readings of every panel, in a column of their own',
+    hint: /^\d+,\d/u.test(textOf(first))
+      ? '--delimiter comma parts them from the readings; or take the running numbers out'
+      : 'take the running numbers out; or put them before the readings of every panel, in a column of their own',
   }));
 }

@@ -14,6 +14,8 @@ const DOUBTED = 0.02;
 const fewestRows = 3;
 /** Repeats of one panel differ less, wherever its points lie. */
 const FAR = 2;
+/** Nor does one place differ so from all others in the same sense on panel after panel: about eight times their spread. */
+const APART = 1.25;
 /** Bare metal alone is `FAR_THINNER`, and that seldom in one column on row after row (an assumption). */
 const fewestThin = 2;
 
@@ -76,10 +78,29 @@ function farFrom(column: Column, others: readonly Column[]): Told | undefined {
   const areSome = own.length >= fewestThin;
   const isThin = areSome && most * FAR_THINNER < leastBeside;
   const isProof = own.length >= (panels < fewestRows ? 2 : 1) * fewestRows && panels > 1;
-  if (!areSome) return undefined;
-  if (most * FAR >= leastBeside && least <= mostBeside * FAR) return undefined;
-  const why = `has ${least} to ${most} beside ${leastBeside} to ${mostBeside} on every panel`;
-  return { first, isSure: (isThin || isProof) && isNameless(first), why };
+  const isFar = most * FAR < leastBeside || least > mostBeside * FAR;
+  // Of one row of three numbers or more, one far from the others is filler as often as not.
+  const isDoubted =
+    isNameless(first) && (areSome ? isApart(column, others) : isFar && others.length === 1);
+  if (!isDoubted && !(isFar && areSome)) return undefined;
+  const [span, spanBeside] = [spanText(least, most), spanText(leastBeside, mostBeside)];
+  const why = `has ${span} beside ${spanBeside}${areSome ? ' on every panel' : ''}`;
+  return { first, isSure: areSome && isFar && (isThin || isProof) && isNameless(first), why };
+}
+
+const spanText = (least: number, most: number): string =>
+  least === most ? String(least) : `${least} to ${most}`;
+
+/** In every row less than all others, or in every row more. */
+function isApart(column: Column, others: readonly Column[]): boolean {
+  const shares = column.flatMap((cell, k) =>
+    cell === undefined
+      ? []
+      : others.flatMap((other) => (other[k]?.value ?? Number.NaN) / cell.value),
+  );
+  const known = shares.filter((share) => !Number.isNaN(share));
+  if (known.length < fewestThin) return false;
+  return known.every((share) => share > APART) || known.every((share) => share * APART < 1);
 }
 
 type Told = { readonly first: GridCell; readonly isSure: boolean; readonly why: string };

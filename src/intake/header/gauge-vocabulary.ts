@@ -99,6 +99,10 @@ const valid = `valid|accepted|counted|included|gultig|gueltig|valide|valido|vali
   gyldig|有效|有効|ważny|platne|platny|platny|platný|platné|ervenyes|érvényes|gecerli|geçerli|kelvollinen|voimassa|valjano|veljavno|vazeci|važeći|действительно|действителен|годен|валидно|дійсний|유효|έγκυρο|valabil|kehtiv`;
 /** Columns that may tell of a reading that it does not count, among other things. */
 const status = `status|state|flag|zustand|statut|etat|estado|stato|stan|статус|状态|狀態|状態`;
+/** Whole words for a point that tape marks; `Marke` and `Marque` are a make of cars as well, `Repère` any point. */
+const marked = `mark|markiert|angezeichnet|markierter punkt|marquee|point marque|marcado|marcada|punto marcado|segnato|segnata|
+  marcato|contrassegnato|punto segnato|gemarkeerd|gemerkt|assinalado|oznaczony|zaznaczony|markerad|markerat|markeret|afmaerket|
+  markert|avmerket|oznaceno|oznaceny|merkitty|отмечено|отмечен|помечено|已标记|已標記|マーク済み`;
 
 export const gaugeVocabulary = {
   panel,
@@ -115,7 +119,7 @@ export const gaugeVocabulary = {
   v: '',
   note,
   place: '',
-  marked: 'mark',
+  marked,
   curved: 'curve',
   deleted,
   valid,

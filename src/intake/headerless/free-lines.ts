@@ -18,7 +18,7 @@ import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import { type FreeTable, type LineReading, tableOfReadings } from './free-table.ts';
-import { saidBy } from './line-meaning.ts';
+import { isLetter, isPoint, saidBy } from './line-meaning.ts';
 import { type Piece, wordsOfLine } from './line-words.ts';
 import {
   commasIn,
@@ -81,7 +81,10 @@ export function freeLines(
   for (const { row } of outside) kept.add(row);
   const readings = withPanels(known);
   const ofReadings = known.flatMap(({ kind, line }) => (kind === 'readings' ? [line] : []));
-  return readings === undefined || isHeaded(outside, ofReadings) || !pointsCount(readings)
+  return readings === undefined ||
+    isHeaded(outside, ofReadings) ||
+    !pointsCount(readings) ||
+    loneLetter(known) !== undefined
     ? undefined
     : tableOfReadings(
         rows.filter((row) => kept.has(row)),
@@ -160,6 +163,17 @@ function pointsCount(readings: readonly LineReading[]): boolean {
       [1],
     );
   });
+}
+
+/** A letter behind panels that no other goes with: an A behind every panel may say that the number is an average. */
+export function loneLetter(lines: readonly Understood[]): Piece | undefined {
+  const letters = lines
+    .flatMap((one) =>
+      one.kind === 'readings' ? one.readings.flatMap(({ point }) => point ?? []) : [],
+    )
+    .filter(({ text }) => isLetter(text) && !isPoint(text));
+  const own = new Set(letters.map(({ text }) => text));
+  return own.size === 1 ? letters[0] : undefined;
 }
 
 /**

@@ -18,7 +18,13 @@ import { type Delimiter, type Row, tokenize } from '../rows/tokens.ts';
 import { widest } from '../tables/table.ts';
 import { consoleLines } from './console-lines.ts';
 import { freeLines } from './free-lines.ts';
-import { headerlessLayout, isBare, panelNamedBy, withoutHeader } from './headerless.ts';
+import {
+  countsBetweenCommas,
+  headerlessLayout,
+  isBare,
+  panelNamedBy,
+  withoutHeader,
+} from './headerless.ts';
 import { keyedLines } from './keyed-lines.ts';
 import { headsReadings, titleOfOthers } from './lines-above.ts';
 import { listRows, spoiledPiece } from './list-lines.ts';
@@ -71,12 +77,12 @@ export function headerlessTable(
 /** Why notes that most lines read as are not read: the line that is none. */
 export function strangeNote(
   source: Source,
-  { delimiter }: IntakeOptions,
+  { delimiter, leftOpen }: IntakeOptions,
   { isPanel }: LayoutContext,
 ): Diagnostic | undefined {
   if (delimiter !== undefined) return undefined;
   const rows = tokenize(source, delimiters[0] ?? ',', { offset: 0, line: 1 }).value ?? [];
-  return strangeLine(source, withoutRules(source, rows), isPanel);
+  return strangeLine(source, withoutRules(source, rows), { isPanel, leftOpen });
 }
 
 /** Without the rules between blocks, `--` or `====`; a dash among numbers alone stands for one that is missing. */
@@ -93,9 +99,12 @@ function withoutRules(source: Source, rows: readonly Row[]): readonly Row[] {
 const isUnitAlone = ({ cells }: Row): boolean =>
   cells.length === 1 && unitNamed((cells[0] ?? '').trim()) !== undefined;
 
-/** A comma may be a decimal mark: another delimiter that proves the same comes first. */
-const surer = ({ delimiter, start }: Split): number =>
-  (delimiter === ',' ? 0 : 100) + start.layout.columns.size + start.layout.readings.length;
+/** A comma may be a decimal mark: another delimiter that proves the same comes first, but where numbers count before it. */
+function surer({ delimiter, start: { layout }, rows }: Split): number {
+  const isDoubted = delimiter === ',' && !(layout.kind === 'blocks' && countsBetweenCommas(rows));
+  const sure = delimiter === ',' ? 200 : 100;
+  return (isDoubted ? 0 : sure) + layout.columns.size + layout.readings.length;
+}
 
 type Proved = {
   readonly layout: Layout;

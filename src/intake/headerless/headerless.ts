@@ -13,6 +13,7 @@ import { stemOfLabel } from '../header/label-numbers.ts';
 import type { Layout, LayoutContext, ReadingColumn } from '../header/layout.ts';
 import { cellText } from '../rows/row.ts';
 import type { Row } from '../rows/tokens.ts';
+import { namesStatistic } from '../statistics/statistic-words.ts';
 import { numberedPanels } from '../tables/numbered-labels.ts';
 import { widest } from '../tables/table.ts';
 import { countingColumns } from './counting-columns.ts';
@@ -114,7 +115,7 @@ function bareBlocks(rows: readonly Row[], context: LayoutContext): Layout | unde
   const named = rows.findIndex((row) => panelNamedBy(row, context) !== undefined);
   const first = rows.findIndex(isBare);
   if (named === -1 || first === -1 || first < named) return undefined;
-  const own = rows.filter(isBare);
+  const own = rows.filter(isPointRow);
   const width = filledWidth(own);
   const columnsOfAll = Array.from({ length: width }, (_, k) => k);
   const times = columnsOfAll.filter((k) => own.some((row) => moment.test(cellText(row, k))));
@@ -134,6 +135,26 @@ function bareBlocks(rows: readonly Row[], context: LayoutContext): Layout | unde
     all.filter((column) => !counting.includes(column)),
   );
 }
+
+/**
+ * `1,127.1`, `2,128.3`, `3,126.0`: between commas the first column counts the points of each panel, or all rows. Read as
+ * thousands no readings would count so.
+ */
+export function countsBetweenCommas(rows: readonly Row[]): boolean {
+  const own = rows.filter((row) => isPointRow(row) && row.cells.length > 1);
+  return (
+    own.length >= fewestCounted &&
+    Number(cellText(own[0] ?? noRow, 0)) === 1 &&
+    own.every(
+      (row, k) =>
+        /^[1-9]\d?$/u.test(cellText(row, 0)) &&
+        /^\d{2,3}(?:\.\d+)?$/u.test(cellText(row, 1)) &&
+        counts(row, own[k - 1]),
+    )
+  );
+}
+const fewestCounted = 3;
+const noRow: Row = { cells: [], line: 0, start: 0, quoted: false };
 
 /** Below which line that names a panel each row stands. */
 function blocksOf(
@@ -168,6 +189,9 @@ export const isBare = ({ cells }: Row): boolean =>
     const text = cell.trim();
     return meansNoReading(text) || isFilm(text) || moment.test(text);
   });
+
+/** Not `SD;2.4` below the points of a panel: some such words stand for no reading as well. */
+const isPointRow = (row: Row): boolean => isBare(row) && !namesStatistic(cellText(row, 0));
 
 /** The panel that a line names for those below it: by a key, or by a known name alone. */
 export function panelNamedBy(row: Row, { isPanel }: LayoutContext): string | undefined {

@@ -16,7 +16,8 @@ export function saidBy(words: Piece, isPanel: IsPanel): Said | undefined {
   if (isPanel(text)) return { ...nothing, panel: words };
   if (isPoint(text)) return { ...nothing, point: words };
   for (const [before, behind] of divisions(words)) {
-    if (isPanel(before.text) && isPoint(behind.text)) return { panel: before, point: behind };
+    if (isPanel(before.text) && (isPoint(behind.text) || isLetter(behind.text)))
+      return { panel: before, point: behind };
     if (isPoint(before.text) && isPanel(behind.text)) return { panel: behind, point: before };
     if (isFiller(before.text) || isFiller(behind.text)) {
       const said = saidBy(isFiller(before.text) ? behind : before, isPanel);
@@ -49,3 +50,9 @@ export const isFiller = (text: string): boolean => fillers.has(text.toLowerCase(
 export const isPoint = (text: string): boolean =>
   (isPlaceName(foldedText(text)) && !/[²³]/u.test(text)) ||
   (/\d/u.test(text) && !/^[lIOxX]\d{2,}$/u.test(text) && countedColumn(text) !== undefined);
+
+/**
+ * `bonnet A`, `roof B`: a letter as people write it on tape. Only behind a panel, and no letter that is a digit ill
+ * written, a side or an error; alone before a number an A may be an average.
+ */
+export const isLetter = (text: string): boolean => /^[ABCDGH]$/u.test(text);

@@ -2,16 +2,16 @@
  * Notes that one line spoils: most lines are a known panel and its readings, and this one is not. It is refused
  * where it stands, in its own words.
  */
-import { type Diagnostic, error } from '../../base/diagnostics.ts';
+import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
 import { once } from '../../base/kept.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { kerbWordIn } from '../../film/template/kerb-word.ts';
-import { kerbHint } from '../../film/template/panel-advice.ts';
-import type { KerbWord } from '../../film/template/panel-sense.ts';
+import { kerbHint, openHint } from '../../film/template/panel-advice.ts';
+import type { IntakeOptions } from '../intake-options.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
-import { understoodLines } from './free-lines.ts';
-import { saidBy } from './line-meaning.ts';
+import { loneLetter, understoodLines } from './free-lines.ts';
+import { divisions, saidBy } from './line-meaning.ts';
 import { type Piece, wordsOfLine } from './line-words.ts';
 import { type Line, mayBeFilm, withoutBullet } from './understood-line.ts';
 
@@ -19,13 +19,28 @@ import { type Line, mayBeFilm, withoutBullet } from './understood-line.ts';
 export function strangeLine(
   source: Source,
   rows: readonly Row[],
-  isPanel: (label: string) => boolean,
+  names: PanelNames,
 ): Diagnostic | undefined {
+  const { isPanel } = names;
   const { own = [], outside = [], strange = [] } = understoodLines(source, rows, isPanel) ?? {};
+  const letter = strange.length === 0 ? loneLetter(own.flatMap((one) => one ?? [])) : undefined;
+  if (letter !== undefined) {
+    return error(
+      'reading-ambiguous',
+      `"${letter.text}" may be a point, or say that the number is an average`,
+      {
+        at: source.placeAt(letter.at, letter.text.length),
+        hint: 'if it is a point, write a number for the letter; an average is no reading: take it out',
+      },
+    );
+  }
   const sound = own.filter(
     (one) => one?.kind === 'readings' && one.readings.some(({ panel }) => panel !== undefined),
   );
-  const sides = strange.filter((line) => kerbOf(unknownName(line, isPanel)) !== undefined);
+  const sides = strange.filter((line) => {
+    const open = unknownName(line, isPanel);
+    return open !== undefined && openName(open.text, names) !== undefined;
+  });
   const others = strange.length - sides.length;
   const line = sides[0] ?? strange[0];
   // `nsf door` is a panel, whichever: notes that have most of their panels by such names are notes.
@@ -64,17 +79,42 @@ export function strangeLine(
       hint: 'write one number, as the gauge showed it',
     });
   }
-  const kerb = kerbOf(name);
-  const remedy = `--panel-names "${name.text}=PANEL" says which panel it is`;
-  return kerb === undefined
-    ? error('panel-unknown', `"${name.text}" is no panel that any template has`, {
-        at,
-        hint: `write the name of a panel; or ${remedy}`,
-      })
-    : error('panel-ambiguous', `"${name.text}" may be left or right`, {
-        at,
-        hint: `${kerbHint(kerb)}; or ${remedy}`,
-      });
+  return unknownPanel(name.text, at, names);
+}
+
+/** What is known of a name: whether it is a panel’s, and which panels it leaves open. */
+type PanelNames = Pick<IntakeOptions, 'isPanel' | 'leftOpen'>;
+
+function unknownPanel(name: string, at: Place, names: PanelNames): Diagnostic {
+  const remedy = `--panel-names "${name}=PANEL" says which panel it is`;
+  const open = openName(name, names);
+  if (open !== undefined) {
+    const { may, why } = open;
+    return error('panel-ambiguous', `"${name}" may be ${may}`, { at, hint: openHint(why, name) });
+  }
+  const [panel] =
+    [...divisions({ text: name, at: 0 })].find(([one]) => names.isPanel(one.text)) ?? [];
+  return error('panel-unknown', `"${name}" is no panel that any template has`, {
+    at,
+    hint:
+      panel === undefined
+        ? `write the name of a panel; or ${remedy}`
+        : `a point behind a panel is a number or a place, "${panel.text} 1" or "${panel.text} left"; or ${remedy}`,
+  });
+}
+
+/** The panels that a name leaves open, and why; a side to the kerb until somebody says which it is. */
+function openName(
+  name: string,
+  { leftOpen }: PanelNames,
+): { readonly may: string; readonly why: string } | undefined {
+  const open = leftOpen?.(name);
+  const kerb = kerbWordIn(name);
+  const why = kerb === undefined ? undefined : kerbHint(kerb);
+  if (why !== undefined && (open === undefined || open.why === why)) {
+    return { may: 'left or right', why };
+  }
+  return open === undefined ? undefined : { may: open.names.join(', '), why: open.why };
 }
 
 const marks = once(
@@ -138,9 +178,6 @@ function smallNumber({ text }: Line): Piece | undefined {
   const isWhole = small !== undefined && /^\d$/.test(small.number.text);
   return isWhole && second === undefined && numbers.length > 1 ? small.number : undefined;
 }
-
-const kerbOf = (name: Piece | undefined): KerbWord | undefined =>
-  name === undefined ? undefined : kerbWordIn(name.text);
 
 /** The words before a number of the line that name no panel and no point, where they may be a name. */
 function unknownName({ text }: Line, isPanel: (label: string) => boolean): Piece | undefined {

@@ -19,6 +19,8 @@ export type Parts = {
   readonly statistics: readonly { readonly row: Row; readonly saying: Saying }[];
   /** Tables of the statistics of each panel. */
   readonly summaries: readonly Summary[];
+  /** Lines above the first table that say nothing of it. */
+  readonly above: readonly Row[];
 };
 
 /**
@@ -71,6 +73,8 @@ export type State = {
   readonly summaries: Summary[];
   /** Lines of text above the first table, which each page may repeat. */
   readonly titles: Set<string>;
+  /** Lines above the first table that say nothing of it. */
+  readonly above: Row[];
   layout: Layout;
   header: Row | undefined;
   given: Given;

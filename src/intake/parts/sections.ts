@@ -45,6 +45,7 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
   const state: State = {
     ...{ tables: [], metadata: [], units: [], evidence: [], statistics: [], summaries: [] },
     titles: new Set<string>(),
+    above: [],
     layout: start.layout,
     header: start.header,
     given: { ...nothingGiven, panel: start.panel ?? null },
@@ -77,9 +78,9 @@ export function divideIntoParts(rows: readonly Row[], start: TableStart, reader:
   }
   closeTable(state, reader);
   closeForeign(state, reader);
-  const { tables, metadata, evidence, statistics, summaries } = state;
+  const { tables, metadata, evidence, statistics, summaries, above } = state;
   const units = withLinesOfAll(state.units, tables);
-  return { tables, metadata, units, evidence, statistics, summaries };
+  return { tables, metadata, units, evidence, statistics, summaries, above };
 }
 
 /** `Unit set to mil`: the rows below are a table of their own, in that unit. */

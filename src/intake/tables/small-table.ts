@@ -18,7 +18,7 @@ import { type HeaderCell, headerReader, type Vocabulary } from '../header/header
 import { chooseDialect } from '../rows/dialect.ts';
 import { cellText } from '../rows/row.ts';
 import { cellSpan, type Row, tokenize } from '../rows/tokens.ts';
-import { explainHeader } from './why-no-header.ts';
+import { explainHeader, otherWithMore } from './why-no-header.ts';
 
 export type SmallTableForm<Role extends string> = {
   readonly vocabulary: Vocabulary<Role>;
@@ -81,6 +81,8 @@ export function readSmallTable<Role extends string>(
     const { offset, length } = cellSpan(source, row, column, delimiter);
     return source.placeAt(offset, length);
   };
+  const other = otherWithMore(header, needed, (column) => cellPlace(headerRow, column));
+  if (other !== undefined) return refused(other);
   tellColumns(header, columns.split(','), (column) => cellPlace(headerRow, column), findings);
   const columnOf = (role: Role): number => header.findIndex((cell) => cell.role === role);
   const textOf = (row: Row, role: Role): string => cellText(row, columnOf(role));

@@ -1,7 +1,7 @@
 /** Why no line of a file names the columns that are wanted: which one lacks, or that it is another table of ours. */
 
-import { type Diagnostic, error } from '../../base/diagnostics.ts';
-import { ownTable, takenAs } from '../../base/own-files.ts';
+import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
+import { type OwnTable, ownTable, takenAs } from '../../base/own-files.ts';
 import { filledCells, roleOfKey, sayingOf } from '../beside/sayings.ts';
 import { substrateWord } from '../cells/substrate-word.ts';
 import { layerNamed } from '../cells/words.ts';
@@ -203,13 +203,33 @@ function otherTable(
   for (const row of rows.slice(0, headLines)) {
     const other = ownTable(row.cells);
     if (other === undefined || table.hasOf(row.cells) >= other.columns.length) continue;
-    const message = `by its columns (${other.columns.join(', ')}) this is ${other.called}`;
-    const [first = ''] = other.columns;
-    const column = row.cells.findIndex((cell) => cell.trim().toLowerCase() === first);
-    return error('file-other-kind', message, {
-      at: placeOf(table, row, column),
-      hint: takenAs(other),
-    });
+    return tellOther(other, row.cells, (column) => placeOf(table, row, column));
   }
   return undefined;
+}
+
+function tellOther(
+  other: OwnTable,
+  cells: readonly string[],
+  placeOf: (column: number) => Place,
+): Diagnostic {
+  const message = `by its columns (${other.columns.join(', ')}) this is ${other.called}`;
+  const [first = ''] = other.columns;
+  const column = cells.findIndex((cell) => cell.trim().toLowerCase() === first);
+  return error('file-other-kind', message, { at: placeOf(column), hint: takenAs(other) });
+}
+
+/** A head that has all that is needed here may be that of a table with more of ours: test spots name a defect of a panel as well. */
+export function otherWithMore(
+  header: readonly HeaderCell<string>[],
+  needed: readonly string[],
+  placeOf: (column: number) => Place,
+): Diagnostic | undefined {
+  const cells = header.map(({ text }) => text);
+  const other = ownTable(cells);
+  if (other === undefined || other.columns.length <= needed.length) return undefined;
+  const unread = header.filter(({ role }) => role === undefined);
+  return unread.some(({ text }) => other.columns.includes(text.trim().toLowerCase()))
+    ? tellOther(other, cells, placeOf)
+    : undefined;
 }

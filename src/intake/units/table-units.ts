@@ -1,5 +1,5 @@
 /** The unit of each table of a file, and what is said where one is missing. */
-import type { Diagnostic } from '../../base/diagnostics.ts';
+import type { Diagnostic, Outcome } from '../../base/diagnostics.ts';
 import { tellLostMicro } from '../bytes/lost-micro.ts';
 import type { TableUnit } from '../cells/unit.ts';
 import type { Findings } from '../findings.ts';
@@ -21,14 +21,22 @@ export function decideUnits(
   options: IntakeOptions,
   findings: Findings,
 ): readonly UnitDecision[] | undefined {
-  const outcomes = shaped.map(({ table, unitsRow, texts, claims }, k) =>
-    decideUnit(table, {
-      ...{ above, unitsRow, texts, claims, given: options.unit },
-      since: shaped[k - 1]?.table.rows.at(-1)?.line ?? 0,
-      largest: options.plausible.largestReading,
-      film: { least: options.plausible.doubtfulUnder, most: options.plausible.doubtfulOver },
-    }),
-  );
+  const decide = (given: TableUnit | undefined) =>
+    shaped.map(({ table, unitsRow, texts, claims }, k) =>
+      decideUnit(table, {
+        ...{ above, unitsRow, texts, claims, given },
+        since: shaped[k - 1]?.table.rows.at(-1)?.line ?? 0,
+        largest: options.plausible.largestReading,
+        film: { least: options.plausible.doubtfulUnder, most: options.plausible.doubtfulOver },
+      }),
+    );
+  const said = decide(options.unit);
+  // What a shop’s gauge usually shows says nothing of a file that names a unit.
+  const usual =
+    options.unit === undefined && options.usualUnit !== undefined && said.every(isMissing)
+      ? decide(options.usualUnit)
+      : [];
+  const outcomes = usual.some(({ value }) => value !== undefined) ? usual : said;
   const known = outcomes.flatMap(({ value }) => value ?? []);
   const [first] = known;
   const agree = known.every(({ unit }) => unit === first?.unit);
@@ -58,6 +66,10 @@ export function decideUnits(
   if (lost !== undefined) findings.addAll([lost]);
   return all;
 }
+
+const isMissing = ({ value, diagnostics }: Outcome<UnitDecision>): boolean =>
+  value === undefined &&
+  diagnostics.every(({ code }) => code === 'unit-missing' || code === 'unit-unknown');
 
 /** A unit that is missing because its µ was lost on the way is told as such. */
 function lostOr(diagnostic: Diagnostic, table: Table | undefined): Diagnostic {

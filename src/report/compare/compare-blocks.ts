@@ -14,7 +14,7 @@ import { apartLines } from './compare-apart-lines.ts';
 import { beforeAndAfter } from './compare-drawing.ts';
 import { glossBlocks } from './compare-gloss-blocks.ts';
 import { overrunLines } from './compare-overrun-lines.ts';
-import { planInDoubt, planLine, planOfMarks, rateLines } from './compare-plan-lines.ts';
+import { placesLine, planInDoubt, planLine, planOfMarks, rateLines } from './compare-plan-lines.ts';
 import {
   notComparedLine,
   notRecordedLine,
@@ -26,7 +26,13 @@ import { shiftLines } from './compare-shift-lines.ts';
 import { slipLines } from './compare-slip-lines.ts';
 import { swapLines } from './compare-swap-lines.ts';
 import { changeTable } from './compare-table.ts';
-import { gainedLines, leftLines, mildestLine, verdictLines } from './compare-verdict-lines.ts';
+import {
+  gainedLines,
+  leftLines,
+  mildestLine,
+  unknownRiskLine,
+  verdictLines,
+} from './compare-verdict-lines.ts';
 import { changeText, isSeen, shortName } from './compare-words.ts';
 
 export function compareBlocks(result: CompareResult, options: PageOptions): readonly Block[] {
@@ -54,7 +60,9 @@ export function compareBlocks(result: CompareResult, options: PageOptions): read
     ...cameOff(result, compared, unit),
     ...planLine(result, unit),
     ...planOfMarks(result),
+    ...placesLine(result, unit),
     ...verdictLines(compared, { areAll: hasAll(result), inDoubt: result.shift !== null }, unit),
+    ...unknownRiskLine(compared),
     ...mildestLine(compared, result),
     gap,
     ...(compared.length === 0 ? [] : [changeTable(compared, result, unit)]),

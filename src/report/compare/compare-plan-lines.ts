@@ -6,6 +6,7 @@ import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import { defectText } from '../../tasks/compare/compare-places.ts';
 import { mainStep, type RateSeen } from '../../tasks/compare/compare-plan.ts';
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { joined } from '../facts.ts';
@@ -30,6 +31,21 @@ export const planInDoubt = ({ planOfOthers }: CompareResult): readonly Block[] =
           ),
         ),
       ];
+
+/** What was to go deeper than the panels, of which no reading tells. */
+export function placesLine({ places }: CompareResult, unit: LengthUnit): readonly Block[] {
+  if (places.length === 0) return [];
+  const told = places.map(
+    ({ panel, place }) =>
+      `${panel.name}, ${defectText(place)}: ${thicknessText(place.median, unit)} (up to ${thicknessText(place.high, unit)}) ${unitName(unit)} more by a spot`,
+  );
+  return [
+    paragraph(
+      'Not read',
+      joined([...told, 'read these places before more comes off there'], '; ', '.'),
+    ),
+  ];
+}
 
 /** Marks are read for a plan that was made before them: which readings it was made from, and what follows. */
 export const planOfMarks = ({ planBeforeMarks }: CompareResult): readonly Block[] =>
@@ -114,8 +130,10 @@ function toldOf({ comparison, foretold }: PartLeft, unit: LengthUnit): string {
   return `${partNameOf(comparison)} (${came} for ${planned} ${unitName(unit)})`;
 }
 
-export const rateLines = ({ rates, panels }: CompareResult): readonly Block[] =>
-  rates.flatMap((rate) => rateLine(rate, partsOfRate(rate, panels)));
+export const rateLines = ({ rates, panels, shift }: CompareResult): readonly Block[] =>
+  rates.flatMap((rate) =>
+    rateLine(rate, partsOfRate(rate, panels), shift === null ? '' : ', if the gauge did not shift'),
+  );
 
 /** What was to be done mostly by this combination, and was compared. */
 const partsOfRate = ({ combination }: RateSeen, panels: CompareResult['panels']) =>
@@ -131,15 +149,22 @@ const partsOfRate = ({ combination }: RateSeen, panels: CompareResult['panels'])
 function rateLine(
   { combination, panels, factor, looks }: RateSeen,
   parts: readonly PartLeft[],
+  unless: string,
 ): readonly Block[] {
   if (looks === null) return [];
   const on = `${combination}, most of the work on ${counted(panels, 'panel')}`;
   if (new Set(parts.map(wordOf)).size > 1) {
-    return [paragraph('Rate', `${on}: ${timesForetold(parts)}: not the rate alone.`)];
+    return [paragraph('Rate', `${on}: ${timesForetold(parts)}${unless}: not the rate alone.`)];
   }
-  const word =
-    looks === 'too-low' ? 'cuts more than its rate says' : 'cuts less than its rate says';
-  return [paragraph('Rate', `${on}, ${word}: ${factorText(factor)} what was foretold.`)];
+  const times = `${factorText(factor)} what was foretold${unless}`;
+  return [
+    paragraph(
+      'Rate',
+      looks === 'too-low'
+        ? `${on}, cuts more than its rate says: ${times}.`
+        : `${on}, cuts less than its rate says: ${times}. So it looks where the gauge reads too high by now: check it on a shim before another set.`,
+    ),
+  ];
 }
 
 /** `× 2.30 what was foretold on boot lid, × 0.97 on bonnet`, most first; many within only by their count. */

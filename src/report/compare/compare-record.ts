@@ -4,6 +4,7 @@ import { standardUncertainty, uncertaintyBudget } from '../../base/uncertainty.t
 import type { FilmChange } from '../../film/compare/compare-change.ts';
 import type { PanelComparison } from '../../film/compare/panel-comparison.ts';
 import type { ForetoldPanel } from '../../formats/plan-file.ts';
+import type { CommonShift } from '../../tasks/compare/common-shift.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
 import type { VisitStep } from '../../tasks/compare/compare-film-doubts.ts';
 import type { PanelLeft } from '../../tasks/compare/compare-left-parts.ts';
@@ -17,7 +18,7 @@ import { recorded, recordedOrNull } from '../recorded.ts';
 import { isSeen, notCompared, setsOf } from './compare-words.ts';
 
 export function compareRecord(result: CompareResult, context: RecordContext): MachineRecord {
-  const { total, panels, steps, rates, gloss } = result;
+  const { total, panels, steps, rates, shift, gloss } = result;
   return {
     ...envelope('compare', result, context),
     template: result.before.survey.template.id,
@@ -29,6 +30,7 @@ export function compareRecord(result: CompareResult, context: RecordContext): Ma
       text,
     })),
     car: { n_panels: total.panels.length, removed_um: changeRecord(total.car) },
+    common_shift: shift === null ? null : shiftRecord(shift),
     visits: steps.length < 2 ? [] : steps.map(stepRecord),
     rates: rates.map(({ combination, panels: n, factor, looks }) => ({
       combination,
@@ -145,6 +147,18 @@ const changeRecord = (change: FilmChange | null) =>
         low: recorded(change.low),
         high: recorded(change.high),
       };
+
+const shiftRecord = (shift: CommonShift) => ({
+  by_um: {
+    mean: recorded(shift.by),
+    low: recorded(shift.by - shift.within),
+    high: recorded(shift.by + shift.within),
+  },
+  over: shift.over,
+  n_panels: shift.parts,
+  n_left_alone: shift.leftAlone,
+  as_by_rate: shift.asByRate,
+});
 
 /** The middle, and the 90 % range. */
 function foretoldRecord(foretold: ForetoldPanel | null) {

@@ -3,7 +3,7 @@
  * be done: whether a panel needs more, no reading says. Without a plan a set is one of the mildest combination there is.
  */
 import { groupBy } from '../../base/group-by.ts';
-import { textIn } from '../../base/remark.ts';
+import { type Remark, textIn } from '../../base/remark.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GoOnVerdict } from '../../correction/go-on.ts';
@@ -14,7 +14,7 @@ import { isOver, isOverUnknown, isPerhapsOver } from '../../tasks/compare/compar
 import { pointsApart } from '../../tasks/compare/odd-readings.ts';
 import type { OneMoreSet, PartLeft } from '../../tasks/compare/part-left.ts';
 import { joined, remarkFacts } from '../facts.ts';
-import { type Block, paragraph } from '../model.ts';
+import { type Block, notice, paragraph } from '../model.ts';
 import { partNameOf, partsLeft } from './compare-words.ts';
 
 const WORDS: Readonly<Record<GoOnVerdict, string>> = {
@@ -81,6 +81,21 @@ export function mildestLine(
   ];
 }
 
+/** The caution of the card, which is finished by then. */
+export function unknownRiskLine(panels: readonly PanelLeft[]): readonly Block[] {
+  const some = partsLeft(panels).filter(
+    ({ verdict, isRiskUnknown }) => verdict === 'go-on' && isRiskUnknown,
+  );
+  return some.length === 0
+    ? []
+    : [
+        notice(
+          'Mind',
+          `${names(some)}: risk not known, the clear there cannot be read: look at the pad, first colour: stop.`,
+        ),
+      ];
+}
+
 const names = (parts: readonly PartLeft[]): string =>
   parts.map(({ comparison }) => partNameOf(comparison)).join(', ');
 
@@ -124,10 +139,15 @@ function doubtOf({ comparison, rise, allowed, overruns, reasons, left }: PartLef
   if (left?.boundBy.code === 'readings' && left.budget === 0) {
     return 'marks alone are no survey, so nobody can say what may go: name the plan with --plan, or read at least 3 points';
   }
-  return reasons.some(({ code }) => code === 'more-than-before')
+  if (left?.boundBy.code === 'place' && !reasons.some(isMoreThanBefore)) {
+    return 'a place of it was to be worked deeper: first read that place';
+  }
+  return reasons.some(isMoreThanBefore)
     ? 'before the work less might go than one more set takes: first read it again'
     : null;
 }
+
+const isMoreThanBefore = ({ code }: Remark): boolean => code === 'more-than-before';
 
 /** `one more set of da/foam-medium/fine (the step that was to take most, about 0.52 µm)` */
 function setText({ combination, from, removal }: OneMoreSet, unit: LengthUnit): string {

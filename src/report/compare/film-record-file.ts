@@ -4,11 +4,13 @@ import type {
   FilmRecordFile,
   FilmRecordVisit,
   KnownVisit,
+  WrittenPlace,
 } from '../../formats/film-record.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
+import { writtenPlaces } from '../../tasks/compare/compare-places.ts';
 import { takenText } from '../../tasks/compare/compare-visit-record.ts';
 
-type Written = Pick<CompareResult, 'vehicle' | 'visit' | 'newSpots' | 'again'>;
+type Written = Pick<CompareResult, 'vehicle' | 'visit' | 'places' | 'newSpots' | 'again'>;
 
 export const filmRecordText = (
   result: Written,
@@ -21,15 +23,18 @@ export const filmRecordText = (
  * that it lacks, and is not added again.
  */
 export function filmRecordFile(
-  { vehicle, visit: panels, newSpots, again }: Written,
+  { vehicle, visit: panels, places, newSpots, again }: Written,
   date: string,
   earlier: FilmRecord | undefined,
 ): FilmRecordFile {
   const before = earlier?.file;
   const name = before?.vehicle ?? vehicle;
   const visits = (before?.visits ?? []).filter(isOfADay);
-  const withSpots = (visit: FilmRecordVisit): FilmRecordVisit =>
-    newSpots.length === 0 ? visit : { ...visit, spots: [...(visit.spots ?? []), ...newSpots] };
+  const deeper = writtenPlaces(places, panels);
+  const withSpots = (visit: FilmRecordVisit): FilmRecordVisit => {
+    const held = withPlaces(visit, deeper);
+    return newSpots.length === 0 ? held : { ...held, spots: [...(held.spots ?? []), ...newSpots] };
+  };
   return {
     ...before,
     schema: 'leastcut/film-record/1',
@@ -39,6 +44,14 @@ export function filmRecordFile(
         ? visits.map((visit, i) => (i === again ? withSpots(readAnew(visit, panels)) : visit))
         : visits.toSpliced(placeOf(date, visits), 0, withSpots({ date, panels })),
   };
+}
+
+/** A plan that is named again says the same of its panels. */
+function withPlaces(visit: FilmRecordVisit, places: readonly WrittenPlace[]): FilmRecordVisit {
+  if (places.length === 0) return visit;
+  const named = new Set(places.map(({ panel }) => panel));
+  const others = (visit.places ?? []).filter(({ panel }) => !named.has(panel));
+  return { ...visit, places: [...others, ...places] };
 }
 
 /** What was read anew takes the place of what stood there of its panel; the same figures stay as they were written. */

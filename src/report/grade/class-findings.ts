@@ -1,6 +1,5 @@
 /** What all surveys of a class show together: what was found, which panels were hard, how far they agree. */
 import { counted } from '../../base/counted.ts';
-import { shown } from '../../base/rounding.ts';
 import { tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
@@ -8,7 +7,7 @@ import type { FoundByClass } from '../../training/class-view.ts';
 import { together } from '../../training/reasons.ts';
 import { joined, ofEach } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
-import { isOfOne, percentText, signed } from './grade-words.ts';
+import { intervalText, isOfOne, percentText, signed } from './grade-words.ts';
 
 /** Two who handed in one file are one witness. */
 const onceText = (copied: GradedClass['copied']): string =>
@@ -22,11 +21,7 @@ export function foundBlocks({
   copied,
 }: Pick<GradedClass, 'view' | 'copied'>): readonly Block[] {
   const part = (what: string, { found, of, interval }: FoundByClass): readonly string[] =>
-    interval === null
-      ? []
-      : [
-          `${found} of ${of} ${what} (${shown(100 * interval[0], 0)} to ${percentText(interval[1])})`,
-        ];
+    interval === null ? [] : [`${found} of ${of} ${what} (${intervalText(interval)})`];
   const parts = [...part('low spots', lowSpots), ...part('repaired panels', repairs)];
   return parts.length === 0
     ? []

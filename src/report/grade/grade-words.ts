@@ -25,6 +25,10 @@ export const attemptName = ({ name, attempt, attempts }: GradedTrainee): string 
 
 export const percentText = (share: number): string => `${shown(100 * share, 0)} %`;
 
+/** An exact interval of a share, rounded outward: what is printed holds all of it. */
+export const intervalText = ([low, high]: readonly [number, number]): string =>
+  `${Math.floor(100 * low)} to ${Math.ceil(100 * high)} %`;
+
 /** A mark; with as many figures as tell it from the pass mark. */
 export function markText(share: number, passMark: number): string {
   const digits = [0, 1, 2].find(

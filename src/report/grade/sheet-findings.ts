@@ -1,7 +1,7 @@
 /** What the readings of a trainee show over the whole car: the gauge, how far they agree, what was found. */
 import { counted } from '../../base/counted.ts';
 import { textIn } from '../../base/remark.ts';
-import { figure, shown } from '../../base/rounding.ts';
+import { figure } from '../../base/rounding.ts';
 import { bare, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import type { GradedClass, GradedTrainee } from '../../tasks/grade/grade-request.ts';
@@ -10,7 +10,7 @@ import type { Grade } from '../../training/grade-trainee.ts';
 import { together } from '../../training/reasons.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
-import { BIAS_HINT, hintedBias, percentText, signed, signedText } from './grade-words.ts';
+import { BIAS_HINT, hintedBias, intervalText, signed, signedText } from './grade-words.ts';
 
 /** The trainee’s own gauge, or that readings were put right by everybody’s: they are not what the display showed. */
 export function gaugeBlocks(
@@ -82,10 +82,7 @@ export function foundBlocks(grade: Grade, unit: LengthUnit): readonly Block[] {
 
 function foundPart(what: string, { found, of, interval }: Found): readonly string[] {
   if (interval === null) return [];
-  const [low, high] = interval;
-  return [
-    `${found} of ${of} ${what} (95 %, exact: ${shown(100 * low, 0)} to ${percentText(high)} of such)`,
-  ];
+  return [`${found} of ${of} ${what} (95 %, exact: ${intervalText(interval)} of such)`];
 }
 
 /** The spot is found as low, and by the film beside it more would be taken off there than the reference lets go. */

@@ -37,34 +37,33 @@ export function told(trainee: GradedTrainee, unit: LengthUnit, verbose: boolean)
     return [paragraph(trainee.name, `not read: ${first?.message ?? 'no reading'}${at}`)];
   }
   const all = verbose ? grade.reasons : grade.reasons.filter(({ code }) => !QUIET.includes(code));
-  const unmarked = costsNothing(grade, unit);
-  if (all.length + grade.grounds.length + unmarked.length === 0) return [];
+  const [hint, spots] = [biasHint(grade, unit), spotsWorkedOver(grade, unit)];
+  if ([...all, ...grade.grounds, ...hint, ...spots].length === 0) return [];
   const shownReasons = all.slice(0, verbose ? all.length : MOST_TOLD);
   const more = all.length - shownReasons.length;
   const counted = voidText(grade);
   const texts = [
     ...(counted === '' ? [] : [counted]),
-    ...unmarked,
+    ...hint,
     ...shownReasons.map((one) => reasonText(one, unit)),
     ...(more === 0 ? [] : [`and ${more} more`]),
+    ...spots,
   ];
   const said = texts.length === 0 ? [] : [joined(texts, '; ')];
   return [paragraph(attemptName(trainee), joined([becauseText(grade), ...said], ': '))];
 }
 
-/** What makes no difference to mark and verdict, and would to a car. */
-function costsNothing(grade: Grade, unit: LengthUnit): readonly string[] {
+/** It makes no difference to mark and verdict, and would to a car: the gauge before anything that it puts off. */
+function biasHint(grade: Grade, unit: LengthUnit): readonly string[] {
   const bias = hintedBias(grade);
-  const hint =
-    bias === null
-      ? []
-      : [
-          tell(
-            says`reads ${biasText(bias)}, which is more than chance and no more than is allowed: ${BIAS_HINT}`,
-            unit,
-          ),
-        ];
-  return [...hint, ...spotsWorkedOver(grade, unit)];
+  return bias === null
+    ? []
+    : [
+        tell(
+          says`reads ${biasText(bias)}, which is more than chance and no more than is allowed: ${BIAS_HINT}`,
+          unit,
+        ),
+      ];
 }
 
 /** They are about all of the file: a line says nothing. */

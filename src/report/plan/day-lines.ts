@@ -32,10 +32,14 @@ function dayLine({ day, stages, time, points }: WorkDay, result: PlanResult): Sa
 function stagesText(stages: readonly DayStage[], { work, survey }: PlanResult): string {
   const nameOf = (stage: string): string =>
     work.order.find(({ id }) => id === stage)?.name ?? stage;
-  const onPanels = ({ panels }: DayStage): string =>
+  const namesOf = (panels: readonly string[]): string =>
     panels
       .flatMap((id) => survey.template.panels.find((one) => one.id === id)?.name ?? [])
       .join(', ');
+  const onPanels = ({ panels, atMarks }: DayStage): string =>
+    [...(atMarks.length === 0 ? [] : [`deep marks of ${namesOf(atMarks)}`]), namesOf(panels)]
+      .filter((one) => one !== '')
+      .join('; ');
   return stages
     .map((one, i) => {
       const [on, next] = [onPanels(one), stages[i + 1]];

@@ -2,7 +2,7 @@
 import { groupBy } from '../../base/group-by.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isTouched, type PanelPlan } from '../../correction/plan/plan.ts';
-import { DEEPER_THAN_CLEAR } from '../../correction/plan/plan-remarks.ts';
+import { DEEPER_THAN_CLEAR, SHOP_TOO_MILD } from '../../correction/plan/plan-remarks.ts';
 import { isZone, partName } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import { about, joined, remarkFacts } from '../facts.ts';
@@ -56,6 +56,7 @@ const isKeptOff = (plan: PanelPlan): boolean =>
 
 export const NOTHING_TO_CORRECT = 'nothing-to-correct';
 export const NO_TECHNIQUE = 'no-technique';
+export const NOTHING_FITS = 'nothing-fits';
 
 /** `bonnet, roof (thin, cut-back)`: panels that are left for one reason stand together. */
 export const withReasons = (
@@ -91,6 +92,7 @@ function reasonOf(plan: PanelPlan): string {
 const LEFT: Readonly<Record<string, string>> = {
   [NOTHING_TO_CORRECT]: 'nothing to polish',
   [NO_TECHNIQUE]: 'no way to work it',
-  'nothing-fits': 'the mildest steps take too much',
+  [NOTHING_FITS]: 'the mildest steps take too much',
+  [SHOP_TOO_MILD]: 'what the shop has clears hardly a mark',
   'not-worth-it': 'what may go clears hardly a mark',
 };

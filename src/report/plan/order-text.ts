@@ -14,7 +14,7 @@ export function orderText(worked: readonly PanelPlan[], { work }: PlanResult): S
   const whole = shown(jobHours(work.time, 0.5), 1);
   const boxes = { text: 'a box for each set', facts: [] };
   const times = [
-    `Minutes are machine in hand, ${shown(work.machineMinutes, 0)} in all`,
+    `Minutes are ${work.inHand} in hand, ${shown(work.machineMinutes, 0)} in all`,
     `with masking, wipes, pads, set-up and readings half of such corrections take ${whole}\u00a0h at most`,
   ];
   const spots = spotsText(worked);

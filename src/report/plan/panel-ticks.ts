@@ -1,11 +1,16 @@
 /** One panel of the work card: what is done on it, in order, with a box for each time. */
 
 import { counted } from '../../base/counted.ts';
-import { textIn } from '../../base/remark.ts';
+import { type Remark, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import type { LocalWork, PanelPlan, PlannedStep } from '../../correction/plan/plan.ts';
+import {
+  hasUnknownRisk,
+  type LocalWork,
+  type PanelPlan,
+  type PlannedStep,
+} from '../../correction/plan/plan.ts';
 import { totalFloor } from '../../film/limits/removal-limits.ts';
 import { partName } from '../../film/survey.ts';
 import { marksFor } from '../../tasks/plan/marked-points.ts';
@@ -42,14 +47,13 @@ export function panelTicks(part: PanelPlan, result: PlanResult, unit: LengthUnit
       ),
       ...thinEdges(part, result, unit),
       ...unknownRisk(part),
+      ...minded(part, unit, ({ code }) => code === PLACE_ON_RECORD),
       ...part.local.flatMap((spot) => spotTicks(spot, part, unit)),
       ...stepTicks(part.steps),
       tick(
         `wipe, inspect; read ${marks === 1 ? 'it again, cool:' : 'again, cool: mean'} ${BLANK} off: ${BLANK} (${planned}${most} may go)`,
       ),
-      ...part.cautions
-        .filter(({ code }) => PLACE_REMARKS.has(code))
-        .map((one) => remarkTick('mind', textIn(one, unit))),
+      ...minded(part, unit, ({ code }) => PLACE_REMARKS.has(code)),
     ],
   };
 }
@@ -79,9 +83,9 @@ function thinEdges(
       ];
 }
 
-/** Where no clear could be told from what lies under it, as on repaint freed by a test spot, only the pad shows its end. */
-const unknownRisk = ({ steps, risk, local }: PanelPlan): readonly Tick[] =>
-  [{ steps, risk }, ...local].some((one) => one.steps.length > 0 && one.risk === null)
+/** Where the risk is not known only the pad shows the end of the clear. */
+const unknownRisk = (panel: PanelPlan): readonly Tick[] =>
+  hasUnknownRisk(panel)
     ? [
         {
           ...remarkTick(
@@ -92,6 +96,15 @@ const unknownRisk = ({ steps, risk, local }: PanelPlan): readonly Tick[] =>
         },
       ]
     : [];
+
+/** Where not to go is read before any set. */
+const PLACE_ON_RECORD = 'place-on-record';
+
+const minded = (
+  { cautions }: PanelPlan,
+  unit: LengthUnit,
+  isSo: (one: Remark) => boolean,
+): readonly Tick[] => cautions.filter(isSo).map((one) => remarkTick('mind', textIn(one, unit)));
 
 /** Cautions that are of this panel's steps and not of all. */
 const PLACE_REMARKS: ReadonlySet<string> = new Set([
@@ -122,8 +135,15 @@ function spotTicks(
       ? ''
       : `; in all ${thicknessText(place.removal, unit, 2)} of ${thicknessText(place.budget, unit, 2)} that may go there`;
   return [
+    tick(`mark the place of the ${defect.kind.name}, wipe it, read it cool: ${BLANK}`),
     ...steps.map((step) => setsTick(`spot at ${defect.kind.name}, that place only`, step)),
     remarkTick('that place', `takes ${more}${inAll}`),
+    ...(steps.some(({ sets }) => sets > 1)
+      ? [remarkTick('after each set', 'wipe, inspect: still needed?')]
+      : []),
+    tick(
+      `wipe, inspect; read that place again, cool: ${BLANK} off: ${BLANK} (planned ${thicknessText(removal.median, unit, 2)})`,
+    ),
   ];
 }
 

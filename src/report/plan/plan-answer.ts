@@ -4,13 +4,8 @@ import { counted } from '../../base/counted.ts';
 import { rangeShown, shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import {
-  isTouched,
-  isWorked,
-  type PanelPlan,
-  type Verdict,
-  workedParts,
-} from '../../correction/plan/plan.ts';
+import { isTouched, isWorked, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
+import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
 import { isZone, type PanelSurvey, partName } from '../../film/survey.ts';
 import type { PlanResult } from '../../tasks/plan/plan-vehicle.ts';
 import { jobHours } from '../../work/job-time.ts';
@@ -20,7 +15,7 @@ import { hasWarning } from '../survey/note-blocks.ts';
 import { isOpen, settleFirst } from '../survey/settle-first.ts';
 import { readAgainFirst } from '../survey/slip-lines.ts';
 import { unreadLine } from '../survey/unread-lines.ts';
-import { withReasons } from './keep-off.ts';
+import { NOTHING_TO_CORRECT, withReasons } from './keep-off.ts';
 import { nothingWorked } from './nothing-worked.ts';
 import { readMoreFirst } from './read-more-first.ts';
 
@@ -43,7 +38,7 @@ export function answerBlocks(
     ...readMoreFirst(parts),
     ...leftLine('Leave', others),
     ...leftLine('Spot first', spotFirst),
-    ...settleFirst(openOf(parts), unit),
+    ...settleFirst(openOf(parts, plans), unit),
     ...unreadLine(
       plans.map(({ survey }) => survey),
       unit,
@@ -51,9 +46,19 @@ export function answerBlocks(
   ];
 }
 
-/** Of the parts worked, those that a reading or a word would settle. */
-export const openOf = (parts: readonly PanelPlan[]): readonly PanelSurvey[] =>
-  parts.filter(isTouched).flatMap(({ survey }) => (isOpen(survey) ? [survey] : []));
+/** Of the parts worked, and of those left for nothing else, those that a reading or a word would settle. */
+export const openOf = (
+  worked: readonly PanelPlan[],
+  plans: readonly PanelPlan[],
+): readonly PanelSurvey[] =>
+  [...worked.filter(isTouched), ...plans.flatMap(leftOf).filter(isLeftUnsettled)].flatMap(
+    ({ survey }) => (isOpen(survey) ? [survey] : []),
+  );
+
+const isLeftUnsettled = ({ survey, verdict, reasons }: PanelPlan): boolean =>
+  survey.boundBy.code === 'near-line' &&
+  verdict === 'leave' &&
+  !reasons.some(({ code }) => code === NOTHING_TO_CORRECT);
 
 /** A panel, or each zone of it, on which nothing is done. */
 function leftOf(plan: PanelPlan): readonly PanelPlan[] {
@@ -74,11 +79,11 @@ function workText(
   parts: readonly PanelPlan[],
   plans: readonly PanelPlan[],
   unit: LengthUnit,
-  { survey, work: { job, days } }: PlanResult,
+  { survey, settings, work: { job, days } }: PlanResult,
 ): Said {
   const told = [
-    ...WAYS.flatMap(([verdict, way]) => {
-      const of = parts.filter((part) => isWorked(part) && part.verdict === verdict);
+    ...waysIn(settings.correction.correction).flatMap(([way, isSo]) => {
+      const of = parts.filter((part) => isWorked(part) && isSo(part));
       return of.length === 0 ? [] : [`${namesOf(of)}${way}: ${taken(of, unit)}`];
     }),
     ...spotsOnly(plans),
@@ -92,11 +97,20 @@ function workText(
   );
 }
 
-const WAYS: readonly (readonly [Verdict, string])[] = [
-  ['polish', ''],
-  ['lighter', ' short of the aim'],
-  ['hand', ' by hand'],
-];
+type Way = readonly [way: string, isSo: (part: PanelPlan) => boolean];
+
+/** By hand an aim may be reached or not; a machine's verdict says so itself. */
+function waysIn({ choice: { equalShortfall } }: CorrectionModel['correction']): readonly Way[] {
+  const isShort = ({ aimed, expected }: PanelPlan): boolean => expected < aimed - equalShortfall;
+  const byHand = (short: boolean) => (part: PanelPlan) =>
+    part.verdict === 'hand' && isShort(part) === short;
+  return [
+    ['', ({ verdict }) => verdict === 'polish'],
+    [' short of the aim', ({ verdict }) => verdict === 'lighter'],
+    [' by hand', byHand(false)],
+    [' by hand, short of the aim', byHand(true)],
+  ];
+}
 
 /** A few are named, more are counted, but for zones: half of a panel is no panel. */
 function namesOf(parts: readonly PanelPlan[]): string {

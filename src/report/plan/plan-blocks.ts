@@ -18,8 +18,9 @@ import type { PageOptions } from '../page-options.ts';
 import { factsList } from '../panel-facts.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
 import { gainRange } from '../survey/gain-groups-text.ts';
-import { noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
-import { heading, legend, strictNote, takesMore } from '../survey/page-head.ts';
+import { FILES_DOUBTED, noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
+import { heading, legend, takesMore } from '../survey/page-head.ts';
+import { strictNote } from '../survey/strict-note.ts';
 import { dayBlocks } from './day-lines.ts';
 import { localText } from './local-lines.ts';
 import { answerBlocks } from './plan-answer.ts';
@@ -55,7 +56,7 @@ export function planBlocks(
     ...assumptionBlocks(
       { ...result, assumptions: result.assumptions.filter((one) => !isLarge(one)) },
       options,
-      WITH_THE_RISK,
+      SAID_ABOVE,
     ),
     ...(options.drawn === true ? takenBars(parts, unit) : []),
   ];
@@ -77,7 +78,7 @@ const headBlocks = (
   unit: LengthUnit,
 ): readonly Block[] => [
   title(heading('Plan', result, read.map(surveyOf))),
-  ...strictNote(result.settings),
+  ...strictNote(result),
   gap,
   ...warningsFirst(result, unit),
   ...colourFirst(plans.map(surveyOf)),
@@ -121,7 +122,7 @@ const IN_BRACKETS = {
   facts: ['in brackets: 9 jobs of 10 take that, counted in the risk'],
 };
 
-const WITH_THE_RISK = ['risk'];
+const SAID_ABOVE = ['risk', FILES_DOUBTED];
 
 /** With -v: hours stage by stage and day by day, and what is known of each panel. */
 const detailBlocks = (
@@ -130,7 +131,7 @@ const detailBlocks = (
   unit: LengthUnit,
 ): readonly Block[] => [
   ...riskAtLength(result),
-  stageList(result.work),
+  stageList(result.work, result.paint.tried.length > 0),
   ...(result.work.machineMinutes === 0 ? [] : dayBlocks(result)),
   ...workDetailBlocks(result.work, result.settings.hours),
   ...factsList(surveys, result, unit),
@@ -151,11 +152,11 @@ const whyPage = (result: PlanResult, options: PageOptions): readonly Block[] => 
       result.why.map(({ plan }) => plan.survey),
     ),
   ),
-  ...strictNote(result.settings),
+  ...strictNote(result),
   ...warningsFirst(result, options.unit),
   paragraph('Aim', aimWords(result)),
   ...result.why.flatMap((why) => [gap, ...planWhyBlocks(why, options)]),
-  ...assumptionBlocks(result, options),
+  ...assumptionBlocks(result, options, [FILES_DOUBTED]),
 ];
 
 function aimWords(result: PlanResult): Said {

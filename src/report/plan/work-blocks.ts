@@ -24,8 +24,8 @@ export function workBlocks(work: WorkEstimate): readonly Block[] {
             [
               `correction ${hoursOf(work.time)} (P50, P80, P95)`,
               {
-                text: `${inHand}\u00a0h of it machine in hand`,
-                facts: [`correction ${inHand}\u00a0h machine in hand`],
+                text: `${inHand}\u00a0h of it ${work.inHand} in hand`,
+                facts: [`correction ${inHand}\u00a0h ${work.inHand} in hand`],
               },
             ],
             ', ',
@@ -86,7 +86,7 @@ export const workDetailBlocks = (
 ];
 
 /** Each stage's part of the hours that half of such jobs take at most, as the days have them. */
-export const stageList = (work: WorkEstimate): Block =>
+export const stageList = (work: WorkEstimate, isTried: boolean): Block =>
   list(
     {
       text: `Order of the job, as long as half of such jobs take at most (${shown(jobHours(work.job.time, 0.5), 1)}\u00a0h of one person)`,
@@ -95,9 +95,14 @@ export const stageList = (work: WorkEstimate): Block =>
     work.stages.map(({ stage, mean, wait }, i) => {
       const wait_ = wait === 0 ? '' : `, then ${shown(wait, 0)}\u00a0min to wait`;
       const time = mean === 0 ? WITH_THE_STEPS : `: ${shown(mean * work.medianShare, 0)}\u00a0min`;
-      return `${i + 1}. ${stage.text}${time}${wait_}`;
+      const made = isTried && stage.id === TEST_SPOT ? COUNTED : '';
+      return `${i + 1}. ${stage.text}${time}${wait_}${made}`;
     }),
   );
+
+/** Hours are of the whole job, from taking the vehicle in: what is done of it counts, as the readings do. */
+const TEST_SPOT = 'test-spot';
+const COUNTED = ' (counted, though spots are made: the hours are of the whole job)';
 
 /** A look between two steps takes no time of its own. */
 const WITH_THE_STEPS = ' (its time is in the steps)';

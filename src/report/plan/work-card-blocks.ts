@@ -8,7 +8,7 @@ import { says, tell, um } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isTouched, type PanelPlan, workedParts } from '../../correction/plan/plan.ts';
 import { setTime } from '../../correction/removal/removal-rate.ts';
-import { isColourNormal } from '../../film/limits/colour-at-spot.ts';
+import { isColourNormal, isRepaintSaidWithoutClear } from '../../film/limits/colour-at-spot.ts';
 import { partName } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
 import { seenAtOnePoint } from '../../tasks/plan/marked-points.ts';
@@ -22,9 +22,10 @@ import { motionText } from '../methods/method-words.ts';
 import { type Block, cell, gap, notice, paragraph, type Said, type Tick, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
-import { noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
-import { heading, strictNote } from '../survey/page-head.ts';
+import { filesTaken, noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
+import { heading } from '../survey/page-head.ts';
 import { settleFirst } from '../survey/settle-first.ts';
+import { strictNote } from '../survey/strict-note.ts';
 import { dayBlocks } from './day-lines.ts';
 import { keepOffBlocks } from './keep-off.ts';
 import { nothingWorked } from './nothing-worked.ts';
@@ -58,8 +59,9 @@ export function workCardBlocks(
     unit,
   ).flatMap((block) => [block, gap]);
   const first = [
-    ...strictNote(result.settings),
+    ...strictNote(result),
     ...warningsFirst(result, unit),
+    ...filesTaken(result.assumptions),
     ...colourFirst(asked.map(({ survey }) => survey)),
   ];
   const keepOff = keepOffBlocks(asked.flatMap(partsWithSpots), unit);
@@ -80,7 +82,7 @@ export function workCardBlocks(
     ...first,
     ...again,
     ...readMoreFirst(worked),
-    ...settleFirst(openOf(worked), unit),
+    ...settleFirst(openOf(worked, asked), unit),
     ...keepOff,
     ...largeAssumptions(result.assumptions.filter(isSeenAtCar), unit),
     gap,
@@ -133,13 +135,22 @@ function stopRule(worked: readonly PanelPlan[], result: PlanResult, unit: Length
 
 /** What colour on the pad means is a matter of each panel’s finish. */
 function colourRule(worked: readonly PanelPlan[]): string {
-  const normal = worked.filter(({ survey }) => isColourNormal(survey.facts.finish));
+  const normal = worked.filter(
+    ({ survey }) => isColourNormal(survey.facts.finish) && !isRepaintSaidWithoutClear(survey),
+  );
+  const others = worked.filter((part) => !normal.includes(part));
   if (normal.length === 0) return 'Colour on the pad under clear: stop at once';
   const other = 'a lighter colour or primer on it: stop at once';
-  return normal.length === worked.length
-    ? `This paint has no clear, and its own colour on the pad is normal; ${other}`
-    : `Colour on the pad is normal where the paint has no clear (${normal.map(({ survey }) => partName(survey)).join(', ')}): there ${other}; elsewhere any colour: stop at once`;
+  if (others.length === 0) {
+    return `This paint has no clear, and its own colour on the pad is normal; ${other}`;
+  }
+  return others.every(({ survey }) => isRepaintSaidWithoutClear(survey))
+    ? `This paint has no clear, and its own colour on the pad is normal; ${other}. Not so on repaint (${namesOf(others)}): there any colour: stop at once`
+    : `Colour on the pad is normal where the paint has no clear (${namesOf(normal)}): there ${other}; elsewhere any colour: stop at once`;
 }
+
+const namesOf = (parts: readonly PanelPlan[]): string =>
+  parts.map(({ survey }) => partName(survey)).join(', ');
 
 /** Each combination of the plan once, in the order it is met. */
 function settingsTable(

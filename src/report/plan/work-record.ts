@@ -33,7 +33,7 @@ export const workRecord = (work: WorkEstimate, hours: LearnedPace | null): Machi
     stages: stages.map((one) => ({
       stage: one.stage,
       clock_min: recorded(one.time),
-      panels: one.panels,
+      panels: [...new Set([...one.atMarks, ...one.panels])],
     })),
     points: points.map(recorded),
     a8_m_per_s2: recorded(a8),

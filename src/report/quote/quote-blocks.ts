@@ -9,9 +9,10 @@ import { joined } from '../facts.ts';
 import { type Block, gap, paragraph, type Said, title } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { colourFirst } from '../survey/colour-lines.ts';
-import { doubtBlocks, noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
-import { heading, strictNote } from '../survey/page-head.ts';
+import { doubtBlocks, FILES_DOUBTED, noteBlocks, warningsFirst } from '../survey/note-blocks.ts';
+import { heading } from '../survey/page-head.ts';
 import { readAgainFirst } from '../survey/slip-lines.ts';
+import { strictNote } from '../survey/strict-note.ts';
 import { materialBlocks } from './material-blocks.ts';
 import { optionTable, partsBlocks } from './option-tables.ts';
 import {
@@ -46,6 +47,7 @@ export function quoteBlocks(
     ...assumptionBlocks(
       { ...result, assumptions: newsOf(result.assumptions, options.verbose) },
       options,
+      [FILES_DOUBTED],
     ),
   ];
 }
@@ -63,7 +65,7 @@ function headBlocks(
   const isEstimate = result.settings.money.kind.value === 'estimate';
   return [
     title(heading(isEstimate ? 'Estimate' : 'Quotation', result, read)),
-    ...strictNote(result.settings),
+    ...strictNote(result),
     ...warningsFirst(result, unit),
     ...colourFirst(read),
     ...readAgainFirst(read, result, unit),
@@ -87,7 +89,7 @@ function choiceBlocks(result: QuoteResult, options: QuotePageOptions): readonly 
     ),
     ...partsBlocks(result.options, priceList, verbose),
     ...missingBlocks(result),
-    ...shortBlocks(result.options, priceList),
+    ...shortBlocks(result, unit),
     ...(verbose ? overrunBlocks(result) : []),
     ...materialBlocks(result.options, priceList, verbose),
     ...(verbose && priceList !== null ? stageCostBlocks(result.options, priceList) : []),

@@ -7,7 +7,7 @@ import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { column, figures } from '../columns.ts';
 import { type Block, type Cell, type Column, cell, list, paragraph } from '../model.ts';
-import { cheaperForOwner } from './cheaper-texts.ts';
+import { cheaperAloneForOwner, cheaperForOwner } from './cheaper-texts.ts';
 import { amountText } from './money-text.ts';
 import {
   aimTitle,
@@ -53,7 +53,9 @@ export function choiceBlocks(result: QuoteResult, unit: LengthUnit): readonly Bl
     ...namesBlock(choices),
     choiceTable(result, choices, unit),
     ...sameBlocks(result),
-    ...cheaperForOwner(choices).map((text) => paragraph('Price', text)),
+    ...[...cheaperForOwner(choices), ...cheaperAloneForOwner(result, unit)].map((text) =>
+      paragraph('Price', text),
+    ),
     ...untouchedBlocks(result),
   ];
 }
@@ -94,7 +96,7 @@ function choiceTable(
       row(`paint taken there (${unitName(unit)})`, ({ polished }) =>
         filmText(polished?.spent ?? null, unit),
       ),
-      row(`top layer left (${unitName(unit)})`, ({ left }) => filmText(left, unit)),
+      row(`top layer left where thinnest (${unitName(unit)})`, ({ left }) => filmText(left, unit)),
       row('hours of work', hoursRange),
       row('days with us', daysText),
       ...(prices === null

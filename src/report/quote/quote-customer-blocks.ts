@@ -8,12 +8,13 @@ import { partForOwner } from '../../work/left-as-found.ts';
 import type { QuoteKind } from '../../work/price-list.ts';
 import type { QuoteOption } from '../../work/quote-option.ts';
 import { joined } from '../facts.ts';
-import { type Block, list, paragraph, type Said, title } from '../model.ts';
+import { type Block, list, paragraph, type Said } from '../model.ts';
+import { namesAnd } from '../words.ts';
 import { ownerDoubts } from './owner-doubts.ts';
+import { ownerHead } from './owner-head.ts';
 import type { QuotePageOptions } from './quote-blocks.ts';
 import { choiceBlocks, choiceColumns, choicesOf } from './quote-choices.ts';
 import { partCells } from './quote-lines.ts';
-import { validityText } from './quote-validity.ts';
 import {
   areWithoutMarks,
   curveBlocks,
@@ -31,15 +32,12 @@ export function customerBlocks(
 ): readonly Block[] {
   if (isNothingWorked(result.options)) return nothingBlocks(result, { unit, date });
   return [
-    title(headingText(result)),
-    ...addressBlocks(result),
-    ...dateBlocks(result, date),
+    ...ownerHead(result, date),
     ...ownerDoubts(result, unit),
     meaningBlock(result),
     ...choiceBlocks(result, unit),
     ...shortBlocks(choicesOf(result).map(({ option }) => option)),
     ...partsBlocks(result),
-    ...orderBlocks(result),
     ...notPromisedBlocks(result),
     ...polishingBlocks,
     ...curveBlocks(
@@ -50,6 +48,7 @@ export function customerBlocks(
     ),
     list('What to know', knowBlocks(result)),
     ...termsBlocks(result),
+    ...orderBlocks(result),
   ];
 }
 
@@ -58,9 +57,7 @@ const nothingBlocks = (
   result: QuoteResult,
   { unit, date }: Pick<QuotePageOptions, 'unit' | 'date'>,
 ): readonly Block[] => [
-  title(headingText(result)),
-  ...addressBlocks(result),
-  ...dateBlocks(result, date),
+  ...ownerHead(result, date),
   ...ownerDoubts(result, unit),
   paragraph(
     'What we found',
@@ -91,32 +88,6 @@ const polishingBlocks: readonly Block[] = [
   ),
 ];
 
-/** Who offers it, and to whom. */
-function addressBlocks({ settings: { money }, identity }: QuoteResult): readonly Block[] {
-  const from = [money.shop, ...(money.prices.value?.contact ?? [])].filter(Boolean).join(', ');
-  const to = identity?.owner ?? '';
-  return [
-    ...(from === '' ? [] : [paragraph('From', from)]),
-    ...(to === '' ? [] : [paragraph('For', to)]),
-  ];
-}
-
-/** A day to write in where nobody asked for one. */
-const dayForm: Block = { kind: 'form', fields: ['Date'] };
-
-/** What is offered holds from that day; without a price nothing is. */
-function dateBlocks(
-  { settings: { money }, options }: QuoteResult,
-  date: string | null,
-): readonly Block[] {
-  if (!isPriced(options)) return [date === null ? dayForm : paragraph('Date', date)];
-  const validity = validityText(money.prices.value, date);
-  return [
-    ...(date === null ? [dayForm] : []),
-    ...(validity === null ? [] : [paragraph('When', validity)]),
-  ];
-}
-
 /** Where to choose and sign; none without a price to agree to. */
 function orderBlocks(result: QuoteResult): readonly Block[] {
   const choices = choicesOf(result).filter(({ option }) => option.priced !== null);
@@ -133,13 +104,6 @@ function orderBlocks(result: QuoteResult): readonly Block[] {
       ],
     },
   ];
-}
-
-function headingText({ vehicle, identity, settings }: QuoteResult): string {
-  const what = settings.money.kind.value === 'estimate' ? 'Estimate' : 'Quotation';
-  const car = [identity?.make, identity?.model, identity?.year].filter(Boolean).join(' ');
-  const of = [car, vehicle].filter(Boolean).join(', ');
-  return `${what}: paint correction${of === '' ? '' : ` of ${of}`}`;
 }
 
 const MEANINGS: Readonly<Record<QuoteKind, readonly string[]>> = {
@@ -191,15 +155,15 @@ function shortBlocks(options: readonly QuoteOption[]): readonly Block[] {
   return texts.length === 0 ? [] : [list('Where fewer marks go', texts)];
 }
 
-function knowBlocks({ options, settings }: QuoteResult): readonly string[] {
-  const { risk } = settings.terms;
+function knowBlocks(result: QuoteResult): readonly string[] {
+  const { options, settings } = result;
   const { kind } = settings.money;
   const overruns = isPriced(options) ? options.flatMap(({ overrun }) => overrun ?? []) : [];
   const most = overruns.length === 0 ? null : Math.max(...overruns);
   return [
     'A reading is no promise. A gauge reads all layers together; how much of it is the clear top layer is judged from what is usual.',
     'One µm is a thousandth of a millimetre. All the paint together is about as thick as a sheet of paper.',
-    `We plan so that the chance of too thin a top layer on a panel, on cars like those assumed, stays under ${shown(100 * risk, 1)}\u00a0%. It is never nothing.`,
+    riskText(result),
     'Marks that go are a share of the fine marks on all paint that was measured; where nothing may be polished, none go. Single deep scratches may stay.',
     ...(most === null
       ? []
@@ -209,6 +173,17 @@ function knowBlocks({ options, settings }: QuoteResult): readonly string[] {
             : `In about ${shown(100 * most, 0)} of 100 such jobs the work takes longer than the price is made for; that is our risk, not yours.`,
         ]),
   ];
+}
+
+/** What holds of panels whose top layer can be told is not said of one whose cannot. */
+function riskText({ exclusions, settings }: QuoteResult): string {
+  const unknown = exclusions.flatMap(({ code, panels }) => (code === 'risk-unknown' ? panels : []));
+  const most = `at most ${shown(100 * settings.terms.risk, 1)}\u00a0%`;
+  return [
+    `We plan so that the chance of too thin a top layer on a panel, on cars like those assumed, is ${most}.`,
+    ...(unknown.length === 0 ? [] : [`Of the ${namesAnd(unknown)} it is not known.`]),
+    'It is never nothing.',
+  ].join(' ');
 }
 
 function termsBlocks({ settings, options }: QuoteResult): readonly Block[] {

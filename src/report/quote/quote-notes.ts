@@ -1,13 +1,12 @@
 /** What is said under the tables of a quote, for the shop: what has no price, falls short, is not promised, must be bought. */
 import { shown } from '../../base/rounding.ts';
+import type { LengthUnit } from '../../base/units.ts';
 import { partName } from '../../film/survey.ts';
 import type { QuoteResult } from '../../tasks/quote/quote-vehicle.ts';
 import { namingAll } from '../../tasks/settings/assumption.ts';
-import type { PriceList } from '../../work/price-list.ts';
-import type { QuoteOption } from '../../work/quote-option.ts';
 import { joined } from '../facts.ts';
 import { type Block, list, paragraph } from '../model.ts';
-import { cheaperTexts } from './cheaper-texts.ts';
+import { cheaperAlone, cheaperTexts } from './cheaper-texts.ts';
 import { sameTexts } from './quote-choices.ts';
 import {
   areWithoutMarks,
@@ -46,14 +45,14 @@ export const unchargedBlocks = ({ assumptions }: QuoteResult, verbose: boolean):
     .filter(({ code }) => code === 'quote-materials')
     .map((one) => paragraph('Given away', verbose ? namingAll(one) : one.text));
 
-export function shortBlocks(
-  options: readonly QuoteOption[],
-  prices: PriceList | null,
-): readonly Block[] {
+export function shortBlocks(result: QuoteResult, unit: LengthUnit): readonly Block[] {
+  const { options, settings } = result;
+  const currency = settings.money.prices.value?.list.currency ?? null;
   const texts = shortTexts(options, partName);
   const notes = [
     ...reversalTexts(options, partName),
-    ...cheaperTexts(options, prices?.currency ?? null),
+    ...cheaperTexts(options, currency),
+    ...cheaperAlone(result, currency, unit),
     ...sameTexts(options),
   ];
   return [

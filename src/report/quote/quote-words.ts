@@ -46,6 +46,7 @@ const SHORT_WORDS: Readonly<Record<ExclusionCode, string>> = {
   'under-film': 'under film or wrap',
   'clear-failed': 'clear failed',
   'matte-paint': 'matte',
+  'risk-unknown': 'risk not known',
   'colour-came': 'colour on the pad, left as found',
   'finish-doubted': 'finish in doubt, left as found',
   'clear-shown': 'no colour on the pad against the stated finish',
@@ -153,8 +154,8 @@ function reversalReason(
 ): string {
   const left = leftByOther(before, option);
   const isLessWhereWorked =
-    (option.polished?.expected ?? 0) < (before.polished?.expected ?? 0) || left.length === 0;
-  return isLessWhereWorked
+    option.polished !== null && option.polished.expected < (before.polished?.expected ?? 0);
+  return isLessWhereWorked || left.length === 0
     ? 'it asks for a finish without any haze, and where little paint may go that leaves less for the marks'
     : `it leaves ${namesAnd(left.map(({ survey }) => nameOf(survey)))} as found, which ${before.aim.name} works`;
 }

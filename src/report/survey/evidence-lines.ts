@@ -2,6 +2,7 @@
 
 import { groupBy } from '../../base/group-by.ts';
 import { type Remark, textIn } from '../../base/remark.ts';
+import { LEAST_TOLD } from '../../base/rounding.ts';
 import {
   bareRange,
   joinSentences,
@@ -14,6 +15,7 @@ import {
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { isFactoryFilm } from '../../film/condition/condition.ts';
+import type { Help } from '../../film/help/what-would-help.ts';
 import type { LimitCode } from '../../film/limits/limit.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { SurveyHelp } from '../../tasks/survey/survey-help.ts';
@@ -22,6 +24,7 @@ import { type Block, paragraph, type Said } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
 import { partNames } from '../panel-list.ts';
 import { mostOfDoubt } from './doubt-sources.ts';
+import { gainRange } from './gain-groups-text.ts';
 import { isAskedFirst, signed } from './help-lines.ts';
 import { hasDoubtedWord, isColourElsewhere, isDoubtfulWord } from './leave-reason.ts';
 import { isToldNear } from './near-lines.ts';
@@ -190,7 +193,7 @@ function flagged(
   ];
 }
 
-/** `point 1 (132.1) is high: read again: +0.60 µm if as the others`. */
+/** `point 1 (132.1) is high: read again: +0.60 µm if as the others`; no need where nothing would come of it. */
 function readAgain(
   survey: PanelSurvey,
   helped: SurveyHelp,
@@ -200,14 +203,22 @@ function readAgain(
   const help = (helped.get(survey) ?? []).find(({ code }) => code === 'read-again');
   const isSaidFirst = help !== undefined && isAskedFirst(help, survey);
   if (told === '' || (!verbose && isSaidFirst)) return [];
-  const gain = help?.gain;
-  const worth = gain === undefined ? '' : tell(says` ${signed(gain)} if as the others`, unit);
-  return [`${told}: read again${worth === '' ? '' : `:${worth}`}`];
+  return [`${told}: ${tell(worthOfAgain(help), unit)}`];
 }
 
-/** What is asked of the readings themselves, and a loss beyond what might go, are worth a word on any panel. */
+/** Whether to read it again: for what that changes here, or else on the other panels. */
+function worthOfAgain(help: Pick<Help, 'gain' | 'elsewhere'> | undefined): Sentence {
+  const { gain = 0, elsewhere = [] } = help ?? {};
+  const others = elsewhere.map((one) => one.gain);
+  if (Math.abs(gain) >= LEAST_TOLD) return says`read again: ${signed(gain)} if as the others`;
+  return others.length === 0
+    ? says`no need to read again`
+    : says`read again: ${gainRange(others)} on other panels if as the others`;
+}
+
+/** What is asked of the readings themselves, a loss beyond what might go, and a place worked deeper, are worth a word on any panel. */
 const isOfAny = ({ code }: Remark): boolean =>
-  code === 'keying-slip' || code === 'overrun-on-record';
+  ['keying-slip', 'overrun-on-record', 'place-on-record'].includes(code);
 
 /** Evidence of what the film is; what a test spot would allow is a matter of limits. */
 export const isOfFilm = ({ code }: Remark): boolean => code !== 'sound-panel-cap';

@@ -21,12 +21,18 @@ const LIMIT_WORDS: Readonly<Record<LimitCode, string>> = {
   'test-spot': 'spot 1st',
   'sound-panels': 'others',
   'near-line': 'line',
+  place: 'place',
   'no-data': 'no data',
 };
 
-/** A limit of a panel, in a word. */
-export const limitWord = (code: LimitCode, { topcoat }: PanelSurvey): string =>
-  code === 'clear' && topcoat?.finish === 'single-stage' ? 'topcoat' : LIMIT_WORDS[code];
+/** A limit of a panel, in a word: no spot is made while the panels it goes by are to be settled, nor where it frees nothing. */
+export function limitWord(code: LimitCode, { topcoat, advice }: PanelSurvey): string {
+  if (code === 'clear' && topcoat?.finish === 'single-stage') return 'topcoat';
+  const isSpotLater =
+    code === 'test-spot' &&
+    advice.some((one) => one.code === 'sound-panel-first' || one.code === 'beyond-help');
+  return LIMIT_WORDS[isSpotLater ? 'sound-panels' : code];
+}
 
 /** One row a panel; the last column is the caller's own word on it. */
 export function filmTable(

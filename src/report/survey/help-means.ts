@@ -37,7 +37,7 @@ export function lostToPatch(
   { settings }: Pick<SurveyResult, 'settings'>,
 ): readonly Sentence[] {
   const takes = spotTakes(settings.correction);
-  return takes === null ? [] : [says`test spot’s patch: −${um(takes)}${bestOn(parts)}`];
+  return takes === null ? [] : [says`test spot’s patch: −${um(takes)}${bestOn(parts, takes)}`];
 }
 
 /** What a record holds of a panel is known, and is no question of its history. */
@@ -74,9 +74,21 @@ const scatter = (own: readonly Gain[]): readonly Sentence[] =>
 /** µm by which two figures of two decimals may differ. */
 const SAME = 0.01;
 
-/** The original panel with most to spare bears it best. */
-function bestOn(parts: readonly PanelSurvey[]): string {
-  const [first, ...rest] = parts.filter(({ condition }) => condition === 'original');
+/** Narrowest flat stretch that a full-size pad lies on, mm. */
+const FULL_PAD = 150;
+
+/**
+ * A large outer panel (common practice): a sill is often coated against stones, of another gloss, and painted again
+ * more often than others, so what is learnt there need not hold for doors and roof.
+ */
+const isLargeOuter = ({ panel: { facing, flatWidth } }: PanelSurvey): boolean =>
+  facing !== 'low' && flatWidth >= FULL_PAD;
+
+/** The original panel with most to spare bears it best: of the large ones that may give what it takes, else of all. */
+function bestOn(parts: readonly PanelSurvey[], takes: number): string {
+  const original = parts.filter(({ condition }) => condition === 'original');
+  const large = original.filter((part) => isLargeOuter(part) && part.budget >= takes);
+  const [first, ...rest] = large.length === 0 ? original : large;
   if (first === undefined) return '';
   const most = rest.reduce((best, one) => (one.budget > best.budget ? one : best), first);
   return `, best on ${partName(most)}`;

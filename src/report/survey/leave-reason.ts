@@ -11,7 +11,10 @@ import { coatName } from './coat-name.ts';
 export function filmReason(survey: PanelSurvey): string {
   const { condition, also, boundBy, panel } = survey;
   const other = wordThatTakes(survey);
-  if (boundBy.code === 'near-line' && other !== null) return `perhaps ${other}`;
+  if (boundBy.code === 'near-line' && other !== null) {
+    // That sound film may be cut keeps off it; that cut film may be sound does not.
+    return condition === 'original' ? `perhaps ${other}` : `${condition}?`;
+  }
   if (condition === 'original') {
     if (isColourElsewhere(survey)) return ELSEWHERE;
     return boundBy.code === 'clear' ? `too little ${coatName([survey])}` : REASONS[boundBy.code];
@@ -58,5 +61,6 @@ const REASONS: Readonly<Record<Exclude<LimitCode, 'clear'>, string>> = {
   'test-spot': 'test spot first',
   'sound-panels': 'too few sound panels',
   'near-line': 'not settled what it is',
+  place: 'a place of it was worked deeper',
   'no-data': 'not known',
 };

@@ -1,4 +1,5 @@
 /** What a survey has to say of the car as a whole, for every page that rests on it. */
+import { counted } from '../../base/counted.ts';
 import { groupBy } from '../../base/group-by.ts';
 import { textIn } from '../../base/remark.ts';
 import type { LengthUnit } from '../../base/units.ts';
@@ -6,6 +7,9 @@ import type { Survey } from '../../film/survey.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined, remarkFacts } from '../facts.ts';
 import { type Block, notice, paragraph } from '../model.ts';
+
+/** Said before anything else of a page that has `warningsFirst`, and not at its end again. */
+export const FILES_DOUBTED = 'files-doubted';
 
 /** What puts every panel in doubt: no page may give an answer before it. */
 const WARNINGS: ReadonlyMap<string, string> = new Map([
@@ -25,12 +29,39 @@ export const warningsFirst = (
   { survey: { notes }, assumptions }: Pick<SurveyResult, 'survey' | 'assumptions'>,
   unit: LengthUnit,
 ): readonly Block[] => [
+  ...doubtedFiles(assumptions, unit),
   ...failedGauge(assumptions, unit),
   ...notes.flatMap((note) => {
     const label = labelOf(note);
     return label === undefined ? [] : [notice(label, remarkFacts(note, unit))];
   }),
 ];
+
+/** Of two cars read as one every mean is between the two. */
+function doubtedFiles(
+  assumptions: SurveyResult['assumptions'],
+  unit: LengthUnit,
+): readonly Block[] {
+  const told = assumptions
+    .filter(({ code }) => code === FILES_DOUBTED)
+    .map((one) => textIn(one, unit));
+  return told.length === 0
+    ? []
+    : [
+        notice(
+          'Before any work',
+          `${told.join('; ')}: be sure that the files are of one car on one visit; if not, survey each alone`,
+        ),
+      ];
+}
+
+/** For paper that goes to the car: of which files the readings are, where several were taken as one. */
+export function filesTaken(assumptions: SurveyResult['assumptions']): readonly Block[] {
+  const [first, ...others] = assumptions.filter(({ code }) => code === 'files-one-vehicle');
+  if (first === undefined || assumptions.some(({ code }) => code === FILES_DOUBTED)) return [];
+  const also = others.length === 0 ? '' : `; so ${counted(others.length, 'more pair')} of files`;
+  return [paragraph('Readings', `${first.text}${also}`)];
+}
 
 /** What a gauge is widened by that failed on its shims bears on every reading. */
 const failedGauge = (

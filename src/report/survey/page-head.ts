@@ -1,32 +1,19 @@
 /** What stands over the table of a survey or plan: whose it is, what it is held against, what its columns mean. */
 
 import { counted } from '../../base/counted.ts';
-import { groupBy } from '../../base/group-by.ts';
-import { rangeShown, roundTo, shown } from '../../base/rounding.ts';
-import {
-  bare,
-  type Sentence,
-  says,
-  tell,
-  thicknessText,
-  um,
-  unitName,
-} from '../../base/sentence.ts';
+import { roundTo, shown } from '../../base/rounding.ts';
+import { bare, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
 import { expandedUncertainty } from '../../base/uncertainty.ts';
 import type { LengthUnit } from '../../base/units.ts';
-import { budgetRisk } from '../../film/help/panel-why.ts';
 import { removalFactor } from '../../film/limits/allowance-steps.ts';
-import type { LimitCode } from '../../film/limits/limit.ts';
 import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import type { Settings } from '../../tasks/settings/settings.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
 import { joined } from '../facts.ts';
-import { type Block, type Facts, notice, paragraph, type Said } from '../model.ts';
+import { type Block, type Facts, paragraph, type Said } from '../model.ts';
 import type { PageOptions } from '../page-options.ts';
-import { whichPanels } from '../panel-list.ts';
-import { coatName } from './coat-name.ts';
-import { wereThinner } from './thinner-clear.ts';
+import { riskLine } from './risk-line.ts';
 
 /** `Survey of AB 12, Make Model 1998: saloon, 13 panels, 65 points`. */
 export function heading(
@@ -141,131 +128,6 @@ function otherBaselines(
   const zinc = first.facts.galvanised ? 'with' : 'without';
   return [tell(says`${zinc} zinc under the paint ${um(first.baseline ?? usual)}: ${names}`, unit)];
 }
-
-/**
- * The risk of what may go, over all that each panel may be; by how many panels it comes true if all of it is taken; and
- * what it would be over thinner clear. All of every panel from which something may go.
- */
-function riskLine(
-  settings: Settings,
-  read: readonly PanelSurvey[],
-  { unit, verbose }: Pick<PageOptions, 'unit' | 'verbose'>,
-): Said {
-  const { terms, film } = settings;
-  const parts = read.flatMap(partsOf);
-  const worked = parts.filter(({ budget }) => budget > 0);
-  const untouched = atRiskUntouched(read, settings, verbose);
-  const tooThin = `too thin ${coatName(parts)}`;
-  if (worked.length === 0) return noRisk(tooThin, untouched);
-  const risks = worked.flatMap((part) => budgetRisk(part, terms, film) ?? []);
-  const each = `at most ${shown(100 * terms.risk, 1)}\u00a0% chance of ${tooThin} on each panel worked`;
-  const sum = risks.reduce((all, { risk }) => all + risk, 0);
-  const all = `${shown(sum, 1)} of ${worked.length} panels`;
-  const expected =
-    risks.length < 2
-      ? []
-      : [{ text: `${all} expected in all`, facts: [`${tooThin} expected on ${all} in all`] }];
-  const apart =
-    untouched === ''
-      ? []
-      : [{ text: `untouched ${untouched}`, facts: [evenUntouched(tooThin, untouched)] }];
-  const thinner = ifThinner(risks, film).map((one) => {
-    const text = tell(one, unit);
-    return { text, facts: [`chance of ${tooThin} ${text}`] };
-  });
-  return joined([joined([each, ...expected], ', '), ...thinner, ...apart], '; ', '.');
-}
-
-const noRisk = (tooThin: string, untouched: string): Said =>
-  joined(
-    [
-      'none is taken, as nothing may go',
-      ...(untouched === '' ? [] : [evenUntouched(tooThin, untouched)]),
-    ],
-    '; ',
-    '.',
-  );
-
-const evenUntouched = (tooThin: string, untouched: string): string =>
-  `chance of ${tooThin} even untouched: ${untouched}`;
-
-/** `22 % on front right door`: panels from which nothing may go for that, in no figure before; those of one figure together. */
-function atRiskUntouched(
-  read: readonly PanelSurvey[],
-  { terms, film }: Settings,
-  isFull: boolean,
-): string {
-  const parts = read.flatMap(partsOf);
-  const risks = parts
-    .filter(({ budget, boundBy }) => budget === 0 && BY_CLEAR.includes(boundBy.code))
-    .map((part) => ({ part, already: budgetRisk(part, terms, film)?.already ?? 0 }))
-    .filter(({ already }) => already > terms.risk)
-    .sort((one, other) => other.already - one.already);
-  const groups = [...groupBy(risks, ({ already }) => percent(already)).values()];
-  const told = groups.length > MOST_FIGURES && !isFull ? [risks] : groups;
-  return told
-    .map((group) => {
-      const range = rangeShown(
-        group.map(({ already }) => already),
-        percent,
-        ' to ',
-      );
-      const which = whichPanels(
-        group.map(({ part }) => part),
-        parts,
-      );
-      return `${range}\u00a0% on ${which}`;
-    })
-    .join(', ');
-}
-
-const percent = (share: number): string => shown(100 * share, 0);
-
-/** Of panels at risk, before a range of all is told. */
-const MOST_FIGURES = 3;
-
-const BY_CLEAR: readonly LimitCode[] = ['clear', 'near-line'];
-
-/** `22 to 29 % were the topcoat 6 µm thinner than reckoned`. */
-function ifThinner(
-  risks: readonly { readonly riskIfThin: number }[],
-  { thinnerClear }: Settings['film'],
-): readonly Sentence[] {
-  if (risks.length === 0) return [];
-  const thin = risks.map(({ riskIfThin }) => riskIfThin);
-  const range = rangeShown(thin, (risk) => shown(100 * risk, 0), ' to ');
-  return [says`${range}\u00a0% ${wereThinner(thinnerClear)}`];
-}
-
-/** Said before anything else: who asks for the strict floors is else taken aback by what they leave. */
-/** What is unusual of the terms that everything is held to. */
-export const strictNote = ({ terms }: Settings): readonly Block[] => [
-  ...ofPolicy(terms),
-  ...ofRisk(terms),
-];
-
-const ofPolicy = (terms: Settings['terms']): readonly Block[] =>
-  terms.policy === 'strict'
-    ? [
-        paragraph(
-          'Strict policy',
-          'its floors are meant for instruments that read the clear by itself. From the whole film, which is all an electromagnetic gauge reads, it allows almost nothing.',
-        ),
-      ]
-    : [];
-
-/** Over this a page says what was asked for. */
-const MUCH_RISK = 0.2;
-
-const ofRisk = ({ risk }: Settings['terms']): readonly Block[] =>
-  risk <= MUCH_RISK
-    ? []
-    : [
-        notice(
-          'Much risk',
-          `${shown(100 * risk, 1)}\u00a0% a panel was accepted (risk_pct): of panels worked to what may go, that many end with too thin a clear. 5\u00a0% is usual.`,
-        ),
-      ];
 
 /** What the columns of the film table mean. */
 export function legend(

@@ -68,8 +68,10 @@ function outlook(part: PanelSurvey, helped: SurveyHelp): string {
     const names = [...part.lowPoints, ...part.highPoints];
     return `: read ${names.length === 1 ? 'point' : 'points'} ${names.join(', ')} again first`;
   }
-  if (advised.some(({ code }) => code === 'sound-panel-first')) {
-    return ': no more than on the original panels, of which one is not settled';
+  const first = advised.find(({ after }) => after !== undefined)?.after;
+  if (first !== undefined) return `: no more than on ${first.name}, which is not settled`;
+  if (isSpent(part)) {
+    return ': as much as may go there at most is gone already, and no test spot frees more';
   }
   if (part.boundBy.code === 'sound-panels') {
     return ': no more than on the original panels, and no test spot frees more';
@@ -82,6 +84,10 @@ function outlook(part: PanelSurvey, helped: SurveyHelp): string {
     ? ': nothing that could be learnt frees any film'
     : '';
 }
+
+/** Whether it waits for a test spot that could free nothing, as so much of it is gone. */
+const isSpent = ({ boundBy, advice }: PanelSurvey): boolean =>
+  boundBy.code === 'test-spot' && advice.some(({ code }) => code === 'beyond-help');
 
 /** Whether anything can be done for panels from which nothing may go. */
 const WAYS = ['Leave', 'Spot first', 'Not yet'] as const;

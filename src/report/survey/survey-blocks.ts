@@ -1,8 +1,19 @@
 import { groupBy } from '../../base/group-by.ts';
 import { saying, textIn } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
-import { nextFact, says, tell, thicknessText, um, unitName } from '../../base/sentence.ts';
+import {
+  nextFact,
+  type Sentence,
+  says,
+  tell,
+  thicknessText,
+  um,
+  unitName,
+} from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
+import { removalFactor } from '../../film/limits/allowance-steps.ts';
+import { type Limit, roomLeft } from '../../film/limits/limit.ts';
+import type { RemovalTerms } from '../../film/limits/removal-limits.ts';
 import { type PanelSurvey, partName, partsOf } from '../../film/survey.ts';
 import type { SurveyReport } from '../../tasks/survey/survey-help.ts';
 import type { SurveyResult } from '../../tasks/survey/survey-vehicle.ts';
@@ -19,8 +30,9 @@ import { evidenceLines } from './evidence-lines.ts';
 import { filmTable, limitWord } from './film-table.ts';
 import { helpBlocks } from './help-blocks.ts';
 import { leftOutBlock } from './left-out-block.ts';
-import { noteBlocks, warningsFirst } from './note-blocks.ts';
-import { heading, readNotes, strictNote } from './page-head.ts';
+import { FILES_DOUBTED, noteBlocks, warningsFirst } from './note-blocks.ts';
+import { heading, readNotes } from './page-head.ts';
+import { strictNote } from './strict-note.ts';
 import { isNear, nearTheLine, sureness, surenessList } from './sureness-blocks.ts';
 import { answerBlocks } from './survey-answer.ts';
 import { surveyDrawings } from './survey-drawings.ts';
@@ -40,14 +52,15 @@ export function surveyBlocks(
     const asked = chosen(result.survey.panels, why);
     return [
       title(heading('Survey', result, read)),
-      ...strictNote(result.settings),
+      ...strictNote(result),
+      ...warningsFirst(result, unit),
       ...asked.flatMap((survey) => [gap, ...whyBlocks(survey, { result, helped, unit })]),
-      ...assumptionBlocks(result, options),
+      ...assumptionBlocks(result, options, [FILES_DOUBTED]),
     ];
   }
   const page = { helped, result, verbose: options.verbose };
   return airy([
-    [title(heading('Survey', result, read)), ...strictNote(result.settings)],
+    [title(heading('Survey', result, read)), ...strictNote(result)],
     [
       ...warningsFirst(result, unit),
       ...colourFirst(surveyed),
@@ -64,7 +77,7 @@ export function surveyBlocks(
       ),
       ...(read.length === 0 ? [] : sureness(read, result.settings, options)),
       ...nearTheLine(read, page, unit),
-      ...(options.verbose ? otherLimits(read, unit) : []),
+      ...(options.verbose ? otherLimits(read, result.settings, unit) : []),
       ...evidenceLines(read, helped, options),
       ...(options.verbose ? readInVain(surveyed, unit) : []),
       ...noteBlocks(result.survey, unit),
@@ -84,15 +97,15 @@ export function surveyBlocks(
       ...assumptionBlocks(
         { ...result, assumptions: result.assumptions.filter((one) => !isLarge(one)) },
         options,
-        SAID_UNDER_THE_TABLE,
+        SAID_ABOVE,
       ),
     ],
     options.drawn === true ? surveyDrawings(read, unit) : [],
   ]);
 }
 
-/** Its risk. */
-const SAID_UNDER_THE_TABLE: readonly string[] = ['risk'];
+/** Its risk, and files that are perhaps of two cars. */
+const SAID_ABOVE: readonly string[] = ['risk', FILES_DOUBTED];
 
 /** A blank line between groups of blocks that belong together. */
 const airy = (groups: readonly (readonly Block[])[]): readonly Block[] =>
@@ -115,7 +128,11 @@ const readTable = (read: readonly PanelSurvey[], unit: LengthUnit): readonly Blo
       ];
 
 /** What binds where it is not the clear, of panels from which something may go; the table says which. */
-function otherLimits(read: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {
+function otherLimits(
+  read: readonly PanelSurvey[],
+  { terms }: SurveyResult['settings'],
+  unit: LengthUnit,
+): readonly Block[] {
   const told = read
     .flatMap(partsOf)
     .filter(
@@ -125,7 +142,7 @@ function otherLimits(read: readonly PanelSurvey[], unit: LengthUnit): readonly B
     .map((part) => ({
       part,
       word: limitWord(part.boundBy.code, part),
-      text: textIn(part.boundBy, unit),
+      text: `${textIn(part.boundBy, unit)}${tell(ofRoom(part.boundBy, terms), unit)}`,
     }));
   const groups = [...groupBy(told, ({ word, text }) => `${word}: ${text}`).values()];
   return groups.map((group) => {
@@ -136,6 +153,12 @@ function otherLimits(read: readonly PanelSurvey[], unit: LengthUnit): readonly B
     return paragraph('Bound by', `${word}${on}: ${text}`);
   });
 }
+
+/** `: 8.7 µm left, and 1 job in 20 takes 2.5 times its plan`: why less may be planned than a limit leaves. */
+const ofRoom = ({ room }: Limit, { logSd }: Pick<RemovalTerms, 'logSd'>): Sentence =>
+  room === undefined
+    ? says``
+    : says`: ${um(roomLeft(room))} left, and 1 job in ${shown(1 / room.risk, 0)} takes ${shown(removalFactor({ ...room, logSd }), 1)} times its plan`;
 
 /** Points that enter no statistic, with where they lie. */
 function offFace(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {

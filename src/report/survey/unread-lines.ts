@@ -4,7 +4,7 @@ import { textIn } from '../../base/remark.ts';
 import type { LengthUnit } from '../../base/units.ts';
 import { needsUltrasound } from '../../film/condition/condition.ts';
 import type { SurveyAdvice } from '../../film/help/survey-advice.ts';
-import type { PanelSurvey } from '../../film/survey.ts';
+import { type PanelSurvey, partsOf } from '../../film/survey.ts';
 import { panelNames } from '../../film/template/side-names.ts';
 import { joined } from '../facts.ts';
 import { type Block, paragraph } from '../model.ts';
@@ -17,11 +17,20 @@ export function unreadLine(surveyed: readonly PanelSurvey[], unit: LengthUnit): 
   const told = [...groups].map(
     ([what, group]) => `${panelNames(group.map(({ panel }) => panel)).join(', ')} (${what})`,
   );
-  const each = told.map((one) => `${one}: none may go`);
-  return told.length === 0
-    ? []
-    : [paragraph('Not read', { text: `${told.join(', ')}: none may go`, facts: each })];
+  if (told.length === 0) return [];
+  const isHeld =
+    surveyed.some(waitsForOthers) && !unread.every(({ panel }) => needsUltrasound(panel));
+  const held = isHeld ? ['once read, repaint gets no more than on them'] : [];
+  const note = held.map((one) => ` (${one})`).join('');
+  const text = `${told.join(', ')}: none may go${note}`;
+  return [
+    paragraph('Not read', { text, facts: [...told.map((one) => `${one}: none may go`), ...held] }),
+  ];
 }
+
+/** Whether it is repaint that may be worked one day, by what may go from the original panels: those not read count once they are. */
+const waitsForOthers = (survey: PanelSurvey): boolean =>
+  partsOf(survey).some(({ boundBy: { code } }) => code === 'test-spot' || code === 'sound-panels');
 
 /** Of panels that were read in vain what that may mean, by name. */
 export function readInVain(surveyed: readonly PanelSurvey[], unit: LengthUnit): readonly Block[] {

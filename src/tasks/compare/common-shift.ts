@@ -1,9 +1,10 @@
 /**
- * Whether all panels lost about the same amount more than was to go. A gauge that was set or zeroed otherwise at one of
- * the visits shows just that, and paint seldom does. Nothing is freed by it: it is told, and how it is settled.
+ * Whether all panels lost about the same amount more than was to go, or less. A gauge that was set or zeroed otherwise
+ * at one of the visits shows just that, and paint seldom does. Nothing is freed by it: it is told, and how it is settled.
  *
  * Asked where at least half of the parts surely lost more than might go, or by a plan more than it foretold, and all of
- * them some more. The excess over the plan, else what came off as it stands, is one amount on all unless
+ * them some more; of less, which hides a loss, where all lost some less than a plan foretold and no factor on it shows as
+ * much: on hard paint one does. The excess over the plan, else what came off as it stands, is one amount on all unless
  * Q = Σ (dᵢ − d̄)²/uᵢ², d̄ weighted by 1/uᵢ², is beyond what chance makes of one amount in 1 case of 100 (χ², n − 1).
  * uᵢ is what the panel's own readings scatter by and, of what was foretold, what steps differ by from panel to panel.
  */
@@ -20,16 +21,19 @@ import { isOver } from './compare-overrun.ts';
 import type { PartLeft } from './part-left.ts';
 
 export type CommonShift = {
-  /** How much more than was to go, or how much in all; `within` holds it in 95 cases of 100. */
+  /** How much more than was to go, below 0 how much less, or how much in all; `within` holds it in 95 cases of 100. */
   readonly by: Micrometres;
   readonly within: Micrometres;
   readonly over: 'plan' | 'nothing';
   readonly parts: number;
   /** Parts that the plan leaves alone. */
   readonly leftAlone: number;
-  /** Whether steps that all cut more by one factor would show as much. */
+  /** Whether steps that all cut more by one factor would show as much: then both may be. */
   readonly asByRate: boolean;
 };
+
+/** No rate explains it. */
+export const isOfGauge = (shift: CommonShift | null): boolean => shift !== null && !shift.asByRate;
 
 const LEAST_PARTS = 3;
 /** Chance that one amount on all panels is taken for several. */
@@ -51,7 +55,9 @@ export function commonShift(
   return (
     (isPlanned && isHalf((part) => isOverAllowed(part) || part.against === 'more')
       ? oneExcess(lost)
-      : null) ?? (isHalf(({ overruns }) => isOver(overruns)) ? oneLoss(lost) : null)
+      : null) ??
+    (isHalf(({ overruns }) => isOver(overruns)) ? oneLoss(lost) : null) ??
+    (isPlanned ? oneShortfall(lost) : null)
   );
 }
 
@@ -60,11 +66,21 @@ const isOverAllowed = ({ overruns }: PartLeft): boolean => overruns.length > 0;
 /** What came off a part, and what was to. */
 type Loss = { readonly removed: number; readonly foretold: number; readonly u: number };
 
-function lossOf({ comparison: { change, gained }, foretold }: PartLeft, stepSd: number) {
-  if (change === null || gained) return [];
+function lossOf({ comparison: { change, paint }, foretold }: PartLeft, stepSd: number) {
+  if (change === null || paint !== null) return [];
   const { median = 0, logSd = 0 } = foretold?.removal ?? {};
   const u = Math.hypot(LEAST_SD, scatterOfChange(change), Math.min(stepSd, logSd) * median);
   return [{ removed: change.removed.value, foretold: median, u }];
+}
+
+/** Less than the plan by one amount, and by no factor. */
+function oneShortfall(lost: readonly Loss[]): CommonShift | null {
+  const shortfall = oneExcess(
+    lost.map(({ removed, foretold, u }) => ({ removed: -removed, foretold: -foretold, u })),
+  );
+  return shortfall === null || shortfall.asByRate
+    ? null
+    : { ...shortfall, by: micrometres(-shortfall.by) };
 }
 
 /** More than the plan by one amount. */
@@ -99,12 +115,13 @@ function oneAmount(amounts: readonly Amount[]): Pick<CommonShift, 'by' | 'within
     : null;
 }
 
-/** Whether removed = k · foretold holds on all of them. */
+/** Whether removed = k · foretold holds on all of them, no k below 0. */
 function isByRate(lost: readonly Loss[]): boolean {
   const k =
     sum(lost.map(({ removed, foretold, u }) => (removed * foretold) / u ** 2)) /
     Math.max(Number.MIN_VALUE, sum(lost.map(({ foretold, u }) => (foretold / u) ** 2)));
-  return isChance(lost.map(({ removed, foretold, u }) => (removed - k * foretold) / u));
+  const factor = Math.max(0, k);
+  return isChance(lost.map(({ removed, foretold, u }) => (removed - factor * foretold) / u));
 }
 
 /** Whether residuals in units of what each is uncertain by, one figure fitted, are no more than chance makes. */
@@ -120,14 +137,17 @@ export const shiftDoubts = (
     : [
         warning(
           'compare-common-shift',
-          `${shownFile(after)} reads less than ${shownFile(before)} by about one amount on all ${shift.parts} panels, ${tell(shiftSaid(shift), 'um')}: so does a gauge that was set or zeroed otherwise, or another gauge`,
+          `${readsSo(shift, shownFile(before), shownFile(after))} by about one amount on all ${shift.parts} panels, ${tell(shiftSaid(shift), 'um')}: so does a gauge that was set or zeroed otherwise, or another gauge`,
           {
             at: { file: after },
-            hint: 'read shims, and a place that no pad touched, as they were read before; until then nothing more comes off',
+            hint: `read shims, and a place that no pad touched, as they were read before; until then nothing more comes off${isOfGauge(shift) ? ', and no rate is learned by it' : ''}`,
           },
         ),
       ];
 
+const readsSo = ({ by }: CommonShift, before: string, after: string): string =>
+  by > 0 ? `${after} reads less than ${before}` : `${after} shows less off since ${before}`;
+
 /** `3.1 ± 0.4 µm more than was planned` */
 export const shiftSaid = ({ by, within, over }: CommonShift): Sentence =>
-  says`${bare(by)} ± ${um(within)}${over === 'plan' ? ' more than was planned' : ' in all'}`;
+  says`${bare(Math.abs(by))} ± ${um(within)}${over === 'plan' ? ` ${by > 0 ? 'more' : 'less'} than was planned` : ' in all'}`;

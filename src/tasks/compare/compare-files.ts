@@ -1,8 +1,6 @@
 /** Readings of two or more visits → what came off, what is left, and whether to go on. */
 import type { Diagnostic, Outcome } from '../../base/diagnostics.ts';
-import type { GaugesCompared } from '../../film/compare/compare-change.ts';
 import {
-  compareSurveys,
   type SurveyComparison,
   withAllPoints,
   withoutPointsApart,
@@ -11,15 +9,15 @@ import { chosenPanels } from '../read/match-panels.ts';
 import { inputsOf, type LoadedFile, type ReadInput } from '../read/read-request.ts';
 import type { Assumption } from '../settings/assumption.ts';
 import type { Settings } from '../settings/settings.ts';
-import { readersOf } from '../survey/operators-differ.ts';
 import type { SurveyResult } from '../survey/survey-vehicle.ts';
-import { type CommonShift, commonShift, shiftDoubts } from './common-shift.ts';
-import { filmDoubts, risesOver, type VisitStep } from './compare-film-doubts.ts';
-import { gaugesCompared, type NamedGauges } from './compare-gauges.ts';
+import { type CommonShift, commonShift, isOfGauge, shiftDoubts } from './common-shift.ts';
+import { filmDoubts, type VisitStep } from './compare-film-doubts.ts';
+import type { NamedGauges } from './compare-gauges.ts';
 import { type ComparedGloss, compareGloss } from './compare-gloss.ts';
 import { leftOn, type PanelLeft, partsOf } from './compare-left-parts.ts';
 import { type MarksOnly, marksOnly } from './compare-marks.ts';
 import { dayDoubts } from './compare-order.ts';
+import { type PanelPlace, plannedPlaces } from './compare-places.ts';
 import { type Planned, plannedPanels, type RateSeen } from './compare-plan.ts';
 import {
   type BeforeWork,
@@ -31,14 +29,15 @@ import {
 } from './compare-plan-fit.ts';
 import { saferParts } from './compare-points-apart.ts';
 import { recordDoubts } from './compare-record-doubts.ts';
+import { type Seen, seenOver, type Visits, visitsKnown } from './compare-seen.ts';
 import { slipsOfVisits, type VisitSlip } from './compare-slips.ts';
 import { type Standings, standings } from './compare-standing.ts';
 import { swapDoubts } from './compare-swaps.ts';
 import { notRecorded, type Unrecorded, unrecordedPanels } from './compare-unrecorded.ts';
-import { type Rises, type VisitPanels, visitOf, visitPanels } from './compare-visit-record.ts';
+import { visitsInParts } from './compare-visit-in-parts.ts';
+import { type VisitPanels, visitOf } from './compare-visit-record.ts';
 import { readVisits, type Visit } from './compare-visits.ts';
 import { asWorked } from './compare-worked.ts';
-import { type VisitsOnRecord, visitsOnRecord } from './visits-on-record.ts';
 
 export type CompareResult = {
   readonly vehicle: string | null;
@@ -54,6 +53,8 @@ export type CompareResult = {
   readonly panels: readonly PanelLeft[];
   /** What came off each panel, as a record keeps it. */
   readonly visit: VisitPanels;
+  /** Places that the plan worked deeper than their panels: nothing that was read is known to be of them. */
+  readonly places: readonly PanelPlace[];
   /** The test spots that no record was given yet. */
   readonly newSpots: SurveyResult['newSpots'];
   /** The place of this visit in the record that is given; null where it is not there yet. */
@@ -71,8 +72,9 @@ export type CompareResult = {
   readonly marks: MarksOnly;
   /** The file that says which sets were worked, and the ids of the panels that it speaks of. */
   readonly worked: { readonly file: string; readonly panels: ReadonlySet<string> } | null;
+  /** Where only a shift of the gauge explains what was seen, none looks wrong. */
   readonly rates: readonly RateSeen[];
-  /** One amount that all panels lost more than was to go; null where they did not. */
+  /** One amount that all panels lost more than was to go, or less; null where they did not. */
   readonly shift: CommonShift | null;
   readonly gloss: readonly ComparedGloss[];
   readonly before: SurveyResult;
@@ -143,8 +145,6 @@ function besidesOf(
   return { value, diagnostics };
 }
 
-type Visits = { readonly first: Visit; readonly last: Visit; readonly all: readonly Visit[] };
-
 function comparedVisits(
   visits: Visits,
   besides: Besides,
@@ -170,38 +170,6 @@ function comparedVisits(
     ],
   };
 }
-
-/** What the readings show, and which visits on record they speak of. */
-type Seen = {
-  readonly inputs: readonly ReadInput[];
-  readonly assumption: Assumption;
-  readonly total: SurveyComparison;
-  readonly steps: readonly VisitStep[];
-  readonly rises: Rises;
-  readonly found: VisitsOnRecord;
-};
-
-function seenOver(visits: Visits, request: CompareRequest): Seen {
-  const { first, last, all } = visits;
-  const inputs = onceEach(all.flatMap(({ surveyed }) => surveyed.inputs));
-  const readers = [readersOfVisit(first), readersOfVisit(last)] as const;
-  const { gauges, assumption } = gaugesCompared({ ...request, inputs, readers });
-  const { total, steps } = changesOver(visits, gauges, request);
-  const rises = risesOver(steps);
-  const found = visitsOnRecord(
-    visitsKnown(request),
-    [comparedReadings(first), comparedReadings(last)],
-    visitPanels(total.panels, rises),
-    request.settings.film.compare,
-  );
-  return { inputs, assumption, total, steps, rises, found };
-}
-
-const readersOfVisit = ({ readings, surveyed }: Visit): readonly string[] =>
-  readersOf(readings.readings, surveyed.inputs);
-
-const visitsKnown = ({ filmRecord }: Pick<CompareRequest, 'filmRecord'>) =>
-  filmRecord?.value.file.visits ?? [];
 
 function resultOf(
   { first, last, all }: Visits,
@@ -231,6 +199,10 @@ function resultOf(
       ? rest
       : saferParts(total, leftOn(withAllPoints(total), work, standing.all).parts, rest);
   const visit = visitOf(parts);
+  const shift = commonShift(parts.flatMap(partsOf), {
+    stepSd: request.settings.correction.removal.stepLogSd,
+    isOwnPlan,
+  });
   return {
     vehicle: first.surveyed.vehicle ?? last.surveyed.vehicle,
     identity: first.surveyed.identity,
@@ -241,6 +213,7 @@ function resultOf(
     steps,
     panels: parts.filter(({ comparison }) => ids.has(comparison.panel.id)),
     visit,
+    places: plannedPlaces(planned, first.surveyed.survey.template),
     newSpots: first.surveyed.newSpots,
     again: found.again,
     unrecorded: request.recording === true ? unrecordedPanels(parts, visit) : [],
@@ -250,11 +223,8 @@ function resultOf(
     planBeforeMarks: madeBefore,
     marks,
     worked: workedOf(worked.said, request.workedFile),
-    rates,
-    shift: commonShift(parts.flatMap(partsOf), {
-      stepSd: request.settings.correction.removal.stepLogSd,
-      isOwnPlan: work.isOwnPlan,
-    }),
+    rates: isOfGauge(shift) ? rates.map((rate) => ({ ...rate, looks: null })) : rates,
+    shift,
     gloss,
     before: first.surveyed,
     left: standing.all.known,
@@ -271,39 +241,14 @@ const doubtsOf = (
   ...dayDoubts(date, all),
   ...swapDoubts(total, [first.file, last.file]),
   ...filmDoubts(total, steps, last.file),
+  ...visitsInParts(steps),
 ];
-
-/** From the first visit to the last, and from each to the next. */
-function changesOver(
-  { first, last, all }: Visits,
-  gauges: GaugesCompared,
-  { settings }: CompareRequest,
-): { readonly total: SurveyComparison; readonly steps: readonly VisitStep[] } {
-  const compare = (from: Visit, to: Visit): SurveyComparison =>
-    compareSurveys(from.surveyed.survey, to.surveyed.survey, {
-      marked: { before: from.marked, after: to.marked },
-      gauges,
-      model: settings.film,
-      scatterDof: settings.correction.spot.scatterDof,
-    });
-  const steps = all.slice(1).map((to, i) => {
-    const from = all[i] ?? first;
-    return { from: from.file, to: to.file, comparison: compare(from, to) };
-  });
-  return { total: compare(first, last), steps };
-}
-
-const comparedReadings = ({ file, days, surveyed: { survey } }: Visit) => ({ file, days, survey });
 
 const workedOf = (
   said: ReadonlySet<string> | null,
   file: LoadedFile | undefined,
 ): CompareResult['worked'] =>
   said === null || file === undefined ? null : { file: file.name, panels: said };
-
-/** Each survey of a visit names the test spots anew. */
-const onceEach = (inputs: readonly ReadInput[]): readonly ReadInput[] =>
-  inputs.filter(({ file }, i) => inputs.findIndex((one) => one.file === file) === i);
 
 /** What the visits rest on, each said once. */
 function unique(visits: readonly Visit[]): readonly Assumption[] {

@@ -11,6 +11,18 @@ const UNTOLD: readonly LimitCode[] = ['readings', 'clear', 'life', 'near-line', 
 export const isUntold = ({ boundBy }: Pick<Allowance, 'boundBy'>): boolean =>
   UNTOLD.includes(boundBy.code);
 
+/** Without a plan that they were read for, marks say neither go on nor stop, but where nothing may go outright. */
+export function unsaidByMarks(allowance: Allowance): Allowance {
+  if (!isUntold(allowance) && allowance.budget === 0) return allowance;
+  const unsaid = inWords({
+    code: 'readings',
+    value: micrometres(0),
+    said: () => 'marks alone are no survey, and no plan of these panels is named',
+  });
+  const others = allowance.limits.filter(({ code }) => code !== 'readings');
+  return { ...allowance, limits: [unsaid, ...others], budget: unsaid.value, boundBy: unsaid };
+}
+
 /** Of marks before the work: the plan read the clear, they do not. */
 export const byMarksAlone = ({ limits }: Allowance): Pick<Allowance, 'topcoat' | 'limits'> => ({
   topcoat: null,

@@ -22,9 +22,10 @@ import type { ForetoldPanel } from '../../formats/plan-file.ts';
 import { factsAfter, isStatedClear } from './compare-left.ts';
 import { allowsLess, lessReasons, moreReasons, moreThanBefore } from './compare-left-reasons.ts';
 import type { MarksOnly } from './compare-marks.ts';
-import { byMarksAlone, isUntold, lessGone } from './compare-marks-left.ts';
+import { byMarksAlone, isUntold, lessGone, unsaidByMarks } from './compare-marks-left.ts';
 import { type Allowed, isOver, isOverUnknown, isPerhapsOver, overruns } from './compare-overrun.ts';
 import { reasonsFor, riseReasons } from './compare-part-reasons.ts';
+import { keepingPlaces } from './compare-places.ts';
 import { type MeasuredPart, mainStep, measuredOf, type SeenRates } from './compare-plan.ts';
 import type { OneMoreSet, PartLeft, Rise } from './part-left.ts';
 
@@ -82,6 +83,7 @@ function notTold(part: PartCase, oneMore: OneMoreSet | null): PartLeft {
     left: null,
     oneMore,
     riskOneMore: null,
+    isRiskUnknown: true,
     verdict: 'unresolved',
     reasons: reasonsFor(comparison, null, oneMore),
   };
@@ -120,14 +122,19 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
     ? []
     : overruns({ change, isPaired, allowed, left: surveyed, grounds, before: part.surveys.before });
   const byMarks = leftByMarks(part, allowed, { asked, leftAfter });
-  const left =
-    byMarks?.(exactly(micrometres(Math.max(held.mean, change.removed.value))), held) ?? surveyed;
-  const more = byMarks === null ? moreThanBefore(part.surveys.before, left, oneMore.removal) : 'no';
-  const isUnsaid = byMarks === null && isOfFewMarks(part) && isUntold(left);
+  const gone = micrometres(Math.max(held.mean, change.removed.value));
+  const isOfMarks = byMarks === null && isOfFewMarks(part);
+  const onPanel =
+    byMarks?.(exactly(gone), held) ?? (isOfMarks ? unsaidByMarks(surveyed) : surveyed);
+  const more =
+    byMarks === null ? moreThanBefore(part.surveys.before, onPanel, oneMore.removal) : 'no';
+  const isUnsaid = isOfMarks && isUntold(onPanel);
+  const left = keepingPlaces(onPanel, planned?.places ?? [], gone);
   const isDoubted =
     part.rise !== null ||
     isPerhapsOver(over) ||
     isOverUnknown(comparison, allowed, over) ||
+    left.budget < Math.min(onPanel.budget, oneMore.removal.median) ||
     more === 'in-doubt';
   return {
     comparison,
@@ -141,12 +148,13 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
     left,
     oneMore,
     riskOneMore: riskOfOneMore(left, oneMore.removal),
+    isRiskUnknown: asked.topcoat === null || part.surveys.before?.topcoat === null,
     verdict: firstSettled(
       part,
       { isDoubted, isUnsaid },
       {
         left: {
-          held: left,
+          held: onPanel,
           atLeast: (byMarks ?? leftAfter)(exactly(change.low)),
           atMost: (byMarks ?? leftAfter)(exactly(change.high)),
         },
@@ -163,7 +171,7 @@ function told(part: PartCase, { change, standing, asked, oneMore }: Compared): P
       ...(isLess && byMarks === null
         ? lessReasons({ asked, standing, known, held, comparison, vaguer })
         : []),
-      ...moreReasons(part.surveys.before, left, more),
+      ...moreReasons(part.surveys.before, onPanel, more),
     ],
   };
 }

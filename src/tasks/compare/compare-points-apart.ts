@@ -38,14 +38,14 @@ function safer<Part extends PartLeft>(held: Part, other: PartLeft): Part {
   const [one, another] =
     other.verdict === hardest && held.verdict !== hardest ? [other, held] : [held, other];
   const isLess = one.verdict === another.verdict && budgetOf(another) < budgetOf(one);
-  const { left, oneMore, riskOneMore, reasons } = isLess ? another : one;
+  const { left, oneMore, riskOneMore, isRiskUnknown, reasons } = isLess ? another : one;
   const over = [held, other].find(({ overruns }) => isOver(overruns));
   const perhaps = [held, other].find(({ overruns }) => overruns.length > 0);
   return undecided({
     ...held,
     allowed: lesser(held.allowed, other.allowed),
     overruns: (over ?? perhaps ?? held).overruns,
-    ...{ left, oneMore, riskOneMore, reasons },
+    ...{ left, oneMore, riskOneMore, isRiskUnknown, reasons },
     verdict: hardest,
   });
 }

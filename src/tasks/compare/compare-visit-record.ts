@@ -119,7 +119,7 @@ const LEAST_TAKEN = -20;
 const MOST_TAKEN = 100;
 const MOST_GAINED = 2000;
 const DIGITS = 6;
-const kept = (value: number): number => roundTo(value, DIGITS);
+export const kept = (value: number): number => roundTo(value, DIGITS);
 
 /** By which one visit is known from another: what might go is no part of what was measured. */
 export const takenText = (panels: VisitPanels): string =>

@@ -1,15 +1,18 @@
 /** Files of readings, one a visit, in their order → the visits of one vehicle, each with its survey. */
 import { type Diagnostic, error, hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import { shownFile } from '../../base/file-name.ts';
+import { groupBy } from '../../base/group-by.ts';
 import type { MarkedAt } from '../../film/compare/compare-points.ts';
+import type { ReadBy } from '../../film/compare/who-read.ts';
 import { isSameVehicle } from '../../film/same-vehicle.ts';
 import type { FilmRecord } from '../../formats/film-record.ts';
 import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import { type DaysRead, daysRead } from '../read/days-read.ts';
-import type { LoadedFile, ReadRequest, VehicleReadings } from '../read/read-request.ts';
+import type { LoadedFile, ReadInput, ReadRequest, VehicleReadings } from '../read/read-request.ts';
 import { readVehicles } from '../read/read-vehicles.ts';
 import type { Settings } from '../settings/settings.ts';
+import { operatorsBy } from '../survey/operators-differ.ts';
 import { jobMismatch, recordMismatch } from '../survey/survey-files.ts';
 import { type SurveyResult, surveyVehicle } from '../survey/survey-vehicle.ts';
 import { outOfOrder } from './compare-order.ts';
@@ -19,6 +22,7 @@ export type Visit = {
   readonly readings: VehicleReadings;
   readonly surveyed: SurveyResult;
   readonly marked: MarkedAt;
+  readonly readBy: ReadBy;
   /** When it was read; null where nothing tells. */
   readonly days: DaysRead | null;
 };
@@ -74,18 +78,29 @@ function readVisit(file: LoadedFile, request: VisitsRequest, settings: Settings)
       readings,
       surveyed: surveyed.value,
       marked,
+      readBy: readersAt(readings, inputs),
       days: daysRead(readings.readings, inputs),
     },
     diagnostics,
   };
 }
 
+const key = (panel: string, point: string): string => JSON.stringify([panel, point]);
+
 function markedIn({ readings }: VehicleReadings): MarkedAt {
-  const key = (panel: string, point: string): string => JSON.stringify([panel, point]);
   const marked = new Set(
     readings.flatMap((one) => (one.marked ? [key(one.panel, one.point)] : [])),
   );
   return (panel, point) => marked.has(key(panel, point));
+}
+
+/** Of the film as a whole, on the face: what enters a comparison. */
+function readersAt({ readings }: VehicleReadings, inputs: readonly ReadInput[]): ReadBy {
+  const operatorOf = operatorsBy(readings, inputs);
+  const film = readings.filter(({ layer, place }) => layer === '' && place === 'face');
+  const at = groupBy(film, ({ panel, point }) => key(panel, point));
+  return (panel, point) =>
+    (at.get(key(panel, point)) ?? []).map((reading) => operatorOf(reading) ?? null);
 }
 
 const needsTwo = (only: LoadedFile | undefined): Diagnostic =>

@@ -50,6 +50,8 @@ export type PartLeft = {
   readonly oneMore: OneMoreSet | null;
   /** Chance of clear under its floor after one more set. */
   readonly riskOneMore: number | null;
+  /** Whether no clear can be told there from what lies under it, as on repaint: only the pad shows its end. */
+  readonly isRiskUnknown: boolean;
   readonly verdict: GoOnVerdict;
   readonly reasons: readonly Remark[];
 };

@@ -2,7 +2,7 @@
 import type { Defect } from '../../correction/defects.ts';
 import type { PlanRequest } from '../../correction/plan/plan-request.ts';
 import type { CorrectionModel } from '../../correction/removal/catalogue.ts';
-import { allowanceAfterSpot, allowanceAt } from '../../film/limits/allowance-at.ts';
+import { allowanceAfterSpot, allowanceAt, isSound } from '../../film/limits/allowance-at.ts';
 import { allowanceOnPlace } from '../../film/limits/allowance-on-place.ts';
 import type { PanelSurvey } from '../../film/survey.ts';
 import type { Panel } from '../../film/template/template.ts';
@@ -17,8 +17,12 @@ export function planRequestOf(
   const ids = new Set(panels.map(({ id }) => id));
   const { terms, film, correction, aim, hazeAllowed } = settings;
   const grounds = { terms, model: film };
+  // No original panel is there to go by: no spot frees repaint, and the survey says so.
+  const hasSound = survey.panels.some(isSound);
+  const isBeyondSpots = ({ boundBy }: PanelSurvey): boolean =>
+    !hasSound && boundBy.code === 'sound-panels';
   const ofPart: PlanRequest['allowanceAt'] = (part, logSd) => {
-    if (paint.hasOwnSpot(part.panel.id)) {
+    if (paint.hasOwnSpot(part.panel.id) && !isBeyondSpots(part)) {
       return allowanceAfterSpot(part, survey.panels, logSd, grounds);
     }
     // Repaint without a spot that frees it: however a removal is foretold, its limits stand.

@@ -7,6 +7,7 @@ import {
   type Place,
 } from '../../base/diagnostics.ts';
 import { suggest } from '../../base/did-you-mean.ts';
+import { moreLike, mostTold } from '../../base/of-a-kind.ts';
 import type { Defect } from '../../correction/defects.ts';
 import type { CorrectionModel, DefectKind } from '../../correction/removal/catalogue.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
@@ -26,8 +27,9 @@ export function recordedDefects(
   const rows = readDefectsFile(file, film.measurement.largestReading);
   if (rows.value === undefined) return { diagnostics: rows.diagnostics };
   const defects = rows.value.map((row) => ({ row, defect: toDefect(row, model) }));
-  const unknown = defects.flatMap(({ row, defect }) =>
-    defect === undefined ? [unknownDefect(row.defect, rowPlace(row, row.defect), model)] : [],
+  const unknown = unknownDefects(
+    defects.flatMap(({ row, defect }) => (defect === undefined ? [row] : [])),
+    model,
   );
   const named = defects.flatMap(({ row, defect }) =>
     defect === undefined ? [] : [{ name: row.panel, value: defect, at: rowPlace(row) }],
@@ -37,6 +39,16 @@ export function recordedDefects(
   return matched.value === undefined || hasErrors(diagnostics)
     ? { diagnostics }
     : { value: matched.value, diagnostics };
+}
+
+/** What is near to a name takes long to find: of thousands it is found for the first. */
+function unknownDefects(rows: readonly DefectRow[], model: CorrectionModel): readonly Diagnostic[] {
+  const told = rows
+    .slice(0, mostTold)
+    .map((row) => unknownDefect(row.defect, rowPlace(row, row.defect), model));
+  const [first] = told;
+  const more = rows.length - told.length;
+  return first === undefined || more === 0 ? told : [...told, moreLike(first, more)];
 }
 
 const wordsOf = (text: string): string =>
@@ -51,9 +63,7 @@ export function defectNamed(
   { defects }: Pick<CorrectionModel, 'defects'>,
 ): DefectKind | undefined {
   const word = wordsOf(text);
-  return defects.find(({ id, name, aliases }) =>
-    [id, name, ...aliases].some((one) => wordsOf(one) === word),
-  );
+  return defects.find((kind) => namesOf(kind).some((one) => wordsOf(one) === word));
 }
 
 /** What is taken to be there where nobody says what: swirl marks. */
@@ -84,16 +94,34 @@ export function unknownDefect(
   { defects }: Pick<CorrectionModel, 'defects'>,
 ): Diagnostic {
   const ids = defects.map(({ id }) => id);
-  const names = defects.flatMap(({ id, name, aliases }) => [id, name, ...aliases]);
-  const ofSeveral = defects.filter(({ name }) => wordsOf(name).split(' ').includes(wordsOf(text)));
-  const which = ofSeveral.map(({ id }) => id).join(' or ');
+  const names = defects.flatMap(namesOf);
+  const near = defects.filter((kind) => sharesWord(text, kind)).map(({ id }) => id);
   return error('defect-unknown', `"${text}" is no defect that is known here`, {
     at,
     hint:
-      ofSeveral.length > 1
-        ? `which: ${which}?`
-        : (suggest(text, names) ?? `one of ${ids.join(', ')}`),
+      near.length > 1
+        ? `which: ${near.join(' or ')}?`
+        : (suggest(text, names) ??
+          (near[0] === undefined
+            ? `one of ${ids.join(', ')}; leastcut explain ID says what each is also called`
+            : `did you mean "${near[0]}"?`)),
   });
+}
+
+const namesOf = ({ id, name, aliases }: DefectKind): readonly string[] => [id, name, ...aliases];
+
+/** Said of every defect, and of none. */
+const OF_ANY: ReadonlySet<string> = new Set(['mark', 'spot', 'light', 'fine', 'paint', 'clear']);
+
+/** `random scratches`, `fine haze`: a word that says what it is, in whichever number. */
+function sharesWord(text: string, kind: DefectKind): boolean {
+  const stems = (words: string): readonly string[] =>
+    wordsOf(words)
+      .split(' ')
+      .map((word) => word.replace(/(?:es|s)$/, ''))
+      .filter((word) => word.length > 2 && !OF_ANY.has(word));
+  const own = new Set(namesOf(kind).flatMap(stems));
+  return stems(text).some((word) => own.has(word));
 }
 
 function rowPlace({ origin, lineText, panel }: DefectRow, word = panel): Place {

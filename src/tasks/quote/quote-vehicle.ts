@@ -2,6 +2,7 @@
 import { hasErrors, type Outcome } from '../../base/diagnostics.ts';
 import type { Panel } from '../../film/template/template.ts';
 import type { Aim } from '../../formats/json/setting-values.ts';
+import { cheaperAims } from '../../work/cheaper-aims.ts';
 import { type Exclusion, exclusionsOf } from '../../work/exclusions.ts';
 import {
   type CurvePoint,
@@ -23,6 +24,8 @@ import { quoteAssumptions } from './quote-assumptions.ts';
 export type QuoteResult = PlanResult & {
   /** From the mildest aim to the strongest. */
   readonly options: readonly QuoteOption[];
+  /** Of an aim that is quoted alone, the first further one by name that clears as much and comes to less. */
+  readonly cheaper: QuoteOption | null;
   /** What aims in even steps clear, spend and cost, to draw a curve through. */
   readonly curve: readonly CurvePoint[];
   readonly exclusions: readonly Exclusion[];
@@ -45,7 +48,8 @@ export function quoteVehicle(
   if (recorded === undefined) return { diagnostics: found };
   const request = planRequestOf(surveyed, panels, recorded);
   const planAt = planAims(surveyed, request);
-  const options = aims.map((aim) => optionOf(planAt(aim), settings));
+  const optionAt = (aim: Aim): QuoteOption => optionOf(planAt(aim), settings);
+  const options = aims.map(optionAt);
   const diagnostics = [...found, ...priceProblems(options, settings.money, settings.models.price)];
   if (hasErrors(diagnostics)) return { diagnostics };
   const strongest = aims.at(-1) ?? settings.saidAim.value;
@@ -62,6 +66,7 @@ export function quoteVehicle(
     settings,
     assumptions: [...assumptions, ...quoteAssumptions(settings, options)],
     options,
+    cheaper: cheaperOption(options, settings, optionAt),
     curve: curveAims(settings).map((aim) => pointOf(planAt(aim))),
     exclusions: exclusionsOf(options),
     missingKeys: missingKeys(settings, options),
@@ -79,6 +84,23 @@ export function quotedAims({ saidAim, correction }: Settings): readonly Aim[] {
     typeof aim === 'number' ? aim / 100 : correction.correction.aims[aim];
   const all: readonly Aim[] = typeof value === 'number' ? [...NAMED_AIMS, value] : NAMED_AIMS;
   return [...all].sort((a, b) => shareOf(a) - shareOf(b));
+}
+
+/** None among several: there each is held against the one before it. */
+function cheaperOption(
+  [only, second]: readonly QuoteOption[],
+  { correction }: Settings,
+  optionAt: (aim: Aim) => QuoteOption,
+): QuoteOption | null {
+  if (only === undefined || second !== undefined) return null;
+  const { aims } = correction.correction;
+  const further = NAMED_AIMS.filter((name) => aims[name] > only.aim.share);
+  for (const name of further) {
+    const option = optionAt(name);
+    const clearsAsMuch = option.expected >= only.expected;
+    if (clearsAsMuch && cheaperAims([only, option]).length > 0) return option;
+  }
+  return null;
 }
 
 /** In even steps up to the strongest there is; a per cent, so that haze is judged alike along the curve. */

@@ -1,5 +1,7 @@
 /** Panel names in job and defects files → ids of the template, or a diagnostic with a way out. */
+import { counted } from '../../base/counted.ts';
 import { type Diagnostic, error, type Outcome, type Place } from '../../base/diagnostics.ts';
+import { mostTold } from '../../base/of-a-kind.ts';
 import { type PanelMatch, panelMatcher } from '../../film/template/panel-names.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 
@@ -13,7 +15,13 @@ export function byPanelId<T>(
   const match = panelMatcher(template);
   const found = new Map<string, T[]>();
   const diagnostics: Diagnostic[] = [];
-  for (const { name, value, at } of named) {
+  for (const [i, { name, value, at }] of named.entries()) {
+    const [first] = diagnostics;
+    // The panel nearest to a name takes long to find, and the file is refused whatever else it names.
+    if (first !== undefined && diagnostics.length === mostTold) {
+      diagnostics.push(notLookedAt(first, named.length - i));
+      break;
+    }
     const answer = match(name);
     if (answer.kind === 'match') {
       found.set(answer.panel.id, [...(found.get(answer.panel.id) ?? []), value]);
@@ -21,6 +29,12 @@ export function byPanelId<T>(
   }
   return diagnostics.length === 0 ? { value: found, diagnostics } : { diagnostics };
 }
+
+const notLookedAt = ({ code, at }: Diagnostic, count: number): Diagnostic =>
+  error(code, `${counted(count, 'name')} after these not looked at`, {
+    ...(at === undefined ? {} : { at: { file: at.file } }),
+    hint: 'mend these first',
+  });
 
 /** The same for rows of a file, each of which names its panel. */
 export const rowsByPanelId = <Row extends { readonly panel: string; readonly at: Place }>(

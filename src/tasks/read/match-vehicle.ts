@@ -10,10 +10,10 @@ import {
 import { withoutMarks } from '../../base/letters.ts';
 import type { Reading } from '../../film/reading.ts';
 import { kerbWordIn } from '../../film/template/kerb-word.ts';
-import { kerbHint } from '../../film/template/panel-advice.ts';
+import { kerbHint, openHint } from '../../film/template/panel-advice.ts';
 import { panelMatcher } from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
-import { bestTemplate } from '../../film/template/template-fit.ts';
+import { type BestTemplate, bestTemplate } from '../../film/template/template-fit.ts';
 import { templateRules } from '../../formats/data/template-defaults.ts';
 import { decode } from '../../intake/bytes/decode.ts';
 import { shownLine } from '../../intake/rows/source.ts';
@@ -58,7 +58,7 @@ export function matchVehicle(
   const one = takenAsOneVehicle(vehicle, renamed, request.intake.plausible, told);
   if (hasErrors(one.diagnostics)) return { diagnostics: one.diagnostics };
   const assumptions = [
-    ...(best === undefined ? [] : templateAssumption(template, best.tied)),
+    ...(best === undefined ? [] : templateAssumption(template, best)),
     ...scaled.value.assumptions,
     ...one.assumptions,
   ];
@@ -122,9 +122,13 @@ function unknownPanels(
     if (answer.kind === 'match' || label === '') return [];
     const problem = panelProblem(severity, label, answer, template, place(reading, request));
     return [
-      answer.kind === 'unknown'
-        ? { ...problem, hint: waysOut(label, answer, template, request.templates) }
-        : problem,
+      {
+        ...problem,
+        hint:
+          answer.kind === 'unknown'
+            ? waysOut(label, answer, template, request.templates)
+            : openHint(answer.why, label),
+      },
     ];
   });
 }
@@ -182,13 +186,14 @@ const bare = (name: string): string => withoutMarks(name.normalize('NFD'));
 
 function templateAssumption(
   { id, name }: VehicleTemplate,
-  tied: readonly VehicleTemplate[],
+  { tied, matched, unmatched }: BestTemplate,
 ): readonly Assumption[] {
+  const some = unmatched.length === 0 ? 'the' : `${matched} of ${matched + unmatched.length}`;
   const also = tied.length === 0 ? '' : ` as well as ${tied.map((one) => one.id).join(', ')}`;
   return [
     {
       code: 'template',
-      text: `template ${id}${bare(name) === id ? '' : ` (${name})`}, which the panel names fit${also}: --template names yours`,
+      text: `template ${id}${bare(name) === id ? '' : ` (${name})`}, which ${some} panel names fit${also}: --template names yours`,
       origin: 'readings',
     },
   ];

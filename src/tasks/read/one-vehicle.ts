@@ -6,6 +6,7 @@
  * (`points-read-apart.ts`) are those of another car or visit, or in another unit; on fewer each may be a slip, and
  * the first is told.
  */
+import { counted } from '../../base/counted.ts';
 import { type Diagnostic, error, type Place, warning } from '../../base/diagnostics.ts';
 import { saidFile } from '../../base/file-name.ts';
 import { groupBy, type OneOrMore } from '../../base/group-by.ts';
@@ -46,15 +47,30 @@ export function takenAsOneVehicle(
   );
   return {
     diagnostics: pairs.flatMap((pair) => told(pair, vehicle, { nameOf, placeOf })),
-    assumptions: pairs.map(({ first, second, count }) => {
-      const why = vehicle === null ? 'one vehicle: neither names it, and' : 'one visit:';
-      return {
-        code: 'files-one-vehicle',
-        text: `${saidFile(first)} and ${saidFile(second)} are of ${why} both read ${points(count)}`,
-        origin: 'readings',
-      };
-    }),
+    assumptions: [
+      ...pairs.map(({ first, second, count }): Assumption => {
+        const why = vehicle === null ? 'one vehicle: neither names it, and' : 'one visit:';
+        return {
+          code: 'files-one-vehicle',
+          text: `${saidFile(first)} and ${saidFile(second)} are of ${why} both read ${points(count)}`,
+          origin: 'readings',
+        };
+      }),
+      ...farApart(pairs),
+    ],
   };
+}
+
+/** The two files that are apart at the greatest share of their points, and how many others are besides. */
+function farApart(pairs: readonly Shared[]): readonly Assumption[] {
+  const [first, ...others] = pairs.filter(({ apart }) => apart.length > 0);
+  if (first === undefined) return [];
+  const share = ({ apart, count }: Shared): number => apart.length / count;
+  const most = others.reduce((far, one) => (share(one) > share(far) ? one : far), first);
+  const also =
+    others.length === 0 ? '' : `; so with ${counted(others.length, 'more pair')} of files`;
+  const text = `${saidFile(most.first)} and ${saidFile(most.second)} are too far apart for one place at ${most.apart.length} of the ${points(most.count)} that both read${also}`;
+  return [{ code: 'files-doubted', text, origin: 'readings' }];
 }
 
 const pointKey = ({ panel, point, layer, place }: Reading): string =>

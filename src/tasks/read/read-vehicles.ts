@@ -4,7 +4,11 @@ import { closest } from '../../base/did-you-mean.ts';
 import { shownFile } from '../../base/file-name.ts';
 import { groupBy } from '../../base/group-by.ts';
 import type { Reading } from '../../film/reading.ts';
-import { panelRecogniser, placeRecogniser } from '../../film/template/panel-names.ts';
+import {
+  openRecogniser,
+  panelRecogniser,
+  placeRecogniser,
+} from '../../film/template/panel-names.ts';
 import type { VehicleTemplate } from '../../film/template/template.ts';
 import type { ReadingDecisions } from '../../formats/decisions.ts';
 import { unusedPanelNames } from '../../intake/intake-options.ts';
@@ -72,6 +76,7 @@ const readingRules = (
     ...intake,
     isPanel: panelRecogniser(templates),
     mayBePanel: placeRecogniser(templates),
+    leftOpen: openRecogniser(templates),
   },
   typed,
   decided,

@@ -3,7 +3,7 @@ import type { ReadingDecisions } from '../../formats/decisions.ts';
 import type { IntakeOptions } from '../../intake/read-gauge-file.ts';
 
 /** What may be settled of a file by hand. */
-export type TypedReading = Omit<IntakeOptions, 'isPanel' | 'plausible' | 'limits'>;
+export type TypedReading = Omit<IntakeOptions, 'isPanel' | 'plausible' | 'limits' | 'usualUnit'>;
 
 export type AsDecided = {
   /** The decisions file, as it was named. */

@@ -3,6 +3,7 @@ import { spoken } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
 import { type Sentence, says, um } from '../../base/sentence.ts';
 import type { FilmModel, Finish } from '../../film/film-model.ts';
+import { withoutStrictFloor } from '../../film/limits/strict-floor.ts';
 import type { Assumption } from './assumption.ts';
 import type { EffectiveFacts } from './panel-facts.ts';
 import type { PlainSettings } from './plain-settings.ts';
@@ -17,7 +18,7 @@ export function surveyAssumptions(
 ): readonly Assumption[] {
   return [
     ...assumed(finish, 'finish', 'clear over base, as nothing says otherwise'),
-    ...strictPolicy(policy),
+    ...strictPolicy(policy, finish.value),
     ...unknownFinish(finish.value),
     ...assumed(galvanised, 'galvanised', 'steel not galvanised'),
     ...assumed(
@@ -29,16 +30,18 @@ export function surveyAssumptions(
   ];
 }
 
-const strictPolicy = ({ value, origin }: PlainSettings['policy']): readonly Assumption[] =>
-  value === 'strict'
-    ? [
-        {
-          code: 'strict-policy',
-          text: 'strict policy is meant for instruments that resolve layers: from totals it allows almost nothing',
-          origin,
-        },
-      ]
-    : [];
+function strictPolicy(
+  { value, origin }: PlainSettings['policy'],
+  finish: Finish,
+): readonly Assumption[] {
+  if (value !== 'strict') return [];
+  const paint = withoutStrictFloor(finish);
+  const text =
+    paint === null
+      ? 'strict policy is meant for instruments that resolve layers: from totals it allows almost nothing'
+      : `strict policy changes nothing on ${paint}: no strict floor of it is known`;
+  return [{ code: 'strict-policy', text, origin }];
+}
 
 const unknownFinish = (finish: Finish): readonly Assumption[] =>
   finish === 'unknown'

@@ -111,7 +111,7 @@ export const goesOn = (trials: readonly PlacedTrial[]): readonly Diagnostic[] =>
             `spot "${trial.spot}" begins with the readings that spot "${before.trial.spot}" ended with: one place worked on`,
             before.trial.combination.id === trial.combination.id
               ? 'write it as one spot with all its sets, before of the first and after of the last'
-              : 'a spot is a place of its own: leave out the second trial',
+              : 'a spot is a place of its own: leave out the second trial; a refining step gets no row',
           ),
         ];
   });

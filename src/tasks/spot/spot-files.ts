@@ -11,6 +11,7 @@ import {
   removalPriors,
 } from '../../correction/removal/removal-knowledge.ts';
 import { moreEvidence } from '../../correction/spot/more-evidence.ts';
+import { conflictWithPrior } from '../../correction/spot/prior-conflict.ts';
 import {
   evidenceRemark,
   nextRemark,
@@ -122,9 +123,10 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
   );
   const observations = telling.map(({ trial, removed }) => observationOf(trial, removed));
   const priors = removalPriors(hardness, model);
+  const counted = all.filter((trial) => !countsForNothing(trial, telling, priors));
   const paint = paintKnowledge(observations, hardness, model);
   const ladder = spotLadder({
-    trials: all,
+    trials: counted,
     paint,
     defect: deepest(all, settings),
     aim: aim.share,
@@ -132,7 +134,7 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     model,
   });
   const nextCase = {
-    ...{ trials: all, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model },
+    ...{ trials: counted, ladder, paint, finishOf, aim: aim.share, hazeAllowed, model },
     overruns: overrunsOf(telling, { ...settings, facts: heldFacts(settings.facts, shown) }),
   };
   const next = nextStep(nextCase);
@@ -158,6 +160,19 @@ function judged(all: readonly SpotTrial[], settings: Settings, finishOf: FinishO
     ],
   };
 }
+
+/** Took far less than any paint is held to give: by its eye, too, no stronger rung is asked for. */
+const countsForNothing = (
+  trial: SpotTrial,
+  telling: readonly ReadTrial[],
+  priors: ReturnType<typeof removalPriors>,
+): boolean =>
+  telling.some(
+    (one) =>
+      one.trial === trial &&
+      one.removed !== null &&
+      conflictWithPrior(observationOf(trial, one.removed), priors) === 'less',
+  );
 
 const evidenceOn = (
   { combination, before }: Rung,

@@ -1,16 +1,21 @@
 /** Readings of people who read the same points apart: it is said, and the means are held to be that much less sure. */
 import { type Diagnostic, warning } from '../../base/diagnostics.ts';
 import { saidFile } from '../../base/file-name.ts';
+import { spoken } from '../../base/remark.ts';
 import { shown } from '../../base/rounding.ts';
+import { bare, says, um } from '../../base/sentence.ts';
 import { type OperatorsApart, operatorsApart } from '../../film/between-operators.ts';
 import type { FilmModel } from '../../film/film-model.ts';
 import type { Reading } from '../../film/reading.ts';
 import { roleOfKey } from '../../intake/beside/sayings.ts';
 import type { ReadInput } from '../read/read-request.ts';
+import type { Assumption } from '../settings/assumption.ts';
 
 export type ByOperators = {
   readonly model: FilmModel;
   readonly diagnostics: readonly Diagnostic[];
+  /** Where they read in files of their own, which then are perhaps of two cars. */
+  readonly assumptions: readonly Assumption[];
 };
 
 /** Readings by the operator that they or their file name; of several files that name none, by the file. */
@@ -22,10 +27,26 @@ export function withOperators(
   const operatorOf = operatorsBy(readings, inputs);
   const pointsAreNamed = inputs.every(({ decisions }) => namesPoints(decisions));
   const apart = operatorsApart(readings, operatorOf, { ...model.measurement, pointsAreNamed });
-  if (apart === undefined) return { model, diagnostics: [] };
+  if (apart === undefined) return { model, diagnostics: [], assumptions: [] };
   const measurement = { ...model.measurement, betweenOperators: apart.sd };
-  return { model: { ...model, measurement }, diagnostics: [told(apart)] };
+  const filesOf = (operator: string): readonly string[] =>
+    readings.filter((one) => operatorOf(one) === operator).map(({ origin }) => origin.file);
+  const later = new Set(filesOf(apart.higher));
+  const isOneFile = filesOf(apart.lower).some((file) => later.has(file));
+  return {
+    model: { ...model, measurement },
+    diagnostics: [told(apart)],
+    assumptions: isOneFile ? [] : [filesDoubted(apart)],
+  };
 }
+
+const filesDoubted = (apart: OperatorsApart): Assumption => ({
+  code: 'files-doubted',
+  ...spoken(
+    says`${apart.higher} reads ${bare(apart.difference, 1)} ± ${um(apart.expanded, 1)} more than ${apart.lower} on the ${apart.points} points that both read`,
+  ),
+  origin: 'readings',
+});
 
 /** Everybody who is named as having read any of them, in order of first appearance. */
 export function readersOf(
@@ -36,7 +57,8 @@ export function readersOf(
   return [...new Set(readings.flatMap((reading) => operatorOf(reading) ?? []))];
 }
 
-function operatorsBy(
+/** Who read a reading, as it or its file names them. */
+export function operatorsBy(
   readings: readonly Reading[],
   inputs: readonly ReadInput[],
 ): (reading: Reading) => string | undefined {

@@ -13,6 +13,7 @@ import type { Job } from '../../formats/job/job.ts';
 import type { Placed } from '../../formats/json/placed.ts';
 import { daysRead } from '../read/days-read.ts';
 import type { LoadedFile, ReadInput, VehicleReadings } from '../read/read-request.ts';
+import type { Assumption } from '../settings/assumption.ts';
 import { asMeasured } from '../settings/gauge-in-use.ts';
 import {
   type EffectiveFacts,
@@ -26,6 +27,7 @@ import { withoutOwnObservations } from '../settings/rates-in-use.ts';
 import type { Settings } from '../settings/settings.ts';
 import { believedClears } from './believed-clears.ts';
 import { trialsOnPanels } from './car-paint.ts';
+import { filesNameOthers } from './files-name-others.ts';
 import { withOperators } from './operators-differ.ts';
 import { overRangeIn } from './over-range-in.ts';
 import { type SaidSubstrates, saidSubstrates } from './said-substrates.ts';
@@ -58,6 +60,8 @@ export type SurveyGrounds = SpotsByAge & {
   /** As it measured these readings. */
   readonly gauge: Gauge;
   readonly asking: Asking;
+  /** Why its files are perhaps of two cars. */
+  readonly filesDoubted: readonly Assumption[];
 };
 
 export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrounds> {
@@ -113,7 +117,13 @@ export function surveyGrounds(request: SurveyVehicleRequest): Outcome<SurveyGrou
   const day = daysRead(readings.readings, request.inputs);
   const byAge = spotsByAge(allSpots(tried.value, earlier.value), facts, day);
   return {
-    value: { vehicle, template, settings, facts, substrates, ...byAge, gauge, asking },
+    value: {
+      ...{ vehicle, template, settings, facts, substrates, ...byAge, gauge, asking },
+      filesDoubted: [
+        ...byOperators.assumptions,
+        ...filesNameOthers(readings.readings, request.inputs),
+      ],
+    },
     diagnostics: [
       ...tried.diagnostics,
       ...contradicted,

@@ -64,6 +64,7 @@ export function surveyVehicle(request: SurveyVehicleRequest): Outcome<SurveyResu
         substrates,
       ),
       ...readings.assumptions,
+      ...grounds.value.filesDoubted,
       ...settings.assumptions,
       ...recordAssumption(request.filmRecord, vehicle),
       ...layerAssumptions(job, settings.film.stated),

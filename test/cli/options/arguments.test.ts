@@ -160,6 +160,8 @@ describe('words of the command line', () => {
 
   test('a misspelt command is answered with the one that was meant', () => {
     expect(findCommand('surveys').diagnostics[0]?.hint).toBe('did you mean "survey"?');
+    expect(findCommand('surv').diagnostics[0]?.hint).toBe('did you mean "survey"?');
+    expect(findCommand('comp').diagnostics[0]?.hint).toMatch(/^one of read, /);
   });
 
   test('an option where the command should stand is told to come later', () => {

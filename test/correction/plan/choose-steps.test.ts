@@ -70,6 +70,46 @@ describe('what a part allows', () => {
     expect(allowing(all, () => 9)).toMatchObject({ lookedAt: 4, mostCleared: 0.53 });
   });
 
+  it('has everything by a milder strongest step before anything by a harsher one, however much it takes', () => {
+    const mild = [0.05, 1.15, 3.05].map((takes, i) =>
+      way(`mild-${i}`, { takes, clears: 0.1 + i / 10 }),
+    );
+    const harsh = [0.05, 1.15].map((takes, i) =>
+      way(`harsh-${i}`, { takes, clears: 0.5 + i / 10, strongest: 1 }),
+    );
+    const harshest = way('harshest', { takes: 0.05, clears: 0.8, strongest: 2 });
+    expect(climbOf([harshest, ...harsh, ...mild], () => 9)).toEqual([
+      ['mild-0'],
+      ['mild-1'],
+      ['mild-2'],
+      ['harsh-0'],
+      ['harsh-1'],
+      ['harshest'],
+    ]);
+  });
+
+  it('is looked for between the least and the most that one of a class takes', () => {
+    // As the mean says which class; the median may be another's.
+    const all = [1.04, 1.01, 1.08, 1.05].map((takes) =>
+      way(`${takes}`, { takes, clears: 0.5, mean: 1.2 }),
+    );
+    expect(inClasses([...all, way('c', { takes: 3, clears: 0.9 })], choice)).toMatchObject({
+      count: 5,
+      leastRemoval: [1.01, 3],
+      mostRemoval: [1.08, 3],
+    });
+  });
+
+  it('leaves out a class of which what may go clears no more, though what may not would', () => {
+    const all = [
+      way('mild', { takes: 1, clears: 0.5 }),
+      way('strong', { takes: 1, clears: 0.5, strongest: 1 }),
+      way('too-much', { takes: 1.05, clears: 0.9, strongest: 1 }),
+    ];
+    expect(climbOf(all, () => 1.04)).toEqual([['mild']]);
+    expect(climbOf(all, () => 1.05)).toEqual([['mild'], ['strong', 'too-much']]);
+  });
+
   it('leaves out what clears no more than something milder', () => {
     const mild = way('mild', { takes: 1, clears: 0.5 });
     const strong = (clears: number) => way('strong', { takes: 1, clears, strongest: 1 });
@@ -82,8 +122,16 @@ describe('what a part allows', () => {
     expect(allowing([way('a', { takes: 1, clears: 0 })], () => 0.5)).toEqual({
       lookedAt: 1,
       mostCleared: 0,
+      isHeldByFilm: true,
       climb: [],
     });
+  });
+
+  it('is held by the film as soon as one way takes more than may go, and else by what there is', () => {
+    const all = [way('mild', { takes: 1, clears: 0.3 }), way('most', { takes: 2, clears: 0.6 })];
+    const isHeld = (may: number) => allowing(all, () => may).isHeldByFilm;
+    expect([1.5, 1.99, 2, 9].map(isHeld)).toEqual([true, true, false, false]);
+    expect(allowing([], () => 9).isHeldByFilm).toBe(false);
   });
 });
 

@@ -6,6 +6,7 @@ import { keepsFilm, keepsTechnique, spotWith } from '../../../src/correction/pla
 import type { PanelPlan } from '../../../src/correction/plan/plan.ts';
 import { ladderOn } from '../../../src/correction/removal/removal-knowledge.ts';
 import { setTime } from '../../../src/correction/removal/removal-rate.ts';
+import type { PlaceWorked } from '../../../src/film/film-model.ts';
 import { allowanceAt } from '../../../src/film/limits/allowance-at.ts';
 import { allowanceOnPlace } from '../../../src/film/limits/allowance-on-place.ts';
 import { clearRisk } from '../../../src/film/limits/removal-risk.ts';
@@ -160,6 +161,34 @@ describe('a named deep defect', () => {
     expect(gouge.local[0]?.cleared).toBeLessThan(0.1);
   });
 
+  it('is left where a spot would spend nearly all the film of its place for little of the mark', () => {
+    const at = (leastForPlace: number) => {
+      const model = shopWith('da', 'da-small');
+      const correction = { ...model.correction, leastForPlace };
+      const { survey } = amongSound(fiveAround('tested', 112));
+      return planned(
+        planOf(survey, {
+          defectsOf: () => [swirls, defect('bird-etching', 5, 12)],
+          model: { ...model, correction },
+          allowanceAt: (part, logSd) => allowanceAt(part, logSd, grounds),
+          allowanceOnPlace: (part, logSd) => allowanceOnPlace(part, logSd, grounds),
+        }),
+        'tested',
+      ).local[0];
+    };
+    const any = at(0);
+    const { removal = Number.NaN, budget = Number.NaN } = any?.place ?? {};
+    const none = at(1);
+    const cleared = any?.cleared ?? Number.NaN;
+    expect([any?.steps.length, cleared > 0.1, removal / budget > 0.5]).toEqual([1, true, true]);
+    // Just worth it, and just not: by the share of the film that it takes.
+    const line = (cleared * budget) / removal;
+    expect(at(line * (1 - 1e-9))?.steps).toEqual(any?.steps);
+    expect(at(line * (1 + 1e-9))?.steps).not.toEqual(any?.steps);
+    expect(none?.steps).toEqual([]);
+    expect(none?.reasons[0]?.text).toMatch(/ that may go there: not worth its film$/);
+  });
+
   it('is left where nothing may go, on repaint that nobody tried and on film that was not read', () => {
     const scratch = [swirls, defect('deep-scratches', 3)];
     for (const readings of [onFace('tested', 251, 249, 262, 255, 248), []]) {
@@ -167,7 +196,7 @@ describe('a named deep defect', () => {
       expect(left.local[0]).toMatchObject({ steps: [], cleared: 0, risk: null });
       expect(codes(left)).toEqual([['local-left', 'local-limit']]);
       expect(left.local[0]?.reasons.map(({ text }) => text)).toEqual([
-        'random deep scratches of grade 3: left',
+        'random deep scratches of grade 3: left, as nothing may go there',
         expect.stringMatching(/^nothing may go there: ./),
       ]);
       expect(left.local[0]?.reasons[1]?.value).toBe(0);
@@ -187,6 +216,33 @@ describe('a named deep defect', () => {
     expect(spent.survey.budget).toBe(0);
     expect(spent.local[0]).toMatchObject({ steps: [], cleared: 0 });
     expect(codes(spent)).toEqual([['local-over-cut']]);
+  });
+
+  it('is left where a spot of a visit on record took nobody read how much', () => {
+    const [median, high] = [micrometres(4.17), micrometres(9.8)];
+    const before = { date: '2026-11-24', defect: 'deep-scratches', median, high };
+    const visited = (...places: readonly PlaceWorked[]) => {
+      const recorded = { mean: micrometres(0), sd: micrometres(0), places };
+      const factsOf = (id: string) => (id === 'tested' ? { recorded } : {});
+      // Of whatever kind the mark is: nobody says that it does not lie there.
+      return plan([swirls, defect('bird-etching', 3)], { factsOf, aim: 0.6 });
+    };
+    expect(visited().local[0]?.steps).toHaveLength(1);
+    const again = visited(before);
+    expect(again.local[0]).toMatchObject({ steps: [], cleared: 0 });
+    expect(again.local[0]?.reasons.map(({ code, text }) => [code, text])).toEqual([
+      [
+        'local-place-unread',
+        'bird etching of grade 3: left, as a spot on this panel on 2026-11-24 was to take 4.17 µm (up to 9.8 µm) more at its place, and nobody has read that since: read it first',
+      ],
+    ]);
+    // The panel itself is worked as ever, and whoever works it is told to mind that place.
+    expect(again.steps.length).toBeGreaterThan(0);
+    expect(again.cautions.map(({ code }) => code)).toContain('place-on-record');
+    expect(visited().cautions.map(({ code }) => code)).not.toContain('place-on-record');
+    expect(visited({ ...before, date: null }).local[0]?.reasons[0]?.text).toContain(
+      'as a spot on this panel was to take',
+    );
   });
 
   it('is left where the clear coat has failed', () => {

@@ -92,7 +92,7 @@ describe('the verdict on a panel', () => {
     const plan = planned(planOf(checkCar({ flatWidth: millimetres(60) })), 'a');
     expect(plan.verdict).toBe('hand');
     expect(plan.steps.every(({ combination }) => combination.machine.id === 'hand')).toBe(true);
-    expect(codes(plan.reasons)).toEqual(['by-hand']);
+    expect(codes(plan.reasons)).toEqual(['by-hand', 'shop-too-mild']);
   });
 
   // Its smallest point reads 108: .45 µm over the floor, of which 1 in 2.48 may go.

@@ -8,7 +8,9 @@ import {
   choiceReasons,
   defectRemarks,
   nothingFits,
+  otherThanSurveyed,
 } from '../../../src/correction/plan/plan-remarks.ts';
+import type { Finish } from '../../../src/film/film-model.ts';
 import type { Limit } from '../../../src/film/limits/limit.ts';
 import type { PanelSurvey } from '../../../src/film/survey.ts';
 import { amongSound, fiveAround, onFace, reading } from '../../film/car-builder.ts';
@@ -40,11 +42,12 @@ describe('why nothing is done on a panel', () => {
     budget: number,
     best: RatedCandidate | undefined,
     ways = 9,
-    { of = machines, flatWidth = 600 } = {},
+    { of = machines, flatWidth = 600, isHeldByFilm = true } = {},
   ) => {
     const { code, text, value } = nothingFits(allowing(budget), best, ways, {
       machines: of,
       flatWidth: millimetres(flatWidth),
+      isHeldByFilm,
     });
     return [code, text, value];
   };
@@ -60,7 +63,17 @@ describe('why nothing is done on a panel', () => {
   it('is that the mildest steps take more than may go', () => {
     const [code, text, value] = why(0.35, undefined);
     expect([code, value]).toEqual(['nothing-fits', 0.35]);
-    expect(text).toBe('0.35 µm may go, the mildest steps take more');
+    expect(text).toBe(
+      '0.35 µm may go, the mildest steps take more: a softer pad or a finer product takes less',
+    );
+  });
+
+  it('is that the shop has nothing strong enough, where the film is not what holds it back', () => {
+    const [code, text, value] = why(5, way(0.07), 9, { isHeldByFilm: false });
+    expect([code, value]).toEqual(['shop-too-mild', 5]);
+    expect(text).toBe(
+      '5.00 µm may go, and what the shop has clears 7 % of the marks at most: a stronger pad, product or machine clears more',
+    );
   });
 
   it('is that what may go clears too little, with how much', () => {
@@ -97,9 +110,11 @@ describe('why nothing is done on a panel', () => {
 describe('why a panel is worked as it is', () => {
   const { panel } = amongSound(fiveAround('tested', 112));
   const survey = { ...panel, ...allowing(2.5) };
+  const { machines } = shopWith('rotary', 'da', 'hand');
+  const by = { machines, isHeldByFilm: true, isShort: true };
 
   it('is the limit that binds, where the aim is out of reach', () => {
-    expect(choiceReasons('lighter', survey)).toMatchObject([
+    expect(choiceReasons('lighter', survey, by)).toMatchObject([
       {
         code: 'aim-out-of-reach',
         text: 'the aim takes more than the 2.50 µm that may go: the clear would be thin',
@@ -109,13 +124,34 @@ describe('why a panel is worked as it is', () => {
   });
 
   it('is by hand because no machine would do, and needs no reason where it is polished', () => {
-    expect(choiceReasons('hand', survey)).toEqual([
+    expect(choiceReasons('hand', survey, by)).toEqual([
       remark(
         'by-hand',
         'by hand: no pad of a machine that may end a panel lies flat, or the mildest machine step takes too much',
       ),
     ]);
-    expect(choiceReasons('polish', survey)).toEqual([]);
+    expect(choiceReasons('polish', survey, by)).toEqual([]);
+  });
+
+  it('is what the shop has, where all of it takes less than may go', () => {
+    const told = choiceReasons('lighter', survey, { ...by, isHeldByFilm: false });
+    expect(told.map(({ code, text, value }) => [code, text, value])).toEqual([
+      [
+        'shop-too-mild',
+        'what the shop has clears no more, though more may go: a stronger pad, product or machine clears more',
+        2.5,
+      ],
+    ]);
+  });
+
+  it('is by hand in a shop without a machine, and that no more clears so where it falls short', () => {
+    const hand = { machines: shopWith('hand').machines, isHeldByFilm: false, isShort: true };
+    const texts = (more: Partial<typeof hand>) =>
+      choiceReasons('hand', survey, { ...hand, ...more }).map(({ text }) => text);
+    const alone = 'by hand: the shop has no machine';
+    expect(texts({})).toEqual([alone, 'by hand no more clears, though more may go']);
+    expect(texts({ isShort: false })).toEqual([alone]);
+    expect(texts({ isHeldByFilm: true })).toEqual([alone]);
   });
 
   it('is that other panels are worked so, with what would be as good', () => {
@@ -127,6 +163,31 @@ describe('why a panel is worked as it is', () => {
         'as other panels are worked, for fewer set-ups: da/foam-soft/fine×1 would be as good here',
       ),
     ]);
+  });
+});
+
+describe('that more or less may go by the planned steps than the survey says', () => {
+  const told = (ofSteps: number) =>
+    otherThanSurveyed(allowing(2), allowing(ofSteps)).map(({ text, value }) => [text, value]);
+
+  it('is said with both, and with how much more', () => {
+    expect(told(2.5)).toEqual([
+      [
+        '2.00 µm may go by a step not tried on this paint, as the survey says; these steps are foretold better, so 2.50 µm',
+        0.5,
+      ],
+    ]);
+    expect(told(1.75)).toEqual([
+      [
+        '2.00 µm may go by a step not tried on this paint, as the survey says; these steps are foretold worse, so 1.75 µm',
+        -0.25,
+      ],
+    ]);
+  });
+
+  it('is not said where both read alike', () => {
+    expect([2, 2.004, 1.996].flatMap(told)).toEqual([]);
+    expect([2.006, 1.994].flatMap(told)).toHaveLength(2);
   });
 });
 
@@ -191,6 +252,18 @@ describe('what to mind while a panel is worked', () => {
     expect(few(5)).toEqual([]);
   });
 
+  it('begins with what came off too far at a visit on record', () => {
+    const [mean, sd, allowed] = [micrometres(3), micrometres(0.2), micrometres(0.5)];
+    const overruns = [{ date: '2025-11-20', mean, sd, allowed, surely: true }];
+    const { panel } = amongSound(fiveAround('tested', 112), {
+      facts: { recorded: { mean, sd, overruns } },
+    });
+    expect(said(panel, [step('rotary/foam-medium/medium')], figures)).toEqual([
+      ['overrun-on-record', expect.stringContaining('on 2025-11-20 more came off than might go')],
+      ['rotary-heat', expect.stringContaining('rotary: keep it moving')],
+    ]);
+  });
+
   it('is not an edge where a point of another place was read apart', () => {
     const { panel } = amongSound(fiveAround('tested', 112));
     const apart = [{ ...reading('tested', 'j1', 85), place: 'jamb' }];
@@ -207,5 +280,17 @@ describe('what to mind while a panel is worked', () => {
     }
     const { panel } = amongSound(fiveAround('tested', 112), { facts: { finish: 'lacquer' } });
     expect(said(panel, [], figures)).toEqual([]);
+  });
+
+  it('never is that colour is normal on repaint, which may have a clear whatever the car left the factory with', () => {
+    const repainted = (finish: Finish) =>
+      said(amongSound(fiveAround('tested', 220), { facts: { finish } }).panel, [], figures);
+    const stop = [
+      'colour-on-repaint',
+      'repainted, perhaps with a clear: first colour on the pad: stop, no more there',
+    ];
+    expect(repainted('single-stage-solid')).toEqual([stop]);
+    expect(repainted('lacquer')).toEqual([stop]);
+    expect(repainted('clear-over-base')).toEqual([]);
   });
 });

@@ -105,7 +105,12 @@ describe('repaint on which a mild step was tried', () => {
 test('other paint, and an aim that is reached, are told nothing of what was tried', () => {
   const tried = at(rungs, 0);
   const codes = (...[verdict, with_]: [Parameters<typeof choiceReasons>[0], typeof tried?]) =>
-    choiceReasons(verdict, part, with_).map(({ code }) => code);
+    choiceReasons(verdict, part, {
+      machines: model.machines,
+      isHeldByFilm: true,
+      isShort: true,
+      tried: with_,
+    }).map(({ code }) => code);
   expect(codes('lighter', tried)).toEqual(['stronger-than-tried']);
   expect(codes('lighter')).toEqual(['aim-out-of-reach']);
   expect(codes('polish', tried)).toEqual([]);

@@ -262,6 +262,26 @@ describe('why nothing else is planned', () => {
     expect(why).toMatchObject({ lookedAt: 0, rejected: [] });
   });
 
+  it('is told of every sequence that was looked at, of which none has the same combination twice', () => {
+    const { pads, products, ...rest } = shopWith('da');
+    const lookedAt = (...ids: readonly string[]) => {
+      const why = alone(
+        {},
+        {
+          ...rest,
+          pads: pads.filter(({ id }) => ids.includes(id)),
+          products: products.filter(({ id }) => id === 'medium'),
+        },
+      );
+      expect(why.plan.verdict).not.toBe('leave');
+      return why.lookedAt;
+    };
+    // To cut in up to 3 sets or refine in up to 2, which is the same again: 3, less the one that is planned.
+    expect(lookedAt('foam-medium')).toBe(2);
+    // Of two by itself 2 · 3, one after the other 2 · (3 · 2).
+    expect(lookedAt('foam-medium', 'foam-soft')).toBe(6 + 12 - 1);
+  });
+
   it('is told of few candidates for each reason, the nearest in removal first', () => {
     const { rejected, plan } = usualWhy();
     const groups = new Map<string, number[]>();

@@ -39,7 +39,9 @@ describe('what to do next', () => {
     expect(said('step-up')).toBe(
       `not cleared: next rung ${MEDIUM}, on a fresh place, and wipe before you look`,
     );
-    expect(said('refine')).toBe(`cleared but hazy: refine with ${MEDIUM}, then look again`);
+    expect(said('refine')).toBe(
+      `cleared but hazy: refine with ${MEDIUM} on the same place, then look again; that is no trial of its own, and gets no row`,
+    );
     expect(said('done')).toBe(`${MEDIUM} does it: no need for a stronger one`);
     expect(said('stop-risk')).toBe(
       `stop: the next rung, ${MEDIUM}, takes more in one set than may go here; leave the rest, or settle for a lower aim`,
@@ -57,6 +59,26 @@ describe('what to do next', () => {
       'stop: colour on the pad means single-stage paint, or that you are through the clear; find out which first; nothing is learnt from such a trial',
     );
   });
+});
+
+test('colour is of an unknown finish where one trial that gave colour was on such paint', () => {
+  const known = trial(MEDIUM, { panel: 'wing' });
+  const unknown = trial(MEDIUM, { panel: 'roof' });
+  const seen = (one: SpotTrial): SpotTrial => ({ ...one, colourOnPad: true });
+  const mayBeSingleStage = (...trials: readonly SpotTrial[]) =>
+    nextRemark(
+      { code: 'stop-colour', combination: null },
+      {
+        trials,
+        finishOf: (panel) => (panel === 'roof' ? 'unknown' : 'clear-over-base'),
+        model,
+        aim: 0.85,
+        overruns: [],
+      },
+    ).text.startsWith('stop: colour on the pad means single-stage paint, or');
+  expect(mayBeSingleStage(seen(known), seen(unknown))).toBe(true);
+  expect(mayBeSingleStage(known, seen(unknown))).toBe(true);
+  expect(mayBeSingleStage(seen(known), unknown)).toBe(false);
 });
 
 describe('what a trial gives occasion to', () => {

@@ -90,6 +90,9 @@ describe('the next step of a test spot', () => {
     expect(combination(HEAVY).haze).toBeGreaterThan(1);
     expect(combination(MEDIUM).haze).toBe(1);
     expect(next([trial(MEDIUM, { cleared: 0.9, haze: null })])).toEqual(['done', MEDIUM]);
+    // Nor is what another left that cleared.
+    const harsher = trial(HEAVY, { cleared: 0.95, haze: 4 });
+    expect(next([harsher, trial(MEDIUM, { cleared: 0.9, haze: 0 })])).toEqual(['done', MEDIUM]);
     // What it left where it did not clear is no matter.
     const hazed = trial(HEAVY, { cleared: 0.1, haze: 4 });
     expect(next([hazed, trial(HEAVY, { cleared: 0.9, haze: 0 })])[0]).toBe('done');
@@ -162,6 +165,25 @@ describe('a refining step', () => {
     for (const [id, perSet] of usual) if (perSet < 2 * cleared) expect(heavy?.id, id).not.toBe(id);
     expect(usual.get(light?.id ?? '')).toBeLessThan(2 * cleared);
     expect(light?.id).toBe('da/foam-soft/fine');
+  });
+
+  // A grade of haze goes with .25 µm. By dual action foam-soft/fine takes .28, foam-medium/fine .40, foam-soft/medium
+  // .63 and foam-medium/medium .90 µm a set, with the small pad .16, .23, .35 and .50: the fine ones on soft foam leave
+  // no haze, the others one grade.
+  test.each([
+    [HEAVY, 4, 1, 'da/foam-medium/medium'],
+    [HEAVY, 3, 1, 'da/foam-soft/medium'],
+    [HEAVY, 2, 1, 'da/foam-soft/fine'],
+    [HEAVY, 3, 0, 'da/foam-soft/fine'],
+    [MEDIUM, 4, 1, 'da/foam-soft/medium'],
+    [MEDIUM, 1, 0, 'da/foam-soft/fine'],
+    ['da-small/microfibre/heavy', 3, 1, 'da-small/foam-medium/medium'],
+    ['da-small/microfibre/heavy', 1.5, 1, 'da-small/foam-soft/fine'],
+    ['da-small/foam-medium/medium', 3, 1, 'da/foam-medium/fine'],
+    ['da/foam-soft/fine', 1, 0, undefined],
+    ['da-small/foam-soft/fine', 4, 1, undefined],
+  ])('after %s with haze of grade %d, where %d may stay, is %s', (id, haze, allowed, expected) => {
+    expect(refine(haze, allowed, combination(id))?.id).toBe(expected);
   });
 
   test('is the one that cuts most where none clears so much in one set', () => {

@@ -4,6 +4,7 @@ import { type FilmChange, hasGained } from '../../../src/film/compare/compare-ch
 import {
   compareSurveys,
   type SurveyComparison,
+  withAllPoints,
 } from '../../../src/film/compare/compare-surveys.ts';
 import type { ComparisonRules } from '../../../src/film/compare/panel-comparison.ts';
 import type { Reading } from '../../../src/film/reading.ts';
@@ -271,13 +272,19 @@ describe('whatever was read', () => {
     .map((all) => car(all.map((ofPanel) => ofPanel.map((value) => value / 10))));
   const marked = fc.boolean();
 
-  test('before and after swapped turn every sign round', () => {
+  // Film does not grow: two panels that lost and gained may seem exchanged one way, and the other way not.
+  test('before and after swapped turn every sign round, but where two panels seem exchanged', () => {
+    const seemExchanged = ({ panels: all }: SurveyComparison): boolean =>
+      all.some(({ swap }) => swap?.kind === 'panels');
+    const hasApart = ({ panels: all }: SurveyComparison): boolean =>
+      all.some(({ apart }) => apart !== null);
     fc.assert(
       fc.property(readings, readings, marked, (one, other, isMarked) => {
-        const there = compare(one, other, isMarked);
-        const back = compare(other, one, isMarked);
-        for (const { panel, change } of there.panels) {
-          const mirrored = panelOf(back, panel.id).change;
+        const [there, back] = [compare(one, other, isMarked), compare(other, one, isMarked)];
+        fc.pre(!seemExchanged(there) && !seemExchanged(back));
+        // Which of its points a panel is held by is told by what it lost the more of.
+        for (const { panel, change } of withAllPoints(there).panels) {
+          const mirrored = panelOf(withAllPoints(back), panel.id).change;
           expect(mirrored === null).toBe(change === null);
           if (change === null) continue;
           expect(mirrored?.removed.value).toBeCloseTo(-change.removed.value, 9);
@@ -285,6 +292,7 @@ describe('whatever was read', () => {
           expect(mirrored?.detectable.half).toBeCloseTo(change.detectable.half, 9);
         }
         expect(back.car === null).toBe(there.car === null);
+        if (hasApart(there) || hasApart(back)) return;
         expect(back.car?.removed.value ?? 0).toBeCloseTo(-(there.car?.removed.value ?? 0), 9);
       }),
       { numRuns: 40 },

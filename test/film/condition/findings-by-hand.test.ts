@@ -3,14 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import {
   byPrecedence,
-  type ConditionEvidence,
   type Finding,
-  filmFindings,
   isRepaintTo,
   repaintReach,
   thinFinding,
   unreadFinding,
 } from '../../../src/film/condition/condition.ts';
+import { type ConditionEvidence, filmFindings } from '../../../src/film/condition/film-findings.ts';
 import type { PanelFacts } from '../../../src/film/film-model.ts';
 import { filmModel } from '../../../src/formats/models.ts';
 import { knownFacts, plainPanel } from '../car-builder.ts';

@@ -113,13 +113,15 @@ describe('what settles it', () => {
   });
   it('is that it was painted again for film near that line, which leaves no doubt of the word', () => {
     const near = amongSound(fiveAround('tested', 150)).panel;
-    expect(settling(near).join()).toContain('painted again (painted_days_ago in the job)');
+    expect(settling(near).join()).toContain(
+      'painted again (painted_days_ago in the job; word that it never was settles nothing)',
+    );
     // A little farther from the line further points would do as well.
     const ways = [147, 147.5, 148, 148.5, 149].flatMap((centre) =>
       settling(amongSound(fiveAround('tested', centre)).panel),
     );
     expect(ways).toContain(
-      '9 points in all, if they read the same; or word that it was painted again (painted_days_ago in the job): settles it',
+      '9 points in all, if they read the same; or word that it was painted again (painted_days_ago in the job; word that it never was settles nothing): settles it',
     );
     const told = amongSound(fiveAround('tested', 150), {
       factsOf: (id) => ({ paintedDaysAgo: id === 'tested' ? 400 : null }),

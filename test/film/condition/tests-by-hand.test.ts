@@ -2,14 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { exactly, type Uncertain, uncertain } from '../../../src/base/uncertainty.ts';
 import { micrometres } from '../../../src/base/units.ts';
-import {
-  filmTests,
-  type IfPaintedOver,
-  type JudgedAgainst,
-  type JudgedPanel,
-  pointTests,
-  sideTests,
-} from '../../../src/film/condition/condition-tests.ts';
+import { filmTests, pointTests, sideTests } from '../../../src/film/condition/condition-tests.ts';
+import type {
+  IfPaintedOver,
+  JudgedAgainst,
+  JudgedPanel,
+} from '../../../src/film/condition/judged-panel.ts';
 import type { LineComparison } from '../../../src/film/condition/line-comparison.ts';
 import type { PanelPoint } from '../../../src/film/panel-points.ts';
 import { filmModel } from '../../../src/formats/models.ts';

@@ -93,7 +93,8 @@ describe('what would settle it', () => {
     ]);
   });
   it('is word that it was painted again besides, of a panel near the line of repaint', () => {
-    const word = 'word that it was painted again (painted_days_ago in the job)';
+    const word =
+      'word that it was painted again (painted_days_ago in the job; word that it never was settles nothing)';
     expect(adviceOn(line(12, 0, { condition: 'refinished' }))).toEqual([
       `settle: 16 points in all, if they read the same; or ${word}: settles it`,
     ]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { micrometres } from '../../../src/base/units.ts';
 import { usefulAdvice } from '../../../src/film/help/useful-advice.ts';
-import { amongSound, fiveAround, onFace } from '../car-builder.ts';
+import { amongSound, fiveAround, onFace, reading } from '../car-builder.ts';
 
 const textsOf = (advice: readonly { readonly text: string }[]) => advice.map(({ text }) => text);
 const codesOf = (advice: readonly { readonly code: string }[]) => advice.map(({ code }) => code);
@@ -12,6 +12,36 @@ describe('what is advised for a panel', () => {
       const { panel } = amongSound(readings, { facts: { taken: null } });
       expect(codesOf(panel.advice)).toEqual(['test-spot', 'repair-edge']);
     }
+  });
+  it('names the points of a repair that read under the line of repaint: its edge lies beside them', () => {
+    const edgeOf = (...films: readonly number[]) =>
+      textsOf(
+        amongSound(onFace('tested', ...films)).panel.advice.filter(
+          ({ code }) => code === 'repair-edge',
+        ),
+      );
+    // Beside 112 µm film reads like repaint over 152.
+    expect(edgeOf(165, 168, 118, 170, 166)).toEqual([
+      'point 3 reads under the line of repaint: closer points between it and the others find the edge of the repair',
+    ]);
+    expect(edgeOf(640, 151, 660, 118, 153)).toEqual([
+      'points 2, 4 read under the line of repaint: closer points between them and the others find the edge of the repair',
+    ]);
+    expect(edgeOf(165, 168, 171)).toEqual(['closer points find the edge of the repair']);
+  });
+  it('names none where no other point of its face reads like repaint', () => {
+    const { panel } = amongSound([
+      ...fiveAround('tested', 112),
+      reading('tested', 'e', 640, { place: 'edge' }),
+    ]);
+    expect(panel.condition).toBe('filler');
+    expect(textsOf(panel.advice)).toContain('closer points find the edge of the repair');
+  });
+  it('counts what is known as taken as film of such a point', () => {
+    const { panel } = amongSound(onFace('tested', 165, 168, 150, 170, 166), {
+      factsOf: (id) => (id === 'tested' ? { taken: micrometres(3) } : {}),
+    });
+    expect(textsOf(panel.advice)).toContain('closer points find the edge of the repair');
   });
   it('is to wait as long as young paint still hardens', () => {
     const aged = (paintedDaysAgo: number) =>

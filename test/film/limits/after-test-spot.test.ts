@@ -66,6 +66,31 @@ describe('a test spot on repaint', () => {
     }
   });
 
+  test('is not asked for where what is gone on record is all that it could free, and it is said why', () => {
+    const least = amongSound(repaint).panel.evidence.find(({ code }) => code === 'sound-panel-cap');
+    const cap = least?.value ?? Number.NaN;
+    const spotted = (gone: number) =>
+      amongSound(repaint, {
+        factsOf: (id) => ({ recorded: id === 'tested' ? { mean: um(gone), sd: um(0.9) } : null }),
+      }).panel;
+    const over = spotted(cap + 0.3);
+    // Its own limit stands: of marks alone compare lets the limits of other panels go.
+    expect([over.budget, over.boundBy.code]).toEqual([0, 'test-spot']);
+    expect(over.boundBy.text).toBe(
+      `repaint gets no more than the ${cap.toFixed(2)} µm of sound a, and ${(cap + 0.3).toFixed(2)} µm is gone already: a test spot frees nothing`,
+    );
+    expect(over.advice.map(({ code }) => code)).not.toContain('test-spot');
+    // What a plan with such a spot would give it: no more than nothing either.
+    const others = amongSound(repaint).survey.panels;
+    expect(allowanceAfterSpot(over, others, UNTRIED_LOG_SD, grounds).budget).toBe(0);
+
+    const under = spotted(cap - 0.3);
+    expect(under.boundBy.code).toBe('test-spot');
+    expect(under.advice.find(({ code }) => code === 'test-spot')?.text).toContain(
+      `0.30 µm at most may go, patch included (plan --spots), as on the original panel that allows least, ${(cap - 0.3).toFixed(2)} µm of it gone already, at a risk not known`,
+    );
+  });
+
   test('takes nothing off where nothing of it is on record, and says what is', () => {
     const { panel, survey } = amongSound(repaint);
     const told = panel.evidence.find(({ code }) => code === 'sound-panel-cap')?.value;

@@ -4,9 +4,10 @@ import type { Finish } from '../../../src/film/film-model.ts';
 import {
   doubtsFinish,
   isColourNormal,
+  isRepaintSaidWithoutClear,
   spotsNamed,
 } from '../../../src/film/limits/colour-at-spot.ts';
-import { amongSound, fiveAround, knownFacts } from '../car-builder.ts';
+import { amongSound, fiveAround, knownFacts, onFace } from '../car-builder.ts';
 
 const nothing = micrometres(0);
 const recordedAt = (...colourAt: readonly string[]) => ({ mean: nothing, sd: nothing, colourAt });
@@ -24,6 +25,19 @@ describe('colour on the pad at a test spot', () => {
     for (const [finish, is] of Object.entries(normal)) {
       expect([finish, isColourNormal(finish as Finish)]).toEqual([finish, is]);
     }
+  });
+
+  it('is none of repaint’s, whatever the car is said to be painted with', () => {
+    const repaint = (finish: Finish, ...films: readonly number[]): boolean =>
+      isRepaintSaidWithoutClear(
+        amongSound(onFace('tested', ...films), { facts: { finish } }).panel,
+      );
+    expect(repaint('single-stage-solid', 220, 221, 219, 222, 218)).toBe(true);
+    expect(repaint('lacquer', 220, 221, 219, 222, 218)).toBe(true);
+    expect(repaint('clear-over-base', 220, 221, 219, 222, 218)).toBe(false);
+    expect(repaint('single-stage-solid', 112, 113, 111, 112, 112)).toBe(false);
+    // Not read: nothing says that it was repainted.
+    expect(repaint('single-stage-solid')).toBe(false);
   });
 
   it('is named by its spot, or by its spots', () => {

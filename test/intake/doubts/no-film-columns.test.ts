@@ -81,6 +81,27 @@ describe('a column without a name', () => {
     }
   });
 
+  test.each([
+    ['Bonnet;118;88\nRoof;121;88', 'column 3 has 88 beside 118 to 121 on every panel'],
+    ['Bonnet;92;47\nRoof;87;49', 'column 3 has 47 to 49 beside 87 to 92 on every panel'],
+    ['Bonnet;92;90;140\nRoof;87;89;140', 'column 4 has 140 beside 87 to 92 on every panel'],
+    ['Roof;114;52', 'column 3 has 52 beside 114'],
+  ])('on few panels is read and doubted where it is far from those beside it: %j', (rows, why) => {
+    expect(told(`Unit: µm\n${rows}\n`)).toEqual([
+      ['warning reading-doubted', `${why}, and is read as readings`],
+    ]);
+  });
+
+  test.each([
+    'Bonnet;118;97\nRoof;121;104',
+    'Bonnet;118;88\nRoof;86;121',
+    'Roof;114;60',
+    'Roof;114;112;310',
+    'Bonnet;112;111;310\nRoof;104;105;107',
+  ])('is read in silence where a place or filler may well be so: %j', (rows) => {
+    expect(told(`Unit: µm\n${rows}\n`)).toEqual([]);
+  });
+
   test('that a panel with filler stands out in is read', () => {
     const text = list((k) =>
       k === 2 ? [480.5, 512.3, 530.1] : [...(readings[k] ?? []), 105.5 + k * k],

@@ -285,3 +285,40 @@ describe('a line of a list whose panel is not plain', () => {
     ]);
   });
 });
+
+describe('a letter behind a panel', () => {
+  test('is a point, as people write it on tape', () => {
+    expect(values('bonnet A 119.1\nbonnet B 118.4\nroof D 112.2\n', { unit: 'um' })).toEqual([
+      ['bonnet', 'A', 1, 119.1],
+      ['bonnet', 'B', 1, 118.4],
+      ['roof', 'D', 1, 112.2],
+    ]);
+  });
+
+  test('is refused where all are one letter: an A may say that the number is an average', () => {
+    const [said] = read('bonnet A 119.1\nroof A 112.2\n', { unit: 'um' }).diagnostics;
+    expect(said?.code).toBe('reading-ambiguous');
+    expect(said?.at?.column).toBe(8);
+  });
+
+  test.each(['bonnet 112 118 A 115\nroof 99 98 A 98.5\n', 'bonnet Q 119\nroof 99\n'])(
+    'is none alone before a number, nor any other letter: %j',
+    (text) => {
+      expect(read(text, { unit: 'um' }).value).toBeUndefined();
+    },
+  );
+});
+
+test('a name that leaves panels open is told with them, whoever says which side is which', () => {
+  const leftOpen = (name: string) =>
+    name === 'NS door'
+      ? { names: ['front left door', 'rear left door'], why: 'it does not say front or rear' }
+      : undefined;
+  const text = 'bonnet 118 121\nNS door 108 106\n';
+  const [said] = read(text, { unit: 'um', leftOpen }).diagnostics;
+  expect(said).toMatchObject({
+    code: 'panel-ambiguous',
+    message: '"NS door" may be front left door, rear left door',
+    hint: 'it does not say front or rear: write the panel in full, or --panel-names "NS door=PANEL" says which it is',
+  });
+});

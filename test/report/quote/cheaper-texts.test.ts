@@ -45,3 +45,47 @@ describe('a further aim that costs less', () => {
     expect(owner).toContain('C full takes less time than B correct: ');
   });
 });
+
+describe('an aim that is quoted alone', () => {
+  const sound = readingsOf(Object.fromEntries(panels.map((id, i) => [id, 112 + ((5 * i) % 13)])));
+  const alone = (value: 'full' | 75 | 80, over: object = { shop }) =>
+    quoteOf({
+      readings: sound,
+      job: { taken_um: 0 },
+      ...over,
+      typed: { aim: { value, origin: 'flag', where: '' } },
+    });
+  const most = alone(80);
+  const [only] = most.options;
+  const { cheaper } = most;
+  if (only === undefined || cheaper === null) throw new Error('no cheaper aim');
+
+  test('is held against the further ones, of which the first that is cheaper and clears as much is told', () => {
+    expect(most.options).toHaveLength(1);
+    expect(cheaper.aim.name).toBe('correct');
+    expect((cheaper.priced?.total ?? 0n) < (only.priced?.total ?? 0n)).toBe(true);
+    expect(cheaper.expected).toBeGreaterThanOrEqual(only.expected);
+  });
+
+  test('says to the shop and to the owner what that saves and takes', () => {
+    const more = ((cheaper.spent ?? 0) - (only.spent ?? 0)).toFixed(2);
+    const [forShop = '', forOwner = ''] = pagesOf(most);
+    expect(forShop).toMatch(/correct costs \d+\.\d\d EUR less than 80 %, for \d+\.\d h less: /);
+    expect(forShop).toContain(`; it takes ${more} µm more (--aim correct)`);
+    expect(forOwner).toContain(
+      'more correction (correct), not offered here, costs less than A 80 %: its passes are stronger',
+    );
+    expect(forOwner).toContain(`; it takes ${more} µm more paint`);
+  });
+
+  test('is told so by its hours where the shop has no prices', () => {
+    const [forShop = ''] = pagesOf(alone(80, {}));
+    expect(forShop).toMatch(/correct takes \d+\.\d h less than 80 %: /);
+  });
+
+  test('says nothing where no further one is cheaper, nor among several aims', () => {
+    const others = [alone(75), alone('full'), priced];
+    expect(others.map((one) => one.cheaper)).toEqual([null, null, null]);
+    for (const text of others.flatMap(pagesOf)) expect(text).not.toContain('µm more');
+  });
+});

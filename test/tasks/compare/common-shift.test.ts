@@ -1,7 +1,10 @@
 /** One amount that all panels lost more than was to go names the gauge, and frees nothing. */
 import { describe, expect, test } from 'vitest';
+import { compareRecordSchema } from '../../../src/formats/records/compare-record.ts';
 import { renderText } from '../../../src/render/text.ts';
 import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
+import { compareRecord } from '../../../src/report/compare/compare-record.ts';
+import { compareObservations } from '../../../src/tasks/compare/compare-observations.ts';
 import { type Comparing, compared, readingsText, soundFilm, toldBy, worked } from '../comparing.ts';
 
 const job = { finish: 'clear-over-base', taken_um: 0 };
@@ -77,6 +80,91 @@ describe('one amount that all panels lost more than was planned', () => {
     const given = { visits: visitsOf(() => 5.5), job, plan: planOf(even) };
     expect(compared(given).shift).toMatchObject({ over: 'plan', leftAlone: 0, asByRate: true });
     expect(pageOf(given)).toContain('and so do steps that all cut more than was thought');
+  });
+});
+
+describe('one amount that all panels lost less than was planned', () => {
+  const hidden = shifted(-3);
+
+  test('hides a loss: it is told with its figure as what the gauge most likely did, and nothing is freed', () => {
+    const { shift } = compared(hidden);
+    expect(shift).toMatchObject({ over: 'plan', parts: 5, leftAlone: 1, asByRate: false });
+    expect(shift?.by).toBeCloseTo(-3, 1);
+    expect(pageOf(hidden)).toMatch(
+      /First check the gauge: all 5 panels lost about the same, 3\.0 ± 0\.\d µm less than was planned, .*likeliest cause if the earlier file is named first\. As much more then came off than is told here\./u,
+    );
+    expect(pageOf(hidden)).not.toContain('Allowed, not asked for');
+    expect(toldBy(hidden).join()).toMatch(
+      /visit-2\.csv shows less off since visit-1\.csv by about one amount on all 5 panels, 3\.0/u,
+    );
+  });
+
+  test('is not told of hard paint, which shows as a factor, nor of paint that was added', () => {
+    const hard = (panel: string) => 0.3 * plannedOf(panel);
+    const painted = (panel: string) => plannedOf(panel) - 40;
+    const even = Object.fromEntries(Object.keys(soundFilm).map((id) => [id, 3]));
+    for (const given of [
+      { visits: visitsOf(hard), job, plan: planOf(uneven) },
+      { visits: visitsOf(() => 0.5), job, plan: planOf(even) },
+      { visits: visitsOf(painted), job, plan: planOf(uneven) },
+    ]) {
+      expect(compared(given).shift).toBeNull();
+    }
+  });
+});
+
+describe('a rate', () => {
+  const day = { date: '2026-11-27', vehicle: 'FH-7' };
+  const even = Object.fromEntries(Object.keys(soundFilm).map((id) => [id, 2.5]));
+
+  test.each([3, -3])(
+    'is neither learned nor called wrong where only the gauge shows %s µm on all panels',
+    (by) => {
+      const result = compared(shifted(by));
+      expect(compareObservations(result, day)).toEqual([]);
+      expect(result.rates.map(({ looks }) => looks)).toEqual([null]);
+      expect(pageOf(shifted(by))).toContain('--rates-out keeps none of this visit');
+      expect(pageOf(shifted(by))).not.toContain('its rate says');
+    },
+  );
+
+  test('is kept where it explains as much: rates without the cars that lost most would be too low', () => {
+    const given = { visits: visitsOf(() => 5.5), job, plan: planOf(even) };
+    expect(compareObservations(compared(given), day)).toHaveLength(5);
+    expect(pageOf(given)).toContain('may be too high, by which later plans take less');
+    expect(pageOf(given)).toMatch(/cuts more than its rate says: .* if the gauge did not shift\./u);
+  });
+
+  test('is kept of work that went as planned', () => {
+    const given = { visits: visitsOf(plannedOf), job, plan: planOf(uneven) };
+    expect(compareObservations(compared(given), day)).toHaveLength(4);
+  });
+});
+
+describe('the record', () => {
+  const recordOf = (comparing: Comparing) =>
+    compareRecordSchema.parse(
+      compareRecord(compared(comparing), { version: '0', diagnostics: [] }),
+    ) as { readonly common_shift: unknown };
+
+  test('has the amount with its interval, its sign and what shows it', () => {
+    const { by, within } = compared(shifted(-3)).shift ?? { by: 0, within: 0 };
+    expect(recordOf(shifted(-3)).common_shift).toEqual({
+      by_um: {
+        mean: expect.closeTo(by, 6),
+        low: expect.closeTo(by - within, 6),
+        high: expect.closeTo(by + within, 6),
+      },
+      over: 'plan',
+      n_panels: 5,
+      n_left_alone: 1,
+      as_by_rate: false,
+    });
+  });
+
+  test('has null where all went as planned', () => {
+    const given = { visits: visitsOf(plannedOf), job, plan: planOf(uneven) };
+    expect(recordOf(given).common_shift).toBeNull();
   });
 });
 

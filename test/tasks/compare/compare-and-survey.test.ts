@@ -125,6 +125,11 @@ describe('what may still go', () => {
           const { id } = comparison.panel;
           const budget = hundredths(left.budget);
           const codes = reasons.map(({ code }) => code);
+          if (result.marks.before && comparison.by === 'pairs' && comparison.counts.after < 3) {
+            // Without a plan marks alone say nothing of what may go.
+            expect([budget, codes.includes(left.boundBy.code)]).toEqual([0, true]);
+            continue;
+          }
           expect(budget).toBeLessThanOrEqual(budgetOf(asked, id));
           if (budget === budgetOf(asked, id)) same += 1;
           else expect(codes.some((code) => code in LESS_BECAUSE)).toBe(true);

@@ -4,6 +4,7 @@ import { compareBlocks } from '../../../src/report/compare/compare-blocks.ts';
 import { compareFiles } from '../../../src/tasks/compare/compare-files.ts';
 import {
   compared,
+  type Film,
   panelLeft,
   readingsText,
   requestOf,
@@ -264,16 +265,35 @@ describe('who read', () => {
       ),
     );
     const both = `${readBy(before, 'Ann')}${withoutHeader(readBy(higher, 'Bo'))}`;
-    const visits = [both, readBy(after, 'Ann')];
+    const visits = [both, readBy(after, 'Cy')];
     const own = changeOf(visits)?.removed.components.get('operators');
-    // Of two who differ by 6.0 µm, s = 6/√2 each; twice, that is 6 again.
-    expect(own?.contribution).toBeCloseTo(6.04, 1);
+    // Of two who differ by 6.0 µm, s = 6/√2 each: √(¼ + ¼ + 1) of it where a third reads after.
+    expect(own?.contribution).toBeCloseTo((6.04 / Math.SQRT2) * Math.sqrt(1.5), 1);
     const { car } = compared({ visits, job }).total;
     expect(car?.removed.components.get('operators')?.contribution).toBeCloseTo(
       own?.contribution ?? Number.NaN,
       9,
     );
     expect(changeOf([before, after])?.removed.components.has('operators')).toBe(false);
+  });
+
+  test('cancels as far as the same people read: two who read both visits are as sure as one', () => {
+    const higher = (film: Film): string =>
+      readingsText(
+        Object.fromEntries(
+          Object.entries(film).map(([panel, films]) => [panel, films.map((one) => one + 6)]),
+        ),
+      );
+    const off = worked(soundFilm, () => 2);
+    const both = (film: Film): string =>
+      `${readBy(readingsText(film), 'Ann')}${withoutHeader(readBy(higher(film), 'Bo'))}`;
+    const contributionOf = (visits: readonly string[]) =>
+      changeOf(visits)?.removed.components.get('operators')?.contribution;
+    expect(contributionOf([both(soundFilm), both(off)])).toBeUndefined();
+    // One of the two afterwards: as far off as their mean is from one of them, 3 µm.
+    expect(contributionOf([both(soundFilm), readBy(readingsText(off), 'Ann')])).toBeCloseTo(3, 1);
+    // Of people who are not named nobody knows it.
+    expect(contributionOf([both(soundFilm), readingsText(off)])).toBeGreaterThan(5);
   });
 });
 

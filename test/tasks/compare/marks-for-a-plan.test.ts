@@ -162,3 +162,34 @@ test('marks read again after a whole survey leave what that allowed, less what c
     expect(verdict).not.toBe('stop');
   }
 });
+
+describe('two marks a panel without a plan', () => {
+  const two: Film = Object.fromEntries(
+    Object.entries(marked).map(([id, [at = 0]]) => [id, [at, at + 1]]),
+  );
+  const lower: Film = Object.fromEntries(
+    Object.entries(two).map(([id, films]) => [id, films.map((film) => film - 1)]),
+  );
+
+  test.each([
+    ['in their order', [readingsText(two), readingsText(lower)]],
+    ['exchanged', [readingsText(lower), readingsText(two)]],
+  ])('say neither go on nor stop, and that nobody can say what may go (%s)', (_, visits) => {
+    const alone = compared({ visits, job });
+    expect(alone.panels).toHaveLength(5);
+    for (const { verdict, left } of alone.panels) {
+      expect([verdict, left?.budget, left?.boundBy.code]).toEqual(['unresolved', 0, 'readings']);
+    }
+    expect(pageOf(alone)).not.toContain('Allowed');
+    expect(pageOf(alone)).not.toContain('Stop');
+  });
+
+  test('still stop where nothing may go outright', () => {
+    const matte = compared({
+      visits: [readingsText(two), readingsText(lower)],
+      job: { ...job, panels: { roof: { covered: true } } },
+    });
+    const roof = panelLeft(matte, 'roof');
+    expect([roof.verdict, roof.left?.boundBy.code]).toEqual(['stop', 'covered']);
+  });
+});

@@ -84,6 +84,31 @@ describe('files that name no vehicle', () => {
   });
 });
 
+describe('files that are perhaps of two cars', () => {
+  const values = { bonnet: 114, roof: 112, boot: 113, 'front right door': 111 };
+  const doubted = (...texts: readonly string[]) =>
+    readFiles(...texts)
+      .value?.vehicles[0]?.assumptions.filter(({ code }) => code === 'files-doubted')
+      .map(({ text }) => text);
+
+  test('are doubted by the two furthest apart, however many they are', () => {
+    const [one, two] = [
+      round({ ...values, bonnet: 88 }),
+      round({ ...values, bonnet: 88, roof: 88 }),
+    ];
+    expect(doubted(round(values), one)).toEqual([
+      '"a.csv" and "b.csv" are too far apart for one place at 1 of the 4 points that both read',
+    ]);
+    expect(doubted(round(values), one, two)).toEqual([
+      '"a.csv" and "c.csv" are too far apart for one place at 2 of the 4 points that both read; so with 2 more pairs of files',
+    ]);
+  });
+
+  test('are not where they read alike', () => {
+    expect(doubted(round(values), round({ ...values, bonnet: 116 }))).toEqual([]);
+  });
+});
+
 describe('files of the same vehicle', () => {
   const ofCar = (id: string, values: Readonly<Record<string, number>>): string =>
     `vehicle,panel,point,reading_um\n${Object.entries(values)

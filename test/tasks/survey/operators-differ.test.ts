@@ -55,6 +55,7 @@ test('one operator, and two who read alike, say nothing and change no model', ()
   expect(withOperators(alike, [inputOf('a.csv')], filmModel)).toEqual({
     model: filmModel,
     diagnostics: [],
+    assumptions: [],
   });
   expect(toldOf(rowsOf('a.csv', 0), inputOf('a.csv'))).toEqual([]);
 });
@@ -67,4 +68,20 @@ test('points without names need more to tell operators apart', () => {
   };
   expect(toldOf(readings, inputOf('a.csv'))).toHaveLength(1);
   expect(toldOf(readings, nameless as never)).toEqual([]);
+});
+
+test('files of their own that differ are perhaps of two cars; operators of one file are not', () => {
+  const doubted = (readings: readonly Reading[], ...inputs: readonly ReadInput[]) =>
+    withOperators(readings, inputs, filmModel).assumptions.map(({ code, text }) => [code, text]);
+  const apart = [...rowsOf('a.csv', 5), ...rowsOf('b.csv', 0)];
+  expect(doubted(apart, inputOf('a.csv'), inputOf('b.csv'))).toEqual([
+    [
+      'files-doubted',
+      expect.stringMatching(
+        /^"a\.csv" reads 5\.0 ± \d\.\d µm more than "b\.csv" on the 8 points that both read$/u,
+      ),
+    ],
+  ]);
+  const together = [...rowsOf('a.csv', 0, 'Ann'), ...rowsOf('a.csv', 5, 'Ben')];
+  expect(doubted(together, inputOf('a.csv'))).toEqual([]);
 });
