@@ -18,6 +18,6 @@ export const placeNotes = (facts: RecordedFacts): readonly Remark[] =>
 const placeNote = ({ date, defect, median, high }: PlaceWorked): Remark =>
   remark(
     'place-on-record',
-    says`${date === null ? 'now' : `on ${date}`} a spot at ${defect.replaceAll('-', ' ')} was to take ${um(median)} more (up to ${um(high)}) at one place, which nobody has read since: keep off it till it is read; what may go is told of the rest of the panel`,
+    says`${date === null ? 'at this visit' : `on ${date}`} a spot at ${defect.replaceAll('-', ' ')} was to take ${um(median)} more (up to ${um(high)}) at one place, which nobody has read since: keep off it till it is read; what may go is told of the rest of the panel`,
     median,
   );
