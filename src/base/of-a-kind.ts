@@ -23,5 +23,4 @@ export const moreLike = ({ severity, code, at }: Diagnostic, count: number): Dia
   ...(at === undefined ? {} : { at: { file: at.file } }),
 });
 
-const kindOf = ({ severity, code, at }: Diagnostic): string =>
-  [severity, code, at?.file ?? ''].join(' ');
+const kindOf = ({ severity, code, at }: Diagnostic): string => [severity, code, at?.file].join(' ');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { type Diagnostic, error, warning } from '../../src/base/diagnostics.ts';
-import { cutOfAKind, mostTold } from '../../src/base/of-a-kind.ts';
+import { cutOfAKind, moreLike, mostTold } from '../../src/base/of-a-kind.ts';
 
 const faults = (count: number, file = 'a.csv'): readonly Diagnostic[] =>
   Array.from({ length: count }, (_, i) =>
@@ -27,4 +27,10 @@ test('what has no line is kept, as a count of others is', () => {
     error('cell-invalid', 'and 980 more of this kind', { at: { file: 'a.csv' } }),
   );
   expect(cutOfAKind(counts)).toEqual(counts);
+});
+
+test('more of a fault that is of no file is of none', () => {
+  expect(moreLike(error('cell-invalid', 'a fault'), 3)).toEqual(
+    error('cell-invalid', 'and 3 more of this kind'),
+  );
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { remark } from '../../src/base/remark.ts';
 import { exclusionsOf } from '../../src/work/exclusions.ts';
 import { quoteOf, readingsOf } from '../tasks/quotes.ts';
 import { MEDIUM, panel, plan, step } from './small-plans.ts';
@@ -138,4 +139,17 @@ test('readings that may be mistyped are not said to show earlier sanding', () =>
     ]).map(({ code }) => code);
   expect(codes([])).toContain('worked-before');
   expect(codes([{} as (typeof survey.keyingSlips)[number]])).not.toContain('worked-before');
+});
+
+test('a panel is named as worked at a risk nobody knows once any aim works it', () => {
+  const known = panel('bonnet', 2, [step(MEDIUM, 1, 10)]);
+  const unknown = { ...panel('wing-front-left', 1, [step(MEDIUM, 1, 10)]), risk: null };
+  const left = { ...panel('wing-front-left', 1), risk: null, reasons: [remark('limit', 'left')] };
+  const namedBy = (...plans: readonly ReturnType<typeof plan>[]) =>
+    exclusionsOf(plans.map((one) => ({ aim: { name: 'correct', share: 0.85 }, plan: one }))).find(
+      ({ code }) => code === 'risk-unknown',
+    )?.panels;
+  expect(namedBy(plan(known, unknown))).toEqual([unknown.survey.panel.name]);
+  expect(namedBy(plan(known, unknown), plan(known, left))).toEqual([left.survey.panel.name]);
+  expect(namedBy(plan(known, left))).toBeUndefined();
 });

@@ -176,6 +176,23 @@ describe('repaint of a car whose original panel that allows least is not settled
       'nothing may go from near till it is settled what it is, and repaint gets no more: settle that first, then make a test spot here',
     );
   });
+  test('waits for it where it allows less than is gone of the repaint on record', () => {
+    const gone = { mean: um(9), sd: um(0.9) };
+    const worked = surveyOf({
+      panels: ['a', 'b', 'c', 'near', 'repaint'].map((id) => plainPanel(id)),
+      readings: [
+        ...['a', 'b', 'c'].flatMap((id) => fiveAround(id, 119)),
+        ...fiveAround('near', 113),
+        ...fiveAround('repaint', 260),
+      ],
+      factsOf: (id) => ({ recorded: id === 'repaint' ? gone : null }),
+    });
+    const near = panelOf(worked, 'near');
+    expect(near.budget).toBeGreaterThan(0.05);
+    expect(panelOf(worked, 'repaint').advice[0]?.text).toBe(
+      `repaint gets no more than the ${near.budget.toFixed(2)} µm of near, and 9.00 µm is gone already: settle first what near is, then make a test spot here`,
+    );
+  });
   test('waits for it with a spot made too', () => {
     const spotted = withOwnSpots(car.panels, logSdOn('repaint'), grounds);
     const panel = spotted.find((one) => one.panel.id === 'repaint');
