@@ -26,7 +26,7 @@ function policyText(panels: readonly PanelSurvey[]): string {
     ...new Set(unchanged.flatMap(({ facts }) => withoutStrictFloor(facts.finish) ?? [])),
   ];
   const noneKnown = `no strict floor of ${paints.join(' or ')} is known`;
-  if (unchanged.length === read.length) return `strict changes nothing here: ${noneKnown}.`;
+  if (unchanged.length === read.length) return `it changes nothing here: ${noneKnown}.`;
   return unchanged.length === 0
     ? `${LEAVES_LITTLE}.`
     : `${LEAVES_LITTLE}; it changes nothing on ${partNames(unchanged)}: ${noneKnown}.`;

@@ -157,14 +157,17 @@ describe('a test spot on repaint', () => {
 });
 
 describe('repaint of a car whose original panel that allows least is not settled', () => {
-  const car = surveyOf({
-    panels: ['a', 'b', 'c', 'near', 'repaint'].map((id) => plainPanel(id)),
-    readings: [
-      ...['a', 'b', 'c'].flatMap((id) => fiveAround(id, 119)),
-      ...fiveAround('near', 107.6),
-      ...fiveAround('repaint', 260),
-    ],
-  });
+  const carWith = (near: number, recorded: PanelFacts['recorded'] = null) =>
+    surveyOf({
+      panels: ['a', 'b', 'c', 'near', 'repaint'].map((id) => plainPanel(id)),
+      readings: [
+        ...['a', 'b', 'c'].flatMap((id) => fiveAround(id, 119)),
+        ...fiveAround('near', near),
+        ...fiveAround('repaint', 260),
+      ],
+      factsOf: (id) => ({ recorded: id === 'repaint' ? recorded : null }),
+    });
+  const car = carWith(107.6);
   const codesOf = (id: string) => panelOf(car, id).advice.map(({ code }) => code);
 
   test('waits for that panel, and is not given up', () => {
@@ -177,16 +180,7 @@ describe('repaint of a car whose original panel that allows least is not settled
     );
   });
   test('waits for it where it allows less than is gone of the repaint on record', () => {
-    const gone = { mean: um(9), sd: um(0.9) };
-    const worked = surveyOf({
-      panels: ['a', 'b', 'c', 'near', 'repaint'].map((id) => plainPanel(id)),
-      readings: [
-        ...['a', 'b', 'c'].flatMap((id) => fiveAround(id, 119)),
-        ...fiveAround('near', 113),
-        ...fiveAround('repaint', 260),
-      ],
-      factsOf: (id) => ({ recorded: id === 'repaint' ? gone : null }),
-    });
+    const worked = carWith(113, { mean: um(9), sd: um(0.9) });
     const near = panelOf(worked, 'near');
     expect(near.budget).toBeGreaterThan(0.05);
     expect(panelOf(worked, 'repaint').advice[0]?.text).toBe(

@@ -18,6 +18,7 @@ import {
   soundFilm,
   worked,
 } from '../comparing.ts';
+import { planOfRoof } from './plan-of-roof.ts';
 
 const job = { finish: 'clear-over-base', taken_um: 0 };
 const visitsOf = (removed: (panel: string) => number, film: Film = soundFilm) => [
@@ -30,21 +31,7 @@ const codesOf = (comparing: Comparing): readonly string[] =>
   roofOf(comparing).overruns.map(({ code }) => code);
 
 /** A plan that foretells 3 µm of the roof with a wide spread, where so much might go. */
-const planOf = (allowed: number): string =>
-  JSON.stringify({
-    schema: 'leastcut/plan/1',
-    vehicle: null,
-    panels: [
-      {
-        panel: 'roof',
-        verdict: 'polish',
-        steps: [{ machine: 'da', pad: 'foam-soft', product: 'fine', sets: 4, removal_um: 3 }],
-        removal_um: { median: 3, high: 3 * Math.exp(1.6449 * 0.55) },
-        budget_um: allowed,
-        zones: [],
-      },
-    ],
-  });
+const planOf = (budget: number): string => planOfRoof({ sets: 4, removal: 3, logSd: 0.55, budget });
 
 const recordOf = (text: string) => {
   const { value } = readFilmRecord('record.json', text);

@@ -7,6 +7,7 @@ import { filmRecordFile, filmRecordText } from '../../../src/report/compare/film
 import type { CompareResult } from '../../../src/tasks/compare/compare-files.ts';
 import { surveyFiles } from '../../../src/tasks/survey/survey-files.ts';
 import { compared, panelLeft, readingsText, requestOf, soundFilm, worked } from '../comparing.ts';
+import { planOfRoof } from './plan-of-roof.ts';
 
 const job = { finish: 'clear-over-base', taken_um: 0 };
 const visits = [readingsText(soundFilm), readingsText(worked(soundFilm, () => 1))];
@@ -21,22 +22,7 @@ const spot = (budget: number) => ({
 
 /** 1 µm was to go from the roof and 3 µm more at one place of it, where so much might go. */
 const planWith = (local: readonly unknown[], rest: object = {}): string =>
-  JSON.stringify({
-    schema: 'leastcut/plan/1',
-    vehicle: null,
-    panels: [
-      {
-        panel: 'roof',
-        verdict: 'polish',
-        steps: [{ machine: 'da', pad: 'foam-soft', product: 'fine', sets: 2, removal_um: 1 }],
-        removal_um: { median: 1, high: 1 * Math.exp(1.6449 * 0.4) },
-        budget_um: 4.5,
-        local,
-        zones: [],
-        ...rest,
-      },
-    ],
-  });
+  planOfRoof({ sets: 2, removal: 1, logSd: 0.4, budget: 4.5 }, { local, ...rest });
 const resultWith = (budget: number): CompareResult =>
   compared({ visits, job, plan: planWith([spot(budget)]) });
 const pageOf = (result: CompareResult): string =>

@@ -21,6 +21,7 @@ import {
   toldBy,
   worked,
 } from '../comparing.ts';
+import { planOfRoof } from './plan-of-roof.ts';
 
 const job = { finish: 'clear-over-base', taken_um: 0 };
 const dated = (text: string, day: string): string =>
@@ -289,21 +290,7 @@ describe('more off than might go by means of panels', () => {
 
 describe('a figure over what might go by means, of a loss that is not seen', () => {
   const film = worked(soundFilm, () => 0, 8);
-  const planned = (allowed: number) =>
-    JSON.stringify({
-      schema: 'leastcut/plan/1',
-      vehicle: null,
-      panels: [
-        {
-          panel: 'roof',
-          verdict: 'polish',
-          steps: [{ machine: 'da', pad: 'foam-soft', product: 'fine', sets: 1, removal_um: 0.5 }],
-          removal_um: { median: 0.5, high: 0.5 * Math.exp(1.6449 * 0.55) },
-          budget_um: allowed,
-          zones: [],
-        },
-      ],
-    });
+  const planned = (budget: number) => planOfRoof({ sets: 1, removal: 0.5, logSd: 0.55, budget });
   const roofWith = (allowed: number) => {
     const after = readingsText(worked(film, () => 1.2));
     const visits = [readingsText(film), after];
