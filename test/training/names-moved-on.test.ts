@@ -1,5 +1,6 @@
 /** Names moved on by one at marks, and what looks like it: a panel passed over, an unsteady hand, another walk. */
 import { describe, expect, test } from 'vitest';
+import { micrometres } from '../../src/base/units.ts';
 import type { Reading } from '../../src/film/reading.ts';
 import { expertReference } from '../../src/training/reference.ts';
 import { seededRandom } from '../samples/seeded-random.ts';
@@ -9,6 +10,7 @@ import {
   type Habit,
   panelIds,
   readCar,
+  rounded,
   surveyOf,
   usualHabit,
 } from './true-class.ts';
@@ -138,5 +140,42 @@ describe('panels that fit each other’s names', () => {
       expect(codes).not.toContain('panels-swapped');
       expect(codes).not.toContain('sides-swapped');
     }
+  });
+});
+
+describe('with one reading in mil', () => {
+  const inMil =
+    (panel: string): Spoil =>
+    (readings) => {
+      const slip = readings.find((one) => one.panel === panel);
+      return readings.map((one) =>
+        one === slip
+          ? { ...one, thickness: micrometres(rounded(one.thickness / 25.4, 0.01)) }
+          : one,
+      );
+    };
+
+  test('no panel is told under another name: its mean is of no panel', () => {
+    const told = seeds.flatMap((seed) =>
+      panelIds.flatMap((panel) => swapsOf(seed, inMil(panel), usualHabit)),
+    );
+    expect(told.map(({ code }) => code)).not.toContain('panels-swapped');
+  });
+
+  test('sides that are swapped all over the car are told as before', () => {
+    const other = new Map(
+      panelIds
+        .filter((id) => /left|right/.test(id))
+        .map((id) => [
+          id,
+          id.replace(/left|right/, (side) => (side === 'left' ? 'right' : 'left')),
+        ]),
+    );
+    const told = share((seed) =>
+      swapsOf(seed, (readings) => inMil('wing-front-left')(walked(renamed(readings, other)))).some(
+        ({ code }) => code === 'sides-swapped',
+      ),
+    );
+    expect(told).toBeGreaterThanOrEqual(0.9);
   });
 });
