@@ -12,12 +12,15 @@ export const unreadPlaces = ({
 }: RecordedFacts): readonly PlaceWorked[] =>
   paintedDaysAgo === null ? (recorded?.places ?? []) : [];
 
+/** A kind of defect in words, of which a record or a plan has the id. */
+export const defectText = (id: string): string => id.replaceAll('-', ' ');
+
 export const placeNotes = (facts: RecordedFacts): readonly Remark[] =>
   unreadPlaces(facts).map(placeNote);
 
 const placeNote = ({ date, defect, median, high }: PlaceWorked): Remark =>
   remark(
     'place-on-record',
-    says`${date === null ? 'at this visit' : `on ${date}`} a spot at ${defect.replaceAll('-', ' ')} was to take ${um(median)} more (up to ${um(high)}) at one place, which nobody has read since: keep off it till it is read; what may go is told of the rest of the panel`,
+    says`${date === null ? 'at this visit' : `on ${date}`} a spot at ${defectText(defect)} was to take ${um(median)} more (up to ${um(high)}) at one place, which nobody has read since: keep off it till it is read; what may go is told of the rest of the panel`,
     median,
   );

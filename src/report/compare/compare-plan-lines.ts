@@ -5,8 +5,8 @@ import { shownFile } from '../../base/file-name.ts';
 import { shown } from '../../base/rounding.ts';
 import { thicknessText, unitName } from '../../base/sentence.ts';
 import type { LengthUnit } from '../../base/units.ts';
+import { defectText } from '../../film/place-note.ts';
 import type { CompareResult } from '../../tasks/compare/compare-files.ts';
-import { defectText } from '../../tasks/compare/compare-places.ts';
 import { mainStep, type RateSeen } from '../../tasks/compare/compare-plan.ts';
 import type { PartLeft } from '../../tasks/compare/part-left.ts';
 import { joined } from '../facts.ts';
@@ -37,7 +37,7 @@ export function placesLine({ places }: CompareResult, unit: LengthUnit): readonl
   if (places.length === 0) return [];
   const told = places.map(
     ({ panel, place }) =>
-      `${panel.name}, ${defectText(place)}: ${thicknessText(place.median, unit)} (up to ${thicknessText(place.high, unit)}) ${unitName(unit)} more by a spot`,
+      `${panel.name}, ${defectText(place.defect)}: ${thicknessText(place.median, unit)} (up to ${thicknessText(place.high, unit)}) ${unitName(unit)} more by a spot`,
   );
   return [
     paragraph(

@@ -7,6 +7,7 @@ import { says, um } from '../../base/sentence.ts';
 import { type Micrometres, micrometres } from '../../base/units.ts';
 import type { Allowance } from '../../film/limits/allowance.ts';
 import { bindingLimit, inWords, type Limit } from '../../film/limits/limit.ts';
+import { defectText } from '../../film/place-note.ts';
 import type { Panel, VehicleTemplate } from '../../film/template/template.ts';
 import type { WrittenPlace } from '../../formats/film-record.ts';
 import type { PlannedPlace } from '../../formats/plan-file.ts';
@@ -40,9 +41,6 @@ export const writtenPlaces = (
       high_um: kept(high),
     }));
 
-export const defectText = ({ defect }: Pick<PlannedPlace, 'defect'>): string =>
-  defect.replaceAll('-', ' ');
-
 /** What is left of a panel that lost so much, with the places on it. */
 export function keepingPlaces(
   allowance: Allowance,
@@ -61,7 +59,7 @@ function limitOf(place: PlannedPlace, gone: Micrometres): Limit {
     code: 'place',
     value: rest,
     said: () =>
-      says`a spot at ${defectText(place)} was to take ${um(place.median)} more at one place, which was not read: ${um(rest, 2)} are left there`,
+      says`a spot at ${defectText(place.defect)} was to take ${um(place.median)} more at one place, which was not read: ${um(rest, 2)} are left there`,
   });
 }
 
