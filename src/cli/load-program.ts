@@ -9,11 +9,11 @@
  * scripts and compiled code of their own, without what only other commands need.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { Script } from 'node:vm';
 import { once } from '../base/kept.ts';
 import type { program } from './program.ts';
+import { createSealing, readToSeal, WORD_BYTES } from './seal.ts';
 
 type Program = typeof program;
 
@@ -55,66 +55,45 @@ type OpenedScript = Pick<LoadedProgram, 'isCompiled' | 'keepCompiled'> & {
 function openScript(folder: string, name: ScriptName): OpenedScript {
   const filename = join(folder, `${name}.cjs`);
   const compiledFile = join(folder, `${name}.cache`);
-  const text = readFileSync(filename);
-  const cachedData = compiledFor(text, compiledFile);
+  const { text, cachedData } = openFiles(filename, compiledFile);
   const script = new Script(text.toString('latin1'), {
     filename,
     ...(cachedData === undefined ? {} : { cachedData }),
   });
   return {
-    parts: script.runInThisContext()(createRequire(filename), folder),
+    parts: script.runInThisContext()(process.getBuiltinModule, folder),
     isCompiled: script.cachedDataRejected === false,
-    keepCompiled: () => {
-      const compiled = script.createCachedData();
-      writeFileSync(compiledFile, Buffer.concat([sealOf(text, compiled), compiled]));
-    },
+    keepCompiled: () => writeFileSync(compiledFile, sealed(text, script.createCachedData())),
   };
 }
 
-/** V8 would copy code that does not lie on a multiple of eight. */
-const SEAL_BYTES = 8;
+/** Before the compiled code, a checksum of the script that it was made of and one of itself, a word each. */
+const SEAL_BYTES = 2 * WORD_BYTES;
 
-/**
- * A checksum of each: against damage and mixed builds; whoever can write here can change the script too. A
- * hash of `node:crypto` is no better at that and takes 3 ms more to load and to make.
- */
-function sealOf(text: Buffer, compiled: Buffer): Buffer {
+/** They are against damage and mixed builds: whoever can write here can change the script too. */
+function sealed(script: Buffer, compiled: Buffer): Buffer {
+  const { pieces, sealOf } = createSealing([script.length, compiled.length]);
   const seal = Buffer.alloc(SEAL_BYTES);
-  seal.writeInt32LE(checksum(text), 0);
-  seal.writeInt32LE(checksum(compiled), 4);
-  return seal;
+  [script, compiled].forEach((bytes, index) => {
+    const piece = pieces[index] as Buffer;
+    bytes.copy(piece);
+    seal.writeBigInt64LE(sealOf(piece), index * WORD_BYTES);
+  });
+  return Buffer.concat([seal, compiled]);
 }
 
-/**
- * Mixed in as MurmurHash2 mixes words of 32 bits. Each step maps different states to different ones, so
- * that a change within one word is always noticed.
- */
-function checksum(bytes: Buffer): number {
-  const words = new Int32Array(bytes.buffer, bytes.byteOffset, bytes.length >> 2);
-  // Looked up once: half of the loop is over before V8 has made it quick, and more on a busy machine.
-  const { length } = words;
-  const { imul } = Math;
-  let hash = bytes.length;
-  for (let i = 0; i < length; i += 1) {
-    hash = imul(hash ^ (words[i] as number), 0x5bd1e995);
-    hash ^= hash >>> 15;
-  }
-  const afterWords = bytes.subarray(words.length << 2);
-  return Math.imul(hash ^ afterWords.reduce((word, byte) => (word << 8) | byte, 0), 0x5bd1e995);
-}
-
-/** The compiled code in a file, if it was made of this text and is whole. */
-function compiledFor(text: Buffer, path: string): Buffer | undefined {
-  const sealed = contentOf(path);
-  if (sealed === undefined) return undefined;
-  const compiled = sealed.subarray(SEAL_BYTES);
-  return sealOf(text, compiled).equals(sealed.subarray(0, SEAL_BYTES)) ? compiled : undefined;
-}
-
-function contentOf(path: string): Buffer | undefined {
+/** A script, and its compiled code if that was made of it and is whole. */
+function openFiles(filename: string, compiledFile: string): { text: Buffer; cachedData?: Buffer } {
   try {
-    return readFileSync(path);
+    const { pieces, sealOf } = readToSeal([filename, compiledFile]);
+    const [text, cache] = pieces as [Buffer, Buffer];
+    const cachedData = cache.subarray(SEAL_BYTES);
+    const isWhole =
+      cache.readBigInt64LE(0) === sealOf(text) &&
+      cache.readBigInt64LE(WORD_BYTES) === sealOf(cachedData);
+    return isWhole ? { text, cachedData } : { text };
   } catch {
-    return undefined;
+    // No compiled code, too little of it, or no room to look at it: not needed to run.
+    return { text: readFileSync(filename) };
   }
 }

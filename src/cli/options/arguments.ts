@@ -26,7 +26,7 @@ export function parseArguments(command: Command, words: readonly string[]): Outc
   if (isOptionAskedAbout(command, words)) {
     return { value: { kind: 'run', operands: words, options: {} }, diagnostics: [] };
   }
-  const parser = parserOf(command);
+  const parser = parserOf(command, optionsAmong(words, command));
   parser.exitOverride().configureOutput({ writeOut: () => {}, writeErr: () => {} });
   try {
     parser.parse([...words], { from: 'user' });
@@ -123,6 +123,25 @@ function optionOf(name: OptionName, command: Command): Option {
   } else if (spec.flags.includes('<')) option.argParser(onceOnly(option));
   return option;
 }
+
+/**
+ * Of a command's options those that are typed: to make all of them for commander takes a millisecond. All, where a word
+ * in front of which stands a dash is none of them: it may be a value, several letters in one, or wrong.
+ */
+function optionsAmong(words: readonly string[], command: Command): readonly OptionName[] {
+  const typed = new Set(words.flatMap((word) => (isDashed(word) ? flagOf(word) : [])));
+  const all = optionsOf(command);
+  const flags = all.map((name) => optionSpecs[name].flags.split(/[ ,]+/));
+  const known = new Set(flags.flat());
+  return [...typed].every((flag) => known.has(flag))
+    ? all.filter((_, index) => flags[index]?.some((flag) => typed.has(flag)))
+    : all;
+}
+
+const isDashed = (word: string): boolean => word.startsWith('-') && word !== '-';
+
+/** `--panel=roof` as `--panel`. */
+const flagOf = (word: string): string => word.split('=', 1)[0] ?? '';
 
 /** A second value that says otherwise is refused: none of the two is the last word. */
 function onceOnly({ parseArg }: Option): (text: string, read: unknown) => unknown {

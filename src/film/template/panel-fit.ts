@@ -14,8 +14,12 @@ const said = remembered((text) =>
 /** Templates share most of their panels: what an id and a name say is worked out once for all. */
 export const knownPanel = (panel: Panel): KnownPanel => ({
   panel,
-  meanings: [...said(panel.id), ...said(panel.name)],
+  meanings: [...(isSameInWords(panel) ? [] : said(panel.id)), ...said(panel.name)],
 });
+
+/** `wing-front-left` of a front left wing, as most are: what it may mean need not be worked out twice. */
+const isSameInWords = ({ id, name }: Panel): boolean =>
+  id.split('-').sort().join(' ') === name.split(' ').sort().join(' ');
 
 export function panelsThatFit(
   panels: readonly KnownPanel[],

@@ -1,6 +1,6 @@
 /** Which template a set of labels is of. */
 import { at } from '../../base/at.ts';
-import { keptWith, remembered } from '../../base/kept.ts';
+import { keptWith, once, remembered } from '../../base/kept.ts';
 import { knownPanel } from './panel-fit.ts';
 import { matchersOf, readLabel } from './panel-names.ts';
 import type { Part } from './panel-sense.ts';
@@ -17,7 +17,7 @@ export type TemplateFit = {
   /** Panels of the template that no label names. */
   readonly unlabelled: number;
   /** Labels that name a panel in its own words: `boot` for a boot lid, not for a tailgate. */
-  readonly ownWords: number;
+  readonly ownWords: () => number;
 };
 
 export type BestTemplate = TemplateFit & {
@@ -48,8 +48,7 @@ function fittingBest(
   distinct: readonly string[],
   templates: readonly VehicleTemplate[],
 ): BestTemplate | undefined {
-  const parts = new Map(distinct.map((label) => [label, partsNamed(label)]));
-  const fits = templates.map((template) => fitOf(template, parts));
+  const fits = templates.map((template) => fitOf(template, distinct));
   const ranked = fits.sort((a, b) => Number(isOf(b)) - Number(isOf(a)) || betterFit(a, b));
   const [first] = ranked;
   if (first === undefined || !isOf(first)) return undefined;
@@ -70,23 +69,23 @@ function fittingBest(
 const isOf = ({ matched, unmatched }: TemplateFit): boolean =>
   matched > 0 && matched >= unmatched.length;
 
-function fitOf(
-  template: VehicleTemplate,
-  parts: ReadonlyMap<string, readonly Part[]>,
-): TemplateFit {
+function fitOf(template: VehicleTemplate, labels: readonly string[]): TemplateFit {
   const { meant } = matchersOf(template);
-  const answers = [...parts].map(([label, named]) => ({ label, named, answer: meant(label) }));
-  const matches = answers.flatMap(({ label, named, answer }) => {
-    return answer?.kind === 'match' ? [{ label, named, panel: answer.panel }] : [];
-  });
+  const answers = labels.map((label) => ({ label, answer: meant(label) }));
+  const matches = answers.flatMap(({ label, answer }) =>
+    answer?.kind === 'match' ? [{ label, panel: answer.panel }] : [],
+  );
   const matchedLabels = new Set(matches.map(({ label }) => label));
   return {
     template,
     matched: matches.length,
-    unmatched: [...parts.keys()].filter((label) => !matchedLabels.has(label)),
+    unmatched: labels.filter((label) => !matchedLabels.has(label)),
     strange: answers.filter(({ answer }) => answer === undefined).length,
     unlabelled: template.panels.length - new Set(matches.map(({ panel }) => panel.id)).size,
-    ownWords: matches.filter(({ named, panel }) => namesOwnPart(named, panel)).length,
+    // Few labels leave it to this, and it asks what each of them may mean.
+    ownWords: once(
+      () => matches.filter(({ label, panel }) => namesOwnPart(partsNamed(label), panel)).length,
+    ),
   };
 }
 
@@ -106,7 +105,7 @@ const betterFit = (a: TemplateFit, b: TemplateFit): number =>
   b.matched - a.matched ||
   panelsNamed(b) - panelsNamed(a) ||
   a.unlabelled - b.unlabelled ||
-  b.ownWords - a.ownWords;
+  b.ownWords() - a.ownWords();
 
 const totalArea = ({ panels }: VehicleTemplate): number =>
   panels.reduce((sum, { area }) => sum + area, 0);

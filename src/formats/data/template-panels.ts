@@ -1,3 +1,4 @@
+import { keptWith } from '../../base/kept.ts';
 import { pointsInRow, pointsOverFace } from '../../film/template/point-layout.ts';
 import type { Dimension, Facing, MeasuringPoint, Substrate } from '../../film/template/template.ts';
 import type { AreaRow, BodyClass } from './template-areas.ts';
@@ -117,8 +118,10 @@ const shapes: Readonly<Record<BodyClass, Shape>> = {
  * seen from above (its right side, rear, left side), front bumper, roof. Left and right are those of
  * someone sitting in the vehicle facing forward.
  */
-export function panelKinds(bodyClass: BodyClass): readonly PanelKind[] {
-  const { closure, rearSide } = shapes[bodyClass];
+export const panelKinds = (bodyClass: BodyClass): readonly PanelKind[] =>
+  kindsOf(shapes[bodyClass]);
+
+const kindsOf = keptWith(({ closure, rearSide }: Shape): readonly PanelKind[] => {
   const sided = (side: 'left' | 'right') => ({
     wing: panel(`wing-front-${side}`, `front ${side} wing`, wing, side),
     mirror: panel(`mirror-${side}`, `${side} mirror`, mirror, side),
@@ -152,4 +155,4 @@ export function panelKinds(bodyClass: BodyClass): readonly PanelKind[] {
     panel('bumper-front', 'front bumper', frontBumper),
     panel('roof', 'roof', roof),
   ];
-}
+});

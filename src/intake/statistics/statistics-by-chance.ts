@@ -6,6 +6,7 @@
  * distribution as wide as the others are spread. The chances of all groups multiply; then each figure that a number
  * may be and each set of places that is tried counts as a draw of its own.
  */
+import { once } from '../../base/kept.ts';
 import { mean } from '../../base/stats/summary.ts';
 import { sum } from '../../base/sum.ts';
 import { type Figure, figureOf } from './group-figures.ts';
@@ -90,7 +91,7 @@ const apart = (side: 'start' | 'end'): Places => ({
   inAll: true,
 });
 
-const allPlaces: readonly Places[] = [
+const allPlaces = once((): readonly Places[] => [
   pointless,
   apart('start'),
   apart('end'),
@@ -98,7 +99,7 @@ const allPlaces: readonly Places[] = [
     range(mostPlaces + 1 - start).flatMap((end) => (start + end === 0 ? [] : [atEnds(start, end)])),
   ),
   ...range(8).slice(1).map(within),
-];
+]);
 
 /** In the groups that are large enough; of several answers the likeliest is the first. */
 export function statisticsAmong<Cell extends GroupCell>(
@@ -106,7 +107,7 @@ export function statisticsAmong<Cell extends GroupCell>(
 ): readonly FoundStatistics<Cell>[] {
   // Of numbers with as many digits all, loose figures are no others than exact ones.
   const mayBeLoose = new Set(groups.flat().map(({ step }) => step)).size > 1;
-  return allPlaces.flatMap((places) => {
+  return allPlaces().flatMap((places) => {
     const large = groups.filter(({ length }) => length >= places.fewest);
     const exact = inPlaces(large, places, false);
     return exact ?? (mayBeLoose ? inPlaces(large, places, true) : undefined) ?? [];

@@ -29,7 +29,7 @@ function alikeFor(
   const best = bestTemplate(panelsOf(reference), templates);
   if (best === undefined) return [];
   const asWell = (fit: TemplateFit): boolean =>
-    fit.matched === best.matched && fit.ownWords === best.ownWords;
+    fit.matched === best.matched && fit.ownWords() === best.ownWords();
   return [best, ...best.runnersUp.filter(asWell)].map(({ template }) => template);
 }
 
