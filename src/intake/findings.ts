@@ -2,7 +2,9 @@
  * A list of diagnostics that does not drown the reader: of each code and severity the first twenty
  * are kept, the rest counted in a line of their own. A diagnostic is built only if it is kept.
  */
+
 import { type Diagnostic, error, note, type Severity, warning } from '../base/diagnostics.ts';
+import { moreText } from '../base/of-a-kind.ts';
 
 type Told = Omit<Diagnostic, 'severity'>;
 const make = { error, warning, note } as const;
@@ -33,7 +35,7 @@ export function createFindings(file: string): Findings {
     [...counts.values()]
       .filter(({ count }) => count > mostOfAKind)
       .map(({ severity, code, count }) =>
-        make[severity](code, `and ${count - mostOfAKind} more of this kind`, { at: { file } }),
+        make[severity](code, moreText(count - mostOfAKind), { at: { file } }),
       );
   return {
     add,

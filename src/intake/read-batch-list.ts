@@ -119,7 +119,7 @@ function headerFaults(table: Table, known: Known): readonly Diagnostic[] {
     const at = placeOf(table, table.header, k);
     const text = table.header.cells[k]?.trim();
     if (!columns.includes(key)) {
-      return [unknownColumn(key, `${text}`, at, known)];
+      return [unknownColumn(`${text}`, at, known)];
     }
     return keys.indexOf(key) === k
       ? []
@@ -132,9 +132,13 @@ function headerFaults(table: Table, known: Known): readonly Diagnostic[] {
   });
 }
 
-/** What is meant to act must not be left out in silence; what is near nothing is the shop's own. */
-function unknownColumn(key: string, text: string, at: Place, known: Known): Diagnostic {
+/**
+ * Of a column, or a key of a list as JSON, that is none: what is meant to act must not be left out in silence; what is
+ * near nothing is the shop's own.
+ */
+export function unknownColumn(text: string, at: Place, known: Known): Diagnostic {
   const { columns, others = [] } = known;
+  const key = columnKey(text);
   const near = closest(key, columns) ?? columns.find((column) => sharesWord(key, column));
   const isOption = others.some((name) => key === name || key.startsWith(`${name}_`));
   if (near === undefined && !isOption) {

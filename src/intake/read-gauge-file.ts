@@ -12,6 +12,7 @@ import { linesOutside } from './beside/lines-outside.ts';
 import { type Decoded, decode, type GaugeFileText, type GaugePiece } from './bytes/decode.ts';
 import { tellJson } from './bytes/json-text.ts';
 import { tellOwnResult } from './bytes/own-result.ts';
+import { numberShape } from './cells/numbers.ts';
 import { decisionsOf } from './decisions-of.ts';
 import { doubtAllOffByTen } from './doubts/all-off-by-ten.ts';
 import { doubtBlocksAnew } from './doubts/blocks-anew.ts';
@@ -30,10 +31,13 @@ import { tellPointsApart } from './doubts/points-read-apart.ts';
 import { tellQuietStatistics } from './doubts/quiet-statistics.ts';
 import { tellRepeatedRows } from './doubts/repeated-rows.ts';
 import { doubtNines } from './doubts/row-of-nines.ts';
+import { tellRowsWithoutPoint } from './doubts/rows-without-point.ts';
+import { tellSayingsLikeRows } from './doubts/sayings-like-rows.ts';
 import { tellThinReadings } from './doubts/thin-readings.ts';
 import { doubtUnitComments } from './doubts/unit-comments.ts';
 import { doubtUnit } from './doubts/unit-doubt.ts';
 import { tellUnknownStates } from './doubts/unknown-states.ts';
+import { tellUnnamedSeries } from './doubts/unnamed-series.ts';
 import { doubtVisits } from './doubts/visits-together.ts';
 import { createFindings, type Findings } from './findings.ts';
 import type { IntakeDecisions } from './intake-decisions.ts';
@@ -57,7 +61,9 @@ import {
   restoredRows,
 } from './rows/canonical-csv.ts';
 import { delimiters } from './rows/dialect.ts';
+import type { Row } from './rows/tokens.ts';
 import { checkClaim } from './statistics/statistics-check.ts';
+import { shellWord } from './tables/nearest-header.ts';
 import { type SettledTables, settleTables } from './tables/settle-tables.ts';
 import { type ExcludedCell, type Metadatum, placeOf } from './tables/table.ts';
 
@@ -166,6 +172,10 @@ function readGaugeText(
     tellCountedBlocks(grids, findings);
     tellQuietStatistics(grids, findings);
     tellNoFilmColumns(grids, findings);
+    if (!findings.hasErrors()) {
+      tellRowsWithoutPoint(grids, findings);
+      tellUnnamedSeries(settled.tables, findings);
+    }
   }
   if (findings.hasErrors()) return refused(...findings.list());
   for (const { table, rules } of settled.tables) {
@@ -176,6 +186,7 @@ function readGaugeText(
   tellThinReadings(collected.readings, doubtfulUnder, split.value.source, findings);
   tellFarReadings(collected.readings, doubtfulUnder, split.value.source, findings);
   tellPointsApart(collected.readings, options.plausible, split.value.source, findings);
+  if (!isLater) tellSayingsLikeRows(parts.metadata, settled.tables, collected.readings, findings);
   tellUnknownStates(
     settled.tables.map(({ table }) => table),
     findings,
@@ -272,6 +283,9 @@ function withNamelessTables(parts: Parts): Parts {
   return { ...parts, tables };
 }
 
+const isFilled = (row: Row, column: number): boolean =>
+  numberShape(row.cells[column]?.trim() ?? '') !== undefined;
+
 /** A table of names only; or one whose rows all give no reading. */
 function noReadings({ source, delimiter, start, rows }: Split): Diagnostic {
   const row = start.header ?? rows[0];
@@ -281,6 +295,13 @@ function noReadings({ source, delimiter, start, rows }: Split): Diagnostic {
     below === 0
       ? 'the file names columns and holds no reading under them'
       : `the file holds no reading: none of its ${below} rows below gives one`;
-  const hint = 'was the right file exported, and all of it?';
+  const beside = start.layout.unknown.find(
+    (column) => below > 0 && rows.every((one) => one.line <= start.line || isFilled(one, column)),
+  );
+  const name = start.layout.header[beside ?? -1]?.text ?? '';
+  const hint =
+    name === ''
+      ? 'was the right file exported, and all of it?'
+      : `"${name}" holds numbers: if they are the readings, --columns ${shellWord(`reading=${name}`)}`;
   return error('no-readings', message, { at, hint });
 }

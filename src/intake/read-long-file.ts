@@ -46,6 +46,16 @@ export function createLongFile(
   let decided: IntakeDecisions | undefined;
   let earlier = noTotals;
 
+  /** Each piece has the names of the columns above it: what is said of them is said once. */
+  const ofHeader = new Set<string>();
+  const isNews = ({ severity, code, message, at }: Diagnostic, headerLine: number): boolean => {
+    if (severity === 'error' || (at?.line ?? headerLine + 1) > headerLine) return true;
+    const key = [code, at?.column, message].join('\0');
+    const isKnown = ofHeader.has(key);
+    ofHeader.add(key);
+    return !isKnown;
+  };
+
   const push = (bytes: Uint8Array, last: boolean): Outcome<readonly LongPart[]> => {
     const next = pieces.push(bytes, last);
     if (next.value === undefined || !next.value.byVehicle) return refused(...next.diagnostics);
@@ -54,14 +64,16 @@ export function createLongFile(
     for (const text of next.value.pieces) {
       const piece = { ...text, decided, earlier };
       const read = readGaugeFile({ name, bytes: noBytes, piece }, options);
-      noticed.push(...read.diagnostics);
+      const headerLine = read.value?.decisions.headerLine ?? 0;
+      const diagnostics = read.diagnostics.filter((one) => isNews(one, headerLine));
+      noticed.push(...diagnostics);
       if (read.value === undefined) return refused(...noticed);
       const { readings, excluded, decisions } = read.value;
       const doubts = [...changed(decisions), ...returning(readings)];
       if (hasErrors(doubts)) return refused(...noticed, ...doubts);
       decided ??= decisions;
       earlier = totalsWith(earlier, valuesIn(readings, decisions.unit), excluded.length);
-      complete.push({ ...read.value, piece, diagnostics: read.diagnostics });
+      complete.push({ ...read.value, piece, diagnostics });
     }
     return found(complete, noticed);
   };

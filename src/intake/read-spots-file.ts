@@ -3,7 +3,7 @@
  * haze_grade,colour_on_pad,panel_c,note` → rows, one for each marked point.
  *
  * Names of things stay as written: what a shop has is not a question of the file. A trial judged by eye
- * alone has empty film columns, or none. One set was worked where `sets` is empty.
+ * alone has empty film columns, or none. Sets are never guessed: a rate is what went by set.
  */
 import { found, type Outcome, type Place, refused } from '../base/diagnostics.ts';
 import { type DegreesCelsius, degreesCelsius, type Micrometres } from '../base/units.ts';
@@ -42,7 +42,8 @@ export type SpotRow = {
   readonly machine: string;
   readonly pad: string;
   readonly product: string;
-  readonly sets: number;
+  /** Null where another row of the spot says it. */
+  readonly sets: number | null;
   /** Empty where the marks have no names. */
   readonly mark: string;
   readonly before: Micrometres | null;
@@ -72,7 +73,7 @@ export function readSpotsFile(
 ): Outcome<readonly SpotRow[]> {
   const { value: table, diagnostics } = readSmallTable<SpotRole>(file, {
     vocabulary: spotVocabulary,
-    needed: NAMES,
+    needed: [...NAMES, 'sets'],
     columns:
       'spot,panel,machine,pad,product,sets,mark,before_um,after_um,defect,cleared_pct,haze_grade,colour_on_pad,panel_c,note',
   });
@@ -120,7 +121,7 @@ function readRow(cells: Cells, units: Units, largest: Micrometres): SpotRow {
     machine: named('machine'),
     pad: named('pad'),
     product: named('product'),
-    sets: readNumber(cells, 'sets', setCounts) ?? 1,
+    sets: readNumber(cells, 'sets', setCounts),
     mark: cells.text('mark'),
     before,
     after,

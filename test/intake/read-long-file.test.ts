@@ -129,3 +129,11 @@ test('a file of another layout is left to be read whole, and nothing is said of 
   expect(parts).toBeUndefined();
   expect(diagnostics).toEqual([]);
 });
+
+test('what is said of a name of a column is said once, not of each piece, and what of rows of each', () => {
+  const text = `# a long export\nvehicle,panel,reading_um,Foo\n${manyCars(30)}`;
+  const { parts } = readLong(text.replace('CAR3,roof,100.5', 'CAR3,roof,9.5'), 400);
+  expect(parts?.length).toBeGreaterThan(3);
+  const told = parts?.flatMap(({ diagnostics }) => diagnostics.map(brief));
+  expect(told).toEqual(['2:26+3 warning column-unknown', '16:11+4 warning reading-implausible']);
+});

@@ -38,10 +38,20 @@ describe('a file of test spots', () => {
     });
   });
 
-  it('needs no film where the trial was judged by eye alone; one set is worked where none is said', () => {
+  it('needs no film where the trial was judged by eye alone', () => {
     const [row] =
-      read('spot,panel,machine,pad,product,cleared_pct\nA,roof,da,wool,heavy,85\n').value ?? [];
+      read('spot,panel,machine,pad,product,sets,cleared_pct\nA,roof,da,wool,heavy,1,85\n').value ??
+      [];
     expect(row).toMatchObject({ before: null, after: null, sets: 1, cleared: 0.85, haze: null });
+  });
+
+  it('is refused where no column tells of the sets, and guesses none where a cell of it is empty', () => {
+    const columns = 'spot,panel,machine,pad,product,mark,before_um,after_um';
+    expect(faults('A,roof,da,wool,heavy,1,112,111', columns)).toEqual([
+      'column-missing 1:1 there is no column "sets"',
+    ]);
+    const [row] = read(`${header}\nA,roof,da,wool,heavy,,1,112,111,,,,,,\n`).value ?? [];
+    expect(row?.sets).toBeNull();
   });
 
   it('may be written in the dialect of another country, in mil, with names of its own', () => {

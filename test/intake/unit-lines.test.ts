@@ -84,3 +84,22 @@ test.each([
     ['roof', 101],
   ]);
 });
+
+test.each(['Values not in µm', 'Unit not µm', 'Werte nicht in µm'])(
+  'a line that says which unit it is not, "%s", names none',
+  (line) => {
+    const rows = 'panel,reading\nroof,101\nboot,103\n';
+    expect(briefs(`${line}\n${rows}`).join()).toContain('error unit-missing');
+    expect(briefs(`${rows}${line}\n`).join()).toContain('error unit-missing');
+  },
+);
+
+test('a column without a name right behind the readings that holds units names that of each row', () => {
+  const text = 'panel;point;reading;\nroof;1;101;µm\nroof;2;4.1;mil\nboot;1;103;µm\n';
+  expect(values(text)?.map((one) => Number(one[3]).toFixed(2))).toEqual([
+    '101.00',
+    '104.14',
+    '103.00',
+  ]);
+  expect(briefs(text.replace('103;µm', '103;x')).join()).toContain('error');
+});

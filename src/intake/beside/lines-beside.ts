@@ -14,6 +14,7 @@ import {
   withoutDay,
 } from '../cells/visit-words.ts';
 import { type Layout, type LayoutContext, layoutOf } from '../header/layout.ts';
+import { headsSide, sidesHint } from '../header/side-words.ts';
 import {
   isDataRow,
   isNumber,
@@ -205,7 +206,9 @@ export function tellApart(row: Row, { findings, ...where }: Reader): void {
     at: placeOf(where, row, column),
     hint: isVisit
       ? visitsHint
-      : 'put the tables in files of their own, or delete the one that is not wanted',
+      : headsSide(text)
+        ? sidesHint
+        : 'put the tables in files of their own, or delete the one that is not wanted',
   }));
 }
 

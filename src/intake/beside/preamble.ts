@@ -94,8 +94,13 @@ function unitSaying(row: Row): Saying | undefined {
   if (alone === 'um' || alone === 'mil') return { key: 'unit', value: text, column };
   const whole = inWords(row) ?? text;
   const value = [wordAtEnd(), partAtEnd()].map((form) => form.exec(whole)?.[1]).find(isThickness);
-  return value === undefined ? undefined : { key: 'unit', value, column };
+  return value === undefined || isDenied().test(whole) ? undefined : { key: 'unit', value, column };
 }
+
+/** `Values not in µm`. */
+const isDenied = once(
+  () => /(?<!\p{L})(?:not|never|nicht|keine?|pas|non|no|niet|nie|не)\s(?:\p{L}{1,3}\s)?\S+$/iu,
+);
 
 /**
  * `all um, gauge zeroed on plate`, `Tarn Wexel, 26/11/2026, um`: one part of a line says the unit of all readings, and
@@ -117,7 +122,7 @@ function unitOfPart(part: string, before: string): string | undefined {
   if (isThickness(part))
     return numberShape(before) === undefined && before !== '' ? part : undefined;
   const value = ofReadings().test(part) ? wordAtEnd().exec(part)?.[1] : undefined;
-  return isThickness(value) ? value : undefined;
+  return isThickness(value) && !isDenied().test(part) ? value : undefined;
 }
 
 /** `here are the readings, all in microns:` where the comma parts cells: a sentence without a number. */
@@ -145,7 +150,7 @@ export function unitOfAll(row: Row): Saying | undefined {
   if (!ofReadings().test(text)) return undefined;
   const last = /\S+$/u.exec(text)?.[0];
   const own = unitSaying(row);
-  return own === undefined && isThickness(last)
+  return own === undefined && isThickness(last) && !isDenied().test(text)
     ? { key: 'unit', value: last, column: filledCells(row)[0] ?? 0 }
     : own;
 }

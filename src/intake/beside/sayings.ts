@@ -78,9 +78,9 @@ export function loneText(row: Row): string | undefined {
   return bare.includes('(') && !bare.includes(')') ? `${bare})` : bare;
 }
 
-/** What a preamble says in numbers: of the gauge, the job, the people. */
+/** What a preamble says in numbers: of the gauge, the job, the people. `Vorderwand` and `Mittelteil` only hold such letters. */
 export const aboutFile =
-  /(?:serial|version|firmware|gauge|device|probe|model|phone|tel|fax|mobile|zip|postcode|address|customer|client|order|job|invoice|ticket|mileage|odometer|km|miles|temp|humidity|battery|limit|target|spec|tolerance|foil|shim|calibration|kalibr|zero|readings|count|page|seite|serien|gerät|kunde|auftrag|telefon|messwerte|anzahl)/iu;
+  /(?:serial|version|firmware|gauge|device|probe|model|phone|mobile|postcode|address|customer|client|job|invoice|ticket|mileage|odometer|miles|temp|humidity|battery|limit|target|tolerance|foil|shim|calibration|kalibr|zero|readings|count|page|seite|serien|gerät|kunde|auftrag|telefon|messwerte|anzahl)|(?<![a-zà-ÿ])(?:tel|fax|zip|order|km|spec(?!ch))/iu;
 
 /** What a saying settles for the rows below it, if it does. */
 export function givenBy({ key, value }: Saying): Partial<Given> | undefined {

@@ -1,28 +1,21 @@
 /**
- * Cells that are few among the readings of a file, so that each speaks of itself only.
- *
- * Two dates among twenty numbers are two readings that a spreadsheet spoiled; where half the cells are
- * dates the column may be one of dates, or its numbers are lost. One number below 0 is a zero set
- * wrong; where most are, the dash may be a bullet.
+ * Numbers below 0 that are few among the readings of a file, so that each speaks of itself only: one is a zero set
+ * wrong, or a slip; where most are, the dash may be a bullet.
  */
 import { numberOf, shapeOf } from './numbers.ts';
 import { calendarKind } from './spreadsheet-dates.ts';
 
 export type FewAmong = {
-  readonly fewDates: boolean;
   readonly fewNegative: boolean;
   /** `-1` twice and more, and no other number below 0: what programs write for no value. */
   readonly minusOneIsNone: boolean;
 };
 
 export function fewAmong(counts: ReadonlyMap<string, number>): FewAmong {
-  let [dates, below, above, minusOnes] = [0, 0, 0, 0];
+  let [below, above, minusOnes] = [0, 0, 0];
   for (const [text, count] of counts) {
     // `05-Apr` has the shape of a number with its sign behind.
-    if (calendarKind(text) !== undefined) {
-      dates += count;
-      continue;
-    }
+    if (calendarKind(text) !== undefined) continue;
     const shape = shapeOf(text);
     if (shape === undefined) continue;
     const number = numberOf(shape);
@@ -31,7 +24,6 @@ export function fewAmong(counts: ReadonlyMap<string, number>): FewAmong {
     else above += count;
   }
   return {
-    fewDates: dates < above,
     fewNegative: below < above,
     minusOneIsNone: minusOnes > 1 && minusOnes === below,
   };

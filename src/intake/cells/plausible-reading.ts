@@ -1,14 +1,15 @@
 /**
  * Whether a number can be the reading of a film.
  *
- * 0 is what a gauge shows on bare metal or without a signal: it is left out aloud. A value below 0 comes
- * from a zero set on another surface: it is what the gauge showed, so it is kept and flagged, and makes
- * its panel thin, which is the safe side. Over the largest reading of gauges for vehicle paint (built in,
+ * 0 is what a gauge shows on bare metal or without a signal: it is left out aloud. A value a little below 0
+ * comes from a zero set on another surface: it is what the gauge showed, so it is kept and flagged, and makes
+ * its panel thin, which is the safe side. One as far below 0 as paint is thick no zero explains: it is a slip of
+ * the sign or a difference, and left out aloud. Over the largest reading of gauges for vehicle paint (built in,
  * 5000 µm) none of them reads; such a value is a slip of unit or key and stops the file.
  */
 import { shown } from '../../base/rounding.ts';
 import type { Micrometres } from '../../base/units.ts';
-import { type Complaint, type ReadingCell, wrong } from './cell-verdict.ts';
+import { type ReadingCell, wrong } from './cell-verdict.ts';
 import { quoted } from './quoted.ts';
 import { mayBeDaySerial } from './spreadsheet-dates.ts';
 import { inMicrometres, largestIn, type TableUnit, unitSign } from './unit.ts';
@@ -27,14 +28,7 @@ export function judged(
     );
   }
   if (value > 0) return { kind: 'reading', thickness: inMicrometres(value, unit), decimals };
-  if (value < 0) {
-    return {
-      kind: 'reading',
-      thickness: inMicrometres(value, unit),
-      decimals,
-      complaint: belowZero(text, inMicrometres(value, unit)),
-    };
-  }
+  if (value < 0) return belowZero(text, inMicrometres(value, unit), decimals);
   return noFilm(
     text,
     'a 0 is no film reading',
@@ -45,18 +39,23 @@ export function judged(
 /** No zero that was set on another surface is off by as much as paint is thick. */
 const FARTHEST_ZERO = 40;
 
-const belowZero = (text: string, film: Micrometres): Complaint =>
-  film > -FARTHEST_ZERO
+const belowZero = (text: string, thickness: Micrometres, decimals: number): ReadingCell =>
+  thickness > -FARTHEST_ZERO
     ? {
-        ...doubted,
-        message: `${quoted(text)}: a value below 0 is no film; it is kept as it stands`,
-        hint: 'the zero of the gauge was set on another surface: set it again and measure anew',
+        kind: 'reading',
+        thickness,
+        decimals,
+        complaint: {
+          ...doubted,
+          message: `${quoted(text)}: a value below 0 is no film; it is kept as it stands`,
+          hint: 'the zero of the gauge was set on another surface: set it again and measure anew',
+        },
       }
-    : {
-        ...doubted,
-        message: `${quoted(text)}: a value below 0 is no film, and as large as one: the sign may be a slip; it is kept as it stands`,
-        hint: 'if the gauge showed it without the sign, take that out; else read the point again',
-      };
+    : noFilm(
+        text,
+        'a value below 0 is no film, and as large as one: a slip of the sign, or a difference',
+        'if the gauge showed it without the sign, take that out; else read the point again',
+      );
 
 const doubted = { severity: 'warning', code: 'reading-implausible' } as const;
 

@@ -26,6 +26,7 @@ import { quoted } from './quoted.ts';
 import { sentinelOf } from './sentinels.ts';
 import { settleNumber } from './settled-number.ts';
 import { calendarKind } from './spreadsheet-dates.ts';
+import { substrateWord } from './substrate-word.ts';
 import {
   isLostMicro,
   largestIn,
@@ -46,8 +47,7 @@ export type NumberRules = {
   readonly cellsNameUnits?: boolean;
   /** Whether a few cells name another unit among many of the column’s, and prove it. */
   readonly ownUnits?: boolean;
-  /** Dates and numbers below 0 are few among the readings, so that they speak of their own cells only. */
-  readonly fewDates?: boolean;
+  /** Numbers below 0 are few among the readings, so that they speak of their own cells only. */
   readonly fewNegative?: boolean;
   /** Whether -1 is what a program wrote for no value. */
   readonly minusOneIsNone?: boolean;
@@ -72,7 +72,7 @@ export function readReadingCell(text: string, rules: NumberRules): ReadingCell {
         );
   }
   const shape = shapeOf(plain);
-  if (shape === undefined) return notANumber(text, plain, rules.fewDates);
+  if (shape === undefined) return notANumber(text, plain);
   const number = numberOf(shape);
   const { unitText, marker } = splitTail(shape.suffix);
   if (marker !== '') {
@@ -113,25 +113,13 @@ function endsRange({ whole, mark }: NumberShape, unit: TableUnit): boolean {
   return mark === '' && /0$/u.test(whole) && (unit !== 'um' || /00$/u.test(whole)) && um >= 500;
 }
 
-function notANumber(text: string, plain: string, fewDates = false): ReadingCell {
+function notANumber(text: string, plain: string): ReadingCell {
   const calendar = calendarKind(plain);
   if (calendar !== undefined) {
     const number = calendar === 'date' ? '1.5' : '1:30';
     const message = `${quoted(text)} is a ${calendar}: a spreadsheet takes a number such as ${number} for one`;
     const hint = 'import the export anew with this column as text, or type the number of the gauge';
-    const told = wrong('reading-became-date', message, hint);
-    return fewDates && told.kind === 'wrong'
-      ? {
-          kind: 'excluded',
-          class: 'error',
-          reason: message,
-          complaint: {
-            ...told.complaint,
-            severity: 'warning',
-            message: `${message}; the cell is left out`,
-          },
-        }
-      : told;
+    return wrong('reading-became-date', message, hint);
   }
   const digits = /^[+-]?[\d.,]+$/u.test(plain) ? plain.replace(/\D/gu, '').length : 0;
   if (digits > longestNumber) {
@@ -141,18 +129,23 @@ function notANumber(text: string, plain: string, fewDates = false): ReadingCell 
       'write the number as the gauge shows it; are several of them in one?',
     );
   }
-  return wrong(
-    'reading-not-a-number',
-    `${quoted(text)} is not a number`,
-    'correct the cell, or leave it empty where there is no reading',
-  );
+  const hint = namesMetal(plain)
+    ? 'leave the number alone in its cell, and put the metal into a column "substrate"'
+    : 'correct the cell, or leave it empty where there is no reading';
+  return wrong('reading-not-a-number', `${quoted(text)} is not a number`, hint);
+}
+
+/** `NFe 112`, `Fe: 101` */
+function namesMetal(text: string): boolean {
+  const [, metal = '', number = ''] = /^(\p{L}[\p{L}-]{0,14})[\s:]+(\d.*)$/u.exec(text) ?? [];
+  return substrateWord(metal) !== undefined && numberShape(number) !== undefined;
 }
 
 /** What a marker makes of its number; undefined if the number stands. */
 function markedNumber(
   text: string,
   marker: string,
-  { legend, fewDates }: NumberRules,
+  { legend }: NumberRules,
 ): ReadingCell | undefined {
   const explained = legend?.get(marker);
   const meaning = explained ?? markerMeaning(marker);
@@ -167,7 +160,7 @@ function markedNumber(
     const says = meaning === 'deleted' ? 'is marked as deleted' : `is marked as ${meaning}`;
     return excluded(meaning, `${quoted(text)} ${says}`);
   }
-  if (!isSign(marker)) return notANumber(text, text, fewDates);
+  if (!isSign(marker)) return notANumber(text, text);
   const message = `${quoted(text)} carries ${quoted(marker)}, and nothing says whether the reading counts`;
   return wrong(
     'reading-ambiguous',

@@ -26,6 +26,17 @@ const beside = wordKeys(
   'en, met, kleine, lichte',
 );
 
+/** What can be counted: `30 stone chips` are no film of 30 µm. */
+const counted = wordKeys(
+  'chips, stonechips, scratches, scuffs, dents, marks, steinschläge, kratzer, dellen, beulen, rayures, gravillons',
+  'arañazos, abolladuras, graffi, krassen, deuken, rysy',
+);
+export const countsMarks = (text: string): boolean =>
+  text
+    .split(/[\s,/&+-]+/u)
+    .map(wordKey)
+    .some((word) => counted.has(word));
+
 /** Longer is no remark on one number. */
 const mostWords = 5;
 

@@ -114,6 +114,12 @@ export function otherUnitHint(text: string): string {
   if (scaledUnit(text) !== undefined) {
     return 'a unit with a factor: turn the readings into µm or mil in the export';
   }
+  // `µm, offset 12`: what else the line says may change the numbers.
+  const [, first = '', rest = ''] = /^\s*(\S+?)[,;]?\s+(\S.*)$/u.exec(text) ?? [];
+  const unit = unitNamed(first);
+  if (unit === 'um' || unit === 'mil') {
+    return `"${rest}" beside the unit is not understood: write it in a line of its own, if it changes no reading`;
+  }
   const word = plainWord(text);
   const size = /^(?:mm|milli|mili|мм|毫米|ミリ)/u.test(word)
     ? 'mm'

@@ -57,6 +57,9 @@ const visits =
   /^(?:visit|session|besuch|termin|sitzung|visite|seance|visita|sesion|bezoek|wizyta|besok|besøg|besøk|kaynti|navsteva|визит|посещение)\s*(?:n[ro]?[.°]?\s*)?\d$/u;
 /** `Visit 2`, `Besuch 2, 2026-11-20`. */
 export const namesVisit = (text: string): boolean => visits.test(foldedText(withoutDay(text)));
+/** `Visit`, `Visit no`, `Besuch`: the name of a column that numbers them. */
+export const numbersVisits = (label: string): boolean =>
+  !/\d$/u.test(label) && namesVisit(`${label.replace(/\s(?:n[ro]\.?|number|nummer)$/iu, '')} 1`);
 
 /** What is left of a text without its day. */
 export const withoutDay = (text: string): string =>

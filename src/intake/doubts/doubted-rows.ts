@@ -139,7 +139,7 @@ function tellOddPointsIn(table: Table, pointAt: number, findings: Findings): voi
   const firsts = firstRows(table.rows, pointAt);
   const areNumbers = [...firsts.keys()].some((text) => /^\d+$/u.test(text));
   const words = [...firsts].filter(
-    ([text]) => !hasNumber(text) || (areNumbers && countedWord.test(text)),
+    ([text]) => !hasNumber(text) || (areNumbers && countedWord().test(text)),
   );
   const isBare = table.header === undefined;
   const numbers = firsts.size - words.length;
@@ -179,7 +179,7 @@ function pointColumns({ layout }: Table): readonly number[] {
 }
 
 /** `Value 2` among 1, 2, 3: no number of a point, however it ends. */
-const countedWord = /^\p{L}{4,}[\s_-]?\d+$/u;
+const countedWord = once(() => /^\p{L}{4,}[\s_-]?\d+$/u);
 
 /** Where no line names the columns, a word among times of the day is the name of a figure. */
 function tellOddTimes(table: Table, findings: Findings): void {

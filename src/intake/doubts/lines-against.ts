@@ -8,8 +8,10 @@ import { once } from '../../base/kept.ts';
 import { hasLetter } from '../../base/letters.ts';
 import type { OutsideLine } from '../beside/lines-outside.ts';
 import { roleOfKey } from '../beside/sayings.ts';
+import { isThickness } from '../beside/unit-lines.ts';
 import { foldedText, speaksAgainst, wholeWords } from '../cells/doubting-words.ts';
 import { markerLegend } from '../cells/markers.ts';
+import { unitNamed } from '../cells/unit.ts';
 import type { Findings } from '../findings.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
 import type { Table } from '../tables/table.ts';
@@ -101,6 +103,7 @@ export function tellLinesAgainst(
 ): void {
   if (lines.length === 0) return;
   const namesPanel = panelsOf(tables);
+  const hasUnits = tables.some(({ layout }) => layout.columns.has('unit'));
   for (const line of lines) {
     const text = line.text.replace(/^[#/\s"']+|["'\s]+$/gu, '');
     const folded = foldedText(text.replace(/[;\t|"]+/gu, ' ').trim());
@@ -115,7 +118,16 @@ export function tellLinesAgainst(
       doubtsReadings(text, folded, isProse(line) ? namesPanel : none)
     )
       tellDoubt(line, text, findings);
+    else if (!hasUnits && namesTwoUnits(text)) tellTwoUnits(line, text, findings);
   }
+}
+
+/** `All readings in µm, bumpers in mil`; one behind a number is that of a limit, and `1 mil = 25.4 µm` says neither. */
+function namesTwoUnits(text: string): boolean {
+  if (/[=/]|(?:^|\D)25[.,]4(?!\d)/u.test(text)) return false;
+  const words = text.split(/[\s,;:()|]+/u);
+  const units = words.filter((word, k) => isThickness(word) && !/\d$/u.test(words[k - 1] ?? ''));
+  return new Set(units.map(unitNamed)).size > 1;
 }
 
 /** A vehicle has some dozens of panels. */
@@ -149,6 +161,14 @@ function tellAltered(line: OutsideLine, text: string, findings: Findings): void 
     message: `"${text}" may make other numbers of the readings, or say that it was done`,
     at: placeOfLine(line),
     hint: 'do the sum in the cells, or leave them if it is done, and delete the line',
+  }));
+}
+
+function tellTwoUnits(line: OutsideLine, text: string, findings: Findings): void {
+  findings.add('warning', 'reading-doubted', () => ({
+    message: `"${text}" names µm and mil, and all readings are read in one of them`,
+    at: placeOfLine(line),
+    hint: 'if some are in the other, write the unit of each reading in a column "unit"',
   }));
 }
 

@@ -1,10 +1,11 @@
 /**
  * Notes that say something else than their row: another panel (`roof!` beside the bonnet), or another unit (`in mil!`
  * in a column of µm). The row is read as its own columns say, and it is told. A unit behind a number is a length of
- * something: `2 mil chip`.
+ * something: `2 mil chip`. A number alone beside an empty reading may be that reading, a column too far.
  */
 
 import { once } from '../../base/kept.ts';
+import { numberShape } from '../cells/numbers.ts';
 import { type TableUnit, unitNamed, unitSign } from '../cells/unit.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
@@ -24,6 +25,7 @@ export function tellNotesAgainstRows(
   const panelAt = table.layout.columns.get('panel');
   for (const [column, { role }] of table.layout.header.entries()) {
     if (role !== 'note') continue;
+    tellMovedReadings(table, column, findings);
     const other = new Map<string, string>();
     for (const text of columnTexts(table.rows, column).keys()) {
       const says = text.length > longestNote ? undefined : whatElse(text, unit, isPanel);
@@ -41,6 +43,22 @@ export function tellNotesAgainstRows(
         hint: 'if the note is right, correct the row',
       }));
     }
+  }
+}
+
+function tellMovedReadings(table: Table, column: number, findings: Findings): void {
+  const { layout, rows } = table;
+  if (![...columnTexts(rows, column).keys()].some((text) => numberShape(text) !== undefined))
+    return;
+  for (const row of rows) {
+    const text = cellText(row, column);
+    const isEmpty = layout.readings.every((own) => cellText(row, own.column) === '');
+    if (!isEmpty || numberShape(text) === undefined) continue;
+    findings.add('warning', 'reading-doubted', () => ({
+      message: `the row has no reading, and "${text}" in its note may be one`,
+      at: placeOf(table, row, column),
+      hint: 'if it is, write it where the readings stand',
+    }));
   }
 }
 

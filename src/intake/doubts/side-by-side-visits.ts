@@ -80,7 +80,7 @@ function doubtShared(left: Table, right: Table, findings: Findings): void {
   findings.add('warning', 'reading-doubted', () => ({
     message: `"${cellText(first, panelAt)}" stands in both tables side by side, and all its readings are taken together`,
     at: placeOf(right, first, panelAt),
-    hint: `if they are of two visits, ${visitsHint}`,
+    hint: `if they are of two sides, write the side into the names; if of two visits, ${visitsHint}`,
   }));
 }
 

@@ -79,9 +79,9 @@ function areListNumbers(rows: readonly Row[], columns: ReadonlyMap<GaugeRole, nu
   return panels?.size === rows.length && points?.size === rows.length;
 }
 
-/** A day, a time of the day, or both. */
+/** A day, a time of the day, or both; `10 32 05` is a time. */
 const moment =
-  /^(?:\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|(?=\d{1,2}:))(?:[T ]?\d{1,2}:\d\d(?::\d\d(?:[.,]\d+)?)?(?:Z|[+-]\d\d:?\d\d)?)?$/u;
+  /^(?:\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|(?=\d{1,2}:))(?:[T ]?\d{1,2}:\d\d(?::\d\d(?:[.,]\d+)?)?(?:Z|[+-]\d\d:?\d\d)?)?$|^[0-2]?\d [0-5]\d [0-5]\d$/u;
 
 /** A short column that counts 1, 2, 3 … within each panel, or over all rows. */
 function countsPerPanel(rows: readonly Row[], column: number, panelAt: number): boolean {

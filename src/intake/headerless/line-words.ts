@@ -48,7 +48,7 @@ export function wordsOfLine(line: string): LineWords | undefined {
     const behind = line.slice(end);
     if (isTime.test(behind) || isDay.test(line.slice(index))) return undefined;
     if (isBound.test(line.slice(0, index))) return undefined;
-    if (isMore().test(behind)) return undefined;
+    if (isMore().test(behind) || isTimes.test(behind)) return undefined;
     const isName = /^\d{1,3}$/u.test(text) && namesNext.test(behind);
     if (isName && !wasBefore.test(line.slice(from, index))) continue;
     const unit = unitBehind(behind, end);
@@ -68,6 +68,8 @@ const isBound = /(?:[<≤≥≈±~]|(?<![-–—=>])>)$/u;
 
 /** `112+`: more than the gauge shows, or a mark of somebody's; `112+118` and `112 + 118` only go on. */
 const isMore = once(() => /^\+(?![\d\p{L}])/u);
+/** `112 x3, 115`, `112 (x3)`: a reading so many times over, or a point; before a number it is a point. */
+const isTimes = /^\s?[([]?[x×]\s?\d{1,2}(?:[)\]]|\s*(?:[,;/|]|$))/iu;
 /** `(was 125) 100`: the reading before, and no name of the next. */
 const wasBefore = /\bwas\s*$/iu;
 

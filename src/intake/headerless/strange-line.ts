@@ -7,7 +7,9 @@ import { once } from '../../base/kept.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { kerbWordIn } from '../../film/template/kerb-word.ts';
 import { kerbHint, openHint } from '../../film/template/panel-advice.ts';
+import { headsSide, sidesHint } from '../header/side-words.ts';
 import type { IntakeOptions } from '../intake-options.ts';
+import { lineFrom } from '../rows/lines.ts';
 import type { Source } from '../rows/source.ts';
 import type { Row } from '../rows/tokens.ts';
 import { loneLetter, understoodLines } from './free-lines.ts';
@@ -79,18 +81,26 @@ export function strangeLine(
       hint: 'write one number, as the gauge showed it',
     });
   }
-  return unknownPanel(name.text, at, names);
+  const isUnderSide = rows.some((row) => headsSide(lineFrom(source.text, row.start)));
+  return unknownPanel(name.text, at, names, isUnderSide);
 }
 
 /** What is known of a name: whether it is a panel’s, and which panels it leaves open. */
 type PanelNames = Pick<IntakeOptions, 'isPanel' | 'leftOpen'>;
 
-function unknownPanel(name: string, at: Place, names: PanelNames): Diagnostic {
+function unknownPanel(
+  name: string,
+  at: Place,
+  names: PanelNames,
+  isUnderSide: boolean,
+): Diagnostic {
   const remedy = `--panel-names "${name}=PANEL" says which panel it is`;
   const open = openName(name, names);
   if (open !== undefined) {
     const { may, why } = open;
-    return error('panel-ambiguous', `"${name}" may be ${may}`, { at, hint: openHint(why, name) });
+    // One name for both sides would put them on one panel.
+    const hint = isUnderSide ? sidesHint : openHint(why, name);
+    return error('panel-ambiguous', `"${name}" may be ${may}`, { at, hint });
   }
   const [panel] =
     [...divisions({ text: name, at: 0 })].find(([one]) => names.isPanel(one.text)) ?? [];
@@ -129,6 +139,12 @@ const marks = once(
         pattern: /\d[\d.,]*\+(?![\d\p{L}])/u,
         why: 'may be more than the gauge could show, or a reading with a mark',
         hint: 'write the number alone if the gauge showed it, else OL',
+      },
+      {
+        pattern:
+          /\d[\d.,]*\s(?:\p{L}+\s){0,2}(?:chips|stonechips|scratches|scuffs|dents|marks|kratzer|dellen|steinschläge|rayures)/iu,
+        why: 'may be a reading and what was seen there, or count something',
+        hint: 'if it is a reading, write its unit behind it; else take it out of the line',
       },
       {
         pattern: /[([]?\bwas\s+\d[\d.,]*[)\]]?/iu,

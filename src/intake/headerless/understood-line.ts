@@ -6,7 +6,7 @@
 import { aboutFile, roleOfKey, sayingOf } from '../beside/sayings.ts';
 import { notReading } from '../cells/not-readings.ts';
 import { numberOf, numberShape } from '../cells/numbers.ts';
-import { isRemark } from '../cells/remark-words.ts';
+import { countsMarks, isRemark } from '../cells/remark-words.ts';
 import { splitUnit } from '../cells/unit.ts';
 import type { Row } from '../rows/tokens.ts';
 import { captionOfLine } from './caption-lines.ts';
@@ -95,6 +95,7 @@ function readingsIn(
   ofLine?: Piece,
 ): readonly OwnReading[] | undefined {
   const note = isRemark(rest.text) ? rest : undefined;
+  if (note !== undefined && countsMarks(note.text) && mayCount(numbers, note)) return undefined;
   const says = rest.text !== '' && !isFiller(rest.text) && note === undefined;
   const behind = says ? withoutNumber(rest, isPanel, shows) : [];
   const unit = numbers.at(-1)?.unit ?? ofLine;
@@ -111,6 +112,25 @@ function readingsIn(
   if (behind === undefined) return undefined;
   return note === undefined ? [...readings, ...behind] : withNote(readings, note);
 }
+
+/**
+ * `30 stone chips` behind thicker films may count them; in brackets, behind a unit or a comma the words are said of the
+ * film before them.
+ */
+function mayCount(numbers: readonly NumberInLine[], note: Piece): boolean {
+  const last = numbers.at(-1);
+  if (last === undefined || last.unit !== undefined) return false;
+  if (note.at !== last.number.at + last.number.text.length + 1) return false;
+  const [count = 0, ...films] = numbers.map(filmOf).reverse();
+  return films.length > 0 && films.every((film) => count < film * COUNTS);
+}
+/** Films of one panel seldom differ so. */
+const COUNTS = 0.75;
+
+const filmOf = ({ number }: NumberInLine): number => {
+  const shape = numberShape(number.text);
+  return shape === undefined ? Number.NaN : numberOf(shape);
+};
 
 /** The note is of the panel that the line names last. */
 function withNote(readings: readonly OwnReading[], note: Piece): readonly OwnReading[] {

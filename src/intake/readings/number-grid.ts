@@ -51,7 +51,7 @@ function rowsOf(settled: SettledTable): readonly GridRow[] {
   const { layout, given } = table;
   const at = (role: 'vehicle' | 'panel' | 'layer' | 'point') => layout.columns.get(role) ?? -1;
   const keys = [at('vehicle'), at('panel'), at('layer')];
-  const pointAt = layout.columns.get('point') ?? layout.columns.get('repeat') ?? -1;
+  const pointAt = layout.columns.get('point') ?? layout.columns.get('repeat') ?? countAt(table);
   const isPoint = pointNames(table, pointAt);
   const per = micrometresPer[rules.unit];
   const belowGap = rowsBelowGap(table);
@@ -92,6 +92,14 @@ const gapBetween = ({ text }: Source, above: Row, row: Row): boolean =>
   text.slice(above.start, row.start).split('\n').slice(1, -1).some(isSigns);
 
 const isSigns = (text: string): boolean => !/[\p{L}\p{N}]/u.test(text);
+
+/** A first column without a name that numbers most rows, as points are numbered under a corner that is left empty. */
+function countAt({ layout: { header, readings }, rows }: Table): number {
+  const [corner] = header;
+  if (corner?.text !== '' || corner.role !== undefined || readings[0]?.column === 0) return -1;
+  const own = rows.slice(0, mostRows);
+  return own.filter((row) => startsAsNumber(cellText(row, 0))).length * 3 > own.length * 2 ? 0 : -1;
+}
 
 /** What is the name of a point there; undefined where every row has one. */
 function pointNames({ rows }: Table, column: number): ((point: string) => boolean) | undefined {

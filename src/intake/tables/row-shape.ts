@@ -3,6 +3,8 @@
 import { numberShape } from '../cells/numbers.ts';
 import { mayBeShifted } from '../doubts/shifted-cells.ts';
 import type { Findings } from '../findings.ts';
+import { headsSide, sidesHint } from '../header/side-words.ts';
+import { cellText } from '../rows/row.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
 import { placeOf, type Table } from './table.ts';
 
@@ -46,13 +48,20 @@ export function tellShape(table: Table, row: Row, misfit: Misfit, findings: Find
   findings.add('error', 'row-too-short', () => ({
     message: `the row ends before column ${needed}${name === '' ? '' : `, "${name}"`}`,
     at: placeOf(table, row, cells.length - 1),
-    hint: 'add the missing cells, or take the line out if it is no row',
+    hint: headsSide(cellText(row, 0))
+      ? sidesHint
+      : 'add the missing cells, or take the line out if it is no row',
   }));
 }
 
 function tooLongHint(delimiter: Delimiter, extra: string): string {
-  if (delimiter !== ',') return 'quote a cell that holds the delimiter';
-  return numberShape(extra) === undefined
+  const isNumber = numberShape(extra) !== undefined;
+  if (delimiter !== ',') {
+    return isNumber
+      ? 'a further reading? name its column; else take the cell out'
+      : 'quote a cell that holds the delimiter';
+  }
+  return !isNumber
     ? 'a decimal comma or a comma in a note? quote that cell, or separate the columns by ;'
     : 'a decimal comma? quote each such number; a further reading? name its column';
 }

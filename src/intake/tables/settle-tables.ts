@@ -89,8 +89,6 @@ export function settleTables(
     };
     const rules = {
       ...{ unit, decimal, largest, cellsNameUnits, ...asides },
-      // In a list without names of columns a date may stand for anything.
-      fewDates: few.fewDates && table.header !== undefined,
       ownUnits: ownUnitsSaid !== undefined && unit === first?.unit,
     };
     return {

@@ -14,6 +14,7 @@ import { doubtRowsAllShort } from '../doubts/rows-all-short.ts';
 import { doubtSides } from '../doubts/side-columns.ts';
 import { doubtSwapped } from '../doubts/swapped-columns.ts';
 import { tellUnnamedCells } from '../doubts/unnamed-cells.ts';
+import { doubtVehicleNumbers } from '../doubts/vehicle-numbers.ts';
 import type { Findings } from '../findings.ts';
 import { columnTexts } from '../rows/column-texts.ts';
 import { cellText } from '../rows/row.ts';
@@ -80,7 +81,7 @@ export function shapeTable(
     joinDecimalCommas,
     takeIndex,
     leaveOutNamelessMean,
-    adoptUnnamedReadings,
+    (table) => adoptUnnamedReadings(table, findings),
     (table) => joinSides(table, isPanel),
     withoutFalseRepeats,
     (table) => withoutSecondNames(table, isPanel),
@@ -114,6 +115,7 @@ function doubt(table: Table, isPanel: (label: string) => boolean, findings: Find
   tellOtherQuantities(table, isPanel, findings);
   doubtSides(table, findings);
   doubtSwapped(table, findings);
+  doubtVehicleNumbers(table, findings);
   doubtParted(table, findings);
   tellDoubtedRows(table, findings);
   tellUnnamedCells(table, findings);

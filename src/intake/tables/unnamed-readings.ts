@@ -4,17 +4,20 @@
  *
  * Numbers to the right of the last column of readings are further readings where most rows have
  * them, where they are as large as those and could not be the decimals of the number before them.
- * Else nothing is taken: a number that only one row has there may be anything. Under a comma as delimiter
+ * It is told, for nothing but their size says so. Else nothing is taken: a number that only one row has there may be
+ * anything. Under a comma as delimiter
  * `115,91,122,74,127` below four names may be five readings, or four of which one has a decimal comma.
  */
 
 import { numberOf, numberShape } from '../cells/numbers.ts';
+import type { Findings } from '../findings.ts';
 import type { ReadingColumn } from '../header/layout.ts';
 import { cellText } from '../rows/row.ts';
-import { type Table, widest } from './table.ts';
+import { placeOf, type Table, widest } from './table.ts';
 
 export function adoptUnnamedReadings(
   table: Table,
+  findings: Findings,
 ): { readonly table: Table; readonly evidence: string } | undefined {
   const { layout, rows } = table;
   const last = layout.readings.at(-1);
@@ -43,10 +46,26 @@ export function adoptUnnamedReadings(
   const header = [...layout.header];
   for (let k = header.length; k < width; k += 1) header.push({ text: '', label: '' });
   const kind = layout.kind === 'blocks' ? 'blocks' : 'repeats';
+  tellAdopted(table, further, findings);
   return {
     table: { ...table, layout: { ...layout, kind, header, readings } },
     evidence: 'columns without a name beside the readings hold further readings as large',
   };
+}
+
+function tellAdopted(table: Table, further: readonly number[], findings: Findings): void {
+  const [first = 0] = further;
+  const { header, rows } = table;
+  const row = header?.cells[first] === undefined ? rows.find(({ cells }) => cells[first]) : header;
+  if (row === undefined) return;
+  const last = further.at(-1) ?? first;
+  const one = `column ${first + 1} has no name: its numbers are`;
+  const several = `columns ${first + 1} to ${last + 1} have no name: their numbers are`;
+  findings.add('warning', 'column-unnamed', () => ({
+    message: `${last === first ? one : several} as large as the readings and read as further ones`,
+    at: placeOf(table, row, first),
+    hint: 'if they are something else, name it so or take it out; else call the columns reading 1, reading 2 …',
+  }));
 }
 
 /**

@@ -4,6 +4,7 @@ import { type Diagnostic, error } from '../../base/diagnostics.ts';
 import { hasLetter } from '../../base/letters.ts';
 import { numberShape } from '../cells/numbers.ts';
 import { quoted } from '../cells/quoted.ts';
+import { splitUnit } from '../cells/unit.ts';
 import { readGaugeHeader } from '../header/layout.ts';
 import { understand } from '../headerless/understood-line.ts';
 import { lineFrom } from '../rows/lines.ts';
@@ -20,7 +21,37 @@ export type Lines = {
 };
 
 export const whyNameless = (lines: Lines): Diagnostic | undefined =>
-  unknownKeys(lines) ?? unknownPanels(lines) ?? unreadNote(lines) ?? noNumbers(lines);
+  unitInCaption(lines) ??
+  unknownKeys(lines) ??
+  unknownPanels(lines) ??
+  unreadNote(lines) ??
+  noNumbers(lines);
+
+/** `Bonnet µm` above `1;112`: a panel and a unit in one line, and nothing but numbers below it. */
+function unitInCaption(lines: Lines): Diagnostic | undefined {
+  const { rows, isPanel } = lines;
+  const caption = rows.find(({ cells: [first = '', ...more] }, k) => {
+    const { label, unit } = splitUnit(first);
+    const isAlone = unit !== undefined && more.every((cell) => cell.trim() === '');
+    return isAlone && isPanel(label) && holdsNumbers(rows[k + 1]);
+  });
+  const [text = ''] = caption?.cells ?? [];
+  const { label, unitText } = splitUnit(text);
+  if (caption === undefined || unitText === undefined) return undefined;
+  return error(
+    'header-missing',
+    `no line names the columns, and ${quoted(text.trim())} names a panel and a unit in one`,
+    {
+      at: placeOf(lines, caption, 0),
+      hint: `above the numbers write the panel alone, ${quoted(label)}, and once above them all "Unit: ${unitText}"`,
+    },
+  );
+}
+
+const holdsNumbers = (row: Row | undefined): boolean => {
+  const texts = (row?.cells ?? []).map((cell) => cell.trim()).filter((text) => text !== '');
+  return texts.length > 0 && texts.every((text) => numberShape(text) !== undefined);
+};
 
 const fewest = 2;
 

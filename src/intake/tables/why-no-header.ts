@@ -4,6 +4,7 @@ import { type Diagnostic, error, type Place } from '../../base/diagnostics.ts';
 import { type OwnTable, ownTable, takenAs } from '../../base/own-files.ts';
 import { filledCells, roleOfKey, sayingOf } from '../beside/sayings.ts';
 import { substrateWord } from '../cells/substrate-word.ts';
+import { dayIn, namesVisit, saysBeforeOrAfter, visitsHint } from '../cells/visit-words.ts';
 import { layerNamed } from '../cells/words.ts';
 import { english, type GaugeRole, gaugeVocabulary } from '../header/gauge-vocabulary.ts';
 import { type HeaderCell, misspelling, type Vocabulary } from '../header/header.ts';
@@ -13,6 +14,7 @@ import { isOrdinal } from '../header/ordinals.ts';
 import type { Source } from '../rows/source.ts';
 import type { Delimiter, Row } from '../rows/tokens.ts';
 import { namesStatistic } from '../statistics/statistic-words.ts';
+import { tellDoubled } from './doubled-names.ts';
 import { nearestHeader, tellNearest } from './nearest-header.ts';
 import { placeOf } from './table.ts';
 import { whyNameless } from './why-nameless.ts';
@@ -30,6 +32,7 @@ export const explainGaugeHeader = (
     needed: ['panel', 'reading'],
     otherwise: 'the columns need names: a panel and a reading, or one column per panel',
     further: wayOut,
+    doubled: tellDoubled,
     nameless: (isNear) => {
       const nearest = nearestHeader(rows);
       // Names over nothing but numbers may be panels, however near they are to names of columns.
@@ -64,6 +67,10 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
     const names = byMetal.map(({ text }) => text).join(', ');
     return `; if ${names} hold the readings of steel and of aluminium, put them in one column, and the metal beside it in a column "substrate"`;
   }
+  const visits = header.filter(({ text }) => saysVisit(text)).map(({ text }) => `"${text}"`);
+  if (role === 'reading' && visits.length > 1) {
+    return `; ${visits.join(' and ')} may be two visits: ${visitsHint}`;
+  }
   const one = header.find(({ label }) => isNumberedReading(label));
   const other = header.find(
     ({ label }) => /\d$/u.test(label) && stemOfLabel(label) !== stemOfLabel(one?.label ?? ''),
@@ -77,6 +84,10 @@ function wayOut(role: GaugeRole, header: readonly HeaderCell<GaugeRole>[]): stri
   }
   return `; if one of them holds the ${role}s, say which: --columns ${role}=NAME`;
 }
+
+/** `Before (µm)`, `12.03.2026 (µm)`, `Visit 2`. */
+const saysVisit = (text: string): boolean =>
+  saysBeforeOrAfter(text) || namesVisit(text) || dayIn(text) !== undefined;
 
 /** `Reading 1` */
 const isNumberedReading = (label: string): boolean =>
@@ -99,6 +110,11 @@ type Wanted<Role extends string> = {
   readonly needed: readonly Role[];
   readonly otherwise: string;
   readonly further?: (role: Role, header: readonly HeaderCell<Role>[]) => string;
+  /** What is said where the last of those that are wanted lacks for two columns have one name. */
+  readonly doubled?: (
+    header: readonly HeaderCell<Role>[],
+    placeOf: (column: number) => Place,
+  ) => Diagnostic | undefined;
   /** What else is said where no row has a name that is known; `isNear`: but one that is near. */
   readonly nameless?: (isNear: boolean) => Diagnostic | undefined;
 };
@@ -111,7 +127,7 @@ export function explainHeader<Role extends string>(
   source: Source,
   rows: readonly Row[],
   delimiter: Delimiter,
-  { vocabulary, plain, read, needed, otherwise, further, nameless }: Wanted<Role>,
+  { vocabulary, plain, read, needed, otherwise, further, doubled, nameless }: Wanted<Role>,
 ): readonly Diagnostic[] {
   const nearest = rows.find((row) => {
     const header = read(row.cells);
@@ -144,28 +160,32 @@ export function explainHeader<Role extends string>(
     ];
   }
   const header = read(nearest.cells);
+  const at = (column: number): Place => placeOf({ source, delimiter }, nearest, column);
+  const lacking = needed.filter((role) => header.every((cell) => cell.role !== role));
+  // Of a file in one line, whose ends of lines are not known, the rows are no names.
+  const isAbove = lacking.join() === needed.at(-1) && rows.at(-1) !== nearest;
+  const twice = isAbove ? doubled?.(header, at) : undefined;
+  if (twice !== undefined) return [twice];
   const columns = header
     .map(({ text }) => text)
     .filter((text) => text !== '')
     .join(', ');
-  return needed
-    .filter((role) => header.every((cell) => cell.role !== role))
-    .map((role) => {
-      const slip = misspelling(
-        vocabulary,
-        role,
-        header.map((cell) =>
-          isOrdinal(cell.label) || isNumberedReading(cell.label) ? { text: '', label: '' } : cell,
-        ),
-        plain,
-      );
-      const meant =
-        slip === undefined ? '' : `did you mean "${slip.name}" by "${header[slip.column]?.text}"? `;
-      return error('column-missing', `there is no column "${role}"`, {
-        at: placeOf({ source, delimiter }, nearest, slip?.column ?? 0),
-        hint: `${meant}columns found: ${columns}${slip === undefined ? (further?.(role, header) ?? '') : ''}`,
-      });
+  return lacking.map((role) => {
+    const slip = misspelling(
+      vocabulary,
+      role,
+      header.map((cell) =>
+        isOrdinal(cell.label) || isNumberedReading(cell.label) ? { text: '', label: '' } : cell,
+      ),
+      plain,
+    );
+    const meant =
+      slip === undefined ? '' : `did you mean "${slip.name}" by "${header[slip.column]?.text}"? `;
+    return error('column-missing', `there is no column "${role}"`, {
+      at: at(slip?.column ?? 0),
+      hint: `${meant}columns found: ${columns}${slip === undefined ? (further?.(role, header) ?? '') : ''}`,
     });
+  });
 }
 
 /** `Unit;µm`, `Vehicle;FH-77`: a key and its value. */

@@ -14,7 +14,8 @@ export function adoptUnitColumn(table: Table): Table {
   const { layout, rows } = table;
   const column = mayHoldUnits(layout);
   const cell = layout.header[column ?? -1];
-  if (column === undefined || cell === undefined || !holdsUnits(rows, column)) return table;
+  if (column === undefined || cell === undefined) return table;
+  if (!holdsUnits(rows, column, cell.text !== '')) return table;
   const columns = new Map(layout.columns);
   if (cell.role !== undefined) columns.delete(cell.role);
   columns.set('unit', column);
@@ -28,10 +29,12 @@ export function mayHoldUnits({ columns, header, readings }: Layout): number | un
   if (columns.has('unit') || header.length === 0) return undefined;
   const column = (readings.at(-1)?.column ?? -1) + 1;
   const { text = '', role } = header[column] ?? {};
-  return text !== '' && (role === undefined || role === 'u') ? column : undefined;
+  const isNamed = text !== '' || header[column] !== undefined;
+  return isNamed && (role === undefined || role === 'u') ? column : undefined;
 }
 
-function holdsUnits(rows: Table['rows'], column: number): boolean {
-  const texts = [...columnTexts(rows, column).keys()].filter((text) => text !== '');
+/** Under no name every row has one: a `mil` in a single row may be a remark. */
+function holdsUnits(rows: Table['rows'], column: number, isNamed: boolean): boolean {
+  const texts = [...columnTexts(rows, column).keys()].filter((text) => text !== '' || !isNamed);
   return texts.length > 0 && texts.every((text) => unitNamed(text) !== undefined);
 }

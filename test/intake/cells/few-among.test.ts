@@ -5,15 +5,26 @@ const table = (...texts: readonly string[]): string =>
   `panel,point,reading_um\n${texts.map((text, k) => `roof,${k + 1},${text}\n`).join('')}`;
 const numbers = (text: string) => values(text)?.map((one) => one[3]);
 
-test('few readings that became dates are left out aloud, and the others stand', () => {
-  const text = table('101.5', '05-Apr', '102.5', '99.5');
-  expect(numbers(text)).toEqual([101.5, 102.5, 99.5]);
-  expect(briefs(text)).toEqual(['3:8+6 warning reading-became-date']);
-  expect(read(text).value?.excluded.map((one) => one.class)).toEqual(['error']);
-  expect(numbers(table('101.5', '12:30', '1. Mai', '99.5', '98'))).toEqual([101.5, 99.5, 98]);
+test('a reading that became a date refuses the file, however many readings stand beside it', () => {
+  const many = Array.from({ length: 30 }, (_, k) => `${98 + (k % 7)}.5`);
+  for (const lost of ['05-Apr', '12:30', '1. Mai', '12.05.2026', 'Mai 12']) {
+    const long = table(...many, lost);
+    expect(numbers(long)).toBeUndefined();
+    expect(briefs(long)).toEqual([`32:9+${lost.length} error reading-became-date`]);
+  }
 });
 
-test('where half the readings are dates the file is refused', () => {
+test('in wide tables and under numbered columns a date among the readings refuses the file as well', () => {
+  const told = '2:14+6 error reading-became-date';
+  const numbered =
+    'panel,1 (µm),2 (µm),3 (µm)\nbonnet,112.1,12-May,113.2\nroof,110.2,111.3,112.4\n';
+  const wide =
+    'Point,Bonnet (µm),Roof (µm)\nfront,112.1,12-May\nrear,110.2,111.3\nmid,112.4,113.1\n';
+  expect(briefs(numbered)).toEqual([told]);
+  expect(briefs(wide)).toEqual([told.replace('14', '13')]);
+});
+
+test('each date among the readings is told in its place', () => {
   const told = ['3:8+6 error reading-became-date', '4:8+6 error reading-became-date'];
   expect(briefs(table('101.5', '05-Apr', '04-Jun', '99.5'))).toEqual(told);
 });
@@ -52,10 +63,28 @@ test('-1 again and again is no reading: programs write it for no value', () => {
   expect(numbers(table('101', '-1', '102', '99', '-2'))).toEqual([101, -1, 102, 99, -2]);
 });
 
-test('a value as far below 0 as paint is thick is told to be a slip of its sign', () => {
-  const { value, diagnostics } = read('panel,um\nbonnet,104\nbonnet,-102\nroof,101\nroof,99\n');
-  expect(value?.readings.map(({ thickness }) => Number(thickness))).toContain(-102);
-  expect(diagnostics.map(({ message, hint }) => `${message}; ${hint}`)).toEqual([
-    '"-102": a value below 0 is no film, and as large as one: the sign may be a slip; it is kept as it stands; if the gauge showed it without the sign, take that out; else read the point again',
-  ]);
+test('a value as far below 0 as paint is thick is left out aloud, and no mean takes it', () => {
+  for (const sign of ['-102', '-40', '\u2212102', '102-']) {
+    const { value, diagnostics } = read(table('104', sign, '101', '99'));
+    expect(value?.readings.map(({ thickness }) => Number(thickness))).toEqual([104, 101, 99]);
+    const reason =
+      'a value below 0 is no film, and as large as one: a slip of the sign, or a difference';
+    expect(value?.excluded).toMatchObject([
+      { line: 3, column: 8, text: sign, class: 'not-film', reason, panel: 'roof', point: '2' },
+    ]);
+    expect(diagnostics.map(({ severity, message, hint }) => [severity, message, hint])).toEqual([
+      [
+        'warning',
+        `"${sign}": ${reason}; the cell is left out`,
+        'if the gauge showed it without the sign, take that out; else read the point again',
+      ],
+    ]);
+  }
+  expect(numbers(table('104', '-39.9', '101', '99'))).toEqual([104, -39.9, 101, 99]);
+});
+
+test('how far below 0 a value lies is told in µm, whatever the unit', () => {
+  const mil =
+    'panel,point,reading_mil\nroof,1,4.1\nroof,2,-4.2\nroof,3,-0.2\nroof,4,4.3\nroof,5,4.2\n';
+  expect(read(mil).value?.readings.map(({ point }) => point)).toEqual(['1', '3', '4', '5']);
 });

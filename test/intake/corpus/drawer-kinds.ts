@@ -275,4 +275,56 @@ export const drawerKinds: readonly Kind[] = [
     lines('Unit;µm', '', ';Bonnet;Roof;No.', '1;112.4;121.3;1', '2;108.9;118.8;2', 'Ziel;105;105;'),
     { refusedAt: 6 },
   ),
+  refused(
+    'a column that numbers the visits, of panels without points',
+    lines('Panel;Visit;µm', 'Bonnet;1;112.4', 'Roof;1;121.3', 'Bonnet;2;108.9', 'Roof;2;118.8'),
+    { refusedAt: 4, hint: /one file for each visit/ },
+  ),
+  refused('a reading so many times over', lines('Bonnet: 112 x3, 115 µm', 'Roof: 101, 99 µm'), {
+    refusedAt: 1,
+  }),
+  refused(
+    'chips that are counted behind the readings',
+    lines('Bonnet 112.4 108.9 µm 30 stone chips', 'Roof 121.3 118.8 µm'),
+    { refusedAt: 1, hint: /take it out of the line/ },
+  ),
+  refused(
+    'a line that says which unit it is not',
+    lines('Panel;Reading', 'Bonnet;112.4', 'Roof;121.3', 'Values not in µm'),
+    { refusedAt: 1 },
+  ),
+  read(
+    'a unit in every row under no name',
+    lines(
+      'Panel;Reading;',
+      'Bonnet;112.4;µm',
+      'Bonnet;108.9;µm',
+      'Bonnet;115.2;µm',
+      'Roof;121.3;µm',
+    ),
+    [...on('Bonnet', 112.4, 108.9, 115.2), ...on('Roof', 121.3)],
+  ),
+  read(
+    'times whose parts are parted by blanks, and no names of columns',
+    lines('µm', '10 32 05;Bonnet;112.4', '10 32 15;Bonnet;108.9', '10 33 05;Roof;121.3'),
+    [...on('Bonnet', 112.4, 108.9), ...on('Roof', 121.3)],
+  ),
+  either(
+    'a row without a point below numbered ones',
+    lines(
+      'Point;Bonnet (µm);Roof (µm)',
+      '1;112.4;121.3',
+      '2;108.9;118.8',
+      '3;115.2;119.5',
+      ';101;98',
+    ),
+    [...on('Bonnet', 112.4, 108.9, 115.2, 101), ...on('Roof', 121.3, 118.8, 119.5, 98)],
+    { says: /names no point/ },
+  ),
+  either(
+    'a panel that nobody knows as the last line of a list, with one reading',
+    lines('µm', 'Bonnet: 112.4 108.9 115.2', 'Roof: 121.3 118.8 119.5', 'Rear lip: 109.7'),
+    films,
+    { says: /may be a panel that is not known/ },
+  ),
 ];

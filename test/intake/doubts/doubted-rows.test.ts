@@ -116,3 +116,17 @@ describe('a few marks in a column of an unknown name', () => {
     expect(values(table(name, 'x'))).toHaveLength(3);
   });
 });
+
+describe('a number alone in the note of a row without a reading', () => {
+  test('may be the reading, and is told', () => {
+    expect(briefs(`${head}roof,1,101,\nroof,2,,118\n`)).toEqual([
+      '3:8+1 note reading-missing',
+      '3:9+3 warning reading-doubted',
+    ]);
+  });
+
+  test('is none beside a reading, and a note in words says nothing of it', () => {
+    expect(briefs(`${head}roof,1,101,\nroof,2,118,118\n`).join()).not.toContain('may be one');
+    expect(briefs(`${head}roof,1,101,\nroof,2,,edge 3\n`)).toEqual(['3:8+1 note reading-missing']);
+  });
+});

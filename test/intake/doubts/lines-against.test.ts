@@ -83,3 +83,25 @@ describe('a line like a row, written otherwise', () => {
     expect(briefs(`Job 104 106\n${list}`)).toEqual(['1:1+11 warning line-left-out']);
   });
 });
+
+describe('a line that names two units', () => {
+  const unitless = 'panel,point,reading\nroof,1,101\nroof,2,103\n';
+
+  test.each(['All readings in µm, bumpers in mil', 'Readings in µm; boot read in mil'])(
+    '%j is told, for all readings are read in one',
+    (line) => {
+      expect(briefs(`${line}\n${unitless}`).join()).toMatch(/1:1\+\d+ warning reading-doubted/);
+      expect(values(`${line}\n${unitless}`)).toHaveLength(2);
+    },
+  );
+
+  test.each(['Readings in µm; under 3 mil is thin', 'Report µm/mil', '1 mil = 25.4 µm'])(
+    '%j says nothing of the kind',
+    (line) => expect(codesAbove(line)).toEqual([]),
+  );
+
+  test('is no news where a column names the unit of each', () => {
+    const text = 'Units are µm and mil\npanel,reading,unit\nroof,101,µm\nroof,4.1,mil\n';
+    expect(briefs(text).join()).not.toContain('reading-doubted');
+  });
+});

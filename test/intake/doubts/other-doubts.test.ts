@@ -74,7 +74,7 @@ describe('rows', () => {
     const text = (value: string) =>
       `panel,point,reading_um\nroof,1,104\nroof,2,106\nboot,1,111\nboot,2,109\nboot,,${value}\n`;
     expect(codes(text('107.5'))).toEqual(['warning statistics-unnamed']);
-    expect(codes(text('107.1'))).toEqual([]);
+    expect(codes(text('107.1'))).toEqual(['warning reading-doubted']);
   });
 
   test('of which the last column is the mean of the others, on three panels, are doubted', () => {

@@ -322,3 +322,33 @@ test('a name that leaves panels open is told with them, whoever says which side 
     hint: 'it does not say front or rear: write the panel in full, or --panel-names "NS door=PANEL" says which it is',
   });
 });
+
+test.each(['bonnet: 112 x3, 115 µm', 'bonnet 112 (x3), 115 µm', 'bonnet: 112 × 2; 115 µm'])(
+  'a reading so many times over is never read once: %j',
+  (line) => {
+    expect(read(`${line}\nroof: 101, 99 µm\n`).value).toBeUndefined();
+  },
+);
+
+describe('a number before what can be counted', () => {
+  const text = (line: string): string => `µm\n${line}\nroof 101 99\n`;
+
+  test('is no reading where the others of its line are thicker: it may count them', () => {
+    const [said] = read(text('bonnet 112 115 30 stone chips')).diagnostics;
+    expect(said?.message).toBe(
+      '"30 stone chips" may be a reading and what was seen there, or count something',
+    );
+    expect(said?.at?.column).toBe(16);
+  });
+
+  test.each([
+    ['as large as the others', 'bonnet 112 115 109 stone chips', 5],
+    ['with the words in brackets', 'bonnet 112 115 60 (stone chips)', 5],
+    ['with its unit', 'bonnet 112 115 60 µm stone chips', 5],
+    ['alone', 'bonnet 60 stone chips', 3],
+  ])('is a reading %s', (_, line, count) => {
+    expect(
+      values(line.includes('µm') ? text(line).replace('99', '99 µm') : text(line)),
+    ).toHaveLength(count);
+  });
+});

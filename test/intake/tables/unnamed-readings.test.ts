@@ -39,6 +39,33 @@ describe('cells beyond the names are further readings', () => {
   });
 });
 
+describe('further readings under no name', () => {
+  test('are told at their empty name, for nothing but their size says that they are readings', () => {
+    const text = 'panel;reading_um;\nbonnet;112;111\nbonnet;115;114\nroof;101;100\n';
+    expect(briefs(text)).toEqual(['1:18+1 warning column-unnamed']);
+    const [only] = read(text).diagnostics;
+    expect(only?.message).toBe(
+      'column 3 has no name: its numbers are as large as the readings and read as further ones',
+    );
+    expect(only?.hint).toContain('call the columns reading 1, reading 2 …');
+    expect(briefs(text.replace('reading_um;', 'reading 1 (µm);reading 2 (µm)'))).toEqual([]);
+  });
+
+  test('are told once for all columns that go on so', () => {
+    const text = 'panel;reading_um;;\nbonnet;112;115;118\nroof;101;99;103\n';
+    expect(read(text).diagnostics[0]?.message).toBe(
+      'columns 3 to 4 have no name: their numbers are as large as the readings and read as further ones',
+    );
+    expect(read(text).diagnostics).toHaveLength(1);
+  });
+
+  test('are told where the rows go beyond the names', () => {
+    expect(briefs('panel;1 (µm);2 (µm)\nbonnet;115;91;122\nroof;114;92;117\n')).toEqual([
+      '2:15+3 warning column-unnamed',
+    ]);
+  });
+});
+
 describe('a last column without a name that is the mean of the others in every row', () => {
   const means =
     'Panel,1 (µm),2 (µm),3 (µm),\nbonnet,95.5,95.6,71.8,87.6\nroof,139.2,137.8,144.9,140.6\n';
